@@ -1,0 +1,127 @@
+// Errors every room shares: one base class, a stable dotted code, the place in the text that was read, and a hint.
+// Recognised by a brand kept in the global symbol registry, so two loaded copies of the library still know each other.
+
+const BRAND: unique symbol = /* @__PURE__ */ Symbol.for("preparative.error");
+
+/** What an error carries beside its code; every field is plain data. */
+export interface ErrorDetails {
+  readonly [name: string]: unknown;
+}
+
+/** Where and how to mend it, for errors that come from reading a text. */
+export interface ErrorPlace {
+  /** The whole text that was read. */
+  readonly input?: string | undefined;
+  /** Index into `input` (UTF-16 code units) of the first character that does not fit. */
+  readonly position?: number | undefined;
+  /** What to try instead. */
+  readonly hint?: string | undefined;
+  /** Facts behind the code, by name. */
+  readonly details?: ErrorDetails | undefined;
+}
+
+/** An error as plain data, as `toJSON` gives it. */
+export interface ErrorRecord {
+  readonly name: string;
+  readonly code: string;
+  readonly message: string;
+  readonly input?: string;
+  readonly position?: number;
+  readonly hint?: string;
+  readonly details: ErrorDetails;
+}
+
+/** Longest stretch of the input that a caret line quotes. */
+const CARET_WIDTH = 76;
+
+/** The text around `position` with a caret line below it. */
+function caret(input: string, position: number): string {
+  const start = Math.max(0, Math.min(position - CARET_WIDTH / 2, input.length - CARET_WIDTH));
+  const shown = input.slice(start, start + CARET_WIDTH).replace(/[\n\r\t]/g, " ");
+  return `  ${shown}\n  ${" ".repeat(position - start)}^`;
+}
+
+/**
+ * Base of every error the library throws on purpose. Branch on `code`, not on the message: codes are public and stable.
+ *
+ * @category Errors
+ * @example
+ * try {
+ *   quantity("12,5 g" as string);
+ * } catch (error) {
+ *   isPreparativeError(error) && error.code; // => "quantity.decimal-comma"
+ * }
+ */
+export class PreparativeError extends Error {
+  /** Stable dotted code: `area.what-went-wrong`. */
+  readonly code: string;
+  readonly input: string | undefined;
+  readonly position: number | undefined;
+  readonly hint: string | undefined;
+  readonly details: ErrorDetails;
+
+  constructor(code: string, problem: string, place: ErrorPlace = {}) {
+    const { input, position, hint, details = {} } = place;
+    let message = problem;
+    if (input !== undefined && position !== undefined) message += `\n${caret(input, position)}`;
+    if (hint !== undefined) message += `\n  hint: ${hint}`;
+    super(message);
+    this.name = "PreparativeError";
+    this.code = code;
+    this.input = input;
+    this.position = position;
+    this.hint = hint;
+    this.details = details;
+    Object.defineProperty(this, BRAND, { value: true });
+  }
+
+  /** The error as plain data that survives `JSON.stringify`. */
+  toJSON(): ErrorRecord {
+    const { name, code, message, input, position, hint, details } = this;
+    return {
+      name,
+      code,
+      message,
+      ...(input === undefined ? {} : { input }),
+      ...(position === undefined ? {} : { position }),
+      ...(hint === undefined ? {} : { hint }),
+      details,
+    };
+  }
+}
+
+/**
+ * Is this one of the library's own errors? Works across two loaded copies of the library.
+ *
+ * @category Errors
+ * @example
+ * isPreparativeError(new TypeError("other")) // => false
+ */
+export function isPreparativeError(value: unknown): value is PreparativeError {
+  return typeof value === "object" && value !== null && (value as { [BRAND]?: true })[BRAND] === true;
+}
+
+/** What a `try…` function returns: the value, or the error that the plain function would have thrown. */
+export type Result<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly error: PreparativeError };
+
+/**
+ * Run a function and return its outcome as data. Every `try…` function is its plain twin wrapped in this; errors that
+ * are not the library's own still pass through, because they are bugs.
+ *
+ * @internal
+ */
+export function attempt<T>(run: () => T): Result<T> {
+  try {
+    return { ok: true, value: run() };
+  } catch (error) {
+    if (isPreparativeError(error)) return { ok: false, error };
+    throw error;
+  }
+}
+
+/** `U+2009` and the like, for naming a character that cannot be told by eye. */
+export function codePointName(character: string): string {
+  return `U+${character.codePointAt(0)!.toString(16).toUpperCase().padStart(4, "0")}`;
+}

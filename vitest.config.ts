@@ -1,0 +1,18 @@
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "vitest/config";
+
+const src = (path: string) => fileURLToPath(new URL(`./src/${path}`, import.meta.url));
+
+export default defineConfig({
+  resolve: {
+    alias: [
+      { find: /^preparative$/, replacement: src("index.ts") },
+      { find: /^preparative\/(.+)$/, replacement: src("$1/index.ts") },
+    ],
+  },
+  test: {
+    include: ["test/**/*.test.ts"],
+    typecheck: { include: ["test/**/*.test-d.ts"], tsconfig: "test/tsconfig.json" },
+    testTimeout: 20_000,
+  },
+});
