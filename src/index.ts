@@ -1,2 +1,3 @@
 // The whole library, re-exported layer by layer, lowest first. Each layer is also a subpath of the package.
 export * from "./foundation";
+export * from "./quantity";

@@ -1,0 +1,39 @@
+import { type ErrorPlace, PreparativeError } from "../foundation/error";
+
+/** Codes of everything that can be refused in the quantity room; see docs/reference-errors.md for cause and cure. */
+export type QuantityErrorCode =
+  | "quantity.not-a-number"
+  | "quantity.not-a-quantity"
+  | "quantity.decimal-comma"
+  | "quantity.look-alike"
+  | "quantity.missing-unit"
+  | "quantity.unknown-unit"
+  | "quantity.ambiguous-unit"
+  | "quantity.wrong-dimension"
+  | "quantity.division-by-zero"
+  | "quantity.out-of-range"
+  | "quantity.too-long"
+  | "quantity.empty-interval"
+  | "quantity.uncertainty"
+  | "quantity.not-positive"
+  | "quantity.correlation"
+  | "quantity.readings"
+  | "quantity.format"
+  | "quantity.json";
+
+/**
+ * A quantity that cannot be read, converted or computed.
+ *
+ * @category Errors
+ * @example
+ * const outcome = tryQuantity("3 cups");
+ * outcome.ok ? "" : outcome.error.code // => "quantity.ambiguous-unit"
+ */
+export class QuantityError extends PreparativeError {
+  declare readonly code: QuantityErrorCode;
+
+  constructor(code: QuantityErrorCode, problem: string, place?: ErrorPlace) {
+    super(code, problem, place);
+    this.name = "QuantityError";
+  }
+}

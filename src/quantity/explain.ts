@@ -1,0 +1,183 @@
+// The working of a result, as a teacher writes it on a board: each named result once, in order, with its rule, the rule
+// in symbols, the numbers put in, and the result; then what was given, what was taken for granted, and the sources.
+import { uncertaintyOf } from "./budget";
+import { formatQuantity } from "./format";
+import { inOrder, type Node, operandsOf, type Written } from "./graph";
+import type { QuantityLike } from "./quantity";
+import { nodeOf } from "./quantity";
+import { leadingExponent } from "./rational";
+
+/** One line of reasoning. */
+export interface Step {
+  readonly symbol: string;
+  readonly label: string | undefined;
+  /** The rule in words. */
+  readonly rule: string | undefined;
+  /** The rule in symbols: "w × m / M(ZnSO4)". */
+  readonly formula: string;
+  /** The same with numbers and units put in. */
+  readonly substituted: string;
+  /** The result, rounded sensibly for reading; the exact value goes on inside. */
+  readonly result: string;
+  readonly source: string | undefined;
+  readonly assumption: string | undefined;
+}
+
+/** Something that was not computed but measured, tabulated or chosen. */
+export interface Given {
+  readonly symbol: string;
+  readonly label: string | undefined;
+  readonly value: string;
+  readonly source: string | undefined;
+  readonly assumption: string | undefined;
+}
+
+/** The working behind a quantity, as data; `toString()` prints it. */
+export interface Working {
+  readonly result: string;
+  readonly steps: readonly Step[];
+  readonly given: readonly Given[];
+  readonly assumptions: readonly string[];
+  readonly sources: readonly string[];
+  toString(): string;
+}
+
+/** Figures shown for a value without uncertainty: enough to follow, one more than a bench needs. */
+const FIGURES = 5;
+/** Never more than this many, however sure the value. */
+const MOST_FIGURES = 7;
+
+/** An expression longer than this is cut into lines. */
+const LONGEST = 300;
+
+/** A value for reading: as written for inputs, to the digit its uncertainty reaches for results. */
+function shown(node: Node): string {
+  if (node.decimals !== undefined) return formatQuantity(node, { uncertainty: "none", decimals: node.decimals });
+  const variance = uncertaintyOf(node);
+  if (node.value.n === 0n || node.unit.offset.n !== 0n) return formatQuantity(node, { decimals: 2 });
+  if (variance === undefined || variance.n === 0n) {
+    const whole = formatQuantity(node, { uncertainty: "none" });
+    return whole.split(" ")[0]!.length <= FIGURES + 2 ? whole : formatQuantity(node, { significant: FIGURES });
+  }
+  // one figure beyond the leading figure of u
+  const u =
+    1 +
+    Math.ceil((leadingExponent({ n: node.value.n ** 2n, d: node.value.d ** 2n }) - leadingExponent(variance)) / 2) +
+    1;
+  return formatQuantity(node, { significant: Math.max(3, Math.min(u, MOST_FIGURES)) });
+}
+
+/**
+ * How a quantity was obtained: every named step once, in order, with the numbers put in.
+ *
+ * @param like - any quantity; the working goes back to measured and tabulated inputs
+ * @returns steps, inputs, assumptions and sources as data; `.toString()` prints the working
+ * @throws {QuantityError} those of `quantity`, if text is given
+ * @category Quantities
+ * @example
+ * const m = quantity("36.03 g", { symbol: "m" });
+ * const M = quantity("18.015 g/mol", { symbol: "M" });
+ * explain(m.dividedBy(M).named({ symbol: "n", rule: "amount = mass / molar mass" })).steps[0]!.formula // => "m / M"
+ */
+export function explain(like: QuantityLike): Working {
+  const root = nodeOf(like);
+  const order = inOrder(root);
+  const uses = new Map<Node, number>();
+  for (const node of order) for (const operand of operandsOf(node)) uses.set(operand, (uses.get(operand) ?? 0) + 1);
+  /** Does this result get a line of its own? Named ones do, and unnamed ones that stand in more than one place. */
+  const named = (node: Node): boolean =>
+    node === root || node.naming?.symbol !== undefined || node.naming?.rule !== undefined || uses.get(node)! > 1;
+  const symbols = new Map<Node, string>();
+  let unnamed = 0;
+  const symbolOf = (node: Node): string => {
+    let symbol = symbols.get(node);
+    if (symbol === undefined) {
+      symbol = node.naming?.symbol ?? node.naming?.label ?? (node === root ? "result" : `x${++unnamed}`);
+      symbols.set(node, symbol);
+    }
+    return symbol;
+  };
+  /** Is this leaf so plain that its value says all? */
+  const bare = (node: Node): boolean =>
+    node.leaf !== undefined && node.naming?.symbol === undefined && node.naming?.label === undefined;
+  const steps: Step[] = [];
+  const given = new Map<object, Given>();
+  // Expressions of unnamed nodes, in both forms, built once each and in order: no recursion, whatever the depth.
+  const inSymbols = new Map<Node, Written>();
+  const inNumbers = new Map<Node, Written>();
+  for (const node of order) {
+    const { naming } = node;
+    if (node.leaf !== undefined) {
+      const value = shown(node);
+      inSymbols.set(node, { text: bare(node) ? value : symbolOf(node), binds: 4 });
+      inNumbers.set(node, { text: value, binds: value.startsWith("-") ? 1 : 4 });
+      if (!bare(node) && !given.has(node.leaf)) {
+        given.set(node.leaf, {
+          symbol: symbolOf(node),
+          label: naming?.label,
+          value: formatQuantity(node),
+          source: naming?.source,
+          assumption: naming?.assumption,
+        });
+      }
+      continue;
+    }
+    const operands = operandsOf(node);
+    const formula = node.operation!.write(operands.map((operand) => inSymbols.get(operand)!));
+    const numbers = node.operation!.write(operands.map((operand) => inNumbers.get(operand)!));
+    if (!named(node) && formula.text.length <= LONGEST) {
+      inSymbols.set(node, formula);
+      inNumbers.set(node, numbers);
+      continue;
+    }
+    const result = shown(node);
+    inSymbols.set(node, { text: symbolOf(node), binds: 4 });
+    inNumbers.set(node, { text: result, binds: result.startsWith("-") ? 1 : 4 });
+    steps.push({
+      symbol: symbolOf(node),
+      label: naming?.label,
+      rule: naming?.rule,
+      formula: formula.text,
+      substituted: numbers.text,
+      result,
+      source: naming?.source,
+      assumption: naming?.assumption,
+    });
+  }
+  const givens = [...given.values()];
+  const all = [...givens, ...steps];
+  const distinct = (texts: (string | undefined)[]): string[] => [...new Set(texts.filter((t) => t !== undefined))];
+  const working = {
+    result: shown(root),
+    steps,
+    given: givens,
+    assumptions: distinct(all.map((x) => x.assumption)),
+    sources: distinct(all.map((x) => x.source)),
+  };
+  return { ...working, toString: () => print(working) };
+}
+
+function print({ steps, given, assumptions, sources }: Omit<Working, "toString">): string {
+  const lines: string[] = [];
+  const mark = (source: string | undefined): string =>
+    source === undefined ? "" : `  [${sources.indexOf(source) + 1}]`;
+  if (given.length > 0) {
+    lines.push("Given");
+    const width = Math.min(24, Math.max(...given.map((g) => g.symbol.length)));
+    for (const g of given) {
+      const label = g.label === undefined || g.label === g.symbol ? "" : `   ${g.label}`;
+      lines.push(`  ${g.symbol.padEnd(width)} = ${g.value}${label}${mark(g.source)}`);
+    }
+  }
+  steps.forEach((step, i) => {
+    lines.push(`${i + 1}. ${step.rule ?? step.label ?? step.symbol}${mark(step.source)}`);
+    const indent = "   ";
+    lines.push(`${indent}${step.symbol} = ${step.formula}`);
+    const lead = `${indent}${" ".repeat(step.symbol.length)} = `;
+    if (step.substituted !== step.formula) lines.push(lead + step.substituted);
+    if (step.result !== step.substituted) lines.push(lead + step.result);
+  });
+  if (assumptions.length > 0) lines.push("Taken for granted", ...assumptions.map((a) => `  - ${a}`));
+  if (sources.length > 0) lines.push("Sources", ...sources.map((s, i) => `  [${i + 1}] ${s}`));
+  return lines.join("\n");
+}

@@ -1,0 +1,29 @@
+// Quantities: how much, in what unit, how sure, and how do we know. Follows the SI Brochure (9th ed.) and JCGM 100 (GUM).
+export type { QuantityErrorCode } from "./error";
+export { QuantityError } from "./error";
+export type { Given, Step, Working } from "./explain";
+export { explain } from "./explain";
+export type { FormatOptions } from "./format";
+export type { Naming } from "./graph";
+export type { QuantityRecord } from "./json";
+export type { InputNaming, Measured, Quantity, QuantityLike } from "./quantity";
+export {
+  apply,
+  decimalLogarithm,
+  expectDimension,
+  exponential,
+  isQuantity,
+  largest,
+  linearCombination,
+  naturalLogarithm,
+  quantity,
+  smallest,
+  squareRoot,
+  sum,
+  tryQuantity,
+} from "./quantity";
+export type { Rounding } from "./rational";
+export type { Distribution } from "./read";
+export type { NumberLike } from "./read-number";
+export type { Decimal } from "./real";
+export type * from "./text";

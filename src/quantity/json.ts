@@ -1,0 +1,81 @@
+// A quantity as plain data and back. The graph is not carried along: what comes back is an input with the same value,
+// unit, uncertainty, label and source.
+import { uncertaintyOf } from "./budget";
+import { QuantityError } from "./error";
+import type { Node } from "./graph";
+import { divide, exactText, reduce, square, subtract } from "./rational";
+import type { Distribution } from "./read";
+import { DIGITS, squareRootOf } from "./real";
+
+/** Version of the record; it changes when an older reader could no longer read a newer record rightly. */
+export const QUANTITY_SCHEMA = 1;
+
+/** A quantity as `toJSON` writes it. */
+export interface QuantityRecord {
+  readonly type: "quantity";
+  readonly schema: number;
+  /** Decimal text, or two whole numbers with a solidus where the decimals do not end. */
+  readonly value: string;
+  readonly unit: string;
+  readonly standardUncertainty?: string;
+  readonly degreesOfFreedom?: number;
+  readonly distribution?: Distribution;
+  /** Decimals as written, where the value was read from text. */
+  readonly decimals?: number;
+  readonly symbol?: string;
+  readonly label?: string;
+  readonly source?: string;
+}
+
+export function toRecord(node: Node): QuantityRecord {
+  const { unit, naming, leaf, decimals } = node;
+  const value = reduce(divide(subtract(node.value, unit.offset), unit.factor));
+  const variance = uncertaintyOf(node);
+  const words: { symbol?: string; label?: string; source?: string } = {};
+  if (naming?.symbol !== undefined) words.symbol = naming.symbol;
+  if (naming?.label !== undefined) words.label = naming.label;
+  if (naming?.source !== undefined) words.source = naming.source;
+  return {
+    type: "quantity",
+    schema: QUANTITY_SCHEMA,
+    value: exactText(value, 60) ?? `${value.n}/${value.d}`,
+    unit: unit.symbol,
+    ...(variance === undefined
+      ? {}
+      : {
+          standardUncertainty: squareRootOf(divide(variance, square(unit.factor)))
+            .toSignificantDigits(DIGITS)
+            .toString(),
+        }),
+    ...(leaf === undefined || leaf.degreesOfFreedom === Infinity ? {} : { degreesOfFreedom: leaf.degreesOfFreedom }),
+    ...(leaf?.distribution === undefined ? {} : { distribution: leaf.distribution }),
+    ...(decimals === undefined ? {} : { decimals }),
+    ...words,
+  };
+}
+
+/** The record, checked field by field. */
+export function checkRecord(data: unknown): QuantityRecord {
+  const bad = (what: string): QuantityError =>
+    new QuantityError("quantity.json", `not a quantity record: ${what}`, { hint: "pass what toJSON gave, parsed" });
+  if (typeof data !== "object" || data === null) throw bad("no object");
+  const record = data as Partial<Record<keyof QuantityRecord, unknown>>;
+  if (record.type !== "quantity") throw bad("type is not 'quantity'");
+  if (record.schema !== QUANTITY_SCHEMA) throw bad(`schema ${String(record.schema)} is not ${QUANTITY_SCHEMA}`);
+  for (const field of ["value", "unit"] as const) {
+    if (typeof record[field] !== "string") throw bad(`${field} is no text`);
+  }
+  for (const field of ["standardUncertainty", "symbol", "label", "source"] as const) {
+    if (record[field] !== undefined && typeof record[field] !== "string") throw bad(`${field} is no text`);
+  }
+  if (
+    record.distribution !== undefined &&
+    !["normal", "rectangular", "triangular"].includes(record.distribution as string)
+  ) {
+    throw bad(`distribution '${String(record.distribution)}'`);
+  }
+  for (const field of ["degreesOfFreedom", "decimals"] as const) {
+    if (record[field] !== undefined && typeof record[field] !== "number") throw bad(`${field} is no number`);
+  }
+  return record as unknown as QuantityRecord;
+}

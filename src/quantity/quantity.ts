@@ -1,0 +1,738 @@
+// The value of the library: a magnitude with a unit, exact inside, that remembers what it was made from. Immutable and
+// branded by a symbol of the global registry, so that values of two loaded copies still understand each other.
+import { attempt, type Result } from "../foundation/error";
+import { uncertaintyOf } from "./budget";
+import { type Dimension, dimensionPower, isNumber, product, quotient, sameExponents } from "./dimension";
+import { QuantityError } from "./error";
+import { type FormatOptions, formatQuantity } from "./format";
+import {
+  choice,
+  combination,
+  DIFFERENCE,
+  evaluated,
+  type Leaf,
+  type Naming,
+  NEGATION,
+  type Node,
+  type Operation,
+  PRODUCT,
+  powerOf,
+  QUOTIENT,
+  SAME,
+  SUM,
+  scaling,
+} from "./graph";
+import { type QuantityRecord, toRecord } from "./json";
+import {
+  add,
+  compare,
+  divide,
+  multiply,
+  negate,
+  power,
+  type Rational,
+  rational,
+  square,
+  subtract,
+  ZERO,
+} from "./rational";
+import { type Distribution, readQuantity, varianceOf } from "./read";
+import { type NumberLike, toRational } from "./read-number";
+import { type Decimal, decimal, fromDecimal, squareRootOf, toDecimal } from "./real";
+import type { DimensionOf } from "./text";
+import { readUnit, type Unit, usualUnit } from "./unit";
+
+const BRAND: unique symbol = /* @__PURE__ */ Symbol.for("preparative.quantity/1");
+
+/**
+ * A magnitude with a unit. Made by `quantity(...)`; `D` is the name of its dimension where that is known at compile
+ * time, and `any` for computed values, which are checked when they are used.
+ *
+ * @category Quantities
+ * @example
+ * quantity("250.0 g").in("kg").toString() // => "0.25"
+ */
+// biome-ignore lint/suspicious/noExplicitAny: a computed quantity must be assignable to any dimension; run time checks it
+export interface Quantity<D extends string = any> {
+  /** The value in its own unit: exact up to 60 digits, else to 40 significant digits. */
+  readonly value: Decimal;
+  /** Symbol of the unit it is shown in. */
+  readonly unit: string;
+  /** Name of what it measures: "mass", "amount of substance", "concentration". */
+  readonly dimension: D;
+  /** Combined standard uncertainty in `unit`, correlations included; undefined when no input carries one. */
+  readonly standardUncertainty: Decimal | undefined;
+  /** What the value is called, where somebody named it. */
+  readonly symbol: string | undefined;
+  readonly label: string | undefined;
+  readonly source: string | undefined;
+  /** The value as a plain number in another unit. */
+  in(unit: string): Decimal;
+  /** The same quantity shown in another unit. */
+  to(unit: string): Quantity<D>;
+  plus(other: QuantityLike): Quantity<D>;
+  minus(other: QuantityLike): Quantity;
+  times(other: QuantityLike | NumberLike): Quantity;
+  dividedBy(other: QuantityLike | NumberLike): Quantity;
+  negated(): Quantity<D>;
+  /** Raised to a whole power between -12 and 12. */
+  toThePower(exponent: number): Quantity;
+  /** -1, 0 or 1: which is larger. */
+  compare(other: QuantityLike): -1 | 0 | 1;
+  /** Same dimension, same value, same standard uncertainty (to 30 digits). */
+  equals(other: QuantityLike): boolean;
+  isPositive(): boolean;
+  isZero(): boolean;
+  /** The same value under a name; named results become the steps of `explain`. */
+  named(naming: Naming): Quantity<D>;
+  format(options?: FormatOptions): string;
+  toString(): string;
+  toJSON(): QuantityRecord;
+  /** @internal */
+  readonly [BRAND]: Node;
+}
+
+/** A value with its unit apart, for callers who do not build text. */
+export interface Measured<U extends string = string> {
+  readonly value: NumberLike;
+  readonly unit: U;
+  /** Standard uncertainty in `unit`. */
+  readonly standardUncertainty?: NumberLike | undefined;
+  /** Half-width of a tolerance or limit in `unit`; `distribution` says how it spreads (rectangular unless told). */
+  readonly halfWidth?: NumberLike | undefined;
+  /** Smallest step of the display in `unit`: a rectangle of half that width, u = d/√12. */
+  readonly readability?: NumberLike | undefined;
+  readonly distribution?: Distribution | undefined;
+  /** Degrees of freedom of the standard uncertainty; infinite unless told. */
+  readonly degreesOfFreedom?: number | undefined;
+}
+
+/** Whatever stands for a quantity. */
+// biome-ignore lint/suspicious/noExplicitAny: see Quantity
+export type QuantityLike<D extends string = any, T extends string = string, U extends string = string> =
+  | T
+  | Quantity<D>
+  | Measured<U>;
+
+/** Details of an input that its text does not say. */
+export interface InputNaming extends Naming {
+  /** How the half-width of a ± in the text is meant, when the text does not say. */
+  readonly distribution?: Distribution | undefined;
+  /** Degrees of freedom of the standard uncertainty. */
+  readonly degreesOfFreedom?: number | undefined;
+}
+
+const EXACT_NUMBER: Leaf = { variance: undefined, distribution: undefined, degreesOfFreedom: Infinity };
+const MAX_POWER = 12;
+
+class Value implements Quantity {
+  declare readonly [BRAND]: Node;
+
+  constructor(node: Node) {
+    Object.defineProperty(this, BRAND, { value: node });
+    Object.freeze(this);
+  }
+
+  get value(): Decimal {
+    const { value, unit } = this[BRAND];
+    return valueIn(value, unit);
+  }
+  get unit(): string {
+    return this[BRAND].unit.symbol;
+  }
+  get dimension(): string {
+    return this[BRAND].dimension.name;
+  }
+  get symbol(): string | undefined {
+    return this[BRAND].naming?.symbol;
+  }
+  get label(): string | undefined {
+    return this[BRAND].naming?.label;
+  }
+  get source(): string | undefined {
+    return this[BRAND].naming?.source;
+  }
+  get standardUncertainty(): Decimal | undefined {
+    const variance = uncertaintyOf(this[BRAND]);
+    return variance === undefined ? undefined : squareRootOf(divide(variance, square(this[BRAND].unit.factor)));
+  }
+
+  in(unit: string): Decimal {
+    return valueIn(this[BRAND].value, this.matching(unit));
+  }
+
+  to(unit: string): Quantity {
+    return make({ ...this[BRAND], unit: this.matching(unit), decimals: undefined });
+  }
+
+  private matching(symbol: string): Unit {
+    const unit = readUnit(symbol);
+    const own = this[BRAND].dimension;
+    // A plain fraction may be shown as one of a kind and back; two different kinds never meet.
+    if (
+      unit.dimension !== own &&
+      !(isNumber(unit.dimension) && isNumber(own) && (unit.dimension.kind === "" || own.kind === ""))
+    ) {
+      throw new QuantityError(
+        "quantity.wrong-dimension",
+        `${own.name} cannot be given in '${symbol}' (${unit.dimension.name})`,
+        {
+          input: symbol,
+          position: 0,
+          details: { expected: own.name, received: unit.dimension.name },
+        },
+      );
+    }
+    return unit;
+  }
+
+  plus(other: QuantityLike): Quantity {
+    const [a, b] = [this[BRAND], nodeOf(other)];
+    const dimension = sumDimension(a.dimension, b.dimension, "plus");
+    const unit = a.dimension === dimension ? a.unit : b.unit;
+    return operation(add(a.value, b.value), dimension, unit, SUM, [a, b]);
+  }
+
+  minus(other: QuantityLike): Quantity {
+    const [a, b] = [this[BRAND], nodeOf(other)];
+    const dimension = sumDimension(a.dimension, b.dimension, "minus");
+    const unit = dimension === a.dimension ? a.unit : usualUnit(dimension);
+    return operation(subtract(a.value, b.value), dimension, unit, DIFFERENCE, [a, b]);
+  }
+
+  times(other: QuantityLike | NumberLike): Quantity {
+    const a = this[BRAND];
+    const factor = exactNumber(other);
+    if (factor !== undefined)
+      return operation(multiply(a.value, factor), plainDimension(a), plainUnit(a), scaling(factor), [a]);
+    const b = nodeOf(other as QuantityLike);
+    const dimension = product(a.dimension, b.dimension);
+    return operation(multiply(a.value, b.value), dimension, resultUnit(dimension, a, b), PRODUCT, [a, b]);
+  }
+
+  dividedBy(other: QuantityLike | NumberLike): Quantity {
+    const a = this[BRAND];
+    const factor = exactNumber(other);
+    if (factor !== undefined) {
+      if (factor.n === 0n) throw divisionByZero();
+      const inverse = rational(factor.d, factor.n);
+      return operation(multiply(a.value, inverse), plainDimension(a), plainUnit(a), scaling(inverse), [a]);
+    }
+    const b = nodeOf(other as QuantityLike);
+    if (b.value.n === 0n) throw divisionByZero(b.naming?.label ?? b.naming?.symbol);
+    const dimension = quotient(a.dimension, b.dimension);
+    return operation(divide(a.value, b.value), dimension, resultUnit(dimension, a, b), QUOTIENT, [a, b]);
+  }
+
+  negated(): Quantity {
+    const a = this[BRAND];
+    return operation(negate(a.value), plainDimension(a), plainUnit(a), NEGATION, [a]);
+  }
+
+  toThePower(exponent: number): Quantity {
+    const a = this[BRAND];
+    if (!Number.isInteger(exponent) || Math.abs(exponent) > MAX_POWER) {
+      throw new QuantityError(
+        "quantity.out-of-range",
+        `a power must be a whole number from -${MAX_POWER} to ${MAX_POWER}, not ${exponent}`,
+      );
+    }
+    if (exponent < 0 && a.value.n === 0n) throw divisionByZero(a.naming?.label);
+    const dimension = dimensionPower(a.dimension, exponent);
+    return operation(power(a.value, exponent), dimension, usualUnit(dimension), powerOf(exponent), [a]);
+  }
+
+  compare(other: QuantityLike): -1 | 0 | 1 {
+    const [a, b] = [this[BRAND], nodeOf(other)];
+    if (a.dimension !== b.dimension && !(isNumber(a.dimension) && isNumber(b.dimension)))
+      throw mismatch(a.dimension, b.dimension, "compare");
+    return compare(a.value, b.value);
+  }
+
+  equals(other: QuantityLike): boolean {
+    const [a, b] = [this[BRAND], nodeOf(other)];
+    if (a.dimension !== b.dimension || compare(a.value, b.value) !== 0) return false;
+    const [u, v] = [uncertaintyOf(a), uncertaintyOf(b)];
+    if (u === undefined || v === undefined) return u === v;
+    return squareRootOf(u).toSignificantDigits(30).equals(squareRootOf(v).toSignificantDigits(30));
+  }
+
+  isPositive(): boolean {
+    return this[BRAND].value.n > 0n;
+  }
+
+  isZero(): boolean {
+    return this[BRAND].value.n === 0n;
+  }
+
+  named(naming: Naming): Quantity {
+    const node = this[BRAND];
+    const merged = { ...node.naming, ...naming };
+    // A leaf keeps its identity and only gains words; a named result becomes a step of its own if it had a name already.
+    if (node.leaf !== undefined || node.naming?.symbol === undefined || naming.symbol === undefined)
+      return make({ ...node, naming: merged });
+    return make({ ...node, naming: merged, operation: SAME, operands: [node] });
+  }
+
+  format(options?: FormatOptions): string {
+    return formatQuantity(this[BRAND], options);
+  }
+
+  toString(): string {
+    return formatQuantity(this[BRAND]);
+  }
+
+  toJSON(): QuantityRecord {
+    return toRecord(this[BRAND]);
+  }
+}
+
+const valueIn = (value: Rational, unit: Unit): Decimal => toDecimal(divide(subtract(value, unit.offset), unit.factor));
+
+const divisionByZero = (what?: string): QuantityError =>
+  new QuantityError("quantity.division-by-zero", `division by zero${what === undefined ? "" : `: ${what} is 0`}`);
+
+const mismatch = (a: Dimension, b: Dimension, verb: string): QuantityError =>
+  new QuantityError("quantity.wrong-dimension", `cannot ${verb} ${a.name} and ${b.name}`, {
+    details: { expected: a.name, received: b.name },
+  });
+
+/** Dimension of a sum or difference, with the rules for temperatures and fraction kinds. */
+function sumDimension(a: Dimension, b: Dimension, verb: "plus" | "minus"): Dimension {
+  const isTemperature = (d: Dimension): boolean => d.name === "temperature";
+  if (a === b) {
+    if (!isTemperature(a)) return a;
+    if (verb === "minus") return readUnit("ΔK").dimension;
+    throw new QuantityError("quantity.wrong-dimension", "two temperatures cannot be added", {
+      hint: "add a temperature difference, such as 5 Δ°C",
+    });
+  }
+  if (sameExponents(a, b)) {
+    if (isTemperature(a) && b.kind === "difference") return a;
+    if (verb === "plus" && isTemperature(b) && a.kind === "difference") return b;
+    if (isNumber(a) && (a.kind === "" || b.kind === "")) return a.kind === "" ? b : a;
+  }
+  throw mismatch(a, b, verb === "plus" ? "add" : "subtract");
+}
+
+/** The exact number an operand stands for, when it is a bare number and not a quantity. */
+function exactNumber(value: QuantityLike | NumberLike): Rational | undefined {
+  if (typeof value === "number" || typeof value === "bigint") return toRational(value);
+  if (typeof value === "string")
+    return /^[+-]?[\d.]+(?:[eE][+-]?\d+)?(?: *\/ *\d+)?$/.test(value) ? toRational(value) : undefined;
+  if (value === null || typeof value !== "object") throw notAQuantity(value);
+  return isQuantity(value) || "unit" in value ? undefined : toRational(value as NumberLike);
+}
+
+/** A scaled temperature is no point on a scale any more; every other dimension survives scaling. */
+const plainDimension = (a: Node): Dimension => a.dimension;
+const plainUnit = (a: Node): Unit => (a.unit.offset.n === 0n ? a.unit : readUnit("K"));
+
+/** Unit to show a product or quotient in: the operand's own when the other is a pure number, else the usual one. */
+function resultUnit(dimension: Dimension, a: Node, b: Node): Unit {
+  if (dimension === a.dimension && isNumber(b.dimension)) return plainUnit(a);
+  if (dimension === b.dimension && isNumber(a.dimension)) return plainUnit(b);
+  return usualUnit(dimension);
+}
+
+function make(node: Node): Quantity {
+  return new Value(node);
+}
+
+function operation(
+  value: Rational,
+  dimension: Dimension,
+  unit: Unit,
+  op: Operation,
+  operands: Node["operands"],
+  naming?: Naming,
+): Quantity {
+  return make({ value, dimension, unit, naming, leaf: undefined, decimals: undefined, operation: op, operands });
+}
+
+/** The graph node behind a quantity of any loaded copy. */
+export function nodeOf(like: QuantityLike): Node {
+  return (isQuantity(like) ? like : quantity(like))[BRAND];
+}
+
+/**
+ * Is this a quantity, of this or another loaded copy of the library?
+ *
+ * @category Quantities
+ * @example
+ * isQuantity(quantity("1 g")) // => true
+ */
+export function isQuantity(value: unknown): value is Quantity {
+  return typeof value === "object" && value !== null && (value as { [BRAND]?: Node })[BRAND] !== undefined;
+}
+
+function notAQuantity(value: unknown): QuantityError {
+  return new QuantityError("quantity.not-a-quantity", `${value === null ? "null" : typeof value} is not a quantity`, {
+    hint: 'give text such as "12.5 g", a Quantity, or { value, unit }',
+  });
+}
+
+function words({ symbol, label, rule, source, assumption }: InputNaming): Naming | undefined {
+  if ((symbol ?? label ?? rule ?? source ?? assumption) === undefined) return undefined;
+  return { symbol, label, rule, source, assumption };
+}
+
+function fromText(text: string, naming: InputNaming): Quantity {
+  const { value, unit, variance, distribution, decimals } = readQuantity(text);
+  const stated = naming.distribution ?? distribution;
+  const retold = naming.distribution !== undefined && variance !== undefined && distribution === "normal";
+  const spread = retold ? multiply(variance, varianceOf({ n: 1n, d: 1n }, naming.distribution!)) : variance;
+  return leaf(value, unit, spread, stated, naming, decimals);
+}
+
+function leaf(
+  value: Rational,
+  unit: Unit,
+  variance: Rational | undefined,
+  distribution: Distribution | undefined,
+  naming: InputNaming,
+  decimals?: number,
+): Quantity {
+  const dof = naming.degreesOfFreedom ?? Infinity;
+  if (!(dof > 0)) throw new QuantityError("quantity.uncertainty", `degrees of freedom must be positive, not ${dof}`);
+  return make({
+    value: add(multiply(value, unit.factor), unit.offset),
+    dimension: unit.dimension,
+    unit,
+    naming: words(naming),
+    leaf:
+      variance === undefined && naming.degreesOfFreedom === undefined
+        ? { ...EXACT_NUMBER }
+        : {
+            variance: variance === undefined ? undefined : multiply(variance, square(unit.factor)),
+            distribution,
+            degreesOfFreedom: dof,
+          },
+    decimals,
+    operation: undefined,
+    operands: [],
+  });
+}
+
+function fromMeasured(m: Measured, naming: InputNaming): Quantity {
+  if (typeof m.unit !== "string") throw notAQuantity(m);
+  const value = toRational(m.value);
+  const parts: Rational[] = [];
+  const nonNegative = (x: NumberLike): Rational => {
+    const r = toRational(x);
+    if (r.n < 0n) throw new QuantityError("quantity.uncertainty", `an uncertainty cannot be negative: ${String(x)}`);
+    return r;
+  };
+  if (m.standardUncertainty !== undefined) parts.push(square(nonNegative(m.standardUncertainty)));
+  if (m.halfWidth !== undefined)
+    parts.push(varianceOf(nonNegative(m.halfWidth), m.distribution ?? naming.distribution ?? "rectangular"));
+  if (m.readability !== undefined) {
+    const { n, d } = nonNegative(m.readability);
+    parts.push(varianceOf({ n, d: d * 2n }, "rectangular"));
+  }
+  const variance = parts.length === 0 ? undefined : parts.reduce(add);
+  const distribution =
+    parts.length === 0
+      ? undefined
+      : (m.distribution ?? naming.distribution ?? (m.standardUncertainty === undefined ? "rectangular" : "normal"));
+  return leaf(value, readUnit(m.unit), variance, distribution, {
+    ...naming,
+    degreesOfFreedom: m.degreesOfFreedom ?? naming.degreesOfFreedom,
+  });
+}
+
+/**
+ * Read a quantity: text such as `"48.20 g"`, `"12.5(2) g"`, `"25 °C"`, a `Quantity`, or a value with its unit apart.
+ *
+ * @param like - text, quantity or `{ value, unit, standardUncertainty? }`
+ * @param naming - symbol, label, source and distribution of the input, kept for `explain` and the budget
+ * @returns an immutable quantity; text that states an uncertainty gives one that carries it
+ * @throws {QuantityError} `quantity.not-a-number`, `quantity.unknown-unit`, `quantity.ambiguous-unit`,
+ *   `quantity.decimal-comma`, `quantity.look-alike`, `quantity.not-a-quantity`, `quantity.out-of-range`, `quantity.too-long`
+ * @source JCGM 100:2008 (GUM), 7.2.2 for the ways of stating an uncertainty
+ * @category Quantities
+ * @example
+ * quantity("12.5(2) g").standardUncertainty?.toString() // => "0.2"
+ */
+export function quantity<const T extends string>(like: T, naming?: InputNaming): Quantity<DimensionOf<T>>;
+export function quantity<D extends string>(like: Quantity<D>, naming?: InputNaming): Quantity<D>;
+export function quantity(like: QuantityLike, naming?: InputNaming): Quantity;
+export function quantity(like: QuantityLike, naming: InputNaming = {}): Quantity {
+  if (typeof like === "string") return fromText(like, naming);
+  if (isQuantity(like)) return words(naming) === undefined ? like : like.named(words(naming)!);
+  if (typeof like !== "object" || like === null) throw notAQuantity(like);
+  return fromMeasured(like, naming);
+}
+
+/**
+ * As `quantity`, but gives the refusal back as data.
+ *
+ * @category Quantities
+ * @example
+ * tryQuantity("12.5 g").ok // => true
+ */
+export function tryQuantity(like: QuantityLike, naming?: InputNaming): Result<Quantity> {
+  return attempt(() => quantity(like, naming));
+}
+
+/**
+ * Read an argument of a known dimension, refusing any other with the argument's name.
+ *
+ * @internal
+ */
+export function expectDimension<D extends string>(
+  like: QuantityLike,
+  dimension: D,
+  argument: string,
+  naming?: InputNaming,
+): Quantity<D> {
+  const q = quantity(like, naming);
+  const fits =
+    q.dimension === dimension ||
+    (q[BRAND].dimension.kind === "" && isNumber(q[BRAND].dimension) && dimension.endsWith("fraction"));
+  if (fits) return q as Quantity<D>;
+  throw new QuantityError(
+    "quantity.wrong-dimension",
+    `${argument} must be a ${dimension}, not a ${q.dimension} (${String(q)})`,
+    {
+      details: { argument, expected: dimension, received: q.dimension },
+    },
+  );
+}
+
+/**
+ * Sum of quantities of one dimension.
+ * @throws {QuantityError} `quantity.wrong-dimension`; `quantity.readings` for an empty list, which has no unit
+ * @category Quantities
+ * @example
+ * sum(["1.0 g", "250 mg"]).toString() // => "1.25 g"
+ */
+export function sum(list: readonly QuantityLike[], naming?: Naming): Quantity {
+  if (list.length === 0) throw new QuantityError("quantity.readings", "the sum of an empty list has no unit");
+  const nodes = list.map(nodeOf);
+  const first = nodes[0]!;
+  for (const { dimension } of nodes)
+    if (dimension !== first.dimension) throw mismatch(first.dimension, dimension, "add");
+  if (first.dimension.name === "temperature" && nodes.length > 1)
+    sumDimension(first.dimension, first.dimension, "plus");
+  const one = rational(1n);
+  return operation(
+    nodes.reduce((total, { value }) => add(total, value), ZERO),
+    first.dimension,
+    first.unit,
+    combination(nodes.map(() => one)),
+    nodes,
+    naming,
+  );
+}
+
+/**
+ * Exact coefficients times quantities of one dimension, summed; the terms may be made only when somebody asks for the
+ * working, which keeps a million molar masses free of graphs.
+ *
+ * @internal
+ */
+export function linearCombination(
+  value: Rational,
+  unit: string,
+  naming: Naming,
+  terms: () => readonly { readonly coefficient: Rational; readonly quantity: Quantity }[],
+): Quantity {
+  const u = readUnit(unit);
+  let made: ReturnType<typeof terms> | undefined;
+  const once = (): ReturnType<typeof terms> => (made ??= terms());
+  const lazy: Operation = {
+    partials: (node, operands) => combination(once().map((t) => t.coefficient)).partials(node, operands),
+    write: (operands) => combination(once().map((t) => t.coefficient)).write(operands),
+  };
+  return operation(multiply(value, u.factor), u.dimension, u, lazy, () => once().map((t) => t.quantity[BRAND]), naming);
+}
+
+function chosen(list: readonly QuantityLike[], word: "min" | "max", naming?: Naming): Quantity {
+  if (list.length === 0) throw new QuantityError("quantity.readings", `the ${word} of an empty list`);
+  const nodes = list.map(nodeOf);
+  let at = 0;
+  nodes.forEach((node, i) => {
+    if (node.dimension !== nodes[0]!.dimension) throw mismatch(nodes[0]!.dimension, node.dimension, "compare");
+    const order = compare(node.value, nodes[at]!.value);
+    if (word === "min" ? order < 0 : order > 0) at = i;
+  });
+  const { value, dimension, unit } = nodes[at]!;
+  return operation(value, dimension, unit, choice(word, at), nodes, naming);
+}
+
+/**
+ * The smallest of several quantities; its uncertainty is that of the one chosen.
+ * @throws {QuantityError} `quantity.wrong-dimension`, `quantity.readings` for an empty list
+ * @category Quantities
+ * @example
+ * smallest(["2.0 mol", "900 mmol"]).toString() // => "900 mmol"
+ */
+export const smallest = (list: readonly QuantityLike[], naming?: Naming): Quantity => chosen(list, "min", naming);
+
+/**
+ * The largest of several quantities; its uncertainty is that of the one chosen.
+ * @throws {QuantityError} `quantity.wrong-dimension`, `quantity.readings` for an empty list
+ * @category Quantities
+ * @example
+ * largest(["2.0 mol", "900 mmol"]).toString() // => "2.0 mol"
+ */
+export const largest = (list: readonly QuantityLike[], naming?: Naming): Quantity => chosen(list, "max", naming);
+
+/**
+ * A function that is not built in - a sine, a fitted curve - applied to quantities, with its derivatives.
+ *
+ * @param operands - the quantities it is computed from
+ * @param spec - `name` for the working, `unit` of the result, `value` and `partials` (d result / d operand, in order)
+ *   for the operands' values in their own units
+ * @returns the result; its uncertainty follows from the derivatives
+ * @throws {QuantityError} `quantity.not-a-number` if a value or derivative is not finite
+ * @category Quantities
+ * @example
+ * apply(["0.5 rad"], { name: "sin", unit: "", value: ([x]) => Math.sin(x!.toNumber()), partials: ([x]) => [Math.cos(x!.toNumber())] }).format({ significant: 4 }) // => "0.4794"
+ */
+export function apply(
+  operands: readonly QuantityLike[],
+  spec: {
+    readonly name: string;
+    readonly unit: string;
+    readonly value: (values: readonly Decimal[]) => NumberLike;
+    readonly partials: (values: readonly Decimal[]) => readonly NumberLike[];
+  },
+  naming?: Naming,
+): Quantity {
+  const nodes = operands.map(nodeOf);
+  const values = nodes.map((node) => valueIn(node.value, node.unit));
+  const unit = readUnit(spec.unit);
+  const si = add(multiply(toRational(spec.value(values)), unit.factor), unit.offset);
+  const partials = spec
+    .partials(values)
+    .map((p, i) => divide(multiply(toRational(p), unit.factor), nodes[i]!.unit.factor));
+  if (partials.length !== nodes.length) {
+    throw new QuantityError(
+      "quantity.not-a-number",
+      `${nodes.length} operands need as many derivatives, not ${partials.length}`,
+    );
+  }
+  return operation(si, unit.dimension, unit, evaluated(spec.name, partials), nodes, naming);
+}
+
+/** A function of a pure number, to 40 digits. */
+function numberFunction(
+  like: QuantityLike,
+  name: string,
+  f: (x: Decimal) => Decimal,
+  derivative: (x: Decimal, y: Decimal) => Decimal,
+): Quantity {
+  const node = nodeOf(like);
+  if (!isNumber(node.dimension)) {
+    throw new QuantityError("quantity.wrong-dimension", `${name} needs a pure number, not a ${node.dimension.name}`, {
+      details: { expected: "number", received: node.dimension.name },
+    });
+  }
+  const x = toDecimal(node.value);
+  const y = f(x);
+  if (!y.isFinite()) throw new QuantityError("quantity.out-of-range", `${name}(${x}) is not a finite number`);
+  const unit = readUnit("");
+  return operation(fromDecimal(y), unit.dimension, unit, evaluated(name, [fromDecimal(derivative(x, y))]), [node]);
+}
+
+/**
+ * Natural logarithm of a pure number, to 40 digits.
+ * @throws {QuantityError} `quantity.wrong-dimension`, `quantity.out-of-range` for zero and below
+ * @category Quantities
+ * @example
+ * naturalLogarithm("10").format({ significant: 5 }) // => "2.3026"
+ */
+export function naturalLogarithm(x: QuantityLike): Quantity {
+  return numberFunction(
+    x,
+    "ln",
+    (v) => positive(v, "ln").ln(),
+    (v) => decimal("1").div(v),
+  );
+}
+
+/**
+ * Decimal logarithm of a pure number, to 40 digits.
+ * @throws {QuantityError} `quantity.wrong-dimension`, `quantity.out-of-range` for zero and below
+ * @category Quantities
+ * @example
+ * decimalLogarithm("1000").toString() // => "3"
+ */
+export function decimalLogarithm(x: QuantityLike): Quantity {
+  return numberFunction(
+    x,
+    "log10",
+    (v) => positive(v, "log10").log(10),
+    (v) => decimal("1").div(v.times(decimal("10").ln())),
+  );
+}
+
+/**
+ * e to the power of a pure number, to 40 digits; the exponent may run from -500 to 500.
+ * @throws {QuantityError} `quantity.wrong-dimension`, `quantity.out-of-range`
+ * @category Quantities
+ * @example
+ * exponential("1").format({ significant: 6 }) // => "2.71828"
+ */
+export function exponential(x: QuantityLike): Quantity {
+  return numberFunction(
+    x,
+    "exp",
+    (v) => {
+      if (v.abs().greaterThan(500))
+        throw new QuantityError("quantity.out-of-range", `exp(${v}): the exponent may run from -500 to 500`);
+      return v.exp();
+    },
+    (_, y) => y,
+  );
+}
+
+const positive = (v: Decimal, name: string): Decimal => {
+  if (v.lessThanOrEqualTo(0))
+    throw new QuantityError("quantity.out-of-range", `${name}(${v}): the argument must be positive`);
+  return v;
+};
+
+/**
+ * Square root, to 40 digits; the dimension must have even exponents.
+ * @throws {QuantityError} `quantity.out-of-range` for a negative value, `quantity.wrong-dimension`
+ * @category Quantities
+ * @example
+ * squareRoot("2").format({ significant: 8 }) // => "1.4142136"
+ */
+export function squareRoot(like: QuantityLike): Quantity {
+  const node = nodeOf(like);
+  if (node.value.n < 0n) throw new QuantityError("quantity.out-of-range", "the square root of a negative value");
+  if (node.dimension.exponents.some((e) => e % 2 !== 0) || node.dimension.currencies.length > 0) {
+    throw new QuantityError("quantity.wrong-dimension", `the square root of a ${node.dimension.name} has no unit`);
+  }
+  const exponents = node.dimension.exponents.map((e) => e / 2);
+  const dimension = dimensionOfExponents(exponents);
+  const root = squareRootOf(node.value);
+  const derivative = root.isZero() ? ZERO : fromDecimal(decimal("0.5").div(root));
+  return operation(fromDecimal(root), dimension, usualUnit(dimension), evaluated("sqrt", [derivative]), [node]);
+}
+
+const dimensionOfExponents = (exponents: readonly number[]): Dimension => {
+  const base = ["kg", "m", "s", "K", "mol", "A"];
+  return exponents.reduce(
+    (d, e, i) => product(d, dimensionPower(readUnit(base[i]!).dimension, e)),
+    readUnit("").dimension,
+  );
+};
+
+/** A leaf with correlations to the other members of its group. @internal */
+export function correlatedLeaf(value: Rational, unit: Unit, naming: Naming, spread: Leaf): Quantity {
+  return make({
+    value: add(multiply(value, unit.factor), unit.offset),
+    dimension: unit.dimension,
+    unit,
+    naming,
+    leaf: spread,
+    decimals: undefined,
+    operation: undefined,
+    operands: [],
+  });
+}
