@@ -2,8 +2,7 @@
 // independent input, whatever the number of paths between them (JCGM 100:2008, 5.1 and 5.2). Derivatives stay exact
 // fractions, so that x - x and x / x come out as exactly 0 and not as rounding noise.
 import { inOrder, type Leaf, type Node, operandsOf } from "./graph";
-import { add, multiply, ONE, type Rational, rational, square, ZERO } from "./rational";
-import { fromDecimal, squareRootOf } from "./real";
+import { add, multiply, ONE, type Rational, rational, ZERO } from "./rational";
 
 /** One independent input with its sensitivity coefficient, in SI units. */
 export interface Sensitivity {
@@ -39,34 +38,48 @@ export function sensitivities(root: Node): Sensitivity[] {
   return [...found].map(([leaf, { node, coefficient }]) => ({ leaf, node, coefficient }));
 }
 
-/** Covariance of two members of a correlation group, in SI units; to 40 digits, because it holds a square root. */
-function covariance(a: Leaf, b: Leaf): Rational {
-  const r = a.correlations!.coefficients[a.member!]![b.member!]!;
-  if (r.n === 0n) return ZERO;
-  return multiply(r, fromDecimal(squareRootOf(multiply(a.variance!, b.variance!))));
+/** Covariance of two inputs in SI units: their variance if they are one, else what their group says, else zero. */
+function covarianceOfLeaves(a: Leaf, b: Leaf): Rational {
+  if (a === b) return a.variance ?? ZERO;
+  if (a.group === undefined || a.group !== b.group) return ZERO;
+  return a.group.covariances[a.member!]![b.member!]!;
 }
+
+/** Inputs by group; an input without a group stands alone. */
+export function grouped(inputs: readonly Sensitivity[]): Sensitivity[][] {
+  const groups = new Map<object, Sensitivity[]>();
+  for (const input of inputs) {
+    const key = input.leaf.group ?? input.leaf;
+    const members = groups.get(key);
+    if (members === undefined) groups.set(key, [input]);
+    else members.push(input);
+  }
+  return [...groups.values()];
+}
+
+/** Covariance of two linear forms over inputs, in SI units. */
+function bilinear(a: readonly Sensitivity[], b: readonly Sensitivity[]): Rational {
+  let total = ZERO;
+  const others = new Map(grouped(b).map((members) => [members[0]!.leaf.group ?? members[0]!.leaf, members]));
+  for (const x of a) {
+    for (const y of others.get(x.leaf.group ?? x.leaf) ?? []) {
+      const part = covarianceOfLeaves(x.leaf, y.leaf);
+      if (part.n !== 0n) total = add(total, multiply(multiply(x.coefficient, y.coefficient), part));
+    }
+  }
+  return total;
+}
+
+const uncertain = (root: Node): Sensitivity[] => sensitivities(root).filter(({ leaf }) => leaf.variance !== undefined);
 
 /** What each uncertain input adds to the variance of the result, its share of the covariances included. */
 export function variances(root: Node): { input: Sensitivity; part: Rational }[] {
-  const inputs = sensitivities(root).filter(({ leaf }) => leaf.variance !== undefined);
-  const groups = new Map<object, Sensitivity[]>();
-  for (const input of inputs) {
-    const group = input.leaf.correlations;
-    if (group === undefined) continue;
-    const members = groups.get(group);
-    if (members === undefined) groups.set(group, [input]);
-    else members.push(input);
-  }
-  return inputs.map((input) => {
-    const { leaf, coefficient } = input;
-    let part = multiply(square(coefficient), leaf.variance!);
-    for (const other of leaf.correlations === undefined ? [] : groups.get(leaf.correlations)!) {
-      if (other === input) continue;
-      part = add(part, multiply(multiply(coefficient, other.coefficient), covariance(leaf, other.leaf)));
-    }
-    return { input, part };
-  });
+  const inputs = uncertain(root);
+  return grouped(inputs).flatMap((members) => members.map((input) => ({ input, part: bilinear([input], members) })));
 }
+
+/** Covariance of two results through the inputs they share or that are correlated, in SI units. */
+export const covarianceOf = (a: Node, b: Node): Rational => bilinear(uncertain(a), uncertain(b));
 
 const known = /* @__PURE__ */ new WeakMap<Node, { variance: Rational | undefined }>();
 
@@ -77,7 +90,7 @@ export function uncertaintyOf(node: Node): Rational | undefined {
   if (before !== undefined) return before.variance;
   const parts = variances(node);
   const total = parts.length === 0 ? undefined : parts.map(({ part }) => part).reduce(add);
-  // Fully anti-correlated inputs may leave a tiny negative remainder of the 40-digit covariances.
+  // Fully anti-correlated inputs may leave a tiny negative remainder of declared covariances, which hold a root.
   const variance = total !== undefined && total.n < 0n ? rational(0n) : total;
   known.set(node, { variance });
   return variance;

@@ -20,10 +20,12 @@ export interface Naming {
   readonly assumption?: string | undefined;
 }
 
-/** Inputs that were observed together, with the correlation coefficients between them. */
-export interface Correlations {
-  /** r(i, j) for members i and j of the group. */
-  readonly coefficients: readonly (readonly Rational[])[];
+/** Inputs that belong together: observed jointly, or with declared correlation. */
+export interface Group {
+  /** Covariance of members i and j, in the product of their SI units. */
+  readonly covariances: readonly (readonly Rational[])[];
+  /** Degrees of freedom of the estimate they share; undefined when each has its own. */
+  readonly degreesOfFreedom: number | undefined;
 }
 
 /** Something that was not computed: one independent input. Its identity is what makes `x - x` exactly zero. */
@@ -32,7 +34,7 @@ export interface Leaf {
   readonly variance: Rational | undefined;
   readonly distribution: Distribution | undefined;
   readonly degreesOfFreedom: number;
-  readonly correlations?: Correlations | undefined;
+  readonly group?: Group | undefined;
   /** Index of this input in its group. */
   readonly member?: number | undefined;
 }

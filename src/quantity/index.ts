@@ -3,6 +3,7 @@ export type { QuantityErrorCode } from "./error";
 export { QuantityError } from "./error";
 export type { Given, Step, Working } from "./explain";
 export { explain } from "./explain";
+export { significantFigures, withSignificantFigures } from "./figures";
 export type { FormatOptions } from "./format";
 export type { Naming } from "./graph";
 export type { QuantityRecord } from "./json";
@@ -17,6 +18,7 @@ export {
   linearCombination,
   naturalLogarithm,
   quantity,
+  quantityFromJSON,
   smallest,
   squareRoot,
   sum,
@@ -27,3 +29,13 @@ export type { Distribution } from "./read";
 export type { NumberLike } from "./read-number";
 export type { Decimal } from "./real";
 export type * from "./text";
+export type { BudgetLine, ExpandedUncertainty } from "./uncertainty";
+export {
+  correlated,
+  correlationCoefficient,
+  effectiveDegreesOfFreedom,
+  expandedUncertainty,
+  jointReadings,
+  readings,
+  uncertaintyBudget,
+} from "./uncertainty";

@@ -22,7 +22,7 @@ import {
   SUM,
   scaling,
 } from "./graph";
-import { type QuantityRecord, toRecord } from "./json";
+import { checkRecord, type QuantityRecord, toRecord } from "./json";
 import {
   add,
   compare,
@@ -723,11 +723,16 @@ const dimensionOfExponents = (exponents: readonly number[]): Dimension => {
   );
 };
 
-/** A leaf with correlations to the other members of its group. @internal */
-export function correlatedLeaf(value: Rational, unit: Unit, naming: Naming, spread: Leaf): Quantity {
+/**
+ * An input with a value in SI units, shown like another quantity: how means and correlated inputs are made.
+ *
+ * @internal
+ */
+export function inputLeaf(value: Rational, like: Quantity, naming: Naming, spread: Leaf): Quantity {
+  const { dimension, unit } = like[BRAND];
   return make({
-    value: add(multiply(value, unit.factor), unit.offset),
-    dimension: unit.dimension,
+    value,
+    dimension,
     unit,
     naming,
     leaf: spread,
@@ -735,4 +740,34 @@ export function correlatedLeaf(value: Rational, unit: Unit, naming: Naming, spre
     operation: undefined,
     operands: [],
   });
+}
+
+/**
+ * The quantity that shows a node of the graph.
+ *
+ * @internal
+ */
+export const viewOf = (node: Node): Quantity => make(node);
+
+/**
+ * A quantity from the record that `toJSON` wrote: same value, unit, uncertainty, label and source, as a new input.
+ *
+ * @throws {QuantityError} `quantity.json` for anything else
+ * @category Quantities
+ * @example
+ * quantityFromJSON(JSON.parse(JSON.stringify(quantity("12.5(2) g")))).toString() // => "12.50 ± 0.20 g"
+ */
+export function quantityFromJSON(data: unknown): Quantity {
+  const record = checkRecord(data);
+  const u = record.standardUncertainty;
+  const { symbol, label, source, degreesOfFreedom, distribution, decimals } = record;
+  const variance = u === undefined ? undefined : square(toRational(u));
+  return leaf(
+    toRational(record.value),
+    readUnit(record.unit),
+    variance,
+    distribution,
+    { symbol, label, source, degreesOfFreedom },
+    decimals,
+  );
 }
