@@ -1,0 +1,142 @@
+import {
+  apply,
+  explain,
+  exponential,
+  largest,
+  naturalLogarithm,
+  type Quantity,
+  quantity,
+  smallest,
+  squareRoot,
+  sum,
+  uncertaintyBudget,
+} from "preparative";
+import { describe, expect, it } from "vitest";
+
+const code = (run: () => unknown): string => {
+  try {
+    run();
+  } catch (error) {
+    return (error as { code: string }).code;
+  }
+  return "no error";
+};
+
+describe("arithmetic with dimensions", () => {
+  it("multiplies and divides to the dimension that results", () => {
+    const n = quantity("250.0 g").dividedBy("287.54 g/mol");
+    expect([n.dimension, n.unit]).toEqual(["amount of substance", "mol"]);
+    expect(quantity("4.20 EUR/kg").times("250 g").toString()).toBe("1.05 EUR");
+    expect(quantity("2 mol").dividedBy("500 mL").toString()).toBe("4 mol/L");
+    expect(quantity("9.00 EUR").dividedBy("2 mol").toString()).toBe("4.5 EUR/mol");
+  });
+
+  it("keeps temperatures and temperature differences apart", () => {
+    expect(quantity("25 °C").minus("20 °C").dimension).toBe("temperature difference");
+    expect(quantity("25 °C").plus("5 Δ°C").toString()).toBe("30 °C");
+    expect(quantity("9 Δ°F").to("ΔK").toString()).toBe("5 ΔK");
+    expect(quantity("212 °F").to("°C").toString()).toBe("100 °C");
+    expect(code(() => quantity("25 °C").plus("5 °C"))).toBe("quantity.wrong-dimension");
+    expect(quantity("4.184 J/(g K)").times("100 g").times("5 Δ°C").to("J").toString()).toBe("2092 J");
+  });
+
+  it("keeps fractions of mass, volume and amount apart", () => {
+    expect(code(() => quantity("5 % w/w").plus("5 % v/v"))).toBe("quantity.wrong-dimension");
+    expect(code(() => quantity("5 % w/w").in("% v/v"))).toBe("quantity.wrong-dimension");
+    expect(quantity("5 % w/w").in("%").toString()).toBe("5");
+    expect(quantity("1").minus("5 % w/w").dimension).toBe("mass fraction");
+    expect(quantity("5 % w/w").times("200 g").toString()).toBe("10 g");
+    expect(quantity("5 % w/v").to("g/L").toString()).toBe("50 g/L");
+  });
+
+  it("refuses what has no meaning, by code", () => {
+    expect(code(() => quantity("1 g").plus("1 mL"))).toBe("quantity.wrong-dimension");
+    expect(code(() => quantity("1 g").compare("1 mL"))).toBe("quantity.wrong-dimension");
+    expect(code(() => quantity("1 g").dividedBy("0 g"))).toBe("quantity.division-by-zero");
+    expect(code(() => quantity("1 g").dividedBy(0))).toBe("quantity.division-by-zero");
+    expect(code(() => quantity("1 g").times(Number.NaN))).toBe("quantity.not-a-number");
+    expect(code(() => quantity("1 g").times(Infinity))).toBe("quantity.not-a-number");
+    expect(code(() => quantity("1 g").times(null as never))).toBe("quantity.not-a-quantity");
+    expect(code(() => squareRoot("-1"))).toBe("quantity.out-of-range");
+    expect(code(() => squareRoot("1 g"))).toBe("quantity.wrong-dimension");
+    expect(code(() => naturalLogarithm("0"))).toBe("quantity.out-of-range");
+    expect(code(() => exponential("1e9"))).toBe("quantity.out-of-range");
+    expect(code(() => quantity("0 g").toThePower(-1))).toBe("quantity.division-by-zero");
+    expect(code(() => quantity("2").toThePower(1e9))).toBe("quantity.out-of-range");
+    expect(code(() => sum([]))).toBe("quantity.readings");
+    expect(code(() => quantity("1 g").in("mol"))).toBe("quantity.wrong-dimension");
+  });
+
+  it("compares and chooses", () => {
+    expect(quantity("1 kg").compare("999 g")).toBe(1);
+    expect(quantity("1 kg").equals("1000 g")).toBe(true);
+    expect(smallest(["2 mol", "900 mmol"]).toString()).toBe("900 mmol");
+    expect(largest(["2 mol", "900 mmol"]).toString()).toBe("2 mol");
+    const [a, b] = [quantity("1.0(1) g", { label: "a" }), quantity("2.0(3) g", { label: "b" })];
+    expect(uncertaintyBudget(smallest([a, b])).map((line) => [line.input, line.share])).toEqual([
+      ["a", 1],
+      ["b", 0],
+    ]);
+  });
+
+  it("is deeply immutable", () => {
+    const q = quantity("12.5(2) g", { label: "jar" });
+    expect(Object.isFrozen(q)).toBe(true);
+    expect(() => Object.assign(q, { unit: "kg" })).toThrow(TypeError);
+    const line = uncertaintyBudget(q)[0]!;
+    (line as { input: string }).input = "other";
+    expect(uncertaintyBudget(q)[0]!.input).toBe("jar");
+  });
+
+  it("understands quantities of another loaded copy", () => {
+    // Another copy shares nothing but the symbol registry: same brand, other class.
+    const own = quantity("2.0(1) g");
+    const brand = Symbol.for("preparative.quantity/1");
+    const foreign = Object.create(null) as Quantity;
+    Object.defineProperty(foreign, brand, { value: (own as unknown as Record<symbol, unknown>)[brand] });
+    expect(quantity("1 g").plus(foreign).toString()).toBe("3.00 ± 0.10 g");
+    expect(own.minus(foreign).standardUncertainty!.toString()).toBe("0");
+  });
+
+  it("stops runaway growth with a code instead of hanging", () => {
+    expect(
+      code(() => {
+        let x: Quantity = quantity("1.5");
+        for (let i = 0; i < 100; i++) x = x.times(x);
+      }),
+    ).toBe("quantity.out-of-range");
+    expect(
+      code(() => {
+        let x: Quantity = quantity("1 g");
+        for (let i = 0; i < 100; i++) x = x.times("2 g");
+      }),
+    ).toBe("quantity.out-of-range");
+  });
+
+  it("visits a shared node once, however often it is used", () => {
+    let x: Quantity = quantity("1.0(1)", { symbol: "x" });
+    for (let i = 0; i < 60; i++) x = x.plus(x).dividedBy(2); // 2^60 paths from the result to x
+    expect(x.toString()).toBe("1.00 ± 0.10");
+    expect(explain(x).steps.length).toBeLessThanOrEqual(60);
+  });
+
+  it("walks a chain of 20 000 operations without recursion", () => {
+    let x: Quantity = quantity("1.0(1) g");
+    for (let i = 0; i < 20_000; i++) x = x.plus("1 g");
+    expect(x.standardUncertainty!.toString()).toBe("0.1");
+    expect(explain(x).result).toContain("20001.00 g");
+  });
+
+  it("takes functions that are not built in", () => {
+    const y = apply(["3.0(1) g"], {
+      name: "square",
+      unit: "g2",
+      value: ([x]) => x!.times(x!),
+      partials: ([x]) => [x!.times(2)],
+    });
+    expect(y.toString()).toBe("9.00 ± 0.60 g2");
+    expect(code(() => apply(["3 g"], { name: "f", unit: "g", value: () => 1, partials: () => [] }))).toBe(
+      "quantity.not-a-number",
+    );
+  });
+});

@@ -1,0 +1,143 @@
+import { isPreparativeError, type PreparativeError, quantity, tryQuantity } from "preparative";
+import { describe, expect, it } from "vitest";
+
+const refusal = (text: unknown): PreparativeError => {
+  const outcome = tryQuantity(text as string);
+  if (outcome.ok) throw new Error(`accepted: ${String(outcome.value)}`);
+  return outcome.error;
+};
+
+describe("reading quantities", () => {
+  it.each([
+    // text, value, unit, dimension, standard uncertainty
+    ["48.20 g", "48.2", "g", "mass", undefined],
+    ["48.20g", "48.2", "g", "mass", undefined],
+    ["1.5e-3 mol", "0.0015", "mol", "amount of substance", undefined],
+    ["1.5×10^-3 mol", "0.0015", "mol", "amount of substance", undefined],
+    ["1.5 × 10⁻³ mol", "0.0015", "mol", "amount of substance", undefined],
+    ["25 °C", "25", "°C", "temperature", undefined],
+    ["-4 °F", "-4", "°F", "temperature", undefined],
+    ["5 Δ°C", "5", "Δ°C", "temperature difference", undefined],
+    ["5 % w/w", "5", "% w/w", "mass fraction", undefined],
+    ["5 % v/v", "5", "% v/v", "volume fraction", undefined],
+    ["5 % w/v", "5", "% w/v", "density", undefined],
+    ["0.1 mol/L", "0.1", "mol/L", "concentration", undefined],
+    ["4.184 J/(g K)", "4.184", "J/(g K)", "specific heat capacity", undefined],
+    ["4.20 EUR/kg", "4.2", "EUR/kg", "price per mass (EUR)", undefined],
+    ["12.5(2) g", "12.5", "g", "mass", "0.2"],
+    ["12.50(12) g", "12.5", "g", "mass", "0.12"],
+    ["12.5(0.3) g", "12.5", "g", "mass", "0.3"],
+    ["1.25(2)e-8 mol", "1.25e-8", "mol", "amount of substance", "2e-10"],
+    ["12.5 ± 0.2 g", "12.5", "g", "mass", "0.2"],
+    ["12.5 +/- 0.2 g", "12.5", "g", "mass", "0.2"],
+    ["12.5 g ± 200 mg", "12.5", "g", "mass", "0.2"],
+    ["12.5 g ± 2 %", "12.5", "g", "mass", "0.25"],
+    ["98 % ± 1 %", "98", "%", "number", "1"],
+    ["12.5 ± 0.4 g (k=2)", "12.5", "g", "mass", "0.2"],
+    ["25 °C ± 0.5 K", "25", "°C", "temperature", "0.5"],
+    ["12", "12", "", "number", undefined],
+    ["1\u2009000 mg", undefined, "", "", undefined],
+    ["\u22124.5\u00a0\u03bcg", "-4.5", "µg", "mass", undefined],
+  ])("reads %s", (text, value, unit, dimension, u) => {
+    if (value === undefined) {
+      expect(refusal(text).code).toBe("quantity.unknown-unit");
+      return;
+    }
+    const q = quantity(text);
+    expect([q.value.toString(), q.unit, q.dimension, q.standardUncertainty?.toString()]).toEqual([
+      value,
+      unit,
+      dimension,
+      u,
+    ]);
+  });
+
+  it("takes an interval as a rectangle around its middle", () => {
+    const q = quantity("[1.0, 1.2] g");
+    expect(q.value.toString()).toBe("1.1");
+    expect(q.standardUncertainty!.toFixed(10)).toBe((0.1 / Math.sqrt(3)).toFixed(10));
+  });
+
+  it("takes a stated distribution from the text or from the caller", () => {
+    const rectangular = 0.2 / Math.sqrt(3);
+    const triangular = 0.2 / Math.sqrt(6);
+    expect(quantity("12.5 ± 0.2 g (rectangular)").standardUncertainty!.toNumber()).toBeCloseTo(rectangular, 14);
+    expect(quantity("12.5 ± 0.2 g (triangular)").standardUncertainty!.toNumber()).toBeCloseTo(triangular, 14);
+    expect(quantity("12.5 ± 0.2 g", { distribution: "rectangular" }).standardUncertainty!.toNumber()).toBeCloseTo(
+      rectangular,
+      14,
+    );
+    expect(quantity({ value: 12.5, unit: "g", readability: 0.1 }).standardUncertainty!.toNumber()).toBeCloseTo(
+      0.1 / Math.sqrt(12),
+      14,
+    );
+  });
+
+  it("reads numbers of every kind exactly", () => {
+    const foreign = { toString: () => "0.1" };
+    for (const value of [0.1, "0.1", "1/10", foreign]) {
+      expect(quantity({ value, unit: "g" }).equals("0.1 g")).toBe(true);
+    }
+    expect(quantity({ value: 5n, unit: "g" }).equals("5 g")).toBe(true);
+  });
+
+  it.each([
+    ["12,5 g", "quantity.decimal-comma", 2, "12.5 .* 125"],
+    ["1,234.5 g", "quantity.decimal-comma", 1, "1.234 .* 1234"],
+    ["3 cups", "quantity.ambiguous-unit", 2, "US cup"],
+    ["5 oz", "quantity.ambiguous-unit", 2, "oz av.*fl oz"],
+    ["2 gal", "quantity.ambiguous-unit", 2, "US gal.*imp gal"],
+    ["20 drops", "quantity.ambiguous-unit", 3, "mL"],
+    ["5 $", "quantity.ambiguous-unit", 2, "ISO 4217"],
+    ["12 G", "quantity.unknown-unit", 3, "'g'"],
+    ["1.5 furlong", "quantity.unknown-unit", 4, "units look like"],
+    ["5 g extra", "quantity.unknown-unit", 4, undefined],
+    ["5 с", "quantity.look-alike", 2, "ASCII"],
+    ["５ g", "quantity.look-alike", 0, "ASCII"],
+    ["g", "quantity.not-a-number", 0, "12.5 g"],
+    ["", "quantity.not-a-number", 0, undefined],
+    ["[2, 1] g", "quantity.empty-interval", 6, "lower end first"],
+    ["1e999 g", "quantity.out-of-range", 1, undefined],
+    ["5 ± -1 g", "quantity.uncertainty", 6, undefined],
+    ["5 g ± 1 mL", "quantity.wrong-dimension", 10, undefined],
+  ])("refuses %s with %s", (text, code, position, hint) => {
+    const error = refusal(text);
+    expect(error.code).toBe(code);
+    expect(error.position).toBe(position);
+    if (hint !== undefined) expect(error.hint).toMatch(new RegExp(hint));
+  });
+
+  it("names the code point of a look-alike", () => {
+    expect(refusal("5 сm").details["codePoint"]).toBe("U+0441");
+    expect(refusal("5 сm").message).toContain("U+0441");
+  });
+
+  it("shows the place with a caret", () => {
+    expect(refusal("12.5 gg").message.split("\n").slice(1, 3)).toEqual(["  12.5 gg", "       ^"]);
+  });
+
+  it.each([
+    [null],
+    [undefined],
+    [true],
+    [Symbol("g")],
+    [() => 1],
+    [{}],
+    [{ value: Number.NaN, unit: "g" }],
+    [{ value: Infinity, unit: "g" }],
+    [{ value: "1", unit: 5 }],
+    [[]],
+  ])("refuses the foreign value %s with a code", (value) => {
+    const error = refusal(value);
+    expect(isPreparativeError(error)).toBe(true);
+    expect(error.code).toMatch(/^quantity\./);
+  });
+
+  it("refuses long text at once", () => {
+    const before = performance.now();
+    for (const text of [`${"1".repeat(1e6)} g`, `1 ${"g".repeat(1e6)}`, "(".repeat(1e6), `1 ${"g/".repeat(5e5)}g`]) {
+      expect(refusal(text).code).toBe("quantity.too-long");
+    }
+    expect(performance.now() - before).toBeLessThan(500);
+  });
+});

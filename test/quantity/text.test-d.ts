@@ -1,0 +1,46 @@
+// A wrong unit or dimension in a literal is a compile error.
+
+import { type MassText, type Quantity, quantity, type TemperatureText, type VolumeText } from "preparative";
+import { assertType, describe, expectTypeOf, it } from "vitest";
+
+describe("quantities as text types", () => {
+  it("accepts every way of writing a mass", () => {
+    assertType<MassText>("48.20 g");
+    assertType<MassText>("1.5e-3 kg");
+    assertType<MassText>("12.5(2) g");
+    assertType<MassText>("12.5 ± 0.2 g");
+    assertType<MassText>("[1.0, 1.2] g");
+    assertType<MassText>("12.5 g ± 2 %");
+    assertType<MassText>("12.5 ± 0.2 g (rectangular)");
+    assertType<MassText>("3.5 oz av");
+  });
+
+  it("refuses wrong units, wrong dimensions and commas", () => {
+    // @ts-expect-error a volume is no mass
+    assertType<MassText>("5 mL");
+    // @ts-expect-error no such unit
+    assertType<MassText>("5 gramm");
+    // @ts-expect-error decimal comma
+    assertType<MassText>("5,5 g");
+    // @ts-expect-error no value
+    assertType<MassText>("g");
+    // @ts-expect-error an ounce of what
+    assertType<MassText>("5 oz");
+    // @ts-expect-error a difference is no temperature
+    assertType<TemperatureText>("5 Δ°C");
+    // @ts-expect-error which gallon
+    assertType<VolumeText>("5 gal");
+  });
+
+  it("knows the dimension of a literal", () => {
+    expectTypeOf(quantity("48.20 g")).toEqualTypeOf<Quantity<"mass">>();
+    expectTypeOf(quantity("25 °C")).toEqualTypeOf<Quantity<"temperature">>();
+    expectTypeOf(quantity("0.1 mol/L")).toEqualTypeOf<Quantity<"concentration">>();
+    expectTypeOf(quantity("5 % w/w")).toEqualTypeOf<Quantity<"mass fraction">>();
+    const needsMass = (_: Quantity<"mass">): void => {};
+    needsMass(quantity("48.20 g"));
+    // @ts-expect-error a volume is no mass
+    needsMass(quantity("48.20 mL"));
+    needsMass(quantity("1 g/mL").times("1 mL")); // computed: checked when used
+  });
+});
