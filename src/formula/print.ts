@@ -1,0 +1,209 @@
+// Formulas as text: canonical ASCII, Unicode, HTML, LaTeX and Hill. Structure is printed as written. What ASCII could
+// misread (a decimal that looks like an adduct dot) is read back before it is given out, and written unmistakably if need be.
+import { ELEMENT_COUNT, symbolAt } from "../element/symbols";
+import { FRACTIONS, PARTNER, SUBSCRIPTS, SUPERSCRIPTS } from "./characters";
+import type { Bracket, FormulaNode, Reading } from "./nodes";
+import { hillOrder } from "./order";
+import { type Ratio, ratio, ratioText } from "./ratio";
+import { readFormula } from "./read";
+
+interface Style {
+  readonly dot: string;
+  subscript(count: Ratio): string;
+  multiplier(number: Ratio): string;
+  /** `last`: nothing but a dot, a closing bracket or the end follows. */
+  charge(charge: number, last: boolean): string;
+  nuclide(massNumber: string, symbol: string, count: string): string;
+  bracket(bracket: string): string;
+  oxidation(roman: string): string;
+}
+
+function isOne({ n, d }: Ratio): boolean {
+  return n === 1 && d === 1;
+}
+
+function signed(charge: number, minus: string): string {
+  const magnitude = Math.abs(charge);
+  return `${magnitude === 1 ? "" : magnitude}${charge < 0 ? minus : "+"}`;
+}
+
+/** `dot` and `braced` are raised step by step until the text reads back. */
+function ascii(dot: string, braced: boolean): Style {
+  return {
+    dot,
+    subscript: (count) => {
+      const text = ratioText(count);
+      return text.includes("/") || (braced && text.includes(".")) ? `_{${text}}` : text;
+    },
+    multiplier: ratioText,
+    charge: (charge, last) => {
+      if (!last) return `^{${signed(charge, "-")}}`;
+      return Math.abs(charge) === 1 ? signed(charge, "-") : `^${signed(charge, "-")}`;
+    },
+    nuclide: (massNumber, symbol, count) => `[${massNumber}${symbol}]${count}`,
+    bracket: (bracket) => bracket,
+    oxidation: (roman) => `^{${roman}}`,
+  };
+}
+
+const raised = (text: string): string =>
+  text
+    .replace(/[0-9]/g, (digit) => SUPERSCRIPTS[Number(digit)]!)
+    .replace("+", "⁺")
+    .replace("-", "⁻");
+const lowered = (text: string): string => text.replace(/[0-9]/g, (digit) => SUBSCRIPTS[Number(digit)]!);
+
+/** `½`, `1½`, `5¾` where Unicode has the fraction and halves, thirds or quarters are meant. */
+function vulgar(number: Ratio): string {
+  const { n, d } = number;
+  const whole = Math.floor(n / d);
+  if (d < 2 || d > 4) return ratioText(number);
+  const part = Object.keys(FRACTIONS).find((key) => FRACTIONS[key]![0] === n % d && FRACTIONS[key]![1] === d);
+  return part === undefined ? ratioText(number) : `${whole === 0 ? "" : whole}${part}`;
+}
+
+const UNICODE: Style = {
+  dot: "·",
+  subscript: (count) => {
+    const text = ratioText(count);
+    return text.includes("/") ? `_{${text}}` : lowered(text);
+  },
+  multiplier: vulgar,
+  charge: (charge) => raised(signed(charge, "-")),
+  nuclide: (massNumber, symbol, count) => `${raised(massNumber)}${symbol}${count}`,
+  bracket: (bracket) => bracket,
+  oxidation: (roman) => `^{${roman}}`,
+};
+
+const HTML: Style = {
+  dot: "·",
+  subscript: (count) => `<sub>${ratioText(count)}</sub>`,
+  multiplier: vulgar,
+  charge: (charge) => `<sup>${signed(charge, "−")}</sup>`,
+  nuclide: (massNumber, symbol, count) => `<sup>${massNumber}</sup>${symbol}${count}`,
+  bracket: (bracket) => bracket,
+  oxidation: (roman) => `<sup>${roman}</sup>`,
+};
+
+const LATEX: Style = {
+  dot: "\\cdot ",
+  subscript: (count) => `_{${ratioText(count)}}`,
+  multiplier: (number) => {
+    const { n, d } = number;
+    return d === 1 || (d !== 2 && d !== 3 && d !== 4) ? ratioText(number) : `\\tfrac{${n}}{${d}}`;
+  },
+  charge: (charge) => `^{${signed(charge, "-")}}`,
+  nuclide: (massNumber, symbol, count) => `{}^{${massNumber}}${symbol}${count}`,
+  bracket: (bracket) => (bracket === "{" || bracket === "}" ? `\\${bracket}` : bracket),
+  oxidation: (roman) => `^{${roman}}`,
+};
+
+/** Nodes in a style, without the phase. */
+function printNodes(nodes: readonly FormulaNode[], style: Style): string {
+  let text = "";
+  for (let i = 0; i < nodes.length; i += 1) {
+    const node = nodes[i]!;
+    switch (node.kind) {
+      case "part":
+        text += (node.dot ? style.dot : "") + (isOne(node.number) ? "" : style.multiplier(node.number));
+        break;
+      case "atom": {
+        const count = isOne(node.count) ? "" : style.subscript(node.count);
+        const name = symbolAt(node.atom);
+        const next = nodes[i + 1];
+        const oxidation = next?.kind === "oxidation" ? style.oxidation(next.roman) : "";
+        if (node.atom < ELEMENT_COUNT || node.short) text += name + oxidation + count;
+        else {
+          const element = symbolAt(Math.floor(node.atom / 1000) - 1);
+          text += style.nuclide(String(node.atom % 1000), element, oxidation + count);
+        }
+        break;
+      }
+      case "oxidation":
+        break; // printed with its atom
+      case "open":
+        text += style.bracket(node.bracket);
+        break;
+      case "close":
+        text +=
+          style.bracket(PARTNER[node.bracket] as Bracket) + (isOne(node.count) ? "" : style.subscript(node.count));
+        break;
+      case "charge": {
+        const next = nodes[i + 1]?.kind;
+        text += style.charge(node.charge, next === undefined || next === "part" || next === "close");
+        break;
+      }
+      case "electron":
+        text += `e${style.charge(-1, true)}`;
+        break;
+    }
+  }
+  return text;
+}
+
+function withPhase(text: string, phase: string | undefined): string {
+  return phase === undefined ? text : `${text}(${phase})`;
+}
+
+/** The same formula? Counts are in lowest terms, so plain data can be compared. */
+function sameNodes(a: readonly FormulaNode[], b: readonly FormulaNode[]): boolean {
+  const plain = (node: FormulaNode) => JSON.stringify({ ...node, position: 0 });
+  return a.length === b.length && a.every((node, i) => plain(node) === plain(b[i]!));
+}
+
+function readsBack(text: string, nodes: readonly FormulaNode[]): boolean {
+  try {
+    return sameNodes(readFormula(text).nodes, nodes);
+  } catch {
+    return false;
+  }
+}
+
+/** Canonical ASCII of nodes: the full stop as adduct dot where that reads back, `*` where it does not. */
+export function asciiNodes(nodes: readonly FormulaNode[]): string {
+  const plain = printNodes(nodes, ascii(".", false));
+  if (!plain.includes(".") || readsBack(plain, nodes)) return plain;
+  const starred = printNodes(nodes, ascii("*", false));
+  if (readsBack(starred, nodes)) return starred;
+  return printNodes(nodes, ascii("*", true));
+}
+
+export function asciiText({ nodes, phase }: Reading): string {
+  return withPhase(asciiNodes(nodes), phase);
+}
+
+export function unicodeText({ nodes, phase }: Reading): string {
+  return withPhase(printNodes(nodes, UNICODE), phase);
+}
+
+export function htmlText({ nodes, phase }: Reading): string {
+  return withPhase(printNodes(nodes, HTML), phase);
+}
+
+export function latexText({ nodes, phase }: Reading): string {
+  return `\\mathrm{${withPhase(printNodes(nodes, LATEX), phase)}}`;
+}
+
+/** What the Hill form is made from. */
+interface Counted {
+  readonly elementIndices: readonly number[];
+  readonly numerators: readonly number[];
+  readonly denominator: number;
+  readonly charge: number;
+  readonly phase: string | undefined;
+}
+
+/** Hill form: carbon, hydrogen, the rest by alphabet. */
+export function hillText({ elementIndices, numerators, denominator, charge, phase }: Counted): string {
+  const nodes: FormulaNode[] = [{ kind: "part", dot: false, number: { n: 1, d: 1 } }];
+  for (const position of hillOrder(elementIndices)) {
+    const atom = elementIndices[position]!;
+    const short = atom === 1002 || atom === 1003;
+    nodes.push({ kind: "atom", atom, count: ratio(numerators[position]!, denominator), short });
+  }
+  if (elementIndices.length === 0) {
+    if (charge !== -1) nodes[0] = { kind: "part", dot: false, number: { n: -charge, d: 1 } };
+    nodes.push({ kind: "electron" });
+  } else if (charge !== 0) nodes.push({ kind: "charge", charge });
+  return withPhase(asciiNodes(nodes), phase);
+}

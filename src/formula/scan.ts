@@ -1,0 +1,243 @@
+// The fast reader for everyday formulas: one pass from right to left, so a bracket's count is known before its contents.
+// It reads letters, whole counts, brackets, adduct dots, a charge and a phase at the end; at anything else (and at
+// anything wrong) it gives up, cleans its scratch and returns false, and the full reader (read.ts) takes over. It must
+// never read what the full reader refuses or reads otherwise; test/laws holds it to that.
+import { ELEMENT_COUNT, nanoWeightTable, symbolTable } from "../element/symbols";
+import { MAX_COUNT, MAX_DEPTH } from "./limits";
+
+/** What the last successful scan found. Read it before the next scan; the arrays are fresh, the rest is overwritten. */
+export const found = {
+  elementIndices: [] as number[],
+  numerators: [] as number[],
+  charge: 0,
+  phase: undefined as string | undefined,
+  nano: 0,
+};
+
+// Scratch, clean between calls: counts by element of the part being read and of the parts behind it, and who was touched.
+const partCount = /* @__PURE__ */ new Float64Array(ELEMENT_COUNT);
+const total = /* @__PURE__ */ new Float64Array(ELEMENT_COUNT);
+const touched: number[] = [];
+const touchedInAll: number[] = [];
+const multipliers: number[] = [];
+const closers: number[] = [];
+
+function giveUp(): false {
+  partCount.fill(0);
+  total.fill(0);
+  touched.length = 0;
+  touchedInAll.length = 0;
+  return false;
+}
+
+/** Counts above this are left to the full reader; products are checked once at the end, since all terms are positive. */
+const MANY = 1e9;
+
+/** Scan `text[start, end)`. */
+export function scanFormula(text: string, start: number, end: number): boolean {
+  const symbols = symbolTable();
+  const last = end - 1;
+  if (last < start) return false;
+  let i = last;
+  let phase: string | undefined;
+  let code = text.charCodeAt(i);
+
+  if (code === 41 /* ) */ && i - start > 2) {
+    const letter = text.charCodeAt(i - 1);
+    if (letter >= 97 && letter <= 122) {
+      if (text.charCodeAt(i - 2) === 40) {
+        if (letter === 115) phase = "s";
+        else if (letter === 108) phase = "l";
+        else if (letter === 103) phase = "g";
+        else return false;
+        i -= 3;
+      } else if (text.charCodeAt(i - 3) === 40) {
+        const first = text.charCodeAt(i - 2);
+        if (first === 97 && letter === 113) phase = "aq";
+        else if (first === 99 && letter === 114) phase = "cr";
+        if (phase !== undefined) i -= 4;
+      }
+      if (phase !== undefined) {
+        if (i < start) return false;
+        code = text.charCodeAt(i);
+      }
+    }
+  }
+
+  let charge = 0;
+  if (code === 43 || code === 45 /* + - */) {
+    const sign = code === 43 ? 1 : -1;
+    let j = i - 1;
+    let magnitude = 0;
+    let power = 1;
+    while (j >= start) {
+      code = text.charCodeAt(j);
+      if (code < 48 || code > 57) break;
+      if (power > 1000) return false;
+      magnitude += (code - 48) * power;
+      power *= 10;
+      j -= 1;
+    }
+    if (j < start) return false;
+    if (code === 94 /* ^ */ || (code === 93 /* ] */ && power > 1)) {
+      if (power === 1) magnitude = 1;
+      else if (text.charCodeAt(j + 1) === 48) return false;
+      charge = sign * magnitude;
+      i = code === 94 ? j - 1 : j;
+    } else if (code === 43 || code === 45 || code === 32) return false;
+    else {
+      charge = sign;
+      i -= 1;
+    }
+    if (i < start) return false;
+  }
+
+  let depth = 0;
+  let multiplier = 1;
+  let count = 0; // 0: no digits read
+  let several = false;
+  // The last atom or bracket end of the part, to tell an empty part and water.
+  let partEnd = i;
+  let content = false;
+  let charged = charge !== 0;
+
+  for (;;) {
+    // A part, a bracket or the text ends to the left: what was a count is a multiplier.
+    code = i < start ? 46 : text.charCodeAt(i);
+    if (code >= 65 && code <= 90) {
+      const element = symbols[(code - 65) << 5]!;
+      if (element < 0) return giveUp();
+      content = true;
+      if (partCount[element] === 0) touched.push(element);
+      partCount[element]! += count === 0 ? multiplier : count * multiplier;
+      count = 0;
+      i -= 1;
+    } else if (code >= 97 && code <= 122) {
+      if (i === start) return giveUp();
+      const first = text.charCodeAt(i - 1) - 65;
+      if (first < 0 || first > 25) return giveUp();
+      const element = symbols[(first << 5) + code - 96]!;
+      if (element < 0) return giveUp();
+      content = true;
+      if (partCount[element] === 0) touched.push(element);
+      partCount[element]! += count === 0 ? multiplier : count * multiplier;
+      count = 0;
+      i -= 2;
+    } else if (code >= 48 && code <= 57) {
+      let power = 1;
+      const digitsEnd = i;
+      do {
+        count += (code - 48) * power;
+        power *= 10;
+        i -= 1;
+        if (power > MANY) return giveUp();
+        code = i < start ? 0 : text.charCodeAt(i);
+      } while (code >= 48 && code <= 57);
+      if (text.charCodeAt(i + 1) === 48) return giveUp(); // zero, or a leading zero
+      // Digits behind a dot are a multiplier, and a full stop between digits may be a decimal point.
+      if (code === 46 && i > start) {
+        const before = text.charCodeAt(i - 1);
+        if (before >= 48 && before <= 57 && !isWaterAfterWholeCount(text, start, i, digitsEnd, partEnd))
+          return giveUp();
+      }
+    } else if (code === 41 || code === 93 || code === 125 /* ) ] } */) {
+      if (depth >= MAX_DEPTH) return giveUp();
+      multipliers[depth] = multiplier;
+      closers[depth] = code;
+      depth += 1;
+      if (count !== 0) {
+        multiplier *= count;
+        if (multiplier > MAX_COUNT) return giveUp();
+        count = 0;
+      }
+      i -= 1;
+      // An empty bracket, or a lower-case word in brackets, is an error.
+      if (i < start) return giveUp();
+      const inner = text.charCodeAt(i);
+      if (inner === 40 || inner === 91 || inner === 123 || inner === 43 || inner === 45) return giveUp();
+    } else if (code === 40 || code === 91 || code === 123 /* ( [ { */) {
+      if (depth === 0 || count !== 0) return giveUp();
+      depth -= 1;
+      const closer = closers[depth]!;
+      if (closer !== (code === 40 ? 41 : code + 2)) return giveUp();
+      multiplier = multipliers[depth]!;
+      content = true;
+      i -= 1;
+    } else if (code === 46 || code === 0xb7 || code === 42 || code === 0x2022 || code === 0x22c5) {
+      if (depth !== 0 || !content) return giveUp();
+      const number = count === 0 ? 1 : count;
+      if (charged) {
+        charge *= number;
+        charged = false;
+      }
+      if (i < start && !several && number === 1) break;
+      // The part goes into the total with its multiplier.
+      several = true;
+      for (let k = 0; k < touched.length; k += 1) {
+        const element = touched[k]!;
+        if (total[element] === 0) touchedInAll.push(element);
+        total[element]! += partCount[element]! * number;
+        partCount[element] = 0;
+      }
+      touched.length = 0;
+      if (i < start) break;
+      count = 0;
+      content = false;
+      i -= 1;
+      partEnd = i;
+    } else {
+      return giveUp();
+    }
+  }
+
+  const counts = several ? total : partCount;
+  const elements = several ? touchedInAll : touched;
+  const weights = nanoWeightTable();
+  const elementIndices: number[] = [];
+  const numerators: number[] = [];
+  let mass = 0;
+  let largest = 0;
+  for (let k = elements.length - 1; k >= 0; k -= 1) {
+    const element = elements[k]!;
+    const n = counts[element]!;
+    counts[element] = 0;
+    elementIndices.push(element);
+    numerators.push(n);
+    if (n > largest) largest = n;
+    mass += weights[element]! * n;
+  }
+  elements.length = 0;
+  if (largest > MAX_COUNT || charge > MAX_COUNT || charge < -MAX_COUNT) return giveUp();
+  found.elementIndices = elementIndices;
+  found.numerators = numerators;
+  found.charge = charge;
+  found.phase = phase;
+  found.nano = mass <= MAX_COUNT ? mass : Number.NaN;
+  return true;
+}
+
+/**
+ * `CuSO4.5H2O`, at the stop between 4 and 5: is it beyond doubt an adduct dot? Only when water is all that follows in the
+ * part, and the digits before are a whole count of 2 or more. Everything else is for dots.ts.
+ */
+function isWaterAfterWholeCount(text: string, start: number, dot: number, digitsEnd: number, partEnd: number): boolean {
+  if (partEnd - digitsEnd !== 3) return false;
+  if (
+    text.charCodeAt(digitsEnd + 1) !== 72 ||
+    text.charCodeAt(digitsEnd + 2) !== 50 ||
+    text.charCodeAt(partEnd) !== 79
+  ) {
+    return false;
+  }
+  if (text.charCodeAt(dot + 1) === 48) return false;
+  let j = dot - 1;
+  let code = 0;
+  while (j >= start) {
+    code = text.charCodeAt(j);
+    if (code < 48 || code > 57) break;
+    j -= 1;
+  }
+  if (j < start || code === 46) return false;
+  const a = text.charCodeAt(j + 1);
+  return a !== 48 && !(a === 49 && dot - j === 2);
+}
