@@ -115,6 +115,87 @@ const sources = {
   // -- equation -----------------------------------------------------------------------------------------------------
   // -- amount and hydrate -------------------------------------------------------------------------------------------
   // -- substance ----------------------------------------------------------------------------------------------------
+  redBook2005: {
+    title: "Nomenclature of Inorganic Chemistry, IUPAC Recommendations 2005 (Red Book)",
+    year: 2005,
+  },
+  clpAnnexVI: {
+    title: "Regulation (EC) No 1272/2008 on classification, labelling and packaging (CLP), harmonised classifications",
+    year: 2021,
+    where: "Annex VI, Table 3, consolidated with the 17th adaptation",
+    access: "read row by row from the agency's own spreadsheet; later adaptations may differ",
+  },
+  clpRegulation: {
+    title: "Regulation (EC) No 1272/2008 on classification, labelling and packaging (CLP)",
+    where: "Annexes II to V",
+    access: "codes and pictograms; the wording here is our own",
+  },
+  unGhs: {
+    title: "Globally Harmonized System of Classification and Labelling of Chemicals (GHS), United Nations",
+    edition: "9th and 10th revised",
+    where: "Annexes 1 and 3",
+    access: "codes; the wording here is our own, revision notes from memory",
+  },
+  safeWorkAustralia: {
+    title: "Hazardous Chemical Information System, Safe Work Australia",
+    year: 2022,
+    access: "export; it leaves out physical and most environmental classes",
+  },
+  niteGhs: {
+    title: "GHS classification results by the Japanese government, National Institute of Technology and Evaluation",
+    access: "categories mapped to statement codes by program; often stricter than suppliers' sheets",
+  },
+  aiic: {
+    title: "Australian Inventory of Industrial Chemicals",
+    year: 2022,
+    where: "list of 10 February 2022",
+    access: "registry numbers found with formula or listed name; the ratio test ignores H and O",
+  },
+  nzioc: {
+    title: "New Zealand Inventory of Chemicals",
+    year: 2021,
+    where: "list of December 2021",
+    access: "matched by listed name",
+  },
+  kncis: {
+    title: "National Chemicals Information System, Republic of Korea",
+    year: 2022,
+    where: "list of May 2022",
+    access: "matched by listed name",
+  },
+  canadaDsl: { title: "Domestic Substances List, Canada", access: "matched by listed name" },
+  phreeqcMolarVolumes: {
+    title: "PHREEQC data files, United States Geological Survey",
+    where: "molar volumes in phreeqc.dat, pitzer.dat, llnl.dat, core10.dat",
+  },
+  tradeSheets: {
+    title: "published safety data sheets and trade labels, typical ranges",
+    access: "recalled from memory, not confirmed in a source",
+  },
+  foodAdditivePurity: {
+    title: "Commission Regulation (EU) No 231/2012, food additive purity rules; Food Chemicals Codex",
+    access: "recalled from memory, not confirmed in a source",
+  },
+  pharmacopoeiaLimits: {
+    title: "monograph limits of the United States and European pharmacopoeias",
+    access: "recalled from memory, not confirmed in a source",
+  },
+  hydrochloricSheet: {
+    title: "safety data sheet for 31.45 % hydrochloric acid, relative density 1.16 at 15.6 °C",
+    access: "the point read, the range from memory",
+  },
+  jecfaCitric: {
+    title: "JECFA-based test sheet for citric acid: monohydrate assay 99.5 to 100.5 %, water 7.5 to 8.8 %",
+    access: "anhydrous limits from memory",
+  },
+  astmC206: {
+    title: "ASTM C206, finishing hydrated lime",
+    access: "extract: oxides 95 % at least, carbon dioxide 5 or 7 % at most; assay range from memory",
+  },
+  bleachStrength: {
+    title: "bleach production notes: 120 g/L available chlorine is relative density 1.160",
+    access: "point and formulas read, ranges from memory",
+  },
   // -- solubility ---------------------------------------------------------------------------------------------------
   // -- thermochemistry ----------------------------------------------------------------------------------------------
   // -- preparation --------------------------------------------------------------------------------------------------

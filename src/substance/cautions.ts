@@ -1,0 +1,240 @@
+// What published classifications say about each material, and which of them must not meet. Reminders, not training:
+// every answer ends by deferring to the safety data sheet, the local rules and a qualified person.
+import { cite, type SourceKey } from "../foundation";
+import { attempt, type Result } from "../foundation/error";
+import { DISPOSAL, HAZARDS, type HazardRow } from "./data/hazards";
+import { HAZARD_STATEMENTS, PICTOGRAMS, SUPPLEMENTAL_STATEMENTS } from "./data/statements";
+import { readableText } from "./error";
+import { anhydrousKey, formulaKey, type Notation, readNotation } from "./notation";
+import { asNotation, type Resolved, resolveAll } from "./resolve";
+import { tryShopMaterial } from "./shop";
+
+/** A statement code and our paraphrase of it. */
+export interface Statement {
+  readonly code: string;
+  readonly paraphrase: string;
+  /** Added from memory of ordinary safety data sheets, not in the classification itself. */
+  readonly fromMemory?: true;
+}
+
+/** What is known of one material. */
+export interface SubstanceCautions {
+  /** The text that was asked for. */
+  readonly material: string;
+  readonly formula?: string;
+  /** `classified`, `not classified` (the source lists no hazard: not the same as safe), or `no entry`. */
+  readonly status: "classified" | "not classified" | "no entry";
+  /** The form the entry is about: solution, gas, powder ... */
+  readonly form?: string;
+  readonly pictograms: readonly { readonly code: string; readonly paraphrase: string }[];
+  readonly signalWord?: "Danger" | "Warning";
+  readonly statements: readonly Statement[];
+  readonly cautions: readonly string[];
+  readonly disposal: string;
+  /** Formula or group that was classified, when it is not the formula asked for. */
+  readonly classifiedAs?: string;
+  /** What to keep in mind about this entry. */
+  readonly notes: readonly string[];
+  readonly source?: SourceKey;
+  /** The source in words, with the index number where there is one. */
+  readonly citation?: string;
+}
+
+/** The answer for a set of materials. */
+export interface Cautions {
+  readonly substances: readonly SubstanceCautions[];
+  /** To be printed under everything above. */
+  readonly closing: string;
+}
+
+export const NO_ENTRY = "no entry: read the safety data sheet";
+export const CLOSING =
+  "Reminders only. The product's safety data sheet, the rules of the place and a qualified person decide, not this text.";
+const NO_DISPOSAL = "Ask hazardous-waste collection; the local rules decide.";
+
+interface HazardIndex {
+  readonly byFormula: ReadonlyMap<string, readonly HazardRow[]>;
+  readonly byCore: ReadonlyMap<string, readonly HazardRow[]>;
+  readonly groups: ReadonlyMap<string, HazardRow>;
+  readonly paraphrases: ReadonlyMap<string, string>;
+}
+
+let built: HazardIndex | undefined;
+
+function hazardIndex(): HazardIndex {
+  if (built !== undefined) return built;
+  const byFormula = new Map<string, HazardRow[]>();
+  const byCore = new Map<string, HazardRow[]>();
+  const groups = new Map<string, HazardRow>();
+  const push = (map: Map<string, HazardRow[]>, key: string, row: HazardRow) =>
+    map.set(key, [...(map.get(key) ?? []), row]);
+  for (const row of HAZARDS) {
+    if (row.group !== undefined) groups.set(row.group, row);
+    if (row.formula === undefined) continue;
+    const notation = readNotation(row.formula);
+    push(byFormula, formulaKey(notation), row);
+    push(byCore, anhydrousKey(notation).key, row);
+  }
+  const paraphrases = new Map(
+    [...PICTOGRAMS, ...HAZARD_STATEMENTS, ...SUPPLEMENTAL_STATEMENTS].map((row) => [row.code, row.paraphrase] as const),
+  );
+  built = { byFormula, byCore, groups, paraphrases };
+  return built;
+}
+
+/** Our paraphrase of a code; a suffix (`H360FD`, `H350i`) falls back to the bare number. */
+export function paraphraseOf(code: string): string | undefined {
+  const { paraphrases } = hazardIndex();
+  return paraphrases.get(code) ?? paraphrases.get(code.replace(/[A-Za-z]+$/, ""));
+}
+
+/** Groups that stand in where a compound has no entry of its own: by element, and what is left out. */
+const GROUPS: readonly { readonly group: string; readonly covers: (counts: ReadonlyMap<string, number>) => boolean }[] =
+  [
+    { group: "lead compounds", covers: (c) => c.has("Pb") && c.size > 1 },
+    { group: "cadmium compounds", covers: (c) => c.has("Cd") && c.size > 1 },
+    { group: "mercury compounds", covers: (c) => c.has("Hg") && c.size > 1 },
+    { group: "arsenic compounds", covers: (c) => c.has("As") && c.size > 1 },
+    { group: "barium salts", covers: (c) => c.has("Ba") && c.size > 1 },
+  ];
+
+/** Chromium with at least three oxygens for each of it, and no carbon or hydrogen but water: chromate, dichromate, trioxide. */
+function isChromiumSix(notation: Notation): boolean {
+  const salt = notation.parts.find((part) => part.counts.has("Cr"));
+  if (salt === undefined) return false;
+  return /CrO4|Cr2O7|CrO3(?!\d)/.test(salt.text) && !/\(CrO3\)/.test(salt.text);
+}
+
+function groupOf(notation: Notation): HazardRow | undefined {
+  const { groups } = hazardIndex();
+  if (isChromiumSix(notation)) return groups.get("chromium(VI) compounds");
+  const all = new Map(notation.parts.flatMap((part) => [...part.counts]));
+  const hit = GROUPS.find(({ covers }) => covers(all));
+  if (hit !== undefined) return groups.get(hit.group);
+  if (notation.parts.some((part) => /C2O4/.test(part.text)))
+    return hazardIndex().byFormula.get(formulaKey(readNotation("Na2C2O4")))?.[0];
+  return undefined;
+}
+
+/** Rows for a formula and what they stand for: its own entry, its kin by crystal water, or its group. */
+function rowsFor(notation: Notation): { rows: readonly HazardRow[]; how: "own" | "hydrate" | "group" } {
+  const { byFormula, byCore } = hazardIndex();
+  const own = byFormula.get(formulaKey(notation));
+  if (own !== undefined) return { rows: own, how: "own" };
+  const { key } = anhydrousKey(notation);
+  const anhydrous = byFormula.get(key);
+  if (anhydrous !== undefined) return { rows: anhydrous, how: "hydrate" };
+  const kin = byCore.get(key);
+  // an entry that was made for the anhydrous salt is the better stand-in among hydrates
+  if (kin !== undefined)
+    return { rows: [kin.find((row) => row.classifiedAs !== undefined) ?? kin[0]!], how: "hydrate" };
+  const group = groupOf(notation);
+  return { rows: group === undefined ? [] : [group], how: "group" };
+}
+
+function noEntry(material: string, formula: string | undefined): SubstanceCautions {
+  return {
+    material,
+    ...(formula === undefined ? {} : { formula }),
+    status: "no entry",
+    pictograms: [],
+    statements: [],
+    cautions: [NO_ENTRY],
+    disposal: NO_DISPOSAL,
+    notes: [],
+  };
+}
+
+function notesOf(
+  row: HazardRow,
+  how: "own" | "hydrate" | "group",
+  classifiedAs: string | undefined,
+  formula: string,
+): string[] {
+  const notes: string[] = [];
+  if (how === "group") notes.push(`no entry for ${formula} itself: the entry for ${classifiedAs} stands in`);
+  else if (classifiedAs !== undefined) notes.push(`classified as ${classifiedAs}, not as ${formula}`);
+  if (row.concentrationLimits) notes.push("the entry holds concentration limits: dilute solutions classify lower");
+  if (row.minimum) notes.push("some categories are minimum classifications: the supplier may add to them");
+  if ((row.codes ?? []).length === 0) notes.push("no classification in the source: that does not make it safe");
+  if (row.source === "memory") notes.push("from memory of ordinary safety data sheets, not confirmed");
+  return notes;
+}
+
+function fromRow(given: Resolved, row: HazardRow, how: "own" | "hydrate" | "group"): SubstanceCautions {
+  const stand = row.classifiedAs ?? (how === "own" ? undefined : (row.group ?? row.formula));
+  const classifiedAs = stand === given.formula ? undefined : stand;
+  const codes = row.codes ?? [];
+  return {
+    material: given.given,
+    formula: given.formula,
+    status: codes.length > 0 ? "classified" : "not classified",
+    ...(row.form === undefined ? {} : { form: row.form }),
+    pictograms: (row.pictograms ?? []).map((code) => ({ code, paraphrase: paraphraseOf(code)! })),
+    ...(row.signalWord === undefined ? {} : { signalWord: row.signalWord }),
+    statements: codes.map((code) => ({
+      code,
+      paraphrase: paraphraseOf(code)!,
+      ...(row.codesFromMemory?.includes(code) ? { fromMemory: true as const } : {}),
+    })),
+    cautions: row.cautions ?? [],
+    disposal: DISPOSAL[row.disposal],
+    ...(classifiedAs === undefined ? {} : { classifiedAs }),
+    notes: notesOf(row, how, classifiedAs, given.formula),
+    source: row.source,
+    citation: row.index === undefined ? cite(row.source) : `${cite(row.source)}, index ${row.index}`,
+  };
+}
+
+/** Formulas a text may stand for: a formula, or all that is listed under it as a name and as a shop name. */
+function meanings(material: string): Resolved[] {
+  const known = resolveAll(material);
+  if (known.some((one) => one.formula === material)) return known;
+  const shop = known.length > 0 && asNotation(material) !== undefined ? undefined : tryShopMaterial(material);
+  const formulas = new Set(known.map((one) => one.formula));
+  if (shop?.ok) for (const one of shop.value.candidates) formulas.add(one.formula);
+  return [...formulas].map((formula) => ({
+    given: material,
+    formula,
+    notation: known.find((one) => one.formula === formula)?.notation ?? readNotation(formula),
+  }));
+}
+
+function ofMaterial(material: string): SubstanceCautions[] {
+  const text = readableText(material, "a name or a formula");
+  const found = meanings(text);
+  if (found.length === 0) return [noEntry(text, undefined)];
+  return found.flatMap((given) => {
+    const { rows, how } = rowsFor(given.notation);
+    return rows.length === 0 ? [noEntry(text, given.formula)] : rows.map((row) => fromRow(given, row, how));
+  });
+}
+
+/**
+ * What published classifications say about each material. A material
+ * without an entry says so and points to its safety data sheet; it is never called safe.
+ *
+ * @param materials - names, shop names or formulas
+ * @returns one or more entries per material (a shop name may stand for several substances, a substance for several forms)
+ * @throws {SubstanceError} `substance.bad-input`, `substance.too-long`
+ * @source CLP Annex VI (17th adaptation) and two national lists, as each entry's `source` says; paraphrases are our own
+ * @category Cautions
+ * @example
+ * cautions(["CuSO4·5H2O"]).substances[0]?.signalWord // => "Danger"
+ * cautions(["CuSO4·3H2O"]).substances[0]?.classifiedAs // => "CuSO4"
+ * cautions(["moon dust"]).substances[0]?.cautions // => ["no entry: read the safety data sheet"]
+ */
+export function cautions(materials: readonly string[]): Cautions {
+  return { substances: materials.flatMap(ofMaterial), closing: CLOSING };
+}
+
+/**
+ * As {@link cautions}, with the error returned instead of thrown.
+ *
+ * @category Cautions
+ * @example
+ * tryCautions([""]).ok // => false
+ */
+export function tryCautions(materials: readonly string[]): Result<Cautions> {
+  return attempt(() => cautions(materials));
+}

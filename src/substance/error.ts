@@ -1,0 +1,47 @@
+// The one error class of this room.
+import { type ErrorPlace, PreparativeError } from "../foundation";
+
+/** Codes a {@link SubstanceError} can carry. */
+export type SubstanceErrorCode =
+  | "substance.ambiguous-name"
+  | "substance.bad-input"
+  | "substance.no-name"
+  | "substance.too-long"
+  | "substance.unknown-name"
+  | "substance.unreadable-formula";
+
+/**
+ * A name, a formula or a shop word that cannot be answered.
+ *
+ * @category Errors
+ * @example
+ * new SubstanceError("substance.unknown-name", "no such name").code // => "substance.unknown-name"
+ */
+export class SubstanceError extends PreparativeError {
+  declare readonly code: SubstanceErrorCode;
+
+  constructor(code: SubstanceErrorCode, problem: string, place: ErrorPlace = {}) {
+    super(code, problem, place);
+    this.name = "SubstanceError";
+  }
+}
+
+/** Longest name or formula this room reads, in UTF-16 code units. */
+const LONGEST_TEXT = 500;
+
+/** The text trimmed, or an error: every entry point passes what it was given through here. */
+export function readableText(value: unknown, what: string): string {
+  if (typeof value !== "string")
+    throw new SubstanceError(
+      "substance.bad-input",
+      `expected ${what} as text, got ${value === null ? "null" : typeof value}`,
+    );
+  const text = value.normalize("NFC").trim();
+  if (text === "")
+    throw new SubstanceError("substance.bad-input", `expected ${what}, got an empty text`, { input: value });
+  if (text.length > LONGEST_TEXT)
+    throw new SubstanceError("substance.too-long", `${what} longer than ${LONGEST_TEXT} characters`, {
+      details: { length: text.length, limit: LONGEST_TEXT },
+    });
+  return text;
+}

@@ -1,0 +1,8 @@
+// Substance: names, forms on the shelf, what heat does, cautions.
+export type { Cautions, Statement, SubstanceCautions } from "./cautions";
+export { cautions, tryCautions } from "./cautions";
+export type { StatedAssay } from "./data/shop-materials";
+export type { SubstanceErrorCode } from "./error";
+export { SubstanceError } from "./error";
+export type { ShopCandidate, ShopMaterial, TextRange } from "./shop";
+export { shopMaterial, tryShopMaterial } from "./shop";

@@ -1,0 +1,88 @@
+// Names brought to one spelling before they are compared: case, dashes, spaces, and the spellings that IUPAC does not use.
+// Every respelling is remembered, so that the answer can name the preferred form.
+
+/** Spellings of other traditions, and what IUPAC writes. */
+const RESPELLINGS: readonly (readonly [RegExp, string])[] = [
+  [/sulph/g, "sulf"],
+  [/aluminum/g, "aluminium"],
+  [/\bcesium/g, "caesium"],
+  [/phosphorous(?! acid)/g, "phosphorus"],
+  [/\bammonium hydrate\b/g, "ammonium hydroxide"],
+  [/\bvapor/g, "vapour"],
+  [/\bchromic salt/g, "chromium salt"],
+  [/tetrahydrated\b/g, "tetrahydrate"],
+  [/\bhepta hydrate/g, "heptahydrate"],
+  [/\bpenta hydrate/g, "pentahydrate"],
+  [/\bdeca hydrate/g, "decahydrate"],
+  [/\bmono hydrate/g, "monohydrate"],
+  [/\bdi hydrate/g, "dihydrate"],
+  [/\bhexa hydrate/g, "hexahydrate"],
+  [/\bhemi hydrate/g, "hemihydrate"],
+];
+
+/** A name in one spelling, and the respellings that were needed. */
+export interface PlainName {
+  readonly name: string;
+  readonly respelled: readonly string[];
+}
+
+/** One spelling for comparison: lower case, plain dashes and quotes, single spaces, IUPAC spelling. */
+export function plainName(text: string): PlainName {
+  let name = text
+    .normalize("NFKC")
+    .toLowerCase()
+    .replace(/[’‘`´]/g, "'")
+    .replace(/[‐‑‒–−]/g, "-")
+    .replace(/\s*(?:—|--)\s*/g, "—")
+    .replace(/\s+/g, " ")
+    .replace(/\s+([,)])/g, "$1")
+    .trim();
+  const respelled: string[] = [];
+  for (const [pattern, right] of RESPELLINGS) {
+    pattern.lastIndex = 0;
+    const found = pattern.exec(name);
+    if (found === null) continue;
+    name = name.replace(pattern, right);
+    respelled.push(`${found[0]} is written ${right}`);
+  }
+  return { name, respelled };
+}
+
+/** Key for looking a trade or traditional name up: letters and digits only, words joined by single spaces. */
+export function nameKey(text: string): string {
+  return plainName(text)
+    .name.replace(/'s\b/g, "s")
+    .replace(/[^a-z0-9()+]+/g, " ")
+    .trim();
+}
+
+/** Words of a name for matching in part. */
+export function nameWords(text: string): string[] {
+  return nameKey(text)
+    .replace(/[()]/g, " ")
+    .split(" ")
+    .filter((word) => word !== "" && !["of", "the", "and", "or", "a", "in", "for"].includes(word))
+    .map((word) => (word.length > 4 && word.endsWith("s") && !word.endsWith("ss") ? word.slice(0, -1) : word));
+}
+
+/** Restricted Damerau-Levenshtein distance, given up past `limit`. */
+export function slips(a: string, b: string, limit: number): number {
+  if (Math.abs(a.length - b.length) > limit) return limit + 1;
+  let before: number[] = [];
+  let last = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i += 1) {
+    const row = [i];
+    let least = i;
+    for (let j = 1; j <= b.length; j += 1) {
+      const same = a[i - 1] === b[j - 1] ? 0 : 1;
+      let cost = Math.min(last[j]! + 1, row[j - 1]! + 1, last[j - 1]! + same);
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) cost = Math.min(cost, before[j - 2]! + 1);
+      row.push(cost);
+      if (cost < least) least = cost;
+    }
+    if (least > limit) return limit + 1;
+    before = last;
+    last = row;
+  }
+  return last[b.length]!;
+}

@@ -1,0 +1,50 @@
+import { describe, expect, it } from "vitest";
+import { cautions } from "../../src/substance";
+
+const only = (material: string) => cautions([material]).substances[0]!;
+
+describe("cautions of a substance", () => {
+  it("gives pictograms, signal word and codes of its entry", () => {
+    // CLP Annex VI Table 3, index 029-023-00-4 (copper(II) sulfate pentahydrate)
+    const found = only("blue vitriol");
+    expect(found.formula).toBe("CuSO4·5H2O");
+    expect(found.signalWord).toBe("Danger");
+    expect(found.statements.map((s) => s.code)).toEqual(["H302", "H318", "H410"]);
+    expect(found.pictograms.map((p) => p.code)).toEqual(["GHS05", "GHS07", "GHS09"]);
+    expect(found.source).toBe("clpAnnexVI");
+  });
+
+  it("falls back to the anhydrous entry for a hydrate and says so", () => {
+    const found = only("CuSO4·3H2O");
+    expect(found.classifiedAs).toBe("CuSO4");
+    expect(found.notes[0]).toBe("classified as CuSO4, not as CuSO4·3H2O");
+  });
+
+  it("lets a group entry stand in and says so", () => {
+    expect(only("PbCl2").classifiedAs).toBe("lead compounds");
+    expect(only("K2CrO4·H2O").signalWord).toBe("Danger");
+    expect(only("Ag2CrO4").classifiedAs).toBe("chromium(VI) compounds");
+  });
+
+  it("never calls a substance without an entry safe", () => {
+    for (const material of ["MgCO3", "moon dust", "Fe3O4"]) {
+      const found = only(material);
+      expect(found.status).toBe("no entry");
+      expect(found.cautions).toEqual(["no entry: read the safety data sheet"]);
+    }
+    expect(only("NaHCO3").notes).toContain("no classification in the source: that does not make it safe");
+    expect(JSON.stringify(cautions(["MgCO3", "NaHCO3", "NaCl"])).replace("does not make it safe", "")).not.toMatch(
+      /\bsafe\b/,
+    );
+  });
+
+  it("shows every form a shop name may stand for", () => {
+    const formulas = cautions(["washing soda"]).substances.map((s) => s.formula);
+    expect(formulas).toContain("Na2CO3·10H2O");
+    expect(formulas).toContain("Na2CO3");
+  });
+
+  it("ends by deferring to the safety data sheet, the rules and a qualified person", () => {
+    expect(cautions([]).closing).toMatch(/safety data sheet.*rules.*qualified person/);
+  });
+});
