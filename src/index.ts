@@ -1,3 +1,5 @@
 // The whole library, re-exported layer by layer, lowest first. Each layer is also a subpath of the package.
 export * from "./foundation";
 export * from "./quantity";
+export * from "./formula";
+export * from "./substance";
