@@ -50,10 +50,13 @@ const MOST_FIGURES = 7;
 /** An expression longer than this is cut into lines. */
 const LONGEST = 300;
 
+/** Above this many nodes results are shown to fixed figures: finding the uncertainty of each line would be quadratic. */
+const MANY_NODES = 2000;
+
 /** A value for reading: as written for inputs, to the digit its uncertainty reaches for results. */
-function shown(node: Node): string {
+function shown(node: Node, small = true): string {
   if (node.decimals !== undefined) return formatQuantity(node, { uncertainty: "none", decimals: node.decimals });
-  const variance = uncertaintyOf(node);
+  const variance = small ? uncertaintyOf(node) : undefined;
   if (node.value.n === 0n || node.unit.offset.n !== 0n) return formatQuantity(node, { decimals: 2 });
   if (variance === undefined || variance.n === 0n) {
     const whole = formatQuantity(node, { uncertainty: "none" });
@@ -130,7 +133,7 @@ export function explain(like: QuantityLike): Working {
       inNumbers.set(node, numbers);
       continue;
     }
-    const result = shown(node);
+    const result = shown(node, order.length <= MANY_NODES);
     inSymbols.set(node, { text: symbolOf(node), binds: 4 });
     inNumbers.set(node, { text: result, binds: result.startsWith("-") ? 1 : 4 });
     steps.push({

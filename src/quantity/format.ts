@@ -96,9 +96,9 @@ export function formatQuantity(node: Node, options: FormatOptions = {}): string 
   }
   if (options.prefix === "engineering") unit = engineeringUnit(node.value, unit);
   const value = divide(subtract(node.value, unit.offset), unit.factor);
-  const variance = uncertaintyOf(node);
   const style = options.uncertainty ?? (decimals === undefined && significant === undefined ? "plus-minus" : "none");
-  if (style === "none" || variance === undefined) {
+  const variance = style === "none" ? undefined : uncertaintyOf(node);
+  if (variance === undefined) {
     const text =
       decimals !== undefined
         ? decimalText(scaled(value, decimals, rounding), decimals)
