@@ -1,8 +1,9 @@
 // The immutable Formula: counts, charge and mass as plain numbers from one scan; texts, fractions and structure only when
 // somebody asks. Nothing is frozen and nothing is cached across formulas: twenty thousand of them cost a few milliseconds.
-import Fraction from "fraction.js";
+
 import { symbolAt } from "../element/symbols";
 import { attempt, type Result } from "../foundation/error";
+import { Fraction } from "../foundation/fraction";
 import { FormulaError } from "./error";
 import { type Composition, evaluate, nanoMass } from "./evaluate";
 import { MAX_LENGTH } from "./limits";

@@ -557,8 +557,17 @@ function chosen(list: readonly QuantityLike[], word: "min" | "max", naming?: Nam
     const order = compare(node.value, nodes[at]!.value);
     if (word === "min" ? order < 0 : order > 0) at = i;
   });
-  const { value, dimension, unit } = nodes[at]!;
-  return operation(value, dimension, unit, choice(word, at), nodes, naming);
+  const { value, dimension, unit, decimals } = nodes[at]!;
+  return make({
+    value,
+    dimension,
+    unit,
+    naming,
+    leaf: undefined,
+    decimals,
+    operation: choice(word, at),
+    operands: nodes,
+  });
 }
 
 /**
