@@ -1,0 +1,58 @@
+// Exact nullspace of an integer matrix: doubles first, word-size primes where those overflow, BigInt where the entries
+// themselves are large. Deterministic, and nothing approximate leaves. Fractions are not used in any elimination: they
+// are forty times slower.
+import { isInNullspace, nullspaceInBigInts } from "./bareiss";
+import { EXACT, nullspaceInDoubles } from "./doubles";
+import { nullspaceModular } from "./modular";
+
+/** Integer vectors, as doubles where all of them are exact, as big integers otherwise. */
+export type IntegerVector = number[] | bigint[];
+
+/**
+ * Primitive vectors that span the nullspace of a matrix of exact integers, one for each free column.
+ *
+ * @param entries - row by row; may be longer than needed; left untouched
+ */
+export function nullspaceOf(entries: Float64Array, rows: number, columns: number): IntegerVector[] {
+  return nullspaceInDoubles(entries, rows, columns) ?? nullspaceModular(entries, rows, columns);
+}
+
+/**
+ * Exact nullspace of a matrix of whole numbers: primitive vectors, one for each free column, whose own entry is
+ * positive. This is the machinery behind `balance`, for whoever has a matrix of their own.
+ *
+ * @param matrix - rows of equal length; bigint, or number that is a safe integer
+ * @returns as many vectors as the nullspace has dimensions; none when only zero solves it
+ * @throws {RangeError} when rows differ in length or an entry is not a whole number
+ * @category Balancing
+ * @example
+ * integerNullspace([[2, 0, -2], [0, 2, -1]]) // => [[2n, 1n, 2n]]
+ */
+export function integerNullspace(matrix: readonly (readonly (number | bigint)[])[]): bigint[][] {
+  const rows = matrix.length;
+  const columns = matrix[0]?.length ?? 0;
+  const entries = new Float64Array(rows * columns);
+  let small = true;
+  for (let row = 0, at = 0; row < rows; row++) {
+    if (matrix[row]!.length !== columns) throw new RangeError("the rows of a matrix have one length");
+    for (const entry of matrix[row]!) {
+      const value = Number(entry);
+      if (typeof entry === "number" && !Number.isSafeInteger(entry)) {
+        throw new RangeError(`entries are whole numbers below 2^53 or bigint, not ${entry}`);
+      }
+      if (Math.abs(value) >= EXACT) small = false;
+      entries[at++] = value;
+    }
+  }
+  if (small) return nullspaceOf(entries, rows, columns).map((vector) => toBigInts(vector));
+  const exact = matrix.map((row) => row.map((entry) => BigInt(entry)));
+  const vectors = nullspaceInBigInts(exact, columns);
+  if (!vectors.every((vector) => isInNullspace(exact, vector)))
+    throw new Error("nullspace failed its own verification");
+  return vectors;
+}
+
+/** The same vector in big integers. */
+export function toBigInts(vector: IntegerVector): bigint[] {
+  return typeof vector[0] === "bigint" ? (vector as bigint[]) : (vector as number[]).map(BigInt);
+}

@@ -1,0 +1,114 @@
+import { describe, expect, it } from "vitest";
+import { nullspaceInBigInts } from "../../../src/equation/kernel/bareiss";
+import { nullspaceInDoubles } from "../../../src/equation/kernel/doubles";
+import { nullspaceModular } from "../../../src/equation/kernel/modular";
+import { integerNullspace } from "../../../src/equation/kernel/nullspace";
+import { randomMatrix, rankModulo, rng } from "./matrices";
+
+/** One shape for the answers of the three paths. */
+const text = (vectors: readonly (readonly (number | bigint)[])[]) =>
+  vectors.map((vector) => vector.map((value) => BigInt(value).toString()).join(","));
+
+const rowsOf = (entries: Float64Array, columns: number) =>
+  Array.from({ length: entries.length / columns }, (_, row) =>
+    Array.from(entries.subarray(row * columns, (row + 1) * columns), BigInt),
+  );
+
+describe("exact nullspace of an integer matrix", () => {
+  it("solves hydrogen burning in oxygen", () => {
+    expect(
+      integerNullspace([
+        [2, 0, -2],
+        [0, 2, -1],
+      ]),
+    ).toEqual([[2n, 1n, 2n]]);
+  });
+
+  it("gives one vector for each dimension and none for full rank", () => {
+    expect(integerNullspace([[1, 1, 1]])).toEqual([
+      [-1n, 1n, 0n],
+      [-1n, 0n, 1n],
+    ]);
+    expect(
+      integerNullspace([
+        [1, 2],
+        [3, 4],
+      ]),
+    ).toEqual([]);
+    expect(integerNullspace([[0, 0]])).toEqual([
+      [1n, 0n],
+      [0n, 1n],
+    ]);
+  });
+
+  it("refuses entries that are not whole numbers and rows of unequal length", () => {
+    expect(() => integerNullspace([[0.5, 1]])).toThrow(RangeError);
+    expect(() => integerNullspace([[2 ** 53, 1]])).toThrow(RangeError);
+    expect(() => integerNullspace([[1, 2], [1]])).toThrow(RangeError);
+  });
+
+  it("gives no wrong answer in 20 000 systems chosen to overflow, whichever path is taken", () => {
+    const random = rng(20261125);
+    let overflowed = 0;
+    for (let round = 0; round < 20_000; round++) {
+      const rows = 1 + Math.floor(random() * 7);
+      const columns = 2 + Math.floor(random() * 8);
+      const largest = [1, 12, 1000, 1e7, 1e12][Math.floor(random() * 5)]!;
+      const entries = randomMatrix(random, rows, columns, 0.6, largest);
+      const reference = text(nullspaceInBigInts(rowsOf(entries, columns), columns));
+      const fast = nullspaceInDoubles(entries, rows, columns);
+      if (fast === undefined) overflowed++;
+      else expect(text(fast)).toEqual(reference);
+      if (round % 4 === 0) expect(text(nullspaceModular(entries, rows, columns))).toEqual(reference);
+    }
+    // the set is of use only if both paths are taken often
+    expect(overflowed).toBeGreaterThan(3000);
+    expect(overflowed).toBeLessThan(17_000);
+  });
+
+  it("agrees with elimination in big integers past the cliff where doubles overflow", () => {
+    const random = rng(7);
+    for (const [rows, columns, density] of [
+      [15, 16, 0.9],
+      [24, 25, 0.9],
+      [30, 40, 0.2],
+    ] as const) {
+      const entries = randomMatrix(random, rows, columns, density, 9);
+      expect(text(nullspaceModular(entries, rows, columns))).toEqual(
+        text(nullspaceInBigInts(rowsOf(entries, columns), columns)),
+      );
+    }
+  });
+
+  it("keeps every digit of coefficients with two hundred digits", () => {
+    // x = (10^200, 1): 1 x - 10^200 y = 0, padded with a second row that says the same twice over
+    const large = 10n ** 200n;
+    expect(
+      integerNullspace([
+        [1n, -large],
+        [2n, -2n * large],
+      ]),
+    ).toEqual([[large, 1n]]);
+  });
+
+  it("gives as many vectors as columns less rank, the rank counted independently modulo a large prime", () => {
+    const random = rng(99);
+    for (let round = 0; round < 300; round++) {
+      const rows = 1 + Math.floor(random() * 10);
+      const columns = 1 + Math.floor(random() * 12);
+      const entries = randomMatrix(random, rows, columns, 0.4, 6);
+      const matrix = rowsOf(entries, columns);
+      const vectors = integerNullspace(matrix);
+      expect(vectors.length).toBe(columns - rankModulo(matrix, (1n << 61n) - 1n));
+      for (const vector of vectors) {
+        for (const row of matrix) expect(row.reduce((sum, entry, at) => sum + entry * vector[at]!, 0n)).toBe(0n);
+      }
+    }
+  });
+
+  it("answers the next question rightly after an overflow or a refusal", () => {
+    const bad = Float64Array.from([1e12, 1e12 - 1, 7, 3, 1e12 - 11, 1e12 + 5, 11, 1e12, 1e12 + 1, 1e12 + 77, 13, 17]);
+    expect(nullspaceInDoubles(bad, 3, 4)).toBeUndefined();
+    expect(integerNullspace([[1, -1]])).toEqual([[1n, 1n]]);
+  });
+});
