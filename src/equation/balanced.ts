@@ -1,0 +1,212 @@
+// The immutable BalancedEquation: an equation with the smallest whole numbers that conserve every element and the charge.
+
+import type Fraction from "fraction.js";
+import { symbolAt } from "../element/symbols";
+import type { Formula } from "../formula/formula";
+import { Equation, type EquationRecord, equationFromJSON } from "./equation";
+import { EquationError } from "./error";
+import { isInNullspace, primitive } from "./kernel/bareiss";
+import { type IntegerVector, toBigInts } from "./kernel/nullspace";
+import { type Notation, printEquation } from "./print";
+import { rational, toFraction } from "./rational";
+import type { Arrow } from "./split";
+import { CHARGE, exactSystem } from "./system";
+
+/** A formula with its whole-number coefficient. */
+export interface BalancedTerm {
+  readonly formula: Formula;
+  readonly coefficient: bigint;
+}
+
+/** One species in the stoichiometric table. */
+export interface StoichiometricRow {
+  readonly formula: Formula;
+  readonly side: "reactant" | "product";
+  readonly coefficient: bigint;
+  /** The coefficient, negative for a reactant. */
+  readonly stoichiometricNumber: bigint;
+  /** Atoms of each element in all units of this species, and the charge they carry, by symbol and under `charge`. */
+  readonly brings: Readonly<Record<string, Fraction>>;
+}
+
+/**
+ * A balanced equation: coprime whole-number coefficients, every element and the charge conserved. Immutable. Made by
+ * `balance` and `reactionSpace`.
+ *
+ * @category Balancing
+ * @example
+ * const burning = balance("C3H8 + O2 -> CO2 + H2O");
+ * burning.coefficients // => [1n, 5n, 3n, 4n]
+ * burning.toString() // => "C3H8 + 5 O2 -> 3 CO2 + 4 H2O"
+ * burning.toUnicode() // => "C₃H₈ + 5 O₂ → 3 CO₂ + 4 H₂O"
+ */
+export class BalancedEquation {
+  /** The equation that was balanced. */
+  readonly equation: Equation;
+  private readonly numbers: IntegerVector;
+  private exact: readonly bigint[] | undefined;
+
+  /** @internal Use `balance`; the numbers must be a positive solution without a common factor. */
+  constructor(equation: Equation, numbers: IntegerVector) {
+    this.equation = equation;
+    this.numbers = numbers;
+  }
+
+  /** Every species, the reactants first. */
+  get formulas(): readonly Formula[] {
+    return this.equation.formulas;
+  }
+
+  /** How many of `formulas` are reactants. */
+  get reactantCount(): number {
+    return this.equation.reactantCount;
+  }
+
+  get arrow(): Arrow {
+    return this.equation.arrow;
+  }
+
+  /** Coefficients of the reactants, then of the products; smallest whole numbers. */
+  get coefficients(): bigint[] {
+    this.exact ??= toBigInts(this.numbers);
+    return [...this.exact];
+  }
+
+  /** What is used up, with coefficients. */
+  get reactants(): BalancedTerm[] {
+    return this.terms(0, this.reactantCount);
+  }
+
+  /** What is formed, with coefficients. */
+  get products(): BalancedTerm[] {
+    return this.terms(this.reactantCount, this.formulas.length);
+  }
+
+  private terms(from: number, to: number): BalancedTerm[] {
+    const terms: BalancedTerm[] = [];
+    const { formulas, coefficients } = this;
+    for (let at = from; at < to; at++) terms.push({ formula: formulas[at]!, coefficient: coefficients[at]! });
+    return terms;
+  }
+
+  /**
+   * Coefficient of one species, by formula in any notation; with a sign, negative for what is used up (its
+   * stoichiometric number). Undefined if it takes no part; the sum if it stands on both sides.
+   *
+   * @example
+   * balance("N2 + H2 -> NH3").stoichiometricNumber("H2") // => -3n
+   */
+  stoichiometricNumber(formula: Formula | string): bigint | undefined {
+    const wanted = String(formula);
+    const { coefficients } = this;
+    let sum: bigint | undefined;
+    this.formulas.forEach((own, at) => {
+      if (own.text !== wanted && String(own) !== wanted && own.toHill() !== wanted) return;
+      const coefficient = coefficients[at]!;
+      sum = (sum ?? 0n) + (at < this.reactantCount ? -coefficient : coefficient);
+    });
+    return sum;
+  }
+
+  /**
+   * The stoichiometric table: for each species its coefficient, stoichiometric number, and the atoms and charge it
+   * brings. Over the whole table the atoms of each element, signed by side, add up to zero.
+   *
+   * @example
+   * balance("H2 + O2 -> H2O").table()[2].brings // => { H: 4, O: 2 }
+   */
+  table(): StoichiometricRow[] {
+    const { coefficients } = this;
+    return this.formulas.map((formula, at) => {
+      const coefficient = coefficients[at]!;
+      const brings: Record<string, Fraction> = {};
+      formula.elementIndices.forEach((element, index) => {
+        const count = rational(coefficient * BigInt(formula.numerators[index]!), BigInt(formula.denominator));
+        brings[symbolAt(element)] = toFraction(count);
+      });
+      if (formula.charge !== 0) brings["charge"] = toFraction({ n: coefficient * BigInt(formula.charge), d: 1n });
+      const reactant = at < this.reactantCount;
+      return {
+        formula,
+        side: reactant ? "reactant" : "product",
+        coefficient,
+        stoichiometricNumber: reactant ? -coefficient : coefficient,
+        brings,
+      };
+    });
+  }
+
+  /** The same species in the same places with the same coefficients? */
+  equals(other: BalancedEquation): boolean {
+    return this.toString() === other.toString();
+  }
+
+  /** Canonical ASCII; a coefficient of one is left out. Reads back to an equal equation. */
+  toString(): string {
+    return this.print("ascii");
+  }
+
+  /** With sub- and superscripts and a true arrow. */
+  toUnicode(): string {
+    return this.print("unicode");
+  }
+
+  /** With `<sub>` and `<sup>`. */
+  toHTML(): string {
+    return this.print("html");
+  }
+
+  /** For LaTeX mathematics. */
+  toLaTeX(): string {
+    return this.print("latex");
+  }
+
+  private print(notation: Notation): string {
+    return printEquation(
+      this,
+      this.coefficients.map((coefficient) => (coefficient === 1n ? "" : String(coefficient))),
+      notation,
+    );
+  }
+
+  /** Plain data that survives `JSON.stringify`; `balancedEquationFromJSON` brings it back. */
+  toJSON(): EquationRecord {
+    const { reactantCount, arrow, coefficients } = this;
+    const records = this.formulas.map((formula, at) => ({
+      formula: String(formula),
+      coefficient: String(coefficients[at]),
+    }));
+    return { reactants: records.slice(0, reactantCount), products: records.slice(reactantCount), arrow };
+  }
+}
+
+/**
+ * A balanced equation from the plain data that its `toJSON` gave; checked, so that nothing unbalanced comes in this way.
+ *
+ * @throws {EquationError} `equation.not-a-record`, `equation.wrong-coefficients`; errors of `parseFormula`
+ * @category Balancing
+ * @example
+ * const original = balance("H2 + O2 -> H2O");
+ * balancedEquationFromJSON(JSON.parse(JSON.stringify(original))).equals(original) // => true
+ */
+export function balancedEquationFromJSON(record: EquationRecord): BalancedEquation {
+  const equation = equationFromJSON(record);
+  const numbers = equation.given?.map((value) => (value?.d === 1n ? value.n : 0n)) ?? [];
+  const { matrix, scales } = exactSystem(equation.formulas, equation.reactantCount);
+  let common = 1n;
+  for (const scale of scales) common *= scale;
+  const balanced = isInNullspace(
+    matrix,
+    numbers.map((value, at) => (value * common) / scales[at]!),
+  );
+  if (numbers.length === 0 || numbers.some((value) => value <= 0n) || !balanced) {
+    throw new EquationError("equation.wrong-coefficients", "the record does not hold a balanced equation");
+  }
+  const bare = new Equation(equation.formulas, equation.reactantCount, equation.arrow, undefined, []);
+  return new BalancedEquation(bare, primitive(numbers));
+}
+
+/** Name of a balance: the element's symbol, or `charge`. */
+export function balanceName(element: number): string {
+  return element === CHARGE ? "charge" : symbolAt(element);
+}

@@ -1,0 +1,182 @@
+// The immutable Equation, as read: formulas on two sides, the coefficients that were given, the arrow. Nothing is solved
+// here. Numbers that were not written stay absent; they count as one only where the given ones are checked.
+import type Fraction from "fraction.js";
+import { type Formula, parseFormula } from "../formula/formula";
+import { EquationError } from "./error";
+import { printEquation } from "./print";
+import { ONE, type Rational, rational, rationalText, toFraction } from "./rational";
+import type { Arrow } from "./split";
+
+/** A formula with the coefficient written before it, if one was. */
+export interface Term {
+  readonly formula: Formula;
+  readonly coefficient: Fraction | undefined;
+}
+
+/** A term as plain data. */
+export interface TermRecord {
+  readonly formula: string;
+  /** Whole number or fraction as text; absent when none was written. */
+  readonly coefficient?: string;
+}
+
+/** An equation as plain data, as `toJSON` gives it. */
+export interface EquationRecord {
+  readonly reactants: readonly TermRecord[];
+  readonly products: readonly TermRecord[];
+  readonly arrow: Arrow;
+  readonly remarks?: readonly string[];
+}
+
+/**
+ * A chemical equation as written, balanced or not. Immutable. Made by `parseEquation`.
+ *
+ * @category Balancing
+ * @example
+ * parseEquation("H2 + O2 = H2O").toUnicode() // => "H₂ + O₂ = H₂O"
+ */
+export class Equation {
+  /** Every species, the reactants first. */
+  readonly formulas: readonly Formula[];
+  /** How many of `formulas` are reactants. */
+  readonly reactantCount: number;
+  readonly arrow: Arrow;
+  /** Readings that another writer might have meant otherwise, in words; mostly none. */
+  readonly remarks: readonly string[];
+  /** @internal Coefficients as written; undefined when none was. */
+  readonly given: readonly (Rational | undefined)[] | undefined;
+
+  /** @internal Use `parseEquation`. */
+  constructor(
+    formulas: readonly Formula[],
+    reactantCount: number,
+    arrow: Arrow,
+    given: readonly (Rational | undefined)[] | undefined,
+    remarks: readonly string[],
+  ) {
+    this.formulas = formulas;
+    this.reactantCount = reactantCount;
+    this.arrow = arrow;
+    this.given = given;
+    this.remarks = remarks;
+  }
+
+  /** The terms left of the arrow. */
+  get reactants(): Term[] {
+    return this.terms(0, this.reactantCount);
+  }
+
+  /** The terms right of the arrow. */
+  get products(): Term[] {
+    return this.terms(this.reactantCount, this.formulas.length);
+  }
+
+  private terms(from: number, to: number): Term[] {
+    return this.formulas.slice(from, to).map((formula, at) => {
+      const coefficient = this.given?.[from + at];
+      return { formula, coefficient: coefficient === undefined ? undefined : toFraction(coefficient) };
+    });
+  }
+
+  /** Does it stand with the coefficients as written, those left out counting as one? */
+  get hasCoefficients(): boolean {
+    return this.given !== undefined;
+  }
+
+  /** The same equation without its coefficients. */
+  withoutCoefficients(): Equation {
+    return new Equation(this.formulas, this.reactantCount, this.arrow, undefined, this.remarks);
+  }
+
+  /**
+   * Species that stand on both sides in the same notation and phase.
+   *
+   * @example
+   * parseEquation("Zn + Cu^2+ + SO4^2- -> Zn^2+ + Cu + SO4^2-").spectators.join() // => "SO4^2-"
+   */
+  get spectators(): Formula[] {
+    const right = new Set(this.formulas.slice(this.reactantCount).map(String));
+    return this.formulas.slice(0, this.reactantCount).filter((formula) => right.has(String(formula)));
+  }
+
+  /** The same formulas in the same places with the same coefficients and arrow? */
+  equals(other: Equation): boolean {
+    return this.arrow === other.arrow && this.toString() === other.toString();
+  }
+
+  /** Canonical ASCII, with the coefficients as written; reads back to an equal equation. */
+  toString(): string {
+    return printEquation(this, this.given?.map(textOf), "ascii");
+  }
+
+  /** With sub- and superscripts and a true arrow. */
+  toUnicode(): string {
+    return printEquation(this, this.given?.map(textOf), "unicode");
+  }
+
+  /** With `<sub>` and `<sup>`. */
+  toHTML(): string {
+    return printEquation(this, this.given?.map(textOf), "html");
+  }
+
+  /** For LaTeX mathematics. */
+  toLaTeX(): string {
+    return printEquation(this, this.given?.map(textOf), "latex");
+  }
+
+  /** Plain data that survives `JSON.stringify`; `equationFromJSON` brings it back. */
+  toJSON(): EquationRecord {
+    const records = this.formulas.map((formula, at) => {
+      const coefficient = this.given?.[at];
+      return { formula: String(formula), ...(coefficient && { coefficient: rationalText(coefficient) }) };
+    });
+    return {
+      reactants: records.slice(0, this.reactantCount),
+      products: records.slice(this.reactantCount),
+      arrow: this.arrow,
+      ...(this.remarks.length > 0 && { remarks: this.remarks }),
+    };
+  }
+}
+
+function textOf(coefficient: Rational | undefined): string {
+  return coefficient === undefined ? "" : rationalText(coefficient);
+}
+
+/** Coefficients as written, those left out counting as one. */
+export function givenOrOne(equation: Equation): Rational[] {
+  return equation.formulas.map((_, at) => equation.given?.[at] ?? ONE);
+}
+
+/**
+ * An equation from the plain data that its `toJSON` gave.
+ *
+ * @throws {EquationError} `equation.not-a-record`; errors of `parseFormula`
+ * @category Balancing
+ * @example
+ * equationFromJSON(JSON.parse(JSON.stringify(parseEquation("1/2 O2 + H2 -> H2O")))).toString() // => "1/2 O2 + H2 -> H2O"
+ */
+export function equationFromJSON(record: EquationRecord): Equation {
+  if (!Array.isArray(record?.reactants) || !Array.isArray(record?.products)) {
+    throw new EquationError("equation.not-a-record", "this is not an equation as its toJSON gives it");
+  }
+  const terms: TermRecord[] = [...record.reactants, ...record.products];
+  const given = terms.map(({ coefficient }) => (coefficient === undefined ? undefined : rationalOf(coefficient)));
+  return new Equation(
+    terms.map(({ formula }) => parseFormula(formula)),
+    record.reactants.length,
+    record.arrow,
+    given.some((coefficient) => coefficient !== undefined) ? given : undefined,
+    record.remarks ?? [],
+  );
+}
+
+function rationalOf(text: string): Rational {
+  const match = /^(\d+)(?:\/(\d*[1-9]\d*))?$/.exec(text);
+  if (match === null) {
+    throw new EquationError("equation.bad-coefficient", `"${text}" is no coefficient`, {
+      hint: 'a record holds whole numbers or fractions as text: "3", "1/2"',
+    });
+  }
+  return rational(BigInt(match[1]!), BigInt(match[2] ?? 1));
+}

@@ -1,0 +1,229 @@
+// Reading equations: from text (split.ts, coefficient.ts) or from lists of reactants and products.
+
+import { FormulaError } from "../formula/error";
+import { type Formula, parseFormula, parseFormulaAt } from "../formula/formula";
+import type { ReadOptions } from "../formula/read";
+import { attempt, type ErrorPlace, isPreparativeError, PreparativeError, type Result } from "../foundation/error";
+import { readCoefficient, startsWithNumber } from "./coefficient";
+import { Equation } from "./equation";
+import { EquationError } from "./error";
+import { isInNullspace } from "./kernel/bareiss";
+import { MAX_SPECIES } from "./limits";
+import { ONE, type Rational, rational, wholeNumbers } from "./rational";
+import { splitEquation } from "./split";
+import { exactSystem } from "./system";
+
+const GAS = 0x2191;
+const PRECIPITATE = 0x2193;
+
+/** Reactants and products apart: each a formula, or a text with or without a coefficient. */
+export interface EquationLists {
+  readonly reactants: readonly (string | Formula)[];
+  readonly products: readonly (string | Formula)[];
+}
+
+/** What an equation can be given as. */
+export type EquationInput = string | EquationLists | Equation;
+
+/** How an equation text is read. */
+export interface EquationOptions extends ReadOptions {
+  /** `"check"` (default) keeps given coefficients, so that they are checked; `"ignore"` drops them. */
+  readonly coefficients?: "check" | "ignore" | undefined;
+  /** `"keep"` (default) leaves a species that stands on both sides; `"cancel"` takes the spectators out. */
+  readonly spectators?: "keep" | "cancel" | undefined;
+}
+
+/**
+ * Read a chemical equation.
+ *
+ * Arrows: `->` `=>` `→` for a reaction, `<=>` `<->` `⇌` for an equilibrium, `=` for bare stoichiometry. Coefficients may
+ * be given, whole, as fraction (`1/2`, `½`) or decimal. A plus with white space on both sides separates species; a sign
+ * stuck to a formula is a charge (`Na+ + Cl-`). Phases (`(aq)`, `↓`, `↑`), charges, electrons (`e-`) and hydrates are
+ * read as in `parseFormula`. A number stuck to an adduct (`3CdSO4.8H2O`) belongs to the formula unless the coefficients
+ * of the other species only fit the other reading.
+ *
+ * @param input - text, or `{ reactants, products }` with formulas or texts
+ * @param options - whether given coefficients are kept and species on both sides cancelled; options of `parseFormula`
+ * @throws {EquationError} `equation.no-arrow`, `equation.several-arrows`, `equation.backward-arrow`,
+ * `equation.empty-term`, `equation.doubtful-plus`, `equation.bad-coefficient`, `equation.too-long`,
+ * `equation.too-many-species`; {@link FormulaError} with the place in the whole text
+ * @category Balancing
+ * @example
+ * parseEquation("MnO4-+8H++5e-->Mn^2++4H2O").toString() // => "MnO4^- + 8 H^+ + 5 e^- -> Mn^2+ + 4 H2O"
+ * parseEquation({ reactants: ["H2", "O2"], products: ["H2O"] }).toString() // => "H2 + O2 -> H2O"
+ */
+export function parseEquation(input: EquationInput, options: EquationOptions = {}): Equation {
+  let equation: Equation;
+  if (typeof input === "string") equation = readText(input, options);
+  else if (input instanceof Equation) equation = input;
+  else equation = readLists(input, options);
+  if (options.coefficients === "ignore" && equation.given !== undefined) equation = equation.withoutCoefficients();
+  return options.spectators === "cancel" ? withoutSpectators(equation) : equation;
+}
+
+/**
+ * {@link parseEquation}, with the outcome as data.
+ *
+ * @category Balancing
+ * @example
+ * tryParseEquation("H2 + O2").ok // => false
+ */
+export function tryParseEquation(input: EquationInput, options: EquationOptions = {}): Result<Equation> {
+  return attempt(() => parseEquation(input, options));
+}
+
+function readText(text: string, options: EquationOptions): Equation {
+  const { arrow, terms, reactants, remarks } = splitEquation(text);
+  const reading = readOptions(options);
+  const formulas = new Array<Formula>(terms.length / 2);
+  let given: (Rational | undefined)[] | undefined;
+  /** Numbers stuck to an adduct, for the other reading. */
+  let glued: { at: number; value: Rational; from: number }[] | undefined;
+  for (let at = 0; at < formulas.length; at++) {
+    let from = terms[2 * at]!;
+    const to = terms[2 * at + 1]!;
+    if (startsWithNumber(text, from)) {
+      const coefficient = readCoefficient(text, from, to);
+      if (coefficient !== undefined) {
+        if (!coefficient.spaced && hasAdductDot(text, coefficient.end, to)) {
+          glued ??= [];
+          glued.push({ at, value: coefficient.value, from: coefficient.end });
+        } else {
+          given ??= new Array<Rational | undefined>(formulas.length).fill(undefined);
+          given[at] = coefficient.value;
+          from = coefficient.end;
+        }
+      }
+    }
+    formulas[at] = formulaAt(text, from, to, reading);
+  }
+  if (glued !== undefined && given !== undefined && !fits(formulas, reactants, given)) {
+    const otherFormulas = [...formulas];
+    const otherGiven = [...given];
+    for (const { at, value, from } of glued) {
+      otherFormulas[at] = formulaAt(text, from, terms[2 * at + 1]!, reading);
+      otherGiven[at] = value;
+    }
+    if (fits(otherFormulas, reactants, otherGiven)) {
+      const remark =
+        "a number stuck to an adduct was read as a coefficient, because the other coefficients then balance";
+      return new Equation(otherFormulas, reactants, arrow, otherGiven, [...remarks, remark]);
+    }
+  }
+  return new Equation(formulas, reactants, arrow, given, remarks);
+}
+
+/** Is there an adduct dot, or a full stop that could be one, in this part of the text? */
+function hasAdductDot(text: string, from: number, to: number): boolean {
+  for (let at = from; at < to; at++) if (".·•⋅*∙‧".includes(text[at]!)) return true;
+  return false;
+}
+
+/** Do the coefficients balance, those left out counting as one? */
+function fits(formulas: readonly Formula[], reactants: number, given: readonly (Rational | undefined)[]): boolean {
+  const { matrix, scales } = exactSystem(formulas, reactants);
+  const ratios = given.map((value, at) => ({ n: (value ?? ONE).n, d: (value ?? ONE).d * scales[at]! }));
+  return isInNullspace(matrix, wholeNumbers(ratios));
+}
+
+/** The options of the formula reader among ours; undefined, which is faster, when none is used. */
+function readOptions({ n, x, digitsBeforeSign }: EquationOptions): ReadOptions | undefined {
+  return n === undefined && x === undefined && digitsBeforeSign === undefined ? undefined : { n, x, digitsBeforeSign };
+}
+
+/** The formula in one stretch of the text; its errors point into the whole text. */
+function formulaAt(text: string, from: number, to: number, options: ReadOptions | undefined): Formula {
+  try {
+    const last = text.charCodeAt(to - 1);
+    if (last === GAS || last === PRECIPITATE) return withPhase(text.slice(from, to - 1), last, options);
+    return options === undefined ? parseFormulaAt(text, from, to) : parseFormula(text.slice(from, to), options);
+  } catch (error) {
+    if (!isPreparativeError(error)) throw error;
+    throw moved(error, text, from);
+  }
+}
+
+/** A formula with an arrow for gas or precipitate behind it: its phase, unless one is written. */
+function withPhase(part: string, arrow: number, options: ReadOptions | undefined): Formula {
+  const formula = parseFormula(part, options);
+  return formula.phase === undefined ? parseFormula(`${part}(${arrow === GAS ? "g" : "s"})`, options) : formula;
+}
+
+/** The same error, its place counted in a longer text. */
+function moved(error: PreparativeError, input: string, by: number): PreparativeError {
+  const problem = error.message.split("\n", 1)[0]!;
+  const place: ErrorPlace = {
+    input,
+    position: (error.position ?? 0) + by,
+    hint: error.hint,
+    details: error.details,
+  };
+  const { code } = error;
+  return code.startsWith("formula.")
+    ? new FormulaError(code as `formula.${string}`, problem, place)
+    : new PreparativeError(code, problem, place);
+}
+
+function readLists({ reactants, products }: EquationLists, options: EquationOptions): Equation {
+  if (!Array.isArray(reactants) || !Array.isArray(products)) {
+    throw new EquationError("equation.not-an-equation", "an equation is a text, or { reactants, products }");
+  }
+  if (reactants.length === 0 || products.length === 0) {
+    throw new EquationError("equation.empty-term", "reactants and products each have one formula at least");
+  }
+  if (reactants.length + products.length > MAX_SPECIES) {
+    throw new EquationError("equation.too-many-species", `more than ${MAX_SPECIES} species`);
+  }
+  let given: (Rational | undefined)[] | undefined;
+  const reading = readOptions(options);
+  const all = [...reactants, ...products];
+  const formulas = all.map((item, at) => {
+    if (typeof item !== "string") return item;
+    const text = item.trim();
+    const coefficient = startsWithNumber(text, 0) ? readCoefficient(text, 0, text.length) : undefined;
+    if (coefficient === undefined) return formulaAt(text, 0, text.length, reading);
+    if (!coefficient.spaced && hasAdductDot(text, coefficient.end, text.length)) {
+      return formulaAt(text, 0, text.length, reading);
+    }
+    given ??= new Array<Rational | undefined>(all.length).fill(undefined);
+    given[at] = coefficient.value;
+    return formulaAt(text, coefficient.end, text.length, reading);
+  });
+  return new Equation(formulas, reactants.length, "forward", given, []);
+}
+
+/** Take out what stands on both sides; of given coefficients the difference stays. */
+function withoutSpectators(equation: Equation): Equation {
+  const { formulas, reactantCount, given } = equation;
+  const gone = new Set<number>();
+  const coefficients = given === undefined ? undefined : [...given];
+  for (let left = 0; left < reactantCount; left++) {
+    const text = String(formulas[left]);
+    for (let right = reactantCount; right < formulas.length; right++) {
+      if (gone.has(right) || String(formulas[right]) !== text) continue;
+      if (coefficients === undefined) {
+        gone.add(left).add(right);
+        break;
+      }
+      const a = coefficients[left] ?? ONE;
+      const b = coefficients[right] ?? ONE;
+      const difference = a.n * b.d - b.n * a.d;
+      if (difference <= 0n) gone.add(left);
+      if (difference >= 0n) gone.add(right);
+      const rest = rational(difference < 0n ? -difference : difference, a.d * b.d);
+      if (difference > 0n) coefficients[left] = rest;
+      if (difference < 0n) coefficients[right] = rest;
+      break;
+    }
+  }
+  if (gone.size === 0) return equation;
+  const stays = (_: unknown, at: number) => !gone.has(at);
+  const reactants = formulas.slice(0, reactantCount).filter(stays).length;
+  const rest = formulas.filter(stays);
+  if (reactants === 0 || reactants === rest.length) {
+    throw new EquationError("equation.only-spectators", "nothing is left on one side once the spectators are out", {
+      details: { spectators: equation.spectators.map(String) },
+    });
+  }
+  return new Equation(rest, reactants, equation.arrow, coefficients?.filter(stays), equation.remarks);
+}
