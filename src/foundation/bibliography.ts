@@ -191,6 +191,70 @@ const sources = {
     access: "point and formulas read, ranges from memory",
   },
   // -- solubility ---------------------------------------------------------------------------------------------------
+  crcSolubility98: {
+    title: "CRC Handbook of Chemistry and Physics, Aqueous Solubility of Inorganic Compounds at Various Temperatures",
+    edition: "98th",
+    year: 2017,
+    access:
+      "public transcript, compared with a second transcript of the 91st ed.; mass % converted to g per 100 g water",
+  },
+  crcSolubilityProducts87: {
+    title: "CRC Handbook of Chemistry and Physics, Solubility Product Constants",
+    edition: "87th",
+    year: 2006,
+    where: "pp. 8-118 to 8-119",
+    access: "open transcript; computed from free energies of formation for many solids",
+  },
+  encyclopediaSolubility: {
+    title: "Wikipedia, Solubility table",
+    year: 2019,
+    access: "public transcript; an unreviewed collection, largely from older handbooks",
+  },
+  sds73: {
+    title: "IUPAC-NIST Solubility Data Series 73, Metal and Ammonium Formate Systems, J. Phys. Chem. Ref. Data 30, 1",
+    year: 2001,
+  },
+  supplierSolubility: { title: "solubility table of a chemical supplier, 0 to 100 °C (unsigned)" },
+  blanchard: {
+    title: "Blanchard et al., Synthetic Inorganic Chemistry, Table of Solubilities",
+    access: "stored page, whole numbers at 0, 25 and 100 °C",
+  },
+  friendChromium: {
+    title: "Friend, A Text-book of Inorganic Chemistry, volume on chromium",
+    access: "transcribed page: 21.21 g dodecahydrate per 100 mL water at 25 °C, converted",
+  },
+  moissanNickel: { title: "Moissan and Ouvrard, Le nickel", access: "transcribed; measurements of Tobler" },
+  polishSolubility: {
+    title: "Polish handbook table of inorganic solubilities",
+    access: "stored page for 0, 20, 40 and 60 °C, joined with an encyclopedia table",
+  },
+  encyclopediaIronAlum: {
+    title: "Wikipedia, Ammonium iron(III) sulfate",
+    access: "1240 g dodecahydrate per litre of water at 25 °C, taken as per kg of water and converted",
+  },
+  encyclopediaBenzoicAcid: { title: "Wikipedia, Benzoic acid", access: "g/L, converted with the density of water" },
+  encyclopediaCitricAcid: { title: "Wikipedia, Citric acid", access: "g per 100 mL water" },
+  encyclopediaChromeAlum: {
+    title: "Great Soviet Encyclopedia, Chrome Alums (20 °C); encyclopedia infobox (25 °C)",
+    access: "18.3 % dodecahydrate at 20 °C, converted",
+  },
+  encyclopediaTrisodiumCitrate: { title: "Wikipedia, Trisodium citrate" },
+  oxalateRecovery: { title: "research abstract on oxalate recovery of metals (unsigned)" },
+  teachingRochelle: {
+    title: "teaching page on Rochelle salt (unsigned)",
+    access: "66 g tetrahydrate per 100 mL at 26 °C, converted as per 100 g water",
+  },
+  kell1975: {
+    title: "Kell, Density, thermal expansivity, and compressibility of liquid water, J. Chem. Eng. Data 20, 97",
+    year: 1975,
+    access: "equation with coefficients from memory; within 0.05 kg/m3 of the IAPWS equation",
+  },
+  wagnerPruss2002: {
+    title: "Wagner and Pruss, The IAPWS Formulation 1995, J. Phys. Chem. Ref. Data 31, 387",
+    year: 2002,
+    where: "saturation-pressure equation",
+    access: "coefficients from a documented public implementation",
+  },
   // -- thermochemistry ----------------------------------------------------------------------------------------------
   // -- preparation --------------------------------------------------------------------------------------------------
 } as const satisfies Record<string, Source>;

@@ -1,0 +1,118 @@
+// Laws over the solubility table, and independent checks of figures against a second printed table.
+import { describe, expect, it } from "vitest";
+import { sourceKeys } from "../../src/foundation/bibliography";
+import { SOLUBILITY } from "../../src/solubility/data/curves";
+import { WATER } from "../../src/solubility/data/water";
+
+const row = (formula: string) => SOLUBILITY.find((candidate) => candidate.formula === formula)!;
+const at = (formula: string, celsius: number) =>
+  Number(row(formula).points.find(([temperature]) => temperature === celsius)?.[1]);
+const DECIMAL = /^\d+(\.\d+)?(e[+-]\d+)?$/;
+
+describe("the solubility table", () => {
+  it("has one row for each solute", () => {
+    expect(SOLUBILITY.length).toBe(414);
+    expect(new Set(SOLUBILITY.map(({ formula }) => formula)).size).toBe(SOLUBILITY.length);
+  });
+
+  it("names a known source for every figure", () => {
+    const known = new Set<string>(sourceKeys());
+    for (const { source, alsoFrom, competing = [] } of SOLUBILITY) {
+      for (const key of [source, alsoFrom?.source ?? source, ...competing.map((figure) => figure.source)]) {
+        expect(known).toContain(key);
+      }
+    }
+  });
+
+  it("writes positive decimal text at rising temperatures between 0 and 100 °C", () => {
+    for (const { formula, points, competing = [] } of SOLUBILITY) {
+      expect(points.length, formula).toBeGreaterThan(0);
+      points.forEach(([celsius, grams], index) => {
+        expect(grams, formula).toMatch(DECIMAL);
+        expect(Number(grams), formula).toBeGreaterThan(0);
+        expect(celsius >= 0 && celsius <= 100, formula).toBe(true);
+        if (index > 0) expect(celsius, formula).toBeGreaterThan(points[index - 1]![0]);
+      });
+      for (const figure of competing) expect(figure.value, formula).toMatch(DECIMAL);
+    }
+  });
+
+  it("orders the solids from cold to hot, each but the last with an upper end", () => {
+    for (const { formula, solids } of SOLUBILITY) {
+      let last = Number.NEGATIVE_INFINITY;
+      solids.forEach(({ upTo }, index) => {
+        if (index === solids.length - 1) {
+          expect(upTo, formula).toBeUndefined();
+        } else {
+          expect(Number(upTo), formula).toBeGreaterThan(last);
+          last = Number(upTo);
+        }
+      });
+    }
+  });
+
+  it("takes second-source temperatures from its own points", () => {
+    for (const { formula, points, alsoFrom } of SOLUBILITY) {
+      const own = points.map(([celsius]) => celsius);
+      for (const celsius of alsoFrom?.at ?? []) expect(own, formula).toContain(celsius);
+    }
+  });
+
+  it("calls every row from memory or from a solubility product weak", () => {
+    for (const { formula, knownAs, weak } of SOLUBILITY) {
+      if (knownAs === "memory" || knownAs === "converted") expect(weak, formula).toBe(true);
+    }
+  });
+
+  it("falls with temperature where the trade knows it does (common practice)", () => {
+    for (const formula of ["Ca(OH)2", "Li2CO3", "Li2SO4", "CaSO3"]) {
+      const figures = row(formula).points.map(([, grams]) => Number(grams));
+      expect(figures, formula).toEqual([...figures].sort((a, b) => b - a));
+    }
+  });
+
+  it("brackets the 25 °C figure an independent table prints for oxalic acid", () => {
+    // Blanchard et al., Synthetic Inorganic Chemistry, Table of Solubilities (key `blanchard`): 0/25/100 °C, whole numbers.
+    expect(at("H2C2O4", 20)).toBeLessThan(11.4); // oxalic acid 11.4 at 25 °C there
+    expect(at("H2C2O4", 30)).toBeGreaterThan(11.4);
+  });
+
+  it("keeps the anchors every bench table prints at 20 °C (memory: older handbooks, three digits)", () => {
+    const anchors: [string, number][] = [
+      ["CuSO4", 20.0],
+      ["NaCl", 35.9],
+      ["KNO3", 31.9],
+      ["Na2CO3", 21.8],
+      ["NaHCO3", 9.57],
+      ["KAl(SO4)2", 5.9],
+      ["MgSO4", 33.5],
+      ["ZnSO4", 53.8],
+      ["FeSO4", 26.3],
+    ];
+    for (const [formula, grams] of anchors) expect(Math.abs(at(formula, 20) / grams - 1), formula).toBeLessThan(0.01);
+  });
+});
+
+describe("the water table", () => {
+  it("has vapour pressure rising and density falling above 5 °C", () => {
+    WATER.forEach((now, index) => {
+      const before = WATER[index - 1];
+      if (before === undefined) return;
+      expect(now.celsius - before.celsius).toBe(5);
+      expect(Number(now.vapourPressure)).toBeGreaterThan(Number(before.vapourPressure));
+      if (now.celsius > 5) expect(Number(now.density)).toBeLessThan(Number(before.density));
+    });
+  });
+
+  it("meets the pressure of the standard atmosphere near 100 °C", () => {
+    // ITS-90: water boils at 99.974 °C under 101.325 kPa, so at 100 °C the pressure is slightly above it
+    // (99.974 °C: memory; slope 3.62 kPa/K from the table's own last rows at 100 °C).
+    const last = Number(WATER.at(-1)!.vapourPressure);
+    expect(last - 101.325).toBeCloseTo(0.026 * 3.62, 2);
+  });
+
+  it("agrees with the 4 °C maximum and the 20 °C value used for glassware (ISO 4787: 0.99820 g/mL, memory)", () => {
+    expect(Number(WATER.find(({ celsius }) => celsius === 20)!.density)).toBeCloseTo(0.9982, 4);
+    expect(Math.max(...WATER.map(({ density }) => Number(density)))).toBe(0.999964);
+  });
+});
