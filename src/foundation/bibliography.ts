@@ -108,6 +108,21 @@ const sources = {
   // -- formula ------------------------------------------------------------------------------------------------------
   // -- equation -----------------------------------------------------------------------------------------------------
   // -- amount and hydrate -------------------------------------------------------------------------------------------
+  crcConcentrative: {
+    title: "CRC Handbook of Chemistry and Physics, Concentrative Properties of Aqueous Solutions",
+    access: "stored web table of 20 °C densities that reproduces it",
+  },
+  polishDensities: { title: "Polish handbook table of solution densities", access: "stored page" },
+  poradnik1974: { title: "Poradnik fizykochemiczny, WNT", year: 1974, access: "stored university laboratory table" },
+  bleachPage: {
+    title: "page on bleach production (unsigned)",
+    access: "120 g/L available chlorine, 0.2 % excess NaOH",
+  },
+  oimlR22: {
+    title: "OIML R 22, International alcoholometric tables",
+    year: 1973,
+    access: "formula evaluated at 20 °C; first coefficients checked in Directive 76/766/EEC",
+  },
   // -- substance ----------------------------------------------------------------------------------------------------
   redBook2005: {
     title: "Nomenclature of Inorganic Chemistry, IUPAC Recommendations 2005 (Red Book)",
@@ -255,7 +270,32 @@ const sources = {
     where: "saturation-pressure equation",
     access: "coefficients from a documented public implementation",
   },
+  minteqV4: {
+    title: "minteq.v4.dat, equilibrium data file of the US EPA, as distributed by the USGS",
+    access: "constants rebuilt from the species of the file; it cites the NIST critical stability database 46",
+  },
+  sitV10a: { title: "sit.dat, ThermoChimie set v10a, as distributed by the USGS" },
+  thermoddem2020: { title: "Thermoddem V1.10 data file, BRGM", year: 2020 },
+  llnlV8R6: { title: "llnl.dat, thermo.com.V8.R6 set, as distributed by the USGS" },
+  wateq4f: { title: "wateq4f.dat, USGS" },
+  openStax2e: { title: "Chemistry 2e, OpenStax", year: 2019, where: "appendices E to K" },
+  ohlinger1998: {
+    title: "Ohlinger, Young and Schroeder, Water Research 32, 3607",
+    year: 1998,
+    access: "as quoted in public geochemical input files",
+  },
+  kayeLaby1941: {
+    title: "Kaye and Laby, Tables of Physical and Chemical Constants, Solubilities of gases in water",
+    year: 1941,
+    access: "stored page",
+  },
   // -- thermochemistry ----------------------------------------------------------------------------------------------
+  nbs1982: {
+    title: "Wagman et al., The NBS Tables of Chemical Thermodynamic Properties, J. Phys. Chem. Ref. Data 11, Suppl. 2",
+    year: 1982,
+    access: "NIST digital edition with errata",
+  },
+  codata1989: { title: "CODATA Key Values for Thermodynamics", year: 1989, access: "spot-checked, else from memory" },
   // -- preparation --------------------------------------------------------------------------------------------------
 } as const satisfies Record<string, Source>;
 

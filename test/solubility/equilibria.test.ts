@@ -1,0 +1,144 @@
+// Laws over the solubility products, acid and complex constants and gases, with a few outside checks.
+import { describe, expect, it } from "vitest";
+import { sourceKeys } from "../../src/foundation/bibliography";
+import { ACIDS, WATER_IONIZATION } from "../../src/solubility/data/acids";
+import { COMPLEXES } from "../../src/solubility/data/complexes";
+import { GASES } from "../../src/solubility/data/gases";
+import { SOLUBILITY_PRODUCTS } from "../../src/solubility/data/products";
+
+const known = new Set<string>(sourceKeys());
+const DECIMAL = /^-?\d+(\.\d+)?$/;
+
+/** Is the adopted value inside the range of its sources? */
+function within(value: string, range: readonly [string, string] | undefined): boolean {
+  return range === undefined || (Number(range[0]) <= Number(value) && Number(value) <= Number(range[1]));
+}
+
+describe("solubility products", () => {
+  it("has 310 rows, no solid twice in the same form and convention", () => {
+    expect(SOLUBILITY_PRODUCTS.length).toBe(310);
+    const keys = SOLUBILITY_PRODUCTS.map(({ solid, form, convention }) => `${solid}|${form}|${convention}`);
+    expect(keys.filter((key, index) => keys.indexOf(key) !== index)).toEqual([]);
+  });
+
+  it("names a source, writes decimals and keeps each value inside its range", () => {
+    for (const { solid, pKsp, source, range, dissolution } of SOLUBILITY_PRODUCTS) {
+      expect(known, solid).toContain(source);
+      expect(pKsp, solid).toMatch(DECIMAL);
+      expect(within(pKsp, range), `${solid} ${pKsp} ${range}`).toBe(true);
+      expect(dissolution.startsWith(solid), solid).toBe(true);
+    }
+  });
+
+  it("keeps fresh hydroxides more soluble than aged ones", () => {
+    const pKsp = (solid: string, form: string) =>
+      Number(SOLUBILITY_PRODUCTS.find((row) => row.solid === solid && row.form?.includes(form))!.pKsp);
+    expect(pKsp("Al(OH)3", "fresh")).toBeLessThan(pKsp("Al(OH)3", "gibbsite"));
+    expect(pKsp("Mg(OH)2", "fresh")).toBeLessThan(pKsp("Mg(OH)2", "brucite"));
+    expect(pKsp("Zn(OH)2", "amorphous")).toBeLessThan(pKsp("Zn(OH)2", "epsilon"));
+  });
+
+  it("agrees with textbook products within 0.3 (memory: Harris, Quantitative Chemical Analysis, appendix)", () => {
+    const textbook: [string, string | undefined, number][] = [
+      ["AgCl", undefined, 9.74],
+      ["AgI", undefined, 16.08],
+      ["CaCO3", "calcite", 8.35],
+      ["BaSO4", "barite", 9.96],
+      ["SrSO4", "celestite", 6.5],
+      ["PbSO4", "anglesite", 7.79],
+      ["CaF2", "fluorite", 10.5],
+    ];
+    for (const [solid, form, value] of textbook) {
+      const row = SOLUBILITY_PRODUCTS.find((candidate) => candidate.solid === solid && candidate.form === form)!;
+      expect(Math.abs(Number(row.pKsp) - value), solid).toBeLessThan(0.3);
+    }
+  });
+});
+
+describe("acid constants", () => {
+  it("names a source, writes decimals, keeps each value inside its range and lists no acid twice", () => {
+    for (const { acid, pKa, source, range } of ACIDS) {
+      expect(known, acid).toContain(source);
+      expect(pKa, acid).toMatch(DECIMAL);
+      expect(within(pKa, range), `${acid} ${pKa} ${range}`).toBe(true);
+    }
+    expect(new Set(ACIDS.map(({ acid }) => acid)).size).toBe(ACIDS.length);
+  });
+
+  it("rises from step to step of one acid", () => {
+    const bases = new Map(ACIDS.map((row) => [row.base, row]));
+    for (const { acid, pKa } of ACIDS) {
+      const before = bases.get(acid);
+      if (before !== undefined) expect(Number(pKa), acid).toBeGreaterThan(Number(before.pKa));
+    }
+  });
+
+  it("lets the ionic product of water rise on heating", () => {
+    WATER_IONIZATION.forEach(({ pKw, celsius }, index) => {
+      const before = WATER_IONIZATION[index - 1];
+      if (before === undefined) return;
+      expect(celsius).toBeGreaterThan(before.celsius);
+      expect(Number(pKw)).toBeLessThan(Number(before.pKw));
+    });
+  });
+
+  it("agrees with the Marshall and Franck equation for water within 0.02 (1981; coefficients from memory)", () => {
+    for (const { celsius, pKw } of WATER_IONIZATION) {
+      const kelvin = celsius + 273.15;
+      // log10 Kw = A + B/T + C/T^2 + D/T^3 + (E + F/T + G/T^2) log10(density), density taken 1 to 0.958 g/mL
+      const density = 1 - 4.2e-2 * (celsius / 100) ** 1.7;
+      const logKw =
+        -4.098 -
+        3245.2 / kelvin +
+        2.2362e5 / kelvin ** 2 -
+        3.984e7 / kelvin ** 3 +
+        (13.957 - 1262.3 / kelvin + 8.5641e5 / kelvin ** 2) * Math.log10(density);
+      expect(Math.abs(-logKw - Number(pKw)), String(celsius)).toBeLessThan(0.02);
+    }
+  });
+});
+
+describe("complex constants", () => {
+  it("has 615 complexes, none twice, each with a source and a decimal", () => {
+    const seen = COMPLEXES.flatMap((row) => row.steps.map((step) => `${row.metal} ${row.ligand} ${step.complex}`));
+    expect(seen.length).toBe(615);
+    expect(new Set(seen).size).toBe(615);
+    for (const { metal, ligand, steps } of COMPLEXES) {
+      for (const step of steps) {
+        expect(known, metal + ligand).toContain(step.source);
+        expect(step.logBeta, metal + ligand).toMatch(DECIMAL);
+        expect(within(step.logBeta, step.range), `${step.complex} ${step.logBeta} ${step.range}`).toBe(true);
+      }
+    }
+  });
+
+  it("agrees with the classical ammines within one unit, the spread at which a step is called doubtful (memory: textbooks)", () => {
+    const logBeta = (metal: string, n: number) =>
+      Number(
+        COMPLEXES.find((row) => row.metal === metal && row.ligand === "NH3")!.steps.find((s) => s.n === n)!.logBeta,
+      );
+    expect(Math.abs(logBeta("Ag+", 2) - 7.2)).toBeLessThan(1);
+    expect(Math.abs(logBeta("Cu+2", 4) - 12.7)).toBeLessThan(1);
+    expect(Math.abs(logBeta("Zn+2", 4) - 9.1)).toBeLessThan(1);
+    expect(Math.abs(logBeta("Ni+2", 6) - 8.6)).toBeLessThan(1);
+  });
+});
+
+describe("gases in water", () => {
+  it("dissolve less on warming, and the two pressure bases differ by the water vapour only", () => {
+    for (const { gas, points, source } of GASES) {
+      expect(known).toContain(source);
+      points.forEach(([, grams], index) => {
+        if (index > 0) expect(Number(grams), gas).toBeLessThan(Number(points[index - 1]![1]));
+      });
+    }
+    for (const gas of ["CO2", "O2", "H2S"]) {
+      const [total, partial] = (["total", "partial"] as const).map(
+        (basis) => GASES.find((row) => row.gas === gas && row.pressure === basis)!,
+      );
+      // 40 °C: water vapour is 7.385 kPa (water table), so the gas alone at one atmosphere dissolves 1/(1 - 0.0729) more
+      const ratio = Number(partial!.points.at(-1)![1]) / Number(total!.points.at(-1)![1]);
+      expect(Math.abs(ratio - 1 / (1 - 7.3851 / 101.325)), gas).toBeLessThan(0.02);
+    }
+  });
+});
