@@ -1,8 +1,8 @@
 // The immutable BalancedEquation: an equation with the smallest whole numbers that conserve every element and the charge.
 
-import type Fraction from "fraction.js";
 import { symbolAt } from "../element/symbols";
 import type { Formula } from "../formula/formula";
+import type { Fraction } from "../foundation/fraction";
 import { Equation, type EquationRecord, equationFromJSON } from "./equation";
 import { EquationError } from "./error";
 import { isInNullspace, primitive } from "./kernel/bareiss";

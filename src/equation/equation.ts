@@ -1,7 +1,8 @@
 // The immutable Equation, as read: formulas on two sides, the coefficients that were given, the arrow. Nothing is solved
 // here. Numbers that were not written stay absent; they count as one only where the given ones are checked.
-import type Fraction from "fraction.js";
+
 import { type Formula, parseFormula } from "../formula/formula";
+import type { Fraction } from "../foundation/fraction";
 import { EquationError } from "./error";
 import { printEquation } from "./print";
 import { ONE, type Rational, rational, rationalText, toFraction } from "./rational";

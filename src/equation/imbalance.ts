@@ -1,5 +1,5 @@
 // Whether an equation balances as it stands, and by how much it does not.
-import type Fraction from "fraction.js";
+import type { Fraction } from "../foundation/fraction";
 import { BalancedEquation, balanceName } from "./balanced";
 import { type Equation, givenOrOne } from "./equation";
 import { type EquationInput, type EquationOptions, parseEquation } from "./parse";

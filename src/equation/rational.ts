@@ -1,5 +1,5 @@
 // Coefficients as written: exact ratios of whole numbers, never a float.
-import Fraction from "fraction.js";
+import { Fraction } from "../foundation/fraction";
 import { bigGcd } from "./kernel/bareiss";
 
 /** numerator / denominator in lowest terms, denominator > 0. */
