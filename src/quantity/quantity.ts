@@ -126,10 +126,10 @@ const EXACT_NUMBER: Leaf = { variance: undefined, distribution: undefined, degre
 const MAX_POWER = 12;
 
 class Value implements Quantity {
-  declare readonly [BRAND]: Node;
+  readonly [BRAND]: Node;
 
   constructor(node: Node) {
-    Object.defineProperty(this, BRAND, { value: node });
+    this[BRAND] = node;
     Object.freeze(this);
   }
 
@@ -297,9 +297,10 @@ const mismatch = (a: Dimension, b: Dimension, verb: string): QuantityError =>
     details: { expected: a.name, received: b.name },
   });
 
+const isTemperature = (d: Dimension): boolean => d.name === "temperature";
+
 /** Dimension of a sum or difference, with the rules for temperatures and fraction kinds. */
 function sumDimension(a: Dimension, b: Dimension, verb: "plus" | "minus"): Dimension {
-  const isTemperature = (d: Dimension): boolean => d.name === "temperature";
   if (a === b) {
     if (!isTemperature(a)) return a;
     if (verb === "minus") return readUnit("ΔK").dimension;

@@ -55,7 +55,7 @@ export function rational(n: bigint, d: bigint = 1n): Rational {
 }
 
 export function add(a: Rational, b: Rational): Rational {
-  if (a.d === b.d) return rational(a.n + b.n, a.d);
+  if (a.d === b.d) return { n: a.n + b.n, d: a.d }; // grows by one bit at most: no need to look
   if (a.d > b.d && a.d % b.d === 0n) return rational(a.n + b.n * (a.d / b.d), a.d);
   if (b.d > a.d && b.d % a.d === 0n) return rational(a.n * (b.d / a.d) + b.n, b.d);
   return rational(a.n * b.d + b.n * a.d, a.d * b.d);
@@ -147,10 +147,9 @@ export function exactText(a: Rational, limit: number): string | undefined {
   const n = decimals >= 0 ? a.n * powerOfTen(decimals) : a.n;
   const d = decimals >= 0 ? a.d : a.d * powerOfTen(-decimals);
   if (n % d !== 0n) return undefined;
-  let units = n / d;
-  while (decimals > 0 && units % 10n === 0n) {
-    units /= 10n;
-    decimals -= 1;
-  }
-  return decimalText(units, decimals);
+  const digits = (n / d).toString();
+  let zeros = 0;
+  while (zeros < decimals && digits.charCodeAt(digits.length - 1 - zeros) === 48) zeros += 1;
+  decimals -= zeros;
+  return decimalText(BigInt(zeros === 0 ? digits : digits.slice(0, -zeros)), decimals);
 }

@@ -13,7 +13,7 @@ import { QuantityError, type QuantityErrorCode } from "./error";
 import { fold } from "./fold";
 import { add, divide, multiply, type Rational, rational, square, subtract } from "./rational";
 import { readNumber, scanNumber, writtenDecimals } from "./read-number";
-import { readUnit, type Unit } from "./unit";
+import { knownUnit, readUnit, type Unit } from "./unit";
 
 /** How the possible values spread: what a stated half-width means. */
 export type Distribution = "normal" | "rectangular" | "triangular";
@@ -192,8 +192,24 @@ function halfWidthIn(reader: Reader, value: Rational, unit: Unit): Rational {
   );
 }
 
+/** Plain decimal, one space, unit: by far the commonest text. */
+const PLAIN = /^([+-]?\d+(?:\.\d+)?) ([^\s±(]+(?: [^\s±()]+)?)$/;
+
 /** Read a quantity; the whole text must be one. */
 export function readQuantity(input: string): Reading {
+  const plain = input.length <= 60 ? PLAIN.exec(input) : null;
+  const known = plain === null ? undefined : knownUnit(plain[2]!);
+  if (known !== undefined) {
+    const number = plain![1]!;
+    const point = number.indexOf(".");
+    return {
+      value: readNumber(number),
+      unit: known,
+      variance: undefined,
+      distribution: undefined,
+      decimals: point < 0 ? 0 : number.length - point - 1,
+    };
+  }
   if (input.length > MAX_LENGTH) {
     throw new QuantityError("quantity.too-long", `a text of ${input.length} characters; the limit is ${MAX_LENGTH}`);
   }

@@ -139,6 +139,9 @@ function compose(text: string, input: string): Unit {
   return { symbol: text, dimension: dim, factor, offset: ZERO };
 }
 
+/** The unit a text names, if it was read before. */
+export const knownUnit = (text: string): Unit | undefined => cache.get(text);
+
 /**
  * The unit a text names.
  * @param text - a unit symbol or expression
@@ -181,7 +184,17 @@ const USUAL: Readonly<Record<string, string>> = {
 
 const SI = ["kg", "m", "s", "K", "mol", "A"];
 
+const usualUnits = /* @__PURE__ */ new WeakMap<Dimension, Unit>();
+
 export function usualUnit(dim: Dimension): Unit {
+  const before = usualUnits.get(dim);
+  if (before !== undefined) return before;
+  const unit = chooseUnit(dim);
+  usualUnits.set(dim, unit);
+  return unit;
+}
+
+function chooseUnit(dim: Dimension): Unit {
   const usual = USUAL[dim.name];
   if (usual !== undefined) return readUnit(usual);
   if (isNumber(dim)) return readUnit("");
