@@ -1,0 +1,35 @@
+import { type ErrorPlace, PreparativeError } from "../foundation/error";
+
+/** Codes of everything the solubility room can refuse. */
+export type SolubilityErrorCode =
+  | "solubility.no-data"
+  | "solubility.outside-range"
+  | "solubility.far-from-single-figure"
+  | "solubility.solid-changes"
+  | "solubility.any-proportion"
+  | "solubility.not-positive"
+  | "solubility.conflicting-options"
+  | "solubility.missing-option"
+  | "solubility.out-of-reach"
+  | "solubility.no-crop"
+  | "solubility.other-solute"
+  | "solubility.not-a-salt"
+  | "solubility.ionic-strength"
+  | "solubility.too-many";
+
+/**
+ * A question about dissolving, precipitating or washing that cannot be answered from what is known.
+ *
+ * @category Errors
+ * @example
+ * const outcome = trySolubilityOf("KNO3", "140 °C");
+ * outcome.ok ? "" : outcome.error.code // => "solubility.outside-range"
+ */
+export class SolubilityError extends PreparativeError {
+  declare readonly code: SolubilityErrorCode;
+
+  constructor(code: SolubilityErrorCode, problem: string, place?: ErrorPlace) {
+    super(code, problem, place);
+    this.name = "SolubilityError";
+  }
+}

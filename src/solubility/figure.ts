@@ -1,0 +1,66 @@
+// The figure a calculation rests on: read from the table, or measured by the caller and passed in. And the few checks
+// that every calculation of this room makes of its arguments.
+import type { Formula } from "../formula";
+import {
+  expectDimension,
+  type MassText,
+  type Quantity,
+  type QuantityLike,
+  quantity,
+  type TemperatureText,
+} from "../quantity";
+import { SolubilityError } from "./error";
+import { type Solubility, solubilityOf } from "./solubility";
+import { soluteOf } from "./solute";
+
+/** A solubility as the caller knows it: g anhydrous per 100 g water, as a mass such as `"40 g"`. */
+export type SolubilityFigure = QuantityLike<"mass", MassText>;
+
+/** A figure with what is known about it. */
+export interface Figure {
+  readonly perHundredGramsWater: Quantity;
+  /** The table's answer; undefined when the caller passed a figure. */
+  readonly solubility: Solubility | undefined;
+  readonly solidPhase: string | undefined;
+  readonly warnings: readonly string[];
+}
+
+/** The caller's figure if there is one, else the table's. */
+export function figureAt(
+  formula: string | Formula,
+  temperature: QuantityLike<"temperature", TemperatureText>,
+  own: SolubilityFigure | undefined,
+  argument: string,
+): Figure {
+  if (own === undefined) {
+    const solubility = solubilityOf(formula, temperature);
+    const { perHundredGramsWater, solidPhase, warnings } = solubility;
+    return { perHundredGramsWater, solubility, solidPhase, warnings };
+  }
+  const solute = soluteOf(formula);
+  const perHundredGramsWater = positive(expectDimension(own, "mass", argument), argument).named({
+    symbol: `S(${solute.anhydrous})`,
+    label: `solubility of ${solute.anhydrous}, g anhydrous per 100 g water, as given`,
+  });
+  const solidPhase = solute.isHydrate ? solute.formula.toString() : undefined;
+  return { perHundredGramsWater, solubility: undefined, solidPhase, warnings: [] };
+}
+
+/** Refuse zero and below, naming the argument. */
+export function positive(value: Quantity, argument: string): Quantity {
+  if (value.isPositive()) return value;
+  throw new SolubilityError("solubility.not-positive", `${argument} must be more than zero, not ${value}`, {
+    details: { argument },
+  });
+}
+
+/** A mass argument, more than zero, with words for the working. */
+export function positiveMass(like: QuantityLike, argument: string, symbol: string, label: string): Quantity {
+  const mass = positive(expectDimension(like, "mass", argument), argument);
+  return mass.symbol === undefined ? mass.named({ symbol, label: mass.label ?? label }) : mass;
+}
+
+/** Exactly 100 g, the water a solubility is given for. */
+export function hundredGrams(): Quantity {
+  return quantity("100 g");
+}

@@ -1,0 +1,104 @@
+// From a formula as somebody writes it to the solute the table knows: crystal water taken off, the rest compared by
+// composition, so that CH3COONa, NaCH3COO and NaC2H3O2 are one salt, and CdSO4 is found from 3CdSO4·8H2O.
+import type Fraction from "fraction.js";
+import { type Formula, molarMass, parseFormula } from "../formula";
+import type { Quantity } from "../quantity";
+import { SOLUBILITY, type SolubilityRow } from "./data/curves";
+import { SolubilityError } from "./error";
+
+/** A solute as given, apart from its crystal water. */
+export interface Solute {
+  /** As given, crystal water included. */
+  readonly formula: Formula;
+  /** Without crystal water. */
+  readonly anhydrous: Formula;
+  /** Anhydrous units in one formula unit: 3 for 3CdSO4·8H2O. */
+  readonly units: Fraction;
+  readonly isHydrate: boolean;
+  /** Same atoms in the same ratio, same key. */
+  readonly key: string;
+}
+
+const REMEMBERED = 2000;
+const solutes = /* @__PURE__ */ new Map<string, Solute>();
+
+const isWater = (formula: Formula): boolean => formula.charge === 0 && formula.toHill() === "H2O";
+
+function gcd(a: bigint, b: bigint): bigint {
+  return b === 0n ? a : gcd(b, a % b);
+}
+
+/** Composition in lowest whole numbers, as text. */
+function keyOf(formula: Formula): string {
+  const { composition } = formula;
+  const denominator = composition.reduce((all, { count }) => (all / gcd(all, count.d)) * count.d, 1n);
+  const whole = composition.map(({ symbol, count }) => ({ symbol, n: (count.n * denominator) / count.d }));
+  const common = whole.reduce((all, { n }) => gcd(all, n), 0n) || 1n;
+  return whole.map(({ symbol, n }) => `${symbol}${n / common}`).join(" ");
+}
+
+function readSolute(text: string): Solute {
+  const formula = parseFormula(text);
+  if (formula.charge !== 0) {
+    throw new SolubilityError("solubility.not-a-salt", "an ion alone has no solubility", {
+      input: text,
+      position: 0,
+      hint: "name the whole salt, or use the solubility product",
+    });
+  }
+  const parts = formula.parts;
+  const dry = parts.filter((part) => !isWater(part.formula));
+  if (dry.length === 0) {
+    throw new SolubilityError("solubility.not-a-salt", "water is the solvent here, not a solute", {
+      input: text,
+      position: 0,
+    });
+  }
+  const [first] = dry;
+  if (dry.length === 1) {
+    const { formula: anhydrous, multiplier: units } = first!;
+    return { formula, anhydrous, units, isHydrate: parts.length > 1, key: keyOf(anhydrous) };
+  }
+  const joined = dry.map((part) => `${part.multiplier.equals(1) ? "" : part.multiplier}${part.formula}`).join("·");
+  const anhydrous = parseFormula(joined);
+  const units = first!.multiplier.div(first!.multiplier);
+  return { formula, anhydrous, units, isHydrate: parts.length > dry.length, key: keyOf(anhydrous) };
+}
+
+/** Read a formula as a solute; remembered, because a plan asks for the same few again and again. */
+export function soluteOf(given: string | Formula): Solute {
+  const text = typeof given === "string" ? given : given.toString();
+  const before = solutes.get(text);
+  if (before !== undefined) return before;
+  const solute = readSolute(text);
+  if (solutes.size >= REMEMBERED) solutes.clear();
+  solutes.set(text, solute);
+  return solute;
+}
+
+let index: Map<string, SolubilityRow> | undefined;
+
+/** The row of the table for a solute, if there is one. */
+export function rowOf(solute: Solute): SolubilityRow | undefined {
+  index ??= new Map(SOLUBILITY.map((row) => [soluteOf(row.formula).key, row]));
+  return index.get(solute.key);
+}
+
+/** Molar mass of the anhydrous units in one formula unit. */
+export function anhydrousMolarMass(solute: Solute): Quantity {
+  const one = molarMass(solute.anhydrous);
+  return solute.units.equals(1) ? one : one.times(`${solute.units.n}/${solute.units.d}`);
+}
+
+/** Anhydrous mass in a mass as weighed. */
+export function anhydrousMass(solute: Solute, mass: Quantity): Quantity {
+  if (!solute.isHydrate) return mass;
+  return mass
+    .times(anhydrousMolarMass(solute))
+    .dividedBy(molarMass(solute.formula))
+    .named({
+      symbol: `m(${solute.anhydrous})`,
+      label: `anhydrous ${solute.anhydrous} in ${solute.formula}`,
+      rule: "anhydrous mass = mass as weighed × anhydrous molar mass / molar mass of the hydrate",
+    });
+}

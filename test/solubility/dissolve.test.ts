@@ -1,0 +1,219 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { quantity } from "../../src/quantity";
+import { saturatedSolution, tryWaterToDissolve, waterForLiquor, waterToDissolve } from "../../src/solubility/dissolve";
+import { residual, staysDissolved } from "../../src/solubility/liquor";
+import { tryWashPlan, washPlan } from "../../src/solubility/wash";
+import { waterDensity, waterVapourPressure } from "../../src/solubility/water";
+
+const quantityOf = (grams: number) => quantity({ value: grams, unit: "g" });
+
+describe("water to dissolve", () => {
+  it("counts the crystal water", () => {
+    // 36.3 g CuSO4·5H2O per 100 g added water for S = 20.5 (formula and figure: facts sheet, our arithmetic on IUPAC 2021)
+    const { water } = waterToDissolve({
+      formula: "CuSO4·5H2O",
+      mass: "36.3 g",
+      temperature: "20 °C",
+      solubility: "20.5 g",
+    });
+    expect(Math.abs(water.in("g").toNumber() - 100)).toBeLessThan(0.3);
+  });
+
+  it("says when a salt melts in its own water", () => {
+    const hypo = waterToDissolve({ formula: "Na2S2O3·5H2O", mass: "50 g", temperature: "60 °C" });
+    expect(hypo.meltsInOwnWater).toBe(true);
+    expect(hypo.water.isZero()).toBe(true);
+    expect(hypo.warnings.join()).toContain("own crystal water");
+  });
+
+  it("scales with the mass and the headroom, and adds up with the crystal water", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 5000 }), fc.integer({ min: 10, max: 50 }), (grams, tenths) => {
+        const ask = (mass: number, headroom: string) =>
+          waterToDissolve({ formula: "ZnSO4·7H2O", mass: { value: mass, unit: "g" }, temperature: "25 °C", headroom });
+        const one = ask(grams, "1");
+        const more = ask(grams, String(tenths / 10));
+        expect(more.totalWater.equals(one.totalWater.times(String(tenths / 10))) || tenths === 10).toBe(true);
+        const crystal = quantityOf(grams).minus(one.anhydrousMass);
+        expect(one.water.plus(crystal).minus(one.totalWater).in("g").abs().toNumber()).toBeLessThan(1e-9);
+        expect(
+          ask(2 * grams, "1")
+            .water.in("g")
+            .toNumber(),
+        ).toBeCloseTo(2 * one.water.in("g").toNumber(), 8);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it("takes the caller's own solubility before the table's", () => {
+    const own = waterToDissolve({ formula: "NaCl", mass: "40 g", temperature: "20 °C", solubility: "40 g" });
+    expect(own.water.in("g").toString()).toBe("100");
+    expect(own.solubility).toBeUndefined();
+  });
+
+  it("refuses nothing to dissolve, too little headroom, and unknown salts", () => {
+    const code = (request: Parameters<typeof waterToDissolve>[0]) => {
+      const outcome = tryWaterToDissolve(request);
+      return outcome.ok ? undefined : outcome.error.code;
+    };
+    expect(code({ formula: "NaCl", mass: "0 g", temperature: "20 °C" })).toBe("solubility.not-positive");
+    expect(code({ formula: "NaCl", mass: "1 g", temperature: "20 °C", headroom: "0.9" })).toBe(
+      "solubility.out-of-reach",
+    );
+    expect(code({ formula: "Fe(CH3COO)2", mass: "1 g", temperature: "20 °C" })).toBe("solubility.no-data");
+    expect(code({ formula: "NaCl", mass: "1 mol" as "1 g", temperature: "20 °C" })).toBe("quantity.wrong-dimension");
+  });
+
+  it("adds the waters of salts that share an ion and takes the largest otherwise", () => {
+    const salts = [
+      { formula: "KNO3", mass: "10 g" },
+      { formula: "NaCl", mass: "10 g" },
+    ] as const;
+    const apart = waterForLiquor({ salts, temperature: "20 °C" });
+    expect(apart.sharesIon).toBe(false);
+    expect(
+      apart.water.equals(apart.alone[0]!.totalWater) || apart.water.compare(apart.alone[0]!.totalWater) === 0,
+    ).toBe(true);
+    const shared = waterForLiquor({ salts: [{ formula: "KCl", mass: "10 g" }, salts[1]], temperature: "20 °C" });
+    expect(shared.sharesIon).toBe(true);
+    expect(shared.water.compare(shared.alone[0]!.water.plus(shared.alone[1]!.water))).toBe(0);
+  });
+});
+
+describe("the saturated solution on every basis", () => {
+  it("gives back mass % of the source table", () => {
+    // CRC Handbook 98th ed.: CuSO4 at 20 °C 16.7 mass %, NaCl at 25 °C 26.45 mass %
+    const share = (formula: string, temperature: "20 °C" | "25 °C") =>
+      saturatedSolution({ formula, temperature }).massFraction.in("%").toNumber();
+    expect(Math.abs(share("CuSO4", "20 °C") - 16.7)).toBeLessThan(0.05);
+    expect(Math.abs(share("NaCl", "25 °C") - 26.45)).toBeLessThan(0.05);
+  });
+
+  it("keeps 320 g/L of copper(II) sulfate pentahydrate apart from the other bases", () => {
+    // Common practice: 'about 320 g/L' at 20 °C. It is neither hydrate per litre of water added (353 g) nor per litre of
+    // solution (about 300 g with a density near 1.2), but hydrate per litre of all the water (313 g here, 320 for S = 20.5).
+    const saturated = saturatedSolution({ formula: "CuSO4·5H2O", temperature: "20 °C", density: "1.2 g/mL" });
+    const perAllWater = (saturated.perHundredGramsWater.in("g").toNumber() * 10 * 249.685) / 159.609;
+    expect(Math.abs(perAllWater / 320 - 1)).toBeLessThan(0.025);
+    expect(saturated.asNamedPerHundredGramsAdded!.in("g").toNumber() * 10).toBeGreaterThan(345);
+  });
+
+  it("has no figure per added water where any amount dissolves", () => {
+    expect(
+      saturatedSolution({ formula: "Na2S2O3·5H2O", temperature: "60 °C" }).asNamedPerHundredGramsAdded,
+    ).toBeUndefined();
+  });
+});
+
+describe("after mixing", () => {
+  it("tells what stays, what falls out and how much, and what is unknown", () => {
+    const check = staysDissolved({
+      substances: [
+        { formula: "Na2SO4", mass: "30 g" },
+        { formula: "NaCl", amount: "0.1 mol" },
+        { formula: "Fe(CH3COO)2", mass: "1 g" },
+      ],
+      water: "100 g",
+      temperature: "20 °C",
+    });
+    expect(check.staysDissolved).toBe("no");
+    expect(check.substances.map(({ stays }) => stays)).toEqual(["no", "yes", "unknown"]);
+    expect(check.substances[0]!.excess!.in("g").toNumber()).toBeCloseTo(30 - 19.23, 6);
+    expect(check.substances[0]!.solidPhase).toBe("Na2SO4·10H2O");
+    expect(check.substances[2]!.rule?.class).toBe("soluble");
+    expect(check.substances[2]!.missing).toContain("no solubility");
+  });
+
+  it("calls the last tenth of the capacity a bare margin", () => {
+    const stays = (mass: "34 g" | "32 g") =>
+      staysDissolved({ substances: [{ formula: "NaCl", mass }], water: "100 g", temperature: "20 °C" }).staysDissolved;
+    expect(stays("34 g")).toBe("barely");
+    expect(stays("32 g")).toBe("yes");
+  });
+
+  it("counts what the liquor keeps in the form wanted", () => {
+    // Wikipedia, Potassium alum: 14.00 g hydrate per 100 mL at 20 °C
+    const left = residual({ formula: "KAl(SO4)2·12H2O", water: "105.9 g", temperature: "20 °C" });
+    expect(Math.abs(left.mass.in("g").toNumber() / 14 - 1)).toBeLessThan(0.25);
+  });
+});
+
+describe("washing", () => {
+  const base = {
+    dryCakeMass: "25 g",
+    retainedLiquorPerGram: "2 mL/g",
+    saltConcentration: "117 g/L",
+    washVolume: "250 mL",
+    targetResidue: "0.2 %",
+  } as const;
+
+  it("follows the dilution of the retained liquor: 3 x 250 mL over 50 mL leaves 0.46 %", () => {
+    // (50 / 300)^3 = 0.00463, arithmetic; 5.85 g unwashed to 0.027 g
+    const plan = washPlan(base);
+    expect(plan.washes).toBe(3);
+    expect(plan.residueUnwashed.in("g").toNumber()).toBeCloseTo(5.85, 10);
+    expect(plan.residueAfter.at(-1)!.in("g").toNumber()).toBeCloseTo(5.85 / 216, 10);
+    expect(plan.totalWater.in("mL").toString()).toBe("750");
+  });
+
+  it("gains from more and smaller washes, but never beyond exp(-V/v)", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 12 }), (n) => {
+        const residueOf = (washes: number) => {
+          const plan = washPlan({
+            ...base,
+            washVolume: { value: `${600}/${washes}`, unit: "mL" },
+            targetResidue: "1e-9 g" as never,
+          });
+          return plan.residueAfter[washes - 1]!.in("g").toNumber();
+        };
+        const [fewer, more] = [residueOf(n), residueOf(n + 1)];
+        expect(more).toBeLessThan(fewer);
+        expect(more).toBeGreaterThan(5.85 * Math.exp(-600 / 50));
+      }),
+      { numRuns: 5 },
+    );
+  });
+
+  it("needs no wash when the cake is clean enough, and gives up on a hopeless target", () => {
+    expect(washPlan({ ...base, targetResidue: "6 g" }).washes).toBe(0);
+    const hopeless = tryWashPlan({ ...base, washVolume: "5 mL", targetResidue: "0.0001 %" });
+    expect(hopeless.ok ? undefined : hopeless.error.code).toBe("solubility.out-of-reach");
+  });
+
+  it("uses a planning value that shows itself as an assumption", () => {
+    const { retainedLiquorPerGram: _, ...rest } = base;
+    const plan = washPlan({ ...rest, kindOfSolid: "basic carbonate" });
+    expect(plan.residueUnwashed.standardUncertainty).toBeDefined();
+    expect(plan.retainedVolume.in("mL").toString()).toBe("68.75");
+  });
+
+  it("refuses contradictory and missing options by code", () => {
+    const code = (request: Parameters<typeof washPlan>[0]) => {
+      const outcome = tryWashPlan(request);
+      return outcome.ok ? undefined : outcome.error.code;
+    };
+    expect(code({ ...base, kindOfSolid: "hydroxide gel" })).toBe("solubility.conflicting-options");
+    expect(code({ ...base, saltMassInLiquor: "1 g" })).toBe("solubility.conflicting-options");
+    const { saltConcentration: _, ...unsalted } = base;
+    expect(code(unsalted)).toBe("solubility.missing-option");
+    expect(code({ ...base, method: "displacement", washVolume: "20 mL" })).toBe("solubility.out-of-reach");
+    expect(code({ ...base, washVolume: "0 mL" })).toBe("solubility.not-positive");
+  });
+
+  it("tells what the washes dissolve of the product", () => {
+    const plan = washPlan({ ...base, product: { formula: "CaSO4·2H2O", temperature: "20 °C" } });
+    // 750 mL x 0.202 g CaSO4 per 100 g, as gypsum x 1.2647
+    expect(plan.productLost!.in("g").toNumber()).toBeCloseTo(0.75 * 998.2 * 0.00202 * 1.2647, 2);
+  });
+});
+
+describe("water", () => {
+  it("agrees with steam tables between its rows (IAPWS-IF97 values, memory: 22 °C 2.645 kPa, 0.99777 g/mL; 63 °C 22.87 kPa)", () => {
+    expect(Math.abs(waterVapourPressure("22 °C").in("kPa").toNumber() / 2.645 - 1)).toBeLessThan(0.002);
+    expect(Math.abs(waterVapourPressure("63 °C").in("kPa").toNumber() / 22.87 - 1)).toBeLessThan(0.002);
+    expect(Math.abs(waterDensity("22 °C").in("g/mL").toNumber() - 0.99777)).toBeLessThan(0.0001);
+  });
+});
