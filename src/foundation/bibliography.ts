@@ -123,6 +123,10 @@ const sources = {
     year: 1973,
     access: "formula evaluated at 20 °C; first coefficients checked in Directive 76/766/EEC",
   },
+  crcVirial: {
+    title: "CRC Handbook of Chemistry and Physics, virial coefficients of selected gases",
+    access: "coefficients recalled from memory, not confirmed in a source",
+  },
   // -- substance ----------------------------------------------------------------------------------------------------
   redBook2005: {
     title: "Nomenclature of Inorganic Chemistry, IUPAC Recommendations 2005 (Red Book)",

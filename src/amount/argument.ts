@@ -1,0 +1,100 @@
+// Reading the arguments of this room: quantities of a known dimension, positive where the question needs it, and formulas.
+import { Formula, parseFormula } from "../formula";
+import { expectDimension, type InputNaming, type Quantity, type QuantityLike } from "../quantity";
+import type {
+  AmountText,
+  AmountUnit,
+  DensityText,
+  DensityUnit,
+  MassFractionText,
+  MassFractionUnit,
+  MassText,
+  MassUnit,
+  PressureText,
+  PressureUnit,
+  TemperatureText,
+  TemperatureUnit,
+  VolumeText,
+  VolumeUnit,
+} from "../quantity/text";
+import { AmountError } from "./error";
+
+export type MassLike = QuantityLike<"mass", MassText, MassUnit>;
+export type AmountLike = QuantityLike<"amount of substance", AmountText, AmountUnit>;
+export type VolumeLike = QuantityLike<"volume", VolumeText, VolumeUnit>;
+export type TemperatureLike = QuantityLike<"temperature", TemperatureText, TemperatureUnit>;
+export type PressureLike = QuantityLike<"pressure", PressureText, PressureUnit>;
+export type DensityLike = QuantityLike<"density", DensityText, DensityUnit>;
+/** A mass fraction: an assay, a moisture. A plain `%` is taken as w/w here, because nothing else is meant. */
+export type MassFractionLike = QuantityLike<"mass fraction" | "number", MassFractionText, MassFractionUnit>;
+/** A formula as text or as read. */
+export type FormulaLike = Formula | string;
+
+/** @internal The formula, read if it is text. */
+export const formulaOfArgument = (like: FormulaLike): Formula => (like instanceof Formula ? like : parseFormula(like));
+
+/** @internal How a formula stands inside a symbol: `n(ZnSO4·7H2O)`. Plain figures, so that it can be typed and searched. */
+export const inSymbol = (formula: Formula): string =>
+  formula.toString().replace(/\.(?=\D|\d+(?:\.\d+|\/\d+)?[A-Z([])/g, "·");
+
+/** @internal Read an argument of one dimension that must be greater than zero. */
+export function positive<D extends string>(
+  like: QuantityLike,
+  dimension: D,
+  argument: string,
+  naming?: InputNaming,
+): Quantity<D> {
+  const q = named(like, dimension, argument, naming);
+  if (q.isPositive()) return q;
+  throw new AmountError("amount.not-positive", `${argument} must be greater than zero, not ${q}`, {
+    details: { argument, value: String(q) },
+  });
+}
+
+/** @internal Read an argument of one dimension that must not be negative. */
+export function notNegative<D extends string>(
+  like: QuantityLike,
+  dimension: D,
+  argument: string,
+  naming?: InputNaming,
+): Quantity<D> {
+  const q = named(like, dimension, argument, naming);
+  if (q.isPositive() || q.isZero()) return q;
+  throw new AmountError("amount.negative", `${argument} must not be negative: ${q}`, {
+    details: { argument, value: String(q) },
+  });
+}
+
+/** @internal A mass fraction in (0, 1]. */
+export function assayOf(like: QuantityLike, argument: string, naming?: InputNaming): Quantity {
+  const q = positive(like, "mass fraction", argument, naming);
+  return atMostOne(q, argument);
+}
+
+/** @internal A mass fraction in [0, 1). */
+export function moistureOf(like: QuantityLike, argument: string, naming?: InputNaming): Quantity {
+  const q = atMostOne(notNegative(like, "mass fraction", argument, naming), argument);
+  if (q.compare("1") < 0) return q;
+  throw new AmountError("amount.fraction-above-one", `${argument} of ${q} leaves nothing but water`, {
+    details: { argument, value: String(q) },
+  });
+}
+
+function atMostOne(q: Quantity, argument: string): Quantity {
+  if (q.compare("1") <= 0) return q;
+  throw new AmountError("amount.fraction-above-one", `${argument} of ${q} is more than the whole`, {
+    hint: `give a percentage with its sign, such as "98 %"; a bare 98 is 9800 %`,
+    details: { argument, value: String(q) },
+  });
+}
+
+/** Read the argument; a value that already has a name keeps it, so that a chain of steps reads as one. */
+function named<D extends string>(
+  like: QuantityLike,
+  dimension: D,
+  argument: string,
+  naming: InputNaming = {},
+): Quantity<D> {
+  const q = expectDimension(like, dimension, argument);
+  return q.symbol === undefined ? q.named({ ...naming, label: q.label ?? naming.label ?? argument }) : q;
+}

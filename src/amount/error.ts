@@ -1,0 +1,41 @@
+// Errors of the amount room.
+import { type ErrorPlace, PreparativeError } from "../foundation/error";
+
+/** Codes of everything that can be refused in the amount room. */
+export type AmountErrorCode =
+  | "amount.not-positive"
+  | "amount.negative"
+  | "amount.fraction-above-one"
+  | "amount.outside-range"
+  | "amount.ambiguous-percent"
+  | "amount.unknown-strength"
+  | "amount.missing-density"
+  | "amount.missing-formula"
+  | "amount.missing-equivalents"
+  | "amount.missing-conditions"
+  | "amount.missing-input"
+  | "amount.too-many-inputs"
+  | "amount.several-readings"
+  | "amount.no-density-table"
+  | "amount.no-virial-data"
+  | "amount.not-possible"
+  | "amount.glassware"
+  | "amount.readings"
+  | "amount.not-in-equation"
+  | "amount.same-side"
+  | "amount.too-long";
+
+/**
+ * An amount, strength or gas question that cannot be answered as asked. Codes start with `amount.`.
+ *
+ * @category Errors
+ * @example
+ * const outcome = tryAmountOf("-1 g", "NaCl");
+ * outcome.ok ? "" : outcome.error.code // => "amount.not-positive"
+ */
+export class AmountError extends PreparativeError {
+  constructor(code: AmountErrorCode, problem: string, place: ErrorPlace = {}) {
+    super(code, problem, place);
+    this.name = "AmountError";
+  }
+}

@@ -1,0 +1,30 @@
+// Errors of the hydrate room.
+import { type ErrorPlace, PreparativeError } from "../foundation/error";
+
+/** Codes of everything that can be refused in the hydrate room. */
+export type HydrateErrorCode =
+  | "hydrate.only-water"
+  | "hydrate.water-count"
+  | "hydrate.no-common-part"
+  | "hydrate.several-readings"
+  | "hydrate.not-in-both"
+  | "hydrate.gained-mass"
+  | "hydrate.not-positive"
+  | "hydrate.unknown-salt"
+  | "hydrate.missing-input"
+  | "hydrate.not-between";
+
+/**
+ * A question about crystal water that cannot be answered as asked. Codes start with `hydrate.`.
+ *
+ * @category Errors
+ * @example
+ * const outcome = tryAnhydrousOf("5H2O");
+ * outcome.ok ? "" : outcome.error.code // => "hydrate.only-water"
+ */
+export class HydrateError extends PreparativeError {
+  constructor(code: HydrateErrorCode, problem: string, place: ErrorPlace = {}) {
+    super(code, problem, place);
+    this.name = "HydrateError";
+  }
+}
