@@ -1,5 +1,4 @@
-// From the nodes of a formula to what it holds: exact counts over one common denominator, charge, mass.
-import { nanoWeightTable } from "../element/symbols";
+// From the nodes of a formula to what it holds: exact counts over one common denominator, and the charge.
 import { FormulaError } from "./error";
 import { MAX_COUNT } from "./limits";
 import type { FormulaNode } from "./nodes";
@@ -27,8 +26,7 @@ export function evaluate(nodes: readonly FormulaNode[], input: string): Composit
   const stack: { base: Ratio; current: Ratio }[] = [];
   let base = ONE;
   let current = ONE;
-  let charge = ONE as Ratio | undefined;
-  charge = { n: 0, d: 1 };
+  let charge: Ratio = { n: 0, d: 1 };
   const times = (a: Ratio, b: Ratio): Ratio => {
     const product = multiply(a, b);
     if (product === undefined) throw tooLarge(input);
@@ -85,19 +83,4 @@ export function evaluate(nodes: readonly FormulaNode[], input: string): Composit
     numerators.push(scaled);
   }
   return { elementIndices: [...counts.keys()], numerators, denominator, charge: charge.n };
-}
-
-/**
- * Mass in nano-dalton times the denominator, on the default weights. An integer below 2^53 is exact: all terms are
- * positive, so the last comparison vouches for every partial sum. NaN if it is not exact or an element has no weight.
- */
-export function nanoMass(elementIndices: readonly number[], numerators: readonly number[]): number {
-  const weights = nanoWeightTable();
-  let mass = 0;
-  for (let i = 0; i < elementIndices.length; i += 1) {
-    const index = elementIndices[i]!;
-    if (index >= weights.length) return Number.NaN;
-    mass += weights[index]! * numerators[i]!;
-  }
-  return mass <= MAX_COUNT ? mass : Number.NaN;
 }

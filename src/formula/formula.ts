@@ -1,18 +1,17 @@
 // The immutable Formula: counts, charge and mass as plain numbers from one scan; texts, fractions and structure only when
 // somebody asks. Nothing is frozen and nothing is cached across formulas: twenty thousand of them cost a few milliseconds.
-
-import { symbolAt } from "../element/symbols";
+import { ELEMENT_COUNT, nanoWeightTable, symbolAt } from "../element/symbols";
 import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
 import { FormulaError } from "./error";
-import { type Composition, evaluate, nanoMass } from "./evaluate";
-import { MAX_LENGTH } from "./limits";
+import { evaluate } from "./evaluate";
+import { MAX_COUNT, MAX_LENGTH } from "./limits";
 import type { Reading } from "./nodes";
 import { hillOrder } from "./order";
 import { partTexts } from "./parts";
 import { asciiText, hillText, htmlText, latexText, unicodeText } from "./print";
 import { type ReadOptions, readFormula } from "./read";
-import { found, scanFormula } from "./scan";
+import { CELL_BITS, CELL_MASK, found, scanFormula } from "./scan";
 
 /** A formula as plain data, as `toJSON` gives it. */
 export interface FormulaRecord {
@@ -24,6 +23,13 @@ export interface FormulaPart {
   readonly formula: Formula;
   /** The number in front of the part, 1 if none is written. */
   readonly multiplier: Fraction;
+}
+
+/** Counts over one denominator, for what does not fit the packed form. */
+interface Lists {
+  readonly elementIndices: readonly number[];
+  readonly numerators: readonly number[];
+  readonly denominator: number;
 }
 
 /**
@@ -38,41 +44,76 @@ export interface FormulaPart {
  * alum.toUnicode() // => "KAl(SO₄)₂·12H₂O"
  */
 export class Formula {
+  // `declare`: without it every field is first defined as undefined, which doubles the cost of a formula.
   /** @internal The text as read (variables filled in). */
-  readonly text: string;
-  /** @internal Element index (0 is hydrogen), or 1000 Z + A for a labelled nuclide; the electron has none. */
-  readonly elementIndices: readonly number[];
-  /** @internal Exact counts are `numerators[i] / denominator`, both below 2^53. */
-  readonly numerators: readonly number[];
-  /** @internal */
-  readonly denominator: number;
+  declare readonly text: string;
   /** Charge number, signed; 0 for a neutral formula. */
-  readonly charge: number;
+  declare readonly charge: number;
   /** Phase if one was written: `s`, `l`, `g`, `aq` or `cr`. */
-  readonly phase: string | undefined;
-  /**
-   * @internal Mass on the default weights in nano-dalton times `denominator`, exact; NaN if it is beyond 2^53, holds a
-   * labelled nuclide, or an element without a standard weight.
-   */
-  readonly nano: number;
+  declare readonly phase: string | undefined;
+  // Whole counts below 16384 come packed from the scanner (see scan.ts); everything else as lists.
+  declare private readonly cells: readonly number[] | undefined;
+  declare private readonly lists: Lists | undefined;
 
   /** @internal Use {@link parseFormula}. */
   constructor(
     text: string,
-    elementIndices: readonly number[],
-    numerators: readonly number[],
-    denominator: number,
     charge: number,
     phase: string | undefined,
-    nano: number,
+    cells: readonly number[] | undefined,
+    lists: Lists | undefined,
   ) {
     this.text = text;
-    this.elementIndices = elementIndices;
-    this.numerators = numerators;
-    this.denominator = denominator;
     this.charge = charge;
     this.phase = phase;
-    this.nano = nano;
+    this.cells = cells;
+    this.lists = lists;
+  }
+
+  /** @internal Number of different elements and nuclides. */
+  get size(): number {
+    return this.cells === undefined ? this.lists!.elementIndices.length : this.cells.length;
+  }
+
+  /** @internal Element index (0 is hydrogen) or 1000 Z + A of a labelled nuclide; the electron has none. Not in order. */
+  elementIndexAt(i: number): number {
+    return this.cells === undefined ? this.lists!.elementIndices[i]! : this.cells[i]! & CELL_MASK;
+  }
+
+  /** @internal The count of `elementIndexAt(i)`, times `denominator`; below 2^53. */
+  numeratorAt(i: number): number {
+    return this.cells === undefined ? this.lists!.numerators[i]! : this.cells[i]! >> CELL_BITS;
+  }
+
+  /** @internal */
+  get denominator(): number {
+    return this.lists === undefined ? 1 : this.lists.denominator;
+  }
+
+  /** @internal All element indices; a new list on each call for most formulas. */
+  get elementIndices(): readonly number[] {
+    return this.cells === undefined ? this.lists!.elementIndices : this.cells.map((cell) => cell & CELL_MASK);
+  }
+
+  /** @internal All numerators, in the order of `elementIndices`. */
+  get numerators(): readonly number[] {
+    return this.cells === undefined ? this.lists!.numerators : this.cells.map((cell) => cell >> CELL_BITS);
+  }
+
+  /**
+   * @internal Mass on the default weights in nano-dalton times `denominator`. An integer below 2^53 is exact: all terms
+   * are positive, so one comparison at the end vouches for every partial sum. NaN beyond that, and where a labelled nuclide
+   * or an element without a standard weight is present.
+   */
+  get nano(): number {
+    const weights = nanoWeightTable();
+    const { size } = this;
+    let mass = 0;
+    for (let i = 0; i < size; i += 1) {
+      const index = this.elementIndexAt(i);
+      mass += index < ELEMENT_COUNT ? weights[index]! * this.numeratorAt(i) : Number.NaN;
+    }
+    return mass <= MAX_COUNT ? mass : Number.NaN;
   }
 
   /** @internal The written structure, read again from the text. */
@@ -82,7 +123,7 @@ export class Formula {
 
   /** Symbols in Hill order: carbon, hydrogen, then alphabetical; all alphabetical without carbon. */
   get symbols(): string[] {
-    return hillOrder(this.elementIndices).map((position) => symbolAt(this.elementIndices[position]!));
+    return hillOrder(this.elementIndices).map((position) => symbolAt(this.elementIndexAt(position)));
   }
 
   /**
@@ -93,8 +134,9 @@ export class Formula {
    * parseFormula("Fe0.95O").count("Fe") // => 0.95
    */
   count(symbol: string): Fraction {
-    for (let i = 0; i < this.elementIndices.length; i += 1) {
-      if (symbolAt(this.elementIndices[i]!) === symbol) return fraction(this.numerators[i]!, this.denominator);
+    const { size } = this;
+    for (let i = 0; i < size; i += 1) {
+      if (symbolAt(this.elementIndexAt(i)) === symbol) return fraction(this.numeratorAt(i), this.denominator);
     }
     return new Fraction(0);
   }
@@ -102,8 +144,8 @@ export class Formula {
   /** Symbol and exact count of every element, in Hill order. */
   get composition(): { readonly symbol: string; readonly count: Fraction }[] {
     return hillOrder(this.elementIndices).map((position) => ({
-      symbol: symbolAt(this.elementIndices[position]!),
-      count: fraction(this.numerators[position]!, this.denominator),
+      symbol: symbolAt(this.elementIndexAt(position)),
+      count: fraction(this.numeratorAt(position), this.denominator),
     }));
   }
 
@@ -137,15 +179,15 @@ export class Formula {
    * parseFormula("CH3COOH").hasSameComposition(parseFormula("C2H4O2")) // => true
    */
   hasSameComposition(other: Formula): boolean {
-    if (this.charge !== other.charge || this.elementIndices.length !== other.elementIndices.length) return false;
-    return this.elementIndices.every((index, i) => {
-      const j = other.elementIndices.indexOf(index);
-      return (
-        j >= 0 &&
-        BigInt(this.numerators[i]!) * BigInt(other.denominator) ===
-          BigInt(other.numerators[j]!) * BigInt(this.denominator)
-      );
-    });
+    if (this.charge !== other.charge || this.size !== other.size) return false;
+    const indices = other.elementIndices;
+    for (let i = 0; i < indices.length; i += 1) {
+      const j = indices.indexOf(this.elementIndexAt(i));
+      if (j < 0) return false;
+      const mine = BigInt(this.numeratorAt(i)) * BigInt(other.denominator);
+      if (mine !== BigInt(other.numeratorAt(j)) * BigInt(this.denominator)) return false;
+    }
+    return true;
   }
 
   /**
@@ -226,7 +268,7 @@ export function parseFormula(text: string, options?: ReadOptions): Formula {
     throw new FormulaError("formula.not-text", `a formula is text, not ${text === null ? "null" : typeof text}`);
   }
   if (options === undefined && text.length <= MAX_LENGTH && scanFormula(text, 0, text.length)) {
-    return new Formula(text, found.elementIndices, found.numerators, 1, found.charge, found.phase, found.nano);
+    return new Formula(text, found.charge, found.phase, found.cells, undefined);
   }
   return readSlowly(text, options);
 }
@@ -234,33 +276,15 @@ export function parseFormula(text: string, options?: ReadOptions): Formula {
 /** @internal A formula that is a slice of a longer text (an equation). Positions in errors count from the slice. */
 export function parseFormulaAt(text: string, start: number, end: number): Formula {
   if (end - start <= MAX_LENGTH && scanFormula(text, start, end)) {
-    return new Formula(
-      text.slice(start, end),
-      found.elementIndices,
-      found.numerators,
-      1,
-      found.charge,
-      found.phase,
-      found.nano,
-    );
+    return new Formula(text.slice(start, end), found.charge, found.phase, found.cells, undefined);
   }
   return readSlowly(text.slice(start, end), undefined);
 }
 
 function readSlowly(text: string, options: ReadOptions | undefined): Formula {
   const reading = readFormula(text, options);
-  const composition: Composition = evaluate(reading.nodes, text);
-  const { elementIndices, numerators, denominator, charge } = composition;
-  const kept = options === undefined ? text : asciiText(reading);
-  return new Formula(
-    kept,
-    elementIndices,
-    numerators,
-    denominator,
-    charge,
-    reading.phase,
-    nanoMass(elementIndices, numerators),
-  );
+  const { charge, ...lists } = evaluate(reading.nodes, text);
+  return new Formula(options === undefined ? text : asciiText(reading), charge, reading.phase, undefined, lists);
 }
 
 /**

@@ -159,8 +159,8 @@ class Reader {
     if (this.label !== 0) this.danglingLabel();
     if (this.members > 0) return;
     const at = this.at;
-    if (this.open.length > 0 && this.at < this.end)
-      this.fail("formula.empty-group", "a bracket with nothing in it", at);
+    const unclosed = this.open.at(-1);
+    if (unclosed !== undefined && at >= this.end) this.unclosed(unclosed);
     const before = this.nodes.at(-1);
     if (before?.kind === "part" && !(before.number.n === 1 && before.number.d === 1)) {
       this.fail("formula.misplaced-number", "a number with nothing behind it", Math.max(0, at - 1));

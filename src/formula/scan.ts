@@ -2,35 +2,40 @@
 // It reads letters, whole counts, brackets, adduct dots, a charge and a phase at the end; at anything else (and at
 // anything wrong) it gives up, cleans its scratch and returns false, and the full reader (read.ts) takes over. It must
 // never read what the full reader refuses or reads otherwise; test/laws holds it to that.
-import { ELEMENT_COUNT, nanoWeightTable, symbolTable } from "../element/symbols";
-import { MAX_COUNT, MAX_DEPTH } from "./limits";
+import { ELEMENT_COUNT, symbolTable } from "../element/symbols";
+import { MAX_DEPTH } from "./limits";
 
-/** What the last successful scan found. Read it before the next scan; the arrays are fresh, the rest is overwritten. */
+/**
+ * One atom of the result in one small integer, `count << CELL_BITS | element`: a list of these costs a third of two lists,
+ * and it is the memory that twenty thousand formulas cost, not the reading.
+ */
+export const CELL_BITS = 17;
+export const CELL_MASK = 0x1ffff;
+const MAX_CELL_COUNT = 0x3fff;
+
+/** What the last successful scan found. Read it before the next scan. */
 export const found = {
-  elementIndices: [] as number[],
-  numerators: [] as number[],
+  cells: [] as number[],
   charge: 0,
   phase: undefined as string | undefined,
-  nano: 0,
 };
 
 // Scratch, clean between calls: counts by element of the part being read and of the parts behind it, and who was touched.
 const partCount = /* @__PURE__ */ new Float64Array(ELEMENT_COUNT);
 const total = /* @__PURE__ */ new Float64Array(ELEMENT_COUNT);
-const touched: number[] = [];
-const touchedInAll: number[] = [];
-const multipliers: number[] = [];
-const closers: number[] = [];
+const touched = /* @__PURE__ */ new Uint8Array(ELEMENT_COUNT);
+const touchedInAll = /* @__PURE__ */ new Uint8Array(ELEMENT_COUNT);
+const multipliers = /* @__PURE__ */ new Float64Array(MAX_DEPTH);
+const closers = /* @__PURE__ */ new Uint8Array(MAX_DEPTH);
 
 function giveUp(): false {
   partCount.fill(0);
   total.fill(0);
-  touched.length = 0;
-  touchedInAll.length = 0;
   return false;
 }
 
-/** Counts above this are left to the full reader; products are checked once at the end, since all terms are positive. */
+/** A number of more digits is left to the full reader, as is a total that does not fit a cell: all terms are positive, so */
+/** one look at the end vouches for every sum on the way. */
 const MANY = 1e9;
 
 /** Scan `text[start, end)`. */
@@ -100,6 +105,8 @@ export function scanFormula(text: string, start: number, end: number): boolean {
   let partEnd = i;
   let content = false;
   let charged = charge !== 0;
+  let size = 0;
+  let sizeInAll = 0;
 
   for (;;) {
     // A part, a bracket or the text ends to the left: what was a count is a multiplier.
@@ -108,7 +115,7 @@ export function scanFormula(text: string, start: number, end: number): boolean {
       const element = symbols[(code - 65) << 5]!;
       if (element < 0) return giveUp();
       content = true;
-      if (partCount[element] === 0) touched.push(element);
+      if (partCount[element] === 0) touched[size++] = element;
       partCount[element]! += count === 0 ? multiplier : count * multiplier;
       count = 0;
       i -= 1;
@@ -119,7 +126,7 @@ export function scanFormula(text: string, start: number, end: number): boolean {
       const element = symbols[(first << 5) + code - 96]!;
       if (element < 0) return giveUp();
       content = true;
-      if (partCount[element] === 0) touched.push(element);
+      if (partCount[element] === 0) touched[size++] = element;
       partCount[element]! += count === 0 ? multiplier : count * multiplier;
       count = 0;
       i -= 2;
@@ -147,7 +154,7 @@ export function scanFormula(text: string, start: number, end: number): boolean {
       depth += 1;
       if (count !== 0) {
         multiplier *= count;
-        if (multiplier > MAX_COUNT) return giveUp();
+        if (multiplier > MAX_CELL_COUNT) return giveUp();
         count = 0;
       }
       i -= 1;
@@ -173,13 +180,13 @@ export function scanFormula(text: string, start: number, end: number): boolean {
       if (i < start && !several && number === 1) break;
       // The part goes into the total with its multiplier.
       several = true;
-      for (let k = 0; k < touched.length; k += 1) {
+      for (let k = 0; k < size; k += 1) {
         const element = touched[k]!;
-        if (total[element] === 0) touchedInAll.push(element);
+        if (total[element] === 0) touchedInAll[sizeInAll++] = element;
         total[element]! += partCount[element]! * number;
         partCount[element] = 0;
       }
-      touched.length = 0;
+      size = 0;
       if (i < start) break;
       count = 0;
       content = false;
@@ -192,27 +199,21 @@ export function scanFormula(text: string, start: number, end: number): boolean {
 
   const counts = several ? total : partCount;
   const elements = several ? touchedInAll : touched;
-  const weights = nanoWeightTable();
-  const elementIndices: number[] = [];
-  const numerators: number[] = [];
-  let mass = 0;
+  if (several) size = sizeInAll;
+  // Exact size: a list grown by push keeps room for seventeen.
+  const cells = new Array<number>(size);
   let largest = 0;
-  for (let k = elements.length - 1; k >= 0; k -= 1) {
+  for (let k = 0; k < size; k += 1) {
     const element = elements[k]!;
     const n = counts[element]!;
     counts[element] = 0;
-    elementIndices.push(element);
-    numerators.push(n);
     if (n > largest) largest = n;
-    mass += weights[element]! * n;
+    cells[size - 1 - k] = (n << CELL_BITS) | element; // back into written order
   }
-  elements.length = 0;
-  if (largest > MAX_COUNT || charge > MAX_COUNT || charge < -MAX_COUNT) return giveUp();
-  found.elementIndices = elementIndices;
-  found.numerators = numerators;
+  if (largest > MAX_CELL_COUNT || charge > MAX_CELL_COUNT || charge < -MAX_CELL_COUNT) return giveUp();
+  found.cells = cells;
   found.charge = charge;
   found.phase = phase;
-  found.nano = mass <= MAX_COUNT ? mass : Number.NaN;
   return true;
 }
 
