@@ -56,10 +56,10 @@ export function plainText(source: string): Plain {
       i += entity?.length ?? 1;
     } else if (character === "$") i += 1;
     else if (character === "\\") {
-      const window = source.slice(i, i + 48);
-      const wrapper = /^\\(?:mathrm|text|rm|ensuremath)\s*\{/.exec(window)?.[0];
-      const ratio = /^\\[td]?frac\{(\d{1,12})\}\{(\d{1,12})\}/.exec(window);
-      const command = /^\\(?:[a-zA-Z]+|.)/.exec(window)?.[0] ?? character;
+      const ahead = source.slice(i, i + 48);
+      const wrapper = /^\\(?:mathrm|text|rm|ensuremath)\s*\{/.exec(ahead)?.[0];
+      const ratio = /^\\[td]?frac\{(\d{1,12})\}\{(\d{1,12})\}/.exec(ahead);
+      const command = /^\\(?:[a-zA-Z]+|.)/.exec(ahead)?.[0] ?? character;
       if (wrapper !== undefined) {
         braces.push(false);
         i += wrapper.length;

@@ -334,11 +334,11 @@ class Reader {
   private readNuclideBracket(): boolean {
     const { text, at } = this;
     if (!isDigit(text.charCodeAt(at + 1)) && !SUPERSCRIPTS.includes(text[at + 1] ?? " ")) return false;
-    const window = text.slice(at, at + 24);
-    const match = /^\[([0-9]{1,3}|[⁰¹²³⁴⁵⁶⁷⁸⁹]{1,3})([A-Z][a-z]?)(\d{0,9}|[₀₁₂₃₄₅₆₇₈₉]{0,9})\]/.exec(window);
+    const ahead = text.slice(at, at + 24);
+    const match = /^\[([0-9]{1,3}|[⁰¹²³⁴⁵⁶⁷⁸⁹]{1,3})([A-Z][a-z]?)(\d{0,9}|[₀₁₂₃₄₅₆₇₈₉]{0,9})\]/.exec(ahead);
     if (match === null) {
-      const label = /^\[(\d{1,3})([A-Z][a-z]?)/.exec(window);
-      if (label !== null && !window.includes(".")) {
+      const label = /^\[(\d{1,3})([A-Z][a-z]?)/.exec(ahead);
+      if (label !== null && !ahead.includes(".")) {
         this.fail("formula.ambiguous-label", "a mass number labels one element alone in its bracket", at + 1, {
           hint: `write [${label[1]}${label[2]}] for the nuclide, or (${label[1]}${label[2]}...) for a number of groups`,
         });
@@ -449,11 +449,11 @@ class Reader {
   /** `^2+`, `^{2-}`, `^+2`, `²⁺`, or a mass number `¹³`, `^{13}` before an element. */
   private readSuperscript(): void {
     const { text, at } = this;
-    const window = text.slice(at, Math.min(this.end, at + 16));
+    const ahead = text.slice(at, Math.min(this.end, at + 16));
     const match =
-      /^\^\{(\d{0,5})([-+−–]?)(\d{0,5})\}/.exec(window) ??
-      /^\^(\d{0,5})([-+−–]?)(\d{0,5})/.exec(window) ??
-      /^([⁰¹²³⁴⁵⁶⁷⁸⁹]{0,5})([⁺⁻]?)([⁰¹²³⁴⁵⁶⁷⁸⁹]{0,5})/.exec(window);
+      /^\^\{(\d{0,5})([-+−–]?)(\d{0,5})\}/.exec(ahead) ??
+      /^\^(\d{0,5})([-+−–]?)(\d{0,5})/.exec(ahead) ??
+      /^([⁰¹²³⁴⁵⁶⁷⁸⁹]{0,5})([⁺⁻]?)([⁰¹²³⁴⁵⁶⁷⁸⁹]{0,5})/.exec(ahead);
     let [whole = "", before = "", sign = "", after = ""] = match ?? [];
     if (sign !== "" && before !== "" && after !== "") {
       // `^2-3...`: digits on both sides of the sign

@@ -1,0 +1,163 @@
+// Atomic weights as quantities, one shared constant per element and convention: the same weight used twice is one input,
+// so its uncertainty is counted once and correlations come out right.
+// Uncertainty of a published weight or interval: a rectangle, half-width / √3 (Possolo et al., Pure Appl. Chem. 90 (2018) 395).
+
+import { cite } from "../foundation/bibliography";
+import { attempt, type Result } from "../foundation/error";
+import { isQuantity, type Quantity, type QuantityLike, quantity } from "../quantity";
+import { ATOMIC_WEIGHTS, type AtomicWeightRow } from "./data/atomic-weights";
+import { elementIndex } from "./element";
+import { ElementError } from "./error";
+
+/** Which figure stands for the weight of an element whose published weight is an interval. */
+export type WeightConvention = "conventional" | "abridged" | "midpoint";
+
+/** How an atomic weight is to be taken. */
+export interface AtomicWeightOptions {
+  /**
+   * `"conventional"` (default): the conventional value for elements with an interval, else the published value.
+   * `"abridged"`: five figures with their own plus-minus. `"midpoint"`: the middle of the interval.
+   */
+  readonly convention?: WeightConvention | undefined;
+  /** The weight of the caller's own material, such as `"6.9393(2) g/mol"` for a lithium salt depleted in lithium-6. */
+  readonly value?: QuantityLike | undefined;
+  /** For an element without a standard weight: use the mass number of its longest-lived nuclide. */
+  readonly massNumberIfNone?: boolean | undefined;
+}
+
+const shared = /* @__PURE__ */ new Map<string, Quantity>();
+
+/** Difference of two decimal texts, halved, exactly, as text over 2. */
+function halfWidth(lower: string, upper: string): string {
+  const places = Math.max(decimals(lower), decimals(upper));
+  const difference = scaled(upper, places) - scaled(lower, places);
+  return `${difference}/${2n * 10n ** BigInt(places)}`;
+}
+
+function midpoint(lower: string, upper: string): string {
+  const places = Math.max(decimals(lower), decimals(upper));
+  return `${scaled(upper, places) + scaled(lower, places)}/${2n * 10n ** BigInt(places)}`;
+}
+
+function decimals(text: string): number {
+  return text.length - text.indexOf(".") - 1;
+}
+
+function scaled(text: string, places: number): bigint {
+  const point = text.indexOf(".");
+  return BigInt(text.slice(0, point) + text.slice(point + 1).padEnd(places, "0"));
+}
+
+/** Value and half-width of a row under a convention, as exact texts. */
+export function weightTexts(
+  row: Exclude<AtomicWeightRow, { kind: "none" }>,
+  convention: WeightConvention,
+): { readonly value: string; readonly halfWidth: string } {
+  if (convention === "abridged") return { value: row.abridged, halfWidth: row.abridgedUncertainty };
+  if (row.kind === "value") return { value: row.value, halfWidth: row.uncertainty };
+  const width = halfWidth(row.lower, row.upper);
+  return { value: convention === "midpoint" ? midpoint(row.lower, row.upper) : row.conventional, halfWidth: width };
+}
+
+/** @internal The shared constant by element index. */
+export function weightConstant(index: number, convention: WeightConvention, massNumberIfNone: boolean): Quantity {
+  const key = `${index}/${convention}`;
+  const known = shared.get(key);
+  if (known !== undefined && (massNumberIfNone || ATOMIC_WEIGHTS[index]!.kind !== "none")) return known;
+  const made = makeConstant(ATOMIC_WEIGHTS[index]!, convention, massNumberIfNone);
+  shared.set(key, made);
+  return made;
+}
+
+function makeConstant(row: AtomicWeightRow, convention: WeightConvention, massNumberIfNone: boolean): Quantity {
+  const symbol = `A(${row.symbol})`;
+  if (row.kind === "none") {
+    if (!massNumberIfNone) {
+      throw new ElementError(
+        "element.no-atomic-weight",
+        `${row.name} has no standard atomic weight: its natural composition is not characteristic`,
+        {
+          hint: `name a nuclide (the longest-lived is [${row.longestLived}${row.symbol}]), give the weight of your own material, or pass massNumberIfNone: true`,
+          details: {
+            symbol: row.symbol,
+            longestLived: row.longestLived,
+            nuclide: `[${row.longestLived}${row.symbol}]`,
+          },
+        },
+      );
+    }
+    return quantity(
+      { value: row.longestLived, unit: "g/mol" },
+      {
+        symbol,
+        label: `mass number of ${row.name}-${row.longestLived}`,
+        source: cite(row.source),
+        assumption: `the mass number of ${row.name}-${row.longestLived}, its longest-lived nuclide, stands in for an atomic weight`,
+      },
+    );
+  }
+  const { value, halfWidth: width } = weightTexts(row, convention);
+  const kind = convention === "conventional" && row.kind === "value" ? "standard" : convention;
+  return quantity(
+    { value, unit: "g/mol", halfWidth: width, distribution: "rectangular" },
+    { symbol, label: `${kind} atomic weight of ${row.name}`, source: cite(row.source) },
+  );
+}
+
+function ownValue(index: number, like: QuantityLike): Quantity {
+  const row = ATOMIC_WEIGHTS[index]!;
+  const naming = { symbol: `A(${row.symbol})`, label: `atomic weight of ${row.name} in this material` };
+  let q = quantity(like);
+  // A bare number is a relative atomic mass.
+  if (q.dimension !== "molar mass") q = isQuantity(like) || q.unit !== "" ? q : bareNumber(q);
+  if (q.dimension !== "molar mass" || !q.isPositive()) {
+    throw new ElementError("element.not-a-weight", `the atomic weight of ${row.name} must be a positive molar mass`, {
+      hint: `such as "${row.kind === "none" ? row.longestLived : row.abridged} g/mol"`,
+      details: { received: q.toString() },
+    });
+  }
+  return q.named({ symbol: q.symbol ?? naming.symbol, label: q.label ?? naming.label });
+}
+
+function bareNumber(q: Quantity): Quantity {
+  const u = q.standardUncertainty;
+  return quantity({
+    value: q.value,
+    unit: "g/mol",
+    ...(u === undefined ? {} : { standardUncertainty: u }),
+  });
+}
+
+/**
+ * Standard atomic weight of an element, as the molar mass of its atoms. The relative atomic mass is numerically the
+ * same: the molar mass constant is 1 g/mol to 3 parts in 10^10.
+ *
+ * The standard uncertainty takes the published plus-minus or interval as a rectangle: half-width / √3. One constant is
+ * shared by all callers, so that a weight used twice counts once.
+ *
+ * @param symbol - symbol (case matters), IUPAC name or atomic number
+ * @param options - which convention, or the value of the caller's own material
+ * @returns molar mass in g/mol with standard uncertainty
+ * @throws {ElementError} `element.unknown`, `element.no-atomic-weight`, `element.not-a-weight`
+ * @source CIAAW standard atomic weights 2021 with the 2024 revision; uncertainty as Pure Appl. Chem. 90 (2018) 395
+ * @category Elements
+ * @example
+ * atomicWeight("Cu").value // => 63.546
+ * atomicWeight("Pb", { convention: "midpoint" }).value // => 207.04
+ */
+export function atomicWeight(symbol: string | number, options: AtomicWeightOptions = {}): Quantity {
+  const index = elementIndex(symbol);
+  if (options.value !== undefined) return ownValue(index, options.value);
+  return weightConstant(index, options.convention ?? "conventional", options.massNumberIfNone === true);
+}
+
+/**
+ * {@link atomicWeight}, with the outcome as data.
+ *
+ * @category Elements
+ * @example
+ * tryAtomicWeight("Tc").ok // => false
+ */
+export function tryAtomicWeight(symbol: string | number, options?: AtomicWeightOptions): Result<Quantity> {
+  return attempt(() => atomicWeight(symbol, options));
+}

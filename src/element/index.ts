@@ -1,0 +1,9 @@
+// Element: what an atom weighs.
+export type { AtomicWeightOptions, WeightConvention } from "./atomic-weight";
+export { atomicWeight, tryAtomicWeight } from "./atomic-weight";
+export type { NuclideRow } from "./data/nuclides";
+export type { Element, StandardAtomicWeight } from "./element";
+export { element, elements, tryElement } from "./element";
+export { ElementError } from "./error";
+export type { Nuclide } from "./nuclide";
+export { nuclide, nuclidesOf, tryNuclide } from "./nuclide";
