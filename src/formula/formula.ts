@@ -3,13 +3,15 @@
 import { ELEMENT_COUNT, nanoWeightTable, symbolAt } from "../element/symbols";
 import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
+import { combine, factorRatio, multiplyParts } from "./algebra";
 import { FormulaError } from "./error";
-import { evaluate } from "./evaluate";
+import { type Composition, evaluate } from "./evaluate";
 import { MAX_COUNT, MAX_LENGTH } from "./limits";
 import type { Reading } from "./nodes";
 import { hillOrder } from "./order";
 import { partTexts } from "./parts";
 import { asciiText, hillText, htmlText, latexText, unicodeText } from "./print";
+import { ratioText } from "./ratio";
 import { type ReadOptions, readFormula } from "./read";
 import { CELL_BITS, CELL_MASK, found, scanFormula } from "./scan";
 
@@ -209,6 +211,63 @@ export class Formula {
     return rest.length === 0;
   }
 
+  /**
+   * The atoms and charges of both, in Hill order; groups and phase are not kept.
+   *
+   * @throws {FormulaError} `formula.count-too-large`
+   * @example
+   * parseFormula("ZnO").plus(parseFormula("CO2")).toString() // => "CO3Zn"
+   */
+  plus(other: Formula): Formula {
+    return fromComposition(combine(this, other, 1));
+  }
+
+  /**
+   * What is left when another formula is taken away, in Hill order; groups and phase are not kept.
+   *
+   * @throws {FormulaError} `formula.negative-count`, `formula.nothing-left`
+   * @example
+   * parseFormula("ZnCO3").minus(parseFormula("CO2")).toString() // => "OZn"
+   */
+  minus(other: Formula): Formula {
+    return fromComposition(combine(this, other, -1));
+  }
+
+  /**
+   * So many of this formula: the number in front of every adduct part is multiplied, charges with it.
+   *
+   * @param factor - positive whole number, decimal or fraction text, or Fraction
+   * @throws {FormulaError} `formula.bad-factor`, `formula.count-too-large`, `formula.fractional-charge`
+   * @example
+   * parseFormula("CaSO4·½H2O").times(2).toString() // => "2CaSO4.H2O"
+   */
+  times(factor: number | bigint | string | Fraction): Formula {
+    const { nodes, phase } = this.reading();
+    return parseFormula(asciiText({ nodes: multiplyParts(nodes, factorRatio(factor)), phase, variables: false }));
+  }
+
+  /**
+   * The formula without the adduct parts of a given composition: strips the water off a hydrate. A formula that has no
+   * such part is returned as it is; water inside brackets stays.
+   *
+   * @throws {FormulaError} `formula.nothing-left` if every part is of that composition
+   * @example
+   * parseFormula("CuSO4·5H2O").without("H2O").toString() // => "CuSO4"
+   */
+  without(adduct: string | Formula): Formula {
+    const gone = typeof adduct === "string" ? parseFormula(adduct) : adduct;
+    const parts = this.parts;
+    const kept = parts.filter((part) => !part.formula.hasSameComposition(gone));
+    if (kept.length === parts.length) return this;
+    if (kept.length === 0) throw new FormulaError("formula.nothing-left", "nothing is left of the formula");
+    const phase = this.phase === undefined ? "" : `(${this.phase})`;
+    const texts = kept.map(({ formula, multiplier }) => {
+      const number = multiplier.equals(1) ? "" : ratioText({ n: Number(multiplier.n), d: Number(multiplier.d) });
+      return number + formula.toString();
+    });
+    return parseFormula(parseFormula(texts.join("*")).toString() + phase);
+  }
+
   /** Canonical ASCII: reads back to an equal formula. */
   toString(): string {
     return asciiText(this.reading());
@@ -238,6 +297,12 @@ export class Formula {
   toJSON(): FormulaRecord {
     return { formula: this.toString() };
   }
+}
+
+/** A formula that was computed, written in Hill order. */
+function fromComposition({ elementIndices, numerators, denominator, charge }: Composition): Formula {
+  const lists = { elementIndices, numerators, denominator };
+  return new Formula(hillText({ ...lists, charge, phase: undefined }), charge, undefined, undefined, lists);
 }
 
 function fraction(n: number, d: number): Fraction {
