@@ -1,7 +1,12 @@
 // The whole library, re-exported layer by layer, lowest first. Each layer is also a subpath of the package.
-
+export * from "./amount";
+export * from "./element";
 export * from "./equation";
 export * from "./formula";
 export * from "./foundation";
+export * from "./hydrate";
+export * from "./preparation";
 export * from "./quantity";
+export * from "./sheet";
+export * from "./solubility";
 export * from "./substance";

@@ -1,7 +1,8 @@
 // From a formula as somebody writes it to the solute the table knows: crystal water taken off, the rest compared by
 // composition, so that CH3COONa, NaCH3COO and NaC2H3O2 are one salt, and CdSO4 is found from 3CdSO4·8H2O.
-import type Fraction from "fraction.js";
+
 import { type Formula, molarMass, parseFormula } from "../formula";
+import type { Fraction } from "../foundation/fraction";
 import type { Quantity } from "../quantity";
 import { SOLUBILITY, type SolubilityRow } from "./data/curves";
 import { SolubilityError } from "./error";

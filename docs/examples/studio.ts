@@ -1,0 +1,69 @@
+// A pottery studio stocks its glaze shelf: basic zinc carbonate from moss killer and washing soda, and zinc acetate from
+// part of it with vinegar. Run it with `npm run demo`.
+//
+// INVENTED: the studio, the packs, the prices, the assays and every weighing. Computed: all chemistry.
+import { benchSheet, explain, planPreparation, recordRun, type ShelfMaterial } from "preparative";
+
+// The pack says "zinc sulfate" and no more. Change one line to change what is in it:
+const mossKiller: ShelfMaterial = {
+  name: "moss killer",
+  form: "ZnSO4·H2O", // the monohydrate; write "ZnSO4·7H2O" for the heptahydrate
+  assay: "98.0(5) %",
+  pack: { size: "2.5 kg", price: "19.90 EUR" },
+  note: "pack, price and assay invented",
+};
+
+const washingSoda: ShelfMaterial = {
+  name: "washing soda",
+  form: "Na2CO3·10H2O", // crystals; write "Na2CO3·H2O" for the powder in the box
+  assay: "99 %",
+  excess: "5 %",
+  pack: { size: "1 kg", price: "2.40 EUR" },
+  note: "pack, price and assay invented",
+};
+
+const carbonate = planPreparation({
+  title: "Basic zinc carbonate for the glaze shelf",
+  equation: "ZnSO4 + Na2CO3 + H2O -> Zn5(CO3)2(OH)6 + Na2SO4 + CO2",
+  product: "Zn5(CO3)2(OH)6",
+  productName: "basic zinc carbonate",
+  materials: [mossKiller, washingSoda],
+  scale: { material: "moss killer", portion: "250.0 g" },
+  temperature: "20 °C",
+  pressure: "101.325 kPa",
+  readability: { mass: "0.1 g", volume: "10 mL" },
+});
+console.log(benchSheet(carbonate));
+
+// What really happened on the day (invented).
+const run = recordRun(carbonate, {
+  weighed: { "moss killer": "248.6 g", "washing soda": "430.2 g" },
+  dried: ["149.8 g", "143.1 g", "143.0 g"],
+  note: "Weighings invented.",
+});
+console.log(benchSheet(run));
+
+const vinegar: ShelfMaterial = {
+  name: "vinegar",
+  form: "CH3COOH",
+  strength: "5.0 % w/w",
+  density: "1.006 g/mL",
+  excess: "2 %",
+  pack: { size: "5 L", price: "4.50 EUR" },
+  note: "pack and price invented; 5 % taken as 5 g of acetic acid in 100 g",
+};
+
+const acetate = planPreparation({
+  title: "Zinc acetate dihydrate from part of it",
+  equation: "Zn5(CO3)2(OH)6 + CH3COOH + H2O -> Zn(CH3COO)2·2H2O + CO2",
+  product: "Zn(CH3COO)2·2H2O",
+  productName: "zinc acetate dihydrate",
+  materials: [run.asMaterial({ name: "basic zinc carbonate", assay: "97 %" }), vinegar],
+  scale: { material: "basic zinc carbonate", portion: "40.0 g" },
+  readability: { mass: "0.1 g", volume: "10 mL" },
+});
+console.log(benchSheet(acetate));
+
+console.log("HOW THE THEORETICAL YIELD COMES ABOUT");
+console.log("-------------------------------------");
+console.log(explain(carbonate.product.theoreticalYield).toString());

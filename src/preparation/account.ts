@@ -1,0 +1,152 @@
+// The account of a batch: from what is weighed, the amounts, the limiting material, the extent, and what comes out. Plan
+// and run use the same account; a run merely puts other weighings in.
+import { type Formula, molarMass } from "../formula";
+import { type Quantity, quantity, smallest } from "../quantity";
+import { PlanError } from "./error";
+import { type Material, nameOfFormula, type Species } from "./material";
+
+/** What one material contributes. */
+export interface Supplied {
+  readonly material: string;
+  readonly form: string;
+  readonly species: string;
+  /** Mass or volume taken. */
+  readonly portion: Quantity;
+  readonly amount: Quantity<"amount of substance">;
+  /** Amount over what the extent uses, as a share of what is used. */
+  readonly excess: Quantity;
+  /** Amount left over. */
+  readonly left: Quantity<"amount of substance">;
+  readonly limiting: boolean;
+}
+
+/** What one species of the products comes to. */
+export interface Formed {
+  readonly formula: string;
+  readonly amount: Quantity<"amount of substance">;
+  readonly mass: Quantity<"mass">;
+}
+
+/** The sums of a batch. */
+export interface Account {
+  readonly supplied: readonly Supplied[];
+  /** Name of the material that runs out first. */
+  readonly limiting: string;
+  /** Extent of the reaction as the balanced equation is written. */
+  readonly extent: Quantity<"amount of substance">;
+  readonly formed: readonly Formed[];
+  /** Reactants no material supplies: water from the solvent, oxygen from the air. */
+  readonly taken: readonly Formed[];
+}
+
+/** Amount and mass of a species for an extent. */
+export function formedBy(extent: Quantity, species: Species): Formed {
+  const { name, formula, coefficient } = species;
+  const multiple = coefficient === 1n ? extent : extent.times(coefficient);
+  const amount = multiple.named({ symbol: `n(${name})`, rule: "amount = extent × coefficient" });
+  return { formula: name, amount, mass: massFor(amount, formula) };
+}
+
+export function massFor(
+  amount: Quantity,
+  formula: Formula,
+  words?: { symbol: string; label: string },
+): Quantity<"mass"> {
+  const symbol = `m(${nameOfFormula(formula)})`;
+  return amount
+    .times(molarMass(formula))
+    .to("g")
+    .named({ symbol, rule: "mass = amount × molar mass", ...words });
+}
+
+/** The account for portions as they were planned or really taken; one for each material, in the order of `materials`. */
+export function accountFor(
+  materials: readonly Material[],
+  portions: readonly Quantity[],
+  reactants: readonly Species[],
+  products: readonly Species[],
+): Account {
+  const amounts = materials.map((material, i) => {
+    const { name } = material.shelf;
+    const { symbol } = portions[i]!;
+    return material.amountIn(
+      symbol === undefined ? portions[i]!.named({ symbol: `m(${name})`, label: `${name} taken` }) : portions[i]!,
+    );
+  });
+  const totals = new Map<Species, Quantity>();
+  materials.forEach(({ species }, i) => {
+    const before = totals.get(species);
+    totals.set(species, before === undefined ? amounts[i]! : before.plus(amounts[i]!));
+  });
+  const candidates = [...totals].map(([species, amount]) => ({
+    species,
+    extent: amount.dividedBy(species.coefficient).named({
+      symbol: `ξ(${species.name})`,
+      label: `extent that ${species.name} allows`,
+      rule: "extent = amount / coefficient",
+    }),
+  }));
+  if (candidates.length === 0)
+    throw new PlanError("plan.missing-material", "no material supplies a reactant of the equation");
+  const extent =
+    candidates.length === 1
+      ? candidates[0]!.extent
+      : smallest(
+          candidates.map((c) => c.extent),
+          {
+            symbol: "ξ",
+            label: "extent of the reaction",
+            rule: "the reaction stops when the first material is used up",
+          },
+        );
+  const limitingSpecies = candidates.find((c) => c.extent.compare(extent) === 0)!.species;
+  const supplied = materials.map((material, i) => {
+    const { species } = material;
+    const used = extent.times(species.coefficient);
+    const left = totals
+      .get(species)!
+      .minus(used)
+      .named({ symbol: `n(${species.name}, left)`, rule: "amount left = amount taken - amount used" });
+    return {
+      material: material.shelf.name,
+      form: material.formName,
+      species: species.name,
+      portion: portions[i]!,
+      amount: amounts[i]!,
+      left,
+      excess: left.dividedBy(used).to("%"),
+      limiting: species === limitingSpecies,
+    };
+  });
+  const isSupplied = (species: Species): boolean => totals.has(species);
+  return {
+    supplied,
+    limiting: supplied.find((s) => s.limiting)!.material,
+    extent,
+    formed: products.map((species) => formedBy(extent, species)),
+    taken: reactants.filter((species) => !isSupplied(species)).map((species) => formedBy(extent, species)),
+  };
+}
+
+/** Smallest step of an instrument, as the reading's uncertainty: value and tare are two readings of half a step. */
+export function reading(value: Quantity, step: Quantity, naming: { symbol: string; label: string }): Quantity {
+  const unit = step.unit;
+  // Two rectangles of half-width d/2 make a triangle of half-width d: u = d/√6 (JCGM 100:2008, 4.3.7 and 4.3.9).
+  const halfWidth = step.value.toString();
+  return quantity({ value: value.in(unit).toString(), unit, halfWidth, distribution: "triangular" }, naming);
+}
+
+/** A portion rounded to what the instrument can show; refuses one that rounds to nothing. */
+export function roundedTo(step: Quantity, portion: Quantity, name: string): Quantity {
+  const steps = portion.dividedBy(step).format({ decimals: 0 });
+  if (Number(steps) <= 0) {
+    throw new PlanError(
+      "plan.too-small",
+      `${name}: ${portion.format({ significant: 3 })} is less than half a step of ${String(step)}`,
+      {
+        hint: "plan a larger batch, or state a finer balance",
+      },
+    );
+  }
+  return step.times(BigInt(steps));
+}

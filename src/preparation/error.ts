@@ -1,0 +1,32 @@
+import { type ErrorPlace, PreparativeError } from "../foundation/error";
+
+/** Codes of everything that can be refused in the preparation room. */
+export type PlanErrorCode =
+  | "plan.request"
+  | "plan.no-such-material"
+  | "plan.unmatched-material"
+  | "plan.missing-material"
+  | "plan.no-such-product"
+  | "plan.scale"
+  | "plan.strength"
+  | "plan.too-small"
+  | "plan.not-positive"
+  | "plan.observation"
+  | "plan.json";
+
+/**
+ * A preparation that cannot be planned or evaluated as asked.
+ *
+ * @category Errors
+ * @example
+ * const outcome = tryPlanPreparation({ equation: "A -> B", product: "B", materials: [], scale: "all" } as never);
+ * outcome.ok // => false
+ */
+export class PlanError extends PreparativeError {
+  declare readonly code: PlanErrorCode;
+
+  constructor(code: PlanErrorCode, problem: string, place?: ErrorPlace) {
+    super(code, problem, place);
+    this.name = "PlanError";
+  }
+}

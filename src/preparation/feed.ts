@@ -1,0 +1,130 @@
+// Dissolving the feeds and keeping the liquor clear: water for each soluble material, all the water there is after mixing,
+// and whether by-products and excess stay dissolved in it.
+import type { TemperatureLike } from "../amount";
+import { molarMass } from "../formula";
+import { type Quantity, sum } from "../quantity";
+import {
+  type DissolvingWater,
+  type LiquorCheck,
+  solubilityRule,
+  staysDissolved,
+  tryWaterToDissolve,
+} from "../solubility";
+import type { Account } from "./account";
+import { isKnownCarbonate } from "./candidates";
+import type { Material, Species } from "./material";
+
+/** How one material goes into the pot. */
+export type Feed =
+  | { readonly material: string; readonly how: "dissolve"; readonly dissolving: DissolvingWater }
+  | { readonly material: string; readonly how: "solution"; readonly water: Quantity<"mass"> | undefined }
+  | { readonly material: string; readonly how: "solid"; readonly why: string }
+  | { readonly material: string; readonly how: "unknown"; readonly missing: string };
+
+/** The liquor after mixing. */
+export interface Liquor {
+  /** All the water in it: added, of crystallization, of solutions, used up and set free by the reaction. */
+  readonly water: Quantity<"mass"> | undefined;
+  readonly check: LiquorCheck | undefined;
+  readonly missing: readonly string[];
+}
+
+/** Below this much in 100 g of water a material is stirred in as a solid, not dissolved. */
+const HARDLY_SOLUBLE = "0.1 g";
+
+export function feedOf(material: Material, portion: Quantity, temperature: TemperatureLike, headroom: number): Feed {
+  const { name } = material.shelf;
+  if (material.shelf.strength !== undefined) {
+    return { material: name, how: "solution", water: material.solventIn(portion) };
+  }
+  const water = tryWaterToDissolve({
+    formula: material.form,
+    mass: portion.to("g"),
+    temperature: temperature as "20 °C",
+    headroom,
+  });
+  if (water.ok) {
+    if (water.value.perHundredGramsWater.compare(HARDLY_SOLUBLE) >= 0) {
+      return { material: name, how: "dissolve", dissolving: water.value };
+    }
+    return {
+      material: name,
+      how: "solid",
+      why: `${material.formName} hardly dissolves in water: stir it in as a solid`,
+    };
+  }
+  if (isKnownCarbonate(material.form)) {
+    return { material: name, how: "solid", why: `${material.formName} is insoluble by rule: stir it in as a solid` };
+  }
+  const rule = solubilityRule(material.species.formula);
+  if (rule?.class === "insoluble") {
+    return {
+      material: name,
+      how: "solid",
+      why: `${material.formName} is insoluble by rule (${rule.rule}): stir it in as a solid`,
+    };
+  }
+  return {
+    material: name,
+    how: "unknown",
+    missing: `solubility of ${material.formName}: ${water.error.message.split("\n")[0]}`,
+  };
+}
+
+/** Water by the equation: that of the crystals, less what the solids keep, plus what the reaction sets free. */
+function waterOfReaction(
+  materials: readonly Material[],
+  account: Account,
+  reactants: readonly Species[],
+  products: readonly Species[],
+): Quantity {
+  const M = molarMass("H2O");
+  const crystal = materials.map(({ waters, species }, i) =>
+    account.supplied[i]!.amount.times(waters.minus(species.waters)),
+  );
+  // Reactants written as hydrates that are left over still bring their water into the liquor.
+  const unused = materials.map(({ species }, i) => account.supplied[i]!.left.times(species.waters));
+  const count = (side: readonly Species[]): bigint =>
+    side.filter((s) => s.formula.toHill() === "H2O").reduce((n, s) => n + s.coefficient, 0n);
+  const net = account.extent.times(count(products) - count(reactants));
+  return sum([...crystal, ...unused, net])
+    .times(M)
+    .to("g")
+    .named({
+      symbol: "m(H2O, crystals and reaction)",
+      label: "water from crystals and reaction",
+      rule: "mass = amount of water × molar mass",
+    });
+}
+
+export function liquorOf(
+  feeds: readonly Feed[],
+  materials: readonly Material[],
+  account: Account,
+  reactants: readonly Species[],
+  products: readonly Species[],
+  dissolved: readonly { readonly species: Species; readonly amount: Quantity }[],
+  temperature: TemperatureLike,
+): Liquor {
+  const missing = feeds.flatMap((feed) => (feed.how === "unknown" ? [feed.missing] : []));
+  const added = feeds.flatMap((feed) => {
+    if (feed.how === "dissolve") return [feed.dissolving.water];
+    if (feed.how !== "solution") return [];
+    if (feed.water === undefined) missing.push(`density of ${feed.material}, for the water in it`);
+    return feed.water === undefined ? [] : [feed.water];
+  });
+  if (missing.length > 0 || added.length === 0) return { water: undefined, check: undefined, missing };
+  const water = sum([...added, waterOfReaction(materials, account, reactants, products)]).named({
+    symbol: "m(H2O, liquor)",
+    label: "all water in the liquor",
+    rule: "water = added + from crystals and reaction",
+  });
+  const substances = dissolved
+    .filter(({ amount }) => amount.isPositive())
+    .map(({ species, amount }) => ({ formula: species.formula, amount }));
+  const check =
+    substances.length === 0 || !water.isPositive()
+      ? undefined
+      : staysDissolved({ substances, water: water as Quantity<"mass">, temperature: temperature as "20 °C" });
+  return { water, check, missing };
+}

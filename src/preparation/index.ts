@@ -1,0 +1,15 @@
+// Preparation: the plan, the run as it really went, the verdict.
+export type { Account, Formed, Supplied } from "./account";
+export type { Candidate } from "./candidates";
+export type { Cost, CostLine } from "./cost";
+export type { PlanErrorCode } from "./error";
+export { PlanError } from "./error";
+export type { Feed, Liquor } from "./feed";
+export type { Isolation, WashSchedule } from "./isolation";
+export type { Plan, PlanRecord, Weighing } from "./plan";
+export { planFromJSON, planPreparation, tryPlanPreparation } from "./plan";
+export type { PlanRequest, Portion, Scale, ShelfMaterial, Washing } from "./request";
+export type { Change, Dryness, Observations, Run, RunRecord } from "./run";
+export { recordRun, runFromJSON, tryRecordRun } from "./run";
+export type { Finding, FindingCode, Yield } from "./verdict";
+export type { GasEvolved, Vessel } from "./vessel";

@@ -1,0 +1,133 @@
+// Getting the product out: does it fall out or stay in solution, and what washing brings the salts in the cake down.
+import { type Formula, molarMass } from "../formula";
+import { type Quantity, quantity, sum } from "../quantity";
+import {
+  type KindOfSolid,
+  retainedLiquor,
+  solubilityRule,
+  tryResidual,
+  trySolubilityOf,
+  tryWashPlan,
+  tryWaterToDissolve,
+  type WashPlan,
+} from "../solubility";
+import { isKnownCarbonate } from "./candidates";
+import type { Species } from "./material";
+import type { Setting } from "./setting";
+
+/** How the product comes out of the batch. */
+export type Isolation =
+  | { readonly how: "precipitate"; readonly why: string }
+  | {
+      readonly how: "crystallise";
+      /** Grams of the anhydrous product in 100 g of water at the temperature of the room. */
+      readonly perHundredGramsWater: Quantity;
+      /** Water that just holds all of the product there; below it, crystals. */
+      readonly waterToSaturate: Quantity;
+      /** Product that each 100 g of water left in the liquor keeps. */
+      readonly keptByHundredGrams: Quantity;
+      readonly why: string;
+    }
+  | { readonly how: "unknown"; readonly missing: string };
+
+/** A species that stays in the liquor, with its amount. */
+export interface Dissolved {
+  readonly species: Species;
+  readonly amount: Quantity;
+}
+
+/** The wash schedule, or what is missing for one. */
+export type WashSchedule =
+  | {
+      readonly plan: WashPlan;
+      readonly salts: readonly string[];
+      readonly saltMass: Quantity;
+      readonly retained: Quantity;
+    }
+  | { readonly missing: string };
+
+/** A product that dissolves to less than this in 100 g of water is filtered off, not crystallised. */
+const FALLS_OUT_BELOW = "1 g";
+
+export function isolationOf({ product, temperature }: Setting, theory: Quantity): Isolation {
+  const { name, formula } = product;
+  const known = trySolubilityOf(formula, temperature);
+  if (!known.ok) {
+    if (isKnownCarbonate(formula))
+      return { how: "precipitate", why: `${name} is a carbonate of a metal that is no alkali: insoluble by rule` };
+    const rule = solubilityRule(formula);
+    if (rule?.class === "insoluble") return { how: "precipitate", why: `${name} is insoluble by rule: ${rule.rule}` };
+    return { how: "unknown", missing: `solubility of ${name}` };
+  }
+  const { perHundredGramsWater } = known.value;
+  const shown = perHundredGramsWater.format({ significant: 2, uncertainty: "none" });
+  if (perHundredGramsWater.compare(FALLS_OUT_BELOW) < 0) {
+    return { how: "precipitate", why: `100 g of water holds only ${shown} of ${name}` };
+  }
+  const water = tryWaterToDissolve({ formula, mass: theory, temperature });
+  const kept = tryResidual({ formula, water: "100 g", temperature });
+  if (!water.ok || !kept.ok) return { how: "unknown", missing: `water that holds ${name}` };
+  return {
+    how: "crystallise",
+    perHundredGramsWater,
+    waterToSaturate: water.value.water,
+    keptByHundredGrams: kept.value.mass,
+    why: `${name} dissolves well (${shown} anhydrous in 100 g of water): boil the liquor down and let it crystallise`,
+  };
+}
+
+/** How much liquor a cake of this product is likely to hold. */
+function kindOfCake(formula: Formula): KindOfSolid {
+  const text = formula.toString();
+  const hydroxide = /OH/.test(text);
+  if (/CO3/.test(text)) return hydroxide ? "basic carbonate" : "dense precipitate";
+  if (hydroxide) return "hydroxide gel";
+  return /SO4|C2O4|PO4/.test(text) ? "dense precipitate" : "fine crystals";
+}
+
+/** Volume of one wash: about five times what the cake holds, in steps a jug shows. */
+function handyWash(retained: Quantity): Quantity {
+  const millilitres = retained.in("mL").toNumber() * 5;
+  const step = millilitres < 500 ? 50 : millilitres < 5000 ? 100 : 500;
+  return quantity({ value: Math.max(1, Math.round(millilitres / step)) * step, unit: "mL" });
+}
+
+export function washingOf(
+  setting: Setting,
+  dissolved: readonly Dissolved[],
+  liquid: Quantity,
+  theory: Quantity,
+): WashSchedule | undefined {
+  const { product, temperature } = setting;
+  const { retainedLiquorPerGram, washVolume, residue = "0.5 %" } = setting.request.washing ?? {};
+  const salts = dissolved.filter(({ amount }) => amount.isPositive());
+  if (salts.length === 0) return undefined;
+  const saltMass = sum(
+    salts.map(({ species, amount }) =>
+      amount
+        .times(molarMass(species.formula))
+        .to("g")
+        .named({ symbol: `m(${species.name})`, rule: "mass = amount × molar mass" }),
+    ),
+    { symbol: "m(salts)", label: "salts in the liquor", rule: "by-products and excess that stay in the liquor" },
+  );
+  const perGram =
+    retainedLiquorPerGram === undefined
+      ? retainedLiquor(kindOfCake(product.formula))
+      : quantity(retainedLiquorPerGram as Quantity, {
+          symbol: "v(ret)",
+          label: "liquor held per gram of dry solid, as stated",
+        });
+  const retained = theory.times(perGram).to("mL");
+  const outcome = tryWashPlan({
+    dryCakeMass: theory,
+    retainedLiquorPerGram: perGram,
+    saltMassInLiquor: saltMass,
+    liquorVolume: liquid,
+    washVolume: washVolume === undefined ? handyWash(retained) : quantity(washVolume as Quantity),
+    targetResidue: residue,
+    product: { formula: product.formula, temperature },
+  });
+  if (!outcome.ok) return { missing: outcome.error.message.split("\n")[0]! };
+  return { plan: outcome.value, salts: salts.map(({ species }) => species.name), saltMass, retained };
+}

@@ -1,0 +1,113 @@
+// The frame of a preparation: equation, species, materials, conditions; the scale, and what to weigh for it.
+import { type BalancedEquation, balance } from "../equation";
+import { molarMass, parseFormula } from "../formula";
+import { expectDimension, type Quantity, quantity, smallest } from "../quantity";
+import { reading, roundedTo } from "./account";
+import { PlanError } from "./error";
+import { type Material, portionOf, readMaterial, type Species, sameCore, speciesOf } from "./material";
+import type { PlanRequest } from "./request";
+
+/** Everything a plan and its runs compute with. */
+export interface Setting {
+  readonly request: PlanRequest;
+  readonly equation: BalancedEquation;
+  readonly reactants: readonly Species[];
+  readonly products: readonly Species[];
+  readonly product: Species;
+  readonly materials: readonly Material[];
+  readonly temperature: Quantity<"temperature">;
+  readonly pressure: Quantity<"pressure">;
+  readonly steps: { readonly mass: Quantity; readonly volume: Quantity };
+}
+
+export function settingOf(request: PlanRequest): Setting {
+  if (typeof request !== "object" || request === null || !Array.isArray(request.materials)) {
+    throw new PlanError("plan.request", "a plan needs an equation, a product, materials and a scale");
+  }
+  const equation = balance(request.equation);
+  const reactants = speciesOf(equation.reactants);
+  const products = speciesOf(equation.products);
+  const wanted = parseFormula(request.product);
+  const product =
+    products.find((s) => s.formula.hasSameComposition(wanted)) ?? products.find((s) => sameCore(s.formula, wanted));
+  if (product === undefined) {
+    throw new PlanError("plan.no-such-product", `${request.product} is no product of ${equation}`, {
+      hint: `the products are ${products.map((s) => s.formula.toString()).join(", ")}`,
+    });
+  }
+  const names = request.materials.map((m) => m.name);
+  const twice = names.find((name, i) => names.indexOf(name) !== i);
+  if (twice !== undefined)
+    throw new PlanError("plan.request", `two materials are called '${twice}'`, { hint: "give each its own name" });
+  const step = (like: Quantity): Quantity => {
+    if (!like.isPositive())
+      throw new PlanError("plan.not-positive", `a readability must be above zero, not ${String(like)}`);
+    return like;
+  };
+  return {
+    request,
+    equation,
+    reactants,
+    products,
+    product,
+    materials: request.materials.map((material) => readMaterial(material, reactants)),
+    temperature: expectDimension(request.temperature ?? "20 °C", "temperature", "temperature", {
+      symbol: "T",
+      label: "temperature of room and solutions",
+    }),
+    pressure: expectDimension(request.pressure ?? "101.325 kPa", "pressure", "pressure", {
+      symbol: "p",
+      label: "air pressure",
+    }),
+    steps: {
+      mass: step(expectDimension(request.readability?.mass ?? "0.1 g", "mass", "readability.mass")),
+      volume: step(expectDimension(request.readability?.volume ?? "1 mL", "volume", "readability.volume")),
+    },
+  };
+}
+
+/** Extent the scale asks for, before rounding to the balance. */
+function extentFor({ request: { scale }, materials, product }: Setting): Quantity {
+  const of = (material: Material, portion: Quantity): Quantity => {
+    const share = quantity("1").plus(material.excess);
+    return material.amountIn(portion).dividedBy(share).dividedBy(material.species.coefficient);
+  };
+  if (scale === "all") {
+    const extents = materials.flatMap((m) =>
+      m.shelf.available === undefined ? [] : [of(m, portionOf(m.shelf.available, `what there is of ${m.shelf.name}`))],
+    );
+    if (extents.length === 0)
+      throw new PlanError("plan.scale", "nothing says how much there is", { hint: "give `available` for a material" });
+    return smallest(extents);
+  }
+  if ("material" in scale) {
+    const material = materials.find((m) => m.shelf.name === scale.material);
+    if (material === undefined) {
+      throw new PlanError("plan.no-such-material", `no material is called '${scale.material}'`, {
+        hint: `the materials are ${materials.map((m) => m.shelf.name).join(", ")}`,
+      });
+    }
+    return of(material, portionOf(scale.portion, `portion of ${scale.material}`));
+  }
+  const wanted = quantity(scale.product as Quantity);
+  if (!wanted.isPositive())
+    throw new PlanError("plan.not-positive", `the wanted product must be above zero, not ${String(wanted)}`);
+  if (wanted.dimension === "amount of substance") return wanted.dividedBy(product.coefficient);
+  const mass = expectDimension(wanted, "mass", "scale.product");
+  return mass.dividedBy(molarMass(product.formula)).dividedBy(product.coefficient);
+}
+
+/** Portions to weigh: exact, and to the step of the instrument. */
+export function weigh(setting: Setting): { exact: Quantity[]; portions: Quantity[] } {
+  const extent = extentFor(setting);
+  const exact = setting.materials.map((material) =>
+    material.portionFor(extent.times(material.species.coefficient).times(quantity("1").plus(material.excess))),
+  );
+  const portions = exact.map((portion, i) => {
+    const { name } = setting.materials[i]!.shelf;
+    const step = portion.dimension === "mass" ? setting.steps.mass : setting.steps.volume;
+    const symbol = `${portion.dimension === "mass" ? "m" : "V"}(${name})`;
+    return reading(roundedTo(step, portion, name), step, { symbol, label: `${name} to take` });
+  });
+  return { exact, portions };
+}

@@ -1,0 +1,34 @@
+// The bench sheet: one preparation on paper, so that another person can follow it safely. Every figure is the plan's or
+// the run's own; this room only chooses words, order and digits.
+import type { Plan, Run } from "../preparation";
+import { render, type SheetFormat } from "./document";
+import { SheetError } from "./error";
+import { planBlocks } from "./plan-blocks";
+import { runBlocks } from "./run-blocks";
+
+/**
+ * A preparation on paper: what to weigh, do, expect and mind; for a run, what changed and what came out.
+ *
+ * @param of - a plan or a run
+ * @param options - `format`: "text" (78 columns, the default), "markdown" or "html"
+ * @returns the sheet as text in that format
+ * @throws {SheetError} `sheet.format`, `sheet.subject`
+ * @category Sheet
+ * @example
+ * const plan = planPreparation({
+ *   equation: "CaCl2 + Na2CO3 -> CaCO3 + NaCl",
+ *   product: "CaCO3",
+ *   materials: [{ name: "de-icer", form: "CaCl2·2H2O" }, { name: "soda ash", form: "Na2CO3", excess: "5 %" }],
+ *   scale: { product: "20 g" },
+ * });
+ * benchSheet(plan).split("\n")[0] // => "CaCO₃ from de-icer and soda ash"
+ */
+export function benchSheet(of: Plan | Run, options: { readonly format?: SheetFormat } = {}): string {
+  const { format = "text" } = options;
+  if (format !== "text" && format !== "markdown" && format !== "html") {
+    throw new SheetError("sheet.format", `no sheet format '${String(format)}'`, { hint: "text, markdown or html" });
+  }
+  if (of?.kind === "plan") return render(planBlocks(of), format);
+  if (of?.kind === "run") return render(runBlocks(of), format);
+  throw new SheetError("sheet.subject", "a sheet is made from a plan or a run");
+}

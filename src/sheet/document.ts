@@ -1,0 +1,114 @@
+// A sheet as a small document - headings, paragraphs, lists, tables - rendered as plain text, Markdown or HTML. The text
+// form is for a printer: 78 columns, nothing but characters.
+
+/** One block of a sheet. */
+export type Block =
+  | { readonly kind: "heading"; readonly text: string; readonly level: 1 | 2 }
+  | { readonly kind: "paragraph"; readonly text: string }
+  | { readonly kind: "list"; readonly items: readonly string[]; readonly ordered?: boolean; readonly boxes?: boolean }
+  | { readonly kind: "table"; readonly head: readonly string[]; readonly rows: readonly (readonly string[])[] };
+
+/** How a sheet is written. */
+export type SheetFormat = "text" | "markdown" | "html";
+
+const WIDTH = 78;
+
+/** Length as printed: surrogate pairs count once. */
+const columns = (text: string): number => [...text.normalize("NFC")].length;
+
+function wrap(text: string, first: string, next: string): string[] {
+  const lines: string[] = [];
+  let line = first;
+  let empty = true;
+  for (const word of text.split(/ +/)) {
+    if (!empty && columns(line) + 1 + columns(word) > WIDTH) {
+      lines.push(line);
+      line = next;
+      empty = true;
+    }
+    line += empty ? word : ` ${word}`;
+    empty = false;
+  }
+  lines.push(line);
+  return lines;
+}
+
+function textTable(head: readonly string[], rows: readonly (readonly string[])[]): string[] {
+  const all = [head, ...rows];
+  const widths = head.map((_, c) => Math.max(...all.map((row) => columns(row[c] ?? ""))));
+  const total = widths.reduce((a, b) => a + b, 0) + 2 * widths.length;
+  if (total <= WIDTH) {
+    const pad = (row: readonly string[]): string =>
+      `  ${row.map((cell, c) => cell + " ".repeat(widths[c]! - columns(cell))).join("  ")}`.trimEnd();
+    return [pad(head), `  ${widths.map((w) => "-".repeat(w)).join("  ")}`, ...rows.map(pad)];
+  }
+  // Too wide for the page: one block a row, each cell under its head.
+  return rows.flatMap((row) => [
+    ...wrap(row[0] ?? "", "  ", "  "),
+    ...row.slice(1).flatMap((cell, c) => (cell === "" ? [] : wrap(`${head[c + 1]}: ${cell}`, "    ", "      "))),
+  ]);
+}
+
+function toText(blocks: readonly Block[]): string {
+  const parts = blocks.map((block) => {
+    if (block.kind === "heading") {
+      const line = (block.level === 1 ? "=" : "-").repeat(Math.min(WIDTH, columns(block.text)));
+      return [...wrap(block.text, "", ""), line];
+    }
+    if (block.kind === "paragraph") return wrap(block.text, "", "");
+    if (block.kind === "table") return textTable(block.head, block.rows);
+    return block.items.flatMap((item, i) => {
+      const mark = block.ordered ? `${i + 1}. ` : block.boxes ? "[ ] " : "- ";
+      return wrap(item, `  ${mark}`, `  ${" ".repeat(mark.length)}`);
+    });
+  });
+  return `${parts.map((lines, i) => (blocks[i]!.kind === "heading" && i > 0 ? ["", ...lines] : lines).join("\n")).join("\n")}\n`;
+}
+
+const markdownText = (text: string): string => text.replace(/[\\|*_`<]/g, (c) => `\\${c}`);
+
+function toMarkdown(blocks: readonly Block[]): string {
+  const parts = blocks.map((block) => {
+    if (block.kind === "heading") return `${"#".repeat(block.level)} ${markdownText(block.text)}`;
+    if (block.kind === "paragraph") return markdownText(block.text);
+    if (block.kind === "list") {
+      const mark = (i: number): string => (block.ordered ? `${i + 1}.` : block.boxes ? "- [ ]" : "-");
+      return block.items.map((item, i) => `${mark(i)} ${markdownText(item)}`).join("\n");
+    }
+    const line = (cells: readonly string[]): string => `| ${cells.map(markdownText).join(" | ")} |`;
+    return [line(block.head), `|${" --- |".repeat(block.head.length)}`, ...block.rows.map(line)].join("\n");
+  });
+  return `${parts.join("\n\n")}\n`;
+}
+
+const SPECIAL: Readonly<Record<string, string>> = {
+  "&": "&amp;",
+  "<": "&lt;",
+  ">": "&gt;",
+  '"': "&quot;",
+  "'": "&#39;",
+};
+
+/** Text made safe for HTML. */
+const escaped = (text: string): string => text.replace(/[&<>"']/g, (c) => SPECIAL[c]!);
+
+function toHTML(blocks: readonly Block[]): string {
+  const cells = (row: readonly string[], tag: string): string =>
+    `<tr>${row.map((cell) => `<${tag}>${escaped(cell)}</${tag}>`).join("")}</tr>`;
+  const parts = blocks.map((block) => {
+    if (block.kind === "heading") return `<h${block.level}>${escaped(block.text)}</h${block.level}>`;
+    if (block.kind === "paragraph") return `<p>${escaped(block.text)}</p>`;
+    if (block.kind === "table") {
+      const body = block.rows.map((row) => cells(row, "td")).join("");
+      return `<table><thead>${cells(block.head, "th")}</thead><tbody>${body}</tbody></table>`;
+    }
+    const tag = block.ordered ? "ol" : "ul";
+    const box = block.boxes ? '<input type="checkbox"> ' : "";
+    return `<${tag}>${block.items.map((item) => `<li>${box}${escaped(item)}</li>`).join("")}</${tag}>`;
+  });
+  return `<article>\n${parts.join("\n")}\n</article>\n`;
+}
+
+export function render(blocks: readonly Block[], format: SheetFormat): string {
+  return { text: toText, markdown: toMarkdown, html: toHTML }[format](blocks);
+}

@@ -1,0 +1,54 @@
+// The sheet of a run: what differs from the plan, what came out, and the verdict.
+import type { Run } from "../preparation";
+import type { Quantity } from "../quantity";
+import type { Block } from "./document";
+import { about, withUncertainty } from "./words";
+
+function weighedBlocks(run: Run): Block[] {
+  const shown = (x: Quantity | string): string => (typeof x === "string" ? x : about(x, undefined, 4));
+  const { product, account } = run;
+  return [
+    { kind: "heading", level: 2, text: "As weighed" },
+    run.changes.length === 0
+      ? { kind: "paragraph", text: "As planned." }
+      : {
+          kind: "table",
+          head: ["", "planned", "as weighed"],
+          rows: run.changes.map((c) => [c.what, shown(c.planned), shown(c.now)]),
+        },
+    {
+      kind: "paragraph",
+      text: `${account.limiting} limits; theory ${withUncertainty(product.theoreticalYield)} of ${product.formula}.`,
+    },
+  ];
+}
+
+function drynessOf({ dryness }: Run): string {
+  if (dryness.constant === undefined) return "One weighing says nothing about dryness: dry on and weigh again.";
+  const [loss, criterion] = [about(dryness.lastLoss!, "g", 2), about(dryness.criterion!, "g", 2)];
+  return dryness.constant
+    ? `Constant mass: the last two weighings differ by ${loss}, within ${criterion}.`
+    : `Still drying: the last two weighings differ by ${loss}, more than ${criterion}.`;
+}
+
+export function runBlocks(run: Run): Block[] {
+  const { dryMass, observations } = run;
+  const blocks: Block[] = [
+    { kind: "heading", level: 1, text: `Run: ${run.plan.title}` },
+    ...(observations.note === undefined ? [] : [{ kind: "paragraph", text: observations.note } as const]),
+    ...weighedBlocks(run),
+  ];
+  if (dryMass === undefined) return blocks;
+  return [
+    ...blocks,
+    { kind: "heading", level: 2, text: "What came out" },
+    { kind: "paragraph", text: `${withUncertainty(dryMass)} dry. ${drynessOf(run)}` },
+    {
+      kind: "table",
+      head: ["read as", "theory", "yield"],
+      rows: run.yields.map((y) => [y.formula, withUncertainty(y.theoreticalYield), withUncertainty(y.percentYield)]),
+    },
+    { kind: "heading", level: 2, text: "Verdict" },
+    { kind: "list", items: run.verdict.map((f) => `${f.code.replace(/-/g, " ")}: ${f.text}. Next: ${f.next}.`) },
+  ];
+}

@@ -1,0 +1,24 @@
+// Figures for paper: as many digits as a hand can use, in units it can measure.
+import type { Quantity } from "../quantity";
+
+const FIGURES = 3;
+
+/** A value to so many figures, without uncertainty. */
+export function about(q: Quantity, unit?: string, figures: number = FIGURES): string {
+  const shown = unit === undefined ? q : q.to(unit);
+  const { value } = shown;
+  const magnitude = value.isZero() ? 0 : value.abs().log(10).floor().toNumber();
+  return magnitude >= figures
+    ? shown.format({ decimals: figures - 1 - magnitude, uncertainty: "none" })
+    : shown.format({ significant: figures });
+}
+
+/** Volumes in mL or L, masses in g or kg, whichever a person would say. */
+export function handy(q: Quantity, figures: number = FIGURES): string {
+  if (q.dimension === "volume") return about(q, q.in("L").greaterThanOrEqualTo(1) ? "L" : "mL", figures);
+  if (q.dimension === "mass") return about(q, q.in("kg").greaterThanOrEqualTo(10) ? "kg" : "g", figures);
+  return about(q, undefined, figures);
+}
+
+/** A value with its uncertainty. */
+export const withUncertainty = (q: Quantity): string => q.format({ uncertainty: "plus-minus" });
