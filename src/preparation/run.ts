@@ -89,11 +89,13 @@ function changesBetween(plan: Plan, batch: ReturnType<typeof batchOf>): Change[]
   if (plan.account.limiting !== batch.account.limiting) {
     changes.push({ what: "limiting material", planned: plan.account.limiting, now: batch.account.limiting });
   }
-  batch.account.supplied.forEach((now, i) =>
-    figures(`excess of ${now.material}`, plan.account.supplied[i]!.excess, now.excess),
-  );
+  batch.account.supplied.forEach((now, i) => {
+    figures(`excess of ${now.material}`, plan.account.supplied[i]!.excess, now.excess);
+  });
   figures("theoretical yield", plan.product.theoreticalYield, batch.product.theoreticalYield);
-  batch.gas.forEach((gas, i) => figures(`${gas.formula} evolved`, plan.gas[i]!.volume, gas.volume));
+  batch.gas.forEach((gas, i) => {
+    figures(`${gas.formula} evolved`, plan.gas[i]!.volume, gas.volume);
+  });
   return changes;
 }
 

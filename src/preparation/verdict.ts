@@ -77,7 +77,7 @@ export function findingsFor(batch: Batch, dry: Quantity, handlingLoss: Quantity)
   const { theoreticalYield, formula } = batch.product;
   const findings: Finding[] = [];
   const u = dry.standardUncertainty;
-  if (u !== undefined && u.times(COVERAGE).greaterThan(dry.value.times("0.05"))) {
+  if (u?.times(COVERAGE).greaterThan(dry.value.times("0.05"))) {
     findings.push({
       code: "balance-too-coarse",
       text: `the balance is too coarse for ${grams(dry)}: its uncertainty alone is ${u.times(100).div(dry.value).toFixed(0)} %`,

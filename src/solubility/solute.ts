@@ -16,7 +16,7 @@ export interface Solute {
   /** Anhydrous units in one formula unit: 3 for 3CdSO4·8H2O. */
   readonly units: Fraction;
   readonly isHydrate: boolean;
-  /** Same atoms in the same ratio, same key. */
+  /** Same atoms, same key. */
   readonly key: string;
 }
 
@@ -25,18 +25,9 @@ const solutes = /* @__PURE__ */ new Map<string, Solute>();
 
 const isWater = (formula: Formula): boolean => formula.charge === 0 && formula.toHill() === "H2O";
 
-function gcd(a: bigint, b: bigint): bigint {
-  return b === 0n ? a : gcd(b, a % b);
-}
-
-/** Composition in lowest whole numbers, as text. */
-function keyOf(formula: Formula): string {
-  const { composition } = formula;
-  const denominator = composition.reduce((all, { count }) => (all / gcd(all, count.d)) * count.d, 1n);
-  const whole = composition.map(({ symbol, count }) => ({ symbol, n: (count.n * denominator) / count.d }));
-  const common = whole.reduce((all, { n }) => gcd(all, n), 0n) || 1n;
-  return whole.map(({ symbol, n }) => `${symbol}${n / common}`).join(" ");
-}
+/** Composition as text. Not in lowest numbers: acetic acid and glucose hold the same atoms in the same ratio. */
+const keyOf = (formula: Formula): string =>
+  formula.composition.map(({ symbol, count }) => `${symbol}${count.toFraction()}`).join(" ");
 
 function readSolute(text: string): Solute {
   const formula = parseFormula(text);

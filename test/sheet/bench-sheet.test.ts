@@ -1,0 +1,71 @@
+import { execFileSync } from "node:child_process";
+import { fileURLToPath } from "node:url";
+import { benchSheet, type Plan, planPreparation, recordRun } from "preparative";
+import { describe, expect, it } from "vitest";
+
+const plan = planPreparation({
+  title: "Chalk <white> & fine",
+  equation: "CaCl2 + Na2CO3 -> CaCO3 + NaCl",
+  product: "CaCO3",
+  materials: [
+    { name: "de-icer", form: "CaCl2·2H2O", assay: "95 %", note: "assay invented" },
+    { name: "soda ash", form: "Na2CO3", excess: "5 %" },
+  ],
+  scale: { product: "20 g" },
+});
+
+describe("the bench sheet", () => {
+  it("keeps to 78 columns as text", () => {
+    for (const of of [plan, recordRun(plan, { weighed: { "soda ash": "30 g" }, dried: "25 g" })]) {
+      for (const line of benchSheet(of).split("\n")) expect([...line].length).toBeLessThanOrEqual(78);
+    }
+  });
+
+  it("has what a person needs, in bench order", () => {
+    const text = benchSheet(plan);
+    const headings = ["Cautions", "Weigh and measure", "Do", "Expect", "Cost", "Sources"];
+    const at = headings.map((h) => text.indexOf(`\n${h}\n`));
+    expect(at.every((x) => x > 0)).toBe(true);
+    expect([...at].sort((a, b) => a - b)).toEqual(at);
+    expect(text).toContain("safety data sheet");
+    expect(text).toContain("assay invented");
+    expect(text).toContain("The cost of the batch is unknown: price of de-icer; price of soda ash missing.");
+  });
+
+  it("escapes what HTML and Markdown would swallow", () => {
+    expect(benchSheet(plan, { format: "html" })).toContain("<h1>Chalk &lt;white&gt; &amp; fine</h1>");
+    expect(benchSheet(plan, { format: "markdown" })).toContain("# Chalk \\<white> & fine");
+    expect(benchSheet(plan, { format: "html" })).not.toContain("<white>");
+  });
+
+  it("writes balanced HTML", () => {
+    const stack: string[] = [];
+    for (const [, slash, tag] of benchSheet(plan, { format: "html" }).matchAll(/<(\/?)([a-z0-9]+)[^>]*>/g)) {
+      if (tag === "input") continue;
+      if (slash === "") stack.push(tag!);
+      else expect(stack.pop()).toBe(tag);
+    }
+    expect(stack).toEqual([]);
+  });
+
+  it("refuses what is no sheet, by code", () => {
+    expect(() => benchSheet(plan, { format: "pdf" as "text" })).toThrow(
+      expect.objectContaining({ code: "sheet.format" }),
+    );
+    expect(() => benchSheet({} as Plan)).toThrow(expect.objectContaining({ code: "sheet.subject" }));
+  });
+
+  it("the demo prints whole sheets from the public names alone", { timeout: 60_000 }, () => {
+    const root = fileURLToPath(new URL("../..", import.meta.url));
+    const text = execFileSync("npm", ["run", "--silent", "demo"], { cwd: root, encoding: "utf8" });
+    for (const part of [
+      "ZnSO₄·H₂O",
+      "Zn(CH₃COO)₂·2H₂O",
+      "Verdict",
+      "theoretical yield = amount of product × molar mass",
+      "invented",
+    ]) {
+      expect(text).toContain(part);
+    }
+  });
+});
