@@ -8,7 +8,7 @@ import { type Formula, parseFormula } from "./formula";
 import { type MolarMassOptions, molarMass } from "./molar-mass";
 import { hillOrder } from "./order";
 
-/** What was found, by element or by compound: percentages, or masses, or amounts, all in one dimension. */
+/** What was found, by element or by compound: all as percentages, or all as masses and amounts of one sample. */
 export type FoundComposition = Readonly<Record<string, QuantityLike>>;
 
 /** How an empirical formula is judged. */
@@ -87,12 +87,13 @@ function readComposition(
   const first = entries[0]![1];
   const plain = isFraction(first);
   for (const [name, q] of entries) {
-    if (q.dimension !== first.dimension && !(plain && isFraction(q))) {
+    const known = isFraction(q) || q.dimension === "mass" || q.dimension === "amount of substance";
+    if (!known || isFraction(q) !== plain) {
       throw new FormulaError(
         "formula.mixed-composition",
         `${name} is a ${q.dimension}, the first a ${first.dimension}`,
         {
-          hint: "give all as percentages, or all as masses, or all as amounts",
+          hint: "give all as percentages, or all as masses and amounts",
         },
       );
     }
@@ -119,12 +120,14 @@ function readComposition(
     notes.push(`${options.remainder} is taken as the remainder to 100 %: ${rest.to("%").format({ significant: 4 })}`);
     percent = true;
   }
-  const byAmount = first.dimension === "amount of substance";
   const parts = entries.map(([name, given]): Omit<Constituent, "share"> & { mass: number } => {
     const formula = parseFormula(name);
     const M = molarMass(formula, options.weights);
+    const byAmount = given.dimension === "amount of substance";
     const amount = byAmount ? given : given.dividedBy(M);
-    const mass = byAmount ? given.in("mol").toNumber() * M.in("g/mol").toNumber() : inFirstUnit(given, first);
+    const mass = byAmount
+      ? given.in("mol").toNumber() * M.in("g/mol").toNumber()
+      : given.in(plain ? "%" : "g").toNumber();
     return { name, formula, given, amount, mass };
   });
   const whole = parts.reduce((sum, { mass }) => sum + mass, 0);
@@ -143,10 +146,6 @@ function readComposition(
 
 function isFraction(q: Quantity): boolean {
   return q.dimension === "number" || q.dimension.endsWith("fraction") || q.unit === "%";
-}
-
-function inFirstUnit(q: Quantity, first: Quantity): number {
-  return isFraction(q) ? q.in("%").toNumber() : q.in(first.unit).toNumber();
 }
 
 /** The constituents with their counts as one formula: elements run together, compounds joined by dots. */
@@ -198,7 +197,7 @@ function score(ratios: readonly number[], relative: readonly number[], multiplie
  * figures carry one. The first multiplier that does is taken, and the next best is reported as runner-up.
  * Constituents may be compounds: `{ CuSO4: "63.9 %", H2O: "36.1 %" }` gives the hydrate.
  *
- * @param found - share, mass or amount of each element or compound
+ * @param found - share of each element or compound, or its mass or amount in one sample
  * @param options - molar mass, remainder element, largest multiplier
  * @returns the formula, residual in per cent of the whole, runner-up, ratios and the judgement in words
  * @throws {FormulaError} `formula.no-composition`, `formula.mixed-composition`, `formula.not-positive`,
