@@ -52,8 +52,9 @@ export interface DissolvingWater {
   readonly warnings: readonly string[];
 }
 
-function headroomOf(given: NumberLike | undefined): Quantity {
-  const headroom = quantity({ value: given ?? 1, unit: "" }, { symbol: "h", label: "headroom" });
+function headroomOf(given: NumberLike | undefined): Quantity | undefined {
+  if (given === undefined) return undefined;
+  const headroom = quantity({ value: given, unit: "" }, { symbol: "h", label: "headroom" });
   if (headroom.compare({ value: 1, unit: "" }) >= 0) return headroom;
   throw new SolubilityError("solubility.out-of-reach", `headroom below 1 leaves salt undissolved (${headroom})`, {
     hint: "1 is just saturated; 1.1 to 1.3 leaves room for crystallising",
@@ -69,13 +70,16 @@ function volumeOf(water: Quantity): Quantity {
 
 const nothing = (): Quantity => quantity("0 g");
 
-function waterFor(solute: Solute, mass: Quantity, figure: Figure, headroom: Quantity) {
+function waterFor(solute: Solute, mass: Quantity, figure: Figure, headroom: Quantity | undefined) {
   const dry = anhydrousMass(solute, mass);
-  const total = headroom.times(dry).times(hundredGrams()).dividedBy(figure.perHundredGramsWater).named({
-    symbol: "m(H2O, total)",
-    label: "water in the solution",
-    rule: "total water = headroom × anhydrous mass × 100 g / solubility",
-  });
+  const total = (headroom === undefined ? dry : headroom.times(dry))
+    .times(hundredGrams())
+    .dividedBy(figure.perHundredGramsWater)
+    .named({
+      symbol: "m(H2O, total)",
+      label: "water in the solution",
+      rule: `total water = ${headroom === undefined ? "" : "headroom × "}anhydrous mass × 100 g / solubility`,
+    });
   const added = solute.isHydrate ? total.minus(mass.minus(dry)) : total;
   const meltsInOwnWater = solute.isHydrate && !added.isPositive();
   const water = (meltsInOwnWater ? nothing() : added).named({

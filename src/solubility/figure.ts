@@ -38,9 +38,10 @@ export function figureAt(
     return { perHundredGramsWater, solubility, solidPhase, warnings };
   }
   const solute = soluteOf(formula);
+  const at = expectDimension(temperature, "temperature", "temperature").to("°C").format();
   const perHundredGramsWater = positive(expectDimension(own, "mass", argument), argument).named({
-    symbol: `S(${solute.anhydrous})`,
-    label: `solubility of ${solute.anhydrous}, g anhydrous per 100 g water, as given`,
+    symbol: `S(${solute.anhydrous}, ${at})`,
+    label: `solubility of ${solute.anhydrous} at ${at}, g anhydrous per 100 g water, as given`,
   });
   const solidPhase = solute.isHydrate ? solute.formula.toString() : undefined;
   return { perHundredGramsWater, solubility: undefined, solidPhase, warnings: [] };

@@ -1,0 +1,279 @@
+// Crystallising: water for the hot solution, the crop in its true hydrate, what the liquor keeps, a second crop after
+// evaporating, and the swap of a salt pair. One water balance does it all: crystals take water out of the liquor.
+
+import { type Formula, molarMass } from "../formula";
+import { attempt, type Result } from "../foundation/error";
+import {
+  expectDimension,
+  type MassText,
+  type NumberLike,
+  type Quantity,
+  type QuantityLike,
+  quantity,
+  type TemperatureText,
+} from "../quantity";
+import { waterToDissolve } from "./dissolve";
+import { SolubilityError } from "./error";
+import { figureAt, hundredGrams, positiveMass, type SolubilityFigure } from "./figure";
+import { anhydrousMolarMass, rowOf, type Solute, soluteOf } from "./solute";
+
+/** What `crystallise` needs to know. */
+export interface CrystallisingRequest {
+  /** The salt as weighed, crystal water included. */
+  readonly formula: string | Formula;
+  readonly mass: QuantityLike<"mass", MassText>;
+  /** Temperature of the clear hot solution. */
+  readonly hot: QuantityLike<"temperature", TemperatureText>;
+  /** Temperature at which the crystals are taken off, below `hot`. */
+  readonly cold: QuantityLike<"temperature", TemperatureText>;
+  /** Water added; without it, what just dissolves the salt at `hot` times `headroom` (default 1). */
+  readonly water?: QuantityLike<"mass", MassText>;
+  readonly headroom?: NumberLike;
+  /** Your own solubilities, g anhydrous per 100 g water. */
+  readonly hotSolubility?: SolubilityFigure;
+  readonly coldSolubility?: SolubilityFigure;
+  /** For a second crop: share of the liquor's water left after evaporating, between 0 and 1. */
+  readonly evaporateTo?: NumberLike;
+}
+
+/** One crop of crystals. */
+export interface Crop {
+  /** What the crystals are. */
+  readonly formula: string;
+  readonly mass: Quantity<"mass">;
+  /** Share of all the salt that is in this crop. */
+  readonly share: Quantity;
+}
+
+/** A crystallisation. */
+export interface Crystallisation {
+  /** Water to add for the hot solution. */
+  readonly water: Quantity<"mass">;
+  readonly totalWater: Quantity<"mass">;
+  readonly crop: Crop;
+  /** Salt that stays in the cold liquor, in the form of the crop; recoverable, not lost. */
+  readonly leftInLiquor: Quantity<"mass">;
+  /** Water left in the liquor. */
+  readonly liquorWater: Quantity<"mass">;
+  readonly secondCrop:
+    | (Crop & { readonly waterToEvaporate: Quantity<"mass">; readonly leftInLiquor: Quantity<"mass"> })
+    | undefined;
+  readonly warnings: readonly string[];
+}
+
+/** Salts known to stay dissolved far beyond saturation until seeded (common practice, no source). */
+const SUPERSATURATES = [
+  "Na2S2O3",
+  "NaC2H3O2",
+  "Na2SO4",
+  "Na2CO3",
+  "KAl(SO4)2",
+  "NH4Al(SO4)2",
+  "KCr(SO4)2",
+  "Na2B4O7",
+  "CaSO4",
+  "C6H8O7",
+];
+
+/** Anhydrous share of a solid's mass. */
+function shareOf(solid: Solute): Quantity {
+  if (!solid.isHydrate) return quantity("1");
+  return anhydrousMolarMass(solid)
+    .dividedBy(molarMass(solid.formula))
+    .named({
+      symbol: "f",
+      label: `anhydrous share of ${solid.formula}`,
+      rule: "f = anhydrous molar mass / molar mass",
+    });
+}
+
+const nameOf = (solidPhase: string | undefined, solute: Solute): string => solidPhase ?? solute.formula.toString();
+
+interface Balance {
+  /** Crystals. */
+  readonly mass: Quantity;
+  /** Anhydrous salt and water left in the liquor. */
+  readonly dry: Quantity;
+  readonly water: Quantity;
+}
+
+/** Crystals from a liquor holding `dry` anhydrous salt in `water`, at solubility `s`; undefined if none fall. */
+function cropFrom(dry: Quantity, water: Quantity, s: Quantity, solid: Solute, words: string): Balance | undefined {
+  const share = shareOf(solid);
+  const kept = s.times(water).dividedBy(hundredGrams());
+  const over = dry.minus(kept);
+  if (!over.isPositive()) return undefined;
+  const divisor = solid.isHydrate
+    ? share.minus(s.dividedBy(hundredGrams()).times(quantity("1").minus(share)))
+    : quantity("1");
+  if (!divisor.isPositive()) {
+    throw new SolubilityError(
+      "solubility.any-proportion",
+      `${solid.formula} melts in its own water here: there is no crop to compute`,
+      {
+        details: { formula: solid.formula.toString() },
+      },
+    );
+  }
+  const mass = (solid.isHydrate ? over.dividedBy(divisor) : over).named({
+    symbol: `m(${solid.formula})`,
+    label: words,
+    rule: solid.isHydrate
+      ? "crop = (anhydrous − S × water / 100 g) / (f − (1 − f) × S / 100 g)"
+      : "crop = mass − S × water / 100 g",
+  });
+  const inCrystals = solid.isHydrate ? mass.times(share) : mass;
+  return { mass, dry: dry.minus(inCrystals), water: solid.isHydrate ? water.minus(mass.minus(inCrystals)) : water };
+}
+
+function changesBetween(solute: Solute, cold: number, hot: number): string[] {
+  const row = rowOf(solute);
+  if (row === undefined) return [];
+  return row.solids.slice(0, -1).flatMap(({ solid, upTo }, i) => {
+    const at = Number(upTo);
+    if (at < cold || at > hot) return [];
+    const above = row.solids[i + 1]?.solid ?? "another solid";
+    return [
+      `the solid changes at ${at} °C: ${above} above, ${solid ?? "another solid"} below; cool past it before filtering`,
+    ];
+  });
+}
+
+/**
+ * Crystallise a salt by cooling: water for the hot solution, crop, and what the liquor keeps.
+ *
+ * @param request - salt as weighed, hot and cold temperature; water or headroom; `evaporateTo` for a second crop
+ * @returns water to add, the crop in the hydrate that belongs to the cold temperature, liquor, second crop, warnings
+ * @throws {SolubilityError} `solubility.no-crop` when the cold liquor holds everything, `solubility.any-proportion`,
+ *   `solubility.out-of-reach` (hot not above cold, evaporation outside 0 to 1), and the codes of `solubilityOf`
+ * @source water balance over the saturated solution; the list of salts that stay supersaturated is common practice
+ * @category Crystallising
+ * @example
+ * crystallise({ formula: "KNO3", mass: "100 g", hot: "80 °C", cold: "10 °C" }).crop.mass.format({ decimals: 1 }) // => "87.4 g"
+ */
+export function crystallise(request: CrystallisingRequest): Crystallisation {
+  const solute = soluteOf(request.formula);
+  const [hot, cold] = (["hot", "cold"] as const).map((name) =>
+    expectDimension(request[name], "temperature", name).in("°C").toNumber(),
+  ) as [number, number];
+  if (!(hot > cold)) {
+    throw new SolubilityError(
+      "solubility.out-of-reach",
+      `the hot solution (${hot} °C) must be hotter than the cold one (${cold} °C)`,
+      {
+        hint: "a salt that dissolves better cold is filtered hot: use residual at both temperatures",
+      },
+    );
+  }
+  const dissolved = dissolvedHot(request, solute);
+  const figure = figureAt(solute.formula, request.cold, request.coldSolubility, "coldSolubility");
+  const solid = soluteOf(figure.solidPhase ?? solute.formula);
+  const warnings = [...dissolved.warnings, ...figure.warnings, ...changesBetween(solute, cold, hot)];
+  if (figure.solubility !== undefined && figure.solidPhase === undefined) {
+    warnings.push(`the crop is counted as ${solute.formula} because the table does not name the solid`);
+  }
+  const row = rowOf(solute);
+  if (row !== undefined && SUPERSATURATES.includes(row.formula)) warnings.push("stays supersaturated easily: seed it");
+  const first = cropFrom(
+    dissolved.dry,
+    dissolved.water,
+    figure.perHundredGramsWater,
+    solid,
+    "crystals in the first crop",
+  );
+  if (first === undefined) {
+    throw new SolubilityError(
+      "solubility.no-crop",
+      `at ${cold} °C the liquor still holds all the ${solute.anhydrous}`,
+      {
+        hint: "use less water, cool further, or evaporate",
+        details: { formula: solute.formula.toString(), cold },
+      },
+    );
+  }
+  const share = shareOf(solid);
+  const inForm = (dry: Quantity, label: string): Quantity =>
+    (solid.isHydrate ? dry.dividedBy(share) : dry).named({ label, rule: "what was dissolved − what crystallised" });
+  const ofAll = (mass: Quantity): Quantity =>
+    (solid.isHydrate ? mass.times(share) : mass).dividedBy(dissolved.dry).to("%");
+  const crop = { formula: nameOf(figure.solidPhase, solute), mass: first.mass, share: ofAll(first.mass) };
+  return {
+    water: dissolved.added,
+    totalWater: dissolved.water,
+    crop,
+    leftInLiquor: inForm(first.dry, `${solid.formula} in the cold liquor`),
+    liquorWater: first.water.named({ label: "water in the cold liquor", rule: "water − crystal water of the crop" }),
+    secondCrop: secondCrop(request, first, figure.perHundredGramsWater, crop.formula, solid, inForm, ofAll),
+    warnings: [...new Set(warnings)],
+  };
+}
+
+function dissolvedHot(request: CrystallisingRequest, solute: Solute) {
+  if (request.water !== undefined && request.headroom !== undefined) {
+    throw new SolubilityError("solubility.conflicting-options", "water and headroom both given");
+  }
+  const { formula, mass, hot, headroom, hotSolubility } = request;
+  const needed = waterToDissolve({
+    formula,
+    mass,
+    temperature: hot,
+    ...(headroom === undefined ? {} : { headroom }),
+    ...(hotSolubility === undefined ? {} : { solubility: hotSolubility }),
+  });
+  const dry = needed.anhydrousMass;
+  if (request.water === undefined)
+    return { added: needed.water, water: totalOf(needed, mass), dry, warnings: needed.warnings };
+  const added = positiveMass(request.water, "water", "m(H2O)", "water added");
+  const warnings = [...needed.warnings];
+  if (added.compare(needed.water) < 0)
+    warnings.push(`not all dissolves hot: ${needed.water.format({ significant: 4 })} of water is needed`);
+  const crystal = expectDimension(mass, "mass", "mass").minus(dry);
+  return { added, water: solute.isHydrate ? added.plus(crystal) : added, dry, warnings };
+}
+
+/** A salt that melts in its own water brings more water than it needs. */
+function totalOf(needed: ReturnType<typeof waterToDissolve>, mass: QuantityLike): Quantity {
+  return needed.meltsInOwnWater ? expectDimension(mass, "mass", "mass").minus(needed.anhydrousMass) : needed.totalWater;
+}
+
+function secondCrop(
+  request: CrystallisingRequest,
+  first: Balance,
+  s: Quantity,
+  formula: string,
+  solid: Solute,
+  inForm: (dry: Quantity, label: string) => Quantity,
+  ofAll: (mass: Quantity) => Quantity,
+): Crystallisation["secondCrop"] {
+  if (request.evaporateTo === undefined) return undefined;
+  const left = quantity({ value: request.evaporateTo, unit: "" }, { symbol: "x", label: "share of the water left" });
+  if (!left.isPositive() || left.compare("1") >= 0) {
+    throw new SolubilityError(
+      "solubility.out-of-reach",
+      `evaporateTo is the share of water left, between 0 and 1, not ${left}`,
+    );
+  }
+  const water = first.water.times(left);
+  const second = cropFrom(first.dry, water, s, solid, "crystals in the second crop");
+  if (second === undefined) return undefined;
+  return {
+    formula,
+    mass: second.mass,
+    share: ofAll(second.mass),
+    waterToEvaporate: first.water
+      .minus(water)
+      .named({ label: "water to evaporate", rule: "water in the liquor × (1 − x)" }),
+    leftInLiquor: inForm(second.dry, `${solid.formula} in the liquor after the second crop`),
+  };
+}
+
+/**
+ * As `crystallise`, but gives the refusal back as data.
+ *
+ * @category Crystallising
+ * @example
+ * tryCrystallise({ formula: "NaCl", mass: "10 g", hot: "60 °C", cold: "20 °C", water: "100 g" }).ok // => false
+ */
+export function tryCrystallise(request: CrystallisingRequest): Result<Crystallisation> {
+  return attempt(() => crystallise(request));
+}

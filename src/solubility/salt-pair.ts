@@ -1,0 +1,179 @@
+// The swap of a salt pair, such as potassium nitrate from sodium nitrate and potassium chloride: no precipitate at one
+// temperature, but the salt least soluble hot leaves first and the steepest one on cooling.
+
+import { type Formula, molarMass } from "../formula";
+import { attempt, type Result } from "../foundation/error";
+import { type MassText, type Quantity, type QuantityLike, quantity, smallest, type TemperatureText } from "../quantity";
+import { SolubilityError } from "./error";
+import { hundredGrams, positiveMass } from "./figure";
+import { type SaltIons, saltIons } from "./ions";
+import { type Solubility, solubilityOf } from "./solubility";
+import { type Solute, soluteOf } from "./solute";
+
+/** What `separateSaltPair` needs to know. */
+export interface SaltPairRequest {
+  /** The salt to be made, anhydrous. */
+  readonly wanted: string | Formula;
+  /** The salt that is filtered off hot, anhydrous. */
+  readonly other: string | Formula;
+  /** The two salts put in, as weighed. */
+  readonly from: readonly { readonly formula: string | Formula; readonly mass: QuantityLike<"mass", MassText> }[];
+  /** All the water. */
+  readonly water: QuantityLike<"mass", MassText>;
+  readonly hot: QuantityLike<"temperature", TemperatureText>;
+  readonly cold: QuantityLike<"temperature", TemperatureText>;
+}
+
+/** How a salt pair parts. */
+export interface SaltPairPlan {
+  /** Whole amount of the wanted salt that the materials can give. */
+  readonly wantedMass: Quantity<"mass">;
+  /** Other salt on the filter at the hot temperature. */
+  readonly filteredHot: Quantity<"mass">;
+  /** Wanted salt on the filter at the hot temperature, which the water does not hold; 0 g when all of it dissolves. */
+  readonly wantedFilteredHot: Quantity<"mass">;
+  /** Wanted salt that crystallises on cooling. */
+  readonly crop: Quantity<"mass">;
+  /** Other salt that comes with it. */
+  readonly contamination: Quantity<"mass">;
+  readonly purity: Quantity;
+  /** Crop over the whole amount. */
+  readonly yield: Quantity;
+  /** S(hot)/S(cold) of the wanted salt over 3 and of the other under 1.5: worth doing (common practice). */
+  readonly worthwhile: boolean;
+  readonly ratios: { readonly wanted: Quantity; readonly other: Quantity };
+  readonly assumption: string;
+  readonly warnings: readonly string[];
+}
+
+const STEEP = "3";
+const FLAT = "1.5";
+const ASSUMPTION = "each salt keeps its own solubility in pure water; the salts' influence on each other is neglected";
+
+function ionsOf(solute: Solute): SaltIons {
+  const ions = saltIons(solute.anhydrous);
+  if (ions !== undefined) return ions;
+  throw new SolubilityError("solubility.not-a-salt", `${solute.formula} is not a salt of known ions`, {
+    input: solute.formula.toString(),
+    position: 0,
+  });
+}
+
+const ionList = ({ cations, anion }: SaltIons) => [...cations, anion];
+
+/** Amounts of every ion put in. */
+function pool(from: SaltPairRequest["from"]): Map<string, Quantity> {
+  const amounts = new Map<string, Quantity>();
+  for (const { formula, mass } of from) {
+    const solute = soluteOf(formula);
+    const weighed = positiveMass(mass, "mass", `m(${solute.formula})`, `${solute.formula} as weighed`);
+    const amount = weighed.dividedBy(molarMass(solute.formula)).named({
+      symbol: `n(${solute.formula})`,
+      label: `amount of ${solute.formula}`,
+      rule: "amount = mass / molar mass",
+    });
+    for (const { formula: ion, count } of ionList(ionsOf(solute))) {
+      const here = amount.times(BigInt(count)).times(solute.units.toString());
+      amounts.set(ion, amounts.get(ion)?.plus(here) ?? here);
+    }
+  }
+  return amounts;
+}
+
+/** Most of a salt the ions can make. */
+function mostOf(solute: Solute, amounts: ReadonlyMap<string, Quantity>): Quantity {
+  const shares = ionList(ionsOf(solute)).map(({ formula, count }) => {
+    const amount = amounts.get(formula);
+    if (amount !== undefined) return amount.dividedBy(BigInt(count));
+    throw new SolubilityError("solubility.other-solute", `the materials bring no ${formula} for ${solute.formula}`, {
+      details: { ion: formula, formula: solute.formula.toString() },
+    });
+  });
+  return smallest(shares)
+    .times(molarMass(solute.anhydrous))
+    .named({
+      symbol: `m(${solute.anhydrous})`,
+      label: `${solute.anhydrous} the ions can make`,
+      rule: "scarcer ion × molar mass",
+    });
+}
+
+const over = (mass: Quantity, limit: Quantity): Quantity => {
+  const excess = mass.minus(limit);
+  return excess.isPositive() ? excess : quantity("0 g");
+};
+
+/**
+ * Part a salt pair by temperature: other salt filtered hot, wanted salt crystallised cold.
+ *
+ * @param request - wanted and other salt, the two salts put in, water, hot and cold temperature
+ * @returns masses on the hot filter and in the cold crop, purity and yield of the crop, and whether it is worth doing
+ * @throws {SolubilityError} `solubility.not-a-salt`, `solubility.other-solute` (an ion is missing), and the codes of
+ *   `solubilityOf`
+ * @source water balance with independent solubilities; the ratios 3 and 1.5 are common practice, no source
+ * @category Crystallising
+ * @example
+ * separateSaltPair({
+ *   wanted: "KNO3", other: "NaCl", from: [{ formula: "NaNO3", mass: "85 g" }, { formula: "KCl", mass: "74.6 g" }],
+ *   water: "100 g", hot: "100 °C", cold: "10 °C",
+ * }).worthwhile // => true
+ */
+export function separateSaltPair(request: SaltPairRequest): SaltPairPlan {
+  const [wanted, other] = [soluteOf(request.wanted), soluteOf(request.other)];
+  const water = positiveMass(request.water, "water", "m(H2O)", "water");
+  const amounts = pool(request.from);
+  const wantedMass = mostOf(wanted, amounts);
+  const otherMass = mostOf(other, amounts);
+  const at = (solute: Solute, temperature: SaltPairRequest["hot"]): Solubility =>
+    solubilityOf(solute.formula, temperature);
+  const capacity = (s: Solubility): Quantity => s.perHundredGramsWater.times(water).dividedBy(hundredGrams());
+  const [wantedHot, wantedCold] = [at(wanted, request.hot), at(wanted, request.cold)];
+  const [otherHot, otherCold] = [at(other, request.hot), at(other, request.cold)];
+  const wantedFilteredHot = over(wantedMass, capacity(wantedHot));
+  const filteredHot = over(otherMass, capacity(otherHot)).named({
+    label: `${other.anhydrous} on the hot filter`,
+    rule: "mass − hot solubility × water / 100 g",
+  });
+  const crop = over(wantedMass.minus(wantedFilteredHot), capacity(wantedCold)).named({
+    label: `${wanted.anhydrous} crystallised cold`,
+    rule: "dissolved hot − cold solubility × water / 100 g",
+    assumption: ASSUMPTION,
+  });
+  if (crop.isZero()) {
+    throw new SolubilityError("solubility.no-crop", `the cold liquor still holds all the ${wanted.anhydrous}`, {
+      hint: "use less water, or cool further",
+    });
+  }
+  const contamination = over(otherMass.minus(filteredHot), capacity(otherCold));
+  const ratio = (hot: Solubility, cold: Solubility): Quantity =>
+    hot.perHundredGramsWater.dividedBy(cold.perHundredGramsWater);
+  const ratios = { wanted: ratio(wantedHot, wantedCold), other: ratio(otherHot, otherCold) };
+  const warnings = [wantedHot, wantedCold, otherHot, otherCold].flatMap((s) =>
+    s.warnings.map((w) => `${s.formula}: ${w}`),
+  );
+  if (!wantedFilteredHot.isZero()) warnings.push(`not all ${wanted.anhydrous} dissolves hot: use more water`);
+  return {
+    wantedMass,
+    filteredHot,
+    wantedFilteredHot,
+    crop,
+    contamination,
+    purity: crop.dividedBy(crop.plus(contamination)).to("%"),
+    yield: crop.dividedBy(wantedMass).to("%"),
+    worthwhile: ratios.wanted.compare(STEEP) > 0 && ratios.other.compare(FLAT) < 0,
+    ratios,
+    assumption: ASSUMPTION,
+    warnings: [...new Set(warnings)],
+  };
+}
+
+/**
+ * As `separateSaltPair`, but gives the refusal back as data.
+ *
+ * @category Crystallising
+ * @example
+ * trySeparateSaltPair({ wanted: "KNO3", other: "NaCl", from: [], water: "1 g", hot: "90 °C", cold: "10 °C" }).ok // => false
+ */
+export function trySeparateSaltPair(request: SaltPairRequest): Result<SaltPairPlan> {
+  return attempt(() => separateSaltPair(request));
+}

@@ -1,0 +1,123 @@
+// Laws that need formulas: every reaction of the tables conserves atoms and charge, and the constants agree with Gibbs
+// energies of formation wherever both are at hand.
+import Fraction from "fraction.js";
+import { describe, expect, it } from "vitest";
+import { SOLUTION_DENSITIES } from "../../src/amount/data/solution-densities";
+import { parseFormula } from "../../src/formula";
+import { ACIDS } from "../../src/solubility/data/acids";
+import { COMPLEXES } from "../../src/solubility/data/complexes";
+import { GASES } from "../../src/solubility/data/gases";
+import { SOLUBILITY_PRODUCTS } from "../../src/solubility/data/products";
+import { FORMATION } from "../../src/thermochemistry/data/enthalpies";
+
+type Side = Map<string, Fraction>;
+type Term = readonly [count: string, formula: string];
+
+function add(side: Side, [count, formula]: Term): void {
+  const read = parseFormula(formula);
+  const bump = (key: string, by: Fraction) => side.set(key, (side.get(key) ?? new Fraction(0)).add(by.mul(count)));
+  for (const { symbol, count: atoms } of read.composition) bump(symbol, atoms);
+  bump("charge", new Fraction(read.charge));
+}
+
+function isBalanced(left: readonly Term[], right: readonly Term[]): boolean {
+  const [a, b]: [Side, Side] = [new Map(), new Map()];
+  for (const term of left) add(a, term);
+  for (const term of right) add(b, term);
+  return [...new Set([...a.keys(), ...b.keys()])].every((key) =>
+    (a.get(key) ?? new Fraction(0)).equals(b.get(key) ?? new Fraction(0)),
+  );
+}
+
+const terms = (side: string): Term[] =>
+  side.split(" + ").map((text) => {
+    const [, count = "1", formula = text] = /^(?:([\d.]+) )?(\S+)$/.exec(text) ?? [];
+    return [count, formula];
+  });
+
+describe("reactions of the tables", () => {
+  it("balances all 310 dissolutions in atoms and charge", () => {
+    for (const { dissolution } of SOLUBILITY_PRODUCTS) {
+      const [left = "", right = ""] = dissolution.split(" = ");
+      expect(isBalanced(terms(left), terms(right)), dissolution).toBe(true);
+    }
+  });
+
+  it("balances every proton step, with water where it is taken up", () => {
+    for (const { acid, base } of ACIDS) {
+      const plain = isBalanced(
+        [["1", acid]],
+        [
+          ["1", base],
+          ["1", "H+"],
+        ],
+      );
+      const withWater = isBalanced(
+        [
+          ["1", acid],
+          ["1", "H2O"],
+        ],
+        [
+          ["1", base],
+          ["1", "H+"],
+        ],
+      );
+      expect(plain || withWater, `${acid} ${base}`).toBe(true);
+    }
+  });
+
+  it("balances all 615 complexes", () => {
+    for (const { metal, ligand, steps } of COMPLEXES) {
+      for (const { n, complex, protons = 0 } of steps) {
+        const left: Term[] = [
+          ["1", metal],
+          [String(n), ligand],
+          [String(protons), "H+"],
+        ];
+        expect(isBalanced(left, [["1", complex]]), complex).toBe(true);
+      }
+    }
+  });
+
+  it("reads every formula of the other tables", () => {
+    for (const { formula } of FORMATION) expect(parseFormula(formula).symbols.length, formula).toBeGreaterThan(0);
+    for (const { gas } of GASES) expect(parseFormula(gas).charge).toBe(0);
+    for (const { solute } of SOLUTION_DENSITIES) expect(parseFormula(solute).charge).toBe(0);
+  });
+});
+
+describe("solubility products against Gibbs energies", () => {
+  it("agrees within one unit for at least five solids in six of those that were not computed from them", () => {
+    // pKsp = (sum of Gibbs energies of the ions - that of the solid) / (R T ln 10), NBS Tables 1982; R T ln 10 at
+    // 298.15 K is 5.7080 kJ/mol (R exact, SI 2019).
+    const energies = new Map<string, number>();
+    for (const { formula, state, gibbs } of FORMATION) {
+      const key = `${parseFormula(formula).toHill()} ${state}`;
+      if (gibbs !== undefined && !energies.has(key)) energies.set(key, Number(gibbs));
+    }
+    const of = (formula: string, state: string) => energies.get(`${parseFormula(formula).toHill()} ${state}`);
+    const differences: { solid: string; difference: number }[] = [];
+    for (const { solid, form, dissolution, pKsp, source, convention, doubtful } of SOLUBILITY_PRODUCTS) {
+      if (source === "crcSolubilityProducts87" || source === "nbs1982" || convention === "free-sulfide") continue;
+      if (doubtful === true) continue;
+      const [left = "", right = ""] = dissolution.split(" = ");
+      const sum = (side: Term[], solids: boolean): number | undefined =>
+        side.reduce<number | undefined>((all, [count, formula]) => {
+          const water = formula === "H2O";
+          const energy = of(formula, water ? "l" : solids ? "s" : "aq");
+          return all === undefined || energy === undefined ? undefined : all + Number(count) * energy;
+        }, 0);
+      const [reactants, products] = [sum(terms(left), true), sum(terms(right), false)];
+      if (reactants === undefined || products === undefined) continue;
+      const name = form === undefined ? solid : `${solid} (${form})`;
+      differences.push({ solid: name, difference: (products - reactants) / 5.708 - Number(pKsp) });
+    }
+    const misses = differences.filter(({ difference }) => Math.abs(difference) > 1);
+    console.info(
+      `Ksp against Gibbs energies: ${differences.length} solids, ${misses.length} beyond one unit: ` +
+        misses.map(({ solid, difference }) => `${solid} ${difference.toFixed(1)}`).join(", "),
+    );
+    expect(differences.length).toBeGreaterThan(60);
+    expect(misses.length / differences.length).toBeLessThanOrEqual(1 / 6);
+  });
+});

@@ -1,0 +1,233 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { uncertaintyBudget } from "../../src/quantity";
+import { carbonateVerdict, tryCarbonateVerdict } from "../../src/solubility/carbonate";
+import { hydroxideWindow } from "../../src/solubility/hydroxide";
+import { precipitationOrder, tryWillPrecipitate, willPrecipitate } from "../../src/solubility/precipitate";
+import { molarSolubility, solidConversion, solubilityProduct, tryMolarSolubility } from "../../src/solubility/product";
+
+const molar = (request: Parameters<typeof molarSolubility>[0]) =>
+  molarSolubility(request).concentration.in("mol/L").toNumber();
+
+describe("molar solubility", () => {
+  it("reproduces the worked examples of OpenStax Chemistry 2e, section 15.1", () => {
+    // Example 15.3 follow-up: Ksp(AgI) 1.5e-16 -> 1.2e-8; 15.4 follow-up: Ksp(PbI2) 1.4e-8 -> 1.5e-3 mol/L;
+    // 15.2 backwards: CaF2 3.98e-11 -> 2.15e-4; Mg(OH)2 8.99e-12 -> 1.31e-4 mol/L
+    expect(molar({ solid: "AgI", ksp: "1.5e-16" }).toPrecision(2)).toBe("1.2e-8");
+    expect(molar({ solid: "PbI2", ksp: "1.4e-8" }).toPrecision(2)).toBe("0.0015");
+    expect(molar({ solid: "CaF2", ksp: "3.98e-11" }).toPrecision(3)).toBe("0.000215");
+    expect(molar({ solid: "Mg(OH)2", ksp: "8.99e-12" }).toPrecision(3)).toBe("0.000131");
+  });
+
+  it("falls with a common ion as (Ksp/c) foretells", () => {
+    // OpenStax Chemistry 2e, example 15.12 style: AgCl beside 0.1 mol/L chloride, s = Ksp / 0.1 to first order
+    const k = 10 ** -9.75;
+    const s = molar({ solid: "AgCl", commonIons: [{ ion: "Cl-", concentration: "0.1 mol/L" }] });
+    expect(Math.abs(s / (k / 0.1) - 1)).toBeLessThan(1e-4);
+  });
+
+  it("solves what it claims to solve", () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom("AgCl", "CaF2", "Ag2CrO4", "Pb3(PO4)2"),
+        fc.integer({ min: 1, max: 9000 }),
+        (solid, c) => {
+          const product = solubilityProduct(solid);
+          const common = product.ions[1]!.formula;
+          const { ions } = molarSolubility({
+            solid,
+            commonIons: [{ ion: common, concentration: { value: c, unit: "mmol/L" } }],
+          });
+          const logQ = ions.reduce(
+            (all, { concentration }, i) =>
+              all + product.ions[i]!.count * Math.log10(concentration.in("mol/L").toNumber()),
+            0,
+          );
+          expect(Math.abs(logQ + product.pKsp.value.toNumber())).toBeLessThan(1e-6);
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+
+  it("never lets a hydroxide make pure water acid", () => {
+    const iron = molarSolubility({ solid: "Fe(OH)3" });
+    expect(
+      iron.ions
+        .find(({ formula }) => formula === "OH-")!
+        .concentration.in("mol/L")
+        .toNumber(),
+    ).toBeGreaterThanOrEqual(1e-7);
+    // with [OH] = 1e-7, s = Ksp / 1e-21
+    expect(Math.abs(iron.concentration.in("mol/L").toNumber() / 10 ** (21 - 38.8) - 1)).toBeLessThan(1e-3);
+  });
+
+  it("rises with ionic strength by Davies, and refuses a brine", () => {
+    // Skoog and West textbook figure (memory): barium sulfate dissolves about 2.5 to 3 times more at 0.1 mol/L
+    const factor = molar({ solid: "BaSO4", ionicStrength: "0.1 mol/L" }) / molar({ solid: "BaSO4" });
+    expect(factor).toBeGreaterThan(2.3);
+    expect(factor).toBeLessThan(3);
+    const refused = tryMolarSolubility({ solid: "BaSO4", ionicStrength: "2 mol/L" });
+    expect(refused.ok ? undefined : refused.error.code).toBe("solubility.ionic-strength");
+  });
+
+  it("carries the spread of the constant and the common ion into the uncertainty", () => {
+    const s = molarSolubility({
+      solid: "BaSO4",
+      commonIons: [{ ion: "SO4^2-", concentration: "0.100(1) mol/L" }],
+    }).concentration;
+    expect(uncertaintyBudget(s).length).toBe(2);
+    // u(s)/s is nearly ln(10) u(pKsp) in excess of sulfate; u(pKsp) is 0.1 at least
+    expect(s.standardUncertainty!.dividedBy(s.value).toNumber()).toBeCloseTo(Math.LN10 * 0.1, 2);
+  });
+});
+
+describe("precipitation on mixing", () => {
+  const mix = (ba: string, so4: string) =>
+    willPrecipitate({
+      solid: "BaSO4",
+      solutions: [
+        { volume: "10 mL", ions: [{ ion: "Ba^2+", concentration: ba as "1 mol/L" }] },
+        { volume: "10 mL", ions: [{ ion: "SO4^2-", concentration: so4 as "1 mol/L" }] },
+      ],
+    });
+
+  it("says yes above the product and no below it", () => {
+    expect(mix("0.1 mol/L", "0.1 mol/L").precipitates).toBe(true);
+    expect(mix("1e-6 mol/L", "1e-6 mol/L").precipitates).toBe(false);
+    expect(mix("1e-6 mol/L", "1e-6 mol/L").fallsOut.isZero()).toBe(true);
+  });
+
+  it("conserves each ion and leaves the product satisfied", () => {
+    const { ions, fallsOut, product } = mix("0.1 mol/L", "0.11 mol/L");
+    for (const { before, after } of ions) {
+      expect(before.minus(after).minus(fallsOut).in("mol/L").abs().toNumber()).toBeLessThan(1e-12);
+    }
+    const q = ions.reduce((all, { after }) => all + Math.log10(after.in("mol/L").toNumber()), 0);
+    expect(Math.abs(q + product.pKsp.value.toNumber())).toBeLessThan(1e-4);
+  });
+
+  it("decides the OpenStax mixing problem: 0.200 L Mg(NO3)2 0.10 mol/L with 0.100 L NaOH 0.20 mol/L falls", () => {
+    // Chemistry 2e, section 15.1, exercises on mixed volumes: Q = 0.0667 x 0.0667² = 2.96e-4, Ksp(Mg(OH)2) 8.9e-12
+    const verdict = willPrecipitate({
+      solid: "Mg(OH)2",
+      solutions: [
+        { volume: "0.200 L", ions: [{ ion: "Mg^2+", concentration: "0.10 mol/L" }] },
+        { volume: "0.100 L", ions: [{ ion: "OH-", concentration: "0.20 mol/L" }] },
+      ],
+    });
+    const k = verdict.product.value.value.toNumber();
+    expect(verdict.precipitates).toBe(true);
+    expect((verdict.saturation.value.toNumber() * k).toPrecision(3)).toBe("0.000296");
+  });
+
+  it("names the ion nobody brought", () => {
+    const outcome = tryWillPrecipitate({
+      solid: "BaSO4",
+      solutions: [{ volume: "1 L", ions: [{ ion: "Ba^2+", concentration: "1 mol/L" }] }],
+    });
+    expect(outcome.ok ? undefined : outcome.error.code).toBe("solubility.missing-option");
+  });
+
+  it("orders silver halides iodide, bromide, chloride (common practice)", () => {
+    const order = precipitationOrder({
+      precipitant: "Ag+",
+      solids: ["AgCl", "AgBr", "AgI"].map((solid) => ({ solid, concentration: "0.01 mol/L" as const })),
+    });
+    expect(order.map(({ solid }) => solid)).toEqual(["AgI", "AgBr", "AgCl"]);
+    expect(order[0]!.leftWhenNextStarts!.in("%").toNumber()).toBeLessThan(0.1);
+  });
+});
+
+describe("hydroxide windows", () => {
+  it("covers the precipitation pH the trade uses", () => {
+    // Waste treatment, pH as hydroxide (memory / common practice): Fe(III) 4-7, Al 6-7, Cu 8-9.5, Zn 9-9.5, Co 9.5-10,
+    // Ni 10-10.5; the middle of each lies inside our window for 0.1 mol/L and 1e-5 mol/L left
+    const trade: [string, number][] = [
+      ["Fe^3+", 5.5],
+      ["Al^3+", 6.5],
+      ["Cu^2+", 8.75],
+      ["Zn^2+", 9.25],
+      ["Co^2+", 9.75],
+      ["Ni^2+", 10.25],
+    ];
+    for (const [metal, pH] of trade) {
+      const { completeFrom, redissolvesFrom } = hydroxideWindow({ metal, concentration: "0.1 mol/L" });
+      expect(completeFrom!.value.toNumber(), metal).toBeLessThan(pH);
+      expect(redissolvesFrom!.value.toNumber(), metal).toBeGreaterThan(pH);
+    }
+  });
+
+  it("dissolves amphoteric hydroxides again, magnesium's never", () => {
+    expect(hydroxideWindow({ metal: "Al^3+", concentration: "0.1 mol/L" }).allDissolvedFrom).toBeDefined();
+    expect(hydroxideWindow({ metal: "Zn^2+", concentration: "0.1 mol/L" }).allDissolvedFrom).toBeDefined();
+    expect(hydroxideWindow({ metal: "Mg^2+", concentration: "0.1 mol/L" }).redissolvesFrom).toBeUndefined();
+  });
+
+  it("falls later from a more dilute solution and earlier for the aged form", () => {
+    const start = (concentration: "1 mol/L" | "0.001 mol/L", form?: string) =>
+      hydroxideWindow({
+        metal: "Mg^2+",
+        concentration,
+        ...(form === undefined ? {} : { form }),
+      }).startsAt!.value.toNumber();
+    expect(start("0.001 mol/L")).toBeGreaterThan(start("1 mol/L"));
+    expect(start("1 mol/L", "brucite")).toBeLessThan(start("1 mol/L", "fresh"));
+  });
+});
+
+describe("normal or basic carbonate", () => {
+  it("reproduces every outcome the trade knows (facts sheet section 4: common practice and preparations)", () => {
+    const known: [string, "soda" | "bicarbonate", readonly string[]][] = [
+      ["Ca^2+", "soda", ["normal"]],
+      ["Ca^2+", "bicarbonate", ["normal"]],
+      ["Sr^2+", "soda", ["normal"]],
+      ["Sr^2+", "bicarbonate", ["normal"]],
+      ["Ba^2+", "soda", ["normal"]],
+      ["Ba^2+", "bicarbonate", ["normal"]],
+      ["Cd^2+", "soda", ["normal"]],
+      ["Cd^2+", "bicarbonate", ["normal"]],
+      ["Mn^2+", "soda", ["normal"]],
+      ["Mn^2+", "bicarbonate", ["normal"]],
+      ["Co^2+", "soda", ["basic"]],
+      ["Co^2+", "bicarbonate", ["normal"]],
+      ["Fe^2+", "soda", ["basic", "mixed"]],
+      ["Fe^2+", "bicarbonate", ["normal"]],
+      ["Mg^2+", "soda", ["basic"]],
+      ["Mg^2+", "bicarbonate", ["normal"]],
+      ["Zn^2+", "soda", ["basic"]],
+      ["Zn^2+", "bicarbonate", ["normal"]],
+      ["Pb^2+", "soda", ["basic"]],
+      ["Pb^2+", "bicarbonate", ["normal"]],
+      ["Ni^2+", "soda", ["basic"]],
+      ["Ni^2+", "bicarbonate", ["mixed", "basic"]],
+      ["Cu^2+", "soda", ["basic"]],
+      ["Cu^2+", "bicarbonate", ["basic"]],
+      ["Al^3+", "soda", ["hydroxide"]],
+      ["Cr^3+", "soda", ["hydroxide"]],
+      ["Fe^3+", "bicarbonate", ["hydroxide"]],
+      ["Sn^2+", "soda", ["hydroxide"]],
+      ["Bi^3+", "soda", ["hydroxide"]],
+    ];
+    for (const [metal, precipitant, outcomes] of known) {
+      expect(outcomes, `${metal} ${precipitant}`).toContain(carbonateVerdict({ metal, precipitant }).verdict);
+    }
+  });
+
+  it("expects the solids by name", () => {
+    expect(carbonateVerdict({ metal: "Cu^2+", precipitant: "soda" }).expected).toEqual(["Cu2CO3(OH)2"]);
+    expect(carbonateVerdict({ metal: "Zn^2+", precipitant: "soda" }).expected).toEqual(["Zn5(CO3)2(OH)6"]);
+    expect(carbonateVerdict({ metal: "Mg^2+", precipitant: "bicarbonate" }).expected).toEqual(["MgCO3·3H2O"]);
+  });
+
+  it("refuses a metal it has no constants for", () => {
+    const outcome = tryCarbonateVerdict({ metal: "K+", precipitant: "soda" });
+    expect(outcome.ok ? undefined : outcome.error.code).toBe("solubility.no-data");
+  });
+
+  it("turns strontium sulfate into carbonate, barium sulfate hardly (common practice)", () => {
+    expect(solidConversion({ from: "SrSO4", to: "SrCO3" }).verdict).toBe("goes");
+    expect(solidConversion({ from: "BaSO4", to: "BaCO3" }).verdict).toBe("hardly");
+    expect(solidConversion({ from: "CaSO4·2H2O", to: "CaCO3" }).verdict).toBe("goes");
+  });
+});
