@@ -1,17 +1,10 @@
 // Crystallising: water for the hot solution, the crop in its true hydrate, what the liquor keeps, a second crop after
 // evaporating, and the swap of a salt pair. One water balance does it all: crystals take water out of the liquor.
 
+import type { MassLike, TemperatureLike } from "../amount";
 import { type Formula, molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
-import {
-  expectDimension,
-  type MassText,
-  type NumberLike,
-  type Quantity,
-  type QuantityLike,
-  quantity,
-  type TemperatureText,
-} from "../quantity";
+import { expectDimension, type NumberLike, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { waterToDissolve } from "./dissolve";
 import { SolubilityError } from "./error";
 import { figureAt, hundredGrams, positiveMass, type SolubilityFigure } from "./figure";
@@ -21,13 +14,13 @@ import { anhydrousMolarMass, rowOf, type Solute, soluteOf } from "./solute";
 export interface CrystallisingRequest {
   /** The salt as weighed, crystal water included. */
   readonly formula: string | Formula;
-  readonly mass: QuantityLike<"mass", MassText>;
+  readonly mass: MassLike;
   /** Temperature of the clear hot solution. */
-  readonly hot: QuantityLike<"temperature", TemperatureText>;
+  readonly hot: TemperatureLike;
   /** Temperature at which the crystals are taken off, below `hot`. */
-  readonly cold: QuantityLike<"temperature", TemperatureText>;
+  readonly cold: TemperatureLike;
   /** Water added; without it, what just dissolves the salt at `hot` times `headroom` (default 1). */
-  readonly water?: QuantityLike<"mass", MassText>;
+  readonly water?: MassLike;
   readonly headroom?: NumberLike;
   /** Your own solubilities, g anhydrous per 100 g water. */
   readonly hotSolubility?: SolubilityFigure;

@@ -1,34 +1,24 @@
 // Water for dissolving: how much to add for a salt as weighed, for several salts in one liquor, and the same solubility
 // on the bases other people use. Crystal water counts as water, because in the saturated solution it is.
 
+import { type DensityLike, densityOfWater, type MassLike, type TemperatureLike } from "../amount";
 import { type Formula, molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
-import {
-  expectDimension,
-  largest,
-  type MassText,
-  type NumberLike,
-  type Quantity,
-  type QuantityLike,
-  quantity,
-  sum,
-  type TemperatureText,
-} from "../quantity";
+import { expectDimension, largest, type NumberLike, type Quantity, quantity, sum } from "../quantity";
 import { SolubilityError } from "./error";
 import { type Figure, figureAt, hundredGrams, positive, positiveMass, type SolubilityFigure } from "./figure";
 import { saltIons } from "./ions";
 import { type Solubility, solubilityOf } from "./solubility";
 import { anhydrousMass, anhydrousMolarMass, type Solute, soluteOf } from "./solute";
-import { waterDensity } from "./water";
 
 /** What `waterToDissolve` needs to know. */
 export interface DissolvingRequest {
   /** The salt as weighed, crystal water included. */
   readonly formula: string | Formula;
   /** Mass as weighed, > 0. */
-  readonly mass: QuantityLike<"mass", MassText>;
+  readonly mass: MassLike;
   /** Temperature at which it has to be dissolved. */
-  readonly temperature: QuantityLike<"temperature", TemperatureText>;
+  readonly temperature: TemperatureLike;
   /** Total water over what just dissolves it, >= 1: 1 saturated, 1.1 to 1.3 for crystallising, 2 to 5 for a feed. Default 1. */
   readonly headroom?: NumberLike;
   /** Your own solubility, g anhydrous per 100 g water, instead of the table's. */
@@ -63,7 +53,7 @@ function headroomOf(given: NumberLike | undefined): Quantity | undefined {
 
 function volumeOf(water: Quantity): Quantity {
   return water
-    .dividedBy(waterDensity("20 °C"))
+    .dividedBy(densityOfWater("20 °C"))
     .to("mL")
     .named({ symbol: "V(H2O)", label: "water to measure at 20 °C", rule: "volume = mass / density of water" });
 }
@@ -138,7 +128,7 @@ export function tryWaterToDissolve(request: DissolvingRequest): Result<Dissolvin
 /** One salt among several in a liquor. */
 export interface LiquorSalt {
   readonly formula: string | Formula;
-  readonly mass: QuantityLike<"mass", MassText>;
+  readonly mass: MassLike;
   readonly solubility?: SolubilityFigure;
 }
 
@@ -181,7 +171,7 @@ function sharesIon(solutes: readonly Solute[]): boolean {
  */
 export function waterForLiquor(request: {
   readonly salts: readonly LiquorSalt[];
-  readonly temperature: QuantityLike<"temperature", TemperatureText>;
+  readonly temperature: TemperatureLike;
   readonly headroom?: NumberLike;
 }): LiquorWater {
   const { salts, temperature, headroom } = request;
@@ -263,8 +253,8 @@ export interface SaturatedSolution {
  */
 export function saturatedSolution(request: {
   readonly formula: string | Formula;
-  readonly temperature: QuantityLike<"temperature", TemperatureText>;
-  readonly density?: QuantityLike<"density">;
+  readonly temperature: TemperatureLike;
+  readonly density?: DensityLike;
 }): SaturatedSolution {
   const solute = soluteOf(request.formula);
   const solubility = solubilityOf(solute.formula, request.temperature);

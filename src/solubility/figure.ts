@@ -1,20 +1,14 @@
 // The figure a calculation rests on: read from the table, or measured by the caller and passed in. And the few checks
 // that every calculation of this room makes of its arguments.
+import type { MassLike, TemperatureLike } from "../amount";
 import type { Formula } from "../formula";
-import {
-  expectDimension,
-  type MassText,
-  type Quantity,
-  type QuantityLike,
-  quantity,
-  type TemperatureText,
-} from "../quantity";
+import { expectDimension, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { SolubilityError } from "./error";
 import { type Solubility, solubilityOf } from "./solubility";
 import { soluteOf } from "./solute";
 
 /** A solubility as the caller knows it: g anhydrous per 100 g water, as a mass such as `"40 g"`. */
-export type SolubilityFigure = QuantityLike<"mass", MassText>;
+export type SolubilityFigure = MassLike;
 
 /** A figure with what is known about it. */
 export interface Figure {
@@ -28,7 +22,7 @@ export interface Figure {
 /** The caller's figure if there is one, else the table's. */
 export function figureAt(
   formula: string | Formula,
-  temperature: QuantityLike<"temperature", TemperatureText>,
+  temperature: TemperatureLike,
   own: SolubilityFigure | undefined,
   argument: string,
 ): Figure {

@@ -53,10 +53,9 @@ export {
 } from "./product";
 export type { SolubilityClass, SolubilityRule } from "./rules";
 export { solubilityRule } from "./rules";
-export type { SaltPairPlan, SaltPairRequest } from "./salt-pair";
+export type { PutIn, SaltPairPlan, SaltPairRequest } from "./salt-pair";
 export { separateSaltPair, trySeparateSaltPair } from "./salt-pair";
 export type { SolidChange, Solubility, SolubilityKind, UncertaintyPart } from "./solubility";
 export { solidChanges, solubilityOf, trySolubilityOf } from "./solubility";
 export type { KindOfSolid, WashPlan, WashRequest } from "./wash";
 export { retainedLiquor, tryWashPlan, washPlan } from "./wash";
-export { tryWaterDensity, tryWaterVapourPressure, waterDensity, waterVapourPressure } from "./water";

@@ -1,17 +1,10 @@
 // After mixing: does what should stay in the liquor stay dissolved? And what the liquor keeps of what should fall out.
 // Each salt is held against its own solubility in all the water there is; a common ion is allowed for by the ion product.
 
+import type { AmountLike, MassLike, TemperatureLike } from "../amount";
 import { type Formula, molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
-import {
-  expectDimension,
-  type MassText,
-  type Quantity,
-  type QuantityLike,
-  quantity,
-  sum,
-  type TemperatureText,
-} from "../quantity";
+import { expectDimension, type Quantity, quantity, sum } from "../quantity";
 import { SolubilityError } from "./error";
 import { hundredGrams, positive, positiveMass, type SolubilityFigure } from "./figure";
 import { ruleFor, type SolubilityRule } from "./rules";
@@ -21,8 +14,8 @@ import { anhydrousMass, soluteOf } from "./solute";
 /** A substance that should stay dissolved. Give the mass (of the form named) or the amount. */
 export interface DissolvedSubstance {
   readonly formula: string | Formula;
-  readonly mass?: QuantityLike<"mass", MassText>;
-  readonly amount?: QuantityLike<"amount of substance">;
+  readonly mass?: MassLike;
+  readonly amount?: AmountLike;
   /** Your own solubility, g anhydrous per 100 g water. */
   readonly solubility?: SolubilityFigure;
 }
@@ -81,11 +74,7 @@ function massOfSubstance(substance: DissolvedSubstance): Quantity {
     });
 }
 
-function judge(
-  substance: DissolvedSubstance,
-  water: Quantity,
-  temperature: QuantityLike<"temperature", TemperatureText>,
-): DissolvedVerdict {
+function judge(substance: DissolvedSubstance, water: Quantity, temperature: TemperatureLike): DissolvedVerdict {
   const solute = soluteOf(substance.formula);
   const dry = anhydrousMass(solute, massOfSubstance(substance));
   const formula = solute.formula.toString();
@@ -148,8 +137,8 @@ function judge(
  */
 export function staysDissolved(request: {
   readonly substances: readonly DissolvedSubstance[];
-  readonly water: QuantityLike<"mass", MassText>;
-  readonly temperature: QuantityLike<"temperature", TemperatureText>;
+  readonly water: MassLike;
+  readonly temperature: TemperatureLike;
 }): LiquorCheck {
   const added = positiveMass(request.water, "water", "m(H2O)", "water in the liquor");
   const crystal = request.substances.flatMap((substance) => {
@@ -210,9 +199,9 @@ export interface Residual {
  */
 export function residual(request: {
   readonly formula: string | Formula;
-  readonly water: QuantityLike<"mass", MassText>;
-  readonly temperature: QuantityLike<"temperature", TemperatureText>;
-  readonly of?: QuantityLike<"mass", MassText>;
+  readonly water: MassLike;
+  readonly temperature: TemperatureLike;
+  readonly of?: MassLike;
   readonly solubility?: SolubilityFigure;
 }): Residual {
   const solute = soluteOf(request.formula);

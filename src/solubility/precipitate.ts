@@ -1,6 +1,7 @@
 // Does it fall out on mixing, how much stays behind, and which of several metals comes down first? Ion products against
 // solubility products at 25 °C; ideal unless an ionic strength is given.
 
+import type { VolumeLike } from "../amount";
 import type { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import {
@@ -11,7 +12,6 @@ import {
   type QuantityLike,
   quantity,
   sum,
-  type VolumeText,
 } from "../quantity";
 import { SolubilityError } from "./error";
 import { positive } from "./figure";
@@ -28,7 +28,7 @@ import {
 
 /** A solution that is poured in: its ions and its volume. */
 export interface MixedSolution {
-  readonly volume: QuantityLike<"volume", VolumeText>;
+  readonly volume: VolumeLike;
   readonly ions: readonly IonConcentration[];
 }
 

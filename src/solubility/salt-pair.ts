@@ -1,14 +1,21 @@
 // The swap of a salt pair, such as potassium nitrate from sodium nitrate and potassium chloride: no precipitate at one
 // temperature, but the salt least soluble hot leaves first and the steepest one on cooling.
 
+import type { MassLike, TemperatureLike } from "../amount";
 import { type Formula, molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
-import { type MassText, type Quantity, type QuantityLike, quantity, smallest, type TemperatureText } from "../quantity";
+import { type Quantity, quantity, smallest } from "../quantity";
 import { SolubilityError } from "./error";
 import { hundredGrams, positiveMass } from "./figure";
 import { type SaltIons, saltIons } from "./ions";
 import { type Solubility, solubilityOf } from "./solubility";
 import { type Solute, soluteOf } from "./solute";
+
+/** A salt that is put in, as weighed. */
+export interface PutIn {
+  readonly formula: string | Formula;
+  readonly mass: MassLike;
+}
 
 /** What `separateSaltPair` needs to know. */
 export interface SaltPairRequest {
@@ -17,11 +24,11 @@ export interface SaltPairRequest {
   /** The salt that is filtered off hot, anhydrous. */
   readonly other: string | Formula;
   /** The two salts put in, as weighed. */
-  readonly from: readonly { readonly formula: string | Formula; readonly mass: QuantityLike<"mass", MassText> }[];
+  readonly from: readonly PutIn[];
   /** All the water. */
-  readonly water: QuantityLike<"mass", MassText>;
-  readonly hot: QuantityLike<"temperature", TemperatureText>;
-  readonly cold: QuantityLike<"temperature", TemperatureText>;
+  readonly water: MassLike;
+  readonly hot: TemperatureLike;
+  readonly cold: TemperatureLike;
 }
 
 /** How a salt pair parts. */
@@ -62,7 +69,7 @@ function ionsOf(solute: Solute): SaltIons {
 const ionList = ({ cations, anion }: SaltIons) => [...cations, anion];
 
 /** Amounts of every ion put in. */
-function pool(from: SaltPairRequest["from"]): Map<string, Quantity> {
+function pool(from: readonly PutIn[]): Map<string, Quantity> {
   const amounts = new Map<string, Quantity>();
   for (const { formula, mass } of from) {
     const solute = soluteOf(formula);

@@ -1,10 +1,11 @@
 // How much dissolves: the table read at a temperature, inside one solid only, with a stated or estimated uncertainty and
 // everything a careful reader asks of a figure - basis, solid phase, source, how it is known, who disagrees.
 
+import type { TemperatureLike } from "../amount";
 import type { Formula } from "../formula";
 import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
-import { apply, expectDimension, type Quantity, type QuantityLike, quantity, type TemperatureText } from "../quantity";
+import { apply, expectDimension, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { type Branch, branchesOf, onBranch } from "./branch";
 import type { CompetingFigure, SolubilityBasis, SolubilityRow } from "./data/curves";
 import { SolubilityError } from "./error";
@@ -367,10 +368,7 @@ function noData(solute: Solute): SolubilityError {
  * solubilityOf("CuSO4·5H2O", "20 °C").perHundredGramsWater.value.toString() // => "20"
  * solubilityOf("Na2CO3", "20 °C").solidPhase // => "Na2CO3·10H2O"
  */
-export function solubilityOf(
-  formula: string | Formula,
-  temperature: QuantityLike<"temperature", TemperatureText>,
-): Solubility {
+export function solubilityOf(formula: string | Formula, temperature: TemperatureLike): Solubility {
   const solute = soluteOf(formula);
   const row = rowOf(solute);
   if (row === undefined) throw noData(solute);
@@ -385,10 +383,7 @@ export function solubilityOf(
  * @example
  * trySolubilityOf("NaCl", "20 °C").ok // => true
  */
-export function trySolubilityOf(
-  formula: string | Formula,
-  temperature: QuantityLike<"temperature", TemperatureText>,
-): Result<Solubility> {
+export function trySolubilityOf(formula: string | Formula, temperature: TemperatureLike): Result<Solubility> {
   return attempt(() => solubilityOf(formula, temperature));
 }
 

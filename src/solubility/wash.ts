@@ -2,23 +2,14 @@
 // Decantation dilutes what is retained; displacement on the filter pushes it out. What is retained is an assumption that
 // the caller sees and may override: measure it as (wet mass − dry mass) / density of the liquor.
 
+import { type DensityLike, densityOfWater, type MassLike, type TemperatureLike, type VolumeLike } from "../amount";
 import type { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
-import {
-  expectDimension,
-  type MassText,
-  type Measured,
-  type Quantity,
-  type QuantityLike,
-  quantity,
-  type TemperatureText,
-  type VolumeText,
-} from "../quantity";
+import { expectDimension, type Measured, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { SolubilityError } from "./error";
 import { hundredGrams, positive, positiveMass } from "./figure";
 import { trySolubilityOf } from "./solubility";
 import { anhydrousMass, soluteOf } from "./solute";
-import { waterDensity } from "./water";
 
 /** Kinds of cake by how much liquor they hold. */
 export type KindOfSolid =
@@ -74,17 +65,17 @@ export function retainedLiquor(
 /** What `washPlan` needs to know. */
 export interface WashRequest {
   /** Mass the cake will have when dry, > 0. */
-  readonly dryCakeMass: QuantityLike<"mass", MassText>;
+  readonly dryCakeMass: MassLike;
   /** Liquor held per gram of dry cake; or name the `kindOfSolid` to use the planning value. */
   readonly retainedLiquorPerGram?: QuantityLike<"specific volume">;
   readonly kindOfSolid?: KindOfSolid;
   readonly filter?: "suction" | "gravity";
   /** Salt to be washed out, per volume of liquor; or give `saltMassInLiquor` with `liquorVolume`. */
-  readonly saltConcentration?: QuantityLike<"density">;
-  readonly saltMassInLiquor?: QuantityLike<"mass", MassText>;
-  readonly liquorVolume?: QuantityLike<"volume", VolumeText>;
+  readonly saltConcentration?: DensityLike;
+  readonly saltMassInLiquor?: MassLike;
+  readonly liquorVolume?: VolumeLike;
   /** Volume of one wash, > 0. */
-  readonly washVolume: QuantityLike<"volume", VolumeText>;
+  readonly washVolume: VolumeLike;
   /** Salt that may stay: a share of the dry cake such as `"0.1 %"`, or a mass. */
   readonly targetResidue: QuantityLike;
   /** Stirred up and decanted (default), or poured through on the filter. */
@@ -92,7 +83,7 @@ export interface WashRequest {
   /** The product and the temperature of the wash, to tell what each wash dissolves of it. */
   readonly product?: {
     readonly formula: string | Formula;
-    readonly temperature: QuantityLike<"temperature", TemperatureText>;
+    readonly temperature: TemperatureLike;
   };
 }
 
@@ -223,7 +214,7 @@ function productLost(request: WashRequest, total: Quantity): { lost: Quantity | 
   const known = trySolubilityOf(solute.formula, request.product.temperature);
   if (!known.ok)
     return { lost: undefined, warnings: [`product lost to washing unknown: ${known.error.message.split("\n")[0]}`] };
-  const water = total.times(waterDensity(request.product.temperature)).to("g");
+  const water = total.times(densityOfWater(request.product.temperature)).to("g");
   const dry = known.value.perHundredGramsWater.times(water).dividedBy(hundredGrams());
   const lost = (solute.isHydrate ? dry.dividedBy(anhydrousMass(solute, quantity("1 g"))).times("1 g") : dry).named({
     symbol: `m(${solute.formula}, lost)`,

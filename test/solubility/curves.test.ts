@@ -2,7 +2,6 @@
 import { describe, expect, it } from "vitest";
 import { sourceKeys } from "../../src/foundation/bibliography";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
-import { WATER } from "../../src/solubility/data/water";
 
 const row = (formula: string) => SOLUBILITY.find((candidate) => candidate.formula === formula)!;
 const at = (formula: string, celsius: number) =>
@@ -90,29 +89,5 @@ describe("the solubility table", () => {
       ["FeSO4", 26.3],
     ];
     for (const [formula, grams] of anchors) expect(Math.abs(at(formula, 20) / grams - 1), formula).toBeLessThan(0.01);
-  });
-});
-
-describe("the water table", () => {
-  it("has vapour pressure rising and density falling above 5 °C", () => {
-    WATER.forEach((now, index) => {
-      const before = WATER[index - 1];
-      if (before === undefined) return;
-      expect(now.celsius - before.celsius).toBe(5);
-      expect(Number(now.vapourPressure)).toBeGreaterThan(Number(before.vapourPressure));
-      if (now.celsius > 5) expect(Number(now.density)).toBeLessThan(Number(before.density));
-    });
-  });
-
-  it("meets the pressure of the standard atmosphere near 100 °C", () => {
-    // ITS-90: water boils at 99.974 °C under 101.325 kPa, so at 100 °C the pressure is slightly above it
-    // (99.974 °C: memory; slope 3.62 kPa/K from the table's own last rows at 100 °C).
-    const last = Number(WATER.at(-1)!.vapourPressure);
-    expect(last - 101.325).toBeCloseTo(0.026 * 3.62, 2);
-  });
-
-  it("agrees with the 4 °C maximum and the 20 °C value used for glassware (ISO 4787: 0.99820 g/mL, memory)", () => {
-    expect(Number(WATER.find(({ celsius }) => celsius === 20)!.density)).toBeCloseTo(0.9982, 4);
-    expect(Math.max(...WATER.map(({ density }) => Number(density)))).toBe(0.999964);
   });
 });

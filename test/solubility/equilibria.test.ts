@@ -136,7 +136,7 @@ describe("gases in water", () => {
       const [total, partial] = (["total", "partial"] as const).map(
         (basis) => GASES.find((row) => row.gas === gas && row.pressure === basis)!,
       );
-      // 40 °C: water vapour is 7.385 kPa (water table), so the gas alone at one atmosphere dissolves 1/(1 - 0.0729) more
+      // 40 °C: water vapour is 7.385 kPa (Wagner and Pruss 2002), so the gas alone at one atmosphere dissolves 1/(1 - 0.0729) more
       const ratio = Number(partial!.points.at(-1)![1]) / Number(total!.points.at(-1)![1]);
       expect(Math.abs(ratio - 1 / (1 - 7.3851 / 101.325)), gas).toBeLessThan(0.02);
     }

@@ -1,0 +1,27 @@
+import { type ErrorPlace, PreparativeError } from "../foundation/error";
+
+/** Codes of everything the thermochemistry room can refuse. */
+export type ThermochemistryErrorCode =
+  | "thermochemistry.no-data"
+  | "thermochemistry.not-balanced"
+  | "thermochemistry.not-positive"
+  | "thermochemistry.outside-range"
+  | "thermochemistry.missing-option"
+  | "thermochemistry.conflicting-options";
+
+/**
+ * A heat that cannot be computed from what is known.
+ *
+ * @category Errors
+ * @example
+ * const outcome = tryReactionEnthalpy("Na2CO3 + CuSO4 -> CuCO3 + Na2SO4");
+ * outcome.ok ? "" : outcome.error.code // => "thermochemistry.no-data"
+ */
+export class ThermochemistryError extends PreparativeError {
+  declare readonly code: ThermochemistryErrorCode;
+
+  constructor(code: ThermochemistryErrorCode, problem: string, place?: ErrorPlace) {
+    super(code, problem, place);
+    this.name = "ThermochemistryError";
+  }
+}

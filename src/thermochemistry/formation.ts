@@ -1,0 +1,220 @@
+// Enthalpies of formation by formula and state. A dissolved salt or strong acid that the table does not hold whole is the
+// sum of its ions; nothing else is put together, and nothing is estimated.
+
+import { type Formula, parseFormula } from "../formula";
+import { cite, type SourceKey } from "../foundation/bibliography";
+import { attempt, type Result } from "../foundation/error";
+import { type Quantity, quantity, sum } from "../quantity";
+import { saltIons } from "../solubility/ions";
+import { FORMATION, type FormationRow, type SubstanceState } from "./data/enthalpies";
+import { ThermochemistryError } from "./error";
+
+/** Enthalpy of formation of a substance in one state. */
+export interface FormationEnthalpy {
+  readonly formula: string;
+  readonly state: SubstanceState;
+  /** Polymorph or kind of precipitate. */
+  readonly form: string | undefined;
+  /** kJ/mol at 298.15 K and 1 bar; `aq` at infinite dilution. */
+  readonly enthalpy: Quantity<"molar energy">;
+  /** Ions it was put together from, for a dissolved salt; empty otherwise. */
+  readonly fromIons: readonly string[];
+  readonly source: SourceKey;
+  readonly warnings: readonly string[];
+}
+
+/** States tried in turn when none is named: the one met on the bench first. */
+const ORDER: readonly SubstanceState[] = ["s", "l", "g", "aq"];
+
+/** Strong acids, which are ions in water. */
+const STRONG_ACIDS: Readonly<Record<string, readonly string[]>> = {
+  ClH: ["H+", "Cl-"],
+  BrH: ["H+", "Br-"],
+  HI: ["H+", "I-"],
+  HNO3: ["H+", "NO3-"],
+  ClHO4: ["H+", "ClO4-"],
+  H2O4S: ["H+", "H+", "SO4-2"],
+};
+
+/**
+ * Standard uncertainty in units of the last digit: the tables state 8 to 80 units as the range of their uncertainty,
+ * whose middle (25) is taken as two standard deviations.
+ */
+const UNITS_IN_LAST_DIGIT = 12.5;
+
+let index: Map<string, FormationRow[]> | undefined;
+
+/** @internal The same formula without its phase, which the tables keep apart. */
+export function withoutPhase(formula: Formula): Formula {
+  return formula.phase === undefined ? formula : parseFormula(formula.toString().replace(/\((?:s|l|g|aq|cr)\)$/, ""));
+}
+
+const keyOf = (formula: Formula): string => formula.toHill();
+
+function rowsOf(formula: Formula): readonly FormationRow[] {
+  if (index === undefined) {
+    index = new Map();
+    for (const row of FORMATION) {
+      const key = keyOf(parseFormula(row.formula));
+      index.set(key, [...(index.get(key) ?? []), row]);
+    }
+  }
+  const found = index.get(keyOf(formula)) ?? [];
+  // isomers: the notation decides where it can (CO(NH2)2 is not NH4OCN)
+  const same = found.filter((row) => parseFormula(row.formula).equals(formula));
+  if (same.length > 0) return same;
+  if (ISOMERS[formula.toHill()]?.test(formula.toString()) === false) return [];
+  return found.length > 0 && found.every((row) => row.formula === found[0]!.formula)
+    ? found
+    : plausible(found, formula);
+}
+
+/** Compositions shared by common isomers of which the table holds one: the notation must show which is meant. */
+const ISOMERS: Readonly<Record<string, RegExp>> = {
+  CH4N2O: /NH2/,
+  C2H6O: /OH/,
+};
+
+/** Different notations of one composition: taken when they cut the water off alike, refused when they may be isomers. */
+function plausible(found: readonly FormationRow[], formula: Formula): readonly FormationRow[] {
+  const alike = found.filter((row) => parseFormula(row.formula).hasSameParts(formula));
+  return alike.every((row) => row.formula === alike[0]!.formula) ? alike : [];
+}
+
+/** Values already handed out, so that one figure used twice is one input. */
+const given = /* @__PURE__ */ new WeakMap<FormationRow, Quantity>();
+
+function figureOf(row: FormationRow): Quantity {
+  const before = given.get(row);
+  if (before !== undefined) return before;
+  const decimals = row.enthalpy.includes(".") ? row.enthalpy.length - row.enthalpy.indexOf(".") - 1 : 0;
+  const exact = Number(row.enthalpy) === 0;
+  const spread = exact ? {} : { standardUncertainty: (UNITS_IN_LAST_DIGIT * 10 ** -decimals).toFixed(decimals + 1) };
+  const made = quantity(
+    { value: row.enthalpy, unit: "kJ/mol", ...spread },
+    {
+      symbol: `ΔfH(${row.formula},${row.state})`,
+      label: `enthalpy of formation of ${row.name}${row.form === undefined ? "" : ` (${row.form})`}, ${row.state}`,
+      source: cite(row.source),
+    },
+  );
+  given.set(row, made);
+  return made;
+}
+
+/** @internal */
+export function findFormation(
+  formula: Formula,
+  state: SubstanceState | undefined,
+  form: string | undefined,
+): FormationEnthalpy | undefined {
+  const bare = withoutPhase(formula);
+  const rows = rowsOf(bare);
+  const wanted = state ?? ORDER.find((candidate) => rows.some((row) => row.state === candidate));
+  const inState = rows.filter((row) => row.state === wanted);
+  const row = form === undefined ? inState[0] : inState.find((candidate) => candidate.form?.includes(form) === true);
+  if (row !== undefined) {
+    const warnings = row.note === undefined ? [] : [`${row.formula}: ${row.note}`];
+    if (form === undefined && inState.length > 1)
+      warnings.push(`${row.formula}: taken as ${row.form ?? row.name}, one of several forms`);
+    return {
+      formula: row.formula,
+      state: row.state,
+      form: row.form,
+      enthalpy: figureOf(row),
+      fromIons: [],
+      source: row.source,
+      warnings,
+    };
+  }
+  return state === "aq" ? fromIons(bare) : undefined;
+}
+
+/** A dissolved salt or strong acid as its ions. */
+function fromIons(formula: Formula): FormationEnthalpy | undefined {
+  const acid = STRONG_ACIDS[formula.toHill()];
+  const salt = acid === undefined ? saltIons(formula) : undefined;
+  const ions =
+    acid ??
+    salt?.cations.concat(salt.anion).flatMap(({ formula: ion, count }) => Array.from({ length: count }, () => ion));
+  if (ions === undefined) return undefined;
+  const found = ions.map((ion) => findFormation(parseFormula(ion), "aq", undefined));
+  if (found.some((ion) => ion === undefined)) return undefined;
+  const known = found as FormationEnthalpy[];
+  const units = unitsIn(formula, ions);
+  if (units === undefined) return undefined;
+  const total = sum(known.map(({ enthalpy }) => enthalpy));
+  return {
+    formula: formula.toString(),
+    state: "aq",
+    form: undefined,
+    enthalpy: (units === 1 ? total : total.times(BigInt(units))).named({
+      symbol: `ΔfH(${formula},aq)`,
+      label: `enthalpy of formation of dissolved ${formula}, as its ions`,
+      rule: "sum over the ions",
+    }),
+    fromIons: [...new Set(ions)],
+    source: known[0]!.source,
+    warnings: known.flatMap(({ warnings }) => warnings),
+  };
+}
+
+/** How many times the smallest unit of ions is in the formula. */
+function unitsIn(formula: Formula, ions: readonly string[]): number | undefined {
+  const [first] = formula.composition;
+  if (first === undefined) return undefined;
+  const per = ions.reduce((all, ion) => all + Number(parseFormula(ion).count(first.symbol).toString()), 0);
+  const units = Number(first.count.toString()) / per;
+  return Number.isInteger(units) && units > 0 ? units : undefined;
+}
+
+/**
+ * Standard enthalpy of formation of a substance.
+ *
+ * @param formula - formula, a phase at its end is read: `"CuSO4(aq)"`, `"CO2(g)"`; without one, the solid, liquid or gas
+ *   the bench meets
+ * @param options - `state` and `form` (part of the form's name, such as `"quartz"`), instead of the phase
+ * @returns enthalpy in kJ/mol at 298.15 K and 1 bar with standard uncertainty; a dissolved salt or strong acid as its ions
+ * @throws {ThermochemistryError} `thermochemistry.no-data`
+ * @source Wagman et al., The NBS Tables of Chemical Thermodynamic Properties (1982), and as each row says
+ * @category Heat
+ * @example
+ * formationEnthalpy("H2O").enthalpy.value.toString() // => "-285.83"
+ * formationEnthalpy("NaOH(aq)").fromIons // => ["Na+", "OH-"]
+ */
+export function formationEnthalpy(
+  formula: string | Formula,
+  options: { readonly state?: SubstanceState; readonly form?: string } = {},
+): FormationEnthalpy {
+  const read = typeof formula === "string" ? parseFormula(formula) : formula;
+  const found = findFormation(read, options.state ?? stateOf(read), options.form);
+  if (found !== undefined) return found;
+  throw noData([read.toString()]);
+}
+
+/** @internal State named by the phase of a formula. */
+export function stateOf(formula: Formula): SubstanceState | undefined {
+  return formula.phase === "cr" ? "s" : (formula.phase as SubstanceState | undefined);
+}
+
+/** @internal */
+export function noData(missing: readonly string[]): ThermochemistryError {
+  return new ThermochemistryError("thermochemistry.no-data", `no enthalpy of formation for ${missing.join(", ")}`, {
+    hint: "name the state, as in CuSO4(aq), or the hydrate that is really there",
+    details: { missing },
+  });
+}
+
+/**
+ * As `formationEnthalpy`, but gives the refusal back as data.
+ *
+ * @category Heat
+ * @example
+ * tryFormationEnthalpy("NaCl").ok // => true
+ */
+export function tryFormationEnthalpy(
+  formula: string | Formula,
+  options: { readonly state?: SubstanceState; readonly form?: string } = {},
+): Result<FormationEnthalpy> {
+  return attempt(() => formationEnthalpy(formula, options));
+}

@@ -1,0 +1,17 @@
+// Thermochemistry: does it get hot? Enthalpies of formation, heats of reaction, dissolving and dilution, temperature rise.
+export type { SubstanceState } from "./data/enthalpies";
+export type { ThermochemistryErrorCode } from "./error";
+export { ThermochemistryError } from "./error";
+export type { FormationEnthalpy } from "./formation";
+export { formationEnthalpy, tryFormationEnthalpy } from "./formation";
+export type { EnthalpyOptions, EnthalpyTerm, ReactionEnthalpy } from "./reaction";
+export {
+  reactionEnthalpy,
+  solutionEnthalpy,
+  sulfuricAcidDilution,
+  tryReactionEnthalpy,
+  trySolutionEnthalpy,
+  trySulfuricAcidDilution,
+} from "./reaction";
+export type { SweptWater, TemperatureRise, TemperatureRiseRequest } from "./temperature";
+export { temperatureRise, tryTemperatureRise, tryWaterSweptByGas, waterSweptByGas } from "./temperature";

@@ -1,0 +1,259 @@
+// How warm the batch gets: heat over mass times heat capacity, both shown, and what that does to it. No heat is taken to
+// be lost unless told, so the rise is the most there can be; evolving gas carries water vapour and heat away.
+import {
+  type AmountLike,
+  type MassLike,
+  type PressureLike,
+  type TemperatureLike,
+  vapourPressureOfWater,
+} from "../amount";
+import { type Formula, molarMass } from "../formula";
+import { attempt, type Result } from "../foundation/error";
+import {
+  apply,
+  expectDimension,
+  type Quantity,
+  type QuantityLike,
+  quantity,
+  type SpecificHeatCapacityText,
+} from "../quantity";
+import { solidChanges } from "../solubility";
+import { ThermochemistryError } from "./error";
+
+/** What `temperatureRise` needs to know. */
+export interface TemperatureRiseRequest {
+  /** Heat of the reaction, negative when given off; or give `enthalpy` with `amount`. */
+  readonly heat?: QuantityLike<"energy">;
+  readonly enthalpy?: QuantityLike<"molar energy">;
+  /** Moles of reaction as the equation is written. */
+  readonly amount?: AmountLike;
+  /** Mass of everything that is warmed, > 0. */
+  readonly mass: MassLike;
+  /** Heat capacity of the batch; default that of water, 4.18 J/(g K), a little high for a salt solution. */
+  readonly heatCapacity?: QuantityLike<"specific heat capacity", SpecificHeatCapacityText>;
+  /** Temperature before mixing; without it only the rise is told. */
+  readonly start?: TemperatureLike;
+  /** Hydrates lying in the batch as solids, to warn when they melt or lose water. */
+  readonly hydrates?: readonly (string | Formula)[];
+}
+
+/** How warm a batch gets. */
+export interface TemperatureRise {
+  /** Positive when the batch warms up. */
+  readonly rise: Quantity<"temperature difference">;
+  readonly end: Quantity<"temperature"> | undefined;
+  /** Heat set free, positive. */
+  readonly heatReleased: Quantity<"energy">;
+  readonly boils: boolean | undefined;
+  readonly freezes: boolean | undefined;
+  readonly assumptions: readonly string[];
+  readonly warnings: readonly string[];
+}
+
+/** Heat capacity of water near room temperature; a rectangular spread covers moderate salt solutions. */
+const WATER_CAPACITY = { value: "4.0", unit: "J/(g K)", halfWidth: "0.18", distribution: "rectangular" } as const;
+
+function heatOf(request: TemperatureRiseRequest): Quantity {
+  const { heat, enthalpy, amount } = request;
+  if (heat !== undefined && (enthalpy !== undefined || amount !== undefined)) {
+    throw new ThermochemistryError(
+      "thermochemistry.conflicting-options",
+      "heat given, and enthalpy with amount as well",
+    );
+  }
+  if (heat !== undefined)
+    return expectDimension(heat, "energy", "heat").named({ symbol: "q", label: "heat of the reaction" });
+  if (enthalpy === undefined || amount === undefined) {
+    throw new ThermochemistryError("thermochemistry.missing-option", "how much heat?", {
+      hint: "give heat, or enthalpy with the amount of reaction",
+    });
+  }
+  return expectDimension(enthalpy, "molar energy", "enthalpy")
+    .times(expectDimension(amount, "amount of substance", "amount"))
+    .to("kJ")
+    .named({ symbol: "q", label: "heat of the reaction", rule: "heat = enthalpy × amount of reaction" });
+}
+
+function positiveOf(like: QuantityLike, dimension: string, argument: string): Quantity {
+  const value = expectDimension(like, dimension, argument);
+  if (value.isPositive()) return value;
+  throw new ThermochemistryError("thermochemistry.not-positive", `${argument} must be more than zero, not ${value}`, {
+    details: { argument },
+  });
+}
+
+/** Hydrates that do not outlive the end temperature. */
+function hydrateWarnings(hydrates: readonly (string | Formula)[], end: number): string[] {
+  return hydrates.flatMap((hydrate) => {
+    let changes: ReturnType<typeof solidChanges>;
+    try {
+      changes = solidChanges(hydrate);
+    } catch {
+      return [];
+    }
+    const own = changes.find(
+      ({ below, celsius }) => below !== undefined && celsius <= end && sameSolid(below, String(hydrate)),
+    );
+    return own === undefined ? [] : [`${hydrate} melts in its own water or loses it above ${own.celsius} °C`];
+  });
+}
+
+const sameSolid = (a: string, b: string): boolean => molarMass(a).compare(molarMass(b)) === 0;
+
+/**
+ * Temperature rise of a batch from the heat of its reaction, with no heat lost.
+ *
+ * @param request - heat (negative when given off) or enthalpy with amount of reaction; mass of the batch; heat capacity
+ *   (default 4.0 ± 0.18 J/(g K), water and moderate salt solutions); start temperature
+ * @returns rise, end temperature, and whether it would boil or freeze
+ * @throws {ThermochemistryError} `thermochemistry.missing-option`, `thermochemistry.conflicting-options`,
+ *   `thermochemistry.not-positive`
+ * @source heat balance; heat capacity of water: general physics, spread for salt solutions common practice
+ * @category Heat
+ * @example
+ * temperatureRise({ heat: "-42 kJ", mass: "1 kg", heatCapacity: "4.2 J/(g K)", start: "20 °C" }).end?.toString() // => "30 °C"
+ */
+export function temperatureRise(request: TemperatureRiseRequest): TemperatureRise {
+  const heat = heatOf(request);
+  const mass = positiveOf(request.mass, "mass", "mass").named({ symbol: "m", label: "mass of the batch" });
+  const assumptions = ["no heat is lost to the vessel or the room"];
+  const capacity =
+    request.heatCapacity === undefined
+      ? quantity(WATER_CAPACITY, {
+          symbol: "c",
+          label: "heat capacity of the batch",
+          assumption: "the batch warms like a watery solution",
+        })
+      : positiveOf(request.heatCapacity, "specific heat capacity", "heatCapacity").named({
+          symbol: "c",
+          label: "heat capacity of the batch",
+        });
+  if (request.heatCapacity === undefined)
+    assumptions.push("the batch has the heat capacity of a watery solution, 3.82 to 4.18 J/(g K)");
+  const released = heat.negated().named({ symbol: "−q", label: "heat set free" });
+  const rise = riseOf(released, mass, capacity);
+  const end =
+    request.start === undefined
+      ? undefined
+      : expectDimension(request.start, "temperature", "start")
+          .to("°C")
+          .plus(rise)
+          .named({ label: "end temperature", rule: "start + rise" });
+  const celsius = end?.in("°C").toNumber();
+  const warnings: string[] = [];
+  const boils = celsius === undefined ? undefined : celsius >= 100;
+  const freezes = celsius === undefined ? undefined : celsius <= 0;
+  if (boils === true)
+    warnings.push("would boil: add slowly, cool, or dilute; the figure stops meaning a temperature at 100 °C");
+  if (freezes === true) warnings.push("would freeze");
+  if (celsius !== undefined) warnings.push(...hydrateWarnings(request.hydrates ?? [], celsius));
+  return { rise, end, heatReleased: released, boils, freezes, assumptions, warnings };
+}
+
+/** Heat over mass times heat capacity, as the temperature difference it is. */
+function riseOf(released: Quantity, mass: Quantity, capacity: Quantity): Quantity {
+  return apply(
+    [released.to("J"), mass.to("g"), capacity.to("J/(g K)")],
+    {
+      name: "rise",
+      unit: "ΔK",
+      value: ([q, m, c]) => q!.div(m!.times(c!)),
+      partials: ([q, m, c]) => [
+        c!.times(m!).pow(-1),
+        q!.negated().div(m!.pow(2).times(c!)),
+        q!.negated().div(m!.times(c!.pow(2))),
+      ],
+    },
+    { symbol: "ΔT", label: "temperature rise", rule: "rise = heat set free / (mass × heat capacity)" },
+  );
+}
+
+/**
+ * As `temperatureRise`, but gives the refusal back as data.
+ *
+ * @category Heat
+ * @example
+ * tryTemperatureRise({ mass: "1 kg" }).ok // => false
+ */
+export function tryTemperatureRise(request: TemperatureRiseRequest): Result<TemperatureRise> {
+  return attempt(() => temperatureRise(request));
+}
+
+/** Water carried off by an evolving gas. */
+export interface SweptWater {
+  readonly amount: Quantity<"amount of substance">;
+  readonly mass: Quantity<"mass">;
+  /** Heat the evaporation takes from the batch, positive. */
+  readonly heatTaken: Quantity<"energy">;
+}
+
+/** Heat of evaporation of water at 25 °C: difference of the two enthalpies of formation in the table. */
+const EVAPORATION = { value: "44.01", unit: "kJ/mol", standardUncertainty: "0.04" } as const;
+
+/**
+ * Water that an evolving gas carries off as vapour, leaving saturated.
+ *
+ * @param request - amount of dry gas, temperature of the batch (0 to below 100 °C), pressure (default 101.325 kPa)
+ * @returns amount and mass of water, and the heat its evaporation takes
+ * @throws {ThermochemistryError} `thermochemistry.not-positive`, `thermochemistry.outside-range` when the batch boils
+ * @throws {AmountError} `amount.outside-range` below 0 or above 100 °C
+ * @source Dalton's law with the vapour pressure of water; evaporation 44.0 kJ/mol from the NBS tables
+ * @category Heat
+ * @example
+ * waterSweptByGas({ gas: "1 mol", temperature: "25 °C" }).mass.format({ significant: 2 }) // => "0.58 g"
+ */
+export function waterSweptByGas(request: {
+  readonly gas: AmountLike;
+  readonly temperature: TemperatureLike;
+  readonly pressure?: PressureLike;
+}): SweptWater {
+  const gas = positiveOf(request.gas, "amount of substance", "gas").named({
+    symbol: "n(gas)",
+    label: "dry gas given off",
+  });
+  const pressure = positiveOf(request.pressure ?? "101.325 kPa", "pressure", "pressure").named({
+    symbol: "p",
+    label: "pressure",
+  });
+  const vapour = vapourPressureOfWater(request.temperature);
+  if (vapour.compare(pressure) >= 0) {
+    throw new ThermochemistryError(
+      "thermochemistry.outside-range",
+      "the batch boils: gas carries off water without limit",
+      {
+        details: { vapourPressure: String(vapour), pressure: String(pressure) },
+      },
+    );
+  }
+  const amount = gas
+    .times(vapour)
+    .dividedBy(pressure.minus(vapour))
+    .named({ symbol: "n(H2O)", label: "water vapour carried off", rule: "n(gas) × p(H2O) / (p − p(H2O))" });
+  const evaporation = quantity(EVAPORATION, {
+    symbol: "ΔvapH",
+    label: "heat of evaporation of water at 25 °C",
+    source: "NBS Tables 1982",
+  });
+  return {
+    amount,
+    mass: amount
+      .times(molarMass("H2O"))
+      .to("g")
+      .named({ label: "mass of water carried off", rule: "amount × molar mass" }),
+    heatTaken: amount
+      .times(evaporation)
+      .to("kJ")
+      .named({ label: "heat taken by evaporation", rule: "amount × heat of evaporation" }),
+  };
+}
+
+/**
+ * As `waterSweptByGas`, but gives the refusal back as data.
+ *
+ * @category Heat
+ * @example
+ * tryWaterSweptByGas({ gas: "1 mol", temperature: "25 °C" }).ok // => true
+ */
+export function tryWaterSweptByGas(request: Parameters<typeof waterSweptByGas>[0]): Result<SweptWater> {
+  return attempt(() => waterSweptByGas(request));
+}
