@@ -1,0 +1,233 @@
+// From a formula to its ions: which cations with which charge, which anions. Composition gives the candidates; charge
+// balance, usual charges and the way the formula is written choose among them.
+import type { ElementWord } from "./data/element-words";
+import { type Ion, ionIndex, isCationElement, timesIn, without } from "./ion-index";
+import type { Part } from "./notation";
+
+/** A cation and how many of it. */
+export interface CationUse {
+  readonly count: number;
+  /** Charge of one; for mixed valence the mean. */
+  readonly charge: number;
+  readonly element?: ElementWord;
+  readonly ion?: Ion;
+  /** The charges of a mixed-valence metal, lower first. */
+  readonly mixed?: readonly [number, number];
+  /** The charge could also be split another way: names must not state it. */
+  readonly undecided?: true;
+}
+
+/** An anion and how many of it. */
+export interface AnionUse {
+  readonly count: number;
+  readonly ion: Ion;
+}
+
+/** One way of reading a formula as a salt. */
+export interface Salt {
+  readonly cations: readonly CationUse[];
+  readonly anions: readonly AnionUse[];
+  /** Lower is likelier. */
+  readonly strain: number;
+}
+
+const MOST_ANION_KINDS = 3;
+/** Steps of the search for one formula; the largest anions come first, so what is cut off is far-fetched. */
+const MOST_SETS = 20_000;
+
+const whole = (n: number) => Math.abs(n - Math.round(n)) < 1e-9;
+
+/** Is the ion written out in the formula? */
+function isWritten(ion: Ion, text: string): boolean {
+  return (ion.row.written ?? [ion.row.formula]).some((way) => text.includes(way));
+}
+
+/** Metals left over, given the charge they must carry together; `undefined` when they cannot. */
+function metals(rest: ReadonlyMap<string, number>, charge: number): { uses: CationUse[]; strain: number } | undefined {
+  const uses: CationUse[] = [];
+  const open: { word: ElementWord; count: number }[] = [];
+  let needed = charge;
+  for (const [symbol, count] of rest) {
+    const word = ionIndex().elements.get(symbol);
+    if (word?.charges === undefined) return undefined;
+    if (word.charges.length === 1) {
+      uses.push({ element: word, count, charge: word.charges[0]! });
+      needed -= count * word.charges[0]!;
+    } else open.push({ word, count });
+  }
+  if (open.length === 0) return Math.abs(needed) < 1e-9 ? { uses, strain: 0 } : undefined;
+  if (needed <= 0) return undefined;
+  if (open.length === 1) return oneMetal(open[0]!, needed, uses);
+  return severalMetals(open, needed, uses);
+}
+
+function oneMetal(
+  { word, count }: { word: ElementWord; count: number },
+  needed: number,
+  uses: CationUse[],
+): { uses: CationUse[]; strain: number } | undefined {
+  const each = needed / count;
+  const usual = word.charges!;
+  if (whole(each)) {
+    const charge = Math.round(each);
+    if (charge > 8) return undefined;
+    const rank = usual.indexOf(charge);
+    return { uses: [...uses, { element: word, count, charge }], strain: rank < 0 ? 14 + charge : rank };
+  }
+  const sorted = [...usual].sort((a, b) => a - b);
+  const above = sorted.find((charge) => charge > each);
+  const below = sorted.filter((charge) => charge < each).at(-1);
+  if (above === undefined || below === undefined) return undefined;
+  return { uses: [...uses, { element: word, count, charge: each, mixed: [below, above] }], strain: 9 };
+}
+
+function severalMetals(
+  open: readonly { word: ElementWord; count: number }[],
+  needed: number,
+  uses: CationUse[],
+): { uses: CationUse[]; strain: number } | undefined {
+  let best: { charges: number[]; strain: number } | undefined;
+  let ways = 0;
+  const walk = (i: number, left: number, charges: number[], strain: number): void => {
+    if (i === open.length) {
+      if (Math.abs(left) > 1e-9) return;
+      ways += 1;
+      if (best === undefined || strain < best.strain) best = { charges: [...charges], strain };
+      return;
+    }
+    const { word, count } = open[i]!;
+    for (const [rank, charge] of word.charges!.entries())
+      if (left - count * charge > -1e-9) walk(i + 1, left - count * charge, [...charges, charge], strain + rank);
+  };
+  walk(0, needed, [], 0);
+  if (best === undefined) return undefined;
+  const { charges, strain } = best;
+  const undecided = ways > 1 ? { undecided: true as const } : {};
+  return {
+    uses: [...uses, ...open.map(({ word, count }, i) => ({ element: word, count, charge: charges[i]!, ...undecided }))],
+    strain,
+  };
+}
+
+/** How unlikely a set of anions is before its cations are known. */
+function anionStrain(anions: readonly AnionUse[], text: string): number {
+  let strain = 0;
+  for (const { ion, count } of anions) {
+    strain += 10 + (ion.row.rare ? 7 : 0) + (ion.parent === undefined ? 0 : 6) + count * 0.01;
+    if (ion.element === undefined && isWritten(ion, text)) strain -= 3 + ion.atoms * 0.1;
+  }
+  return strain;
+}
+
+/** Monatomic anions that share a salt with other anions; nitride, carbide and the like stand alone. */
+const SHARING: ReadonlySet<string> = /* @__PURE__ */ new Set(["O", "F", "Cl", "Br", "I", "S", "Se", "Te"]);
+
+function onlyMetals(rest: ReadonlyMap<string, number>): boolean {
+  for (const symbol of rest.keys()) if (!isCationElement(symbol)) return false;
+  return true;
+}
+
+/** Every way of taking anions out of a composition so that only metals are left. */
+function* anionSets(
+  rest: ReadonlyMap<string, number>,
+  pool: readonly Ion[],
+  from: number,
+  kinds: number,
+  budget: { left: number },
+): Generator<{ taken: AnionUse[]; rest: ReadonlyMap<string, number> }> {
+  if (onlyMetals(rest)) yield { taken: [], rest };
+  if (kinds === 0) return;
+  for (let i = from; i < pool.length; i += 1) {
+    const ion = pool[i]!;
+    if (ion.element !== undefined && !SHARING.has(ion.element.symbol) && kinds < MOST_ANION_KINDS) continue;
+    for (let count = timesIn(ion.counts, rest); count >= 1; count -= 1) {
+      budget.left -= 1;
+      if (budget.left < 0) return;
+      const left = without(rest, ion.counts, count);
+      if (ion.element !== undefined && !SHARING.has(ion.element.symbol) && !onlyMetals(left)) continue;
+      for (const more of anionSets(left, pool, i + 1, kinds - 1, budget))
+        yield { taken: [{ ion, count }, ...more.taken], rest: more.rest };
+    }
+  }
+}
+
+/** Anions that fit into a composition at least once. Hydride only where hydrogen is the one non-metal. */
+function anionPool(counts: ReadonlyMap<string, number>): Ion[] {
+  const { anions, elements } = ionIndex();
+  const others = [...counts.keys()].filter((symbol) => elements.get(symbol)?.charges === undefined);
+  const pool = anions.filter((ion) => {
+    if (ion.element?.symbol === "H" && others.length > 1) return false;
+    // a metal as the anion (bismuthide) only where nothing else can be one
+    if (ion.element?.charges !== undefined && others.length > 0) return false;
+    return timesIn(ion.counts, counts) >= 1;
+  });
+  return pool.sort((a, b) => b.atoms - a.atoms);
+}
+
+/**
+ * Ways of reading a composition as a salt of the given total charge, likeliest first.
+ *
+ * @param text - the part as written: polyatomic cations are only seen where they are written out
+ */
+export function salts(counts: ReadonlyMap<string, number>, text: string, charge = 0): Salt[] {
+  if (![...counts.values()].every((n) => n > 0)) return [];
+  const found: Salt[] = [];
+  const { cations } = ionIndex();
+  const starts: { uses: CationUse[]; rest: ReadonlyMap<string, number>; strain: number }[] = [];
+  for (const ion of cations) {
+    if (!isWritten(ion, text)) continue;
+    const count = timesIn(ion.counts, counts);
+    if (count === 0) continue;
+    const uses = [{ ion, count, charge: ion.charge }];
+    starts.push({ uses, rest: without(counts, ion.counts, count), strain: ion.row.rare ? 7 : -3 });
+  }
+  starts.push({ uses: [], rest: counts, strain: 0 });
+  const budget = { left: MOST_SETS };
+  for (const start of starts) {
+    // all of a written-out cation counts; a smaller number is only tried where that finds nothing
+    if (found.length > 0 && start.uses.length === 0 && starts.length > 1 && !starts[0]!.uses[0]!.ion!.row.rare) break;
+    const pool = anionPool(start.rest);
+    for (const { taken, rest } of anionSets(start.rest, pool, 0, MOST_ANION_KINDS, budget)) {
+      if (taken.length === 0) continue;
+      let needed = charge;
+      for (const { ion, count } of taken) needed -= ion.charge * count;
+      for (const use of start.uses) needed -= use.charge * use.count;
+      const solved = metals(rest, needed);
+      if (solved === undefined) continue;
+      const uses = [...start.uses, ...solved.uses];
+      if (uses.length === 0) continue;
+      const strain = start.strain + solved.strain + 10 * uses.length + anionStrain(taken, text);
+      found.push({ cations: uses, anions: taken, strain });
+    }
+  }
+  return found.sort((a, b) => a.strain - b.strain);
+}
+
+/** The likeliest reading of a part as a salt. */
+export function saltOf(part: Part, charge = 0): Salt | undefined {
+  if (![...part.counts.values()].every(whole)) return undefined;
+  return salts(part.counts, part.text, charge)[0];
+}
+
+/** An acid: one anion with all its charge met by hydrogen. */
+export interface Acid {
+  readonly ion: Ion;
+  readonly count: number;
+  readonly hydrogens: number;
+}
+
+/** The part as an acid of a listed anion: H2SO4, CH3COOH, C6H8O7, H3[Fe(CN)6]. */
+export function acidOf(part: Part): Acid | undefined {
+  const hydrogens = part.counts.get("H");
+  if (hydrogens === undefined) return undefined;
+  let best: Acid | undefined;
+  for (const ion of ionIndex().anions) {
+    if (ion.parent !== undefined || ion.element !== undefined) continue;
+    const count = timesIn(ion.counts, part.counts);
+    if (count !== 1) continue;
+    const rest = without(part.counts, ion.counts, 1);
+    if (rest.size !== 1 || rest.get("H") !== -ion.charge) continue;
+    if (best === undefined || (ion.row.acid !== undefined && best.ion.row.acid === undefined)) best = { ion, count, hydrogens };
+  }
+  return best;
+}

@@ -1,0 +1,102 @@
+// Ions ready for matching: composition of each, hydrogen salts of every polyvalent anion, look-up by name.
+import { ELEMENT_WORDS, type ElementWord } from "./data/element-words";
+import { ANIONS, CATIONS, type IonRow } from "./data/ions";
+import { compositionKey, readNotation } from "./notation";
+
+/** An ion with its composition. */
+export interface Ion {
+  readonly row: IonRow;
+  readonly counts: ReadonlyMap<string, number>;
+  readonly atoms: number;
+  readonly charge: number;
+  /** Polyatomic, or the element of a monatomic ion. */
+  readonly element?: ElementWord;
+  /** For a hydrogen salt made by rule: the anion without its hydrogen. */
+  readonly parent?: Ion;
+}
+
+interface IonIndex {
+  readonly anions: readonly Ion[];
+  readonly cations: readonly Ion[];
+  readonly byName: ReadonlyMap<string, readonly Ion[]>;
+  readonly elements: ReadonlyMap<string, ElementWord>;
+}
+
+const HYDROGENS = ["", "hydrogen", "dihydrogen", "trihydrogen", "tetrahydrogen"];
+
+function ionOf(row: IonRow, extra: { element?: ElementWord; parent?: Ion } = {}): Ion {
+  const part = readNotation(row.formula).parts[0]!;
+  let atoms = 0;
+  for (const n of part.counts.values()) atoms += n;
+  return { row, counts: part.counts, atoms, charge: row.charge, ...extra };
+}
+
+/** Hydrogen salts of an anion that the table does not list by itself. */
+function hydrogenKin(ion: Ion, listed: ReadonlySet<string>): Ion[] {
+  const found: Ion[] = [];
+  if (ion.charge >= -1 || ion.row.rare || /[()]/.test(ion.row.name) || ion.counts.size < 2) return found;
+  for (let n = 1; n < -ion.charge && n < HYDROGENS.length; n += 1) {
+    const counts = new Map(ion.counts).set("H", (ion.counts.get("H") ?? 0) + n);
+    if (listed.has(`${compositionKey(counts)} ${ion.charge + n}`)) continue;
+    const also = (ion.row.also ?? []).map((name) => `${HYDROGENS[n]}${name}`);
+    const formula = `H${n === 1 ? "" : n}${ion.row.formula}`;
+    const row: IonRow = { formula, charge: ion.charge + n, name: `${HYDROGENS[n]}${ion.row.name}`, also };
+    found.push({ row, counts, atoms: ion.atoms + n, charge: row.charge, parent: ion });
+  }
+  return found;
+}
+
+let built: IonIndex | undefined;
+
+/** The index, built on first use. */
+export function ionIndex(): IonIndex {
+  if (built !== undefined) return built;
+  const elements = new Map(ELEMENT_WORDS.map((word) => [word.symbol, word] as const));
+  const listed = ANIONS.map((row) => ionOf(row));
+  const keys = new Set(listed.map((ion) => `${compositionKey(ion.counts)} ${ion.charge}`));
+  const anions = [...listed, ...listed.flatMap((ion) => hydrogenKin(ion, keys))];
+  for (const word of ELEMENT_WORDS)
+    if (word.ide !== undefined)
+      anions.push(ionOf({ formula: word.symbol, charge: -word.ideCharge!, name: word.ide }, { element: word }));
+  const cations = CATIONS.map((row) => ionOf(row));
+  const byName = new Map<string, Ion[]>();
+  for (const ion of [...anions, ...cations])
+    for (const name of new Set([ion.row.name, ...(ion.row.also ?? [])])) {
+      const list = byName.get(name);
+      if (list === undefined) byName.set(name, [ion]);
+      else list.push(ion);
+    }
+  built = { anions, cations, byName, elements };
+  return built;
+}
+
+/** Does the metal form cations of its own? */
+export function isCationElement(symbol: string): boolean {
+  return ionIndex().elements.get(symbol)?.charges !== undefined;
+}
+
+/** How often `small` fits into `large`. */
+export function timesIn(small: ReadonlyMap<string, number>, large: ReadonlyMap<string, number>): number {
+  let times = Number.POSITIVE_INFINITY;
+  for (const [symbol, n] of small) {
+    const has = large.get(symbol);
+    if (has === undefined) return 0;
+    times = Math.min(times, Math.floor(has / n + 1e-9));
+  }
+  return times;
+}
+
+/** `large` less `times` of `small`; symbols that reach zero go. */
+export function without(
+  large: ReadonlyMap<string, number>,
+  small: ReadonlyMap<string, number>,
+  times: number,
+): Map<string, number> {
+  const rest = new Map(large);
+  for (const [symbol, n] of small) {
+    const left = rest.get(symbol)! - n * times;
+    if (Math.abs(left) < 1e-9) rest.delete(symbol);
+    else rest.set(symbol, left);
+  }
+  return rest;
+}
