@@ -175,7 +175,7 @@ export function salts(counts: ReadonlyMap<string, number>, text: string, charge 
   const { cations } = ionIndex();
   const starts: { uses: CationUse[]; rest: ReadonlyMap<string, number>; strain: number }[] = [];
   for (const ion of cations) {
-    if (!isWritten(ion, text)) continue;
+    if (ion.row.alone || !isWritten(ion, text)) continue;
     const count = timesIn(ion.counts, counts);
     if (count === 0) continue;
     const uses = [{ ion, count, charge: ion.charge }];
@@ -227,7 +227,8 @@ export function acidOf(part: Part): Acid | undefined {
     if (count !== 1) continue;
     const rest = without(part.counts, ion.counts, 1);
     if (rest.size !== 1 || rest.get("H") !== -ion.charge) continue;
-    if (best === undefined || (ion.row.acid !== undefined && best.ion.row.acid === undefined)) best = { ion, count, hydrogens };
+    if (best === undefined || (ion.row.acid !== undefined && best.ion.row.acid === undefined))
+      best = { ion, count, hydrogens };
   }
   return best;
 }

@@ -7,8 +7,7 @@ export type SubstanceErrorCode =
   | "substance.bad-input"
   | "substance.no-name"
   | "substance.too-long"
-  | "substance.unknown-name"
-  | "substance.unreadable-formula";
+  | "substance.unknown-name";
 
 /**
  * A name, a formula or a shop word that cannot be answered.

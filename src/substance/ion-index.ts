@@ -61,7 +61,7 @@ export function ionIndex(): IonIndex {
   const cations = CATIONS.map((row) => ionOf(row));
   const byName = new Map<string, Ion[]>();
   for (const ion of [...anions, ...cations])
-    for (const name of new Set([ion.row.name, ...(ion.row.also ?? [])])) {
+    for (const name of new Set([ion.row.name, ...(ion.row.also ?? [])].map((one) => one.toLowerCase()))) {
       const list = byName.get(name);
       if (list === undefined) byName.set(name, [ion]);
       else list.push(ion);

@@ -1,6 +1,7 @@
 // How a formula is written, kept for naming: the parts joined by adduct dots, and inside each the units in their order
-// and brackets. Composition alone (the formula room's business) cannot tell a ligand from a counter-ion.
-import { SubstanceError } from "./error";
+// and brackets. Composition alone cannot tell a ligand from a counter-ion.
+import { elementOf, symbolAt } from "../element/symbols";
+import { Formula, parseFormula, tryParseFormula } from "../formula";
 
 /** One element symbol or one bracketed group, with how often it stands there. */
 export interface Unit {
@@ -27,21 +28,10 @@ export interface Part {
 export interface Notation {
   readonly parts: readonly Part[];
   readonly charge: number;
+  readonly phase?: string;
 }
 
-const DEEPEST_NESTING = 20;
-const DOTS = "·•⋅∙*.";
-const CLOSING: Readonly<Record<string, string>> = { "(": ")", "[": "]", "{": "}" };
-const FRACTIONS: Readonly<Record<string, string>> = { "½": "0.5", "¼": "0.25", "¾": "0.75", "⅓": "1/3", "⅔": "2/3" };
-
-/** Subscript digits to plain ones, spaces around dots away, vulgar fractions to decimals. */
-function fold(text: string): string {
-  return text
-    .replace(/[₀-₉]/g, (c) => String(c.charCodeAt(0) - 0x2080))
-    .replace(/[½¼¾⅓⅔]/g, (c) => FRACTIONS[c]!)
-    .replace(/\s*([·•⋅∙*])\s*/g, "$1")
-    .trim();
-}
+const CLOSING = { "(": ")", "[": "]", "{": "}" } as const;
 
 /** Atoms of a list of units, added up into `into`. */
 function addCounts(units: readonly Unit[], times: number, into: Map<string, number>): void {
@@ -59,107 +49,60 @@ export function countsOf(units: readonly Unit[]): Map<string, number> {
   return counts;
 }
 
-class Reader {
-  private at = 0;
-
-  constructor(private readonly text: string) {}
-
-  private refuse(problem: string): never {
-    throw new SubstanceError("substance.unreadable-formula", problem, { input: this.text, position: this.at });
-  }
-
-  /** `2`, `0.5`, `1/2`: a leading number may be a decimal; a subscript only when it starts with `0.`. */
-  private number(leading: boolean): number | undefined {
-    const pattern = leading ? /\d+(?:\.\d+)?(?:\/\d+)?/y : /0\.\d+|\d+/y;
-    pattern.lastIndex = this.at;
-    const found = pattern.exec(this.text);
-    if (found === null) return undefined;
-    this.at += found[0].length;
-    const [over, under] = found[0].split("/");
-    const value = Number(over) / Number(under ?? "1");
-    if (!(value > 0) || value > 1e6) this.refuse("a count must be positive and at most a million");
-    return value;
-  }
-
-  private units(end: string | undefined, depth: number): Unit[] {
-    if (depth > DEEPEST_NESTING) this.refuse(`brackets nested deeper than ${DEEPEST_NESTING}`);
-    const found: Unit[] = [];
-    for (;;) {
-      const c = this.text[this.at];
-      if (c === undefined || c === end || (depth === 0 && DOTS.includes(c))) return found;
-      const closing = CLOSING[c];
-      if (closing !== undefined) {
-        this.at += 1;
-        const start = this.at;
-        const members = this.units(closing, depth + 1);
-        if (this.text[this.at] !== closing) this.refuse(`expected ${closing}`);
-        if (members.length === 0) this.refuse("an empty bracket");
-        const text = this.text.slice(start, this.at);
-        this.at += 1;
-        found.push({ text, members, bracket: c as "(" | "[" | "{", count: this.number(false) ?? 1 });
-        continue;
-      }
-      const symbol = /[A-Z][a-z]?/y;
-      symbol.lastIndex = this.at;
-      const match = symbol.exec(this.text);
-      if (match === null) this.refuse("expected an element symbol or a bracket");
-      this.at += match[0].length;
-      found.push({ text: match[0], count: this.number(false) ?? 1 });
-    }
-  }
-
-  read(): Part[] {
-    const parts: Part[] = [];
-    for (;;) {
-      const multiplier = this.number(true) ?? 1;
-      const start = this.at;
-      const units = this.units(undefined, 0);
-      if (units.length === 0) this.refuse("expected an element symbol or a bracket");
-      parts.push({ multiplier, units, counts: countsOf(units), text: this.text.slice(start, this.at) });
-      if (this.at >= this.text.length) return parts;
-      this.at += 1;
-    }
-  }
+/** Units as text again. */
+export function unitsText(units: readonly Unit[]): string {
+  return units
+    .map((unit) => {
+      const count = unit.count === 1 ? "" : String(unit.count);
+      return unit.bracket === undefined ? unit.text + count : unit.bracket + unit.text + CLOSING[unit.bracket] + count;
+    })
+    .join("");
 }
 
-/** Trailing charge: `^2+`, `^+2`, a space and `2+`, superscripts, or one bare sign. */
-function splitCharge(text: string): [string, number] {
-  const folded = text
-    .replace(/[⁰¹²³⁴-⁹]/g, (c) => `^${"⁰¹²³⁴⁵⁶⁷⁸⁹".indexOf(c)}`)
-    .replace(/⁺/g, "+")
-    .replace(/[⁻−]/g, "-");
-  const match =
-    /^(.*?)(?:\^\{?|\s+|(?<=[\])]))?(\d*)([+-])\}?$/.exec(folded) ?? /^(.*?)(?:\^\{?|\s+)()([+-]\d+)\}?$/.exec(folded);
-  if (match === null) {
-    const signed = /^(.*?)([+-]\d+)$/.exec(folded);
-    return signed === null ? [folded, 0] : [signed[1]!, Number(signed[2])];
-  }
-  const [, core, digits, sign] = match;
-  if (sign!.length > 1) return [core!, Number(sign)];
-  const atom =
-    /^[+-]/.test(sign!) &&
-    digits !== "" &&
-    !/(?:\^\{?|\s|[\])])$/.test(folded.slice(0, folded.length - 1 - digits!.length));
-  // `NO3-`: the 3 is a subscript, the charge is one
-  if (atom) return [core! + digits!, sign === "+" ? 1 : -1];
-  const size = digits === "" ? 1 : Number(digits);
-  return [core!, sign === "+" ? size : -size];
+/** Symbol of an atom node; nuclides keep their mass number, so that no table row matches them by mistake. */
+function symbolOf(atom: number, short: boolean): string {
+  const element = symbolAt(elementOf(atom));
+  if (atom < 1000) return element;
+  const mass = atom % 1000;
+  return short ? (mass === 2 ? "D" : "T") : `[${mass}${element}]`;
 }
 
-/** Reads a formula as it is written; throws `substance.unreadable-formula` with the place. */
-export function readNotation(text: string): Notation {
-  const [core, charge] = splitCharge(fold(text));
-  return { parts: new Reader(core.trim()).read(), charge };
+/** The formula's parts with units in written order. */
+export function notationOf(formula: Formula): Notation {
+  const parts: { multiplier: number; units: Unit[] }[] = [];
+  const stack: { units: Unit[]; bracket: "(" | "[" | "{"; count: number }[] = [];
+  let units: Unit[] = [];
+  for (const node of formula.reading().nodes) {
+    if (node.kind === "part" && stack.length === 0) {
+      units = [];
+      parts.push({ multiplier: node.number.n / node.number.d, units });
+    } else if (node.kind === "atom") {
+      units.push({ text: symbolOf(node.atom, node.short), count: node.count.n / node.count.d });
+    } else if (node.kind === "open") {
+      stack.push({ units, bracket: node.bracket, count: node.count.n / node.count.d });
+      units = [];
+    } else if (node.kind === "close") {
+      const { units: outer, bracket, count } = stack.pop()!;
+      outer.push({ text: unitsText(units), members: units, bracket, count });
+      units = outer;
+    }
+  }
+  return {
+    parts: parts.map((part) => ({ ...part, counts: countsOf(part.units), text: unitsText(part.units) })),
+    charge: formula.charge,
+    ...(formula.phase === undefined ? {} : { phase: formula.phase }),
+  };
+}
+
+/** Reads a formula as it is written; throws the formula room's errors. */
+export function readNotation(formula: string | Formula): Notation {
+  return notationOf(formula instanceof Formula ? formula : parseFormula(formula));
 }
 
 /** The same, or `undefined` where the text is no formula. */
 export function tryReadNotation(text: string): Notation | undefined {
-  try {
-    return readNotation(text);
-  } catch (error) {
-    if (error instanceof SubstanceError) return undefined;
-    throw error;
-  }
+  const outcome = tryParseFormula(text);
+  return outcome.ok ? notationOf(outcome.value) : undefined;
 }
 
 /** One text per composition: symbols sorted, counts as shortest decimals. */
@@ -175,9 +118,56 @@ export function isWater(part: Part): boolean {
   return part.counts.size === 2 && part.counts.get("H") === 2 && part.counts.get("O") === 1;
 }
 
+/** Other writings of molecules whose composition alone would not tell them from their isomers. */
+const SAME_MOLECULE: Readonly<Record<string, string>> = {
+  "(COOH)2": "H2C2O4",
+  HOOCCOOH: "H2C2O4",
+  CH3CO2H: "CH3COOH",
+  HC2H3O2: "CH3COOH",
+  HCH3COO: "CH3COOH",
+  HCO2H: "HCOOH",
+  HCHO2: "HCOOH",
+  CH3CH2OH: "C2H5OH",
+  "(CH3)2CO": "CH3COCH3",
+  "CH3C(O)CH3": "CH3COCH3",
+  "(NH2)2CO": "CO(NH2)2",
+  NH2CONH2: "CO(NH2)2",
+  H2NCONH2: "CO(NH2)2",
+  CON2H4: "CO(NH2)2",
+  "(CH3)2CHOH": "C3H8O",
+  "CH3CH(OH)CH3": "C3H8O",
+  CH3CHOHCH3: "C3H8O",
+  H3C6H5O7: "C6H8O7",
+  H2C4H4O6: "C4H6O6",
+  HC6H7O6: "C6H8O6",
+};
+
+/** Carbon with hydrogen and nothing ionic in sight: isomers are likely, so the writing counts. */
+function isOrganic(part: Part): boolean {
+  if (!part.counts.has("C") || !part.counts.has("H") || part.text.includes("NH4")) return false;
+  for (const symbol of part.counts.keys()) if (!MOLECULE_SYMBOLS.has(symbol)) return false;
+  return true;
+}
+
+const MOLECULE_SYMBOLS: ReadonlySet<string> = /* @__PURE__ */ new Set([
+  "C",
+  "H",
+  "N",
+  "O",
+  "S",
+  "P",
+  "F",
+  "Cl",
+  "Br",
+  "I",
+]);
+
 /** One text per formula whatever the order of atoms and of parts: what the tables are looked up by. */
 export function formulaKey(notation: Notation): string {
-  const parts = notation.parts.map((part) => `${Number(part.multiplier.toFixed(6))}*${compositionKey(part.counts)}`);
+  const parts = notation.parts.map((part) => {
+    const key = isOrganic(part) ? (SAME_MOLECULE[part.text] ?? part.text) : compositionKey(part.counts);
+    return `${Number(part.multiplier.toFixed(6))}*${key}`;
+  });
   return parts.sort().join(" . ") + (notation.charge === 0 ? "" : ` ^${notation.charge}`);
 }
 

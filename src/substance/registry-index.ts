@@ -29,7 +29,7 @@ function push<T>(map: Map<string, T[]>, key: string, value: T): void {
 
 /** All names of a row, with the remark each carries. */
 export function namesOfRow(row: RegistryRow): NamedRow[] {
-  const names: NamedRow[] = [{ row, name: row.name }];
+  const names: NamedRow[] = [row.name, ...(row.systematic ?? [])].map((name) => ({ row, name }));
   for (const other of row.otherNames ?? [])
     names.push(typeof other === "string" ? { row, name: other } : { row, name: other.name, remark: other.remark });
   return names;

@@ -1,25 +1,11 @@
 // A name or a formula, whichever was given, to one formula text of ours.
-import { ELEMENT_WORDS } from "./data/element-words";
 import { readableText, SubstanceError } from "./error";
 import { type Notation, tryReadNotation } from "./notation";
 import { rowOf, rowsNamed } from "./registry-index";
 
-let symbols: ReadonlySet<string> | undefined;
-
-/** Symbols of the elements, with deuterium and tritium. */
-function knownSymbols(): ReadonlySet<string> {
-  symbols ??= new Set([...ELEMENT_WORDS.map((word) => word.symbol), "D", "T"]);
-  return symbols;
-}
-
-/** The text read as a formula, if every symbol in it is an element. */
+/** The text read as a formula, if it is one. */
 export function asNotation(text: string): Notation | undefined {
-  const notation = tryReadNotation(text);
-  if (notation === undefined) return undefined;
-  const known = knownSymbols();
-  return notation.parts.every((part) => [...part.counts.keys()].every((symbol) => known.has(symbol)))
-    ? notation
-    : undefined;
+  return tryReadNotation(text);
 }
 
 /** What was given, as formula text and as read. */

@@ -17,6 +17,8 @@ export interface IonRow {
   readonly colour?: string;
   /** Only taken when nothing commoner fits the composition. */
   readonly rare?: true;
+  /** Named so only by itself: salts are named by their metal and oxide (vanadium(IV) oxide sulfate). */
+  readonly alone?: true;
   readonly source?: SourceKey;
 }
 
@@ -95,6 +97,7 @@ export const ANIONS: readonly IonRow[] = [
     name: "peroxosulfate",
     acid: "peroxosulfuric acid",
     also: ["peroxysulfate", "peroxymonosulfate", "peroxomonosulfate"],
+    rare: true,
   },
   {
     formula: "HSO5",
@@ -305,7 +308,7 @@ export const ANIONS: readonly IonRow[] = [
     also: ["hexafluorosilicate", "fluorosilicate", "fluosilicate", "silicofluoride"],
   },
   // -- metals in the anion
-  { formula: "AlO2", charge: -1, name: "dioxidoaluminate", also: ["aluminate"], rare: true },
+  { formula: "AlO2", charge: -1, name: "aluminate", also: ["dioxidoaluminate"], rare: true },
   { formula: "Al(OH)4", charge: -1, name: "tetrahydroxidoaluminate", also: ["tetrahydroxoaluminate"] },
   { formula: "AlF6", charge: -3, name: "hexafluoridoaluminate", also: ["hexafluoroaluminate"] },
   { formula: "AlH4", charge: -1, name: "tetrahydridoaluminate", also: ["aluminium hydride", "alanate"] },
@@ -391,9 +394,9 @@ export const CATIONS: readonly IonRow[] = [
     name: "oxidovanadium(IV)",
     also: ["vanadyl", "vanadyl(IV)", "vanadyl(2+)"],
     colour: "blue",
-    rare: true,
+    alone: true,
   },
-  { formula: "VO2", charge: 1, name: "dioxidovanadium(V)", also: ["pervanadyl"], colour: "yellow", rare: true },
-  { formula: "ZrO", charge: 2, name: "oxidozirconium(IV)", also: ["zirconyl"], rare: true },
-  { formula: "TiO", charge: 2, name: "oxidotitanium(IV)", also: ["titanyl"], rare: true },
+  { formula: "VO2", charge: 1, name: "dioxidovanadium(V)", also: ["pervanadyl"], colour: "yellow", alone: true },
+  { formula: "ZrO", charge: 2, name: "oxidozirconium(IV)", also: ["zirconyl"], alone: true },
+  { formula: "TiO", charge: 2, name: "oxidotitanium(IV)", also: ["titanyl"], alone: true },
 ];

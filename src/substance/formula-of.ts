@@ -1,0 +1,104 @@
+// One formula for a name, or a refusal that says what the name leaves open and which names come near.
+
+import { type Formula, parseFormula } from "../formula";
+import { attempt, type Result } from "../foundation/error";
+import { readableText, SubstanceError } from "./error";
+import { knownWords, splitWords } from "./name-parse";
+import { type ReadingOptions, readingsOf, splitHydrate } from "./readings";
+import { registryIndex, rowsNamed } from "./registry-index";
+import { nameKey, plainName, slips } from "./words";
+
+/** Names nearest to one that is not known: registry names, and the name with each word put right. */
+export function nearestNames(name: string, most = 3): string[] {
+  const plain = plainName(name).name;
+  const found: [number, string][] = [];
+  const key = nameKey(plain);
+  const limit = key.length < 5 ? 1 : 2;
+  for (const [other, rows] of registryIndex().byName) {
+    const distance = slips(key, other, limit);
+    if (distance <= limit) found.push([distance, rows[0]!.name]);
+  }
+  const mended = mendWords(plain);
+  if (mended !== undefined && mended !== plain) found.push([0, mended]);
+  return [...new Set(found.sort((a, b) => a[0] - b[0]).map(([, text]) => text))].slice(0, most);
+}
+
+/** The name with unknown words replaced by the nearest known ones, if that makes a name. */
+function mendWords(plain: string): string | undefined {
+  const words = knownWords();
+  const known = new Set(words);
+  const mended = splitWords(plain).map((word) => {
+    const bare = word.replace(/\(.*$/, "");
+    if (known.has(bare) || bare.length < 4) return word;
+    let best: [number, string] | undefined;
+    for (const other of words) {
+      const distance = slips(bare, other, 2);
+      if (distance <= 2 && (best === undefined || distance < best[0])) best = [distance, other];
+    }
+    return best === undefined ? word : best[1] + word.slice(bare.length);
+  });
+  const text = mended.join(" ");
+  return text !== plain && readingsOf(text).length > 0 ? text : undefined;
+}
+
+function unknownNameError(text: string): SubstanceError {
+  const plain = plainName(text).name;
+  const hydrate = splitHydrate(plain);
+  if (hydrate !== undefined && hydrate.water === undefined && rowsNamed(hydrate.core).length > 0) {
+    const near = [...registryIndex().byName.values()]
+      .map((rows) => rows[0]!)
+      .filter(({ row, name }) => name === row.name && nameKey(row.name).startsWith(`${nameKey(hydrate.core)} `))
+      .map(({ name }) => name);
+    return new SubstanceError("substance.unknown-name", `"${text}" does not say how much water`, {
+      input: text,
+      hint: near.length > 0 ? `known: ${near.join("; ")}` : "say monohydrate, dihydrate ...",
+      details: { nearest: near },
+    });
+  }
+  const near = nearestNames(text);
+  return new SubstanceError("substance.unknown-name", `no rule or table reads "${text}"`, {
+    input: text,
+    hint:
+      near.length > 0 ? `did you mean ${near.join(" or ")}` : "give the formula on the label, or its systematic name",
+    details: { nearest: near },
+  });
+}
+
+/**
+ * Formula of a name: systematic names by rule, older and trade names from the tables. A name with several meanings is
+ * refused with all of them.
+ *
+ * @param name - such as "iron(III) sulfate nonahydrate", "cupric chloride", "blue vitriol", "sulfate ion"
+ * @param options - `literal: true` takes an ambiguous trade name by the rules alone (magnesium carbonate is then MgCO3)
+ * @throws {SubstanceError} `substance.ambiguous-name` with the readings in `details`, `substance.unknown-name` with the nearest
+ * names, `substance.bad-input`, `substance.too-long`
+ * @source Nomenclature of Inorganic Chemistry, IUPAC Recommendations 2005; tables as {@link readingsOf}
+ * @category Names
+ * @example
+ * formulaOf("iron(III) sulfate nonahydrate") // => Fe2(SO4)3.9H2O
+ * formulaOf("dinitrogen pentoxide") // => N2O5
+ * formulaOf("potassium hexacyanoferrate(II)") // => K4[Fe(CN)6]
+ * formulaOf("magnesium carbonate", { literal: true }) // => MgCO3
+ */
+export function formulaOf(name: string, options: ReadingOptions = {}): Formula {
+  const text = readableText(name, "a name");
+  const readings = readingsOf(text, options);
+  if (readings.length === 1) return parseFormula(readings[0]!.formula);
+  if (readings.length === 0) throw unknownNameError(text);
+  throw new SubstanceError("substance.ambiguous-name", `"${text}" stands for ${readings.length} substances`, {
+    input: text,
+    hint: readings.map((one) => `${one.formula} (${one.decides})`).join("; "),
+    details: { readings },
+  });
+}
+
+/**
+ * As {@link formulaOf}, with the error returned instead of thrown.
+ *
+ * @category Names
+ * @example
+ * tryFormulaOf("soda").ok // => false
+ */
+export function tryFormulaOf(name: string, options?: ReadingOptions): Result<Formula> {
+  return attempt(() => formulaOf(name, options));
+}

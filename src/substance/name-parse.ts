@@ -1,0 +1,256 @@
+// The words of a name to ions and complexes: every way each word can be read, prefixes and oxidation numbers included.
+
+import { ELEMENT_WORDS, type ElementWord } from "./data/element-words";
+import type { LigandRow } from "./data/ligands";
+import { LIGANDS } from "./data/ligands";
+import { type Ion, ionIndex } from "./ion-index";
+import { leadingPrefixes, romanNumber } from "./prefixes";
+
+/** One species of a name: an ion, or a metal whose charge the name may leave open. */
+export interface Species {
+  /** Formula text of one, without charge. */
+  readonly text: string;
+  /** Set in brackets when more than one stands in a formula. */
+  readonly group: boolean;
+  /** Signed charge of one; `undefined` where the name does not tell. */
+  readonly charge: number | undefined;
+  /** How many, if a prefix says so. */
+  readonly count: number | undefined;
+  readonly element?: ElementWord;
+  /** Two charges of a mixed-valence metal. */
+  readonly mixed?: readonly [number, number];
+  readonly ion?: Ion;
+}
+
+interface WordIndex {
+  readonly elements: ReadonlyMap<string, ElementWord>;
+  readonly adjectives: ReadonlyMap<string, { element: ElementWord; charge: number }>;
+  readonly ligands: readonly (readonly [string, LigandRow])[];
+  readonly centres: readonly (readonly [string, ElementWord, boolean])[];
+}
+
+let built: WordIndex | undefined;
+
+function wordIndex(): WordIndex {
+  if (built !== undefined) return built;
+  const elements = new Map<string, ElementWord>();
+  const adjectives = new Map<string, { element: ElementWord; charge: number }>();
+  const centres: [string, ElementWord, boolean][] = [];
+  for (const word of ELEMENT_WORDS) {
+    for (const name of [word.name, ...(word.also ?? [])]) elements.set(name, word);
+    for (const [charge, name] of Object.entries(word.older ?? {}))
+      adjectives.set(name, { element: word, charge: Number(charge) });
+    if (word.charges !== undefined) centres.push([word.name, word, false]);
+    if (word.ate !== undefined) centres.push([word.ate, word, true]);
+  }
+  const ligands = LIGANDS.flatMap((row) =>
+    [row.name, ...(row.also ?? [])].map((name) => [name.toLowerCase(), row] as const),
+  );
+  ligands.sort((a, b) => b[0].length - a[0].length);
+  centres.sort((a, b) => b[0].length - a[0].length);
+  built = { elements, adjectives, ligands, centres };
+  return built;
+}
+
+/** The element of a name, any spelling. */
+export function elementNamed(name: string): ElementWord | undefined {
+  return wordIndex().elements.get(name);
+}
+
+/** Names a misspelt word is compared with. */
+export function knownWords(): string[] {
+  const { elements, adjectives } = wordIndex();
+  return [...elements.keys(), ...adjectives.keys(), ...ionIndex().byName.keys()];
+}
+
+/** `copper(ii)` to its name and what the bracket says. */
+function splitBracket(word: string): { name: string; roman?: readonly number[]; charge?: number } {
+  const match = /^(.*?)\s*\(([^()]*)\)$/.exec(word);
+  if (match === null) return { name: word };
+  const inside = match[2]!;
+  const signed = /^(\d+)([+-])$/.exec(inside);
+  if (signed !== null) return { name: match[1]!, charge: Number(signed[1]) * (signed[2] === "+" ? 1 : -1) };
+  const numbers = inside.split(/[,/]\s*/).map(romanNumber);
+  if (numbers.every((n): n is number => n !== undefined)) return { name: match[1]!, roman: numbers };
+  return { name: word };
+}
+
+/** The word with a counting prefix taken off in every way, the word itself first. */
+function* counted(word: string): Generator<{ rest: string; count: number | undefined }> {
+  yield { rest: word, count: undefined };
+  for (const { n, rest, multiple } of leadingPrefixes(word)) {
+    const enclosed = /^\((.*)\)$/.exec(rest)?.[1];
+    if (enclosed !== undefined) yield { rest: enclosed, count: n };
+    else if (!multiple && rest !== "") yield { rest: rest.replace(/^-/, ""), count: n };
+  }
+}
+
+/** Ligands in a run of additive names: `tetraammineaqua`, `tris(oxalato)`. The first full reading wins. */
+function ligandsOf(text: string, budget: { left: number }): { row: LigandRow; count: number }[] | undefined {
+  budget.left -= 1;
+  if (budget.left < 0) return undefined;
+  if (text === "") return [];
+  const trimmed = text.replace(/^-/, "");
+  const tryRest = (row: LigandRow, count: number, rest: string) => {
+    const more = ligandsOf(rest, budget);
+    return more === undefined ? undefined : [{ row, count }, ...more];
+  };
+  for (const [name, row] of wordIndex().ligands) {
+    if (trimmed.startsWith(`(${name})`)) return tryRest(row, 1, trimmed.slice(name.length + 2));
+    if (trimmed.startsWith(name)) {
+      const found = tryRest(row, 1, trimmed.slice(name.length));
+      if (found !== undefined) return found;
+    }
+  }
+  for (const { n, rest } of leadingPrefixes(trimmed)) {
+    const plain = rest.replace(/^-/, "");
+    for (const [name, row] of wordIndex().ligands) {
+      const form = plain.startsWith(`(${name})`) ? `(${name})` : plain.startsWith(name) ? name : undefined;
+      if (form === undefined) continue;
+      const found = tryRest(row, n, plain.slice(form.length));
+      if (found !== undefined) return found;
+    }
+  }
+  return undefined;
+}
+
+function complexText(metal: ElementWord, ligands: readonly { row: LigandRow; count: number }[]): string {
+  const parts = [...ligands]
+    .sort((a, b) => (a.row.formula < b.row.formula ? -1 : 1))
+    .map(({ row, count }) => {
+      const single = /^[A-Z][a-z]?$/.test(row.formula);
+      return single ? row.formula + (count === 1 ? "" : count) : `(${row.formula})${count === 1 ? "" : count}`;
+    });
+  return `[${metal.symbol}${parts.join("")}]`;
+}
+
+/** A coordination entity by its additive name; several where the oxidation number is left out. */
+function complexesNamed(word: string): Species[] {
+  const { name, roman, charge } = splitBracket(word);
+  const found: Species[] = [];
+  for (const [ending, metal, isAnion] of wordIndex().centres) {
+    if (!name.endsWith(ending) || name.length === ending.length) continue;
+    const ligands = ligandsOf(name.slice(0, -ending.length), { left: 2000 });
+    if (ligands === undefined || ligands.length === 0) continue;
+    let ligandCharge = 0;
+    for (const { row, count } of ligands) ligandCharge += row.charge * count;
+    const text = complexText(metal, ligands);
+    const oxidations =
+      roman ?? (charge === undefined ? (metal.charges ?? [metal.ideCharge ?? 0]) : [charge - ligandCharge]);
+    for (const oxidation of oxidations) {
+      const own = oxidation + ligandCharge;
+      if (isAnion ? own >= 0 : own < 0) continue;
+      // carbonyls of the neutral metal come with (0) or nothing at all
+      found.push({ text, group: false, charge: own, count: undefined });
+      if (roman === undefined && charge === undefined) break;
+    }
+    if (!isAnion && roman === undefined && charge === undefined && ligandCharge === 0)
+      found.push({ text, group: false, charge: 0, count: undefined });
+    if (found.length > 0) return found;
+  }
+  return found;
+}
+
+function ionSpecies(ion: Ion, count: number | undefined): Species {
+  if (ion.element !== undefined) return { text: ion.element.symbol, group: false, charge: ion.charge, count, ion };
+  return { text: ion.row.formula, group: true, charge: ion.charge, count, ion };
+}
+
+/** Every way a word names a cation. */
+export function cationsNamed(word: string): Species[] {
+  const found: Species[] = [];
+  const { adjectives, elements } = wordIndex();
+  for (const { rest, count } of counted(word)) {
+    for (const ion of ionIndex().byName.get(rest) ?? []) if (ion.charge > 0) found.push(ionSpecies(ion, count));
+    const { name, roman, charge } = splitBracket(rest);
+    const adjective = adjectives.get(name);
+    if (adjective !== undefined && adjective.element.symbol !== "Hg")
+      found.push({
+        text: adjective.element.symbol,
+        group: false,
+        charge: adjective.charge,
+        count,
+        element: adjective.element,
+      });
+    if (adjective?.element.symbol === "Hg" && adjective.charge === 2)
+      found.push({ text: "Hg", group: false, charge: 2, count, element: adjective.element });
+    const element = elements.get(name);
+    if (element === undefined) continue;
+    if (element.symbol === "H") found.push({ text: "H", group: false, charge: 1, count, element });
+    else if (roman?.length === 2)
+      found.push({
+        text: element.symbol,
+        group: false,
+        charge: undefined,
+        count,
+        element,
+        mixed: [roman[0]!, roman[1]!],
+      });
+    else {
+      const own = roman?.[0] ?? charge ?? (element.fixed ? element.charges![0] : undefined);
+      if (element.symbol === "Hg" && own === 1) continue;
+      found.push({ text: element.symbol, group: false, charge: own, count, element });
+    }
+  }
+  if (found.length > 0) return found;
+  for (const { rest, count } of counted(word))
+    for (const species of complexesNamed(rest)) if (species.charge! > 0) found.push({ ...species, count });
+  return found;
+}
+
+/** Every way a word names an anion. */
+export function anionsNamed(word: string): Species[] {
+  const found: Species[] = [];
+  for (const { rest, count } of counted(word)) {
+    const joined = rest.replace(/^((?:di|tri)?hydrogen) (?=[a-z])/, "$1");
+    const direct = ionIndex().byName.get(joined) ?? [];
+    const { name, charge } = splitBracket(joined);
+    const bare =
+      direct.length > 0
+        ? direct
+        : charge === undefined
+          ? []
+          : (ionIndex().byName.get(name) ?? []).filter((ion) => ion.charge === charge);
+    for (const ion of bare) if (ion.charge < 0) found.push(ionSpecies(ion, count));
+    // disulfide(2-) by its bare name; dioxide stays two oxides
+    for (const n of [-1, -2])
+      for (const ion of ionIndex().byName.get(`${joined}(${-n}-)`) ?? [])
+        if (ion.row.name === `${joined}(${-n}-)`) found.push(ionSpecies(ion, count));
+  }
+  if (found.length > 0) return found;
+  for (const { rest, count } of counted(word))
+    for (const species of complexesNamed(rest)) if (species.charge! < 0) found.push({ ...species, count });
+  return found;
+}
+
+/** Neutral complexes: tetracarbonylnickel(0). */
+export function neutralComplexes(word: string): Species[] {
+  return complexesNamed(word).filter((species) => species.charge === 0);
+}
+
+/** Words of a name: blanks inside brackets do not split, `iron (III)` is one word. */
+export function splitWords(name: string): string[] {
+  const text = name.replace(/ \(([ivx,/ -]+|\d[+-])\)/g, "($1)");
+  const words: string[] = [];
+  let depth = 0;
+  let word = "";
+  for (const c of text) {
+    if (c === "(") depth += 1;
+    if (c === ")") depth -= 1;
+    if (c === " " && depth === 0) {
+      if (word !== "") words.push(word);
+      word = "";
+    } else word += c;
+  }
+  if (word !== "") words.push(word);
+  const joined: string[] = [];
+  for (const next of words) {
+    // "sodium hydrogen sulfate": the hydrogen belongs to the anion
+    const last = joined.at(-1);
+    if (last !== undefined && joined.length >= 2 && /^(mono|di|tri)?hydrogen$/.test(last))
+      joined[joined.length - 1] = last.replace(/^mono/, "") + next;
+    else if (last === "acid" && joined.length >= 2) joined[joined.length - 1] = `acid ${next}`;
+    else joined.push(next);
+  }
+  return joined;
+}

@@ -1,0 +1,375 @@
+// A name to everything it can mean: table names, ambiguous trade names, and names read word by word.
+import { AMBIGUOUS } from "./data/ambiguous";
+import { MOLECULES } from "./data/molecules";
+import { readableText } from "./error";
+import { ionIndex } from "./ion-index";
+import { tryNameOf } from "./name-of";
+import { anionsNamed, cationsNamed, elementNamed, neutralComplexes, type Species, splitWords } from "./name-parse";
+import { anhydrousKey, readNotation, tryReadNotation } from "./notation";
+import { hydrateNumber, leadingPrefixes } from "./prefixes";
+import { rowOf, rowsNamed } from "./registry-index";
+import { balanced, saltText } from "./stoichiometry";
+import { nameKey, plainName } from "./words";
+
+/** One meaning of a name. */
+export interface NameReading {
+  readonly formula: string;
+  /** Systematic name of that formula. */
+  readonly name: string;
+  /** What speaks for this meaning; empty when it is the only one. */
+  readonly decides: string;
+  /** Spellings that were put right on the way. */
+  readonly notes: readonly string[];
+}
+
+/** A meaning before it is dressed up. */
+interface Found {
+  readonly formula: string;
+  readonly decides: string;
+}
+
+let ambiguous: ReadonlyMap<string, readonly Found[]> | undefined;
+let molecules: ReadonlyMap<string, string> | undefined;
+let acids: ReadonlyMap<string, string> | undefined;
+
+function ambiguousReadings(key: string): readonly Found[] | undefined {
+  ambiguous ??= new Map(AMBIGUOUS.flatMap((row) => row.names.map((name) => [nameKey(name), row.readings] as const)));
+  return ambiguous.get(key);
+}
+
+function moleculeNamed(name: string): string | undefined {
+  molecules ??= new Map(
+    MOLECULES.flatMap((row) =>
+      [row.name, ...(row.also ?? []), ...(row.solution === undefined ? [] : [row.solution])].map(
+        (n) => [n.toLowerCase(), row.formula] as const,
+      ),
+    ),
+  );
+  return molecules.get(name);
+}
+
+/** The registry's own writing of a formula, where the composition is listed. */
+function registryWriting(formula: string): string {
+  const notation = tryReadNotation(formula);
+  return (notation === undefined ? undefined : rowOf(notation)?.formula) ?? formula;
+}
+
+/** `sulfuric acid` to `H2SO4`. */
+function acidNamed(name: string): string | undefined {
+  if (acids === undefined) {
+    const map = new Map<string, string>();
+    for (const { row } of ionIndex().anions) {
+      if (row.acid === undefined) continue;
+      const n = -row.charge;
+      const hydrogens = `H${n === 1 ? "" : n}`;
+      const formula = /COO$/.test(row.formula) ? `${row.formula}H` : `${hydrogens}${row.formula}`;
+      map.set(row.acid, formula);
+      // older names of the anion give older names of the acid: pyrosulfate, pyrosulfuric
+      for (const also of row.also ?? []) {
+        const stem = /^(ortho|meta|pyro|per|hypo|di)/.exec(also)?.[0];
+        const adjective = row.acid.replace(/ acid$/, "");
+        if (stem !== undefined && row.acid.endsWith("ic acid") && also.endsWith("ate")) {
+          map.set(`${stem}${adjective.replace(/^(ortho|meta|pyro|peroxodi|peroxo|di)/, "")} acid`, formula);
+        }
+      }
+    }
+    map.set("sulfurous acid", "H2SO3");
+    map.set("phosphorous acid", "H3PO3");
+    map.set("hypophosphorous acid", "H3PO2");
+    acids = map;
+  }
+  return acids.get(name);
+}
+
+/** Two non-metals, or a metal with prefixes throughout: dinitrogen pentoxide. */
+function binaryNamed(name: string): string[] {
+  const words = name.split(" ");
+  if (words.length !== 2) return [];
+  const fronts: { symbol: string; n: number; told: boolean }[] = [];
+  const front = elementNamed(words[0]!);
+  if (front !== undefined) fronts.push({ symbol: front.symbol, n: 1, told: false });
+  for (const { n, rest } of leadingPrefixes(words[0]!)) {
+    const word = elementNamed(rest);
+    if (word !== undefined) fronts.push({ symbol: word.symbol, n, told: true });
+  }
+  const ides = ionIndex().anions.filter((ion) => ion.element !== undefined);
+  const backs: { symbol: string; n: number; told: boolean }[] = [];
+  const add = (rest: string, n: number, told: boolean) => {
+    const ion = ides.find((one) => one.row.name === rest);
+    if (ion !== undefined) backs.push({ symbol: ion.element!.symbol, n, told });
+  };
+  add(words[1]!, 1, false);
+  for (const { n, rest } of leadingPrefixes(words[1]!)) add(rest, n, true);
+  const found: string[] = [];
+  for (const one of fronts)
+    for (const other of backs) {
+      const metal = ionIndex().elements.get(one.symbol)?.charges !== undefined;
+      // a metal without any prefix is a salt, balanced elsewhere; HCl and SiC carry none
+      if (metal && !one.told && !other.told) continue;
+      if (one.symbol === "H" && !one.told && !other.told) {
+        const charge = ionIndex().elements.get(other.symbol)!.ideCharge!;
+        found.push(`H${charge === 1 ? "" : charge}${other.symbol}`);
+        continue;
+      }
+      found.push(`${one.symbol}${one.n === 1 ? "" : one.n}${other.symbol}${other.n === 1 ? "" : other.n}`);
+    }
+  return found;
+}
+
+/** Non-metal with an oxidation number: phosphorus(V) chloride. */
+function numberedNonMetal(name: string): string[] {
+  const match = /^([a-z]+) ?\(([ivx]+)\) ([a-z]+)$/.exec(name);
+  if (match === null) return [];
+  const word = elementNamed(match[1]!);
+  if (word === undefined || word.charges !== undefined) return [];
+  const anion = ionIndex().anions.find((ion) => ion.element !== undefined && ion.row.name === match[3]);
+  const oxidation = ["", "i", "ii", "iii", "iv", "v", "vi", "vii", "viii"].indexOf(match[2]!);
+  if (anion === undefined || oxidation < 1) return [];
+  const size = -anion.charge;
+  const divisor = (a: number, b: number): number => (b === 0 ? a : divisor(b, a % b));
+  const g = divisor(oxidation, size);
+  const count = (n: number) => (n === 1 ? "" : String(n));
+  return [`${word.symbol}${count(size / g)}${anion.element!.symbol}${count(oxidation / g)}`];
+}
+
+/** A salt, word by word. */
+function saltsNamed(name: string): Found[] {
+  const words = splitWords(name);
+  if (words.length < 2 || words.length > 8) return [];
+  const asCation = words.map((word) => cationsNamed(word));
+  const asAnion = words.map((word) => anionsNamed(word));
+  const found = new Map<string, Found>();
+  for (let split = 1; split < words.length; split += 1) {
+    if (
+      asCation.slice(0, split).some((one) => one.length === 0) ||
+      asAnion.slice(split).some((one) => one.length === 0)
+    )
+      continue;
+    for (const choice of choices([...asCation.slice(0, split), ...asAnion.slice(split)])) {
+      const cations = choice.slice(0, split);
+      for (const salt of balanced(cations, choice.slice(split))) {
+        const formula = registryWriting(saltText(salt));
+        const number = salt.cations.find((one) => one.species.charge === undefined);
+        const decides =
+          salt.open === "charge" && number !== undefined
+            ? `the label says ${number.species.element!.name}(${["0", "I", "II", "III", "IV", "V", "VI", "VII", "VIII"][number.charge]})`
+            : salt.open === "proportions"
+              ? "the simplest proportions; the name does not tell them"
+              : "";
+        if (!found.has(formula) || decides === "") found.set(formula, { formula, decides });
+      }
+    }
+  }
+  // where prefixes settle the proportions, a guess at a charge has no place: tin disulfide
+  const all = [...found.values()];
+  const settled = all.filter((one) => one.decides === "");
+  return settled.length > 0 ? settled : all;
+}
+
+/** Every combination of one reading per word, at most 64. */
+function choices(options: readonly (readonly Species[])[]): Species[][] {
+  let all: Species[][] = [[]];
+  for (const option of options) all = all.flatMap((chosen) => option.map((one) => [...chosen, one])).slice(0, 64);
+  return all;
+}
+
+const SIGNED = /^(.*?) ?\((\d+)([+-])\)$/;
+
+/** A charged species by itself: sulfate ion, iron(3+), hexacyanidoferrate(II). */
+function ionsNamed(name: string): Found[] {
+  const bare = name.replace(/ (ion|anion|cation)$/, "");
+  const told = bare !== name || SIGNED.test(name);
+  const found = new Map<string, Found>();
+  if (bare === "hydron" || (told && bare === "hydrogen")) return [{ formula: "H^+", decides: "" }];
+  const counted = SIGNED.exec(bare);
+  if (counted !== null) {
+    // dimercury(2+), triiodide(1-): the charge is that of the whole
+    for (const { n, rest } of [{ n: 1, rest: counted[1]! }, ...leadingPrefixes(counted[1]!)]) {
+      const word =
+        elementNamed(rest) ??
+        ionIndex().anions.find((ion) => ion.row.name === rest && ion.element !== undefined)?.element;
+      if (word === undefined) continue;
+      const size = counted[2] === "1" ? "" : counted[2];
+      return [{ formula: `${word.symbol}${n === 1 ? "" : n}^${size}${counted[3]}`, decides: "" }];
+    }
+  }
+  for (const species of [...anionsNamed(bare), ...cationsNamed(bare)]) {
+    if (species.charge === undefined || (species.count ?? 1) !== 1 || species.charge === 0) continue;
+    // "iron" alone is the metal; "sulfate" alone can only be the ion
+    if (species.element !== undefined && !told && !/\(/.test(bare)) continue;
+    const size = Math.abs(species.charge);
+    const formula = `${species.text}^${size === 1 ? "" : size}${species.charge < 0 ? "-" : "+"}`;
+    found.set(formula, { formula, decides: "" });
+  }
+  const all = [...found.values()];
+  return all.length === 1 ? all : all.map((one) => ({ ...one, decides: `charge of ${one.formula}` }));
+}
+
+/** An element by its name: iron, dioxygen. */
+function elementsNamed(name: string): string[] {
+  const word = elementNamed(name);
+  if (word !== undefined) return [word.symbol];
+  for (const { n, rest } of leadingPrefixes(name)) {
+    const other = elementNamed(rest);
+    if (other !== undefined) return [`${other.symbol}${n}`];
+  }
+  return [];
+}
+
+/** One component without water: its meanings by rule. */
+function componentReadings(name: string): Found[] {
+  const exact = moleculeNamed(name) ?? acidNamed(name);
+  if (exact !== undefined) return [{ formula: registryWriting(exact), decides: "" }];
+  const complex = neutralComplexes(name).map((species) => species.text);
+  const simple = [...complex, ...elementsNamed(name), ...numberedNonMetal(name)];
+  if (simple.length > 0) return [{ formula: registryWriting(simple[0]!), decides: "" }];
+  const salts = saltsNamed(name);
+  if (salts.length > 0) return salts;
+  const binary = binaryNamed(name);
+  if (binary.length > 0) return [{ formula: registryWriting(binary[0]!), decides: "" }];
+  return ionsNamed(name);
+}
+
+/** A component by table or rule. */
+function anyReadings(name: string): Found[] {
+  const rows = systematicRows(name);
+  if (rows.length > 0) return [{ formula: rows[0]!, decides: "" }];
+  const byRule = componentReadings(name);
+  if (byRule.length > 0) return byRule;
+  return tableReadings(name);
+}
+
+/** Registry rows whose systematic name (or another accepted one) this is. */
+function systematicRows(name: string): string[] {
+  const key = nameKey(name);
+  return rowsNamed(name)
+    .filter(({ row }) => nameKey(row.name) === key || (row.systematic ?? []).some((other) => nameKey(other) === key))
+    .map(({ row }) => row.formula);
+}
+
+/** Registry rows under any of their names. */
+function tableReadings(name: string): Found[] {
+  const found = new Map<string, Found>();
+  for (const { row, remark } of rowsNamed(name))
+    if (!found.has(row.formula))
+      found.set(row.formula, { formula: row.formula, decides: remark ?? `sold as ${row.name}` });
+  return [...found.values()];
+}
+
+/** `X—water (1/7)`: components and ratio. */
+function adductReadings(name: string): Found[] {
+  const match = /^(.*) ?\(([\d/]+)\)$/.exec(name);
+  if (match === null || !match[1]!.includes("—")) return [];
+  const components = match[1]!.trim().split("—");
+  const ratio = match[2]!.split("/").map(Number);
+  if (components.length !== ratio.length || ratio.some((n) => !(n > 0))) return [];
+  const parts = components.map((component) => anyReadings(component.trim())[0]?.formula);
+  if (parts.some((part) => part === undefined)) return [];
+  const [first, ...rest] = parts.map((part, i) => (ratio[i] === 1 ? part! : `${ratio[i]}${part}`));
+  return [{ formula: registryWriting([first, ...rest].join("·")), decides: "" }];
+}
+
+/** Crystal water split off the end of a name. */
+export function splitHydrate(name: string): { core: string; water: number | undefined } | undefined {
+  const text = name.replace(/,? anhydrous$|^anhydrous /, "");
+  if (text !== name) return { core: text, water: 0 };
+  const fraction = /^(.*?),? \((\d+)\/(\d+)\)-?hydrate$/.exec(name);
+  if (fraction !== null) return { core: fraction[1]!, water: Number(fraction[3]) / Number(fraction[2]) };
+  const match = /^(.*?),? ([a-z]+?|\d+(?:\.\d+)?|\d+\/\d+)?[- ]?hydrate$/.exec(name);
+  if (match === null) return undefined;
+  if (match[2] === undefined) return { core: match[1]!, water: undefined };
+  const water = hydrateNumber(match[2]);
+  return water === undefined ? undefined : { core: match[1]!, water };
+}
+
+function withWater(formula: string, water: number): string {
+  if (water === 0) return formula;
+  return registryWriting(`${formula}·${water === 1 ? "" : water}H2O`);
+}
+
+/** @internal What the rules alone make of a name, the registry left out: for checking the rules against the tables. */
+export function ruleFormulas(name: string): string[] {
+  const plain = plainName(name).name;
+  const hydrate = splitHydrate(plain);
+  if (hydrate?.water === undefined) return componentReadings(plain).map(({ formula }) => formula);
+  return componentReadings(hydrate.core).map(({ formula }) => withWater(formula, hydrate.water!));
+}
+
+/** How the search for readings is narrowed. */
+export interface ReadingOptions {
+  /** Take the name literally by the rules, trade meanings left out. */
+  readonly literal?: boolean;
+}
+
+function tryRow(formula: string) {
+  const notation = tryReadNotation(formula);
+  return notation === undefined ? undefined : rowOf(notation);
+}
+
+/** Table rows that are not just a hydrate of what the name says by rule: ferric nitrate is the nitrate, not its nonahydrate. */
+function tableBeside(byTable: readonly Found[], byRule: readonly Found[]): Found[] {
+  const cores = new Set(byRule.map(({ formula }) => anhydrousKey(readNotation(formula)).key));
+  return byTable.filter(({ formula }) => {
+    const { key, water } = anhydrousKey(readNotation(formula));
+    return water === 0 || !cores.has(key);
+  });
+}
+
+/** All meanings, undressed. */
+function foundReadings(name: string, literal: boolean): Found[] {
+  const key = nameKey(name);
+  if (!literal) {
+    const known = ambiguousReadings(key);
+    if (known !== undefined) return [...known];
+  }
+  const systematic = systematicRows(name);
+  if (systematic.length > 0) return [{ formula: systematic[0]!, decides: "" }];
+  const adduct = adductReadings(name);
+  if (adduct.length > 0) return adduct;
+  const hydrate = splitHydrate(name);
+  if (hydrate?.water !== undefined) {
+    const cores = anyReadings(hydrate.core).filter(({ formula }) => !/[·^]/.test(formula));
+    if (cores.length > 0)
+      return cores.map(({ formula, decides }) => ({ formula: withWater(formula, hydrate.water!), decides }));
+  }
+  const byRule = hydrate === undefined ? componentReadings(name) : [];
+  const byTable = literal ? [] : tableBeside(tableReadings(name), byRule);
+  const all = new Map<string, Found>();
+  for (const one of [...byTable, ...byRule]) if (!all.has(one.formula)) all.set(one.formula, one);
+  const literalFormula = byRule.length === 1 ? byRule[0]!.formula : undefined;
+  if (byTable.length > 0 && literalFormula !== undefined && all.size > 1) {
+    // a trade name (calcium carbide) outweighs a compound that nobody has on the shelf
+    if (tryRow(literalFormula) === undefined) all.delete(literalFormula);
+    else all.set(literalFormula, { formula: literalFormula, decides: "the name taken literally" });
+  }
+  if (all.size === 0 && literal) return tableReadings(name);
+  return [...all.values()];
+}
+
+/**
+ * Everything a name can mean, each with its systematic name and what decides for it. One reading means the name is clear;
+ * none means it is not known.
+ *
+ * @param name - systematic, older, mineral or trade name
+ * @returns meanings, likeliest first; formulas with their crystal water
+ * @throws {SubstanceError} `substance.bad-input`, `substance.too-long`
+ * @source the registry and the trade's usage (common practice, no source); names by rule after the Red Book 2005
+ * @category Names
+ * @example
+ * readingsOf("zinc carbonate").map((reading) => reading.formula) // => ["ZnCO3", "Zn5(OH)6(CO3)2"]
+ * readingsOf("cupric sulphate")[0]?.name // => "copper(II) sulfate"
+ * readingsOf("green vitriol")[0]?.formula // => "FeSO4·7H2O"
+ */
+export function readingsOf(name: string, options: ReadingOptions = {}): NameReading[] {
+  const { name: plain, respelled } = plainName(readableText(name, "a name"));
+  const found = foundReadings(plain, options.literal ?? false);
+  return found.map(({ formula, decides }) => {
+    const named = tryNameOf(formula);
+    return {
+      formula,
+      name: named.ok ? named.value : formula,
+      decides: found.length > 1 ? decides : "",
+      notes: respelled,
+    };
+  });
+}
