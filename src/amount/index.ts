@@ -21,6 +21,16 @@ export type {
   VolumeLike,
 } from "./argument";
 export { avogadroConstant, molarGasConstant } from "./constants";
+export type { DensityOptions } from "./density";
+export {
+  densityOfSolution,
+  massFractionFromDensity,
+  tabulatedSolutes,
+  tryDensityOfSolution,
+  tryMassFractionFromDensity,
+} from "./density";
+export type { Dilution, DilutionPlan, Mixture, MixturePart } from "./dilute";
+export { dilute, mixSolutions, mixToStrength, tryDilute, tryMixSolutions, tryMixToStrength } from "./dilute";
 export type { AmountErrorCode } from "./error";
 export { AmountError } from "./error";
 export type { GasConditions } from "./gas";
@@ -40,6 +50,13 @@ export {
   tryMolarMassOfGas,
   tryMolarVolumeOfGas,
 } from "./gas";
+export type { Glassware, GlasswareKind } from "./glassware";
+export { measuredVolume, tryMeasuredVolume } from "./glassware";
+export type { PortionLike } from "./portion";
+export type { StockRequest, StockSolution } from "./stock";
+export { stockSolution, strengthAsMade, tryStockSolution, tryStrengthAsMade } from "./stock";
+export type { PercentBasis, StrengthKind, StrengthLike, StrengthOptions, TradeStrengthText } from "./strength";
+export { convertStrength, tryConvertStrength } from "./strength";
 export { secondVirialCoefficient, trySecondVirialCoefficient } from "./virial";
 export {
   densityOfWater,

@@ -123,6 +123,26 @@ const sources = {
     year: 1973,
     access: "formula evaluated at 20 °C; first coefficients checked in Directive 76/766/EEC",
   },
+  baumeScale: {
+    title: "degrees Baumé with modulus 145 above and 140/130 below water, at 60 °F against water of 60 °F",
+    access: "recalled from memory, the scale of trade tables of acids and ammonia",
+  },
+  iso1042: {
+    title: "ISO 1042, Laboratory glassware - One-mark volumetric flasks",
+    access: "tolerances recalled from memory, not confirmed in a source",
+  },
+  iso648: {
+    title: "ISO 648, Laboratory glassware - Single-volume pipettes",
+    access: "tolerances recalled from memory, not confirmed in a source",
+  },
+  iso385: {
+    title: "ISO 385, Laboratory glassware - Burettes",
+    access: "tolerances recalled from memory, not confirmed in a source",
+  },
+  iso4788: {
+    title: "ISO 4788, Laboratory glassware - Graduated measuring cylinders",
+    access: "tolerances recalled from memory, not confirmed in a source",
+  },
   crcVirial: {
     title: "CRC Handbook of Chemistry and Physics, virial coefficients of selected gases",
     access: "coefficients recalled from memory, not confirmed in a source",

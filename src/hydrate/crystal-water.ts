@@ -2,7 +2,8 @@
 // part of the complex and stays.
 
 import { type FormulaLike, formulaOfArgument, inSymbol, type MassLike, positive } from "../amount/argument";
-import { type Formula, type FormulaPart, molarMass, parseFormula } from "../formula";
+import { joined, numberText, splitWater } from "../amount/split-water";
+import { type Formula, molarMass, parseFormula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
 import type { Quantity } from "../quantity";
@@ -22,13 +23,6 @@ const WATER = "H2O";
 /** Most waters a formula unit is given; no known hydrate comes near. */
 const MOST_WATERS = 1000;
 
-function isWater(formula: Formula): boolean {
-  return formula.charge === 0 && formula.hasSameComposition(parseFormula(WATER));
-}
-
-/** The number in front of a part, as the reader takes it: nothing for one, otherwise `5` or `1/2`. */
-const numberText = (x: Fraction): string => (x.equals(1) ? "" : x.d === 1n ? String(x.n) : `${x.n}/${x.d}`);
-
 /**
  * Split a formula into the anhydrous salt and its crystal water.
  *
@@ -44,25 +38,12 @@ const numberText = (x: Fraction): string => (x.equals(1) ? "" : x.d === 1n ? Str
  */
 export function crystalWater(formula: FormulaLike): CrystalWater {
   const whole = formulaOfArgument(formula);
-  const parts = whole.parts;
-  const dry = parts.filter((part) => !isWater(part.formula));
-  if (dry.length === 0) {
-    throw new HydrateError("hydrate.only-water", `${whole} holds nothing but water`, {
-      hint: "give the salt with its water, such as CuSO4·5H2O",
-      details: { formula: whole.toString() },
-    });
-  }
-  const water = parts
-    .filter((part) => isWater(part.formula))
-    .reduce((total, part) => total.add(part.multiplier), new Fraction(0));
-  // The greatest common divisor of the multipliers, so that 3CdSO4 is three of CdSO4 and ZnCO3·2Zn(OH)2 is one of itself.
-  const units = dry.map((part) => part.multiplier).reduce((a, b) => a.gcd(b));
-  return { anhydrous: joined(dry, (x) => x.div(units)), units, waters: water.div(units) };
-}
-
-/** The parts as one formula, each number changed by `change`. */
-function joined(parts: readonly FormulaPart[], change: (x: Fraction) => Fraction): Formula {
-  return parseFormula(parts.map((part) => `${numberText(change(part.multiplier))}${part.formula}`).join("."));
+  const { dry, units, waters } = splitWater(whole);
+  if (dry !== undefined) return { anhydrous: dry, units, waters: waters.div(units) };
+  throw new HydrateError("hydrate.only-water", `${whole} holds nothing but water`, {
+    hint: "give the salt with its water, such as CuSO4·5H2O",
+    details: { formula: whole.toString() },
+  });
 }
 
 /**
