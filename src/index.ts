@@ -10,3 +10,4 @@ export * from "./quantity";
 export * from "./sheet";
 export * from "./solubility";
 export * from "./substance";
+export * from "./thermochemistry";

@@ -2,6 +2,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { dirname, join, relative, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
+import ts from "typescript";
 import { describe, expect, it } from "vitest";
 
 const LAYERS = [
@@ -24,8 +25,7 @@ const src = fileURLToPath(new URL("../src", import.meta.url));
 const files = readdirSync(src, { recursive: true, encoding: "utf8" }).filter((file) => file.endsWith(".ts"));
 
 /** Module specifiers a file imports or re-exports. */
-const importsOf = (text: string): string[] =>
-  [...text.matchAll(/(?:\bfrom\s*|\bimport\s*\(?\s*)["']([^"']+)["']/g)].map((match) => match[1]!);
+const importsOf = (text: string): string[] => ts.preProcessFile(text).importedFiles.map((file) => file.fileName);
 
 describe("layers", () => {
   it("knows every folder of src", () => {

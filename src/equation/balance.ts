@@ -34,7 +34,7 @@ export interface BalanceOptions extends EquationOptions {
  * @category Balancing
  * @example
  * balance("ZnSO4 + Na2CO3 + H2O -> Zn5(CO3)2(OH)6 + Na2SO4 + CO2").coefficients // => [5n, 5n, 3n, 1n, 5n, 3n]
- * balance("Cr2O7^2- + H+ + e- -> Cr^3+ + H2O").toString() // => "Cr2O7^2- + 14 H^+ + 6 e^- -> 2 Cr^3+ + 7 H2O"
+ * balance("Cr2O7^2- + H+ + e- -> Cr^3+ + H2O").toString() // => "Cr2O7^2- + 14 H+ + 6 e- -> 2 Cr^3+ + 7 H2O"
  * const burning = { conditions: [{ species: ["CO", "CO2"], ratio: "1:3" }] } as const;
  * balance("C + O2 -> CO + CO2", burning).toString() // => "8 C + 7 O2 -> 2 CO + 6 CO2"
  */

@@ -49,7 +49,7 @@ export interface EquationOptions extends ReadOptions {
  * `equation.too-many-species`; {@link FormulaError} with the place in the whole text
  * @category Balancing
  * @example
- * parseEquation("MnO4-+8H++5e-->Mn^2++4H2O").toString() // => "MnO4^- + 8 H^+ + 5 e^- -> Mn^2+ + 4 H2O"
+ * parseEquation("MnO4-+8H++5e-->Mn^2++4H2O").toString() // => "MnO4- + 8 H+ + 5 e- -> Mn^2+ + 4 H2O"
  * parseEquation({ reactants: ["H2", "O2"], products: ["H2O"] }).toString() // => "H2 + O2 -> H2O"
  */
 export function parseEquation(input: EquationInput, options: EquationOptions = {}): Equation {

@@ -80,10 +80,10 @@ function total(formula: Formula, terms: () => MassTerm[], value: Rational, kind:
   // Getters: the name is only written when the working is.
   const naming = {
     get symbol() {
-      return `${symbol}(${formula})`;
+      return `${symbol}(${formula.toUnicode()})`;
     },
     get label() {
-      return `${kind} of ${formula}`;
+      return `${kind} of ${formula.toUnicode()}`;
     },
     rule: `${kind} = sum of count × atomic mass`,
   };

@@ -207,7 +207,7 @@ export function settingBehind(plan: Plan): Setting {
  *   ],
  *   scale: { material: "moss killer", portion: "250.0 g" },
  * });
- * plan.product.theoreticalYield.format({ decimals: 1 }) // => "93.6 g"
+ * plan.product.theoreticalYield.format({ decimals: 1 }) // => "93.5 g"
  */
 export function planPreparation(request: PlanRequest): Plan {
   const { plan, setting } = make(request);

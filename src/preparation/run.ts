@@ -114,7 +114,7 @@ function changesBetween(plan: Plan, batch: ReturnType<typeof batchOf>): Change[]
  *   materials: [{ name: "zinc sulfate", form: "ZnSO4·7H2O" }, { name: "soda", form: "Na2CO3", excess: "5 %" }],
  *   scale: { product: "50 g" },
  * });
- * recordRun(plan, { dried: "58.0 g" }).verdict[0]!.code // => "other-formula-fits"
+ * recordRun(plan, { dried: "55.0 g" }).verdict[0]!.code // => "other-formula-fits"
  */
 export function recordRun(plan: Plan, observations: Observations): Run {
   const setting = settingBehind(plan);

@@ -1,8 +1,7 @@
 // The gas that comes off and the vessel that holds the batch while it foams.
-import { gasVolume, type PressureLike, type TemperatureLike } from "../amount";
+import { densityOfWater, gasVolume, type PressureLike, type TemperatureLike } from "../amount";
 import type { BalancedEquation } from "../equation";
 import { type Quantity, quantity, sum } from "../quantity";
-import { waterDensity } from "../solubility";
 import type { Formed } from "./account";
 
 /** Compounds that leave a pot as gas at bench temperatures, by Hill formula. Water vapour is not counted. */
@@ -77,7 +76,7 @@ export function vesselFor(
   intoAcid: boolean,
   foamFactor: number | undefined,
 ): Vessel {
-  const liquid = sum(inThePot).dividedBy(waterDensity(temperature)).to("L").named({
+  const liquid = sum(inThePot).dividedBy(densityOfWater(temperature)).to("L").named({
     symbol: "V(liquid)",
     label: "liquid in the vessel",
     rule: "volume of liquid <= mass of everything / density of water",

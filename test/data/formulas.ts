@@ -320,4 +320,12 @@ ZnCO3 ZnCl2 ZnCr2O4 ZnCrO4 ZnF2 ZnFe2O4 ZnHPO4 ZnI2 ZnMoO4 ZnO ZnS ZnSb ZnSe ZnS
 ZrCl2 ZrCl3 ZrCl4 ZrF2 ZrF3 ZrF4 ZrH2 ZrI4 ZrN ZrO2 ZrSiO4
 `);
 
-export const FORMULAS: readonly string[] = [...ions, ...complexes, ...adducts, ...nonStoichiometric, ...typeset, ...groups, ...plain];
+export const FORMULAS: readonly string[] = [
+  ...ions,
+  ...complexes,
+  ...adducts,
+  ...nonStoichiometric,
+  ...typeset,
+  ...groups,
+  ...plain,
+];

@@ -100,7 +100,7 @@ export class OxidationStates {
  * @category Redox
  * @example
  * oxidationStates("KMnO4").of("Mn").toFraction() // => "7"
- * oxidationStates("NH4NO3").toString() // => "N -3 in NH4+, H +1, N +5 in NO3-, O -2"
+ * oxidationStates("NH4NO3").toString() // => "N -3 in NH4+, N +5 in NO3-, H +1, O -2"
  * oxidationStates("H2O2").of("O").toFraction() // => "-1"
  */
 export function oxidationStates(formula: Formula | string): OxidationStates {
