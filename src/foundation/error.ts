@@ -121,6 +121,16 @@ export function attempt<T>(run: () => T): Result<T> {
   }
 }
 
+/**
+ * The `try…` twin of a function: same arguments, the outcome as data.
+ *
+ * @internal
+ */
+export const twin =
+  <A extends readonly unknown[], R>(run: (...args: A) => R): ((...args: A) => Result<R>) =>
+  (...args) =>
+    attempt(() => run(...args));
+
 /** `U+2009` and the like, for naming a character that cannot be told by eye. */
 export function codePointName(character: string): string {
   return `U+${character.codePointAt(0)!.toString(16).toUpperCase().padStart(4, "0")}`;

@@ -29,6 +29,27 @@ export type { Distribution } from "./read";
 export type { NumberLike } from "./read-number";
 export type { Decimal } from "./real";
 export type * from "./text";
+export {
+  tryApply,
+  tryCorrelated,
+  tryCorrelationCoefficient,
+  tryDecimalLogarithm,
+  tryEffectiveDegreesOfFreedom,
+  tryExpandedUncertainty,
+  tryExplain,
+  tryExponential,
+  tryJointReadings,
+  tryLargest,
+  tryNaturalLogarithm,
+  tryQuantityFromJSON,
+  tryReadings,
+  trySignificantFigures,
+  trySmallest,
+  trySquareRoot,
+  trySum,
+  tryUncertaintyBudget,
+  tryWithSignificantFigures,
+} from "./twins";
 export type { BudgetLine, ExpandedUncertainty } from "./uncertainty";
 export {
   correlated,
