@@ -11,8 +11,8 @@ interface Style {
   readonly dot: string;
   subscript(count: Ratio): string;
   multiplier(number: Ratio): string;
-  /** `last`: nothing but a dot, a closing bracket or the end follows. */
-  charge(charge: number, last: boolean): string;
+  /** `bare`: nothing but a dot, a closing bracket or the end follows, and no digits that would join the sign precede. */
+  charge(charge: number, bare: boolean): string;
   nuclide(massNumber: string, symbol: string, count: string): string;
   bracket(bracket: string): string;
   oxidation(roman: string): string;
@@ -36,8 +36,8 @@ function ascii(dot: string, braced: boolean): Style {
       return text.includes("/") || (braced && text.includes(".")) ? `_{${text}}` : text;
     },
     multiplier: ratioText,
-    charge: (charge, last) => {
-      if (!last) return `^{${signed(charge, "-")}}`;
+    charge: (charge, bare) => {
+      if (!bare) return `^{${signed(charge, "-")}}`;
       return Math.abs(charge) === 1 ? signed(charge, "-") : `^${signed(charge, "-")}`;
     },
     nuclide: (massNumber, symbol, count) => `[${massNumber}${symbol}]${count}`,
@@ -130,7 +130,11 @@ function printNodes(nodes: readonly FormulaNode[], style: Style): string {
         break;
       case "charge": {
         const next = nodes[i + 1]?.kind;
-        text += style.charge(node.charge, next === undefined || next === "part" || next === "close");
+        const before = nodes[i - 1];
+        // `[Ag(NH3)2]2+` would be read as a charge of two
+        const joined = before?.kind === "close" && before.bracket === "[" && !isOne(before.count);
+        const last = next === undefined || next === "part" || next === "close";
+        text += style.charge(node.charge, last && !joined);
         break;
       }
       case "electron":

@@ -1,0 +1,129 @@
+// Empirical formulas: the judgement, its limits and its refusals; oxide equivalents.
+import { describe, expect, it } from "vitest";
+import { empiricalFormula, massAs, oxideEquivalents, parseFormula, percentComposition } from "../../src/formula";
+import { quantity } from "../../src/quantity";
+
+describe("empiricalFormula", () => {
+  it.each([
+    "H2O",
+    "C10H8",
+    "Fe3O4",
+    "Fe2O3",
+    "C7H8",
+    "Al2O3",
+    "Ca3P2O8",
+    "C9H8O4",
+    "K2Cr2O7",
+    "C10H21",
+    "Zn5C2H6O12",
+    "Na2S2O3",
+  ])("recovers %s from its own percentages to two decimals", (text) => {
+    const found = Object.fromEntries(
+      percentComposition(text).map(({ symbol, massFraction }) => [symbol, massFraction.format({ decimals: 2 })]),
+    );
+    const result = empiricalFormula(found);
+    expect(result.formula.toHill(), result.judgement.join("; ")).toBe(reduced(text));
+    expect(result.residual).toBeLessThan(0.2);
+  });
+
+  it("writes down the judgement and the runner-up", () => {
+    const result = empiricalFormula({ Mg: "28.03 %", Si: "21.60 %", H: "1.16 %", O: "49.21 %" });
+    expect(result.multiplier).toBe(2);
+    expect(result.deviation).toBeLessThan(0.01);
+    expect(result.ratios.map(({ count }) => count)).toEqual([3, 2, 3, 8]);
+    expect(result.judgement.join("\n")).toContain("times 2: Mg 2.999");
+    // A hydrocarbon too rich to be sure: the next reading is offered with its own residual.
+    const wax = empiricalFormula({ C: "84.99 %", H: "15.01 %" });
+    expect(wax.formula.toString()).toBe("C9H19");
+    expect(wax.runnerUp!.formula.toString()).toBe("C10H21");
+    expect(wax.runnerUp!.residual).toBeLessThan(0.1);
+  });
+
+  it("takes masses, amounts, a remainder, and compounds", () => {
+    expect(empiricalFormula({ Mg: "0.486 g", O: "320 mg" }).formula.toString()).toBe("MgO");
+    expect(empiricalFormula({ Cu: "1.27 g", O: "10 mmol" }).formula.toString()).toBe("Cu2O");
+    const magnetite = empiricalFormula({ Fe: "72.36 %" }, { remainder: "O" });
+    expect(magnetite.formula.toString()).toBe("Fe3O4");
+    expect(magnetite.judgement[0]).toContain("remainder");
+    const hydrate = empiricalFormula({ CuSO4: "63.9 %", H2O: "36.1 %" });
+    expect(hydrate.formula.toString()).toBe("CuSO4.5H2O");
+    expect(empiricalFormula({ C: "0.4", H: "0.0671", O: "0.5328" }).formula.toString()).toBe("CH2O");
+  });
+
+  it("widens its allowance for figures that say they are uncertain", () => {
+    const vague = { C: "80(3) %", H: "20(3) %" };
+    expect(empiricalFormula(vague).formula.toString()).toBe("CH3");
+    expect(empiricalFormula({ C: "80.0 %", H: "20.0 %" }).formula.toString()).toBe("CH3");
+    // 1 : 1.86 is no simple ratio unless the figures leave room
+    expect(empiricalFormula({ Fe: "1.000(80) g", S: "1.068(80) g" }).multiplier).toBe(1);
+    expect(empiricalFormula({ Fe: "1.000 g", S: "1.068 g" }).multiplier).toBeGreaterThan(1);
+  });
+
+  it("warns of what is missing", () => {
+    expect(empiricalFormula({ C: "40.0 %", H: "6.7 %" }).judgement[0]).toContain("may be missing");
+  });
+
+  it.each([
+    [{}, {}, "formula.no-composition"],
+    [{ C: "40 %", H: "6.7 g" }, {}, "formula.mixed-composition"],
+    [{ C: "40 mL" }, {}, "formula.mixed-composition"],
+    [{ C: "40 %", H: "0 %" }, {}, "formula.not-positive"],
+    [{ C: "80 %", H: "30 %" }, {}, "formula.over-hundred"],
+    [{ C: "80 %", H: "20 %" }, { remainder: "O" }, "formula.over-hundred"],
+    [{ C: "8 g" }, { remainder: "O" }, "formula.mixed-composition"],
+    [{ C: "92.3 %", H: "7.7 %" }, { molarMass: "85 g/mol" }, "formula.molar-mass-mismatch"],
+    [{ C: "92.3 %", H: "7.7 %" }, { molarMass: "85 g" }, "formula.molar-mass-mismatch"],
+    [{ Fe: "1.000 g", S: "0.7000 g", O: "0.1234 g", Zn: "0.4321 g" }, { maxMultiplier: 3 }, "formula.no-simple-ratio"],
+    [{ Xx: "40 %" }, {}, "formula.unknown-symbol"],
+    [{ Tc: "40 %" }, {}, "element.no-atomic-weight"],
+  ])("refuses %j %j as %s", (found, options, code) => {
+    expect(() => empiricalFormula(found as never, options)).toThrow(expect.objectContaining({ code }));
+  });
+});
+
+describe("oxide equivalents", () => {
+  it("sum to one for a salt made of oxides", () => {
+    for (const formula of ["KAlSi3O8", "ZnCO3", "CaMg(CO3)2", "Na2B4O7·10H2O", "Al2Si2O5(OH)4", "Zn5(CO3)2(OH)6"]) {
+      const total = oxideEquivalents(formula).reduce(
+        (sum, { massFraction }) => sum + massFraction.in("").toNumber(),
+        0,
+      );
+      expect(total, formula).toBeCloseTo(1, 12);
+    }
+  });
+
+  it("state feldspar as potters do", () => {
+    // Ideal potash feldspar: 16.9 % K2O, 18.3 % Al2O3, 64.8 % SiO2 (memory: ceramic textbooks)
+    expect(
+      oxideEquivalents("KAlSi3O8").map(
+        (e) => `${e.oxide} ${e.amount.toFraction()} ${e.massFraction.in("%").toFixed(1)}`,
+      ),
+    ).toEqual(["K2O 1/2 16.9", "Al2O3 1/2 18.3", "SiO2 3 64.8"]);
+    expect(oxideEquivalents("Fe3O4", { oxides: ["FeO"] })[0]!.oxide.toString()).toBe("FeO");
+    expect(oxideEquivalents("NaCl").map(({ oxide }) => oxide.toString())).toEqual(["Na2O"]);
+  });
+
+  it("turn a mass of one into a mass of the other", () => {
+    expect(massAs("100.0 g", "ZnCO3", "ZnO").in("g").toFixed(2)).toBe("64.90");
+    expect(massAs("1 kg", "Ca3(PO4)2", "P2O5").in("kg").toFixed(4)).toBe("0.4576");
+    expect(massAs(quantity("1 g"), "KNO3", "N").in("g").toFixed(4)).toBe("0.1385");
+    expect(massAs("1 g", "ZnSO4·7H2O", "ZnSO4", { element: "Zn" }).in("g").toFixed(4)).toBe("0.5614");
+  });
+
+  it("refuse a basis that says nothing or too much", () => {
+    expect(() => massAs("1 g", "NaCl", "ZnO")).toThrow(expect.objectContaining({ code: "formula.no-common-element" }));
+    expect(() => massAs("1 g", "ZnSO4", "ZnS")).toThrow(expect.objectContaining({ code: "formula.ambiguous-basis" }));
+    expect(() => massAs("1 mL", "ZnCO3", "ZnO")).toThrow(expect.objectContaining({ code: "quantity.wrong-dimension" }));
+  });
+});
+
+/** Hill form of the empirical formula: counts over their common divisor. */
+function reduced(text: string): string {
+  const formula = parseFormula(text);
+  const divisor = formula.numerators.reduce((a, b) => {
+    let [x, y] = [a, b];
+    while (y !== 0) [x, y] = [y, x % y];
+    return x;
+  });
+  return formula.times(`1/${divisor}`).toHill();
+}

@@ -1,0 +1,115 @@
+// The tables held against each other and against figures read elsewhere: nuclide masses times natural compositions must
+// give the standard atomic weights (two evaluations, made apart), and a few well-known figures are spelt out.
+import { describe, expect, it } from "vitest";
+import { atomicWeight, element, elements, nuclidesOf } from "../../src/element";
+import { ATOMIC_WEIGHTS } from "../../src/element/data/atomic-weights";
+import { NUCLIDES } from "../../src/element/data/nuclides";
+import { sourceKeys } from "../../src/foundation";
+
+describe("the table of atomic weights", () => {
+  it("has 118 elements: 70 values, 14 intervals, 34 without (CIAAW 2024)", () => {
+    const kinds = ATOMIC_WEIGHTS.map(({ kind }) => kind);
+    expect(kinds).toHaveLength(118);
+    expect(["value", "interval", "none"].map((kind) => kinds.filter((k) => k === kind).length)).toEqual([70, 14, 34]);
+    expect(new Set(ATOMIC_WEIGHTS.map(({ symbol }) => symbol)).size).toBe(118);
+    expect(new Set(ATOMIC_WEIGHTS.map(({ name }) => name)).size).toBe(118);
+  });
+
+  it("names sources that exist, orders its intervals, and keeps conventional values by them", () => {
+    const keys = new Set<string>(sourceKeys());
+    for (const row of ATOMIC_WEIGHTS) {
+      expect(keys.has(row.source), row.symbol).toBe(true);
+      if (row.kind === "none") continue;
+      expect(keys.has(row.yearSource), row.symbol).toBe(true);
+      const low = row.kind === "interval" ? Number(row.lower) : Number(row.value) - Number(row.uncertainty);
+      const high = row.kind === "interval" ? Number(row.upper) : Number(row.value) + Number(row.uncertainty);
+      expect(low, row.symbol).toBeLessThan(high);
+      // abridged ± its own uncertainty covers what is published
+      const [abridged, spread] = [Number(row.abridged), Number(row.abridgedUncertainty)];
+      expect(abridged - spread, row.symbol).toBeLessThanOrEqual(low + 1e-9);
+      expect(abridged + spread, row.symbol).toBeGreaterThanOrEqual(high - 1e-9);
+      if (row.kind !== "interval") continue;
+      const conventional = Number(row.conventional);
+      const inside = conventional >= low && conventional <= high;
+      // Rounding puts these two just below their own interval, rightly.
+      expect(inside, row.symbol).toBe(row.symbol !== "O" && row.symbol !== "Tl");
+    }
+  });
+
+  it.each([
+    // Periodic tables of chemistry textbooks, five figures (memory)
+    ["H", "1.008"],
+    ["C", "12.011"],
+    ["N", "14.007"],
+    ["O", "15.999"],
+    ["Na", "22.990"],
+    ["Mg", "24.305"],
+    ["S", "32.06"],
+    ["Cl", "35.45"],
+    ["Fe", "55.845"],
+    ["Cu", "63.546"],
+    ["Zn", "65.38"],
+    ["Ag", "107.87"],
+    ["Pb", "207.2"],
+    ["U", "238.03"],
+  ])("%s weighs %s", (symbol, printed) => {
+    const decimals = printed.split(".")[1]!.length;
+    expect(atomicWeight(symbol).value.toFixed(decimals)).toBe(printed);
+  });
+});
+
+describe("the table of nuclides", () => {
+  it("has 326 nuclides with sources that exist, each once, near its mass number", () => {
+    const keys = new Set<string>(sourceKeys());
+    expect(NUCLIDES).toHaveLength(326);
+    expect(new Set(NUCLIDES.map((row) => `${row.massNumber}${row.symbol}`)).size).toBe(326);
+    for (const row of NUCLIDES) {
+      expect(Math.abs(Number(row.mass) - row.massNumber), row.symbol).toBeLessThan(0.3);
+      expect(keys.has(row.source)).toBe(true);
+      expect(row.compositionSource !== undefined, `${row.massNumber}${row.symbol}`).toBe(row.composition !== undefined);
+      if (row.compositionLower !== undefined) {
+        expect(Number(row.compositionLower)).toBeLessThanOrEqual(Number(row.composition));
+        expect(Number(row.compositionUpper)).toBeGreaterThanOrEqual(Number(row.composition));
+      }
+    }
+  });
+
+  it("has the longest-lived nuclide of every element without a weight", () => {
+    for (const { symbol, standardAtomicWeight: weight } of elements()) {
+      if (weight.kind !== "none") continue;
+      expect(
+        nuclidesOf(symbol).map(({ massNumber }) => massNumber),
+        symbol,
+      ).toContain(weight.longestLived);
+    }
+  });
+
+  it("sums its compositions to one", () => {
+    for (const { symbol, standardAtomicWeight: weight } of elements()) {
+      if (weight.kind === "none") continue;
+      const total = nuclidesOf(symbol).reduce((sum, { composition = "0" }) => sum + Number(composition), 0);
+      expect(Math.abs(total - 1), symbol).toBeLessThan(0.0004);
+    }
+  });
+
+  it("reproduces the standard atomic weights: composition times mass lies inside what is published", () => {
+    // Gd and Lu: the 2024 weights are newer than the compositions (2013).
+    const newer = new Set(["Gd", "Lu"]);
+    let compared = 0;
+    for (const { symbol } of elements()) {
+      const weight = element(symbol).standardAtomicWeight;
+      if (weight.kind === "none" || newer.has(symbol)) continue;
+      const nuclides = nuclidesOf(symbol).filter(({ composition }) => composition !== undefined);
+      const total = nuclides.reduce((sum, { composition }) => sum + Number(composition), 0);
+      const mean =
+        nuclides.reduce((sum, { composition, row }) => sum + Number(composition) * Number(row.mass), 0) / total;
+      const low = weight.kind === "interval" ? Number(weight.lower) : Number(weight.value) - Number(weight.uncertainty);
+      const high =
+        weight.kind === "interval" ? Number(weight.upper) : Number(weight.value) + Number(weight.uncertainty);
+      expect(mean, symbol).toBeGreaterThanOrEqual(low - 1e-9);
+      expect(mean, symbol).toBeLessThanOrEqual(high + 1e-9);
+      compared += 1;
+    }
+    expect(compared).toBe(82);
+  });
+});
