@@ -150,9 +150,9 @@ function helperChoices(
     const plain = state.d === 1n && state.n !== 0n && (state.compare(0) < 0 || !isNonmetal(symbol));
     return plain ? [simpleIon(symbol, state)] : [];
   });
-  const choices = [...candidates.map((one) => [one]), candidates];
+  const unchanging = everything.filter((formula) => !moving.has(String(formula)) && !isMediumSpecies(String(formula)));
+  const choices = [...candidates.map((one) => [one]), candidates, unchanging];
   if (ions.length > 0) choices.push(ions, ...candidates.map((one) => [one, ...ions]));
-  choices.push(everything.filter((formula) => !moving.has(String(formula)) && !isMediumSpecies(String(formula))));
   return choices.filter((choice) => choice.length > 0);
 }
 

@@ -211,8 +211,10 @@ function withoutSpectators(equation: Equation): Equation {
       if (difference <= 0n) gone.add(left);
       if (difference >= 0n) gone.add(right);
       const rest = rational(difference < 0n ? -difference : difference, a.d * b.d);
-      if (difference > 0n) coefficients[left] = rest;
-      if (difference < 0n) coefficients[right] = rest;
+      // a rest of one needs no number
+      const written = rest.n === rest.d ? undefined : rest;
+      if (difference > 0n) coefficients[left] = written;
+      if (difference < 0n) coefficients[right] = written;
       break;
     }
   }

@@ -1,0 +1,111 @@
+import { describe, expect, it } from "vitest";
+import { oxidationStates, redoxAnalysis, tryHalfReactions, tryOxidationStates } from "../../src/equation";
+import { parseFormula } from "../../src/formula";
+
+describe("oxidation states", () => {
+  it("tells the nitrogens of ammonium nitrate apart and still gives the average", () => {
+    const states = oxidationStates("NH4NO3");
+    expect(
+      states.states.filter(({ symbol }) => symbol === "N").map(({ state, in: ion }) => [state.toFraction(), ion]),
+    ).toEqual([
+      ["-3", "NH4+"],
+      ["5", "NO3-"],
+    ]);
+    expect(states.of("N").toFraction()).toBe("1");
+    expect(states.toString()).toBe("N -3 in NH4+, N +5 in NO3-, H +1, O -2");
+  });
+
+  it("tells the irons of Prussian blue apart by the charges that leave whole numbers", () => {
+    const irons = oxidationStates("Fe4[Fe(CN)6]3").states.filter(({ symbol }) => symbol === "Fe");
+    expect(irons.map(({ state, count }) => `${count.toFraction()} at ${state.toFraction()}`).sort()).toEqual([
+      "3 at 2",
+      "4 at 3",
+    ]);
+  });
+
+  it("counts peroxide oxygens by themselves where a metal cannot give more", () => {
+    const oxygens = oxidationStates("CrO5").states.filter(({ symbol }) => symbol === "O");
+    expect(oxygens.map(({ state, count }) => `${count.toFraction()} at ${state.toFraction()}`)).toEqual([
+      "4 at -1",
+      "1 at -2",
+    ]);
+  });
+
+  it("takes stated oxidation numbers as they are", () => {
+    expect(
+      oxidationStates("Pb^II2Pb^IVO4")
+        .states.filter(({ symbol }) => symbol === "Pb")
+        .map(({ state }) => state.toFraction()),
+    ).toEqual(["2", "4"]);
+  });
+
+  it("adds up to the charge, always", () => {
+    for (const text of [
+      "SO4^2-",
+      "[Fe(CN)6]^4-",
+      "K2Cr2O7",
+      "Cu2(OH)2CO3",
+      "NH4+",
+      "Zn5(CO3)2(OH)6",
+      "UO4.2H2O",
+      "e-",
+    ]) {
+      const formula = parseFormula(text);
+      const sum = oxidationStates(formula).states.reduce(
+        (total, { state, count }) => total + Number(state.mul(count)),
+        0,
+      );
+      if (text !== "e-") expect(sum, text).toBeCloseTo(formula.charge, 9);
+    }
+  });
+
+  it("says what it had to assume", () => {
+    expect(oxidationStates("FeTiO3").assumptions).toEqual(["Ti taken as +4, its commonest state"]);
+    expect(oxidationStates("FeO").assumptions).toEqual([]);
+  });
+
+  it("refuses where the rules do not settle it, rather than guess", () => {
+    expect(tryOxidationStates("PbN6")).toMatchObject({
+      ok: false,
+      error: { code: "equation.oxidation-state-unknown" },
+    });
+    expect(() => oxidationStates("NaCl").of("K")).toThrow(
+      expect.objectContaining({ code: "equation.no-such-element" }),
+    );
+  });
+});
+
+describe("redox analysis", () => {
+  it("finds who gives and who takes", () => {
+    const redox = redoxAnalysis("K2Cr2O7 + FeSO4 + H2SO4 -> K2SO4 + Cr2(SO4)3 + Fe2(SO4)3 + H2O");
+    expect(redox.electrons.toFraction()).toBe("6");
+    expect(redox.oxidisingAgents.map(String)).toEqual(["K2Cr2O7"]);
+    expect(redox.reducingAgents.map(String)).toEqual(["FeSO4"]);
+  });
+
+  it("sees disproportionation: one species on both sides of the trade", () => {
+    const redox = redoxAnalysis("Cl2 + OH- -> Cl- + ClO3- + H2O");
+    expect(redox.oxidisingAgents.map(String)).toEqual(["Cl2"]);
+    expect(redox.reducingAgents.map(String)).toEqual(["Cl2"]);
+    expect(redox.electrons.toFraction()).toBe("5");
+  });
+
+  it("leaves alone what only changes partners", () => {
+    for (const text of [
+      "HCl + NaOH -> NaCl + H2O",
+      "Fe3O4 + HCl -> FeCl2 + FeCl3 + H2O",
+      "CaCO3 -> CaO + CO2",
+      "CrO4^2- + H+ -> Cr2O7^2- + H2O",
+    ]) {
+      expect(redoxAnalysis(text).isRedox, text).toBe(false);
+      expect(tryHalfReactions(text), text).toMatchObject({ ok: false, error: { code: "equation.not-redox" } });
+    }
+  });
+
+  it("refuses to split a half-reaction again", () => {
+    expect(tryHalfReactions("Cu^2+ + e- -> Cu")).toMatchObject({
+      ok: false,
+      error: { code: "equation.half-reaction-given" },
+    });
+  });
+});
