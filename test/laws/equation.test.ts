@@ -37,7 +37,7 @@ const planted = fc
     }
     // cut the atoms into `parts` products, by symbol in turn
     const products = Array.from({ length: Math.min(parts, total.size) }, () => new Map<string, number>());
-    [...total].forEach(([symbol, count], at) => products[at % products.length]!.set(symbol, count));
+    for (const [at, [symbol, count]] of [...total].entries()) products[at % products.length]!.set(symbol, count);
     return {
       formulas: [...reactants.map(([counts]) => textOf(counts)), ...products.map(textOf)],
       reactants: reactants.length,
