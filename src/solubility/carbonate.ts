@@ -14,9 +14,11 @@ import {
   quantity,
 } from "../quantity";
 import { ACIDS } from "./data/acids";
+import { CARBONATES, HYDROLYSED } from "./data/carbonates";
 import { SolubilityError } from "./error";
 import { positive } from "./figure";
-import { type SolubilityProduct, sameIon, solubilityProduct } from "./product";
+import { sameIon } from "./ion-balance";
+import { type SolubilityProduct, solubilityProduct } from "./product";
 
 /** What carbonate is thrown down with. */
 export type CarbonatePrecipitant = "soda" | "bicarbonate";
@@ -37,126 +39,6 @@ export interface CarbonateVerdict {
   readonly products: readonly SolubilityProduct[];
   readonly warnings: readonly string[];
 }
-
-interface Metal {
-  readonly metal: string;
-  /** Normal carbonate whose constant is used, and the name of its form. */
-  readonly carbonate: readonly [solid: string, form?: string];
-  /** Basic solid it competes with: the basic carbonate where its constant is firm, else the hydroxide. */
-  readonly basic: readonly [solid: string, form?: string];
-  readonly normalSolid: string;
-  readonly basicSolid: string;
-  readonly practice: Partial<Record<CarbonatePrecipitant, string>>;
-}
-
-const METALS: readonly Metal[] = [
-  {
-    metal: "Ca+2",
-    carbonate: ["CaCO3", "calcite"],
-    basic: ["Ca(OH)2", "portlandite"],
-    normalSolid: "CaCO3",
-    basicSolid: "Ca(OH)2",
-    practice: {},
-  },
-  {
-    metal: "Sr+2",
-    carbonate: ["SrCO3"],
-    basic: ["Sr(OH)2·8H2O"],
-    normalSolid: "SrCO3",
-    basicSolid: "Sr(OH)2·8H2O",
-    practice: {},
-  },
-  {
-    metal: "Ba+2",
-    carbonate: ["BaCO3"],
-    basic: ["Ba(OH)2·8H2O"],
-    normalSolid: "BaCO3",
-    basicSolid: "Ba(OH)2·8H2O",
-    practice: {},
-  },
-  {
-    metal: "Cd+2",
-    carbonate: ["CdCO3"],
-    basic: ["Cd(OH)2"],
-    normalSolid: "CdCO3",
-    basicSolid: "Cd(OH)2",
-    practice: {},
-  },
-  {
-    metal: "Mn+2",
-    carbonate: ["MnCO3"],
-    basic: ["Mn(OH)2"],
-    normalSolid: "MnCO3",
-    basicSolid: "Mn(OH)2",
-    practice: { soda: "oxidises when wet", bicarbonate: "oxidises when wet" },
-  },
-  {
-    metal: "Co+2",
-    carbonate: ["CoCO3"],
-    basic: ["Co(OH)2"],
-    normalSolid: "CoCO3",
-    basicSolid: "2CoCO3·3Co(OH)2",
-    practice: {},
-  },
-  {
-    metal: "Fe+2",
-    carbonate: ["FeCO3"],
-    basic: ["Fe(OH)2"],
-    normalSolid: "FeCO3",
-    basicSolid: "Fe(OH)2",
-    practice: { soda: "use bicarbonate, and keep the air out", bicarbonate: "keep the air out" },
-  },
-  {
-    metal: "Mg+2",
-    carbonate: ["MgCO3·3H2O"],
-    basic: ["Mg(OH)2", "brucite"],
-    normalSolid: "MgCO3·3H2O",
-    basicSolid: "Mg5(CO3)4(OH)2·4H2O",
-    practice: { soda: "basic on boiling", bicarbonate: "the trihydrate falls cold; boiling turns it basic" },
-  },
-  {
-    metal: "Zn+2",
-    carbonate: ["ZnCO3·H2O"],
-    basic: ["Zn(OH)2", "epsilon"],
-    normalSolid: "ZnCO3",
-    basicSolid: "Zn5(CO3)2(OH)6",
-    practice: { bicarbonate: "normal only cold and with carbon dioxide in excess" },
-  },
-  {
-    metal: "Pb+2",
-    carbonate: ["PbCO3"],
-    basic: ["Pb3(CO3)2(OH)2"],
-    normalSolid: "PbCO3",
-    basicSolid: "Pb3(CO3)2(OH)2",
-    practice: { soda: "white lead" },
-  },
-  {
-    metal: "Ni+2",
-    carbonate: ["NiCO3·5.5H2O"],
-    basic: ["Ni(OH)2"],
-    normalSolid: "NiCO3·6H2O",
-    basicSolid: "NiCO3·2Ni(OH)2·4H2O",
-    practice: { bicarbonate: "normal only cold and saturated with carbon dioxide, else basic" },
-  },
-  {
-    metal: "Cu+2",
-    carbonate: ["CuCO3"],
-    basic: ["Cu2CO3(OH)2"],
-    normalSolid: "CuCO3",
-    basicSolid: "Cu2CO3(OH)2",
-    practice: {},
-  },
-];
-
-/** Ions too acid to keep a carbonate in water: hydroxide and carbon dioxide. */
-const HYDROLYSED: Readonly<Record<string, string>> = {
-  "Al+3": "Al(OH)3",
-  "Cr+3": "Cr(OH)3",
-  "Fe+3": "Fe(OH)3",
-  "Sn+2": "Sn(OH)2",
-  "Ti+4": "TiO2",
-  "Bi+3": "BiO(OH)",
-};
 
 /** Index this far from 1 either way is still undecided; set on the outcomes the trade knows (nickel mixed, lead not). */
 const UNDECIDED = 5;
@@ -216,12 +98,12 @@ export function carbonateVerdict(request: {
   parseFormula(metal);
   const hydrolysed = Object.keys(HYDROLYSED).find((ion) => sameIon(ion, metal));
   if (hydrolysed !== undefined) return asHydroxide(metal, precipitant, HYDROLYSED[hydrolysed]!);
-  const entry = METALS.find((candidate) => sameIon(candidate.metal, metal));
+  const entry = CARBONATES.find((candidate) => sameIon(candidate.metal, metal));
   if (entry === undefined) {
     throw new SolubilityError("solubility.no-data", `no carbonate constants for ${metal}`, {
       input: metal,
       position: 0,
-      hint: `known: ${[...METALS.map((m) => m.metal), ...Object.keys(HYDROLYSED)].join(", ")}`,
+      hint: `known: ${[...CARBONATES.map((m) => m.metal), ...Object.keys(HYDROLYSED)].join(", ")}`,
     });
   }
   const concentration = positive(

@@ -8,6 +8,7 @@ import { expectDimension, type NumberLike, type Quantity, type QuantityLike, qua
 import { waterToDissolve } from "./dissolve";
 import { SolubilityError } from "./error";
 import { figureAt, hundredGrams, positiveMass, type SolubilityFigure } from "./figure";
+import type { WorkingPoint } from "./picture";
 import { anhydrousMolarMass, rowOf, type Solute, soluteOf } from "./solute";
 
 /** What `crystallise` needs to know. */
@@ -51,6 +52,8 @@ export interface Crystallisation {
   readonly secondCrop:
     | (Crop & { readonly waterToEvaporate: Quantity<"mass">; readonly leftInLiquor: Quantity<"mass"> })
     | undefined;
+  /** Hot solution, cooled solution, liquor, as grams of anhydrous salt per 100 g of water: for drawing. */
+  readonly path: readonly WorkingPoint[];
   readonly warnings: readonly string[];
 }
 
@@ -196,9 +199,24 @@ export function crystallise(request: CrystallisingRequest): Crystallisation {
     crop,
     leftInLiquor: inForm(first.dry, `${solid.formula} in the cold liquor`),
     liquorWater: first.water.named({ label: "water in the cold liquor", rule: "water − crystal water of the crop" }),
+    path: pathOf(hot, cold, dissolved, figure.perHundredGramsWater),
     secondCrop: secondCrop(request, first, figure.perHundredGramsWater, crop.formula, solid, inForm, ofAll),
     warnings: [...new Set(warnings)],
   };
+}
+
+function pathOf(
+  hot: number,
+  cold: number,
+  { dry, water }: { dry: Quantity; water: Quantity },
+  s: Quantity,
+): WorkingPoint[] {
+  const grams = (dry.in("g").toNumber() / water.in("g").toNumber()) * 100;
+  return [
+    { celsius: hot, grams, label: "hot solution" },
+    { celsius: cold, grams, label: "cooled" },
+    { celsius: cold, grams: s.in("g").toNumber(), label: "liquor" },
+  ];
 }
 
 function dissolvedHot(request: CrystallisingRequest, solute: Solute) {

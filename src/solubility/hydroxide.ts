@@ -9,7 +9,8 @@ import { COMPLEXES } from "./data/complexes";
 import { SOLUBILITY_PRODUCTS } from "./data/products";
 import { SolubilityError } from "./error";
 import { positive } from "./figure";
-import { type SolubilityProduct, sameIon, solubilityProduct } from "./product";
+import { sameIon } from "./ion-balance";
+import { type SolubilityProduct, solubilityProduct } from "./product";
 
 /** What `hydroxideWindow` needs to know. */
 export interface HydroxideRequest {

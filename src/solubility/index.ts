@@ -2,60 +2,41 @@
 // what they do not hold is said to be unknown.
 export type { CarbonatePrecipitant, CarbonateVerdict } from "./carbonate";
 export { carbonateVerdict, tryCarbonateVerdict } from "./carbonate";
+export type { SolidConversion } from "./conversion";
+export { solidConversion, trySolidConversion } from "./conversion";
 export type { Crop, Crystallisation, CrystallisingRequest } from "./crystallise";
 export { crystallise, tryCrystallise } from "./crystallise";
 export type { CompetingFigure, SolubilityBasis } from "./data/curves";
-export type {
-  DissolvingRequest,
-  DissolvingWater,
-  LiquorSalt,
-  LiquorWater,
-  SaturatedSolution,
-} from "./dissolve";
-export {
-  saturatedSolution,
-  trySaturatedSolution,
-  tryWaterForLiquor,
-  tryWaterToDissolve,
-  waterForLiquor,
-  waterToDissolve,
-} from "./dissolve";
+export type { DissolvingRequest, DissolvingWater, LiquorSalt, LiquorWater } from "./dissolve";
+export { tryWaterForLiquor, tryWaterToDissolve, waterForLiquor, waterToDissolve } from "./dissolve";
 export type { SolubilityErrorCode } from "./error";
 export { SolubilityError } from "./error";
 export type { SolubilityFigure } from "./figure";
 export type { HydroxideRequest, HydroxideWindow } from "./hydroxide";
 export { hydroxideWindow, tryHydroxideWindow } from "./hydroxide";
+export type { IonConcentration } from "./ion-balance";
 export type { DissolvedSubstance, DissolvedVerdict, LiquorCheck, Residual } from "./liquor";
 export { residual, staysDissolved, tryResidual, tryStaysDissolved } from "./liquor";
-export type {
-  MixedSolution,
-  PrecipitationOrderRequest,
-  PrecipitationRequest,
-  PrecipitationStart,
-  PrecipitationVerdict,
-} from "./precipitate";
-export { precipitationOrder, tryPrecipitationOrder, tryWillPrecipitate, willPrecipitate } from "./precipitate";
-export type {
-  DissolvedIon,
-  IonConcentration,
-  MolarSolubility,
-  MolarSolubilityRequest,
-  SolidConversion,
-  SolubilityProduct,
-} from "./product";
-export {
-  molarSolubility,
-  solidConversion,
-  solubilityProduct,
-  tryMolarSolubility,
-  trySolidConversion,
-  trySolubilityProduct,
-} from "./product";
+export type { MolarSolubility, MolarSolubilityRequest } from "./molar-solubility";
+export { molarSolubility, tryMolarSolubility } from "./molar-solubility";
+export type { SolubilityPicture, WorkingPoint } from "./picture";
+export { drawSolubility, tryDrawSolubility } from "./picture";
+export type { MixedSolution, PrecipitationRequest, PrecipitationVerdict } from "./precipitate";
+export { tryWillPrecipitate, willPrecipitate } from "./precipitate";
+export type { PrecipitationOrderRequest, PrecipitationStart } from "./precipitation-order";
+export { precipitationOrder, tryPrecipitationOrder } from "./precipitation-order";
+export type { DissolvedIon, SolubilityProduct } from "./product";
+export { solubilityProduct, trySolubilityProduct } from "./product";
+export type { SolubilityKind, UncertaintyPart } from "./reading";
 export type { SolubilityClass, SolubilityRule } from "./rules";
 export { solubilityRule } from "./rules";
 export type { PutIn, SaltPairPlan, SaltPairRequest } from "./salt-pair";
 export { separateSaltPair, trySeparateSaltPair } from "./salt-pair";
-export type { SolidChange, Solubility, SolubilityKind, UncertaintyPart } from "./solubility";
+export type { SaturatedSolution } from "./saturated";
+export { saturatedSolution, trySaturatedSolution } from "./saturated";
+export type { SolidChange, Solubility } from "./solubility";
 export { solidChanges, solubilityOf, trySolubilityOf } from "./solubility";
 export type { KindOfSolid, WashPlan, WashRequest } from "./wash";
 export { retainedLiquor, tryWashPlan, washPlan } from "./wash";
+export type { WashAdvice } from "./wash-advice";
+export { tryWashAdvice, washAdvice } from "./wash-advice";

@@ -6,20 +6,21 @@ import type { Formula } from "../formula";
 import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { apply, expectDimension, type Quantity, type QuantityLike, quantity } from "../quantity";
-import { type Branch, branchesOf, onBranch } from "./branch";
 import type { CompetingFigure, SolubilityBasis, SolubilityRow } from "./data/curves";
 import { SolubilityError } from "./error";
+import {
+  competingPart,
+  gramsOf,
+  partsOf,
+  type Reading,
+  readCurve,
+  SIGNIFICANT,
+  type SolubilityKind,
+  type UncertaintyPart,
+  warningsOf,
+} from "./reading";
 import { ruleFor } from "./rules";
 import { rowOf, type Solute, soluteOf } from "./solute";
-
-/** How a figure at a temperature came about. */
-export type SolubilityKind = "tabulated" | "interpolated" | "near a single figure";
-
-/** One part of the uncertainty of a solubility, as a relative standard uncertainty. */
-export interface UncertaintyPart {
-  readonly cause: string;
-  readonly relative: number;
-}
 
 /** Solubility of one solute in water at one temperature. */
 export interface Solubility {
@@ -43,26 +44,6 @@ export interface Solubility {
   readonly warnings: readonly string[];
 }
 
-/** Relative standard uncertainty taken for a kind of table; planning values of ours, checked by leave-one-out. */
-const TRUST: Readonly<Record<SolubilityBasis, number>> = {
-  evaluated: 0.01,
-  measured: 0.02,
-  compiled: 0.03,
-  memory: 0.05,
-  converted: 1,
-};
-const WEAK = 0.1;
-/** A lone figure answers this many kelvin around its own temperature. */
-const NEAR = 3;
-/** Relative change per kelvin allowed for when a lone figure is used beside its temperature. */
-const DRIFT_PER_KELVIN = 0.02;
-/** Sources that differ by more than this are a spread. */
-const SPREAD = 0.05;
-/** A competing figure speaks for this many kelvin around it. */
-const COMPETING_NEAR = 5;
-/** Relative standard uncertainty in the middle of a gap of 100 K between figures; it falls with the square of the gap. */
-const GAP_SPREAD = 0.3;
-const SIGNIFICANT = 6;
 const PLAIN_CELSIUS = /^ *([+-]?\d+(?:\.\d+)?) *°C *$/;
 
 interface Temperature {
@@ -80,148 +61,6 @@ function readTemperature(like: QuantityLike<"temperature">): Temperature {
   return { celsius, uncertain: given.standardUncertainty === undefined ? undefined : given, text: `${celsius} °C` };
 }
 
-/** Branch of a temperature: the coldest whose upper end is not below it. */
-function branchAt(row: SolubilityRow, celsius: number): Branch {
-  const branches = branchesOf(row);
-  return branches.find(({ to }) => celsius <= to) ?? branches.at(-1)!;
-}
-
-/** What the table says at a temperature, before it becomes a quantity. */
-interface Reading {
-  readonly grams: string;
-  /** dS/dT in g/K. */
-  readonly slope: number;
-  readonly kind: SolubilityKind;
-  readonly solid: string | undefined;
-  readonly parts: readonly UncertaintyPart[];
-  readonly warnings: readonly string[];
-}
-
-function digitsPart(text: string): UncertaintyPart {
-  const [mantissa = text, exponent = "0"] = text.split("e");
-  const decimals = mantissa.includes(".") ? mantissa.length - mantissa.indexOf(".") - 1 : 0;
-  const half = 0.5 * 10 ** (Number(exponent) - decimals);
-  return { cause: "last digit printed", relative: half / Math.sqrt(3) / Number(text) };
-}
-
-function refuseOutside(
-  row: SolubilityRow,
-  celsius: number,
-  from: number,
-  to: number,
-  solid: string | undefined,
-): never {
-  const lone = from === to;
-  throw new SolubilityError(
-    lone ? "solubility.far-from-single-figure" : "solubility.outside-range",
-    lone
-      ? `the only figure for ${row.formula} is at ${from} °C; ${celsius} °C is too far from it`
-      : `${row.formula} is known from ${from} to ${to} °C${solid === undefined ? "" : ` with ${solid} as the solid`}, not at ${celsius} °C`,
-    {
-      hint: lone
-        ? `ask within ${NEAR} K of ${from} °C, or measure`
-        : "solubilities are not extrapolated; measure, or stay inside",
-      details: { formula: row.formula, celsius, from, to, solid },
-    },
-  );
-}
-
-/** Spread of the knots on both sides of a place, and of the gap between them. */
-function betweenKnots(branch: Branch, celsius: number): UncertaintyPart[] {
-  const { knots, scatter } = branch;
-  let i = 0;
-  while (i < knots.length - 2 && celsius > knots[i + 1]!.celsius) i += 1;
-  const [a, b] = [knots[i]!, knots[i + 1]!];
-  const gap = b.celsius - a.celsius;
-  const share = (celsius - a.celsius) / gap;
-  const parts: UncertaintyPart[] = [];
-  if (share > 0 && share < 1) {
-    parts.push({ cause: "interpolation", relative: GAP_SPREAD * (gap / 100) ** 2 * 4 * share * (1 - share) });
-  }
-  const rough = Math.max(Math.abs(scatter[i]!), Math.abs(scatter[i + 1]!)) / 2;
-  if (rough > 0) parts.push({ cause: "scatter of neighbouring figures", relative: rough });
-  const meeting = a.spread * (1 - share) + b.spread * share;
-  if (meeting > 0) parts.push({ cause: "change of solid, placed from both sides", relative: meeting });
-  return parts;
-}
-
-function readCurve(row: SolubilityRow, celsius: number): Reading {
-  const branch = branchAt(row, celsius);
-  const { knots, solid } = branch;
-  const exact = row.points.find(([at]) => at === celsius);
-  const first = knots[0];
-  if (first === undefined) {
-    const from = row.points[0]![0];
-    return refuseOutside(row, celsius, from, row.points.at(-1)![0], undefined);
-  }
-  const last = knots.at(-1)!;
-  if (knots.length === 1) {
-    const distance = Math.abs(celsius - first.celsius);
-    if (distance > NEAR) refuseOutside(row, celsius, first.celsius, first.celsius, solid);
-    const grams = first.text ?? rounded(Math.exp(first.logarithm));
-    const parts = [digitsPart(grams)];
-    if (distance > 0) parts.push({ cause: "distance from the only figure", relative: DRIFT_PER_KELVIN * distance });
-    const kind = distance === 0 ? "tabulated" : "near a single figure";
-    const warnings = [`rests on a single figure at ${first.celsius} °C`];
-    return { grams, slope: 0, kind, solid, parts, warnings };
-  }
-  if (celsius < first.celsius || celsius > last.celsius)
-    refuseOutside(row, celsius, first.celsius, last.celsius, solid);
-  if (exact === undefined) refuseUnplaced(row, celsius);
-  const { value, slope } = onBranch(branch, celsius);
-  const grams = exact?.[1] ?? rounded(value);
-  const parts = betweenKnots(branch, celsius);
-  if (exact !== undefined) parts.push(digitsPart(exact[1]));
-  return { grams, slope, kind: exact === undefined ? "interpolated" : "tabulated", solid, parts, warnings: [] };
-}
-
-function refuseUnplaced(row: SolubilityRow, celsius: number): void {
-  for (const [from, to] of row.changesWithin ?? []) {
-    if (celsius <= from || celsius >= to) continue;
-    throw new SolubilityError(
-      "solubility.solid-changes",
-      `the solid of ${row.formula} changes somewhere between ${from} and ${to} °C, so nothing can be read in between`,
-      { hint: `ask at ${from} or ${to} °C, or measure`, details: { formula: row.formula, celsius, from, to } },
-    );
-  }
-}
-
-/** A computed figure in the digits it deserves. */
-function rounded(grams: number): string {
-  return String(Number(grams.toPrecision(SIGNIFICANT)));
-}
-
-function competingPart(row: SolubilityRow, celsius: number, grams: number): UncertaintyPart | undefined {
-  let widest = 0;
-  for (const figure of row.competing ?? []) {
-    if (Math.abs(figure.celsius - celsius) > COMPETING_NEAR) continue;
-    const own = figure.celsius === celsius ? grams : ownFigure(row, figure.celsius);
-    if (own !== undefined) widest = Math.max(widest, Math.abs(Number(figure.value) / own - 1));
-  }
-  return widest > SPREAD ? { cause: "sources disagree", relative: widest / Math.sqrt(3) } : undefined;
-}
-
-function ownFigure(row: SolubilityRow, celsius: number): number | undefined {
-  const branch = branchAt(row, celsius);
-  const [first, last] = [branch.knots[0], branch.knots.at(-1)];
-  if (first === undefined || last === undefined) return undefined;
-  if (branch.knots.length === 1)
-    return Math.abs(first.celsius - celsius) <= COMPETING_NEAR ? Math.exp(first.logarithm) : undefined;
-  return celsius < first.celsius || celsius > last.celsius ? undefined : onBranch(branch, celsius).value;
-}
-
-function warningsOf(row: SolubilityRow, reading: Reading, spread: UncertaintyPart | undefined): string[] {
-  const warnings = [...reading.warnings];
-  if (row.knownAs === "converted") warnings.push("converted from a solubility product: an order of magnitude only");
-  else if (row.knownAs === "memory") warnings.push("recalled from memory, not confirmed in a source");
-  else if (row.weak === true) warnings.push("a weak figure: measure before relying on it");
-  if (spread !== undefined)
-    warnings.push(`sources disagree by ${Math.round(spread.relative * Math.sqrt(3) * 100)} % here`);
-  if (reading.solid === undefined) warnings.push("the table does not say which solid is in contact with the solution");
-  if (row.note !== undefined) warnings.push(row.note);
-  return warnings;
-}
-
 /** Figures already handed out, so that the same figure used twice is one input of a budget. */
 const given = /* @__PURE__ */ new WeakMap<SolubilityRow, Map<number, Quantity>>();
 const KEPT = 200;
@@ -231,10 +70,9 @@ function figureOf(row: SolubilityRow, temperature: Temperature, reading: Reading
   given.set(row, kept);
   const before = kept.get(temperature.celsius);
   if (before !== undefined) return before;
-  const grams = Number(reading.grams);
-  const standardUncertainty = (grams * relative).toPrecision(3);
+  const standardUncertainty = (reading.value * relative).toPrecision(3);
   const made = quantity(
-    { value: reading.grams, unit: "g", standardUncertainty },
+    { value: gramsOf(reading), unit: "g", standardUncertainty },
     {
       symbol: `S(${row.formula}, ${temperature.text})`,
       label: `solubility of ${row.formula} at ${temperature.text}, g anhydrous per 100 g water`,
@@ -279,7 +117,7 @@ class Answer implements Solubility {
     this.formula = row.formula;
     this.name = row.name;
     this.celsius = temperature.celsius;
-    this.solidPhase = reading.solid;
+    this.solidPhase = reading.branch.solid;
     this.kind = reading.kind;
     this.knownAs = row.knownAs;
     this.weak = row.weak === true;
@@ -298,11 +136,11 @@ class Answer implements Solubility {
   }
 
   get #spread(): UncertaintyPart | undefined {
-    return competingPart(this.#row, this.celsius, Number(this.#reading.grams));
+    return competingPart(this.#row, this.celsius, this.#reading.value);
   }
 
   get uncertainty(): readonly UncertaintyPart[] {
-    return partsOf(this.#row, this.#reading, this.#spread);
+    return partsOf(this.#row, this.#reading, this.celsius, this.#spread);
   }
 
   get warnings(): readonly string[] {
@@ -326,14 +164,6 @@ class Answer implements Solubility {
       ...{ knownAs, source, competing, weak, uncertainty, warnings },
     };
   }
-}
-
-function partsOf(row: SolubilityRow, reading: Reading, spread: UncertaintyPart | undefined): UncertaintyPart[] {
-  const parts: UncertaintyPart[] = [{ cause: `kind of table: ${row.knownAs}`, relative: TRUST[row.knownAs] }];
-  if (row.weak === true && row.knownAs !== "converted") parts.push({ cause: "weak row", relative: WEAK });
-  parts.push(...reading.parts);
-  if (spread !== undefined) parts.push(spread);
-  return parts;
 }
 
 function noData(solute: Solute): SolubilityError {

@@ -1,7 +1,7 @@
 // From a formula as somebody writes it to the solute the table knows: crystal water taken off, the rest compared by
 // composition, so that CH3COONa, NaCH3COO and NaC2H3O2 are one salt, and CdSO4 is found from 3CdSO4·8H2O.
 
-import { type Formula, molarMass, parseFormula } from "../formula";
+import { Formula, molarMass, parseFormula } from "../formula";
 import type { Fraction } from "../foundation/fraction";
 import type { Quantity } from "../quantity";
 import { SOLUBILITY, type SolubilityRow } from "./data/curves";
@@ -59,7 +59,7 @@ function readSolute(text: string): Solute {
 
 /** Read a formula as a solute; remembered, because a plan asks for the same few again and again. */
 export function soluteOf(given: string | Formula): Solute {
-  const text = typeof given === "string" ? given : given.toString();
+  const text = given instanceof Formula ? given.toString() : given;
   const before = solutes.get(text);
   if (before !== undefined) return before;
   const solute = readSolute(text);

@@ -43,7 +43,7 @@ export function retainedLiquor(
   kind: KindOfSolid,
   filter: "suction" | "gravity" = "suction",
 ): Quantity<"specific volume"> {
-  const range = RETAINED[kind];
+  const range = Object.hasOwn(RETAINED, kind) ? RETAINED[kind] : undefined;
   if (range === undefined) {
     throw new SolubilityError("solubility.missing-option", `no planning value for '${String(kind)}'`, {
       hint: `one of: ${Object.keys(RETAINED).join(", ")}; or give retainedLiquorPerGram`,

@@ -3,7 +3,7 @@ import { type ErrorPlace, PreparativeError } from "../foundation/error";
 /** Codes of everything the thermochemistry room can refuse. */
 export type ThermochemistryErrorCode =
   | "thermochemistry.no-data"
-  | "thermochemistry.not-balanced"
+  | "thermochemistry.not-an-equation"
   | "thermochemistry.not-positive"
   | "thermochemistry.outside-range"
   | "thermochemistry.missing-option"

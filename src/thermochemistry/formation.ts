@@ -1,7 +1,7 @@
 // Enthalpies of formation by formula and state. A dissolved salt or strong acid that the table does not hold whole is the
 // sum of its ions; nothing else is put together, and nothing is estimated.
 
-import { type Formula, parseFormula } from "../formula";
+import { Formula, parseFormula } from "../formula";
 import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, quantity, sum } from "../quantity";
@@ -186,7 +186,7 @@ export function formationEnthalpy(
   formula: string | Formula,
   options: { readonly state?: SubstanceState; readonly form?: string } = {},
 ): FormationEnthalpy {
-  const read = typeof formula === "string" ? parseFormula(formula) : formula;
+  const read = formula instanceof Formula ? formula : parseFormula(formula);
   const found = findFormation(read, options.state ?? stateOf(read), options.form);
   if (found !== undefined) return found;
   throw noData([read.toString()]);

@@ -2,9 +2,9 @@
 // species at infinite dilution: a planning figure for the bench, good to some kilojoules for a real, strong solution.
 
 import { BalancedEquation, balance } from "../equation";
-import { type Formula, parseFormula } from "../formula";
+import { Formula, parseFormula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
-import { apply, expectDimension, type NumberLike, type Quantity, quantity, sum } from "../quantity";
+import { apply, expectDimension, isQuantity, type NumberLike, type Quantity, quantity, sum } from "../quantity";
 import type { SubstanceState } from "./data/enthalpies";
 import { ThermochemistryError } from "./error";
 import { type FormationEnthalpy, findFormation, formationEnthalpy, noData, stateOf, withoutPhase } from "./formation";
@@ -53,7 +53,8 @@ function lookUp<T>(table: Readonly<Record<string, T>> | undefined, formula: Form
  *   solid, liquid or gas it is at 25 °C, or as `states` says
  * @param options - states and polymorphs by formula
  * @returns kJ/mol of reaction with standard uncertainty, negative when heat is given off, and each term with its source
- * @throws {ThermochemistryError} `thermochemistry.no-data` listing every species without a figure
+ * @throws {ThermochemistryError} `thermochemistry.no-data` listing every species without a figure,
+ *   `thermochemistry.not-an-equation`
  * @throws {EquationError} when the equation cannot be read or balanced
  * @source Hess's law over the tables named by each term
  * @category Heat
@@ -61,7 +62,10 @@ function lookUp<T>(table: Readonly<Record<string, T>> | undefined, formula: Form
  * reactionEnthalpy("HCl(aq) + NaOH(aq) -> NaCl(aq) + H2O(l)").enthalpy.format({ decimals: 1 }) // => "-55.8 kJ/mol"
  */
 export function reactionEnthalpy(equation: string | BalancedEquation, options: EnthalpyOptions = {}): ReactionEnthalpy {
-  const balanced = equation instanceof BalancedEquation ? equation : balance(equation);
+  if (typeof equation !== "string" && !(equation instanceof BalancedEquation)) {
+    throw new ThermochemistryError("thermochemistry.not-an-equation", "give the equation as text, or balanced");
+  }
+  const balanced = typeof equation === "string" ? balance(equation) : equation;
   const species = [
     ...balanced.reactants.map(({ formula, coefficient }) => ({ formula, number: -coefficient })),
     ...balanced.products.map(({ formula, coefficient }) => ({ formula, number: coefficient })),
@@ -111,7 +115,7 @@ export function tryReactionEnthalpy(
  * solutionEnthalpy("NH4NO3").format({ decimals: 1 }) // => "25.7 kJ/mol"
  */
 export function solutionEnthalpy(formula: string | Formula): Quantity<"molar energy"> {
-  const read = typeof formula === "string" ? parseFormula(formula) : formula;
+  const read = formula instanceof Formula ? formula : parseFormula(formula);
   const undissolved = formationEnthalpy(read, stateOf(read) === undefined ? {} : { state: stateOf(read)! });
   const terms = withoutPhase(read).parts.map((part) => {
     const inner = part.formula;
@@ -160,7 +164,7 @@ const THOMSEN_LIMIT = 50;
  */
 export function sulfuricAcidDilution(waterPerAcid: NumberLike | Quantity): Quantity<"molar energy"> {
   const n = expectDimension(
-    typeof waterPerAcid === "object" && "dimension" in waterPerAcid ? waterPerAcid : { value: waterPerAcid, unit: "" },
+    isQuantity(waterPerAcid) ? waterPerAcid : { value: waterPerAcid, unit: "" },
     "number",
     "waterPerAcid",
   ).named({ symbol: "n", label: "mol of water per mol of sulfuric acid" });

@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { quantity } from "../../src/quantity";
-import { saturatedSolution, tryWaterToDissolve, waterForLiquor, waterToDissolve } from "../../src/solubility/dissolve";
+import { tryWaterToDissolve, waterForLiquor, waterToDissolve } from "../../src/solubility/dissolve";
 import { residual, staysDissolved } from "../../src/solubility/liquor";
+import { saturatedSolution } from "../../src/solubility/saturated";
 import { tryWashPlan, washPlan } from "../../src/solubility/wash";
 
 const quantityOf = (grams: number) => quantity({ value: grams, unit: "g" });

@@ -1,0 +1,76 @@
+// Turning one sparingly soluble salt into another of the same cation by boiling it with a solution of the other ion.
+import type { Formula } from "../formula";
+import { attempt, type Result } from "../foundation/error";
+import type { Quantity } from "../quantity";
+import { SolubilityError } from "./error";
+import { sameIon } from "./ion-balance";
+import { solubilityProduct } from "./product";
+
+/** Whether boiling one solid with a solution turns it into another. */
+export interface SolidConversion {
+  /** Ion set free over ion taken up at equilibrium: above this ratio in solution the conversion stops. */
+  readonly equilibriumRatio: Quantity;
+  /** "goes" over 100, "goes with excess" from 1 to 100, "hardly" below 1. */
+  readonly verdict: "goes" | "goes with excess" | "hardly";
+  readonly ionTaken: string;
+  readonly ionFreed: string;
+  readonly warnings: readonly string[];
+}
+
+/**
+ * Can one sparingly soluble salt be turned into another of the same cation, as strontium sulfate into carbonate?
+ *
+ * @param request - the solid put in and the solid wanted, both with their solubility products known
+ * @returns equilibrium ratio of the ions in solution, and what it means at the bench
+ * @throws {SolubilityError} `solubility.no-data`, `solubility.other-solute` when they share no cation or differ in type
+ * @source ratio of solubility products
+ * @category Precipitation
+ * @example
+ * solidConversion({ from: "SrSO4", to: "SrCO3" }).verdict // => "goes"
+ * solidConversion({ from: "BaSO4", to: "BaCO3" }).verdict // => "hardly"
+ */
+export function solidConversion(request: {
+  readonly from: string | Formula;
+  readonly to: string | Formula;
+}): SolidConversion {
+  const [from, to] = [solubilityProduct(request.from), solubilityProduct(request.to)];
+  const shared = from.ions.find((ion) =>
+    to.ions.some((other) => sameIon(ion.formula, other.formula) && ion.count === other.count),
+  );
+  const freed = from.ions.find((ion) => ion !== shared);
+  const taken = to.ions.find((ion) => shared !== undefined && !sameIon(ion.formula, shared.formula));
+  if (shared === undefined || freed === undefined || taken === undefined || freed.count !== taken.count) {
+    throw new SolubilityError(
+      "solubility.other-solute",
+      `${from.solid} and ${to.solid} are not two salts of one cation and one type`,
+      {
+        details: { from: from.solid, to: to.solid },
+      },
+    );
+  }
+  const equilibriumRatio = from.value.dividedBy(to.value).named({
+    symbol: "K",
+    label: `${freed.formula} over ${taken.formula} at equilibrium`,
+    rule: "K = Ksp(from) / Ksp(to)",
+  });
+  const verdict =
+    equilibriumRatio.compare("100") > 0 ? "goes" : equilibriumRatio.compare("1") > 0 ? "goes with excess" : "hardly";
+  return {
+    equilibriumRatio,
+    verdict,
+    ionTaken: taken.formula,
+    ionFreed: freed.formula,
+    warnings: [...from.warnings, ...to.warnings],
+  };
+}
+
+/**
+ * As `solidConversion`, but gives the refusal back as data.
+ *
+ * @category Precipitation
+ * @example
+ * trySolidConversion({ from: "SrSO4", to: "BaCO3" }).ok // => false
+ */
+export function trySolidConversion(request: Parameters<typeof solidConversion>[0]): Result<SolidConversion> {
+  return attempt(() => solidConversion(request));
+}

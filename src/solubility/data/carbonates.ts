@@ -1,0 +1,123 @@
+// Metals and their carbonates: which constants decide between the normal and the basic solid, what is expected to fall,
+// and what the trade knows of the case (common practice, no source). The constants themselves are in products.ts.
+
+/** A metal with the two solids its carbonate is decided between. */
+export interface CarbonateRow {
+  readonly metal: string;
+  /** Normal carbonate whose constant is used, and the name of its form. */
+  readonly carbonate: readonly [solid: string, form?: string];
+  /** Basic solid it competes with: the basic carbonate where its constant is firm, else the hydroxide. */
+  readonly basic: readonly [solid: string, form?: string];
+  readonly normalSolid: string;
+  readonly basicSolid: string;
+  readonly practice: { readonly soda?: string; readonly bicarbonate?: string };
+}
+
+export const CARBONATES: readonly CarbonateRow[] = [
+  {
+    metal: "Ca+2",
+    carbonate: ["CaCO3", "calcite"],
+    basic: ["Ca(OH)2", "portlandite"],
+    normalSolid: "CaCO3",
+    basicSolid: "Ca(OH)2",
+    practice: {},
+  },
+  {
+    metal: "Sr+2",
+    carbonate: ["SrCO3"],
+    basic: ["Sr(OH)2·8H2O"],
+    normalSolid: "SrCO3",
+    basicSolid: "Sr(OH)2·8H2O",
+    practice: {},
+  },
+  {
+    metal: "Ba+2",
+    carbonate: ["BaCO3"],
+    basic: ["Ba(OH)2·8H2O"],
+    normalSolid: "BaCO3",
+    basicSolid: "Ba(OH)2·8H2O",
+    practice: {},
+  },
+  {
+    metal: "Cd+2",
+    carbonate: ["CdCO3"],
+    basic: ["Cd(OH)2"],
+    normalSolid: "CdCO3",
+    basicSolid: "Cd(OH)2",
+    practice: {},
+  },
+  {
+    metal: "Mn+2",
+    carbonate: ["MnCO3"],
+    basic: ["Mn(OH)2"],
+    normalSolid: "MnCO3",
+    basicSolid: "Mn(OH)2",
+    practice: { soda: "oxidises when wet", bicarbonate: "oxidises when wet" },
+  },
+  {
+    metal: "Co+2",
+    carbonate: ["CoCO3"],
+    basic: ["Co(OH)2"],
+    normalSolid: "CoCO3",
+    basicSolid: "2CoCO3·3Co(OH)2",
+    practice: {},
+  },
+  {
+    metal: "Fe+2",
+    carbonate: ["FeCO3"],
+    basic: ["Fe(OH)2"],
+    normalSolid: "FeCO3",
+    basicSolid: "Fe(OH)2",
+    practice: { soda: "use bicarbonate, and keep the air out", bicarbonate: "keep the air out" },
+  },
+  {
+    metal: "Mg+2",
+    carbonate: ["MgCO3·3H2O"],
+    basic: ["Mg(OH)2", "brucite"],
+    normalSolid: "MgCO3·3H2O",
+    basicSolid: "Mg5(CO3)4(OH)2·4H2O",
+    practice: { soda: "basic on boiling", bicarbonate: "the trihydrate falls cold; boiling turns it basic" },
+  },
+  {
+    metal: "Zn+2",
+    carbonate: ["ZnCO3·H2O"],
+    basic: ["Zn(OH)2", "epsilon"],
+    normalSolid: "ZnCO3",
+    basicSolid: "Zn5(CO3)2(OH)6",
+    practice: { bicarbonate: "normal only cold and with carbon dioxide in excess" },
+  },
+  {
+    metal: "Pb+2",
+    carbonate: ["PbCO3"],
+    basic: ["Pb3(CO3)2(OH)2"],
+    normalSolid: "PbCO3",
+    basicSolid: "Pb3(CO3)2(OH)2",
+    practice: { soda: "white lead" },
+  },
+  {
+    metal: "Ni+2",
+    carbonate: ["NiCO3·5.5H2O"],
+    basic: ["Ni(OH)2"],
+    normalSolid: "NiCO3·6H2O",
+    basicSolid: "NiCO3·2Ni(OH)2·4H2O",
+    practice: { bicarbonate: "normal only cold and saturated with carbon dioxide, else basic" },
+  },
+  {
+    metal: "Cu+2",
+    carbonate: ["CuCO3"],
+    basic: ["Cu2CO3(OH)2"],
+    normalSolid: "CuCO3",
+    basicSolid: "Cu2CO3(OH)2",
+    practice: {},
+  },
+];
+
+/** Ions too acid to keep a carbonate in water: hydroxide and carbon dioxide. */
+export const HYDROLYSED: Readonly<Record<string, string>> = {
+  "Al+3": "Al(OH)3",
+  "Cr+3": "Cr(OH)3",
+  "Fe+3": "Fe(OH)3",
+  "Sn+2": "Sn(OH)2",
+  "Ti+4": "TiO2",
+  "Bi+3": "BiO(OH)",
+};

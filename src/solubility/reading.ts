@@ -1,0 +1,213 @@
+// The table read at a temperature: the figure, how it came about, and what it is worth - kind of table, scatter of the
+// neighbours, width of the gap, disagreement of sources. Plain numbers; solubility.ts makes them a quantity.
+import { type Branch, branchesOf, onBranch } from "./branch";
+import type { SolubilityBasis, SolubilityRow } from "./data/curves";
+import { SolubilityError } from "./error";
+
+/** How a figure at a temperature came about. */
+export type SolubilityKind = "tabulated" | "interpolated" | "near a single figure";
+
+/** One part of the uncertainty of a solubility, as a relative standard uncertainty. */
+export interface UncertaintyPart {
+  readonly cause: string;
+  readonly relative: number;
+}
+
+/** Relative standard uncertainty taken for a kind of table; planning values of ours, checked by leave-one-out. */
+const TRUST: Readonly<Record<SolubilityBasis, number>> = {
+  evaluated: 0.01,
+  measured: 0.02,
+  compiled: 0.03,
+  memory: 0.05,
+  converted: 1,
+};
+const WEAK = 0.1;
+/** A lone figure answers this many kelvin around its own temperature. */
+const NEAR = 3;
+/** Relative change per kelvin allowed for when a lone figure is used beside its temperature. */
+const DRIFT_PER_KELVIN = 0.02;
+/** Sources that differ by more than this are a spread. */
+const SPREAD = 0.05;
+/** A competing figure speaks for this many kelvin around it. */
+const COMPETING_NEAR = 5;
+/** Relative standard uncertainty in the middle of a gap of 100 K between figures; it falls with the square of the gap. */
+const GAP_SPREAD = 0.3;
+/** Digits of a computed figure. */
+export const SIGNIFICANT = 6;
+
+/** Branch of a temperature: the coldest whose upper end is not below it. */
+function branchAt(row: SolubilityRow, celsius: number): Branch {
+  const branches = branchesOf(row);
+  return branches.find(({ to }) => celsius <= to) ?? branches.at(-1)!;
+}
+
+/** What the table says at a temperature, before it becomes a quantity. */
+export interface Reading {
+  readonly branch: Branch;
+  /** g anhydrous per 100 g water. */
+  readonly value: number;
+  /** The figure as printed, when the temperature is one of the table's. */
+  readonly printed: string | undefined;
+  /** dS/dT in g/K. */
+  readonly slope: number;
+  readonly kind: SolubilityKind;
+}
+
+/** The figure as decimal text: as printed, or in the digits a computed one deserves. */
+export function gramsOf({ printed, value }: Reading): string {
+  return printed ?? String(Number(value.toPrecision(SIGNIFICANT)));
+}
+
+function digitsPart(text: string): UncertaintyPart {
+  const [mantissa = text, exponent = "0"] = text.split("e");
+  const decimals = mantissa.includes(".") ? mantissa.length - mantissa.indexOf(".") - 1 : 0;
+  const half = 0.5 * 10 ** (Number(exponent) - decimals);
+  return { cause: "last digit printed", relative: half / Math.sqrt(3) / Number(text) };
+}
+
+function refuseOutside(
+  row: SolubilityRow,
+  celsius: number,
+  from: number,
+  to: number,
+  solid: string | undefined,
+): never {
+  const lone = from === to;
+  throw new SolubilityError(
+    lone ? "solubility.far-from-single-figure" : "solubility.outside-range",
+    lone
+      ? `the only figure for ${row.formula} is at ${from} °C; ${celsius} °C is too far from it`
+      : `${row.formula} is known from ${from} to ${to} °C${solid === undefined ? "" : ` with ${solid} as the solid`}, not at ${celsius} °C`,
+    {
+      hint: lone
+        ? `ask within ${NEAR} K of ${from} °C, or measure`
+        : "solubilities are not extrapolated; measure, or stay inside",
+      details: { formula: row.formula, celsius, from, to, solid },
+    },
+  );
+}
+
+/** Spread of the knots on both sides of a place, and of the gap between them. */
+function betweenKnots(branch: Branch, celsius: number): UncertaintyPart[] {
+  const { knots, scatter } = branch;
+  let i = 0;
+  while (i < knots.length - 2 && celsius > knots[i + 1]!.celsius) i += 1;
+  const [a, b] = [knots[i]!, knots[i + 1]!];
+  const gap = b.celsius - a.celsius;
+  const share = (celsius - a.celsius) / gap;
+  const parts: UncertaintyPart[] = [];
+  if (share > 0 && share < 1) {
+    parts.push({ cause: "interpolation", relative: GAP_SPREAD * (gap / 100) ** 2 * 4 * share * (1 - share) });
+  }
+  const rough = Math.max(Math.abs(scatter[i]!), Math.abs(scatter[i + 1]!)) / 2;
+  if (rough > 0) parts.push({ cause: "scatter of neighbouring figures", relative: rough });
+  const meeting = a.spread * (1 - share) + b.spread * share;
+  if (meeting > 0) parts.push({ cause: "change of solid, placed from both sides", relative: meeting });
+  return parts;
+}
+
+/** Read the table; refuse what it does not reach. */
+export function readCurve(row: SolubilityRow, celsius: number): Reading {
+  const branch = branchAt(row, celsius);
+  const { knots, solid } = branch;
+  const printed = row.points.find(([at]) => at === celsius)?.[1];
+  const first = knots[0];
+  if (first === undefined) return refuseEmpty(row, celsius, solid);
+  const last = knots[knots.length - 1]!;
+  if (knots.length === 1) {
+    const distance = Math.abs(celsius - first.celsius);
+    if (distance > NEAR) refuseOutside(row, celsius, first.celsius, first.celsius, solid);
+    const value = Math.exp(first.logarithm);
+    const kind = distance === 0 ? "tabulated" : "near a single figure";
+    return { branch, value, printed: first.text, slope: 0, kind };
+  }
+  if (celsius < first.celsius || celsius > last.celsius) {
+    refuseOutside(row, celsius, first.celsius, last.celsius, solid);
+  }
+  if (printed === undefined && row.changesWithin !== undefined) refuseUnplaced(row, celsius);
+  const { value, slope } = onBranch(branch, celsius);
+  return { branch, value, printed, slope, kind: printed === undefined ? "interpolated" : "tabulated" };
+}
+
+function refuseEmpty(row: SolubilityRow, celsius: number, solid: string | undefined): never {
+  throw new SolubilityError(
+    "solubility.outside-range",
+    `no figure of ${row.formula} at ${celsius} °C${solid === undefined ? "" : `, where ${solid} is the solid`}`,
+    { hint: "measure it, or pass your own figure", details: { formula: row.formula, celsius, solid } },
+  );
+}
+
+/** Parts of the uncertainty that come from how the figure was read. */
+function readingParts({ branch, printed, kind }: Reading, celsius: number): UncertaintyPart[] {
+  const [first] = branch.knots;
+  if (branch.knots.length > 1) {
+    const parts = betweenKnots(branch, celsius);
+    if (printed !== undefined) parts.push(digitsPart(printed));
+    return parts;
+  }
+  const parts = printed === undefined ? [] : [digitsPart(printed)];
+  if (kind === "near a single figure" && first !== undefined) {
+    const distance = Math.abs(celsius - first.celsius);
+    parts.push({ cause: "distance from the only figure", relative: DRIFT_PER_KELVIN * distance });
+  }
+  return parts;
+}
+
+function refuseUnplaced(row: SolubilityRow, celsius: number): void {
+  for (const [from, to] of row.changesWithin!) {
+    if (celsius <= from || celsius >= to) continue;
+    throw new SolubilityError(
+      "solubility.solid-changes",
+      `the solid of ${row.formula} changes somewhere between ${from} and ${to} °C, so nothing can be read in between`,
+      { hint: `ask at ${from} or ${to} °C, or measure`, details: { formula: row.formula, celsius, from, to } },
+    );
+  }
+}
+
+/** How far other sources are off, where they differ by more than 5 %. */
+export function competingPart(row: SolubilityRow, celsius: number, grams: number): UncertaintyPart | undefined {
+  let widest = 0;
+  for (const figure of row.competing ?? []) {
+    if (Math.abs(figure.celsius - celsius) > COMPETING_NEAR) continue;
+    const own = figure.celsius === celsius ? grams : ownFigure(row, figure.celsius);
+    if (own !== undefined) widest = Math.max(widest, Math.abs(Number(figure.value) / own - 1));
+  }
+  return widest > SPREAD ? { cause: "sources disagree", relative: widest / Math.sqrt(3) } : undefined;
+}
+
+function ownFigure(row: SolubilityRow, celsius: number): number | undefined {
+  const branch = branchAt(row, celsius);
+  const [first, last] = [branch.knots[0], branch.knots.at(-1)];
+  if (first === undefined || last === undefined) return undefined;
+  if (branch.knots.length === 1)
+    return Math.abs(first.celsius - celsius) <= COMPETING_NEAR ? Math.exp(first.logarithm) : undefined;
+  return celsius < first.celsius || celsius > last.celsius ? undefined : onBranch(branch, celsius).value;
+}
+
+/** What a careful reader has to be told about the figure. */
+export function warningsOf(row: SolubilityRow, reading: Reading, spread: UncertaintyPart | undefined): string[] {
+  const { knots, solid } = reading.branch;
+  const warnings = knots.length === 1 ? [`rests on a single figure at ${knots[0]!.celsius} °C`] : [];
+  if (row.knownAs === "converted") warnings.push("converted from a solubility product: an order of magnitude only");
+  else if (row.knownAs === "memory") warnings.push("recalled from memory, not confirmed in a source");
+  else if (row.weak === true) warnings.push("a weak figure: measure before relying on it");
+  if (spread !== undefined)
+    warnings.push(`sources disagree by ${Math.round(spread.relative * Math.sqrt(3) * 100)} % here`);
+  if (solid === undefined) warnings.push("the table does not say which solid is in contact with the solution");
+  if (row.note !== undefined) warnings.push(row.note);
+  return warnings;
+}
+
+/** All parts of the uncertainty of a figure. */
+export function partsOf(
+  row: SolubilityRow,
+  reading: Reading,
+  celsius: number,
+  spread: UncertaintyPart | undefined,
+): UncertaintyPart[] {
+  const parts: UncertaintyPart[] = [{ cause: `kind of table: ${row.knownAs}`, relative: TRUST[row.knownAs] }];
+  if (row.weak === true && row.knownAs !== "converted") parts.push({ cause: "weak row", relative: WEAK });
+  parts.push(...readingParts(reading, celsius));
+  if (spread !== undefined) parts.push(spread);
+  return parts;
+}

@@ -1,0 +1,119 @@
+// What to wash a product with, and the drop test that tells when the salt is gone. Common practice, no source; the choice
+// of liquid rests on the product's own solubility where it is known.
+import type { TemperatureLike } from "../amount";
+import { type Formula, parseFormula } from "../formula";
+import { attempt, type Result } from "../foundation/error";
+import { saltIons } from "./ions";
+import { ruleFor } from "./rules";
+import { type Solubility, trySolubilityOf } from "./solubility";
+import { soluteOf } from "./solute";
+
+/** A way to wash, and how to know that it is done. */
+export interface WashAdvice {
+  /** Liquid to wash with, in words. */
+  readonly liquid: string;
+  /** Why this one. */
+  readonly because: string;
+  /** Tests on the last wash, one for each kind of ion washed out. */
+  readonly endTests: readonly { readonly ion: string; readonly test: string }[];
+  readonly solubility: Solubility | undefined;
+  readonly source: "commonPractice";
+}
+
+/** Ions a wash removes and the test that shows them. */
+const TESTS: readonly { readonly ions: readonly string[]; readonly test: string }[] = [
+  { ions: ["SO4-2"], test: "barium chloride with dilute hydrochloric acid: no cloud within two minutes" },
+  { ions: ["Cl-", "Br-", "I-", "SCN-"], test: "silver nitrate with dilute nitric acid: no cloud" },
+  { ions: ["CO3-2", "HCO3-", "OH-"], test: "indicator paper neutral; acidify before testing for chloride or sulfate" },
+  {
+    ions: ["NO3-", "NO2-", "C2H3O2-", "HCO2-", "ClO3-", "ClO4-"],
+    test: "no drop test: conductivity as the wash water, or 10 mL leave less than 1 mg",
+  },
+  { ions: ["Fe+3"], test: "thiocyanate: no red" },
+  { ions: ["Cu+2"], test: "ammonia: no blue" },
+  { ions: ["Pb+2", "Ba+2"], test: "a drop of dilute sulfuric acid: no cloud" },
+];
+
+/** Products with a wash of their own. */
+const OWN_WASH: Readonly<Record<string, readonly [liquid: string, because: string]>> = {
+  "Cu+ Cl-": [
+    "dilute hydrochloric acid, then alcohol, without sucking air through",
+    "copper(I) chloride turns green in water and air",
+  ],
+  "Pb+2 Cl-": ["a little ice water", "hot water dissolves lead chloride"],
+  "Fe+2 C2O4-2": ["hot water", "iron(II) oxalate hardly dissolves even hot, and hot water takes the salts out"],
+};
+
+function endTestFor(ion: string): string {
+  return (
+    TESTS.find(({ ions }) => ions.includes(ion))?.test ??
+    "conductivity near that of the wash water, or 10 mL leave less than 1 mg"
+  );
+}
+
+/** Liquid by how much of the product water takes up, g per 100 g. */
+function liquidBy(grams: number): readonly [liquid: string, because: string] {
+  if (grams < 0.1) return ["water", "the product hardly dissolves"];
+  if (grams < 1) return ["a little cold water", "the product dissolves slightly"];
+  if (grams < 10) return ["ice water in small portions, or its own saturated solution", "the product dissolves"];
+  return ["50 % alcohol, or its own saturated solution", "the product dissolves well; plain water would carry it off"];
+}
+
+/**
+ * What to wash a product with, and the end test for what is washed out.
+ *
+ * @param request - the product, the salts to be washed out, and the temperature of the wash (default 20 °C)
+ * @returns liquid and reason, and a test for each ion that the wash takes away (those of the product itself left out)
+ * @throws {SolubilityError} `solubility.not-a-salt` when the product is an ion or water
+ * @source common practice, no source
+ * @category Washing
+ * @example
+ * washAdvice({ product: "CaCO3", washedOut: ["Na2SO4"] }).liquid // => "water"
+ */
+export function washAdvice(request: {
+  readonly product: string | Formula;
+  readonly washedOut: readonly (string | Formula)[];
+  readonly temperature?: TemperatureLike;
+}): WashAdvice {
+  const solute = soluteOf(request.product);
+  const ions = saltIons(solute.anhydrous);
+  const pair = ions === undefined ? undefined : `${ions.cations[0]?.formula} ${ions.anion.formula}`;
+  const known = trySolubilityOf(solute.formula, request.temperature ?? "20 °C");
+  const solubility = known.ok ? known.value : undefined;
+  const [liquid, because] =
+    (pair === undefined ? undefined : OWN_WASH[pair]) ?? choose(solubility, ruleFor(solute)?.class);
+  const kept = new Set([...(ions?.cations ?? []).map(({ formula }) => formula), ions?.anion.formula]);
+  const gone = request.washedOut.flatMap((salt) => {
+    const found = saltIons(soluteOf(salt).anhydrous);
+    return found === undefined ? [] : [found.anion.formula, ...found.cations.map(({ formula }) => formula)];
+  });
+  const tested = [...new Set(gone)].filter((ion) => !kept.has(ion) && !ALKALI.includes(ion));
+  return {
+    liquid,
+    because,
+    endTests: tested.map((ion) => ({ ion: parseFormula(ion).toString(), test: endTestFor(ion) })),
+    solubility,
+    source: "commonPractice",
+  };
+}
+
+/** Their salts are found by the anion. */
+const ALKALI = ["Na+", "K+", "NH4+", "Li+"];
+
+function choose(solubility: Solubility | undefined, rule: string | undefined): readonly [string, string] {
+  if (solubility !== undefined) return liquidBy(solubility.perHundredGramsWater.in("g").toNumber());
+  if (rule === "insoluble") return ["water", "the rules call the product insoluble"];
+  if (rule === "soluble") return ["50 % alcohol, or its own saturated solution", "the rules call the product soluble"];
+  return ["a little cold water", "the solubility of the product is not known: keep the portions small"];
+}
+
+/**
+ * As `washAdvice`, but gives the refusal back as data.
+ *
+ * @category Washing
+ * @example
+ * tryWashAdvice({ product: "CaCO3", washedOut: [] }).ok // => true
+ */
+export function tryWashAdvice(request: Parameters<typeof washAdvice>[0]): Result<WashAdvice> {
+  return attempt(() => washAdvice(request));
+}

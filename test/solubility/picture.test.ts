@@ -1,0 +1,79 @@
+import { describe, expect, it } from "vitest";
+import { crystallise } from "../../src/solubility/crystallise";
+import { drawSolubility, tryDrawSolubility } from "../../src/solubility/picture";
+import { washAdvice } from "../../src/solubility/wash-advice";
+
+/** Every opened tag is closed, in order; enough of XML for what the library writes. */
+function isWellFormed(svg: string): boolean {
+  const open: string[] = [];
+  for (const [, close, name, self] of svg.matchAll(/<(\/?)([a-zA-Z]+)(?:\s[^<>]*?)?(\/?)>/g)) {
+    if (close === "/") {
+      if (open.pop() !== name) return false;
+    } else if (self !== "/") open.push(name!);
+  }
+  return open.length === 0;
+}
+
+describe("a solubility diagram", () => {
+  const run = crystallise({ formula: "KNO3", mass: "100 g", hot: "80 °C", cold: "10 °C" });
+  const svg = drawSolubility({ formulas: ["KNO3", "Na2SO4"], points: run.path, path: true });
+
+  it("is one well-formed SVG with a title and a description that tells what it shows", () => {
+    expect(isWellFormed(svg)).toBe(true);
+    expect(svg).toContain('<title id="title">Solubility of KNO₃, Na₂SO₄ in water</title>');
+    expect(svg).toContain("the solid changes at 32.38 °C");
+    expect(svg).toContain("liquor");
+    expect(svg).toContain('role="img"');
+  });
+
+  it("carries no script, style, outside reference, or number that is none", () => {
+    expect(svg).not.toMatch(/<script|<style|href|url\((?!#)/);
+    expect(svg).not.toMatch(/NaN|Infinity|undefined|e[-+]\d/);
+  });
+
+  it("escapes labels", () => {
+    const hostile = drawSolubility({ formulas: ["NaCl"], points: [{ celsius: 20, grams: 30, label: `<script>"&'` }] });
+    expect(hostile).not.toContain("<script>");
+    expect(isWellFormed(hostile)).toBe(true);
+  });
+
+  it("tells branches apart without colour", () => {
+    const dashes = new Set([...svg.matchAll(/stroke-dasharray="([^"]+)"/g)].map(([, dash]) => dash));
+    expect(dashes.size).toBeGreaterThanOrEqual(2);
+    expect(svg).not.toMatch(/(?:stroke|fill)="#(?!000|fff|ddd|555)/);
+  });
+
+  it("draws every salt of the table that has a curve, and a lone figure", () => {
+    expect(isWellFormed(drawSolubility({ formulas: ["Ca(ClO4)2"] }))).toBe(true);
+    expect(isWellFormed(drawSolubility({ formulas: ["FeCl3"] }))).toBe(true);
+  });
+
+  it("refuses by code what it cannot draw", () => {
+    const code = (picture: Parameters<typeof drawSolubility>[0]) => {
+      const outcome = tryDrawSolubility(picture);
+      return outcome.ok ? undefined : outcome.error.code;
+    };
+    expect(code({ formulas: [] })).toBe("solubility.missing-option");
+    expect(code({ formulas: ["NaCl", "KCl", "KNO3", "NaNO3", "KBr"] })).toBe("solubility.too-many");
+    expect(code({ formulas: ["Fe(CH3COO)2"] })).toBe("solubility.no-data");
+    expect(code({ formulas: ["NaCl"], width: 10 })).toBe("solubility.out-of-reach");
+    expect(code({ formulas: ["NaCl"], points: [{ celsius: Number.NaN, grams: 1, label: "" }] })).toBe(
+      "solubility.out-of-reach",
+    );
+  });
+});
+
+describe("wash advice", () => {
+  it("takes plain water for what hardly dissolves and spares what does", () => {
+    expect(washAdvice({ product: "CaCO3", washedOut: ["NaCl"] }).liquid).toBe("water");
+    expect(washAdvice({ product: "Zn5(CO3)2(OH)6", washedOut: ["Na2SO4"] }).liquid).toContain("water");
+    expect(washAdvice({ product: "KNO3", washedOut: ["NaCl"] }).liquid).toContain("alcohol");
+    expect(washAdvice({ product: "CuCl", washedOut: ["NaCl"] }).liquid).toContain("hydrochloric");
+  });
+
+  it("tests for what is washed out, never for an ion of the product", () => {
+    const { endTests } = washAdvice({ product: "BaSO4", washedOut: ["KCl", "K2SO4"] });
+    expect(endTests.map(({ ion }) => ion)).toEqual(["Cl-"]);
+    expect(endTests[0]!.test).toContain("silver nitrate");
+  });
+});
