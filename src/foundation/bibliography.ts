@@ -178,6 +178,19 @@ const sources = {
     title: "GHS classification results by the Japanese government, National Institute of Technology and Evaluation",
     access: "categories mapped to statement codes by program; often stricter than suppliers' sheets",
   },
+  incompatibilityLists: {
+    title:
+      "incompatibility lists of the CRC Handbook of Chemistry and Physics and of Safety in Academic Chemistry Laboratories",
+    access: "excerpts read; what forms is from memory",
+  },
+  prudentPractices: {
+    title: "Prudent Practices in the Laboratory, National Research Council",
+    access: "recalled from memory, not confirmed in a source",
+  },
+  reactiveHazards: {
+    title: "Bretherick's Handbook of Reactive Chemical Hazards",
+    access: "recalled from memory, not confirmed in a source",
+  },
   aiic: {
     title: "Australian Inventory of Industrial Chemicals",
     year: 2022,

@@ -2,9 +2,12 @@
 // every answer ends by deferring to the safety data sheet, the local rules and a qualified person.
 import { cite, type SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
+import { quantity } from "../quantity";
 import { DISPOSAL, HAZARDS, type HazardRow } from "./data/hazards";
+import type { Circumstance } from "./data/incompatibilities";
 import { HAZARD_STATEMENTS, PICTOGRAMS, SUPPLEMENTAL_STATEMENTS } from "./data/statements";
-import { readableText } from "./error";
+import { readableText, SubstanceError } from "./error";
+import { classed, type Incompatibility, incompatibilities } from "./incompatibility";
 import { anhydrousKey, formulaKey, type Notation, readNotation } from "./notation";
 import { asNotation, type Resolved, resolveAll } from "./resolve";
 import { tryShopMaterial } from "./shop";
@@ -40,9 +43,24 @@ export interface SubstanceCautions {
   readonly citation?: string;
 }
 
+/** A material with its strength, for rules that only hold for strong solutions. */
+export interface MaterialOfStrength {
+  readonly material: string;
+  /** Mass fraction, such as "5 %". */
+  readonly strength: string;
+}
+
+/** What else matters for which materials may meet. */
+export interface CautionOptions {
+  /** Where the work is done, if in a closed vessel or a kitchen. */
+  readonly circumstances?: readonly Circumstance[];
+}
+
 /** The answer for a set of materials. */
 export interface Cautions {
   readonly substances: readonly SubstanceCautions[];
+  /** What must not meet, the blocking ones first. */
+  readonly incompatibilities: readonly Incompatibility[];
   /** To be printed under everything above. */
   readonly closing: string;
 }
@@ -210,22 +228,53 @@ function ofMaterial(material: string): SubstanceCautions[] {
   });
 }
 
+/** At most a tenth by mass: vinegar, household ammonia, pharmacy peroxide. */
+const DILUTE = "10 %";
+
+function isDilute(strength: string | undefined): boolean {
+  return strength !== undefined && quantity(strength as "5 %").compare(quantity(DILUTE)) <= 0;
+}
+
+function checkedList(materials: unknown): readonly (string | MaterialOfStrength)[] {
+  if (Array.isArray(materials) && materials.length <= MOST_MATERIALS) return materials;
+  throw new SubstanceError("substance.bad-input", `expected a list of at most ${MOST_MATERIALS} materials`, {
+    hint: 'give names or formulas, such as ["vinegar", "NaHCO3"]',
+  });
+}
+
+const MOST_MATERIALS = 200;
+
 /**
- * What published classifications say about each material. A material
- * without an entry says so and points to its safety data sheet; it is never called safe.
+ * What published classifications say about each material, and which of them must not meet. A material without an entry
+ * says so and points to its safety data sheet; it is never called safe.
  *
- * @param materials - names, shop names or formulas
+ * @param materials - names, shop names or formulas; with `strength` (mass fraction) rules for strong solutions are left
+ * out at 10 % and below
+ * @param options - `circumstances`: "closed vessel", "kitchen"
  * @returns one or more entries per material (a shop name may stand for several substances, a substance for several forms)
- * @throws {SubstanceError} `substance.bad-input`, `substance.too-long`
+ * @throws {SubstanceError} `substance.bad-input`, `substance.too-long`; {@link QuantityError} for a strength that is none
  * @source CLP Annex VI (17th adaptation) and two national lists, as each entry's `source` says; paraphrases are our own
  * @category Cautions
  * @example
  * cautions(["CuSO4·5H2O"]).substances[0]?.signalWord // => "Danger"
  * cautions(["CuSO4·3H2O"]).substances[0]?.classifiedAs // => "CuSO4"
  * cautions(["moon dust"]).substances[0]?.cautions // => ["no entry: read the safety data sheet"]
+ * cautions(["bleach", "vinegar"]).incompatibilities[0]?.code // => "hypochlorite-acid"
  */
-export function cautions(materials: readonly string[]): Cautions {
-  return { substances: materials.flatMap(ofMaterial), closing: CLOSING };
+export function cautions(materials: readonly (string | MaterialOfStrength)[], options: CautionOptions = {}): Cautions {
+  const list = checkedList(materials).map((one) =>
+    typeof one === "object" && one !== null
+      ? { text: readableText(one.material, "a name or a formula"), strength: one.strength }
+      : { text: readableText(one, "a name or a formula"), strength: undefined },
+  );
+  const met = list.flatMap(({ text, strength }) =>
+    meanings(text).map((one) => classed(text, one.formula, one.notation, isDilute(strength))),
+  );
+  return {
+    substances: list.flatMap(({ text }) => ofMaterial(text)),
+    incompatibilities: incompatibilities(met, options.circumstances),
+    closing: CLOSING,
+  };
 }
 
 /**
@@ -235,6 +284,9 @@ export function cautions(materials: readonly string[]): Cautions {
  * @example
  * tryCautions([""]).ok // => false
  */
-export function tryCautions(materials: readonly string[]): Result<Cautions> {
-  return attempt(() => cautions(materials));
+export function tryCautions(
+  materials: readonly (string | MaterialOfStrength)[],
+  options?: CautionOptions,
+): Result<Cautions> {
+  return attempt(() => cautions(materials, options));
 }

@@ -1,10 +1,12 @@
 // Substance: names, forms on the shelf, what heat does, cautions.
-export type { Cautions, Statement, SubstanceCautions } from "./cautions";
+export type { CautionOptions, Cautions, MaterialOfStrength, Statement, SubstanceCautions } from "./cautions";
 export { cautions, tryCautions } from "./cautions";
+export type { Circumstance } from "./data/incompatibilities";
 export type { StatedAssay } from "./data/shop-materials";
 export type { SubstanceErrorCode } from "./error";
 export { SubstanceError } from "./error";
 export { formulaOf, tryFormulaOf } from "./formula-of";
+export type { Incompatibility } from "./incompatibility";
 export type { NameStyle } from "./name-of";
 export { nameOf, namesOf, tryNameOf } from "./name-of";
 export type { NameReading, ReadingOptions } from "./readings";

@@ -1,0 +1,1050 @@
+// Which materials must not meet, by class. 27 of the rules were matched to excerpts of printed lists; what forms, and the
+// rest, rests on memory of the books named. `a` and `b` are classes (see classes.ts), either way round.
+import type { SourceKey } from "../../foundation";
+
+/** Class of a material, worked out from its formula. */
+export type HazardClass =
+  | "acetic acid"
+  | "acetylene"
+  | "acid"
+  | "active metal"
+  | "alcohol"
+  | "alkali metal"
+  | "aluminium"
+  | "amine"
+  | "ammonia"
+  | "ammonium"
+  | "ammonium nitrate"
+  | "ammonium oxalate"
+  | "arsenic"
+  | "azide"
+  | "bromide"
+  | "bromine"
+  | "cadmium"
+  | "calcium hypochlorite"
+  | "carbide"
+  | "carbon"
+  | "carbon dioxide"
+  | "carbonate"
+  | "chlorate"
+  | "chloride"
+  | "chlorine"
+  | "chlorite"
+  | "chloroform"
+  | "chloroisocyanurate"
+  | "chromium(III)"
+  | "chromium(VI)"
+  | "copper"
+  | "copper metal"
+  | "cyanide"
+  | "cyanido complex"
+  | "decay metal"
+  | "fluoride"
+  | "formate"
+  | "glycerol"
+  | "glycol"
+  | "hydrochloric acid"
+  | "hydrogen"
+  | "hydrogen sulfide"
+  | "hydrolysing chloride"
+  | "hypochlorite"
+  | "iodine"
+  | "ketone"
+  | "lead"
+  | "lime"
+  | "lye"
+  | "magnesium powder"
+  | "manganese"
+  | "mercury"
+  | "metal oxide"
+  | "metal powder"
+  | "nitrate"
+  | "nitric acid"
+  | "nitrite"
+  | "nitromethane"
+  | "organic"
+  | "oxalate"
+  | "oxalic acid"
+  | "oxidiser"
+  | "oxygen"
+  | "percarbonate"
+  | "perchlorate"
+  | "permanganate"
+  | "peroxide"
+  | "persulfate"
+  | "phosphide"
+  | "phosphorus"
+  | "polysulfide"
+  | "pool chlorine"
+  | "quicklime"
+  | "silver"
+  | "silver oxide"
+  | "silver salt"
+  | "strong base"
+  | "sugar"
+  | "sulfide"
+  | "sulfite"
+  | "sulfur"
+  | "sulfur dioxide"
+  | "sulfuric acid"
+  | "thiocyanate"
+  | "thiosulfate"
+  | "tin"
+  | "urea"
+  | "water"
+  | "zinc";
+
+/** A circumstance that a rule asks for in place of a second material. */
+export type Circumstance = "closed vessel" | "kitchen";
+
+/** One rule. */
+export interface IncompatibilityRow {
+  readonly code: string;
+  readonly a: readonly (HazardClass | "gas" | "toxic")[];
+  /** Empty where the material alone is the trouble. */
+  readonly b?: readonly (HazardClass | Circumstance)[];
+  readonly what: string;
+  /** Formulas of what forms, where a gas or a solid can be named. */
+  readonly products?: readonly string[];
+  /** `forbid`: not to be planned; `warn`: may be what is wanted, with the caution printed. */
+  readonly severity: "forbid" | "warn";
+  /** Only under this condition; without it the rule always holds. */
+  readonly condition?: string;
+  /** A third class that must be there too. */
+  readonly with?: HazardClass;
+  readonly source: SourceKey;
+}
+
+export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
+  {
+    code: "hypochlorite-acid",
+    a: ["hypochlorite"],
+    b: ["acid"],
+    what: "acid sets chlorine free",
+    products: ["Cl2"],
+    severity: "forbid",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "hypochlorite-ammonia",
+    a: ["hypochlorite"],
+    b: ["ammonia", "ammonium"],
+    what: "chlorinates ammonia",
+    products: ["NH2Cl", "NHCl2", "NCl3"],
+    severity: "forbid",
+    source: "prudentPractices",
+  },
+  {
+    code: "hypochlorite-amine",
+    a: ["hypochlorite"],
+    b: ["amine"],
+    what: "makes nitrogen chlorides",
+    products: ["NCl3", "N2"],
+    severity: "forbid",
+    source: "prudentPractices",
+  },
+  {
+    code: "hypochlorite-solvent",
+    a: ["hypochlorite"],
+    b: ["alcohol", "ketone"],
+    what: "chlorinates the solvent with heat",
+    products: ["CHCl3", "HCl"],
+    severity: "forbid",
+    source: "reactiveHazards",
+  },
+  {
+    code: "hypochlorite-peroxide",
+    a: ["hypochlorite"],
+    b: ["peroxide"],
+    what: "quick oxygen with heat",
+    products: ["O2"],
+    severity: "warn",
+    source: "memory",
+  },
+  {
+    code: "hypochlorite-catalyst",
+    a: ["hypochlorite"],
+    b: ["decay metal"],
+    what: "the metal makes it decay",
+    products: ["O2"],
+    severity: "warn",
+    source: "memory",
+  },
+  {
+    code: "hypochlorite-reducer",
+    a: ["hypochlorite"],
+    b: ["sulfite", "thiosulfate"],
+    what: "violent reduction",
+    products: ["SO2"],
+    severity: "warn",
+    condition: "dry or strong",
+    source: "memory",
+  },
+  {
+    code: "calcium-hypochlorite-acid",
+    a: ["calcium hypochlorite"],
+    b: ["acid"],
+    what: "acid sets chlorine free",
+    products: ["Cl2"],
+    severity: "forbid",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "calcium-hypochlorite-organic",
+    a: ["calcium hypochlorite"],
+    b: ["organic"],
+    what: "sets it alight",
+    products: ["Cl2"],
+    severity: "forbid",
+    source: "reactiveHazards",
+  },
+  {
+    code: "calcium-hypochlorite-isocyanurate",
+    a: ["calcium hypochlorite"],
+    b: ["chloroisocyanurate"],
+    what: "gas and explosion when damp",
+    products: ["Cl2", "NCl3"],
+    severity: "forbid",
+    source: "tradeSheets",
+  },
+  {
+    code: "calcium-hypochlorite-carbon",
+    a: ["calcium hypochlorite"],
+    b: ["carbon"],
+    what: "fire or explosion",
+    products: ["CO2", "Cl2"],
+    severity: "forbid",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "isocyanurate-ammonia",
+    a: ["chloroisocyanurate"],
+    b: ["ammonia", "amine", "ammonium"],
+    what: "makes nitrogen trichloride",
+    products: ["NCl3"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "isocyanurate-acid",
+    a: ["chloroisocyanurate"],
+    b: ["acid"],
+    what: "sets chlorine free",
+    products: ["Cl2"],
+    severity: "forbid",
+    source: "tradeSheets",
+  },
+  {
+    code: "pool-products",
+    a: ["pool chlorine"],
+    b: ["pool chlorine"],
+    what: "a damp mixture burns or explodes",
+    products: ["Cl2", "NCl3"],
+    severity: "forbid",
+    source: "clpRegulation",
+  },
+  {
+    code: "chlorite-acid",
+    a: ["chlorite"],
+    b: ["acid"],
+    what: "sets chlorine dioxide free",
+    products: ["ClO2"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "chlorate-fuel",
+    a: ["chlorate"],
+    b: ["sulfur", "phosphorus", "carbon", "sugar", "metal powder"],
+    what: "explodes under friction",
+    severity: "forbid",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "chlorate-acid",
+    a: ["chlorate"],
+    b: ["acid"],
+    what: "sets chlorine dioxide free",
+    products: ["ClO2"],
+    severity: "forbid",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "chlorate-ammonium",
+    a: ["chlorate"],
+    b: ["ammonium"],
+    what: "makes ammonium chlorate, which goes off by itself",
+    severity: "forbid",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "perchlorate-fuel",
+    a: ["perchlorate"],
+    b: ["organic", "metal powder", "sugar"],
+    what: "explosive mixture",
+    severity: "forbid",
+    source: "prudentPractices",
+  },
+  {
+    code: "persulfate-fuel",
+    a: ["persulfate"],
+    b: ["organic", "sulfite", "thiosulfate", "metal powder"],
+    what: "fire",
+    products: ["O2"],
+    severity: "warn",
+    source: "memory",
+  },
+  {
+    code: "nitrate-fuel",
+    a: ["nitrate"],
+    b: ["organic", "sugar", "sulfur", "carbon"],
+    what: "burns or explodes",
+    products: ["N2", "CO2"],
+    severity: "forbid",
+    condition: "dry, heated or ground together",
+    source: "prudentPractices",
+  },
+  {
+    code: "ammonium-nitrate-fuel",
+    a: ["ammonium nitrate"],
+    b: ["metal powder", "sulfur", "carbon", "organic", "chlorate", "nitrite", "acid"],
+    what: "decomposes or explodes",
+    products: ["NO2"],
+    severity: "forbid",
+    condition: "dry, hot or strong",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "nitrite-acid",
+    a: ["nitrite"],
+    b: ["acid"],
+    what: "red fumes",
+    products: ["NO", "NO2"],
+    severity: "warn",
+    source: "memory",
+  },
+  {
+    code: "nitrite-ammonium",
+    a: ["nitrite"],
+    b: ["ammonium"],
+    what: "decomposes violently when hot",
+    products: ["N2"],
+    severity: "forbid",
+    condition: "hot or dry",
+    source: "reactiveHazards",
+  },
+  {
+    code: "nitrite-amine",
+    a: ["nitrite"],
+    b: ["amine"],
+    what: "gas, or nitrosamines",
+    products: ["N2"],
+    severity: "warn",
+    source: "memory",
+  },
+  {
+    code: "permanganate-hydrochloric",
+    a: ["permanganate"],
+    b: ["hydrochloric acid"],
+    what: "sets chlorine free",
+    products: ["Cl2"],
+    severity: "forbid",
+    condition: "concentrated acid",
+    source: "memory",
+  },
+  {
+    code: "permanganate-sulfuric",
+    a: ["permanganate"],
+    b: ["sulfuric acid"],
+    what: "makes an explosive oxide",
+    products: ["Mn2O7"],
+    severity: "forbid",
+    condition: "concentrated acid",
+    source: "reactiveHazards",
+  },
+  {
+    code: "permanganate-organic",
+    a: ["permanganate"],
+    b: ["alcohol", "sugar", "organic"],
+    what: "catches fire by itself",
+    severity: "forbid",
+    condition: "dry or strong",
+    source: "prudentPractices",
+  },
+  {
+    code: "permanganate-peroxide",
+    a: ["permanganate"],
+    b: ["peroxide"],
+    what: "violent oxygen",
+    products: ["O2"],
+    severity: "warn",
+    condition: "strong peroxide",
+    source: "memory",
+  },
+  {
+    code: "permanganate-fuel",
+    a: ["permanganate"],
+    b: ["sulfur", "sulfide", "ammonium"],
+    what: "fire or explosion",
+    products: ["N2"],
+    severity: "forbid",
+    condition: "dry",
+    source: "memory",
+  },
+  {
+    code: "peroxide-ketone",
+    a: ["peroxide"],
+    b: ["ketone"],
+    what: "makes explosive peroxides",
+    severity: "forbid",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "peroxide-catalyst",
+    a: ["peroxide"],
+    b: ["decay metal", "manganese", "silver"],
+    what: "decays fast and hot",
+    products: ["O2"],
+    severity: "warn",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "peroxide-organic",
+    a: ["peroxide"],
+    b: ["alcohol", "acetic acid", "sugar"],
+    what: "fire, or peracids",
+    severity: "forbid",
+    condition: "strong peroxide",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "peroxide-base",
+    a: ["peroxide"],
+    b: ["strong base"],
+    what: "decays fast",
+    products: ["O2"],
+    severity: "warn",
+    source: "memory",
+  },
+  {
+    code: "percarbonate-fuel",
+    a: ["percarbonate"],
+    b: ["organic", "acid", "metal powder"],
+    what: "oxygen and pressure",
+    products: ["O2"],
+    severity: "warn",
+    source: "memory",
+  },
+  {
+    code: "acid-cyanide",
+    a: ["acid"],
+    b: ["cyanide"],
+    what: "deadly gas",
+    products: ["HCN"],
+    severity: "forbid",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "acid-cyanido-complex",
+    a: ["acid"],
+    b: ["cyanido complex"],
+    what: "deadly gas",
+    products: ["HCN"],
+    severity: "forbid",
+    condition: "hot or strong acid",
+    source: "memory",
+  },
+  {
+    code: "acid-sulfide",
+    a: ["acid"],
+    b: ["sulfide"],
+    what: "deadly gas",
+    products: ["H2S"],
+    severity: "forbid",
+    source: "prudentPractices",
+  },
+  {
+    code: "acid-polysulfide",
+    a: ["acid"],
+    b: ["polysulfide"],
+    what: "deadly gas and sulfur",
+    products: ["H2S"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "acid-sulfite",
+    a: ["acid"],
+    b: ["sulfite"],
+    what: "choking gas",
+    products: ["SO2"],
+    severity: "warn",
+    source: "clpAnnexVI",
+  },
+  {
+    code: "acid-thiosulfate",
+    a: ["acid"],
+    b: ["thiosulfate"],
+    what: "sulfur and a choking gas",
+    products: ["SO2"],
+    severity: "warn",
+    source: "memory",
+  },
+  {
+    code: "acid-azide",
+    a: ["acid"],
+    b: ["azide"],
+    what: "deadly and explosive gas",
+    products: ["HN3"],
+    severity: "forbid",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "acid-thiocyanate",
+    a: ["acid"],
+    b: ["thiocyanate"],
+    what: "poison gas",
+    products: ["HCN", "COS"],
+    severity: "warn",
+    condition: "hot or strong acid",
+    source: "clpAnnexVI",
+  },
+  {
+    code: "acid-carbonate",
+    a: ["acid"],
+    b: ["carbonate"],
+    what: "foams; bursts a closed vessel",
+    products: ["CO2"],
+    severity: "warn",
+    source: "memory",
+  },
+  {
+    code: "acid-fluoride",
+    a: ["acid"],
+    b: ["fluoride"],
+    what: "poisonous burning acid",
+    products: ["HF"],
+    severity: "forbid",
+    source: "clpAnnexVI",
+  },
+  {
+    code: "acid-arsenic-metal",
+    a: ["acid"],
+    b: ["arsenic"],
+    what: "deadly gas",
+    products: ["AsH3"],
+    severity: "forbid",
+    with: "active metal",
+    source: "memory",
+  },
+  {
+    code: "acid-phosphide",
+    a: ["acid"],
+    b: ["phosphide", "carbide"],
+    what: "deadly gas",
+    products: ["PH3"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "acid-metal",
+    a: ["acid"],
+    b: ["active metal"],
+    what: "flammable gas and heat",
+    products: ["H2"],
+    severity: "warn",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "acid-base",
+    a: ["acid"],
+    b: ["strong base"],
+    what: "boils and splashes",
+    severity: "warn",
+    condition: "both strong",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "water-sulfuric",
+    a: ["sulfuric acid"],
+    b: ["water"],
+    what: "boils and spits: acid into water, never the other way",
+    severity: "forbid",
+    condition: "water poured into the strong acid",
+    source: "prudentPractices",
+  },
+  {
+    code: "water-lye",
+    a: ["lye"],
+    b: ["water"],
+    what: "boils and spits: the solid into cold water, in portions",
+    severity: "warn",
+    condition: "solid lye",
+    source: "memory",
+  },
+  {
+    code: "water-quicklime",
+    a: ["quicklime"],
+    b: ["water"],
+    what: "slakes with great heat",
+    severity: "warn",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "water-carbide",
+    a: ["carbide"],
+    b: ["water"],
+    what: "flammable gas",
+    products: ["C2H2"],
+    severity: "warn",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "water-alkali-metal",
+    a: ["alkali metal"],
+    b: ["water"],
+    what: "fire and explosion",
+    products: ["H2"],
+    severity: "forbid",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "water-hydrolysing",
+    a: ["hydrolysing chloride"],
+    b: ["water"],
+    what: "violent hydrolysis",
+    products: ["HCl"],
+    severity: "warn",
+    source: "memory",
+  },
+  {
+    code: "fire-magnesium",
+    a: ["magnesium powder"],
+    b: ["water", "carbon dioxide"],
+    what: "feeds a magnesium fire",
+    products: ["H2"],
+    severity: "forbid",
+    condition: "fire",
+    source: "memory",
+  },
+  {
+    code: "base-aluminium",
+    a: ["strong base"],
+    b: ["aluminium"],
+    what: "hydrogen and heat",
+    products: ["H2"],
+    severity: "warn",
+    source: "memory",
+  },
+  {
+    code: "base-zinc-tin",
+    a: ["strong base"],
+    b: ["zinc", "tin"],
+    what: "hydrogen",
+    products: ["H2"],
+    severity: "warn",
+    source: "memory",
+  },
+  {
+    code: "base-ammonium",
+    a: ["lye"],
+    b: ["ammonium"],
+    what: "ammonia gas",
+    products: ["NH3"],
+    severity: "warn",
+    source: "memory",
+  },
+  {
+    code: "lime-ammonium",
+    a: ["lime"],
+    b: ["ammonium", "urea"],
+    what: "ammonia gas",
+    products: ["NH3"],
+    severity: "warn",
+    source: "memory",
+  },
+  {
+    code: "lye-chloroform-acetone",
+    a: ["lye"],
+    b: ["chloroform"],
+    what: "violent",
+    severity: "forbid",
+    with: "ketone",
+    source: "memory",
+  },
+  {
+    code: "silver-ammonia",
+    a: ["silver salt"],
+    b: ["ammonia"],
+    what: "explosive deposits on keeping",
+    products: ["Ag3N"],
+    severity: "forbid",
+    source: "reactiveHazards",
+  },
+  {
+    code: "silver-oxide-ammonia",
+    a: ["silver oxide"],
+    b: ["ammonia"],
+    what: "explosive deposits on keeping",
+    products: ["Ag3N"],
+    severity: "forbid",
+    source: "reactiveHazards",
+  },
+  {
+    code: "silver-ethanol-nitric",
+    a: ["silver salt"],
+    b: ["alcohol"],
+    what: "makes a fulminate",
+    severity: "forbid",
+    with: "nitric acid",
+    source: "memory",
+  },
+  {
+    code: "silver-oxalate",
+    a: ["silver salt"],
+    b: ["oxalate"],
+    what: "explosive salt",
+    products: ["Ag2C2O4"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "silver-acetylene",
+    a: ["silver", "silver salt"],
+    b: ["acetylene"],
+    what: "explosive salt",
+    products: ["Ag2C2"],
+    severity: "forbid",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "copper-acetylene",
+    a: ["copper"],
+    b: ["acetylene"],
+    what: "explosive salt",
+    products: ["Cu2C2"],
+    severity: "forbid",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "mercury-acetylene-ammonia",
+    a: ["mercury"],
+    b: ["acetylene", "ammonia"],
+    what: "explosive salts",
+    products: ["Hg2C2"],
+    severity: "forbid",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "iodine-ammonia",
+    a: ["iodine"],
+    b: ["ammonia"],
+    what: "explodes at a touch",
+    products: ["NI3"],
+    severity: "forbid",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "iodine-metal",
+    a: ["iodine"],
+    b: ["aluminium", "zinc"],
+    what: "violet fire with a drop of water",
+    products: ["I2"],
+    severity: "warn",
+    source: "memory",
+  },
+  {
+    code: "halogen-ammonia",
+    a: ["bromine", "chlorine"],
+    b: ["ammonia"],
+    what: "violent; nitrogen halides",
+    products: ["NCl3"],
+    severity: "forbid",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "chlorine-fuel",
+    a: ["chlorine"],
+    b: ["hydrogen", "acetylene", "metal powder"],
+    what: "explosion started by light or a spark",
+    products: ["HCl"],
+    severity: "forbid",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "nitric-organic",
+    a: ["nitric acid"],
+    b: ["organic", "alcohol", "ketone"],
+    what: "fire or explosion",
+    products: ["NO2"],
+    severity: "forbid",
+    condition: "strong acid",
+    source: "prudentPractices",
+  },
+  {
+    code: "nitric-metal",
+    a: ["nitric acid"],
+    b: ["copper metal", "silver", "zinc"],
+    what: "red-brown gas",
+    products: ["NO2", "NO"],
+    severity: "warn",
+    source: "memory",
+  },
+  {
+    code: "nitric-sulfide",
+    a: ["nitric acid"],
+    b: ["sulfide", "hydrogen sulfide"],
+    what: "violent",
+    products: ["NO2"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "nitric-hydrochloric",
+    a: ["nitric acid"],
+    b: ["hydrochloric acid"],
+    what: "aqua regia: gas and pressure",
+    products: ["Cl2", "NOCl"],
+    severity: "forbid",
+    condition: "kept closed",
+    source: "memory",
+  },
+  {
+    code: "nitric-hydrochloric-organic",
+    a: ["nitric acid"],
+    b: ["hydrochloric acid"],
+    what: "violent",
+    products: ["NO2"],
+    severity: "forbid",
+    with: "organic",
+    source: "memory",
+  },
+  {
+    code: "sulfuric-oxidiser",
+    a: ["sulfuric acid"],
+    b: ["chlorate", "perchlorate", "permanganate"],
+    what: "explosive",
+    products: ["ClO2"],
+    severity: "forbid",
+    condition: "strong acid",
+    source: "prudentPractices",
+  },
+  {
+    code: "sulfuric-halide",
+    a: ["sulfuric acid"],
+    b: ["chloride", "bromide"],
+    what: "acid fumes",
+    products: ["HCl", "HBr"],
+    severity: "warn",
+    condition: "strong acid",
+    source: "memory",
+  },
+  {
+    code: "sulfuric-nitrate",
+    a: ["sulfuric acid"],
+    b: ["nitrate"],
+    what: "nitric acid vapour",
+    products: ["HNO3"],
+    severity: "warn",
+    condition: "strong acid",
+    source: "memory",
+  },
+  {
+    code: "sulfuric-oxalate",
+    a: ["sulfuric acid"],
+    b: ["oxalate", "formate"],
+    what: "poison gas",
+    products: ["CO"],
+    severity: "warn",
+    condition: "strong acid",
+    source: "memory",
+  },
+  {
+    code: "sulfuric-sugar",
+    a: ["sulfuric acid"],
+    b: ["sugar"],
+    what: "hot char",
+    products: ["CO", "SO2"],
+    severity: "warn",
+    condition: "strong acid",
+    source: "memory",
+  },
+  {
+    code: "chromate-organic",
+    a: ["chromium(VI)"],
+    b: ["organic", "alcohol", "sulfite", "thiosulfate"],
+    what: "fire; spreads a carcinogen",
+    severity: "forbid",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "chromate-acetic",
+    a: ["chromium(VI)"],
+    b: ["acetic acid", "glycerol"],
+    what: "catches fire",
+    severity: "forbid",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "chromate-chloride-sulfuric",
+    a: ["chromium(VI)"],
+    b: ["chloride"],
+    what: "red carcinogenic vapour",
+    products: ["CrO2Cl2"],
+    severity: "forbid",
+    with: "sulfuric acid",
+    source: "memory",
+  },
+  {
+    code: "chromium-oxidiser",
+    a: ["chromium(III)"],
+    b: ["hypochlorite", "peroxide", "strong base"],
+    what: "turns to chromate",
+    severity: "warn",
+    condition: "hot and alkaline",
+    source: "memory",
+  },
+  {
+    code: "chromium-fired",
+    a: ["chromium(III)"],
+    b: ["oxidiser"],
+    what: "turns to chromate",
+    severity: "warn",
+    condition: "fired with alkali",
+    source: "memory",
+  },
+  { code: "lead-acid", a: ["lead"], b: ["acid"], what: "soluble poison", severity: "forbid", source: "memory" },
+  {
+    code: "mercury-cadmium",
+    a: ["mercury", "cadmium"],
+    what: "cumulative poison: not for home work",
+    severity: "forbid",
+    source: "clpAnnexVI",
+  },
+  {
+    code: "cadmium-acid",
+    a: ["cadmium"],
+    b: ["acid"],
+    what: "poison; fume when hot",
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "azide-metal",
+    a: ["azide"],
+    b: ["copper", "lead", "silver", "silver salt"],
+    what: "explodes at a touch",
+    severity: "forbid",
+    source: "incompatibilityLists",
+  },
+  {
+    code: "thermite",
+    a: ["metal oxide"],
+    b: ["aluminium", "magnesium powder"],
+    what: "very hot fire",
+    severity: "forbid",
+    condition: "dry, ignited",
+    source: "memory",
+  },
+  {
+    code: "magnesium-oxidiser",
+    a: ["magnesium powder"],
+    b: ["nitrate", "chlorate", "permanganate"],
+    what: "flash fire",
+    severity: "forbid",
+    condition: "dry",
+    source: "memory",
+  },
+  {
+    code: "metal-sulfur",
+    a: ["aluminium", "zinc", "magnesium powder"],
+    b: ["sulfur"],
+    what: "flash reaction",
+    products: ["SO2"],
+    severity: "warn",
+    condition: "heated",
+    source: "memory",
+  },
+  {
+    code: "zinc-ammonium-nitrate",
+    a: ["zinc"],
+    b: ["ammonium nitrate"],
+    what: "fire started by water",
+    severity: "forbid",
+    condition: "dry",
+    source: "memory",
+  },
+  {
+    code: "calcium-hypochlorite-ammonium",
+    a: ["calcium hypochlorite"],
+    b: ["ammonium"],
+    what: "makes nitrogen trichloride",
+    products: ["NCl3"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "calcium-hypochlorite-nitromethane",
+    a: ["calcium hypochlorite"],
+    b: ["nitromethane", "glycol"],
+    what: "explosion or fire",
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "hydrogen-oxygen",
+    a: ["hydrogen"],
+    b: ["oxygen"],
+    what: "explosion",
+    products: ["H2O"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "sulfur-dioxide-oxidiser",
+    a: ["sulfur dioxide"],
+    b: ["peroxide", "hypochlorite"],
+    what: "violent heat",
+    severity: "warn",
+    source: "memory",
+  },
+  {
+    code: "sulfite-chlorate",
+    a: ["sulfite"],
+    b: ["chlorate", "chlorite"],
+    what: "violent",
+    products: ["ClO2"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "oxalic-silver-mercury",
+    a: ["oxalic acid"],
+    b: ["silver salt", "mercury"],
+    what: "explosive oxalates",
+    products: ["Ag2C2O4", "HgC2O4"],
+    severity: "forbid",
+    source: "reactiveHazards",
+  },
+  {
+    code: "oxalic-permanganate",
+    a: ["oxalic acid"],
+    b: ["permanganate"],
+    what: "a burst of gas",
+    products: ["CO2"],
+    severity: "warn",
+    condition: "dry or strong acid",
+    source: "memory",
+  },
+  {
+    code: "ammonium-oxalate-hypochlorite",
+    a: ["ammonium oxalate"],
+    b: ["hypochlorite"],
+    what: "violent",
+    products: ["N2", "NCl3"],
+    severity: "forbid",
+    source: "incompatibilityLists",
+  },
+  { code: "closed-vessel", a: ["gas"], b: ["closed vessel"], what: "bursts", severity: "forbid", source: "memory" },
+  { code: "kitchen", a: ["toxic"], b: ["kitchen"], what: "poisoning", severity: "forbid", source: "memory" },
+];
