@@ -33,6 +33,8 @@ export type { Dilution, DilutionPlan, Mixture, MixturePart } from "./dilute";
 export { dilute, mixSolutions, mixToStrength, tryDilute, tryMixSolutions, tryMixToStrength } from "./dilute";
 export type { AmountErrorCode } from "./error";
 export { AmountError } from "./error";
+export type { Feed, FeedRecord } from "./feed";
+export { feedAmount, tryFeedAmount } from "./feed";
 export type { GasConditions } from "./gas";
 export {
   gasAmount,
@@ -53,10 +55,27 @@ export {
 export type { Glassware, GlasswareKind } from "./glassware";
 export { measuredVolume, tryMeasuredVolume } from "./glassware";
 export type { PortionLike } from "./portion";
+export type { Partner, ReactionAmounts, ReactionLike, ReactionSpecies } from "./reaction";
+export {
+  atomEconomy,
+  limitingReagents,
+  neededFor,
+  percentYield,
+  reactionAmounts,
+  theoreticalYield,
+  tryAtomEconomy,
+  tryLimitingReagents,
+  tryNeededFor,
+  tryPercentYield,
+  tryReactionAmounts,
+  tryTheoreticalYield,
+} from "./reaction";
 export type { StockRequest, StockSolution } from "./stock";
 export { stockSolution, strengthAsMade, tryStockSolution, tryStrengthAsMade } from "./stock";
 export type { PercentBasis, StrengthKind, StrengthLike, StrengthOptions, TradeStrengthText } from "./strength";
 export { convertStrength, tryConvertStrength } from "./strength";
+export type { Replicates, Suspect, Titrant, Titration, TitrationRequest } from "./titration";
+export { backTitrate, replicates, titrate, tryBackTitrate, tryReplicates, tryTitrate } from "./titration";
 export { secondVirialCoefficient, trySecondVirialCoefficient } from "./virial";
 export {
   densityOfWater,

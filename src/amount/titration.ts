@@ -1,0 +1,407 @@
+// Titration: from titres to an amount. Replicates are judged, never dropped; a blank is taken off; the reaction is named.
+import { balance } from "../equation";
+import type { Formula } from "../formula";
+import { attempt, type Result } from "../foundation/error";
+import { Fraction } from "../foundation/fraction";
+import { isQuantity, type NumberLike, type Quantity, type QuantityLike, quantity, readings } from "../quantity";
+import { studentFactor } from "../quantity/student";
+import { massOf } from "./amount";
+import {
+  type FormulaLike,
+  formulaOfArgument,
+  inSymbol,
+  type MassLike,
+  notNegative,
+  positive,
+  type VolumeLike,
+} from "./argument";
+import { AmountError } from "./error";
+import type { ReactionLike } from "./reaction";
+import { concentrationOfStrength, type StrengthLike, type StrengthOptions } from "./strength";
+
+/** A reading that lies far from the others. */
+export interface Suspect {
+  readonly value: Quantity;
+  /** Grubbs' statistic: distance from the mean in standard deviations. */
+  readonly statistic: number;
+  /** Largest statistic that chance allows at the chosen level. */
+  readonly critical: number;
+  /** Is the statistic beyond the critical one? */
+  readonly outlier: boolean;
+}
+
+/** Repeated readings, summed up. */
+export interface Replicates {
+  /** Mean, with the standard deviation of the mean as its uncertainty. */
+  readonly mean: Quantity;
+  readonly count: number;
+  /** Standard deviation of one reading; undefined for a single one. */
+  readonly standardDeviation: Quantity | undefined;
+  /** Largest less smallest. */
+  readonly range: Quantity;
+  /** Do all readings lie within the wanted range of each other? */
+  readonly concordant: boolean;
+  /** The reading farthest from the mean, tested; undefined for fewer than three or when all agree. */
+  readonly suspect: Suspect | undefined;
+}
+
+const MOST_READINGS = 1000;
+
+/**
+ * Sum up repeated readings: mean, standard deviation, range, and a test of the one that lies farthest out.
+ *
+ * The test is Grubbs' for one outlier, two-sided. It only tells; no reading is left out.
+ *
+ * @param list - 1 to 1000 readings of one dimension
+ * @param options - `concordance`, the range within which readings agree (0.1 mL for titres unless told, common practice);
+ *   `level` of confidence of the test, 0.95 unless told; `label`
+ * @returns mean with uncertainty, standard deviation, range, concordance and the suspect
+ * @throws {AmountError} `amount.readings` for none or too many
+ * @throws {QuantityError} `quantity.wrong-dimension`
+ * @source JCGM 100:2008, 4.2; Grubbs, Technometrics 11, 1 (1969), and ISO 5725-2 for the test
+ * @category Solutions
+ * @example
+ * replicates(["24.15 mL", "24.10 mL", "24.20 mL"]).standardDeviation!.format({ decimals: 2 }) // => "0.05 mL"
+ * replicates(["24.15 mL", "24.10 mL", "24.20 mL", "25.40 mL"]).suspect!.outlier // => true
+ */
+export function replicates(
+  list: readonly QuantityLike[],
+  options: {
+    readonly concordance?: QuantityLike | undefined;
+    readonly level?: number | undefined;
+    readonly label?: string;
+  } = {},
+): Replicates {
+  const { concordance, level = 0.95, label = "readings" } = options;
+  if (list.length === 0 || list.length > MOST_READINGS) {
+    throw new AmountError("amount.readings", `${list.length} readings; give 1 to ${MOST_READINGS}`);
+  }
+  if (!(level > 0 && level < 1)) {
+    throw new AmountError("amount.outside-range", `a level of confidence lies between 0 and 1, not ${level}`);
+  }
+  const all = list.map((reading) => quantity(reading));
+  const unit = all[0]!.unit;
+  const numbers = all.map((q) => q.in(unit));
+  const largest = numbers.reduce((a, b) => (b.greaterThan(a) ? b : a));
+  const least = numbers.reduce((a, b) => (b.lessThan(a) ? b : a));
+  const range = quantity({ value: largest.minus(least), unit }, { symbol: "range", label: `range of the ${label}` });
+  const limit = concordance ?? (range.dimension === "volume" ? "0.1 mL" : undefined);
+  const concordant = limit === undefined ? true : range.compare(limit) <= 0;
+  if (all.length === 1) {
+    return { mean: all[0]!, count: 1, standardDeviation: undefined, range, concordant, suspect: undefined };
+  }
+  const n = all.length;
+  const total = numbers.reduce((a, b) => a.plus(b));
+  const average = total.div(n);
+  const variance = numbers.reduce((s, x) => s.plus(x.minus(average).pow(2)), total.times(0)).div(n - 1);
+  const s = variance.sqrt();
+  const mean = meanOf(all, n, unit, label);
+  const far = numbers.reduce((a, b) => (b.minus(average).abs().greaterThan(a.minus(average).abs()) ? b : a));
+  const suspect =
+    n < 3 || s.isZero()
+      ? undefined
+      : grubbs(all[numbers.indexOf(far)]!, far.minus(average).abs().div(s).toNumber(), n, level);
+  const standardDeviation = quantity(
+    { value: s, unit },
+    { symbol: "s", label: `standard deviation of one of the ${label}` },
+  );
+  return { mean, count: n, standardDeviation, range, concordant, suspect };
+}
+
+/** The mean with its scatter and, where the readings carry an uncertainty of their own, that once more for all of them. */
+function meanOf(all: readonly Quantity[], n: number, unit: string, label: string): Quantity {
+  const scatter = readings(all, { symbol: "mean", label: `mean of ${n} ${label}` });
+  const own = all.map((q) => q.standardUncertainty).filter((u) => u !== undefined);
+  if (own.length === 0) return scatter;
+  const largest = own.reduce((a, b) => (b.greaterThan(a) ? b : a));
+  const common = quantity(
+    { value: 0, unit, standardUncertainty: largest },
+    { symbol: "δ(common)", label: `uncertainty common to all ${label}, such as the tolerance of one burette` },
+  );
+  return scatter.plus(common).named({ symbol: "V(mean)", rule: "mean of the readings, with what is common to them" });
+}
+
+/** Grubbs' test: critical value from Student's t at level 1 - (1 - level)/n, two-sided. */
+function grubbs(value: Quantity, statistic: number, n: number, level: number): Suspect {
+  const t = studentFactor(1 - (1 - level) / n, n - 2);
+  const critical = ((n - 1) / Math.sqrt(n)) * Math.sqrt((t * t) / (n - 2 + t * t));
+  return { value, statistic, critical, outlier: statistic > critical };
+}
+
+/** What stands in the burette, or was added in excess. */
+export interface Titrant {
+  readonly strength: StrengthLike;
+  /** Formula of the titrant; needed for strengths other than mol/L, and to find it in the equation. */
+  readonly of?: FormulaLike | undefined;
+  /** Further details of the strength: density, equivalents, what `%` means. */
+  readonly options?: Omit<StrengthOptions, "of"> | undefined;
+}
+
+/** How the titrant and the analyte go together: an equation, or moles of titrant for one of analyte. */
+interface Proportion {
+  /** The reaction; titrant and analyte are found in it by formula. */
+  readonly equation?: ReactionLike | undefined;
+  /** Moles of titrant for one mole of analyte: 2 for NaOH on H2SO4. */
+  readonly titrantPerAnalyte?: NumberLike | undefined;
+}
+
+/** A titration as carried out. */
+export interface TitrationRequest extends Proportion {
+  readonly titrant: Titrant;
+  /** One titre, or the titres of replicates. */
+  readonly titre: VolumeLike | readonly VolumeLike[];
+  /** Titre of a blank, taken off. */
+  readonly blank?: VolumeLike | undefined;
+  /** What is determined. */
+  readonly analyte?: FormulaLike | undefined;
+  /** What was titrated: the mass or the volume taken for each titration. */
+  readonly sample?: MassLike | VolumeLike | undefined;
+}
+
+/** A titration worked out. */
+export interface Titration {
+  /** Mean titre, less the blank. */
+  readonly titre: Quantity<"volume">;
+  readonly replicates: Replicates;
+  /** Amount of analyte in the sample taken. */
+  readonly amount: Quantity<"amount of substance">;
+  /** Mass of analyte, where its formula is given. */
+  readonly mass: Quantity<"mass"> | undefined;
+  /** Concentration of the sample, where it was taken by volume. */
+  readonly concentration: Quantity<"concentration"> | undefined;
+  /** Mass fraction of the analyte, where the sample was weighed and the formula is given. */
+  readonly massFraction: Quantity | undefined;
+  /** What to look at: discordant titres, a suspect reading. */
+  readonly warnings: readonly string[];
+}
+
+function titresOf(titre: VolumeLike | readonly VolumeLike[]): Replicates {
+  const list = Array.isArray(titre) ? (titre as readonly VolumeLike[]) : [titre as VolumeLike];
+  const all = list.map((v, i) =>
+    positive(v, "volume", "titre", { symbol: list.length === 1 ? "V(titre)" : `V${i + 1}`, label: "titre" }),
+  );
+  return replicates(all, { label: "titres" });
+}
+
+function lessBlank(mean: Quantity, blank: VolumeLike | undefined, backwards: boolean): Quantity {
+  if (blank === undefined) return mean.symbol === undefined ? mean.named({ symbol: "V(titre)" }) : mean;
+  const b = notNegative(blank, "volume", "blank", { symbol: "V(blank)", label: "titre of the blank" });
+  const net = backwards ? b.minus(mean) : mean.minus(b);
+  if (!net.isPositive()) {
+    throw new AmountError(
+      "amount.not-possible",
+      `a titre of ${mean} against a blank of ${b} leaves nothing for the sample`,
+      {
+        hint: backwards
+          ? "in a back titration the blank takes more than the sample"
+          : "the sample takes more than the blank",
+      },
+    );
+  }
+  return net.named({
+    symbol: "V(net)",
+    rule: backwards ? "titre used = blank - titre" : "titre used = titre - blank",
+  });
+}
+
+/** Moles of one species for one mole of another, from the equation or as told. */
+function ratioOf(
+  request: Proportion,
+  titrant: FormulaLike | undefined,
+  analyte: FormulaLike | undefined,
+): { ratio: Fraction; words: string } {
+  const { equation, titrantPerAnalyte } = request;
+  if (titrantPerAnalyte !== undefined) {
+    const ratio = new Fraction(isText(titrantPerAnalyte) ? titrantPerAnalyte : String(titrantPerAnalyte));
+    if (ratio.compare(0) <= 0) throw new AmountError("amount.not-positive", `a ratio of ${ratio} makes no titration`);
+    return { ratio, words: `${ratio.toFraction()} mol titrant for 1 mol analyte` };
+  }
+  if (equation === undefined || titrant === undefined || analyte === undefined) {
+    throw new AmountError("amount.missing-input", "how titrant and analyte go together is not known", {
+      hint: "give equation with the formulas of titrant and analyte, or titrantPerAnalyte: 2",
+    });
+  }
+  const balanced = balance(equation);
+  const numberOf = (like: FormulaLike): bigint => {
+    const formula = formulaOfArgument(like);
+    const term = balanced.reactants.find((t) => t.formula.hasSameComposition(formula));
+    if (term !== undefined) return term.coefficient;
+    throw new AmountError("amount.not-in-equation", `${formula} is no reactant of ${balanced}`, {
+      details: { formula: formula.toString() },
+    });
+  };
+  return { ratio: new Fraction(numberOf(titrant), numberOf(analyte)), words: balanced.toString() };
+}
+
+const isText = (x: NumberLike): x is string => typeof x === "string";
+
+/** Amount that a volume of titrant carries. */
+function carried(titrant: Titrant, volume: Quantity, symbol: string): Quantity {
+  const c = concentrationOfStrength(titrant.strength, { ...titrant.options, of: titrant.of });
+  if (!c.isPositive()) throw new AmountError("amount.not-positive", `the titrant has a strength of ${c}`);
+  const named =
+    c.symbol === undefined || c.symbol === "c(solute)"
+      ? c.named({ symbol: "c(titrant)", label: "strength of the titrant" })
+      : c;
+  return named.times(volume).to("mol").named({ symbol, rule: "amount = concentration × volume" });
+}
+
+function warningsOf(titres: Replicates): string[] {
+  const warnings: string[] = [];
+  if (!titres.concordant) warnings.push(`the titres are ${titres.range} apart, not concordant within 0.1 mL`);
+  if (titres.suspect?.outlier === true) {
+    const { value, statistic, critical } = titres.suspect;
+    warnings.push(`${value} is an outlier by Grubbs' test: G = ${statistic.toFixed(3)} > ${critical.toFixed(3)}`);
+  }
+  return warnings;
+}
+
+/** The amount of analyte as mass, concentration and mass fraction, as far as the sample allows. */
+function answers(
+  amount: Quantity,
+  formula: Formula | undefined,
+  sample: MassLike | VolumeLike | undefined,
+): Pick<Titration, "mass" | "concentration" | "massFraction"> {
+  const name = formula === undefined ? "analyte" : inSymbol(formula);
+  const mass = formula === undefined ? undefined : massOf(amount, formula);
+  if (sample === undefined) return { mass, concentration: undefined, massFraction: undefined };
+  const q = isQuantity(sample) ? sample : quantity(sample as QuantityLike);
+  if (q.dimension !== "mass") {
+    const V = positive(q, "volume", "sample", { symbol: "V(sample)", label: "volume of sample" });
+    const concentration = amount
+      .dividedBy(V)
+      .to("mol/L")
+      .named({ symbol: `c(${name})`, rule: "concentration = amount / volume of sample" });
+    return { mass, concentration, massFraction: undefined };
+  }
+  const m = positive(q, "mass", "sample", { symbol: "m(sample)", label: "mass of sample" });
+  const massFraction = mass
+    ?.dividedBy(m)
+    .to("% w/w")
+    .named({ symbol: `w(${name})`, rule: "mass fraction = mass of analyte / mass of sample" });
+  return { mass, concentration: undefined, massFraction };
+}
+
+/**
+ * Work out a direct titration: from titre and titrant to the amount of analyte, its concentration or its mass fraction.
+ *
+ * @param request - titrant, titre or titres, blank, analyte, sample, and the equation or `titrantPerAnalyte`
+ * @returns mean titre, judged replicates, amount, and what the sample allows; warnings for discordant or outlying titres
+ * @throws {AmountError} `amount.missing-input`, `amount.not-in-equation`, `amount.not-positive`, `amount.not-possible`,
+ *   `amount.readings`, and those of {@link convertStrength}
+ * @throws {EquationError} those of `balance`
+ * @throws {QuantityError} `quantity.wrong-dimension`
+ * @source n(analyte) = c V(titrant) / ratio
+ * @category Solutions
+ * @example
+ * const rain = titrate({ titrant: { strength: "0.0811 mol/L" }, titre: "1.7 mL", titrantPerAnalyte: 2, sample: "20.0 mL" });
+ * rain.concentration!.format({ decimals: 4 }) // => "0.0034 mol/L"
+ */
+export function titrate(request: TitrationRequest): Titration {
+  const { titrant, titre, blank, analyte, sample } = request;
+  const formula = analyte === undefined ? undefined : formulaOfArgument(analyte);
+  const { ratio, words } = ratioOf(request, titrant.of, analyte);
+  const titres = titresOf(titre);
+  const net = lessBlank(titres.mean, blank, false);
+  const used = carried(titrant, net, "n(titrant)");
+  const amount = used.dividedBy(ratio).named({
+    symbol: `n(${formula === undefined ? "analyte" : inSymbol(formula)})`,
+    rule: `amount of analyte = amount of titrant / ratio: ${words}`,
+  });
+  return { titre: net, replicates: titres, amount, ...answers(amount, formula, sample), warnings: warningsOf(titres) };
+}
+
+/**
+ * Work out a back titration: a known excess of reagent, of which the titrant finds what was left.
+ *
+ * Give the excess either as a blank titre (the same reagent without sample) or as volume and strength of the reagent.
+ *
+ * @param request - as for {@link titrate}, with `reagent`, its `reagentVolume` and `titrantPerReagent` where there is no
+ *   blank; `reagentPerAnalyte`, moles of reagent used by one mole of analyte
+ * @returns as for {@link titrate}
+ * @throws {AmountError} as for {@link titrate}
+ * @source n(analyte) = (n(reagent) - n(titrant)/ratio) / ratio
+ * @category Solutions
+ * @example
+ * const chalk = backTitrate({ reagent: { strength: "1.000 mol/L" }, reagentVolume: "50.00 mL", titrant: { strength: "0.500 mol/L" }, titre: "60.0 mL", titrantPerReagent: 1, reagentPerAnalyte: 2, analyte: "CaCO3", sample: "1.100 g" });
+ * chalk.massFraction!.format({ decimals: 1, uncertainty: "none" }) // => "91.0 % w/w"
+ */
+export function backTitrate(
+  request: Omit<TitrationRequest, "equation" | "titrantPerAnalyte"> & {
+    readonly reagent?: Titrant | undefined;
+    readonly reagentVolume?: VolumeLike | undefined;
+    readonly titrantPerReagent: NumberLike;
+    readonly reagentPerAnalyte: NumberLike;
+  },
+): Titration {
+  const { titrant, titre, blank, analyte, sample, reagent, reagentVolume, titrantPerReagent, reagentPerAnalyte } =
+    request;
+  const formula = analyte === undefined ? undefined : formulaOfArgument(analyte);
+  const titres = titresOf(titre);
+  const back = ratioOf({ titrantPerAnalyte: titrantPerReagent }, undefined, undefined).ratio;
+  const forth = ratioOf({ titrantPerAnalyte: reagentPerAnalyte }, undefined, undefined).ratio;
+  let consumed: Quantity;
+  let net: Quantity;
+  if (blank !== undefined) {
+    net = lessBlank(titres.mean, blank, true);
+    consumed = carried(titrant, net, "n(titrant)")
+      .dividedBy(back)
+      .named({ symbol: "n(reagent used)", rule: `reagent used = amount of titrant / ${back.toFraction()}` });
+  } else {
+    if (reagent === undefined || reagentVolume === undefined) {
+      throw new AmountError("amount.missing-input", "a back titration needs the reagent added, or a blank", {
+        hint: "give reagent and reagentVolume, or blank",
+      });
+    }
+    net = lessBlank(titres.mean, undefined, true);
+    const V = positive(reagentVolume, "volume", "reagent volume", {
+      symbol: "V(reagent)",
+      label: "volume of reagent added",
+    });
+    const added = carried(reagent, V, "n(reagent added)");
+    const left = carried(titrant, net, "n(titrant)")
+      .dividedBy(back)
+      .named({ symbol: "n(reagent left)", rule: `reagent left = amount of titrant / ${back.toFraction()}` });
+    consumed = added.minus(left).named({ symbol: "n(reagent used)", rule: "reagent used = added - left" });
+    if (!consumed.isPositive()) {
+      throw new AmountError(
+        "amount.not-possible",
+        `the titrant found ${left} of the ${added} of reagent: nothing was used`,
+      );
+    }
+  }
+  const amount = consumed.dividedBy(forth).named({
+    symbol: `n(${formula === undefined ? "analyte" : inSymbol(formula)})`,
+    rule: `amount of analyte = reagent used / ${forth.toFraction()}`,
+  });
+  return { titre: net, replicates: titres, amount, ...answers(amount, formula, sample), warnings: warningsOf(titres) };
+}
+
+/**
+ * {@link replicates}, with the outcome as data.
+ *
+ * @category Solutions
+ * @example
+ * tryReplicates([]).ok // => false
+ */
+export const tryReplicates = (...args: Parameters<typeof replicates>): Result<Replicates> =>
+  attempt(() => replicates(...args));
+
+/**
+ * {@link titrate}, with the outcome as data.
+ *
+ * @category Solutions
+ * @example
+ * tryTitrate({ titrant: { strength: "0.1 mol/L" }, titre: "20 mL" }).ok // => false
+ */
+export const tryTitrate = (request: TitrationRequest): Result<Titration> => attempt(() => titrate(request));
+
+/**
+ * {@link backTitrate}, with the outcome as data.
+ *
+ * @category Solutions
+ * @example
+ * tryBackTitrate({ titrant: { strength: "0.1 mol/L" }, titre: "20 mL", titrantPerReagent: 1, reagentPerAnalyte: 2 }).ok // => false
+ */
+export const tryBackTitrate = (request: Parameters<typeof backTitrate>[0]): Result<Titration> =>
+  attempt(() => backTitrate(request));
