@@ -99,15 +99,29 @@ interface TablesOfSolute {
   readonly perAsked: Quantity | undefined;
 }
 
+/** A row with its solute read, made once. */
+interface ReadRow {
+  readonly row: SolutionDensityRow;
+  readonly solute: Formula;
+  readonly dry: Formula | undefined;
+}
+
+let rowsRead: readonly ReadRow[] | undefined;
+
+function readRows(): readonly ReadRow[] {
+  rowsRead ??= SOLUTION_DENSITIES.map((row) => {
+    const solute = formulaOfArgument(row.solute);
+    return { row, solute, dry: splitWater(solute).dry };
+  });
+  return rowsRead;
+}
+
 /** Tables of a solute, the first the preferred. A hydrate is looked up by the form its table counts. */
 function tablesOf(asked: Formula): TablesOfSolute {
-  const exact = SOLUTION_DENSITIES.filter((row) => formulaOfArgument(row.solute).hasSameComposition(asked));
-  if (exact.length > 0) return { tables: exact.map(prepared), perAsked: undefined };
+  const exact = readRows().filter(({ solute }) => solute.hasSameComposition(asked));
+  if (exact.length > 0) return { tables: exact.map(({ row }) => prepared(row)), perAsked: undefined };
   const { dry, units } = splitWater(asked);
-  const kin = SOLUTION_DENSITIES.filter((row) => {
-    const other = splitWater(formulaOfArgument(row.solute)).dry;
-    return dry !== undefined && other?.hasSameComposition(dry) === true;
-  });
+  const kin = readRows().filter((read) => dry !== undefined && read.dry?.hasSameComposition(dry) === true);
   const first = kin[0];
   if (first === undefined) {
     throw new AmountError("amount.no-density-table", `no densities of ${inSymbol(asked)} solutions are tabulated`, {
@@ -115,7 +129,7 @@ function tablesOf(asked: Formula): TablesOfSolute {
       details: { solute: asked.toString() },
     });
   }
-  const counted = formulaOfArgument(first.solute);
+  const counted = first.solute;
   const ratio = units.div(splitWater(counted).units);
   const perAsked = molarMass(counted)
     .times(ratio)
@@ -124,7 +138,7 @@ function tablesOf(asked: Formula): TablesOfSolute {
       symbol: `m(${inSymbol(counted)})/m(${inSymbol(asked)})`,
       rule: `the density table counts ${inSymbol(counted)}: mass of it for each mass of ${inSymbol(asked)}`,
     });
-  return { tables: kin.map(prepared), perAsked };
+  return { tables: kin.map(({ row }) => prepared(row)), perAsked };
 }
 
 /** 1/density slope and the largest bend near segment k, both by the neighbouring points. */

@@ -11,8 +11,7 @@ export type HydrateErrorCode =
   | "hydrate.gained-mass"
   | "hydrate.not-positive"
   | "hydrate.unknown-salt"
-  | "hydrate.missing-input"
-  | "hydrate.not-between";
+  | "hydrate.missing-input";
 
 /**
  * A question about crystal water that cannot be answered as asked. Codes start with `hydrate.`.

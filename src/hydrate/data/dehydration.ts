@@ -1,0 +1,108 @@
+// Staged dehydration in an open crucible in air: which form is reached at what kind of temperature. Recalled from the usual
+// handbooks, so every row says `memory`, except where a stored text confirmed it. Temperatures move by tens of degrees with
+// heating rate, grain, bed depth and moisture: they say which product at which kind of temperature, never when it is done.
+import type { SourceKey } from "../../foundation/bibliography";
+
+/** One stage: what is left, and where it is reached. */
+export interface DehydrationStage {
+  readonly to: string;
+  /** °C from which the stage runs; absent when only an upper figure is known. */
+  readonly from: string;
+  /** °C by which it is over; absent when only one figure is known. */
+  readonly until?: string;
+  /** The element that stays, where the stage is more than loss of water. */
+  readonly per?: string;
+}
+
+export interface DehydrationRow {
+  readonly form: string;
+  readonly stages: readonly DehydrationStage[];
+  readonly source: SourceKey;
+  readonly note?: string;
+}
+
+// biome-ignore format: a table, one stage a line
+export const DEHYDRATION: readonly DehydrationRow[] = [
+  { form: "LiOH·H2O", source: "memory", stages: [{ to: "LiOH", from: "100" }] },
+  { form: "LiCl·H2O", source: "memory", stages: [{ to: "LiCl", from: "98" }] },
+  { form: "Li2SO4·H2O", source: "memory", stages: [{ to: "Li2SO4", from: "130" }] },
+  { form: "Na2CO3·H2O", source: "memory", stages: [{ to: "Na2CO3", from: "100" }] },
+  { form: "Na2CO3·7H2O", source: "memory", stages: [{ to: "Na2CO3·H2O", from: "35" }, { to: "Na2CO3", from: "100" }] },
+  { form: "Na2CO3·10H2O", source: "memory", note: "melts in its water at 33 °C; effloresces to the monohydrate at room temperature",
+    stages: [{ to: "Na2CO3·7H2O", from: "32", until: "34" }, { to: "Na2CO3·H2O", from: "35" }, { to: "Na2CO3", from: "100" }] },
+  { form: "Na2SO4·10H2O", source: "memory", note: "melts in its water at 32.4 °C", stages: [{ to: "Na2SO4", from: "32.4", until: "100" }] },
+  { form: "Na2SO3·7H2O", source: "memory", stages: [{ to: "Na2SO3", from: "33", until: "150" }] },
+  { form: "Na2S2O3·5H2O", source: "memory", note: "melts in its water at 48 °C", stages: [{ to: "Na2S2O3", from: "48", until: "100" }] },
+  { form: "Na2HPO4·2H2O", source: "memory", stages: [{ to: "Na2HPO4", from: "95" }] },
+  { form: "Na2HPO4·7H2O", source: "memory", stages: [{ to: "Na2HPO4·2H2O", from: "48" }, { to: "Na2HPO4", from: "95" }] },
+  { form: "Na2HPO4·12H2O", source: "memory", note: "melts in its water at 35 °C",
+    stages: [{ to: "Na2HPO4·7H2O", from: "35" }, { to: "Na2HPO4·2H2O", from: "48" }, { to: "Na2HPO4", from: "95", until: "100" }] },
+  { form: "NaH2PO4·H2O", source: "memory", stages: [{ to: "NaH2PO4", from: "100" }] },
+  { form: "NaH2PO4·2H2O", source: "memory", stages: [{ to: "NaH2PO4", from: "60", until: "100" }] },
+  { form: "Na4P2O7·10H2O", source: "memory", stages: [{ to: "Na4P2O7", from: "94" }] },
+  { form: "Na2B4O7·5H2O", source: "memory", stages: [{ to: "Na2B4O7", from: "120", until: "350" }] },
+  { form: "Na2B4O7·10H2O", source: "memory", stages: [{ to: "Na2B4O7·5H2O", from: "60", until: "75" }, { to: "Na2B4O7", from: "120", until: "350" }] },
+  { form: "NaCH3COO·3H2O", source: "memory", note: "melts in its water at 58 °C", stages: [{ to: "NaCH3COO", from: "58", until: "120" }] },
+  { form: "Na3C6H5O7·2H2O", source: "memory", stages: [{ to: "Na3C6H5O7", from: "150" }] },
+  { form: "Na2MoO4·2H2O", source: "memory", stages: [{ to: "Na2MoO4", from: "100" }] },
+  { form: "Na2WO4·2H2O", source: "memory", stages: [{ to: "Na2WO4", from: "100" }] },
+  { form: "K2CO3·1.5H2O", source: "memory", stages: [{ to: "K2CO3", from: "150", until: "200" }] },
+  { form: "KAl(SO4)2·12H2O", source: "memory", note: "melts in its water at 92 °C", stages: [{ to: "KAl(SO4)2·3H2O", from: "64", until: "92" }, { to: "KAl(SO4)2", from: "200" }] },
+  { form: "NH4Al(SO4)2·12H2O", source: "memory", note: "melts in its water at 93.5 °C", stages: [{ to: "NH4Al(SO4)2·2H2O", from: "120" }, { to: "NH4Al(SO4)2", from: "250" }] },
+  { form: "KCr(SO4)2·12H2O", source: "memory", note: "melts in its water at 89 °C", stages: [{ to: "KCr(SO4)2·2H2O", from: "100" }, { to: "KCr(SO4)2", from: "400" }] },
+  { form: "K4[Fe(CN)6]·3H2O", source: "memory", stages: [{ to: "K4[Fe(CN)6]", from: "60", until: "100" }] },
+  { form: "K3[Fe(C2O4)3]·3H2O", source: "memory", note: "decomposes from 230 °C and in light", stages: [{ to: "K3[Fe(C2O4)3]", from: "113" }] },
+  { form: "K2C2O4·H2O", source: "memory", stages: [{ to: "K2C2O4", from: "100", until: "160" }, { to: "K2CO3", from: "350", per: "K" }] },
+  { form: "K3C6H5O7·H2O", source: "memory", stages: [{ to: "K3C6H5O7", from: "180" }] },
+  { form: "(NH4)2C2O4·H2O", source: "memory", note: "decomposes to gases above 130 °C", stages: [{ to: "(NH4)2C2O4", from: "70", until: "100" }] },
+  { form: "MgCO3·3H2O", source: "memory", stages: [{ to: "MgCO3", from: "100" }, { to: "MgO", from: "350", until: "450", per: "Mg" }] },
+  { form: "Mg5(CO3)4(OH)2·4H2O", source: "memory", stages: [{ to: "Mg5(CO3)4(OH)2", from: "220", until: "330" }, { to: "MgO", from: "380", until: "520", per: "Mg" }] },
+  { form: "MgSO4·H2O", source: "memory", stages: [{ to: "MgSO4", from: "300", until: "350" }] },
+  { form: "MgSO4·7H2O", source: "memory", stages: [{ to: "MgSO4·6H2O", from: "48" }, { to: "MgSO4·H2O", from: "150" }, { to: "MgSO4", from: "250", until: "350" }] },
+  { form: "MgCl2·6H2O", source: "memory", note: "above 190 °C it hydrolyses: the anhydrous chloride is not reached in air", stages: [{ to: "MgCl2·2H2O", from: "100", until: "190" }] },
+  { form: "MgC2O4·2H2O", source: "memory", stages: [{ to: "MgC2O4", from: "150" }, { to: "MgO", from: "430", until: "500", per: "Mg" }] },
+  { form: "CaSO4·0.5H2O", source: "memory", stages: [{ to: "CaSO4", from: "163", until: "200" }] },
+  { form: "CaSO4·2H2O", source: "memory", stages: [{ to: "CaSO4·0.5H2O", from: "110", until: "150" }, { to: "CaSO4", from: "163", until: "200" }] },
+  { form: "CaCl2·2H2O", source: "memory", stages: [{ to: "CaCl2·H2O", from: "175", until: "200" }, { to: "CaCl2", from: "260" }] },
+  { form: "CaCl2·6H2O", source: "memory", note: "melts in its water at 29.9 °C",
+    stages: [{ to: "CaCl2·4H2O", from: "30", until: "45" }, { to: "CaCl2·2H2O", from: "45", until: "175" }, { to: "CaCl2", from: "260" }] },
+  { form: "Ca(NO3)2·4H2O", source: "memory", note: "melts in its water at 42.7 °C", stages: [{ to: "Ca(NO3)2", from: "42.7", until: "132" }] },
+  { form: "CaHPO4·2H2O", source: "memory", stages: [{ to: "CaHPO4", from: "100", until: "190" }, { to: "Ca2P2O7", from: "400", per: "Ca" }] },
+  { form: "CaC2O4·H2O", source: "memory", note: "the usual standard of thermogravimetry",
+    stages: [{ to: "CaC2O4", from: "100", until: "220" }, { to: "CaCO3", from: "400", until: "500", per: "Ca" }, { to: "CaO", from: "650", until: "850", per: "Ca" }] },
+  { form: "Ca(CH3COO)2·H2O", source: "memory", stages: [{ to: "Ca(CH3COO)2", from: "100", until: "150" }, { to: "CaCO3", from: "380", until: "450", per: "Ca" }] },
+  { form: "SrCl2·6H2O", source: "memory", stages: [{ to: "SrCl2·2H2O", from: "61" }, { to: "SrCl2", from: "100", until: "120" }] },
+  { form: "Sr(NO3)2·4H2O", source: "memory", stages: [{ to: "Sr(NO3)2", from: "31", until: "100" }] },
+  { form: "BaCl2·2H2O", source: "memory", stages: [{ to: "BaCl2", from: "55", until: "120" }] },
+  { form: "Al2(SO4)3·18H2O", source: "memory", stages: [{ to: "Al2(SO4)3", from: "86", until: "400" }, { to: "Al2O3", from: "770", per: "Al" }] },
+  { form: "MnSO4·H2O", source: "memory", stages: [{ to: "MnSO4", from: "200", until: "400" }] },
+  { form: "MnCl2·4H2O", source: "memory", stages: [{ to: "MnCl2·2H2O", from: "58" }, { to: "MnCl2", from: "106", until: "198" }] },
+  { form: "MnC2O4·2H2O", source: "memory", stages: [{ to: "MnC2O4", from: "100", until: "150" }] },
+  { form: "FeSO4·H2O", source: "memory", stages: [{ to: "FeSO4", from: "250", until: "300" }] },
+  { form: "FeSO4·7H2O", source: "memory", note: "oxidises in moist air",
+    stages: [{ to: "FeSO4·4H2O", from: "56.6" }, { to: "FeSO4·H2O", from: "64", until: "90" }, { to: "FeSO4", from: "250", until: "300" }] },
+  { form: "FeC2O4·2H2O", source: "memory", note: "the residue beyond is Fe2O3 in air only", stages: [{ to: "FeC2O4", from: "150", until: "190" }, { to: "Fe2O3", from: "190", until: "400", per: "Fe" }] },
+  { form: "FePO4·2H2O", source: "memory", stages: [{ to: "FePO4", from: "140", until: "250" }] },
+  { form: "CoSO4·7H2O", source: "memory", stages: [{ to: "CoSO4·6H2O", from: "41" }, { to: "CoSO4·H2O", from: "71" }, { to: "CoSO4", from: "250", until: "420" }] },
+  { form: "CoCl2·6H2O", source: "memory", stages: [{ to: "CoCl2·2H2O", from: "52", until: "56" }, { to: "CoCl2·H2O", from: "100" }, { to: "CoCl2", from: "120", until: "140" }] },
+  { form: "CoC2O4·2H2O", source: "memory", note: "the residue beyond is Co3O4 in air only", stages: [{ to: "CoC2O4", from: "150", until: "190" }, { to: "Co3O4", from: "250", until: "400", per: "Co" }] },
+  { form: "NiSO4·6H2O", source: "memory", stages: [{ to: "NiSO4·H2O", from: "100", until: "150" }, { to: "NiSO4", from: "280" }] },
+  { form: "NiSO4·7H2O", source: "memory", stages: [{ to: "NiSO4·6H2O", from: "31.5" }, { to: "NiSO4·H2O", from: "103" }, { to: "NiSO4", from: "280" }] },
+  { form: "NiCl2·6H2O", source: "memory", stages: [{ to: "NiCl2·2H2O", from: "65" }, { to: "NiCl2", from: "140" }] },
+  { form: "NiC2O4·2H2O", source: "memory", note: "the residue beyond is NiO in air only", stages: [{ to: "NiC2O4", from: "200", until: "260" }, { to: "NiO", from: "300", until: "380", per: "Ni" }] },
+  { form: "Ni3(OH)4CO3·4H2O", source: "memory", stages: [{ to: "Ni3(OH)4CO3", from: "100", until: "200" }, { to: "NiO", from: "250", until: "400", per: "Ni" }] },
+  { form: "CuSO4·H2O", source: "memory", stages: [{ to: "CuSO4", from: "200", until: "250" }] },
+  { form: "CuSO4·3H2O", source: "memory", stages: [{ to: "CuSO4·H2O", from: "109" }, { to: "CuSO4", from: "200", until: "250" }] },
+  { form: "CuSO4·5H2O", source: "memory", note: "steps confirmed in a stored text; the top step is really two",
+    stages: [{ to: "CuSO4·3H2O", from: "63" }, { to: "CuSO4·H2O", from: "109" }, { to: "CuSO4", from: "200" }, { to: "CuO", from: "650", per: "Cu" }] },
+  { form: "CuCl2·2H2O", source: "memory", stages: [{ to: "CuCl2", from: "70", until: "120" }] },
+  { form: "Cu(CH3COO)2·H2O", source: "memory", stages: [{ to: "Cu(CH3COO)2", from: "100", until: "140" }] },
+  { form: "ZnSO4·H2O", source: "memory", stages: [{ to: "ZnSO4", from: "238", until: "280" }] },
+  { form: "ZnSO4·7H2O", source: "memory", stages: [{ to: "ZnSO4·6H2O", from: "39" }, { to: "ZnSO4·H2O", from: "70", until: "100" }, { to: "ZnSO4", from: "238", until: "280" }] },
+  { form: "Zn(CH3COO)2·2H2O", source: "memory", stages: [{ to: "Zn(CH3COO)2", from: "100" }, { to: "ZnO", from: "300", until: "370", per: "Zn" }] },
+  { form: "Zn3(PO4)2·4H2O", source: "memory", stages: [{ to: "Zn3(PO4)2·2H2O", from: "100" }, { to: "Zn3(PO4)2·H2O", from: "190" }, { to: "Zn3(PO4)2", from: "250" }] },
+  { form: "ZnC2O4·2H2O", source: "memory", stages: [{ to: "ZnC2O4", from: "100", until: "150" }, { to: "ZnO", from: "350", until: "400", per: "Zn" }] },
+  { form: "Pb(CH3COO)2·3H2O", source: "memory", stages: [{ to: "Pb(CH3COO)2", from: "75" }] },
+  { form: "H2C2O4·2H2O", source: "memory", note: "melts in its water at 101 °C; sublimes from about 157 °C", stages: [{ to: "H2C2O4", from: "100" }] },
+  { form: "C6H8O7·H2O", source: "memory", stages: [{ to: "C6H8O7", from: "70", until: "75" }] },
+];

@@ -1,0 +1,237 @@
+// The known forms of a salt, which of them stands beside its solution at a temperature, what a pack of it might hold, and
+// how the water goes when it is heated.
+import {
+  type FormulaLike,
+  formulaOfArgument,
+  inSymbol,
+  type MassLike,
+  positive,
+  type TemperatureLike,
+} from "../amount/argument";
+import { splitWater } from "../amount/split-water";
+import { type Formula, molarMass } from "../formula";
+import { cite } from "../foundation/bibliography";
+import { attempt, type Result } from "../foundation/error";
+import { Fraction } from "../foundation/fraction";
+import { expectDimension, type Quantity, quantity } from "../quantity";
+import { anhydrousOf, withWater } from "./crystal-water";
+import { DEHYDRATION, type DehydrationRow } from "./data/dehydration";
+import { HYDRATE_FORMS, type HydrateFormsRow } from "./data/forms";
+import { equivalentMass } from "./equivalent";
+import { HydrateError } from "./error";
+
+/** One known form of a salt. */
+export interface HydrateForm {
+  readonly formula: Formula;
+  /** Waters for each anhydrous formula unit. */
+  readonly waters: Fraction;
+  /** Temperatures between which it is the solid beside its own solution; undefined when not known. */
+  readonly range: { readonly from: Quantity | undefined; readonly upTo: Quantity | undefined } | undefined;
+  /** Sold in shops, so that a pack may hold it. */
+  readonly sold: boolean;
+  /** Where the form is listed, and where its range comes from. */
+  readonly source: string;
+  readonly rangeSource: string | undefined;
+}
+
+let rowsBySalt: Map<string, HydrateFormsRow> | undefined;
+
+/** The row of a salt, found by its atoms and not by how they are grouped; the index is made on first use. */
+function rowOf(formula: FormulaLike): HydrateFormsRow | undefined {
+  const salt = anhydrousOf(formula);
+  rowsBySalt ??= new Map(HYDRATE_FORMS.map((row) => [formulaOfArgument(row.salt).toHill(), row]));
+  return rowsBySalt.get(salt.toHill());
+}
+
+function formsOf({ salt, forms }: HydrateFormsRow): HydrateForm[] {
+  const degrees = (text: string | undefined): Quantity | undefined =>
+    text === undefined ? undefined : quantity({ value: text, unit: "°C" });
+  return forms.map(({ waters, source, from, upTo, rangeSource, sold = false }) => ({
+    formula: withWater(salt, waters),
+    waters: new Fraction(waters),
+    range: rangeSource === undefined ? undefined : { from: degrees(from), upTo: degrees(upTo) },
+    sold,
+    source: cite(source),
+    rangeSource: rangeSource === undefined ? undefined : cite(rangeSource),
+  }));
+}
+
+/**
+ * The known forms of a salt: anhydrous and hydrates, with the temperatures at which each is the solid beside its solution.
+ *
+ * @param formula - the salt in any of its forms
+ * @returns forms, fewest waters first; an empty list for a salt the table does not know
+ * @throws {HydrateError} `hydrate.only-water`
+ * @throws {FormulaError} those of `parseFormula`
+ * @category Hydrates
+ * @example
+ * knownForms("ZnSO4").map((form) => form.formula.toString()) // => ["ZnSO4", "ZnSO4.H2O", "ZnSO4.6H2O", "ZnSO4.7H2O"]
+ */
+export function knownForms(formula: FormulaLike): HydrateForm[] {
+  const row = rowOf(formula);
+  return row === undefined ? [] : formsOf(row);
+}
+
+/**
+ * What a pack sold under a salt's name might hold: the forms of it that shops carry.
+ *
+ * @param formula - the salt in any of its forms
+ * @returns the forms that are sold, fewest waters first
+ * @throws {HydrateError} `hydrate.only-water`
+ * @throws {FormulaError} those of `parseFormula`
+ * @category Hydrates
+ * @example
+ * formsInPack("Na2CO3").map((form) => form.formula.toString()) // => ["Na2CO3", "Na2CO3.H2O", "Na2CO3.10H2O"]
+ */
+export function formsInPack(formula: FormulaLike): HydrateForm[] {
+  return knownForms(formula).filter((form) => form.sold);
+}
+
+/**
+ * Which form crystallises: the solid that stands beside the salt's own saturated solution at a temperature.
+ *
+ * @param formula - the salt in any of its forms
+ * @param temperature - temperature of the solution, 0 °C to 100 °C
+ * @returns the form; undefined when the table does not say
+ * @throws {HydrateError} `hydrate.only-water`
+ * @throws {QuantityError} `quantity.wrong-dimension`
+ * @throws {FormulaError} those of `parseFormula`
+ * @category Hydrates
+ * @example
+ * formAt("Na2CO3", "20 °C")!.formula.toString() // => "Na2CO3.10H2O"
+ * formAt("Na2CO3", "40 °C")!.formula.toString() // => "Na2CO3.H2O"
+ */
+export function formAt(formula: FormulaLike, temperature: TemperatureLike): HydrateForm | undefined {
+  const T = expectDimension(temperature, "temperature", "temperature");
+  const celsius = T.in("°C");
+  if (celsius.lessThan(0) || celsius.greaterThan(100)) return undefined;
+  return knownForms(formula).find(({ range }) => {
+    if (range === undefined) return false;
+    const above = range.from === undefined || T.compare(range.from) > 0;
+    return above && (range.upTo === undefined || T.compare(range.upTo) <= 0);
+  });
+}
+
+/** One stage of heating. */
+export interface DehydrationStep {
+  /** What is left after the stage. */
+  readonly formula: Formula;
+  /** Temperatures of the stage; in open air, typical, they move by tens of degrees. */
+  readonly from: Quantity;
+  readonly until: Quantity | undefined;
+  /** Mass left, as part of the mass at the start. */
+  readonly massFraction: Quantity;
+  /** Mass lost so far, as part of the mass at the start. */
+  readonly loss: Quantity;
+  /** Mass left, where the mass at the start was given. */
+  readonly mass: Quantity<"mass"> | undefined;
+}
+
+/** Heating of one form, stage by stage. */
+export interface DehydrationStages {
+  readonly form: Formula;
+  readonly steps: readonly DehydrationStep[];
+  readonly note: string | undefined;
+  readonly source: string;
+}
+
+function dehydrationRow(formula: Formula): DehydrationRow | undefined {
+  return DEHYDRATION.find((row) => formulaOfArgument(row.form).hasSameComposition(formula));
+}
+
+/**
+ * What is left after each stage of heating a hydrate in an open crucible.
+ *
+ * @param formula - the hydrate that is heated
+ * @param mass - mass at the start, for the expected mass after each stage
+ * @returns the stages with formula, temperatures, mass left and loss; with a note where there is something to know
+ * @throws {HydrateError} `hydrate.unknown-salt` when no stages are tabulated
+ * @throws {AmountError} `amount.not-positive`
+ * @throws {FormulaError} those of `parseFormula`
+ * @source stages from memory of the usual handbooks; masses from the formulas
+ * @category Hydrates
+ * @example
+ * stagedDehydration("CuSO4·5H2O").steps.map((s) => `${s.formula} ${s.loss.format({ decimals: 2, uncertainty: "none" })}`) // => ["CuSO4.3H2O 14.43 %", "CuSO4.H2O 28.86 %", "CuSO4 36.08 %", "CuO 68.14 %"]
+ */
+export function stagedDehydration(formula: FormulaLike, mass?: MassLike): DehydrationStages {
+  const form = formulaOfArgument(formula);
+  const row = dehydrationRow(form);
+  if (row === undefined) {
+    throw new HydrateError("hydrate.unknown-salt", `how ${inSymbol(form)} loses its water is not tabulated`, {
+      details: { formula: form.toString() },
+    });
+  }
+  const start =
+    mass === undefined
+      ? undefined
+      : positive(mass, "mass", "mass", { symbol: `m(${inSymbol(form)})`, label: `mass of ${inSymbol(form)}` });
+  const unit = quantity("1 g");
+  const steps = row.stages.map(({ to, from, until, per }): DehydrationStep => {
+    const left = formulaOfArgument(to);
+    const massFraction = equivalentMass(unit, { from: form, to: left, per })
+      .dividedBy(unit)
+      .to("%")
+      .named({
+        symbol: `left(${inSymbol(left)})`,
+        rule: "part of the mass left = mass of the stage / mass at the start",
+      });
+    const loss = quantity("1")
+      .minus(massFraction)
+      .to("%")
+      .named({ symbol: `loss(${inSymbol(left)})`, rule: "loss = 1 - part of the mass left" });
+    return {
+      formula: left,
+      from: quantity({ value: from, unit: "°C" }),
+      until: until === undefined ? undefined : quantity({ value: until, unit: "°C" }),
+      massFraction,
+      loss,
+      mass: start === undefined ? undefined : equivalentMass(start, { from: form, to: left, per }),
+    };
+  });
+  return { form, steps, note: row.note, source: cite(row.source) };
+}
+
+/** @internal Molar mass of a form for one anhydrous unit: a third of that of 3CdSO4·8H2O. */
+export function molarMassPerUnit(formula: Formula): Quantity {
+  const { units } = splitWater(formula);
+  const M = molarMass(formula);
+  return units.equals(1) ? M : M.dividedBy(units).named({ symbol: `M(${inSymbol(formula)})/${units.toFraction()}` });
+}
+
+/**
+ * {@link knownForms}, with the outcome as data.
+ *
+ * @category Hydrates
+ * @example
+ * tryKnownForms("H2O").ok // => false
+ */
+export const tryKnownForms = (formula: FormulaLike): Result<HydrateForm[]> => attempt(() => knownForms(formula));
+
+/**
+ * {@link formsInPack}, with the outcome as data.
+ *
+ * @category Hydrates
+ * @example
+ * tryFormsInPack("MgSO4").ok // => true
+ */
+export const tryFormsInPack = (formula: FormulaLike): Result<HydrateForm[]> => attempt(() => formsInPack(formula));
+
+/**
+ * {@link formAt}, with the outcome as data.
+ *
+ * @category Hydrates
+ * @example
+ * tryFormAt("MgSO4", "20 °C").ok // => true
+ */
+export const tryFormAt = (formula: FormulaLike, temperature: TemperatureLike): Result<HydrateForm | undefined> =>
+  attempt(() => formAt(formula, temperature));
+
+/**
+ * {@link stagedDehydration}, with the outcome as data.
+ *
+ * @category Hydrates
+ * @example
+ * tryStagedDehydration("NaCl").ok // => false
+ */
+export const tryStagedDehydration = (formula: FormulaLike, mass?: MassLike): Result<DehydrationStages> =>
+  attempt(() => stagedDehydration(formula, mass));

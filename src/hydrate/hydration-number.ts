@@ -1,0 +1,251 @@
+// How much water a sample really holds: from a heating experiment, or from an assay; as a number of waters with its
+// uncertainty, and the whole numbers it could mean.
+import {
+  assayOf,
+  type FormulaLike,
+  formulaOfArgument,
+  inSymbol,
+  type MassFractionLike,
+  type MassLike,
+  positive,
+} from "../amount/argument";
+import { type Formula, molarMass } from "../formula";
+import { attempt, type Result } from "../foundation/error";
+import { Fraction } from "../foundation/fraction";
+import { type Quantity, quantity } from "../quantity";
+import { anhydrousOf, crystalWater, waterContent, withWater } from "./crystal-water";
+import { HydrateError } from "./error";
+import { knownForms } from "./forms";
+
+/** A number of waters that the measurement could mean. */
+export interface HydrationCandidate {
+  readonly formula: Formula;
+  readonly waters: Fraction;
+  /** Measured number of waters less this one. */
+  readonly deviation: number;
+  /** The deviation in standard uncertainties of the measurement; undefined when it carries none. */
+  readonly inUncertainties: number | undefined;
+  /** Does the measurement allow it? Within two standard uncertainties, or within half a water when none is known. */
+  readonly fits: boolean;
+  /** Is it a form the table of hydrates knows? */
+  readonly known: boolean;
+  /** Loss on drying of this form to the anhydrous salt. */
+  readonly expectedLoss: Quantity<"mass fraction">;
+}
+
+/** What a heating experiment says. */
+export interface HydrationNumber {
+  /** Waters for each anhydrous formula unit, with standard uncertainty. */
+  readonly waters: Quantity<"number">;
+  /** The nearest candidate's formula. */
+  readonly formula: Formula;
+  /** Candidates, nearest first; whole numbers, and known forms with fractions of water. */
+  readonly candidates: readonly HydrationCandidate[];
+}
+
+/** A heating experiment. */
+export interface HeatingExperiment {
+  /** Mass before heating, vessel included if `vessel` is given. */
+  readonly before: MassLike;
+  /** Mass after heating to constant mass, vessel included if `vessel` is given. */
+  readonly after: MassLike;
+  /** The salt, in any of its forms. */
+  readonly anhydrous: FormulaLike;
+  /** Mass of the empty vessel. */
+  readonly vessel?: MassLike | undefined;
+  /** What is left after heating, if the water did not all go: `"CuSO4·H2O"`. */
+  readonly residue?: FormulaLike | undefined;
+}
+
+/** The candidates around a number of waters, nearest first. */
+function candidatesFor(salt: Formula, waters: Quantity): HydrationCandidate[] {
+  const x = waters.in("").toNumber();
+  const u = waters.standardUncertainty?.toNumber();
+  const known = knownForms(salt).map((form) => form.waters);
+  const near = new Map<string, Fraction>();
+  const low = Math.max(0, Math.floor(x) - 1);
+  for (let n = low; n <= Math.ceil(x) + 1; n++) near.set(String(n), new Fraction(BigInt(n)));
+  for (const n of known) if (Math.abs(n.valueOf() - x) <= 1) near.set(n.toFraction(), n);
+  const candidates = [...near.values()].map((n): HydrationCandidate => {
+    const deviation = x - n.valueOf();
+    const inUncertainties = u === undefined || u === 0 ? undefined : deviation / u;
+    const formula = withWater(salt, n);
+    return {
+      formula,
+      waters: n,
+      deviation,
+      inUncertainties,
+      fits: inUncertainties === undefined ? Math.abs(deviation) <= 0.5 : Math.abs(inUncertainties) <= 2,
+      known: known.some((k) => k.equals(n)),
+      expectedLoss: waterContent(formula),
+    };
+  });
+  return candidates.sort((a, b) => Math.abs(a.deviation) - Math.abs(b.deviation));
+}
+
+/**
+ * Waters of crystallization from a heating experiment.
+ *
+ * @param experiment - `before` and `after` heating to constant mass, the `anhydrous` salt, the empty `vessel` if it was
+ *   weighed along, and the `residue` if that is not the anhydrous salt
+ * @returns waters for each formula unit with standard uncertainty, and the candidates it could mean, nearest first
+ * @throws {HydrateError} `hydrate.gained-mass` when it weighs more after heating, `hydrate.not-positive` when nothing is
+ *   left, `hydrate.no-common-part` for a residue of another salt
+ * @throws {AmountError} `amount.not-positive`
+ * @throws {QuantityError} `quantity.wrong-dimension`
+ * @throws {FormulaError} those of `parseFormula`
+ * @source n(H2O)/n(salt) = ((m1 - m2)/M(H2O)) / (m2/M(salt))
+ * @category Hydrates
+ * @example
+ * const x = hydrationNumber({ before: "5.000 g", after: "3.196 g", anhydrous: "CuSO4" });
+ * x.waters.format({ decimals: 2, uncertainty: "none" }) // => "5.00"
+ * x.formula.toString() // => "CuSO4.5H2O"
+ */
+export function hydrationNumber(experiment: HeatingExperiment): HydrationNumber {
+  const { before, after, anhydrous, vessel, residue } = experiment;
+  const salt = anhydrousOf(anhydrous);
+  const name = inSymbol(salt);
+  const m1 = positive(before, "mass", "before", { symbol: "m1", label: "mass before heating" });
+  const m2 = positive(after, "mass", "after", { symbol: "m2", label: "mass after heating" });
+  const empty =
+    vessel === undefined ? undefined : positive(vessel, "mass", "vessel", { symbol: "m0", label: "empty vessel" });
+  const lost = m1.minus(m2);
+  if (!lost.isPositive() && !lost.isZero()) {
+    throw new HydrateError("hydrate.gained-mass", `it weighs more after heating: ${m1} before, ${m2} after`, {
+      hint: "check the order of the weighings; a salt that oxidises or takes up carbon dioxide gains mass",
+      details: { before: String(m1), after: String(m2) },
+    });
+  }
+  const left = empty === undefined ? m2 : m2.minus(empty);
+  if (!left.isPositive()) {
+    throw new HydrateError("hydrate.not-positive", `nothing is left: ${m2} after heating in a vessel of ${empty}`, {
+      details: { after: String(m2), vessel: String(empty) },
+    });
+  }
+  const end =
+    residue === undefined
+      ? { anhydrous: salt, units: new Fraction(1), waters: new Fraction(0) }
+      : crystalWater(residue);
+  if (!end.anhydrous.hasSameComposition(salt)) {
+    throw new HydrateError("hydrate.no-common-part", `${formulaOfArgument(residue!)} is not a form of ${salt}`, {
+      details: { residue: String(residue), anhydrous: salt.toString() },
+    });
+  }
+  const whole = residue === undefined ? salt : formulaOfArgument(residue);
+  const rest =
+    empty === undefined ? left : left.named({ symbol: "m(residue)", rule: "residue = mass after heating - vessel" });
+  const nSalt = rest
+    .dividedBy(molarMass(whole))
+    .times(end.units)
+    .to("mol")
+    .named({ symbol: `n(${name})`, rule: "amount of salt = residue / molar mass" });
+  const nWater = lost
+    .named({ symbol: "m(H2O)", rule: "water lost = mass before - mass after" })
+    .dividedBy(molarMass("H2O"))
+    .to("mol")
+    .named({ symbol: "n(H2O)", rule: "amount of water = water lost / molar mass" });
+  const ratio = nWater.dividedBy(nSalt);
+  const waters = (end.waters.equals(0) ? ratio : ratio.plus(quantity(end.waters.toString()))).named({
+    symbol: "x",
+    rule: `waters = n(H2O) / n(${name})${end.waters.equals(0) ? "" : ` + ${end.waters.toFraction()} still in the residue`}`,
+  });
+  const candidates = candidatesFor(salt, waters);
+  return { waters, formula: candidates[0]!.formula, candidates };
+}
+
+/** A material whose water is not that of its label. */
+export interface MeanWater {
+  /** Mean number of waters for each formula unit. */
+  readonly waters: Quantity<"number">;
+  /** Mass fraction of the anhydrous salt. */
+  readonly anhydrousFraction: Quantity<"mass fraction">;
+  /** The two known forms it lies between, and what part of the salt is in the one with more water; undefined outside. */
+  readonly between:
+    | { readonly less: Formula; readonly more: Formula; readonly shareOfMore: Quantity<"number"> }
+    | undefined;
+}
+
+/**
+ * How much water a partly effloresced or damp material holds on average: from its assay, or from a drying experiment.
+ *
+ * @param material - the salt in any form, and its `assay` as mass fraction of the anhydrous salt, or the masses `before`
+ *   and `after` drying to the anhydrous salt
+ * @returns mean waters, mass fraction of anhydrous salt, and the two known forms it lies between with their shares
+ * @throws {HydrateError} `hydrate.missing-input`, and those of {@link hydrationNumber}
+ * @throws {AmountError} `amount.not-positive`, `amount.fraction-above-one`
+ * @source x = M(salt) (1/w - 1) / M(H2O)
+ * @category Hydrates
+ * @example
+ * const soda = meanWater({ salt: "Na2CO3", assay: "50 %" });
+ * soda.waters.format({ decimals: 2, uncertainty: "none" }) // => "5.88"
+ * soda.between!.more.toString() // => "Na2CO3.7H2O"
+ */
+export function meanWater(material: {
+  readonly salt: FormulaLike;
+  readonly assay?: MassFractionLike | undefined;
+  readonly before?: MassLike | undefined;
+  readonly after?: MassLike | undefined;
+}): MeanWater {
+  const { salt, assay, before, after } = material;
+  const anhydrous = anhydrousOf(salt);
+  const name = inSymbol(anhydrous);
+  let waters: Quantity;
+  let fraction: Quantity;
+  if (assay !== undefined) {
+    fraction = assayOf(assay, "assay", { symbol: `w(${name})`, label: `mass fraction of ${name}` }).to("% w/w");
+    waters = molarMass(anhydrous)
+      .times(quantity("1").dividedBy(fraction).minus("1"))
+      .dividedBy(molarMass("H2O"))
+      .named({ symbol: "x", rule: "mean waters = M(salt) (1/w - 1) / M(H2O)" });
+  } else if (before !== undefined && after !== undefined) {
+    waters = hydrationNumber({ before, after, anhydrous }).waters;
+    fraction = quantity(after)
+      .dividedBy(before)
+      .to("% w/w")
+      .named({ symbol: `w(${name})`, rule: "mass fraction = mass after drying / mass before" });
+  } else {
+    throw new HydrateError("hydrate.missing-input", "mean water needs an assay, or masses before and after drying", {
+      hint: 'give assay: "60 %", or before and after',
+    });
+  }
+  return { waters, anhydrousFraction: fraction, between: betweenForms(anhydrous, waters) };
+}
+
+function betweenForms(salt: Formula, waters: Quantity): MeanWater["between"] {
+  const forms = knownForms(salt);
+  const x = waters.in("").toNumber();
+  const above = forms.findIndex((form) => form.waters.valueOf() > x);
+  const [less, more] = [forms[above - 1], forms[above]];
+  if (less === undefined || more === undefined) return undefined;
+  const width = more.waters.sub(less.waters);
+  const shareOfMore = waters
+    .minus(quantity({ value: less.waters, unit: "" }))
+    .dividedBy(width)
+    .to("%")
+    .named({
+      symbol: `share(${inSymbol(more.formula)})`,
+      rule: "share of the salt in the form with more water, if the material is a mixture of the two",
+    });
+  return { less: less.formula, more: more.formula, shareOfMore };
+}
+
+/**
+ * {@link hydrationNumber}, with the outcome as data.
+ *
+ * @category Hydrates
+ * @example
+ * const outcome = tryHydrationNumber({ before: "3 g", after: "5 g", anhydrous: "CuSO4" });
+ * outcome.ok ? "" : outcome.error.code // => "hydrate.gained-mass"
+ */
+export const tryHydrationNumber = (experiment: HeatingExperiment): Result<HydrationNumber> =>
+  attempt(() => hydrationNumber(experiment));
+
+/**
+ * {@link meanWater}, with the outcome as data.
+ *
+ * @category Hydrates
+ * @example
+ * tryMeanWater({ salt: "Na2CO3" }).ok // => false
+ */
+export const tryMeanWater = (material: Parameters<typeof meanWater>[0]): Result<MeanWater> =>
+  attempt(() => meanWater(material));

@@ -1,0 +1,183 @@
+// The guard: a yield or a mass that is off by the ratio of two molar masses is usually one form taken for another.
+import { type FormulaLike, formulaOfArgument, inSymbol } from "../amount/argument";
+import type { Formula } from "../formula";
+import { attempt, type Result } from "../foundation/error";
+import { isQuantity, type Quantity, type QuantityLike, quantity } from "../quantity";
+import { anhydrousOf } from "./crystal-water";
+import { HYDRATE_FORMS } from "./data/forms";
+import { HydrateError } from "./error";
+import { type HydrateForm, knownForms, molarMassPerUnit } from "./forms";
+
+/** One form taken for another, and the ratio that would follow. */
+export interface HydrateMixUp {
+  readonly salt: Formula;
+  /** The form with more water. */
+  readonly heavier: Formula;
+  /** The form with less. */
+  readonly lighter: Formula;
+  /** Ratio the mix-up would give: M(heavier)/M(lighter), or its inverse where too little was found. */
+  readonly ratio: Quantity<"number">;
+  /** Observed ratio less this one, relative to this one. */
+  readonly deviation: number;
+  /** The deviation in standard uncertainties. */
+  readonly inUncertainties: number;
+  /** Are both forms sold, so that the packs can be confused? */
+  readonly bothSold: boolean;
+  /** The two ways it can have happened, in words. */
+  readonly explanations: readonly string[];
+}
+
+/** What was observed. Give one of `ratio`, `yield`, or `observed` with `expected`. */
+export interface MixUpQuestion {
+  /** Observed over expected, as a number. */
+  readonly ratio?: QuantityLike | undefined;
+  /** A percent yield: `"156 %"`. */
+  readonly yield?: QuantityLike | undefined;
+  /** Two masses, or two molar masses. */
+  readonly observed?: QuantityLike | undefined;
+  readonly expected?: QuantityLike | undefined;
+  /** Salts that were in play, in any form; all of the table unless told. */
+  readonly of?: FormulaLike | readonly FormulaLike[] | undefined;
+  /** Relative standard uncertainty of the ratio where it carries none: 0.02 unless told. */
+  readonly relativeUncertainty?: number | undefined;
+}
+
+const USUAL_UNCERTAINTY = 0.02;
+/** Matches farther out than this many standard uncertainties are not named. */
+const FARTHEST = 2;
+/** A ratio this near to one says nothing. */
+const NEAR_ONE = 0.02;
+
+function observedRatio(question: MixUpQuestion): Quantity {
+  const { ratio, yield: percent, observed, expected } = question;
+  const plain = ratio ?? percent;
+  if (plain !== undefined) {
+    const q = isQuantity(plain) ? plain : quantity(plain);
+    return checked(q.symbol === undefined ? q.named({ symbol: "r", label: "observed / expected" }) : q);
+  }
+  if (observed === undefined || expected === undefined) {
+    throw new HydrateError(
+      "hydrate.missing-input",
+      "a mix-up is looked for by ratio, yield, or observed and expected",
+      {
+        hint: 'give yield: "156 %", or observed and expected masses',
+      },
+    );
+  }
+  return checked(quantity(observed).dividedBy(expected).named({ symbol: "r", rule: "ratio = observed / expected" }));
+}
+
+function checked(q: Quantity): Quantity {
+  if (!["number", "mass fraction"].includes(q.dimension) || !q.isPositive()) {
+    throw new HydrateError("hydrate.not-positive", `a ratio must be a number above zero, not ${q}`, {
+      details: { ratio: String(q) },
+    });
+  }
+  return q;
+}
+
+function saltsOf(of: MixUpQuestion["of"]): Formula[] {
+  if (of === undefined) return HYDRATE_FORMS.map((row) => formulaOfArgument(row.salt));
+  const list = Array.isArray(of) ? (of as readonly FormulaLike[]) : [of as FormulaLike];
+  const salts: Formula[] = [];
+  for (const like of list) {
+    const salt = anhydrousOf(like);
+    if (!salts.some((other) => other.hasSameComposition(salt))) salts.push(salt);
+  }
+  return salts;
+}
+
+function explanations(heavier: string, lighter: string, tooMuch: boolean): string[] {
+  return tooMuch
+    ? [
+        `what was weighed is ${heavier}, the expectation was reckoned for ${lighter}`,
+        `${lighter} was put in where the recipe counts on ${heavier}`,
+      ]
+    : [
+        `what was weighed is ${lighter}, the expectation was reckoned for ${heavier}`,
+        `${heavier} was put in where the recipe counts on ${lighter}`,
+      ];
+}
+
+/**
+ * Which mix-up of hydrates would explain a yield, a mass or a molar mass that is off by a factor.
+ *
+ * Every pair of known forms of each salt is tried; pairs that are both sold come first, then the nearest.
+ *
+ * @param question - `ratio`, `yield`, or `observed` and `expected`; `of`, the salts in play
+ * @returns mix-ups whose ratio lies within two standard uncertainties, ranked; empty when none does or the ratio is near 1
+ * @throws {HydrateError} `hydrate.missing-input`, `hydrate.not-positive`, `hydrate.unknown-salt` when none of `of` is known
+ * @throws {QuantityError} those of reading a quantity
+ * @throws {FormulaError} those of `parseFormula`
+ * @category Hydrates
+ * @example
+ * hydrateMixUps({ yield: "156 %", of: "CuSO4" }).map((m) => `${m.heavier} for ${m.lighter}`) // => ["CuSO4.5H2O for CuSO4"]
+ * hydrateMixUps({ ratio: "1.60", of: "ZnSO4" })[0]!.explanations[1] // => "ZnSO4·H2O was put in where the recipe counts on ZnSO4·7H2O"
+ */
+export function hydrateMixUps(question: MixUpQuestion): HydrateMixUp[] {
+  const r = observedRatio(question);
+  const value = r.in("").toNumber();
+  const own = r.standardUncertainty === undefined ? undefined : r.standardUncertainty.div(r.value).toNumber();
+  const relative = own ?? question.relativeUncertainty ?? USUAL_UNCERTAINTY;
+  if (!(relative > 0)) {
+    throw new HydrateError("hydrate.not-positive", `a relative uncertainty must be above zero, not ${relative}`);
+  }
+  const salts = saltsOf(question.of);
+  const known = salts.map((salt) => ({ salt, forms: knownForms(salt) }));
+  if (question.of !== undefined && known.every(({ forms }) => forms.length === 0)) {
+    throw new HydrateError("hydrate.unknown-salt", `no hydrates of ${salts.map(inSymbol).join(", ")} are tabulated`);
+  }
+  if (Math.abs(value - 1) < NEAR_ONE) return [];
+  const found: HydrateMixUp[] = [];
+  for (const { salt, forms } of known) {
+    for (const [i, light] of forms.entries()) {
+      for (const heavy of forms.slice(i + 1)) {
+        const match = matched(salt, heavy, light, value, relative);
+        if (match !== undefined) found.push(match);
+      }
+    }
+  }
+  return found.sort(
+    (a, b) => Number(b.bothSold) - Number(a.bothSold) || Math.abs(a.inUncertainties) - Math.abs(b.inUncertainties),
+  );
+}
+
+function matched(
+  salt: Formula,
+  heavy: HydrateForm,
+  light: HydrateForm,
+  value: number,
+  relative: number,
+): HydrateMixUp | undefined {
+  const [H, L] = [molarMassPerUnit(heavy.formula), molarMassPerUnit(light.formula)];
+  const tooMuch = value > 1;
+  const [above, below] = tooMuch ? [H, L] : [L, H];
+  const plain = above.in("g/mol").div(below.in("g/mol")).toNumber();
+  const deviation = value / plain - 1;
+  const inUncertainties = deviation / relative;
+  if (Math.abs(inUncertainties) > FARTHEST) return undefined;
+  const names = [inSymbol(heavy.formula), inSymbol(light.formula)] as const;
+  return {
+    salt,
+    heavier: heavy.formula,
+    lighter: light.formula,
+    ratio: above.dividedBy(below).named({
+      symbol: "ratio",
+      rule: tooMuch ? `ratio = M(${names[0]}) / M(${names[1]})` : `ratio = M(${names[1]}) / M(${names[0]})`,
+    }),
+    deviation,
+    inUncertainties,
+    bothSold: heavy.sold && light.sold,
+    explanations: explanations(names[0], names[1], tooMuch),
+  };
+}
+
+/**
+ * {@link hydrateMixUps}, with the outcome as data.
+ *
+ * @category Hydrates
+ * @example
+ * tryHydrateMixUps({ ratio: "0" }).ok // => false
+ */
+export const tryHydrateMixUps = (question: MixUpQuestion): Result<HydrateMixUp[]> =>
+  attempt(() => hydrateMixUps(question));
