@@ -4,7 +4,7 @@ export type { Candidate } from "./candidates";
 export type { Cost, CostLine } from "./cost";
 export type { PlanErrorCode } from "./error";
 export { PlanError } from "./error";
-export type { Feed, Liquor } from "./feed";
+export type { Feed as MaterialFeed, Liquor } from "./feed";
 export type { Isolation, WashSchedule } from "./isolation";
 export type { Plan, PlanRecord, Weighing } from "./plan";
 export { planFromJSON, planPreparation, tryPlanPreparation } from "./plan";

@@ -42,7 +42,7 @@ describe("molarMass", () => {
   });
 
   it("explains itself", () => {
-    expect(String(explain(molarMass("H2O")))).toContain("M(H2O) = 2 × A(H) + A(O)");
+    expect(String(explain(molarMass("H2O")))).toContain("M(H₂O) = 2 × A(H) + A(O)");
   });
 
   it("uses labelled nuclides at their own mass, beyond nine decimals", () => {
