@@ -1,12 +1,11 @@
 import { type ErrorPlace, PreparativeError } from "../foundation/error";
 
-/** Codes of everything that can be refused in the quantity room; see docs/reference-errors.md for cause and cure. */
+/** Codes of everything that can be refused in the quantity room; docs/guide/errors.md tells cause and cure. */
 export type QuantityErrorCode =
   | "quantity.not-a-number"
   | "quantity.not-a-quantity"
   | "quantity.decimal-comma"
   | "quantity.look-alike"
-  | "quantity.missing-unit"
   | "quantity.unknown-unit"
   | "quantity.ambiguous-unit"
   | "quantity.wrong-dimension"
@@ -15,7 +14,6 @@ export type QuantityErrorCode =
   | "quantity.too-long"
   | "quantity.empty-interval"
   | "quantity.uncertainty"
-  | "quantity.not-positive"
   | "quantity.correlation"
   | "quantity.readings"
   | "quantity.format"
