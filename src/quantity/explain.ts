@@ -3,9 +3,9 @@
 import { uncertaintyOf } from "./budget";
 import { formatQuantity } from "./format";
 import { inOrder, type Node, operandsOf, type Written } from "./graph";
-import type { QuantityLike } from "./quantity";
 import { nodeOf } from "./quantity";
 import { leadingExponent } from "./rational";
+import type { QuantityLike } from "./types";
 
 /** One line of reasoning. */
 export interface Step {

@@ -5,25 +5,20 @@ export type { Given, Step, Working } from "./explain";
 export { explain } from "./explain";
 export { significantFigures, withSignificantFigures } from "./figures";
 export type { FormatOptions } from "./format";
-export type { Naming } from "./graph";
-export type { QuantityRecord } from "./json";
-export type { InputNaming, Measured, Quantity, QuantityLike } from "./quantity";
 export {
   apply,
   decimalLogarithm,
-  expectDimension,
   exponential,
-  isQuantity,
   largest,
   linearCombination,
   naturalLogarithm,
-  quantity,
-  quantityFromJSON,
   smallest,
   squareRoot,
   sum,
-  tryQuantity,
-} from "./quantity";
+} from "./functions";
+export type { Naming } from "./graph";
+export type { QuantityRecord } from "./json";
+export { expectDimension, isQuantity, quantity, quantityFromJSON, tryQuantity } from "./quantity";
 export type { Rounding } from "./rational";
 export type { Distribution } from "./read";
 export type { NumberLike } from "./read-number";
@@ -50,6 +45,7 @@ export {
   tryUncertaintyBudget,
   tryWithSignificantFigures,
 } from "./twins";
+export type { InputNaming, Measured, Quantity, QuantityLike } from "./types";
 export type { BudgetLine, ExpandedUncertainty } from "./uncertainty";
 export {
   correlated,

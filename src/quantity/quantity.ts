@@ -6,10 +6,7 @@ import { type Dimension, dimensionPower, isNumber, product, quotient, sameExpone
 import { QuantityError } from "./error";
 import { type FormatOptions, formatQuantity } from "./format";
 import {
-  choice,
-  combination,
   DIFFERENCE,
-  evaluated,
   type Leaf,
   type Naming,
   NEGATION,
@@ -23,104 +20,13 @@ import {
   scaling,
 } from "./graph";
 import { checkRecord, type QuantityRecord, toRecord } from "./json";
-import {
-  add,
-  compare,
-  divide,
-  multiply,
-  negate,
-  power,
-  type Rational,
-  rational,
-  square,
-  subtract,
-  ZERO,
-} from "./rational";
+import { add, compare, divide, multiply, negate, power, type Rational, rational, square, subtract } from "./rational";
 import { type Distribution, readQuantity, varianceOf } from "./read";
 import { type NumberLike, toRational } from "./read-number";
-import { type Decimal, decimal, fromDecimal, squareRootOf, toDecimal } from "./real";
+import { type Decimal, squareRootOf, toDecimal } from "./real";
 import type { DimensionOf } from "./text";
+import { BRAND, type InputNaming, type Measured, type Quantity, type QuantityLike } from "./types";
 import { readUnit, type Unit, usualUnit } from "./unit";
-
-const BRAND: unique symbol = /* @__PURE__ */ Symbol.for("preparative.quantity/1");
-
-/**
- * A magnitude with a unit. Made by `quantity(...)`; `D` is the name of its dimension where that is known at compile
- * time, and `any` for computed values, which are checked when they are used.
- *
- * @category Quantities
- * @example
- * quantity("250.0 g").in("kg").toString() // => "0.25"
- */
-// biome-ignore lint/suspicious/noExplicitAny: a computed quantity must be assignable to any dimension; run time checks it
-export interface Quantity<D extends string = any> {
-  /** The value in its own unit: exact up to 60 digits, else to 40 significant digits. */
-  readonly value: Decimal;
-  /** Symbol of the unit it is shown in. */
-  readonly unit: string;
-  /** Name of what it measures: "mass", "amount of substance", "concentration". */
-  readonly dimension: D;
-  /** Combined standard uncertainty in `unit`, correlations included; undefined when no input carries one. */
-  readonly standardUncertainty: Decimal | undefined;
-  /** What the value is called, where somebody named it. */
-  readonly symbol: string | undefined;
-  readonly label: string | undefined;
-  readonly source: string | undefined;
-  /** The value as a plain number in another unit. */
-  in(unit: string): Decimal;
-  /** The same quantity shown in another unit. */
-  to(unit: string): Quantity<D>;
-  plus(other: QuantityLike): Quantity<D>;
-  minus(other: QuantityLike): Quantity;
-  times(other: QuantityLike | NumberLike): Quantity;
-  dividedBy(other: QuantityLike | NumberLike): Quantity;
-  negated(): Quantity<D>;
-  /** Raised to a whole power between -12 and 12. */
-  toThePower(exponent: number): Quantity;
-  /** -1, 0 or 1: which is larger. */
-  compare(other: QuantityLike): -1 | 0 | 1;
-  /** Same dimension, same value, same standard uncertainty (to 30 digits). */
-  equals(other: QuantityLike): boolean;
-  isPositive(): boolean;
-  isZero(): boolean;
-  /** The same value under a name; named results become the steps of `explain`. */
-  named(naming: Naming): Quantity<D>;
-  format(options?: FormatOptions): string;
-  toString(): string;
-  toJSON(): QuantityRecord;
-  /** @internal */
-  readonly [BRAND]: Node;
-}
-
-/** A value with its unit apart, for callers who do not build text. */
-export interface Measured<U extends string = string> {
-  readonly value: NumberLike;
-  readonly unit: U;
-  /** Standard uncertainty in `unit`. */
-  readonly standardUncertainty?: NumberLike | undefined;
-  /** Half-width of a tolerance or limit in `unit`; `distribution` says how it spreads (rectangular unless told). */
-  readonly halfWidth?: NumberLike | undefined;
-  /** Smallest step of the display in `unit`: a rectangle of half that width, u = d/√12. */
-  readonly readability?: NumberLike | undefined;
-  readonly distribution?: Distribution | undefined;
-  /** Degrees of freedom of the standard uncertainty; infinite unless told. */
-  readonly degreesOfFreedom?: number | undefined;
-}
-
-/** Whatever stands for a quantity. */
-// biome-ignore lint/suspicious/noExplicitAny: see Quantity
-export type QuantityLike<D extends string = any, T extends string = string, U extends string = string> =
-  | T
-  | Quantity<D>
-  | Measured<U>;
-
-/** Details of an input that its text does not say. */
-export interface InputNaming extends Naming {
-  /** How the half-width of a ± in the text is meant, when the text does not say. */
-  readonly distribution?: Distribution | undefined;
-  /** Degrees of freedom of the standard uncertainty. */
-  readonly degreesOfFreedom?: number | undefined;
-}
 
 const EXACT_NUMBER: Leaf = { variance: undefined, distribution: undefined, degreesOfFreedom: Infinity };
 const MAX_POWER = 12;
@@ -287,12 +193,15 @@ class Value implements Quantity {
   }
 }
 
-const valueIn = (value: Rational, unit: Unit): Decimal => toDecimal(divide(subtract(value, unit.offset), unit.factor));
+/** @internal */
+export const valueIn = (value: Rational, unit: Unit): Decimal =>
+  toDecimal(divide(subtract(value, unit.offset), unit.factor));
 
 const divisionByZero = (what?: string): QuantityError =>
   new QuantityError("quantity.division-by-zero", `division by zero${what === undefined ? "" : `: ${what} is 0`}`);
 
-const mismatch = (a: Dimension, b: Dimension, verb: string): QuantityError =>
+/** @internal */
+export const mismatch = (a: Dimension, b: Dimension, verb: string): QuantityError =>
   new QuantityError("quantity.wrong-dimension", `cannot ${verb} ${a.name} and ${b.name}`, {
     details: { expected: a.name, received: b.name },
   });
@@ -300,7 +209,7 @@ const mismatch = (a: Dimension, b: Dimension, verb: string): QuantityError =>
 const isTemperature = (d: Dimension): boolean => d.name === "temperature";
 
 /** Dimension of a sum or difference, with the rules for temperatures and fraction kinds. */
-function sumDimension(a: Dimension, b: Dimension, verb: "plus" | "minus"): Dimension {
+export function sumDimension(a: Dimension, b: Dimension, verb: "plus" | "minus"): Dimension {
   if (a === b) {
     if (!isTemperature(a)) return a;
     if (verb === "minus") return readUnit("ΔK").dimension;
@@ -336,11 +245,11 @@ function resultUnit(dimension: Dimension, a: Node, b: Node): Unit {
   return usualUnit(dimension);
 }
 
-function make(node: Node): Quantity {
+export function make(node: Node): Quantity {
   return new Value(node);
 }
 
-function operation(
+export function operation(
   value: Rational,
   dimension: Dimension,
   unit: Unit,
@@ -500,238 +409,6 @@ export function expectDimension<D extends string>(
     },
   );
 }
-
-/**
- * Sum of quantities of one dimension.
- * @throws {QuantityError} `quantity.wrong-dimension`; `quantity.readings` for an empty list, which has no unit
- * @category Quantities
- * @example
- * sum(["1.0 g", "250 mg"]).toString() // => "1.25 g"
- */
-export function sum(list: readonly QuantityLike[], naming?: Naming): Quantity {
-  if (list.length === 0) throw new QuantityError("quantity.readings", "the sum of an empty list has no unit");
-  const nodes = list.map(nodeOf);
-  const first = nodes[0]!;
-  for (const { dimension } of nodes)
-    if (dimension !== first.dimension) throw mismatch(first.dimension, dimension, "add");
-  if (first.dimension.name === "temperature" && nodes.length > 1)
-    sumDimension(first.dimension, first.dimension, "plus");
-  const one = rational(1n);
-  return operation(
-    nodes.reduce((total, { value }) => add(total, value), ZERO),
-    first.dimension,
-    first.unit,
-    combination(nodes.map(() => one)),
-    nodes,
-    naming,
-  );
-}
-
-/**
- * Exact coefficients times quantities of one dimension, summed; the terms may be made only when somebody asks for the
- * working, which keeps a million molar masses free of graphs.
- *
- * @internal
- */
-export function linearCombination(
-  value: Rational,
-  unit: string,
-  naming: Naming,
-  terms: () => readonly { readonly coefficient: Rational; readonly quantity: Quantity }[],
-): Quantity {
-  const u = readUnit(unit);
-  let made: ReturnType<typeof terms> | undefined;
-  const once = (): ReturnType<typeof terms> => (made ??= terms());
-  const lazy: Operation = {
-    partials: (node, operands) => combination(once().map((t) => t.coefficient)).partials(node, operands),
-    write: (operands) => combination(once().map((t) => t.coefficient)).write(operands),
-  };
-  return operation(multiply(value, u.factor), u.dimension, u, lazy, () => once().map((t) => t.quantity[BRAND]), naming);
-}
-
-function chosen(list: readonly QuantityLike[], word: "min" | "max", naming?: Naming): Quantity {
-  if (list.length === 0) throw new QuantityError("quantity.readings", `the ${word} of an empty list`);
-  const nodes = list.map(nodeOf);
-  let at = 0;
-  nodes.forEach((node, i) => {
-    if (node.dimension !== nodes[0]!.dimension) throw mismatch(nodes[0]!.dimension, node.dimension, "compare");
-    const order = compare(node.value, nodes[at]!.value);
-    if (word === "min" ? order < 0 : order > 0) at = i;
-  });
-  const { value, dimension, unit, decimals } = nodes[at]!;
-  return make({
-    value,
-    dimension,
-    unit,
-    naming,
-    leaf: undefined,
-    decimals,
-    operation: choice(word, at),
-    operands: nodes,
-  });
-}
-
-/**
- * The smallest of several quantities; its uncertainty is that of the one chosen.
- * @throws {QuantityError} `quantity.wrong-dimension`, `quantity.readings` for an empty list
- * @category Quantities
- * @example
- * smallest(["2.0 mol", "900 mmol"]).toString() // => "900 mmol"
- */
-export const smallest = (list: readonly QuantityLike[], naming?: Naming): Quantity => chosen(list, "min", naming);
-
-/**
- * The largest of several quantities; its uncertainty is that of the one chosen.
- * @throws {QuantityError} `quantity.wrong-dimension`, `quantity.readings` for an empty list
- * @category Quantities
- * @example
- * largest(["2.0 mol", "900 mmol"]).toString() // => "2.0 mol"
- */
-export const largest = (list: readonly QuantityLike[], naming?: Naming): Quantity => chosen(list, "max", naming);
-
-/**
- * A function that is not built in - a sine, a fitted curve - applied to quantities, with its derivatives.
- *
- * @param operands - the quantities it is computed from
- * @param spec - `name` for the working, `unit` of the result, `value` and `partials` (d result / d operand, in order)
- *   for the operands' values in their own units
- * @returns the result; its uncertainty follows from the derivatives
- * @throws {QuantityError} `quantity.not-a-number` if a value or derivative is not finite
- * @category Quantities
- * @example
- * apply(["0.5 rad"], { name: "sin", unit: "", value: ([x]) => Math.sin(x!.toNumber()), partials: ([x]) => [Math.cos(x!.toNumber())] }).format({ significant: 4 }) // => "0.4794"
- */
-export function apply(
-  operands: readonly QuantityLike[],
-  spec: {
-    readonly name: string;
-    readonly unit: string;
-    readonly value: (values: readonly Decimal[]) => NumberLike;
-    readonly partials: (values: readonly Decimal[]) => readonly NumberLike[];
-  },
-  naming?: Naming,
-): Quantity {
-  const nodes = operands.map(nodeOf);
-  const values = nodes.map((node) => valueIn(node.value, node.unit));
-  const unit = readUnit(spec.unit);
-  const si = add(multiply(toRational(spec.value(values)), unit.factor), unit.offset);
-  const partials = spec
-    .partials(values)
-    .map((p, i) => divide(multiply(toRational(p), unit.factor), nodes[i]!.unit.factor));
-  if (partials.length !== nodes.length) {
-    throw new QuantityError(
-      "quantity.not-a-number",
-      `${nodes.length} operands need as many derivatives, not ${partials.length}`,
-    );
-  }
-  return operation(si, unit.dimension, unit, evaluated(spec.name, partials), nodes, naming);
-}
-
-/** A function of a pure number, to 40 digits. */
-function numberFunction(
-  like: QuantityLike,
-  name: string,
-  f: (x: Decimal) => Decimal,
-  derivative: (x: Decimal, y: Decimal) => Decimal,
-): Quantity {
-  const node = nodeOf(like);
-  if (!isNumber(node.dimension)) {
-    throw new QuantityError("quantity.wrong-dimension", `${name} needs a pure number, not a ${node.dimension.name}`, {
-      details: { expected: "number", received: node.dimension.name },
-    });
-  }
-  const x = toDecimal(node.value);
-  const y = f(x);
-  if (!y.isFinite()) throw new QuantityError("quantity.out-of-range", `${name}(${x}) is not a finite number`);
-  const unit = readUnit("");
-  return operation(fromDecimal(y), unit.dimension, unit, evaluated(name, [fromDecimal(derivative(x, y))]), [node]);
-}
-
-/**
- * Natural logarithm of a pure number, to 40 digits.
- * @throws {QuantityError} `quantity.wrong-dimension`, `quantity.out-of-range` for zero and below
- * @category Quantities
- * @example
- * naturalLogarithm("10").format({ significant: 5 }) // => "2.3026"
- */
-export function naturalLogarithm(x: QuantityLike): Quantity {
-  return numberFunction(
-    x,
-    "ln",
-    (v) => positive(v, "ln").ln(),
-    (v) => decimal("1").div(v),
-  );
-}
-
-/**
- * Decimal logarithm of a pure number, to 40 digits.
- * @throws {QuantityError} `quantity.wrong-dimension`, `quantity.out-of-range` for zero and below
- * @category Quantities
- * @example
- * decimalLogarithm("1000").toString() // => "3"
- */
-export function decimalLogarithm(x: QuantityLike): Quantity {
-  return numberFunction(
-    x,
-    "log10",
-    (v) => positive(v, "log10").log(10),
-    (v) => decimal("1").div(v.times(decimal("10").ln())),
-  );
-}
-
-/**
- * e to the power of a pure number, to 40 digits; the exponent may run from -500 to 500.
- * @throws {QuantityError} `quantity.wrong-dimension`, `quantity.out-of-range`
- * @category Quantities
- * @example
- * exponential("1").format({ significant: 6 }) // => "2.71828"
- */
-export function exponential(x: QuantityLike): Quantity {
-  return numberFunction(
-    x,
-    "exp",
-    (v) => {
-      if (v.abs().greaterThan(500))
-        throw new QuantityError("quantity.out-of-range", `exp(${v}): the exponent may run from -500 to 500`);
-      return v.exp();
-    },
-    (_, y) => y,
-  );
-}
-
-const positive = (v: Decimal, name: string): Decimal => {
-  if (v.lessThanOrEqualTo(0))
-    throw new QuantityError("quantity.out-of-range", `${name}(${v}): the argument must be positive`);
-  return v;
-};
-
-/**
- * Square root, to 40 digits; the dimension must have even exponents.
- * @throws {QuantityError} `quantity.out-of-range` for a negative value, `quantity.wrong-dimension`
- * @category Quantities
- * @example
- * squareRoot("2").format({ significant: 8 }) // => "1.4142136"
- */
-export function squareRoot(like: QuantityLike): Quantity {
-  const node = nodeOf(like);
-  if (node.value.n < 0n) throw new QuantityError("quantity.out-of-range", "the square root of a negative value");
-  if (node.dimension.exponents.some((e) => e % 2 !== 0) || node.dimension.currencies.length > 0) {
-    throw new QuantityError("quantity.wrong-dimension", `the square root of a ${node.dimension.name} has no unit`);
-  }
-  const exponents = node.dimension.exponents.map((e) => e / 2);
-  const dimension = dimensionOfExponents(exponents);
-  const root = squareRootOf(node.value);
-  const derivative = root.isZero() ? ZERO : fromDecimal(decimal("0.5").div(root));
-  return operation(fromDecimal(root), dimension, usualUnit(dimension), evaluated("sqrt", [derivative]), [node]);
-}
-
-const dimensionOfExponents = (exponents: readonly number[]): Dimension => {
-  const base = ["kg", "m", "s", "K", "mol", "A"];
-  return exponents.reduce(
-    (d, e, i) => product(d, dimensionPower(readUnit(base[i]!).dimension, e)),
-    readUnit("").dimension,
-  );
-};
 
 /**
  * An input with a value in SI units, shown like another quantity: how means and correlated inputs are made.

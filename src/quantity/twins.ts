@@ -8,11 +8,11 @@ import {
   exponential,
   largest,
   naturalLogarithm,
-  quantityFromJSON,
   smallest,
   squareRoot,
   sum,
-} from "./quantity";
+} from "./functions";
+import { quantityFromJSON } from "./quantity";
 import {
   correlated,
   correlationCoefficient,

@@ -4,12 +4,13 @@ import { covarianceOf, grouped, uncertaintyOf, variances } from "./budget";
 import { QuantityError } from "./error";
 import { formatQuantity } from "./format";
 import type { Group, Naming } from "./graph";
-import { inputLeaf, nodeOf, type Quantity, type QuantityLike, quantity, viewOf } from "./quantity";
+import { inputLeaf, nodeOf, quantity, viewOf } from "./quantity";
 import { add, divide, multiply, type Rational, rational, square, subtract, ZERO } from "./rational";
 import type { Distribution } from "./read";
 import { type NumberLike, toRational } from "./read-number";
 import { type Decimal, fromDecimal, squareRootOf, toDecimal } from "./real";
 import { studentFactor } from "./student";
+import type { Quantity, QuantityLike } from "./types";
 
 /** One independent input of a result and what it adds to the uncertainty. */
 export interface BudgetLine {
