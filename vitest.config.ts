@@ -12,7 +12,7 @@ export default defineConfig({
   },
   test: {
     include: ["test/**/*.test.ts"],
-    typecheck: { include: ["test/**/*.test-d.ts"], tsconfig: "test/tsconfig.json" },
+    typecheck: { include: ["test/**/*.test-d.ts"], tsconfig: "test/tsconfig.types.json" },
     testTimeout: 20_000,
   },
 });

@@ -1,6 +1,6 @@
 // A wrong unit or dimension in a literal is a compile error.
 
-import { type MassText, type Quantity, quantity, type TemperatureText, type VolumeText } from "preparative";
+import { type MassText, type Quantity, quantity, type TemperatureText, type VolumeText } from "preparative/quantity";
 import { assertType, describe, expectTypeOf, it } from "vitest";
 
 describe("quantities as text types", () => {
