@@ -7,7 +7,7 @@ import { ATOMIC_WEIGHTS } from "./data/atomic-weights";
 import { NUCLIDES, type NuclideRow } from "./data/nuclides";
 import { elementIndex } from "./element";
 import { ElementError } from "./error";
-import { elementIndexOf } from "./symbols";
+import { elementIndexOf, NUCLIDE_BASE } from "./symbols";
 
 /** One nuclide. */
 export interface Nuclide {
@@ -43,11 +43,17 @@ export function nuclideMass(row: NuclideRow): Quantity {
   return mass;
 }
 
+// Rows by 1000 Z + A, filled on first use.
+const byNumber = /* @__PURE__ */ new Map<number, NuclideRow>();
+
 /** @internal Row by atomic number and mass number. */
 export function nuclideRow(atomicNumber: number, massNumber: number): NuclideRow {
+  if (byNumber.size === 0) {
+    for (const row of NUCLIDES) byNumber.set((elementIndexOf(row.symbol) + 1) * NUCLIDE_BASE + row.massNumber, row);
+  }
+  const found = byNumber.get(atomicNumber * NUCLIDE_BASE + massNumber);
+  if (found !== undefined) return found;
   const { symbol, name } = ATOMIC_WEIGHTS[atomicNumber - 1]!;
-  const row = NUCLIDES.find((candidate) => candidate.symbol === symbol && candidate.massNumber === massNumber);
-  if (row !== undefined) return row;
   const known = NUCLIDES.filter((candidate) => candidate.symbol === symbol).map(({ massNumber: a }) => a);
   throw new ElementError("element.unknown-nuclide", `the mass of ${massNumber}${symbol} is not in the table`, {
     hint: `of ${name} the table has ${known.join(", ")}`,

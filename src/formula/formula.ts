@@ -13,7 +13,9 @@ import { partTexts } from "./parts";
 import { asciiText, hillText, htmlText, latexText, unicodeText } from "./print";
 import { ratioText } from "./ratio";
 import { type ReadOptions, readFormula } from "./read";
-import { CELL_BITS, CELL_MASK, found, scanFormula } from "./scan";
+import { CELL_BITS, CELL_MASK, CELLS, found, foundCells, type Lists, scanFormula } from "./scan";
+
+const NO_CELLS = /* @__PURE__ */ new Int32Array(CELLS);
 
 /** A formula as plain data, as `toJSON` gives it. */
 export interface FormulaRecord {
@@ -25,13 +27,6 @@ export interface FormulaPart {
   readonly formula: Formula;
   /** The number in front of the part, 1 if none is written. */
   readonly multiplier: Fraction;
-}
-
-/** Counts over one denominator, for what does not fit the packed form. */
-interface Lists {
-  readonly elementIndices: readonly number[];
-  readonly numerators: readonly number[];
-  readonly denominator: number;
 }
 
 /**
@@ -53,38 +48,64 @@ export class Formula {
   declare readonly charge: number;
   /** Phase if one was written: `s`, `l`, `g`, `aq` or `cr`. */
   declare readonly phase: string | undefined;
-  // Whole counts below 16384 come packed from the scanner (see scan.ts); everything else as lists.
-  declare private readonly cells: readonly number[] | undefined;
+  // Up to six elements with whole counts below 16384 stand in the object itself (see scan.ts); all else in lists.
   declare private readonly lists: Lists | undefined;
+  declare private readonly cell0: number;
+  declare private readonly cell1: number;
+  declare private readonly cell2: number;
+  declare private readonly cell3: number;
+  declare private readonly cell4: number;
+  declare private readonly cell5: number;
 
-  /** @internal Use {@link parseFormula}. */
-  constructor(
-    text: string,
-    charge: number,
-    phase: string | undefined,
-    cells: readonly number[] | undefined,
-    lists: Lists | undefined,
-  ) {
+  /** @internal Use {@link parseFormula}. `cells` is read, not kept. */
+  constructor(text: string, charge: number, phase: string | undefined, lists: Lists | undefined, cells: Int32Array) {
     this.text = text;
     this.charge = charge;
     this.phase = phase;
-    this.cells = cells;
     this.lists = lists;
+    this.cell0 = cells[0]!;
+    this.cell1 = cells[1]!;
+    this.cell2 = cells[2]!;
+    this.cell3 = cells[3]!;
+    this.cell4 = cells[4]!;
+    this.cell5 = cells[5]!;
+  }
+
+  private cellAt(i: number): number {
+    switch (i) {
+      case 0:
+        return this.cell0;
+      case 1:
+        return this.cell1;
+      case 2:
+        return this.cell2;
+      case 3:
+        return this.cell3;
+      case 4:
+        return this.cell4;
+      case 5:
+        return this.cell5;
+      default:
+        return 0;
+    }
   }
 
   /** @internal Number of different elements and nuclides. */
   get size(): number {
-    return this.cells === undefined ? this.lists!.elementIndices.length : this.cells.length;
+    if (this.lists !== undefined) return this.lists.elementIndices.length;
+    let size = 0;
+    while (this.cellAt(size) !== 0) size += 1;
+    return size;
   }
 
   /** @internal Element index (0 is hydrogen) or 1000 Z + A of a labelled nuclide; the electron has none. Not in order. */
   elementIndexAt(i: number): number {
-    return this.cells === undefined ? this.lists!.elementIndices[i]! : this.cells[i]! & CELL_MASK;
+    return this.lists === undefined ? this.cellAt(i) & CELL_MASK : this.lists.elementIndices[i]!;
   }
 
   /** @internal The count of `elementIndexAt(i)`, times `denominator`; below 2^53. */
   numeratorAt(i: number): number {
-    return this.cells === undefined ? this.lists!.numerators[i]! : this.cells[i]! >> CELL_BITS;
+    return this.lists === undefined ? this.cellAt(i) >> CELL_BITS : this.lists.numerators[i]!;
   }
 
   /** @internal */
@@ -94,12 +115,14 @@ export class Formula {
 
   /** @internal All element indices; a new list on each call for most formulas. */
   get elementIndices(): readonly number[] {
-    return this.cells === undefined ? this.lists!.elementIndices : this.cells.map((cell) => cell & CELL_MASK);
+    if (this.lists !== undefined) return this.lists.elementIndices;
+    return Array.from({ length: this.size }, (_, i) => this.cellAt(i) & CELL_MASK);
   }
 
   /** @internal All numerators, in the order of `elementIndices`. */
   get numerators(): readonly number[] {
-    return this.cells === undefined ? this.lists!.numerators : this.cells.map((cell) => cell >> CELL_BITS);
+    if (this.lists !== undefined) return this.lists.numerators;
+    return Array.from({ length: this.size }, (_, i) => this.cellAt(i) >> CELL_BITS);
   }
 
   /**
@@ -116,6 +139,20 @@ export class Formula {
       mass += index < ELEMENT_COUNT ? weights[index]! * this.numeratorAt(i) : Number.NaN;
     }
     return mass <= MAX_COUNT ? mass : Number.NaN;
+  }
+
+  /** @internal As `nano`, at any size; undefined only where an atomic weight is missing or a nuclide is labelled. */
+  get exactNano(): bigint | undefined {
+    const fast = this.nano;
+    if (!Number.isNaN(fast)) return BigInt(fast);
+    const weights = nanoWeightTable();
+    let mass = 0n;
+    for (let i = 0; i < this.size; i += 1) {
+      const index = this.elementIndexAt(i);
+      if (index >= ELEMENT_COUNT || Number.isNaN(weights[index])) return undefined;
+      mass += BigInt(weights[index]!) * BigInt(this.numeratorAt(i));
+    }
+    return mass;
   }
 
   /** @internal The written structure, read again from the text. */
@@ -302,7 +339,7 @@ export class Formula {
 /** A formula that was computed, written in Hill order. */
 function fromComposition({ elementIndices, numerators, denominator, charge }: Composition): Formula {
   const lists = { elementIndices, numerators, denominator };
-  return new Formula(hillText({ ...lists, charge, phase: undefined }), charge, undefined, undefined, lists);
+  return new Formula(hillText({ ...lists, charge, phase: undefined }), charge, undefined, lists, NO_CELLS);
 }
 
 function fraction(n: number, d: number): Fraction {
@@ -333,7 +370,7 @@ export function parseFormula(text: string, options?: ReadOptions): Formula {
     throw new FormulaError("formula.not-text", `a formula is text, not ${text === null ? "null" : typeof text}`);
   }
   if (options === undefined && text.length <= MAX_LENGTH && scanFormula(text, 0, text.length)) {
-    return new Formula(text, found.charge, found.phase, found.cells, undefined);
+    return new Formula(text, found.charge, found.phase, found.lists, foundCells);
   }
   return readSlowly(text, options);
 }
@@ -341,7 +378,7 @@ export function parseFormula(text: string, options?: ReadOptions): Formula {
 /** @internal A formula that is a slice of a longer text (an equation). Positions in errors count from the slice. */
 export function parseFormulaAt(text: string, start: number, end: number): Formula {
   if (end - start <= MAX_LENGTH && scanFormula(text, start, end)) {
-    return new Formula(text.slice(start, end), found.charge, found.phase, found.cells, undefined);
+    return new Formula(text.slice(start, end), found.charge, found.phase, found.lists, foundCells);
   }
   return readSlowly(text.slice(start, end), undefined);
 }
@@ -349,7 +386,7 @@ export function parseFormulaAt(text: string, start: number, end: number): Formul
 function readSlowly(text: string, options: ReadOptions | undefined): Formula {
   const reading = readFormula(text, options);
   const { charge, ...lists } = evaluate(reading.nodes, text);
-  return new Formula(options === undefined ? text : asciiText(reading), charge, reading.phase, undefined, lists);
+  return new Formula(options === undefined ? text : asciiText(reading), charge, reading.phase, lists, NO_CELLS);
 }
 
 /**

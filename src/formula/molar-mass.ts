@@ -119,9 +119,9 @@ const NO_OPTIONS: MolarMassOptions = {};
 export function molarMass(formula: string | Formula, options: MolarMassOptions = NO_OPTIONS): Quantity {
   const f = typeof formula === "string" ? parseFormula(formula) : formula;
   if (options === NO_OPTIONS) {
-    const { nano } = f;
-    if (!Number.isNaN(nano) && f.size > 0) {
-      const value = rational(BigInt(nano), NANO * BigInt(f.denominator));
+    const nano = f.exactNano;
+    if (nano !== undefined && f.size > 0) {
+      const value = rational(nano, NANO * BigInt(f.denominator));
       return total(f, () => massTerms(f, NO_OPTIONS), value, "molar mass", "M");
     }
   }

@@ -149,10 +149,31 @@ function withPhase(text: string, phase: string | undefined): string {
   return phase === undefined ? text : `${text}(${phase})`;
 }
 
-/** The same formula? Counts are in lowest terms, so plain data can be compared. */
+function sameRatio(a: Ratio, b: Ratio): boolean {
+  return a.n === b.n && a.d === b.d;
+}
+
+/** The same node? Counts are in lowest terms. */
+function sameNode(a: FormulaNode, b: FormulaNode): boolean {
+  switch (a.kind) {
+    case "part":
+      return b.kind === "part" && a.dot === b.dot && sameRatio(a.number, b.number);
+    case "atom":
+      return b.kind === "atom" && a.atom === b.atom && a.short === b.short && sameRatio(a.count, b.count);
+    case "open":
+    case "close":
+      return b.kind === a.kind && a.bracket === b.bracket && sameRatio(a.count, b.count);
+    case "charge":
+      return b.kind === "charge" && a.charge === b.charge;
+    case "oxidation":
+      return b.kind === "oxidation" && a.roman === b.roman;
+    case "electron":
+      return b.kind === "electron";
+  }
+}
+
 function sameNodes(a: readonly FormulaNode[], b: readonly FormulaNode[]): boolean {
-  const plain = (node: FormulaNode) => JSON.stringify({ ...node, position: 0 });
-  return a.length === b.length && a.every((node, i) => plain(node) === plain(b[i]!));
+  return a.length === b.length && a.every((node, i) => sameNode(node, b[i]!));
 }
 
 function readsBack(text: string, nodes: readonly FormulaNode[]): boolean {

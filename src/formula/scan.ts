@@ -3,19 +3,30 @@
 // anything wrong) it gives up, cleans its scratch and returns false, and the full reader (read.ts) takes over. It must
 // never read what the full reader refuses or reads otherwise; test/laws holds it to that.
 import { ELEMENT_COUNT, symbolTable } from "../element/symbols";
-import { MAX_DEPTH } from "./limits";
+import { MAX_COUNT, MAX_DEPTH } from "./limits";
 
 /**
- * One atom of the result in one small integer, `count << CELL_BITS | element`: a list of these costs a third of two lists,
- * and it is the memory that twenty thousand formulas cost, not the reading.
+ * An element with its count in one small integer, `count << CELL_BITS | element`; 0 is no cell. A formula keeps up to
+ * `CELLS` of them in its own fields: it is objects that twenty thousand formulas cost, not the reading.
  */
 export const CELL_BITS = 17;
 export const CELL_MASK = 0x1ffff;
+export const CELLS = 6;
 const MAX_CELL_COUNT = 0x3fff;
 
-/** What the last successful scan found. Read it before the next scan. */
+/** Counts over one denominator, for what does not fit into cells. */
+export interface Lists {
+  readonly elementIndices: readonly number[];
+  readonly numerators: readonly number[];
+  readonly denominator: number;
+}
+
+/** The cells that the last successful scan found, unless there are `lists`. */
+export const foundCells: Int32Array = /* @__PURE__ */ new Int32Array(CELLS);
+
+/** What else the last successful scan found. Read it before the next scan. */
 export const found = {
-  cells: [] as number[],
+  lists: undefined as Lists | undefined,
   charge: 0,
   phase: undefined as string | undefined,
 };
@@ -28,14 +39,14 @@ const touchedInAll = /* @__PURE__ */ new Uint8Array(ELEMENT_COUNT);
 const multipliers = /* @__PURE__ */ new Float64Array(MAX_DEPTH);
 const closers = /* @__PURE__ */ new Uint8Array(MAX_DEPTH);
 
-function giveUp(): false {
-  partCount.fill(0);
-  total.fill(0);
+/** Leave the scratch clean for the next formula. */
+function giveUp(size: number, sizeInAll: number): false {
+  for (let k = 0; k < size; k += 1) partCount[touched[k]!] = 0;
+  for (let k = 0; k < sizeInAll; k += 1) total[touchedInAll[k]!] = 0;
   return false;
 }
 
-/** A number of more digits is left to the full reader, as is a total that does not fit a cell: all terms are positive, so */
-/** one look at the end vouches for every sum on the way. */
+/** Numbers of more digits are left to the full reader. */
 const MANY = 1e9;
 
 /** Scan `text[start, end)`. */
@@ -113,18 +124,18 @@ export function scanFormula(text: string, start: number, end: number): boolean {
     code = i < start ? 46 : text.charCodeAt(i);
     if (code >= 65 && code <= 90) {
       const element = symbols[(code - 65) << 5]!;
-      if (element < 0) return giveUp();
+      if (element < 0) return giveUp(size, sizeInAll);
       content = true;
       if (partCount[element] === 0) touched[size++] = element;
       partCount[element]! += count === 0 ? multiplier : count * multiplier;
       count = 0;
       i -= 1;
     } else if (code >= 97 && code <= 122) {
-      if (i === start) return giveUp();
+      if (i === start) return giveUp(size, sizeInAll);
       const first = text.charCodeAt(i - 1) - 65;
-      if (first < 0 || first > 25) return giveUp();
+      if (first < 0 || first > 25) return giveUp(size, sizeInAll);
       const element = symbols[(first << 5) + code - 96]!;
-      if (element < 0) return giveUp();
+      if (element < 0) return giveUp(size, sizeInAll);
       content = true;
       if (partCount[element] === 0) touched[size++] = element;
       partCount[element]! += count === 0 ? multiplier : count * multiplier;
@@ -137,41 +148,41 @@ export function scanFormula(text: string, start: number, end: number): boolean {
         count += (code - 48) * power;
         power *= 10;
         i -= 1;
-        if (power > MANY) return giveUp();
+        if (power > MANY) return giveUp(size, sizeInAll);
         code = i < start ? 0 : text.charCodeAt(i);
       } while (code >= 48 && code <= 57);
-      if (text.charCodeAt(i + 1) === 48) return giveUp(); // zero, or a leading zero
+      if (text.charCodeAt(i + 1) === 48) return giveUp(size, sizeInAll); // zero, or a leading zero
       // Digits behind a dot are a multiplier, and a full stop between digits may be a decimal point.
       if (code === 46 && i > start) {
         const before = text.charCodeAt(i - 1);
         if (before >= 48 && before <= 57 && !isWaterAfterWholeCount(text, start, i, digitsEnd, partEnd))
-          return giveUp();
+          return giveUp(size, sizeInAll);
       }
     } else if (code === 41 || code === 93 || code === 125 /* ) ] } */) {
-      if (depth >= MAX_DEPTH) return giveUp();
+      if (depth >= MAX_DEPTH) return giveUp(size, sizeInAll);
       multipliers[depth] = multiplier;
       closers[depth] = code;
       depth += 1;
       if (count !== 0) {
         multiplier *= count;
-        if (multiplier > MAX_CELL_COUNT) return giveUp();
+        if (multiplier > MAX_COUNT) return giveUp(size, sizeInAll);
         count = 0;
       }
       i -= 1;
       // An empty bracket, or a lower-case word in brackets, is an error.
-      if (i < start) return giveUp();
+      if (i < start) return giveUp(size, sizeInAll);
       const inner = text.charCodeAt(i);
-      if (inner === 40 || inner === 91 || inner === 123 || inner === 43 || inner === 45) return giveUp();
+      if (inner === 40 || inner === 91 || inner === 123 || inner === 43 || inner === 45) return giveUp(size, sizeInAll);
     } else if (code === 40 || code === 91 || code === 123 /* ( [ { */) {
-      if (depth === 0 || count !== 0) return giveUp();
+      if (depth === 0 || count !== 0) return giveUp(size, sizeInAll);
       depth -= 1;
       const closer = closers[depth]!;
-      if (closer !== (code === 40 ? 41 : code + 2)) return giveUp();
+      if (closer !== (code === 40 ? 41 : code + 2)) return giveUp(size, sizeInAll);
       multiplier = multipliers[depth]!;
       content = true;
       i -= 1;
     } else if (code === 46 || code === 0xb7 || code === 42 || code === 0x2022 || code === 0x22c5) {
-      if (depth !== 0 || !content) return giveUp();
+      if (depth !== 0 || !content) return giveUp(size, sizeInAll);
       const number = count === 0 ? 1 : count;
       if (charged) {
         charge *= number;
@@ -193,28 +204,46 @@ export function scanFormula(text: string, start: number, end: number): boolean {
       i -= 1;
       partEnd = i;
     } else {
-      return giveUp();
+      return giveUp(size, sizeInAll);
     }
   }
 
   const counts = several ? total : partCount;
   const elements = several ? touchedInAll : touched;
   if (several) size = sizeInAll;
-  // Exact size: a list grown by push keeps room for seventeen.
-  const cells = new Array<number>(size);
   let largest = 0;
   for (let k = 0; k < size; k += 1) {
-    const element = elements[k]!;
-    const n = counts[element]!;
-    counts[element] = 0;
+    const n = counts[elements[k]!]!;
     if (n > largest) largest = n;
-    cells[size - 1 - k] = (n << CELL_BITS) | element; // back into written order
   }
-  if (largest > MAX_CELL_COUNT || charge > MAX_CELL_COUNT || charge < -MAX_CELL_COUNT) return giveUp();
-  found.cells = cells;
+  // All terms are positive, so a total within the safe integers vouches for every sum on the way.
+  if (largest > MAX_COUNT || charge > MAX_COUNT || charge < -MAX_COUNT) return giveUp(several ? 0 : size, sizeInAll);
+  if (size <= CELLS && largest <= MAX_CELL_COUNT) {
+    for (let k = 0; k < CELLS; k += 1) {
+      const element = elements[size - 1 - k]!; // back into written order
+      if (k < size) {
+        foundCells[k] = (counts[element]! << CELL_BITS) | element;
+        counts[element] = 0;
+      } else foundCells[k] = 0;
+    }
+    found.lists = undefined;
+  } else found.lists = listCounts(elements, counts, size);
   found.charge = charge;
   found.phase = phase;
   return true;
+}
+
+function listCounts(elements: Uint8Array, counts: Float64Array, size: number): Lists {
+  const elementIndices = new Array<number>(size);
+  const numerators = new Array<number>(size);
+  for (let k = 0; k < size; k += 1) {
+    const element = elements[size - 1 - k]!;
+    elementIndices[k] = element;
+    numerators[k] = counts[element]!;
+    counts[element] = 0;
+  }
+  foundCells.fill(0);
+  return { elementIndices, numerators, denominator: 1 };
 }
 
 /**
