@@ -34,7 +34,7 @@ function portion(coefficient: Rational, mass: Quantity, what: string): Quantity 
 function share(part: Quantity, whole: Quantity, what: string, f: Formula): Quantity {
   return part.dividedBy(whole).named({
     symbol: `w(${what})`,
-    label: `mass fraction of ${what} in ${f}`,
+    label: `mass fraction of ${what} in ${f.toUnicode()}`,
     rule: "mass fraction = mass of the part / mass of the whole",
   });
 }
@@ -73,7 +73,7 @@ export function massFractionOf(what: string, formula: string | Formula, options?
     });
   }
   const coefficient = rational(BigInt(count.n), BigInt(count.d));
-  return share(portion(coefficient, molarMass(group, options), group.toString()), whole, group.toString(), f);
+  return share(portion(coefficient, molarMass(group, options), group.toUnicode()), whole, group.toUnicode(), f);
 }
 
 /**

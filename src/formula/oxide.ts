@@ -67,15 +67,15 @@ function fractionAs(basis: Formula, material: Formula, index: number, options: M
     multiply(moles, toRational(mass.in("g/mol"))),
     "g/mol",
     {
-      symbol: `m(${basis})`,
-      label: `${basis} equivalent to one mole of ${material}`,
-      rule: `mass as ${basis} = moles of ${symbolAt(elementOf(index))} × M(${basis}) / atoms in ${basis}`,
+      symbol: `m(${basis.toUnicode()})`,
+      label: `${basis.toUnicode()} equivalent to one mole of ${material.toUnicode()}`,
+      rule: `mass as ${basis.toUnicode()} = moles of ${symbolAt(elementOf(index))} × M(${basis.toUnicode()}) / atoms in ${basis.toUnicode()}`,
     },
     () => [{ coefficient: moles, quantity: mass }],
   );
   return portion.dividedBy(molarMass(material, options)).named({
-    symbol: `w(${basis})`,
-    label: `mass of ${basis} per mass of ${material}`,
+    symbol: `w(${basis.toUnicode()})`,
+    label: `mass of ${basis.toUnicode()} per mass of ${material.toUnicode()}`,
     rule: "oxide equivalent = mass of oxide / mass of material",
   });
 }
@@ -171,8 +171,8 @@ export function massAs(
     .times(fraction)
     .to(given.unit)
     .named({
-      symbol: `m(as ${basis})`,
-      label: `mass stated as ${basis}`,
+      symbol: `m(as ${basis.toUnicode()})`,
+      label: `mass stated as ${basis.toUnicode()}`,
       rule: "mass of oxide = mass of material × oxide equivalent",
     });
 }
