@@ -4,6 +4,7 @@
 // never read what the full reader refuses or reads otherwise; test/laws holds it to that.
 import { ELEMENT_COUNT, symbolTable } from "../element/symbols";
 import { MAX_COUNT, MAX_DEPTH } from "./limits";
+import { gcd } from "./ratio";
 
 /**
  * An element with its count in one small integer, `count << CELL_BITS | element`; 0 is no cell. A formula keeps up to
@@ -49,8 +50,19 @@ function giveUp(size: number, sizeInAll: number): false {
 /** Numbers of more digits are left to the full reader. */
 const MANY = 1e9;
 
-/** Scan `text[start, end)`. */
-export function scanFormula(text: string, start: number, end: number): boolean {
+/** Counts are in units of 1/PLACES once a decimal subscript has been met; finer ones are left to the full reader. */
+const PLACES = 10_000;
+
+/** Value of a superscript digit, or -1. */
+function superscriptDigit(code: number): number {
+  if (code === 0xb9) return 1;
+  if (code === 0xb2 || code === 0xb3) return code - 0xb0;
+  if (code === 0x2070 || (code >= 0x2074 && code <= 0x2079)) return code - 0x2070;
+  return -1;
+}
+
+/** Scan `text[start, end)`; `unit` is what a count of one is counted as. */
+export function scanFormula(text: string, start: number, end: number, unit = 1): boolean {
   const symbols = symbolTable();
   const last = end - 1;
   if (last < start) return false;
@@ -106,11 +118,27 @@ export function scanFormula(text: string, start: number, end: number): boolean {
       i -= 1;
     }
     if (i < start) return false;
+  } else if (code === 0x207a || code === 0x207b /* ⁺ ⁻ */) {
+    const sign = code === 0x207a ? 1 : -1;
+    let magnitude = 0;
+    let power = 1;
+    let digit = 0;
+    for (i -= 1; i >= start; i -= 1) {
+      digit = superscriptDigit(text.charCodeAt(i));
+      if (digit < 0) break;
+      if (power > 1000) return false;
+      magnitude += digit * power;
+      power *= 10;
+    }
+    if (i < start) return false;
+    if (power > 1 && text.charCodeAt(i + 1) === 0x2070) return false;
+    charge = power === 1 ? sign : sign * magnitude;
   }
 
   let depth = 0;
-  let multiplier = 1;
+  let multiplier = unit;
   let count = 0; // 0: no digits read
+  let divisor = 1; // of the count, for a decimal
   let several = false;
   // The last atom or bracket end of the part, to tell an empty part and water.
   let partEnd = i;
@@ -127,7 +155,13 @@ export function scanFormula(text: string, start: number, end: number): boolean {
       if (element < 0) return giveUp(size, sizeInAll);
       content = true;
       if (partCount[element] === 0) touched[size++] = element;
-      partCount[element]! += count === 0 ? multiplier : count * multiplier;
+      if (divisor === 1) partCount[element]! += count === 0 ? multiplier : count * multiplier;
+      else {
+        const share = (count * multiplier) / divisor;
+        if (count * multiplier > MAX_COUNT || !Number.isInteger(share)) return giveUp(size, sizeInAll);
+        partCount[element]! += share;
+        divisor = 1;
+      }
       count = 0;
       i -= 1;
     } else if (code >= 97 && code <= 122) {
@@ -138,10 +172,17 @@ export function scanFormula(text: string, start: number, end: number): boolean {
       if (element < 0) return giveUp(size, sizeInAll);
       content = true;
       if (partCount[element] === 0) touched[size++] = element;
-      partCount[element]! += count === 0 ? multiplier : count * multiplier;
+      if (divisor === 1) partCount[element]! += count === 0 ? multiplier : count * multiplier;
+      else {
+        const share = (count * multiplier) / divisor;
+        if (count * multiplier > MAX_COUNT || !Number.isInteger(share)) return giveUp(size, sizeInAll);
+        partCount[element]! += share;
+        divisor = 1;
+      }
       count = 0;
       i -= 2;
     } else if (code >= 48 && code <= 57) {
+      if (count !== 0) return giveUp(size, sizeInAll);
       let power = 1;
       const digitsEnd = i;
       do {
@@ -151,12 +192,38 @@ export function scanFormula(text: string, start: number, end: number): boolean {
         if (power > MANY) return giveUp(size, sizeInAll);
         code = i < start ? 0 : text.charCodeAt(i);
       } while (code >= 48 && code <= 57);
-      if (text.charCodeAt(i + 1) === 48) return giveUp(size, sizeInAll); // zero, or a leading zero
       // Digits behind a dot are a multiplier, and a full stop between digits may be a decimal point.
+      if (code === 46 && i > start && text.charCodeAt(i - 1) >= 48 && text.charCodeAt(i - 1) <= 57) {
+        if (!isWaterAfterWholeCount(text, start, i, digitsEnd, partEnd)) {
+          const from = wholeBeforePoint(text, start, end, i, digitsEnd);
+          if (from < 0 || power > PLACES) return giveUp(size, sizeInAll);
+          if (unit === 1) {
+            giveUp(size, sizeInAll);
+            return scanFormula(text, start, end, PLACES);
+          }
+          divisor = power;
+          for (i -= 1; i >= from; i -= 1) {
+            count += (text.charCodeAt(i) - 48) * power;
+            power *= 10;
+            if (power > MANY) return giveUp(size, sizeInAll);
+          }
+          if (count === 0) return giveUp(size, sizeInAll);
+        } else if (text.charCodeAt(i + 1) === 48) return giveUp(size, sizeInAll);
+      } else if (text.charCodeAt(i + 1) === 48) return giveUp(size, sizeInAll); // zero, or a leading zero
+    } else if (code >= 0x2080 && code <= 0x2089 /* ₀ ₉ */) {
+      if (count !== 0) return giveUp(size, sizeInAll);
+      let power = 1;
+      do {
+        count += (code - 0x2080) * power;
+        power *= 10;
+        i -= 1;
+        if (power > MANY) return giveUp(size, sizeInAll);
+        code = i < start ? 0 : text.charCodeAt(i);
+      } while (code >= 0x2080 && code <= 0x2089);
+      if (text.charCodeAt(i + 1) === 0x2080) return giveUp(size, sizeInAll);
       if (code === 46 && i > start) {
         const before = text.charCodeAt(i - 1);
-        if (before >= 48 && before <= 57 && !isWaterAfterWholeCount(text, start, i, digitsEnd, partEnd))
-          return giveUp(size, sizeInAll);
+        if (before >= 0x2080 && before <= 0x2089) return giveUp(size, sizeInAll);
       }
     } else if (code === 41 || code === 93 || code === 125 /* ) ] } */) {
       if (depth >= MAX_DEPTH) return giveUp(size, sizeInAll);
@@ -166,6 +233,11 @@ export function scanFormula(text: string, start: number, end: number): boolean {
       if (count !== 0) {
         multiplier *= count;
         if (multiplier > MAX_COUNT) return giveUp(size, sizeInAll);
+        if (divisor !== 1) {
+          multiplier /= divisor;
+          if (!Number.isInteger(multiplier)) return giveUp(size, sizeInAll);
+          divisor = 1;
+        }
         count = 0;
       }
       i -= 1;
@@ -182,7 +254,7 @@ export function scanFormula(text: string, start: number, end: number): boolean {
       content = true;
       i -= 1;
     } else if (code === 46 || code === 0xb7 || code === 42 || code === 0x2022 || code === 0x22c5) {
-      if (depth !== 0 || !content) return giveUp(size, sizeInAll);
+      if (depth !== 0 || !content || divisor !== 1) return giveUp(size, sizeInAll);
       const number = count === 0 ? 1 : count;
       if (charged) {
         charge *= number;
@@ -218,32 +290,65 @@ export function scanFormula(text: string, start: number, end: number): boolean {
   }
   // All terms are positive, so a total within the safe integers vouches for every sum on the way.
   if (largest > MAX_COUNT || charge > MAX_COUNT || charge < -MAX_COUNT) return giveUp(several ? 0 : size, sizeInAll);
-  if (size <= CELLS && largest <= MAX_CELL_COUNT) {
-    for (let k = 0; k < CELLS; k += 1) {
-      const element = elements[size - 1 - k]!; // back into written order
-      if (k < size) {
-        foundCells[k] = (counts[element]! << CELL_BITS) | element;
-        counts[element] = 0;
-      } else foundCells[k] = 0;
+  if (unit === 1 && size <= CELLS && largest <= MAX_CELL_COUNT) {
+    for (let k = size; k < CELLS; k += 1) foundCells[k] = 0;
+    for (let k = 0; k < size; k += 1) {
+      const element = elements[k]!;
+      foundCells[size - 1 - k] = (counts[element]! << CELL_BITS) | element; // back into written order
+      counts[element] = 0;
     }
     found.lists = undefined;
-  } else found.lists = listCounts(elements, counts, size);
+  } else found.lists = listCounts(elements, counts, size, unit);
   found.charge = charge;
   found.phase = phase;
   return true;
 }
 
-function listCounts(elements: Uint8Array, counts: Float64Array, size: number): Lists {
+function listCounts(elements: Uint8Array, counts: Float64Array, size: number, unit: number): Lists {
   const elementIndices = new Array<number>(size);
   const numerators = new Array<number>(size);
+  let common = unit;
   for (let k = 0; k < size; k += 1) {
     const element = elements[size - 1 - k]!;
+    const n = counts[element]!;
     elementIndices[k] = element;
-    numerators[k] = counts[element]!;
+    numerators[k] = n;
+    if (common !== 1) common = gcd(common, n);
     counts[element] = 0;
   }
+  if (common !== 1) for (let k = 0; k < size; k += 1) numerators[k]! /= common;
   foundCells.fill(0);
-  return { elementIndices, numerators, denominator: 1 };
+  return { elementIndices, numerators, denominator: unit / common };
+}
+
+/**
+ * `Fe0.947O`, at the point between 0 and 9: where the whole digits begin, if the full stop is beyond doubt the decimal
+ * point of a subscript, else -1. Beyond doubt: no second stop beside it, something to count before it, and either a zero
+ * behind it, or nothing that could be added, or 0 or 1 in front. Everything else is for dots.ts.
+ */
+function wholeBeforePoint(text: string, start: number, end: number, point: number, digitsEnd: number): number {
+  let j = point - 1;
+  let code = 0;
+  while (j >= start) {
+    code = text.charCodeAt(j);
+    if (code < 48 || code > 57) break;
+    j -= 1;
+  }
+  if (j < start || code === 46) return -1;
+  const counted =
+    (code >= 65 && code <= 90) || (code >= 97 && code <= 122) || code === 41 || code === 93 || code === 125;
+  if (!counted) return -1;
+  const from = j + 1;
+  const zero = text.charCodeAt(from) === 48;
+  if (zero && point - from > 1) return -1;
+  const next = digitsEnd + 1 < end ? text.charCodeAt(digitsEnd + 1) : 0;
+  if (next === 46 && digitsEnd + 2 < end) {
+    const after = text.charCodeAt(digitsEnd + 2);
+    if (after >= 48 && after <= 57) return -1;
+  }
+  const small = zero || (point - from === 1 && text.charCodeAt(from) === 49);
+  const addable = (next >= 65 && next <= 90) || next === 40 || next === 91 || next === 123;
+  return small || !addable || text.charCodeAt(point + 1) === 48 ? from : -1;
 }
 
 /**
