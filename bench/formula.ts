@@ -87,17 +87,21 @@ function measureGrowth(): Record<string, number> {
   };
   const out: Record<string, number> = {};
   for (const [shape, make] of Object.entries(shapes)) {
-    const perCharacter = [1000, 10_000, 100_000].map((length) => {
-      const text = make(length);
-      // decimals cost more: fewer repeats
-      const repeats = Math.max(1, Math.round((shape === "decimals" ? 300_000 : 2_000_000) / length));
-      const run = (): void => {
-        for (let i = 0; i < repeats; i += 1) sink.last = parseFormula(text);
-      };
-      const ns = interleaved({ run }, repeats * text.length, 9)["run"]!;
-      out[`${shape} ${length}`] = ns;
-      return ns;
-    });
+    // All lengths read the same number of characters, interleaved, so that a busy machine slows them alike.
+    const lengths = [1000, 10_000, 100_000];
+    const tasks = Object.fromEntries(
+      lengths.map((length) => {
+        const text = make(length);
+        const repeats = 1_000_000 / length;
+        const run = (): void => {
+          for (let i = 0; i < repeats; i += 1) sink.last = parseFormula(text);
+        };
+        return [`${shape} ${length}`, run];
+      }),
+    );
+    const times = interleaved(tasks, 1_000_000, 15);
+    Object.assign(out, times);
+    const perCharacter = lengths.map((length) => times[`${shape} ${length}`]!);
     out[`${shape} exponent`] = 1 + Math.log10(perCharacter[2]! / perCharacter[0]!) / 2;
   }
   return out;

@@ -1,7 +1,7 @@
 // Characters that mean something in a formula: dots, super- and subscripts, signs, vulgar fractions, and look-alikes.
 
-/** Adduct dots other than the full stop. */
-export const DOTS = "·•⋅*∙‧";
+/** Adduct dots other than the full stop; the multiplication sign stands on many labels. */
+export const DOTS = "·•⋅*∙‧×";
 export const SUBSCRIPTS = "₀₁₂₃₄₅₆₇₈₉";
 export const SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 export const PLUS = "+＋";

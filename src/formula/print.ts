@@ -7,12 +7,17 @@ import { hillOrder } from "./order";
 import { type Ratio, ratio, ratioText } from "./ratio";
 import { readFormula } from "./read";
 
+/**
+ * Where a charge stands: `inside` a run, so that only braces end it; `last`; or `bare`, last and without digits before it
+ * that a lone sign could be taken together with.
+ */
+type ChargePlace = "inside" | "last" | "bare";
+
 interface Style {
   readonly dot: string;
   subscript(count: Ratio): string;
   multiplier(number: Ratio): string;
-  /** `bare`: nothing but a dot, a closing bracket or the end follows, and no digits that would join the sign precede. */
-  charge(charge: number, bare: boolean): string;
+  charge(charge: number, place: ChargePlace): string;
   nuclide(massNumber: string, symbol: string, count: string): string;
   bracket(bracket: string): string;
   oxidation(roman: string): string;
@@ -36,9 +41,10 @@ function ascii(dot: string, braced: boolean): Style {
       return text.includes("/") || (braced && text.includes(".")) ? `_{${text}}` : text;
     },
     multiplier: ratioText,
-    charge: (charge, bare) => {
-      if (!bare) return `^{${signed(charge, "-")}}`;
-      return Math.abs(charge) === 1 ? signed(charge, "-") : `^${signed(charge, "-")}`;
+    charge: (charge, place) => {
+      const text = signed(charge, "-");
+      if (place === "inside") return `^{${text}}`;
+      return place === "bare" && Math.abs(charge) === 1 ? text : `^${text}`;
     },
     nuclide: (massNumber, symbol, count) => `[${massNumber}${symbol}]${count}`,
     bracket: (bracket) => bracket,
@@ -98,6 +104,14 @@ const LATEX: Style = {
   oxidation: (roman) => `^{${roman}}`,
 };
 
+function chargePlace(before: FormulaNode | undefined, next: FormulaNode["kind"] | undefined): ChargePlace {
+  if (next !== undefined && next !== "part" && next !== "close") return "inside";
+  // `[Ag(NH3)2]2+` and `SO42-` would be taken for charges of two.
+  if (before?.kind === "close" && before.bracket === "[" && !isOne(before.count)) return "last";
+  const many = (before?.kind === "close" || before?.kind === "atom") && before.count.d === 1 && before.count.n >= 20;
+  return many ? "last" : "bare";
+}
+
 /** Nodes in a style, without the phase. */
 function printNodes(nodes: readonly FormulaNode[], style: Style): string {
   let text = "";
@@ -129,16 +143,11 @@ function printNodes(nodes: readonly FormulaNode[], style: Style): string {
           style.bracket(PARTNER[node.bracket] as Bracket) + (isOne(node.count) ? "" : style.subscript(node.count));
         break;
       case "charge": {
-        const next = nodes[i + 1]?.kind;
-        const before = nodes[i - 1];
-        // `[Ag(NH3)2]2+` would be read as a charge of two
-        const joined = before?.kind === "close" && before.bracket === "[" && !isOne(before.count);
-        const last = next === undefined || next === "part" || next === "close";
-        text += style.charge(node.charge, last && !joined);
+        text += style.charge(node.charge, chargePlace(nodes[i - 1], nodes[i + 1]?.kind));
         break;
       }
       case "electron":
-        text += `e${style.charge(-1, true)}`;
+        text += `e${style.charge(-1, "bare")}`;
         break;
     }
   }

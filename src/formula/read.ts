@@ -6,15 +6,16 @@
 //   K4[Fe(CN)6]  {[Cu(en)2]}         brackets () [] {} of any nesting, each closed by its own kind
 //   H₂O  H_2O  H_{2}O  H_{8/3}O      subscripts: digits, Unicode, LaTeX text, ratios in braces
 //   Fe0.95O  YBa2Cu3O6.93            non-stoichiometric counts (dots.ts tells decimal point and adduct dot apart)
-//   CuSO4·5H2O  •  ⋅  *  .           adduct dots; parts take a leading number
+//   CuSO4·5H2O  •  ⋅  *  .  ×  x     adduct dots; parts take a leading number
 //   CaSO4·½H2O  ·0.5H2O  ·1/2H2O     half a water, four ways (and ·1½H2O)
 //   3CdSO4·8H2O  Fe·(2H2O)           numbers in front of any part, and in front of what a bracket holds
 //   CuSO4·nH2O  CuxS  (C2H4)n        with the caller's values for n and x only
-//   SO4^2-  SO4^{2-}  SO₄²⁻  SO4 2-  SO4-2  Ca++   charge, at the end of a part or bracket
+//   SO4^2-  SO4^{2-}  SO₄²⁻  SO4 2-  SO4-2  SO4(2-)  Ca++   charge, at the end of a part or bracket
 //   NH4+  NO3-  I3-  O2-  Hg2+       a bare sign is one unit and the digit before it is a subscript: Hg2+ is [Hg2]+
+//   SO42-  PO43-                     refused: a flattened superscript, or 42 atoms
 //   [Fe(CN)6]4-                      digits after a square bracket and before a sign are the charge
 //   [13C]O2  ¹³CO2  ^{13}CO2  [18O2] D2O  T2   labelled nuclides; D and T are hydrogen-2 and -3
-//   Pb^II2Pb^IVO4  Pb^{II}           oxidation numbers, kept in the notation
+//   Pb^II2Pb^IVO4  Pb^{II}           oxidation numbers, kept in the notation; Fe(III) is refused, as it reads FeI3
 //   e-  e⁻  2e-                      electron
 //   NaCl(aq)  (s) (l) (g) (cr)       phase, last
 //   H<sub>2</sub>O  \mathrm{H_{2}O}  our own HTML and LaTeX (markup.ts)
@@ -55,7 +56,16 @@ export interface ReadOptions {
 }
 
 const PHASES = new Set(["s", "l", "g", "aq", "cr"]);
+/** Elements that end the formulas of common anions. */
+const FLATTENED = new Set("O F Cl Br I S N".split(" "));
 const ROMAN = /^(?:VIII|VII|VI|IV|IX|V|III|II|I)(?![a-z])/;
+
+const ADVICE: Readonly<Record<string, string>> = {
+  "=": "bonds are left out: CH2CH2",
+  "≡": "bonds are left out: CHCH",
+  "#": "bonds are left out: CHCH",
+  ",": "a shared site needs its shares: (Mg0.9Fe0.1)2SiO4",
+};
 
 type Code = `formula.${string}`;
 
@@ -188,7 +198,7 @@ class Reader {
       this.readClose(character);
       return;
     }
-    if (DOTS.includes(character) || character === ".") {
+    if (DOTS.includes(character) || character === "." || this.isTimes()) {
       this.readDot();
       return;
     }
@@ -231,7 +241,7 @@ class Reader {
     const from = this.at;
     this.skipSpaces();
     const next = text[this.at] ?? "";
-    if (isSeparator(next)) return;
+    if (isSeparator(next) || this.isTimes()) return;
     // `Fe 3+`, `SO4 2-`: after a space, digits and a sign are the charge.
     const charge = /^(\d{0,5})([-+−–⁻⁺])(?=$|[)\]}·•⋅*∙‧.\s(])/.exec(
       text.slice(this.at, Math.min(this.end, this.at + 8)),
@@ -244,6 +254,12 @@ class Reader {
     this.fail("formula.unexpected-space", "a formula has no spaces inside", from, {
       hint: "remove the space, or write an adduct dot: CuSO4·5H2O",
     });
+  }
+
+  /** `Na2CO3 x 10 H2O`: the letter in place of the multiplication sign, before a number. */
+  private isTimes(): boolean {
+    const { text, at } = this;
+    return text[at] === "x" && this.members > 0 && /^x\s{0,4}\d/.test(text.slice(at, at + 6));
   }
 
   private skipSpaces(): void {
@@ -317,6 +333,7 @@ class Reader {
     if (this.charged) this.afterCharge(at);
     if (this.label !== 0) this.danglingLabel();
     if (bracket === "[" && this.readNuclideBracket()) return;
+    if (bracket === "(" && (this.readBracketedCharge() || this.isOxidationNumber())) return;
     if (this.open.length >= MAX_DEPTH) {
       this.fail("formula.too-deep", `brackets nested more than ${MAX_DEPTH} deep`, at, {
         details: { limit: MAX_DEPTH },
@@ -328,6 +345,33 @@ class Reader {
     this.frames.push({ members: this.members, decimals: this.decimals });
     this.at += 1;
     this.beginPart(false);
+  }
+
+  /** `Fe(3+)`, `SO4(2-)`. */
+  private readBracketedCharge(): boolean {
+    const { text, at } = this;
+    if (this.members === 0) return false;
+    const match = /^\((\d{0,4})([-+−–])\)/.exec(text.slice(at, at + 8));
+    if (match === null) return false;
+    if (match[1]![0] === "0") this.fail("formula.leading-zero", "a charge number does not begin with zero", at + 1);
+    this.at += match[0].length;
+    this.explicitCharge = true;
+    this.pushCharge(match[1] === "" ? 1 : Number(match[1]), match[2]!, at);
+    return true;
+  }
+
+  /** `Fe(III)` would silently be three atoms of iodine. */
+  private isOxidationNumber(): false {
+    const { text, at } = this;
+    const roman = /^\((VIII|VII|VI|IV|IX|V|III|II|I)\)(?![\d₀-₉_])/.exec(text.slice(at, at + 8))?.[1];
+    const before = this.nodes.at(-1);
+    if (roman !== undefined && before?.kind === "atom") {
+      const element = symbolAt(before.atom);
+      this.fail("formula.roman-numeral", `"(${roman})" behind ${element} reads as an oxidation number`, at, {
+        hint: `write ${element}^{${roman}} for the oxidation number; for the atoms leave the brackets out`,
+      });
+    }
+    return false;
   }
 
   /** `[13C]`, `[18O2]`: a mass number and one element alone in square brackets. */
@@ -437,10 +481,25 @@ class Reader {
         last.count = ONE;
       }
     }
+    if (magnitude === 1 && to === at + 1 && this.pendingCharge === 0) this.checkFlattened(at, sign);
     this.pendingCharge = 0;
     this.at = to;
     this.explicitCharge = false;
     this.pushCharge(magnitude, sign, at);
+  }
+
+  /** `SO42-`, `PO43-`, `Fe(CN)64-`: superscripts lost on the way. Two digits and a sign are not taken for 42 atoms. */
+  private checkFlattened(at: number, sign: string): void {
+    const { text } = this;
+    const last = this.nodes.at(-1);
+    if (last?.kind !== "atom" && last?.kind !== "close") return;
+    const { n, d } = last.count;
+    if (this.members < 2 || d !== 1 || n < 20 || n % 10 < 2 || n % 10 > 6 || !isDigit(text.charCodeAt(at - 2))) return;
+    if (last.kind === "atom" && !FLATTENED.has(symbolAt(last.atom))) return;
+    const [front, digits] = [text.slice(Math.max(0, at - 60), at - 1), text.slice(at - 1, at)];
+    this.fail("formula.ambiguous-charge", `${n} atoms and one charge, or a charge of ${digits}?`, at, {
+      hint: `write ${front}^${digits}${sign}, or ${front}${digits}^${sign}`,
+    });
   }
 
   /** Digits found between `]` and a bare sign. */
@@ -707,7 +766,7 @@ class Reader {
       this.fail("formula.misplaced-number", "a number that belongs to nothing", at);
     }
     const shown = code < 32 || code > 126 ? codePointName(whole) : `"${whole}"`;
-    this.fail("formula.unexpected-character", `${shown} means nothing in a formula`, at);
+    this.fail("formula.unexpected-character", `${shown} means nothing in a formula`, at, { hint: ADVICE[whole] });
   }
 }
 

@@ -112,7 +112,8 @@ export function scanFormula(text: string, start: number, end: number, unit = 1):
       else if (text.charCodeAt(j + 1) === 48) return false;
       charge = sign * magnitude;
       i = code === 94 ? j - 1 : j;
-    } else if (code === 43 || code === 45 || code === 32) return false;
+    } else if (code === 43 || code === 45 || code === 32 || power > 10)
+      return false; // SO42-
     else {
       charge = sign;
       i -= 1;
@@ -245,6 +246,8 @@ export function scanFormula(text: string, start: number, end: number, unit = 1):
       if (i < start) return giveUp(size, sizeInAll);
       const inner = text.charCodeAt(i);
       if (inner === 40 || inner === 91 || inner === 123 || inner === 43 || inner === 45) return giveUp(size, sizeInAll);
+      // (III) is for the full reader to judge
+      if ((inner === 73 || inner === 86) && code === 41) return giveUp(size, sizeInAll);
     } else if (code === 40 || code === 91 || code === 123 /* ( [ { */) {
       if (depth === 0 || count !== 0) return giveUp(size, sizeInAll);
       depth -= 1;

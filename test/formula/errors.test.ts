@@ -48,6 +48,12 @@ describe("refused formulas", () => {
     ["[99H]", "formula.impossible-mass-number", 1],
     ["[13CH4]", "formula.ambiguous-label", 1],
     ["½SO4^-", "formula.fractional-charge", 0],
+    ["SO42-", "formula.ambiguous-charge", 4],
+    ["PO43-", "formula.ambiguous-charge", 4],
+    ["Fe(CN)64-", "formula.ambiguous-charge", 8],
+    ["Fe(III)", "formula.roman-numeral", 2],
+    ["CH2=CH2", "formula.unexpected-character", 3],
+    ["(Mg,Fe)2SiO4", "formula.unexpected-character", 3],
     ["<b>H</b>", "formula.unexpected-character", 0],
   ])("%j is %s at %i", (text, code, position) => {
     const error = refusal(text);
@@ -66,6 +72,8 @@ describe("refused formulas", () => {
     ["CACO3(S)", undefined],
     ["CuS04", "a zero for the letter O? CuSO4"],
     ["Na0H", "a zero for the letter O? NaOH"],
+    ["SO42-", "write SO4^2-, or SO42^-"],
+    ["Fe(II)SO4", "write Fe^{II} for the oxidation number; for the atoms leave the brackets out"],
     ["EtOH", "abbreviations of groups are not read; write Et as C2H5"],
     ["(NaCl", 'close it with ")"'],
     ["Fe0,95O", "write a decimal point"],

@@ -90,7 +90,7 @@ describe("printed forms", () => {
 
   it("keeps a single charge apart from a count behind a square bracket", () => {
     const formula = parseFormula("[H]₁₂+");
-    expect(formula.toString()).toBe("[H]12^{+}");
+    expect(formula.toString()).toBe("[H]12^+");
     expect(parseFormula(formula.toString()).charge).toBe(1);
   });
 
