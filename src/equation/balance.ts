@@ -65,8 +65,11 @@ export function tryBalance(
   return attempt(() => balance(input, options));
 }
 
+/** Two loops, so that each compares one kind of number: mixed comparisons are several times slower. */
 function isPositive(vector: IntegerVector): boolean {
-  for (let at = 0; at < vector.length; at++) if (vector[at]! <= 0) return false;
+  if (typeof vector[0] === "bigint") return (vector as bigint[]).every((value) => value > 0n);
+  const numbers = vector as number[];
+  for (let at = 0; at < numbers.length; at++) if (numbers[at]! <= 0) return false;
   return true;
 }
 

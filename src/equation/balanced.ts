@@ -62,6 +62,11 @@ export class BalancedEquation {
     return this.equation.reactantCount;
   }
 
+  /** Readings of the equation that another writer might have meant otherwise, in words; mostly none. */
+  get remarks(): readonly string[] {
+    return this.equation.remarks;
+  }
+
   get arrow(): Arrow {
     return this.equation.arrow;
   }
@@ -69,7 +74,7 @@ export class BalancedEquation {
   /** Coefficients of the reactants, then of the products; smallest whole numbers. */
   get coefficients(): bigint[] {
     this.exact ??= toBigInts(this.numbers);
-    return [...this.exact];
+    return this.exact.slice();
   }
 
   /** What is used up, with coefficients. */

@@ -42,8 +42,8 @@ export class Equation {
   /** How many of `formulas` are reactants. */
   readonly reactantCount: number;
   readonly arrow: Arrow;
-  /** Readings that another writer might have meant otherwise, in words; mostly none. */
-  readonly remarks: readonly string[];
+  /** @internal What the reader remarked. */
+  readonly notes: readonly string[];
   /** @internal Coefficients as written; undefined when none was. */
   readonly given: readonly (Rational | undefined)[] | undefined;
 
@@ -53,13 +53,25 @@ export class Equation {
     reactantCount: number,
     arrow: Arrow,
     given: readonly (Rational | undefined)[] | undefined,
-    remarks: readonly string[],
+    notes: readonly string[],
   ) {
     this.formulas = formulas;
     this.reactantCount = reactantCount;
     this.arrow = arrow;
     this.given = given;
-    this.remarks = remarks;
+    this.notes = notes;
+  }
+
+  /**
+   * Readings that another writer might have meant otherwise, in words; mostly none.
+   *
+   * @example
+   * parseEquation("Zn + Cu2+ -> Zn^2+ + Cu").remarks.length // => 1
+   */
+  get remarks(): readonly string[] {
+    const pairs = this.formulas.filter(hasDigitsBeforeSign).map((formula) => formula.text);
+    if (pairs.length === 0) return this.notes;
+    return [...this.notes, `${pairs.join(", ")}: the digit was read as a subscript; a charge is written Cu^2+`];
   }
 
   /** The terms left of the arrow. */
@@ -86,7 +98,7 @@ export class Equation {
 
   /** The same equation without its coefficients. */
   withoutCoefficients(): Equation {
-    return new Equation(this.formulas, this.reactantCount, this.arrow, undefined, this.remarks);
+    return new Equation(this.formulas, this.reactantCount, this.arrow, undefined, this.notes);
   }
 
   /**
@@ -135,9 +147,14 @@ export class Equation {
       reactants: records.slice(0, this.reactantCount),
       products: records.slice(this.reactantCount),
       arrow: this.arrow,
-      ...(this.remarks.length > 0 && { remarks: this.remarks }),
+      ...(this.notes.length > 0 && { remarks: this.notes }),
     };
   }
+}
+
+/** `Fe3+`: one element, a subscript and a bare sign, which many writers mean as three charges on one atom. */
+export function hasDigitsBeforeSign({ charge, size, text }: Formula): boolean {
+  return charge !== 0 && size === 1 && /^[A-Z][a-z]?[2-9][+-]/.test(text) && !/^(?:I3|N3|O[23])-/.test(text);
 }
 
 function textOf(coefficient: Rational | undefined): string {

@@ -1,32 +1,15 @@
 // Why an equation cannot be balanced, or not uniquely, and what would mend it. Only reached on the way to an error, so
-// plain and exact rather than fast: everything is decided by linear programming in big integers (feasible.ts).
-import { type Formula, parseFormula } from "../formula/formula";
-import { BalancedEquation, balanceName } from "./balanced";
+// plain and exact rather than fast.
+import { type BalancedEquation, balanceName } from "./balanced";
 import { Equation } from "./equation";
 import { EquationError } from "./error";
 import { imbalanceOf } from "./imbalance";
-import { supportOfCone } from "./kernel/feasible";
 import type { IntegerVector } from "./kernel/nullspace";
+import { takingPart } from "./kernel/support";
 import { DEFAULT_REACTION_LIMIT, MAX_SPECIES_EXPLAINED } from "./limits";
-import { printEquation } from "./print";
+import { balancedText, type Mending, mendings, withDigitsAsCharges } from "./mend";
 import { elementaryReaction, raysOf } from "./space";
 import { CHARGE, exactSystem, solutionsOf } from "./system";
-
-/** Species that may be added to mend an equation, one alone or two together, in this order. */
-const MENDERS = ["H2O", "H+", "OH-", "O2", "CO2", "e-"];
-const PAIRS: readonly (readonly [string, string])[] = [
-  ["H2O", "H+"],
-  ["H2O", "OH-"],
-  ["H2O", "CO2"],
-  ["H2O", "O2"],
-  ["CO2", "O2"],
-];
-
-/** One way to mend an equation: what to add, and the equation that balances then. */
-export interface Mending {
-  readonly add: readonly string[];
-  readonly equation: string;
-}
 
 /** What stands behind `equation.impossible`. */
 export interface ImpossibleDetails {
@@ -56,8 +39,8 @@ export function impossible(equation: Equation, vectors: readonly IntegerVector[]
   const { formulas, reactantCount } = equation;
   const columns = formulas.length;
   const system = exactSystem(formulas, reactantCount);
-  const takesPart = supportOfCone(system.matrix, columns);
-  if (takesPart.every(Boolean)) return undefined;
+  const takesPart = takingPart(system.matrix, columns);
+  if (takesPart === undefined || takesPart.every(Boolean)) return undefined;
   const small = columns <= MAX_SPECIES_EXPLAINED;
   const some = takesPart.some(Boolean);
   const names = (places: readonly number[]) => places.map((at) => String(formulas[at]));
@@ -91,10 +74,16 @@ function optional<Name extends string, T>(name: Name, value: T | undefined): { [
 /** The error for an equation with more than one independent solution. */
 export function underdetermined(equation: Equation): EquationError {
   const vectors = solutionsOf(equation.formulas, equation.reactantCount);
-  const elementary = raysOf(vectors, DEFAULT_REACTION_LIMIT).map((ray) => elementaryReaction(equation, ray));
-  const texts = elementary.map(String);
+  let texts: string[] = [];
+  try {
+    texts = raysOf(vectors, DEFAULT_REACTION_LIMIT).map((ray) => String(elementaryReaction(equation, ray)));
+  } catch (error) {
+    // too many to list: the equation is underdetermined all the same
+    if (!(error instanceof EquationError)) throw error;
+  }
   const shown = texts.length > 6 ? [...texts.slice(0, 6), `... ${texts.length - 6} more`] : texts;
   const spectators = equation.spectators.map(String);
+  const mixes = texts.length === 0 ? "more reactions than can be listed" : shown.join("; ");
   return new EquationError(
     "equation.underdetermined",
     `${equation} has ${vectors.length} independent solutions, so no single set of coefficients`,
@@ -108,7 +97,7 @@ export function underdetermined(equation: Equation): EquationError {
       hint:
         spectators.length > 0
           ? `${spectators.join(", ")} on both sides; take spectators out with { spectators: "cancel" }`
-          : `it mixes ${shown.join("; ")}. Balance one of these, or fix the ratio of two species in { conditions }`,
+          : `it mixes ${mixes}. Balance one of these, or fix the ratio of two species in { conditions }`,
     },
   );
 }
@@ -139,7 +128,7 @@ export function wrongCoefficients(
       },
       hint:
         right === undefined
-          ? 'pass { coefficients: "ignore" } to see why it cannot be balanced'
+          ? (withDigitsAsCharges(equation) ?? 'pass { coefficients: "ignore" } to see why it cannot be balanced')
           : `${right}; { coefficients: "ignore" } gives this`,
     },
   );
@@ -162,7 +151,7 @@ function blocking(
 ): string[] {
   const found = elements.filter((_, row) => {
     const rest = matrix.filter((__, at) => at !== row);
-    return supportOfCone(rest, columns).every(Boolean);
+    return takingPart(rest, columns)?.every(Boolean) === true;
   });
   const names = found.filter((element) => element !== CHARGE).map(balanceName);
   return [...names.sort(), ...(found.includes(CHARGE) ? ["charge"] : [])];
@@ -184,7 +173,7 @@ function wrongSide(equation: Equation, vectors: readonly IntegerVector[], small:
   const { matrix } = exactSystem(equation.formulas, equation.reactantCount);
   const works = (places: readonly number[]) => {
     const flipped = matrix.map((row) => row.map((value, at) => (places.includes(at) ? -value : value)));
-    return supportOfCone(flipped, columns).every(Boolean);
+    return takingPart(flipped, columns)?.every(Boolean) === true;
   };
   for (const one of range(columns)) if (works([one])) return [one];
   if (columns > 16) return [];
@@ -223,73 +212,6 @@ function without(equation: Equation, zero: readonly number[]): string | undefine
   return balancedText(rearranged(equation, [], zero));
 }
 
-/** Balanced text of an equation with one positive solution, else undefined. */
-function balancedText(equation: Equation | undefined): string | undefined {
-  if (equation === undefined) return undefined;
-  const vectors = solutionsOf(equation.formulas, equation.reactantCount);
-  if (vectors.length !== 1 || vectors[0]!.some((value) => value <= 0)) return undefined;
-  return String(new BalancedEquation(equation, vectors[0]!));
-}
-
-/** What could be added, on whichever side, so that everything takes part in one unique equation. */
-function mendings(equation: Equation): Mending[] {
-  const present = new Set(equation.formulas.map(String));
-  const menders = new Map(MENDERS.map((text) => [text, parseFormula(text)]));
-  // acid and base do not stand together in one equation
-  const excluded = present.has("OH-") ? "H+" : present.has("H+") || present.has("H3O+") ? "OH-" : "";
-  const usable = (text: string) => text !== excluded && !present.has(String(menders.get(text)));
-  const found: Mending[] = [];
-  const tryAdding = (add: readonly string[]) => {
-    if (!add.every(usable)) return;
-    const text = withAdded(
-      equation,
-      add.map((name) => menders.get(name)!),
-    );
-    if (text !== undefined) found.push({ add, equation: text });
-  };
-  for (const text of MENDERS) tryAdding([text]);
-  if (found.length === 0) for (const pair of PAIRS) tryAdding(pair);
-  return found;
-}
-
-function withAdded(equation: Equation, added: readonly Formula[]): string | undefined {
-  const { formulas, reactantCount } = equation;
-  const own = formulas.length;
-  const all = [...formulas, ...added];
-  // the added species stand on the right for now; a negative coefficient moves them to the left
-  const vectors = solutionsOf(all, reactantCount);
-  if (vectors.length !== 1) return undefined;
-  const vector = vectors[0]!;
-  const sign = vector[0]! < 0 ? -1 : 1;
-  const signed = (at: number) =>
-    typeof vector[at] === "bigint" ? BigInt(sign) * (vector[at] as bigint) : sign * (vector[at] as number);
-  if (range(own).some((at) => signed(at) <= 0) || range(added.length).some((at) => !vector[own + at])) return undefined;
-  const left = range(added.length).filter((at) => signed(own + at) < 0);
-  const right = range(added.length).filter((at) => signed(own + at) > 0);
-  const order = [
-    ...range(reactantCount),
-    ...left.map((at) => own + at),
-    ...range(own - reactantCount).map((at) => reactantCount + at),
-    ...right.map((at) => own + at),
-  ];
-  const mended = new Equation(
-    order.map((at) => all[at]!),
-    reactantCount + left.length,
-    equation.arrow,
-    undefined,
-    [],
-  );
-  const numbers = order.map((at) => {
-    const value = signed(at);
-    return value < 0 ? -value : value;
-  });
-  return printEquation(
-    mended,
-    numbers.map((value) => (String(value) === "1" ? "" : String(value))),
-    "ascii",
-  );
-}
-
 /** The reason in words, from the details. */
 function reason(details: ImpossibleDetails): string {
   const parts: string[] = [];
@@ -310,14 +232,8 @@ function hintFor(details: ImpossibleDetails, equation: Equation): string | undef
   if (details.withoutForcedZero !== undefined)
     hints.push(`without ${details.forcedZero.join(", ")}: ${details.withoutForcedZero}`);
   for (const { add, equation: mended } of details.mending) hints.push(`with ${add.join(" and ")}: ${mended}`);
-  const pairs = equation.formulas
-    .filter((formula) => /^[A-Z][a-z]?\d+[+-]/.test(formula.text))
-    .map((formula) => formula.text);
-  if (pairs.length > 0) {
-    hints.push(
-      `${pairs.join(", ")} is read with its digit as subscript; write Cu^2+ or pass { digitsBeforeSign: "charge" }`,
-    );
-  }
+  const charged = withDigitsAsCharges(equation);
+  if (charged !== undefined) hints.push(`with { digitsBeforeSign: "charge" }: ${charged}`);
   hints.push(...equation.remarks);
   return hints.length > 0 ? hints.join("; ") : undefined;
 }

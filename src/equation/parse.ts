@@ -8,7 +8,7 @@ import { readCoefficient, startsWithNumber } from "./coefficient";
 import { Equation } from "./equation";
 import { EquationError } from "./error";
 import { isInNullspace } from "./kernel/bareiss";
-import { MAX_SPECIES } from "./limits";
+import { MAX_LENGTH, MAX_SPECIES } from "./limits";
 import { ONE, type Rational, rational, wholeNumbers } from "./rational";
 import { splitEquation } from "./split";
 import { exactSystem } from "./system";
@@ -72,7 +72,65 @@ export function tryParseEquation(input: EquationInput, options: EquationOptions 
   return attempt(() => parseEquation(input, options));
 }
 
+/** Ends of the terms that the fast reader finds. */
+const ends: number[] = [];
+const starts: number[] = [];
+
+/**
+ * The usual text in one pass: terms without coefficients, `" + "` between them, `" -> "` once. Undefined for anything
+ * else, also for anything wrong or doubtful, which `splitEquation` then judges; both read such texts alike.
+ */
+function readPlain(text: string): Equation | undefined {
+  const length = text.length;
+  let count = 0;
+  let reactants = -1;
+  let start = 0;
+  for (let at = 0; at < length; at++) {
+    const code = text.charCodeAt(at);
+    // letters, square and curly brackets, ^ _; digits; ( ) * and the dots
+    if ((code > 62 && code < 126) || (code > 47 && code < 58) || code === 46 || (code > 39 && code < 43)) continue;
+    if (code === 32) {
+      const next = text.charCodeAt(at + 1);
+      let skip = 0;
+      if (next === 43 && text.charCodeAt(at + 2) === 32) skip = 2;
+      else if (next === 45 && text.charCodeAt(at + 2) === 62 && text.charCodeAt(at + 3) === 32) skip = 3;
+      else return undefined;
+      if (at === start || count >= MAX_SPECIES) return undefined;
+      starts[count] = start;
+      ends[count++] = at;
+      if (skip === 3) {
+        if (reactants >= 0) return undefined;
+        reactants = count;
+      }
+      at += skip;
+      start = at + 1;
+      // a coefficient, or one more blank
+      const first = text.charCodeAt(start);
+      if (first < 58 && first !== 40) return undefined;
+      continue;
+    }
+    if (code === 43 || code === 45) {
+      // a charge: what follows it is a blank, a bracket that closes, or the end
+      const next = text.charCodeAt(at + 1);
+      if (at > start && (next === 32 || next === 41 || next === 93 || at + 1 === length)) continue;
+      return undefined;
+    }
+    if (code !== 183) return undefined;
+  }
+  const first = text.charCodeAt(0);
+  if (reactants < 0 || start >= length || (first < 58 && first !== 40)) return undefined;
+  starts[count] = start;
+  ends[count++] = length;
+  const formulas: Formula[] = [];
+  for (let at = 0; at < count; at++) formulas.push(formulaAt(text, starts[at]!, ends[at]!, undefined));
+  return new Equation(formulas, reactants, "forward", undefined, NO_REMARKS);
+}
+
+const NO_REMARKS: readonly string[] = [];
+
 function readText(text: string, options: EquationOptions): Equation {
+  const plain = text.length <= MAX_LENGTH && readOptions(options) === undefined ? readPlain(text) : undefined;
+  if (plain !== undefined) return plain;
   const { arrow, terms, reactants, remarks } = splitEquation(text);
   const reading = readOptions(options);
   const formulas = new Array<Formula>(terms.length / 2);
@@ -227,5 +285,5 @@ function withoutSpectators(equation: Equation): Equation {
       details: { spectators: equation.spectators.map(String) },
     });
   }
-  return new Equation(rest, reactants, equation.arrow, coefficients?.filter(stays), equation.remarks);
+  return new Equation(rest, reactants, equation.arrow, coefficients?.filter(stays), equation.notes);
 }

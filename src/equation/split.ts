@@ -165,7 +165,9 @@ function splitAt(text: string, equals: boolean): Split | undefined {
     else if (code === 41) {
       if (depth > 0) depth--;
     } else if (isPlus(code)) {
-      if (depth > 0) continue;
+      // white space on both sides separates even where a bracket was left open
+      const spaced = isSpace(text.charCodeAt(at - 1)) && isSpace(text.charCodeAt(at + 1));
+      if (depth > 0 && !spaced) continue;
       if (isCharge(text, at, start)) {
         refuseIfDoubtful(text, at, start);
         continue;
@@ -175,6 +177,7 @@ function splitAt(text: string, equals: boolean): Split | undefined {
         remarks.push(`the plus at ${at} was read as separating two species; white space around it would say so`);
       }
       start = at + 1;
+      depth = 0;
     } else {
       const found =
         equals && code === 61

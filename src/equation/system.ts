@@ -2,65 +2,111 @@
 // products negated. Built straight from the formulas into reused space, because balancing is mostly overhead.
 import type { Formula } from "../formula/formula";
 import { isInNullspace, nullspaceInBigInts, primitive } from "./kernel/bareiss";
-import { EXACT, gcd } from "./kernel/doubles";
-import { type IntegerVector, nullspaceOf, toBigInts } from "./kernel/nullspace";
+import { EXACT, nullspaceOfScratch, scratchBounds, scratchMatrix } from "./kernel/doubles";
+import { nullspaceModular } from "./kernel/modular";
+import { type IntegerVector, toBigInts } from "./kernel/nullspace";
 
 /** Row index that stands for the charge balance, where elements have theirs. */
 export const CHARGE = -1;
 
-let entries = /* @__PURE__ */ new Float64Array(256);
-const elements: number[] = [];
+/** Rows of the elements, by index, valid where the stamp is that of the system being filled. */
+const rowOfElement = /* @__PURE__ */ new Int32Array(118);
+const stampOfElement = /* @__PURE__ */ new Int32Array(118);
+let stamp = 0;
+/** Labelled nuclides, rare, are looked up one by one. */
+const nuclides: number[] = [];
+const nuclideRows: number[] = [];
+/** What `fill` found, beside the matrix. */
+let rowsFilled = 0;
+let allWhole = true;
 
-/** Row of an element; a new one is cleared when first met. */
-function rowOf(element: number, columns: number): number {
-  for (let row = 0; row < elements.length; row++) if (elements[row] === element) return row;
-  const row = elements.length;
-  elements.push(element);
-  const from = row * columns;
-  if (entries.length < from + columns) {
-    const larger = new Float64Array(2 * (from + columns));
-    larger.set(entries);
-    entries = larger;
-  }
-  entries.fill(0, from, from + columns);
-  return row;
+function clearRow(matrix: Float64Array, bounds: Float64Array, row: number, columns: number): void {
+  bounds[row] = 0;
+  for (let at = row * columns, end = at + columns; at < end; at++) matrix[at] = 0;
 }
 
-/** Fill the shared matrix; false where a charge on a fractional formula leaves the exact range. */
+function nuclideRow(element: number): number {
+  const known = nuclides.indexOf(element);
+  return known < 0 ? -1 : nuclideRows[known]!;
+}
+
+/** Fill the kernel's scratch matrix; false where a charge on a fractional formula leaves the exact range. */
 function fill(formulas: readonly Formula[], reactants: number): boolean {
   const columns = formulas.length;
-  elements.length = 0;
+  let most = 1;
+  for (let column = 0; column < columns; column++) most += formulas[column]!.size;
+  const matrix = scratchMatrix(most, columns);
+  const bounds = scratchBounds();
+  if (stamp === 0x7fffffff) stampOfElement.fill(0);
+  stamp = stamp === 0x7fffffff ? 1 : stamp + 1;
+  nuclides.length = 0;
+  nuclideRows.length = 0;
+  let rows = 0;
+  let chargeRow = -1;
+  allWhole = true;
   for (let column = 0; column < columns; column++) {
     const formula = formulas[column]!;
-    const { elementIndices, numerators } = formula;
-    for (let at = 0; at < elementIndices.length; at++) {
-      const row = rowOf(elementIndices[at]!, columns);
-      const count = numerators[at]!;
-      entries[row * columns + column] = column < reactants ? count : -count;
+    const { size } = formula;
+    for (let at = 0; at < size; at++) {
+      const element = formula.elementIndexAt(at);
+      let row: number;
+      if (element < 118) {
+        if (stampOfElement[element] === stamp) row = rowOfElement[element]!;
+        else {
+          row = rows++;
+          stampOfElement[element] = stamp;
+          rowOfElement[element] = row;
+          clearRow(matrix, bounds, row, columns);
+        }
+      } else {
+        row = nuclideRow(element);
+        if (row < 0) {
+          row = rows++;
+          nuclides.push(element);
+          nuclideRows.push(row);
+          clearRow(matrix, bounds, row, columns);
+        }
+      }
+      const count = formula.numeratorAt(at);
+      if (count > bounds[row]!) bounds[row] = count;
+      matrix[row * columns + column] = column < reactants ? count : -count;
     }
+    if (formula.denominator !== 1) allWhole = false;
     if (formula.charge !== 0) {
       const charge = formula.charge * formula.denominator;
-      if (charge >= EXACT || charge <= -EXACT) return false;
-      const row = rowOf(CHARGE, columns);
-      entries[row * columns + column] = column < reactants ? charge : -charge;
+      const amount = charge < 0 ? -charge : charge;
+      if (amount >= EXACT) return false;
+      if (chargeRow < 0) {
+        chargeRow = rows++;
+        clearRow(matrix, bounds, chargeRow, columns);
+      }
+      if (amount > bounds[chargeRow]!) bounds[chargeRow] = amount;
+      matrix[chargeRow * columns + column] = column < reactants ? charge : -charge;
     }
   }
+  rowsFilled = rows;
   return true;
 }
 
 /** Spanning vectors of all solutions in numbers of formula units (the columns' denominators are put back in). */
 export function solutionsOf(formulas: readonly Formula[], reactants: number): IntegerVector[] {
   const columns = formulas.length;
-  const vectors = fill(formulas, reactants)
-    ? nullspaceOf(entries, elements.length, columns)
-    : exactSolutions(exactSystem(formulas, reactants).matrix, columns);
-  if (formulas.some((formula) => formula.denominator !== 1)) {
-    return vectors.map((vector) => {
-      const whole = toBigInts(vector).map((value, column) => value * BigInt(formulas[column]!.denominator));
-      return primitive(whole);
-    });
-  }
-  return vectors;
+  const small = fill(formulas, reactants);
+  const whole = allWhole && small;
+  const vectors = (small ? nullspaceOfScratch(rowsFilled, columns) : undefined) ?? largeSolutions(formulas, reactants);
+  if (whole) return vectors;
+  return vectors.map((vector) =>
+    primitive(toBigInts(vector).map((value, column) => value * BigInt(formulas[column]!.denominator))),
+  );
+}
+
+/** The same past the exact range of doubles. */
+function largeSolutions(formulas: readonly Formula[], reactants: number): IntegerVector[] {
+  const { matrix } = exactSystem(formulas, reactants);
+  const columns = formulas.length;
+  const flat = matrix.flat();
+  if (flat.some((value) => value >= BigInt(EXACT) || value <= -BigInt(EXACT))) return exactSolutions(matrix, columns);
+  return nullspaceModular(Float64Array.from(flat, Number), matrix.length, columns);
 }
 
 function exactSolutions(matrix: readonly (readonly bigint[])[], columns: number): bigint[][] {
@@ -98,11 +144,4 @@ export function exactSystem(formulas: readonly Formula[], reactants: number): Ex
     matrix: [...rows.values()],
     scales: formulas.map((formula) => BigInt(formula.denominator)),
   };
-}
-
-/** Divide exact doubles by their content. */
-export function withoutContent(vector: readonly number[]): number[] {
-  let content = 0;
-  for (const value of vector) content = gcd(content, Math.abs(value));
-  return content > 1 ? vector.map((value) => value / content) : [...vector];
 }

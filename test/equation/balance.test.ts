@@ -93,7 +93,15 @@ describe("balancing", () => {
 
   it("offers the other reading of digits before a sign when nothing balances", () => {
     const outcome = tryBalance("Fe3+ + SCN- -> [FeSCN]^2+");
-    expect(!outcome.ok && outcome.error.hint).toContain('digitsBeforeSign: "charge"');
+    expect(!outcome.ok && outcome.error.hint).toContain('digitsBeforeSign: "charge" }: Fe^3+ + SCN- -> [FeSCN]^2+');
+    // balances either way, so it is answered as read, with a remark
+    expect(balance("Zn + Cu2+ -> Zn2+ + Cu").remarks[0]).toContain("Cu2+, Zn2+");
+  });
+
+  it("answers at once for systems too large to explain in full", () => {
+    const species = (from: number) => Array.from({ length: 150 }, (_, at) => `C${at + from}H${2 * at + 1}O`);
+    const outcome = tryBalance({ reactants: species(1), products: species(200) });
+    expect(outcome).toMatchObject({ ok: false, error: { code: "equation.underdetermined" } });
   });
 
   it("hands the same answer out as text, Unicode, HTML, LaTeX and JSON", () => {

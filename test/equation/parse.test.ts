@@ -112,7 +112,8 @@ describe("reading equations", () => {
     ["1/0 H2 + O2 -> H2O", "equation.bad-coefficient"],
     ["1234567890123456 H2 + O2 -> H2O", "equation.bad-coefficient"],
     ["NACL -> Na + Cl2", "formula.unknown-symbol"],
-    ["Ca(OH2 + HCl -> CaCl2", "formula.unexpected-space"],
+    ["Ca(OH2 + HCl -> CaCl2", "formula.unclosed-bracket"],
+    ["Ca(OH2 + HCl => CaCl2", "formula.unclosed-bracket"],
     [`H2${" + O2".repeat(500)} -> H2O`, "equation.too-many-species"],
     ["H".repeat(200_001), "equation.too-long"],
   ])("refuses %s", (text, expected) => {

@@ -52,7 +52,18 @@ export function integerNullspace(matrix: readonly (readonly (number | bigint)[])
   return vectors;
 }
 
+/** Big integers below this are kept: making a new one costs as much as the rest of a coefficient. */
+const KEPT = 256;
+const kept: bigint[] = [];
+
 /** The same vector in big integers. */
 export function toBigInts(vector: IntegerVector): bigint[] {
-  return typeof vector[0] === "bigint" ? (vector as bigint[]) : (vector as number[]).map(BigInt);
+  if (typeof vector[0] === "bigint") return vector as bigint[];
+  if (kept.length === 0) for (let value = 0; value < KEPT; value++) kept.push(BigInt(value));
+  const exact: bigint[] = [];
+  for (let at = 0; at < vector.length; at++) {
+    const value = vector[at] as number;
+    exact.push(value >= 0 && value < KEPT ? kept[value]! : BigInt(value));
+  }
+  return exact;
 }
