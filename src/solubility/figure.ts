@@ -1,11 +1,12 @@
 // The figure a calculation rests on: read from the table, or measured by the caller and passed in. And the few checks
 // that every calculation of this room makes of its arguments.
-import type { MassLike, TemperatureLike } from "../amount";
+import { densityOfWater, type MassLike, type TemperatureLike } from "../amount";
 import type { Formula } from "../formula";
 import { expectDimension, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { SolubilityError } from "./error";
-import { type Solubility, solubilityOf } from "./solubility";
-import { soluteOf } from "./solute";
+import { tryMolarSolubility } from "./molar-solubility";
+import { type Solubility, solubilityOf, trySolubilityOf } from "./solubility";
+import { anhydrousMolarMass, soluteOf } from "./solute";
 
 /** A solubility as the caller knows it: g anhydrous per 100 g water, as a mass such as `"40 g"`. */
 export type SolubilityFigure = MassLike;
@@ -39,6 +40,43 @@ export function figureAt(
   });
   const solidPhase = solute.isHydrate ? solute.formula.toString() : undefined;
   return { perHundredGramsWater, solubility: undefined, solidPhase, warnings: [] };
+}
+
+/** A solubility product answers for this many kelvin around its 25 °C. */
+const PRODUCT_NEAR = 10;
+
+/** As `figureAt`; where no solubility is tabulated, what the solubility product gives ideally near 25 °C. */
+export function figureOrProduct(
+  formula: string | Formula,
+  temperature: TemperatureLike,
+  own: SolubilityFigure | undefined,
+): Figure {
+  if (own !== undefined) return figureAt(formula, temperature, own, "solubility");
+  const known = trySolubilityOf(formula, temperature);
+  if (known.ok) {
+    const { perHundredGramsWater, solidPhase, warnings } = known.value;
+    return { perHundredGramsWater, solubility: known.value, solidPhase, warnings };
+  }
+  const celsius = expectDimension(temperature, "temperature", "temperature").in("°C").toNumber();
+  const solute = soluteOf(formula);
+  const sparing = tryMolarSolubility({ solid: solute.formula });
+  const usable = known.error.code === "solubility.no-data" && Math.abs(celsius - 25) <= PRODUCT_NEAR && sparing.ok;
+  if (!usable || sparing.value.warnings.some((warning) => warning.startsWith("a soluble salt"))) throw known.error;
+  const perHundredGramsWater = sparing.value.concentration
+    .times(anhydrousMolarMass(solute))
+    .dividedBy(densityOfWater(temperature))
+    .times(hundredGrams())
+    .to("g")
+    .named({
+      symbol: `S(${solute.anhydrous})`,
+      label: `solubility of ${solute.anhydrous} from its solubility product, g per 100 g water`,
+      rule: "S = s × molar mass / density of water × 100 g",
+    });
+  const warnings = [
+    "from the solubility product at 25 °C, ideal: an order of magnitude only",
+    ...sparing.value.warnings,
+  ];
+  return { perHundredGramsWater, solubility: undefined, solidPhase: solute.formula.toString(), warnings };
 }
 
 /** Refuse zero and below, naming the argument. */

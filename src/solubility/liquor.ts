@@ -4,7 +4,7 @@
 import type { AmountLike, MassLike, TemperatureLike } from "../amount";
 import { type Formula, molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
-import { expectDimension, type Quantity, quantity, sum } from "../quantity";
+import { expectDimension, type Quantity, sum } from "../quantity";
 import { SolubilityError } from "./error";
 import { hundredGrams, positive, positiveMass, type SolubilityFigure } from "./figure";
 import { ruleFor, type SolubilityRule } from "./rules";
@@ -172,78 +172,4 @@ export function staysDissolved(request: {
  */
 export function tryStaysDissolved(request: Parameters<typeof staysDissolved>[0]): Result<LiquorCheck> {
   return attempt(() => staysDissolved(request));
-}
-
-/** What a liquor keeps of a product. */
-export interface Residual {
-  /** Mass of the product, in the form named, that stays in the liquor. */
-  readonly mass: Quantity<"mass">;
-  /** Share of the whole product, when `of` was given. */
-  readonly share: Quantity | undefined;
-  readonly perHundredGramsWater: Quantity<"mass">;
-  readonly solubility: Solubility | undefined;
-  readonly warnings: readonly string[];
-}
-
-/**
- * How much product stays behind in a saturated mother liquor: recoverable by evaporating, not lost.
- *
- * @param request - product in the form it is wanted, all water of the liquor after crystallising, temperature;
- *   `of` the whole product for the share; `solubility` to use your own figure
- * @returns mass left, in the form named
- * @throws {SolubilityError} the codes of `solubilityOf`, `solubility.not-positive`
- * @source water balance over the saturated solution
- * @category Crystallising
- * @example
- * residual({ formula: "KNO3", water: "200 g", temperature: "10 °C" }).mass.format({ decimals: 1 }) // => "42.8 g"
- */
-export function residual(request: {
-  readonly formula: string | Formula;
-  readonly water: MassLike;
-  readonly temperature: TemperatureLike;
-  readonly of?: MassLike;
-  readonly solubility?: SolubilityFigure;
-}): Residual {
-  const solute = soluteOf(request.formula);
-  const water = positiveMass(request.water, "water", "m(H2O)", "water of the liquor");
-  const outcome = request.solubility === undefined ? trySolubilityOf(solute.formula, request.temperature) : undefined;
-  if (outcome !== undefined && !outcome.ok) throw outcome.error;
-  const solubility = outcome?.value;
-  const s =
-    solubility?.perHundredGramsWater ??
-    positive(expectDimension(request.solubility!, "mass", "solubility"), "solubility");
-  const dry = s
-    .times(water)
-    .dividedBy(hundredGrams())
-    .named({
-      symbol: `m(${solute.anhydrous})`,
-      label: `anhydrous ${solute.anhydrous} in the liquor`,
-      rule: "solubility × water / 100 g",
-    });
-  const mass = solute.isHydrate
-    ? dry
-        .dividedBy(anhydrousMass(solute, quantity("1 g")))
-        .times("1 g")
-        .named({
-          symbol: `m(${solute.formula})`,
-          label: `${solute.formula} in the liquor`,
-          rule: "anhydrous mass / anhydrous share",
-        })
-    : dry;
-  const share =
-    request.of === undefined
-      ? undefined
-      : mass.dividedBy(positiveMass(request.of, "of", `m(${solute.formula})`, "whole product")).to("%");
-  return { mass, share, perHundredGramsWater: s, solubility, warnings: solubility?.warnings ?? [] };
-}
-
-/**
- * As `residual`, but gives the refusal back as data.
- *
- * @category Crystallising
- * @example
- * tryResidual({ formula: "KNO3", water: "200 g", temperature: "10 °C" }).ok // => true
- */
-export function tryResidual(request: Parameters<typeof residual>[0]): Result<Residual> {
-  return attempt(() => residual(request));
 }

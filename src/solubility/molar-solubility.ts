@@ -3,6 +3,7 @@
 import { type Formula, molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { apply, type ConcentrationText, expectDimension, type Quantity, type QuantityLike } from "../quantity";
+import { COMPLEXES } from "./data/complexes";
 import { SolubilityError } from "./error";
 import {
   activityExponent,
@@ -14,8 +15,15 @@ import {
   sameIon,
   solveProduct,
 } from "./ion-balance";
-import { findRow, ionsOf, solubilityProduct } from "./product";
+import { type DissolvedIon, findRow, ionsOf, solubilityProduct } from "./product";
 import { soluteOf } from "./solute";
+
+/** A ligand free in the solution. */
+export interface FreeLigand {
+  /** `"NH3"`, `"CN-"`, `"S2O3^2-"`. */
+  readonly ligand: string;
+  readonly concentration: QuantityLike<"concentration", ConcentrationText>;
+}
 
 /** What `molarSolubility` needs to know. */
 export interface MolarSolubilityRequest {
@@ -25,6 +33,8 @@ export interface MolarSolubilityRequest {
   readonly ksp?: QuantityLike;
   /** Ions already in the solution. */
   readonly commonIons?: readonly IonConcentration[];
+  /** Free ligands that hold the metal in solution, such as ammonia or hydroxide in excess; their own loss is neglected. */
+  readonly freeLigands?: readonly FreeLigand[];
   /** Ionic strength for the Davies equation, up to 0.5 mol/L; without it, ideal. */
   readonly ionicStrength?: QuantityLike<"concentration", ConcentrationText>;
 }
@@ -38,8 +48,38 @@ export interface MolarSolubility {
   /** Each ion in the saturated solution. */
   readonly ions: readonly { readonly formula: string; readonly concentration: Quantity<"concentration"> }[];
   readonly product: Quantity;
+  /** Total over free metal, from the complexes; 1 without ligands. */
+  readonly complexation: number;
   readonly model: "ideal" | "Davies";
   readonly warnings: readonly string[];
+}
+
+/** Total over free metal: 1 + sum of beta(n) [L]^n over the complexes of the table. */
+function totalOverFree(ions: readonly DissolvedIon[], ligands: readonly FreeLigand[]): number {
+  const metal = ions.find(({ charge }) => charge > 0);
+  return ligands.reduce((all, { ligand, concentration }) => {
+    const row = COMPLEXES.find(
+      (candidate) =>
+        metal !== undefined && sameIon(candidate.metal, metal.formula) && sameIon(candidate.ligand, ligand),
+    );
+    if (row === undefined) {
+      throw new SolubilityError(
+        "solubility.no-data",
+        `no complexes of ${metal?.formula ?? "the metal"} with ${ligand}`,
+        {
+          hint: "leave the ligand out, or look the constants up",
+          details: { metal: metal?.formula, ligand },
+        },
+      );
+    }
+    const free = expectDimension(concentration, "concentration", `concentration of ${ligand}`).in("mol/L").toNumber();
+    if (free < 0)
+      throw new SolubilityError("solubility.not-positive", `a concentration is not negative: ${free} mol/L`);
+    return row.steps.reduce(
+      (sum, { n, logBeta, protons }) => (protons === undefined ? sum + 10 ** Number(logBeta) * free ** n : sum),
+      all,
+    );
+  }, 1);
 }
 
 const IDEAL =
@@ -62,9 +102,11 @@ function kspOf(request: MolarSolubilityRequest) {
 /**
  * How much of a sparingly soluble salt dissolves, in water or beside a common ion.
  *
- * @param request - solid, ions already there, ionic strength for the Davies equation (up to 0.5 mol/L), own constant
+ * @param request - solid, ions already there, free ligands, ionic strength for the Davies equation (up to 0.5 mol/L),
+ *   own constant
  * @returns formula units and mass per litre, and each ion; uncertainty from the constant and the concentrations
- * @throws {SolubilityError} `solubility.no-data`, `solubility.ionic-strength`, `solubility.not-positive`
+ * @throws {SolubilityError} `solubility.no-data` (also for a ligand without constants), `solubility.ionic-strength`,
+ *   `solubility.not-positive`, `solubility.out-of-reach` when the solution is over-saturated already
  * @source definition of the solubility product; Davies, Ion Association (1962) for activity coefficients
  * @category Precipitation
  * @example
@@ -77,7 +119,9 @@ export function molarSolubility(request: MolarSolubilityRequest): MolarSolubilit
     request.ionicStrength === undefined
       ? undefined
       : expectDimension(request.ionicStrength, "concentration", "ionicStrength").in("mol/L").toNumber();
-  const factor = activityExponent(ions, ionicStrength);
+  const complexation = totalOverFree(ions, request.freeLigands ?? []);
+  const metals = ions.find(({ charge }) => charge > 0)?.count ?? 0;
+  const factor = activityExponent(ions, ionicStrength) + metals * Math.log10(complexation);
   const operands: Quantity[] = [k, ...present.filter((c) => c !== undefined)];
   /** The ions with their concentrations put in, from the operands. */
   const inOrder = (values: readonly { toNumber(): number }[]): Released[] => {
@@ -138,6 +182,7 @@ export function molarSolubility(request: MolarSolubilityRequest): MolarSolubilit
       concentration: ionAfter(concentration.times(String(count)), present[i], formula),
     })),
     product: k,
+    complexation,
     model: ionicStrength === undefined ? "ideal" : "Davies",
     warnings,
   };

@@ -1,6 +1,6 @@
 // One solubility on the bases different tables use. Sources mix them, so each is named: per 100 g water, hydrate per 100 g
 // of water added, mass fraction, molality, per litre of solution.
-import type { DensityLike, TemperatureLike } from "../amount";
+import { type DensityLike, type TemperatureLike, tryDensityOfSolution } from "../amount";
 import { type Formula, molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type Quantity, quantity } from "../quantity";
@@ -18,6 +18,8 @@ export interface SaturatedSolution {
   readonly massFraction: Quantity<"mass fraction">;
   /** Amount of anhydrous salt over mass of water. */
   readonly molality: Quantity<"molality">;
+  /** Density of the saturated solution, as given or from the density table; undefined where neither reaches. */
+  readonly density: Quantity<"density"> | undefined;
   /** Per litre of solution; only with a density. */
   readonly concentration: Quantity<"concentration"> | undefined;
   /** Anhydrous mass per litre of solution; only with a density. */
@@ -27,9 +29,9 @@ export interface SaturatedSolution {
 
 /**
  * The solubility of a salt on every basis in use: per 100 g water, hydrate per 100 g of water added, mass fraction,
- * molality, and per litre of solution when its density is given.
+ * molality, and per litre of solution when its density is given or tabulated.
  *
- * @param request - salt (crystal water counts for the "as named" figure), temperature, and density of the saturated solution
+ * @param request - salt (crystal water counts for the "as named" figure), temperature, and density of the saturated solution if measured
  * @returns every basis; what needs a density is undefined without one
  * @throws {SolubilityError} the codes of `solubilityOf`
  * @source hydrate per 100 g added water: water balance h = 100 S / (100 f − S (1 − f)), f the anhydrous share
@@ -55,10 +57,7 @@ export function saturatedSolution(request: {
     .dividedBy(hundred)
     .to("mol/kg")
     .named({ symbol: "b", label: "molality of the saturated solution", rule: "b = S / (M × 100 g)" });
-  const density =
-    request.density === undefined
-      ? undefined
-      : positive(expectDimension(request.density, "density", "density"), "density");
+  const density = densityOf(request.density, solute, massFraction, request.temperature);
   const massConcentration = density?.times(massFraction).to("g/L").named({
     symbol: "ρ(salt)",
     label: "anhydrous salt per litre of solution",
@@ -73,10 +72,23 @@ export function saturatedSolution(request: {
     asNamedPerHundredGramsAdded: asNamed(solute, s),
     massFraction,
     molality,
+    density,
     concentration,
     massConcentration,
     solubility,
   };
+}
+
+/** The caller's density, or the table's where it reaches the saturated solution. */
+function densityOf(
+  given: DensityLike | undefined,
+  solute: Solute,
+  massFraction: Quantity,
+  temperature: TemperatureLike,
+): Quantity | undefined {
+  if (given !== undefined) return positive(expectDimension(given, "density", "density"), "density");
+  const found = tryDensityOfSolution(solute.anhydrous, massFraction, { temperature });
+  return found.ok ? found.value : undefined;
 }
 
 /** Hydrate that 100 g of added water dissolves; undefined when its own water is already enough. */

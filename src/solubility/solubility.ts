@@ -5,7 +5,15 @@ import type { TemperatureLike } from "../amount";
 import type { Formula } from "../formula";
 import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
-import { apply, expectDimension, type Quantity, type QuantityLike, quantity } from "../quantity";
+import {
+  apply,
+  expectDimension,
+  type Quantity,
+  type QuantityLike,
+  type QuantityRecord,
+  quantity,
+  quantityFromJSON,
+} from "../quantity";
 import type { CompetingFigure, SolubilityBasis, SolubilityRow } from "./data/curves";
 import { SolubilityError } from "./error";
 import {
@@ -156,11 +164,11 @@ class Answer implements Solubility {
     return this.#figure;
   }
 
-  toJSON(): Record<keyof Solubility, unknown> {
+  toJSON(): SolubilityRecord {
     const { formula, name, celsius, perHundredGramsWater, solidPhase, basis, kind } = this;
     const { knownAs, source, competing, weak, uncertainty, warnings } = this;
     return {
-      ...{ formula, name, celsius, perHundredGramsWater, solidPhase, basis, kind },
+      ...{ formula, name, celsius, perHundredGramsWater: perHundredGramsWater.toJSON(), solidPhase, basis, kind },
       ...{ knownAs, source, competing, weak, uncertainty, warnings },
     };
   }
@@ -215,6 +223,28 @@ export function solubilityOf(formula: string | Formula, temperature: Temperature
  */
 export function trySolubilityOf(formula: string | Formula, temperature: TemperatureLike): Result<Solubility> {
   return attempt(() => solubilityOf(formula, temperature));
+}
+
+/** A solubility as plain data; what is undefined may be missing after a trip through JSON. */
+export type SolubilityRecord = Omit<Solubility, "perHundredGramsWater" | "solidPhase"> & {
+  readonly perHundredGramsWater: QuantityRecord;
+  readonly solidPhase?: string | undefined;
+};
+
+/**
+ * The answer behind plain data from `JSON.stringify`: the same figures, whatever the table says today.
+ *
+ * @throws {QuantityError} `quantity.json` when the figure is no quantity record
+ * @category Solubility
+ * @example
+ * solubilityFromJSON(JSON.parse(JSON.stringify(solubilityOf("NaCl", "20 °C")))).perHundredGramsWater.value.toString() // => "35.89"
+ */
+export function solubilityFromJSON(record: SolubilityRecord): Solubility {
+  return {
+    ...record,
+    solidPhase: record.solidPhase,
+    perHundredGramsWater: quantityFromJSON(record.perHundredGramsWater),
+  };
 }
 
 /** A change of the solid in contact with a saturated solution. */

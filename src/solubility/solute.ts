@@ -94,3 +94,16 @@ export function anhydrousMass(solute: Solute, mass: Quantity): Quantity {
       rule: "anhydrous mass = mass as weighed × anhydrous molar mass / molar mass of the hydrate",
     });
 }
+
+/** A mass of anhydrous salt as a mass of the form named; the water it binds is not asked about. */
+export function massAsNamed(
+  solute: Solute,
+  dry: Quantity,
+  words: { readonly symbol: string; readonly label: string },
+): Quantity {
+  if (!solute.isHydrate) return dry.named(words);
+  return dry
+    .times(molarMass(solute.formula))
+    .dividedBy(anhydrousMolarMass(solute))
+    .named({ ...words, rule: "anhydrous mass × molar mass of the hydrate / anhydrous molar mass" });
+}

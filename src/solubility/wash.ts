@@ -7,9 +7,8 @@ import type { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type Measured, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { SolubilityError } from "./error";
-import { hundredGrams, positive, positiveMass } from "./figure";
-import { trySolubilityOf } from "./solubility";
-import { anhydrousMass, soluteOf } from "./solute";
+import { figureOrProduct, hundredGrams, positive, positiveMass } from "./figure";
+import { massAsNamed, soluteOf } from "./solute";
 
 /** Kinds of cake by how much liquor they hold. */
 export type KindOfSolid =
@@ -211,15 +210,19 @@ function leftByWash(method: WashRequest["method"], retained: Quantity, wash: Qua
 function productLost(request: WashRequest, total: Quantity): { lost: Quantity | undefined; warnings: string[] } {
   if (request.product === undefined || total.isZero()) return { lost: undefined, warnings: [] };
   const solute = soluteOf(request.product.formula);
-  const known = trySolubilityOf(solute.formula, request.product.temperature);
-  if (!known.ok)
+  const { formula, temperature } = request.product;
+  const known = attempt(() => figureOrProduct(formula, temperature, undefined));
+  if (!known.ok) {
     return { lost: undefined, warnings: [`product lost to washing unknown: ${known.error.message.split("\n")[0]}`] };
-  const water = total.times(densityOfWater(request.product.temperature)).to("g");
-  const dry = known.value.perHundredGramsWater.times(water).dividedBy(hundredGrams());
-  const lost = (solute.isHydrate ? dry.dividedBy(anhydrousMass(solute, quantity("1 g"))).times("1 g") : dry).named({
+  }
+  const water = total.times(densityOfWater(temperature)).to("g");
+  const dry = known.value.perHundredGramsWater
+    .times(water)
+    .dividedBy(hundredGrams())
+    .named({ label: "anhydrous product in the wash water", rule: "solubility × wash water / 100 g" });
+  const lost = massAsNamed(solute, dry, {
     symbol: `m(${solute.formula}, lost)`,
     label: `most ${solute.formula} that the wash water can dissolve`,
-    rule: "solubility × wash water / 100 g",
   });
   return { lost, warnings: known.value.warnings.map((warning) => `${solute.formula}: ${warning}`) };
 }

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { molarMass, parseFormula } from "../../src/formula";
 import { crystallise, tryCrystallise } from "../../src/solubility/crystallise";
-import { residual } from "../../src/solubility/liquor";
+import { residual } from "../../src/solubility/residual";
 import { separateSaltPair, trySeparateSaltPair } from "../../src/solubility/salt-pair";
 
 const g = (q: { in(unit: string): { toNumber(): number } }) => q.in("g").toNumber();

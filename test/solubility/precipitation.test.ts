@@ -74,6 +74,20 @@ describe("molar solubility", () => {
     expect(refused.ok ? undefined : refused.error.code).toBe("solubility.ionic-strength");
   });
 
+  it("would need some 2e5 L for 320 g of copper carbonate (common practice, with the textbook CuCO3 constant 2.5e-10)", () => {
+    const perLitre = molarSolubility({ solid: "CuCO3", ksp: "2.5e-10" }).massConcentration.in("g/L").toNumber();
+    expect(320 / perLitre).toBeGreaterThan(1.3e5);
+    expect(320 / perLitre).toBeLessThan(2.5e5);
+  });
+
+  it("dissolves silver chloride in ammonia, about 0.05 mol/L at 1 mol/L (memory: textbooks)", () => {
+    const { concentration } = molarSolubility({
+      solid: "AgCl",
+      freeLigands: [{ ligand: "NH3", concentration: "0.9 mol/L" }],
+    });
+    expect(Math.abs(concentration.in("mol/L").toNumber() - 0.05)).toBeLessThan(0.01);
+  });
+
   it("carries the spread of the constant and the common ion into the uncertainty", () => {
     const s = molarSolubility({
       solid: "BaSO4",

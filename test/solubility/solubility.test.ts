@@ -4,7 +4,7 @@ import { branchesOf } from "../../src/solubility/branch";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
 import { cubicAt, monotoneSlopes } from "../../src/solubility/monotone";
 import { solubilityRule } from "../../src/solubility/rules";
-import { solidChanges, solubilityOf, trySolubilityOf } from "../../src/solubility/solubility";
+import { solidChanges, solubilityFromJSON, solubilityOf, trySolubilityOf } from "../../src/solubility/solubility";
 import { rowOf, soluteOf } from "../../src/solubility/solute";
 
 const grams = (formula: string, temperature: string) =>
@@ -108,6 +108,10 @@ describe("reading a solubility", () => {
     expect(record.formula).toBe("CuSO4");
     expect(record.perHundredGramsWater.value).toBe("20");
     expect(record.source).toBe("crcSolubility98");
+    const answer = solubilityOf("NH4Al(SO4)2·12H2O", "80 °C");
+    const back = solubilityFromJSON(JSON.parse(JSON.stringify(answer)));
+    expect(back.perHundredGramsWater.equals(answer.perHundredGramsWater)).toBe(true);
+    expect(JSON.stringify(back)).toBe(JSON.stringify(answer));
   });
 });
 
