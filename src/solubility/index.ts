@@ -30,15 +30,24 @@ export { solubilityProduct, trySolubilityProduct } from "./product";
 export type { SolubilityKind, UncertaintyPart } from "./reading";
 export type { Residual } from "./residual";
 export { residual, tryResidual } from "./residual";
+export type { KindOfSolid } from "./retained";
+export { retainedLiquor, tryRetainedLiquor } from "./retained";
 export type { SolubilityClass, SolubilityRule } from "./rules";
-export { solubilityRule } from "./rules";
+export { solubilityRule, trySolubilityRule } from "./rules";
 export type { PutIn, SaltPairPlan, SaltPairRequest } from "./salt-pair";
 export { separateSaltPair, trySeparateSaltPair } from "./salt-pair";
 export type { SaturatedSolution } from "./saturated";
 export { saturatedSolution, trySaturatedSolution } from "./saturated";
 export type { SolidChange, Solubility, SolubilityRecord } from "./solubility";
-export { solidChanges, solubilityFromJSON, solubilityOf, trySolubilityOf } from "./solubility";
-export type { KindOfSolid, WashPlan, WashRequest } from "./wash";
-export { retainedLiquor, tryWashPlan, washPlan } from "./wash";
+export {
+  solidChanges,
+  solubilityFromJSON,
+  solubilityOf,
+  trySolidChanges,
+  trySolubilityFromJSON,
+  trySolubilityOf,
+} from "./solubility";
+export type { WashPlan, WashRequest } from "./wash";
+export { tryWashPlan, washPlan } from "./wash";
 export type { WashAdvice } from "./wash-advice";
 export { tryWashAdvice, washAdvice } from "./wash-advice";

@@ -1,6 +1,7 @@
 // Solubility rules, for salts the table does not hold: rough classes every bench knows, named as rules and never mistaken
 // for figures. Common practice, no source; checked by test against the table wherever both speak.
 import type { Formula } from "../formula";
+import { attempt, type Result } from "../foundation/error";
 import { type SaltIons, saltIons } from "./ions";
 import { type Solute, soluteOf } from "./solute";
 
@@ -155,4 +156,15 @@ export function ruleFor(solute: Solute): SolubilityRule | undefined {
  */
 export function solubilityRule(formula: string | Formula): SolubilityRule | undefined {
   return ruleFor(soluteOf(formula));
+}
+
+/**
+ * As `solubilityRule`, but gives the refusal back as data.
+ *
+ * @category Solubility
+ * @example
+ * trySolubilityRule("SO4^2-").ok // => false
+ */
+export function trySolubilityRule(formula: string | Formula): Result<SolubilityRule | undefined> {
+  return attempt(() => solubilityRule(formula));
 }

@@ -271,3 +271,25 @@ export function solidChanges(formula: string | Formula): readonly SolidChange[] 
     return { celsius: Number(upTo), below, above: solid };
   });
 }
+
+/**
+ * As `solidChanges`, but gives the refusal back as data.
+ *
+ * @category Solubility
+ * @example
+ * trySolidChanges("NaCl").ok // => true
+ */
+export function trySolidChanges(formula: string | Formula): Result<readonly SolidChange[]> {
+  return attempt(() => solidChanges(formula));
+}
+
+/**
+ * As `solubilityFromJSON`, but gives the refusal back as data.
+ *
+ * @category Solubility
+ * @example
+ * trySolubilityFromJSON(JSON.parse(JSON.stringify(solubilityOf("NaCl", "20 °C")))).ok // => true
+ */
+export function trySolubilityFromJSON(record: SolubilityRecord): Result<Solubility> {
+  return attempt(() => solubilityFromJSON(record));
+}

@@ -8,58 +8,8 @@ import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type Measured, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { SolubilityError } from "./error";
 import { figureOrProduct, hundredGrams, positive, positiveMass } from "./figure";
+import { type KindOfSolid, retainedLiquor } from "./retained";
 import { massAsNamed, soluteOf } from "./solute";
-
-/** Kinds of cake by how much liquor they hold. */
-export type KindOfSolid =
-  | "coarse crystals"
-  | "fine crystals"
-  | "dense precipitate"
-  | "basic carbonate"
-  | "hydroxide gel";
-
-/** Liquor held per gram of dry solid on a suction filter, lowest and highest, mL/g. */
-const RETAINED: Readonly<Record<KindOfSolid, readonly [low: string, high: string]>> = {
-  "coarse crystals": ["0.1", "0.3"],
-  "fine crystals": ["0.3", "0.7"],
-  "dense precipitate": ["0.5", "1"],
-  "basic carbonate": ["1.5", "4"],
-  "hydroxide gel": ["5", "15"],
-};
-
-/**
- * Liquor a gram of dry solid holds, as a planning value with its spread; a gravity filter holds about double.
- *
- * @param kind - kind of solid
- * @param filter - `"suction"` (default) or `"gravity"`
- * @returns mL of liquor per gram of dry solid, rectangular over the usual range
- * @source common practice, no source; measure (wet − dry) / density instead when it matters
- * @category Washing
- * @example
- * retainedLiquor("basic carbonate").in("mL/g").toString() // => "2.75"
- */
-export function retainedLiquor(
-  kind: KindOfSolid,
-  filter: "suction" | "gravity" = "suction",
-): Quantity<"specific volume"> {
-  const range = Object.hasOwn(RETAINED, kind) ? RETAINED[kind] : undefined;
-  if (range === undefined) {
-    throw new SolubilityError("solubility.missing-option", `no planning value for '${String(kind)}'`, {
-      hint: `one of: ${Object.keys(RETAINED).join(", ")}; or give retainedLiquorPerGram`,
-    });
-  }
-  const factor = filter === "gravity" ? 2 : 1;
-  const [low, high] = range.map((text) => Number(text) * factor) as [number, number];
-  return quantity(
-    { value: String((low + high) / 2), unit: "mL/g", halfWidth: String((high - low) / 2), distribution: "rectangular" },
-    {
-      symbol: "v(ret)",
-      label: `liquor held per gram of dry solid (${kind}, ${filter})`,
-      source: "common practice, no source",
-      assumption: `a cake of ${kind} holds ${low} to ${high} mL of liquor per gram`,
-    },
-  );
-}
 
 /** What `washPlan` needs to know. */
 export interface WashRequest {
