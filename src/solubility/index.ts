@@ -12,6 +12,8 @@ export { tryWaterForLiquor, tryWaterToDissolve, waterForLiquor, waterToDissolve 
 export type { SolubilityErrorCode } from "./error";
 export { SolubilityError } from "./error";
 export type { SolubilityFigure } from "./figure";
+export type { GasPressureBasis, GasSolubility } from "./gas";
+export { gasSolubility, tryGasSolubility } from "./gas";
 export type { HydroxideRequest, HydroxideWindow } from "./hydroxide";
 export { hydroxideWindow, tryHydroxideWindow } from "./hydroxide";
 export type { IonConcentration } from "./ion-balance";

@@ -5,6 +5,7 @@ import { ACIDS, WATER_IONIZATION } from "../../src/solubility/data/acids";
 import { COMPLEXES } from "../../src/solubility/data/complexes";
 import { GASES } from "../../src/solubility/data/gases";
 import { SOLUBILITY_PRODUCTS } from "../../src/solubility/data/products";
+import { gasSolubility, tryGasSolubility } from "../../src/solubility/gas";
 
 const known = new Set<string>(sourceKeys());
 const DECIMAL = /^-?\d+(\.\d+)?$/;
@@ -140,5 +141,19 @@ describe("gases in water", () => {
       const ratio = Number(partial!.points.at(-1)![1]) / Number(total!.points.at(-1)![1]);
       expect(Math.abs(ratio - 1 / (1 - 7.3851 / 101.325)), gas).toBeLessThan(0.02);
     }
+  });
+
+  it("are read between the figures and refused beyond them", () => {
+    // 15 °C: 0.197 g CO2 per 100 g water (memory: Lange's table, column q)
+    expect(Math.abs(gasSolubility("CO2", "15 °C").perHundredGramsWater.in("g").toNumber() / 0.197 - 1)).toBeLessThan(
+      0.01,
+    );
+    const code = (gas: string, temperature: "20 °C" | "60 °C") => {
+      const outcome = tryGasSolubility(gas, temperature);
+      return outcome.ok ? undefined : outcome.error.code;
+    };
+    expect(code("CO2", "60 °C")).toBe("solubility.outside-range");
+    expect(code("N2", "20 °C")).toBe("solubility.no-data");
+    expect(gasSolubility("NH3", "20 °C").warnings.join()).toContain("memory");
   });
 });
