@@ -6,6 +6,7 @@ export type SubstanceErrorCode =
   | "substance.ambiguous-name"
   | "substance.bad-input"
   | "substance.no-name"
+  | "substance.no-strength"
   | "substance.too-long"
   | "substance.unknown-name";
 

@@ -4,8 +4,9 @@ import { type Formula, parseFormula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { readableText, SubstanceError } from "./error";
 import { knownWords, splitWords } from "./name-parse";
+import { readNotation } from "./notation";
 import { type ReadingOptions, readingsOf, splitHydrate } from "./readings";
-import { registryIndex, rowsNamed } from "./registry-index";
+import { kinOf, registryIndex } from "./registry-index";
 import { nameKey, plainName, slips } from "./words";
 
 /** Names nearest to one that is not known: registry names, and the name with each word put right. */
@@ -25,7 +26,7 @@ export function nearestNames(name: string, most = 3): string[] {
 
 /** The name with unknown words replaced by the nearest known ones, if that makes a name. */
 function mendWords(plain: string): string | undefined {
-  const words = knownWords();
+  const words = [...knownWords(), "hydrate", "acid", "ion"];
   const known = new Set(words);
   const mended = splitWords(plain).map((word) => {
     const bare = word.replace(/\(.*$/, "");
@@ -41,14 +42,13 @@ function mendWords(plain: string): string | undefined {
   return text !== plain && readingsOf(text).length > 0 ? text : undefined;
 }
 
-function unknownNameError(text: string): SubstanceError {
+/** What is wrong with a name that nothing reads. */
+export function unknownNameError(text: string): SubstanceError {
   const plain = plainName(text).name;
   const hydrate = splitHydrate(plain);
-  if (hydrate !== undefined && hydrate.water === undefined && rowsNamed(hydrate.core).length > 0) {
-    const near = [...registryIndex().byName.values()]
-      .map((rows) => rows[0]!)
-      .filter(({ row, name }) => name === row.name && nameKey(row.name).startsWith(`${nameKey(hydrate.core)} `))
-      .map(({ name }) => name);
+  if (hydrate !== undefined && hydrate.water === undefined) {
+    const known = readingsOf(hydrate.core).flatMap(({ formula }) => kinOf(readNotation(formula)));
+    const near = [...new Set(known)].filter((row) => row.formula.includes("·")).map((row) => row.name);
     return new SubstanceError("substance.unknown-name", `"${text}" does not say how much water`, {
       input: text,
       hint: near.length > 0 ? `known: ${near.join("; ")}` : "say monohydrate, dihydrate ...",

@@ -7,9 +7,25 @@ export type { SubstanceErrorCode } from "./error";
 export { SubstanceError } from "./error";
 export { formulaOf, tryFormulaOf } from "./formula-of";
 export type { Incompatibility } from "./incompatibility";
+export type { IonEntry } from "./ion";
+export { ion, ions, tryIon } from "./ion";
 export type { NameStyle } from "./name-of";
 export { nameOf, namesOf, tryNameOf } from "./name-of";
 export type { NameReading, ReadingOptions } from "./readings";
 export { readingsOf } from "./readings";
+export type { SearchHit, SearchOptions } from "./search";
+export { search } from "./search";
 export type { ShopCandidate, ShopMaterial, TextRange } from "./shop";
 export { shopMaterial, tryShopMaterial } from "./shop";
+export type { PhaseChange, ThermalStep } from "./substance";
+export { Substance, substance, trySubstance } from "./substance";
+export type { FormMarks, PricedPack, ShelfForm } from "./tell-apart";
+export {
+  asShelfMaterial,
+  pricePerMole,
+  tellApart,
+  tryAsShelfMaterial,
+  tryPricePerMole,
+  tryTellApart,
+  usualStrength,
+} from "./tell-apart";

@@ -73,3 +73,11 @@ export function kinOf(notation: Notation): readonly RegistryRow[] {
 export function physicalOf(formula: string): PhysicalRow | undefined {
   return registryIndex().physical.get(formula);
 }
+
+let byNumber: ReadonlyMap<string, RegistryRow> | undefined;
+
+/** Registry row of a registry number. */
+export function rowWithNumber(number: string): RegistryRow | undefined {
+  byNumber ??= new Map(REGISTRY.flatMap((row) => (row.cas === undefined ? [] : [[row.cas, row] as const])));
+  return byNumber.get(number);
+}
