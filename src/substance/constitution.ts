@@ -42,6 +42,20 @@ function isWritten(ion: Ion, text: string): boolean {
   return (ion.row.written ?? [ion.row.formula]).some((way) => text.includes(way));
 }
 
+/** How often a polyatomic cation is written out: `(NH4)2` twice. Ammonium anywhere, others only where a word begins. */
+function timesWritten(ion: Ion, text: string): number {
+  let times = 0;
+  const front = ion.row.formula === "NH4" ? "(\\()?" : "(?:^|(\\())";
+  for (const way of ion.row.written ?? [ion.row.formula]) {
+    if (!text.includes(way)) continue;
+    const escaped = way.replace(/[()]/g, "\\$&");
+    for (const match of text.matchAll(new RegExp(`${front}${escaped}(?!\\d)(?:\\)(\\d+))?`, "g"))) {
+      times += match[1] === undefined || match[2] === undefined ? 1 : Number(match[2]);
+    }
+  }
+  return times;
+}
+
 /** Metals left over, given the charge they must carry together; `undefined` when they cannot. */
 function metals(rest: ReadonlyMap<string, number>, charge: number): { uses: CationUse[]; strain: number } | undefined {
   const uses: CationUse[] = [];
@@ -127,25 +141,27 @@ function onlyMetals(rest: ReadonlyMap<string, number>): boolean {
   return true;
 }
 
-/** Every way of taking anions out of a composition so that only metals are left. */
+/** Every way of taking so many kinds of anion out of a composition that only metals are left. */
 function* anionSets(
   rest: ReadonlyMap<string, number>,
   pool: readonly Ion[],
   from: number,
   kinds: number,
+  shared: boolean,
   budget: { left: number },
 ): Generator<{ taken: AnionUse[]; rest: ReadonlyMap<string, number> }> {
-  if (onlyMetals(rest)) yield { taken: [], rest };
-  if (kinds === 0) return;
+  if (kinds === 0) {
+    if (onlyMetals(rest)) yield { taken: [], rest };
+    return;
+  }
   for (let i = from; i < pool.length; i += 1) {
     const ion = pool[i]!;
-    if (ion.element !== undefined && !SHARING.has(ion.element.symbol) && kinds < MOST_ANION_KINDS) continue;
+    if (shared && ion.element !== undefined && !SHARING.has(ion.element.symbol)) continue;
     for (let count = timesIn(ion.counts, rest); count >= 1; count -= 1) {
       budget.left -= 1;
       if (budget.left < 0) return;
       const left = without(rest, ion.counts, count);
-      if (ion.element !== undefined && !SHARING.has(ion.element.symbol) && !onlyMetals(left)) continue;
-      for (const more of anionSets(left, pool, i + 1, kinds - 1, budget))
+      for (const more of anionSets(left, pool, i + 1, kinds - 1, shared, budget))
         yield { taken: [{ ion, count }, ...more.taken], rest: more.rest };
     }
   }
@@ -164,6 +180,25 @@ function anionPool(counts: ReadonlyMap<string, number>): Ion[] {
   return pool.sort((a, b) => b.atoms - a.atoms);
 }
 
+/** The salt of these anions, if the metals left can carry the charge. */
+function saltWith(
+  start: { uses: readonly CationUse[]; strain: number },
+  taken: readonly AnionUse[],
+  rest: ReadonlyMap<string, number>,
+  charge: number,
+  text: string,
+): Salt | undefined {
+  let needed = charge;
+  for (const { ion, count } of taken) needed -= ion.charge * count;
+  for (const use of start.uses) needed -= use.charge * use.count;
+  const solved = metals(rest, needed);
+  if (solved === undefined) return undefined;
+  const cations = [...start.uses, ...solved.uses];
+  if (cations.length === 0) return undefined;
+  const strain = start.strain + solved.strain + 10 * cations.length + anionStrain(taken, text);
+  return { cations, anions: taken, strain };
+}
+
 /**
  * Ways of reading a composition as a salt of the given total charge, likeliest first.
  *
@@ -175,29 +210,25 @@ export function salts(counts: ReadonlyMap<string, number>, text: string, charge 
   const { cations } = ionIndex();
   const starts: { uses: CationUse[]; rest: ReadonlyMap<string, number>; strain: number }[] = [];
   for (const ion of cations) {
-    if (ion.row.alone || !isWritten(ion, text)) continue;
-    const count = timesIn(ion.counts, counts);
+    if (ion.row.alone) continue;
+    const count = Math.min(timesIn(ion.counts, counts), timesWritten(ion, text));
     if (count === 0) continue;
     const uses = [{ ion, count, charge: ion.charge }];
     starts.push({ uses, rest: without(counts, ion.counts, count), strain: ion.row.rare ? 7 : -3 });
   }
   starts.push({ uses: [], rest: counts, strain: 0 });
-  const budget = { left: MOST_SETS };
   for (const start of starts) {
     // all of a written-out cation counts; a smaller number is only tried where that finds nothing
     if (found.length > 0 && start.uses.length === 0 && starts.length > 1 && !starts[0]!.uses[0]!.ion!.row.rare) break;
     const pool = anionPool(start.rest);
-    for (const { taken, rest } of anionSets(start.rest, pool, 0, MOST_ANION_KINDS, budget)) {
-      if (taken.length === 0) continue;
-      let needed = charge;
-      for (const { ion, count } of taken) needed -= ion.charge * count;
-      for (const use of start.uses) needed -= use.charge * use.count;
-      const solved = metals(rest, needed);
-      if (solved === undefined) continue;
-      const uses = [...start.uses, ...solved.uses];
-      if (uses.length === 0) continue;
-      const strain = start.strain + solved.strain + 10 * uses.length + anionStrain(taken, text);
-      found.push({ cations: uses, anions: taken, strain });
+    for (let kinds = 1; kinds <= MOST_ANION_KINDS; kinds += 1) {
+      const budget = { left: MOST_SETS };
+      for (const { taken, rest } of anionSets(start.rest, pool, 0, kinds, kinds > 1, budget)) {
+        const one = saltWith(start, taken, rest, charge, text);
+        if (one !== undefined) found.push(one);
+      }
+      // one more kind of anion costs more than anything it could mend in a reading without strain
+      if (found.some((one) => one.strain < 10 * one.cations.length + 11)) break;
     }
   }
   return found.sort((a, b) => a.strain - b.strain);
@@ -227,8 +258,8 @@ export function acidOf(part: Part): Acid | undefined {
     if (count !== 1) continue;
     const rest = without(part.counts, ion.counts, 1);
     if (rest.size !== 1 || rest.get("H") !== -ion.charge) continue;
-    if (best === undefined || (ion.row.acid !== undefined && best.ion.row.acid === undefined))
-      best = { ion, count, hydrogens };
+    const rank = (one: Ion) => Number(one.row.acid === undefined) + Number(one.row.rare ?? false);
+    if (best === undefined || rank(ion) < rank(best.ion)) best = { ion, count, hydrogens };
   }
   return best;
 }

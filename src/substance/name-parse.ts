@@ -211,7 +211,11 @@ export function anionsNamed(word: string): Species[] {
         : charge === undefined
           ? []
           : (ionIndex().byName.get(name) ?? []).filter((ion) => ion.charge === charge);
-    for (const ion of bare) if (ion.charge < 0) found.push(ionSpecies(ion, count));
+    const own = bare.filter((ion) => ion.charge < 0);
+    // an anion by its first name (silicate, disulfate) is not also another one's second name or two of a shorter one
+    const first = own.filter((ion) => ion.row.name.toLowerCase() === joined && !ion.row.rare);
+    for (const ion of first.length > 0 ? first : own) found.push(ionSpecies(ion, count));
+    if (first.length > 0 && count === undefined) break;
     // disulfide(2-) by its bare name; dioxide stays two oxides
     for (const n of [-1, -2])
       for (const ion of ionIndex().byName.get(`${joined}(${-n}-)`) ?? [])

@@ -2288,7 +2288,7 @@ export const HAZARDS: readonly HazardRow[] = [
   {
     formula: "KI",
     cas: "7681-11-0",
-    pictograms: ["GHS07", "GHS08"],
+    pictograms: ["GHS08"],
     signalWord: "Danger",
     codes: ["H320", "H360", "H370", "H372"],
     cautions: ["repeated intake affects thyroid"],

@@ -3237,8 +3237,7 @@ export const REGISTRY: readonly RegistryRow[] = [
   },
   {
     formula: "H3PO3",
-    name: "phosphorous acid",
-    systematic: ["phosphonic acid"],
+    name: "phosphonic acid",
     otherNames: ["phosphorous acid"],
     cas: "13598-36-2",
     casSource: "aiic",
