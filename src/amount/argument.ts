@@ -33,9 +33,8 @@ export type FormulaLike = Formula | string;
 /** @internal The formula, read if it is text. */
 export const formulaOfArgument = (like: FormulaLike): Formula => (like instanceof Formula ? like : parseFormula(like));
 
-/** @internal How a formula stands inside a symbol: `n(ZnSO4·7H2O)`. Plain figures, so that it can be typed and searched. */
-export const inSymbol = (formula: Formula): string =>
-  formula.toString().replace(/\.(?=\D|\d+(?:\.\d+|\/\d+)?[A-Z([])/g, "·");
+/** @internal How a formula stands inside a symbol: `n(ZnSO₄·7H₂O)`. */
+export const inSymbol = (formula: Formula): string => formula.toUnicode();
 
 /** @internal Read an argument of one dimension that must be greater than zero. */
 export function positive<D extends string>(

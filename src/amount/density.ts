@@ -40,7 +40,10 @@ const DOUBT: Readonly<Record<string, string>> = {
   NH3: "0.0001",
   NaOH: "0.0002",
 };
-const DOUBT_BY_KIND = { compiled: "0.0001", computed: "0.00001", memory: "0.001", estimated: "0.01" } as const;
+const DOUBT_BY_KIND = { compiled: "0.0003", computed: "0.00001", memory: "0.001", estimated: "0.01" } as const;
+
+/** @internal Half-width of what a table itself may be off, in g/mL. */
+export const tableDoubt = (row: SolutionDensityRow): string => DOUBT[row.solute] ?? DOUBT_BY_KIND[row.knownAs];
 
 /** A solution shrinks and swells by 0.01 to 0.09 % for each kelvin near room temperature. */
 const EXPANSION = { value: "0.0005", halfWidth: "0.0004", unit: "K^-1" } as const;
@@ -84,7 +87,7 @@ function prepared(row: SolutionDensityRow): DensityTable {
   });
   const zero: Point = { percent: 0, plain: water.in("g/mL").toNumber(), w: quantity("0 % w/w"), rho: water };
   const doubt = quantity(
-    { value: 0, unit: "g/mL", halfWidth: DOUBT[row.solute] ?? DOUBT_BY_KIND[row.knownAs] },
+    { value: 0, unit: "g/mL", halfWidth: tableDoubt(row) },
     { symbol: "δ(table)", label: `doubt of the density table of ${name}`, source },
   );
   const table: DensityTable = { row, formula, points: [zero, ...points], doubt, chords: new Map() };
@@ -141,15 +144,31 @@ function tablesOf(asked: Formula): TablesOfSolute {
   return { tables: kin.map(({ row }) => prepared(row)), perAsked };
 }
 
-/** 1/density slope and the largest bend near segment k, both by the neighbouring points. */
-function bend(points: readonly Point[], k: number): number {
+/** @internal A point of a density curve in plain numbers. */
+export interface CurvePoint {
+  readonly percent: number;
+  readonly plain: number;
+}
+
+/** The largest bend of 1/density around segment k, by its neighbours. */
+function bend(points: readonly CurvePoint[], k: number): number {
   const second = (i: number): number => {
     const [a, b, c] = [points[i], points[i + 1], points[i + 2]];
     if (a === undefined || b === undefined || c === undefined) return 0;
-    const slope = (p: Point, q: Point): number => (1 / q.plain - 1 / p.plain) / (q.percent - p.percent);
+    const slope = (p: CurvePoint, q: CurvePoint): number => (1 / q.plain - 1 / p.plain) / (q.percent - p.percent);
     return Math.abs((slope(b, c) - slope(a, b)) / (c.percent - a.percent));
   };
   return Math.max(second(k - 1), second(k));
+}
+
+/**
+ * @internal How far a density read from the chord of segment k may be from the curve: twice the bend that the neighbouring
+ * points show, times the distance to both ends. Held-out points of every table lie within it.
+ */
+export function chordBound(points: readonly CurvePoint[], k: number, percent: number): number {
+  const [a, b] = [points[k]!, points[k + 1]!];
+  const rho = Math.max(a.plain, b.plain);
+  return 2 * bend(points, k) * (percent - a.percent) * (b.percent - percent) * rho * rho;
 }
 
 /** The doubt of a chord at its middle, one object for each segment, and its share elsewhere: nothing at the ends. */
@@ -160,8 +179,7 @@ function chordDoubt(table: DensityTable, k: number, percent: number): Quantity |
   if (!(share >= 0.005)) return undefined;
   let middle = table.chords.get(k);
   if (middle === undefined) {
-    const rho = Math.max(a.plain, b.plain);
-    const halfWidth = (bend(table.points, k) * ((b.percent - a.percent) / 2) ** 2 * rho * rho).toFixed(9);
+    const halfWidth = chordBound(table.points, k, (a.percent + b.percent) / 2).toFixed(9);
     middle = quantity(
       { value: 0, unit: "g/mL", halfWidth },
       { symbol: "δ(chord)", label: `doubt of reading midway between ${a.percent} % and ${b.percent} %` },

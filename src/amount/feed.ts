@@ -37,9 +37,9 @@ export interface FeedRecord extends Purity {
 }
 
 /** A species as put in: a mass or an amount as text or quantity, or a record. */
-export type Feed = MassLike | AmountLike | FeedRecord;
+export type SpeciesFeed = MassLike | AmountLike | FeedRecord;
 
-const isRecord = (feed: Feed): feed is FeedRecord =>
+const isRecord = (feed: SpeciesFeed): feed is FeedRecord =>
   typeof feed === "object" && feed !== null && !isQuantity(feed) && !("unit" in feed);
 
 /**
@@ -57,7 +57,7 @@ const isRecord = (feed: Feed): feed is FeedRecord =>
  * feedAmount("HCl", { volume: "25.0 mL", strength: "0.100 mol/L" }).in("mmol").toString() // => "2.5"
  * feedAmount("H2", { volume: "24.0 L", gas: { temperature: "20 °C" } }).format({ decimals: 3 }) // => "0.998 mol"
  */
-export function feedAmount(species: FormulaLike, feed: Feed): Quantity<"amount of substance"> {
+export function feedAmount(species: FormulaLike, feed: SpeciesFeed): Quantity<"amount of substance"> {
   const formula = formulaOfArgument(species);
   if (!isRecord(feed)) {
     const q = quantity(feed as QuantityLike);
@@ -146,5 +146,5 @@ function amountOfRecord(formula: Formula, feed: FeedRecord): Quantity<"amount of
  * @example
  * tryFeedAmount("HCl", {}).ok // => false
  */
-export const tryFeedAmount = (species: FormulaLike, feed: Feed): Result<Quantity<"amount of substance">> =>
+export const tryFeedAmount = (species: FormulaLike, feed: SpeciesFeed): Result<Quantity<"amount of substance">> =>
   attempt(() => feedAmount(species, feed));

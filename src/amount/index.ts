@@ -33,7 +33,7 @@ export type { Dilution, DilutionPlan, Mixture, MixturePart } from "./dilute";
 export { dilute, mixSolutions, mixToStrength, tryDilute, tryMixSolutions, tryMixToStrength } from "./dilute";
 export type { AmountErrorCode } from "./error";
 export { AmountError } from "./error";
-export type { Feed, FeedRecord } from "./feed";
+export type { FeedRecord, SpeciesFeed } from "./feed";
 export { feedAmount, tryFeedAmount } from "./feed";
 export type { GasConditions } from "./gas";
 export {

@@ -16,7 +16,7 @@ import {
   positive,
 } from "./argument";
 import { AmountError } from "./error";
-import { type Feed, feedAmount } from "./feed";
+import { feedAmount, type SpeciesFeed } from "./feed";
 import { bothWays, contentOf } from "./portion";
 import { isPerMass, readStrength, type StrengthLike, type StrengthOptions } from "./strength";
 
@@ -102,7 +102,7 @@ function find<T extends Place>(places: readonly T[], like: FormulaLike): T {
  * salt.limiting.map(String) // => ["Cl2"]
  * salt.of("Na").left!.format({ decimals: 3, uncertainty: "none" }) // => "0.122 mol"
  */
-export function reactionAmounts(equation: ReactionLike, known: Readonly<Record<string, Feed>>): ReactionAmounts {
+export function reactionAmounts(equation: ReactionLike, known: Readonly<Record<string, SpeciesFeed>>): ReactionAmounts {
   const balanced = balance(equation);
   const places = placesOf(balanced);
   const given = new Map<Place, Quantity>();
@@ -208,7 +208,10 @@ function worked(place: Place, extent: Quantity, given: Quantity | undefined, lim
  * @example
  * limitingReagents("Na + Cl2 -> NaCl", { Na: "8 g", Cl2: "8 g" }).map(String) // => ["Cl2"]
  */
-export function limitingReagents(equation: ReactionLike, feeds: Readonly<Record<string, Feed>>): readonly Formula[] {
+export function limitingReagents(
+  equation: ReactionLike,
+  feeds: Readonly<Record<string, SpeciesFeed>>,
+): readonly Formula[] {
   return reactionAmounts(equation, feeds).limiting;
 }
 
@@ -228,7 +231,7 @@ export function limitingReagents(equation: ReactionLike, feeds: Readonly<Record<
 export function theoreticalYield(
   equation: ReactionLike,
   product: FormulaLike,
-  feeds: Readonly<Record<string, Feed>>,
+  feeds: Readonly<Record<string, SpeciesFeed>>,
 ): Quantity<"mass"> {
   const outcome = reactionAmounts(equation, feeds);
   const species = find(
@@ -328,7 +331,7 @@ export interface Partner extends Purity {
  */
 export function neededFor(
   equation: ReactionLike,
-  known: Readonly<Record<string, Feed>>,
+  known: Readonly<Record<string, SpeciesFeed>>,
   needed: FormulaLike,
   partner: Partner = {},
 ): {

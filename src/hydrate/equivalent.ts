@@ -67,7 +67,7 @@ export function equivalenceReadings({ from, to }: Pick<FormsOfOne, "from" | "to"
   const [a, b] = [formulaOfArgument(from), formulaOfArgument(to)];
   const [x, y] = [crystalWater(a), crystalWater(b)];
   const same = proportion(x.anhydrous, y.anhydrous);
-  if (same !== undefined) return [{ per: inSymbol(x.anhydrous), ratio: same.mul(x.units).div(y.units) }];
+  if (same !== undefined) return [{ per: x.anhydrous.toString(), ratio: same.mul(x.units).div(y.units) }];
   return a.symbols
     .filter((symbol) => !NOT_TELLING.has(symbol) && !b.count(symbol).equals(0))
     .map((symbol) => ({ per: symbol, ratio: a.count(symbol).div(b.count(symbol)) }));
@@ -131,7 +131,7 @@ export function equivalentMass(mass: MassLike, forms: FormsOfOne): Quantity<"mas
   const n = amountOf(mass, from, forms.fromPurity);
   const wanted = n.times(ratio).named({
     symbol: `n(${inSymbol(to)})`,
-    rule: `${ratio.toFraction()} mol ${inSymbol(to)} for 1 mol ${inSymbol(from)}: the same amount of ${per}`,
+    rule: `${ratio.toFraction()} mol ${inSymbol(to)} for 1 mol ${inSymbol(from)}: the same amount of ${/ and /.test(per) ? per : inSymbol(formulaOfArgument(per))}`,
   });
   return massOf(wanted, to, forms.toPurity);
 }

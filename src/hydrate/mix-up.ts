@@ -112,7 +112,7 @@ function explanations(heavier: string, lighter: string, tooMuch: boolean): strin
  * @category Hydrates
  * @example
  * hydrateMixUps({ yield: "156 %", of: "CuSO4" }).map((m) => `${m.heavier} for ${m.lighter}`) // => ["CuSO4.5H2O for CuSO4"]
- * hydrateMixUps({ ratio: "1.60", of: "ZnSO4" })[0]!.explanations[1] // => "ZnSO4·H2O was put in where the recipe counts on ZnSO4·7H2O"
+ * hydrateMixUps({ ratio: "1.60", of: "ZnSO4" })[0]!.explanations[1] // => "ZnSO₄·H₂O was put in where the recipe counts on ZnSO₄·7H₂O"
  */
 export function hydrateMixUps(question: MixUpQuestion): HydrateMixUp[] {
   const r = observedRatio(question);

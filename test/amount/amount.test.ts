@@ -29,9 +29,9 @@ describe("mass and amount", () => {
   test("reads like a board", () => {
     const working = explain(amountOf("100.0 g", "ZnSO4·7H2O", { assay: "98.0 %" }));
     const last = working.steps.at(-1)!;
-    expect(last.symbol).toBe("n(ZnSO4·7H2O)");
+    expect(last.symbol).toBe("n(ZnSO₄·7H₂O)");
     expect(last.rule).toBe("amount = mass fraction × mass / molar mass");
-    expect(last.formula.startsWith("w(ZnSO4·7H2O) × m(ZnSO4·7H2O) / M(ZnSO")).toBe(true);
+    expect(last.formula.startsWith("w(ZnSO₄·7H₂O) × m(ZnSO₄·7H₂O) / M(ZnSO₄·7H₂O")).toBe(true);
   });
 
   test("carries the uncertainty of mass and assay", () => {
