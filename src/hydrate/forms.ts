@@ -43,6 +43,8 @@ function rowOf(formula: FormulaLike): HydrateFormsRow | undefined {
   return rowsBySalt.get(salt.toHill());
 }
 
+const formsByRow = /* @__PURE__ */ new Map<HydrateFormsRow, readonly HydrateForm[]>();
+
 function formsOf({ salt, forms }: HydrateFormsRow): HydrateForm[] {
   const degrees = (text: string | undefined): Quantity | undefined =>
     text === undefined ? undefined : quantity({ value: text, unit: "°C" });
@@ -67,9 +69,15 @@ function formsOf({ salt, forms }: HydrateFormsRow): HydrateForm[] {
  * @example
  * knownForms("ZnSO4").map((form) => form.formula.toString()) // => ["ZnSO4", "ZnSO4.H2O", "ZnSO4.6H2O", "ZnSO4.7H2O"]
  */
-export function knownForms(formula: FormulaLike): HydrateForm[] {
+export function knownForms(formula: FormulaLike): readonly HydrateForm[] {
   const row = rowOf(formula);
-  return row === undefined ? [] : formsOf(row);
+  if (row === undefined) return [];
+  let forms = formsByRow.get(row);
+  if (forms === undefined) {
+    forms = formsOf(row);
+    formsByRow.set(row, forms);
+  }
+  return forms;
 }
 
 /**
@@ -205,7 +213,8 @@ export function molarMassPerUnit(formula: Formula): Quantity {
  * @example
  * tryKnownForms("H2O").ok // => false
  */
-export const tryKnownForms = (formula: FormulaLike): Result<HydrateForm[]> => attempt(() => knownForms(formula));
+export const tryKnownForms = (formula: FormulaLike): Result<readonly HydrateForm[]> =>
+  attempt(() => knownForms(formula));
 
 /**
  * {@link formsInPack}, with the outcome as data.

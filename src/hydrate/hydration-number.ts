@@ -23,7 +23,7 @@ export interface HydrationCandidate {
   readonly waters: Fraction;
   /** Measured number of waters less this one. */
   readonly deviation: number;
-  /** The deviation in standard uncertainties of the measurement; undefined when it carries none. */
+  /** The deviation in standard uncertainties of the measurement; undefined when the weighings carry none. */
   readonly inUncertainties: number | undefined;
   /** Does the measurement allow it? Within two standard uncertainties, or within half a water when none is known. */
   readonly fits: boolean;
@@ -58,9 +58,10 @@ export interface HeatingExperiment {
 }
 
 /** The candidates around a number of waters, nearest first. */
-function candidatesFor(salt: Formula, waters: Quantity): HydrationCandidate[] {
+function candidatesFor(salt: Formula, waters: Quantity, weighed: boolean): HydrationCandidate[] {
   const x = waters.in("").toNumber();
-  const u = waters.standardUncertainty?.toNumber();
+  // Without an uncertainty of the weighings only the atomic weights speak, and they say nothing about the balance.
+  const u = weighed ? waters.standardUncertainty?.toNumber() : undefined;
   const known = knownForms(salt).map((form) => form.waters);
   const near = new Map<string, Fraction>();
   const low = Math.max(0, Math.floor(x) - 1);
@@ -149,7 +150,11 @@ export function hydrationNumber(experiment: HeatingExperiment): HydrationNumber 
     symbol: "x",
     rule: `waters = n(H2O) / n(${name})${end.waters.equals(0) ? "" : ` + ${end.waters.toFraction()} still in the residue`}`,
   });
-  const candidates = candidatesFor(salt, waters);
+  const candidates = candidatesFor(
+    salt,
+    waters,
+    [m1, m2, empty].some((m) => m?.standardUncertainty !== undefined),
+  );
   return { waters, formula: candidates[0]!.formula, candidates };
 }
 

@@ -3,10 +3,10 @@ import { type FormulaLike, formulaOfArgument, inSymbol } from "../amount/argumen
 import type { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../quantity";
-import { anhydrousOf } from "./crystal-water";
+import { anhydrousOf, crystalWater } from "./crystal-water";
 import { HYDRATE_FORMS } from "./data/forms";
 import { HydrateError } from "./error";
-import { type HydrateForm, knownForms, molarMassPerUnit } from "./forms";
+import { knownForms, molarMassPerUnit } from "./forms";
 
 /** One form taken for another, and the ratio that would follow. */
 export interface HydrateMixUp {
@@ -87,6 +87,20 @@ function saltsOf(of: MixUpQuestion["of"]): Formula[] {
   return salts;
 }
 
+/** The weighable forms of a salt by rising water; the anhydrous salt belongs to them, because it is what theory starts from. */
+function formsFor(salt: Formula): Form[] {
+  const forms = knownForms(salt).map(({ formula, sold }) => ({ formula, sold, M: molarMassPerUnit(formula) }));
+  if (forms.length === 0 || crystalWater(forms[0]!.formula).waters.equals(0)) return forms;
+  return [{ formula: salt, sold: false, M: molarMassPerUnit(salt) }, ...forms];
+}
+
+interface Form {
+  readonly formula: Formula;
+  readonly sold: boolean;
+  /** Molar mass for one anhydrous unit. */
+  readonly M: Quantity;
+}
+
 function explanations(heavier: string, lighter: string, tooMuch: boolean): string[] {
   return tooMuch
     ? [
@@ -123,7 +137,7 @@ export function hydrateMixUps(question: MixUpQuestion): HydrateMixUp[] {
     throw new HydrateError("hydrate.not-positive", `a relative uncertainty must be above zero, not ${relative}`);
   }
   const salts = saltsOf(question.of);
-  const known = salts.map((salt) => ({ salt, forms: knownForms(salt) }));
+  const known = salts.map((salt) => ({ salt, forms: formsFor(salt) }));
   if (question.of !== undefined && known.every(({ forms }) => forms.length === 0)) {
     throw new HydrateError("hydrate.unknown-salt", `no hydrates of ${salts.map(inSymbol).join(", ")} are tabulated`);
   }
@@ -142,14 +156,8 @@ export function hydrateMixUps(question: MixUpQuestion): HydrateMixUp[] {
   );
 }
 
-function matched(
-  salt: Formula,
-  heavy: HydrateForm,
-  light: HydrateForm,
-  value: number,
-  relative: number,
-): HydrateMixUp | undefined {
-  const [H, L] = [molarMassPerUnit(heavy.formula), molarMassPerUnit(light.formula)];
+function matched(salt: Formula, heavy: Form, light: Form, value: number, relative: number): HydrateMixUp | undefined {
+  const [H, L] = [heavy.M, light.M];
   const tooMuch = value > 1;
   const [above, below] = tooMuch ? [H, L] : [L, H];
   const plain = above.in("g/mol").div(below.in("g/mol")).toNumber();

@@ -1,0 +1,100 @@
+import { describe, expect, test } from "vitest";
+import {
+  densityOfSolution,
+  massFractionFromDensity,
+  tabulatedSolutes,
+  tryDensityOfSolution,
+  tryMassFractionFromDensity,
+} from "../../src/amount";
+import { SOLUTION_DENSITIES } from "../../src/amount/data/solution-densities";
+import { explain, uncertaintyBudget } from "../../src/quantity";
+
+describe("density of a solution", () => {
+  test("gives the printed figure at every tabulated point of the first table of a solute", () => {
+    SOLUTION_DENSITIES.forEach((row, at) => {
+      if (SOLUTION_DENSITIES.findIndex(({ solute }) => solute === row.solute) !== at) return;
+      for (const [percent, density] of row.points) {
+        const rho = densityOfSolution(row.solute, { value: percent, unit: "%" });
+        expect(rho.in("g/mL").minus(density).abs().toNumber(), `${row.solute} ${percent} %`).toBeLessThan(1e-12);
+      }
+    });
+  });
+
+  test("is that of water at nothing", () => {
+    expect(densityOfSolution("NaCl", "0 %").in("g/mL").toFixed(5)).toBe("0.99820");
+  });
+
+  test("finds a solute however its formula is written", () => {
+    const one = densityOfSolution("C2H4O2", "10 %");
+    expect(one.in("g/mL").equals(densityOfSolution("CH3COOH", "10 %").in("g/mL"))).toBe(true);
+  });
+
+  test("names rule and source in its working", () => {
+    const working = explain(densityOfSolution("CuSO4", "7 %"));
+    expect(working.steps.at(-1)!.rule).toContain("1/density runs in a straight line");
+    expect(working.sources.length).toBeGreaterThan(0);
+  });
+
+  test("is the more doubtful the farther it is from the tabulated temperature", () => {
+    const u = (temperature: "20 °C" | "22 °C" | "29 °C"): number =>
+      densityOfSolution("HCl", "37 %", { temperature }).standardUncertainty!.toNumber();
+    expect(u("22 °C")).toBeGreaterThan(u("20 °C"));
+    expect(u("29 °C")).toBeGreaterThan(u("22 °C"));
+    const largest = uncertaintyBudget(densityOfSolution("HCl", "37 %", { temperature: "29 °C" }))[0]!;
+    expect(largest.input).toBe("cubic expansion of aqueous solutions near 20 °C");
+  });
+
+  // CRC Handbook, concentrative properties: sodium chloride, 10 % at 20 °C 1.0707 g/mL; at 25 °C 1.0688 (memory, ICT III).
+  test("follows the temperature within its stated doubt", () => {
+    const warm = densityOfSolution("NaCl", "10 %", { temperature: "25 °C" });
+    expect(Math.abs(warm.in("g/mL").toNumber() - 1.0688)).toBeLessThan(2 * warm.standardUncertainty!.toNumber());
+  });
+
+  test.each([
+    ["HCl", "41 %", {}, "amount.outside-range"],
+    ["HCl", "10 %", { temperature: "31 °C" }, "amount.outside-range"],
+    ["HCl", "10 %", { temperature: "9 °C" }, "amount.outside-range"],
+    ["CsI", "10 %", {}, "amount.no-density-table"],
+    ["HCl", "-1 %", {}, "amount.negative"],
+  ] as const)("of %s %s with %o is refused with %s", (solute, w, options, code) => {
+    const outcome = tryDensityOfSolution(solute, w, options);
+    expect(outcome.ok ? "" : outcome.error.code).toBe(code);
+  });
+});
+
+describe("strength from density", () => {
+  test("undoes the density at every strength of a table that rises all along", () => {
+    for (const solute of ["HCl", "NaOH", "NaCl", "NH3", "CuSO4"]) {
+      for (const percent of ["1.7", "5.3", "9.9", "13.1"]) {
+        const rho = densityOfSolution(solute, { value: percent, unit: "%" });
+        const w = massFractionFromDensity(solute, rho);
+        expect(w.in("%").minus(percent).abs().toNumber(), `${solute} ${percent} %`).toBeLessThan(1e-9);
+      }
+    }
+  });
+
+  test("refuses to choose where two strengths weigh the same, and takes a hint", () => {
+    const outcome = tryMassFractionFromDensity("H2SO4", "1.835 g/mL");
+    expect(outcome.ok ? "" : outcome.error.code).toBe("amount.several-readings");
+    expect(outcome.ok ? [] : outcome.error.details["readings"]).toHaveLength(2);
+    const low = massFractionFromDensity("H2SO4", "1.835 g/mL", { between: ["0 %", "97 %"] });
+    expect(low.in("%").toNumber()).toBeCloseTo(95.7, 1);
+  });
+
+  test.each(["0.9 g/mL", "1.5 g/mL"] as const)("refuses %s, which no hydrochloric acid has", (density) => {
+    const outcome = tryMassFractionFromDensity("HCl", density);
+    expect(outcome.ok ? "" : outcome.error.code).toBe("amount.outside-range");
+  });
+
+  test("carries the uncertainty of the reading through the slope of the table", () => {
+    const w = massFractionFromDensity("NaCl", { value: "1.0707", unit: "g/mL", standardUncertainty: "0.001" });
+    // near 10 % a percent of salt is 0.0074 g/mL
+    expect(w.standardUncertainty!.toNumber()).toBeCloseTo(0.001 / 0.0074, 1);
+  });
+});
+
+test("the list of tabulated solutes says how far each table runs", () => {
+  const acid = tabulatedSolutes().find((t) => t.solute === "H2SO4")!;
+  expect(acid.upTo.in("%").toString()).toBe("100");
+  expect(acid.temperature.toString()).toBe("20 °C");
+});

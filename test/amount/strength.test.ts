@@ -1,0 +1,155 @@
+import { describe, expect, test } from "vitest";
+import { convertStrength, type StrengthLike, type StrengthOptions, tryConvertStrength } from "../../src/amount";
+import { explain, quantity } from "../../src/quantity";
+
+type Options = StrengthOptions & { to: string };
+const code = (strength: StrengthLike, options: Options): string => {
+  const outcome = tryConvertStrength(strength, options);
+  return outcome.ok ? "" : outcome.error.code;
+};
+
+describe("percent of what", () => {
+  test("refuses a bare percent, shows where, and lists the readings", () => {
+    const outcome = tryConvertStrength("5 %", { of: "CH3COOH", to: "mol/L" });
+    expect(outcome.ok).toBe(false);
+    if (outcome.ok) return;
+    expect(outcome.error.code).toBe("amount.ambiguous-percent");
+    expect(outcome.error.position).toBe(2);
+    expect(outcome.error.details["readings"]).toEqual(["% w/w", "% w/v", "% v/v"]);
+    expect(outcome.error.hint).toContain("% w/v");
+  });
+
+  test.each(["5 ppm", "5 ppb"] as const)("refuses %s, which has several readings too", (strength) => {
+    expect(code(strength as StrengthLike, { of: "NaCl", to: "mol/L" })).toBe("amount.ambiguous-percent");
+  });
+
+  test("takes a bare percent once its basis is told", () => {
+    const of = "CH3COOH";
+    expect(convertStrength("5 %", { of, to: "g/L", basis: "w/v" }).in("g/L").toString()).toBe("50");
+    const perMass = convertStrength("5 %", { of, to: "g/L", basis: "w/w" }).in("g/L").toNumber();
+    expect(perMass).toBeCloseTo(50.275, 2);
+    const perVolume = convertStrength("5 %", { of, to: "g/L", basis: "v/v" }).in("g/L").toNumber();
+    // pure acetic acid weighs 1.0498 g/mL
+    expect(perVolume).toBeCloseTo(52.49, 1);
+  });
+
+  test("reads grams in a hundred millilitres as w/v", () => {
+    expect(convertStrength("9 % w/v", { of: "NaCl", to: "mol/L" }).in("mol/L").toNumber()).toBeCloseTo(90 / 58.44, 3);
+  });
+
+  test.each(["5 g/kg", "5000 mg/kg", "5 mg/g"] as const)(
+    "takes %s for a mass fraction, because both units say so",
+    (strength) => {
+      expect(convertStrength(strength, { to: "% w/w" }).in("%").toString()).toBe("0.5");
+    },
+  );
+});
+
+describe("what a conversion needs", () => {
+  test.each([
+    ["1 mol/L", { to: "g/L" }, "amount.missing-formula"],
+    ["5 % w/w", { to: "g/L" }, "amount.missing-density"],
+    ["5 % w/w", { of: "CsI", to: "g/L" }, "amount.no-density-table"],
+    ["45 % w/w", { of: "HCl", to: "g/L" }, "amount.outside-range"],
+    ["700 g/L", { of: "HCl", to: "% w/w" }, "amount.outside-range"],
+    ["6 N", { of: "H2SO4", to: "mol/L" }, "amount.missing-equivalents"],
+    ["6 N", { of: "H2SO4", to: "mol/L", equivalents: 0 }, "amount.not-positive"],
+    ["40 % v/v", { of: "KI", to: "g/L" }, "amount.missing-density"],
+    ["20 °Bé", { to: "% w/w" }, "amount.missing-formula"],
+    ["150 °Bé", { of: "HCl", to: "% w/w" }, "amount.outside-range"],
+    ["10 volumes", { of: "NaCl", to: "mol/L" }, "amount.unknown-strength"],
+    ["10 g", { of: "NaCl", to: "mol/L" }, "amount.unknown-strength"],
+    ["1 mol/L", { of: "NaCl", to: "kg" }, "amount.unknown-strength"],
+    ["1 mol/L", { of: "NaCl", to: "%" }, "amount.ambiguous-percent"],
+    ["-1 mol/L", { of: "NaCl", to: "g/L" }, "amount.negative"],
+    ["101 % w/w", { of: "NaCl", to: "mol/kg" }, "amount.fraction-above-one"],
+    ["100 % w/w", { of: "H2SO4", to: "mol/kg" }, "amount.not-possible"],
+    ["1000 g/L", { of: "C2H5OH", to: "% v/v" }, "amount.not-possible"],
+    ["1 mol/L", { of: "NACL", to: "g/L" }, "formula.unknown-symbol"],
+    ["1,5 mol/L", { of: "NaCl", to: "g/L" }, "quantity.decimal-comma"],
+    ["", { of: "NaCl", to: "g/L" }, "quantity.not-a-number"],
+    [" N", { of: "NaCl", to: "g/L" }, "quantity.not-a-number"],
+    [`${"9".repeat(300)} N`, { of: "NaCl", to: "g/L" }, "amount.too-long"],
+    ["1 mol/L", { of: "NaCl", to: "bananas/L" }, "quantity.unknown-unit"],
+  ] as const)("%s with %o is refused with %s", (strength, options, expected) => {
+    expect(code(strength as StrengthLike, options as Options)).toBe(expected);
+  });
+
+  test("goes without a table where the density is given", () => {
+    const c = convertStrength("50 % w/w", { of: "CsI", to: "mol/L", density: "1.55 g/mL" });
+    expect(c.in("mol/L").toNumber()).toBeCloseTo((0.5 * 1550) / 259.81, 3);
+  });
+
+  test("refuses a density that the solute alone outweighs", () => {
+    expect(code("1500 g/L", { of: "CsI", to: "% w/w", density: "1.2 g/mL" })).toBe("amount.not-possible");
+  });
+
+  test("says at what temperature the density was looked up when none was given", () => {
+    const assumptions = explain(convertStrength("5 % w/w", { of: "NaCl", to: "mol/L" })).assumptions;
+    expect(assumptions).toEqual(["density of the solution at 20 °C, the temperature of its table"]);
+    expect(explain(convertStrength("5 % w/w", { of: "NaCl", to: "mol/L", temperature: "20 °C" })).assumptions).toEqual(
+      [],
+    );
+  });
+
+  test("names the reaction of a normality among its assumptions", () => {
+    const c = convertStrength("6 N", { of: "H2SO4", to: "mol/L", equivalents: 2, reaction: "both protons" });
+    expect(explain(c).assumptions).toContain("equivalents counted for: both protons");
+    expect(c.in("mol/L").toString()).toBe("3");
+  });
+});
+
+describe("there and back", () => {
+  test.each([
+    ["37 % w/w", "mol/L", { of: "HCl" }],
+    ["2 mol/L", "% w/w", { of: "NaOH" }],
+    ["2 mol/L", "mol/kg", { of: "NaCl" }],
+    ["3 mol %", "g/L", { of: "NaCl" }],
+    ["40 % v/v", "mol/kg", { of: "C2H5OH" }],
+    ["10 % w/w", "mol/L", { of: "CuSO4·5H2O" }],
+    ["2.5 mol/kg", "% w/v", { of: "NaOH", temperature: "25 °C" }],
+  ] as const)("%s to %s and back is itself", (strength, to, options) => {
+    const there = convertStrength(strength, { ...options, to });
+    const back = convertStrength(there, { ...options, to: quantity(strength as string).unit });
+    expect(
+      back
+        .in(back.unit)
+        .minus(quantity(strength as string).value)
+        .abs()
+        .toNumber(),
+    ).toBeLessThan(1e-9);
+  });
+
+  test("there and back through the same table leaves no doubt behind", () => {
+    const there = convertStrength("37 % w/w", { of: "HCl", to: "mol/L" });
+    const back = convertStrength(there, { of: "HCl", to: "% w/w" });
+    expect(there.standardUncertainty!.toNumber()).toBeGreaterThan(0.001);
+    expect(back.standardUncertainty!.toNumber()).toBeLessThan(1e-6);
+  });
+});
+
+describe("hydrates as solutes", () => {
+  test("ten percent of the pentahydrate is 6.39 percent of the salt", () => {
+    const asHydrate = convertStrength("10 % w/w", { of: "CuSO4·5H2O", to: "mol/L" });
+    const asSalt = convertStrength("6.3923 % w/w", { of: "CuSO4", to: "mol/L" });
+    expect(asHydrate.in("mol/L").toNumber()).toBeCloseTo(asSalt.in("mol/L").toNumber(), 4);
+  });
+});
+
+describe("trade scales", () => {
+  test("a hydrometer reads back what it was given", () => {
+    const w = convertStrength("20 °Bé", { of: "HCl", to: "% w/w" });
+    expect(convertStrength(w, { of: "HCl", to: "°Bé" }).in("").toNumber()).toBeCloseTo(20, 6);
+  });
+
+  test("ammonia is read on the light scale", () => {
+    const w = convertStrength("26 °Bé", { of: "NH3", to: "% w/w", baume: "lighter than water" });
+    // the ammonia trade's 26 °Bé is 29.4 % (memory)
+    expect(Math.abs(w.in("%").toNumber() - 29.4)).toBeLessThan(2 * w.standardUncertainty!.toNumber());
+  });
+
+  test("volumes of oxygen come back", () => {
+    const c = convertStrength("100 volumes", { of: "H2O2", to: "mol/L" });
+    expect(convertStrength(c, { of: "H2O2", to: "volumes" }).in("").toNumber()).toBeCloseTo(100, 12);
+  });
+});

@@ -1,0 +1,146 @@
+import { describe, expect, test } from "vitest";
+import {
+  backTitrate,
+  measuredVolume,
+  replicates,
+  type TitrationRequest,
+  titrate,
+  tryBackTitrate,
+  tryReplicates,
+  tryTitrate,
+} from "../../src/amount";
+import { explain } from "../../src/quantity";
+
+describe("replicates", () => {
+  // JCGM 100:2008, 4.2: mean, s(q) = sqrt(sum of squares/(n-1)), u = s/√n; figures by hand.
+  test("give mean, standard deviation and the uncertainty of the mean", () => {
+    const r = replicates(["24.10 mL", "24.15 mL", "24.20 mL"]);
+    expect(r.mean.in("mL").toString()).toBe("24.15");
+    expect(r.standardDeviation!.in("mL").toNumber()).toBeCloseTo(0.05, 12);
+    expect(r.mean.standardUncertainty!.toNumber()).toBeCloseTo(0.05 / Math.sqrt(3), 12);
+    expect(r.concordant).toBe(true);
+  });
+
+  test("tell an outlier and leave it in", () => {
+    const r = replicates(["24.10 mL", "24.15 mL", "24.20 mL", "25.40 mL"]);
+    expect(r.suspect!.outlier).toBe(true);
+    expect(r.suspect!.value.in("mL").toString()).toBe("25.4");
+    expect(r.concordant).toBe(false);
+    expect(r.mean.in("mL").toNumber()).toBeCloseTo(24.4625, 10);
+  });
+
+  test("do not call a spread an outlier", () => {
+    expect(replicates(["24.10 mL", "24.15 mL", "24.25 mL"]).suspect!.outlier).toBe(false);
+  });
+
+  test("of one or of equals have no suspect", () => {
+    expect(replicates(["24.10 mL"]).suspect).toBeUndefined();
+    expect(replicates(["24.10 mL", "24.10 mL", "24.10 mL"]).suspect).toBeUndefined();
+  });
+
+  test("count what is common to all readings once, not divided by their number", () => {
+    const burette = { with: "burette", class: "A", size: "50 mL" } as const;
+    const titres = (["24.10 mL", "24.10 mL", "24.10 mL"] as const).map((v) => measuredVolume(v, burette));
+    expect(replicates(titres).mean.standardUncertainty!.toNumber()).toBeCloseTo(0.05 / Math.sqrt(3), 9);
+  });
+
+  test.each([
+    [[], {}, "amount.readings"],
+    [["1 mL", "1 g"], {}, "quantity.wrong-dimension"],
+    [["1 mL", "2 mL"], { level: 1 }, "amount.outside-range"],
+  ])("%o with %o is refused with %s", (list, options, code) => {
+    const outcome = tryReplicates(list, options);
+    expect(outcome.ok ? "" : outcome.error.code).toBe(code);
+  });
+});
+
+describe("titration", () => {
+  const soda: TitrationRequest = {
+    equation: "Na2CO3 + 2 HCl -> 2 NaCl + CO2 + H2O",
+    titrant: { strength: "0.1000 mol/L", of: "HCl" },
+    titre: ["25.05 mL", "25.00 mL", "25.10 mL"],
+    analyte: "Na2CO3",
+    sample: "0.1500 g",
+  };
+
+  test("reads the proportion from the equation", () => {
+    const result = titrate(soda);
+    expect(result.amount.in("mmol").toNumber()).toBeCloseTo(1.2525, 10);
+    expect(result.massFraction!.in("%").toNumber()).toBeCloseTo((1.2525 * 105.988) / 1.5, 1);
+    expect(result.warnings).toEqual([]);
+  });
+
+  test("takes a blank off", () => {
+    const result = titrate({ ...soda, blank: "0.05 mL" });
+    expect(result.titre.in("mL").toString()).toBe("25");
+  });
+
+  test("takes the proportion as told, and agrees with the equation", () => {
+    const { equation: _, ...rest } = soda;
+    const byEquation = titrate(soda).amount.in("mol").toString();
+    for (const titrantPerAnalyte of [2, "2", 2n])
+      expect(
+        titrate({ ...rest, titrantPerAnalyte })
+          .amount.in("mol")
+          .toString(),
+      ).toBe(byEquation);
+    expect(
+      titrate({ ...rest, titrantPerAnalyte: "1" })
+        .amount.in("mol")
+        .toString(),
+    ).not.toBe(byEquation);
+  });
+
+  test("warns of discordant titres and of an outlier", () => {
+    const result = titrate({ ...soda, titre: ["25.00 mL", "25.05 mL", "25.10 mL", "26.50 mL"] });
+    expect(result.warnings).toHaveLength(2);
+    expect(result.warnings[1]).toContain("Grubbs");
+  });
+
+  test("explains itself from titre to mass fraction", () => {
+    const rules = explain(titrate(soda).massFraction!).steps.map((step) => step.rule);
+    expect(rules).toContain("amount = concentration × volume");
+    expect(rules.at(-1)).toBe("mass fraction = mass of analyte / mass of sample");
+  });
+
+  test.each([
+    [{ titrant: { strength: "0.1 mol/L" }, titre: "20 mL" }, "amount.missing-input"],
+    [{ titrant: { strength: "0.1 mol/L" }, titre: "0 mL", titrantPerAnalyte: 1 }, "amount.not-positive"],
+    [{ titrant: { strength: "0 mol/L" }, titre: "20 mL", titrantPerAnalyte: 1 }, "amount.not-positive"],
+    [{ titrant: { strength: "0.1 mol/L" }, titre: "20 mL", titrantPerAnalyte: 0 }, "amount.not-positive"],
+    [{ titrant: { strength: "0.1 mol/L" }, titre: "1 mL", blank: "2 mL", titrantPerAnalyte: 1 }, "amount.not-possible"],
+    [{ titrant: { strength: "0.1 mol/L" }, titre: [], titrantPerAnalyte: 1 }, "amount.readings"],
+    [{ ...soda, analyte: "KCl" }, "amount.not-in-equation"],
+    [{ titrant: { strength: "5 %", of: "HCl" }, titre: "20 mL", titrantPerAnalyte: 1 }, "amount.ambiguous-percent"],
+  ] as const)("%o is refused with %s", (request, code) => {
+    const outcome = tryTitrate(request as TitrationRequest);
+    expect(outcome.ok ? "" : outcome.error.code).toBe(code);
+  });
+});
+
+describe("back titration", () => {
+  const chalk = {
+    reagent: { strength: "1.000 mol/L" },
+    reagentVolume: "50.00 mL",
+    titrant: { strength: "0.500 mol/L" },
+    titrantPerReagent: 1,
+    reagentPerAnalyte: 2,
+    analyte: "CaCO3",
+  } as const;
+
+  test("by blank and by reagent volume agree", () => {
+    const byReagent = backTitrate({ ...chalk, titre: "60.0 mL" });
+    const byBlank = backTitrate({ ...chalk, titre: "60.0 mL", blank: "100.0 mL" });
+    expect(byReagent.amount.in("mmol").toNumber()).toBeCloseTo(10, 12);
+    expect(byBlank.amount.in("mmol").toNumber()).toBeCloseTo(10, 12);
+  });
+
+  test.each([
+    [{ ...chalk, titre: "120 mL" }, "amount.not-possible"],
+    [{ ...chalk, titre: "60 mL", blank: "50 mL" }, "amount.not-possible"],
+    [{ ...chalk, titre: "60 mL", reagent: undefined }, "amount.missing-input"],
+  ] as const)("%o is refused with %s", (request, code) => {
+    const outcome = tryBackTitrate(request);
+    expect(outcome.ok ? "" : outcome.error.code).toBe(code);
+  });
+});

@@ -1,0 +1,151 @@
+import { describe, expect, test } from "vitest";
+import { parseFormula } from "../../src/formula";
+import { sourceKeys } from "../../src/foundation/bibliography";
+import {
+  crystalWater,
+  formAt,
+  formsInPack,
+  knownForms,
+  stagedDehydration,
+  tryStagedDehydration,
+  withWater,
+} from "../../src/hydrate";
+import { DEHYDRATION } from "../../src/hydrate/data/dehydration";
+import { HYDRATE_FORMS } from "../../src/hydrate/data/forms";
+
+const keys = new Set<string>(sourceKeys());
+
+describe("the table of forms", () => {
+  test("has salts that read, no salt twice, forms that rise in water, sources that resolve", () => {
+    const seen = new Set<string>();
+    for (const { salt, forms } of HYDRATE_FORMS) {
+      const formula = parseFormula(salt);
+      expect(crystalWater(formula).waters.equals(0), salt).toBe(true);
+      expect(seen.has(formula.toHill()), salt).toBe(false);
+      seen.add(formula.toHill());
+      const waters = forms.map((form) => withWater(salt, form.waters)).map((f) => crystalWater(f).waters.valueOf());
+      expect(
+        [...waters].sort((a, b) => a - b),
+        salt,
+      ).toEqual(waters);
+      expect(new Set(waters).size, salt).toBe(waters.length);
+      expect(
+        waters.some((n) => n > 0),
+        salt,
+      ).toBe(true);
+      for (const { source, rangeSource } of forms) {
+        expect(keys).toContain(source);
+        if (rangeSource !== undefined) expect(keys).toContain(rangeSource);
+      }
+    }
+    expect(HYDRATE_FORMS.length).toBeGreaterThan(150);
+  });
+
+  test("has ranges in order that meet and do not overlap", () => {
+    for (const { salt, forms } of HYDRATE_FORMS) {
+      const ranges = forms
+        .filter((form) => form.rangeSource !== undefined)
+        .map(
+          ({ from, upTo }) =>
+            [Number(from ?? Number.NEGATIVE_INFINITY), Number(upTo ?? Number.POSITIVE_INFINITY)] as const,
+        )
+        .sort(([a], [b]) => a - b);
+      ranges.forEach(([low, high], i) => {
+        expect(low, salt).toBeLessThan(high);
+        if (i > 0) expect(low, salt).toBeGreaterThanOrEqual(ranges[i - 1]![1]);
+      });
+    }
+  });
+});
+
+describe("the table of dehydration", () => {
+  test("has forms that read, no form twice, stages that get hotter and lighter, sources that resolve", () => {
+    const seen = new Set<string>();
+    for (const { form, stages, source } of DEHYDRATION) {
+      expect(seen.has(parseFormula(form).toHill()), form).toBe(false);
+      seen.add(parseFormula(form).toHill());
+      expect(keys).toContain(source);
+      const { steps } = stagedDehydration(form);
+      expect(steps).toHaveLength(stages.length);
+      let heat = Number.NEGATIVE_INFINITY;
+      let left = 1;
+      for (const [i, step] of steps.entries()) {
+        const { from, until, per } = stages[i]!;
+        expect(Number(from), form).toBeGreaterThan(heat);
+        if (until !== undefined) expect(Number(until), form).toBeGreaterThan(Number(from));
+        heat = Number(from);
+        const part = step.massFraction.in("").toNumber();
+        expect(part, form).toBeLessThan(left);
+        expect(part, form).toBeGreaterThan(0);
+        left = part;
+        // a stage that only loses water keeps the anhydrous salt
+        if (per === undefined)
+          expect(crystalWater(step.formula).anhydrous.hasSameComposition(crystalWater(form).anhydrous), form).toBe(
+            true,
+          );
+      }
+    }
+  });
+
+  // Mass loss on heating, bench practice compilation section 10 (calculated there on IUPAC 2021 abridged weights).
+  test.each([
+    ["CuSO4·5H2O", "CuSO4", 36.08],
+    ["KAl(SO4)2·12H2O", "KAl(SO4)2", 45.57],
+    ["Mg5(CO3)4(OH)2·4H2O", "MgO", 56.91],
+    ["MgCO3·3H2O", "MgO", 70.87],
+    ["CaC2O4·H2O", "CaCO3", 31.5],
+    ["FeC2O4·2H2O", "Fe2O3", 55.62],
+    ["Ni3(OH)4CO3·4H2O", "NiO", 40.43],
+  ])("%s loses on the way to %s %d %%", (form, residue, loss) => {
+    const step = stagedDehydration(form).steps.find((s) => s.formula.toString() === residue)!;
+    expect(Math.abs(step.loss.in("%").toNumber() - loss)).toBeLessThan(0.015);
+  });
+});
+
+describe("forms of a salt", () => {
+  test("are found from any of them, however written", () => {
+    const all = knownForms("FeSO4").map((form) => form.formula.toString());
+    expect(all).toEqual(["FeSO4", "FeSO4.H2O", "FeSO4.4H2O", "FeSO4.7H2O"]);
+    expect(knownForms("FeSO4·7H2O").map((form) => form.formula.toString())).toEqual(all);
+    expect(knownForms("(NH4)2SO4·FeSO4·6H2O").map((form) => form.waters.toFraction())).toContain("6");
+  });
+
+  test("say which of them a pack may hold", () => {
+    expect(formsInPack("ZnSO4").map((form) => form.formula.toString())).toEqual(["ZnSO4.H2O", "ZnSO4.7H2O"]);
+    expect(formsInPack("C6H8O7").map((form) => form.formula.toString())).toEqual(["C6H8O7", "C6H8O7.H2O"]);
+  });
+
+  test("are none for a salt the table does not know", () => {
+    expect(knownForms("KCl")).toEqual([]);
+  });
+
+  // Transition temperatures as taught: Glauber's salt 32.4 °C, Epsom salt 48 °C, copper sulfate 96 °C (memory of handbooks).
+  test.each([
+    ["Na2SO4", "20 °C", "Na2SO4.10H2O"],
+    ["Na2SO4", "40 °C", "Na2SO4"],
+    ["MgSO4", "47 °C", "MgSO4.7H2O"],
+    ["MgSO4", "49 °C", "MgSO4.6H2O"],
+    ["CuSO4", "90 °C", "CuSO4.5H2O"],
+    ["Na2CO3", "33 °C", "Na2CO3.7H2O"],
+  ] as const)("%s crystallises at %s as %s", (salt, temperature, expected) => {
+    expect(formAt(salt, temperature)!.formula.toString()).toBe(expected);
+  });
+
+  test("stay unsaid outside the reach of the table", () => {
+    expect(formAt("Na2SO4", "-10 °C")).toBeUndefined();
+    expect(formAt("Na2SO4", "120 °C")).toBeUndefined();
+    expect(formAt("CaSO4", "20 °C")).toBeUndefined();
+  });
+});
+
+describe("staged dehydration", () => {
+  test("gives the mass after each stage of a weighed sample", () => {
+    const { steps } = stagedDehydration("CuSO4·5H2O", "5.000 g");
+    expect(steps.map((s) => s.mass!.in("g").toFixed(3))).toEqual(["4.278", "3.557", "3.196", "1.593"]);
+  });
+
+  test("says what is not tabulated", () => {
+    const outcome = tryStagedDehydration("KCl");
+    expect(outcome.ok ? "" : outcome.error.code).toBe("hydrate.unknown-salt");
+  });
+});

@@ -1,0 +1,115 @@
+import { describe, expect, test } from "vitest";
+import {
+  hydrationNumber,
+  meanWater,
+  tryHydrationNumber,
+  tryMeanWater,
+  waterContent,
+  withWater,
+} from "../../src/hydrate";
+import { explain, quantity } from "../../src/quantity";
+
+describe("waters from heating", () => {
+  // Classroom worksheet on a public study-help page (figures only): crucible 53.200 g, with hydrate 58.200 g, after 56.396 g.
+  test("the worksheet's copper sulfate has five", () => {
+    const x = hydrationNumber({ before: "58.200 g", after: "56.396 g", vessel: "53.200 g", anhydrous: "CuSO4" });
+    expect(x.waters.in("").toFixed(0)).toBe("5");
+    expect(x.formula.toString()).toBe("CuSO4.5H2O");
+    expect(x.candidates[0]!.fits).toBe(true);
+  });
+
+  test("carry the readability of the balance, and say which whole numbers it allows", () => {
+    const at = (readability: string) => (value: string) => ({ value, unit: "g", readability }) as const;
+    const coarse = at("0.1");
+    const fine = at("0.001");
+    const weigh = (g: typeof coarse) =>
+      hydrationNumber({ before: g("58.200"), after: g("56.396"), vessel: g("53.200"), anhydrous: "CuSO4" });
+    expect(weigh(fine).candidates.filter((c) => c.fits)).toHaveLength(1);
+    expect(weigh(coarse).waters.standardUncertainty!.toNumber()).toBeGreaterThan(0.1);
+    const fitting = weigh(coarse).candidates.filter((c) => c.fits);
+    expect(fitting[0]!.inUncertainties).toBeDefined();
+    const plain = hydrationNumber({ before: "58.2 g", after: "56.4 g", vessel: "53.2 g", anhydrous: "CuSO4" });
+    expect(plain.candidates[0]!.inUncertainties).toBeUndefined();
+  });
+
+  test("count the vessel once: its uncertainty is in both differences", () => {
+    const x = hydrationNumber({
+      before: "58.200 g",
+      after: "56.396 g",
+      vessel: { value: "53.200", unit: "g", standardUncertainty: "0.010" },
+      anhydrous: "CuSO4",
+    });
+    // only the residue feels the vessel: u(x)/x = 0.010/3.196, plus the atomic weights
+    expect(x.waters.standardUncertainty!.div(x.waters.value).toNumber()).toBeCloseTo(0.01 / 3.196, 4);
+  });
+
+  test("rank known forms with fractions of water among the whole numbers", () => {
+    const plaster = hydrationNumber({ before: "1.066 g", after: "1.000 g", anhydrous: "CaSO4·2H2O" });
+    expect(plaster.formula.toString()).toBe("CaSO4.0.5H2O");
+    expect(plaster.candidates[0]!.known).toBe(true);
+    const cadmium = hydrationNumber({ before: "1.2305 g", after: "1.000 g", anhydrous: "CdSO4" });
+    expect(cadmium.formula.toString()).toBe("3CdSO4.8H2O");
+  });
+
+  test("add what a residue still holds", () => {
+    const full = hydrationNumber({ before: "249.68 g", after: "159.60 g", anhydrous: "CuSO4" });
+    const part = hydrationNumber({
+      before: "249.68 g",
+      after: "177.62 g",
+      anhydrous: "CuSO4",
+      residue: "CuSO4·H2O",
+    });
+    expect(full.waters.in("").toNumber()).toBeCloseTo(5, 2);
+    expect(part.waters.in("").toNumber()).toBeCloseTo(5, 2);
+    expect(explain(part.waters).steps.at(-1)!.rule).toContain("still in the residue");
+  });
+
+  test("find nothing in a dry salt", () => {
+    const x = hydrationNumber({ before: "1.000 g", after: "1.000 g", anhydrous: "NaCl" });
+    expect(x.waters.isZero()).toBe(true);
+    expect(x.formula.toString()).toBe("NaCl");
+  });
+
+  test.each([
+    [{ before: "1 g", after: "2 g", anhydrous: "CuSO4" }, "hydrate.gained-mass"],
+    [{ before: "10 g", after: "5 g", vessel: "5 g", anhydrous: "CuSO4" }, "hydrate.not-positive"],
+    [{ before: "10 g", after: "5 g", anhydrous: "CuSO4", residue: "ZnSO4·H2O" }, "hydrate.no-common-part"],
+    [{ before: "0 g", after: "0 g", anhydrous: "CuSO4" }, "amount.not-positive"],
+    [{ before: "5 g", after: "3 g", anhydrous: "H2O" }, "hydrate.only-water"],
+  ] as const)("%o is refused with %s", (experiment, code) => {
+    const outcome = tryHydrationNumber(experiment);
+    expect(outcome.ok ? "" : outcome.error.code).toBe(code);
+  });
+});
+
+describe("mean water of a weathered salt", () => {
+  test("from the assay undoes the water content", () => {
+    for (const n of [0.5, 1, 5, 7, 10]) {
+      const assay = quantity("1").minus(waterContent(withWater("Na2CO3", n)));
+      expect(meanWater({ salt: "Na2CO3", assay }).waters.in("").toNumber()).toBeCloseTo(n, 10);
+    }
+  });
+
+  test("from drying and from assay agree", () => {
+    const byMass = meanWater({ salt: "Na2CO3", before: "100 g", after: "60 g" });
+    const byAssay = meanWater({ salt: "Na2CO3", assay: "60 %" });
+    expect(byMass.waters.in("").toNumber()).toBeCloseTo(byAssay.waters.in("").toNumber(), 10);
+  });
+
+  test("tells between which known forms it lies, and in what share", () => {
+    const soda = meanWater({ salt: "Na2CO3·10H2O", assay: "60 %" });
+    expect(soda.between!.less.toString()).toBe("Na2CO3.H2O");
+    expect(soda.between!.more.toString()).toBe("Na2CO3.7H2O");
+    const mixed =
+      soda.between!.shareOfMore.in("").toNumber() * 7 + (1 - soda.between!.shareOfMore.in("").toNumber()) * 1;
+    expect(mixed).toBeCloseTo(soda.waters.in("").toNumber(), 10);
+    expect(meanWater({ salt: "Na2CO3", assay: "30 %" }).between).toBeUndefined();
+  });
+
+  test("is refused without figures, or with an assay that is no fraction", () => {
+    const nothing = tryMeanWater({ salt: "Na2CO3" });
+    expect(nothing.ok ? "" : nothing.error.code).toBe("hydrate.missing-input");
+    const much = tryMeanWater({ salt: "Na2CO3", assay: "120 %" });
+    expect(much.ok ? "" : much.error.code).toBe("amount.fraction-above-one");
+  });
+});
