@@ -2,6 +2,7 @@
 
 import { symbolAt } from "../element/symbols";
 import type { Formula } from "../formula/formula";
+import { attempt, type Result } from "../foundation/error";
 import type { Fraction } from "../foundation/fraction";
 import { Equation, type EquationRecord, equationFromJSON } from "./equation";
 import { EquationError } from "./error";
@@ -209,6 +210,17 @@ export function balancedEquationFromJSON(record: EquationRecord): BalancedEquati
   }
   const bare = new Equation(equation.formulas, equation.reactantCount, equation.arrow, undefined, []);
   return new BalancedEquation(bare, primitive(numbers));
+}
+
+/**
+ * {@link balancedEquationFromJSON}, with the outcome as data.
+ *
+ * @category Balancing
+ * @example
+ * tryBalancedEquationFromJSON(JSON.parse(JSON.stringify(balance("H2 + O2 -> H2O")))).ok // => true
+ */
+export function tryBalancedEquationFromJSON(record: EquationRecord): Result<BalancedEquation> {
+  return attempt(() => balancedEquationFromJSON(record));
 }
 
 /** Name of a balance: the element's symbol, or `charge`. */

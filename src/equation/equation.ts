@@ -2,6 +2,7 @@
 // here. Numbers that were not written stay absent; they count as one only where the given ones are checked.
 
 import { type Formula, parseFormula } from "../formula/formula";
+import { attempt, type Result } from "../foundation/error";
 import type { Fraction } from "../foundation/fraction";
 import { EquationError } from "./error";
 import { printEquation } from "./print";
@@ -169,7 +170,8 @@ export function givenOrOne(equation: Equation): Rational[] {
 /**
  * An equation from the plain data that its `toJSON` gave.
  *
- * @throws {EquationError} `equation.not-a-record`; errors of `parseFormula`
+ * @throws {EquationError} `equation.not-a-record`, `equation.empty-term`, `equation.bad-coefficient`; errors of
+ * `parseFormula`
  * @category Balancing
  * @example
  * equationFromJSON(JSON.parse(JSON.stringify(parseEquation("1/2 O2 + H2 -> H2O")))).toString() // => "1/2 O2 + H2 -> H2O"
@@ -177,6 +179,9 @@ export function givenOrOne(equation: Equation): Rational[] {
 export function equationFromJSON(record: EquationRecord): Equation {
   if (!Array.isArray(record?.reactants) || !Array.isArray(record?.products)) {
     throw new EquationError("equation.not-a-record", "this is not an equation as its toJSON gives it");
+  }
+  if (record.reactants.length === 0 || record.products.length === 0) {
+    throw new EquationError("equation.empty-term", "reactants and products each have one formula at least");
   }
   const terms: TermRecord[] = [...record.reactants, ...record.products];
   const given = terms.map(({ coefficient }) => (coefficient === undefined ? undefined : rationalOf(coefficient)));
@@ -187,6 +192,17 @@ export function equationFromJSON(record: EquationRecord): Equation {
     given.some((coefficient) => coefficient !== undefined) ? given : undefined,
     record.remarks ?? [],
   );
+}
+
+/**
+ * {@link equationFromJSON}, with the outcome as data.
+ *
+ * @category Balancing
+ * @example
+ * tryEquationFromJSON({ reactants: [], products: [], arrow: "forward" }).ok // => false
+ */
+export function tryEquationFromJSON(record: EquationRecord): Result<Equation> {
+  return attempt(() => equationFromJSON(record));
 }
 
 function rationalOf(text: string): Rational {

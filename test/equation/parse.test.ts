@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   balance,
@@ -9,6 +10,7 @@ import {
   tryParseEquation,
 } from "../../src/equation";
 import { isPreparativeError } from "../../src/foundation";
+import { CORPUS } from "../data/equation-corpus";
 
 const read = (text: string) => String(parseEquation(text));
 const code = (text: string) => {
@@ -171,6 +173,35 @@ describe("reading equations", () => {
     expect(code(`${"+".repeat(100_000)} -> H2O`)).not.toBe("read");
     expect(code(`H ${"-".repeat(100_000)}> H2O`)).toBe("read");
     expect(code(`H${"1".repeat(100_000)}+2 -> H2O`)).toMatch(/^(formula|equation)\./);
+  });
+});
+
+describe("the quick reader and the careful one", () => {
+  // a second blank before the arrow sends a text to the careful reader
+  const careful = (text: string) => code(text.replace(/ (->|→) /, "  $1 "));
+
+  it("read the whole corpus alike", () => {
+    for (const text of CORPUS) {
+      expect(read(text.replace(" -> ", "  -> ")), text).toBe(read(text));
+      expect(parseEquation(text.replace(" -> ", "  -> ")).remarks).toEqual(parseEquation(text).remarks);
+    }
+  });
+
+  it("accept and refuse alike when a character is put in, taken out or doubled", () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...CORPUS.filter((_, at) => at % 7 === 0)),
+        fc.nat(80),
+        fc.constantFrom("", " ", "+", "-", "(", ")", "[", "2", ".", "·", "e", "H", ">", "="),
+        fc.nat(1),
+        (text, at, character, cut) => {
+          const place = at % text.length;
+          const changed = text.slice(0, place) + character + text.slice(place + cut);
+          expect(careful(changed), changed).toBe(code(changed));
+        },
+      ),
+      { numRuns: 1500 },
+    );
   });
 });
 

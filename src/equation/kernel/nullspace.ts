@@ -1,6 +1,8 @@
 // Exact nullspace of an integer matrix: doubles first, word-size primes where those overflow, BigInt where the entries
 // themselves are large. Deterministic, and nothing approximate leaves. Fractions are not used in any elimination: they
 // are forty times slower.
+import { attempt, type Result } from "../../foundation/error";
+import { EquationError } from "../error";
 import { isInNullspace, nullspaceInBigInts } from "./bareiss";
 import { EXACT, nullspaceInDoubles } from "./doubles";
 import { nullspaceModular } from "./modular";
@@ -23,7 +25,7 @@ export function nullspaceOf(entries: Float64Array, rows: number, columns: number
  *
  * @param matrix - rows of equal length; bigint, or number that is a safe integer
  * @returns as many vectors as the nullspace has dimensions; none when only zero solves it
- * @throws {RangeError} when rows differ in length or an entry is not a whole number
+ * @throws {EquationError} `equation.bad-matrix` when rows differ in length or an entry is no exact whole number
  * @category Balancing
  * @example
  * integerNullspace([[2, 0, -2], [0, 2, -1]]) // => [[2n, 1n, 2n]]
@@ -34,11 +36,12 @@ export function integerNullspace(matrix: readonly (readonly (number | bigint)[])
   const entries = new Float64Array(rows * columns);
   let small = true;
   for (let row = 0, at = 0; row < rows; row++) {
-    if (matrix[row]!.length !== columns) throw new RangeError("the rows of a matrix have one length");
+    if (matrix[row]!.length !== columns)
+      throw new EquationError("equation.bad-matrix", "the rows of a matrix have one length");
     for (const entry of matrix[row]!) {
       const value = Number(entry);
       if (typeof entry === "number" && !Number.isSafeInteger(entry)) {
-        throw new RangeError(`entries are whole numbers below 2^53 or bigint, not ${entry}`);
+        throw new EquationError("equation.bad-matrix", `entries are whole numbers below 2^53 or bigint, not ${entry}`);
       }
       if (Math.abs(value) >= EXACT) small = false;
       entries[at++] = value;
@@ -50,6 +53,17 @@ export function integerNullspace(matrix: readonly (readonly (number | bigint)[])
   if (!vectors.every((vector) => isInNullspace(exact, vector)))
     throw new Error("nullspace failed its own verification");
   return vectors;
+}
+
+/**
+ * {@link integerNullspace}, with the outcome as data.
+ *
+ * @category Balancing
+ * @example
+ * tryIntegerNullspace([[0.5, 1]]).ok // => false
+ */
+export function tryIntegerNullspace(matrix: readonly (readonly (number | bigint)[])[]): Result<bigint[][]> {
+  return attempt(() => integerNullspace(matrix));
 }
 
 /** Big integers below this are kept: making a new one costs as much as the rest of a coefficient. */
