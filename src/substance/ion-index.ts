@@ -70,6 +70,11 @@ export function ionIndex(): IonIndex {
   return built;
 }
 
+/** The ion as a formula writes it: complexes stand in square brackets. */
+export function ionText(row: IonRow): string {
+  return row.formula.includes("(") || ["AuCl4", "PtCl6"].includes(row.formula) ? `[${row.formula}]` : row.formula;
+}
+
 /** Does the metal form cations of its own? */
 export function isCationElement(symbol: string): boolean {
   return ionIndex().elements.get(symbol)?.charges !== undefined;

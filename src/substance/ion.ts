@@ -3,7 +3,7 @@
 import { parseFormula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { readableText, SubstanceError } from "./error";
-import { type Ion, ionIndex } from "./ion-index";
+import { type Ion, ionIndex, ionText } from "./ion-index";
 import { nameOf } from "./name-of";
 import { compositionKey, readNotation } from "./notation";
 import { readingsOf } from "./readings";
@@ -87,7 +87,7 @@ function rootOf(ion: Ion): Ion {
 
 function conjugate(ion: Ion, hydrons: 1 | -1): string | undefined {
   const charge = ion.charge + hydrons;
-  const own = chargedText(ion.row.formula, ion.charge);
+  const own = chargedText(ionText(ion.row), ion.charge);
   if (charge === 0) {
     const neutral = NEUTRAL_KIN[own];
     if (neutral !== undefined) return neutral;
@@ -100,7 +100,7 @@ function conjugate(ion: Ion, hydrons: 1 | -1): string | undefined {
   if (hydrogen === 0) counts.delete("H");
   else counts.set("H", hydrogen);
   const kin = listedIon(counts, charge);
-  return kin === undefined ? undefined : chargedText(kin.row.formula, charge);
+  return kin === undefined ? undefined : chargedText(ionText(kin.row), charge);
 }
 
 function acidFormula(ion: Ion): string {
@@ -111,7 +111,7 @@ function acidFormula(ion: Ion): string {
 }
 
 function entryOf(ion: Ion): IonEntry {
-  const formula = chargedText(ion.row.formula, ion.charge);
+  const formula = chargedText(ionText(ion.row), ion.charge);
   const colour = ion.row.colour;
   const conjugateAcid = conjugate(ion, 1);
   const conjugateBase = ion.counts.has("H") ? conjugate(ion, -1) : undefined;

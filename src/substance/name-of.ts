@@ -120,6 +120,8 @@ function binaryName(part: Part, style: NameStyle): string | undefined {
   const other = elements.get(second!.text);
   if (one === undefined || other?.ide === undefined) return undefined;
   if (one.symbol === "H") return `hydrogen ${other.ide}`;
+  // hydrides of non-metals have names of their own (alkanes, silanes, boranes); counting atoms would name no isomer
+  if (other.symbol === "H") return undefined;
   if (style === "oxidation-numbers") {
     // only asked for inside a name that uses oxidation numbers already
     const oxidation = (second!.count * other.ideCharge!) / first!.count;
@@ -432,4 +434,15 @@ export function namesOf(formula: string | Formula): string[] {
 /** @internal Every way the formula can be read as a salt, likeliest first; for the hazard classes. */
 export function saltsOf(notation: Notation): Salt[] {
   return notation.parts.flatMap((part) => salts(part.counts, part.text).slice(0, 1));
+}
+
+/**
+ * As {@link namesOf}, with the error returned instead of thrown.
+ *
+ * @category Names
+ * @example
+ * tryNamesOf("Fe2O3").ok // => true
+ */
+export function tryNamesOf(formula: string | Formula): Result<string[]> {
+  return attempt(() => namesOf(formula));
 }

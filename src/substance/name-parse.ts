@@ -3,7 +3,7 @@
 import { ELEMENT_WORDS, type ElementWord } from "./data/element-words";
 import type { LigandRow } from "./data/ligands";
 import { LIGANDS } from "./data/ligands";
-import { type Ion, ionIndex } from "./ion-index";
+import { type Ion, ionIndex, ionText } from "./ion-index";
 import { leadingPrefixes, romanNumber } from "./prefixes";
 
 /** One species of a name: an ion, or a metal whose charge the name may leave open. */
@@ -153,7 +153,8 @@ function complexesNamed(word: string): Species[] {
 
 function ionSpecies(ion: Ion, count: number | undefined): Species {
   if (ion.element !== undefined) return { text: ion.element.symbol, group: false, charge: ion.charge, count, ion };
-  return { text: ion.row.formula, group: true, charge: ion.charge, count, ion };
+  const text = ionText(ion.row);
+  return { text, group: !text.startsWith("["), charge: ion.charge, count, ion };
 }
 
 /** Every way a word names a cation. */

@@ -1,4 +1,5 @@
 // A name to everything it can mean: table names, ambiguous trade names, and names read word by word.
+import { attempt, type Result } from "../foundation/error";
 import { AMBIGUOUS } from "./data/ambiguous";
 import { MOLECULES } from "./data/molecules";
 import { readableText } from "./error";
@@ -275,11 +276,11 @@ export function splitHydrate(name: string): { core: string; water: number | unde
   if (text !== name) return { core: text, water: 0 };
   const fraction = /^(.*?),? \((\d+)\/(\d+)\)-?hydrate$/.exec(name);
   if (fraction !== null) return { core: fraction[1]!, water: Number(fraction[3]) / Number(fraction[2]) };
-  const match = /^(.*?),? ([a-z]+?|\d+(?:\.\d+)?|\d+\/\d+)?[- ]?hydrate$/.exec(name);
-  if (match === null) return undefined;
-  if (match[2] === undefined) return { core: match[1]!, water: undefined };
-  const water = hydrateNumber(match[2]);
-  return water === undefined ? undefined : { core: match[1]!, water };
+  const bare = /^(.*) hydrate$/.exec(name);
+  if (bare !== null) return { core: bare[1]!, water: undefined };
+  const match = /^(.*?),? ([a-z]+|\d+(?:\.\d+)?|\d+\/\d+)-?hydrate$/.exec(name);
+  const water = match === null ? undefined : hydrateNumber(match[2]!);
+  return water === undefined ? undefined : { core: match![1]!, water };
 }
 
 function withWater(formula: string, water: number): string {
@@ -372,4 +373,15 @@ export function readingsOf(name: string, options: ReadingOptions = {}): NameRead
       notes: respelled,
     };
   });
+}
+
+/**
+ * As {@link readingsOf}, with the error returned instead of thrown.
+ *
+ * @category Names
+ * @example
+ * tryReadingsOf("lime").ok // => true
+ */
+export function tryReadingsOf(name: string, options?: ReadingOptions): Result<NameReading[]> {
+  return attempt(() => readingsOf(name, options));
 }

@@ -1,6 +1,7 @@
 // Search over the registry and the shop table: name, mineral, formula, element, ion, number; ranked, forgiving of slips.
 // One index of words and keys, built on first use; a query walks it once.
 
+import { attempt, type Result } from "../foundation/error";
 import { REGISTRY, type RegistryRow } from "./data/registry";
 import { SHOP_MATERIALS } from "./data/shop-materials";
 import { readableText } from "./error";
@@ -126,7 +127,7 @@ function entryScore(key: string, scores: readonly Float64Array[], one: Entry): n
   }
   // of two entries that hold all the words, the one with fewer others is nearer
   const fullness = scores.length / Math.max(scores.length, one.words.length);
-  return 0.9 * (total / scores.length) * (0.7 + 0.3 * fullness);
+  return (one.by === "name" ? 0.9 : 0.87) * (total / scores.length) * (0.7 + 0.3 * fullness);
 }
 
 const MOST_WORDS = 12;
@@ -214,4 +215,15 @@ function byElementOrIon(asked: string, key: string, add: Add): void {
     if (word === undefined) continue;
     for (const one of entries) if (one.by === "name" && one.words.includes(word)) add(one.row, ion, "ion", 0.5);
   }
+}
+
+/**
+ * As {@link search}, with the error returned instead of thrown.
+ *
+ * @category Substances
+ * @example
+ * trySearch("").ok // => false
+ */
+export function trySearch(text: string, options?: SearchOptions): Result<SearchHit[]> {
+  return attempt(() => search(text, options));
 }
