@@ -15,7 +15,9 @@ export interface Supplied {
   readonly amount: Quantity<"amount of substance">;
   /** Amount over what the extent uses, as a share of what is used. */
   readonly excess: Quantity;
-  /** Amount left over. */
+  /** Amount over the amount the extent uses: 1 is exactly enough. */
+  readonly timesStoichiometric: Quantity<"number">;
+  /** Amount left over; below zero if it falls short although it was meant to be in excess. */
   readonly left: Quantity<"amount of substance">;
   readonly limiting: boolean;
 }
@@ -68,43 +70,37 @@ export function accountFor(
 ): Account {
   const amounts = materials.map((material, i) => {
     const { name } = material.shelf;
-    const { symbol } = portions[i]!;
-    return material.amountIn(
-      symbol === undefined ? portions[i]!.named({ symbol: `m(${name})`, label: `${name} taken` }) : portions[i]!,
-    );
+    const { symbol, dimension } = portions[i]!;
+    const portion =
+      symbol === undefined
+        ? portions[i]!.named({ symbol: `${dimension === "volume" ? "V" : "m"}(${name})`, label: `${name} taken` })
+        : portions[i]!;
+    return material.amountIn(portion);
   });
+  return accountOfAmounts(materials, portions, amounts, reactants, products);
+}
+
+/** The account for amounts of substance already known, in the order of `materials`. */
+export function accountOfAmounts(
+  materials: readonly Material[],
+  portions: readonly Quantity[],
+  amounts: readonly Quantity[],
+  reactants: readonly Species[],
+  products: readonly Species[],
+): Account {
   const totals = new Map<Species, Quantity>();
   materials.forEach(({ species }, i) => {
     const before = totals.get(species);
     totals.set(species, before === undefined ? amounts[i]! : before.plus(amounts[i]!));
   });
-  const candidates = [...totals].map(([species, amount]) => ({
-    species,
-    extent: amount.dividedBy(species.coefficient).named({
-      symbol: `ξ(${species.name})`,
-      label: `extent that ${species.name} allows`,
-      rule: "extent = amount / coefficient",
-    }),
-  }));
-  if (candidates.length === 0)
-    throw new PlanError("plan.missing-material", "no material supplies a reactant of the equation");
-  const extent =
-    candidates.length === 1
-      ? candidates[0]!.extent
-      : smallest(
-          candidates.map((c) => c.extent),
-          {
-            symbol: "ξ",
-            label: "extent of the reaction",
-            rule: "the reaction stops when the first material is used up",
-          },
-        );
-  const limitingSpecies = candidates.find((c) => c.extent.compare(extent) === 0)!.species;
+  // A species of which any material is meant to be in excess cannot be what the batch is planned to run out of.
+  const inExcess = new Set(materials.filter((m) => m.shelf.inExcess === true).map((m) => m.species));
+  const { extent, limiting } = extentOf(new Map([...totals].filter(([species]) => !inExcess.has(species))));
   const supplied = materials.map((material, i) => {
     const { species } = material;
     const used = extent.times(species.coefficient);
-    const left = totals
-      .get(species)!
+    const total = totals.get(species)!;
+    const left = total
       .minus(used)
       .named({ symbol: `n(${species.name}, left)`, rule: "amount left = amount taken - amount used" });
     return {
@@ -114,8 +110,13 @@ export function accountFor(
       portion: portions[i]!,
       amount: amounts[i]!,
       left,
+      timesStoichiometric: total.dividedBy(used).named({
+        symbol: `times(${species.name})`,
+        label: `${species.name} over what is used of it`,
+        rule: "amount taken / amount used",
+      }),
       excess: left.dividedBy(used).to("%"),
-      limiting: species === limitingSpecies,
+      limiting: species === limiting,
     };
   });
   const isSupplied = (species: Species): boolean => totals.has(species);
@@ -126,6 +127,33 @@ export function accountFor(
     formed: products.map((species) => formedBy(extent, species)),
     taken: reactants.filter((species) => !isSupplied(species)).map((species) => formedBy(extent, species)),
   };
+}
+
+/** How far the reaction can go, and the species that stops it. */
+function extentOf(totals: ReadonlyMap<Species, Quantity>): { extent: Quantity; limiting: Species } {
+  const candidates = [...totals].map(([species, amount]) => ({
+    species,
+    extent: amount.dividedBy(species.coefficient).named({
+      symbol: `ξ(${species.name})`,
+      label: `extent that ${species.name} allows`,
+      rule: "extent = amount / coefficient",
+    }),
+  }));
+  const first = candidates[0];
+  if (first === undefined)
+    throw new PlanError("plan.missing-material", "no material supplies a reactant that could run out", {
+      hint: "give the amount of at least one material that is not there in excess",
+    });
+  if (candidates.length === 1) return { extent: first.extent, limiting: first.species };
+  const extent = smallest(
+    candidates.map((c) => c.extent),
+    {
+      symbol: "ξ",
+      label: "extent of the reaction",
+      rule: "the reaction stops when the first material is used up",
+    },
+  );
+  return { extent, limiting: candidates.find((c) => c.extent.compare(extent) === 0)!.species };
 }
 
 /** Smallest step of an instrument, as the reading's uncertainty: value and tare are two readings of half a step. */

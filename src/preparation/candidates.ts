@@ -17,7 +17,14 @@ export interface Candidate {
 const CARBONATES: Readonly<Record<string, readonly string[]>> = {
   Cu: ["Cu2(OH)2CO3", "Cu3(OH)2(CO3)2", "CuCO3"],
   Zn: ["Zn5(CO3)2(OH)6", "ZnCO3"],
-  Mg: ["Mg5(CO3)4(OH)2·4H2O", "Mg4(CO3)3(OH)2·3H2O", "MgCO3·3H2O", "MgCO3"],
+  Mg: [
+    "Mg5(CO3)4(OH)2·4H2O",
+    "Mg4(CO3)3(OH)2·3H2O",
+    "Mg4(CO3)3(OH)2·4H2O",
+    "Mg5(CO3)4(OH)2·5H2O",
+    "MgCO3·3H2O",
+    "MgCO3",
+  ],
   Ni: ["Ni3(CO3)(OH)4·4H2O", "Ni3(CO3)(OH)4", "NiCO3"],
   Co: ["Co2(OH)2CO3", "CoCO3"],
   Pb: ["Pb3(CO3)2(OH)2", "PbCO3"],
@@ -38,6 +45,13 @@ const isCarbonate = (formula: Formula): boolean => /CO3/.test(formula.toString()
 export function isKnownCarbonate(formula: Formula): boolean {
   const key = keyElement(formula);
   return key !== undefined && isCarbonate(formula) && CARBONATES[key] !== undefined;
+}
+
+/** The carbonates of the same metal as a product, other than itself; none for what is no carbonate. */
+export function carbonatesLike(product: Formula): Formula[] {
+  const key = keyElement(product);
+  if (key === undefined || !isCarbonate(product)) return [];
+  return (CARBONATES[key] ?? []).map((text) => parseFormula(text)).filter((f) => !f.hasSameComposition(product));
 }
 
 export function candidatesFor(product: Formula, formed: Formed, extra: readonly string[]): Candidate[] {

@@ -8,6 +8,16 @@ export type { Feed as MaterialFeed, Liquor } from "./feed";
 export type { Isolation, WashSchedule } from "./isolation";
 export type { Plan, PlanRecord, Weighing } from "./plan";
 export { planFromJSON, planPreparation, tryPlanPreparation } from "./plan";
+export type {
+  Recipe,
+  RecipeCheck,
+  RecipeFinding,
+  RecipeFindingCode,
+  RecipeGas,
+  RecipeMaterial,
+  RecipeYield,
+} from "./recipe";
+export { checkRecipe, tryCheckRecipe } from "./recipe";
 export type { PlanRequest, Portion, Scale, ShelfMaterial, Washing } from "./request";
 export type { Change, Dryness, Observations, Run, RunRecord } from "./run";
 export { recordRun, runFromJSON, tryRecordRun } from "./run";

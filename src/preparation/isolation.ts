@@ -4,14 +4,12 @@ import { type Quantity, quantity, sum } from "../quantity";
 import {
   type KindOfSolid,
   retainedLiquor,
-  solubilityRule,
   tryResidual,
-  trySolubilityOf,
   tryWashPlan,
   tryWaterToDissolve,
   type WashPlan,
 } from "../solubility";
-import { isKnownCarbonate } from "./candidates";
+import { fateOf } from "./fate";
 import type { Species } from "./material";
 import type { Setting } from "./setting";
 
@@ -46,24 +44,11 @@ export type WashSchedule =
     }
   | { readonly missing: string };
 
-/** A product that dissolves to less than this in 100 g of water is filtered off, not crystallised. */
-const FALLS_OUT_BELOW = "1 g";
-
 export function isolationOf({ product, temperature }: Setting, theory: Quantity): Isolation {
   const { name, formula } = product;
-  const known = trySolubilityOf(formula, temperature);
-  if (!known.ok) {
-    if (isKnownCarbonate(formula))
-      return { how: "precipitate", why: `${name} is a carbonate of a metal that is no alkali: insoluble by rule` };
-    const rule = solubilityRule(formula);
-    if (rule?.class === "insoluble") return { how: "precipitate", why: `${name} is insoluble by rule: ${rule.rule}` };
-    return { how: "unknown", missing: `solubility of ${name}` };
-  }
-  const { perHundredGramsWater } = known.value;
-  const shown = perHundredGramsWater.format({ significant: 2, uncertainty: "none" });
-  if (perHundredGramsWater.compare(FALLS_OUT_BELOW) < 0) {
-    return { how: "precipitate", why: `100 g of water holds only ${shown} of ${name}` };
-  }
+  const { fallsOut, perHundredGramsWater, why } = fateOf(formula, temperature);
+  if (fallsOut === true) return { how: "precipitate", why };
+  if (perHundredGramsWater === undefined) return { how: "unknown", missing: `solubility of ${name}` };
   const water = tryWaterToDissolve({ formula, mass: theory, temperature });
   const kept = tryResidual({ formula, water: "100 g", temperature });
   if (!water.ok || !kept.ok) return { how: "unknown", missing: `water that holds ${name}` };
@@ -72,12 +57,12 @@ export function isolationOf({ product, temperature }: Setting, theory: Quantity)
     perHundredGramsWater,
     waterToSaturate: water.value.water,
     keptByHundredGrams: kept.value.mass,
-    why: `${name} dissolves well (${shown} anhydrous in 100 g of water): boil the liquor down and let it crystallise`,
+    why: `${why}: boil the liquor down and let it crystallise`,
   };
 }
 
 /** How much liquor a cake of this product is likely to hold. */
-function kindOfCake(formula: Formula): KindOfSolid {
+export function kindOfCake(formula: Formula): KindOfSolid {
   const text = formula.toString();
   const hydroxide = /OH/.test(text);
   if (/CO3/.test(text)) return hydroxide ? "basic carbonate" : "dense precipitate";

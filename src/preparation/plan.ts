@@ -75,7 +75,10 @@ function dissolvedIn(setting: Setting, account: Account, feeds: readonly Feed[])
   const { products, product, materials } = setting;
   const byProducts = products
     .map((species, i) => ({ species, amount: account.formed[i]!.amount }))
-    .filter(({ species }) => species !== product && species.formula.toHill() !== "H2O" && !isGas(species.formula));
+    .filter(
+      ({ species }) =>
+        species !== product && species.formula.toHill() !== "H2O" && !isGas(species.formula, setting.wet),
+    );
   const excess = materials.flatMap(({ species }, i) => {
     const { how } = feeds[i]!;
     return how === "dissolve" || how === "solution" ? [{ species, amount: account.supplied[i]!.left }] : [];
@@ -102,7 +105,7 @@ export function batchOf(setting: Setting, portions: readonly Quantity[]) {
     products.map((species, i) => ({
       formed: account.formed[i]!,
       hill: species.formula.toHill(),
-      gas: isGas(species.formula),
+      gas: isGas(species.formula, setting.wet),
     })),
     { temperature, pressure },
   );

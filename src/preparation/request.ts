@@ -28,6 +28,8 @@ export interface ShelfMaterial {
   readonly available?: Portion | undefined;
   /** Amount over what the equation asks for; 0 % unless told. */
   readonly excess?: QuantityLike<"number" | "mass fraction", `${number} %`> | undefined;
+  /** Taken in excess on purpose: never reckoned as what runs out. */
+  readonly inExcess?: boolean | undefined;
   /** Anything to print beside it: where it comes from, that it is invented. */
   readonly note?: string | undefined;
 }

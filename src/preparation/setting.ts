@@ -15,6 +15,8 @@ export interface Setting {
   readonly products: readonly Species[];
   readonly product: Species;
   readonly materials: readonly Material[];
+  /** Water is there: gases that it keeps stay in it. */
+  readonly wet: boolean;
   readonly temperature: Quantity<"temperature">;
   readonly pressure: Quantity<"pressure">;
   readonly steps: { readonly mass: Quantity; readonly volume: Quantity };
@@ -51,6 +53,7 @@ export function settingOf(request: PlanRequest): Setting {
     products,
     product,
     materials: request.materials.map((material) => readMaterial(material, reactants)),
+    wet: reactants.length > 1,
     temperature: expectDimension(request.temperature ?? "20 °C", "temperature", "temperature", {
       symbol: "T",
       label: "temperature of room and solutions",

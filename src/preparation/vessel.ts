@@ -14,18 +14,22 @@ const GASES: readonly string[] = [
   "NO2",
   "N2O",
   "Cl2",
-  "HCl",
-  "SO2",
+  "ClH",
+  "O2S",
   "H2S",
   "H3N",
   "CO",
   "CHN",
   "CH4",
   "C2H2",
+  "BrH",
+  "HI",
+  "FH",
+  "H3P",
 ];
 
 /** Gases that belong under a hood whatever the quantity. */
-const HOOD: readonly string[] = ["NO", "NO2", "Cl2", "HCl", "SO2", "H2S", "CO", "CHN"];
+const HOOD: readonly string[] = ["NO", "NO2", "Cl2", "ClH", "O2S", "H2S", "CO", "CHN"];
 
 export interface GasEvolved {
   readonly formula: string;
@@ -49,9 +53,14 @@ export interface Vessel {
 /** Usual sizes of beakers, jars and buckets, in mL (common practice, no source). */
 const SIZES = [50, 100, 250, 400, 600, 800, 1000, 2000, 3000, 5000, 10_000, 15_000, 20_000, 30_000, 50_000, 100_000];
 
-/** Does this species leave as gas? A phase written in the equation decides; else the list above. */
-export function isGas(formula: BalancedEquation["reactants"][number]["formula"]): boolean {
-  return formula.phase === undefined ? GASES.includes(formula.toHill()) : formula.phase === "g";
+/** Gases that water holds on to: they stay in a wet batch. */
+const KEPT_BY_WATER = new Set(["ClH", "H3N", "BrH", "HI", "FH"]);
+
+/** Does this species leave as gas? A phase written in the equation decides; else the lists above. */
+export function isGas(formula: BalancedEquation["reactants"][number]["formula"], wet: boolean): boolean {
+  if (formula.phase !== undefined) return formula.phase === "g";
+  const hill = formula.toHill();
+  return GASES.includes(hill) && !(wet && KEPT_BY_WATER.has(hill));
 }
 
 export function gasesOf(
