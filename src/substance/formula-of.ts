@@ -5,8 +5,9 @@ import { attempt, type Result } from "../foundation/error";
 import { readableText, SubstanceError } from "./error";
 import { knownWords, splitWords } from "./name-parse";
 import { readNotation } from "./notation";
-import { type ReadingOptions, readingsOf, splitHydrate } from "./readings";
+import { type ReadingOptions, readingsOf } from "./readings";
 import { kinOf, registryIndex } from "./registry-index";
+import { splitHydrate } from "./rule-readings";
 import { nameKey, plainName, slips } from "./words";
 
 /** Names nearest to one that is not known: registry names, and the name with each word put right. */

@@ -1,5 +1,4 @@
 // Look-ups over the registry, built on first use: by composition, by name, by composition without crystal water.
-import { PHYSICAL, type PhysicalRow } from "./data/physical";
 import { REGISTRY, type RegistryRow } from "./data/registry";
 import { anhydrousKey, formulaKey, type Notation, readNotation } from "./notation";
 import { nameKey } from "./words";
@@ -16,7 +15,6 @@ interface RegistryIndex {
   readonly byFormula: ReadonlyMap<string, RegistryRow>;
   readonly byName: ReadonlyMap<string, readonly NamedRow[]>;
   readonly byCore: ReadonlyMap<string, readonly RegistryRow[]>;
-  readonly physical: ReadonlyMap<string, PhysicalRow>;
 }
 
 let built: RegistryIndex | undefined;
@@ -49,8 +47,7 @@ export function registryIndex(): RegistryIndex {
     push(byCore, anhydrousKey(notation).key, row);
     for (const named of namesOfRow(row)) push(byName, nameKey(named.name), named);
   }
-  const physical = new Map(PHYSICAL.map((row) => [row.formula, row] as const));
-  built = { byFormula, byName, byCore, physical };
+  built = { byFormula, byName, byCore };
   return built;
 }
 
@@ -67,11 +64,6 @@ export function rowsNamed(name: string): readonly NamedRow[] {
 /** Rows that differ from the formula by crystal water only, the formula itself included. */
 export function kinOf(notation: Notation): readonly RegistryRow[] {
   return registryIndex().byCore.get(anhydrousKey(notation).key) ?? [];
-}
-
-/** Physical data by the table's own formula text. */
-export function physicalOf(formula: string): PhysicalRow | undefined {
-  return registryIndex().physical.get(formula);
 }
 
 let byNumber: ReadonlyMap<string, RegistryRow> | undefined;

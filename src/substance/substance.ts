@@ -5,7 +5,7 @@ import { type Formula, molarMass } from "../formula";
 import { cite, type SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, quantity } from "../quantity";
-import type { PhysicalRow } from "./data/physical";
+import { PHYSICAL, type PhysicalRow } from "./data/physical";
 import type { RegistryRow } from "./data/registry";
 import { THERMAL, type ThermalRow, type ThermalStepRow } from "./data/thermal-steps";
 import { readableText, SubstanceError } from "./error";
@@ -13,7 +13,7 @@ import { unknownNameError } from "./formula-of";
 import { namesOf, tryNameOf } from "./name-of";
 import { formulaKey, type Notation, readNotation } from "./notation";
 import { type NameReading, readingsOf } from "./readings";
-import { kinOf, namesOfRow, physicalOf, rowOf, rowWithNumber } from "./registry-index";
+import { kinOf, namesOfRow, rowOf, rowWithNumber } from "./registry-index";
 import { asNotation } from "./resolve";
 
 /** What heat does first, in degrees Celsius; no temperature where none is known. */
@@ -34,6 +34,14 @@ export interface ThermalStep {
   readonly remains: readonly { readonly formula: string; readonly coefficient: string }[];
   /** Mass of what remains by the mass of one formula unit of the substance. */
   readonly massLeft: Quantity;
+}
+
+let physical: ReadonlyMap<string, PhysicalRow> | undefined;
+
+/** Physical data by the registry's formula text. */
+function physicalOf(formula: string): PhysicalRow | undefined {
+  physical ??= new Map(PHYSICAL.map((row) => [row.formula, row] as const));
+  return physical.get(formula);
 }
 
 let thermal: ReadonlyMap<string, ThermalRow> | undefined;

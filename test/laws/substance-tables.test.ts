@@ -19,7 +19,7 @@ import {
   SUPPLEMENTAL_STATEMENTS,
 } from "../../src/substance/data/statements";
 import { THERMAL, type ThermalAmount } from "../../src/substance/data/thermal-steps";
-import { ruleFormulas } from "../../src/substance/readings";
+import { ruleFormulas } from "../../src/substance/rule-readings";
 
 const keys = new Set<string>(sourceKeys());
 const sameParts = (a: string | Formula, b: string): boolean =>

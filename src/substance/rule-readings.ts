@@ -1,0 +1,237 @@
+// What the rules make of a name, word by word: molecules, acids, elements, binary compounds, salts, ions, crystal water.
+import { MOLECULES } from "./data/molecules";
+import { ionIndex } from "./ion-index";
+import { anionsNamed, cationsNamed, elementNamed, neutralComplexes, type Species, splitWords } from "./name-parse";
+import { tryReadNotation } from "./notation";
+import { hydrateNumber, leadingPrefixes } from "./prefixes";
+import { rowOf } from "./registry-index";
+import { balanced, saltText } from "./stoichiometry";
+import { plainName } from "./words";
+
+/** A meaning before it is dressed up. */
+export interface Found {
+  readonly formula: string;
+  readonly decides: string;
+}
+
+let molecules: ReadonlyMap<string, string> | undefined;
+let acids: ReadonlyMap<string, string> | undefined;
+
+function moleculeNamed(name: string): string | undefined {
+  molecules ??= new Map(
+    MOLECULES.flatMap((row) =>
+      [row.name, ...(row.also ?? []), ...(row.solution === undefined ? [] : [row.solution])].map(
+        (n) => [n.toLowerCase(), row.formula] as const,
+      ),
+    ),
+  );
+  return molecules.get(name);
+}
+
+/** The registry's own writing of a formula, where the composition is listed. */
+export function registryWriting(formula: string): string {
+  const notation = tryReadNotation(formula);
+  return (notation === undefined ? undefined : rowOf(notation)?.formula) ?? formula;
+}
+
+/** `sulfuric acid` to `H2SO4`. */
+function acidNamed(name: string): string | undefined {
+  if (acids === undefined) {
+    const map = new Map<string, string>();
+    for (const { row } of ionIndex().anions) {
+      if (row.acid === undefined) continue;
+      const n = -row.charge;
+      const hydrogens = `H${n === 1 ? "" : n}`;
+      const formula = /COO$/.test(row.formula) ? `${row.formula}H` : `${hydrogens}${row.formula}`;
+      map.set(row.acid, formula);
+      // older names of the anion give older names of the acid: pyrosulfate, pyrosulfuric
+      for (const also of row.also ?? []) {
+        const stem = /^(ortho|meta|pyro|per|hypo|di)/.exec(also)?.[0];
+        const adjective = row.acid.replace(/ acid$/, "");
+        if (stem !== undefined && row.acid.endsWith("ic acid") && also.endsWith("ate")) {
+          map.set(`${stem}${adjective.replace(/^(ortho|meta|pyro|peroxodi|peroxo|di)/, "")} acid`, formula);
+        }
+      }
+    }
+    map.set("sulfurous acid", "H2SO3");
+    map.set("phosphorous acid", "H3PO3");
+    map.set("hypophosphorous acid", "H3PO2");
+    acids = map;
+  }
+  return acids.get(name);
+}
+
+/** Two non-metals, or a metal with prefixes throughout: dinitrogen pentoxide. */
+function binaryNamed(name: string): string[] {
+  const words = name.split(" ");
+  if (words.length !== 2) return [];
+  const fronts: { symbol: string; n: number; told: boolean }[] = [];
+  const front = elementNamed(words[0]!);
+  if (front !== undefined) fronts.push({ symbol: front.symbol, n: 1, told: false });
+  for (const { n, rest } of leadingPrefixes(words[0]!)) {
+    const word = elementNamed(rest);
+    if (word !== undefined) fronts.push({ symbol: word.symbol, n, told: true });
+  }
+  const ides = ionIndex().anions.filter((ion) => ion.element !== undefined);
+  const backs: { symbol: string; n: number; told: boolean }[] = [];
+  const add = (rest: string, n: number, told: boolean) => {
+    const ion = ides.find((one) => one.row.name === rest);
+    if (ion !== undefined) backs.push({ symbol: ion.element!.symbol, n, told });
+  };
+  add(words[1]!, 1, false);
+  for (const { n, rest } of leadingPrefixes(words[1]!)) add(rest, n, true);
+  const found: string[] = [];
+  for (const one of fronts)
+    for (const other of backs) {
+      const metal = ionIndex().elements.get(one.symbol)?.charges !== undefined;
+      // a metal without any prefix is a salt, balanced elsewhere; HCl and SiC carry none
+      if (metal && !one.told && !other.told) continue;
+      if (one.symbol === "H" && !one.told && !other.told) {
+        const charge = ionIndex().elements.get(other.symbol)!.ideCharge!;
+        found.push(`H${charge === 1 ? "" : charge}${other.symbol}`);
+        continue;
+      }
+      found.push(`${one.symbol}${one.n === 1 ? "" : one.n}${other.symbol}${other.n === 1 ? "" : other.n}`);
+    }
+  return found;
+}
+
+/** Non-metal with an oxidation number: phosphorus(V) chloride. */
+function numberedNonMetal(name: string): string[] {
+  const match = /^([a-z]+) ?\(([ivx]+)\) ([a-z]+)$/.exec(name);
+  if (match === null) return [];
+  const word = elementNamed(match[1]!);
+  if (word === undefined || word.charges !== undefined) return [];
+  const anion = ionIndex().anions.find((ion) => ion.element !== undefined && ion.row.name === match[3]);
+  const oxidation = ["", "i", "ii", "iii", "iv", "v", "vi", "vii", "viii"].indexOf(match[2]!);
+  if (anion === undefined || oxidation < 1) return [];
+  const size = -anion.charge;
+  const divisor = (a: number, b: number): number => (b === 0 ? a : divisor(b, a % b));
+  const g = divisor(oxidation, size);
+  const count = (n: number) => (n === 1 ? "" : String(n));
+  return [`${word.symbol}${count(size / g)}${anion.element!.symbol}${count(oxidation / g)}`];
+}
+
+/** A salt, word by word. */
+function saltsNamed(name: string): Found[] {
+  const words = splitWords(name);
+  if (words.length < 2 || words.length > 8) return [];
+  const asCation = words.map((word) => cationsNamed(word));
+  const asAnion = words.map((word) => anionsNamed(word));
+  const found = new Map<string, Found>();
+  for (let split = 1; split < words.length; split += 1) {
+    if (
+      asCation.slice(0, split).some((one) => one.length === 0) ||
+      asAnion.slice(split).some((one) => one.length === 0)
+    )
+      continue;
+    for (const choice of choices([...asCation.slice(0, split), ...asAnion.slice(split)])) {
+      const cations = choice.slice(0, split);
+      for (const salt of balanced(cations, choice.slice(split))) {
+        const formula = registryWriting(saltText(salt));
+        const number = salt.cations.find((one) => one.species.charge === undefined);
+        const decides =
+          salt.open === "charge" && number !== undefined
+            ? `the label says ${number.species.element!.name}(${["0", "I", "II", "III", "IV", "V", "VI", "VII", "VIII"][number.charge]})`
+            : salt.open === "proportions"
+              ? "the simplest proportions; the name does not tell them"
+              : "";
+        if (!found.has(formula) || decides === "") found.set(formula, { formula, decides });
+      }
+    }
+  }
+  // where prefixes settle the proportions, a guess at a charge has no place: tin disulfide
+  const all = [...found.values()];
+  const settled = all.filter((one) => one.decides === "");
+  return settled.length > 0 ? settled : all;
+}
+
+/** Every combination of one reading per word, at most 64. */
+function choices(options: readonly (readonly Species[])[]): Species[][] {
+  let all: Species[][] = [[]];
+  for (const option of options) all = all.flatMap((chosen) => option.map((one) => [...chosen, one])).slice(0, 64);
+  return all;
+}
+
+const SIGNED = /^(.*?) ?\((\d+)([+-])\)$/;
+
+/** A charged species by itself: sulfate ion, iron(3+), hexacyanidoferrate(II). */
+function ionsNamed(name: string): Found[] {
+  const bare = name.replace(/ (ion|anion|cation)$/, "");
+  const told = bare !== name || SIGNED.test(name);
+  const found = new Map<string, Found>();
+  if (bare === "hydron" || (told && bare === "hydrogen")) return [{ formula: "H^+", decides: "" }];
+  const counted = SIGNED.exec(bare);
+  if (counted !== null) {
+    // dimercury(2+), triiodide(1-): the charge is that of the whole
+    for (const { n, rest } of [{ n: 1, rest: counted[1]! }, ...leadingPrefixes(counted[1]!)]) {
+      const word =
+        elementNamed(rest) ??
+        ionIndex().anions.find((ion) => ion.row.name === rest && ion.element !== undefined)?.element;
+      if (word === undefined) continue;
+      const size = counted[2] === "1" ? "" : counted[2];
+      return [{ formula: `${word.symbol}${n === 1 ? "" : n}^${size}${counted[3]}`, decides: "" }];
+    }
+  }
+  for (const species of [...anionsNamed(bare), ...cationsNamed(bare)]) {
+    if (species.charge === undefined || (species.count ?? 1) !== 1 || species.charge === 0) continue;
+    // "iron" alone is the metal; "sulfate" alone can only be the ion
+    if (species.element !== undefined && !told && !/\(/.test(bare)) continue;
+    const size = Math.abs(species.charge);
+    const formula = `${species.text}^${size === 1 ? "" : size}${species.charge < 0 ? "-" : "+"}`;
+    found.set(formula, { formula, decides: "" });
+  }
+  const all = [...found.values()];
+  return all.length === 1 ? all : all.map((one) => ({ ...one, decides: `charge of ${one.formula}` }));
+}
+
+/** An element by its name: iron, dioxygen. */
+function elementsNamed(name: string): string[] {
+  const word = elementNamed(name);
+  if (word !== undefined) return [word.symbol];
+  for (const { n, rest } of leadingPrefixes(name)) {
+    const other = elementNamed(rest);
+    if (other !== undefined) return [`${other.symbol}${n}`];
+  }
+  return [];
+}
+
+/** One component without water: its meanings by rule. */
+export function componentReadings(name: string): Found[] {
+  const exact = moleculeNamed(name) ?? acidNamed(name);
+  if (exact !== undefined) return [{ formula: registryWriting(exact), decides: "" }];
+  const complex = neutralComplexes(name).map((species) => species.text);
+  const simple = [...complex, ...elementsNamed(name), ...numberedNonMetal(name)];
+  if (simple.length > 0) return [{ formula: registryWriting(simple[0]!), decides: "" }];
+  const salts = saltsNamed(name);
+  if (salts.length > 0) return salts;
+  const binary = binaryNamed(name);
+  if (binary.length > 0) return [{ formula: registryWriting(binary[0]!), decides: "" }];
+  return ionsNamed(name);
+}
+
+/** Crystal water split off the end of a name. */
+export function splitHydrate(name: string): { core: string; water: number | undefined } | undefined {
+  const text = name.replace(/,? anhydrous$|^anhydrous /, "");
+  if (text !== name) return { core: text, water: 0 };
+  const fraction = /^(.*?),? \((\d+)\/(\d+)\)-?hydrate$/.exec(name);
+  if (fraction !== null) return { core: fraction[1]!, water: Number(fraction[3]) / Number(fraction[2]) };
+  const bare = /^(.*) hydrate$/.exec(name);
+  if (bare !== null) return { core: bare[1]!, water: undefined };
+  const match = /^(.*?),? ([a-z]+|\d+(?:\.\d+)?|\d+\/\d+)-?hydrate$/.exec(name);
+  const water = match === null ? undefined : hydrateNumber(match[2]!);
+  return water === undefined ? undefined : { core: match![1]!, water };
+}
+
+export function withWater(formula: string, water: number): string {
+  if (water === 0) return formula;
+  return registryWriting(`${formula}·${water === 1 ? "" : water}H2O`);
+}
+
+/** @internal What the rules alone make of a name, the registry left out: for checking the rules against the tables. */
+export function ruleFormulas(name: string): string[] {
+  const plain = plainName(name).name;
+  const hydrate = splitHydrate(plain);
+  if (hydrate?.water === undefined) return componentReadings(plain).map(({ formula }) => formula);
+  return componentReadings(hydrate.core).map(({ formula }) => withWater(formula, hydrate.water!));
+}
