@@ -27,7 +27,7 @@ const COLOURS: Readonly<Record<string, string>> = {
 
 /** An ion with its names and kin. */
 export interface IonEntry {
-  /** With its charge: `HSO4^-`. */
+  /** With its charge: `HSO4-`, `SO4^2-`. */
   readonly formula: string;
   readonly name: string;
   readonly charge: number;
@@ -110,8 +110,13 @@ function acidFormula(ion: Ion): string {
   );
 }
 
+/** As the formula room prints it. */
+function canonical(formula: string): string {
+  return parseFormula(formula).toString();
+}
+
 function entryOf(ion: Ion): IonEntry {
-  const formula = chargedText(ionText(ion.row), ion.charge);
+  const formula = canonical(chargedText(ionText(ion.row), ion.charge));
   const colour = ion.row.colour;
   const conjugateAcid = conjugate(ion, 1);
   const conjugateBase = ion.counts.has("H") ? conjugate(ion, -1) : undefined;
@@ -122,8 +127,8 @@ function entryOf(ion: Ion): IonEntry {
     charge: ion.charge,
     otherNames: ion.row.also ?? [],
     ...(colour === undefined ? {} : { colour }),
-    ...(conjugateAcid === undefined ? {} : { conjugateAcid }),
-    ...(conjugateBase === undefined ? {} : { conjugateBase }),
+    ...(conjugateAcid === undefined ? {} : { conjugateAcid: canonical(conjugateAcid) }),
+    ...(conjugateBase === undefined ? {} : { conjugateBase: canonical(conjugateBase) }),
     ...(root.row.acid === undefined ? {} : { acid: { formula: acidFormula(root), name: root.row.acid } }),
   };
 }

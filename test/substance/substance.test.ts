@@ -63,7 +63,7 @@ describe("thermal steps", () => {
 describe("ions", () => {
   it("knows charge, colour and the kin by one hydron", () => {
     expect(ion("hydrogencarbonate")).toMatchObject({
-      formula: "HCO3^-",
+      formula: "HCO3-",
       charge: -1,
       conjugateAcid: "H2CO3",
       conjugateBase: "CO3^2-",
