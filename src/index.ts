@@ -5,6 +5,8 @@ export * from "./equation";
 export * from "./formula";
 export * from "./foundation";
 export * from "./hydrate";
+export type { Recorded } from "./json";
+export { fromJSON, tryFromJSON } from "./json";
 export * from "./preparation";
 export * from "./quantity";
 export * from "./sheet";

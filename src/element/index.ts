@@ -6,4 +6,4 @@ export type { Element, StandardAtomicWeight } from "./element";
 export { element, elements, tryElement } from "./element";
 export { ElementError } from "./error";
 export type { Nuclide } from "./nuclide";
-export { nuclide, nuclidesOf, tryNuclide } from "./nuclide";
+export { nuclide, nuclidesOf, tryNuclide, tryNuclidesOf } from "./nuclide";

@@ -132,6 +132,17 @@ export function nuclidesOf(which: string | number): Nuclide[] {
   return NUCLIDES.filter((row) => row.symbol === symbol).map((row) => toNuclide(row, index + 1));
 }
 
+/**
+ * As {@link nuclidesOf}, but gives the refusal back as data.
+ *
+ * @category Elements
+ * @example
+ * tryNuclidesOf("Xx").ok // => false
+ */
+export function tryNuclidesOf(which: string | number): Result<Nuclide[]> {
+  return attempt(() => nuclidesOf(which));
+}
+
 /** @internal The most abundant nuclide of an element, for monoisotopic masses; undefined if none occurs. */
 export function mostAbundant(index: number): NuclideRow | undefined {
   const { symbol } = ATOMIC_WEIGHTS[index]!;

@@ -182,7 +182,8 @@ export class BalancedEquation {
       formula: String(formula),
       coefficient: String(coefficients[at]),
     }));
-    return { reactants: records.slice(0, reactantCount), products: records.slice(reactantCount), arrow };
+    const [reactants, products] = [records.slice(0, reactantCount), records.slice(reactantCount)];
+    return { type: "balanced equation", reactants, products, arrow };
   }
 }
 

@@ -24,6 +24,8 @@ export interface TermRecord {
 
 /** An equation as plain data, as `toJSON` gives it. */
 export interface EquationRecord {
+  /** A balanced equation is checked again when it comes back. */
+  readonly type: "equation" | "balanced equation";
   readonly reactants: readonly TermRecord[];
   readonly products: readonly TermRecord[];
   readonly arrow: Arrow;
@@ -145,6 +147,7 @@ export class Equation {
       return { formula: String(formula), ...(coefficient && { coefficient: rationalText(coefficient) }) };
     });
     return {
+      type: "equation",
       reactants: records.slice(0, this.reactantCount),
       products: records.slice(this.reactantCount),
       arrow: this.arrow,

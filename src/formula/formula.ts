@@ -19,6 +19,7 @@ const NO_CELLS = /* @__PURE__ */ new Int32Array(CELLS);
 
 /** A formula as plain data, as `toJSON` gives it. */
 export interface FormulaRecord {
+  readonly type: "formula";
   readonly formula: string;
 }
 
@@ -332,7 +333,7 @@ export class Formula {
 
   /** Plain data that survives `JSON.stringify`; {@link formulaFromJSON} brings it back. */
   toJSON(): FormulaRecord {
-    return { formula: this.toString() };
+    return { type: "formula", formula: this.toString() };
   }
 }
 
@@ -402,6 +403,17 @@ export function formulaFromJSON(record: FormulaRecord): Formula {
     throw new FormulaError("formula.not-text", "not a formula record; expected { formula: text }");
   }
   return parseFormula(record.formula);
+}
+
+/**
+ * As {@link formulaFromJSON}, but gives the refusal back as data.
+ *
+ * @category Formulas
+ * @example
+ * tryFormulaFromJSON({ type: "formula", formula: "NACL" }).ok // => false
+ */
+export function tryFormulaFromJSON(record: FormulaRecord): Result<Formula> {
+  return attempt(() => formulaFromJSON(record));
 }
 
 /**

@@ -8,7 +8,7 @@ export type {
 export { empiricalFormula, tryEmpiricalFormula } from "./empirical";
 export { FormulaError } from "./error";
 export type { FormulaPart, FormulaRecord } from "./formula";
-export { Formula, formulaFromJSON, parseFormula, tryParseFormula } from "./formula";
+export { Formula, formulaFromJSON, parseFormula, tryFormulaFromJSON, tryParseFormula } from "./formula";
 export type { ElementShare } from "./mass-fraction";
 export { massFractionOf, percentComposition, tryMassFractionOf, tryPercentComposition } from "./mass-fraction";
 export type { MolarMassOptions } from "./molar-mass";

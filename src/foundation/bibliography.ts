@@ -370,7 +370,13 @@ export function cite(key: SourceKey): string {
     .join(", ");
 }
 
-/** Every source key, for tests and for printing the whole list. */
+/**
+ * Every source key, for printing the whole list.
+ *
+ * @category Sources
+ * @example
+ * sourceKeys().includes("jcgm100") // => true
+ */
 export function sourceKeys(): readonly SourceKey[] {
   return Object.keys(sources) as SourceKey[];
 }
