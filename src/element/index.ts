@@ -1,7 +1,7 @@
 // Element: what an atom weighs.
 export type { AtomicWeightOptions, WeightConvention } from "./atomic-weight";
 export { atomicWeight, tryAtomicWeight } from "./atomic-weight";
-export type { NuclideRow } from "./data/nuclides";
+export type { IsotopicCompositionRow } from "./data/isotopic-compositions";
 export type { Element, StandardAtomicWeight } from "./element";
 export { element, elements, tryElement } from "./element";
 export { ElementError } from "./error";

@@ -1,13 +1,12 @@
-// Nuclides: masses (AME2020) and natural compositions. Only programs that ask for a nuclide carry the table.
-
-import { cite } from "../foundation/bibliography";
+// Nuclides: masses (AME2020) and natural compositions (TICE 2013).
 import { attempt, type Result } from "../foundation/error";
-import { type Quantity, quantity } from "../quantity";
+import type { Quantity } from "../quantity";
 import { ATOMIC_WEIGHTS } from "./data/atomic-weights";
-import { NUCLIDES, type NuclideRow } from "./data/nuclides";
+import { ISOTOPIC_COMPOSITIONS, type IsotopicCompositionRow } from "./data/isotopic-compositions";
 import { elementIndex } from "./element";
 import { ElementError } from "./error";
-import { elementIndexOf, NUCLIDE_BASE } from "./symbols";
+import { massNumbersOf, nuclideMass, nuclideMassRow } from "./nuclide-mass";
+import { elementIndexOf } from "./symbols";
 
 /** One nuclide. */
 export interface Nuclide {
@@ -20,45 +19,8 @@ export interface Nuclide {
   readonly composition: string | undefined;
   /** Is the mass an estimate from trends, not a measurement? */
   readonly estimated: boolean;
-  /** The row as published, in decimal texts. */
-  readonly row: NuclideRow;
-}
-
-const masses = /* @__PURE__ */ new Map<NuclideRow, Quantity>();
-
-/** @internal The shared mass constant of a row. */
-export function nuclideMass(row: NuclideRow): Quantity {
-  let mass = masses.get(row);
-  if (mass === undefined) {
-    mass = quantity(
-      { value: row.mass, unit: "g/mol", ...(row.uncertainty === "0" ? {} : { standardUncertainty: row.uncertainty }) },
-      {
-        symbol: `A(${row.massNumber}${row.symbol})`,
-        label: `mass of ${row.massNumber}${row.symbol} atoms`,
-        source: cite(row.source),
-      },
-    );
-    masses.set(row, mass);
-  }
-  return mass;
-}
-
-// Rows by 1000 Z + A, filled on first use.
-const byNumber = /* @__PURE__ */ new Map<number, NuclideRow>();
-
-/** @internal Row by atomic number and mass number. */
-export function nuclideRow(atomicNumber: number, massNumber: number): NuclideRow {
-  if (byNumber.size === 0) {
-    for (const row of NUCLIDES) byNumber.set((elementIndexOf(row.symbol) + 1) * NUCLIDE_BASE + row.massNumber, row);
-  }
-  const found = byNumber.get(atomicNumber * NUCLIDE_BASE + massNumber);
-  if (found !== undefined) return found;
-  const { symbol, name } = ATOMIC_WEIGHTS[atomicNumber - 1]!;
-  const known = NUCLIDES.filter((candidate) => candidate.symbol === symbol).map(({ massNumber: a }) => a);
-  throw new ElementError("element.unknown-nuclide", `the mass of ${massNumber}${symbol} is not in the table`, {
-    hint: `of ${name} the table has ${known.join(", ")}`,
-    details: { symbol, massNumber, known },
-  });
+  /** The composition as published, in decimal texts with bounds and best measurement. */
+  readonly isotopicComposition: IsotopicCompositionRow | undefined;
 }
 
 function read(which: string): { atomicNumber: number; massNumber: number } {
@@ -91,18 +53,20 @@ function read(which: string): { atomicNumber: number; massNumber: number } {
  */
 export function nuclide(which: string): Nuclide {
   const { atomicNumber, massNumber } = read(which);
-  return toNuclide(nuclideRow(atomicNumber, massNumber), atomicNumber);
+  return toNuclide(atomicNumber, massNumber);
 }
 
-function toNuclide(row: NuclideRow, atomicNumber: number): Nuclide {
+function toNuclide(atomicNumber: number, massNumber: number): Nuclide {
+  const [symbol, , , , estimated] = nuclideMassRow(atomicNumber, massNumber);
+  const row = ISOTOPIC_COMPOSITIONS.find((r) => r.symbol === symbol && r.massNumber === massNumber);
   return {
-    symbol: row.symbol,
+    symbol,
     atomicNumber,
-    massNumber: row.massNumber,
-    mass: nuclideMass(row),
-    composition: row.composition,
-    estimated: row.estimated === true,
-    row,
+    massNumber,
+    mass: nuclideMass(atomicNumber, massNumber),
+    composition: row?.composition,
+    estimated: estimated !== undefined,
+    isotopicComposition: row,
   };
 }
 
@@ -129,11 +93,11 @@ export function tryNuclide(which: string): Result<Nuclide> {
 export function nuclidesOf(which: string | number): Nuclide[] {
   const index = elementIndex(which);
   const { symbol } = ATOMIC_WEIGHTS[index]!;
-  return NUCLIDES.filter((row) => row.symbol === symbol).map((row) => toNuclide(row, index + 1));
+  return massNumbersOf(symbol).map((massNumber) => toNuclide(index + 1, massNumber));
 }
 
 /**
- * As {@link nuclidesOf}, but gives the refusal back as data.
+ * {@link nuclidesOf}, with the outcome as data.
  *
  * @category Elements
  * @example
@@ -143,13 +107,13 @@ export function tryNuclidesOf(which: string | number): Result<Nuclide[]> {
   return attempt(() => nuclidesOf(which));
 }
 
-/** @internal The most abundant nuclide of an element, for monoisotopic masses; undefined if none occurs. */
-export function mostAbundant(index: number): NuclideRow | undefined {
+/** @internal Mass number of the most abundant nuclide of an element, for monoisotopic masses; undefined if none occurs. */
+export function mostAbundant(index: number): number | undefined {
   const { symbol } = ATOMIC_WEIGHTS[index]!;
-  let best: NuclideRow | undefined;
-  for (const row of NUCLIDES) {
-    if (row.symbol !== symbol || row.composition === undefined) continue;
+  let best: IsotopicCompositionRow | undefined;
+  for (const row of ISOTOPIC_COMPOSITIONS) {
+    if (row.symbol !== symbol) continue;
     if (best === undefined || Number(row.composition) > Number(best.composition)) best = row;
   }
-  return best;
+  return best?.massNumber;
 }

@@ -4,8 +4,9 @@
 import { atomicWeight } from "../element";
 import { type WeightConvention, weightConstant } from "../element/atomic-weight";
 import { ElementError } from "../element/error";
-import { mostAbundant, nuclideMass, nuclideRow } from "../element/nuclide";
-import { ELEMENT_COUNT, symbolAt } from "../element/symbols";
+import { mostAbundant } from "../element/nuclide";
+import { nuclideMass } from "../element/nuclide-mass";
+import { ELEMENT_COUNT, elementOf, symbolAt } from "../element/symbols";
 import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { linearCombination, type Quantity, type QuantityLike, quantity } from "../quantity";
@@ -48,7 +49,7 @@ export function electronMass(): Quantity {
 }
 
 function massOfAtoms(index: number, options: MolarMassOptions): Quantity {
-  if (index >= ELEMENT_COUNT) return nuclideMass(nuclideRow(Math.floor(index / 1000), index % 1000));
+  if (index >= ELEMENT_COUNT) return nuclideMass(Math.floor(index / 1000), index % 1000);
   const own = options.weights?.[symbolAt(index)];
   if (own !== undefined) return atomicWeight(symbolAt(index), { value: own });
   return weightConstant(index, options.convention ?? "conventional", options.massNumberIfNone === true);
@@ -162,8 +163,9 @@ export function monoisotopicMass(
   const terms: MassTerm[] = [];
   for (let i = 0; i < f.size; i += 1) {
     const index = f.elementIndexAt(i);
-    const row = index >= ELEMENT_COUNT ? nuclideRow(Math.floor(index / 1000), index % 1000) : mostAbundant(index);
-    if (row === undefined) {
+    const labelled = index >= ELEMENT_COUNT;
+    const massNumber = labelled ? index % 1000 : mostAbundant(index);
+    if (massNumber === undefined) {
       throw new ElementError("element.no-natural-nuclide", `${symbolAt(index)} has no nuclide that occurs in nature`, {
         hint: "label the nuclide you mean, as in [98Tc]",
         details: { symbol: symbolAt(index) },
@@ -172,7 +174,7 @@ export function monoisotopicMass(
     terms.push({
       symbol: symbolAt(index),
       coefficient: rational(BigInt(f.numeratorAt(i)), BigInt(f.denominator)),
-      quantity: nuclideMass(row),
+      quantity: nuclideMass(elementOf(index) + 1, massNumber),
     });
   }
   if (f.charge !== 0 && (options.electronMass === true || f.size === 0)) {
