@@ -3,6 +3,7 @@ import type { Formula } from "../formula/formula";
 import { parseFormula } from "../formula/formula";
 import type { Equation } from "./equation";
 import { EquationError } from "./error";
+import { formulaGiven } from "./parse";
 
 /** The coefficients of two species stand in a fixed ratio, as amounts of substance (moles), not masses. */
 export interface Condition {
@@ -13,7 +14,8 @@ export interface Condition {
 
 const RATIO = /^\s*(\d+)(?:\.(\d+))?\s*([a-zA-Zµμ%]*)\s*[:/]\s*(\d+)(?:\.(\d+))?\s*([a-zA-Zµμ%]*)\s*$/;
 
-function readRatio(text: string): [bigint, bigint] {
+function readRatio(given: unknown): [bigint, bigint] {
+  const text = String(given);
   const match = RATIO.exec(text);
   if (match === null || match[3] !== match[6]) {
     throw new EquationError("equation.bad-ratio", `"${text}" is no ratio of two numbers`, {
@@ -38,7 +40,7 @@ function readRatio(text: string): [bigint, bigint] {
 
 /** Where a species stands in the equation, by notation or else by composition. */
 export function placeOf(equation: Equation, wanted: string | Formula): number {
-  const formula = typeof wanted === "string" ? parseFormula(wanted) : wanted;
+  const formula = typeof wanted === "string" ? parseFormula(wanted) : formulaGiven(wanted);
   const text = String(formula);
   const { formulas } = equation;
   let places = [...formulas.keys()].filter((at) => String(formulas[at]) === text);
@@ -58,6 +60,11 @@ export function placeOf(equation: Equation, wanted: string | Formula): number {
 /** One row of the system for each condition: a x_b - b x_a = 0. */
 export function conditionRows(equation: Equation, conditions: readonly Condition[]): bigint[][] {
   return conditions.map(({ species, ratio }) => {
+    if (!Array.isArray(species) || species.length !== 2) {
+      throw new EquationError("equation.bad-ratio", "a condition names two species", {
+        hint: '{ species: ["NO", "NO2"], ratio: "3:1" }',
+      });
+    }
     const [a, b] = readRatio(ratio);
     const row = new Array<bigint>(equation.formulas.length).fill(0n);
     row[placeOf(equation, species[0])] = -b;

@@ -187,6 +187,10 @@ export function equationFromJSON(record: EquationRecord): Equation {
     throw new EquationError("equation.empty-term", "reactants and products each have one formula at least");
   }
   const terms: TermRecord[] = [...record.reactants, ...record.products];
+  const isTerm = (term: unknown) => typeof (term as TermRecord | null)?.formula === "string";
+  if (!terms.every(isTerm) || !["forward", "equilibrium", "equality"].includes(record.arrow)) {
+    throw new EquationError("equation.not-a-record", "this is not an equation as its toJSON gives it");
+  }
   const given = terms.map(({ coefficient }) => (coefficient === undefined ? undefined : rationalOf(coefficient)));
   return new Equation(
     terms.map(({ formula }) => parseFormula(formula)),

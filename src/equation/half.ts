@@ -102,7 +102,7 @@ function grouped(transitions: readonly Transition[]): Transition[][] {
  * @param input - equation, balanced or not; it may leave out water, H+ and OH-
  * @param options - `medium`: `"acid"`, `"base"` or `"neutral"`
  * @throws {EquationError} `equation.not-redox`, `equation.half-reaction-given`, `equation.halves-not-unique`,
- * `equation.oxidation-state-unknown`; all codes of {@link parseEquation}
+ * `equation.oxidation-state-unknown`, `equation.bad-option`; all codes of {@link parseEquation}
  * @source ion-electron method, general chemistry (common practice)
  * @category Redox
  * @example
@@ -121,6 +121,9 @@ export function halfReactions(
     throw new EquationError("equation.half-reaction-given", `${equation} is a half-reaction already`, {
       details: { equation: String(equation) },
     });
+  }
+  if (options.medium !== undefined && !["acid", "base", "neutral"].includes(options.medium)) {
+    throw new EquationError("equation.bad-option", 'a medium is "acid", "base" or "neutral"');
   }
   const vectors = solutionsOf(formulas, reactantCount);
   const unique = vectors.length === 1 && vectors[0]!.every((value) => value > 0) ? toBigInts(vectors[0]!) : undefined;

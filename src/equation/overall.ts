@@ -70,7 +70,7 @@ function tableOf(steps: readonly BalancedEquation[]): Table {
  * @param steps - equations, balanced here if they are not yet
  * @param options - `intermediates` to cancel, or the `multipliers` themselves
  * @throws {EquationError} `equation.steps-do-not-chain` if no positive multipliers cancel the intermediates, or more than
- * one set does; `equation.nothing-left`; all codes of {@link balance}
+ * one set does; `equation.nothing-left`, `equation.bad-option`; all codes of {@link balance}
  * @category Balancing
  * @example
  * overallEquation(["CaCO3 -> CaO + CO2", "CaO + H2O -> Ca(OH)2"]).toString() // => "CaCO3 + H2O -> CO2 + Ca(OH)2"
@@ -79,12 +79,17 @@ export function overallEquation(
   steps: readonly (EquationInput | BalancedEquation)[],
   options: OverallOptions = {},
 ): OverallEquation {
-  const balanced = steps.map((step) => (step instanceof BalancedEquation ? step : balance(step, options)));
+  if (!Array.isArray(steps)) {
+    throw new EquationError("equation.steps-do-not-chain", "steps are a list of equations");
+  }
+  const balanced = steps.map((step: EquationInput | BalancedEquation) =>
+    step instanceof BalancedEquation ? step : balance(step, options),
+  );
   if (balanced.length === 0) {
     throw new EquationError("equation.steps-do-not-chain", "no steps were given");
   }
   const table = tableOf(balanced);
-  const multipliers = options.multipliers?.map(BigInt) ?? multipliersFor(balanced, table, options.intermediates);
+  const multipliers = options.multipliers?.map(wholeNumber) ?? multipliersFor(balanced, table, options.intermediates);
   if (multipliers.length !== balanced.length) {
     throw new EquationError("equation.steps-do-not-chain", "there is one multiplier for each step", {
       details: { steps: balanced.length, multipliers: multipliers.length },
@@ -106,6 +111,11 @@ export function overallEquation(
   const equation = new Equation(formulas, left.length, balanced[0]!.arrow, undefined, []);
   const gone = rows.filter(({ amount, touched }) => amount === 0n && touched).map(({ formula }) => formula);
   return new OverallEquation(equation, numbers, balanced, multipliers, gone);
+}
+
+function wholeNumber(value: bigint | number): bigint {
+  if (typeof value === "bigint" || Number.isSafeInteger(value)) return BigInt(value);
+  throw new EquationError("equation.bad-option", `a multiplier is a whole number, not ${String(value)}`);
 }
 
 /** Smallest positive multipliers that cancel what one step forms and another uses up. */

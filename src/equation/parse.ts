@@ -46,13 +46,16 @@ export interface EquationOptions extends ReadOptions {
  * @param options - whether given coefficients are kept and species on both sides cancelled; options of `parseFormula`
  * @throws {EquationError} `equation.no-arrow`, `equation.several-arrows`, `equation.backward-arrow`,
  * `equation.empty-term`, `equation.doubtful-plus`, `equation.bad-coefficient`, `equation.too-long`,
- * `equation.too-many-species`; {@link FormulaError} with the place in the whole text
+ * `equation.too-many-species`, `equation.not-an-equation`, `equation.not-a-formula`, `equation.bad-option`; {@link FormulaError} with the place in the whole text
  * @category Balancing
  * @example
  * parseEquation("MnO4-+8H++5e-->Mn^2++4H2O").toString() // => "MnO4- + 8 H+ + 5 e- -> Mn^2+ + 4 H2O"
  * parseEquation({ reactants: ["H2", "O2"], products: ["H2O"] }).toString() // => "H2 + O2 -> H2O"
  */
 export function parseEquation(input: EquationInput, options: EquationOptions = {}): Equation {
+  if (typeof options !== "object" || options === null) {
+    throw new EquationError("equation.bad-option", "options are an object");
+  }
   let equation: Equation;
   if (typeof input === "string") equation = readText(input, options);
   else if (input instanceof Equation) equation = input;
@@ -222,7 +225,22 @@ function moved(error: PreparativeError, input: string, by: number): PreparativeE
     : new PreparativeError(code, problem, place);
 }
 
-function readLists({ reactants, products }: EquationLists, options: EquationOptions): Equation {
+function isRecord(value: unknown): value is Record<string, unknown> {
+  return typeof value === "object" && value !== null;
+}
+
+/** A formula handed over as object; anything else is refused here, before it does harm further on. */
+export function formulaGiven(value: unknown): Formula {
+  if (isRecord(value) && typeof value["text"] === "string" && typeof value["elementIndexAt"] === "function") {
+    return value as unknown as Formula;
+  }
+  throw new EquationError("equation.not-a-formula", "a species is a formula, or its text", {
+    hint: 'write it as text, or read it with parseFormula("...")',
+  });
+}
+
+function readLists(lists: EquationLists, options: EquationOptions): Equation {
+  const { reactants, products } = isRecord(lists) ? lists : { reactants: undefined, products: undefined };
   if (!Array.isArray(reactants) || !Array.isArray(products)) {
     throw new EquationError("equation.not-an-equation", "an equation is a text, or { reactants, products }");
   }
@@ -236,7 +254,7 @@ function readLists({ reactants, products }: EquationLists, options: EquationOpti
   const reading = readOptions(options);
   const all = [...reactants, ...products];
   const formulas = all.map((item, at) => {
-    if (typeof item !== "string") return item;
+    if (typeof item !== "string") return formulaGiven(item);
     const text = item.trim();
     const coefficient = startsWithNumber(text, 0) ? readCoefficient(text, 0, text.length) : undefined;
     if (coefficient === undefined) return formulaAt(text, 0, text.length, reading);

@@ -37,7 +37,7 @@ export interface ReactionSpace {
  * (extreme ray of the cone of non-negative solutions).
  *
  * @param input - text, `{ reactants, products }` or an equation; given coefficients do not matter here
- * @throws {EquationError} `equation.too-many-reactions` past the limit; all codes of {@link parseEquation}
+ * @throws {EquationError} `equation.too-many-reactions` past the limit, `equation.bad-option`; all codes of {@link parseEquation}
  * @source double description method, Motzkin, Raiffa, Thompson and Thrall 1953 (memory)
  * @category Balancing
  * @example
@@ -48,8 +48,12 @@ export interface ReactionSpace {
 export function reactionSpace(input: EquationInput | BalancedEquation, options: SpaceOptions = {}): ReactionSpace {
   const read = input instanceof BalancedEquation ? input.equation : parseEquation(input, options);
   const equation = read.given === undefined ? read : read.withoutCoefficients();
+  const { limit = DEFAULT_REACTION_LIMIT } = options;
+  if (!Number.isSafeInteger(limit) || limit < 1) {
+    throw new EquationError("equation.bad-option", "a limit is a whole number of at least one");
+  }
   const vectors = solutionsOf(equation.formulas, equation.reactantCount);
-  const rays = raysOf(vectors, options.limit ?? DEFAULT_REACTION_LIMIT);
+  const rays = raysOf(vectors, limit);
   return {
     equation,
     dimension: vectors.length,

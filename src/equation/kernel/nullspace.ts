@@ -31,6 +31,9 @@ export function nullspaceOf(entries: Float64Array, rows: number, columns: number
  * integerNullspace([[2, 0, -2], [0, 2, -1]]) // => [[2n, 1n, 2n]]
  */
 export function integerNullspace(matrix: readonly (readonly (number | bigint)[])[]): bigint[][] {
+  if (!Array.isArray(matrix) || !matrix.every(Array.isArray)) {
+    throw new EquationError("equation.bad-matrix", "a matrix is a list of rows");
+  }
   const rows = matrix.length;
   const columns = matrix[0]?.length ?? 0;
   const entries = new Float64Array(rows * columns);

@@ -19,10 +19,27 @@ export interface UnitStates {
 }
 
 /** Elements beside which hydrogen is the more electronegative partner when nothing else is there. */
-const NONMETALS = new Set("C N O F P S Cl As Se Br Sb Te I Xe Kr At".split(" "));
+const NONMETALS: readonly string[] = [
+  "C",
+  "N",
+  "O",
+  "F",
+  "P",
+  "S",
+  "Cl",
+  "As",
+  "Se",
+  "Br",
+  "Sb",
+  "Te",
+  "I",
+  "Xe",
+  "Kr",
+  "At",
+];
 
-const fixed = new Map<string, number>();
-const limits = new Map<string, { lowest: number; highest: number }>();
+const fixed = /* @__PURE__ */ new Map<string, number>();
+const limits = /* @__PURE__ */ new Map<string, { lowest: number; highest: number }>();
 
 /** The one state of an element that does not vary in compounds. */
 export function fixedState(symbol: string): number | undefined {
@@ -37,7 +54,7 @@ export function limitsOf(symbol: string): { lowest: number; highest: number } {
 }
 
 export function isNonmetal(symbol: string): boolean {
-  return symbol === "H" || symbol === "B" || symbol === "Si" || NONMETALS.has(symbol);
+  return symbol === "H" || symbol === "B" || symbol === "Si" || NONMETALS.includes(symbol);
 }
 
 /** Oxidation states of a unit, or undefined where the rules do not settle them. */
@@ -60,7 +77,7 @@ export function unitStates(counts: ReadonlyMap<string, Fraction>, charge: Fracti
     return true;
   };
   for (const row of FIXED_STATES) assignIfOpen(row.symbol, row.state);
-  const hydride = ![...counts.keys()].some((symbol) => NONMETALS.has(symbol));
+  const hydride = ![...counts.keys()].some((symbol) => NONMETALS.includes(symbol));
   assignIfOpen("H", hydride ? -1 : 1);
   assignIfOpen("O", -2);
   // beside oxygen and a metal, a non-metal other than a halogen is the centre of an oxo anion

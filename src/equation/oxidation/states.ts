@@ -4,6 +4,7 @@ import { type Formula, parseFormula } from "../../formula/formula";
 import { attempt, type Result } from "../../foundation/error";
 import { Fraction } from "../../foundation/fraction";
 import { EquationError } from "../error";
+import { formulaGiven } from "../parse";
 import { signed } from "./rules";
 import { countsOf, partsOf } from "./structure";
 import { analyse, merged, type SiteState } from "./units";
@@ -95,7 +96,8 @@ export class OxidationStates {
  *
  * @param formula - formula or text, with its charge
  * @returns exact fractions; `of(symbol)` for the average, `states` for every site
- * @throws {EquationError} `equation.oxidation-state-unknown` where the rules do not settle it; all codes of `parseFormula`
+ * @throws {EquationError} `equation.oxidation-state-unknown` where the rules do not settle it, `equation.not-a-formula`; all
+ * codes of `parseFormula`
  * @source IUPAC Red Book 2005, IR-5.4.2.2 and table VI (electronegativity sequence; section number from memory)
  * @category Redox
  * @example
@@ -104,7 +106,7 @@ export class OxidationStates {
  * oxidationStates("H2O2").of("O").toFraction() // => "-1"
  */
 export function oxidationStates(formula: Formula | string): OxidationStates {
-  const read = typeof formula === "string" ? parseFormula(formula) : formula;
+  const read = typeof formula === "string" ? parseFormula(formula) : formulaGiven(formula);
   // the electron holds no element
   const parts = read.elementIndices.length === 0 ? [] : partsOf(read);
   const sites: SiteState[] = [];

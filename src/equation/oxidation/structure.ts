@@ -77,8 +77,8 @@ export interface KnownIon extends IonRow {
   readonly items: readonly Item[];
 }
 
-const byKey = new Map<string, KnownIon>();
-const bySpelling = new Map<string, KnownIon>();
+const byKey = /* @__PURE__ */ new Map<string, KnownIon>();
+const bySpelling = /* @__PURE__ */ new Map<string, KnownIon>();
 
 /** The table is read at first need, not at import. */
 function prepare(): void {

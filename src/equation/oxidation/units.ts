@@ -28,7 +28,7 @@ interface Unit {
 }
 
 /** Anions that may stand beside a cation of non-metals only (NO2BF4); the others would be read into covalent molecules. */
-const FREE_ANIONS = new Set(["BF4", "PF6", "AsF6", "SbF6", "ClO4", "HSO4", "AlCl4"]);
+const FREE_ANIONS = /* @__PURE__ */ new Set(["BF4", "PF6", "AsF6", "SbF6", "ClO4", "HSO4", "AlCl4"]);
 /** Choices of ion charges that are tried at most. */
 const MAX_CHOICES = 64;
 
