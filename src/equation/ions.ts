@@ -2,7 +2,7 @@
 // states tell the charges of simple ones, the tables tell what dissolves. A phase written by the user outweighs the tables.
 import { type Formula, parseFormula } from "../formula/formula";
 import { Fraction } from "../foundation/fraction";
-import { ALWAYS_SOLUBLE, SOLUBILITY_RULES, STRONG_ACIDS } from "./data/electrolytes";
+import { ALWAYS_SOLUBLE, NOT_IN_WATER, SOLUBILITY_RULES, STRONG_ACIDS } from "./data/electrolytes";
 import { isNonmetal } from "./oxidation/rules";
 import { tryOxidationStates } from "./oxidation/states";
 import { countsOf, type Item, keyOf, knownIon, type Part, partsOf, spelledIon, spelling } from "./oxidation/structure";
@@ -274,11 +274,11 @@ export function dissociated(formula: Formula): { ions: Released[] | undefined; a
   if (phase !== undefined && phase !== "aq") return { ions: undefined };
   const ions = ionsOf(formula);
   if (ions === undefined || phase === "aq") return { ions };
+  if (ions.some(({ text }) => NOT_IN_WATER.includes(text))) return { ions: undefined };
   if (ions.some(({ text }) => text === "H+")) return { ions };
-  // a complex cation with simple anions, a complex anion with alkali metals: dissolved
+  // the rules are about simple cations: a complex cation is dissolved with nearly any anion
+  if (ions.some(({ text, charge }) => text.startsWith("[") && charge > 0)) return { ions };
   const soluble = isSolubleSalt(ions);
   if (soluble !== undefined) return { ions: soluble ? ions : undefined };
-  const complexCation = ions.some(({ text, charge }) => text.startsWith("[") && charge > 0);
-  if (complexCation) return { ions, assumption: `${formula} taken as dissolved` };
   return { ions: undefined, assumption: `no rule says whether ${formula} dissolves; taken as not dissolved` };
 }

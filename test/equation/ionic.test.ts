@@ -21,6 +21,11 @@ const NET: readonly (readonly [string, string])[] = [
   ["H2SO4 + Ba(OH)2 -> BaSO4 + H2O", "2 H+ + SO4^2- + Ba^2+ + 2 OH- -> BaSO4 + 2 H2O"],
   ["KAl(SO4)2.12H2O + NaHCO3 -> Al(OH)3 + Na2SO4 + K2SO4 + CO2 + H2O", "Al^3+ + 3 HCO3- -> Al(OH)3 + 3 CO2"],
   ["Al + NaOH + H2O -> Na[Al(OH)4] + H2", "2 Al + 2 OH- + 6 H2O -> 2 [Al(OH)4]- + 3 H2"],
+  ["Na2O + H2O -> NaOH", "Na2O + H2O -> 2 Na+ + 2 OH-"],
+  [
+    "[Ag(NH3)2]OH + HCHO -> Ag + HCOONH4 + NH3 + H2O",
+    "2 [Ag(NH3)2]+ + 2 OH- + HCHO -> 2 Ag + NH4+ + HCOO- + 3 NH3 + H2O",
+  ],
   ["V2O5 + SO2 + H2SO4 -> VOSO4 + H2O", "V2O5 + SO2 + 2 H+ -> 2 VO^2+ + SO4^2- + H2O"],
 ];
 

@@ -42,6 +42,9 @@ export interface SolubilityRuleRow {
 /** Cations whose salts all dissolve, whatever the anion. */
 export const ALWAYS_SOLUBLE: readonly string[] = ["Li+", "Na+", "K+", "Rb+", "Cs+", "NH4+", "N2H5+", "NH3OH+", "H3O+"];
 
+/** Anions that water does not leave as they are: their salts react with it rather than dissolve, and are kept whole. */
+export const NOT_IN_WATER: readonly string[] = ["O^2-", "O2^2-", "O2^-", "O3^-", "N^3-", "P^3-", "H-"];
+
 export const SOLUBILITY_RULES: readonly SolubilityRuleRow[] = [
   {
     anions: ["NO3-", "NO2-", "ClO3-", "ClO4-", "BrO3-", "MnO4-", "ClO-", "ClO2-", "BF4-", "SCN-", "CH3COO-", "HCOO-"],
@@ -141,12 +144,6 @@ export const SOLUBILITY_RULES: readonly SolubilityRuleRow[] = [
     ],
     soluble: false,
     except: ["CN- Hg^2+", "CN- Ba^2+", "CN- Ca^2+", "CN- Sr^2+"],
-    source: "commonPractice",
-  },
-  {
-    anions: ["O^2-", "O2^2-", "N3-", "N^3-", "P^3-", "H-"],
-    soluble: false,
-    except: [],
     source: "commonPractice",
   },
 ];
