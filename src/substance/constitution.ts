@@ -136,6 +136,12 @@ function anionStrain(anions: readonly AnionUse[], text: string): number {
 /** Monatomic anions that share a salt with other anions; nitride, carbide and the like stand alone. */
 const SHARING: ReadonlySet<string> = /* @__PURE__ */ new Set(["O", "F", "Cl", "Br", "I", "S", "Se", "Te"]);
 
+/** Nitride, carbide, peroxide, ozonide, acetylide: one element only, and the whole anion part of their salts. */
+function standsAlone(ion: Ion): boolean {
+  if (ion.element !== undefined) return !SHARING.has(ion.element.symbol);
+  return ion.row.rare === true && ion.counts.size === 1;
+}
+
 function onlyMetals(rest: ReadonlyMap<string, number>): boolean {
   for (const symbol of rest.keys()) if (!isCationElement(symbol)) return false;
   return true;
@@ -156,7 +162,7 @@ function* anionSets(
   }
   for (let i = from; i < pool.length; i += 1) {
     const ion = pool[i]!;
-    if (shared && ion.element !== undefined && !SHARING.has(ion.element.symbol)) continue;
+    if (shared && standsAlone(ion)) continue;
     for (let count = timesIn(ion.counts, rest); count >= 1; count -= 1) {
       budget.left -= 1;
       if (budget.left < 0) return;
@@ -180,6 +186,14 @@ function anionPool(counts: ReadonlyMap<string, number>): Ion[] {
   return pool.sort((a, b) => b.atoms - a.atoms);
 }
 
+/** Metals whose hypochlorites are met; MoO2Cl2 is an oxide chloride. */
+function formsHypochlorite(use: CationUse): boolean {
+  return (
+    use.element === undefined ||
+    ["Li", "Na", "K", "Rb", "Cs", "Mg", "Ca", "Sr", "Ba", "Ag"].includes(use.element.symbol)
+  );
+}
+
 /** The salt of these anions, if the metals left can carry the charge. */
 function saltWith(
   start: { uses: readonly CationUse[]; strain: number },
@@ -194,8 +208,16 @@ function saltWith(
   const solved = metals(rest, needed);
   if (solved === undefined) return undefined;
   const cations = [...start.uses, ...solved.uses];
+  // superoxides and ozonides of the alkali and alkaline earth metals only
+  if (
+    taken.some(({ ion }) => /^(superoxide|ozonide)$/.test(ion.row.name)) &&
+    !cations.every((use) => use.element?.fixed)
+  )
+    return undefined;
   if (cations.length === 0) return undefined;
-  const strain = start.strain + solved.strain + 10 * cations.length + anionStrain(taken, text);
+  const oxideHalide =
+    taken.some(({ ion }) => /^hypo/.test(ion.row.name)) && cations.some((use) => !formsHypochlorite(use));
+  const strain = start.strain + solved.strain + 10 * cations.length + anionStrain(taken, text) + (oxideHalide ? 12 : 0);
   return { cations, anions: taken, strain };
 }
 

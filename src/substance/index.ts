@@ -18,7 +18,7 @@ export { search, trySearch } from "./search";
 export type { ShopCandidate, ShopMaterial, TextRange } from "./shop";
 export { shopMaterial, tryShopMaterial } from "./shop";
 export type { PhaseChange, ThermalStep } from "./substance";
-export { Substance, substance, trySubstance } from "./substance";
+export { Substance, substance, substanceFromJSON, trySubstance, trySubstanceFromJSON } from "./substance";
 export type { FormMarks, PricedPack, ShelfForm } from "./tell-apart";
 export {
   asShelfMaterial,

@@ -12,7 +12,16 @@ import { ionIndex, isCationElement } from "./ion-index";
 import { compositionKey, formulaKey, isWater, type Notation, type Part, readNotation } from "./notation";
 import { hydratePrefix } from "./prefixes";
 import { rowOf } from "./registry-index";
-import { anionName, binaryName, counted, elementName, mixedMoleculeName, type NameStyle, saltName } from "./salt-name";
+import {
+  anionName,
+  binaryName,
+  counted,
+  elementName,
+  mixedMoleculeName,
+  type NameStyle,
+  saltName,
+  stoichiometricName,
+} from "./salt-name";
 
 /** A component's name and what kind of thing it is. */
 interface Component {
@@ -66,6 +75,8 @@ function componentOf(part: Part, style: NameStyle, phase: string | undefined): C
     binaryName(part, "prefixes") ??
     mixedMoleculeName(part);
   if (binary !== undefined) return { name: binary, kind: "molecule" };
+  const counted = stoichiometricName(part);
+  if (counted !== undefined) return { name: counted, kind: "salt" };
   const row = rowOf({ parts: [{ ...part, multiplier: 1 }], charge: 0 });
   if (row === undefined) return undefined;
   return { name: row.name, kind: [...part.counts.keys()].some(isCationElement) ? "salt" : "molecule" };
@@ -102,7 +113,8 @@ function adductName(notation: Notation, phase: string | undefined): string | und
 /** Name of a charged species. */
 function ionName(part: Part, charge: number): string | undefined {
   const complex = complexSaltName(part, charge);
-  if (complex !== undefined) return complex;
+  // a metal of one charge has no number in its salts; alone, the ion needs its charge
+  if (complex !== undefined) return complex.endsWith(")") ? complex : `${complex}(${chargeNumber(charge)})`;
   const { anions, cations } = ionIndex();
   const key = compositionKey(part.counts);
   const listed = [...anions, ...cations].find(

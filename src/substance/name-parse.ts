@@ -254,6 +254,12 @@ export function splitWords(name: string): string[] {
     const last = joined.at(-1);
     if (last !== undefined && joined.length >= 2 && /^(mono|di|tri)?hydrogen$/.test(last))
       joined[joined.length - 1] = last.replace(/^mono/, "") + next;
+    // "tetraammine copper(II) sulfate": ligands set apart from their metal
+    else if (
+      last !== undefined &&
+      /(?:ammine|aqua|aquo|chloro|chlorido|cyano|cyanido|hydroxo|hydroxido|oxalato\))$/.test(last)
+    )
+      joined[joined.length - 1] = last + next;
     else if (last === "acid" && joined.length >= 2) joined[joined.length - 1] = `acid ${next}`;
     else joined.push(next);
   }

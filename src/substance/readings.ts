@@ -27,10 +27,10 @@ function ambiguousReadings(key: string): readonly Found[] | undefined {
 }
 
 /** A component by table or rule. */
-function anyReadings(name: string): Found[] {
+function anyReadings(name: string, literal = false): Found[] {
   const rows = systematicRows(name);
   if (rows.length > 0) return [{ formula: rows[0]!, decides: "" }];
-  const byRule = componentReadings(name);
+  const byRule = componentReadings(name, literal);
   if (byRule.length > 0) return byRule;
   return tableReadings(name);
 }
@@ -98,19 +98,17 @@ function foundReadings(name: string, literal: boolean): Found[] {
   if (adduct.length > 0) return adduct;
   const hydrate = splitHydrate(name);
   if (hydrate?.water !== undefined) {
-    const cores = anyReadings(hydrate.core).filter(({ formula }) => !/[·^]/.test(formula));
+    const cores = anyReadings(hydrate.core, literal).filter(({ formula }) => !/[·^]/.test(formula));
     if (cores.length > 0)
       return cores.map(({ formula, decides }) => ({ formula: withWater(formula, hydrate.water!), decides }));
   }
-  const byRule = hydrate === undefined ? componentReadings(name) : [];
+  const byRule = hydrate === undefined ? componentReadings(name, literal) : [];
   const byTable = literal ? [] : tableBeside(tableReadings(name), byRule);
-  const all = new Map<string, Found>();
-  for (const one of [...byTable, ...byRule]) if (!all.has(one.formula)) all.set(one.formula, one);
-  const literalFormula = byRule.length === 1 ? byRule[0]!.formula : undefined;
-  if (byTable.length > 0 && literalFormula !== undefined && all.size > 1) {
-    // a trade name (calcium carbide) outweighs a compound that nobody has on the shelf
-    if (tryRow(literalFormula) === undefined) all.delete(literalFormula);
-    else all.set(literalFormula, { formula: literalFormula, decides: "the name taken literally" });
+  const all = new Map(byTable.map((one) => [one.formula, one] as const));
+  for (const one of byRule) {
+    // a trade name (calcium carbide, copper oxychloride) outweighs a compound that nobody has on the shelf
+    if (byTable.length > 0 && (all.has(one.formula) || tryRow(one.formula) === undefined)) continue;
+    all.set(one.formula, byTable.length > 0 ? { formula: one.formula, decides: "the name taken literally" } : one);
   }
   if (all.size === 0 && literal) return tableReadings(name);
   return [...all.values()];

@@ -61,8 +61,32 @@ function acidNamed(name: string): string | undefined {
   return acids.get(name);
 }
 
+/** Elements that reach six; of the others a "trioxide" in the trade holds two atoms (antimony trioxide, Sb2O3). */
+const REACH_SIX: ReadonlySet<string> = /* @__PURE__ */ new Set([
+  "S",
+  "Se",
+  "Te",
+  "Xe",
+  "Cr",
+  "Mo",
+  "W",
+  "U",
+  "Re",
+  "Mn",
+  "Os",
+  "Cl",
+  "Br",
+  "I",
+]);
+
+/** Trade names leave the "di" out: vanadium pentoxide, phosphorus pentasulfide, arsenic trisulfide. */
+function takesTwo(symbol: string, other: { symbol: string; n: number }): boolean {
+  if (!["O", "S", "Se", "Te"].includes(other.symbol) || other.n % 2 === 0 || other.n < 3) return false;
+  return other.n > 3 || !REACH_SIX.has(symbol);
+}
+
 /** Two non-metals, or a metal with prefixes throughout: dinitrogen pentoxide. */
-function binaryNamed(name: string): string[] {
+function binaryNamed(name: string, literal: boolean): string[] {
   const words = name.split(" ");
   if (words.length !== 2) return [];
   const fronts: { symbol: string; n: number; told: boolean }[] = [];
@@ -91,7 +115,8 @@ function binaryNamed(name: string): string[] {
         found.push(`H${charge === 1 ? "" : charge}${other.symbol}`);
         continue;
       }
-      found.push(`${one.symbol}${one.n === 1 ? "" : one.n}${other.symbol}${other.n === 1 ? "" : other.n}`);
+      const n = !literal && !one.told && other.told && takesTwo(one.symbol, other) ? 2 : one.n;
+      found.push(`${one.symbol}${n === 1 ? "" : n}${other.symbol}${other.n === 1 ? "" : other.n}`);
     }
   return found;
 }
@@ -197,7 +222,7 @@ function elementsNamed(name: string): string[] {
 }
 
 /** One component without water: its meanings by rule. */
-export function componentReadings(name: string): Found[] {
+export function componentReadings(name: string, literal = false): Found[] {
   const exact = moleculeNamed(name) ?? acidNamed(name);
   if (exact !== undefined) return [{ formula: registryWriting(exact), decides: "" }];
   const complex = neutralComplexes(name).map((species) => species.text);
@@ -205,7 +230,7 @@ export function componentReadings(name: string): Found[] {
   if (simple.length > 0) return [{ formula: registryWriting(simple[0]!), decides: "" }];
   const salts = saltsNamed(name);
   if (salts.length > 0) return salts;
-  const binary = binaryNamed(name);
+  const binary = binaryNamed(name, literal);
   if (binary.length > 0) return [{ formula: registryWriting(binary[0]!), decides: "" }];
   return ionsNamed(name);
 }
@@ -216,6 +241,8 @@ export function splitHydrate(name: string): { core: string; water: number | unde
   if (text !== name) return { core: text, water: 0 };
   const fraction = /^(.*?),? \((\d+)\/(\d+)\)-?hydrate$/.exec(name);
   if (fraction !== null) return { core: fraction[1]!, water: Number(fraction[3]) / Number(fraction[2]) };
+  const digits = /^(.*?),? (\d+(?:\.\d+)?|\d+\/\d+)[- ]?hydrate$/.exec(name);
+  if (digits !== null) return { core: digits[1]!, water: hydrateNumber(digits[2]!) };
   const bare = /^(.*) hydrate$/.exec(name);
   if (bare !== null) return { core: bare[1]!, water: undefined };
   const match = /^(.*?),? ([a-z]+|\d+(?:\.\d+)?|\d+\/\d+)-?hydrate$/.exec(name);

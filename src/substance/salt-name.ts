@@ -132,3 +132,20 @@ export function elementName(part: Part): string | undefined {
   const word = ionIndex().elements.get(unit.text);
   return word === undefined ? undefined : counted(unit.count, word.name, true);
 }
+
+/** Metals and one non-metal whose charges do not balance: the bare count, which claims nothing (disilver fluoride). */
+export function stoichiometricName(part: Part): string | undefined {
+  const { elements } = ionIndex();
+  const words = [...part.counts].map(([symbol, count]) => ({ word: elements.get(symbol), count }));
+  const metals = words.filter(({ word }) => word?.charges !== undefined);
+  const others = words.filter(({ word }) => word !== undefined && word.charges === undefined);
+  if (metals.length === 0 || others.length !== 1 || metals.length + 1 !== words.length) return undefined;
+  const anion = others[0]!;
+  if (anion.word!.ide === undefined || anion.word!.symbol === "H") return undefined;
+  const front = metals
+    .map(({ word, count }) => ({ name: word!.name, text: counted(count, word!.name, true) }))
+    .sort(byName);
+  const back = counted(anion.count, anion.word!.ide, true);
+  if (back === undefined || front.some(({ text }) => text === undefined)) return undefined;
+  return [...front.map(({ text }) => text), back].join(" ");
+}

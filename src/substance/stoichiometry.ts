@@ -80,7 +80,7 @@ function pairWithCounts(cation: Species, anion: Species): Balanced[] {
   const usual = cation.element?.charges;
   if (usual === undefined) return [];
   const possible = Number.isInteger(needed)
-    ? usual.includes(needed) || needed <= 8
+    ? usual.includes(needed)
     : usual.some((charge) => charge < needed) && usual.some((charge) => charge > needed);
   if (!possible) return [];
   return [{ cations: [{ species: cation, count: c, charge: needed }], anions: [{ species: anion, count: a }] }];

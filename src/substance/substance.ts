@@ -244,3 +244,28 @@ export function substance(nameOrFormula: string | Formula): Substance {
 export function trySubstance(nameOrFormula: string | Formula): Result<Substance> {
   return attempt(() => substance(nameOrFormula));
 }
+
+/**
+ * A substance from its JSON record.
+ *
+ * @param record - what {@link Substance} gives to `JSON.stringify`
+ * @throws {SubstanceError} `substance.bad-input`; {@link FormulaError} for an unreadable formula
+ * @category Substances
+ * @example
+ * substanceFromJSON(JSON.parse(JSON.stringify(substance("gypsum")))).name // => "calcium sulfate dihydrate"
+ */
+export function substanceFromJSON(record: { readonly substance: string }): Substance {
+  const formula = readableText(record?.substance, "a formula");
+  return new Substance(formula, readNotation(formula));
+}
+
+/**
+ * As {@link substanceFromJSON}, with the error returned instead of thrown.
+ *
+ * @category Substances
+ * @example
+ * trySubstanceFromJSON({ substance: "" }).ok // => false
+ */
+export function trySubstanceFromJSON(record: { readonly substance: string }): Result<Substance> {
+  return attempt(() => substanceFromJSON(record));
+}

@@ -37,6 +37,13 @@ export function plainName(text: string): PlainName {
     .replace(/\s+/g, " ")
     .replace(/\s+([,)])/g, "$1")
     .trim();
+  // copper(II)sulfate, copper II sulfate, copper-II sulfate, hydrogen-carbonate
+  name = name
+    .replace(/\(((?:i|ii|iii|iv|v|vi|vii|viii)(?:,[iv]+)?)\)(?=[a-z])/g, "($1) ")
+    .replace(/\b([a-z]{3,})[ -](i{1,3}|iv|vi{0,3})(?= [a-z])/g, "$1($2)")
+    .replace(/hydrogen-(?=[a-z])/g, "hydrogen")
+    .replace(/oxy(fluoride|chloride|bromide|iodide)\b/g, "$1 oxide")
+    .replace(/^(?:cis|trans|fac|mer)-/, "");
   const respelled: string[] = [];
   for (const [pattern, right] of RESPELLINGS) {
     pattern.lastIndex = 0;

@@ -298,6 +298,7 @@ export const ANIONS: readonly IonRow[] = [
   { formula: "SiO4", charge: -4, name: "silicate", acid: "silicic acid", also: ["orthosilicate"] },
   { formula: "Si2O7", charge: -6, name: "disilicate", acid: "disilicic acid" },
   { formula: "Si2O5", charge: -2, name: "pentaoxidodisilicate", rare: true },
+  { formula: "Si3O8", charge: -4, name: "octaoxidotrisilicate", rare: true },
   { formula: "Si3O7", charge: -2, name: "trisilicate", rare: true },
   { formula: "Si4O10", charge: -4, name: "decaoxidotetrasilicate", rare: true },
   {
