@@ -65,11 +65,13 @@ const placesOf = (equation: BalancedEquation): Place[] => [
   ...equation.products.map((term) => ({ ...term, side: "product" as const })),
 ];
 
-/** The species meant by a formula: by notation, or else by composition if that leaves one. */
+/** The species meant by a formula: by composition, and by notation where two species are made of the same atoms. */
 function find<T extends Place>(places: readonly T[], like: FormulaLike): T {
   const formula = formulaOfArgument(like);
-  const written = places.filter((place) => place.formula.equals(formula));
-  const found = written.length > 0 ? written : places.filter((place) => place.formula.hasSameComposition(formula));
+  const alike = places.filter((place) => place.formula.hasSameComposition(formula));
+  if (alike.length === 1) return alike[0]!;
+  const written = alike.filter((place) => place.formula.equals(formula));
+  const found = written.length > 0 ? written : alike;
   if (found.length === 1) return found[0]!;
   if (found.length > 1) {
     throw new AmountError("amount.several-readings", `${formula} stands in the equation ${found.length} times`, {
@@ -152,7 +154,6 @@ export function reactionAmounts(equation: ReactionLike, known: Readonly<Record<s
 /** Amounts of one species; what nobody asks for is not made. */
 function worked(place: Place, extent: Quantity, given: Quantity | undefined, limiting: boolean): ReactionSpecies {
   const { formula, side, coefficient } = place;
-  const name = inSymbol(formula);
   const verb = side === "reactant" ? "used" : "formed";
   let amount: Quantity | undefined;
   let mass: Quantity | undefined;
@@ -160,7 +161,7 @@ function worked(place: Place, extent: Quantity, given: Quantity | undefined, lim
     amount ??= extent
       .times(coefficient)
       .to("mol")
-      .named({ symbol: `n(${name}, ${verb})`, rule: `amount ${verb} = coefficient × extent` });
+      .named({ symbol: `n(${inSymbol(formula)}, ${verb})`, rule: `amount ${verb} = coefficient × extent` });
     return amount;
   };
   return {
@@ -176,14 +177,14 @@ function worked(place: Place, extent: Quantity, given: Quantity | undefined, lim
       mass ??= used()
         .times(molarMass(formula))
         .to("g")
-        .named({ symbol: `m(${name}, ${verb})`, rule: `mass ${verb} = amount × molar mass` });
+        .named({ symbol: `m(${inSymbol(formula)}, ${verb})`, rule: `mass ${verb} = amount × molar mass` });
       return mass;
     },
     get left() {
       if (given === undefined || side === "product") return undefined;
       return given
         .minus(used())
-        .named({ symbol: `n(${name}, left)`, rule: "amount left = amount given - amount used" });
+        .named({ symbol: `n(${inSymbol(formula)}, left)`, rule: "amount left = amount given - amount used" });
     },
     get excess() {
       if (given === undefined || side === "product") return undefined;
@@ -191,7 +192,7 @@ function worked(place: Place, extent: Quantity, given: Quantity | undefined, lim
         .minus(used())
         .dividedBy(used())
         .to("%")
-        .named({ symbol: `excess(${name})`, rule: "excess = (amount given - amount used) / amount used" });
+        .named({ symbol: `excess(${inSymbol(formula)})`, rule: "excess = (amount given - amount used) / amount used" });
     },
   };
 }

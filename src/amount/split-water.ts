@@ -24,13 +24,34 @@ export function joined(parts: readonly FormulaPart[], change: (x: Fraction) => F
   return parseFormula(parts.map((part) => `${numberText(change(part.multiplier))}${part.formula}`).join("."));
 }
 
+let water: Formula | undefined;
+
 /** @internal Is this the molecule H2O, in ordinary hydrogen? */
 export function isWater(formula: Formula): boolean {
-  return formula.charge === 0 && formula.hasSameComposition(parseFormula(WATER));
+  water ??= parseFormula(WATER);
+  return formula.charge === 0 && formula.hasSameComposition(water);
 }
+
+/** Splits already made, for as long as the formula lives: reading the parts of a formula costs far more than its mass. */
+const known = /* @__PURE__ */ new WeakMap<Formula, Split>();
+
+/** Without an adduct dot, a number in front or a phase, a formula is its own only part. */
+const PLAIN = /^[A-Z([{][^.·•⋅*]*$/;
 
 /** @internal */
 export function splitWater(formula: Formula): Split {
+  let split = known.get(formula);
+  if (split === undefined) {
+    split =
+      formula.phase === undefined && PLAIN.test(formula.text) && !isWater(formula)
+        ? { dry: formula, units: new Fraction(1), waters: new Fraction(0) }
+        : splitParts(formula);
+    known.set(formula, split);
+  }
+  return split;
+}
+
+function splitParts(formula: Formula): Split {
   const parts = formula.parts;
   const dry = parts.filter((part) => !isWater(part.formula));
   const waters = parts

@@ -4,7 +4,7 @@ import { amountOf, massOf, type Purity } from "../amount/amount";
 import { type FormulaLike, formulaOfArgument, inSymbol, type MassLike } from "../amount/argument";
 import type { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
-import type { Fraction } from "../foundation/fraction";
+import { Fraction } from "../foundation/fraction";
 import type { Quantity } from "../quantity";
 import { crystalWater } from "./crystal-water";
 import { HydrateError } from "./error";
@@ -34,12 +34,13 @@ export interface EquivalenceReading {
 /** Elements that two forms share by accident, through water and oxide. */
 const NOT_TELLING = new Set(["H", "O"]);
 
+const ONE = /* @__PURE__ */ new Fraction(1);
+
 /** The ratio in which every element of two formulas stands, if there is one. */
 function proportion(a: Formula, b: Formula): Fraction | undefined {
+  if (a.hasSameComposition(b)) return ONE;
   const [x, y] = [a.composition, b.composition];
-  if (x.length !== y.length || a.charge !== 0 || b.charge !== 0) {
-    return a.hasSameComposition(b) ? a.composition[0]!.count.div(a.composition[0]!.count) : undefined;
-  }
+  if (x.length !== y.length || a.charge !== 0 || b.charge !== 0) return undefined;
   let ratio: Fraction | undefined;
   for (const { symbol, count } of x) {
     const other = b.count(symbol);
