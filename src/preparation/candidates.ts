@@ -1,8 +1,10 @@
-// What the product may really be: the formulas a precipitate of this metal is known to have, and what the same metal would
-// weigh as each of them.
+// What the product may really be: the solids a precipitation of this metal is known to give, the hydrates of the salt, and
+// what the same metal would weigh as each of them.
 import { type Formula, molarMass, parseFormula } from "../formula";
+import { knownForms } from "../hydrate";
 import type { Quantity } from "../quantity";
 import type { Formed } from "./account";
+import { PRECIPITATES } from "./data/ignition";
 import { nameOfFormula } from "./material";
 
 /** The product under another formula, for the same metal. */
@@ -13,54 +15,67 @@ export interface Candidate {
   readonly theoreticalYield: Quantity<"mass">;
 }
 
-/** Carbonates a bench precipitation of each metal may give, wanted or not (bench-practice ignition table, own arithmetic). */
-const CARBONATES: Readonly<Record<string, readonly string[]>> = {
-  Cu: ["Cu2(OH)2CO3", "Cu3(OH)2(CO3)2", "CuCO3"],
-  Zn: ["Zn5(CO3)2(OH)6", "ZnCO3"],
-  Mg: [
-    "Mg5(CO3)4(OH)2·4H2O",
-    "Mg4(CO3)3(OH)2·3H2O",
-    "Mg4(CO3)3(OH)2·4H2O",
-    "Mg5(CO3)4(OH)2·5H2O",
-    "MgCO3·3H2O",
-    "MgCO3",
-  ],
-  Ni: ["Ni3(CO3)(OH)4·4H2O", "Ni3(CO3)(OH)4", "NiCO3"],
-  Co: ["Co2(OH)2CO3", "CoCO3"],
-  Pb: ["Pb3(CO3)2(OH)2", "PbCO3"],
-};
-
 /** Elements that are not what a product is named for. */
-const COMMON = new Set(["C", "H", "N", "O", "S", "P", "F", "Cl", "Br", "I", "Na", "K", "D", "T"]);
+const COMMON = new Set(["C", "H", "N", "O", "S", "P", "F", "Cl", "Br", "I", "D", "T"]);
+const ALKALI = new Set(["Na", "K"]);
 
-/** The element a product is weighed by: its only metal, if it has just one. */
+/** The element a product is weighed by: its only metal, sodium and potassium only where there is no other. */
 export function keyElement(product: Formula): string | undefined {
   const metals = product.symbols.filter((symbol) => !COMMON.has(symbol));
-  return metals.length === 1 ? metals[0] : undefined;
+  const others = metals.filter((symbol) => !ALKALI.has(symbol));
+  const telling = others.length > 0 ? others : metals;
+  return telling.length === 1 ? telling[0] : undefined;
 }
 
-const isCarbonate = (formula: Formula): boolean => /CO3/.test(formula.toString()) && formula.symbols.includes("O");
+const isCarbonate = (formula: Formula): boolean => {
+  const carbon = formula.count("C");
+  return carbon.n !== 0n && /CO3/.test(formula.toString());
+};
+
+/** Hydroxide and carbonate ions, metal and crystal water, nothing else. */
+const isCarbonateOrHydroxide = (formula: Formula): boolean =>
+  formula.symbols.every((s) => s === "C" || s === "O" || s === "H" || !COMMON.has(s)) &&
+  (isCarbonate(formula) || /OH/.test(formula.toString()));
+
+let solidsByMetal: Map<string, readonly Formula[]> | undefined;
+
+/** Solids a precipitation of the metal may give; parsed once, when first asked for. */
+function solidsOf(metal: string): readonly Formula[] {
+  solidsByMetal ??= new Map();
+  let solids = solidsByMetal.get(metal);
+  if (solids === undefined) {
+    const row = PRECIPITATES.find((one) => one.metal === metal);
+    solids = (row?.solids ?? []).map((text) => parseFormula(text));
+    solidsByMetal.set(metal, solids);
+  }
+  return solids;
+}
 
 /** Is this one of the carbonates the table knows, water of crystallization aside? */
 export function isKnownCarbonate(formula: Formula): boolean {
   const key = keyElement(formula);
-  return key !== undefined && isCarbonate(formula) && CARBONATES[key] !== undefined;
+  return key !== undefined && isCarbonate(formula) && solidsOf(key).length > 0;
 }
 
-/** The carbonates of the same metal as a product, other than itself; none for what is no carbonate. */
-export function carbonatesLike(product: Formula): Formula[] {
+/** Other formulas a solid may have: for a carbonate or hydroxide what else falls out; for a salt its known hydrates. */
+export function formulasLike(product: Formula): Formula[] {
   const key = keyElement(product);
-  if (key === undefined || !isCarbonate(product)) return [];
-  return (CARBONATES[key] ?? []).map((text) => parseFormula(text)).filter((f) => !f.hasSameComposition(product));
+  if (key === undefined) return [];
+  const solids = isCarbonateOrHydroxide(product) ? solidsOf(key) : [];
+  const others = solids.length > 0 ? solids : hydratesOf(product);
+  return others.filter((f) => !f.hasSameComposition(product));
+}
+
+function hydratesOf(product: Formula): Formula[] {
+  return product.toHill() === "H2O" ? [] : knownForms(product).map((form) => form.formula);
 }
 
 export function candidatesFor(product: Formula, formed: Formed, extra: readonly string[]): Candidate[] {
   const wanted: Candidate = { formula: formed.formula, wanted: true, theoreticalYield: formed.mass };
   const key = keyElement(product);
   if (key === undefined) return [wanted];
-  const known = isCarbonate(product) ? (CARBONATES[key] ?? []) : [];
-  const others = [...known, ...extra].map((text) => parseFormula(text)).filter((f) => !f.hasSameComposition(product));
-  const seen = new Set<string>();
+  const others = [...formulasLike(product), ...extra.map((text) => parseFormula(text))];
+  const seen = new Set<string>([formed.formula]);
   const metal = formed.amount
     .times(product.count(key))
     .named({ symbol: `n(${key})`, rule: `amount of ${key} = amount × atoms of ${key} in the formula` });
@@ -69,7 +84,7 @@ export function candidatesFor(product: Formula, formed: Formed, extra: readonly 
     ...others.flatMap((formula) => {
       const name = nameOfFormula(formula);
       const atoms = formula.count(key);
-      if (seen.has(name) || atoms.n === 0n) return [];
+      if (seen.has(name) || atoms.n === 0n || formula.hasSameComposition(product)) return [];
       seen.add(name);
       const theoreticalYield = metal
         .dividedBy(atoms)

@@ -12,6 +12,8 @@ export type PlanErrorCode =
   | "plan.too-small"
   | "plan.not-positive"
   | "plan.observation"
+  | "plan.no-residue"
+  | "plan.forbidden-combination"
   | "plan.json";
 
 /**

@@ -5,6 +5,8 @@ export type { Cost, CostLine } from "./cost";
 export type { PlanErrorCode } from "./error";
 export { PlanError } from "./error";
 export type { Feed as MaterialFeed, Liquor } from "./feed";
+export type { Identity, IdentityCandidate, IgnitionCandidate, MassLossRequest } from "./identity";
+export { identifyByMassLoss, tryIdentifyByMassLoss } from "./identity";
 export type { Isolation, WashSchedule } from "./isolation";
 export type { Plan, PlanRecord, Weighing } from "./plan";
 export { planFromJSON, planPreparation, tryPlanPreparation } from "./plan";

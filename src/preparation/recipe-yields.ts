@@ -1,10 +1,10 @@
 // What the yields, analyses and stated figures of a recipe say: the impossible, the mixed-up, the damp, and what stays in
 // the liquor.
 import { type Formula, massFractionOf, molarMass, parseFormula } from "../formula";
-import { anhydrousOf, crystalWater, withWater } from "../hydrate";
+import { anhydrousOf, crystalWater, knownForms, withWater } from "../hydrate";
 import { expectDimension, type Quantity, quantity } from "../quantity";
 import { retainedLiquor, tryResidual } from "../solubility";
-import { carbonatesLike, keyElement } from "./candidates";
+import { formulasLike, keyElement } from "./candidates";
 import { fateOf } from "./fate";
 import { kindOfCake } from "./isolation";
 import { nameOfFormula } from "./material";
@@ -20,25 +20,24 @@ const shown = (q: Quantity, figures = 3): string => q.format({ significant: figu
 const ratioOf = (q: Quantity): number => q.in("").toNumber();
 const near = (a: number, b: number, within: number): boolean => Math.abs(a / b - 1) <= within;
 
-/** Other forms a material may have had: the readings of the recipe, and the salt without water. */
-function otherForms(reckoned: Reckoned): { material: string; form: Formula; other: Formula }[] {
-  return reckoned.read.materials.flatMap((m) => {
-    const { form } = m.material;
-    const readings = m.readings.slice(1).map((r) => r.material.form);
-    const bare = form.toHill() === "H2O" ? form : anhydrousOf(form);
-    const all = [...readings, bare].filter((f) => !f.hasSameComposition(form));
-    return all
-      .filter((f, i) => all.findIndex((g) => g.hasSameComposition(f)) === i)
-      .map((other) => ({ material: m.name, form, other }));
-  });
+/** Other forms the limiting material may have had: the readings of the recipe, and every hydrate known of it. */
+function otherForms({ read, account }: Reckoned): { material: string; form: Formula; other: Formula }[] {
+  const m = read.materials.find((one) => one.name === account?.limiting);
+  if (m === undefined || m.material.form.toHill() === "H2O") return [];
+  const { form } = m.material;
+  const readings = m.readings.slice(1).map((r) => r.material.form);
+  const all = [...readings, anhydrousOf(form), ...knownForms(form).map((known) => known.formula)];
+  const others = all.filter((f) => !f.hasSameComposition(form));
+  return others
+    .filter((f, i) => others.findIndex((g) => g.hasSameComposition(f)) === i)
+    .map((other) => ({ material: m.name, form, other }));
 }
 
 /** A hydrate taken for another that would turn the ratio of found to reckoned into one. */
 function mixUp(reckoned: Reckoned, ratio: number, what: string): RecipeFinding[] {
   return otherForms(reckoned).flatMap(({ material, form, other }): RecipeFinding[] => {
     const factor = molarMass(form).dividedBy(molarMass(other));
-    const value = ratioOf(factor);
-    if (!near(ratio, value, SAME_RATIO) && !near(ratio, 1 / value, SAME_RATIO)) return [];
+    if (!near(ratio, ratioOf(factor), SAME_RATIO)) return [];
     return [
       {
         code: "recipe.hydrate-mix-up",
@@ -93,7 +92,8 @@ function statedYield(recipe: Recipe, reckoned: Reckoned): RecipeFinding[] {
       material: undefined,
       figure: found.percentYield,
     });
-    findings.push(...mixUp(reckoned, ratio, "the stated yield"));
+    // A percent yield is stated too low by the factor that the theory behind it is too high.
+    findings.push(...mixUp(reckoned, 1 / ratio, "the stated yield"));
   }
   const forms = (recipe.productForms ?? []).map((form) => parseFormula(form));
   if (forms.length > 1) {
@@ -255,7 +255,7 @@ function ignitionFindings(
   const theory = share(product);
   const u = found.standardUncertainty?.toNumber() ?? 0;
   if (Math.abs(found.minus(theory).in("%").toNumber()) <= 2 * u) return [];
-  const others = carbonatesLike(product)
+  const others = formulasLike(product)
     .map((form) => `${nameOfFormula(form)} ${shown(share(form))}`)
     .join(", ");
   return [

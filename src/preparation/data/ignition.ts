@@ -1,0 +1,77 @@
+// What ignition of a dry sample leaves, the usual reading at the bench, and the carbonates and hydroxides a precipitation
+// of each metal may give. Losses are reckoned from the formulas; which residue forms is common practice, no source, and
+// for cobalt, manganese and iron depends on air and heat: the row names what is assumed.
+import type { SourceKey } from "../../foundation";
+
+/** Residue of one solid. */
+export interface IgnitionRow {
+  readonly formula: string;
+  readonly residue: string;
+  /** What is assumed of air and heat. */
+  readonly condition?: string;
+  readonly source: SourceKey;
+}
+
+export const IGNITION: readonly IgnitionRow[] = [
+  { formula: "CaCO3", residue: "CaO", condition: "above 850 °C", source: "commonPractice" },
+  { formula: "CaC2O4·H2O", residue: "CaCO3", condition: "near 500 °C", source: "commonPractice" },
+  { formula: "NaHCO3", residue: "Na2CO3", source: "commonPractice" },
+  { formula: "KHCO3", residue: "K2CO3", source: "commonPractice" },
+  { formula: "CuSO4·5H2O", residue: "CuSO4", condition: "220 to 250 °C", source: "commonPractice" },
+  { formula: "KAl(SO4)2·12H2O", residue: "KAl(SO4)2", source: "commonPractice" },
+  { formula: "BaCO3", residue: "BaCO3", condition: "below 1000 °C: nothing is lost", source: "commonPractice" },
+];
+
+/** Oxide that carbonates, hydroxides and oxalates of a metal leave. */
+export interface OxideRow {
+  readonly metal: string;
+  readonly oxide: string;
+  readonly condition?: string;
+  readonly source: SourceKey;
+}
+
+export const OXIDES: readonly OxideRow[] = [
+  { metal: "Cu", oxide: "CuO", source: "commonPractice" },
+  { metal: "Zn", oxide: "ZnO", source: "commonPractice" },
+  { metal: "Mg", oxide: "MgO", source: "commonPractice" },
+  { metal: "Ni", oxide: "NiO", source: "commonPractice" },
+  { metal: "Co", oxide: "Co3O4", condition: "in air, below 900 °C", source: "commonPractice" },
+  { metal: "Mn", oxide: "Mn2O3", condition: "in air, 550 to 900 °C", source: "commonPractice" },
+  { metal: "Fe", oxide: "Fe2O3", condition: "in air", source: "commonPractice" },
+  { metal: "Al", oxide: "Al2O3", source: "commonPractice" },
+  { metal: "Cr", oxide: "Cr2O3", source: "commonPractice" },
+  { metal: "Ca", oxide: "CaO", condition: "above 850 °C", source: "commonPractice" },
+  { metal: "Sr", oxide: "SrO", condition: "above 1200 °C", source: "commonPractice" },
+  { metal: "Pb", oxide: "PbO", condition: "315 to 880 °C", source: "commonPractice" },
+  { metal: "Cd", oxide: "CdO", source: "commonPractice" },
+  { metal: "Bi", oxide: "Bi2O3", source: "commonPractice" },
+];
+
+/** What a precipitation of a metal as carbonate may give, wanted or not; the hydroxide is the end of washing too alkaline. */
+export interface PrecipitatesRow {
+  readonly metal: string;
+  readonly solids: readonly string[];
+  readonly source: SourceKey;
+}
+
+export const PRECIPITATES: readonly PrecipitatesRow[] = [
+  { metal: "Cu", solids: ["Cu2(OH)2CO3", "Cu3(OH)2(CO3)2", "CuCO3", "Cu(OH)2"], source: "commonPractice" },
+  { metal: "Zn", solids: ["Zn5(CO3)2(OH)6", "ZnCO3", "Zn(OH)2"], source: "commonPractice" },
+  {
+    metal: "Mg",
+    solids: [
+      "Mg5(CO3)4(OH)2·4H2O",
+      "Mg5(CO3)4(OH)2·5H2O",
+      "Mg4(CO3)3(OH)2·3H2O",
+      "Mg4(CO3)3(OH)2·4H2O",
+      "MgCO3·3H2O",
+      "MgCO3",
+      "Mg(OH)2",
+    ],
+    source: "commonPractice",
+  },
+  { metal: "Ni", solids: ["Ni3(CO3)(OH)4·4H2O", "Ni3(CO3)(OH)4", "NiCO3", "Ni(OH)2"], source: "commonPractice" },
+  { metal: "Co", solids: ["Co2(OH)2CO3", "CoCO3", "Co(OH)2"], source: "commonPractice" },
+  { metal: "Pb", solids: ["Pb3(CO3)2(OH)2", "PbCO3"], source: "commonPractice" },
+  { metal: "Mn", solids: ["MnCO3", "Mn(OH)2"], source: "commonPractice" },
+];

@@ -1,0 +1,369 @@
+// Which of several solids a sample is: by what it loses on ignition, by the acid it takes up, or both together, with the
+// water it may hold beside its formula. Says that it cannot tell where that is the truth.
+import type { MassFractionLike, MassLike } from "../amount";
+import { type Formula, molarMass, parseFormula } from "../formula";
+import { attempt, type Result } from "../foundation/error";
+import { expectDimension, type Quantity, type QuantityLike, quantity } from "../quantity";
+import { reading } from "./account";
+import { formulasLike } from "./candidates";
+import { PlanError } from "./error";
+import { acidPerGramOf, residueOf } from "./ignition";
+import { nameOfFormula } from "./material";
+
+/** A solid the sample may be, and what ignition leaves of it. */
+export interface IgnitionCandidate {
+  readonly formula: string | Formula;
+  /** Chosen by the table and by rule unless told. */
+  readonly residue?: string | Formula | undefined;
+}
+
+/** What was weighed, and what the sample may be. */
+export interface MassLossRequest {
+  /** Mass of the dry sample. */
+  readonly before?: MassLike | undefined;
+  /** Mass after ignition to constant mass. */
+  readonly after?: MassLike | undefined;
+  /** What the sample may be. */
+  readonly candidates?: readonly (string | Formula | IgnitionCandidate)[] | undefined;
+  /** What it was meant to be; what else it may be is then looked up, and added to `candidates`. */
+  readonly product?: string | Formula | undefined;
+  /** Most water the sample may hold beside its formula; 0 % unless told. A gel dried at 100 °C holds 1 to 3 %. */
+  readonly adsorbedWater?: MassFractionLike | undefined;
+  /** Smallest step of the balance, for masses that carry no uncertainty; their last digit unless told. */
+  readonly readability?: MassLike | undefined;
+  /** Acid that a gram of the sample takes up, such as "18.1 ± 0.1 mmol/g"; 1 % uncertain unless told. */
+  readonly acidPerGram?: QuantityLike<"molality"> | undefined;
+}
+
+/** How one candidate fits. */
+export interface IdentityCandidate {
+  readonly formula: string;
+  /** What is taken to be left of it. */
+  readonly residue: string;
+  /** What is assumed of air and heat. */
+  readonly condition: string | undefined;
+  readonly expectedLoss: Quantity<"mass fraction">;
+  /** Loss found less loss expected, for the dry sample. */
+  readonly difference: Quantity | undefined;
+  /** Acid that a gram of it takes up; undefined where it takes up none that can be told. */
+  readonly acidPerGram: Quantity | undefined;
+  /** Water beside the formula that fits best, as a share of the sample, within what is allowed. */
+  readonly water: Quantity<"mass fraction">;
+  /** Standard uncertainties by which each test is off, with that water. */
+  readonly off: { readonly loss: number | undefined; readonly acid: number | undefined };
+  /** Every test within two standard uncertainties. */
+  readonly fits: boolean;
+  /** Part of the likelihood of all candidates, taken to be equally likely beforehand; 0 to 1. */
+  readonly share: number;
+}
+
+/** What the sample is, as far as the tests tell. */
+export interface Identity {
+  readonly loss: Quantity<"mass fraction"> | undefined;
+  /** Best first. */
+  readonly candidates: readonly IdentityCandidate[];
+  readonly verdict: "told" | "cannot tell apart" | "none fits";
+  /** The formulas that remain: one when told, several when they cannot be told apart, none when none fits. */
+  readonly remaining: readonly string[];
+  readonly text: string;
+  /** What to do next to decide. */
+  readonly next: string;
+  readonly assumptions: readonly string[];
+}
+
+/** Within this many standard uncertainties a test fits (coverage factor 2, JCGM 100:2008, 6.3.3). */
+const COVERAGE = 2;
+/** Two candidates are told apart when the better one holds this share. */
+const TOLD = 0.95;
+const MOST_CANDIDATES = 100;
+/** Constant mass means two weighings that differ by less than this share (common practice, no source). */
+const CONSTANT_MASS = "0.002";
+/** Uncertainty of a titration that states none (bench titration, common practice, no source). */
+const TITRATION = "0.01";
+
+interface Test {
+  /** Value found. */
+  readonly found: Quantity;
+  /** Value of the dry candidate, and what each unit of water in the sample adds to it. */
+  readonly dry: number;
+  readonly perWater: number;
+  readonly u: number;
+  readonly value: number;
+}
+
+function massOf(like: MassLike, argument: string, request: MassLossRequest): Quantity {
+  const mass = expectDimension(like, "mass", argument);
+  if (!mass.isPositive()) throw new PlanError("plan.not-positive", `${argument} must be above zero, not ${mass}`);
+  const naming = { symbol: argument === "before" ? "m₁" : "m₂", label: `mass ${argument} ignition` };
+  if (mass.standardUncertainty !== undefined) return mass.symbol === undefined ? mass.named(naming) : mass;
+  const step =
+    request.readability === undefined
+      ? quantity({ value: `1e-${decimalsOf(like, mass)}`, unit: mass.unit })
+      : expectDimension(request.readability, "mass", "readability");
+  return reading(mass, step, naming);
+}
+
+/** Decimals as written, so that "0.2720 g" is good to 0.1 mg. */
+function decimalsOf(like: MassLike, mass: Quantity): number {
+  const written = typeof like === "string" ? /\.(\d+)/.exec(like)?.[1]?.length : undefined;
+  return written ?? mass.value.decimalPlaces();
+}
+
+function candidatesOf(
+  request: MassLossRequest,
+): { formula: Formula; residue: Formula; condition: string | undefined }[] {
+  const product =
+    request.product === undefined
+      ? []
+      : ((): Formula[] => {
+          const formula = formulaIn(request.product);
+          return [formula, ...formulasLike(formula)];
+        })();
+  const given = request.candidates ?? [];
+  if (!Array.isArray(given)) throw new PlanError("plan.request", "candidates must be a list of formulas");
+  const all = [...product.map((formula): IgnitionCandidate => ({ formula })), ...given.map(asCandidate)];
+  if (all.length === 0 || all.length > MOST_CANDIDATES) {
+    throw new PlanError("plan.request", `an identity needs 1 to ${MOST_CANDIDATES} candidates, not ${all.length}`, {
+      hint: "give candidates as formulas, or the product that was wanted",
+    });
+  }
+  const read = all.map(({ formula: text, residue }) => {
+    const formula = formulaIn(text);
+    const left = residueOf(formula, residue === undefined ? undefined : formulaIn(residue));
+    if (left === undefined) {
+      throw new PlanError("plan.no-residue", `what ignition leaves of ${formula} is not known`, {
+        hint: 'give it: { formula: "…", residue: "…" }',
+        details: { formula: formula.toString() },
+      });
+    }
+    return { formula, ...left };
+  });
+  return read.filter(({ formula }, i) => read.findIndex((r) => r.formula.hasSameComposition(formula)) === i);
+}
+
+const formulaIn = (like: string | Formula): Formula => (typeof like === "string" ? parseFormula(like) : like);
+
+const asCandidate = (one: string | Formula | IgnitionCandidate): IgnitionCandidate =>
+  typeof one === "object" && "formula" in one ? one : { formula: one };
+
+/** The share of water within [0, most] that makes the tests fit best; each test is linear in it. */
+function bestWater(tests: readonly Test[], most: number): number {
+  const top = tests.reduce((s, t) => s + (t.perWater * (t.value - t.dry)) / t.u ** 2, 0);
+  const bottom = tests.reduce((s, t) => s + t.perWater ** 2 / t.u ** 2, 0);
+  return bottom === 0 ? 0 : Math.min(most, Math.max(0, top / bottom));
+}
+
+const offBy = (test: Test | undefined, water: number): number | undefined =>
+  test === undefined ? undefined : (test.value - test.dry - test.perWater * water) / test.u;
+
+/** Smallest uncertainty reckoned with, so that exact inputs still rank. */
+const FLOOR = 1e-6;
+
+function testOf(found: Quantity, expected: Quantity, perWater: (dry: number) => number): Test {
+  const difference = found.minus(expected);
+  const dry = expected.in(found.unit).toNumber();
+  const value = found.value.toNumber();
+  const u = difference.standardUncertainty?.toNumber() ?? 0;
+  return { found, dry, value, perWater: perWater(dry), u: Math.max(u, FLOOR * Math.max(1, Math.abs(value))) };
+}
+
+/**
+ * Which of several solids a sample is, from its loss on ignition, from the acid it takes up, or from both.
+ *
+ * @param request - masses `before` and `after` ignition and/or `acidPerGram`; `candidates` as formulas, or the `product`
+ *   that was wanted, for which the other solids of the same metal are looked up; `adsorbedWater`, the most water the
+ *   sample may hold beside its formula; `readability` of the balance
+ * @returns the loss with its uncertainty, candidates ranked with their residues and shares, and a verdict: told, cannot
+ *   tell apart, or none fits
+ * @throws {PlanError} `plan.request`, `plan.not-positive`, `plan.no-residue`, `plan.observation` when it gained mass or no
+ *   test is given; codes of `quantity` and `parseFormula`
+ * @source losses from the formulas; which residue forms and the criterion of two standard uncertainties: common practice
+ * @category Yield
+ * @example
+ * const sample = identifyByMassLoss({ before: "2.000 g", after: "1.440 g", product: "Cu2(OH)2CO3" });
+ * sample.remaining // => ["Cu₂(OH)₂CO₃"]
+ * identifyByMassLoss({ before: "0.50 g", after: "0.35 g", candidates: ["Cu2(OH)2CO3", "Cu3(OH)2(CO3)2"] }).verdict // => "cannot tell apart"
+ */
+export function identifyByMassLoss(request: MassLossRequest): Identity {
+  if (typeof request !== "object" || request === null)
+    throw new PlanError("plan.request", "give masses and candidates");
+  const { before, after } = request;
+  if ((before === undefined) !== (after === undefined) || (before === undefined && request.acidPerGram === undefined)) {
+    throw new PlanError("plan.observation", "an identity needs the mass before and after ignition, or acidPerGram");
+  }
+  const loss =
+    before === undefined ? undefined : lossOf(massOf(before, "before", request), massOf(after!, "after", request));
+  const acid = acidOf(request);
+  const allowed = expectDimension(request.adsorbedWater ?? "0 %", "mass fraction", "adsorbedWater");
+  const most = allowed.in("").toNumber();
+  if (most < 0 || most >= 1) throw new PlanError("plan.request", `adsorbedWater of ${allowed} is outside 0 to 100 %`);
+  const judged = candidatesOf(request).map(({ formula, residue, condition }) => {
+    const expectedLoss = expectedLossOf(formula, residue);
+    const acidPerGram = acidPerGramOf(formula);
+    // Water in the sample adds to the loss what the rest of the sample would have left, and thins the base.
+    const byLoss = loss === undefined ? undefined : testOf(loss, expectedLoss, (dry) => 100 - dry);
+    const byAcid =
+      acid === undefined || acidPerGram === undefined ? undefined : testOf(acid, acidPerGram, (dry) => -dry);
+    const tests = [byLoss, byAcid].filter((t) => t !== undefined);
+    const water = bestWater(tests, most);
+    const off = { loss: offBy(byLoss, water), acid: offBy(byAcid, water) };
+    const square = (off.loss ?? 0) ** 2 + (off.acid ?? 0) ** 2;
+    const candidate = {
+      formula: nameOfFormula(formula),
+      residue: nameOfFormula(residue),
+      condition,
+      expectedLoss,
+      difference: loss?.minus(expectedLoss),
+      acidPerGram,
+      water: quantity({ value: (100 * water).toPrecision(4), unit: "%" }) as Quantity<"mass fraction">,
+      off,
+      fits: [off.loss, off.acid].every((z) => z === undefined || Math.abs(z) <= COVERAGE),
+    };
+    return { candidate, square };
+  });
+  judged.sort((a, b) => a.square - b.square);
+  const least = judged[0]!.square;
+  const weights = judged.map(({ square }) => Math.exp(-(square - least) / 2));
+  const total = weights.reduce((a, b) => a + b, 0);
+  const candidates = judged.map(
+    ({ candidate }, i): IdentityCandidate => ({ ...candidate, share: weights[i]! / total }),
+  );
+  return {
+    loss,
+    candidates,
+    ...verdictOf(candidates, loss, acid !== undefined),
+    assumptions: assumptionsOf(candidates, allowed),
+  };
+}
+
+function lossOf(before: Quantity, after: Quantity): Quantity {
+  if (after.compare(before) > 0) {
+    throw new PlanError("plan.observation", `it weighs more after ignition: ${before} before, ${after} after`, {
+      hint: "check the order of the weighings",
+    });
+  }
+  // "Constant" mass is constant to the criterion only: a spread that no balance takes away.
+  const constant = quantity(
+    { value: "1", unit: "", halfWidth: CONSTANT_MASS, distribution: "rectangular" },
+    { symbol: "k", label: "constancy of the mass after ignition", assumption: "ignited to constant mass within 0.2 %" },
+  );
+  return before
+    .minus(after.times(constant))
+    .dividedBy(before)
+    .to("%")
+    .named({ symbol: "loss", label: "loss on ignition", rule: "loss = (m₁ - k m₂) / m₁, k = 1" });
+}
+
+function acidOf({ acidPerGram }: MassLossRequest): Quantity | undefined {
+  if (acidPerGram === undefined) return undefined;
+  const given = expectDimension(acidPerGram, "molality", "acidPerGram").to("mmol/g");
+  const naming = { symbol: "n(H⁺)/m", label: "acid taken up by a gram" };
+  if (!given.isPositive()) throw new PlanError("plan.not-positive", `acidPerGram must be above zero, not ${given}`);
+  if (given.standardUncertainty !== undefined) return given.named(naming);
+  const value = given.value.toString();
+  return quantity(
+    { value, unit: "mmol/g", standardUncertainty: given.value.times(TITRATION).toString() },
+    { ...naming, assumption: "a titration good to 1 %" },
+  );
+}
+
+function expectedLossOf(formula: Formula, residue: Formula): Quantity {
+  // Residue and sample share an element that does not leave: a metal, else anything but carbon, hydrogen, oxygen, nitrogen.
+  const key = residue.symbols.find((s) => !["H", "C", "O", "N"].includes(s) && formula.count(s).n !== 0n);
+  if (key === undefined)
+    throw new PlanError("plan.no-residue", `${residue} shares no element with ${formula} that stays on ignition`);
+  return quantity("1")
+    .minus(molarMass(residue).times(formula.count(key)).dividedBy(residue.count(key)).dividedBy(molarMass(formula)))
+    .to("%")
+    .named({
+      symbol: `loss(${nameOfFormula(formula)})`,
+      label: `loss of ${nameOfFormula(formula)} to ${nameOfFormula(residue)}`,
+      rule: "loss = 1 - molar mass of the residue for each formula / molar mass",
+    });
+}
+
+function verdictOf(
+  candidates: readonly IdentityCandidate[],
+  loss: Quantity | undefined,
+  titrated: boolean,
+): Pick<Identity, "verdict" | "remaining" | "text" | "next"> {
+  const shown = loss === undefined ? "the acid taken up" : `a loss of ${loss.format({ significant: 4 })}`;
+  const fitting = candidates.filter((c) => c.fits);
+  const best = candidates[0]!;
+  if (fitting.length === 0) {
+    const water = neededWater(candidates, loss);
+    return {
+      verdict: "none fits",
+      remaining: [],
+      text: `${shown} fits none of the candidates; ${water === "" ? `the nearest is ${best.formula}` : water}`,
+      next: "dry at 100 to 105 °C to constant mass first, then ignite again to constant mass",
+    };
+  }
+  if (fitting.length === 1 || (best.fits && best.share >= TOLD)) {
+    const wet = best.water.compare("0.05 %") > 0 ? ` with ${best.water.format({ significant: 2 })} of water` : "";
+    return {
+      verdict: "told",
+      remaining: [best.formula],
+      text: `${shown} is that of ${best.formula}${wet}`,
+      next:
+        titrated || best.acidPerGram === undefined
+          ? "nothing more is needed"
+          : "a titration of a weighed sample with acid would confirm it",
+    };
+  }
+  const names = fitting.map((c) => c.formula);
+  return {
+    verdict: "cannot tell apart",
+    remaining: names,
+    text: `${shown} cannot tell ${names.join(", ")} apart`,
+    next:
+      titrated || !titrationTells(fitting)
+        ? "dry to constant mass first, then take a larger sample and a finer balance; or weigh the carbon dioxide that acid drives out"
+        : "titrate a weighed sample with acid (mmol of H⁺ per gram), or take a larger sample and a finer balance",
+  };
+}
+
+/** Would a titration good to 1 % tell the candidates apart, each with the water it is taken to hold? */
+function titrationTells(fitting: readonly IdentityCandidate[]): boolean {
+  const acids = fitting.map((c) => c.acidPerGram?.times(quantity("1").minus(c.water)).in("mmol/g").toNumber());
+  return acids.some((a, i) =>
+    acids.slice(i + 1).some((b) => a === undefined || b === undefined || Math.abs(a / b - 1) > 0.03),
+  );
+}
+
+/** More water than this in a sample called dry explains nothing. */
+const MOST_WATER = "30 %";
+
+/** Water that would explain a loss that is too large, candidate by candidate. */
+function neededWater(candidates: readonly IdentityCandidate[], loss: Quantity | undefined): string {
+  if (loss === undefined) return "";
+  const wet = candidates.flatMap(({ formula, difference, expectedLoss }) => {
+    if (!difference!.isPositive()) return [];
+    const water = difference!.dividedBy(quantity("1").minus(expectedLoss)).to("%");
+    if (water.compare(MOST_WATER) > 0) return [];
+    return [`${formula} if it held ${water.format({ significant: 2, uncertainty: "none" })} of water`];
+  });
+  return wet.length === 0 ? "" : `it would be ${wet.join(", or ")}`;
+}
+
+function assumptionsOf(candidates: readonly IdentityCandidate[], allowed: Quantity): string[] {
+  const residues = candidates.map(
+    ({ formula, residue, condition }) =>
+      `${formula} leaves ${residue}${condition === undefined ? "" : ` (${condition})`}`,
+  );
+  return [
+    ...residues,
+    `the sample holds ${allowed.isZero() ? "no water" : `at most ${allowed} of water`} beside its formula`,
+    "all candidates are equally likely beforehand",
+  ];
+}
+
+/**
+ * As `identifyByMassLoss`, but gives the refusal back as data.
+ *
+ * @category Yield
+ * @example
+ * tryIdentifyByMassLoss({ before: "1 g", after: "2 g", candidates: ["CaCO3"] }).ok // => false
+ */
+export const tryIdentifyByMassLoss = (request: MassLossRequest): Result<Identity> =>
+  attempt(() => identifyByMassLoss(request));
