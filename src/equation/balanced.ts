@@ -2,6 +2,7 @@
 
 import { symbolAt } from "../element/symbols";
 import type { Formula } from "../formula/formula";
+import { hasBrand } from "../foundation/brand";
 import { attempt, type Result } from "../foundation/error";
 import type { Fraction } from "../foundation/fraction";
 import { Equation, type EquationRecord, equationFromJSON } from "./equation";
@@ -12,6 +13,8 @@ import { type Notation, printEquation } from "./print";
 import { rational, toFraction } from "./rational";
 import type { Arrow } from "./split";
 import { CHARGE, exactSystem } from "./system";
+
+const BRAND: unique symbol = /* @__PURE__ */ Symbol.for("preparative.balanced-equation/1");
 
 /** A formula with its whole-number coefficient. */
 export interface BalancedTerm {
@@ -42,6 +45,18 @@ export interface StoichiometricRow {
  * burning.toUnicode() // => "C₃H₈ + 5 O₂ → 3 CO₂ + 4 H₂O"
  */
 export class BalancedEquation {
+  /** @internal `instanceof` asks for the brand, so that values of another loaded copy pass. */
+  static [Symbol.hasInstance](value: unknown): boolean {
+    return this === BalancedEquation
+      ? hasBrand(value, BRAND)
+      : Function.prototype[Symbol.hasInstance].call(this, value);
+  }
+
+  /** @internal */
+  get [BRAND](): true {
+    return true;
+  }
+
   /** The equation that was balanced. */
   readonly equation: Equation;
   private readonly numbers: IntegerVector;

@@ -2,12 +2,15 @@
 // here. Numbers that were not written stay absent; they count as one only where the given ones are checked.
 
 import { type Formula, parseFormula } from "../formula/formula";
+import { hasBrand } from "../foundation/brand";
 import { attempt, type Result } from "../foundation/error";
 import type { Fraction } from "../foundation/fraction";
 import { EquationError } from "./error";
 import { printEquation } from "./print";
 import { ONE, type Rational, rational, rationalText, toFraction } from "./rational";
 import type { Arrow } from "./split";
+
+const BRAND: unique symbol = /* @__PURE__ */ Symbol.for("preparative.equation/1");
 
 /** A formula with the coefficient written before it, if one was. */
 export interface Term {
@@ -40,6 +43,16 @@ export interface EquationRecord {
  * parseEquation("H2 + O2 = H2O").toUnicode() // => "H₂ + O₂ = H₂O"
  */
 export class Equation {
+  /** @internal `instanceof` asks for the brand, so that values of another loaded copy pass. */
+  static [Symbol.hasInstance](value: unknown): boolean {
+    return this === Equation ? hasBrand(value, BRAND) : Function.prototype[Symbol.hasInstance].call(this, value);
+  }
+
+  /** @internal */
+  get [BRAND](): true {
+    return true;
+  }
+
   /** Every species, the reactants first. */
   readonly formulas: readonly Formula[];
   /** How many of `formulas` are reactants. */

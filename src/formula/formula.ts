@@ -1,6 +1,8 @@
 // The immutable Formula: counts, charge and mass as plain numbers from one scan; texts, fractions and structure only when
 // somebody asks. Nothing is frozen and nothing is cached across formulas: twenty thousand of them cost a few milliseconds.
+
 import { ELEMENT_COUNT, nanoWeightTable, symbolAt } from "../element/symbols";
+import { hasBrand } from "../foundation/brand";
 import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
 import { combine, factorRatio, multiplyParts } from "./algebra";
@@ -14,6 +16,8 @@ import { asciiText, hillText, htmlText, latexText, unicodeText } from "./print";
 import { ratioText } from "./ratio";
 import { type ReadOptions, readFormula } from "./read";
 import { CELL_BITS, CELL_MASK, CELLS, found, foundCells, type Lists, scanFormula } from "./scan";
+
+const BRAND: unique symbol = /* @__PURE__ */ Symbol.for("preparative.formula/1");
 
 const NO_CELLS = /* @__PURE__ */ new Int32Array(CELLS);
 
@@ -42,6 +46,16 @@ export interface FormulaPart {
  * alum.toUnicode() // => "KAl(SO₄)₂·12H₂O"
  */
 export class Formula {
+  /** @internal `instanceof` asks for the brand, so that values of another loaded copy pass. */
+  static [Symbol.hasInstance](value: unknown): boolean {
+    return this === Formula ? hasBrand(value, BRAND) : Function.prototype[Symbol.hasInstance].call(this, value);
+  }
+
+  /** @internal */
+  get [BRAND](): true {
+    return true;
+  }
+
   // `declare`: without it every field is first defined as undefined, which doubles the cost of a formula.
   /** @internal The text as read (variables filled in). */
   declare readonly text: string;

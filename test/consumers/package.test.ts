@@ -69,9 +69,11 @@ describe("the packed package", () => {
   it("shares its values between the two module systems", () => {
     const code = `import * as p from "preparative"; import { createRequire } from "node:module";
       const c = createRequire(import.meta.url)("preparative");
-      const x = p.quantity("2.0(1) g"); console.log(c.quantity(x).minus(x).toString(), c.isQuantity(x));`;
+      const x = p.quantity("2.0(1) g"); console.log(c.quantity(x).minus(x).toString(), c.isQuantity(x));
+      console.log(String(c.molarMass(p.parseFormula("H2O")).value), p.parseFormula("H2O") instanceof c.Formula);
+      console.log(c.massOf("2 mol", p.parseFormula("H2O")).unit, String(c.balance(p.balance("H2 + O2 -> H2O"))));`;
     writeFileSync(join(folder, "both.mjs"), code);
-    expect(run("node", ["both.mjs"])).toBe("0 ± 0 g true\n");
+    expect(run("node", ["both.mjs"])).toBe("0 ± 0 g true\n18.015 true\ng 2 H2 + O2 -> 2 H2O\n");
   });
 
   it("type-checks under strict settings for both module systems", () => {
