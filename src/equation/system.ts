@@ -30,12 +30,13 @@ function nuclideRow(element: number): number {
   return known < 0 ? -1 : nuclideRows[known]!;
 }
 
-/** Fill the kernel's scratch matrix; false where a charge on a fractional formula leaves the exact range. */
+/** Rows that the scratch matrix has room for: every element and the charge, and a few nuclides. */
+const MOST_ROWS = 128;
+
+/** Fill the kernel's scratch matrix; false where a charge leaves the exact range, or for too many nuclides. */
 function fill(formulas: readonly Formula[], reactants: number): boolean {
   const columns = formulas.length;
-  let most = 1;
-  for (let column = 0; column < columns; column++) most += formulas[column]!.size;
-  const matrix = scratchMatrix(most, columns);
+  const matrix = scratchMatrix(MOST_ROWS, columns);
   const bounds = scratchBounds();
   if (stamp === 0x7fffffff) stampOfElement.fill(0);
   stamp = stamp === 0x7fffffff ? 1 : stamp + 1;
@@ -61,6 +62,7 @@ function fill(formulas: readonly Formula[], reactants: number): boolean {
       } else {
         row = nuclideRow(element);
         if (row < 0) {
+          if (nuclides.length > MOST_ROWS - 120) return false;
           row = rows++;
           nuclides.push(element);
           nuclideRows.push(row);
@@ -68,19 +70,19 @@ function fill(formulas: readonly Formula[], reactants: number): boolean {
         }
       }
       const count = formula.numeratorAt(at);
-      if (count > bounds[row]!) bounds[row] = count;
+      bounds[row]! += count;
       matrix[row * columns + column] = column < reactants ? count : -count;
     }
     if (formula.denominator !== 1) allWhole = false;
     if (formula.charge !== 0) {
       const charge = formula.charge * formula.denominator;
-      const amount = charge < 0 ? -charge : charge;
+      const amount = Math.abs(charge);
       if (amount >= EXACT) return false;
       if (chargeRow < 0) {
         chargeRow = rows++;
         clearRow(matrix, bounds, chargeRow, columns);
       }
-      if (amount > bounds[chargeRow]!) bounds[chargeRow] = amount;
+      bounds[chargeRow]! += amount;
       matrix[chargeRow * columns + column] = column < reactants ? charge : -charge;
     }
   }

@@ -13,10 +13,13 @@ export type IntegerVector = number[] | bigint[];
 /**
  * Primitive vectors that span the nullspace of a matrix of exact integers, one for each free column.
  *
- * @param entries - row by row; may be longer than needed; left untouched
+ * @param entries - row by row from `offset` on; may be longer than needed; left untouched
  */
-export function nullspaceOf(entries: Float64Array, rows: number, columns: number): IntegerVector[] {
-  return nullspaceInDoubles(entries, rows, columns) ?? nullspaceModular(entries, rows, columns);
+export function nullspaceOf(entries: Float64Array, rows: number, columns: number, offset = 0): IntegerVector[] {
+  return (
+    nullspaceInDoubles(entries, rows, columns, offset) ??
+    nullspaceModular(offset === 0 ? entries : entries.slice(offset, offset + rows * columns), rows, columns)
+  );
 }
 
 /**
@@ -77,10 +80,10 @@ const kept: bigint[] = [];
 export function toBigInts(vector: IntegerVector): bigint[] {
   if (typeof vector[0] === "bigint") return vector as bigint[];
   if (kept.length === 0) for (let value = 0; value < KEPT; value++) kept.push(BigInt(value));
-  const exact: bigint[] = [];
+  const exact = new Array<bigint>(vector.length);
   for (let at = 0; at < vector.length; at++) {
     const value = vector[at] as number;
-    exact.push(value >= 0 && value < KEPT ? kept[value]! : BigInt(value));
+    exact[at] = value >= 0 && value < KEPT ? kept[value]! : BigInt(value);
   }
   return exact;
 }
