@@ -8,6 +8,7 @@ export type SubstanceErrorCode =
   | "substance.no-name"
   | "substance.no-strength"
   | "substance.too-long"
+  | "substance.unknown-code"
   | "substance.unknown-name";
 
 /**

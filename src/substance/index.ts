@@ -17,6 +17,8 @@ export type { SearchHit, SearchOptions } from "./search";
 export { search, trySearch } from "./search";
 export type { ShopCandidate, ShopMaterial, TextRange } from "./shop";
 export { shopMaterial, tryShopMaterial } from "./shop";
+export type { StatementEntry } from "./statement";
+export { statementOf, tryStatementOf } from "./statement";
 export type { PhaseChange, ThermalStep } from "./substance";
 export { Substance, substance, substanceFromJSON, trySubstance, trySubstanceFromJSON } from "./substance";
 export type { FormMarks, PricedPack, ShelfForm } from "./tell-apart";

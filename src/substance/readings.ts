@@ -100,7 +100,7 @@ function foundReadings(name: string, literal: boolean): Found[] {
   if (hydrate?.water !== undefined) {
     const cores = anyReadings(hydrate.core, literal).filter(({ formula }) => !/[·^]/.test(formula));
     if (cores.length > 0)
-      return cores.map(({ formula, decides }) => ({ formula: withWater(formula, hydrate.water!), decides }));
+      return cores.map(({ formula, decides }) => ({ formula: withWater(formula, hydrate), decides }));
   }
   const byRule = hydrate === undefined ? componentReadings(name, literal) : [];
   const byTable = literal ? [] : tableBeside(tableReadings(name), byRule);

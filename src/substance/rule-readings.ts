@@ -235,24 +235,34 @@ export function componentReadings(name: string, literal = false): Found[] {
   return ionsNamed(name);
 }
 
-/** Crystal water split off the end of a name. */
-export function splitHydrate(name: string): { core: string; water: number | undefined } | undefined {
-  const text = name.replace(/,? anhydrous$|^anhydrous /, "");
-  if (text !== name) return { core: text, water: 0 };
-  const fraction = /^(.*?),? \((\d+)\/(\d+)\)-?hydrate$/.exec(name);
-  if (fraction !== null) return { core: fraction[1]!, water: Number(fraction[3]) / Number(fraction[2]) };
-  const digits = /^(.*?),? (\d+(?:\.\d+)?|\d+\/\d+)[- ]?hydrate$/.exec(name);
-  if (digits !== null) return { core: digits[1]!, water: hydrateNumber(digits[2]!) };
-  const bare = /^(.*) hydrate$/.exec(name);
-  if (bare !== null) return { core: bare[1]!, water: undefined };
-  const match = /^(.*?),? ([a-z]+|\d+(?:\.\d+)?|\d+\/\d+)-?hydrate$/.exec(name);
-  const water = match === null ? undefined : hydrateNumber(match[2]!);
-  return water === undefined ? undefined : { core: match![1]!, water };
+/** A name without its hydrate ending, and the water it tells. */
+export interface HydrateName {
+  readonly core: string;
+  /** Waters, `undefined` where the name does not say how many. */
+  readonly water: number | undefined;
+  /** To so many formula units; 1 but for ratios such as (3/8)-hydrate. */
+  readonly units: number;
 }
 
-export function withWater(formula: string, water: number): string {
-  if (water === 0) return formula;
-  return registryWriting(`${formula}·${water === 1 ? "" : water}H2O`);
+/** Crystal water split off the end of a name. */
+export function splitHydrate(name: string): HydrateName | undefined {
+  const text = name.replace(/,? anhydrous$|^anhydrous /, "");
+  if (text !== name) return { core: text, water: 0, units: 1 };
+  const ratio = /^(.*?),? \((\d{1,3})\/(\d{1,3})\)-?hydrate$/.exec(name);
+  if (ratio !== null) return { core: ratio[1]!, water: Number(ratio[3]), units: Math.max(1, Number(ratio[2])) };
+  const digits = /^(.*?),? (\d{1,3}(?:\.\d{1,3})?|\d\/\d)[- ]?hydrate$/.exec(name);
+  if (digits !== null) return { core: digits[1]!, water: hydrateNumber(digits[2]!), units: 1 };
+  const bare = /^(.*) hydrate$/.exec(name);
+  if (bare !== null) return { core: bare[1]!, water: undefined, units: 1 };
+  const match = /^(.*?),? ([a-z]+)-?hydrate$/.exec(name);
+  const water = match === null ? undefined : hydrateNumber(match[2]!);
+  return water === undefined ? undefined : { core: match![1]!, water, units: 1 };
+}
+
+/** The formula with the water of the name. */
+export function withWater(formula: string, { water, units }: HydrateName): string {
+  if (water === undefined || water === 0) return formula;
+  return registryWriting(`${units === 1 ? "" : units}${formula}·${water === 1 ? "" : water}H2O`);
 }
 
 /** @internal What the rules alone make of a name, the registry left out: for checking the rules against the tables. */
@@ -260,5 +270,5 @@ export function ruleFormulas(name: string): string[] {
   const plain = plainName(name).name;
   const hydrate = splitHydrate(plain);
   if (hydrate?.water === undefined) return componentReadings(plain).map(({ formula }) => formula);
-  return componentReadings(hydrate.core).map(({ formula }) => withWater(formula, hydrate.water!));
+  return componentReadings(hydrate.core).map(({ formula }) => withWater(formula, hydrate));
 }

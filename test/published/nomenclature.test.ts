@@ -164,6 +164,7 @@ describe("formulas from names", () => {
     ["iron (III) chloride dihydrate", "FeCl3.2H2O"],
     ["magnesium sulfate 7-hydrate", "MgSO4.7H2O"],
     ["calcium sulfate 1/2 hydrate", "CaSO4.0.5H2O"],
+    ["cadmium sulfate (3/8)-hydrate", "3CdSO4.8H2O"],
     ["copper(II)sulfate", "CuSO4"],
     ["copper II sulfate", "CuSO4"],
     ["tetraammine copper(II) sulfate", "[Cu(NH3)4]SO4"],

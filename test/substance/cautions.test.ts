@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { cautions } from "../../src/substance";
+import { cautions, statementOf, tryStatementOf } from "../../src/substance";
 
 const only = (material: string) => cautions([material]).substances[0]!;
 
@@ -46,5 +46,19 @@ describe("cautions of a substance", () => {
 
   it("ends by deferring to the safety data sheet, the rules and a qualified person", () => {
     expect(cautions([]).closing).toMatch(/safety data sheet.*rules.*qualified person/);
+  });
+});
+
+describe("statement codes", () => {
+  it("paraphrases hazard, supplemental and precautionary codes and pictograms", () => {
+    expect(statementOf("EUH031")).toMatchObject({ kind: "supplemental", paraphrase: "acid frees a poison gas" });
+    expect(statementOf("P305+P351+P338").kind).toBe("precautionary");
+    expect(statementOf("GHS05").kind).toBe("pictogram");
+    expect(statementOf("H350i").code).toBe("H350");
+  });
+
+  it("refuses a code it does not know", () => {
+    const outcome = tryStatementOf("H999");
+    expect(!outcome.ok && outcome.error.code).toBe("substance.unknown-code");
   });
 });

@@ -16,7 +16,7 @@ export interface AmbiguousRow {
 
 export const AMBIGUOUS: readonly AmbiguousRow[] = [
   {
-    names: ["copper acetate", "acetate of copper", "verdigris"],
+    names: ["copper acetate", "acetate of copper"],
     readings: [
       { formula: "Cu(CH3COO)2·H2O", decides: "dark blue-green crystals as sold: the neutral acetate with one water" },
       { formula: "Cu(CH3COO)2", decides: "labelled anhydrous" },
@@ -25,6 +25,18 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
         formula: "Cu2(OH)(CH3COO)3·5H2O",
         decides: "pale blue-green pigment: one of the basic acetates, read the Cu figure",
       },
+    ],
+  },
+  {
+    names: ["verdigris"],
+    readings: [
+      { formula: "Cu(CH3COO)2·H2O", decides: "neutral verdigris: dark crystals, soluble in water" },
+      {
+        formula: "Cu2(OH)(CH3COO)3·5H2O",
+        decides: "pigment verdigris: one of the basic acetates, smells of vinegar with acid",
+      },
+      { formula: "Cu2(OH)2CO3", decides: "the green crust of roofs, loosely so called: fizzes with acid" },
+      { formula: "Cu2(OH)3Cl", decides: "the green crust near the sea: does not fizz" },
     ],
   },
   {
