@@ -9,7 +9,7 @@ import { type MolarMassOptions, molarMass } from "./molar-mass";
 import { hillOrder } from "./order";
 
 /** What was found, by element or by compound: all as percentages, or all as masses and amounts of one sample. */
-export type FoundComposition = Readonly<Record<string, QuantityLike>>;
+export type FoundComposition = Readonly<Record<string, QuantityLike | number>>;
 
 /** How an empirical formula is judged. */
 export interface EmpiricalOptions {
@@ -77,7 +77,10 @@ function readComposition(
   found: FoundComposition,
   options: EmpiricalOptions,
 ): { parts: Constituent[]; notes: string[] } {
-  const entries: [string, Quantity][] = Object.entries(found).map(([name, like]) => [name, quantity(like)]);
+  const entries: [string, Quantity][] = Object.entries(found).map(([name, like]) => [
+    name,
+    typeof like === "number" ? quantity({ value: like, unit: "" }) : quantity(like),
+  ]);
   const notes: string[] = [];
   if (entries.length === 0)
     throw new FormulaError("formula.no-composition", "nothing was found, so there is no formula");
