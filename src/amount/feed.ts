@@ -14,10 +14,11 @@ import {
   type VolumeLike,
 } from "./argument";
 import { AmountError } from "./error";
-import { type GasConditions, gasAmount } from "./gas";
+import { gasAmount } from "./gas";
+import type { GasConditions } from "./gas-state";
 import { contentOf, portionOf } from "./portion";
 import { splitWater } from "./split-water";
-import type { StrengthLike, StrengthOptions } from "./strength";
+import type { StrengthLike, StrengthOptions } from "./strength-kind";
 
 /** One species as it is put in. Give exactly one of `mass`, `amount` and `volume`. */
 export interface FeedRecord extends Purity {

@@ -21,21 +21,20 @@ export type {
   VolumeLike,
 } from "./argument";
 export { avogadroConstant, molarGasConstant } from "./constants";
-export type { DensityOptions } from "./density";
 export {
   densityOfSolution,
   massFractionFromDensity,
-  tabulatedSolutes,
   tryDensityOfSolution,
   tryMassFractionFromDensity,
 } from "./density";
-export type { Dilution, DilutionPlan, Mixture, MixturePart } from "./dilute";
-export { dilute, mixSolutions, mixToStrength, tryDilute, tryMixSolutions, tryMixToStrength } from "./dilute";
+export type { DensityOptions } from "./density-table";
+export { tabulatedSolutes } from "./density-table";
+export type { Dilution, DilutionPlan } from "./dilute";
+export { dilute, tryDilute } from "./dilute";
 export type { AmountErrorCode } from "./error";
 export { AmountError } from "./error";
 export type { FeedRecord, SpeciesFeed } from "./feed";
 export { feedAmount, tryFeedAmount } from "./feed";
-export type { GasConditions } from "./gas";
 export {
   gasAmount,
   gasDensity,
@@ -52,30 +51,24 @@ export {
   tryMolarMassOfGas,
   tryMolarVolumeOfGas,
 } from "./gas";
+export type { GasConditions } from "./gas-state";
 export type { Glassware, GlasswareKind } from "./glassware";
 export { measuredVolume, tryMeasuredVolume } from "./glassware";
+export type { Mixture, MixturePart } from "./mix";
+export { mixSolutions, mixToStrength, tryMixSolutions, tryMixToStrength } from "./mix";
+export type { Partner } from "./needed";
+export { neededFor, tryNeededFor } from "./needed";
 export type { PortionLike } from "./portion";
-export type { Partner, ReactionAmounts, ReactionLike, ReactionSpecies } from "./reaction";
-export {
-  atomEconomy,
-  limitingReagents,
-  neededFor,
-  percentYield,
-  reactionAmounts,
-  theoreticalYield,
-  tryAtomEconomy,
-  tryLimitingReagents,
-  tryNeededFor,
-  tryPercentYield,
-  tryReactionAmounts,
-  tryTheoreticalYield,
-} from "./reaction";
+export type { ReactionAmounts, ReactionLike, ReactionSpecies } from "./reaction";
+export { limitingReagents, reactionAmounts, tryLimitingReagents, tryReactionAmounts } from "./reaction";
+export type { Replicates, Suspect } from "./replicates";
+export { replicates, tryReplicates } from "./replicates";
 export type { StockRequest, StockSolution } from "./stock";
 export { stockSolution, strengthAsMade, tryStockSolution, tryStrengthAsMade } from "./stock";
-export type { PercentBasis, StrengthKind, StrengthLike, StrengthOptions, TradeStrengthText } from "./strength";
 export { convertStrength, tryConvertStrength } from "./strength";
-export type { Replicates, Suspect, Titrant, Titration, TitrationRequest } from "./titration";
-export { backTitrate, replicates, titrate, tryBackTitrate, tryReplicates, tryTitrate } from "./titration";
+export type { PercentBasis, StrengthKind, StrengthLike, StrengthOptions, TradeStrengthText } from "./strength-kind";
+export type { Titrant, Titration, TitrationRequest } from "./titration";
+export { backTitrate, titrate, tryBackTitrate, tryTitrate } from "./titration";
 export { secondVirialCoefficient, trySecondVirialCoefficient } from "./virial";
 export {
   densityOfWater,
@@ -83,3 +76,11 @@ export {
   tryVapourPressureOfWater,
   vapourPressureOfWater,
 } from "./water";
+export {
+  atomEconomy,
+  percentYield,
+  theoreticalYield,
+  tryAtomEconomy,
+  tryPercentYield,
+  tryTheoreticalYield,
+} from "./yield";

@@ -1,16 +1,10 @@
 // A portion of a solution: its volume, its mass, what it holds. Volume and mass know each other through the density.
-import type { Formula } from "../formula";
+import { type Formula, molarMass } from "../formula";
 import { expectDimension, isQuantity, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { type FormulaLike, formulaOfArgument, type MassLike, positive, type VolumeLike } from "./argument";
 import { AmountError } from "./error";
-import {
-  convertStrength,
-  densityOfStrength,
-  isPerMass,
-  readStrength,
-  type StrengthLike,
-  type StrengthOptions,
-} from "./strength";
+import { convertStrength, densityOfStrength } from "./strength";
+import { isPerMass, readStrength, type StrengthLike, type StrengthOptions } from "./strength-kind";
 
 /** How much of a solution: a volume or a mass. */
 export type PortionLike = VolumeLike | MassLike;
@@ -44,6 +38,24 @@ export function contentOf(strength: StrengthLike, portion: "mass" | "volume", op
   if (kind === "mass concentration") return { content: value, counts: "mass" };
   const to = kind === "normality" || kind === "peroxide volumes" ? "mol/L" : "g/L";
   return { content: convertStrength(strength, { ...options, to }), counts: to === "mol/L" ? "amount" : "mass" };
+}
+
+/** @internal Grams for moles and back, when the two sides count differently. */
+export function sameCount(a: Content, b: Content, options: StrengthOptions): { a: Quantity; b: Quantity } {
+  if (a.counts === b.counts) return { a: a.content, b: b.content };
+  const formula = soluteOf(options.of);
+  if (formula === undefined) {
+    throw new AmountError(
+      "amount.missing-formula",
+      "one strength counts moles and the other grams: the solute is needed",
+      {
+        hint: 'give of: "HCl"',
+      },
+    );
+  }
+  const M = molarMass(formula);
+  const grams = (c: Content): Quantity => (c.counts === "mass" ? c.content : c.content.times(M));
+  return { a: grams(a), b: grams(b) };
 }
 
 /** @internal The volume and mass of a portion, each where it can be known. */

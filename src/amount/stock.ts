@@ -6,7 +6,7 @@ import { type FormulaLike, formulaOfArgument, inSymbol, type MassLike, positive,
 import { AmountError } from "./error";
 import { type Glassware, measuredVolume } from "./glassware";
 import { contentOf } from "./portion";
-import type { StrengthLike, StrengthOptions } from "./strength";
+import type { StrengthLike, StrengthOptions } from "./strength-kind";
 
 /** A stock solution to make, or made. */
 export interface StockRequest extends Purity {

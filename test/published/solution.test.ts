@@ -15,7 +15,7 @@ import {
   strengthAsMade,
 } from "../../src/amount";
 import { SOLUTION_DENSITIES } from "../../src/amount/data/solution-densities";
-import { chordBound, tableDoubt } from "../../src/amount/density";
+import { chordBound, tableDoubt } from "../../src/amount/density-table";
 import { type Quantity, quantity } from "../../src/quantity";
 
 interface Case {

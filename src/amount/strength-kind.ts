@@ -1,0 +1,189 @@
+// What a strength states: its kind and value, read from text or quantity. A bare percent is refused, because it has three
+// readings.
+
+import { type Measured, type Quantity, quantity } from "../quantity";
+import type {
+  ConcentrationText,
+  DensityText,
+  MassFractionText,
+  MolalityText,
+  MoleFractionText,
+  VolumeFractionText,
+} from "../quantity/text";
+import { readUnit } from "../quantity/unit";
+import type { DensityLike, FormulaLike, TemperatureLike } from "./argument";
+import { AmountError } from "./error";
+
+/** What a strength counts. */
+export type StrengthKind =
+  | "mass fraction"
+  | "molality"
+  | "mole fraction"
+  | "mass concentration"
+  | "volume fraction"
+  | "concentration"
+  | "normality"
+  | "degrees Baumé"
+  | "peroxide volumes";
+
+/** Strengths that no SI unit carries. */
+export type TradeStrengthText = `${number} N` | `${number} °Bé` | `${number} volumes`;
+
+/** A strength as text, quantity, or value with unit. `"5 %"` alone needs `basis`. */
+export type StrengthLike =
+  | MassFractionText
+  | MolalityText
+  | MoleFractionText
+  | DensityText
+  | VolumeFractionText
+  | ConcentrationText
+  | TradeStrengthText
+  | Quantity
+  | Measured;
+
+/** What a plain percent on a label means. */
+export type PercentBasis = "w/w" | "w/v" | "v/v";
+
+/** What has to be known to go from one strength to another. */
+export interface StrengthOptions {
+  /** The solute, hydrate included if that is what is counted. */
+  readonly of?: FormulaLike | undefined;
+  /** Density of the solution; looked up for `of` where it is not given. */
+  readonly density?: DensityLike | undefined;
+  /** Temperature of the solution, for the lookup. */
+  readonly temperature?: TemperatureLike | undefined;
+  /** What a plain `%` means. */
+  readonly basis?: PercentBasis | undefined;
+  /** Equivalents in one mole of the solute, for normality: 2 for sulfuric acid that gives both protons. */
+  readonly equivalents?: number | bigint | string | undefined;
+  /** The reaction those equivalents belong to, in words or as an equation. */
+  readonly reaction?: string | undefined;
+  /** Density of the pure liquid solute, for % v/v. */
+  readonly soluteDensity?: DensityLike | undefined;
+  /** Formula of the solvent; water unless told. */
+  readonly solvent?: FormulaLike | undefined;
+  /** Which Baumé scale the hydrometer has; heavier than water unless told. */
+  readonly baume?: "heavier than water" | "lighter than water" | undefined;
+}
+
+/** @internal A strength as read. */
+export interface Strength {
+  readonly kind: StrengthKind;
+  readonly value: Quantity;
+}
+
+const PER_MASS: ReadonlySet<StrengthKind> = new Set(["mass fraction", "molality", "mole fraction", "degrees Baumé"]);
+
+/** @internal Is the strength counted by mass of solution, and not by volume? */
+export const isPerMass = (kind: StrengthKind): boolean => PER_MASS.has(kind);
+
+const LONGEST = 200;
+const TRADE: readonly (readonly [RegExp, StrengthKind])[] = [
+  [/^(.*\S)\s*N$/, "normality"],
+  [/^(.*\S)\s*(?:°\s*B[ée]|° ?Baum[ée])$/, "degrees Baumé"],
+  [/^(.*\S)\s*vol(?:ume)?s?$/, "peroxide volumes"],
+];
+
+const NAME_OF_TARGET: Readonly<Record<string, StrengthKind>> = {
+  N: "normality",
+  "eq/L": "normality",
+  "°Bé": "degrees Baumé",
+  "°Be": "degrees Baumé",
+  volumes: "peroxide volumes",
+};
+
+const PERCENT = { "w/w": "% w/w", "w/v": "% w/v", "v/v": "% v/v" } as const;
+
+/** The refusal a plain percent or ppm meets. */
+function ambiguous(text: string, symbol: string): AmountError {
+  const percent = symbol === "%";
+  return new AmountError(
+    "amount.ambiguous-percent",
+    `${percent ? "percent" : "parts"} of what? '${text}' has several readings`,
+    {
+      input: text,
+      position: Math.max(0, text.lastIndexOf(symbol)),
+      hint: percent
+        ? 'write % w/w (g in 100 g), % w/v (g in 100 mL) or % v/v (mL in 100 mL), or give basis: "w/w"'
+        : `write ${symbol} w/w, ${symbol} v/v, or mg/L`,
+      details: { readings: percent ? Object.values(PERCENT) : [`${symbol} w/w`, `${symbol} v/v`, "mg/L"] },
+    },
+  );
+}
+
+/** @internal What a unit counts, for units that are strengths. */
+export function kindOfUnit(
+  symbol: string,
+  text: string,
+  basis: PercentBasis | undefined,
+): { kind: StrengthKind; unit: string } {
+  const trade = NAME_OF_TARGET[symbol];
+  if (trade !== undefined) return { kind: trade, unit: symbol };
+  if (symbol === "%") {
+    if (basis === undefined) throw ambiguous(text, "%");
+    return { ...kindOfUnit(PERCENT[basis], text, undefined), unit: PERCENT[basis] };
+  }
+  const name = readUnit(symbol, text).dimension.name;
+  switch (name) {
+    case "mass fraction":
+    case "mole fraction":
+    case "volume fraction":
+    case "molality":
+    case "concentration":
+      return { kind: name, unit: symbol };
+    case "density":
+      return { kind: "mass concentration", unit: symbol };
+    case "number": {
+      const pair = /^(\S+)\/(?:10+ )?(\S+)$/.exec(symbol);
+      const [above, below] = [pair?.[1], pair?.[2]].map((u) => (u === undefined ? "" : readUnit(u).dimension.name));
+      if (above !== undefined && above === below) {
+        if (above === "mass") return { kind: "mass fraction", unit: symbol };
+        if (above === "volume") return { kind: "volume fraction", unit: symbol };
+        if (above === "amount of substance") return { kind: "mole fraction", unit: symbol };
+      }
+      if (symbol !== "") throw ambiguous(text, symbol);
+      break;
+    }
+  }
+  throw new AmountError("amount.unknown-strength", `'${symbol}' is no unit of strength`, {
+    input: text,
+    position: Math.max(0, text.lastIndexOf(symbol)),
+    hint: "strengths look like 5 % w/w, 36 g/L, 0.1 mol/L, 0.5 mol/kg, 2 N, 20 °Bé",
+  });
+}
+
+/** @internal Read a strength and say what it counts. */
+export function readStrength(like: StrengthLike, basis?: PercentBasis, argument = "strength"): Strength {
+  if (typeof like === "string") {
+    const text: string = like;
+    if (text.length > LONGEST) {
+      throw new AmountError("amount.too-long", `a strength of ${text.length} characters; the limit is ${LONGEST}`);
+    }
+    for (const [pattern, kind] of TRADE) {
+      const number = pattern.exec(text.trim())?.[1];
+      if (number !== undefined) return { kind, value: sane(quantity(number), kind, argument) };
+    }
+  }
+  const q = quantity(like);
+  const { kind, unit } = kindOfUnit(q.unit, String(like), basis);
+  return { kind, value: sane(unit === q.unit ? q : rebased(q, unit), kind, argument) };
+}
+
+/** A plain percent under the unit that says of what: % w/v is a density, so it is a new unit and not another view. */
+function rebased(q: Quantity, unit: string): Quantity {
+  return unit === PERCENT["w/v"] ? q.times("1 g/mL").to(unit) : q.to(unit);
+}
+
+const NOT_ABOVE_ONE: ReadonlySet<StrengthKind> = new Set(["mass fraction", "mole fraction", "volume fraction"]);
+
+function sane(q: Quantity, kind: StrengthKind, argument: string): Quantity {
+  if (!q.isPositive() && !q.isZero()) {
+    throw new AmountError("amount.negative", `${argument} must not be negative: ${q}`, { details: { argument } });
+  }
+  if (NOT_ABOVE_ONE.has(kind) && q.compare("1") > 0) {
+    throw new AmountError("amount.fraction-above-one", `${argument} of ${q} is more than the whole`, {
+      details: { argument, value: String(q) },
+    });
+  }
+  return q;
+}
