@@ -219,7 +219,7 @@ export function equationFromJSON(record: EquationRecord): Equation {
  *
  * @category Balancing
  * @example
- * tryEquationFromJSON({ reactants: [], products: [], arrow: "forward" }).ok // => false
+ * tryEquationFromJSON({ type: "equation", reactants: [], products: [], arrow: "forward" }).ok // => false
  */
 export function tryEquationFromJSON(record: EquationRecord): Result<Equation> {
   return attempt(() => equationFromJSON(record));

@@ -1,9 +1,8 @@
 // Reading equations: from text (split.ts, coefficient.ts) or from lists of reactants and products.
 
-import { FormulaError } from "../formula/error";
 import { type Formula, parseFormula, parseFormulaAt } from "../formula/formula";
 import type { ReadOptions } from "../formula/read";
-import { attempt, type ErrorPlace, isPreparativeError, PreparativeError, type Result } from "../foundation/error";
+import { attempt, isPreparativeError, type Result, relocated } from "../foundation/error";
 import { readCoefficient, startsWithNumber } from "./coefficient";
 import { Equation } from "./equation";
 import { EquationError } from "./error";
@@ -200,7 +199,7 @@ function formulaAt(text: string, from: number, to: number, options: ReadOptions 
     return options === undefined ? parseFormulaAt(text, from, to) : parseFormula(text.slice(from, to), options);
   } catch (error) {
     if (!isPreparativeError(error)) throw error;
-    throw moved(error, text, from);
+    throw relocated(error, text, from);
   }
 }
 
@@ -208,21 +207,6 @@ function formulaAt(text: string, from: number, to: number, options: ReadOptions 
 function withPhase(part: string, arrow: number, options: ReadOptions | undefined): Formula {
   const formula = parseFormula(part, options);
   return formula.phase === undefined ? parseFormula(`${part}(${arrow === GAS ? "g" : "s"})`, options) : formula;
-}
-
-/** The same error, its place counted in a longer text. */
-function moved(error: PreparativeError, input: string, by: number): PreparativeError {
-  const problem = error.message.split("\n", 1)[0]!;
-  const place: ErrorPlace = {
-    input,
-    position: (error.position ?? 0) + by,
-    hint: error.hint,
-    details: error.details,
-  };
-  const { code } = error;
-  return code.startsWith("formula.")
-    ? new FormulaError(code as `formula.${string}`, problem, place)
-    : new PreparativeError(code, problem, place);
 }
 
 function isRecord(value: unknown): value is Record<string, unknown> {

@@ -57,7 +57,7 @@ const sources = {
     where: "electron relative atomic mass; molar mass constant",
     access: "memory",
   },
-  pac2021v93: {
+  pac2018v90: {
     title:
       "Interpreting and propagating the uncertainty of the standard atomic weights (IUPAC Technical Report), Pure Appl. Chem. 90, 395-424",
     year: 2018,

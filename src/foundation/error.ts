@@ -91,6 +91,17 @@ export class PreparativeError extends Error {
 }
 
 /**
+ * The same error, its place told in a longer text that holds the one it was read from.
+ *
+ * @internal
+ */
+export function relocated(error: PreparativeError, input: string, by: number): PreparativeError {
+  const Same = error.constructor as new (code: string, problem: string, place: ErrorPlace) => PreparativeError;
+  const { code, position = 0, hint, details } = error;
+  return new Same(code, error.message.split("\n", 1)[0]!, { input, position: position + by, hint, details });
+}
+
+/**
  * Is this one of the library's own errors? Works across two loaded copies of the library.
  *
  * @category Errors

@@ -7,7 +7,7 @@
 //   12.5 ± 0.2 g (rectangular)    the half-width of a stated distribution: rectangular, triangular, normal, k=2
 //   [1.0, 1.2] g       anything in the interval is equally likely; the value is its middle
 //   12                 a pure number
-import type { ErrorPlace } from "../foundation/error";
+import { type ErrorPlace, isPreparativeError, relocated } from "../foundation/error";
 import { isNumber } from "./dimension";
 import { QuantityError, type QuantityErrorCode } from "./error";
 import { fold } from "./fold";
@@ -122,10 +122,7 @@ class Reader {
     try {
       return readUnit(symbol);
     } catch (error) {
-      if (!(error instanceof QuantityError)) throw error;
-      const { position = 0, hint, details } = error;
-      const problem = error.message.split("\n")[0]!;
-      throw new QuantityError(error.code, problem, { input: this.input, position: this.at + position, hint, details });
+      throw isPreparativeError(error) ? relocated(error, this.input, this.at) : error;
     }
   }
 
