@@ -6,7 +6,7 @@ import { quantity } from "../quantity";
 import { DISPOSAL, HAZARDS, type HazardRow } from "./data/hazards";
 import type { Circumstance } from "./data/incompatibilities";
 import { HAZARD_STATEMENTS, PICTOGRAMS, SUPPLEMENTAL_STATEMENTS } from "./data/statements";
-import { readableText, SubstanceError } from "./error";
+import { badInput, readableOptions, readableText, SubstanceError } from "./error";
 import { classed, type Incompatibility, incompatibilities } from "./incompatibility";
 import { anhydrousKey, formulaKey, type Notation, readNotation } from "./notation";
 import { asNotation, type Resolved, resolveAll } from "./resolve";
@@ -243,6 +243,13 @@ function checkedList(materials: unknown): readonly (string | MaterialOfStrength)
 }
 
 const MOST_MATERIALS = 200;
+const CIRCUMSTANCES: readonly Circumstance[] = ["closed vessel", "kitchen"];
+
+function checkedCircumstances(options: CautionOptions | undefined): readonly Circumstance[] {
+  const { circumstances = [] } = readableOptions(options) as CautionOptions;
+  if (Array.isArray(circumstances) && circumstances.every((one) => CIRCUMSTANCES.includes(one))) return circumstances;
+  throw badInput(`circumstances out of: ${CIRCUMSTANCES.join(", ")}`);
+}
 
 /**
  * What published classifications say about each material, and which of them must not meet. A material without an entry
@@ -261,7 +268,8 @@ const MOST_MATERIALS = 200;
  * cautions(["moon dust"]).substances[0]?.cautions // => ["no entry: read the safety data sheet"]
  * cautions(["bleach", "vinegar"]).incompatibilities[0]?.code // => "hypochlorite-acid"
  */
-export function cautions(materials: readonly (string | MaterialOfStrength)[], options: CautionOptions = {}): Cautions {
+export function cautions(materials: readonly (string | MaterialOfStrength)[], options?: CautionOptions): Cautions {
+  const circumstances = checkedCircumstances(options);
   const list = checkedList(materials).map((one) =>
     typeof one === "object" && one !== null
       ? { text: readableText(one.material, "a name or a formula"), strength: one.strength }
@@ -272,7 +280,7 @@ export function cautions(materials: readonly (string | MaterialOfStrength)[], op
   );
   return {
     substances: list.flatMap(({ text }) => ofMaterial(text)),
-    incompatibilities: incompatibilities(met, options.circumstances),
+    incompatibilities: incompatibilities(met, circumstances),
     closing: CLOSING,
   };
 }

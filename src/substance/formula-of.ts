@@ -81,7 +81,7 @@ export function unknownNameError(text: string): SubstanceError {
  * formulaOf("potassium hexacyanoferrate(II)") // => K4[Fe(CN)6]
  * formulaOf("magnesium carbonate", { literal: true }) // => MgCO3
  */
-export function formulaOf(name: string, options: ReadingOptions = {}): Formula {
+export function formulaOf(name: string, options?: ReadingOptions): Formula {
   const text = readableText(name, "a name");
   const readings = readingsOf(text, options);
   if (readings.length === 1) return parseFormula(readings[0]!.formula);

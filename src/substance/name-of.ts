@@ -1,13 +1,13 @@
 // From a formula to its name: compositional nomenclature of the Red Book 2005 (IR-5), additive names for coordination
 // entities (IR-7, IR-9), addition compounds (IR-5.5), acids by their traditional names (IR-8). Section numbers: memory.
 
-import type { Formula } from "../formula";
+import { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { chargeNumber, complexName, complexOf, plausibleOxidation } from "./complex";
 import { complexSaltName, looseComplexName } from "./complex-salt-name";
 import { acidOf, saltOf } from "./constitution";
 import { MOLECULES, type MoleculeRow } from "./data/molecules";
-import { readableText, SubstanceError } from "./error";
+import { badInput, readableText, SubstanceError } from "./error";
 import { ionIndex, isCationElement } from "./ion-index";
 import { compositionKey, formulaKey, isWater, type Notation, type Part, readNotation } from "./notation";
 import { hydratePrefix } from "./prefixes";
@@ -159,9 +159,10 @@ function nameUnder(notation: Notation, style: NameStyle): string | undefined {
   return adductName(notation, phase);
 }
 
+const STYLES: readonly NameStyle[] = ["oxidation-numbers", "prefixes", "adduct"];
+
 function notationFor(formula: string | Formula): Notation {
-  if (typeof formula === "string") return readNotation(readableText(formula, "a formula"));
-  return readNotation(formula);
+  return readNotation(formula instanceof Formula ? formula : readableText(formula, "a formula"));
 }
 
 function noName(notation: Notation, formula: string | Formula): SubstanceError {
@@ -188,6 +189,7 @@ function noName(notation: Notation, formula: string | Formula): SubstanceError {
  * nameOf("[Cu(NH3)4]SO4·H2O") // => "tetraamminecopper(II) sulfate monohydrate"
  */
 export function nameOf(formula: string | Formula, style: NameStyle = "oxidation-numbers"): string {
+  if (!STYLES.includes(style)) throw badInput(`a style out of: ${STYLES.join(", ")}`);
   const notation = notationFor(formula);
   const name = nameUnder(notation, style) ?? nameUnder(notation, "oxidation-numbers") ?? rowOf(notation)?.name;
   if (name === undefined) throw noName(notation, formula);

@@ -1,7 +1,7 @@
 // A name to everything it can mean: table names, ambiguous trade names, and names read word by word.
 import { attempt, type Result } from "../foundation/error";
 import { AMBIGUOUS } from "./data/ambiguous";
-import { readableText } from "./error";
+import { readableOptions, readableText } from "./error";
 import { tryNameOf } from "./name-of";
 import { anhydrousKey, readNotation, tryReadNotation } from "./notation";
 import { rowOf, rowsNamed } from "./registry-index";
@@ -128,9 +128,10 @@ function foundReadings(name: string, literal: boolean): Found[] {
  * readingsOf("cupric sulphate")[0]?.name // => "copper(II) sulfate"
  * readingsOf("green vitriol")[0]?.formula // => "FeSO4·7H2O"
  */
-export function readingsOf(name: string, options: ReadingOptions = {}): NameReading[] {
+export function readingsOf(name: string, options?: ReadingOptions): NameReading[] {
+  const { literal = false } = readableOptions(options) as ReadingOptions;
   const { name: plain, respelled } = plainName(readableText(name, "a name"));
-  const found = foundReadings(plain, options.literal ?? false);
+  const found = foundReadings(plain, literal === true);
   return found.map(({ formula, decides }) => {
     const named = tryNameOf(formula);
     return {

@@ -4,7 +4,7 @@
 import { attempt, type Result } from "../foundation/error";
 import { REGISTRY, type RegistryRow } from "./data/registry";
 import { SHOP_MATERIALS } from "./data/shop-materials";
-import { readableText } from "./error";
+import { badInput, readableOptions, readableText } from "./error";
 import { ionIndex } from "./ion-index";
 import { tryNameOf } from "./name-of";
 import { elementNamed } from "./name-parse";
@@ -153,9 +153,11 @@ export interface SearchOptions {
  * search("7758-99-8")[0]?.name // => "copper(II) sulfate pentahydrate"
  * search("malachite")[0]?.formula // => "Cu2(OH)2CO3"
  */
-export function search(text: string, options: SearchOptions = {}): SearchHit[] {
+export function search(text: string, options?: SearchOptions): SearchHit[] {
   const asked = readableText(text, "a search text");
-  const limit = Math.max(1, Math.min(MOST_HITS, Math.trunc(options.limit ?? 10)));
+  const { limit = 10 } = readableOptions(options) as SearchOptions;
+  if (!Number.isInteger(limit) || limit < 1 || limit > MOST_HITS)
+    throw badInput(`a limit as a whole number from 1 to ${MOST_HITS}, got ${String(limit)}`);
   const best = new Map<string, SearchHit>();
   const add = (row: RegistryRow, matched: string, by: SearchHit["by"], score: number) => {
     const before = best.get(row.formula);

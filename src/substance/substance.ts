@@ -1,7 +1,7 @@
 // One substance with all that the tables know of it: names, number, looks, density, what heat does. Figures come with
 // their source; what rests on memory says so.
 
-import { type Formula, molarMass } from "../formula";
+import { Formula, molarMass } from "../formula";
 import { cite, type SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, quantity } from "../quantity";
@@ -221,7 +221,7 @@ function ambiguousError(text: string, readings: readonly NameReading[]): Substan
  * substance("CaC2O4·H2O").thermalSteps.map((step) => step.leaves[0]?.formula) // => ["H2O", "CO", "CO2"]
  */
 export function substance(nameOrFormula: string | Formula): Substance {
-  if (typeof nameOrFormula !== "string") return new Substance(nameOrFormula.toString(), readNotation(nameOrFormula));
+  if (nameOrFormula instanceof Formula) return new Substance(nameOrFormula.toString(), readNotation(nameOrFormula));
   const text = readableText(nameOrFormula, "a name or a formula");
   const byNumber = /^\d{2,7}-\d{2}-\d$/.test(text) ? rowWithNumber(text) : undefined;
   if (byNumber !== undefined) return new Substance(byNumber.formula, readNotation(byNumber.formula));

@@ -6,7 +6,7 @@ import { attempt, type Result } from "../foundation/error";
 import { waterContent } from "../hydrate";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../quantity";
 import type { StatedAssay } from "./data/shop-materials";
-import { SubstanceError } from "./error";
+import { badInput, SubstanceError } from "./error";
 import type { ShopCandidate, TextRange } from "./shop";
 import { shopMaterial } from "./shop";
 import { substance } from "./substance";
@@ -85,6 +85,8 @@ function converted(candidate: ShopCandidate, stated: StatedAssay): Quantity | un
  * usualStrength(shopMaterial("Epsom salt").candidates[0]!)?.format({ uncertainty: "none" }) // => "99.5 %"
  */
 export function usualStrength(candidate: ShopCandidate): Quantity | undefined {
+  if (typeof candidate !== "object" || candidate === null || !Array.isArray(candidate.stated))
+    throw badInput("a candidate of shopMaterial", "take one of shopMaterial(name).candidates");
   if (candidate.assay !== undefined)
     return ofTextRange(candidate.assay, `usual strength of ${candidate.soldAs}`, candidate.source);
   const stated = candidate.stated.find((one) => one.of !== undefined);
@@ -176,6 +178,8 @@ function dryBy(formula: string): Quantity<"temperature"> | undefined {
  * tellApart("washing soda").map((form) => form.lossOnDrying.format({ decimals: 1, uncertainty: "none" })) // => ["63.0 % w/w", "14.5 % w/w", "0.0 % w/w"]
  */
 export function tellApart(nameOrFormulas: string | readonly (string | Formula)[]): FormMarks[] {
+  if (typeof nameOrFormulas !== "string" && !Array.isArray(nameOrFormulas))
+    throw badInput("a shop name or a list of formulas");
   const formulas =
     typeof nameOrFormulas === "string"
       ? shopMaterial(nameOrFormulas).candidates.map((one) => one.formula)
@@ -227,6 +231,7 @@ export interface PricedPack {
  * pricePerMole({ formula: "Na2CO3·10H2O", price: "2.00 EUR", size: "1 kg" }).format({ decimals: 3, uncertainty: "none" }) // => "0.572 EUR/mol"
  */
 export function pricePerMole(pack: PricedPack): Quantity {
+  if (typeof pack !== "object" || pack === null) throw badInput("a pack with formula, price and size");
   const asQuantity = (value: QuantityLike, label: string): Quantity =>
     isQuantity(value) ? value : quantity(value, { label });
   const pure = asQuantity(pack.size, "size of the pack").times(asQuantity(pack.assay ?? "100 %", "assay"));

@@ -3,7 +3,8 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { parseFormula } from "../../src/formula";
 import { isPreparativeError } from "../../src/foundation";
-import { formulaOf, nameOf, search, tryFormulaOf, tryNameOf, trySubstance } from "../../src/substance";
+import * as room from "../../src/substance";
+import { formulaOf, nameOf, tryFormulaOf, tryNameOf, trySubstance } from "../../src/substance";
 import { ELEMENT_WORDS } from "../../src/substance/data/element-words";
 import { ANIONS } from "../../src/substance/data/ions";
 
@@ -107,17 +108,43 @@ describe("names and formulas", () => {
     );
   });
 
-  it("refuse what is no text, too long, or empty", () => {
-    for (const bad of [undefined, null, 7, {}, [], Symbol("x"), "", "   ", "a".repeat(501)])
-      for (const run of [() => formulaOf(bad as string), () => search(bad as string)]) {
-        let caught: unknown;
+  it("refuse hostile values with a typed error at every entry point", () => {
+    const hostile: readonly unknown[] = [
+      undefined,
+      null,
+      7,
+      Number.NaN,
+      {},
+      [],
+      [7],
+      [null],
+      Symbol("x"),
+      10n,
+      () => 1,
+      "",
+      "   ",
+      "\u0000",
+      "a".repeat(501),
+      { material: 7 },
+      [{ material: "NaCl", strength: "abc" }],
+    ];
+    let refused = 0;
+    for (const [name, entry] of Object.entries(room)) {
+      if (typeof entry !== "function" || /^(Substance|SubstanceError|ions)$/.test(name)) continue;
+      for (const value of hostile) {
         try {
-          run();
+          (entry as (value: unknown) => unknown)(value);
         } catch (error) {
-          caught = error;
+          refused += 1;
+          expect(isPreparativeError(error), `${name}(${String(value)}): ${String(error)}`).toBe(true);
         }
-        expect(isPreparativeError(caught)).toBe(true);
       }
+    }
+    expect(refused).toBeGreaterThan(200);
+    for (const options of [null, 7, { limit: Number.NaN }, { limit: "x" }])
+      expect(room.trySearch("salt", options as never).ok).toBe(false);
+    expect(room.tryCautions(["NaCl"], { circumstances: 7 } as never).ok).toBe(false);
+    expect(room.tryNameOf("NaCl", "roman" as never).ok).toBe(false);
   });
 
   it("stay quick on formulas and names made to be slow", () => {
