@@ -8,6 +8,7 @@ import {
   assayOf,
   type FormulaLike,
   formulaOfArgument,
+  grouped,
   inSymbol,
   type MassFractionLike,
   type MassLike,
@@ -26,7 +27,7 @@ export interface Purity {
 
 /** The fraction of a weighed mass that is the substance, and how a rule says it. Undefined for pure dry material. */
 function content(purity: Purity, of: string): { fraction: Quantity; words: string } | undefined {
-  const { assay, moisture } = purity;
+  const { assay, moisture } = grouped(purity, "purity");
   const w =
     assay === undefined
       ? undefined

@@ -106,3 +106,27 @@ function named<D extends string>(
   const q = expectDimension(like, dimension, argument);
   return q.symbol === undefined ? q.named({ ...naming, label: q.label ?? naming.label ?? argument }) : q;
 }
+
+/** @internal An argument that groups several: an object, or a refusal by name instead of a crash. */
+export function grouped<T extends object>(like: T, argument: string): T {
+  if (typeof like === "object" && like !== null) return like;
+  throw new AmountError(
+    "amount.missing-input",
+    `${argument} must be an object, not ${like === null ? "null" : typeof like}`,
+    {
+      details: { argument },
+    },
+  );
+}
+
+/** @internal A list argument. */
+export function listed<T>(like: readonly T[], argument: string): readonly T[] {
+  if (Array.isArray(like)) return like;
+  throw new AmountError(
+    "amount.missing-input",
+    `${argument} must be a list, not ${like === null ? "null" : typeof like}`,
+    {
+      details: { argument },
+    },
+  );
+}

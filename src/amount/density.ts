@@ -8,6 +8,7 @@ import {
   type DensityLike,
   type FormulaLike,
   formulaOfArgument,
+  grouped,
   inSymbol,
   type MassFractionLike,
   notNegative,
@@ -49,6 +50,7 @@ export function densityOfSolution(
   massFraction: MassFractionLike,
   options: DensityOptions = {},
 ): Quantity<"density"> {
+  grouped(options, "options");
   const formula = formulaOfArgument(solute);
   const name = inSymbol(formula);
   const w = notNegative(massFraction, "mass fraction", "mass fraction", {
@@ -98,6 +100,7 @@ export function massFractionFromDensity(
     readonly between?: readonly [low: MassFractionLike, high: MassFractionLike] | undefined;
   } = {},
 ): Quantity<"mass fraction"> {
+  grouped(options, "options");
   const formula = formulaOfArgument(solute);
   const name = inSymbol(formula);
   const measured = positive(density, "density", "density", {

@@ -5,6 +5,7 @@ import { expectDimension, type Quantity, quantity } from "../quantity";
 import {
   type FormulaLike,
   formulaOfArgument,
+  grouped,
   inSymbol,
   type PressureLike,
   positive,
@@ -53,7 +54,7 @@ function temperatureOf(like: TemperatureLike | undefined): Quantity {
 
 /** @internal The conditions as given or taken for granted, and the sentence that says so. */
 export function stateOf(conditions: GasConditions, pressureNeeded = true): State {
-  const { temperature, pressure, collectedOver, gas, model = "ideal" } = conditions;
+  const { temperature, pressure, collectedOver, gas, model = "ideal" } = grouped(conditions, "conditions");
   const T = temperatureOf(temperature);
   const formula = gas === undefined ? undefined : formulaOfArgument(gas);
   const name = formula === undefined ? "" : `(${inSymbol(formula)})`;

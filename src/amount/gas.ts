@@ -8,6 +8,8 @@ import {
   type DensityLike,
   type FormulaLike,
   formulaOfArgument,
+  grouped,
+  listed,
   positive,
   type TemperatureLike,
   type VolumeLike,
@@ -110,8 +112,9 @@ export function gasPressure(
   amounts: readonly AmountLike[],
   vessel: { readonly volume: VolumeLike; readonly temperature?: TemperatureLike | undefined },
 ): Quantity<"pressure"> {
-  if (amounts.length === 0) throw new AmountError("amount.missing-input", "no amount of gas was given");
-  const { T, words } = stateOf({ temperature: vessel.temperature }, false);
+  if (listed(amounts, "amounts").length === 0)
+    throw new AmountError("amount.missing-input", "no amount of gas was given");
+  const { T, words } = stateOf({ temperature: grouped(vessel, "vessel").temperature }, false);
   const V = positive(vessel.volume, "volume", "volume", { symbol: "V", label: "volume of the vessel" });
   const each = amounts.map((amount, i) =>
     positive(amount, "amount of substance", "amount", { symbol: amounts.length === 1 ? "n" : `n${i + 1}` }),
@@ -146,7 +149,7 @@ export function gasVolumeAt(
   },
 ): Quantity<"volume"> {
   const V = positive(volume, "volume", "volume", { symbol: "V1", label: "volume as measured" });
-  const before = stateOf(change.from ?? {});
+  const before = stateOf(grouped(change, "change").from ?? {});
   const after = stateOf(change.to ?? {});
   const at = (s: State, index: number): { T: Quantity; p: Quantity } => ({
     T: s.T.named({ symbol: `T${index}` }),

@@ -2,7 +2,7 @@
 import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type Quantity, quantity } from "../quantity";
-import { positive, type TemperatureLike, type VolumeLike } from "./argument";
+import { grouped, positive, type TemperatureLike, type VolumeLike } from "./argument";
 import { GLASSWARE, type GlasswareKind } from "./data/glassware";
 import { AmountError } from "./error";
 
@@ -42,7 +42,13 @@ const FARTHEST_KELVIN = 10;
  * measuredVolume("250 mL", { with: "volumetric flask", class: "A" }).toString() // => "250.000 ± 0.087 mL"
  */
 export function measuredVolume(volume: VolumeLike, glassware: Glassware): Quantity<"volume"> {
-  const { with: kind, class: grade = "B", size, distribution = "rectangular", temperature } = glassware;
+  const {
+    with: kind,
+    class: grade = "B",
+    size,
+    distribution = "rectangular",
+    temperature,
+  } = grouped(glassware, "glassware");
   const V = positive(volume, "volume", "volume");
   const row = GLASSWARE.find((candidate) => candidate.kind === kind);
   if (row === undefined) {

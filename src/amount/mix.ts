@@ -4,7 +4,7 @@
 import { molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, sum } from "../quantity";
-import type { DensityLike } from "./argument";
+import { type DensityLike, grouped, listed } from "./argument";
 import { densityFor } from "./density";
 import { AmountError } from "./error";
 import { bothWays, contentOf, type PortionLike, portionOf, sameCount, soluteOf } from "./portion";
@@ -52,9 +52,12 @@ export function mixSolutions(
   parts: readonly MixturePart[],
   options: StrengthOptions & { readonly additiveVolumes?: boolean | undefined } = {},
 ): Mixture {
-  if (parts.length < 2) throw new AmountError("amount.missing-input", "a mixture needs two solutions or more");
-  const { additiveVolumes = false, ...shared } = options;
-  const portions = parts.map(({ portion }, i) => portionOf(portion, `portion ${i + 1}`, String(i + 1)));
+  if (listed(parts, "parts").length < 2)
+    throw new AmountError("amount.missing-input", "a mixture needs two solutions or more");
+  const { additiveVolumes = false, ...shared } = grouped(options, "options");
+  const portions = parts.map((part, i) =>
+    portionOf(grouped(part, `part ${i + 1}`).portion, `portion ${i + 1}`, String(i + 1)),
+  );
   const of = (i: number): StrengthOptions => ({ ...shared, density: parts[i]!.density });
   const masses = portions.map((portion, i) => bothWays(portion, parts[i]!.strength, of(i), String(i + 1)).mass);
   if (masses.every((m) => m !== undefined)) {
@@ -133,7 +136,7 @@ export function mixToStrength(
     readonly mass: PortionLike;
   },
 ): { readonly strong: Quantity; readonly weak: Quantity } {
-  const { strong, weak, wanted, mass, ...options } = aim;
+  const { strong, weak, wanted, mass, ...options } = grouped(aim, "aim");
   const total = portionOf(mass, "mass of mixture", "mixture");
   if (total.dimension !== "mass") {
     throw new AmountError("amount.missing-input", "the mixture is reckoned by mass: give mass in g");

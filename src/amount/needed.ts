@@ -4,7 +4,7 @@ import { molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, quantity } from "../quantity";
 import { massOf, type Purity } from "./amount";
-import { assayOf, type FormulaLike, formulaOfArgument, inSymbol, type MassFractionLike } from "./argument";
+import { assayOf, type FormulaLike, formulaOfArgument, grouped, inSymbol, type MassFractionLike } from "./argument";
 import { feedAmount, type SpeciesFeed } from "./feed";
 import { bothWays, contentOf } from "./portion";
 import { type ReactionLike, reactionAmounts } from "./reaction";
@@ -49,7 +49,7 @@ export function neededFor(
   readonly mass: Quantity<"mass"> | undefined;
   readonly volume: Quantity<"volume"> | undefined;
 } {
-  const { as, strength, strengthOptions, excess, assay, moisture } = partner;
+  const { as, strength, strengthOptions, excess, assay, moisture } = grouped(partner, "partner");
   const species = reactionAmounts(equation, known).of(needed);
   const name = inSymbol(species.formula);
   const amount =

@@ -5,7 +5,7 @@ import type { Formula } from "../formula";
 import { molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, smallest } from "../quantity";
-import { type FormulaLike, formulaOfArgument, inSymbol } from "./argument";
+import { type FormulaLike, formulaOfArgument, grouped, inSymbol } from "./argument";
 import { AmountError } from "./error";
 import { feedAmount, type SpeciesFeed } from "./feed";
 
@@ -99,7 +99,7 @@ export function reactionAmounts(equation: ReactionLike, known: Readonly<Record<s
   const balanced = balance(equation);
   const places = placesOf(balanced);
   const given = new Map<Place, Quantity>();
-  for (const [formula, feed] of Object.entries(known)) {
+  for (const [formula, feed] of Object.entries(grouped(known, "known"))) {
     const place = find(places, formula);
     if (given.has(place)) {
       throw new AmountError("amount.too-many-inputs", `${place.formula} is given twice`, {

@@ -1,8 +1,10 @@
 // Repeated readings summed up and judged: mean, standard deviation, range, and a test of the one that lies farthest out.
 // Nothing is ever left out.
+
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, type QuantityLike, quantity, readings } from "../quantity";
 import { studentFactor } from "../quantity/student";
+import { grouped, listed } from "./argument";
 import { AmountError } from "./error";
 
 /** A reading that lies far from the others. */
@@ -58,8 +60,8 @@ export function replicates(
     readonly label?: string;
   } = {},
 ): Replicates {
-  const { concordance, level = 0.95, label = "readings" } = options;
-  if (list.length === 0 || list.length > MOST_READINGS) {
+  const { concordance, level = 0.95, label = "readings" } = grouped(options, "options");
+  if (listed(list, "readings").length === 0 || list.length > MOST_READINGS) {
     throw new AmountError("amount.readings", `${list.length} readings; give 1 to ${MOST_READINGS}`);
   }
   if (!(level > 0 && level < 1)) {

@@ -2,7 +2,15 @@
 import { attempt, type Result } from "../foundation/error";
 import type { Quantity } from "../quantity";
 import { amountOf, massOf, type Purity } from "./amount";
-import { type FormulaLike, formulaOfArgument, inSymbol, type MassLike, positive, type VolumeLike } from "./argument";
+import {
+  type FormulaLike,
+  formulaOfArgument,
+  grouped,
+  inSymbol,
+  type MassLike,
+  positive,
+  type VolumeLike,
+} from "./argument";
 import { AmountError } from "./error";
 import { type Glassware, measuredVolume } from "./glassware";
 import { contentOf } from "./portion";
@@ -54,7 +62,7 @@ function flask(request: StockRequest): Quantity<"volume"> {
  * stockSolution({ of: "CuSO4·5H2O", strength: "0.1000 mol/L", volume: "250.0 mL" }).mass.format({ decimals: 3, uncertainty: "none" }) // => "6.242 g"
  */
 export function stockSolution(request: StockRequest & { readonly strength: StrengthLike }): StockSolution {
-  const { of, strength, assay, moisture, equivalents, reaction } = request;
+  const { of, strength, assay, moisture, equivalents, reaction } = grouped(request, "request");
   const formula = formulaOfArgument(of);
   const name = inSymbol(formula);
   const volume = flask(request);
@@ -90,7 +98,7 @@ export function stockSolution(request: StockRequest & { readonly strength: Stren
  * strengthAsMade("98.0 g", { of: "H3PO4", volume: "1.00 L" }).concentration.format({ decimals: 2, uncertainty: "none" }) // => "1.00 mol/L"
  */
 export function strengthAsMade(mass: MassLike, request: StockRequest): StockSolution {
-  const formula = formulaOfArgument(request.of);
+  const formula = formulaOfArgument(grouped(request, "request").of);
   const name = inSymbol(formula);
   const m = positive(mass, "mass", "mass", { symbol: `m(${name})`, label: `mass of ${name} as weighed` });
   const volume = flask(request);

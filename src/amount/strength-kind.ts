@@ -117,6 +117,9 @@ export function kindOfUnit(
   text: string,
   basis: PercentBasis | undefined,
 ): { kind: StrengthKind; unit: string } {
+  if (typeof symbol !== "string") {
+    throw new AmountError("amount.unknown-strength", `a unit of strength is text, not ${typeof symbol}`);
+  }
   const trade = NAME_OF_TARGET[symbol];
   if (trade !== undefined) return { kind: trade, unit: symbol };
   if (symbol === "%") {

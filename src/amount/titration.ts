@@ -4,10 +4,12 @@ import type { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
 import { isQuantity, type NumberLike, type Quantity, type QuantityLike, quantity } from "../quantity";
+import { toRational } from "../quantity/read-number";
 import { massOf } from "./amount";
 import {
   type FormulaLike,
   formulaOfArgument,
+  grouped,
   inSymbol,
   type MassLike,
   notNegative,
@@ -104,7 +106,7 @@ function ratioOf(
 ): { ratio: Fraction; words: string } {
   const { equation, titrantPerAnalyte } = request;
   if (titrantPerAnalyte !== undefined) {
-    const ratio = new Fraction(isText(titrantPerAnalyte) ? titrantPerAnalyte : String(titrantPerAnalyte));
+    const ratio = exactRatio(titrantPerAnalyte);
     if (ratio.compare(0) <= 0) throw new AmountError("amount.not-positive", `a ratio of ${ratio} makes no titration`);
     return { ratio, words: `${ratio.toFraction()} mol titrant for 1 mol analyte` };
   }
@@ -125,11 +127,15 @@ function ratioOf(
   return { ratio: new Fraction(numberOf(titrant), numberOf(analyte)), words: balanced.toString() };
 }
 
-const isText = (x: NumberLike): x is string => typeof x === "string";
+/** The number as an exact fraction: text through the library's own reader, never through a double. */
+function exactRatio(like: NumberLike): Fraction {
+  const { n, d } = toRational(like);
+  return new Fraction(n, d);
+}
 
 /** Amount that a volume of titrant carries. */
 function carried(titrant: Titrant, volume: Quantity, symbol: string): Quantity {
-  const c = concentrationOfStrength(titrant.strength, { ...titrant.options, of: titrant.of });
+  const c = concentrationOfStrength(grouped(titrant, "titrant").strength, { ...titrant.options, of: titrant.of });
   if (!c.isPositive()) throw new AmountError("amount.not-positive", `the titrant has a strength of ${c}`);
   const named =
     c.symbol === undefined || c.symbol === "c(solute)"
@@ -190,9 +196,9 @@ function answers(
  * rain.concentration!.format({ decimals: 4 }) // => "0.0034 mol/L"
  */
 export function titrate(request: TitrationRequest): Titration {
-  const { titrant, titre, blank, analyte, sample } = request;
+  const { titrant, titre, blank, analyte, sample } = grouped(request, "request");
   const formula = analyte === undefined ? undefined : formulaOfArgument(analyte);
-  const { ratio, words } = ratioOf(request, titrant.of, analyte);
+  const { ratio, words } = ratioOf(request, grouped(titrant, "titrant").of, analyte);
   const titres = titresOf(titre);
   const net = lessBlank(titres.mean, blank, false);
   const used = carried(titrant, net, "n(titrant)");
@@ -227,7 +233,7 @@ export function backTitrate(
   },
 ): Titration {
   const { titrant, titre, blank, analyte, sample, reagent, reagentVolume, titrantPerReagent, reagentPerAnalyte } =
-    request;
+    grouped(request, "request");
   const formula = analyte === undefined ? undefined : formulaOfArgument(analyte);
   const titres = titresOf(titre);
   const back = ratioOf({ titrantPerAnalyte: titrantPerReagent }, undefined, undefined).ratio;

@@ -5,7 +5,7 @@ import { molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, quantity, sum } from "../quantity";
 import type { Purity } from "./amount";
-import { assayOf, type FormulaLike, inSymbol, type MassLike, positive } from "./argument";
+import { assayOf, type FormulaLike, grouped, inSymbol, type MassLike, positive } from "./argument";
 import { AmountError } from "./error";
 import type { SpeciesFeed } from "./feed";
 
@@ -56,7 +56,7 @@ export function theoreticalYield(
 export function percentYield(actual: MassLike, theoretical: MassLike, purity: Purity = {}): Quantity<"number"> {
   const got = positive(actual, "mass", "actual mass", { symbol: "m(obtained)", label: "mass of product obtained" });
   const most = positive(theoretical, "mass", "theoretical mass", { symbol: "m(theory)", label: "theoretical yield" });
-  const { assay, moisture } = purity;
+  const { assay, moisture } = grouped(purity, "purity");
   let pure = got;
   if (moisture !== undefined)
     pure = pure.times(quantity("1").minus(assayOf(moisture, "moisture", { symbol: "w(moisture)" })));

@@ -4,6 +4,7 @@ import {
   assayOf,
   type FormulaLike,
   formulaOfArgument,
+  grouped,
   inSymbol,
   type MassFractionLike,
   type MassLike,
@@ -103,7 +104,7 @@ function candidatesFor(salt: Formula, waters: Quantity, weighed: boolean): Hydra
  * x.formula.toString() // => "CuSO4.5H2O"
  */
 export function hydrationNumber(experiment: HeatingExperiment): HydrationNumber {
-  const { before, after, anhydrous, vessel, residue } = experiment;
+  const { before, after, anhydrous, vessel, residue } = grouped(experiment, "experiment");
   const salt = anhydrousOf(anhydrous);
   const name = inSymbol(salt);
   const m1 = positive(before, "mass", "before", { symbol: "m1", label: "mass before heating" });
@@ -146,7 +147,7 @@ export function hydrationNumber(experiment: HeatingExperiment): HydrationNumber 
     .to("mol")
     .named({ symbol: "n(H2O)", rule: "amount of water = water lost / molar mass" });
   const ratio = nWater.dividedBy(nSalt);
-  const waters = (end.waters.equals(0) ? ratio : ratio.plus(quantity(end.waters.toString()))).named({
+  const waters = (end.waters.equals(0) ? ratio : ratio.plus(quantity({ value: end.waters, unit: "" }))).named({
     symbol: "x",
     rule: `waters = n(H2O) / n(${name})${end.waters.equals(0) ? "" : ` + ${end.waters.toFraction()} still in the residue`}`,
   });
@@ -191,7 +192,7 @@ export function meanWater(material: {
   readonly before?: MassLike | undefined;
   readonly after?: MassLike | undefined;
 }): MeanWater {
-  const { salt, assay, before, after } = material;
+  const { salt, assay, before, after } = grouped(material, "material");
   const anhydrous = anhydrousOf(salt);
   const name = inSymbol(anhydrous);
   let waters: Quantity;

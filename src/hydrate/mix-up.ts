@@ -1,5 +1,5 @@
 // The guard: a yield or a mass that is off by the ratio of two molar masses is usually one form taken for another.
-import { type FormulaLike, formulaOfArgument, inSymbol } from "../amount/argument";
+import { type FormulaLike, formulaOfArgument, grouped, inSymbol } from "../amount/argument";
 import type { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../quantity";
@@ -49,7 +49,7 @@ const FARTHEST = 2;
 const NEAR_ONE = 0.02;
 
 function observedRatio(question: MixUpQuestion): Quantity {
-  const { ratio, yield: percent, observed, expected } = question;
+  const { ratio, yield: percent, observed, expected } = grouped(question, "question");
   const plain = ratio ?? percent;
   if (plain !== undefined) {
     const q = isQuantity(plain) ? plain : quantity(plain);
