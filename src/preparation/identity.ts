@@ -27,6 +27,8 @@ export interface MassLossRequest {
   readonly candidates?: readonly (string | Formula | IgnitionCandidate)[] | undefined;
   /** What it was meant to be; what else it may be is then looked up, and added to `candidates`. */
   readonly product?: string | Formula | undefined;
+  /** What is left of all candidates that name no residue of their own. */
+  readonly residue?: string | Formula | undefined;
   /** Most water the sample may hold beside its formula; 0 % unless told. A gel dried at 100 °C holds 1 to 3 %. */
   readonly adsorbedWater?: MassFractionLike | undefined;
   /** Smallest step of the balance, for masses that carry no uncertainty; their last digit unless told. */
@@ -127,7 +129,7 @@ function candidatesOf(
       hint: "give candidates as formulas, or the product that was wanted",
     });
   }
-  const read = all.map(({ formula: text, residue }) => {
+  const read = all.map(({ formula: text, residue = request.residue }) => {
     const formula = formulaIn(text);
     const left = residueOf(formula, residue === undefined ? undefined : formulaIn(residue));
     if (left === undefined) {

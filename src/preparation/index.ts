@@ -1,15 +1,22 @@
 // Preparation: the plan, the run as it really went, the verdict.
 export type { Account, Formed, Supplied } from "./account";
+export type { Batch, Completeness } from "./batch";
 export type { Candidate } from "./candidates";
 export type { Cost, CostLine } from "./cost";
+export type { Drying } from "./drying";
+export type { Dryness } from "./dryness";
 export type { PlanErrorCode } from "./error";
 export { PlanError } from "./error";
 export type { Feed as MaterialFeed, Liquor } from "./feed";
+export type { Heat } from "./heat";
 export type { Identity, IdentityCandidate, IgnitionCandidate, MassLossRequest } from "./identity";
 export { identifyByMassLoss, tryIdentifyByMassLoss } from "./identity";
 export type { Isolation, WashSchedule } from "./isolation";
+export type { Observations } from "./observations";
+export type { Pace, Room } from "./pace";
 export type { Plan, PlanRecord, Weighing } from "./plan";
 export { planFromJSON, planPreparation, tryPlanPreparation } from "./plan";
+export type { Procedure, ProcedureKind } from "./procedure";
 export type {
   Recipe,
   RecipeCheck,
@@ -21,7 +28,8 @@ export type {
 } from "./recipe";
 export { checkRecipe, tryCheckRecipe } from "./recipe";
 export type { PlanRequest, Portion, Scale, ShelfMaterial, Washing } from "./request";
-export type { Change, Dryness, Observations, Run, RunRecord } from "./run";
+export type { Change, Run, RunRecord } from "./run";
 export { recordRun, runFromJSON, tryRecordRun } from "./run";
 export type { Finding, FindingCode, Yield } from "./verdict";
 export type { GasEvolved, Vessel } from "./vessel";
+export type { ByProduct, DissolvedMetal, Waste } from "./waste";

@@ -3,17 +3,16 @@
 import type { BalancedEquation } from "../equation";
 import { attempt, type Result } from "../foundation/error";
 import type { Quantity } from "../quantity";
-import { type Cautions, cautions } from "../substance";
-import { type Account, accountFor } from "./account";
-import { type Candidate, candidatesFor } from "./candidates";
-import { type Cost, costOf } from "./cost";
+import type { Cautions } from "../substance";
+import { BATCH_KEYS, type Batch, batchOf } from "./batch";
+import { cautionsFor } from "./combinations";
+import { type Drying, dryingOf } from "./drying";
 import { PlanError } from "./error";
-import { type Feed, feedOf, type Liquor, liquorOf } from "./feed";
-import { type Dissolved, type Isolation, isolationOf, type WashSchedule, washingOf } from "./isolation";
+import { lazily, partsOf } from "./lazy";
 import { shareOf } from "./material";
+import { type Procedure, procedureOf } from "./procedure";
 import type { PlanRequest } from "./request";
 import { type Setting, settingOf, weigh } from "./setting";
-import { type GasEvolved, gasesOf, isGas, type Vessel, vesselFor } from "./vessel";
 
 /** One material to weigh or measure. */
 export interface Weighing {
@@ -29,35 +28,20 @@ export interface Weighing {
   readonly note: string | undefined;
 }
 
-/** A preparation, planned. Every `Quantity` in it can be passed to `explain`. */
-export interface Plan {
+/** A preparation, planned. Every `Quantity` in it can be passed to `explain`; figures are worked out when asked for. */
+export interface Plan extends Batch {
   readonly kind: "plan";
   readonly title: string;
   readonly request: PlanRequest;
   readonly equation: BalancedEquation;
-  readonly product: {
-    readonly formula: string;
-    readonly name: string;
-    readonly amount: Quantity<"amount of substance">;
-    readonly theoreticalYield: Quantity<"mass">;
-  };
   readonly weighings: readonly Weighing[];
-  readonly account: Account;
   readonly temperature: Quantity<"temperature">;
   readonly pressure: Quantity<"pressure">;
-  readonly feeds: readonly Feed[];
-  readonly liquor: Liquor;
-  readonly gas: readonly GasEvolved[];
-  readonly vessel: Vessel | undefined;
-  readonly isolation: Isolation;
-  readonly washing: WashSchedule | undefined;
-  readonly candidates: readonly Candidate[];
+  readonly procedure: Procedure;
+  readonly drying: Drying;
   /** Share of the theory that may stay behind before a low yield needs a reason. */
   readonly handlingLoss: Quantity;
-  readonly cost: Cost;
   readonly cautions: Cautions;
-  /** What could not be computed, and what is missing for it. */
-  readonly unknown: readonly string[];
   toJSON(): PlanRecord;
 }
 
@@ -68,119 +52,45 @@ export interface PlanRecord {
   readonly request: PlanRequest;
 }
 
-const DEFAULT_HEADROOM = 3;
-
-/** Species that stay in the liquor: by-products that are neither gas nor water nor the product, and soluble excess. */
-function dissolvedIn(setting: Setting, account: Account, feeds: readonly Feed[]): Dissolved[] {
-  const { products, product, materials } = setting;
-  const byProducts = products
-    .map((species, i) => ({ species, amount: account.formed[i]!.amount }))
-    .filter(
-      ({ species }) =>
-        species !== product && species.formula.toHill() !== "H2O" && !isGas(species.formula, setting.wet),
-    );
-  const excess = materials.flatMap(({ species }, i) => {
-    const { how } = feeds[i]!;
-    return how === "dissolve" || how === "solution" ? [{ species, amount: account.supplied[i]!.left }] : [];
-  });
-  return [...byProducts, ...excess];
-}
-
-/** Everything about a batch that follows from what is put into it. Runs use it with what was really weighed. */
-export function batchOf(setting: Setting, portions: readonly Quantity[]) {
-  const { request, reactants, products, product, materials, temperature, pressure } = setting;
-  const account = accountFor(materials, portions, reactants, products);
-  const formed = account.formed[products.indexOf(product)]!;
-  const theoreticalYield = formed.mass.named({
-    symbol: `m_th(${product.name})`,
-    label: `theoretical yield of ${product.name}`,
-    rule: "theoretical yield = amount of product × molar mass",
-  });
-  const { headroom = DEFAULT_HEADROOM } = request;
-  const feeds = materials.map((material, i) => feedOf(material, portions[i]!, temperature, headroom));
-  const dissolved = dissolvedIn(setting, account, feeds);
-  const isolation = isolationOf(setting, theoreticalYield);
-  const liquor = liquorOf(feeds, materials, account, reactants, products, dissolved, temperature);
-  const gas = gasesOf(
-    products.map((species, i) => ({
-      formed: account.formed[i]!,
-      hill: species.formula.toHill(),
-      gas: isGas(species.formula, setting.wet),
-    })),
-    { temperature, pressure },
-  );
-  const water = feeds.flatMap((feed) => (feed.how === "dissolve" ? [feed.dissolving.water] : []));
-  const unweighed: string[] = [];
-  const inThePot = [...water];
-  materials.forEach(({ shelf, massOf }, i) => {
-    const mass = massOf(portions[i]!);
-    if (mass === undefined) unweighed.push(`density of ${shelf.name}`);
-    else inThePot.push(mass);
-  });
-  const intoAcid = feeds.some((feed) => feed.how === "solid") && gas.length > 0;
-  const vessel = unweighed.length > 0 ? undefined : vesselFor(inThePot, temperature, gas, intoAcid, request.foamFactor);
-  const washing =
-    isolation.how === "precipitate" && vessel !== undefined
-      ? washingOf(setting, dissolved, vessel.liquid, theoreticalYield)
-      : undefined;
-  return {
-    account,
-    product: {
-      formula: product.name,
-      name: request.productName ?? product.name,
-      amount: formed.amount,
-      theoreticalYield,
-    },
-    feeds,
-    isolation,
-    liquor,
-    gas,
-    vessel,
-    washing,
-    candidates: candidatesFor(product.formula, { ...formed, mass: theoreticalYield }, request.alternatives ?? []),
-    cost: costOf(materials, account.supplied, theoreticalYield, formed.amount),
-    unknown: [
-      ...liquor.missing,
-      ...unweighed,
-      ...(isolation.how === "unknown" ? [isolation.missing] : []),
-      ...(washing !== undefined && "missing" in washing ? [washing.missing] : []),
-    ],
-  };
-}
-
 function make(request: PlanRequest): { plan: Plan; setting: Setting } {
   const setting = settingOf(request);
+  // Whatever the request can be refused for is refused here; what can only be unknown is worked out when asked for.
+  const found = cautionsFor(setting);
+  const handlingLoss = shareOf(request.handlingLoss ?? "10 %", "handlingLoss", "1", {
+    symbol: "handling loss",
+    label: "share that may stay on filters and vessels",
+  });
   const { exact, portions } = weigh(setting);
   const batch = batchOf(setting, portions);
-  const weighings = setting.materials.map(({ shelf, formName }, i) => ({
-    material: shelf.name,
-    form: formName,
-    exact: exact[i]!,
-    portion: portions[i]!,
-    excess: batch.account.supplied[i]!.excess,
-    limiting: batch.account.supplied[i]!.limiting,
-    note: shelf.note,
-  }));
-  const things = [
-    ...setting.materials.map(({ form }) => form.toString()),
-    ...setting.products.filter((s) => s.formula.toHill() !== "H2O").map((s) => s.formula.toString()),
-  ];
-  const plan: Plan = {
-    kind: "plan",
-    title: request.title ?? `${batch.product.name} from ${setting.materials.map((m) => m.shelf.name).join(" and ")}`,
-    request,
-    equation: setting.equation,
-    weighings,
-    temperature: setting.temperature,
-    pressure: setting.pressure,
-    handlingLoss: shareOf(request.handlingLoss ?? "10 %", "handlingLoss", "1", {
-      symbol: "handling loss",
-      label: "share that may stay on filters and vessels",
-    }),
-    cautions: cautions([...new Set(things)]),
-    ...batch,
-    toJSON: () => ({ type: "plan", schema: 1, request }),
-  };
+  if (setting.materials.some((m) => m.shelf.pack !== undefined)) void batch.cost;
+  if (request.alternatives !== undefined) void batch.candidates;
+  if (request.washing !== undefined) void batch.washing;
+  const { account } = batch;
+  const plan = lazily<Plan>({
+    ...partsOf<Batch>(batch, BATCH_KEYS),
+    kind: () => "plan" as const,
+    title: () =>
+      request.title ?? `${batch.product.name} from ${setting.materials.map((m) => m.shelf.name).join(" and ")}`,
+    request: () => request,
+    equation: () => setting.equation,
+    weighings: () =>
+      setting.materials.map(({ shelf, formName }, i) => ({
+        material: shelf.name,
+        form: formName,
+        exact: exact[i]!,
+        portion: portions[i]!,
+        excess: account.supplied[i]!.excess,
+        limiting: account.supplied[i]!.limiting,
+        note: shelf.note,
+      })),
+    temperature: () => setting.temperature,
+    pressure: () => setting.pressure,
+    procedure: () => procedureOf(setting),
+    drying: () => dryingOf(setting.product.formula),
+    handlingLoss: () => handlingLoss,
+    cautions: () => found,
+    toJSON: () => () => ({ type: "plan", schema: 1, request }),
+  });
   return { plan, setting };
 }
 

@@ -2,6 +2,7 @@
 import type { MassFractionLike, MassLike, PressureLike, TemperatureLike, VolumeLike } from "../amount";
 import type { Formula } from "../formula";
 import type { AmountText, ConcentrationText, DensityText, PriceText, QuantityLike } from "../quantity";
+import type { ProcedureKind } from "./procedure";
 
 /** Mass of a solid, volume or mass of a solution. */
 export type Portion = MassLike | VolumeLike;
@@ -38,6 +39,8 @@ export interface ShelfMaterial {
 export type Scale =
   | { readonly material: string; readonly portion: Portion }
   | { readonly product: MassLike | QuantityLike<"amount of substance", AmountText> }
+  /** As much as a vessel of this size takes, foam included. */
+  | { readonly vessel: VolumeLike }
   | "all";
 
 /** How the cake is washed; everything left out is chosen and said. */
@@ -67,6 +70,14 @@ export interface PlanRequest {
   readonly pressure?: PressureLike | undefined;
   /** Smallest steps of the display of the balance and of the measuring vessel; 0.1 g and 1 mL unless told. */
   readonly readability?: { readonly mass?: MassLike | undefined; readonly volume?: VolumeLike | undefined } | undefined;
+  /** The kind of preparation; read from the equation unless told. */
+  readonly procedure?: ProcedureKind | undefined;
+  /** The room, for the pace of adding what gives off gas; 30 m3 with 2 air changes an hour unless told. */
+  readonly room?:
+    | { readonly volume?: VolumeLike | undefined; readonly airChanges?: QuantityLike<"frequency"> | undefined }
+    | undefined;
+  /** Codes of forbidden combinations that are known and meant. */
+  readonly acknowledge?: readonly string[] | undefined;
   /** Water over what just dissolves a feed; 3 unless told. */
   readonly headroom?: number | undefined;
   /** Total volume of vessel per volume of liquid, against foam; chosen by what happens unless told. */

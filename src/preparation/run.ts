@@ -1,24 +1,16 @@
-// The run: the plan recomputed from what was really weighed, and the verdict on what came out.
-
-import type { MassLike } from "../amount";
+// The run: the plan recomputed from what was really weighed and found, and the verdict on what came out. Only what is
+// looked at is worked out; a batch that went as planned is the plan's own.
 import { attempt, type Result } from "../foundation/error";
-import { expectDimension, type Quantity } from "../quantity";
-import { reading } from "./account";
+import { type Quantity, quantity } from "../quantity";
+import { BATCH_KEYS, type Batch, batchOf } from "./batch";
+import { type Dryness, drynessOf } from "./dryness";
 import { PlanError } from "./error";
-import { portionOf, shareOf } from "./material";
-import { batchOf, type Plan, type PlanRecord, planFromJSON, settingBehind } from "./plan";
-import type { Portion, ShelfMaterial } from "./request";
+import { type Identity, identifyByMassLoss } from "./identity";
+import { lazily, partsOf } from "./lazy";
+import { type Observations, type Observed, readObservations } from "./observations";
+import { type Plan, type PlanRecord, planFromJSON, settingBehind } from "./plan";
+import type { ShelfMaterial } from "./request";
 import { type Finding, findingsFor, type Yield, yieldsOf } from "./verdict";
-
-/** What was really done; anything left out is taken as planned. */
-export interface Observations {
-  /** Portions really taken, by the name of the material. */
-  readonly weighed?: Readonly<Record<string, Portion>> | undefined;
-  /** Mass of the dry product; or successive weighings, the last one last. */
-  readonly dried?: MassLike | readonly MassLike[] | undefined;
-  /** Anything to print with the run. */
-  readonly note?: string | undefined;
-}
 
 /** How the run differs from the plan, for one figure. */
 export interface Change {
@@ -27,26 +19,21 @@ export interface Change {
   readonly now: Quantity | string;
 }
 
-/** Is the product dry? Constant mass: two weighings that differ by less than the criterion. */
-export interface Dryness {
-  readonly constant: boolean | undefined;
-  readonly lastLoss: Quantity<"mass"> | undefined;
-  readonly criterion: Quantity<"mass"> | undefined;
-}
-
-/** A preparation as it really went. */
-export interface Run extends ReturnType<typeof batchOf> {
+/** A preparation as it really went. Figures are worked out when asked for. */
+export interface Run extends Batch {
   readonly kind: "run";
   readonly plan: Plan;
   readonly observations: Observations;
   readonly changes: readonly Change[];
   readonly dryMass: Quantity<"mass"> | undefined;
   readonly dryness: Dryness;
+  /** What ignition and acid say the product is; undefined without such an observation. */
+  readonly identity: Identity | undefined;
   readonly yields: readonly Yield[];
   /** Yield against the wanted formula. */
   readonly percentYield: Quantity | undefined;
   readonly verdict: readonly Finding[];
-  /** The product as a material for the next plan. */
+  /** The product as a material for the next plan; its assay is estimated from washing and yield unless given. */
   asMaterial(options?: { readonly name?: string; readonly assay?: ShelfMaterial["assay"] }): ShelfMaterial;
   toJSON(): RunRecord;
 }
@@ -59,23 +46,7 @@ export interface RunRecord {
   readonly observations: Observations;
 }
 
-/** Smallest relative change that still counts as drying (common practice, no source). */
-const STILL_DRYING = "0.002";
-
-function drynessOf(masses: readonly Quantity[], step: Quantity): Dryness {
-  const last = masses.at(-1);
-  const before = masses.at(-2);
-  if (last === undefined || before === undefined)
-    return { constant: undefined, lastLoss: undefined, criterion: undefined };
-  const share = last.times(STILL_DRYING);
-  const steps = step.times(2);
-  const criterion = (steps.compare(share) > 0 ? steps : share).to("g");
-  const lastLoss = before.minus(last).to("g");
-  const size = lastLoss.compare("0 g") < 0 ? lastLoss.negated() : lastLoss;
-  return { constant: size.compare(criterion) <= 0, lastLoss, criterion };
-}
-
-function changesBetween(plan: Plan, batch: ReturnType<typeof batchOf>): Change[] {
+function changesBetween(plan: Plan, batch: Batch): Change[] {
   const changes: Change[] = [];
   plan.account.supplied.forEach((planned, i) => {
     const now = batch.account.supplied[i]!;
@@ -99,13 +70,48 @@ function changesBetween(plan: Plan, batch: ReturnType<typeof batchOf>): Change[]
   return changes;
 }
 
+function identityOf(observed: Observed, { ignition, acidPerGram }: Observations): Identity | undefined {
+  if (ignition === undefined && acidPerGram === undefined) return undefined;
+  const { product, steps } = observed.setting;
+  const residue = ignition?.residue;
+  return identifyByMassLoss({
+    before: ignition?.before,
+    after: ignition?.after,
+    product: product.formula,
+    ...(residue === undefined ? {} : { residue }),
+    readability: ignition === undefined ? undefined : steps.mass,
+    acidPerGram: acidPerGram as "1 mmol/g" | undefined,
+  });
+}
+
+/** Purity that washing and yield allow: no more than the theory can be in it, no less than the salts left behind. */
+function assayEstimate(batch: Batch, dry: Quantity, washes: number | undefined): Quantity | undefined {
+  const { theoreticalYield } = batch.product;
+  const { washing } = batch;
+  if (washing === undefined || !("plan" in washing)) return undefined;
+  const { residueAfter, residueUnwashed } = washing.plan;
+  const done = Math.min(washes ?? residueAfter.length, residueAfter.length);
+  const salt = done === 0 ? residueUnwashed : (residueAfter[done - 1] ?? residueUnwashed);
+  const most = theoreticalYield.compare(dry) < 0 ? theoreticalYield.dividedBy(dry).in("").toNumber() : 1;
+  const least = Math.max(0.01, most - salt.dividedBy(dry).in("").toNumber());
+  const [middle, half] = [(50 * (most + least)).toFixed(2), (50 * (most - least)).toFixed(2)];
+  return quantity(
+    { value: middle, unit: "%", halfWidth: half, distribution: "rectangular" },
+    {
+      label: `assay of ${batch.product.name}, estimated`,
+      assumption: "between pure and holding the salts that the washing leaves",
+    },
+  );
+}
+
 /**
  * Record what was really weighed and found, and recompute everything from it.
  *
  * @param plan - the plan that was followed
- * @param observations - any of: portions taken, dry mass or successive weighings; what is left out is taken as planned
- * @returns limiting material, theory, percent yield with uncertainty, what changed, and a ranked verdict
- * @throws {PlanError} `plan.no-such-material`, `plan.observation`, `plan.not-positive`; codes of `quantity`
+ * @param observations - any of: portions taken, strengths and assays found, temperature, wet cake, washes, volume of the
+ *   filtrate, dry mass or successive weighings, ignition, acid taken up; what is left out is taken as planned
+ * @returns limiting material, theory, percent yield with uncertainty, what changed, dryness, identity, a ranked verdict
+ * @throws {PlanError} `plan.no-such-material`, `plan.observation`, `plan.not-positive`, `plan.strength`; codes of `quantity`
  * @category Yield
  * @example
  * const plan = planPreparation({
@@ -117,63 +123,53 @@ function changesBetween(plan: Plan, batch: ReturnType<typeof batchOf>): Change[]
  * recordRun(plan, { dried: "55.0 g" }).verdict[0]!.code // => "other-formula-fits"
  */
 export function recordRun(plan: Plan, observations: Observations): Run {
-  const setting = settingBehind(plan);
-  const { weighed = {}, dried } = observations;
-  for (const name of Object.keys(weighed)) {
-    if (setting.materials.some((m) => m.shelf.name === name)) continue;
-    throw new PlanError("plan.no-such-material", `no material of the plan is called '${name}'`, {
-      hint: `the materials are ${setting.materials.map((m) => m.shelf.name).join(", ")}`,
-    });
-  }
-  const portions = setting.materials.map((material, i) => {
-    const { name } = material.shelf;
-    const given = weighed[name];
-    if (given === undefined) return plan.weighings[i]!.portion;
-    const portion = portionOf(given, `${name} taken`);
-    const isMass = portion.dimension === "mass";
-    const naming = { symbol: `${isMass ? "m" : "V"}(${name})`, label: `${name} really taken` };
-    // A reading that states no uncertainty of its own has that of the instrument.
-    return portion.standardUncertainty === undefined
-      ? reading(portion, isMass ? setting.steps.mass : setting.steps.volume, naming)
-      : portion.named(naming);
+  if (typeof observations !== "object" || observations === null)
+    throw new PlanError("plan.observation", 'observations are an object, such as { dried: "90.0 g" }');
+  const planned = settingBehind(plan);
+  const observed = readObservations(plan, planned, observations);
+  const batch: Batch = observed.asPlanned ? plan : batchOf(observed.setting, observed.portions);
+  const dryMass = observed.dried.at(-1);
+  const identity = identityOf(observed, observations);
+  const run: Run = lazily<Run>({
+    ...partsOf<Batch>(batch, BATCH_KEYS),
+    kind: () => "run" as const,
+    plan: () => plan,
+    observations: () => observations,
+    changes: () => changesBetween(plan, batch),
+    dryMass: () => dryMass,
+    dryness: () => drynessOf(observed.dried, observed.wetCake, observed.setting.steps.mass),
+    identity: () => identity,
+    yields: () => (dryMass === undefined ? [] : yieldsOf(batch, dryMass)),
+    percentYield: () => run.yields.find((y) => y.wanted)?.percentYield,
+    verdict: () =>
+      dryMass === undefined
+        ? []
+        : findingsFor({
+            batch,
+            observed,
+            dry: dryMass,
+            dryness: run.dryness,
+            identity,
+            handlingLoss: plan.handlingLoss,
+            plannedLimiting: plan.account.limiting,
+          }),
+    asMaterial:
+      () =>
+      ({ name = batch.product.name, assay } = {}) => {
+        const estimate = assay ?? (dryMass === undefined ? undefined : assayEstimate(batch, dryMass, observed.washes));
+        return {
+          name,
+          form: observed.setting.product.formula.toString(),
+          ...(estimate === undefined ? {} : { assay: estimate }),
+          ...(dryMass === undefined ? {} : { available: dryMass }),
+          ...(dryMass === undefined || batch.cost.total === undefined
+            ? {}
+            : { pack: { size: dryMass, price: batch.cost.total } }),
+          note: `from ${plan.title}`,
+        };
+      },
+    toJSON: () => () => ({ type: "run", schema: 1, plan: plan.toJSON(), observations }),
   });
-  const batch = batchOf(setting, portions);
-  const list = dried === undefined ? [] : Array.isArray(dried) ? (dried as readonly MassLike[]) : [dried as MassLike];
-  const masses = list.map((like, i) => {
-    const mass = expectDimension(like, "mass", "dried");
-    if (!mass.isPositive())
-      throw new PlanError("plan.not-positive", `a dry mass must be above zero, not ${String(mass)}`);
-    const naming = { symbol: list.length === 1 ? "m(dry)" : `m(dry, ${i + 1})`, label: "dry product as weighed" };
-    return mass.standardUncertainty === undefined ? reading(mass, setting.steps.mass, naming) : mass.named(naming);
-  });
-  const dryMass = masses.at(-1);
-  const handlingLoss = shareOf(plan.handlingLoss, "handlingLoss", "1", {
-    label: "share that may stay on filters and vessels",
-  });
-  const yields = dryMass === undefined ? [] : yieldsOf(batch, dryMass);
-  const run: Run = {
-    kind: "run",
-    plan,
-    observations,
-    ...batch,
-    changes: changesBetween(plan, batch),
-    dryMass,
-    dryness: drynessOf(masses, setting.steps.mass),
-    yields,
-    percentYield: yields.find((y) => y.wanted)?.percentYield,
-    verdict: dryMass === undefined ? [] : findingsFor(batch, dryMass, handlingLoss),
-    asMaterial: ({ name = batch.product.name, assay } = {}) => ({
-      name,
-      form: setting.product.formula.toString(),
-      ...(assay === undefined ? {} : { assay }),
-      ...(dryMass === undefined ? {} : { available: dryMass }),
-      ...(dryMass === undefined || batch.cost.total === undefined
-        ? {}
-        : { pack: { size: dryMass, price: batch.cost.total } }),
-      note: `from ${plan.title}`,
-    }),
-    toJSON: () => ({ type: "run", schema: 1, plan: plan.toJSON(), observations }),
-  };
   return run;
 }
 

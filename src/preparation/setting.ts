@@ -3,8 +3,10 @@ import { type BalancedEquation, balance } from "../equation";
 import { molarMass, parseFormula } from "../formula";
 import { expectDimension, type Quantity, quantity, smallest } from "../quantity";
 import { reading, roundedTo } from "./account";
+import { batchOf } from "./batch";
 import { PlanError } from "./error";
 import { type Material, portionOf, readMaterial, type Species, sameCore, speciesOf } from "./material";
+import type { Room } from "./pace";
 import type { PlanRequest } from "./request";
 
 /** Everything a plan and its runs compute with. */
@@ -19,6 +21,8 @@ export interface Setting {
   readonly wet: boolean;
   readonly temperature: Quantity<"temperature">;
   readonly pressure: Quantity<"pressure">;
+  /** The room the work is done in. */
+  readonly room: Room;
   readonly steps: { readonly mass: Quantity; readonly volume: Quantity };
 }
 
@@ -62,6 +66,7 @@ export function settingOf(request: PlanRequest): Setting {
       symbol: "p",
       label: "air pressure",
     }),
+    room: roomOf(request),
     steps: {
       mass: step(expectDimension(request.readability?.mass ?? "0.1 g", "mass", "readability.mass")),
       volume: step(expectDimension(request.readability?.volume ?? "1 mL", "volume", "readability.volume")),
@@ -69,8 +74,33 @@ export function settingOf(request: PlanRequest): Setting {
   };
 }
 
+/** A room and its air, unless told: a small workroom with a window ajar (common practice, no source). */
+const ROOM_VOLUME = "30 m3";
+const AIR_CHANGES = "2 /h";
+
+function roomOf({ room }: PlanRequest): Room {
+  const positive = (q: Quantity): Quantity => {
+    if (!q.isPositive()) throw new PlanError("plan.not-positive", `the room must be above zero, not ${q}`);
+    return q;
+  };
+  const volume = expectDimension(room?.volume ?? ROOM_VOLUME, "volume", "room.volume", {
+    symbol: "V(room)",
+    label: "volume of the room",
+  });
+  const changes = quantity((room?.airChanges ?? AIR_CHANGES) as Quantity, {
+    symbol: "n(air)",
+    label: "air changes of the room",
+  });
+  return { volume: positive(volume), changes: positive(changes) };
+}
+
 /** Extent the scale asks for, before rounding to the balance. */
-function extentFor({ request: { scale }, materials, product }: Setting): Quantity {
+function extentFor(setting: Setting): Quantity {
+  const {
+    request: { scale },
+    materials,
+    product,
+  } = setting;
   const of = (material: Material, portion: Quantity): Quantity => {
     const share = quantity("1").plus(material.excess);
     return material.amountIn(portion).dividedBy(share).dividedBy(material.species.coefficient);
@@ -92,6 +122,7 @@ function extentFor({ request: { scale }, materials, product }: Setting): Quantit
     }
     return of(material, portionOf(scale.portion, `portion of ${scale.material}`));
   }
+  if ("vessel" in scale) return extentForVessel(setting, expectDimension(scale.vessel, "volume", "scale.vessel"));
   const wanted = quantity(scale.product as Quantity);
   if (!wanted.isPositive())
     throw new PlanError("plan.not-positive", `the wanted product must be above zero, not ${String(wanted)}`);
@@ -100,12 +131,30 @@ function extentFor({ request: { scale }, materials, product }: Setting): Quantit
   return mass.dividedBy(molarMass(product.formula)).dividedBy(product.coefficient);
 }
 
+/** Exact portions for an extent, excess included. */
+function portionsFor({ materials }: Setting, extent: Quantity): Quantity[] {
+  return materials.map((material) =>
+    material.portionFor(extent.times(material.species.coefficient).times(quantity("1").plus(material.excess))),
+  );
+}
+
+/** Volumes are proportional to the extent: one mole's batch tells how much a vessel takes. */
+function extentForVessel(setting: Setting, vessel: Quantity): Quantity {
+  if (!vessel.isPositive()) throw new PlanError("plan.not-positive", `the vessel must be above zero, not ${vessel}`);
+  const one = quantity("1 mol");
+  const batch = batchOf(setting, portionsFor(setting, one));
+  if (batch.vessel === undefined) {
+    throw new PlanError("plan.scale", `how much a vessel of ${vessel} takes cannot be told`, {
+      hint: `missing: ${batch.unknown.join("; ")}`,
+    });
+  }
+  return one.times(vessel.dividedBy(batch.vessel.needed)).to("mol");
+}
+
 /** Portions to weigh: exact, and to the step of the instrument. */
 export function weigh(setting: Setting): { exact: Quantity[]; portions: Quantity[] } {
   const extent = extentFor(setting);
-  const exact = setting.materials.map((material) =>
-    material.portionFor(extent.times(material.species.coefficient).times(quantity("1").plus(material.excess))),
-  );
+  const exact = portionsFor(setting, extent);
   const portions = exact.map((portion, i) => {
     const { name } = setting.materials[i]!.shelf;
     const step = portion.dimension === "mass" ? setting.steps.mass : setting.steps.volume;

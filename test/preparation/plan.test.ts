@@ -97,11 +97,12 @@ describe("a plan", () => {
     expect(explain(wash.residueUnwashed).assumptions.join()).toContain("basic carbonate holds 1.5 to 4 mL");
   });
 
-  it("gives the normal carbonate beside the basic one", () => {
+  it("gives the normal carbonate and the hydroxide beside the basic one", () => {
     // the same 0.8521 mol of zinc as ZnCO3, 125.39 g/mol
     expect(plan.candidates.map((c) => [c.formula, c.wanted])).toEqual([
       ["Zn₅(CO₃)₂(OH)₆", true],
       ["ZnCO₃", false],
+      ["Zn(OH)₂", false],
     ]);
     expect(number(plan.candidates[1]!.theoreticalYield.in("g"))).toBeCloseTo(0.852052 * 125.388, 1);
   });

@@ -1,0 +1,193 @@
+// Everything about a batch that follows from what is put into it. Plan and run are the same sums; a run puts in what was
+// really weighed, and only what is looked at is worked out again.
+import type { Quantity } from "../quantity";
+import { tryResidual } from "../solubility";
+import { type Account, accountFor } from "./account";
+import { type Candidate, candidatesFor } from "./candidates";
+import { type Cost, costOf } from "./cost";
+import { type Feed, feedOf, type Liquor, liquorOf } from "./feed";
+import { type Heat, heatOf } from "./heat";
+import { type Dissolved, type Isolation, isolationOf, type WashSchedule, washingOf } from "./isolation";
+import { lazily } from "./lazy";
+import { type Pace, paceOf } from "./pace";
+import type { Setting } from "./setting";
+import { type GasEvolved, gasesOf, isGas, type Vessel, vesselFor } from "./vessel";
+import { type ByProduct, byProductsOf, type Waste, wasteOf } from "./waste";
+
+/** How much of the product the liquor keeps although it falls out. */
+export type Completeness =
+  | {
+      /** At most this mass stays dissolved; an excess of precipitant holds it lower. */
+      readonly dissolved: Quantity<"mass">;
+      /** Share of the theory that falls out, at least. */
+      readonly fallsOut: Quantity;
+      readonly test: string;
+    }
+  | { readonly missing: string; readonly test: string };
+
+/** What a batch comes to. */
+export interface Batch {
+  readonly account: Account;
+  readonly product: {
+    readonly formula: string;
+    readonly name: string;
+    readonly amount: Quantity<"amount of substance">;
+    readonly theoreticalYield: Quantity<"mass">;
+  };
+  readonly feeds: readonly Feed[];
+  readonly isolation: Isolation;
+  readonly liquor: Liquor;
+  readonly gas: readonly GasEvolved[];
+  readonly vessel: Vessel | undefined;
+  /** How fast to add; undefined where no gas comes off. */
+  readonly pace: Pace | undefined;
+  readonly heat: Heat;
+  /** For a product that falls out; undefined for one that crystallises. */
+  readonly completeness: Completeness | undefined;
+  readonly washing: WashSchedule | undefined;
+  readonly candidates: readonly Candidate[];
+  readonly byProducts: readonly ByProduct[];
+  readonly waste: Waste;
+  readonly cost: Cost;
+  /** What could not be computed, and what is missing for it. */
+  readonly unknown: readonly string[];
+}
+
+/** Everything a batch holds, for plans and runs to pass on. */
+export const BATCH_KEYS = [
+  "account",
+  "product",
+  "feeds",
+  "isolation",
+  "liquor",
+  "gas",
+  "vessel",
+  "pace",
+  "heat",
+  "completeness",
+  "washing",
+  "candidates",
+  "byProducts",
+  "waste",
+  "cost",
+  "unknown",
+] as const satisfies readonly (keyof Batch)[];
+
+const DEFAULT_HEADROOM = 3;
+
+/** Species that stay in the liquor: by-products that are neither gas nor water nor the product, and soluble excess. */
+function dissolvedIn(setting: Setting, account: Account, feeds: readonly Feed[]): Dissolved[] {
+  const { products, product, materials } = setting;
+  const byProducts = products
+    .map((species, i) => ({ species, amount: account.formed[i]!.amount }))
+    .filter(
+      ({ species }) =>
+        species !== product && species.formula.toHill() !== "H2O" && !isGas(species.formula, setting.wet),
+    );
+  const excess = materials.flatMap(({ species }, i) => {
+    const { how } = feeds[i]!;
+    return how === "dissolve" || how === "solution" ? [{ species, amount: account.supplied[i]!.left }] : [];
+  });
+  return [...byProducts, ...excess];
+}
+
+/** Masses of all that goes into the pot; or what is missing to tell them. */
+function pot(
+  setting: Setting,
+  portions: readonly Quantity[],
+  feeds: readonly Feed[],
+): { masses: Quantity[]; missing: string[] } {
+  const masses = feeds.flatMap((feed) => (feed.how === "dissolve" ? [feed.dissolving.water] : []));
+  const missing: string[] = [];
+  setting.materials.forEach(({ shelf, massOf }, i) => {
+    const mass = massOf(portions[i]!);
+    if (mass === undefined) missing.push(`density of ${shelf.name}`);
+    else masses.push(mass);
+  });
+  return { masses, missing };
+}
+
+function completenessOf(setting: Setting, batch: Batch): Completeness | undefined {
+  if (batch.isolation.how !== "precipitate") return undefined;
+  const { product, temperature } = setting;
+  const test =
+    "let a little of the clear liquor stand with a drop of the precipitant: a cloud means that more is needed";
+  const { water } = batch.liquor;
+  const kept =
+    water?.isPositive() === true
+      ? tryResidual({ formula: product.formula, water: water as Quantity<"mass">, temperature })
+      : undefined;
+  if (kept?.ok !== true) return { missing: `what the liquor keeps of ${product.name}`, test };
+  const theory = batch.product.theoreticalYield;
+  return {
+    dissolved: kept.value.mass,
+    fallsOut: theory
+      .minus(kept.value.mass)
+      .dividedBy(theory)
+      .to("%")
+      .named({ symbol: "falls out", label: "least share that falls out", rule: "1 - dissolved / theory" }),
+    test,
+  };
+}
+
+/** Everything about a batch that follows from what is put into it. */
+export function batchOf(setting: Setting, portions: readonly Quantity[]): Batch {
+  const { request, reactants, products, product, materials, temperature, pressure, room } = setting;
+  const account = accountFor(materials, portions, reactants, products);
+  const formed = account.formed[products.indexOf(product)]!;
+  const theoreticalYield = formed.mass.named({
+    symbol: `m_th(${product.name})`,
+    label: `theoretical yield of ${product.name}`,
+    rule: "theoretical yield = amount of product × molar mass",
+  });
+  const { headroom = DEFAULT_HEADROOM } = request;
+  const inner = lazily({
+    pot: () => pot(setting, portions, batch.feeds),
+    dissolved: () => dissolvedIn(setting, account, batch.feeds),
+  });
+  const batch: Batch = lazily<Batch>({
+    account: () => account,
+    product: () => ({
+      formula: product.name,
+      name: request.productName ?? product.name,
+      amount: formed.amount,
+      theoreticalYield,
+    }),
+    feeds: () => materials.map((material, i) => feedOf(material, portions[i]!, temperature, headroom)),
+    isolation: () => isolationOf(setting, theoreticalYield),
+    liquor: () => liquorOf(batch.feeds, materials, account, reactants, products, inner.dissolved, temperature),
+    gas: () =>
+      gasesOf(
+        products.map((species, i) => ({
+          formed: account.formed[i]!,
+          hill: species.formula.toHill(),
+          gas: isGas(species.formula, setting.wet),
+        })),
+        { temperature, pressure },
+      ),
+    vessel: () => {
+      const intoAcid = batch.feeds.some((feed) => feed.how === "solid") && batch.gas.length > 0;
+      const { masses, missing } = inner.pot;
+      return missing.length > 0 ? undefined : vesselFor(masses, temperature, batch.gas, intoAcid, request.foamFactor);
+    },
+    pace: () => paceOf(batch.gas, batch.vessel, room),
+    heat: () => heatOf(setting, account, batch.feeds, inner.pot.missing.length > 0 ? undefined : inner.pot.masses),
+    completeness: () => completenessOf(setting, batch),
+    washing: () =>
+      batch.isolation.how === "precipitate" && batch.vessel !== undefined
+        ? washingOf(setting, inner.dissolved, batch.vessel.liquid, theoreticalYield)
+        : undefined,
+    candidates: () => candidatesFor(product.formula, { ...formed, mass: theoreticalYield }, request.alternatives ?? []),
+    byProducts: () => byProductsOf(setting, account, inner.dissolved),
+    waste: () => wasteOf(setting, inner.dissolved, batch.vessel, batch.washing, batch.liquor.water),
+    cost: () => costOf(materials, account.supplied, theoreticalYield, formed.amount),
+    unknown: () => [
+      ...batch.liquor.missing,
+      ...inner.pot.missing,
+      ...(batch.isolation.how === "unknown" ? [batch.isolation.missing] : []),
+      ...(batch.washing !== undefined && "missing" in batch.washing ? [batch.washing.missing] : []),
+      ...("missing" in batch.heat ? [batch.heat.missing] : []),
+    ],
+  });
+  return batch;
+}

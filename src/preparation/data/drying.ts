@@ -1,0 +1,46 @@
+// Highest temperatures at which a product is dried without losing more than moisture. From memory of bench practice, to be
+// checked against the substance's own data: the rows say so.
+import type { SourceKey } from "../../foundation";
+
+/** How far a product may be warmed. */
+export interface DryingRow {
+  readonly formula: string;
+  /** °C; room temperature where it loses crystal water or ammonia in warm air. */
+  readonly upTo: string;
+  readonly why?: string;
+  readonly source: SourceKey;
+}
+
+const room = (formula: string, why: string): DryingRow => ({ formula, upTo: "25", why, source: "memory" });
+const upTo = (celsius: string, ...formulas: readonly string[]): DryingRow[] =>
+  formulas.map((formula) => ({ formula, upTo: celsius, source: "memory" }));
+
+export const DRYING: readonly DryingRow[] = /* @__PURE__ */ (() => [
+  room("(NH4)2Fe(SO4)2·6H2O", "warm air oxidises it and takes its water"),
+  room("[Cu(NH3)4]SO4·H2O", "it loses ammonia"),
+  room("KCr(SO4)2·12H2O", "it effloresces"),
+  room("Na2CO3·10H2O", "it melts in its water at 32 °C"),
+  room("Na2SO4·10H2O", "it melts in its water at 32 °C"),
+  room("Na2S2O3·5H2O", "it melts in its water at 48 °C"),
+  ...upTo("35", "CuSO4·5H2O", "FeSO4·7H2O", "ZnSO4·7H2O", "MgSO4·7H2O", "NiSO4·6H2O"),
+  ...upTo("40", "Ni3(CO3)(OH)4·4H2O"),
+  ...upTo("50", "NaHCO3", "KAl(SO4)2·12H2O", "NH4Al(SO4)2·12H2O", "Na2B4O7·10H2O", "K3[Fe(C2O4)3]·3H2O"),
+  ...upTo("60", "H3BO3", "Cu(CH3COO)2·H2O"),
+  ...upTo("100", "Cu2(OH)2CO3", "Zn5(CO3)2(OH)6", "Mg5(CO3)4(OH)2·4H2O", "Mg4(CO3)3(OH)2·3H2O", "FeC2O4·2H2O"),
+  ...upTo("110", "CaCO3", "KNO3", "KCl", "NaCl", "CaC2O4·H2O", "BaCO3", "SrCO3"),
+  ...upTo("300", "Na2CO3"),
+  ...upTo("800", "BaSO4"),
+])();
+
+/** Salts that draw water from the air until they run (bench practice, memory). */
+export const DELIQUESCENT: readonly string[] = [
+  "ZnCl2",
+  "CaCl2",
+  "CuCl2",
+  "FeCl3",
+  "MnCl2",
+  "MgCl2",
+  "K2CO3",
+  "NaOH",
+  "KOH",
+];

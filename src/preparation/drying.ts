@@ -1,0 +1,68 @@
+// How warm the product may be dried: by the table, and never up to where heat begins to take it apart.
+import { type Formula, parseFormula } from "../formula";
+import { cite } from "../foundation";
+import { type Quantity, quantity } from "../quantity";
+import { trySubstance } from "../substance";
+import { DELIQUESCENT, DRYING } from "./data/drying";
+import { sameCore } from "./material";
+
+/** How to dry a product. */
+export interface Drying {
+  /** Highest temperature; undefined where nothing is known. */
+  readonly upTo: Quantity<"temperature"> | undefined;
+  readonly why: string;
+  /** It runs in moist air: desiccator, and bottle it warm. */
+  readonly deliquescent: boolean;
+  readonly source: string | undefined;
+  readonly missing: string | undefined;
+}
+
+interface Rows {
+  readonly limits: readonly { readonly formula: Formula; readonly row: (typeof DRYING)[number] }[];
+  readonly deliquescent: readonly Formula[];
+}
+
+let parsed: Rows | undefined;
+
+function rows(): Rows {
+  parsed ??= {
+    limits: DRYING.map((row) => ({ formula: parseFormula(row.formula), row })),
+    deliquescent: DELIQUESCENT.map((text) => parseFormula(text)),
+  };
+  return parsed;
+}
+
+/** Degrees kept below the temperature at which decomposition begins, which moves by tens of degrees. */
+const DISTANCE = "20";
+
+export function dryingOf(product: Formula): Drying {
+  const { limits, deliquescent } = rows();
+  const runs = deliquescent.some((f) => sameCore(f, product));
+  const own = limits.find(({ formula }) => formula.hasSameComposition(product))?.row;
+  const known = trySubstance(product.toString());
+  const first = known.ok ? known.value.thermalSteps[0] : undefined;
+  const begins = first?.from.in("°C").minus(DISTANCE);
+  const byHeat = begins === undefined ? undefined : quantity({ value: begins.toString(), unit: "°C" });
+  const byTable = own === undefined ? undefined : quantity({ value: own.upTo, unit: "°C" });
+  const base = { deliquescent: runs, missing: undefined };
+  if (byTable !== undefined && (byHeat === undefined || byTable.compare(byHeat) <= 0))
+    return { ...base, upTo: byTable, why: own!.why ?? "usual limit of the bench", source: cite(own!.source) };
+  if (byHeat !== undefined && byHeat.compare("20 °C") >= 0) {
+    const why = `heat takes it apart from ${first!.from.format({ uncertainty: "none" })} on`;
+    return { ...base, upTo: byHeat, why, source: cite("memory") };
+  }
+  if (byHeat !== undefined)
+    return {
+      ...base,
+      upTo: quantity("25 °C"),
+      why: "it changes near room temperature: dry in air",
+      source: cite("memory"),
+    };
+  return {
+    ...base,
+    upTo: undefined,
+    why: "dry at room temperature",
+    source: undefined,
+    missing: `drying limit of ${product.toUnicode()}`,
+  };
+}

@@ -1,0 +1,140 @@
+// What kind of preparation it is, read from the equation: the words of the sheet, the foam and the wastes follow from it.
+import { tryRedoxAnalysis } from "../equation";
+import type { Formula } from "../formula";
+import { fateOf } from "./fate";
+import type { Species } from "./material";
+import type { Setting } from "./setting";
+
+/** Kinds of preparation. */
+export type ProcedureKind =
+  | "precipitation"
+  | "neutralisation"
+  | "metal and acid"
+  | "displacement"
+  | "double salt"
+  | "crystallisation"
+  | "thermal decomposition"
+  | "complex formation"
+  | "redox"
+  | "other";
+
+/** The kind, and how the work goes. */
+export interface Procedure {
+  readonly kind: ProcedureKind;
+  /** Told in the request, or read from the equation. */
+  readonly basis: "as asked for" | "from the equation";
+  /** How to mix, in one line. */
+  readonly order: string;
+  /** What to do with the product before it is filtered, where there is something to say. */
+  readonly digestion: string | undefined;
+}
+
+const NONMETALS = new Set(["H", "C", "N", "O", "F", "P", "S", "Cl", "Br", "I", "Se", "Te", "B", "Si", "As"]);
+
+/** Acids of the bench, by Hill formula. */
+const ACIDS = new Set([
+  "ClH",
+  "BrH",
+  "HI",
+  "FH",
+  "HNO3",
+  "H2O4S",
+  "H3O4P",
+  "C2H4O2",
+  "CH2O2",
+  "C2H2O4",
+  "C4H6O6",
+  "C6H8O7",
+  "H3NO3S",
+  "HO4Cl",
+]);
+
+const anhydrousHill = (formula: Formula): string => formula.toString().split(/[.·]/)[0]!;
+
+export const isAcid = (formula: Formula): boolean =>
+  ACIDS.has(formula.toHill()) || /^(H2C2O4|C2H2O4|H3C6H5O7|C6H8O7)/.test(anhydrousHill(formula));
+
+const isMetal = (formula: Formula): boolean => formula.symbols.length === 1 && !NONMETALS.has(formula.symbols[0]!);
+
+/** Oxides, hydroxides and carbonates: what an acid takes up. */
+function isBase(formula: Formula): boolean {
+  const { symbols } = formula;
+  const metal = symbols.some((s) => !NONMETALS.has(s));
+  if (formula.toHill() === "H3N") return true;
+  const text = formula.toString();
+  return (
+    metal && symbols.every((s) => !NONMETALS.has(s) || ["C", "H", "O"].includes(s)) && !/C2O4|COO|C2H3O2/.test(text)
+  );
+}
+
+/** Cations that a formula shows: metals, and ammonium. */
+function cations(formula: Formula): number {
+  const metals = formula.symbols.filter((s) => !NONMETALS.has(s)).length;
+  return metals + (/NH4/.test(formula.toString()) ? 1 : 0);
+}
+
+function kindFromEquation(
+  reactants: readonly Species[],
+  products: readonly Species[],
+  product: Formula,
+): ProcedureKind {
+  const put = reactants.map((s) => s.formula).filter((f) => f.toHill() !== "H2O");
+  const got = products.map((s) => s.formula);
+  const acid = put.some(isAcid);
+  const isComplex = (f: Formula): boolean => /\[/.test(f.toString());
+  if (isComplex(product) && !put.some(isComplex)) return "complex formation";
+  if (put.some(isMetal) && got.some(isMetal) && got.some((f) => !isMetal(f))) return "displacement";
+  if (put.some(isMetal) && acid) return "metal and acid";
+  if (put.filter((f) => f.toHill() !== "O2").length === 1) return "thermal decomposition";
+  const redox = tryRedoxAnalysis(
+    `${reactants.map((s) => `${s.coefficient} ${s.formula}`).join(" + ")} -> ${products.map((s) => `${s.coefficient} ${s.formula}`).join(" + ")}`,
+  );
+  if (redox.ok && redox.value.isRedox) return "redox";
+  const fallsOut = fateOf(product, "20 °C").fallsOut;
+  if (fallsOut !== true && cations(product) > 1) return "double salt";
+  if (acid && put.some(isBase)) return "neutralisation";
+  if (fallsOut === true) return "precipitation";
+  return fallsOut === false ? "crystallisation" : "other";
+}
+
+const ORDERS: Readonly<Record<ProcedureKind, string>> = {
+  precipitation:
+    "pour the precipitant into the metal salt, slowly and stirring: grains filter, a fast cold mixture is slime",
+  neutralisation: "add the solid to the acid in portions; a little solid left over at the end leaves no free acid",
+  "metal and acid": "add the metal to the acid in portions; keep some metal undissolved to the end",
+  displacement: "add the metal in small pieces; leave no excess of it in the product",
+  "double salt": "dissolve both salts hot, in the least water, and let the solution cool undisturbed",
+  crystallisation: "dissolve hot, filter hot from what is left, and let it cool",
+  "thermal decomposition": "spread thin and heat slowly, to constant mass",
+  "complex formation": "dissolve, add the ligand until it is clear, then bring the product down with alcohol or cold",
+  redox: "add the oxidiser or reducer in portions and watch the temperature",
+  other: "mix as the equation asks, in portions",
+};
+
+/** Products that change if they are kept warm in their liquor (bench practice, common practice, no source). */
+const NOT_WARM: readonly { readonly product: RegExp; readonly why: string }[] = [
+  { product: /^Cu\(OH\)2$/, why: "warm it turns into black copper oxide" },
+  { product: /^(Mg|Zn|Ni|Co|Pb|Cd)CO3/, why: "warm it turns basic" },
+  { product: /Cr\(SO4\)2/, why: "above 60 °C it turns green and hardly crystallises" },
+  { product: /NH3\)/, why: "warm it loses ammonia" },
+];
+
+function digestionOf(kind: ProcedureKind, product: Formula): string | undefined {
+  const text = product.toString();
+  const cold = NOT_WARM.find((row) => row.product.test(text));
+  if (cold !== undefined) return `do not warm it in its liquor: ${cold.why} (common practice)`;
+  if (kind !== "precipitation") return undefined;
+  return "let it stand in its liquor 30 minutes to overnight, at 60 to 90 °C if it can be warmed: the grains grow and give up salt (common practice)";
+}
+
+export function procedureOf(setting: Setting): Procedure {
+  const { request, reactants, products, product } = setting;
+  const asked = request.procedure;
+  const kind = asked ?? kindFromEquation(reactants, products, product.formula);
+  return {
+    kind,
+    basis: asked === undefined ? "from the equation" : "as asked for",
+    order: ORDERS[kind],
+    digestion: digestionOf(kind, product.formula),
+  };
+}
