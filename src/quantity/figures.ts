@@ -1,5 +1,6 @@
 // Significant figures as they are taught: a shorthand for uncertainty where none is stated. Sums keep the fewest
 // decimals, products the fewest figures; the library itself carries uncertainties instead and rounds once.
+import { needList, needText } from "./argument";
 import { QuantityError } from "./error";
 import {
   add,
@@ -28,6 +29,7 @@ import { readNumber, writtenDecimals } from "./read-number";
  * significantFigures("0.88400") // => 5
  */
 export function significantFigures(text: string): number {
+  needText(text, "a number");
   readNumber(text);
   const mantissa = text.replace(/[eE].*$/, "").replace(/^[+-]/, "");
   const digits = mantissa.replace(".", "").replace(/^0+/, "");
@@ -53,6 +55,10 @@ export function withSignificantFigures(
   values: readonly string[],
   rounding: Rounding = "half-even",
 ): string {
+  needList(values, "significant figures");
+  for (const value of values) needText(value, "a number");
+  const apply = { add, subtract, multiply, divide }[operation];
+  if (apply === undefined) throw new QuantityError("quantity.format", `no operation is called '${String(operation)}'`);
   const numbers = values.map(readNumber);
   const [first, ...rest] = numbers;
   if (first === undefined || rest.length === 0) {
@@ -61,7 +67,6 @@ export function withSignificantFigures(
   if (operation === "divide" && rest.some(({ n }) => n === 0n)) {
     throw new QuantityError("quantity.division-by-zero", "division by zero");
   }
-  const apply = { add, subtract, multiply, divide }[operation];
   const result = rest.reduce(apply, first);
   if (operation === "add" || operation === "subtract") {
     const decimals = Math.min(...values.map(writtenDecimals));

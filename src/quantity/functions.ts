@@ -1,4 +1,5 @@
 // Functions of quantities: sums, choices, roots, logarithms, and whatever the caller brings with its derivatives.
+import { needList, needRecord } from "./argument";
 import { type Dimension, dimensionPower, isNumber, product } from "./dimension";
 import { QuantityError } from "./error";
 import { choice, combination, evaluated, type Naming, type Operation } from "./graph";
@@ -17,6 +18,7 @@ import { readUnit, usualUnit } from "./unit";
  * sum(["1.0 g", "250 mg"]).toString() // => "1.25 g"
  */
 export function sum(list: readonly QuantityLike[], naming?: Naming): Quantity {
+  needList(list, "sum");
   if (list.length === 0) throw new QuantityError("quantity.readings", "the sum of an empty list has no unit");
   const nodes = list.map(nodeOf);
   const first = nodes[0]!;
@@ -58,6 +60,7 @@ export function linearCombination(
 }
 
 function chosen(list: readonly QuantityLike[], word: "min" | "max", naming?: Naming): Quantity {
+  needList(list, word);
   if (list.length === 0) throw new QuantityError("quantity.readings", `the ${word} of an empty list`);
   const nodes = list.map(nodeOf);
   let at = 0;
@@ -119,6 +122,11 @@ export function apply(
   },
   naming?: Naming,
 ): Quantity {
+  needList(operands, "apply");
+  needRecord(spec, "the function to apply");
+  if (typeof spec.value !== "function" || typeof spec.partials !== "function" || typeof spec.unit !== "string") {
+    throw new QuantityError("quantity.not-a-quantity", "apply needs { name, unit, value, partials }");
+  }
   const nodes = operands.map(nodeOf);
   const values = nodes.map((node) => valueIn(node.value, node.unit));
   const unit = readUnit(spec.unit);

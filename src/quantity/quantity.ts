@@ -1,6 +1,7 @@
 // The value of the library: a magnitude with a unit, exact inside, that remembers what it was made from. Immutable and
 // branded by a symbol of the global registry, so that values of two loaded copies still understand each other.
 import { attempt, type Result } from "../foundation/error";
+import { needRecord } from "./argument";
 import { uncertaintyOf } from "./budget";
 import { type Dimension, dimensionPower, isNumber, product, quotient, sameExponents } from "./dimension";
 import { QuantityError } from "./error";
@@ -368,6 +369,7 @@ export function quantity<const T extends string>(like: T, naming?: InputNaming):
 export function quantity<D extends string>(like: Quantity<D>, naming?: InputNaming): Quantity<D>;
 export function quantity(like: QuantityLike, naming?: InputNaming): Quantity;
 export function quantity(like: QuantityLike, naming: InputNaming = {}): Quantity {
+  needRecord(naming, "the naming of an input");
   if (typeof like === "string") return fromText(like, naming);
   if (isQuantity(like)) return words(naming) === undefined ? like : like.named(words(naming)!);
   if (typeof like !== "object" || like === null) throw notAQuantity(like);

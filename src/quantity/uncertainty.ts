@@ -1,5 +1,6 @@
 // Uncertainty as the guide sets it out: the budget of a result, its covariance with another, effective degrees of
 // freedom, expanded uncertainty, and inputs evaluated from readings or declared correlated (JCGM 100:2008).
+import { needList, needRecord } from "./argument";
 import { covarianceOf, grouped, uncertaintyOf, variances } from "./budget";
 import { QuantityError } from "./error";
 import { formatQuantity } from "./format";
@@ -136,6 +137,7 @@ export function expandedUncertainty(
   like: QuantityLike,
   options: { readonly level?: number } = {},
 ): ExpandedUncertainty {
+  needRecord(options, "options");
   const { level = 0.95 } = options;
   if (!(level > 0 && level < 1)) {
     throw new QuantityError("quantity.out-of-range", `a level of confidence lies between 0 and 1, not ${level}`);
@@ -163,6 +165,7 @@ interface Sample {
 const MOST_READINGS = 10_000;
 
 function sampleOf(list: readonly QuantityLike[], what: string): Sample {
+  needList(list, what);
   if (list.length < 2 || list.length > MOST_READINGS) {
     throw new QuantityError("quantity.readings", `${what}: ${list.length} readings; give 2 to ${MOST_READINGS}`);
   }
@@ -224,6 +227,7 @@ export function readings(list: readonly QuantityLike[], naming: Naming = {}): Qu
 export function jointReadings<const K extends string>(
   series: Readonly<Record<K, readonly QuantityLike[]>>,
 ): Record<K, Quantity> {
+  needRecord(series, "series of readings");
   const names = Object.keys(series) as K[];
   const samples = names.map((name) => sampleOf(series[name], name));
   const n = samples[0]?.deviations.length ?? 0;
@@ -285,6 +289,8 @@ export function correlated<const K extends string>(
   inputs: Readonly<Record<K, QuantityLike>>,
   coefficients: readonly (readonly [NoInfer<K>, NoInfer<K>, NumberLike])[],
 ): Record<K, Quantity> {
+  needRecord(inputs, "correlated inputs");
+  needList(coefficients, "coefficients");
   const names = Object.keys(inputs) as K[];
   const all = names.map((name) => quantity(inputs[name], {}));
   const u2 = all.map((q, i) => {
@@ -293,7 +299,9 @@ export function correlated<const K extends string>(
     return variance;
   });
   const r: Rational[][] = names.map((_, i) => names.map((_name, j) => (i === j ? rational(1n) : ZERO)));
-  for (const [a, b, value] of coefficients) {
+  for (const triple of coefficients) {
+    needList(triple, "each coefficient");
+    const [a, b, value] = triple;
     const [i, j] = [names.indexOf(a), names.indexOf(b)];
     if (i < 0 || j < 0 || i === j)
       throw new QuantityError("quantity.correlation", `no pair '${a}' and '${b}' among the inputs`);

@@ -1,0 +1,89 @@
+// One drawer of hostile values, thrown at every door: each `try…` function must answer with a value or with one of the
+// library's own errors, soon, whatever it is given.
+import * as preparative from "preparative";
+import { describe, expect, it } from "vitest";
+
+const HOSTILE: readonly unknown[] = [
+  undefined,
+  null,
+  true,
+  0,
+  -1,
+  Number.NaN,
+  Number.POSITIVE_INFINITY,
+  1e308,
+  10n ** 400n,
+  "",
+  " ",
+  "\u0000",
+  "g",
+  "-1 g",
+  "0 g",
+  "1e300 g",
+  "1e-300 mol",
+  "-300 °C",
+  "5 % w/w",
+  "H2O",
+  "e-",
+  "NaCl(aq)",
+  "Fe^3+",
+  "A -> B",
+  "H2 + O2 -> H2O",
+  "->",
+  "½",
+  "\ud800",
+  "constructor",
+  "__proto__",
+  "((((((((((",
+  "9".repeat(400),
+  "H".repeat(5000),
+  "[".repeat(5000),
+  [],
+  [null],
+  ["1 g", "1 mL"],
+  {},
+  { value: "1", unit: "g" },
+  { value: {}, unit: {} },
+  { type: "quantity" },
+  { toString: () => "H2O" },
+  Symbol("x"),
+  () => 1,
+  new Date(0),
+  new Map([["a", 1]]),
+];
+
+const doors = Object.entries(preparative).filter(
+  (entry): entry is [string, (...args: unknown[]) => unknown] =>
+    /^try[A-Z]/.test(entry[0]) && typeof entry[1] === "function",
+);
+
+describe("hostile values", () => {
+  it("meet many doors", () => expect(doors.length).toBeGreaterThan(80));
+
+  it.each(doors)("%s answers every one of them", (name, door) => {
+    const start = performance.now();
+    const leaks: string[] = [];
+    const knock = (...args: unknown[]): void => {
+      try {
+        const outcome = door(...args) as { ok?: unknown };
+        if (typeof outcome?.ok !== "boolean") leaks.push(`${name} gave no outcome`);
+      } catch (error) {
+        const shown = args.map((arg) =>
+          typeof arg === "symbol"
+            ? "symbol"
+            : `${typeof arg}:${String(JSON.stringify(arg, (_, v) => (typeof v === "bigint" ? "big" : v)))?.slice(0, 40)}`,
+        );
+        leaks.push(`(${shown.join(", ")}) ${String(error).slice(0, 120)}`);
+      }
+    };
+    for (const a of HOSTILE) {
+      knock(a);
+      knock(a, a);
+      knock("NaCl", a);
+      knock("1 g", a);
+      knock({ formula: a, mass: a, temperature: a, equation: a, of: a, from: a, to: a });
+    }
+    expect(leaks.slice(0, 4)).toEqual([]);
+    expect(performance.now() - start).toBeLessThan(10_000);
+  });
+});
