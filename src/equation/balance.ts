@@ -39,7 +39,7 @@ export interface BalanceOptions extends EquationOptions {
  * balance("C + O2 -> CO + CO2", burning).toString() // => "8 C + 7 O2 -> 2 CO + 6 CO2"
  */
 export function balance(input: EquationInput | BalancedEquation, options: BalanceOptions = {}): BalancedEquation {
-  if (input instanceof BalancedEquation) return balance(input.equation, options);
+  if (typeof input !== "string" && input instanceof BalancedEquation) return balance(input.equation, options);
   const equation = parseEquation(input, options);
   if (equation.given !== undefined) return withGivenCoefficients(equation, options);
   if (options.conditions !== undefined && options.conditions.length > 0) return underConditions(equation, options);
