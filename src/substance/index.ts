@@ -3,6 +3,7 @@ export type { CautionOptions, Cautions, MaterialOfStrength, Statement, Substance
 export { cautions, tryCautions } from "./cautions";
 export type { Circumstance } from "./data/incompatibilities";
 export type { StatedAssay } from "./data/shop-materials";
+export type { StatementRow } from "./data/statements";
 export type { SubstanceErrorCode } from "./error";
 export { SubstanceError } from "./error";
 export { formulaOf, tryFormulaOf } from "./formula-of";

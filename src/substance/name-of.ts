@@ -222,6 +222,7 @@ export function namesOf(formula: string | Formula): string[] {
     nameOf(formula),
     ...(["prefixes", "adduct"] as const).map((style) => nameUnder(notation, style)),
     rowOf(notation)?.name,
+    ...(rowOf(notation)?.systematic ?? []),
   ];
   return [...new Set(names.filter((name): name is string => name !== undefined))];
 }

@@ -52,7 +52,7 @@ describe("names and formulas", () => {
         const back = formulaOf(name, { literal: true });
         expect(back.hasSameComposition(parseFormula(formula)), `${formula} -> ${name} -> ${back}`).toBe(true);
       }),
-      { numRuns: 800 },
+      { numRuns: 400 },
     );
   });
 
@@ -104,7 +104,7 @@ describe("names and formulas", () => {
         for (const outcome of [tryFormulaOf(any), tryNameOf(any), trySubstance(any)])
           if (!outcome.ok) expect(isPreparativeError(outcome.error)).toBe(true);
       }),
-      { numRuns: 400 },
+      { numRuns: 200 },
     );
   });
 
