@@ -4,7 +4,7 @@ import { molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, quantity } from "../quantity";
 import { massOf, type Purity } from "./amount";
-import { assayOf, type FormulaLike, formulaOfArgument, grouped, inSymbol, type MassFractionLike } from "./argument";
+import { type FormulaLike, formulaOfArgument, grouped, inSymbol, type MassFractionLike, notNegative } from "./argument";
 import { feedAmount, type SpeciesFeed } from "./feed";
 import { bothWays, contentOf } from "./portion";
 import { type ReactionLike, reactionAmounts } from "./reaction";
@@ -56,7 +56,11 @@ export function neededFor(
     excess === undefined
       ? species.amount
       : species.amount
-          .times(quantity("1").plus(assayOf(excess, "excess", { symbol: "excess", label: "wanted excess" })))
+          .times(
+            quantity("1").plus(
+              notNegative(excess, "mass fraction", "excess", { symbol: "excess", label: "wanted excess" }),
+            ),
+          )
           .named({ symbol: `n(${name}, with excess)`, rule: "amount = amount needed × (1 + excess)" });
   if (strength === undefined) {
     if (as === undefined)

@@ -5,7 +5,7 @@ import { molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, quantity, sum } from "../quantity";
 import type { Purity } from "./amount";
-import { assayOf, type FormulaLike, grouped, inSymbol, type MassLike, positive } from "./argument";
+import { assayOf, type FormulaLike, grouped, inSymbol, type MassLike, moistureOf, positive } from "./argument";
 import { AmountError } from "./error";
 import type { SpeciesFeed } from "./feed";
 
@@ -59,7 +59,7 @@ export function percentYield(actual: MassLike, theoretical: MassLike, purity: Pu
   const { assay, moisture } = grouped(purity, "purity");
   let pure = got;
   if (moisture !== undefined)
-    pure = pure.times(quantity("1").minus(assayOf(moisture, "moisture", { symbol: "w(moisture)" })));
+    pure = pure.times(quantity("1").minus(moistureOf(moisture, "moisture", { symbol: "w(moisture)" })));
   if (assay !== undefined) pure = pure.times(assayOf(assay, "assay", { symbol: "w(product)" }));
   return pure
     .dividedBy(most)

@@ -38,7 +38,7 @@ export interface MixUpQuestion {
   readonly expected?: QuantityLike | undefined;
   /** Salts that were in play, in any form; all of the table unless told. */
   readonly of?: FormulaLike | readonly FormulaLike[] | undefined;
-  /** Relative standard uncertainty of the ratio where it carries none: 0.02 unless told. */
+  /** Relative standard uncertainty of the ratio; what is stated with the figure, or else at least 0.02, unless told. */
   readonly relativeUncertainty?: number | undefined;
 }
 
@@ -65,6 +65,16 @@ function observedRatio(question: MixUpQuestion): Quantity {
     );
   }
   return checked(quantity(observed).dividedBy(expected).named({ symbol: "r", rule: "ratio = observed / expected" }));
+}
+
+/**
+ * Relative uncertainty of the observed ratio. One that was stated with the figure counts; a computed one often holds only
+ * atomic weights and the balance, and knows nothing of losses, so it counts where it is the larger.
+ */
+function spreadOf(r: Quantity, given: QuantityLike | undefined): number {
+  const own = r.standardUncertainty?.div(r.value).toNumber() ?? 0;
+  const stated = given !== undefined && !isQuantity(given) && own > 0;
+  return stated ? own : Math.max(own, USUAL_UNCERTAINTY);
 }
 
 function checked(q: Quantity): Quantity {
@@ -131,8 +141,7 @@ function explanations(heavier: string, lighter: string, tooMuch: boolean): strin
 export function hydrateMixUps(question: MixUpQuestion): HydrateMixUp[] {
   const r = observedRatio(question);
   const value = r.in("").toNumber();
-  const own = r.standardUncertainty === undefined ? undefined : r.standardUncertainty.div(r.value).toNumber();
-  const relative = own ?? question.relativeUncertainty ?? USUAL_UNCERTAINTY;
+  const relative = question.relativeUncertainty ?? spreadOf(r, question.ratio ?? question.yield);
   if (!(relative > 0)) {
     throw new HydrateError("hydrate.not-positive", `a relative uncertainty must be above zero, not ${relative}`);
   }

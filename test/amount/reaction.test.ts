@@ -121,6 +121,10 @@ describe("yield", () => {
     expect(percentYield("90 g", "100 g", { assay: "95 %", moisture: "2 %" }).in("%").toString()).toBe("83.79");
   });
 
+  test("of a dry product is that of the product", () => {
+    expect(percentYield("90 g", "100 g", { moisture: "0 %" }).in("%").toString()).toBe("90");
+  });
+
   test("is reckoned on products only", () => {
     const outcome = tryTheoreticalYield("2 H2 + O2 -> 2 H2O", "O2", { H2: "1 g" });
     expect(outcome.ok ? "" : outcome.error.code).toBe("amount.not-in-equation");
@@ -152,6 +156,13 @@ describe("what is needed", () => {
     expect(vinegar.volume!.in("mL").toNumber()).toBeCloseTo(1194.5, 0);
     const molar = neededFor(equation, known, "CH3COOH", { strength: "0.837 mol/L" });
     expect(molar.volume!.in("mL").toNumber()).toBeCloseTo(1194.7, 0);
+  });
+
+  test("may be none or more than twice as much", () => {
+    const mass = (excess: "0 %" | "150 %"): number =>
+      neededFor("2 H2 + O2 -> 2 H2O", { H2: "1 mol" }, "O2", { excess }).amount.in("mol").toNumber();
+    expect(mass("0 %")).toBe(0.5);
+    expect(mass("150 %")).toBe(1.25);
   });
 
   test("is refused for a stranger", () => {

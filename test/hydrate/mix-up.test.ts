@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { percentYield, theoreticalYield } from "../../src/amount";
 import { hydrateMixUps, tryHydrateMixUps } from "../../src/hydrate";
 
 const named = (question: Parameters<typeof hydrateMixUps>[0]): string[] =>
@@ -33,6 +34,13 @@ describe("the hydrate guard", () => {
     const narrow = hydrateMixUps({ ratio: "1.564 ± 0.001" });
     expect(narrow.length).toBeLessThan(wide.length);
     expect(narrow.every((m) => Math.abs(m.deviation) < 0.0015)).toBe(true);
+  });
+
+  test("does not take the small uncertainty of a computed yield for that of the yield itself", () => {
+    const theory = theoreticalYield("CuSO4 + Zn -> Cu + ZnSO4", "ZnSO4", { CuSO4: "10.00 g" });
+    const percent = percentYield("17.9 g", theory);
+    expect(percent.standardUncertainty!.div(percent.value).toNumber()).toBeLessThan(0.001);
+    expect(named({ yield: percent, of: "ZnSO4" })).toContain("ZnSO4.7H2O / ZnSO4");
   });
 
   test("ranks packs that can be confused before forms nobody sells", () => {
