@@ -204,6 +204,7 @@ const covarianceOfMeans = (a: Sample, b: Sample): Rational => {
  * readings(["10.01 mL", "10.03 mL", "10.02 mL"]).toString() // => "10.0200 ± 0.0058 mL"
  */
 export function readings(list: readonly QuantityLike[], naming: Naming = {}): Quantity {
+  needRecord(naming, "the naming of an input");
   const sample = sampleOf(list, naming.label ?? "readings");
   return inputLeaf(sample.mean, sample.like, naming, {
     variance: covarianceOfMeans(sample, sample),
