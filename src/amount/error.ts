@@ -12,7 +12,6 @@ export type AmountErrorCode =
   | "amount.missing-density"
   | "amount.missing-formula"
   | "amount.missing-equivalents"
-  | "amount.missing-conditions"
   | "amount.missing-input"
   | "amount.too-many-inputs"
   | "amount.several-readings"
