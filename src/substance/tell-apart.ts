@@ -43,8 +43,8 @@ function ofTextRange(range: TextRange, label: string, source: ShopCandidate["sou
   return rangeQuantity({ lower, upper: range.upper.split(" ")[0]! }, unit, label, source);
 }
 
-/** Mass of the formula per mass of what a stated figure counts; available chlorine counts each hypochlorite as Cl2. */
-function massPerStated(formula: string, of: string): Quantity | undefined {
+/** @internal Mass of the formula per mass of what a stated figure counts; available chlorine counts each hypochlorite as Cl2. */
+export function massPerStated(formula: string, of: string): Quantity | undefined {
   if (/^[A-Z][a-z]?$/.test(of)) {
     const share = massFractionOf(of, formula);
     return share.value.isZero() ? undefined : quantity("1").dividedBy(share);

@@ -1,6 +1,6 @@
 // What must hold for every row of the substance tables.
 import { describe, expect, it } from "vitest";
-import { type Formula, molarMass, parseFormula } from "../../src/formula";
+import { type Formula, massFractionOf, molarMass, parseFormula } from "../../src/formula";
 import { sourceKeys } from "../../src/foundation";
 import { Fraction } from "../../src/foundation/fraction";
 import { formulaOf, nameOf, readingsOf, substance } from "../../src/substance";
@@ -20,6 +20,7 @@ import {
 } from "../../src/substance/data/statements";
 import { THERMAL, type ThermalAmount } from "../../src/substance/data/thermal-steps";
 import { ruleFormulas } from "../../src/substance/rule-readings";
+import { massPerStated } from "../../src/substance/tell-apart";
 
 const keys = new Set<string>(sourceKeys());
 const sameParts = (a: string | Formula, b: string): boolean =>
@@ -179,6 +180,26 @@ describe("shop materials", () => {
   });
 });
 
+describe("strengths stated in two ways", () => {
+  // The same pack stated as the compound and as the metal or oxide: one must follow from the other by the formula. The
+  // hydrate of aluminium sulfate floats between 14 and 18 waters, so its two figures only have to come near.
+  it("agree with each other through the formula", () => {
+    let compared = 0;
+    for (const row of SHOP_MATERIALS) {
+      const own = row.assays.find((assay) => assay.of === undefined);
+      for (const stated of row.assays.filter((assay) => assay.of !== undefined)) {
+        if (own === undefined) continue;
+        const factor = massPerStated(row.formula, stated.of!)!.value.toNumber();
+        const slack = row.formula.startsWith("Al2(SO4)3") ? 0.15 : 0.04;
+        expect(Number(stated.lower) * factor, row.name).toBeLessThanOrEqual(Number(own.upper) * (1 + slack));
+        expect(Number(stated.upper) * factor, row.name).toBeGreaterThanOrEqual(Number(own.lower) * (1 - slack));
+        compared += 1;
+      }
+    }
+    expect(compared).toBeGreaterThan(8);
+  });
+});
+
 describe("hazards", () => {
   const known = new Map([...HAZARD_STATEMENTS, ...SUPPLEMENTAL_STATEMENTS].map((row) => [row.code, row]));
   const base = (code: string) => known.get(code) ?? known.get(code.replace(/[A-Za-z]+$/, ""));
@@ -253,6 +274,25 @@ describe("other tables", () => {
         if (/^[A-Z(][A-Za-z0-9()]*$/.test(way) && !/Ph|Ac|en$/.test(way))
           expect(sameParts(way, row.formula), `${way} ${row.formula}`).toBe(true);
     }
+  });
+
+  // Percentages in the words that decide, against the formulas; what packs print is left to the packs.
+  it("states element contents and losses that follow from the formulas", () => {
+    let checked = 0;
+    for (const { formula, decides } of AMBIGUOUS.flatMap((row) => row.readings)) {
+      if (/on the pack|available chlorine|active oxygen|NH3 figure| to \d/.test(decides)) continue;
+      const near = (stated: string, percent: number) => {
+        const step = stated.includes(".") ? 0.1 : /about/.test(decides) ? 1.5 : 1;
+        expect(Math.abs(Number(stated) - percent), `${formula}: ${decides}`).toBeLessThanOrEqual(step / 2 + 1e-9);
+        checked += 1;
+      };
+      for (const [, stated, symbol] of decides.matchAll(/([\d.]+) % (Zn|Cu|Co|Ni|Mo|Fe)\b/g))
+        near(stated!, massFractionOf(symbol!, formula).in("%").toNumber());
+      const loss = /loses (?:about )?([\d.]+) %/.exec(decides)?.[1];
+      const left = substance(formula).thermalSteps.at(-1)?.massLeft;
+      if (loss !== undefined && left !== undefined) near(loss, 100 - left.in("%").toNumber());
+    }
+    expect(checked).toBeGreaterThan(25);
   });
 
   it("gives each ambiguous name at least two readings, all of which can be named", () => {

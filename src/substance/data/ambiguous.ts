@@ -45,7 +45,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "ZnCO3", decides: "the mineral, or precipitated under pressure of CO2: 52.1 % Zn" },
       {
         formula: "Zn5(OH)6(CO3)2",
-        decides: "precipitated from hot or soda solutions, as sold: 59.6 % Zn, loses 25.9 % on heating",
+        decides: "precipitated from hot or soda solutions, as sold: 59.5 % Zn, loses 25.9 % on heating",
       },
     ],
   },
@@ -86,14 +86,14 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
   {
     names: ["cobalt carbonate"],
     readings: [
-      { formula: "CoCO3", decides: "49.6 % Co on the label" },
-      { formula: "Co5(OH)6(CO3)2", decides: "pottery grade, the basic salt: about 55 % Co when dry" },
+      { formula: "CoCO3", decides: "49.5 % Co by formula" },
+      { formula: "Co5(OH)6(CO3)2", decides: "pottery grade, the basic salt: about 57 % Co when dry" },
     ],
   },
   {
     names: ["nickel carbonate"],
     readings: [
-      { formula: "NiCO3", decides: "49.5 % Ni on the label" },
+      { formula: "NiCO3", decides: "49.4 % Ni by formula" },
       { formula: "Ni3(OH)4CO3·4H2O", decides: "pottery grade, the basic salt: about 47 % Ni, loses water from 100 °C" },
     ],
   },
