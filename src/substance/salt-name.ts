@@ -79,7 +79,7 @@ export function saltName(salt: Salt, style: NameStyle): string | undefined {
   return words.join(" ");
 }
 
-const HALOGENS = new Set(["F", "Cl", "Br", "I", "At"]);
+const HALOGENS = /* @__PURE__ */ new Set(["F", "Cl", "Br", "I", "At"]);
 
 /** Two non-metals, named in the order they are written. */
 export function binaryName(part: Part, style: NameStyle): string | undefined {

@@ -45,7 +45,7 @@ const USUAL_WITH_SIMPLE_ANIONS: Readonly<Record<string, number>> = {
 /** Halides only: the oxides of these come in several charges. */
 const USUAL_WITH_HALIDES: Readonly<Record<string, number>> = { Co: 2, Mn: 2, Pb: 2, Cr: 3 };
 
-const HALIDES = new Set(["F", "Cl", "Br", "I"]);
+const HALIDES = /* @__PURE__ */ new Set(["F", "Cl", "Br", "I"]);
 
 /** Charges a metal may have with an anion when the name does not say. */
 function openCharges(cation: Species, anion: Species): number[] {
