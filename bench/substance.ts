@@ -46,3 +46,9 @@ if (result !== undefined) {
   for (const name of ["search, exact name", "search, one letter lost", "search, formula"])
     line(name, result[name]! / 1e6, "ms", 5);
 }
+
+if (result !== undefined) {
+  const anchor = result["JSON.parse of the names"]!;
+  for (const name of ["search, exact name", "nameOf", "formulaOf", "cautions of one"])
+    line(`${name} / JSON.parse of the name`, result[name]! / anchor, "x");
+}
