@@ -97,15 +97,9 @@ if (result !== undefined) {
   heading("amount and hydrate: 20 000 distinct inputs, median of 5 processes");
   for (const [name, ns] of Object.entries(result)) line(name, ns, "ns");
   const ratio = (a: string, b: string): number => result[a]! / result[b]!;
-  line("amount / bare decimals", ratio("amount of a weighed mass", "decimals: amount"), "x");
-  line(
-    "equivalent mass / bare decimals",
-    ratio("equivalent mass of another hydrate", "decimals: equivalent mass"),
-    "x",
-  );
-  line(
-    "product of two feeds / bare decimals",
-    ratio("product of two feeds, limiting found", "decimals: product of two feeds"),
-    "x",
-  );
+  const hold = (name: string, mine: string, theirs: string, limit: number): void =>
+    line(`${name} / bare decimals`, ratio(mine, theirs), "x", limit);
+  hold("amount", "amount of a weighed mass", "decimals: amount", 5);
+  hold("equivalent mass", "equivalent mass of another hydrate", "decimals: equivalent mass", 12);
+  hold("product of two feeds", "product of two feeds, limiting found", "decimals: product of two feeds", 25);
 }
