@@ -87,7 +87,7 @@ export function feedAmount(species: FormulaLike, feed: SpeciesFeed): Quantity<"a
   const ratio = have.units.div(want.units);
   const n = amountOfRecord(form, feed);
   if (ratio.equals(1) && form.equals(formula)) return n;
-  return n.times(ratio).named({
+  return (ratio.equals(1) ? n : n.times(ratio)).named({
     symbol: `n(${inSymbol(formula)})`,
     rule: `${ratio.toFraction()} mol ${inSymbol(formula)} in 1 mol ${inSymbol(form)}`,
   });

@@ -73,7 +73,7 @@ export function measuredVolume(volume: VolumeLike, glassware: Glassware): Quanti
     {
       symbol: V.symbol ?? "V",
       label: V.label === undefined || V.label === "volume" ? `${kind}, ${nominal} mL, class ${grade}` : V.label,
-      source: cite(row.source),
+      source: `${cite(row.source)} (tolerance from memory)`,
     },
   );
   if (temperature === undefined) return marked;
@@ -84,7 +84,7 @@ export function measuredVolume(volume: VolumeLike, glassware: Glassware): Quanti
     });
   }
   const expansion = quantity(EXPANSION, {
-    symbol: "β(H2O)",
+    symbol: "β(H₂O)",
     label: "cubic expansion of water near 20 °C",
     source: cite("commonPractice"),
   });

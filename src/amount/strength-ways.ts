@@ -241,11 +241,11 @@ export class Ways {
 
   // Baumé: the scale of the trade with modulus 145 above water and 140/130 below, at 60 °F against water of 60 °F.
   private baumeWords(): { symbol: string; label: string; source: string } {
-    return { symbol: "°Bé", label: "degrees Baumé", source: cite("baumeScale") };
+    return { symbol: "°Bé", label: "degrees Baumé", source: `${cite("baumeScale")} (from memory)` };
   }
 
   private waterAtSixty(): Quantity {
-    return densityOfWater("60 °F").named({ symbol: "ρ(H2O, 60 °F)" });
+    return densityOfWater("60 °F").named({ symbol: "ρ(H₂O, 60 °F)" });
   }
 
   fromBaume(value: Quantity): Quantity {

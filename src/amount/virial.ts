@@ -48,7 +48,11 @@ export function secondVirialCoefficient(gas: FormulaLike, temperature: Temperatu
   const a = row.coefficients.map(Number);
   const fit = quantity(
     { value: 0, unit: "cm3/mol", standardUncertainty: row.standardUncertainty },
-    { symbol: "δB", label: `doubt of B(${row.gas})`, source: cite(row.source) },
+    {
+      symbol: "δB",
+      label: `doubt of B(${inSymbol(formula)})`,
+      source: `${cite(row.source)} (coefficients from memory)`,
+    },
   );
   return apply(
     [T, fit],
@@ -67,10 +71,10 @@ export function secondVirialCoefficient(gas: FormulaLike, temperature: Temperatu
       },
     },
     {
-      symbol: `B(${row.gas})`,
+      symbol: `B(${inSymbol(formula)})`,
       label: `second virial coefficient of ${row.gas}`,
       rule: "B(T) = sum of a(i) (298.15 K / T - 1)^(i-1)",
-      source: cite(row.source),
+      source: `${cite(row.source)} (coefficients from memory)`,
     },
   );
 }

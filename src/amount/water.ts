@@ -68,7 +68,7 @@ export function vapourPressureOfWater(temperature: TemperatureLike): Quantity<"p
       },
     },
     {
-      symbol: "p(H2O)",
+      symbol: "p(H₂O)",
       label: "vapour pressure of water",
       rule: "vapour pressure of water from the saturation equation",
       source: cite("wagnerPruss2002"),
@@ -112,10 +112,10 @@ export function densityOfWater(temperature: TemperatureLike): Quantity<"density"
       },
     },
     {
-      symbol: "ρ(H2O)",
+      symbol: "ρ(H₂O)",
       label: "density of water",
       rule: "density of water from Kell's equation",
-      source: cite("kell1975"),
+      source: `${cite("kell1975")} (coefficients from memory)`,
     },
   );
 }

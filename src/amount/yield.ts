@@ -37,7 +37,7 @@ export function theoreticalYield(
   if (outcome.limiting.length === 0) {
     throw new AmountError("amount.same-side", "a theoretical yield is reckoned from reactants, not from a product");
   }
-  return species.mass.named({ symbol: `m(${inSymbol(species.formula)}, theory)` });
+  return species.mass;
 }
 
 /**

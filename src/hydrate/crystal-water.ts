@@ -132,8 +132,8 @@ export function waterContent(formula: FormulaLike): Quantity<"mass fraction"> {
     .dividedBy(molarMass(whole))
     .to("% w/w")
     .named({
-      symbol: `w(H2O in ${inSymbol(whole)})`,
-      rule: "mass fraction of water = waters × M(H2O) / molar mass of the hydrate",
+      symbol: `w(H₂O in ${inSymbol(whole)})`,
+      rule: "mass fraction of water = waters × M(H₂O) / molar mass of the hydrate",
     });
 }
 
@@ -156,7 +156,7 @@ export function crystalWaterIn(mass: MassLike, formula: FormulaLike): Quantity<"
   const m = positive(mass, "mass", "mass", { symbol: `m(${name})`, label: `mass of ${name}` });
   return m
     .times(waterContent(whole))
-    .named({ symbol: "m(H2O)", rule: "mass of crystal water = mass × mass fraction of water" });
+    .named({ symbol: "m(H₂O)", rule: "mass of crystal water = mass × mass fraction of water" });
 }
 
 /**

@@ -131,7 +131,7 @@ export function equivalentMass(mass: MassLike, forms: FormsOfOne): Quantity<"mas
   const [from, to] = [formulaOfArgument(grouped(forms, "forms").from), formulaOfArgument(forms.to)];
   const { per, ratio } = chosenReading({ ...forms, from, to });
   const n = amountOf(mass, from, forms.fromPurity);
-  const wanted = n.times(ratio).named({
+  const wanted = (ratio.equals(1) ? n : n.times(ratio)).named({
     symbol: `n(${inSymbol(to)})`,
     rule: `${ratio.toFraction()} mol ${inSymbol(to)} for 1 mol ${inSymbol(from)}: the same amount of ${/ and /.test(per) ? per : inSymbol(formulaOfArgument(per))}`,
   });

@@ -136,20 +136,20 @@ export function hydrationNumber(experiment: HeatingExperiment): HydrationNumber 
   const whole = residue === undefined ? salt : formulaOfArgument(residue);
   const rest =
     empty === undefined ? left : left.named({ symbol: "m(residue)", rule: "residue = mass after heating - vessel" });
+  const perUnit = end.units.equals(1) ? molarMass(whole) : molarMass(whole).dividedBy(end.units);
   const nSalt = rest
-    .dividedBy(molarMass(whole))
-    .times(end.units)
+    .dividedBy(perUnit)
     .to("mol")
     .named({ symbol: `n(${name})`, rule: "amount of salt = residue / molar mass" });
   const nWater = lost
-    .named({ symbol: "m(H2O)", rule: "water lost = mass before - mass after" })
+    .named({ symbol: "m(H₂O)", rule: "water lost = mass before - mass after" })
     .dividedBy(molarMass("H2O"))
     .to("mol")
-    .named({ symbol: "n(H2O)", rule: "amount of water = water lost / molar mass" });
+    .named({ symbol: "n(H₂O)", rule: "amount of water = water lost / molar mass" });
   const ratio = nWater.dividedBy(nSalt);
   const waters = (end.waters.equals(0) ? ratio : ratio.plus(quantity({ value: end.waters, unit: "" }))).named({
     symbol: "x",
-    rule: `waters = n(H2O) / n(${name})${end.waters.equals(0) ? "" : ` + ${end.waters.toFraction()} still in the residue`}`,
+    rule: `waters = n(H₂O) / n(${name})${end.waters.equals(0) ? "" : ` + ${end.waters.toFraction()} still in the residue`}`,
   });
   const candidates = candidatesFor(
     salt,
@@ -202,7 +202,7 @@ export function meanWater(material: {
     waters = molarMass(anhydrous)
       .times(quantity("1").dividedBy(fraction).minus("1"))
       .dividedBy(molarMass("H2O"))
-      .named({ symbol: "x", rule: "mean waters = M(salt) (1/w - 1) / M(H2O)" });
+      .named({ symbol: "x", rule: "mean waters = M(salt) (1/w - 1) / M(H₂O)" });
   } else if (before !== undefined && after !== undefined) {
     waters = hydrationNumber({ before, after, anhydrous }).waters;
     fraction = quantity(after)
