@@ -1,6 +1,6 @@
 // Everything about a batch that follows from what is put into it. Plan and run are the same sums; a run puts in what was
 // really weighed, and only what is looked at is worked out again.
-import type { Quantity } from "../quantity";
+import { type Quantity, quantity } from "../quantity";
 import { tryResidual } from "../solubility";
 import { type Account, accountFor } from "./account";
 import { type Candidate, candidatesFor } from "./candidates";
@@ -19,6 +19,8 @@ export type Completeness =
   | {
       /** At most this mass stays dissolved; an excess of precipitant holds it lower. */
       readonly dissolved: Quantity<"mass">;
+      /** Temperature the figure is for. */
+      readonly at: Quantity<"temperature">;
       /** Share of the theory that falls out, at least. */
       readonly fallsOut: Quantity;
       readonly test: string;
@@ -113,14 +115,18 @@ function completenessOf(setting: Setting, batch: Batch): Completeness | undefine
   const test =
     "let a little of the clear liquor stand with a drop of the precipitant: a cloud means that more is needed";
   const { water } = batch.liquor;
-  const kept =
+  const keptAt = (T: typeof temperature) =>
     water?.isPositive() === true
-      ? tryResidual({ formula: product.formula, water: water as Quantity<"mass">, temperature })
+      ? tryResidual({ formula: product.formula, water: water as Quantity<"mass">, temperature: T })
       : undefined;
+  // Solubility products are tabulated at 25 °C: near enough for what a precipitate leaves behind, and said.
+  const here = keptAt(temperature);
+  const kept = here?.ok === true ? here : keptAt(quantity("25 °C"));
   if (kept?.ok !== true) return { missing: `what the liquor keeps of ${product.name}`, test };
   const theory = batch.product.theoreticalYield;
   return {
     dissolved: kept.value.mass,
+    at: kept === here ? temperature : quantity("25 °C"),
     fallsOut: theory
       .minus(kept.value.mass)
       .dividedBy(theory)
@@ -153,7 +159,7 @@ export function batchOf(setting: Setting, portions: readonly Quantity[]): Batch 
       amount: formed.amount,
       theoreticalYield,
     }),
-    feeds: () => materials.map((material, i) => feedOf(material, portions[i]!, temperature, headroom)),
+    feeds: () => materials.map((material, i) => feedOf(material, portions[i]!, temperature, headroom, setting.wet)),
     isolation: () => isolationOf(setting, theoreticalYield),
     liquor: () => liquorOf(batch.feeds, materials, account, reactants, products, inner.dissolved, temperature),
     gas: () =>
@@ -167,6 +173,7 @@ export function batchOf(setting: Setting, portions: readonly Quantity[]): Batch 
       ),
     vessel: () => {
       const intoAcid = batch.feeds.some((feed) => feed.how === "solid") && batch.gas.length > 0;
+      if (!setting.wet) return undefined;
       const { masses, missing } = inner.pot;
       return missing.length > 0 ? undefined : vesselFor(masses, temperature, batch.gas, intoAcid, request.foamFactor);
     },
@@ -186,7 +193,7 @@ export function batchOf(setting: Setting, portions: readonly Quantity[]): Batch 
       ...inner.pot.missing,
       ...(batch.isolation.how === "unknown" ? [batch.isolation.missing] : []),
       ...(batch.washing !== undefined && "missing" in batch.washing ? [batch.washing.missing] : []),
-      ...("missing" in batch.heat ? [batch.heat.missing] : []),
+      ...("missing" in batch.heat && setting.wet ? [batch.heat.missing] : []),
     ],
   });
   return batch;

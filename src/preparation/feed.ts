@@ -32,8 +32,17 @@ export interface Liquor {
 /** Below this much in 100 g of water a material is stirred in as a solid, not dissolved. */
 const HARDLY_SOLUBLE = "0.1 g";
 
-export function feedOf(material: Material, portion: Quantity, temperature: TemperatureLike, headroom: number): Feed {
+export function feedOf(
+  material: Material,
+  portion: Quantity,
+  temperature: TemperatureLike,
+  headroom: number,
+  wet: boolean,
+): Feed {
   const { name } = material.shelf;
+  if (!wet) return { material: name, how: "solid", why: "it is heated dry" };
+  if (material.form.symbols.length === 1)
+    return { material: name, how: "solid", why: `${material.formName} goes into solution only as it reacts` };
   if (material.shelf.strength !== undefined) {
     return { material: name, how: "solution", water: material.solventIn(portion) };
   }

@@ -16,6 +16,8 @@ import type { Setting } from "./setting";
 /** How the product comes out of the batch. */
 export type Isolation =
   | { readonly how: "precipitate"; readonly why: string }
+  /** What heating a solid leaves. */
+  | { readonly how: "residue"; readonly why: string }
   | {
       readonly how: "crystallise";
       /** Grams of the anhydrous product in 100 g of water at the temperature of the room. */
@@ -44,8 +46,9 @@ export type WashSchedule =
     }
   | { readonly missing: string };
 
-export function isolationOf({ product, temperature }: Setting, theory: Quantity): Isolation {
+export function isolationOf({ product, temperature, wet }: Setting, theory: Quantity): Isolation {
   const { name, formula } = product;
+  if (!wet) return { how: "residue", why: `${name} is what heating leaves` };
   const { fallsOut, perHundredGramsWater, why } = fateOf(formula, temperature);
   if (fallsOut === true) return { how: "precipitate", why };
   if (perHundredGramsWater === undefined) return { how: "unknown", missing: `solubility of ${name}` };

@@ -70,16 +70,20 @@ function changesBetween(plan: Plan, batch: Batch): Change[] {
   return changes;
 }
 
-function identityOf(observed: Observed, { ignition, acidPerGram }: Observations): Identity | undefined {
+/** Water a sample may hold beside its formula: at constant mass, and when nobody knows (bench practice, common practice). */
+const DRY_HOLDS = "3 %";
+const DAMP_HOLDS = "20 %";
+
+function identityOf(observed: Observed, { ignition, acidPerGram }: Observations, isDry: boolean): Identity | undefined {
   if (ignition === undefined && acidPerGram === undefined) return undefined;
-  const { product, steps } = observed.setting;
+  const { product } = observed.setting;
   const residue = ignition?.residue;
   return identifyByMassLoss({
     before: ignition?.before,
     after: ignition?.after,
     product: product.formula,
     ...(residue === undefined ? {} : { residue }),
-    readability: ignition === undefined ? undefined : steps.mass,
+    adsorbedWater: isDry ? DRY_HOLDS : DAMP_HOLDS,
     acidPerGram: acidPerGram as "1 mmol/g" | undefined,
   });
 }
@@ -129,7 +133,8 @@ export function recordRun(plan: Plan, observations: Observations): Run {
   const observed = readObservations(plan, planned, observations);
   const batch: Batch = observed.asPlanned ? plan : batchOf(observed.setting, observed.portions);
   const dryMass = observed.dried.at(-1);
-  const identity = identityOf(observed, observations);
+  const dryness = drynessOf(observed.dried, observed.wetCake, observed.setting.steps.mass);
+  const identity = identityOf(observed, observations, dryness.constant === true);
   const run: Run = lazily<Run>({
     ...partsOf<Batch>(batch, BATCH_KEYS),
     kind: () => "run" as const,
@@ -137,7 +142,7 @@ export function recordRun(plan: Plan, observations: Observations): Run {
     observations: () => observations,
     changes: () => changesBetween(plan, batch),
     dryMass: () => dryMass,
-    dryness: () => drynessOf(observed.dried, observed.wetCake, observed.setting.steps.mass),
+    dryness: () => dryness,
     identity: () => identity,
     yields: () => (dryMass === undefined ? [] : yieldsOf(batch, dryMass)),
     percentYield: () => run.yields.find((y) => y.wanted)?.percentYield,
@@ -148,7 +153,7 @@ export function recordRun(plan: Plan, observations: Observations): Run {
             batch,
             observed,
             dry: dryMass,
-            dryness: run.dryness,
+            dryness,
             identity,
             handlingLoss: plan.handlingLoss,
             plannedLimiting: plan.account.limiting,

@@ -138,7 +138,7 @@ function drying({ dryness, dry }: Evidence): Finding[] {
       text: `${grams(dry)} is not constant: the last drying took ${grams(dryness.lastLoss!)}, more than ${grams(dryness.criterion!)}${goes}`,
       mass: dryness.waterLeft ?? dryness.lastLoss,
       figure: undefined,
-      weight: 0.9,
+      weight: 0.98,
       next: "dry on to constant mass before anything is read from the yield",
     },
   ];
@@ -161,7 +161,7 @@ function formulas(evidence: Evidence): Finding[] {
         text: `${grams(dry)} is ${percent(ratio)} of the theory for ${candidate.formula}${byLoss}`,
         mass: candidate.theoreticalYield,
         figure: ratio,
-        weight: share === undefined ? 0.8 : 0.1 + 0.9 * share,
+        weight: share === undefined ? 0.8 : identity?.verdict === "none fits" ? 0.3 : 0.1 + 0.9 * share,
         next:
           identity === undefined
             ? "ignite a weighed sample: the loss tells the formulas apart"
@@ -172,7 +172,7 @@ function formulas(evidence: Evidence): Finding[] {
 }
 
 /** Water or salt that would make up what is too much. */
-function tooMuch({ batch, dry, dryness, observed }: Evidence): Finding[] {
+function tooMuch({ batch, dry, dryness, observed, identity }: Evidence): Finding[] {
   const { theoreticalYield, formula } = batch.product;
   const over = dry
     .minus(theoreticalYield)
@@ -193,12 +193,15 @@ function tooMuch({ batch, dry, dryness, observed }: Evidence): Finding[] {
       next: "dry again to constant mass; if it stays, wash one half again and dry that",
     });
   }
+  // Ignition that tells the formula tells the water beside it as well.
+  const told = identity?.verdict === "told" && identity.remaining[0] === formula ? identity.candidates[0] : undefined;
+  const found = told?.water.compare("1 %") === 1 ? `; ignition finds ${percent(told.water, 2)} of water` : "";
   findings.push({
     code: "wet",
-    text: `${grams(over)} of water left in it would explain the mass${dryness.constant === true ? ", but it is at constant mass" : ""}`,
+    text: `${grams(over)} of water left in it would explain the mass${dryness.constant === true ? ", but it is at constant mass" : ""}${found}`,
     mass: over,
     figure: over.dividedBy(dry).to("%"),
-    weight: dryness.constant === true ? 0.2 : inBand ? 0.6 : 0.4,
+    weight: found !== "" ? 0.9 : dryness.constant === true ? 0.2 : inBand ? 0.6 : 0.4,
     next: "dry again to constant mass",
   });
   const { washing } = batch;

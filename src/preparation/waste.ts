@@ -120,11 +120,13 @@ export function wasteOf(
       .named({ symbol: `m(${symbol}, waste)`, rule: "mass = amount × molar mass" });
     return { symbol, amount: named, mass, precipitate: !HARMLESS.has(symbol), pH: METALS[symbol]?.pH };
   });
-  const notes = metals.flatMap(({ symbol }) => METALS[symbol]?.note ?? []);
+  const notes: string[] = metals.flatMap(({ symbol }) => METALS[symbol]?.note ?? []);
   if (metals.some((m) => m.precipitate) && dissolved.some((d) => ligands(d.species.formula)))
     notes.push(
       "ammonia, oxalate, citrate or cyanide keep metals dissolved: they must be destroyed, boiled off or sulfide used",
     );
+  if (fateOf(product.formula, setting.temperature).fallsOut === false && product.formula.symbols.some((s) => METALS[s]))
+    notes.push(`the mother liquor still holds ${product.name}: a second crop first, then what is left`);
   return { volume, metals, soda: sodaFor(metals, dissolved), notes: [...new Set(notes)], closing: CLOSING };
 }
 

@@ -1,5 +1,6 @@
 // The bench sheet: one preparation on paper, so that another person can follow it safely. Every figure is the plan's or
 // the run's own; this room only chooses words, order and digits.
+import { attempt, type Result } from "../foundation/error";
 import type { Plan, Run } from "../preparation";
 import { render, type SheetFormat } from "./document";
 import { SheetError } from "./error";
@@ -32,3 +33,13 @@ export function benchSheet(of: Plan | Run, options: { readonly format?: SheetFor
   if (of?.kind === "run") return render(runBlocks(of), format);
   throw new SheetError("sheet.subject", "a sheet is made from a plan or a run");
 }
+
+/**
+ * As `benchSheet`, but gives the refusal back as data.
+ *
+ * @category Sheet
+ * @example
+ * tryBenchSheet({} as never).ok // => false
+ */
+export const tryBenchSheet = (of: Plan | Run, options: { readonly format?: SheetFormat } = {}): Result<string> =>
+  attempt(() => benchSheet(of, options));

@@ -1,5 +1,7 @@
 // Sheet: paper for the bench.
-export { benchSheet } from "./bench-sheet";
+export { benchSheet, tryBenchSheet } from "./bench-sheet";
+export type { LabelOptions } from "./bottle-label";
+export { bottleLabel, tryBottleLabel } from "./bottle-label";
 export type { SheetFormat } from "./document";
 export type { SheetErrorCode } from "./error";
 export { SheetError } from "./error";

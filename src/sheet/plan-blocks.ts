@@ -4,6 +4,7 @@ import { cite } from "../foundation";
 import type { Plan } from "../preparation";
 import { explain, type Quantity, quantity } from "../quantity";
 import type { Block } from "./document";
+import { doingBlocks } from "./doing-blocks";
 import { about, handy, withUncertainty } from "./words";
 
 /** A portion to the step of the instrument: as it will be read. */
@@ -30,98 +31,6 @@ export function weighingBlocks(plan: Plan): Block[] {
   ];
 }
 
-const celsius = (plan: Plan): string => about(plan.temperature, "°C", 2);
-
-function dissolving(plan: Plan): string[] {
-  const { headroom = 3 } = plan.request;
-  return plan.feeds.map((feed) => {
-    if (feed.how === "solution") return `Measure the ${feed.material}; it is a solution already.`;
-    if (feed.how === "solid") return `Have the ${feed.material} ready: ${feed.why}.`;
-    if (feed.how === "unknown") return `${feed.material}: the water to dissolve it is unknown (${feed.missing}).`;
-    const { water, perHundredGramsWater } = feed.dissolving;
-    const holds = `100 g of water holds ${about(perHundredGramsWater)} of the anhydrous salt at ${celsius(plan)}`;
-    return water.isPositive()
-      ? `Dissolve the ${feed.material} in ${handy(water)} of water: ${headroom} times what just dissolves it, crystal water counted (${holds}).`
-      : `The ${feed.material} needs no water: its crystal water is enough (${holds}).`;
-  });
-}
-
-function mixing(plan: Plan): string[] {
-  const { gas, vessel, feeds, account, liquor } = plan;
-  const other = account.supplied.find((s) => s.material !== account.limiting)?.material;
-  const solid = feeds.find((feed) => feed.how === "solid")?.material;
-  const [what, into] =
-    solid === undefined ? [other, account.limiting] : [solid, feeds.find((f) => f.material !== solid)?.material];
-  const steps: string[] = [];
-  const room =
-    vessel === undefined
-      ? ""
-      : ` Vessel: ${vessel.smallest === undefined ? `at least ${handy(vessel.needed)}` : `${handy(vessel.smallest, 1)} or larger`} (${handy(vessel.liquid)} of liquid at most; ${vessel.why}).`;
-  if (what !== undefined && into !== undefined)
-    steps.push(`Add the ${what} to the ${into} in small portions, stirring.${room}`);
-  for (const g of gas) {
-    const care = g.hood ? "under a hood only" : "keep the air moving";
-    steps.push(
-      `${handy(g.volume)} of ${g.formula} come off in all (${about(g.amount)}, at ${celsius(plan)} and ${about(plan.pressure, "kPa", 6)}): let the froth fall before the next portion; ${care}.`,
-    );
-  }
-  if (liquor.water === undefined) return steps;
-  const words = {
-    yes: "stays dissolved",
-    barely: "only just stays dissolved",
-    no: "FALLS OUT",
-    unknown: "may fall out",
-  };
-  const verdicts = (liquor.check?.substances ?? []).map((s) => {
-    const share =
-      s.saturation === undefined
-        ? (s.missing ?? "no solubility known")
-        : `${about(s.saturation, "%", 2)} of what the water can hold`;
-    return `${s.formula} ${words[s.stays]} (${share})`;
-  });
-  if (verdicts.length > 0) steps.push(`The liquor then holds ${handy(liquor.water)} of water: ${verdicts.join("; ")}.`);
-  return steps;
-}
-
-function isolating(plan: Plan): string[] {
-  const { isolation, washing, product, liquor } = plan;
-  if (isolation.how === "unknown") return [`How the product comes out is unknown: ${isolation.missing}.`];
-  if (isolation.how === "crystallise") {
-    const off = liquor.water?.minus(isolation.waterToSaturate);
-    const saturated = `${handy(isolation.waterToSaturate)} of added water just holds all of the product at ${celsius(plan)}`;
-    return [
-      `${isolation.why}. Filter hot if anything is left undissolved.`,
-      off?.isPositive()
-        ? `Boil off more than ${handy(off)} of the ${handy(liquor.water!)} of water: ${saturated}, and crystals come only below that.`
-        : `${saturated}.`,
-      `Each 100 g of water left in the liquor keeps ${handy(isolation.keptByHundredGrams)} of ${product.formula}; it is not lost: boil down again for a second crop.`,
-      "Dry at room temperature to constant mass: two weighings that differ by less than 0.2 % or two steps of the balance.",
-    ];
-  }
-  const dry =
-    "Dry to constant mass: two weighings half an hour apart that differ by less than 0.2 % or two steps of the balance.";
-  if (washing === undefined) return ["Let it settle and filter; no salts to wash out are known.", dry];
-  if ("missing" in washing) return [`Let it settle and filter. The wash schedule is unknown: ${washing.missing}.`, dry];
-  const { plan: wash, salts } = washing;
-  const perGram = about(wash.retainedVolume.dividedBy(product.theoreticalYield), "mL/g", 2);
-  const residue = wash.residueAfter.at(-1) ?? wash.residueUnwashed;
-  return [
-    "Let it settle, pour off the clear liquor into the waste jar.",
-    wash.washes === 0
-      ? `No wash is needed: the cake holds ${about(residue, "g", 2)} of salts, the target is ${about(wash.target, "g", 2)}.`
-      : `Wash ${wash.washes} times with ${handy(wash.washVolume)} of water each, stirring up and letting settle: ${salts.join(" and ")} in the cake go from ${about(wash.residueUnwashed, "g", 2)} to ${about(residue, "g", 2)} (target: at most ${about(wash.target, "g", 2)}).`,
-    `Assumed: the cake holds ${handy(wash.retainedVolume, 2)} of liquor each time, ${perGram} of product. To check, weigh the wet cake. Wash water in all: ${handy(wash.totalWater, 2)}.`,
-    dry,
-  ];
-}
-
-export function doingBlocks(plan: Plan): Block[] {
-  return [
-    { kind: "heading", level: 2, text: "Do" },
-    { kind: "list", ordered: true, items: [...dissolving(plan), ...mixing(plan), ...isolating(plan)] },
-  ];
-}
-
 export function expectationBlocks(plan: Plan): Block[] {
   const rows = plan.candidates.map((c) => [
     c.formula,
@@ -132,6 +41,28 @@ export function expectationBlocks(plan: Plan): Block[] {
     { kind: "heading", level: 2, text: "Expect" },
     { kind: "table", head: ["dry product", "at 100 % yield", ""], rows },
     { kind: "paragraph", text: `Assumed: up to ${about(plan.handlingLoss, "%", 2)} may stay on filters and vessels.` },
+  ];
+}
+
+export function leftoverBlocks(plan: Plan): Block[] {
+  const { waste, byProducts } = plan;
+  const items: string[] = [];
+  if (waste.volume !== undefined) items.push(`${handy(waste.volume)} of liquor and washings in all.`);
+  const bad = waste.metals.filter((m) => m.precipitate && m.mass.compare("0.1 mg") > 0);
+  for (const { symbol, amount, mass, pH } of bad)
+    items.push(
+      `${symbol} dissolved in it: ${about(mass, "g", 2)} (${about(amount, "mol", 2)}); comes down at pH ${pH ?? "not known"} (from memory).`,
+    );
+  if (waste.soda !== undefined && waste.soda.compare("0.1 g") > 0)
+    items.push(
+      `${about(waste.soda, "g", 2)} of anhydrous soda takes up its acid and brings the metals down, a tenth over.`,
+    );
+  items.push(...waste.notes.map((note) => `${note[0]!.toUpperCase()}${note.slice(1)}.`));
+  for (const b of byProducts.filter((one) => one.where === "in the liquor"))
+    items.push(`${handy(b.mass)} of ${b.formula}${b.worthKeeping ? " may be worth keeping" : ""}: ${b.why}.`);
+  return [
+    { kind: "heading", level: 2, text: "What is left" },
+    { kind: "list", items: [...items, waste.closing] },
   ];
 }
 
@@ -166,9 +97,19 @@ export function cautionBlocks({ cautions }: Plan): Block[] {
     const own = s.cautions.length === 0 ? "" : ` ${s.cautions.join("; ")}.`;
     return `${name}: ${said}.${own} Waste: ${s.disposal}`;
   });
+  const apart = cautions.incompatibilities.map(
+    (one) =>
+      `${one.materials.map(pretty).join(" and ")}: ${one.what}${one.condition === undefined ? "" : ` (${one.condition})`}.`,
+  );
   return [
     { kind: "heading", level: 2, text: "Cautions" },
     { kind: "list", items },
+    ...(apart.length === 0
+      ? []
+      : ([
+          { kind: "paragraph", text: "Together:" },
+          { kind: "list", items: [...new Set(apart)] },
+        ] as const)),
     { kind: "paragraph", text: cautions.closing },
   ];
 }
@@ -199,6 +140,7 @@ export function planBlocks(plan: Plan): Block[] {
     ...weighingBlocks(plan),
     ...doingBlocks(plan),
     ...expectationBlocks(plan),
+    ...leftoverBlocks(plan),
     ...costBlocks(plan),
     ...(plan.unknown.length === 0
       ? []

@@ -24,11 +24,16 @@ function weighedBlocks(run: Run): Block[] {
 }
 
 function drynessOf({ dryness }: Run): string {
-  if (dryness.constant === undefined) return "One weighing says nothing about dryness: dry on and weigh again.";
+  const cake =
+    dryness.moistureOfCake === undefined ? "" : ` The wet cake was ${about(dryness.moistureOfCake, "%", 2)} liquor.`;
+  if (dryness.constant === undefined) return `One weighing says nothing about dryness: dry on and weigh again.${cake}`;
   const [loss, criterion] = [about(dryness.lastLoss!, "g", 2), about(dryness.criterion!, "g", 2)];
+  if (dryness.state === "gaining")
+    return `It gained ${about(dryness.lastLoss!.negated(), "g", 2)}: it draws water, or was weighed warm.${cake}`;
+  const goes = dryness.endsAt === undefined ? "" : ` It goes to about ${about(dryness.endsAt, "g", 3)}.`;
   return dryness.constant
-    ? `Constant mass: the last two weighings differ by ${loss}, within ${criterion}.`
-    : `Still drying: the last two weighings differ by ${loss}, more than ${criterion}.`;
+    ? `Constant mass: the last two weighings differ by ${loss}, within ${criterion}.${cake}`
+    : `Still drying: the last two weighings differ by ${loss}, more than ${criterion}.${goes}${cake}`;
 }
 
 export function runBlocks(run: Run): Block[] {
@@ -48,6 +53,12 @@ export function runBlocks(run: Run): Block[] {
       head: ["read as", "theory", "yield"],
       rows: run.yields.map((y) => [y.formula, withUncertainty(y.theoreticalYield), withUncertainty(y.percentYield)]),
     },
+    ...(run.identity === undefined
+      ? []
+      : ([
+          { kind: "heading", level: 2, text: "What it is" },
+          { kind: "paragraph", text: `${run.identity.text}. Next: ${run.identity.next}.` },
+        ] as const)),
     { kind: "heading", level: 2, text: "Verdict" },
     { kind: "list", items: run.verdict.map((f) => `${f.code.replace(/-/g, " ")}: ${f.text}. Next: ${f.next}.`) },
   ];
