@@ -23,6 +23,9 @@ export interface Cost {
   readonly missing: readonly string[];
 }
 
+/** What is said of a material without a price. */
+export const lacksPrice = (name: string): string => `price of ${name}`;
+
 export function costOf(
   materials: readonly Material[],
   supplied: readonly Supplied[],
@@ -34,7 +37,7 @@ export function costOf(
   materials.forEach((material, i) => {
     const { name, pack } = material.shelf;
     if (pack === undefined) {
-      missing.push(`price of ${name}`);
+      missing.push(lacksPrice(name));
       return;
     }
     const size = portionOf(pack.size, `pack size of ${name}`, { symbol: `pack(${name})`, label: `pack of ${name}` });

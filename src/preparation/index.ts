@@ -2,6 +2,8 @@
 export type { Account, Formed, Supplied } from "./account";
 export type { Batch, Completeness } from "./batch";
 export type { Candidate } from "./candidates";
+export type { Chain, ChainMaterial, ChainRequest, ChainStep } from "./chain";
+export { planChain, tryPlanChain } from "./chain";
 export type { Cost, CostLine } from "./cost";
 export type { Drying } from "./drying";
 export type { Dryness } from "./dryness";
@@ -15,7 +17,7 @@ export type { Isolation, WashSchedule } from "./isolation";
 export type { Observations } from "./observations";
 export type { Pace, Room } from "./pace";
 export type { Plan, PlanRecord, Weighing } from "./plan";
-export { planFromJSON, planPreparation, tryPlanPreparation } from "./plan";
+export { planFromJSON, planPreparation, tryPlanFromJSON, tryPlanPreparation } from "./plan";
 export type { Procedure, ProcedureKind } from "./procedure";
 export type {
   Recipe,
@@ -29,7 +31,7 @@ export type {
 export { checkRecipe, tryCheckRecipe } from "./recipe";
 export type { PlanRequest, Portion, Scale, ShelfMaterial, Washing } from "./request";
 export type { Change, Run, RunRecord } from "./run";
-export { recordRun, runFromJSON, tryRecordRun } from "./run";
+export { recordRun, runFromJSON, tryRecordRun, tryRunFromJSON } from "./run";
 export type { Finding, FindingCode, Yield } from "./verdict";
 export type { GasEvolved, Vessel } from "./vessel";
 export type { ByProduct, DissolvedMetal, Waste } from "./waste";

@@ -159,3 +159,12 @@ export function planFromJSON(data: unknown): Plan {
   }
   return planPreparation(record.request);
 }
+
+/**
+ * As `planFromJSON`, but gives the refusal back as data.
+ *
+ * @category Planning
+ * @example
+ * tryPlanFromJSON({}).ok // => false
+ */
+export const tryPlanFromJSON = (data: unknown): Result<Plan> => attempt(() => planFromJSON(data));

@@ -203,3 +203,12 @@ export function runFromJSON(data: unknown): Run {
   }
   return recordRun(planFromJSON(record.plan), record.observations ?? {});
 }
+
+/**
+ * As `runFromJSON`, but gives the refusal back as data.
+ *
+ * @category Yield
+ * @example
+ * tryRunFromJSON({}).ok // => false
+ */
+export const tryRunFromJSON = (data: unknown): Result<Run> => attempt(() => runFromJSON(data));

@@ -1,0 +1,178 @@
+// Preparations one after the other: scaled back from what is wanted at the end, with one shopping list, one overall equation
+// and one cost. What one step makes, the next one uses under the same name.
+import { type OverallEquation, tryOverallEquation } from "../equation";
+import { attempt, type Result } from "../foundation/error";
+import { expectDimension, type Quantity, type QuantityLike, quantity, sum } from "../quantity";
+import { type CostLine, lacksPrice } from "./cost";
+import { PlanError } from "./error";
+import { shareOf } from "./material";
+import { type Plan, planPreparation } from "./plan";
+import type { PlanRequest, Scale } from "./request";
+
+/** One step: a preparation without its scale, which follows from the step after it. */
+export interface ChainStep extends Omit<PlanRequest, "scale"> {
+  /** Yield reckoned with; 100 % unless told. */
+  readonly expectedYield?: QuantityLike<"number" | "mass fraction", `${number} %`> | undefined;
+}
+
+/** A chain to plan. */
+export interface ChainRequest {
+  /** First to last. The product of a step is a material of the next, under its `productName` (its formula unless told). */
+  readonly steps: readonly ChainStep[];
+  /** Mass or amount wanted of the last product. */
+  readonly wanted: Extract<Scale, { product: unknown }>["product"];
+}
+
+/** One line of the shopping list. */
+export interface ChainMaterial {
+  readonly material: string;
+  readonly form: string;
+  /** Over all steps. */
+  readonly portion: Quantity;
+  /** Steps that use it, from 1. */
+  readonly steps: readonly number[];
+}
+
+/** A chain, planned. */
+export interface Chain {
+  readonly plans: readonly Plan[];
+  /** Of all steps together; or why there is none. */
+  readonly overall: OverallEquation | undefined;
+  readonly overallMissing: string | undefined;
+  /** What must be on the shelf; what one step makes for the next is not in it. */
+  readonly inventory: readonly ChainMaterial[];
+  readonly cost: {
+    readonly lines: readonly CostLine[];
+    readonly total: Quantity | undefined;
+    /** For each gram of the last product at the yields reckoned with. */
+    readonly perGram: Quantity | undefined;
+    readonly missing: readonly string[];
+  };
+  /** Mass of each product at the yields reckoned with. */
+  readonly expected: readonly Quantity<"mass">[];
+}
+
+const MOST_STEPS = 20;
+
+const madeName = (step: ChainStep): string => step.productName ?? step.product;
+
+function yieldOf(step: ChainStep, i: number): Quantity {
+  const share = shareOf(step.expectedYield ?? "100 %", `expectedYield of step ${i + 1}`, "1", {
+    symbol: `yield(${i + 1})`,
+    label: `yield reckoned with in step ${i + 1}`,
+  });
+  if (share.isZero()) throw new PlanError("plan.not-positive", `step ${i + 1} yields nothing`);
+  return share;
+}
+
+/** The plan of one step for a mass or amount that must really come out of it. */
+function planFor(step: ChainStep, wanted: Quantity, share: Quantity): Plan {
+  const { expectedYield: _, ...request } = step;
+  return planPreparation({ ...request, scale: { product: wanted.dividedBy(share) } });
+}
+
+/**
+ * Plan a chain of preparations back from what is wanted at the end.
+ *
+ * @param request - steps, first to last, each a preparation without a scale; what is wanted of the last product
+ * @returns a plan for each step, the shopping list, the overall equation, the cost, and the masses to expect
+ * @throws {PlanError} `plan.request` when a step does not use what the one before makes; and the codes of `planPreparation`
+ * @category Planning
+ * @example
+ * const chain = planChain({
+ *   steps: [
+ *     { equation: "CaCl2 + Na2CO3 -> CaCO3 + NaCl", product: "CaCO3", productName: "chalk",
+ *       materials: [{ name: "de-icer", form: "CaCl2·2H2O" }, { name: "soda", form: "Na2CO3" }] },
+ *     { equation: "CaCO3 -> CaO + CO2", product: "CaO", materials: [{ name: "chalk", form: "CaCO3" }] },
+ *   ],
+ *   wanted: "56.077 g",
+ * });
+ * chain.inventory.map((line) => `${line.portion.format({ decimals: 0, uncertainty: "none" })} ${line.material}`) // => ["147 g de-icer", "106 g soda"]
+ */
+export function planChain(request: ChainRequest): Chain {
+  const steps = request?.steps;
+  if (!Array.isArray(steps) || steps.length === 0 || steps.length > MOST_STEPS)
+    throw new PlanError("plan.request", `a chain has 1 to ${MOST_STEPS} steps`);
+  const shares = steps.map(yieldOf);
+  const plans: Plan[] = [];
+  let wanted: Quantity = quantity(request.wanted as Quantity);
+  for (let i = steps.length - 1; i >= 0; i -= 1) {
+    const plan = planFor(steps[i]!, wanted, shares[i]!);
+    plans.unshift(plan);
+    const before = steps[i - 1];
+    if (before === undefined) break;
+    const name = madeName(before);
+    const used = plan.weighings.find((w) => w.material === name);
+    if (used === undefined) {
+      throw new PlanError("plan.request", `step ${i + 1} uses nothing that is called '${name}'`, {
+        hint: `call the material that step ${i} makes '${name}', or give step ${i} another productName`,
+      });
+    }
+    wanted = expectDimension(used.portion, "mass", `portion of ${name}`);
+  }
+  const made = new Set(steps.slice(0, -1).map(madeName));
+  const expected = plans.map((plan, i) => plan.product.theoreticalYield.times(shares[i]!).to("g"));
+  const overall = tryOverallEquation(plans.map((plan) => plan.equation));
+  return {
+    plans,
+    overall: overall.ok ? overall.value : undefined,
+    overallMissing: overall.ok ? undefined : overall.error.message.split("\n")[0],
+    inventory: inventoryOf(plans, made),
+    cost: costOfChain(plans, made, expected.at(-1)!),
+    expected,
+  };
+}
+
+function inventoryOf(plans: readonly Plan[], made: ReadonlySet<string>): ChainMaterial[] {
+  const lines = new Map<string, { form: string; portions: Quantity[]; steps: number[] }>();
+  plans.forEach((plan, i) => {
+    for (const { material, form, portion } of plan.weighings) {
+      if (made.has(material)) continue;
+      const key = `${material}|${form}|${portion.dimension}`;
+      const line = lines.get(key) ?? { form, portions: [], steps: [] };
+      lines.set(key, line);
+      line.portions.push(portion);
+      line.steps.push(i + 1);
+    }
+  });
+  return [...lines].map(([key, { form, portions, steps }]) => ({
+    material: key.split("|")[0]!,
+    form,
+    portion: portions.length === 1 ? portions[0]! : sum(portions),
+    steps,
+  }));
+}
+
+function costOfChain(plans: readonly Plan[], made: ReadonlySet<string>, mass: Quantity): Chain["cost"] {
+  const lines = plans.flatMap((plan) => plan.cost.lines.filter((line) => !made.has(line.material)));
+  const missing = [
+    ...new Set(
+      plans.flatMap((plan) => plan.cost.missing.filter((text) => ![...made].some((name) => text === lacksPrice(name)))),
+    ),
+  ];
+  if (new Set(lines.map((l) => l.cost.dimension)).size > 1) missing.push("one currency for all prices");
+  const total =
+    missing.length > 0 || lines.length === 0
+      ? undefined
+      : sum(
+          lines.map((l) => l.cost),
+          { symbol: "cost", label: "cost of the chain", rule: "sum of the parts of the packs used in all steps" },
+        );
+  return {
+    lines,
+    total,
+    perGram: total
+      ?.dividedBy(mass)
+      .named({ symbol: "cost per gram", rule: "cost of the chain / mass of the last product" }),
+    missing,
+  };
+}
+
+/**
+ * As `planChain`, but gives the refusal back as data.
+ *
+ * @category Planning
+ * @example
+ * tryPlanChain({ steps: [], wanted: "1 g" }).ok // => false
+ */
+export const tryPlanChain = (request: ChainRequest): Result<Chain> => attempt(() => planChain(request));
