@@ -5,12 +5,16 @@
 import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../quantity";
+import { needChoice, needOptions } from "./argument";
 import { ATOMIC_WEIGHTS, type AtomicWeightRow } from "./data/atomic-weights";
 import { elementIndex } from "./element";
 import { ElementError } from "./error";
 
 /** Which figure stands for the weight of an element whose published weight is an interval. */
 export type WeightConvention = "conventional" | "abridged" | "midpoint";
+
+/** @internal */
+export const CONVENTIONS: readonly WeightConvention[] = ["conventional", "abridged", "midpoint"];
 
 /** How an atomic weight is to be taken. */
 export interface AtomicWeightOptions {
@@ -138,7 +142,7 @@ function bareNumber(q: Quantity): Quantity {
  * @param symbol - symbol (case matters), IUPAC name or atomic number
  * @param options - which convention, or the value of the caller's own material
  * @returns molar mass in g/mol with standard uncertainty
- * @throws {ElementError} `element.unknown`, `element.no-atomic-weight`, `element.not-a-weight`
+ * @throws {ElementError} `element.unknown`, `element.no-atomic-weight`, `element.not-a-weight`, `element.bad-option`
  * @source CIAAW standard atomic weights 2021 with the 2024 revision; uncertainty as Pure Appl. Chem. 90 (2018) 395
  * @category Elements
  * @example
@@ -147,6 +151,8 @@ function bareNumber(q: Quantity): Quantity {
  */
 export function atomicWeight(symbol: string | number, options: AtomicWeightOptions = {}): Quantity {
   const index = elementIndex(symbol);
+  needOptions(options);
+  needChoice(options.convention, "convention", CONVENTIONS);
   if (options.value !== undefined) return ownValue(index, options.value);
   return weightConstant(index, options.convention ?? "conventional", options.massNumberIfNone === true);
 }

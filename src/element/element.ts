@@ -1,6 +1,7 @@
 // The elements: number, symbol, name, and the standard atomic weight as it is published.
 import type { SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
+import { kindOf } from "./argument";
 import { ATOMIC_WEIGHTS, type AtomicWeightRow } from "./data/atomic-weights";
 import { ElementError } from "./error";
 import { elementIndexOf } from "./symbols";
@@ -27,7 +28,11 @@ export interface Element {
 }
 
 /** Accepted other spellings. */
-const OTHER_NAMES: Readonly<Record<string, string>> = { aluminum: "Al", cesium: "Cs", sulphur: "S" };
+const OTHER_NAMES = /* @__PURE__ */ new Map([
+  ["aluminum", "Al"],
+  ["cesium", "Cs"],
+  ["sulphur", "S"],
+]);
 
 function published(row: AtomicWeightRow): StandardAtomicWeight {
   switch (row.kind) {
@@ -48,11 +53,13 @@ export function elementIndex(which: string | number): number {
       hint: `atomic numbers run from 1 to ${ATOMIC_WEIGHTS.length}`,
     });
   }
-  if (typeof which !== "string") throw new ElementError("element.unknown", "an element is named by text or number");
+  if (typeof which !== "string") {
+    throw new ElementError("element.unknown", `an element is named by text or number, not ${kindOf(which)}`);
+  }
   const index = elementIndexOf(which);
   if (index >= 0) return index;
   const name = which.trim().toLowerCase();
-  const other = OTHER_NAMES[name];
+  const other = OTHER_NAMES.get(name);
   if (other !== undefined) return elementIndexOf(other);
   // One letter or two is a symbol, and case matters in symbols.
   const byName = name.length > 2 ? ATOMIC_WEIGHTS.findIndex((row) => row.name === name) : -1;

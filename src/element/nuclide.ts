@@ -1,6 +1,7 @@
 // Nuclides: masses (AME2020) and natural compositions (TICE 2013).
 import { attempt, type Result } from "../foundation/error";
 import type { Quantity } from "../quantity";
+import { kindOf } from "./argument";
 import { ATOMIC_WEIGHTS } from "./data/atomic-weights";
 import { ISOTOPIC_COMPOSITIONS, type IsotopicCompositionRow } from "./data/isotopic-compositions";
 import { elementIndex } from "./element";
@@ -24,6 +25,11 @@ export interface Nuclide {
 }
 
 function read(which: string): { atomicNumber: number; massNumber: number } {
+  if (typeof which !== "string") {
+    throw new ElementError("element.not-a-nuclide", `a nuclide is named by text, not ${kindOf(which)}`, {
+      hint: 'write "13C", "[13C]" or "carbon-13"',
+    });
+  }
   const text = which.trim();
   if (text === "D" || text === "T") return { atomicNumber: 1, massNumber: text === "D" ? 2 : 3 };
   const before = /^\[?(\d{1,3})([A-Z][a-z]?)\]?$/.exec(text);
