@@ -53,7 +53,7 @@ function changesBetween(plan: Plan, batch: Batch): Change[] {
     if (planned.portion.compare(now.portion) !== 0)
       changes.push({ what: `${now.material} taken`, planned: planned.portion, now: now.portion });
   });
-  if (changes.length === 0) return [];
+  if (changes.length === 0 && batch === plan) return [];
   const figures = (what: string, planned: Quantity, now: Quantity): void => {
     if (planned.compare(now) !== 0) changes.push({ what, planned, now });
   };

@@ -171,6 +171,9 @@ function formulas(evidence: Evidence): Finding[] {
   });
 }
 
+/** Percentage points within which two ways to tell the water agree (common practice, no source). */
+const AGREES = 2;
+
 /** Water or salt that would make up what is too much. */
 function tooMuch({ batch, dry, dryness, observed, identity }: Evidence): Finding[] {
   const { theoreticalYield, formula } = batch.product;
@@ -193,9 +196,10 @@ function tooMuch({ batch, dry, dryness, observed, identity }: Evidence): Finding
       next: "dry again to constant mass; if it stays, wash one half again and dry that",
     });
   }
-  // Ignition that tells the formula tells the water beside it as well.
-  const told = identity?.verdict === "told" && identity.remaining[0] === formula ? identity.candidates[0] : undefined;
-  const found = told?.water.compare("1 %") === 1 ? `; ignition finds ${percent(told.water, 2)} of water` : "";
+  // Ignition that allows the formula tells the water beside it: the two must agree.
+  const own = identity?.candidates.find((c) => c.formula === formula && c.fits);
+  const water = own?.water.minus(over.dividedBy(dry)).in("%").abs();
+  const found = water?.lessThan(AGREES) ? `; ignition finds ${percent(own!.water, 2)} of water, as this asks for` : "";
   findings.push({
     code: "wet",
     text: `${grams(over)} of water left in it would explain the mass${dryness.constant === true ? ", but it is at constant mass" : ""}${found}`,

@@ -1,0 +1,38 @@
+// The kind of each published preparation, read from its equation, against the kind its compiler gave it. Five differ, each
+// for a reason that is written here; a plan can always be told its kind.
+import { benchSheet, bottleLabel, type PlanRequest, planPreparation } from "preparative";
+import { describe, expect, it } from "vitest";
+import { PREPARATIONS } from "../data/preparations";
+
+const OTHERWISE: Readonly<Record<string, string>> = {
+  // the metal goes into acid, whatever else is reduced
+  "cu-sulfate-from-copper-1936": "metal and acid",
+  // a chain of five steps; its first is copper into acid
+  "cu-cycle-0.685g": "metal and acid",
+  // the overall equation of a precipitation and an ignition
+  "zn-oxide-via-carbonate-57g": "precipitation",
+  // products that dissolve to 5 and 10 g in 100 g of water, and are cooled or crowded out
+  "na-bicarbonate-solvay-60g": "crystallisation",
+  "b-boric-acid-1911": "crystallisation",
+};
+
+const planOf = ({ recipe }: (typeof PREPARATIONS)[number]) => {
+  const chained = typeof recipe.equation !== "string";
+  const { form } = recipe.materials[0]!;
+  const request = {
+    equation: chained ? recipe.equation[0]! : recipe.equation,
+    product: chained ? "Cu(NO3)2" : recipe.product,
+    materials: [{ name: "first", form: typeof form === "string" ? form : form[0]! }],
+    scale: { material: "first", portion: "100 g" },
+  } satisfies PlanRequest;
+  return planPreparation(request);
+};
+
+describe.each(PREPARATIONS)("$id", (published) => {
+  it("is of the kind its equation shows, and can be printed", () => {
+    const plan = planOf(published);
+    expect(plan.procedure.kind).toBe(OTHERWISE[published.id] ?? published.kind.replace("metal+acid", "metal and acid"));
+    expect(benchSheet(plan).length).toBeGreaterThan(1000);
+    expect(bottleLabel(plan)).toContain(plan.product.formula);
+  });
+});
