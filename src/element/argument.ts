@@ -1,5 +1,9 @@
 // Arguments that callers without types may get wrong: refused by name, before anything reads them.
+import type { WeightConvention } from "./atomic-weight";
 import { ElementError } from "./error";
+
+/** @internal */
+export const CONVENTIONS: readonly WeightConvention[] = ["conventional", "abridged", "midpoint"];
 
 /** @internal What a value is, in words that are safe for any value. */
 export function kindOf(value: unknown): string {

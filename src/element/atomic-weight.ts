@@ -5,16 +5,13 @@
 import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../quantity";
-import { needChoice, needOptions } from "./argument";
+import { CONVENTIONS, needChoice, needOptions } from "./argument";
 import { ATOMIC_WEIGHTS, type AtomicWeightRow } from "./data/atomic-weights";
 import { elementIndex } from "./element";
 import { ElementError } from "./error";
 
 /** Which figure stands for the weight of an element whose published weight is an interval. */
 export type WeightConvention = "conventional" | "abridged" | "midpoint";
-
-/** @internal */
-export const CONVENTIONS: readonly WeightConvention[] = ["conventional", "abridged", "midpoint"];
 
 /** How an atomic weight is to be taken. */
 export interface AtomicWeightOptions {

@@ -1,8 +1,10 @@
 // Empirical and molecular formulas from what an analysis found. The only judgement is when a ratio counts as whole; it is
 // written down with the result, and so is the next best reading.
+import { isRecord, kindOf } from "../element/argument";
 import { elementIndexOf } from "../element/symbols";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, type QuantityLike, quantity } from "../quantity";
+import { needNumberOption, needOptions, needTextOption } from "./argument";
 import { FormulaError } from "./error";
 import { type Formula, parseFormula } from "./formula";
 import { type MolarMassOptions, molarMass } from "./molar-mass";
@@ -77,6 +79,11 @@ function readComposition(
   found: FoundComposition,
   options: EmpiricalOptions,
 ): { parts: Constituent[]; notes: string[] } {
+  if (!isRecord(found)) {
+    throw new FormulaError("formula.no-composition", `what was found is an object, not ${kindOf(found)}`, {
+      hint: 'such as { C: "40.0 %", H: "6.71 %", O: "53.28 %" }',
+    });
+  }
   const entries: [string, Quantity][] = Object.entries(found).map(([name, like]) => [
     name,
     typeof like === "number" ? quantity({ value: like, unit: "" }) : quantity(like),
@@ -204,7 +211,8 @@ function score(ratios: readonly number[], relative: readonly number[], multiplie
  * @param options - molar mass, remainder element, largest multiplier
  * @returns the formula, residual in per cent of the whole, runner-up, ratios and the judgement in words
  * @throws {FormulaError} `formula.no-composition`, `formula.mixed-composition`, `formula.not-positive`,
- *   `formula.over-hundred`, `formula.no-simple-ratio`, `formula.molar-mass-mismatch`
+ *   `formula.over-hundred`, `formula.no-simple-ratio`, `formula.molar-mass-mismatch`,
+ *   `formula.bad-option`
  * @source the ratio method is common practice, as are its limits
  * @category Formulas
  * @example
@@ -212,6 +220,9 @@ function score(ratios: readonly number[], relative: readonly number[], multiplie
  * empiricalFormula({ C: "92.3 %", H: "7.7 %" }, { molarMass: "78.1 g/mol" }).molecularFormula // => C6H6
  */
 export function empiricalFormula(found: FoundComposition, options: EmpiricalOptions = {}): EmpiricalFormula {
+  needOptions(options);
+  needTextOption(options.remainder, "remainder");
+  needNumberOption(options.maxMultiplier, "maxMultiplier");
   const { parts, notes } = readComposition(found, options);
   const most = Math.min(100, Math.max(1, Math.floor(options.maxMultiplier ?? DEFAULT_MULTIPLIER)));
   const unit = parts[0]!.amount.unit;

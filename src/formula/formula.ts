@@ -6,6 +6,7 @@ import { hasBrand } from "../foundation/brand";
 import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
 import { combine, factorRatio, multiplyParts } from "./algebra";
+import { needOptions, notText } from "./argument";
 import { FormulaError } from "./error";
 import { type Composition, evaluate } from "./evaluate";
 import { MAX_COUNT, MAX_LENGTH } from "./limits";
@@ -307,7 +308,7 @@ export class Formula {
    * parseFormula("CuSO4·5H2O").without("H2O").toString() // => "CuSO4"
    */
   without(adduct: string | Formula): Formula {
-    const gone = typeof adduct === "string" ? parseFormula(adduct) : adduct;
+    const gone = asFormula(adduct, "adduct");
     const parts = this.parts;
     const kept = parts.filter((part) => !part.formula.hasSameComposition(gone));
     if (kept.length === parts.length) return this;
@@ -398,7 +399,15 @@ export function parseFormulaAt(text: string, start: number, end: number): Formul
   return readSlowly(text.slice(start, end), undefined);
 }
 
+/** @internal Text read, a formula as it is, anything else refused by the name of the argument. */
+export function asFormula(given: string | Formula, argument: string): Formula {
+  if (typeof given === "string") return parseFormula(given);
+  if (given instanceof Formula) return given;
+  throw notText(given, argument);
+}
+
 function readSlowly(text: string, options: ReadOptions | undefined): Formula {
+  if (options !== undefined) needOptions(options);
   const reading = readFormula(text, options);
   const { charge, ...lists } = evaluate(reading.nodes, text);
   return new Formula(options === undefined ? text : asciiText(reading), charge, reading.phase, lists, NO_CELLS);

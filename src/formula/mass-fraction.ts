@@ -5,8 +5,9 @@ import type { Fraction } from "../foundation/fraction";
 import { linearCombination, type Quantity } from "../quantity";
 import { multiply, type Rational, rational } from "../quantity/rational";
 import { toRational } from "../quantity/read-number";
+import { notText } from "./argument";
 import { FormulaError } from "./error";
-import { type Formula, parseFormula } from "./formula";
+import { asFormula, type Formula, parseFormula } from "./formula";
 import { countGroup } from "./group";
 import { type MolarMassOptions, massTerms, molarMass } from "./molar-mass";
 import { hillOrder } from "./order";
@@ -47,7 +48,7 @@ function share(part: Quantity, whole: Quantity, what: string, f: Formula): Quant
  * @param what - element symbol, labelled nuclide (`"D"`), or group formula
  * @param formula - formula text or `Formula`
  * @returns mass fraction as a number between 0 and 1, with standard uncertainty; 0 for an element that is not there
- * @throws {FormulaError} `formula.group-not-found`, and all codes of {@link parseFormula}
+ * @throws {FormulaError} `formula.group-not-found`, `formula.bad-option`, and all codes of {@link parseFormula}
  * @throws {ElementError} `element.no-atomic-weight`, `element.unknown-nuclide`, `element.not-a-weight`
  * @source definition: IUPAC Green Book, mass fraction
  * @category Formulas
@@ -56,8 +57,9 @@ function share(part: Quantity, whole: Quantity, what: string, f: Formula): Quant
  * massFractionOf("H2O", "CuSO4·5H2O").format({ decimals: 4 }) // => "0.3608"
  */
 export function massFractionOf(what: string, formula: string | Formula, options?: MolarMassOptions): Quantity {
-  const f = typeof formula === "string" ? parseFormula(formula) : formula;
+  const f = asFormula(formula, "formula");
   const whole = molarMass(f, options);
+  if (typeof what !== "string") throw notText(what, "what");
   const name = what.trim();
   if (elementIndexOf(name) >= 0 || name === "D" || name === "T") {
     const term = massTerms(f, options ?? {}).find((candidate) => candidate.symbol === name);
@@ -96,14 +98,14 @@ export function tryMassFractionOf(
  *
  * @param formula - formula text or `Formula`
  * @returns symbol, count and mass fraction in per cent; the fractions sum to 100 %
- * @throws {FormulaError} all codes of {@link parseFormula}
+ * @throws {FormulaError} all codes of {@link parseFormula}, `formula.bad-option`
  * @throws {ElementError} `element.no-atomic-weight`, `element.unknown-nuclide`, `element.not-a-weight`
  * @category Formulas
  * @example
  * percentComposition("C9H8O4").map((e) => `${e.symbol} ${e.massFraction.format({ decimals: 2 })}`) // => ["C 60.00 %", "H 4.48 %", "O 35.52 %"]
  */
 export function percentComposition(formula: string | Formula, options?: MolarMassOptions): ElementShare[] {
-  const f = typeof formula === "string" ? parseFormula(formula) : formula;
+  const f = asFormula(formula, "formula");
   const whole = molarMass(f, options);
   const terms = massTerms(f, options ?? {});
   const composition = f.composition;

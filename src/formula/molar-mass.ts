@@ -12,7 +12,8 @@ import { attempt, type Result } from "../foundation/error";
 import { linearCombination, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { add, multiply, type Rational, rational } from "../quantity/rational";
 import { toRational } from "../quantity/read-number";
-import { type Formula, parseFormula } from "./formula";
+import { needMassOptions, needOptions } from "./argument";
+import { asFormula, type Formula, parseFormula } from "./formula";
 
 /** How a molar mass is to be taken. */
 export interface MolarMassOptions {
@@ -109,7 +110,7 @@ const NO_OPTIONS: MolarMassOptions = {};
  * @param formula - formula text or `Formula`
  * @param options - convention of the atomic weights, the caller's own weights, electron mass of ions
  * @returns molar mass in g/mol
- * @throws {FormulaError} all codes of {@link parseFormula}
+ * @throws {FormulaError} all codes of {@link parseFormula}, `formula.bad-option`
  * @throws {ElementError} `element.no-atomic-weight`, `element.unknown-nuclide`, `element.not-a-weight`
  * @source CIAAW standard atomic weights 2021 with the 2024 revision; AME2020; electron: CODATA 2022
  * @category Formulas
@@ -120,14 +121,16 @@ const NO_OPTIONS: MolarMassOptions = {};
 export function molarMass(formula: string | Formula, options: MolarMassOptions = NO_OPTIONS): Quantity {
   const f = typeof formula === "string" ? parseFormula(formula) : formula;
   if (options === NO_OPTIONS) {
-    const nano = f.exactNano;
+    const nano = (f as Formula | null | undefined)?.exactNano;
     if (nano !== undefined && f.size > 0) {
       const value = rational(nano, NANO * BigInt(f.denominator));
       return total(f, () => massTerms(f, NO_OPTIONS), value, "molar mass", "M");
     }
   }
-  const terms = massTerms(f, options);
-  return total(f, () => terms, sumOf(terms), "molar mass", "M");
+  const checked = asFormula(f, "formula");
+  needMassOptions(options);
+  const terms = massTerms(checked, options);
+  return total(checked, () => terms, sumOf(terms), "molar mass", "M");
 }
 
 /**
@@ -148,7 +151,7 @@ export function tryMolarMass(formula: string | Formula, options?: MolarMassOptio
  * @param formula - formula text or `Formula`
  * @param options - `electronMass: true` counts the electrons that an ion lacks or has in excess
  * @returns molar mass in g/mol (numerically the mass of one molecule in Da)
- * @throws {FormulaError} all codes of {@link parseFormula}
+ * @throws {FormulaError} all codes of {@link parseFormula}, `formula.bad-option`
  * @throws {ElementError} `element.no-natural-nuclide`, `element.unknown-nuclide`
  * @source AME2020 masses; most abundant nuclides by TICE 2013
  * @category Formulas
@@ -159,7 +162,8 @@ export function monoisotopicMass(
   formula: string | Formula,
   options: { readonly electronMass?: boolean | undefined } = {},
 ): Quantity {
-  const f = typeof formula === "string" ? parseFormula(formula) : formula;
+  const f = asFormula(formula, "formula");
+  needOptions(options);
   const terms: MassTerm[] = [];
   for (let i = 0; i < f.size; i += 1) {
     const index = f.elementIndexAt(i);

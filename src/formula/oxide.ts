@@ -5,8 +5,9 @@ import { Fraction } from "../foundation/fraction";
 import { expectDimension, linearCombination, type Quantity, type QuantityLike } from "../quantity";
 import { multiply, rational } from "../quantity/rational";
 import { toRational } from "../quantity/read-number";
+import { needListOption, needMassOptions, needTextOption } from "./argument";
 import { FormulaError } from "./error";
-import { type Formula, parseFormula } from "./formula";
+import { asFormula, type Formula, parseFormula } from "./formula";
 import { type MolarMassOptions, molarMass } from "./molar-mass";
 
 // The oxide an element is stated as (common practice in rock and glaze analysis, no source). Iron and manganese have
@@ -87,7 +88,7 @@ function fractionAs(basis: Formula, material: Formula, index: number, options: M
  * @param formula - formula text or `Formula` of the material
  * @param options - `oxides` names other oxides, such as `["FeO"]`; atomic weights as in {@link molarMass}
  * @returns oxide, exact moles per mole, and mass per mass; elements that have no usual oxide are left out
- * @throws {FormulaError} all codes of {@link parseFormula}
+ * @throws {FormulaError} all codes of {@link parseFormula}, `formula.bad-option`
  * @throws {ElementError} `element.no-atomic-weight`
  * @source which oxide is usual: common practice, no source
  * @category Formulas
@@ -98,7 +99,9 @@ export function oxideEquivalents(
   formula: string | Formula,
   options: MolarMassOptions & { readonly oxides?: readonly string[] | undefined } = {},
 ): OxideEquivalent[] {
-  const material = typeof formula === "string" ? parseFormula(formula) : formula;
+  const material = asFormula(formula, "formula");
+  needMassOptions(options);
+  needListOption(options.oxides, "oxides");
   const { oxides = [], ...weights } = options;
   const named = oxides.map((oxide) => parseFormula(oxide));
   const usual = USUAL_OXIDES.split(" ").map((oxide) => parseFormula(oxide));
@@ -149,7 +152,7 @@ export function tryOxideEquivalents(
  * @param as - formula to state it as; the element meant is the only one shared besides oxygen
  * @param options - `element` names the shared element where there are several
  * @returns mass of `as`, in the unit of `mass`
- * @throws {FormulaError} `formula.ambiguous-basis`, `formula.no-common-element`
+ * @throws {FormulaError} `formula.ambiguous-basis`, `formula.no-common-element`, `formula.bad-option`
  * @throws {QuantityError} `quantity.wrong-dimension`
  * @category Formulas
  * @example
@@ -162,8 +165,10 @@ export function massAs(
   options: MolarMassOptions & { readonly element?: string | undefined } = {},
 ): Quantity {
   const given = expectDimension(mass, "mass", "the mass of the material");
-  const material = typeof of === "string" ? parseFormula(of) : of;
-  const basis = typeof as === "string" ? parseFormula(as) : as;
+  const material = asFormula(of, "of");
+  const basis = asFormula(as, "as");
+  needMassOptions(options);
+  needTextOption(options.element, "element");
   const { element, ...weights } = options;
   const index = keyElement(basis, material, element);
   const fraction = fractionAs(basis, material, index, Object.keys(weights).length === 0 ? undefined : weights);
