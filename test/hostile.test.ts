@@ -52,9 +52,10 @@ const HOSTILE: readonly unknown[] = [
   new Map([["a", 1]]),
 ];
 
-const doors = Object.entries(preparative).filter(
-  (entry): entry is [string, (...args: unknown[]) => unknown] =>
-    /^try[A-Z]/.test(entry[0]) && typeof entry[1] === "function",
+type Door = (...args: unknown[]) => unknown;
+
+const doors = Object.entries(preparative).flatMap(([name, value]): [string, Door][] =>
+  /^try[A-Z]/.test(name) && typeof value === "function" ? [[name, value as Door]] : [],
 );
 
 describe("hostile values", () => {
