@@ -13,6 +13,7 @@ import {
   type QuantityLike,
   quantity,
 } from "../quantity";
+import { needChoice, needRecord } from "./argument";
 import { ACIDS } from "./data/acids";
 import { CARBONATES, HYDROLYSED } from "./data/carbonates";
 import { SolubilityError } from "./error";
@@ -22,6 +23,8 @@ import { type SolubilityProduct, solubilityProduct } from "./product";
 
 /** What carbonate is thrown down with. */
 export type CarbonatePrecipitant = "soda" | "bicarbonate";
+
+const PRECIPITANTS: readonly CarbonatePrecipitant[] = ["soda", "bicarbonate"];
 
 /** Verdict on a metal with a precipitant. */
 export interface CarbonateVerdict {
@@ -81,7 +84,7 @@ function balanceOf(basic: SolubilityProduct, metal: string): { metals: number; p
  *   (default 0.1 mol/L, up to 1 mol/L)
  * @returns verdict, index, solids to expect, and the constants used
  * @throws {SolubilityError} `solubility.no-data` for a metal without constants, `solubility.not-positive`,
- *   `solubility.out-of-reach` above 1 mol/L
+ *   `solubility.out-of-reach` above 1 mol/L, `solubility.missing-option`, `solubility.bad-option`
  * @source ratio of solubility products against [CO3]/[OH]² of the precipitant, constants of our tables; the solids named
  *   and the remarks are common practice, no source
  * @category Precipitation
@@ -94,7 +97,10 @@ export function carbonateVerdict(request: {
   readonly precipitant: CarbonatePrecipitant;
   readonly concentration?: QuantityLike<"concentration", ConcentrationText>;
 }): CarbonateVerdict {
+  needRecord(request, "request");
   const { metal, precipitant } = request;
+  if (precipitant === undefined) throw new SolubilityError("solubility.missing-option", "no precipitant named");
+  needChoice(precipitant, "precipitant", PRECIPITANTS);
   parseFormula(metal);
   const hydrolysed = Object.keys(HYDROLYSED).find((ion) => sameIon(ion, metal));
   if (hydrolysed !== undefined) return asHydroxide(metal, precipitant, HYDROLYSED[hydrolysed]!);

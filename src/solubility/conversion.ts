@@ -2,6 +2,7 @@
 import type { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import type { Quantity } from "../quantity";
+import { needRecord } from "./argument";
 import { SolubilityError } from "./error";
 import { sameIon } from "./ion-balance";
 import { solubilityProduct } from "./product";
@@ -22,7 +23,8 @@ export interface SolidConversion {
  *
  * @param request - the solid put in and the solid wanted, both with their solubility products known
  * @returns equilibrium ratio of the ions in solution, and what it means at the bench
- * @throws {SolubilityError} `solubility.no-data`, `solubility.other-solute` when they share no cation or differ in type
+ * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.no-data`,
+ *   `solubility.other-solute` when they share no cation or differ in type
  * @source ratio of solubility products
  * @category Precipitation
  * @example
@@ -33,6 +35,7 @@ export function solidConversion(request: {
   readonly from: string | Formula;
   readonly to: string | Formula;
 }): SolidConversion {
+  needRecord(request, "request");
   const [from, to] = [solubilityProduct(request.from), solubilityProduct(request.to)];
   const shared = from.ions.find((ion) =>
     to.ions.some((other) => sameIon(ion.formula, other.formula) && ion.count === other.count),

@@ -5,6 +5,7 @@ import type { MassLike, TemperatureLike } from "../amount";
 import { type Formula, molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type NumberLike, type Quantity, type QuantityLike, quantity } from "../quantity";
+import { needRecord } from "./argument";
 import { waterToDissolve } from "./dissolve";
 import { SolubilityError } from "./error";
 import { figureAt, hundredGrams, positiveMass, type SolubilityFigure } from "./figure";
@@ -140,7 +141,8 @@ function changesBetween(solute: Solute, cold: number, hot: number): string[] {
  *
  * @param request - salt as weighed, hot and cold temperature; water or headroom; `evaporateTo` for a second crop
  * @returns water to add, the crop in the hydrate that belongs to the cold temperature, liquor, second crop, warnings
- * @throws {SolubilityError} `solubility.no-crop` when the cold liquor holds everything, `solubility.any-proportion`,
+ * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.no-crop` when the cold
+ *   liquor holds everything, `solubility.any-proportion`,
  *   `solubility.out-of-reach` (hot not above cold, evaporation outside 0 to 1), and the codes of `solubilityOf`
  * @source water balance over the saturated solution; the list of salts that stay supersaturated is common practice
  * @category Crystallising
@@ -148,6 +150,7 @@ function changesBetween(solute: Solute, cold: number, hot: number): string[] {
  * crystallise({ formula: "KNO3", mass: "100 g", hot: "80 °C", cold: "10 °C" }).crop.mass.format({ decimals: 1 }) // => "87.4 g"
  */
 export function crystallise(request: CrystallisingRequest): Crystallisation {
+  needRecord(request, "request");
   const solute = soluteOf(request.formula);
   const [hot, cold] = (["hot", "cold"] as const).map((name) =>
     expectDimension(request[name], "temperature", name).in("°C").toNumber(),

@@ -5,6 +5,7 @@ import { densityOfWater, type MassLike, type TemperatureLike } from "../amount";
 import type { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, largest, type NumberLike, type Quantity, quantity, sum } from "../quantity";
+import { needRecord, needRecords } from "./argument";
 import { SolubilityError } from "./error";
 import { type Figure, figureAt, hundredGrams, positiveMass, type SolubilityFigure } from "./figure";
 import { saltIons } from "./ions";
@@ -87,7 +88,8 @@ function waterFor(solute: Solute, mass: Quantity, figure: Figure, headroom: Quan
  *
  * @param request - salt as weighed, mass, temperature; `headroom` (>= 1, default 1) multiplies the water
  * @returns mass and volume of water to add; crystal water has been counted, and when it suffices the answer is 0 g
- * @throws {SolubilityError} `solubility.no-data`, `solubility.outside-range`, `solubility.not-positive`,
+ * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.no-data`,
+ *   `solubility.outside-range`, `solubility.not-positive`,
  *   `solubility.out-of-reach` (headroom below 1) and the other codes of `solubilityOf`
  * @source water balance over the saturated solution; the solubility names its own source
  * @category Dissolving
@@ -95,6 +97,7 @@ function waterFor(solute: Solute, mass: Quantity, figure: Figure, headroom: Quan
  * waterToDissolve({ formula: "CuSO4·5H2O", mass: "50 g", temperature: "20 °C" }).water.format({ decimals: 1 }) // => "141.8 g"
  */
 export function waterToDissolve(request: DissolvingRequest): DissolvingWater {
+  needRecord(request, "request");
   const solute = soluteOf(request.formula);
   const mass = positiveMass(request.mass, "mass", `m(${solute.formula})`, `${solute.formula} as weighed`);
   const headroom = headroomOf(request.headroom);
@@ -163,7 +166,8 @@ function sharesIon(solutes: readonly Solute[]): boolean {
  *
  * @param request - the salts as weighed, the temperature, and the headroom (>= 1, default 1)
  * @returns water to add, what each salt would need alone, and the assumption used
- * @throws {SolubilityError} as `waterToDissolve`; `solubility.missing-option` for an empty list
+ * @throws {SolubilityError} `solubility.bad-option`, as `waterToDissolve`; `solubility.missing-option` for an empty
+ *   list
  * @source common practice, no source: mutual influence of salts is neglected but for a common ion
  * @category Dissolving
  * @example
@@ -174,7 +178,9 @@ export function waterForLiquor(request: {
   readonly temperature: TemperatureLike;
   readonly headroom?: NumberLike;
 }): LiquorWater {
+  needRecord(request, "request");
   const { salts, temperature, headroom } = request;
+  needRecords(salts, "salts");
   if (salts.length === 0) throw new SolubilityError("solubility.missing-option", "no salt named");
   const alone = salts.map(({ formula, mass, solubility }) =>
     waterToDissolve({

@@ -10,6 +10,7 @@ export type SolubilityErrorCode =
   | "solubility.not-positive"
   | "solubility.conflicting-options"
   | "solubility.missing-option"
+  | "solubility.bad-option"
   | "solubility.out-of-reach"
   | "solubility.no-crop"
   | "solubility.other-solute"

@@ -5,6 +5,7 @@ import { parseFormula } from "../formula";
 import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { type ConcentrationText, expectDimension, type Quantity, type QuantityLike, quantity } from "../quantity";
+import { needRecord, needTextOption } from "./argument";
 import { COMPLEXES } from "./data/complexes";
 import { SOLUBILITY_PRODUCTS } from "./data/products";
 import { SolubilityError } from "./error";
@@ -83,13 +84,16 @@ function dissolved(pKsp: number, charge: number, species: readonly Species[], pH
  *
  * @param request - metal ion and its concentration; `residual` (default 1e-5 mol/L); form of the hydroxide
  * @returns pH where it begins, where the metal is gone, where it dissolves again, and the least that stays
- * @throws {SolubilityError} `solubility.no-data` without a hydroxide of the metal, `solubility.not-positive`
+ * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.no-data` without a
+ *   hydroxide of the metal, `solubility.not-positive`
  * @source solubility product and hydroxide complexes of the tables; ideal, 25 °C, no ammonia or other ligands
  * @category Precipitation
  * @example
  * hydroxideWindow({ metal: "Al^3+", concentration: "0.1 mol/L" }).redissolvesFrom?.format({ decimals: 1 }) // => "6.8"
  */
 export function hydroxideWindow(request: HydroxideRequest): HydroxideWindow {
+  needRecord(request, "request");
+  needTextOption(request.form, "form");
   const charge = parseFormula(request.metal).charge;
   const rows = hydroxidesOf(request.metal);
   const row = request.form === undefined ? rows[0] : rows.find(({ form }) => form?.includes(request.form!) === true);

@@ -5,6 +5,7 @@ import type { AmountLike, MassLike, TemperatureLike } from "../amount";
 import { type Formula, molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type Quantity, sum } from "../quantity";
+import { needRecord, needRecords } from "./argument";
 import { SolubilityError } from "./error";
 import { hundredGrams, positive, positiveMass, type SolubilityFigure } from "./figure";
 import { ruleFor, type SolubilityRule } from "./rules";
@@ -129,7 +130,8 @@ function judge(substance: DissolvedSubstance, water: Quantity, temperature: Temp
  * @param request - substances by mass or amount; `water`, all the water of the liquor except the crystal water of the
  *   hydrates named, which is added; and the temperature
  * @returns a verdict for each and for all; "barely" from 90 % of the capacity, because other salts shift it
- * @throws {SolubilityError} `solubility.not-positive`, `solubility.missing-option`, `solubility.conflicting-options`
+ * @throws {SolubilityError} `solubility.bad-option`, `solubility.not-positive`, `solubility.missing-option`,
+ *   `solubility.conflicting-options`
  * @source water balance; each solubility names its own source; the 90 % margin is common practice, no source
  * @category Dissolving
  * @example
@@ -140,6 +142,8 @@ export function staysDissolved(request: {
   readonly water: MassLike;
   readonly temperature: TemperatureLike;
 }): LiquorCheck {
+  needRecord(request, "request");
+  needRecords(request.substances, "substances");
   const added = positiveMass(request.water, "water", "m(H2O)", "water in the liquor");
   const crystal = request.substances.flatMap((substance) => {
     const solute = soluteOf(substance.formula);

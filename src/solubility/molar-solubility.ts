@@ -1,8 +1,9 @@
 // What dissolves of a sparingly soluble salt, in water or beside a common ion. Ideal unless an ionic strength is given
 // (Davies); hydrolysis and complexes are left out and the answer says so.
-import { type Formula, molarMass } from "../formula";
+import { type Formula, molarMass, parseFormula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { apply, type ConcentrationText, expectDimension, type Quantity, type QuantityLike } from "../quantity";
+import { needRecord, needRecords } from "./argument";
 import { COMPLEXES } from "./data/complexes";
 import { SolubilityError } from "./error";
 import {
@@ -58,6 +59,7 @@ export interface MolarSolubility {
 function totalOverFree(ions: readonly DissolvedIon[], ligands: readonly FreeLigand[]): number {
   const metal = ions.find(({ charge }) => charge > 0);
   return ligands.reduce((all, { ligand, concentration }) => {
+    parseFormula(ligand);
     const row = COMPLEXES.find(
       (candidate) =>
         metal !== undefined && sameIon(candidate.metal, metal.formula) && sameIon(candidate.ligand, ligand),
@@ -105,7 +107,8 @@ function kspOf(request: MolarSolubilityRequest) {
  * @param request - solid, ions already there, free ligands, ionic strength for the Davies equation (up to 0.5 mol/L),
  *   own constant
  * @returns formula units and mass per litre, and each ion; uncertainty from the constant and the concentrations
- * @throws {SolubilityError} `solubility.no-data` (also for a ligand without constants), `solubility.ionic-strength`,
+ * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.no-data` (also for a
+ *   ligand without constants), `solubility.ionic-strength`,
  *   `solubility.not-positive`, `solubility.out-of-reach` when the solution is over-saturated already
  * @source definition of the solubility product; Davies, Ion Association (1962) for activity coefficients
  * @category Precipitation
@@ -113,6 +116,9 @@ function kspOf(request: MolarSolubilityRequest) {
  * molarSolubility({ solid: "PbI2", ksp: "1.4e-8" }).concentration.format({ significant: 2 }) // => "0.0015 mol/L"
  */
 export function molarSolubility(request: MolarSolubilityRequest): MolarSolubility {
+  needRecord(request, "request");
+  if (request.commonIons !== undefined) needRecords(request.commonIons, "commonIons");
+  if (request.freeLigands !== undefined) needRecords(request.freeLigands, "freeLigands");
   const { ions, k, warnings } = kspOf(request);
   const present = concentrationsFor(ions, request.commonIons ?? []);
   const ionicStrength =

@@ -3,6 +3,7 @@
 
 import { type Formula, parseFormula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
+import { needList, needNumber, needRecord, needRecords, needTextOption } from "./argument";
 import { type Branch, branchesOf, onBranch } from "./branch";
 import type { SolubilityRow } from "./data/curves";
 import { SolubilityError } from "./error";
@@ -31,6 +32,7 @@ export interface SolubilityPicture {
 }
 
 const MOST = 4;
+const MOST_POINTS = 1000;
 const DASHES = ["", "8 4", "2 3", "10 3 2 3", "5 2 1 2"];
 const MARGIN = { left: 62, right: 24, top: 34, bottom: 48 };
 
@@ -62,6 +64,7 @@ function stepFor(span: number): number {
 
 function sizeOf(name: "width" | "height", given: number | undefined, usual: number): number {
   const size = given ?? usual;
+  needNumber(size, name);
   if (size >= 200 && size <= 4000) return size;
   throw new SolubilityError("solubility.out-of-reach", `${name} must be 200 to 4000 pixels, not ${size}`);
 }
@@ -169,14 +172,24 @@ function workingPoints(points: readonly WorkingPoint[], frame: Frame, path: bool
  *
  * @param picture - one to four salts of the table; points of a plan, joined as a path if wanted; size in pixels
  * @returns a complete `<svg>` with title and description, without scripts, styles or outside references
- * @throws {SolubilityError} `solubility.no-data`, `solubility.too-many` for more than four salts,
- *   `solubility.missing-option` for none, `solubility.out-of-reach` for a size or point that cannot be drawn
+ * @throws {SolubilityError} `solubility.bad-option`, `solubility.no-data`, `solubility.too-many` for more than four
+ *   salts, `solubility.missing-option` for none, `solubility.out-of-reach` for a size or point that cannot be drawn
  * @category Pictures
  * @example
  * drawSolubility({ formulas: ["KNO3", "NaCl"] }).startsWith("<svg ") // => true
  */
 export function drawSolubility(picture: SolubilityPicture): string {
+  needRecord(picture, "picture");
   const { formulas, points = [], path = false } = picture;
+  needList(formulas, "formulas");
+  needRecords(points, "points");
+  if (points.length > MOST_POINTS) {
+    throw new SolubilityError("solubility.too-many", `${points.length} points in one picture; at most ${MOST_POINTS}`);
+  }
+  for (const [i, { label }] of points.entries()) {
+    if (label === undefined) throw new SolubilityError("solubility.missing-option", `points[${i}] has no label`);
+    needTextOption(label, `points[${i}].label`);
+  }
   if (formulas.length === 0) throw new SolubilityError("solubility.missing-option", "no salt to draw");
   if (formulas.length > MOST) {
     throw new SolubilityError(

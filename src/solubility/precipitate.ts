@@ -13,6 +13,7 @@ import {
   quantity,
   sum,
 } from "../quantity";
+import { needRecord, needRecords } from "./argument";
 import { SolubilityError } from "./error";
 import { positive } from "./figure";
 import { activityExponent, type IonConcentration, type Released, sameIon, solveProduct } from "./ion-balance";
@@ -97,8 +98,8 @@ function mixed(ions: readonly DissolvedIon[], solutions: readonly MixedSolution[
  *
  * @param request - the solid, the solutions with their ions and volumes, ionic strength if wanted
  * @returns ion product over solubility product, what falls out, and what is left of each ion
- * @throws {SolubilityError} `solubility.no-data`, `solubility.missing-option` when an ion is in none of the solutions,
- *   `solubility.not-positive`, `solubility.ionic-strength`
+ * @throws {SolubilityError} `solubility.bad-option`, `solubility.no-data`, `solubility.missing-option` when an ion is
+ *   in none of the solutions, `solubility.not-positive`, `solubility.ionic-strength`
  * @source definition of the solubility product
  * @category Precipitation
  * @example
@@ -108,6 +109,9 @@ function mixed(ions: readonly DissolvedIon[], solutions: readonly MixedSolution[
  * ] }).precipitates // => true
  */
 export function willPrecipitate(request: PrecipitationRequest): PrecipitationVerdict {
+  needRecord(request, "request");
+  needRecords(request.solutions, "solutions");
+  for (const [i, solution] of request.solutions.entries()) needRecords(solution.ions, `solutions[${i}].ions`);
   const product = solubilityProduct(request.solid, request.form);
   const { ions } = product;
   const { total, before } = mixed(ions, request.solutions);

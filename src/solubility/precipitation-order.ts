@@ -2,6 +2,7 @@
 import type { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { apply, type ConcentrationText, expectDimension, type Quantity, type QuantityLike } from "../quantity";
+import { needRecord, needRecords } from "./argument";
 import { SolubilityError } from "./error";
 import { positive } from "./figure";
 import { sameIon } from "./ion-balance";
@@ -34,7 +35,8 @@ export interface PrecipitationOrderRequest {
  *
  * @param request - the precipitant and the solids with the concentrations of their metals
  * @returns the solids in the order in which they begin to fall
- * @throws {SolubilityError} `solubility.no-data`, `solubility.other-solute` when a solid does not hold the precipitant
+ * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.no-data`,
+ *   `solubility.other-solute` when a solid does not hold the precipitant
  * @source definition of the solubility product
  * @category Precipitation
  * @example
@@ -43,6 +45,8 @@ export interface PrecipitationOrderRequest {
  * ] }).map(({ solid }) => solid) // => ["BaCrO4", "SrCrO4"]
  */
 export function precipitationOrder(request: PrecipitationOrderRequest): readonly PrecipitationStart[] {
+  needRecord(request, "request");
+  needRecords(request.solids, "solids");
   const starts = request.solids.map(({ solid, form, concentration }) => {
     const product = solubilityProduct(solid, form);
     const added = product.ions.find(({ formula }) => sameIon(formula, request.precipitant));

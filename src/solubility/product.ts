@@ -4,6 +4,7 @@ import { type Formula, parseFormula } from "../formula";
 import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { apply, type Quantity, quantity } from "../quantity";
+import { needTextOption } from "./argument";
 import { SOLUBILITY_PRODUCTS, type SolubilityProductRow } from "./data/products";
 import { SolubilityError } from "./error";
 import { soluteOf } from "./solute";
@@ -63,6 +64,7 @@ function rowsOf(solid: string | Formula): readonly SolubilityProductRow[] {
 
 /** @internal */
 export function findRow(solid: string | Formula, form: string | undefined): SolubilityProductRow {
+  needTextOption(form, "form");
   const found = rowsOf(solid).filter(({ convention }) => convention !== "free-sulfide");
   const row = form === undefined ? found[0] : found.find((candidate) => candidate.form?.includes(form) === true);
   if (row !== undefined) return row;
@@ -137,7 +139,7 @@ function productOf(row: SolubilityProductRow): SolubilityProduct {
  *   the salt
  * @param form - part of the form's name, such as `"fresh"` or `"calcite"`; default the first listed
  * @returns constant with its ions; uncertainty from the spread of the sources
- * @throws {SolubilityError} `solubility.no-data`, `solubility.not-a-salt`
+ * @throws {SolubilityError} `solubility.no-data`, `solubility.not-a-salt`, `solubility.bad-option`
  * @source each row of the table names its own
  * @category Precipitation
  * @example

@@ -3,6 +3,7 @@ import type { MassLike, TemperatureLike } from "../amount";
 import type { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import type { Quantity } from "../quantity";
+import { needRecord } from "./argument";
 import { figureOrProduct, hundredGrams, positiveMass, type SolubilityFigure } from "./figure";
 import type { Solubility } from "./solubility";
 import { massAsNamed, soluteOf } from "./solute";
@@ -25,7 +26,8 @@ export interface Residual {
  * @param request - product in the form it is wanted, all water of the liquor after crystallising, temperature;
  *   `of` the whole product for the share; `solubility` to use your own figure
  * @returns mass left, in the form named
- * @throws {SolubilityError} the codes of `solubilityOf` when neither table speaks, `solubility.not-positive`
+ * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, the codes of `solubilityOf` when
+ *   neither table speaks, `solubility.not-positive`
  * @source water balance over the saturated solution
  * @category Crystallising
  * @example
@@ -38,6 +40,7 @@ export function residual(request: {
   readonly of?: MassLike;
   readonly solubility?: SolubilityFigure;
 }): Residual {
+  needRecord(request, "request");
   const solute = soluteOf(request.formula);
   const water = positiveMass(request.water, "water", "m(H2O)", "water of the liquor");
   const { perHundredGramsWater, solubility, warnings } = figureOrProduct(

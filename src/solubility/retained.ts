@@ -2,6 +2,7 @@
 // are. Common practice, no source.
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, quantity } from "../quantity";
+import { needChoice } from "./argument";
 import { SolubilityError } from "./error";
 
 /** Kinds of cake by how much liquor they hold. */
@@ -27,7 +28,7 @@ const RETAINED: Readonly<Record<KindOfSolid, readonly [low: string, high: string
  * @param kind - kind of solid
  * @param filter - `"suction"` (default) or `"gravity"`
  * @returns mL of liquor per gram of dry solid, rectangular over the usual range
- * @throws {SolubilityError} `solubility.missing-option` for a kind without a planning value
+ * @throws {SolubilityError} `solubility.bad-option`, `solubility.missing-option` for a kind without a planning value
  * @source common practice, no source; measure (wet − dry) / density instead when it matters
  * @category Washing
  * @example
@@ -43,6 +44,7 @@ export function retainedLiquor(
       hint: `one of: ${Object.keys(RETAINED).join(", ")}; or give retainedLiquorPerGram`,
     });
   }
+  needChoice(filter, "filter", ["suction", "gravity"]);
   const factor = filter === "gravity" ? 2 : 1;
   const [low, high] = range.map((text) => Number(text) * factor) as [number, number];
   return quantity(

@@ -5,6 +5,7 @@ import type { MassLike, TemperatureLike } from "../amount";
 import { type Formula, molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, quantity, smallest } from "../quantity";
+import { needRecord, needRecords } from "./argument";
 import { SolubilityError } from "./error";
 import { hundredGrams, positiveMass } from "./figure";
 import { type SaltIons, saltIons } from "./ions";
@@ -115,8 +116,8 @@ const over = (mass: Quantity, limit: Quantity): Quantity => {
  *
  * @param request - wanted and other salt, the two salts put in, water, hot and cold temperature
  * @returns masses on the hot filter and in the cold crop, purity and yield of the crop, and whether it is worth doing
- * @throws {SolubilityError} `solubility.not-a-salt`, `solubility.other-solute` (an ion is missing), and the codes of
- *   `solubilityOf`
+ * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.not-a-salt`,
+ *   `solubility.other-solute` (an ion is missing), and the codes of `solubilityOf`
  * @source water balance with independent solubilities; the ratios 3 and 1.5 are common practice, no source
  * @category Crystallising
  * @example
@@ -126,6 +127,8 @@ const over = (mass: Quantity, limit: Quantity): Quantity => {
  * }).worthwhile // => true
  */
 export function separateSaltPair(request: SaltPairRequest): SaltPairPlan {
+  needRecord(request, "request");
+  needRecords(request.from, "from");
   const [wanted, other] = [soluteOf(request.wanted), soluteOf(request.other)];
   const water = positiveMass(request.water, "water", "m(H2O)", "water");
   const amounts = pool(request.from);

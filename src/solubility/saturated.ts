@@ -4,6 +4,7 @@ import { type DensityLike, type TemperatureLike, tryDensityOfSolution } from "..
 import { type Formula, molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type Quantity, quantity } from "../quantity";
+import { needRecord } from "./argument";
 import { hundredGrams, positive } from "./figure";
 import { type Solubility, solubilityOf } from "./solubility";
 import { anhydrousMolarMass, type Solute, soluteOf } from "./solute";
@@ -33,7 +34,7 @@ export interface SaturatedSolution {
  *
  * @param request - salt (crystal water counts for the "as named" figure), temperature, and density of the saturated solution if measured
  * @returns every basis; what needs a density is undefined without one
- * @throws {SolubilityError} the codes of `solubilityOf`
+ * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, the codes of `solubilityOf`
  * @source hydrate per 100 g added water: water balance h = 100 S / (100 f − S (1 − f)), f the anhydrous share
  * @category Solubility
  * @example
@@ -44,6 +45,7 @@ export function saturatedSolution(request: {
   readonly temperature: TemperatureLike;
   readonly density?: DensityLike;
 }): SaturatedSolution {
+  needRecord(request, "request");
   const solute = soluteOf(request.formula);
   const solubility = solubilityOf(solute.formula, request.temperature);
   const s = solubility.perHundredGramsWater;

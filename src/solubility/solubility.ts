@@ -14,6 +14,7 @@ import {
   quantity,
   quantityFromJSON,
 } from "../quantity";
+import { needRecord } from "./argument";
 import type { CompetingFigure, SolubilityBasis, SolubilityRow } from "./data/curves";
 import { SolubilityError } from "./error";
 import {
@@ -235,11 +236,13 @@ export type SolubilityRecord = Omit<Solubility, "perHundredGramsWater" | "solidP
  * The answer behind plain data from `JSON.stringify`: the same figures, whatever the table says today.
  *
  * @throws {QuantityError} `quantity.json` when the figure is no quantity record
+ * @throws {SolubilityError} `solubility.bad-option` or `solubility.missing-option` when the data is no object
  * @category Solubility
  * @example
  * solubilityFromJSON(JSON.parse(JSON.stringify(solubilityOf("NaCl", "20 °C")))).perHundredGramsWater.value.toString() // => "35.89"
  */
 export function solubilityFromJSON(record: SolubilityRecord): Solubility {
+  needRecord(record, "record");
   return {
     ...record,
     solidPhase: record.solidPhase,

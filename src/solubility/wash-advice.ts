@@ -3,6 +3,7 @@
 import type { TemperatureLike } from "../amount";
 import { type Formula, parseFormula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
+import { needList, needRecord } from "./argument";
 import { saltIons } from "./ions";
 import { ruleFor } from "./rules";
 import { type Solubility, trySolubilityOf } from "./solubility";
@@ -64,7 +65,8 @@ function liquidBy(grams: number): readonly [liquid: string, because: string] {
  *
  * @param request - the product, the salts to be washed out, and the temperature of the wash (default 20 °C)
  * @returns liquid and reason, and a test for each ion that the wash takes away (those of the product itself left out)
- * @throws {SolubilityError} `solubility.not-a-salt` when the product is an ion or water
+ * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.not-a-salt` when the
+ *   product is an ion or water
  * @source common practice, no source
  * @category Washing
  * @example
@@ -75,6 +77,8 @@ export function washAdvice(request: {
   readonly washedOut: readonly (string | Formula)[];
   readonly temperature?: TemperatureLike;
 }): WashAdvice {
+  needRecord(request, "request");
+  needList(request.washedOut, "washedOut");
   const solute = soluteOf(request.product);
   const ions = saltIons(solute.anhydrous);
   const pair = ions === undefined ? undefined : `${ions.cations[0]?.formula} ${ions.anion.formula}`;

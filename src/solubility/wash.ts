@@ -6,6 +6,7 @@ import { type DensityLike, densityOfWater, type MassLike, type TemperatureLike, 
 import type { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type Measured, type Quantity, type QuantityLike, quantity } from "../quantity";
+import { needChoice, needRecord } from "./argument";
 import { SolubilityError } from "./error";
 import { figureOrProduct, hundredGrams, positive, positiveMass } from "./figure";
 import { type KindOfSolid, retainedLiquor } from "./retained";
@@ -183,7 +184,8 @@ function productLost(request: WashRequest, total: Quantity): { lost: Quantity | 
  * @param request - dry mass of the cake, liquor it holds (mL per gram, or a kind of solid), salt in that liquor, volume
  *   of one wash, target as a share of the dry cake or a mass; `method` and `product` as wanted
  * @returns number of washes, residue after each, total water, and the most product they can dissolve
- * @throws {SolubilityError} `solubility.missing-option`, `solubility.conflicting-options`, `solubility.not-positive`,
+ * @throws {SolubilityError} `solubility.bad-option`, `solubility.missing-option`, `solubility.conflicting-options`,
+ *   `solubility.not-positive`,
  *   `solubility.out-of-reach` (target not reached in 40 washes, displacement with less than the cake holds)
  * @source dilution of the retained liquor: residue = c V(ret) (V(ret) / (V(ret) + V))^n
  * @category Washing
@@ -191,6 +193,9 @@ function productLost(request: WashRequest, total: Quantity): { lost: Quantity | 
  * washPlan({ dryCakeMass: "25 g", retainedLiquorPerGram: "2 mL/g", saltConcentration: "117 g/L", washVolume: "250 mL", targetResidue: "0.2 %" }).washes // => 3
  */
 export function washPlan(request: WashRequest): WashPlan {
+  needRecord(request, "request");
+  needChoice(request.method, "method", ["decantation", "displacement"]);
+  if (request.product !== undefined) needRecord(request.product, "product");
   const dryCake = positiveMass(request.dryCakeMass, "dryCakeMass", "m(cake)", "dry mass of the cake");
   const retained = retainedVolumeOf(request, dryCake);
   const wash = positive(expectDimension(request.washVolume, "volume", "washVolume"), "washVolume").named({
