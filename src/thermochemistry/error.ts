@@ -7,6 +7,7 @@ export type ThermochemistryErrorCode =
   | "thermochemistry.not-positive"
   | "thermochemistry.outside-range"
   | "thermochemistry.missing-option"
+  | "thermochemistry.bad-option"
   | "thermochemistry.conflicting-options";
 
 /**

@@ -6,6 +6,7 @@ import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, quantity, sum } from "../quantity";
 import { saltIons } from "../solubility/ions";
+import { needRecord, needTextOption } from "./argument";
 import { FORMATION, type FormationRow, type SubstanceState } from "./data/enthalpies";
 import { ThermochemistryError } from "./error";
 
@@ -175,7 +176,7 @@ function unitsIn(formula: Formula, ions: readonly string[]): number | undefined 
  *   the bench meets
  * @param options - `state` and `form` (part of the form's name, such as `"quartz"`), instead of the phase
  * @returns enthalpy in kJ/mol at 298.15 K and 1 bar with standard uncertainty; a dissolved salt or strong acid as its ions
- * @throws {ThermochemistryError} `thermochemistry.no-data`
+ * @throws {ThermochemistryError} `thermochemistry.no-data`, `thermochemistry.bad-option`
  * @source Wagman et al., The NBS Tables of Chemical Thermodynamic Properties (1982), and as each row says
  * @category Heat
  * @example
@@ -186,6 +187,9 @@ export function formationEnthalpy(
   formula: string | Formula,
   options: { readonly state?: SubstanceState; readonly form?: string } = {},
 ): FormationEnthalpy {
+  needRecord(options, "options");
+  needTextOption(options.state, "state");
+  needTextOption(options.form, "form");
   const read = formula instanceof Formula ? formula : parseFormula(formula);
   const found = findFormation(read, options.state ?? stateOf(read), options.form);
   if (found !== undefined) return found;

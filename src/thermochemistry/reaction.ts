@@ -5,6 +5,7 @@ import { BalancedEquation, balance } from "../equation";
 import { Formula, parseFormula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { apply, expectDimension, isQuantity, type NumberLike, type Quantity, quantity, sum } from "../quantity";
+import { needRecord, needTextOption } from "./argument";
 import type { SubstanceState } from "./data/enthalpies";
 import { ThermochemistryError } from "./error";
 import { type FormationEnthalpy, findFormation, formationEnthalpy, noData, stateOf, withoutPhase } from "./formation";
@@ -54,7 +55,7 @@ function lookUp<T>(table: Readonly<Record<string, T>> | undefined, formula: Form
  * @param options - states and polymorphs by formula
  * @returns kJ/mol of reaction with standard uncertainty, negative when heat is given off, and each term with its source
  * @throws {ThermochemistryError} `thermochemistry.no-data` listing every species without a figure,
- *   `thermochemistry.not-an-equation`
+ *   `thermochemistry.not-an-equation`, `thermochemistry.bad-option`
  * @throws {EquationError} when the equation cannot be read or balanced
  * @source Hess's law over the tables named by each term
  * @category Heat
@@ -64,6 +65,13 @@ function lookUp<T>(table: Readonly<Record<string, T>> | undefined, formula: Form
 export function reactionEnthalpy(equation: string | BalancedEquation, options: EnthalpyOptions = {}): ReactionEnthalpy {
   if (typeof equation !== "string" && !(equation instanceof BalancedEquation)) {
     throw new ThermochemistryError("thermochemistry.not-an-equation", "give the equation as text, or balanced");
+  }
+  needRecord(options, "options");
+  for (const name of ["states", "forms"] as const) {
+    const table = options[name];
+    if (table === undefined) continue;
+    needRecord(table, name);
+    for (const [formula, value] of Object.entries(table)) needTextOption(value, `${name}[${formula}]`);
   }
   const balanced = typeof equation === "string" ? balance(equation) : equation;
   const species = [

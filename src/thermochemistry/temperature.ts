@@ -7,7 +7,7 @@ import {
   type TemperatureLike,
   vapourPressureOfWater,
 } from "../amount";
-import { type Formula, molarMass } from "../formula";
+import { Formula, molarMass, parseFormula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import {
   apply,
@@ -18,6 +18,7 @@ import {
   type SpecificHeatCapacityText,
 } from "../quantity";
 import { solidChanges } from "../solubility";
+import { needListOption, needRecord } from "./argument";
 import { ThermochemistryError } from "./error";
 
 /** What `temperatureRise` needs to know. */
@@ -86,6 +87,7 @@ function positiveOf(like: QuantityLike, dimension: string, argument: string): Qu
 function hydrateWarnings(hydrates: readonly (string | Formula)[], end: number): string[] {
   return hydrates.flatMap((hydrate) => {
     let changes: ReturnType<typeof solidChanges>;
+    if (!(hydrate instanceof Formula)) parseFormula(hydrate);
     try {
       changes = solidChanges(hydrate);
     } catch {
@@ -107,13 +109,15 @@ const sameSolid = (a: string, b: string): boolean => molarMass(a).compare(molarM
  *   (default 4.0 ± 0.18 J/(g K), water and moderate salt solutions); start temperature
  * @returns rise, end temperature, and whether it would boil or freeze
  * @throws {ThermochemistryError} `thermochemistry.missing-option`, `thermochemistry.conflicting-options`,
- *   `thermochemistry.not-positive`
+ *   `thermochemistry.not-positive`, `thermochemistry.bad-option`
  * @source heat balance; heat capacity of water: general physics, spread for salt solutions common practice
  * @category Heat
  * @example
  * temperatureRise({ heat: "-42 kJ", mass: "1 kg", heatCapacity: "4.2 J/(g K)", start: "20 °C" }).end?.toString() // => "30 °C"
  */
 export function temperatureRise(request: TemperatureRiseRequest): TemperatureRise {
+  needRecord(request, "request");
+  needListOption(request.hydrates, "hydrates");
   const heat = heatOf(request);
   const mass = positiveOf(request.mass, "mass", "mass").named({ symbol: "m", label: "mass of the batch" });
   const assumptions = ["no heat is lost to the vessel or the room"];
@@ -195,7 +199,8 @@ const EVAPORATION = { value: "44.01", unit: "kJ/mol", standardUncertainty: "0.04
  *
  * @param request - amount of dry gas, temperature of the batch (0 to below 100 °C), pressure (default 101.325 kPa)
  * @returns amount and mass of water, and the heat its evaporation takes
- * @throws {ThermochemistryError} `thermochemistry.not-positive`, `thermochemistry.outside-range` when the batch boils
+ * @throws {ThermochemistryError} `thermochemistry.not-positive`, `thermochemistry.missing-option`,
+ *   `thermochemistry.bad-option`, `thermochemistry.outside-range` when the batch boils
  * @throws {AmountError} `amount.outside-range` below 0 or above 100 °C
  * @source Dalton's law with the vapour pressure of water; evaporation 44.0 kJ/mol from the NBS tables
  * @category Heat
@@ -207,6 +212,7 @@ export function waterSweptByGas(request: {
   readonly temperature: TemperatureLike;
   readonly pressure?: PressureLike;
 }): SweptWater {
+  needRecord(request, "request");
   const gas = positiveOf(request.gas, "amount of substance", "gas").named({
     symbol: "n(gas)",
     label: "dry gas given off",
