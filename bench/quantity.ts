@@ -1,6 +1,8 @@
 // Quantities against bare decimals doing the same sums on the same 20 000 distinct inputs: what the unit, the exactness
 // and the graph cost. Every pass is also checked: the printed results must agree.
 import { fileURLToPath } from "node:url";
+import { setFlagsFromString } from "node:v8";
+import { runInNewContext } from "node:vm";
 import { Decimal } from "decimal.js";
 import { explain, type Quantity, quantity } from "../src/quantity";
 import { heading, inFreshProcesses, interleaved, line } from "./harness";
@@ -9,6 +11,22 @@ const N = 20_000;
 const masses = Array.from({ length: N }, (_, i) => `${((i * 7919) % 90_000) + 10_000}`.replace(/(\d{2})$/, ".$1"));
 const percents = Array.from({ length: N }, (_, i) => `${50 + ((i * 31) % 500) / 10}`);
 const molar = Array.from({ length: N }, (_, i) => `${100 + ((i * 104_729) % 400_000) / 1000}`);
+
+/** Bytes kept for each operation after its result is dropped: the graph must die with it. */
+function retained(): number {
+  setFlagsFromString("--expose-gc");
+  const collect = runInNewContext("gc") as () => void;
+  const base = quantity("1.0(1) g");
+  const churn = (): void => {
+    for (let i = 0; i < N; i++) base.times(`${1 + (i % 97) / 7}`.slice(0, 6)).plus("1 g").standardUncertainty;
+  };
+  churn();
+  collect();
+  const before = process.memoryUsage().heapUsed;
+  for (let round = 0; round < 5; round++) churn();
+  collect();
+  return (process.memoryUsage().heapUsed - before) / (5 * N);
+}
 
 function measure(): Record<string, number> {
   const texts = masses.map((m) => `${m} g`);
@@ -52,13 +70,15 @@ function measure(): Record<string, number> {
     N,
     7,
   );
-  return times;
+  return { ...times, retained: retained() };
 }
 
 const result = inFreshProcesses(fileURLToPath(import.meta.url), measure);
 if (result !== undefined) {
   heading("quantity: 20 000 distinct inputs, median of 5 processes");
-  for (const [name, ns] of Object.entries(result)) line(name, ns, "ns");
+  const { retained: bytes, ...times } = result;
+  for (const [name, ns] of Object.entries(times)) line(name, ns, "ns");
+  line("bytes kept for each dropped operation", bytes!, "B", 1);
   const ratio = (a: string, b: string): number => result[a]! / result[b]!;
   line("multiply / bare decimal", ratio("quantity multiply", "decimal multiply"), "x", 3);
   line("divide / bare decimal", ratio("quantity divide", "decimal divide"), "x", 3);
