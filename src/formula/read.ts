@@ -19,6 +19,7 @@
 //   e-  e⁻  2e-                      electron
 //   NaCl(aq)  (s) (l) (g) (cr)       phase, last
 //   H<sub>2</sub>O  \mathrm{H_{2}O}  our own HTML and LaTeX (markup.ts)
+import { kindOf } from "../element/argument";
 import { ELEMENT_COUNT, NUCLIDE_BASE, symbolAt, symbolTable } from "../element/symbols";
 import { codePointName } from "../foundation/error";
 import {
@@ -610,9 +611,10 @@ class Reader {
         details: { variable: name },
       });
     }
-    const value = ratioFromText(String(given).trim());
+    const written = typeof given === "object" ? kindOf(given) : String(given);
+    const value = ratioFromText(written.trim());
     if (value === undefined || value.n <= 0) {
-      this.fail("formula.unknown-number", `${name} = ${String(given).slice(0, 40)} is not a positive number`, at, {
+      this.fail("formula.unknown-number", `${name} = ${written.slice(0, 40)} is not a positive number`, at, {
         details: { variable: name },
       });
     }

@@ -5,6 +5,7 @@ import { Formula, parseFormula } from "../formula";
 import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type Quantity, quantity } from "../quantity";
+import { needChoice } from "./argument";
 import { GASES, type GasRow } from "./data/gases";
 import { SolubilityError } from "./error";
 import { cubicAt, monotoneSlopes } from "./monotone";
@@ -45,7 +46,7 @@ function valueAt(row: GasRow, celsius: number): string {
  * @param temperature - within the row, at most 0 to 40 °C
  * @param pressure - what is 101.325 kPa: the gas with its water vapour (`"total"`, default) or the gas alone
  * @returns grams per 100 g water with standard uncertainty; gas that has reacted with the water is counted
- * @throws {SolubilityError} `solubility.no-data`, `solubility.outside-range`
+ * @throws {SolubilityError} `solubility.no-data`, `solubility.outside-range`, `solubility.bad-option`
  * @source each row of the table names its own
  * @category Solubility
  * @example
@@ -56,22 +57,19 @@ export function gasSolubility(
   temperature: TemperatureLike,
   pressure: GasPressureBasis = "total",
 ): GasSolubility {
+  needChoice(pressure, "pressure", ["total", "partial"]);
   const formula = gas instanceof Formula ? gas : parseFormula(gas);
   const rows = GASES.filter((row) => parseFormula(row.gas).hasSameComposition(formula));
   const row = rows.find((candidate) => candidate.pressure === pressure);
   if (row === undefined) {
-    throw new SolubilityError(
-      "solubility.no-data",
-      `no solubility of ${formula} as a gas (${String(pressure)} pressure)`,
-      {
-        input: formula.toString(),
-        position: 0,
-        hint:
-          rows.length === 0
-            ? `known: ${[...new Set(GASES.map((g) => g.gas))].join(", ")}`
-            : `known: ${rows[0]!.pressure} pressure`,
-      },
-    );
+    throw new SolubilityError("solubility.no-data", `no solubility of ${formula} as a gas (${pressure} pressure)`, {
+      input: formula.toString(),
+      position: 0,
+      hint:
+        rows.length === 0
+          ? `known: ${[...new Set(GASES.map((g) => g.gas))].join(", ")}`
+          : `known: ${rows[0]!.pressure} pressure`,
+    });
   }
   const celsius = expectDimension(temperature, "temperature", "temperature").in("°C").toNumber();
   const [from, to] = [row.points[0]![0], row.points.at(-1)![0]];

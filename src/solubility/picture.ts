@@ -173,7 +173,8 @@ function workingPoints(points: readonly WorkingPoint[], frame: Frame, path: bool
  * @param picture - one to four salts of the table; points of a plan, joined as a path if wanted; size in pixels
  * @returns a complete `<svg>` with title and description, without scripts, styles or outside references
  * @throws {SolubilityError} `solubility.bad-option`, `solubility.no-data`, `solubility.too-many` for more than four
- *   salts, `solubility.missing-option` for none, `solubility.out-of-reach` for a size or point that cannot be drawn
+ *   salts or 1000 points, `solubility.missing-option` for none, `solubility.out-of-reach` for a size or point that
+ *   cannot be drawn
  * @category Pictures
  * @example
  * drawSolubility({ formulas: ["KNO3", "NaCl"] }).startsWith("<svg ") // => true

@@ -1,5 +1,7 @@
 // How much liquor a filter cake holds, by kind of solid: planning values with their spread, shown as the assumption they
 // are. Common practice, no source.
+
+import { shown } from "../element/argument";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, quantity } from "../quantity";
 import { needChoice } from "./argument";
@@ -38,9 +40,9 @@ export function retainedLiquor(
   kind: KindOfSolid,
   filter: "suction" | "gravity" = "suction",
 ): Quantity<"specific volume"> {
-  const range = Object.hasOwn(RETAINED, kind) ? RETAINED[kind] : undefined;
+  const range = typeof kind === "string" && Object.hasOwn(RETAINED, kind) ? RETAINED[kind] : undefined;
   if (range === undefined) {
-    throw new SolubilityError("solubility.missing-option", `no planning value for '${String(kind)}'`, {
+    throw new SolubilityError("solubility.missing-option", `no planning value for ${shown(kind)}`, {
       hint: `one of: ${Object.keys(RETAINED).join(", ")}; or give retainedLiquorPerGram`,
     });
   }
