@@ -142,6 +142,19 @@ export const twin =
   (...args) =>
     attempt(() => run(...args));
 
+/**
+ * A value of any kind as text for a message: what cannot become text is told by its kind.
+ *
+ * @internal
+ */
+export function shownValue(value: unknown): string {
+  try {
+    return String(value);
+  } catch {
+    return typeof value;
+  }
+}
+
 /** `U+2009` and the like, for naming a character that cannot be told by eye. */
 export function codePointName(character: string): string {
   return `U+${character.codePointAt(0)!.toString(16).toUpperCase().padStart(4, "0")}`;

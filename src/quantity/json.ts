@@ -1,5 +1,7 @@
 // A quantity as plain data and back. The graph is not carried along: what comes back is an input with the same value,
 // unit, uncertainty, label and source.
+
+import { shownValue } from "../foundation/error";
 import { uncertaintyOf } from "./budget";
 import { QuantityError } from "./error";
 import type { Node } from "./graph";
@@ -61,7 +63,7 @@ export function checkRecord(data: unknown): QuantityRecord {
   if (typeof data !== "object" || data === null) throw bad("no object");
   const record = data as Partial<Record<keyof QuantityRecord, unknown>>;
   if (record.type !== "quantity") throw bad("type is not 'quantity'");
-  if (record.schema !== QUANTITY_SCHEMA) throw bad(`schema ${String(record.schema)} is not ${QUANTITY_SCHEMA}`);
+  if (record.schema !== QUANTITY_SCHEMA) throw bad(`schema ${shownValue(record.schema)} is not ${QUANTITY_SCHEMA}`);
   for (const field of ["value", "unit"] as const) {
     if (typeof record[field] !== "string") throw bad(`${field} is no text`);
   }
@@ -72,7 +74,7 @@ export function checkRecord(data: unknown): QuantityRecord {
     record.distribution !== undefined &&
     !["normal", "rectangular", "triangular"].includes(record.distribution as string)
   ) {
-    throw bad(`distribution '${String(record.distribution)}'`);
+    throw bad(`distribution '${shownValue(record.distribution)}'`);
   }
   for (const field of ["degreesOfFreedom", "decimals"] as const) {
     if (record[field] !== undefined && typeof record[field] !== "number") throw bad(`${field} is no number`);

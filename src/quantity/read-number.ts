@@ -1,4 +1,5 @@
 // Reading a plain decimal number as an exact fraction: digits, one point, an exponent. Nothing else is a number here.
+import { shownValue } from "../foundation/error";
 import { QuantityError } from "./error";
 import { powerOfTen, type Rational } from "./rational";
 
@@ -74,7 +75,7 @@ export function toRational(value: NumberLike): Rational {
   if (typeof value === "number" && !Number.isFinite(value)) {
     throw new QuantityError("quantity.not-a-number", `${value} is not a finite number`);
   }
-  const text = String(value).trim();
+  const text = shownValue(value).trim();
   const solidus = text.indexOf("/");
   if (solidus < 0) return readNumber(text);
   const top = readNumber(text.slice(0, solidus).trim());
