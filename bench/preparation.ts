@@ -1,0 +1,75 @@
+// Plans and runs on distinct inputs: weighings and theory, the plan with every figure looked at, and a run with its verdict;
+// beside JSON.parse of the same requests. Checked in the same pass: theory and yield against bare arithmetic.
+import { fileURLToPath } from "node:url";
+import { type Plan, type PlanRequest, planPreparation, recordRun } from "../src/preparation";
+import { benchSheet } from "../src/sheet";
+import { heading, inFreshProcesses, interleaved, line } from "./harness";
+
+const N = 400;
+
+const request = (i: number): PlanRequest => ({
+  equation: "ZnSO4 + Na2CO3 + H2O -> Zn5(CO3)2(OH)6 + Na2SO4 + CO2",
+  product: "Zn5(CO3)2(OH)6",
+  materials: [
+    { name: "zinc", form: "ZnSO4·7H2O", assay: "98 %", pack: { size: "1 kg", price: "8.90 EUR" } },
+    { name: "soda", form: "Na2CO3·10H2O", excess: "5 %", pack: { size: "1 kg", price: "2.40 EUR" } },
+  ],
+  scale: { material: "zinc", portion: `${(200 + ((i * 7919) % 1000) / 10).toFixed(1)} g` as "200.0 g" },
+});
+
+/** Looks at every figure of a plan. */
+function whole(plan: Plan): number {
+  return (Object.keys(plan) as (keyof Plan)[]).filter((key) => plan[key] !== undefined).length;
+}
+
+function measure(): Record<string, number> {
+  const requests = Array.from({ length: N }, (_, i) => request(i));
+  const texts = requests.map((r) => JSON.stringify(r));
+  const plans = requests.map((r) => planPreparation(r));
+  const M = { zinc: 287.541, basic: 548.96 };
+  const dried = (i: number): `${number} g` => `${60 + (i % 500) / 10} g`;
+  plans.forEach((plan, i) => {
+    const mass = plan.weighings[0]!.portion.in("g").toNumber();
+    const theory = (mass * 0.98 * M.basic) / M.zinc / 5;
+    const own = plan.product.theoreticalYield.in("g").toNumber();
+    if (Math.abs(own / theory - 1) > 1e-4) throw new Error(`theory differs at ${i}: ${own} and ${theory}`);
+    const percent = recordRun(plan, { dried: dried(i) })
+      .percentYield!.in("%")
+      .toNumber();
+    const expected = (100 * (60 + (i % 500) / 10)) / own;
+    if (Math.abs(percent / expected - 1) > 1e-9) throw new Error(`yield differs at ${i}: ${percent} and ${expected}`);
+  });
+  const each = (f: (i: number) => unknown) => () => {
+    for (let i = 0; i < N; i++) f(i);
+  };
+  return interleaved(
+    {
+      "JSON.parse of the request": each((i) => JSON.parse(texts[i]!)),
+      "plan: weighings and theory": each((i) => planPreparation(requests[i]!).product.theoreticalYield.value),
+      "plan, every figure looked at": each((i) => whole(planPreparation(requests[i]!))),
+      "run as weighed, verdict": each(
+        (i) => recordRun(plans[i]!, { weighed: { zinc: `${200 + (i % 97) / 10} g` }, dried: dried(i) }).verdict.length,
+      ),
+      "run with another dry mass only, verdict": each((i) => recordRun(plans[i]!, { dried: dried(i) }).verdict.length),
+      "bench sheet of a plan": each((i) => benchSheet(plans[i]!)),
+    },
+    N,
+    7,
+  );
+}
+
+const result = inFreshProcesses(fileURLToPath(import.meta.url), measure);
+if (result !== undefined) {
+  heading(`preparation: ${N} distinct requests, median of 5 processes, milliseconds each`);
+  const limits: Readonly<Record<string, number>> = {
+    "plan, every figure looked at": 1,
+    "run as weighed, verdict": 2,
+    "run with another dry mass only, verdict": 2,
+  };
+  for (const [name, nanoseconds] of Object.entries(result)) line(name, nanoseconds / 1e6, "ms", limits[name]);
+  line(
+    "whole plan over JSON.parse",
+    result["plan, every figure looked at"]! / result["JSON.parse of the request"]!,
+    "x",
+  );
+}
