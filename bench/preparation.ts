@@ -5,7 +5,7 @@ import { type Plan, type PlanRequest, planPreparation, recordRun } from "../src/
 import { benchSheet } from "../src/sheet";
 import { heading, inFreshProcesses, interleaved, line } from "./harness";
 
-const N = 400;
+const N = 100;
 
 const request = (i: number): PlanRequest => ({
   equation: "ZnSO4 + Na2CO3 + H2O -> Zn5(CO3)2(OH)6 + Na2SO4 + CO2",
@@ -54,13 +54,13 @@ function measure(): Record<string, number> {
       "bench sheet of a plan": each((i) => benchSheet(plans[i]!)),
     },
     N,
-    7,
+    5,
   );
 }
 
-const result = inFreshProcesses(fileURLToPath(import.meta.url), measure);
+const result = inFreshProcesses(fileURLToPath(import.meta.url), measure, 3);
 if (result !== undefined) {
-  heading(`preparation: ${N} distinct requests, median of 5 processes, milliseconds each`);
+  heading(`preparation: ${N} distinct requests, median of 3 processes, milliseconds each`);
   const limits: Readonly<Record<string, number>> = {
     "plan, every figure looked at": 1,
     "run as weighed, verdict": 2,

@@ -1,10 +1,10 @@
 // Everything about a batch that follows from what is put into it. Plan and run are the same sums; a run puts in what was
 // really weighed, and only what is looked at is worked out again.
 import { type Quantity, quantity } from "../quantity";
-import { tryResidual } from "../solubility";
 import { type Account, accountFor } from "./account";
 import { type Candidate, candidatesFor } from "./candidates";
 import { type Cost, costOf } from "./cost";
+import { keptByWater } from "./fate";
 import { type Feed, feedOf, type Liquor, liquorOf } from "./feed";
 import { type Heat, heatOf } from "./heat";
 import { type Dissolved, type Isolation, isolationOf, type WashSchedule, washingOf } from "./isolation";
@@ -116,19 +116,17 @@ function completenessOf(setting: Setting, batch: Batch): Completeness | undefine
     "let a little of the clear liquor stand with a drop of the precipitant: a cloud means that more is needed";
   const { water } = batch.liquor;
   const keptAt = (T: typeof temperature) =>
-    water?.isPositive() === true
-      ? tryResidual({ formula: product.formula, water: water as Quantity<"mass">, temperature: T })
-      : undefined;
+    water?.isPositive() === true ? keptByWater(product.formula, water, T) : undefined;
   // Solubility products are tabulated at 25 °C: near enough for what a precipitate leaves behind, and said.
   const here = keptAt(temperature);
-  const kept = here?.ok === true ? here : keptAt(quantity("25 °C"));
-  if (kept?.ok !== true) return { missing: `what the liquor keeps of ${product.name}`, test };
+  const kept = here ?? keptAt(quantity("25 °C"));
+  if (kept === undefined) return { missing: `what the liquor keeps of ${product.name}`, test };
   const theory = batch.product.theoreticalYield;
   return {
-    dissolved: kept.value.mass,
+    dissolved: kept,
     at: kept === here ? temperature : quantity("25 °C"),
     fallsOut: theory
-      .minus(kept.value.mass)
+      .minus(kept)
       .dividedBy(theory)
       .to("%")
       .named({ symbol: "falls out", label: "least share that falls out", rule: "1 - dissolved / theory" }),

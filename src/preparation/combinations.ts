@@ -3,21 +3,13 @@
 import { quantity } from "../quantity";
 import { type Cautions, cautions, type Incompatibility, type MaterialOfStrength } from "../substance";
 import { PlanError } from "./error";
+import { remembering } from "./lazy";
 import type { Setting } from "./setting";
 
-/** Cautions by the texts they were asked for: the tables do not change, and plans are made again and again. */
-const kept = /* @__PURE__ */ new Map<string, Cautions>();
-const MOST_KEPT = 64;
-
-function lookedUp(texts: readonly (string | MaterialOfStrength)[]): Cautions {
-  const key = JSON.stringify(texts);
-  const before = kept.get(key);
-  if (before !== undefined) return before;
-  const found = cautions(texts);
-  if (kept.size >= MOST_KEPT) kept.delete(kept.keys().next().value!);
-  kept.set(key, found);
-  return found;
-}
+/** Cautions by the texts they were asked for. */
+const remembered = /* @__PURE__ */ remembering<Cautions>(64);
+const lookedUp = (texts: readonly (string | MaterialOfStrength)[]): Cautions =>
+  remembered(JSON.stringify(texts), () => cautions(texts));
 
 /** A material with its strength, where that is a mass fraction. */
 function withStrength({ shelf, form }: Setting["materials"][number]): string | MaterialOfStrength {

@@ -4,6 +4,7 @@ import { cite } from "../foundation";
 import { type Quantity, quantity } from "../quantity";
 import { trySubstance } from "../substance";
 import { DELIQUESCENT, DRYING } from "./data/drying";
+import { remembering } from "./lazy";
 import { sameCore } from "./material";
 
 /** How to dry a product. */
@@ -35,7 +36,11 @@ function rows(): Rows {
 /** Degrees kept below the temperature at which decomposition begins, which moves by tens of degrees. */
 const DISTANCE = "20";
 
-export function dryingOf(product: Formula): Drying {
+const remembered = /* @__PURE__ */ remembering<Drying>(256);
+
+export const dryingOf = (product: Formula): Drying => remembered(product.toString(), () => lookedUp(product));
+
+function lookedUp(product: Formula): Drying {
   const { limits, deliquescent } = rows();
   const runs = deliquescent.some((f) => sameCore(f, product));
   const own = limits.find(({ formula }) => formula.hasSameComposition(product))?.row;

@@ -2,8 +2,9 @@
 import type { TemperatureLike } from "../amount";
 import type { Formula } from "../formula";
 import { type Quantity, quantity } from "../quantity";
-import { solubilityRule, trySolubilityOf } from "../solubility";
+import { solubilityRule, tryResidual, trySolubilityOf } from "../solubility";
 import { isKnownCarbonate } from "./candidates";
+import { remembering } from "./lazy";
 import { nameOfFormula } from "./material";
 
 /** What becomes of a substance in water. */
@@ -51,7 +52,15 @@ function isInsolubleCyanidoferrate(formula: Formula): boolean {
   return COMPLEX_PIGMENTS.test(formula.toString()) && !/Na|K|Ca|Mg|NH4|H/.test(rest);
 }
 
-export function fateOf(formula: Formula, temperature: TemperatureLike): Fate {
+const remembered = /* @__PURE__ */ remembering<Fate>(512);
+
+const keyOf = (temperature: TemperatureLike): string =>
+  typeof temperature === "string" ? temperature : `${temperature.value} ${temperature.unit}`;
+
+export const fateOf = (formula: Formula, temperature: TemperatureLike): Fate =>
+  remembered(`${formula} ${keyOf(temperature)}`, () => judged(formula, temperature));
+
+function judged(formula: Formula, temperature: TemperatureLike): Fate {
   const name = nameOfFormula(formula);
   if (formula.toHill() === "H2O") return { fallsOut: false, perHundredGramsWater: undefined, why: "it is the water" };
   const known = trySolubilityOf(formula, temperature as "20 °C");
@@ -79,4 +88,28 @@ export function fateOf(formula: Formula, temperature: TemperatureLike): Fate {
   if (isInsolubleCyanidoferrate(formula))
     return byRule(true, `${name} is a cyanidoferrate of a heavy metal: insoluble (common practice)`);
   return byRule(undefined, `solubility of ${name}`);
+}
+
+const kept = /* @__PURE__ */ remembering<Quantity | undefined>(256);
+const HUNDRED = "100 g";
+
+/** What an amount of water keeps of a substance, in its own form; undefined where nothing is known. */
+export function keptByWater(
+  formula: Formula,
+  water: Quantity,
+  temperature: Quantity<"temperature">,
+): Quantity<"mass"> | undefined {
+  const perHundred = kept(`${formula} ${temperature.value} ${temperature.unit}`, () => {
+    const found = tryResidual({ formula, water: HUNDRED, temperature });
+    return found.ok ? found.value.mass : undefined;
+  });
+  return perHundred
+    ?.times(water)
+    .dividedBy(quantity(HUNDRED))
+    .to("g")
+    .named({
+      symbol: `m(${nameOfFormula(formula)}, kept)`,
+      label: `${nameOfFormula(formula)} that the water keeps`,
+      rule: "kept = solubility for 100 g of water × water",
+    });
 }

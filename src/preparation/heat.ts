@@ -6,6 +6,7 @@ import { type TemperatureRise, temperatureRise, tryReactionEnthalpy } from "../t
 import type { Account } from "./account";
 import { fateOf } from "./fate";
 import type { Feed } from "./feed";
+import { remembering } from "./lazy";
 import type { Species } from "./material";
 import type { Setting } from "./setting";
 import { isGas } from "./vessel";
@@ -72,6 +73,8 @@ function withStates(setting: Setting, feeds: readonly Feed[]): string | undefine
   return `${write(left)} -> ${write(right)}`;
 }
 
+const remembered = /* @__PURE__ */ remembering<ReturnType<typeof tryReactionEnthalpy>>(128);
+
 export function heatOf(
   setting: Setting,
   account: Account,
@@ -82,7 +85,7 @@ export function heatOf(
   if (equation === undefined) return { missing: "heat of the reaction: crystal water in fractions" };
   if (!setting.wet) return { missing: "heat of the reaction: nothing is mixed in water" };
   if (inThePot === undefined) return { missing: "heat of the reaction: the mass of the batch is not known" };
-  const enthalpy = tryReactionEnthalpy(equation);
+  const enthalpy = remembered(equation, () => tryReactionEnthalpy(equation));
   if (!enthalpy.ok) return { missing: `heat of the reaction: ${enthalpy.error.message.split("\n")[0]}` };
   // The equation may have been reduced to smaller coefficients: heat is per mole of the first species times its share.
   const scale = scaleTo(setting, enthalpy.value.terms[0]!);

@@ -9,7 +9,7 @@ import {
   tryWaterToDissolve,
   type WashPlan,
 } from "../solubility";
-import { fateOf } from "./fate";
+import { fateOf, keptByWater } from "./fate";
 import type { Species } from "./material";
 import type { Setting } from "./setting";
 
@@ -114,8 +114,17 @@ export function washingOf(
     liquorVolume: liquid,
     washVolume: washVolume === undefined ? handyWash(retained) : quantity(washVolume as Quantity),
     targetResidue: residue,
-    product: { formula: product.formula, temperature },
   });
   if (!outcome.ok) return { missing: outcome.error.message.split("\n")[0]! };
-  return { plan: outcome.value, salts: salts.map(({ species }) => species.name), saltMass, retained };
+  const productLost = keptByWater(
+    product.formula,
+    outcome.value.totalWater.times(quantity("1 g/mL")).to("g"),
+    temperature,
+  );
+  return {
+    plan: { ...outcome.value, productLost },
+    salts: salts.map(({ species }) => species.name),
+    saltMass,
+    retained,
+  };
 }

@@ -25,3 +25,15 @@ export function lazily<T extends object>(parts: Parts<T>): T {
 export function partsOf<T extends object>(source: T, keys: readonly (keyof T)[]): Parts<T> {
   return Object.fromEntries(keys.map((key) => [key, () => source[key]])) as unknown as Parts<T>;
 }
+
+/** Answers of a pure function by its key, the oldest forgotten: tables do not change, and plans are made again and again. */
+export function remembering<T>(most: number): (key: string, compute: () => T) => T {
+  const kept = new Map<string, T>();
+  return (key, compute) => {
+    if (kept.has(key)) return kept.get(key)!;
+    const value = compute();
+    if (kept.size >= most) kept.delete(kept.keys().next().value!);
+    kept.set(key, value);
+    return value;
+  };
+}

@@ -2,6 +2,7 @@
 import { tryRedoxAnalysis } from "../equation";
 import type { Formula } from "../formula";
 import { fateOf } from "./fate";
+import { remembering } from "./lazy";
 import type { Species } from "./material";
 import type { Setting } from "./setting";
 
@@ -127,10 +128,16 @@ function digestionOf(kind: ProcedureKind, product: Formula): string | undefined 
   return "let it stand in its liquor 30 minutes to overnight, at 60 to 90 °C if it can be warmed: the grains grow and give up salt (common practice)";
 }
 
+const remembered = /* @__PURE__ */ remembering<ProcedureKind>(128);
+
 export function procedureOf(setting: Setting): Procedure {
   const { request, reactants, products, product } = setting;
   const asked = request.procedure;
-  const kind = asked ?? kindFromEquation(reactants, products, product.formula);
+  const kind =
+    asked ??
+    remembered(`${setting.equation} | ${product.formula}`, () =>
+      kindFromEquation(reactants, products, product.formula),
+    );
   return {
     kind,
     basis: asked === undefined ? "from the equation" : "as asked for",

@@ -1,10 +1,10 @@
 // Reading a dry mass: every explanation that the numbers allow, with its figure, ordered by how well it fits, and what to
 // do next to decide. The trade's order of causes stands behind the weights (bench practice; common practice, no source).
 import { type Quantity, quantity } from "../quantity";
-import { tryResidual } from "../solubility";
 import type { Batch } from "./batch";
 import type { Dryness } from "./dryness";
 import { explanationsOfMixUp } from "./explanations";
+import { keptByWater } from "./fate";
 import type { Identity } from "./identity";
 import type { Observed } from "./observations";
 
@@ -93,8 +93,7 @@ function keptByLiquor({ batch, observed }: Evidence): Quantity | undefined {
   const volume = observed.filtrateVolume;
   if (volume !== undefined) {
     const water = volume.dimension === "mass" ? volume : volume.times(quantity("1 g/mL")).to("g");
-    const kept = tryResidual({ formula: product.formula, water, temperature });
-    return kept.ok ? kept.value.mass.named({ symbol: "m(kept)", label: "product kept by the filtrate" }) : undefined;
+    return keptByWater(product.formula, water, temperature);
   }
   const washed = batch.washing !== undefined && "plan" in batch.washing ? batch.washing.plan.productLost : undefined;
   const completeness = batch.completeness;

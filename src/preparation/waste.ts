@@ -2,9 +2,8 @@
 // by-products that may be worth keeping. What may be poured away is never said: the local rules decide.
 import { type Formula, molarMass } from "../formula";
 import { type Quantity, quantity, sum } from "../quantity";
-import { tryResidual } from "../solubility";
 import type { Account, Formed } from "./account";
-import { fateOf } from "./fate";
+import { fateOf, keptByWater } from "./fate";
 import type { Dissolved, WashSchedule } from "./isolation";
 import type { Species } from "./material";
 import { isAcid } from "./procedure";
@@ -101,14 +100,10 @@ export function wasteOf(
   const { product } = setting;
   const kept =
     liquorWater?.isPositive() && fateOf(product.formula, setting.temperature).fallsOut === true
-      ? tryResidual({
-          formula: product.formula,
-          water: liquorWater as Quantity<"mass">,
-          temperature: setting.temperature,
-        })
+      ? keptByWater(product.formula, liquorWater, setting.temperature)
       : undefined;
-  if (kept?.ok) {
-    const n = kept.value.mass.dividedBy(molarMass(product.formula));
+  if (kept !== undefined) {
+    const n = kept.dividedBy(molarMass(product.formula));
     for (const symbol of product.formula.symbols)
       if (!NO_METAL.has(symbol)) add(symbol, n.times(product.formula.count(symbol)));
   }
