@@ -1,4 +1,5 @@
 // A hydrate taken for another: the batch reckoned again with each form the jar may have held.
+import { molarMass } from "../formula";
 import { knownForms } from "../hydrate";
 import { type Quantity, quantity } from "../quantity";
 import { accountFor } from "./account";
@@ -7,6 +8,10 @@ import type { Evidence, Finding } from "./verdict";
 
 /** Farther than this from the middle of what is expected, in half-widths, a form explains nothing. */
 const COVERS = 1;
+
+/** Wider than any uncertainty of a weighing that could matter. */
+const FAR_OVER = 1.2;
+const FAR_UNDER = 0.8;
 
 /** Theory if one material had been another form; undefined where the sums cannot be made. */
 function theoryWith(
@@ -20,17 +25,32 @@ function theoryWith(
   return accountFor(materials, portions, reactants, products).formed[products.indexOf(product)]!.mass;
 }
 
+/** The same in round figures: how the theory changes if one material holds `factor` times as much. */
+function roughRatio({ batch: { account } }: Evidence, index: number, factor: number): number {
+  const times = account.supplied.map((s, i) => s.timesStoichiometric.in("").toNumber() * (i === index ? factor : 1));
+  return Math.min(...times);
+}
+
 export function explanationsOfMixUp(evidence: Evidence): Finding[] {
   const { dry, handlingLoss, batch, observed } = evidence;
   return observed.setting.materials.flatMap((material, index) => {
     if (material.shelf.strength !== undefined || material.form.toHill() === "H2O") return [];
     const others = knownForms(material.form).filter((f) => f.sold && !f.formula.hasSameComposition(material.form));
+    const found = dry.dividedBy(batch.product.theoreticalYield).in("").toNumber();
+    const loss = handlingLoss.in("").toNumber();
     return others.flatMap(({ formula }): Finding[] => {
+      // A form that is far off in round figures is not reckoned exactly.
+      const rough = roughRatio(
+        evidence,
+        index,
+        molarMass(material.form).dividedBy(molarMass(formula)).in("").toNumber(),
+      );
+      if (found > rough * FAR_OVER || found < rough * (1 - loss) * FAR_UNDER) return [];
       const theory = theoryWith(evidence, index, formula);
       // Expected: all of it, down to what handling may take.
       const middle = theory.times(quantity("1").minus(handlingLoss.dividedBy(2)));
       const half = theory.times(handlingLoss).dividedBy(2);
-      const u = dry.minus(theory).standardUncertainty?.toNumber() ?? 0;
+      const u = dry.standardUncertainty?.toNumber() ?? 0;
       const off = Math.abs(dry.minus(middle).in("g").toNumber()) / (half.in("g").toNumber() + 2 * u);
       if (!(off <= COVERS) || theory.compare(batch.product.theoreticalYield) === 0) return [];
       const factor = theory.dividedBy(batch.product.theoreticalYield).to("%");

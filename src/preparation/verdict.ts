@@ -143,13 +143,20 @@ function drying({ dryness, dry }: Evidence): Finding[] {
   ];
 }
 
+/** A mass this much over a theory is over it, where the balance is good to a few percent. */
+const FAR_ABOVE = "130 %";
+const isCoarse = (dry: Quantity): boolean => dry.standardUncertainty?.greaterThan(dry.value.times("0.05")) ?? false;
+
 /** Other formulas for the same metal whose theory covers the mass, handling allowed for. */
 function formulas(evidence: Evidence): Finding[] {
   const { batch, dry, handlingLoss, identity, observed } = evidence;
   const wantedSolid = observed.setting.product.formula;
   return batch.candidates.flatMap((candidate): Finding[] => {
-    if (candidate.wanted || clearlyAbove(dry, candidate.theoreticalYield)) return [];
+    if (candidate.wanted) return [];
     const ratio = dry.dividedBy(candidate.theoreticalYield).to("%");
+    // Far above in round figures is clearly above: uncertainties are worked out only near the line.
+    if (ratio.compare(FAR_ABOVE) > 0 && !isCoarse(dry)) return [];
+    if (clearlyAbove(dry, candidate.theoreticalYield)) return [];
     if (ratio.compare(quantity("1").minus(handlingLoss)) < 0) return [];
     const share = identity?.candidates.find((c) => c.formula === candidate.formula)?.share;
     const hydrate = candidate.formula.split("·")[0] === wantedSolid.toUnicode().split("·")[0];
