@@ -3,7 +3,7 @@
 import { attempt, type Result } from "../foundation/error";
 import type { Plan, Run } from "../preparation";
 import { render, type SheetFormat } from "./document";
-import { SheetError } from "./error";
+import { needOptions, SheetError } from "./error";
 import { planBlocks } from "./plan-blocks";
 import { runBlocks } from "./run-blocks";
 
@@ -25,6 +25,7 @@ import { runBlocks } from "./run-blocks";
  * benchSheet(plan).split("\n")[0] // => "CaCO₃ from de-icer and soda ash"
  */
 export function benchSheet(of: Plan | Run, options: { readonly format?: SheetFormat } = {}): string {
+  needOptions(options);
   const { format = "text" } = options;
   if (format !== "text" && format !== "markdown" && format !== "html") {
     throw new SheetError("sheet.format", `no sheet format '${String(format)}'`, { hint: "text, markdown or html" });

@@ -5,7 +5,7 @@ import type { Plan, Run } from "../preparation";
 import type { Quantity } from "../quantity";
 import { cautions } from "../substance";
 import { type Block, render, type SheetFormat } from "./document";
-import { SheetError } from "./error";
+import { needOptions, SheetError } from "./error";
 import { about, handy, withUncertainty } from "./words";
 
 /** What only the person at the bench knows. */
@@ -51,6 +51,7 @@ function contentOf(of: Plan | Run): string[] {
  * bottleLabel(recordRun(plan, { dried: "19.0 g" }), { date: "1 May" }).split("\n")[0] // => "CaCO₃"
  */
 export function bottleLabel(of: Plan | Run, options: LabelOptions = {}): string {
+  needOptions(options);
   const { format = "text", date = LINE, batch = LINE, owner = LINE } = options;
   if (format !== "text" && format !== "markdown" && format !== "html")
     throw new SheetError("sheet.format", `no sheet format '${String(format)}'`, { hint: "text, markdown or html" });

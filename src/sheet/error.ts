@@ -18,3 +18,11 @@ export class SheetError extends PreparativeError {
     this.name = "SheetError";
   }
 }
+
+/** Refuse options that are no object, before they are taken apart. */
+export function needOptions(options: unknown): void {
+  if (typeof options === "object" && options !== null) return;
+  throw new SheetError("sheet.format", `options must be an object, not ${options === null ? "null" : typeof options}`, {
+    hint: '{ format: "text" }',
+  });
+}
