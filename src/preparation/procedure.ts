@@ -6,18 +6,21 @@ import { remembering } from "./lazy";
 import type { Species } from "./material";
 import type { Setting } from "./setting";
 
+export const PROCEDURES = [
+  "precipitation",
+  "neutralisation",
+  "metal and acid",
+  "displacement",
+  "double salt",
+  "crystallisation",
+  "thermal decomposition",
+  "complex formation",
+  "redox",
+  "other",
+] as const;
+
 /** Kinds of preparation. */
-export type ProcedureKind =
-  | "precipitation"
-  | "neutralisation"
-  | "metal and acid"
-  | "displacement"
-  | "double salt"
-  | "crystallisation"
-  | "thermal decomposition"
-  | "complex formation"
-  | "redox"
-  | "other";
+export type ProcedureKind = (typeof PROCEDURES)[number];
 
 /** The kind, and how the work goes. */
 export interface Procedure {

@@ -7,6 +7,7 @@ import { batchOf } from "./batch";
 import { PlanError } from "./error";
 import { type Material, portionOf, readMaterial, type Species, sameCore, speciesOf } from "./material";
 import type { Room } from "./pace";
+import { PROCEDURES } from "./procedure";
 import type { PlanRequest } from "./request";
 
 /** Everything a plan and its runs compute with. */
@@ -26,9 +27,21 @@ export interface Setting {
   readonly steps: { readonly mass: Quantity; readonly volume: Quantity };
 }
 
+/** Largest headroom or foam factor that is no slip of the pen. */
+const MOST_TIMES = 1000;
+
 export function settingOf(request: PlanRequest): Setting {
   if (typeof request !== "object" || request === null || !Array.isArray(request.materials)) {
     throw new PlanError("plan.request", "a plan needs an equation, a product, materials and a scale");
+  }
+  const { procedure, headroom, foamFactor } = request;
+  if (procedure !== undefined && !PROCEDURES.includes(procedure))
+    throw new PlanError("plan.request", `no procedure is called '${String(procedure)}'`, {
+      hint: PROCEDURES.join(", "),
+    });
+  for (const [name, factor] of Object.entries({ headroom, foamFactor })) {
+    if (factor === undefined || (Number.isFinite(factor) && factor >= 1 && factor <= MOST_TIMES)) continue;
+    throw new PlanError("plan.request", `${name} must be a number from 1 to ${MOST_TIMES}, not ${String(factor)}`);
   }
   const equation = balance(request.equation);
   const reactants = speciesOf(equation.reactants);

@@ -1,0 +1,83 @@
+// Recipes beyond the published table: what is refused, what is said to be unknown, and oddities on cases worked by hand.
+import { checkRecipe, type Quantity, type Recipe, tryCheckRecipe } from "preparative";
+import { describe, expect, it } from "vitest";
+
+const soda: Recipe = {
+  equation: "CuSO4 + Na2CO3 + H2O -> Cu2(OH)2CO3 + Na2SO4 + CO2",
+  product: "Cu2(OH)2CO3",
+  materials: [
+    { form: "CuSO4·5H2O", amount: "50 g" },
+    { form: "Na2CO3", amount: "22.3 g" },
+  ],
+};
+const codes = (recipe: Recipe): string[] => checkRecipe(recipe).findings.map((f) => f.code);
+
+describe("a recipe", () => {
+  it("in order raises nothing: 0.2003 mol of copper, 0.2104 mol of soda", () => {
+    expect(codes(soda)).toEqual([]);
+    expect(checkRecipe(soda).account!.supplied[1]!.timesStoichiometric.in("").toNumber()).toBeCloseTo(1.0507, 3);
+  });
+
+  it("with soda crystals weighed as the anhydrous salt is short of soda: 37 %", () => {
+    const short = { ...soda, materials: [soda.materials[0]!, { form: "Na2CO3·10H2O", amount: "22.3 g" }] };
+    const [finding] = checkRecipe(short).findings;
+    expect(finding!.code).toBe("recipe.precipitant-short");
+    expect((finding!.figure as Quantity).in("%").toNumber()).toBeCloseTo(0.3704 * 105.07, 0);
+  });
+
+  it("whose yield is 156 % has the hydrate in the theory", () => {
+    const wrong: Recipe = {
+      equation: "CuSO4 + NaOH -> Cu(OH)2 + Na2SO4",
+      product: "Cu(OH)2",
+      materials: [
+        { form: "CuSO4·5H2O", amount: "25.0 g" },
+        { form: "NaOH", amount: "8.4 g" },
+      ],
+      // 25.0 g / 249.68 × 97.56 = 9.769 g; as anhydrous salt 15.28 g
+      found: "15.2 g",
+    };
+    expect(codes(wrong)).toEqual(["recipe.impossible-yield", "recipe.hydrate-mix-up"]);
+  });
+
+  it("does not blame lead iodide for too little iodide: more would dissolve it", () => {
+    const iodide: Recipe = {
+      equation: "Pb(NO3)2 + KI -> PbI2 + KNO3",
+      product: "PbI2",
+      materials: [
+        { form: "Pb(NO3)2", amount: "33.12 g" },
+        { form: "KI", amount: "30 g" },
+      ],
+    };
+    expect(codes(iodide)).toEqual([]);
+    expect(checkRecipe(iodide).limiting).toBe("KI");
+  });
+
+  it("says what it does not say", () => {
+    const open: Recipe = { ...soda, materials: [{ form: "CuSO4·5H2O" }, { form: "Na2CO3", amount: "1 pint" }] };
+    const check = checkRecipe(open);
+    expect(check.theoreticalYield).toBeUndefined();
+    expect(check.unknown).toContain("amount of CuSO4·5H2O");
+    expect(check.findings[0]!.code).toBe("recipe.ambiguous-unit");
+    expect(check.findings[0]!.text).toMatch(/0\.4732 L.*0\.5683 L/);
+  });
+
+  it("does not need the copper to be at hand when it is there in excess and short", () => {
+    const short = { ...soda, materials: [soda.materials[0]!, { form: "Na2CO3", amount: "10 g", inExcess: true }] };
+    expect(codes(short)).toContain("recipe.reagent-short");
+  });
+
+  it.each([
+    [{ product: "ZnO" }, "plan.no-such-product"],
+    [{ materials: [{ form: "NaCl", amount: "1 g" }] }, "plan.unmatched-material"],
+    [{ materials: [{ form: [], amount: "1 g" }] }, "plan.request"],
+    [{ materials: [{ form: "CuSO4", amount: "0 g" }] }, "plan.not-positive"],
+    [{ materials: "salt" }, "plan.request"],
+    [{ equation: [] }, "plan.request"],
+    [{ equation: "CuSO4 -> Cu2(OH)2CO3" }, "equation.impossible"],
+    [{ found: "3 mL" }, "quantity.wrong-dimension"],
+    [{ materials: [{ form: "CuSO4", amount: "1 furlong" }] }, "quantity.unknown-unit"],
+  ])("refuses %j with %s", (change, code) => {
+    const outcome = tryCheckRecipe({ ...soda, ...change } as Recipe);
+    expect(outcome.ok ? "no refusal" : outcome.error.code).toBe(code);
+  });
+});

@@ -1,0 +1,46 @@
+import { bottleLabel, type Plan, planPreparation, recordRun } from "preparative";
+import { describe, expect, it } from "vitest";
+
+const plan = planPreparation({
+  equation: "CaCl2 + Na2CO3 -> CaCO3 + NaCl",
+  product: "CaCO3",
+  productName: "chalk <fine>",
+  materials: [
+    { name: "de-icer", form: "CaCl2·2H2O" },
+    { name: "soda ash", form: "Na2CO3", excess: "5 %" },
+  ],
+  scale: { product: "20 g" },
+});
+
+describe("the label of a bottle", () => {
+  it("says what, how much, from what, how dry, and by whom", () => {
+    const text = bottleLabel(recordRun(plan, { dried: ["19.1 g", "19.0 g"] }), { date: "1 May", owner: "A. B." });
+    for (const part of [
+      "CaCO₃",
+      "chalk",
+      "19.000",
+      "constant mass",
+      "assay, estimated",
+      "de-icer, soda ash",
+      "1 May",
+      "A. B.",
+    ])
+      expect(text).toContain(part);
+    expect(text).toMatch(/safety data\s+sheet/);
+    for (const line of text.split("\n")) expect([...line].length).toBeLessThanOrEqual(78);
+  });
+
+  it("warns of a bottle filled too early", () => {
+    expect(bottleLabel(recordRun(plan, { dried: ["25 g", "20 g"] }))).toContain("NOT at constant mass");
+    expect(bottleLabel(recordRun(plan, {}))).toContain("not weighed");
+  });
+
+  it("is written in three formats, escaped", () => {
+    expect(bottleLabel(plan, { format: "html" })).toContain("chalk &lt;fine&gt;");
+    expect(bottleLabel(plan, { format: "markdown" })).toContain("# CaCO₃");
+    expect(() => bottleLabel({} as Plan)).toThrow(expect.objectContaining({ code: "sheet.subject" }));
+    expect(() => bottleLabel(plan, { format: "pdf" as "text" })).toThrow(
+      expect.objectContaining({ code: "sheet.format" }),
+    );
+  });
+});
