@@ -21,7 +21,7 @@ export interface CrystalWater {
 
 const WATER = "H2O";
 /** Most waters a formula unit is given; no known hydrate comes near. */
-const MOST_WATERS = 1000;
+export const MOST_WATERS = 1000;
 
 /**
  * Split a formula into the anhydrous salt and its crystal water.

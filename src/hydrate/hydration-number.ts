@@ -14,7 +14,7 @@ import { type Formula, molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
 import { type Quantity, quantity } from "../quantity";
-import { anhydrousOf, crystalWater, waterContent, withWater } from "./crystal-water";
+import { anhydrousOf, crystalWater, MOST_WATERS, waterContent, withWater } from "./crystal-water";
 import { HydrateError } from "./error";
 import { knownForms } from "./forms";
 
@@ -61,6 +61,16 @@ export interface HeatingExperiment {
 /** The candidates around a number of waters, nearest first. */
 function candidatesFor(salt: Formula, waters: Quantity, weighed: boolean): HydrationCandidate[] {
   const x = waters.in("").toNumber();
+  if (x > MOST_WATERS) {
+    throw new HydrateError(
+      "hydrate.water-count",
+      `${waters.format({ significant: 3 })} waters for each ${salt}: no salt holds so many`,
+      {
+        hint: "check the weighings: most of what was weighed went away on heating",
+        details: { waters: String(waters) },
+      },
+    );
+  }
   // Without an uncertainty of the weighings only the atomic weights speak, and they say nothing about the balance.
   const u = weighed ? waters.standardUncertainty?.toNumber() : undefined;
   const known = knownForms(salt).map((form) => form.waters);

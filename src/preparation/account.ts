@@ -164,8 +164,20 @@ export function reading(value: Quantity, step: Quantity, naming: { symbol: strin
   return quantity({ value: value.in(unit).toString(), unit, halfWidth, distribution: "triangular" }, naming);
 }
 
+/** More steps than any balance or cylinder has. */
+const MOST_STEPS = "1000000000000";
+
 /** A portion rounded to what the instrument can show; refuses one that rounds to nothing. */
 export function roundedTo(step: Quantity, portion: Quantity, name: string): Quantity {
+  if (portion.dividedBy(step).compare(MOST_STEPS) > 0) {
+    throw new PlanError(
+      "plan.scale",
+      `${name}: ${portion.format({ significant: 3 })} is more than any instrument shows in steps of ${String(step)}`,
+      {
+        hint: "plan a smaller batch, or state a coarser balance",
+      },
+    );
+  }
   const steps = portion.dividedBy(step).format({ decimals: 0 });
   if (Number(steps) <= 0) {
     throw new PlanError(

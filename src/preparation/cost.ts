@@ -40,6 +40,11 @@ export function costOf(
       missing.push(lacksPrice(name));
       return;
     }
+    if (typeof pack !== "object" || pack === null) {
+      throw new PlanError("plan.request", `the pack of ${name} is no object`, {
+        hint: '{ size: "1 kg", price: "8.90 EUR" }',
+      });
+    }
     const size = portionOf(pack.size, `pack size of ${name}`, { symbol: `pack(${name})`, label: `pack of ${name}` });
     const price = quantity(pack.price as QuantityLike, {
       symbol: `price(${name})`,

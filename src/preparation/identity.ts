@@ -1,7 +1,7 @@
 // Which of several solids a sample is: by what it loses on ignition, by the acid it takes up, or both together, with the
 // water it may hold beside its formula. Says that it cannot tell where that is the truth.
 import type { MassFractionLike, MassLike } from "../amount";
-import { type Formula, molarMass, parseFormula } from "../formula";
+import { Formula, molarMass, parseFormula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { reading } from "./account";
@@ -143,10 +143,10 @@ function candidatesOf(
   return read.filter(({ formula }, i) => read.findIndex((r) => r.formula.hasSameComposition(formula)) === i);
 }
 
-const formulaIn = (like: string | Formula): Formula => (typeof like === "string" ? parseFormula(like) : like);
+const formulaIn = (like: string | Formula): Formula => (like instanceof Formula ? like : parseFormula(like));
 
 const asCandidate = (one: string | Formula | IgnitionCandidate): IgnitionCandidate =>
-  typeof one === "object" && "formula" in one ? one : { formula: one };
+  typeof one === "object" && one !== null && "formula" in one ? one : { formula: one };
 
 /** The share of water within [0, most] that makes the tests fit best; each test is linear in it. */
 function bestWater(tests: readonly Test[], most: number): number {

@@ -1,7 +1,7 @@
 // A material read and matched to the species of the equation it supplies: by composition, else by what is left without
 // crystal water. Turns what is weighed or measured into moles and back.
 import type { BalancedEquation } from "../equation";
-import { type Formula, molarMass, parseFormula } from "../formula";
+import { Formula, molarMass, parseFormula } from "../formula";
 import { crystalWater } from "../hydrate";
 import { expectDimension, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { PlanError } from "./error";
@@ -189,7 +189,7 @@ function byVolume(shelf: ShelfMaterial, M: Quantity, species: string, strength: 
 /** Read one material and find the reactant it supplies. */
 export function readMaterial(shelf: ShelfMaterial, reactants: readonly Species[]): Material {
   const { name } = shelf;
-  const form = typeof shelf.form === "string" ? parseFormula(shelf.form) : shelf.form;
+  const form = shelf.form instanceof Formula ? shelf.form : parseFormula(shelf.form);
   const species = matching(form, name, reactants);
   if (shelf.strength !== undefined && shelf.assay !== undefined) {
     throw new PlanError("plan.strength", `${name} has both an assay and a strength`, {

@@ -54,6 +54,12 @@ export function settingOf(request: PlanRequest): Setting {
       hint: `the products are ${products.map((s) => s.formula.toString()).join(", ")}`,
     });
   }
+  for (const material of request.materials) {
+    if (typeof material === "object" && material !== null && typeof material.name === "string") continue;
+    throw new PlanError("plan.request", "each material is an object with a name and a form", {
+      hint: '{ name: "washing soda", form: "Na2CO3·10H2O" }',
+    });
+  }
   const names = request.materials.map((m) => m.name);
   const twice = names.find((name, i) => names.indexOf(name) !== i);
   if (twice !== undefined)
@@ -125,6 +131,11 @@ function extentFor(setting: Setting): Quantity {
     if (extents.length === 0)
       throw new PlanError("plan.scale", "nothing says how much there is", { hint: "give `available` for a material" });
     return smallest(extents);
+  }
+  if (typeof scale !== "object" || scale === null) {
+    throw new PlanError("plan.scale", "a plan needs a scale", {
+      hint: '{ product: "50 g" }, { material: "washing soda", portion: "250 g" } or "all"',
+    });
   }
   if ("material" in scale) {
     const material = materials.find((m) => m.shelf.name === scale.material);

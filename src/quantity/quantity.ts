@@ -1,6 +1,6 @@
 // The value of the library: a magnitude with a unit, exact inside, that remembers what it was made from. Immutable and
 // branded by a symbol of the global registry, so that values of two loaded copies still understand each other.
-import { attempt, type Result } from "../foundation/error";
+import { attempt, type Result, shownValue } from "../foundation/error";
 import { needRecord } from "./argument";
 import { uncertaintyOf } from "./budget";
 import { type Dimension, dimensionPower, isNumber, product, quotient, sameExponents } from "./dimension";
@@ -305,7 +305,9 @@ function leaf(
   decimals?: number,
 ): Quantity {
   const dof = naming.degreesOfFreedom ?? Infinity;
-  if (!(dof > 0)) throw new QuantityError("quantity.uncertainty", `degrees of freedom must be positive, not ${dof}`);
+  if (typeof dof !== "number" || !(dof > 0)) {
+    throw new QuantityError("quantity.uncertainty", `degrees of freedom must be positive, not ${shownValue(dof)}`);
+  }
   return make({
     value: add(multiply(value, unit.factor), unit.offset),
     dimension: unit.dimension,

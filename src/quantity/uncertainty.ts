@@ -1,5 +1,6 @@
 // Uncertainty as the guide sets it out: the budget of a result, its covariance with another, effective degrees of
 // freedom, expanded uncertainty, and inputs evaluated from readings or declared correlated (JCGM 100:2008).
+import { shownValue } from "../foundation/error";
 import { needList, needRecord } from "./argument";
 import { covarianceOf, grouped, uncertaintyOf, variances } from "./budget";
 import { QuantityError } from "./error";
@@ -305,10 +306,13 @@ export function correlated<const K extends string>(
     const [a, b, value] = triple;
     const [i, j] = [names.indexOf(a), names.indexOf(b)];
     if (i < 0 || j < 0 || i === j)
-      throw new QuantityError("quantity.correlation", `no pair '${a}' and '${b}' among the inputs`);
+      throw new QuantityError(
+        "quantity.correlation",
+        `no pair '${shownValue(a)}' and '${shownValue(b)}' among the inputs`,
+      );
     const c = toRational(value);
     if (c.n > c.d || -c.n > c.d)
-      throw new QuantityError("quantity.correlation", `r(${a}, ${b}) = ${String(value)} is outside [-1, 1]`);
+      throw new QuantityError("quantity.correlation", `r(${a}, ${b}) = ${shownValue(value)} is outside [-1, 1]`);
     r[i]![j] = c;
     r[j]![i] = c;
   }
