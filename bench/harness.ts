@@ -1,7 +1,10 @@
 // Measuring without fooling ourselves: subject and anchors interleaved in one process, many distinct inputs, medians over
 // several fresh processes, results as ratios. Prints date, commit, runtime and hardware.
 import { execFileSync } from "node:child_process";
+import { mkdtempSync, rmSync } from "node:fs";
 import { cpus } from "node:os";
+import { dirname, join } from "node:path";
+import { buildSync } from "esbuild";
 
 /** Nanoseconds per item of each named task, measured interleaved. */
 export function interleaved(
@@ -41,11 +44,23 @@ export function inFreshProcesses(
     console.log(JSON.stringify(measure()));
     return undefined;
   }
+  // Bundled as a user's program would be: a loader that compiles on the fly wraps every closure, and that is measured too.
+  const bundle = join(mkdtempSync(join(dirname(file), "../node_modules/.bench-")), "bench.mjs");
+  buildSync({
+    entryPoints: [file],
+    outfile: bundle,
+    bundle: true,
+    platform: "node",
+    format: "esm",
+    external: ["esbuild"],
+    logLevel: "error",
+  });
   const runs = Array.from({ length: processes }, () => {
     const env = { ...process.env, PREPARATIVE_BENCH_CHILD: "1" };
-    const out = execFileSync(process.execPath, ["--import", "tsx", file], { env, encoding: "utf8" });
+    const out = execFileSync(process.execPath, [bundle], { env, encoding: "utf8" });
     return JSON.parse(out.trim().split("\n").pop()!) as Record<string, number>;
   });
+  rmSync(dirname(bundle), { recursive: true, force: true });
   return Object.fromEntries(Object.keys(runs[0]!).map((name) => [name, median(runs.map((run) => run[name]!))]));
 }
 

@@ -13,7 +13,7 @@ export const ZERO: Rational = { n: 0n, d: 1n };
 export const ONE: Rational = { n: 1n, d: 1n };
 
 /** Above this size a result is reduced to lowest terms. */
-const REDUCE_ABOVE: bigint = 1n << 256n;
+const REDUCE_ABOVE: bigint = 1n << 1024n;
 /** Above this size a reduced result is rounded to `KEPT_BITS`: only chains of thousands of operations get there. */
 const ROUND_ABOVE: bigint = 1n << 2048n;
 const KEPT_BITS = 512n;
