@@ -22,6 +22,24 @@ const BRAND: unique symbol = /* @__PURE__ */ Symbol.for("preparative.formula/1")
 
 const NO_CELLS = /* @__PURE__ */ new Int32Array(CELLS);
 
+/** Structure and texts of a formula somebody asked for: beside the formula, so that one nobody asks costs nothing. */
+interface Kept {
+  reading?: Reading;
+  ascii?: string;
+  unicode?: string;
+  hill?: string;
+}
+
+const keptOf = /* @__PURE__ */ new WeakMap<object, Kept>();
+
+function keptFor(formula: object): Kept {
+  const before = keptOf.get(formula);
+  if (before !== undefined) return before;
+  const made: Kept = {};
+  keptOf.set(formula, made);
+  return made;
+}
+
 /** A formula as plain data, as `toJSON` gives it. */
 export interface FormulaRecord {
   readonly type: "formula";
@@ -173,7 +191,9 @@ export class Formula {
 
   /** @internal The written structure, read again from the text. */
   reading(): Reading {
-    return readFormula(this.text);
+    const kept = keptFor(this);
+    kept.reading ??= readFormula(this.text);
+    return kept.reading;
   }
 
   /** Symbols in Hill order: carbon, hydrogen, then alphabetical; all alphabetical without carbon. */
@@ -323,12 +343,16 @@ export class Formula {
 
   /** Canonical ASCII: reads back to an equal formula. */
   toString(): string {
-    return asciiText(this.reading());
+    const kept = keptFor(this);
+    kept.ascii ??= asciiText(this.reading());
+    return kept.ascii;
   }
 
   /** With Unicode sub- and superscripts and a middle dot. */
   toUnicode(): string {
-    return unicodeText(this.reading());
+    const kept = keptFor(this);
+    kept.unicode ??= unicodeText(this.reading());
+    return kept.unicode;
   }
 
   /** With `<sub>` and `<sup>`. */
@@ -343,7 +367,9 @@ export class Formula {
 
   /** One run of symbols in Hill order, without groups and dots; charge and phase are kept. */
   toHill(): string {
-    return hillText(this);
+    const kept = keptFor(this);
+    kept.hill ??= hillText(this);
+    return kept.hill;
   }
 
   /** Plain data that survives `JSON.stringify`; {@link formulaFromJSON} brings it back. */
