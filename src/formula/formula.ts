@@ -28,7 +28,16 @@ interface Kept {
   ascii?: string;
   unicode?: string;
   hill?: string;
+  composition?: string;
 }
+
+/** What a Hill text is made from. */
+const countedOf = ({ elementIndices, numerators, denominator, charge }: Formula) => ({
+  elementIndices,
+  numerators,
+  denominator,
+  charge,
+});
 
 const keptOf = /* @__PURE__ */ new WeakMap<object, Kept>();
 
@@ -370,6 +379,13 @@ export class Formula {
     const kept = keptFor(this);
     kept.hill ??= hillText(this);
     return kept.hill;
+  }
+
+  /** @internal Atoms and charge as one text in Hill order, whatever phase is written: the key of tables. */
+  get compositionText(): string {
+    const kept = keptFor(this);
+    kept.composition ??= hillText({ ...countedOf(this), phase: undefined });
+    return kept.composition;
   }
 
   /** Plain data that survives `JSON.stringify`; {@link formulaFromJSON} brings it back. */

@@ -39,8 +39,8 @@ let rowsBySalt: Map<string, HydrateFormsRow> | undefined;
 /** The row of a salt, found by its atoms and not by how they are grouped; the index is made on first use. */
 function rowOf(formula: FormulaLike): HydrateFormsRow | undefined {
   const salt = anhydrousOf(formula);
-  rowsBySalt ??= new Map(HYDRATE_FORMS.map((row) => [formulaOfArgument(row.salt).toHill(), row]));
-  return rowsBySalt.get(salt.toHill());
+  rowsBySalt ??= new Map(HYDRATE_FORMS.map((row) => [formulaOfArgument(row.salt).compositionText, row]));
+  return rowsBySalt.get(salt.compositionText);
 }
 
 const formsByRow = /* @__PURE__ */ new Map<HydrateFormsRow, readonly HydrateForm[]>();

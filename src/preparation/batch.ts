@@ -84,7 +84,7 @@ function dissolvedIn(setting: Setting, account: Account, feeds: readonly Feed[])
     .map((species, i) => ({ species, amount: account.formed[i]!.amount }))
     .filter(
       ({ species }) =>
-        species !== product && species.formula.toHill() !== "H2O" && !isGas(species.formula, setting.wet),
+        species !== product && species.formula.compositionText !== "H2O" && !isGas(species.formula, setting.wet),
     );
   const excess = materials.flatMap(({ species }, i) => {
     const { how } = feeds[i]!;
@@ -164,7 +164,7 @@ export function batchOf(setting: Setting, portions: readonly Quantity[]): Batch 
       gasesOf(
         products.map((species, i) => ({
           formed: account.formed[i]!,
-          hill: species.formula.toHill(),
+          hill: species.formula.compositionText,
           gas: isGas(species.formula, setting.wet),
         })),
         { temperature, pressure },

@@ -67,7 +67,7 @@ export function formulasLike(product: Formula): Formula[] {
 }
 
 function hydratesOf(product: Formula): Formula[] {
-  return product.toHill() === "H2O" ? [] : knownForms(product).map((form) => form.formula);
+  return product.compositionText === "H2O" ? [] : knownForms(product).map((form) => form.formula);
 }
 
 export function candidatesFor(product: Formula, formed: Formed, extra: readonly string[]): Candidate[] {

@@ -23,7 +23,7 @@ function withStrength({ shelf, form }: Setting["materials"][number]): string | M
 /** Cautions for materials and products; refuses materials that must not meet. */
 export function cautionsFor(setting: Setting): Cautions {
   const materials = setting.materials.map(withStrength);
-  const products = setting.products.filter((s) => s.formula.toHill() !== "H2O").map((s) => s.formula.toString());
+  const products = setting.products.filter((s) => s.formula.compositionText !== "H2O").map((s) => s.formula.toString());
   const names = new Set(materials.map((m) => (typeof m === "string" ? m : m.material)));
   const all = lookedUp([...materials, ...products.filter((p) => !names.has(p))]);
   const acknowledged = setting.request.acknowledge ?? [];

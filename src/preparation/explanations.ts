@@ -34,7 +34,7 @@ function roughRatio({ batch: { account } }: Evidence, index: number, factor: num
 export function explanationsOfMixUp(evidence: Evidence): Finding[] {
   const { dry, handlingLoss, batch, observed } = evidence;
   return observed.setting.materials.flatMap((material, index) => {
-    if (material.shelf.strength !== undefined || material.form.toHill() === "H2O") return [];
+    if (material.shelf.strength !== undefined || material.form.compositionText === "H2O") return [];
     const others = knownForms(material.form).filter((f) => f.sold && !f.formula.hasSameComposition(material.form));
     const found = dry.dividedBy(batch.product.theoreticalYield).in("").toNumber();
     const loss = handlingLoss.in("").toNumber();

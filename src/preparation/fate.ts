@@ -62,7 +62,8 @@ export const fateOf = (formula: Formula, temperature: TemperatureLike): Fate =>
 
 function judged(formula: Formula, temperature: TemperatureLike): Fate {
   const name = nameOfFormula(formula);
-  if (formula.toHill() === "H2O") return { fallsOut: false, perHundredGramsWater: undefined, why: "it is the water" };
+  if (formula.compositionText === "H2O")
+    return { fallsOut: false, perHundredGramsWater: undefined, why: "it is the water" };
   const known = trySolubilityOf(formula, temperature as "20 °C");
   if (known.ok) {
     const { perHundredGramsWater } = known.value;

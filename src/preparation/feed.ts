@@ -94,7 +94,7 @@ function waterOfReaction(
   // Reactants written as hydrates that are left over still bring their water into the liquor.
   const unused = materials.map(({ species }, i) => account.supplied[i]!.left.times(species.waters));
   const count = (side: readonly Species[]): bigint =>
-    side.filter((s) => s.formula.toHill() === "H2O").reduce((n, s) => n + s.coefficient, 0n);
+    side.filter((s) => s.formula.compositionText === "H2O").reduce((n, s) => n + s.coefficient, 0n);
   const net = account.extent.times(count(products) - count(reactants));
   return sum([...crystal, ...unused, net])
     .times(M)

@@ -45,7 +45,7 @@ function withStates(setting: Setting, feeds: readonly Feed[]): string | undefine
     for (const species of side) {
       const { formula, coefficient } = species;
       const sign = which === "reactants" ? -1n : 1n;
-      if (formula.toHill() === "H2O") {
+      if (formula.compositionText === "H2O") {
         water += sign * coefficient;
       } else if (isDissolved(species, which)) {
         const waters = species.waters.times(coefficient);
@@ -106,7 +106,7 @@ export function heatOf(
 }
 
 function scaleTo(setting: Setting, term: { readonly stoichiometricNumber: bigint }): Quantity {
-  const first = setting.reactants.find((s) => s.formula.toHill() !== "H2O")!;
+  const first = setting.reactants.find((s) => s.formula.compositionText !== "H2O")!;
   const number = term.stoichiometricNumber < 0n ? -term.stoichiometricNumber : term.stoichiometricNumber;
   return quantity("1").times(first.coefficient).dividedBy(number);
 }

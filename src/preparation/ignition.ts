@@ -27,7 +27,7 @@ export function residueOf(formula: Formula, told: Formula | undefined): Residue 
   const oxide = key === undefined ? undefined : OXIDES.find((one) => one.metal === key);
   if (key !== undefined && oxide !== undefined && leavesOxide(formula, key))
     return { residue: parseFormula(oxide.oxide), condition: oxide.condition };
-  if (formula.toHill() === "H2O") return undefined;
+  if (formula.compositionText === "H2O") return undefined;
   const salt = anhydrousOf(formula);
   return key === undefined || leavesOxide(formula, key)
     ? undefined

@@ -5,6 +5,7 @@ import { Formula, molarMass, parseFormula } from "../formula";
 import { crystalWater } from "../hydrate";
 import { expectDimension, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { PlanError } from "./error";
+import { remembering } from "./lazy";
 import type { Portion, ShelfMaterial } from "./request";
 
 /** A species of the equation with its whole-number coefficient. */
@@ -36,8 +37,10 @@ export interface Material {
   solventIn(portion: Quantity): Quantity | undefined;
 }
 
-/** The formula as it is printed and used in symbols. */
-export const nameOfFormula = (formula: Formula): string => formula.toUnicode();
+/** The formula as it is printed and used in symbols; the phase belongs to the equation, not to the name. */
+export const nameOfFormula = (formula: Formula): string => formula.toUnicode().replace(PHASE, "");
+
+const PHASE = /\((?:s|l|g|aq|cr)\)$/;
 
 export function speciesOf(side: BalancedEquation["reactants"]): Species[] {
   return side.map(({ formula, coefficient }) => ({
@@ -48,17 +51,36 @@ export function speciesOf(side: BalancedEquation["reactants"]): Species[] {
   }));
 }
 
-const isWater = (formula: Formula): boolean => formula.toHill() === "H2O";
+const isWater = (formula: Formula): boolean => formula.compositionText === "H2O";
+
+/** A formula of a request, read once: its texts and its water are then known to every plan that names it again. */
+const readOnce = /* @__PURE__ */ remembering<Formula>(500);
+export const formulaFrom = (like: string | Formula): Formula =>
+  like instanceof Formula
+    ? like
+    : typeof like === "string"
+      ? readOnce(like, () => parseFormula(like))
+      : parseFormula(like);
+
+const rememberedWaters = /* @__PURE__ */ remembering<Quantity>(500);
 
 function watersOf(formula: Formula): Quantity {
-  const waters = isWater(formula) ? "0" : crystalWater(formula).waters.toFraction();
-  return quantity({ value: waters, unit: "" });
+  return rememberedWaters(formula.toString(), () => {
+    const waters = isWater(formula) ? "0" : crystalWater(formula).waters.toFraction();
+    return quantity({ value: waters, unit: "" });
+  });
 }
+
+const rememberedCores = /* @__PURE__ */ remembering<string>(500);
+
+/** Atoms and charge without crystal water. */
+const coreOf = (formula: Formula): string =>
+  rememberedCores(formula.toString(), () => crystalWater(formula).anhydrous.compositionText);
 
 /** Are the two the same substance, or the same salt with another share of crystal water? */
 export function sameCore(a: Formula, b: Formula): boolean {
   if (isWater(a) || isWater(b)) return isWater(a) && isWater(b);
-  return crystalWater(a).anhydrous.hasSameComposition(crystalWater(b).anhydrous);
+  return coreOf(a) === coreOf(b);
 }
 
 function matching(form: Formula, name: string, reactants: readonly Species[]): Species {
@@ -189,7 +211,7 @@ function byVolume(shelf: ShelfMaterial, M: Quantity, species: string, strength: 
 /** Read one material and find the reactant it supplies. */
 export function readMaterial(shelf: ShelfMaterial, reactants: readonly Species[]): Material {
   const { name } = shelf;
-  const form = shelf.form instanceof Formula ? shelf.form : parseFormula(shelf.form);
+  const form = formulaFrom(shelf.form);
   const species = matching(form, name, reactants);
   if (shelf.strength !== undefined && shelf.assay !== undefined) {
     throw new PlanError("plan.strength", `${name} has both an assay and a strength`, {

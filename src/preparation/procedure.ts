@@ -56,7 +56,7 @@ const ACIDS = new Set([
 const anhydrousHill = (formula: Formula): string => formula.toString().split(/[.·]/)[0]!;
 
 export const isAcid = (formula: Formula): boolean =>
-  ACIDS.has(formula.toHill()) || /^(H2C2O4|C2H2O4|H3C6H5O7|C6H8O7)/.test(anhydrousHill(formula));
+  ACIDS.has(formula.compositionText) || /^(H2C2O4|C2H2O4|H3C6H5O7|C6H8O7)/.test(anhydrousHill(formula));
 
 const isMetal = (formula: Formula): boolean => formula.symbols.length === 1 && !NONMETALS.has(formula.symbols[0]!);
 
@@ -64,7 +64,7 @@ const isMetal = (formula: Formula): boolean => formula.symbols.length === 1 && !
 function isBase(formula: Formula): boolean {
   const { symbols } = formula;
   const metal = symbols.some((s) => !NONMETALS.has(s));
-  if (formula.toHill() === "H3N") return true;
+  if (formula.compositionText === "H3N") return true;
   const text = formula.toString();
   return (
     metal && symbols.every((s) => !NONMETALS.has(s) || ["C", "H", "O"].includes(s)) && !/C2O4|COO|C2H3O2/.test(text)
@@ -82,14 +82,14 @@ function kindFromEquation(
   products: readonly Species[],
   product: Formula,
 ): ProcedureKind {
-  const put = reactants.map((s) => s.formula).filter((f) => f.toHill() !== "H2O");
+  const put = reactants.map((s) => s.formula).filter((f) => f.compositionText !== "H2O");
   const got = products.map((s) => s.formula);
   const acid = put.some(isAcid);
   const isComplex = (f: Formula): boolean => /\[/.test(f.toString());
   if (isComplex(product) && !put.some(isComplex)) return "complex formation";
   if (put.some(isMetal) && got.some(isMetal) && got.some((f) => !isMetal(f))) return "displacement";
   if (put.some(isMetal) && acid) return "metal and acid";
-  if (put.filter((f) => f.toHill() !== "O2").length === 1) return "thermal decomposition";
+  if (put.filter((f) => f.compositionText !== "O2").length === 1) return "thermal decomposition";
   const redox = tryRedoxAnalysis(
     `${reactants.map((s) => `${s.coefficient} ${s.formula}`).join(" + ")} -> ${products.map((s) => `${s.coefficient} ${s.formula}`).join(" + ")}`,
   );

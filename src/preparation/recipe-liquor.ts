@@ -35,7 +35,7 @@ export function liquorFindings(recipe: Recipe, { read, account, theoreticalYield
   const salts = account.formed.filter(
     (_, i) =>
       read.products[i] !== read.product &&
-      read.products[i]!.formula.toHill() !== "H2O" &&
+      read.products[i]!.formula.compositionText !== "H2O" &&
       fateOf(read.products[i]!.formula, ROOM).fallsOut === false,
   );
   if (recipe.washed === false && fate.fallsOut === true && salts.length > 0 && theoreticalYield !== undefined) {

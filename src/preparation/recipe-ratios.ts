@@ -227,7 +227,7 @@ const CARBONATES = /^(Na|K|\(?NH4\)?)2CO3$/;
 function turnsBasic({ read }: Reckoned): RecipeFinding[] {
   const metal = normalCarbonate(read.product.formula.toString());
   const precipitant = read.reactants.map((s) =>
-    anhydrousOf(s.formula.toHill() === "H2O" ? "NaCl" : s.formula).toString(),
+    anhydrousOf(s.formula.compositionText === "H2O" ? "NaCl" : s.formula).toString(),
   );
   const kind: CarbonatePrecipitant | undefined = precipitant.some((t) => BICARBONATES.test(t))
     ? "bicarbonate"

@@ -103,7 +103,7 @@ function routeTo(
   equations.slice(1).forEach((equation, i) => {
     const before = speciesOf(equations[i]!.products);
     const pairs = speciesOf(equation.reactants).flatMap((used) => {
-      const made = before.find((s) => sameCore(s.formula, used.formula) && s.formula.toHill() !== "H2O");
+      const made = before.find((s) => sameCore(s.formula, used.formula) && s.formula.compositionText !== "H2O");
       return made === undefined ? [] : [{ used, made }];
     });
     const pair = pairs[0];
@@ -116,7 +116,9 @@ function routeTo(
     const target =
       next === undefined
         ? after.find((s) => s.formula.equals(product.formula))!
-        : after.find((s) => next.reactants.some((r) => sameCore(r.formula, s.formula)) && s.formula.toHill() !== "H2O");
+        : after.find(
+            (s) => next.reactants.some((r) => sameCore(r.formula, s.formula)) && s.formula.compositionText !== "H2O",
+          );
     if (target === undefined) {
       throw new PlanError("plan.request", `step ${i + 3} uses nothing that step ${i + 2} (${equation}) makes`);
     }

@@ -22,7 +22,7 @@ const near = (a: number, b: number, within: number): boolean => Math.abs(a / b -
 /** Other forms the limiting material may have had: the readings of the recipe, and every hydrate known of it. */
 function otherForms({ read, account }: Reckoned): { material: string; form: Formula; other: Formula }[] {
   const m = read.materials.find((one) => one.name === account?.limiting);
-  if (m === undefined || m.material.form.toHill() === "H2O") return [];
+  if (m === undefined || m.material.form.compositionText === "H2O") return [];
   const { form } = m.material;
   const readings = m.readings.slice(1).map((r) => r.material.form);
   const all = [...readings, anhydrousOf(form), ...knownForms(form).map((known) => known.formula)];

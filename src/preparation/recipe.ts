@@ -158,7 +158,7 @@ export interface Reckoned {
   readonly yields: readonly RecipeYield[];
 }
 
-const isWater = (formula: { toHill(): string }): boolean => formula.toHill() === "H2O";
+const isWater = (formula: { readonly compositionText: string }): boolean => formula.compositionText === "H2O";
 
 /** Amount of the product: of the first equation, or through the steps. */
 function amountOfProduct(read: ReadRecipe, account: Account): Quantity {

@@ -1,11 +1,12 @@
 // The frame of a preparation: equation, species, materials, conditions; the scale, and what to weigh for it.
 import { type BalancedEquation, balance } from "../equation";
-import { molarMass, parseFormula } from "../formula";
+import { molarMass } from "../formula";
 import { expectDimension, type Quantity, quantity, smallest } from "../quantity";
 import { reading, roundedTo } from "./account";
 import { batchOf } from "./batch";
 import { PlanError } from "./error";
-import { type Material, portionOf, readMaterial, type Species, sameCore, speciesOf } from "./material";
+import { remembering } from "./lazy";
+import { formulaFrom, type Material, portionOf, readMaterial, type Species, sameCore, speciesOf } from "./material";
 import type { Room } from "./pace";
 import { PROCEDURES } from "./procedure";
 import type { PlanRequest } from "./request";
@@ -30,6 +31,9 @@ export interface Setting {
 /** Largest headroom or foam factor that is no slip of the pen. */
 const MOST_TIMES = 1000;
 
+/** Equations of requests, balanced once: a plan is made again and again with other masses. */
+const balancedOnce = /* @__PURE__ */ remembering<BalancedEquation>(200);
+
 export function settingOf(request: PlanRequest): Setting {
   if (typeof request !== "object" || request === null || !Array.isArray(request.materials)) {
     throw new PlanError("plan.request", "a plan needs an equation, a product, materials and a scale");
@@ -43,10 +47,13 @@ export function settingOf(request: PlanRequest): Setting {
     if (factor === undefined || (Number.isFinite(factor) && factor >= 1 && factor <= MOST_TIMES)) continue;
     throw new PlanError("plan.request", `${name} must be a number from 1 to ${MOST_TIMES}, not ${String(factor)}`);
   }
-  const equation = balance(request.equation);
+  const equation =
+    typeof request.equation === "string"
+      ? balancedOnce(request.equation, () => balance(request.equation))
+      : balance(request.equation);
   const reactants = speciesOf(equation.reactants);
   const products = speciesOf(equation.products);
-  const wanted = parseFormula(request.product);
+  const wanted = formulaFrom(request.product);
   const product =
     products.find((s) => s.formula.hasSameComposition(wanted)) ?? products.find((s) => sameCore(s.formula, wanted));
   if (product === undefined) {

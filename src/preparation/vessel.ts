@@ -59,7 +59,7 @@ const KEPT_BY_WATER = new Set(["ClH", "H3N", "BrH", "HI", "FH"]);
 /** Does this species leave as gas? A phase written in the equation decides; else the lists above. */
 export function isGas(formula: BalancedEquation["reactants"][number]["formula"], wet: boolean): boolean {
   if (formula.phase !== undefined) return formula.phase === "g";
-  const hill = formula.toHill();
+  const hill = formula.compositionText;
   return GASES.includes(hill) && !(wet && KEPT_BY_WATER.has(hill));
 }
 

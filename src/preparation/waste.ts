@@ -143,14 +143,14 @@ function sodaFor(metals: readonly DissolvedMetal[], dissolved: readonly Dissolve
 }
 
 const protons = (formula: Formula): bigint =>
-  ({ H2O4S: 2n, C2H2O4: 2n, C4H6O6: 2n, H3O4P: 3n, C6H8O7: 3n })[formula.toHill() as "H2O4S"] ?? 1n;
+  ({ H2O4S: 2n, C2H2O4: 2n, C4H6O6: 2n, H3O4P: 3n, C6H8O7: 3n })[formula.compositionText as "H2O4S"] ?? 1n;
 
 export function byProductsOf(setting: Setting, account: Account, dissolved: readonly Dissolved[]): ByProduct[] {
   const { products, product, wet, temperature } = setting;
   const mass = (d: Dissolved): Quantity => d.amount.times(molarMass(d.species.formula)).to("g");
   const inLiquor = dissolved.filter((d) => d.amount.isPositive());
   return products.flatMap((species: Species, i): ByProduct[] => {
-    if (species === product || species.formula.toHill() === "H2O") return [];
+    if (species === product || species.formula.compositionText === "H2O") return [];
     const formed = account.formed[i]!;
     if (isGas(species.formula, wet)) return [{ ...formed, where: "gas", worthKeeping: false, why: "it leaves as gas" }];
     const fate = fateOf(species.formula, temperature);

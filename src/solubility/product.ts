@@ -55,11 +55,11 @@ function rowsOf(solid: string | Formula): readonly SolubilityProductRow[] {
     rows = new Map();
     for (const row of SOLUBILITY_PRODUCTS) {
       const solute = soluteOf(row.solid);
-      for (const key of [solute.formula.toHill(), solute.key]) rows.set(key, [...(rows.get(key) ?? []), row]);
+      for (const key of [solute.formula.compositionText, solute.key]) rows.set(key, [...(rows.get(key) ?? []), row]);
     }
   }
   const solute = soluteOf(solid);
-  return rows.get(solute.formula.toHill()) ?? rows.get(solute.key) ?? [];
+  return rows.get(solute.formula.compositionText) ?? rows.get(solute.key) ?? [];
 }
 
 /** @internal */

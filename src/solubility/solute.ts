@@ -23,7 +23,7 @@ export interface Solute {
 const REMEMBERED = 2000;
 const solutes = /* @__PURE__ */ new Map<string, Solute>();
 
-const isWater = (formula: Formula): boolean => formula.charge === 0 && formula.toHill() === "H2O";
+const isWater = (formula: Formula): boolean => formula.charge === 0 && formula.compositionText === "H2O";
 
 /** Composition as text. Not in lowest numbers: acetic acid and glucose hold the same atoms in the same ratio. */
 const keyOf = (formula: Formula): string =>

@@ -50,7 +50,7 @@ export function withoutPhase(formula: Formula): Formula {
   return formula.phase === undefined ? formula : parseFormula(formula.toString().replace(/\((?:s|l|g|aq|cr)\)$/, ""));
 }
 
-const keyOf = (formula: Formula): string => formula.toHill();
+const keyOf = (formula: Formula): string => formula.compositionText;
 
 function rowsOf(formula: Formula): readonly FormationRow[] {
   if (index === undefined) {
@@ -64,7 +64,7 @@ function rowsOf(formula: Formula): readonly FormationRow[] {
   // isomers: the notation decides where it can (CO(NH2)2 is not NH4OCN)
   const same = found.filter((row) => parseFormula(row.formula).equals(formula));
   if (same.length > 0) return same;
-  if (ISOMERS[formula.toHill()]?.test(formula.toString()) === false) return [];
+  if (ISOMERS[formula.compositionText]?.test(formula.toString()) === false) return [];
   return found.length > 0 && found.every((row) => row.formula === found[0]!.formula)
     ? found
     : plausible(found, formula);
@@ -133,7 +133,7 @@ export function findFormation(
 
 /** A dissolved salt or strong acid as its ions. */
 function fromIons(formula: Formula): FormationEnthalpy | undefined {
-  const acid = STRONG_ACIDS[formula.toHill()];
+  const acid = STRONG_ACIDS[formula.compositionText];
   const salt = acid === undefined ? saltIons(formula) : undefined;
   const ions =
     acid ??

@@ -127,7 +127,7 @@ export function solutionEnthalpy(formula: string | Formula): Quantity<"molar ene
   const undissolved = formationEnthalpy(read, stateOf(read) === undefined ? {} : { state: stateOf(read)! });
   const terms = withoutPhase(read).parts.map((part) => {
     const inner = part.formula;
-    const water = inner.toHill() === "H2O";
+    const water = inner.compositionText === "H2O";
     const dissolved = findFormation(inner, water ? "l" : "aq", undefined);
     if (dissolved === undefined) throw noData([`${inner}(aq)`]);
     const { n, d } = part.multiplier;

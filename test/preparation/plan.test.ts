@@ -117,6 +117,18 @@ describe("a plan", () => {
     expect(unpriced.cost.missing).toEqual(["price of soda"]);
   });
 
+  it("plans the same when the equation tells the phases", () => {
+    const phased = planPreparation({
+      ...request,
+      equation: "ZnSO4(aq) + Na2CO3(aq) + H2O(l) -> Zn5(CO3)2(OH)6(s) + Na2SO4(aq) + CO2(g)",
+    });
+    expect(phased.product.theoreticalYield.equals(plan.product.theoreticalYield)).toBe(true);
+    expect(phased.product.formula).toBe(plan.product.formula);
+    expect(phased.liquor.water!.equals(plan.liquor.water!)).toBe(true);
+    expect(phased.gas[0]!.volume.equals(plan.gas[0]!.volume)).toBe(true);
+    expect(phased.candidates.map((c) => c.formula)).toEqual(plan.candidates.map((c) => c.formula));
+  });
+
   it("scales: k times the batch is k times every mass", () => {
     const double = planPreparation({
       ...request,
