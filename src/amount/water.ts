@@ -93,6 +93,19 @@ const KELL_BELOW = 16.87985e-3;
  * densityOfWater("20 °C").format({ decimals: 4 }) // => "0.9982 g/mL"
  */
 export function densityOfWater(temperature: TemperatureLike): Quantity<"density"> {
+  if (typeof temperature !== "string") return kellDensity(temperature);
+  // One temperature written the same way is one constant, whoever asks; a Quantity may carry an uncertainty of its own.
+  const before = densities.get(temperature);
+  if (before !== undefined) return before;
+  const density = kellDensity(temperature);
+  if (densities.size < MOST_DENSITIES) densities.set(temperature, density);
+  return density;
+}
+
+const MOST_DENSITIES = 100;
+const densities = /* @__PURE__ */ new Map<string, Quantity<"density">>();
+
+function kellDensity(temperature: TemperatureLike): Quantity<"density"> {
   const T = liquidWater(temperature);
   const above = (t: number): number => KELL.reduceRight((s, a) => s * t + a, 0);
   const aboveSlope = (t: number): number => KELL.reduceRight((s, a, i) => (i === 0 ? s : s * t + i * a), 0);

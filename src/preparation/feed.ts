@@ -128,8 +128,10 @@ export function liquorOf(
     label: "all water in the liquor",
     rule: "water = added + from crystals and reaction",
   });
+  // What came as a solution and is partly used up cannot fall out of the same water.
+  const thinner = new Set(materials.filter((_, i) => feeds[i]!.how === "solution").map((material) => material.species));
   const substances = dissolved
-    .filter(({ amount }) => amount.isPositive())
+    .filter(({ species, amount }) => amount.isPositive() && !thinner.has(species))
     .map(({ species, amount }) => ({ formula: species.formula, amount }));
   const check =
     substances.length === 0 || !water.isPositive()

@@ -69,7 +69,9 @@ class Value implements Quantity {
   }
 
   to(unit: string): Quantity {
-    return make({ ...this[BRAND], unit: this.matching(unit), decimals: undefined });
+    const { value, dimension, naming, leaf, operation, operands } = this[BRAND];
+    const shown = this.matching(unit);
+    return make({ value, dimension, unit: shown, naming, leaf, decimals: undefined, operation, operands });
   }
 
   private matching(symbol: string): Unit {
@@ -173,12 +175,13 @@ class Value implements Quantity {
   }
 
   named(naming: Naming): Quantity {
-    const node = this[BRAND];
-    const merged = { ...node.naming, ...naming };
+    const { value, dimension, unit, naming: before, leaf, decimals, operation, operands } = this[BRAND];
+    const words = { ...before, ...naming };
     // A leaf keeps its identity and only gains words; a named result becomes a step of its own if it had a name already.
-    if (node.leaf !== undefined || node.naming?.symbol === undefined || naming.symbol === undefined)
-      return make({ ...node, naming: merged });
-    return make({ ...node, naming: merged, operation: SAME, operands: [node] });
+    if (leaf === undefined && before?.symbol !== undefined && naming.symbol !== undefined) {
+      return make({ value, dimension, unit, naming: words, leaf, decimals, operation: SAME, operands: [this[BRAND]] });
+    }
+    return make({ value, dimension, unit, naming: words, leaf, decimals, operation, operands });
   }
 
   format(options?: FormatOptions): string {
