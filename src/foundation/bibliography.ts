@@ -28,12 +28,12 @@ const sources = {
     year: 2022,
     where: "Table 1",
     doi: "10.1515/pac-2019-0603",
-    access: "two open transcriptions of Table 1, compared digit by digit",
+    access: "two open copies of Table 1, compared digit by digit",
   },
   ciaaw2024: {
     title: "Standard atomic weights of 2024, Commission on Isotopic Abundances and Atomic Weights",
     year: 2024,
-    access: "transcription of the commission's table; revision of Zr, Gd and Lu",
+    access: "copy of the commission's table; revision of Zr, Gd and Lu",
   },
   nubase2020: {
     title: "The NUBASE2020 evaluation of nuclear physics properties, Chin. Phys. C 45, 030001",
@@ -247,20 +247,19 @@ const sources = {
     title: "CRC Handbook of Chemistry and Physics, Aqueous Solubility of Inorganic Compounds at Various Temperatures",
     edition: "98th",
     year: 2017,
-    access:
-      "public transcript, compared with a second transcript of the 91st ed.; mass % converted to g per 100 g water",
+    access: "public copy, compared with a second copy of the 91st ed.; mass % converted to g per 100 g water",
   },
   crcSolubilityProducts87: {
     title: "CRC Handbook of Chemistry and Physics, Solubility Product Constants",
     edition: "87th",
     year: 2006,
     where: "pp. 8-118 to 8-119",
-    access: "open transcript; computed from free energies of formation for many solids",
+    access: "open copy; computed from free energies of formation for many solids",
   },
   encyclopediaSolubility: {
     title: "Wikipedia, Solubility table",
     year: 2019,
-    access: "public transcript; an unreviewed collection, largely from older handbooks",
+    access: "public copy; an unreviewed collection, largely from older handbooks",
   },
   sds73: {
     title: "IUPAC-NIST Solubility Data Series 73, Metal and Ammonium Formate Systems, J. Phys. Chem. Ref. Data 30, 1",
