@@ -33,7 +33,7 @@ export function sum(list: readonly QuantityLike[], naming?: Naming): Quantity {
     first.unit,
     combination(nodes.map(() => one)),
     nodes,
-    naming,
+    naming && { ...naming },
   );
 }
 
@@ -74,7 +74,7 @@ function chosen(list: readonly QuantityLike[], word: "min" | "max", naming?: Nam
     value,
     dimension,
     unit,
-    naming,
+    naming: naming && { ...naming },
     leaf: undefined,
     decimals,
     operation: choice(word, at),
@@ -140,7 +140,7 @@ export function apply(
       `${nodes.length} operands need as many derivatives, not ${partials.length}`,
     );
   }
-  return operation(si, unit.dimension, unit, evaluated(spec.name, partials), nodes, naming);
+  return operation(si, unit.dimension, unit, evaluated(spec.name, partials), nodes, naming && { ...naming });
 }
 
 /** A function of a pure number, to 40 digits. */

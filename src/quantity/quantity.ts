@@ -33,55 +33,57 @@ const EXACT_NUMBER: Leaf = { variance: undefined, distribution: undefined, degre
 const MAX_POWER = 12;
 
 class Value implements Quantity {
-  readonly [BRAND]: Node;
+  // Private and read through the brand: nothing of the graph lies open on the value, and freezing deep would cost as much
+  // as the arithmetic.
+  readonly #node: Node;
 
   constructor(node: Node) {
-    this[BRAND] = node;
+    this.#node = node;
     Object.freeze(this);
   }
 
+  get [BRAND](): Node {
+    return this.#node;
+  }
+
   get value(): Decimal {
-    const { value, unit } = this[BRAND];
+    const { value, unit } = this.#node;
     return valueIn(value, unit);
   }
   get unit(): string {
-    return this[BRAND].unit.symbol;
+    return this.#node.unit.symbol;
   }
   get dimension(): string {
-    return this[BRAND].dimension.name;
+    return this.#node.dimension.name;
   }
   get symbol(): string | undefined {
-    return this[BRAND].naming?.symbol;
+    return this.#node.naming?.symbol;
   }
   get label(): string | undefined {
-    return this[BRAND].naming?.label;
+    return this.#node.naming?.label;
   }
   get source(): string | undefined {
-    return this[BRAND].naming?.source;
+    return this.#node.naming?.source;
   }
   get standardUncertainty(): Decimal | undefined {
-    const variance = uncertaintyOf(this[BRAND]);
-    return variance === undefined ? undefined : squareRootOf(divide(variance, square(this[BRAND].unit.factor)));
+    const variance = uncertaintyOf(this.#node);
+    return variance === undefined ? undefined : squareRootOf(divide(variance, square(this.#node.unit.factor)));
   }
 
   in(unit: string): Decimal {
-    return valueIn(this[BRAND].value, this.matching(unit));
+    return valueIn(this.#node.value, this.matching(unit));
   }
 
   to(unit: string): Quantity {
-    const { value, dimension, naming, leaf, operation, operands } = this[BRAND];
+    const { value, dimension, naming, leaf, operation, operands } = this.#node;
     const shown = this.matching(unit);
     return make({ value, dimension, unit: shown, naming, leaf, decimals: undefined, operation, operands });
   }
 
   private matching(symbol: string): Unit {
     const unit = readUnit(symbol);
-    const own = this[BRAND].dimension;
-    // A plain fraction may be shown as one of a kind and back; two different kinds never meet.
-    if (
-      unit.dimension !== own &&
-      !(isNumber(unit.dimension) && isNumber(own) && (unit.dimension.kind === "" || own.kind === ""))
-    ) {
+    const own = this.#node.dimension;
+    if (!meets(unit.dimension, own)) {
       throw new QuantityError(
         "quantity.wrong-dimension",
         `${own.name} cannot be given in '${symbol}' (${unit.dimension.name})`,
@@ -96,36 +98,36 @@ class Value implements Quantity {
   }
 
   plus(other: QuantityLike): Quantity {
-    const [a, b] = [this[BRAND], nodeOf(other)];
+    const [a, b] = [this.#node, nodeOf(other)];
     const dimension = sumDimension(a.dimension, b.dimension, "plus");
     const unit = a.dimension === dimension ? a.unit : b.unit;
     return operation(add(a.value, b.value), dimension, unit, SUM, [a, b]);
   }
 
   minus(other: QuantityLike): Quantity {
-    const [a, b] = [this[BRAND], nodeOf(other)];
+    const [a, b] = [this.#node, nodeOf(other)];
     const dimension = sumDimension(a.dimension, b.dimension, "minus");
     const unit = dimension === a.dimension ? a.unit : usualUnit(dimension);
     return operation(subtract(a.value, b.value), dimension, unit, DIFFERENCE, [a, b]);
   }
 
   times(other: QuantityLike | NumberLike): Quantity {
-    const a = this[BRAND];
+    const a = this.#node;
     const factor = exactNumber(other);
     if (factor !== undefined)
-      return operation(multiply(a.value, factor), plainDimension(a), plainUnit(a), scaling(factor), [a]);
+      return operation(multiply(a.value, factor), a.dimension, plainUnit(a), scaling(factor), [a]);
     const b = nodeOf(other as QuantityLike);
     const dimension = product(a.dimension, b.dimension);
     return operation(multiply(a.value, b.value), dimension, resultUnit(dimension, a, b), PRODUCT, [a, b]);
   }
 
   dividedBy(other: QuantityLike | NumberLike): Quantity {
-    const a = this[BRAND];
+    const a = this.#node;
     const factor = exactNumber(other);
     if (factor !== undefined) {
       if (factor.n === 0n) throw divisionByZero();
       const inverse = rational(factor.d, factor.n);
-      return operation(multiply(a.value, inverse), plainDimension(a), plainUnit(a), scaling(inverse), [a]);
+      return operation(multiply(a.value, inverse), a.dimension, plainUnit(a), scaling(inverse), [a]);
     }
     const b = nodeOf(other as QuantityLike);
     if (b.value.n === 0n) throw divisionByZero(b.naming?.label ?? b.naming?.symbol);
@@ -134,12 +136,12 @@ class Value implements Quantity {
   }
 
   negated(): Quantity {
-    const a = this[BRAND];
-    return operation(negate(a.value), plainDimension(a), plainUnit(a), NEGATION, [a]);
+    const a = this.#node;
+    return operation(negate(a.value), a.dimension, plainUnit(a), NEGATION, [a]);
   }
 
   toThePower(exponent: number): Quantity {
-    const a = this[BRAND];
+    const a = this.#node;
     if (!Number.isInteger(exponent) || Math.abs(exponent) > MAX_POWER) {
       throw new QuantityError(
         "quantity.out-of-range",
@@ -152,14 +154,13 @@ class Value implements Quantity {
   }
 
   compare(other: QuantityLike): -1 | 0 | 1 {
-    const [a, b] = [this[BRAND], nodeOf(other)];
-    if (a.dimension !== b.dimension && !(isNumber(a.dimension) && isNumber(b.dimension)))
-      throw mismatch(a.dimension, b.dimension, "compare");
+    const [a, b] = [this.#node, nodeOf(other)];
+    if (!meets(a.dimension, b.dimension)) throw mismatch(a.dimension, b.dimension, "compare");
     return compare(a.value, b.value);
   }
 
   equals(other: QuantityLike): boolean {
-    const [a, b] = [this[BRAND], nodeOf(other)];
+    const [a, b] = [this.#node, nodeOf(other)];
     if (a.dimension !== b.dimension || compare(a.value, b.value) !== 0) return false;
     const [u, v] = [uncertaintyOf(a), uncertaintyOf(b)];
     if (u === undefined || v === undefined) return u === v;
@@ -167,33 +168,33 @@ class Value implements Quantity {
   }
 
   isPositive(): boolean {
-    return this[BRAND].value.n > 0n;
+    return this.#node.value.n > 0n;
   }
 
   isZero(): boolean {
-    return this[BRAND].value.n === 0n;
+    return this.#node.value.n === 0n;
   }
 
   named(naming: Naming): Quantity {
-    const { value, dimension, unit, naming: before, leaf, decimals, operation, operands } = this[BRAND];
+    const { value, dimension, unit, naming: before, leaf, decimals, operation, operands } = this.#node;
     const words = { ...before, ...naming };
     // A leaf keeps its identity and only gains words; a named result becomes a step of its own if it had a name already.
     if (leaf === undefined && before?.symbol !== undefined && naming.symbol !== undefined) {
-      return make({ value, dimension, unit, naming: words, leaf, decimals, operation: SAME, operands: [this[BRAND]] });
+      return make({ value, dimension, unit, naming: words, leaf, decimals, operation: SAME, operands: [this.#node] });
     }
     return make({ value, dimension, unit, naming: words, leaf, decimals, operation, operands });
   }
 
   format(options?: FormatOptions): string {
-    return formatQuantity(this[BRAND], options);
+    return formatQuantity(this.#node, options);
   }
 
   toString(): string {
-    return formatQuantity(this[BRAND]);
+    return formatQuantity(this.#node);
   }
 
   toJSON(): QuantityRecord {
-    return toRecord(this[BRAND]);
+    return toRecord(this.#node);
   }
 }
 
@@ -209,6 +210,10 @@ export const mismatch = (a: Dimension, b: Dimension, verb: string): QuantityErro
   new QuantityError("quantity.wrong-dimension", `cannot ${verb} ${a.name} and ${b.name}`, {
     details: { expected: a.name, received: b.name },
   });
+
+/** May the two be compared and shown as each other? A plain number may stand for any fraction; two kinds never meet. */
+const meets = (a: Dimension, b: Dimension): boolean =>
+  a === b || (isNumber(a) && isNumber(b) && (a.kind === "" || b.kind === ""));
 
 const isTemperature = (d: Dimension): boolean => d.name === "temperature";
 
@@ -238,8 +243,7 @@ function exactNumber(value: QuantityLike | NumberLike): Rational | undefined {
   return isQuantity(value) || "unit" in value ? undefined : toRational(value as NumberLike);
 }
 
-/** A scaled temperature is no point on a scale any more; every other dimension survives scaling. */
-const plainDimension = (a: Node): Dimension => a.dimension;
+/** Unit of a scaled value: a multiple of a temperature is counted from absolute zero, so it is shown in kelvin. */
 const plainUnit = (a: Node): Unit => (a.unit.offset.n === 0n ? a.unit : readUnit("K"));
 
 /** Unit to show a product or quotient in: the operand's own when the other is a pure number, else the usual one. */

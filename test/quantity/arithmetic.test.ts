@@ -43,6 +43,8 @@ describe("arithmetic with dimensions", () => {
   it("keeps fractions of mass, volume and amount apart", () => {
     expect(code(() => quantity("5 % w/w").plus("5 % v/v"))).toBe("quantity.wrong-dimension");
     expect(code(() => quantity("5 % w/w").in("% v/v"))).toBe("quantity.wrong-dimension");
+    expect(code(() => quantity("5 % w/w").compare("5 % v/v"))).toBe("quantity.wrong-dimension");
+    expect(quantity("5 % w/w").compare("5 %")).toBe(0);
     expect(quantity("5 % w/w").in("%").toString()).toBe("5");
     expect(quantity("1").minus("5 % w/w").dimension).toBe("mass fraction");
     expect(quantity("5 % w/w").times("200 g").toString()).toBe("10 g");
@@ -83,6 +85,11 @@ describe("arithmetic with dimensions", () => {
     const q = quantity("12.5(2) g", { label: "jar" });
     expect(Object.isFrozen(q)).toBe(true);
     expect(() => Object.assign(q, { unit: "kg" })).toThrow(TypeError);
+    expect(Reflect.ownKeys(q)).toEqual([]);
+    const words = { label: "both" };
+    const both = sum(["1 g", "2 g"], words);
+    words.label = "changed later";
+    expect(both.label).toBe("both");
     const line = uncertaintyBudget(q)[0]!;
     (line as { input: string }).input = "other";
     expect(uncertaintyBudget(q)[0]!.input).toBe("jar");
