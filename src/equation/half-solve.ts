@@ -4,7 +4,8 @@
 import { elementOf, symbolAt } from "../element/symbols";
 import { type Formula, parseFormula } from "../formula/formula";
 import { Fraction } from "../foundation/fraction";
-import { bigGcd, nullspaceInBigInts } from "./kernel/bareiss";
+import { bigGcd } from "../foundation/gcd";
+import { nullspaceInBigInts } from "./kernel/bareiss";
 import { isNonmetal } from "./oxidation/rules";
 import { oxidationStates } from "./oxidation/states";
 import type { Transition } from "./transitions";

@@ -3,6 +3,7 @@
 // spectators stay out; the halves added up give the net equation.
 import { type Formula, parseFormula } from "../formula/formula";
 import { attempt, type Result } from "../foundation/error";
+import { bigGcd } from "../foundation/gcd";
 import { BalancedEquation } from "./balanced";
 import { Equation } from "./equation";
 import { EquationError } from "./error";
@@ -17,7 +18,6 @@ import {
   type Sum,
 } from "./half-solve";
 import { dissociated } from "./ions";
-import { bigGcd } from "./kernel/bareiss";
 import { toBigInts } from "./kernel/nullspace";
 import { type EquationInput, type EquationOptions, parseEquation } from "./parse";
 import { notRedox } from "./redox";

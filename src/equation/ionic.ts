@@ -2,12 +2,12 @@
 
 import { type Formula, parseFormula } from "../formula/formula";
 import { attempt, type Result } from "../foundation/error";
+import { bigGcd } from "../foundation/gcd";
 import { type BalanceOptions, balance } from "./balance";
 import { BalancedEquation, type BalancedTerm } from "./balanced";
 import { Equation } from "./equation";
 import { EquationError } from "./error";
 import { dissociated } from "./ions";
-import { bigGcd } from "./kernel/bareiss";
 import type { EquationInput } from "./parse";
 
 /**

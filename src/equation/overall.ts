@@ -1,11 +1,12 @@
 // The overall equation of several steps: each step taken so often that what one forms and another uses up cancels.
 import type { Formula } from "../formula/formula";
 import { attempt, type Result } from "../foundation/error";
+import { bigGcd } from "../foundation/gcd";
 import { type BalanceOptions, balance } from "./balance";
 import { BalancedEquation } from "./balanced";
 import { Equation } from "./equation";
 import { EquationError } from "./error";
-import { bigGcd, nullspaceInBigInts } from "./kernel/bareiss";
+import { nullspaceInBigInts } from "./kernel/bareiss";
 import type { EquationInput } from "./parse";
 
 /** Options of `overallEquation`. */

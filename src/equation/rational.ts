@@ -1,14 +1,9 @@
 // Coefficients as written: exact ratios of whole numbers, never a float.
 import { Fraction } from "../foundation/fraction";
-import { bigGcd } from "./kernel/bareiss";
+import { bigGcd } from "../foundation/gcd";
+import { ONE, type Rational } from "../quantity/rational";
 
-/** numerator / denominator in lowest terms, denominator > 0. */
-export interface Rational {
-  readonly n: bigint;
-  readonly d: bigint;
-}
-
-export const ONE: Rational = { n: 1n, d: 1n };
+export { ONE, type Rational };
 
 /** In lowest terms. */
 export function rational(n: bigint, d: bigint): Rational {

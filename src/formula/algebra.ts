@@ -1,10 +1,11 @@
 // Formula algebra on exact counts and on the written structure.
 import { symbolAt } from "../element/symbols";
+import { gcd } from "../foundation/gcd";
 import { FormulaError } from "./error";
 import type { Composition } from "./evaluate";
 import { MAX_COUNT } from "./limits";
 import type { FormulaNode } from "./nodes";
-import { add, gcd, multiply, type Ratio, ratio } from "./ratio";
+import { add, multiply, type Ratio, ratio } from "./ratio";
 import { ratioFromText } from "./read";
 
 /** What is added or taken away. */

@@ -1,8 +1,10 @@
 // From the nodes of a formula to what it holds: exact counts over one common denominator, and the charge.
+
+import { gcd } from "../foundation/gcd";
 import { FormulaError } from "./error";
 import { MAX_COUNT } from "./limits";
 import type { FormulaNode } from "./nodes";
-import { add, gcd, multiply, ONE, type Ratio } from "./ratio";
+import { add, multiply, ONE, type Ratio } from "./ratio";
 
 /** Counts by element or nuclide index, in the order first written: `numerators[i] / denominator`. */
 export interface Composition {

@@ -1,5 +1,6 @@
 // Exact ratios of two safe integers, for subscripts and multipliers. Plain numbers: faster than fraction.js by far, and
 // every step is checked against 2^53, so nothing is ever rounded.
+import { bigGcd, gcd } from "../foundation/gcd";
 import { MAX_COUNT } from "./limits";
 
 /** `numerator / denominator`, in lowest terms, denominator > 0. */
@@ -10,18 +11,12 @@ export interface Ratio {
 
 export const ONE: Ratio = { n: 1, d: 1 };
 
-export function gcd(a: number, b: number): number {
-  while (b !== 0) [a, b] = [b, a % b];
-  return Math.abs(a);
-}
-
 /** In lowest terms, from integers that may lie beyond 2^53; undefined when even the reduced form does. */
 function reduceBig(n: bigint, d: bigint): Ratio | undefined {
-  let [a, b] = [n < 0n ? -n : n, d];
-  while (b !== 0n) [a, b] = [b, a % b];
+  const common = bigGcd(n, d);
   const limit = BigInt(MAX_COUNT);
-  n /= a;
-  d /= a;
+  n /= common;
+  d /= common;
   return n > limit || n < -limit || d > limit ? undefined : { n: Number(n), d: Number(d) };
 }
 

@@ -3,8 +3,8 @@
 // anything wrong) it gives up, cleans its scratch and returns false, and the full reader (read.ts) takes over. It must
 // never read what the full reader refuses or reads otherwise; test/laws holds it to that.
 import { ELEMENT_COUNT, symbolTable } from "../element/symbols";
+import { gcd } from "../foundation/gcd";
 import { MAX_COUNT, MAX_DEPTH } from "./limits";
-import { gcd } from "./ratio";
 
 /**
  * An element with its count in one small integer, `count << CELL_BITS | element`; 0 is no cell. A formula keeps up to

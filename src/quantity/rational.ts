@@ -1,6 +1,7 @@
 // Exact arithmetic on fractions of two bigints: the inside of every quantity. Fractions stay unreduced until they grow,
 // because reducing costs more than it saves on the short chains of a bench calculation.
 
+import { bigGcd } from "../foundation/gcd";
 import { QuantityError } from "./error";
 
 /** A fraction n/d with d > 0, not necessarily in lowest terms. */
@@ -25,16 +26,9 @@ const abs = (x: bigint): bigint => (x < 0n ? -x : x);
 /** Number of bits of |x|, from its hexadecimal length; exact to 4 bits, which is all the rounding below needs. */
 const bits = (x: bigint): bigint => BigInt(abs(x).toString(16).length * 4);
 
-export function gcd(a: bigint, b: bigint): bigint {
-  let x = abs(a);
-  let y = abs(b);
-  while (y !== 0n) [x, y] = [y, x % y];
-  return x;
-}
-
 /** A fraction in lowest terms; past 2048 bits also rounded to 512 (about 154 digits), so that no chain grows without end. */
 export function reduce(a: Rational): Rational {
-  const g = gcd(a.n, a.d);
+  const g = bigGcd(a.n, a.d);
   const n = g > 1n ? a.n / g : a.n;
   const d = g > 1n ? a.d / g : a.d;
   if (d < ROUND_ABOVE && abs(n) < ROUND_ABOVE) return { n, d };

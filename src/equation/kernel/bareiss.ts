@@ -1,17 +1,6 @@
 // Nullspace of an integer matrix in BigInt by Bareiss' fraction-free elimination (Math. Comp. 22, 1968, 565-578): every
 // division is exact and every entry is a minor of the matrix. The path for entries beyond the exact range of doubles.
-
-/** Greatest common divisor of two big integers, never negative. */
-export function bigGcd(a: bigint, b: bigint): bigint {
-  if (a < 0n) a = -a;
-  if (b < 0n) b = -b;
-  while (b !== 0n) {
-    const rest = a % b;
-    a = b;
-    b = rest;
-  }
-  return a;
-}
+import { bigGcd } from "../../foundation/gcd";
 
 /** Divide a vector by the greatest common divisor of its entries. */
 export function primitive(vector: readonly bigint[]): bigint[] {

@@ -3,7 +3,7 @@
 // remainder is taken. What is joined are minors (Cramer's rule), not fractions, which halves the number of primes; the
 // answer leaves only after A x = 0 has been verified exactly, so that neither an unlucky prime nor stopping early can
 // let a wrong one pass.
-import { bigGcd } from "./bareiss";
+import { bigGcd } from "../../foundation/gcd";
 import { gcd } from "./doubles";
 
 /** Products that may be added up before a remainder is due: 2^24 * 2^24 * 32 = 2^53. */

@@ -2,7 +2,7 @@
 // al. 1953) on the nullspace: the free columns give a first simplicial cone, and each further species cuts it. Exact:
 // doubles while products stay below 2^53, big integers after. The work is bounded, because the number of rays can grow
 // exponentially.
-import { bigGcd } from "./bareiss";
+import { bigGcd } from "../../foundation/gcd";
 import { EXACT, gcd } from "./doubles";
 import type { IntegerVector } from "./nullspace";
 import { toBigInts } from "./nullspace";
