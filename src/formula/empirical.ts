@@ -3,6 +3,7 @@
 import { isRecord, kindOf } from "../element/argument";
 import { elementIndexOf } from "../element/symbols";
 import { attempt, type Result } from "../foundation/error";
+import { gcd } from "../foundation/gcd";
 import { type Quantity, type QuantityLike, quantity } from "../quantity";
 import { needNumberOption, needOptions, needTextOption } from "./argument";
 import { FormulaError } from "./error";
@@ -171,14 +172,6 @@ function assemble(parts: readonly Constituent[], counts: readonly number[]): For
   return parseFormula(order.map((i) => `${parts[i]!.name}${counts[i] === 1 ? "" : counts[i]}`).join(""));
 }
 
-function greatestCommon(counts: readonly number[]): number {
-  return counts.reduce((a, b) => {
-    let [x, y] = [a, b];
-    while (y !== 0) [x, y] = [y, x % y];
-    return x;
-  });
-}
-
 interface Scored {
   readonly multiplier: number;
   readonly counts: number[];
@@ -241,7 +234,7 @@ export function empiricalFormula(found: FoundComposition, options: EmpiricalOpti
   const all: Scored[] = [];
   for (let k = 1; k <= most; k += 1) {
     const candidate = score(ratios, relative, k);
-    if (greatestCommon(candidate.counts) > 1) continue; // the same formula as a smaller multiplier
+    if (candidate.counts.reduce(gcd) > 1) continue; // the same formula as a smaller multiplier
     const key = candidate.counts.join(",");
     if (!seen.has(key)) all.push(candidate);
     seen.add(key);
