@@ -1,17 +1,7 @@
 // Distinct inputs for the equation bench: the corpus with elements exchanged inside their family, which keeps an equation
 // balanced, and random matrices of the shapes that equations have. Seeded, so every run sees the same.
 import { CORPUS } from "../test/data/equation-corpus";
-
-/** A seeded generator of numbers in [0, 1) (mulberry32). */
-export function rng(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = Math.imul(state ^ (state >>> 15), state | 1);
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
+import { seeded } from "../test/tools/random";
 
 const FAMILIES = [
   ["Li", "Na", "K", "Rb", "Cs"],
@@ -31,7 +21,7 @@ const VARIANTS = 400;
 
 /** Distinct equation texts, of the lengths that the corpus has. */
 export function equationTexts(count: number, seed = 1): string[] {
-  const random = rng(seed);
+  const random = seeded(seed);
   const found = new Set<string>();
   for (let round = 0; round < VARIANTS && found.size < count; round++) {
     for (const text of CORPUS) {
@@ -73,7 +63,7 @@ export function randomSystem(
 
 /** Systems of the size of textbook equations, each different: 3 to 8 rows, one species more than rows. */
 export function typicalSystems(count: number, seed = 2): BenchMatrix[] {
-  const random = rng(seed);
+  const random = seeded(seed);
   return Array.from({ length: count }, () => {
     const rows = 3 + Math.floor(random() * 6);
     return randomSystem(random, rows, rows + 1, 0.45, 8);

@@ -13,19 +13,19 @@ import { nullspaceModular } from "../src/equation/kernel/modular";
 import { integerNullspace, nullspaceOf } from "../src/equation/kernel/nullspace";
 import { extremeRays } from "../src/equation/kernel/rays";
 import { parseEquation } from "../src/equation/parse";
+import { seeded } from "../test/tools/random";
 import {
   type BenchMatrix,
   bigRows,
   equationTexts,
   plainBareiss,
   randomSystem,
-  rng,
   typicalSystems,
 } from "./equation-inputs";
 import { heading, inFreshProcesses, interleaved, line, median } from "./harness";
 
 const N = 20_000;
-const random = rng(3);
+const random = seeded(3);
 const several = (count: number, make: () => BenchMatrix) => Array.from({ length: count }, make);
 const typical = typicalSystems(N);
 const shapes: Readonly<Record<string, readonly BenchMatrix[]>> = {
@@ -71,7 +71,7 @@ function check(): void {
 
 /** The overflow fuzz: entries to 10^7, so that about half the systems leave the exact doubles. */
 function fuzz(): { systems: number; overflowed: number; wrong: number } {
-  const any = rng(20261125);
+  const any = seeded(20261125);
   let overflowed = 0;
   let wrong = 0;
   for (let round = 0; round < N; round++) {

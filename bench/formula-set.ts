@@ -1,17 +1,7 @@
 // The set the formula benchmark runs on: distinct formulas from a seeded generator, with charges, phases, hydrates,
 // decimals, nested brackets and real ones among them, and an exact reference reading in BigInt.
 import { ATOMIC_WEIGHTS } from "../src/element/data/atomic-weights";
-
-/** A small seeded generator of numbers in [0, 1) (mulberry32). */
-export function seeded(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
+import { seeded } from "../test/tools/random";
 
 /** One formula with what it holds: counts by symbol in units of 1/1000, worked out while it was made. */
 export interface Made {

@@ -2,53 +2,9 @@
 // the library's own errors. The drawer of whole hostile arguments is in hostile.test.ts.
 import * as preparative from "preparative";
 import { describe, expect, it } from "vitest";
+import { HOSTILE } from "./tools/hostile";
 
 type Door = (...args: unknown[]) => { readonly ok: boolean };
-
-const HOSTILE: readonly unknown[] = [
-  undefined,
-  null,
-  true,
-  0,
-  -1,
-  Number.NaN,
-  Number.POSITIVE_INFINITY,
-  1e308,
-  10n ** 400n,
-  "",
-  " ",
-  "g",
-  "-1 g",
-  "0 g",
-  "1e300 g",
-  "1e-300 mol",
-  "5 % w/w",
-  "H2O",
-  "e-",
-  "Fe^3+",
-  "->",
-  "constructor",
-  "__proto__",
-  [],
-  [null],
-  [undefined],
-  ["1 g", "1 mL"],
-  [[]],
-  {},
-  { value: "1", unit: "g" },
-  { value: {}, unit: {} },
-  Symbol("x"),
-  [Symbol("y")],
-  () => 1,
-  new Date(0),
-  new Map([["a", 1]]),
-  "H".repeat(5000),
-  "1e300 mol/L",
-  "1e-300 mol/L",
-  "1e300",
-  "-273.15 °C",
-  "1e300 °C",
-];
 
 /** Door and the arguments of a request it accepts. */
 const REQUESTS: readonly (readonly [name: string, args: readonly unknown[]])[] = [

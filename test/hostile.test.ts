@@ -2,55 +2,7 @@
 // library's own errors, soon, whatever it is given.
 import * as preparative from "preparative";
 import { describe, expect, it } from "vitest";
-
-const HOSTILE: readonly unknown[] = [
-  undefined,
-  null,
-  true,
-  0,
-  -1,
-  Number.NaN,
-  Number.POSITIVE_INFINITY,
-  1e308,
-  10n ** 400n,
-  "",
-  " ",
-  "\u0000",
-  "g",
-  "-1 g",
-  "0 g",
-  "1e300 g",
-  "1e-300 mol",
-  "-300 °C",
-  "5 % w/w",
-  "H2O",
-  "e-",
-  "NaCl(aq)",
-  "Fe^3+",
-  "A -> B",
-  "H2 + O2 -> H2O",
-  "->",
-  "½",
-  "\ud800",
-  "constructor",
-  "__proto__",
-  "((((((((((",
-  "9".repeat(400),
-  "H".repeat(5000),
-  "[".repeat(5000),
-  [],
-  [null],
-  ["1 g", "1 mL"],
-  {},
-  { value: "1", unit: "g" },
-  { value: {}, unit: {} },
-  { type: "quantity" },
-  { toString: () => "H2O" },
-  Symbol("x"),
-  () => 1,
-  new Date(0),
-  new Map([["a", 1]]),
-];
+import { HOSTILE } from "./tools/hostile";
 
 type Door = (...args: unknown[]) => unknown;
 

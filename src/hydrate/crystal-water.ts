@@ -4,7 +4,7 @@
 import { type FormulaLike, formulaOfArgument, inSymbol, type MassLike, positive } from "../amount/argument";
 import { joined, numberText, splitWater } from "../amount/split-water";
 import { type Formula, molarMass, parseFormula } from "../formula";
-import { attempt, type Result } from "../foundation/error";
+import { attempt, type Result, shownValue } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
 import type { Quantity } from "../quantity";
 import { HydrateError } from "./error";
@@ -67,12 +67,12 @@ export type WaterCount = number | bigint | string | Fraction;
 
 function countOf(waters: WaterCount): Fraction {
   const refuse = (): never => {
-    throw new HydrateError("hydrate.water-count", `'${String(waters)}' is no number of waters`, {
+    throw new HydrateError("hydrate.water-count", `'${shownValue(waters)}' is no number of waters`, {
       hint: `give a number from 0 to ${MOST_WATERS}, such as 5, "0.5" or "8/3"`,
-      details: { waters: String(waters) },
+      details: { waters: shownValue(waters) },
     });
   };
-  const text = waters instanceof Fraction ? waters.toFraction() : String(waters).trim();
+  const text = waters instanceof Fraction ? waters.toFraction() : shownValue(waters).trim();
   if (text.length > 40 || !/^\d+(?:\.\d+)?(?:\/\d+)?$/.test(text)) return refuse();
   const [top, bottom] = text.split("/");
   const below = new Fraction(bottom ?? "1");

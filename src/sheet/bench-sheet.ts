@@ -1,6 +1,6 @@
 // The bench sheet: one preparation on paper, so that another person can follow it safely. Every figure is the plan's or
 // the run's own; this room only chooses words, order and digits.
-import { attempt, type Result } from "../foundation/error";
+import { attempt, type Result, shownValue } from "../foundation/error";
 import type { Plan, Run } from "../preparation";
 import { render, type SheetFormat } from "./document";
 import { needOptions, SheetError } from "./error";
@@ -28,7 +28,7 @@ export function benchSheet(of: Plan | Run, options: { readonly format?: SheetFor
   needOptions(options);
   const { format = "text" } = options;
   if (format !== "text" && format !== "markdown" && format !== "html") {
-    throw new SheetError("sheet.format", `no sheet format '${String(format)}'`, { hint: "text, markdown or html" });
+    throw new SheetError("sheet.format", `no sheet format '${shownValue(format)}'`, { hint: "text, markdown or html" });
   }
   if (of?.kind === "plan") return render(planBlocks(of), format);
   if (of?.kind === "run") return render(runBlocks(of), format);

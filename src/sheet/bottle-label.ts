@@ -1,6 +1,6 @@
 // The label of a bottle: what is in it, how much, from what, how sure, how to keep it, and what to mind.
 
-import { attempt, type Result } from "../foundation/error";
+import { attempt, type Result, shownValue } from "../foundation/error";
 import type { Plan, Run } from "../preparation";
 import type { Quantity } from "../quantity";
 import { cautions } from "../substance";
@@ -54,7 +54,7 @@ export function bottleLabel(of: Plan | Run, options: LabelOptions = {}): string 
   needOptions(options);
   const { format = "text", date = LINE, batch = LINE, owner = LINE } = options;
   if (format !== "text" && format !== "markdown" && format !== "html")
-    throw new SheetError("sheet.format", `no sheet format '${String(format)}'`, { hint: "text, markdown or html" });
+    throw new SheetError("sheet.format", `no sheet format '${shownValue(format)}'`, { hint: "text, markdown or html" });
   if (of?.kind !== "plan" && of?.kind !== "run")
     throw new SheetError("sheet.subject", "a label is made from a plan or a run");
   const plan = of.kind === "plan" ? of : of.plan;

@@ -1,16 +1,5 @@
 // Helpers of the kernel tests: seeded random matrices and an independent rank, sharing no code with the library.
 
-/** A seeded generator of numbers in [0, 1) (mulberry32). */
-export function rng(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = Math.imul(state ^ (state >>> 15), state | 1);
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
-
 /** Row by row, a share of the entries filled with whole numbers up to `largest` in magnitude. */
 export function randomMatrix(
   random: () => number,
