@@ -33,17 +33,8 @@ export type FormulaLike = Formula | string;
 /** @internal The formula, read if it is text. */
 export const formulaOfArgument = (like: FormulaLike): Formula => (like instanceof Formula ? like : parseFormula(like));
 
-const symbols = /* @__PURE__ */ new WeakMap<Formula, string>();
-
-/** @internal How a formula stands inside a symbol: `n(ZnSO₄·7H₂O)`. Written once for each formula. */
-export function inSymbol(formula: Formula): string {
-  let text = symbols.get(formula);
-  if (text === undefined) {
-    text = formula.toUnicode();
-    symbols.set(formula, text);
-  }
-  return text;
-}
+/** @internal How a formula stands inside a symbol: `n(ZnSO₄·7H₂O)`. */
+export const inSymbol = (formula: Formula): string => formula.toUnicode();
 
 /** @internal Read an argument of one dimension that must be greater than zero. */
 export function positive<D extends string>(
