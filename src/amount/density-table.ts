@@ -17,31 +17,19 @@ export interface DensityOptions {
   readonly temperature?: TemperatureLike | undefined;
 }
 
-/** How far a table may be from the print, where that is known; other tables by how they came to us. In g/mL. */
-const DOUBT: Readonly<Record<string, string>> = {
-  C12H22O11: "0.002",
-  CH3COOH: "0.0021",
-  H2SO4: "0.0006",
-  H3PO4: "0.0005",
-  HCl: "0.0006",
-  HNO3: "0.0003",
-  KOH: "0.004",
-  NH3: "0.0001",
-  NaOH: "0.0002",
-};
-const DOUBT_BY_KIND = { compiled: "0.0003", computed: "0.00001", memory: "0.001", estimated: "0.01" } as const;
-
-/** @internal Half-width of what a table itself may be off, in g/mL. */
-export const tableDoubt = (row: SolutionDensityRow): string => DOUBT[row.solute] ?? DOUBT_BY_KIND[row.knownAs];
-
 /** A solution shrinks and swells by 0.01 to 0.09 % for each kelvin near room temperature. */
 const EXPANSION = { value: "0.0005", halfWidth: "0.0004", unit: "K^-1" } as const;
 const FARTHEST_KELVIN = 10;
 
-interface Point {
+/** @internal A point of a density curve in plain numbers, for its shape. */
+export interface CurvePoint {
   readonly percent: number;
-  /** Density as a plain number, for the shape of the curve. */
   readonly plain: number;
+  /** Half of the last printed digit. */
+  readonly half: number;
+}
+
+interface Point extends CurvePoint {
   readonly w: Quantity;
   readonly rho: Quantity;
 }
@@ -51,35 +39,58 @@ export interface DensityTable {
   readonly row: SolutionDensityRow;
   readonly formula: Formula;
   readonly points: readonly Point[];
-  readonly doubt: Quantity;
-  /** Doubt at the middle of each segment, made when first needed. */
-  readonly chords: Map<number, Quantity>;
+  /** What another source would say differently; undefined where none is known to. */
+  readonly doubt: Quantity | undefined;
+  /** The segments between the points, each made when first needed. */
+  readonly segments: Segment[];
 }
 
 const tables = /* @__PURE__ */ new Map<SolutionDensityRow, DensityTable>();
 let expansion: Quantity | undefined;
+
+/** What the equation for water is good to near room temperature, in g/mL. */
+const WATER_HALF_WIDTH = 1e-5;
+
+/** Half of the last printed digit: 0.00005 of 1.0054. */
+const halfDigit = (printed: string): string => `5e-${printed.length - printed.indexOf(".")}`;
+
+/** @internal The points of a row in plain numbers, pure water first. */
+export const curveOf = ({ celsius, points }: SolutionDensityRow): CurvePoint[] => [
+  { percent: 0, plain: densityOfWater(`${celsius} °C`).in("g/mL").toNumber(), half: WATER_HALF_WIDTH },
+  ...points.map(([percent, density]) => ({
+    percent: Number(percent),
+    plain: Number(density),
+    half: Number(halfDigit(density)),
+  })),
+];
 
 function prepared(row: SolutionDensityRow): DensityTable {
   const before = tables.get(row);
   if (before !== undefined) return before;
   const formula = formulaOfArgument(row.solute);
   const name = inSymbol(formula);
-  const source = cite(row.source);
-  const water = densityOfWater({ value: row.celsius, unit: "°C" });
-  const points = row.points.map(([percent, density]): Point => {
-    const decimals = density.length - density.indexOf(".") - 1;
+  const curve = curveOf(row);
+  const points = row.points.map(([percent, density, source = row.source], i): Point => {
+    const plain = curve[i + 1]!;
     const rho = quantity(
-      { value: density, unit: "g/mL", halfWidth: `5e-${decimals + 1}` },
-      { symbol: `ρ(${percent} %)`, label: `density of ${percent} % ${name} at ${row.celsius} °C`, source },
+      { value: density, unit: "g/mL", halfWidth: halfDigit(density) },
+      {
+        symbol: `ρ(${percent} %)`,
+        label: `density of ${percent} % ${name} at ${row.celsius} °C`,
+        source: cite(source),
+      },
     );
-    return { percent: Number(percent), plain: Number(density), w: quantity({ value: percent, unit: "% w/w" }), rho };
+    return { ...plain, w: quantity({ value: percent, unit: "% w/w" }), rho };
   });
-  const zero: Point = { percent: 0, plain: water.in("g/mL").toNumber(), w: quantity("0 % w/w"), rho: water };
-  const doubt = quantity(
-    { value: 0, unit: "g/mL", halfWidth: tableDoubt(row) },
-    { symbol: "δ(table)", label: `doubt of the density table of ${name}`, source },
-  );
-  const table: DensityTable = { row, formula, points: [zero, ...points], doubt, chords: new Map() };
+  const zero: Point = { ...curve[0]!, w: quantity("0 % w/w"), rho: densityOfWater(`${row.celsius} °C`) };
+  const doubt =
+    row.doubt === undefined
+      ? undefined
+      : quantity(
+          { value: 0, unit: "g/mL", halfWidth: row.doubt },
+          { symbol: "δ(table)", label: `how far sources differ over ${name} solutions`, source: cite(row.source) },
+        );
+  const table: DensityTable = { row, formula, points: [zero, ...points], doubt, segments: [] };
   tables.set(row, table);
   return table;
 }
@@ -98,10 +109,13 @@ interface ReadRow {
   readonly dry: Formula | undefined;
 }
 
+/** One printed point beside water shows no bend, so that nobody could say how good a reading between the two is. */
+const isCurve = ({ points }: SolutionDensityRow): boolean => points.length > 1;
+
 let rowsRead: readonly ReadRow[] | undefined;
 
 function readRows(): readonly ReadRow[] {
-  rowsRead ??= SOLUTION_DENSITIES.map((row) => {
+  rowsRead ??= SOLUTION_DENSITIES.filter(isCurve).map((row) => {
     const solute = formulaOfArgument(row.solute);
     return { row, solute, dry: splitWater(solute).dry };
   });
@@ -133,55 +147,82 @@ export function tablesOf(asked: Formula): TablesOfSolute {
   return { tables: kin.map(({ row }) => prepared(row)), perAsked };
 }
 
-/** @internal A point of a density curve in plain numbers. */
-export interface CurvePoint {
-  readonly percent: number;
-  readonly plain: number;
+/** A divided difference of 1/density over some points, and the most that the rounding of their prints can add to it. */
+interface Difference {
+  readonly value: number;
+  readonly rounding: number;
 }
 
-/** The largest bend of 1/density around segment k, by its neighbours. */
-function bend(points: readonly CurvePoint[], k: number): number {
-  const second = (i: number): number => {
-    const [a, b, c] = [points[i], points[i + 1], points[i + 2]];
-    if (a === undefined || b === undefined || c === undefined) return 0;
-    const slope = (p: CurvePoint, q: CurvePoint): number => (1 / q.plain - 1 / p.plain) / (q.percent - p.percent);
-    return Math.abs((slope(b, c) - slope(a, b)) / (c.percent - a.percent));
-  };
-  return Math.max(second(k - 1), second(k));
+function difference(points: readonly CurvePoint[], from: number, count: number): Difference | undefined {
+  if (from < 0 || from + count > points.length) return undefined;
+  const over = points.slice(from, from + count);
+  let [value, rounding] = [0, 0];
+  for (const { percent, plain, half } of over) {
+    let product = 1;
+    for (const other of over) if (other.percent !== percent) product *= percent - other.percent;
+    value += 1 / plain / product;
+    rounding += half / plain ** 2 / Math.abs(product);
+  }
+  return { value, rounding };
 }
 
 /**
- * @internal How far a density read from the chord of segment k may be from the curve: twice the bend that the neighbouring
- * points show, times the distance to both ends. Held-out points of every table lie within it.
+ * @internal How far a density read from the chord of segment k may be from the curve at its middle.
+ *
+ * At w between wa and wb a chord of v = 1/density is off by (w - wa)(wb - w) times the second divided difference over wa, w
+ * and wb. That difference lies between the ones over (a neighbour, wa, wb) on either side as long as the bend of the curve
+ * changes one way; where it does not, it lies between those and their continuations by the third differences beside them,
+ * as long as the third difference changes one way. The bound is the largest of the four.
  */
-export function chordBound(points: readonly CurvePoint[], k: number, percent: number): number {
+export function chordBound(points: readonly CurvePoint[], k: number): number {
   const [a, b] = [points[k]!, points[k + 1]!];
-  const rho = Math.max(a.plain, b.plain);
-  return 2 * bend(points, k) * (percent - a.percent) * (b.percent - percent) * rho * rho;
+  let bend = 0;
+  for (const [second, third, away] of [
+    [difference(points, k - 1, 3), difference(points, k - 2, 4), b.percent - (points[k - 1]?.percent ?? 0)],
+    [difference(points, k, 3), difference(points, k, 4), a.percent - (points[k + 2]?.percent ?? 0)],
+  ] as const) {
+    if (second === undefined) continue;
+    bend = Math.max(bend, Math.abs(second.value) + second.rounding);
+    if (third === undefined) continue;
+    const further = Math.abs(second.value + third.value * away);
+    bend = Math.max(bend, further + second.rounding + third.rounding * Math.abs(away));
+  }
+  return bend * ((b.percent - a.percent) / 2) ** 2 * Math.max(a.plain, b.plain) ** 2;
 }
 
-/** The doubt of a chord at its middle, one object for each segment, and its share elsewhere: nothing at the ends. */
-function chordDoubt(table: DensityTable, k: number, percent: number): Quantity | undefined {
+/** One stretch of a table: specific volume at its start, slope over the mass fraction, and the doubt of the chord. */
+export interface Segment {
+  readonly a: Point;
+  readonly b: Point;
+  readonly va: Quantity;
+  readonly slope: Quantity;
+  /** Doubt of the chord at its middle. */
+  readonly chord: Quantity;
+}
+
+/** @internal Segment k of a table, one object for good, so that a point used twice is one input. */
+export function segmentAt(table: DensityTable, k: number): Segment {
+  const before = table.segments[k];
+  if (before !== undefined) return before;
   const [a, b] = [table.points[k]!, table.points[k + 1]!];
+  const [va, vb] = [quantity("1").dividedBy(a.rho), quantity("1").dividedBy(b.rho)];
+  const chord = quantity(
+    { value: 0, unit: "g/mL", halfWidth: chordBound(table.points, k).toFixed(9) },
+    { symbol: "δ(chord)", label: `doubt of reading midway between ${a.percent} % and ${b.percent} %` },
+  );
+  const segment = { a, b, va, slope: vb.minus(va).dividedBy(b.w.minus(a.w)), chord };
+  table.segments[k] = segment;
+  return segment;
+}
+
+/** Everything that is doubtful about a reading of the table, as a density of value zero; undefined when nothing is. */
+export function doubtAt(table: DensityTable, { a, b, chord }: Segment, percent: number): Quantity | undefined {
   const along = (percent - a.percent) / (b.percent - a.percent);
   const share = 4 * along * (1 - along);
-  if (!(share >= 0.005)) return undefined;
-  let middle = table.chords.get(k);
-  if (middle === undefined) {
-    const halfWidth = chordBound(table.points, k, (a.percent + b.percent) / 2).toFixed(9);
-    middle = quantity(
-      { value: 0, unit: "g/mL", halfWidth },
-      { symbol: "δ(chord)", label: `doubt of reading midway between ${a.percent} % and ${b.percent} %` },
-    );
-    table.chords.set(k, middle);
-  }
-  return middle.times(share.toFixed(2));
-}
-
-/** Everything that is doubtful about a reading of the table, as a density of value zero. */
-export function doubtAt(table: DensityTable, k: number, percent: number): Quantity {
-  const chord = chordDoubt(table, k, percent);
-  return chord === undefined ? table.doubt : table.doubt.plus(chord);
+  // nothing at the ends
+  if (!(share >= 0.005)) return table.doubt;
+  const here = chord.times(share.toFixed(2));
+  return table.doubt === undefined ? here : table.doubt.plus(here);
 }
 
 /** Index of the segment that holds a mass percent; undefined outside the table. */
@@ -241,22 +282,11 @@ export function outside(solute: Formula, all: readonly DensityTable[], what: str
 }
 
 /** @internal d(density)/d(mass fraction) of a chord and the density, in g/mL: for carrying the table's doubt through. */
-export function steepness(table: DensityTable, k: number, percent: number): { rho: number; slope: number } {
-  const [a, b] = [table.points[k]!, table.points[k + 1]!];
+export function steepness({ a, b }: Segment, percent: number): { rho: number; slope: number } {
   const slopeOfVolume = (1 / b.plain - 1 / a.plain) / ((b.percent - a.percent) / 100);
   const v = 1 / a.plain + (slopeOfVolume * (percent - a.percent)) / 100;
   return { rho: 1 / v, slope: -slopeOfVolume / (v * v) };
 }
-
-/** Ends of each segment in specific volume, as quantities. */
-export function ends(table: DensityTable, k: number): { a: Point; b: Point; va: Quantity; slope: Quantity } {
-  const [a, b] = [table.points[k]!, table.points[k + 1]!];
-  const va = quantity("1").dividedBy(a.rho);
-  const vb = quantity("1").dividedBy(b.rho);
-  return { a, b, va, slope: vb.minus(va).dividedBy(b.w.minus(a.w)) };
-}
-
-export const sensitivity = (x: number): string => x.toPrecision(12);
 
 /**
  * Which solutes have a density table, and how far it runs.
@@ -272,7 +302,7 @@ export function tabulatedSolutes(): {
   readonly temperature: Quantity;
   readonly source: string;
 }[] {
-  return SOLUTION_DENSITIES.map((row) => ({
+  return SOLUTION_DENSITIES.filter(isCurve).map((row) => ({
     solute: row.solute,
     upTo: quantity({ value: row.points.at(-1)![0], unit: "% w/w" }),
     temperature: quantity({ value: row.celsius, unit: "°C" }),

@@ -17,12 +17,11 @@ import {
 import {
   type DensityOptions,
   doubtAt,
-  ends,
   expansionFactor,
   outside,
   RULE,
+  segmentAt,
   segmentOf,
-  sensitivity,
   stated,
   steepness,
   tablesOf,
@@ -63,11 +62,11 @@ export function densityOfSolution(
   for (const table of all) {
     const k = segmentOf(table, percent);
     if (k === undefined) continue;
-    const [a, b] = [table.points[k]!, table.points[k + 1]!];
-    const part = counted.minus(a.w).dividedBy(b.w.minus(a.w));
-    const [va, vb] = [quantity("1").dividedBy(a.rho), quantity("1").dividedBy(b.rho)];
-    const chord = quantity("1").dividedBy(va.plus(part.times(vb.minus(va))));
-    const rho = chord.plus(doubtAt(table, k, percent));
+    const segment = segmentAt(table, k);
+    const { a, va, slope } = segment;
+    const chord = quantity("1").dividedBy(va.plus(slope.times(counted.minus(a.w))));
+    const doubt = doubtAt(table, segment, percent);
+    const rho = doubt === undefined ? chord : chord.plus(doubt);
     const factor = expansionFactor(table, options.temperature);
     return (factor === undefined ? rho : rho.times(factor)).to("g/mL").named({
       symbol: `ρ(${name})`,
@@ -120,14 +119,14 @@ export function massFractionFromDensity(
     for (let k = 0; k + 1 < table.points.length; k++) {
       const [p, q] = [table.points[k]!, table.points[k + 1]!];
       if (plain < Math.min(p.plain, q.plain) || plain > Math.max(p.plain, q.plain) || p.plain === q.plain) continue;
-      const { a, va, slope } = ends(table, k);
+      const segment = segmentAt(table, k);
+      const { a, va, slope } = segment;
       const chord = a.w.plus(quantity("1").dividedBy(rho).minus(va).dividedBy(slope));
       const percent = chord.in("%").toNumber();
       const asked = percent / perAskedPlain;
       if (asked < low || asked > high || found.some((w) => Math.abs(w.in("%").toNumber() - percent) < 1e-9)) continue;
-      const { slope: steep } = steepness(table, k, percent);
-      const shift = doubtAt(table, k, percent);
-      found.push(chord.minus(shift.times(quantity({ value: sensitivity(1 / steep), unit: "mL/g" }))));
+      const { slope: steep } = steepness(segment, percent);
+      found.push(shifted(chord, doubtAt(table, segment, percent), 1 / steep));
     }
     if (found.length > 1) {
       throw new AmountError(
@@ -169,14 +168,13 @@ export function massFractionFromMassConcentration(
       return next !== undefined && plain <= (next.percent / 100) * next.plain;
     });
     if (k < 0) continue;
-    const { a, va, slope } = ends(table, k);
+    const segment = segmentAt(table, k);
+    const { a, va, slope } = segment;
     // 1/ρ = va + slope (w - wa) and w ρ = g give w (1 - g slope) = g (va - slope wa).
     const chord = g.times(va.minus(slope.times(a.w))).dividedBy(quantity("1").minus(g.times(slope)));
     const percent = chord.in("%").toNumber();
-    const { rho, slope: steep } = steepness(table, k, percent);
-    const shift = doubtAt(table, k, percent);
-    const per = percent / 100 / (rho + (percent / 100) * steep);
-    const w = chord.minus(shift.times(quantity({ value: sensitivity(per), unit: "mL/g" })));
+    const { rho, slope: steep } = steepness(segment, percent);
+    const w = shifted(chord, doubtAt(table, segment, percent), percent / 100 / (rho + (percent / 100) * steep));
     return (perAsked === undefined ? w : w.dividedBy(perAsked)).to("% w/w").named({
       symbol: `w(${name})`,
       rule: `mass concentration = mass fraction × density, solved on the table: ${RULE}`,
@@ -184,6 +182,11 @@ export function massFractionFromMassConcentration(
     });
   }
   throw outside(solute, all, `${gamma.to("g/L")}`);
+}
+
+/** A mass fraction with the doubt of the density it was read from: `per`, mass fraction for each g/mL. */
+function shifted(w: Quantity, doubt: Quantity | undefined, per: number): Quantity {
+  return doubt === undefined ? w : w.minus(doubt.times(quantity({ value: per.toPrecision(12), unit: "mL/g" })));
 }
 
 /** @internal A density given by the caller, or looked up. */

@@ -15,7 +15,7 @@ import {
   strengthAsMade,
 } from "../../src/amount";
 import { SOLUTION_DENSITIES } from "../../src/amount/data/solution-densities";
-import { chordBound, tableDoubt } from "../../src/amount/density-table";
+import { type CurvePoint, chordBound, curveOf } from "../../src/amount/density-table";
 import { type Quantity, quantity } from "../../src/quantity";
 
 interface Case {
@@ -235,22 +235,25 @@ describe("published solution problems", () => {
 });
 
 describe("strengths the trade prints", () => {
-  // Concentrations of bottled reagents, common practice, no source; two or three figures as printed on labels.
+  // Concentrations of bottled reagents, common practice, no source; two or three figures as printed on labels, half a unit of
+  // the last for the rounding of the label and twice the standard uncertainty that is stated with the answer.
   test.each([
-    ["HCl", "37 % w/w", "12.0", 0.05],
-    ["HCl", "32 % w/w", "10.2", 0.05],
-    ["H2SO4", "96 % w/w", "18.0", 0.05],
-    ["H2SO4", "37 % w/w", "4.8", 0.05],
-    ["HNO3", "68 % w/w", "15.2", 0.05],
-    ["NH3", "25 % w/w", "13.3", 0.05],
-    ["NH3", "10 % w/w", "5.6", 0.05],
-    ["CH3COOH", "99.8 % w/w", "17.4", 0.06],
-    ["CH3COOH", "5 % w/w", "0.84", 0.005],
-    ["CH3COOH", "6 % w/w", "1.0", 0.05],
-    ["H2O2", "3 % w/w", "0.89", 0.005],
-  ] as const)("%s of %s is %s mol/L with the density looked up", (of, strength, printed, within) => {
-    const c = convertStrength(strength, { of, to: "mol/L" }).in("mol/L").toNumber();
-    expect(Math.abs(c - Number(printed))).toBeLessThanOrEqual(within);
+    ["HCl", "37 % w/w", "12.0"],
+    ["HCl", "32 % w/w", "10.2"],
+    ["H2SO4", "96 % w/w", "18.0"],
+    ["H2SO4", "37 % w/w", "4.8"],
+    ["HNO3", "68 % w/w", "15.2"],
+    ["NH3", "25 % w/w", "13.3"],
+    ["NH3", "10 % w/w", "5.6"],
+    ["CH3COOH", "99.8 % w/w", "17.4"],
+    ["CH3COOH", "5 % w/w", "0.84"],
+    ["CH3COOH", "6 % w/w", "1.0"],
+    ["H2O2", "3 % w/w", "0.89"],
+  ] as const)("%s of %s is %s mol/L with the density looked up", (of, strength, printed) => {
+    const c = convertStrength(strength, { of, to: "mol/L" });
+    const half = 10 ** -(printed.length - printed.indexOf(".") - 1) / 2;
+    const off = Math.abs(c.in("mol/L").toNumber() - Number(printed));
+    expect(off).toBeLessThanOrEqual(half + 2 * c.standardUncertainty!.toNumber());
   });
 
   // Degrees Baumé against strength in the American acid trade (memory of the trade tables): 20 °Bé muriatic acid is 31.45 %,
@@ -271,7 +274,7 @@ describe("strengths the trade prints", () => {
   // Safety data sheet for 31.45 % hydrochloric acid: relative density 1.16 at 15.6 °C.
   test("31.45 % hydrochloric acid has the relative density its sheet prints", () => {
     const rho = densityOfSolution("HCl", "31.45 %", { temperature: "60 °F" }).in("g/mL").toNumber();
-    expect(Math.abs(rho / 0.99904 - 1.16)).toBeLessThan(0.005);
+    expect(Math.abs(rho / densityOfWater("60 °F").in("g/mL").toNumber() - 1.16)).toBeLessThan(0.005);
   });
 
   // OIML R 22: 40 % by volume is 33.3 % by mass at 20 °C; label figure of spirits (memory).
@@ -285,52 +288,68 @@ describe("strengths the trade prints", () => {
   });
 });
 
+/** What is read between two points, and the share of the chord's doubt that falls there. */
+function between(a: CurvePoint, b: CurvePoint, percent: number): { read: number; share: number } {
+  const along = (percent - a.percent) / (b.percent - a.percent);
+  return { read: 1 / (1 / a.plain + along * (1 / b.plain - 1 / a.plain)), share: 4 * along * (1 - along) };
+}
+
 describe("densities between tabulated points", () => {
-  // Every inner point of every table is held out in turn and read from the points around it.
-  test("held out: every inner point of every table lies within the doubt that the lookup states without it", () => {
+  // Every inner point of every printed or recalled table is held out in turn and read from the points around it. What is
+  // allowed is the bound of the chord and half the last digit of the prints, and nothing of the stated doubt of a table. The
+  // straight line drawn for hypochlorite is left out, and tables too short to show a bend once a point is gone.
+  test("held out: how far the points lie from what is read without them, and which lie farther than the bound", () => {
+    const parts: number[] = [];
     const missed: string[] = [];
-    let count = 0;
     for (const row of SOLUTION_DENSITIES) {
-      const { solute, celsius, points: printed } = row;
-      // with fewer points nothing is left to show the bend
-      if (printed.length < 3) continue;
-      const water = densityOfWater({ value: celsius, unit: "°C" }).in("g/mL").toNumber();
-      const points = [
-        { percent: 0, plain: water },
-        ...printed.map(([percent, density]) => ({ percent: Number(percent), plain: Number(density) })),
-      ];
-      const decimals = Math.min(...printed.map(([, density]) => density.length - density.indexOf(".") - 1));
-      const own = Number(tableDoubt(row)) + 10 ** -decimals;
+      const points = curveOf(row);
+      if (row.knownAs === "estimated" || points.length < 4) continue;
       for (let i = 1; i + 1 < points.length; i++) {
         const rest = points.filter((_, at) => at !== i);
-        const { percent, plain } = points[i]!;
-        const [a, b] = [rest[i - 1]!, rest[i]!];
-        const part = (percent - a.percent) / (b.percent - a.percent);
-        const rho = 1 / (1 / a.plain + part * (1 / b.plain - 1 / a.plain));
-        count += 1;
-        if (Math.abs(rho - plain) > chordBound(rest, i - 1, percent) + own) missed.push(`${solute} ${percent} %`);
+        const [a, out, b] = [points[i - 1]!, points[i]!, points[i + 1]!];
+        const { read, share } = between(a, b, out.percent);
+        const allowed = share * chordBound(rest, i - 1) + Math.max(a.half, b.half) + out.half;
+        const part = Math.abs(read - out.plain) / allowed;
+        parts.push(part);
+        if (part > 1) missed.push(`${row.solute} ${out.percent} %: ${part.toFixed(2)} of what is allowed`);
       }
     }
-    expect(count).toBeGreaterThan(700);
-    expect(missed).toEqual([]);
+    parts.sort((x, y) => x - y);
+    const quantile = (q: number): string => parts[Math.floor(q * parts.length)]!.toFixed(2);
+    // Iron(III) chloride and lye are recalled and uneven there; one percent of acetate is a stray point or a stray print.
+    expect(missed).toEqual([
+      "FeCl3 20 %: 1.41 of what is allowed",
+      "FeCl3 45 %: 1.62 of what is allowed",
+      "NaCH3COO 1 %: 1.62 of what is allowed",
+      "NaOH 48 %: 1.32 of what is allowed",
+    ]);
+    expect({ count: parts.length, half: quantile(0.5), nineInTen: quantile(0.9), nearlyAll: quantile(0.99) }).toEqual({
+      count: 747,
+      half: "0.16",
+      nineInTen: "0.55",
+      nearlyAll: "0.91",
+    });
   });
 
-  // The handbook set of acetic acid was taken down apart from the long table: nine points that the interpolation never saw.
-  test("held out: the second handbook set of acetic acid, magnesium and zinc sulfate lies within three stated uncertainties", () => {
-    let compared = 0;
-    SOLUTION_DENSITIES.forEach((row, at) => {
-      const first = SOLUTION_DENSITIES.findIndex(({ solute }) => solute === row.solute);
-      if (first === at) return;
-      const reach = Number(SOLUTION_DENSITIES[first]!.points.at(-1)![0]);
-      for (const [percent, printed] of row.points) {
-        if (Number(percent) > reach || row.solute === "NaClO") continue;
-        const rho = densityOfSolution(row.solute, { value: percent, unit: "%" });
-        const u = Math.max(rho.standardUncertainty!.toNumber(), 0.0005);
-        expect(Math.abs(rho.in("g/mL").toNumber() - Number(printed)), `${row.solute} ${percent} %`).toBeLessThan(3 * u);
-        compared += 1;
+  // The handbook sets of acetic acid, magnesium and zinc sulfate were taken down apart from the tables that are looked up.
+  test("a second set of a solute differs by no more than chord, print and the stated difference of its sources allow", () => {
+    const compared = new Map<string, number>();
+    for (const row of SOLUTION_DENSITIES) {
+      const first = SOLUTION_DENSITIES.find(({ solute }) => solute === row.solute)!;
+      if (first === row || first.knownAs === "estimated") continue;
+      const curve = curveOf(first);
+      for (const { percent, plain, half } of curveOf(row).slice(1)) {
+        const k = curve.findIndex((point) => point.percent >= percent) - 1;
+        if (k < 0) continue;
+        const [a, b] = [curve[k]!, curve[k + 1]!];
+        const { read, share } = between(a, b, percent);
+        const printed = Math.max(a.half, b.half) + half;
+        const allowed = share * chordBound(curve, k) + printed + Number(first.doubt ?? 0);
+        expect(Math.abs(read - plain), `${row.solute} ${percent} %`).toBeLessThanOrEqual(allowed);
+        compared.set(row.solute, (compared.get(row.solute) ?? 0) + 1);
       }
-    });
-    expect(compared).toBeGreaterThan(15);
+    }
+    expect(Object.fromEntries(compared)).toEqual({ CH3COOH: 9, MgSO4: 8, ZnSO4: 4 });
   });
 
   // Hydrochloric acid at 20 °C and 20.39 % has a density of 1.1000 (Küster and Thiel, Rechentafeln, memory).

@@ -1,5 +1,5 @@
 // Density of aqueous solutions against mass fraction, grouped by solute, near 20 °C. A solute may have two sets from
-// different sources; the longer one stands first. Pure water is left to the water table.
+// different sources; the first is preferred. Pure water is left to the water table.
 import type { SourceKey } from "../../foundation/bibliography";
 
 /** One solute from one source. */
@@ -9,9 +9,15 @@ export interface SolutionDensityRow {
   readonly celsius: number;
   readonly source: SourceKey;
   readonly knownAs: "compiled" | "computed" | "estimated" | "memory";
+  /**
+   * How far another source was found to differ, in g/mL, by the compilation that compared them; absent where none was
+   * compared or none differs by more than the print (two printed sets of magnesium and of zinc sulfate do not). A recalled
+   * table that could not be compared has the largest figure of the recalled tables that were, at the same temperature.
+   */
+  readonly doubt?: string;
   readonly note?: string;
-  /** [mass percent of solute, density in g/mL], both as text, rising in mass percent. */
-  readonly points: readonly (readonly [massPercent: string, density: string])[];
+  /** [mass percent of solute, density in g/mL, source where it is not that of the row], rising in mass percent. */
+  readonly points: readonly (readonly [massPercent: string, density: string, source?: SourceKey])[];
 }
 
 // biome-ignore format: a table, eight points a line
@@ -49,6 +55,7 @@ export const SOLUTION_DENSITIES: readonly SolutionDensityRow[] = [
     celsius: 20,
     source: "memory",
     knownAs: "memory",
+    doubt: "0.002",
     note: "believed to stand in NBS Circular C440, within 0.002 of a printed table",
     points: [
       ["1", "1.0021"], ["2", "1.0060"], ["3", "1.0099"], ["4", "1.0139"], ["5", "1.0178"], ["6", "1.0218"], ["8", "1.0299"], ["10", "1.0381"],
@@ -95,6 +102,7 @@ export const SOLUTION_DENSITIES: readonly SolutionDensityRow[] = [
     celsius: 20,
     source: "memory",
     knownAs: "memory",
+    doubt: "0.0021",
     note: "believed to stand in Perry's handbook, up to 0.0021 from the second set",
     points: [
       ["1", "0.9996"], ["2", "1.0012"], ["3", "1.0025"], ["4", "1.0040"], ["5", "1.0055"], ["6", "1.0069"], ["7", "1.0083"], ["8", "1.0097"],
@@ -112,6 +120,7 @@ export const SOLUTION_DENSITIES: readonly SolutionDensityRow[] = [
     celsius: 20,
     source: "crcConcentrative",
     knownAs: "compiled",
+    doubt: "0.0021",
     points: [
       ["1", "0.9996"], ["5", "1.0052"], ["10", "1.0121"], ["20", "1.0250"], ["30", "1.0369"], ["40", "1.0474"], ["50", "1.0562"], ["70", "1.0673"],
       ["100", "1.0477"],
@@ -122,6 +131,7 @@ export const SOLUTION_DENSITIES: readonly SolutionDensityRow[] = [
     celsius: 20,
     source: "memory",
     knownAs: "memory",
+    doubt: "0.0021",
     note: "believed to stand in CRC Handbook",
     points: [
       ["1", "1.0065"], ["2", "1.0148"], ["4", "1.0316"], ["5", "1.0401"], ["6", "1.0486"], ["8", "1.0659"], ["10", "1.0835"], ["12", "1.1015"],
@@ -133,9 +143,10 @@ export const SOLUTION_DENSITIES: readonly SolutionDensityRow[] = [
     celsius: 20,
     source: "memory",
     knownAs: "memory",
-    note: "checked against a printed table at 5 and 10 %",
+    doubt: "0.0021",
+    note: "recalled but for the points with a source of their own",
     points: [
-      ["1", "1.009"], ["2", "1.019"], ["4", "1.040"], ["5", "1.0511"], ["8", "1.084"], ["10", "1.1070"], ["12", "1.131"], ["16", "1.180"],
+      ["1", "1.009"], ["2", "1.019"], ["4", "1.040"], ["5", "1.0511", "crcConcentrative"], ["8", "1.084"], ["10", "1.1070", "crcConcentrative"], ["12", "1.131"], ["16", "1.180"],
       ["18", "1.206"],
     ],
   },
@@ -144,6 +155,7 @@ export const SOLUTION_DENSITIES: readonly SolutionDensityRow[] = [
     celsius: 20,
     source: "memory",
     knownAs: "memory",
+    doubt: "0.0021",
     note: "believed to stand in Perry's handbook",
     points: [
       ["1", "1.0068"], ["2", "1.0152"], ["4", "1.0324"], ["8", "1.0669"], ["12", "1.1040"], ["16", "1.1418"], ["20", "1.1820"], ["25", "1.2340"],
@@ -164,6 +176,7 @@ export const SOLUTION_DENSITIES: readonly SolutionDensityRow[] = [
     celsius: 18,
     source: "memory",
     knownAs: "memory",
+    doubt: "0.0021",
     note: "believed to stand in Perry's handbook",
     points: [
       ["1", "1.0022"], ["2", "1.0058"], ["4", "1.0131"], ["6", "1.0204"], ["8", "1.0277"], ["10", "1.0351"], ["12", "1.0425"], ["14", "1.0499"],
@@ -177,6 +190,7 @@ export const SOLUTION_DENSITIES: readonly SolutionDensityRow[] = [
     celsius: 20,
     source: "memory",
     knownAs: "memory",
+    doubt: "0.0006",
     note: "believed to stand in Perry's handbook, within 0.0006 of a printed table",
     points: [
       ["1", "1.0051"], ["2", "1.0118"], ["3", "1.0184"], ["4", "1.0250"], ["5", "1.0317"], ["6", "1.0385"], ["7", "1.0453"], ["8", "1.0522"],
@@ -199,6 +213,7 @@ export const SOLUTION_DENSITIES: readonly SolutionDensityRow[] = [
     celsius: 20,
     source: "memory",
     knownAs: "memory",
+    doubt: "0.0005",
     note: "believed to stand in Perry's handbook, within 0.0005 of a printed table",
     points: [
       ["1", "1.0038"], ["2", "1.0092"], ["4", "1.0200"], ["6", "1.0309"], ["8", "1.0420"], ["10", "1.0532"], ["12", "1.0647"], ["14", "1.0764"],
@@ -222,6 +237,7 @@ export const SOLUTION_DENSITIES: readonly SolutionDensityRow[] = [
     celsius: 20,
     source: "memory",
     knownAs: "memory",
+    doubt: "0.0006",
     note: "believed to stand in Perry's handbook, within 0.0006 of a printed table",
     points: [
       ["1", "1.0032"], ["2", "1.0082"], ["4", "1.0181"], ["6", "1.0279"], ["8", "1.0376"], ["10", "1.0474"], ["12", "1.0574"], ["14", "1.0675"],
@@ -234,6 +250,7 @@ export const SOLUTION_DENSITIES: readonly SolutionDensityRow[] = [
     celsius: 20,
     source: "memory",
     knownAs: "memory",
+    doubt: "0.0003",
     note: "believed to stand in Perry's handbook, within 0.0003 of a printed table",
     points: [
       ["1", "1.0036"], ["2", "1.0091"], ["3", "1.0146"], ["4", "1.0201"], ["5", "1.0256"], ["6", "1.0312"], ["7", "1.0369"], ["8", "1.0427"],
@@ -256,6 +273,7 @@ export const SOLUTION_DENSITIES: readonly SolutionDensityRow[] = [
     celsius: 20,
     source: "memory",
     knownAs: "memory",
+    doubt: "0.004",
     note: "believed to stand in Kuster and Thiel, within 0.004 of a printed table",
     points: [
       ["0.197", "1.000"], ["0.743", "1.005"], ["1.295", "1.010"], ["2.38", "1.020"], ["3.48", "1.030"], ["4.58", "1.040"], ["5.66", "1.050"], ["6.74", "1.060"],
@@ -300,6 +318,7 @@ export const SOLUTION_DENSITIES: readonly SolutionDensityRow[] = [
     celsius: 20,
     source: "memory",
     knownAs: "memory",
+    doubt: "0.0001",
     note: "believed to stand in Perry's handbook, within 0.0001 of a printed table",
     points: [
       ["1", "0.9939"], ["2", "0.9895"], ["3", "0.9853"], ["4", "0.9811"], ["6", "0.9730"], ["8", "0.9651"], ["10", "0.9575"], ["12", "0.9501"],
@@ -332,9 +351,10 @@ export const SOLUTION_DENSITIES: readonly SolutionDensityRow[] = [
     celsius: 20,
     source: "memory",
     knownAs: "memory",
-    note: "checked against a printed table at 5 and 10 %",
+    doubt: "0.0021",
+    note: "recalled but for the points with a source of their own",
     points: [
-      ["1", "1.0086"], ["2", "1.0190"], ["4", "1.0398"], ["5", "1.0502"], ["6", "1.0606"], ["8", "1.0816"], ["10", "1.1029"], ["12", "1.1244"],
+      ["1", "1.0086", "crcConcentrative"], ["2", "1.0190"], ["4", "1.0398"], ["5", "1.0502", "crcConcentrative"], ["6", "1.0606"], ["8", "1.0816"], ["10", "1.1029", "crcConcentrative"], ["12", "1.1244"],
       ["14", "1.1463"],
     ],
   },
@@ -406,6 +426,8 @@ export const SOLUTION_DENSITIES: readonly SolutionDensityRow[] = [
     celsius: 20,
     source: "poradnik1974",
     knownAs: "compiled",
+    doubt: "0.0003",
+    note: "2 % stands 0.0003 higher in a second handbook (memory)",
     points: [
       ["1", "1.0053"], ["2", "1.0122"], ["4", "1.0268"], ["6", "1.0413"], ["8", "1.0559"], ["10", "1.0707"], ["12", "1.0857"], ["14", "1.1009"],
       ["16", "1.1162"], ["18", "1.1319"], ["20", "1.1478"], ["22", "1.1640"], ["24", "1.1804"], ["26", "1.1972"],
@@ -416,6 +438,7 @@ export const SOLUTION_DENSITIES: readonly SolutionDensityRow[] = [
     celsius: 20,
     source: "memory",
     knownAs: "estimated",
+    doubt: "0.01",
     note: "straight line from water through one measured point, within 0.01",
     points: [
       ["1", "1.013"], ["2", "1.028"], ["3", "1.042"], ["4", "1.057"], ["5", "1.072"], ["5.25", "1.075"], ["6", "1.086"], ["7", "1.101"],
@@ -427,6 +450,7 @@ export const SOLUTION_DENSITIES: readonly SolutionDensityRow[] = [
     celsius: 20,
     source: "bleachPage",
     knownAs: "compiled",
+    doubt: "0.01",
     points: [
       ["10.86", "1.160"],
     ],
@@ -463,6 +487,7 @@ export const SOLUTION_DENSITIES: readonly SolutionDensityRow[] = [
     celsius: 20,
     source: "memory",
     knownAs: "memory",
+    doubt: "0.0002",
     note: "believed to stand in Perry's handbook, within 0.0002 of a printed table",
     points: [
       ["1", "1.0095"], ["2", "1.0207"], ["3", "1.0318"], ["4", "1.0428"], ["5", "1.0538"], ["6", "1.0648"], ["7", "1.0758"], ["8", "1.0869"],
