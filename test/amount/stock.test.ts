@@ -86,7 +86,7 @@ describe("glassware", () => {
 
   test.each([
     ["37 mL", { with: "pipette" }, "amount.glassware"],
-    ["2 L", { with: "measuring cylinder" }, "amount.glassware"],
+    ["3 L", { with: "measuring cylinder" }, "amount.glassware"],
     ["30 mL", { with: "burette", size: "25 mL" }, "amount.glassware"],
     ["25 mL", { with: "teacup" }, "amount.glassware"],
     ["25 mL", { with: "pipette", temperature: "60 °C" }, "amount.outside-range"],
