@@ -98,6 +98,29 @@ function named<D extends string>(
   return q.symbol === undefined ? q.named({ ...naming, label: q.label ?? naming.label ?? argument }) : q;
 }
 
+/** Lightest and heaviest liquid near room temperature, in g/mL: liquefied propane is 0.49, mercury 13.5 (memory). */
+const LIQUIDS = ["0.4 g/mL", "14 g/mL"] as const;
+
+/** @internal Density of a liquid as the caller gives it; a slip between g/mL and g/L is three orders of magnitude. */
+export function liquidDensity(like: QuantityLike, argument: string, naming?: InputNaming): Quantity<"density"> {
+  const rho = positive(like, "density", argument, naming);
+  const [low, high] = LIQUIDS;
+  if (rho.compare(low) >= 0 && rho.compare(high) <= 0) return rho;
+  throw new AmountError("amount.outside-range", `no liquid has a density of ${rho}`, {
+    hint: "check the unit: 1 g/mL is 1 kg/L and 1000 g/L",
+    details: { quantity: argument, low, high, value: String(rho) },
+  });
+}
+
+/** @internal One of a few words; any other is refused, because it would be read as the usual one. */
+export function oneOf<T extends string>(word: T, words: readonly T[], argument: string): T {
+  if (words.includes(word)) return word;
+  throw new AmountError("amount.unknown-word", `'${String(word)}' is no ${argument}`, {
+    hint: `give ${words.map((w) => `"${w}"`).join(" or ")}`,
+    details: { argument },
+  });
+}
+
 /** @internal An argument that groups several: an object, or a refusal by name instead of a crash. */
 export function grouped<T extends object>(like: T, argument: string): T {
   if (typeof like === "object" && like !== null) return like;

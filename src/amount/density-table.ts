@@ -205,12 +205,20 @@ export function segmentAt(table: DensityTable, k: number): Segment {
   const before = table.segments[k];
   if (before !== undefined) return before;
   const [a, b] = [table.points[k]!, table.points[k + 1]!];
-  const [va, vb] = [quantity("1").dividedBy(a.rho), quantity("1").dividedBy(b.rho)];
+  const [va, vb] = [a, b].map(({ rho, percent }) =>
+    quantity("1")
+      .dividedBy(rho)
+      .named({ symbol: `v(${percent} %)`, rule: "specific volume = 1 / density" }),
+  ) as [Quantity, Quantity];
   const chord = quantity(
     { value: 0, unit: "g/mL", halfWidth: chordBound(table.points, k).toFixed(9) },
     { symbol: "δ(chord)", label: `doubt of reading midway between ${a.percent} % and ${b.percent} %` },
   );
-  const segment = { a, b, va, slope: vb.minus(va).dividedBy(b.w.minus(a.w)), chord };
+  const slope = vb
+    .minus(va)
+    .dividedBy(b.w.minus(a.w))
+    .named({ symbol: "v′", rule: "slope of the specific volume over the mass fraction" });
+  const segment = { a, b, va, slope, chord };
   table.segments[k] = segment;
   return segment;
 }
@@ -221,7 +229,7 @@ export function doubtAt(table: DensityTable, { a, b, chord }: Segment, percent: 
   const share = 4 * along * (1 - along);
   // nothing at the ends
   if (!(share >= 0.005)) return table.doubt;
-  const here = chord.times(share.toFixed(2));
+  const here = chord.times(String(Number(share.toFixed(2))));
   return table.doubt === undefined ? here : table.doubt.plus(here);
 }
 

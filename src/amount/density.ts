@@ -10,6 +10,7 @@ import {
   formulaOfArgument,
   grouped,
   inSymbol,
+  liquidDensity,
   type MassFractionLike,
   notNegative,
   positive,
@@ -196,7 +197,7 @@ export function densityFor(
   options: DensityOptions & { readonly density?: DensityLike | undefined },
 ): Quantity {
   if (options.density !== undefined) {
-    return positive(options.density, "density", "density", { symbol: "ρ", label: "density of the solution" });
+    return liquidDensity(options.density, "density", { symbol: "ρ", label: "density of the solution" });
   }
   if (solute === undefined) {
     throw new AmountError("amount.missing-density", "going from mass to volume needs the density of the solution", {

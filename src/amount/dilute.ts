@@ -45,7 +45,8 @@ const kindOf = (portion: Quantity): "mass" | "volume" => (portion.dimension === 
  * Quantities may be volumes or masses. A strength per mass over a volume (or the reverse) needs the density, which is
  * looked up for `of` or given. "Make up to" means to that volume in all, not that volume of water.
  *
- * @param dilution - three of `from`, `take`, `to`, `makeUpTo`; `of` and densities where they are needed
+ * @param dilution - three of `from`, `take`, `to`, `makeUpTo`; `of` and densities where they are needed. Normality to
+ *   normality needs no `equivalents`: they cancel
  * @returns all four, which one was asked for, and the mass of water to add where the densities are known
  * @throws {AmountError} `amount.missing-input`, `amount.too-many-inputs`, `amount.not-possible` (stronger than the stock),
  *   `amount.missing-formula`, `amount.missing-density`, and those of {@link convertStrength}
@@ -67,6 +68,7 @@ export function dilute(dilution: Dilution): DilutionPlan {
   }
   if (missing.length > 1) {
     throw new AmountError("amount.missing-input", `a dilution needs three of four; missing: ${missing.join(", ")}`, {
+      hint: "give three of from, take, to and makeUpTo",
       details: { missing },
     });
   }
@@ -82,8 +84,9 @@ export function dilute(dilution: Dilution): DilutionPlan {
       const known = (from ?? to)!;
       const forward = from !== undefined;
       const [own, other] = forward ? [V1, V2] : [V2, V1];
-      const content = contentOf(known, kindOf(own), forward ? stock : thin).content;
-      const found = strengthFrom(content.times(own).dividedBy(other), content, forward, options);
+      const { content, counts } = contentOf(known, kindOf(own), forward ? stock : thin, true);
+      const raw = content.times(own).dividedBy(other);
+      const found = strengthFrom(raw, content, forward, options, counts === "equivalents" ? "N" : "c");
       return forward
         ? { from: content, take: V1, to: found, makeUpTo: V2 }
         : { from: found, take: V1, to: content, makeUpTo: V2 };
@@ -91,13 +94,13 @@ export function dilute(dilution: Dilution): DilutionPlan {
     const natural = (s: StrengthLike): "mass" | "volume" => naturalPortion(s, options);
     if (V1 !== undefined) {
       const side = natural(to!) === "mass" && kindOf(V1) === "mass" ? "mass" : kindOf(V1);
-      const c = sameCount(contentOf(from!, kindOf(V1), stock), contentOf(to!, side, thin), options);
+      const c = sameCount(contentOf(from!, kindOf(V1), stock, true), contentOf(to!, side, thin, true), options);
       weakerThan(c.b, c.a, side === kindOf(V1));
       const whole = V1.times(c.a).dividedBy(c.b).to(V1.unit);
       return { from: c.a, take: V1, to: c.b, makeUpTo: named(whole, "diluted", "from × take / to") };
     }
     const side = kindOf(V2!);
-    const c = sameCount(contentOf(from!, side, stock), contentOf(to!, side, thin), options);
+    const c = sameCount(contentOf(from!, side, stock, true), contentOf(to!, side, thin, true), options);
     weakerThan(c.b, c.a, true);
     const portion = V2!.times(c.b).dividedBy(c.a).to(V2!.unit);
     return { from: c.a, take: named(portion, "stock", "to × make up to / from"), to: c.b, makeUpTo: V2! };
@@ -118,14 +121,20 @@ const named = (portion: Quantity, symbol: string, words: string): Quantity =>
   });
 
 /** Solute over portion, in the unit its parts suggest. */
-function strengthFrom(raw: Quantity, like: Quantity, forward: boolean, options: StrengthOptions): Quantity {
+function strengthFrom(
+  raw: Quantity,
+  like: Quantity,
+  forward: boolean,
+  options: StrengthOptions,
+  perVolume: "c" | "N",
+): Quantity {
   const rule = `solute is conserved: ${forward ? "from × take / make up to" : "to × make up to / take"}`;
   const name = options.of === undefined ? "" : `(${soluteOf(options.of)})`;
   const as = (q: Quantity, symbol: string, unit: string): Quantity =>
     q.to(unit).named({ symbol: `${symbol}${forward ? 2 : 1}${name}`, rule });
   switch (raw.dimension) {
     case "concentration":
-      return as(raw, "c", like.dimension === "concentration" ? like.unit : "mol/L");
+      return as(raw, perVolume, like.dimension === "concentration" ? like.unit : "mol/L");
     case "density":
       return as(raw, "γ", like.dimension === "density" ? like.unit : "g/L");
     case "molality": // moles in a mass of solution are no molality: turn them into a mass fraction
@@ -155,6 +164,7 @@ function weakerThan(to: Quantity, from: Quantity, comparable: boolean): void {
     "amount.not-possible",
     `water cannot make ${from} into ${to}: the wanted strength is the higher one`,
     {
+      hint: "if from and to are the wrong way round, swap them",
       details: { from: String(from), to: String(to) },
     },
   );

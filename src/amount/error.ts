@@ -9,6 +9,7 @@ export type AmountErrorCode =
   | "amount.outside-range"
   | "amount.ambiguous-percent"
   | "amount.unknown-strength"
+  | "amount.unknown-word"
   | "amount.missing-density"
   | "amount.missing-formula"
   | "amount.missing-equivalents"

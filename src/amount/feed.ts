@@ -9,6 +9,7 @@ import {
   type FormulaLike,
   formulaOfArgument,
   inSymbol,
+  liquidDensity,
   type MassLike,
   positive,
   type VolumeLike,
@@ -42,6 +43,14 @@ export type SpeciesFeed = MassLike | AmountLike | FeedRecord;
 
 const isRecord = (feed: SpeciesFeed): feed is FeedRecord =>
   typeof feed === "object" && feed !== null && !isQuantity(feed) && !("unit" in feed);
+
+/** @internal A feed of which the jar holds another form; what the feed itself says of the jar goes before. */
+export function feedOf(feed: SpeciesFeed, form: Formula): FeedRecord {
+  if (isRecord(feed)) return feed.as === undefined ? { ...feed, as: form } : feed;
+  const q = quantity(feed as QuantityLike);
+  if (q.dimension === "mass") return { mass: q, as: form };
+  return q.dimension === "volume" ? { volume: q, as: form } : { amount: q, as: form };
+}
 
 /**
  * How many moles of a species a feed brings.
@@ -106,6 +115,7 @@ function amountOfRecord(formula: Formula, feed: FeedRecord): Quantity<"amount of
     throw new AmountError(
       given === 0 ? "amount.missing-input" : "amount.too-many-inputs",
       `a feed of ${inSymbol(formula)} needs one of mass, amount and volume; ${given} are given`,
+      { hint: 'such as { mass: "5.00 g" } or { volume: "25 mL", strength: "0.1 mol/L" }' },
     );
   }
   const name = inSymbol(formula);
@@ -130,7 +140,7 @@ function amountOfRecord(formula: Formula, feed: FeedRecord): Quantity<"amount of
       hint: "add strength for a solution, density for a liquid, gas: {} for a gas",
     });
   }
-  const rho = positive(density, "density", "density", { symbol: `ρ(${name})`, label: `density of ${name}` });
+  const rho = liquidDensity(density, "density", { symbol: `ρ(${name})`, label: `density of ${name}` });
   return amountOf(
     V.times(rho)
       .to("g")

@@ -7,6 +7,7 @@ import {
   formulaOfArgument,
   grouped,
   inSymbol,
+  oneOf,
   type PressureLike,
   positive,
   type TemperatureLike,
@@ -55,6 +56,8 @@ function temperatureOf(like: TemperatureLike | undefined): Quantity {
 /** @internal The conditions as given or taken for granted, and the sentence that says so. */
 export function stateOf(conditions: GasConditions, pressureNeeded = true): State {
   const { temperature, pressure, collectedOver, gas, model = "ideal" } = grouped(conditions, "conditions");
+  oneOf(model, ["ideal", "second virial"], "model of a gas");
+  if (collectedOver !== undefined) oneOf(collectedOver, ["water"], "liquid a gas is collected over here");
   const T = temperatureOf(temperature);
   const formula = gas === undefined ? undefined : formulaOfArgument(gas);
   const name = formula === undefined ? "" : `(${inSymbol(formula)})`;

@@ -2,7 +2,7 @@
 import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type Quantity, quantity } from "../quantity";
-import { grouped, positive, type TemperatureLike, type VolumeLike } from "./argument";
+import { grouped, oneOf, positive, type TemperatureLike, type VolumeLike } from "./argument";
 import { GLASSWARE, type GlasswareKind } from "./data/glassware";
 import { AmountError } from "./error";
 
@@ -49,6 +49,8 @@ export function measuredVolume(volume: VolumeLike, glassware: Glassware): Quanti
     distribution = "rectangular",
     temperature,
   } = grouped(glassware, "glassware");
+  oneOf(grade, ["A", "B"], "accuracy class");
+  oneOf(distribution, ["rectangular", "triangular"], "distribution of a tolerance");
   const V = positive(volume, "volume", "volume");
   const row = GLASSWARE.find((candidate) => candidate.kind === kind);
   if (row === undefined) {

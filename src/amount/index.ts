@@ -54,7 +54,7 @@ export {
 export type { GasConditions } from "./gas-state";
 export type { Glassware, GlasswareKind } from "./glassware";
 export { measuredVolume, tryMeasuredVolume } from "./glassware";
-export type { Mixture, MixturePart } from "./mix";
+export type { Mixture, MixtureAim, MixturePart, TwoParts } from "./mix";
 export { mixSolutions, mixToStrength, tryMixSolutions, tryMixToStrength } from "./mix";
 export type { Partner } from "./needed";
 export { neededFor, tryNeededFor } from "./needed";

@@ -87,18 +87,25 @@ export function mixSolutions(
       hint: "name the solute as of, give a density for each part, or allow additiveVolumes: true",
     });
   }
-  const contents = parts.map(({ strength }, i) => contentOf(strength, "volume", of(i)));
-  const first = contents[0]!;
-  const held = contents.map((c, i) => sameCount(c, first, shared).a.times(portions[i]!));
+  const contents = parts.map(({ strength }, i) => contentOf(strength, "volume", of(i), true));
+  const like = contents.find(({ counts }) => counts === "mass") ?? contents[0]!;
+  const held = contents.map((c, i) => sameCount(c, like, shared).a.times(portions[i]!));
   const volume = sum(portions, {
     symbol: "V(mixture)",
     rule: "volumes taken to add up",
     assumption: "volumes add up on mixing, which is near the truth for dilute solutions only",
   });
-  const concentration = sum(held)
-    .dividedBy(volume)
-    .to(first.counts === "amount" ? "mol/L" : "g/L")
-    .named({ symbol: "c(mixture)", rule: "strength = solute / volume" });
+  const solute = sum(held);
+  const concentration =
+    like.counts === "mass"
+      ? perVolume(solute, volume, shared)
+      : solute
+          .dividedBy(volume)
+          .to("mol/L")
+          .named({
+            symbol: `${like.counts === "equivalents" ? "N" : "c"}(mixture)`,
+            rule: "strength = solute / volume",
+          });
   return { massFraction: undefined, mass: undefined, volume, concentration };
 }
 
@@ -115,37 +122,59 @@ function perVolume(solute: Quantity, volume: Quantity, options: StrengthOptions)
     .named({ symbol: "c(mixture)", rule: "concentration = solute / (molar mass × volume)" });
 }
 
+/** What a mixture of two strengths shall be. */
+export interface MixtureAim extends Omit<StrengthOptions, "density"> {
+  readonly strong: StrengthLike;
+  readonly weak: StrengthLike;
+  readonly wanted: StrengthLike;
+  /** How much in all, as mass or volume. */
+  readonly mass: PortionLike;
+}
+
+/** How much of two solutions goes together. */
+export interface TwoParts {
+  /** Mass of the stronger, and of the weaker. */
+  readonly strong: Quantity;
+  readonly weak: Quantity;
+  /** Volume of each, where its density is tabulated. */
+  readonly volumeOfStrong: Quantity | undefined;
+  readonly volumeOfWeak: Quantity | undefined;
+}
+
 /**
  * How much of a stronger and a weaker solution (or water) make a wanted amount of a strength between them.
  *
- * @param aim - `strong` and `weak` (water is `"0 % w/w"`), the `wanted` strength, `mass` of mixture in all, and `of` the
- *   solute where a strength is not given as % w/w
- * @returns mass of each
+ * @param aim - `strong` and `weak` (water is `"0 % w/w"`), the `wanted` strength, `mass` of mixture in all (or its volume,
+ *   where the density of the wanted strength is tabulated), and `of` the solute where a strength is not given as % w/w
+ * @returns mass of each, and the volume of each where its density is tabulated; the two volumes do not add up to that of
+ *   the mixture
  * @throws {AmountError} `amount.not-possible` when the wanted strength is not between the two, and those of
  *   {@link convertStrength}
  * @source conservation of mass: m1/m2 = (w - w2)/(w1 - w)
  * @category Solutions
  * @example
  * mixToStrength({ strong: "68.0 % w/w", weak: "0 % w/w", wanted: "10.0 % w/w", mass: "400.0 g" }).strong.format({ decimals: 1 }) // => "58.8 g"
+ * mixToStrength({ of: "HCl", strong: "36 % w/w", weak: "0 % w/w", wanted: "10 % w/w", mass: "1 L" }).volumeOfStrong!.format({ decimals: 0, uncertainty: "none" }) // => "247 mL"
  */
-export function mixToStrength(
-  aim: Omit<StrengthOptions, "density"> & {
-    readonly strong: StrengthLike;
-    readonly weak: StrengthLike;
-    readonly wanted: StrengthLike;
-    readonly mass: PortionLike;
-  },
-): { readonly strong: Quantity; readonly weak: Quantity } {
+export function mixToStrength(aim: MixtureAim): TwoParts {
   const { strong, weak, wanted, mass, ...options } = grouped(aim, "aim");
-  const total = portionOf(mass, "mass of mixture", "mixture");
-  if (total.dimension !== "mass") {
-    throw new AmountError("amount.missing-input", "the mixture is reckoned by mass: give mass in g");
+  const total = bothWays(portionOf(mass, "mixture", "mixture"), wanted, options, "mixture").mass;
+  if (total === undefined) {
+    throw new AmountError(
+      "amount.missing-density",
+      "the mixture is reckoned by mass, and its density is not tabulated",
+      {
+        hint: "give mass in g, or the solute as of where its densities are tabulated",
+      },
+    );
   }
   const [w1, w2, w] = [strong, weak, wanted].map((s, i) =>
     massFractionOfStrength(s, options).named({ symbol: ["w1", "w2", "w"][i] }),
   ) as [Quantity, Quantity, Quantity];
   if (w1.compare(w2) <= 0 || w.compare(w1) > 0 || w.compare(w2) < 0) {
     throw new AmountError("amount.not-possible", `${w} does not lie between ${w2} and ${w1}`, {
+      hint:
+        w1.compare(w2) < 0 ? "strong and weak are the wrong way round: swap them" : "mixing goes between the two only",
       details: { wanted: String(w), strong: String(w1), weak: String(w2) },
     });
   }
@@ -153,7 +182,10 @@ export function mixToStrength(
     .times(w.minus(w2))
     .dividedBy(w1.minus(w2))
     .named({ symbol: "m1", rule: "mass of the stronger = mass × (w - w2) / (w1 - w2)" });
-  return { strong: m1, weak: total.minus(m1).named({ symbol: "m2", rule: "mass of the weaker = mass - m1" }) };
+  const m2 = total.minus(m1).named({ symbol: "m2", rule: "mass of the weaker = mass - m1" });
+  const volume = (m: Quantity, strength: StrengthLike, symbol: string): Quantity | undefined =>
+    m.isPositive() ? bothWays(m, strength, options, symbol).volume : undefined;
+  return { strong: m1, weak: m2, volumeOfStrong: volume(m1, strong, "1"), volumeOfWeak: volume(m2, weak, "2") };
 }
 
 /**
@@ -173,6 +205,5 @@ export const tryMixSolutions = (...args: Parameters<typeof mixSolutions>): Resul
  * @example
  * tryMixToStrength({ strong: "10 % w/w", weak: "5 % w/w", wanted: "20 % w/w", mass: "100 g" }).ok // => false
  */
-export const tryMixToStrength = (
-  aim: Parameters<typeof mixToStrength>[0],
-): Result<{ readonly strong: Quantity; readonly weak: Quantity }> => attempt(() => mixToStrength(aim));
+export const tryMixToStrength = (aim: Parameters<typeof mixToStrength>[0]): Result<TwoParts> =>
+  attempt(() => mixToStrength(aim));

@@ -5,6 +5,7 @@ import { type FormulaLike, formulaOfArgument, type MassLike, positive, type Volu
 import { AmountError } from "./error";
 import { convertStrength, densityOfStrength } from "./strength";
 import { isPerMass, readStrength, type StrengthLike, type StrengthOptions } from "./strength-kind";
+import { missingEquivalents } from "./strength-ways";
 
 /** How much of a solution: a volume or a mass. */
 export type PortionLike = VolumeLike | MassLike;
@@ -23,13 +24,25 @@ export function portionOf(like: PortionLike, argument: string, symbol: string): 
 export interface Content {
   /** Solute per volume or per mass: mol/L, g/L or a mass fraction. */
   readonly content: Quantity;
-  /** Does it count moles of solute, or grams? */
-  readonly counts: "amount" | "mass";
+  /** Does it count moles of solute, equivalents, or grams? */
+  readonly counts: "amount" | "equivalents" | "mass";
 }
 
-/** @internal */
-export function contentOf(strength: StrengthLike, portion: "mass" | "volume", options: StrengthOptions): Content {
+/**
+ * @internal With `sameReaction` a normality whose equivalents nobody told stays one: where normality stands against
+ * normality they cancel.
+ */
+export function contentOf(
+  strength: StrengthLike,
+  portion: "mass" | "volume",
+  options: StrengthOptions,
+  sameReaction = false,
+): Content {
   const { kind, value } = readStrength(strength, options.basis);
+  if (sameReaction && portion === "volume" && kind === "normality" && options.equivalents === undefined) {
+    const words = { symbol: "N", label: "equivalents in a litre" };
+    return { content: value.times("1 mol/L").named(words), counts: "equivalents" };
+  }
   if (portion === "mass") {
     if (kind === "mass fraction") return { content: value, counts: "mass" };
     return { content: convertStrength(strength, { ...options, to: "% w/w" }), counts: "mass" };
@@ -43,6 +56,7 @@ export function contentOf(strength: StrengthLike, portion: "mass" | "volume", op
 /** @internal Grams for moles and back, when the two sides count differently. */
 export function sameCount(a: Content, b: Content, options: StrengthOptions): { a: Quantity; b: Quantity } {
   if (a.counts === b.counts) return { a: a.content, b: b.content };
+  if (a.counts === "equivalents" || b.counts === "equivalents") throw missingEquivalents();
   const formula = soluteOf(options.of);
   if (formula === undefined) {
     throw new AmountError(

@@ -1,13 +1,14 @@
 // Amounts in a reaction: extent, limiting reagent, what is used, formed and left.
 
-import { type BalancedEquation, balance, type EquationInput } from "../equation";
+import { BalancedEquation, balance, type EquationInput, isBalanced, parseEquation, tryBalance } from "../equation";
 import type { Formula } from "../formula";
 import { molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, smallest } from "../quantity";
 import { type FormulaLike, formulaOfArgument, grouped, inSymbol } from "./argument";
 import { AmountError } from "./error";
-import { feedAmount, type SpeciesFeed } from "./feed";
+import { feedAmount, feedOf, type SpeciesFeed } from "./feed";
+import { splitWater } from "./split-water";
 
 /** An equation as text, lists, or balanced already. */
 export type ReactionLike = EquationInput | BalancedEquation;
@@ -43,6 +44,20 @@ export interface ReactionAmounts {
   of(formula: FormulaLike): ReactionSpecies;
 }
 
+/**
+ * @internal The reaction meant: balanced, or as it stands where it balances as it stands and several reactions together
+ * could follow it (C7H6O3 + C4H6O3 -> C9H8O4 + C2H4O2 means one of each).
+ */
+export function reactionOf(like: ReactionLike): BalancedEquation {
+  if (like instanceof BalancedEquation) return like;
+  const outcome = tryBalance(like);
+  if (outcome.ok) return outcome.value;
+  if (outcome.error.code !== "equation.underdetermined" || !isBalanced(like)) throw outcome.error;
+  const { formulas, reactantCount } = parseEquation(like);
+  const one = formulas.map((formula) => `1 ${formula}`);
+  return balance({ reactants: one.slice(0, reactantCount), products: one.slice(reactantCount) });
+}
+
 /** @internal A species where it stands. */
 export interface Place {
   readonly formula: Formula;
@@ -62,24 +77,53 @@ export function find<T extends Place>(places: readonly T[], like: FormulaLike): 
   const alike = places.filter((place) => place.formula.hasSameComposition(formula));
   if (alike.length === 1) return alike[0]!;
   const written = alike.filter((place) => place.formula.equals(formula));
-  const found = written.length > 0 ? written : alike;
+  return only(written.length > 0 ? written : alike, places, formula);
+}
+
+/**
+ * @internal The species meant by a formula that may be another hydrate of it. `form` is that hydrate, undefined where the
+ * species itself was named.
+ */
+export function findForm<T extends Place>(
+  places: readonly T[],
+  like: FormulaLike,
+): { readonly place: T; readonly form: Formula | undefined } {
+  const formula = formulaOfArgument(like);
+  const { dry } = splitWater(formula);
+  if (dry === undefined || places.some((place) => place.formula.hasSameComposition(formula))) {
+    return { place: find(places, formula), form: undefined };
+  }
+  const kin = places.filter((place) => splitWater(place.formula).dry?.hasSameComposition(dry) === true);
+  return { place: only(kin, places, formula), form: formula };
+}
+
+/** The one place that was found, or the refusal. */
+function only<T extends Place>(found: readonly T[], places: readonly T[], formula: Formula): T {
   if (found.length === 1) return found[0]!;
   if (found.length > 1) {
     throw new AmountError("amount.several-readings", `${formula} stands in the equation ${found.length} times`, {
+      hint: `name one of ${found.map((place) => place.formula.toString()).join(", ")}`,
       details: { formula: formula.toString(), readings: found.map((place) => `${place.side} ${place.formula}`) },
     });
   }
-  throw new AmountError("amount.not-in-equation", `${formula} is not in the equation`, {
-    hint: `it holds ${places.map((place) => place.formula.toString()).join(", ")}`,
-    details: { formula: formula.toString(), species: places.map((place) => place.formula.toString()) },
-  });
+  const products = places.every((place) => place.side === "product");
+  const species = places.map((place) => place.formula.toString());
+  throw new AmountError(
+    "amount.not-in-equation",
+    `${formula} is ${products ? "no product of" : "not in"} the equation`,
+    {
+      hint: `${products ? "products" : "species"}: ${species.join(", ")}`,
+      details: { formula: formula.toString(), species },
+    },
+  );
 }
 
 /**
  * Everything that follows from what is known of a reaction: the extent, what runs out, what is left, what is formed.
  *
  * Give either reactants - those not named are taken to be in excess - or one product. Each as a mass, an amount, a volume
- * of solution, of liquid or of gas.
+ * of solution, of liquid or of gas. A hydrate that is in the jar may stand for the species it is a form of. An equation
+ * that balances as it stands is taken as it stands, also where several reactions together could follow it.
  *
  * @param equation - text (balanced for you) or a balanced equation
  * @param known - feed of each known species by formula, all reactants or one product
@@ -94,19 +138,20 @@ export function find<T extends Place>(places: readonly T[], like: FormulaLike): 
  * const salt = reactionAmounts("Na + Cl2 -> NaCl", { Na: "8 g", Cl2: "8 g" });
  * salt.limiting.map(String) // => ["Cl2"]
  * salt.of("Na").left!.format({ decimals: 3, uncertainty: "none" }) // => "0.122 mol"
+ * reactionAmounts("BaCl2 + Na2SO4 -> BaSO4 + NaCl", { "BaCl2·2H2O": "24.4 g" }).extent.format({ decimals: 3, uncertainty: "none" }) // => "0.100 mol"
  */
 export function reactionAmounts(equation: ReactionLike, known: Readonly<Record<string, SpeciesFeed>>): ReactionAmounts {
-  const balanced = balance(equation);
+  const balanced = reactionOf(equation);
   const places = placesOf(balanced);
   const given = new Map<Place, Quantity>();
   for (const [formula, feed] of Object.entries(grouped(known, "known"))) {
-    const place = find(places, formula);
+    const { place, form } = findForm(places, formula);
     if (given.has(place)) {
       throw new AmountError("amount.too-many-inputs", `${place.formula} is given twice`, {
         details: { formula: place.formula.toString() },
       });
     }
-    given.set(place, feedAmount(place.formula, feed));
+    given.set(place, feedAmount(place.formula, form === undefined ? feed : feedOf(feed, form)));
   }
   const sides = new Set([...given.keys()].map((place) => place.side));
   if (given.size === 0) throw new AmountError("amount.missing-input", "no quantity of any species was given");
@@ -117,12 +162,13 @@ export function reactionAmounts(equation: ReactionLike, known: Readonly<Record<s
     });
   }
   const extents = [...given].map(([place, n]) => ({ place, extent: n.dividedBy(place.coefficient) }));
-  const extent = smallest(
-    extents.map((x) => x.extent),
+  const extent =
     extents.length === 1
-      ? { symbol: "ξ", rule: "extent = amount / coefficient" }
-      : { symbol: "ξ", rule: "extent = smallest of amount / coefficient: the limiting reagent" },
-  );
+      ? extents[0]!.extent.named({ symbol: "ξ", rule: "extent = amount / coefficient" })
+      : smallest(
+          extents.map((x) => x.extent),
+          { symbol: "ξ", rule: "extent = smallest of amount / coefficient: the limiting reagent" },
+        );
   const least = new Set(extents.filter((x) => x.extent.compare(extent) === 0).map((x) => x.place));
   const untold = places
     .filter((place) => place.side === "reactant" && !given.has(place))

@@ -11,7 +11,7 @@ import type {
   VolumeFractionText,
 } from "../quantity/text";
 import { readUnit } from "../quantity/unit";
-import type { DensityLike, FormulaLike, TemperatureLike } from "./argument";
+import { type DensityLike, type FormulaLike, oneOf, type TemperatureLike } from "./argument";
 import { AmountError } from "./error";
 
 /** What a strength counts. */
@@ -27,7 +27,12 @@ export type StrengthKind =
   | "peroxide volumes";
 
 /** Strengths that no SI unit carries. */
-export type TradeStrengthText = `${number} N` | `${number} °Bé` | `${number} volumes`;
+export type TradeStrengthText =
+  | `${number} N`
+  | `${number} eq/L`
+  | `${number} °Bé`
+  | `${number} volumes`
+  | `${number} % vol`;
 
 /** A strength as text, quantity, or value with unit. `"5 %"` alone needs `basis`. */
 export type StrengthLike =
@@ -79,9 +84,9 @@ export const isPerMass = (kind: StrengthKind): boolean => PER_MASS.has(kind);
 
 const LONGEST = 200;
 const TRADE: readonly (readonly [RegExp, StrengthKind])[] = [
-  [/^(.*\S)\s*N$/, "normality"],
-  [/^(.*\S)\s*(?:°\s*B[ée]|° ?Baum[ée])$/, "degrees Baumé"],
-  [/^(.*\S)\s*vol(?:ume)?s?$/, "peroxide volumes"],
+  [/^(.*\S)\s*(?:N|eq\/L)$/, "normality"],
+  [/^(.*[^\s°])[\s°]*(?:B[ée]|Baum[ée])\.?$/, "degrees Baumé"],
+  [/^(.*[^\s-])[\s-]*vol(?:ume)?s?\.?$/, "peroxide volumes"],
 ];
 
 const NAME_OF_TARGET: Readonly<Record<string, StrengthKind>> = {
@@ -93,6 +98,10 @@ const NAME_OF_TARGET: Readonly<Record<string, StrengthKind>> = {
 };
 
 const PERCENT = { "w/w": "% w/w", "w/v": "% w/v", "v/v": "% v/v" } as const;
+const BASES = ["w/w", "w/v", "v/v"] as const satisfies readonly PercentBasis[];
+
+/** What the labels of spirits say for millilitres in 100 mL. */
+const PERCENT_BY_VOLUME = /%\s*vol\.?$/;
 
 /** The refusal a plain percent or ppm meets. */
 function ambiguous(text: string, symbol: string): AmountError {
@@ -124,7 +133,8 @@ export function kindOfUnit(
   if (trade !== undefined) return { kind: trade, unit: symbol };
   if (symbol === "%") {
     if (basis === undefined) throw ambiguous(text, "%");
-    return { ...kindOfUnit(PERCENT[basis], text, undefined), unit: PERCENT[basis] };
+    const whole = PERCENT[oneOf(basis, BASES, "basis")];
+    return { ...kindOfUnit(whole, text, undefined), unit: whole };
   }
   const name = readUnit(symbol, text).dimension.name;
   switch (name) {
@@ -158,17 +168,24 @@ export function kindOfUnit(
 /** @internal Read a strength and say what it counts. */
 export function readStrength(like: StrengthLike, basis?: PercentBasis, argument = "strength"): Strength {
   if (typeof like === "string") {
-    const text: string = like;
-    if (text.length > LONGEST) {
-      throw new AmountError("amount.too-long", `a strength of ${text.length} characters; the limit is ${LONGEST}`);
+    if (like.length > LONGEST) {
+      throw new AmountError("amount.too-long", `a strength of ${like.length} characters; the limit is ${LONGEST}`);
     }
+    const text: string = like.trim().replace(PERCENT_BY_VOLUME, PERCENT["v/v"]);
     for (const [pattern, kind] of TRADE) {
-      const number = pattern.exec(text.trim())?.[1];
-      if (number !== undefined) return { kind, value: sane(quantity(number), kind, argument) };
+      const number = pattern.exec(text)?.[1];
+      if (number === undefined) continue;
+      const count = quantity(number);
+      // "5 % N" on a bag is five percent of nitrogen, not a normality
+      if (count.unit === "") return { kind, value: sane(count, kind, argument) };
     }
+    return readUnits(quantity(text), text, basis, argument);
   }
-  const q = quantity(like);
-  const { kind, unit } = kindOfUnit(q.unit, String(like), basis);
+  return readUnits(quantity(like), String(like), basis, argument);
+}
+
+function readUnits(q: Quantity, text: string, basis: PercentBasis | undefined, argument: string): Strength {
+  const { kind, unit } = kindOfUnit(q.unit, text, basis);
   return { kind, value: sane(unit === q.unit ? q : rebased(q, unit), kind, argument) };
 }
 

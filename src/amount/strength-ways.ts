@@ -5,12 +5,20 @@ import { type Formula, molarMass } from "../formula";
 import { cite } from "../foundation/bibliography";
 import { attempt } from "../foundation/error";
 import { type Quantity, quantity } from "../quantity";
-import { formulaOfArgument, inSymbol, positive } from "./argument";
+import { formulaOfArgument, inSymbol, liquidDensity, oneOf, positive } from "./argument";
 import { densityFor, massFractionFromDensity, massFractionFromMassConcentration } from "./density";
 import { AmountError } from "./error";
 import { molarVolumeOfGas } from "./gas";
 import type { Strength, StrengthKind, StrengthOptions } from "./strength-kind";
 import { densityOfWater } from "./water";
+
+/** @internal */
+export const missingEquivalents = (): AmountError =>
+  new AmountError("amount.missing-equivalents", "a normality has no meaning without its reaction", {
+    hint: 'give equivalents: 2 and reaction: "both protons of H2SO4 neutralised"',
+  });
+
+const SCALES = ["heavier than water", "lighter than water"] as const;
 
 /** @internal The ways between strengths for one set of options; every intermediate result is named. */
 export class Ways {
@@ -40,11 +48,7 @@ export class Ways {
 
   get equivalents(): Quantity {
     const { equivalents, reaction } = this.options;
-    if (equivalents === undefined) {
-      throw new AmountError("amount.missing-equivalents", "a normality has no meaning without its reaction", {
-        hint: 'give equivalents: 2 and reaction: "both protons of H2SO4 neutralised"',
-      });
-    }
+    if (equivalents === undefined) throw missingEquivalents();
     return positive(String(equivalents) as `${number}`, "number", "equivalents", {
       symbol: `z(${this.name})`,
       label: "equivalents in one mole",
@@ -55,7 +59,7 @@ export class Ways {
   get soluteDensity(): Quantity {
     const { soluteDensity } = this.options;
     if (soluteDensity !== undefined) {
-      return positive(soluteDensity, "density", "solute density", {
+      return liquidDensity(soluteDensity, "solute density", {
         symbol: `ρ(pure ${this.name})`,
         label: "density of the pure liquid",
       });
@@ -249,7 +253,7 @@ export class Ways {
   }
 
   fromBaume(value: Quantity): Quantity {
-    const light = this.options.baume === "lighter than water";
+    const { light } = this;
     const degrees = value.named(this.baumeWords());
     const gravity = light
       ? quantity("140").dividedBy(quantity("130").plus(degrees))
@@ -262,14 +266,30 @@ export class Ways {
         rule: light
           ? "density = 140 / (130 + °Bé) × density of water"
           : "density = 145 / (145 - °Bé) × density of water",
-        assumption: `Baumé scale ${this.options.baume ?? "heavier than water"}, read at 60 °F (15.6 °C)`,
+        assumption: this.scaleWords,
       });
     if (this.formula === undefined) {
       throw new AmountError("amount.missing-formula", "a hydrometer reading needs the solute", {
         hint: 'give of: "HCl"',
       });
     }
-    return massFractionFromDensity(this.formula, rho, { temperature: "60 °F" });
+    const read = attempt(() => massFractionFromDensity(this.formula!, rho, { temperature: "60 °F" }));
+    if (read.ok) return read.value;
+    const other = new Ways({ ...this.options, baume: SCALES[light ? 0 : 1] });
+    if (this.options.baume !== undefined || !attempt(() => other.fromBaume(value)).ok) throw read.error;
+    throw new AmountError("amount.outside-range", `no ${this.name} solution has ${value} °Bé on this scale`, {
+      hint: `it has on the other: baume: "${SCALES[1]}"`,
+      details: { quantity: "density", value: String(rho) },
+    });
+  }
+
+  /** Is the hydrometer one for liquids lighter than water? */
+  private get light(): boolean {
+    return oneOf(this.options.baume ?? SCALES[0], SCALES, "Baumé scale") === SCALES[1];
+  }
+
+  private get scaleWords(): string {
+    return `Baumé scale ${this.light ? SCALES[1] : SCALES[0]}, read at 60 °F (15.6 °C)`;
   }
 
   private onScale(rest: Quantity): Quantity {
@@ -282,14 +302,14 @@ export class Ways {
   toBaume(w: Quantity): Quantity {
     const rho = densityFor(this.formula, w, { ...this.options, temperature: "60 °F" });
     const gravity = rho.dividedBy(this.waterAtSixty());
-    const light = this.options.baume === "lighter than water";
+    const { light } = this;
     const degrees = light
       ? quantity("140").dividedBy(gravity).minus("130")
       : quantity("145").minus(quantity("145").dividedBy(gravity));
     return degrees.named({
       ...this.baumeWords(),
       rule: light ? "°Bé = 140 / relative density - 130" : "°Bé = 145 - 145 / relative density",
-      assumption: `Baumé scale ${this.options.baume ?? "heavier than water"}, read at 60 °F (15.6 °C)`,
+      assumption: this.scaleWords,
     });
   }
 

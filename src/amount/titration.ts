@@ -1,5 +1,4 @@
 // Titration: from titres to an amount. A blank is taken off; the reaction is named.
-import { balance } from "../equation";
 import type { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
@@ -17,7 +16,7 @@ import {
   type VolumeLike,
 } from "./argument";
 import { AmountError } from "./error";
-import type { ReactionLike } from "./reaction";
+import { type ReactionLike, reactionOf } from "./reaction";
 import { type Replicates, replicates } from "./replicates";
 import { concentrationOfStrength } from "./strength";
 import type { StrengthLike, StrengthOptions } from "./strength-kind";
@@ -115,12 +114,13 @@ function ratioOf(
       hint: "give equation with the formulas of titrant and analyte, or titrantPerAnalyte: 2",
     });
   }
-  const balanced = balance(equation);
+  const balanced = reactionOf(equation);
   const numberOf = (like: FormulaLike): bigint => {
     const formula = formulaOfArgument(like);
     const term = balanced.reactants.find((t) => t.formula.hasSameComposition(formula));
     if (term !== undefined) return term.coefficient;
     throw new AmountError("amount.not-in-equation", `${formula} is no reactant of ${balanced}`, {
+      hint: "name titrant and analyte as the equation does, or give titrantPerAnalyte instead of the equation",
       details: { formula: formula.toString() },
     });
   };

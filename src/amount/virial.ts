@@ -41,6 +41,7 @@ export function secondVirialCoefficient(gas: FormulaLike, temperature: Temperatu
       "amount.outside-range",
       `B of ${row.gas} is tabulated from ${low} °C to ${high} °C, not at ${celsius} °C`,
       {
+        hint: "leave out model to reckon as an ideal gas",
         details: { quantity: "temperature", low: `${low} °C`, high: `${high} °C`, value: `${celsius} °C` },
       },
     );

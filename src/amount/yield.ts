@@ -1,21 +1,20 @@
 // How much a reaction can give, how much it gave, and how much of what went in ends in the product.
 
-import { balance } from "../equation";
 import { molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, quantity, sum } from "../quantity";
-import type { Purity } from "./amount";
+import { massOf, type Purity } from "./amount";
 import { assayOf, type FormulaLike, grouped, inSymbol, type MassLike, moistureOf, positive } from "./argument";
 import { AmountError } from "./error";
 import type { SpeciesFeed } from "./feed";
-
-import { find, type Place, placesOf, type ReactionLike, reactionAmounts } from "./reaction";
+import { find, findForm, type Place, placesOf, type ReactionLike, reactionAmounts, reactionOf } from "./reaction";
+import { splitWater } from "./split-water";
 
 /**
  * The most of a product that the feeds can give.
  *
  * @param equation - text (balanced for you) or a balanced equation
- * @param product - formula of the product, as it stands in the equation
+ * @param product - formula of the product, as it stands in the equation or as the hydrate that is weighed
  * @param feeds - what is put in, by formula; reactants not named are taken to be in excess
  * @returns mass of product in g
  * @throws {AmountError} as for {@link reactionAmounts}; `amount.not-in-equation` for a formula that is no product
@@ -23,6 +22,7 @@ import { find, type Place, placesOf, type ReactionLike, reactionAmounts } from "
  * @category Yield
  * @example
  * theoreticalYield("Fe2O3 + CO -> Fe + CO2", "Fe", { Fe2O3: "25.13 g" }).format({ decimals: 2, uncertainty: "none" }) // => "17.58 g"
+ * theoreticalYield("ZnO + H2SO4 -> ZnSO4 + H2O", "ZnSO4·7H2O", { ZnO: "8.14 g" }).format({ decimals: 2, uncertainty: "none" }) // => "28.76 g"
  */
 export function theoreticalYield(
   equation: ReactionLike,
@@ -30,14 +30,22 @@ export function theoreticalYield(
   feeds: Readonly<Record<string, SpeciesFeed>>,
 ): Quantity<"mass"> {
   const outcome = reactionAmounts(equation, feeds);
-  const species = find(
+  const { place: species, form } = findForm(
     outcome.species.filter((s) => s.side === "product"),
     product,
   );
   if (outcome.limiting.length === 0) {
     throw new AmountError("amount.same-side", "a theoretical yield is reckoned from reactants, not from a product");
   }
-  return species.mass;
+  if (form === undefined) return species.mass;
+  const ratio = splitWater(species.formula).units.div(splitWater(form).units);
+  const [name, as] = [inSymbol(species.formula), inSymbol(form)];
+  const n = species.amount.times(ratio).named({
+    symbol: `n(${as})`,
+    rule: `${ratio.toFraction()} mol ${as} from 1 mol ${name}`,
+    assumption: `the product is weighed as ${as}, whose water is not that of the equation`,
+  });
+  return massOf(n, form);
 }
 
 /**
@@ -81,7 +89,7 @@ export function percentYield(actual: MassLike, theoretical: MassLike, purity: Pu
  * atomEconomy("CaCO3 -> CaO + CO2", "CaO").format({ decimals: 1, uncertainty: "none" }) // => "56.0 %"
  */
 export function atomEconomy(equation: ReactionLike, product: FormulaLike): Quantity<"number"> {
-  const places = placesOf(balance(equation));
+  const places = placesOf(reactionOf(equation));
   const wanted = find(
     places.filter((place) => place.side === "product"),
     product,
