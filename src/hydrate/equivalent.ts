@@ -83,15 +83,20 @@ function chosenReading(forms: FormsOfOne): EquivalenceReading {
   if (per !== undefined) {
     const [here, there] = [a.count(per), b.count(per)];
     if (!here.equals(0) && !there.equals(0)) return { per, ratio: here.div(there) };
+    const shared = a.symbols.filter((symbol) => !b.count(symbol).equals(0));
     throw new HydrateError("hydrate.not-in-both", `'${per}' is not an element of both ${names}`, {
-      hint: 'give the symbol of an element they share, such as per: "Zn"',
+      hint:
+        shared.length === 0
+          ? "they share none: one cannot stand for the other"
+          : `give the symbol of an element they share: ${shared.map((symbol) => `"${symbol}"`).join(" or ")}`,
       details: { from: a.toString(), to: b.toString(), per },
     });
   }
   const readings = equivalenceReadings({ from: a, to: b });
   const first = readings[0];
   if (first === undefined) {
-    throw new HydrateError("hydrate.no-common-part", `${names} share nothing but hydrogen and oxygen`, {
+    throw new HydrateError("hydrate.no-common-part", `${names} share no element besides hydrogen and oxygen`, {
+      hint: "check the two formulas; one cannot stand for the other",
       details: { from: a.toString(), to: b.toString() },
     });
   }

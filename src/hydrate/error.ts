@@ -11,7 +11,9 @@ export type HydrateErrorCode =
   | "hydrate.gained-mass"
   | "hydrate.not-positive"
   | "hydrate.unknown-salt"
-  | "hydrate.missing-input";
+  | "hydrate.missing-input"
+  | "hydrate.too-many-inputs"
+  | "hydrate.outside-range";
 
 /**
  * A question about crystal water that cannot be answered as asked. Codes start with `hydrate.`.

@@ -143,8 +143,17 @@ export interface DehydrationStages {
   readonly source: string;
 }
 
-function dehydrationRow(formula: Formula): DehydrationRow | undefined {
-  return DEHYDRATION.find((row) => formulaOfArgument(row.form).hasSameComposition(formula));
+let dehydrationByForm: Map<string, { readonly row: DehydrationRow; readonly form: Formula }> | undefined;
+
+/** The rows of dehydration by the atoms of the form; the index is made on first use. */
+function dehydrationRows(): NonNullable<typeof dehydrationByForm> {
+  dehydrationByForm ??= new Map(
+    DEHYDRATION.map((row) => {
+      const form = formulaOfArgument(row.form);
+      return [form.compositionText, { row, form }];
+    }),
+  );
+  return dehydrationByForm;
 }
 
 /**
@@ -163,9 +172,17 @@ function dehydrationRow(formula: Formula): DehydrationRow | undefined {
  */
 export function stagedDehydration(formula: FormulaLike, mass?: MassLike): DehydrationStages {
   const form = formulaOfArgument(formula);
-  const row = dehydrationRow(form);
+  const row = dehydrationRows().get(form.compositionText)?.row;
   if (row === undefined) {
+    const { dry } = splitWater(form);
+    const others = [...dehydrationRows().values()]
+      .filter((other) => dry !== undefined && splitWater(other.form).dry?.hasSameComposition(dry) === true)
+      .map((other) => other.row.form);
     throw new HydrateError("hydrate.unknown-salt", `how ${inSymbol(form)} loses its water is not tabulated`, {
+      hint:
+        others.length > 0
+          ? `tabulated of this salt: ${others.join(", ")}`
+          : "equivalentMass tells the mass of any form; weigh before and after heating for hydrationNumber",
       details: { formula: form.toString() },
     });
   }

@@ -58,19 +58,20 @@ export interface HeatingExperiment {
   readonly residue?: FormulaLike | undefined;
 }
 
+/** A number of waters as a plain number, refused where no salt holds so many. */
+function plausible(waters: Quantity, salt: Formula, hint: string): number {
+  const x = waters.in("").toNumber();
+  if (x <= MOST_WATERS) return x;
+  throw new HydrateError(
+    "hydrate.water-count",
+    `${waters.format({ significant: 3 })} waters for each ${salt}: no salt holds so many`,
+    { hint, details: { waters: String(waters) } },
+  );
+}
+
 /** The candidates around a number of waters, nearest first. */
 function candidatesFor(salt: Formula, waters: Quantity, weighed: boolean): HydrationCandidate[] {
-  const x = waters.in("").toNumber();
-  if (x > MOST_WATERS) {
-    throw new HydrateError(
-      "hydrate.water-count",
-      `${waters.format({ significant: 3 })} waters for each ${salt}: no salt holds so many`,
-      {
-        hint: "check the weighings: most of what was weighed went away on heating",
-        details: { waters: String(waters) },
-      },
-    );
-  }
+  const x = plausible(waters, salt, "check the weighings: most of what was weighed went away on heating");
   // Without an uncertainty of the weighings only the atomic weights speak, and they say nothing about the balance.
   const u = weighed ? waters.standardUncertainty?.toNumber() : undefined;
   const known = knownForms(salt).map((form) => form.waters);
@@ -185,9 +186,10 @@ export interface MeanWater {
  * How much water a partly effloresced or damp material holds on average: from its assay, or from a drying experiment.
  *
  * @param material - the salt in any form, and its `assay` as mass fraction of the anhydrous salt, or the masses `before`
- *   and `after` drying to the anhydrous salt
+ *   and `after` drying to the anhydrous salt, with that of the `vessel` if it was weighed along
  * @returns mean waters, mass fraction of anhydrous salt, and the two known forms it lies between with their shares
- * @throws {HydrateError} `hydrate.missing-input`, and those of {@link hydrationNumber}
+ * @throws {HydrateError} `hydrate.missing-input`, `hydrate.too-many-inputs`, `hydrate.water-count`, and those of
+ *   {@link hydrationNumber}
  * @throws {AmountError} `amount.not-positive`, `amount.fraction-above-one`
  * @source x = M(salt) (1/w - 1) / M(H2O)
  * @category Hydrates
@@ -201,8 +203,18 @@ export function meanWater(material: {
   readonly assay?: MassFractionLike | undefined;
   readonly before?: MassLike | undefined;
   readonly after?: MassLike | undefined;
+  readonly vessel?: MassLike | undefined;
 }): MeanWater {
-  const { salt, assay, before, after } = grouped(material, "material");
+  const { salt, assay, before, after, vessel } = grouped(material, "material");
+  if (assay !== undefined && (before ?? after ?? vessel) !== undefined) {
+    throw new HydrateError(
+      "hydrate.too-many-inputs",
+      "mean water follows from an assay or from drying, not from both",
+      {
+        hint: "ask twice and compare the two answers",
+      },
+    );
+  }
   const anhydrous = anhydrousOf(salt);
   const name = inSymbol(anhydrous);
   let waters: Quantity;
@@ -213,12 +225,19 @@ export function meanWater(material: {
       .times(quantity("1").dividedBy(fraction).minus("1"))
       .dividedBy(molarMass("H2O"))
       .named({ symbol: "x", rule: "mean waters = M(salt) (1/w - 1) / M(H₂O)" });
+    plausible(waters, anhydrous, "an assay is the mass fraction of the anhydrous salt; check it");
   } else if (before !== undefined && after !== undefined) {
-    waters = hydrationNumber({ before, after, anhydrous }).waters;
-    fraction = quantity(after)
-      .dividedBy(before)
+    waters = hydrationNumber({ before, after, anhydrous, vessel }).waters;
+    const [empty, whole, rest] = [vessel ?? "0 g", before, after].map((m) => quantity(m)) as [
+      Quantity,
+      Quantity,
+      Quantity,
+    ];
+    fraction = rest
+      .minus(empty)
+      .dividedBy(whole.minus(empty))
       .to("% w/w")
-      .named({ symbol: `w(${name})`, rule: "mass fraction = mass after drying / mass before" });
+      .named({ symbol: `w(${name})`, rule: "mass fraction = mass after drying / mass before, less the vessel" });
   } else {
     throw new HydrateError("hydrate.missing-input", "mean water needs an assay, or masses before and after drying", {
       hint: 'give assay: "60 %", or before and after',

@@ -47,9 +47,14 @@ const USUAL_UNCERTAINTY = 0.02;
 const FARTHEST = 2;
 /** A ratio this near to one says nothing. */
 const NEAR_ONE = 0.02;
+/** No two forms of a salt in the table differ by more than a factor of 3.1 (Na2S·9H2O); far beyond it a percent sign is missing. */
+const LARGEST_RATIO = "20";
 
 function observedRatio(question: MixUpQuestion): Quantity {
   const { ratio, yield: percent, observed, expected } = grouped(question, "question");
+  if ([ratio, percent, observed ?? expected].filter((given) => given !== undefined).length > 1) {
+    throw new HydrateError("hydrate.too-many-inputs", "give one of ratio, yield, and observed with expected");
+  }
   const plain = ratio ?? percent;
   if (plain !== undefined) {
     const q = isQuantity(plain) ? plain : quantity(plain);
@@ -80,6 +85,12 @@ function spreadOf(r: Quantity, given: QuantityLike | undefined): number {
 function checked(q: Quantity): Quantity {
   if (!["number", "mass fraction"].includes(q.dimension) || !q.isPositive()) {
     throw new HydrateError("hydrate.not-positive", `a ratio must be a number above zero, not ${q}`, {
+      details: { ratio: String(q) },
+    });
+  }
+  if (q.compare(LARGEST_RATIO) > 0) {
+    throw new HydrateError("hydrate.outside-range", `no two forms of a salt differ by a factor of ${q.in("")}`, {
+      hint: 'a percent yield is written with its sign: "156 %"',
       details: { ratio: String(q) },
     });
   }
@@ -130,7 +141,8 @@ function explanations(heavier: string, lighter: string, tooMuch: boolean): strin
  *
  * @param question - `ratio`, `yield`, or `observed` and `expected`; `of`, the salts in play
  * @returns mix-ups whose ratio lies within two standard uncertainties, ranked; empty when none does or the ratio is near 1
- * @throws {HydrateError} `hydrate.missing-input`, `hydrate.not-positive`, `hydrate.unknown-salt` when none of `of` is known
+ * @throws {HydrateError} `hydrate.missing-input`, `hydrate.too-many-inputs`, `hydrate.not-positive`, `hydrate.outside-range`
+ *   for a ratio above 20, `hydrate.unknown-salt` when none of `of` is known
  * @throws {QuantityError} those of reading a quantity
  * @throws {FormulaError} those of `parseFormula`
  * @category Hydrates
@@ -148,7 +160,9 @@ export function hydrateMixUps(question: MixUpQuestion): HydrateMixUp[] {
   const salts = saltsOf(question.of);
   const known = salts.map((salt) => ({ salt, forms: formsFor(salt) }));
   if (question.of !== undefined && known.every(({ forms }) => forms.length === 0)) {
-    throw new HydrateError("hydrate.unknown-salt", `no hydrates of ${salts.map(inSymbol).join(", ")} are tabulated`);
+    throw new HydrateError("hydrate.unknown-salt", `no hydrates of ${salts.map(inSymbol).join(", ")} are tabulated`, {
+      hint: "leave out of to search every salt of the table",
+    });
   }
   if (Math.abs(value - 1) < NEAR_ONE) return [];
   const found: HydrateMixUp[] = [];
