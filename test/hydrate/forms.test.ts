@@ -12,6 +12,8 @@ import {
 } from "../../src/hydrate";
 import { DEHYDRATION } from "../../src/hydrate/data/dehydration";
 import { HYDRATE_FORMS } from "../../src/hydrate/data/forms";
+import { SHOP_MATERIALS } from "../../src/substance/data/shop-materials";
+import { THERMAL } from "../../src/substance/data/thermal-steps";
 
 const keys = new Set<string>(sourceKeys());
 
@@ -56,6 +58,21 @@ describe("the table of forms", () => {
       });
     }
   });
+
+  // What is sold is a fact of the shop list, which stands in a higher room and names its source on each row.
+  test("calls sold what the shop list names, and nothing else", () => {
+    const shelf = new Set(
+      SHOP_MATERIALS.flatMap(({ formula, alternatives = [] }) => [formula, ...alternatives]).map(
+        (formula) => parseFormula(formula).compositionText,
+      ),
+    );
+    for (const { salt, forms } of HYDRATE_FORMS) {
+      for (const { waters, sold = false } of forms) {
+        const form = withWater(salt, waters);
+        expect(sold, form.toString()).toBe(shelf.has(form.compositionText));
+      }
+    }
+  });
 });
 
 describe("the table of dehydration", () => {
@@ -85,6 +102,23 @@ describe("the table of dehydration", () => {
           );
       }
     }
+  });
+
+  // The substance room tells what gases leave; where both name a residue, they must not contradict each other.
+  test("reaches a residue at temperatures that meet those of the substance room", () => {
+    const thermal = new Map(THERMAL.map((row) => [parseFormula(row.formula).compositionText, row]));
+    let compared = 0;
+    for (const { form, stages } of DEHYDRATION) {
+      for (const step of thermal.get(parseFormula(form).compositionText)?.steps ?? []) {
+        const left = step.remains.map(({ formula }) => parseFormula(formula).compositionText);
+        const same = stages.find(({ to }) => left.length === 1 && parseFormula(to).compositionText === left[0]);
+        if (same === undefined) continue;
+        compared += 1;
+        expect(Number(same.from), `${form} to ${same.to}`).toBeLessThanOrEqual(Number(step.to ?? step.from));
+        expect(Number(same.until ?? same.from), `${form} to ${same.to}`).toBeGreaterThanOrEqual(Number(step.from));
+      }
+    }
+    expect(compared).toBeGreaterThan(100);
   });
 
   // Mass loss on heating, bench practice compilation section 10 (calculated there on IUPAC 2021 abridged weights).

@@ -753,7 +753,7 @@ export const HYDRATE_FORMS: readonly HydrateFormsRow[] = [
     forms: [
       { waters: "0", source: "aiic" },
       { waters: "1", source: "aiic", from: "24", rangeSource: "memory", sold: true },
-      { waters: "4", source: "aiic" },
+      { waters: "4", source: "aiic", sold: true },
       { waters: "5", source: "memory", from: "9", upTo: "24", rangeSource: "memory" },
       { waters: "7", source: "memory", upTo: "9", rangeSource: "memory" },
     ],
