@@ -20,6 +20,7 @@ export type {
   TemperatureLike,
   VolumeLike,
 } from "./argument";
+export type { BaumeScale } from "./baume";
 export { avogadroConstant, molarGasConstant } from "./constants";
 export {
   densityOfSolution,

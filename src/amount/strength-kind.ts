@@ -12,6 +12,7 @@ import type {
 } from "../quantity/text";
 import { readUnit } from "../quantity/unit";
 import { type DensityLike, type FormulaLike, oneOf, type TemperatureLike } from "./argument";
+import type { BaumeScale } from "./baume";
 import { AmountError } from "./error";
 
 /** What a strength counts. */
@@ -68,7 +69,7 @@ export interface StrengthOptions {
   /** Formula of the solvent; water unless told. */
   readonly solvent?: FormulaLike | undefined;
   /** Which Baumé scale the hydrometer has; heavier than water unless told. */
-  readonly baume?: "heavier than water" | "lighter than water" | undefined;
+  readonly baume?: BaumeScale | undefined;
 }
 
 /** @internal A strength as read. */

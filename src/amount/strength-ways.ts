@@ -2,23 +2,20 @@
 // mol/L, % v/v, normality); a density joins them.
 
 import { type Formula, molarMass } from "../formula";
-import { cite } from "../foundation/bibliography";
-import { attempt } from "../foundation/error";
+import { attempt, type Result } from "../foundation/error";
 import { type Quantity, quantity } from "../quantity";
-import { formulaOfArgument, inSymbol, liquidDensity, oneOf, positive } from "./argument";
+import { formulaOfArgument, inSymbol, liquidDensity, positive } from "./argument";
+import { type BaumeScale, baumeOfDensity, densityOfBaume, scaleOf } from "./baume";
 import { densityFor, massFractionFromDensity, massFractionFromMassConcentration } from "./density";
 import { AmountError } from "./error";
 import { molarVolumeOfGas } from "./gas";
 import type { Strength, StrengthKind, StrengthOptions } from "./strength-kind";
-import { densityOfWater } from "./water";
 
 /** @internal */
 export const missingEquivalents = (): AmountError =>
   new AmountError("amount.missing-equivalents", "a normality has no meaning without its reaction", {
     hint: 'give equivalents: 2 and reaction: "both protons of H2SO4 neutralised"',
   });
-
-const SCALES = ["heavier than water", "lighter than water"] as const;
 
 /** @internal The ways between strengths for one set of options; every intermediate result is named. */
 export class Ways {
@@ -243,74 +240,32 @@ export class Ways {
     };
   }
 
-  // Baumé: the scale of the trade with modulus 145 above water and 140/130 below, at 60 °F against water of 60 °F.
-  private baumeWords(): { symbol: string; label: string; source: string } {
-    return { symbol: "°Bé", label: "degrees Baumé", source: `${cite("baumeScale")} (from memory)` };
-  }
-
-  private waterAtSixty(): Quantity {
-    return densityOfWater("60 °F").named({ symbol: "ρ(H₂O, 60 °F)" });
-  }
-
-  fromBaume(value: Quantity): Quantity {
-    const { light } = this;
-    const degrees = value.named(this.baumeWords());
-    const gravity = light
-      ? quantity("140").dividedBy(quantity("130").plus(degrees))
-      : quantity("145").dividedBy(this.onScale(quantity("145").minus(degrees)));
-    const rho = gravity
-      .times(this.waterAtSixty())
-      .to("g/mL")
-      .named({
-        symbol: `ρ(${this.name})`,
-        rule: light
-          ? "density = 140 / (130 + °Bé) × density of water"
-          : "density = 145 / (145 - °Bé) × density of water",
-        assumption: this.scaleWords,
-      });
-    if (this.formula === undefined) {
+  fromBaume(degrees: Quantity): Quantity {
+    const { formula, name } = this;
+    if (formula === undefined) {
       throw new AmountError("amount.missing-formula", "a hydrometer reading needs the solute", {
         hint: 'give of: "HCl"',
       });
     }
-    const read = attempt(() => massFractionFromDensity(this.formula!, rho, { temperature: "60 °F" }));
-    if (read.ok) return read.value;
-    const other = new Ways({ ...this.options, baume: SCALES[light ? 0 : 1] });
-    if (this.options.baume !== undefined || !attempt(() => other.fromBaume(value)).ok) throw read.error;
-    throw new AmountError("amount.outside-range", `no ${this.name} solution has ${value} °Bé on this scale`, {
-      hint: `it has on the other: baume: "${SCALES[1]}"`,
-      details: { quantity: "density", value: String(rho) },
-    });
-  }
-
-  /** Is the hydrometer one for liquids lighter than water? */
-  private get light(): boolean {
-    return oneOf(this.options.baume ?? SCALES[0], SCALES, "Baumé scale") === SCALES[1];
-  }
-
-  private get scaleWords(): string {
-    return `Baumé scale ${this.light ? SCALES[1] : SCALES[0]}, read at 60 °F (15.6 °C)`;
-  }
-
-  private onScale(rest: Quantity): Quantity {
-    if (rest.isPositive()) return rest;
-    throw new AmountError("amount.outside-range", "the Baumé scale for heavy liquids ends below 145 degrees", {
-      details: { quantity: "degrees Baumé", low: "0", high: "145" },
-    });
+    const read = (scale: BaumeScale): Result<Quantity> =>
+      attempt(() => massFractionFromDensity(formula, densityOfBaume(degrees, scale, name), { temperature: "60 °F" }));
+    const { baume } = this.options;
+    const outcome = read(scaleOf(baume));
+    if (outcome.ok) return outcome.value;
+    if (baume !== undefined || !read("lighter than water").ok) throw outcome.error;
+    throw new AmountError(
+      "amount.outside-range",
+      `no ${name} solution has ${degrees} °Bé on the scale for heavy liquids`,
+      {
+        hint: 'it has on the other: baume: "lighter than water"',
+        details: { quantity: "degrees Baumé", value: String(degrees) },
+      },
+    );
   }
 
   toBaume(w: Quantity): Quantity {
     const rho = densityFor(this.formula, w, { ...this.options, temperature: "60 °F" });
-    const gravity = rho.dividedBy(this.waterAtSixty());
-    const { light } = this;
-    const degrees = light
-      ? quantity("140").dividedBy(gravity).minus("130")
-      : quantity("145").minus(quantity("145").dividedBy(gravity));
-    return degrees.named({
-      ...this.baumeWords(),
-      rule: light ? "°Bé = 140 / relative density - 130" : "°Bé = 145 - 145 / relative density",
-      assumption: this.scaleWords,
-    });
+    return baumeOfDensity(rho, scaleOf(this.options.baume));
   }
 
   given(value: Quantity, symbol: string, label: string): Quantity {

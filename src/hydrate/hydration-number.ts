@@ -30,6 +30,8 @@ export interface HydrationCandidate {
   readonly fits: boolean;
   /** Is it a form the table of hydrates knows? */
   readonly known: boolean;
+  /** Where that form is listed; undefined for a number that is only arithmetic. */
+  readonly source: string | undefined;
   /** Loss on drying of this form to the anhydrous salt. */
   readonly expectedLoss: Quantity<"mass fraction">;
 }
@@ -74,22 +76,24 @@ function candidatesFor(salt: Formula, waters: Quantity, weighed: boolean): Hydra
   const x = plausible(waters, salt, "check the weighings: most of what was weighed went away on heating");
   // Without an uncertainty of the weighings only the atomic weights speak, and they say nothing about the balance.
   const u = weighed ? waters.standardUncertainty?.toNumber() : undefined;
-  const known = knownForms(salt).map((form) => form.waters);
+  const known = knownForms(salt);
   const near = new Map<string, Fraction>();
   const low = Math.max(0, Math.floor(x) - 1);
   for (let n = low; n <= Math.ceil(x) + 1; n++) near.set(String(n), new Fraction(BigInt(n)));
-  for (const n of known) if (Math.abs(n.valueOf() - x) <= 1) near.set(n.toFraction(), n);
+  for (const { waters: n } of known) if (Math.abs(n.valueOf() - x) <= 1) near.set(n.toFraction(), n);
   const candidates = [...near.values()].map((n): HydrationCandidate => {
     const deviation = x - n.valueOf();
     const inUncertainties = u === undefined || u === 0 ? undefined : deviation / u;
     const formula = withWater(salt, n);
+    const form = known.find((k) => k.waters.equals(n));
     return {
       formula,
       waters: n,
       deviation,
       inUncertainties,
       fits: inUncertainties === undefined ? Math.abs(deviation) <= 0.5 : Math.abs(inUncertainties) <= 2,
-      known: known.some((k) => k.equals(n)),
+      known: form !== undefined,
+      source: form?.source,
       expectedLoss: waterContent(formula),
     };
   });
@@ -176,9 +180,14 @@ export interface MeanWater {
   readonly waters: Quantity<"number">;
   /** Mass fraction of the anhydrous salt. */
   readonly anhydrousFraction: Quantity<"mass fraction">;
-  /** The two known forms it lies between, and what part of the salt is in the one with more water; undefined outside. */
+  /** The two known forms it lies between, what part of the salt is in the one with more water, and where they are listed. */
   readonly between:
-    | { readonly less: Formula; readonly more: Formula; readonly shareOfMore: Quantity<"number"> }
+    | {
+        readonly less: Formula;
+        readonly more: Formula;
+        readonly shareOfMore: Quantity<"number">;
+        readonly sources: readonly string[];
+      }
     | undefined;
 }
 
@@ -261,7 +270,7 @@ function betweenForms(salt: Formula, waters: Quantity): MeanWater["between"] {
       symbol: `share(${inSymbol(more.formula)})`,
       rule: "share of the salt in the form with more water, if the material is a mixture of the two",
     });
-  return { less: less.formula, more: more.formula, shareOfMore };
+  return { less: less.formula, more: more.formula, shareOfMore, sources: [...new Set([less.source, more.source])] };
 }
 
 /**

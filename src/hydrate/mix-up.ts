@@ -23,6 +23,8 @@ export interface HydrateMixUp {
   readonly inUncertainties: number;
   /** Are both forms sold, so that the packs can be confused? */
   readonly bothSold: boolean;
+  /** Where the two forms are listed. */
+  readonly sources: readonly string[];
   /** The two ways it can have happened, in words. */
   readonly explanations: readonly string[];
 }
@@ -110,14 +112,20 @@ function saltsOf(of: MixUpQuestion["of"]): Formula[] {
 
 /** The weighable forms of a salt by rising water; the anhydrous salt belongs to them, because it is what theory starts from. */
 function formsFor(salt: Formula): Form[] {
-  const forms = knownForms(salt).map(({ formula, sold }) => ({ formula, sold, M: molarMassPerUnit(formula) }));
+  const forms: Form[] = knownForms(salt).map(({ formula, sold, source }) => ({
+    formula,
+    sold,
+    source,
+    M: molarMassPerUnit(formula),
+  }));
   if (forms.length === 0 || crystalWater(forms[0]!.formula).waters.equals(0)) return forms;
-  return [{ formula: salt, sold: false, M: molarMassPerUnit(salt) }, ...forms];
+  return [{ formula: salt, sold: false, source: undefined, M: molarMassPerUnit(salt) }, ...forms];
 }
 
 interface Form {
   readonly formula: Formula;
   readonly sold: boolean;
+  readonly source: string | undefined;
   /** Molar mass for one anhydrous unit. */
   readonly M: Quantity;
 }
@@ -199,6 +207,7 @@ function matched(salt: Formula, heavy: Form, light: Form, value: number, relativ
     deviation,
     inUncertainties,
     bothSold: heavy.sold && light.sold,
+    sources: [...new Set([heavy.source, light.source].filter((source) => source !== undefined))],
     explanations: explanations(names[0], names[1], tooMuch),
   };
 }

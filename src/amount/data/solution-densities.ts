@@ -273,8 +273,8 @@ export const SOLUTION_DENSITIES: readonly SolutionDensityRow[] = [
     celsius: 20,
     source: "memory",
     knownAs: "memory",
-    doubt: "0.004",
-    note: "believed to stand in Kuster and Thiel, within 0.004 of a printed table",
+    doubt: "0.005",
+    note: "believed to stand in Kuster and Thiel, within 0.004 of a printed table; another figure for 32 % is 0.005 lower",
     points: [
       ["0.197", "1.000"], ["0.743", "1.005"], ["1.295", "1.010"], ["2.38", "1.020"], ["3.48", "1.030"], ["4.58", "1.040"], ["5.66", "1.050"], ["6.74", "1.060"],
       ["7.82", "1.070"], ["8.89", "1.080"], ["9.96", "1.090"], ["11.03", "1.100"], ["12.08", "1.110"], ["13.14", "1.120"], ["14.19", "1.130"], ["15.22", "1.140"],
