@@ -45,6 +45,17 @@ describe("dilution", () => {
     expect(steps.at(-1)!.rule).toContain("solute is conserved");
   });
 
+  test("keeps normality against normality without its reaction, and says what it counts", () => {
+    const plan = dilute({ from: "36 N", to: "2 N", makeUpTo: "1 L" });
+    expect(plan.answer.in("mL").toNumber()).toBeCloseTo(55.556, 3);
+    expect(plan.water).toBeUndefined();
+    const to = dilute({ from: "36 N", take: "10 mL", makeUpTo: "1 L" }).answer;
+    expect(to.in("mol/L").toString()).toBe("0.36");
+    expect(to.symbol).toBe("N2");
+    const mixed = tryDilute({ of: "H2SO4", from: "36 N", to: "2 mol/L", makeUpTo: "1 L" });
+    expect(mixed.ok ? "" : mixed.error.code).toBe("amount.missing-equivalents");
+  });
+
   test.each([
     ["all four", { from: "5 mol/L", take: "1 L", to: "1 mol/L", makeUpTo: "5 L" }, "amount.too-many-inputs"],
     ["two", { from: "5 mol/L", take: "1 L" }, "amount.missing-input"],
@@ -102,6 +113,28 @@ describe("mixing", () => {
     expect(mixture.mass).toBeUndefined();
   });
 
+  test("adds moles to grams, and equivalents to equivalents", () => {
+    const grams = { strength: "259.81 g/L", portion: "1 L" } as const;
+    const moles = { strength: "3 mol/L", portion: "1 L" } as const;
+    for (const parts of [
+      [grams, moles],
+      [moles, grams],
+    ]) {
+      const { concentration } = mixSolutions(parts, { of: "CsI", additiveVolumes: true });
+      expect(concentration!.in("mol/L").toNumber()).toBeCloseTo(2, 4);
+    }
+    const normal = mixSolutions(
+      [
+        { strength: "6 N", portion: "1 L" },
+        { strength: "2 N", portion: "1 L" },
+      ],
+      { additiveVolumes: true },
+    );
+    expect(normal.concentration!.in("mol/L").toString()).toBe("4");
+    const unlike = tryMixSolutions([moles, { strength: "2 N", portion: "1 L" }], { of: "CsI", additiveVolumes: true });
+    expect(unlike.ok ? "" : unlike.error.code).toBe("amount.missing-equivalents");
+  });
+
   test("refuses a mixture of one", () => {
     const outcome = tryMixSolutions([{ strength: "1 mol/L", portion: "1 L" }]);
     expect(outcome.ok ? "" : outcome.error.code).toBe("amount.missing-input");
@@ -126,6 +159,32 @@ describe("aiming between two strengths", () => {
     );
     expect(mixture.massFraction!.in("%").toNumber()).toBeCloseTo(20, 9);
     expect(mixture.mass!.in("g").toNumber()).toBeCloseTo(1000, 9);
+  });
+
+  test("takes a volume in all, and tells the volumes of both, which do not add up to it", () => {
+    const aim = { of: "H2SO4", strong: "96 % w/w", weak: "0 % w/w", wanted: "50 % w/w" } as const;
+    const { strong, weak, volumeOfStrong, volumeOfWeak } = mixToStrength({ ...aim, mass: "1 L" });
+    // 50 % acid weighs 1.395 g/mL (memory of handbooks)
+    expect(strong.plus(weak).in("g").toNumber()).toBeCloseTo(1395, 0);
+    expect(volumeOfStrong!.plus(volumeOfWeak!).in("mL").toNumber()).toBeGreaterThan(1050);
+    expect(mixToStrength({ ...aim, wanted: "0 % w/w", mass: "1 kg" }).volumeOfStrong).toBeUndefined();
+  });
+
+  test.each([
+    [
+      "the two the wrong way round",
+      { strong: "10 % w/w", weak: "40 % w/w", wanted: "20 % w/w", mass: "1 kg" },
+      "amount.not-possible",
+    ],
+    [
+      "a volume of unknown density",
+      { strong: "40 % w/w", weak: "10 % w/w", wanted: "20 % w/w", mass: "1 L" },
+      "amount.missing-density",
+    ],
+  ] as const)("refuses %s, with a hint", (_, aim, code) => {
+    const outcome = tryMixToStrength(aim);
+    expect(outcome.ok ? "" : outcome.error.code).toBe(code);
+    expect(outcome.ok ? undefined : outcome.error.hint).toBeDefined();
   });
 
   test.each(["5 % w/w", "50 % w/w"] as const)("refuses %s, which does not lie between", (wanted) => {

@@ -66,8 +66,38 @@ describe("what runs out", () => {
     expect(outcome.limiting.map(String)).toEqual(["CH3COOH"]);
   });
 
+  test("takes a hydrate in the jar for the species it is a form of", () => {
+    const equation = "BaCl2 + Na2SO4 -> BaSO4 + NaCl";
+    const keyed = reactionAmounts(equation, { BaCl2·2H2O: "5.00 g", Na2SO4·10H2O: { mass: "5 g", assay: "99 %" } });
+    const told = reactionAmounts(equation, {
+      BaCl2: { mass: "5.00 g", as: "BaCl2·2H2O" },
+      Na2SO4: { mass: "5 g", as: "Na2SO4·10H2O", assay: "99 %" },
+    });
+    expect(keyed.extent.equals(told.extent)).toBe(true);
+    expect(keyed.limiting.map(String)).toEqual(["Na2SO4"]);
+    const amount = reactionAmounts(equation, { BaCl2·2H2O: "1 mol" });
+    expect(amount.extent.in("mol").toString()).toBe("1");
+  });
+
+  test("takes an equation that balances as it stands as it stands, and keeps written coefficients", () => {
+    const aspirin = "C7H6O3 + C4H6O3 -> C9H8O4 + C2H4O2";
+    expect(reactionAmounts(aspirin, { C7H6O3: "1 mol" }).of("C9H8O4").amount.in("mol").toString()).toBe("1");
+    const peroxide = balance("2 KMnO4 + 5 H2O2 + 3 H2SO4 -> K2SO4 + 2 MnSO4 + 8 H2O + 5 O2");
+    expect(reactionAmounts(peroxide, { KMnO4: "2 mol" }).of("O2").amount.in("mol").toString()).toBe("5");
+    const open = tryReactionAmounts("KMnO4 + H2O2 + H2SO4 -> K2SO4 + MnSO4 + H2O + O2", { KMnO4: "2 mol" });
+    expect(open.ok ? "" : open.error.code).toBe("equation.underdetermined");
+  });
+
+  test("says on which side a formula is missing", () => {
+    const outcome = tryTheoreticalYield("CaCO3 -> CaO + CO2", "CaCO3", { CaCO3: "1 g" });
+    expect(outcome.ok ? "" : outcome.error.message).toContain("CaCO3 is no product of the equation");
+    expect(outcome.ok ? "" : outcome.error.hint).toBe("products: CaO, CO2");
+  });
+
   test.each([
     [{}, "amount.missing-input"],
+    [{ H2: { mas: "1 g" } }, "amount.missing-input"],
+    [{ H2: { volume: "1 L", density: "70 g/mL" } }, "amount.outside-range"],
     [{ N2: "1 g" }, "amount.not-in-equation"],
     [{ H2: "1 g", H2O: "1 g" }, "amount.same-side"],
     [{ H2: "0 g" }, "amount.not-positive"],
@@ -123,6 +153,14 @@ describe("yield", () => {
 
   test("of a dry product is that of the product", () => {
     expect(percentYield("90 g", "100 g", { moisture: "0 %" }).in("%").toString()).toBe("90");
+  });
+
+  test("may be asked as the hydrate that is weighed", () => {
+    const crystals = theoreticalYield("ZnO + H2SO4 -> ZnSO4 + H2O", "ZnSO4·7H2O", { ZnO: "1 mol" });
+    expect(crystals.in("g").toNumber()).toBeCloseTo(287.5, 1);
+    expect(explain(crystals).assumptions.join()).toContain("weighed as ZnSO₄·7H₂O");
+    const twice = theoreticalYield("CdO + H2SO4 -> CdSO4 + H2O", "3CdSO4·8H2O", { CdO: "3 mol" });
+    expect(twice.in("g").toNumber()).toBeCloseTo(3 * 208.47 + 8 * 18.015, 1);
   });
 
   test("is reckoned on products only", () => {

@@ -89,6 +89,8 @@ describe("glassware", () => {
     ["3 L", { with: "measuring cylinder" }, "amount.glassware"],
     ["30 mL", { with: "burette", size: "25 mL" }, "amount.glassware"],
     ["25 mL", { with: "teacup" }, "amount.glassware"],
+    ["25 mL", { with: "pipette", class: "C" }, "amount.unknown-word"],
+    ["25 mL", { with: "pipette", distribution: "normal" }, "amount.unknown-word"],
     ["25 mL", { with: "pipette", temperature: "60 °C" }, "amount.outside-range"],
     ["-25 mL", { with: "pipette" }, "amount.not-positive"],
   ])("%s in %o is refused with %s", (volume, glassware, code) => {

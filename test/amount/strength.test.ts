@@ -99,6 +99,60 @@ describe("what a conversion needs", () => {
   });
 });
 
+describe("what stands on labels and in old recipes", () => {
+  const hcl = { of: "HCl", to: "% w/w" } as const;
+
+  // Labels of spirits write % vol; it was once read as volumes of oxygen, and 5 % N of a fertiliser as a normality.
+  test("reads % vol as millilitres in a hundred, never as volumes of oxygen", () => {
+    const spirit = convertStrength("40 % vol", { of: "C2H5OH", to: "% v/v" });
+    expect(spirit.in("%").toString()).toBe("40");
+    expect(
+      convertStrength("40 %vol." as StrengthLike, { of: "C2H5OH", to: "g/L" }).equals(
+        convertStrength("40 % v/v", { of: "C2H5OH", to: "g/L" }),
+      ),
+    ).toBe(true);
+    expect(code("3 % vol", { of: "H2O2", to: "mol/L", soluteDensity: "1.45 g/mL" })).toBe("");
+    const c = convertStrength("3 % vol", { of: "H2O2", to: "mol/L", soluteDensity: "1.45 g/mL" });
+    expect(c.in("mol/L").toNumber()).toBeCloseTo((0.03 * 1450) / 34.014, 3);
+  });
+
+  test("takes a normality for one only where a bare number stands before it", () => {
+    expect(code("5 % N" as StrengthLike, { of: "H2SO4", to: "mol/L", equivalents: 2 })).toBe("amount.unknown-strength");
+    expect(convertStrength("0.1 eq/L", { of: "H2SO4", to: "mol/L", equivalents: 2 }).in("mol/L").toString()).toBe(
+      "0.05",
+    );
+  });
+
+  test.each(["20 °Bé", "20 °Be", "20° Bé", "20 Bé", "20 °Baumé"] as const)("reads %s", (text) => {
+    expect(convertStrength(text as StrengthLike, hcl).equals(convertStrength("20 °Bé", hcl))).toBe(true);
+  });
+
+  test.each(["20 volumes", "20 vol", "20 vol.", "20-volume"] as const)("reads %s", (text) => {
+    const grams = convertStrength(text as StrengthLike, { of: "H2O2", to: "g/L" })
+      .in("g/L")
+      .toNumber();
+    expect(grams).toBeCloseTo(60.7, 1);
+  });
+
+  test("says that a reading belongs to the other scale", () => {
+    const outcome = tryConvertStrength("26 °Bé", { of: "NH3", to: "% w/w" });
+    expect(outcome.ok ? "" : outcome.error.code).toBe("amount.outside-range");
+    expect(outcome.ok ? "" : outcome.error.hint).toContain('baume: "lighter than water"');
+  });
+
+  test.each([
+    [{ of: "HCl", to: "mol/L", basis: "ww" }, "amount.unknown-word"],
+    [{ of: "HCl", to: "mol/L", basis: "w/w", density: "1190 g/mL" }, "amount.outside-range"],
+    [{ of: "HCl", to: "mol/L", basis: "w/w", density: "1.19 g/L" }, "amount.outside-range"],
+  ] as const)("37 %% with %o is refused with %s", (options, expected) => {
+    expect(code("37 %" as StrengthLike, options as unknown as Options)).toBe(expected);
+  });
+
+  test("does not take an unknown scale for the usual one", () => {
+    expect(code("20 °Bé", { ...hcl, baume: "light" as "lighter than water" })).toBe("amount.unknown-word");
+  });
+});
+
 describe("there and back", () => {
   test.each([
     ["37 % w/w", "mol/L", { of: "HCl" }],

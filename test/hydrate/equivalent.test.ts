@@ -42,6 +42,11 @@ describe("one form for another", () => {
     expect(outcome.ok ? "" : outcome.error.code).toBe(code);
   });
 
+  test("names the elements two forms do share", () => {
+    const outcome = tryEquivalentMass("1 g", { from: "Na2CO3", to: "NaHCO3", per: "sodium" });
+    expect(outcome.ok ? "" : outcome.error.hint).toBe('give the symbol of an element they share: "C" or "Na" or "O"');
+  });
+
   test("refuses a mass of nothing", () => {
     const outcome = tryEquivalentMass("0 g", { from: "MgSO4", to: "MgSO4·7H2O" });
     expect(outcome.ok ? "" : outcome.error.code).toBe("amount.not-positive");

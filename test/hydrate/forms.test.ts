@@ -181,5 +181,7 @@ describe("staged dehydration", () => {
   test("says what is not tabulated", () => {
     const outcome = tryStagedDehydration("KCl");
     expect(outcome.ok ? "" : outcome.error.code).toBe("hydrate.unknown-salt");
+    const kin = tryStagedDehydration("CuSO4");
+    expect(kin.ok ? "" : kin.error.hint).toContain("CuSO4·5H2O");
   });
 });

@@ -106,6 +106,28 @@ describe("mean water of a weathered salt", () => {
     expect(meanWater({ salt: "Na2CO3", assay: "30 %" }).between).toBeUndefined();
   });
 
+  test("takes the vessel off both weighings", () => {
+    const dry = meanWater({ salt: "Na2CO3", before: "5.00 g", after: "2.90 g" });
+    const dish = meanWater({ salt: "Na2CO3", before: "25.00 g", after: "22.90 g", vessel: "20.00 g" });
+    expect(dish.waters.equals(dry.waters)).toBe(true);
+    expect(dish.anhydrousFraction.in("%").toString()).toBe("58");
+  });
+
+  test("names the sources of the two forms", () => {
+    expect(meanWater({ salt: "Na2CO3", assay: "60 %" }).between!.sources.length).toBeGreaterThan(0);
+    const [first] = hydrationNumber({ before: "5.000 g", after: "3.196 g", anhydrous: "CuSO4" }).candidates;
+    expect(first!.source).toBeDefined();
+  });
+
+  test.each([
+    [{ salt: "Na2CO3", assay: "0.001 %" }, "hydrate.water-count"],
+    [{ salt: "Na2CO3", assay: "50 %", before: "2 g", after: "1 g" }, "hydrate.too-many-inputs"],
+  ] as const)("of %o is refused with %s", (material, code) => {
+    const outcome = tryMeanWater(material);
+    expect(outcome.ok ? "" : outcome.error.code).toBe(code);
+    expect(outcome.ok ? undefined : outcome.error.hint).toBeDefined();
+  });
+
   test("is refused without figures, or with an assay that is no fraction", () => {
     const nothing = tryMeanWater({ salt: "Na2CO3" });
     expect(nothing.ok ? "" : nothing.error.code).toBe("hydrate.missing-input");

@@ -50,6 +50,14 @@ describe("the hydrate guard", () => {
     expect(all.slice(0, firstUnsold).map((m) => m.salt.toString())).toContain("ZnSO4");
   });
 
+  test("names where the two forms are listed", () => {
+    expect(hydrateMixUps({ yield: "156 %", of: "CuSO4" })[0]!.sources.length).toBeGreaterThan(0);
+  });
+
+  test("says nothing of a yield that is merely low", () => {
+    expect(hydrateMixUps({ yield: "3 %", of: "CuSO4" })).toEqual([]);
+  });
+
   test("says nothing when nothing is off", () => {
     expect(hydrateMixUps({ yield: "99 %", of: "CuSO4" })).toEqual([]);
     expect(hydrateMixUps({ yield: "95 %", of: "CuSO4" })).toEqual([]);
@@ -59,6 +67,8 @@ describe("the hydrate guard", () => {
     [{}, "hydrate.missing-input"],
     [{ ratio: "0" }, "hydrate.not-positive"],
     [{ ratio: "-1" }, "hydrate.not-positive"],
+    [{ yield: "156" }, "hydrate.outside-range"],
+    [{ ratio: "1.5", yield: "150 %" }, "hydrate.too-many-inputs"],
     [{ ratio: "1.5 g" }, "hydrate.not-positive"],
     [{ ratio: "1.5", of: "KCl" }, "hydrate.unknown-salt"],
     [{ ratio: "1.5", relativeUncertainty: 0 }, "hydrate.not-positive"],
