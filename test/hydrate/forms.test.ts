@@ -132,7 +132,7 @@ describe("the table of dehydration", () => {
     ["Ni3(OH)4CO3·4H2O", "NiO", 40.43],
   ])("%s loses on the way to %s %d %%", (form, residue, loss) => {
     const step = stagedDehydration(form).steps.find((s) => s.formula.toString() === residue)!;
-    expect(Math.abs(step.loss.in("%").toNumber() - loss)).toBeLessThan(0.015);
+    expect(Math.abs(step.loss.in("%").toNumber() - loss)).toBeLessThan(0.005);
   });
 });
 

@@ -107,6 +107,7 @@ describe("published titrations", () => {
 
 describe("outliers", () => {
   // Grubbs' critical values, two-sided 5 %: ISO 5725-2:1994, table 5 (upper 2.5 % points: 3 1.155, 5 1.715, 10 2.290, 20 2.709).
+  // One unit of the last place: the table goes back to 1969 and rounds 1.1543 and 2.7082 up.
   test.each([
     [3, 1.155],
     [5, 1.715],
@@ -114,7 +115,7 @@ describe("outliers", () => {
     [20, 2.709],
   ])("the critical value for %i readings is %d", (n, printed) => {
     const list = Array.from({ length: n }, (_, i) => ({ value: 10 + i * i, unit: "mL" }));
-    expect(Math.abs(replicates(list).suspect!.critical - printed)).toBeLessThan(0.0015);
+    expect(Math.abs(replicates(list).suspect!.critical - printed)).toBeLessThan(0.001);
   });
 });
 
