@@ -11,6 +11,7 @@ import {
   grouped,
   inSymbol,
   liquidDensity,
+  listed,
   type MassFractionLike,
   notNegative,
   positive,
@@ -28,6 +29,7 @@ import {
   tablesOf,
 } from "./density-table";
 import { AmountError } from "./error";
+import { isWater } from "./split-water";
 
 /**
  * Density of a solution of known strength.
@@ -109,9 +111,7 @@ export function massFractionFromDensity(
   });
   const { tables: all, perAsked } = tablesOf(formula);
   const perAskedPlain = perAsked?.in("").toNumber() ?? 1;
-  const [low, high] = (options.between ?? ["0 %", "100 %"]).map((w) =>
-    notNegative(w, "mass fraction", "between").in("%").toNumber(),
-  ) as [number, number];
+  const [low, high] = stretchOf(options.between);
   for (const table of all) {
     const factor = expansionFactor(table, options.temperature);
     const rho = factor === undefined ? measured : measured.dividedBy(factor);
@@ -148,6 +148,19 @@ export function massFractionFromDensity(
     });
   }
   throw outside(formula, all, `a density of ${measured}`);
+}
+
+/** The mass percents a strength is looked for between. */
+function stretchOf(between: readonly [MassFractionLike, MassFractionLike] | undefined): readonly [number, number] {
+  if (between === undefined) return [0, 100];
+  const [low, high] = listed(between, "between").map((w) =>
+    notNegative(w, "mass fraction", "between").in("%").toNumber(),
+  );
+  if (low !== undefined && high !== undefined && low < high) return [low, high];
+  throw new AmountError("amount.missing-input", "between is two mass fractions, the lower first", {
+    hint: 'such as between: ["0 %", "70 %"]',
+    details: { argument: "between" },
+  });
 }
 
 /** @internal Mass fraction of a solution from the mass of solute in a volume of it, solved on the table in closed form. */
@@ -190,11 +203,19 @@ function shifted(w: Quantity, doubt: Quantity | undefined, per: number): Quantit
   return doubt === undefined ? w : w.minus(doubt.times(quantity({ value: per.toPrecision(12), unit: "mL/g" })));
 }
 
+/** @internal The tables are of solutions in water; nothing may be looked up for another solvent. */
+export function onlyInWater(solvent: FormulaLike | undefined): void {
+  if (solvent === undefined || isWater(formulaOfArgument(solvent))) return;
+  throw new AmountError("amount.missing-density", "the densities that are tabulated are of solutions in water", {
+    hint: "measure the density of this solution and give it",
+  });
+}
+
 /** @internal A density given by the caller, or looked up. */
 export function densityFor(
   solute: Formula | undefined,
   w: Quantity,
-  options: DensityOptions & { readonly density?: DensityLike | undefined },
+  options: DensityOptions & { readonly density?: DensityLike | undefined; readonly solvent?: FormulaLike | undefined },
 ): Quantity {
   if (options.density !== undefined) {
     return liquidDensity(options.density, "density", { symbol: "ρ", label: "density of the solution" });
@@ -204,6 +225,7 @@ export function densityFor(
       hint: 'give density: "1.19 g/mL", or the solute as of: "HCl" to look it up',
     });
   }
+  onlyInWater(options.solvent);
   return densityOfSolution(solute, isQuantity(w) ? w : assayOf(w, "mass fraction"), options);
 }
 

@@ -7,7 +7,7 @@ import { massOf, type Purity } from "./amount";
 import { type FormulaLike, formulaOfArgument, grouped, inSymbol, type MassFractionLike, notNegative } from "./argument";
 import { feedAmount, type SpeciesFeed } from "./feed";
 import { bothWays, contentOf } from "./portion";
-import { type ReactionLike, reactionAmounts } from "./reaction";
+import { findForm, type ReactionLike, reactionAmounts } from "./reaction";
 import { isPerMass, readStrength, type StrengthLike, type StrengthOptions } from "./strength-kind";
 
 /** The partner as it is at hand. */
@@ -27,7 +27,7 @@ export interface Partner extends Purity {
  *
  * @param equation - text (balanced for you) or a balanced equation
  * @param known - feed of the known species by formula
- * @param needed - formula of the species wanted
+ * @param needed - formula of the species wanted, or of the hydrate of it that is at hand
  * @param partner - how it is at hand: `as` a hydrate, assay, moisture, `strength` of its solution, `excess`
  * @returns amount and mass to weigh; with a strength per volume the volume of solution, with one per mass its mass, and its
  *   volume where the density is known
@@ -49,8 +49,8 @@ export function neededFor(
   readonly mass: Quantity<"mass"> | undefined;
   readonly volume: Quantity<"volume"> | undefined;
 } {
-  const { as, strength, strengthOptions, excess, assay, moisture } = grouped(partner, "partner");
-  const species = reactionAmounts(equation, known).of(needed);
+  const { strength, strengthOptions, excess, assay, moisture } = grouped(partner, "partner");
+  const { place: species, form: named } = findForm(reactionAmounts(equation, known).species, needed);
   const name = inSymbol(species.formula);
   const amount =
     excess === undefined
@@ -63,9 +63,9 @@ export function neededFor(
           )
           .named({ symbol: `n(${name}, with excess)`, rule: "amount = amount needed × (1 + excess)" });
   if (strength === undefined) {
-    if (as === undefined)
+    const form = partner.as === undefined ? named : formulaOfArgument(partner.as);
+    if (form === undefined)
       return { amount, mass: massOf(amount, species.formula, { assay, moisture }), volume: undefined };
-    const form = formulaOfArgument(as);
     const perForm = feedAmount(species.formula, { amount: "1 mol", as: form });
     const n = amount
       .dividedBy(perForm)

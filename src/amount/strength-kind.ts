@@ -104,6 +104,12 @@ const BASES = ["w/w", "w/v", "v/v"] as const satisfies readonly PercentBasis[];
 /** What the labels of spirits say for millilitres in 100 mL. */
 const PERCENT_BY_VOLUME = /%\s*vol\.?$/;
 
+/** What plain parts can mean, as it is written. */
+const PARTS: Readonly<Record<string, readonly string[]>> = {
+  ppm: ["ppm w/w", "ppm v/v", "mg/L"],
+  ppb: ["µg/kg", "µg/L"],
+};
+
 /** The refusal a plain percent or ppm meets. */
 function ambiguous(text: string, symbol: string): AmountError {
   const percent = symbol === "%";
@@ -115,8 +121,8 @@ function ambiguous(text: string, symbol: string): AmountError {
       position: Math.max(0, text.lastIndexOf(symbol)),
       hint: percent
         ? 'write % w/w (g in 100 g), % w/v (g in 100 mL) or % v/v (mL in 100 mL), or give basis: "w/w"'
-        : `write ${symbol} w/w, ${symbol} v/v, or mg/L`,
-      details: { readings: percent ? Object.values(PERCENT) : [`${symbol} w/w`, `${symbol} v/v`, "mg/L"] },
+        : `write ${PARTS[symbol]?.join(" or ")}`,
+      details: { readings: percent ? Object.values(PERCENT) : (PARTS[symbol] ?? []) },
     },
   );
 }

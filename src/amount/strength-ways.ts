@@ -6,7 +6,7 @@ import { attempt, type Result } from "../foundation/error";
 import { type Quantity, quantity } from "../quantity";
 import { formulaOfArgument, inSymbol, liquidDensity, positive } from "./argument";
 import { type BaumeScale, baumeOfDensity, densityOfBaume, scaleOf } from "./baume";
-import { densityFor, massFractionFromDensity, massFractionFromMassConcentration } from "./density";
+import { densityFor, massFractionFromDensity, massFractionFromMassConcentration, onlyInWater } from "./density";
 import { AmountError } from "./error";
 import { molarVolumeOfGas } from "./gas";
 import type { Strength, StrengthKind, StrengthOptions } from "./strength-kind";
@@ -65,7 +65,7 @@ export class Ways {
       new AmountError("amount.missing-density", "a percentage by volume needs the density of the pure liquid solute", {
         hint: 'give soluteDensity: "0.789 g/mL"',
       });
-    if (this.formula === undefined || this.options.solvent !== undefined) throw missing();
+    if (this.formula === undefined) throw missing();
     // Tables that run to 100 % hold the pure liquid themselves.
     const pure = attempt(() =>
       densityFor(this.formula, quantity("100 % w/w"), { temperature: this.options.temperature }),
@@ -221,8 +221,9 @@ export class Ways {
   /** Per volume to per mass: by the given density, or solved on the table. */
   massFractionFromVolume(strength: Strength): Quantity {
     const gamma = this.toMassConcentration(strength);
-    const { density, temperature } = this.options;
+    const { density, temperature, solvent } = this.options;
     if (density === undefined && this.formula !== undefined) {
+      onlyInWater(solvent);
       return massFractionFromMassConcentration(this.formula, gamma, { temperature });
     }
     const w = gamma.dividedBy(densityFor(this.formula, gamma, this.options));
@@ -249,7 +250,8 @@ export class Ways {
     }
     const read = (scale: BaumeScale): Result<Quantity> =>
       attempt(() => massFractionFromDensity(formula, densityOfBaume(degrees, scale, name), { temperature: "60 °F" }));
-    const { baume } = this.options;
+    const { baume, solvent } = this.options;
+    onlyInWater(solvent);
     const outcome = read(scaleOf(baume));
     if (outcome.ok) return outcome.value;
     if (baume !== undefined || !read("lighter than water").ok) throw outcome.error;

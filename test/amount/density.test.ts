@@ -86,6 +86,13 @@ describe("strength from density", () => {
     expect(outcome.ok ? "" : outcome.error.code).toBe("amount.outside-range");
   });
 
+  test.each([["97 %", "0 %"], ["97 %"], "97 %", []])("refuses to look between %o", (between) => {
+    const outcome = tryMassFractionFromDensity("H2SO4", "1.835 g/mL", {
+      between: between as unknown as ["0 %", "97 %"],
+    });
+    expect(outcome.ok ? "" : outcome.error.code).toBe("amount.missing-input");
+  });
+
   test("carries the uncertainty of the reading through the slope of the table", () => {
     const w = massFractionFromDensity("NaCl", { value: "1.0707", unit: "g/mL", standardUncertainty: "0.001" });
     // near 10 % a percent of salt is 0.0074 g/mL; the table itself is doubtful by 0.0003/√3

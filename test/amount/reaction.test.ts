@@ -184,6 +184,8 @@ describe("what is needed", () => {
     const plain = neededFor(equation, { ZnSO4: "1 mol" }, "Na2CO3");
     const crystals = neededFor(equation, { ZnSO4: "1 mol" }, "Na2CO3", { as: "Na2CO3·10H2O", excess: "10 %" });
     expect(crystals.mass!.dividedBy(plain.mass!).in("").toNumber()).toBeCloseTo(1.1 * 2.6997, 3);
+    const named = neededFor(equation, { ZnSO4: "1 mol" }, "Na2CO3·10H2O", { excess: "10 %" });
+    expect(named.mass!.equals(crystals.mass!)).toBe(true);
   });
 
   test("comes as a volume of solution, whether strength is told per volume or per mass", () => {

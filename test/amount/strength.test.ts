@@ -19,9 +19,18 @@ describe("percent of what", () => {
     expect(outcome.error.hint).toContain("% w/v");
   });
 
-  test.each(["5 ppm", "5 ppb"] as const)("refuses %s, which has several readings too", (strength) => {
-    expect(code(strength as StrengthLike, { of: "NaCl", to: "mol/L" })).toBe("amount.ambiguous-percent");
-  });
+  test.each(["5 ppm", "5 ppb"] as const)(
+    "refuses %s, which has several readings too, and each of them can be read",
+    (strength) => {
+      const outcome = tryConvertStrength(strength as StrengthLike, { of: "NaCl", to: "mol/L" });
+      expect(outcome.ok ? "" : outcome.error.code).toBe("amount.ambiguous-percent");
+      const readings = (outcome.ok ? [] : outcome.error.details["readings"]) as string[];
+      expect(readings.length).toBeGreaterThan(1);
+      for (const unit of readings) {
+        expect(code(`5 ${unit}` as StrengthLike, { of: "C2H5OH", to: "mol/L" }), unit).toBe("");
+      }
+    },
+  );
 
   test("takes a bare percent once its basis is told", () => {
     const of = "CH3COOH";
@@ -49,6 +58,9 @@ describe("what a conversion needs", () => {
   test.each([
     ["1 mol/L", { to: "g/L" }, "amount.missing-formula"],
     ["5 % w/w", { to: "g/L" }, "amount.missing-density"],
+    ["1 mol/kg", { of: "NaCl", to: "mol/L", solvent: "CH3OH" }, "amount.missing-density"],
+    ["1 mol/L", { of: "NaCl", to: "mol/kg", solvent: "CH3OH" }, "amount.missing-density"],
+    ["20 °Bé", { of: "HCl", to: "% w/w", solvent: "CH3OH" }, "amount.missing-density"],
     ["5 % w/w", { of: "CsI", to: "g/L" }, "amount.no-density-table"],
     ["45 % w/w", { of: "HCl", to: "g/L" }, "amount.outside-range"],
     ["700 g/L", { of: "HCl", to: "% w/w" }, "amount.outside-range"],
