@@ -5,7 +5,7 @@ import { attempt, type Result } from "../foundation/error";
 import type { Quantity } from "../quantity";
 import { type DensityLike, grouped } from "./argument";
 import { AmountError } from "./error";
-import { bothWays, contentOf, naturalPortion, type PortionLike, portionOf, sameCount, soluteOf } from "./portion";
+import { bothWays, contentOf, type PortionLike, portionOf, sameCount, soluteOf } from "./portion";
 import type { StrengthLike, StrengthOptions } from "./strength-kind";
 
 /** Three of `take`, `to`, `makeUpTo` and `from`; the fourth is the answer. */
@@ -91,17 +91,13 @@ export function dilute(dilution: Dilution): DilutionPlan {
         ? { from: content, take: V1, to: found, makeUpTo: V2 }
         : { from: found, take: V1, to: content, makeUpTo: V2 };
     }
-    const natural = (s: StrengthLike): "mass" | "volume" => naturalPortion(s, options);
+    const side = kindOf((V1 ?? V2)!);
+    const c = sameCount(contentOf(from!, side, stock, true), contentOf(to!, side, thin, true), options);
+    weakerThan(c.b, c.a);
     if (V1 !== undefined) {
-      const side = natural(to!) === "mass" && kindOf(V1) === "mass" ? "mass" : kindOf(V1);
-      const c = sameCount(contentOf(from!, kindOf(V1), stock, true), contentOf(to!, side, thin, true), options);
-      weakerThan(c.b, c.a, side === kindOf(V1));
       const whole = V1.times(c.a).dividedBy(c.b).to(V1.unit);
       return { from: c.a, take: V1, to: c.b, makeUpTo: named(whole, "diluted", "from × take / to") };
     }
-    const side = kindOf(V2!);
-    const c = sameCount(contentOf(from!, side, stock, true), contentOf(to!, side, thin, true), options);
-    weakerThan(c.b, c.a, true);
     const portion = V2!.times(c.b).dividedBy(c.a).to(V2!.unit);
     return { from: c.a, take: named(portion, "stock", "to × make up to / from"), to: c.b, makeUpTo: V2! };
   };
@@ -155,11 +151,11 @@ function missingSolute(): never {
   });
 }
 
-function weakerThan(to: Quantity, from: Quantity, comparable: boolean): void {
+function weakerThan(to: Quantity, from: Quantity): void {
   if (!from.isPositive() || !to.isPositive()) {
     throw new AmountError("amount.not-positive", "a dilution needs strengths above zero");
   }
-  if (!comparable || to.compare(from) <= 0) return;
+  if (to.compare(from) <= 0) return;
   throw new AmountError(
     "amount.not-possible",
     `water cannot make ${from} into ${to}: the wanted strength is the higher one`,

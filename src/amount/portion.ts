@@ -4,7 +4,7 @@ import { expectDimension, isQuantity, type Quantity, type QuantityLike, quantity
 import { type FormulaLike, formulaOfArgument, type MassLike, positive, type VolumeLike } from "./argument";
 import { AmountError } from "./error";
 import { convertStrength, densityOfStrength } from "./strength";
-import { isPerMass, readStrength, type StrengthLike, type StrengthOptions } from "./strength-kind";
+import { readStrength, type StrengthLike, type StrengthOptions } from "./strength-kind";
 import { missingEquivalents } from "./strength-ways";
 
 /** How much of a solution: a volume or a mass. */
@@ -104,7 +104,3 @@ export function bothWays(
 /** @internal The solute as a formula, where one was named. */
 export const soluteOf = (of: FormulaLike | undefined): Formula | undefined =>
   of === undefined ? undefined : formulaOfArgument(of);
-
-/** @internal Per mass or per volume, as text for choosing a natural unit. */
-export const naturalPortion = (strength: StrengthLike, options: StrengthOptions): "mass" | "volume" =>
-  isPerMass(readStrength(strength, options.basis).kind) ? "mass" : "volume";

@@ -47,7 +47,10 @@ export interface TitrationRequest extends Proportion {
   readonly blank?: VolumeLike | undefined;
   /** What is determined. */
   readonly analyte?: FormulaLike | undefined;
-  /** What was titrated: the mass or the volume taken for each titration. */
+  /**
+   * What was titrated: the mass or the volume taken for each titration. An aliquot is its share of the whole:
+   * `quantity("1.060 g").times("25.00 mL").dividedBy("250.0 mL")`.
+   */
   readonly sample?: MassLike | VolumeLike | undefined;
 }
 
