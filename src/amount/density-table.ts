@@ -95,33 +95,51 @@ export interface TablesOfSolute {
   readonly perAsked: Quantity | undefined;
 }
 
-/** A row with its solute read, made once. */
-interface ReadRow {
-  readonly row: SolutionDensityRow;
+/** The tables of one solute, the preferred first. */
+interface SoluteRows {
   readonly solute: Formula;
-  readonly dry: Formula | undefined;
+  readonly rows: SolutionDensityRow[];
+}
+
+/** Solutes by their atoms, and by the atoms of what is not water in them. */
+interface SoluteIndex {
+  readonly exact: ReadonlyMap<string, SoluteRows>;
+  readonly dry: ReadonlyMap<string, SoluteRows>;
 }
 
 /** One printed point beside water shows no bend, so that nobody could say how good a reading between the two is. */
 const isCurve = ({ points }: SolutionDensityRow): boolean => points.length > 1;
 
-let rowsRead: readonly ReadRow[] | undefined;
+let solutes: SoluteIndex | undefined;
 
-function readRows(): readonly ReadRow[] {
-  rowsRead ??= SOLUTION_DENSITIES.filter(isCurve).map((row) => {
+/** The index is made on first use. */
+function soluteIndex(): SoluteIndex {
+  if (solutes !== undefined) return solutes;
+  const exact = new Map<string, SoluteRows>();
+  const dry = new Map<string, SoluteRows>();
+  for (const row of SOLUTION_DENSITIES.filter(isCurve)) {
     const solute = formulaOfArgument(row.solute);
-    return { row, solute, dry: splitWater(solute).dry };
-  });
-  return rowsRead;
+    const known = exact.get(solute.compositionText);
+    if (known !== undefined) {
+      known.rows.push(row);
+      continue;
+    }
+    const entry = { solute, rows: [row] };
+    exact.set(solute.compositionText, entry);
+    const salt = splitWater(solute).dry?.compositionText;
+    if (salt !== undefined && !dry.has(salt)) dry.set(salt, entry);
+  }
+  solutes = { exact, dry };
+  return solutes;
 }
 
 /** Tables of a solute, the first the preferred. A hydrate is looked up by the form its table counts. */
 export function tablesOf(asked: Formula): TablesOfSolute {
-  const exact = readRows().filter(({ solute }) => solute.hasSameComposition(asked));
-  if (exact.length > 0) return { tables: exact.map(({ row }) => prepared(row)), perAsked: undefined };
+  const index = soluteIndex();
+  const exact = index.exact.get(asked.compositionText);
+  if (exact !== undefined) return { tables: exact.rows.map(prepared), perAsked: undefined };
   const { dry, units } = splitWater(asked);
-  const kin = readRows().filter((read) => dry !== undefined && read.dry?.hasSameComposition(dry) === true);
-  const first = kin[0];
+  const first = dry === undefined ? undefined : index.dry.get(dry.compositionText);
   if (first === undefined) {
     throw new AmountError("amount.no-density-table", `no densities of ${inSymbol(asked)} solutions are tabulated`, {
       hint: "measure the density and give it, or ask tabulatedSolutes() for what is there",
@@ -137,7 +155,7 @@ export function tablesOf(asked: Formula): TablesOfSolute {
       symbol: `m(${inSymbol(counted)})/m(${inSymbol(asked)})`,
       rule: `the density table counts ${inSymbol(counted)}: mass of it for each mass of ${inSymbol(asked)}`,
     });
-  return { tables: kin.map(({ row }) => prepared(row)), perAsked };
+  return { tables: first.rows.map(prepared), perAsked };
 }
 
 /** One stretch of a table: specific volume at its start, slope over the mass fraction, and the doubt of the chord. */

@@ -1,13 +1,22 @@
 // The second virial coefficient of a gas: how far the molar volume falls short of the ideal one near atmospheric pressure.
 
+import type { Formula } from "../formula";
 import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { apply, expectDimension, type Quantity, quantity } from "../quantity";
 import { type FormulaLike, formulaOfArgument, inSymbol, type TemperatureLike } from "./argument";
-import { VIRIAL_COEFFICIENTS } from "./data/virial";
+import { VIRIAL_COEFFICIENTS, type VirialRow } from "./data/virial";
 import { AmountError } from "./error";
 
 const REFERENCE_KELVIN = 298.15;
+
+let rowsByGas: Map<string, VirialRow> | undefined;
+
+/** The row of a gas by its atoms; the index is made on first use. */
+function rowOf(gas: Formula): VirialRow | undefined {
+  rowsByGas ??= new Map(VIRIAL_COEFFICIENTS.map((row) => [formulaOfArgument(row.gas).compositionText, row]));
+  return rowsByGas.get(gas.compositionText);
+}
 
 /**
  * Second virial coefficient B of a gas, the correction in V/n = R T/p + B.
@@ -23,7 +32,7 @@ const REFERENCE_KELVIN = 298.15;
  */
 export function secondVirialCoefficient(gas: FormulaLike, temperature: TemperatureLike): Quantity<"molar volume"> {
   const formula = formulaOfArgument(gas);
-  const row = VIRIAL_COEFFICIENTS.find((candidate) => formulaOfArgument(candidate.gas).hasSameComposition(formula));
+  const row = rowOf(formula);
   if (row === undefined) {
     throw new AmountError(
       "amount.no-virial-data",
