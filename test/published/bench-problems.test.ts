@@ -2,7 +2,7 @@
 // reckoned by hand beside each: the formula stands in the row, on abridged atomic weights. Tolerance 2 in 10 000, which is
 // what five-figure weights are good to; rows that need a density take a handbook figure of three to five digits, and their
 // tolerance is the half unit of its last digit, as the row says.
-import { describe, expect, test } from "vitest";
+import { describe } from "vitest";
 import {
   amountOf,
   amountOfEntities,
@@ -30,20 +30,8 @@ import {
   theoreticalYield,
   titrate,
 } from "../../src/amount";
-import { type Quantity, quantity } from "../../src/quantity";
-import { M, R } from "./hand";
-
-type Row = readonly [question: string, hand: number, unit: string, result: () => Quantity, within?: number];
-
-const ABRIDGED = 2e-4;
-
-function check(rows: readonly Row[]): void {
-  for (const [question, hand, unit, result, within = ABRIDGED] of rows) {
-    test(question, () => {
-      expect(Math.abs(result().in(unit).toNumber() / hand - 1)).toBeLessThan(within);
-    });
-  }
-}
+import { quantity } from "../../src/quantity";
+import { ABRIDGED, check, M, R } from "./hand";
 
 /** Vapour pressure of water in kPa at 18, 20 and 22 °C: CRC Handbook, 73rd ed. (memory). */
 const VAPOUR = { 18: 2.0647, 20: 2.3388, 22: 2.6447 } as const;

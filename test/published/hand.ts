@@ -1,8 +1,10 @@
 // A second, independent arithmetic for problems composed here: abridged atomic weights and a reader of counts, nothing of
 // the library. Abridged to five figures, so a result on them is good to one in ten thousand or a little worse.
+import { expect, test } from "vitest";
+import type { Quantity } from "../../src/quantity";
 
 /** Atomic weights abridged to five significant figures: IUPAC Technical Report 2021, table 3 (memory). */
-const ABRIDGED: Readonly<Record<string, number>> = {
+const WEIGHTS: Readonly<Record<string, number>> = {
   H: 1.008,
   C: 12.011,
   N: 14.007,
@@ -35,10 +37,25 @@ export function M(counts: string, waters = 0): number {
   let mass = waters * (2 * 1.008 + 15.999);
   for (const part of counts.split(" ")) {
     const [, symbol, count] = /^([A-Z][a-z]?)(\d*)$/.exec(part)!;
-    mass += ABRIDGED[symbol!]! * Number(count === "" ? 1 : count);
+    mass += WEIGHTS[symbol!]! * Number(count === "" ? 1 : count);
   }
   return mass;
 }
 
 /** Molar gas constant in kPa L/(mol K), from k and N(A) of the SI Brochure, 9th ed. */
 export const R = 8.314462618;
+
+/** What results on five-figure weights are good to, relative. */
+export const ABRIDGED = 2e-4;
+
+/** A problem, its answer by hand and in what unit, what the library says, and what the two may differ by. */
+export type Row = readonly [question: string, hand: number, unit: string, result: () => Quantity, within?: number];
+
+/** One test for each problem. */
+export function check(rows: readonly Row[]): void {
+  for (const [question, hand, unit, result, within = ABRIDGED] of rows) {
+    test(question, () => {
+      expect(Math.abs(result().in(unit).toNumber() / hand - 1)).toBeLessThan(within);
+    });
+  }
+}

@@ -13,20 +13,8 @@ import {
   stagedDehydration,
   waterContent,
 } from "../../src/hydrate";
-import { type Quantity, uncertaintyBudget } from "../../src/quantity";
-import { M } from "./hand";
-
-type Row = readonly [question: string, hand: number, unit: string, result: () => Quantity, within?: number];
-
-const ABRIDGED = 2e-4;
-
-function check(rows: readonly Row[]): void {
-  for (const [question, hand, unit, result, within = ABRIDGED] of rows) {
-    test(question, () => {
-      expect(Math.abs(result().in(unit).toNumber() / hand - 1)).toBeLessThan(within);
-    });
-  }
-}
+import { uncertaintyBudget } from "../../src/quantity";
+import { check, M } from "./hand";
 
 const WATER = M("H2 O");
 
