@@ -151,6 +151,7 @@ const sources = {
   redBook2005: {
     title: "Nomenclature of Inorganic Chemistry, IUPAC Recommendations 2005 (Red Book)",
     year: 2005,
+    access: "examples of IR-5.5 read; rules, retained names and tables recalled from memory",
   },
   clpAnnexVI: {
     title: "Regulation (EC) No 1272/2008 on classification, labelling and packaging (CLP), harmonised classifications",
@@ -213,6 +214,10 @@ const sources = {
   phreeqcMolarVolumes: {
     title: "PHREEQC data files, United States Geological Survey",
     where: "molar volumes in phreeqc.dat, pitzer.dat, llnl.dat, core10.dat",
+  },
+  copperSulfateHeating: {
+    title: "text on copper(II) sulfate (unsigned), steps of heating at 63, 109, 200 and 650 °C",
+    access: "stored page; a thermal analysis shows that the last step is really two",
   },
   tradeSheets: {
     title: "published safety data sheets and trade labels, typical ranges",

@@ -3,13 +3,15 @@
 import { cite, type SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
 import { quantity } from "../quantity";
+import { classesOf } from "./classes";
 import { DISPOSAL, HAZARDS, type HazardRow } from "./data/hazards";
 import type { Circumstance } from "./data/incompatibilities";
 import { HAZARD_STATEMENTS, PICTOGRAMS, SUPPLEMENTAL_STATEMENTS } from "./data/statements";
 import { badInput, readableOptions, readableText, SubstanceError } from "./error";
 import { classed, type Incompatibility, incompatibilities } from "./incompatibility";
-import { anhydrousKey, formulaKey, type Notation, readNotation } from "./notation";
-import { asNotation, type Resolved, resolveAll } from "./resolve";
+import { addTo } from "./multimap";
+import { anhydrousKey, formulaKey, type Notation, readNotation, tryReadNotation } from "./notation";
+import { type Resolved, resolveAll } from "./resolve";
 import { tryShopMaterial } from "./shop";
 
 /** A statement code and our paraphrase of it. */
@@ -84,14 +86,12 @@ function hazardIndex(): HazardIndex {
   const byFormula = new Map<string, HazardRow[]>();
   const byCore = new Map<string, HazardRow[]>();
   const groups = new Map<string, HazardRow>();
-  const push = (map: Map<string, HazardRow[]>, key: string, row: HazardRow) =>
-    map.set(key, [...(map.get(key) ?? []), row]);
   for (const row of HAZARDS) {
     if (row.group !== undefined) groups.set(row.group, row);
     if (row.formula === undefined) continue;
     const notation = readNotation(row.formula);
-    push(byFormula, formulaKey(notation), row);
-    push(byCore, anhydrousKey(notation).key, row);
+    addTo(byFormula, formulaKey(notation), row);
+    addTo(byCore, anhydrousKey(notation).key, row);
   }
   const paraphrases = new Map(
     [...PICTOGRAMS, ...HAZARD_STATEMENTS, ...SUPPLEMENTAL_STATEMENTS].map((row) => [row.code, row.paraphrase] as const),
@@ -116,21 +116,15 @@ const GROUPS: readonly { readonly group: string; readonly covers: (counts: Reado
     { group: "barium salts", covers: (c) => c.has("Ba") && c.size > 1 },
   ];
 
-/** Chromium with at least three oxygens for each of it, and no carbon or hydrogen but water: chromate, dichromate, trioxide. */
-function isChromiumSix(notation: Notation): boolean {
-  const salt = notation.parts.find((part) => part.counts.has("Cr"));
-  if (salt === undefined) return false;
-  return /CrO4|Cr2O7|CrO3(?!\d)/.test(salt.text) && !/\(CrO3\)/.test(salt.text);
-}
-
 function groupOf(notation: Notation): HazardRow | undefined {
-  const { groups } = hazardIndex();
-  if (isChromiumSix(notation)) return groups.get("chromium(VI) compounds");
+  const { byFormula, groups } = hazardIndex();
+  const classes = classesOf(notation);
+  if (classes.has("chromium(VI)")) return groups.get("chromium(VI) compounds");
   const all = new Map(notation.parts.flatMap((part) => [...part.counts]));
   const hit = GROUPS.find(({ covers }) => covers(all));
   if (hit !== undefined) return groups.get(hit.group);
-  if (notation.parts.some((part) => /C2O4/.test(part.text)))
-    return hazardIndex().byFormula.get(formulaKey(readNotation("Na2C2O4")))?.[0];
+  // one harmonised entry for the salts of oxalic acid; the table lists it under the sodium salt
+  if (classes.has("oxalate")) return byFormula.get(formulaKey(readNotation("Na2C2O4")))?.[0];
   return undefined;
 }
 
@@ -208,7 +202,7 @@ function fromRow(given: Resolved, row: HazardRow, how: "own" | "hydrate" | "grou
 function meanings(material: string): Resolved[] {
   const known = resolveAll(material);
   if (known.some((one) => one.formula === material)) return known;
-  const shop = known.length > 0 && asNotation(material) !== undefined ? undefined : tryShopMaterial(material);
+  const shop = known.length > 0 && tryReadNotation(material) !== undefined ? undefined : tryShopMaterial(material);
   const formulas = new Set(known.map((one) => one.formula));
   if (shop?.ok) for (const one of shop.value.candidates) formulas.add(one.formula);
   return [...formulas].map((formula) => ({
@@ -218,9 +212,7 @@ function meanings(material: string): Resolved[] {
   }));
 }
 
-function ofMaterial(material: string): SubstanceCautions[] {
-  const text = readableText(material, "a name or a formula");
-  const found = meanings(text);
+function entriesOf(text: string, found: readonly Resolved[]): SubstanceCautions[] {
   if (found.length === 0) return [noEntry(text, undefined)];
   return found.flatMap((given) => {
     const { rows, how } = rowsFor(given.notation);
@@ -270,16 +262,16 @@ function checkedCircumstances(options: CautionOptions | undefined): readonly Cir
  */
 export function cautions(materials: readonly (string | MaterialOfStrength)[], options?: CautionOptions): Cautions {
   const circumstances = checkedCircumstances(options);
-  const list = checkedList(materials).map((one) =>
-    typeof one === "object" && one !== null
-      ? { text: readableText(one.material, "a name or a formula"), strength: one.strength }
-      : { text: readableText(one, "a name or a formula"), strength: undefined },
-  );
-  const met = list.flatMap(({ text, strength }) =>
-    meanings(text).map((one) => classed(text, one.formula, one.notation, isDilute(strength))),
+  const list = checkedList(materials).map((one) => {
+    const { material, strength } = typeof one === "object" && one !== null ? one : { material: one };
+    const text = readableText(material, "a name or a formula");
+    return { text, found: meanings(text), dilute: isDilute(strength) };
+  });
+  const met = list.flatMap(({ text, found, dilute }) =>
+    found.map((one) => classed(text, one.formula, one.notation, dilute)),
   );
   return {
-    substances: list.flatMap(({ text }) => ofMaterial(text)),
+    substances: list.flatMap(({ text, found }) => entriesOf(text, found)),
     incompatibilities: incompatibilities(met, circumstances),
     closing: CLOSING,
   };

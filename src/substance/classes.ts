@@ -126,6 +126,8 @@ const BY_ACID: Readonly<Record<string, readonly HazardClass[]>> = {
   "perchloric acid": ["perchlorate", "oxidiser"],
   "acetic acid": ["acetic acid"],
   "formic acid": ["formate"],
+  "chromic acid": ["chromium(VI)", "oxidiser"],
+  "dichromic acid": ["chromium(VI)", "oxidiser"],
   "oxalic acid": ["oxalate", "oxalic acid"],
   "hydrazoic acid": ["azide"],
 };

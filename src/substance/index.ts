@@ -4,6 +4,7 @@ export { cautions, tryCautions } from "./cautions";
 export type { Circumstance } from "./data/incompatibilities";
 export type { StatedAssay } from "./data/shop-materials";
 export type { StatementRow } from "./data/statements";
+export type { ThermalAmount } from "./data/thermal-steps";
 export type { SubstanceErrorCode } from "./error";
 export { SubstanceError } from "./error";
 export { formulaOf, tryFormulaOf } from "./formula-of";
@@ -20,7 +21,7 @@ export type { ShopCandidate, ShopMaterial, TextRange } from "./shop";
 export { shopMaterial, tryShopMaterial } from "./shop";
 export type { StatementEntry } from "./statement";
 export { statementOf, tryStatementOf } from "./statement";
-export type { PhaseChange, ThermalStep } from "./substance";
+export type { PhaseChange, SubstanceSources } from "./substance";
 export { Substance, substance, substanceFromJSON, trySubstance, trySubstanceFromJSON } from "./substance";
 export type { FormMarks, PricedPack, ShelfForm } from "./tell-apart";
 export {
@@ -32,3 +33,4 @@ export {
   tryTellApart,
   usualStrength,
 } from "./tell-apart";
+export type { ThermalStep } from "./thermal";

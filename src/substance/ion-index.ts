@@ -1,6 +1,7 @@
 // Ions ready for matching: composition of each, hydrogen salts of every polyvalent anion, look-up by name.
 import { ELEMENT_WORDS, type ElementWord } from "./data/element-words";
 import { ANIONS, CATIONS, type IonRow } from "./data/ions";
+import { addTo } from "./multimap";
 import { compositionKey, readNotation } from "./notation";
 
 /** An ion with its composition. */
@@ -40,7 +41,8 @@ function hydrogenKin(ion: Ion, listed: ReadonlySet<string>): Ion[] {
     if (listed.has(`${compositionKey(counts)} ${ion.charge + n}`)) continue;
     const also = (ion.row.also ?? []).map((name) => `${HYDROGENS[n]}${name}`);
     const formula = `H${n === 1 ? "" : n}${ion.row.formula}`;
-    const row: IonRow = { formula, charge: ion.charge + n, name: `${HYDROGENS[n]}${ion.row.name}`, also };
+    const name = `${HYDROGENS[n]}${ion.row.name}`;
+    const row: IonRow = { formula, charge: ion.charge + n, name, also, source: ion.row.source };
     found.push({ row, counts, atoms: ion.atoms + n, charge: row.charge, parent: ion });
   }
   return found;
@@ -56,16 +58,15 @@ export function ionIndex(): IonIndex {
   const keys = new Set(listed.map((ion) => `${compositionKey(ion.counts)} ${ion.charge}`));
   const anions = [...listed, ...listed.flatMap((ion) => hydrogenKin(ion, keys))];
   for (const word of ELEMENT_WORDS)
-    if (word.ide !== undefined)
-      anions.push(ionOf({ formula: word.symbol, charge: -word.ideCharge!, name: word.ide }, { element: word }));
+    if (word.ide !== undefined) {
+      const { symbol, ide, ideCharge, source } = word;
+      anions.push(ionOf({ formula: symbol, charge: -ideCharge!, name: ide, source }, { element: word }));
+    }
   const cations = CATIONS.map((row) => ionOf(row));
   const byName = new Map<string, Ion[]>();
   for (const ion of [...anions, ...cations])
-    for (const name of new Set([ion.row.name, ...(ion.row.also ?? [])].map((one) => one.toLowerCase()))) {
-      const list = byName.get(name);
-      if (list === undefined) byName.set(name, [ion]);
-      else list.push(ion);
-    }
+    for (const name of new Set([ion.row.name, ...(ion.row.also ?? [])].map((one) => one.toLowerCase())))
+      addTo(byName, name, ion);
   built = { anions, cations, byName, elements };
   return built;
 }
@@ -73,6 +74,13 @@ export function ionIndex(): IonIndex {
 /** The ion as a formula writes it: complexes stand in square brackets. */
 export function ionText(row: IonRow): string {
   return row.formula.includes("(") || ["AuCl4", "PtCl6"].includes(row.formula) ? `[${row.formula}]` : row.formula;
+}
+
+/** `SO4^2-` from formula and charge. */
+export function chargedText(formula: string, charge: number): string {
+  if (charge === 0) return formula;
+  const size = Math.abs(charge);
+  return `${formula}^${size === 1 ? "" : size}${charge < 0 ? "-" : "+"}`;
 }
 
 /** Does the metal form cations of its own? */

@@ -1,29 +1,14 @@
 // Ions by name or formula: charge, colour, and the kin that differ by one hydron.
 
 import { parseFormula } from "../formula";
+import type { SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
+import { ION_FIELD_SOURCES, MONATOMIC_COLOURS } from "./data/ions";
 import { readableText, SubstanceError } from "./error";
-import { type Ion, ionIndex, ionText } from "./ion-index";
-import { nameOf } from "./name-of";
-import { compositionKey, readNotation } from "./notation";
+import { chargedText, type Ion, ionIndex, ionText } from "./ion-index";
+import { nameOf, nameSourceOf } from "./name-of";
+import { compositionKey, readNotation, tryReadNotation } from "./notation";
 import { readingsOf } from "./readings";
-import { asNotation } from "./resolve";
-
-/** Colours of monatomic ions in water; absent for colourless ones. From memory. */
-const COLOURS: Readonly<Record<string, string>> = {
-  "Cu^2+": "blue",
-  "Fe^2+": "pale green",
-  "Fe^3+": "yellow-brown (pale violet as the pure aqua ion)",
-  "Co^2+": "pink",
-  "Ni^2+": "green",
-  "Cr^3+": "violet or green",
-  "Cr^2+": "blue",
-  "Mn^2+": "very pale pink",
-  "V^2+": "violet",
-  "V^3+": "green",
-  "Ti^3+": "violet",
-  "U^4+": "green",
-};
 
 /** An ion with its names and kin. */
 export interface IonEntry {
@@ -40,13 +25,8 @@ export interface IonEntry {
   readonly conjugateBase?: string;
   /** Acid whose anion this is, all hydrogen put back. */
   readonly acid?: { readonly formula: string; readonly name: string };
-}
-
-/** `SO4^2-` from formula and charge. */
-export function chargedText(formula: string, charge: number): string {
-  if (charge === 0) return formula;
-  const size = Math.abs(charge);
-  return `${formula}^${size === 1 ? "" : size}${charge < 0 ? "-" : "+"}`;
+  /** What name (with charge and acid), other names and colour rest on. */
+  readonly sources: { readonly name: SourceKey; readonly otherNames?: SourceKey; readonly colour?: SourceKey };
 }
 
 /** The listed ion with these atoms and this charge. */
@@ -121,15 +101,21 @@ function entryOf(ion: Ion): IonEntry {
   const conjugateAcid = conjugate(ion, 1);
   const conjugateBase = ion.counts.has("H") ? conjugate(ion, -1) : undefined;
   const root = rootOf(ion);
+  const otherNames = ion.row.also ?? [];
   return {
     formula,
     name: ion.row.name,
     charge: ion.charge,
-    otherNames: ion.row.also ?? [],
+    otherNames,
     ...(colour === undefined ? {} : { colour }),
     ...(conjugateAcid === undefined ? {} : { conjugateAcid: canonical(conjugateAcid) }),
     ...(conjugateBase === undefined ? {} : { conjugateBase: canonical(conjugateBase) }),
     ...(root.row.acid === undefined ? {} : { acid: { formula: acidFormula(root), name: root.row.acid } }),
+    sources: {
+      name: ion.row.source,
+      ...(otherNames.length === 0 ? {} : { otherNames: ION_FIELD_SOURCES.also }),
+      ...(colour === undefined ? {} : { colour: ION_FIELD_SOURCES.colour }),
+    },
   };
 }
 
@@ -138,16 +124,17 @@ function entryOf(ion: Ion): IonEntry {
  *
  * @param nameOrFormula - "hydrogencarbonate", "iron(III) ion", "SO4^2-"
  * @throws {SubstanceError} `substance.unknown-name`, `substance.bad-input`, `substance.too-long`
- * @source names: IUPAC Recommendations 2005; colours from memory
+ * @source as `sources` of the answer says: names IUPAC Recommendations 2005, colours from memory
  * @category Names
  * @example
  * ion("hydrogencarbonate").conjugateBase // => "CO3^2-"
  * ion("CO3^2-").acid?.name // => "carbonic acid"
  * ion("Cu^2+").colour // => "blue"
+ * ion("Cu^2+").sources.colour // => "memory"
  */
 export function ion(nameOrFormula: string): IonEntry {
   const text = readableText(nameOrFormula, "an ion");
-  const notation = asNotation(text);
+  const notation = tryReadNotation(text);
   const formula = notation !== undefined && notation.charge !== 0 ? text : chargedReading(text);
   if (formula === undefined)
     throw new SubstanceError("substance.unknown-name", `"${text}" is no ion known here`, {
@@ -158,20 +145,21 @@ export function ion(nameOrFormula: string): IonEntry {
   const read = readNotation(formula);
   const listed = read.parts.length === 1 ? listedIon(read.parts[0]!.counts, read.charge) : undefined;
   if (listed !== undefined) return entryOf(listed);
-  const canonical = parseFormula(formula).toString();
-  const colour = COLOURS[chargedText(read.parts[0]!.text, read.charge)];
+  const own = chargedText(read.parts[0]!.text, read.charge);
+  const seen = MONATOMIC_COLOURS.find((row) => row.ion === own);
   return {
-    formula: canonical,
+    formula: canonical(formula),
     name: nameOf(formula),
     charge: read.charge,
     otherNames: [],
-    ...(colour === undefined ? {} : { colour }),
+    ...(seen === undefined ? {} : { colour: seen.colour }),
+    sources: { name: nameSourceOf(read), ...(seen === undefined ? {} : { colour: seen.source }) },
   };
 }
 
 function chargedReading(text: string): string | undefined {
   for (const name of [text, `${text} ion`]) {
-    const charged = readingsOf(name, { literal: true }).filter((one) => asNotation(one.formula)?.charge !== 0);
+    const charged = readingsOf(name, { literal: true }).filter((one) => tryReadNotation(one.formula)?.charge !== 0);
     if (charged.length > 0) return charged[0]!.formula;
   }
   return undefined;

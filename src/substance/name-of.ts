@@ -2,6 +2,7 @@
 // entities (IR-7, IR-9), addition compounds (IR-5.5), acids by their traditional names (IR-8). Section numbers: memory.
 
 import { Formula } from "../formula";
+import type { SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
 import { chargeNumber, complexName, complexOf, plausibleOxidation } from "./complex";
 import { complexSaltName, looseComplexName } from "./complex-salt-name";
@@ -159,6 +160,7 @@ function nameUnder(notation: Notation, style: NameStyle): string | undefined {
   return adductName(notation, phase);
 }
 
+const RULES: SourceKey = "redBook2005";
 const STYLES: readonly NameStyle[] = ["oxidation-numbers", "prefixes", "adduct"];
 
 function notationFor(formula: string | Formula): Notation {
@@ -171,6 +173,16 @@ function noName(notation: Notation, formula: string | Formula): SubstanceError {
     hint: "salts, acids, hydrates, binary molecules and simple complexes are named by rule; other molecules only if listed",
     details: { parts: notation.parts.map((part) => part.text) },
   });
+}
+
+/** What the name of a formula rests on: the row of the registry, of the molecule or of the acid, else the rules. */
+export function nameSourceOf(notation: Notation): SourceKey {
+  const row = rowOf(notation);
+  if (row !== undefined) return row.nameSource;
+  const dry = notation.parts.filter((part) => !isWater(part));
+  const [part] = dry;
+  if (part === undefined || dry.length > 1 || notation.charge !== 0) return RULES;
+  return moleculeOf(part)?.source ?? acidOf(part)?.ion.row.source ?? RULES;
 }
 
 /**

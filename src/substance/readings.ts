@@ -1,4 +1,5 @@
 // A name to everything it can mean: table names, ambiguous trade names, and names read word by word.
+import type { SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
 import { AMBIGUOUS } from "./data/ambiguous";
 import { readableOptions, readableText } from "./error";
@@ -17,12 +18,19 @@ export interface NameReading {
   readonly decides: string;
   /** Spellings that were put right on the way. */
   readonly notes: readonly string[];
+  /** Of the table that gives this meaning; absent where the name is read word by word, by the rules. */
+  readonly source?: SourceKey;
 }
 
 let ambiguous: ReadonlyMap<string, readonly Found[]> | undefined;
 
 function ambiguousReadings(key: string): readonly Found[] | undefined {
-  ambiguous ??= new Map(AMBIGUOUS.flatMap((row) => row.names.map((name) => [nameKey(name), row.readings] as const)));
+  ambiguous ??= new Map(
+    AMBIGUOUS.flatMap(({ names, readings, source }) => {
+      const found = readings.map((reading) => ({ ...reading, source }));
+      return names.map((name) => [nameKey(name), found] as const);
+    }),
+  );
   return ambiguous.get(key);
 }
 
@@ -48,7 +56,7 @@ function tableReadings(name: string): Found[] {
   const found = new Map<string, Found>();
   for (const { row, remark } of rowsNamed(name))
     if (!found.has(row.formula))
-      found.set(row.formula, { formula: row.formula, decides: remark ?? `sold as ${row.name}` });
+      found.set(row.formula, { formula: row.formula, decides: remark ?? `sold as ${row.name}`, source: row.source });
   return [...found.values()];
 }
 
@@ -99,8 +107,7 @@ function foundReadings(name: string, literal: boolean): Found[] {
   const hydrate = splitHydrate(name);
   if (hydrate?.water !== undefined) {
     const cores = anyReadings(hydrate.core, literal).filter(({ formula }) => !/[·^]/.test(formula));
-    if (cores.length > 0)
-      return cores.map(({ formula, decides }) => ({ formula: withWater(formula, hydrate), decides }));
+    if (cores.length > 0) return cores.map((one) => ({ ...one, formula: withWater(one.formula, hydrate) }));
   }
   const byRule = hydrate === undefined ? componentReadings(name, literal) : [];
   const byTable = literal ? [] : tableBeside(tableReadings(name), byRule);
@@ -127,18 +134,20 @@ function foundReadings(name: string, literal: boolean): Found[] {
  * readingsOf("zinc carbonate").map((reading) => reading.formula) // => ["ZnCO3", "Zn5(OH)6(CO3)2"]
  * readingsOf("cupric sulphate")[0]?.name // => "copper(II) sulfate"
  * readingsOf("green vitriol")[0]?.formula // => "FeSO4·7H2O"
+ * readingsOf("green vitriol")[0]?.source // => "memory"
  */
 export function readingsOf(name: string, options?: ReadingOptions): NameReading[] {
   const { literal = false } = readableOptions(options) as ReadingOptions;
   const { name: plain, respelled } = plainName(readableText(name, "a name"));
   const found = foundReadings(plain, literal === true);
-  return found.map(({ formula, decides }) => {
+  return found.map(({ formula, decides, source }) => {
     const named = tryNameOf(formula);
     return {
       formula,
       name: named.ok ? named.value : formula,
       decides: found.length > 1 ? decides : "",
       notes: respelled,
+      ...(source === undefined ? {} : { source }),
     };
   });
 }

@@ -1,5 +1,6 @@
 // Look-ups over the registry, built on first use: by composition, by name, by composition without crystal water.
 import { REGISTRY, type RegistryRow } from "./data/registry";
+import { addTo } from "./multimap";
 import { anhydrousKey, formulaKey, type Notation, readNotation } from "./notation";
 import { nameKey } from "./words";
 
@@ -18,12 +19,6 @@ interface RegistryIndex {
 }
 
 let built: RegistryIndex | undefined;
-
-function push<T>(map: Map<string, T[]>, key: string, value: T): void {
-  const list = map.get(key);
-  if (list === undefined) map.set(key, [value]);
-  else list.push(value);
-}
 
 /** All names of a row, with the remark each carries. */
 export function namesOfRow(row: RegistryRow): NamedRow[] {
@@ -44,8 +39,8 @@ export function registryIndex(): RegistryIndex {
     const key = formulaKey(notation);
     // isomers: the first row keeps the composition (ethanol before dimethyl ether)
     if (!byFormula.has(key)) byFormula.set(key, row);
-    push(byCore, anhydrousKey(notation).key, row);
-    for (const named of namesOfRow(row)) push(byName, nameKey(named.name), named);
+    addTo(byCore, anhydrousKey(notation).key, row);
+    for (const named of namesOfRow(row)) addTo(byName, nameKey(named.name), named);
   }
   built = { byFormula, byName, byCore };
   return built;

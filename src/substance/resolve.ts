@@ -1,12 +1,7 @@
 // A name or a formula, whichever was given, to one formula text of ours.
-import { readableText, SubstanceError } from "./error";
+import { readableText } from "./error";
 import { type Notation, tryReadNotation } from "./notation";
 import { rowOf, rowsNamed } from "./registry-index";
-
-/** The text read as a formula, if it is one. */
-export function asNotation(text: string): Notation | undefined {
-  return tryReadNotation(text);
-}
 
 /** What was given, as formula text and as read. */
 export interface Resolved {
@@ -27,17 +22,8 @@ export function formulaText(text: string, notation: Notation): string {
 export function resolveAll(given: string): Resolved[] {
   const text = readableText(given, "a name or a formula");
   const named = rowsNamed(text);
-  const notation = asNotation(text);
+  const notation = tryReadNotation(text);
   if (notation !== undefined && !(named.length > 0 && /^[A-Z]{3,}$/.test(text)))
     return [{ given: text, formula: formulaText(text, notation), notation }];
-  return named.map(({ row }) => ({ given: text, formula: row.formula, notation: asNotation(row.formula)! }));
-}
-
-/** An error for a text that is neither a known name nor a formula. */
-export function unknownName(text: string, nearest: readonly string[]): SubstanceError {
-  return new SubstanceError("substance.unknown-name", `"${text}" is neither a formula nor a name known here`, {
-    input: text,
-    hint: nearest.length > 0 ? `nearest names: ${nearest.join("; ")}` : "give the formula on the label",
-    details: { nearest },
-  });
+  return named.map(({ row }) => ({ given: text, formula: row.formula, notation: tryReadNotation(row.formula)! }));
 }

@@ -1,9 +1,12 @@
 // What the rules make of a name, word by word: molecules, acids, elements, binary compounds, salts, ions, crystal water.
+
+import type { SourceKey } from "../foundation";
+import { gcd } from "../foundation/gcd";
 import { MOLECULES } from "./data/molecules";
-import { ionIndex } from "./ion-index";
+import { chargedText, ionIndex } from "./ion-index";
 import { anionsNamed, cationsNamed, elementNamed, neutralComplexes, type Species, splitWords } from "./name-parse";
 import { tryReadNotation } from "./notation";
-import { hydrateNumber, leadingPrefixes } from "./prefixes";
+import { hydrateNumber, leadingPrefixes, roman, romanNumber } from "./prefixes";
 import { rowOf } from "./registry-index";
 import { balanced, saltText } from "./stoichiometry";
 import { plainName } from "./words";
@@ -12,6 +15,8 @@ import { plainName } from "./words";
 export interface Found {
   readonly formula: string;
   readonly decides: string;
+  /** Of the table the meaning is taken from; absent where the rules make it. */
+  readonly source?: SourceKey;
 }
 
 let molecules: ReadonlyMap<string, string> | undefined;
@@ -128,11 +133,10 @@ function numberedNonMetal(name: string): string[] {
   const word = elementNamed(match[1]!);
   if (word === undefined || word.charges !== undefined) return [];
   const anion = ionIndex().anions.find((ion) => ion.element !== undefined && ion.row.name === match[3]);
-  const oxidation = ["", "i", "ii", "iii", "iv", "v", "vi", "vii", "viii"].indexOf(match[2]!);
+  const oxidation = romanNumber(match[2]!) ?? 0;
   if (anion === undefined || oxidation < 1) return [];
   const size = -anion.charge;
-  const divisor = (a: number, b: number): number => (b === 0 ? a : divisor(b, a % b));
-  const g = divisor(oxidation, size);
+  const g = gcd(oxidation, size);
   const count = (n: number) => (n === 1 ? "" : String(n));
   return [`${word.symbol}${count(size / g)}${anion.element!.symbol}${count(oxidation / g)}`];
 }
@@ -157,7 +161,7 @@ function saltsNamed(name: string): Found[] {
         const number = salt.cations.find((one) => one.species.charge === undefined);
         const decides =
           salt.open === "charge" && number !== undefined
-            ? `the label says ${number.species.element!.name}(${["0", "I", "II", "III", "IV", "V", "VI", "VII", "VIII"][number.charge]})`
+            ? `the label says ${number.species.element!.name}(${roman(number.charge)})`
             : salt.open === "proportions"
               ? "the simplest proportions; the name does not tell them"
               : "";
@@ -194,16 +198,15 @@ function ionsNamed(name: string): Found[] {
         elementNamed(rest) ??
         ionIndex().anions.find((ion) => ion.row.name === rest && ion.element !== undefined)?.element;
       if (word === undefined) continue;
-      const size = counted[2] === "1" ? "" : counted[2];
-      return [{ formula: `${word.symbol}${n === 1 ? "" : n}^${size}${counted[3]}`, decides: "" }];
+      const charge = Number(`${counted[3]}${counted[2]}`);
+      return [{ formula: chargedText(`${word.symbol}${n === 1 ? "" : n}`, charge), decides: "" }];
     }
   }
   for (const species of [...anionsNamed(bare), ...cationsNamed(bare)]) {
     if (species.charge === undefined || (species.count ?? 1) !== 1 || species.charge === 0) continue;
     // "iron" alone is the metal; "sulfate" alone can only be the ion
     if (species.element !== undefined && !told && !/\(/.test(bare)) continue;
-    const size = Math.abs(species.charge);
-    const formula = `${species.text}^${size === 1 ? "" : size}${species.charge < 0 ? "-" : "+"}`;
+    const formula = chargedText(species.text, species.charge);
     found.set(formula, { formula, decides: "" });
   }
   const all = [...found.values()];

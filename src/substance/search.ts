@@ -6,6 +6,7 @@ import { REGISTRY, type RegistryRow } from "./data/registry";
 import { SHOP_MATERIALS } from "./data/shop-materials";
 import { badInput, readableOptions, readableText } from "./error";
 import { ionIndex } from "./ion-index";
+import { addTo } from "./multimap";
 import { tryNameOf } from "./name-of";
 import { elementNamed } from "./name-parse";
 import { formulaKey, readNotation, tryReadNotation } from "./notation";
@@ -84,7 +85,7 @@ function searchIndex(): SearchIndex {
   for (const row of REGISTRY) {
     for (const { name } of namesOfRow(row)) add(row, name, "name");
     const symbols = new Set(row.formula.match(/[A-Z][a-z]?/g));
-    for (const symbol of symbols) byElement.set(symbol, [...(byElement.get(symbol) ?? []), row]);
+    for (const symbol of symbols) addTo(byElement, symbol, row);
   }
   for (const good of SHOP_MATERIALS) {
     const row = rowOf(readNotation(good.formula));

@@ -3,6 +3,7 @@ import type { SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
 import { SHOP_MATERIALS, type ShopMaterialRow, type StatedAssay } from "./data/shop-materials";
 import { readableText, SubstanceError } from "./error";
+import { addTo } from "./multimap";
 import { readNotation } from "./notation";
 import { rowOf, rowsNamed } from "./registry-index";
 import { nameKey, nameWords, slips } from "./words";
@@ -62,7 +63,7 @@ function shopIndex(): ShopIndex {
   const words: [ReadonlySet<string>, ShopMaterialRow][] = [];
   for (const row of SHOP_MATERIALS) {
     const names = [row.name, row.name.replace(/\s*\([^)]*\)$/, ""), ...(row.alsoCalled ?? [])];
-    for (const key of new Set(names.map(nameKey))) exact.set(key, [...(exact.get(key) ?? []), row]);
+    for (const key of new Set(names.map(nameKey))) addTo(exact, key, row);
     words.push([new Set([row.name, ...(row.alsoCalled ?? [])].flatMap(nameWords)), row]);
   }
   built = { exact, words };

@@ -1,4 +1,5 @@
 // Ions to a neutral formula: counts from the name's prefixes where it has them, else the smallest that balance.
+import { gcd } from "../foundation/gcd";
 import type { Species } from "./name-parse";
 
 /** Species with counts, and what is still open about them. */
@@ -8,8 +9,6 @@ export interface Balanced {
   /** What had to be assumed: the charge of a metal without its oxidation number, or proportions. */
   readonly open?: "charge" | "proportions";
 }
-
-const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b));
 
 /** Anions with which a metal of several charges has one usual charge only (the salts of oxoacids). */
 const USUAL_WITH_OXOANIONS: Readonly<Record<string, number>> = {

@@ -1,39 +1,40 @@
-// One substance with all that the tables know of it: names, number, looks, density, what heat does. Figures come with
-// their source; what rests on memory says so.
+// One substance with all that the tables know of it: names, number, looks, density, what heat does. Each answer tells what
+// it rests on.
 
-import { Formula, molarMass } from "../formula";
+import { Formula } from "../formula";
 import { cite, type SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, quantity } from "../quantity";
 import { PHYSICAL, type PhysicalRow } from "./data/physical";
 import type { RegistryRow } from "./data/registry";
-import { THERMAL, type ThermalRow, type ThermalStepRow } from "./data/thermal-steps";
 import { readableText, SubstanceError } from "./error";
 import { unknownNameError } from "./formula-of";
-import { namesOf, tryNameOf } from "./name-of";
-import { formulaKey, type Notation, readNotation } from "./notation";
+import { nameSourceOf, namesOf, tryNameOf } from "./name-of";
+import { type Notation, readNotation, tryReadNotation } from "./notation";
 import { type NameReading, readingsOf } from "./readings";
 import { kinOf, namesOfRow, rowOf, rowWithNumber } from "./registry-index";
-import { asNotation } from "./resolve";
+import { celsius, stepsOf, type ThermalStep, thermalOf } from "./thermal";
 
 /** What heat does first, in degrees Celsius; no temperature where none is known. */
 export interface PhaseChange {
   readonly kind: "melts" | "decomposes" | "sublimes";
   readonly temperature?: Quantity<"temperature">;
+  readonly source: SourceKey;
 }
 
-/** One step of heating. Before it plus `takes` equals `leaves` plus `remains`, atom for atom. */
-export interface ThermalStep {
-  readonly from: Quantity<"temperature">;
-  readonly to?: Quantity<"temperature">;
-  readonly approx: boolean;
-  /** What the step starts from: what the one before left. */
-  readonly before: readonly { readonly formula: string; readonly coefficient: string }[];
-  readonly takes: readonly { readonly formula: string; readonly coefficient: string }[];
-  readonly leaves: readonly { readonly formula: string; readonly coefficient: string }[];
-  readonly remains: readonly { readonly formula: string; readonly coefficient: string }[];
-  /** Mass of what remains by the mass of one formula unit of the substance. */
-  readonly massLeft: Quantity;
+/** What each answer of a {@link Substance} rests on; only the answers that there are. */
+export interface SubstanceSources {
+  readonly name?: SourceKey;
+  readonly otherNames?: SourceKey;
+  /** Inventory in which number and formula or name were found together. */
+  readonly cas?: SourceKey;
+  readonly appearance?: SourceKey;
+  readonly note?: SourceKey;
+  readonly density?: SourceKey;
+  /** The other data set that the density was compared with. */
+  readonly densityCheck?: SourceKey;
+  readonly phaseChange?: SourceKey;
+  readonly thermalSteps?: SourceKey;
 }
 
 let physical: ReadonlyMap<string, PhysicalRow> | undefined;
@@ -44,44 +45,6 @@ function physicalOf(formula: string): PhysicalRow | undefined {
   return physical.get(formula);
 }
 
-let thermal: ReadonlyMap<string, ThermalRow> | undefined;
-
-function thermalOf(notation: Notation): ThermalRow | undefined {
-  thermal ??= new Map(THERMAL.map((row) => [formulaKey(readNotation(row.formula)), row] as const));
-  return thermal.get(formulaKey(notation));
-}
-
-function celsius(text: string, label: string): Quantity<"temperature"> {
-  return quantity({ value: text, unit: "°C" }, { label, source: cite("memory") }) as Quantity<"temperature">;
-}
-
-/** Mass of some amounts per mole of the substance. */
-function massOfAll(amounts: readonly { readonly formula: string; readonly coefficient: string }[]): Quantity {
-  let total = quantity({ value: 0, unit: "g/mol" });
-  for (const { formula, coefficient } of amounts) {
-    const [over, under = "1"] = coefficient.split("/");
-    total = total.plus(molarMass(formula).times(BigInt(over!)).dividedBy(BigInt(under)));
-  }
-  return total;
-}
-
-function stepOf(row: ThermalStepRow, before: ThermalStep["before"], formula: string): ThermalStep {
-  return {
-    from: celsius(row.from, `begins for ${formula}`),
-    ...(row.to === undefined ? {} : { to: celsius(row.to, `over for ${formula}`) }),
-    approx: row.approx ?? false,
-    before,
-    takes: row.takes ?? [],
-    leaves: row.leaves,
-    remains: row.remains ?? [],
-    get massLeft() {
-      return massOfAll(row.remains ?? [])
-        .dividedBy(molarMass(formula))
-        .named({ rule: "mass left = mass of what remains / mass before heating" });
-    },
-  };
-}
-
 /**
  * A substance of the registry, or any formula with what can be said of it. Made by {@link substance}. Figures are built
  * when asked for.
@@ -89,6 +52,7 @@ function stepOf(row: ThermalStepRow, before: ThermalStep["before"], formula: str
  * @category Substances
  * @example
  * substance("MgSO4·7H2O").density?.toString() // => "1.68 g/cm3"
+ * substance("MgSO4·7H2O").sources.density // => "memory"
  */
 export class Substance {
   /** Formula as listed, crystal water included. */
@@ -99,9 +63,9 @@ export class Substance {
   readonly listed: boolean;
   /** Registry number, with a valid check digit. */
   readonly cas: string | undefined;
-  /** Where number and formula were found together. */
+  /** Where number and formula were found together; the same as `sources.cas`. */
   readonly casSource: SourceKey | undefined;
-  /** Looks, from memory. */
+  /** Looks. */
   readonly appearance: string | undefined;
   /** What to know about the formula. */
   readonly note: string | undefined;
@@ -147,7 +111,12 @@ export class Substance {
     const doubt = row.disagrees === undefined ? undefined : `another data set gives ${row.disagrees.density} g/cm3`;
     return quantity(
       { value: row.density, unit: "g/cm3" },
-      { symbol: `ρ(${this.formula})`, label: `density of ${this.formula}`, source: cite("memory"), assumption: doubt },
+      {
+        symbol: `ρ(${this.formula})`,
+        label: `density of ${this.formula}`,
+        source: cite(row.source),
+        assumption: doubt,
+      },
     ) as Quantity<"density">;
   }
 
@@ -157,29 +126,41 @@ export class Substance {
     return this.#physical?.disagrees === undefined ? undefined : "disagrees";
   }
 
-  /** What heat does first: melts, decomposes or sublimes. From memory of the handbooks. */
+  /** What heat does first: melts, decomposes or sublimes. */
   get phaseChange(): PhaseChange | undefined {
     const row = this.#physical;
     if (row?.change === undefined) return undefined;
-    if (row.celsius === undefined) return { kind: row.change };
-    return { kind: row.change, temperature: celsius(row.celsius, `${this.formula} ${row.change}`) };
+    const source = row.changeSource ?? row.source;
+    if (row.celsius === undefined) return { kind: row.change, source };
+    return { kind: row.change, temperature: celsius(row.celsius, `${this.formula} ${row.change}`, source), source };
   }
 
   /** Steps of heating in open air, each starting from what the one before left. Empty where none are known. */
   get thermalSteps(): ThermalStep[] {
     const row = thermalOf(this.#notation);
-    if (row === undefined) return [];
-    let before: ThermalStep["before"] = [{ formula: row.formula, coefficient: "1" }];
-    return row.steps.map((step) => {
-      const made = stepOf(step, before, row.formula);
-      before = made.remains;
-      return made;
-    });
+    return row === undefined ? [] : stepsOf(row);
   }
 
   /** What else happens on heating or keeping, in words. */
   get thermalNote(): string | undefined {
     return thermalOf(this.#notation)?.note;
+  }
+
+  /** What each of these answers rests on, by key: `memory` was recalled from handbooks and not confirmed. */
+  get sources(): SubstanceSources {
+    const [row, figures] = [this.#row, this.#physical];
+    const all: { readonly [Answer in keyof SubstanceSources]-?: SourceKey | undefined } = {
+      name: this.name === this.formula ? undefined : nameSourceOf(this.#notation),
+      otherNames: row?.otherNames === undefined ? undefined : row.source,
+      cas: row?.casSource,
+      appearance: row?.appearance === undefined ? undefined : row.source,
+      note: row?.note === undefined ? undefined : row.source,
+      density: figures?.density === undefined ? undefined : figures.source,
+      densityCheck: (figures?.checked ?? figures?.disagrees)?.source,
+      phaseChange: this.phaseChange?.source,
+      thermalSteps: thermalOf(this.#notation)?.source,
+    };
+    return Object.fromEntries(Object.entries(all).filter(([, source]) => source !== undefined));
   }
 
   /** Listed substances that differ by crystal water only, itself left out. */
@@ -213,7 +194,7 @@ function ambiguousError(text: string, readings: readonly NameReading[]): Substan
  * @param nameOrFormula - systematic, older, mineral or trade name, registry number, or formula
  * @throws {SubstanceError} `substance.ambiguous-name` with the readings in `details`, `substance.unknown-name`,
  * `substance.bad-input`, `substance.too-long`
- * @source registry numbers: national inventories as `casSource` says; other figures from memory of the handbooks
+ * @source as `sources` of the answer says: numbers from national inventories, most other figures from memory of handbooks
  * @category Substances
  * @example
  * substance("Epsom salt").formula // => "MgSO4·7H2O"
@@ -226,7 +207,7 @@ export function substance(nameOrFormula: string | Formula): Substance {
   const byNumber = /^\d{2,7}-\d{2}-\d$/.test(text) ? rowWithNumber(text) : undefined;
   if (byNumber !== undefined) return new Substance(byNumber.formula, readNotation(byNumber.formula));
   const capitals = /^[A-Z]{3,}$/.test(text);
-  const notation = asNotation(text);
+  const notation = tryReadNotation(text);
   const readings = notation === undefined || capitals ? readingsOf(text) : [];
   if (readings.length === 1) return new Substance(readings[0]!.formula, readNotation(readings[0]!.formula));
   if (readings.length > 1) throw ambiguousError(text, readings);

@@ -1,7 +1,7 @@
 // How to tell the forms sold under one name apart: what they lose on drying, how dense they are, what a mole costs.
 
 import { type Formula, massFractionOf, molarMass, parseFormula } from "../formula";
-import { cite } from "../foundation";
+import { cite, type SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
 import { waterContent } from "../hydrate";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../quantity";
@@ -9,7 +9,7 @@ import type { StatedAssay } from "./data/shop-materials";
 import { badInput, SubstanceError } from "./error";
 import type { ShopCandidate, TextRange } from "./shop";
 import { shopMaterial } from "./shop";
-import { substance } from "./substance";
+import { type Substance, substance } from "./substance";
 
 /** The middle of a range of decimal texts, and half its width, exactly. */
 function middle(lower: string, upper: string): { value: string; halfWidth: string } {
@@ -155,12 +155,13 @@ export interface FormMarks {
   readonly appearance?: string;
   /** A gram of this holds as much as this many grams of the first form. */
   readonly worth: Quantity;
+  /** What density, looks and the temperature rest on, by key. */
+  readonly sources: { readonly density?: SourceKey; readonly appearance?: SourceKey; readonly dryBy?: SourceKey };
 }
 
 /** By when the last crystal water has gone. */
-function dryBy(formula: string): Quantity<"temperature"> | undefined {
-  const steps = substance(formula).thermalSteps;
-  const last = steps.filter((step) => step.leaves.every((one) => one.formula === "H2O")).at(-1);
+function dryBy({ thermalSteps }: Substance): Quantity<"temperature"> | undefined {
+  const last = thermalSteps.filter((step) => step.leaves.every((one) => one.formula === "H2O")).at(-1);
   const dry = last?.remains.every((one) => !one.formula.includes("·")) ?? false;
   return dry ? (last!.to ?? last!.from) : undefined;
 }
@@ -172,7 +173,7 @@ function dryBy(formula: string): Quantity<"temperature"> | undefined {
  * @param nameOrFormulas - a shop name, or the formulas to compare
  * @returns one row per formula, in the order of the shop table
  * @throws {SubstanceError} as {@link shopMaterial}; {@link FormulaError} for an unreadable formula
- * @source molar masses as {@link molarMass}; densities and temperatures from memory of the handbooks
+ * @source molar masses as {@link molarMass}; densities, looks and temperatures as `sources` of each row says
  * @category Shelf
  * @example
  * tellApart("washing soda").map((form) => form.lossOnDrying.format({ decimals: 1, uncertainty: "none" })) // => ["63.0 % w/w", "14.5 % w/w", "0.0 % w/w"]
@@ -188,8 +189,8 @@ export function tellApart(nameOrFormulas: string | readonly (string | Formula)[]
   const first = distinct[0];
   return distinct.map((formula) => {
     const known = substance(parseFormula(formula));
-    const temperature = dryBy(formula);
-    const { density, appearance } = known;
+    const temperature = dryBy(known);
+    const { density, appearance, sources } = known;
     return {
       formula: known.formula,
       name: known.name,
@@ -199,6 +200,11 @@ export function tellApart(nameOrFormulas: string | readonly (string | Formula)[]
       ...(density === undefined ? {} : { density }),
       ...(appearance === undefined ? {} : { appearance }),
       worth: worth(first!, formula),
+      sources: {
+        ...(density === undefined ? {} : { density: sources.density! }),
+        ...(appearance === undefined ? {} : { appearance: sources.appearance! }),
+        ...(temperature === undefined ? {} : { dryBy: sources.thermalSteps! }),
+      },
     };
   });
 }

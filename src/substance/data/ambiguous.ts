@@ -1,5 +1,6 @@
 // Names that stand for several substances, and what on the pack or at the balance decides between them.
-// Common practice of the trade, no source (`commonPractice`); formulas as in the registry.
+// Formulas as in the registry.
+import type { SourceKey } from "../../foundation";
 
 /** One thing an ambiguous name may mean. */
 export interface AmbiguousReading {
@@ -12,6 +13,7 @@ export interface AmbiguousReading {
 export interface AmbiguousRow {
   readonly names: readonly string[];
   readonly readings: readonly AmbiguousReading[];
+  readonly source: SourceKey;
 }
 
 export const AMBIGUOUS: readonly AmbiguousRow[] = [
@@ -26,6 +28,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
         decides: "pale blue-green pigment: one of the basic acetates, read the Cu figure",
       },
     ],
+    source: "commonPractice",
   },
   {
     names: ["verdigris"],
@@ -38,6 +41,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "Cu2(OH)2CO3", decides: "the green crust of roofs, loosely so called: fizzes with acid" },
       { formula: "Cu2(OH)3Cl", decides: "the green crust near the sea: does not fizz" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["zinc carbonate", "precipitated zinc carbonate"],
@@ -48,6 +52,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
         decides: "precipitated from hot or soda solutions, as sold: 59.5 % Zn, loses 25.9 % on heating",
       },
     ],
+    source: "commonPractice",
   },
   {
     names: ["magnesium carbonate", "carbonate of magnesia"],
@@ -56,6 +61,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "Mg5(CO3)4(OH)2·4H2O", decides: "light powder or gym chalk: 43 % MgO, loses 56.9 % on heating" },
       { formula: "MgCO3·3H2O", decides: "needles from cold solutions: loses 70.9 % on heating" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["soda"],
@@ -66,6 +72,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "NaHCO3", decides: "baking soda: loses 36.9 % at 250 °C, fizzes with vinegar at once" },
       { formula: "NaOH", decides: "caustic soda: beads or flakes that take up water from the air" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["washing soda"],
@@ -74,6 +81,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "Na2CO3·H2O", decides: "powder that loses 14.5 %" },
       { formula: "Na2CO3", decides: "dense powder that loses nothing" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["copper carbonate", "carbonate of copper"],
@@ -82,6 +90,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "Cu3(OH)2(CO3)2", decides: "blue (azurite), 55.3 % Cu" },
       { formula: "CuCO3", decides: "the neutral salt: not obtained from water, 51.4 % Cu" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["cobalt carbonate"],
@@ -89,6 +98,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "CoCO3", decides: "49.5 % Co by formula" },
       { formula: "Co5(OH)6(CO3)2", decides: "pottery grade, the basic salt: about 57 % Co when dry" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["nickel carbonate"],
@@ -96,6 +106,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "NiCO3", decides: "49.4 % Ni by formula" },
       { formula: "Ni3(OH)4CO3·4H2O", decides: "pottery grade, the basic salt: about 47 % Ni, loses water from 100 °C" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["lead carbonate"],
@@ -103,6 +114,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "PbCO3", decides: "the neutral salt" },
       { formula: "Pb3(OH)2(CO3)2", decides: "white lead, the basic salt" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["sal volatile", "hartshorn", "hartshorn salt"],
@@ -114,6 +126,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
         decides: "the carbamate: trade lumps mix it with the hydrogencarbonate; go by the NH3 figure (30 to 34 %)",
       },
     ],
+    source: "commonPractice",
   },
   {
     names: ["lime"],
@@ -123,6 +136,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "CaCO3", decides: "garden lime: fizzes with acid" },
       { formula: "CaMg(CO3)2", decides: "dolomitic garden lime: the pack gives magnesium" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["garden lime"],
@@ -131,6 +145,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "CaMg(CO3)2", decides: "dolomitic: the pack gives magnesium" },
       { formula: "Ca(OH)2", decides: "hydrated: caustic, warns of eye damage" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["alum", "pickling alum"],
@@ -139,6 +154,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "NH4Al(SO4)2·12H2O", decides: "ammonium alum: smells of ammonia with lime" },
       { formula: "NaAl(SO4)2·12H2O", decides: "soda alum, from the baking trade" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["vitriol"],
@@ -148,6 +164,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "ZnSO4·7H2O", decides: "white" },
       { formula: "H2SO4", decides: "oil of vitriol: a heavy liquid" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["potash"],
@@ -157,6 +174,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "KCl", decides: "muriate of potash, a fertiliser (0-0-60)" },
       { formula: "K2SO4", decides: "sulfate of potash, a fertiliser (0-0-50)" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["saltpetre", "saltpeter", "nitre", "niter"],
@@ -165,6 +183,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "NaNO3", decides: "Chile saltpetre, soda nitre" },
       { formula: "Ca(NO3)2·4H2O", decides: "lime saltpetre" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["hypo", "sodium hyposulfite"],
@@ -172,6 +191,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "Na2S2O3·5H2O", decides: "clear crystals (photography): loses 36.3 % on drying" },
       { formula: "Na2S2O3", decides: "anhydrous powder, 1.57 times as strong" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["borax"],
@@ -180,6 +200,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "Na2B4O7·5H2O", decides: "labelled 5 mol or pentahydrate: loses 30.9 %" },
       { formula: "Na2B4O7", decides: "fused or anhydrous borax: glassy, slow to dissolve" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["plaster", "gypsum plaster"],
@@ -188,6 +209,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "CaSO4·2H2O", decides: "set plaster or gypsum: loses 20.9 % at 200 °C" },
       { formula: "CaSO4", decides: "overburnt: does not set" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["glauber salt", "glauber's salt"],
@@ -195,6 +217,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "Na2SO4·10H2O", decides: "clear crystals: loses 55.9 % on drying" },
       { formula: "Na2SO4", decides: "powder from the dye shop: loses nothing" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["bone ash", "phosphate of lime"],
@@ -204,6 +227,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "CaHPO4·2H2O", decides: "dicalcium phosphate" },
       { formula: "Ca(H2PO4)2·H2O", decides: "monocalcium phosphate: acid, soluble" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["ammonium phosphate"],
@@ -211,6 +235,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "NH4H2PO4", decides: "MAP, grade 12-61-0: acid solution" },
       { formula: "(NH4)2HPO4", decides: "DAP, grade 18-46-0: alkaline solution" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["sodium silicate", "silicate of soda"],
@@ -219,6 +244,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "Na2SiO3·5H2O", decides: "the pentahydrate, beads for cleaning" },
       { formula: "Na2Si3O7", decides: "water glass: a syrup, its ratio of oxides on the label" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["sodium perborate"],
@@ -226,6 +252,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "NaBO3·H2O", decides: "16 % active oxygen" },
       { formula: "NaBO3·4H2O", decides: "10.4 % active oxygen" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["ammonium molybdate"],
@@ -233,6 +260,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "(NH4)6Mo7O24·4H2O", decides: "what is sold: 54.3 % Mo" },
       { formula: "(NH4)2MoO4", decides: "the simple molybdate: 48.9 % Mo" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["chromic acid"],
@@ -240,6 +268,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "CrO3", decides: "dark red crystals of the trade" },
       { formula: "H2CrO4", decides: "the acid in solution" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["manganese oxide", "oxide of manganese"],
@@ -249,6 +278,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "Mn2O3", decides: "black-brown, fired below 900 °C" },
       { formula: "MnO", decides: "green" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["iron oxide", "oxide of iron"],
@@ -258,6 +288,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "FeO(OH)", decides: "yellow" },
       { formula: "FeO", decides: "black, not magnetic, rare" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["cobalt oxide"],
@@ -265,6 +296,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "Co3O4", decides: "black: 73.4 % Co" },
       { formula: "CoO", decides: "grey: 78.6 % Co" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["nickel oxide"],
@@ -272,6 +304,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "NiO", decides: "green: 78.6 % Ni" },
       { formula: "Ni2O3", decides: "black: holds nickel(III), no fixed formula" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["copper oxide"],
@@ -279,6 +312,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "CuO", decides: "black" },
       { formula: "Cu2O", decides: "red" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["lead oxide"],
@@ -287,6 +321,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "Pb3O4", decides: "bright red (minium)" },
       { formula: "PbO2", decides: "dark brown" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["chromium oxide", "chrome oxide"],
@@ -294,6 +329,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "Cr2O3", decides: "green powder" },
       { formula: "CrO3", decides: "dark red crystals, carcinogen" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["iron sulfate", "sulfate of iron"],
@@ -302,6 +338,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "FeSO4·H2O", decides: "off-white powder: 30 to 33 % Fe" },
       { formula: "Fe2(SO4)3", decides: "yellow-grey, labelled ferric or iron(III)" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["bleaching powder"],
@@ -309,6 +346,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "Ca(ClO)2", decides: "pool grade, 65 to 73 % available chlorine" },
       { formula: "CaCl2O", decides: "old bleaching powder, 35 % available chlorine, no single compound" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["stump remover"],
@@ -316,6 +354,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "KNO3", decides: "no smell with acid; makes a smouldering paper flare" },
       { formula: "Na2S2O5", decides: "chokes (SO2) with acid" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["moss killer"],
@@ -325,6 +364,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "ZnSO4·H2O", decides: "white powder, 35.5 % Zn on the pack" },
       { formula: "ZnSO4·7H2O", decides: "white crystals, 22 % Zn on the pack" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["caustic"],
@@ -333,6 +373,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "KOH", decides: "caustic potash" },
       { formula: "AgNO3", decides: "lunar caustic" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["magnesia"],
@@ -341,6 +382,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "Mg(OH)2", decides: "milk of magnesia" },
       { formula: "Mg5(CO3)4(OH)2·4H2O", decides: "magnesia alba, the light carbonate" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["chalk"],
@@ -348,6 +390,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "CaCO3", decides: "fizzes with acid" },
       { formula: "CaSO4·2H2O", decides: "blackboard chalk that does not fizz" },
     ],
+    source: "commonPractice",
   },
   {
     names: ["rust"],
@@ -355,5 +398,6 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "FeO(OH)", decides: "loses about 10 % on heating" },
       { formula: "Fe2O3", decides: "dry and red: loses nothing" },
     ],
+    source: "commonPractice",
   },
 ];

@@ -1,6 +1,7 @@
 // What heat takes from a substance and what it leaves, step by step: each step starts from what the one before left, the
 // first from one formula unit of the substance. Typical of open crucibles in air, moving by tens of degrees with heating
-// rate, grain, depth and moisture: which product at what kind of heat, never how long. All rows: `memory` (handbooks).
+// rate, grain, depth and moisture: which product at what kind of heat, never how long.
+import type { SourceKey } from "../../foundation";
 
 /** A formula with its coefficient, a whole number or a fraction such as `1/2`. */
 export interface ThermalAmount {
@@ -30,6 +31,8 @@ export interface ThermalRow {
   readonly steps: readonly ThermalStepRow[];
   /** What happens besides, in words; temperatures in °C. */
   readonly note?: string;
+  /** What steps, temperatures and note rest on. */
+  readonly source: SourceKey;
 }
 
 export const THERMAL: readonly ThermalRow[] = [
@@ -47,6 +50,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "sublimes; the gases recombine on cooling",
+    source: "memory",
   },
   {
     formula: "(NH4)2SO4",
@@ -58,6 +62,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "NH4HSO4", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "NH4NO3",
@@ -73,6 +78,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "runs away and can detonate: no bench operation",
+    source: "memory",
   },
   {
     formula: "(NH4)2CO3",
@@ -87,6 +93,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [],
       },
     ],
+    source: "memory",
   },
   {
     formula: "NH4HCO3",
@@ -102,6 +109,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [],
       },
     ],
+    source: "memory",
   },
   {
     formula: "(NH4)2HPO4",
@@ -113,6 +121,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "NH4H2PO4", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "(NH4)2S2O8",
@@ -123,6 +132,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "(NH4)2S2O7", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "(NH4)2C2O4·H2O",
@@ -135,6 +145,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "(NH4)2C2O4", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "(NH4)2CrO4",
@@ -149,6 +160,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Cr2O3", coefficient: "1/2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "(NH4)2Cr2O7",
@@ -164,6 +176,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "keeps going by itself once lit",
+    source: "memory",
   },
   {
     formula: "(NH4)6Mo7O24·4H2O",
@@ -182,6 +195,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "MoO3", coefficient: "7" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "NH4VO3",
@@ -195,6 +209,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "V2O5", coefficient: "1/2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "NH4Al(SO4)2·12H2O",
@@ -212,6 +227,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "melts in its water at 93.5",
+    source: "memory",
   },
   {
     formula: "NH4Fe(SO4)2·12H2O",
@@ -223,6 +239,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "melts in its water at 39",
+    source: "memory",
   },
   {
     formula: "(NH4)2Fe(SO4)2·6H2O",
@@ -234,6 +251,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "partly decomposes as it dries",
+    source: "memory",
   },
   {
     formula: "(NH4)2Ni(SO4)2·6H2O",
@@ -245,6 +263,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "(NH4)2Ni(SO4)2", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "(NH4)2Cu(SO4)2·6H2O",
@@ -256,6 +275,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "(NH4)2Cu(SO4)2", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "NH4MgPO4·6H2O",
@@ -271,6 +291,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "loses water and ammonia together from 55",
+    source: "memory",
   },
   {
     formula: "NH4Cr(SO4)2·12H2O",
@@ -281,6 +302,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "NH4Cr(SO4)2·3H2O", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "LiOH·H2O",
@@ -292,6 +314,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "LiOH", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Li2CO3",
@@ -303,12 +326,14 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Li2O", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "LiCl·H2O",
     steps: [
       { from: "98", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "LiCl", coefficient: "1" }] },
     ],
+    source: "memory",
   },
   {
     formula: "Li2SO4·H2O",
@@ -319,6 +344,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Li2SO4", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Na2CO3·H2O",
@@ -329,6 +355,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Na2CO3", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Na2CO3·7H2O",
@@ -340,6 +367,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "stable only between about 32 and 35",
+    source: "memory",
   },
   {
     formula: "Na2CO3·10H2O",
@@ -362,6 +390,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "loses water to the monohydrate in the open",
+    source: "memory",
   },
   {
     formula: "NaHCO3",
@@ -376,6 +405,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Na2CO3", coefficient: "1/2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Na3H(CO3)2·2H2O",
@@ -391,6 +421,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Na2CO3", coefficient: "3/2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "2Na2CO3·3H2O2",
@@ -406,6 +437,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "can run away in bulk",
+    source: "memory",
   },
   {
     formula: "Na2SO4·10H2O",
@@ -418,6 +450,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "melts at 32.38 leaving anhydrous salt; loses water in dry air",
+    source: "memory",
   },
   {
     formula: "NaHSO4",
@@ -433,6 +466,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Na2SO4", coefficient: "1/2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "NaHSO4·H2O",
@@ -444,6 +478,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "melts as it dries",
+    source: "memory",
   },
   {
     formula: "Na2S2O7",
@@ -454,8 +489,9 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Na2SO4", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
-  { formula: "Na2SO3", steps: [], note: "slowly oxidised to sulfate in air" },
+  { formula: "Na2SO3", steps: [], note: "slowly oxidised to sulfate in air", source: "memory" },
   {
     formula: "Na2SO3·7H2O",
     steps: [
@@ -466,6 +502,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "loses water in dry air",
+    source: "memory",
   },
   {
     formula: "Na2S2O5",
@@ -476,6 +513,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Na2SO3", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Na2S2O3·5H2O",
@@ -488,6 +526,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "melts in its water at 48",
+    source: "memory",
   },
   {
     formula: "NaNO3",
@@ -500,6 +539,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "NaNO2", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Na3PO4·12H2O",
@@ -511,6 +551,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "melts at 75; handbooks also print the loss of all 12",
+    source: "memory",
   },
   {
     formula: "Na2HPO4",
@@ -523,6 +564,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Na4P2O7", coefficient: "1/2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Na2HPO4·2H2O",
@@ -533,6 +575,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Na2HPO4", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Na2HPO4·7H2O",
@@ -543,6 +586,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Na2HPO4·2H2O", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Na2HPO4·12H2O",
@@ -559,6 +603,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "melts and loses water in the open",
+    source: "memory",
   },
   {
     formula: "NaH2PO4",
@@ -578,6 +623,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "NaPO3", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "NaH2PO4·H2O",
@@ -588,6 +634,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "NaH2PO4", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "NaH2PO4·2H2O",
@@ -599,6 +646,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "melts at 60",
+    source: "memory",
   },
   {
     formula: "Na4P2O7·10H2O",
@@ -609,6 +657,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Na4P2O7", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Na2H2P2O7",
@@ -619,6 +668,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "NaPO3", coefficient: "2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Na2B4O7·5H2O",
@@ -630,6 +680,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Na2B4O7", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Na2B4O7·10H2O",
@@ -649,6 +700,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "loses water to the pentahydrate in the open; melts to a glass at 743",
+    source: "memory",
   },
   {
     formula: "NaClO3",
@@ -659,6 +711,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "NaCl", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "NaCH3COO",
@@ -671,6 +724,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Na2CO3", coefficient: "1/2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "NaCH3COO·3H2O",
@@ -682,6 +736,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "melts in its water at 58",
+    source: "memory",
   },
   {
     formula: "Na2C2O4",
@@ -694,6 +749,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Na2CO3", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Na3C6H5O7·2H2O",
@@ -705,6 +761,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "decomposes at about 300",
+    source: "memory",
   },
   {
     formula: "Na2SnO3·3H2O",
@@ -715,6 +772,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Na2SnO3", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Na2Cr2O7·2H2O",
@@ -727,6 +785,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "the anhydrous salt melts at 357 and decomposes at 400",
+    source: "memory",
   },
   {
     formula: "Na2MoO4·2H2O",
@@ -738,6 +797,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "the anhydrous salt melts at 687",
+    source: "memory",
   },
   {
     formula: "Na2WO4·2H2O",
@@ -749,12 +809,14 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "the anhydrous salt melts at 695",
+    source: "memory",
   },
   {
     formula: "NaN3",
     steps: [
       { from: "300", leaves: [{ formula: "N2", coefficient: "3/2" }], remains: [{ formula: "Na", coefficient: "1" }] },
     ],
+    source: "memory",
   },
   {
     formula: "Na4[Fe(CN)6]·10H2O",
@@ -767,6 +829,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "decomposes above 435",
+    source: "memory",
   },
   {
     formula: "KNaC4H4O6·4H2O",
@@ -778,6 +841,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "melts at 70 to 80",
+    source: "memory",
   },
   {
     formula: "K2CO3·1.5H2O",
@@ -789,6 +853,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "K2CO3", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "KHCO3",
@@ -803,6 +868,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "K2CO3", coefficient: "1/2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "KHSO4",
@@ -818,6 +884,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "K2SO4", coefficient: "1/2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "KNO3",
@@ -828,6 +895,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "KNO2", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "KClO3",
@@ -835,6 +903,7 @@ export const THERMAL: readonly ThermalRow[] = [
       { from: "400", leaves: [{ formula: "O2", coefficient: "3/2" }], remains: [{ formula: "KCl", coefficient: "1" }] },
     ],
     note: "by way of the perchlorate; manganese dioxide lowers the temperature",
+    source: "memory",
   },
   {
     formula: "KClO4",
@@ -846,12 +915,14 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "KCl", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "KIO3",
     steps: [
       { from: "560", leaves: [{ formula: "O2", coefficient: "3/2" }], remains: [{ formula: "KI", coefficient: "1" }] },
     ],
+    source: "memory",
   },
   {
     formula: "KMnO4",
@@ -867,6 +938,7 @@ export const THERMAL: readonly ThermalRow[] = [
         ],
       },
     ],
+    source: "memory",
   },
   {
     formula: "K2Cr2O7",
@@ -880,6 +952,7 @@ export const THERMAL: readonly ThermalRow[] = [
         ],
       },
     ],
+    source: "memory",
   },
   {
     formula: "KAl(SO4)2·12H2O",
@@ -908,6 +981,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "melts in its water at 92; the first step in dry air",
+    source: "memory",
   },
   {
     formula: "KCr(SO4)2·12H2O",
@@ -923,6 +997,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "KCr(SO4)2", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "K4[Fe(CN)6]·3H2O",
@@ -942,6 +1017,7 @@ export const THERMAL: readonly ThermalRow[] = [
         ],
       },
     ],
+    source: "memory",
   },
   {
     formula: "K3[Fe(C2O4)3]·3H2O",
@@ -954,6 +1030,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "decomposes at 230; light turns it to iron(II) oxalate",
+    source: "memory",
   },
   {
     formula: "K2[Cu(C2O4)2]·2H2O",
@@ -965,6 +1042,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "decomposes at 260",
+    source: "memory",
   },
   {
     formula: "K2C2O4·H2O",
@@ -977,6 +1055,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
       { from: "350", leaves: [{ formula: "CO", coefficient: "1" }], remains: [{ formula: "K2CO3", coefficient: "1" }] },
     ],
+    source: "memory",
   },
   {
     formula: "K3C6H5O7·H2O",
@@ -987,6 +1066,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "K3C6H5O7", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "KH2PO4",
@@ -998,6 +1078,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "KPO3", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "K2HPO4",
@@ -1008,6 +1089,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "K4P2O7", coefficient: "1/2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "K2S2O5",
@@ -1019,6 +1101,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "K2SO3", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Mg(OH)2",
@@ -1030,6 +1113,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "MgO", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "MgCO3",
@@ -1041,6 +1125,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "MgO", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "MgCO3·3H2O",
@@ -1058,6 +1143,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "MgO", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Mg5(CO3)4(OH)2·4H2O",
@@ -1079,12 +1165,14 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "the water of the hydroxide goes towards the end of the first step",
+    source: "memory",
   },
   {
     formula: "MgSO4",
     steps: [
       { from: "1124", leaves: [{ formula: "SO3", coefficient: "1" }], remains: [{ formula: "MgO", coefficient: "1" }] },
     ],
+    source: "memory",
   },
   {
     formula: "MgSO4·H2O",
@@ -1097,6 +1185,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "MgSO4", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "MgSO4·6H2O",
@@ -1114,6 +1203,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "MgSO4", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "MgSO4·7H2O",
@@ -1137,6 +1227,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "loses water to the hexahydrate in dry air",
+    source: "memory",
   },
   {
     formula: "MgCl2·6H2O",
@@ -1157,6 +1248,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "melts at 117; above 190 it loses acid too, so heat never makes the anhydrous chloride",
+    source: "memory",
   },
   {
     formula: "Mg(NO3)2·6H2O",
@@ -1168,6 +1260,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "melts at 89; gives the oxide at 330",
+    source: "memory",
   },
   {
     formula: "MgHPO4·3H2O",
@@ -1184,6 +1277,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Mg2P2O7", coefficient: "1/2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "MgC2O4·2H2O",
@@ -1203,6 +1297,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "MgO", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Mg3Si4O10(OH)2",
@@ -1217,6 +1312,7 @@ export const THERMAL: readonly ThermalRow[] = [
         ],
       },
     ],
+    source: "memory",
   },
   {
     formula: "CaMg(CO3)2",
@@ -1241,6 +1337,7 @@ export const THERMAL: readonly ThermalRow[] = [
         ],
       },
     ],
+    source: "memory",
   },
   {
     formula: "CaCO3",
@@ -1254,6 +1351,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "near 900 under carbon dioxide of one atmosphere",
+    source: "memory",
   },
   {
     formula: "Ca(OH)2",
@@ -1267,8 +1365,9 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "takes up carbon dioxide in moist air",
+    source: "memory",
   },
-  { formula: "CaO", steps: [], note: "takes up water with great heat" },
+  { formula: "CaO", steps: [], note: "takes up water with great heat", source: "memory" },
   {
     formula: "CaO2",
     steps: [
@@ -1279,6 +1378,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "CaO", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "CaSO4",
@@ -1292,6 +1392,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "CaO", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "CaSO4·0.5H2O",
@@ -1304,6 +1405,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "sets to gypsum with water",
+    source: "memory",
   },
   {
     formula: "CaSO4·2H2O",
@@ -1323,6 +1425,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "slowly from 60 to 70 in the open; above 360 it no longer takes up water",
+    source: "memory",
   },
   {
     formula: "CaCl2·2H2O",
@@ -1339,6 +1442,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "CaCl2", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "CaCl2·6H2O",
@@ -1357,6 +1461,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "melts in its water at 29.9",
+    source: "memory",
   },
   {
     formula: "Ca(NO3)2·4H2O",
@@ -1368,6 +1473,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "melts in its water at 42.7",
+    source: "memory",
   },
   {
     formula: "CaHPO4",
@@ -1378,6 +1484,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Ca2P2O7", coefficient: "1/2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "CaHPO4·2H2O",
@@ -1394,6 +1501,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Ca2P2O7", coefficient: "1/2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Ca(H2PO4)2·H2O",
@@ -1405,6 +1513,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "decomposes at 203",
+    source: "memory",
   },
   {
     formula: "CaC2O4·H2O",
@@ -1428,6 +1537,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "CaO", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Ca(CH3COO)2·H2O",
@@ -1445,6 +1555,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "CaCO3", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Ca3(C6H5O7)2·4H2O",
@@ -1456,6 +1567,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Ca3(C6H5O7)2", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Ca(ClO)2",
@@ -1468,6 +1580,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "can run away",
+    source: "memory",
   },
   {
     formula: "SrCO3",
@@ -1480,12 +1593,14 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "SrO", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Sr(OH)2",
     steps: [
       { from: "710", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "SrO", coefficient: "1" }] },
     ],
+    source: "memory",
   },
   {
     formula: "Sr(OH)2·8H2O",
@@ -1496,6 +1611,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Sr(OH)2", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "SrCl2·6H2O",
@@ -1512,6 +1628,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "SrCl2", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Sr(NO3)2·4H2O",
@@ -1522,6 +1639,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Sr(NO3)2", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Sr(CH3COO)2",
@@ -1532,6 +1650,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "SrCO3", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "BaCO3",
@@ -1544,6 +1663,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "BaO", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "BaO2",
@@ -1555,6 +1675,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "BaO", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Ba(OH)2·8H2O",
@@ -1567,12 +1688,14 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "melts in its water at 78",
+    source: "memory",
   },
   {
     formula: "BaSO4",
     steps: [
       { from: "1580", leaves: [{ formula: "SO3", coefficient: "1" }], remains: [{ formula: "BaO", coefficient: "1" }] },
     ],
+    source: "memory",
   },
   {
     formula: "BaCl2·2H2O",
@@ -1585,6 +1708,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "120 in an oven",
+    source: "memory",
   },
   {
     formula: "Ba(CH3COO)2",
@@ -1595,12 +1719,14 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "BaCO3", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "BaC2O4",
     steps: [
       { from: "400", leaves: [{ formula: "CO", coefficient: "1" }], remains: [{ formula: "BaCO3", coefficient: "1" }] },
     ],
+    source: "memory",
   },
   {
     formula: "Al(OH)3",
@@ -1619,6 +1745,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Al2O3", coefficient: "1/2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "AlO(OH)",
@@ -1631,6 +1758,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Al2O3", coefficient: "1/2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Al2(SO4)3",
@@ -1641,6 +1769,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Al2O3", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Al2(SO4)3·18H2O",
@@ -1658,6 +1787,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "melts at 86",
+    source: "memory",
   },
   {
     formula: "AlCl3·6H2O",
@@ -1673,6 +1803,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "heat never makes the anhydrous chloride",
+    source: "memory",
   },
   {
     formula: "Al2Si2O5(OH)4",
@@ -1685,6 +1816,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "to spinel at 980, mullite above 1100",
+    source: "memory",
   },
   {
     formula: "Cr(OH)3",
@@ -1696,6 +1828,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Cr2O3", coefficient: "1/2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "CrO3",
@@ -1706,6 +1839,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Cr2O3", coefficient: "1/2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Cr2(SO4)3",
@@ -1716,6 +1850,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Cr2O3", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Mn2O3",
@@ -1728,6 +1863,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Mn3O4", coefficient: "2/3" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "MnO2",
@@ -1740,6 +1876,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Mn2O3", coefficient: "1/2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "MnCO3",
@@ -1752,6 +1889,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "under nitrogen or carbon dioxide; in air above 200 to higher oxides",
+    source: "memory",
   },
   {
     formula: "MnSO4·H2O",
@@ -1764,6 +1902,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "MnSO4", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "MnSO4·5H2O",
@@ -1774,6 +1913,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "MnSO4·4H2O", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "MnCl2·4H2O",
@@ -1794,6 +1934,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "MnCl2", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Mn(NO3)2·4H2O",
@@ -1807,6 +1948,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "MnO2", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "MnC2O4·2H2O",
@@ -1828,6 +1970,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "the second step without air",
+    source: "memory",
   },
   {
     formula: "FeO(OH)",
@@ -1840,6 +1983,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Fe2O3", coefficient: "1/2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Fe(OH)3",
@@ -1852,6 +1996,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "loses water from room temperature on",
+    source: "memory",
   },
   {
     formula: "FeCO3",
@@ -1866,6 +2011,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "moist precipitate oxidises cold",
+    source: "memory",
   },
   {
     formula: "FeSO4",
@@ -1880,6 +2026,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Fe2O3", coefficient: "1/2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "FeSO4·H2O",
@@ -1891,6 +2038,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "FeSO4", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "FeSO4·4H2O",
@@ -1902,6 +2050,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "FeSO4·H2O", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "FeSO4·7H2O",
@@ -1925,6 +2074,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "browns in moist air",
+    source: "memory",
   },
   {
     formula: "FeCl2·4H2O",
@@ -1936,6 +2086,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "FeCl2·2H2O", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "FeS2",
@@ -1943,6 +2094,7 @@ export const THERMAL: readonly ThermalRow[] = [
       { from: "602", leaves: [{ formula: "S", coefficient: "1" }], remains: [{ formula: "FeS", coefficient: "1" }] },
     ],
     note: "without air",
+    source: "memory",
   },
   {
     formula: "Fe2(SO4)3",
@@ -1954,6 +2106,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Fe2O3", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "FePO4·2H2O",
@@ -1965,6 +2118,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "FePO4", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "FeC2O4·2H2O",
@@ -1977,6 +2131,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "above 190 it gives iron oxides, without air a powder that glows in air",
+    source: "memory",
   },
   {
     formula: "Co3O4",
@@ -1988,6 +2143,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "CoO", coefficient: "3" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Co(OH)2",
@@ -2001,6 +2157,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "without air; in air to Co3O4",
+    source: "memory",
   },
   {
     formula: "CoCO3",
@@ -2013,12 +2170,14 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "in air to Co3O4",
+    source: "memory",
   },
   {
     formula: "CoSO4",
     steps: [
       { from: "735", leaves: [{ formula: "SO3", coefficient: "1" }], remains: [{ formula: "CoO", coefficient: "1" }] },
     ],
+    source: "memory",
   },
   {
     formula: "CoSO4·7H2O",
@@ -2041,6 +2200,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "CoSO4", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "CoCl2·6H2O",
@@ -2064,6 +2224,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "blue at the end",
+    source: "memory",
   },
   {
     formula: "Co(NO3)2·6H2O",
@@ -2076,6 +2237,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "melts at 55; to oxides above 100",
+    source: "memory",
   },
   {
     formula: "Co(CH3COO)2·4H2O",
@@ -2086,6 +2248,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Co(CH3COO)2", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Co3(PO4)2·8H2O",
@@ -2096,6 +2259,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Co3(PO4)2", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "CoC2O4·2H2O",
@@ -2114,6 +2278,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "the second step without air; in air to Co3O4",
+    source: "memory",
   },
   {
     formula: "Ni(OH)2",
@@ -2125,6 +2290,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "NiO", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Ni3(OH)4CO3·4H2O",
@@ -2145,12 +2311,14 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "NiO", coefficient: "3" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "NiSO4",
     steps: [
       { from: "840", leaves: [{ formula: "SO3", coefficient: "1" }], remains: [{ formula: "NiO", coefficient: "1" }] },
     ],
+    source: "memory",
   },
   {
     formula: "NiSO4·6H2O",
@@ -2168,6 +2336,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "NiSO4", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "NiSO4·7H2O",
@@ -2188,6 +2357,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "NiSO4", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "NiCl2·6H2O",
@@ -2200,6 +2370,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "in steps",
+    source: "memory",
   },
   {
     formula: "Ni(CH3COO)2·4H2O",
@@ -2211,6 +2382,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "to nickel and its oxide at about 300",
+    source: "memory",
   },
   {
     formula: "NiC2O4·2H2O",
@@ -2230,6 +2402,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "the second step without air; in air to the oxide",
+    source: "memory",
   },
   {
     formula: "CuO",
@@ -2242,6 +2415,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Cu2O", coefficient: "1/2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Cu(OH)2",
@@ -2254,6 +2428,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "at 80 when wet",
+    source: "memory",
   },
   {
     formula: "Cu2(OH)2CO3",
@@ -2268,6 +2443,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "CuO", coefficient: "2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Cu3(OH)2(CO3)2",
@@ -2282,6 +2458,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "CuO", coefficient: "3" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "CuSO4",
@@ -2295,6 +2472,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "by way of Cu2O(SO4)",
+    source: "memory",
   },
   {
     formula: "CuSO4·H2O",
@@ -2307,6 +2485,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "CuSO4", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "CuSO4·3H2O",
@@ -2322,6 +2501,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "CuSO4", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "CuSO4·5H2O",
@@ -2344,6 +2524,7 @@ export const THERMAL: readonly ThermalRow[] = [
       { from: "650", leaves: [{ formula: "SO3", coefficient: "1" }], remains: [{ formula: "CuO", coefficient: "1" }] },
     ],
     note: "the steps move with the heating rate",
+    source: "copperSulfateHeating",
   },
   {
     formula: "Cu4(OH)6SO4",
@@ -2359,6 +2540,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
       { from: "650", leaves: [{ formula: "SO3", coefficient: "1" }], remains: [{ formula: "CuO", coefficient: "4" }] },
     ],
+    source: "memory",
   },
   {
     formula: "CuCl2",
@@ -2371,6 +2553,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "CuCl", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "CuCl2·2H2O",
@@ -2382,6 +2565,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "CuCl2", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Cu2(OH)3Cl",
@@ -2396,6 +2580,7 @@ export const THERMAL: readonly ThermalRow[] = [
         ],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Cu(NO3)2·6H2O",
@@ -2406,6 +2591,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Cu(NO3)2·3H2O", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Cu(CH3COO)2·H2O",
@@ -2418,6 +2604,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "to copper and its oxides at 240",
+    source: "memory",
   },
   {
     formula: "CuC2O4",
@@ -2430,6 +2617,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "sudden, without air; in air to the oxide",
+    source: "memory",
   },
   {
     formula: "Zn(OH)2",
@@ -2441,6 +2629,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "ZnO", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "ZnCO3",
@@ -2452,6 +2641,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "ZnO", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Zn5(OH)6(CO3)2",
@@ -2466,6 +2656,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "ZnO", coefficient: "5" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "ZnSO4",
@@ -2478,6 +2669,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "by way of Zn3O(SO4)2",
+    source: "memory",
   },
   {
     formula: "ZnSO4·H2O",
@@ -2489,6 +2681,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "ZnSO4", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "ZnSO4·6H2O",
@@ -2500,6 +2693,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "ZnSO4·H2O", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "ZnSO4·7H2O",
@@ -2523,6 +2717,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "ZnSO4", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Zn(NO3)2·6H2O",
@@ -2535,6 +2730,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "melts at 36",
+    source: "memory",
   },
   {
     formula: "Zn(CH3COO)2·2H2O",
@@ -2546,6 +2742,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "melts with decomposition at 237",
+    source: "memory",
   },
   {
     formula: "ZnS",
@@ -2559,6 +2756,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "in air",
+    source: "memory",
   },
   {
     formula: "Zn3(PO4)2·4H2O",
@@ -2579,6 +2777,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Zn3(PO4)2", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "ZnC2O4·2H2O",
@@ -2599,6 +2798,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "ZnO", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "AgNO3",
@@ -2612,6 +2812,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Ag", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Ag2O",
@@ -2623,6 +2824,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Ag", coefficient: "2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Ag2CO3",
@@ -2640,6 +2842,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Ag", coefficient: "2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Ag2C2O4",
@@ -2647,6 +2850,7 @@ export const THERMAL: readonly ThermalRow[] = [
       { from: "140", leaves: [{ formula: "CO2", coefficient: "2" }], remains: [{ formula: "Ag", coefficient: "2" }] },
     ],
     note: "explodes",
+    source: "memory",
   },
   {
     formula: "CdCO3",
@@ -2659,12 +2863,14 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "CdO", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "SnSO4",
     steps: [
       { from: "378", leaves: [{ formula: "SO2", coefficient: "1" }], remains: [{ formula: "SnO2", coefficient: "1" }] },
     ],
+    source: "memory",
   },
   {
     formula: "PbO2",
@@ -2675,6 +2881,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Pb3O4", coefficient: "1/3" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Pb3O4",
@@ -2686,12 +2893,14 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "PbO", coefficient: "3" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "PbCO3",
     steps: [
       { from: "315", leaves: [{ formula: "CO2", coefficient: "1" }], remains: [{ formula: "PbO", coefficient: "1" }] },
     ],
+    source: "memory",
   },
   {
     formula: "Pb3(OH)2(CO3)2",
@@ -2706,6 +2915,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "PbO", coefficient: "3" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Pb(NO3)2",
@@ -2719,6 +2929,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "PbO", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "Pb(CH3COO)2·3H2O",
@@ -2730,12 +2941,14 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "decomposes above 200",
+    source: "memory",
   },
   {
     formula: "HgO",
     steps: [
       { from: "500", leaves: [{ formula: "O2", coefficient: "1/2" }], remains: [{ formula: "Hg", coefficient: "1" }] },
     ],
+    source: "memory",
   },
   {
     formula: "H3BO3",
@@ -2753,6 +2966,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "B2O3", coefficient: "1/2" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "H2C2O4·2H2O",
@@ -2765,6 +2979,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "melts in its water at 101",
+    source: "memory",
   },
   {
     formula: "H2C2O4",
@@ -2779,6 +2994,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [],
       },
     ],
+    source: "memory",
   },
   {
     formula: "C6H8O7·H2O",
@@ -2790,6 +3006,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "C6H8O7", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "H3PO4",
@@ -2807,6 +3024,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "HPO3", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "NH2COONH4",
@@ -2821,6 +3039,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [],
       },
     ],
+    source: "memory",
   },
   {
     formula: "3CdSO4·8H2O",
@@ -2832,6 +3051,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "CdSO4·H2O", coefficient: "3" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "[Cu(NH3)4]SO4·H2O",
@@ -2852,6 +3072,7 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "CuSO4", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
   {
     formula: "[Ni(NH3)6]Cl2",
@@ -2864,17 +3085,28 @@ export const THERMAL: readonly ThermalRow[] = [
         remains: [{ formula: "Ni(NH3)2Cl2", coefficient: "1" }],
       },
     ],
+    source: "memory",
   },
-  { formula: "H2O2", steps: [], note: "gives off oxygen on keeping, faster with metals" },
-  { formula: "NaClO", steps: [], note: "turns to chlorate and chloride and gives off oxygen on keeping" },
-  { formula: "NaOH", steps: [], note: "takes up water and carbon dioxide from the air" },
-  { formula: "Na2CO3", steps: [], note: "takes up water to the monohydrate in moist air" },
-  { formula: "Fe(OH)2", steps: [], note: "oxidises in air" },
-  { formula: "Mn(OH)2", steps: [], note: "oxidises in air at once" },
-  { formula: "SnCl2·2H2O", steps: [], note: "oxidises and hydrolyses in air and in water; melts at 38" },
-  { formula: "ZnCl2", steps: [], note: "the wet salt loses acid on heating" },
-  { formula: "CO(NH2)2", steps: [], note: "melts at 133, gives off ammonia above 150" },
-  { formula: "NH4H2PO4", steps: [], note: "melts at about 190 and slowly loses ammonia" },
+  { formula: "H2O2", steps: [], note: "gives off oxygen on keeping, faster with metals", source: "memory" },
+  {
+    formula: "NaClO",
+    steps: [],
+    note: "turns to chlorate and chloride and gives off oxygen on keeping",
+    source: "memory",
+  },
+  { formula: "NaOH", steps: [], note: "takes up water and carbon dioxide from the air", source: "memory" },
+  { formula: "Na2CO3", steps: [], note: "takes up water to the monohydrate in moist air", source: "memory" },
+  { formula: "Fe(OH)2", steps: [], note: "oxidises in air", source: "memory" },
+  { formula: "Mn(OH)2", steps: [], note: "oxidises in air at once", source: "memory" },
+  {
+    formula: "SnCl2·2H2O",
+    steps: [],
+    note: "oxidises and hydrolyses in air and in water; melts at 38",
+    source: "memory",
+  },
+  { formula: "ZnCl2", steps: [], note: "the wet salt loses acid on heating", source: "memory" },
+  { formula: "CO(NH2)2", steps: [], note: "melts at 133, gives off ammonia above 150", source: "memory" },
+  { formula: "NH4H2PO4", steps: [], note: "melts at about 190 and slowly loses ammonia", source: "memory" },
   {
     formula: "CuS",
     steps: [
@@ -2886,6 +3118,7 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "without air",
+    source: "memory",
   },
   {
     formula: "Ca2B6O11·5H2O",
@@ -2899,5 +3132,6 @@ export const THERMAL: readonly ThermalRow[] = [
       },
     ],
     note: "crackles",
+    source: "memory",
   },
 ];
