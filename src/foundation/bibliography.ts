@@ -10,6 +10,8 @@ export interface Source {
   readonly doi?: string;
   /** How the figures reached us, when not read in the source itself. */
   readonly access?: string;
+  /** Recalled, not read there: said wherever the source is cited. */
+  readonly fromMemory?: "all" | "partly";
 }
 
 const sources = {
@@ -152,6 +154,7 @@ const sources = {
     title: "Nomenclature of Inorganic Chemistry, IUPAC Recommendations 2005 (Red Book)",
     year: 2005,
     access: "examples of IR-5.5 read; rules, retained names and tables recalled from memory",
+    fromMemory: "partly",
   },
   clpAnnexVI: {
     title: "Regulation (EC) No 1272/2008 on classification, labelling and packaging (CLP), harmonised classifications",
@@ -183,14 +186,17 @@ const sources = {
     title:
       "incompatibility lists of the CRC Handbook of Chemistry and Physics and of Safety in Academic Chemistry Laboratories",
     access: "excerpts read; what forms is from memory",
+    fromMemory: "partly",
   },
   prudentPractices: {
     title: "Prudent Practices in the Laboratory, National Research Council",
     access: "recalled from memory, not confirmed in a source",
+    fromMemory: "all",
   },
   reactiveHazards: {
     title: "Bretherick's Handbook of Reactive Chemical Hazards",
     access: "recalled from memory, not confirmed in a source",
+    fromMemory: "all",
   },
   aiic: {
     title: "Australian Inventory of Industrial Chemicals",
@@ -222,30 +228,37 @@ const sources = {
   tradeSheets: {
     title: "published safety data sheets and trade labels, typical ranges",
     access: "recalled from memory, not confirmed in a source",
+    fromMemory: "all",
   },
   foodAdditivePurity: {
     title: "Commission Regulation (EU) No 231/2012, food additive purity rules; Food Chemicals Codex",
     access: "recalled from memory, not confirmed in a source",
+    fromMemory: "all",
   },
   pharmacopoeiaLimits: {
     title: "monograph limits of the United States and European pharmacopoeias",
     access: "recalled from memory, not confirmed in a source",
+    fromMemory: "all",
   },
   hydrochloricSheet: {
     title: "safety data sheet for 31.45 % hydrochloric acid, relative density 1.16 at 15.6 °C",
     access: "the point read, the range from memory",
+    fromMemory: "partly",
   },
   jecfaCitric: {
     title: "JECFA-based test sheet for citric acid: monohydrate assay 99.5 to 100.5 %, water 7.5 to 8.8 %",
     access: "anhydrous limits from memory",
+    fromMemory: "partly",
   },
   astmC206: {
     title: "ASTM C206, finishing hydrated lime",
     access: "extract: oxides 95 % at least, carbon dioxide 5 or 7 % at most; assay range from memory",
+    fromMemory: "partly",
   },
   bleachStrength: {
     title: "bleach production notes: 120 g/L available chlorine is relative density 1.160",
     access: "point and formulas read, ranges from memory",
+    fromMemory: "partly",
   },
   // -- solubility ---------------------------------------------------------------------------------------------------
   crcSolubility98: {
@@ -355,15 +368,17 @@ export function source(key: SourceKey): Source {
 }
 
 /**
- * A source on one line, as it is printed under a working.
+ * A source on one line, as it is printed under a working; says so where the figures were recalled and not read in it.
  *
  * @category Sources
  * @example
  * cite("siBrochure9") // => "The International System of Units (SI), BIPM, 9th ed., 2019"
+ * cite("prudentPractices") // => "Prudent Practices in the Laboratory, National Research Council (from memory)"
  */
 export function cite(key: SourceKey): string {
-  const { title, edition, where, year, doi }: Source = sources[key];
-  return [
+  const { title, edition, where, year, doi, fromMemory }: Source = sources[key];
+  const memory = fromMemory === undefined ? "" : fromMemory === "all" ? " (from memory)" : " (partly from memory)";
+  const entry = [
     title,
     edition === undefined ? undefined : `${edition} ed.`,
     where,
@@ -372,6 +387,7 @@ export function cite(key: SourceKey): string {
   ]
     .filter((part) => part !== undefined)
     .join(", ");
+  return entry + memory;
 }
 
 /**

@@ -4,7 +4,7 @@ import { cite, type SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
 import { quantity } from "../quantity";
 import { classesOf } from "./classes";
-import { DISPOSAL, HAZARDS, type HazardRow } from "./data/hazards";
+import { DISPOSAL, HAZARD_FIELD_SOURCES, HAZARDS, type HazardRow } from "./data/hazards";
 import type { Circumstance } from "./data/incompatibilities";
 import { HAZARD_STATEMENTS, PICTOGRAMS, SUPPLEMENTAL_STATEMENTS } from "./data/statements";
 import { badInput, readableOptions, readableText, SubstanceError } from "./error";
@@ -18,8 +18,8 @@ import { tryShopMaterial } from "./shop";
 export interface Statement {
   readonly code: string;
   readonly paraphrase: string;
-  /** Added from memory of ordinary safety data sheets, not in the classification itself. */
-  readonly fromMemory?: true;
+  /** The classification, or `memory` for a code of ordinary safety data sheets that the classification leaves out. */
+  readonly source: SourceKey;
 }
 
 /** What is known of one material. */
@@ -40,9 +40,12 @@ export interface SubstanceCautions {
   readonly classifiedAs?: string;
   /** What to keep in mind about this entry. */
   readonly notes: readonly string[];
+  /** What classified it: pictograms, signal word and statements. */
   readonly source?: SourceKey;
   /** The source in words, with the index number where there is one. */
   readonly citation?: string;
+  /** What cautions and disposal rest on: they are ours, not the classification's. */
+  readonly adviceSource: SourceKey;
 }
 
 /** A material with its strength, for rules that only hold for strong solutions. */
@@ -154,6 +157,7 @@ function noEntry(material: string, formula: string | undefined): SubstanceCautio
     cautions: [NO_ENTRY],
     disposal: NO_DISPOSAL,
     notes: [],
+    adviceSource: HAZARD_FIELD_SOURCES.cautions,
   };
 }
 
@@ -187,7 +191,7 @@ function fromRow(given: Resolved, row: HazardRow, how: "own" | "hydrate" | "grou
     statements: codes.map((code) => ({
       code,
       paraphrase: paraphraseOf(code)!,
-      ...(row.codesFromMemory?.includes(code) ? { fromMemory: true as const } : {}),
+      source: row.codesFromMemory?.includes(code) ? HAZARD_FIELD_SOURCES.codesFromMemory : row.source,
     })),
     cautions: row.cautions ?? [],
     disposal: DISPOSAL[row.disposal],
@@ -195,6 +199,7 @@ function fromRow(given: Resolved, row: HazardRow, how: "own" | "hydrate" | "grou
     notes: notesOf(row, how, classifiedAs, given.formula),
     source: row.source,
     citation: row.index === undefined ? cite(row.source) : `${cite(row.source)}, index ${row.index}`,
+    adviceSource: HAZARD_FIELD_SOURCES.cautions,
   };
 }
 
@@ -252,10 +257,12 @@ function checkedCircumstances(options: CautionOptions | undefined): readonly Cir
  * @param options - `circumstances`: "closed vessel", "kitchen"
  * @returns one or more entries per material (a shop name may stand for several substances, a substance for several forms)
  * @throws {SubstanceError} `substance.bad-input`, `substance.too-long`; {@link QuantityError} for a strength that is none
- * @source CLP Annex VI (17th adaptation) and two national lists, as each entry's `source` says; paraphrases are our own
+ * @source CLP Annex VI (17th adaptation) and two national lists, as `source` of each entry and of each code says; paraphrases,
+ * cautions and disposal notes are our own
  * @category Cautions
  * @example
  * cautions(["CuSO4·5H2O"]).substances[0]?.signalWord // => "Danger"
+ * cautions(["CuSO4·5H2O"]).substances[0]?.statements[0]?.source // => "clpAnnexVI"
  * cautions(["CuSO4·3H2O"]).substances[0]?.classifiedAs // => "CuSO4"
  * cautions(["moon dust"]).substances[0]?.cautions // => ["no entry: read the safety data sheet"]
  * cautions(["bleach", "vinegar"]).incompatibilities[0]?.code // => "hypochlorite-acid"

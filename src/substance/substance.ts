@@ -35,6 +35,7 @@ export interface SubstanceSources {
   readonly densityCheck?: SourceKey;
   readonly phaseChange?: SourceKey;
   readonly thermalSteps?: SourceKey;
+  readonly thermalNote?: SourceKey;
 }
 
 let physical: ReadonlyMap<string, PhysicalRow> | undefined;
@@ -148,17 +149,18 @@ export class Substance {
 
   /** What each of these answers rests on, by key: `memory` was recalled from handbooks and not confirmed. */
   get sources(): SubstanceSources {
-    const [row, figures] = [this.#row, this.#physical];
+    const [row, figures, heated] = [this.#row, this.#physical, thermalOf(this.#notation)];
     const all: { readonly [Answer in keyof SubstanceSources]-?: SourceKey | undefined } = {
       name: this.name === this.formula ? undefined : nameSourceOf(this.#notation),
-      otherNames: row?.otherNames === undefined ? undefined : row.source,
+      otherNames: this.otherNames.length === 0 ? undefined : row?.source,
       cas: row?.casSource,
       appearance: row?.appearance === undefined ? undefined : row.source,
       note: row?.note === undefined ? undefined : row.source,
       density: figures?.density === undefined ? undefined : figures.source,
       densityCheck: (figures?.checked ?? figures?.disagrees)?.source,
       phaseChange: this.phaseChange?.source,
-      thermalSteps: thermalOf(this.#notation)?.source,
+      thermalSteps: heated?.steps.length === 0 ? undefined : heated?.source,
+      thermalNote: heated?.note === undefined ? undefined : heated.source,
     };
     return Object.fromEntries(Object.entries(all).filter(([, source]) => source !== undefined));
   }

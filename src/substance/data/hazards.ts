@@ -37,6 +37,13 @@ export const DISPOSAL = {
 /** Key of a disposal note. */
 export type DisposalKey = keyof typeof DISPOSAL;
 
+/** What the fields rest on that a row's own source does not cover: our own reminders. */
+export const HAZARD_FIELD_SOURCES = {
+  codesFromMemory: "memory",
+  cautions: "commonPractice",
+  disposal: "commonPractice",
+} as const satisfies Record<string, SourceKey>;
+
 /** One classified substance, or a group of them. */
 export interface HazardRow {
   readonly formula?: string;
