@@ -6,6 +6,8 @@ import { ionIndex, isCationElement } from "./ion-index";
 import { countsOf, type Part, unitsText } from "./notation";
 import { anionName, byName, cationName, counted } from "./salt-name";
 
+const MOST_WAYS = 64;
+
 /** Ions of one sign only, with their total charge: the company a complex keeps. */
 function counterIons(
   counts: ReadonlyMap<string, number>,
@@ -28,16 +30,20 @@ function counterIons(
     if (count > 0) uses.push({ ion, count, charge: ion.charge });
   }
   if ([...rest.keys()].every(isCationElement)) {
+    let ways: CationUse[][] = [uses];
     for (const [symbol, count] of rest) {
       const word = elements.get(symbol)!;
-      uses.push({ element: word, count, charge: word.charges![0]! });
+      ways = ways.flatMap((way) => word.charges!.map((charge) => [...way, { element: word, count, charge }]));
+      if (ways.length > MOST_WAYS) return [];
     }
-    const several = uses.length > 1;
-    const words = uses
-      .map((use) => ({ use, name: cationName(use, true) }))
-      .sort(byName)
-      .map(({ use, name }) => (several ? (counted(use.count, name, true) ?? name) : name));
-    found.push({ words, charge: uses.reduce((sum, use) => sum + use.count * use.charge, 0), several });
+    for (const way of ways) {
+      const several = way.length > 1;
+      const words = way
+        .map((use) => ({ use, name: cationName(use, true) }))
+        .sort(byName)
+        .map(({ use, name }) => (several ? (counted(use.count, name, true) ?? name) : name));
+      found.push({ words, charge: way.reduce((sum, use) => sum + use.count * use.charge, 0), several });
+    }
   }
   for (const ion of anions) {
     const times = [...ion.counts].map(([symbol, n]) => (counts.get(symbol) ?? 0) / n);
@@ -57,13 +63,18 @@ export function complexSaltName(part: Part, charge: number): string | undefined 
   const [one, two] = complexes as { complex: Complex; count: number }[];
   if (two !== undefined) return outside.length > 0 ? undefined : complexPairName(one!, two, charge);
   if (outside.length === 0) return complexName(one!.complex, charge / one!.count);
-  for (const { words, charge: counter } of counterIons(countsOf(outside), unitsText(outside))) {
-    const own = (charge - counter) / one!.count;
-    if (!plausibleOxidation(one!.complex, own) || own === 0 || Math.sign(own) === Math.sign(counter)) continue;
-    const name = complexName(one!.complex, own);
-    return own > 0 ? `${name} ${words.join(" ")}` : `${words.join(" ")} ${name}`;
-  }
-  return undefined;
+  const { complex, count } = one!;
+  const ways = counterIons(countsOf(outside), unitsText(outside))
+    .map(({ words, charge: counter }) => ({ words, counter, own: (charge - counter) / count }))
+    .filter(
+      ({ counter, own }) => plausibleOxidation(complex, own) && own !== 0 && Math.sign(own) !== Math.sign(counter),
+    );
+  // a usual charge of the central metal decides between charges of its company: Cu2[HgI4] is copper(I)
+  const usual = ways.find(({ own }) => complex.metal.charges?.includes(own - complex.ligandCharge));
+  const way = usual ?? ways[0];
+  if (way === undefined) return undefined;
+  const name = complexName(complex, way.own);
+  return way.own > 0 ? `${name} ${way.words.join(" ")}` : `${way.words.join(" ")} ${name}`;
 }
 
 /** Complex cation with complex anion: the metals' commonest charges that balance. */

@@ -1,8 +1,9 @@
 // From a formula to its ions: which cations with which charge, which anions. Composition gives the candidates; charge
 // balance, usual charges and the way the formula is written choose among them.
+import { gcd } from "../foundation/gcd";
 import type { ElementWord } from "./data/element-words";
 import { type Ion, ionIndex, isCationElement, timesIn, without } from "./ion-index";
-import type { Part } from "./notation";
+import { compositionKey, countsOf, type Part } from "./notation";
 
 /** A cation and how many of it. */
 export interface CationUse {
@@ -84,9 +85,8 @@ function oneMetal(
   const usual = word.charges!;
   if (whole(each)) {
     const charge = Math.round(each);
-    if (charge > 8) return undefined;
     const rank = usual.indexOf(charge);
-    return { uses: [...uses, { element: word, count, charge }], strain: rank < 0 ? 14 + charge : rank };
+    return rank < 0 ? undefined : { uses: [...uses, { element: word, count, charge }], strain: rank };
   }
   const sorted = [...usual].sort((a, b) => a - b);
   const above = sorted.find((charge) => charge > each);
@@ -215,9 +215,17 @@ function saltWith(
   )
     return undefined;
   if (cations.length === 0) return undefined;
+  // two elements make an oxide, whatever the metal's anions are: U3O8 is no uranate of uranium
+  if (taken.some(({ ion }) => cations.some((use) => use.element !== undefined && ion.counts.has(use.element.symbol))))
+    return undefined;
   const oxideHalide =
     taken.some(({ ion }) => /^hypo/.test(ion.row.name)) && cations.some((use) => !formsHypochlorite(use));
-  const strain = start.strain + solved.strain + 10 * cations.length + anionStrain(taken, text) + (oxideHalide ? 12 : 0);
+  // Na6P6O18 is one cyclo-hexaphosphate sooner than six metaphosphates
+  const [cation, anion] = [cations[0]!, taken[0]!];
+  const lone = cations.length === 1 && taken.length === 1 && anion.ion.element === undefined;
+  const multiple = lone && gcd(cation.count, anion.count) > 1;
+  const unlikely = (oxideHalide ? 12 : 0) + (multiple ? 12 : 0);
+  const strain = start.strain + solved.strain + 10 * cations.length + anionStrain(taken, text) + unlikely;
   return { cations, anions: taken, strain };
 }
 
@@ -259,7 +267,20 @@ export function salts(counts: ReadonlyMap<string, number>, text: string, charge 
 /** The likeliest reading of a part as a salt. */
 export function saltOf(part: Part, charge = 0): Salt | undefined {
   if (![...part.counts.values()].every(whole)) return undefined;
-  return salts(part.counts, part.text, charge)[0];
+  return salts(part.counts, part.text, charge).find((salt) => keepsGroups(salt, part));
+}
+
+/** A bracketed group that stands there twice or more is one ion: Cu(C5H7O2)2 holds no acetylide. */
+function keepsGroups({ cations, anions }: Salt, part: Part): boolean {
+  return part.units.every(({ text, members, count }) => {
+    if (members === undefined || count < 2) return true;
+    const group = countsOf(members);
+    if ([...group.keys()].some(isCationElement)) return true;
+    const key = compositionKey(group);
+    return [...cations, ...anions].some(
+      ({ ion }) => ion !== undefined && (compositionKey(ion.counts) === key || ion.row.formula.includes(`(${text})`)),
+    );
+  });
 }
 
 /** An acid: one anion with all its charge met by hydrogen. */

@@ -3,6 +3,7 @@ import { ELEMENT_WORDS, type ElementWord } from "./data/element-words";
 import { ANIONS, CATIONS, type IonRow } from "./data/ions";
 import { addTo } from "./multimap";
 import { compositionKey, readNotation } from "./notation";
+import { plainName } from "./words";
 
 /** An ion with its composition. */
 export interface Ion {
@@ -48,6 +49,19 @@ function hydrogenKin(ion: Ion, listed: ReadonlySet<string>): Ion[] {
   return found;
 }
 
+/** Other names of an anion for its listed hydrogen salts as well: dihydrogenpyrophosphate. */
+function nameHydrogenKin(ion: Ion, listed: readonly Ion[], byName: Map<string, Ion[]>): void {
+  for (let n = 1; n < -ion.charge && n < HYDROGENS.length; n += 1) {
+    const key = compositionKey(new Map(ion.counts).set("H", (ion.counts.get("H") ?? 0) + n));
+    const kin = listed.find((one) => one.charge === ion.charge + n && compositionKey(one.counts) === key);
+    if (kin === undefined) continue;
+    for (const also of ion.row.also ?? []) {
+      const name = plainName(`${HYDROGENS[n]}${also}`).name;
+      if (!byName.has(name)) byName.set(name, [kin]);
+    }
+  }
+}
+
 let built: IonIndex | undefined;
 
 /** The index, built on first use. */
@@ -65,8 +79,9 @@ export function ionIndex(): IonIndex {
   const cations = CATIONS.map((row) => ionOf(row));
   const byName = new Map<string, Ion[]>();
   for (const ion of [...anions, ...cations])
-    for (const name of new Set([ion.row.name, ...(ion.row.also ?? [])].map((one) => one.toLowerCase())))
+    for (const name of new Set([ion.row.name, ...(ion.row.also ?? [])].map((one) => plainName(one).name)))
       addTo(byName, name, ion);
+  for (const ion of listed) nameHydrogenKin(ion, listed, byName);
   built = { anions, cations, byName, elements };
   return built;
 }

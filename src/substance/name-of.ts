@@ -49,7 +49,9 @@ function acidName(part: Part): string | undefined {
   }
   if (row.acid !== undefined) return row.acid;
   // an anion built round a metal, written with its hydrogen first: H4[Fe(CN)6]
-  return /^H\d*\[?[A-Z]/.test(part.text) && row.rare === undefined && /[()]/.test(row.formula)
+  return /^H\d*\[?[A-Z]/.test(part.text) &&
+    row.rare === undefined &&
+    (/[()]/.test(row.formula) || /ate\(/.test(row.name))
     ? `hydrogen ${anionName(acid.ion)}`
     : undefined;
 }

@@ -4,7 +4,8 @@ import { ELEMENT_WORDS, type ElementWord } from "./data/element-words";
 import type { LigandRow } from "./data/ligands";
 import { LIGANDS } from "./data/ligands";
 import { type Ion, ionIndex, ionText } from "./ion-index";
-import { leadingPrefixes, romanNumber } from "./prefixes";
+import { compositionKey, readNotation } from "./notation";
+import { leadingPrefixes, romanNumber, roman as romanNumeral } from "./prefixes";
 
 /** One species of a name: an ion, or a metal whose charge the name may leave open. */
 export interface Species {
@@ -20,6 +21,8 @@ export interface Species {
   /** Two charges of a mixed-valence metal. */
   readonly mixed?: readonly [number, number];
   readonly ion?: Ion;
+  /** Named without an oxidation number although its metal has several: what a clear name would say. */
+  readonly open?: string;
 }
 
 interface WordIndex {
@@ -27,6 +30,8 @@ interface WordIndex {
   readonly adjectives: ReadonlyMap<string, { element: ElementWord; charge: number }>;
   readonly ligands: readonly (readonly [string, LigandRow])[];
   readonly centres: readonly (readonly [string, ElementWord, boolean])[];
+  /** Elements by the name of their oxoanions. */
+  readonly oxoCentres: ReadonlyMap<string, string>;
 }
 
 let built: WordIndex | undefined;
@@ -36,19 +41,21 @@ function wordIndex(): WordIndex {
   const elements = new Map<string, ElementWord>();
   const adjectives = new Map<string, { element: ElementWord; charge: number }>();
   const centres: [string, ElementWord, boolean][] = [];
+  const oxoCentres = new Map<string, string>();
   for (const word of ELEMENT_WORDS) {
     for (const name of [word.name, ...(word.also ?? [])]) elements.set(name, word);
     for (const [charge, name] of Object.entries(word.older ?? {}))
       adjectives.set(name, { element: word, charge: Number(charge) });
     if (word.charges !== undefined) centres.push([word.name, word, false]);
     if (word.ate !== undefined) centres.push([word.ate, word, true]);
+    if (word.ate !== undefined) oxoCentres.set(word.ate, word.symbol);
   }
   const ligands = LIGANDS.flatMap((row) =>
     [row.name, ...(row.also ?? [])].map((name) => [name.toLowerCase(), row] as const),
   );
   ligands.sort((a, b) => b[0].length - a[0].length);
   centres.sort((a, b) => b[0].length - a[0].length);
-  built = { elements, adjectives, ligands, centres };
+  built = { elements, adjectives, ligands, centres, oxoCentres };
   return built;
 }
 
@@ -124,6 +131,15 @@ function complexText(metal: ElementWord, ligands: readonly { row: LigandRow; cou
   return `[${metal.symbol}${parts.join("")}]`;
 }
 
+/** Ligands that hold a neutral metal. */
+const HOLD_NEUTRAL: ReadonlySet<string> = /* @__PURE__ */ new Set(["CO", "NO", "N2", "P(C6H5)3"]);
+
+/** Is there an ion of this composition and charge in the table? */
+function isListed(text: string, charge: number): boolean {
+  const key = compositionKey(readNotation(text).parts[0]!.counts);
+  return ionIndex().anions.some((ion) => ion.charge === charge && compositionKey(ion.counts) === key);
+}
+
 /** A coordination entity by its additive name; several where the oxidation number is left out. */
 function complexesNamed(word: string): Species[] {
   const { name, roman, charge } = splitBracket(word);
@@ -137,15 +153,16 @@ function complexesNamed(word: string): Species[] {
     const text = complexText(metal, ligands);
     const oxidations =
       roman ?? (charge === undefined ? (metal.charges ?? [metal.ideCharge ?? 0]) : [charge - ligandCharge]);
-    for (const oxidation of oxidations) {
-      const own = oxidation + ligandCharge;
-      if (isAnion ? own >= 0 : own < 0) continue;
-      // carbonyls of the neutral metal come with (0) or nothing at all
-      found.push({ text, group: false, charge: own, count: undefined });
-      if (roman === undefined && charge === undefined) break;
+    const told = roman !== undefined || charge !== undefined;
+    // carbonyls of the neutral metal come with (0) or nothing at all
+    const neutral = !isAnion && !told && ligandCharge === 0 && ligands.some(({ row }) => HOLD_NEUTRAL.has(row.formula));
+    const possible = oxidations.filter((n) => (isAnion ? n + ligandCharge < 0 : n + ligandCharge >= 0));
+    const listed = told ? [] : possible.filter((n) => isListed(text, n + ligandCharge));
+    const fitting = neutral ? [0] : listed.length > 0 ? listed : possible;
+    for (const oxidation of fitting) {
+      const open = told || fitting.length === 1 ? {} : { open: `${name}(${romanNumeral(oxidation)})` };
+      found.push({ text, group: false, charge: oxidation + ligandCharge, count: undefined, ...open });
     }
-    if (!isAnion && roman === undefined && charge === undefined && ligandCharge === 0)
-      found.push({ text, group: false, charge: 0, count: undefined });
     if (found.length > 0) return found;
   }
   return found;
@@ -199,6 +216,34 @@ export function cationsNamed(word: string): Species[] {
   return found;
 }
 
+/** Oxidation number of the one element beside oxygen and hydrogen; `undefined` for other ions. */
+function centralOxidation(ion: Ion, centre: string): number | undefined {
+  const n = ion.counts.get(centre);
+  if (n === undefined || [...ion.counts.keys()].some((symbol) => ![centre, "O", "H"].includes(symbol)))
+    return undefined;
+  const others = 2 * (ion.counts.get("O") ?? 0) - (ion.counts.get("H") ?? 0);
+  return /^(hydrogen)?peroxo/.test(ion.row.name) ? undefined : (ion.charge + others) / n;
+}
+
+/** The anion of an element by its oxidation number: `sulfate(IV)` is sulfite, `chlorate(I)` hypochlorite. */
+function numberedOxoanions(word: string): Species[] {
+  const { name, roman } = splitBracket(word);
+  if (roman?.length !== 1) return [];
+  for (const { rest, count } of counted(name)) {
+    const [, hydrogen = "", ate = ""] = /^((?:di|tri)?hydrogen)?(.*)$/.exec(rest)!;
+    const [, , stem = ""] = /^(di|per)?(.*)$/.exec(ate)!;
+    const centre = wordIndex().oxoCentres.get(ate) ?? wordIndex().oxoCentres.get(stem);
+    if (centre === undefined) continue;
+    const fitting = ionIndex().anions.filter((ion) => centralOxidation(ion, centre) === roman[0]);
+    const named = fitting.filter((ion) => [ion.row.name, ...(ion.row.also ?? [])].includes(rest));
+    const hydrogens = hydrogen === "" ? undefined : { hydrogen: 1, dihydrogen: 2, trihydrogen: 3 }[hydrogen];
+    const alike = fitting.filter((ion) => ion.counts.get("H") === hydrogens && ion.counts.get(centre) === 1);
+    const ions = named.length > 0 ? named : alike.filter((ion) => !ion.row.rare);
+    if (ions.length > 0) return ions.map((ion) => ionSpecies(ion, count));
+  }
+  return [];
+}
+
 /** Every way a word names an anion. */
 export function anionsNamed(word: string): Species[] {
   const found: Species[] = [];
@@ -222,7 +267,9 @@ export function anionsNamed(word: string): Species[] {
       for (const ion of ionIndex().byName.get(`${joined}(${-n}-)`) ?? [])
         if (ion.row.name === `${joined}(${-n}-)`) found.push(ionSpecies(ion, count));
   }
-  if (found.length > 0) return found;
+  for (const species of numberedOxoanions(word)) found.push(species);
+  // hexa + chloroplatinate is six of them only where it is not one hexachloroplatinate
+  if (found.some((one) => one.count === undefined)) return found;
   for (const { rest, count } of counted(word))
     for (const species of complexesNamed(rest)) if (species.charge! < 0) found.push({ ...species, count });
   return found;
@@ -252,7 +299,7 @@ export function splitWords(name: string): string[] {
   for (const next of words) {
     // "sodium hydrogen sulfate": the hydrogen belongs to the anion
     const last = joined.at(-1);
-    if (last !== undefined && joined.length >= 2 && /^(mono|di|tri)?hydrogen$/.test(last))
+    if (last !== undefined && joined.length >= 2 && /^(mono|di|tri)?hydrogen$/.test(last) && !/^[a-z]+s\(/.test(next))
       joined[joined.length - 1] = last.replace(/^mono/, "") + next;
     // "tetraammine copper(II) sulfate": ligands set apart from their metal
     else if (

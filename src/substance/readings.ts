@@ -6,8 +6,15 @@ import { readableOptions, readableText } from "./error";
 import { tryNameOf } from "./name-of";
 import { anhydrousKey, readNotation, tryReadNotation } from "./notation";
 import { rowOf, rowsNamed } from "./registry-index";
-import { componentReadings, type Found, registryWriting, splitHydrate, withWater } from "./rule-readings";
-import { nameKey, plainName } from "./words";
+import {
+  componentReadings,
+  type Found,
+  type HydrateName,
+  registryWriting,
+  splitHydrate,
+  withWater,
+} from "./rule-readings";
+import { baseFirst, nameKey, plainName } from "./words";
 
 /** One meaning of a name. */
 export interface NameReading {
@@ -93,6 +100,12 @@ function tableBeside(byTable: readonly Found[], byRule: readonly Found[]): Found
   });
 }
 
+const isDry = ({ formula }: Found) => !/[·^]/.test(formula);
+
+function withWaterOf(cores: readonly Found[], hydrate: HydrateName): Found[] {
+  return cores.map((one) => ({ ...one, formula: withWater(one.formula, hydrate) }));
+}
+
 /** All meanings, undressed. */
 function foundReadings(name: string, literal: boolean): Found[] {
   const key = nameKey(name);
@@ -106,8 +119,12 @@ function foundReadings(name: string, literal: boolean): Found[] {
   if (adduct.length > 0) return adduct;
   const hydrate = splitHydrate(name);
   if (hydrate?.water !== undefined) {
-    const cores = anyReadings(hydrate.core, literal).filter(({ formula }) => !/[·^]/.test(formula));
-    if (cores.length > 0) return cores.map((one) => ({ ...one, formula: withWater(one.formula, hydrate) }));
+    const cores = anyReadings(hydrate.core, literal).filter(isDry);
+    // of the things an ambiguous name stands for, those that are listed with just this water
+    const meant = literal ? [] : (ambiguousReadings(nameKey(hydrate.core)) ?? []).filter(isDry);
+    const listed = withWaterOf(meant, hydrate).filter(({ formula }) => tryRow(formula) !== undefined);
+    if (listed.length > 0) return listed;
+    if (cores.length > 0) return withWaterOf(cores, hydrate);
   }
   const byRule = hydrate === undefined ? componentReadings(name, literal) : [];
   const byTable = literal ? [] : tableBeside(tableReadings(name), byRule);
@@ -118,6 +135,7 @@ function foundReadings(name: string, literal: boolean): Found[] {
     all.set(one.formula, byTable.length > 0 ? { formula: one.formula, decides: "the name taken literally" } : one);
   }
   if (all.size === 0 && literal) return tableReadings(name);
+  if (all.size === 0 && baseFirst(name) !== name) return foundReadings(baseFirst(name), literal);
   return [...all.values()];
 }
 
@@ -146,7 +164,8 @@ export function readingsOf(name: string, options?: ReadingOptions): NameReading[
       formula,
       name: named.ok ? named.value : formula,
       decides: found.length > 1 ? decides : "",
-      notes: respelled,
+      // what the rules had to assume stays on the answer
+      notes: found.length === 1 && source === undefined && decides !== "" ? [...respelled, decides] : respelled,
       ...(source === undefined ? {} : { source }),
     };
   });

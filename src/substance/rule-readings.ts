@@ -2,12 +2,15 @@
 
 import type { SourceKey } from "../foundation";
 import { gcd } from "../foundation/gcd";
+import type { ElementWord } from "./data/element-words";
 import { MOLECULES } from "./data/molecules";
-import { chargedText, ionIndex } from "./ion-index";
+import { REGISTRY } from "./data/registry";
+import { chargedText, ionIndex, ionText } from "./ion-index";
 import { anionsNamed, cationsNamed, elementNamed, neutralComplexes, type Species, splitWords } from "./name-parse";
-import { tryReadNotation } from "./notation";
-import { hydrateNumber, leadingPrefixes, roman, romanNumber } from "./prefixes";
+import { readNotation, tryReadNotation } from "./notation";
+import { hydrateNumber, leadingPrefixes, roman, romanNumber, simpleNumber } from "./prefixes";
 import { rowOf } from "./registry-index";
+import { isHalogen, NON_METAL_CHARGE } from "./salt-name";
 import { balanced, saltText } from "./stoichiometry";
 import { plainName } from "./words";
 
@@ -26,7 +29,7 @@ function moleculeNamed(name: string): string | undefined {
   molecules ??= new Map(
     MOLECULES.flatMap((row) =>
       [row.name, ...(row.also ?? []), ...(row.solution === undefined ? [] : [row.solution])].map(
-        (n) => [n.toLowerCase(), row.formula] as const,
+        (n) => [plainName(n).name, row.formula] as const,
       ),
     ),
   );
@@ -39,6 +42,14 @@ export function registryWriting(formula: string): string {
   return (notation === undefined ? undefined : rowOf(notation)?.formula) ?? formula;
 }
 
+/** `chloroaurate` to `chloroauric acid`, `hypophosphite` to `hypophosphorous acid`; the number goes. */
+function acidOfAnion(anion: string): string | undefined {
+  const match = /^(.+?)(ate|ite)(?:\([ivx]+\))?$/i.exec(anion);
+  if (match === null) return undefined;
+  const stem = match[1]!.replace(/(sulf)$/, "$1ur").replace(/(phosph)$/, "$1or");
+  return `${stem}${match[2] === "ate" ? "ic" : "ous"} acid`;
+}
+
 /** `sulfuric acid` to `H2SO4`. */
 function acidNamed(name: string): string | undefined {
   if (acids === undefined) {
@@ -49,18 +60,16 @@ function acidNamed(name: string): string | undefined {
       const hydrogens = `H${n === 1 ? "" : n}`;
       const formula = /COO$/.test(row.formula) ? `${row.formula}H` : `${hydrogens}${row.formula}`;
       map.set(row.acid, formula);
-      // older names of the anion give older names of the acid: pyrosulfate, pyrosulfuric
-      for (const also of row.also ?? []) {
-        const stem = /^(ortho|meta|pyro|per|hypo|di)/.exec(also)?.[0];
-        const adjective = row.acid.replace(/ acid$/, "");
-        if (stem !== undefined && row.acid.endsWith("ic acid") && also.endsWith("ate")) {
-          map.set(`${stem}${adjective.replace(/^(ortho|meta|pyro|peroxodi|peroxo|di)/, "")} acid`, formula);
-        }
+    }
+    // older names of an anion give older names of its acid: pyrosulfate, pyrosulfuric; fluoroborate, fluoroboric
+    for (const { row, parent } of ionIndex().anions) {
+      if (parent !== undefined || /hydrogen|oxido/.test(row.name)) continue;
+      const formula = `H${row.charge === -1 ? "" : -row.charge}${ionText(row)}`;
+      for (const name of [row.name, ...(row.also ?? [])]) {
+        const acid = acidOfAnion(name);
+        if (acid !== undefined && !map.has(acid)) map.set(acid, map.get(row.acid ?? "") ?? formula);
       }
     }
-    map.set("sulfurous acid", "H2SO3");
-    map.set("phosphorous acid", "H3PO3");
-    map.set("hypophosphorous acid", "H3PO2");
     acids = map;
   }
   return acids.get(name);
@@ -112,9 +121,8 @@ function binaryNamed(name: string, literal: boolean): string[] {
   const found: string[] = [];
   for (const one of fronts)
     for (const other of backs) {
-      const metal = ionIndex().elements.get(one.symbol)?.charges !== undefined;
-      // a metal without any prefix is a salt, balanced elsewhere; HCl and SiC carry none
-      if (metal && !one.told && !other.told) continue;
+      // without any prefix a metal makes a salt, balanced elsewhere, and two non-metals are told apart below
+      if (!one.told && !other.told && one.symbol !== "H") continue;
       if (one.symbol === "H" && !one.told && !other.told) {
         const charge = ionIndex().elements.get(other.symbol)!.ideCharge!;
         found.push(`H${charge === 1 ? "" : charge}${other.symbol}`);
@@ -126,6 +134,39 @@ function binaryNamed(name: string, literal: boolean): string[] {
   return found;
 }
 
+/** Two non-metals without any prefix: by their charges where those are certain, else whatever is listed of the two. */
+function unprefixedNamed(name: string): Found[] {
+  const words = name.split(" ");
+  const front = words.length === 2 ? elementNamed(words[0]!) : undefined;
+  const back = ionIndex().anions.find((ion) => ion.element !== undefined && ion.row.name === words[1])?.element;
+  if (front === undefined || back === undefined || front.charges !== undefined || front.symbol === "H") return [];
+  const certain = certainBinary(front.symbol, back);
+  if (certain !== undefined) return [{ formula: certain, decides: "" }];
+  const listed = REGISTRY.filter(({ formula }) => {
+    const symbols = formula.match(/[A-Z][a-z]?/g)!;
+    return symbols.length === 2 && symbols[0] === front.symbol && symbols[1] === back.symbol;
+  });
+  // a lone listed one proves nothing: nitrogen chloride need not be the trichloride
+  if (listed.length < 2) return [];
+  return listed.map((row) => ({ formula: row.formula, decides: `the label says ${row.name}` }));
+}
+
+/** Boron, silicon and pairs of halogens have one formula that the name can mean. */
+function certainBinary(symbol: string, back: ElementWord): string | undefined {
+  if (isHalogen(symbol) && isHalogen(back.symbol)) return `${symbol}${back.symbol}`;
+  const charge = NON_METAL_CHARGE[symbol];
+  // boron carbide is no salt of carbon(4-)
+  if (charge === undefined || (symbol === "B" && back.symbol === "C")) return undefined;
+  return binaryFormula(symbol, charge, back);
+}
+
+function binaryFormula(symbol: string, charge: number, back: ElementWord): string {
+  const size = back.ideCharge!;
+  const g = gcd(charge, size);
+  const count = (n: number) => (n === 1 ? "" : String(n));
+  return `${symbol}${count(size / g)}${back.symbol}${count(charge / g)}`;
+}
+
 /** Non-metal with an oxidation number: phosphorus(V) chloride. */
 function numberedNonMetal(name: string): string[] {
   const match = /^([a-z]+) ?\(([ivx]+)\) ([a-z]+)$/.exec(name);
@@ -135,10 +176,7 @@ function numberedNonMetal(name: string): string[] {
   const anion = ionIndex().anions.find((ion) => ion.element !== undefined && ion.row.name === match[3]);
   const oxidation = romanNumber(match[2]!) ?? 0;
   if (anion === undefined || oxidation < 1) return [];
-  const size = -anion.charge;
-  const g = gcd(oxidation, size);
-  const count = (n: number) => (n === 1 ? "" : String(n));
-  return [`${word.symbol}${count(size / g)}${anion.element!.symbol}${count(oxidation / g)}`];
+  return [binaryFormula(word.symbol, oxidation, anion.element!)];
 }
 
 /** A salt, word by word. */
@@ -158,13 +196,16 @@ function saltsNamed(name: string): Found[] {
       const cations = choice.slice(0, split);
       for (const salt of balanced(cations, choice.slice(split))) {
         const formula = registryWriting(saltText(salt));
+        const complex = choice.find((one) => one.open !== undefined)?.open;
         const number = salt.cations.find((one) => one.species.charge === undefined);
         const decides =
           salt.open === "charge" && number !== undefined
             ? `the label says ${number.species.element!.name}(${roman(number.charge)})`
-            : salt.open === "proportions"
-              ? "the simplest proportions; the name does not tell them"
-              : "";
+            : complex !== undefined
+              ? `the label says ${complex}`
+              : salt.open === "proportions"
+                ? "the simplest proportions; the name does not tell them"
+                : "";
         if (!found.has(formula) || decides === "") found.set(formula, { formula, decides });
       }
     }
@@ -224,17 +265,51 @@ function elementsNamed(name: string): string[] {
   return [];
 }
 
+/** Hydrides with hydrogen replaced by halogens: tetrachloromethane, trichlorosilane. Red Book 2005, IR-6.3. */
+function halogenatedNamed(name: string): string[] {
+  const match = /^([a-z]+?)(methane|silane|germane|borane|phosphane|arsane)$/.exec(name);
+  if (match === null) return [];
+  const [, front, parent] = match;
+  const hydride = readNotation(moleculeNamed(parent!)!).parts[0]!.counts;
+  const counts = new Map(hydride);
+  for (const word of front!.match(/(?:[a-z]*?)(?:fluoro|chloro|bromo|iodo)/g) ?? [""]) {
+    const [, prefix, halogen] = /^(.*)(fluoro|chloro|bromo|iodo)$/.exec(word) ?? [];
+    const symbol = { fluoro: "F", chloro: "Cl", bromo: "Br", iodo: "I" }[halogen ?? ""];
+    const n = prefix === "" ? 1 : simpleNumber(prefix ?? "");
+    if (symbol === undefined || n === undefined) return [];
+    counts.set(symbol, n);
+    counts.set("H", counts.get("H")! - n);
+  }
+  if (!/(?:fluoro|chloro|bromo|iodo)$/.test(front!) || counts.get("H")! < 0) return [];
+  return [[...counts].map(([symbol, n]) => (n === 0 ? "" : `${symbol}${n === 1 ? "" : n}`)).join("")];
+}
+
+/** Metal and carbonyl without an oxidation number: nickel tetracarbonyl. */
+function carbonylNamed(name: string): string[] {
+  const match = /^([a-z]+) ([a-z]+)carbonyl$/.exec(name);
+  return match === null ? [] : neutralComplexes(`${match[2]}carbonyl${match[1]}(0)`).map((species) => species.text);
+}
+
 /** One component without water: its meanings by rule. */
 export function componentReadings(name: string, literal = false): Found[] {
   const exact = moleculeNamed(name) ?? acidNamed(name);
   if (exact !== undefined) return [{ formula: registryWriting(exact), decides: "" }];
   const complex = neutralComplexes(name).map((species) => species.text);
-  const simple = [...complex, ...elementsNamed(name), ...numberedNonMetal(name)];
+  const simple = [
+    ...complex,
+    ...elementsNamed(name),
+    ...numberedNonMetal(name),
+    ...carbonylNamed(name),
+    ...halogenatedNamed(name),
+  ];
   if (simple.length > 0) return [{ formula: registryWriting(simple[0]!), decides: "" }];
   const salts = saltsNamed(name);
   if (salts.length > 0) return salts;
   const binary = binaryNamed(name, literal);
   if (binary.length > 0) return [{ formula: registryWriting(binary[0]!), decides: "" }];
+  const unprefixed = unprefixedNamed(name);
+  if (unprefixed.length > 0)
+    return unprefixed.map(({ formula, decides }) => ({ formula: registryWriting(formula), decides }));
   return ionsNamed(name);
 }
 

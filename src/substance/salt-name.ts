@@ -1,5 +1,7 @@
 // Words of compositional nomenclature: cations with oxidation numbers, counted anions, salts, binary molecules, elements.
 // Red Book 2005, IR-5 (section number: memory).
+
+import { gcd } from "../foundation/gcd";
 import type { CationUse, Salt } from "./constitution";
 import { type Ion, ionIndex } from "./ion-index";
 import type { Part } from "./notation";
@@ -55,13 +57,20 @@ export function cationName(use: CationUse, withNumber: boolean): string {
 /** Alphabetical order. */
 export const byName = (a: { name: string }, b: { name: string }) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0);
 
+/** Do the charges of one cation and one anion lead back to the counts? Na2Cl2 and V6O13 need prefixes. */
+function toldByCharges({ cations, anions }: Salt): boolean {
+  const [cation, anion] = [cations[0]!, anions[0]!];
+  if (cation.mixed !== undefined) return cation.count === 3 && anion.count === 4;
+  return gcd(cation.count, anion.count) === 1;
+}
+
 /** Name of a salt; `undefined` where a prefix for a count is missing. */
 export function saltName(salt: Salt, style: NameStyle): string | undefined {
   const several = salt.cations.length > 1 || salt.anions.length > 1;
-  const prefixes = several || style === "prefixes";
+  const prefixes = several || style === "prefixes" || !toldByCharges(salt);
   const anyCount = salt.cations.some((use) => use.count > 1) || salt.anions.some((use) => use.count > 1);
   // prefixes tell the charge of a lone cation by themselves
-  const numbers = style !== "prefixes" && (salt.anions.length === 1 || !anyCount);
+  const numbers = style !== "prefixes" && (several || !prefixes) && (salt.anions.length === 1 || !anyCount);
   const words: string[] = [];
   const cations = salt.cations.map((use) => ({ use, name: cationName(use, numbers) })).sort(byName);
   for (const { use, name } of cations) {
@@ -81,6 +90,13 @@ export function saltName(salt: Salt, style: NameStyle): string | undefined {
 
 const HALOGENS = /* @__PURE__ */ new Set(["F", "Cl", "Br", "I", "At"]);
 
+export function isHalogen(symbol: string): boolean {
+  return HALOGENS.has(symbol);
+}
+
+/** Non-metals that have one charge in their compounds with another: names without prefixes are clear (boron nitride). */
+export const NON_METAL_CHARGE: Readonly<Record<string, number>> = { B: 3, Si: 4 };
+
 /** Two non-metals, named in the order they are written. */
 export function binaryName(part: Part, style: NameStyle): string | undefined {
   const units = part.units;
@@ -99,7 +115,8 @@ export function binaryName(part: Part, style: NameStyle): string | undefined {
     return Number.isInteger(oxidation) ? `${one.name}(${roman(oxidation)}) ${other.ide}` : undefined;
   }
   const front = first!.count === 1 ? one.name : counted(first!.count, one.name, true);
-  const mono = other.symbol === "O" || (HALOGENS.has(one.symbol) && HALOGENS.has(other.symbol));
+  // boron nitride and silicon carbide are clear without; sulfur monochloride is not
+  const mono = other.symbol === "O" || (first!.count === 1 && NON_METAL_CHARGE[one.symbol] !== other.ideCharge);
   const back =
     second!.count === 1 ? (mono ? withPrefix("mono", other.ide) : other.ide) : counted(second!.count, other.ide, true);
   return front === undefined || back === undefined ? undefined : `${front} ${back}`;
@@ -110,7 +127,8 @@ export function mixedMoleculeName(part: Part): string | undefined {
   const [first, ...rest] = part.units;
   const { elements } = ionIndex();
   const central = first === undefined || first.members !== undefined ? undefined : elements.get(first.text);
-  if (central === undefined || central.charges !== undefined || rest.length < 2) return undefined;
+  if (central === undefined || central.charges !== undefined || central.symbol === "H") return undefined;
+  if (rest.length < 2) return undefined;
   const words: { name: string; text: string }[] = [];
   for (const unit of rest) {
     const word = unit.members === undefined ? elements.get(unit.text) : undefined;

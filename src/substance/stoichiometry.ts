@@ -51,7 +51,7 @@ function openCharges(cation: Species, anion: Species): number[] {
   const { element } = cation;
   if (element?.charges === undefined) return [];
   if (element.charges.length === 1) return [element.charges[0]!];
-  const oxo = anion.ion?.counts.has("O") && !["OH", "O2"].includes(anion.text);
+  const oxo = anion.ion?.counts.has("O") && !["OH", "O2", "O"].includes(anion.text);
   const halide = HALIDES.has(anion.text);
   const usual = oxo
     ? USUAL_WITH_OXOANIONS[element.symbol]

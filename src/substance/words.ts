@@ -9,6 +9,9 @@ const RESPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/phosphorous(?! acid)/g, "phosphorus"],
   [/\bammonium hydrate\b/g, "ammonium hydroxide"],
   [/\bvapor/g, "vapour"],
+  [/peroxy(?:mono)?|peroxomono|peroxido(?=sulf|disulf|nitr|phosph)/g, "peroxo"],
+  [/\b(arsen|selen)ious\b/g, "$1ous"],
+  [/\bsalts$/g, "salt"],
   [/\bchromic salt/g, "chromium salt"],
   [/tetrahydrated\b/g, "tetrahydrate"],
   [/\bhepta hydrate/g, "heptahydrate"],
@@ -19,6 +22,25 @@ const RESPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/\bhexa hydrate/g, "hexahydrate"],
   [/\bhemi hydrate/g, "hemihydrate"],
 ];
+
+/** Older names of bases, as in "sulfate of potash", and what stands in the salt. */
+const BASES: Readonly<Record<string, string>> = {
+  potash: "potassium",
+  soda: "sodium",
+  ammonia: "ammonium",
+  lime: "calcium",
+  magnesia: "magnesium",
+  baryta: "barium",
+  strontia: "strontium",
+  alumina: "aluminium",
+};
+const OF_A_BASE =
+  /^((?:[a-z]+)(?:ate|ite|ide)) of (potash|soda|ammonia|lime|magnesia|baryta|strontia|alumina|iron|copper|zinc|lead|tin|silver|mercury|manganese)$/;
+
+/** "acetate of lead" with its base in front: `lead acetate`; other names as they are. */
+export function baseFirst(name: string): string {
+  return name.replace(OF_A_BASE, (_, acid: string, base: string) => `${BASES[base] ?? base} ${acid}`);
+}
 
 /** A name in one spelling, and the respellings that were needed. */
 export interface PlainName {
@@ -42,7 +64,8 @@ export function plainName(text: string): PlainName {
     .replace(/\(((?:i|ii|iii|iv|v|vi|vii|viii)(?:,[iv]+)?)\)(?=[a-z])/g, "($1) ")
     .replace(/\b([a-z]{3,})[ -](i{1,3}|iv|vi{0,3})(?= [a-z])/g, "$1($2)")
     .replace(/hydrogen-(?=[a-z])/g, "hydrogen")
-    .replace(/oxy(fluoride|chloride|bromide|iodide)\b/g, "$1 oxide")
+    .replace(/ oxy((?:di|tri|tetra)?(?:fluoride|chloride|bromide|iodide|nitrate|sulfate|hydroxide))\b/g, " $1 oxide")
+    .replace(/ hydroxy((?:fluor|chlor|brom|iod)ide|carbonate|sulfate|nitrate|acetate)\b/g, " $1 hydroxide")
     .replace(/^(?:cis|trans|fac|mer)-/, "");
   const respelled: string[] = [];
   for (const [pattern, right] of RESPELLINGS) {
@@ -50,7 +73,7 @@ export function plainName(text: string): PlainName {
     const found = pattern.exec(name);
     if (found === null) continue;
     name = name.replace(pattern, right);
-    respelled.push(`${found[0]} is written ${right}`);
+    respelled.push(`${found[0]} is written ${right.includes("$") ? found[0].replace(pattern, right) : right}`);
   }
   return { name, respelled };
 }

@@ -112,4 +112,9 @@ export const MOLECULES: readonly MoleculeRow[] = [
     also: ["chromyl chloride", "chromium dichloride dioxide"],
     source: "redBook2005",
   },
+  { formula: "HNCO", name: "isocyanic acid", source: "redBook2005" },
+  { formula: "HCNO", name: "fulminic acid", source: "redBook2005" },
+  { formula: "B4C", name: "tetraboron carbide", also: ["boron carbide"], source: "memory" },
+  { formula: "WC", name: "tungsten carbide", source: "memory" },
+  { formula: "Fe3C", name: "triiron carbide", also: ["iron carbide", "cementite"], source: "memory" },
 ];
