@@ -215,9 +215,10 @@ function saltWith(
   )
     return undefined;
   if (cations.length === 0) return undefined;
-  // two elements make an oxide, whatever the metal's anions are: U3O8 is no uranate of uranium
-  if (taken.some(({ ion }) => cations.some((use) => use.element !== undefined && ion.counts.has(use.element.symbol))))
-    return undefined;
+  // U3O8 is an oxide, no uranate of uranium; Cr2(CrO4)3 is written as a chromate
+  const sharesMetal = ({ counts }: Ion) =>
+    cations.some((use) => use.element !== undefined && counts.has(use.element.symbol));
+  if (taken.some(({ ion }) => sharesMetal(ion) && !isWritten(ion, text))) return undefined;
   const oxideHalide =
     taken.some(({ ion }) => /^hypo/.test(ion.row.name)) && cations.some((use) => !formsHypochlorite(use));
   // Na6P6O18 is one cyclo-hexaphosphate sooner than six metaphosphates

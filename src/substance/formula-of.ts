@@ -26,7 +26,7 @@ export function nearestNames(name: string, most = 3): string[] {
 }
 
 /** The name with unknown words replaced by the nearest known ones, if that makes a name. */
-function mendWords(plain: string): string | undefined {
+export function mendWords(plain: string): string | undefined {
   const words = [...knownWords(), "hydrate", "acid", "ion"];
   const known = new Set(words);
   const mended = splitWords(plain).map((word) => {

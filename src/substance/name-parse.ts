@@ -27,6 +27,8 @@ export interface Species {
 
 interface WordIndex {
   readonly elements: ReadonlyMap<string, ElementWord>;
+  /** By symbol in lower case. */
+  readonly bySymbol: ReadonlyMap<string, ElementWord>;
   readonly adjectives: ReadonlyMap<string, { element: ElementWord; charge: number }>;
   readonly ligands: readonly (readonly [string, LigandRow])[];
   readonly centres: readonly (readonly [string, ElementWord, boolean])[];
@@ -39,6 +41,7 @@ let built: WordIndex | undefined;
 function wordIndex(): WordIndex {
   if (built !== undefined) return built;
   const elements = new Map<string, ElementWord>();
+  const bySymbol = new Map(ELEMENT_WORDS.map((word) => [word.symbol.toLowerCase(), word] as const));
   const adjectives = new Map<string, { element: ElementWord; charge: number }>();
   const centres: [string, ElementWord, boolean][] = [];
   const oxoCentres = new Map<string, string>();
@@ -55,7 +58,7 @@ function wordIndex(): WordIndex {
   );
   ligands.sort((a, b) => b[0].length - a[0].length);
   centres.sort((a, b) => b[0].length - a[0].length);
-  built = { elements, adjectives, ligands, centres, oxoCentres };
+  built = { elements, bySymbol, adjectives, ligands, centres, oxoCentres };
   return built;
 }
 
@@ -177,7 +180,7 @@ function ionSpecies(ion: Ion, count: number | undefined): Species {
 /** Every way a word names a cation. */
 export function cationsNamed(word: string): Species[] {
   const found: Species[] = [];
-  const { adjectives, elements } = wordIndex();
+  const { adjectives, bySymbol, elements } = wordIndex();
   for (const { rest, count } of counted(word)) {
     for (const ion of ionIndex().byName.get(rest) ?? []) if (ion.charge > 0) found.push(ionSpecies(ion, count));
     const { name, roman, charge } = splitBracket(rest);
@@ -192,7 +195,8 @@ export function cationsNamed(word: string): Species[] {
       });
     if (adjective?.element.symbol === "Hg" && adjective.charge === 2)
       found.push({ text: "Hg", group: false, charge: 2, count, element: adjective.element });
-    const element = elements.get(name);
+    // a symbol stands for its name only before a number: Fe(III)
+    const element = elements.get(name) ?? (roman === undefined ? undefined : bySymbol.get(name));
     if (element === undefined) continue;
     if (element.symbol === "H") found.push({ text: "H", group: false, charge: 1, count, element });
     else if (roman?.length === 2)

@@ -254,10 +254,13 @@ function ionsNamed(name: string): Found[] {
   return all.length === 1 ? all : all.map((one) => ({ ...one, decides: `charge of ${one.formula}` }));
 }
 
+/** Elements whose name by itself means the gas, liquid or solid of two atoms. */
+const DIATOMIC: ReadonlySet<string> = /* @__PURE__ */ new Set(["H", "N", "O", "F", "Cl", "Br", "I"]);
+
 /** An element by its name: iron, dioxygen. */
 function elementsNamed(name: string): string[] {
   const word = elementNamed(name);
-  if (word !== undefined) return [word.symbol];
+  if (word !== undefined) return [DIATOMIC.has(word.symbol) ? `${word.symbol}2` : word.symbol];
   for (const { n, rest } of leadingPrefixes(name)) {
     const other = elementNamed(rest);
     if (other !== undefined) return [`${other.symbol}${n}`];
@@ -330,6 +333,9 @@ export function splitHydrate(name: string): HydrateName | undefined {
   if (ratio !== null) return { core: ratio[1]!, water: Number(ratio[3]), units: Math.max(1, Number(ratio[2])) };
   const digits = /^(.*?),? (\d{1,3}(?:\.\d{1,3})?|\d\/\d)[- ]?hydrate$/.exec(name);
   if (digits !== null) return { core: digits[1]!, water: hydrateNumber(digits[2]!), units: 1 };
+  const written = /^(.*?)[ ·•⋅.*,]+(\d{0,3}(?:\.\d{1,3})?)h2o$/.exec(name);
+  if (written !== null)
+    return { core: written[1]!, water: written[2] === "" ? 1 : hydrateNumber(written[2]!), units: 1 };
   const bare = /^(.*) hydrate$/.exec(name);
   if (bare !== null) return { core: bare[1]!, water: undefined, units: 1 };
   const match = /^(.*?),? ([a-z]+)-?hydrate$/.exec(name);

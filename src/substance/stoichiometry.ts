@@ -66,9 +66,18 @@ function simplest(charge: number, other: number): [number, number] {
   return [other / g, charge / g];
 }
 
+/** Can a metal of these charges have this one, or this mean in mixed valence? */
+function canAverage(charges: readonly number[], mean: number): boolean {
+  if (Number.isInteger(mean)) return charges.includes(mean);
+  return charges.some((charge) => charge < mean) && charges.some((charge) => charge > mean);
+}
+
 function pairWithCounts(cation: Species, anion: Species): Balanced[] {
   const c = cation.count ?? 1;
-  const a = anion.count ?? 1;
+  // tricalcium phosphate: the trade counts the metal and leaves the oxoanions to the charge
+  const owed = ((cation.charge ?? 0) * c) / -anion.charge!;
+  const tradeCount = cation.element !== undefined && anion.ion !== undefined && anion.ion.element === undefined;
+  const a = anion.count ?? (tradeCount && owed > 1 && Number.isInteger(owed) ? owed : 1);
   const needed = (-anion.charge! * a) / c;
   if (cation.charge !== undefined) {
     if (Math.abs(cation.charge * c + anion.charge! * a) > 1e-9) return [];
@@ -78,10 +87,7 @@ function pairWithCounts(cation: Species, anion: Species): Balanced[] {
   }
   const usual = cation.element?.charges;
   if (usual === undefined) return [];
-  const possible = Number.isInteger(needed)
-    ? usual.includes(needed)
-    : usual.some((charge) => charge < needed) && usual.some((charge) => charge > needed);
-  if (!possible) return [];
+  if (!canAverage(usual, needed)) return [];
   return [{ cations: [{ species: cation, count: c, charge: needed }], anions: [{ species: anion, count: a }] }];
 }
 
@@ -179,7 +185,7 @@ function solveCharge(cations: readonly Species[], anions: readonly Species[]): B
   const at = cations.findIndex((one) => one.charge === undefined);
   const total = [...cations, ...anions].reduce((sum, one, i) => sum + (one.charge ?? 0) * counts[i]!, 0);
   const charge = -total / counts[at]!;
-  if (!(cations[at]!.element?.charges ?? []).includes(charge)) return [];
+  if (!canAverage(cations[at]!.element?.charges ?? [], charge)) return [];
   const charges = [...cations, ...anions].map((one) => one.charge ?? charge);
   return [shape(cations, anions, counts, charges, {})];
 }

@@ -12,6 +12,8 @@ const RESPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/peroxy(?:mono)?|peroxomono|peroxido(?=sulf|disulf|nitr|phosph)/g, "peroxo"],
   [/\b(arsen|selen)ious\b/g, "$1ous"],
   [/\bsalts$/g, "salt"],
+  [/saltpeter\b/g, "saltpetre"],
+  [/\bniter\b/g, "nitre"],
   [/\bchromic salt/g, "chromium salt"],
   [/tetrahydrated\b/g, "tetrahydrate"],
   [/\bhepta hydrate/g, "heptahydrate"],
@@ -62,7 +64,7 @@ export function plainName(text: string): PlainName {
   // copper(II)sulfate, copper II sulfate, copper-II sulfate, hydrogen-carbonate
   name = name
     .replace(/\(((?:i|ii|iii|iv|v|vi|vii|viii)(?:,[iv]+)?)\)(?=[a-z])/g, "($1) ")
-    .replace(/\b([a-z]{3,})[ -](i{1,3}|iv|vi{0,3})(?= [a-z])/g, "$1($2)")
+    .replace(/\b([a-z]{3,})[ -](i{1,3}|iv|vi{0,3})[ -](?=[a-z])/g, "$1($2) ")
     .replace(/hydrogen-(?=[a-z])/g, "hydrogen")
     .replace(/ oxy((?:di|tri|tetra)?(?:fluoride|chloride|bromide|iodide|nitrate|sulfate|hydroxide))\b/g, " $1 oxide")
     .replace(/ hydroxy((?:fluor|chlor|brom|iod)ide|carbonate|sulfate|nitrate|acetate)\b/g, " $1 hydroxide")
@@ -81,7 +83,8 @@ export function plainName(text: string): PlainName {
 /** Key for looking a trade or traditional name up: letters and digits only, words joined by single spaces. */
 export function nameKey(text: string): string {
   return plainName(text)
-    .name.replace(/'s\b/g, "s")
+    .name.replace(/'?s(?= salt$)/g, "")
+    .replace(/'s\b/g, "s")
     .replace(/[^a-z0-9()+]+/g, " ")
     .trim();
 }

@@ -58,6 +58,8 @@ const BOTH_WAYS: Readonly<Record<string, readonly (readonly [string, string])[]>
     ["MoO2Cl2", "molybdenum dichloride dioxide"],
     ["VOCl3", "vanadium trichloride oxide"],
     ["LiAl(SO4)2", "aluminium lithium bis(sulfate)"],
+    ["LiMn2O4", "lithium dimanganese(III,IV) tetroxide"],
+    ["Cr2(CrO4)3", "chromium(III) chromate"],
     ["NaKC4H4O6·4H2O", "potassium sodium tartrate tetrahydrate"],
   ],
   "IR-8.4 hydrogen salts": [
@@ -153,6 +155,19 @@ const READ: Readonly<Record<string, readonly (readonly [string, string])[]>> = {
     ["potassium hydrogen bis(iodate)", "KH(IO3)2"],
     ["sodium hexachloroplatinate", "Na2[PtCl6]"],
     ["boron carbide", "B4C"],
+  ],
+  "labels and slips of writing": [
+    ["Calcium Chloride, Dihydrate", "CaCl2·2H2O"],
+    ["iron-III-chloride", "FeCl3"],
+    ["Fe(III) chloride", "FeCl3"],
+    ["copper(II) sulphate 5H2O", "CuSO4·5H2O"],
+    ["magnesium sulfate 7-hydrate", "MgSO4·7H2O"],
+    ["disodium phosphate", "Na2HPO4"],
+    ["tricalcium phosphate", "Ca3(PO4)2"],
+    ["nitrogen", "N2"],
+    ["Chile saltpeter", "NaNO3"],
+    ["Mohr salt", "(NH4)2Fe(SO4)2·6H2O"],
+    ["KHP", "KHC8H4O4"],
   ],
   "minerals and trade": [
     ["microcosmic salt", "NaNH4HPO4·4H2O"],

@@ -95,6 +95,22 @@ describe("search", () => {
     ["hartshorn", "NH4HCO3"],
   ])("finds %s first", (text, formula) => expect(search(text)[0]?.formula).toBe(formula));
 
+  // older words that no table holds are read by rule; a substance that is not listed brings its hydrates
+  it.each([
+    ["ferric chloride hexahydrate", "FeCl3·6H2O"],
+    ["cuprous oxide", "Cu2O"],
+    ["mercuric oxide", "HgO"],
+    ["ferrous oxalate dihydrate", "FeC2O4·2H2O"],
+    ["magnesium sulphate 7 hydrate", "MgSO4·7H2O"],
+    ["stannic chloride", "SnCl4"],
+    ["ferous sulfate", "FeSO4"],
+    ["nickle sulfate", "NiSO4"],
+    ["bue vitriol", "CuSO4·5H2O"],
+    ["cuso4", "CuSO4"],
+    ["potassium hydrogen phthalate", "KHC8H4O4"],
+    ["silica", "SiO2"],
+  ])("reads %s first", (text, formula) => expect(search(text)[0]?.formula).toBe(formula));
+
   it("finds by element and by ion, in formula or in older words", () => {
     expect(search("Sr", { limit: 50 }).every((hit) => hit.formula.includes("Sr"))).toBe(true);
     expect(search("bicarbonate", { limit: 50 }).map((hit) => hit.formula)).toContain("KHCO3");
