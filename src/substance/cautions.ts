@@ -12,7 +12,7 @@ import { classed, type Incompatibility, incompatibilities } from "./incompatibil
 import { addTo } from "./multimap";
 import { anhydrousKey, formulaKey, type Notation, readNotation, tryReadNotation } from "./notation";
 import { type Resolved, resolveAll } from "./resolve";
-import { tryShopMaterial } from "./shop";
+import { formulasSoldAs, tryShopMaterial } from "./shop";
 
 /** A statement code and our paraphrase of it. */
 export interface Statement {
@@ -156,7 +156,7 @@ function noEntry(material: string, formula: string | undefined): SubstanceCautio
     statements: [],
     cautions: [NO_ENTRY],
     disposal: NO_DISPOSAL,
-    notes: [],
+    notes: formula === undefined ? ["not known here, so nothing is said of what it must not meet"] : [],
     adviceSource: HAZARD_FIELD_SOURCES.cautions,
   };
 }
@@ -203,18 +203,15 @@ function fromRow(given: Resolved, row: HazardRow, how: "own" | "hydrate" | "grou
   };
 }
 
-/** Formulas a text may stand for: a formula, or all that is listed under it as a name and as a shop name. */
+/** Formulas a text may stand for: a formula, or all readings of a name with the forms sold under it. */
 function meanings(material: string): Resolved[] {
   const known = resolveAll(material);
-  if (known.some((one) => one.formula === material)) return known;
-  const shop = known.length > 0 && tryReadNotation(material) !== undefined ? undefined : tryShopMaterial(material);
-  const formulas = new Set(known.map((one) => one.formula));
+  if (known.length > 0 && tryReadNotation(material) !== undefined) return known;
+  const formulas = new Set([...known.map((one) => one.formula), ...formulasSoldAs(material)]);
+  // a name that only shares words with a good, such as "pool shock", is taken for it where nothing else is known
+  const shop = formulas.size > 0 ? undefined : tryShopMaterial(material);
   if (shop?.ok) for (const one of shop.value.candidates) formulas.add(one.formula);
-  return [...formulas].map((formula) => ({
-    given: material,
-    formula,
-    notation: known.find((one) => one.formula === formula)?.notation ?? readNotation(formula),
-  }));
+  return [...formulas].map((formula) => ({ given: material, formula, notation: readNotation(formula) }));
 }
 
 function entriesOf(text: string, found: readonly Resolved[]): SubstanceCautions[] {

@@ -1,6 +1,7 @@
 // A name or a formula, whichever was given, to one formula text of ours.
 import { readableText } from "./error";
-import { type Notation, tryReadNotation } from "./notation";
+import { type Notation, readNotation, tryReadNotation } from "./notation";
+import { readingsOf } from "./readings";
 import { rowOf, rowsNamed } from "./registry-index";
 
 /** What was given, as formula text and as read. */
@@ -16,8 +17,9 @@ export function formulaText(text: string, notation: Notation): string {
 }
 
 /**
- * Every formula a text can stand for: itself where it is a formula, else the registry rows of that name. Names made of
- * capitals only (`MAP`, `SOP`) are tried as trade names first. Empty when nothing is known.
+ * Every formula a text can stand for: itself where it is a formula, else all readings of the name, by table or rule, and the
+ * registry rows that carry it. Names made of capitals only (`MAP`, `SOP`) are tried as trade names first. Empty when nothing
+ * is known.
  */
 export function resolveAll(given: string): Resolved[] {
   const text = readableText(given, "a name or a formula");
@@ -25,5 +27,8 @@ export function resolveAll(given: string): Resolved[] {
   const notation = tryReadNotation(text);
   if (notation !== undefined && !(named.length > 0 && /^[A-Z]{3,}$/.test(text)))
     return [{ given: text, formula: formulaText(text, notation), notation }];
-  return named.map(({ row }) => ({ given: text, formula: row.formula, notation: tryReadNotation(row.formula)! }));
+  const formulas = new Set([...named.map(({ row }) => row.formula), ...readingsOf(text).map((one) => one.formula)]);
+  return [...formulas]
+    .map((formula) => ({ given: text, formula, notation: readNotation(formula) }))
+    .filter((one) => one.notation.charge === 0);
 }

@@ -257,8 +257,13 @@ function ionsNamed(name: string): Found[] {
 /** Elements whose name by itself means the gas, liquid or solid of two atoms. */
 const DIATOMIC: ReadonlySet<string> = /* @__PURE__ */ new Set(["H", "N", "O", "F", "Cl", "Br", "I"]);
 
-/** An element by its name: iron, dioxygen. */
-function elementsNamed(name: string): string[] {
+/** What a pack says of the shape of an element: zinc dust, copper wire. */
+const SHAPES =
+  / (?:dust|powder|filings|turnings|foil|wire|granules|ribbon|mesh|shot|sheet|strip|rod|metal|wool|sponge)$/;
+
+/** An element by its name: iron, dioxygen, zinc dust. */
+function elementsNamed(given: string): string[] {
+  const name = given.replace(SHAPES, "");
   const word = elementNamed(name);
   if (word !== undefined) return [DIATOMIC.has(word.symbol) ? `${word.symbol}2` : word.symbol];
   for (const { n, rest } of leadingPrefixes(name)) {

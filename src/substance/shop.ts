@@ -151,6 +151,11 @@ function goodsNamed(name: string): ShopMaterialRow[] {
   return holding.length > 0 ? holding : partly(name);
 }
 
+/** Formulas of the goods that are listed under just this name. */
+export function formulasSoldAs(name: string): string[] {
+  return candidatesOf(shopIndex().exact.get(nameKey(name)) ?? []).map((one) => one.formula);
+}
+
 /**
  * What a shop name can mean: every form sold under it, with usual strength, impurities and the trap in the name.
  *

@@ -10,6 +10,7 @@ export type HazardClass =
   | "active metal"
   | "alcohol"
   | "alkali metal"
+  | "alkali peroxide"
   | "aluminium"
   | "amine"
   | "ammonia"
@@ -43,11 +44,14 @@ export type HazardClass =
   | "formate"
   | "glycerol"
   | "glycol"
+  | "hydride"
   | "hydrochloric acid"
+  | "hydrofluoric acid"
   | "hydrogen"
   | "hydrogen sulfide"
   | "hydrolysing chloride"
   | "hypochlorite"
+  | "iodide"
   | "iodine"
   | "ketone"
   | "lead"
@@ -71,12 +75,14 @@ export type HazardClass =
   | "perchlorate"
   | "permanganate"
   | "peroxide"
+  | "peroxide salt"
   | "persulfate"
   | "phosphide"
   | "phosphorus"
   | "polysulfide"
   | "pool chlorine"
   | "quicklime"
+  | "silica"
   | "silver"
   | "silver oxide"
   | "silver salt"
@@ -402,7 +408,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   {
     code: "peroxide-catalyst",
     a: ["peroxide"],
-    b: ["decay metal", "manganese", "silver"],
+    b: ["decay metal", "manganese", "silver", "iodide"],
     what: "decays fast and hot",
     products: ["O2"],
     severity: "warn",
@@ -832,9 +838,9 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   {
     code: "sulfuric-halide",
     a: ["sulfuric acid"],
-    b: ["chloride", "bromide"],
+    b: ["chloride", "bromide", "iodide"],
     what: "acid fumes",
-    products: ["HCl", "HBr"],
+    products: ["HCl", "HBr", "I2"],
     severity: "warn",
     condition: "strong acid",
     source: "memory",
@@ -949,7 +955,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   {
     code: "magnesium-oxidiser",
     a: ["magnesium powder"],
-    b: ["nitrate", "chlorate", "permanganate"],
+    b: ["nitrate", "chlorate", "perchlorate", "permanganate", "persulfate", "chromium(VI)", "peroxide salt"],
     what: "flash fire",
     severity: "forbid",
     condition: "dry",
@@ -957,7 +963,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   },
   {
     code: "metal-sulfur",
-    a: ["aluminium", "zinc", "magnesium powder"],
+    a: ["metal powder"],
     b: ["sulfur"],
     what: "flash reaction",
     products: ["SO2"],
@@ -1047,4 +1053,75 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   },
   { code: "closed-vessel", a: ["gas"], b: ["closed vessel"], what: "bursts", severity: "forbid", source: "memory" },
   { code: "kitchen", a: ["toxic"], b: ["kitchen"], what: "poisoning", severity: "forbid", source: "memory" },
+  {
+    code: "halogen-metal",
+    a: ["bromine", "chlorine"],
+    b: ["metal powder", "alkali metal"],
+    what: "catches fire on meeting",
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "water-hydride",
+    a: ["hydride"],
+    b: ["water", "acid", "alcohol"],
+    what: "hydrogen, with heat that can set it alight",
+    products: ["H2"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "peroxide-salt-fuel",
+    a: ["peroxide salt"],
+    b: ["organic", "sulfur", "carbon", "metal powder", "phosphorus"],
+    what: "fire, set off by friction or a drop of water",
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "alkali-peroxide-water",
+    a: ["alkali peroxide"],
+    b: ["water", "acid"],
+    what: "great heat and oxygen that sets fuel alight",
+    products: ["O2"],
+    severity: "warn",
+    source: "memory",
+  },
+  {
+    code: "permanganate-reducer",
+    a: ["permanganate"],
+    b: ["sulfite", "thiosulfate"],
+    what: "heat; fire where dry",
+    severity: "warn",
+    condition: "dry or strong",
+    source: "memory",
+  },
+  {
+    code: "chromate-hydrochloric",
+    a: ["chromium(VI)"],
+    b: ["hydrochloric acid"],
+    what: "acid is oxidised to chlorine",
+    products: ["Cl2"],
+    severity: "forbid",
+    condition: "strong acid",
+    source: "memory",
+  },
+  {
+    code: "hydrofluoric-silica",
+    a: ["hydrofluoric acid"],
+    b: ["silica"],
+    what: "eats glass and sand; poison gas",
+    products: ["SiF4"],
+    severity: "warn",
+    source: "memory",
+  },
+  {
+    code: "lye-chloroform",
+    a: ["lye"],
+    b: ["chloroform"],
+    what: "heats up by itself and can burst the flask",
+    products: ["CO"],
+    severity: "warn",
+    source: "memory",
+  },
 ];

@@ -5147,7 +5147,7 @@ export const REGISTRY: readonly RegistryRow[] = [
   {
     formula: "C12H22O11",
     name: "sucrose",
-    otherNames: ["table sugar"],
+    otherNames: ["sugar", "table sugar"],
     cas: "57-50-1",
     casSource: "aiic",
     appearance: "white",
