@@ -83,13 +83,17 @@ function complexPairName(
   anion: { complex: Complex; count: number },
   charge: number,
 ): string | undefined {
-  for (const oxidation of cation.complex.metal.charges ?? []) {
+  let best: { name: string; rank: number } | undefined;
+  for (const [rank, oxidation] of (cation.complex.metal.charges ?? []).entries()) {
     const own = oxidation + cation.complex.ligandCharge;
     const other = (charge - own * cation.count) / anion.count;
-    if (own > 0 && other < 0 && (anion.complex.metal.charges ?? []).includes(other - anion.complex.ligandCharge))
-      return `${complexName(cation.complex, own)} ${complexName(anion.complex, other)}`;
+    const otherRank = (anion.complex.metal.charges ?? []).indexOf(other - anion.complex.ligandCharge);
+    if (own <= 0 || other >= 0 || otherRank < 0 || rank + otherRank >= (best?.rank ?? Number.POSITIVE_INFINITY))
+      continue;
+    const name = `${complexName(cation.complex, own)} ${complexName(anion.complex, other)}`;
+    best = { name, rank: rank + otherRank };
   }
-  return undefined;
+  return best?.name;
 }
 
 /** A complex written without square brackets: Ni(CO)4, Cu(NH3)4SO4. */
@@ -97,6 +101,9 @@ export function looseComplexName(part: Part, charge: number): string | undefined
   const [metal, ligand, ...rest] = part.units;
   if (metal === undefined || ligand === undefined || !isCationElement(metal.text)) return undefined;
   if (!["NH3", "CO"].includes(ligand.text) || ligand.members === undefined || metal.count !== 1) return undefined;
+  // fewer ammonias leave open what else is bound: Pt(NH3)2Cl2 is not diammineplatinum(II) chloride
+  if (ligand.text === "NH3" && ![4, 6].includes(ligand.count) && !(metal.text === "Ag" && ligand.count === 2))
+    return undefined;
   const members = [metal, ligand];
   const entity = { text: unitsText(members), members, bracket: "[" as const, count: 1 };
   return complexSaltName({ ...part, units: [entity, ...rest] }, charge);

@@ -208,10 +208,10 @@ function saltWith(
   const solved = metals(rest, needed);
   if (solved === undefined) return undefined;
   const cations = [...start.uses, ...solved.uses];
-  // superoxides and ozonides of the alkali and alkaline earth metals only
+  // peroxides, superoxides and ozonides are those of metals with one charge: CrO2 is chromium(IV) oxide
   if (
-    taken.some(({ ion }) => /^(superoxide|ozonide)$/.test(ion.row.name)) &&
-    !cations.every((use) => use.element?.fixed)
+    taken.some(({ ion }) => /^(peroxide|superoxide|ozonide)$/.test(ion.row.name)) &&
+    !cations.every((use) => use.ion !== undefined || use.element?.fixed)
   )
     return undefined;
   if (cations.length === 0) return undefined;
@@ -268,7 +268,12 @@ export function salts(counts: ReadonlyMap<string, number>, text: string, charge 
 /** The likeliest reading of a part as a salt. */
 export function saltOf(part: Part, charge = 0): Salt | undefined {
   if (![...part.counts.values()].every(whole)) return undefined;
-  return salts(part.counts, part.text, charge).find((salt) => keepsGroups(salt, part));
+  return salts(part.counts, part.text, charge).find((salt) => keepsGroups(salt, part) && keepsHydrogen(salt, part));
+}
+
+/** Hydrogen in front is an acid's and goes to one anion: H3PMo12O40 is no phosphate hydroxide oxide of molybdenum. */
+function keepsHydrogen({ anions }: Salt, part: Part): boolean {
+  return !/^H(?![a-z])/.test(part.text) || anions.length === 1;
 }
 
 /** A bracketed group that stands there twice or more is one ion: Cu(C5H7O2)2 holds no acetylide. */

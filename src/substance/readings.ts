@@ -3,17 +3,11 @@ import type { SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
 import { AMBIGUOUS } from "./data/ambiguous";
 import { readableOptions, readableText } from "./error";
+import type { Found } from "./molecule-readings";
 import { tryNameOf } from "./name-of";
 import { anhydrousKey, readNotation, tryReadNotation } from "./notation";
 import { rowOf, rowsNamed } from "./registry-index";
-import {
-  componentReadings,
-  type Found,
-  type HydrateName,
-  registryWriting,
-  splitHydrate,
-  withWater,
-} from "./rule-readings";
+import { componentReadings, type HydrateName, registryWriting, splitHydrate, withWater } from "./rule-readings";
 import { baseFirst, nameKey, plainName } from "./words";
 
 /** One meaning of a name. */

@@ -3,6 +3,7 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { parseFormula } from "../../src/formula";
 import { isPreparativeError } from "../../src/foundation";
+import { gcd } from "../../src/foundation/gcd";
 import * as room from "../../src/substance";
 import { formulaOf, nameOf, tryFormulaOf, tryNameOf, trySubstance } from "../../src/substance";
 import { ELEMENT_WORDS } from "../../src/substance/data/element-words";
@@ -28,7 +29,6 @@ const anions = [
   ...(["O", "S"] as const).map((text) => ({ text: text as string, charge: -2, group: false })),
 ];
 
-const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b));
 const times = (text: string, n: number, group: boolean) => (n === 1 ? text : group ? `(${text})${n}` : text + n);
 
 // "potassium silicate" and "calcium silicate" are the registry's metasilicates, as in the trade.

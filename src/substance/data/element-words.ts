@@ -89,7 +89,7 @@ export const ELEMENT_WORDS: readonly ElementWord[] = [
     symbol: "Cr",
     name: "chromium",
     ate: "chromate",
-    charges: [3, 6, 2],
+    charges: [3, 6, 2, 4],
     older: { 2: "chromous", 3: "chromic" },
     source: "redBook2005",
   },

@@ -565,6 +565,27 @@ export const ANIONS: readonly IonRow[] = [
     also: ["pentane-2,4-dionate"],
     source: "memory",
   },
+  {
+    formula: "CN2",
+    charge: -2,
+    name: "cyanamide",
+    source: "memory",
+  },
+  {
+    formula: "PO3F",
+    charge: -2,
+    name: "fluorophosphate",
+    acid: "fluorophosphoric acid",
+    also: ["monofluorophosphate", "phosphorofluoridate"],
+    source: "memory",
+  },
+  {
+    formula: "CrO3Cl",
+    charge: -1,
+    name: "chlorochromate",
+    colour: "orange",
+    source: "memory",
+  },
   // -- boron, silicon
   { formula: "BO3", charge: -3, name: "borate", acid: "boric acid", also: ["orthoborate"], source: "redBook2005" },
   { formula: "BO3", charge: -1, name: "peroxoborate", also: ["perborate"], source: "redBook2005" },
