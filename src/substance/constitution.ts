@@ -123,11 +123,14 @@ function severalMetals(
   };
 }
 
+/** What a rare anion costs. */
+const RARE = 7;
+
 /** How unlikely a set of anions is before its cations are known. */
 function anionStrain(anions: readonly AnionUse[], text: string): number {
   let strain = 0;
   for (const { ion, count } of anions) {
-    strain += 10 + (ion.row.rare ? 7 : 0) + (ion.parent === undefined ? 0 : 6) + count * 0.01;
+    strain += 10 + (ion.row.rare ? RARE : 0) + (ion.parent === undefined ? 0 : 6) + count * 0.01;
     if (ion.element === undefined && isWritten(ion, text)) strain -= 3 + ion.atoms * 0.1;
   }
   return strain;
@@ -225,7 +228,12 @@ function saltWith(
   const [cation, anion] = [cations[0]!, taken[0]!];
   const lone = cations.length === 1 && taken.length === 1 && anion.ion.element === undefined;
   const multiple = lone && gcd(cation.count, anion.count) > 1;
-  const unlikely = (oxideHalide ? 12 : 0) + (multiple ? 12 : 0);
+  // AgCNO is the fulminate, KCNO the cyanate in the trade's writing
+  const common = taken.some(
+    ({ ion }) =>
+      isWritten(ion, text) && cations.some((use) => ion.row.commonWith?.includes(use.element?.symbol ?? "") ?? false),
+  );
+  const unlikely = (oxideHalide ? 12 : 0) + (multiple ? 12 : 0) - (common ? RARE : 0);
   const strain = start.strain + solved.strain + 10 * cations.length + anionStrain(taken, text) + unlikely;
   return { cations, anions: taken, strain };
 }

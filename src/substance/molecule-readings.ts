@@ -42,21 +42,26 @@ function acidOfAnion(anion: string): string | undefined {
   return `${stem}${match[2] === "ate" ? "ic" : "ous"} acid`;
 }
 
+/** `H2SO4` from `SO4` and 2; `H3PO2` from `H2PO2` and 1. */
+function acidText(anion: string, hydrogens: number): string {
+  if (/COO$/.test(anion)) return `${anion}H`;
+  const [, own = "0", rest = anion] = /^H(\d*)(?=[A-Z])(.*)$/.exec(anion) ?? [];
+  const total = hydrogens + Number(own === "" ? 1 : own);
+  return `H${total === 1 ? "" : total}${rest}`;
+}
+
 /** `sulfuric acid` to `H2SO4`. */
 export function acidNamed(name: string): string | undefined {
   if (acids === undefined) {
     const map = new Map<string, string>();
     for (const { row } of ionIndex().anions) {
       if (row.acid === undefined) continue;
-      const n = -row.charge;
-      const hydrogens = `H${n === 1 ? "" : n}`;
-      const formula = /COO$/.test(row.formula) ? `${row.formula}H` : `${hydrogens}${row.formula}`;
-      map.set(row.acid, formula);
+      map.set(row.acid, acidText(row.formula, -row.charge));
     }
     // older names of an anion give older names of its acid: pyrosulfate, pyrosulfuric; fluoroborate, fluoroboric
     for (const { row, parent } of ionIndex().anions) {
       if (parent !== undefined || /hydrogen|oxido/.test(row.name)) continue;
-      const formula = `H${row.charge === -1 ? "" : -row.charge}${ionText(row)}`;
+      const formula = acidText(ionText(row), -row.charge);
       for (const name of [row.name, ...(row.also ?? [])]) {
         const acid = acidOfAnion(name);
         if (acid !== undefined && !map.has(acid)) map.set(acid, map.get(row.acid ?? "") ?? formula);

@@ -184,6 +184,8 @@ export function cationsNamed(word: string): Species[] {
   for (const { rest, count } of counted(word)) {
     for (const ion of ionIndex().byName.get(rest) ?? []) if (ion.charge > 0) found.push(ionSpecies(ion, count));
     const { name, roman, charge } = splitBracket(rest);
+    // dimercury(2+) is one ion, not two of mercury(2+)
+    if (count === undefined && charge !== undefined && found.length > 0) return found;
     const adjective = adjectives.get(name);
     if (adjective !== undefined && adjective.element.symbol !== "Hg")
       found.push({

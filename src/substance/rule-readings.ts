@@ -40,6 +40,7 @@ function saltsNamed(name: string): Found[] {
       continue;
     for (const choice of choices([...asCation.slice(0, split), ...asAnion.slice(split)])) {
       const cations = choice.slice(0, split);
+      if (isGuessedChain(choice)) continue;
       for (const salt of balanced(cations, choice.slice(split))) {
         const formula = registryWriting(saltText(salt));
         const complex = choice.find((one) => one.open !== undefined)?.open;
@@ -60,6 +61,12 @@ function saltsNamed(name: string): Found[] {
   const all = [...found.values()];
   const settled = all.filter((one) => one.decides === "");
   return settled.length > 0 ? settled : all;
+}
+
+/** Antimony trisulfide is no salt of a chain of three sulfurs: those are only told beside a charge that is clear. */
+function isGuessedChain(choice: readonly Species[]): boolean {
+  const chain = choice.some(({ ion, count }) => count === undefined && /sulfide\(2-\)$/.test(ion?.row.name ?? ""));
+  return chain && choice.some((one) => one.charge === undefined);
 }
 
 /** Every combination of one reading per word, at most 64. */

@@ -58,6 +58,7 @@ export function plainName(text: string): PlainName {
     .replace(/[’‘`´]/g, "'")
     .replace(/[‐‑‒–−]/g, "-")
     .replace(/\s*(?:—|--)\s*/g, "—")
+    .replace(/ ?- ?(?=[a-z ()]+ \(\d+(?:\/\d+)+\)$)/g, "—")
     .replace(/\s+/g, " ")
     .replace(/\s+([,)])/g, "$1")
     .trim();

@@ -86,6 +86,8 @@ const BOTH_WAYS: Readonly<Record<string, readonly (readonly [string, string])[]>
     ["CaCN2", "calcium cyanamide"],
     ["KCrO3Cl", "potassium chlorochromate"],
     ["HCNO", "fulminic acid"],
+    ["AgCNO", "silver(I) fulminate"],
+    ["KOCN", "potassium cyanate"],
     ["Na2S2O6·2H2O", "sodium dithionate dihydrate"],
     ["Na3P3O9", "sodium cyclo-triphosphate"],
     ["(NaPO3)6", "sodium cyclo-hexaphosphate"],
@@ -142,6 +144,7 @@ const READ: Readonly<Record<string, readonly (readonly [string, string])[]>> = {
     ["ceric sulfate tetrahydrate", "Ce(SO4)2·4H2O"],
     ["ceric ammonium nitrate", "(NH4)2Ce(NO3)6"],
     ["stannic chloride pentahydrate", "SnCl4·5H2O"],
+    ["dimercury(2+) nitrate dihydrate", "Hg2(NO3)2·2H2O"],
     ["mercurous nitrate dihydrate", "Hg2(NO3)2·2H2O"],
     ["ammonium bifluoride", "NH4HF2"],
     ["bismuth subnitrate", "BiONO3"],
@@ -161,6 +164,9 @@ const READ: Readonly<Record<string, readonly (readonly [string, string])[]>> = {
     ["potassium hydrogen bis(iodate)", "KH(IO3)2"],
     ["sodium hexachloroplatinate", "Na2[PtCl6]"],
     ["boron carbide", "B4C"],
+    ["antimony trisulfide", "Sb2S3"],
+    ["iron disulfide", "FeS2"],
+    ["copper(II) sulfate-water (1/5)", "CuSO4·5H2O"],
   ],
   "labels and slips of writing": [
     ["Calcium Chloride, Dihydrate", "CaCl2·2H2O"],
@@ -207,6 +213,11 @@ describe.each(Object.entries(READ))("%s", (_, rows) => {
 });
 
 describe("what a name or a formula does not settle", () => {
+  it("writes the hydrogen of an acid once", () => {
+    expect(formulaOf("hypophosphorous acid").toString()).toBe("H3PO2");
+    expect(formulaOf("chloroauric acid").toString()).toBe("H[AuCl4]");
+  });
+
   // general chemistry: each of these is said of all of them
   it.each([
     ["nitrogen oxide", ["NO", "NO2", "N2O"]],

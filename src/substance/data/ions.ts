@@ -17,6 +17,8 @@ export interface IonRow {
   readonly colour?: string;
   /** Only taken when nothing commoner fits the composition. */
   readonly rare?: true;
+  /** Rare, but not with these metals where it is written out. */
+  readonly commonWith?: readonly string[];
   /** Named so only by itself: salts are named by their metal and oxide (vanadium(IV) oxide sulfate). */
   readonly alone?: true;
   readonly source: SourceKey;
@@ -82,6 +84,7 @@ export const ANIONS: readonly IonRow[] = [
     acid: "fulminic acid",
     written: ["CNO", "ONC"],
     rare: true,
+    commonWith: ["Ag", "Hg"],
     source: "redBook2005",
   },
   { formula: "N3", charge: -1, name: "azide", acid: "hydrazoic acid", source: "redBook2005" },
