@@ -30,7 +30,10 @@ const MOST_WORDS = 12;
 
 const MOST_HITS = 200;
 
-/** Above this a hit is what was meant: at most one slip in a name of few words. */
+/** From here a hit is the name or formula itself. */
+const EXACT = 0.96;
+
+/** From here a hit is what was meant: at most one slip in a name of few words. */
 const SURE = 0.65;
 
 /** How the search is narrowed. */
@@ -66,7 +69,6 @@ export function search(text: string, options?: SearchOptions): SearchHit[] {
   byNumberOrFormula(asked, add);
   const key = nameKey(asked);
   byElementOrIon(asked, key, add);
-  byReading(asked, 1, add);
   const query = key
     .split(" ")
     .filter((word) => word !== "")
@@ -79,8 +81,10 @@ export function search(text: string, options?: SearchOptions): SearchHit[] {
     }
   };
   byWords(0);
+  const found = (least: number) => [...best.values()].some((hit) => hit.score >= least);
+  if (!found(EXACT)) byReading(asked, 1, add);
   // slips in words that only the rules know, then a word that fits nothing: ferous sulfate, gypsum powder
-  if (![...best.values()].some((hit) => hit.score > SURE)) {
+  if (!found(SURE)) {
     const mended = mendWords(plainName(asked).name);
     if (mended !== undefined) byReading(mended, 0.75, add);
     if (best.size === 0 && query.length > 1) byWords(1);
