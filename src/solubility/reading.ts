@@ -1,5 +1,7 @@
 // The table read at a temperature: the figure, how it came about, and what it is worth - kind of table, scatter of the
 // neighbours, width of the gap, disagreement of sources. Plain numbers; solubility.ts makes them a quantity.
+
+import type { SourceKey } from "../foundation/bibliography";
 import { type Branch, branchesOf, onBranch } from "./branch";
 import type { SolubilityBasis, SolubilityRow } from "./data/curves";
 import { SolubilityError } from "./error";
@@ -43,6 +45,8 @@ function branchAt(row: SolubilityRow, celsius: number): Branch {
 
 /** What the table says at a temperature, before it becomes a quantity. */
 export interface Reading {
+  readonly row: SolubilityRow;
+  readonly celsius: number;
   readonly branch: Branch;
   /** g anhydrous per 100 g water. */
   readonly value: number;
@@ -51,11 +55,6 @@ export interface Reading {
   /** dS/dT in g/K. */
   readonly slope: number;
   readonly kind: SolubilityKind;
-}
-
-/** The figure as decimal text: as printed, or in the digits a computed one deserves. */
-export function gramsOf({ printed, value }: Reading): string {
-  return printed ?? String(Number(value.toPrecision(SIGNIFICANT)));
 }
 
 function digitsPart(text: string): UncertaintyPart {
@@ -119,14 +118,14 @@ export function readCurve(row: SolubilityRow, celsius: number): Reading {
     if (distance > NEAR) refuseOutside(row, celsius, first.celsius, first.celsius, solid);
     const value = Math.exp(first.logarithm);
     const kind = distance === 0 ? "tabulated" : "near a single figure";
-    return { branch, value, printed: first.text, slope: 0, kind };
+    return { row, celsius, branch, value, printed: first.text, slope: 0, kind };
   }
   if (celsius < first.celsius || celsius > last.celsius) {
     refuseOutside(row, celsius, first.celsius, last.celsius, solid);
   }
   if (printed === undefined && row.changesWithin !== undefined) refuseUnplaced(row, celsius);
   const { value, slope } = onBranch(branch, celsius);
-  return { branch, value, printed, slope, kind: printed === undefined ? "interpolated" : "tabulated" };
+  return { row, celsius, branch, value, printed, slope, kind: printed === undefined ? "interpolated" : "tabulated" };
 }
 
 function refuseEmpty(row: SolubilityRow, celsius: number, solid: string | undefined): never {
@@ -138,7 +137,7 @@ function refuseEmpty(row: SolubilityRow, celsius: number, solid: string | undefi
 }
 
 /** Parts of the uncertainty that come from how the figure was read. */
-function readingParts({ branch, printed, kind }: Reading, celsius: number): UncertaintyPart[] {
+function readingParts({ celsius, branch, printed, kind }: Reading): UncertaintyPart[] {
   const [first] = branch.knots;
   if (branch.knots.length > 1) {
     const parts = betweenKnots(branch, celsius);
@@ -165,11 +164,11 @@ function refuseUnplaced(row: SolubilityRow, celsius: number): void {
 }
 
 /** How far other sources are off, where they differ by more than 5 %. */
-export function competingPart(row: SolubilityRow, celsius: number, grams: number): UncertaintyPart | undefined {
+function competingPart({ row, celsius, value }: Reading): UncertaintyPart | undefined {
   let widest = 0;
   for (const figure of row.competing ?? []) {
     if (Math.abs(figure.celsius - celsius) > COMPETING_NEAR) continue;
-    const own = figure.celsius === celsius ? grams : ownFigure(row, figure.celsius);
+    const own = figure.celsius === celsius ? value : ownFigure(row, figure.celsius);
     if (own !== undefined) widest = Math.max(widest, Math.abs(Number(figure.value) / own - 1));
   }
   return widest > SPREAD ? { cause: "sources disagree", relative: widest / Math.sqrt(3) } : undefined;
@@ -184,9 +183,24 @@ function ownFigure(row: SolubilityRow, celsius: number): number | undefined {
   return celsius < first.celsius || celsius > last.celsius ? undefined : onBranch(branch, celsius).value;
 }
 
+/** Sources of the figures on both sides of a place, the nearer one's first; one source when they agree. */
+export function sourcesOf({ row, celsius }: Reading): readonly SourceKey[] {
+  const { points, source, alsoFrom } = row;
+  if (alsoFrom === undefined) return [source];
+  const below = points.filter(([at]) => at <= celsius).at(-1)?.[0];
+  const above = points.find(([at]) => at >= celsius)?.[0];
+  return [below, above]
+    .filter((at) => at !== undefined)
+    .sort((a, b) => Math.abs(a - celsius) - Math.abs(b - celsius))
+    .map((at) => (alsoFrom.at.includes(at) ? alsoFrom.source : source))
+    .filter((key, i, keys) => keys.indexOf(key) === i);
+}
+
 /** What a careful reader has to be told about the figure. */
-export function warningsOf(row: SolubilityRow, reading: Reading, spread: UncertaintyPart | undefined): string[] {
-  const { knots, solid } = reading.branch;
+export function warningsOf(reading: Reading): string[] {
+  const { row, branch } = reading;
+  const { knots, solid } = branch;
+  const spread = competingPart(reading);
   const warnings = knots.length === 1 ? [`rests on a single figure at ${knots[0]!.celsius} °C`] : [];
   if (row.knownAs === "converted") warnings.push("converted from a solubility product: an order of magnitude only");
   else if (row.knownAs === "memory") warnings.push("recalled from memory, not confirmed in a source");
@@ -199,15 +213,12 @@ export function warningsOf(row: SolubilityRow, reading: Reading, spread: Uncerta
 }
 
 /** All parts of the uncertainty of a figure. */
-export function partsOf(
-  row: SolubilityRow,
-  reading: Reading,
-  celsius: number,
-  spread: UncertaintyPart | undefined,
-): UncertaintyPart[] {
+export function partsOf(reading: Reading): UncertaintyPart[] {
+  const { row } = reading;
   const parts: UncertaintyPart[] = [{ cause: `kind of table: ${row.knownAs}`, relative: TRUST[row.knownAs] }];
   if (row.weak === true && row.knownAs !== "converted") parts.push({ cause: "weak row", relative: WEAK });
-  parts.push(...readingParts(reading, celsius));
+  parts.push(...readingParts(reading));
+  const spread = competingPart(reading);
   if (spread !== undefined) parts.push(spread);
   return parts;
 }

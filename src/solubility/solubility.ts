@@ -18,13 +18,12 @@ import { needRecord } from "./argument";
 import type { CompetingFigure, SolubilityBasis, SolubilityRow } from "./data/curves";
 import { SolubilityError } from "./error";
 import {
-  competingPart,
-  gramsOf,
   partsOf,
   type Reading,
   readCurve,
   SIGNIFICANT,
   type SolubilityKind,
+  sourcesOf,
   type UncertaintyPart,
   warningsOf,
 } from "./reading";
@@ -44,6 +43,7 @@ export interface Solubility {
   readonly basis: "g anhydrous per 100 g water";
   readonly kind: SolubilityKind;
   readonly knownAs: SolubilityBasis;
+  /** Source of the figure, or of the nearer one it was read from; `perHundredGramsWater.source` cites both if they differ. */
   readonly source: SourceKey;
   /** Figures of other sources that differ by more than about 5 %, wherever they lie. */
   readonly competing: readonly CompetingFigure[];
@@ -70,27 +70,57 @@ function readTemperature(like: QuantityLike<"temperature">): Temperature {
   return { celsius, uncertain: given.standardUncertainty === undefined ? undefined : given, text: `${celsius} °C` };
 }
 
-/** Figures already handed out, so that the same figure used twice is one input of a budget. */
-const given = /* @__PURE__ */ new WeakMap<SolubilityRow, Map<number, Quantity>>();
-const KEPT = 200;
+/** Figures of one solute handed out last, in a ring: a map that grows and drops would keep its dead entries alive. */
+interface HandedOut {
+  readonly celsius: number[];
+  readonly figures: Quantity[];
+  oldest: number;
+}
+const KEPT = 32;
+const handedOut = /* @__PURE__ */ new WeakMap<SolubilityRow, HandedOut>();
 
-function figureOf(row: SolubilityRow, temperature: Temperature, reading: Reading, relative: number): Quantity {
-  const kept = given.get(row) ?? new Map<number, Quantity>();
-  given.set(row, kept);
-  const before = kept.get(temperature.celsius);
-  if (before !== undefined) return before;
-  const standardUncertainty = (reading.value * relative).toPrecision(3);
-  const made = quantity(
-    { value: gramsOf(reading), unit: "g", standardUncertainty },
+/** The figure at a temperature; the same figure used twice is the same object, hence one input of a budget. */
+function figureOf(reading: Reading, text: string): Quantity {
+  const { row, celsius } = reading;
+  let ring = handedOut.get(row);
+  if (ring === undefined) {
+    ring = { celsius: [], figures: [], oldest: 0 };
+    handedOut.set(row, ring);
+  }
+  const at = ring.celsius.indexOf(celsius);
+  if (at >= 0) return ring.figures[at]!;
+  const made = makeFigure(reading, text);
+  ring.celsius[ring.oldest] = celsius;
+  ring.figures[ring.oldest] = made;
+  ring.oldest = (ring.oldest + 1) % KEPT;
+  return made;
+}
+
+/** A float to so many significant digits, as a fraction of whole numbers: no text to write and read back. */
+function rounded(value: number, digits: number): { readonly n: bigint; readonly d: bigint } {
+  const decimals = digits - 1 - Math.floor(Math.log10(value));
+  return decimals >= 0
+    ? { n: BigInt(Math.round(value * 10 ** decimals)), d: 10n ** BigInt(decimals) }
+    : { n: BigInt(Math.round(value / 10 ** -decimals)) * 10n ** BigInt(-decimals), d: 1n };
+}
+
+function makeFigure(reading: Reading, text: string): Quantity {
+  const { row, printed, value } = reading;
+  const relative = Math.sqrt(partsOf(reading).reduce((all, part) => all + part.relative ** 2, 0));
+  return quantity(
     {
-      symbol: `S(${row.formula}, ${temperature.text})`,
-      label: `solubility of ${row.formula} at ${temperature.text}, g anhydrous per 100 g water`,
-      source: cite(row.source),
+      value: printed ?? rounded(value, SIGNIFICANT),
+      unit: "g",
+      standardUncertainty: rounded(value * relative, 3),
+    },
+    {
+      symbol: `S(${row.formula}, ${text})`,
+      label: `solubility of ${row.formula} at ${text}, g anhydrous per 100 g water`,
+      source: sourcesOf(reading).map(cite).join("; "),
+      // The default, but stated: added to the record later, it costs as much as the rest of the lookup (bench/solubility.ts).
+      degreesOfFreedom: Number.POSITIVE_INFINITY,
     },
   );
-  if (kept.size >= KEPT) kept.clear();
-  kept.set(temperature.celsius, made);
-  return made;
 }
 
 /** With an uncertain thermometer, the steepness of the curve counts too. */
@@ -117,12 +147,12 @@ class Answer implements Solubility {
   readonly kind: SolubilityKind;
   readonly knownAs: SolubilityBasis;
   readonly weak: boolean;
-  readonly #row: SolubilityRow;
   readonly #temperature: Temperature;
   readonly #reading: Reading;
   #figure: Quantity | undefined;
 
-  constructor(row: SolubilityRow, temperature: Temperature, reading: Reading) {
+  constructor(temperature: Temperature, reading: Reading) {
+    const { row } = reading;
     this.formula = row.formula;
     this.name = row.name;
     this.celsius = temperature.celsius;
@@ -130,36 +160,29 @@ class Answer implements Solubility {
     this.kind = reading.kind;
     this.knownAs = row.knownAs;
     this.weak = row.weak === true;
-    this.#row = row;
     this.#temperature = temperature;
     this.#reading = reading;
   }
 
   get source(): SourceKey {
-    const { alsoFrom, source } = this.#row;
-    return alsoFrom?.at.includes(this.celsius) ? alsoFrom.source : source;
+    return sourcesOf(this.#reading)[0]!;
   }
 
   get competing(): readonly CompetingFigure[] {
-    return this.#row.competing ?? [];
-  }
-
-  get #spread(): UncertaintyPart | undefined {
-    return competingPart(this.#row, this.celsius, this.#reading.value);
+    return this.#reading.row.competing ?? [];
   }
 
   get uncertainty(): readonly UncertaintyPart[] {
-    return partsOf(this.#row, this.#reading, this.celsius, this.#spread);
+    return partsOf(this.#reading);
   }
 
   get warnings(): readonly string[] {
-    return warningsOf(this.#row, this.#reading, this.#spread);
+    return warningsOf(this.#reading);
   }
 
   get perHundredGramsWater(): Quantity<"mass"> {
     if (this.#figure !== undefined) return this.#figure;
-    const relative = Math.sqrt(this.uncertainty.reduce((all, part) => all + part.relative ** 2, 0));
-    const figure = figureOf(this.#row, this.#temperature, this.#reading, relative);
+    const figure = figureOf(this.#reading, this.#temperature.text);
     const { uncertain } = this.#temperature;
     this.#figure = uncertain === undefined ? figure : withTemperature(figure, uncertain, this.#reading.slope);
     return this.#figure;
@@ -212,7 +235,7 @@ export function solubilityOf(formula: string | Formula, temperature: Temperature
   const row = rowOf(solute);
   if (row === undefined) throw noData(solute);
   const at = readTemperature(temperature);
-  return new Answer(row, at, readCurve(row, at.celsius));
+  return new Answer(at, readCurve(row, at.celsius));
 }
 
 /**

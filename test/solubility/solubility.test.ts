@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { cite } from "../../src/foundation/bibliography";
 import { uncertaintyBudget } from "../../src/quantity";
 import { branchesOf } from "../../src/solubility/branch";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
@@ -96,6 +97,26 @@ describe("reading a solubility", () => {
     );
     expect(difference.isZero()).toBe(true);
     expect(difference.standardUncertainty?.isZero() ?? true).toBe(true);
+  });
+
+  it("still knows it for one after thirty other temperatures", () => {
+    const before = solubilityOf("NaCl", "20 °C").perHundredGramsWater;
+    for (let t = 30; t < 60; t += 1) expect(grams("NaCl", `${t} °C`)).toBeGreaterThan(35.9);
+    expect(solubilityOf("NaCl", "20 °C").perHundredGramsWater).toBe(before);
+  });
+
+  it("cites the source of the figures it read, both where two were read between", () => {
+    // the row of NH4H2PO4 takes its figures from 60 °C on from a second source
+    const cited = (temperature: "50 °C" | "58 °C" | "65 °C") => {
+      const { source, perHundredGramsWater } = solubilityOf("NH4H2PO4", temperature);
+      return {
+        source,
+        both: perHundredGramsWater.source === `${cite("encyclopediaSolubility")}; ${cite("crcSolubility98")}`,
+      };
+    };
+    expect(cited("50 °C")).toEqual({ source: "crcSolubility98", both: false });
+    expect(cited("58 °C")).toEqual({ source: "encyclopediaSolubility", both: true });
+    expect(cited("65 °C")).toEqual({ source: "encyclopediaSolubility", both: false });
   });
 
   it("is warned about figures from memory and from solubility products", () => {
