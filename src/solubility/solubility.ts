@@ -70,11 +70,10 @@ function readTemperature(like: QuantityLike<"temperature">): Temperature {
   return { celsius, uncertain: given.standardUncertainty === undefined ? undefined : given, text: `${celsius} °C` };
 }
 
-/** Figures of one solute handed out last, in a ring: a map that grows and drops would keep its dead entries alive. */
+/** Figures of one solute asked for last, latest at the end; plain lists, because a map that drops its entries keeps them alive. */
 interface HandedOut {
   readonly celsius: number[];
   readonly figures: Quantity[];
-  oldest: number;
 }
 const KEPT = 32;
 const handedOut = /* @__PURE__ */ new WeakMap<SolubilityRow, HandedOut>();
@@ -82,18 +81,20 @@ const handedOut = /* @__PURE__ */ new WeakMap<SolubilityRow, HandedOut>();
 /** The figure at a temperature; the same figure used twice is the same object, hence one input of a budget. */
 function figureOf(reading: Reading, text: string): Quantity {
   const { row, celsius } = reading;
-  let ring = handedOut.get(row);
-  if (ring === undefined) {
-    ring = { celsius: [], figures: [], oldest: 0 };
-    handedOut.set(row, ring);
+  let kept = handedOut.get(row);
+  if (kept === undefined) {
+    kept = { celsius: [], figures: [] };
+    handedOut.set(row, kept);
   }
-  const at = ring.celsius.indexOf(celsius);
-  if (at >= 0) return ring.figures[at]!;
-  const made = makeFigure(reading, text);
-  ring.celsius[ring.oldest] = celsius;
-  ring.figures[ring.oldest] = made;
-  ring.oldest = (ring.oldest + 1) % KEPT;
-  return made;
+  const at = kept.celsius.indexOf(celsius);
+  const figure = kept.figures[at] ?? makeFigure(reading, text);
+  if (at >= 0 || kept.celsius.length === KEPT) {
+    kept.celsius.splice(Math.max(at, 0), 1);
+    kept.figures.splice(Math.max(at, 0), 1);
+  }
+  kept.celsius.push(celsius);
+  kept.figures.push(figure);
+  return figure;
 }
 
 /** A float to so many significant digits, as a fraction of whole numbers: no text to write and read back. */
