@@ -1,11 +1,14 @@
 // Laws over the solubility table, and independent checks of figures against a second printed table.
 import { describe, expect, it } from "vitest";
+import { molarMass } from "../../src/formula";
 import { sourceKeys } from "../../src/foundation/bibliography";
+import { crystalWater } from "../../src/hydrate";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
 
 const row = (formula: string) => SOLUBILITY.find((candidate) => candidate.formula === formula)!;
 const at = (formula: string, celsius: number) =>
   Number(row(formula).points.find(([temperature]) => temperature === celsius)?.[1]);
+const mass = (formula: string) => molarMass(formula).value.toNumber();
 const DECIMAL = /^\d+(\.\d+)?(e[+-]\d+)?$/;
 
 describe("the solubility table", () => {
@@ -47,6 +50,22 @@ describe("the solubility table", () => {
           last = Number(upTo);
         }
       });
+    }
+  });
+
+  it("never holds more salt than the hydrate in contact itself", () => {
+    // Physics: a stable solution over A·nH2O ends where it has the composition of the solid, which melts there.
+    for (const { formula, points, solids } of SOLUBILITY) {
+      let from = Number.NEGATIVE_INFINITY;
+      for (const { solid, upTo } of solids) {
+        const to = upTo === undefined ? Number.POSITIVE_INFINITY : Number(upTo);
+        const { waters } = solid === undefined ? { waters: 0 } : crystalWater(solid);
+        const own = (100 * mass(formula)) / (Number(waters) * mass("H2O"));
+        for (const [celsius, grams] of points) {
+          if (celsius > from && celsius <= to) expect(Number(grams), `${solid} at ${celsius} °C`).toBeLessThan(own);
+        }
+        from = to;
+      }
     }
   });
 
