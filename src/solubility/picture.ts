@@ -140,7 +140,7 @@ function curveOf(row: SolubilityRow, frame: Frame, offset: number): string[] {
     const name = branch.solid === undefined ? row.formula : branch.solid;
     const label = parseFormula(name).toUnicode();
     lines.push(
-      `<text x="${px(frame.x(middle.celsius) + 4)}" y="${px(frame.y(Math.exp(middle.logarithm)) - 8)}" font-style="italic" ${HALO}>${escaped(label)}</text>`,
+      `<text x="${px(frame.x(middle.celsius) + 4)}" y="${px(frame.y(middle.grams) - 8)}" font-style="italic" ${HALO}>${escaped(label)}</text>`,
     );
   });
   for (const [celsius, text] of row.points) {

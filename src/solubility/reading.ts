@@ -116,7 +116,7 @@ export function readCurve(row: SolubilityRow, celsius: number): Reading {
   if (knots.length === 1) {
     const distance = Math.abs(celsius - first.celsius);
     if (distance > NEAR) refuseOutside(row, celsius, first.celsius, first.celsius, solid);
-    const value = Math.exp(first.logarithm);
+    const value = first.grams;
     const kind = distance === 0 ? "tabulated" : "near a single figure";
     return { row, celsius, branch, value, printed: first.text, slope: 0, kind };
   }
@@ -178,8 +178,7 @@ function ownFigure(row: SolubilityRow, celsius: number): number | undefined {
   const branch = branchAt(row, celsius);
   const [first, last] = [branch.knots[0], branch.knots.at(-1)];
   if (first === undefined || last === undefined) return undefined;
-  if (branch.knots.length === 1)
-    return Math.abs(first.celsius - celsius) <= COMPETING_NEAR ? Math.exp(first.logarithm) : undefined;
+  if (branch.knots.length === 1) return Math.abs(first.celsius - celsius) <= COMPETING_NEAR ? first.grams : undefined;
   return celsius < first.celsius || celsius > last.celsius ? undefined : onBranch(branch, celsius).value;
 }
 
