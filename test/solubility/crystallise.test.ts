@@ -95,9 +95,11 @@ describe("crystallising", () => {
   });
 
   it("keeps about 14 g of potash alum in 100 mL of cold water, as a published preparation lost it", () => {
-    // preparation of alum from aluminium sulfate: 100 mL of water keeps about 14 g alum at 20.5 °C; our row is weak
-    const kept = residual({ formula: "KAl(SO4)2·12H2O", water: "106 g", temperature: "20 °C" });
-    expect(Math.abs(g(kept.mass) / 14 - 1)).toBeLessThan(0.25);
+    // Preparation of alum from aluminium sulfate: 100 mL of water (106 g with the crystal water) keeps about 14 g alum at
+    // 20.5 °C. Handbooks print 11.4 and 14.0 at 20 °C: the row is weak, and its stated uncertainty has to bridge them.
+    const { mass } = residual({ formula: "KAl(SO4)2·12H2O", water: "106 g", temperature: "20.5 °C" });
+    expect(Math.abs(g(mass) - 14)).toBeLessThan(2 * mass.standardUncertainty!.toNumber());
+    expect(Math.abs(g(mass) - 11.4)).toBeLessThan(mass.standardUncertainty!.toNumber());
   });
 
   it("foretells the 50 to 60 % of boric acid that a published preparation gives", () => {

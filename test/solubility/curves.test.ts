@@ -107,6 +107,6 @@ describe("the solubility table", () => {
       ["ZnSO4", 53.8],
       ["FeSO4", 26.3],
     ];
-    for (const [formula, grams] of anchors) expect(Math.abs(at(formula, 20) / grams - 1), formula).toBeLessThan(0.01);
+    for (const [formula, grams] of anchors) expect(Math.abs(at(formula, 20) - grams), formula).toBeLessThan(0.05);
   });
 });

@@ -39,7 +39,7 @@ describe("solubility products", () => {
     expect(pKsp("Zn(OH)2", "amorphous")).toBeLessThan(pKsp("Zn(OH)2", "epsilon"));
   });
 
-  it("agrees with textbook products within 0.3 (memory: Harris, Quantitative Chemical Analysis, appendix)", () => {
+  it("agrees with textbook products as far as the sources compared spread (memory: Harris, Quantitative Chemical Analysis, appendix)", () => {
     const textbook: [string, string | undefined, number][] = [
       ["AgCl", undefined, 9.74],
       ["AgI", undefined, 16.08],
@@ -51,7 +51,10 @@ describe("solubility products", () => {
     ];
     for (const [solid, form, value] of textbook) {
       const row = SOLUBILITY_PRODUCTS.find((candidate) => candidate.solid === solid && candidate.form === form)!;
-      expect(Math.abs(Number(row.pKsp) - value), solid).toBeLessThan(0.3);
+      // a textbook prints two decimals, so 0.01 beside the spread of the sources
+      const [low, high] = row.range!.map(Number) as [number, number];
+      expect(value, solid).toBeGreaterThanOrEqual(low - 0.01);
+      expect(value, solid).toBeLessThanOrEqual(high + 0.01);
     }
   });
 });
@@ -94,7 +97,8 @@ describe("acid constants", () => {
         2.2362e5 / kelvin ** 2 -
         3.984e7 / kelvin ** 3 +
         (13.957 - 1262.3 / kelvin + 8.5641e5 / kelvin ** 2) * Math.log10(density);
-      expect(Math.abs(-logKw - Number(pKw)), String(celsius)).toBeLessThan(0.02);
+      // the equation is given as good to 0.01, and the density here is a fit good to 0.001 g/mL, worth 0.006
+      expect(Math.abs(-logKw - Number(pKw)), String(celsius)).toBeLessThan(0.018);
     }
   });
 });
@@ -139,7 +143,8 @@ describe("gases in water", () => {
       );
       // 40 °C: water vapour is 7.385 kPa (Wagner and Pruss 2002), so the gas alone at one atmosphere dissolves 1/(1 - 0.0729) more
       const ratio = Number(partial!.points.at(-1)![1]) / Number(total!.points.at(-1)![1]);
-      expect(Math.abs(ratio - 1 / (1 - 7.3851 / 101.325)), gas).toBeLessThan(0.02);
+      // half a unit of the third digit of 0.105 to 0.00332, and 1 % of scatter between the two sets of coefficients
+      expect(Math.abs(ratio - 1 / (1 - 7.3851 / 101.325)), gas).toBeLessThan(0.015);
     }
   });
 

@@ -76,7 +76,7 @@ describe("molar solubility", () => {
 
   it("would need some 2e5 L for 320 g of copper carbonate (common practice, with the textbook CuCO3 constant 2.5e-10)", () => {
     const perLitre = molarSolubility({ solid: "CuCO3", ksp: "2.5e-10" }).massConcentration.in("g/L").toNumber();
-    expect(320 / perLitre).toBeGreaterThan(1.3e5);
+    expect(320 / perLitre).toBeGreaterThan(1.5e5);
     expect(320 / perLitre).toBeLessThan(2.5e5);
   });
 
@@ -85,7 +85,7 @@ describe("molar solubility", () => {
       solid: "AgCl",
       freeLigands: [{ ligand: "NH3", concentration: "0.9 mol/L" }],
     });
-    expect(Math.abs(concentration.in("mol/L").toNumber() - 0.05)).toBeLessThan(0.01);
+    expect(Math.abs(concentration.in("mol/L").toNumber() - 0.05)).toBeLessThan(0.005);
   });
 
   it("carries the spread of the constant and the common ion into the uncertainty", () => {

@@ -95,21 +95,22 @@ describe("heat of dissolving", () => {
       ["NH4Cl", 14.78],
       ["NaCl", 3.88],
       ["KCl", 17.22],
-      ["NaNO3", 20.5],
       ["AgNO3", 22.59],
       ["KI", 20.33],
       ["HCl", -74.84],
       ["CaCl2", -81.3],
     ];
     for (const [formula, value] of published) {
-      expect(Math.abs(solutionEnthalpy(formula).in("kJ/mol").toNumber() - value), formula).toBeLessThan(0.2);
+      expect(Math.abs(solutionEnthalpy(formula).in("kJ/mol").toNumber() - value), formula).toBeLessThan(0.05);
     }
+    // 20.50 printed there (Parker 1965), 20.37 by the formation enthalpies of NBS 1982: the sources differ by 0.13
+    expect(Math.abs(solutionEnthalpy("NaNO3").in("kJ/mol").toNumber() - 20.5)).toBeLessThan(0.14);
   });
 
   it("follows Thomsen's equation to the NBS figure for one mol of water on sulfuric acid", () => {
-    // NBS 1982: H2SO4·H2O(l) -1127.6, H2SO4(l) -813.989, H2O(l) -285.830: -27.8 kJ/mol; the equation is good to some per cent
+    // NBS 1982: H2SO4·H2O(l) -1127.6, H2SO4(l) -813.989, H2O(l) -285.830: -27.8 kJ/mol; Thomsen's gives 26.7, 4 % less
     const one = sulfuricAcidDilution("1").in("kJ/mol").toNumber();
-    expect(Math.abs(one / (-1127.6 + 813.989 + 285.83) - 1)).toBeLessThan(0.06);
+    expect(Math.abs(one / (-1127.6 + 813.989 + 285.83) - 1)).toBeLessThan(0.04);
     expect(sulfuricAcidDilution("50").in("kJ/mol").toNumber()).toBeLessThan(
       sulfuricAcidDilution("10").in("kJ/mol").toNumber(),
     );
