@@ -34,7 +34,8 @@ const RUN_OUT = 12;
 const ONE_SIDED_SPREAD = 0.3;
 
 const ABSOLUTE_ZERO = 273.15;
-const inverse = (celsius: number): number => -1000 / (celsius + ABSOLUTE_ZERO);
+/** Minus a thousand over the absolute temperature, which rises with it: what curves are straight against. */
+export const inverse = (celsius: number): number => -1000 / (celsius + ABSOLUTE_ZERO);
 
 interface Piece {
   readonly solid: string | undefined;

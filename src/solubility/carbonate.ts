@@ -3,7 +3,7 @@
 // the basic one; near 1 temperature, order and carbon dioxide decide. 25 °C, ideal.
 
 import { parseFormula } from "../formula";
-import { cite } from "../foundation/bibliography";
+import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import {
   apply,
@@ -15,10 +15,10 @@ import {
 } from "../quantity";
 import { needChoice, needRecord } from "./argument";
 import { ACIDS } from "./data/acids";
-import { CARBONATES, HYDROLYSED } from "./data/carbonates";
+import { CARBONATES, HYDROLYSED, type HydrolysedRow } from "./data/carbonates";
 import { SolubilityError } from "./error";
 import { positive } from "./figure";
-import { sameIon } from "./ion-balance";
+import { KW, sameIon } from "./ion-balance";
 import { type SolubilityProduct, solubilityProduct } from "./product";
 
 /** What carbonate is thrown down with. */
@@ -36,8 +36,10 @@ export interface CarbonateVerdict {
   readonly index: Quantity | undefined;
   /** Solids to expect, likeliest first. */
   readonly expected: readonly string[];
-  /** What the trade knows of this case (common practice). */
+  /** What the trade knows of this case. */
   readonly practice: string | undefined;
+  /** Source of the solids named and of `practice`; the constants name their own. */
+  readonly source: SourceKey;
   /** The constants the index rests on. */
   readonly products: readonly SolubilityProduct[];
   readonly warnings: readonly string[];
@@ -50,7 +52,7 @@ const pKaOf = (acid: string): number => Number(ACIDS.find((row) => row.acid === 
 
 /** [CO3] / [OH]² of a precipitant solution of concentration c: the charge balance solved for the pH. */
 function carbonateRatio(precipitant: CarbonatePrecipitant, c: number): number {
-  const [k1, k2, kw] = [10 ** -pKaOf("H2CO3"), 10 ** -pKaOf("HCO3-"), 1e-14];
+  const [k1, k2, kw] = [10 ** -pKaOf("H2CO3"), 10 ** -pKaOf("HCO3-"), KW];
   const sodium = precipitant === "soda" ? 2 * c : c;
   const shares = (h: number) => {
     const all = h * h + k1 * h + k1 * k2;
@@ -102,14 +104,14 @@ export function carbonateVerdict(request: {
   if (precipitant === undefined) throw new SolubilityError("solubility.missing-option", "no precipitant named");
   needChoice(precipitant, "precipitant", PRECIPITANTS);
   parseFormula(metal);
-  const hydrolysed = Object.keys(HYDROLYSED).find((ion) => sameIon(ion, metal));
-  if (hydrolysed !== undefined) return asHydroxide(metal, precipitant, HYDROLYSED[hydrolysed]!);
+  const hydrolysed = HYDROLYSED.find((row) => sameIon(row.metal, metal));
+  if (hydrolysed !== undefined) return asHydroxide(metal, precipitant, hydrolysed);
   const entry = CARBONATES.find((candidate) => sameIon(candidate.metal, metal));
   if (entry === undefined) {
     throw new SolubilityError("solubility.no-data", `no carbonate constants for ${metal}`, {
       input: metal,
       position: 0,
-      hint: `known: ${[...CARBONATES.map((m) => m.metal), ...Object.keys(HYDROLYSED)].join(", ")}`,
+      hint: `known: ${[...CARBONATES.map((m) => m.metal), ...HYDROLYSED.map((m) => m.metal)].join(", ")}`,
     });
   }
   const concentration = positive(
@@ -142,6 +144,7 @@ export function carbonateVerdict(request: {
     index,
     expected,
     practice: entry.practice[precipitant],
+    source: entry.source,
     products: [carbonate, basic],
     warnings: [...carbonate.warnings, ...basic.warnings],
   };
@@ -172,15 +175,16 @@ function indexOf(ratio: Quantity, carbonate: SolubilityProduct, basic: Solubilit
   );
 }
 
-function asHydroxide(metal: string, precipitant: CarbonatePrecipitant, solid: string): CarbonateVerdict {
+function asHydroxide(metal: string, precipitant: CarbonatePrecipitant, row: HydrolysedRow): CarbonateVerdict {
   const practice = "hydrolyses: hydroxide falls and carbon dioxide leaves";
   return {
     metal,
     precipitant,
     verdict: "hydroxide",
     index: undefined,
-    expected: [solid],
+    expected: [row.solid],
     practice,
+    source: row.source,
     products: [],
     warnings: [],
   };

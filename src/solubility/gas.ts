@@ -6,6 +6,7 @@ import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type Quantity, quantity } from "../quantity";
 import { needChoice } from "./argument";
+import { inverse } from "./branch";
 import { GASES, type GasRow } from "./data/gases";
 import { SolubilityError } from "./error";
 import { cubicAt, monotoneSlopes } from "./monotone";
@@ -28,8 +29,6 @@ export interface GasSolubility {
 /** Relative standard uncertainty: the two bases agree within 2 to 8 % after the vapour-pressure correction. */
 const TRUST: Readonly<Record<string, number>> = { SO2: 0.05, NH3: 0.05, Cl2: 0.02 };
 const USUAL_TRUST = 0.015;
-
-const inverse = (celsius: number): number => -1000 / (celsius + 273.15);
 
 function valueAt(row: GasRow, celsius: number): string {
   const printed = row.points.find(([at]) => at === celsius)?.[1];

@@ -10,7 +10,7 @@ import { COMPLEXES } from "./data/complexes";
 import { SOLUBILITY_PRODUCTS } from "./data/products";
 import { SolubilityError } from "./error";
 import { positive } from "./figure";
-import { sameIon } from "./ion-balance";
+import { PKW, sameIon } from "./ion-balance";
 import { type SolubilityProduct, solubilityProduct } from "./product";
 
 /** What `hydroxideWindow` needs to know. */
@@ -46,7 +46,6 @@ export interface HydroxideWindow {
   readonly warnings: readonly string[];
 }
 
-const PKW = 14;
 const STEP = 0.01;
 
 /** Rows of hydroxides with one metal, most soluble first. */

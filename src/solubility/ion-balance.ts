@@ -38,7 +38,9 @@ export function activityExponent(ions: readonly DissolvedIon[], ionicStrength: n
 }
 
 /** @internal Ionic product of water at 25 °C as the tables of this room have it. */
-export const KW = 1.0e-14;
+export const PKW = 14;
+/** @internal */
+export const KW = 10 ** -PKW;
 
 /** @internal One ion of a dissolution: how many, and its concentration when x formula units per litre have dissolved. */
 export interface Released {

@@ -1,6 +1,7 @@
 // The ions a salt is made of, found from its composition alone: enough to name a solubility rule, to see two salts share
 // an ion, and to look a solid up among the solubility products. Covalent substances and acids have no answer.
 import { type Formula, parseFormula } from "../formula";
+import { gcd } from "../foundation/gcd";
 
 /** One kind of ion in a salt. */
 export interface SaltIon {
@@ -51,10 +52,6 @@ const within = (ion: Ion, counts: ReadonlyMap<string, number>): boolean =>
 
 /** The element that tells a cation: the metal, or nitrogen for ammonium. */
 const markOf = (cation: Ion): string => [...cation.counts.keys()].find((symbol) => symbol !== "H")!;
-
-function gcd(a: number, b: number): number {
-  return b === 0 ? a : gcd(b, a % b);
-}
 
 /** What is left after a number of ions is taken out; undefined when it does not suffice. */
 function take(counts: ReadonlyMap<string, number>, ion: Ion, times: number): Map<string, number> | undefined {

@@ -2,6 +2,7 @@
 // are. Common practice, no source.
 
 import { shown } from "../element/argument";
+import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, quantity } from "../quantity";
 import { needChoice } from "./argument";
@@ -15,13 +16,19 @@ export type KindOfSolid =
   | "basic carbonate"
   | "hydroxide gel";
 
-/** Liquor held per gram of dry solid on a suction filter, lowest and highest, mL/g. */
-const RETAINED: Readonly<Record<KindOfSolid, readonly [low: string, high: string]>> = {
-  "coarse crystals": ["0.1", "0.3"],
-  "fine crystals": ["0.3", "0.7"],
-  "dense precipitate": ["0.5", "1"],
-  "basic carbonate": ["1.5", "4"],
-  "hydroxide gel": ["5", "15"],
+/** Liquor held per gram of dry solid on a suction filter, mL/g. */
+interface RetainedRow {
+  readonly low: string;
+  readonly high: string;
+  readonly source: SourceKey;
+}
+
+const RETAINED: Readonly<Record<KindOfSolid, RetainedRow>> = {
+  "coarse crystals": { low: "0.1", high: "0.3", source: "commonPractice" },
+  "fine crystals": { low: "0.3", high: "0.7", source: "commonPractice" },
+  "dense precipitate": { low: "0.5", high: "1", source: "commonPractice" },
+  "basic carbonate": { low: "1.5", high: "4", source: "commonPractice" },
+  "hydroxide gel": { low: "5", high: "15", source: "commonPractice" },
 };
 
 /**
@@ -40,21 +47,21 @@ export function retainedLiquor(
   kind: KindOfSolid,
   filter: "suction" | "gravity" = "suction",
 ): Quantity<"specific volume"> {
-  const range = typeof kind === "string" && Object.hasOwn(RETAINED, kind) ? RETAINED[kind] : undefined;
-  if (range === undefined) {
+  const row = typeof kind === "string" && Object.hasOwn(RETAINED, kind) ? RETAINED[kind] : undefined;
+  if (row === undefined) {
     throw new SolubilityError("solubility.missing-option", `no planning value for ${shown(kind)}`, {
       hint: `one of: ${Object.keys(RETAINED).join(", ")}; or give retainedLiquorPerGram`,
     });
   }
   needChoice(filter, "filter", ["suction", "gravity"]);
   const factor = filter === "gravity" ? 2 : 1;
-  const [low, high] = range.map((text) => Number(text) * factor) as [number, number];
+  const [low, high] = [Number(row.low) * factor, Number(row.high) * factor];
   return quantity(
     { value: String((low + high) / 2), unit: "mL/g", halfWidth: String((high - low) / 2), distribution: "rectangular" },
     {
       symbol: "v(ret)",
       label: `liquor held per gram of dry solid (${kind}, ${filter})`,
-      source: "common practice, no source",
+      source: cite(row.source),
       assumption: `a cake of ${kind} holds ${low} to ${high} mL of liquor per gram`,
     },
   );

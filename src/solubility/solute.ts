@@ -1,6 +1,7 @@
 // From a formula as somebody writes it to the solute the table knows: crystal water taken off, the rest compared by
 // composition, so that CH3COONa, NaCH3COO and NaC2H3O2 are one salt, and CdSO4 is found from 3CdSO4·8H2O.
 
+import { splitWater } from "../amount/split-water";
 import { Formula, molarMass, parseFormula } from "../formula";
 import type { Fraction } from "../foundation/fraction";
 import type { Quantity } from "../quantity";
@@ -23,8 +24,6 @@ export interface Solute {
 const REMEMBERED = 2000;
 const solutes = /* @__PURE__ */ new Map<string, Solute>();
 
-const isWater = (formula: Formula): boolean => formula.charge === 0 && formula.compositionText === "H2O";
-
 /** Composition as text. Not in lowest numbers: acetic acid and glucose hold the same atoms in the same ratio. */
 const keyOf = (formula: Formula): string =>
   formula.composition.map(({ symbol, count }) => `${symbol}${count.toFraction()}`).join(" ");
@@ -38,23 +37,14 @@ function readSolute(text: string): Solute {
       hint: "name the whole salt, or use the solubility product",
     });
   }
-  const parts = formula.parts;
-  const dry = parts.filter((part) => !isWater(part.formula));
-  if (dry.length === 0) {
+  const { dry: anhydrous, units, waters } = splitWater(formula);
+  if (anhydrous === undefined) {
     throw new SolubilityError("solubility.not-a-salt", "water is the solvent here, not a solute", {
       input: text,
       position: 0,
     });
   }
-  const [first] = dry;
-  if (dry.length === 1) {
-    const { formula: anhydrous, multiplier: units } = first!;
-    return { formula, anhydrous, units, isHydrate: parts.length > 1, key: keyOf(anhydrous) };
-  }
-  const joined = dry.map((part) => `${part.multiplier.equals(1) ? "" : part.multiplier}${part.formula}`).join("·");
-  const anhydrous = parseFormula(joined);
-  const units = first!.multiplier.div(first!.multiplier);
-  return { formula, anhydrous, units, isHydrate: parts.length > dry.length, key: keyOf(anhydrous) };
+  return { formula, anhydrous, units, isHydrate: !waters.equals(0), key: keyOf(anhydrous) };
 }
 
 /** Read a formula as a solute; remembered, because a plan asks for the same few again and again. */

@@ -4,6 +4,7 @@
 
 import { type DensityLike, densityOfWater, type MassLike, type TemperatureLike, type VolumeLike } from "../amount";
 import type { Formula } from "../formula";
+import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type Measured, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { needChoice, needRecord } from "./argument";
@@ -152,7 +153,7 @@ function leftByWash(method: WashRequest["method"], retained: Quantity, wash: Qua
   return quantity(DISPLACEMENT_LEFT, {
     symbol: "f",
     label: "share left by one displacement wash",
-    source: "common practice, no source",
+    source: cite("commonPractice"),
     assumption: "a wash poured through an uncracked cake leaves 5 to 10 % of the salt",
   });
 }

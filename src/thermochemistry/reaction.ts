@@ -1,8 +1,10 @@
 // Heat of a reaction from enthalpies of formation, and the heat of dissolving and diluting. At 25 °C, 1 bar, dissolved
 // species at infinite dilution: a planning figure for the bench, good to some kilojoules for a real, strong solution.
 
+import { isWater } from "../amount/split-water";
 import { BalancedEquation, balance } from "../equation";
 import { Formula, parseFormula } from "../formula";
+import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { apply, expectDimension, isQuantity, type NumberLike, type Quantity, quantity, sum } from "../quantity";
 import { needRecord, needTextOption } from "./argument";
@@ -127,8 +129,7 @@ export function solutionEnthalpy(formula: string | Formula): Quantity<"molar ene
   const undissolved = formationEnthalpy(read, stateOf(read) === undefined ? {} : { state: stateOf(read)! });
   const terms = withoutPhase(read).parts.map((part) => {
     const inner = part.formula;
-    const water = inner.compositionText === "H2O";
-    const dissolved = findFormation(inner, water ? "l" : "aq", undefined);
+    const dissolved = findFormation(inner, isWater(inner) ? "l" : "aq", undefined);
     if (dissolved === undefined) throw noData([`${inner}(aq)`]);
     const { n, d } = part.multiplier;
     return n === 1n && d === 1n ? dissolved.enthalpy : dissolved.enthalpy.times(`${n}/${d}`);
@@ -186,7 +187,7 @@ export function sulfuricAcidDilution(waterPerAcid: NumberLike | Quantity): Quant
   }
   const most = quantity(
     { value: String(THOMSEN.kilojoules), unit: "kJ/mol", standardUncertainty: (THOMSEN.kilojoules * 0.03).toFixed(2) },
-    { symbol: "q∞", label: "heat at great dilution in Thomsen's equation", source: "recalled from memory" },
+    { symbol: "q∞", label: "heat at great dilution in Thomsen's equation", source: cite("memory") },
   );
   return apply(
     [most, n],

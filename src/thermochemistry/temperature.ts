@@ -8,6 +8,7 @@ import {
   vapourPressureOfWater,
 } from "../amount";
 import { Formula, molarMass, parseFormula } from "../formula";
+import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import {
   apply,
@@ -20,6 +21,7 @@ import {
 import { solidChanges } from "../solubility";
 import { needListOption, needRecord } from "./argument";
 import { ThermochemistryError } from "./error";
+import { formationEnthalpy } from "./formation";
 
 /** What `temperatureRise` needs to know. */
 export interface TemperatureRiseRequest {
@@ -30,7 +32,7 @@ export interface TemperatureRiseRequest {
   readonly amount?: AmountLike;
   /** Mass of everything that is warmed, > 0. */
   readonly mass: MassLike;
-  /** Heat capacity of the batch; default that of water, 4.18 J/(g K), a little high for a salt solution. */
+  /** Heat capacity of the batch; default 4.0 ± 0.18 J/(g K), water and moderate salt solutions. */
   readonly heatCapacity?: QuantityLike<"specific heat capacity", SpecificHeatCapacityText>;
   /** Temperature before mixing; without it only the rise is told. */
   readonly start?: TemperatureLike;
@@ -100,7 +102,7 @@ function hydrateWarnings(hydrates: readonly (string | Formula)[], end: number): 
   });
 }
 
-const sameSolid = (a: string, b: string): boolean => molarMass(a).compare(molarMass(b)) === 0;
+const sameSolid = (a: string, b: string): boolean => parseFormula(a).hasSameComposition(parseFormula(b));
 
 /**
  * Temperature rise of a batch from the heat of its reaction, with no heat lost.
@@ -127,6 +129,7 @@ export function temperatureRise(request: TemperatureRiseRequest): TemperatureRis
           symbol: "c",
           label: "heat capacity of the batch",
           assumption: "the batch warms like a watery solution",
+          source: cite("commonPractice"),
         })
       : positiveOf(request.heatCapacity, "specific heat capacity", "heatCapacity").named({
           symbol: "c",
@@ -191,9 +194,6 @@ export interface SweptWater {
   readonly heatTaken: Quantity<"energy">;
 }
 
-/** Heat of evaporation of water at 25 °C: difference of the two enthalpies of formation in the table. */
-const EVAPORATION = { value: "44.01", unit: "kJ/mol", standardUncertainty: "0.04" } as const;
-
 /**
  * Water that an evolving gas carries off as vapour, leaving saturated.
  *
@@ -235,10 +235,10 @@ export function waterSweptByGas(request: {
     .times(vapour)
     .dividedBy(pressure.minus(vapour))
     .named({ symbol: "n(H2O)", label: "water vapour carried off", rule: "n(gas) × p(H2O) / (p − p(H2O))" });
-  const evaporation = quantity(EVAPORATION, {
+  const evaporation = formationEnthalpy("H2O(g)").enthalpy.minus(formationEnthalpy("H2O(l)").enthalpy).named({
     symbol: "ΔvapH",
     label: "heat of evaporation of water at 25 °C",
-    source: "NBS Tables 1982",
+    rule: "enthalpy of formation of the vapour − of the liquid",
   });
   return {
     amount,

@@ -1,6 +1,8 @@
 // Metals and their carbonates: which constants decide between the normal and the basic solid, what is expected to fall,
 // and what the trade knows of the case (common practice, no source). The constants themselves are in products.ts.
 
+import type { SourceKey } from "../../foundation/bibliography";
+
 /** A metal with the two solids its carbonate is decided between. */
 export interface CarbonateRow {
   readonly metal: string;
@@ -11,6 +13,8 @@ export interface CarbonateRow {
   readonly normalSolid: string;
   readonly basicSolid: string;
   readonly practice: { readonly soda?: string; readonly bicarbonate?: string };
+  /** Of the solids named and of the practice. */
+  readonly source: SourceKey;
 }
 
 export const CARBONATES: readonly CarbonateRow[] = [
@@ -21,6 +25,7 @@ export const CARBONATES: readonly CarbonateRow[] = [
     normalSolid: "CaCO3",
     basicSolid: "Ca(OH)2",
     practice: {},
+    source: "commonPractice",
   },
   {
     metal: "Sr+2",
@@ -29,6 +34,7 @@ export const CARBONATES: readonly CarbonateRow[] = [
     normalSolid: "SrCO3",
     basicSolid: "Sr(OH)2·8H2O",
     practice: {},
+    source: "commonPractice",
   },
   {
     metal: "Ba+2",
@@ -37,6 +43,7 @@ export const CARBONATES: readonly CarbonateRow[] = [
     normalSolid: "BaCO3",
     basicSolid: "Ba(OH)2·8H2O",
     practice: {},
+    source: "commonPractice",
   },
   {
     metal: "Cd+2",
@@ -45,6 +52,7 @@ export const CARBONATES: readonly CarbonateRow[] = [
     normalSolid: "CdCO3",
     basicSolid: "Cd(OH)2",
     practice: {},
+    source: "commonPractice",
   },
   {
     metal: "Mn+2",
@@ -53,6 +61,7 @@ export const CARBONATES: readonly CarbonateRow[] = [
     normalSolid: "MnCO3",
     basicSolid: "Mn(OH)2",
     practice: { soda: "oxidises when wet", bicarbonate: "oxidises when wet" },
+    source: "commonPractice",
   },
   {
     metal: "Co+2",
@@ -61,6 +70,7 @@ export const CARBONATES: readonly CarbonateRow[] = [
     normalSolid: "CoCO3",
     basicSolid: "2CoCO3·3Co(OH)2",
     practice: {},
+    source: "commonPractice",
   },
   {
     metal: "Fe+2",
@@ -69,6 +79,7 @@ export const CARBONATES: readonly CarbonateRow[] = [
     normalSolid: "FeCO3",
     basicSolid: "Fe(OH)2",
     practice: { soda: "use bicarbonate, and keep the air out", bicarbonate: "keep the air out" },
+    source: "commonPractice",
   },
   {
     metal: "Mg+2",
@@ -77,6 +88,7 @@ export const CARBONATES: readonly CarbonateRow[] = [
     normalSolid: "MgCO3·3H2O",
     basicSolid: "Mg5(CO3)4(OH)2·4H2O",
     practice: { soda: "basic on boiling", bicarbonate: "the trihydrate falls cold; boiling turns it basic" },
+    source: "commonPractice",
   },
   {
     metal: "Zn+2",
@@ -85,6 +97,7 @@ export const CARBONATES: readonly CarbonateRow[] = [
     normalSolid: "ZnCO3",
     basicSolid: "Zn5(CO3)2(OH)6",
     practice: { bicarbonate: "normal only cold and with carbon dioxide in excess" },
+    source: "commonPractice",
   },
   {
     metal: "Pb+2",
@@ -93,6 +106,7 @@ export const CARBONATES: readonly CarbonateRow[] = [
     normalSolid: "PbCO3",
     basicSolid: "Pb3(CO3)2(OH)2",
     practice: { soda: "white lead" },
+    source: "commonPractice",
   },
   {
     metal: "Ni+2",
@@ -101,6 +115,7 @@ export const CARBONATES: readonly CarbonateRow[] = [
     normalSolid: "NiCO3·6H2O",
     basicSolid: "NiCO3·2Ni(OH)2·4H2O",
     practice: { bicarbonate: "normal only cold and saturated with carbon dioxide, else basic" },
+    source: "commonPractice",
   },
   {
     metal: "Cu+2",
@@ -109,15 +124,22 @@ export const CARBONATES: readonly CarbonateRow[] = [
     normalSolid: "CuCO3",
     basicSolid: "Cu2CO3(OH)2",
     practice: {},
+    source: "commonPractice",
   },
 ];
 
-/** Ions too acid to keep a carbonate in water: hydroxide and carbon dioxide. */
-export const HYDROLYSED: Readonly<Record<string, string>> = {
-  "Al+3": "Al(OH)3",
-  "Cr+3": "Cr(OH)3",
-  "Fe+3": "Fe(OH)3",
-  "Sn+2": "Sn(OH)2",
-  "Ti+4": "TiO2",
-  "Bi+3": "BiO(OH)",
-};
+/** An ion too acid to keep a carbonate in water, and the solid that falls while carbon dioxide leaves. */
+export interface HydrolysedRow {
+  readonly metal: string;
+  readonly solid: string;
+  readonly source: SourceKey;
+}
+
+export const HYDROLYSED: readonly HydrolysedRow[] = [
+  { metal: "Al+3", solid: "Al(OH)3", source: "commonPractice" },
+  { metal: "Cr+3", solid: "Cr(OH)3", source: "commonPractice" },
+  { metal: "Fe+3", solid: "Fe(OH)3", source: "commonPractice" },
+  { metal: "Sn+2", solid: "Sn(OH)2", source: "commonPractice" },
+  { metal: "Ti+4", solid: "TiO2", source: "commonPractice" },
+  { metal: "Bi+3", solid: "BiO(OH)", source: "commonPractice" },
+];
