@@ -6,10 +6,10 @@ import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { type ConcentrationText, expectDimension, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { needRecord, needTextOption } from "./argument";
-import { COMPLEXES } from "./data/complexes";
 import { SOLUBILITY_PRODUCTS } from "./data/products";
 import { SolubilityError } from "./error";
 import { positive } from "./figure";
+import { type HydroxideComplex, hydroxideComplexes } from "./hydrolysis";
 import { PKW, sameIon } from "./ion-balance";
 import { type SolubilityProduct, solubilityProduct } from "./product";
 
@@ -59,19 +59,8 @@ function hydroxidesOf(metal: string) {
   }).sort((a, b) => Number(a.pKsp) - Number(b.pKsp));
 }
 
-interface Species {
-  readonly n: number;
-  readonly logBeta: number;
-  readonly complex: string;
-}
-
-function complexesOf(metal: string): Species[] {
-  const row = COMPLEXES.find((candidate) => candidate.ligand === "OH-" && sameIon(candidate.metal, metal));
-  return (row?.steps ?? []).map(({ n, logBeta, complex }) => ({ n, logBeta: Number(logBeta), complex }));
-}
-
 /** All dissolved metal over the solid at a pH, as decimal logarithm. */
-function dissolved(pKsp: number, charge: number, species: readonly Species[], pH: number): number {
+function dissolved(pKsp: number, charge: number, species: readonly HydroxideComplex[], pH: number): number {
   const logOH = pH - PKW;
   const logFree = -pKsp - charge * logOH;
   const total = species.reduce((all, { n, logBeta }) => all + 10 ** (logBeta + n * logOH), 1);
@@ -102,14 +91,16 @@ export function hydroxideWindow(request: HydroxideRequest): HydroxideWindow {
       position: 0,
       hint:
         rows.length === 0
-          ? "write the ion with its charge, such as Zn^2+"
+          ? charge === 0
+            ? "write the ion with its charge, such as Zn^2+"
+            : "some metals fall as another solid, an oxide or a basic salt: look for its solubility product"
           : `forms: ${rows.map((r) => r.form ?? "(unnamed)").join("; ")}`,
     });
   }
   const product = solubilityProduct(row.solid, row.form);
   const start = logOf(request.concentration, "concentration");
   const gone = logOf(request.residual ?? "1e-5 mol/L", "residual");
-  const species = complexesOf(request.metal);
+  const species = hydroxideComplexes(request.metal);
   const pKsp = Number(row.pKsp);
   const at = (pH: number): number => dissolved(pKsp, charge, species, pH);
   const spread = product.pKsp.standardUncertainty!.toNumber() / charge;

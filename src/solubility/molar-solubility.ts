@@ -6,6 +6,7 @@ import { apply, type ConcentrationText, expectDimension, type Quantity, type Qua
 import { needRecord, needRecords } from "./argument";
 import { COMPLEXES } from "./data/complexes";
 import { SolubilityError } from "./error";
+import { hydrolysisWarnings } from "./hydrolysis";
 import {
   activityExponent,
   concentrationAt,
@@ -177,6 +178,11 @@ export function molarSolubility(request: MolarSolubilityRequest): MolarSolubilit
     },
   );
   const molar = molarMass(soluteOf(request.solid).formula);
+  const settled = (ion: DissolvedIon): boolean =>
+    present[ions.indexOf(ion)] !== undefined ||
+    (request.freeLigands ?? []).some(({ ligand }) => sameIon(ligand, ion.formula)) ||
+    (ion.charge > 0 && complexation > 1);
+  const hydrolysis = hydrolysisWarnings(ions, k.value.toNumber(), concentration.value.toNumber(), settled);
   return {
     concentration,
     massConcentration: concentration
@@ -190,7 +196,7 @@ export function molarSolubility(request: MolarSolubilityRequest): MolarSolubilit
     product: k,
     complexation,
     model: ionicStrength === undefined ? "ideal" : "Davies",
-    warnings,
+    warnings: [...warnings, ...hydrolysis],
   };
 }
 

@@ -17,7 +17,7 @@ import { needRecord, needRecords } from "./argument";
 import { SolubilityError } from "./error";
 import { positive } from "./figure";
 import { activityExponent, type IonConcentration, type Released, sameIon, solveProduct } from "./ion-balance";
-import { type DissolvedIon, type SolubilityProduct, solubilityProduct } from "./product";
+import { type DissolvedIon, freshForm, type SolubilityProduct, solubilityProduct } from "./product";
 
 /** A solution that is poured in: its ions and its volume. */
 export interface MixedSolution {
@@ -138,8 +138,19 @@ export function willPrecipitate(request: PrecipitationRequest): PrecipitationVer
       shareLeft: after[i]!.dividedBy(before[i]!).to("%"),
     })),
     product,
-    warnings: product.warnings,
+    warnings: [...product.warnings, ...agedOnly(request, product, saturation)],
   };
+}
+
+/** A mixture over-saturated only with the aged form may stay clear for long: the fresh one, which falls first, cannot. */
+function agedOnly(request: PrecipitationRequest, product: SolubilityProduct, saturation: Quantity): string[] {
+  const fresh = request.form === undefined ? freshForm(request.solid)?.form : undefined;
+  if (fresh === undefined || saturation.compare("1") <= 0) return [];
+  const { value } = solubilityProduct(request.solid, fresh);
+  if (saturation.times(product.value).compare(value) > 0) return [];
+  return [
+    `over-saturated with the form '${product.form}' only, not with '${fresh}', which falls first: may stay clear`,
+  ];
 }
 
 /** Ion product over the constant; one computed step, because it spans many powers of ten. */

@@ -1,16 +1,26 @@
 // Selective precipitation: which of several metals falls first as a precipitant is added. Ideal, 25 °C.
 import type { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
-import { apply, type ConcentrationText, expectDimension, type Quantity, type QuantityLike } from "../quantity";
+import {
+  apply,
+  type ConcentrationText,
+  expectDimension,
+  type NumberLike,
+  type Quantity,
+  type QuantityLike,
+  quantity,
+} from "../quantity";
 import { needRecord, needRecords } from "./argument";
 import { SolubilityError } from "./error";
 import { positive } from "./figure";
-import { sameIon } from "./ion-balance";
-import { solubilityProduct } from "./product";
+import { PKW, sameIon } from "./ion-balance";
+import { freshForm, type SolubilityProduct, solubilityProduct } from "./product";
 
 /** One solid in a selective precipitation. */
 export interface PrecipitationStart {
   readonly solid: string;
+  /** Form the constant is for: the fresh one, which falls first, unless another was named. */
+  readonly form: string | undefined;
   readonly metal: string;
   /** Precipitant at which it begins to fall. */
   readonly startsAt: Quantity<"concentration">;
@@ -22,6 +32,8 @@ export interface PrecipitationStart {
 export interface PrecipitationOrderRequest {
   /** The ion that is added. */
   readonly precipitant: string;
+  /** pH of the solution, for solids that set free hydroxide besides, such as sulfides with `"HS-"`; 0 to 14. */
+  readonly pH?: NumberLike;
   /** Each solid that can form, with the concentration of its metal. */
   readonly solids: readonly {
     readonly solid: string | Formula;
@@ -30,10 +42,40 @@ export interface PrecipitationOrderRequest {
   }[];
 }
 
+/** The product with the hydroxide of the pH taken out of it. */
+function atPH(product: SolubilityProduct, count: number, pH: NumberLike | undefined): Quantity {
+  if (pH === undefined) {
+    throw new SolubilityError(
+      "solubility.missing-option",
+      `${product.solid} sets free hydroxide as well: at what pH?`,
+      { hint: "give pH, such as 1 for sulfides from acid or 9 from ammonia", details: { solid: product.solid } },
+    );
+  }
+  const given = quantity({ value: pH, unit: "" }, { symbol: "pH", label: "pH of the solution" });
+  const plain = given.value.toNumber();
+  if (!(plain >= 0 && plain <= PKW)) {
+    throw new SolubilityError("solubility.out-of-reach", `a pH of 0 to ${PKW} is understood, not ${given}`);
+  }
+  return apply(
+    [product.value, given],
+    {
+      name: "Ksp / [OH]^n",
+      unit: "",
+      value: ([k, p]) => (k!.toNumber() * 10 ** (count * (PKW - p!.toNumber()))).toPrecision(12),
+      partials: ([k, p]) => {
+        const factor = 10 ** (count * (PKW - p!.toNumber()));
+        return [factor, -count * Math.LN10 * k!.toNumber() * factor].map((each) => each.toPrecision(12));
+      },
+    },
+    { symbol: `K(${product.solid})`, label: `product of ${product.solid} at this pH`, rule: "Ksp / [OH]^n" },
+  );
+}
+
 /**
  * Which of several metals falls first as a precipitant is added, and how completely it is gone when the next begins.
  *
- * @param request - the precipitant and the solids with the concentrations of their metals
+ * @param request - the precipitant and the solids with the concentrations of their metals; the pH where solids set free
+ *   hydroxide besides the precipitant
  * @returns the solids in the order in which they begin to fall
  * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.no-data`,
  *   `solubility.other-solute` when a solid does not hold the precipitant
@@ -48,10 +90,12 @@ export function precipitationOrder(request: PrecipitationOrderRequest): readonly
   needRecord(request, "request");
   needRecords(request.solids, "solids");
   const starts = request.solids.map(({ solid, form, concentration }) => {
-    const product = solubilityProduct(solid, form);
+    const product = solubilityProduct(solid, form ?? freshForm(solid)?.form);
     const added = product.ions.find(({ formula }) => sameIon(formula, request.precipitant));
-    const metal = product.ions.find((ion) => ion !== added);
-    if (added === undefined || metal === undefined || product.ions.length !== 2) {
+    const others = product.ions.filter((ion) => ion !== added);
+    const hydroxide = others.length === 2 ? others.find(({ formula }) => sameIon(formula, "OH-")) : undefined;
+    const metal = others.find((ion) => ion !== hydroxide);
+    if (added === undefined || metal === undefined || others.length !== (hydroxide === undefined ? 1 : 2)) {
       throw new SolubilityError(
         "solubility.other-solute",
         `${product.solid} is not one metal with ${request.precipitant}`,
@@ -60,9 +104,10 @@ export function precipitationOrder(request: PrecipitationOrderRequest): readonly
         },
       );
     }
+    const value = hydroxide === undefined ? product.value : atPH(product, hydroxide.count, request.pH);
     const c = positive(expectDimension(concentration, "concentration", "concentration"), "concentration").to("mol/L");
     const startsAt = apply(
-      [product.value, c],
+      [value, c],
       {
         name: "(Ksp / c^m)^(1/n)",
         unit: "mol/L",
@@ -108,7 +153,7 @@ export function precipitationOrder(request: PrecipitationOrderRequest): readonly
               rule: "share left = (start / next start)^(n/m)",
             },
           );
-    return { solid: product.solid, metal: metal.formula, startsAt, leftWhenNextStarts };
+    return { solid: product.solid, form: product.form, metal: metal.formula, startsAt, leftWhenNextStarts };
   });
 }
 

@@ -81,6 +81,14 @@ export function findRow(solid: string | Formula, form: string | undefined): Solu
   );
 }
 
+/** Forms that fall first, before they age. */
+const FRESH = /fresh|amorphous|precipitated/;
+
+/** @internal The fresh form of a solid, where the table tells it from the aged one. */
+export function freshForm(solid: string | Formula): SolubilityProductRow | undefined {
+  return rowsOf(solid).find(({ form, convention }) => convention !== "free-sulfide" && FRESH.test(form ?? ""));
+}
+
 /** Constants already handed out, so that one constant used twice is one input of a budget. */
 const given = /* @__PURE__ */ new WeakMap<SolubilityProductRow, SolubilityProduct>();
 

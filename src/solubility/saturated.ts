@@ -25,6 +25,8 @@ export interface SaturatedSolution {
   readonly concentration: Quantity<"concentration"> | undefined;
   /** Anhydrous mass per litre of solution; only with a density. */
   readonly massConcentration: Quantity<"density"> | undefined;
+  /** Why there is no density; undefined when there is one. */
+  readonly missing: string | undefined;
   readonly solubility: Solubility;
 }
 
@@ -59,7 +61,8 @@ export function saturatedSolution(request: {
     .dividedBy(hundred)
     .to("mol/kg")
     .named({ symbol: "b", label: "molality of the saturated solution", rule: "b = S / (M × 100 g)" });
-  const density = densityOf(request.density, solute, massFraction, request.temperature);
+  const found = densityOf(request.density, solute, massFraction, request.temperature);
+  const [density, missing] = typeof found === "string" ? [undefined, found] : [found, undefined];
   const massConcentration = density?.times(massFraction).to("g/L").named({
     symbol: "ρ(salt)",
     label: "anhydrous salt per litre of solution",
@@ -77,20 +80,21 @@ export function saturatedSolution(request: {
     density,
     concentration,
     massConcentration,
+    missing,
     solubility,
   };
 }
 
-/** The caller's density, or the table's where it reaches the saturated solution. */
+/** The caller's density, or the table's where it reaches the saturated solution, or why there is none. */
 function densityOf(
   given: DensityLike | undefined,
   solute: Solute,
   massFraction: Quantity,
   temperature: TemperatureLike,
-): Quantity | undefined {
+): Quantity | string {
   if (given !== undefined) return positive(expectDimension(given, "density", "density"), "density");
   const found = tryDensityOfSolution(solute.anhydrous, massFraction, { temperature });
-  return found.ok ? found.value : undefined;
+  return found.ok ? found.value : found.error.message.split("\n", 1)[0]!;
 }
 
 /** Hydrate that 100 g of added water dissolves; undefined when its own water is already enough. */

@@ -16,6 +16,7 @@ import {
 } from "../quantity";
 import { needRecord } from "./argument";
 import type { CompetingFigure, SolubilityBasis, SolubilityRow } from "./data/curves";
+import { GASES } from "./data/gases";
 import { SolubilityError } from "./error";
 import {
   partsOf,
@@ -199,6 +200,8 @@ class Answer implements Solubility {
   }
 }
 
+const isGas = (solute: Solute): boolean => GASES.some(({ gas }) => soluteOf(gas).key === solute.key);
+
 function noData(solute: Solute): SolubilityError {
   const text = solute.formula.toString();
   const rule = ruleFor(solute);
@@ -207,7 +210,9 @@ function noData(solute: Solute): SolubilityError {
     position: 0,
     hint:
       rule === undefined
-        ? "measure it, or pass your own figure"
+        ? isGas(solute)
+          ? "as a gas over water it is known: ask gasSolubility"
+          : "measure it, or pass your own figure"
         : `the rules call it ${rule.class} (${rule.rule}); measure it, or pass your own figure`,
     details: { formula: text, anhydrous: solute.anhydrous.toString(), rule },
   });

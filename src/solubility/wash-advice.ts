@@ -4,9 +4,10 @@ import type { TemperatureLike } from "../amount";
 import { type Formula, parseFormula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { needList, needRecord } from "./argument";
+import { type Figure, figureOrProduct } from "./figure";
 import { saltIons } from "./ions";
 import { ruleFor } from "./rules";
-import { type Solubility, trySolubilityOf } from "./solubility";
+import type { Solubility } from "./solubility";
 import { soluteOf } from "./solute";
 
 /** A way to wash, and how to know that it is done. */
@@ -82,10 +83,9 @@ export function washAdvice(request: {
   const solute = soluteOf(request.product);
   const ions = saltIons(solute.anhydrous);
   const pair = ions === undefined ? undefined : `${ions.cations[0]?.formula} ${ions.anion.formula}`;
-  const known = trySolubilityOf(solute.formula, request.temperature ?? "20 °C");
-  const solubility = known.ok ? known.value : undefined;
-  const [liquid, because] =
-    (pair === undefined ? undefined : OWN_WASH[pair]) ?? choose(solubility, ruleFor(solute)?.class);
+  const known = attempt(() => figureOrProduct(solute.formula, request.temperature ?? "20 °C", undefined));
+  const figure = known.ok ? known.value : undefined;
+  const [liquid, because] = (pair === undefined ? undefined : OWN_WASH[pair]) ?? choose(figure, ruleFor(solute)?.class);
   const kept = new Set([...(ions?.cations ?? []).map(({ formula }) => formula), ions?.anion.formula]);
   const gone = request.washedOut.flatMap((salt) => {
     const found = saltIons(soluteOf(salt).anhydrous);
@@ -96,7 +96,7 @@ export function washAdvice(request: {
     liquid,
     because,
     endTests: tested.map((ion) => ({ ion: parseFormula(ion).toString(), test: endTestFor(ion) })),
-    solubility,
+    solubility: figure?.solubility,
     source: "commonPractice",
   };
 }
@@ -104,8 +104,8 @@ export function washAdvice(request: {
 /** Their salts are found by the anion. */
 const ALKALI = ["Na+", "K+", "NH4+", "Li+"];
 
-function choose(solubility: Solubility | undefined, rule: string | undefined): readonly [string, string] {
-  if (solubility !== undefined) return liquidBy(solubility.perHundredGramsWater.in("g").toNumber());
+function choose(figure: Figure | undefined, rule: string | undefined): readonly [string, string] {
+  if (figure !== undefined) return liquidBy(figure.perHundredGramsWater.in("g").toNumber());
   if (rule === "insoluble") return ["water", "the rules call the product insoluble"];
   if (rule === "soluble") return ["50 % alcohol, or its own saturated solution", "the rules call the product soluble"];
   return ["a little cold water", "the solubility of the product is not known: keep the portions small"];

@@ -47,7 +47,9 @@ export interface TemperatureRise {
   readonly end: Quantity<"temperature"> | undefined;
   /** Heat set free, positive. */
   readonly heatReleased: Quantity<"energy">;
+  /** Whether it would end at 100 °C or above; a salt solution boils a little higher. */
   readonly boils: boolean | undefined;
+  /** Whether it would end at 0 °C or below; a salt solution freezes further down. */
   readonly freezes: boolean | undefined;
   readonly assumptions: readonly string[];
   readonly warnings: readonly string[];
@@ -152,7 +154,7 @@ export function temperatureRise(request: TemperatureRiseRequest): TemperatureRis
   const freezes = celsius === undefined ? undefined : celsius <= 0;
   if (boils === true)
     warnings.push("would boil: add slowly, cool, or dilute; the figure stops meaning a temperature at 100 °C");
-  if (freezes === true) warnings.push("would freeze");
+  if (freezes === true) warnings.push("ends at or below 0 °C: water would freeze, a salt solution only further down");
   if (celsius !== undefined) warnings.push(...hydrateWarnings(request.hydrates ?? [], celsius));
   return { rise, end, heatReleased: released, boils, freezes, assumptions, warnings };
 }
