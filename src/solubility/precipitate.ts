@@ -8,6 +8,7 @@ import {
   apply,
   type ConcentrationText,
   expectDimension,
+  type NumberLike,
   type Quantity,
   type QuantityLike,
   quantity,
@@ -17,7 +18,7 @@ import { needRecord, needRecords } from "./argument";
 import { SolubilityError } from "./error";
 import { positive } from "./figure";
 import { activityExponent, type IonConcentration, type Released, sameIon, solveProduct } from "./ion-balance";
-import { type DissolvedIon, freshForm, type SolubilityProduct, solubilityProduct } from "./product";
+import { type DissolvedIon, freshForm, productAtPH, type SolubilityProduct, solubilityProduct } from "./product";
 
 /** A solution that is poured in: its ions and its volume. */
 export interface MixedSolution {
@@ -31,6 +32,8 @@ export interface PrecipitationRequest {
   readonly form?: string;
   /** Solutions mixed; volumes are taken as additive. */
   readonly solutions: readonly MixedSolution[];
+  /** pH the mixture is held at: hydroxide then counts from it, is not used up, and need not be among the ions; 0 to 14. */
+  readonly pH?: NumberLike;
   /** For the Davies equation, up to 0.5 mol/L. */
   readonly ionicStrength?: QuantityLike<"concentration", ConcentrationText>;
 }
@@ -78,6 +81,7 @@ function mixed(ions: readonly DissolvedIon[], solutions: readonly MixedSolution[
     });
     if (amounts.length === 0) {
       throw new SolubilityError("solubility.missing-option", `no ${formula} in any of the solutions`, {
+        ...(sameIon(formula, "OH-") && { hint: "give the pH the mixture is held at" }),
         details: { ion: formula },
       });
     }
@@ -112,7 +116,8 @@ export function willPrecipitate(request: PrecipitationRequest): PrecipitationVer
   needRecord(request, "request");
   needRecords(request.solutions, "solutions");
   for (const [i, solution] of request.solutions.entries()) needRecords(solution.ions, `solutions[${i}].ions`);
-  const product = solubilityProduct(request.solid, request.form);
+  const whole = solubilityProduct(request.solid, request.form);
+  const product = request.pH === undefined ? whole : productAtPH(whole, request.pH);
   const { ions } = product;
   const { total, before } = mixed(ions, request.solutions);
   const ionicStrength =
@@ -137,7 +142,7 @@ export function willPrecipitate(request: PrecipitationRequest): PrecipitationVer
       after: after[i]!.named({ label: `${formula} left in the liquor`, rule: "before − fallen out" }),
       shareLeft: after[i]!.dividedBy(before[i]!).to("%"),
     })),
-    product,
+    product: whole,
     warnings: [...product.warnings, ...agedOnly(request, product, saturation)],
   };
 }
@@ -146,8 +151,9 @@ export function willPrecipitate(request: PrecipitationRequest): PrecipitationVer
 function agedOnly(request: PrecipitationRequest, product: SolubilityProduct, saturation: Quantity): string[] {
   const fresh = request.form === undefined ? freshForm(request.solid)?.form : undefined;
   if (fresh === undefined || saturation.compare("1") <= 0) return [];
-  const { value } = solubilityProduct(request.solid, fresh);
-  if (saturation.times(product.value).compare(value) > 0) return [];
+  const { pKsp } = solubilityProduct(request.solid, fresh);
+  const times = 10 ** product.pKsp.minus(pKsp).value.toNumber();
+  if (saturation.value.toNumber() > times) return [];
   return [
     `over-saturated with the form '${product.form}' only, not with '${fresh}', which falls first: may stay clear`,
   ];

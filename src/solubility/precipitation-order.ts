@@ -8,13 +8,12 @@ import {
   type NumberLike,
   type Quantity,
   type QuantityLike,
-  quantity,
 } from "../quantity";
 import { needRecord, needRecords } from "./argument";
 import { SolubilityError } from "./error";
 import { positive } from "./figure";
-import { PKW, sameIon } from "./ion-balance";
-import { freshForm, type SolubilityProduct, solubilityProduct } from "./product";
+import { sameIon } from "./ion-balance";
+import { freshForm, productAtPH, solubilityProduct } from "./product";
 
 /** One solid in a selective precipitation. */
 export interface PrecipitationStart {
@@ -42,35 +41,6 @@ export interface PrecipitationOrderRequest {
   }[];
 }
 
-/** The product with the hydroxide of the pH taken out of it. */
-function atPH(product: SolubilityProduct, count: number, pH: NumberLike | undefined): Quantity {
-  if (pH === undefined) {
-    throw new SolubilityError(
-      "solubility.missing-option",
-      `${product.solid} sets free hydroxide as well: at what pH?`,
-      { hint: "give pH, such as 1 for sulfides from acid or 9 from ammonia", details: { solid: product.solid } },
-    );
-  }
-  const given = quantity({ value: pH, unit: "" }, { symbol: "pH", label: "pH of the solution" });
-  const plain = given.value.toNumber();
-  if (!(plain >= 0 && plain <= PKW)) {
-    throw new SolubilityError("solubility.out-of-reach", `a pH of 0 to ${PKW} is understood, not ${given}`);
-  }
-  return apply(
-    [product.value, given],
-    {
-      name: "Ksp / [OH]^n",
-      unit: "",
-      value: ([k, p]) => (k!.toNumber() * 10 ** (count * (PKW - p!.toNumber()))).toPrecision(12),
-      partials: ([k, p]) => {
-        const factor = 10 ** (count * (PKW - p!.toNumber()));
-        return [factor, -count * Math.LN10 * k!.toNumber() * factor].map((each) => each.toPrecision(12));
-      },
-    },
-    { symbol: `K(${product.solid})`, label: `product of ${product.solid} at this pH`, rule: "Ksp / [OH]^n" },
-  );
-}
-
 /**
  * Which of several metals falls first as a precipitant is added, and how completely it is gone when the next begins.
  *
@@ -90,12 +60,11 @@ export function precipitationOrder(request: PrecipitationOrderRequest): readonly
   needRecord(request, "request");
   needRecords(request.solids, "solids");
   const starts = request.solids.map(({ solid, form, concentration }) => {
-    const product = solubilityProduct(solid, form ?? freshForm(solid)?.form);
+    const whole = solubilityProduct(solid, form ?? freshForm(solid)?.form);
+    const product = whole.ions.length > 2 ? productAtPH(whole, request.pH) : whole;
     const added = product.ions.find(({ formula }) => sameIon(formula, request.precipitant));
-    const others = product.ions.filter((ion) => ion !== added);
-    const hydroxide = others.length === 2 ? others.find(({ formula }) => sameIon(formula, "OH-")) : undefined;
-    const metal = others.find((ion) => ion !== hydroxide);
-    if (added === undefined || metal === undefined || others.length !== (hydroxide === undefined ? 1 : 2)) {
+    const metal = product.ions.find((ion) => ion !== added);
+    if (added === undefined || metal === undefined || product.ions.length !== 2) {
       throw new SolubilityError(
         "solubility.other-solute",
         `${product.solid} is not one metal with ${request.precipitant}`,
@@ -104,10 +73,9 @@ export function precipitationOrder(request: PrecipitationOrderRequest): readonly
         },
       );
     }
-    const value = hydroxide === undefined ? product.value : atPH(product, hydroxide.count, request.pH);
     const c = positive(expectDimension(concentration, "concentration", "concentration"), "concentration").to("mol/L");
     const startsAt = apply(
-      [value, c],
+      [product.value, c],
       {
         name: "(Ksp / c^m)^(1/n)",
         unit: "mol/L",
