@@ -149,7 +149,14 @@ function curveOf(row: SolubilityRow, frame: Frame, offset: number): string[] {
   return lines;
 }
 
-function workingPoints(points: readonly WorkingPoint[], frame: Frame, path: boolean): string[] {
+/** A name made from what is drawn (FNV-1a), so that several pictures may stand in one page. */
+function idOf(content: string): string {
+  let hash = 0x811c9dc5;
+  for (let i = 0; i < content.length; i += 1) hash = Math.imul(hash ^ content.charCodeAt(i), 0x01000193) >>> 0;
+  return `solubility-${hash.toString(36)}`;
+}
+
+function workingPoints(points: readonly WorkingPoint[], frame: Frame, arrow: string | undefined): string[] {
   const lines = points.map(({ celsius, grams, label }) => {
     const [cx, cy] = [frame.x(celsius), frame.y(grams)];
     return (
@@ -157,12 +164,12 @@ function workingPoints(points: readonly WorkingPoint[], frame: Frame, path: bool
       `<text x="${px(cx + 9)}" y="${px(cy + 4)}" ${HALO}>${escaped(label)}</text>`
     );
   });
-  if (!path || points.length < 2) return lines;
+  if (arrow === undefined || points.length < 2) return lines;
   const d = points
     .map(({ celsius, grams }, i) => `${i === 0 ? "M" : "L"}${px(frame.x(celsius))} ${px(frame.y(grams))}`)
     .join("");
   lines.unshift(
-    `<path d="${d}" fill="none" stroke="#555" stroke-width="1.5" stroke-dasharray="4 3" marker-end="url(#arrow)"/>`,
+    `<path d="${d}" fill="none" stroke="#555" stroke-width="1.5" stroke-dasharray="4 3" marker-end="url(#${arrow})"/>`,
   );
   return lines;
 }
@@ -205,11 +212,12 @@ export function drawSolubility(picture: SolubilityPicture): string {
     .map((row) => describe(row))
     .concat(points.map((p) => `${p.label}: ${tick(p.grams)} g at ${tick(p.celsius)} °C.`));
   const { width, height } = frame;
+  const id = idOf(`${width} ${height} ${path} ${told.join(" ")}`);
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${px(width)} ${px(height)}" width="${px(width)}" height="${px(height)}" role="img" aria-labelledby="title desc" font-family="sans-serif" font-size="12">`,
-    `<title id="title">Solubility of ${escaped(names)} in water</title>`,
-    `<desc id="desc">${escaped(told.join(" "))}</desc>`,
-    `<defs><marker id="arrow" viewBox="0 0 8 8" refX="7" refY="4" markerWidth="8" markerHeight="8" orient="auto"><path d="M0 0L8 4L0 8z"/></marker></defs>`,
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${px(width)} ${px(height)}" width="${px(width)}" height="${px(height)}" role="img" aria-labelledby="${id}-title ${id}-desc" font-family="sans-serif" font-size="12">`,
+    `<title id="${id}-title">Solubility of ${escaped(names)} in water</title>`,
+    `<desc id="${id}-desc">${escaped(told.join(" "))}</desc>`,
+    `<defs><marker id="${id}-arrow" viewBox="0 0 8 8" refX="7" refY="4" markerWidth="8" markerHeight="8" orient="auto"><path d="M0 0L8 4L0 8z"/></marker></defs>`,
     `<rect width="100%" height="100%" fill="#fff"/>`,
     ...axes(frame),
     ...rows.flatMap((row, i) =>
@@ -219,7 +227,7 @@ export function drawSolubility(picture: SolubilityPicture): string {
         rows.slice(0, i).reduce((all, r) => all + r.solids.length, 0),
       ),
     ),
-    ...workingPoints(points, frame, path),
+    ...workingPoints(points, frame, path ? `${id}-arrow` : undefined),
     "</svg>",
   ].join("\n");
 }

@@ -20,10 +20,19 @@ describe("a solubility diagram", () => {
 
   it("is one well-formed SVG with a title and a description that tells what it shows", () => {
     expect(isWellFormed(svg)).toBe(true);
-    expect(svg).toContain('<title id="title">Solubility of KNO₃, Na₂SO₄ in water</title>');
+    expect(svg).toMatch(/<title id="[\w-]+">Solubility of KNO₃, Na₂SO₄ in water<\/title>/);
+    const [, labelled] = /aria-labelledby="([^"]+)"/.exec(svg)!;
+    for (const id of labelled!.split(" ")) expect(svg).toContain(`id="${id}"`);
     expect(svg).toContain("the solid changes at 32.38 °C");
     expect(svg).toContain("liquor");
     expect(svg).toContain('role="img"');
+  });
+
+  it("shares no id with another picture in the same page", () => {
+    const ids = (text: string) => [...text.matchAll(/ id="([^"]+)"/g)].map(([, id]) => id);
+    const other = drawSolubility({ formulas: ["KNO3"] });
+    expect(ids(svg).length).toBe(3);
+    expect(ids(other).filter((id) => ids(svg).includes(id))).toEqual([]);
   });
 
   it("carries no script, style, outside reference, or number that is none", () => {
