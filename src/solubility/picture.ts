@@ -212,7 +212,7 @@ export function drawSolubility(picture: SolubilityPicture): string {
     .map((row) => describe(row))
     .concat(points.map((p) => `${p.label}: ${tick(p.grams)} g at ${tick(p.celsius)} °C.`));
   const { width, height } = frame;
-  const id = idOf(`${width} ${height} ${path} ${told.join(" ")}`);
+  const id = idOf(`${width} ${height} ${Boolean(path)} ${told.join(" ")}`);
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${px(width)} ${px(height)}" width="${px(width)}" height="${px(height)}" role="img" aria-labelledby="${id}-title ${id}-desc" font-family="sans-serif" font-size="12">`,
     `<title id="${id}-title">Solubility of ${escaped(names)} in water</title>`,
