@@ -9,9 +9,9 @@ import { needRecord, needTextOption } from "./argument";
 import { SOLUBILITY_PRODUCTS } from "./data/products";
 import { SolubilityError } from "./error";
 import { positive } from "./figure";
-import { type HydroxideComplex, hydroxideComplexes } from "./hydrolysis";
 import { PKW, sameIon } from "./ion-balance";
 import { type SolubilityProduct, solubilityProduct } from "./product";
+import { type Complex, complexesOf } from "./side-reactions";
 
 /** What `hydroxideWindow` needs to know. */
 export interface HydroxideRequest {
@@ -60,7 +60,7 @@ function hydroxidesOf(metal: string) {
 }
 
 /** All dissolved metal over the solid at a pH, as decimal logarithm. */
-function dissolved(pKsp: number, charge: number, species: readonly HydroxideComplex[], pH: number): number {
+function dissolved(pKsp: number, charge: number, species: readonly Complex[], pH: number): number {
   const logOH = pH - PKW;
   const logFree = -pKsp - charge * logOH;
   const total = species.reduce((all, { n, logBeta }) => all + 10 ** (logBeta + n * logOH), 1);
@@ -100,7 +100,7 @@ export function hydroxideWindow(request: HydroxideRequest): HydroxideWindow {
   const product = solubilityProduct(row.solid, row.form);
   const start = logOf(request.concentration, "concentration");
   const gone = logOf(request.residual ?? "1e-5 mol/L", "residual");
-  const species = hydroxideComplexes(request.metal);
+  const species = complexesOf(request.metal, "OH-");
   const pKsp = Number(row.pKsp);
   const at = (pH: number): number => dissolved(pKsp, charge, species, pH);
   const spread = product.pKsp.standardUncertainty!.toNumber() / charge;

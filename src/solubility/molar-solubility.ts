@@ -6,7 +6,6 @@ import { apply, type ConcentrationText, expectDimension, type Quantity, type Qua
 import { needRecord, needRecords } from "./argument";
 import { COMPLEXES } from "./data/complexes";
 import { SolubilityError } from "./error";
-import { hydrolysisWarnings } from "./hydrolysis";
 import {
   activityExponent,
   concentrationAt,
@@ -18,6 +17,7 @@ import {
   solveProduct,
 } from "./ion-balance";
 import { type DissolvedIon, findRow, ionsOf, solubilityProduct } from "./product";
+import { sideReactions } from "./side-reactions";
 import { soluteOf } from "./solute";
 
 /** A ligand free in the solution. */
@@ -178,11 +178,13 @@ export function molarSolubility(request: MolarSolubilityRequest): MolarSolubilit
     },
   );
   const molar = molarMass(soluteOf(request.solid).formula);
-  const settled = (ion: DissolvedIon): boolean =>
-    present[ions.indexOf(ion)] !== undefined ||
-    (request.freeLigands ?? []).some(({ ligand }) => sameIon(ligand, ion.formula)) ||
-    (ion.charge > 0 && complexation > 1);
-  const hydrolysis = hydrolysisWarnings(ions, k.value.toNumber(), concentration.value.toNumber(), settled);
+  const given = (ion: DissolvedIon): number | undefined => {
+    const own = present[ions.indexOf(ion)]?.value.toNumber();
+    return own === undefined ? undefined : own + ion.count * concentration.value.toNumber();
+  };
+  const ideal = { ions, ksp: k.value.toNumber(), dissolved: concentration.value.toNumber(), given };
+  // a caller who names ligands has complexes counted, and settled what the solution is
+  const beside = (request.freeLigands ?? []).length > 0 ? [] : sideReactions(ideal);
   return {
     concentration,
     massConcentration: concentration
@@ -196,7 +198,7 @@ export function molarSolubility(request: MolarSolubilityRequest): MolarSolubilit
     product: k,
     complexation,
     model: ionicStrength === undefined ? "ideal" : "Davies",
-    warnings: [...warnings, ...hydrolysis],
+    warnings: [...warnings, ...beside],
   };
 }
 
