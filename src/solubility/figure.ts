@@ -45,7 +45,7 @@ export function figureAt(
 /** A solubility product answers for this many kelvin around its 25 °C. */
 const PRODUCT_NEAR = 10;
 
-/** As `figureAt`; where no solubility is tabulated, what the solubility product gives ideally near 25 °C. */
+/** As `figureAt`; where no solubility is tabulated, or only a single one too far off, what the solubility product gives ideally near 25 °C. */
 export function figureOrProduct(
   formula: string | Formula,
   temperature: TemperatureLike,
@@ -60,7 +60,8 @@ export function figureOrProduct(
   const celsius = expectDimension(temperature, "temperature", "temperature").in("°C").toNumber();
   const solute = soluteOf(formula);
   const sparing = tryMolarSolubility({ solid: solute.formula });
-  const usable = known.error.code === "solubility.no-data" && Math.abs(celsius - 25) <= PRODUCT_NEAR && sparing.ok;
+  const silent = ["solubility.no-data", "solubility.far-from-single-figure"].includes(known.error.code);
+  const usable = silent && Math.abs(celsius - 25) <= PRODUCT_NEAR && sparing.ok;
   if (!usable || sparing.value.warnings.some((warning) => warning.startsWith("a soluble salt"))) throw known.error;
   const perHundredGramsWater = sparing.value.concentration
     .times(anhydrousMolarMass(solute))

@@ -103,8 +103,20 @@ function assemble(counts: ReadonlyMap<string, number>, chosen: readonly Ion[], a
   };
 }
 
+/** Ions already found, for as long as the formula lives: a plan asks for the same salts again and again. */
+const found = /* @__PURE__ */ new WeakMap<Formula, { readonly ions: SaltIons | undefined }>();
+
 /** The ions of an anhydrous salt with one or two cations; undefined for anything else. */
 export function saltIons(formula: Formula): SaltIons | undefined {
+  let known = found.get(formula);
+  if (known === undefined) {
+    known = { ions: findIons(formula) };
+    found.set(formula, known);
+  }
+  return known.ions;
+}
+
+function findIons(formula: Formula): SaltIons | undefined {
   cations ??= CATIONS.map(readIon);
   anions ??= ANIONS.map(readIon);
   if (formula.charge !== 0) return undefined;

@@ -1,16 +1,19 @@
 // After mixing: does what should stay in the liquor stay dissolved? And what the liquor keeps of what should fall out.
-// Each salt is held against its own solubility in all the water there is; a common ion is allowed for by the ion product.
+// Each salt is held against its own solubility in all the water there is, less what the ions it shares with the other
+// salts push out (ion product in mol per kilogram of water, the activities taken to stay as in its own solution).
 
 import type { AmountLike, MassLike, TemperatureLike } from "../amount";
 import { type Formula, molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
-import { expectDimension, type Quantity, sum } from "../quantity";
+import { expectDimension, type Quantity, quantity, sum } from "../quantity";
 import { needRecord, needRecords } from "./argument";
 import { SolubilityError } from "./error";
 import { hundredGrams, positive, positiveMass, type SolubilityFigure } from "./figure";
+import { solveProduct } from "./ion-balance";
+import { saltIons } from "./ions";
 import { ruleFor, type SolubilityRule } from "./rules";
 import { type Solubility, trySolubilityOf } from "./solubility";
-import { anhydrousMass, soluteOf } from "./solute";
+import { anhydrousMass, type Solute, soluteOf } from "./solute";
 
 /** A substance that should stay dissolved. Give the mass (of the form named) or the amount. */
 export interface DissolvedSubstance {
@@ -28,11 +31,11 @@ export interface DissolvedVerdict {
   readonly anhydrousMass: Quantity<"mass">;
   /** "yes" below `margin` of its capacity, "barely" between there and the capacity, "no" above, "unknown" without data. */
   readonly stays: "yes" | "barely" | "no" | "unknown";
-  /** Anhydrous mass that the water can hold; undefined when unknown. */
+  /** Anhydrous mass that the water can hold beside the other substances; undefined when unknown. */
   readonly capacity: Quantity<"mass"> | undefined;
-  /** Anhydrous mass over capacity. */
+  /** Anhydrous mass over capacity; the same salt named twice counts together. */
   readonly saturation: Quantity | undefined;
-  /** Anhydrous mass that falls out; undefined unless `stays` is "no". */
+  /** Anhydrous mass that falls out if all the others stay; undefined unless `stays` is "no". */
   readonly excess: Quantity<"mass"> | undefined;
   /** Solid that would fall out, where the table says. */
   readonly solidPhase: string | undefined;
@@ -75,9 +78,61 @@ function massOfSubstance(substance: DissolvedSubstance): Quantity {
     });
 }
 
-function judge(substance: DissolvedSubstance, water: Quantity, temperature: TemperatureLike): DissolvedVerdict {
+/** A substance in the liquor as it is judged: its anhydrous mass, and the mol of each of its ions. */
+interface Dissolved {
+  readonly substance: DissolvedSubstance;
+  readonly solute: Solute;
+  readonly dry: Quantity;
+  readonly ions: readonly { readonly formula: string; readonly count: number; readonly moles: number }[];
+}
+
+function dissolved(substance: DissolvedSubstance): Dissolved {
   const solute = soluteOf(substance.formula);
   const dry = anhydrousMass(solute, massOfSubstance(substance));
+  const salt = saltIons(solute.anhydrous);
+  const moles = dry.in("g").toNumber() / molarMass(solute.anhydrous).value.toNumber();
+  const ions = salt === undefined ? [] : [...salt.cations, salt.anion];
+  return { substance, solute, dry, ions: ions.map(({ formula, count }) => ({ formula, count, moles: moles * count })) };
+}
+
+/** Least share of its own capacity a salt is left beside others: no more is known where they bring all its ions. */
+const LEAST_SHARE = 1e-6;
+
+/** Share of its own capacity (g anhydrous) that a salt keeps beside the ions of the others; 1 when it shares none. */
+function shareBeside(own: Dissolved, others: readonly Dissolved[], capacity: number): number {
+  const saturated = capacity / molarMass(own.solute.anhydrous).value.toNumber();
+  const extra = own.ions.map(({ formula }) =>
+    others
+      .flatMap(({ ions }) => ions.filter((ion) => ion.formula === formula))
+      .reduce((all, ion) => all + ion.moles, 0),
+  );
+  if (extra.every((moles) => moles === 0)) return 1;
+  const released = own.ions.map(({ count }, i) => ({ count, start: extra[i]! / saturated, inWater: false }));
+  const lnK = own.ions.reduce((all, { count }) => all + count * Math.log(count), 0);
+  return Math.max(LEAST_SHARE, solveProduct(released, lnK));
+}
+
+/** What is not known of a share: a third of what the others are reckoned to push out (brines of the handbooks, by test). */
+const UNSURE = 1 / 3;
+
+function shareLeft(share: number): Quantity {
+  return quantity(
+    { value: share.toPrecision(6), unit: "", standardUncertainty: ((1 - share) * UNSURE).toPrecision(3) },
+    {
+      symbol: "φ",
+      label: "share of its own capacity left by the ions it shares",
+      assumption: "the activities are those of its own saturated solution",
+    },
+  );
+}
+
+function judge(
+  own: Dissolved,
+  all: readonly Dissolved[],
+  water: Quantity,
+  temperature: TemperatureLike,
+): DissolvedVerdict {
+  const { substance, solute, dry } = own;
   const formula = solute.formula.toString();
   const known = substance.solubility === undefined ? trySolubilityOf(solute.formula, temperature) : undefined;
   if (known !== undefined && !known.ok) {
@@ -95,19 +150,28 @@ function judge(substance: DissolvedSubstance, water: Quantity, temperature: Temp
   }
   const solubility = known?.value;
   const s = solubility?.perHundredGramsWater ?? expectDimension(substance.solubility!, "mass", "solubility");
-  const capacity = positive(s, "solubility")
-    .times(water)
-    .dividedBy(hundredGrams())
-    .named({
-      symbol: `m(${solute.anhydrous}, max)`,
-      label: `${solute.anhydrous} the water can hold`,
-      rule: "capacity = solubility × water / 100 g",
-    });
-  const saturation = dry.dividedBy(capacity).named({ label: "share of the capacity", rule: "mass / capacity" });
+  const alone = positive(s, "solubility").times(water).dividedBy(hundredGrams());
+  // the same salt from another feed is the same salt; every other one may push it out
+  const same = all.filter((other) => other.solute.key === solute.key);
+  const others = all.filter((other) => other.solute.key !== solute.key);
+  const share = shareBeside(own, others, alone.in("g").toNumber());
+  const capacity = (share === 1 ? alone : alone.times(shareLeft(share))).named({
+    symbol: `m(${solute.anhydrous}, max)`,
+    label: `${solute.anhydrous} the water can hold`,
+    rule:
+      share === 1
+        ? "capacity = solubility × water / 100 g"
+        : "capacity = solubility × water / 100 g × share left by the ions it shares with the others",
+  });
+  const whole = same.length === 1 ? dry : sum(same.map((other) => other.dry));
+  const saturation = whole.dividedBy(capacity).named({ label: "share of the capacity", rule: "mass / capacity" });
   const stays = saturation.compare("1") > 0 ? "no" : saturation.compare(MARGIN) > 0 ? "barely" : "yes";
   const excess =
     stays === "no"
-      ? dry.minus(capacity).named({ label: `anhydrous ${solute.anhydrous} that falls out`, rule: "mass − capacity" })
+      ? (same.length === 1 ? dry.minus(capacity) : whole.minus(capacity).times(dry.dividedBy(whole))).named({
+          label: `anhydrous ${solute.anhydrous} that falls out`,
+          rule: "mass − capacity",
+        })
       : undefined;
   const solidPhase = solubility?.solidPhase;
   return {
@@ -125,14 +189,15 @@ function judge(substance: DissolvedSubstance, water: Quantity, temperature: Temp
 }
 
 /**
- * Does everything stay dissolved after mixing? Each salt is held against its own solubility in all the water.
+ * Does everything stay dissolved after mixing? Each salt is held against its own solubility in all the water, less what
+ * the ions it shares with the other salts push out.
  *
  * @param request - substances by mass or amount; `water`, all the water of the liquor except the crystal water of the
  *   hydrates named, which is added; and the temperature
  * @returns a verdict for each and for all; "barely" from 90 % of the capacity, because other salts shift it
  * @throws {SolubilityError} `solubility.bad-option`, `solubility.not-positive`, `solubility.missing-option`,
  *   `solubility.conflicting-options`
- * @source water balance; each solubility names its own source; the 90 % margin is common practice, no source
+ * @source water balance and ion product, activities as in the salt's own saturated solution; each solubility names its own source; the 90 % margin is common practice, no source
  * @category Dissolving
  * @example
  * staysDissolved({ substances: [{ formula: "Na2SO4", mass: "10 g" }], water: "100 g", temperature: "20 °C" }).staysDissolved // => "yes"
@@ -145,12 +210,10 @@ export function staysDissolved(request: {
   needRecord(request, "request");
   needRecords(request.substances, "substances");
   const added = positiveMass(request.water, "water", "m(H2O)", "water in the liquor");
-  const crystal = request.substances.flatMap((substance) => {
-    const solute = soluteOf(substance.formula);
-    if (!solute.isHydrate) return [];
-    const mass = massOfSubstance(substance);
-    return [mass.minus(anhydrousMass(solute, mass))];
-  });
+  const all = request.substances.map(dissolved);
+  const crystal = all
+    .filter(({ solute }) => solute.isHydrate)
+    .map(({ substance, dry }) => massOfSubstance(substance).minus(dry));
   const water =
     crystal.length === 0
       ? added
@@ -159,7 +222,7 @@ export function staysDissolved(request: {
           label: "all water, crystal water included",
           rule: "water + crystal water of the hydrates",
         });
-  const substances = request.substances.map((substance) => judge(substance, water, request.temperature));
+  const substances = all.map((own) => judge(own, all, water, request.temperature));
   const worst = (["no", "unknown", "barely", "yes"] as const).find((s) => substances.some(({ stays }) => stays === s));
   const warnings = substances.flatMap(({ formula, solubility }) =>
     (solubility?.warnings ?? []).map((warning) => `${formula}: ${warning}`),

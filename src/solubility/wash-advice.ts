@@ -46,6 +46,10 @@ const OWN_WASH: Readonly<Record<string, readonly [liquid: string, because: strin
   "Fe+2 C2O4-2": ["hot water", "iron(II) oxalate hardly dissolves even hot, and hot water takes the salts out"],
 };
 
+/** Product in 100 g of water below which its own ions do not show. */
+const SILENT = "0.001 g";
+const OWN_ION = "the product gives this ion too: conductivity as that of its own saturated solution";
+
 function endTestFor(ion: string): string {
   return (
     TESTS.find(({ ions }) => ions.includes(ion))?.test ??
@@ -65,7 +69,8 @@ function liquidBy(grams: number): readonly [liquid: string, because: string] {
  * What to wash a product with, and the end test for what is washed out.
  *
  * @param request - the product, the salts to be washed out, and the temperature of the wash (default 20 °C)
- * @returns liquid and reason, and a test for each ion that the wash takes away (those of the product itself left out)
+ * @returns liquid and reason, and a test for each ion that the wash takes away; one that the product gives off as well is told by
+ *   conductivity
  * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.not-a-salt` when the
  *   product is an ion or water
  * @source common practice, no source
@@ -91,11 +96,16 @@ export function washAdvice(request: {
     const found = saltIons(soluteOf(salt).anhydrous);
     return found === undefined ? [] : [found.anion.formula, ...found.cations.map(({ formula }) => formula)];
   });
-  const tested = [...new Set(gone)].filter((ion) => !kept.has(ion) && !ALKALI.includes(ion));
+  // A product this sparing gives no cloud of its own, so that the test for an ion it shares still tells the salt.
+  const silent = figure !== undefined && figure.perHundredGramsWater.compare(SILENT) < 0;
+  const tested = [...new Set(gone)].filter((ion) => !ALKALI.includes(ion));
   return {
     liquid,
     because,
-    endTests: tested.map((ion) => ({ ion: parseFormula(ion).toString(), test: endTestFor(ion) })),
+    endTests: tested.map((ion) => ({
+      ion: parseFormula(ion).toString(),
+      test: kept.has(ion) && !silent ? OWN_ION : endTestFor(ion),
+    })),
     solubility: figure?.solubility,
     source: "commonPractice",
   };

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { quantity } from "../../src/quantity";
+import { type Quantity, quantity } from "../../src/quantity";
 import { tryWaterToDissolve, waterForLiquor, waterToDissolve } from "../../src/solubility/dissolve";
 import { staysDissolved } from "../../src/solubility/liquor";
 import { residual, tryResidual } from "../../src/solubility/residual";
@@ -119,7 +119,7 @@ describe("after mixing", () => {
     const check = staysDissolved({
       substances: [
         { formula: "Na2SO4", mass: "30 g" },
-        { formula: "NaCl", amount: "0.1 mol" },
+        { formula: "KCl", amount: "0.1 mol" },
         { formula: "Fe(CH3COO)2", mass: "1 g" },
       ],
       water: "100 g",
@@ -131,6 +131,43 @@ describe("after mixing", () => {
     expect(check.substances[0]!.solidPhase).toBe("Na2SO4·10H2O");
     expect(check.substances[2]!.rule?.class).toBe("soluble");
     expect(check.substances[2]!.missing).toContain("no solubility");
+  });
+
+  it("lets salts that share an ion push each other out, as the brines of the handbooks show", () => {
+    // Seidell, Solubilities (memory), g per 100 g water: over both solids at 25 °C 29.9 NaCl with 16.3 KCl; potassium sulfate 5.3
+    // beside 10.1 KCl at 25 °C; sodium sulfate 15.5 beside 9.05 NaCl where water alone holds 21.3 (21.5 °C)
+    const beside = (formula: string, other: string, mass: `${number} g`) =>
+      staysDissolved({
+        substances: [
+          { formula, mass: "1 g" },
+          { formula: other, mass },
+        ],
+        water: "100 g",
+        temperature: "25 °C",
+      }).substances[0]!.capacity!;
+    const within = (q: Quantity, printed: number) =>
+      expect(Math.abs(q.in("g").toNumber() - printed), `${q}, printed ${printed}`).toBeLessThan(
+        2 * q.to("g").standardUncertainty!.toNumber(),
+      );
+    within(beside("NaCl", "KCl", "16.3 g"), 29.9);
+    within(beside("KCl", "NaCl", "29.9 g"), 16.3);
+    within(beside("K2SO4", "KCl", "10.1 g"), 5.3);
+    within(beside("Na2SO4", "NaCl", "9.05 g"), (28.11 * 15.5) / 21.3);
+    expect(beside("KNO3", "NaCl", "20 g").equals(beside("KNO3", "NaCl", "1 g"))).toBe(true);
+  });
+
+  it("counts one salt from two feeds together", () => {
+    const twice = staysDissolved({
+      substances: [
+        { formula: "KCl", mass: "20 g" },
+        { formula: "KCl", mass: "20 g" },
+      ],
+      water: "100 g",
+      temperature: "20 °C",
+    });
+    expect(twice.staysDissolved).toBe("no");
+    const out = twice.substances.map(({ excess }) => excess!.in("g").toNumber());
+    expect(out[0]! + out[1]!).toBeCloseTo(40 - 34.03, 6);
   });
 
   it("calls the last tenth of the capacity a bare margin", () => {

