@@ -40,12 +40,12 @@ export type { PutIn, SaltPairPlan, SaltPairRequest } from "./salt-pair";
 export { separateSaltPair, trySeparateSaltPair } from "./salt-pair";
 export type { SaturatedSolution } from "./saturated";
 export { saturatedSolution, trySaturatedSolution } from "./saturated";
-export type { SolidChange, Solubility, SolubilityRecord } from "./solubility";
+export type { SolidChange } from "./solid-changes";
+export { solidChanges, trySolidChanges } from "./solid-changes";
+export type { Solubility, SolubilityRecord } from "./solubility";
 export {
-  solidChanges,
   solubilityFromJSON,
   solubilityOf,
-  trySolidChanges,
   trySolubilityFromJSON,
   trySolubilityOf,
 } from "./solubility";

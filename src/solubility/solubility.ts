@@ -202,7 +202,8 @@ class Answer implements Solubility {
 
 const isGas = (solute: Solute): boolean => GASES.some(({ gas }) => soluteOf(gas).key === solute.key);
 
-function noData(solute: Solute): SolubilityError {
+/** @internal */
+export function noData(solute: Solute): SolubilityError {
   const text = solute.formula.toString();
   const rule = ruleFor(solute);
   return new SolubilityError("solubility.no-data", `no solubility of ${solute.anhydrous} in the table`, {
@@ -277,42 +278,6 @@ export function solubilityFromJSON(record: SolubilityRecord): Solubility {
     solidPhase: record.solidPhase,
     perHundredGramsWater: quantityFromJSON(record.perHundredGramsWater),
   };
-}
-
-/** A change of the solid in contact with a saturated solution. */
-export interface SolidChange {
-  readonly celsius: number;
-  readonly below: string | undefined;
-  readonly above: string | undefined;
-}
-
-/**
- * Temperatures at which the solid in contact with the solution changes, coldest first.
- *
- * @throws {SolubilityError} `solubility.no-data`
- * @category Solubility
- * @example
- * solidChanges("Na2SO4").map((change) => change.celsius) // => [32.38]
- */
-export function solidChanges(formula: string | Formula): readonly SolidChange[] {
-  const solute = soluteOf(formula);
-  const row = rowOf(solute);
-  if (row === undefined) throw noData(solute);
-  return row.solids.slice(1).map(({ solid }, i) => {
-    const { solid: below, upTo } = row.solids[i]!;
-    return { celsius: Number(upTo), below, above: solid };
-  });
-}
-
-/**
- * As `solidChanges`, but gives the refusal back as data.
- *
- * @category Solubility
- * @example
- * trySolidChanges("NaCl").ok // => true
- */
-export function trySolidChanges(formula: string | Formula): Result<readonly SolidChange[]> {
-  return attempt(() => solidChanges(formula));
 }
 
 /**

@@ -5,7 +5,8 @@ import { branchesOf } from "../../src/solubility/branch";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
 import { cubicAt } from "../../src/solubility/monotone";
 import { solubilityRule } from "../../src/solubility/rules";
-import { solidChanges, solubilityFromJSON, solubilityOf, trySolubilityOf } from "../../src/solubility/solubility";
+import { solidChanges } from "../../src/solubility/solid-changes";
+import { solubilityFromJSON, solubilityOf, trySolubilityOf } from "../../src/solubility/solubility";
 import { rowOf, soluteOf } from "../../src/solubility/solute";
 
 const grams = (formula: string, temperature: string) =>
