@@ -10,6 +10,7 @@ import { waterToDissolve } from "./dissolve";
 import { SolubilityError } from "./error";
 import { figureAt, hundredGrams, positiveMass, type SolubilityFigure } from "./figure";
 import type { WorkingPoint } from "./picture";
+import { trySolidChanges } from "./solid-changes";
 import { anhydrousMolarMass, rowOf, type Solute, soluteOf } from "./solute";
 
 /** What `crystallise` needs to know. */
@@ -124,16 +125,14 @@ function cropFrom(dry: Quantity, water: Quantity, s: Quantity, solid: Solute, wo
 }
 
 function changesBetween(solute: Solute, cold: number, hot: number): string[] {
-  const row = rowOf(solute);
-  if (row === undefined) return [];
-  return row.solids.slice(0, -1).flatMap(({ solid, upTo }, i) => {
-    const at = Number(upTo);
-    if (at < cold || at > hot) return [];
-    const above = row.solids[i + 1]?.solid ?? "another solid";
-    return [
-      `the solid changes at ${at} °C: ${above} above, ${solid ?? "another solid"} below; cool past it before filtering`,
-    ];
-  });
+  const known = trySolidChanges(solute.formula);
+  if (!known.ok) return [];
+  return known.value
+    .filter(({ celsius }) => celsius >= cold && celsius <= hot)
+    .map(
+      ({ celsius, below = "another solid", above = "another solid" }) =>
+        `the solid changes at ${celsius} °C: ${above} above, ${below} below; cool past it before filtering`,
+    );
 }
 
 /**
@@ -172,7 +171,8 @@ export function crystallise(request: CrystallisingRequest): Crystallisation {
     warnings.push(`the crop is counted as ${solute.formula} because the table does not name the solid`);
   }
   const row = rowOf(solute);
-  if (row !== undefined && SUPERSATURATES.includes(row.formula)) warnings.push("stays supersaturated easily: seed it");
+  if (row !== undefined && SUPERSATURATES.includes(row.formula))
+    warnings.push("stays supersaturated easily: seed it (common practice)");
   const first = cropFrom(
     dissolved.dry,
     dissolved.water,
