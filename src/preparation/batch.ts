@@ -55,26 +55,6 @@ export interface Batch {
   readonly unknown: readonly string[];
 }
 
-/** Everything a batch holds, for plans and runs to pass on. */
-export const BATCH_KEYS = [
-  "account",
-  "product",
-  "feeds",
-  "isolation",
-  "liquor",
-  "gas",
-  "vessel",
-  "pace",
-  "heat",
-  "completeness",
-  "washing",
-  "candidates",
-  "byProducts",
-  "waste",
-  "cost",
-  "unknown",
-] as const satisfies readonly (keyof Batch)[];
-
 const DEFAULT_HEADROOM = 3;
 
 /** Species that stay in the liquor: by-products that are neither gas nor water nor the product, and soluble excess. */

@@ -4,26 +4,46 @@
 /** One function for each property. */
 export type Parts<T extends object> = { readonly [K in keyof T]-?: () => T[K] };
 
-/** An object whose properties are computed on first use. */
-export function lazily<T extends object>(parts: Parts<T>): T {
-  const target = {} as T;
-  for (const key of Object.keys(parts) as (keyof T)[]) {
-    Object.defineProperty(target, key, {
-      enumerable: true,
-      configurable: true,
-      get() {
-        const value = parts[key]();
-        Object.defineProperty(target, key, { enumerable: true, value });
-        return value;
-      },
-    });
-  }
-  return target;
+/** What stands behind a lazy object: how each property is worked out, and what already was. */
+interface Behind {
+  readonly parts: Readonly<Record<string, (() => unknown) | undefined>>;
+  /** Another object that has the properties no part is given for. */
+  readonly base: Readonly<Record<string, unknown>> | undefined;
+  readonly made: Record<string, unknown>;
 }
 
-/** Some properties of an object that is itself lazy, as parts of another. */
-export function partsOf<T extends object>(source: T, keys: readonly (keyof T)[]): Parts<T> {
-  return Object.fromEntries(keys.map((key) => [key, () => source[key]])) as unknown as Parts<T>;
+const BEHIND: unique symbol = /* @__PURE__ */ Symbol("behind");
+
+/** One getter for each name of a property, shared by all objects: thousands of objects then have one shape. */
+const accessors = /* @__PURE__ */ new Map<string, PropertyDescriptor>();
+
+function accessor(key: string): PropertyDescriptor {
+  let found = accessors.get(key);
+  if (found === undefined) {
+    found = {
+      enumerable: true,
+      get(this: { readonly [BEHIND]: Behind }) {
+        const { parts, base, made } = this[BEHIND];
+        if (key in made) return made[key];
+        const part = parts[key];
+        const value = part === undefined ? base?.[key] : part();
+        made[key] = value;
+        return value;
+      },
+    };
+    accessors.set(key, found);
+  }
+  return found;
+}
+
+/** An object whose properties are computed on first use; properties of `base`, itself lazy, are handed through. */
+export function lazily<T extends object>(parts: Parts<T>): T;
+export function lazily<T extends B, B extends object>(parts: Parts<Omit<T, keyof B>>, base: B): T;
+export function lazily(parts: Behind["parts"], base?: object): object {
+  const target = Object.defineProperty({}, BEHIND, { value: { parts, base, made: {} } });
+  if (base !== undefined) for (const key of Object.keys(base)) Object.defineProperty(target, key, accessor(key));
+  for (const key of Object.keys(parts)) Object.defineProperty(target, key, accessor(key));
+  return target;
 }
 
 /** Answers of a pure function by its key, the oldest forgotten: tables do not change, and plans are made again and again. */

@@ -4,11 +4,11 @@ import type { BalancedEquation } from "../equation";
 import { attempt, type Result } from "../foundation/error";
 import type { Quantity } from "../quantity";
 import type { Cautions } from "../substance";
-import { BATCH_KEYS, type Batch, batchOf } from "./batch";
+import { type Batch, batchOf } from "./batch";
 import { cautionsFor } from "./combinations";
 import { type Drying, dryingOf } from "./drying";
 import { PlanError } from "./error";
-import { lazily, partsOf } from "./lazy";
+import { lazily, type Parts } from "./lazy";
 import { shareOf } from "./material";
 import { type Procedure, procedureOf } from "./procedure";
 import type { PlanRequest } from "./request";
@@ -52,7 +52,13 @@ export interface PlanRecord {
   readonly request: PlanRequest;
 }
 
-function make(request: PlanRequest): { plan: Plan; setting: Setting } {
+/** What a plan was computed from. */
+interface Behind {
+  readonly setting: Setting;
+  readonly batch: Batch;
+}
+
+function make(request: PlanRequest): Behind & { readonly plan: Plan } {
   const setting = settingOf(request);
   // Whatever the request can be refused for is refused here; what can only be unknown is worked out when asked for.
   const found = cautionsFor(setting);
@@ -66,8 +72,7 @@ function make(request: PlanRequest): { plan: Plan; setting: Setting } {
   if (request.alternatives !== undefined) void batch.candidates;
   if (request.washing !== undefined) void batch.washing;
   const { account } = batch;
-  const plan = lazily<Plan>({
-    ...partsOf<Batch>(batch, BATCH_KEYS),
+  const own: Parts<Omit<Plan, keyof Batch>> = {
     kind: () => "plan" as const,
     title: () =>
       request.title ?? `${batch.product.name} from ${setting.materials.map((m) => m.shelf.name).join(" and ")}`,
@@ -90,15 +95,19 @@ function make(request: PlanRequest): { plan: Plan; setting: Setting } {
     handlingLoss: () => handlingLoss,
     cautions: () => found,
     toJSON: () => () => ({ type: "plan", schema: 1, request }),
-  });
-  return { plan, setting };
+  };
+  return { plan: lazily<Plan, Batch>(own, batch), setting, batch };
 }
 
-const settings = /* @__PURE__ */ new WeakMap<Plan, Setting>();
+const behind = /* @__PURE__ */ new WeakMap<Plan, Behind>();
 
-/** The frame a plan was computed in; a plan of another copy is made again from its request. */
-export function settingBehind(plan: Plan): Setting {
-  return settings.get(plan) ?? settingOf(plan.request);
+/** The frame a plan was computed in, and its sums; a plan of another copy is made again from its request, once. */
+export function behindPlan(plan: Plan): Behind {
+  const known = behind.get(plan);
+  if (known !== undefined) return known;
+  const made = make(plan.request);
+  behind.set(plan, made);
+  return made;
 }
 
 /**
@@ -123,9 +132,9 @@ export function settingBehind(plan: Plan): Setting {
  * plan.product.theoreticalYield.format({ decimals: 1 }) // => "93.5 g"
  */
 export function planPreparation(request: PlanRequest): Plan {
-  const { plan, setting } = make(request);
-  settings.set(plan, setting);
-  return plan;
+  const made = make(request);
+  behind.set(made.plan, made);
+  return made.plan;
 }
 
 /**

@@ -2,13 +2,13 @@
 // looked at is worked out; a batch that went as planned is the plan's own.
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, quantity } from "../quantity";
-import { BATCH_KEYS, type Batch, batchOf } from "./batch";
+import { type Batch, batchOf } from "./batch";
 import { type Dryness, drynessOf } from "./dryness";
 import { PlanError } from "./error";
 import { type Identity, identifyByMassLoss } from "./identity";
-import { lazily, partsOf } from "./lazy";
+import { lazily, type Parts } from "./lazy";
 import { type Observations, type Observed, readObservations } from "./observations";
-import { type Plan, type PlanRecord, planFromJSON, settingBehind } from "./plan";
+import { behindPlan, type Plan, type PlanRecord, planFromJSON } from "./plan";
 import type { ShelfMaterial } from "./request";
 import { type Finding, findingsFor, type Yield, yieldsOf } from "./verdict";
 
@@ -53,7 +53,6 @@ function changesBetween(plan: Plan, batch: Batch): Change[] {
     if (planned.portion.compare(now.portion) !== 0)
       changes.push({ what: `${now.material} taken`, planned: planned.portion, now: now.portion });
   });
-  if (changes.length === 0 && batch === plan) return [];
   const figures = (what: string, planned: Quantity, now: Quantity): void => {
     if (planned.compare(now) !== 0) changes.push({ what, planned, now });
   };
@@ -129,18 +128,17 @@ function assayEstimate(batch: Batch, dry: Quantity, washes: number | undefined):
 export function recordRun(plan: Plan, observations: Observations): Run {
   if (typeof observations !== "object" || observations === null)
     throw new PlanError("plan.observation", 'observations are an object, such as { dried: "90.0 g" }');
-  const planned = settingBehind(plan);
-  const observed = readObservations(plan, planned, observations);
-  const batch: Batch = observed.asPlanned ? plan : batchOf(observed.setting, observed.portions);
+  const planned = behindPlan(plan);
+  const observed = readObservations(plan, planned.setting, observations);
+  const batch = observed.asPlanned ? planned.batch : batchOf(observed.setting, observed.portions);
   const dryMass = observed.dried.at(-1);
   const dryness = drynessOf(observed.dried, observed.wetCake, observed.setting.steps.mass);
   const identity = identityOf(observed, observations, dryness.constant === true);
-  const run: Run = lazily<Run>({
-    ...partsOf<Batch>(batch, BATCH_KEYS),
+  const own: Parts<Omit<Run, keyof Batch>> = {
     kind: () => "run" as const,
     plan: () => plan,
     observations: () => observations,
-    changes: () => changesBetween(plan, batch),
+    changes: () => (observed.asPlanned ? [] : changesBetween(plan, batch)),
     dryMass: () => dryMass,
     dryness: () => dryness,
     identity: () => identity,
@@ -174,7 +172,8 @@ export function recordRun(plan: Plan, observations: Observations): Run {
         };
       },
     toJSON: () => () => ({ type: "run", schema: 1, plan: plan.toJSON(), observations }),
-  });
+  };
+  const run = lazily<Run, Batch>(own, batch);
   return run;
 }
 
