@@ -3,6 +3,7 @@
 import { type Formula, molarMass } from "../formula";
 import { type Quantity, quantity, smallest } from "../quantity";
 import { PlanError } from "./error";
+import { exact } from "./exact";
 import { type Material, nameOfFormula, type Species } from "./material";
 
 /** What one material contributes. */
@@ -88,14 +89,7 @@ export function accountOfAmounts(
   reactants: readonly Species[],
   products: readonly Species[],
 ): Account {
-  const totals = new Map<Species, Quantity>();
-  materials.forEach(({ species }, i) => {
-    const before = totals.get(species);
-    totals.set(species, before === undefined ? amounts[i]! : before.plus(amounts[i]!));
-  });
-  // A species of which any material is meant to be in excess cannot be what the batch is planned to run out of.
-  const inExcess = new Set(materials.filter((m) => m.shelf.inExcess === true).map((m) => m.species));
-  const { extent, limiting } = extentOf(new Map([...totals].filter(([species]) => !inExcess.has(species))));
+  const { totals, extent, limiting } = extentOf(materials, amounts);
   const supplied = materials.map((material, i) => {
     const { species } = material;
     const used = extent.times(species.coefficient);
@@ -129,9 +123,20 @@ export function accountOfAmounts(
   };
 }
 
-/** How far the reaction can go, and the species that stops it. */
-function extentOf(totals: ReadonlyMap<Species, Quantity>): { extent: Quantity; limiting: Species } {
-  const candidates = [...totals].map(([species, amount]) => ({
+/** How far the reaction can go, the species that stops it, and what there is of each. */
+export function extentOf(
+  materials: readonly Material[],
+  amounts: readonly Quantity[],
+): { readonly totals: ReadonlyMap<Species, Quantity>; readonly extent: Quantity; readonly limiting: Species } {
+  const totals = new Map<Species, Quantity>();
+  materials.forEach(({ species }, i) => {
+    const before = totals.get(species);
+    totals.set(species, before === undefined ? amounts[i]! : before.plus(amounts[i]!));
+  });
+  // A species of which any material is meant to be in excess cannot be what the batch is planned to run out of.
+  const inExcess = new Set(materials.filter((m) => m.shelf.inExcess === true).map((m) => m.species));
+  const counted = [...totals].filter(([species]) => !inExcess.has(species));
+  const candidates = counted.map(([species, amount]) => ({
     species,
     extent: amount.dividedBy(species.coefficient).named({
       symbol: `ξ(${species.name})`,
@@ -144,7 +149,7 @@ function extentOf(totals: ReadonlyMap<Species, Quantity>): { extent: Quantity; l
     throw new PlanError("plan.missing-material", "no material supplies a reactant that could run out", {
       hint: "give the amount of at least one material that is not there in excess",
     });
-  if (candidates.length === 1) return { extent: first.extent, limiting: first.species };
+  if (candidates.length === 1) return { totals, extent: first.extent, limiting: first.species };
   const extent = smallest(
     candidates.map((c) => c.extent),
     {
@@ -153,7 +158,7 @@ function extentOf(totals: ReadonlyMap<Species, Quantity>): { extent: Quantity; l
       rule: "the reaction stops when the first material is used up",
     },
   );
-  return { extent, limiting: candidates.find((c) => c.extent.compare(extent) === 0)!.species };
+  return { totals, extent, limiting: candidates.find((c) => c.extent.compare(extent) === 0)!.species };
 }
 
 /** Smallest step of an instrument, as the reading's uncertainty: value and tare are two readings of half a step. */
@@ -169,7 +174,8 @@ const MOST_STEPS = "1000000000000";
 
 /** A portion rounded to what the instrument can show; refuses one that rounds to nothing. */
 export function roundedTo(step: Quantity, portion: Quantity, name: string): Quantity {
-  if (portion.dividedBy(step).compare(MOST_STEPS) > 0) {
+  const inSteps = portion.dividedBy(step);
+  if (inSteps.compare(exact(MOST_STEPS)) > 0) {
     throw new PlanError(
       "plan.scale",
       `${name}: ${portion.format({ significant: 3 })} is more than any instrument shows in steps of ${String(step)}`,
@@ -178,7 +184,7 @@ export function roundedTo(step: Quantity, portion: Quantity, name: string): Quan
       },
     );
   }
-  const steps = portion.dividedBy(step).format({ decimals: 0 });
+  const steps = inSteps.format({ decimals: 0 });
   if (Number(steps) <= 0) {
     throw new PlanError(
       "plan.too-small",

@@ -1,9 +1,11 @@
 // Everything about a batch that follows from what is put into it. Plan and run are the same sums; a run puts in what was
 // really weighed, and only what is looked at is worked out again.
-import { type Quantity, quantity } from "../quantity";
+import type { Quantity } from "../quantity";
 import { type Account, accountFor } from "./account";
 import { type Candidate, candidatesFor } from "./candidates";
 import { type Cost, costOf } from "./cost";
+import { PLANNING } from "./data/planning";
+import { exact } from "./exact";
 import { keptByWater } from "./fate";
 import { type Feed, feedOf, type Liquor, liquorOf } from "./feed";
 import { type Heat, heatOf } from "./heat";
@@ -55,8 +57,6 @@ export interface Batch {
   readonly unknown: readonly string[];
 }
 
-const DEFAULT_HEADROOM = 3;
-
 /** Species that stay in the liquor: by-products that are neither gas nor water nor the product, and soluble excess. */
 function dissolvedIn(setting: Setting, account: Account, feeds: readonly Feed[]): Dissolved[] {
   const { products, product, materials } = setting;
@@ -99,12 +99,12 @@ function completenessOf(setting: Setting, batch: Batch): Completeness | undefine
     water?.isPositive() === true ? keptByWater(product.formula, water, T) : undefined;
   // Solubility products are tabulated at 25 °C: near enough for what a precipitate leaves behind, and said.
   const here = keptAt(temperature);
-  const kept = here ?? keptAt(quantity("25 °C"));
+  const kept = here ?? keptAt(exact("25 °C"));
   if (kept === undefined) return { missing: `what the liquor keeps of ${product.name}`, test };
   const theory = batch.product.theoreticalYield;
   return {
     dissolved: kept,
-    at: kept === here ? temperature : quantity("25 °C"),
+    at: kept === here ? temperature : exact("25 °C"),
     fallsOut: theory
       .minus(kept)
       .dividedBy(theory)
@@ -124,7 +124,7 @@ export function batchOf(setting: Setting, portions: readonly Quantity[]): Batch 
     label: `theoretical yield of ${product.name}`,
     rule: "theoretical yield = amount of product × molar mass",
   });
-  const { headroom = DEFAULT_HEADROOM } = request;
+  const headroom = request.headroom ?? Number(PLANNING.headroom.value);
   const inner = lazily({
     pot: () => pot(setting, portions, batch.feeds),
     dissolved: () => dissolvedIn(setting, account, batch.feeds),

@@ -5,6 +5,7 @@ import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type Quantity, type QuantityLike, quantity, sum } from "../quantity";
 import { type CostLine, lacksPrice } from "./cost";
 import { PlanError } from "./error";
+import { exact } from "./exact";
 import { shareOf } from "./material";
 import { type Plan, planPreparation } from "./plan";
 import type { PlanRequest, Scale } from "./request";
@@ -57,7 +58,7 @@ const MOST_STEPS = 20;
 const madeName = (step: ChainStep): string => step.productName ?? step.product;
 
 function yieldOf(step: ChainStep, i: number): Quantity {
-  const share = shareOf(step.expectedYield ?? "100 %", `expectedYield of step ${i + 1}`, "1", {
+  const share = shareOf(step.expectedYield ?? exact("100 %"), `expectedYield of step ${i + 1}`, "1", {
     symbol: `yield(${i + 1})`,
     label: `yield reckoned with in step ${i + 1}`,
   });

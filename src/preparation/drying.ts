@@ -4,6 +4,7 @@ import { cite } from "../foundation";
 import { type Quantity, quantity } from "../quantity";
 import { trySubstance } from "../substance";
 import { DELIQUESCENT, DRYING } from "./data/drying";
+import { exact, planned } from "./exact";
 import { remembering } from "./lazy";
 import { sameCore } from "./material";
 
@@ -28,13 +29,10 @@ let parsed: Rows | undefined;
 function rows(): Rows {
   parsed ??= {
     limits: DRYING.map((row) => ({ formula: parseFormula(row.formula), row })),
-    deliquescent: DELIQUESCENT.map((text) => parseFormula(text)),
+    deliquescent: DELIQUESCENT.map((row) => parseFormula(row.formula)),
   };
   return parsed;
 }
-
-/** Degrees kept below the temperature at which decomposition begins, which moves by tens of degrees. */
-const DISTANCE = "20";
 
 const remembered = /* @__PURE__ */ remembering<Drying>(256);
 
@@ -46,13 +44,13 @@ function lookedUp(product: Formula): Drying {
   const own = limits.find(({ formula }) => formula.hasSameComposition(product))?.row;
   const known = trySubstance(product.toString());
   const first = known.ok ? known.value.thermalSteps[0] : undefined;
-  const begins = first?.from.in("°C").minus(DISTANCE);
+  const begins = first?.from.in("°C").minus(planned("belowChange").in("Δ°C"));
   const byHeat = begins === undefined ? undefined : quantity({ value: begins.toString(), unit: "°C" });
   const byTable = own === undefined ? undefined : quantity({ value: own.upTo, unit: "°C" });
   const base = { deliquescent: runs, missing: undefined };
   if (byTable !== undefined && (byHeat === undefined || byTable.compare(byHeat) <= 0))
     return { ...base, upTo: byTable, why: own!.why ?? "usual limit of the bench", source: cite(own!.source) };
-  if (byHeat !== undefined && byHeat.compare("20 °C") >= 0) {
+  if (byHeat !== undefined && byHeat.compare(exact("20 °C")) >= 0) {
     const why = `heat takes it apart from ${first!.from.format({ uncertainty: "none" })} on`;
     return { ...base, upTo: byHeat, why, source: cite("memory") };
   }

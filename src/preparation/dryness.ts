@@ -1,5 +1,6 @@
 // Is it dry? Constant mass by the stated criterion; and where it goes to, from how the last weighings fell.
-import { type Quantity, quantity } from "../quantity";
+import type { Quantity } from "../quantity";
+import { exact, lessThanAll, planned } from "./exact";
 
 /** The state of drying. */
 export interface Dryness {
@@ -18,9 +19,6 @@ export interface Dryness {
   readonly moistureOfCake: Quantity<"mass fraction"> | undefined;
 }
 
-/** Smallest relative change that still counts as drying (common practice, no source). */
-const STILL_DRYING = "0.002";
-
 /** Losses that shrink by a constant factor: each is q times the one before, all that follow sum to q / (1 - q). */
 function extrapolated(masses: readonly Quantity[]): { next: Quantity; end: Quantity } | undefined {
   const [a, b, c] = masses.slice(-3);
@@ -28,13 +26,13 @@ function extrapolated(masses: readonly Quantity[]): { next: Quantity; end: Quant
   const [first, second] = [a.minus(b), b.minus(c)];
   if (!first.isPositive() || !second.isPositive()) return undefined;
   const q = second.dividedBy(first);
-  if (q.compare("1") >= 0) return undefined;
+  if (q.compare(exact("1")) >= 0) return undefined;
   const next = c
     .minus(second.times(q))
     .to("g")
     .named({ symbol: "m(next)", label: "mass expected next", rule: "each loss is the same share of the one before" });
   const end = c
-    .minus(second.times(q).dividedBy(quantity("1").minus(q)))
+    .minus(second.times(q).dividedBy(lessThanAll(q)))
     .to("g")
     .named({
       symbol: "m(end)",
@@ -58,11 +56,11 @@ export function drynessOf(masses: readonly Quantity[], wetCake: Quantity | undef
   const nothing = { nextExpected: undefined, endsAt: undefined, waterLeft: undefined, moistureOfCake };
   if (last === undefined || before === undefined)
     return { constant: undefined, state: "not known", lastLoss: undefined, criterion: undefined, ...nothing };
-  const share = last.times(STILL_DRYING);
+  const share = last.times(planned("constantMass"));
   const steps = step.times(2);
   const criterion = (steps.compare(share) > 0 ? steps : share).to("g");
   const lastLoss = before.minus(last).to("g");
-  const size = lastLoss.compare("0 g") < 0 ? lastLoss.negated() : lastLoss;
+  const size = !lastLoss.isPositive() ? lastLoss.negated() : lastLoss;
   if (size.compare(criterion) <= 0) return { constant: true, state: "constant mass", lastLoss, criterion, ...nothing };
   if (!lastLoss.isPositive()) return { constant: false, state: "gaining", lastLoss, criterion, ...nothing };
   const path = extrapolated(masses);

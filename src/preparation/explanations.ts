@@ -1,8 +1,9 @@
 // A hydrate taken for another: the batch reckoned again with each form the jar may have held.
-import { molarMass } from "../formula";
+import { type Formula, molarMass } from "../formula";
 import { knownForms } from "../hydrate";
-import { type Quantity, quantity } from "../quantity";
-import { accountFor } from "./account";
+import type { Quantity } from "../quantity";
+import { extentOf, formedBy } from "./account";
+import { lessThanAll } from "./exact";
 import { nameOfFormula, readMaterial } from "./material";
 import type { Evidence, Finding } from "./verdict";
 
@@ -13,16 +14,12 @@ const COVERS = 1;
 const FAR_OVER = 1.2;
 const FAR_UNDER = 0.8;
 
-/** Theory if one material had been another form; undefined where the sums cannot be made. */
-function theoryWith(
-  evidence: Evidence,
-  index: number,
-  form: ReturnType<typeof knownForms>[number]["formula"],
-): Quantity {
-  const { setting, portions } = evidence.observed;
-  const { reactants, products, product } = setting;
-  const materials = setting.materials.map((m, i) => (i === index ? readMaterial({ ...m.shelf, form }, reactants) : m));
-  return accountFor(materials, portions, reactants, products).formed[products.indexOf(product)]!.mass;
+/** Theory if one material had been another form: its amount is reckoned again, the others' stay. */
+function theoryWith({ batch, observed: { setting, portions } }: Evidence, index: number, form: Formula): Quantity {
+  const { reactants, product, materials } = setting;
+  const amounts = batch.account.supplied.map((s) => s.amount);
+  amounts[index] = readMaterial({ ...materials[index]!.shelf, form }, reactants).amountIn(portions[index]!);
+  return formedBy(extentOf(materials, amounts).extent, product).mass;
 }
 
 /** The same in round figures: how the theory changes if one material holds `factor` times as much. */
@@ -33,11 +30,12 @@ function roughRatio({ batch: { account } }: Evidence, index: number, factor: num
 
 export function explanationsOfMixUp(evidence: Evidence): Finding[] {
   const { dry, handlingLoss, batch, observed } = evidence;
+  const u = dry.standardUncertainty?.toNumber() ?? 0;
+  const found = dry.dividedBy(batch.product.theoreticalYield).in("").toNumber();
+  const loss = handlingLoss.in("").toNumber();
   return observed.setting.materials.flatMap((material, index) => {
     if (material.shelf.strength !== undefined || material.form.compositionText === "H2O") return [];
     const others = knownForms(material.form).filter((f) => f.sold && !f.formula.hasSameComposition(material.form));
-    const found = dry.dividedBy(batch.product.theoreticalYield).in("").toNumber();
-    const loss = handlingLoss.in("").toNumber();
     return others.flatMap(({ formula }): Finding[] => {
       // A form that is far off in round figures is not reckoned exactly.
       const rough = roughRatio(
@@ -48,9 +46,8 @@ export function explanationsOfMixUp(evidence: Evidence): Finding[] {
       if (found > rough * FAR_OVER || found < rough * (1 - loss) * FAR_UNDER) return [];
       const theory = theoryWith(evidence, index, formula);
       // Expected: all of it, down to what handling may take.
-      const middle = theory.times(quantity("1").minus(handlingLoss.dividedBy(2)));
+      const middle = theory.times(lessThanAll(handlingLoss.dividedBy(2)));
       const half = theory.times(handlingLoss).dividedBy(2);
-      const u = dry.standardUncertainty?.toNumber() ?? 0;
       const off = Math.abs(dry.minus(middle).in("g").toNumber()) / (half.in("g").toNumber() + 2 * u);
       if (!(off <= COVERS) || theory.compare(batch.product.theoreticalYield) === 0) return [];
       const factor = theory.dividedBy(batch.product.theoreticalYield).to("%");

@@ -1,9 +1,11 @@
 // Does a substance fall out of water or stay in it? The table speaks first, then the rules; where neither does, nobody knows.
 import type { TemperatureLike } from "../amount";
 import type { Formula } from "../formula";
-import { type Quantity, quantity } from "../quantity";
+import type { Quantity } from "../quantity";
 import { solubilityRule, tryResidual, trySolubilityOf } from "../solubility";
 import { isKnownCarbonate } from "./candidates";
+import { SOLUBLE_CYANIDOFERRATES, SOLUBLE_OXIDES } from "./data/insoluble";
+import { exact, planned } from "./exact";
 import { remembering } from "./lazy";
 import { nameOfFormula } from "./material";
 
@@ -16,40 +18,16 @@ export interface Fate {
   readonly why: string;
 }
 
-/** A product that dissolves to less than this in 100 g of water is filtered off, not crystallised. */
-const FALLS_OUT_BELOW = "1 g";
+const isOfSolubleOxide = (symbol: string): boolean => SOLUBLE_OXIDES.some((row) => row.elements.includes(symbol));
 
-/** Solids that no water dissolves and the salt rules do not speak of: oxides, sulfides, metals (common practice, no source). */
-const SOLUBLE_OXIDES = new Set([
-  "Na",
-  "K",
-  "Li",
-  "Rb",
-  "Cs",
-  "Ba",
-  "Sr",
-  "Ca",
-  "B",
-  "P",
-  "S",
-  "N",
-  "C",
-  "H",
-  "As",
-  "Cl",
-]);
-
-function isOxideOfMetal(formula: Formula): boolean {
-  const { symbols } = formula;
-  return symbols.length === 2 && symbols.includes("O") && symbols.every((s) => s === "O" || !SOLUBLE_OXIDES.has(s));
+function isOxideOfMetal({ symbols }: Formula): boolean {
+  return symbols.length === 2 && symbols.includes("O") && symbols.every((s) => s === "O" || !isOfSolubleOxide(s));
 }
 
-const COMPLEX_PIGMENTS = /\[Fe\(CN\)6\]/;
-
-/** Cyanidoferrates of anything but alkali and alkaline earth metals do not dissolve (common practice, no source). */
+/** Cyanidoferrates of anything but alkali and alkaline earth metals do not dissolve. */
 function isInsolubleCyanidoferrate(formula: Formula): boolean {
-  const rest = formula.toString().replace(/\[Fe\(CN\)6\]/g, "");
-  return COMPLEX_PIGMENTS.test(formula.toString()) && !/Na|K|Ca|Mg|NH4|H/.test(rest);
+  const rest = formula.toString().replaceAll("[Fe(CN)6]", "");
+  return rest !== formula.toString() && !SOLUBLE_CYANIDOFERRATES.some((row) => row.cations.test(rest));
 }
 
 const remembered = /* @__PURE__ */ remembering<Fate>(512);
@@ -68,7 +46,7 @@ function judged(formula: Formula, temperature: TemperatureLike): Fate {
   if (known.ok) {
     const { perHundredGramsWater } = known.value;
     const shown = perHundredGramsWater.format({ significant: 2, uncertainty: "none" });
-    const fallsOut = perHundredGramsWater.compare(quantity(FALLS_OUT_BELOW)) < 0;
+    const fallsOut = perHundredGramsWater.compare(planned("fallsOutBelow")) < 0;
     const why = fallsOut
       ? `100 g of water holds only ${shown} of ${name}`
       : `${name} dissolves well (${shown} anhydrous in 100 g of water)`;
@@ -106,7 +84,7 @@ export function keptByWater(
   });
   return perHundred
     ?.times(water)
-    .dividedBy(quantity(HUNDRED))
+    .dividedBy(exact(HUNDRED))
     .to("g")
     .named({
       symbol: `m(${nameOfFormula(formula)}, kept)`,

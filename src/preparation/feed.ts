@@ -12,6 +12,7 @@ import {
 } from "../solubility";
 import type { Account } from "./account";
 import { isKnownCarbonate } from "./candidates";
+import { planned } from "./exact";
 import type { Material, Species } from "./material";
 
 /** How one material goes into the pot. */
@@ -28,9 +29,6 @@ export interface Liquor {
   readonly check: LiquorCheck | undefined;
   readonly missing: readonly string[];
 }
-
-/** Below this much in 100 g of water a material is stirred in as a solid, not dissolved. */
-const HARDLY_SOLUBLE = "0.1 g";
 
 export function feedOf(
   material: Material,
@@ -53,7 +51,7 @@ export function feedOf(
     headroom,
   });
   if (water.ok) {
-    if (water.value.perHundredGramsWater.compare(HARDLY_SOLUBLE) >= 0) {
+    if (water.value.perHundredGramsWater.compare(planned("hardlySoluble")) >= 0) {
       return { material: name, how: "dissolve", dissolving: water.value };
     }
     return {

@@ -1,9 +1,10 @@
 // How hot mixing gets, where the enthalpies are known: salts dissolved beforehand, solids and gases as they are.
 
 import { anhydrousOf } from "../hydrate";
-import { type Quantity, quantity, sum } from "../quantity";
+import { type Quantity, sum } from "../quantity";
 import { type TemperatureRise, temperatureRise, tryReactionEnthalpy } from "../thermochemistry";
 import type { Account } from "./account";
+import { exact } from "./exact";
 import { fateOf } from "./fate";
 import type { Feed } from "./feed";
 import { remembering } from "./lazy";
@@ -108,5 +109,5 @@ export function heatOf(
 function scaleTo(setting: Setting, term: { readonly stoichiometricNumber: bigint }): Quantity {
   const first = setting.reactants.find((s) => s.formula.compositionText !== "H2O")!;
   const number = term.stoichiometricNumber < 0n ? -term.stoichiometricNumber : term.stoichiometricNumber;
-  return quantity("1").times(first.coefficient).dividedBy(number);
+  return exact("1").times(first.coefficient).dividedBy(number);
 }

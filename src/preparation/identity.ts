@@ -7,6 +7,7 @@ import { expectDimension, type Quantity, type QuantityLike, quantity } from "../
 import { reading } from "./account";
 import { formulasLike } from "./candidates";
 import { PlanError } from "./error";
+import { exact, lessThanAll, planned } from "./exact";
 import { acidPerGramOf, residueOf } from "./ignition";
 import { nameOfFormula } from "./material";
 
@@ -78,10 +79,6 @@ const COVERAGE = 2;
 /** Two candidates are told apart when the better one holds this share. */
 const TOLD = 0.95;
 const MOST_CANDIDATES = 100;
-/** Constant mass means two weighings that differ by less than this share (common practice, no source). */
-const CONSTANT_MASS = "0.002";
-/** Uncertainty of a titration that states none (bench titration, common practice, no source). */
-const TITRATION = "0.01";
 
 interface Test {
   /** Value found. */
@@ -246,7 +243,7 @@ function lossOf(before: Quantity, after: Quantity): Quantity {
   }
   // "Constant" mass is constant to the criterion only: a spread that no balance takes away.
   const constant = quantity(
-    { value: "1", unit: "", halfWidth: CONSTANT_MASS, distribution: "rectangular" },
+    { value: "1", unit: "", halfWidth: planned("constantMass").in("").toString(), distribution: "rectangular" },
     { symbol: "k", label: "constancy of the mass after ignition", assumption: "ignited to constant mass within 0.2 %" },
   );
   return before
@@ -264,7 +261,7 @@ function acidOf({ acidPerGram }: MassLossRequest): Quantity | undefined {
   if (given.standardUncertainty !== undefined) return given.named(naming);
   const value = given.value.toString();
   return quantity(
-    { value, unit: "mmol/g", standardUncertainty: given.value.times(TITRATION).toString() },
+    { value, unit: "mmol/g", standardUncertainty: given.value.times(planned("titration").in("")).toString() },
     { ...naming, assumption: "a titration good to 1 %" },
   );
 }
@@ -274,7 +271,7 @@ function expectedLossOf(formula: Formula, residue: Formula): Quantity {
   const key = residue.symbols.find((s) => !["H", "C", "O", "N"].includes(s) && formula.count(s).n !== 0n);
   if (key === undefined)
     throw new PlanError("plan.no-residue", `${residue} shares no element with ${formula} that stays on ignition`);
-  return quantity("1")
+  return exact("1")
     .minus(molarMass(residue).times(formula.count(key)).dividedBy(residue.count(key)).dividedBy(molarMass(formula)))
     .to("%")
     .named({
@@ -327,7 +324,7 @@ function verdictOf(
 
 /** Would a titration good to 1 % tell the candidates apart, each with the water it is taken to hold? */
 function titrationTells(fitting: readonly IdentityCandidate[]): boolean {
-  const acids = fitting.map((c) => c.acidPerGram?.times(quantity("1").minus(c.water)).in("mmol/g").toNumber());
+  const acids = fitting.map((c) => c.acidPerGram?.times(lessThanAll(c.water)).in("mmol/g").toNumber());
   return acids.some((a, i) =>
     acids.slice(i + 1).some((b) => a === undefined || b === undefined || Math.abs(a / b - 1) > 0.03),
   );
@@ -341,7 +338,7 @@ function neededWater(candidates: readonly IdentityCandidate[], loss: Quantity | 
   if (loss === undefined) return "";
   const wet = candidates.flatMap(({ formula, difference, expectedLoss }) => {
     if (!difference!.isPositive()) return [];
-    const water = difference!.dividedBy(quantity("1").minus(expectedLoss)).to("%");
+    const water = difference!.dividedBy(lessThanAll(expectedLoss)).to("%");
     if (water.compare(MOST_WATER) > 0) return [];
     return [`${formula} if it held ${water.format({ significant: 2, uncertainty: "none" })} of water`];
   });

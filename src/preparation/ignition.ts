@@ -3,9 +3,10 @@ import { oxidationStates } from "../equation";
 import { type Formula, molarMass, parseFormula } from "../formula";
 import { attempt } from "../foundation/error";
 import { anhydrousOf } from "../hydrate";
-import { type Quantity, quantity } from "../quantity";
+import type { Quantity } from "../quantity";
 import { keyElement } from "./candidates";
 import { IGNITION, OXIDES } from "./data/ignition";
+import { exact } from "./exact";
 
 /** What is left, and what is assumed of air and heat. */
 export interface Residue {
@@ -43,7 +44,7 @@ export function acidPerGramOf(formula: Formula): Quantity | undefined {
   if (!states.ok) return undefined;
   const charge = states.value;
   if (charge === undefined) return undefined;
-  return quantity("1")
+  return exact("1")
     .times(formula.count(key))
     .times(charge)
     .dividedBy(molarMass(formula))

@@ -9,6 +9,8 @@ import {
   tryWaterToDissolve,
   type WashPlan,
 } from "../solubility";
+import { PLANNING } from "./data/planning";
+import { asMassOfWater, planned } from "./exact";
 import { fateOf, keptByWater } from "./fate";
 import type { Species } from "./material";
 import type { Setting } from "./setting";
@@ -73,9 +75,9 @@ export function kindOfCake(formula: Formula): KindOfSolid {
   return /SO4|C2O4|PO4/.test(text) ? "dense precipitate" : "fine crystals";
 }
 
-/** Volume of one wash: about five times what the cake holds, in steps a jug shows. */
+/** Volume of one wash: some times what the cake holds, in steps a jug shows. */
 function handyWash(retained: Quantity): Quantity {
-  const millilitres = retained.in("mL").toNumber() * 5;
+  const millilitres = retained.in("mL").toNumber() * Number(PLANNING.washesOf.value);
   const step = millilitres < 500 ? 50 : millilitres < 5000 ? 100 : 500;
   return quantity({ value: Math.max(1, Math.round(millilitres / step)) * step, unit: "mL" });
 }
@@ -87,7 +89,7 @@ export function washingOf(
   theory: Quantity,
 ): WashSchedule | undefined {
   const { product, temperature } = setting;
-  const { retainedLiquorPerGram, washVolume, residue = "0.5 %" } = setting.request.washing ?? {};
+  const { retainedLiquorPerGram, washVolume, residue = planned("residue") } = setting.request.washing ?? {};
   const salts = dissolved.filter(({ amount }) => amount.isPositive());
   if (salts.length === 0) return undefined;
   const saltMass = sum(
@@ -116,11 +118,7 @@ export function washingOf(
     targetResidue: residue,
   });
   if (!outcome.ok) return { missing: outcome.error.message.split("\n")[0]! };
-  const productLost = keptByWater(
-    product.formula,
-    outcome.value.totalWater.times(quantity("1 g/mL")).to("g"),
-    temperature,
-  );
+  const productLost = keptByWater(product.formula, asMassOfWater(outcome.value.totalWater), temperature);
   return {
     plan: { ...outcome.value, productLost },
     salts: salts.map(({ species }) => species.name),

@@ -5,6 +5,7 @@ import { Formula, molarMass, parseFormula } from "../formula";
 import { crystalWater } from "../hydrate";
 import { expectDimension, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { PlanError } from "./error";
+import { exact } from "./exact";
 import { remembering } from "./lazy";
 import type { Portion, ShelfMaterial } from "./request";
 
@@ -74,7 +75,7 @@ function watersOf(formula: Formula): Quantity {
 const rememberedCores = /* @__PURE__ */ remembering<string>(500);
 
 /** Atoms and charge without crystal water. */
-const coreOf = (formula: Formula): string =>
+export const coreOf = (formula: Formula): string =>
   rememberedCores(formula.toString(), () => crystalWater(formula).anhydrous.compositionText);
 
 /** Are the two the same substance, or the same salt with another share of crystal water? */
@@ -105,7 +106,7 @@ export function shareOf(
   naming: { symbol?: string; label: string },
 ): Quantity {
   const q = expectDimension(like, "mass fraction", argument, naming);
-  if (q.compare("0") < 0 || q.compare(most) > 0) {
+  if ((!q.isPositive() && !q.isZero()) || q.compare(exact(most)) > 0) {
     throw new PlanError("plan.request", `${argument} of ${String(q)} is outside 0 to ${Number(most) * 100} %`);
   }
   return q;
@@ -137,10 +138,15 @@ const wrongPortion = (name: string, portion: Quantity, needs: string): PlanError
 function byMassFraction(shelf: ShelfMaterial, M: Quantity, species: string): Strength {
   const { name } = shelf;
   const isSolution = shelf.strength !== undefined;
-  const w = shareOf(shelf.strength ?? shelf.assay ?? "100 %", `${isSolution ? "strength" : "assay"} of ${name}`, "1", {
-    symbol: `w(${name})`,
-    label: isSolution ? `strength of ${name}` : `assay of ${name}`,
-  });
+  const w = shareOf(
+    shelf.strength ?? shelf.assay ?? exact("100 %"),
+    `${isSolution ? "strength" : "assay"} of ${name}`,
+    "1",
+    {
+      symbol: `w(${name})`,
+      label: isSolution ? `strength of ${name}` : `assay of ${name}`,
+    },
+  );
   if (w.isZero())
     throw new PlanError(
       "plan.not-positive",
@@ -228,7 +234,7 @@ export function readMaterial(shelf: ShelfMaterial, reactants: readonly Species[]
     formName: nameOfFormula(form),
     species,
     waters: watersOf(form),
-    excess: shareOf(shelf.excess ?? "0 %", `excess of ${name}`, "100", { label: `excess of ${name}` }),
+    excess: shareOf(shelf.excess ?? exact("0 %"), `excess of ${name}`, "100", { label: `excess of ${name}` }),
     measuredBy: how.measuredBy,
     amountIn: how.amountIn,
     portionFor: how.portionFor,

@@ -1,5 +1,6 @@
 // How fast to add what gives off gas: so that each portion's gas fits the headspace, and the room stays under its limit.
-import { type Quantity, quantity } from "../quantity";
+import type { Quantity } from "../quantity";
+import { PLANNING } from "./data/planning";
 import type { GasEvolved, Vessel } from "./vessel";
 
 /** The room the work is done in. */
@@ -26,13 +27,6 @@ export interface Pace {
   readonly warnings: readonly string[];
 }
 
-/** Share of a room's air that a gas should stay under. Source: memory of national lists (8 h figures), which differ. */
-const LIMITS: Readonly<Record<string, { readonly share: string; readonly what: string }>> = {
-  "CO₂": { share: "0.5 %", what: "8 h limit" },
-  "H₂": { share: "0.4 %", what: "a tenth of the lower explosive limit" },
-};
-
-const LEAST_PORTIONS = 5;
 const MOST_PORTIONS = 10_000;
 
 export function paceOf(gases: readonly GasEvolved[], vessel: Vessel | undefined, room: Room): Pace | undefined {
@@ -42,24 +36,22 @@ export function paceOf(gases: readonly GasEvolved[], vessel: Vessel | undefined,
   const headspace = size.minus(vessel.liquid).to("L").named({ symbol: "V(headspace)", label: "air above the liquid" });
   if (!headspace.isPositive()) return undefined;
   const needed = Math.ceil(total.dividedBy(headspace).in("").toNumber());
-  const portions = Math.min(MOST_PORTIONS, Math.max(LEAST_PORTIONS, needed));
+  const portions = Math.min(MOST_PORTIONS, Math.max(Number(PLANNING.leastPortions.value), needed));
   const warnings: string[] = [];
-  const atOnce = gases.map(({ formula, volume, hood }) => {
-    const limit = LIMITS[formula];
+  const atOnce = gases.map(({ formula, volume, hood, limit }) => {
     const share = volume
       .dividedBy(room.volume)
       .to("ppm")
       .named({ symbol: `φ(${formula})`, rule: "share of the room = volume of gas / volume of the room" });
     if (hood) warnings.push(`${formula}: under a hood only, whatever the quantity`);
-    return { formula, share, limit: limit === undefined ? undefined : quantity(limit.share as "1 %") };
+    return { formula, share, limit };
   });
   // Steady state: concentration = rate / (changes × volume of the room), so time = volume / (limit × changes × room).
-  const times = gases.flatMap(({ formula, volume }) => {
-    const limit = LIMITS[formula];
+  const times = gases.flatMap(({ formula, volume, limit }) => {
     if (limit === undefined) return [];
     return [
       volume
-        .dividedBy(quantity(limit.share as "1 %"))
+        .dividedBy(limit)
         .dividedBy(room.changes)
         .dividedBy(room.volume)
         .to("min")

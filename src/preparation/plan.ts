@@ -8,6 +8,7 @@ import { type Batch, batchOf } from "./batch";
 import { cautionsFor } from "./combinations";
 import { type Drying, dryingOf } from "./drying";
 import { PlanError } from "./error";
+import { planned } from "./exact";
 import { lazily, type Parts } from "./lazy";
 import { shareOf } from "./material";
 import { type Procedure, procedureOf } from "./procedure";
@@ -62,7 +63,7 @@ function make(request: PlanRequest): Behind & { readonly plan: Plan } {
   const setting = settingOf(request);
   // Whatever the request can be refused for is refused here; what can only be unknown is worked out when asked for.
   const found = cautionsFor(setting);
-  const handlingLoss = shareOf(request.handlingLoss ?? "10 %", "handlingLoss", "1", {
+  const handlingLoss = shareOf(request.handlingLoss ?? planned("handlingLoss"), "handlingLoss", "1", {
     symbol: "handling loss",
     label: "share that may stay on filters and vessels",
   });

@@ -1,9 +1,12 @@
 // What kind of preparation it is, read from the equation: the words of the sheet, the foam and the wastes follow from it.
 import { tryRedoxAnalysis } from "../equation";
+import { isNonmetal } from "../equation/oxidation/rules";
 import type { Formula } from "../formula";
+import { ACIDS, type AcidRow } from "./data/acids";
+import { NOT_WARM } from "./data/products";
 import { fateOf } from "./fate";
 import { remembering } from "./lazy";
-import type { Species } from "./material";
+import { coreOf, type Species } from "./material";
 import type { Setting } from "./setting";
 
 export const PROCEDURES = [
@@ -33,47 +36,30 @@ export interface Procedure {
   readonly digestion: string | undefined;
 }
 
-const NONMETALS = new Set(["H", "C", "N", "O", "F", "P", "S", "Cl", "Br", "I", "Se", "Te", "B", "Si", "As"]);
+const acidRow = (formula: Formula): AcidRow | undefined => {
+  const core = coreOf(formula);
+  return ACIDS.find((row) => row.formula === core);
+};
 
-/** Acids of the bench, by Hill formula. */
-const ACIDS = new Set([
-  "ClH",
-  "BrH",
-  "HI",
-  "FH",
-  "HNO3",
-  "H2O4S",
-  "H3O4P",
-  "C2H4O2",
-  "CH2O2",
-  "C2H2O4",
-  "C4H6O6",
-  "C6H8O7",
-  "H3NO3S",
-  "HO4Cl",
-]);
+export const isAcid = (formula: Formula): boolean => acidRow(formula) !== undefined;
 
-const anhydrousHill = (formula: Formula): string => formula.toString().split(/[.·]/)[0]!;
+/** Hydrogen that a base takes from a molecule of an acid; 0 for what is no acid. */
+export const protonsOf = (formula: Formula): bigint => acidRow(formula)?.protons ?? 0n;
 
-export const isAcid = (formula: Formula): boolean =>
-  ACIDS.has(formula.compositionText) || /^(H2C2O4|C2H2O4|H3C6H5O7|C6H8O7)/.test(anhydrousHill(formula));
-
-const isMetal = (formula: Formula): boolean => formula.symbols.length === 1 && !NONMETALS.has(formula.symbols[0]!);
+const isMetal = (formula: Formula): boolean => formula.symbols.length === 1 && !isNonmetal(formula.symbols[0]!);
 
 /** Oxides, hydroxides and carbonates: what an acid takes up. */
 function isBase(formula: Formula): boolean {
   const { symbols } = formula;
-  const metal = symbols.some((s) => !NONMETALS.has(s));
+  const metal = symbols.some((s) => !isNonmetal(s));
   if (formula.compositionText === "H3N") return true;
   const text = formula.toString();
-  return (
-    metal && symbols.every((s) => !NONMETALS.has(s) || ["C", "H", "O"].includes(s)) && !/C2O4|COO|C2H3O2/.test(text)
-  );
+  return metal && symbols.every((s) => !isNonmetal(s) || ["C", "H", "O"].includes(s)) && !/C2O4|COO|C2H3O2/.test(text);
 }
 
 /** Cations that a formula shows: metals, and ammonium. */
 function cations(formula: Formula): number {
-  const metals = formula.symbols.filter((s) => !NONMETALS.has(s)).length;
+  const metals = formula.symbols.filter((s) => !isNonmetal(s)).length;
   return metals + (/NH4/.test(formula.toString()) ? 1 : 0);
 }
 
@@ -114,14 +100,6 @@ const ORDERS: Readonly<Record<ProcedureKind, string>> = {
   redox: "add the oxidiser or reducer in portions and watch the temperature",
   other: "mix as the equation asks, in portions",
 };
-
-/** Products that change if they are kept warm in their liquor (bench practice, common practice, no source). */
-const NOT_WARM: readonly { readonly product: RegExp; readonly why: string }[] = [
-  { product: /^Cu\(OH\)2$/, why: "warm it turns into black copper oxide" },
-  { product: /^(Mg|Zn|Ni|Co|Pb|Cd)CO3/, why: "warm it turns basic" },
-  { product: /Cr\(SO4\)2/, why: "above 60 °C it turns green and hardly crystallises" },
-  { product: /NH3\)/, why: "warm it loses ammonia" },
-];
 
 function digestionOf(kind: ProcedureKind, product: Formula): string | undefined {
   const text = product.toString();

@@ -1,7 +1,9 @@
 // What of a recipe's product stays in its water, and what its liquor leaves in the product.
 import { molarMass, parseFormula } from "../formula";
-import { type Quantity, quantity } from "../quantity";
+import type { Quantity } from "../quantity";
 import { retainedLiquor, tryResidual } from "../solubility";
+import { VARIABLE_WATER } from "./data/products";
+import { asMassOfWater, asVolumeOfWater } from "./exact";
 import { fateOf } from "./fate";
 import { kindOfCake } from "./isolation";
 import type { Recipe, RecipeFinding, Reckoned } from "./recipe";
@@ -22,8 +24,7 @@ export function liquorFindings(recipe: Recipe, { read, account, theoreticalYield
     add("recipe.product-dissolves", `${name} is said to come down, but ${fate.why}`, fate.perHundredGramsWater);
   const water = read.water[0];
   if (water !== undefined && theoreticalYield !== undefined && fate.fallsOut === false) {
-    const grams = water.dimension === "mass" ? water : water.times(quantity("1 g/mL")).to("g");
-    const kept = tryResidual({ formula, water: grams, temperature: ROOM });
+    const kept = tryResidual({ formula, water: asMassOfWater(water), temperature: ROOM });
     if (kept.ok && kept.value.mass.compare(theoreticalYield.dividedBy(2)) > 0)
       add(
         "recipe.stays-dissolved",
@@ -40,9 +41,7 @@ export function liquorFindings(recipe: Recipe, { read, account, theoreticalYield
   );
   if (recipe.washed === false && fate.fallsOut === true && salts.length > 0 && theoreticalYield !== undefined) {
     const perGram = retainedLiquor(kindOfCake(formula));
-    const volume =
-      water === undefined ? undefined : water.dimension === "mass" ? water.dividedBy(quantity("1 g/mL")) : water;
-    const held = volume === undefined ? undefined : theoreticalYield.times(perGram).dividedBy(volume);
+    const held = water === undefined ? undefined : theoreticalYield.times(perGram).dividedBy(asVolumeOfWater(water));
     const mass =
       held === undefined
         ? undefined
@@ -78,8 +77,3 @@ export function liquorFindings(recipe: Recipe, { read, account, theoreticalYield
   }
   return findings;
 }
-
-/** Precipitates that keep water no formula fixes. Source: memory. */
-const VARIABLE_WATER: readonly { readonly formula: string; readonly from: number; readonly to: number }[] = [
-  { formula: "Fe4[Fe(CN)6]3", from: 10, to: 16 },
-];

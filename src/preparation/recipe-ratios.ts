@@ -7,6 +7,7 @@ import { type CarbonatePrecipitant, tryCarbonateVerdict } from "../solubility";
 import { tryShopMaterial } from "../substance";
 import type { Supplied } from "./account";
 import { keyElement } from "./candidates";
+import { TAKES_BACK } from "./data/insoluble";
 import { fateOf } from "./fate";
 import { nameOfFormula, type Species, sameCore } from "./material";
 import type { RecipeFinding, Reckoned } from "./recipe";
@@ -20,14 +21,6 @@ const ROOM = "20 °C";
 
 const short = (q: Quantity, figures = 3): string => q.format({ significant: figures, uncertainty: "none" });
 
-/** Precipitants of which any excess takes the product back into solution (bench practice; common practice, no source). */
-const EXCESS_DISSOLVES: readonly { readonly precipitant: RegExp; readonly metals: readonly string[] }[] = [
-  { precipitant: /^(Na|K|NH4|Ca|Mg|Li)I2?$/, metals: ["Pb", "Hg", "Cu", "Ag", "Bi"] },
-  { precipitant: /^(Na|K|Li)OH$/, metals: ["Al", "Zn", "Pb", "Sn", "Cr", "Be"] },
-  { precipitant: /^(NH3|NH4OH)$/, metals: ["Cu", "Ni", "Co", "Zn", "Ag", "Cd"] },
-  { precipitant: /C2O4/, metals: ["Cr", "Al"] },
-];
-
 function precipitantShort({ read, account }: Reckoned): RecipeFinding[] {
   const key = keyElement(read.product.formula);
   if (account === undefined || key === undefined) return [];
@@ -40,7 +33,7 @@ function precipitantShort({ read, account }: Reckoned): RecipeFinding[] {
   if (precipitant.count(key).n !== 0n || speciesOf(carrier).formula.symbols.length === 1) return [];
   // Text of the anhydrous formula, as the table writes it.
   const text = anhydrousOf(precipitant).toString();
-  if (EXCESS_DISSOLVES.some((row) => row.precipitant.test(text) && row.metals.includes(key))) return [];
+  if (TAKES_BACK.some((row) => row.precipitant.test(text) && row.metals.includes(key))) return [];
   const share = quantity("1").dividedBy(carrier.timesStoichiometric).to("%");
   if (quantity("100 %").minus(share).compare(SHORTAGE) <= 0) return [];
   return [

@@ -4,6 +4,7 @@ import { type Formula, massFractionOf, molarMass, parseFormula } from "../formul
 import { anhydrousOf, crystalWater, knownForms, withWater } from "../hydrate";
 import { expectDimension, type Quantity, quantity } from "../quantity";
 import { formulasLike, keyElement } from "./candidates";
+import { lessThanAll } from "./exact";
 import { fateOf } from "./fate";
 import { nameOfFormula } from "./material";
 import type { Recipe, RecipeFinding, Reckoned } from "./recipe";
@@ -288,7 +289,7 @@ function massLoss({ read, theoreticalYield, yields }: Reckoned): RecipeFinding[]
   if (y === undefined || near(ratioOf(y.percentYield), 1, 0.03)) return [];
   const loss = (after: Quantity): Quantity => start.portion!.minus(after).dividedBy(start.portion!).to("%");
   const dry = y.mass.dividedBy(theoreticalYield);
-  const wet = dry.compare("1") < 0 ? `, unless it held ${shown(quantity("1").minus(dry).to("%"), 2)} of water` : "";
+  const wet = dry.compare("1") < 0 ? `, unless it held ${shown(lessThanAll(dry).to("%"), 2)} of water` : "";
   const written = start.given.writtenAs;
   const asWritten =
     written === undefined || keyElement(read.product.formula) === undefined
@@ -308,7 +309,7 @@ function massLoss({ read, theoreticalYield, yields }: Reckoned): RecipeFinding[]
 function lossOf(from: Formula, to: Formula): Quantity {
   const key = keyElement(to)!;
   const left = molarMass(to).times(from.count(key)).dividedBy(to.count(key)).dividedBy(molarMass(from));
-  return quantity("1").minus(left).to("%");
+  return lessThanAll(left).to("%");
 }
 
 export function yieldFindings(recipe: Recipe, reckoned: Reckoned): RecipeFinding[] {

@@ -5,6 +5,7 @@ import { type Quantity, quantity } from "../quantity";
 import { type Batch, batchOf } from "./batch";
 import { type Dryness, drynessOf } from "./dryness";
 import { PlanError } from "./error";
+import { planned } from "./exact";
 import { type Identity, identifyByMassLoss } from "./identity";
 import { lazily, type Parts } from "./lazy";
 import { type Observations, type Observed, readObservations } from "./observations";
@@ -69,10 +70,6 @@ function changesBetween(plan: Plan, batch: Batch): Change[] {
   return changes;
 }
 
-/** Water a sample may hold beside its formula: at constant mass, and when nobody knows (bench practice, common practice). */
-const DRY_HOLDS = "3 %";
-const DAMP_HOLDS = "20 %";
-
 function identityOf(observed: Observed, { ignition, acidPerGram }: Observations, isDry: boolean): Identity | undefined {
   if (ignition === undefined && acidPerGram === undefined) return undefined;
   const { product } = observed.setting;
@@ -82,7 +79,7 @@ function identityOf(observed: Observed, { ignition, acidPerGram }: Observations,
     after: ignition?.after,
     product: product.formula,
     ...(residue === undefined ? {} : { residue }),
-    adsorbedWater: isDry ? DRY_HOLDS : DAMP_HOLDS,
+    adsorbedWater: planned(isDry ? "dryHolds" : "dampHolds"),
     acidPerGram: acidPerGram as "1 mmol/g" | undefined,
   });
 }

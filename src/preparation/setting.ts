@@ -5,6 +5,7 @@ import { expectDimension, type Quantity, quantity, smallest } from "../quantity"
 import { reading, roundedTo } from "./account";
 import { batchOf } from "./batch";
 import { PlanError } from "./error";
+import { exact, planned } from "./exact";
 import { remembering } from "./lazy";
 import { formulaFrom, type Material, portionOf, readMaterial, type Species, sameCore, speciesOf } from "./material";
 import type { Room } from "./pace";
@@ -84,36 +85,34 @@ export function settingOf(request: PlanRequest): Setting {
     product,
     materials: request.materials.map((material) => readMaterial(material, reactants)),
     wet: reactants.length > 1,
-    temperature: expectDimension(request.temperature ?? "20 °C", "temperature", "temperature", {
+    temperature: expectDimension(request.temperature ?? planned("temperature"), "temperature", "temperature", {
       symbol: "T",
       label: "temperature of room and solutions",
     }),
-    pressure: expectDimension(request.pressure ?? "101.325 kPa", "pressure", "pressure", {
+    pressure: expectDimension(request.pressure ?? planned("pressure"), "pressure", "pressure", {
       symbol: "p",
       label: "air pressure",
     }),
     room: roomOf(request),
     steps: {
-      mass: step(expectDimension(request.readability?.mass ?? "0.1 g", "mass", "readability.mass")),
-      volume: step(expectDimension(request.readability?.volume ?? "1 mL", "volume", "readability.volume")),
+      mass: step(expectDimension(request.readability?.mass ?? planned("massStep"), "mass", "readability.mass")),
+      volume: step(
+        expectDimension(request.readability?.volume ?? planned("volumeStep"), "volume", "readability.volume"),
+      ),
     },
   };
 }
-
-/** A room and its air, unless told: a small workroom with a window ajar (common practice, no source). */
-const ROOM_VOLUME = "30 m3";
-const AIR_CHANGES = "2 /h";
 
 function roomOf({ room }: PlanRequest): Room {
   const positive = (q: Quantity): Quantity => {
     if (!q.isPositive()) throw new PlanError("plan.not-positive", `the room must be above zero, not ${q}`);
     return q;
   };
-  const volume = expectDimension(room?.volume ?? ROOM_VOLUME, "volume", "room.volume", {
+  const volume = expectDimension(room?.volume ?? planned("roomVolume"), "volume", "room.volume", {
     symbol: "V(room)",
     label: "volume of the room",
   });
-  const changes = quantity((room?.airChanges ?? AIR_CHANGES) as Quantity, {
+  const changes = quantity((room?.airChanges ?? planned("airChanges")) as Quantity, {
     symbol: "n(air)",
     label: "air changes of the room",
   });
@@ -128,7 +127,7 @@ function extentFor(setting: Setting): Quantity {
     product,
   } = setting;
   const of = (material: Material, portion: Quantity): Quantity => {
-    const share = quantity("1").plus(material.excess);
+    const share = exact("1").plus(material.excess);
     return material.amountIn(portion).dividedBy(share).dividedBy(material.species.coefficient);
   };
   if (scale === "all") {
@@ -165,14 +164,14 @@ function extentFor(setting: Setting): Quantity {
 /** Exact portions for an extent, excess included. */
 function portionsFor({ materials }: Setting, extent: Quantity): Quantity[] {
   return materials.map((material) =>
-    material.portionFor(extent.times(material.species.coefficient).times(quantity("1").plus(material.excess))),
+    material.portionFor(extent.times(material.species.coefficient).times(exact("1").plus(material.excess))),
   );
 }
 
 /** Volumes are proportional to the extent: one mole's batch tells how much a vessel takes. */
 function extentForVessel(setting: Setting, vessel: Quantity): Quantity {
   if (!vessel.isPositive()) throw new PlanError("plan.not-positive", `the vessel must be above zero, not ${vessel}`);
-  const one = quantity("1 mol");
+  const one = exact("1 mol");
   const batch = batchOf(setting, portionsFor(setting, one));
   if (batch.vessel === undefined) {
     throw new PlanError("plan.scale", `how much a vessel of ${vessel} takes cannot be told`, {

@@ -3,6 +3,7 @@
 import { type Quantity, quantity } from "../quantity";
 import type { Batch } from "./batch";
 import type { Dryness } from "./dryness";
+import { asMassOfWater, asVolumeOfWater, exact, lessThanAll, planned } from "./exact";
 import { explanationsOfMixUp } from "./explanations";
 import { keptByWater } from "./fate";
 import type { Identity } from "./identity";
@@ -92,8 +93,7 @@ function keptByLiquor({ batch, observed }: Evidence): Quantity | undefined {
   const { product, temperature } = observed.setting;
   const volume = observed.filtrateVolume;
   if (volume !== undefined) {
-    const water = volume.dimension === "mass" ? volume : volume.times(quantity("1 g/mL")).to("g");
-    return keptByWater(product.formula, water, temperature);
+    return keptByWater(product.formula, asMassOfWater(volume), temperature);
   }
   const washed = batch.washing !== undefined && "plan" in batch.washing ? batch.washing.plan.productLost : undefined;
   const completeness = batch.completeness;
@@ -155,9 +155,9 @@ function formulas(evidence: Evidence): Finding[] {
     if (candidate.wanted) return [];
     const ratio = dry.dividedBy(candidate.theoreticalYield).to("%");
     // Far above in round figures is clearly above: uncertainties are worked out only near the line.
-    if (ratio.compare(FAR_ABOVE) > 0 && !isCoarse(dry)) return [];
+    if (ratio.compare(exact(FAR_ABOVE)) > 0 && !isCoarse(dry)) return [];
     if (clearlyAbove(dry, candidate.theoreticalYield)) return [];
-    if (ratio.compare(quantity("1").minus(handlingLoss)) < 0) return [];
+    if (ratio.compare(lessThanAll(handlingLoss)) < 0) return [];
     const share = identity?.candidates.find((c) => c.formula === candidate.formula)?.share;
     const hydrate = candidate.formula.split("·")[0] === wantedSolid.toUnicode().split("·")[0];
     const byLoss = share === undefined ? "" : `; by ignition ${(100 * share).toFixed(0)} % likely`;
@@ -177,9 +177,6 @@ function formulas(evidence: Evidence): Finding[] {
   });
 }
 
-/** Percentage points within which two ways to tell the water agree (common practice, no source). */
-const AGREES = 2;
-
 /** Water or salt that would make up what is too much. */
 function tooMuch({ batch, dry, dryness, observed, identity }: Evidence): Finding[] {
   const { theoreticalYield, formula } = batch.product;
@@ -188,7 +185,7 @@ function tooMuch({ batch, dry, dryness, observed, identity }: Evidence): Finding
     .to("g")
     .named({ symbol: "m(over)", label: `mass over the theory of ${formula}` });
   const share = over.dividedBy(theoreticalYield);
-  const inBand = share.compare("2 %") >= 0 && share.compare("25 %") <= 0;
+  const inBand = share.compare(exact("2 %")) >= 0 && share.compare(exact("25 %")) <= 0;
   const findings: Finding[] = [];
   const heaviest = batch.candidates.reduce((a, b) => (b.theoreticalYield.compare(a.theoreticalYield) > 0 ? b : a));
   if (clearlyAbove(dry, heaviest.theoreticalYield)) {
@@ -205,7 +202,9 @@ function tooMuch({ batch, dry, dryness, observed, identity }: Evidence): Finding
   // Ignition that allows the formula tells the water beside it: the two must agree.
   const own = identity?.candidates.find((c) => c.formula === formula && c.fits);
   const water = own?.water.minus(over.dividedBy(dry)).in("%").abs();
-  const found = water?.lessThan(AGREES) ? `; ignition finds ${percent(own!.water, 2)} of water, as this asks for` : "";
+  const found = water?.lessThan(planned("sameWater").in("%"))
+    ? `; ignition finds ${percent(own!.water, 2)} of water, as this asks for`
+    : "";
   findings.push({
     code: "wet",
     text: `${grams(over)} of water left in it would explain the mass${dryness.constant === true ? ", but it is at constant mass" : ""}${found}`,
@@ -226,7 +225,7 @@ function tooMuch({ batch, dry, dryness, observed, identity }: Evidence): Finding
         : (plan.residueAfter[Math.min(done, plan.residueAfter.length) - 1] ?? plan.residueUnwashed)
     ) as Quantity;
     const part = over.dividedBy(most);
-    const enough = part.compare("1") <= 0;
+    const enough = part.compare(exact("1")) <= 0;
     const state = done === 0 ? "an unwashed cake" : `a cake washed ${done} times`;
     findings.push({
       code: "unwashed",
@@ -251,7 +250,7 @@ function wetCakeSalt(
   const { wetCake } = observed;
   if (wetCake === undefined || wetCake.compare(dry) <= 0) return undefined;
   const { plan } = washing;
-  const volume = wetCake.minus(dry).dividedBy(quantity("1 g/mL")).to("mL");
+  const volume = asVolumeOfWater(wetCake.minus(dry));
   return plan.residueUnwashed.times(volume).dividedBy(plan.retainedVolume).to("g");
 }
 

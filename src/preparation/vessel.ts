@@ -3,33 +3,10 @@ import { densityOfWater, gasVolume, type PressureLike, type TemperatureLike } fr
 import type { BalancedEquation } from "../equation";
 import { type Quantity, quantity, sum } from "../quantity";
 import type { Formed } from "./account";
-
-/** Compounds that leave a pot as gas at bench temperatures, by Hill formula. Water vapour is not counted. */
-const GASES: readonly string[] = [
-  "CO2",
-  "H2",
-  "O2",
-  "N2",
-  "NO",
-  "NO2",
-  "N2O",
-  "Cl2",
-  "ClH",
-  "O2S",
-  "H2S",
-  "H3N",
-  "CO",
-  "CHN",
-  "CH4",
-  "C2H2",
-  "BrH",
-  "HI",
-  "FH",
-  "H3P",
-];
-
-/** Gases that belong under a hood whatever the quantity. */
-const HOOD: readonly string[] = ["NO", "NO2", "Cl2", "ClH", "O2S", "H2S", "CO", "CHN"];
+import { GASES, type GasRow } from "./data/gases";
+import { PLANNING } from "./data/planning";
+import { VESSELS } from "./data/vessels";
+import { exact } from "./exact";
 
 export interface GasEvolved {
   readonly formula: string;
@@ -37,6 +14,8 @@ export interface GasEvolved {
   readonly volume: Quantity<"volume">;
   /** True for gases that need a hood at any scale. */
   readonly hood: boolean;
+  /** Share of the air of the room it should stay under, from memory of national lists; undefined where none is known. */
+  readonly limit: Quantity | undefined;
 }
 
 export interface Vessel {
@@ -50,17 +29,13 @@ export interface Vessel {
   readonly why: string;
 }
 
-/** Usual sizes of beakers, jars and buckets, in mL (common practice, no source). */
-const SIZES = [50, 100, 250, 400, 600, 800, 1000, 2000, 3000, 5000, 10_000, 15_000, 20_000, 30_000, 50_000, 100_000];
+const rowOf = (hill: string): GasRow | undefined => GASES.find((row) => row.formula === hill);
 
-/** Gases that water holds on to: they stay in a wet batch. */
-const KEPT_BY_WATER = new Set(["ClH", "H3N", "BrH", "HI", "FH"]);
-
-/** Does this species leave as gas? A phase written in the equation decides; else the lists above. */
+/** Does this species leave as gas? A phase written in the equation decides; else the table. */
 export function isGas(formula: BalancedEquation["reactants"][number]["formula"], wet: boolean): boolean {
   if (formula.phase !== undefined) return formula.phase === "g";
-  const hill = formula.compositionText;
-  return GASES.includes(hill) && !(wet && KEPT_BY_WATER.has(hill));
+  const row = rowOf(formula.compositionText);
+  return row !== undefined && !(wet && row.keptByWater === true);
 }
 
 export function gasesOf(
@@ -69,12 +44,16 @@ export function gasesOf(
 ): GasEvolved[] {
   return products
     .filter(({ gas }) => gas)
-    .map(({ formed, hill }) => ({
-      formula: formed.formula,
-      amount: formed.amount,
-      volume: gasVolume(formed.amount, { ...conditions, gas: hill === "H3N" ? "NH3" : hill }),
-      hood: HOOD.includes(hill),
-    }));
+    .map(({ formed, hill }) => {
+      const row = rowOf(hill);
+      return {
+        formula: formed.formula,
+        amount: formed.amount,
+        volume: gasVolume(formed.amount, { ...conditions, gas: hill === "H3N" ? "NH3" : hill }),
+        hood: row?.hood === true,
+        limit: row?.limit === undefined ? undefined : exact(row.limit.share),
+      };
+    });
 }
 
 /** The vessel for a batch of the given mass in the pot. */
@@ -95,15 +74,18 @@ export function vesselFor(
     foamFactor !== undefined
       ? [foamFactor, "as asked for"]
       : gas.length === 0
-        ? [1.5, "no gas: room to stir"]
+        ? [Number(PLANNING.foamWithoutGas.value), "no gas: room to stir"]
         : intoAcid
-          ? [3, "carbonate or metal into acid: at least three times the liquid"]
-          : [2, "gas with portionwise addition and stirring: at least twice the liquid"];
+          ? [Number(PLANNING.foamIntoAcid.value), "carbonate or metal into acid: at least three times the liquid"]
+          : [
+              Number(PLANNING.foamWithGas.value),
+              "gas with portionwise addition and stirring: at least twice the liquid",
+            ];
   const needed = liquid
     .times(factor)
     .named({ symbol: "V(vessel)", label: "vessel, foam included", rule: "vessel = liquid × foam factor" });
   const millilitres = needed.in("mL").toNumber();
-  const size = SIZES.find((s) => s >= millilitres);
+  const size = VESSELS.flatMap((row) => row.sizes).find((s) => s >= millilitres);
   return {
     liquid,
     foamFactor: factor,

@@ -1,12 +1,16 @@
 // What is left when the product is out: litres of liquor and washings, the metals in them and what brings those down, and
 // by-products that may be worth keeping. What may be poured away is never said: the local rules decide.
+
+import { isNonmetal } from "../equation/oxidation/rules";
 import { type Formula, molarMass } from "../formula";
-import { type Quantity, quantity, sum } from "../quantity";
+import { type Quantity, sum } from "../quantity";
 import type { Account, Formed } from "./account";
+import { LEFT_IN_WASTE, WASTE_METALS, type WasteMetalRow } from "./data/waste";
+import { exact, planned } from "./exact";
 import { fateOf, keptByWater } from "./fate";
 import type { Dissolved, WashSchedule } from "./isolation";
 import type { Species } from "./material";
-import { isAcid } from "./procedure";
+import { isAcid, protonsOf } from "./procedure";
 import type { Setting } from "./setting";
 import { isGas, type Vessel } from "./vessel";
 
@@ -39,37 +43,10 @@ export interface ByProduct extends Formed {
   readonly why: string;
 }
 
-/** How a metal is brought down: charge and pH. Source: memory. */
-const METALS: Readonly<Record<string, { readonly charge: bigint; readonly pH: string; readonly note?: string }>> = {
-  Fe: { charge: 2n, pH: "4 to 7 as Fe(III); let Fe(II) oxidise in air first" },
-  Al: { charge: 3n, pH: "6 to 7" },
-  Cr: { charge: 3n, pH: "8 to 9 as Cr(III)", note: "chromium(VI) must be reduced first" },
-  Cu: { charge: 2n, pH: "8 to 9.5" },
-  Zn: { charge: 2n, pH: "9 to 9.5" },
-  Pb: { charge: 2n, pH: "9 to 9.5, or as sulfate" },
-  Co: { charge: 2n, pH: "9.5 to 10" },
-  Ni: { charge: 2n, pH: "10 to 10.5" },
-  Mn: { charge: 2n, pH: "10 and above" },
-  Ba: {
-    charge: 2n,
-    pH: "any, as sulfate with sodium sulfate",
-    note: "barium is brought down with sulfate, not soda alone",
-  },
-  Ag: { charge: 1n, pH: "any, as chloride", note: "silver is brought down as chloride and kept" },
-  Cd: { charge: 2n, pH: "9.5 to 10" },
-  Sn: { charge: 2n, pH: "4 to 8" },
-  Bi: { charge: 3n, pH: "4 to 8" },
-};
-
-const HARMLESS = new Set(["Na", "K", "Li", "Mg", "Ca"]);
-const NO_METAL = new Set(["H", "C", "N", "O", "F", "P", "S", "Cl", "Br", "I", "B", "Si", "Se", "As"]);
 const CLOSING =
   "Collect liquor and washings; what may be done with them is decided by the local rules, not by this text.";
-/** Over what the sum asks for (bench practice, common practice). */
-const OVER = "1.1";
-/** A liquor with less than this share of anything else gives the salt clean enough to keep. */
-const CLEAN_ENOUGH = "5 %";
-
+const rowOf = (symbol: string): WasteMetalRow | undefined => WASTE_METALS.find((row) => row.metal === symbol);
+const isLeft = (symbol: string): boolean => LEFT_IN_WASTE.some((row) => row.metals.includes(symbol));
 const ligands = (formula: Formula): boolean => /NH3|C2O4|C6H5O7|CN/.test(formula.toString());
 
 export function wasteOf(
@@ -94,7 +71,7 @@ export function wasteOf(
   for (const { species, amount } of dissolved) {
     if (!amount.isPositive()) continue;
     for (const symbol of species.formula.symbols)
-      if (!NO_METAL.has(symbol)) add(symbol, amount.times(species.formula.count(symbol)));
+      if (!isNonmetal(symbol)) add(symbol, amount.times(species.formula.count(symbol)));
   }
   // What the liquor keeps of a sparingly soluble product, where a figure is known.
   const { product } = setting;
@@ -105,7 +82,7 @@ export function wasteOf(
   if (kept !== undefined) {
     const n = kept.dividedBy(molarMass(product.formula));
     for (const symbol of product.formula.symbols)
-      if (!NO_METAL.has(symbol)) add(symbol, n.times(product.formula.count(symbol)));
+      if (!isNonmetal(symbol)) add(symbol, n.times(product.formula.count(symbol)));
   }
   const metals = [...amounts].map(([symbol, amount]): DissolvedMetal => {
     const named = amount.to("mol").named({ symbol: `n(${symbol}, waste)`, label: `${symbol} dissolved in the waste` });
@@ -113,14 +90,17 @@ export function wasteOf(
       .times(molarMass(symbol))
       .to("g")
       .named({ symbol: `m(${symbol}, waste)`, rule: "mass = amount × molar mass" });
-    return { symbol, amount: named, mass, precipitate: !HARMLESS.has(symbol), pH: METALS[symbol]?.pH };
+    return { symbol, amount: named, mass, precipitate: !isLeft(symbol), pH: rowOf(symbol)?.pH };
   });
-  const notes: string[] = metals.flatMap(({ symbol }) => METALS[symbol]?.note ?? []);
+  const notes: string[] = metals.flatMap(({ symbol }) => rowOf(symbol)?.note ?? []);
   if (metals.some((m) => m.precipitate) && dissolved.some((d) => ligands(d.species.formula)))
     notes.push(
       "ammonia, oxalate, citrate or cyanide keep metals dissolved: they must be destroyed, boiled off or sulfide used",
     );
-  if (fateOf(product.formula, setting.temperature).fallsOut === false && product.formula.symbols.some((s) => METALS[s]))
+  if (
+    fateOf(product.formula, setting.temperature).fallsOut === false &&
+    product.formula.symbols.some((s) => rowOf(s) !== undefined)
+  )
     notes.push(`the mother liquor still holds ${product.name}: a second crop first, then what is left`);
   return { volume, metals, soda: sodaFor(metals, dissolved), notes: [...new Set(notes)], closing: CLOSING };
 }
@@ -128,22 +108,19 @@ export function wasteOf(
 function sodaFor(metals: readonly DissolvedMetal[], dissolved: readonly Dissolved[]): Quantity | undefined {
   // n(Na2CO3) = n(H+)/2 + charge of the metals / 2, and a tenth over.
   const half = metals
-    .filter((m) => m.precipitate && METALS[m.symbol] !== undefined)
-    .map((m) => m.amount.times(METALS[m.symbol]!.charge).dividedBy(2));
+    .filter((m) => m.precipitate && rowOf(m.symbol) !== undefined)
+    .map((m) => m.amount.times(rowOf(m.symbol)!.charge).dividedBy(2));
   const acids = dissolved
     .filter(({ species, amount }) => isAcid(species.formula) && amount.isPositive())
-    .map(({ species, amount }) => amount.times(protons(species.formula)).dividedBy(2));
+    .map(({ species, amount }) => amount.times(protonsOf(species.formula)).dividedBy(2));
   const all = [...half, ...acids];
   if (all.length === 0) return undefined;
-  return sum(all).times(quantity(OVER)).times(molarMass("Na2CO3")).to("g").named({
+  return sum(all).times(planned("overdose")).times(molarMass("Na2CO3")).to("g").named({
     symbol: "m(Na2CO3)",
     label: "soda for the waste",
     rule: "mass = (acid / 2 + charge of the metals / 2) × 1.1 × molar mass",
   });
 }
-
-const protons = (formula: Formula): bigint =>
-  ({ H2O4S: 2n, C2H2O4: 2n, C4H6O6: 2n, H3O4P: 3n, C6H8O7: 3n })[formula.compositionText as "H2O4S"] ?? 1n;
 
 export function byProductsOf(setting: Setting, account: Account, dissolved: readonly Dissolved[]): ByProduct[] {
   const { products, product, wet, temperature } = setting;
@@ -158,8 +135,8 @@ export function byProductsOf(setting: Setting, account: Account, dissolved: read
     if (fate.fallsOut === undefined)
       return [{ ...formed, where: "not known", worthKeeping: false, why: `${fate.why} is not known` }];
     const others = inLiquor.filter((d) => d.species !== species).map(mass);
-    const share = others.length === 0 ? quantity("0 %") : sum(others).dividedBy(formed.mass).to("%");
-    const clean = share.compare(CLEAN_ENOUGH) <= 0;
+    const share = others.length === 0 ? exact("0 %") : sum(others).dividedBy(formed.mass).to("%");
+    const clean = share.compare(planned("cleanEnough")) <= 0;
     const rest = `${share.format({ significant: 2, uncertainty: "none" })} of other salts with it`;
     return [
       {

@@ -32,15 +32,20 @@ export const DRYING: readonly DryingRow[] = /* @__PURE__ */ (() => [
   ...upTo("800", "BaSO4"),
 ])();
 
-/** Salts that draw water from the air until they run (bench practice, memory). */
-export const DELIQUESCENT: readonly string[] = [
-  "ZnCl2",
-  "CaCl2",
-  "CuCl2",
-  "FeCl3",
-  "MnCl2",
-  "MgCl2",
-  "K2CO3",
-  "NaOH",
-  "KOH",
+/** A salt that draws water from the air until it runs. */
+export interface DeliquescentRow {
+  readonly formula: string;
+  readonly source: SourceKey;
+}
+
+export const DELIQUESCENT: readonly DeliquescentRow[] = [
+  { formula: "ZnCl2", source: "memory" },
+  { formula: "CaCl2", source: "memory" },
+  { formula: "CuCl2", source: "memory" },
+  { formula: "FeCl3", source: "memory" },
+  { formula: "MnCl2", source: "memory" },
+  { formula: "MgCl2", source: "memory" },
+  { formula: "K2CO3", source: "memory" },
+  { formula: "NaOH", source: "memory" },
+  { formula: "KOH", source: "memory" },
 ];

@@ -1,0 +1,29 @@
+// What the salt rules do not speak of: oxides that water dissolves, ions of cyanidoferrates that keep them dissolved, and
+// precipitates that an excess of their precipitant takes back.
+import type { SourceKey } from "../../foundation";
+
+/** Elements whose oxides water dissolves or decomposes, or that are no metals; the oxides of all others stay. */
+export const SOLUBLE_OXIDES: readonly { readonly elements: readonly string[]; readonly source: SourceKey }[] = [
+  { elements: ["Li", "Na", "K", "Rb", "Cs", "Ca", "Sr", "Ba"], source: "commonPractice" },
+  { elements: ["H", "B", "C", "N", "P", "S", "Cl", "As"], source: "commonPractice" },
+];
+
+/** Cations whose cyanidoferrates dissolve; those of all others stay. */
+export const SOLUBLE_CYANIDOFERRATES: readonly { readonly cations: RegExp; readonly source: SourceKey }[] = [
+  { cations: /Na|K|Ca|Mg|NH4|H/, source: "commonPractice" },
+];
+
+/** Precipitants of which any excess takes the product back into solution. */
+export interface TakesBackRow {
+  /** Anhydrous formula of the precipitant. */
+  readonly precipitant: RegExp;
+  readonly metals: readonly string[];
+  readonly source: SourceKey;
+}
+
+export const TAKES_BACK: readonly TakesBackRow[] = [
+  { precipitant: /^(Na|K|NH4|Ca|Mg|Li)I2?$/, metals: ["Pb", "Hg", "Cu", "Ag", "Bi"], source: "commonPractice" },
+  { precipitant: /^(Na|K|Li)OH$/, metals: ["Al", "Zn", "Pb", "Sn", "Cr", "Be"], source: "commonPractice" },
+  { precipitant: /^(NH3|NH4OH)$/, metals: ["Cu", "Ni", "Co", "Zn", "Ag", "Cd"], source: "commonPractice" },
+  { precipitant: /C2O4/, metals: ["Cr", "Al"], source: "commonPractice" },
+];

@@ -1,0 +1,84 @@
+// Planning values: what a plan reckons with where nobody told it otherwise, and where it draws its lines. Rules of thumb of
+// the bench, every one of them to be overridden by whoever knows better.
+import type { SourceKey } from "../../foundation";
+
+/** One planning value. */
+export interface PlanningRow {
+  /** Number, with its unit where it has one. */
+  readonly value: string;
+  /** What it is and why it is not another figure. */
+  readonly what: string;
+  readonly source: SourceKey;
+}
+
+export const PLANNING = {
+  // -- the frame
+  temperature: { value: "20 °C", what: "a room that is heated", source: "commonPractice" },
+  pressure: { value: "101.325 kPa", what: "the standard atmosphere", source: "commonPractice" },
+  massStep: { value: "0.1 g", what: "display of a kitchen or school balance", source: "commonPractice" },
+  volumeStep: { value: "1 mL", what: "marks of a small measuring cylinder", source: "commonPractice" },
+  roomVolume: { value: "30 m3", what: "a small workroom", source: "commonPractice" },
+  airChanges: { value: "2 /h", what: "a window ajar", source: "commonPractice" },
+  // -- dissolving and the vessel
+  headroom: {
+    value: "3",
+    what: "times the water that just dissolves a feed: it stays dissolved when it cools or something joins it",
+    source: "commonPractice",
+  },
+  hardlySoluble: {
+    value: "0.1 g",
+    what: "in 100 g of water: below this a feed is stirred in as a solid",
+    source: "commonPractice",
+  },
+  fallsOutBelow: {
+    value: "1 g",
+    what: "in 100 g of water: a product below this is filtered off, above it crystallised",
+    source: "commonPractice",
+  },
+  foamWithoutGas: { value: "1.5", what: "times the liquid: room to stir", source: "commonPractice" },
+  foamWithGas: { value: "2", what: "times the liquid: gas, added in portions and stirred", source: "commonPractice" },
+  foamIntoAcid: { value: "3", what: "times the liquid: carbonate or metal into acid", source: "commonPractice" },
+  leastPortions: {
+    value: "5",
+    what: "portions for anything that gives off gas, however small",
+    source: "commonPractice",
+  },
+  // -- washing and drying
+  washesOf: {
+    value: "5",
+    what: "times what the cake holds makes one wash: fewer, larger washes waste water",
+    source: "commonPractice",
+  },
+  residue: { value: "0.5 %", what: "of by-products may stay in the dry product", source: "commonPractice" },
+  constantMass: {
+    value: "0.2 %",
+    what: "between two weighings is constant mass, where two steps of the balance are less",
+    source: "commonPractice",
+  },
+  belowChange: {
+    value: "20 Δ°C",
+    what: "kept below the temperature at which heat begins to change a product; it moves by tens",
+    source: "commonPractice",
+  },
+  // -- yield
+  handlingLoss: {
+    value: "10 %",
+    what: "of the theory may stay on filters and vessels before a low yield needs a reason",
+    source: "commonPractice",
+  },
+  dryHolds: {
+    value: "3 %",
+    what: "of water in a sample at constant mass: a gel dried at 100 °C holds 1 to 3 %",
+    source: "commonPractice",
+  },
+  dampHolds: { value: "20 %", what: "of water in a sample nobody dried to constant mass", source: "commonPractice" },
+  titration: { value: "1 %", what: "uncertainty of a bench titration that states none", source: "commonPractice" },
+  sameWater: { value: "2 %", what: "points within which two ways to tell the water agree", source: "commonPractice" },
+  // -- what is left
+  overdose: { value: "1.1", what: "times the sum: precipitant or neutraliser for the waste", source: "commonPractice" },
+  cleanEnough: {
+    value: "5 %",
+    what: "of other salts: a liquor below this gives a by-product worth keeping",
+    source: "commonPractice",
+  },
+} as const satisfies Readonly<Record<string, PlanningRow>>;

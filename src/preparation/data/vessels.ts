@@ -1,0 +1,15 @@
+// Usual sizes of vessels: beakers up to 5 L, jars and buckets above.
+import type { SourceKey } from "../../foundation";
+
+/** A kind of vessel with its sizes. */
+export interface VesselRow {
+  readonly kind: string;
+  /** mL, smallest first. */
+  readonly sizes: readonly number[];
+  readonly source: SourceKey;
+}
+
+export const VESSELS: readonly VesselRow[] = [
+  { kind: "beaker", sizes: [50, 100, 250, 400, 600, 800, 1000, 2000, 3000, 5000], source: "commonPractice" },
+  { kind: "jar or bucket", sizes: [10_000, 15_000, 20_000, 30_000, 50_000, 100_000], source: "commonPractice" },
+];
