@@ -4,7 +4,8 @@ import { type Formula, molarMass } from "../formula";
 import { type Quantity, quantity, smallest } from "../quantity";
 import { PlanError } from "./error";
 import { exact } from "./exact";
-import { type Material, nameOfFormula, type Species } from "./material";
+import type { Material } from "./material";
+import { nameOfFormula, type Species } from "./species";
 
 /** What one material contributes. */
 export interface Supplied {

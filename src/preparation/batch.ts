@@ -6,7 +6,7 @@ import { type Candidate, candidatesFor } from "./candidates";
 import { type Cost, costOf } from "./cost";
 import { PLANNING } from "./data/planning";
 import { exact } from "./exact";
-import { keptByWater } from "./fate";
+import { fateOf, keptByWater } from "./fate";
 import { type Feed, feedOf, type Liquor, liquorOf } from "./feed";
 import { type Heat, heatOf } from "./heat";
 import { type Dissolved, type Isolation, isolationOf, type WashSchedule, washingOf } from "./isolation";
@@ -57,14 +57,17 @@ export interface Batch {
   readonly unknown: readonly string[];
 }
 
-/** Species that stay in the liquor: by-products that are neither gas nor water nor the product, and soluble excess. */
+/** Species that stay in the liquor: by-products that do not leave as gas, fall out or are the product; soluble excess. */
 function dissolvedIn(setting: Setting, account: Account, feeds: readonly Feed[]): Dissolved[] {
   const { products, product, materials } = setting;
   const byProducts = products
     .map((species, i) => ({ species, amount: account.formed[i]!.amount }))
     .filter(
       ({ species }) =>
-        species !== product && species.formula.compositionText !== "H2O" && !isGas(species.formula, setting.wet),
+        species !== product &&
+        species.formula.compositionText !== "H2O" &&
+        !isGas(species.formula, setting.wet) &&
+        fateOf(species.formula, setting.temperature).fallsOut !== true,
     );
   const excess = materials.flatMap(({ species }, i) => {
     const { how } = feeds[i]!;
@@ -162,7 +165,13 @@ export function batchOf(setting: Setting, portions: readonly Quantity[]): Batch 
       batch.isolation.how === "precipitate" && batch.vessel !== undefined
         ? washingOf(setting, inner.dissolved, batch.vessel.liquid, theoreticalYield)
         : undefined,
-    candidates: () => candidatesFor(product.formula, { ...formed, mass: theoreticalYield }, request.alternatives ?? []),
+    candidates: () =>
+      candidatesFor(
+        product.formula,
+        { ...formed, mass: theoreticalYield },
+        reactants.map((s) => s.formula),
+        request.alternatives ?? [],
+      ),
     byProducts: () => byProductsOf(setting, account, inner.dissolved),
     waste: () => wasteOf(setting, inner.dissolved, batch.vessel, batch.washing, batch.liquor.water),
     cost: () => costOf(materials, account.supplied, theoreticalYield, formed.amount),

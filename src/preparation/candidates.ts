@@ -5,7 +5,7 @@ import { knownForms } from "../hydrate";
 import type { Quantity } from "../quantity";
 import type { Formed } from "./account";
 import { PRECIPITATES } from "./data/ignition";
-import { nameOfFormula } from "./material";
+import { nameOfFormula } from "./species";
 
 /** The product under another formula, for the same metal. */
 export interface Candidate {
@@ -70,11 +70,25 @@ function hydratesOf(product: Formula): Formula[] {
   return product.compositionText === "H2O" ? [] : knownForms(product).map((form) => form.formula);
 }
 
-export function candidatesFor(product: Formula, formed: Formed, extra: readonly string[]): Candidate[] {
+/**
+ * The product and what else the same metal may have come down as.
+ *
+ * @param from - what it is made from: no candidate holds an element that nothing brings, water and told ones aside
+ */
+export function candidatesFor(
+  product: Formula,
+  formed: Formed,
+  from: readonly Formula[],
+  extra: readonly string[],
+): Candidate[] {
   const wanted: Candidate = { formula: formed.formula, wanted: true, theoreticalYield: formed.mass };
   const key = keyElement(product);
   if (key === undefined) return [wanted];
-  const others = [...formulasLike(product), ...extra.map((text) => parseFormula(text))];
+  const brought = new Set(["H", "O", ...from.flatMap((formula) => formula.symbols)]);
+  const others = [
+    ...formulasLike(product).filter((formula) => formula.symbols.every((s) => brought.has(s))),
+    ...extra.map((text) => parseFormula(text)),
+  ];
   const seen = new Set<string>([formed.formula]);
   const metal = formed.amount
     .times(product.count(key))

@@ -1,7 +1,7 @@
 // What must not meet: a plan with a forbidden combination stops, unless its code is acknowledged.
-
-import { quantity } from "../quantity";
+import type { Formula } from "../formula";
 import { type Cautions, cautions, type Incompatibility, type MaterialOfStrength } from "../substance";
+import { isAcid } from "./acids";
 import { PlanError } from "./error";
 import { remembering } from "./lazy";
 import type { Setting } from "./setting";
@@ -11,21 +11,30 @@ const remembered = /* @__PURE__ */ remembering<Cautions>(64);
 const lookedUp = (texts: readonly (string | MaterialOfStrength)[]): Cautions =>
   remembered(JSON.stringify(texts), () => cautions(texts));
 
-/** A material with its strength, where that is a mass fraction. */
-function withStrength({ shelf, form }: Setting["materials"][number]): string | MaterialOfStrength {
-  if (shelf.strength === undefined) return form.toString();
-  const strength = quantity(shelf.strength as "5 %");
-  return ["number", "mass fraction"].includes(strength.dimension)
-    ? { material: form.toString(), strength: String(strength.to("%").value) + " %" }
-    : form.toString();
+/** A material with its strength, where it is a solution of which the mass fraction is known. */
+function withStrength({ shelf, form, massFraction }: Setting["materials"][number]): string | MaterialOfStrength {
+  const strength = shelf.strength === undefined ? undefined : massFraction();
+  const material = form.toString();
+  return strength === undefined ? material : { material, strength: `${strength.in("%").toFixed(4)} %` };
 }
+
+/** What a reaction sets free in water is thin: the water that dissolves the feeds is more than ten times an acid's mass. */
+const SET_FREE = "5 %";
+
+/** A product; an acid that is set free in the liquor is no strong acid. */
+const asFormed = (formula: Formula, wet: boolean): string | MaterialOfStrength =>
+  wet && isAcid(formula) ? { material: formula.toString(), strength: SET_FREE } : formula.toString();
 
 /** Cautions for materials and products; refuses materials that must not meet. */
 export function cautionsFor(setting: Setting): Cautions {
   const materials = setting.materials.map(withStrength);
-  const products = setting.products.filter((s) => s.formula.compositionText !== "H2O").map((s) => s.formula.toString());
-  const names = new Set(materials.map((m) => (typeof m === "string" ? m : m.material)));
-  const all = lookedUp([...materials, ...products.filter((p) => !names.has(p))]);
+  const nameIn = (m: string | MaterialOfStrength): string => (typeof m === "string" ? m : m.material);
+  const names = new Set(materials.map(nameIn));
+  const products = setting.products
+    .filter((s) => s.formula.compositionText !== "H2O")
+    .map((s) => asFormed(s.formula, setting.wet))
+    .filter((p) => !names.has(nameIn(p)));
+  const all = lookedUp([...materials, ...products]);
   const acknowledged = setting.request.acknowledge ?? [];
   const meet = (one: Incompatibility): boolean => one.materials.every((m) => names.has(m));
   const forbidden = all.incompatibilities.filter(

@@ -6,7 +6,7 @@ import { trySubstance } from "../substance";
 import { DELIQUESCENT, DRYING } from "./data/drying";
 import { exact, planned } from "./exact";
 import { remembering } from "./lazy";
-import { sameCore } from "./material";
+import { sameCore } from "./species";
 
 /** How to dry a product. */
 export interface Drying {

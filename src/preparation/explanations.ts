@@ -4,7 +4,8 @@ import { knownForms } from "../hydrate";
 import type { Quantity } from "../quantity";
 import { extentOf, formedBy } from "./account";
 import { lessThanAll } from "./exact";
-import { nameOfFormula, readMaterial } from "./material";
+import { readMaterial } from "./material";
+import { nameOfFormula } from "./species";
 import type { Evidence, Finding } from "./verdict";
 
 /** Farther than this from the middle of what is expected, in half-widths, a form explains nothing. */

@@ -1,13 +1,16 @@
 // Does a substance fall out of water or stay in it? The table speaks first, then the rules; where neither does, nobody knows.
 import type { TemperatureLike } from "../amount";
+import { isNonmetal } from "../equation/oxidation/rules";
 import type { Formula } from "../formula";
 import type { Quantity } from "../quantity";
 import { solubilityRule, tryResidual, trySolubilityOf } from "../solubility";
+import { isAcid } from "./acids";
 import { isKnownCarbonate } from "./candidates";
-import { SOLUBLE_CYANIDOFERRATES, SOLUBLE_OXIDES } from "./data/insoluble";
+import { INSOLUBLE_NONMETALS, SOLUBLE_CYANIDOFERRATES, SOLUBLE_OXIDES } from "./data/insoluble";
+import { MISCIBLE } from "./data/miscible";
 import { exact, planned } from "./exact";
 import { remembering } from "./lazy";
-import { nameOfFormula } from "./material";
+import { coreOf, nameOfFormula } from "./species";
 
 /** What becomes of a substance in water. */
 export interface Fate {
@@ -29,6 +32,22 @@ function isInsolubleCyanidoferrate(formula: Formula): boolean {
   const rest = formula.toString().replaceAll("[Fe(CN)6]", "");
   return rest !== formula.toString() && !SOLUBLE_CYANIDOFERRATES.some((row) => row.cations.test(rest));
 }
+
+/** Metals, sulfur and their like. */
+function isInsolubleElement({ symbols }: Formula): boolean {
+  const [symbol] = symbols;
+  if (symbols.length !== 1 || symbol === undefined) return false;
+  return !isNonmetal(symbol) || INSOLUBLE_NONMETALS.some((row) => row.elements.includes(symbol));
+}
+
+/** A liquid that mixes with water. */
+export const isMiscible = (formula: Formula): boolean => {
+  const core = coreOf(formula);
+  return MISCIBLE.some((row) => row.formula === core);
+};
+
+/** Ligands change what a salt does in water: the rules speak of simple ions only. */
+const isComplex = (formula: Formula): boolean => formula.toString().includes("[");
 
 const remembered = /* @__PURE__ */ remembering<Fate>(512);
 
@@ -57,6 +76,12 @@ function judged(formula: Formula, temperature: TemperatureLike): Fate {
     perHundredGramsWater: undefined,
     why,
   });
+  if (isInsolubleElement(formula)) return byRule(true, `${name} is an element that water does not dissolve`);
+  if (isMiscible(formula)) return byRule(false, `${name} mixes with water`);
+  if (isAcid(formula)) return byRule(false, `${name} is an acid that dissolves`);
+  if (isInsolubleCyanidoferrate(formula))
+    return byRule(true, `${name} is a cyanidoferrate of a heavy metal: insoluble (common practice)`);
+  if (isComplex(formula)) return byRule(undefined, `solubility of ${name}`);
   if (isKnownCarbonate(formula))
     return byRule(true, `${name} is a carbonate of a metal that is no alkali: insoluble by rule`);
   const rule = solubilityRule(formula);
@@ -64,8 +89,6 @@ function judged(formula: Formula, temperature: TemperatureLike): Fate {
   if (rule?.class === "soluble") return byRule(false, `${name} dissolves by rule: ${rule.rule}`);
   if (isOxideOfMetal(formula))
     return byRule(true, `${name} is an oxide that water does not dissolve (common practice)`);
-  if (isInsolubleCyanidoferrate(formula))
-    return byRule(true, `${name} is a cyanidoferrate of a heavy metal: insoluble (common practice)`);
   return byRule(undefined, `solubility of ${name}`);
 }
 

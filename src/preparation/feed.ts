@@ -3,17 +3,12 @@
 import type { TemperatureLike } from "../amount";
 import { molarMass } from "../formula";
 import { type Quantity, sum } from "../quantity";
-import {
-  type DissolvingWater,
-  type LiquorCheck,
-  solubilityRule,
-  staysDissolved,
-  tryWaterToDissolve,
-} from "../solubility";
+import { type DissolvingWater, type LiquorCheck, staysDissolved, tryWaterToDissolve } from "../solubility";
 import type { Account } from "./account";
-import { isKnownCarbonate } from "./candidates";
-import { planned } from "./exact";
-import type { Material, Species } from "./material";
+import { fateOf } from "./fate";
+import type { Material } from "./material";
+import type { Species } from "./species";
+import { isGas } from "./vessel";
 
 /** How one material goes into the pot. */
 export type Feed =
@@ -38,43 +33,25 @@ export function feedOf(
   wet: boolean,
 ): Feed {
   const { name } = material.shelf;
-  if (!wet) return { material: name, how: "solid", why: "it is heated dry" };
-  if (material.form.symbols.length === 1)
-    return { material: name, how: "solid", why: `${material.formName} goes into solution only as it reacts` };
-  if (material.shelf.strength !== undefined) {
-    return { material: name, how: "solution", water: material.solventIn(portion) };
-  }
+  const { form, formName } = material;
+  const asSolid = (why: string): Feed => ({ material: name, how: "solid", why });
+  if (!wet) return asSolid("it is heated dry");
+  if (material.isSolution) return { material: name, how: "solution", water: material.solventIn(portion) };
+  if (isGas(form, false)) return asSolid(`${formName} is a gas: lead it into the liquid`);
+  if (form.symbols.length === 1) return asSolid(`${formName} goes into solution only as it reacts`);
+  const fate = fateOf(form, temperature);
+  if (fate.fallsOut === true) return asSolid(`${fate.why}: stir it in as a solid`);
   const water = tryWaterToDissolve({
-    formula: material.form,
+    formula: form,
     mass: portion.to("g"),
     temperature: temperature as "20 °C",
     headroom,
   });
-  if (water.ok) {
-    if (water.value.perHundredGramsWater.compare(planned("hardlySoluble")) >= 0) {
-      return { material: name, how: "dissolve", dissolving: water.value };
-    }
-    return {
-      material: name,
-      how: "solid",
-      why: `${material.formName} hardly dissolves in water: stir it in as a solid`,
-    };
-  }
-  if (isKnownCarbonate(material.form)) {
-    return { material: name, how: "solid", why: `${material.formName} is insoluble by rule: stir it in as a solid` };
-  }
-  const rule = solubilityRule(material.species.formula);
-  if (rule?.class === "insoluble") {
-    return {
-      material: name,
-      how: "solid",
-      why: `${material.formName} is insoluble by rule (${rule.rule}): stir it in as a solid`,
-    };
-  }
+  if (water.ok) return { material: name, how: "dissolve", dissolving: water.value };
   return {
     material: name,
     how: "unknown",
-    missing: `solubility of ${material.formName}: ${water.error.message.split("\n")[0]}`,
+    missing: `solubility of ${formName}: ${water.error.message.split("\n")[0]}`,
   };
 }
 

@@ -8,8 +8,8 @@ import { exact } from "./exact";
 import { fateOf } from "./fate";
 import type { Feed } from "./feed";
 import { remembering } from "./lazy";
-import type { Species } from "./material";
 import type { Setting } from "./setting";
+import type { Species } from "./species";
 import { isGas } from "./vessel";
 
 /** Heat of the mixing. */

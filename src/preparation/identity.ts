@@ -9,7 +9,7 @@ import { formulasLike } from "./candidates";
 import { PlanError } from "./error";
 import { exact, lessThanAll, planned } from "./exact";
 import { acidPerGramOf, residueOf } from "./ignition";
-import { nameOfFormula } from "./material";
+import { nameOfFormula } from "./species";
 
 /** A solid the sample may be, and what ignition leaves of it. */
 export interface IgnitionCandidate {

@@ -12,8 +12,8 @@ import {
 import { PLANNING } from "./data/planning";
 import { asMassOfWater, planned } from "./exact";
 import { fateOf, keptByWater } from "./fate";
-import type { Species } from "./material";
 import type { Setting } from "./setting";
+import type { Species } from "./species";
 
 /** How the product comes out of the batch. */
 export type Isolation =

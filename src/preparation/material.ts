@@ -1,22 +1,13 @@
 // A material read and matched to the species of the equation it supplies: by composition, else by what is left without
 // crystal water. Turns what is weighed or measured into moles and back.
-import type { BalancedEquation } from "../equation";
-import { Formula, molarMass, parseFormula } from "../formula";
-import { crystalWater } from "../hydrate";
+import { tryConvertStrength, tryDensityOfSolution } from "../amount";
+import { type Formula, molarMass } from "../formula";
 import { expectDimension, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { PlanError } from "./error";
 import { exact } from "./exact";
-import { remembering } from "./lazy";
+import { isMiscible } from "./fate";
 import type { Portion, ShelfMaterial } from "./request";
-
-/** A species of the equation with its whole-number coefficient. */
-export interface Species {
-  readonly formula: Formula;
-  readonly name: string;
-  readonly coefficient: bigint;
-  /** Water of crystallization written in the equation, per formula unit. */
-  readonly waters: Quantity;
-}
+import { formulaFrom, nameOfFormula, type Species, sameCore, watersOf } from "./species";
 
 /** A material ready for computing. */
 export interface Material {
@@ -27,7 +18,10 @@ export interface Material {
   /** Water of crystallization of the form as sold, per formula unit. */
   readonly waters: Quantity;
   readonly excess: Quantity;
-  readonly measuredBy: "mass" | "volume";
+  /** It is poured, not dissolved: a solution, or a liquid that mixes with water. */
+  readonly isSolution: boolean;
+  /** Mass fraction of the form, where it is told or can be looked up. */
+  massFraction(): Quantity | undefined;
   /** Amount of substance in a measured portion. */
   amountIn(portion: Quantity): Quantity;
   /** Portion that holds an amount of substance. */
@@ -36,52 +30,6 @@ export interface Material {
   massOf(portion: Quantity): Quantity | undefined;
   /** Water that comes with a portion beside crystal water: the water of a solution. */
   solventIn(portion: Quantity): Quantity | undefined;
-}
-
-/** The formula as it is printed and used in symbols; the phase belongs to the equation, not to the name. */
-export const nameOfFormula = (formula: Formula): string => formula.toUnicode().replace(PHASE, "");
-
-const PHASE = /\((?:s|l|g|aq|cr)\)$/;
-
-export function speciesOf(side: BalancedEquation["reactants"]): Species[] {
-  return side.map(({ formula, coefficient }) => ({
-    formula,
-    name: nameOfFormula(formula),
-    coefficient,
-    waters: watersOf(formula),
-  }));
-}
-
-const isWater = (formula: Formula): boolean => formula.compositionText === "H2O";
-
-/** A formula of a request, read once: its texts and its water are then known to every plan that names it again. */
-const readOnce = /* @__PURE__ */ remembering<Formula>(500);
-export const formulaFrom = (like: string | Formula): Formula =>
-  like instanceof Formula
-    ? like
-    : typeof like === "string"
-      ? readOnce(like, () => parseFormula(like))
-      : parseFormula(like);
-
-const rememberedWaters = /* @__PURE__ */ remembering<Quantity>(500);
-
-function watersOf(formula: Formula): Quantity {
-  return rememberedWaters(formula.toString(), () => {
-    const waters = isWater(formula) ? "0" : crystalWater(formula).waters.toFraction();
-    return quantity({ value: waters, unit: "" });
-  });
-}
-
-const rememberedCores = /* @__PURE__ */ remembering<string>(500);
-
-/** Atoms and charge without crystal water. */
-export const coreOf = (formula: Formula): string =>
-  rememberedCores(formula.toString(), () => crystalWater(formula).anhydrous.compositionText);
-
-/** Are the two the same substance, or the same salt with another share of crystal water? */
-export function sameCore(a: Formula, b: Formula): boolean {
-  if (isWater(a) || isWater(b)) return isWater(a) && isWater(b);
-  return coreOf(a) === coreOf(b);
 }
 
 function matching(form: Formula, name: string, reactants: readonly Species[]): Species {
@@ -123,7 +71,7 @@ export function portionOf(like: Portion, what: string, naming?: { symbol: string
 }
 
 interface Strength {
-  readonly measuredBy: "mass" | "volume";
+  readonly massFraction: () => Quantity | undefined;
   readonly amountIn: (portion: Quantity) => Quantity;
   readonly portionFor: (amount: Quantity) => Quantity;
   readonly massOf: (portion: Quantity) => Quantity | undefined;
@@ -134,9 +82,35 @@ const wrongPortion = (name: string, portion: Quantity, needs: string): PlanError
     hint: needs,
   });
 
+/** Density of a solution by the tables near 20 °C. */
+function densityAt(form: Formula, w: Quantity | undefined): Quantity | undefined {
+  if (w === undefined) return undefined;
+  const found = tryDensityOfSolution(form, w as Quantity<"mass fraction">);
+  return found.ok ? found.value : undefined;
+}
+
+/** The density that was given, else what the tables have for the solution; worked out once, when it is needed. */
+function densityOf(shelf: ShelfMaterial, lookUp: () => Quantity | undefined): () => Quantity | undefined {
+  const { name, density } = shelf;
+  if (density !== undefined) {
+    const given = expectDimension(density, "density", `density of ${name}`, {
+      symbol: `ρ(${name})`,
+      label: `density of ${name}`,
+    });
+    return () => given;
+  }
+  if (shelf.strength === undefined) return () => undefined;
+  let found: { readonly density: Quantity | undefined } | undefined;
+  return () => {
+    found ??= { density: lookUp() };
+    return found.density;
+  };
+}
+
 /** A solid, or a solution whose strength is a mass fraction: moles from mass, through the density also from volume. */
-function byMassFraction(shelf: ShelfMaterial, M: Quantity, species: string): Strength {
+function byMassFraction(shelf: ShelfMaterial, form: Formula, species: string): Strength {
   const { name } = shelf;
+  const M = molarMass(form);
   const isSolution = shelf.strength !== undefined;
   const w = shareOf(
     shelf.strength ?? shelf.assay ?? exact("100 %"),
@@ -152,23 +126,18 @@ function byMassFraction(shelf: ShelfMaterial, M: Quantity, species: string): Str
       "plan.not-positive",
       `${name} holds nothing of it: its ${isSolution ? "strength" : "assay"} is 0`,
     );
-  const density =
-    shelf.density === undefined
-      ? undefined
-      : expectDimension(shelf.density, "density", `density of ${name}`, {
-          symbol: `ρ(${name})`,
-          label: `density of ${name}`,
-        });
+  const density = densityOf(shelf, () => densityAt(form, w));
   const massOf = (portion: Quantity): Quantity => {
     if (portion.dimension === "mass") return portion;
-    if (density === undefined) throw wrongPortion(name, portion, "give the density of the material, or weigh it");
+    const rho = density();
+    if (rho === undefined) throw wrongPortion(name, portion, "give the density of the material, or weigh it");
     return portion
-      .times(density)
+      .times(rho)
       .to("g")
       .named({ symbol: `m(${name})`, rule: "mass = volume × density" });
   };
   return {
-    measuredBy: density === undefined ? "mass" : "volume",
+    massFraction: () => w,
     massOf,
     amountIn: (portion) =>
       massOf(portion)
@@ -177,34 +146,44 @@ function byMassFraction(shelf: ShelfMaterial, M: Quantity, species: string): Str
         .named({ symbol: `n(${species})`, rule: "amount = mass × mass fraction / molar mass" }),
     portionFor: (amount) => {
       const mass = amount.times(M).dividedBy(w).to("g");
-      return density === undefined ? mass : mass.dividedBy(density).to("mL");
+      // What is measured by volume has its density on the label; without one it is weighed.
+      return shelf.density === undefined ? mass : mass.dividedBy(density()!).to("mL");
     },
   };
 }
 
 /** A solution by grams or moles in a volume. */
-function byVolume(shelf: ShelfMaterial, M: Quantity, species: string, strength: Quantity): Strength {
+function byVolume(shelf: ShelfMaterial, form: Formula, species: string, strength: Quantity): Strength {
   const { name } = shelf;
+  const M = molarMass(form);
   const naming = { symbol: `c(${name})`, label: `strength of ${name}` };
   if (!strength.isPositive()) throw new PlanError("plan.not-positive", `the strength of ${name} must be above zero`);
-  const c =
-    strength.dimension === "concentration" ? strength.named(naming) : strength.named(naming).dividedBy(M).to("mol/L");
-  const rule =
-    strength.dimension === "concentration"
-      ? "amount = concentration × volume"
-      : "amount = mass concentration × volume / molar mass";
-  const density =
-    shelf.density === undefined ? undefined : expectDimension(shelf.density, "density", `density of ${name}`);
+  const isMolar = strength.dimension === "concentration";
+  const c = isMolar ? strength.named(naming) : strength.named(naming).dividedBy(M).to("mol/L");
+  const rule = isMolar ? "amount = concentration × volume" : "amount = mass concentration × volume / molar mass";
+  let looked: ReturnType<typeof tryConvertStrength> | undefined;
+  const massFraction = (): Quantity | undefined => {
+    looked ??= tryConvertStrength(strength, {
+      of: form,
+      to: "% w/w",
+      density: shelf.density === undefined ? undefined : (density() as Quantity<"density">),
+    });
+    return looked.ok ? looked.value : undefined;
+  };
+  const density = densityOf(shelf, () => densityAt(form, massFraction()));
   const volumeOf = (portion: Quantity): Quantity => {
     if (portion.dimension === "volume") return portion;
-    if (density === undefined)
-      throw wrongPortion(name, portion, "give the density of the solution, or measure its volume");
-    return portion.dividedBy(density).to("mL");
+    const rho = density();
+    if (rho === undefined) throw wrongPortion(name, portion, "give the density of the solution, or measure its volume");
+    return portion.dividedBy(rho).to("mL");
   };
   return {
-    measuredBy: "volume",
-    massOf: (portion) =>
-      portion.dimension === "mass" ? portion : density === undefined ? undefined : portion.times(density).to("g"),
+    massFraction,
+    massOf: (portion) => {
+      if (portion.dimension === "mass") return portion;
+      const rho = density();
+      return rho === undefined ? undefined : portion.times(rho).to("g");
+    },
     amountIn: (portion) =>
       c
         .times(volumeOf(portion))
@@ -224,10 +203,10 @@ export function readMaterial(shelf: ShelfMaterial, reactants: readonly Species[]
       hint: "a solid has an assay, a solution a strength",
     });
   }
-  const M = molarMass(form);
   const strength = shelf.strength === undefined ? undefined : quantity(shelf.strength as QuantityLike);
   const isVolumetric = strength?.dimension === "density" || strength?.dimension === "concentration";
-  const how = isVolumetric ? byVolume(shelf, M, species.name, strength) : byMassFraction(shelf, M, species.name);
+  const how = isVolumetric ? byVolume(shelf, form, species.name, strength) : byMassFraction(shelf, form, species.name);
+  const isSolution = strength !== undefined || isMiscible(form);
   return {
     shelf,
     form,
@@ -235,14 +214,12 @@ export function readMaterial(shelf: ShelfMaterial, reactants: readonly Species[]
     species,
     waters: watersOf(form),
     excess: shareOf(shelf.excess ?? exact("0 %"), `excess of ${name}`, "100", { label: `excess of ${name}` }),
-    measuredBy: how.measuredBy,
+    isSolution,
+    massFraction: how.massFraction,
     amountIn: how.amountIn,
     portionFor: how.portionFor,
     massOf: how.massOf,
-    solventIn: (portion) => {
-      if (strength === undefined) return undefined;
-      const mass = how.massOf(portion);
-      return mass?.minus(how.amountIn(portion).times(M).to("g"));
-    },
+    solventIn: (portion) =>
+      isSolution ? how.massOf(portion)?.minus(how.amountIn(portion).times(molarMass(form)).to("g")) : undefined,
   };
 }

@@ -2,12 +2,12 @@
 import { tryRedoxAnalysis } from "../equation";
 import { isNonmetal } from "../equation/oxidation/rules";
 import type { Formula } from "../formula";
-import { ACIDS, type AcidRow } from "./data/acids";
+import { isAcid } from "./acids";
 import { NOT_WARM } from "./data/products";
 import { fateOf } from "./fate";
 import { remembering } from "./lazy";
-import { coreOf, type Species } from "./material";
 import type { Setting } from "./setting";
+import type { Species } from "./species";
 
 export const PROCEDURES = [
   "precipitation",
@@ -36,16 +36,6 @@ export interface Procedure {
   readonly digestion: string | undefined;
 }
 
-const acidRow = (formula: Formula): AcidRow | undefined => {
-  const core = coreOf(formula);
-  return ACIDS.find((row) => row.formula === core);
-};
-
-export const isAcid = (formula: Formula): boolean => acidRow(formula) !== undefined;
-
-/** Hydrogen that a base takes from a molecule of an acid; 0 for what is no acid. */
-export const protonsOf = (formula: Formula): bigint => acidRow(formula)?.protons ?? 0n;
-
 const isMetal = (formula: Formula): boolean => formula.symbols.length === 1 && !isNonmetal(formula.symbols[0]!);
 
 /** Oxides, hydroxides and carbonates: what an acid takes up. */
@@ -63,6 +53,14 @@ function cations(formula: Formula): number {
   return metals + (/NH4/.test(formula.toString()) ? 1 : 0);
 }
 
+/** Gases that a solid is heated in. */
+const FURNACE_GASES = new Set(["O2", "H2", "CO", "CH4"]);
+
+/** One substance by itself, or in a gas of the furnace: nothing is in water. */
+export function isHeatedDry(reactants: readonly Species[]): boolean {
+  return reactants.filter((s) => !FURNACE_GASES.has(s.formula.compositionText)).length === 1;
+}
+
 function kindFromEquation(
   reactants: readonly Species[],
   products: readonly Species[],
@@ -75,7 +73,7 @@ function kindFromEquation(
   if (isComplex(product) && !put.some(isComplex)) return "complex formation";
   if (put.some(isMetal) && got.some(isMetal) && got.some((f) => !isMetal(f))) return "displacement";
   if (put.some(isMetal) && acid) return "metal and acid";
-  if (put.filter((f) => f.compositionText !== "O2").length === 1) return "thermal decomposition";
+  if (isHeatedDry(reactants) && put.every((f) => f.compositionText !== "H2")) return "thermal decomposition";
   const redox = tryRedoxAnalysis(
     `${reactants.map((s) => `${s.coefficient} ${s.formula}`).join(" + ")} -> ${products.map((s) => `${s.coefficient} ${s.formula}`).join(" + ")}`,
   );

@@ -9,9 +9,9 @@ import type { Supplied } from "./account";
 import { keyElement } from "./candidates";
 import { TAKES_BACK } from "./data/insoluble";
 import { fateOf } from "./fate";
-import { nameOfFormula, type Species, sameCore } from "./material";
 import type { RecipeFinding, Reckoned } from "./recipe";
 import type { ReadMaterial } from "./recipe-read";
+import { nameOfFormula, type Species, sameCore } from "./species";
 
 /** More than this many times the need is worth a word. */
 const LARGE_EXCESS = "2";

@@ -5,8 +5,10 @@ import { type Formula, parseFormula } from "../formula";
 import { isPreparativeError } from "../foundation/error";
 import { expectDimension, isQuantity, type Quantity, quantity } from "../quantity";
 import { PlanError } from "./error";
-import { type Material, readMaterial, type Species, sameCore, speciesOf } from "./material";
+import { type Material, readMaterial } from "./material";
+import { isHeatedDry } from "./procedure";
 import type { Recipe, RecipeFinding, RecipeMaterial } from "./recipe";
+import { type Species, sameCore, speciesOf } from "./species";
 
 /** A material of a recipe, read. */
 export interface ReadMaterial {
@@ -235,7 +237,7 @@ export function readRecipe(recipe: Recipe): ReadRecipe {
     firstCarrier,
     carriers,
     materials,
-    wet: recipe.water !== undefined || materials.some((m) => m.given.strength !== undefined) || reactants.length > 1,
+    wet: recipe.water !== undefined || materials.some((m) => m.given.strength !== undefined) || !isHeatedDry(reactants),
     water,
     found,
     findings: notes.findings,

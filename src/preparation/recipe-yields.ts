@@ -6,9 +6,9 @@ import { expectDimension, type Quantity, quantity } from "../quantity";
 import { formulasLike, keyElement } from "./candidates";
 import { lessThanAll } from "./exact";
 import { fateOf } from "./fate";
-import { nameOfFormula } from "./material";
 import type { Recipe, RecipeFinding, Reckoned } from "./recipe";
 import { liquorFindings } from "./recipe-liquor";
+import { nameOfFormula } from "./species";
 
 /** Over theory by more than this is more than rounding (the criterion of the trade's own yield tables). */
 const IMPOSSIBLE = "100.5 %";

@@ -7,10 +7,11 @@ import { batchOf } from "./batch";
 import { PlanError } from "./error";
 import { exact, planned } from "./exact";
 import { remembering } from "./lazy";
-import { formulaFrom, type Material, portionOf, readMaterial, type Species, sameCore, speciesOf } from "./material";
+import { type Material, portionOf, readMaterial } from "./material";
 import type { Room } from "./pace";
-import { PROCEDURES } from "./procedure";
+import { isHeatedDry, PROCEDURES } from "./procedure";
 import type { PlanRequest } from "./request";
+import { formulaFrom, type Species, sameCore, speciesOf } from "./species";
 
 /** Everything a plan and its runs compute with. */
 export interface Setting {
@@ -84,7 +85,7 @@ export function settingOf(request: PlanRequest): Setting {
     products,
     product,
     materials: request.materials.map((material) => readMaterial(material, reactants)),
-    wet: reactants.length > 1,
+    wet: procedure !== "thermal decomposition" && !isHeatedDry(reactants),
     temperature: expectDimension(request.temperature ?? planned("temperature"), "temperature", "temperature", {
       symbol: "T",
       label: "temperature of room and solutions",

@@ -5,13 +5,13 @@ import { isNonmetal } from "../equation/oxidation/rules";
 import { type Formula, molarMass } from "../formula";
 import { type Quantity, sum } from "../quantity";
 import type { Account, Formed } from "./account";
+import { isAcid, protonsOf } from "./acids";
 import { LEFT_IN_WASTE, WASTE_METALS, type WasteMetalRow } from "./data/waste";
 import { exact, planned } from "./exact";
 import { fateOf, keptByWater } from "./fate";
 import type { Dissolved, WashSchedule } from "./isolation";
-import type { Species } from "./material";
-import { isAcid, protonsOf } from "./procedure";
 import type { Setting } from "./setting";
+import type { Species } from "./species";
 import { isGas, type Vessel } from "./vessel";
 
 /** A metal dissolved in the waste. */
@@ -93,7 +93,7 @@ export function wasteOf(
     return { symbol, amount: named, mass, precipitate: !isLeft(symbol), pH: rowOf(symbol)?.pH };
   });
   const notes: string[] = metals.flatMap(({ symbol }) => rowOf(symbol)?.note ?? []);
-  if (metals.some((m) => m.precipitate) && dissolved.some((d) => ligands(d.species.formula)))
+  if (metals.some((m) => m.precipitate) && dissolved.some((d) => d.amount.isPositive() && ligands(d.species.formula)))
     notes.push(
       "ammonia, oxalate, citrate or cyanide keep metals dissolved: they must be destroyed, boiled off or sulfide used",
     );
@@ -134,6 +134,16 @@ export function byProductsOf(setting: Setting, account: Account, dissolved: read
     if (fate.fallsOut === true) return [{ ...formed, where: "with the product", worthKeeping: false, why: fate.why }];
     if (fate.fallsOut === undefined)
       return [{ ...formed, where: "not known", worthKeeping: false, why: `${fate.why} is not known` }];
+    // A product that crystallises stays in its own liquor too, up to what the water holds.
+    if (fateOf(product.formula, temperature).fallsOut !== true)
+      return [
+        {
+          ...formed,
+          where: "in the liquor",
+          worthKeeping: false,
+          why: `the liquor also holds what is left of ${product.name}: take a second crop of that first`,
+        },
+      ];
     const others = inLiquor.filter((d) => d.species !== species).map(mass);
     const share = others.length === 0 ? exact("0 %") : sum(others).dividedBy(formed.mass).to("%");
     const clean = share.compare(planned("cleanEnough")) <= 0;

@@ -8,6 +8,11 @@ export const SOLUBLE_OXIDES: readonly { readonly elements: readonly string[]; re
   { elements: ["H", "B", "C", "N", "P", "S", "Cl", "As"], source: "commonPractice" },
 ];
 
+/** Elements beside the metals that water leaves alone. */
+export const INSOLUBLE_NONMETALS: readonly { readonly elements: readonly string[]; readonly source: SourceKey }[] = [
+  { elements: ["B", "C", "Si", "P", "S", "Se", "Te", "As"], source: "commonPractice" },
+];
+
 /** Cations whose cyanidoferrates dissolve; those of all others stay. */
 export const SOLUBLE_CYANIDOFERRATES: readonly { readonly cations: RegExp; readonly source: SourceKey }[] = [
   { cations: /Na|K|Ca|Mg|NH4|H/, source: "commonPractice" },

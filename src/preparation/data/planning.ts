@@ -25,14 +25,9 @@ export const PLANNING = {
     what: "times the water that just dissolves a feed: it stays dissolved when it cools or something joins it",
     source: "commonPractice",
   },
-  hardlySoluble: {
-    value: "0.1 g",
-    what: "in 100 g of water: below this a feed is stirred in as a solid",
-    source: "commonPractice",
-  },
   fallsOutBelow: {
     value: "1 g",
-    what: "in 100 g of water: a product below this is filtered off, above it crystallised",
+    what: "in 100 g of water: below this a feed is stirred in as a solid, and a product is filtered off; above it dissolves and crystallises",
     source: "commonPractice",
   },
   foamWithoutGas: { value: "1.5", what: "times the liquid: room to stir", source: "commonPractice" },

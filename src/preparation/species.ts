@@ -1,0 +1,62 @@
+// Species of an equation and what is asked of their formulas again and again: the printed name, crystal water, the core
+// without it.
+import type { BalancedEquation } from "../equation";
+import { Formula, parseFormula } from "../formula";
+import { crystalWater } from "../hydrate";
+import { type Quantity, quantity } from "../quantity";
+import { remembering } from "./lazy";
+
+/** A species of the equation with its whole-number coefficient. */
+export interface Species {
+  readonly formula: Formula;
+  readonly name: string;
+  readonly coefficient: bigint;
+  /** Water of crystallization written in the equation, per formula unit. */
+  readonly waters: Quantity;
+}
+
+/** The formula as it is printed and used in symbols; the phase belongs to the equation, not to the name. */
+export const nameOfFormula = (formula: Formula): string => formula.toUnicode().replace(PHASE, "");
+
+const PHASE = /\((?:s|l|g|aq|cr)\)$/;
+
+export function speciesOf(side: BalancedEquation["reactants"]): Species[] {
+  return side.map(({ formula, coefficient }) => ({
+    formula,
+    name: nameOfFormula(formula),
+    coefficient,
+    waters: watersOf(formula),
+  }));
+}
+
+export const isWater = (formula: Formula): boolean => formula.compositionText === "H2O";
+
+/** A formula of a request, read once: its texts and its water are then known to every plan that names it again. */
+const readOnce = /* @__PURE__ */ remembering<Formula>(500);
+export const formulaFrom = (like: string | Formula): Formula =>
+  like instanceof Formula
+    ? like
+    : typeof like === "string"
+      ? readOnce(like, () => parseFormula(like))
+      : parseFormula(like);
+
+const rememberedWaters = /* @__PURE__ */ remembering<Quantity>(500);
+
+export function watersOf(formula: Formula): Quantity {
+  return rememberedWaters(formula.toString(), () => {
+    const waters = isWater(formula) ? "0" : crystalWater(formula).waters.toFraction();
+    return quantity({ value: waters, unit: "" });
+  });
+}
+
+const rememberedCores = /* @__PURE__ */ remembering<string>(500);
+
+/** Atoms and charge without crystal water. */
+export const coreOf = (formula: Formula): string =>
+  rememberedCores(formula.toString(), () => crystalWater(formula).anhydrous.compositionText);
+
+/** Are the two the same substance, or the same salt with another share of crystal water? */
+export function sameCore(a: Formula, b: Formula): boolean {
+  if (isWater(a) || isWater(b)) return isWater(a) && isWater(b);
+  return coreOf(a) === coreOf(b);
+}
