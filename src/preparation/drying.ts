@@ -1,6 +1,7 @@
 // How warm the product may be dried: by the table, and never up to where heat begins to take it apart.
 import { type Formula, parseFormula } from "../formula";
 import { cite } from "../foundation";
+import { crystalWater } from "../hydrate";
 import { type Quantity, quantity } from "../quantity";
 import { trySubstance } from "../substance";
 import { DELIQUESCENT, DRYING } from "./data/drying";
@@ -50,6 +51,16 @@ function lookedUp(product: Formula): Drying {
   const base = { deliquescent: runs, missing: undefined };
   if (byTable !== undefined && (byHeat === undefined || byTable.compare(byHeat) <= 0))
     return { ...base, upTo: byTable, why: own!.why ?? "usual limit of the bench", source: cite(own!.source) };
+  // The first step of the table need not be the first that happens: crystal water and ammonia go, or melt, below it.
+  const gentle = planned("gentle");
+  const losesInAir = crystalWater(product).waters.n !== 0n || /NH3/.test(product.toString());
+  if (losesInAir && (byHeat === undefined || byHeat.compare(gentle) > 0))
+    return {
+      ...base,
+      upTo: gentle as Quantity<"temperature">,
+      why: "it holds water or ammonia that warm air may take: dry in air",
+      source: cite("commonPractice"),
+    };
   if (byHeat !== undefined && byHeat.compare(exact("20 °C")) >= 0) {
     const why = `heat takes it apart from ${first!.from.format({ uncertainty: "none" })} on`;
     return { ...base, upTo: byHeat, why, source: cite("memory") };

@@ -6,6 +6,7 @@ import { type Quantity, quantity } from "../quantity";
 import { type CarbonatePrecipitant, tryCarbonateVerdict } from "../solubility";
 import { tryShopMaterial } from "../substance";
 import type { Supplied } from "./account";
+import { isAcid } from "./acids";
 import { keyElement } from "./candidates";
 import { TAKES_BACK } from "./data/insoluble";
 import { fateOf } from "./fate";
@@ -197,6 +198,8 @@ function basicInTheShop({ read, account }: Reckoned): RecipeFinding[] {
     const start = `${metal}CO3 is not what precipitates with soda or is sold: take it as ${nameOfFormula(basic)}`;
     const supplied = account?.supplied.find((s) => s.material === m.name);
     if (supplied === undefined || m.portion?.dimension !== "mass" || m.given.writtenAs !== undefined)
+      return [{ code: "recipe.carbonate-is-basic", text: start, material: m.name, figure: undefined }];
+    if (!read.reactants.some((s) => isAcid(s.formula)))
       return [{ code: "recipe.carbonate-is-basic", text: start, material: m.name, figure: undefined }];
     const metals = m.portion.dividedBy(molarMass(basic)).times(basic.count(metal));
     const times = metals.dividedBy(supplied.amount).times(supplied.timesStoichiometric);

@@ -4,7 +4,7 @@ import { type Formula, massFractionOf, molarMass, parseFormula } from "../formul
 import { anhydrousOf, crystalWater, knownForms, withWater } from "../hydrate";
 import { expectDimension, type Quantity, quantity } from "../quantity";
 import { formulasLike, keyElement } from "./candidates";
-import { lessThanAll } from "./exact";
+import { lessThanAll, planned } from "./exact";
 import { fateOf } from "./fate";
 import type { Recipe, RecipeFinding, Reckoned } from "./recipe";
 import { liquorFindings } from "./recipe-liquor";
@@ -286,7 +286,10 @@ function massLoss({ read, theoreticalYield, yields }: Reckoned): RecipeFinding[]
   const start = read.materials[0];
   if (read.reactants.length !== 1 || start?.portion === undefined || theoreticalYield === undefined) return [];
   const y = yields.find((one) => one.given === "mass");
-  if (y === undefined || near(ratioOf(y.percentYield), 1, 0.03)) return [];
+  if (y === undefined) return [];
+  // What stays in the crucible is lost in handling; what is over was not driven off.
+  const share = y.percentYield.minus("100 %");
+  if (share.compare("3 %") <= 0 && share.compare(planned("handlingLoss").negated()) >= 0) return [];
   const loss = (after: Quantity): Quantity => start.portion!.minus(after).dividedBy(start.portion!).to("%");
   const dry = y.mass.dividedBy(theoreticalYield);
   const wet = dry.compare("1") < 0 ? `, unless it held ${shown(lessThanAll(dry).to("%"), 2)} of water` : "";

@@ -55,6 +55,11 @@ export const PLANNING = {
     what: "kept below the temperature at which heat begins to change a product; it moves by tens",
     source: "commonPractice",
   },
+  gentle: {
+    value: "40 °C",
+    what: "highest for a hydrate or an ammine whose first loss is not tabulated",
+    source: "commonPractice",
+  },
   // -- yield
   handlingLoss: {
     value: "10 %",

@@ -1,0 +1,92 @@
+// Explanations of a mass that fits, and of one that is too small: the liquor, handling, a reagent that ran short.
+import type { Quantity } from "../quantity";
+import { clearlyAbove, grams, percent } from "./evidence";
+import { asVolumeOfWater, exact } from "./exact";
+import type { Evidence, Finding } from "./verdict";
+
+/** The mother liquor of a crystallisation keeps what its water dissolves: how much of it would hold what is missing. */
+function motherLiquor({ batch, dry, observed }: Evidence): Finding[] {
+  const { isolation, product } = batch;
+  if (isolation.how !== "crystallise" || observed.filtrateVolume !== undefined) return [];
+  const lost = product.theoreticalYield.minus(dry).to("g");
+  const water = lost.dividedBy(isolation.keptByHundredGrams).times(exact("100 g")).to("g");
+  const volume = asVolumeOfWater(water).named({
+    symbol: "V(mother liquor)",
+    label: "water of a mother liquor that would hold what is missing",
+    rule: "volume = missing mass / solubility",
+  });
+  return [
+    {
+      code: "loss-explained",
+      text: `${grams(lost)} is what about ${volume.format({ significant: 2, uncertainty: "none" })} of mother liquor keeps at ${observed.setting.temperature.format({ decimals: 0, uncertainty: "none" })}`,
+      mass: lost,
+      figure: volume,
+      weight: 0.8,
+      next: "measure the mother liquor (filtrateVolume), and boil it down for a second crop",
+    },
+  ];
+}
+
+export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | undefined): Finding[] {
+  const { batch, dry, plannedLimiting } = evidence;
+  const { account, product } = batch;
+  const missing = least.minus(dry).to("g");
+  const ratio = dry.dividedBy(product.theoreticalYield);
+  const liquor = motherLiquor(evidence);
+  const findings: Finding[] = [
+    ...liquor,
+    {
+      code: "lighter-than-losses-explain",
+      text: `${grams(dry)} is ${grams(missing)} less than ${kept === undefined ? "handling explains" : "handling, liquor and washing explain"} (at least ${grams(least)} expected)`,
+      mass: missing,
+      figure: ratio.to("%"),
+      // A mother liquor that nobody measured may hold all of it.
+      weight: liquor.length > 0 ? 0.6 : 0.85,
+      next: "test the filtrate for more product, and the limiting material for its assay",
+    },
+  ];
+  for (const supplied of account.supplied) {
+    // What of this material would have to be active for the mass found, all else being right.
+    const active = ratio.dividedBy(supplied.timesStoichiometric).to("%");
+    const out = account.limiting === supplied.material;
+    findings.push({
+      code: "reagent-short",
+      text: `it would fit if only ${percent(active, 2)} of the ${supplied.material} was active${out && out !== (plannedLimiting === supplied.material) ? ": it ran out first, not as planned" : ""}`,
+      mass: undefined,
+      figure: active,
+      weight: supplied.limiting ? 0.5 : 0.35,
+      next: `titrate the ${supplied.material}, or test the filtrate with a drop of it`,
+    });
+  }
+  return findings;
+}
+
+export function fits(evidence: Evidence, kept: Quantity | undefined): Finding[] {
+  const { batch, dry, handlingLoss, identity } = evidence;
+  const { theoreticalYield, formula } = batch.product;
+  const lost = theoreticalYield.minus(dry).to("g");
+  const told = identity?.verdict === "told" ? identity.remaining[0] : undefined;
+  const byLoss = told === undefined ? "" : told === formula ? ", and ignition agrees" : `, but ignition says ${told}`;
+  const findings: Finding[] = [
+    {
+      code: "consistent",
+      text: `${grams(dry)} is what ${formula} should give, allowing for handling${byLoss}`,
+      mass: undefined,
+      figure: dry.dividedBy(theoreticalYield).to("%"),
+      weight: told === undefined || told === formula ? 1 : 0.3,
+      next: identity === undefined ? "ignite a sample if the formula matters" : "nothing more is needed",
+    },
+  ];
+  if (lost.isPositive() && clearlyAbove(theoreticalYield, dry)) {
+    const liquor = kept === undefined ? "" : `; liquor and washing keep at most ${grams(kept)} of it`;
+    findings.push({
+      code: "loss-explained",
+      text: `${grams(lost)} stayed behind, within the ${percent(handlingLoss, 2)} allowed for handling${liquor}`,
+      mass: lost,
+      figure: lost.dividedBy(theoreticalYield).to("%"),
+      weight: 0.7,
+      next: "rinse filter and vessel into the next batch",
+    });
+  }
+  return findings;
+}
