@@ -4,7 +4,9 @@ import type { Quantity } from "../quantity";
 import { type Account, accountFor } from "./account";
 import { type Candidate, candidatesFor } from "./candidates";
 import { type Cost, costOf } from "./cost";
+import { type Crystallising, crystallisingOf } from "./crystallising";
 import { PLANNING } from "./data/planning";
+import { type DissolvingHeat, dissolvingHeatOf } from "./dissolving-heat";
 import { exact } from "./exact";
 import { fateOf, keptByWater } from "./fate";
 import { type Feed, feedOf, type Liquor, liquorOf } from "./feed";
@@ -46,6 +48,10 @@ export interface Batch {
   /** How fast to add; undefined where no gas comes off. */
   readonly pace: Pace | undefined;
   readonly heat: Heat;
+  /** Of each feed that is dissolved, before anything is mixed. */
+  readonly dissolvingHeat: readonly DissolvingHeat[];
+  /** For a product that stays in the liquor; undefined for others. */
+  readonly crystallising: Crystallising | undefined;
   /** For a product that falls out; undefined for one that crystallises. */
   readonly completeness: Completeness | undefined;
   readonly washing: WashSchedule | undefined;
@@ -160,6 +166,8 @@ export function batchOf(setting: Setting, portions: readonly Quantity[]): Batch 
     },
     pace: () => paceOf(batch.gas, batch.vessel, room),
     heat: () => heatOf(setting, account, batch.feeds, inner.pot.missing.length > 0 ? undefined : inner.pot.masses),
+    dissolvingHeat: () => dissolvingHeatOf(setting, account, batch.feeds),
+    crystallising: () => crystallisingOf(setting, account, batch.isolation, inner.dissolved, theoreticalYield),
     completeness: () => completenessOf(setting, batch),
     washing: () =>
       batch.isolation.how === "precipitate" && batch.vessel !== undefined
@@ -181,6 +189,7 @@ export function batchOf(setting: Setting, portions: readonly Quantity[]): Batch 
       ...(batch.isolation.how === "unknown" ? [batch.isolation.missing] : []),
       ...(batch.washing !== undefined && "missing" in batch.washing ? [batch.washing.missing] : []),
       ...("missing" in batch.heat && setting.wet ? [batch.heat.missing] : []),
+      ...batch.dissolvingHeat.flatMap((one) => ("missing" in one ? [`${one.material}: ${one.missing}`] : [])),
     ],
   });
   return batch;

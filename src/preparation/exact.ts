@@ -1,7 +1,7 @@
 // Exact figures that rules, defaults and planning values are written with, read from their text once. They carry no
 // uncertainty, so that sharing one between plans correlates nothing.
 import { type Quantity, quantity } from "../quantity";
-import { PLANNING } from "./data/planning";
+import { PLANNING, type PlanningName } from "./data/planning";
 import { remembering } from "./lazy";
 
 const read = /* @__PURE__ */ remembering<Quantity>(200);
@@ -10,7 +10,7 @@ const read = /* @__PURE__ */ remembering<Quantity>(200);
 export const exact = (text: string): Quantity => read(text, () => quantity(text));
 
 /** A planning value by its name in the table. */
-export const planned = (name: keyof typeof PLANNING): Quantity => exact(PLANNING[name].value);
+export const planned = (name: PlanningName): Quantity => exact(PLANNING[name].value);
 
 /** What is left of the whole: 1 - share. */
 export const lessThanAll = (share: Quantity): Quantity => exact("1").minus(share);

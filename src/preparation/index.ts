@@ -1,10 +1,14 @@
 // Preparation: the plan, the run as it really went, the verdict.
 export type { Account, Formed, Supplied } from "./account";
+export type { Assumption } from "./assumptions";
 export type { Batch, Completeness } from "./batch";
 export type { Candidate } from "./candidates";
 export type { Chain, ChainMaterial, ChainRequest, ChainStep } from "./chain";
 export { planChain, tryPlanChain } from "./chain";
+export type { Check } from "./checks";
 export type { Cost, CostLine } from "./cost";
+export type { Crystallising } from "./crystallising";
+export type { DissolvingHeat } from "./dissolving-heat";
 export type { Drying } from "./drying";
 export type { Dryness } from "./dryness";
 export type { PlanErrorCode } from "./error";

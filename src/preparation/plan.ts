@@ -4,7 +4,9 @@ import type { BalancedEquation } from "../equation";
 import { attempt, type Result } from "../foundation/error";
 import type { Quantity } from "../quantity";
 import type { Cautions } from "../substance";
+import { type Assumption, assumptionsOf } from "./assumptions";
 import { type Batch, batchOf } from "./batch";
+import { type Check, checksOf } from "./checks";
 import { cautionsFor } from "./combinations";
 import { type Drying, dryingOf } from "./drying";
 import { PlanError } from "./error";
@@ -42,6 +44,10 @@ export interface Plan extends Batch {
   readonly drying: Drying;
   /** Share of the theory that may stay behind before a low yield needs a reason. */
   readonly handlingLoss: Quantity;
+  /** What this kind of preparation is watched for, with figures; a usual excess where none was asked for. */
+  readonly checks: readonly Check[];
+  /** Planning values in force that nobody told otherwise, with their sources. */
+  readonly assumptions: readonly Assumption[];
   readonly cautions: Cautions;
   toJSON(): PlanRecord;
 }
@@ -94,10 +100,13 @@ function make(request: PlanRequest): Behind & { readonly plan: Plan } {
     procedure: () => procedureOf(setting),
     drying: () => dryingOf(setting.product.formula),
     handlingLoss: () => handlingLoss,
+    checks: () => checksOf(plan.procedure.kind, setting, batch),
+    assumptions: () => assumptionsOf(setting, batch),
     cautions: () => found,
     toJSON: () => () => ({ type: "plan", schema: 1, request }),
   };
-  return { plan: lazily<Plan, Batch>(own, batch), setting, batch };
+  const plan = lazily<Plan, Batch>(own, batch);
+  return { plan, setting, batch };
 }
 
 const behind = /* @__PURE__ */ new WeakMap<Plan, Behind>();

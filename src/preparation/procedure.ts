@@ -36,7 +36,7 @@ export interface Procedure {
   readonly digestion: string | undefined;
 }
 
-const isMetal = (formula: Formula): boolean => formula.symbols.length === 1 && !isNonmetal(formula.symbols[0]!);
+export const isMetal = (formula: Formula): boolean => formula.symbols.length === 1 && !isNonmetal(formula.symbols[0]!);
 
 /** Oxides, hydroxides and carbonates: what an acid takes up. */
 function isBase(formula: Formula): boolean {

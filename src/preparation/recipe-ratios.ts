@@ -8,7 +8,7 @@ import { tryShopMaterial } from "../substance";
 import type { Supplied } from "./account";
 import { isAcid } from "./acids";
 import { keyElement } from "./candidates";
-import { TAKES_BACK } from "./data/insoluble";
+import { takesBack } from "./checks";
 import { fateOf } from "./fate";
 import type { RecipeFinding, Reckoned } from "./recipe";
 import type { ReadMaterial } from "./recipe-read";
@@ -34,7 +34,7 @@ function precipitantShort({ read, account }: Reckoned): RecipeFinding[] {
   if (precipitant.count(key).n !== 0n || speciesOf(carrier).formula.symbols.length === 1) return [];
   // Text of the anhydrous formula, as the table writes it.
   const text = anhydrousOf(precipitant).toString();
-  if (TAKES_BACK.some((row) => row.precipitant.test(text) && row.metals.includes(key))) return [];
+  if (takesBack(text, key)) return [];
   const share = quantity("1").dividedBy(carrier.timesStoichiometric).to("%");
   if (quantity("100 %").minus(share).compare(SHORTAGE) <= 0) return [];
   return [

@@ -27,6 +27,8 @@ export interface Vessel {
   /** The smallest usual vessel that gives it; undefined above the largest one listed. */
   readonly smallest: Quantity<"volume"> | undefined;
   readonly why: string;
+  /** A solid goes into acid or gives off gas as it dissolves: the foam of that is reckoned with. */
+  readonly intoAcid: boolean;
 }
 
 const rowOf = (hill: string): GasRow | undefined => GASES.find((row) => row.formula === hill);
@@ -91,6 +93,7 @@ export function vesselFor(
     foamFactor: factor,
     needed,
     smallest: size === undefined ? undefined : quantity({ value: size, unit: "mL" }).to(size < 1000 ? "mL" : "L"),
+    intoAcid,
     why: `${why} (common practice, no source)`,
   };
 }

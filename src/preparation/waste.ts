@@ -144,16 +144,23 @@ export function byProductsOf(setting: Setting, account: Account, dissolved: read
           why: `the liquor also holds what is left of ${product.name}: take a second crop of that first`,
         },
       ];
+    if (isAcid(species.formula))
+      return [{ ...formed, where: "in the liquor", worthKeeping: false, why: "it is a free acid in much water" }];
     const others = inLiquor.filter((d) => d.species !== species).map(mass);
     const share = others.length === 0 ? exact("0 %") : sum(others).dividedBy(formed.mass).to("%");
     const clean = share.compare(planned("cleanEnough")) <= 0;
+    const own = species.formula.symbols;
+    const metals = [product, ...inLiquor.map((d) => d.species)]
+      .flatMap((s) => s.formula.symbols)
+      .filter((s, k, all) => rowOf(s) !== undefined && !own.includes(s) && all.indexOf(s) === k);
+    const first = metals.length === 0 ? "" : `, after all ${metals.join(" and ")} is brought down`;
     const rest = `${share.format({ significant: 2, uncertainty: "none" })} of other salts with it`;
     return [
       {
         ...formed,
         where: "in the liquor",
         worthKeeping: clean,
-        why: clean ? `the liquor boiled down gives it with ${rest}` : `${rest}: recrystallise it or let it go`,
+        why: clean ? `the liquor boiled down gives it with ${rest}${first}` : `${rest}: recrystallise it or let it go`,
       },
     ];
   });

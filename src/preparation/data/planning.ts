@@ -60,6 +60,14 @@ export const PLANNING = {
     what: "highest for a hydrate or an ammine whose first loss is not tabulated",
     source: "commonPractice",
   },
+  hot: { value: "80 °C", what: "a solution that is to crystallise, hot but not boiling", source: "commonPractice" },
+  // -- excess
+  usualExcess: {
+    value: "5 %",
+    what: "over of the cheap reagent that washes or filters off; a plan takes it only when told",
+    source: "commonPractice",
+  },
+  asGoodAsNone: { value: "1 %", what: "over comes from rounding to the balance", source: "commonPractice" },
   // -- yield
   handlingLoss: {
     value: "10 %",
@@ -82,3 +90,6 @@ export const PLANNING = {
     source: "commonPractice",
   },
 } as const satisfies Readonly<Record<string, PlanningRow>>;
+
+/** Name of a planning value. */
+export type PlanningName = keyof typeof PLANNING;

@@ -1,0 +1,44 @@
+// What a plan took for granted because nobody told it otherwise, and where each figure comes from.
+import { cite, type SourceKey } from "../foundation";
+import type { Batch } from "./batch";
+import { PLANNING, type PlanningName } from "./data/planning";
+import type { Setting } from "./setting";
+
+/** A planning value that the plan reckoned with. */
+export interface Assumption {
+  /** Number, with its unit where it has one. */
+  readonly value: string;
+  readonly what: string;
+  readonly source: SourceKey;
+  readonly citation: string;
+}
+
+/** Values in force: those of the frame that the request leaves open, and those of what is really done. */
+function namesOf({ request, wet, materials }: Setting, { isolation, vessel, pace, gas }: Batch): PlanningName[] {
+  const { room, readability, washing } = request;
+  const foam = gas.length === 0 ? "foamWithoutGas" : vessel?.intoAcid === true ? "foamIntoAcid" : "foamWithGas";
+  const when: readonly (readonly [boolean, PlanningName])[] = [
+    [request.temperature === undefined, "temperature"],
+    [request.pressure === undefined && gas.length > 0, "pressure"],
+    [readability?.mass === undefined, "massStep"],
+    [readability?.volume === undefined && materials.some((m) => m.isSolution), "volumeStep"],
+    [room?.volume === undefined && pace !== undefined, "roomVolume"],
+    [room?.airChanges === undefined && pace !== undefined, "airChanges"],
+    [request.headroom === undefined && wet, "headroom"],
+    [wet, "fallsOutBelow"],
+    [request.foamFactor === undefined && vessel !== undefined, foam],
+    [pace !== undefined, "leastPortions"],
+    [washing?.washVolume === undefined && isolation.how === "precipitate", "washesOf"],
+    [washing?.residue === undefined && isolation.how === "precipitate", "residue"],
+    [isolation.how === "crystallise", "hot"],
+    [request.handlingLoss === undefined, "handlingLoss"],
+  ];
+  return when.flatMap(([isInForce, name]) => (isInForce ? [name] : []));
+}
+
+export function assumptionsOf(setting: Setting, batch: Batch): Assumption[] {
+  return namesOf(setting, batch).map((name) => {
+    const { value, what, source } = PLANNING[name];
+    return { value, what, source, citation: cite(source) };
+  });
+}

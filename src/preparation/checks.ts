@@ -1,0 +1,256 @@
+// What each kind of preparation is watched for, with its figures: what is over and where it goes, when it is done. Excesses
+// stay as they were asked for; where none was, a remark says which one is usual.
+import { molarMass } from "../formula";
+import { anhydrousOf } from "../hydrate";
+import type { Quantity } from "../quantity";
+import type { Supplied } from "./account";
+import { isAcid } from "./acids";
+import type { Batch } from "./batch";
+import { keyElement } from "./candidates";
+import { TAKES_BACK } from "./data/insoluble";
+import { lessThanAll, planned } from "./exact";
+import type { Material } from "./material";
+import { isMetal, type ProcedureKind } from "./procedure";
+import type { Setting } from "./setting";
+
+/** One thing to watch. */
+export interface Check {
+  readonly text: string;
+  /** The figure behind it. */
+  readonly figure: Quantity | undefined;
+}
+
+interface Given {
+  readonly setting: Setting;
+  readonly batch: Batch;
+}
+
+interface Feeding {
+  readonly material: Material;
+  readonly supplied: Supplied;
+  readonly isSolid: boolean;
+}
+
+const shown = (q: Quantity, figures = 3): string => q.format({ significant: figures, uncertainty: "none" });
+const check = (text: string, figure?: Quantity): Check => ({ text, figure });
+
+const feedingsOf = ({ setting, batch }: Given): Feeding[] =>
+  setting.materials.map((material, i) => ({
+    material,
+    supplied: batch.account.supplied[i]!,
+    isSolid: batch.feeds[i]!.how === "solid",
+  }));
+
+/** Mass of the form that is left over. */
+const leftOf = ({ supplied, material }: Feeding): Quantity => supplied.left.times(molarMass(material.form)).to("g");
+
+const isOver = ({ supplied }: Feeding): boolean =>
+  !supplied.limiting && supplied.excess.compare(planned("asGoodAsNone")) > 0;
+
+/** Does any excess of this precipitant take the product back? */
+export function takesBack(precipitant: string, metal: string | undefined): boolean {
+  return (
+    metal !== undefined && TAKES_BACK.some((row) => row.precipitant.test(precipitant) && row.metals.includes(metal))
+  );
+}
+
+function precipitation(given: Given): Check[] {
+  const { setting, batch } = given;
+  const key = keyElement(setting.product.formula);
+  const checks: Check[] = [];
+  if (batch.completeness !== undefined) checks.push(check(batch.completeness.test));
+  const feedings = feedingsOf(given);
+  const precipitant =
+    key === undefined ? undefined : feedings.find(({ material }) => material.form.count(key).n === 0n);
+  if (precipitant === undefined) return checks;
+  const { name } = precipitant.material.shelf;
+  if (takesBack(anhydrousOf(precipitant.material.form).toString(), key))
+    checks.push(check(`no excess of ${name}: it takes the product back into solution`, precipitant.supplied.excess));
+  else if (!feedings.some(isOver))
+    checks.push(
+      check(
+        `no excess is planned: ${shown(planned("usualExcess"), 2)} over of ${name} is usual, so that all of the ${key} comes down`,
+        planned("usualExcess"),
+      ),
+    );
+  return checks;
+}
+
+function neutralisation(given: Given): Check[] {
+  const feedings = feedingsOf(given);
+  const acid = feedings.find(({ material }) => isAcid(material.form));
+  const solid = feedings.find((f) => f !== acid);
+  if (acid === undefined || solid === undefined) return [];
+  const name = solid.material.shelf.name;
+  if (isOver(acid))
+    return [
+      check(
+        `${shown(acid.supplied.left)} of ${acid.material.shelf.name} is left free: the crystals hold acid; plan the ${name} over instead`,
+        acid.supplied.left,
+      ),
+    ];
+  if (isOver(solid))
+    return [
+      check(`filter ${shown(leftOf(solid))} of ${name} off at the end: the liquor is then free of acid`, leftOf(solid)),
+    ];
+  return [
+    check(
+      `no excess is planned: ${shown(planned("usualExcess"), 2)} over of ${name} is usual${solid.isSolid ? ", filtered off at the end" : ""}, so that no free acid is left`,
+      planned("usualExcess"),
+    ),
+  ];
+}
+
+function metalAndAcid(given: Given): Check[] {
+  const feedings = feedingsOf(given);
+  const metal = feedings.find(({ material }) => isMetal(material.form));
+  const checks = given.batch.gas
+    .filter((gas) => gas.limit !== undefined || gas.hood)
+    .map((gas) =>
+      check(
+        gas.hood
+          ? `${shown(gas.volume)} of ${gas.formula}: under a hood`
+          : `${shown(gas.volume)} of ${gas.formula}: no flame, open window, never a closed vessel`,
+        gas.volume,
+      ),
+    );
+  if (metal === undefined) return checks;
+  const { name } = metal.material.shelf;
+  if (isOver(metal))
+    checks.push(
+      check(
+        `filter ${shown(leftOf(metal))} of ${name} off at the end: it keeps the liquor reduced and free of acid`,
+        leftOf(metal),
+      ),
+    );
+  else
+    checks.push(
+      check(
+        `the metal runs out: acid stays free; ${shown(planned("usualExcess"), 2)} over of ${name} is usual`,
+        metal.supplied.excess,
+      ),
+    );
+  return checks;
+}
+
+function displacement(given: Given): Check[] {
+  const metal = feedingsOf(given).find(({ material }) => isMetal(material.form));
+  if (metal === undefined) return [];
+  const { name } = metal.material.shelf;
+  return isOver(metal)
+    ? [
+        check(
+          `${shown(leftOf(metal))} of ${name} is left in the product: take it up with dilute acid that leaves the product alone`,
+          leftOf(metal),
+        ),
+      ]
+    : [
+        check(
+          `it is done when the last ${name} is gone; a drop of the liquor on a clean piece of it shows whether any salt is left`,
+        ),
+      ];
+}
+
+function doubleSalt(given: Given): Check[] {
+  const over = feedingsOf(given).filter(isOver);
+  const checks = over.map((f) =>
+    check(
+      `${shown(leftOf(f))} of ${f.material.shelf.name} is over the ratio of the double salt: it may crystallise beside it`,
+      leftOf(f),
+    ),
+  );
+  if (checks.length === 0)
+    checks.push(check("the salts are in the ratio of the double salt: nothing else should crystallise"));
+  return [...checks, ...crystallisation(given)];
+}
+
+function crystallisation({ batch, setting }: Given): Check[] {
+  const { crystallising } = batch;
+  if (crystallising === undefined) return [];
+  const { cooling, saltPair, hot, cold } = crystallising;
+  const at = (q: Quantity): string => q.format({ decimals: 0, uncertainty: "none" });
+  if ("missing" in cooling) return [check(`no crop by cooling can be reckoned: ${cooling.missing}`)];
+  if (saltPair !== undefined)
+    return [
+      check(
+        `in ${shown(cooling.totalWater)} of water ${shown(saltPair.filteredHot)} of the other salt stays on the filter at ${at(hot)}, and ${shown(saltPair.crop)} of ${setting.product.name} crystallises at ${at(cold)}, ${shown(saltPair.purity)} pure`,
+        saltPair.crop,
+      ),
+    ];
+  return [
+    check(
+      `boiled down to ${shown(cooling.totalWater)} of water at ${at(hot)} and cooled to ${at(cold)}, ${shown(cooling.crop.mass)} of ${cooling.crop.formula} crystallises, ${shown(cooling.crop.share)} of it`,
+      cooling.crop.mass,
+    ),
+  ];
+}
+
+function thermalDecomposition({ batch, setting }: Given): Check[] {
+  const { theoreticalYield, name } = batch.product;
+  const masses = setting.materials.map(({ massOf }, i) => massOf(batch.account.supplied[i]!.portion));
+  const start = masses[0];
+  if (start === undefined || masses.length > 1) return [];
+  const loss = lessThanAll(theoreticalYield.dividedBy(start))
+    .to("%")
+    .named({ symbol: "loss", label: "loss when all is done", rule: "loss = 1 - theory / portion" });
+  const verb = loss.isPositive() ? `loses ${shown(loss)}` : `gains ${shown(loss.negated())}`;
+  return [
+    check(
+      `it is done when ${shown(start)} has come down to ${shown(theoreticalYield)} of ${name} (${verb}) and stays there`,
+      loss,
+    ),
+  ];
+}
+
+function complexFormation(given: Given): Check[] {
+  const { setting, batch } = given;
+  const key = keyElement(setting.product.formula);
+  const ligand = feedingsOf(given).find(({ material }) => key !== undefined && material.form.count(key).n === 0n);
+  const checks: Check[] = [];
+  if (ligand !== undefined)
+    checks.push(
+      check(
+        `${shown(ligand.supplied.timesStoichiometric)} times the ${ligand.material.shelf.name} that the formula holds; ${isOver(ligand) ? "the excess keeps the complex whole" : `${shown(planned("usualExcess"), 2)} over is usual, so that the complex stays whole`}`,
+        ligand.supplied.timesStoichiometric,
+      ),
+    );
+  if (batch.isolation.how !== "precipitate" && batch.vessel !== undefined)
+    checks.push(
+      check(
+        `as much alcohol as liquor, ${shown(batch.vessel.liquid.to("mL"), 2)}, brings most of it down (common practice)`,
+        batch.vessel.liquid,
+      ),
+    );
+  return checks;
+}
+
+function redox(given: Given): Check[] {
+  const over = feedingsOf(given).filter(isOver);
+  const checks = over.map((f) =>
+    check(
+      `${shown(f.supplied.left)} of ${f.material.shelf.name} is left over and must be used up before the waste is stored`,
+      f.supplied.left,
+    ),
+  );
+  if ("rise" in given.batch.heat) {
+    const { rise } = given.batch.heat.rise;
+    checks.push(check(`${shown(rise, 2)} if all came at once: in portions, and cool`, rise));
+  }
+  return checks;
+}
+
+const CHECKS: Readonly<Record<ProcedureKind, (given: Given) => Check[]>> = {
+  precipitation,
+  neutralisation: (given) => [...neutralisation(given), ...crystallisation(given)],
+  "metal and acid": (given) => [...metalAndAcid(given), ...crystallisation(given)],
+  displacement,
+  "double salt": doubleSalt,
+  crystallisation,
+  "thermal decomposition": thermalDecomposition,
+  "complex formation": complexFormation,
+  redox,
+  other: () => [],
+};
+
+export const checksOf = (kind: ProcedureKind, setting: Setting, batch: Batch): Check[] =>
+  CHECKS[kind]({ setting, batch });

@@ -1,0 +1,67 @@
+// Bringing a product out of its liquor by cooling: how far to boil down and what crop to expect; where a salt pair swaps
+// its ions, which salt leaves hot and which cold.
+import type { Formula } from "../formula";
+import type { Quantity } from "../quantity";
+import { type Crystallisation, type SaltPairPlan, tryCrystallise, trySeparateSaltPair } from "../solubility";
+import { type Account, massFor } from "./account";
+import { exact, planned } from "./exact";
+import type { Dissolved, Isolation } from "./isolation";
+import type { Setting } from "./setting";
+
+/** How a product is crystallised. */
+export interface Crystallising {
+  readonly hot: Quantity<"temperature">;
+  readonly cold: Quantity<"temperature">;
+  /** The product by itself: `totalWater` is what to boil the liquor down to; or why there is no such figure. */
+  readonly cooling: Crystallisation | { readonly missing: string };
+  /** Where the liquor holds one other salt made of the same ions; undefined where it does not. */
+  readonly saltPair: SaltPairPlan | undefined;
+}
+
+const firstLine = (error: { readonly message: string }): string => error.message.split("\n")[0]!;
+
+function coolingOf(
+  formula: Formula,
+  mass: Quantity<"mass">,
+  hot: Quantity<"temperature">,
+  cold: Quantity<"temperature">,
+): Crystallising["cooling"] {
+  const cooling = tryCrystallise({ formula, mass, hot, cold });
+  if (!cooling.ok) return { missing: firstLine(cooling.error) };
+  const { crop } = cooling.value;
+  return crop.share.compare(exact("100 %")) <= 0
+    ? cooling.value
+    : { missing: `${crop.formula} takes up all the water: the solution sets as a whole` };
+}
+
+export function crystallisingOf(
+  setting: Setting,
+  account: Account,
+  isolation: Isolation,
+  dissolved: readonly Dissolved[],
+  theory: Quantity<"mass">,
+): Crystallising | undefined {
+  if (isolation.how !== "crystallise") return undefined;
+  const { product, products, materials, temperature: cold } = setting;
+  const hot = planned("hot") as Quantity<"temperature">;
+  const cooling = coolingOf(product.formula, theory, hot, cold);
+  const beside = products.filter(
+    (s) => s !== product && s.formula.compositionText !== "H2O" && dissolved.some((d) => d.species === s),
+  );
+  const other = beside[0];
+  const base = { hot, cold, cooling };
+  if (other === undefined || beside.length > 1 || "missing" in cooling) return { ...base, saltPair: undefined };
+  const from = materials.map(({ species }, i) => {
+    const { amount } = account.supplied[i]!;
+    return { formula: species.formula, mass: massFor(amount, species.formula) };
+  });
+  const pair = trySeparateSaltPair({
+    wanted: product.formula,
+    other: other.formula,
+    from,
+    water: cooling.totalWater,
+    hot,
+    cold,
+  });
+  return { ...base, saltPair: pair.ok ? pair.value : undefined };
+}

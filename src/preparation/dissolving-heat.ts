@@ -1,0 +1,37 @@
+// How warm or cold the feeds get as they dissolve, before anything is mixed.
+import type { Quantity } from "../quantity";
+import { type TemperatureRise, temperatureRise, trySolutionEnthalpy } from "../thermochemistry";
+import type { Account } from "./account";
+import type { Feed } from "./feed";
+import { remembering } from "./lazy";
+import type { Setting } from "./setting";
+
+/** Heat of dissolving one feed in its water. */
+export type DissolvingHeat =
+  | {
+      readonly material: string;
+      /** Negative when the solution warms up. */
+      readonly enthalpy: Quantity<"molar energy">;
+      readonly rise: TemperatureRise;
+    }
+  | { readonly material: string; readonly missing: string };
+
+const remembered = /* @__PURE__ */ remembering<ReturnType<typeof trySolutionEnthalpy>>(200);
+
+export function dissolvingHeatOf(
+  { materials, temperature }: Setting,
+  account: Account,
+  feeds: readonly Feed[],
+): DissolvingHeat[] {
+  return feeds.flatMap((feed, i): DissolvingHeat[] => {
+    if (feed.how !== "dissolve") return [];
+    const { material } = feed;
+    const { form, massOf } = materials[i]!;
+    const enthalpy = remembered(form.toString(), () => trySolutionEnthalpy(form));
+    if (!enthalpy.ok) return [{ material, missing: `heat of dissolving: ${enthalpy.error.message.split("\n")[0]}` }];
+    const { portion, amount } = account.supplied[i]!;
+    const mass = massOf(portion)!.plus(feed.dissolving.water).to("g");
+    const rise = temperatureRise({ enthalpy: enthalpy.value, amount, mass, start: temperature });
+    return [{ material, enthalpy: enthalpy.value, rise }];
+  });
+}
