@@ -45,20 +45,21 @@ export interface Account {
 
 /** Amount and mass of a species for an extent. */
 export function formedBy(extent: Quantity, species: Species): Formed {
-  const { name, formula, coefficient } = species;
+  const { name, formula, coefficient, molarMass: molar } = species;
   const multiple = coefficient === 1n ? extent : extent.times(coefficient);
   const amount = multiple.named({ symbol: `n(${name})`, rule: "amount = extent × coefficient" });
-  return { formula: name, amount, mass: massFor(amount, formula) };
+  return { formula: name, amount, mass: massFor(amount, formula, undefined, molar) };
 }
 
 export function massFor(
   amount: Quantity,
   formula: Formula,
   words?: { symbol: string; label: string },
+  M: Quantity = molarMass(formula),
 ): Quantity<"mass"> {
   const symbol = `m(${nameOfFormula(formula)})`;
   return amount
-    .times(molarMass(formula))
+    .times(M)
     .to("g")
     .named({ symbol, rule: "mass = amount × molar mass", ...words });
 }

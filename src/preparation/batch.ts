@@ -123,10 +123,21 @@ function completenessOf(setting: Setting, batch: Batch): Completeness | undefine
   };
 }
 
+/** A batch reckoned before, of which whatever still holds is taken over. */
+export interface Before {
+  readonly setting: Setting;
+  readonly portions: readonly Quantity[];
+  readonly batch: Batch;
+}
+
 /** Everything about a batch that follows from what is put into it. */
-export function batchOf(setting: Setting, portions: readonly Quantity[]): Batch {
+export function batchOf(setting: Setting, portions: readonly Quantity[], before?: Before): Batch {
   const { request, reactants, products, product, materials, temperature, pressure, room } = setting;
-  const account = accountFor(materials, portions, reactants, products);
+  const asBefore = (i: number): boolean =>
+    before !== undefined && before.portions[i] === portions[i] && before.setting.materials[i] === materials[i];
+  // The sums know nothing of the temperature; a feed knows nothing of the other feeds.
+  const sums = materials.every((_, i) => asBefore(i)) ? before?.batch : undefined;
+  const account = sums?.account ?? accountFor(materials, portions, reactants, products);
   const formed = account.formed[products.indexOf(product)]!;
   const theoreticalYield = formed.mass.named({
     symbol: `m_th(${product.name})`,
@@ -146,7 +157,12 @@ export function batchOf(setting: Setting, portions: readonly Quantity[]): Batch 
       amount: formed.amount,
       theoreticalYield,
     }),
-    feeds: () => materials.map((material, i) => feedOf(material, portions[i]!, temperature, headroom, setting.wet)),
+    feeds: () =>
+      materials.map((material, i) =>
+        asBefore(i) && before?.setting.temperature === temperature
+          ? before.batch.feeds[i]!
+          : feedOf(material, portions[i]!, temperature, headroom, setting.wet),
+      ),
     isolation: () => isolationOf(setting, theoreticalYield),
     liquor: () => liquorOf(batch.feeds, materials, account, reactants, products, inner.dissolved, temperature),
     gas: () =>
@@ -174,6 +190,7 @@ export function batchOf(setting: Setting, portions: readonly Quantity[]): Batch 
         ? washingOf(setting, inner.dissolved, batch.vessel.liquid, theoreticalYield)
         : undefined,
     candidates: () =>
+      sums?.candidates ??
       candidatesFor(
         product.formula,
         { ...formed, mass: theoreticalYield },
@@ -182,7 +199,7 @@ export function batchOf(setting: Setting, portions: readonly Quantity[]): Batch 
       ),
     byProducts: () => byProductsOf(setting, account, inner.dissolved),
     waste: () => wasteOf(setting, inner.dissolved, batch.vessel, batch.washing, batch.liquor.water),
-    cost: () => costOf(materials, account.supplied, theoreticalYield, formed.amount),
+    cost: () => sums?.cost ?? costOf(materials, account.supplied, theoreticalYield, formed.amount),
     unknown: () => [
       ...batch.liquor.missing,
       ...inner.pot.missing,

@@ -5,6 +5,7 @@ import { knownForms } from "../hydrate";
 import type { Quantity } from "../quantity";
 import type { Formed } from "./account";
 import { PRECIPITATES } from "./data/ignition";
+import { remembering } from "./lazy";
 import { nameOfFormula } from "./species";
 
 /** The product under another formula, for the same metal. */
@@ -84,32 +85,53 @@ export function candidatesFor(
   const wanted: Candidate = { formula: formed.formula, wanted: true, theoreticalYield: formed.mass };
   const key = keyElement(product);
   if (key === undefined) return [wanted];
-  const brought = new Set(["H", "O", ...from.flatMap((formula) => formula.symbols)]);
-  const others = [
-    ...formulasLike(product).filter((formula) => formula.symbols.every((s) => brought.has(s))),
-    ...extra.map((text) => parseFormula(text)),
-  ];
-  const seen = new Set<string>([formed.formula]);
   const metal = formed.amount
     .times(product.count(key))
     .named({ symbol: `n(${key})`, rule: `amount of ${key} = amount × atoms of ${key} in the formula` });
   return [
     wanted,
-    ...others.flatMap((formula) => {
-      const name = nameOfFormula(formula);
-      const atoms = formula.count(key);
-      if (seen.has(name) || atoms.n === 0n || formula.hasSameComposition(product)) return [];
-      seen.add(name);
+    ...othersOf(product, formed.formula, key, from, extra).map(({ name, perAtom }): Candidate => {
       const theoreticalYield = metal
-        .dividedBy(atoms)
-        .times(molarMass(formula))
+        .times(perAtom)
         .to("g")
         .named({
           symbol: `m(${name})`,
           label: `the same ${key} as ${name}`,
           rule: `mass = amount of ${key} / atoms in the formula × molar mass`,
         });
-      return [{ formula: name, wanted: false, theoreticalYield }];
+      return { formula: name, wanted: false, theoreticalYield };
     }),
   ];
+}
+
+interface Other {
+  readonly name: string;
+  /** Molar mass for each atom of the metal. */
+  readonly perAtom: Quantity;
+}
+
+const rememberedOthers = /* @__PURE__ */ remembering<readonly Other[]>(200);
+
+function othersOf(
+  product: Formula,
+  productName: string,
+  key: string,
+  from: readonly Formula[],
+  extra: readonly string[],
+): readonly Other[] {
+  return rememberedOthers([product, ...from, "|", ...extra].join(" "), () => {
+    const brought = new Set(["H", "O", ...from.flatMap((formula) => formula.symbols)]);
+    const all = [
+      ...formulasLike(product).filter((formula) => formula.symbols.every((s) => brought.has(s))),
+      ...extra.map((text) => parseFormula(text)),
+    ];
+    const seen = new Set<string>([productName]);
+    return all.flatMap((formula) => {
+      const name = nameOfFormula(formula);
+      const atoms = formula.count(key);
+      if (seen.has(name) || atoms.n === 0n || formula.hasSameComposition(product)) return [];
+      seen.add(name);
+      return [{ name, perAtom: molarMass(formula).dividedBy(atoms) }];
+    });
+  });
 }

@@ -3,7 +3,7 @@ import type { Quantity } from "../quantity";
 import { type TemperatureRise, temperatureRise, trySolutionEnthalpy } from "../thermochemistry";
 import type { Account } from "./account";
 import type { Feed } from "./feed";
-import { remembering } from "./lazy";
+import { lazily, remembering } from "./lazy";
 import type { Setting } from "./setting";
 
 /** Heat of dissolving one feed in its water. */
@@ -30,8 +30,15 @@ export function dissolvingHeatOf(
     const enthalpy = remembered(form.toString(), () => trySolutionEnthalpy(form));
     if (!enthalpy.ok) return [{ material, missing: `heat of dissolving: ${enthalpy.error.message.split("\n")[0]}` }];
     const { portion, amount } = account.supplied[i]!;
-    const mass = massOf(portion)!.plus(feed.dissolving.water).to("g");
-    const rise = temperatureRise({ enthalpy: enthalpy.value, amount, mass, start: temperature });
-    return [{ material, enthalpy: enthalpy.value, rise }];
+    return [
+      lazily<Extract<DissolvingHeat, { rise: unknown }>>({
+        material: () => material,
+        enthalpy: () => enthalpy.value,
+        rise: () => {
+          const mass = massOf(portion)!.plus(feed.dissolving.water).to("g");
+          return temperatureRise({ enthalpy: enthalpy.value, amount, mass, start: temperature });
+        },
+      }),
+    ];
   });
 }

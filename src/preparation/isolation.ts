@@ -1,5 +1,5 @@
 // Getting the product out: does it fall out or stay in solution, and what washing brings the salts in the cake down.
-import { type Formula, molarMass } from "../formula";
+import type { Formula } from "../formula";
 import { type Quantity, quantity, sum } from "../quantity";
 import {
   type KindOfSolid,
@@ -95,7 +95,7 @@ export function washingOf(
   const saltMass = sum(
     salts.map(({ species, amount }) =>
       amount
-        .times(molarMass(species.formula))
+        .times(species.molarMass)
         .to("g")
         .named({ symbol: `m(${species.name})`, rule: "mass = amount × molar mass" }),
     ),

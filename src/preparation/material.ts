@@ -71,6 +71,7 @@ export function portionOf(like: Portion, what: string, naming?: { symbol: string
 }
 
 interface Strength {
+  readonly M: Quantity;
   readonly massFraction: () => Quantity | undefined;
   readonly amountIn: (portion: Quantity) => Quantity;
   readonly portionFor: (amount: Quantity) => Quantity;
@@ -137,6 +138,7 @@ function byMassFraction(shelf: ShelfMaterial, form: Formula, species: string): S
       .named({ symbol: `m(${name})`, rule: "mass = volume × density" });
   };
   return {
+    M,
     massFraction: () => w,
     massOf,
     amountIn: (portion) =>
@@ -178,6 +180,7 @@ function byVolume(shelf: ShelfMaterial, form: Formula, species: string, strength
     return portion.dividedBy(rho).to("mL");
   };
   return {
+    M,
     massFraction,
     massOf: (portion) => {
       if (portion.dimension === "mass") return portion;
@@ -220,6 +223,6 @@ export function readMaterial(shelf: ShelfMaterial, reactants: readonly Species[]
     portionFor: how.portionFor,
     massOf: how.massOf,
     solventIn: (portion) =>
-      isSolution ? how.massOf(portion)?.minus(how.amountIn(portion).times(molarMass(form)).to("g")) : undefined,
+      isSolution ? how.massOf(portion)?.minus(how.amountIn(portion).times(how.M).to("g")) : undefined,
   };
 }

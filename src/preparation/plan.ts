@@ -5,7 +5,7 @@ import { attempt, type Result } from "../foundation/error";
 import type { Quantity } from "../quantity";
 import type { Cautions } from "../substance";
 import { type Assumption, assumptionsOf } from "./assumptions";
-import { type Batch, batchOf } from "./batch";
+import { type Batch, type Before, batchOf } from "./batch";
 import { type Check, checksOf } from "./checks";
 import { cautionsFor } from "./combinations";
 import { type Drying, dryingOf } from "./drying";
@@ -15,7 +15,7 @@ import { lazily, type Parts } from "./lazy";
 import { shareOf } from "./material";
 import { type Procedure, procedureOf } from "./procedure";
 import type { PlanRequest } from "./request";
-import { type Setting, settingOf, weigh } from "./setting";
+import { settingOf, weigh } from "./setting";
 
 /** One material to weigh or measure. */
 export interface Weighing {
@@ -59,13 +59,7 @@ export interface PlanRecord {
   readonly request: PlanRequest;
 }
 
-/** What a plan was computed from. */
-interface Behind {
-  readonly setting: Setting;
-  readonly batch: Batch;
-}
-
-function make(request: PlanRequest): Behind & { readonly plan: Plan } {
+function make(request: PlanRequest): Before & { readonly plan: Plan } {
   const setting = settingOf(request);
   // Whatever the request can be refused for is refused here; what can only be unknown is worked out when asked for.
   const found = cautionsFor(setting);
@@ -106,17 +100,23 @@ function make(request: PlanRequest): Behind & { readonly plan: Plan } {
     toJSON: () => () => ({ type: "plan", schema: 1, request }),
   };
   const plan = lazily<Plan, Batch>(own, batch);
-  return { plan, setting, batch };
+  const behind = { plan, setting, portions, batch };
+  // On the plan itself: a map beside it would cost the collector more than the plan.
+  Object.defineProperty(plan, BEHIND, { value: behind });
+  return behind;
 }
 
-const behind = /* @__PURE__ */ new WeakMap<Plan, Behind>();
+const BEHIND: unique symbol = /* @__PURE__ */ Symbol("behind the plan");
+
+/** Plans that are not of this copy of the library, made again. */
+const remade = /* @__PURE__ */ new WeakMap<Plan, Before>();
 
 /** The frame a plan was computed in, and its sums; a plan of another copy is made again from its request, once. */
-export function behindPlan(plan: Plan): Behind {
-  const known = behind.get(plan);
+export function behindPlan(plan: Plan): Before {
+  const known = (plan as { readonly [BEHIND]?: Before })[BEHIND] ?? remade.get(plan);
   if (known !== undefined) return known;
   const made = make(plan.request);
-  behind.set(plan, made);
+  remade.set(plan, made);
   return made;
 }
 
@@ -142,9 +142,7 @@ export function behindPlan(plan: Plan): Behind {
  * plan.product.theoreticalYield.format({ decimals: 1 }) // => "93.5 g"
  */
 export function planPreparation(request: PlanRequest): Plan {
-  const made = make(request);
-  behind.set(made.plan, made);
-  return made.plan;
+  return make(request).plan;
 }
 
 /**

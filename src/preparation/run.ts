@@ -127,7 +127,7 @@ export function recordRun(plan: Plan, observations: Observations): Run {
     throw new PlanError("plan.observation", 'observations are an object, such as { dried: "90.0 g" }');
   const planned = behindPlan(plan);
   const observed = readObservations(plan, planned.setting, observations);
-  const batch = observed.asPlanned ? planned.batch : batchOf(observed.setting, observed.portions);
+  const batch = observed.asPlanned ? planned.batch : batchOf(observed.setting, observed.portions, planned);
   const dryMass = observed.dried.at(-1);
   const dryness = drynessOf(observed.dried, observed.wetCake, observed.setting.steps.mass);
   const identity = identityOf(observed, observations, dryness.constant === true);

@@ -1,6 +1,5 @@
 // The frame of a preparation: equation, species, materials, conditions; the scale, and what to weigh for it.
 import { type BalancedEquation, balance } from "../equation";
-import { molarMass } from "../formula";
 import { expectDimension, type Quantity, quantity, smallest } from "../quantity";
 import { reading, roundedTo } from "./account";
 import { batchOf } from "./batch";
@@ -33,8 +32,16 @@ export interface Setting {
 /** Largest headroom or foam factor that is no slip of the pen. */
 const MOST_TIMES = 1000;
 
+/** An equation with its species. */
+type Read = Pick<Setting, "equation" | "reactants" | "products">;
+
 /** Equations of requests, balanced once: a plan is made again and again with other masses. */
-const balancedOnce = /* @__PURE__ */ remembering<BalancedEquation>(200);
+const balancedOnce = /* @__PURE__ */ remembering<Read>(200);
+
+function readEquation(like: PlanRequest["equation"]): Read {
+  const equation = balance(like);
+  return { equation, reactants: speciesOf(equation.reactants), products: speciesOf(equation.products) };
+}
 
 export function settingOf(request: PlanRequest): Setting {
   if (typeof request !== "object" || request === null || !Array.isArray(request.materials)) {
@@ -49,12 +56,10 @@ export function settingOf(request: PlanRequest): Setting {
     if (factor === undefined || (Number.isFinite(factor) && factor >= 1 && factor <= MOST_TIMES)) continue;
     throw new PlanError("plan.request", `${name} must be a number from 1 to ${MOST_TIMES}, not ${String(factor)}`);
   }
-  const equation =
+  const { equation, reactants, products } =
     typeof request.equation === "string"
-      ? balancedOnce(request.equation, () => balance(request.equation))
-      : balance(request.equation);
-  const reactants = speciesOf(equation.reactants);
-  const products = speciesOf(equation.products);
+      ? balancedOnce(request.equation, () => readEquation(request.equation))
+      : readEquation(request.equation);
   const wanted = formulaFrom(request.product);
   const product =
     products.find((s) => s.formula.hasSameComposition(wanted)) ?? products.find((s) => sameCore(s.formula, wanted));
@@ -159,7 +164,7 @@ function extentFor(setting: Setting): Quantity {
     throw new PlanError("plan.not-positive", `the wanted product must be above zero, not ${String(wanted)}`);
   if (wanted.dimension === "amount of substance") return wanted.dividedBy(product.coefficient);
   const mass = expectDimension(wanted, "mass", "scale.product");
-  return mass.dividedBy(molarMass(product.formula)).dividedBy(product.coefficient);
+  return mass.dividedBy(product.molarMass).dividedBy(product.coefficient);
 }
 
 /** Exact portions for an extent, excess included. */

@@ -1,16 +1,27 @@
 // Species of an equation and what is asked of their formulas again and again: the printed name, crystal water, the core
 // without it.
 import type { BalancedEquation } from "../equation";
-import { Formula, parseFormula } from "../formula";
+import { isNonmetal } from "../equation/oxidation/rules";
+import { Formula, molarMass, parseFormula } from "../formula";
+import type { Fraction } from "../foundation/fraction";
 import { crystalWater } from "../hydrate";
 import { type Quantity, quantity } from "../quantity";
-import { remembering } from "./lazy";
+import { lazily, remembering } from "./lazy";
 
-/** A species of the equation with its whole-number coefficient. */
+/** A metal in a formula, with its atoms. */
+export interface MetalIn {
+  readonly symbol: string;
+  readonly count: Fraction;
+}
+
+/** A species of the equation with its whole-number coefficient; what depends on the formula alone is worked out once. */
 export interface Species {
   readonly formula: Formula;
   readonly name: string;
   readonly coefficient: bigint;
+  readonly isWater: boolean;
+  readonly molarMass: Quantity<"molar mass">;
+  readonly metals: readonly MetalIn[];
   /** Water of crystallization written in the equation, per formula unit. */
   readonly waters: Quantity;
 }
@@ -21,12 +32,18 @@ export const nameOfFormula = (formula: Formula): string => formula.toUnicode().r
 const PHASE = /\((?:s|l|g|aq|cr)\)$/;
 
 export function speciesOf(side: BalancedEquation["reactants"]): Species[] {
-  return side.map(({ formula, coefficient }) => ({
-    formula,
-    name: nameOfFormula(formula),
-    coefficient,
-    waters: watersOf(formula),
-  }));
+  return side.map(({ formula, coefficient }) =>
+    lazily<Species>({
+      formula: () => formula,
+      name: () => nameOfFormula(formula),
+      coefficient: () => coefficient,
+      isWater: () => isWater(formula),
+      molarMass: () => molarMass(formula),
+      metals: () =>
+        formula.symbols.flatMap((symbol) => (isNonmetal(symbol) ? [] : [{ symbol, count: formula.count(symbol) }])),
+      waters: () => watersOf(formula),
+    }),
+  );
 }
 
 export const isWater = (formula: Formula): boolean => formula.compositionText === "H2O";

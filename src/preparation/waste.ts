@@ -1,7 +1,6 @@
 // What is left when the product is out: litres of liquor and washings, the metals in them and what brings those down, and
 // by-products that may be worth keeping. What may be poured away is never said: the local rules decide.
 
-import { isNonmetal } from "../equation/oxidation/rules";
 import { type Formula, molarMass } from "../formula";
 import { type Quantity, sum } from "../quantity";
 import type { Account, Formed } from "./account";
@@ -70,8 +69,7 @@ export function wasteOf(
   };
   for (const { species, amount } of dissolved) {
     if (!amount.isPositive()) continue;
-    for (const symbol of species.formula.symbols)
-      if (!isNonmetal(symbol)) add(symbol, amount.times(species.formula.count(symbol)));
+    for (const { symbol, count } of species.metals) add(symbol, amount.times(count));
   }
   // What the liquor keeps of a sparingly soluble product, where a figure is known.
   const { product } = setting;
@@ -80,9 +78,8 @@ export function wasteOf(
       ? keptByWater(product.formula, liquorWater, setting.temperature)
       : undefined;
   if (kept !== undefined) {
-    const n = kept.dividedBy(molarMass(product.formula));
-    for (const symbol of product.formula.symbols)
-      if (!isNonmetal(symbol)) add(symbol, n.times(product.formula.count(symbol)));
+    const n = kept.dividedBy(product.molarMass);
+    for (const { symbol, count } of product.metals) add(symbol, n.times(count));
   }
   const metals = [...amounts].map(([symbol, amount]): DissolvedMetal => {
     const named = amount.to("mol").named({ symbol: `n(${symbol}, waste)`, label: `${symbol} dissolved in the waste` });
@@ -99,7 +96,7 @@ export function wasteOf(
     );
   if (
     fateOf(product.formula, setting.temperature).fallsOut === false &&
-    product.formula.symbols.some((s) => rowOf(s) !== undefined)
+    product.metals.some(({ symbol }) => rowOf(symbol) !== undefined)
   )
     notes.push(`the mother liquor still holds ${product.name}: a second crop first, then what is left`);
   return { volume, metals, soda: sodaFor(metals, dissolved), notes: [...new Set(notes)], closing: CLOSING };
@@ -124,10 +121,10 @@ function sodaFor(metals: readonly DissolvedMetal[], dissolved: readonly Dissolve
 
 export function byProductsOf(setting: Setting, account: Account, dissolved: readonly Dissolved[]): ByProduct[] {
   const { products, product, wet, temperature } = setting;
-  const mass = (d: Dissolved): Quantity => d.amount.times(molarMass(d.species.formula)).to("g");
+  const mass = (d: Dissolved): Quantity => d.amount.times(d.species.molarMass).to("g");
   const inLiquor = dissolved.filter((d) => d.amount.isPositive());
   return products.flatMap((species: Species, i): ByProduct[] => {
-    if (species === product || species.formula.compositionText === "H2O") return [];
+    if (species === product || species.isWater) return [];
     const formed = account.formed[i]!;
     if (isGas(species.formula, wet)) return [{ ...formed, where: "gas", worthKeeping: false, why: "it leaves as gas" }];
     const fate = fateOf(species.formula, temperature);
@@ -149,9 +146,9 @@ export function byProductsOf(setting: Setting, account: Account, dissolved: read
     const others = inLiquor.filter((d) => d.species !== species).map(mass);
     const share = others.length === 0 ? exact("0 %") : sum(others).dividedBy(formed.mass).to("%");
     const clean = share.compare(planned("cleanEnough")) <= 0;
-    const own = species.formula.symbols;
+    const own = species.metals.map((metal) => metal.symbol);
     const metals = [product, ...inLiquor.map((d) => d.species)]
-      .flatMap((s) => s.formula.symbols)
+      .flatMap((s) => s.metals.map((metal) => metal.symbol))
       .filter((s, k, all) => rowOf(s) !== undefined && !own.includes(s) && all.indexOf(s) === k);
     const first = metals.length === 0 ? "" : `, after all ${metals.join(" and ")} is brought down`;
     const rest = `${share.format({ significant: 2, uncertainty: "none" })} of other salts with it`;
