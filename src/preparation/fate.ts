@@ -51,11 +51,17 @@ const isComplex = (formula: Formula): boolean => formula.toString().includes("["
 
 const remembered = /* @__PURE__ */ remembering<Fate>(512);
 
-const keyOf = (temperature: TemperatureLike): string =>
-  typeof temperature === "string" ? temperature : `${temperature.value} ${temperature.unit}`;
+/** The last temperature asked about with its text: a plan asks for many substances at one temperature. */
+let last: { readonly temperature: TemperatureLike; readonly text: string } | undefined;
+
+function textOf(temperature: TemperatureLike): string {
+  if (typeof temperature === "string") return temperature;
+  if (last?.temperature !== temperature) last = { temperature, text: `${temperature.value} ${temperature.unit}` };
+  return last.text;
+}
 
 export const fateOf = (formula: Formula, temperature: TemperatureLike): Fate =>
-  remembered(`${formula} ${keyOf(temperature)}`, () => judged(formula, temperature));
+  remembered(`${formula} ${textOf(temperature)}`, () => judged(formula, temperature));
 
 function judged(formula: Formula, temperature: TemperatureLike): Fate {
   const name = nameOfFormula(formula);
@@ -101,7 +107,7 @@ export function keptByWater(
   water: Quantity,
   temperature: Quantity<"temperature">,
 ): Quantity<"mass"> | undefined {
-  const perHundred = kept(`${formula} ${temperature.value} ${temperature.unit}`, () => {
+  const perHundred = kept(`${formula} ${textOf(temperature)}`, () => {
     const found = tryResidual({ formula, water: HUNDRED, temperature });
     return found.ok ? found.value.mass : undefined;
   });
