@@ -15,7 +15,7 @@ export const ACIDS: readonly AcidRow[] = [
   { formula: "HI", protons: 1n, source: "commonPractice" },
   { formula: "FH", protons: 1n, source: "commonPractice" },
   { formula: "HNO3", protons: 1n, source: "commonPractice" },
-  { formula: "HO4Cl", protons: 1n, source: "commonPractice" },
+  { formula: "ClHO4", protons: 1n, source: "commonPractice" },
   { formula: "H2O4S", protons: 2n, source: "commonPractice" },
   { formula: "H3O4P", protons: 3n, source: "commonPractice" },
   { formula: "H3NO3S", protons: 1n, source: "commonPractice" },

@@ -12,7 +12,7 @@ export const MISCIBLE: readonly MiscibleRow[] = [
   { formula: "H2O4S", source: "commonPractice" },
   { formula: "HNO3", source: "commonPractice" },
   { formula: "H3O4P", source: "commonPractice" },
-  { formula: "HO4Cl", source: "commonPractice" },
+  { formula: "ClHO4", source: "commonPractice" },
   { formula: "CH2O2", source: "commonPractice" },
   { formula: "C2H4O2", source: "commonPractice" },
   { formula: "H2O2", source: "commonPractice" },

@@ -1,0 +1,58 @@
+// Preparations the library was not made from: the recipe's figures and flags, the plan of each kind, and a run of it.
+import { checkRecipe, planPreparation, type Quantity, recordRun, type ShelfMaterial } from "preparative";
+import { describe, expect, it } from "vitest";
+import { BENCH_PREPARATIONS, type BenchPreparation } from "../data/bench-preparations";
+
+/** Five printed figures, and 2e-5 for the abridged weights behind them (as in the table of published preparations). */
+function agrees(figure: Quantity, unit: string, printed: string): void {
+  const value = figure.in(unit).toNumber();
+  const half = 0.5 * 10 ** -(/\.(\d+)/.exec(printed)?.[1]?.length ?? 0);
+  expect(Math.abs(value - Number(printed)), `${value} against ${printed} ${unit}`).toBeLessThanOrEqual(
+    half * 1.0001 + Number(printed) * 2e-5,
+  );
+}
+
+const plain = (formula: string): string => formula.normalize("NFKC");
+const materialsOf = ({ recipe }: BenchPreparation): ShelfMaterial[] =>
+  recipe.materials.map(({ form, strength, density }) => ({
+    name: form as string,
+    form: form as string,
+    strength,
+    density,
+  }));
+const weighedOf = ({ recipe }: BenchPreparation): Record<string, "1 g"> =>
+  Object.fromEntries(recipe.materials.map(({ form, amount }) => [form as string, amount as "1 g"]));
+const planOf = (p: BenchPreparation) =>
+  planPreparation({
+    equation: p.recipe.equation as string,
+    product: p.recipe.product,
+    materials: materialsOf(p),
+    scale: { material: p.limiting, portion: weighedOf(p)[p.limiting]! },
+  });
+
+describe.each(BENCH_PREPARATIONS)("$id", (p) => {
+  it("comes to the figures reckoned by hand", () => {
+    const found = checkRecipe(p.recipe);
+    expect(plain(found.account!.supplied.find((s) => s.limiting)!.form)).toBe(plain(p.limiting));
+    agrees(found.theoreticalYield!, "g", p.theory);
+    expect(found.gases.map((g) => plain(g.formula))).toEqual(Object.keys(p.gases));
+    for (const gas of found.gases) agrees(gas.volume, "L", p.gases[plain(gas.formula)]!);
+    expect(found.byProducts.map((b) => plain(b.formula))).toEqual(Object.keys(p.byProducts).map(plain));
+    found.byProducts.forEach((by, i) => {
+      agrees(by.mass, "g", Object.values(p.byProducts)[i]!);
+    });
+    for (const s of found.account!.supplied)
+      agrees(s.timesStoichiometric, "", p.times[Object.keys(p.times).find((k) => plain(k) === plain(s.form))!]!);
+  });
+
+  it("shows what is odd about it, and nothing else", () => {
+    expect(new Set(checkRecipe(p.recipe).findings.map((f) => f.code))).toEqual(new Set(p.findings));
+  });
+
+  it("is planned as its kind, watched by that kind's figures, and runs to the same theory", () => {
+    const plan = planOf(p);
+    expect(plan.procedure.kind).toBe(p.kind);
+    expect(plan.checks.length).toBeGreaterThanOrEqual(p.kind === "redox" ? 0 : 1);
+    agrees(recordRun(plan, { weighed: weighedOf(p) }).product.theoreticalYield, "g", p.theory);
+  });
+});

@@ -1,0 +1,98 @@
+// Laws over every table of the room: sources resolve, values can be read, nothing stands twice.
+import { readdirSync } from "node:fs";
+import { parseFormula, quantity, sourceKeys } from "preparative";
+import { describe, expect, it } from "vitest";
+import { ACIDS } from "../../src/preparation/data/acids";
+import { DELIQUESCENT, DRYING } from "../../src/preparation/data/drying";
+import { GASES } from "../../src/preparation/data/gases";
+import { IGNITION, OXIDES, PRECIPITATES } from "../../src/preparation/data/ignition";
+import {
+  INSOLUBLE_NONMETALS,
+  SOLUBLE_CYANIDOFERRATES,
+  SOLUBLE_OXIDES,
+  TAKES_BACK,
+} from "../../src/preparation/data/insoluble";
+import { MISCIBLE } from "../../src/preparation/data/miscible";
+import { PLANNING } from "../../src/preparation/data/planning";
+import { NOT_WARM, VARIABLE_WATER } from "../../src/preparation/data/products";
+import { VESSELS } from "../../src/preparation/data/vessels";
+import { LEFT_IN_WASTE, WASTE_METALS } from "../../src/preparation/data/waste";
+
+const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> = {
+  ACIDS,
+  DELIQUESCENT,
+  DRYING,
+  GASES,
+  IGNITION,
+  INSOLUBLE_NONMETALS,
+  LEFT_IN_WASTE,
+  MISCIBLE,
+  NOT_WARM,
+  OXIDES,
+  PLANNING: Object.values(PLANNING),
+  PRECIPITATES,
+  SOLUBLE_CYANIDOFERRATES,
+  SOLUBLE_OXIDES,
+  TAKES_BACK,
+  VARIABLE_WATER,
+  VESSELS,
+  WASTE_METALS,
+};
+
+const known = new Set<string>(sourceKeys());
+
+describe.each(Object.entries(TABLES))("%s", (_, rows) => {
+  it("names a source of the bibliography on every row", () => {
+    expect(rows.length).toBeGreaterThan(0);
+    for (const row of rows) expect(known).toContain(row.source);
+  });
+});
+
+describe("the tables of the preparation room", () => {
+  it("are all in this test", async () => {
+    const folder = new URL("../../src/preparation/data/", import.meta.url);
+    const modules = await Promise.all(
+      readdirSync(folder).map((file): Promise<object> => import(/* @vite-ignore */ new URL(file, folder).href)),
+    );
+    const exported = modules.flatMap((module) => Object.keys(module));
+    expect(exported.sort()).toEqual(Object.keys(TABLES).sort());
+  });
+
+  it("hold values that can be read", () => {
+    for (const { value } of Object.values(PLANNING)) expect(quantity(value as "1 g").isPositive(), value).toBe(true);
+    for (const { limit } of GASES)
+      if (limit !== undefined) expect(quantity(limit.share as "1 %").isPositive()).toBe(true);
+    for (const { upTo } of DRYING) expect(Number(upTo)).toBeGreaterThanOrEqual(20);
+    for (const { sizes } of VESSELS) expect([...sizes].sort((a, b) => a - b)).toEqual(sizes);
+    for (const { from, to } of VARIABLE_WATER) expect(from).toBeLessThan(to);
+  });
+
+  it("name compounds by their composition in Hill order where a composition is looked up, none twice", () => {
+    for (const rows of [ACIDS, GASES, MISCIBLE]) {
+      const hills = rows.map(({ formula }) => parseFormula(formula).toHill());
+      expect(hills).toEqual(rows.map(({ formula }) => formula));
+      expect(new Set(hills).size).toBe(rows.length);
+    }
+    const once = (list: readonly string[]): void => expect(new Set(list).size).toBe(list.length);
+    once(DRYING.map((row) => row.formula));
+    once(IGNITION.map((row) => row.formula));
+    once(OXIDES.map((row) => row.metal));
+    once(PRECIPITATES.map((row) => row.metal));
+    once(WASTE_METALS.map((row) => row.metal));
+  });
+
+  it("leave residues that hold what the solid held of the metal's kind, and lose weight", () => {
+    for (const { formula, residue } of IGNITION) {
+      const [before, after] = [parseFormula(formula), parseFormula(residue)];
+      for (const symbol of after.symbols) expect(before.symbols, formula).toContain(symbol);
+    }
+    for (const { metal, oxide } of OXIDES) expect(parseFormula(oxide).symbols.sort()).toEqual([metal, "O"].sort());
+    for (const { metal, solids } of PRECIPITATES)
+      for (const solid of solids) expect(parseFormula(solid).symbols, solid).toContain(metal);
+  });
+
+  it("ends an acid's protons where its hydrogen ends", () => {
+    for (const { formula, protons } of ACIDS)
+      expect(parseFormula(formula).count("H").compare(protons.toString())).toBeGreaterThanOrEqual(0);
+  });
+});
