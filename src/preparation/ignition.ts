@@ -2,8 +2,9 @@
 import { oxidationStates } from "../equation";
 import { type Formula, molarMass, parseFormula } from "../formula";
 import { attempt } from "../foundation/error";
-import { anhydrousOf } from "../hydrate";
+import { anhydrousOf, crystalWater, knownForms } from "../hydrate";
 import type { Quantity } from "../quantity";
+import { trySubstance } from "../substance";
 import { keyElement } from "./candidates";
 import { IGNITION, OXIDES } from "./data/ignition";
 import { exact } from "./exact";
@@ -19,7 +20,17 @@ function leavesOxide(formula: Formula, key: string): boolean {
   return formula.symbols.every((s) => s === key || s === "C" || s === "H" || s === "O");
 }
 
-/** The residue as told, by the table, as the oxide of the metal, or as the salt without water. */
+/** What the last step of heating leaves, where that is one solid. */
+function afterLastStep(formula: Formula): Residue | undefined {
+  const known = trySubstance(formula.toString());
+  const last = known.ok ? known.value.thermalSteps.at(-1) : undefined;
+  const [left, another] = last?.remains ?? [];
+  return last === undefined || left === undefined || another !== undefined
+    ? undefined
+    : { residue: parseFormula(left.formula), condition: `above ${last.from.format({ uncertainty: "none" })}` };
+}
+
+/** The residue as told, by the table, as the oxide of the metal, as the salt without water, or as the last step of heating. */
 export function residueOf(formula: Formula, told: Formula | undefined): Residue | undefined {
   if (told !== undefined) return { residue: told, condition: undefined };
   const row = IGNITION.find((one) => parseFormula(one.formula).hasSameComposition(formula));
@@ -29,10 +40,12 @@ export function residueOf(formula: Formula, told: Formula | undefined): Residue 
   if (key !== undefined && oxide !== undefined && leavesOxide(formula, key))
     return { residue: parseFormula(oxide.oxide), condition: oxide.condition };
   if (formula.compositionText === "H2O") return undefined;
-  const salt = anhydrousOf(formula);
-  return key === undefined || leavesOxide(formula, key)
-    ? undefined
-    : { residue: salt, condition: "only water is driven off" };
+  const dry: Residue = { residue: anhydrousOf(formula), condition: "only water is driven off" };
+  // Every hydrate of a salt is heated alike, to the salt; ammonium goes with the water.
+  const isOfHydrates = crystalWater(formula).waters.n !== 0n || knownForms(formula).length > 1;
+  if (isOfHydrates && !formula.toString().includes("NH4")) return dry;
+  const last = afterLastStep(formula);
+  return last ?? (key === undefined || leavesOxide(formula, key) ? undefined : dry);
 }
 
 /** Acid that a gram of a carbonate, hydroxide or oxide takes up: the charge of its metals, one H+ for each. */

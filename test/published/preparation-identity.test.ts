@@ -131,3 +131,24 @@ describe("an identity", () => {
     expect(outcome.ok ? "no refusal" : outcome.error.code).toBe(code);
   });
 });
+
+describe("residues that are no oxide of the metal", () => {
+  // Losses by hand from the formulas; which residue forms: gravimetric practice (memory).
+  it.each([
+    ["Na2CO3·10H2O", "0.3704 g", "Na₂CO₃"],
+    ["MgNH4PO4·6H2O", "0.4534 g", "Mg₂P₂O₇"],
+    ["(NH4)2Cr2O7", "0.6030 g", "Cr₂O₃"],
+    ["H3BO3", "0.5630 g", "B₂O₃"],
+    ["Ag2CO3", "0.7824 g", "Ag"],
+    ["NaCH3COO·3H2O", "0.6028 g", "NaCH₃COO"],
+  ])("%s leaves %s of a gram as %s", (product, after, residue) => {
+    const sample = identifyByMassLoss({ before: "1.0000 g", after: after as "1 g", product });
+    expect(sample.verdict).toBe("told");
+    expect(sample.candidates[0]!.residue).toBe(residue);
+  });
+
+  it("heats all hydrates of a salt to the same residue", () => {
+    const { candidates } = identifyByMassLoss({ before: "1.000 g", after: "0.546 g", product: "FeSO4·7H2O" });
+    expect(new Set(candidates.map((c) => c.residue))).toEqual(new Set(["FeSO₄"]));
+  });
+});
