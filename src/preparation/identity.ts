@@ -1,14 +1,14 @@
 // Which of several solids a sample is: by what it loses on ignition, by the acid it takes up, or both together, with the
 // water it may hold beside its formula. Says that it cannot tell where that is the truth.
 import type { MassFractionLike, MassLike } from "../amount";
-import { Formula, molarMass, parseFormula } from "../formula";
+import type { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { reading } from "./account";
-import { formulasLike } from "./candidates";
 import { PlanError } from "./error";
-import { exact, lessThanAll, planned } from "./exact";
-import { acidPerGramOf, residueOf } from "./ignition";
+import { acidOf, candidatesOf, expectedLossOf, lossOf } from "./identity-tests";
+import { assumptionsOf, verdictOf } from "./identity-verdict";
+import { acidPerGramOf } from "./ignition";
 import { nameOfFormula } from "./species";
 
 /** A solid the sample may be, and what ignition leaves of it. */
@@ -76,10 +76,6 @@ export interface Identity {
 
 /** Within this many standard uncertainties a test fits (coverage factor 2, JCGM 100:2008, 6.3.3). */
 const COVERAGE = 2;
-/** Two candidates are told apart when the better one holds this share. */
-const TOLD = 0.95;
-const MOST_CANDIDATES = 100;
-
 interface Test {
   /** Value found. */
   readonly found: Quantity;
@@ -107,43 +103,6 @@ function decimalsOf(like: MassLike, mass: Quantity): number {
   const written = typeof like === "string" ? /\.(\d+)/.exec(like)?.[1]?.length : undefined;
   return written ?? mass.value.decimalPlaces();
 }
-
-function candidatesOf(
-  request: MassLossRequest,
-): { formula: Formula; residue: Formula; condition: string | undefined }[] {
-  const product =
-    request.product === undefined
-      ? []
-      : ((): Formula[] => {
-          const formula = formulaIn(request.product);
-          return [formula, ...formulasLike(formula)];
-        })();
-  const given = request.candidates ?? [];
-  if (!Array.isArray(given)) throw new PlanError("plan.request", "candidates must be a list of formulas");
-  const all = [...product.map((formula): IgnitionCandidate => ({ formula })), ...given.map(asCandidate)];
-  if (all.length === 0 || all.length > MOST_CANDIDATES) {
-    throw new PlanError("plan.request", `an identity needs 1 to ${MOST_CANDIDATES} candidates, not ${all.length}`, {
-      hint: "give candidates as formulas, or the product that was wanted",
-    });
-  }
-  const read = all.map(({ formula: text, residue = request.residue }) => {
-    const formula = formulaIn(text);
-    const left = residueOf(formula, residue === undefined ? undefined : formulaIn(residue));
-    if (left === undefined) {
-      throw new PlanError("plan.no-residue", `what ignition leaves of ${formula} is not known`, {
-        hint: 'give it: { formula: "…", residue: "…" }',
-        details: { formula: formula.toString() },
-      });
-    }
-    return { formula, ...left };
-  });
-  return read.filter(({ formula }, i) => read.findIndex((r) => r.formula.hasSameComposition(formula)) === i);
-}
-
-const formulaIn = (like: string | Formula): Formula => (like instanceof Formula ? like : parseFormula(like));
-
-const asCandidate = (one: string | Formula | IgnitionCandidate): IgnitionCandidate =>
-  typeof one === "object" && one !== null && "formula" in one ? one : { formula: one };
 
 /** The share of water within [0, most] that makes the tests fit best; each test is linear in it. */
 function bestWater(tests: readonly Test[], most: number): number {
@@ -233,128 +192,6 @@ export function identifyByMassLoss(request: MassLossRequest): Identity {
     ...verdictOf(candidates, loss, acid !== undefined),
     assumptions: assumptionsOf(candidates, allowed),
   };
-}
-
-function lossOf(before: Quantity, after: Quantity): Quantity {
-  if (after.compare(before) > 0) {
-    throw new PlanError("plan.observation", `it weighs more after ignition: ${before} before, ${after} after`, {
-      hint: "check the order of the weighings",
-    });
-  }
-  // "Constant" mass is constant to the criterion only: a spread that no balance takes away.
-  const constant = quantity(
-    { value: "1", unit: "", halfWidth: planned("constantMass").in("").toString(), distribution: "rectangular" },
-    { symbol: "k", label: "constancy of the mass after ignition", assumption: "ignited to constant mass within 0.2 %" },
-  );
-  return before
-    .minus(after.times(constant))
-    .dividedBy(before)
-    .to("%")
-    .named({ symbol: "loss", label: "loss on ignition", rule: "loss = (m₁ - k m₂) / m₁, k = 1" });
-}
-
-function acidOf({ acidPerGram }: MassLossRequest): Quantity | undefined {
-  if (acidPerGram === undefined) return undefined;
-  const given = expectDimension(acidPerGram, "molality", "acidPerGram").to("mmol/g");
-  const naming = { symbol: "n(H⁺)/m", label: "acid taken up by a gram" };
-  if (!given.isPositive()) throw new PlanError("plan.not-positive", `acidPerGram must be above zero, not ${given}`);
-  if (given.standardUncertainty !== undefined) return given.named(naming);
-  const value = given.value.toString();
-  return quantity(
-    { value, unit: "mmol/g", standardUncertainty: given.value.times(planned("titration").in("")).toString() },
-    { ...naming, assumption: "a titration good to 1 %" },
-  );
-}
-
-function expectedLossOf(formula: Formula, residue: Formula): Quantity {
-  // Residue and sample share an element that does not leave: a metal, else anything but carbon, hydrogen, oxygen, nitrogen.
-  const key = residue.symbols.find((s) => !["H", "C", "O", "N"].includes(s) && formula.count(s).n !== 0n);
-  if (key === undefined)
-    throw new PlanError("plan.no-residue", `${residue} shares no element with ${formula} that stays on ignition`);
-  return exact("1")
-    .minus(molarMass(residue).times(formula.count(key)).dividedBy(residue.count(key)).dividedBy(molarMass(formula)))
-    .to("%")
-    .named({
-      symbol: `loss(${nameOfFormula(formula)})`,
-      label: `loss of ${nameOfFormula(formula)} to ${nameOfFormula(residue)}`,
-      rule: "loss = 1 - molar mass of the residue for each formula / molar mass",
-    });
-}
-
-function verdictOf(
-  candidates: readonly IdentityCandidate[],
-  loss: Quantity | undefined,
-  titrated: boolean,
-): Pick<Identity, "verdict" | "remaining" | "text" | "next"> {
-  const shown = loss === undefined ? "the acid taken up" : `a loss of ${loss.format({ significant: 4 })}`;
-  const fitting = candidates.filter((c) => c.fits);
-  const best = candidates[0]!;
-  if (fitting.length === 0) {
-    const water = neededWater(candidates, loss);
-    return {
-      verdict: "none fits",
-      remaining: [],
-      text: `${shown} fits none of the candidates; ${water === "" ? `the nearest is ${best.formula}` : water}`,
-      next: "dry at 100 to 105 °C to constant mass first, then ignite again to constant mass",
-    };
-  }
-  if (fitting.length === 1 || (best.fits && best.share >= TOLD)) {
-    const wet = best.water.compare("0.05 %") > 0 ? ` with ${best.water.format({ significant: 2 })} of water` : "";
-    return {
-      verdict: "told",
-      remaining: [best.formula],
-      text: `${shown} is that of ${best.formula}${wet}`,
-      next:
-        titrated || best.acidPerGram === undefined
-          ? "nothing more is needed"
-          : "a titration of a weighed sample with acid would confirm it",
-    };
-  }
-  const names = fitting.map((c) => c.formula);
-  return {
-    verdict: "cannot tell apart",
-    remaining: names,
-    text: `${shown} cannot tell ${names.join(", ")} apart`,
-    next:
-      titrated || !titrationTells(fitting)
-        ? "dry to constant mass first, then take a larger sample and a finer balance; or weigh the carbon dioxide that acid drives out"
-        : "titrate a weighed sample with acid (mmol of H⁺ per gram), or take a larger sample and a finer balance",
-  };
-}
-
-/** Would a titration good to 1 % tell the candidates apart, each with the water it is taken to hold? */
-function titrationTells(fitting: readonly IdentityCandidate[]): boolean {
-  const acids = fitting.map((c) => c.acidPerGram?.times(lessThanAll(c.water)).in("mmol/g").toNumber());
-  return acids.some((a, i) =>
-    acids.slice(i + 1).some((b) => a === undefined || b === undefined || Math.abs(a / b - 1) > 0.03),
-  );
-}
-
-/** More water than this in a sample called dry explains nothing. */
-const MOST_WATER = "30 %";
-
-/** Water that would explain a loss that is too large, candidate by candidate. */
-function neededWater(candidates: readonly IdentityCandidate[], loss: Quantity | undefined): string {
-  if (loss === undefined) return "";
-  const wet = candidates.flatMap(({ formula, difference, expectedLoss }) => {
-    if (!difference!.isPositive()) return [];
-    const water = difference!.dividedBy(lessThanAll(expectedLoss)).to("%");
-    if (water.compare(MOST_WATER) > 0) return [];
-    return [`${formula} if it held ${water.format({ significant: 2, uncertainty: "none" })} of water`];
-  });
-  return wet.length === 0 ? "" : `it would be ${wet.join(", or ")}`;
-}
-
-function assumptionsOf(candidates: readonly IdentityCandidate[], allowed: Quantity): string[] {
-  const residues = candidates.map(
-    ({ formula, residue, condition }) =>
-      `${formula} leaves ${residue}${condition === undefined ? "" : ` (${condition})`}`,
-  );
-  return [
-    ...residues,
-    `the sample holds ${allowed.isZero() ? "no water" : `at most ${allowed} of water`} beside its formula`,
-    "all candidates are equally likely beforehand",
-  ];
 }
 
 /**

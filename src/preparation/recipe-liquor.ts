@@ -7,10 +7,9 @@ import { asMassOfWater, asVolumeOfWater } from "./exact";
 import { fateOf } from "./fate";
 import { kindOfCake } from "./isolation";
 import type { Recipe, RecipeFinding, Reckoned } from "./recipe";
+import { shown } from "./recipe-words";
 
 const ROOM = "20 °C";
-
-const shown = (q: Quantity, figures = 3): string => q.format({ significant: figures, uncertainty: "none" });
 
 /** What stays in the water, or comes out with the product. */
 export function liquorFindings(recipe: Recipe, { read, account, theoreticalYield }: Reckoned): RecipeFinding[] {

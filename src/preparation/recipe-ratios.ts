@@ -12,6 +12,7 @@ import { takesBack } from "./checks";
 import { fateOf } from "./fate";
 import type { RecipeFinding, Reckoned } from "./recipe";
 import type { ReadMaterial } from "./recipe-read";
+import { shown } from "./recipe-words";
 import { nameOfFormula, type Species, sameCore } from "./species";
 
 /** More than this many times the need is worth a word. */
@@ -19,8 +20,6 @@ const LARGE_EXCESS = "2";
 /** Shortages below this share are rounding. */
 const SHORTAGE = "1 %";
 const ROOM = "20 °C";
-
-const short = (q: Quantity, figures = 3): string => q.format({ significant: figures, uncertainty: "none" });
 
 function precipitantShort({ read, account }: Reckoned): RecipeFinding[] {
   const key = keyElement(read.product.formula);
@@ -40,7 +39,7 @@ function precipitantShort({ read, account }: Reckoned): RecipeFinding[] {
   return [
     {
       code: "recipe.precipitant-short",
-      text: `${limiting.material} is ${short(share)} of what ${carrier.material} needs: ${key} stays in the liquor, and ${limiting.material} sets the yield`,
+      text: `${limiting.material} is ${shown(share)} of what ${carrier.material} needs: ${key} stays in the liquor, and ${limiting.material} sets the yield`,
       material: limiting.material,
       figure: share,
     },
@@ -57,7 +56,7 @@ function excessOf({ read, account }: Reckoned): RecipeFinding[] {
       return [
         {
           code: "recipe.reagent-short",
-          text: `${supplied.material} is only ${short(times)} times what the rest needs, although it is meant to be in excess`,
+          text: `${supplied.material} is only ${shown(times)} times what the rest needs, although it is meant to be in excess`,
           ...figure,
         },
       ];
@@ -65,7 +64,7 @@ function excessOf({ read, account }: Reckoned): RecipeFinding[] {
     return [
       {
         code: "recipe.large-excess",
-        text: `${supplied.material} is ${short(times)} times the need: what is over stays in the liquor, in the product or in the air`,
+        text: `${supplied.material} is ${shown(times)} times the need: what is over stays in the liquor, in the product or in the air`,
         ...figure,
       },
     ];
@@ -93,8 +92,8 @@ function openForms({ read, account }: Reckoned): RecipeFinding[] {
       const partner = [...times].find(([other]) => other !== m);
       const words =
         partner === undefined
-          ? `${short(amount)}`
-          : `${short(amount)}, with ${partner[0].name} ${short(partner[1])} and itself ${short(times.get(m) ?? quantity("1"))} times the need`;
+          ? `${shown(amount)}`
+          : `${shown(amount)}, with ${partner[0].name} ${shown(partner[1])} and itself ${shown(times.get(m) ?? quantity("1"))} times the need`;
       return { material, words, worst: partner === undefined ? undefined : worst, amount };
     });
     const judged = asRead.filter((r) => r.worst !== undefined).sort((a, b) => a.worst! - b.worst!);
@@ -136,7 +135,7 @@ function otherCopies({ read, account }: Reckoned): RecipeFinding[] {
       const now =
         supplied === undefined || ratio === undefined
           ? ""
-          : `, ${short(supplied.timesStoichiometric.times(ratio))} instead of ${short(supplied.timesStoichiometric)} times what the rest of the recipe uses`;
+          : `, ${shown(supplied.timesStoichiometric.times(ratio))} instead of ${shown(supplied.timesStoichiometric)} times what the rest of the recipe uses`;
       return {
         code: "recipe.readings-differ",
         text: `${m.name}: another reading is ${text}${now}`,
@@ -207,7 +206,7 @@ function basicInTheShop({ read, account }: Reckoned): RecipeFinding[] {
     return [
       {
         code: "recipe.carbonate-is-basic",
-        text: `${start}; ${m.portion} then takes up ${short(metals.times(2n).to("mmol"))} of H⁺, ${short(times)} times the need: ${verb}`,
+        text: `${start}; ${m.portion} then takes up ${shown(metals.times(2n).to("mmol"))} of H⁺, ${shown(times)} times the need: ${verb}`,
         material: m.name,
         figure: times,
       },
