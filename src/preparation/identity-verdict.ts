@@ -1,6 +1,6 @@
 // What a set of judged candidates allows to say: told, cannot be told apart, or none fits, and what would decide.
 import type { Quantity } from "../quantity";
-import { lessThanAll } from "./exact";
+import { lessThanAll, planned } from "./exact";
 import type { Identity, IdentityCandidate } from "./identity";
 
 /** Two candidates are told apart when the better one holds this share. */
@@ -54,16 +54,13 @@ function titrationTells(fitting: readonly IdentityCandidate[]): boolean {
   );
 }
 
-/** More water than this in a sample called dry explains nothing. */
-const MOST_WATER = "30 %";
-
 /** Water that would explain a loss that is too large, candidate by candidate. */
 function neededWater(candidates: readonly IdentityCandidate[], loss: Quantity | undefined): string {
   if (loss === undefined) return "";
   const wet = candidates.flatMap(({ formula, difference, expectedLoss }) => {
     if (!difference!.isPositive()) return [];
     const water = difference!.dividedBy(lessThanAll(expectedLoss)).to("%");
-    if (water.compare(MOST_WATER) > 0) return [];
+    if (water.compare(planned("tooWet")) > 0) return [];
     return [`${formula} if it held ${water.format({ significant: 2, uncertainty: "none" })} of water`];
   });
   return wet.length === 0 ? "" : `it would be ${wet.join(", or ")}`;

@@ -6,6 +6,7 @@ import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { reading } from "./account";
 import { PlanError } from "./error";
+import { COVERAGE } from "./evidence";
 import { acidOf, candidatesOf, expectedLossOf, lossOf } from "./identity-tests";
 import { assumptionsOf, verdictOf } from "./identity-verdict";
 import { acidPerGramOf } from "./ignition";
@@ -74,8 +75,6 @@ export interface Identity {
   readonly assumptions: readonly string[];
 }
 
-/** Within this many standard uncertainties a test fits (coverage factor 2, JCGM 100:2008, 6.3.3). */
-const COVERAGE = 2;
 interface Test {
   /** Value found. */
   readonly found: Quantity;

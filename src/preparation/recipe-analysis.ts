@@ -117,7 +117,7 @@ export function massLoss({ read, theoreticalYield, yields }: Reckoned): RecipeFi
   if (y === undefined) return [];
   // What stays in the crucible is lost in handling; what is over was not driven off.
   const share = y.percentYield.minus("100 %");
-  if (share.compare("3 %") <= 0 && share.compare(planned("handlingLoss").negated()) >= 0) return [];
+  if (share.compare(planned("notDrivenOff")) <= 0 && share.compare(planned("handlingLoss").negated()) >= 0) return [];
   const loss = (after: Quantity): Quantity => start.portion!.minus(after).dividedBy(start.portion!).to("%");
   const dry = y.mass.dividedBy(theoreticalYield);
   const wet = dry.compare("1") < 0 ? `, unless it held ${shown(lessThanAll(dry).to("%"), 2)} of water` : "";

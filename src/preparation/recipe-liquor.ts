@@ -2,6 +2,7 @@
 import { molarMass, parseFormula } from "../formula";
 import type { Quantity } from "../quantity";
 import { retainedLiquor, tryResidual } from "../solubility";
+import { PLANNING } from "./data/planning";
 import { VARIABLE_WATER } from "./data/products";
 import { asMassOfWater, asVolumeOfWater } from "./exact";
 import { fateOf } from "./fate";
@@ -9,7 +10,7 @@ import { kindOfCake } from "./isolation";
 import type { Recipe, RecipeFinding, Reckoned } from "./recipe";
 import { shown } from "./recipe-words";
 
-const ROOM = "20 °C";
+const ROOM = PLANNING.temperature.value;
 
 /** What stays in the water, or comes out with the product. */
 export function liquorFindings(recipe: Recipe, { read, account, theoreticalYield }: Reckoned): RecipeFinding[] {

@@ -9,17 +9,15 @@ import type { Supplied } from "./account";
 import { isAcid } from "./acids";
 import { keyElement } from "./candidates";
 import { takesBack } from "./checks";
+import { PLANNING } from "./data/planning";
+import { planned } from "./exact";
 import { fateOf } from "./fate";
 import type { RecipeFinding, Reckoned } from "./recipe";
 import type { ReadMaterial } from "./recipe-read";
 import { shown } from "./recipe-words";
 import { nameOfFormula, type Species, sameCore } from "./species";
 
-/** More than this many times the need is worth a word. */
-const LARGE_EXCESS = "2";
-/** Shortages below this share are rounding. */
-const SHORTAGE = "1 %";
-const ROOM = "20 °C";
+const ROOM = PLANNING.temperature.value;
 
 function precipitantShort({ read, account }: Reckoned): RecipeFinding[] {
   const key = keyElement(read.product.formula);
@@ -35,7 +33,7 @@ function precipitantShort({ read, account }: Reckoned): RecipeFinding[] {
   const text = anhydrousOf(precipitant).toString();
   if (takesBack(text, key)) return [];
   const share = quantity("1").dividedBy(carrier.timesStoichiometric).to("%");
-  if (quantity("100 %").minus(share).compare(SHORTAGE) <= 0) return [];
+  if (quantity("100 %").minus(share).compare(planned("shortage")) <= 0) return [];
   return [
     {
       code: "recipe.precipitant-short",
@@ -60,7 +58,7 @@ function excessOf({ read, account }: Reckoned): RecipeFinding[] {
           ...figure,
         },
       ];
-    if (given.inExcess === true || times.compare(LARGE_EXCESS) <= 0) return [];
+    if (given.inExcess === true || times.compare(planned("largeExcess")) <= 0) return [];
     return [
       {
         code: "recipe.large-excess",
@@ -157,7 +155,8 @@ function assayNotCounted({ read }: Reckoned): RecipeFinding[] {
     const match = shop.value.candidates.find((c) => sameCore(parseFormula(c.formula), m.material.form));
     const upper = match?.assay?.upper;
     const lower = match?.assay?.lower;
-    if (upper === undefined || lower === undefined || quantity(upper as "97 %").compare(COUNTS_AS_PURE) >= 0) return [];
+    if (upper === undefined || lower === undefined || quantity(upper as "97 %").compare(planned("countsAsPure")) >= 0)
+      return [];
     return [
       {
         code: "recipe.assay-not-counted",
@@ -168,8 +167,6 @@ function assayNotCounted({ read }: Reckoned): RecipeFinding[] {
     ];
   });
 }
-
-const COUNTS_AS_PURE = "98 %";
 
 /** The metal of a plain carbonate MCO3, with its charge. */
 function normalCarbonate(text: string): string | undefined {

@@ -4,6 +4,7 @@ import { type BalancedEquation, balance } from "../equation";
 import { type Formula, parseFormula } from "../formula";
 import { isPreparativeError } from "../foundation/error";
 import { expectDimension, isQuantity, type Quantity, quantity } from "../quantity";
+import { TWO_SIZED } from "./data/units";
 import { PlanError } from "./error";
 import { type Material, readMaterial } from "./material";
 import { isHeatedDry } from "./procedure";
@@ -51,20 +52,6 @@ export interface ReadRecipe {
 const listOf = <T>(one: T | readonly T[] | undefined): readonly T[] =>
   one === undefined ? [] : Array.isArray(one) ? (one as readonly T[]) : [one as T];
 
-/** Units of old books that stand for two sizes, and what each may mean. Sources: legal definitions, see the unit table. */
-const TWO_SIZED: Readonly<Record<string, readonly string[]>> = {
-  gal: ["US gal", "imp gal"],
-  gallon: ["US gal", "imp gal"],
-  gallons: ["US gal", "imp gal"],
-  qt: ["US qt", "imp qt"],
-  quart: ["US qt", "imp qt"],
-  quarts: ["US qt", "imp qt"],
-  pt: ["US pt", "imp pt"],
-  pint: ["US pt", "imp pt"],
-  pints: ["US pt", "imp pt"],
-  "fl oz": ["US fl oz", "imp fl oz"],
-};
-
 /** A quantity of a recipe; both readings and a finding where the unit is ambiguous. */
 function amountText(text: string | Quantity, what: string): { value: Quantity | undefined; finding?: RecipeFinding } {
   if (isQuantity(text)) return { value: text };
@@ -73,7 +60,9 @@ function amountText(text: string | Quantity, what: string): { value: Quantity | 
   } catch (error) {
     if (!isPreparativeError(error) || error.code !== "quantity.ambiguous-unit") throw error;
     const [, number = "", unit = ""] = /^\s*([\d./\s-]+?)\s*([a-z ]+?)\.?\s*$/i.exec(text) ?? [];
-    const both = (TWO_SIZED[unit.toLowerCase()] ?? []).map((one) => quantity(`${number} ${one}` as "1 L"));
+    const both = (TWO_SIZED.find((row) => row.units.includes(unit.toLowerCase()))?.readings ?? []).map((one) =>
+      quantity(`${number} ${one}` as "1 L"),
+    );
     const shown = both.map((q) => `${q} is ${q.to("L").format({ significant: 4, uncertainty: "none" })}`).join(", ");
     return {
       value: undefined,

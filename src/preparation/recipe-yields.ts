@@ -3,6 +3,8 @@
 import { type Formula, molarMass, parseFormula } from "../formula";
 import { anhydrousOf, knownForms, withWater } from "../hydrate";
 import { expectDimension } from "../quantity";
+import { PLANNING } from "./data/planning";
+import { planned } from "./exact";
 import { fateOf } from "./fate";
 import type { Recipe, RecipeFinding, Reckoned } from "./recipe";
 import { analysis, massLoss, partOf } from "./recipe-analysis";
@@ -10,9 +12,7 @@ import { liquorFindings } from "./recipe-liquor";
 import { near, ratioOf, shown } from "./recipe-words";
 import { nameOfFormula } from "./species";
 
-/** Over theory by more than this is more than rounding (the criterion of the trade's own yield tables). */
-const IMPOSSIBLE = "100.5 %";
-const ROOM = "20 °C";
+const ROOM = PLANNING.temperature.value;
 /** Two ratios nearer than this are taken for the same. */
 const SAME_RATIO = 0.02;
 
@@ -46,7 +46,7 @@ function mixUp(reckoned: Reckoned, ratio: number, what: string): RecipeFinding[]
 }
 
 function impossible(reckoned: Reckoned): RecipeFinding[] {
-  const over = reckoned.yields.filter((y) => y.percentYield.compare(IMPOSSIBLE) > 0);
+  const over = reckoned.yields.filter((y) => y.percentYield.compare(planned("impossible")) > 0);
   const first = over[0];
   if (first === undefined) return [];
   const list = over.map((y) => shown(y.percentYield, 3)).join(", ");

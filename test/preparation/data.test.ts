@@ -15,6 +15,7 @@ import {
 import { MISCIBLE } from "../../src/preparation/data/miscible";
 import { PLANNING } from "../../src/preparation/data/planning";
 import { NOT_WARM, VARIABLE_WATER } from "../../src/preparation/data/products";
+import { TWO_SIZED } from "../../src/preparation/data/units";
 import { VESSELS } from "../../src/preparation/data/vessels";
 import { LEFT_IN_WASTE, WASTE_METALS } from "../../src/preparation/data/waste";
 
@@ -34,6 +35,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   SOLUBLE_CYANIDOFERRATES,
   SOLUBLE_OXIDES,
   TAKES_BACK,
+  TWO_SIZED,
   VARIABLE_WATER,
   VESSELS,
   WASTE_METALS,

@@ -82,6 +82,17 @@ export const PLANNING = {
   dampHolds: { value: "20 %", what: "of water in a sample nobody dried to constant mass", source: "commonPractice" },
   titration: { value: "1 %", what: "uncertainty of a bench titration that states none", source: "commonPractice" },
   sameWater: { value: "2 %", what: "points within which two ways to tell the water agree", source: "commonPractice" },
+  // -- recipes
+  largeExcess: { value: "2", what: "times the need: more than this is worth a word", source: "commonPractice" },
+  shortage: { value: "1 %", what: "short of the need is rounding", source: "commonPractice" },
+  countsAsPure: { value: "98 %", what: "and more is reckoned as pure by the trade", source: "commonPractice" },
+  impossible: {
+    value: "100.5 %",
+    what: "of the theory and less is rounding; above it no yield can be",
+    source: "commonPractice",
+  },
+  notDrivenOff: { value: "3 %", what: "over the theory after ignition is not done yet", source: "commonPractice" },
+  tooWet: { value: "30 %", what: "of water in a sample called dry explains nothing", source: "commonPractice" },
   // -- what is left
   overdose: { value: "1.1", what: "times the sum: precipitant or neutraliser for the waste", source: "commonPractice" },
   cleanEnough: {
