@@ -3,6 +3,7 @@
 import type { Quantity } from "../quantity";
 import { type Account, accountFor } from "./account";
 import { type Candidate, candidatesFor } from "./candidates";
+import { type Check, checksOf } from "./checks";
 import { type Cost, costOf } from "./cost";
 import { type Crystallising, crystallisingOf } from "./crystallising";
 import { PLANNING } from "./data/planning";
@@ -14,6 +15,7 @@ import { type Heat, heatOf } from "./heat";
 import { type Dissolved, type Isolation, isolationOf, type WashSchedule, washingOf } from "./isolation";
 import { lazily } from "./lazy";
 import { type Pace, paceOf } from "./pace";
+import { procedureOf } from "./procedure";
 import type { Setting } from "./setting";
 import { type GasEvolved, gasesOf, isGas, type Vessel, vesselFor } from "./vessel";
 import { type ByProduct, byProductsOf, type Waste, wasteOf } from "./waste";
@@ -55,6 +57,8 @@ export interface Batch {
   /** For a product that falls out; undefined for one that crystallises. */
   readonly completeness: Completeness | undefined;
   readonly washing: WashSchedule | undefined;
+  /** What this kind of preparation is watched for, with figures; a usual excess where none was asked for. */
+  readonly checks: readonly Check[];
   readonly candidates: readonly Candidate[];
   readonly byProducts: readonly ByProduct[];
   readonly waste: Waste;
@@ -189,6 +193,7 @@ export function batchOf(setting: Setting, portions: readonly Quantity[], before?
       batch.isolation.how === "precipitate" && batch.vessel !== undefined
         ? washingOf(setting, inner.dissolved, batch.vessel.liquid, theoreticalYield)
         : undefined,
+    checks: () => checksOf(procedureOf(setting).kind, setting, batch),
     candidates: () =>
       sums?.candidates ??
       candidatesFor(

@@ -8,7 +8,7 @@ import { isAcid } from "./acids";
 import type { Batch } from "./batch";
 import { keyElement } from "./candidates";
 import { TAKES_BACK } from "./data/insoluble";
-import { lessThanAll, planned } from "./exact";
+import { exact, lessThanAll, planned } from "./exact";
 import type { Material } from "./material";
 import { isMetal, type ProcedureKind } from "./procedure";
 import type { Setting } from "./setting";
@@ -54,6 +54,29 @@ export function takesBack(precipitant: string, metal: string | undefined): boole
   );
 }
 
+/** Metal salts that are over: the precipitant is short, and their metal stays in the liquor. */
+const carriersOver = (key: string | undefined, feedings: readonly Feeding[]): Check[] =>
+  feedings
+    .filter((f) => key !== undefined && f.material.form.count(key).n !== 0n && isOver(f))
+    .map((f) => {
+      const need = exact("1").dividedBy(f.supplied.timesStoichiometric).to("%");
+      return check(
+        `the precipitant is ${shown(need)} of what the ${f.material.shelf.name} needs: ${shown(leftOf(f))} of that stays in the liquor`,
+        need,
+      );
+    });
+
+/** More than twice the need of anything. */
+const farOver = (given: Given): Check[] =>
+  feedingsOf(given)
+    .filter(({ supplied }) => supplied.timesStoichiometric.compare(planned("largeExcess")) > 0)
+    .map(({ supplied }) =>
+      check(
+        `${supplied.material} is ${shown(supplied.timesStoichiometric)} times the need: what is over stays in the liquor, in the product or in the air`,
+        supplied.timesStoichiometric,
+      ),
+    );
+
 function precipitation(given: Given): Check[] {
   const { setting, batch } = given;
   const key = keyElement(setting.product.formula);
@@ -64,8 +87,10 @@ function precipitation(given: Given): Check[] {
     key === undefined ? undefined : feedings.find(({ material }) => material.form.count(key).n === 0n);
   if (precipitant === undefined) return checks;
   const { name } = precipitant.material.shelf;
+  const short = carriersOver(key, feedings);
   if (takesBack(anhydrousOf(precipitant.material.form).toString(), key))
     checks.push(check(`no excess of ${name}: it takes the product back into solution`, precipitant.supplied.excess));
+  else if (short.length > 0) checks.push(...short);
   else if (!feedings.some(isOver))
     checks.push(
       check(
@@ -252,5 +277,7 @@ const CHECKS: Readonly<Record<ProcedureKind, (given: Given) => Check[]>> = {
   other: () => [],
 };
 
-export const checksOf = (kind: ProcedureKind, setting: Setting, batch: Batch): Check[] =>
-  CHECKS[kind]({ setting, batch });
+export const checksOf = (kind: ProcedureKind, setting: Setting, batch: Batch): Check[] => [
+  ...CHECKS[kind]({ setting, batch }),
+  ...farOver({ setting, batch }),
+];

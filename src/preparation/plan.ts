@@ -6,7 +6,6 @@ import type { Quantity } from "../quantity";
 import type { Cautions } from "../substance";
 import { type Assumption, assumptionsOf } from "./assumptions";
 import { type Batch, type Before, batchOf } from "./batch";
-import { type Check, checksOf } from "./checks";
 import { cautionsFor } from "./combinations";
 import { type Drying, dryingOf } from "./drying";
 import { PlanError } from "./error";
@@ -44,8 +43,6 @@ export interface Plan extends Batch {
   readonly drying: Drying;
   /** Share of the theory that may stay behind before a low yield needs a reason. */
   readonly handlingLoss: Quantity;
-  /** What this kind of preparation is watched for, with figures; a usual excess where none was asked for. */
-  readonly checks: readonly Check[];
   /** Planning values in force that nobody told otherwise, with their sources. */
   readonly assumptions: readonly Assumption[];
   readonly cautions: Cautions;
@@ -94,7 +91,6 @@ function make(request: PlanRequest): Before & { readonly plan: Plan } {
     procedure: () => procedureOf(setting),
     drying: () => dryingOf(setting.product.formula),
     handlingLoss: () => handlingLoss,
-    checks: () => checksOf(plan.procedure.kind, setting, batch),
     assumptions: () => assumptionsOf(setting, batch),
     cautions: () => found,
     toJSON: () => () => ({ type: "plan", schema: 1, request }),

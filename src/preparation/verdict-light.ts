@@ -62,7 +62,7 @@ export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | 
 }
 
 export function fits(evidence: Evidence, kept: Quantity | undefined): Finding[] {
-  const { batch, dry, handlingLoss, identity } = evidence;
+  const { batch, dry, dryness, handlingLoss, identity } = evidence;
   const { theoreticalYield, formula } = batch.product;
   const lost = theoreticalYield.minus(dry).to("g");
   const told = identity?.verdict === "told" ? identity.remaining[0] : undefined;
@@ -73,7 +73,8 @@ export function fits(evidence: Evidence, kept: Quantity | undefined): Finding[] 
       text: `${grams(dry)} is what ${formula} should give, allowing for handling${byLoss}`,
       mass: undefined,
       figure: dry.dividedBy(theoreticalYield).to("%"),
-      weight: told === undefined || told === formula ? 1 : 0.3,
+      // A mass that still falls proves nothing by being where it should be.
+      weight: dryness.state === "still drying" ? 0.6 : told === undefined || told === formula ? 1 : 0.3,
       next: identity === undefined ? "ignite a sample if the formula matters" : "nothing more is needed",
     },
   ];

@@ -235,6 +235,26 @@ describe("excesses", () => {
   });
 });
 
+describe("a run that was weighed otherwise", () => {
+  it("says that the precipitant is short: 64 g of blue vitriol and 24 g of soda (published: 0.883 of the need)", () => {
+    const green = plan(
+      "CuSO4 + Na2CO3 + H2O -> Cu2(OH)2CO3 + Na2SO4 + CO2",
+      "Cu2(OH)2CO3",
+      [
+        { name: "root killer", form: "CuSO4·5H2O" },
+        { name: "soda", form: "Na2CO3", excess: "5 %" },
+      ],
+      { material: "root killer", portion: "64.0 g" },
+    );
+    const short = (checks: typeof green.checks) => checks.find((c) => c.text.startsWith("the precipitant is"));
+    expect(short(green.checks)).toBeUndefined();
+    const run = recordRun(green, { weighed: { soda: "24.0 g" } });
+    expect(short(run.checks)!.figure!.format({ significant: 3, uncertainty: "none" })).toBe("88.3 %");
+    const much = recordRun(green, { weighed: { soda: "70.0 g" } });
+    expect(much.checks.some((c) => c.text.includes("times the need"))).toBe(true);
+  });
+});
+
 describe("heat of dissolving", () => {
   const lye = plan(
     "MgSO4 + NaOH -> Mg(OH)2 + Na2SO4",
