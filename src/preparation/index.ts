@@ -39,3 +39,4 @@ export { recordRun, runFromJSON, tryRecordRun, tryRunFromJSON } from "./run";
 export type { Finding, FindingCode, Yield } from "./verdict";
 export type { GasEvolved, Vessel } from "./vessel";
 export type { ByProduct, DissolvedMetal, Waste } from "./waste";
+export type { Treatment } from "./waste-treatment";

@@ -1,6 +1,6 @@
 // The frame of a preparation: equation, species, materials, conditions; the scale, and what to weigh for it.
 import { type BalancedEquation, balance } from "../equation";
-import { expectDimension, type Quantity, quantity, smallest } from "../quantity";
+import { expectDimension, type Quantity, quantity, smallest, sum } from "../quantity";
 import { reading, roundedTo } from "./account";
 import { batchOf } from "./batch";
 import { PlanError } from "./error";
@@ -125,6 +125,23 @@ function roomOf({ room }: PlanRequest): Room {
   return { volume: positive(volume), changes: positive(changes) };
 }
 
+const availableOf = ({ shelf }: Material): Quantity | undefined =>
+  shelf.available === undefined ? undefined : portionOf(shelf.available, `what there is of ${shelf.name}`);
+
+/** Part of its species' need that one of several materials brings: they are used in the ratio of what there is of each. Undefined for the only one. */
+function partOf(material: Material, materials: readonly Material[]): Quantity | undefined {
+  const alike = materials.filter((m) => m.species === material.species);
+  if (alike.length === 1) return undefined;
+  const amounts = alike.map((m) => {
+    const available = availableOf(m);
+    if (available !== undefined) return m.amountIn(available);
+    throw new PlanError("plan.request", `${alike.map((one) => one.shelf.name).join(" and ")} bring the same reactant`, {
+      hint: "give `available` for each: they are used in that ratio",
+    });
+  });
+  return amounts[alike.indexOf(material)]!.dividedBy(sum(amounts));
+}
+
 /** Extent the scale asks for, before rounding to the balance. */
 function extentFor(setting: Setting): Quantity {
   const {
@@ -134,12 +151,15 @@ function extentFor(setting: Setting): Quantity {
   } = setting;
   const of = (material: Material, portion: Quantity): Quantity => {
     const share = exact("1").plus(material.excess);
-    return material.amountIn(portion).dividedBy(share).dividedBy(material.species.coefficient);
+    const part = partOf(material, materials);
+    const amount = material.amountIn(portion).dividedBy(share);
+    return (part === undefined ? amount : amount.dividedBy(part)).dividedBy(material.species.coefficient);
   };
   if (scale === "all") {
-    const extents = materials.flatMap((m) =>
-      m.shelf.available === undefined ? [] : [of(m, portionOf(m.shelf.available, `what there is of ${m.shelf.name}`))],
-    );
+    const extents = materials.flatMap((m) => {
+      const available = availableOf(m);
+      return available === undefined ? [] : [of(m, available)];
+    });
     if (extents.length === 0)
       throw new PlanError("plan.scale", "nothing says how much there is", { hint: "give `available` for a material" });
     return smallest(extents);
@@ -169,9 +189,11 @@ function extentFor(setting: Setting): Quantity {
 
 /** Exact portions for an extent, excess included. */
 function portionsFor({ materials }: Setting, extent: Quantity): Quantity[] {
-  return materials.map((material) =>
-    material.portionFor(extent.times(material.species.coefficient).times(exact("1").plus(material.excess))),
-  );
+  return materials.map((material) => {
+    const need = extent.times(material.species.coefficient).times(exact("1").plus(material.excess));
+    const part = partOf(material, materials);
+    return material.portionFor(part === undefined ? need : need.times(part));
+  });
 }
 
 /** Volumes are proportional to the extent: one mole's batch tells how much a vessel takes. */

@@ -4,7 +4,7 @@
 import { type Formula, molarMass } from "../formula";
 import { type Quantity, sum } from "../quantity";
 import type { Account, Formed } from "./account";
-import { isAcid, protonsOf } from "./acids";
+import { isAcid } from "./acids";
 import { LEFT_IN_WASTE, WASTE_METALS, type WasteMetalRow } from "./data/waste";
 import { exact, planned } from "./exact";
 import { fateOf, keptByWater } from "./fate";
@@ -12,6 +12,7 @@ import type { Dissolved, WashSchedule } from "./isolation";
 import type { Setting } from "./setting";
 import type { Species } from "./species";
 import { isGas, type Vessel } from "./vessel";
+import { SODA, type Treatment, treatmentOf } from "./waste-treatment";
 
 /** A metal dissolved in the waste. */
 export interface DissolvedMetal {
@@ -28,6 +29,8 @@ export interface DissolvedMetal {
 export interface Waste {
   readonly volume: Quantity<"volume"> | undefined;
   readonly metals: readonly DissolvedMetal[];
+  /** What neutralises it and brings its metals down, each with a tenth over. */
+  readonly treatment: readonly Treatment[];
   /** Sodium carbonate, anhydrous, that takes up the acid and brings the metals down, with a tenth over; undefined if none is needed. */
   readonly soda: Quantity<"mass"> | undefined;
   readonly notes: readonly string[];
@@ -99,24 +102,9 @@ export function wasteOf(
     product.metals.some(({ symbol }) => rowOf(symbol) !== undefined)
   )
     notes.push(`the mother liquor still holds ${product.name}: a second crop first, then what is left`);
-  return { volume, metals, soda: sodaFor(metals, dissolved), notes: [...new Set(notes)], closing: CLOSING };
-}
-
-function sodaFor(metals: readonly DissolvedMetal[], dissolved: readonly Dissolved[]): Quantity | undefined {
-  // n(Na2CO3) = n(H+)/2 + charge of the metals / 2, and a tenth over.
-  const half = metals
-    .filter((m) => m.precipitate && rowOf(m.symbol) !== undefined)
-    .map((m) => m.amount.times(rowOf(m.symbol)!.charge).dividedBy(2));
-  const acids = dissolved
-    .filter(({ species, amount }) => isAcid(species.formula) && amount.isPositive())
-    .map(({ species, amount }) => amount.times(protonsOf(species.formula)).dividedBy(2));
-  const all = [...half, ...acids];
-  if (all.length === 0) return undefined;
-  return sum(all).times(planned("overdose")).times(molarMass("Na2CO3")).to("g").named({
-    symbol: "m(Na2CO3)",
-    label: "soda for the waste",
-    rule: "mass = (acid / 2 + charge of the metals / 2) × 1.1 × molar mass",
-  });
+  const treatment = treatmentOf(metals, dissolved);
+  const soda = treatment.find((one) => one.reagent === SODA)?.mass;
+  return { volume, metals, treatment, soda, notes: [...new Set(notes)], closing: CLOSING };
 }
 
 export function byProductsOf(setting: Setting, account: Account, dissolved: readonly Dissolved[]): ByProduct[] {

@@ -255,6 +255,60 @@ describe("a run that was weighed otherwise", () => {
   });
 });
 
+describe("two packs of the same reactant", () => {
+  const zinc = (scale: PlanRequest["scale"], available: readonly ("40 g" | "80 g" | undefined)[]) =>
+    plan(
+      "ZnSO4 + Na2CO3 + H2O -> Zn5(CO3)2(OH)6 + Na2SO4 + CO2",
+      "Zn5(CO3)2(OH)6",
+      [
+        { name: "crystals", form: "ZnSO4·7H2O", available: available[0] },
+        { name: "powder", form: "ZnSO4·H2O", available: available[1] },
+        { name: "soda", form: "Na2CO3", excess: "5 %" },
+      ],
+      scale,
+    );
+
+  it("share the need in the ratio of what there is, and never bring it twice", () => {
+    const made = zinc({ product: "20 g" }, ["80 g", "40 g"]);
+    expect(made.product.theoreticalYield.in("g").toNumber()).toBeCloseTo(20, 1);
+    const [crystals, powder] = made.weighings.map((w) => w.exact.in("g").toNumber());
+    expect(crystals! / powder!).toBeCloseTo(2, 9);
+  });
+
+  it("are used up together: by hand 80 / 287.54 + 40 / 179.45 = 0.5011 mol of zinc, 55.0 g", () => {
+    expect(zinc("all", ["80 g", "40 g"]).product.theoreticalYield.in("g").toNumber()).toBeCloseTo(55.0, 1);
+  });
+
+  it("are refused where nothing tells the ratio", () => {
+    expect(() => zinc({ product: "20 g" }, ["80 g", undefined])).toThrow(/bring the same reactant/);
+  });
+});
+
+describe("the waste", () => {
+  const treated = (equation: string, product: string, materials: PlanRequest["materials"]) =>
+    plan(equation, product, materials, { material: materials[0]!.name, portion: "24.4 g" }).waste.treatment;
+
+  it("brings barium down with sulfate, by hand 0.01 mol over × 1.1 × 142.04 = 1.56 g, not with soda", () => {
+    const list = treated("BaCl2·2H2O + Na2SO4 -> BaSO4 + NaCl + H2O", "BaSO4", [
+      { name: "barium chloride", form: "BaCl2·2H2O", excess: "11.11 %" },
+      { name: "Glauber's salt", form: "Na2SO4" },
+    ]);
+    const barium = list.find((t) => t.reagent === "Na2SO4")!;
+    expect(barium.mass!.in("g").toNumber()).toBeCloseTo(1.56, 1);
+    expect(list.some((t) => t.reagent === "Na2CO3")).toBe(false);
+  });
+
+  it("neutralises what is left of lye with acid: 20 % over of 0.198 mol is 0.040 mol", () => {
+    const list = treated("MgSO4 + NaOH -> Mg(OH)2 + Na2SO4", "Mg(OH)2", [
+      { name: "Epsom salt", form: "MgSO4·7H2O" },
+      { name: "lye", form: "NaOH", excess: "20 %" },
+    ]);
+    const acid = list.find((t) => t.reagent === "H+")!;
+    expect(acid.amount.in("mol").toNumber()).toBeCloseTo(0.04, 2);
+    expect(acid.mass).toBeUndefined();
+  });
+});
+
 describe("heat of dissolving", () => {
   const lye = plan(
     "MgSO4 + NaOH -> Mg(OH)2 + Na2SO4",

@@ -7,6 +7,8 @@ export interface WasteMetalRow {
   /** Charge of the ion that is brought down. */
   readonly charge: bigint;
   readonly pH: string;
+  /** What brings it down, where that is not soda: one formula unit for each atom. */
+  readonly precipitant?: string;
   readonly note?: string;
   readonly source: SourceKey;
 }
@@ -25,6 +27,7 @@ export const WASTE_METALS: readonly WasteMetalRow[] = [
     metal: "Ba",
     charge: 2n,
     pH: "any, as sulfate with sodium sulfate",
+    precipitant: "Na2SO4",
     note: "barium is brought down with sulfate, not soda alone",
     source: "memory",
   },
@@ -32,6 +35,7 @@ export const WASTE_METALS: readonly WasteMetalRow[] = [
     metal: "Ag",
     charge: 1n,
     pH: "any, as chloride",
+    precipitant: "NaCl",
     note: "silver is brought down as chloride and kept",
     source: "memory",
   },

@@ -1,0 +1,79 @@
+// Amounts for the waste: soda for acid and metals, sulfate or chloride for the metals that those bring down, acid for what is
+// left of a base. How the work is done and where the rest goes is for the local rules.
+import { type Formula, molarMass } from "../formula";
+import { type Quantity, sum } from "../quantity";
+import { isAcid, protonsOf } from "./acids";
+import { WASTE_METALS } from "./data/waste";
+import { exact, planned } from "./exact";
+import { acidPerGramOf } from "./ignition";
+import type { Dissolved } from "./isolation";
+import type { DissolvedMetal } from "./waste";
+
+/** One reagent for the waste. */
+export interface Treatment {
+  /** Formula, anhydrous; `H+` for any dilute acid. */
+  readonly reagent: string;
+  readonly purpose: string;
+  readonly amount: Quantity<"amount of substance">;
+  /** Undefined for `H+`. */
+  readonly mass: Quantity<"mass"> | undefined;
+}
+
+export const SODA = "Na2CO3";
+const ACID = "H+";
+
+interface Share {
+  readonly reagent: string;
+  readonly amount: Quantity;
+  readonly of: string;
+}
+
+/** Hydrogen ions that a mole of a dissolved base takes up; undefined for what is no base. */
+function protonsTakenBy(formula: Formula): Quantity | undefined {
+  if (formula.compositionText === "H3N") return exact("1");
+  const text = formula.toString();
+  return /OH|CO3/.test(text) && !/C[2-9]/.test(text)
+    ? acidPerGramOf(formula)?.times(molarMass(formula)).to("")
+    : undefined;
+}
+
+function sharesOf(metals: readonly DissolvedMetal[], dissolved: readonly Dissolved[]): Share[] {
+  const forMetals = metals.flatMap(({ symbol, amount, precipitate }): Share[] => {
+    const row = precipitate ? WASTE_METALS.find((one) => one.metal === symbol) : undefined;
+    if (row === undefined) return [];
+    // One formula unit of its own precipitant for each atom; of soda half a unit for each charge.
+    return row.precipitant === undefined
+      ? [{ reagent: SODA, amount: amount.times(row.charge).dividedBy(2), of: symbol }]
+      : [{ reagent: row.precipitant, amount, of: symbol }];
+  });
+  const forSolutes = dissolved.flatMap(({ species, amount }): Share[] => {
+    if (!amount.isPositive()) return [];
+    if (isAcid(species.formula))
+      return [{ reagent: SODA, amount: amount.times(protonsOf(species.formula)).dividedBy(2), of: "acid" }];
+    const taken = protonsTakenBy(species.formula);
+    return taken === undefined ? [] : [{ reagent: ACID, amount: amount.times(taken), of: species.name }];
+  });
+  return [...forMetals, ...forSolutes];
+}
+
+export function treatmentOf(metals: readonly DissolvedMetal[], dissolved: readonly Dissolved[]): Treatment[] {
+  const shares = sharesOf(metals, dissolved);
+  return [...new Set(shares.map((share) => share.reagent))].map((reagent) => {
+    const own = shares.filter((share) => share.reagent === reagent);
+    const list = [...new Set(own.map((share) => share.of))].join(" and ");
+    const needed = sum(own.map((share) => share.amount));
+    // Acid is added to the pH, not by a tenth over.
+    const amount = (reagent === ACID ? needed : needed.times(planned("overdose"))).to("mol").named({
+      symbol: `n(${reagent})`,
+      label: `${reagent} for the waste`,
+      rule: "charge of metals and acid / 2 for soda, one for each atom for others, a tenth over",
+    });
+    const purpose = reagent === ACID ? `neutralises what is left of ${list}` : `takes up or brings down ${list}`;
+    if (reagent === ACID) return { reagent, purpose, amount, mass: undefined };
+    const mass = amount
+      .times(molarMass(reagent))
+      .to("g")
+      .named({ symbol: `m(${reagent})`, label: `${reagent} for the waste`, rule: "mass = amount × molar mass" });
+    return { reagent, purpose, amount, mass };
+  });
+}
