@@ -7,6 +7,7 @@ import { WASTE_METALS } from "./data/waste";
 import { exact, planned } from "./exact";
 import { acidPerGramOf } from "./ignition";
 import type { Dissolved } from "./isolation";
+import { remembering } from "./lazy";
 import type { DissolvedMetal } from "./waste";
 
 /** One reagent for the waste. */
@@ -28,8 +29,13 @@ interface Share {
   readonly of: string;
 }
 
+const remembered = /* @__PURE__ */ remembering<Quantity | undefined>(200);
+
 /** Hydrogen ions that a mole of a dissolved base takes up; undefined for what is no base. */
-function protonsTakenBy(formula: Formula): Quantity | undefined {
+const protonsTakenBy = (formula: Formula): Quantity | undefined =>
+  remembered(formula.toString(), () => judged(formula));
+
+function judged(formula: Formula): Quantity | undefined {
   if (formula.compositionText === "H3N") return exact("1");
   const text = formula.toString();
   return /OH|CO3/.test(text) && !/C[2-9]/.test(text)
