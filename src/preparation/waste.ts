@@ -135,7 +135,9 @@ export function byProductsOf(setting: Setting, account: Account, dissolved: read
     const share = others.length === 0 ? exact("0 %") : sum(others).dividedBy(formed.mass).to("%");
     const clean = share.compare(planned("cleanEnough")) <= 0;
     const own = species.metals.map((metal) => metal.symbol);
-    const metals = [product, ...inLiquor.map((d) => d.species)]
+    // Of a precipitate the water keeps something worth a word only where a table has a figure for it.
+    const kept = fateOf(product.formula, temperature).perHundredGramsWater === undefined ? [] : [product];
+    const metals = [...kept, ...inLiquor.map((d) => d.species)]
       .flatMap((s) => s.metals.map((metal) => metal.symbol))
       .filter((s, k, all) => rowOf(s) !== undefined && !own.includes(s) && all.indexOf(s) === k);
     const first = metals.length === 0 ? "" : `, after all ${metals.join(" and ")} is brought down`;
