@@ -99,6 +99,10 @@ function pot(
     if (mass === undefined) missing.push(`density of ${shelf.name}`);
     else masses.push(mass);
   });
+  const bringsWater = feeds.some(
+    (feed) => feed.how === "dissolve" || feed.how === "solution" || feed.how === "unknown",
+  );
+  if (setting.wet && !bringsWater) missing.push("how much water the solids are stirred into");
   return { masses, missing };
 }
 

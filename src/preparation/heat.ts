@@ -4,10 +4,11 @@ import { anhydrousOf } from "../hydrate";
 import { type Quantity, sum } from "../quantity";
 import { type TemperatureRise, temperatureRise, tryReactionEnthalpy } from "../thermochemistry";
 import type { Account } from "./account";
-import { exact } from "./exact";
+import { exact, planned } from "./exact";
 import { fateOf } from "./fate";
 import type { Feed } from "./feed";
 import { remembering } from "./lazy";
+import type { Material } from "./material";
 import type { Setting } from "./setting";
 import type { Species } from "./species";
 import { isGas } from "./vessel";
@@ -76,6 +77,8 @@ function withStates(setting: Setting, feeds: readonly Feed[]): string | undefine
 
 const remembered = /* @__PURE__ */ remembering<ReturnType<typeof tryReactionEnthalpy>>(128);
 
+const isStrong = ({ massFraction }: Material): boolean => (massFraction()?.compare(planned("thinEnough")) ?? 0) > 0;
+
 export function heatOf(
   setting: Setting,
   account: Account,
@@ -86,6 +89,11 @@ export function heatOf(
   if (equation === undefined) return { missing: "heat of the reaction: crystal water in fractions" };
   if (!setting.wet) return { missing: "heat of the reaction: nothing is mixed in water" };
   if (inThePot === undefined) return { missing: "heat of the reaction: the mass of the batch is not known" };
+  const strong = setting.materials.find((m) => m.isSolution && isStrong(m));
+  if (strong !== undefined)
+    return {
+      missing: `heat of the reaction: ${strong.shelf.name} is too strong for figures that hold in much water; diluting it alone gives heat`,
+    };
   const enthalpy = remembered(equation, () => tryReactionEnthalpy(equation));
   if (!enthalpy.ok) return { missing: `heat of the reaction: ${enthalpy.error.message.split("\n")[0]}` };
   // The equation may have been reduced to smaller coefficients: heat is per mole of the first species times its share.

@@ -98,6 +98,7 @@ export function wasteOf(
       "ammonia, oxalate, citrate or cyanide keep metals dissolved: they must be destroyed, boiled off or sulfide used",
     );
   if (
+    setting.wet &&
     fateOf(product.formula, setting.temperature).fallsOut === false &&
     product.metals.some(({ symbol }) => rowOf(symbol) !== undefined)
   )

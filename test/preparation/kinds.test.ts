@@ -309,6 +309,31 @@ describe("the waste", () => {
   });
 });
 
+describe("what nobody told", () => {
+  it("is the water of a slurry: no vessel and no temperature are made up", () => {
+    const chalk = plan("Ca(OH)2 + CO2 -> CaCO3 + H2O", "CaCO3", [{ name: "lime", form: "Ca(OH)2" }], {
+      material: "lime",
+      portion: "7.4 g",
+    });
+    expect(chalk.vessel).toBeUndefined();
+    expect(chalk.heat).toHaveProperty("missing");
+    expect(chalk.unknown).toContain("how much water the solids are stirred into");
+  });
+
+  it("is the heat of oil of vitriol, which figures at great dilution would call cold", () => {
+    const vitriol = plan(
+      "Cu + H2SO4 + H2O -> CuSO4·5H2O + SO2",
+      "CuSO4·5H2O",
+      [
+        { name: "copper", form: "Cu" },
+        { name: "oil of vitriol", form: "H2SO4", assay: "96 %" },
+      ],
+      { material: "copper", portion: "6.4 g" },
+    );
+    expect("missing" in vitriol.heat && vitriol.heat.missing).toContain("too strong");
+  });
+});
+
 describe("heat of dissolving", () => {
   const lye = plan(
     "MgSO4 + NaOH -> Mg(OH)2 + Na2SO4",

@@ -30,6 +30,11 @@ export const PLANNING = {
     what: "in 100 g of water: below this a feed is stirred in as a solid, and a product is filtered off; above it dissolves and crystallises",
     source: "commonPractice",
   },
+  thinEnough: {
+    value: "50 %",
+    what: "of a liquid by mass: above it heats at great dilution say nothing",
+    source: "commonPractice",
+  },
   foamWithoutGas: { value: "1.5", what: "times the liquid: room to stir", source: "commonPractice" },
   foamWithGas: { value: "2", what: "times the liquid: gas, added in portions and stirred", source: "commonPractice" },
   foamIntoAcid: { value: "3", what: "times the liquid: carbonate or metal into acid", source: "commonPractice" },
