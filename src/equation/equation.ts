@@ -85,9 +85,8 @@ export class Equation {
    * parseEquation("Zn + Cu2+ -> Zn^2+ + Cu").remarks.length // => 1
    */
   get remarks(): readonly string[] {
-    const pairs = this.formulas.filter(hasDigitsBeforeSign).map((formula) => formula.text);
-    if (pairs.length === 0) return this.notes;
-    return [...this.notes, `${pairs.join(", ")}: the digit was read as a subscript; a charge is written Cu^2+`];
+    const onFormulas = this.formulas.flatMap(({ text, remarks }) => remarks.map((remark) => `${text}: ${remark}`));
+    return onFormulas.length === 0 ? this.notes : [...this.notes, ...new Set(onFormulas)];
   }
 
   /** The terms left of the arrow. */
@@ -167,11 +166,6 @@ export class Equation {
       ...(this.notes.length > 0 && { remarks: this.notes }),
     };
   }
-}
-
-/** `Fe3+`: one element, a subscript and a bare sign, which many writers mean as three charges on one atom. */
-export function hasDigitsBeforeSign({ charge, size, text }: Formula): boolean {
-  return charge !== 0 && size === 1 && /^[A-Z][a-z]?[2-9][+-]/.test(text) && !/^(?:I3|N3|O[23])-/.test(text);
 }
 
 function textOf(coefficient: Rational | undefined): string {

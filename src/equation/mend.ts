@@ -1,8 +1,9 @@
 // What would mend an equation that cannot be balanced: water, its ions, oxygen, carbon dioxide or electrons, on whichever
 // side they fit.
 import { type Formula, parseFormula } from "../formula/formula";
+import { hasDigitsBeforeSign } from "../formula/remarks";
 import { BalancedEquation } from "./balanced";
-import { Equation, hasDigitsBeforeSign } from "./equation";
+import { Equation } from "./equation";
 import { printEquation } from "./print";
 import { solutionsOf } from "./system";
 
@@ -96,9 +97,9 @@ export function balancedText(equation: Equation | undefined): string | undefined
  * undefined where no formula is written so, or it does not balance either.
  */
 export function withDigitsAsCharges(equation: Equation): string | undefined {
-  if (!equation.formulas.some(hasDigitsBeforeSign)) return undefined;
+  if (!equation.formulas.some(({ text }) => hasDigitsBeforeSign(text))) return undefined;
   const formulas = equation.formulas.map((formula) =>
-    hasDigitsBeforeSign(formula) ? parseFormula(formula.text, { digitsBeforeSign: "charge" }) : formula,
+    hasDigitsBeforeSign(formula.text) ? parseFormula(formula.text, { digitsBeforeSign: "charge" }) : formula,
   );
   return balancedText(new Equation(formulas, equation.reactantCount, equation.arrow, undefined, []));
 }

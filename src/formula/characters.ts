@@ -1,7 +1,10 @@
 // Characters that mean something in a formula: dots, super- and subscripts, signs, vulgar fractions, and look-alikes.
 
 /** Adduct dots other than the full stop; the multiplication sign stands on many labels. */
-export const DOTS = "·•⋅*∙‧×";
+export const DOTS = "·•⋅*∙‧×˙・･●\u0387∗⋆";
+/** Behind a formula, gas that escapes and what falls out. */
+export const GAS_ARROW = "↑";
+export const PRECIPITATE_ARROW = "↓";
 export const SUBSCRIPTS = "₀₁₂₃₄₅₆₇₈₉";
 export const SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 export const PLUS = "+＋";

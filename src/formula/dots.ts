@@ -3,7 +3,7 @@
 // between two digits, in order (each looks at most WINDOW characters around, so reading stays linear):
 //
 //   1. chain a.b.c        ZnCl2.1.5H2O -> .1.5 waters;  Fe0.95.2H2O, O16.5.10H2O -> subscript, then a dot
-//   2. b is a fraction    CaSO4.1/2H2O, CaSO4.1½H2O -> adduct
+//   2. b is a fraction, or stands apart   CaSO4.1/2H2O, CaSO4.1½H2O, Na2SO4.10 H2O -> adduct
 //   3. b begins with 0    Fe7.016S8, Mg3.00Si4 -> decimal
 //   4. nothing to add     UO2.25, (UO2.25)2, UO2.25^2+ -> decimal
 //   5. a is 0 or 1, 01... Fe0.947O, Cu1.75S -> decimal (a subscript 1 is not written)
@@ -46,6 +46,12 @@ export function isDecimalPoint(text: string, dot: number, context: DotContext): 
   if (next === "." && isDigit(text.charCodeAt(end + 1))) return isDecimalInChain(text, end, b, aIsSmall);
   if (next === "/" || /[¼-¾⅓-⅞]/.test(next)) return false;
   if (b[0] === "0") return true;
+  if (next === " " || next === "\u00a0") {
+    // `Na2SO4.10 H2O`: a multiplier may stand apart from what it counts, a subscript not from what follows.
+    let after = end + 1;
+    while (after < text.length && after - end < 8 && /\s/.test(text[after]!)) after += 1;
+    if (isUpper(text.charCodeAt(after)) || "([{".includes(text[after] ?? " ")) return aIsSmall;
+  }
   const code = next.charCodeAt(0);
   const opens = next === "(" || next === "[" || next === "{";
   if (!isUpper(code) && !opens) return true;

@@ -16,6 +16,7 @@ import { partTexts } from "./parts";
 import { asciiText, hillText, htmlText, latexText, unicodeText } from "./print";
 import { ratioText } from "./ratio";
 import { type ReadOptions, readFormula } from "./read";
+import { remarksOn } from "./remarks";
 import { CELL_BITS, CELL_MASK, CELLS, found, foundCells, type Lists, scanFormula } from "./scan";
 
 const BRAND: unique symbol = /* @__PURE__ */ Symbol.for("preparative.formula/1");
@@ -348,6 +349,18 @@ export class Formula {
       return number + formula.toString();
     });
     return parseFormula(parseFormula(texts.join("*")).toString() + phase);
+  }
+
+  /**
+   * Readings of the text that another writer might have meant otherwise, in words; mostly none. The formula is read as it
+   * stands.
+   *
+   * @example
+   * parseFormula("NaCI").remarks // => ["CI was read as carbon and iodine; chlorine is written Cl, with a small L"]
+   * parseFormula("H2O").remarks // => []
+   */
+  get remarks(): string[] {
+    return remarksOn(this.text);
   }
 
   /** Canonical ASCII: reads back to an equal formula. */

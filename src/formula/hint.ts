@@ -83,14 +83,21 @@ export function unknownSymbolError(text: string, position: number): FormulaError
   while (to < text.length && to - position < MAX_RUN && isLower(text.charCodeAt(to))) to += 1;
   const written = text.slice(position, to);
   let hint: string | undefined;
+  const prefix = position === 0 ? /^[a-z]{1,5}-(?=[A-Z[(])/.exec(text)?.[0] : undefined;
+  const metastable = /^(\[?\d{1,3})m([A-Z][a-z]?)/.exec(text.slice(Math.max(0, position - 4), position + 3));
   const abbreviation = Object.keys(ABBREVIATIONS).find((name) => name === written);
   if (abbreviation !== undefined) {
     hint = `abbreviations of groups are not read; write ${abbreviation} as ${ABBREVIATIONS[abbreviation]}`;
+  } else if (prefix !== undefined) {
+    hint = `leave the prefix out: ${text.slice(prefix.length, 60)}`;
+  } else if (metastable !== null) {
+    hint = `metastable states are not told apart; write [${metastable[1]!.replace("[", "")}${metastable[2]}]`;
   } else if (alike !== undefined) {
     hint = `${codePointName(second)} is ${alike.script}; type "${alike.ascii}"`;
   } else if (text.length <= MAX_HINT_LENGTH) {
     const meant = respellAll(text);
     if (meant !== undefined && meant !== text) hint = `did you mean ${meant}?`;
+    else if (/^[AELMQRX]$/.test(written)) hint = `${written} stands for no element; write what is meant`;
   }
   return new FormulaError("formula.unknown-symbol", `"${written}" is no element`, {
     input: text,

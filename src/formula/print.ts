@@ -112,6 +112,10 @@ function chargePlace(before: FormulaNode | undefined, next: FormulaNode["kind"] 
   return many ? "last" : "bare";
 }
 
+function isInSquareBracket(before: FormulaNode | undefined): boolean {
+  return before?.kind === "open" && before.bracket === "[";
+}
+
 /** Nodes in a style, without the phase. */
 function printNodes(nodes: readonly FormulaNode[], style: Style): string {
   let text = "";
@@ -120,6 +124,8 @@ function printNodes(nodes: readonly FormulaNode[], style: Style): string {
     switch (node.kind) {
       case "part":
         text += (node.dot ? style.dot : "") + (isOne(node.number) ? "" : style.multiplier(node.number));
+        // [2H2] would be deuterium
+        if (isInSquareBracket(nodes[i - 1]) && !isOne(node.number)) text += " ";
         break;
       case "atom": {
         const count = isOne(node.count) ? "" : style.subscript(node.count);

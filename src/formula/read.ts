@@ -7,17 +7,23 @@
 //   H₂O  H_2O  H_{2}O  H_{8/3}O      subscripts: digits, Unicode, LaTeX text, ratios in braces
 //   Fe0.95O  YBa2Cu3O6.93            non-stoichiometric counts (dots.ts tells decimal point and adduct dot apart)
 //   CuSO4·5H2O  •  ⋅  *  .  ×  x     adduct dots; parts take a leading number
-//   CaSO4·½H2O  ·0.5H2O  ·1/2H2O     half a water, four ways (and ·1½H2O)
+//   CaSO4·½H2O  ·0.5H2O  ·.5H2O  ·1/2H2O  ·(1/2)H2O   half a water (and ·1½H2O)
 //   3CdSO4·8H2O  Fe·(2H2O)           numbers in front of any part, and in front of what a bracket holds
-//   CuSO4·nH2O  CuxS  (C2H4)n        with the caller's values for n and x only
-//   SO4^2-  SO4^{2-}  SO₄²⁻  SO4 2-  SO4-2  SO4(2-)  Ca++   charge, at the end of a part or bracket
+//   CuSO4·nH2O  CuxS  (C2H4)n  Fe1-xO  YBa2Cu3O7-x   with the caller's values for n and x only
+//   LiNi1/3Mn1/3Co1/3O2              fractional subscripts
+//   SO4^2-  SO4^{2-}  SO₄²⁻  SO4²-  SO₄2-  SO4 2-  SO4-2  SO4(2-)  SO4{2-}  Ca++   charge, at the end of a part or bracket
+//   [PCl4]+[PCl6]-                   a sign behind a square bracket, before the next
 //   NH4+  NO3-  I3-  O2-  Hg2+       a bare sign is one unit and the digit before it is a subscript: Hg2+ is [Hg2]+
 //   SO42-  PO43-                     refused: a flattened superscript, or 42 atoms
 //   [Fe(CN)6]4-                      digits after a square bracket and before a sign are the charge
 //   [13C]O2  ¹³CO2  ^{13}CO2  [18O2] D2O  T2   labelled nuclides; D and T are hydrogen-2 and -3
+//   ^{235}_{92}UF6  ²³⁵₉₂UF6          with the atomic number, which must be right
+//   C-14  U-235                      refused: no atom has such a charge
+//   13CO2  Fe203  NaCI  NaOAc        read as they stand, with a remark (remarks.ts)
+//   Cu2[(OH)2|CO3]                   the bar of mineral formulas, inside square brackets
 //   Pb^II2Pb^IVO4  Pb^{II}           oxidation numbers, kept in the notation; Fe(III) is refused, as it reads FeI3
 //   e-  e⁻  2e-                      electron
-//   NaCl(aq)  (s) (l) (g) (cr)       phase, last
+//   NaCl(aq)  (s) (l) (g) (cr)  NaCl_{(aq)}  CO2↑  AgCl↓   phase, last
 //   H<sub>2</sub>O  \mathrm{H_{2}O}  our own HTML and LaTeX (markup.ts)
 import { kindOf } from "../element/argument";
 import { ELEMENT_COUNT, NUCLIDE_BASE, symbolAt, symbolTable } from "../element/symbols";
@@ -25,6 +31,7 @@ import { codePointName } from "../foundation/error";
 import {
   DOTS,
   FRACTIONS,
+  GAS_ARROW,
   isDigit,
   isLower,
   isUpper,
@@ -32,6 +39,7 @@ import {
   MINUS,
   PARTNER,
   PLUS,
+  PRECIPITATE_ARROW,
   SUBSCRIPTS,
   SUPERSCRIPTS,
 } from "./characters";
@@ -41,7 +49,7 @@ import { unknownSymbolError } from "./hint";
 import { MAX_CHARGE, MAX_COUNT, MAX_DEPTH, MAX_DIGITS, MAX_LENGTH } from "./limits";
 import { hasMarkup, plainText } from "./markup";
 import type { Bracket, FormulaNode, Reading } from "./nodes";
-import { ONE, type Ratio, ratio } from "./ratio";
+import { add, ONE, type Ratio, ratio } from "./ratio";
 
 /** How the reader is to take what the text alone does not settle. */
 export interface ReadOptions {
@@ -65,8 +73,22 @@ const ADVICE: Readonly<Record<string, string>> = {
   "=": "bonds are left out: CH2CH2",
   "≡": "bonds are left out: CHCH",
   "#": "bonds are left out: CHCH",
-  ",": "a shared site needs its shares: (Mg0.9Fe0.1)2SiO4",
+  ":": "write an adduct dot: CuSO4·5H2O",
+  "/": "a shared site needs its shares: (Mg0.9Fe0.1)2SiO4; ions of a mineral are parted by |, inside square brackets",
+  '"': "leave the quotation marks out",
+  "'": "leave the quotation marks out",
+  "“": "leave the quotation marks out",
+  ";": "one formula at a time, and nothing behind it",
 };
+
+/** What a comma in a formula stands for. */
+function commaAdvice(text: string, at: number): string {
+  const water = /^,\s?(\d{0,3}\s?(?:H2O|H₂O))/.exec(text.slice(at, at + 12))?.[1];
+  if (water !== undefined) return `write an adduct dot: ${text.slice(Math.max(0, at - 40), at)}·${water}`;
+  return at + 1 === text.length
+    ? "one formula at a time, and nothing behind it"
+    : "a shared site needs its shares: (Mg0.9Fe0.1)2SiO4";
+}
 
 type Code = `formula.${string}`;
 
@@ -133,7 +155,21 @@ class Reader {
 
   /** `NaCl(aq)`: the phase is cut off first. A bracket that holds only lower-case letters can be nothing else. */
   private readPhase(): void {
-    const { text, end } = this;
+    const { text } = this;
+    const arrow = text[this.end - 1];
+    if (arrow === GAS_ARROW || arrow === PRECIPITATE_ARROW) {
+      this.end -= 1;
+      this.phase = arrow === GAS_ARROW ? "g" : "s";
+      this.trimEnd();
+    }
+    const lowered = /_\{\((s|l|g|aq|cr)\)\}$/.exec(text.slice(Math.max(this.at, this.end - 8), this.end));
+    if (lowered !== null) {
+      this.phase = lowered[1];
+      this.end -= lowered[0].length;
+      this.trimEnd();
+      return;
+    }
+    const { end } = this;
     if (text[end - 1] !== ")") return;
     let from = end - 2;
     while (from > this.at && end - from < 12 && isLower(text.charCodeAt(from))) from -= 1;
@@ -146,8 +182,14 @@ class Reader {
       });
     }
     this.phase = phase;
-    this.end = from;
-    while (this.end > this.at && isSpace(text[this.end - 1]!)) this.end -= 1;
+    this.end = text[from - 1] === "_" ? from - 1 : from;
+    this.trimEnd();
+  }
+
+  /** Blanks before a phase. */
+  private trimEnd(): void {
+    const from = this.end;
+    while (this.end > this.at && isSpace(this.text[this.end - 1]!)) this.end -= 1;
     if (this.end === this.at) this.fail("formula.empty", "a phase without a formula", from);
   }
 
@@ -177,7 +219,7 @@ class Reader {
       this.fail("formula.misplaced-number", "a number with nothing behind it", Math.max(0, at - 1));
     }
     this.fail("formula.empty-part", "a dot with nothing beside it", Math.max(0, at - 1), {
-      hint: "write what is added, as in CuSO4·5H2O",
+      hint: "write what is added, as in CuSO4·5H2O; the dot of a radical is left out",
     });
   }
 
@@ -186,11 +228,11 @@ class Reader {
   private step(): void {
     const { text, at } = this;
     const code = text.charCodeAt(at);
-    if (isUpper(code)) {
+    const character = text[at]!;
+    if (isUpper(code) && !(character === "X" && this.isTimes())) {
       this.readAtom();
       return;
     }
-    const character = text[at]!;
     if (character === "(" || character === "[" || character === "{") {
       this.readOpen(character);
       return;
@@ -215,6 +257,11 @@ class Reader {
       this.readSpace();
       return;
     }
+    if (character === "|" && this.members > 0 && this.open.at(-1)?.bracket === "[" && at + 1 < this.end) {
+      this.at += 1;
+      return;
+    }
+    if (isDigit(code) && this.readDigitsBehindSubscript()) return;
     if (character === "e" && this.members === 0 && /^e(?:[-−⁻]|\^)/.test(text.slice(at, at + 3))) {
       this.at += 1;
       this.members += 1;
@@ -244,23 +291,51 @@ class Reader {
     const next = text[this.at] ?? "";
     if (isSeparator(next) || this.isTimes()) return;
     // `Fe 3+`, `SO4 2-`: after a space, digits and a sign are the charge.
-    const charge = /^(\d{0,5})([-+−–⁻⁺])(?=$|[)\]}·•⋅*∙‧.\s(])/.exec(
-      text.slice(this.at, Math.min(this.end, this.at + 8)),
-    );
+    const charge = /^(\d{0,5})([-+−–⁻⁺])(\d{0,5})/.exec(text.slice(this.at, Math.min(this.end, this.at + 12)));
     if (charge !== null && this.members > 0) {
-      this.at += charge[0].length;
-      this.pushCharge(charge[1]! === "" ? 1 : Number(charge[1]), charge[2]!, from);
-      return;
+      const [whole, before = "", sign = "", after = ""] = charge;
+      if ((before === "" || after === "") && this.isPartEnd(this.at + whole.length)) {
+        this.at += whole.length;
+        this.pushCharge(this.chargeNumber(before + after, from + 1), sign, from);
+        return;
+      }
     }
     this.fail("formula.unexpected-space", "a formula has no spaces inside", from, {
       hint: "remove the space, or write an adduct dot: CuSO4·5H2O",
     });
   }
 
-  /** `Na2CO3 x 10 H2O`: the letter in place of the multiplication sign, before a number. */
+  /** `Na2CO3 x 10 H2O`, `Na2CO3 X 10 H2O`: the letter in place of the multiplication sign, before a number. */
   private isTimes(): boolean {
     const { text, at } = this;
-    return text[at] === "x" && this.members > 0 && /^x\s{0,4}\d/.test(text.slice(at, at + 6));
+    if (this.members === 0 || (text[at] !== "x" && text[at] !== "X")) return false;
+    if (text[at] === "X" && !isSpace(text[at - 1]!)) return false;
+    return /^x\s{0,4}\d/i.test(text.slice(at, at + 6));
+  }
+
+  /** Does a part, a bracket or the text end here? */
+  private isPartEnd(at: number): boolean {
+    const next = at >= this.end ? "" : this.text[at]!;
+    return next === "" || ")]}(".includes(next) || isSeparator(next) || isSpace(next);
+  }
+
+  /** Digits of a charge; none is one. */
+  private chargeNumber(digits: string, position: number): number {
+    if (digits[0] === "0") this.fail("formula.leading-zero", "a charge number does not begin with zero", position);
+    return digits === "" ? 1 : Number(digits);
+  }
+
+  /** `SO₄2-`, `SO_42-`: digits behind a subscript that is marked as one are the charge. */
+  private readDigitsBehindSubscript(): boolean {
+    const { text, at } = this;
+    const last = this.nodes.at(-1);
+    if (last?.kind !== "atom" && last?.kind !== "close") return false;
+    if (!SUBSCRIPTS.includes(text[at - 1]!) && text[at - 1] !== "}" && text[at - 2] !== "_") return false;
+    const charge = /^(\d{1,4})([-+−–])/.exec(text.slice(at, at + 6));
+    if (charge === null || !this.isPartEnd(at + charge[0].length)) return false;
+    this.at += charge[0].length;
+    this.pushCharge(this.chargeNumber(charge[1]!, at), charge[2]!, at);
+    return true;
   }
 
   private skipSpaces(): void {
@@ -331,10 +406,14 @@ class Reader {
 
   private readOpen(bracket: Bracket): void {
     const { at } = this;
+    // `[PCl4]+[PCl6]-`: the square brackets say whose charge it is
+    const ion = this.charged ? this.nodes.at(-2) : undefined;
+    if (ion?.kind === "close" && ion.bracket === "[" && bracket === "[") this.charged = false;
     if (this.charged) this.afterCharge(at);
     if (this.label !== 0) this.danglingLabel();
+    if (this.readBracketedCharge(bracket)) return;
     if (bracket === "[" && this.readNuclideBracket()) return;
-    if (bracket === "(" && (this.readBracketedCharge() || this.isOxidationNumber())) return;
+    if (bracket === "(" && this.isOxidationNumber()) return;
     if (this.open.length >= MAX_DEPTH) {
       this.fail("formula.too-deep", `brackets nested more than ${MAX_DEPTH} deep`, at, {
         details: { limit: MAX_DEPTH },
@@ -348,16 +427,16 @@ class Reader {
     this.beginPart(false);
   }
 
-  /** `Fe(3+)`, `SO4(2-)`. */
-  private readBracketedCharge(): boolean {
+  /** `Fe(3+)`, `SO4(2-)`, `SO4{2-}`, `SO4[2-]`, `Fe(+3)`. */
+  private readBracketedCharge(bracket: Bracket): boolean {
     const { text, at } = this;
     if (this.members === 0) return false;
-    const match = /^\((\d{0,4})([-+−–])\)/.exec(text.slice(at, at + 8));
-    if (match === null) return false;
-    if (match[1]![0] === "0") this.fail("formula.leading-zero", "a charge number does not begin with zero", at + 1);
+    const match = /^.(\d{0,4})([-+−–])(\d{0,4})([)\]}])/.exec(text.slice(at, at + 11));
+    if (match === null || match[4] !== PARTNER[bracket]) return false;
+    if (match[1] !== "" && match[3] !== "") return false;
     this.at += match[0].length;
     this.explicitCharge = true;
-    this.pushCharge(match[1] === "" ? 1 : Number(match[1]), match[2]!, at);
+    this.pushCharge(this.chargeNumber(match[1]! + match[3]!, at + 1), match[2]!, at);
     return true;
   }
 
@@ -385,7 +464,7 @@ class Reader {
       const label = /^\[(\d{1,3})([A-Z][a-z]?)/.exec(ahead);
       if (label !== null && !ahead.includes(".")) {
         this.fail("formula.ambiguous-label", "a mass number labels one element alone in its bracket", at + 1, {
-          hint: `write [${label[1]}${label[2]}] for the nuclide, or (${label[1]}${label[2]}...) for a number of groups`,
+          hint: `write [${label[1]}${label[2]}] for the nuclide, or [${label[1]} ${label[2]}...] with a space for a number of them`,
         });
       }
       return false;
@@ -451,8 +530,12 @@ class Reader {
     this.charged = false;
     const last = this.nodes.at(-1);
     if (last?.kind === "charge" && this.explicitCharge) return;
+    const bond = last?.kind === "charge" && last.charge === -1 ? "bonds are left out: HOOCCOOH; " : "";
+    const water = this.text.startsWith("H2O", position);
     this.fail("formula.misplaced-charge", "a charge stands at the end of a formula or bracket", position - 1, {
-      hint: "put the ion in brackets or mark its charge with ^, as in Na^{+}Cl^{-}",
+      hint: water
+        ? "write an adduct dot: CuSO4·5H2O"
+        : `${bond}put the ion in brackets or mark its charge with ^, as in Na^{+}Cl^{-}`,
     });
   }
 
@@ -470,6 +553,7 @@ class Reader {
     if (digits > to && magnitude === 1) {
       if (digits - to > 4) this.fail("formula.count-too-large", `a charge above ${MAX_CHARGE}`, to);
       magnitude = Number(text.slice(to, digits));
+      this.checkNuclideName(at, sign, magnitude);
       if (text[to] === "0") this.fail("formula.leading-zero", "a charge number does not begin with zero", to);
       to = digits;
     } else if (magnitude === 1) {
@@ -487,6 +571,18 @@ class Reader {
     this.at = to;
     this.explicitCharge = false;
     this.pushCharge(magnitude, sign, at);
+  }
+
+  /** `C-14`, `U-235`: an element's name with a mass number, not the charge of a lone atom. */
+  private checkNuclideName(at: number, sign: string, number: number): void {
+    const last = this.nodes.at(-1);
+    if (last?.kind !== "atom" || last.count.n !== 1 || this.members !== 1 || this.open.length > 0) return;
+    if (!MINUS.includes(sign) || last.atom >= ELEMENT_COUNT) return;
+    if (number < 10) return;
+    const element = symbolAt(last.atom);
+    this.fail("formula.ambiguous-charge", `no atom has the charge -${number}; a mass number?`, at, {
+      hint: `write [${number}${element}] for the nuclide`,
+    });
   }
 
   /** `SO42-`, `PO43-`, `Fe(CN)64-`: superscripts lost on the way. Two digits and a sign are not taken for 42 atoms. */
@@ -512,7 +608,9 @@ class Reader {
     const ahead = text.slice(at, Math.min(this.end, at + 16));
     const match =
       /^\^\{(\d{0,5})([-+−–]?)(\d{0,5})\}/.exec(ahead) ??
+      /^\^\((\d{0,5})([-+−–])(\d{0,5})\)/.exec(ahead) ??
       /^\^(\d{0,5})([-+−–]?)(\d{0,5})/.exec(ahead) ??
+      /^([⁰¹²³⁴⁵⁶⁷⁸⁹]{1,5})([-+−–])()/.exec(ahead) ??
       /^([⁰¹²³⁴⁵⁶⁷⁸⁹]{0,5})([⁺⁻]?)([⁰¹²³⁴⁵⁶⁷⁸⁹]{0,5})/.exec(ahead);
     let [whole = "", before = "", sign = "", after = ""] = match ?? [];
     if (sign !== "" && before !== "" && after !== "") {
@@ -532,7 +630,9 @@ class Reader {
       this.label = Number(plainDigits(before));
       this.labelAt = at;
       this.at += whole.length;
+      const atomicNumber = this.readAtomicNumber();
       if (!isUpper(text.charCodeAt(this.at))) this.danglingLabel();
+      if (atomicNumber !== undefined) this.checkAtomicNumber(atomicNumber);
       return;
     }
     if (after !== "" && whole[0] !== "^") {
@@ -554,6 +654,30 @@ class Reader {
     }
     this.explicitCharge = true;
     this.pushCharge(magnitude, sign, at);
+  }
+
+  /** `^{235}_{92}U`, `²³⁵₉₂U`: the atomic number below the mass number. */
+  private readAtomicNumber(): number | undefined {
+    const match = /^(?:_\{?(\d{1,3})\}?|([₀₁₂₃₄₅₆₇₈₉]{1,3}))(?=[A-Z])/.exec(this.text.slice(this.at, this.at + 8));
+    if (match === null) return undefined;
+    this.at += match[0].length;
+    return Number(match[1] ?? plainDigits(match[2]!));
+  }
+
+  private checkAtomicNumber(given: number): void {
+    const { text, at } = this;
+    const two = isLower(text.charCodeAt(at + 1));
+    const index = symbolTable()[(text.charCodeAt(at) - 65) * 32 + (two ? text.charCodeAt(at + 1) - 96 : 0)]!;
+    if (index < 0) this.unknownSymbol(at);
+    if (index + 1 === given) return;
+    this.fail(
+      "formula.wrong-atomic-number",
+      `${symbolAt(index)} has the atomic number ${index + 1}, not ${given}`,
+      at,
+      {
+        hint: `write ^{${this.label}}${symbolAt(index)}; the atomic number may be left out`,
+      },
+    );
   }
 
   /** `Pb^II`, `Pb^{IV}`: Roman numerals right behind an element. */
@@ -582,7 +706,8 @@ class Reader {
     if (at >= this.end) return undefined;
     const character = text[at]!;
     if (isDigit(text.charCodeAt(at))) return this.readDigits(role, before);
-    if (SUBSCRIPTS.includes(character)) return this.readSubscriptDigits();
+    if (role === "multiplier" && (character === "(" || character === ".")) return this.readSetOffMultiplier();
+    if (role === "subscript" && SUBSCRIPTS.includes(character)) return this.readSubscriptDigits();
     if (character === "_") return this.readUnderscore(before);
     if (FRACTIONS[character] !== undefined) {
       this.at += 1;
@@ -594,12 +719,55 @@ class Reader {
     return undefined;
   }
 
+  /** `·(1/2)H2O`, `·(½)H2O`, `·.5H2O`: a multiplier in brackets, or without its zero. */
+  private readSetOffMultiplier(): Ratio | undefined {
+    const { text, at } = this;
+    const match = /^(?:\((\d{1,12}(?:\.\d{1,12})?(?:\/\d{1,12})?|[½⅓⅔¼¾])\)|(\.\d{1,12}))(?=\s?[A-Z([{])/.exec(
+      text.slice(at, at + 42),
+    );
+    if (match === null) return undefined;
+    const vulgar = FRACTIONS[match[1] ?? ""];
+    const value = vulgar === undefined ? ratioFromText(match[1] ?? `0${match[2]}`) : ratio(...vulgar);
+    if (value === undefined) this.tooLarge(at);
+    if (value.n === 0) this.fail("formula.zero-count", "a count of zero", at);
+    this.at += match[0].length;
+    return value;
+  }
+
   private isVariable(role: string, before: string): boolean {
     const { text, at } = this;
     const next = text.charCodeAt(at + 1);
     if (isLower(next)) return false;
     if (role === "subscript") return before !== "" && !isDigit(next);
     return isUpper(next) || text[at + 1] === "(" || text[at + 1] === "[" || isSpace(text[at + 1] ?? "");
+  }
+
+  /** `1-x`, `2+x` behind a symbol or bracket, or all of `_{1-x}`: undefined if it is none. */
+  private readOffset(whole: Ratio, to: number, closed: boolean): Ratio | undefined {
+    const { text } = this;
+    const match = /^([-+−–])([nxyzδ])(?![a-z])/.exec(text.slice(to, to + 3));
+    if (match === null) return undefined;
+    const after = text[to + 2] ?? "";
+    if (closed ? after !== "}" : !this.isPartEnd(to + 2) && !isUpper(after.charCodeAt(0)) && !"[{".includes(after)) {
+      return undefined;
+    }
+    const name = match[2]!;
+    if (name !== "n" && name !== "x") {
+      this.fail("formula.unknown-number", `the number ${name} is not known`, to + 1, {
+        hint: "call it x and give its value: parseFormula(text, { x: 0.05 })",
+        details: { variable: name },
+      });
+    }
+    this.at = to + 1;
+    const value = this.readVariable(name);
+    const sum = add(whole, match[1] === "+" ? value : { n: -value.n, d: value.d });
+    if (sum === undefined) this.tooLarge(to);
+    if (sum.n <= 0) {
+      this.fail("formula.unknown-number", `${name} is too large for this count`, to + 1, {
+        details: { variable: name },
+      });
+    }
+    return sum;
   }
 
   private readVariable(name: "n" | "x"): Ratio {
@@ -642,7 +810,9 @@ class Reader {
       }
     }
     if (next === "," && isDigit(text.charCodeAt(to + 1))) {
-      this.fail("formula.decimal-comma", "a comma inside a number", to, { hint: "write a decimal point" });
+      const adduct = role === "subscript" && /^,\d{1,3}H/.test(text.slice(to, to + 5));
+      const hint = adduct ? commaAdvice(text, to) : "write a decimal point";
+      this.fail("formula.decimal-comma", "a comma inside a number", to, { hint });
     }
     if (next === "." && to + 1 < this.end && isDigit(text.charCodeAt(to + 1))) {
       const context = { start: at, before, members: this.members, decimals: this.decimals };
@@ -666,12 +836,16 @@ class Reader {
     const n = Number(digits);
     if (n === 0) this.fail("formula.zero-count", "a count of zero", at, { hint: this.zeroHint(at) });
     let value = places === 0 ? { n, d: 1 } : ratio(n, 10 ** places);
+    if (role === "subscript" && to < this.end) {
+      const offset = this.readOffset(value, to, false);
+      if (offset !== undefined) return offset;
+    }
     if (places === 0) {
       const vulgar = FRACTIONS[text[to] ?? ""];
       if (vulgar !== undefined && to < this.end) {
         this.at += 1;
         value = ratio(n * vulgar[1] + vulgar[0], vulgar[1]);
-      } else if (role === "multiplier" && text[to] === "/" && isDigit(text.charCodeAt(to + 1))) {
+      } else if (text[to] === "/" && isDigit(text.charCodeAt(to + 1))) {
         value = this.readDenominator(n, to + 1);
       }
     }
@@ -715,6 +889,14 @@ class Reader {
   /** `_2`, `_{12}`, `_{0.95}`, `_{8/3}`. */
   private readUnderscore(before: string): Ratio {
     const { text, at } = this;
+    const offset = /^_\{(\d{1,12}(?:\.\d{1,12})?)(?=[-+−–][a-zδ])/.exec(text.slice(at, at + 32));
+    if (offset !== null && before !== "") {
+      const value = this.readOffset(ratioFromText(offset[1]!)!, at + offset[0].length, true);
+      if (value !== undefined) {
+        this.at += 1;
+        return value;
+      }
+    }
     const match = /^_(?:(\d)|\{(\d{1,13}(?:\.\d{1,13})?(?:\/\d{1,13})?|[nx])\})/.exec(text.slice(at, at + 44));
     if (match === null || before === "") {
       this.fail("formula.misplaced-number", "an underscore without a subscript", at, { hint: "write H_2O or H_{12}" });
@@ -756,6 +938,11 @@ class Reader {
     const { text, at } = this;
     const whole = String.fromCodePoint(text.codePointAt(at)!);
     const alike = lookAlike(whole);
+    if (at === 0 && text[whole.length] === "-") {
+      this.fail("formula.unexpected-character", `${whole}- is the name of a form, not of atoms`, at, {
+        hint: `leave the prefix out: ${text.slice(whole.length + 1, 60)}`,
+      });
+    }
     if (alike !== undefined) {
       this.fail("formula.look-alike", `${codePointName(whole)} is ${alike.script}, not the ASCII ${alike.ascii}`, at, {
         hint: `type "${alike.ascii}" from the Latin keyboard`,
@@ -768,7 +955,9 @@ class Reader {
       this.fail("formula.misplaced-number", "a number that belongs to nothing", at);
     }
     const shown = code < 32 || code > 126 ? codePointName(whole) : `"${whole}"`;
-    this.fail("formula.unexpected-character", `${shown} means nothing in a formula`, at, { hint: ADVICE[whole] });
+    this.fail("formula.unexpected-character", `${shown} means nothing in a formula`, at, {
+      hint: whole === "," ? commaAdvice(text, at) : ADVICE[whole],
+    });
   }
 }
 

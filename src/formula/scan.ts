@@ -53,6 +53,11 @@ const MANY = 1e9;
 /** Counts are in units of 1/PLACES once a decimal subscript has been met; finer ones are left to the full reader. */
 const PLACES = 10_000;
 
+/** A letter or a closing bracket: what a subscript stands behind. */
+function isCountable(code: number): boolean {
+  return (code >= 65 && code <= 90) || (code >= 97 && code <= 122) || code === 41 || code === 93 || code === 125;
+}
+
 /** Value of a superscript digit, or -1. */
 function superscriptDigit(code: number): number {
   if (code === 0xb9) return 1;
@@ -222,10 +227,7 @@ export function scanFormula(text: string, start: number, end: number, unit = 1):
         code = i < start ? 0 : text.charCodeAt(i);
       } while (code >= 0x2080 && code <= 0x2089);
       if (text.charCodeAt(i + 1) === 0x2080) return giveUp(size, sizeInAll);
-      if (code === 46 && i > start) {
-        const before = text.charCodeAt(i - 1);
-        if (before >= 0x2080 && before <= 0x2089) return giveUp(size, sizeInAll);
-      }
+      if (!isCountable(code)) return giveUp(size, sizeInAll);
     } else if (code === 41 || code === 93 || code === 125 /* ) ] } */) {
       if (depth >= MAX_DEPTH) return giveUp(size, sizeInAll);
       multipliers[depth] = multiplier;
@@ -338,9 +340,7 @@ function wholeBeforePoint(text: string, start: number, end: number, point: numbe
     j -= 1;
   }
   if (j < start || code === 46) return -1;
-  const counted =
-    (code >= 65 && code <= 90) || (code >= 97 && code <= 122) || code === 41 || code === 93 || code === 125;
-  if (!counted) return -1;
+  if (!isCountable(code)) return -1;
   const from = j + 1;
   const zero = text.charCodeAt(from) === 48;
   if (zero && point - from > 1) return -1;

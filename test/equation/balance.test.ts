@@ -95,7 +95,10 @@ describe("balancing", () => {
     const outcome = tryBalance("Fe3+ + SCN- -> [FeSCN]^2+");
     expect(!outcome.ok && outcome.error.hint).toContain('digitsBeforeSign: "charge" }: Fe^3+ + SCN- -> [FeSCN]^2+');
     // balances either way, so it is answered as read, with a remark
-    expect(balance("Zn + Cu2+ -> Zn2+ + Cu").remarks[0]).toContain("Cu2+, Zn2+");
+    expect(balance("Zn + Cu2+ -> Zn2+ + Cu").remarks).toEqual([
+      "Cu2+: 2 was read as a subscript; a charge is written Cu^2+",
+      "Zn2+: 2 was read as a subscript; a charge is written Zn^2+",
+    ]);
   });
 
   it("answers at once for systems too large to explain in full", () => {
