@@ -2,6 +2,8 @@
 //
 //   2 H2O  2H2O  2e-        whole numbers, with or without white space
 //   1/2 O2  ½ O2  1½ O2     fractions        0.5 O2  1.5O2   decimals, exact
+//   (1/2) O2  (2)H2O        in brackets       2·H2O  2 * H2O  2 × H2O   with a sign of multiplication
+//   _ H2O  ___H2O  ? H2O    a blank to be filled in: no coefficient
 //   3 CdSO4.8H2O            white space: a coefficient
 //   3CdSO4.8H2O             stuck to an adduct: part of the formula, unless the other coefficients say otherwise
 import { EquationError } from "./error";
@@ -26,6 +28,9 @@ const VULGAR: Readonly<Record<string, readonly [bigint, bigint]>> = {
   "⅞": [7n, 8n],
 };
 
+const BRACKETED = /\((\d+(?:\.\d+|\/\d+)?[½⅓⅔¼¾]?|[½⅓⅔¼¾])\)(?=\s*[A-Z([{])/y;
+const BLANK = /(?:_+|\?)\s*(?=[A-Z([{])/y;
+const TIMES = /\s?[·*×⋅]\s?(?=[A-Z([{])/y;
 const NUMBER = /(\d+)(?:\.(\d+)|\/(\d+))?([½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])?|([½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])/y;
 
 /** A coefficient that was read, where the formula begins, and whether white space stands between them. */
@@ -38,16 +43,29 @@ export interface Coefficient {
 /** Does a term begin with something that could be a coefficient? */
 export function startsWithNumber(text: string, start: number): boolean {
   const code = text.charCodeAt(start);
-  return (code > 47 && code < 58) || (code > 127 && VULGAR[text[start]!] !== undefined);
+  if ((code > 47 && code < 58) || (code > 127 && VULGAR[text[start]!] !== undefined)) return true;
+  return code === 40 && isAt(BRACKETED, text, start);
+}
+
+function isAt(pattern: RegExp, text: string, at: number): boolean {
+  pattern.lastIndex = at;
+  return pattern.test(text);
+}
+
+/** Where the formula begins if a blank to be filled in stands before it. */
+export function skipBlank(text: string, start: number): number {
+  const code = text.charCodeAt(start);
+  return (code === 95 || code === 63) && isAt(BLANK, text, start) ? BLANK.lastIndex : start;
 }
 
 /** The coefficient at `start`; undefined where the number is the whole term or belongs to what follows. */
 export function readCoefficient(text: string, start: number, end: number): Coefficient | undefined {
-  NUMBER.lastIndex = start;
+  const bracketed = text.charCodeAt(start) === 40;
+  NUMBER.lastIndex = bracketed ? start + 1 : start;
   const match = NUMBER.exec(text);
   if (match === null) return undefined;
   const [all, whole, decimals, under, mixed, alone] = match;
-  let after = start + all.length;
+  let after = start + all.length + (bracketed ? 2 : 0);
   if (after >= end) return undefined;
   const fail = (problem: string, hint: string): never => {
     throw new EquationError("equation.bad-coefficient", problem, { input: text, position: start, hint });
@@ -70,7 +88,8 @@ export function readCoefficient(text: string, start: number, end: number): Coeff
   if (value.n === 0n) fail("a coefficient of zero", "leave out a species that takes no part");
   const glued = after;
   while (after < end && isBlank(text.charCodeAt(after))) after++;
-  return { value, end: after, spaced: after > glued };
+  if (isAt(TIMES, text, glued)) after = TIMES.lastIndex;
+  return { value, end: after, spaced: bracketed || after > glued };
 }
 
 function isBlank(code: number): boolean {

@@ -96,7 +96,7 @@ export function underdetermined(equation: Equation): EquationError {
       },
       hint:
         spectators.length > 0
-          ? `${spectators.join(", ")} on both sides; take spectators out with { spectators: "cancel" }`
+          ? `${[...new Set(spectators)].join(", ")} on both sides; take spectators out with { spectators: "cancel" }`
           : `it mixes ${mixes}. Balance one of these, or fix the ratio of two species in { conditions }`,
     },
   );
@@ -127,9 +127,10 @@ export function wrongCoefficients(
         ...(right !== undefined && { balanced: right }),
       },
       hint:
-        right === undefined
-          ? (withDigitsAsCharges(equation) ?? 'pass { coefficients: "ignore" } to see why it cannot be balanced')
-          : `${right}; { coefficients: "ignore" } gives this`,
+        withDigitsAsCharges(equation) ??
+        (right === undefined
+          ? 'pass { coefficients: "ignore" } to see why it cannot be balanced'
+          : `${right}; { coefficients: "ignore" } gives this`),
     },
   );
 }

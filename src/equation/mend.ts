@@ -4,6 +4,7 @@ import { type Formula, parseFormula } from "../formula/formula";
 import { hasDigitsBeforeSign } from "../formula/remarks";
 import { BalancedEquation } from "./balanced";
 import { Equation } from "./equation";
+import { withDigitsAsCharge } from "./parse";
 import { printEquation } from "./print";
 import { solutionsOf } from "./system";
 
@@ -98,8 +99,6 @@ export function balancedText(equation: Equation | undefined): string | undefined
  */
 export function withDigitsAsCharges(equation: Equation): string | undefined {
   if (!equation.formulas.some(({ text }) => hasDigitsBeforeSign(text))) return undefined;
-  const formulas = equation.formulas.map((formula) =>
-    hasDigitsBeforeSign(formula.text) ? parseFormula(formula.text, { digitsBeforeSign: "charge" }) : formula,
-  );
+  const formulas = equation.formulas.map(withDigitsAsCharge);
   return balancedText(new Equation(formulas, equation.reactantCount, equation.arrow, undefined, []));
 }

@@ -1,9 +1,12 @@
 // Reading equations: from text (split.ts, coefficient.ts) or from lists of reactants and products.
 
+import { DOTS } from "../formula/characters";
 import { type Formula, parseFormula, parseFormulaAt } from "../formula/formula";
+import { hasMarkup, plainText } from "../formula/markup";
 import type { ReadOptions } from "../formula/read";
+import { hasDigitsBeforeSign } from "../formula/remarks";
 import { attempt, isPreparativeError, type Result, relocated } from "../foundation/error";
-import { readCoefficient, startsWithNumber } from "./coefficient";
+import { readCoefficient, skipBlank, startsWithNumber } from "./coefficient";
 import { Equation } from "./equation";
 import { EquationError } from "./error";
 import { isInNullspace } from "./kernel/bareiss";
@@ -12,8 +15,8 @@ import { ONE, type Rational, rational, wholeNumbers } from "./rational";
 import { splitEquation } from "./split";
 import { exactSystem } from "./system";
 
-const GAS = 0x2191;
-const PRECIPITATE = 0x2193;
+/** Numbers stuck to adducts that are tried in both readings. */
+const MAX_GLUED = 6;
 
 /** Reactants and products apart: each a formula, or a text with or without a coefficient. */
 export interface EquationLists {
@@ -106,9 +109,7 @@ function readPlain(text: string): Equation | undefined {
       }
       at += skip;
       start = at + 1;
-      // a coefficient, or one more blank
-      const first = text.charCodeAt(start);
-      if (first < 58 && first !== 40) return undefined;
+      if (!isPlainStart(text, start)) return undefined;
       continue;
     }
     if (code === 43 || code === 45) {
@@ -119,8 +120,7 @@ function readPlain(text: string): Equation | undefined {
     }
     if (code !== 183) return undefined;
   }
-  const first = text.charCodeAt(0);
-  if (reactants < 0 || start >= length || (first < 58 && first !== 40)) return undefined;
+  if (reactants < 0 || start >= length || !isPlainStart(text, 0)) return undefined;
   starts[count] = start;
   ends[count++] = length;
   const formulas: Formula[] = [];
@@ -128,11 +128,30 @@ function readPlain(text: string): Equation | undefined {
   return new Equation(formulas, reactants, "forward", undefined, NO_REMARKS);
 }
 
+/** No coefficient, no blank to be filled in, no second blank: a letter or a bracket that holds no number. */
+function isPlainStart(text: string, at: number): boolean {
+  const code = text.charCodeAt(at);
+  return code === 40 ? text.charCodeAt(at + 1) > 57 : code > 63 && code !== 95;
+}
+
 const NO_REMARKS: readonly string[] = [];
 
 function readText(text: string, options: EquationOptions): Equation {
   const plain = text.length <= MAX_LENGTH && readOptions(options) === undefined ? readPlain(text) : undefined;
   if (plain !== undefined) return plain;
+  if (text.length > MAX_LENGTH || !hasMarkup(text)) return readFully(text, options);
+  const { text: turned, positions } = plainText(text);
+  try {
+    return readFully(turned, options);
+  } catch (error) {
+    if (!isPreparativeError(error) || error.position === undefined) throw error;
+    // point into the text that was given
+    const position = positions[Math.min(error.position, positions.length - 1)]!;
+    throw relocated(error, text, position - error.position);
+  }
+}
+
+function readFully(text: string, options: EquationOptions): Equation {
   const { arrow, terms, reactants, remarks } = splitEquation(text);
   const reading = readOptions(options);
   const formulas = new Array<Formula>(terms.length / 2);
@@ -140,7 +159,7 @@ function readText(text: string, options: EquationOptions): Equation {
   /** Numbers stuck to an adduct, for the other reading. */
   let glued: { at: number; value: Rational; from: number }[] | undefined;
   for (let at = 0; at < formulas.length; at++) {
-    let from = terms[2 * at]!;
+    let from = skipBlank(text, terms[2 * at]!);
     const to = terms[2 * at + 1]!;
     if (startsWithNumber(text, from)) {
       const coefficient = readCoefficient(text, from, to);
@@ -158,24 +177,48 @@ function readText(text: string, options: EquationOptions): Equation {
     formulas[at] = formulaAt(text, from, to, reading);
   }
   if (glued !== undefined && given !== undefined && !fits(formulas, reactants, given)) {
-    const otherFormulas = [...formulas];
-    const otherGiven = [...given];
-    for (const { at, value, from } of glued) {
-      otherFormulas[at] = formulaAt(text, from, terms[2 * at + 1]!, reading);
-      otherGiven[at] = value;
+    const tried = glued.slice(0, MAX_GLUED).map(({ at, value, from }) => {
+      return { at, value, formula: formulaAt(text, from, terms[2 * at + 1]!, reading) };
+    });
+    const fitting: Equation[] = [];
+    // every choice of those that are coefficients after all
+    for (let choice = 1; choice < 1 << tried.length; choice++) {
+      const otherFormulas = [...formulas];
+      const otherGiven = [...given];
+      tried.forEach(({ at, value, formula }, bit) => {
+        if (((choice >> bit) & 1) === 0) return;
+        otherFormulas[at] = formula;
+        otherGiven[at] = value;
+      });
+      if (fits(otherFormulas, reactants, otherGiven)) {
+        fitting.push(new Equation(otherFormulas, reactants, arrow, otherGiven, [...remarks, GLUED_REMARK]));
+      }
     }
-    if (fits(otherFormulas, reactants, otherGiven)) {
-      const remark =
-        "a number stuck to an adduct was read as a coefficient, because the other coefficients then balance";
-      return new Equation(otherFormulas, reactants, arrow, otherGiven, [...remarks, remark]);
+    const all = fitting.at(-1);
+    if (all !== undefined) return fitting.length === 1 ? fitting[0]! : all;
+  }
+  if (given !== undefined && formulas.some(({ text: own }) => hasDigitsBeforeSign(own))) {
+    const asCharges = formulas.map(withDigitsAsCharge);
+    if (!fits(formulas, reactants, given) && fits(asCharges, reactants, given)) {
+      return new Equation(asCharges, reactants, arrow, given, [...remarks, CHARGE_REMARK]);
     }
   }
   return new Equation(formulas, reactants, arrow, given, remarks);
 }
 
+const CHARGE_REMARK = "digits before a bare sign were read as charges, because the given coefficients then balance";
+
+const GLUED_REMARK =
+  "a number stuck to an adduct was read as a coefficient, because the other coefficients then balance";
+
+/** `Fe3+` as one atom with three charges; every other formula as it is. */
+export function withDigitsAsCharge(formula: Formula): Formula {
+  return hasDigitsBeforeSign(formula.text) ? parseFormula(formula.text, { digitsBeforeSign: "charge" }) : formula;
+}
+
 /** Is there an adduct dot, or a full stop that could be one, in this part of the text? */
 function hasAdductDot(text: string, from: number, to: number): boolean {
-  for (let at = from; at < to; at++) if (".·•⋅*∙‧".includes(text[at]!)) return true;
+  for (let at = from; at < to; at++) if (text[at] === "." || DOTS.includes(text[at]!)) return true;
   return false;
 }
 
@@ -194,19 +237,11 @@ function readOptions({ n, x, digitsBeforeSign }: EquationOptions): ReadOptions |
 /** The formula in one stretch of the text; its errors point into the whole text. */
 function formulaAt(text: string, from: number, to: number, options: ReadOptions | undefined): Formula {
   try {
-    const last = text.charCodeAt(to - 1);
-    if (last === GAS || last === PRECIPITATE) return withPhase(text.slice(from, to - 1), last, options);
     return options === undefined ? parseFormulaAt(text, from, to) : parseFormula(text.slice(from, to), options);
   } catch (error) {
     if (!isPreparativeError(error)) throw error;
     throw relocated(error, text, from);
   }
-}
-
-/** A formula with an arrow for gas or precipitate behind it: its phase, unless one is written. */
-function withPhase(part: string, arrow: number, options: ReadOptions | undefined): Formula {
-  const formula = parseFormula(part, options);
-  return formula.phase === undefined ? parseFormula(`${part}(${arrow === GAS ? "g" : "s"})`, options) : formula;
 }
 
 function isRecord(value: unknown): value is Record<string, unknown> {

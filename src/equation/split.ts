@@ -7,6 +7,7 @@
 //   Fe+3 + 3 OH-          a plus before a number that ends the term is a charge (Fe, 3+)
 //   Cu+2H2SO4             a plus before a number before a formula separates
 //   H2+ O2                refused: charge of H2, or a missing space?
+//   CaCO3 ->[heat] CaO + CO2   what stands on the arrow is left out
 //   CH2=CH2 + H2 -> C2H6  `=` is an arrow only where no other arrow stands
 //
 // Brackets hide everything inside them. One pass, no backtracking beyond the length of a number.
@@ -71,7 +72,7 @@ function startsFormula(text: string, at: number): boolean {
   if (code >= 65 && code <= 90) return true;
   if (code === 40 || code === 91 || code === 123) return !isPhaseAt(text, at);
   // e- the electron, superscript mass numbers, vulgar fractions
-  return text[at] === "e" || /[¹²³⁰⁴-⁹¼½¾⅐-⅞]/.test(text[at] ?? "");
+  return text[at] === "e" || /[_?¹²³⁰⁴-⁹¼½¾⅐-⅞]/.test(text[at] ?? "");
 }
 
 interface FoundArrow {
@@ -180,7 +181,7 @@ function splitAt(text: string, equals: boolean): Split | undefined {
       depth = 0;
     } else {
       const found =
-        equals && code === 61
+        equals && (code === 61 || code === 0xff1d || code === 0x2550)
           ? { arrow: "equality" as const, start: at, end: text[at + 1] === "=" ? at + 2 : at + 1 }
           : arrowAt(text, at, start);
       if (found === undefined) continue;
@@ -199,14 +200,22 @@ function splitAt(text: string, equals: boolean): Split | undefined {
       reactants = terms.length / 2;
       // no arrow stands inside brackets: one that was left open is for the formula reader to point out
       depth = 0;
-      start = found.end;
-      at = found.end - 1;
+      start = labelEnd(text, found.end);
+      at = start - 1;
     }
   }
   if (arrow === undefined) return undefined;
   addTerm(text, start, text.length, terms);
   return { arrow, terms, reactants, remarks };
 }
+
+/** `->[heat] CaO`: what stands on the arrow, in square brackets between it and the products, is no species. */
+function labelEnd(text: string, from: number): number {
+  LABEL.lastIndex = from;
+  return LABEL.test(text) ? LABEL.lastIndex : from;
+}
+
+const LABEL = /(?:\[[^[\]]{0,60}\]){1,2}\s+(?=[A-Z\d([{])/y;
 
 /** `H2+ O2`: a charge must be followed by a plus, an arrow, a phase or the end. */
 function refuseIfDoubtful(text: string, at: number, termStart: number): void {

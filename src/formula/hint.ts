@@ -86,7 +86,10 @@ export function unknownSymbolError(text: string, position: number): FormulaError
   const prefix = position === 0 ? /^[a-z]{1,5}-(?=[A-Z[(])/.exec(text)?.[0] : undefined;
   const metastable = /^(\[?\d{1,3})m([A-Z][a-z]?)/.exec(text.slice(Math.max(0, position - 4), position + 3));
   const abbreviation = Object.keys(ABBREVIATIONS).find((name) => name === written);
-  if (abbreviation !== undefined) {
+  if (text === "e" || /^\d+e$/.test(text)) hint = "the electron is written e-";
+  else if (/^(?:kJ|kcal|cal|heat|energy)\b/.test(text.slice(position, position + 8))) {
+    hint = "heat is no species; leave it out";
+  } else if (abbreviation !== undefined) {
     hint = `abbreviations of groups are not read; write ${abbreviation} as ${ABBREVIATIONS[abbreviation]}`;
   } else if (prefix !== undefined) {
     hint = `leave the prefix out: ${text.slice(prefix.length, 60)}`;

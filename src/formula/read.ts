@@ -262,13 +262,13 @@ class Reader {
       return;
     }
     if (isDigit(code) && this.readDigitsBehindSubscript()) return;
-    if (character === "e" && this.members === 0 && /^e(?:[-−⁻]|\^)/.test(text.slice(at, at + 3))) {
+    if (character === "e" && this.members === 0 && /^e(?:[-−⁻]|\^|\{[-−])/.test(text.slice(at, at + 3))) {
       this.at += 1;
       this.members += 1;
       this.nodes.push({ kind: "electron" });
       // e-, e⁻, e^-: the sign belongs to the electron and is its charge.
-      if (/^(?:\^\{[-−]\}|\^?[-−⁻])/.test(text.slice(this.at, this.at + 4))) {
-        this.at += /^(?:\^\{[-−]\}|\^?[-−⁻])/.exec(text.slice(this.at, this.at + 4))![0].length;
+      if (/^(?:\^?\{[-−]\}|\^?[-−⁻])/.test(text.slice(this.at, this.at + 4))) {
+        this.at += /^(?:\^?\{[-−]\}|\^?[-−⁻])/.exec(text.slice(this.at, this.at + 4))![0].length;
       }
       if (this.at < this.end && this.open.length === 0 && !isSeparator(text[this.at]!)) {
         this.fail("formula.unexpected-character", "an electron stands alone", this.at);
@@ -291,6 +291,11 @@ class Reader {
     const next = text[this.at] ?? "";
     if (isSeparator(next) || this.isTimes()) return;
     // `Fe 3+`, `SO4 2-`: after a space, digits and a sign are the charge.
+    if (/^[-−–]\s?\d{0,3}\s?e/.test(text.slice(this.at, this.at + 8))) {
+      this.fail("formula.unexpected-space", "something taken away", from, {
+        hint: "in an equation write what is given off on the other side: Zn -> Zn^2+ + 2 e-",
+      });
+    }
     const charge = /^(\d{0,5})([-+−–⁻⁺])(\d{0,5})/.exec(text.slice(this.at, Math.min(this.end, this.at + 12)));
     if (charge !== null && this.members > 0) {
       const [whole, before = "", sign = "", after = ""] = charge;
