@@ -175,6 +175,14 @@ function halvesOf(sides: Sides, medium: Medium, arrow: Equation["arrow"]): HalfR
     ([text, { amount }]) => amount !== 0n && !sides.left.has(text) && !sides.right.has(text) && !isMediumSpecies(text),
   );
   if (foreign) return unclear;
+  // a species of a changing element that no half takes up: O2 beside water from ozone
+  const changing = new Set(transitions.map(({ symbol }) => symbol));
+  const leftOut = [...left, ...right].some((formula) => {
+    const own = String(formula);
+    if (total.has(own) || isMediumSpecies(own) || (sides.left.has(own) && sides.right.has(own))) return false;
+    return formula.symbols.every((symbol) => changing.has(symbol));
+  });
+  if (leftOut) return unclear;
   const whole = sides.isBalanced ? completed(total, sides, electrons, groups.flat()) : undefined;
   const overall = whole?.overall ?? total;
   const halves = sums.map((sum) => equationOf(sum, arrow));

@@ -85,16 +85,23 @@ function acidIons(part: Part): IonCount[] | undefined {
   ];
 }
 
+const isLigand = (items: readonly Item[]): boolean => ["CN", "OH"].includes(knownIon(items)?.formula ?? "");
+const isAlkali = (item: Item): boolean => item.kind === "atom" && ALWAYS_SOLUBLE.includes(`${item.symbol}+`);
+
 /** Cut a salt into cations and anions; one complex in brackets takes the charge that is left. */
 function saltIons(part: Part, formula: Formula): IonCount[] | undefined {
   const items = withoutAmmonium(part.items);
   const found: IonCount[] = [...items.ammonium];
   const rest = [...items.rest];
-  // K4Fe(CN)6 without square brackets: the second metal and its cyanides are one complex
+  // K4Fe(CN)6, NaAl(OH)4 without square brackets: the second metal and what surrounds it are one complex
   const complexes: { items: readonly Item[]; count: Fraction }[] = [];
-  const cyanide = rest.findIndex((item) => item.kind === "group" && knownIon(item.items)?.formula === "CN");
-  if (cyanide > 1 && isMetal(rest[cyanide - 1]!) && isMetal(rest[cyanide - 2]!)) {
-    complexes.push({ items: rest.splice(cyanide - 1, 2), count: new Fraction(1) });
+  const ligand = rest.findIndex((item) => item.kind === "group" && isLigand(item.items));
+  if (ligand > 1 && isMetal(rest[ligand - 1]!) && isMetal(rest[ligand - 2]!)) {
+    const cyanide = knownIon((rest[ligand] as Item & { kind: "group" }).items)?.formula === "CN";
+    // hydroxide is a ligand only beside nothing else: the hydroxide of NaAl(CO3)(OH)2 is an ion
+    if (cyanide || (ligand === 2 && rest.length === 3 && isAlkali(rest[0]!))) {
+      complexes.push({ items: rest.splice(ligand - 1, 2), count: new Fraction(1) });
+    }
   }
   const anion = trailingAnion(rest) ?? leadingAnion(rest);
   if (anion !== undefined) {
@@ -273,7 +280,11 @@ export function dissociated(formula: Formula): { ions: Released[] | undefined; a
   const { phase } = formula;
   if (phase !== undefined && phase !== "aq") return { ions: undefined };
   const ions = ionsOf(formula);
-  if (ions === undefined || phase === "aq") return { ions };
+  if (ions === undefined) {
+    const alkali = partsOf(formula).some(({ items }) => items.length > 1 && isAlkali(items[0]!));
+    return alkali ? { ions, assumption: `the ions of ${formula} are not known; it is kept whole` } : { ions };
+  }
+  if (phase === "aq") return { ions };
   if (ions.some(({ text }) => NOT_IN_WATER.includes(text))) return { ions: undefined };
   if (ions.some(({ text }) => text === "H+")) return { ions };
   // the rules are about simple cations: a complex cation is dissolved with nearly any anion

@@ -76,6 +76,24 @@ describe("ionic equations", () => {
   });
 });
 
+describe("complexes without their square brackets (general chemistry, memory)", () => {
+  it.each([
+    ["Zn(OH)2 + NaOH -> Na2Zn(OH)4", "Zn(OH)2 + 2 OH- -> [Zn(OH)4]^2-"],
+    ["SnCl4 + NaOH -> Na2Sn(OH)6 + NaCl", "Sn^4+ + 6 OH- -> [Sn(OH)6]^2-"],
+    ["Al + NaOH + H2O -> NaAl(OH)4 + H2", "2 Al + 2 OH- + 6 H2O -> 2 [Al(OH)4]- + 3 H2"],
+    ["AgNO3 + KCN -> KAg(CN)2 + KNO3", "Ag+ + 2 CN- -> [Ag(CN)2]-"],
+    ["KHC8H4O4 + NaOH -> KNaC8H4O4 + H2O", "HC8H4O4- + OH- -> C8H4O4^2- + H2O"],
+  ])("%s", (molecular, net) => {
+    expect(sorted(String(netIonic(molecular)))).toEqual(sorted(net));
+  });
+
+  it("says so when an alkali salt has ions it does not know", () => {
+    expect(netIonic("HCl + NaC5H7O3 -> NaCl + HC5H7O3").assumptions).toEqual([
+      "the ions of NaC5H7O3 are not known; it is kept whole",
+    ]);
+  });
+});
+
 describe("overall equation of several steps", () => {
   it("multiplies the steps so that intermediates cancel", () => {
     // contact process and Ostwald process, textbook commonplaces (memory)

@@ -110,6 +110,8 @@ export const IONS: readonly IonRow[] = [
   { formula: "C6H5O7", charges: [-3], source: "redBook2005" },
   { formula: "C4H4O6", charges: [-2], source: "redBook2005" },
   { formula: "HC4H4O6", charges: [-1], source: "redBook2005" },
+  { formula: "C8H4O4", charges: [-2], source: "memory" },
+  { formula: "HC8H4O4", charges: [-1], source: "memory" },
   { formula: "C6H5COO", charges: [-1], source: "redBook2005" },
   { formula: "OCH3", charges: [-1], source: "redBook2005" },
   { formula: "OC2H5", charges: [-1], source: "redBook2005" },
