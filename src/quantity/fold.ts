@@ -38,7 +38,7 @@ const FOREIGN =
   /[\u0370-\u0393\u0395-\u03a8\u03aa-\u03bb\u03bd-\u03ff\u0400-\u04ff\u2100-\u2125\u2127-\u2129\u212b-\u214f\uff01-\uff04\uff06-\uff0c\uff0e-\uff5e\u0660-\u0669\u06f0-\u06f9]/;
 
 /** Characters that may stand in a quantity after folding. */
-const PLAIN = /^[ -~°µ·±Δ⁻⁰¹²³⁴⁵⁶⁷⁸⁹×Ω€£℃℉]*$/;
+const PLAIN = /^[ -~°µ·±Δ⁻⁰¹²³⁴⁵⁶⁷⁸⁹×Ω€£℃℉‰…⋅]*$/;
 
 const NEEDS_FOLDING = /[^ -~°µ±]/;
 
@@ -59,8 +59,15 @@ export function fold(text: string): string {
     {
       input: text,
       position: [...folded].slice(0, position).join("").length,
-      hint: FOREIGN.test(c) ? "it looks like a plain letter or digit; type it again in ASCII" : "remove it",
+      hint: FOREIGN.test(c) ? "it looks like a plain letter or digit; type it again in ASCII" : hintFor(c),
       details: { codePoint: codePointName(c) },
     },
   );
+}
+
+function hintFor(c: string): string {
+  if (/[¼-¾⅐-⅞]/.test(c)) return "write it with a decimal point";
+  return /[\p{C}\p{Z}]/u.test(c)
+    ? "remove it"
+    : "it means nothing in a quantity; leave it out or write the unit in letters";
 }

@@ -396,6 +396,14 @@ export function tryQuantity(like: QuantityLike, naming?: InputNaming): Result<Qu
   return attempt(() => quantity(like, naming));
 }
 
+/** Symbols of another quantity that are written for the one asked for. */
+const MEANT: Readonly<Record<string, string>> = {
+  "temperature C": "C is the coulomb; write °C",
+  "concentration N": "N is the newton; write mol/L",
+  "concentration m": "m is the metre; write mol/L",
+  "molality m": "m is the metre; write mol/kg",
+};
+
 /**
  * Read an argument of a known dimension, refusing any other with the argument's name.
  *
@@ -417,6 +425,7 @@ export function expectDimension<D extends string>(
     `${argument} must be a ${dimension}, not a ${q.dimension} (${String(q)})`,
     {
       details: { argument, expected: dimension, received: q.dimension },
+      hint: MEANT[`${dimension} ${q.unit}`],
     },
   );
 }

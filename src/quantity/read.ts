@@ -1,8 +1,10 @@
 // Reading a quantity from text. The whole grammar, by example (spaces around ± and before the unit are optional):
 //
 //   48.20 g            1.5e-3 mol         1.5×10^-3 mol       25 °C          5 % w/w         4.20 EUR/kg
+//   1 000 g            digits in groups of three; 1.5·10^-3 mol and 1.5*10^-3 mol for the power of ten
 //   12.5(2) g          standard uncertainty in units of the last digit; 12.5(0.2) g says the same
 //   12.5 ± 0.2 g       standard uncertainty; +/- is read as ±;  12.5 g ± 0.2 g and 12.5 g ± 200 mg say the same
+//   (12.5 ± 0.2) g     the same again, also (1.25 ± 0.02)×10^-3 mol
 //   12.5 g ± 2 %       relative standard uncertainty (after a value in % the second figure is absolute)
 //   12.5 ± 0.2 g (rectangular)    the half-width of a stated distribution: rectangular, triangular, normal, k=2
 //   [1.0, 1.2] g       anything in the interval is equally likely; the value is its middle
@@ -30,6 +32,9 @@ export interface Reading {
 }
 
 const MAX_LENGTH = 400;
+
+/** Digits in groups of three, before the point (ISO 80000-1:2009, 7.3.1). */
+const GROUPED = /[+-]?\d{1,3}(?: \d{3})+(?![\d,])(?:\.\d+)?(?:[eE][+-]?\d+)?/y;
 
 /** Variance of a distribution with half-width a: a²/3 rectangular, a²/6 triangular (JCGM 100:2008, 4.3.7 and 4.3.9). */
 export function varianceOf(halfWidth: Rational, distribution: Distribution): Rational {
@@ -67,18 +72,31 @@ class Reader {
   /** A number, with `×10^n` after it allowed; as plain decimal text. */
   number(): string {
     this.skip();
-    const found = scanNumber(this.text, this.at);
+    const { at } = this;
+    GROUPED.lastIndex = at;
+    const grouped = GROUPED.exec(this.text)?.[0];
+    const found = grouped?.replaceAll(" ", "") ?? scanNumber(this.text, at);
     if (found === undefined) {
       this.fail("quantity.not-a-number", "expected a number", "a quantity starts with its value, such as 12.5 g");
     }
-    this.at += found.length;
+    this.at += grouped?.length ?? found.length;
+    const range = /^ ?(?:-|to |\.{2,3}|…) ?(?=\d)/.exec(this.text.slice(this.at));
+    if (range !== null) {
+      this.fail("quantity.not-a-quantity", "two numbers", `write an interval: [${found}, ...] with the unit behind it`);
+    }
+    const share = /^\/(\d{1,6})(?!\d)/.exec(this.text.slice(this.at));
+    if (share !== null) {
+      this.fail("quantity.not-a-number", "a fraction is no measured value", "write it with a decimal point");
+    }
     const comma = /^,(\d+)/.exec(this.text.slice(this.at));
     if (comma !== null && !this.text.trimStart().startsWith("[")) {
-      const grouped = found + comma[1];
+      const joined = found + comma[1];
       this.fail(
         "quantity.decimal-comma",
         `a comma inside a number has two readings`,
-        `write ${found}.${comma[1]} if the comma marks decimals, ${grouped} if it groups thousands`,
+        found.includes(".")
+          ? `write ${found.replace(".", "")}.${comma[1]}, with a point before the decimals and no other mark`
+          : `write ${found}.${comma[1]} if the comma marks decimals, ${joined} if it groups thousands`,
       );
     }
     return found + this.powerOfTen();
@@ -86,7 +104,7 @@ class Reader {
 
   /** `×10^-3` or `× 10⁻³`, as exponent text. */
   powerOfTen(): string {
-    const power = /^ ?[×x] ?10(?:\^?([+-]?\d{1,4})|([⁻⁰¹²³⁴⁵⁶⁷⁸⁹]{1,4}))/.exec(this.text.slice(this.at));
+    const power = /^ ?[×x*·⋅] ?10(?:\^?([+-]?\d{1,4})|([⁻⁰¹²³⁴⁵⁶⁷⁸⁹]{1,4}))/.exec(this.text.slice(this.at));
     if (power === null) return "";
     this.at += power[0].length;
     return `e${power[1] ?? [...power[2]!].map((c) => "-0123456789"["⁻⁰¹²³⁴⁵⁶⁷⁸⁹".indexOf(c)]).join("")}`;
@@ -110,7 +128,7 @@ class Reader {
   unit(): Unit {
     this.skip();
     const rest = this.text.slice(this.at);
-    const end = rest.search(/±|\((?:rectangular|triangular|normal|k ?=)/);
+    const end = rest.search(/±|\((?:rectangular|uniform|triangular|normal|k ?=)/);
     const symbol = (end < 0 ? rest : rest.slice(0, end)).trimEnd();
     const unit = this.located(symbol);
     this.at += symbol.length;
@@ -135,10 +153,10 @@ class Reader {
       this.at += coverage[0].length;
       return { variance: square(divide(halfWidth, k)), distribution: "normal" };
     }
-    const named = /^ *\((rectangular|triangular|normal)\)/.exec(this.text.slice(this.at));
+    const named = /^ *\((rectangular|uniform|triangular|normal)\)/.exec(this.text.slice(this.at));
     if (named === null) return { variance: square(halfWidth), distribution: "normal" };
     this.at += named[0].length;
-    const distribution = named[1] as Distribution;
+    const distribution = named[1] === "uniform" ? "rectangular" : (named[1] as Distribution);
     return { variance: varianceOf(halfWidth, distribution), distribution };
   }
 
@@ -153,7 +171,11 @@ class Reader {
 function readInterval(reader: Reader): Reading {
   const low = reader.number();
   if (!reader.take(",") && !reader.take(";"))
-    reader.fail("quantity.not-a-quantity", "expected a comma between the ends");
+    reader.fail(
+      "quantity.not-a-quantity",
+      "expected a comma between the ends",
+      "the unit stands once, behind: [1.0, 1.2] g",
+    );
   const high = reader.number();
   if (!reader.take("]")) reader.fail("quantity.not-a-quantity", "expected ']'");
   const [a, b] = [readNumber(low), readNumber(high)];
@@ -169,6 +191,28 @@ function readInterval(reader: Reader): Reading {
     variance: varianceOf(rational(width.n, width.d * 2n), "rectangular"),
     distribution: "rectangular",
     decimals: Math.max(writtenDecimals(low), writtenDecimals(high)) + 1,
+  };
+}
+
+/** `(12.5 ± 0.2) g`, `(1.25 ± 0.02)×10^-3 mol`. */
+function readBracketed(reader: Reader): Reading {
+  const first = reader.number();
+  if (!reader.take("±")) reader.fail("quantity.not-a-quantity", "expected ± inside the brackets");
+  const second = reader.number();
+  if (!reader.take(")"))
+    reader.fail("quantity.not-a-quantity", "expected ')'", "the unit stands behind: (12.5 ± 0.2) g");
+  const tail = reader.powerOfTen();
+  const scale = readNumber(`1${tail}`);
+  const halfWidth = multiply(readNumber(second), scale);
+  if (halfWidth.n < 0n) reader.fail("quantity.uncertainty", "an uncertainty cannot be negative");
+  const unit = reader.unit();
+  const spread = reader.distribution(halfWidth);
+  reader.end();
+  return {
+    value: multiply(readNumber(first), scale),
+    unit,
+    decimals: writtenDecimals(first) + writtenDecimals(`1${tail}`),
+    ...spread,
   };
 }
 
@@ -212,6 +256,7 @@ export function readQuantity(input: string): Reading {
   }
   const reader = new Reader(input);
   if (reader.take("[")) return readInterval(reader);
+  if (reader.take("(")) return readBracketed(reader);
   const first = reader.number();
   const concise = reader.concise(first);
   if (concise !== undefined) {

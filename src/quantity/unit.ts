@@ -38,8 +38,7 @@ function buildTable(): Map<string, Unit> {
   }
   table.set("", { symbol: "", dimension: dimension(none), factor: ONE, offset: ZERO });
   for (const [spelling, symbol] of Object.entries(SPELLINGS)) {
-    const known = table.get(symbol);
-    if (known !== undefined) table.set(spelling, known);
+    table.set(spelling, table.get(symbol)!);
   }
   return table;
 }
@@ -72,6 +71,12 @@ function unknown(text: string, position: number, input: string): QuantityError {
       return new QuantityError("quantity.ambiguous-unit", `'${w}' does not name one unit`, { ...place, hint: meant });
     }
   }
+  if (word === "") {
+    return new QuantityError("quantity.unknown-unit", "a unit that breaks off", {
+      ...place,
+      hint: "write what stands below the solidus, as in g/mol",
+    });
+  }
   const folded = word.toLowerCase();
   const near = [...units().keys()].find((symbol) => symbol.toLowerCase() === folded);
   return new QuantityError("quantity.unknown-unit", `unknown unit '${word}'`, {
@@ -90,6 +95,7 @@ function compose(text: string, input: string): Unit {
   let dim = units().get("")!.dimension;
   let below = false; // after a solidus
   let inBrackets = false;
+  let divided = false; // by one symbol without brackets
   const single = units().get(text);
   if (single !== undefined) return single;
   while (at < text.length) {
@@ -126,14 +132,26 @@ function compose(text: string, input: string): Unit {
     );
     if (symbol === undefined) throw unknown(text, at, input);
     const unit = units().get(symbol)!;
+    const from = at;
     at += symbol.length;
     const written = /^(?:\^?(-?[0-9]{1,2})|([⁻⁰¹²³⁴⁵⁶⁷⁸⁹]{1,3}))/.exec(text.slice(at));
     const exponent = written === null ? 1 : Number(written[1] ?? plain(written[2]!));
     at += written?.[0].length ?? 0;
+    if (divided && !below && exponent > 0) {
+      const fixed = text.slice(0, from).replace(/\/([^/]*?)[ ·*⋅]*$/, "/($1 ");
+      throw new QuantityError("quantity.ambiguous-unit", "a product behind a solidus: above or below it?", {
+        input,
+        position: input.length - text.length + from,
+        hint: `write ${fixed}${text.slice(from)}) if below`,
+      });
+    }
     const k = below ? -exponent : exponent;
     factor = multiply(factor, power(unit.factor, k));
     dim = product(dim, dimensionPower(unit.dimension, k));
-    if (below && !inBrackets) below = false;
+    if (below && !inBrackets) {
+      below = false;
+      divided = true;
+    }
   }
   if (inBrackets || below) throw unknown(text, text.length, input);
   return { symbol: text, dimension: dim, factor, offset: ZERO };

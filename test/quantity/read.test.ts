@@ -36,13 +36,23 @@ describe("reading quantities", () => {
     ["12.5 ± 0.4 g (k=2)", "12.5", "g", "mass", "0.2"],
     ["25 °C ± 0.5 K", "25", "°C", "temperature", "0.5"],
     ["12", "12", "", "number", undefined],
-    ["1\u2009000 mg", undefined, "", "", undefined],
+    ["1\u2009000 mg", "1000", "mg", "mass", undefined],
+    ["1 234.567 g", "1234.567", "g", "mass", undefined],
+    ["1.5·10⁻³ mol", "0.0015", "mol", "amount of substance", undefined],
+    ["1.5*10^-3 mol", "0.0015", "mol", "amount of substance", undefined],
+    ["(12.5 ± 0.2) g", "12.5", "g", "mass", "0.2"],
+    ["(12.5 +/- 0.4) g (k=2)", "12.5", "g", "mass", "0.2"],
+    ["(1.25 ± 0.02)×10^-3 mol", "0.00125", "mol", "amount of substance", "0.00002"],
+    ["5 wt.%", "5", "% w/w", "mass fraction", undefined],
+    ["5 % (v/v)", "5", "% v/v", "volume fraction", undefined],
+    ["5 ‰", "5", "‰", "number", undefined],
+    ["760 mm Hg", "760", "mmHg", "pressure", undefined],
+    ["5 mcg", "5", "µg", "mass", undefined],
+    ["5 cc", "5", "cc", "volume", undefined],
+    ["4.18 J/g/K", "4.18", "J/g/K", "specific heat capacity", undefined],
+    ["2 L/mol s^-1", "2", "L/mol s^-1", "length^3·time^-1·amount of substance^-1", undefined],
     ["\u22124.5\u00a0\u03bcg", "-4.5", "µg", "mass", undefined],
   ])("reads %s", (text, value, unit, dimension, u) => {
-    if (value === undefined) {
-      expect(refusal(text).code).toBe("quantity.unknown-unit");
-      return;
-    }
     const q = quantity(text);
     expect([q.value.toString(), q.unit, q.dimension, q.standardUncertainty?.toString()]).toEqual([
       value,
@@ -50,6 +60,20 @@ describe("reading quantities", () => {
       dimension,
       u,
     ]);
+  });
+
+  it.each([
+    ["4.18 J/g·K", "quantity.ambiguous-unit", "write J/(g K) if below"],
+    ["0.0821 L·atm/mol·K", "quantity.ambiguous-unit", "write L·atm/(mol K) if below"],
+    ["1.0 to 1.2 g", "quantity.not-a-quantity", "write an interval: [1.0, ...] with the unit behind it"],
+    ["1.0–1.2 g", "quantity.not-a-quantity", "write an interval: [1.0, ...] with the unit behind it"],
+    ["1/2 g", "quantity.not-a-number", "write it with a decimal point"],
+    ["½ g", "quantity.look-alike", "write it with a decimal point"],
+    ["1.234,5 g", "quantity.decimal-comma", "write 1234.5, with a point before the decimals and no other mark"],
+    ["5 g/", "quantity.unknown-unit", "write what stands below the solidus, as in g/mol"],
+    ["[1.0 g, 1.2 g]", "quantity.not-a-quantity", "the unit stands once, behind: [1.0, 1.2] g"],
+  ])("refuses %s with %s", (text, code, hint) => {
+    expect(refusal(text)).toMatchObject({ code, hint });
   });
 
   it("takes an interval as a rectangle around its middle", () => {
