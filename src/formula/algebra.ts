@@ -5,8 +5,8 @@ import { FormulaError } from "./error";
 import type { Composition } from "./evaluate";
 import { MAX_COUNT } from "./limits";
 import type { FormulaNode } from "./nodes";
+import { ratioFromText } from "./numbers";
 import { add, multiply, type Ratio, ratio } from "./ratio";
-import { ratioFromText } from "./read";
 
 /** What is added or taken away. */
 interface Counted {
