@@ -29,7 +29,7 @@ function lowMassNumber(text: string): string | undefined {
 
 /** `NaCI`, `CCI4`, `KC1O3`: not the C of an organic formula, whose iodine stands behind a bracket, hydrogen or first. */
 function mistypedChlorine(text: string): string | undefined {
-  const match = /[A-HJ-Z][a-z]?\d*(C(?:I(?![a-z])|1(?!\d)))/.exec(text);
+  const match = /[A-HJ-Z][a-z]?\d*(C(?:I(?![a-z])|1(?![\d.])))/.exec(text);
   if (match === null) return undefined;
   return `${match[1]} was read as ${match[1] === "C1" ? "one carbon atom" : "carbon and iodine"}; chlorine is written Cl, with a small L`;
 }
@@ -51,9 +51,12 @@ function shortName(text: string): string | undefined {
   return undefined;
 }
 
-/** One element, a subscript and a bare sign, which many writers mean as the charges of one atom; not `I3-`, `N3-`, `O2-`. */
+/**
+ * One element, a subscript and a bare sign, which many writers mean as the charges of one atom; not molecules and known
+ * ions such as `I3-`, `N3-`, `O2-`, `Cl2+`.
+ */
 export function hasDigitsBeforeSign(text: string): boolean {
-  return /^[A-Z][a-z]?[2-9][+-](?:$|\()/.test(text) && !/^(?:I3|N3|O[23])-/.test(text);
+  return /^[A-Z][a-z]?[2-9][+-](?:$|\()/.test(text) && !/^(?:(?:F|Cl|Br|I|O|Xe)\d|N3-)/.test(text);
 }
 
 function digitsBeforeSign(text: string): string | undefined {

@@ -171,6 +171,9 @@ describe("remarks on what reads well and was hardly meant", () => {
     "Ac2O3",
     "I3-",
     "O2-",
+    "Br3-",
+    "Cl2+",
+    "UC1.94",
     "H2O",
   ])("none on %s", (text) => {
     expect(parseFormula(text).remarks).toEqual([]);

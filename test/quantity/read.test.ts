@@ -1,5 +1,6 @@
 import { isPreparativeError, type PreparativeError, quantity, tryQuantity } from "preparative";
 import { describe, expect, it } from "vitest";
+import { SPELLINGS } from "../../src/quantity/unit-table";
 
 const refusal = (text: unknown): PreparativeError => {
   const outcome = tryQuantity(text as string);
@@ -74,6 +75,12 @@ describe("reading quantities", () => {
     ["[1.0 g, 1.2 g]", "quantity.not-a-quantity", "the unit stands once, behind: [1.0, 1.2] g"],
   ])("refuses %s with %s", (text, code, hint) => {
     expect(refusal(text)).toMatchObject({ code, hint });
+  });
+
+  it("knows every spelling of a unit that the table lists", () => {
+    for (const [spelling, symbol] of Object.entries(SPELLINGS)) {
+      expect(quantity(`1 ${spelling}`).equals(`1 ${symbol}`), spelling).toBe(true);
+    }
   });
 
   it("takes an interval as a rectangle around its middle", () => {
