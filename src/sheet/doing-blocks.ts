@@ -1,14 +1,15 @@
 // The work itself, step by step: dissolve, mix, keep the pace, let it age, filter, wash, dry.
 import type { Plan } from "../preparation";
+import type { Quantity } from "../quantity";
 import type { Block } from "./document";
-import { about, handy } from "./words";
+import { about, handy, sentence } from "./words";
 
 const celsius = (plan: Plan): string => about(plan.temperature, "°C", 2);
 
 function dissolving(plan: Plan): string[] {
   const { headroom = 3 } = plan.request;
   return plan.feeds.map((feed) => {
-    if (feed.how === "solution") return `Measure the ${feed.material}; it is a solution already.`;
+    if (feed.how === "solution") return `Measure the ${feed.material}; it needs no water of its own.`;
     if (feed.how === "solid") return `Have the ${feed.material} ready: ${feed.why}.`;
     if (feed.how === "unknown") return `${feed.material}: the water to dissolve it is unknown (${feed.missing}).`;
     const { water, perHundredGramsWater } = feed.dissolving;
@@ -33,7 +34,7 @@ function mixing(plan: Plan): string[] {
   const { order } = plan.procedure;
   if (what !== undefined && into !== undefined)
     steps.push(`Add the ${what} to the ${into} in small portions, stirring: ${order}.${room}`);
-  else steps.push(`${order[0]!.toUpperCase()}${order.slice(1)}.${room}`);
+  else steps.push(`${sentence(order)}${room}`);
   for (const g of gas) {
     const care = g.hood ? "under a hood only" : "keep the air moving";
     steps.push(
@@ -58,6 +59,24 @@ function mixing(plan: Plan): string[] {
   return steps;
 }
 
+/** Below this nobody feels it. */
+const NOTICEABLE = 2;
+
+/** "warms by 13 K" or "cools by 13 K"; undefined when nobody would notice. */
+function warming(rise: Quantity): string | undefined {
+  const kelvin = rise.in("ΔK").toNumber();
+  if (Math.abs(kelvin) < NOTICEABLE) return undefined;
+  const size = about(kelvin > 0 ? rise : rise.negated(), "ΔK", 2).replace("ΔK", "K");
+  return `${kelvin > 0 ? "warms" : "cools"} by at most ${size}`;
+}
+
+/** How warm or cold the solutions get as the feeds dissolve. */
+const dissolvingHeat = (plan: Plan): string[] =>
+  plan.dissolvingHeat.flatMap((one) => {
+    const words = "missing" in one ? undefined : warming(one.rise.rise);
+    return words === undefined ? [] : [`The water ${words} as the ${one.material} dissolves.`];
+  });
+
 /** How fast to add, and how warm it gets. */
 function pacing(plan: Plan): string[] {
   const { pace, heat } = plan;
@@ -75,10 +94,10 @@ function pacing(plan: Plan): string[] {
     );
   }
   if ("rise" in heat) {
-    const degrees = heat.rise.rise.in("ΔK").toNumber();
-    if (Math.abs(degrees) >= 2)
+    const words = warming(heat.rise.rise);
+    if (words !== undefined)
       steps.push(
-        `It ${degrees > 0 ? "warms" : "cools"} by at most ${about(degrees > 0 ? heat.rise.rise : heat.rise.rise.negated(), "ΔK", 2).replace("ΔK", "K")} if mixed all at once.${heat.rise.warnings.length === 0 ? "" : ` It ${heat.rise.warnings.join("; ")}.`}`,
+        `It ${words} if mixed all at once.${heat.rise.warnings.length === 0 ? "" : ` It ${heat.rise.warnings.join("; ")}.`}`,
       );
   }
   return steps;
@@ -87,7 +106,6 @@ function pacing(plan: Plan): string[] {
 /** What to do before filtering: digestion, and the test for complete precipitation. */
 function ageing({ procedure, completeness }: Plan): string[] {
   const steps: string[] = [];
-  const sentence = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}.`;
   if (procedure.digestion !== undefined) steps.push(sentence(procedure.digestion));
   if (completeness !== undefined) {
     const share =
@@ -141,13 +159,32 @@ function isolating(plan: Plan): string[] {
   ];
 }
 
+/** What else this kind of preparation is watched for; the test for complete precipitation is a step of its own. */
+function watching({ checks, completeness }: Plan): Block[] {
+  const items = checks.filter((one) => one.text !== completeness?.test).map(({ text }) => sentence(text));
+  return items.length === 0
+    ? []
+    : [
+        { kind: "heading", level: 2, text: "Watch" },
+        { kind: "list", items },
+      ];
+}
+
 export function doingBlocks(plan: Plan): Block[] {
   return [
     { kind: "heading", level: 2, text: "Do" },
     {
       kind: "list",
       ordered: true,
-      items: [...dissolving(plan), ...mixing(plan), ...pacing(plan), ...ageing(plan), ...isolating(plan)],
+      items: [
+        ...dissolving(plan),
+        ...dissolvingHeat(plan),
+        ...mixing(plan),
+        ...pacing(plan),
+        ...ageing(plan),
+        ...isolating(plan),
+      ],
     },
+    ...watching(plan),
   ];
 }

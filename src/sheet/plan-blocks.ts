@@ -5,7 +5,7 @@ import type { Plan } from "../preparation";
 import { explain, type Quantity, quantity } from "../quantity";
 import type { Block } from "./document";
 import { doingBlocks } from "./doing-blocks";
-import { about, handy, withUncertainty } from "./words";
+import { about, handy, sentence, withUncertainty } from "./words";
 
 /** A portion to the step of the instrument: as it will be read. */
 function asRead(plan: Plan, portion: Quantity): string {
@@ -44,6 +44,9 @@ export function expectationBlocks(plan: Plan): Block[] {
   ];
 }
 
+/** Less than this a drop of anything settles. */
+const WORTH_TREATING = "1 mmol";
+
 export function leftoverBlocks(plan: Plan): Block[] {
   const { waste, byProducts } = plan;
   const items: string[] = [];
@@ -53,11 +56,13 @@ export function leftoverBlocks(plan: Plan): Block[] {
     items.push(
       `${symbol} dissolved in it: ${about(mass, "g", 2)} (${about(amount, "mol", 2)}); comes down at pH ${pH ?? "not known"} (from memory).`,
     );
-  if (waste.soda !== undefined && waste.soda.compare("0.1 g") > 0)
+  for (const { reagent, purpose, amount, mass } of waste.treatment.filter((t) => t.amount.compare(WORTH_TREATING) > 0))
     items.push(
-      `${about(waste.soda, "g", 2)} of anhydrous soda takes up its acid and brings the metals down, a tenth over.`,
+      mass === undefined
+        ? `Acid with ${about(amount, "mol", 2)} of ${pretty(reagent)} ${purpose}.`
+        : `${about(mass, "g", 2)} of ${pretty(reagent)} (anhydrous) ${purpose}, a tenth over.`,
     );
-  items.push(...waste.notes.map((note) => `${note[0]!.toUpperCase()}${note.slice(1)}.`));
+  items.push(...waste.notes.map(sentence));
   for (const b of byProducts.filter((one) => one.where === "in the liquor"))
     items.push(`${handy(b.mass)} of ${b.formula}${b.worthKeeping ? " may be worth keeping" : ""}: ${b.why}.`);
   return [
@@ -114,6 +119,21 @@ export function cautionBlocks({ cautions }: Plan): Block[] {
   ];
 }
 
+/** Planning values that nobody told otherwise, by where they come from. */
+export function assumptionBlocks({ assumptions }: Plan): Block[] {
+  const citations = [...new Set(assumptions.map((one) => one.citation))];
+  return [
+    { kind: "heading", level: 2, text: "Taken for granted" },
+    {
+      kind: "list",
+      items: citations.map((citation) => {
+        const values = assumptions.filter((one) => one.citation === citation);
+        return `${values.map(({ value, what }) => `${value} (${what})`).join("; ")}: ${citation}.`;
+      }),
+    },
+  ];
+}
+
 /** The published ground the sheet stands on, each source once. */
 export function sourceBlocks(plan: Plan): Block[] {
   const dissolving = plan.feeds.flatMap((feed) => (feed.how === "dissolve" ? [feed.dissolving.solubility] : []));
@@ -142,6 +162,7 @@ export function planBlocks(plan: Plan): Block[] {
     ...expectationBlocks(plan),
     ...leftoverBlocks(plan),
     ...costBlocks(plan),
+    ...assumptionBlocks(plan),
     ...(plan.unknown.length === 0
       ? []
       : ([

@@ -22,3 +22,6 @@ export function handy(q: Quantity, figures: number = FIGURES): string {
 
 /** A value with its uncertainty. */
 export const withUncertainty = (q: Quantity): string => q.format({ uncertainty: "plus-minus" });
+
+/** A remark as a sentence, whatever it begins with. */
+export const sentence = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}.`;

@@ -32,6 +32,38 @@ describe("the bench sheet", () => {
     expect(text).toContain("The cost of the batch is unknown: price of de-icer; price of soda ash missing.");
   });
 
+  it("says what the kind of work is watched for, what was taken for granted, and how the waste is treated", () => {
+    const steel = planPreparation({
+      equation: "Fe + H2SO4 + H2O -> FeSO4·7H2O + H2",
+      product: "FeSO4·7H2O",
+      materials: [
+        { name: "steel wool", form: "Fe" },
+        { name: "battery acid", form: "H2SO4", strength: "37 % w/w", excess: "10 %" },
+      ],
+      scale: { material: "steel wool", portion: "20 g" },
+    });
+    const text = benchSheet(steel).replace(/\s+/g, " ");
+    for (const { text: check } of steel.checks) expect(text).toContain(check.slice(1));
+    for (const { value, what } of steel.assumptions) expect(text).toContain(`${value} (${what})`);
+    expect(steel.waste.treatment.map((t) => t.reagent)).toEqual(["Na2CO3"]);
+    expect(text).toContain("of Na₂CO₃ (anhydrous) takes up or brings down acid");
+  });
+
+  it("tells that dissolving washing soda crystals chills the water", () => {
+    const washing = planPreparation({
+      equation: "CaCl2 + Na2CO3 -> CaCO3 + NaCl",
+      product: "CaCO3",
+      materials: [
+        { name: "de-icer", form: "CaCl2" },
+        { name: "washing soda", form: "Na2CO3·10H2O" },
+      ],
+      scale: { product: "20 g" },
+    });
+    const text = benchSheet(washing).replace(/\s+/g, " ");
+    expect(text).toMatch(/The water warms by at most \d+ K as the de-icer dissolves/);
+    expect(text).toMatch(/The water cools by at most \d+ K as the washing soda dissolves/);
+  });
+
   it("escapes what HTML and Markdown would swallow", () => {
     expect(benchSheet(plan, { format: "html" })).toContain("<h1>Chalk &lt;white&gt; &amp; fine</h1>");
     expect(benchSheet(plan, { format: "markdown" })).toContain("# Chalk \\<white> & fine");
