@@ -18,15 +18,7 @@ import { SOLUTION_DENSITIES } from "../../src/amount/data/solution-densities";
 import { type CurvePoint, chordBound } from "../../src/amount/density-chord";
 import { curveOf } from "../../src/amount/density-table";
 import { type Quantity, quantity } from "../../src/quantity";
-
-interface Case {
-  readonly item: string;
-  readonly question: string;
-  readonly result: () => Quantity;
-  readonly unit: string;
-  readonly printed: string;
-  readonly within: number;
-}
+import { checkPrinted, type Printed } from "./printed";
 
 const made = (
   mass: Parameters<typeof strengthAsMade>[0],
@@ -34,7 +26,7 @@ const made = (
   volume: "1.00 L" | "0.075 L" | "0.500 L" | "2.50 L" | "2.00 L",
 ): Quantity => strengthAsMade(mass, { of, volume }).concentration;
 
-const cases: readonly Case[] = [
+const cases: readonly Printed[] = [
   {
     item: "3.3 worked example 3.17",
     question: "NaCl in 0.250 L of 5.30 mol/L",
@@ -230,9 +222,7 @@ const cases: readonly Case[] = [
 ];
 
 describe("published solution problems", () => {
-  test.each(cases)("$item: $question is $printed $unit", ({ result, unit, printed, within }) => {
-    expect(Math.abs(result().in(unit).minus(printed).toNumber())).toBeLessThanOrEqual(within);
-  });
+  checkPrinted(cases);
 });
 
 describe("strengths the trade prints", () => {
