@@ -15,6 +15,7 @@ import { shareOf } from "./material";
 import { type Procedure, procedureOf } from "./procedure";
 import type { PlanRequest } from "./request";
 import { settingOf, weigh } from "./setting";
+import { type StepCautions, stepCautionsOf } from "./step-cautions";
 
 /** One material to weigh or measure. */
 export interface Weighing {
@@ -45,7 +46,10 @@ export interface Plan extends Batch {
   readonly handlingLoss: Quantity;
   /** Planning values in force that nobody told otherwise, with their sources. */
   readonly assumptions: readonly Assumption[];
+  /** All substances and what must not meet, as one list; its `closing` belongs under any print of cautions. */
   readonly cautions: Cautions;
+  /** The same by step of the work, in order, with what the step itself asks for; steps in which nothing is handled are left out. */
+  readonly stepCautions: readonly StepCautions[];
   toJSON(): PlanRecord;
 }
 
@@ -93,6 +97,7 @@ function make(request: PlanRequest): Before & { readonly plan: Plan } {
     handlingLoss: () => handlingLoss,
     assumptions: () => assumptionsOf(setting, batch),
     cautions: () => found,
+    stepCautions: () => stepCautionsOf(setting, batch, found),
     toJSON: () => () => ({ type: "plan", schema: 1, request }),
   };
   const plan = lazily<Plan, Batch>(own, batch);
@@ -136,6 +141,8 @@ export function behindPlan(plan: Plan): Before {
  *   scale: { material: "moss killer", portion: "250.0 g" },
  * });
  * plan.product.theoreticalYield.format({ decimals: 1 }) // => "93.5 g"
+ * plan.stepCautions.map((one) => one.step) // => ["weighing", "dissolving", "mixing", "isolating", "drying", "ignition test", "waste"]
+ * plan.stepCautions[2]!.cautions[0]!.text // => "gas comes off: open vessel, never stoppered, in portions, in moving air"
  */
 export function planPreparation(request: PlanRequest): Plan {
   return make(request).plan;

@@ -18,13 +18,16 @@ import { NOT_WARM, VARIABLE_WATER } from "../../src/preparation/data/products";
 import { TWO_SIZED } from "../../src/preparation/data/units";
 import { VESSELS } from "../../src/preparation/data/vessels";
 import { LEFT_IN_WASTE, WASTE_METALS } from "../../src/preparation/data/waste";
+import { FLAMMABLE_GASES, IGNITION_FUMES, WORK_CAUTIONS } from "../../src/preparation/data/work-cautions";
 
 const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> = {
   ACIDS,
   DELIQUESCENT,
   DRYING,
+  FLAMMABLE_GASES,
   GASES,
   IGNITION,
+  IGNITION_FUMES,
   INSOLUBLE_NONMETALS,
   LEFT_IN_WASTE,
   MISCIBLE,
@@ -39,6 +42,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   VARIABLE_WATER,
   VESSELS,
   WASTE_METALS,
+  WORK_CAUTIONS,
 };
 
 const known = new Set<string>(sourceKeys());

@@ -35,6 +35,12 @@ export const PLANNING = {
     what: "of a liquid by mass: above it heats at great dilution say nothing",
     source: "commonPractice",
   },
+  dilute: {
+    value: "10 %",
+    what: "of an acid, alkali or ammonia by mass and less is dilute: above it goes into water, never water into it",
+    source: "commonPractice",
+  },
+  warm: { value: "10 ΔK", what: "and more of warming asks for adding slowly", source: "commonPractice" },
   foamWithoutGas: { value: "1.5", what: "times the liquid: room to stir", source: "commonPractice" },
   foamWithGas: { value: "2", what: "times the liquid: gas, added in portions and stirred", source: "commonPractice" },
   foamIntoAcid: { value: "3", what: "times the liquid: carbonate or metal into acid", source: "commonPractice" },

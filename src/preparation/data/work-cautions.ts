@@ -1,0 +1,283 @@
+// What the work itself asks care for, whatever the substances: heat, gas, strong liquids, flammable liquids, what fire drives
+// off. Each row belongs to one step and holds under one condition; our own words.
+import type { SourceKey } from "../../foundation";
+
+/** One step of the work. */
+export type WorkStep =
+  | "weighing"
+  | "dissolving"
+  | "mixing"
+  | "heating"
+  | "isolating"
+  | "drying"
+  | "ignition test"
+  | "waste";
+
+/** When a row holds; decided from the materials, the products and the figures of the plan. */
+export type WorkCondition =
+  | "strong acid"
+  | "strong alkali"
+  | "strong ammonia"
+  | "dissolving warms"
+  | "mixing warms"
+  | "boils"
+  | "heat not known"
+  | "gas"
+  | "gas for the hood"
+  | "flammable gas"
+  | "oxygen"
+  | "solid into acid"
+  | "ammonia"
+  | "redox"
+  | "antisolvent"
+  | "crystallising"
+  | "drying limit"
+  | "acid left"
+  | "metals left"
+  | "always";
+
+/** One reminder. */
+export interface WorkCautionRow {
+  readonly step: WorkStep;
+  readonly when: WorkCondition;
+  readonly text: string;
+  readonly source: SourceKey;
+}
+
+export const WORK_CAUTIONS: readonly WorkCautionRow[] = [
+  {
+    step: "weighing",
+    when: "strong acid",
+    text: "goggles and gloves on before the bottle is opened; measure it over a tray",
+    source: "commonPractice",
+  },
+  {
+    step: "weighing",
+    when: "strong alkali",
+    text: "goggles and gloves on before the pack is opened; weigh it quickly, it draws water",
+    source: "commonPractice",
+  },
+  {
+    step: "weighing",
+    when: "strong ammonia",
+    text: "open it cold, under a hood or outdoors, with goggles on",
+    source: "commonPractice",
+  },
+  {
+    step: "dissolving",
+    when: "strong acid",
+    text: "where it is thinned, the acid goes into the water, in a thin stream and stirred, never water into the acid",
+    source: "commonPractice",
+  },
+  {
+    step: "dissolving",
+    when: "strong alkali",
+    text: "sprinkle it into cold water and stir, never water onto it: hot lye spits",
+    source: "commonPractice",
+  },
+  {
+    step: "dissolving",
+    when: "dissolving warms",
+    text: "the water warms as it dissolves: in portions, in a vessel that stands heat",
+    source: "commonPractice",
+  },
+  {
+    step: "mixing",
+    when: "strong acid",
+    text: "acid that was thinned is hot: let it cool before anything goes in",
+    source: "commonPractice",
+  },
+  {
+    step: "mixing",
+    when: "mixing warms",
+    text: "mixing gives heat: add slowly and keep cold water at hand",
+    source: "commonPractice",
+  },
+  {
+    step: "mixing",
+    when: "boils",
+    text: "added all at once it would boil over: small portions, cooled in between",
+    source: "commonPractice",
+  },
+  {
+    step: "mixing",
+    when: "heat not known",
+    text: "how warm it gets is not known: try a spoonful first",
+    source: "commonPractice",
+  },
+  {
+    step: "mixing",
+    when: "gas",
+    text: "gas comes off: open vessel, never stoppered, in portions, in moving air",
+    source: "commonPractice",
+  },
+  {
+    step: "mixing",
+    when: "gas for the hood",
+    text: "the gas is poisonous: under a hood that works, or not at all",
+    source: "commonPractice",
+  },
+  {
+    step: "mixing",
+    when: "flammable gas",
+    text: "the gas burns: no flame, no spark, no switch nearby",
+    source: "commonPractice",
+  },
+  { step: "mixing", when: "oxygen", text: "oxygen comes off: nothing that burns nearby", source: "commonPractice" },
+  {
+    step: "mixing",
+    when: "solid into acid",
+    text: "the solid goes into the acid in small portions; wait until the foam is down",
+    source: "commonPractice",
+  },
+  {
+    step: "mixing",
+    when: "ammonia",
+    text: "it smells of ammonia: under a hood or in moving air",
+    source: "commonPractice",
+  },
+  {
+    step: "mixing",
+    when: "redox",
+    text: "it may start late and then run fast: wait for each portion before the next",
+    source: "commonPractice",
+  },
+  {
+    step: "heating",
+    when: "always",
+    text: "open dish, tongs, heat-proof base; hot and cold look alike",
+    source: "commonPractice",
+  },
+  {
+    step: "heating",
+    when: "gas",
+    text: "gas comes off: never in a closed vessel; heat slowly",
+    source: "commonPractice",
+  },
+  {
+    step: "heating",
+    when: "gas for the hood",
+    text: "the gas is poisonous: under a hood that works, or not at all",
+    source: "commonPractice",
+  },
+  {
+    step: "heating",
+    when: "flammable gas",
+    text: "the gas burns: no open flame for heating",
+    source: "commonPractice",
+  },
+  {
+    step: "heating",
+    when: "oxygen",
+    text: "oxygen comes off: nothing that burns near or in the dish",
+    source: "commonPractice",
+  },
+  { step: "heating", when: "ammonia", text: "ammonia comes off: under a hood or outdoors", source: "commonPractice" },
+  {
+    step: "isolating",
+    when: "antisolvent",
+    text: "alcohol and acetone are very flammable: no flame, no hot plate, in moving air",
+    source: "commonPractice",
+  },
+  {
+    step: "isolating",
+    when: "crystallising",
+    text: "hot salt solution scalds and spits near the end: goggles on, never boil it dry",
+    source: "commonPractice",
+  },
+  {
+    step: "isolating",
+    when: "ammonia",
+    text: "warm liquor gives off ammonia: filter it cold",
+    source: "commonPractice",
+  },
+  {
+    step: "drying",
+    when: "antisolvent",
+    text: "wet with alcohol or acetone it dries in open air, not in an oven",
+    source: "commonPractice",
+  },
+  {
+    step: "drying",
+    when: "always",
+    text: "crush and bottle it without raising dust; wipe up wet",
+    source: "commonPractice",
+  },
+  {
+    step: "drying",
+    when: "drying limit",
+    text: "keep below the drying limit: above it heat takes the product apart",
+    source: "commonPractice",
+  },
+  {
+    step: "ignition test",
+    when: "always",
+    text: "open crucible, tongs, heat-proof base; hot and cold look alike",
+    source: "commonPractice",
+  },
+  {
+    step: "waste",
+    when: "acid left",
+    text: "soda foams with the acid that is left: in portions, in a large open vessel",
+    source: "commonPractice",
+  },
+  {
+    step: "waste",
+    when: "metals left",
+    text: "metals are dissolved in it: bring them down before anything else is decided",
+    source: "commonPractice",
+  },
+];
+
+/** A gas that burns, by its Hill formula. */
+export interface FlammableGasRow {
+  readonly formula: string;
+  readonly source: SourceKey;
+}
+
+export const FLAMMABLE_GASES: readonly FlammableGasRow[] = [
+  { formula: "H2", source: "commonPractice" },
+  { formula: "CH4", source: "commonPractice" },
+  { formula: "C2H2", source: "commonPractice" },
+  { formula: "CO", source: "commonPractice" },
+  { formula: "H2S", source: "commonPractice" },
+  { formula: "H3P", source: "commonPractice" },
+];
+
+/** What leaves a solid at red heat, by what its formula holds. */
+export interface FumeRow {
+  readonly holds: RegExp;
+  /** Only where the residue is free of this element: sulfates and chlorides may be all that is left. */
+  readonly element?: string;
+  readonly text: string;
+  readonly source: SourceKey;
+}
+
+export const IGNITION_FUMES: readonly FumeRow[] = [
+  { holds: /S/, element: "S", text: "sulfur oxides come off: under a hood or outdoors", source: "commonPractice" },
+  {
+    holds: /NO[23](?!\d)/,
+    text: "brown nitrogen oxides come off: under a hood that works",
+    source: "commonPractice",
+  },
+  { holds: /NH[34]/, text: "ammonia comes off: under a hood or outdoors", source: "commonPractice" },
+  {
+    holds: /C2O4|COO|C[2-9]\d*H|CHO2/,
+    element: "C",
+    text: "carbon monoxide and smoke come off: under a hood or outdoors",
+    source: "commonPractice",
+  },
+  { holds: /CN/, text: "cyanides must not be ignited: poison fumes", source: "commonPractice" },
+  {
+    holds: /Cl/,
+    element: "Cl",
+    text: "chlorides give off hydrogen chloride: under a hood or outdoors",
+    source: "commonPractice",
+  },
+  {
+    holds: /CO3/,
+    element: "C",
+    text: "carbon dioxide comes off: heat slowly, grains are thrown out",
+    source: "commonPractice",
+  },
+];

@@ -1,0 +1,107 @@
+import { describe, expect, it } from "vitest";
+import { cite } from "../../src/foundation";
+import { type PlanRequest, planPreparation } from "../../src/preparation";
+
+const zinc: PlanRequest = {
+  equation: "Zn + H2SO4 + 7 H2O -> ZnSO4·7H2O + H2",
+  product: "ZnSO4·7H2O",
+  materials: [
+    { name: "zinc", form: "Zn", excess: "5 %" },
+    { name: "acid", form: "H2SO4", strength: "96 %" },
+  ],
+  scale: { material: "zinc", portion: "25 g" },
+};
+const thin: PlanRequest = {
+  ...zinc,
+  materials: [zinc.materials[0]!, { name: "acid", form: "H2SO4", strength: "5 %" }],
+};
+const lime: PlanRequest = {
+  equation: "CaCO3 -> CaO + CO2",
+  product: "CaO",
+  materials: [{ name: "chalk", form: "CaCO3" }],
+  scale: { material: "chalk", portion: "25 g" },
+};
+const nitrate: PlanRequest = {
+  equation: "Cu(NO3)2·3H2O -> CuO + NO2 + O2 + H2O",
+  product: "CuO",
+  materials: [{ name: "nitrate", form: "Cu(NO3)2·3H2O" }],
+  scale: { material: "nitrate", portion: "10 g" },
+};
+const ammine: PlanRequest = {
+  equation: "CuSO4·5H2O + 4 NH3 -> [Cu(NH3)4]SO4·H2O + 4 H2O",
+  product: "[Cu(NH3)4]SO4·H2O",
+  materials: [
+    { name: "vitriol", form: "CuSO4·5H2O" },
+    { name: "ammonia", form: "NH3", strength: "25 %" },
+  ],
+  scale: { material: "vitriol", portion: "25 g" },
+};
+const hydroxide: PlanRequest = {
+  equation: "NaOH + CuSO4 -> Cu(OH)2 + Na2SO4",
+  product: "Cu(OH)2",
+  materials: [
+    { name: "lye", form: "NaOH", excess: "2 %" },
+    { name: "vitriol", form: "CuSO4·5H2O" },
+  ],
+  scale: { material: "vitriol", portion: "25 g" },
+};
+const all = [zinc, thin, lime, nitrate, ammine, hydroxide];
+
+const textsOf = (request: PlanRequest, step: string): string =>
+  planPreparation(request)
+    .stepCautions.filter((one) => one.step === step)
+    .flatMap((one) => one.cautions.map((c) => c.text))
+    .join(" | ");
+
+describe("cautions of each step", () => {
+  // Which step asks for what is common practice of the bench, no source.
+  it("puts acid into water only where the acid is strong", () => {
+    expect(textsOf(zinc, "dissolving")).toMatch(/acid goes into the water/);
+    expect(textsOf(thin, "dissolving")).not.toMatch(/acid goes into the water/);
+  });
+
+  it("warns of hydrogen where it comes off and of lye where it is dissolved", () => {
+    expect(textsOf(zinc, "mixing")).toMatch(/no flame/);
+    expect(textsOf(zinc, "weighing")).not.toMatch(/no flame/);
+    expect(textsOf(hydroxide, "dissolving")).toMatch(/never water onto it/);
+    // 0.204 mol NaOH at -44.5 kJ/mol (NBS tables) in its 7.5 g and some 22 g of water: 70 K and more
+    expect(textsOf(hydroxide, "dissolving")).toMatch(/warms as it dissolves/);
+    expect(textsOf(ammine, "mixing")).toMatch(/ammonia/);
+    expect(textsOf(ammine, "isolating")).toMatch(/very flammable/);
+  });
+
+  it("has a step of heating, and none of dissolving, where nothing is in water", () => {
+    expect(planPreparation(lime).stepCautions.map((one) => one.step)).toEqual([
+      "weighing",
+      "heating",
+      "drying",
+      "waste",
+    ]);
+    expect(textsOf(nitrate, "heating")).toMatch(/poisonous/);
+    expect(textsOf(nitrate, "heating")).toMatch(/nothing that burns/);
+    expect(textsOf(lime, "heating")).not.toMatch(/poisonous|burns:/);
+  });
+
+  it("says what fire drives out of a product that is told by ignition", () => {
+    expect(textsOf(ammine, "ignition test")).toMatch(/ammonia comes off/);
+    expect(textsOf(zinc, "ignition test")).not.toMatch(/comes off|come off/);
+  });
+
+  it("leaves out nothing of the one list, and gives each classification once and with its source", () => {
+    for (const request of all) {
+      const plan = planPreparation(request);
+      const given = plan.stepCautions.flatMap((one) => one.cautions);
+      for (const { source, citation } of given) expect(citation.startsWith(cite(source))).toBe(true);
+      for (const entry of plan.cautions.substances) {
+        for (const text of entry.cautions) expect(given.map((c) => c.text)).toContain(text);
+        const codes = entry.statements.map((one) => one.code);
+        if (codes.length === 0) continue;
+        const own = given.filter((c) => c.citation === entry.citation && codes.every((code) => c.text.includes(code)));
+        expect(own.length, `${request.product} ${entry.material}`).toBe(1);
+        expect(own[0]!.source).toBe(entry.source);
+      }
+      for (const one of plan.cautions.incompatibilities)
+        expect(given.filter((c) => c.source === one.source).some((c) => c.text.startsWith(one.what))).toBe(true);
+    }
+  });
+});
