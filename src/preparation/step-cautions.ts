@@ -14,7 +14,7 @@ import {
 import { dryingOf } from "./drying";
 import { planned } from "./exact";
 import { residueOf } from "./ignition";
-import { remembering } from "./lazy";
+import { lazily, remembering } from "./lazy";
 import type { Material } from "./material";
 import { procedureOf } from "./procedure";
 import type { Setting } from "./setting";
@@ -161,39 +161,41 @@ function ignitionOf({ product: { formula, name } }: Setting): readonly StepCauti
 /** Which step it is where materials and products come together. */
 const meetsIn = ({ wet }: Setting): WorkStep => (wet ? "mixing" : "heating");
 
+/** The cautions of a step are put together when they are looked at: some ask for heats that nothing else needs. */
 export function stepCautionsOf(setting: Setting, batch: Batch, known: Cautions): StepCautions[] {
   const given = { setting, batch };
-  const told = new Set<string>();
+  const steps = handledIn(given);
+  const everything = steps.flatMap(([, list]) => list);
   const entriesFor = ({ text }: Handled): readonly SubstanceCautions[] =>
     known.substances.filter((entry) => entry.material === text);
-  const firstTold = (one: Handled): StepCaution[] => {
-    if (told.has(one.text)) return [];
-    told.add(one.text);
-    return entriesFor(one).flatMap((entry) => ofSubstance(one.name, entry));
-  };
-  const together = known.incompatibilities.map((one) =>
-    caution(
-      one.materials.join(" and "),
-      `${one.what}${one.condition === undefined ? "" : ` (${one.condition})`}`,
-      one.source,
-      one.citation,
-    ),
+  const printed = (text: string): string => everything.find((one) => one.text === text)?.name ?? text;
+  const together = (): StepCaution[] =>
+    known.incompatibilities.map(({ materials, what, condition, source, citation }) => {
+      const text = condition === undefined ? what : `${what} (${condition})`;
+      return caution(materials.map(printed).join(" and "), text, source, citation);
+    });
+  const isNew = ({ text }: Handled, before: number): boolean =>
+    !steps.slice(0, before).some(([, list]) => list.some((one) => one.text === text));
+  return steps.map(([step, list], at) =>
+    lazily<StepCautions>({
+      step: () => step,
+      handled: () => [...new Set(list.map((one) => one.name))],
+      cautions: () =>
+        unique([
+          ...WORK_CAUTIONS.filter((row) => row.step === step && HOLDS[row.when](given)).map((row) =>
+            caution(undefined, row.text, row.source),
+          ),
+          ...(step === "ignition test" ? (ignitionOf(setting) ?? []) : []),
+          ...(step === meetsIn(setting) ? together() : []),
+          ...list
+            .filter((one) => isNew(one, at))
+            .flatMap((one) => entriesFor(one).flatMap((entry) => ofSubstance(one.name, entry))),
+          ...(step === "waste" ? list : []).flatMap((one) =>
+            entriesFor(one).map((entry) => caution(one.name, entry.disposal, entry.adviceSource)),
+          ),
+        ]),
+    }),
   );
-  const disposalOf = (one: Handled): StepCaution[] =>
-    entriesFor(one).map((entry) => caution(one.name, entry.disposal, entry.adviceSource));
-  return handledIn(given).map(([step, list]): StepCautions => {
-    const ofWork = WORK_CAUTIONS.filter((row) => row.step === step && HOLDS[row.when](given)).map((row) =>
-      caution(undefined, row.text, row.source),
-    );
-    const cautions = [
-      ...ofWork,
-      ...(step === "ignition test" ? (ignitionOf(setting) ?? []) : []),
-      ...(step === meetsIn(setting) ? together : []),
-      ...list.flatMap(firstTold),
-      ...(step === "waste" ? list.flatMap(disposalOf) : []),
-    ];
-    return { step, handled: [...new Set(list.map((one) => one.name))], cautions: unique(cautions) };
-  });
 }
 
 /** The same words about the same thing once. */
