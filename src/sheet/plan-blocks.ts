@@ -5,7 +5,7 @@ import type { Plan } from "../preparation";
 import { explain, type Quantity, quantity } from "../quantity";
 import type { Block } from "./document";
 import { doingBlocks } from "./doing-blocks";
-import { about, handy, sentence, withUncertainty } from "./words";
+import { about, capital, handy, sentence, withUncertainty } from "./words";
 
 /** A portion to the step of the instrument: as it will be read. */
 function asRead(plan: Plan, portion: Quantity): string {
@@ -91,7 +91,7 @@ function pretty(material: string): string {
   return formula.ok ? formula.value.toUnicode() : material;
 }
 
-export function cautionBlocks({ cautions }: Plan): Block[] {
+export function cautionBlocks({ cautions, stepCautions }: Plan): Block[] {
   const items = cautions.substances.map((s) => {
     const name = pretty(s.material);
     if (s.status === "no entry") return `${name}: no entry: read the safety data sheet. Waste: ${s.disposal}`;
@@ -106,6 +106,12 @@ export function cautionBlocks({ cautions }: Plan): Block[] {
     (one) =>
       `${one.materials.map(pretty).join(" and ")}: ${one.what}${one.condition === undefined ? "" : ` (${one.condition})`}.`,
   );
+  // What the work itself asks for; the substances have their lines above.
+  const ofTheWork = stepCautions.flatMap(({ step, cautions: all }) => {
+    const own = all.filter((one) => one.about === undefined);
+    return own.length === 0 ? [] : [{ step, own }];
+  });
+  const grounds = [...new Set(ofTheWork.flatMap(({ own }) => own.map((one) => one.citation)))];
   return [
     { kind: "heading", level: 2, text: "Cautions" },
     { kind: "list", items },
@@ -114,6 +120,15 @@ export function cautionBlocks({ cautions }: Plan): Block[] {
       : ([
           { kind: "paragraph", text: "Together:" },
           { kind: "list", items: [...new Set(apart)] },
+        ] as const)),
+    ...(ofTheWork.length === 0
+      ? []
+      : ([
+          { kind: "paragraph", text: `Step by step (${grounds.join("; ")}):` },
+          {
+            kind: "list",
+            items: ofTheWork.map(({ step, own }) => `${capital(step)}: ${own.map((one) => one.text).join("; ")}.`),
+          },
         ] as const)),
     { kind: "paragraph", text: cautions.closing },
   ];

@@ -23,5 +23,8 @@ export function handy(q: Quantity, figures: number = FIGURES): string {
 /** A value with its uncertainty. */
 export const withUncertainty = (q: Quantity): string => q.format({ uncertainty: "plus-minus" });
 
+/** With a capital letter. */
+export const capital = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}`;
+
 /** A remark as a sentence, whatever it begins with. */
-export const sentence = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}.`;
+export const sentence = (text: string): string => `${capital(text)}.`;

@@ -44,6 +44,9 @@ describe("the bench sheet", () => {
     });
     const text = benchSheet(steel).replace(/\s+/g, " ");
     for (const { text: check } of steel.checks) expect(text).toContain(check.slice(1));
+    const ofTheWork = steel.stepCautions.flatMap((s) => s.cautions.filter((one) => one.about === undefined));
+    expect(ofTheWork.length).toBeGreaterThan(3);
+    for (const caution of ofTheWork) expect(text).toContain(caution.text);
     for (const { value, what } of steel.assumptions) expect(text).toContain(`${value} (${what})`);
     expect(steel.waste.treatment.map((t) => t.reagent)).toEqual(["Na2CO3"]);
     expect(text).toContain("of Na₂CO₃ (anhydrous) takes up or brings down acid");
