@@ -2,16 +2,17 @@
 // evaporating, and the swap of a salt pair. One water balance does it all: crystals take water out of the liquor.
 
 import type { MassLike, TemperatureLike } from "../amount";
-import { type Formula, molarMass } from "../formula";
+import type { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type NumberLike, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { needRecord } from "./argument";
+import { type Balance, cropFrom, shareOf } from "./crop-balance";
 import { waterToDissolve } from "./dissolve";
 import { SolubilityError } from "./error";
-import { figureAt, hundredGrams, positiveMass, type SolubilityFigure } from "./figure";
+import { figureAt, positiveMass, type SolubilityFigure } from "./figure";
 import type { WorkingPoint } from "./picture";
 import { trySolidChanges } from "./solid-changes";
-import { anhydrousMolarMass, rowOf, type Solute, soluteOf } from "./solute";
+import { rowOf, type Solute, soluteOf } from "./solute";
 
 /** What `crystallise` needs to know. */
 export interface CrystallisingRequest {
@@ -46,11 +47,14 @@ export interface Crystallisation {
   /** Water to add for the hot solution. */
   readonly water: Quantity<"mass">;
   readonly totalWater: Quantity<"mass">;
+  /** What too little water leaves undissolved at the hot end, taken off before cooling; undefined when all dissolves. */
+  readonly undissolvedHot: Crop | undefined;
   readonly crop: Crop;
   /** Salt that stays in the cold liquor, in the form of the crop; recoverable, not lost. */
   readonly leftInLiquor: Quantity<"mass">;
   /** Water left in the liquor. */
   readonly liquorWater: Quantity<"mass">;
+  /** Undefined when not asked for, or, with a warning, when so little water would leave no liquor. */
   readonly secondCrop:
     | (Crop & { readonly waterToEvaporate: Quantity<"mass">; readonly leftInLiquor: Quantity<"mass"> })
     | undefined;
@@ -73,56 +77,7 @@ const SUPERSATURATES = [
   "C6H8O7",
 ];
 
-/** Anhydrous share of a solid's mass. */
-function shareOf(solid: Solute): Quantity {
-  if (!solid.isHydrate) return quantity("1");
-  return anhydrousMolarMass(solid)
-    .dividedBy(molarMass(solid.formula))
-    .named({
-      symbol: "f",
-      label: `anhydrous share of ${solid.formula}`,
-      rule: "f = anhydrous molar mass / molar mass",
-    });
-}
-
 const nameOf = (solidPhase: string | undefined, solute: Solute): string => solidPhase ?? solute.formula.toString();
-
-interface Balance {
-  /** Crystals. */
-  readonly mass: Quantity;
-  /** Anhydrous salt and water left in the liquor. */
-  readonly dry: Quantity;
-  readonly water: Quantity;
-}
-
-/** Crystals from a liquor holding `dry` anhydrous salt in `water`, at solubility `s`; undefined if none fall. */
-function cropFrom(dry: Quantity, water: Quantity, s: Quantity, solid: Solute, words: string): Balance | undefined {
-  const share = shareOf(solid);
-  const kept = s.times(water).dividedBy(hundredGrams());
-  const over = dry.minus(kept);
-  if (!over.isPositive()) return undefined;
-  const divisor = solid.isHydrate
-    ? share.minus(s.dividedBy(hundredGrams()).times(quantity("1").minus(share)))
-    : quantity("1");
-  if (!divisor.isPositive()) {
-    throw new SolubilityError(
-      "solubility.any-proportion",
-      `${solid.formula} melts in its own water here: there is no crop to compute`,
-      {
-        details: { formula: solid.formula.toString() },
-      },
-    );
-  }
-  const mass = (solid.isHydrate ? over.dividedBy(divisor) : over).named({
-    symbol: `m(${solid.formula})`,
-    label: words,
-    rule: solid.isHydrate
-      ? "crop = (anhydrous − S × water / 100 g) / (f − (1 − f) × S / 100 g)"
-      : "crop = mass − S × water / 100 g",
-  });
-  const inCrystals = solid.isHydrate ? mass.times(share) : mass;
-  return { mass, dry: dry.minus(inCrystals), water: solid.isHydrate ? water.minus(mass.minus(inCrystals)) : water };
-}
 
 function changesBetween(solute: Solute, cold: number, hot: number): string[] {
   const known = trySolidChanges(solute.formula);
@@ -141,7 +96,7 @@ function changesBetween(solute: Solute, cold: number, hot: number): string[] {
  * @param request - salt as weighed, hot and cold temperature; water or headroom; `evaporateTo` for a second crop
  * @returns water to add, the crop in the hydrate that belongs to the cold temperature, liquor, second crop, warnings
  * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.no-crop` when the cold
- *   liquor holds everything, `solubility.any-proportion`,
+ *   liquor holds everything, `solubility.no-liquor` when the crystals would bind all the water, `solubility.any-proportion`,
  *   `solubility.out-of-reach` (hot not above cold, evaporation outside 0 to 1), and the codes of `solubilityOf`
  * @source water balance over the saturated solution; the list of salts that stay supersaturated is common practice
  * @category Crystallising
@@ -194,16 +149,18 @@ export function crystallise(request: CrystallisingRequest): Crystallisation {
   const inForm = (dry: Quantity, label: string): Quantity =>
     (solid.isHydrate ? dry.dividedBy(share) : dry).named({ label, rule: "what was dissolved − what crystallised" });
   const ofAll = (mass: Quantity): Quantity =>
-    (solid.isHydrate ? mass.times(share) : mass).dividedBy(dissolved.dry).to("%");
+    (solid.isHydrate ? mass.times(share) : mass).dividedBy(dissolved.all).to("%");
   const crop = { formula: nameOf(figure.solidPhase, solute), mass: first.mass, share: ofAll(first.mass) };
+  const again = secondCrop(request, first, figure.perHundredGramsWater, crop.formula, solid, inForm, ofAll, warnings);
   return {
     water: dissolved.added,
-    totalWater: dissolved.water,
+    totalWater: dissolved.totalWater,
+    undissolvedHot: dissolved.undissolved,
     crop,
     leftInLiquor: inForm(first.dry, `${solid.formula} in the cold liquor`),
     liquorWater: first.water.named({ label: "water in the cold liquor", rule: "water − crystal water of the crop" }),
     path: pathOf(hot, cold, dissolved, figure.perHundredGramsWater),
-    secondCrop: secondCrop(request, first, figure.perHundredGramsWater, crop.formula, solid, inForm, ofAll),
+    secondCrop: again,
     warnings: [...new Set(warnings)],
   };
 }
@@ -234,15 +191,31 @@ function dissolvedHot(request: CrystallisingRequest, solute: Solute) {
     ...(headroom === undefined ? {} : { headroom }),
     ...(hotSolubility === undefined ? {} : { solubility: hotSolubility }),
   });
-  const dry = needed.anhydrousMass;
-  if (request.water === undefined)
-    return { added: needed.water, water: totalOf(needed, mass), dry, warnings: needed.warnings };
+  const all = needed.anhydrousMass;
+  const clear = (added: Quantity, water: Quantity) => ({
+    ...{ added, totalWater: water, water, dry: all, all },
+    undissolved: undefined as Crop | undefined,
+    warnings: needed.warnings,
+  });
+  if (request.water === undefined) return clear(needed.water, totalOf(needed, mass));
   const added = positiveMass(request.water, "water", "m(H2O)", "water added");
-  const warnings = [...needed.warnings];
-  if (added.compare(needed.water) < 0)
-    warnings.push(`not all dissolves hot: ${needed.water.format({ significant: 4 })} of water is needed`);
-  const crystal = expectDimension(mass, "mass", "mass").minus(dry);
-  return { added, water: solute.isHydrate ? added.plus(crystal) : added, dry, warnings };
+  const crystal = expectDimension(mass, "mass", "mass").minus(all);
+  const water = solute.isHydrate ? added.plus(crystal) : added;
+  if (added.compare(needed.water) >= 0) return clear(added, water);
+  const solid = soluteOf(needed.solubility?.solidPhase ?? solute.formula);
+  const left = cropFrom(all, water, needed.perHundredGramsWater, solid, "left undissolved at the hot end");
+  if (left === undefined) return clear(added, water);
+  const undissolved = {
+    formula: solid.formula.toString(),
+    mass: left.mass,
+    share: all.minus(left.dry).dividedBy(all).to("%"),
+  };
+  const warning = `not all dissolves hot: ${needed.water.format({ significant: 4 })} of water is needed; the crop is that of the clear solution`;
+  return {
+    ...{ ...clear(added, water), dry: left.dry, water: left.water },
+    undissolved,
+    warnings: [...needed.warnings, warning],
+  };
 }
 
 /** A salt that melts in its own water brings more water than it needs. */
@@ -258,6 +231,7 @@ function secondCrop(
   solid: Solute,
   inForm: (dry: Quantity, label: string) => Quantity,
   ofAll: (mass: Quantity) => Quantity,
+  warnings: string[],
 ): Crystallisation["secondCrop"] {
   if (request.evaporateTo === undefined) return undefined;
   const left = quantity({ value: request.evaporateTo, unit: "" }, { symbol: "x", label: "share of the water left" });
@@ -268,7 +242,13 @@ function secondCrop(
     );
   }
   const water = first.water.times(left);
-  const second = cropFrom(first.dry, water, s, solid, "crystals in the second crop");
+  const outcome = attempt(() => cropFrom(first.dry, water, s, solid, "crystals in the second crop"));
+  if (!outcome.ok) {
+    if (outcome.error.code !== "solubility.no-liquor") throw outcome.error;
+    warnings.push(`no second crop: evaporated so far, ${outcome.error.message.split("\n", 1)[0]}`);
+    return undefined;
+  }
+  const second = outcome.value;
   if (second === undefined) return undefined;
   return {
     formula,

@@ -13,6 +13,7 @@ export type SolubilityErrorCode =
   | "solubility.bad-option"
   | "solubility.out-of-reach"
   | "solubility.no-crop"
+  | "solubility.no-liquor"
   | "solubility.other-solute"
   | "solubility.not-a-salt"
   | "solubility.ionic-strength"
