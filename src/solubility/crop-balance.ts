@@ -4,7 +4,8 @@ import { molarMass } from "../formula";
 import { type Quantity, quantity } from "../quantity";
 import { SolubilityError } from "./error";
 import { hundredGrams } from "./figure";
-import { anhydrousMolarMass, type Solute } from "./solute";
+import type { Solubility } from "./solubility";
+import { anhydrousMolarMass, type Solute, soluteOf } from "./solute";
 
 /** Anhydrous share of a solid's mass. */
 export function shareOf(solid: Solute): Quantity {
@@ -79,5 +80,65 @@ function noLiquor(dry: Quantity, water: Quantity, solid: Solute, share: Quantity
       hint: `keep more than ${bound.to("g").format({ significant: 4 })} of water in the liquor: ${short.format({ significant: 4 })} more than there is`,
       details: { formula: solid.formula.toString(), waterBound: String(bound.value), waterShort: String(short.value) },
     },
+  );
+}
+
+/** One of several salts in a liquor. */
+export interface Dissolving {
+  /** Anhydrous salt, dissolved or not. */
+  readonly dry: Quantity;
+  readonly solubility: Solubility;
+}
+
+/** Water that a gram of anhydrous salt binds in its solid; undefined for a solid without crystal water. */
+function boundBy({ solidPhase, formula }: Solubility): Quantity | undefined {
+  const solid = soluteOf(solidPhase ?? formula);
+  return solid.isHydrate ? quantity("1").dividedBy(shareOf(solid)).minus("1") : undefined;
+}
+
+/**
+ * What falls out of a liquor of several salts that each keep their own solubility, as anhydrous masses in the order
+ * given (0 g for a salt that all stays), and the water left. A hydrate that falls leaves less water for all.
+ */
+export function settle(
+  salts: readonly Dissolving[],
+  water: Quantity,
+): { readonly solids: readonly Quantity[]; readonly water: Quantity } {
+  const per = salts.map(({ dry, solubility }) => ({
+    dry,
+    s: solubility.perHundredGramsWater.dividedBy(hundredGrams()),
+    bound: boundBy(solubility),
+    solubility,
+  }));
+  let left = water;
+  let falling = per.filter(({ dry, s }) => dry.compare(s.times(left)) > 0);
+  for (let known = -1; known < falling.length; ) {
+    known = falling.length;
+    // left = water − sum of bound (dry − s left), over the hydrates that fall
+    let [free, keep]: [Quantity, Quantity] = [water, quantity("1")];
+    for (const { dry, s, bound } of falling) {
+      if (bound === undefined) continue;
+      free = free.minus(bound.times(dry));
+      keep = keep.minus(bound.times(s));
+    }
+    if (falling.every(({ bound }) => bound === undefined)) break;
+    if (!free.isPositive() || !keep.isPositive()) throw setsSolid(falling.map(({ solubility }) => solubility));
+    left = free
+      .dividedBy(keep)
+      .named({ label: "water left in the liquor", rule: "water − crystal water of the solids" });
+    falling = per.filter((salt) => falling.includes(salt) || salt.dry.compare(salt.s.times(left)) > 0);
+  }
+  return {
+    solids: per.map((salt) => (falling.includes(salt) ? salt.dry.minus(salt.s.times(left)) : quantity("0 g"))),
+    water: left,
+  };
+}
+
+function setsSolid(falling: readonly Solubility[]): SolubilityError {
+  const names = falling.map(({ solidPhase, formula }) => solidPhase ?? formula);
+  return new SolubilityError(
+    "solubility.no-liquor",
+    `${names.join(" and ")} take up all the water: the solution sets as a whole and leaves no liquor`,
+    { hint: "use more water", details: { solids: names } },
   );
 }

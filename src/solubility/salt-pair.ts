@@ -4,10 +4,11 @@
 import type { MassLike, TemperatureLike } from "../amount";
 import { type Formula, molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
-import { type Quantity, quantity, smallest } from "../quantity";
+import { type Quantity, smallest } from "../quantity";
 import { needRecord, needRecords } from "./argument";
+import { settle } from "./crop-balance";
 import { SolubilityError } from "./error";
-import { hundredGrams, positiveMass } from "./figure";
+import { positiveMass } from "./figure";
 import { type SaltIons, saltIons } from "./ions";
 import { type Solubility, solubilityOf } from "./solubility";
 import { type Solute, soluteOf } from "./solute";
@@ -26,13 +27,13 @@ export interface SaltPairRequest {
   readonly other: string | Formula;
   /** The two salts put in, as weighed. */
   readonly from: readonly PutIn[];
-  /** All the water. */
+  /** All the water, the crystal water of the salts put in included. */
   readonly water: MassLike;
   readonly hot: TemperatureLike;
   readonly cold: TemperatureLike;
 }
 
-/** How a salt pair parts. */
+/** How a salt pair parts; all masses are of anhydrous salt, whatever hydrate it falls as. */
 export interface SaltPairPlan {
   /** Whole amount of the wanted salt that the materials can give. */
   readonly wantedMass: Quantity<"mass">;
@@ -88,7 +89,7 @@ function pool(from: readonly PutIn[]): Map<string, Quantity> {
   return amounts;
 }
 
-/** Most of a salt the ions can make. */
+/** Most of a salt the ions can make, as an amount. */
 function mostOf(solute: Solute, amounts: ReadonlyMap<string, Quantity>): Quantity {
   const shares = ionList(ionsOf(solute)).map(({ formula, count }) => {
     const amount = amounts.get(formula);
@@ -97,19 +98,33 @@ function mostOf(solute: Solute, amounts: ReadonlyMap<string, Quantity>): Quantit
       details: { ion: formula, formula: solute.formula.toString() },
     });
   });
-  return smallest(shares)
-    .times(molarMass(solute.anhydrous))
-    .named({
-      symbol: `m(${solute.anhydrous})`,
-      label: `${solute.anhydrous} the ions can make`,
-      rule: "scarcer ion × molar mass",
-    });
+  return smallest(shares);
 }
 
-const over = (mass: Quantity, limit: Quantity): Quantity => {
-  const excess = mass.minus(limit);
-  return excess.isPositive() ? excess : quantity("0 g");
-};
+const massOf = (solute: Solute, most: Quantity): Quantity =>
+  most.times(molarMass(solute.anhydrous)).named({
+    symbol: `m(${solute.anhydrous})`,
+    label: `${solute.anhydrous} the ions can make`,
+    rule: "scarcer ion × molar mass",
+  });
+
+/** Two salts that share an ion must not be reckoned as if each had all of it. */
+function needBoth(wanted: Solute, other: Solute, most: readonly Quantity[], amounts: ReadonlyMap<string, Quantity>) {
+  for (const { formula: ion, count } of ionList(ionsOf(wanted))) {
+    const twin = ionList(ionsOf(other)).find(({ formula }) => formula === ion);
+    if (twin === undefined) continue;
+    const needed = most[0]!.times(BigInt(count)).plus(most[1]!.times(BigInt(twin.count)));
+    if (needed.compare(amounts.get(ion)!) <= 0) continue;
+    throw new SolubilityError(
+      "solubility.other-solute",
+      `the materials bring too little ${ion} for all the ${wanted.anhydrous} and the ${other.anhydrous} at once`,
+      {
+        hint: "name two salts that use up different ions, such as KNO3 and NaCl",
+        details: { ion, wanted: wanted.formula.toString(), other: other.formula.toString() },
+      },
+    );
+  }
+}
 
 /**
  * Part a salt pair by temperature: other salt filtered hot, wanted salt crystallised cold.
@@ -117,7 +132,8 @@ const over = (mass: Quantity, limit: Quantity): Quantity => {
  * @param request - wanted and other salt, the two salts put in, water, hot and cold temperature
  * @returns masses on the hot filter and in the cold crop, purity and yield of the crop, and whether it is worth doing
  * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.not-a-salt`,
- *   `solubility.other-solute` (an ion is missing), and the codes of `solubilityOf`
+ *   `solubility.other-solute` (an ion is missing, or both salts need it), `solubility.no-crop`, `solubility.no-liquor`
+ *   (crystals that would bind all the water), and the codes of `solubilityOf`
  * @source water balance with independent solubilities; the ratios 3 and 1.5 are common practice, no source
  * @category Crystallising
  * @example
@@ -132,19 +148,34 @@ export function separateSaltPair(request: SaltPairRequest): SaltPairPlan {
   const [wanted, other] = [soluteOf(request.wanted), soluteOf(request.other)];
   const water = positiveMass(request.water, "water", "m(H2O)", "water");
   const amounts = pool(request.from);
-  const wantedMass = mostOf(wanted, amounts);
-  const otherMass = mostOf(other, amounts);
+  const most = [mostOf(wanted, amounts), mostOf(other, amounts)] as const;
+  needBoth(wanted, other, most, amounts);
+  const [wantedMass, otherMass] = [massOf(wanted, most[0]), massOf(other, most[1])];
   const at = (solute: Solute, temperature: SaltPairRequest["hot"]): Solubility =>
     solubilityOf(solute.formula, temperature);
-  const capacity = (s: Solubility): Quantity => s.perHundredGramsWater.times(water).dividedBy(hundredGrams());
   const [wantedHot, wantedCold] = [at(wanted, request.hot), at(wanted, request.cold)];
   const [otherHot, otherCold] = [at(other, request.hot), at(other, request.cold)];
-  const wantedFilteredHot = over(wantedMass, capacity(wantedHot));
-  const filteredHot = over(otherMass, capacity(otherHot)).named({
+  const onFilter = settle(
+    [
+      { dry: wantedMass, solubility: wantedHot },
+      { dry: otherMass, solubility: otherHot },
+    ],
+    water,
+  );
+  const [wantedFilteredHot, filtered] = onFilter.solids as [Quantity, Quantity];
+  const filteredHot = filtered.named({
     label: `${other.anhydrous} on the hot filter`,
     rule: "mass − hot solubility × water / 100 g",
   });
-  const crop = over(wantedMass.minus(wantedFilteredHot), capacity(wantedCold)).named({
+  const cooled = settle(
+    [
+      { dry: wantedMass.minus(wantedFilteredHot), solubility: wantedCold },
+      { dry: otherMass.minus(filteredHot), solubility: otherCold },
+    ],
+    onFilter.water,
+  );
+  const [crystals, contamination] = cooled.solids as [Quantity, Quantity];
+  const crop = crystals.named({
     label: `${wanted.anhydrous} crystallised cold`,
     rule: "dissolved hot − cold solubility × water / 100 g",
     assumption: ASSUMPTION,
@@ -154,13 +185,22 @@ export function separateSaltPair(request: SaltPairRequest): SaltPairPlan {
       hint: "use less water, or cool further",
     });
   }
-  const contamination = over(otherMass.minus(filteredHot), capacity(otherCold));
   const ratio = (hot: Solubility, cold: Solubility): Quantity =>
     hot.perHundredGramsWater.dividedBy(cold.perHundredGramsWater);
   const ratios = { wanted: ratio(wantedHot, wantedCold), other: ratio(otherHot, otherCold) };
   const warnings = [wantedHot, wantedCold, otherHot, otherCold].flatMap((s) =>
     s.warnings.map((w) => `${s.formula}: ${w}`),
   );
+  for (const [mass, { solidPhase, formula }] of [
+    [filteredHot, otherHot],
+    [crop, wantedCold],
+    [contamination, otherCold],
+  ] as const) {
+    if (!mass.isZero() && solidPhase !== undefined && soluteOf(solidPhase).isHydrate)
+      warnings.push(
+        `${formula} falls as ${solidPhase}: its mass is given without the crystal water, which the liquor loses`,
+      );
+  }
   if (!wantedFilteredHot.isZero()) warnings.push(`not all ${wanted.anhydrous} dissolves hot: use more water`);
   return {
     wantedMass,

@@ -56,7 +56,7 @@ export interface WashPlan {
   readonly target: Quantity<"mass">;
   /** Share of the salt that one wash leaves. */
   readonly leftByOneWash: Quantity;
-  /** Most product that all washes together can dissolve; undefined if not asked or not known. */
+  /** Most product that all washes together can dissolve, never more than the cake; undefined if not asked or not known. */
   readonly productLost: Quantity<"mass"> | undefined;
   readonly warnings: readonly string[];
 }
@@ -158,8 +158,12 @@ function leftByWash(method: WashRequest["method"], retained: Quantity, wash: Qua
   });
 }
 
-/** Most product the wash water can take: its own solubility times the water. */
-function productLost(request: WashRequest, total: Quantity): { lost: Quantity | undefined; warnings: string[] } {
+/** Most product the wash water can take: its own solubility times the water, or the whole cake. */
+function productLost(
+  request: WashRequest,
+  total: Quantity,
+  cake: Quantity,
+): { lost: Quantity | undefined; warnings: string[] } {
   if (request.product === undefined || total.isZero()) return { lost: undefined, warnings: [] };
   const solute = soluteOf(request.product.formula);
   const { formula, temperature } = request.product;
@@ -176,7 +180,12 @@ function productLost(request: WashRequest, total: Quantity): { lost: Quantity | 
     symbol: `m(${solute.formula}, lost)`,
     label: `most ${solute.formula} that the wash water can dissolve`,
   });
-  return { lost, warnings: known.value.warnings.map((warning) => `${solute.formula}: ${warning}`) };
+  const warnings = known.value.warnings.map((warning) => `${solute.formula}: ${warning}`);
+  if (lost.compare(cake) < 0) return { lost, warnings };
+  warnings.push(
+    `the wash water can dissolve ${lost.format({ significant: 3 })} of ${solute.formula}, the whole cake: wash with less, colder, or with another liquid`,
+  );
+  return { lost: cake, warnings };
 }
 
 /**
@@ -228,7 +237,7 @@ export function washPlan(request: WashRequest): WashPlan {
   const totalWater = wash
     .times(BigInt(washes))
     .named({ symbol: "V(total)", label: "wash water in all", rule: "washes × wash volume" });
-  const { lost, warnings } = productLost(request, totalWater);
+  const { lost, warnings } = productLost(request, totalWater, dryCake);
   return {
     washes,
     washVolume: wash,
