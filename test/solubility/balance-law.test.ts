@@ -178,7 +178,11 @@ describe("mass in and mass out", () => {
     // 100 g each of NaCl and (NH4)2SO4 in 200 g water, 90 to 0 °C. Na2SO4: 4.5 g per 100 g water at 0 °C in the table, so
     // that nearly all of what is dissolved falls with 180.15 / 142.04 = 1.268 times its mass of water.
     const request = {
-      ...{ wanted: "NH4Cl", other: "Na2SO4", water: "200 g", hot: "90 °C", cold: "0 °C" },
+      wanted: "NH4Cl",
+      other: "Na2SO4",
+      water: "200 g",
+      hot: "90 °C",
+      cold: "0 °C",
       from: [
         { formula: "NaCl", mass: "100 g" },
         { formula: "(NH4)2SO4", mass: "100 g" },
