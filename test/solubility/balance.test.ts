@@ -86,8 +86,22 @@ describe("reactions of the tables", () => {
   });
 });
 
+/** Solids more than one unit off the Gibbs energies, and by less than how much; no reason known means the sources differ. */
+const BEYOND_ONE_UNIT: ReadonlyMap<string, number> = new Map([
+  // another sample of the mineral than NBS took: sources run from 31.9 to 33.3
+  ["Cu2CO3(OH)2 (malachite)", 1.5],
+  ["KAl(SO4)2·12H2O", 1.6], // rests on the aluminium ion, which CODATA puts 7.4 kJ/mol lower: 1.3 units
+  ["PbF2", 1.4], // rests on the fluoride ion, which CODATA puts 2.7 kJ/mol lower
+  ["PbS (galena)", 1.3], // sulfides: the second constant of hydrogen sulfide is not known to a unit
+  // NBS has one solid, the table tells fresh from aged
+  ["MnS (pink, fresh precipitate)", 3.9],
+  ["NiS (alpha, fresh)", 2.6],
+  ["NiS (gamma, aged)", 4.8],
+  ["ZnS (amorphous, fresh)", 2.7],
+]);
+
 describe("solubility products against Gibbs energies", () => {
-  it("agrees within one unit for at least five solids in six of those that were not computed from them", () => {
+  it("agrees within one unit for all solids that were not computed from them, but for a list", () => {
     // pKsp = (sum of Gibbs energies of the ions - that of the solid) / (R T ln 10), NBS Tables 1982; R T ln 10 at
     // 298.15 K is 5.7080 kJ/mol (R exact, SI 2019).
     const energies = new Map<string, number>();
@@ -113,11 +127,9 @@ describe("solubility products against Gibbs energies", () => {
       differences.push({ solid: name, difference: (products - reactants) / 5.708 - Number(pKsp) });
     }
     const misses = differences.filter(({ difference }) => Math.abs(difference) > 1);
-    console.info(
-      `Ksp against Gibbs energies: ${differences.length} solids, ${misses.length} beyond one unit: ` +
-        misses.map(({ solid, difference }) => `${solid} ${difference.toFixed(1)}`).join(", "),
-    );
     expect(differences.length).toBeGreaterThan(60);
-    expect(misses.length / differences.length).toBeLessThanOrEqual(1 / 6);
+    expect(misses.map(({ solid }) => solid).sort()).toEqual([...BEYOND_ONE_UNIT.keys()].sort());
+    for (const { solid, difference } of misses)
+      expect(Math.abs(difference), solid).toBeLessThan(BEYOND_ONE_UNIT.get(solid)!);
   });
 });

@@ -1,9 +1,35 @@
 // Laws over the formation table, and an independent check against the CODATA key values.
 import { describe, expect, it } from "vitest";
+import { parseFormula } from "../../src/formula";
 import { sourceKeys } from "../../src/foundation/bibliography";
-import { FORMATION } from "../../src/thermochemistry/data/enthalpies";
+import { crystalWater } from "../../src/hydrate";
+import { FORMATION, type FormationRow } from "../../src/thermochemistry/data/enthalpies";
 
 const DECIMAL = /^-?\d+(\.\d+)?$/;
+
+/**
+ * Standard entropies of the elements in their reference states, J/(mol K) for one atom, 298.15 K. CODATA Key Values for
+ * Thermodynamics (1989) where it lists the element; the others (Bi, Ni, Co, Fe, Mn, Cr, Mo, W, V, Sr, Ba) NBS Tables
+ * (1982). All from memory of the lists.
+ */
+// biome-ignore format: a table
+const ELEMENT_ENTROPY: Readonly<Record<string, number>> = {
+  O: 205.152 / 2, H: 130.68 / 2, F: 202.791 / 2, Cl: 223.081 / 2, Br: 152.21 / 2, I: 116.14 / 2, S: 32.054, N: 191.609 / 2,
+  P: 41.09, C: 5.74, Si: 18.81, Sn: 51.18, Pb: 64.8, B: 5.9, Al: 28.3, Zn: 41.63, Cd: 51.8, Hg: 75.9, Cu: 33.15, Ag: 42.55,
+  Ti: 30.72, Mg: 32.67, Ca: 41.59, Li: 29.12, Na: 51.3, K: 64.68,
+  Bi: 56.74, Ni: 29.87, Co: 30.04, Fe: 27.28, Mn: 32.01, Cr: 23.77, Mo: 28.66, W: 32.64, V: 28.91, Sr: 52.3, Ba: 62.8,
+};
+
+/** S = (enthalpy − Gibbs energy) of formation / T + entropies of the elements; undefined without a Gibbs energy. */
+function entropyOf({ formula, enthalpy: h, gibbs }: FormationRow): number | undefined {
+  if (gibbs === undefined) return undefined;
+  const elements = parseFormula(formula).composition.reduce(
+    (all, { symbol, count }) => all + ELEMENT_ENTROPY[symbol]! * count.valueOf(),
+    0,
+  );
+  return elements + ((Number(h) - Number(gibbs)) / 298.15) * 1000;
+}
+
 const enthalpy = (formula: string, state: string) =>
   Number(FORMATION.find((row) => row.formula === formula && row.state === state)!.enthalpy);
 
@@ -61,6 +87,54 @@ describe("the formation table", () => {
   it("neutralises a strong acid with a strong base for about -55.8 kJ/mol", () => {
     // -55.84 kJ/mol at infinite dilution: Vanderzee and Swanson 1963 (memory).
     expect(Math.abs(enthalpy("H2O", "l") - enthalpy("H+", "aq") - enthalpy("OH-", "aq") + 55.84)).toBeLessThan(0.05);
+  });
+
+  it("gives every solid, liquid and gas an entropy above zero, the denser state the lower", () => {
+    // Third law: S(298 K) of a pure substance is positive. Per atom, diamond (2.4) is the lowest known solid.
+    const wrong: string[] = [];
+    let checked = 0;
+    for (const row of FORMATION) {
+      const entropy = row.state === "aq" ? undefined : entropyOf(row);
+      if (entropy === undefined) continue;
+      checked += 1;
+      const atoms = parseFormula(row.formula).composition.reduce((all, { count }) => all + count.valueOf(), 0);
+      if (!(entropy / atoms > 2)) wrong.push(`${row.formula}(${row.state}) ${entropy.toFixed(1)}`);
+      for (const other of FORMATION) {
+        if (other.formula !== row.formula || other.state === "aq") continue;
+        const above = entropyOf(other);
+        const denser = "slg".indexOf(row.state) < "slg".indexOf(other.state);
+        if (denser && above !== undefined && above <= entropy) wrong.push(`${row.formula}(${row.state})`);
+      }
+    }
+    expect(wrong).toEqual([]);
+    expect(checked).toBeGreaterThan(450);
+  });
+
+  it("lets the entropy of a hydrate rise with its water, by less than liquid water has", () => {
+    // Physics: bound water is ordered more than liquid water (69.95 J/(mol K), CODATA 1989) and less than not at all.
+    const byCore = new Map<string, { readonly waters: number; readonly entropy: number; readonly name: string }[]>();
+    for (const row of FORMATION) {
+      const entropy = entropyOf(row);
+      if (row.state !== "s" || entropy === undefined) continue;
+      const { anhydrous, units, waters } = crystalWater(row.formula);
+      const key = `${anhydrous} × ${units.toFraction()}`;
+      const name = `${row.formula} ${row.form ?? ""}`;
+      byCore.set(key, [...(byCore.get(key) ?? []), { waters: waters.valueOf(), entropy, name }]);
+    }
+    const wrong: string[] = [];
+    let pairs = 0;
+    for (const forms of byCore.values()) {
+      for (const dry of forms) {
+        for (const wet of forms) {
+          if (wet.waters <= dry.waters) continue;
+          pairs += 1;
+          const each = (wet.entropy - dry.entropy) / (wet.waters - dry.waters);
+          if (!(each > 0 && each < 69.95)) wrong.push(`${dry.name} to ${wet.name}: ${each.toFixed(1)} for each water`);
+        }
+      }
+    }
+    expect(wrong).toEqual([]);
+    expect(pairs).toBeGreaterThan(100);
   });
 
   it("makes every hydrate, in the form met first, lower than its salt and its water apart", () => {
