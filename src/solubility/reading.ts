@@ -64,26 +64,35 @@ function digitsPart(text: string): UncertaintyPart {
   return { cause: "last digit printed", relative: half / Math.sqrt(3) / Number(text) };
 }
 
-function refuseOutside(
-  row: SolubilityRow,
-  celsius: number,
-  from: number,
-  to: number,
-  solid: string | undefined,
-): never {
-  const lone = from === to;
-  throw new SolubilityError(
-    lone ? "solubility.far-from-single-figure" : "solubility.outside-range",
-    lone
-      ? `the only figure for ${row.formula} is at ${from} °C; ${celsius} °C is too far from it`
-      : `${row.formula} is known from ${from} to ${to} °C${solid === undefined ? "" : ` with ${solid} as the solid`}, not at ${celsius} °C`,
-    {
-      hint: lone
-        ? `ask within ${NEAR} K of ${from} °C, or measure`
-        : "solubilities are not extrapolated; measure, or stay inside",
-      details: { formula: row.formula, celsius, from, to, solid },
-    },
-  );
+/** A figure of the table, in words and in data. */
+function figureBeside(row: SolubilityRow, [celsius, grams]: readonly [number, string]) {
+  const { solid } = branchAt(row, celsius);
+  return { celsius, grams, solid, text: `${grams} g at ${celsius} °C${solid === undefined ? "" : ` over ${solid}`}` };
+}
+
+/** Refuse what the table does not reach, saying which figure is missing and which are nearest. */
+function refuseUnread(row: SolubilityRow, celsius: number, { solid, knots }: Branch): never {
+  const { formula, points } = row;
+  const [from, to] = [knots[0]?.celsius, knots.at(-1)?.celsius];
+  const lone = from !== undefined && from === to;
+  const below = points.filter(([at]) => at < celsius).at(-1);
+  const above = points.find(([at]) => at > celsius);
+  const nearest = [below, above].filter((point) => point !== undefined).map((point) => figureBeside(row, point));
+  const over = solid === undefined ? "" : ` over ${solid}`;
+  const problem =
+    below !== undefined && above !== undefined
+      ? `a figure of ${formula} at ${celsius} °C${over} is missing: none is tabulated between ${below[0]} and ${above[0]} °C, where the solid changes`
+      : points.length === 1
+        ? `the only figure for ${formula} is at ${points[0]![0]} °C; ${celsius} °C is too far from it`
+        : `${formula} is known from ${points[0]![0]} to ${points.at(-1)![0]} °C; a figure at ${celsius} °C${over} is missing`;
+  const figures = `nearest: ${nearest.map(({ text }) => text).join(" and ")}`;
+  const ask = lone
+    ? `ask within ${NEAR} K of ${from} °C, or measure`
+    : "solubilities are not extrapolated; measure, or pass your own figure";
+  throw new SolubilityError(lone ? "solubility.far-from-single-figure" : "solubility.outside-range", problem, {
+    hint: `${figures}; ${ask}${row.note === undefined ? "" : ` (${row.note})`}`,
+    details: { formula, celsius, from, to, solid, nearest: nearest.map(({ text: _, ...figure }) => figure) },
+  });
 }
 
 /** Spread of the knots on both sides of a place, and of the gap between them. */
@@ -108,32 +117,24 @@ function betweenKnots(branch: Branch, celsius: number): UncertaintyPart[] {
 /** Read the table; refuse what it does not reach. */
 export function readCurve(row: SolubilityRow, celsius: number): Reading {
   const branch = branchAt(row, celsius);
-  const { knots, solid } = branch;
+  const { knots } = branch;
   const printed = row.points.find(([at]) => at === celsius)?.[1];
   const first = knots[0];
-  if (first === undefined) return refuseEmpty(row, celsius, solid);
+  if (first === undefined) return refuseUnread(row, celsius, branch);
   const last = knots[knots.length - 1]!;
   if (knots.length === 1) {
     const distance = Math.abs(celsius - first.celsius);
-    if (distance > NEAR) refuseOutside(row, celsius, first.celsius, first.celsius, solid);
+    if (distance > NEAR) refuseUnread(row, celsius, branch);
     const value = first.grams;
     const kind = distance === 0 ? "tabulated" : "near a single figure";
     return { row, celsius, branch, value, printed: first.text, slope: 0, kind };
   }
   if (celsius < first.celsius || celsius > last.celsius) {
-    refuseOutside(row, celsius, first.celsius, last.celsius, solid);
+    refuseUnread(row, celsius, branch);
   }
   if (printed === undefined && row.changesWithin !== undefined) refuseUnplaced(row, celsius);
   const { value, slope } = onBranch(branch, celsius);
   return { row, celsius, branch, value, printed, slope, kind: printed === undefined ? "interpolated" : "tabulated" };
-}
-
-function refuseEmpty(row: SolubilityRow, celsius: number, solid: string | undefined): never {
-  throw new SolubilityError(
-    "solubility.outside-range",
-    `no figure of ${row.formula} at ${celsius} °C${solid === undefined ? "" : `, where ${solid} is the solid`}`,
-    { hint: "measure it, or pass your own figure", details: { formula: row.formula, celsius, solid } },
-  );
 }
 
 /** Parts of the uncertainty that come from how the figure was read. */
@@ -157,7 +158,7 @@ function refuseUnplaced(row: SolubilityRow, celsius: number): void {
     if (celsius <= from || celsius >= to) continue;
     throw new SolubilityError(
       "solubility.solid-changes",
-      `the solid of ${row.formula} changes somewhere between ${from} and ${to} °C, so nothing can be read in between`,
+      `the solid of ${row.formula} changes somewhere between ${from} and ${to} °C, and where is missing: nothing can be read in between`,
       { hint: `ask at ${from} or ${to} °C, or measure`, details: { formula: row.formula, celsius, from, to } },
     );
   }
