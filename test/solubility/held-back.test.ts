@@ -104,7 +104,7 @@ const MISSES = [
   "Na3PO4 90 °C +3.9 % scatter",
   "Na2SO4 10 °C +6.2 % scatter !",
   "Na2S 50 °C -4.5 % change of solid !",
-  "Na2B4O7 60 °C -3.3 % change of solid",
+  "Na2B4O7 60 °C -4.5 % change of solid !",
   "Na2S2O3 60 °C +12.1 % change of solid",
   "Sr(OH)2 10 °C -5.1 % scatter",
   "Sr(OH)2 20 °C +5.8 % scatter",
