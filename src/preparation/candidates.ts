@@ -3,6 +3,7 @@
 import { type Formula, molarMass, parseFormula } from "../formula";
 import { knownForms } from "../hydrate";
 import type { Quantity } from "../quantity";
+import { saltIons } from "../solubility/ions";
 import type { Formed } from "./account";
 import { PRECIPITATES } from "./data/ignition";
 import { remembering } from "./lazy";
@@ -20,12 +21,21 @@ export interface Candidate {
 const COMMON = new Set(["C", "H", "N", "O", "S", "P", "F", "Cl", "Br", "I", "D", "T"]);
 const ALKALI = new Set(["Na", "K"]);
 
-/** The element a product is weighed by: its only metal, sodium and potassium only where there is no other. */
+/** The element a product is weighed by: its only metal outside the anion, sodium and potassium only where there is no other. */
 export function keyElement(product: Formula): string | undefined {
   const metals = product.symbols.filter((symbol) => !COMMON.has(symbol));
   const others = metals.filter((symbol) => !ALKALI.has(symbol));
   const telling = others.length > 0 ? others : metals;
-  return telling.length === 1 ? telling[0] : undefined;
+  return telling.length > 1 ? onlyCation(product, telling) : telling[0];
+}
+
+/** Of several metals the one that is no part of the anion, as the barium of a chromate. */
+function onlyCation(product: Formula, metals: readonly string[]): string | undefined {
+  const anion = saltIons(product)?.anion.formula;
+  if (anion === undefined) return undefined;
+  const held = parseFormula(anion).symbols;
+  const free = metals.filter((symbol) => !held.includes(symbol));
+  return free.length === 1 ? free[0] : undefined;
 }
 
 const isCarbonate = (formula: Formula): boolean => {

@@ -18,6 +18,10 @@ export function clearlyAbove(a: Quantity, b: Quantity): boolean {
   return difference.value.greaterThan(difference.standardUncertainty?.times(COVERAGE) ?? 0);
 }
 
+/** Is the balance too coarse for this mass to say anything? */
+export const isTooCoarse = (dry: Quantity): boolean =>
+  dry.standardUncertainty?.times(COVERAGE).greaterThan(dry.value.times("0.05")) ?? false;
+
 /** What stays in the liquor: from the filtrate that was measured, else from the washing as planned. */
 function keptByLiquor({ batch, observed }: Evidence): Quantity | undefined {
   const { product, temperature } = observed.setting;

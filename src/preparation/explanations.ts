@@ -36,14 +36,14 @@ export function explanationsOfMixUp(evidence: Evidence): Finding[] {
   const loss = handlingLoss.in("").toNumber();
   return observed.setting.materials.flatMap((material, index) => {
     if (material.shelf.strength !== undefined || material.form.compositionText === "H2O") return [];
-    const others = knownForms(material.form).filter((f) => f.sold && !f.formula.hasSameComposition(material.form));
-    return others.flatMap(({ formula }): Finding[] => {
+    // A pack holds a form that is sold; a stock that dried out may have become any form with less water.
+    const own = molarMass(material.form);
+    const others = knownForms(material.form).filter(
+      (f) => !f.formula.hasSameComposition(material.form) && (f.sold || molarMass(f.formula).compare(own) < 0),
+    );
+    return others.flatMap(({ formula, sold }): Finding[] => {
       // A form that is far off in round figures is not reckoned exactly.
-      const rough = roughRatio(
-        evidence,
-        index,
-        molarMass(material.form).dividedBy(molarMass(formula)).in("").toNumber(),
-      );
+      const rough = roughRatio(evidence, index, own.dividedBy(molarMass(formula)).in("").toNumber());
       if (found > rough * FAR_OVER || found < rough * (1 - loss) * FAR_UNDER) return [];
       const theory = theoryWith(evidence, index, formula);
       // Expected: all of it, down to what handling may take.
@@ -59,7 +59,7 @@ export function explanationsOfMixUp(evidence: Evidence): Finding[] {
           text: `if the ${material.shelf.name} was ${was} and not ${taken}, ${theory.format({ significant: 3, uncertainty: "none" })} was to be expected (${factor.format({ significant: 3, uncertainty: "none" })} of the theory)`,
           mass: theory,
           figure: factor,
-          weight: 0.75 - 0.1 * off,
+          weight: (sold ? 0.75 : 0.6) - 0.1 * off,
           next: `heat a weighed sample of the ${material.shelf.name}: its loss tells the hydrate`,
         },
       ];

@@ -212,8 +212,10 @@ export function readRecipe(recipe: Recipe): ReadRecipe {
     if (finding !== undefined) notes.findings.push(finding);
     return value === undefined ? [] : [value];
   });
-  const found = listOf(recipe.found).map((text) => {
-    const q = quantity(text as string);
+  const found = listOf(recipe.found).flatMap((text) => {
+    const { value: q, finding } = amountText(text, "product found");
+    if (finding !== undefined) notes.findings.push(finding);
+    if (q === undefined) return [];
     if (q.dimension === "mass") return q.named({ symbol: "m(found)", label: "product found" });
     return expectDimension(q, "mass fraction", "found");
   });

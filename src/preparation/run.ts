@@ -11,7 +11,7 @@ import { lazily, type Parts } from "./lazy";
 import { type Observations, type Observed, readObservations } from "./observations";
 import { behindPlan, type Plan, type PlanRecord, planFromJSON } from "./plan";
 import type { ShelfMaterial } from "./request";
-import { type Finding, findingsFor, type Yield, yieldsOf } from "./verdict";
+import { type Finding, findingsFor, notWeighed, type Yield, yieldsOf } from "./verdict";
 
 /** How the run differs from the plan, for one figure. */
 export interface Change {
@@ -143,7 +143,7 @@ export function recordRun(plan: Plan, observations: Observations): Run {
     percentYield: () => run.yields.find((y) => y.wanted)?.percentYield,
     verdict: () =>
       dryMass === undefined
-        ? []
+        ? notWeighed(batch, identity, plan.handlingLoss)
         : findingsFor({
             batch,
             observed,
@@ -152,6 +152,7 @@ export function recordRun(plan: Plan, observations: Observations): Run {
             identity,
             handlingLoss: plan.handlingLoss,
             plannedLimiting: plan.account.limiting,
+            plannedYield: plan.product.theoreticalYield,
           }),
     asMaterial:
       () =>

@@ -6,12 +6,23 @@ import type { Batch } from "./batch";
 import { clearlyAbove, grams, percent } from "./evidence";
 import { asVolumeOfWater, exact, lessThanAll, planned } from "./exact";
 import type { Observed } from "./observations";
+import type { Setting } from "./setting";
 import type { Evidence, Finding } from "./verdict";
 import { isGas } from "./vessel";
 
 /** A mass this much over a theory is over it, where the balance is good to a few percent. */
 const FAR_ABOVE = "130 %";
 const isCoarse = (dry: Quantity): boolean => dry.standardUncertainty?.greaterThan(dry.value.times("0.05")) ?? false;
+
+const isMaterial = ({ materials }: Setting, formula: string): boolean =>
+  materials.some((material) => material.formName === formula);
+
+/** Did the drying take more than damp crystals hold, and come to an end? Then it took crystal water too. */
+function lostInDrying({ observed: { dried }, dry, dryness }: Evidence): boolean {
+  const [first] = dried;
+  if (dryness.constant !== true || first === undefined) return false;
+  return first.minus(dry).dividedBy(first).compare(planned("dampHolds")) > 0;
+}
 
 /** Other formulas for the same metal whose theory covers the mass, handling allowed for. */
 export function otherFormulas(evidence: Evidence): Finding[] {
@@ -25,6 +36,8 @@ export function otherFormulas(evidence: Evidence): Finding[] {
     if (clearlyAbove(dry, candidate.theoreticalYield)) return [];
     if (ratio.compare(lessThanAll(handlingLoss)) < 0) return [];
     const share = identity?.candidates.find((c) => c.formula === candidate.formula)?.share;
+    // What was put in dry and is not done yet is told with the materials.
+    if (batch.isolation.how === "residue" && isMaterial(observed.setting, candidate.formula)) return [];
     const hydrate = candidate.formula.split("·")[0] === wantedSolid.toUnicode().split("·")[0];
     const byLoss = share === undefined ? "" : `; by ignition ${(100 * share).toFixed(0)} % likely`;
     return [
@@ -33,10 +46,17 @@ export function otherFormulas(evidence: Evidence): Finding[] {
         text: `${grams(dry)} is ${percent(ratio)} of the theory for ${candidate.formula}${byLoss}`,
         mass: candidate.theoreticalYield,
         figure: ratio,
-        weight: share === undefined ? 0.8 : identity?.verdict === "none fits" ? 0.3 : 0.1 + 0.9 * share,
+        weight:
+          share === undefined
+            ? hydrate && lostInDrying(evidence)
+              ? 0.9
+              : 0.8
+            : identity?.verdict === "none fits"
+              ? 0.3
+              : 0.1 + 0.9 * share,
         next:
           identity === undefined
-            ? "ignite a weighed sample: the loss tells the formulas apart"
+            ? `${evidence.dryness.constant === true ? "" : "dry to constant mass, then "}ignite a weighed sample: the loss tells the formulas apart`
             : "titrate a weighed sample with acid to confirm it",
       },
     ];

@@ -1,7 +1,13 @@
 // Explanations of a mass that fits, and of one that is too small: the liquor, handling, a reagent that ran short.
+import { type Formula, molarMass, parseFormula } from "../formula";
 import type { Quantity } from "../quantity";
-import { clearlyAbove, grams, percent } from "./evidence";
-import { asVolumeOfWater, exact } from "./exact";
+import { trySubstance } from "../substance";
+import { keyElement } from "./candidates";
+import { clearlyAbove, grams, isTooCoarse, percent } from "./evidence";
+import { asVolumeOfWater, exact, lessThanAll, planned } from "./exact";
+import { residueOf } from "./ignition";
+import { remembering } from "./lazy";
+import { nameOfFormula } from "./species";
 import type { Evidence, Finding } from "./verdict";
 
 /** The mother liquor of a crystallisation keeps what its water dissolves: how much of it would hold what is missing. */
@@ -45,6 +51,7 @@ export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | 
       next: "test the filtrate for more product, and the limiting material for its assay",
     },
   ];
+  findings.push(...decomposed(evidence));
   for (const supplied of account.supplied) {
     // What of this material would have to be active for the mass found, all else being right.
     const active = ratio.dividedBy(supplied.timesStoichiometric).to("%");
@@ -61,6 +68,73 @@ export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | 
   return findings;
 }
 
+/** What heat leaves of the product, where that is what the mass would be: dried too hot. */
+function decomposed({ batch, dry, handlingLoss, observed }: Evidence): Finding[] {
+  const { formula } = observed.setting.product;
+  const key = keyElement(formula);
+  if (key === undefined) return [];
+  const { product, candidates } = batch;
+  return afterHeating(formula, key).flatMap((left): Finding[] => {
+    const name = nameOfFormula(left);
+    if (candidates.some((candidate) => candidate.formula === name)) return [];
+    const theory = product.amount
+      .times(formula.count(key))
+      .dividedBy(left.count(key))
+      .times(molarMass(left))
+      .to("g")
+      .named({ symbol: `m(${name})`, label: `the same ${key} as ${name}`, rule: "mass = amount × molar mass" });
+    const ratio = dry.dividedBy(theory).to("%");
+    if (ratio.compare(lessThanAll(handlingLoss)) < 0 || clearlyAbove(dry, theory)) return [];
+    return [
+      {
+        code: "other-formula-fits",
+        text: `${grams(dry)} is ${percent(ratio)} of the theory for ${name}, which heat leaves of ${product.formula}: dried too hot`,
+        mass: theory,
+        figure: ratio,
+        weight: 0.7,
+        next: "ignite a weighed sample: what heat has already changed loses less, or nothing",
+      },
+    ];
+  });
+}
+
+const rememberedSolids = /* @__PURE__ */ remembering<readonly Formula[]>(200);
+
+/** Solids that heat makes of a product and that still hold all of its key element. */
+const afterHeating = (formula: Formula, key: string): readonly Formula[] =>
+  rememberedSolids(formula.toString(), () => {
+    const known = trySubstance(formula.toString());
+    const steps = known.ok ? known.value.thermalSteps.flatMap((s) => (s.remains.length === 1 ? s.remains : [])) : [];
+    const residue = residueOf(formula, undefined)?.residue;
+    const solids = [...steps.map((one) => parseFormula(one.formula)), ...(residue === undefined ? [] : [residue])];
+    return solids.filter(
+      (solid, i) =>
+        solid.count(key).n !== 0n &&
+        !solid.hasSameComposition(formula) &&
+        solids.findIndex((other) => other.hasSameComposition(solid)) === i,
+    );
+  });
+
+/** A material that ran out although another was planned to, and took theory with it: the mass fits what is left. */
+function ranShort({ batch, plannedLimiting, plannedYield }: Evidence): Finding[] {
+  const { limiting, supplied } = batch.account;
+  const meant = supplied.find((one) => one.material === plannedLimiting);
+  if (limiting === plannedLimiting || meant === undefined) return [];
+  const kept = batch.product.theoreticalYield.dividedBy(plannedYield);
+  if (kept.compare(lessThanAll(planned("shortage"))) >= 0) return [];
+  const share = exact("1").dividedBy(meant.timesStoichiometric).to("%");
+  return [
+    {
+      code: "reagent-short",
+      text: `the ${limiting} ran out first, not as planned: ${percent(share)} of what the ${plannedLimiting} needs, and the theory is now ${grams(batch.product.theoreticalYield)}`,
+      mass: batch.product.theoreticalYield,
+      figure: share,
+      weight: 0.8,
+      next: `the liquor still holds ${plannedLimiting}: add the missing ${limiting} to it for a second crop`,
+    },
+  ];
+}
+
 export function fits(evidence: Evidence, kept: Quantity | undefined): Finding[] {
   const { batch, dry, dryness, handlingLoss, identity } = evidence;
   const { theoreticalYield, formula } = batch.product;
@@ -73,11 +147,18 @@ export function fits(evidence: Evidence, kept: Quantity | undefined): Finding[] 
       text: `${grams(dry)} is what ${formula} should give, allowing for handling${byLoss}`,
       mass: undefined,
       figure: dry.dividedBy(theoreticalYield).to("%"),
-      // A mass that still falls proves nothing by being where it should be.
-      weight: dryness.state === "still drying" ? 0.6 : told === undefined || told === formula ? 1 : 0.3,
+      // A mass that still falls, or that is not known well, proves nothing by being where it should be.
+      weight: isTooCoarse(dry)
+        ? 0.5
+        : dryness.state === "still drying"
+          ? 0.6
+          : told === undefined || told === formula
+            ? 1
+            : 0.3,
       next: identity === undefined ? "ignite a sample if the formula matters" : "nothing more is needed",
     },
   ];
+  findings.push(...ranShort(evidence));
   if (lost.isPositive() && clearlyAbove(theoreticalYield, dry)) {
     const liquor = kept === undefined ? "" : `; liquor and washing keep at most ${grams(kept)} of it`;
     findings.push({

@@ -3,7 +3,8 @@
 import { type Quantity, quantity } from "../quantity";
 import type { Batch } from "./batch";
 import type { Dryness } from "./dryness";
-import { COVERAGE, clearlyAbove, grams, leastExplained } from "./evidence";
+import { clearlyAbove, grams, isTooCoarse, leastExplained } from "./evidence";
+import { lessThanAll } from "./exact";
 import { explanationsOfMixUp } from "./explanations";
 import type { Identity } from "./identity";
 import type { Observed } from "./observations";
@@ -20,6 +21,7 @@ export type FindingCode =
   | "other-hydrate-fits"
   | "other-formula-fits"
   | "hydrate-mix-up"
+  | "not-weighed"
   | "reagent-short"
   | "too-heavy"
   | "loss-explained"
@@ -59,6 +61,7 @@ export interface Evidence {
   readonly handlingLoss: Quantity;
   /** Material the plan expected to run out. */
   readonly plannedLimiting: string;
+  readonly plannedYield: Quantity;
 }
 
 export function yieldsOf(batch: Batch, dry: Quantity): Yield[] {
@@ -79,7 +82,7 @@ export function yieldsOf(batch: Batch, dry: Quantity): Yield[] {
 
 function coarse({ dry }: Evidence): Finding[] {
   const u = dry.standardUncertainty;
-  if (!u?.times(COVERAGE).greaterThan(dry.value.times("0.05"))) return [];
+  if (u === undefined || !isTooCoarse(dry)) return [];
   return [
     {
       code: "balance-too-coarse",
@@ -110,6 +113,28 @@ function drying({ dryness, dry }: Evidence): Finding[] {
   ];
 }
 
+/** Nothing was weighed dry yet: what is to be expected, and what else was found. */
+export function notWeighed(batch: Batch, identity: Identity | undefined, handlingLoss: Quantity): Finding[] {
+  const { theoreticalYield, formula } = batch.product;
+  const least = theoreticalYield.times(lessThanAll(handlingLoss));
+  const byLoss =
+    identity === undefined
+      ? ""
+      : identity.remaining.length === 0
+        ? "; ignition fits none of the formulas considered"
+        : `; ignition leaves ${identity.remaining.join(" or ")}`;
+  return [
+    {
+      code: "not-weighed",
+      text: `no dry mass is recorded: ${grams(least)} to ${grams(theoreticalYield)} of ${formula} is to be expected${byLoss}`,
+      mass: theoreticalYield,
+      figure: undefined,
+      weight: 1,
+      next: "dry to constant mass and weigh",
+    },
+  ];
+}
+
 export function findingsFor(evidence: Evidence): Finding[] {
   const { batch, dry } = evidence;
   const { theoreticalYield } = batch.product;
@@ -126,5 +151,26 @@ export function findingsFor(evidence: Evidence): Finding[] {
     if (evidence.identity?.verdict === "told" && evidence.identity.remaining[0] !== batch.product.formula)
       findings.push(...otherFormulas(evidence));
   }
-  return findings.sort((a, b) => b.weight - a.weight);
+  return withCausesFirst(findings).sort((a, b) => b.weight - a.weight);
+}
+
+/** What only states that a mass is off. */
+const STATEMENTS: readonly FindingCode[] = ["too-heavy", "lighter-than-losses-explain"];
+/** From this weight on an explanation covers the mass. */
+const COVERS = 0.5;
+const CAUSES: readonly FindingCode[] = [
+  "wet",
+  "unwashed",
+  "unreacted",
+  "other-hydrate-fits",
+  "other-formula-fits",
+  "hydrate-mix-up",
+  "loss-explained",
+];
+
+/** That a mass is off comes first only where nothing explains it. */
+function withCausesFirst(findings: readonly Finding[]): Finding[] {
+  const best = Math.max(...findings.filter((f) => CAUSES.includes(f.code)).map((f) => f.weight));
+  if (best < COVERS) return [...findings];
+  return findings.map((f) => (STATEMENTS.includes(f.code) && f.weight > best ? { ...f, weight: best - 0.05 } : f));
 }

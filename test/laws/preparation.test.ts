@@ -178,7 +178,8 @@ describe("a run", () => {
     fc.assert(
       fc.property(fc.subarray(keys), (some) => {
         const run = recordRun(plan, Object.fromEntries(some.map((k) => [k, all[k]])));
-        expect(run.verdict.length > 0).toBe(some.includes("dried"));
+        expect(run.verdict.length).toBeGreaterThan(0);
+        expect(run.verdict[0]!.code === "not-weighed").toBe(!some.includes("dried"));
         expect(run.identity !== undefined).toBe(some.includes("ignition"));
         const weights = run.verdict.map((f) => f.weight);
         expect(weights).toEqual([...weights].sort((a, b) => b - a));

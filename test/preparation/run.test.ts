@@ -40,7 +40,7 @@ describe("a verdict", () => {
     const { verdict } = recordRun(dry, { dried: "38.0 g" });
     const mixUp = verdict.find((f) => f.code === "hydrate-mix-up" && /10H₂O/.test(f.text))!;
     expect(number(mixUp.figure!, "%")).toBeCloseTo(38.9, 0);
-    expect(verdict[0]!.code).toBe("lighter-than-losses-explain");
+    expect(verdict.map((f) => f.code).slice(0, 2)).toEqual(["hydrate-mix-up", "lighter-than-losses-explain"]);
   });
 
   it("tells what assay would explain a light product", () => {

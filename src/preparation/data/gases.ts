@@ -29,6 +29,7 @@ export const GASES: readonly GasRow[] = [
   { formula: "NO2", hood: true, source: "commonPractice" },
   { formula: "Cl2", hood: true, source: "commonPractice" },
   { formula: "O2S", hood: true, source: "commonPractice" },
+  { formula: "O3S", hood: true, keptByWater: true, source: "commonPractice" },
   { formula: "H2S", hood: true, source: "commonPractice" },
   { formula: "CO", hood: true, source: "commonPractice" },
   { formula: "CHN", hood: true, source: "commonPractice" },
