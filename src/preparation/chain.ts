@@ -1,14 +1,16 @@
 // Preparations one after the other: scaled back from what is wanted at the end, with one shopping list, one overall equation
 // and one cost. What one step makes, the next one uses under the same name.
-import { type OverallEquation, tryOverallEquation } from "../equation";
+import { type BalancedEquation, type OverallEquation, tryOverallEquation } from "../equation";
 import { attempt, type Result } from "../foundation/error";
-import { expectDimension, type Quantity, type QuantityLike, quantity, sum } from "../quantity";
+import { type Quantity, type QuantityLike, quantity, sum } from "../quantity";
 import { type CostLine, lacksPrice } from "./cost";
 import { PlanError } from "./error";
 import { exact } from "./exact";
+import { withForm } from "./in-form";
 import { shareOf } from "./material";
 import { type Plan, planPreparation } from "./plan";
 import type { PlanRequest, Scale } from "./request";
+import { formulaFrom, sameCore } from "./species";
 
 /** One step: a preparation without its scale, which follows from the step after it. */
 export interface ChainStep extends Omit<PlanRequest, "scale"> {
@@ -66,6 +68,24 @@ function yieldOf(step: ChainStep, i: number): Quantity {
   return share;
 }
 
+/** What a step makes is what the next one takes, unless that makes a solution of it. */
+function checkForm(step: ChainStep, before: ChainStep, i: number, name: string): void {
+  const taken = step.materials.find((m) => m.name === name)!;
+  const made = formulaFrom(before.product);
+  if (taken.strength !== undefined || formulaFrom(taken.form).hasSameComposition(made)) return;
+  throw new PlanError("plan.request", `step ${i + 1} takes ${name} as ${taken.form}, step ${i} makes ${made}`, {
+    hint: "give the form that is made, or add what turns it into the other as a step",
+  });
+}
+
+/** The equation of a plan with what the step before makes in the form in which that makes it, so that it cancels. */
+function asMade({ equation }: Plan, before: ChainStep | undefined): BalancedEquation {
+  if (before === undefined) return equation;
+  const made = formulaFrom(before.product);
+  const used = equation.reactants.find(({ formula }) => sameCore(formula, made))?.formula;
+  return used === undefined || used.hasSameComposition(made) ? equation : withForm(equation, used, made);
+}
+
 /** The plan of one step for a mass or amount that must really come out of it. */
 function planFor(step: ChainStep, wanted: Quantity, share: Quantity): Plan {
   const { expectedYield: _, ...request } = step;
@@ -109,11 +129,12 @@ export function planChain(request: ChainRequest): Chain {
         hint: `call the material that step ${i} makes '${name}', or give step ${i} another productName`,
       });
     }
-    wanted = expectDimension(used.portion, "mass", `portion of ${name}`);
+    checkForm(steps[i]!, before, i, name);
+    wanted = plan.account.supplied.find((s) => s.material === name)!.amount;
   }
   const made = new Set(steps.slice(0, -1).map(madeName));
   const expected = plans.map((plan, i) => plan.product.theoreticalYield.times(shares[i]!).to("g"));
-  const overall = tryOverallEquation(plans.map((plan) => plan.equation));
+  const overall = tryOverallEquation(plans.map((plan, i) => asMade(plan, steps[i - 1])));
   return {
     plans,
     overall: overall.ok ? overall.value : undefined,

@@ -6,6 +6,7 @@ import { isPreparativeError } from "../foundation/error";
 import { expectDimension, isQuantity, type Quantity, quantity } from "../quantity";
 import { TWO_SIZED } from "./data/units";
 import { PlanError } from "./error";
+import { inWantedForm } from "./in-form";
 import { type Material, readMaterial } from "./material";
 import { isHeatedDry } from "./procedure";
 import type { Recipe, RecipeFinding, RecipeMaterial } from "./recipe";
@@ -82,8 +83,7 @@ function routeTo(
   wanted: Formula,
 ): { product: Species; firstCarrier: Species | undefined; carriers: Carrier[] } {
   const last = speciesOf(equations.at(-1)!.products);
-  const product =
-    last.find((s) => s.formula.hasSameComposition(wanted)) ?? last.find((s) => sameCore(s.formula, wanted));
+  const product = last.find((s) => s.formula.hasSameComposition(wanted));
   if (product === undefined) {
     throw new PlanError("plan.no-such-product", `${wanted} is no product of ${equations.at(-1)}`, {
       hint: `the products are ${last.map((s) => s.formula.toString()).join(", ")}`,
@@ -199,11 +199,13 @@ export function readRecipe(recipe: Recipe): ReadRecipe {
   if (typeof recipe !== "object" || recipe === null || !Array.isArray(recipe.materials)) {
     throw new PlanError("plan.request", "a recipe has an equation, a product and materials");
   }
-  const equations = listOf(recipe.equation).map((text) => balance(text));
+  const wanted = parseFormula(recipe.product);
+  const written = listOf(recipe.equation).map((text) => balance(text));
+  const equations = written.map((one, i) => (i === written.length - 1 ? inWantedForm(one, wanted) : one));
   const equation = equations[0];
   if (equation === undefined) throw new PlanError("plan.request", "a recipe needs an equation");
   const reactants = speciesOf(equation.reactants);
-  const { product, firstCarrier, carriers } = routeTo(equations, parseFormula(recipe.product));
+  const { product, firstCarrier, carriers } = routeTo(equations, wanted);
   const products = speciesOf(equation.products);
   const notes: Notes = { findings: [], unknown: [] };
   const materials = recipe.materials.filter((m) => m.aside !== true).map((given) => readOne(given, reactants, notes));

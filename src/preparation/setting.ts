@@ -1,16 +1,18 @@
 // The frame of a preparation: equation, species, materials, conditions; the scale, and what to weigh for it.
 import { type BalancedEquation, balance } from "../equation";
+import type { Formula } from "../formula";
 import { expectDimension, type Quantity, quantity, smallest, sum } from "../quantity";
 import { reading, roundedTo } from "./account";
 import { batchOf } from "./batch";
 import { PlanError } from "./error";
 import { exact, planned } from "./exact";
+import { inWantedForm } from "./in-form";
 import { remembering } from "./lazy";
 import { type Material, portionOf, readMaterial } from "./material";
 import type { Room } from "./pace";
 import { isHeatedDry, PROCEDURES } from "./procedure";
 import type { PlanRequest } from "./request";
-import { formulaFrom, type Species, sameCore, speciesOf } from "./species";
+import { formulaFrom, type Species, speciesOf } from "./species";
 
 /** Everything a plan and its runs compute with. */
 export interface Setting {
@@ -38,9 +40,22 @@ type Read = Pick<Setting, "equation" | "reactants" | "products">;
 /** Equations of requests, balanced once: a plan is made again and again with other masses. */
 const balancedOnce = /* @__PURE__ */ remembering<Read>(200);
 
-function readEquation(like: PlanRequest["equation"]): Read {
-  const equation = balance(like);
+function speciesIn(equation: BalancedEquation): Read {
   return { equation, reactants: speciesOf(equation.reactants), products: speciesOf(equation.products) };
+}
+
+/** The equation as read, with the product in the form that is wanted. */
+function withProduct(read: Read, wanted: Formula): Read & { readonly product: Species } {
+  const { equation } = read;
+  const isThere = read.products.some((s) => s.formula.hasSameComposition(wanted));
+  const found = isThere
+    ? read
+    : balancedOnce(`${equation} for ${wanted}`, () => speciesIn(inWantedForm(equation, wanted)));
+  const product = found.products.find((s) => s.formula.hasSameComposition(wanted));
+  if (product !== undefined) return { ...found, product };
+  throw new PlanError("plan.no-such-product", `${wanted} is no product of ${equation}`, {
+    hint: `the products are ${read.products.map((s) => s.formula.toString()).join(", ")}`,
+  });
 }
 
 export function settingOf(request: PlanRequest): Setting {
@@ -56,18 +71,11 @@ export function settingOf(request: PlanRequest): Setting {
     if (factor === undefined || (Number.isFinite(factor) && factor >= 1 && factor <= MOST_TIMES)) continue;
     throw new PlanError("plan.request", `${name} must be a number from 1 to ${MOST_TIMES}, not ${String(factor)}`);
   }
-  const { equation, reactants, products } =
+  const read =
     typeof request.equation === "string"
-      ? balancedOnce(request.equation, () => readEquation(request.equation))
-      : readEquation(request.equation);
-  const wanted = formulaFrom(request.product);
-  const product =
-    products.find((s) => s.formula.hasSameComposition(wanted)) ?? products.find((s) => sameCore(s.formula, wanted));
-  if (product === undefined) {
-    throw new PlanError("plan.no-such-product", `${request.product} is no product of ${equation}`, {
-      hint: `the products are ${products.map((s) => s.formula.toString()).join(", ")}`,
-    });
-  }
+      ? balancedOnce(request.equation, () => speciesIn(balance(request.equation)))
+      : speciesIn(balance(request.equation));
+  const { equation, reactants, products, product } = withProduct(read, formulaFrom(request.product));
   for (const material of request.materials) {
     if (typeof material === "object" && material !== null && typeof material.name === "string") continue;
     throw new PlanError("plan.request", "each material is an object with a name and a form", {

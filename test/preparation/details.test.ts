@@ -1,6 +1,7 @@
 // What a plan says beside the weighings, against sums done by hand; practice figures (limits, drying, pH) are memory or
 // common practice, and the tests only check that they are used rightly.
 import {
+  checkRecipe,
   type PlanRequest,
   planChain,
   planPreparation,
@@ -149,6 +150,39 @@ describe("drying and precipitation", () => {
   });
 });
 
+describe("a product in the form that is wanted", () => {
+  // One mole: 287.54 g of heptahydrate, 161.44 g of anhydrous salt, 145.15 g of the half-hydrate of gypsum
+  it.each([
+    ["Zn + H2SO4 -> ZnSO4 + H2", "ZnSO4·7H2O", "Zn", "65.38 g", 287.54, "Zn + H2SO4 + 7 H2O -> ZnSO4.7H2O + H2"],
+    ["ZnO + H2SO4 -> ZnSO4 + H2O", "ZnSO4·7H2O", "ZnO", "81.38 g", 287.54, "ZnO + H2SO4 + 6 H2O -> ZnSO4.7H2O"],
+    ["ZnO + H2SO4 + 6 H2O -> ZnSO4·7H2O", "ZnSO4", "ZnO", "81.38 g", 161.44, "ZnO + H2SO4 -> ZnSO4 + H2O"],
+    [
+      "CaSO4·2H2O -> CaSO4 + H2O",
+      "CaSO4·0.5H2O",
+      "CaSO4·2H2O",
+      "172.17 g",
+      145.15,
+      "2 CaSO4.2H2O -> 2 CaSO4.0.5H2O + 3 H2O",
+    ],
+  ] as const)(
+    "is reckoned so though the equation writes another: %s for %s",
+    (equation, product, form, portion, grams, rewritten) => {
+      const materials = [{ name: form, form }, ...(form === "CaSO4·2H2O" ? [] : [{ name: "acid", form: "H2SO4" }])];
+      const plan = planPreparation({
+        equation,
+        product,
+        materials,
+        scale: { material: form, portion },
+        readability: { mass: "0.01 g" },
+      });
+      expect(number(plan.product.theoreticalYield, "g")).toBeCloseTo(grams, 1);
+      expect(String(plan.equation)).toBe(rewritten);
+      const check = checkRecipe({ equation, product, materials: [{ form, amount: portion }] });
+      expect(number(check.theoreticalYield!, "g")).toBeCloseTo(grams, 1);
+    },
+  );
+});
+
 describe("a scale by vessel", () => {
   it("fills the vessel, foam included", () => {
     const plan = planPreparation({ ...zinc, scale: { vessel: "2 L" } });
@@ -210,6 +244,61 @@ describe("a chain", () => {
     expect(String(chain.overall)).toBe("ZnSO4 + Na2CO3 + H2O + 2 CH3COOH -> Na2SO4 + CO2 + Zn(CH3COO)2.2H2O");
     expect(chain.cost.total).toBeUndefined();
     expect(chain.cost.missing).toEqual(["price of zinc", "price of soda", "price of vinegar"]);
+  });
+
+  // 100 g / 0.85 / 245.74 g/mol = 0.47874 mol; × 249.68 = 119.5 g of vitriol; / 0.8 × 1.05 × 79.545 = 49.98 g of oxide;
+  // 0.62835 mol / 0.9 × 63.546 = 44.4 g of copper: abridged weights, by hand
+  const copper = (form: string, strength?: "10 %" | "0.5 mol/L") => ({
+    steps: [
+      {
+        equation: "Cu + O2 -> CuO",
+        product: "CuO",
+        productName: "oxide",
+        materials: [{ name: "turnings", form: "Cu" }],
+        expectedYield: "90 %" as const,
+      },
+      {
+        equation: "CuO + H2SO4 -> CuSO4 + H2O",
+        product: "CuSO4·5H2O",
+        productName: "vitriol",
+        materials: [
+          { name: "oxide", form: "CuO", excess: "5 %" as const },
+          { name: "acid", form: "H2SO4", strength: "20 %" as const },
+        ],
+        expectedYield: "80 %" as const,
+      },
+      {
+        equation: "CuSO4 + 4 NH3 + H2O -> [Cu(NH3)4]SO4·H2O",
+        product: "[Cu(NH3)4]SO4·H2O",
+        materials: [
+          { name: "vitriol", form, strength },
+          { name: "ammonia", form: "NH3", strength: "25 %" as const, excess: "30 %" as const },
+        ],
+        expectedYield: "85 %" as const,
+      },
+    ],
+    wanted: "100 g" as const,
+  });
+
+  it.each([
+    ["CuSO4·5H2O", undefined],
+    // made into a solution, the same moles must be made
+    ["CuSO4", "10 %"],
+    ["CuSO4", "0.5 mol/L"],
+  ] as const)("is scaled back through three steps with %s of %s", (form, strength) => {
+    const chain = planChain(copper(form, strength));
+    const [turnings, oxide] = chain.plans.map((plan) => plan.weighings[0]!.portion);
+    expect(number(turnings!, "g")).toBeCloseTo(44.4, 1);
+    expect(number(oxide!, "g")).toBeCloseTo(50.0, 1);
+    expect(number(chain.expected[1]!, "g")).toBeCloseTo(119.5, 0);
+    expect(String(chain.overall)).toBe("2 Cu + O2 + 2 H2SO4 + 8 NH3 -> 2 [Cu(NH3)4]SO4.H2O");
+  });
+
+  it("refuses a step that takes another hydrate than the one before makes", () => {
+    const outcome = tryPlanChain(copper("CuSO4"));
+    expect(outcome.ok ? "no refusal" : outcome.error.message).toMatch(
+      /takes vitriol as CuSO4, step 2 makes CuSO4.5H2O/,
+    );
   });
 
   it("refuses a step that uses nothing the one before makes", () => {
