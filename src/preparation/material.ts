@@ -3,6 +3,7 @@
 import { tryConvertStrength, tryDensityOfSolution } from "../amount";
 import { type Formula, molarMass } from "../formula";
 import { expectDimension, type Quantity, type QuantityLike, quantity } from "../quantity";
+import { protonsOf } from "./acids";
 import { PlanError } from "./error";
 import { exact } from "./exact";
 import { isMiscible } from "./fate";
@@ -196,6 +197,22 @@ function byVolume(shelf: ShelfMaterial, form: Formula, species: string, strength
   };
 }
 
+/** What old books write as N is read as newtons. */
+const FORCE = "mass·length·time^-2";
+
+/** A normality: moles of hydrogen ions, or of what else is exchanged, in a litre. */
+function normality(name: string, form: Formula, strength: Quantity): PlanError {
+  const protons = protonsOf(form);
+  const molar = protons === 0n ? undefined : `${strength.value.dividedBy(protons.toString()).toString()} mol/L`;
+  return new PlanError(
+    "plan.strength",
+    `${name}: ${strength} is a normality, which hangs on what the solution is used for`,
+    {
+      hint: molar === undefined ? "give mol/L" : `as an acid, giving up ${protons} H+, it is ${molar}`,
+    },
+  );
+}
+
 /** Read one material and find the reactant it supplies. */
 export function readMaterial(shelf: ShelfMaterial, reactants: readonly Species[]): Material {
   const { name } = shelf;
@@ -207,6 +224,7 @@ export function readMaterial(shelf: ShelfMaterial, reactants: readonly Species[]
     });
   }
   const strength = shelf.strength === undefined ? undefined : quantity(shelf.strength as QuantityLike);
+  if (strength?.dimension === FORCE) throw normality(name, form, strength);
   const isVolumetric = strength?.dimension === "density" || strength?.dimension === "concentration";
   const how = isVolumetric ? byVolume(shelf, form, species.name, strength) : byMassFraction(shelf, form, species.name);
   const isSolution = strength !== undefined || isMiscible(form);

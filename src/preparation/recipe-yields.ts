@@ -16,13 +16,17 @@ const ROOM = PLANNING.temperature.value;
 /** Two ratios nearer than this are taken for the same. */
 const SAME_RATIO = 0.02;
 
-/** Other forms the limiting material may have had: the readings of the recipe, and every hydrate known of it. */
+/** Other forms the limiting material may have had: the readings of the recipe, the salt without water, and what is sold. */
 function otherForms({ read, account }: Reckoned): { material: string; form: Formula; other: Formula }[] {
   const m = read.materials.find((one) => one.name === account?.limiting);
   if (m === undefined || m.material.form.compositionText === "H2O") return [];
   const { form } = m.material;
   const readings = m.readings.slice(1).map((r) => r.material.form);
-  const all = [...readings, anhydrousOf(form), ...knownForms(form).map((known) => known.formula)];
+  const all = [
+    ...readings,
+    anhydrousOf(form),
+    ...knownForms(form).flatMap((known) => (known.sold ? [known.formula] : [])),
+  ];
   const others = all.filter((f) => !f.hasSameComposition(form));
   return others
     .filter((f, i) => others.findIndex((g) => g.hasSameComposition(f)) === i)

@@ -66,6 +66,41 @@ describe("a recipe", () => {
     expect(codes(short)).toContain("recipe.reagent-short");
   });
 
+  it("tells what a normality comes to in an acid: 6 N is 3 mol/L of H2SO4", () => {
+    const outcome = tryCheckRecipe({
+      equation: "ZnO + H2SO4 + 6 H2O -> ZnSO4·7H2O",
+      product: "ZnSO4·7H2O",
+      materials: [{ form: "H2SO4", amount: "100 mL", strength: "6 N" as "1 mol/L" }],
+    });
+    expect(outcome.ok ? "no refusal" : outcome.error.hint).toMatch(/2 H\+, it is 3 mol\/L/);
+  });
+
+  it("tells an ounce of product that may be of weight or of volume, and reckons the rest", () => {
+    const check = checkRecipe({
+      equation: "NaHCO3 -> Na2CO3 + CO2 + H2O",
+      product: "Na2CO3",
+      materials: [{ form: "NaHCO3", amount: "1 lb" }],
+      found: "10 oz",
+    });
+    expect(check.findings.map((f) => f.code)).toEqual(["recipe.ambiguous-unit"]);
+    // 453.592 g / 84.006 / 2 × 105.988
+    expect(check.theoreticalYield!.format({ decimals: 1, uncertainty: "none" })).toBe("286.1 g");
+  });
+
+  it("takes no hydrate that nobody sells for the reason of an impossible yield", () => {
+    // 107 % is MgSO4·7H2O over MgSO4·6H2O within 2 %, but that is no pack
+    const check = checkRecipe({
+      equation: "MgSO4 + Na2CO3 -> MgCO3 + Na2SO4",
+      product: "MgCO3",
+      materials: [
+        { form: "MgSO4·7H2O", amount: "24.6 g" },
+        { form: "Na2CO3", amount: "10.6 g" },
+      ],
+      found: "9.0 g",
+    });
+    expect(check.findings.map((f) => f.code)).toEqual(["recipe.carbonate-turns-basic", "recipe.impossible-yield"]);
+  });
+
   it.each([
     [{ product: "ZnO" }, "plan.no-such-product"],
     [{ materials: [{ form: "NaCl", amount: "1 g" }] }, "plan.unmatched-material"],
@@ -73,6 +108,7 @@ describe("a recipe", () => {
     [{ materials: [{ form: "CuSO4", amount: "0 g" }] }, "plan.not-positive"],
     [{ materials: "salt" }, "plan.request"],
     [{ equation: [] }, "plan.request"],
+    [{ materials: [{ form: "CuSO4", amount: "10 mL", strength: "2 N" }] }, "plan.strength"],
     [{ equation: "CuSO4 -> Cu2(OH)2CO3" }, "equation.impossible"],
     [{ found: "3 mL" }, "quantity.wrong-dimension"],
     [{ materials: [{ form: "CuSO4", amount: "1 furlong" }] }, "quantity.unknown-unit"],
