@@ -16,7 +16,7 @@ export const scaleOf = (told: BaumeScale | undefined): BaumeScale => oneOf(told 
 const words = (): { symbol: string; label: string; source: string } => ({
   symbol: "°Bé",
   label: "degrees Baumé",
-  source: `${cite("baumeScale")} (from memory)`,
+  source: cite("baumeScale"),
 });
 
 const assumption = (scale: BaumeScale): string => `Baumé scale ${scale}, read at 60 °F (15.6 °C)`;

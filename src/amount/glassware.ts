@@ -75,7 +75,7 @@ export function measuredVolume(volume: VolumeLike, glassware: Glassware): Quanti
     {
       symbol: V.symbol ?? "V",
       label: V.label === undefined || V.label === "volume" ? `${kind}, ${nominal} mL, class ${grade}` : V.label,
-      source: `${cite(row.source)} (tolerance from memory)`,
+      source: cite(row.source),
     },
   );
   if (temperature === undefined) return marked;

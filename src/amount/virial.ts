@@ -61,7 +61,7 @@ export function secondVirialCoefficient(gas: FormulaLike, temperature: Temperatu
     {
       symbol: "δB",
       label: `doubt of B(${inSymbol(formula)})`,
-      source: `${cite(row.source)} (coefficients from memory)`,
+      source: cite(row.source),
     },
   );
   return apply(
@@ -84,7 +84,7 @@ export function secondVirialCoefficient(gas: FormulaLike, temperature: Temperatu
       symbol: `B(${inSymbol(formula)})`,
       label: `second virial coefficient of ${row.gas}`,
       rule: "B(T) = sum of a(i) (298.15 K / T - 1)^(i-1)",
-      source: `${cite(row.source)} (coefficients from memory)`,
+      source: cite(row.source),
     },
   );
 }

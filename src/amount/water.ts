@@ -128,7 +128,7 @@ function kellDensity(temperature: TemperatureLike): Quantity<"density"> {
       symbol: "ρ(H₂O)",
       label: "density of water",
       rule: "density of water from Kell's equation",
-      source: `${cite("kell1975")} (coefficients from memory)`,
+      source: cite("kell1975"),
     },
   );
 }

@@ -2,7 +2,7 @@
 import { attempt, type Result } from "../foundation/error";
 import { BalancedEquation } from "./balanced";
 import { type Condition, conditionRows } from "./condition";
-import { type Equation, givenOrOne } from "./equation";
+import { Equation, givenOrOne } from "./equation";
 import { EquationError } from "./error";
 import { impossible, underdetermined, wrongCoefficients } from "./explain";
 import { isInNullspace, nullspaceInBigInts, primitive } from "./kernel/bareiss";
@@ -21,7 +21,8 @@ export interface BalanceOptions extends EquationOptions {
  * The smallest whole-number coefficients that conserve every element and the charge.
  *
  * Coefficients already written are checked: where they balance, they are the answer (in lowest terms), also for an
- * equation with more than one solution; where they do not, they are refused. `{ coefficients: "ignore" }` drops them.
+ * equation with more than one solution; where they do not, they are refused. A balanced equation keeps its own unless
+ * conditions decide otherwise. `{ coefficients: "ignore" }` drops them.
  *
  * @param input - text, `{ reactants, products }`, an equation, or a balanced equation
  * @param options - reading options, and `conditions` such as `{ species: ["NO", "NO2"], ratio: "3:1" }`
@@ -39,7 +40,7 @@ export interface BalanceOptions extends EquationOptions {
  * balance("C + O2 -> CO + CO2", burning).toString() // => "8 C + 7 O2 -> 2 CO + 6 CO2"
  */
 export function balance(input: EquationInput | BalancedEquation, options: BalanceOptions = {}): BalancedEquation {
-  if (typeof input !== "string" && input instanceof BalancedEquation) return balance(input.equation, options);
+  if (typeof input !== "string" && input instanceof BalancedEquation) return again(input, options);
   const equation = parseEquation(input, options);
   if (equation.given !== undefined) return withGivenCoefficients(equation, options);
   if (options.conditions !== undefined && options.conditions.length > 0) return underConditions(equation, options);
@@ -63,6 +64,21 @@ export function tryBalance(
   options: BalanceOptions = {},
 ): Result<BalancedEquation> {
   return attempt(() => balance(input, options));
+}
+
+/**
+ * A balanced equation once more: its coefficients stand where nothing new is asked. Conditions and `"ignore"` start from
+ * the bare species; spectators that go out take their share of the coefficients with them.
+ */
+function again(balanced: BalancedEquation, options: BalanceOptions): BalancedEquation {
+  const { conditions, coefficients, spectators } = options;
+  if (coefficients === "ignore" || (conditions !== undefined && conditions.length > 0)) {
+    return balance(balanced.equation, options);
+  }
+  if (spectators !== "cancel") return balanced;
+  const { formulas, reactantCount, arrow, notes } = balanced.equation;
+  const given = balanced.coefficients.map((n) => ({ n, d: 1n }));
+  return balance(new Equation(formulas, reactantCount, arrow, given, notes), options);
 }
 
 /** Two loops, so that each compares one kind of number: mixed comparisons are several times slower. */

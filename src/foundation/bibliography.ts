@@ -128,26 +128,32 @@ const sources = {
   baumeScale: {
     title: "degrees Baumé with modulus 145 above and 140/130 below water, at 60 °F against water of 60 °F",
     access: "recalled from memory, the scale of trade tables of acids and ammonia",
+    fromMemory: "all",
   },
   iso1042: {
     title: "ISO 1042, Laboratory glassware - One-mark volumetric flasks",
     access: "tolerances recalled from memory, not confirmed in a source",
+    fromMemory: "all",
   },
   iso648: {
     title: "ISO 648, Laboratory glassware - Single-volume pipettes",
     access: "tolerances recalled from memory, not confirmed in a source",
+    fromMemory: "all",
   },
   iso385: {
     title: "ISO 385, Laboratory glassware - Burettes",
     access: "tolerances recalled from memory, not confirmed in a source",
+    fromMemory: "all",
   },
   iso4788: {
     title: "ISO 4788, Laboratory glassware - Graduated measuring cylinders",
     access: "tolerances recalled from memory, not confirmed in a source",
+    fromMemory: "all",
   },
   crcVirial: {
     title: "CRC Handbook of Chemistry and Physics, virial coefficients of selected gases",
     access: "coefficients recalled from memory, not confirmed in a source",
+    fromMemory: "all",
   },
   // -- substance ----------------------------------------------------------------------------------------------------
   redBook2005: {
@@ -317,6 +323,7 @@ const sources = {
     title: "Kell, Density, thermal expansivity, and compressibility of liquid water, J. Chem. Eng. Data 20, 97",
     year: 1975,
     access: "equation with coefficients from memory; within 0.05 kg/m3 of the IAPWS equation",
+    fromMemory: "all",
   },
   wagnerPruss2002: {
     title: "Wagner and Pruss, The IAPWS Formulation 1995, J. Phys. Chem. Ref. Data 31, 387",
