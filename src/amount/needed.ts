@@ -7,7 +7,8 @@ import { massOf, type Purity } from "./amount";
 import { type FormulaLike, formulaOfArgument, grouped, inSymbol, type MassFractionLike, notNegative } from "./argument";
 import { feedAmount, type SpeciesFeed } from "./feed";
 import { bothWays, contentOf } from "./portion";
-import { findForm, type ReactionLike, reactionAmounts } from "./reaction";
+import { reactionAmounts } from "./reaction";
+import { findForm, type ReactionLike } from "./species";
 import { isPerMass, readStrength, type StrengthLike, type StrengthOptions } from "./strength-kind";
 
 /** The partner as it is at hand. */

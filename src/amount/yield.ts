@@ -7,7 +7,8 @@ import { massOf, type Purity } from "./amount";
 import { assayOf, type FormulaLike, grouped, inSymbol, type MassLike, moistureOf, positive } from "./argument";
 import { AmountError } from "./error";
 import type { SpeciesFeed } from "./feed";
-import { find, findForm, type Place, placesOf, type ReactionLike, reactionAmounts, reactionOf } from "./reaction";
+import { reactionAmounts } from "./reaction";
+import { find, findForm, type Place, placesOf, type ReactionLike, reactionOf } from "./species";
 import { splitWater } from "./split-water";
 
 /**

@@ -96,7 +96,7 @@ export function underdetermined(equation: Equation): EquationError {
       },
       hint:
         spectators.length > 0
-          ? `${[...new Set(spectators)].join(", ")} on both sides; take spectators out with { spectators: "cancel" }`
+          ? `${[...new Set(spectators)].join(", ")} on both sides; take spectators out with { spectators: "cancel" }, or write the coefficients into the equation, which then decide`
           : `it mixes ${mixes}. Balance one of these, write the coefficients into the equation, which then decide, or fix the ratio of two species in { conditions }`,
     },
   );

@@ -7,17 +7,8 @@ import { bigGcd } from "../foundation/gcd";
 import { BalancedEquation } from "./balanced";
 import { Equation } from "./equation";
 import { EquationError } from "./error";
-import {
-  addTo,
-  electronsOf,
-  halfOf,
-  isMediumSpecies,
-  type Medium,
-  type Side,
-  type Sides,
-  type Sum,
-} from "./half-solve";
-import { dissociated } from "./ions";
+import { addTo, electronsOf, halfOf, isMediumSpecies, type Medium, type Sides, type Sum } from "./half-solve";
+import { inWater } from "./ions";
 import { toBigInts } from "./kernel/nullspace";
 import { type EquationInput, type EquationOptions, parseEquation } from "./parse";
 import { notRedox } from "./redox";
@@ -60,22 +51,6 @@ function equationOf(sum: Sum, arrow: Equation["arrow"]): BalancedEquation {
   const formulas = all.map(({ formula }) => formula);
   const numbers = all.map(({ amount }) => (amount < 0n ? -amount : amount) / common);
   return new BalancedEquation(new Equation(formulas, left.length, arrow, undefined, []), numbers);
-}
-
-function withoutPhase(formula: Formula): Formula {
-  return formula.phase === undefined ? formula : parseFormula(String(formula).replace(/\([a-z]+\)$/, ""));
-}
-
-/** The species of one side in water, without phase, with their amounts. */
-function inWater(formulas: readonly Formula[], amounts: readonly bigint[] | undefined, dissolve: boolean): Side {
-  const side: Side = new Map();
-  formulas.forEach((formula, at) => {
-    const amount = amounts?.[at] ?? 1n;
-    const ions = dissolve ? dissociated(formula).ions : undefined;
-    if (ions === undefined) addTo(side, withoutPhase(formula), amount);
-    for (const { text, count } of ions ?? []) addTo(side, parseFormula(text), amount * count);
-  });
-  return side;
 }
 
 /** Groups of transitions that share a species and so run in one half. */

@@ -3,6 +3,7 @@
 import { type Formula, parseFormula } from "../formula/formula";
 import { Fraction } from "../foundation/fraction";
 import { ALWAYS_SOLUBLE, NOT_IN_WATER, SOLUBILITY_RULES, STRONG_ACIDS } from "./data/electrolytes";
+import { addTo, type Side } from "./half-solve";
 import { isNonmetal } from "./oxidation/rules";
 import { tryOxidationStates } from "./oxidation/states";
 import { countsOf, type Item, keyOf, knownIon, type Part, partsOf, spelledIon, spelling } from "./oxidation/structure";
@@ -292,4 +293,29 @@ export function dissociated(formula: Formula): { ions: Released[] | undefined; a
   const soluble = isSolubleSalt(ions);
   if (soluble !== undefined) return { ions: soluble ? ions : undefined };
   return { ions: undefined, assumption: `no rule says whether ${formula} dissolves; taken as not dissolved` };
+}
+
+function withoutPhase(formula: Formula): Formula {
+  return formula.phase === undefined ? formula : parseFormula(String(formula).replace(/\([a-z]+\)$/, ""));
+}
+
+/**
+ * The species of one side in water, without phase, with their amounts; strong electrolytes as their ions if `dissolve`.
+ * What had to be assumed about dissolving is added to `assumptions`.
+ */
+export function inWater(
+  formulas: readonly Formula[],
+  amounts: readonly bigint[] | undefined,
+  dissolve: boolean,
+  assumptions?: string[],
+): Side {
+  const side: Side = new Map();
+  formulas.forEach((formula, at) => {
+    const amount = amounts?.[at] ?? 1n;
+    const { ions, assumption } = dissolve ? dissociated(formula) : { ions: undefined, assumption: undefined };
+    if (assumption !== undefined) assumptions?.push(assumption);
+    if (ions === undefined) addTo(side, withoutPhase(formula), amount);
+    for (const { text, count } of ions ?? []) addTo(side, parseFormula(text), amount * count);
+  });
+  return side;
 }

@@ -37,6 +37,25 @@ describe("balancing", () => {
     expect(balance("2 H2 + O2 -> H2O", { coefficients: "ignore" }).toString()).toBe("2 H2 + O2 -> 2 H2O");
   });
 
+  // permanganate and peroxide, and peroxide by itself, both balance: the coefficients are those of every textbook (memory)
+  it("keeps the coefficients of a balanced equation that is balanced again", () => {
+    const written = balance("2 KMnO4 + 5 H2O2 + 3 H2SO4 -> K2SO4 + 2 MnSO4 + 5 O2 + 8 H2O");
+    const expected = [2n, 5n, 3n, 1n, 2n, 5n, 8n];
+    expect(balance(written).coefficients).toEqual(expected);
+    expect(balance(balancedEquationFromJSON(JSON.parse(JSON.stringify(written)))).coefficients).toEqual(expected);
+    expect(tryBalance(written, { coefficients: "ignore" })).toMatchObject({
+      ok: false,
+      error: { code: "equation.underdetermined", hint: expect.stringContaining("coefficients into the equation") },
+    });
+    const conditions = [{ species: ["KMnO4", "H2O2"], ratio: "2:7" }] as const;
+    expect(balance(written, { conditions }).coefficients).toEqual([2n, 7n, 3n, 1n, 2n, 6n, 10n]);
+  });
+
+  it("takes spectators out of a balanced equation with their share", () => {
+    const written = balance("2 NaOH + H2SO4 + Na+ -> Na2SO4 + 2 H2O + Na+");
+    expect(balance(written, { spectators: "cancel" }).toString()).toBe("2 NaOH + H2SO4 -> Na2SO4 + 2 H2O");
+  });
+
   it("takes given coefficients that balance as the choice among several solutions", () => {
     const text = "2 KMnO4 + 5 H2O2 + 3 H2SO4 -> K2SO4 + 2 MnSO4 + 5 O2 + 8 H2O";
     expect(balance(text).toString()).toBe(text);
