@@ -13,6 +13,7 @@ export type AmountErrorCode =
   | "amount.missing-density"
   | "amount.missing-formula"
   | "amount.missing-equivalents"
+  | "amount.no-equivalents"
   | "amount.missing-input"
   | "amount.too-many-inputs"
   | "amount.several-readings"

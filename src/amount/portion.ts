@@ -5,7 +5,7 @@ import { type FormulaLike, formulaOfArgument, type MassLike, positive, type Volu
 import { AmountError } from "./error";
 import { convertStrength, densityOfStrength } from "./strength";
 import { readStrength, type StrengthLike, type StrengthOptions } from "./strength-kind";
-import { missingEquivalents } from "./strength-ways";
+import { missingEquivalents, tellsEquivalents } from "./strength-ways";
 
 /** How much of a solution: a volume or a mass. */
 export type PortionLike = VolumeLike | MassLike;
@@ -39,7 +39,7 @@ export function contentOf(
   sameReaction = false,
 ): Content {
   const { kind, value } = readStrength(strength, options.basis);
-  if (sameReaction && portion === "volume" && kind === "normality" && options.equivalents === undefined) {
+  if (sameReaction && portion === "volume" && kind === "normality" && !tellsEquivalents(options)) {
     const words = { symbol: "N", label: "equivalents in a litre" };
     return { content: value.times("1 mol/L").named(words), counts: "equivalents" };
   }

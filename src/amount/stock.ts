@@ -26,8 +26,8 @@ export interface StockRequest extends Purity {
   readonly glassware?: Glassware | undefined;
   /** Equivalents in one mole, for a strength in N. */
   readonly equivalents?: StrengthOptions["equivalents"];
-  /** The reaction those equivalents belong to. */
-  readonly reaction?: string | undefined;
+  /** The reaction those equivalents belong to; an equation tells them by itself. */
+  readonly reaction?: StrengthOptions["reaction"];
 }
 
 /** A stock solution worked out. */

@@ -14,6 +14,7 @@ import { readUnit } from "../quantity/unit";
 import { type DensityLike, type FormulaLike, oneOf, type TemperatureLike } from "./argument";
 import type { BaumeScale } from "./baume";
 import { AmountError } from "./error";
+import type { ReactionLike } from "./species";
 
 /** What a strength counts. */
 export type StrengthKind =
@@ -62,8 +63,11 @@ export interface StrengthOptions {
   readonly basis?: PercentBasis | undefined;
   /** Equivalents in one mole of the solute, for normality: 2 for sulfuric acid that gives both protons. */
   readonly equivalents?: number | bigint | string | undefined;
-  /** The reaction those equivalents belong to, in words or as an equation. */
-  readonly reaction?: string | undefined;
+  /**
+   * The reaction those equivalents belong to, in words or as an equation. From an equation they are told without
+   * `equivalents`, see `equivalentsIn`.
+   */
+  readonly reaction?: ReactionLike | undefined;
   /** Density of the pure liquid solute, for % v/v. */
   readonly soluteDensity?: DensityLike | undefined;
   /** Formula of the solvent; water unless told. */

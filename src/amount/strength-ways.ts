@@ -1,21 +1,36 @@
 // The ways between strengths. Two families meet: per mass of solution (w, molality, mole fraction) and per volume (g/L,
 // mol/L, % v/v, normality); a density joins them.
 
+import { tryParseEquation } from "../equation";
 import { type Formula, molarMass } from "../formula";
+import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, quantity } from "../quantity";
 import { formulaOfArgument, inSymbol, liquidDensity, positive } from "./argument";
 import { type BaumeScale, baumeOfDensity, densityOfBaume, scaleOf } from "./baume";
 import { densityFor, massFractionFromDensity, massFractionFromMassConcentration, onlyInWater } from "./density";
+import { equivalentsIn } from "./equivalents";
 import { AmountError } from "./error";
 import { molarVolumeOfGas } from "./gas";
+import { type ReactionLike, reactionOf } from "./species";
 import type { Strength, StrengthKind, StrengthOptions } from "./strength-kind";
 
 /** @internal */
 export const missingEquivalents = (): AmountError =>
   new AmountError("amount.missing-equivalents", "a normality has no meaning without its reaction", {
-    hint: 'give equivalents: 2 and reaction: "both protons of H2SO4 neutralised"',
+    hint: 'give reaction: "H2SO4 + 2 NaOH -> Na2SO4 + 2 H2O", or equivalents: 2 with the reaction in words',
   });
+
+/** A sign that stands in equations and hardly in words; a bare `=` counts where the text reads as an equation. */
+const ARROW = /[-=–—−]>|<[-=]+>|[→⟶⇒⇌⇄↔]/;
+
+/** Is the reaction given as an equation, or in words? */
+const isEquation = (reaction: ReactionLike): boolean =>
+  typeof reaction !== "string" || ARROW.test(reaction) || (reaction.includes("=") && tryParseEquation(reaction).ok);
+
+/** @internal Can a normality be turned into moles? */
+export const tellsEquivalents = ({ equivalents, reaction, of }: StrengthOptions): boolean =>
+  equivalents !== undefined || (reaction !== undefined && of !== undefined && isEquation(reaction));
 
 /** @internal The ways between strengths for one set of options; every intermediate result is named. */
 export class Ways {
@@ -45,12 +60,33 @@ export class Ways {
 
   get equivalents(): Quantity {
     const { equivalents, reaction } = this.options;
-    if (equivalents === undefined) throw missingEquivalents();
-    return positive(String(equivalents) as `${number}`, "number", "equivalents", {
-      symbol: `z(${this.name})`,
-      label: "equivalents in one mole",
-      ...(reaction === undefined ? {} : { assumption: `equivalents counted for: ${reaction}` }),
-    });
+    const naming = { symbol: `z(${this.name})`, label: "equivalents in one mole" };
+    if (equivalents !== undefined) {
+      return positive(String(equivalents) as `${number}`, "number", "equivalents", {
+        ...naming,
+        ...(reaction === undefined
+          ? {}
+          : {
+              assumption: `equivalents counted for: ${typeof reaction === "string" ? reaction : reactionOf(reaction)}`,
+            }),
+      });
+    }
+    if (reaction === undefined || !isEquation(reaction)) throw missingEquivalents();
+    if (this.formula === undefined) {
+      throw new AmountError("amount.missing-formula", "the equation tells the equivalents of a reactant: which?", {
+        hint: 'give of: "KMnO4"',
+      });
+    }
+    const { perMole, counted, equation, assumptions } = equivalentsIn(reaction, this.formula);
+    const words = {
+      symbol: naming.symbol,
+      label: `${naming.label}: ${counted}`,
+      source: cite("goldBookEquivalent"),
+      assumption: [`equivalents counted for: ${equation}`, ...assumptions].join("; "),
+    };
+    return perMole.d === 1n
+      ? quantity(String(perMole.n), words)
+      : quantity(String(perMole.n)).dividedBy(perMole.d).named(words);
   }
 
   get soluteDensity(): Quantity {

@@ -16,8 +16,8 @@ import {
   type VolumeLike,
 } from "./argument";
 import { AmountError } from "./error";
-import { type ReactionLike, reactionOf } from "./reaction";
 import { type Replicates, replicates } from "./replicates";
+import { type ReactionLike, reactionOf } from "./species";
 import { concentrationOfStrength } from "./strength";
 import type { StrengthLike, StrengthOptions } from "./strength-kind";
 
@@ -136,9 +136,10 @@ function exactRatio(like: NumberLike): Fraction {
   return new Fraction(n, d);
 }
 
-/** Amount that a volume of titrant carries. */
-function carried(titrant: Titrant, volume: Quantity, symbol: string): Quantity {
-  const c = concentrationOfStrength(grouped(titrant, "titrant").strength, { ...titrant.options, of: titrant.of });
+/** Amount that a volume of titrant carries. A normality is meant for the reaction of the titration unless told. */
+function carried(titrant: Titrant, volume: Quantity, symbol: string, reaction?: ReactionLike): Quantity {
+  const { strength, of, options } = grouped(titrant, "titrant");
+  const c = concentrationOfStrength(strength, { reaction, ...options, of });
   if (!c.isPositive()) throw new AmountError("amount.not-positive", `the titrant has a strength of ${c}`);
   const named =
     c.symbol === undefined || c.symbol === "c(solute)"
@@ -204,7 +205,7 @@ export function titrate(request: TitrationRequest): Titration {
   const { ratio, words } = ratioOf(request, grouped(titrant, "titrant").of, analyte);
   const titres = titresOf(titre);
   const net = lessBlank(titres.mean, blank, false);
-  const used = carried(titrant, net, "n(titrant)");
+  const used = carried(titrant, net, "n(titrant)", request.equation);
   const amount = used.dividedBy(ratio).named({
     symbol: `n(${formula === undefined ? "analyte" : inSymbol(formula)})`,
     rule: `amount of analyte = amount of titrant / ratio: ${words}`,

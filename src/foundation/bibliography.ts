@@ -125,6 +125,11 @@ const sources = {
     year: 1973,
     access: "formula evaluated at 20 °C; first coefficients checked in Directive 76/766/EEC",
   },
+  goldBookEquivalent: {
+    title: "IUPAC Compendium of Chemical Terminology (Gold Book), equivalent entity; the older textbook equivalent",
+    access: "definition recalled from memory, not confirmed in a source",
+    fromMemory: "all",
+  },
   baumeScale: {
     title: "degrees Baumé with modulus 145 above and 140/130 below water, at 60 °F against water of 60 °F",
     access: "recalled from memory, the scale of trade tables of acids and ammonia",
