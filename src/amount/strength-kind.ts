@@ -111,7 +111,7 @@ const PERCENT_BY_VOLUME = /%\s*vol\.?$/;
 /** What plain parts can mean, as it is written. */
 const PARTS: Readonly<Record<string, readonly string[]>> = {
   ppm: ["ppm w/w", "ppm v/v", "mg/L"],
-  ppb: ["µg/kg", "µg/L"],
+  ppb: ["ppb w/w", "ppb v/v", "µg/L"],
 };
 
 /** The refusal a plain percent or ppm meets. */
@@ -169,9 +169,10 @@ export function kindOfUnit(
       break;
     }
   }
-  throw new AmountError("amount.unknown-strength", `'${symbol}' is no unit of strength`, {
+  const problem = symbol === "" ? "a strength without a unit" : `'${symbol}' is no unit of strength`;
+  throw new AmountError("amount.unknown-strength", problem, {
     input: text,
-    position: Math.max(0, text.lastIndexOf(symbol)),
+    position: symbol === "" ? text.length : Math.max(0, text.lastIndexOf(symbol)),
     hint: "strengths look like 5 % w/w, 36 g/L, 0.1 mol/L, 0.5 mol/kg, 2 N, 20 °Bé",
   });
 }

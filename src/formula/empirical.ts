@@ -102,7 +102,7 @@ function readComposition(
     if (!known || isFraction(q) !== plain) {
       throw new FormulaError(
         "formula.mixed-composition",
-        `${name} is a ${q.dimension}, the first a ${first.dimension}`,
+        `${name} is of another kind (${q.dimension}) than the first (${first.dimension})`,
         {
           hint: "give all as percentages, or all as masses and amounts",
         },
@@ -313,9 +313,13 @@ function molecular(
   if (options.molarMass === undefined) return undefined;
   const measured = quantity(options.molarMass);
   if (measured.dimension !== "molar mass") {
-    throw new FormulaError("formula.molar-mass-mismatch", `a molar mass is expected, not a ${measured.dimension}`, {
-      hint: 'such as "180.2 g/mol"',
-    });
+    throw new FormulaError(
+      "formula.molar-mass-mismatch",
+      `a molar mass is expected, not ${measured} (${measured.dimension})`,
+      {
+        hint: 'such as "180.2 g/mol"',
+      },
+    );
   }
   const unit = molarMass(empirical, options.weights);
   const ratio = measured.in("g/mol").toNumber() / unit.in("g/mol").toNumber();

@@ -31,6 +31,7 @@ const NAMES: Readonly<Record<string, string>> = {
   "0,0,0,1,0,0": "temperature",
   "0,0,0,0,1,0": "amount of substance",
   "0,0,0,0,0,1": "electric current",
+  "0,0,1,0,0,1": "electric charge",
   "1,-1,-2,0,0,0": "pressure",
   "1,2,-2,0,0,0": "energy",
   "1,2,-3,0,0,0": "power",

@@ -3,6 +3,7 @@ import { needList, needRecord } from "./argument";
 import { type Dimension, dimensionPower, isNumber, product } from "./dimension";
 import { QuantityError } from "./error";
 import { choice, combination, evaluated, type Naming, type Operation } from "./graph";
+import { withArticle } from "./meant";
 import { make, mismatch, nodeOf, operation, sumDimension, valueIn } from "./quantity";
 import { add, compare, divide, multiply, type Rational, rational, ZERO } from "./rational";
 import { type NumberLike, toRational } from "./read-number";
@@ -152,9 +153,13 @@ function numberFunction(
 ): Quantity {
   const node = nodeOf(like);
   if (!isNumber(node.dimension)) {
-    throw new QuantityError("quantity.wrong-dimension", `${name} needs a pure number, not a ${node.dimension.name}`, {
-      details: { expected: "number", received: node.dimension.name },
-    });
+    throw new QuantityError(
+      "quantity.wrong-dimension",
+      `${name} needs a pure number, not ${withArticle(node.dimension.name)}`,
+      {
+        details: { expected: "number", received: node.dimension.name },
+      },
+    );
   }
   const x = toDecimal(node.value);
   const y = f(x);
@@ -232,7 +237,10 @@ export function squareRoot(like: QuantityLike): Quantity {
   const node = nodeOf(like);
   if (node.value.n < 0n) throw new QuantityError("quantity.out-of-range", "the square root of a negative value");
   if (node.dimension.exponents.some((e) => e % 2 !== 0) || node.dimension.currencies.length > 0) {
-    throw new QuantityError("quantity.wrong-dimension", `the square root of a ${node.dimension.name} has no unit`);
+    throw new QuantityError(
+      "quantity.wrong-dimension",
+      `the square root of ${withArticle(node.dimension.name)} has no unit`,
+    );
   }
   const exponents = node.dimension.exponents.map((e) => e / 2);
   const dimension = dimensionOfExponents(exponents);

@@ -21,6 +21,7 @@ import {
   scaling,
 } from "./graph";
 import { checkRecord, type QuantityRecord, toRecord } from "./json";
+import { hintFor, withArticle, withUnits } from "./meant";
 import { add, compare, divide, multiply, negate, power, type Rational, rational, square, subtract } from "./rational";
 import { type Distribution, readQuantity, varianceOf } from "./read";
 import { type NumberLike, toRational } from "./read-number";
@@ -91,6 +92,7 @@ class Value implements Quantity {
           input: symbol,
           position: 0,
           details: { expected: own.name, received: unit.dimension.name },
+          hint: hintFor(unit.dimension.name, this.#node.unit.symbol, String(this)),
         },
       );
     }
@@ -396,13 +398,9 @@ export function tryQuantity(like: QuantityLike, naming?: InputNaming): Result<Qu
   return attempt(() => quantity(like, naming));
 }
 
-/** Symbols of another quantity that are written for the one asked for. */
-const MEANT: Readonly<Record<string, string>> = {
-  "temperature C": "C is the coulomb; write °C",
-  "concentration N": "N is the newton; write mol/L",
-  "concentration m": "m is the metre; write mol/L",
-  "molality m": "m is the metre; write mol/kg",
-};
+/** `assay must be a mass fraction`; `expected a mass` where the argument is called so. */
+const asked = (argument: string, dimension: string): string =>
+  `${argument === dimension ? "expected" : `${argument} must be`} ${withArticle(dimension)}`;
 
 /**
  * Read an argument of a known dimension, refusing any other with the argument's name.
@@ -415,6 +413,12 @@ export function expectDimension<D extends string>(
   argument: string,
   naming?: InputNaming,
 ): Quantity<D> {
+  if (typeof like === "number") {
+    throw new QuantityError("quantity.not-a-quantity", `${asked(argument, dimension)}, not a bare number`, {
+      details: { argument, expected: dimension, received: "number" },
+      hint: withUnits(String(like), dimension),
+    });
+  }
   const q = quantity(like, naming);
   const fits =
     q.dimension === dimension ||
@@ -422,10 +426,10 @@ export function expectDimension<D extends string>(
   if (fits) return q as Quantity<D>;
   throw new QuantityError(
     "quantity.wrong-dimension",
-    `${argument} must be a ${dimension}, not a ${q.dimension} (${String(q)})`,
+    `${asked(argument, dimension)}, not ${withArticle(q.dimension)} (${String(q)})`,
     {
       details: { argument, expected: dimension, received: q.dimension },
-      hint: MEANT[`${dimension} ${q.unit}`],
+      hint: hintFor(dimension, q.unit, String(q)),
     },
   );
 }

@@ -36,12 +36,34 @@ export type TemperatureUnit = "°C" | "K" | "°F";
 export type TemperatureDifferenceUnit = "ΔK" | "Δ°C" | "Δ°F";
 export type PressureUnit = "Pa" | "kPa" | "hPa" | "MPa" | "bar" | "mbar" | "atm" | "mmHg" | "torr" | "psi";
 export type EnergyUnit = "J" | "kJ" | "MJ" | "cal" | "kcal" | "kWh";
-export type DensityUnit = "g/mL" | "g/cm3" | "kg/m3" | "kg/L" | "g/L" | "mg/L" | "mg/mL" | "% w/v";
+export type DensityUnit =
+  | "g/mL"
+  | "g/cm3"
+  | "kg/m3"
+  | "kg/L"
+  | "g/L"
+  | "mg/L"
+  | "mg/mL"
+  | "mg/dL"
+  | "µg/L"
+  | "µg/mL"
+  | "% w/v";
 export type MolarMassUnit = "g/mol" | "kg/mol" | "kg/kmol";
 export type ConcentrationUnit = "mol/L" | "mmol/L" | "mol/m3" | "mol/dm3";
 export type MolalityUnit = "mol/kg" | "mmol/kg" | "mmol/g";
-export type MassFractionUnit = "%" | "% w/w" | "ppm" | "ppm w/w" | "g/g" | "mg/g" | "g/kg" | "mg/kg";
-export type VolumeFractionUnit = "%" | "% v/v" | "ppm" | "ppm v/v";
+export type MassFractionUnit =
+  | "%"
+  | "% w/w"
+  | "ppm"
+  | "ppm w/w"
+  | "ppb"
+  | "ppb w/w"
+  | "g/g"
+  | "mg/g"
+  | "g/kg"
+  | "mg/kg"
+  | "µg/kg";
+export type VolumeFractionUnit = "%" | "% v/v" | "ppm" | "ppm v/v" | "ppb" | "ppb v/v";
 export type MoleFractionUnit = "%" | "mol %" | "ppm";
 export type HeatCapacityUnit = "J/K" | "kJ/K";
 export type SpecificHeatCapacityUnit = "J/(g K)" | "kJ/(kg K)" | "J/(kg K)";
@@ -87,10 +109,10 @@ interface TextByDimension {
   "heat capacity": HeatCapacityText;
   "specific heat capacity": SpecificHeatCapacityText;
   "molar energy": MolarEnergyText;
-  "mass fraction": TextIn<"% w/w" | "ppm w/w">;
-  "volume fraction": TextIn<"% v/v" | "ppm v/v">;
+  "mass fraction": TextIn<"% w/w" | "ppm w/w" | "ppb w/w">;
+  "volume fraction": TextIn<"% v/v" | "ppm v/v" | "ppb v/v">;
   "mole fraction": TextIn<"mol %">;
-  number: TextIn<"%" | "ppm"> | `${number}`;
+  number: TextIn<"%" | "ppm" | "ppb"> | `${number}`;
 }
 
 type Matching<T> = { [D in keyof TextByDimension]: T extends TextByDimension[D] ? D : never }[keyof TextByDimension];

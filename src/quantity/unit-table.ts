@@ -84,6 +84,8 @@ export const UNIT_ROWS: readonly UnitRow[] = [
   { symbol: "ppm w/w", factor: "0.000001", exponents: NUMBER, kind: "mass fraction" },
   { symbol: "ppm v/v", factor: "0.000001", exponents: NUMBER, kind: "volume fraction" },
   { symbol: "ppb", factor: "0.000000001", exponents: NUMBER },
+  { symbol: "ppb w/w", factor: "0.000000001", exponents: NUMBER, kind: "mass fraction" },
+  { symbol: "ppb v/v", factor: "0.000000001", exponents: NUMBER, kind: "volume fraction" },
   { symbol: "rad", factor: "1", exponents: NUMBER },
 ];
 
@@ -163,6 +165,9 @@ export const SPELLINGS: Readonly<Record<string, string>> = {
   "%v/v": "% v/v",
   "%w/v": "% w/v",
   "ppm m/m": "ppm w/w",
+  "ppb m/m": "ppb w/w",
+  dl: "dL",
+  cl: "cL",
 };
 
 /** Units that mean several things: refused, with the readings that are meant. */
@@ -189,6 +194,9 @@ export const AMBIGUOUS: Readonly<Record<string, string>> = {
   tablespoon: "spoons differ: measure the volume in mL or weigh it",
   gr: "write 'grain' (64.8 mg) or 'g'",
   dram: "an apothecary's dram is 3.888 g, an avoirdupois dram 1.772 g: give grams",
+  F: "write '°F' for a temperature; the farad is not among the units",
+  deg: "write '°C' or '°F'",
+  degrees: "write '°C' or '°F'",
   M: "write 'mol/L'",
   mM: "write 'mmol/L'",
   $: "name the currency by its ISO 4217 code, such as USD, CAD or AUD",

@@ -1,5 +1,8 @@
 import { isPreparativeError, type PreparativeError, quantity, tryQuantity } from "preparative";
 import { describe, expect, it } from "vitest";
+import { attempt } from "../../src/foundation/error";
+import { USUAL } from "../../src/quantity/meant";
+import { expectDimension } from "../../src/quantity/quantity";
 import { SPELLINGS } from "../../src/quantity/unit-table";
 
 const refusal = (text: unknown): PreparativeError => {
@@ -50,6 +53,10 @@ describe("reading quantities", () => {
     ["760 mm Hg", "760", "mmHg", "pressure", undefined],
     ["5 mcg", "5", "µg", "mass", undefined],
     ["5 cc", "5", "cc", "volume", undefined],
+    ["5 ppb w/w", "5", "ppb w/w", "mass fraction", undefined],
+    ["5 ppb v/v", "5", "ppb v/v", "volume fraction", undefined],
+    ["90 mg/dL", "90", "mg/dL", "density", undefined],
+    ["25 C", "25", "C", "electric charge", undefined],
     ["4.18 J/g/K", "4.18", "J/g/K", "specific heat capacity", undefined],
     ["2 L/mol s^-1", "2", "L/mol s^-1", "length^3·time^-1·amount of substance^-1", undefined],
     ["\u22124.5\u00a0\u03bcg", "-4.5", "µg", "mass", undefined],
@@ -170,5 +177,44 @@ describe("reading quantities", () => {
       expect(refusal(text).code).toBe("quantity.too-long");
     }
     expect(performance.now() - before).toBeLessThan(500);
+  });
+});
+
+describe("a unit that does not fit what is asked", () => {
+  const hintOf = (like: unknown, dimension: string, argument = dimension): [string, string | undefined] => {
+    const outcome = attempt(() => expectDimension(like as string, dimension, argument));
+    if (outcome.ok) throw new Error(`accepted: ${String(outcome.value)}`);
+    return [outcome.error.message.split("\n")[0]!, outcome.error.hint];
+  };
+
+  it.each([
+    ["25 C", "temperature", "C is the coulomb; write °C"],
+    [{ value: 25, unit: "C" }, "temperature", "C is the coulomb; write °C"],
+    ["5 °C", "temperature difference", "°C is a point on the scale; a difference is written Δ°C or ΔK"],
+    ["25", "temperature", "a unit is missing: 25 °C, 25 K or 25 °F?"],
+    [25, "temperature", "a unit is missing: 25 °C, 25 K or 25 °F?"],
+    ["101", "pressure", "a unit is missing: 101 kPa, 101 bar or 101 mmHg?"],
+    ["58.4", "molar mass", "a unit is missing: 58.4 g/mol?"],
+    ["2 N", "concentration", "N is the newton; write mol/L"],
+  ])("is told of %s as %s", (like, dimension, hint) => {
+    expect(hintOf(like, dimension)[1]).toBe(hint);
+  });
+
+  it("is told when a charge shall be shown in degrees", () => {
+    const outcome = attempt(() => quantity("25 C").in("K" as "C"));
+    expect(outcome.ok ? "" : outcome.error.hint).toBe("C is the coulomb; write °C");
+  });
+
+  it("is told with the right article", () => {
+    expect(hintOf("1 g", "amount of substance", "amount")[0]).toBe(
+      "amount must be an amount of substance, not a mass (1 g)",
+    );
+    expect(hintOf("1 mol", "mass")[0]).toBe("expected a mass, not an amount of substance (1 mol)");
+  });
+
+  it("names only units that have the dimension", () => {
+    for (const [dimension, list] of Object.entries(USUAL)) {
+      for (const unit of list) expect(quantity(`1 ${unit}`).dimension, unit).toBe(dimension);
+    }
   });
 });

@@ -1,6 +1,14 @@
 // A wrong unit or dimension in a literal is a compile error.
 
-import { type MassText, type Quantity, quantity, type TemperatureText, type VolumeText } from "preparative/quantity";
+import {
+  type DensityText,
+  type MassFractionText,
+  type MassText,
+  type Quantity,
+  quantity,
+  type TemperatureText,
+  type VolumeText,
+} from "preparative/quantity";
 import { assertType, describe, expectTypeOf, it } from "vitest";
 
 describe("quantities as text types", () => {
@@ -13,6 +21,15 @@ describe("quantities as text types", () => {
     assertType<MassText>("12.5 g ± 2 %");
     assertType<MassText>("12.5 ± 0.2 g (rectangular)");
     assertType<MassText>("3.5 oz av");
+  });
+
+  it("knows the small units of water and blood", () => {
+    assertType<MassFractionText>("5 ppb w/w");
+    assertType<DensityText>("90 mg/dL");
+    expectTypeOf(quantity("5 ppb w/w")).toEqualTypeOf<Quantity<"mass fraction">>();
+    expectTypeOf(quantity("90 mg/dL")).toEqualTypeOf<Quantity<"density">>();
+    // @ts-expect-error a coulomb is no temperature
+    assertType<TemperatureText>("25 C");
   });
 
   it("refuses wrong units, wrong dimensions and commas", () => {
