@@ -34,19 +34,25 @@ const NONE = /* @__PURE__ */ new Fraction(0);
 const ACIDS = ["H+", "H3O+"];
 const MEDIUM = [...ACIDS, "OH-", "H2O", "e-"];
 
+const HYDROGEN = ["H", "D", "T"];
+
+const hydrogensIn = (formula: Formula): Fraction =>
+  HYDROGEN.reduce((sum, symbol) => sum.add(formula.count(symbol)), NONE);
+
 /** Atoms other than hydrogen; two species that agree here are acid and conjugate base. */
 const bareAtoms = (formula: Formula): string =>
   formula.symbols
-    .filter((symbol) => symbol !== "H")
+    .filter((symbol) => !HYDROGEN.includes(symbol))
     .map((symbol) => symbol + formula.count(symbol).toFraction())
     .sort()
     .join(" ");
 
 /** The elements by which a species is followed from one side to the other. */
-const coreOf = (formula: Formula): string[] => formula.symbols.filter((symbol) => symbol !== "H" && symbol !== "O");
+const coreOf = (formula: Formula): string[] =>
+  formula.symbols.filter((symbol) => symbol !== "O" && !HYDROGEN.includes(symbol));
 
 const isSimpleCation = ({ formula }: Entry): boolean =>
-  formula.charge > 0 && formula.symbols.length === 1 && formula.symbols[0] !== "H";
+  formula.charge > 0 && formula.symbols.length === 1 && !HYDROGEN.includes(formula.symbols[0]!);
 
 function entriesOf(side: ReturnType<typeof inWater>): Entry[] {
   return [...side].map(([text, { formula, amount }]) => ({ text, formula, supplied: amount, amount, given: 0n }));
@@ -76,7 +82,7 @@ function strikeOutPairs(left: readonly Entry[], right: readonly Entry[]): void {
     for (const other of right) {
       if (entry.amount === 0n || other.amount === 0n || MEDIUM.includes(other.text)) continue;
       const protons = entry.formula.charge - other.formula.charge;
-      const hydrogens = entry.formula.count("H").sub(other.formula.count("H"));
+      const hydrogens = hydrogensIn(entry.formula).sub(hydrogensIn(other.formula));
       if (!hydrogens.equals(protons) || bareAtoms(other.formula) !== bare) continue;
       const both = smaller(entry.amount, other.amount);
       entry.given += both * BigInt(protons);

@@ -79,6 +79,20 @@ interface FoundArrow {
   readonly arrow: Arrow;
   readonly start: number;
   readonly end: number;
+  /** What stands on the shaft, in words. */
+  readonly label?: string;
+}
+
+/** `--heat-->`, `-heat->`, `==heat==>`: one dash needs its label stuck to it on both sides. */
+const LABELLED =
+  /(?:[-−–—‐‑]{2,9} ?|[-−–—‐‑](?! )|={2,9} ?)([^<>=→⇌]{0,59}?[^<>=→⇌ ])(?: ?[-−–—‐‑]{2,9}|[-−–—‐‑]|={1,9})>/y;
+
+/** An arrow with a label on its shaft, after white space: within a formula a dash is a charge. */
+function labelledAt(text: string, at: number, shaft: number, arrow: Arrow): FoundArrow | undefined {
+  if (at === 0 || !isSpace(text.charCodeAt(at - 1))) return undefined;
+  LABELLED.lastIndex = shaft;
+  const label = LABELLED.exec(text)?.[1];
+  return label === undefined ? undefined : { arrow, start: at, end: LABELLED.lastIndex, label: label.trim() };
 }
 
 /** An arrow with a head at this place: its kind and where it ends. `=` alone is left to the caller. */
@@ -91,14 +105,14 @@ function arrowAt(text: string, at: number, termStart: number): FoundArrow | unde
     let end = at + 1;
     while (isDash(text[end] ?? "") || text[end] === "=") end++;
     if (text[end] === ">") return { arrow: "equilibrium", start: at, end: end + 1 };
-    if (end > at + 1) return refuseBackward(text, at);
+    if (end > at + 1) return labelledAt(text, at, at + 1, "equilibrium") ?? refuseBackward(text, at);
     return undefined;
   }
   const dashes = isDash(character);
   if (!dashes && character !== "=") return undefined;
   let end = at + 1;
   while (dashes ? isDash(text[end] ?? "") : text[end] === "=") end++;
-  if (text[end] !== ">") return undefined;
+  if (text[end] !== ">") return labelledAt(text, at, at, "forward");
   // a run of dashes stuck to a formula begins with its charge: Cl-->
   const charge = dashes && end - at > 1 && at > termStart && !isSpace(text.charCodeAt(at - 1)) ? 1 : 0;
   return { arrow: "forward", start: at + charge, end: end + 1 };
@@ -139,10 +153,15 @@ export function splitEquation(text: string): Split {
 }
 
 function noArrow(text: string): never {
+  // half an arrow: a head without shaft, or a shaft without head
+  const half = />|\s[-−–—]{1,9}(?=\s)/.exec(text);
   throw new EquationError("equation.no-arrow", "an equation needs an arrow between reactants and products", {
     input: text,
-    position: text.length,
-    hint: "A + B -> C + D; also =>, =, →, ⇌, <=>",
+    position: half === null ? text.length : half.index + half[0].length - half[0].trimStart().length,
+    hint:
+      half === null
+        ? "A + B -> C + D; also =>, =, →, ⇌, <=>"
+        : `${half[0].trim()} is half an arrow; write -> between reactants and products`,
   });
 }
 
@@ -195,6 +214,7 @@ function splitAt(text: string, equals: boolean): Split | undefined {
       if (found.start > at) {
         remarks.push(`the dash at ${at} was read as a charge; white space before the arrow would leave no doubt`);
       }
+      if (found.label !== undefined) remarks.push(`"${found.label}" on the arrow was left out; it is no species`);
       addTerm(text, start, found.start, terms);
       arrow = found.arrow;
       reactants = terms.length / 2;

@@ -1,5 +1,5 @@
 // Readings that the letter of the text allows and that another writer may have meant otherwise: a capital I for the l of
-// chlorine, a zero for the letter O, a mass number that slid down, the short name of a group that is also a symbol. The
+// chlorine, capitals for a metal, a zero for the letter O, a mass number that slid down, the short name of a group that is also a symbol. The
 // formula is read as it stands; these are the remarks beside it. Nothing here is computed before somebody asks.
 import { elementIndexOf } from "../element/symbols";
 
@@ -32,6 +32,45 @@ function mistypedChlorine(text: string): string | undefined {
   const match = /[A-HJ-Z][a-z]?\d*(C(?:I(?![a-z])|1(?![\d.])))/.exec(text);
   if (match === null) return undefined;
   return `${match[1]} was read as ${match[1] === "C1" ? "one carbon atom" : "carbon and iodine"}; chlorine is written Cl, with a small L`;
+}
+
+/** `CaC12`, `CC14`, `FeC13·6H2O`: behind another element and before none, so many carbon atoms are mostly chlorine. */
+function mistypedChlorides(text: string): string | undefined {
+  const match = /[A-Z][a-z]?\d*(C1([2-9]))(?![\d.]|[A-Z[(])/.exec(text);
+  if (match === null) return undefined;
+  return `${match[1]} was read as 1${match[2]} carbon atoms; chlorine is written Cl${match[2]}, with a small L`;
+}
+
+const OXOANION = "\\d?\\(?(?:[SC]O3|SO4|NO3|PO4|OH\\))";
+const SIMPLE_ANION = "\\d?(?:Cl|Br|I|F|O[235]?|S\\d?)\\d?(?:$|[·.*(\\s])";
+const ANY_ANION = `(?:${OXOANION}|${SIMPLE_ANION})`;
+
+/**
+ * Metals whose symbol in capitals reads as two elements, and the anions behind which hardly anything else is meant: not
+ * phosgene COCl2, thiophosgene CSCl2, deuterochloroform CDCl3, phosphoryl chloride POCl3, hypochlorous acid HOCl.
+ */
+const METALS_IN_CAPITALS: Readonly<Record<string, string>> = {
+  CU: ANY_ANION,
+  NI: `(?:${OXOANION}|(?:Cl|Br|F|O|S)\\d?(?:$|[·.*(\\s]))`,
+  CO: OXOANION,
+  CD: OXOANION,
+  CS: OXOANION,
+  SN: ANY_ANION,
+  PB: ANY_ANION,
+  BI: ANY_ANION,
+  SB: ANY_ANION,
+  PD: ANY_ANION,
+  TI: ANY_ANION,
+  OS: "O4",
+};
+
+/** `CUSO4`, `NI(NO3)2`, `TIO2`: a metal salt in capitals. */
+function metalInCapitals(text: string): string | undefined {
+  const pair = text.slice(0, 2);
+  const anion = METALS_IN_CAPITALS[pair];
+  if (anion === undefined || !new RegExp(`^..${anion}`).test(text)) return undefined;
+  const [first, second] = pair;
+  return `${pair} was read as ${first} and ${second}; the metal is written ${first}${second!.toLowerCase()}`;
 }
 
 /** `Fe203`, `K2Cr207`, `H20`: such counts stand in organic formulas and beside oxygen, not alone. */
@@ -68,6 +107,14 @@ function digitsBeforeSign(text: string): string | undefined {
 /** Other readings that the writer of this text may have meant, in words. */
 export function remarksOn(text: string): string[] {
   if (text.length > MAX_REMARKED) return [];
-  const asked = [digitsBeforeSign, lowMassNumber, mistypedChlorine, zeroForOxygen, shortName];
+  const asked = [
+    digitsBeforeSign,
+    lowMassNumber,
+    mistypedChlorine,
+    mistypedChlorides,
+    metalInCapitals,
+    zeroForOxygen,
+    shortName,
+  ];
   return asked.map((ask) => ask(text)).filter((remark) => remark !== undefined);
 }

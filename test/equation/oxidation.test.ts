@@ -109,3 +109,20 @@ describe("redox analysis", () => {
     });
   });
 });
+
+describe("heavy hydrogen", () => {
+  it.each([
+    ["D2O", "D", "1"],
+    ["D2O", "H", "1"],
+    ["HDO", "D", "1"],
+    ["LiAlD4", "D", "-1"],
+    ["[2H]2O", "D", "1"],
+    ["T2", "T", "0"],
+  ])("in %s, asked for as %s, counts as hydrogen", (formula, symbol, state) => {
+    expect(oxidationStates(formula).of(symbol).toFraction()).toBe(state);
+  });
+
+  it("is not in a formula that does not name it", () => {
+    expect(() => oxidationStates("H2O").of("D")).toThrow("D is not in H2O");
+  });
+});

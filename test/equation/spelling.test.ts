@@ -84,12 +84,41 @@ describe("what the given coefficients decide", () => {
   });
 });
 
+describe("labels on the arrow", () => {
+  it.each([
+    ["CaCO3 --heat--> CaO + CO2", "heat"],
+    ["CaCO3 -heat-> CaO + CO2", "heat"],
+    ["CaCO3 -- 900 °C --> CaO + CO2", "900 °C"],
+    ["CaCO3 ==heat==> CaO + CO2", "heat"],
+  ])("are left out, with a remark: %s", (text, label) => {
+    const equation = parseEquation(text);
+    expect(equation.toString()).toBe("CaCO3 -> CaO + CO2");
+    expect(equation.remarks).toEqual([`"${label}" on the arrow was left out; it is no species`]);
+  });
+
+  it("also on a double arrow, and beside charges", () => {
+    expect(parseEquation("N2 + 3 H2 <--Fe--> 2 NH3").toString()).toBe("N2 + 3 H2 <=> 2 NH3");
+    expect(parseEquation("Na+ + Cl- --H2O--> NaCl").toString()).toBe("Na+ + Cl- -> NaCl");
+  });
+
+  it("do not hang on many dashes", () => {
+    expect(tryBalance(`H2 ${" -a".repeat(60_000)}`).ok).toBe(false);
+    expect(tryBalance(`H2 ${" --".repeat(60_000)}`).ok).toBe(false);
+  });
+
+  it("but a long run of dashes is an arrow", () => {
+    expect(balance("H2 + O2 ---> H2O").toString()).toBe("2 H2 + O2 -> 2 H2O");
+  });
+});
+
 describe("hints", () => {
   it.each([
     ["Zn - 2e- -> Zn^2+", "on the other side"],
     ["Ag+ + e -> Ag", "the electron is written e-"],
     ["H2 + 1/2 O2 -> H2O + 286 kJ", "heat is no species"],
     ["NaOH + NaOH -> NaOH", "NaOH on both sides"],
+    ["H2 + O2 >H2O", "> is half an arrow; write ->"],
+    ["H2 + O2 --- H2O", "--- is half an arrow; write ->"],
   ])("%s: %s", (text, hint) => {
     const outcome = tryBalance(text);
     expect(!outcome.ok && outcome.error.hint).toContain(hint);

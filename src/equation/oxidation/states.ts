@@ -47,17 +47,18 @@ export class OxidationStates {
   }
 
   /**
-   * The state of an element; its average if it occurs in several.
+   * The state of an element; its average if it occurs in several. D and T count as hydrogen.
    *
    * @throws {EquationError} `equation.no-such-element`
    * @example
    * oxidationStates("Fe3O4").of("Fe").toFraction() // => "8/3"
    */
   of(symbol: string): Fraction {
+    const element = (symbol === "D" || symbol === "T") && this.formula.symbols.includes(symbol) ? "H" : symbol;
     let sum = new Fraction(0);
     let atoms = new Fraction(0);
     for (const { symbol: own, state, count } of this.states) {
-      if (own !== symbol) continue;
+      if (own !== element) continue;
       sum = sum.add(state.mul(count));
       atoms = atoms.add(count);
     }
