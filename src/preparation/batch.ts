@@ -1,7 +1,7 @@
 // Everything about a batch that follows from what is put into it. Plan and run are the same sums; a run puts in what was
 // really weighed, and only what is looked at is worked out again.
 import type { Quantity } from "../quantity";
-import { type Account, accountFor } from "./account";
+import { type Account, accountFor, massFor } from "./account";
 import { type Candidate, candidatesFor } from "./candidates";
 import { type Check, checksOf } from "./checks";
 import { type Cost, costOf } from "./cost";
@@ -147,11 +147,12 @@ export function batchOf(setting: Setting, portions: readonly Quantity[], before?
   const sums = materials.every((_, i) => asBefore(i)) ? before?.batch : undefined;
   const account = sums?.account ?? accountFor(materials, portions, reactants, products);
   const formed = account.formed[products.indexOf(product)]!;
-  const theoreticalYield = formed.mass.named({
-    symbol: `m_th(${product.name})`,
-    label: `theoretical yield of ${product.name}`,
-    rule: "theoretical yield = amount of product × molar mass",
-  });
+  const theoreticalYield = massFor(
+    formed.amount,
+    product.formula,
+    { symbol: `m_th(${product.name})`, label: `theoretical yield of ${product.name}` },
+    product.molarMass,
+  );
   const headroom = request.headroom ?? Number(PLANNING.headroom.value);
   const inner = lazily({
     pot: () => pot(setting, portions, batch.feeds),

@@ -27,10 +27,12 @@ function isOxideOfMetal({ symbols }: Formula): boolean {
   return symbols.length === 2 && symbols.includes("O") && symbols.every((s) => s === "O" || !isOfSolubleOxide(s));
 }
 
-/** Cyanidoferrates of anything but alkali and alkaline earth metals do not dissolve. */
+/** Cyanidoferrates of anything but alkali and alkaline earth metals do not dissolve; iron may stand outside as well. */
 function isInsolubleCyanidoferrate(formula: Formula): boolean {
-  const rest = formula.toString().replaceAll("[Fe(CN)6]", "");
-  return rest !== formula.toString() && !SOLUBLE_CYANIDOFERRATES.some((row) => row.cations.test(rest));
+  if (!formula.toString().includes("[Fe(CN)6]")) return false;
+  const outside = formula.symbols.filter((symbol) => symbol !== "Fe" && !isNonmetal(symbol));
+  const isIronOutside = formula.count("Fe").mul(6).compare(formula.count("C")) > 0;
+  return isIronOutside || outside.some((symbol) => !SOLUBLE_CYANIDOFERRATES.some((row) => row.metals.includes(symbol)));
 }
 
 /** Metals, sulfur and their like. */

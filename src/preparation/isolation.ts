@@ -118,7 +118,8 @@ export function washingOf(
     targetResidue: residue,
   });
   if (!outcome.ok) return { missing: outcome.error.message.split("\n")[0]! };
-  const productLost = keptByWater(product.formula, asMassOfWater(outcome.value.totalWater), temperature);
+  const kept = keptByWater(product.formula, asMassOfWater(outcome.value.totalWater), temperature);
+  const productLost = kept !== undefined && kept.compare(theory) > 0 ? theory : kept;
   return {
     plan: { ...outcome.value, productLost },
     salts: salts.map(({ species }) => species.name),

@@ -23,6 +23,15 @@ describe("oxidation states", () => {
     ]);
   });
 
+  it("tells oxide halides from hypohalites", () => {
+    // Bismuth(III) chloride oxide and sodium hypochlorite: IUPAC Red Book 2005, IR-5 (from memory).
+    const chlorineIn = (formula: string): string => oxidationStates(formula).of("Cl").toFraction();
+    expect(["BiOCl", "FeOCl", "VOCl2"].map(chlorineIn)).toEqual(["-1", "-1", "-1"]);
+    expect(["NaOCl", "Ca(OCl)2", "HOCl"].map(chlorineIn)).toEqual(["1", "1", "1"]);
+    expect(oxidationStates("BiOCl").of("Bi").toFraction()).toBe("3");
+    expect(redoxAnalysis("Bi(NO3)3 + NaCl + H2O -> BiOCl + NaNO3 + HNO3").isRedox).toBe(false);
+  });
+
   it("counts peroxide oxygens by themselves where a metal cannot give more", () => {
     const oxygens = oxidationStates("CrO5").states.filter(({ symbol }) => symbol === "O");
     expect(oxygens.map(({ state, count }) => `${count.toFraction()} at ${state.toFraction()}`)).toEqual([

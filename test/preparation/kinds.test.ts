@@ -62,6 +62,25 @@ describe("an acid that is set free in water", () => {
   });
 });
 
+describe("a cyanidoferrate", () => {
+  // Common practice, no source: only those of alkali and alkaline earth metals dissolve.
+  it.each([
+    ["FeCl3 + K4[Fe(CN)6] + H2O -> Fe4[Fe(CN)6]3·14H2O + KCl", "Fe4[Fe(CN)6]3·14H2O", "FeCl3·6H2O"],
+    ["ZnSO4 + K4[Fe(CN)6] -> K2Zn3[Fe(CN)6]2 + K2SO4", "K2Zn3[Fe(CN)6]2", "ZnSO4·7H2O"],
+  ])("falls out whatever water or potassium it takes along: %s", (equation, product, salt) => {
+    const made = plan(
+      equation,
+      product,
+      [
+        { name: "salt", form: salt },
+        { name: "yellow prussiate", form: "K4[Fe(CN)6]·3H2O" },
+      ],
+      { material: "salt", portion: "10 g" },
+    );
+    expect(made.isolation.how).toBe("precipitate");
+  });
+});
+
 describe("a metal as product", () => {
   const silver = (copper: PlanRequest["materials"][number]) =>
     plan("AgNO3 + Cu -> Ag + Cu(NO3)2", "Ag", [{ name: "silver nitrate", form: "AgNO3" }, copper], {

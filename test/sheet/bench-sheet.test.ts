@@ -97,7 +97,7 @@ describe("the bench sheet", () => {
       "ZnSO₄·H₂O",
       "Zn(CH₃COO)₂·2H₂O",
       "Verdict",
-      "theoretical yield = amount of product × molar mass",
+      "m_th(Zn₅(CO₃)₂(OH)₆) = n(Zn₅(CO₃)₂(OH)₆) × M(Zn₅(CO₃)₂(OH)₆)",
       "invented",
     ]) {
       expect(text).toContain(part);

@@ -29,6 +29,10 @@ interface Unit {
 
 /** Anions that may stand beside a cation of non-metals only (NO2BF4); the others would be read into covalent molecules. */
 const FREE_ANIONS = /* @__PURE__ */ new Set(["BF4", "PF6", "AsF6", "SbF6", "ClO4", "HSO4", "AlCl4"]);
+/** Hypohalites written with the oxygen first. */
+const OXYGEN_FIRST = /* @__PURE__ */ new Set(["OCl", "OBr", "OI"]);
+/** Metals that make salts as +1 ions (common practice, no source). */
+const UNIVALENT = /* @__PURE__ */ new Set(["Li", "Na", "K", "Rb", "Cs", "Fr", "Ag", "Tl", "Cu", "Hg"]);
 /** Choices of ion charges that are tried at most. */
 const MAX_CHOICES = 64;
 
@@ -156,10 +160,15 @@ function trailingIon(
       before.some((item) => item.kind === "group" || !isNonmetal(item.symbol)) ||
       (before.length === 1 && before[0]!.kind === "atom" && before[0]!.symbol === "H") ||
       FREE_ANIONS.has(ion.formula);
-    if (cation) return { ion, length };
+    if (cation && !isOxideHalide(ion, before)) return { ion, length };
   }
   return undefined;
 }
+
+/** BiOCl is an oxide chloride, NaOCl a hypochlorite: the atoms behind a metal that is never +1 alone are two anions. */
+const isOxideHalide = (ion: KnownIon, before: readonly Item[]): boolean =>
+  OXYGEN_FIRST.has(ion.formula) &&
+  before.some((item) => item.kind === "atom" && !isNonmetal(item.symbol) && !UNIVALENT.has(item.symbol));
 
 /** Try the possible charges of the units in turn: whole states for the rest first, any states otherwise. */
 function choose(

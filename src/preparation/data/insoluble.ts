@@ -13,9 +13,9 @@ export const INSOLUBLE_NONMETALS: readonly { readonly elements: readonly string[
   { elements: ["B", "C", "Si", "P", "S", "Se", "Te", "As"], source: "commonPractice" },
 ];
 
-/** Cations whose cyanidoferrates dissolve; those of all others stay. */
-export const SOLUBLE_CYANIDOFERRATES: readonly { readonly cations: RegExp; readonly source: SourceKey }[] = [
-  { cations: /Na|K|Ca|Mg|NH4|H/, source: "commonPractice" },
+/** Metals whose cyanidoferrates dissolve, beside ammonium and the acids; those of all others stay. */
+export const SOLUBLE_CYANIDOFERRATES: readonly { readonly metals: readonly string[]; readonly source: SourceKey }[] = [
+  { metals: ["Li", "Na", "K", "Rb", "Cs", "Mg", "Ca", "Sr", "Ba"], source: "commonPractice" },
 ];
 
 /** Precipitants of which any excess takes the product back into solution. */
