@@ -5,13 +5,14 @@ import { oneOf } from "./argument";
 import { AmountError } from "./error";
 import { densityOfWater } from "./water";
 
-const SCALES = ["heavier than water", "lighter than water"] as const;
+const SCALES: readonly BaumeScale[] = ["heavier than water", "lighter than water"];
 
 /** Which liquids a hydrometer is made for. */
-export type BaumeScale = (typeof SCALES)[number];
+export type BaumeScale = "heavier than water" | "lighter than water";
 
 /** @internal The scale meant; heavier than water unless told. */
-export const scaleOf = (told: BaumeScale | undefined): BaumeScale => oneOf(told ?? SCALES[0], SCALES, "Baumé scale");
+export const scaleOf = (told: BaumeScale | undefined): BaumeScale =>
+  oneOf(told ?? "heavier than water", SCALES, "Baumé scale");
 
 const words = (): { symbol: string; label: string; source: string } => ({
   symbol: "°Bé",
