@@ -175,12 +175,8 @@ export function massFractionFromMassConcentration(
   for (const table of all) {
     const factor = expansionFactor(table, options.temperature);
     const g = factor === undefined ? counted : counted.dividedBy(factor);
-    const plain = g.in("g/mL").toNumber();
-    // w × density rises along every table, so the segment is found by its ends.
-    const k = table.points.findIndex((_, i) => {
-      const next = table.points[i + 1];
-      return next !== undefined && plain <= (next.percent / 100) * next.plain;
-    });
+    // w × density rises along every table, so the segment is found by its ends; exactly, or the last point would be missed.
+    const k = table.points.slice(1).findIndex(({ w, rho }) => g.compare(w.times(rho)) <= 0);
     if (k < 0) continue;
     const segment = segmentAt(table, k);
     const { a, va, slope } = segment;

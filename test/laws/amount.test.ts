@@ -111,6 +111,22 @@ describe("strengths", () => {
     );
   });
 
+  it("come back from every other unit at the last point of each table", () => {
+    for (const { solute, points } of first) {
+      const w = { value: points.at(-1)![0], unit: "% w/w" };
+      if (Number(w.value) >= 100) continue;
+      for (const to of ["g/L", "mol/L", "mol/kg", "mol %", "% w/v"]) {
+        const there = convertStrength(w, { of: solute, to });
+        near(
+          convertStrength(there, { of: solute, to: "% w/w" }),
+          convertStrength(w, { of: solute, to: "% w/w" }),
+          "%",
+          10,
+        );
+      }
+    }
+  });
+
   it("grow together: more percent is more mol/L and more mol/kg", () => {
     fc.assert(
       fc.property(solution, solution, ([of, a], [, b]) => {
