@@ -4,6 +4,7 @@ import { type Quantity, quantity, sum } from "../quantity";
 import {
   type KindOfSolid,
   retainedLiquor,
+  type Solubility,
   tryResidual,
   tryWashPlan,
   tryWaterToDissolve,
@@ -28,6 +29,8 @@ export type Isolation =
       readonly waterToSaturate: Quantity;
       /** Product that each 100 g of water left in the liquor keeps. */
       readonly keptByHundredGrams: Quantity;
+      /** What the table says of the product, with its source. */
+      readonly solubility: Solubility | undefined;
       readonly why: string;
     }
   | { readonly how: "unknown"; readonly missing: string };
@@ -62,6 +65,7 @@ export function isolationOf({ product, temperature, wet }: Setting, theory: Quan
     perHundredGramsWater,
     waterToSaturate: water.value.water,
     keptByHundredGrams: kept.value.mass,
+    solubility: water.value.solubility,
     why: `${why}: boil the liquor down and let it crystallise`,
   };
 }

@@ -153,7 +153,8 @@ export function assumptionBlocks({ assumptions }: Plan): Block[] {
 export function sourceBlocks(plan: Plan): Block[] {
   const dissolving = plan.feeds.flatMap((feed) => (feed.how === "dissolve" ? [feed.dissolving.solubility] : []));
   const liquor = (plan.liquor.check?.substances ?? []).map((s) => s.solubility);
-  const solubilities = [...dissolving, ...liquor].flatMap((s) =>
+  const product = plan.isolation.how === "crystallise" ? [plan.isolation.solubility] : [];
+  const solubilities = [...dissolving, ...liquor, ...product].flatMap((s) =>
     s === undefined ? [] : [`solubility of ${s.formula}: ${cite(s.source)}`],
   );
   const cautions = plan.cautions.substances.flatMap((s) =>

@@ -48,6 +48,7 @@ describe("the bench sheet", () => {
     expect(ofTheWork.length).toBeGreaterThan(3);
     for (const caution of ofTheWork) expect(text).toContain(caution.text);
     for (const { value, what } of steel.assumptions) expect(text).toContain(`${value} (${what})`);
+    expect(text).toContain("solubility of FeSO4: CRC Handbook");
     expect(steel.waste.treatment.map((t) => t.reagent)).toEqual(["Na2CO3"]);
     expect(text).toContain("of Na₂CO₃ (anhydrous) takes up or brings down acid");
   });
