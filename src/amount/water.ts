@@ -97,8 +97,10 @@ export function densityOfWater(temperature: TemperatureLike): Quantity<"density"
   // One temperature written the same way is one constant, whoever asks; a Quantity may carry an uncertainty of its own.
   const before = densities.get(temperature);
   if (before !== undefined) return before;
-  const density = kellDensity(temperature);
-  if (densities.size < MOST_DENSITIES) densities.set(temperature, density);
+  const T = expectDimension(temperature, "temperature", "temperature");
+  const density = kellDensity(T);
+  // Two readings that happen to be written alike are still two readings.
+  if (T.standardUncertainty === undefined && densities.size < MOST_DENSITIES) densities.set(temperature, density);
   return density;
 }
 

@@ -1,5 +1,4 @@
 // Does a substance fall out of water or stay in it? The table speaks first, then the rules; where neither does, nobody knows.
-import type { TemperatureLike } from "../amount";
 import { isNonmetal } from "../equation/oxidation/rules";
 import type { Formula } from "../formula";
 import type { Quantity } from "../quantity";
@@ -54,22 +53,40 @@ const isComplex = (formula: Formula): boolean => formula.toString().includes("["
 const remembered = /* @__PURE__ */ remembering<Fate>(512);
 
 /** The last temperature asked about with its text: a plan asks for many substances at one temperature. */
-let last: { readonly temperature: TemperatureLike; readonly text: string } | undefined;
+let last: { readonly temperature: Quantity; readonly text: string | undefined } | undefined;
 
-function textOf(temperature: TemperatureLike): string {
-  if (typeof temperature === "string") return temperature;
-  if (last?.temperature !== temperature) last = { temperature, text: `${temperature.value} ${temperature.unit}` };
+/** An exact temperature as text; undefined for one with an uncertainty, which is an input of its own and no key. */
+function textOf(temperature: Quantity): string | undefined {
+  if (last?.temperature !== temperature) {
+    const isExact = temperature.standardUncertainty === undefined;
+    last = { temperature, text: isExact ? `${temperature.value} ${temperature.unit}` : undefined };
+  }
   return last.text;
 }
 
-export const fateOf = (formula: Formula, temperature: TemperatureLike): Fate =>
-  remembered(`${formula} ${textOf(temperature)}`, () => judged(formula, temperature));
+/** What holds for a formula at a temperature, remembered where the temperature is exact. */
+function at<T>(
+  kept: (key: string, compute: () => T) => T,
+  formula: Formula,
+  temperature: Quantity<"temperature">,
+  compute: () => T,
+): T {
+  const text = textOf(temperature);
+  return text === undefined ? compute() : kept(`${formula} ${text}`, compute);
+}
 
-function judged(formula: Formula, temperature: TemperatureLike): Fate {
+export const fateOf = (formula: Formula, temperature: Quantity<"temperature">): Fate =>
+  at(remembered, formula, temperature, () => judged(formula, temperature));
+
+/** The same in a room of which nothing is told. */
+export const fateInRoom = (formula: Formula): Fate =>
+  fateOf(formula, planned("temperature") as Quantity<"temperature">);
+
+function judged(formula: Formula, temperature: Quantity<"temperature">): Fate {
   const name = nameOfFormula(formula);
   if (formula.compositionText === "H2O")
     return { fallsOut: false, perHundredGramsWater: undefined, why: "it is the water" };
-  const known = trySolubilityOf(formula, temperature as "20 °C");
+  const known = trySolubilityOf(formula, temperature);
   if (known.ok) {
     const { perHundredGramsWater } = known.value;
     const shown = perHundredGramsWater.format({ significant: 2, uncertainty: "none" });
@@ -109,7 +126,7 @@ export function keptByWater(
   water: Quantity,
   temperature: Quantity<"temperature">,
 ): Quantity<"mass"> | undefined {
-  const perHundred = kept(`${formula} ${textOf(temperature)}`, () => {
+  const perHundred = at(kept, formula, temperature, () => {
     const found = tryResidual({ formula, water: HUNDRED, temperature });
     return found.ok ? found.value.mass : undefined;
   });

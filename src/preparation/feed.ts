@@ -1,6 +1,5 @@
 // Dissolving the feeds and keeping the liquor clear: water for each soluble material, all the water there is after mixing,
 // and whether by-products and excess stay dissolved in it.
-import type { TemperatureLike } from "../amount";
 import { molarMass } from "../formula";
 import { type Quantity, sum } from "../quantity";
 import { type DissolvingWater, type LiquorCheck, staysDissolved, tryWaterToDissolve } from "../solubility";
@@ -28,7 +27,7 @@ export interface Liquor {
 export function feedOf(
   material: Material,
   portion: Quantity,
-  temperature: TemperatureLike,
+  temperature: Quantity<"temperature">,
   headroom: number,
   wet: boolean,
 ): Feed {
@@ -44,7 +43,7 @@ export function feedOf(
   const water = tryWaterToDissolve({
     formula: form,
     mass: portion.to("g"),
-    temperature: temperature as "20 °C",
+    temperature,
     headroom,
   });
   if (water.ok) return { material: name, how: "dissolve", dissolving: water.value };
@@ -88,7 +87,7 @@ export function liquorOf(
   reactants: readonly Species[],
   products: readonly Species[],
   dissolved: readonly { readonly species: Species; readonly amount: Quantity }[],
-  temperature: TemperatureLike,
+  temperature: Quantity<"temperature">,
 ): Liquor {
   const missing = feeds.flatMap((feed) => (feed.how === "unknown" ? [feed.missing] : []));
   const added = feeds.flatMap((feed) => {
@@ -111,6 +110,6 @@ export function liquorOf(
   const check =
     substances.length === 0 || !water.isPositive()
       ? undefined
-      : staysDissolved({ substances, water: water as Quantity<"mass">, temperature: temperature as "20 °C" });
+      : staysDissolved({ substances, water: water as Quantity<"mass">, temperature: temperature });
   return { water, check, missing };
 }

@@ -4,7 +4,7 @@ import { isNonmetal } from "../equation/oxidation/rules";
 import type { Formula } from "../formula";
 import { isAcid } from "./acids";
 import { NOT_WARM } from "./data/products";
-import { fateOf } from "./fate";
+import { fateInRoom } from "./fate";
 import { remembering } from "./lazy";
 import type { Setting } from "./setting";
 import type { Species } from "./species";
@@ -78,7 +78,7 @@ function kindFromEquation(
     `${reactants.map((s) => `${s.coefficient} ${s.formula}`).join(" + ")} -> ${products.map((s) => `${s.coefficient} ${s.formula}`).join(" + ")}`,
   );
   if (redox.ok && redox.value.isRedox) return "redox";
-  const fallsOut = fateOf(product, "20 °C").fallsOut;
+  const fallsOut = fateInRoom(product).fallsOut;
   if (fallsOut !== true && cations(product) > 1) return "double salt";
   if (acid && put.some(isBase)) return "neutralisation";
   if (fallsOut === true) return "precipitation";

@@ -5,7 +5,7 @@ import { retainedLiquor, tryResidual } from "../solubility";
 import { PLANNING } from "./data/planning";
 import { VARIABLE_WATER } from "./data/products";
 import { asMassOfWater, asVolumeOfWater } from "./exact";
-import { fateOf } from "./fate";
+import { fateInRoom } from "./fate";
 import { kindOfCake } from "./isolation";
 import type { Recipe, RecipeFinding, Reckoned } from "./recipe";
 import { shown } from "./recipe-words";
@@ -16,7 +16,7 @@ const ROOM = PLANNING.temperature.value;
 export function liquorFindings(recipe: Recipe, { read, account, theoreticalYield }: Reckoned): RecipeFinding[] {
   const findings: RecipeFinding[] = [];
   const { formula, name } = read.product;
-  const fate = fateOf(formula, ROOM);
+  const fate = fateInRoom(formula);
   const add = (code: RecipeFinding["code"], text: string, figure?: Quantity): void => {
     findings.push({ code, text, material: undefined, figure });
   };
@@ -37,7 +37,7 @@ export function liquorFindings(recipe: Recipe, { read, account, theoreticalYield
     (_, i) =>
       read.products[i] !== read.product &&
       read.products[i]!.formula.compositionText !== "H2O" &&
-      fateOf(read.products[i]!.formula, ROOM).fallsOut === false,
+      fateInRoom(read.products[i]!.formula).fallsOut === false,
   );
   if (recipe.washed === false && fate.fallsOut === true && salts.length > 0 && theoreticalYield !== undefined) {
     const perGram = retainedLiquor(kindOfCake(formula));

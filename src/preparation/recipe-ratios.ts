@@ -9,20 +9,17 @@ import type { Supplied } from "./account";
 import { isAcid } from "./acids";
 import { keyElement } from "./candidates";
 import { takesBack } from "./checks";
-import { PLANNING } from "./data/planning";
 import { planned } from "./exact";
-import { fateOf } from "./fate";
+import { fateInRoom } from "./fate";
 import type { RecipeFinding, Reckoned } from "./recipe";
 import type { ReadMaterial } from "./recipe-read";
 import { shown } from "./recipe-words";
 import { nameOfFormula, type Species, sameCore } from "./species";
 
-const ROOM = PLANNING.temperature.value;
-
 function precipitantShort({ read, account }: Reckoned): RecipeFinding[] {
   const key = keyElement(read.product.formula);
   if (account === undefined || key === undefined) return [];
-  if (fateOf(read.product.formula, ROOM).fallsOut !== true) return [];
+  if (fateInRoom(read.product.formula).fallsOut !== true) return [];
   const speciesOf = (s: Supplied): Species => read.reactants.find((r) => r.name === s.species)!;
   const carrier = account.supplied.find((s) => speciesOf(s).formula.count(key).n !== 0n);
   const limiting = account.supplied.find((s) => s.limiting)!;

@@ -3,16 +3,14 @@
 import { type Formula, molarMass, parseFormula } from "../formula";
 import { anhydrousOf, knownForms, withWater } from "../hydrate";
 import { expectDimension } from "../quantity";
-import { PLANNING } from "./data/planning";
 import { planned } from "./exact";
-import { fateOf } from "./fate";
+import { fateInRoom } from "./fate";
 import type { Recipe, RecipeFinding, Reckoned } from "./recipe";
 import { analysis, massLoss, partOf } from "./recipe-analysis";
 import { liquorFindings } from "./recipe-liquor";
 import { near, ratioOf, shown } from "./recipe-words";
 import { nameOfFormula } from "./species";
 
-const ROOM = PLANNING.temperature.value;
 /** Two ratios nearer than this are taken for the same. */
 const SAME_RATIO = 0.02;
 
@@ -67,7 +65,7 @@ function impossible(reckoned: Reckoned): RecipeFinding[] {
 
 /** A crop from a liquor that weighs what the sum says to a thousandth is the sum. */
 function exactlyTheory({ read, yields }: Reckoned): RecipeFinding[] {
-  if (!read.wet || fateOf(read.product.formula, ROOM).fallsOut !== false) return [];
+  if (!read.wet || fateInRoom(read.product.formula).fallsOut !== false) return [];
   return yields
     .filter((y) => y.given === "mass" && near(ratioOf(y.percentYield), 1, 0.001))
     .map((y) => ({

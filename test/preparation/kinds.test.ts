@@ -227,6 +227,30 @@ describe("drying a hydrate whose first loss is not tabulated", () => {
   });
 });
 
+describe("an uncertain thermometer", () => {
+  const saltpetre = (temperature: "18 °C" | "18 ± 5 °C") =>
+    plan(
+      "NaNO3 + KCl -> KNO3 + NaCl",
+      "KNO3",
+      [
+        { name: "soda saltpetre", form: "NaNO3" },
+        { name: "potash", form: "KCl" },
+      ],
+      { material: "soda saltpetre", portion: "100 g" },
+      { temperature },
+    );
+  const figuresOf = ({ isolation }: ReturnType<typeof saltpetre>) =>
+    isolation.how === "crystallise" ? [isolation.perHundredGramsWater, isolation.keptByHundredGrams].map(String) : [];
+
+  it("counts in its own plan and in no other, whichever was asked for first", () => {
+    const before = figuresOf(saltpetre("18 °C"));
+    const uncertain = figuresOf(saltpetre("18 ± 5 °C"));
+    expect(uncertain).not.toEqual(before);
+    expect(uncertain[0]).toBe(uncertain[1]);
+    expect(figuresOf(saltpetre("18 °C"))).toEqual(before);
+  });
+});
+
 describe("excesses", () => {
   const iodide = (potash: PlanRequest["materials"][number]) =>
     plan("Pb(NO3)2 + KI -> PbI2 + KNO3", "PbI2", [{ name: "lead nitrate", form: "Pb(NO3)2" }, potash], {
