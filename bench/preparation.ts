@@ -1,9 +1,12 @@
-// Plans and runs on distinct inputs: weighings and theory, the plan with every figure looked at, and a run with its verdict;
-// beside JSON.parse of the same requests. Checked in the same pass: theory and yield against bare arithmetic.
+// Plans and runs: one preparation with a hundred masses, as under a slider; eighty-one different ones in turn, which is what
+// "warm" means; and each of those the first time it is asked for, when equation and substances have to be looked up.
+// Weighings and theory, the plan with every figure looked at, a run with its verdict, beside JSON.parse of the same requests.
+// Checked in the same pass: theory and yield against bare arithmetic.
 import { fileURLToPath } from "node:url";
 import { type Plan, type PlanRequest, planPreparation, recordRun } from "../src/preparation";
 import { benchSheet } from "../src/sheet";
-import { heading, inFreshProcesses, interleaved, line } from "./harness";
+import { BENCH_PREPARATIONS, requestOf } from "../test/data/bench-preparations";
+import { heading, inFreshProcesses, interleaved, line, median } from "./harness";
 
 const N = 100;
 
@@ -43,7 +46,7 @@ function measure(): Record<string, number> {
   const each = (f: (i: number) => unknown) => () => {
     for (let i = 0; i < N; i++) f(i);
   };
-  return interleaved(
+  const slider = interleaved(
     {
       "JSON.parse of the request": each((i) => JSON.parse(texts[i]!)),
       "plan: weighings and theory": each((i) => planPreparation(requests[i]!).product.theoreticalYield.value),
@@ -57,13 +60,39 @@ function measure(): Record<string, number> {
     N,
     15,
   );
+  const others = BENCH_PREPARATIONS.map(requestOf);
+  // The code is warm by now, the tables are not: nobody has asked for these before.
+  const firsts = others.map((one) => {
+    const start = process.hrtime.bigint();
+    whole(planPreparation(one));
+    return Number(process.hrtime.bigint() - start);
+  });
+  const inTurn = interleaved(
+    {
+      [IN_TURN]: () => {
+        for (const one of others) whole(planPreparation(one));
+      },
+      [RUN_IN_TURN]: () => {
+        for (const one of others) void recordRun(planPreparation(one), { dried: "10 g" }).verdict.length;
+      },
+    },
+    others.length,
+    15,
+  );
+  return { ...slider, ...inTurn, [FIRST]: median(firsts) };
 }
+
+const IN_TURN = "different preparations in turn, every figure looked at";
+const RUN_IN_TURN = "different preparations in turn, plan, run and verdict";
+const FIRST = "a preparation asked for the first time";
 
 const result = inFreshProcesses(fileURLToPath(import.meta.url), measure, 3);
 if (result !== undefined) {
   heading(`preparation: ${N} distinct requests, median of 3 processes, milliseconds each`);
   const limits: Readonly<Record<string, number>> = {
     "plan, every figure looked at": 1,
+    [IN_TURN]: 1,
+    [RUN_IN_TURN]: 2,
     "run as weighed, verdict": 2,
     "run with another dry mass only, verdict": 2,
   };

@@ -7,7 +7,7 @@ import { remembering } from "./lazy";
 import type { Setting } from "./setting";
 
 /** Cautions by the texts they were asked for. */
-const remembered = /* @__PURE__ */ remembering<Cautions>(64);
+const remembered = /* @__PURE__ */ remembering<Cautions>(200);
 const lookedUp = (texts: readonly (string | MaterialOfStrength)[]): Cautions =>
   remembered(JSON.stringify(texts), () => cautions(texts));
 

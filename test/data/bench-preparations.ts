@@ -4,7 +4,7 @@
 // procedures: memory; of the flags: the amounts themselves.
 // The second half, from co-chloride-basic-carbonate on, was written and reckoned in exact fractions by someone who had not
 // seen the code; half of it holds something odd on purpose.
-import type { ProcedureKind, Recipe, RecipeFindingCode } from "preparative";
+import type { PlanRequest, ProcedureKind, Recipe, RecipeFindingCode } from "preparative";
 
 /** One preparation with what it comes to. */
 export interface BenchPreparation {
@@ -1599,3 +1599,21 @@ export const BENCH_PREPARATIONS: readonly BenchPreparation[] = [
     findings: ["recipe.filtrate-impure"],
   },
 ];
+
+/** What the recipe takes of each material. */
+export const weighedOf = ({ recipe }: BenchPreparation): Record<string, "1 g"> =>
+  Object.fromEntries(recipe.materials.map(({ form, amount }) => [form as string, amount as "1 g"]));
+
+/** The same preparation as a request for a plan, scaled by what limits it. */
+export const requestOf = (p: BenchPreparation): PlanRequest => ({
+  equation: p.recipe.equation as string,
+  product: p.recipe.product,
+  materials: p.recipe.materials.map(({ form, strength, density }) => ({
+    name: form as string,
+    form: form as string,
+    strength,
+    density,
+  })),
+  acknowledge: p.acknowledge,
+  scale: { material: p.limiting, portion: weighedOf(p)[p.limiting]! },
+});

@@ -1,7 +1,7 @@
 // Preparations the library was not made from: the recipe's figures and flags, the plan of each kind, and a run of it.
-import { checkRecipe, planPreparation, type Quantity, recordRun, type ShelfMaterial } from "preparative";
+import { checkRecipe, planPreparation, type Quantity, recordRun } from "preparative";
 import { describe, expect, it } from "vitest";
-import { BENCH_PREPARATIONS, type BenchPreparation } from "../data/bench-preparations";
+import { BENCH_PREPARATIONS, requestOf, weighedOf } from "../data/bench-preparations";
 
 /** Five printed figures, and 2e-5 for the abridged weights behind them (as in the table of published preparations). */
 function agrees(figure: Quantity, unit: string, printed: string): void {
@@ -13,24 +13,6 @@ function agrees(figure: Quantity, unit: string, printed: string): void {
 }
 
 const plain = (formula: string): string => formula.normalize("NFKC");
-const materialsOf = ({ recipe }: BenchPreparation): ShelfMaterial[] =>
-  recipe.materials.map(({ form, strength, density }) => ({
-    name: form as string,
-    form: form as string,
-    strength,
-    density,
-  }));
-const weighedOf = ({ recipe }: BenchPreparation): Record<string, "1 g"> =>
-  Object.fromEntries(recipe.materials.map(({ form, amount }) => [form as string, amount as "1 g"]));
-const planOf = (p: BenchPreparation) =>
-  planPreparation({
-    equation: p.recipe.equation as string,
-    product: p.recipe.product,
-    materials: materialsOf(p),
-    acknowledge: p.acknowledge,
-    scale: { material: p.limiting, portion: weighedOf(p)[p.limiting]! },
-  });
-
 describe.each(BENCH_PREPARATIONS)("$id", (p) => {
   it("comes to the figures reckoned by hand", () => {
     const found = checkRecipe(p.recipe);
@@ -51,7 +33,7 @@ describe.each(BENCH_PREPARATIONS)("$id", (p) => {
   });
 
   it("is planned as its kind, watched by that kind's figures, and runs to the same theory", () => {
-    const plan = planOf(p);
+    const plan = planPreparation(requestOf(p));
     expect(plan.procedure.kind).toBe(p.kind);
     expect(plan.checks.length).toBeGreaterThanOrEqual(["redox", "other"].includes(p.kind) ? 0 : 1);
     agrees(recordRun(plan, { weighed: weighedOf(p) }).product.theoreticalYield, "g", p.theory);
