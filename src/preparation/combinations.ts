@@ -9,7 +9,15 @@ import type { Setting } from "./setting";
 /** Cautions by the texts they were asked for. */
 const remembered = /* @__PURE__ */ remembering<Cautions>(200);
 const lookedUp = (texts: readonly (string | MaterialOfStrength)[]): Cautions =>
-  remembered(JSON.stringify(texts), () => cautions(texts));
+  remembered(JSON.stringify(texts), () => fast(cautions(texts)));
+
+/** Held fast, because plans share it: nobody may strike a caution out of somebody else's plan. */
+function fast(found: Cautions): Cautions {
+  for (const one of [...found.substances, ...found.incompatibilities]) Object.freeze(one);
+  Object.freeze(found.substances);
+  Object.freeze(found.incompatibilities);
+  return Object.freeze(found);
+}
 
 /** A material with its strength, where it is a solution of which the mass fraction is known. */
 function withStrength({ shelf, form, massFraction }: Setting["materials"][number]): string | MaterialOfStrength {

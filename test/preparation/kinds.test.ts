@@ -251,6 +251,13 @@ describe("an uncertain thermometer", () => {
   });
 });
 
+describe("cautions shared by plans", () => {
+  it("cannot be struck out of another plan", () => {
+    expect(() => (mohr().cautions.substances as unknown[]).splice(0)).toThrow(TypeError);
+    expect(mohr().cautions.substances.length).toBeGreaterThan(0);
+  });
+});
+
 describe("excesses", () => {
   const iodide = (potash: PlanRequest["materials"][number]) =>
     plan("Pb(NO3)2 + KI -> PbI2 + KNO3", "PbI2", [{ name: "lead nitrate", form: "Pb(NO3)2" }, potash], {
