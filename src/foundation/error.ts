@@ -41,6 +41,21 @@ function caret(input: string, position: number): string {
   return `  ${shown}\n  ${" ".repeat(position - start)}^`;
 }
 
+/** Longest problem and longest hint of a message: a page, whatever text it quotes. */
+const LONGEST_PART = 1500;
+
+const shortened = (text: string): string => (text.length > LONGEST_PART ? `${text.slice(0, LONGEST_PART)}…` : text);
+
+/** A detail as data that survives `JSON.stringify`: whole numbers of any size as text, what is no data by its kind. */
+function plainDetail(value: unknown): unknown {
+  if (typeof value === "bigint") return String(value);
+  if (typeof value === "symbol" || typeof value === "function") return typeof value;
+  if (Array.isArray(value)) return value.map(plainDetail);
+  if (typeof value !== "object" || value === null || typeof (value as { toJSON?: unknown }).toJSON === "function")
+    return value;
+  return Object.fromEntries(Object.entries(value).map(([name, part]) => [name, plainDetail(part)]));
+}
+
 /**
  * Base of every error the library throws on purpose. Branch on `code`, not on the message: codes are public and stable.
  *
@@ -62,16 +77,16 @@ export class PreparativeError extends Error {
 
   constructor(code: string, problem: string, place: ErrorPlace = {}) {
     const { input, position, hint, details = {} } = place;
-    let message = problem;
+    let message = shortened(problem);
     if (input !== undefined && position !== undefined) message += `\n${caret(input, position)}`;
-    if (hint !== undefined) message += `\n  hint: ${hint}`;
+    if (hint !== undefined) message += `\n  hint: ${shortened(hint)}`;
     super(message);
     this.name = "PreparativeError";
     this.code = code;
     this.input = input;
     this.position = position;
     this.hint = hint;
-    this.details = details;
+    this.details = plainDetail(details) as ErrorDetails;
     Object.defineProperty(this, BRAND, { value: true });
   }
 

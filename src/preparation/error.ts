@@ -3,6 +3,7 @@ import { type ErrorPlace, PreparativeError } from "../foundation/error";
 /** Codes of everything that can be refused in the preparation room. */
 export type PlanErrorCode =
   | "plan.request"
+  | "plan.unknown-option"
   | "plan.no-such-material"
   | "plan.unmatched-material"
   | "plan.missing-material"

@@ -2,13 +2,14 @@
 
 import { type Formula, parseFormula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
+import { slips } from "../foundation/slips";
 import { readableText, SubstanceError } from "./error";
 import { knownWords, splitWords } from "./name-parse";
 import { readNotation } from "./notation";
 import { type ReadingOptions, readingsOf } from "./readings";
 import { kinOf, registryIndex } from "./registry-index";
 import { splitHydrate } from "./rule-readings";
-import { nameKey, plainName, slips } from "./words";
+import { nameKey, plainName } from "./words";
 
 /** Names nearest to one that is not known: registry names, and the name with each word put right. */
 export function nearestNames(name: string, most = 3): string[] {

@@ -1,12 +1,13 @@
 // A word on a pack to the substances it may mean: what shops sell under that name, in every form.
 import type { SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
+import { slips } from "../foundation/slips";
 import { SHOP_MATERIALS, type ShopMaterialRow, type StatedAssay } from "./data/shop-materials";
 import { readableText, SubstanceError } from "./error";
 import { addTo } from "./multimap";
 import { readNotation } from "./notation";
 import { rowOf, rowsNamed } from "./registry-index";
-import { nameKey, nameWords, slips } from "./words";
+import { nameKey, nameWords } from "./words";
 
 /** A range as texts with units, ready for `quantity`. */
 export interface TextRange {
