@@ -73,8 +73,8 @@ export function ionIndex(): IonIndex {
   const anions = [...listed, ...listed.flatMap((ion) => hydrogenKin(ion, keys))];
   for (const word of ELEMENT_WORDS)
     if (word.ide !== undefined) {
-      const { symbol, ide, ideCharge, source } = word;
-      anions.push(ionOf({ formula: symbol, charge: -ideCharge!, name: ide, source }, { element: word }));
+      const { symbol, ide, ideAlso = [], ideCharge, source } = word;
+      anions.push(ionOf({ formula: symbol, charge: -ideCharge!, name: ide, also: ideAlso, source }, { element: word }));
     }
   const cations = CATIONS.map((row) => ionOf(row));
   const byName = new Map<string, Ion[]>();

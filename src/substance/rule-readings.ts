@@ -44,6 +44,9 @@ function saltsNamed(name: string): Found[] {
       for (const salt of balanced(cations, choice.slice(split))) {
         const formula = registryWriting(saltText(salt));
         const complex = choice.find((one) => one.open !== undefined)?.open;
+        // the peroxide of a metal with several charges is its higher oxide in old books, which the tables name
+        if (salt.open === "charge" && choice.some(({ ion }) => ion !== undefined && isOxygenChain(ion.counts)))
+          continue;
         const number = salt.cations.find((one) => one.species.charge === undefined);
         const decides =
           salt.open === "charge" && number !== undefined
@@ -67,6 +70,11 @@ function saltsNamed(name: string): Found[] {
 function isGuessedChain(choice: readonly Species[]): boolean {
   const chain = choice.some(({ ion, count }) => count === undefined && /sulfide\(2-\)$/.test(ion?.row.name ?? ""));
   return chain && choice.some((one) => one.charge === undefined);
+}
+
+/** Peroxide, superoxide, ozonide. */
+function isOxygenChain(counts: ReadonlyMap<string, number>): boolean {
+  return counts.size === 1 && (counts.get("O") ?? 0) > 1;
 }
 
 /** Every combination of one reading per word, at most 64. */

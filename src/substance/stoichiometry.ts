@@ -46,12 +46,16 @@ const USUAL_WITH_HALIDES: Readonly<Record<string, number>> = { Co: 2, Mn: 2, Pb:
 
 const HALIDES = /* @__PURE__ */ new Set(["F", "Cl", "Br", "I"]);
 
+function isOxoanion({ ion, text }: Species): boolean {
+  return (ion?.counts.has("O") ?? false) && !["OH", "O2", "O3", "O"].includes(text);
+}
+
 /** Charges a metal may have with an anion when the name does not say. */
 function openCharges(cation: Species, anion: Species): number[] {
   const { element } = cation;
   if (element?.charges === undefined) return [];
   if (element.charges.length === 1) return [element.charges[0]!];
-  const oxo = anion.ion?.counts.has("O") && !["OH", "O2", "O"].includes(anion.text);
+  const oxo = isOxoanion(anion);
   const halide = HALIDES.has(anion.text);
   const usual = oxo
     ? USUAL_WITH_OXOANIONS[element.symbol]
@@ -91,6 +95,23 @@ function pairWithCounts(cation: Species, anion: Species): Balanced[] {
   return [{ cations: [{ species: cation, count: c, charge: needed }], anions: [{ species: anion, count: a }] }];
 }
 
+/** Mercury(I) is met with halides and oxoanions; its oxide, sulfide and cyanide are those of mercury(II). */
+function formsMercuryOne(anion: Species): boolean {
+  return HALIDES.has(anion.text) || isOxoanion(anion);
+}
+
+/** Mercury without its number: two of them share the charge of mercury(I). */
+function mercury(cation: Species, anion: Species): Balanced[] {
+  const pairOf: Species = { ...cation, text: "Hg2", group: true };
+  return [
+    { species: cation, charge: 2 },
+    { species: pairOf, charge: 1 },
+  ].map(({ species, charge }) => {
+    const [c, a] = simplest(2, -anion.charge!);
+    return { cations: [{ species, count: c, charge }], anions: [{ species: anion, count: a }], open: "charge" };
+  });
+}
+
 /** One kind of each. */
 function pair(cation: Species, anion: Species): Balanced[] {
   if (cation.mixed !== undefined) {
@@ -102,6 +123,8 @@ function pair(cation: Species, anion: Species): Balanced[] {
       : [];
   }
   if (cation.count !== undefined || anion.count !== undefined) return pairWithCounts(cation, anion);
+  if (cation.charge === undefined && cation.element?.symbol === "Hg" && formsMercuryOne(anion))
+    return mercury(cation, anion);
   const charges = cation.charge === undefined ? openCharges(cation, anion) : [cation.charge];
   return charges.map((charge) => {
     const [c, a] = simplest(charge, -anion.charge!);

@@ -37,7 +37,7 @@ const BASES: Readonly<Record<string, string>> = {
   alumina: "aluminium",
 };
 const OF_A_BASE =
-  /^((?:[a-z]+)(?:ate|ite|ide)) of (potash|soda|ammonia|lime|magnesia|baryta|strontia|alumina|iron|copper|zinc|lead|tin|silver|mercury|manganese)$/;
+  /^((?:[a-z]+)(?:ate|ite|ide|uret)) of (potash|soda|ammonia|lime|magnesia|baryta|strontia|alumina|iron|copper|zinc|lead|tin|silver|mercury|manganese)$/;
 
 /** "acetate of lead" with its base in front: `lead acetate`; other names as they are. */
 export function baseFirst(name: string): string {

@@ -64,6 +64,9 @@ describe("registry", () => {
     const refused: Record<string, string> = {
       "magnesium carbonate": "the shop's magnesium carbonate is a basic hydrate",
       "zinc carbonate": "the shop's zinc carbonate is the basic salt",
+      "ammonium carbonate": "the trade's lumps are hydrogencarbonate and carbamate",
+      "sodium phosphate": "the trade sells three, acid to strongly alkaline",
+      "potassium phosphate": "the trade sells three, acid to strongly alkaline",
     };
     for (const { formula, name, systematic } of REGISTRY)
       for (const one of [name, ...(systematic ?? [])]) {

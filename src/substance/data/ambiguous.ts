@@ -363,6 +363,10 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "FeSO4·H2O", decides: "grey powder, 30 % Fe on the pack" },
       { formula: "ZnSO4·H2O", decides: "white powder, 35.5 % Zn on the pack" },
       { formula: "ZnSO4·7H2O", decides: "white crystals, 22 % Zn on the pack" },
+      {
+        formula: "ZnCl2",
+        decides: "sold against roof moss, a strong solution or lumps that draw water: chloride on the pack",
+      },
     ],
     source: "commonPractice",
   },
@@ -397,6 +401,119 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
     readings: [
       { formula: "FeO(OH)", decides: "loses about 10 % on heating" },
       { formula: "Fe2O3", decides: "dry and red: loses nothing" },
+    ],
+    source: "commonPractice",
+  },
+  {
+    names: ["prussiate of potash", "potassium prussiate"],
+    readings: [
+      { formula: "K4[Fe(CN)6]·3H2O", decides: "yellow crystals: the cyanidoferrate(II), no simple cyanide" },
+      { formula: "K3[Fe(CN)6]", decides: "ruby red crystals: the cyanidoferrate(III), no simple cyanide" },
+    ],
+    source: "commonPractice",
+  },
+  {
+    names: ["prussiate of soda", "sodium prussiate"],
+    readings: [
+      { formula: "Na4[Fe(CN)6]·10H2O", decides: "yellow crystals: the cyanidoferrate(II), no simple cyanide" },
+      { formula: "Na3[Fe(CN)6]", decides: "ruby red crystals: the cyanidoferrate(III), no simple cyanide" },
+    ],
+    source: "commonPractice",
+  },
+  {
+    names: ["chloride of lime"],
+    readings: [
+      {
+        formula: "Ca(ClO)2",
+        decides: "pool grade, smells of chlorine: bleaching powder, 65 to 73 % available chlorine",
+      },
+      {
+        formula: "CaCl2O",
+        decides: "smells of chlorine: old bleaching powder, 35 % available chlorine, no single compound",
+      },
+      { formula: "CaCl2", decides: "no smell, draws water: the salt that old books call muriate of lime" },
+    ],
+    source: "commonPractice",
+  },
+  {
+    names: ["sodium borate", "borate of soda"],
+    readings: [
+      { formula: "Na2B4O7·10H2O", decides: "borax, what the trade and the pharmacy mean: loses 47.2 % when fused" },
+      { formula: "Na2B4O7·5H2O", decides: "labelled 5 mol or pentahydrate: loses 30.9 %" },
+      { formula: "Na2B4O7", decides: "labelled fused or anhydrous" },
+      { formula: "NaBO2·4H2O", decides: "labelled metaborate" },
+      { formula: "Na3BO3", decides: "the orthoborate, named literally: not sold" },
+    ],
+    source: "commonPractice",
+  },
+  {
+    names: ["magnesium oxychloride"],
+    readings: [
+      { formula: "Mg3(OH)5Cl·4H2O", decides: "set magnesia cement with little chloride: 5 Mg(OH)2 to 1 MgCl2" },
+      { formula: "Mg2(OH)3Cl·4H2O", decides: "set magnesia cement with more chloride: 3 Mg(OH)2 to 1 MgCl2" },
+    ],
+    source: "commonPractice",
+  },
+  {
+    names: ["zinc oxychloride", "zinc hydroxychloride"],
+    readings: [
+      { formula: "Zn5(OH)8Cl2·H2O", decides: "the white crust from zinc chloride solution and zinc oxide: 59 % Zn" },
+      { formula: "Zn(OH)Cl", decides: "from concentrated zinc chloride: 55.5 % Zn" },
+    ],
+    source: "commonPractice",
+  },
+  {
+    names: ["persulfate of iron", "iron persulfate"],
+    readings: [
+      {
+        formula: "Fe2(SO4)3",
+        decides: "pharmacies and dyers of old: the sulfate of the higher oxide, now iron(III) sulfate",
+      },
+      { formula: "Fe2(S2O8)3", decides: "taken literally, an iron(III) peroxodisulfate: not sold" },
+    ],
+    source: "commonPractice",
+  },
+  {
+    names: ["ammonium carbonate", "carbonate of ammonia"],
+    readings: [
+      { formula: "NH4HCO3", decides: "sold for baking; also what lumps turn into in the air" },
+      {
+        formula: "NH2COONH4",
+        decides: "the trade's lumps are mixed with this, the carbamate: go by the NH3 figure (30 to 34 %)",
+      },
+      { formula: "(NH4)2CO3", decides: "the pure salt, seldom sold: labelled so, with its water" },
+    ],
+    source: "commonPractice",
+  },
+  {
+    names: ["sodium phosphate"],
+    readings: [
+      { formula: "Na3PO4·12H2O", decides: "trisodium, TSP: strongly alkaline crystals" },
+      { formula: "Na3PO4", decides: "trisodium, labelled anhydrous: strongly alkaline" },
+      { formula: "Na2HPO4·12H2O", decides: "disodium, the phosphate of soda of pharmacies: weakly alkaline" },
+      { formula: "Na2HPO4", decides: "disodium, labelled anhydrous" },
+      { formula: "NaH2PO4·H2O", decides: "monosodium: acid" },
+    ],
+    source: "commonPractice",
+  },
+  {
+    names: ["potassium phosphate"],
+    readings: [
+      { formula: "KH2PO4", decides: "MKP, a fertiliser (0-52-34): acid" },
+      { formula: "K2HPO4", decides: "dipotassium: weakly alkaline" },
+      { formula: "K3PO4", decides: "tripotassium: strongly alkaline" },
+    ],
+    source: "commonPractice",
+  },
+  {
+    names: ["chrome green"],
+    readings: [
+      { formula: "Cr2O3", decides: "pottery, enamel and artists' oxide: stands a red heat, contains no lead" },
+      {
+        formula: "PbCrO4",
+        decides:
+          "paint and printing: chrome yellow mixed with Prussian blue, so it contains lead and chromium(VI); turns brown with alkali",
+      },
     ],
     source: "commonPractice",
   },

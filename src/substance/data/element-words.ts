@@ -8,6 +8,8 @@ export interface ElementWord {
   readonly name: string;
   /** Name of the monatomic anion. */
   readonly ide?: string;
+  /** Older names of that anion. */
+  readonly ideAlso?: readonly string[];
   /** Size of its charge. */
   readonly ideCharge?: number;
   /** Name of the element as the central atom of an anion. */
@@ -27,6 +29,7 @@ export interface ElementWord {
 export const WORD_FIELD_SOURCES = {
   charges: "memory",
   fixed: "memory",
+  ideAlso: "memory",
   older: "memory",
   also: "memory",
 } as const satisfies Record<string, SourceKey>;
@@ -59,12 +62,21 @@ export const ELEMENT_WORDS: readonly ElementWord[] = [
     symbol: "S",
     name: "sulfur",
     ide: "sulfide",
+    ideAlso: ["sulfuret"],
     ideCharge: 2,
     ate: "sulfate",
     also: ["sulphur"],
     source: "redBook2005",
   },
-  { symbol: "Cl", name: "chlorine", ide: "chloride", ideCharge: 1, ate: "chlorate", source: "redBook2005" },
+  {
+    symbol: "Cl",
+    name: "chlorine",
+    ide: "chloride",
+    ideAlso: ["muriate"],
+    ideCharge: 1,
+    ate: "chlorate",
+    source: "redBook2005",
+  },
   { symbol: "Ar", name: "argon", source: "redBook2005" },
   { symbol: "K", name: "potassium", charges: [1], fixed: true, also: ["kalium"], source: "redBook2005" },
   { symbol: "Ca", name: "calcium", ate: "calcate", charges: [2], fixed: true, source: "redBook2005" },

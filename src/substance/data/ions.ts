@@ -65,7 +65,7 @@ export const ANIONS: readonly IonRow[] = [
   },
   { formula: "O3", charge: -1, name: "ozonide", also: ["trioxide(1-)"], rare: true, source: "redBook2005" },
   { formula: "HO2", charge: -1, name: "hydrogenperoxide", also: ["hydroperoxide"], rare: true, source: "redBook2005" },
-  { formula: "CN", charge: -1, name: "cyanide", acid: "hydrocyanic acid", also: ["prussiate"], source: "redBook2005" },
+  { formula: "CN", charge: -1, name: "cyanide", acid: "hydrocyanic acid", source: "redBook2005" },
   {
     formula: "SCN",
     charge: -1,
