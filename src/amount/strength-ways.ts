@@ -13,6 +13,7 @@ import { equivalentsIn } from "./equivalents";
 import { AmountError } from "./error";
 import { molarVolumeOfGas } from "./gas";
 import { type ReactionLike, reactionOf } from "./species";
+import { isWater, splitWater } from "./split-water";
 import type { Strength, StrengthKind, StrengthOptions } from "./strength-kind";
 
 /** @internal */
@@ -56,6 +57,33 @@ export class Ways {
 
   get solventMolarMass(): Quantity {
     return molarMass(this.options.solvent ?? "H2O");
+  }
+
+  private ownWater: Quantity | undefined;
+
+  /**
+   * Crystal water in one mole of the solute, undefined for none. In solution nothing tells it from the water that was
+   * poured, so that molality and mole fraction count it as solvent; in another solvent it is neither.
+   */
+  private get crystalWater(): Quantity | undefined {
+    if (this.formula === undefined || isWater(this.formula)) return undefined;
+    const { dry, waters } = splitWater(this.formula);
+    if (dry === undefined || waters.equals(0)) return undefined;
+    this.ownWater ??= quantity(waters.toFraction() as `${number}`, {
+      symbol: "z",
+      label: `crystal water in one mole of ${this.name}`,
+    });
+    return this.ownWater;
+  }
+
+  private get inWater(): boolean {
+    const { solvent } = this.options;
+    return solvent === undefined || isWater(formulaOfArgument(solvent));
+  }
+
+  /** Crystal water that counts as solvent, in moles for each mole of solute. */
+  private get waterAsSolvent(): Quantity | undefined {
+    return this.inWater ? this.crystalWater : undefined;
   }
 
   get equivalents(): Quantity {
@@ -119,12 +147,28 @@ export class Ways {
     switch (kind) {
       case "molality": {
         const b = this.given(value, "b", "molality");
+        const z = this.waterAsSolvent;
         const solute = b.times(this.molarMass);
-        return this.named(solute.dividedBy(solute.plus("1")), "w", "mass fraction = b M / (1 + b M)", "% w/w");
+        if (z === undefined) {
+          return this.named(solute.dividedBy(solute.plus("1")), "w", "mass fraction = b M / (1 + b M)", "% w/w");
+        }
+        const dry = b.times(this.molarMass.minus(z.times(this.solventMolarMass)));
+        return this.solid(
+          solute.dividedBy(dry.plus("1")),
+          "mass fraction = b M / (1 + b (M - z M(H₂O))), the crystal water being solvent",
+        );
       }
       case "mole fraction": {
         const x = this.given(value, "x", "mole fraction");
+        const z = this.crystalWater;
         const solute = x.times(this.molarMass);
+        if (z !== undefined) {
+          const added = this.poured(quantity("1").minus(x).minus(x.times(z)));
+          return this.solid(
+            solute.dividedBy(solute.plus(added.times(this.solventMolarMass))),
+            "mass fraction = x M / (x M + (1 - x - x z) M(solvent)), the crystal water being counted as water",
+          );
+        }
         const solvent = quantity("1").minus(x).times(this.solventMolarMass);
         return this.named(
           solute.dividedBy(solute.plus(solvent)),
@@ -144,12 +188,31 @@ export class Ways {
   fromMassFraction(w: Quantity, kind: StrengthKind, unit: string): Quantity {
     switch (kind) {
       case "molality": {
+        const z = this.waterAsSolvent;
+        if (z !== undefined) {
+          const water = w.times(z).times(this.solventMolarMass).dividedBy(this.molarMass);
+          return this.named(
+            w.dividedBy(this.molarMass.times(quantity("1").minus(w).plus(water))),
+            "b",
+            "molality = w / (M (1 - w) + w z M(H₂O)), the crystal water being solvent",
+            unit,
+          );
+        }
         const solvent = this.notPure(quantity("1").minus(w), "molality");
         return this.named(w.dividedBy(this.molarMass.times(solvent)), "b", "molality = w / (M (1 - w))", unit);
       }
       case "mole fraction": {
         const solute = w.dividedBy(this.molarMass);
         const solvent = quantity("1").minus(w).dividedBy(this.solventMolarMass);
+        const z = this.crystalWater;
+        if (z !== undefined) {
+          return this.named(
+            solute.dividedBy(solute.plus(solute.times(z)).plus(solvent)),
+            "x",
+            "mole fraction = (w / M) / ((1 + z) w / M + (1 - w) / M(solvent)), the crystal water being counted as water",
+            unit,
+          );
+        }
         return this.named(
           solute.dividedBy(solute.plus(solvent)),
           "x",
@@ -164,7 +227,27 @@ export class Ways {
     }
   }
 
-  notPure(rest: Quantity, what: string): Quantity {
+  /** The mass fraction of a hydrate, refused beyond its own melt. */
+  private solid(w: Quantity, rule: string): Quantity {
+    if (w.compare("1") <= 0) return this.named(w, "w", rule, "% w/w");
+    throw this.strongerThanMelt();
+  }
+
+  /** What was poured beside the crystal water. */
+  private poured(share: Quantity): Quantity {
+    if (share.isPositive() || share.isZero()) return share;
+    throw this.strongerThanMelt();
+  }
+
+  private strongerThanMelt(): AmountError {
+    return new AmountError(
+      "amount.not-possible",
+      `a solution of that strength holds less water than ${this.name} itself: no mass fraction of ${this.name} says it`,
+      { hint: "name the salt without its water as of" },
+    );
+  }
+
+  private notPure(rest: Quantity, what: string): Quantity {
     if (rest.isPositive()) return rest;
     throw new AmountError("amount.not-possible", `the pure solute has no ${what}: there is no solvent left`);
   }

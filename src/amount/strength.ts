@@ -21,6 +21,7 @@ import { Ways } from "./strength-ways";
  *
  * Going from a strength per mass to one per volume needs the density of the solution: given, or looked up for the solute
  * (linear in 1/density between tabulated points, never beyond the last). A bare `%` is refused unless `basis` says of what.
+ * A mass fraction counts a hydrate with its water; for molality and mole fraction its crystal water is solvent.
  *
  * @param strength - any strength, >= 0
  * @param options - `to`, the wanted unit; `of`, the solute; `density`, `temperature`, `basis`, `equivalents` with

@@ -1,5 +1,12 @@
 import { describe, expect, test } from "vitest";
-import { convertStrength, type StrengthLike, type StrengthOptions, tryConvertStrength } from "../../src/amount";
+import {
+  convertStrength,
+  mixSolutions,
+  type StrengthLike,
+  type StrengthOptions,
+  stockSolution,
+  tryConvertStrength,
+} from "../../src/amount";
 import { explain, quantity } from "../../src/quantity";
 
 type Options = StrengthOptions & { to: string };
@@ -199,6 +206,59 @@ describe("hydrates as solutes", () => {
     const asHydrate = convertStrength("10 % w/w", { of: "CuSO4·5H2O", to: "mol/L" });
     const asSalt = convertStrength("6.3923 % w/w", { of: "CuSO4", to: "mol/L" });
     expect(asHydrate.in("mol/L").toNumber()).toBeCloseTo(asSalt.in("mol/L").toNumber(), 4);
+  });
+
+  // Molality is amount of solute over mass of solvent (Green Book, section 2.10); dissolved crystal water is solvent. By hand:
+  // 1 mol of CuSO4·5H2O (249.68 g) in 1000 g of water stands in 1000 + 5 × 18.015 g = 1090.08 g of it.
+  test("crystal water is solvent in a molality and in a mole fraction", () => {
+    const w = quantity("249.68 g").dividedBy("1249.68 g").to("% w/w");
+    const b = convertStrength(w, { of: "CuSO4·5H2O", to: "mol/kg" });
+    expect(b.in("mol/kg").toNumber()).toBeCloseTo(1 / 1.09008, 4);
+    const x = convertStrength(w, { of: "CuSO4·5H2O", to: "mol/mol" });
+    expect(x.in("").toNumber()).toBeCloseTo(1 / (1 + 1090.08 / 18.015), 6);
+  });
+
+  // 4 mol/L is one solution, whatever was dissolved to make it.
+  test.each(["mol/kg", "mol/mol", "mol %"])("a salt and its hydrate of one mol/L have one strength in %s", (to) => {
+    const [hydrate, salt] = ["CaCl2·6H2O", "CaCl2"].map((of) =>
+      convertStrength("4 mol/L", { of, to }).in(to).toNumber(),
+    );
+    expect(hydrate).toBeCloseTo(salt!, 12);
+  });
+
+  test("a stock of one molality and a mixture hold one salt, whichever form is named", () => {
+    const dry = quantity("1").times("110.98 g/mol").dividedBy("219.08 g/mol");
+    const weighed = (of: string) => stockSolution({ of, strength: "0.5 mol/kg", volume: "1 L" }).concentration;
+    expect(weighed("CaCl2·6H2O").in("mol/L").toNumber()).toBeCloseTo(weighed("CaCl2").in("mol/L").toNumber(), 9);
+    const mixed = (of: string) =>
+      mixSolutions(
+        [
+          { strength: "2 mol/kg", portion: "100 g" },
+          { strength: "0 % w/w", portion: "100 g" },
+        ],
+        { of },
+      ).massFraction!;
+    expect(mixed("CaCl2·6H2O").times(dry).in("%").toNumber()).toBeCloseTo(mixed("CaCl2").in("%").toNumber(), 3);
+  });
+
+  test("in another solvent the crystal water is neither", () => {
+    const of = "CuSO4·5H2O";
+    const b = convertStrength("10 % w/w", { of, to: "mol/kg", solvent: "CH3OH" });
+    expect(b.in("mol/kg").toNumber()).toBeCloseTo(100 / 249.68 / 0.9, 4);
+    const x = convertStrength("10 % w/w", { of, to: "mol/mol", solvent: "CH3OH" });
+    // 0.04005 mol of salt, 0.20026 mol of water, 90 g / 32.042 g/mol of methanol
+    expect(x.in("").toNumber()).toBeCloseTo(0.04005 / (0.04005 + 0.20026 + 2.8088), 5);
+  });
+
+  test("refuses the percent of a hydrate that would hold less water than the hydrate itself", () => {
+    expect(code("12 mol/kg", { of: "CaCl2·6H2O", to: "% w/w" })).toBe("amount.not-possible");
+    expect(code("15 mol %", { of: "CaCl2·6H2O", to: "% w/w" })).toBe("amount.not-possible");
+    expect(code("12 mol/kg", { of: "CaCl2", to: "% w/w" })).toBe("");
+  });
+
+  test.each(["mol/kg", "mol %"])("10 %% w/w to %s and back is itself", (to) => {
+    const there = convertStrength("10 % w/w", { of: "CuSO4·5H2O", to });
+    expect(convertStrength(there, { of: "CuSO4·5H2O", to: "% w/w" }).in("%").toNumber()).toBeCloseTo(10, 12);
   });
 });
 
