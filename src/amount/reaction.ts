@@ -1,9 +1,11 @@
 // Amounts in a reaction: extent, limiting reagent, what is used, formed and left.
 
 import type { BalancedEquation } from "../equation";
+import { asWritten } from "../equation/written";
 import type { Formula } from "../formula";
 import { molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
+import type { Fraction } from "../foundation/fraction";
 import { type Quantity, smallest } from "../quantity";
 import { type FormulaLike, grouped, inSymbol } from "./argument";
 import { AmountError } from "./error";
@@ -14,7 +16,8 @@ import { find, findForm, type Place, placesOf, type ReactionLike, reactionOf } f
 export interface ReactionSpecies {
   readonly formula: Formula;
   readonly side: "reactant" | "product";
-  readonly coefficient: bigint;
+  /** How many of it one mole of reaction counts: as written, where the equation was given with coefficients. */
+  readonly coefficient: Fraction;
   /** Amount put in; undefined for products and for reactants taken to be in excess. */
   readonly given: Quantity<"amount of substance"> | undefined;
   /** Amount used up or formed when the reaction runs to its end. */
@@ -32,6 +35,8 @@ export interface ReactionSpecies {
 /** A reaction worked out. */
 export interface ReactionAmounts {
   readonly equation: BalancedEquation;
+  /** What one mole of reaction is: the equation as written, `"H2 + 1/2 O2 -> H2O"`, or balanced where it had no coefficients. */
+  readonly moleOfReaction: string;
   /** Extent of reaction in mol: amount of any species over its coefficient. */
   readonly extent: Quantity<"amount of substance">;
   /** What runs out; more than one when they run out together; empty when a product was given. */
@@ -46,7 +51,8 @@ export interface ReactionAmounts {
  *
  * Give either reactants - those not named are taken to be in excess - or one product. Each as a mass, an amount, a volume
  * of solution, of liquid or of gas. A hydrate that is in the jar may stand for the species it is a form of. An equation
- * that balances as it stands is taken as it stands, also where several reactions together could follow it.
+ * that balances as it stands is taken as it stands, also where several reactions together could follow it; written
+ * coefficients stay as written, and the extent counts moles of that equation: of `H2 + 1/2 O2 -> H2O`, not of 2 H2.
  *
  * @param equation - text (balanced for you) or a balanced equation
  * @param known - feed of each known species by formula, all reactants or one product
@@ -65,7 +71,8 @@ export interface ReactionAmounts {
  */
 export function reactionAmounts(equation: ReactionLike, known: Readonly<Record<string, SpeciesFeed>>): ReactionAmounts {
   const balanced = reactionOf(equation);
-  const places = placesOf(balanced);
+  const written = asWritten(equation, balanced);
+  const places = placesOf(balanced, written);
   const given = new Map<Place, Quantity>();
   for (const [formula, feed] of Object.entries(grouped(known, "known"))) {
     const { place, form } = findForm(places, formula);
@@ -104,6 +111,7 @@ export function reactionAmounts(equation: ReactionLike, known: Readonly<Record<s
   );
   return {
     equation: balanced,
+    moleOfReaction: written.text,
     extent: told,
     limiting: species.filter((s) => s.limiting).map((s) => s.formula),
     species,

@@ -1,7 +1,9 @@
 // A reaction as callers give it, and the species they name in it.
 
 import { BalancedEquation, balance, type EquationInput, isBalanced, parseEquation, tryBalance } from "../equation";
+import { asWritten, type Written } from "../equation/written";
 import type { Formula } from "../formula";
+import type { Fraction } from "../foundation/fraction";
 import { type FormulaLike, formulaOfArgument } from "./argument";
 import { AmountError } from "./error";
 import { splitWater } from "./split-water";
@@ -27,14 +29,20 @@ export function reactionOf(like: ReactionLike): BalancedEquation {
 export interface Place {
   readonly formula: Formula;
   readonly side: "reactant" | "product";
-  readonly coefficient: bigint;
+  /** How many of it one mole of reaction counts. */
+  readonly coefficient: Fraction;
 }
 
-/** @internal */
-export const placesOf = (equation: BalancedEquation): Place[] => [
-  ...equation.reactants.map((term) => ({ ...term, side: "reactant" as const })),
-  ...equation.products.map((term) => ({ ...term, side: "product" as const })),
-];
+/** @internal The species of a balanced equation with the coefficients of a mole of reaction. */
+export const placesOf = (
+  equation: BalancedEquation,
+  { coefficients }: Pick<Written, "coefficients"> = asWritten(equation, equation),
+): Place[] =>
+  equation.formulas.map((formula, at) => ({
+    formula,
+    side: at < equation.reactantCount ? "reactant" : "product",
+    coefficient: coefficients[at]!,
+  }));
 
 /** @internal The species meant by a formula: by composition, and by notation where two species are made of the same atoms. */
 export function find<T extends Place>(places: readonly T[], like: FormulaLike): T {

@@ -2,7 +2,7 @@
 
 import { anhydrousOf } from "../hydrate";
 import { type Quantity, sum } from "../quantity";
-import { type TemperatureRise, temperatureRise, tryReactionEnthalpy } from "../thermochemistry";
+import { type EnthalpyTerm, type TemperatureRise, temperatureRise, tryReactionEnthalpy } from "../thermochemistry";
 import type { Account } from "./account";
 import { exact, planned } from "./exact";
 import { fateOf } from "./fate";
@@ -96,7 +96,7 @@ export function heatOf(
     };
   const enthalpy = remembered(equation, () => tryReactionEnthalpy(equation));
   if (!enthalpy.ok) return { missing: `heat of the reaction: ${enthalpy.error.message.split("\n")[0]}` };
-  // The equation may have been reduced to smaller coefficients: heat is per mole of the first species times its share.
+  // Crystal water moved to another side may leave coefficients that are not the batch's: scaled by the first species.
   const scale = scaleTo(setting, enthalpy.value.terms[0]!);
   const extent = account.extent.times(scale);
   const mass = sum(inThePot).to("g");
@@ -114,8 +114,7 @@ export function heatOf(
   };
 }
 
-function scaleTo(setting: Setting, term: { readonly stoichiometricNumber: bigint }): Quantity {
+function scaleTo(setting: Setting, term: Pick<EnthalpyTerm, "stoichiometricNumber">): Quantity {
   const first = setting.reactants.find((s) => s.formula.compositionText !== "H2O")!;
-  const number = term.stoichiometricNumber < 0n ? -term.stoichiometricNumber : term.stoichiometricNumber;
-  return exact("1").times(first.coefficient).dividedBy(number);
+  return exact("1").times(first.coefficient).dividedBy(term.stoichiometricNumber.abs());
 }

@@ -138,6 +138,7 @@ export interface RecipeCheck {
   /** The sums; undefined where no material has an amount that could run out. */
   readonly account: Account | undefined;
   readonly limiting: string | undefined;
+  /** Moles of `equation`, whose coefficients are the smallest whole numbers. */
   readonly extent: Quantity<"amount of substance"> | undefined;
   readonly theoreticalYield: Quantity<"mass"> | undefined;
   readonly gases: readonly RecipeGas[];

@@ -3,9 +3,11 @@
 
 import { isWater } from "../amount/split-water";
 import { BalancedEquation, balance } from "../equation";
+import { asWritten } from "../equation/written";
 import { Formula, parseFormula } from "../formula";
 import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
+import type { Fraction } from "../foundation/fraction";
 import { apply, expectDimension, isQuantity, type NumberLike, type Quantity, quantity, sum } from "../quantity";
 import { needRecord, needTextOption } from "./argument";
 import type { SubstanceState } from "./data/enthalpies";
@@ -15,13 +17,14 @@ import { type FormationEnthalpy, findFormation, formationEnthalpy, noData, state
 /** One species of a reaction with its enthalpy. */
 export interface EnthalpyTerm extends FormationEnthalpy {
   /** Signed: negative for a reactant. */
-  readonly stoichiometricNumber: bigint;
+  readonly stoichiometricNumber: Fraction;
 }
 
 /** Heat of a reaction. */
 export interface ReactionEnthalpy {
-  /** Per mole of reaction as the balanced equation is written; negative when heat is given off. */
+  /** Per mole of reaction, which is a mole of `equation`; negative when heat is given off. */
   readonly enthalpy: Quantity<"molar energy">;
+  /** With the coefficients as they were written; balanced where there were none. */
   readonly equation: string;
   readonly givesOffHeat: boolean;
   readonly terms: readonly EnthalpyTerm[];
@@ -52,7 +55,7 @@ function lookUp<T>(table: Readonly<Record<string, T>> | undefined, formula: Form
 /**
  * Heat of a reaction per mole of reaction, from enthalpies of formation.
  *
- * @param equation - equation (balanced for you); phases are read, `"CuSO4(aq)"`; a species without one is taken as the
+ * @param equation - equation (balanced for you; coefficients that are written stay, `"H2 + 1/2 O2 -> H2O"`); phases are read, `"CuSO4(aq)"`; a species without one is taken as the
  *   solid, liquid or gas it is at 25 °C, or as `states` says
  * @param options - states and polymorphs by formula
  * @returns kJ/mol of reaction with standard uncertainty, negative when heat is given off, and each term with its source
@@ -63,6 +66,7 @@ function lookUp<T>(table: Readonly<Record<string, T>> | undefined, formula: Form
  * @category Heat
  * @example
  * reactionEnthalpy("HCl(aq) + NaOH(aq) -> NaCl(aq) + H2O(l)").enthalpy.format({ decimals: 1 }) // => "-55.8 kJ/mol"
+ * reactionEnthalpy("H2(g) + 1/2 O2(g) -> H2O(l)").enthalpy.format({ decimals: 1, uncertainty: "none" }) // => "-285.8 kJ/mol"
  */
 export function reactionEnthalpy(equation: string | BalancedEquation, options: EnthalpyOptions = {}): ReactionEnthalpy {
   if (typeof equation !== "string" && !(equation instanceof BalancedEquation)) {
@@ -76,10 +80,11 @@ export function reactionEnthalpy(equation: string | BalancedEquation, options: E
     for (const [formula, value] of Object.entries(table)) needTextOption(value, `${name}[${formula}]`);
   }
   const balanced = typeof equation === "string" ? balance(equation) : equation;
-  const species = [
-    ...balanced.reactants.map(({ formula, coefficient }) => ({ formula, number: -coefficient })),
-    ...balanced.products.map(({ formula, coefficient }) => ({ formula, number: coefficient })),
-  ];
+  const written = asWritten(equation, balanced);
+  const species = balanced.formulas.map((formula, at) => {
+    const coefficient = written.coefficients[at]!;
+    return { formula, number: at < balanced.reactantCount ? coefficient.neg() : coefficient };
+  });
   const found = species.map(({ formula }) =>
     findFormation(formula, stateOf(formula) ?? lookUp(options.states, formula), lookUp(options.forms, formula)),
   );
@@ -88,11 +93,11 @@ export function reactionEnthalpy(equation: string | BalancedEquation, options: E
   const terms = species.map(({ number }, i): EnthalpyTerm => ({ ...found[i]!, stoichiometricNumber: number }));
   const enthalpy = sum(
     terms.map(({ enthalpy: each, stoichiometricNumber }) => each.times(stoichiometricNumber)),
-    { symbol: "ΔrH", label: `enthalpy of ${balanced}`, rule: "products − reactants, each times its coefficient" },
+    { symbol: "ΔrH", label: `enthalpy of ${written.text}`, rule: "products − reactants, each times its coefficient" },
   );
   return {
     enthalpy,
-    equation: balanced.toString(),
+    equation: written.text,
     givesOffHeat: enthalpy.compare("0 kJ/mol") < 0,
     terms,
     warnings: [...new Set(terms.flatMap(({ warnings }) => warnings))],

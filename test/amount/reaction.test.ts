@@ -88,6 +88,19 @@ describe("what runs out", () => {
     expect(open.ok ? "" : open.error.code).toBe("equation.underdetermined");
   });
 
+  // Extent is amount over stoichiometric number of the equation as written (Green Book, section 2.10.1).
+  test("counts the extent in moles of the equation as written", () => {
+    const extent = (equation: string) => reactionAmounts(equation, { H2: "1 mol" }).extent.in("mol").toString();
+    expect(extent("H2 + 1/2 O2 -> H2O")).toBe("1");
+    expect(extent("2 H2 + O2 -> 2 H2O")).toBe("0.5");
+    expect(extent("4 H2 + 2 O2 -> 4 H2O")).toBe("0.25");
+    expect(extent("H2 + O2 -> H2O")).toBe("0.5");
+    const water = reactionAmounts("H2 + 1/2 O2 -> H2O", { H2: "1 mol" });
+    expect(water.moleOfReaction).toBe("H2 + 1/2 O2 -> H2O");
+    expect(water.of("O2").coefficient.toFraction()).toBe("1/2");
+    expect(water.of("O2").amount.in("mol").toString()).toBe("0.5");
+  });
+
   test("says on which side a formula is missing", () => {
     const outcome = tryTheoreticalYield("CaCO3 -> CaO + CO2", "CaCO3", { CaCO3: "1 g" });
     expect(outcome.ok ? "" : outcome.error.message).toContain("CaCO3 is no product of the equation");

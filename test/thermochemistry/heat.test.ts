@@ -33,6 +33,19 @@ describe("heat of reaction", () => {
       expect(Math.abs(kJ(equation) - value), equation).toBeLessThan(within);
   });
 
+  // A mole of reaction is a mole of the equation as written (Green Book, section 2.11.1). OpenStax Chemistry 2e, section
+  // 5.3: H2 + 1/2 O2 -> H2O(l) has -286 kJ, and 2 H2 + O2 -> 2 H2O(l) twice that.
+  it("is per mole of the equation as it is written", () => {
+    expect(kJ("H2 + 1/2 O2 -> H2O")).toBeCloseTo(-285.83, 1);
+    expect(kJ("H2 + ½ O2 -> H2O")).toBeCloseTo(-285.83, 1);
+    expect(kJ("4 H2 + 2 O2 -> 4 H2O")).toBeCloseTo(4 * -285.83, 1);
+    expect(kJ("H2 + O2 -> H2O")).toBeCloseTo(2 * -285.83, 1);
+    const water = reactionEnthalpy("H2 + 1/2 O2 -> H2O");
+    expect(water.equation).toBe("H2 + 1/2 O2 -> H2O");
+    expect(water.terms.map((term) => term.stoichiometricNumber.toFraction())).toEqual(["-1", "-1/2", "1"]);
+    expect(water.enthalpy.label).toBe("enthalpy of H2 + 1/2 O2 -> H2O");
+  });
+
   it("does not depend on the way (Hess)", () => {
     const direct = kJ("CuSO4·5H2O -> CuSO4 + 5 H2O");
     const steps =
