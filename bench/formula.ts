@@ -3,6 +3,7 @@
 // One process per variant, five processes each, medians. Every formula of the set is also checked against a BigInt sum.
 import { fileURLToPath } from "node:url";
 import { molarMass, parseFormula, tryParseFormula } from "../src/formula";
+import * as corpusGroups from "../test/data/formulas";
 import { makeFormulas, referenceMass, referenceWeights } from "./formula-set";
 import { heading, inFreshProcesses, interleaved, line } from "./harness";
 
@@ -30,6 +31,13 @@ function check(): void {
     }
   }
 }
+
+/** Formulas as people write them, each once: labels with a full stop, complexes, minerals, ions. */
+const corpus = [...new Set(Object.values(corpusGroups).flat())].filter((text) => {
+  const outcome = tryParseFormula(text);
+  return outcome.ok && outcome.value.size > 0 && outcome.value.hasStandardMass;
+});
+const corpusJson = JSON.stringify(corpus);
 
 const texts = makeFormulas(N).map(({ text }) => text);
 const json = JSON.stringify(texts);
@@ -78,6 +86,28 @@ function measureVariant(): Record<string, number> {
   };
 }
 
+/** The corpus, formula by formula: parsed, weighed as a number, weighed as a quantity, beside JSON.parse of the texts. */
+function measureCorpus(): Record<string, number> {
+  const tasks = {
+    json: () => {
+      sink.last = JSON.parse(corpusJson);
+    },
+    parse: () => {
+      for (const text of corpus) sink.last = parseFormula(text);
+    },
+    number: () => {
+      let sum = 0;
+      for (const text of corpus) sum += parseFormula(text).gramsPerMole;
+      sink.last = sum;
+    },
+    quantity: () => {
+      for (const text of corpus) sink.last = molarMass(text);
+    },
+  };
+  const { json: anchor, ...times } = interleaved(tasks, corpus.length, 101);
+  return { json: anchor!, ...Object.fromEntries(Object.entries(times).map(([name, ns]) => [name, ns / anchor!])) };
+}
+
 /** ns per character at growing lengths, and the slope between 1 kB and 100 kB on log scales. */
 function measureGrowth(): Record<string, number> {
   const shapes: Record<string, (length: number) => string> = {
@@ -108,7 +138,8 @@ function measureGrowth(): Record<string, number> {
 }
 
 function measure(): Record<string, number> {
-  return process.env[VARIANT] === "growth" ? measureGrowth() : measureVariant();
+  if (process.env[VARIANT] === "growth") return measureGrowth();
+  return process.env[VARIANT] === "corpus" ? measureCorpus() : measureVariant();
 }
 
 function runVariant(name: string): Record<string, number> | undefined {
@@ -131,6 +162,11 @@ if (whole !== undefined) {
   line("  / JSON.parse", dropped["perJson"]!, "x");
   line("formula and molar mass as a quantity", quantities["ns"]!, "ns");
   line("  / JSON.parse", quantities["perJson"]!, "x");
+  const real = runVariant("corpus")!;
+  line(`corpus of ${corpus.length} real formulas, JSON.parse of the texts, each`, real["json"]!, "ns");
+  line("  parsed / JSON.parse (goal 2.5)", real["parse"]!, "x", 4);
+  line("  parsed and weighed as a number / JSON.parse (goal 3)", real["number"]!, "x", 5);
+  line("  molar mass as a quantity / JSON.parse", real["quantity"]!, "x", 10);
   for (const shape of ["flat", "groups", "decimals"]) {
     for (const length of [1000, 10_000, 100_000]) {
       line(`${shape}, ${length} characters, per character`, growth[`${shape} ${length}`]!, "ns");

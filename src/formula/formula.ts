@@ -199,6 +199,35 @@ export class Formula {
     return mass;
   }
 
+  /** @internal Has every element a standard weight, and is no nuclide labelled? */
+  get hasStandardMass(): boolean {
+    const weights = nanoWeightTable();
+    const { size } = this;
+    for (let i = 0; i < size; i += 1) {
+      const index = this.elementIndexAt(i);
+      if (index >= ELEMENT_COUNT || Number.isNaN(weights[index])) return false;
+    }
+    return true;
+  }
+
+  /**
+   * Molar mass in g/mol as a plain number: the exact sum of the conventional atomic weights, rounded once. For programs
+   * that need neither uncertainty nor working; `molarMass` gives those, and knows nuclides and the caller's own weights.
+   *
+   * @throws {FormulaError} `formula.no-standard-mass` for an element without a standard atomic weight, a labelled nuclide,
+   *   or the electron
+   * @example
+   * parseFormula("CuSO4.5H2O").gramsPerMole // => 249.677
+   */
+  get gramsPerMole(): number {
+    // Both numbers are integers below 2^53, so the division rounds once.
+    const fast = this.nano;
+    if (fast > 0 && this.denominator <= 1_000_000) return fast / (1e9 * this.denominator);
+    const exact = this.exactNano;
+    if (exact === undefined || exact === 0n) throw noStandardMass(this);
+    return nearestNumber(exact, 1_000_000_000n * BigInt(this.denominator));
+  }
+
   /** @internal The written structure, read again from the text. */
   reading(): Reading {
     const kept = keptFor(this);
@@ -405,6 +434,20 @@ export class Formula {
   toJSON(): FormulaRecord {
     return { type: "formula", formula: this.toString() };
   }
+}
+
+function noStandardMass(formula: Formula): FormulaError {
+  return new FormulaError("formula.no-standard-mass", `${formula} has no mass on standard atomic weights alone`, {
+    hint: "molarMass knows labelled nuclides, the electron, and weights of your own material",
+    details: { formula: formula.toString() },
+  });
+}
+
+/** The double nearest to a positive fraction: 30 digits and a sticky one, then one rounding by the language itself. */
+function nearestNumber(n: bigint, d: bigint): number {
+  const scale = 10n ** 30n;
+  const whole = (n * scale) / d;
+  return Number(`${whole * 10n + (whole * d === n * scale ? 0n : 1n)}e-31`);
 }
 
 /** A formula that was computed, written in Hill order. */

@@ -2,7 +2,8 @@
 import { elementIndexOf, symbolAt } from "../element/symbols";
 import { attempt, type Result } from "../foundation/error";
 import type { Fraction } from "../foundation/fraction";
-import { linearCombination, type Quantity } from "../quantity";
+import type { Quantity } from "../quantity";
+import { combinationOf } from "../quantity/combination";
 import { multiply, type Rational, rational } from "../quantity/rational";
 import { toRational } from "../quantity/read-number";
 import { notText } from "./argument";
@@ -23,13 +24,16 @@ export interface ElementShare {
 
 /** Count times molar mass, as one step of the working. */
 function portion(coefficient: Rational, mass: Quantity, what: string): Quantity {
-  const value = multiply(coefficient, toRational(mass.in("g/mol")));
-  return linearCombination(
-    value,
-    "g/mol",
-    { symbol: `m(${what})`, label: `mass of ${what} in one mole`, rule: "mass of the part = count × its molar mass" },
-    () => [{ coefficient, quantity: mass }],
-  );
+  const source = {
+    sum: () => multiply(coefficient, toRational(mass.in("g/mol"))),
+    named: () => ({
+      symbol: `m(${what})`,
+      label: `mass of ${what} in one mole`,
+      rule: "mass of the part = count × its molar mass",
+    }),
+    terms: () => [{ coefficient, quantity: mass }],
+  };
+  return combinationOf(source, "g/mol");
 }
 
 function share(part: Quantity, whole: Quantity, what: string, f: Formula): Quantity {

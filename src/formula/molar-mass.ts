@@ -9,11 +9,15 @@ import { nuclideMass } from "../element/nuclide-mass";
 import { ELEMENT_COUNT, elementOf, symbolAt } from "../element/symbols";
 import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
-import { linearCombination, type Quantity, type QuantityLike, quantity } from "../quantity";
+import { type Quantity, type QuantityLike, quantity } from "../quantity";
+import { Combination, combinationOf } from "../quantity/combination";
+import type { Naming } from "../quantity/graph";
+import { viewOf } from "../quantity/quantity";
 import { add, multiply, type Rational, rational } from "../quantity/rational";
 import { toRational } from "../quantity/read-number";
+import { readUnit } from "../quantity/unit";
 import { needMassOptions, needOptions } from "./argument";
-import { asFormula, type Formula, parseFormula } from "./formula";
+import { asFormula, Formula, parseFormula } from "./formula";
 
 /** How a molar mass is to be taken. */
 export interface MolarMassOptions {
@@ -77,19 +81,38 @@ export function massTerms(formula: Formula, options: MolarMassOptions): MassTerm
 
 const NANO = 1_000_000_000n;
 
-/** The sum in g/mol as one quantity. */
-function total(formula: Formula, terms: () => MassTerm[], value: Rational, kind: string, symbol: string): Quantity {
-  // Getters: the name is only written when the working is.
-  const naming = {
-    get symbol() {
-      return `${symbol}(${formula.toUnicode()})`;
-    },
-    get label() {
-      return `${kind} of ${formula.toUnicode()}`;
-    },
-    rule: `${kind} = sum of count × atomic mass`,
+/** The mass of one mole on the default weights; value, name and terms are made only when somebody looks. */
+class StandardMass extends Combination {
+  declare private readonly formula: Formula;
+
+  constructor(formula: Formula) {
+    super(readUnit("g/mol"));
+    this.formula = formula;
+  }
+  sum(): Rational {
+    return rational(this.formula.exactNano!, NANO * BigInt(this.formula.denominator));
+  }
+  named(): Naming {
+    return massNaming(this.formula, "molar mass", "M");
+  }
+  terms(): MassTerm[] {
+    return massTerms(this.formula, NO_OPTIONS);
+  }
+}
+
+function massNaming(formula: Formula, kind: string, symbol: string): Naming {
+  const name = formula.toUnicode();
+  return { symbol: `${symbol}(${name})`, label: `${kind} of ${name}`, rule: `${kind} = sum of count × atomic mass` };
+}
+
+/** The sum of terms in g/mol as one quantity. */
+function total(formula: Formula, terms: readonly MassTerm[], kind: string, symbol: string): Quantity {
+  const source = {
+    sum: () => sumOf(terms),
+    named: () => massNaming(formula, kind, symbol),
+    terms: () => terms,
   };
-  return linearCombination(value, "g/mol", naming, terms);
+  return combinationOf(source, "g/mol");
 }
 
 function sumOf(terms: readonly MassTerm[]): Rational {
@@ -120,17 +143,12 @@ const NO_OPTIONS: MolarMassOptions = {};
  */
 export function molarMass(formula: string | Formula, options: MolarMassOptions = NO_OPTIONS): Quantity {
   const f = typeof formula === "string" ? parseFormula(formula) : formula;
-  if (options === NO_OPTIONS) {
-    const nano = (f as Formula | null | undefined)?.exactNano;
-    if (nano !== undefined && f.size > 0) {
-      const value = rational(nano, NANO * BigInt(f.denominator));
-      return total(f, () => massTerms(f, NO_OPTIONS), value, "molar mass", "M");
-    }
+  if (options === NO_OPTIONS && f instanceof Formula && f.size > 0 && f.hasStandardMass) {
+    return viewOf(new StandardMass(f));
   }
   const checked = asFormula(f, "formula");
   needMassOptions(options);
-  const terms = massTerms(checked, options);
-  return total(checked, () => terms, sumOf(terms), "molar mass", "M");
+  return total(checked, massTerms(checked, options), "molar mass", "M");
 }
 
 /**
@@ -184,7 +202,7 @@ export function monoisotopicMass(
   if (f.charge !== 0 && (options.electronMass === true || f.size === 0)) {
     terms.push({ symbol: "e", coefficient: rational(BigInt(-f.charge)), quantity: electronMass() });
   }
-  return total(f, () => terms, sumOf(terms), "monoisotopic mass", "M_mono");
+  return total(f, terms, "monoisotopic mass", "M_mono");
 }
 
 /**

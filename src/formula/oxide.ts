@@ -2,7 +2,8 @@
 import { elementOf, symbolAt } from "../element/symbols";
 import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
-import { expectDimension, linearCombination, type Quantity, type QuantityLike } from "../quantity";
+import { expectDimension, type Quantity, type QuantityLike } from "../quantity";
+import { combinationOf } from "../quantity/combination";
 import { multiply, rational } from "../quantity/rational";
 import { toRational } from "../quantity/read-number";
 import { needListOption, needMassOptions, needTextOption } from "./argument";
@@ -64,16 +65,16 @@ function molesOf(basis: Formula, material: Formula, index: number): { n: bigint;
 function fractionAs(basis: Formula, material: Formula, index: number, options: MolarMassOptions | undefined): Quantity {
   const moles = molesOf(basis, material, index);
   const mass = molarMass(basis, options);
-  const portion = linearCombination(
-    multiply(moles, toRational(mass.in("g/mol"))),
-    "g/mol",
-    {
+  const source = {
+    sum: () => multiply(moles, toRational(mass.in("g/mol"))),
+    named: () => ({
       symbol: `m(${basis.toUnicode()})`,
       label: `${basis.toUnicode()} equivalent to one mole of ${material.toUnicode()}`,
       rule: `mass as ${basis.toUnicode()} = moles of ${symbolAt(elementOf(index))} × M(${basis.toUnicode()}) / atoms in ${basis.toUnicode()}`,
-    },
-    () => [{ coefficient: moles, quantity: mass }],
-  );
+    }),
+    terms: () => [{ coefficient: moles, quantity: mass }],
+  };
+  const portion = combinationOf(source, "g/mol");
   return portion.dividedBy(molarMass(material, options)).named({
     symbol: `w(${basis.toUnicode()})`,
     label: `mass of ${basis.toUnicode()} per mass of ${material.toUnicode()}`,

@@ -198,10 +198,11 @@ export function scanFormula(text: string, start: number, end: number, unit = 1):
         if (power > MANY) return giveUp(size, sizeInAll);
         code = i < start ? 0 : text.charCodeAt(i);
       } while (code >= 48 && code <= 57);
-      // Digits behind a dot are a multiplier, and a full stop between digits may be a decimal point.
+      // Digits after a dot are a multiplier, and a full stop between digits may be a decimal point.
       if (code === 46 && i > start && text.charCodeAt(i - 1) >= 48 && text.charCodeAt(i - 1) <= 57) {
         if (!isWaterAfterWholeCount(text, start, i, digitsEnd, partEnd)) {
-          const from = wholeBeforePoint(text, start, end, i, digitsEnd);
+          let from = wholeBeforePoint(text, start, end, i, digitsEnd);
+          if (from < 0) from = wholeOfWaterCount(text, start, i, digitsEnd, partEnd);
           if (from < 0 || power > PLACES) return giveUp(size, sizeInAll);
           if (unit === 1) {
             giveUp(size, sizeInAll);
@@ -259,9 +260,10 @@ export function scanFormula(text: string, start: number, end: number, unit = 1):
       content = true;
       i -= 1;
     } else if (code === 46 || code === 0xb7 || code === 42 || code === 0x2022 || code === 0x22c5) {
-      if (depth !== 0 || !content || divisor !== 1) return giveUp(size, sizeInAll);
+      if (depth !== 0 || !content) return giveUp(size, sizeInAll);
       const number = count === 0 ? 1 : count;
       if (charged) {
+        if (divisor !== 1) return giveUp(size, sizeInAll);
         charge *= number;
         charged = false;
       }
@@ -271,10 +273,12 @@ export function scanFormula(text: string, start: number, end: number, unit = 1):
       for (let k = 0; k < size; k += 1) {
         const element = touched[k]!;
         if (total[element] === 0) touchedInAll[sizeInAll++] = element;
-        total[element]! += partCount[element]! * number;
+        // In units of 1/PLACES a divisor of four places divides any whole count, so the quotient is exact.
+        total[element]! += (partCount[element]! * number) / divisor;
         partCount[element] = 0;
       }
       size = 0;
+      divisor = 1;
       if (i < start) break;
       count = 0;
       content = false;
@@ -326,22 +330,28 @@ function listCounts(elements: Uint8Array, counts: Float64Array, size: number, un
   return { elementIndices, numerators, denominator: unit / common };
 }
 
-/**
- * `Fe0.947O`, at the point between 0 and 9: where the whole digits begin, if the full stop is beyond doubt the decimal
- * point of a subscript, else -1. Beyond doubt: no second stop beside it, something to count before it, and either a zero
- * behind it, or nothing that could be added, or 0 or 1 in front. Everything else is for dots.ts.
- */
-function wholeBeforePoint(text: string, start: number, end: number, point: number, digitsEnd: number): number {
-  let j = point - 1;
-  let code = 0;
+/** Where the run of digits that ends at `last` begins. */
+function digitsFrom(text: string, start: number, last: number): number {
+  let j = last;
   while (j >= start) {
-    code = text.charCodeAt(j);
+    const code = text.charCodeAt(j);
     if (code < 48 || code > 57) break;
     j -= 1;
   }
-  if (j < start || code === 46) return -1;
-  if (!isCountable(code)) return -1;
-  const from = j + 1;
+  return j + 1;
+}
+
+/**
+ * `Fe0.947O`, at the point between 0 and 9: where the whole digits begin, if the full stop is beyond doubt the decimal
+ * point of a subscript, else -1. Beyond doubt, in the order of the rules in dots.ts: no second stop beside it, something
+ * to count before it, and then a zero after it, or nothing that could be added, or 0 or 1 in front; or no water after it
+ * and either more than two decimals or a metal in front. Everything else is for dots.ts.
+ */
+function wholeBeforePoint(text: string, start: number, end: number, point: number, digitsEnd: number): number {
+  const from = digitsFrom(text, start, point - 1);
+  if (from === start) return -1;
+  const code = text.charCodeAt(from - 1);
+  if (code === 46 || !isCountable(code)) return -1;
   const zero = text.charCodeAt(from) === 48;
   if (zero && point - from > 1) return -1;
   const next = digitsEnd + 1 < end ? text.charCodeAt(digitsEnd + 1) : 0;
@@ -349,9 +359,63 @@ function wholeBeforePoint(text: string, start: number, end: number, point: numbe
     const after = text.charCodeAt(digitsEnd + 2);
     if (after >= 48 && after <= 57) return -1;
   }
-  const small = zero || (point - from === 1 && text.charCodeAt(from) === 49);
-  const addable = (next >= 65 && next <= 90) || next === 40 || next === 91 || next === 123;
-  return small || !addable || text.charCodeAt(point + 1) === 48 ? from : -1;
+  if (zero || (point - from === 1 && text.charCodeAt(from) === 49)) return from;
+  const isLetter = next >= 65 && next <= 90;
+  const addable = isLetter || next === 40 || next === 91 || next === 123;
+  if (!addable || text.charCodeAt(point + 1) === 48) return from;
+  // H2O, HOH and D2O begin with these letters; brackets may hold water too.
+  if (!isLetter || next === 72 || next === 68) return -1;
+  return digitsEnd - point > 2 || isMetalBefore(text, start, from) ? from : -1;
+}
+
+/** Is the symbol that ends before `at` that of a metal (or of boron, silicon or germanium, as in dots.ts)? */
+function isMetalBefore(text: string, start: number, at: number): boolean {
+  const last = text.charCodeAt(at - 1);
+  if (last >= 65 && last <= 90) {
+    // One-letter symbols: B K U V W Y; the others are H C N O F P S I.
+    return last === 66 || last === 75 || last === 85 || last === 86 || last === 87 || last === 89;
+  }
+  if (last < 97 || last > 122 || at - 2 < start) return false;
+  const symbol = text.slice(at - 2, at);
+  return !TWO_LETTER_NONMETALS.has(symbol);
+}
+
+const TWO_LETTER_NONMETALS: ReadonlySet<string> = /* @__PURE__ */ new Set(["Cl", "Br", "Se", "Te", "As", "At"]);
+
+/**
+ * `ZnCl2.1.5H2O`, `K2CO3*1.5H2O`, at the point between 1 and 5: where the whole digits begin, if they are beyond doubt
+ * the count of water that ends a part: one decimal that is not zero, at most two whole digits, and before them a dot that
+ * is not itself in doubt. Everything else is for dots.ts.
+ */
+function wholeOfWaterCount(text: string, start: number, point: number, digitsEnd: number, partEnd: number): number {
+  if (!isWater(text, digitsEnd, partEnd) || digitsEnd - point !== 1 || text.charCodeAt(digitsEnd) === 48) return -1;
+  const from = digitsFrom(text, start, point - 1);
+  const whole = point - from;
+  if (from - 2 < start || whole > 2 || (whole === 2 && text.charCodeAt(from) !== 49)) return -1;
+  const dot = text.charCodeAt(from - 1);
+  const before = text.charCodeAt(from - 2);
+  if (dot !== 46) return (dot === 42 || dot === 0xb7) && whole === 1 ? from : -1;
+  if (isCountable(before)) return from;
+  if (before < 48 || before > 57) return -1;
+  // a.b.5H2O: with a = 0 or 1 the first stop would be a decimal point, and beyond 12 waters too.
+  const a = digitsFrom(text, start, from - 2);
+  if (a === start || !isCountable(text.charCodeAt(a - 1)) || text.charCodeAt(a) === 48) return -1;
+  if (from - 1 - a === 1 && text.charCodeAt(a) === 49) return -1;
+  return whole === 1 || text.charCodeAt(from + 1) <= 50 ? from : -1;
+}
+
+/**
+ * Is `H2O` all that stands between the digits that end at `digitsEnd` and the end of the part? A full stop after it puts
+ * that in doubt.
+ */
+function isWater(text: string, digitsEnd: number, partEnd: number): boolean {
+  return (
+    partEnd - digitsEnd === 3 &&
+    text.charCodeAt(partEnd + 1) !== 46 &&
+    text.charCodeAt(digitsEnd + 1) === 72 &&
+    text.charCodeAt(digitsEnd + 2) === 50 &&
+    text.charCodeAt(partEnd) === 79
+  );
 }
 
 /**
@@ -359,23 +423,9 @@ function wholeBeforePoint(text: string, start: number, end: number, point: numbe
  * part, and the digits before are a whole count of 2 or more. Everything else is for dots.ts.
  */
 function isWaterAfterWholeCount(text: string, start: number, dot: number, digitsEnd: number, partEnd: number): boolean {
-  if (partEnd - digitsEnd !== 3) return false;
-  if (
-    text.charCodeAt(digitsEnd + 1) !== 72 ||
-    text.charCodeAt(digitsEnd + 2) !== 50 ||
-    text.charCodeAt(partEnd) !== 79
-  ) {
-    return false;
-  }
-  if (text.charCodeAt(dot + 1) === 48) return false;
-  let j = dot - 1;
-  let code = 0;
-  while (j >= start) {
-    code = text.charCodeAt(j);
-    if (code < 48 || code > 57) break;
-    j -= 1;
-  }
-  if (j < start || code === 46) return false;
-  const a = text.charCodeAt(j + 1);
-  return a !== 48 && !(a === 49 && dot - j === 2);
+  if (!isWater(text, digitsEnd, partEnd) || text.charCodeAt(dot + 1) === 48) return false;
+  const from = digitsFrom(text, start, dot - 1);
+  if (from === start || !isCountable(text.charCodeAt(from - 1))) return false;
+  const first = text.charCodeAt(from);
+  return first !== 48 && !(first === 49 && dot - from === 1);
 }

@@ -2,13 +2,13 @@
 import { needList, needRecord } from "./argument";
 import { type Dimension, dimensionPower, isNumber, product } from "./dimension";
 import { QuantityError } from "./error";
-import { choice, combination, evaluated, type Naming, type Operation } from "./graph";
+import { choice, combination, evaluated, type Naming } from "./graph";
 import { withArticle } from "./meant";
 import { make, mismatch, nodeOf, operation, sumDimension, valueIn } from "./quantity";
-import { add, compare, divide, multiply, type Rational, rational, ZERO } from "./rational";
+import { add, compare, divide, multiply, rational, ZERO } from "./rational";
 import { type NumberLike, toRational } from "./read-number";
 import { type Decimal, decimal, fromDecimal, squareRootOf, toDecimal } from "./real";
-import { BRAND, type Quantity, type QuantityLike } from "./types";
+import type { Quantity, QuantityLike } from "./types";
 import { readUnit, usualUnit } from "./unit";
 
 /**
@@ -36,28 +36,6 @@ export function sum(list: readonly QuantityLike[], naming?: Naming): Quantity {
     nodes,
     naming && { ...naming },
   );
-}
-
-/**
- * Exact coefficients times quantities of one dimension, summed; the terms may be made only when somebody asks for the
- * working, which keeps a million molar masses free of graphs.
- *
- * @internal
- */
-export function linearCombination(
-  value: Rational,
-  unit: string,
-  naming: Naming,
-  terms: () => readonly { readonly coefficient: Rational; readonly quantity: Quantity }[],
-): Quantity {
-  const u = readUnit(unit);
-  let made: ReturnType<typeof terms> | undefined;
-  const once = (): ReturnType<typeof terms> => (made ??= terms());
-  const lazy: Operation = {
-    partials: (node, operands) => combination(once().map((t) => t.coefficient)).partials(node, operands),
-    write: (operands) => combination(once().map((t) => t.coefficient)).write(operands),
-  };
-  return operation(multiply(value, u.factor), u.dimension, u, lazy, () => once().map((t) => t.quantity[BRAND]), naming);
 }
 
 function chosen(list: readonly QuantityLike[], word: "min" | "max", naming?: Naming): Quantity {

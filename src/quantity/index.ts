@@ -10,7 +10,6 @@ export {
   decimalLogarithm,
   exponential,
   largest,
-  linearCombination,
   naturalLogarithm,
   smallest,
   squareRoot,

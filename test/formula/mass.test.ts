@@ -9,6 +9,7 @@ import {
   percentComposition,
   tryMolarMass,
 } from "../../src/formula";
+import { attempt } from "../../src/foundation/error";
 import { explain, quantity, uncertaintyBudget } from "../../src/quantity";
 
 describe("molarMass", () => {
@@ -23,6 +24,19 @@ describe("molarMass", () => {
   it("stays exact beyond 2^53 nano-dalton", () => {
     expect(parseFormula("C1000000H2000000").nano).toBeNaN();
     expect(molarMass("C1000000H2000000").value.toString()).toBe("14027000");
+  });
+
+  it("is a plain number where no uncertainty is needed, rounded once", () => {
+    expect(parseFormula("CuSO4.5H2O").gramsPerMole).toBe(249.677);
+    expect(parseFormula("Fe0.95O").gramsPerMole).toBe(69.05175);
+    expect(parseFormula("C1000000H2000000").gramsPerMole).toBe(14027000);
+    // By hand: 65.38 + 32.06 + 4 x 15.999 = 161.436, a third of 18.015 is 6.005; and 1e9 + 1 atoms of hydrogen over three, by exact division.
+    expect(parseFormula("ZnSO4·1/3H2O").gramsPerMole).toBe(161.436 + 6.005);
+    expect(parseFormula("H1000000001·1/3H").gramsPerMole).toBe((1000000001 + 1 / 3) * 1.008);
+    for (const text of ["D2O", "[13C]O2", "Tc2O7", "e-"]) {
+      const outcome = attempt(() => parseFormula(text).gramsPerMole);
+      expect(outcome.ok ? text : outcome.error.code).toBe("formula.no-standard-mass");
+    }
   });
 
   it("takes each element's uncertainty once, as a rectangle over the published interval or plus-minus", () => {

@@ -74,6 +74,13 @@ describe("laws of formulas", () => {
       "Fe O Cl Si (OH) (SO4) H2O . . . 0 1 2 3 10 25 05 0.5 · * ] [ ₂ ₀ ² ^2- + - ⁺ (aq) (s) / ½ n D".split(" ");
     const mixed = fc.array(fc.constantFrom(...pieces), { minLength: 1, maxLength: 9 }).map((list) => list.join(""));
     fc.assert(fc.property(mixed, agree), { numRuns: 10_000 });
+    // Fractions of water after a full stop, and what may follow them.
+    const first = fc.constantFrom("ZnCl2", "Cu(C2O4)", "Na2H", "O16", "Fe3", "K1", "[Cu]2", "Si2");
+    const stop = fc.constantFrom(".", "·", "*", "..", ".1.", ".2.");
+    const number = fc.constantFrom("0.5", "1.5", "2.25", "5", "12.5", "13.5", "0.0", "10", "1.0", "02.5");
+    const last = fc.constantFrom("H2O", "H2O.O", "H2O·NaCl", "H2O2", "D2O", "(H2O)", "O", "Al");
+    const watery = fc.tuple(first, stop, number, last).map((list) => list.join(""));
+    fc.assert(fc.property(watery, agree), { numRuns: 3000 });
     expect(scanned).toBeGreaterThan(500);
   });
 
