@@ -79,3 +79,37 @@ export function solveProduct(ions: readonly Released[], lnK: number): number {
   }
   return floor + Math.exp((a + b) / 2);
 }
+
+/** @internal An ion of a solid that falls: how much is over when the scarcest ion is gone, and its count per scarce ion. */
+export interface Remaining {
+  readonly count: number;
+  /** What is over of it, mol/L; 0 for the scarcest ion. */
+  readonly over: number;
+  readonly perScarce: number;
+}
+
+/**
+ * @internal ln of what stays of the scarcest ion: sum of count × ln(over + perScarce × residue) = ln K. Written in the
+ * logarithm it rises and is convex, so Newton's steps from above come down to it without overshooting, however small it is.
+ */
+export function solveResidue(ions: readonly Remaining[], lnK: number, lnStart: number): number {
+  let at = lnStart;
+  for (let i = 0; i < 100; i += 1) {
+    const { value, slope } = residueAt(ions, at);
+    const step = (value - lnK) / slope;
+    at -= step;
+    if (Math.abs(step) <= 1e-15 * Math.max(1, Math.abs(at))) break;
+  }
+  return at;
+}
+
+/** @internal ln of the ion product when exp(ln) of the scarcest ion stays, and its slope. */
+export function residueAt(ions: readonly Remaining[], ln: number): { readonly value: number; readonly slope: number } {
+  let [value, slope] = [0, 0];
+  for (const { count, over, perScarce } of ions) {
+    const own = perScarce * Math.exp(ln);
+    value += count * (over > 0 ? Math.log(over + own) : Math.log(perScarce) + ln);
+    slope += over > 0 ? (count * own) / (over + own) : count;
+  }
+  return { value, slope };
+}

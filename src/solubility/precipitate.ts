@@ -17,8 +17,17 @@ import {
 import { needRecord, needRecords } from "./argument";
 import { SolubilityError } from "./error";
 import { positive } from "./figure";
-import { activityExponent, type IonConcentration, type Released, sameIon, solveProduct } from "./ion-balance";
-import { type DissolvedIon, freshForm, productAtPH, type SolubilityProduct, solubilityProduct } from "./product";
+import { type HeldProduct, productAtPH } from "./held-ph";
+import {
+  activityExponent,
+  type IonConcentration,
+  type Remaining,
+  residueAt,
+  sameIon,
+  solveResidue,
+} from "./ion-balance";
+import { type DissolvedIon, freshForm, type SolubilityProduct, solubilityProduct } from "./product";
+import { mixedWarnings } from "./side-reactions";
 
 /** A solution that is poured in: its ions and its volume. */
 export interface MixedSolution {
@@ -32,7 +41,10 @@ export interface PrecipitationRequest {
   readonly form?: string;
   /** Solutions mixed; volumes are taken as additive. */
   readonly solutions: readonly MixedSolution[];
-  /** pH the mixture is held at: hydroxide then counts from it, is not used up, and need not be among the ions; 0 to 14. */
+  /**
+   * pH the mixture is held at, 0 to 14: hydroxide then counts from it, is not used up, and need not be among the ions; the
+   * concentrations of the ions are those of all their forms, protonated and as hydroxide complex.
+   */
   readonly pH?: NumberLike;
   /** For the Davies equation, up to 0.5 mol/L. */
   readonly ionicStrength?: QuantityLike<"concentration", ConcentrationText>;
@@ -46,7 +58,7 @@ export interface PrecipitationVerdict {
   readonly volume: Quantity<"volume">;
   /** Solid that falls out, per volume of the mixture; 0 mol/L when none. */
   readonly fallsOut: Quantity<"concentration">;
-  /** Each ion before and after, and the share left in the liquor. */
+  /** Each ion before and after (at a pH with all its forms), and the share left in the liquor. */
   readonly ions: readonly {
     readonly formula: string;
     readonly before: Quantity<"concentration">;
@@ -117,7 +129,7 @@ export function willPrecipitate(request: PrecipitationRequest): PrecipitationVer
   needRecords(request.solutions, "solutions");
   for (const [i, solution] of request.solutions.entries()) needRecords(solution.ions, `solutions[${i}].ions`);
   const whole = solubilityProduct(request.solid, request.form);
-  const product = request.pH === undefined ? whole : productAtPH(whole, request.pH);
+  const product = request.pH === undefined ? { ...whole, prevailing: [] } : productAtPH(whole, request.pH);
   const { ions } = product;
   const { total, before } = mixed(ions, request.solutions);
   const ionicStrength =
@@ -127,10 +139,9 @@ export function willPrecipitate(request: PrecipitationRequest): PrecipitationVer
   const exponent = activityExponent(ions, ionicStrength);
   const saturation = saturationOf(product, before, exponent);
   const precipitates = saturation.compare("1") > 0;
-  const fallsOut = precipitates ? fallen(product, before, exponent) : quantity("0 mol/L");
-  const after = ions.map(({ count }, i) =>
-    precipitates ? before[i]!.minus(fallsOut.times(String(count))) : before[i]!,
-  );
+  const { after, fallsOut } = precipitates
+    ? fallen(product, before, exponent)
+    : { after: before, fallsOut: quantity("0 mol/L") };
   return {
     precipitates,
     saturation,
@@ -139,12 +150,51 @@ export function willPrecipitate(request: PrecipitationRequest): PrecipitationVer
     ions: ions.map(({ formula }, i) => ({
       formula,
       before: before[i]!,
-      after: after[i]!.named({ label: `${formula} left in the liquor`, rule: "before − fallen out" }),
+      after: after[i]!.named({ label: `${formula} left in the liquor` }),
       shareLeft: after[i]!.dividedBy(before[i]!).to("%"),
     })),
     product: whole,
-    warnings: [...product.warnings, ...agedOnly(request, product, saturation)],
+    warnings: [
+      ...product.warnings,
+      ...agedOnly(request, product, saturation),
+      ...atThisPH(product),
+      ...besides(request, product, { before, after, saturation, total }),
+    ],
   };
+}
+
+/** At the pH, what most of an ion is. */
+const atThisPH = ({ prevailing }: HeldProduct): string[] =>
+  prevailing.length === 0 ? [] : [`at this pH counted in: ${prevailing.join(", ")}`];
+
+/** What ion products leave out and would change the answer. */
+function besides(
+  { solutions, pH, ionicStrength }: PrecipitationRequest,
+  { ions }: HeldProduct,
+  found: {
+    readonly before: readonly Quantity[];
+    readonly after: readonly Quantity[];
+    readonly saturation: Quantity;
+    readonly total: Quantity;
+  },
+): string[] {
+  const inAll = found.total.in("L").toNumber();
+  const named = solutions.flatMap((solution) => {
+    const share = expectDimension(solution.volume, "volume", "volume").in("L").toNumber() / inAll;
+    return solution.ions.map(({ ion, concentration }) => ({
+      formula: ion,
+      molar: share * expectDimension(concentration, "concentration", "concentration").in("mol/L").toNumber(),
+    }));
+  });
+  return mixedWarnings({
+    ions,
+    before: found.before.map((c) => c.value.toNumber()),
+    after: found.after.map((c) => c.in("mol/L").toNumber()),
+    saturation: found.saturation.value.toNumber(),
+    named,
+    held: pH !== undefined,
+    withActivity: ionicStrength !== undefined,
+  });
 }
 
 /** A mixture over-saturated only with the aged form may stay clear for long: the fresh one, which falls first, cannot. */
@@ -163,7 +213,12 @@ function agedOnly(request: PrecipitationRequest, product: SolubilityProduct, sat
 function saturationOf(product: SolubilityProduct, c: readonly Quantity[], exponent: number): Quantity {
   const counts = product.ions.map(({ count }) => count);
   const ratio = (v: readonly { toNumber(): number }[]): number =>
-    counts.reduce((all, n, i) => all * v[i + 1]!.toNumber() ** n, 1) / (v[0]!.toNumber() * 10 ** exponent);
+    Math.exp(
+      counts.reduce(
+        (all, n, i) => all + n * Math.log(v[i + 1]!.toNumber()),
+        -Math.log(v[0]!.toNumber()) - exponent * Math.LN10,
+      ),
+    );
   return apply(
     [product.value, ...c],
     {
@@ -179,31 +234,68 @@ function saturationOf(product: SolubilityProduct, c: readonly Quantity[], expone
   );
 }
 
-/** Formula units that fall out per litre. */
-function fallen(product: SolubilityProduct, c: readonly Quantity[], exponent: number): Quantity {
-  const released = (v: readonly { toNumber(): number }[]): Released[] =>
-    product.ions.map(({ count }, i) => ({ count, start: v[i + 1]!.toNumber(), inWater: false }));
+/**
+ * What stays of each ion, and the formula units that fall out per litre. What stays of the scarcest ion is solved for, since
+ * it spans all powers of ten; the rest follows from it without a difference of near equals.
+ */
+function fallen(product: SolubilityProduct, before: readonly Quantity[], exponent: number) {
+  const { ions } = product;
+  const units = before.map((c, i) => c.dividedBy(String(ions[i]!.count)));
+  const scarce = units.reduce((least, each, i) => (each.compare(units[least]!) < 0 ? i : least), 0);
+  const over = units.map((each, i) => each.minus(units[scarce]!).times(String(ions[i]!.count)));
+  const others = over.filter((_, i) => i !== scarce);
+  const perScarce = ions.map(({ count }) => count / ions[scarce]!.count);
+  const remaining = (v: readonly { toNumber(): number }[]): Remaining[] => {
+    let next = 1;
+    return ions.map(({ count }, i) => ({
+      count,
+      over: i === scarce ? 0 : Math.max(0, v[next++]!.toNumber()),
+      perScarce: perScarce[i]!,
+    }));
+  };
+  const start = Math.log(before[scarce]!.value.toNumber());
   const solve = (v: readonly { toNumber(): number }[]): number =>
-    -solveProduct(released(v), Math.log(v[0]!.toNumber()) + exponent * Math.LN10);
-  return apply(
-    [product.value, ...c],
+    solveResidue(remaining(v), Math.log(v[0]!.toNumber()) + exponent * Math.LN10, start);
+  const residue = apply(
+    [product.value, ...others],
     {
-      name: "solve for what falls out",
+      name: "solve for what stays",
       unit: "mol/L",
-      value: (v) => solve(v).toPrecision(15),
+      value: (v) => Math.exp(solve(v)).toPrecision(15),
       partials: (v) => {
-        const x = solve(v);
-        const pull = released(v).map(({ count, start }) => count / (start - count * x));
-        const stiffness = pull.reduce((all, p, i) => all + p * product.ions[i]!.count, 0);
-        return [-1 / (stiffness * v[0]!.toNumber()), ...pull.map((p) => p / stiffness)].map((p) => p.toPrecision(12));
+        const ln = solve(v);
+        const here = remaining(v);
+        const { slope } = residueAt(here, ln);
+        const left = Math.exp(ln);
+        return [
+          left / (slope * v[0]!.toNumber()),
+          ...here
+            .filter((_, i) => i !== scarce)
+            .map(({ count, over: more, perScarce: per }) => (-left * count) / (more + per * left) / slope),
+        ].map((p) => p.toPrecision(12));
       },
     },
     {
-      symbol: "x",
-      label: `${product.solid} that falls out, per litre`,
-      rule: "product of (concentration − count × x)^count = Ksp",
+      symbol: `c(${ions[scarce]!.formula})`,
+      label: `${ions[scarce]!.formula} left in the liquor`,
+      rule: "product of (what is over + what stays)^count = Ksp",
     },
   );
+  const after = ions.map(({ count }, i) =>
+    i === scarce
+      ? residue
+      : over[i]!.plus(residue.times(String(count)).dividedBy(String(ions[scarce]!.count))).named({
+          rule: "what is over when the scarcest ion is gone + what stays with it",
+        }),
+  );
+  const fallsOut = before[scarce]!.minus(residue)
+    .dividedBy(String(ions[scarce]!.count))
+    .named({
+      symbol: "x",
+      label: `${product.solid} that falls out, per litre`,
+      rule: "(before − left) / count, of the scarcest ion",
+    });
+  return { after, fallsOut };
 }
 
 /**

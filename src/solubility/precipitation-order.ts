@@ -12,8 +12,9 @@ import {
 import { needRecord, needRecords } from "./argument";
 import { SolubilityError } from "./error";
 import { positive } from "./figure";
+import { productAtPH } from "./held-ph";
 import { sameIon } from "./ion-balance";
-import { freshForm, productAtPH, solubilityProduct } from "./product";
+import { freshForm, solubilityProduct } from "./product";
 
 /** One solid in a selective precipitation. */
 export interface PrecipitationStart {
@@ -31,7 +32,10 @@ export interface PrecipitationStart {
 export interface PrecipitationOrderRequest {
   /** The ion that is added. */
   readonly precipitant: string;
-  /** pH of the solution, for solids that set free hydroxide besides, such as sulfides with `"HS-"`; 0 to 14. */
+  /**
+   * pH of the solution, 0 to 14; needed for solids that set free hydroxide besides, such as sulfides with `"HS-"`.
+   * Concentrations are then those of an ion in all its forms, protonated and as hydroxide complex.
+   */
   readonly pH?: NumberLike;
   /** Each solid that can form, with the concentration of its metal. */
   readonly solids: readonly {
@@ -61,7 +65,9 @@ export function precipitationOrder(request: PrecipitationOrderRequest): readonly
   needRecords(request.solids, "solids");
   const starts = request.solids.map(({ solid, form, concentration }) => {
     const whole = solubilityProduct(solid, form ?? freshForm(solid)?.form);
-    const product = whole.ions.length > 2 ? productAtPH(whole, request.pH) : whole;
+    const withHydroxide = whole.ions.length === 2 && sameIon(request.precipitant, "OH-");
+    const needsPH = whole.ions.length > 2 || (request.pH !== undefined && !withHydroxide);
+    const product = needsPH ? productAtPH(whole, request.pH) : whole;
     const added = product.ions.find(({ formula }) => sameIon(formula, request.precipitant));
     const metal = product.ions.find((ion) => ion !== added);
     if (added === undefined || metal === undefined || product.ions.length !== 2) {

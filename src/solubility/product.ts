@@ -3,11 +3,10 @@
 import { type Formula, parseFormula } from "../formula";
 import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
-import { apply, type NumberLike, type Quantity, quantity } from "../quantity";
+import { apply, type Quantity, quantity } from "../quantity";
 import { needTextOption } from "./argument";
 import { SOLUBILITY_PRODUCTS, type SolubilityProductRow } from "./data/products";
 import { SolubilityError } from "./error";
-import { PKW, sameIon } from "./ion-balance";
 import { soluteOf } from "./solute";
 
 /** An ion that a solid sets free, and how many. */
@@ -63,23 +62,31 @@ function rowsOf(solid: string | Formula): readonly SolubilityProductRow[] {
   return rows.get(solute.formula.compositionText) ?? rows.get(solute.key) ?? [];
 }
 
-/** @internal */
-export function findRow(solid: string | Formula, form: string | undefined): SolubilityProductRow {
+/** @internal Rows of a solid in the convention this library computes with, of one form if named; none where there is none. */
+export function findRows(solid: string | Formula, form: string | undefined): readonly SolubilityProductRow[] {
   needTextOption(form, "form");
   const found = rowsOf(solid).filter(({ convention }) => convention !== "free-sulfide");
-  const row = form === undefined ? found[0] : found.find((candidate) => candidate.form?.includes(form) === true);
+  if (form === undefined || found.length === 0) return found;
+  const named = found.filter((candidate) => candidate.form?.includes(form) === true);
+  if (named.length > 0) return named;
+  throw new SolubilityError("solubility.no-data", `no form '${form}' of ${String(solid)}`, {
+    input: String(solid),
+    position: 0,
+    hint: `forms: ${found.map((f) => f.form ?? "(unnamed)").join("; ")}`,
+    details: { solid: String(solid), form },
+  });
+}
+
+function findRow(solid: string | Formula, form: string | undefined): SolubilityProductRow {
+  const [row] = findRows(solid, form);
   if (row !== undefined) return row;
   const text = String(solid);
-  throw new SolubilityError(
-    "solubility.no-data",
-    form === undefined || found.length === 0 ? `no solubility product of ${text}` : `no form '${form}' of ${text}`,
-    {
-      input: text,
-      position: 0,
-      hint: found.length === 0 ? "pass your own pKsp" : `forms: ${found.map((f) => f.form ?? "(unnamed)").join("; ")}`,
-      details: { solid: text, form },
-    },
-  );
+  throw new SolubilityError("solubility.no-data", `no solubility product of ${text}`, {
+    input: text,
+    position: 0,
+    hint: "if you know it, molarSolubility takes it as ksp",
+    details: { solid: text, form },
+  });
 }
 
 /** Forms that fall first, before they age. */
@@ -157,45 +164,6 @@ function productOf(row: SolubilityProductRow): SolubilityProduct {
  */
 export function solubilityProduct(solid: string | Formula, form?: string): SolubilityProduct {
   return productOf(findRow(solid, form));
-}
-
-/**
- * @internal The same product in a solution held at a pH: the hydroxide is taken out of it. Unchanged when the solid sets
- * no hydroxide free.
- */
-export function productAtPH(product: SolubilityProduct, pH: NumberLike | undefined): SolubilityProduct {
-  const hydroxide = product.ions.find(({ formula }) => sameIon(formula, "OH-"));
-  if (hydroxide === undefined) return product;
-  if (pH === undefined) {
-    throw new SolubilityError(
-      "solubility.missing-option",
-      `${product.solid} sets free hydroxide as well: at what pH?`,
-      {
-        hint: "give pH, such as 1 for sulfides from acid or 9 from ammonia",
-        details: { solid: product.solid },
-      },
-    );
-  }
-  const given = quantity({ value: pH, unit: "" }, { symbol: "pH", label: "pH of the solution" });
-  const plain = given.value.toNumber();
-  if (!(plain >= 0 && plain <= PKW)) {
-    throw new SolubilityError("solubility.out-of-reach", `a pH of 0 to ${PKW} is understood, not ${given}`);
-  }
-  const { count } = hydroxide;
-  const value = apply(
-    [product.value, given],
-    {
-      name: "Ksp / [OH]^n",
-      unit: "",
-      value: ([k, p]) => (k!.toNumber() * 10 ** (count * (PKW - p!.toNumber()))).toPrecision(12),
-      partials: ([k, p]) => {
-        const factor = 10 ** (count * (PKW - p!.toNumber()));
-        return [factor, -count * Math.LN10 * k!.toNumber() * factor].map((each) => each.toPrecision(12));
-      },
-    },
-    { symbol: `K(${product.solid})`, label: `product of ${product.solid} at this pH`, rule: "Ksp / [OH]^n" },
-  );
-  return { ...product, ions: product.ions.filter((ion) => ion !== hydroxide), value };
 }
 
 /**

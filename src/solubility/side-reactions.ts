@@ -1,8 +1,10 @@
 // What the ions of a sparingly soluble solid do besides: metals bind hydroxide or the solid's own anion in complexes, anions
 // of weak acids take up protons. The simple product leaves all that out; here it is told when that matters, and how much.
+import { parseFormula } from "../formula";
 import { ACIDS } from "./data/acids";
 import { COMPLEXES } from "./data/complexes";
-import { KW, sameIon } from "./ion-balance";
+import { DAVIES_LIMIT } from "./davies";
+import { activityExponent, KW, sameIon } from "./ion-balance";
 import type { DissolvedIon } from "./product";
 
 /** One complex of a metal with n ligands, as decimal logarithm of beta. */
@@ -89,4 +91,96 @@ export function sideReactions(solution: IdealSolution): string[] {
       return [`${formula} takes up protons from plain water (pKa ${acid.pKa}): more dissolves than this ideal figure`];
     });
   return [...protonated, ...complexed(solution)];
+}
+
+/** A mixture held against an ion product, and what was named in it. */
+export interface Mixture {
+  readonly ions: readonly DissolvedIon[];
+  /** Each of them before and after, mol/L. */
+  readonly before: readonly number[];
+  readonly after: readonly number[];
+  /** Ion product over solubility product. */
+  readonly saturation: number;
+  /** Everything named in the solutions, mol/L of the mixture. */
+  readonly named: readonly { readonly formula: string; readonly molar: number }[];
+  /** The pH was given: protons and hydroxide are counted in. */
+  readonly held: boolean;
+  readonly withActivity: boolean;
+}
+
+/** What to know about a verdict from ion products alone. */
+export const mixedWarnings = (mixture: Mixture): string[] => [
+  ...protonsOfMixture(mixture),
+  ...ligandsOfMixture(mixture),
+  ...activityOfMixture(mixture),
+];
+
+function protonsOfMixture({ ions, held }: Mixture): string[] {
+  if (held) return [];
+  return ions.flatMap(({ formula, charge }) => {
+    const acid = charge < 0 ? ACIDS.find(({ base, pKa }) => Number(pKa) > STRONG && sameIon(base, formula)) : undefined;
+    if (acid === undefined || isHydroxide(formula)) return [];
+    return [`${formula} takes up protons (pKa ${acid.pKa}), not counted without a pH: give the pH, above all in acid`];
+  });
+}
+
+/** Anions of acids below this pKa keep to themselves in all but strong acid. */
+const STRONG = 3;
+
+/** Ligands among what was named: the solid's own anion in excess, and strangers such as ammonia. */
+function ligandsOfMixture({ ions, before, after, saturation, named, held }: Mixture): string[] {
+  const metal = ions.find(({ charge }) => charge > 0);
+  if (metal === undefined) return [];
+  const [at, count] = [ions.indexOf(metal), metal.count];
+  const own = ions.flatMap(({ formula, charge }, i) =>
+    charge < 0 ? [{ formula, molar: after[i]!, start: before[i]! }] : [],
+  );
+  const strangers = named
+    .filter(({ formula }) => !ions.some((ion) => sameIon(ion.formula, formula)))
+    .map((each) => ({ ...each, start: each.molar }));
+  return [...own, ...strangers].flatMap(({ formula, molar, start }) => {
+    if (held && isHydroxide(formula)) return [];
+    const complexes = complexesOf(metal.formula, formula);
+    if (complexes.length === 0 || molar <= 0) return [];
+    const timesAt = (free: number) => complexes.reduce((all, { n, logBeta }) => all + 10 ** logBeta * free ** n, 1);
+    const times = timesAt(molar);
+    if (times <= NOTABLE) return [];
+    const said = `${metal.formula} forms complexes with ${formula}, not counted here`;
+    const clear = saturation > 1 && saturation / timesOfAll(before[at]!, start, complexes) ** count <= 1;
+    if (clear) return [`${said}: with them it stays clear`];
+    return [`${said}: up to ${times.toPrecision(2)} times as much ${metal.formula} stays in solution`];
+  });
+}
+
+/** All metal over free metal in a clear mixture: the ligand that the metal binds is taken off what is free. */
+function timesOfAll(metal: number, ligand: number, complexes: readonly Complex[]): number {
+  const sums = (free: number) => {
+    let [all, bound] = [1, 0];
+    for (const { n, logBeta } of complexes) {
+      const term = 10 ** logBeta * free ** n;
+      all += term;
+      bound += n * term;
+    }
+    return { all, bound };
+  };
+  let [low, high] = [Math.log(ligand) - 120, Math.log(ligand)];
+  for (let i = 0; i < 100; i += 1) {
+    const middle = (low + high) / 2;
+    const free = Math.exp(middle);
+    const { all, bound } = sums(free);
+    if (free + (metal * bound) / all < ligand) low = middle;
+    else high = middle;
+  }
+  return sums(Math.exp(high)).all;
+}
+
+/** The ions named alone, with their charges, may hold apart what the ideal product lets fall. */
+function activityOfMixture({ ions, named, saturation, withActivity }: Mixture): string[] {
+  if (withActivity || saturation <= 1) return [];
+  const strength = named.reduce((all, { formula, molar }) => all + (molar * parseFormula(formula).charge ** 2) / 2, 0);
+  const exponent = activityExponent(ions, Math.min(strength, DAVIES_LIMIT));
+  if (saturation / 10 ** exponent > 1) return [];
+  return [
+    `over-saturated ideally only: at the ionic strength of the ions named, ${strength.toPrecision(2)} mol/L, it stays clear; give ionicStrength`,
+  ];
 }
