@@ -83,7 +83,7 @@ export function replicates(
   const average = total.div(n);
   const variance = numbers.reduce((s, x) => s.plus(x.minus(average).pow(2)), total.times(0)).div(n - 1);
   const s = variance.sqrt();
-  const mean = meanOf(all, n, unit, label);
+  const mean = readings(all, { symbol: "mean", label: `mean of ${n} ${label}` });
   const far = numbers.reduce((a, b) => (b.minus(average).abs().greaterThan(a.minus(average).abs()) ? b : a));
   const suspect =
     n < 3 || s.isZero()
@@ -94,19 +94,6 @@ export function replicates(
     { symbol: "s", label: `standard deviation of one of the ${label}` },
   );
   return { mean, count: n, standardDeviation, range, concordant, suspect };
-}
-
-/** The mean with its scatter and, where the readings carry an uncertainty of their own, that once more for all of them. */
-function meanOf(all: readonly Quantity[], n: number, unit: string, label: string): Quantity {
-  const scatter = readings(all, { symbol: "mean", label: `mean of ${n} ${label}` });
-  const own = all.map((q) => q.standardUncertainty).filter((u) => u !== undefined);
-  if (own.length === 0) return scatter;
-  const largest = own.reduce((a, b) => (b.greaterThan(a) ? b : a));
-  const common = quantity(
-    { value: 0, unit, standardUncertainty: largest },
-    { symbol: "δ(common)", label: `uncertainty common to all ${label}, such as the tolerance of one burette` },
-  );
-  return scatter.plus(common).named({ symbol: "V(mean)", rule: "mean of the readings, with what is common to them" });
 }
 
 /** Grubbs' test: critical value from Student's t at level 1 - (1 - level)/n, two-sided. */

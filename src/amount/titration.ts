@@ -17,7 +17,8 @@ import {
 } from "./argument";
 import { AmountError } from "./error";
 import { type Replicates, replicates } from "./replicates";
-import { type ReactionLike, reactionOf } from "./species";
+import { findForm, placesOf, type ReactionLike, reactionOf } from "./species";
+import { splitWater } from "./split-water";
 import { concentrationOfStrength } from "./strength";
 import type { StrengthLike, StrengthOptions } from "./strength-kind";
 
@@ -67,7 +68,7 @@ export interface Titration {
   readonly concentration: Quantity<"concentration"> | undefined;
   /** Mass fraction of the analyte, where the sample was weighed and the formula is given. */
   readonly massFraction: Quantity | undefined;
-  /** What to look at: discordant titres, a suspect reading. */
+  /** What to look at: discordant titres, a suspect reading, slightly more than the whole. */
   readonly warnings: readonly string[];
 }
 
@@ -118,16 +119,23 @@ function ratioOf(
     });
   }
   const balanced = reactionOf(equation);
-  const numberOf = (like: FormulaLike): bigint => {
+  const reactants = placesOf(balanced).filter(({ side }) => side === "reactant");
+  /** How many formula units of what is named the equation counts; a hydrate stands for the species it is a form of. */
+  const numberOf = (like: FormulaLike): Fraction => {
     const formula = formulaOfArgument(like);
-    const term = balanced.reactants.find((t) => t.formula.hasSameComposition(formula));
-    if (term !== undefined) return term.coefficient;
-    throw new AmountError("amount.not-in-equation", `${formula} is no reactant of ${balanced}`, {
-      hint: "name titrant and analyte as the equation does, or give titrantPerAnalyte instead of the equation",
-      details: { formula: formula.toString() },
-    });
+    const found = attempt(() => findForm(reactants, formula));
+    if (!found.ok) {
+      if (found.error.code !== "amount.not-in-equation") throw found.error;
+      throw new AmountError("amount.not-in-equation", `${formula} is no reactant of ${balanced}`, {
+        hint: "name titrant and analyte as the equation does, or give titrantPerAnalyte instead of the equation",
+        details: { formula: formula.toString() },
+      });
+    }
+    const { place, form } = found.value;
+    if (form === undefined) return place.coefficient;
+    return place.coefficient.mul(splitWater(place.formula).units.div(splitWater(form).units));
   };
-  return { ratio: new Fraction(numberOf(titrant), numberOf(analyte)), words: balanced.toString() };
+  return { ratio: numberOf(titrant).div(numberOf(analyte)), words: balanced.toString() };
 }
 
 /** The number as an exact fraction: text through the library's own reader, never through a double. */
@@ -163,25 +171,54 @@ function answers(
   amount: Quantity,
   formula: Formula | undefined,
   sample: MassLike | VolumeLike | undefined,
-): Pick<Titration, "mass" | "concentration" | "massFraction"> {
+): Pick<Titration, "mass" | "concentration" | "massFraction" | "warnings"> {
   const name = formula === undefined ? "analyte" : inSymbol(formula);
   const mass = formula === undefined ? undefined : massOf(amount, formula);
-  if (sample === undefined) return { mass, concentration: undefined, massFraction: undefined };
+  if (sample === undefined) return { mass, concentration: undefined, massFraction: undefined, warnings: [] };
   const q = isQuantity(sample) ? sample : quantity(sample as QuantityLike);
+  const warnings: string[] = [];
   if (q.dimension !== "mass") {
     const V = positive(q, "volume", "sample", { symbol: "V(sample)", label: "volume of sample" });
     const concentration = amount
       .dividedBy(V)
       .to("mol/L")
       .named({ symbol: `c(${name})`, rule: "concentration = amount / volume of sample" });
-    return { mass, concentration, massFraction: undefined };
+    return { mass, concentration, massFraction: undefined, warnings };
   }
   const m = positive(q, "mass", "sample", { symbol: "m(sample)", label: "mass of sample" });
   const massFraction = mass
     ?.dividedBy(m)
     .to("% w/w")
     .named({ symbol: `w(${name})`, rule: "mass fraction = mass of analyte / mass of sample" });
-  return { mass, concentration: undefined, massFraction };
+  if (massFraction !== undefined) warnings.push(...aboveTheWhole(massFraction, name));
+  return { mass, concentration: undefined, massFraction, warnings };
+}
+
+/**
+ * Assays of pure materials come out at up to 102 % (what pharmacopoeias allow; from memory), and two standard uncertainties
+ * may be more. Beyond both there is a mistake, not a result.
+ */
+const ASSAY_DOUBT = "2 %";
+
+function aboveTheWhole(w: Quantity, name: string): string[] {
+  const over = w.minus("100 %");
+  if (!over.isPositive()) return [];
+  const u = w.standardUncertainty;
+  const doubtful = over.compare(ASSAY_DOUBT) <= 0 || (u !== undefined && over.in(w.unit).lessThanOrEqualTo(u.times(2)));
+  if (doubtful) return [`${w} of ${name} is more than the whole: within the doubt of a titration, it is all ${name}`];
+  throw new AmountError("amount.fraction-above-one", `${w} of ${name} in the sample is more than the whole`, {
+    hint: "check the formula of the analyte, the ratio, the aliquot, and the strength of the titrant",
+    details: { argument: "sample", value: String(w) },
+  });
+}
+
+function titration(
+  titre: Quantity,
+  titres: Replicates,
+  amount: Quantity,
+  { warnings, ...found }: ReturnType<typeof answers>,
+): Titration {
+  return { titre, replicates: titres, amount, ...found, warnings: [...warningsOf(titres), ...warnings] };
 }
 
 /**
@@ -190,7 +227,8 @@ function answers(
  * @param request - titrant, titre or titres, blank, analyte, sample, and the equation or `titrantPerAnalyte`
  * @returns mean titre, judged replicates, amount, and what the sample allows; warnings for discordant or outlying titres
  * @throws {AmountError} `amount.missing-input`, `amount.not-in-equation`, `amount.not-positive`, `amount.not-possible`,
- *   `amount.readings`, and those of {@link convertStrength}
+ *   `amount.readings`, `amount.fraction-above-one` for a mass fraction above the whole by more than 2 % and by more than
+ *   its doubt, and those of {@link convertStrength}
  * @throws {EquationError} those of `balance`
  * @throws {QuantityError} `quantity.wrong-dimension`
  * @source n(analyte) = c V(titrant) / ratio
@@ -210,7 +248,7 @@ export function titrate(request: TitrationRequest): Titration {
     symbol: `n(${formula === undefined ? "analyte" : inSymbol(formula)})`,
     rule: `amount of analyte = amount of titrant / ratio: ${words}`,
   });
-  return { titre: net, replicates: titres, amount, ...answers(amount, formula, sample), warnings: warningsOf(titres) };
+  return titration(net, titres, amount, answers(amount, formula, sample));
 }
 
 /**
@@ -276,7 +314,7 @@ export function backTitrate(
     symbol: `n(${formula === undefined ? "analyte" : inSymbol(formula)})`,
     rule: `amount of analyte = reagent used / ${forth.toFraction()}`,
   });
-  return { titre: net, replicates: titres, amount, ...answers(amount, formula, sample), warnings: warningsOf(titres) };
+  return titration(net, titres, amount, answers(amount, formula, sample));
 }
 
 /**

@@ -70,6 +70,22 @@ function shown(node: Node, small = true): string {
   return formatQuantity(node, { significant: Math.max(3, Math.min(u, MOST_FIGURES)) });
 }
 
+/** What is one and the same in all its views: an input under any words, a result in any unit or named once more. */
+function thingOf(node: Node): unknown {
+  let at = node;
+  while (at.leaf === undefined) {
+    const [only, ...more] = operandsOf(at);
+    if (only === undefined || more.length > 0 || only.naming?.symbol === undefined) break;
+    if (only.naming.symbol !== at.naming?.symbol) break;
+    at = only;
+  }
+  return at.leaf ?? at.operands;
+}
+
+/** Nothing for the first, ₂ for the second. */
+const subscript = (place: number): string =>
+  place === 0 ? "" : [...String(place + 1)].map((digit) => "₀₁₂₃₄₅₆₇₈₉"[Number(digit)]).join("");
+
 /**
  * How a quantity was obtained: every named step once, in order, with the numbers put in.
  *
@@ -91,11 +107,18 @@ export function explain(like: QuantityLike): Working {
   const named = (node: Node): boolean =>
     node === root || node.naming?.symbol !== undefined || node.naming?.rule !== undefined || uses.get(node)! > 1;
   const symbols = new Map<Node, string>();
+  const bearers = new Map<string, unknown[]>();
   let unnamed = 0;
+  /** A symbol stands for one thing in a working: the next of the same name is numbered, as in `mean` and `mean₂`. */
   const symbolOf = (node: Node): string => {
     let symbol = symbols.get(node);
     if (symbol === undefined) {
-      symbol = node.naming?.symbol ?? node.naming?.label ?? (node === root ? "result" : `x${++unnamed}`);
+      const own = node.naming?.symbol ?? node.naming?.label ?? (node === root ? "result" : `x${++unnamed}`);
+      const before = bearers.get(own) ?? [];
+      const thing = thingOf(node);
+      const place = before.indexOf(thing);
+      if (place < 0) bearers.set(own, [...before, thing]);
+      symbol = own + subscript(place < 0 ? before.length : place);
       symbols.set(node, symbol);
     }
     return symbol;

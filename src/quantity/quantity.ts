@@ -103,14 +103,15 @@ class Value implements Quantity {
     const [a, b] = [this.#node, nodeOf(other)];
     const dimension = sumDimension(a.dimension, b.dimension, "plus");
     const unit = a.dimension === dimension ? a.unit : b.unit;
-    return operation(add(a.value, b.value), dimension, unit, SUM, [a, b]);
+    return operation(add(a.value, b.value), dimension, unit, SUM, [a, b], undefined, commonDecimals(unit, a, b));
   }
 
   minus(other: QuantityLike): Quantity {
     const [a, b] = [this.#node, nodeOf(other)];
     const dimension = sumDimension(a.dimension, b.dimension, "minus");
     const unit = dimension === a.dimension ? a.unit : usualUnit(dimension);
-    return operation(subtract(a.value, b.value), dimension, unit, DIFFERENCE, [a, b]);
+    const decimals = commonDecimals(unit, a, b);
+    return operation(subtract(a.value, b.value), dimension, unit, DIFFERENCE, [a, b], undefined, decimals);
   }
 
   times(other: QuantityLike | NumberLike): Quantity {
@@ -134,7 +135,8 @@ class Value implements Quantity {
     const b = nodeOf(other as QuantityLike);
     if (b.value.n === 0n) throw divisionByZero(b.naming?.label ?? b.naming?.symbol);
     const dimension = quotient(a.dimension, b.dimension);
-    return operation(divide(a.value, b.value), dimension, resultUnit(dimension, a, b), QUOTIENT, [a, b]);
+    const unit = dimension === b.dimension ? plainUnit(b) : resultUnit(dimension, a, b);
+    return operation(divide(a.value, b.value), dimension, unit, QUOTIENT, [a, b]);
   }
 
   negated(): Quantity {
@@ -248,7 +250,17 @@ function exactNumber(value: QuantityLike | NumberLike): Rational | undefined {
 /** Unit of a scaled value: a multiple of a temperature is counted from absolute zero, so it is shown in kelvin. */
 const plainUnit = (a: Node): Unit => (a.unit.offset.n === 0n ? a.unit : readUnit("K"));
 
-/** Unit to show a product or quotient in: the operand's own when the other is a pure number, else the usual one. */
+/** Two figures written to as many decimals of one unit have a sum and a difference to as many: 24.40 - 0.10 is 24.30. */
+function commonDecimals(unit: Unit, a: Node, b: Node): number | undefined {
+  const plain = a.unit === unit && b.unit === unit && unit.offset.n === 0n;
+  const sure = a.leaf?.variance === undefined && b.leaf?.variance === undefined;
+  return plain && sure && a.decimals === b.decimals ? a.decimals : undefined;
+}
+
+/**
+ * Unit to show a product or quotient in: the operand's own when the other is a pure number, the divisor's where it is what
+ * results (10 mL × 25 mL / 100 mL), else the usual one.
+ */
 function resultUnit(dimension: Dimension, a: Node, b: Node): Unit {
   if (dimension === a.dimension && isNumber(b.dimension)) return plainUnit(a);
   if (dimension === b.dimension && isNumber(a.dimension)) return plainUnit(b);
@@ -266,8 +278,9 @@ export function operation(
   op: Operation,
   operands: Node["operands"],
   naming?: Naming,
+  decimals?: number,
 ): Quantity {
-  return make({ value, dimension, unit, naming, leaf: undefined, decimals: undefined, operation: op, operands });
+  return make({ value, dimension, unit, naming, leaf: undefined, decimals, operation: op, operands });
 }
 
 /** The graph node behind a quantity of any loaded copy. */

@@ -194,12 +194,40 @@ const covarianceOfMeans = (a: Sample, b: Sample): Rational => {
 };
 
 /**
+ * What the readings state for themselves: the tolerance or calibration of one instrument, which their scatter does not show
+ * and their number does not lessen. Fully correlated uncertainties add up linearly, so that their mean has the mean of them
+ * (JCGM 100:2008, 4.3.10 and 5.2.2, note 1).
+ */
+function withStated(mean: Quantity, list: readonly QuantityLike[], naming: Naming, what: string): Quantity {
+  const own = list.flatMap((reading) => quantity(reading).to(mean.unit).standardUncertainty ?? []);
+  if (own.every((u) => u.isZero())) return mean;
+  const common = own.reduce((a, b) => a.plus(b)).div(list.length);
+  const { unit } = mean;
+  const stated = quantity(
+    {
+      value: 0,
+      unit: unit === "°C" || unit === "°F" || unit === "K" ? differenceOf(unit) : unit,
+      standardUncertainty: common,
+    },
+    { symbol: "δ(common)", label: `what all ${what} have in common, as stated with them` },
+  );
+  const read = mean.named({ symbol: `${naming.symbol ?? "mean"}(read)` });
+  return read.plus(stated).named({ rule: "mean of the readings, with the uncertainty they state", ...naming });
+}
+
+/** Unit of a difference on a scale of temperature. */
+const differenceOf = (unit: string): string => `Δ${unit}`;
+
+/**
  * The mean of repeated readings, with the standard deviation of the mean as its uncertainty (Type A evaluation).
  *
+ * An uncertainty that the readings state (`"10.01 ± 0.02 mL"`) is taken for what they have in common, such as the tolerance
+ * of the instrument, and is added in full: averaging does not lessen it.
+ *
  * @param list - 2 to 10 000 readings of one dimension
- * @returns the mean, u = s/√n, n - 1 degrees of freedom
+ * @returns the mean, u = √(s²/n + u²) with s the scatter, n - 1 degrees of freedom, and u the mean of what they state
  * @throws {QuantityError} `quantity.readings`, `quantity.wrong-dimension`
- * @source JCGM 100:2008, 4.2
+ * @source JCGM 100:2008, 4.2, 4.3.10 and 5.2.2 (note 1)
  * @category Uncertainty
  * @example
  * readings(["10.01 mL", "10.03 mL", "10.02 mL"]).toString() // => "10.0200 ± 0.0058 mL"
@@ -207,15 +235,19 @@ const covarianceOfMeans = (a: Sample, b: Sample): Rational => {
 export function readings(list: readonly QuantityLike[], naming: Naming = {}): Quantity {
   needRecord(naming, "the naming of an input");
   const sample = sampleOf(list, naming.label ?? "readings");
-  return inputLeaf(sample.mean, sample.like, naming, {
+  const mean = inputLeaf(sample.mean, sample.like, naming, {
     variance: covarianceOfMeans(sample, sample),
     distribution: "normal",
     degreesOfFreedom: list.length - 1,
   });
+  return withStated(mean, list, naming, "readings");
 }
 
 /**
  * Means of several things that were read together, reading by reading, with the correlation between them kept.
+ *
+ * What the readings of a series state for themselves is added as in {@link readings}; the series, read on different
+ * instruments, share none of it.
  *
  * @param series - for each name its readings, all of one length; position k of each was read at the same moment
  * @returns for each name the mean with its uncertainty; results computed from several of them have their covariance right
@@ -244,11 +276,16 @@ export function jointReadings<const K extends string>(
     );
   }
   const covariances = samples.map((a) => samples.map((b) => covarianceOfMeans(a, b)));
-  return members(
+  const means = members(
     names,
     samples.map((s) => ({ value: s.mean, like: s.like })),
     { covariances, degreesOfFreedom: n - 1 },
   );
+  const stated = names.map((name) => {
+    const { symbol = name, label } = means[name];
+    return [name, withStated(means[name], series[name], label === undefined ? { symbol } : { symbol, label }, name)];
+  });
+  return Object.fromEntries(stated) as Record<K, Quantity>;
 }
 
 function members<K extends string>(

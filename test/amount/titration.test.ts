@@ -76,7 +76,7 @@ describe("titration", () => {
   });
 
   test("takes the proportion as told, and agrees with the equation", () => {
-    const { equation: _, ...rest } = soda;
+    const { equation: _, sample: __, ...rest } = soda;
     const byEquation = titrate(soda).amount.in("mol").toString();
     for (const titrantPerAnalyte of [2, "2", 2n])
       expect(
@@ -116,6 +116,66 @@ describe("titration", () => {
     const outcome = tryTitrate(request as TitrationRequest);
     expect(outcome.ok ? "" : outcome.error.code).toBe(code);
   });
+});
+
+// Hand arithmetic: 25.05 mmol of acid are 12.525 mmol of Na2CO3, 1.3275 g; no 0.2275 g of sample holds that.
+describe("a mass fraction above the whole", () => {
+  const soda = (sample: string): TitrationRequest => ({
+    equation: "Na2CO3 + 2 HCl -> 2 NaCl + CO2 + H2O",
+    titrant: { strength: "1.000 mol/L", of: "HCl" },
+    titre: "25.05 mL",
+    analyte: "Na2CO3",
+    sample: sample as "1 g",
+  });
+
+  test("is refused beyond doubt", () => {
+    const outcome = tryTitrate(soda("0.2275 g"));
+    expect(outcome.ok ? "" : outcome.error.code).toBe("amount.fraction-above-one");
+    const back = tryBackTitrate({
+      reagent: { strength: "1.000 mol/L" },
+      reagentVolume: "50.00 mL",
+      titrant: { strength: "0.500 mol/L" },
+      titre: "60.0 mL",
+      titrantPerReagent: 1,
+      reagentPerAnalyte: 2,
+      analyte: "CaCO3",
+      sample: "0.110 g",
+    });
+    expect(back.ok ? "" : back.error.code).toBe("amount.fraction-above-one");
+  });
+
+  test("is warned of within the doubt of an assay, or of its own uncertainty", () => {
+    expect(titrate(soda("1.320 g")).warnings.join()).toContain("more than the whole");
+    expect(titrate(soda("1.340 g")).warnings).toEqual([]);
+    expect(titrate(soda("1.25 ± 0.05 g")).warnings.join()).toContain("more than the whole");
+    expect(tryTitrate(soda("1.25 ± 0.01 g")).ok).toBe(false);
+  });
+});
+
+// 12.525 mmol of Na2CO3·10H2O (286.14 g/mol) are 3.584 g of 5 g; 3CdSO4·8H2O is three of CdSO4.
+test("a titration finds a hydrate by the salt that the equation writes", () => {
+  const washing = titrate({
+    equation: "Na2CO3 + 2 HCl -> 2 NaCl + CO2 + H2O",
+    titrant: { strength: "1.000 mol/L", of: "HCl" },
+    titre: "25.05 mL",
+    analyte: "Na2CO3·10H2O",
+    sample: "5.000 g",
+  });
+  expect(washing.massFraction!.in("%").toNumber()).toBeCloseTo((12.525 * 286.138) / 50, 2);
+  const cadmium = titrate({
+    equation: "CdSO4 + BaCl2 -> BaSO4 + CdCl2",
+    titrant: { strength: "0.1 mol/L", of: "BaCl2·2H2O" },
+    titre: "30 mL",
+    analyte: "3CdSO4·8H2O",
+  });
+  expect(cadmium.amount.in("mmol").toString()).toBe("1");
+  const other = tryTitrate({
+    equation: "Na2CO3 + 2 HCl -> 2 NaCl + CO2 + H2O",
+    titrant: { strength: "1 mol/L", of: "HCl" },
+    titre: "25 mL",
+    analyte: "K2CO3",
+  });
+  expect(other.ok ? "" : other.error.code).toBe("amount.not-in-equation");
 });
 
 describe("back titration", () => {

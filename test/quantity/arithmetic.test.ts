@@ -1,11 +1,14 @@
 import {
   apply,
+  effectiveDegreesOfFreedom,
   explain,
   exponential,
+  jointReadings,
   largest,
   naturalLogarithm,
   type Quantity,
   quantity,
+  readings,
   smallest,
   squareRoot,
   sum,
@@ -21,6 +24,21 @@ const code = (run: () => unknown): string => {
   }
   return "no error";
 };
+
+describe("the figures and the unit of a result", () => {
+  // OpenStax Chemistry 2e, section 1.5: a difference has the decimals of what it is made from.
+  it("keeps the decimals that both sides of a sum or difference have", () => {
+    expect(quantity("24.40 mL").minus("0.10 mL").toString()).toBe("24.30 mL");
+    expect(quantity("24.40 mL").plus("0.10 mL").toString()).toBe("24.50 mL");
+    expect(quantity("24.40 mL").minus("0.1234 mL").toString()).toBe("24.2766 mL");
+    expect(quantity("1.00 L").minus("10.00 mL").toString()).toBe("0.99 L");
+  });
+
+  it("shows an aliquot in the unit of its flask", () => {
+    expect(quantity("10.00 mL").times("25.00 mL").dividedBy("100.0 mL").toString()).toBe("2.5 mL");
+    expect(quantity("10 °C").dividedBy("2 K").unit).toBe("");
+  });
+});
 
 describe("arithmetic with dimensions", () => {
   it("multiplies and divides to the dimension that results", () => {
@@ -145,5 +163,31 @@ describe("arithmetic with dimensions", () => {
     expect(code(() => apply(["3 g"], { name: "f", unit: "g", value: () => 1, partials: () => [] }))).toBe(
       "quantity.not-a-number",
     );
+  });
+});
+
+// JCGM 100:2008, 4.3.10: what is stated beside the readings counts to the extent that their scatter does not show it; 5.2.2,
+// note 1: inputs that are fully correlated add up linearly, so that the mean of ten readings on one instrument keeps its u.
+describe("readings that state an uncertainty", () => {
+  it("have it in their mean, beside the scatter", () => {
+    // s/√2 of 10.01 and 10.03 is 0.01; √(0.01² + 0.5²)
+    const mean = readings(["10.01 ± 0.5 mL", "10.03 ± 0.5 mL"]);
+    expect(mean.standardUncertainty!.toNumber()).toBeCloseTo(Math.hypot(0.01, 0.5), 12);
+    expect(mean.in("mL").toString()).toBe("10.02");
+    const agreeing = readings(["5.00 ± 0.03 g", "5.00 ± 0.03 g", "5.00 ± 0.03 g"]);
+    expect(agreeing.standardUncertainty!.toString()).toBe("0.03");
+    expect(effectiveDegreesOfFreedom(agreeing)).toBe(Infinity);
+    expect(readings(["20.0(2) °C", "20.0(2) °C"]).standardUncertainty!.toString()).toBe("0.2");
+    expect(readings(["5.00(2) g", "5.00(4) g"]).standardUncertainty!.toString()).toBe("0.03");
+  });
+
+  it("keep it in joint readings too, together with their correlation", () => {
+    const { a, b } = jointReadings({
+      a: ["1.0(3) g", "1.2(3) g", "1.1(3) g"],
+      b: ["2.0(4) g", "1.8(4) g", "1.9(4) g"],
+    });
+    // the scatter of the sum cancels, the two stated ones do not: √(0.3² + 0.4²)
+    expect(a!.plus(b!).standardUncertainty!.toNumber()).toBeCloseTo(0.5, 12);
+    expect(a!.symbol).toBe("a");
   });
 });

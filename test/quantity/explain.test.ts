@@ -63,4 +63,13 @@ describe("the working of a result", () => {
     const x = m.times(2);
     expect(explain(x.plus(x)).steps.map((s) => s.formula)).toEqual(["2 × m", "x1 + x1"]);
   });
+
+  it("gives two things of one name two symbols, and one thing in two units one", () => {
+    const first = quantity("21.15 mL", { symbol: "mean", label: "mean of 3 titres" });
+    const second = quantity("20.05 mL", { symbol: "mean", label: "mean of 2 titres" });
+    const ratio = explain(first.dividedBy(second).named({ symbol: "f" }));
+    expect(ratio.given.map((g) => g.symbol)).toEqual(["mean", "mean₂"]);
+    expect(ratio.steps[0]!.formula).toBe("mean / mean₂");
+    expect(explain(n.plus(n.to("mmol")).named({ symbol: "q" })).steps.at(-1)!.formula).toBe("n + n");
+  });
 });
