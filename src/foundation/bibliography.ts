@@ -173,6 +173,24 @@ const sources = {
     where: "Annex VI, Table 3, consolidated with the 17th adaptation",
     access: "read row by row from the agency's own spreadsheet; later adaptations may differ",
   },
+  clpRecalled: {
+    title:
+      "Regulation (EC) No 1272/2008 on classification, labelling and packaging (CLP), entries and concentration limits",
+    where: "Annex I, general limits of mixtures; Annex VI, Table 3",
+    fromMemory: "all",
+  },
+  euCourtTitaniumDioxide: {
+    title:
+      "General Court of the European Union, cases T-279/20, T-283/20 and T-288/20: classification of titanium dioxide annulled",
+    year: 2022,
+    access: "upheld on appeal in 2025; several reports read, the judgments themselves from memory",
+    fromMemory: "partly",
+  },
+  echaDossiers: {
+    title: "European Chemicals Agency, registration dossiers, section 2.1 (what the joint registrants notify)",
+    access: "pages of single dossiers read",
+    fromMemory: "partly",
+  },
   clpRegulation: {
     title: "Regulation (EC) No 1272/2008 on classification, labelling and packaging (CLP)",
     where: "Annexes II to V",

@@ -40,7 +40,7 @@ export function cautionsFor(setting: Setting): Cautions {
   const names = new Set(materials.map(nameIn));
   const products = setting.products
     .filter((s) => s.formula.compositionText !== "H2O")
-    .map((s) => asFormed(s.formula, setting.wet))
+    .map((s) => asFormed(s.formula, setting.wet && s !== setting.product))
     .filter((p) => !names.has(nameIn(p)));
   const all = lookedUp([...materials, ...products]);
   const acknowledged = setting.request.acknowledge ?? [];

@@ -101,8 +101,11 @@ function ofSubstance(name: string, entry: SubstanceCautions): StepCaution[] {
   if (entry.source === undefined) return own;
   const signal = entry.signalWord === undefined ? "" : `${entry.signalWord}: `;
   const codes = entry.statements.map((one) => `${one.paraphrase} (${one.code})`).join("; ");
-  const said = codes === "" ? "no hazard listed in the source, which is not the same as safe" : `${signal}${codes}`;
-  const form = entry.form === undefined ? "" : ` [${entry.form}]`;
+  const none =
+    entry.strength === undefined ? "no hazard listed in the source" : "too dilute for any statement of its class";
+  const said = codes === "" ? `${none}, which is not the same as safe` : `${signal}${codes}`;
+  const which = entry.strength ?? entry.form;
+  const form = which === undefined ? "" : ` [${which}]`;
   return [caution(name, `${said}${form}`, entry.source, entry.citation), ...own];
 }
 

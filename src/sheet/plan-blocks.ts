@@ -91,14 +91,19 @@ function pretty(material: string): string {
   return formula.ok ? formula.value.toUnicode() : material;
 }
 
+/** What stands in place of statements: nothing in the list, or too dilute for any. */
+const unclassified = ({ strength }: Plan["cautions"]["substances"][number]): string =>
+  `${strength === undefined ? "no hazard listed in the source" : "too dilute for any statement of its class"}, which is not the same as safe`;
+
 export function cautionBlocks({ cautions, stepCautions }: Plan): Block[] {
   const items = cautions.substances.map((s) => {
-    const name = pretty(s.material);
+    const at = s.strength === undefined ? "" : ` at ${s.strength}`;
+    const form = s.form === undefined || at !== "" ? "" : ` [${s.form}]`;
+    const name = `${pretty(s.material)}${at}${form}`;
     if (s.status === "no entry") return `${name}: no entry: read the safety data sheet. Waste: ${s.disposal}`;
     const statements = s.statements.map((x) => `${x.paraphrase} (${x.code})`).join("; ");
     const signal = s.signalWord === undefined ? "" : `${s.signalWord.toUpperCase()}: `;
-    const said =
-      s.status === "classified" ? signal + statements : "no hazard listed in the source, which is not the same as safe";
+    const said = s.status === "classified" ? signal + statements : unclassified(s);
     const own = s.cautions.length === 0 ? "" : ` ${s.cautions.join("; ")}.`;
     return `${name}: ${said}.${own} Waste: ${s.disposal}`;
   });

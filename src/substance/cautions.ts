@@ -6,13 +6,15 @@ import { quantity } from "../quantity";
 import { classesOf } from "./classes";
 import { DISPOSAL, HAZARD_FIELD_SOURCES, HAZARDS, type HazardRow } from "./data/hazards";
 import type { Circumstance } from "./data/incompatibilities";
-import { HAZARD_STATEMENTS, PICTOGRAMS, SUPPLEMENTAL_STATEMENTS } from "./data/statements";
 import { badInput, readableOptions, readableText, SubstanceError } from "./error";
+import { nearestNames } from "./formula-of";
 import { classed, type Incompatibility, incompatibilities } from "./incompatibility";
+import { pictogramsOf, signalWordOf, statementRow } from "./label-elements";
 import { addTo } from "./multimap";
 import { anhydrousKey, formulaKey, type Notation, readNotation, tryReadNotation } from "./notation";
 import { type Resolved, resolveAll } from "./resolve";
-import { formulasSoldAs, tryShopMaterial } from "./shop";
+import { formulasSoldAs, nearestShopNames, strengthsSoldAs, tryShopMaterial } from "./shop";
+import { type Diluted, dilutedEntry } from "./solution-limits";
 
 /** A statement code and our paraphrase of it. */
 export interface Statement {
@@ -31,6 +33,8 @@ export interface SubstanceCautions {
   readonly status: "classified" | "not classified" | "no entry";
   /** The form the entry is about: solution, gas, powder ... */
   readonly form?: string;
+  /** Mass fraction the entry was read for, where it was given or a shop sells the good at it (its strongest). */
+  readonly strength?: string;
   readonly pictograms: readonly { readonly code: string; readonly paraphrase: string }[];
   readonly signalWord?: "Danger" | "Warning";
   readonly statements: readonly Statement[];
@@ -48,11 +52,13 @@ export interface SubstanceCautions {
   readonly adviceSource: SourceKey;
 }
 
-/** A material with its strength, for rules that only hold for strong solutions. */
+/** A material with its strength, on which statements and rules for strong solutions rest, or in its cylinder. */
 export interface MaterialOfStrength {
   readonly material: string;
   /** Mass fraction, such as "5 %". */
-  readonly strength: string;
+  readonly strength?: string;
+  /** A gas under pressure: statements and pictogram of the cylinder are added. */
+  readonly inCylinder?: boolean;
 }
 
 /** What else matters for which materials may meet. */
@@ -79,7 +85,6 @@ interface HazardIndex {
   readonly byFormula: ReadonlyMap<string, readonly HazardRow[]>;
   readonly byCore: ReadonlyMap<string, readonly HazardRow[]>;
   readonly groups: ReadonlyMap<string, HazardRow>;
-  readonly paraphrases: ReadonlyMap<string, string>;
 }
 
 let built: HazardIndex | undefined;
@@ -96,39 +101,71 @@ function hazardIndex(): HazardIndex {
     addTo(byFormula, formulaKey(notation), row);
     addTo(byCore, anhydrousKey(notation).key, row);
   }
-  const paraphrases = new Map(
-    [...PICTOGRAMS, ...HAZARD_STATEMENTS, ...SUPPLEMENTAL_STATEMENTS].map((row) => [row.code, row.paraphrase] as const),
-  );
-  built = { byFormula, byCore, groups, paraphrases };
+  built = { byFormula, byCore, groups };
   return built;
 }
 
 /** Our paraphrase of a code; a suffix (`H360FD`, `H350i`) falls back to the bare number. */
 export function paraphraseOf(code: string): string | undefined {
-  const { paraphrases } = hazardIndex();
-  return paraphrases.get(code) ?? paraphrases.get(code.replace(/[A-Za-z]+$/, ""));
+  return statementRow(code)?.paraphrase;
 }
 
-/** Groups that stand in where a compound has no entry of its own: by element, and what is left out. */
-const GROUPS: readonly { readonly group: string; readonly covers: (counts: ReadonlyMap<string, number>) => boolean }[] =
-  [
-    { group: "lead compounds", covers: (c) => c.has("Pb") && c.size > 1 },
-    { group: "cadmium compounds", covers: (c) => c.has("Cd") && c.size > 1 },
-    { group: "mercury compounds", covers: (c) => c.has("Hg") && c.size > 1 },
-    { group: "arsenic compounds", covers: (c) => c.has("As") && c.size > 1 },
-    { group: "barium salts", covers: (c) => c.has("Ba") && c.size > 1 },
-  ];
+/** Formulas in tables that are compared by composition. */
+const among =
+  (...formulas: string[]) =>
+  (notation: Notation): boolean =>
+    formulas.some((formula) => formulaKey(readNotation(formula)) === formulaKey(notation));
+
+const holds =
+  (...symbols: string[]) =>
+  ({ parts }: Notation): boolean => {
+    const all = new Set(parts.flatMap((part) => [...part.counts.keys()]));
+    return all.size > 1 && symbols.every((symbol) => all.has(symbol));
+  };
+
+interface Group {
+  readonly group: string;
+  readonly covers: (notation: Notation) => boolean;
+  /** What the entry leaves out by name. */
+  readonly except?: (notation: Notation) => boolean;
+}
+
+/** Groups that stand in where a compound has no entry of its own, the heavier first. */
+const GROUPS: readonly Group[] = [
+  { group: "chromium(VI) compounds", covers: (notation) => classesOf(notation).has("chromium(VI)") },
+  { group: "lead compounds", covers: holds("Pb") },
+  { group: "cadmium compounds", covers: holds("Cd") },
+  { group: "mercury compounds", covers: holds("Hg"), except: among("HgS") },
+  { group: "arsenic compounds", covers: holds("As") },
+  { group: "thallium compounds", covers: holds("Tl") },
+  { group: "beryllium compounds", covers: holds("Be") },
+  { group: "salts of hydrogen cyanide", covers: (notation) => classesOf(notation).has("cyanide") },
+  { group: "nickel compounds", covers: holds("Ni") },
+  { group: "cobalt compounds", covers: holds("Co") },
+  { group: "uranium compounds", covers: holds("U") },
+  { group: "selenium compounds", covers: holds("Se") },
+  { group: "antimony compounds", covers: holds("Sb"), except: among("Sb2O4", "Sb2O5", "Sb2S3", "Sb2S5") },
+  { group: "barium salts", covers: holds("Ba"), except: among("BaSO4") },
+  {
+    group: "fluorosilicates",
+    covers: ({ parts }) => parts.some(({ counts }) => counts.has("Si") && counts.get("F") === 6 * counts.get("Si")!),
+  },
+  { group: "thiocyanates", covers: ({ parts }) => parts.some(({ text }) => /SCN|NCS|CNS/.test(text)) },
+  { group: "salts of oxalic acid", covers: (notation) => classesOf(notation).has("oxalate") },
+];
 
 function groupOf(notation: Notation): HazardRow | undefined {
-  const { byFormula, groups } = hazardIndex();
-  const classes = classesOf(notation);
-  if (classes.has("chromium(VI)")) return groups.get("chromium(VI) compounds");
-  const all = new Map(notation.parts.flatMap((part) => [...part.counts]));
-  const hit = GROUPS.find(({ covers }) => covers(all));
-  if (hit !== undefined) return groups.get(hit.group);
-  // one harmonised entry for the salts of oxalic acid; the table lists it under the sodium salt
-  if (classes.has("oxalate")) return byFormula.get(formulaKey(readNotation("Na2C2O4")))?.[0];
-  return undefined;
+  const hit = GROUPS.find(({ covers, except }) => covers(notation) && except?.(notation) !== true);
+  return hit === undefined ? undefined : hazardIndex().groups.get(hit.group);
+}
+
+/** Entries meant for the strength; where it is not known, those that are only meant for strong solutions are left out. */
+function ofStrength(rows: readonly HazardRow[], percent: number | undefined): readonly HazardRow[] {
+  return rows.filter(({ upTo, above, gas }) => {
+    if (percent === undefined) return above === undefined;
+    if (gas && rows.length > 1) return false;
+    return (upTo === undefined || percent <= Number(upTo)) && (above === undefined || percent > Number(above));
+  });
 }
 
 /** Rows for a formula and what they stand for: its own entry, its kin by crystal water, or its group. */
@@ -147,6 +184,12 @@ function rowsFor(notation: Notation): { rows: readonly HazardRow[]; how: "own" |
   return { rows: group === undefined ? [] : [group], how: "group" };
 }
 
+/** A misspelt name and what may be meant. */
+function meant(material: string): string[] {
+  const near = [...new Set([...nearestNames(material), ...nearestShopNames(material)])].slice(0, 3);
+  return near.length === 0 ? [] : [`did you mean ${near.join(" or ")}`];
+}
+
 function noEntry(material: string, formula: string | undefined): SubstanceCautions {
   return {
     material,
@@ -156,7 +199,8 @@ function noEntry(material: string, formula: string | undefined): SubstanceCautio
     statements: [],
     cautions: [NO_ENTRY],
     disposal: NO_DISPOSAL,
-    notes: formula === undefined ? ["not known here, so nothing is said of what it must not meet"] : [],
+    notes:
+      formula === undefined ? ["not known here, so nothing is said of what it must not meet", ...meant(material)] : [],
     adviceSource: HAZARD_FIELD_SOURCES.cautions,
   };
 }
@@ -165,43 +209,64 @@ function notesOf(
   row: HazardRow,
   how: "own" | "hydrate" | "group",
   classifiedAs: string | undefined,
-  formula: string,
+  given: Asked,
+  diluted: Diluted | undefined,
 ): string[] {
+  const { formula } = given;
   const notes: string[] = [];
   if (how === "group") notes.push(`no entry for ${formula} itself: the entry for ${classifiedAs} stands in`);
   else if (classifiedAs !== undefined) notes.push(`classified as ${classifiedAs}, not as ${formula}`);
-  if (row.concentrationLimits) notes.push("the entry holds concentration limits: dilute solutions classify lower");
+  if (diluted !== undefined) notes.push(diluted.note);
+  else if (row.concentrationLimits)
+    notes.push("the entry has concentration limits of its own that are not stored here");
+  if (row.gas && !given.inCylinder) notes.push("from a cylinder it is a gas under pressure as well (H280)");
   if (row.minimum) notes.push("some categories are minimum classifications: the supplier may add to them");
-  if ((row.codes ?? []).length === 0) notes.push("no classification in the source: that does not make it safe");
+  if ((row.codes ?? []).length === 0 && diluted === undefined)
+    notes.push("no classification in the source: that does not make it safe");
   if (row.source === "memory") notes.push("from memory of ordinary safety data sheets, not confirmed");
   return notes;
 }
 
-function fromRow(given: Resolved, row: HazardRow, how: "own" | "hydrate" | "group"): SubstanceCautions {
+/** What a text stands for, with what is known of its strength. */
+interface Asked extends Resolved {
+  /** Mass %. */
+  readonly percent?: number;
+  readonly inCylinder: boolean;
+}
+
+function fromRow(given: Asked, row: HazardRow, how: "own" | "hydrate" | "group"): SubstanceCautions {
   const stand = row.classifiedAs ?? (how === "own" ? undefined : (row.group ?? row.formula));
   const classifiedAs = stand === given.formula ? undefined : stand;
-  const codes = row.codes ?? [];
+  const { percent } = given;
+  const diluted = percent === undefined ? undefined : dilutedEntry(given.notation, row, percent);
+  const own = diluted?.codes ?? row.codes ?? [];
+  const codes = row.gas && given.inCylinder ? [...own, CYLINDER] : own;
+  const signalWord = signalWordOf(codes, diluted?.weaker ?? row.weaker);
+  const sourceOf = (code: string): SourceKey => {
+    if (code === CYLINDER || row.codesFromMemory?.includes(code)) return HAZARD_FIELD_SOURCES.codesFromMemory;
+    return diluted?.source ?? row.source;
+  };
   return {
     material: given.given,
     formula: given.formula,
     status: codes.length > 0 ? "classified" : "not classified",
     ...(row.form === undefined ? {} : { form: row.form }),
-    pictograms: (row.pictograms ?? []).map((code) => ({ code, paraphrase: paraphraseOf(code)! })),
-    ...(row.signalWord === undefined ? {} : { signalWord: row.signalWord }),
-    statements: codes.map((code) => ({
-      code,
-      paraphrase: paraphraseOf(code)!,
-      source: row.codesFromMemory?.includes(code) ? HAZARD_FIELD_SOURCES.codesFromMemory : row.source,
-    })),
-    cautions: row.cautions ?? [],
+    ...(percent === undefined ? {} : { strength: percentText(percent) }),
+    pictograms: pictogramsOf(codes).map((code) => ({ code, paraphrase: paraphraseOf(code)! })),
+    ...(signalWord === undefined ? {} : { signalWord }),
+    statements: codes.map((code) => ({ code, paraphrase: paraphraseOf(code)!, source: sourceOf(code) })),
+    cautions: diluted?.cautions ?? row.cautions ?? [],
     disposal: DISPOSAL[row.disposal],
     ...(classifiedAs === undefined ? {} : { classifiedAs }),
-    notes: notesOf(row, how, classifiedAs, given.formula),
-    source: row.source,
-    citation: row.index === undefined ? cite(row.source) : `${cite(row.source)}, index ${row.index}`,
+    notes: notesOf(row, how, classifiedAs, given, diluted),
+    source: diluted?.source ?? row.source,
+    citation: row.index === undefined ? cite(row.source) : `${cite(diluted?.source ?? row.source)}, index ${row.index}`,
     adviceSource: HAZARD_FIELD_SOURCES.cautions,
   };
 }
+
+const CYLINDER = "H280";
+const percentText = (percent: number): string => `${Number(percent.toPrecision(3))} %`;
 
 /** Formulas a text may stand for: a formula, or all readings of a name with the forms sold under it. */
 function meanings(material: string): Resolved[] {
@@ -214,12 +279,22 @@ function meanings(material: string): Resolved[] {
   return [...formulas].map((formula) => ({ given: material, formula, notation: readNotation(formula) }));
 }
 
-function entriesOf(text: string, found: readonly Resolved[]): SubstanceCautions[] {
-  if (found.length === 0) return [noEntry(text, undefined)];
-  return found.flatMap((given) => {
-    const { rows, how } = rowsFor(given.notation);
-    return rows.length === 0 ? [noEntry(text, given.formula)] : rows.map((row) => fromRow(given, row, how));
-  });
+function entriesOf(text: string, asked: readonly Asked[]): SubstanceCautions[] {
+  if (asked.length === 0) return [noEntry(text, undefined)];
+  const found = new Map<string, SubstanceCautions>();
+  for (const given of asked) {
+    const { rows: all, how } = rowsFor(given.notation);
+    const rows = ofStrength(all, given.percent);
+    for (const entry of rows.length === 0
+      ? [noEntry(text, given.formula)]
+      : rows.map((row) => fromRow(given, row, how))) {
+      // two goods of one name that say the same: the stronger stands for both
+      const same = `${entry.formula} ${entry.form} ${entry.statements.map((one) => one.code).join(" ")}`;
+      const before = found.get(same)?.strength;
+      if (before === undefined || Number.parseFloat(before) < (given.percent ?? 100)) found.set(same, entry);
+    }
+  }
+  return [...found.values()];
 }
 
 /** At most a tenth by mass: vinegar, household ammonia, pharmacy peroxide. */
@@ -227,6 +302,18 @@ const DILUTE = "10 %";
 
 function isDilute(strength: string | undefined): boolean {
   return strength !== undefined && quantity(strength as "5 %").compare(quantity(DILUTE)) <= 0;
+}
+
+/** Each strength that was given or is sold, mass %; one of `undefined` where none is known. */
+function percentsOf(text: string, formula: string, strength: string | undefined): (number | undefined)[] {
+  if (strength !== undefined)
+    return [
+      quantity(strength as "5 %")
+        .in("%")
+        .toNumber(),
+    ];
+  const sold = new Set(strengthsSoldAs(text, formula));
+  return sold.size === 0 ? [undefined] : [...sold];
 }
 
 function checkedList(materials: unknown): readonly (string | MaterialOfStrength)[] {
@@ -249,8 +336,9 @@ function checkedCircumstances(options: CautionOptions | undefined): readonly Cir
  * What published classifications say about each material, and which of them must not meet. A material without an entry
  * says so and points to its safety data sheet; it is never called safe.
  *
- * @param materials - names, shop names or formulas; with `strength` (mass fraction) rules for strong solutions are left
- * out at 10 % and below
+ * @param materials - names, shop names or formulas; with `strength` (mass fraction in water) the statements that apply at
+ * that strength, and rules for strong solutions left out at 10 % and below; shop solutions as strong as they are sold; with
+ * `inCylinder` a gas under pressure
  * @param options - `circumstances`: "closed vessel", "kitchen"
  * @returns one or more entries per material (a shop name may stand for several substances, a substance for several forms)
  * @throws {SubstanceError} `substance.bad-input`, `substance.too-long`; {@link QuantityError} for a strength that is none
@@ -261,21 +349,33 @@ function checkedCircumstances(options: CautionOptions | undefined): readonly Cir
  * cautions(["CuSO4·5H2O"]).substances[0]?.signalWord // => "Danger"
  * cautions(["CuSO4·5H2O"]).substances[0]?.statements[0]?.source // => "clpAnnexVI"
  * cautions(["CuSO4·3H2O"]).substances[0]?.classifiedAs // => "CuSO4"
+ * cautions([{ material: "CH3COOH", strength: "20 %" }]).substances[0]?.statements.map((one) => one.code) // => ["H315", "H319"]
+ * cautions(["white vinegar"]).substances[0]?.status // => "not classified"
  * cautions(["moon dust"]).substances[0]?.cautions // => ["no entry: read the safety data sheet"]
  * cautions(["bleach", "vinegar"]).incompatibilities[0]?.code // => "hypochlorite-acid"
  */
 export function cautions(materials: readonly (string | MaterialOfStrength)[], options?: CautionOptions): Cautions {
   const circumstances = checkedCircumstances(options);
   const list = checkedList(materials).map((one) => {
-    const { material, strength } = typeof one === "object" && one !== null ? one : { material: one };
+    const {
+      material,
+      strength,
+      inCylinder = false,
+    }: MaterialOfStrength = typeof one === "object" && one !== null ? one : { material: one };
     const text = readableText(material, "a name or a formula");
-    return { text, found: meanings(text), dilute: isDilute(strength) };
+    const found = meanings(text);
+    const asked = found.flatMap((meaning) =>
+      percentsOf(text, meaning.formula, strength).map((percent): Asked => {
+        return { ...meaning, inCylinder: inCylinder === true, ...(percent === undefined ? {} : { percent }) };
+      }),
+    );
+    return { text, found, asked, dilute: isDilute(strength) };
   });
   const met = list.flatMap(({ text, found, dilute }) =>
     found.map((one) => classed(text, one.formula, one.notation, dilute)),
   );
   return {
-    substances: list.flatMap(({ text, found }) => entriesOf(text, found)),
+    substances: list.flatMap(({ text, asked }) => entriesOf(text, asked)),
     incompatibilities: incompatibilities(met, circumstances),
     closing: CLOSING,
   };

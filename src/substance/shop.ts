@@ -157,6 +157,30 @@ export function formulasSoldAs(name: string): string[] {
   return candidatesOf(shopIndex().exact.get(nameKey(name)) ?? []).map((one) => one.formula);
 }
 
+/** Grams in a litre of water: what a solution weighs at least, where its density is not listed. */
+const WATER = 1000;
+
+/** Mass % at most of a solution; undefined for a solid, and where the strength is stated as something else. */
+function strongest({ form, assay, density }: ShopCandidate): number | undefined {
+  if (form === "solid" || assay === undefined) return undefined;
+  const upper = Number.parseFloat(assay.upper);
+  const percent =
+    form === "mass fraction"
+      ? upper
+      : (upper * 100) / (density === undefined ? WATER : 1000 * Number.parseFloat(density.lower));
+  return Number(percent.toPrecision(3));
+}
+
+/** Mass % at which each good listed under just this name has the formula in it, undefined for one that is no solution. */
+export function strengthsSoldAs(name: string, formula: string): (number | undefined)[] {
+  // the name of the substance itself is no word of the shop: hydrogen peroxide of any strength
+  const own = rowOf(readNotation(formula))?.name;
+  if (own !== undefined && nameKey(own) === nameKey(name)) return [];
+  return candidatesOf(shopIndex().exact.get(nameKey(name)) ?? [])
+    .filter((one) => one.formula === formula)
+    .map(strongest);
+}
+
 /**
  * What a shop name can mean: every form sold under it, with usual strength, impurities and the trap in the name.
  *

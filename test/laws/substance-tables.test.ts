@@ -3,8 +3,9 @@ import { describe, expect, it } from "vitest";
 import { type Formula, massFractionOf, molarMass, parseFormula } from "../../src/formula";
 import { sourceKeys } from "../../src/foundation";
 import { Fraction } from "../../src/foundation/fraction";
-import { formulaOf, nameOf, readingsOf, substance } from "../../src/substance";
+import { cautions, formulaOf, nameOf, readingsOf, substance } from "../../src/substance";
 import { AMBIGUOUS } from "../../src/substance/data/ambiguous";
+import { SOLUTION_LIMITS } from "../../src/substance/data/concentration-limits";
 import { HAZARDS } from "../../src/substance/data/hazards";
 import { INCOMPATIBILITIES } from "../../src/substance/data/incompatibilities";
 import { ANIONS, CATIONS } from "../../src/substance/data/ions";
@@ -19,6 +20,7 @@ import {
   SUPPLEMENTAL_STATEMENTS,
 } from "../../src/substance/data/statements";
 import { THERMAL, type ThermalAmount } from "../../src/substance/data/thermal-steps";
+import { pictogramsOf, signalWordOf, statementRow } from "../../src/substance/label-elements";
 import { ruleFormulas } from "../../src/substance/rule-readings";
 import { massPerStated } from "../../src/substance/tell-apart";
 
@@ -204,53 +206,116 @@ describe("strengths stated in two ways", () => {
 });
 
 describe("hazards", () => {
-  const known = new Map([...HAZARD_STATEMENTS, ...SUPPLEMENTAL_STATEMENTS].map((row) => [row.code, row]));
-  const base = (code: string) => known.get(code) ?? known.get(code.replace(/[A-Za-z]+$/, ""));
+  const entryName = (row: (typeof HAZARDS)[number]) => `${row.formula ?? row.group} ${row.form ?? ""}`;
 
-  it("knows every statement code and every pictogram", () => {
-    const pictograms = new Set(PICTOGRAMS.map((row) => row.code));
+  it("knows every statement code, and says where each entry was read", () => {
     for (const row of HAZARDS) {
-      for (const code of row.codes ?? []) expect(base(code), `${row.formula ?? row.group} ${code}`).toBeDefined();
-      for (const code of row.pictograms ?? []) expect(pictograms.has(code), code).toBe(true);
+      for (const code of row.codes ?? []) expect(statementRow(code), `${entryName(row)} ${code}`).toBeDefined();
       for (const code of row.codesFromMemory ?? []) expect(row.codes).toContain(code);
       expect(keys.has(row.source), row.source).toBe(true);
-      expect(row.source === "clpAnnexVI", row.formula).toBe(row.index !== undefined);
-      expect(row.formula === undefined, row.group).toBe(row.group !== undefined);
+      // an index number where the harmonised list is the source, read or recalled, and nowhere else
+      expect(/^clp/.test(row.source), entryName(row)).toBe(row.index !== undefined);
+      expect(row.formula === undefined, entryName(row)).toBe(row.group !== undefined);
     }
   });
 
-  // Globally Harmonized System, Annex 1: the pictogram follows from the hazard class. Gas cylinders are left out: the
-  // state of the gas (H280) is not part of a harmonised entry.
-  it("shows no pictogram that no statement calls for", () => {
+  // Globally Harmonized System, Annex 3 (code tables): the signal word of each statement, in the column beside it.
+  it("gives every entry the signal word that its statements call for", () => {
+    const danger = /^H(20[01235]|220|22[245]|24[01]|250|251|260|27[01]|30[014]|31[0148]|33[014]|340|350|360|370|372)/;
+    const warning = /^H(204|221|223|226|252|290|302|312|315|317|319|320|332|335|336|341|351|361|371|373|400|410)/;
+    const either = /^H(228|261|272)$/;
+    let weaker = 0;
     for (const row of HAZARDS) {
-      const called = new Set((row.codes ?? []).flatMap((code) => base(code)?.pictograms ?? []));
-      for (const pictogram of row.pictograms ?? [])
-        if (pictogram !== "GHS04") expect(called.has(pictogram), `${row.formula ?? row.group} ${pictogram}`).toBe(true);
+      const codes = row.codes ?? [];
+      const strong = codes.some((code) => danger.test(code) || (either.test(code) && !row.weaker?.includes(code)));
+      const word = strong
+        ? "Danger"
+        : codes.some((code) => warning.test(code) || either.test(code))
+          ? "Warning"
+          : undefined;
+      expect(signalWordOf(codes, row.weaker), entryName(row)).toBe(word);
+      for (const code of row.weaker ?? []) {
+        expect(codes, entryName(row)).toContain(code);
+        expect(either.test(code), entryName(row)).toBe(true);
+        weaker += 1;
+      }
     }
+    expect(weaker).toBeGreaterThan(5);
   });
 
-  // CLP Article 26: the skull, corrosion and health-hazard pictograms may stand in for the exclamation mark, the exploding
-  // bomb for flame and flame over circle.
-  it("leaves out only pictograms that a heavier one stands for", () => {
-    const heavier: Record<string, readonly string[]> = {
-      GHS07: ["GHS05", "GHS06", "GHS08"],
-      GHS02: ["GHS01"],
-      GHS03: ["GHS01"],
-    };
+  // Label elements as printed in the harmonised list, Annex VI, Table 3: signal word and pictograms of these entries.
+  it.each([
+    ["HCl", ["H314", "H335"], "Danger", "05 07"],
+    ["H2O2", ["H271", "H332", "H302", "H314"], "Danger", "03 05 07"],
+    ["KMnO4", ["H272", "H302", "H361d", "H410"], "Danger", "03 07 08 09"],
+    ["K2S2O8", ["H272", "H302", "H319", "H335", "H315", "H334", "H317"], "Danger", "03 07 08"],
+    ["NaNO2", ["H272", "H301", "H400"], "Danger", "03 06 09"],
+    ["CrO3", ["H271", "H350", "H330", "H372", "H314", "H334", "H317", "H410"], "Danger", "03 05 06 08 09"],
+    ["CuSO4·5H2O", ["H302", "H318", "H410"], "Danger", "05 07 09"],
+    ["CuSO4", ["H302", "H319", "H315", "H410"], "Warning", "07 09"],
+    ["Cu2(OH)3Cl", ["H332", "H301", "H410"], "Danger", "06 09"],
+    ["CoCO3", ["H350i", "H341", "H360F", "H334", "H317", "H410"], "Danger", "08 09"],
+    ["ZnO", ["H410"], "Warning", "09"],
+    ["lead compounds", ["H360Df", "H332", "H302", "H373", "H410"], "Danger", "07 08 09"],
+    ["Cu powder", ["H411"], undefined, "09"],
+    ["C3H8O", ["H225", "H319", "H336"], "Danger", "02 07"],
+    ["H3NSO3", ["H319", "H315", "H412"], "Warning", "07"],
+  ] as const)("gives %s the label elements of the list", (_, codes, word, pictograms) => {
+    expect(signalWordOf(codes)).toBe(word);
+    expect(
+      pictogramsOf(codes)
+        .map((code) => code.slice(3))
+        .join(" "),
+    ).toBe(pictograms);
+  });
+
+  it("says in its own words only what the codes do not say", () => {
+    const said: readonly (readonly [RegExp, RegExp])[] = [
+      [/^H41[01]|^H400/, /water life/],
+      [/^H31[48]/, /^(eye damage|burns|corrosive|caustic)$/],
+      [/^H27[012]/, /^(strong |violent )?oxidi[sz]/],
+      [/^H35[01]/, /carcinogen/],
+      [/^H3(17|34)/, /sensiti[sz]er/],
+      [/^H3[0-3][0-2]/, /^(harmful|poison(ous)?|toxic|fatal)( by swallowing| dust)?$/],
+      [/^H22[0-6]/, /flammable/],
+    ];
     for (const row of HAZARDS) {
-      const shown = row.pictograms ?? [];
-      for (const called of (row.codes ?? []).flatMap((code) => base(code)?.pictograms ?? []))
-        if (!shown.includes(called) && called !== "GHS04")
-          expect(
-            heavier[called]?.some((one) => shown.includes(one)),
-            `${row.formula ?? row.group} ${called}`,
-          ).toBe(true);
+      for (const text of row.cautions ?? [])
+        for (const [code, words] of said)
+          if (row.codes?.some((one) => code.test(one)))
+            expect(words.test(text), `${entryName(row)}: ${text}`).toBe(false);
+      if ((row.codes ?? []).length > 0) expect((row.cautions ?? []).join(), entryName(row)).not.toMatch(/low hazard/);
     }
   });
 
-  it("gives a signal word wherever a code calls for a pictogram that demands one", () => {
-    for (const row of HAZARDS)
-      if ((row.pictograms ?? []).includes("GHS06")) expect(row.signalWord, row.formula ?? row.group).toBeDefined();
+  it("has limits in ascending strength for codes that are known", () => {
+    for (const { formula, limits, source } of SOLUTION_LIMITS) {
+      expect(keys.has(source), source).toBe(true);
+      expect(
+        HAZARDS.some((row) => row.formula === formula),
+        formula,
+      ).toBe(true);
+      for (const { code, from, below } of limits) {
+        expect(statementRow(code), code).toBeDefined();
+        if (below !== undefined) expect(Number(below), `${formula} ${code}`).toBeGreaterThan(Number(from));
+      }
+    }
+    expect(SOLUTION_LIMITS.length).toBe(12);
+  });
+
+  // Statements only grow heavier with strength: no stronger solution has a weaker signal word.
+  it("never classifies a stronger solution lower", () => {
+    const rank = { none: 0, Warning: 1, Danger: 2 };
+    for (const { formula } of SOLUTION_LIMITS) {
+      let before = 0;
+      for (const percent of [0.1, 0.5, 1, 2, 3, 5, 8, 10, 15, 20, 25, 35, 50, 65, 70, 80, 90, 98]) {
+        const found = cautions([{ material: formula, strength: `${percent} %` }]).substances[0]!;
+        const now = rank[found.signalWord ?? "none"];
+        expect(now, `${formula} ${percent} %`).toBeGreaterThanOrEqual(before);
+        before = now;
+      }
+      expect(before, formula).toBe(2);
+    }
   });
 });
 

@@ -9,6 +9,8 @@ export interface StatementRow {
   /** Hazard class and category that carries the code. */
   readonly class?: string;
   readonly pictograms?: readonly string[];
+  /** Of a hazard statement; `by category` where two categories of the class share the code. */
+  readonly signalWord?: "Danger" | "Warning" | "by category";
   /** For precautionary codes: prevention, response, storage or disposal. */
   readonly use?: string;
   readonly note?: string;
@@ -34,6 +36,7 @@ export const PICTOGRAMS: readonly StatementRow[] = [
 export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   {
     code: "H200",
+    signalWord: "Danger",
     paraphrase: "unstable explosive",
     class: "Unstable explosive",
     pictograms: ["GHS01"],
@@ -43,6 +46,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H201",
+    signalWord: "Danger",
     paraphrase: "can mass-detonate",
     class: "Explosive div. 1.1",
     pictograms: ["GHS01"],
@@ -52,6 +56,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H202",
+    signalWord: "Danger",
     paraphrase: "throws dangerous fragments",
     class: "Explosive div. 1.2",
     pictograms: ["GHS01"],
@@ -61,6 +66,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H203",
+    signalWord: "Danger",
     paraphrase: "fire, blast or fragments",
     class: "Explosive div. 1.3",
     pictograms: ["GHS01"],
@@ -70,6 +76,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H204",
+    signalWord: "Warning",
     paraphrase: "fire or fragments",
     class: "Explosive div. 1.4 (Rev. 9: sub-category 2B/2C)",
     pictograms: ["GHS01"],
@@ -77,6 +84,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H205",
+    signalWord: "Danger",
     paraphrase: "may mass-detonate if on fire",
     class: "Explosive div. 1.5",
     note: "withdrawn in Rev. 9; still in CLP",
@@ -85,6 +93,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H206",
+    signalWord: "Danger",
     paraphrase: "fire, blast, fragments; worse if the phlegmatiser dries out",
     class: "Desensitised explosive 1",
     pictograms: ["GHS02"],
@@ -92,6 +101,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H207",
+    signalWord: "by category",
     paraphrase: "fire or fragments; worse if the phlegmatiser dries out",
     class: "Desensitised explosive 2-3",
     pictograms: ["GHS02"],
@@ -99,6 +109,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H208",
+    signalWord: "Warning",
     paraphrase: "fire; worse if the phlegmatiser dries out",
     class: "Desensitised explosive 4",
     pictograms: ["GHS02"],
@@ -133,22 +144,32 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H220",
+    signalWord: "Danger",
     paraphrase: "gas that ignites extremely easily",
     class: "Flammable gas 1A",
     pictograms: ["GHS02"],
     source: "unGhs",
   },
-  { code: "H221", paraphrase: "gas that ignites", class: "Flammable gas 1B-2", source: "unGhs" },
+  { code: "H221", signalWord: "Warning", paraphrase: "gas that ignites", class: "Flammable gas 1B-2", source: "unGhs" },
   {
     code: "H222",
+    signalWord: "Danger",
     paraphrase: "aerosol that ignites extremely easily",
     class: "Aerosol 1",
     pictograms: ["GHS02"],
     source: "unGhs",
   },
-  { code: "H223", paraphrase: "aerosol that ignites", class: "Aerosol 2", pictograms: ["GHS02"], source: "unGhs" },
+  {
+    code: "H223",
+    signalWord: "Warning",
+    paraphrase: "aerosol that ignites",
+    class: "Aerosol 2",
+    pictograms: ["GHS02"],
+    source: "unGhs",
+  },
   {
     code: "H224",
+    signalWord: "Danger",
     paraphrase: "liquid and vapour ignite extremely easily",
     class: "Flammable liquid 1",
     pictograms: ["GHS02"],
@@ -156,6 +177,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H225",
+    signalWord: "Danger",
     paraphrase: "liquid and vapour ignite very easily",
     class: "Flammable liquid 2",
     pictograms: ["GHS02"],
@@ -163,6 +185,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H226",
+    signalWord: "Warning",
     paraphrase: "liquid and vapour ignite",
     class: "Flammable liquid 3",
     pictograms: ["GHS02"],
@@ -170,6 +193,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H227",
+    signalWord: "Warning",
     paraphrase: "liquid burns",
     class: "Flammable liquid 4",
     note: "not in CLP",
@@ -178,12 +202,19 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H228",
+    signalWord: "by category",
     paraphrase: "solid catches fire",
     class: "Flammable solid 1-2",
     pictograms: ["GHS02"],
     source: "unGhs",
   },
-  { code: "H229", paraphrase: "pressurised can may burst when hot", class: "Aerosol 1-3", source: "unGhs" },
+  {
+    code: "H229",
+    signalWord: "Warning",
+    paraphrase: "pressurised can may burst when hot",
+    class: "Aerosol 1-3",
+    source: "unGhs",
+  },
   { code: "H230", paraphrase: "may explode without any air", class: "Chemically unstable gas A", source: "unGhs" },
   {
     code: "H231",
@@ -200,6 +231,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H240",
+    signalWord: "Danger",
     paraphrase: "heat may make it explode",
     class: "Self-reactive / organic peroxide type A",
     pictograms: ["GHS01"],
@@ -207,6 +239,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H241",
+    signalWord: "Danger",
     paraphrase: "heat may start fire or explosion",
     class: "Self-reactive / organic peroxide type B",
     pictograms: ["GHS01", "GHS02"],
@@ -214,6 +247,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H242",
+    signalWord: "by category",
     paraphrase: "heat may start fire",
     class: "Self-reactive / organic peroxide type C-F",
     pictograms: ["GHS02"],
@@ -221,6 +255,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H250",
+    signalWord: "Danger",
     paraphrase: "catches fire by itself in air",
     class: "Pyrophoric liquid/solid 1",
     pictograms: ["GHS02"],
@@ -228,6 +263,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H251",
+    signalWord: "Danger",
     paraphrase: "heats itself; may catch fire",
     class: "Self-heating 1",
     pictograms: ["GHS02"],
@@ -235,6 +271,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H252",
+    signalWord: "Warning",
     paraphrase: "heats itself in bulk; may catch fire",
     class: "Self-heating 2",
     pictograms: ["GHS02"],
@@ -242,6 +279,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H260",
+    signalWord: "Danger",
     paraphrase: "with water gives gas that may light by itself",
     class: "Water-reactive 1",
     pictograms: ["GHS02"],
@@ -249,6 +287,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H261",
+    signalWord: "by category",
     paraphrase: "with water gives gas that burns",
     class: "Water-reactive 2-3",
     pictograms: ["GHS02"],
@@ -256,6 +295,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H270",
+    signalWord: "Danger",
     paraphrase: "gas that starts or feeds fire",
     class: "Oxidising gas 1",
     pictograms: ["GHS03"],
@@ -263,6 +303,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H271",
+    signalWord: "Danger",
     paraphrase: "strong oxidiser: fire or explosion",
     class: "Oxidising liquid/solid 1",
     pictograms: ["GHS03"],
@@ -270,6 +311,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H272",
+    signalWord: "by category",
     paraphrase: "oxidiser: makes fires worse",
     class: "Oxidising liquid/solid 2-3",
     pictograms: ["GHS03"],
@@ -277,6 +319,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H280",
+    signalWord: "Warning",
     paraphrase: "gas under pressure; may burst when heated",
     class: "Compressed/liquefied/dissolved gas",
     pictograms: ["GHS04"],
@@ -284,6 +327,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H281",
+    signalWord: "Warning",
     paraphrase: "refrigerated gas; cold burns",
     class: "Refrigerated liquefied gas",
     pictograms: ["GHS04"],
@@ -310,9 +354,17 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
     pictograms: ["GHS04"],
     source: "unGhs",
   },
-  { code: "H290", paraphrase: "eats metals", class: "Corrosive to metals 1", pictograms: ["GHS05"], source: "unGhs" },
+  {
+    code: "H290",
+    signalWord: "Warning",
+    paraphrase: "eats metals",
+    class: "Corrosive to metals 1",
+    pictograms: ["GHS05"],
+    source: "unGhs",
+  },
   {
     code: "H300",
+    signalWord: "Danger",
     paraphrase: "swallowing can kill",
     class: "Acute toxicity oral 1-2",
     pictograms: ["GHS06"],
@@ -320,6 +372,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H301",
+    signalWord: "Danger",
     paraphrase: "poisonous if swallowed",
     class: "Acute toxicity oral 3",
     pictograms: ["GHS06"],
@@ -327,6 +380,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H302",
+    signalWord: "Warning",
     paraphrase: "harmful if swallowed",
     class: "Acute toxicity oral 4",
     pictograms: ["GHS07"],
@@ -342,6 +396,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H304",
+    signalWord: "Danger",
     paraphrase: "swallowing and getting it in the airways can kill",
     class: "Aspiration 1",
     pictograms: ["GHS08"],
@@ -349,6 +404,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H305",
+    signalWord: "Warning",
     paraphrase: "swallowing and getting it in the airways may harm",
     class: "Aspiration 2",
     pictograms: ["GHS08"],
@@ -358,6 +414,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H310",
+    signalWord: "Danger",
     paraphrase: "skin contact can kill",
     class: "Acute toxicity dermal 1-2",
     pictograms: ["GHS06"],
@@ -365,6 +422,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H311",
+    signalWord: "Danger",
     paraphrase: "poisonous through skin",
     class: "Acute toxicity dermal 3",
     pictograms: ["GHS06"],
@@ -372,6 +430,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H312",
+    signalWord: "Warning",
     paraphrase: "harmful through skin",
     class: "Acute toxicity dermal 4",
     pictograms: ["GHS07"],
@@ -387,12 +446,20 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H314",
+    signalWord: "Danger",
     paraphrase: "burns skin and eyes badly",
     class: "Skin corrosion 1 (1A-1C)",
     pictograms: ["GHS05"],
     source: "unGhs",
   },
-  { code: "H315", paraphrase: "irritates skin", class: "Skin irritation 2", pictograms: ["GHS07"], source: "unGhs" },
+  {
+    code: "H315",
+    signalWord: "Warning",
+    paraphrase: "irritates skin",
+    class: "Skin irritation 2",
+    pictograms: ["GHS07"],
+    source: "unGhs",
+  },
   {
     code: "H316",
     paraphrase: "irritates skin mildly",
@@ -403,14 +470,23 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H317",
+    signalWord: "Warning",
     paraphrase: "may cause skin allergy",
     class: "Skin sensitiser 1 (1A-1B)",
     pictograms: ["GHS07"],
     source: "unGhs",
   },
-  { code: "H318", paraphrase: "damages eyes seriously", class: "Eye damage 1", pictograms: ["GHS05"], source: "unGhs" },
+  {
+    code: "H318",
+    signalWord: "Danger",
+    paraphrase: "damages eyes seriously",
+    class: "Eye damage 1",
+    pictograms: ["GHS05"],
+    source: "unGhs",
+  },
   {
     code: "H319",
+    signalWord: "Warning",
     paraphrase: "irritates eyes seriously",
     class: "Eye irritation 2 (2A)",
     pictograms: ["GHS07"],
@@ -418,6 +494,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H320",
+    signalWord: "Warning",
     paraphrase: "irritates eyes",
     class: "Eye irritation 2B",
     note: "not in CLP",
@@ -426,6 +503,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H330",
+    signalWord: "Danger",
     paraphrase: "breathing it can kill",
     class: "Acute toxicity inhalation 1-2",
     pictograms: ["GHS06"],
@@ -433,6 +511,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H331",
+    signalWord: "Danger",
     paraphrase: "poisonous if breathed",
     class: "Acute toxicity inhalation 3",
     pictograms: ["GHS06"],
@@ -440,6 +519,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H332",
+    signalWord: "Warning",
     paraphrase: "harmful if breathed",
     class: "Acute toxicity inhalation 4",
     pictograms: ["GHS07"],
@@ -455,6 +535,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H334",
+    signalWord: "Danger",
     paraphrase: "may cause asthma or breathing allergy",
     class: "Respiratory sensitiser 1",
     pictograms: ["GHS08"],
@@ -462,6 +543,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H335",
+    signalWord: "Warning",
     paraphrase: "may irritate airways",
     class: "STOT single exposure 3 (irritation)",
     pictograms: ["GHS07"],
@@ -469,14 +551,23 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H336",
+    signalWord: "Warning",
     paraphrase: "may cause sleepiness or dizziness",
     class: "STOT single exposure 3 (narcosis)",
     pictograms: ["GHS07"],
     source: "unGhs",
   },
-  { code: "H340", paraphrase: "may damage genes", class: "Mutagen 1A-1B", pictograms: ["GHS08"], source: "unGhs" },
+  {
+    code: "H340",
+    signalWord: "Danger",
+    paraphrase: "may damage genes",
+    class: "Mutagen 1A-1B",
+    pictograms: ["GHS08"],
+    source: "unGhs",
+  },
   {
     code: "H341",
+    signalWord: "Warning",
     paraphrase: "suspected of damaging genes",
     class: "Mutagen 2",
     pictograms: ["GHS08"],
@@ -484,6 +575,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H350",
+    signalWord: "Danger",
     paraphrase: "may cause cancer",
     class: "Carcinogen 1A-1B",
     pictograms: ["GHS08"],
@@ -493,6 +585,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H351",
+    signalWord: "Warning",
     paraphrase: "suspected of causing cancer",
     class: "Carcinogen 2",
     pictograms: ["GHS08"],
@@ -500,6 +593,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H360",
+    signalWord: "Danger",
     paraphrase: "may harm fertility or the unborn child",
     class: "Reproductive toxin 1A-1B",
     pictograms: ["GHS08"],
@@ -509,6 +603,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H361",
+    signalWord: "Warning",
     paraphrase: "suspected of harming fertility or the unborn child",
     class: "Reproductive toxin 2",
     pictograms: ["GHS08"],
@@ -519,6 +614,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   { code: "H362", paraphrase: "may harm breast-fed children", class: "Lactation effects", source: "unGhs" },
   {
     code: "H370",
+    signalWord: "Danger",
     paraphrase: "damages organs",
     class: "STOT single exposure 1",
     pictograms: ["GHS08"],
@@ -526,6 +622,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H371",
+    signalWord: "Warning",
     paraphrase: "may damage organs",
     class: "STOT single exposure 2",
     pictograms: ["GHS08"],
@@ -533,6 +630,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H372",
+    signalWord: "Danger",
     paraphrase: "damages organs on long or repeated exposure",
     class: "STOT repeated exposure 1",
     pictograms: ["GHS08"],
@@ -540,6 +638,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H373",
+    signalWord: "Warning",
     paraphrase: "may damage organs on long or repeated exposure",
     class: "STOT repeated exposure 2",
     pictograms: ["GHS08"],
@@ -654,6 +753,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H400",
+    signalWord: "Warning",
     paraphrase: "very poisonous to water life",
     class: "Aquatic acute 1",
     pictograms: ["GHS09"],
@@ -677,6 +777,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   },
   {
     code: "H410",
+    signalWord: "Warning",
     paraphrase: "very poisonous to water life, long lasting",
     class: "Aquatic chronic 1",
     pictograms: ["GHS09"],
@@ -693,6 +794,7 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
   { code: "H413", paraphrase: "may harm water life for long", class: "Aquatic chronic 4", source: "unGhs" },
   {
     code: "H420",
+    signalWord: "Warning",
     paraphrase: "harms ozone layer and so health and environment",
     class: "Ozone layer 1",
     pictograms: ["GHS07"],

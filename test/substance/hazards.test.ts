@@ -1,0 +1,158 @@
+// Classifications that were wrong or too heavy, and what a known strength leaves of them.
+// Sources beside each case; concentration limits: CLP Annex VI and Annex I, from memory.
+import { describe, expect, it } from "vitest";
+import { cautions } from "../../src/substance";
+
+const entries = (material: string, strength?: string) =>
+  cautions([strength === undefined ? material : { material, strength }]).substances;
+const only = (material: string, strength?: string) => {
+  const found = entries(material, strength);
+  expect(found, material).toHaveLength(1);
+  return found[0]!;
+};
+const codes = (material: string, strength?: string) => only(material, strength).statements.map((one) => one.code);
+
+describe("entries", () => {
+  it("calls lead oxides a danger, as H360Df demands", () => {
+    for (const oxide of ["PbO", "PbO2", "Pb3O4"]) expect(only(oxide).signalWord, oxide).toBe("Danger");
+  });
+
+  it("gives long-lasting harm to water alone no signal word", () => {
+    expect(only("K4[Fe(CN)6]·3H2O").signalWord).toBeUndefined();
+  });
+
+  // Annex VI: 012-001-00-3 is pyrophoric magnesium powder, 012-002-00-9 powder and turnings; 030-001-01-9 and 013-002-00-1
+  // are the stabilised zinc and aluminium powders of the trade.
+  it("takes magnesium turnings, zinc dust and aluminium powder as they are sold", () => {
+    expect(codes("Mg")).toEqual(["H228", "H261", "H252"]);
+    expect(entries("Zn").map((one) => one.statements.map((x) => x.code))).toEqual([["H410"], []]);
+    expect(entries("Al").map((one) => one.statements.map((x) => x.code))).toEqual([["H228", "H261"], []]);
+    expect(entries("Pb").map((one) => one.form)).toEqual(["powder", "massive"]);
+  });
+
+  // Annex VI: 007-030-00-3 (up to 70 %), 007-004-00-1 (more); read in a proposal for harmonised classification.
+  it("keeps the deadly entry of nitric acid for fuming acid", () => {
+    expect(codes("HNO3")).toEqual(["H272", "H331", "H314", "EUH071"]);
+    expect(codes("HNO3", "30 %")).not.toContain("H330");
+    expect(codes("HNO3", "30 %")).toContain("H314");
+    expect(codes("HNO3", "90 %")).toContain("H330");
+    expect(codes("HNO3", "6 %")).toEqual(["H314"]);
+  });
+
+  it("leaves out of a group what its entry leaves out", () => {
+    expect(only("HgS").classifiedAs).toBeUndefined();
+    expect(only("HgS").statements).toEqual([]);
+    expect(only("BaSO4").statements).toEqual([]);
+    expect(only("HgO").classifiedAs).toBe("mercury compounds");
+    expect(only("BaSO3").classifiedAs).toBe("barium salts");
+  });
+
+  it.each([
+    ["NiC2O4·2H2O", "nickel compounds", "H350i"],
+    ["Ni(CH3COO)2·4H2O", "nickel compounds", "H350i"],
+    ["NiS", "nickel compounds", "H317"],
+    ["CoC2O4", "cobalt compounds", "H350i"],
+    ["Co3(PO4)2", "cobalt compounds", "H334"],
+    ["[Co(NH3)6]Cl3", "cobalt compounds", "H350i"],
+    ["Sb2O3", "antimony compounds", "H302"],
+    ["Na2SeO3", "selenium compounds", "H301"],
+    ["Tl2SO4", "thallium compounds", "H300"],
+    ["UO2(NO3)2·6H2O", "uranium compounds", "H330"],
+    ["MgSiF6·6H2O", "fluorosilicates", "H302"],
+    ["NaSCN", "thiocyanates", "EUH032"],
+    ["CuCN", "salts of hydrogen cyanide", "H300"],
+    ["CaC2O4", "salts of oxalic acid", "H302"],
+  ])("lets a group stand in for %s", (formula, group, code) => {
+    expect(only(formula).classifiedAs).toBe(group);
+    expect(codes(formula)).toContain(code);
+    expect(only(formula).notes[0]).toContain(group);
+  });
+
+  it("takes from the registrants what the national list said against its own advice", () => {
+    for (const harmless of ["Fe2O3", "SnO2", "Cr2O3", "MnCO3", "CaSO4", "MgO", "BaSO4"])
+      expect(only(harmless).status, harmless).toBe("not classified");
+    expect([only("KNO3").signalWord, codes("KNO3")]).toEqual(["Warning", ["H272"]]);
+    expect(codes("KI")).toEqual(["H372"]);
+    // General Court of the EU, T-279/20 (2022): the classification of titanium dioxide was annulled
+    expect(only("TiO2").statements).toEqual([]);
+    // group entry 615-004-00-3
+    expect(codes("KSCN")).toContain("H412");
+  });
+});
+
+describe("solutions", () => {
+  it.each([
+    ["CH3COOH", "5 %", undefined, []],
+    ["CH3COOH", "20 %", "Warning", ["H315", "H319"]],
+    ["CH3COOH", "60 %", "Danger", ["H314"]],
+    ["NaOH", "0.4 %", undefined, []],
+    ["NaOH", "1 %", "Warning", ["H315", "H319"]],
+    ["NaOH", "5 %", "Danger", ["H314"]],
+    ["H2O2", "3 %", undefined, []],
+    ["H2O2", "6 %", "Warning", ["H319"]],
+    ["H2O2", "12 %", "Danger", ["H318"]],
+    ["HCl", "5 %", undefined, []],
+    ["HCl", "15 %", "Warning", ["H315", "H319", "H335"]],
+    ["H2SO4", "4 %", undefined, []],
+    ["H2SO4", "10 %", "Warning", ["H315", "H319"]],
+    ["H3PO4", "9 %", undefined, []],
+    ["HCOOH", "5 %", "Warning", ["H315", "H319"]],
+    ["NH3", "9 %", "Danger", ["H314", "H335"]],
+    ["KOH", "1 %", "Warning", ["H315", "H319"]],
+    ["NaClO", "2 %", "Warning", ["H315", "H319", "H412"]],
+  ])("%s of %s", (formula, strength, word, expected) => {
+    const found = only(formula, strength);
+    expect(found.signalWord).toBe(word);
+    expect(found.statements.map((one) => one.code)).toEqual(expected);
+    expect(found.strength).toBe(strength);
+    expect(found.notes.join()).toMatch(/limits of its entry/);
+    expect(found.source).toBe("clpRecalled");
+  });
+
+  it("lowers what has no limits of its own by the general ones, and only what they reach", () => {
+    expect(codes("CuSO4·5H2O", "2 %")).toEqual(["H302", "H319", "H410"]);
+    expect(codes("C6H8O7", "5 %")).toEqual([]);
+    // the entry has stricter limits of its own, which are not stored
+    expect(codes("NiSO4·6H2O", "0.05 %")).toEqual(codes("NiSO4·6H2O"));
+  });
+
+  it("takes shop solutions at the strength they are sold at", () => {
+    const white = only("white vinegar");
+    expect([white.formula, white.strength, white.status]).toEqual(["CH3COOH", "5.97 %", "not classified"]);
+    // cleaning vinegar is called vinegar, too: up to 14 g in 100 mL
+    expect(entries("vinegar").map((one) => [one.strength, one.signalWord])).toEqual([
+      ["5.97 %", undefined],
+      ["13.9 %", "Warning"],
+    ]);
+    expect(entries("peroxide").map((one) => one.signalWord)).toEqual([undefined, "Danger", "Danger"]);
+    expect(codes("hydrogen peroxide")).toContain("H271");
+    // the pure substance keeps its entry
+    expect(codes("CH3COOH")).toEqual(["H226", "H314"]);
+  });
+
+  it("does not call what is dilute safe", () => {
+    expect(only("CH3COOH", "5 %").notes.join()).toMatch(/does not make it safe/);
+    expect(only("NaOH", "1 %").cautions).toContain("slippery on skin: rinse it off");
+  });
+});
+
+describe("gases", () => {
+  it("are under pressure in a cylinder only", () => {
+    const free = only("CO2");
+    expect(free.statements.map((one) => one.code)).not.toContain("H280");
+    expect(free.pictograms.map((one) => one.code)).not.toContain("GHS04");
+    expect(free.notes.join()).toMatch(/cylinder/);
+    const bottled = cautions([{ material: "CO2", inCylinder: true }]).substances[0]!;
+    expect(bottled.statements.map((one) => one.code)).toContain("H280");
+    expect(bottled.pictograms.map((one) => one.code)).toContain("GHS04");
+  });
+});
+
+describe("misspelt names", () => {
+  it("are answered with what may be meant", () => {
+    const found = only("blue vitrol");
+    expect(found.status).toBe("no entry");
+    expect(found.notes.join("; ")).toMatch(/did you mean blue vitriol/);
+    expect(only("household bleech").notes.join("; ")).toMatch(/did you mean .*bleach/);
+  });
+});
