@@ -14,6 +14,7 @@ const LAYERS = [
   "amount",
   "hydrate",
   "substance",
+  "aqueous",
   "solubility",
   "thermochemistry",
   "preparation",

@@ -1,13 +1,13 @@
 // Gases in water under one atmosphere: seven gases, 0 to 40 °C, read like a solubility curve. Two bases are in print and
 // are kept apart: one atmosphere of gas with its water vapour ("total"), or of the gas alone ("partial").
 import type { TemperatureLike } from "../amount";
+import { GASES, type GasRow } from "../aqueous/data/gases";
 import { Formula, parseFormula } from "../formula";
 import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type Quantity, quantity } from "../quantity";
 import { needChoice } from "./argument";
 import { inverse } from "./branch";
-import { GASES, type GasRow } from "./data/gases";
 import { SolubilityError } from "./error";
 import { cubicAt, monotoneSlopes } from "./monotone";
 

@@ -1,10 +1,11 @@
 // A solution held at a pH: there each ion of a solid is only a share of what was put in. Anions of weak acids stand
 // beside their protonated forms, metals beside their hydroxide complexes. Both shares depend on the pH alone, so the
 // product in terms of what was put in is Ksp / (shares^counts × [OH]^n): one constant for one pH.
+
+import { COMPLEXES, type ComplexRow, type ComplexStep } from "../aqueous/data/complexes";
 import { cite, type SourceKey } from "../foundation/bibliography";
 import { apply, type NumberLike, type Quantity, quantity } from "../quantity";
 import { ACIDS, type AcidRow } from "./data/acids";
-import { COMPLEXES, type ComplexRow, type ComplexStep } from "./data/complexes";
 import { SolubilityError } from "./error";
 import { PKW, sameIon } from "./ion-balance";
 import type { DissolvedIon, SolubilityProduct } from "./product";

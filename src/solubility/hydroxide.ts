@@ -1,12 +1,12 @@
 // The pH window in which a metal hydroxide falls: where it begins, where the metal is gone, and where an amphoteric
 // hydroxide dissolves again as its hydroxide complexes. Solubility = Ksp × sum of beta(n) [OH]^(n − z), at 25 °C.
 
+import { SOLUBILITY_PRODUCTS } from "../aqueous/data/products";
 import { parseFormula } from "../formula";
 import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { type ConcentrationText, expectDimension, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { needRecord, needTextOption } from "./argument";
-import { SOLUBILITY_PRODUCTS } from "./data/products";
 import { SolubilityError } from "./error";
 import { positive } from "./figure";
 import { PKW, sameIon } from "./ion-balance";

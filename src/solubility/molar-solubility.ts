@@ -1,5 +1,7 @@
 // What dissolves of a sparingly soluble salt, in water, beside a common ion, or in a solution of ligands. Ideal unless an
 // ionic strength is given (Davies); hydrolysis and complexes with what is not named are left out and the answer says so.
+
+import { COMPLEXES, type ComplexStep } from "../aqueous/data/complexes";
 import { type Formula, molarMass, parseFormula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import {
@@ -11,7 +13,6 @@ import {
   quantity,
 } from "../quantity";
 import { needRecord, needRecords } from "./argument";
-import { COMPLEXES, type ComplexStep } from "./data/complexes";
 import { SolubilityError } from "./error";
 import { logBetaOf } from "./held-ph";
 import {

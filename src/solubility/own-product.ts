@@ -1,8 +1,9 @@
 // A caller's own solubility product. The number alone does not say which dissolution it is for: the ions come from the
 // table, from the formula, or from the caller; where two conventions are in use, the caller has to say.
+
+import { SOLUBILITY_PRODUCTS } from "../aqueous/data/products";
 import { parseFormula } from "../formula";
 import type { Quantity } from "../quantity";
-import { SOLUBILITY_PRODUCTS } from "./data/products";
 import { SolubilityError } from "./error";
 import { saltIons } from "./ions";
 import { type DissolvedIon, findRows, ionsOf } from "./product";

@@ -1,11 +1,11 @@
 // Solubility products as quantities, at 25 °C and zero ionic strength, with the ions each solid sets free.
 
+import { SOLUBILITY_PRODUCTS, type SolubilityProductRow } from "../aqueous/data/products";
 import { type Formula, parseFormula } from "../formula";
 import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { apply, type Quantity, quantity } from "../quantity";
 import { needTextOption } from "./argument";
-import { SOLUBILITY_PRODUCTS, type SolubilityProductRow } from "./data/products";
 import { SolubilityError } from "./error";
 import { soluteOf } from "./solute";
 

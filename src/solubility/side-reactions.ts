@@ -1,8 +1,9 @@
 // What the ions of a sparingly soluble solid do besides: metals bind hydroxide or the solid's own anion in complexes, anions
 // of weak acids take up protons. The simple product leaves all that out; here it is told when that matters, and how much.
+
+import { COMPLEXES } from "../aqueous/data/complexes";
 import { parseFormula } from "../formula";
 import { ACIDS } from "./data/acids";
-import { COMPLEXES } from "./data/complexes";
 import { DAVIES_LIMIT } from "./davies";
 import { activityExponent, KW, sameIon } from "./ion-balance";
 import type { DissolvedIon } from "./product";

@@ -2,6 +2,7 @@
 // everything a careful reader asks of a figure - basis, solid phase, source, how it is known, who disagrees.
 
 import type { TemperatureLike } from "../amount";
+import { GASES } from "../aqueous/data/gases";
 import type { Formula } from "../formula";
 import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
@@ -16,7 +17,6 @@ import {
 } from "../quantity";
 import { needRecord } from "./argument";
 import type { CompetingFigure, SolubilityBasis, SolubilityRow } from "./data/curves";
-import { GASES } from "./data/gases";
 import { SolubilityError } from "./error";
 import {
   partsOf,

@@ -1,8 +1,8 @@
 // Mixtures at a pH: protons on the anions and hydroxide on the metals are counted in, and nothing is lost in digits.
 import { describe, expect, it } from "vitest";
+import { COMPLEXES } from "../../src/aqueous/data/complexes";
+import { SOLUBILITY_PRODUCTS } from "../../src/aqueous/data/products";
 import { uncertaintyBudget } from "../../src/quantity";
-import { COMPLEXES } from "../../src/solubility/data/complexes";
-import { SOLUBILITY_PRODUCTS } from "../../src/solubility/data/products";
 import { productAtPH } from "../../src/solubility/held-ph";
 import { hydroxideWindow } from "../../src/solubility/hydroxide";
 import { willPrecipitate } from "../../src/solubility/precipitate";

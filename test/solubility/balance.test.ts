@@ -3,11 +3,11 @@
 import Fraction from "fraction.js";
 import { describe, expect, it } from "vitest";
 import { SOLUTION_DENSITIES } from "../../src/amount/data/solution-densities";
+import { COMPLEXES } from "../../src/aqueous/data/complexes";
+import { GASES } from "../../src/aqueous/data/gases";
+import { SOLUBILITY_PRODUCTS } from "../../src/aqueous/data/products";
 import { parseFormula } from "../../src/formula";
 import { ACIDS } from "../../src/solubility/data/acids";
-import { COMPLEXES } from "../../src/solubility/data/complexes";
-import { GASES } from "../../src/solubility/data/gases";
-import { SOLUBILITY_PRODUCTS } from "../../src/solubility/data/products";
 import { FORMATION } from "../../src/thermochemistry/data/enthalpies";
 
 type Side = Map<string, Fraction>;

@@ -1,10 +1,10 @@
 // Laws over the solubility products, acid and complex constants and gases, with a few outside checks.
 import { describe, expect, it } from "vitest";
+import { COMPLEXES } from "../../src/aqueous/data/complexes";
+import { GASES } from "../../src/aqueous/data/gases";
+import { SOLUBILITY_PRODUCTS } from "../../src/aqueous/data/products";
 import { sourceKeys } from "../../src/foundation/bibliography";
 import { ACIDS, WATER_IONIZATION } from "../../src/solubility/data/acids";
-import { COMPLEXES } from "../../src/solubility/data/complexes";
-import { GASES } from "../../src/solubility/data/gases";
-import { SOLUBILITY_PRODUCTS } from "../../src/solubility/data/products";
 import { gasSolubility, tryGasSolubility } from "../../src/solubility/gas";
 
 const known = new Set<string>(sourceKeys());

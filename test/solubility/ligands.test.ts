@@ -1,9 +1,9 @@
 // Solids in solutions of ligands, and a caller's own solubility product.
 import { describe, expect, it } from "vitest";
+import { COMPLEXES } from "../../src/aqueous/data/complexes";
+import { SOLUBILITY_PRODUCTS } from "../../src/aqueous/data/products";
 import { attempt } from "../../src/foundation/error";
 import { uncertaintyBudget } from "../../src/quantity";
-import { COMPLEXES } from "../../src/solubility/data/complexes";
-import { SOLUBILITY_PRODUCTS } from "../../src/solubility/data/products";
 import { type MolarSolubilityRequest, molarSolubility } from "../../src/solubility/molar-solubility";
 import { ionsOf } from "../../src/solubility/product";
 

@@ -1,8 +1,8 @@
 // Two tables, one solution: a saturated solution has to hold the solubility that was measured and the solubility product.
 // Ideal ions with Davies' activity coefficients (Davies, Ion Association, 1962), up to its limit of 0.5 mol/L.
 import { describe, expect, it } from "vitest";
+import { SOLUBILITY_PRODUCTS, type SolubilityProductRow } from "../../src/aqueous/data/products";
 import { molarMass } from "../../src/formula";
-import { SOLUBILITY_PRODUCTS, type SolubilityProductRow } from "../../src/solubility/data/products";
 import { DAVIES_LIMIT, daviesExponent } from "../../src/solubility/davies";
 import { molarSolubility } from "../../src/solubility/molar-solubility";
 import { type DissolvedIon, solubilityProduct } from "../../src/solubility/product";

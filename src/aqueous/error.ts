@@ -1,0 +1,31 @@
+import { type ErrorPlace, PreparativeError } from "../foundation/error";
+
+/** Codes of everything the aqueous room can refuse. */
+export type AqueousErrorCode =
+  | "aqueous.not-converged"
+  | "aqueous.too-strong"
+  | "aqueous.over-determined"
+  | "aqueous.impossible-totals"
+  | "aqueous.missing-option"
+  | "aqueous.bad-option"
+  | "aqueous.unknown-option"
+  | "aqueous.not-positive"
+  | "aqueous.outside-range"
+  | "aqueous.not-an-ion-maker"
+  | "aqueous.charged"
+  | "aqueous.no-data"
+  | "aqueous.out-of-reach";
+
+/**
+ * A question about the contents of a beaker that cannot be answered from what is known.
+ *
+ * @category Errors
+ */
+export class AqueousError extends PreparativeError {
+  declare readonly code: AqueousErrorCode;
+
+  constructor(code: AqueousErrorCode, problem: string, place?: ErrorPlace) {
+    super(code, problem, place);
+    this.name = "AqueousError";
+  }
+}
