@@ -5,6 +5,7 @@ import { elementIndexOf } from "../element/symbols";
 import { attempt, type Result } from "../foundation/error";
 import { gcd } from "../foundation/gcd";
 import { type Quantity, type QuantityLike, quantity } from "../quantity";
+import { nodeOf } from "../quantity/quantity";
 import { needNumberOption, needOptions, needTextOption } from "./argument";
 import { FormulaError } from "./error";
 import { type Formula, parseFormula } from "./formula";
@@ -48,6 +49,11 @@ export interface EmpiricalFormula extends EmpiricalCandidate {
   }[];
   /** The next best reading of the same figures; undefined if none comes near. */
   readonly runnerUp: EmpiricalCandidate | undefined;
+  /**
+   * Every other formula that the figures allow as well, the simplest first, at most ten: the figures alone do not decide
+   * between them. Empty for a formula that stands alone.
+   */
+  readonly alternatives: readonly EmpiricalCandidate[];
   /** Formula of the molecule, where a molar mass was given. */
   readonly molecularFormula: Formula | undefined;
   /** How many empirical units make the molecule. */
@@ -58,6 +64,7 @@ export interface EmpiricalFormula extends EmpiricalCandidate {
 
 const DEFAULT_MULTIPLIER = 12;
 const MAX_CONSTITUENTS = 30;
+const MOST_ALTERNATIVES = 10;
 
 /**
  * How far a multiplied ratio may lie from a whole number: 2 % of it, at least 0.04 and at most 0.1 (common practice in
@@ -72,8 +79,10 @@ interface Constituent {
   readonly formula: Formula;
   readonly given: Quantity;
   readonly amount: Quantity;
-  /** Share of the whole in per cent, where masses or percentages were given. */
+  /** Share of the whole in per cent. */
   readonly share: number;
+  /** How far that share may lie from the true one: half of the last printed digit, or two standard uncertainties. */
+  readonly room: number;
 }
 
 function readComposition(
@@ -114,6 +123,7 @@ function readComposition(
       });
     }
   }
+  let remainderRoom = 0;
   let percent = plain && entries.some(([, q]) => q.unit.startsWith("%"));
   if (options.remainder !== undefined) {
     if (!plain) {
@@ -127,11 +137,12 @@ function readComposition(
         details: { remainder: options.remainder },
       });
     }
+    remainderRoom = entries.reduce((total, [name, q]) => total + roomOf(q, found[name]), 0);
     entries.push([options.remainder, rest]);
     notes.push(`${options.remainder} is taken as the remainder to 100 %: ${rest.to("%").format({ significant: 4 })}`);
     percent = true;
   }
-  const parts = entries.map(([name, given]): Omit<Constituent, "share"> & { mass: number } => {
+  const parts = entries.map(([name, given]): Omit<Constituent, "share" | "room"> & Weighed => {
     const formula = parseFormula(name);
     const M = molarMass(formula, options.weights);
     const byAmount = given.dimension === "amount of substance";
@@ -139,8 +150,11 @@ function readComposition(
     const mass = byAmount
       ? given.in("mol").toNumber() * M.in("g/mol").toNumber()
       : given.in(plain ? "%" : "g").toNumber();
-    return { name, formula, given, amount, mass };
+    const own = name === options.remainder && found[name] === undefined ? remainderRoom : roomOf(given, found[name]);
+    const relative = own / given.value.toNumber();
+    return { name, formula, given, amount, mass, slack: mass * relative };
   });
+  const slack = parts.reduce((sum, part) => sum + part.slack, 0);
   const whole = parts.reduce((sum, { mass }) => sum + mass, 0);
   if (percent) {
     const sum = entries.reduce((total, [, q]) => total + q.in("%").toNumber(), 0);
@@ -152,7 +166,28 @@ function readComposition(
     }
     if (sum < 98) notes.push(`the percentages sum to ${sum.toPrecision(4)} % only: a constituent may be missing`);
   }
-  return { parts: parts.map(({ mass, ...rest }) => ({ ...rest, share: (100 * mass) / whole })), notes };
+  const shares = parts.map(({ mass, slack: own, ...rest }): Constituent => {
+    const share = (100 * mass) / whole;
+    return { ...rest, share, room: OTHER_WEIGHTS + (100 * own + share * slack) / whole };
+  });
+  return { parts: shares, notes };
+}
+
+/** What was found of one constituent in one scale of masses, and half of its last printed digit. */
+interface Weighed {
+  readonly mass: number;
+  readonly slack: number;
+}
+
+/** Percentages are computed with atomic weights of other years and roundings: 0.01 of the whole covers what that moves. */
+const OTHER_WEIGHTS = 0.01;
+
+/** Half of the last printed digit, or two standard uncertainties, in the unit as given; nothing for a computed value. */
+function roomOf(q: Quantity, like: QuantityLike | number | undefined): number {
+  const u = q.standardUncertainty;
+  if (u !== undefined) return u.toNumber() * 2;
+  const decimals = typeof like === "number" ? (/\.(\d+)$/.exec(String(like))?.[1]?.length ?? 0) : nodeOf(q).decimals;
+  return decimals === undefined ? 0 : 0.5 * 10 ** -decimals;
 }
 
 function isFraction(q: Quantity): boolean {
@@ -174,39 +209,108 @@ function assemble(parts: readonly Constituent[], counts: readonly number[]): For
 
 interface Scored {
   readonly multiplier: number;
-  readonly counts: number[];
+  readonly counts: readonly number[];
   readonly deviation: number;
-  /** Largest deviation in units of what is allowed: 1 or less is accepted. */
+  /** Largest deviation in units of what is allowed a rough analysis: 1 or less is accepted. */
   readonly strain: number;
+  /** Largest difference of the shares, in per cent of the whole. */
+  readonly residual: number;
+  /** The same in units of what the printed digits leave open: 1 or less is allowed by them. */
+  readonly misfit: number;
+  readonly atoms: number;
 }
 
-function score(ratios: readonly number[], relative: readonly number[], multiplier: number): Scored {
-  const counts = ratios.map((ratio) => Math.max(1, Math.round(ratio * multiplier)));
-  let deviation = 0;
-  let strain = 0;
-  ratios.forEach((ratio, i) => {
-    const distance = Math.abs(ratio * multiplier - counts[i]!);
-    deviation = Math.max(deviation, distance);
-    strain = Math.max(strain, distance / allowance(counts[i]!, ratio * multiplier * relative[i]!));
+/** Combinations of neighbouring whole numbers that are tried for one multiplier. */
+const MOST_NEIGHBOURS = 256;
+
+/** Whole numbers that each ratio may be read as, given the room of its share and of the smallest one. */
+function neighbours(ratios: readonly number[], parts: readonly Constituent[], k: number, smallest: number): number[][] {
+  const loose = (i: number): number => parts[i]!.room / parts[i]!.share;
+  const choices = ratios.map((ratio, i) => {
+    if (i === smallest) return [k];
+    const middle = Math.max(1, Math.round(ratio * k));
+    const width = ratio * k * (loose(i) + loose(smallest));
+    const around = [middle, middle - 1, middle + 1];
+    return around.filter((n) => n === middle || (n > 0 && Math.abs(n - ratio * k) <= width));
   });
-  return { multiplier, counts, deviation, strain };
+  let all: number[][] = [[]];
+  for (const choice of choices) {
+    const narrow = all.length * choice.length > MOST_NEIGHBOURS;
+    all = all.flatMap((counts) => (narrow ? choice.slice(0, 1) : choice).map((n) => [...counts, n]));
+  }
+  return all;
+}
+
+/** What the fit of any counts to the found shares is. */
+function scorer(parts: readonly Constituent[], options: EmpiricalOptions, ratios: readonly number[], smallest: number) {
+  const weights = parts.map(({ formula }) => molarMass(formula, options.weights).value.toNumber());
+  // Relative uncertainty of what was given; that of the atomic weights is far smaller than any allowance.
+  const given = parts.map((part) => {
+    const u = part.given.standardUncertainty;
+    return u === undefined ? 0 : u.div(part.given.value).toNumber();
+  });
+  const relative = given.map((u, i) => (i === smallest ? 0 : Math.hypot(u, given[smallest]!)));
+  return (counts: readonly number[]): Scored => {
+    const multiplier = counts[smallest]!;
+    const whole = counts.reduce((sum, n, i) => sum + n * weights[i]!, 0);
+    let [deviation, strain, residual, misfit] = [0, 0, 0, 0];
+    counts.forEach((n, i) => {
+      const exact = ratios[i]! * multiplier;
+      deviation = Math.max(deviation, Math.abs(exact - n));
+      strain = Math.max(strain, Math.abs(exact - n) / allowance(n, exact * relative[i]!));
+      const off = Math.abs(parts[i]!.share - (100 * n * weights[i]!) / whole);
+      residual = Math.max(residual, off);
+      misfit = Math.max(misfit, off / parts[i]!.room);
+    });
+    return { multiplier, counts, deviation, strain, residual, misfit, atoms: counts.reduce((a, b) => a + b) };
+  };
+}
+
+/** A found analysis agrees with a formula within this, in per cent of the whole (journals ask for it; from memory). */
+const ANALYSIS = 0.4;
+
+/** The simplest first, counted by the best formula of its multiplier, and of one multiplier the better one. */
+function bySimplicity(all: readonly Scored[]): (a: Scored, b: Scored) => number {
+  const best = new Map<number, Scored>();
+  for (const one of all) {
+    const before = best.get(one.multiplier);
+    if (before === undefined || one.residual < before.residual) best.set(one.multiplier, one);
+  }
+  const atoms = ({ multiplier }: Scored): number => best.get(multiplier)!.atoms;
+  return (a, b) => atoms(a) - atoms(b) || a.residual - b.residual;
+}
+
+/**
+ * Formulas in the order the figures speak for them: those the printed digits allow, the simplest first; then what a rough
+ * analysis allows, the simplest within 0.4 % of the whole first; then the rest by their misfit.
+ */
+function ranked(all: readonly Scored[]): Scored[] {
+  const rank = ({ misfit, strain, residual }: Scored): number => {
+    if (misfit <= 1) return 0;
+    if (strain > 1) return 3;
+    return residual <= ANALYSIS ? 1 : 2;
+  };
+  const simpler = bySimplicity(all);
+  return [...all].sort((a, b) => rank(a) - rank(b) || (rank(a) === 3 ? a.strain - b.strain : simpler(a, b)));
 }
 
 /**
  * Empirical formula from an analysis, and the molecular formula if the molar mass is known.
  *
- * Amounts are mass / molar mass; each is divided by the smallest and the ratios are multiplied by 1, 2, 3... until all lie
- * near whole numbers: within 2 % of the number, at least 0.04 and at most 0.1, or two standard uncertainties where the
- * figures carry one. The first multiplier that does is taken, and the next best is reported as runner-up.
+ * Amounts are mass / molar mass; each is divided by the smallest and the ratios are multiplied by 1, 2, 3... A formula whose
+ * own shares, rounded, are the printed ones is taken first, the simplest of several; the others are its `alternatives`.
+ * Where the figures were measured and no formula has them to the last digit, the simplest counts whose ratios lie near whole
+ * numbers: within 2 % of the number, at least 0.04 and at most 0.1, or two standard uncertainties where the figures carry
+ * one. A molar mass, where given, decides first: only formulas of which it is a multiple are looked at.
  * Constituents may be compounds: `{ CuSO4: "63.9 %", H2O: "36.1 %" }` gives the hydrate.
  *
- * @param found - share of each element or compound, or its mass or amount in one sample
+ * @param found - share of each element or compound, or its mass or amount in one sample, with the digits it is known to
  * @param options - molar mass, remainder element, largest multiplier
  * @returns the formula, residual in per cent of the whole, runner-up, ratios and the judgement in words
  * @throws {FormulaError} `formula.no-composition`, `formula.mixed-composition`, `formula.not-positive`,
  *   `formula.over-hundred`, `formula.no-simple-ratio`, `formula.molar-mass-mismatch`,
  *   `formula.bad-option`
- * @source the ratio method is common practice, as are its limits
+ * @source the ratio method is common practice, as are its limits; 0.4 % is what journals allow a combustion analysis (memory)
  * @category Formulas
  * @example
  * empiricalFormula({ C: "40.0 %", H: "6.71 %", O: "53.28 %" }).formula // => CH2O
@@ -222,29 +326,23 @@ export function empiricalFormula(found: FoundComposition, options: EmpiricalOpti
   const amounts = parts.map(({ amount }) => amount.in(unit).toNumber());
   const smallest = Math.min(...amounts);
   const ratios = amounts.map((amount) => amount / smallest);
-  // Relative uncertainty of what was given; that of the atomic weights is far smaller than any allowance.
-  const given = parts.map((part) => {
-    const u = part.given.standardUncertainty;
-    return u === undefined ? 0 : u.div(part.given.value).toNumber();
-  });
-  const least = given[amounts.indexOf(smallest)]!;
-  const relative = given.map((u, i) => (amounts[i] === smallest ? 0 : Math.hypot(u, least)));
-
-  const seen = new Set<string>();
-  const all: Scored[] = [];
-  for (let k = 1; k <= most; k += 1) {
-    const candidate = score(ratios, relative, k);
-    if (candidate.counts.reduce(gcd) > 1) continue; // the same formula as a smaller multiplier
-    const key = candidate.counts.join(",");
-    if (!seen.has(key)) all.push(candidate);
-    seen.add(key);
-  }
-  const candidate = ({ multiplier, counts, deviation }: Scored): EmpiricalCandidate => {
-    const formula = assemble(parts, counts);
-    return { formula, multiplier, deviation, residual: residualOf(parts, counts, options) };
+  const anchor = amounts.indexOf(smallest);
+  const score = scorer(parts, options, ratios, anchor);
+  const measured = measuredMass(options);
+  const tried = new Map<string, Scored>();
+  const tryCounts = (counts: readonly number[]): void => {
+    const key = counts.join(",");
+    if (counts.reduce(gcd) === 1 && !tried.has(key)) tried.set(key, score(counts));
   };
-  const best = all.find(({ strain }) => strain <= 1);
-  const rest = all.filter((other) => other !== best).sort((a, b) => a.strain - b.strain);
+  for (let k = 1; k <= most; k += 1) for (const counts of neighbours(ratios, parts, k, anchor)) tryCounts(counts);
+  const all = ranked([...tried.values()]);
+  const fitting = measured === undefined ? all : ofMass(all, measured, (one) => assemble(parts, one.counts), options);
+  const candidate = ({ multiplier, counts, deviation, residual }: Scored): EmpiricalCandidate => {
+    return { formula: assemble(parts, counts), multiplier, deviation, residual };
+  };
+  const good = ({ misfit, strain }: Scored): boolean => misfit <= 1 || strain <= 1;
+  const best = fitting.find(good) ?? all.find(good);
+  const rest = all.filter((other) => other !== best);
   if (best === undefined) {
     throw new FormulaError("formula.no-simple-ratio", `no multiplier up to ${most} makes the ratios whole`, {
       hint: "look at the candidates in details, or raise maxMultiplier",
@@ -257,9 +355,14 @@ export function empiricalFormula(found: FoundComposition, options: EmpiricalOpti
     });
   }
   const chosen = candidate(best);
-  const next = rest.find(({ strain }) => strain <= 3);
+  const kept = rest.filter((other) => fitting.includes(other));
+  const alternatives = kept
+    .filter(({ misfit, strain }) => misfit <= 1 || (best.misfit > 1 && strain <= 1))
+    .slice(0, MOST_ALTERNATIVES)
+    .map(candidate);
+  const next = kept.find(({ misfit, strain }) => misfit <= 1 || strain <= 3);
   const runnerUp = next === undefined ? undefined : candidate(next);
-  const molecule = molecular(chosen.formula, options);
+  const molecule = measured === undefined ? undefined : molecular(chosen.formula, measured, options);
   return {
     ...chosen,
     ratios: parts.map(({ name, amount }, i) => ({
@@ -269,17 +372,15 @@ export function empiricalFormula(found: FoundComposition, options: EmpiricalOpti
       count: best.counts[i]!,
     })),
     runnerUp,
+    alternatives,
     molecularFormula: molecule?.formula,
     units: molecule?.units,
-    judgement: [...notes, ...explainRounding(parts, ratios, best, chosen, runnerUp), ...(molecule?.words ?? [])],
+    judgement: [
+      ...notes,
+      ...explainRounding(parts, ratios, best, chosen, runnerUp, alternatives.length),
+      ...(molecule?.words ?? []),
+    ],
   };
-}
-
-/** Largest difference of the shares, in per cent of the whole. */
-function residualOf(parts: readonly Constituent[], counts: readonly number[], options: EmpiricalOptions): number {
-  const masses = parts.map(({ formula }, i) => counts[i]! * molarMass(formula, options.weights).value.toNumber());
-  const whole = masses.reduce((sum, mass) => sum + mass, 0);
-  return Math.max(...parts.map(({ share }, i) => Math.abs(share - (100 * masses[i]!) / whole)));
 }
 
 function explainRounding(
@@ -288,6 +389,7 @@ function explainRounding(
   best: Scored,
   chosen: EmpiricalCandidate,
   runnerUp: EmpiricalCandidate | undefined,
+  others: number,
 ): string[] {
   const list = (values: readonly string[]): string => parts.map(({ name }, i) => `${name} ${values[i]}`).join(", ");
   const lines = [`amounts over the smallest: ${list(ratios.map((ratio) => ratio.toFixed(3)))}`];
@@ -299,6 +401,12 @@ function explainRounding(
       `shares within ${chosen.residual.toFixed(2)} % of the whole`,
   );
   lines.push(
+    best.misfit <= 1
+      ? "its shares, rounded, are the figures given"
+      : "no formula has the given figures to their last digit: they are taken as measured",
+  );
+  if (others > 0) lines.push(`${others} more ${others === 1 ? "formula fits" : "formulas fit"} these figures as well`);
+  lines.push(
     runnerUp === undefined
       ? "no other reading comes near"
       : `runner-up ${runnerUp.formula} (times ${runnerUp.multiplier}): shares within ${runnerUp.residual.toFixed(2)} %`,
@@ -306,35 +414,62 @@ function explainRounding(
   return lines;
 }
 
-function molecular(
-  empirical: Formula,
-  options: EmpiricalOptions,
-): { formula: Formula; units: number; words: string[] } | undefined {
+/** The molar mass as given, checked. */
+function measuredMass(options: EmpiricalOptions): Quantity | undefined {
   if (options.molarMass === undefined) return undefined;
   const measured = quantity(options.molarMass);
-  if (measured.dimension !== "molar mass") {
-    throw new FormulaError(
-      "formula.molar-mass-mismatch",
-      `a molar mass is expected, not ${measured} (${measured.dimension})`,
-      {
-        hint: 'such as "180.2 g/mol"',
-      },
-    );
-  }
-  const unit = molarMass(empirical, options.weights);
-  const ratio = measured.in("g/mol").toNumber() / unit.in("g/mol").toNumber();
+  if (measured.dimension === "molar mass") return measured;
+  throw new FormulaError(
+    "formula.molar-mass-mismatch",
+    `a molar mass is expected, not ${measured} (${measured.dimension})`,
+    { hint: 'such as "180.2 g/mol"' },
+  );
+}
+
+/** How many formula units a molar mass is: within 5 % of a whole number, or two standard uncertainties of the mass. */
+function unitsIn(
+  empirical: Formula,
+  measured: Quantity,
+  options: EmpiricalOptions,
+): { units: number; ratio: number; fits: boolean } {
+  const ratio = measured.in("g/mol").toNumber() / molarMass(empirical, options.weights).in("g/mol").toNumber();
   const units = Math.round(ratio);
-  // Within 5 % of a whole number, or two standard uncertainties of the molar mass.
   const u = measured.standardUncertainty;
   const relative = u === undefined ? 0 : u.div(measured.value).toNumber();
   const allowed = Math.max(Math.min(0.1, 0.05 * units), 2 * relative * ratio);
-  if (units < 1 || Math.abs(ratio - units) > allowed) {
+  return { units, ratio, fits: units >= 1 && Math.abs(ratio - units) <= allowed };
+}
+
+/** Those a measured molar mass is a multiple of; first the ones that are so to its printed digits. */
+function ofMass(
+  all: readonly Scored[],
+  measured: Quantity,
+  formulaOf: (one: Scored) => Formula,
+  options: EmpiricalOptions,
+): Scored[] {
+  const room = OTHER_WEIGHTS + roomOf(measured, options.molarMass);
+  const fits = all.flatMap((one) => {
+    const { units, ratio, fits } = unitsIn(formulaOf(one), measured, options);
+    const mass = measured.in(measured.unit).toNumber();
+    return fits ? [{ one, exact: one.misfit <= 1 && Math.abs(mass - (mass * units) / ratio) <= room }] : [];
+  });
+  return [...fits.filter(({ exact }) => exact), ...fits.filter(({ exact }) => !exact)].map(({ one }) => one);
+}
+
+function molecular(
+  empirical: Formula,
+  measured: Quantity,
+  options: EmpiricalOptions,
+): { formula: Formula; units: number; words: string[] } {
+  const { units, ratio, fits } = unitsIn(empirical, measured, options);
+  if (!fits) {
     throw new FormulaError(
       "formula.molar-mass-mismatch",
       `${measured} is ${ratio.toFixed(3)} times the mass of ${empirical}, no whole number`,
       { details: { ratio, empirical: empirical.toString() } },
     );
   }
+  const unit = molarMass(empirical, options.weights);
   const multiplied = empirical.parts.length > 1 ? empirical.times(units) : scaleElements(empirical, units);
   return {
     formula: multiplied,

@@ -2,6 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { empiricalFormula, massAs, oxideEquivalents, parseFormula, percentComposition } from "../../src/formula";
 import { quantity } from "../../src/quantity";
+import { REGISTRY } from "../../src/substance/data/registry";
 
 describe("empiricalFormula", () => {
   it.each([
@@ -24,6 +25,51 @@ describe("empiricalFormula", () => {
     const result = empiricalFormula(found);
     expect(result.formula.toHill(), result.judgement.join("; ")).toBe(reduced(text));
     expect(result.residual).toBeLessThan(0.2);
+  });
+
+  // Sucrose by hand: 144.13, 22.18 and 175.99 of 342.30 g/mol are 42.11, 6.48 and 51.41 %.
+  it("takes the formula whose shares, rounded, are the printed ones", () => {
+    const sucrose = empiricalFormula({ C: "42.11 %", H: "6.48 %", O: "51.41 %" });
+    expect(sucrose.formula.toString()).toBe("C12H22O11");
+    expect(sucrose.alternatives).toEqual([]);
+    expect(sucrose.runnerUp!.formula.toString()).toBe("C11H20O10");
+    expect(sucrose.judgement.join("\n")).toContain("its shares, rounded, are the figures given");
+  });
+
+  it("recovers every compound of the registry from shares with one decimal, or offers it beside the simpler one", () => {
+    const compounds = [
+      ...new Set(
+        REGISTRY.map(({ formula }) => parseFormula(formula))
+          .filter((f) => f.charge === 0 && f.symbols.length > 1 && f.denominator === 1)
+          .map((f) => reduced(f.toString())),
+      ),
+    ];
+    expect(compounds.length).toBeGreaterThan(500);
+    const outcomes = compounds.map((hill) => {
+      const shares = percentComposition(hill).map(({ symbol, massFraction }) => [
+        symbol,
+        massFraction.format({ unit: "%", decimals: 1 }),
+      ]);
+      const { formula, alternatives } = empiricalFormula(Object.fromEntries(shares));
+      if (formula.toHill() === hill) return "right";
+      return alternatives.some((other) => other.formula.toHill() === hill)
+        ? "open"
+        : `wrong: ${hill}, read as ${formula}`;
+    });
+    expect(outcomes.filter((outcome) => outcome.startsWith("wrong"))).toEqual([]);
+    expect(outcomes.filter((outcome) => outcome === "right").length / compounds.length).toBeGreaterThan(0.97);
+  });
+
+  it("lets a molar mass decide between formulas that the figures allow", () => {
+    // 5Ca(NO3)2·NH4NO3·10H2O is Ca5H24N12O43; with one decimal other hydrogens fit as well
+    const norge = empiricalFormula({ Ca: "18.5 %", H: "2.2 %", N: "15.6 %", O: "63.7 %" });
+    expect(norge.formula.toHill()).toBe("Ca5H24N12O43");
+    expect(norge.alternatives.map((a) => a.formula.toHill())).toContain("Ca5H23N12O43");
+    // C10H21 has 85.02 % C, C11H24 84.53; twice C5H10.5 is 142.3 g/mol
+    const rich = empiricalFormula({ C: "85.0 %", H: "15.0 %" }, { molarMass: "142.3 g/mol" });
+    expect(rich.formula.toString()).toBe("C10H21");
+    const sugar = empiricalFormula({ C: "42 %", H: "6 %", O: "51 %" }, { molarMass: "342 g/mol" });
+    expect(sugar.molecularFormula!.toString()).toBe("C12H22O11");
   });
 
   it("writes down the judgement and the runner-up", () => {
