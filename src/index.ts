@@ -5,6 +5,7 @@ export * from "./equation";
 export * from "./formula";
 export * from "./foundation";
 export * from "./hydrate";
+export * from "./ion";
 export type { Recorded } from "./json";
 export { fromJSON, tryFromJSON } from "./json";
 export * from "./preparation";

@@ -10,6 +10,7 @@ const LAYERS = [
   "quantity",
   "element",
   "formula",
+  "ion",
   "equation",
   "amount",
   "hydrate",

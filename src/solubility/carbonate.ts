@@ -5,6 +5,7 @@
 import { parseFormula } from "../formula";
 import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
+import { ACID_STEPS } from "../ion/data/acid-steps";
 import {
   apply,
   type ConcentrationText,
@@ -14,7 +15,6 @@ import {
   quantity,
 } from "../quantity";
 import { needChoice, needRecord } from "./argument";
-import { ACIDS } from "./data/acids";
 import { CARBONATES, HYDROLYSED, type HydrolysedRow } from "./data/carbonates";
 import { SolubilityError } from "./error";
 import { positive } from "./figure";
@@ -48,7 +48,7 @@ export interface CarbonateVerdict {
 /** Index this far from 1 either way is still undecided; set on the outcomes the trade knows (nickel mixed, lead not). */
 const UNDECIDED = 5;
 
-const pKaOf = (acid: string): number => Number(ACIDS.find((row) => row.acid === acid)!.pKa);
+const pKaOf = (acid: string): number => Number(ACID_STEPS.find((row) => row.acid === acid)!.pKa);
 
 /** [CO3] / [OH]² of a precipitant solution of concentration c: the charge balance solved for the pH. */
 function carbonateRatio(precipitant: CarbonatePrecipitant, c: number): number {

@@ -4,8 +4,8 @@
 
 import { COMPLEXES, type ComplexRow, type ComplexStep } from "../aqueous/data/complexes";
 import { cite, type SourceKey } from "../foundation/bibliography";
+import { ACID_STEPS, type AcidStepRow } from "../ion/data/acid-steps";
 import { apply, type NumberLike, type Quantity, quantity } from "../quantity";
-import { ACIDS, type AcidRow } from "./data/acids";
 import { SolubilityError } from "./error";
 import { PKW, sameIon } from "./ion-balance";
 import type { DissolvedIon, SolubilityProduct } from "./product";
@@ -24,7 +24,7 @@ interface Named {
   readonly range?: readonly [low: string, high: string];
 }
 
-function constantOf(row: AcidRow | ComplexStep, value: string, { symbol, label, source, range }: Named): Quantity {
+function constantOf(row: AcidStepRow | ComplexStep, value: string, { symbol, label, source, range }: Named): Quantity {
   const before = given.get(row);
   if (before !== undefined) return before;
   const [low, high] = range ?? [value, value];
@@ -37,7 +37,7 @@ function constantOf(row: AcidRow | ComplexStep, value: string, { symbol, label, 
   return made;
 }
 
-const pKaOf = (row: AcidRow): Quantity =>
+const pKaOf = (row: AcidStepRow): Quantity =>
   constantOf(row, row.pKa, {
     symbol: `pKa(${row.acid})`,
     label: `pKa of ${row.name}, 25 °C`,
@@ -64,11 +64,11 @@ interface OtherForm {
 }
 
 /** Steps from an ion to its acids, or from an acid to its bases. */
-function chain(formula: string, towards: "acid" | "base"): AcidRow[] {
+function chain(formula: string, towards: "acid" | "base"): AcidStepRow[] {
   const from = towards === "acid" ? "base" : "acid";
-  const rows: AcidRow[] = [];
+  const rows: AcidStepRow[] = [];
   for (let next: string | undefined = formula; next !== undefined; ) {
-    const row: AcidRow | undefined = ACIDS.find((candidate) => sameIon(candidate[from], next!));
+    const row: AcidStepRow | undefined = ACID_STEPS.find((candidate) => sameIon(candidate[from], next!));
     if (row !== undefined) rows.push(row);
     next = row?.[towards];
   }

@@ -3,7 +3,7 @@
 
 import { COMPLEXES } from "../aqueous/data/complexes";
 import { parseFormula } from "../formula";
-import { ACIDS } from "./data/acids";
+import { ACID_STEPS } from "../ion/data/acid-steps";
 import { DAVIES_LIMIT } from "./davies";
 import { activityExponent, KW, sameIon } from "./ion-balance";
 import type { DissolvedIon } from "./product";
@@ -87,7 +87,7 @@ export function sideReactions(solution: IdealSolution): string[] {
   const protonated = solution.ions
     .filter((ion) => ion.charge < 0 && solution.given(ion) === undefined)
     .flatMap(({ formula }) => {
-      const acid = ACIDS.find(({ base, pKa }) => Number(pKa) > BASIC && sameIon(base, formula));
+      const acid = ACID_STEPS.find(({ base, pKa }) => Number(pKa) > BASIC && sameIon(base, formula));
       if (acid === undefined) return [];
       return [`${formula} takes up protons from plain water (pKa ${acid.pKa}): more dissolves than this ideal figure`];
     });
@@ -119,7 +119,8 @@ export const mixedWarnings = (mixture: Mixture): string[] => [
 function protonsOfMixture({ ions, held }: Mixture): string[] {
   if (held) return [];
   return ions.flatMap(({ formula, charge }) => {
-    const acid = charge < 0 ? ACIDS.find(({ base, pKa }) => Number(pKa) > STRONG && sameIon(base, formula)) : undefined;
+    const acid =
+      charge < 0 ? ACID_STEPS.find(({ base, pKa }) => Number(pKa) > STRONG && sameIon(base, formula)) : undefined;
     if (acid === undefined || isHydroxide(formula)) return [];
     return [`${formula} takes up protons (pKa ${acid.pKa}), not counted without a pH: give the pH, above all in acid`];
   });

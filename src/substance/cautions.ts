@@ -2,6 +2,7 @@
 // every answer ends by deferring to the safety data sheet, the local rules and a qualified person.
 import { cite, type SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
+import { anhydrousKey, formulaKey, type Notation, readNotation, tryReadNotation } from "../ion/notation";
 import { quantity } from "../quantity";
 import { classesOf } from "./classes";
 import { DISPOSAL, HAZARD_FIELD_SOURCES, HAZARDS, type HazardRow } from "./data/hazards";
@@ -11,7 +12,6 @@ import { nearestNames } from "./formula-of";
 import { classed, type Incompatibility, incompatibilities } from "./incompatibility";
 import { pictogramsOf, signalWordOf, statementRow } from "./label-elements";
 import { addTo } from "./multimap";
-import { anhydrousKey, formulaKey, type Notation, readNotation, tryReadNotation } from "./notation";
 import { type Resolved, resolveAll } from "./resolve";
 import { formulasSoldAs, nearestShopNames, strengthsSoldAs, tryShopMaterial } from "./shop";
 import { type Diluted, dilutedEntry } from "./solution-limits";

@@ -1,8 +1,9 @@
 // What kind of thing a material is, worked out from its ions and elements: the ground for incompatibilities.
-import { acidOf, saltOf } from "./constitution";
+
+import { isCationElement } from "../ion/ion-index";
+import { formulaKey, isWater, type Notation, type Part, readNotation } from "../ion/notation";
+import { acidOf, saltOf } from "../ion/salt-readings";
 import type { HazardClass } from "./data/incompatibilities";
-import { isCationElement } from "./ion-index";
-import { formulaKey, isWater, type Notation, type Part, readNotation } from "./notation";
 
 /** Anion names and the classes they put a salt in. */
 const BY_ANION: Readonly<Record<string, readonly HazardClass[]>> = {

@@ -1,9 +1,10 @@
 // Names of salts and molecules with a coordination entity in them: the complex, its charge from its company, the company.
 // Red Book 2005, IR-7 and IR-9 (section numbers: memory).
+
+import { ionIndex, isCationElement } from "../ion/ion-index";
+import { countsOf, type Part, unitsText } from "../ion/notation";
+import type { CationUse } from "../ion/salt-readings";
 import { type Complex, complexName, complexOf, plausibleOxidation } from "./complex";
-import type { CationUse } from "./constitution";
-import { ionIndex, isCationElement } from "./ion-index";
-import { countsOf, type Part, unitsText } from "./notation";
 import { anionName, byName, cationName, counted } from "./salt-name";
 
 const MOST_WAYS = 64;

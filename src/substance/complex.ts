@@ -1,8 +1,8 @@
 // Coordination entities: a central metal, its ligands, the oxidation number that balances the charge; additive names.
-import type { ElementWord } from "./data/element-words";
+import type { ElementWord } from "../ion/data/element-words";
+import { ionIndex } from "../ion/ion-index";
+import { compositionKey, countsOf, readNotation, type Unit, unitsText } from "../ion/notation";
 import { LIGANDS, type LigandRow } from "./data/ligands";
-import { ionIndex } from "./ion-index";
-import { compositionKey, countsOf, readNotation, type Unit, unitsText } from "./notation";
 import { multiplePrefix, roman, simplePrefix } from "./prefixes";
 
 /** A ligand and how often it stands in the complex. */

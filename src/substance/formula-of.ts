@@ -3,9 +3,9 @@
 import { type Formula, parseFormula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { slips } from "../foundation/slips";
+import { readNotation } from "../ion/notation";
 import { readableText, SubstanceError } from "./error";
 import { knownWords, splitWords } from "./name-parse";
-import { readNotation } from "./notation";
 import { type ReadingOptions, readingsOf } from "./readings";
 import { kinOf, registryIndex } from "./registry-index";
 import { splitHydrate } from "./rule-readings";

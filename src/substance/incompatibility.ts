@@ -1,5 +1,6 @@
 // Which of a set of materials must not meet, and why.
 import { cite, type SourceKey } from "../foundation";
+import type { Notation } from "../ion/notation";
 import { classesOf, isToxicWork } from "./classes";
 import {
   type Circumstance,
@@ -7,7 +8,6 @@ import {
   INCOMPATIBILITIES,
   type IncompatibilityRow,
 } from "./data/incompatibilities";
-import type { Notation } from "./notation";
 
 /** Two materials (or one, or a material and a circumstance) that do not go together. */
 export interface Incompatibility {

@@ -3,11 +3,11 @@
 import { parseFormula } from "../formula";
 import type { SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
-import { ION_FIELD_SOURCES, MONATOMIC_COLOURS } from "./data/ions";
+import { ION_FIELD_SOURCES, MONATOMIC_COLOURS } from "../ion/data/ions";
+import { chargedText, type Ion, ionIndex, ionText } from "../ion/ion-index";
+import { compositionKey, readNotation, tryReadNotation } from "../ion/notation";
 import { readableText, SubstanceError } from "./error";
-import { chargedText, type Ion, ionIndex, ionText } from "./ion-index";
 import { nameOf, nameSourceOf } from "./name-of";
-import { compositionKey, readNotation, tryReadNotation } from "./notation";
 import { readingsOf } from "./readings";
 
 /** An ion with its names and kin. */

@@ -2,12 +2,12 @@
 
 import type { SourceKey } from "../foundation";
 import { gcd } from "../foundation/gcd";
-import type { ElementWord } from "./data/element-words";
+import type { ElementWord } from "../ion/data/element-words";
+import { ionIndex, ionText } from "../ion/ion-index";
+import { readNotation } from "../ion/notation";
 import { MOLECULES } from "./data/molecules";
 import { REGISTRY } from "./data/registry";
-import { ionIndex, ionText } from "./ion-index";
 import { elementNamed, neutralComplexes } from "./name-parse";
-import { readNotation } from "./notation";
 import { leadingPrefixes, romanNumber, simpleNumber } from "./prefixes";
 import { isHalogen, NON_METAL_CHARGE } from "./salt-name";
 import { plainName } from "./words";

@@ -4,13 +4,13 @@
 import { Formula } from "../formula";
 import type { SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
+import { ionIndex, isCationElement } from "../ion/ion-index";
+import { compositionKey, formulaKey, isWater, type Notation, type Part, readNotation } from "../ion/notation";
+import { acidOf, saltOf } from "../ion/salt-readings";
 import { chargeNumber, complexName, complexOf, plausibleOxidation } from "./complex";
 import { complexSaltName, looseComplexName } from "./complex-salt-name";
-import { acidOf, saltOf } from "./constitution";
 import { MOLECULES, type MoleculeRow } from "./data/molecules";
 import { badInput, readableText, SubstanceError } from "./error";
-import { ionIndex, isCationElement } from "./ion-index";
-import { compositionKey, formulaKey, isWater, type Notation, type Part, readNotation } from "./notation";
 import { hydratePrefix } from "./prefixes";
 import { rowOf } from "./registry-index";
 import {

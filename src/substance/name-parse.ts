@@ -1,10 +1,11 @@
 // The words of a name to ions and complexes: every way each word can be read, prefixes and oxidation numbers included.
 
-import { ELEMENT_WORDS, type ElementWord } from "./data/element-words";
+import { ELEMENT_WORDS, type ElementWord } from "../ion/data/element-words";
+import { type Ion, ionIndex, ionText } from "../ion/ion-index";
+import { compositionKey, readNotation } from "../ion/notation";
 import type { LigandRow } from "./data/ligands";
 import { LIGANDS } from "./data/ligands";
-import { type Ion, ionIndex, ionText } from "./ion-index";
-import { compositionKey, readNotation } from "./notation";
+import { ionsByName } from "./ion-names";
 import { leadingPrefixes, romanNumber, roman as romanNumeral } from "./prefixes";
 
 /** One species of a name: an ion, or a metal whose charge the name may leave open. */
@@ -70,7 +71,7 @@ export function elementNamed(name: string): ElementWord | undefined {
 /** Names a misspelt word is compared with. */
 export function knownWords(): string[] {
   const { elements, adjectives } = wordIndex();
-  return [...elements.keys(), ...adjectives.keys(), ...ionIndex().byName.keys()];
+  return [...elements.keys(), ...adjectives.keys(), ...ionsByName().keys()];
 }
 
 /** `copper(ii)` to its name and what the bracket says. */
@@ -182,7 +183,7 @@ export function cationsNamed(word: string): Species[] {
   const found: Species[] = [];
   const { adjectives, bySymbol, elements } = wordIndex();
   for (const { rest, count } of counted(word)) {
-    for (const ion of ionIndex().byName.get(rest) ?? []) if (ion.charge > 0) found.push(ionSpecies(ion, count));
+    for (const ion of ionsByName().get(rest) ?? []) if (ion.charge > 0) found.push(ionSpecies(ion, count));
     const { name, roman, charge } = splitBracket(rest);
     // dimercury(2+) is one ion, not two of mercury(2+)
     if (count === undefined && charge !== undefined && found.length > 0) return found;
@@ -255,14 +256,14 @@ export function anionsNamed(word: string): Species[] {
   const found: Species[] = [];
   for (const { rest, count } of counted(word)) {
     const joined = rest.replace(/^((?:di|tri)?hydrogen) (?=[a-z])/, "$1");
-    const direct = ionIndex().byName.get(joined) ?? [];
+    const direct = ionsByName().get(joined) ?? [];
     const { name, charge } = splitBracket(joined);
     const bare =
       direct.length > 0
         ? direct
         : charge === undefined
           ? []
-          : (ionIndex().byName.get(name) ?? []).filter((ion) => ion.charge === charge);
+          : (ionsByName().get(name) ?? []).filter((ion) => ion.charge === charge);
     const own = bare.filter((ion) => ion.charge < 0);
     // an anion by its first name (silicate, disulfate) is not also another one's second name or two of a shorter one
     const first = own.filter((ion) => ion.row.name.toLowerCase() === joined && !ion.row.rare);
@@ -270,7 +271,7 @@ export function anionsNamed(word: string): Species[] {
     if (first.length > 0 && count === undefined) break;
     // disulfide(2-) by its bare name; dioxide stays two oxides
     for (const n of [-1, -2])
-      for (const ion of ionIndex().byName.get(`${joined}(${-n}-)`) ?? [])
+      for (const ion of ionsByName().get(`${joined}(${-n}-)`) ?? [])
         if (ion.row.name === `${joined}(${-n}-)`) found.push(ionSpecies(ion, count));
   }
   for (const species of numberedOxoanions(word)) found.push(species);

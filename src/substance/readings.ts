@@ -1,11 +1,11 @@
 // A name to everything it can mean: table names, ambiguous trade names, and names read word by word.
 import type { SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
+import { anhydrousKey, readNotation, tryReadNotation } from "../ion/notation";
 import { AMBIGUOUS } from "./data/ambiguous";
 import { readableOptions, readableText } from "./error";
 import type { Found } from "./molecule-readings";
 import { tryNameOf } from "./name-of";
-import { anhydrousKey, readNotation, tryReadNotation } from "./notation";
 import { rowOf, rowsNamed } from "./registry-index";
 import { componentReadings, type HydrateName, registryWriting, splitHydrate, withWater } from "./rule-readings";
 import { baseFirst, nameKey, plainName } from "./words";

@@ -1,7 +1,8 @@
 // Look-ups over the registry, built on first use: by composition, by name, by composition without crystal water.
+
+import { anhydrousKey, formulaKey, type Notation, readNotation } from "../ion/notation";
 import { REGISTRY, type RegistryRow } from "./data/registry";
 import { addTo } from "./multimap";
-import { anhydrousKey, formulaKey, type Notation, readNotation } from "./notation";
 import { nameKey } from "./words";
 
 /** A registry row under one of its names. */

@@ -1,6 +1,7 @@
 // A name or a formula, whichever was given, to one formula text of ours.
+
+import { type Notation, readNotation, tryReadNotation } from "../ion/notation";
 import { readableText } from "./error";
-import { type Notation, readNotation, tryReadNotation } from "./notation";
 import { readingsOf } from "./readings";
 import { rowOf, rowsNamed } from "./registry-index";
 

@@ -1,6 +1,7 @@
 // What the rules make of a name, word by word: salts, ions and crystal water, and the molecules and acids beside them.
 
-import { chargedText, ionIndex } from "./ion-index";
+import { chargedText, ionIndex } from "../ion/ion-index";
+import { tryReadNotation } from "../ion/notation";
 import {
   acidNamed,
   binaryNamed,
@@ -13,7 +14,6 @@ import {
   unprefixedNamed,
 } from "./molecule-readings";
 import { anionsNamed, cationsNamed, elementNamed, neutralComplexes, type Species, splitWords } from "./name-parse";
-import { tryReadNotation } from "./notation";
 import { hydrateNumber, leadingPrefixes, roman } from "./prefixes";
 import { rowOf } from "./registry-index";
 import { balanced, saltText } from "./stoichiometry";

@@ -2,9 +2,9 @@
 // Red Book 2005, IR-5 (section number: memory).
 
 import { gcd } from "../foundation/gcd";
-import type { CationUse, Salt } from "./constitution";
-import { type Ion, ionIndex } from "./ion-index";
-import type { Part } from "./notation";
+import { type Ion, ionIndex } from "../ion/ion-index";
+import type { Part } from "../ion/notation";
+import type { CationUse, Salt } from "../ion/salt-readings";
 import { multiplePrefix, roman, simplePrefix } from "./prefixes";
 
 /**

@@ -1,10 +1,10 @@
 // The index behind the search: every name of the registry and the shop table cut into words, scored word by word.
 
 import { slips } from "../foundation/slips";
+import { readNotation } from "../ion/notation";
 import { REGISTRY, type RegistryRow } from "./data/registry";
 import { SHOP_MATERIALS } from "./data/shop-materials";
 import { addTo } from "./multimap";
-import { readNotation } from "./notation";
 import { namesOfRow, rowOf } from "./registry-index";
 import { nameKey } from "./words";
 

@@ -2,13 +2,13 @@
 // A query walks the index of names once; names that only the rules read are read.
 
 import { attempt, type Result } from "../foundation/error";
+import { formulaKey, readNotation, tryReadNotation } from "../ion/notation";
 import { REGISTRY, type RegistryRow } from "./data/registry";
 import { badInput, readableOptions, readableText } from "./error";
 import { mendWords } from "./formula-of";
-import { ionIndex } from "./ion-index";
+import { ionsByName } from "./ion-names";
 import { tryNameOf } from "./name-of";
 import { elementNamed } from "./name-parse";
-import { formulaKey, readNotation, tryReadNotation } from "./notation";
 import { tryReadingsOf } from "./readings";
 import { kinOf, registryIndex, rowOf } from "./registry-index";
 import { entryScore, searchIndex, wordScores } from "./search-index";
@@ -125,7 +125,7 @@ function byElementOrIon(asked: string, key: string, add: Add): void {
   for (const row of (symbol === undefined ? undefined : byElement.get(symbol)) ?? []) add(row, symbol!, "element", 0.4);
   // an ion by formula or by an older name: its word of today in the systematic names
   const name = ion === undefined ? undefined : tryNameOf(asked);
-  const ions = name?.ok ? [name.value] : (ionIndex().byName.get(key) ?? []).map((ion) => ion.row.name);
+  const ions = name?.ok ? [name.value] : (ionsByName().get(key) ?? []).map((ion) => ion.row.name);
   for (const ion of ions) {
     const word = numbers.get(nameKey(ion));
     if (word === undefined) continue;

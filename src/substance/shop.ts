@@ -2,10 +2,10 @@
 import type { SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
 import { slips } from "../foundation/slips";
+import { readNotation } from "../ion/notation";
 import { SHOP_MATERIALS, type ShopMaterialRow, type StatedAssay } from "./data/shop-materials";
 import { readableText, SubstanceError } from "./error";
 import { addTo } from "./multimap";
-import { readNotation } from "./notation";
 import { rowOf, rowsNamed } from "./registry-index";
 import { nameKey, nameWords } from "./words";
 

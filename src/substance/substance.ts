@@ -4,13 +4,13 @@
 import { Formula } from "../formula";
 import { cite, type SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
+import { type Notation, readNotation, tryReadNotation } from "../ion/notation";
 import { type Quantity, quantity } from "../quantity";
 import { PHYSICAL, type PhysicalRow } from "./data/physical";
 import type { RegistryRow } from "./data/registry";
 import { readableText, SubstanceError } from "./error";
 import { unknownNameError } from "./formula-of";
 import { nameSourceOf, namesOf, tryNameOf } from "./name-of";
-import { type Notation, readNotation, tryReadNotation } from "./notation";
 import { type NameReading, readingsOf } from "./readings";
 import { kinOf, namesOfRow, rowOf, rowWithNumber } from "./registry-index";
 import { celsius, stepsOf, type ThermalStep, thermalOf } from "./thermal";

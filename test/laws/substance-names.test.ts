@@ -4,10 +4,10 @@ import { describe, expect, it } from "vitest";
 import { parseFormula } from "../../src/formula";
 import { isPreparativeError } from "../../src/foundation";
 import { gcd } from "../../src/foundation/gcd";
+import { ELEMENT_WORDS } from "../../src/ion/data/element-words";
+import { ANIONS } from "../../src/ion/data/ions";
 import * as room from "../../src/substance";
 import { formulaOf, nameOf, tryFormulaOf, tryNameOf, trySubstance } from "../../src/substance";
-import { ELEMENT_WORDS } from "../../src/substance/data/element-words";
-import { ANIONS } from "../../src/substance/data/ions";
 
 // Cations: every metal at each usual charge (some 150), and ammonium.
 const cations = [

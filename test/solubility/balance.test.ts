@@ -7,7 +7,7 @@ import { COMPLEXES } from "../../src/aqueous/data/complexes";
 import { GASES } from "../../src/aqueous/data/gases";
 import { SOLUBILITY_PRODUCTS } from "../../src/aqueous/data/products";
 import { parseFormula } from "../../src/formula";
-import { ACIDS } from "../../src/solubility/data/acids";
+import { ACID_STEPS } from "../../src/ion/data/acid-steps";
 import { FORMATION } from "../../src/thermochemistry/data/enthalpies";
 
 type Side = Map<string, Fraction>;
@@ -44,7 +44,7 @@ describe("reactions of the tables", () => {
   });
 
   it("balances every proton step, with water where it is taken up", () => {
-    for (const { acid, base } of ACIDS) {
+    for (const { acid, base } of ACID_STEPS) {
       const plain = isBalanced(
         [["1", acid]],
         [

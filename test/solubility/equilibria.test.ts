@@ -4,7 +4,7 @@ import { COMPLEXES } from "../../src/aqueous/data/complexes";
 import { GASES } from "../../src/aqueous/data/gases";
 import { SOLUBILITY_PRODUCTS } from "../../src/aqueous/data/products";
 import { sourceKeys } from "../../src/foundation/bibliography";
-import { ACIDS, WATER_IONIZATION } from "../../src/solubility/data/acids";
+import { ACID_STEPS, WATER_IONIZATION } from "../../src/ion/data/acid-steps";
 import { gasSolubility, tryGasSolubility } from "../../src/solubility/gas";
 
 const known = new Set<string>(sourceKeys());
@@ -61,17 +61,17 @@ describe("solubility products", () => {
 
 describe("acid constants", () => {
   it("names a source, writes decimals, keeps each value inside its range and lists no acid twice", () => {
-    for (const { acid, pKa, source, range } of ACIDS) {
+    for (const { acid, pKa, source, range } of ACID_STEPS) {
       expect(known, acid).toContain(source);
       expect(pKa, acid).toMatch(DECIMAL);
       expect(within(pKa, range), `${acid} ${pKa} ${range}`).toBe(true);
     }
-    expect(new Set(ACIDS.map(({ acid }) => acid)).size).toBe(ACIDS.length);
+    expect(new Set(ACID_STEPS.map(({ acid }) => acid)).size).toBe(ACID_STEPS.length);
   });
 
   it("rises from step to step of one acid", () => {
-    const bases = new Map(ACIDS.map((row) => [row.base, row]));
-    for (const { acid, pKa } of ACIDS) {
+    const bases = new Map(ACID_STEPS.map((row) => [row.base, row]));
+    for (const { acid, pKa } of ACID_STEPS) {
       const before = bases.get(acid);
       if (before !== undefined) expect(Number(pKa), acid).toBeGreaterThan(Number(before.pKa));
     }

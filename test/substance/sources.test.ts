@@ -17,11 +17,13 @@ import {
 import { REGISTRY } from "../../src/substance/data/registry";
 
 const keys = new Set<string>(sourceKeys());
-const folder = new URL("../../src/substance/data/", import.meta.url);
 const tables: [string, unknown][] = [];
-for (const file of readdirSync(folder)) {
-  const module = (await import(new URL(file, folder).href)) as Record<string, unknown>;
-  for (const [name, table] of Object.entries(module)) tables.push([`${file} ${name}`, table]);
+for (const layer of ["ion", "substance"]) {
+  const folder = new URL(`../../src/${layer}/data/`, import.meta.url);
+  for (const file of readdirSync(folder)) {
+    const module = (await import(new URL(file, folder).href)) as Record<string, unknown>;
+    for (const [name, table] of Object.entries(module)) tables.push([`${file} ${name}`, table]);
+  }
 }
 
 /** Keys of sources anywhere in a row, by the path to them. */

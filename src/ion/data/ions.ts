@@ -19,6 +19,8 @@ export interface IonRow {
   readonly rare?: true;
   /** Rare, but not with these metals where it is written out. */
   readonly commonWith?: readonly string[];
+  /** A metal with its ligands, which stays together in water and takes the metal out of a salt's cations. */
+  readonly complex?: true;
   /** Named so only by itself: salts are named by their metal and oxide (vanadium(IV) oxide sulfate). */
   readonly alone?: true;
   readonly source: SourceKey;
@@ -535,6 +537,7 @@ export const ANIONS: readonly IonRow[] = [
     charge: -1,
     name: "ethoxide",
     also: ["ethanolate"],
+    rare: true,
     written: ["OC2H5", "C2H5O"],
     source: "memory",
   },
@@ -543,6 +546,7 @@ export const ANIONS: readonly IonRow[] = [
     charge: -1,
     name: "methoxide",
     also: ["methanolate"],
+    rare: true,
     written: ["OCH3", "CH3O"],
     source: "memory",
   },
@@ -730,6 +734,7 @@ export const ANIONS: readonly IonRow[] = [
   { formula: "U2O7", charge: -2, name: "diuranate", rare: true, source: "redBook2005" },
   {
     formula: "Fe(CN)6",
+    complex: true,
     charge: -3,
     name: "hexacyanidoferrate(III)",
     also: ["ferricyanide", "hexacyanoferrate(III)"],
@@ -738,6 +743,7 @@ export const ANIONS: readonly IonRow[] = [
   },
   {
     formula: "Fe(CN)6",
+    complex: true,
     charge: -4,
     name: "hexacyanidoferrate(II)",
     also: ["ferrocyanide", "hexacyanoferrate(II)"],
@@ -746,6 +752,7 @@ export const ANIONS: readonly IonRow[] = [
   },
   {
     formula: "Fe(CN)5NO",
+    complex: true,
     charge: -2,
     name: "pentacyanidonitrosylferrate(2-)",
     also: ["nitroprusside", "nitroferricyanide", "pentacyanidonitrosylferrate"],
@@ -778,6 +785,7 @@ export const CATIONS: readonly IonRow[] = [
     charge: 1,
     name: "oxidanium",
     also: ["oxonium", "hydronium", "hydroxonium"],
+    rare: true,
     source: "redBook2005",
   },
   { formula: "PH4", charge: 1, name: "phosphanium", also: ["phosphonium"], source: "redBook2005" },

@@ -33,29 +33,26 @@ export interface Salt {
 }
 
 const MOST_ANION_KINDS = 3;
+/** Most polyatomic cations looked for in one formula unit. */
+const MOST_CATIONS = 12;
 /** Steps of the search for one formula; the largest anions come first, so what is cut off is far-fetched. */
-const MOST_SETS = 20_000;
+const MOST_SETS = 40_000;
 
 const whole = (n: number) => Math.abs(n - Math.round(n)) < 1e-9;
 
-/** Is the ion written out in the formula? */
+/** Is the ion written out in the formula? Asked only where composition leaves a choice. */
 function isWritten(ion: Ion, text: string): boolean {
   return (ion.row.written ?? [ion.row.formula]).some((way) => text.includes(way));
 }
 
-/** How often a polyatomic cation is written out: `(NH4)2` twice. Ammonium anywhere, others only where a word begins. */
-function timesWritten(ion: Ion, text: string): number {
-  let times = 0;
-  const front = ion.row.formula === "NH4" ? "(\\()?" : "(?:^|(\\())";
-  for (const way of ion.row.written ?? [ion.row.formula]) {
-    if (!text.includes(way)) continue;
-    const escaped = way.replace(/[()]/g, "\\$&");
-    for (const match of text.matchAll(new RegExp(`${front}${escaped}(?!\\d)(?:\\)(\\d+))?`, "g"))) {
-      times += match[1] === undefined || match[2] === undefined ? 1 : Number(match[2]);
-    }
-  }
-  return times;
+/** Is the ion written at the front or in brackets? NOCl is nitrosyl chloride, HNO3 is not of its kind. */
+function isWrittenFirst(ion: Ion, text: string): boolean {
+  return (ion.row.written ?? [ion.row.formula]).some((way) => text.startsWith(way) || text.includes(`(${way})`));
 }
+
+/** Kin of ammonium, met beside a metal only where they are written out. */
+const isOrganicKin = ({ row }: Ion): boolean =>
+  ["PH4", "N2H5", "N2H6", "NH3OH", "CH3NH3", "N(CH3)4"].includes(row.formula);
 
 /** Metals left over, given the charge they must carry together; `undefined` when they cannot. */
 function metals(rest: ReadonlyMap<string, number>, charge: number): { uses: CationUse[]; strain: number } | undefined {
@@ -127,13 +124,44 @@ function severalMetals(
 const RARE = 7;
 
 /** How unlikely a set of anions is before its cations are known. */
-function anionStrain(anions: readonly AnionUse[], text: string): number {
+function anionStrain(anions: readonly AnionUse[]): number {
   let strain = 0;
   for (const { ion, count } of anions) {
     strain += 10 + (ion.row.rare ? RARE : 0) + (ion.parent === undefined ? 0 : 6) + count * 0.01;
-    if (ion.element === undefined && isWritten(ion, text)) strain -= 3 + ion.atoms * 0.1;
+    if (ion.element === undefined) strain -= 3 + ion.atoms * 0.1;
   }
   return strain;
+}
+
+/** What a set of ions costs that would react with one another. */
+const REACTS = 25;
+
+/** Bases that take a hydron from every hydrogen salt. */
+const BASES: ReadonlySet<string> = /* @__PURE__ */ new Set(["O", "OH", "NH2", "NH", "N", "H", "C2", "CH3O", "C2H5O"]);
+
+/** Anions of nitrogen alone or with hydrogen. */
+const NITROGEN: ReadonlySet<string> = /* @__PURE__ */ new Set(["NH2", "NH", "N", "N3"]);
+
+/** Does the anion still have a hydron to give? */
+function isHydrogenAnion(ion: Ion): boolean {
+  if (ion.parent !== undefined || ["HS", "HSe", "HF2", "HO2"].includes(ion.row.formula)) return true;
+  const hydrogens = ion.counts.get("H");
+  if (hydrogens === undefined || ion.element !== undefined) return false;
+  const less = new Map(ion.counts);
+  if (hydrogens === 1) less.delete("H");
+  else less.set("H", hydrogens - 1);
+  const key = compositionKey(less);
+  return ionIndex().listed.some((other) => other.charge === ion.charge - 1 && compositionKey(other.counts) === key);
+}
+
+/** Hydrogen salts beside oxide or hydroxide, ammonium beside oxide, amide beside anything: no such solids. */
+function reacting(cations: readonly CationUse[], anions: readonly AnionUse[]): boolean {
+  if (anions.length > 1 && anions.some(({ ion }) => NITROGEN.has(ion.row.formula))) return true;
+  const base = anions.find(({ ion }) => BASES.has(ion.row.formula));
+  if (base === undefined) return false;
+  const acid = anions.some(({ ion }) => isHydrogenAnion(ion));
+  const hydron = cations.some(({ ion }) => ion?.counts.has("H") === true);
+  return acid || (hydron && base.ion.row.formula !== "OH");
 }
 
 /** Monatomic anions that share a salt with other anions; nitride, carbide and the like stand alone. */
@@ -148,6 +176,12 @@ function standsAlone(ion: Ion): boolean {
 function onlyMetals(rest: ReadonlyMap<string, number>): boolean {
   for (const symbol of rest.keys()) if (!isCationElement(symbol)) return false;
   return true;
+}
+
+/** Could there be a cation: a metal, ammonium, phosphonium, nitrosyl? */
+function mayHoldCation(counts: ReadonlyMap<string, number>): boolean {
+  for (const symbol of counts.keys()) if (isCationElement(symbol) || symbol === "N" || symbol === "P") return true;
+  return counts.has("O") && counts.has("H") && [...counts.keys()].every((symbol) => symbol !== "C");
 }
 
 /** Every way of taking so many kinds of anion out of a composition that only metals are left. */
@@ -166,7 +200,9 @@ function* anionSets(
   for (let i = from; i < pool.length; i += 1) {
     const ion = pool[i]!;
     if (shared && standsAlone(ion)) continue;
-    for (let count = timesIn(ion.counts, rest); count >= 1; count -= 1) {
+    const most = timesIn(ion.counts, rest);
+    // the last kind takes all that is no metal
+    for (let count = most; count >= (kinds === 1 ? Math.max(most, 1) : 1); count -= 1) {
       budget.left -= 1;
       if (budget.left < 0) return;
       const left = without(rest, ion.counts, count);
@@ -197,6 +233,8 @@ function formsHypochlorite(use: CationUse): boolean {
   );
 }
 
+const isOxide = ({ ion }: AnionUse): boolean => ion.row.formula === "O";
+
 /** The salt of these anions, if the metals left can carry the charge. */
 function saltWith(
   start: { uses: readonly CationUse[]; strain: number },
@@ -221,7 +259,10 @@ function saltWith(
   // U3O8 is an oxide, no uranate of uranium; Cr2(CrO4)3 is written as a chromate
   const sharesMetal = ({ counts }: Ion) =>
     cations.some((use) => use.element !== undefined && counts.has(use.element.symbol));
-  if (taken.some(({ ion }) => sharesMetal(ion) && !isWritten(ion, text))) return undefined;
+  if (taken.some(({ ion }) => sharesMetal(ion) && !ion.row.complex && !isWritten(ion, text))) return undefined;
+  // an oxo cation with oxide is the metal's oxide
+  if (start.uses.some(({ ion }) => ion!.counts.has("O") && ion!.counts.size === 2) && taken.some(isOxide))
+    return undefined;
   const oxideHalide =
     taken.some(({ ion }) => /^hypo/.test(ion.row.name)) && cations.some((use) => !formsHypochlorite(use));
   // Na6P6O18 is one cyclo-hexaphosphate sooner than six metaphosphates
@@ -233,55 +274,67 @@ function saltWith(
     ({ ion }) =>
       isWritten(ion, text) && cations.some((use) => ion.row.commonWith?.includes(use.element?.symbol ?? "") ?? false),
   );
-  const unlikely = (oxideHalide ? 12 : 0) + (multiple ? 12 : 0) - (common ? RARE : 0);
-  const strain = start.strain + solved.strain + 10 * cations.length + anionStrain(taken, text) + unlikely;
+  const unlikely =
+    (reacting(cations, taken) ? REACTS : 0) + (oxideHalide ? 12 : 0) + (multiple ? 12 : 0) - (common ? RARE : 0);
+  const strain = start.strain + solved.strain + 10 * cations.length + anionStrain(taken) + unlikely;
   return { cations, anions: taken, strain };
 }
 
 /**
  * Ways of reading a composition as a salt of the given total charge, likeliest first.
  *
- * @param text - the part as written: polyatomic cations are only seen where they are written out
+ * @param text - the part as written, which decides only where composition does not: cyanate or fulminate, nitrosyl
  */
 export function salts(counts: ReadonlyMap<string, number>, text: string, charge = 0): Salt[] {
   if (![...counts.values()].every((n) => n > 0)) return [];
+  if (!mayHoldCation(counts)) return [];
   const found: Salt[] = [];
-  const { cations } = ionIndex();
   const starts: { uses: CationUse[]; rest: ReadonlyMap<string, number>; strain: number }[] = [];
-  for (const ion of cations) {
-    if (ion.row.alone) continue;
-    const count = Math.min(timesIn(ion.counts, counts), timesWritten(ion, text));
-    if (count === 0) continue;
-    const uses = [{ ion, count, charge: ion.charge }];
-    starts.push({ uses, rest: without(counts, ion.counts, count), strain: ion.row.rare ? 7 : -3 });
+  const metallic = [...counts.keys()].some(isCationElement);
+  for (const ion of ionIndex().cations) {
+    if (ion.row.alone || ((ion.row.rare || (metallic && isOrganicKin(ion))) && !isWrittenFirst(ion, text))) continue;
+    for (let count = Math.min(timesIn(ion.counts, counts), MOST_CATIONS); count >= 1; count -= 1) {
+      const strain = ion.row.rare ? RARE : ["NH4", "Hg2"].includes(ion.row.formula) ? -3 : -2;
+      starts.push({ uses: [{ ion, count, charge: ion.charge }], rest: without(counts, ion.counts, count), strain });
+    }
   }
-  starts.push({ uses: [], rest: counts, strain: 0 });
-  for (const start of starts) {
-    // all of a written-out cation counts; a smaller number is only tried where that finds nothing
-    if (found.length > 0 && start.uses.length === 0 && starts.length > 1 && !starts[0]!.uses[0]!.ion!.row.rare) break;
-    const pool = anionPool(start.rest);
-    for (let kinds = 1; kinds <= MOST_ANION_KINDS; kinds += 1) {
-      const budget = { left: MOST_SETS };
+  const all = [{ uses: [], rest: counts, strain: 0 }, ...starts].map((start) => ({
+    start,
+    pool: anionPool(start.rest),
+  }));
+  const budget = { left: MOST_SETS };
+  for (let kinds = 1; kinds <= MOST_ANION_KINDS; kinds += 1) {
+    for (const { start, pool } of all)
       for (const { taken, rest } of anionSets(start.rest, pool, 0, kinds, kinds > 1, budget)) {
         const one = saltWith(start, taken, rest, charge, text);
         if (one !== undefined) found.push(one);
       }
-      // one more kind of anion costs more than anything it could mend in a reading without strain
-      if (found.some((one) => one.strain < 10 * one.cations.length + 11)) break;
-    }
+    // one more kind of anion costs more than anything it could mend in a reading without strain
+    if (found.some((one) => one.strain < 10 * one.cations.length + 11)) break;
   }
   return found.sort((a, b) => a.strain - b.strain);
 }
 
-/** The likeliest reading of a part as a salt. */
-export function saltOf(part: Part, charge = 0): Salt | undefined {
-  if (![...part.counts.values()].every(whole)) return undefined;
-  return salts(part.counts, part.text, charge).find((salt) => keepsGroups(salt, part) && keepsHydrogen(salt, part));
+/** Readings of a part as a salt that keep what its brackets show, likeliest first; brackets no longer fit once ligands are off. */
+export function saltsOf(part: Part, brackets = true): Salt[] {
+  if (![...part.counts.values()].every(whole)) return [];
+  const found = salts(part.counts, part.text);
+  return brackets ? found.filter((salt) => keepsGroups(salt, part) && keepsHydrogen(salt, part)) : found;
 }
 
+/** The likeliest reading of a part as a salt. */
+export function saltOf(part: Part): Salt | undefined {
+  return saltsOf(part)[0];
+}
+
+/** Would the ions react with one another? Then the formula means something else, such as a hydrate without its dot. */
+export const isReacting = ({ cations, anions }: Salt): boolean => reacting(cations, anions);
+
 /** Hydrogen in front is an acid's and goes to one anion: H3PMo12O40 is no phosphate hydroxide oxide of molybdenum. */
-function keepsHydrogen({ anions }: Salt, part: Part): boolean {
-  return !/^H(?![a-z])/.test(part.text) || anions.length === 1;
+function keepsHydrogen({ anions }: Salt, { units }: Part): boolean {
+  const symbols = units.map(({ text }) => text);
+  const inHillOrder = [...symbols].sort().every((symbol, i) => symbol === symbols[i]);
+  return symbols[0] !== "H" || inHillOrder || anions.length === 1;
 }
 
 /** A bracketed group that stands there twice or more is one ion: Cu(C5H7O2)2 holds no acetylide. */
@@ -291,6 +344,9 @@ function keepsGroups({ cations, anions }: Salt, part: Part): boolean {
     const group = countsOf(members);
     if ([...group.keys()].some(isCationElement)) return true;
     const key = compositionKey(group);
+    // oxalate as (COO)2
+    const all = compositionKey(new Map([...group].map(([symbol, n]) => [symbol, n * count] as const)));
+    if (anions.some(({ ion }) => compositionKey(ion.counts) === all)) return true;
     return [...cations, ...anions].some(
       ({ ion }) => ion !== undefined && (compositionKey(ion.counts) === key || ion.row.formula.includes(`(${text})`)),
     );

@@ -3,7 +3,7 @@
 import type { SourceKey } from "../../foundation/bibliography";
 
 /** One proton step: acid = base + H+, with pKa. */
-export interface AcidRow {
+export interface AcidStepRow {
   readonly acid: string;
   readonly base: string;
   readonly name: string;
@@ -25,7 +25,7 @@ export interface WaterIonizationRow {
 }
 
 // biome-ignore format: a table, one step a line
-export const ACIDS: readonly AcidRow[] = [
+export const ACID_STEPS: readonly AcidStepRow[] = [
   { acid: "H2CO3", base: "HCO3-", name: "carbonic acid", pKa: "6.35", step: 1, source: "minteqV4", range: ["6.34", "6.37"], note: "stands for dissolved CO2 and H2CO3 together; true H2CO3 alone is near 3.5" },
   { acid: "HCO3-", base: "CO3-2", name: "hydrogencarbonate ion", pKa: "10.33", step: 2, source: "minteqV4" },
   { acid: "H3PO4", base: "H2PO4-", name: "phosphoric acid", pKa: "2.15", step: 1, source: "minteqV4", range: ["2.12", "2.17"] },

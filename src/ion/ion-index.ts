@@ -1,9 +1,7 @@
-// Ions ready for matching: composition of each, hydrogen salts of every polyvalent anion, look-up by name.
+// Ions ready for matching: composition of each, and the hydrogen salts of every polyvalent anion.
 import { ELEMENT_WORDS, type ElementWord } from "./data/element-words";
 import { ANIONS, CATIONS, type IonRow } from "./data/ions";
-import { addTo } from "./multimap";
 import { compositionKey, readNotation } from "./notation";
-import { plainName } from "./words";
 
 /** An ion with its composition. */
 export interface Ion {
@@ -18,13 +16,15 @@ export interface Ion {
 }
 
 interface IonIndex {
+  /** Polyatomic anions that have a row of their own. */
+  readonly listed: readonly Ion[];
   readonly anions: readonly Ion[];
   readonly cations: readonly Ion[];
-  readonly byName: ReadonlyMap<string, readonly Ion[]>;
   readonly elements: ReadonlyMap<string, ElementWord>;
 }
 
-const HYDROGENS = ["", "hydrogen", "dihydrogen", "trihydrogen", "tetrahydrogen"];
+/** `dihydrogen` for two. */
+export const HYDROGENS = ["", "hydrogen", "dihydrogen", "trihydrogen", "tetrahydrogen"];
 
 function ionOf(row: IonRow, extra: { element?: ElementWord; parent?: Ion } = {}): Ion {
   const part = readNotation(row.formula).parts[0]!;
@@ -43,23 +43,11 @@ function hydrogenKin(ion: Ion, listed: ReadonlySet<string>): Ion[] {
     const also = (ion.row.also ?? []).map((name) => `${HYDROGENS[n]}${name}`);
     const formula = `H${n === 1 ? "" : n}${ion.row.formula}`;
     const name = `${HYDROGENS[n]}${ion.row.name}`;
-    const row: IonRow = { formula, charge: ion.charge + n, name, also, source: ion.row.source };
+    const rare = ion.counts.has("Si") ? { rare: true as const } : {};
+    const row: IonRow = { formula, charge: ion.charge + n, name, also, ...rare, source: ion.row.source };
     found.push({ row, counts, atoms: ion.atoms + n, charge: row.charge, parent: ion });
   }
   return found;
-}
-
-/** Other names of an anion for its listed hydrogen salts as well: dihydrogenpyrophosphate. */
-function nameHydrogenKin(ion: Ion, listed: readonly Ion[], byName: Map<string, Ion[]>): void {
-  for (let n = 1; n < -ion.charge && n < HYDROGENS.length; n += 1) {
-    const key = compositionKey(new Map(ion.counts).set("H", (ion.counts.get("H") ?? 0) + n));
-    const kin = listed.find((one) => one.charge === ion.charge + n && compositionKey(one.counts) === key);
-    if (kin === undefined) continue;
-    for (const also of ion.row.also ?? []) {
-      const name = plainName(`${HYDROGENS[n]}${also}`).name;
-      if (!byName.has(name)) byName.set(name, [kin]);
-    }
-  }
 }
 
 let built: IonIndex | undefined;
@@ -77,12 +65,7 @@ export function ionIndex(): IonIndex {
       anions.push(ionOf({ formula: symbol, charge: -ideCharge!, name: ide, also: ideAlso, source }, { element: word }));
     }
   const cations = CATIONS.map((row) => ionOf(row));
-  const byName = new Map<string, Ion[]>();
-  for (const ion of [...anions, ...cations])
-    for (const name of new Set([ion.row.name, ...(ion.row.also ?? [])].map((one) => plainName(one).name)))
-      addTo(byName, name, ion);
-  for (const ion of listed) nameHydrogenKin(ion, listed, byName);
-  built = { anions, cations, byName, elements };
+  built = { listed, anions, cations, elements };
   return built;
 }
 

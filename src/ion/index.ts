@@ -1,0 +1,3 @@
+// Ion: which ions, acids and groups a formula is made of, the same for every way of writing it.
+export type { AcidHydrogen, Constituent, ConstituentIon, Constitution, ConstitutionKind } from "./constitution";
+export { constitutionOf, hasIon, sameSubstance, tryConstitutionOf } from "./constitution";
