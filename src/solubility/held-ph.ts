@@ -11,7 +11,7 @@ import { PKW, sameIon } from "./ion-balance";
 import type { DissolvedIon, SolubilityProduct } from "./product";
 
 /** A constant of the tables as an input of a budget; one row is one input. */
-const given = /* @__PURE__ */ new WeakMap<AcidRow | ComplexStep, Quantity>();
+const given = /* @__PURE__ */ new WeakMap<AcidStepRow | ComplexStep, Quantity>();
 
 /** Standard uncertainty of a logarithm that one source alone gives. */
 const LONE_SPREAD = 0.1;
@@ -90,7 +90,7 @@ function otherForms({ formula }: DissolvedIon): readonly OtherForm[] {
   const taken = chain(formula, "acid");
   const complexes = hydroxideSteps(formula);
   const lost = complexes.length > 0 ? [] : chain(formula, "base");
-  const stepwise = (rows: readonly AcidRow[], towards: "acid" | "base"): OtherForm[] =>
+  const stepwise = (rows: readonly AcidStepRow[], towards: "acid" | "base"): OtherForm[] =>
     rows.map((row, i) => ({
       formula: row[towards],
       slope: towards === "acid" ? -(i + 1) : i + 1,
