@@ -1,5 +1,6 @@
 // What is left of a classification in water, by strength: the entry's own limits first, the general ones for the rest.
 import type { SourceKey } from "../foundation";
+import { formulaKey, type Notation, readNotation } from "../ion/notation";
 import {
   GENERAL_LIMITS,
   GENERAL_LIMITS_SOURCE,
@@ -8,7 +9,6 @@ import {
   type SolutionLimits,
 } from "./data/concentration-limits";
 import type { HazardRow } from "./data/hazards";
-import { formulaKey, type Notation, readNotation } from "./notation";
 
 /** An entry as it applies to a solution. */
 export interface Diluted {
