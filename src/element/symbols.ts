@@ -1,6 +1,6 @@
 // Element symbols by dense index (atomic number - 1), found from one or two letters by direct lookup. The formula reader
 // lives on this file, so it holds no strings beyond the symbols and builds its tables on first use.
-import { ATOMIC_WEIGHTS } from "./data/atomic-weights";
+import { STANDARD_WEIGHTS } from "./data/standard-weights";
 
 /** Number of elements. */
 export const ELEMENT_COUNT = 118;
@@ -13,6 +13,7 @@ const NONE = -1;
 const table = /* @__PURE__ */ new Int8Array(26 * 32);
 /** Default weight in 1e-9 Da by element index; NaN where no standard weight exists. Exact: no weight has more decimals. */
 const nanoWeights: number[] = [];
+const symbols: string[] = [];
 
 /** The symbol table, `[(first - 65) * 32 + (second - 96 or 0)]` -> element index, or -1. */
 export function symbolTable(): Int8Array {
@@ -28,22 +29,19 @@ export function nanoWeightTable(): readonly number[] {
 
 function fill(): void {
   table.fill(NONE);
-  ATOMIC_WEIGHTS.forEach((row, index) => {
-    const { symbol } = row;
-    table[(symbol.charCodeAt(0) - 65) * 32 + (symbol.length > 1 ? symbol.charCodeAt(1) - 96 : 0)] = index;
-  });
-  for (const row of ATOMIC_WEIGHTS) nanoWeights.push(toNano(defaultWeightText(row)));
-}
-
-/** The weight used unless the caller names a convention: conventional for interval elements, else the published value. */
-export function defaultWeightText(row: (typeof ATOMIC_WEIGHTS)[number]): string | undefined {
-  if (row.kind === "value") return row.value;
-  return row.kind === "interval" ? row.conventional : undefined;
+  STANDARD_WEIGHTS.trim()
+    .split(/\s+/)
+    .forEach((entry, index) => {
+      const symbol = /^[A-Za-z]+/.exec(entry)![0];
+      symbols.push(symbol);
+      table[(symbol.charCodeAt(0) - 65) * 32 + (symbol.length > 1 ? symbol.charCodeAt(1) - 96 : 0)] = index;
+      nanoWeights.push(toNano(entry.slice(symbol.length)));
+    });
 }
 
 /** Decimal text in daltons to integer nano-dalton; every standard weight is below 2^53 there and has at most 9 decimals. */
-function toNano(text: string | undefined): number {
-  if (text === undefined) return Number.NaN;
+function toNano(text: string): number {
+  if (text === "") return Number.NaN;
   const point = text.indexOf(".");
   return Number(text.slice(0, point) + text.slice(point + 1).padEnd(9, "0"));
 }
@@ -60,10 +58,11 @@ export function elementIndexOf(symbol: string): number {
 
 /** Symbol of an element index (`"Na"`), or of a labelled nuclide (`"13C"`; deuterium and tritium are `"D"` and `"T"`). */
 export function symbolAt(index: number): string {
-  if (index < ELEMENT_COUNT) return ATOMIC_WEIGHTS[index]!.symbol;
+  if (symbols.length === 0) fill();
+  if (index < ELEMENT_COUNT) return symbols[index]!;
   if (index === 1002) return "D";
   if (index === 1003) return "T";
-  return `${index % NUCLIDE_BASE}${ATOMIC_WEIGHTS[Math.floor(index / NUCLIDE_BASE) - 1]!.symbol}`;
+  return `${index % NUCLIDE_BASE}${symbols[Math.floor(index / NUCLIDE_BASE) - 1]!}`;
 }
 
 /** Element index behind an element or nuclide index. */
