@@ -57,7 +57,8 @@ const sources = {
     title: "CODATA recommended values of the fundamental physical constants: 2022",
     year: 2022,
     where: "electron relative atomic mass; molar mass constant",
-    access: "memory",
+    access: "figures from memory",
+    fromMemory: "all",
   },
   pac2018v90: {
     title:
@@ -65,6 +66,7 @@ const sources = {
     year: 2018,
     doi: "10.1515/pac-2016-0402",
     access: "title and page from memory; treats a standard atomic weight as a rectangle",
+    fromMemory: "partly",
   },
   pac2003v75: {
     title: "Atomic weights of the elements 2001, Pure Appl. Chem. 75, 1107",
@@ -201,6 +203,7 @@ const sources = {
     edition: "9th and 10th revised",
     where: "Annexes 1 and 3",
     access: "codes; the wording here is our own, revision notes from memory",
+    fromMemory: "partly",
   },
   safeWorkAustralia: {
     title: "Hazardous Chemical Information System, Safe Work Australia",
@@ -246,9 +249,9 @@ const sources = {
     access: "matched by listed name",
   },
   canadaDsl: { title: "Domestic Substances List, Canada", access: "matched by listed name" },
-  phreeqcMolarVolumes: {
-    title: "PHREEQC data files, United States Geological Survey",
-    where: "molar volumes in phreeqc.dat, pitzer.dat, llnl.dat, core10.dat",
+  usgsMolarVolumes: {
+    title: "Molar volumes of solids, United States Geological Survey",
+    access: "from four of the survey's public data files, compared by program",
   },
   copperSulfateHeating: {
     title: "text on copper(II) sulfate (unsigned), steps of heating at 63, 109, 200 and 650 °C",
@@ -354,14 +357,24 @@ const sources = {
     where: "saturation-pressure equation",
     access: "coefficients from a documented public implementation",
   },
-  minteqV4: {
-    title: "minteq.v4.dat, equilibrium data file of the US EPA, as distributed by the USGS",
-    access: "constants rebuilt from the species of the file; it cites the NIST critical stability database 46",
+  epaEquilibria: {
+    title: "Equilibrium constants in water, United States Environmental Protection Agency",
+    edition: "4th",
+    access:
+      "constants rebuilt from the species of the agency's data file; it cites the NIST critical stability database 46",
   },
-  sitV10a: { title: "sit.dat, ThermoChimie set v10a, as distributed by the USGS" },
-  thermoddem2020: { title: "Thermoddem V1.10 data file, BRGM", year: 2020 },
-  llnlV8R6: { title: "llnl.dat, thermo.com.V8.R6 set, as distributed by the USGS" },
-  wateq4f: { title: "wateq4f.dat, USGS" },
+  andraEquilibria: {
+    title: "Equilibrium constants in water for waste disposal, Andra and partners",
+    edition: "10a",
+    access: "as distributed by the United States Geological Survey",
+  },
+  brgmEquilibria: { title: "Equilibrium constants of minerals in water, BRGM (French geological survey)", year: 2020 },
+  livermoreEquilibria: {
+    title: "Equilibrium constants in water, Lawrence Livermore National Laboratory",
+    edition: "V8 R6",
+    access: "as distributed by the United States Geological Survey",
+  },
+  usgsEquilibria: { title: "Equilibrium constants of natural waters, United States Geological Survey" },
   openStax2e: { title: "Chemistry 2e, OpenStax", year: 2019, where: "appendices E to K" },
   ohlinger1998: {
     title: "Ohlinger, Young and Schroeder, Water Research 32, 3607",
@@ -379,7 +392,12 @@ const sources = {
     year: 1982,
     access: "NIST digital edition with errata",
   },
-  codata1989: { title: "CODATA Key Values for Thermodynamics", year: 1989, access: "spot-checked, else from memory" },
+  codata1989: {
+    title: "CODATA Key Values for Thermodynamics",
+    year: 1989,
+    access: "spot-checked, else from memory",
+    fromMemory: "partly",
+  },
   // -- preparation --------------------------------------------------------------------------------------------------
 } as const satisfies Record<string, Source>;
 

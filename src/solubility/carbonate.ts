@@ -129,7 +129,7 @@ export function carbonateVerdict(request: {
       symbol: "[CO3]/[OH]²",
       label: `carbonate over hydroxide squared in ${concentration.format()} ${precipitant} (L/mol)`,
       rule: "charge balance with pKa of carbonic acid",
-      source: cite("minteqV4"),
+      source: cite("epaEquilibria"),
     },
   );
   const index = indexOf(ratio, carbonate, basic, entry.metal);

@@ -31,6 +31,16 @@ describe("the printed bibliography", () => {
     for (const key of sourceKeys()) expect(`${cite(key)}${source(key).access ?? ""}`, key).not.toMatch(/[|\n<]/);
   });
 
+  it("says so where figures are recalled", () => {
+    for (const key of sourceKeys())
+      if (/memory/.test(source(key).access ?? "")) expect(cite(key), key).toMatch(/from memory\)$/);
+  });
+
+  it("names who publishes a table and what it holds, no data file", () => {
+    for (const key of sourceKeys())
+      expect(`${cite(key)} ${source(key).access ?? ""}`, key).not.toMatch(/\.dat\b|data file,/);
+  });
+
   it("prints every key with what cite() gives, and nothing else", async () => {
     await expect(INTRODUCTION + rows.join("")).toMatchFileSnapshot(page);
   });

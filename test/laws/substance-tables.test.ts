@@ -105,7 +105,7 @@ describe("physical data", () => {
     }
   });
 
-  // Molar volumes of the PHREEQC data files (U.S. Geological Survey), turned into densities.
+  // Molar volumes of the U.S. Geological Survey, turned into densities.
   it("lies within 2 % of the independent molar volumes, or is flagged", () => {
     let compared = 0;
     for (const { formula, density, checked, disagrees } of PHYSICAL) {

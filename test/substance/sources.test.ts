@@ -77,7 +77,7 @@ describe("answers", () => {
       cas: "aiic",
       appearance: "memory",
       density: "memory",
-      densityCheck: "phreeqcMolarVolumes",
+      densityCheck: "usgsMolarVolumes",
       phaseChange: "copperSulfateHeating",
       thermalSteps: "copperSulfateHeating",
       thermalNote: "copperSulfateHeating",

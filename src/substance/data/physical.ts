@@ -5,7 +5,6 @@ import type { SourceKey } from "../../foundation";
 /** A density worked out from a mineral's molar volume in another data set. */
 export interface IndependentDensity {
   readonly density: string;
-  readonly file: string;
   readonly source: SourceKey;
 }
 
@@ -72,7 +71,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "NaCl",
     density: "2.17",
-    checked: { density: "2.156", file: "pitzer.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "2.156", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "801",
     source: "memory",
@@ -84,7 +83,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "Na2CO3·H2O",
     density: "2.25",
-    checked: { density: "2.258", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "2.258", source: "usgsMolarVolumes" },
     change: "decomposes",
     celsius: "100",
     source: "memory",
@@ -93,7 +92,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "Na2CO3·10H2O",
     density: "1.46",
-    checked: { density: "1.460", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "1.460", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "33",
     source: "memory",
@@ -101,7 +100,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "NaHCO3",
     density: "2.20",
-    checked: { density: "2.175", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "2.175", source: "usgsMolarVolumes" },
     change: "decomposes",
     celsius: "50",
     source: "memory",
@@ -115,7 +114,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "Na2SO4",
     density: "2.68",
-    checked: { density: "2.685", file: "pitzer.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "2.685", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "884",
     source: "memory",
@@ -123,7 +122,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "Na2SO4·10H2O",
     density: "1.46",
-    checked: { density: "1.466", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "1.466", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "32.4",
     source: "memory",
@@ -190,7 +189,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "KCl",
     density: "1.988",
-    checked: { density: "1.987", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "1.987", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "771",
     source: "memory",
@@ -205,7 +204,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "K2SO4",
     density: "2.66",
-    checked: { density: "2.660", file: "pitzer.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "2.660", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "1069",
     source: "memory",
@@ -215,7 +214,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "KNO3",
     density: "2.105",
-    checked: { density: "2.105", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "2.105", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "334",
     source: "memory",
@@ -258,7 +257,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "MgO",
     density: "3.6",
-    checked: { density: "3.583", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "3.583", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "2825",
     source: "memory",
@@ -266,7 +265,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "Mg(OH)2",
     density: "2.37",
-    checked: { density: "2.368", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "2.368", source: "usgsMolarVolumes" },
     change: "decomposes",
     celsius: "350",
     source: "memory",
@@ -274,7 +273,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "MgCO3",
     density: "3.05",
-    checked: { density: "3.009", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "3.009", source: "usgsMolarVolumes" },
     change: "decomposes",
     celsius: "540",
     source: "memory",
@@ -282,7 +281,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "MgCO3·3H2O",
     density: "1.85",
-    checked: { density: "1.850", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "1.850", source: "usgsMolarVolumes" },
     change: "decomposes",
     celsius: "100",
     source: "memory",
@@ -290,7 +289,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "Mg5(CO3)4(OH)2·4H2O",
     density: "2.25",
-    checked: { density: "2.240", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "2.240", source: "usgsMolarVolumes" },
     source: "memory",
   },
   { formula: "MgSO4", density: "2.66", change: "decomposes", celsius: "1124", source: "memory" },
@@ -307,13 +306,13 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "Mg3Si4O10(OH)2",
     density: "2.75",
-    checked: { density: "2.709", file: "pitzer.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "2.709", source: "usgsMolarVolumes" },
     source: "memory",
   },
   {
     formula: "CaMg(CO3)2",
     density: "2.86",
-    checked: { density: "2.859", file: "pitzer.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "2.859", source: "usgsMolarVolumes" },
     change: "decomposes",
     celsius: "730",
     source: "memory",
@@ -321,7 +320,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "CaCO3",
     density: "2.71",
-    checked: { density: "2.712", file: "pitzer.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "2.712", source: "usgsMolarVolumes" },
     change: "decomposes",
     celsius: "825",
     source: "memory",
@@ -329,7 +328,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "CaO",
     density: "3.34",
-    checked: { density: "3.345", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "3.345", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "2613",
     source: "memory",
@@ -337,7 +336,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "Ca(OH)2",
     density: "2.2",
-    checked: { density: "2.241", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "2.241", source: "usgsMolarVolumes" },
     change: "decomposes",
     celsius: "512",
     source: "memory",
@@ -346,7 +345,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "CaSO4",
     density: "2.96",
-    checked: { density: "2.953", file: "pitzer.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "2.953", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "1460",
     source: "memory",
@@ -355,7 +354,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "CaSO4·2H2O",
     density: "2.32",
-    checked: { density: "2.330", file: "pitzer.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "2.330", source: "usgsMolarVolumes" },
     change: "decomposes",
     celsius: "150",
     source: "memory",
@@ -383,7 +382,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "CaSiO3",
     density: "2.92",
-    checked: { density: "2.909", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "2.909", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "1540",
     source: "memory",
@@ -393,7 +392,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "SrCO3",
     density: "3.785",
-    checked: { density: "3.720", file: "phreeqc.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "3.720", source: "usgsMolarVolumes" },
     change: "decomposes",
     celsius: "1100",
     source: "memory",
@@ -404,7 +403,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "SrSO4",
     density: "3.96",
-    checked: { density: "3.959", file: "pitzer.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "3.959", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "1606",
     source: "memory",
@@ -419,7 +418,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "BaCO3",
     density: "4.29",
-    checked: { density: "4.290", file: "phreeqc.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "4.290", source: "usgsMolarVolumes" },
     change: "decomposes",
     celsius: "1360",
     source: "memory",
@@ -431,7 +430,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "BaSO4",
     density: "4.49",
-    checked: { density: "4.412", file: "pitzer.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "4.412", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "1580",
     source: "memory",
@@ -449,7 +448,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "Al2O3",
     density: "3.97",
-    checked: { density: "3.987", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "3.987", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "2054",
     source: "memory",
@@ -457,7 +456,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "Al(OH)3",
     density: "2.42",
-    checked: { density: "2.421", file: "phreeqc.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "2.421", source: "usgsMolarVolumes" },
     change: "decomposes",
     celsius: "200",
     source: "memory",
@@ -473,7 +472,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "Al2Si2O5(OH)4",
     density: "2.6",
-    checked: { density: "2.598", file: "phreeqc.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "2.598", source: "usgsMolarVolumes" },
     change: "decomposes",
     celsius: "450",
     source: "memory",
@@ -482,7 +481,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "Cr2O3",
     density: "5.22",
-    checked: { density: "5.225", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "5.225", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "2329",
     source: "memory",
@@ -500,7 +499,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "MnO",
     density: "5.37",
-    checked: { density: "5.365", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "5.365", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "1842",
     source: "memory",
@@ -508,7 +507,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "Mn3O4",
     density: "4.84",
-    checked: { density: "4.760", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "4.760", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "1567",
     source: "memory",
@@ -517,7 +516,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "MnO2",
     density: "5.08",
-    disagrees: { density: "4.730", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    disagrees: { density: "4.730", source: "usgsMolarVolumes" },
     change: "decomposes",
     celsius: "535",
     source: "memory",
@@ -525,7 +524,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "MnCO3",
     density: "3.70",
-    checked: { density: "3.696", file: "phreeqc.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "3.696", source: "usgsMolarVolumes" },
     change: "decomposes",
     celsius: "200",
     source: "memory",
@@ -543,7 +542,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "MnS",
     density: "4.0",
-    checked: { density: "4.054", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "4.054", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "1610",
     source: "memory",
@@ -552,7 +551,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "FeO",
     density: "6.0",
-    checked: { density: "5.967", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "5.967", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "1377",
     source: "memory",
@@ -560,7 +559,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "Fe2O3",
     density: "5.25",
-    checked: { density: "5.255", file: "phreeqc.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "5.255", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "1539",
     source: "memory",
@@ -568,7 +567,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "Fe3O4",
     density: "5.17",
-    checked: { density: "5.200", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "5.200", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "1597",
     source: "memory",
@@ -576,7 +575,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "FeO(OH)",
     density: "4.26",
-    checked: { density: "4.263", file: "phreeqc.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "4.263", source: "usgsMolarVolumes" },
     source: "memory",
   },
   { formula: "Fe(OH)3", density: "3.12", change: "decomposes", source: "memory" },
@@ -584,7 +583,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "FeCO3",
     density: "3.9",
-    checked: { density: "3.968", file: "phreeqc.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "3.968", source: "usgsMolarVolumes" },
     source: "memory",
   },
   { formula: "FeSO4", density: "3.65", change: "decomposes", celsius: "680", source: "memory" },
@@ -593,7 +592,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "FeSO4·7H2O",
     density: "1.895",
-    checked: { density: "1.898", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "1.898", source: "usgsMolarVolumes" },
     change: "decomposes",
     celsius: "60",
     source: "memory",
@@ -607,7 +606,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "FeS",
     density: "4.7",
-    checked: { density: "4.610", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "4.610", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "1188",
     source: "memory",
@@ -615,7 +614,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "FeS2",
     density: "5.02",
-    checked: { density: "5.109", file: "phreeqc.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "5.109", source: "usgsMolarVolumes" },
     change: "decomposes",
     celsius: "602",
     source: "memory",
@@ -645,7 +644,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "NiO",
     density: "6.72",
-    checked: { density: "6.809", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "6.809", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "1957",
     source: "memory",
@@ -664,7 +663,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "NiS",
     density: "5.5",
-    disagrees: { density: "5.373", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    disagrees: { density: "5.373", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "976",
     source: "memory",
@@ -673,7 +672,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "Cu2O",
     density: "6.0",
-    checked: { density: "6.105", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "6.105", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "1244",
     source: "memory",
@@ -681,7 +680,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "CuO",
     density: "6.31",
-    disagrees: { density: "6.509", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    disagrees: { density: "6.509", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "1227",
     source: "memory",
@@ -690,7 +689,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "Cu2(OH)2CO3",
     density: "4.0",
-    checked: { density: "4.031", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "4.031", source: "usgsMolarVolumes" },
     change: "decomposes",
     celsius: "200",
     source: "memory",
@@ -698,7 +697,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "Cu3(OH)2(CO3)2",
     density: "3.77",
-    checked: { density: "3.787", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "3.787", source: "usgsMolarVolumes" },
     change: "decomposes",
     celsius: "220",
     source: "memory",
@@ -709,7 +708,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "CuSO4·5H2O",
     density: "2.284",
-    checked: { density: "2.291", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "2.291", source: "usgsMolarVolumes" },
     change: "decomposes",
     celsius: "63",
     source: "memory",
@@ -718,13 +717,13 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "Cu4(OH)6SO4",
     density: "3.97",
-    checked: { density: "3.981", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "3.981", source: "usgsMolarVolumes" },
     source: "memory",
   },
   {
     formula: "CuCl",
     density: "4.14",
-    checked: { density: "4.139", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "4.139", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "423",
     source: "memory",
@@ -734,7 +733,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "Cu2(OH)3Cl",
     density: "3.76",
-    checked: { density: "3.760", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "3.760", source: "usgsMolarVolumes" },
     source: "memory",
   },
   { formula: "CuI", density: "5.67", change: "melts", celsius: "591", source: "memory" },
@@ -747,7 +746,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "CuS",
     density: "4.76",
-    checked: { density: "4.682", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "4.682", source: "usgsMolarVolumes" },
     change: "decomposes",
     celsius: "220",
     source: "memory",
@@ -755,7 +754,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "Cu2S",
     density: "5.6",
-    disagrees: { density: "5.792", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    disagrees: { density: "5.792", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "1129",
     source: "memory",
@@ -766,7 +765,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "CuFeS2",
     density: "4.2",
-    checked: { density: "4.285", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "4.285", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "950",
     source: "memory",
@@ -776,7 +775,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "ZnO",
     density: "5.6",
-    checked: { density: "5.676", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "5.676", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "1974",
     source: "memory",
@@ -785,7 +784,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "ZnCO3",
     density: "4.4",
-    checked: { density: "4.435", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "4.435", source: "usgsMolarVolumes" },
     change: "decomposes",
     celsius: "140",
     source: "memory",
@@ -803,7 +802,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "ZnS",
     density: "4.04",
-    checked: { density: "4.089", file: "core10.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "4.089", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "1827",
     source: "memory",
@@ -909,7 +908,7 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   {
     formula: "SiO2",
     density: "2.65",
-    checked: { density: "2.650", file: "pitzer.dat", source: "phreeqcMolarVolumes" },
+    checked: { density: "2.650", source: "usgsMolarVolumes" },
     change: "melts",
     celsius: "1713",
     source: "memory",
