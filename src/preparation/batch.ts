@@ -23,12 +23,14 @@ import { type ByProduct, byProductsOf, type Waste, wasteOf } from "./waste";
 /** How much of the product the liquor keeps although it falls out. */
 export type Completeness =
   | {
-      /** At most this mass stays dissolved; an excess of precipitant holds it lower. */
+      /** What as much pure water would keep; an excess of precipitant holds it lower, and `limits` says what holds more. */
       readonly dissolved: Quantity<"mass">;
       /** Temperature the figure is for. */
       readonly at: Quantity<"temperature">;
-      /** Share of the theory that falls out, at least. */
+      /** Share of the theory that falls out, were the liquor pure water. */
       readonly fallsOut: Quantity;
+      /** What the figures leave out. */
+      readonly limits: string;
       readonly test: string;
     }
   | { readonly missing: string; readonly test: string };
@@ -106,6 +108,9 @@ function pot(
   return { masses, missing };
 }
 
+/** The liquor is no pure water: what the reaction makes beside the product is not in the figure. */
+const LIMITS = "in pure water; acid, ammonium or CO2 of this reaction keep more in solution";
+
 function completenessOf(setting: Setting, batch: Batch): Completeness | undefined {
   if (batch.isolation.how !== "precipitate") return undefined;
   const { product, temperature } = setting;
@@ -122,11 +127,13 @@ function completenessOf(setting: Setting, batch: Batch): Completeness | undefine
   return {
     dissolved: kept,
     at: kept === here ? temperature : exact("25 °C"),
-    fallsOut: theory
-      .minus(kept)
-      .dividedBy(theory)
-      .to("%")
-      .named({ symbol: "falls out", label: "least share that falls out", rule: "1 - dissolved / theory" }),
+    fallsOut: theory.minus(kept).dividedBy(theory).to("%").named({
+      symbol: "falls out",
+      label: "share that falls out, were the liquor pure water",
+      rule: "1 - dissolved / theory",
+      assumption: LIMITS,
+    }),
+    limits: LIMITS,
     test,
   };
 }

@@ -110,7 +110,7 @@ function ageing({ procedure, completeness }: Plan): string[] {
   if (completeness !== undefined) {
     const share =
       "dissolved" in completeness
-        ? ` The liquor keeps at most ${about(completeness.dissolved, "g", 2)} of product.`
+        ? ` As much pure water keeps ${about(completeness.dissolved, "g", 2)} of product; acid, ammonium or CO2 of this reaction keep more in solution.`
         : ` ${sentence(`${completeness.missing} is not known`)}`;
     steps.push(`${sentence(completeness.test)}${share}`);
   }

@@ -10,8 +10,8 @@ import { needRecord, needTextOption } from "./argument";
 import { SolubilityError } from "./error";
 import { positive } from "./figure";
 import { PKW, sameIon } from "./ion-balance";
-import { type SolubilityProduct, solubilityProduct } from "./product";
-import { type Complex, complexesOf } from "./side-reactions";
+import { ionsOf, type SolubilityProduct, solubilityProduct } from "./product";
+import { type Complex, complexesOf, hydroxideComplexes } from "./side-reactions";
 
 /** What `hydroxideWindow` needs to know. */
 export interface HydroxideRequest {
@@ -59,6 +59,24 @@ function hydroxidesOf(metal: string) {
   }).sort((a, b) => Number(a.pKsp) - Number(b.pKsp));
 }
 
+/** Solids of the metal with hydroxide and another anion: at the bench the anion is there. */
+function basicSaltsOf(metal: string): string[] {
+  const found = SOLUBILITY_PRODUCTS.filter((row) => {
+    if (row.doubtful === true) return false;
+    const ions = ionsOf(row);
+    return (
+      ions.length === 3 &&
+      ions.some(({ formula }) => sameIon(formula, metal)) &&
+      ions.some(({ formula }) => formula === "OH-") &&
+      ions.some(({ formula, charge }) => charge < 0 && BESIDE.includes(formula))
+    );
+  });
+  return [...new Set(found.map(({ solid }) => solid))];
+}
+
+/** Anions of the soluble salts a metal is used as. */
+const BESIDE = ["SO4-2", "Cl-", "NO3-"];
+
 /** All dissolved metal over the solid at a pH, as decimal logarithm. */
 function dissolved(pKsp: number, charge: number, species: readonly Complex[], pH: number): number {
   const logOH = pH - PKW;
@@ -100,7 +118,8 @@ export function hydroxideWindow(request: HydroxideRequest): HydroxideWindow {
   const product = solubilityProduct(row.solid, row.form);
   const start = logOf(request.concentration, "concentration");
   const gone = logOf(request.residual ?? "1e-5 mol/L", "residual");
-  const species = complexesOf(request.metal, "OH-");
+  const species = hydroxideComplexes(request.metal);
+  const basic = basicSaltsOf(request.metal);
   const pKsp = Number(row.pKsp);
   const at = (pH: number): number => dissolved(pKsp, charge, species, pH);
   const spread = product.pKsp.standardUncertainty!.toNumber() / charge;
@@ -135,7 +154,16 @@ export function hydroxideWindow(request: HydroxideRequest): HydroxideWindow {
     complexes: species.map(({ complex }) => complex),
     warnings: [
       ...product.warnings,
-      ...(species.length === 0 ? ["no hydroxide complexes in the table: redissolving cannot be judged"] : []),
+      ...(complexesOf(request.metal, "OH-").length > 0
+        ? []
+        : [
+            `${species.length === 0 ? "no" : "only the first"} hydroxide complex in the table: redissolving cannot be judged`,
+          ]),
+      ...(basic.length === 0
+        ? []
+        : [
+            `beside the anion of a basic salt that one may fall earlier, which is not judged here: ${basic.join(", ")}`,
+          ]),
     ],
   };
 }

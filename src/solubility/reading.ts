@@ -1,13 +1,15 @@
 // The table read at a temperature: the figure, how it came about, and what it is worth - kind of table, scatter of the
 // neighbours, width of the gap, disagreement of sources. Plain numbers; solubility.ts makes them a quantity.
 
+import { parseFormula } from "../formula";
 import type { SourceKey } from "../foundation/bibliography";
 import { type Branch, branchesOf, onBranch } from "./branch";
 import type { SolubilityBasis, SolubilityRow } from "./data/curves";
 import { SolubilityError } from "./error";
+import { saltIons } from "./ions";
 
-/** How a figure at a temperature came about. */
-export type SolubilityKind = "tabulated" | "interpolated" | "near a single figure";
+/** How a figure at a temperature came about; "converted" is an ideal figure from a solubility product, at its temperature. */
+export type SolubilityKind = "tabulated" | "converted" | "interpolated" | "near a single figure";
 
 /** One part of the uncertainty of a solubility, as a relative standard uncertainty. */
 export interface UncertaintyPart {
@@ -24,10 +26,23 @@ const TRUST: Readonly<Record<SolubilityBasis, number>> = {
   converted: 1,
 };
 const WEAK = 0.1;
-/** A lone figure answers this many kelvin around its own temperature. */
-const NEAR = 3;
-/** Relative change per kelvin allowed for when a lone figure is used beside its temperature. */
-const DRIFT_PER_KELVIN = 0.02;
+/**
+ * A lone figure answers this many kelvin around its own temperature: so far that 25 °C speaks for a room of 20 °C, and a
+ * conversion, which is no better than its factor anyway, from 15 to 35 °C.
+ */
+const NEAR = 6;
+const NEAR_CONVERTED = 10;
+/** The same for the lone figure of one solid among several: the solid may change on the way. */
+const NEAR_AMONG_SOLIDS = 3;
+/**
+ * Relative change per kelvin allowed for when a lone figure is used beside its temperature, as a standard uncertainty that
+ * grows with the distance. It is the root mean square of d ln S / dT of our own curves at 25 °C: 2.2 % per kelvin, and 3.3 %
+ * for the salts of which less than 1 g dissolves (checked by test).
+ */
+const DRIFT_PER_KELVIN = 0.022;
+const DRIFT_OF_SPARING = 0.033;
+/** Grams per 100 g of water below which a salt counts as sparingly soluble here. */
+const SPARING = 1;
 /** Sources that differ by more than this are a spread. */
 const SPREAD = 0.05;
 /** A competing figure speaks for this many kelvin around it. */
@@ -70,6 +85,11 @@ function figureBeside(row: SolubilityRow, [celsius, grams]: readonly [number, st
   return { celsius, grams, solid, text: `${grams} g at ${celsius} °C${solid === undefined ? "" : ` over ${solid}`}` };
 }
 
+function nearOf({ knownAs, points }: SolubilityRow): number {
+  if (points.length > 1) return NEAR_AMONG_SOLIDS;
+  return knownAs === "converted" ? NEAR_CONVERTED : NEAR;
+}
+
 /** Refuse what the table does not reach, saying which figure is missing and which are nearest. */
 function refuseUnread(row: SolubilityRow, celsius: number, { solid, knots }: Branch): never {
   const { formula, points } = row;
@@ -87,7 +107,7 @@ function refuseUnread(row: SolubilityRow, celsius: number, { solid, knots }: Bra
         : `${formula} is known from ${points[0]![0]} to ${points.at(-1)![0]} °C; a figure at ${celsius} °C${over} is missing`;
   const figures = `nearest: ${nearest.map(({ text }) => text).join(" and ")}`;
   const ask = lone
-    ? `ask within ${NEAR} K of ${from} °C, or measure`
+    ? `ask within ${nearOf(row)} K of ${from} °C, or measure`
     : "solubilities are not extrapolated; measure, or pass your own figure";
   throw new SolubilityError(lone ? "solubility.far-from-single-figure" : "solubility.outside-range", problem, {
     hint: `${figures}; ${ask}${row.note === undefined ? "" : ` (${row.note})`}`,
@@ -124,9 +144,10 @@ export function readCurve(row: SolubilityRow, celsius: number): Reading {
   const last = knots[knots.length - 1]!;
   if (knots.length === 1) {
     const distance = Math.abs(celsius - first.celsius);
-    if (distance > NEAR) refuseUnread(row, celsius, branch);
+    if (distance > nearOf(row)) refuseUnread(row, celsius, branch);
+    if (distance > 0 && row.changesWithin !== undefined) refuseUnplaced(row, celsius);
     const value = first.grams;
-    const kind = distance === 0 ? "tabulated" : "near a single figure";
+    const kind = distance > 0 ? "near a single figure" : row.knownAs === "converted" ? "converted" : "tabulated";
     return { row, celsius, branch, value, printed: first.text, slope: 0, kind };
   }
   if (celsius < first.celsius || celsius > last.celsius) {
@@ -148,7 +169,8 @@ function readingParts({ celsius, branch, printed, kind }: Reading): UncertaintyP
   const parts = printed === undefined ? [] : [digitsPart(printed)];
   if (kind === "near a single figure" && first !== undefined) {
     const distance = Math.abs(celsius - first.celsius);
-    parts.push({ cause: "distance from the only figure", relative: DRIFT_PER_KELVIN * distance });
+    const drift = first.grams < SPARING ? DRIFT_OF_SPARING : DRIFT_PER_KELVIN;
+    parts.push({ cause: "distance from the only figure", relative: drift * distance });
   }
   return parts;
 }
@@ -196,13 +218,30 @@ export function sourcesOf({ row, celsius }: Reading): readonly SourceKey[] {
     .filter((key, i, keys) => keys.indexOf(key) === i);
 }
 
+/** How far an ideal conversion falls short, by anion: what measured solubilities say of the same salts (from memory). */
+const FALLS_SHORT: readonly { readonly anions: readonly string[]; readonly times: string }[] = [
+  { anions: ["CO3-2"], times: "2 (calcium) to 40 times (lead)" },
+  { anions: ["PO4-3", "AsO4-3"], times: "100 to 10 000 times" },
+  { anions: ["OH-", "S-2", "CN-"], times: "many powers of ten" },
+];
+
+function convertedWarnings({ formula }: SolubilityRow): string[] {
+  const anion = saltIons(parseFormula(formula))?.anion.formula;
+  const known = FALLS_SHORT.find(({ anions }) => anion !== undefined && anions.includes(anion));
+  return [
+    known === undefined
+      ? "converted from a solubility product, ideally: an order of magnitude only; ion pairs and complexes dissolve more"
+      : `converted from a solubility product, ideally, no more than a lower bound: water takes up the ${anion} or the metal, and measured solubilities of such salts are higher by ${known.times} (from memory)`,
+  ];
+}
+
 /** What a careful reader has to be told about the figure. */
 export function warningsOf(reading: Reading): string[] {
   const { row, branch } = reading;
   const { knots, solid } = branch;
   const spread = competingPart(reading);
   const warnings = knots.length === 1 ? [`rests on a single figure at ${knots[0]!.celsius} °C`] : [];
-  if (row.knownAs === "converted") warnings.push("converted from a solubility product: an order of magnitude only");
+  if (row.knownAs === "converted") warnings.push(...convertedWarnings(row));
   else if (row.knownAs === "memory") warnings.push("recalled from memory, not confirmed in a source");
   else if (row.weak === true) warnings.push("a weak figure: measure before relying on it");
   if (spread !== undefined)

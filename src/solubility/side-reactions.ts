@@ -5,7 +5,7 @@ import { COMPLEXES } from "../aqueous/data/complexes";
 import { parseFormula } from "../formula";
 import { ACID_STEPS } from "../ion/data/acid-steps";
 import { DAVIES_LIMIT } from "./davies";
-import { activityExponent, KW, sameIon } from "./ion-balance";
+import { activityExponent, KW, PKW, sameIon } from "./ion-balance";
 import type { DissolvedIon } from "./product";
 
 /** One complex of a metal with n ligands, as decimal logarithm of beta. */
@@ -21,6 +21,17 @@ export function complexesOf(metal: string, ligand: string): Complex[] {
   return (row?.steps ?? [])
     .filter(({ protons }) => protons === undefined)
     .map(({ n, logBeta, complex }) => ({ n, logBeta: Number(logBeta), complex }));
+}
+
+/**
+ * The hydroxide complexes of a metal. Where the table of complexes has none, the first comes from the pKa of the aquated ion:
+ * M + OH = MOH is MOH + H turned round with the product of water.
+ */
+export function hydroxideComplexes(metal: string): Complex[] {
+  const tabulated = complexesOf(metal, "OH-");
+  if (tabulated.length > 0) return tabulated;
+  const aquated = ACIDS.find(({ acid }) => sameIon(acid, metal));
+  return aquated === undefined ? [] : [{ n: 1, logBeta: PKW - Number(aquated.pKa), complex: aquated.base }];
 }
 
 const isHydroxide = (formula: string): boolean => sameIon(formula, "OH-");
@@ -64,7 +75,9 @@ export interface IdealSolution {
 function complexed({ ions, ksp, dissolved, given }: IdealSolution): string[] {
   const [metal, anion] = [ions.find(({ charge }) => charge > 0), ions.find(({ charge }) => charge < 0)];
   if (metal?.count !== 1 || anion === undefined || ions.length !== 2 || given(metal) !== undefined) return [];
-  const complexes = complexesOf(metal.formula, anion.formula);
+  const complexes = isHydroxide(anion.formula)
+    ? hydroxideComplexes(metal.formula)
+    : complexesOf(metal.formula, anion.formula);
   if (complexes.length === 0) return [];
   const excess = given(anion);
   const all =

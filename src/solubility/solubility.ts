@@ -223,7 +223,9 @@ export function noData(solute: Solute): SolubilityError {
  * How much of a salt dissolves in water at a temperature.
  *
  * The table is read inside one solid only: a curve is followed to each change of solid and never across it, and never
- * beyond its ends. A lone figure answers within 3 K of its temperature and says so.
+ * beyond its ends. A lone figure answers within 6 K of its temperature (10 K where it is a converted solubility product, 3 K
+ * where it is that of one solid among several), says so, and is the
+ * less certain the farther it is: 2.2 % per kelvin, 3.3 % for sparingly soluble salts.
  *
  * @param formula - the solute, with or without crystal water; `CuSO4` and `CuSO4·5H2O` give the same answer, because
  *   the basis is anhydrous salt with all the water there is
