@@ -30,7 +30,7 @@ export function complexesOf(metal: string, ligand: string): Complex[] {
 export function hydroxideComplexes(metal: string): Complex[] {
   const tabulated = complexesOf(metal, "OH-");
   if (tabulated.length > 0) return tabulated;
-  const aquated = ACIDS.find(({ acid }) => sameIon(acid, metal));
+  const aquated = ACID_STEPS.find(({ acid }) => sameIon(acid, metal));
   return aquated === undefined ? [] : [{ n: 1, logBeta: PKW - Number(aquated.pKa), complex: aquated.base }];
 }
 
