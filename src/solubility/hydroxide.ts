@@ -51,7 +51,7 @@ const STEP = 0.01;
 /** Rows of hydroxides with one metal, most soluble first. */
 function hydroxidesOf(metal: string) {
   return SOLUBILITY_PRODUCTS.filter(({ dissolution, solid }) => {
-    const right = dissolution.slice(dissolution.indexOf(" = ") + 3).split(" + ");
+    const right = dissolution.slice(dissolution.indexOf(" -> ") + 4).split(" + ");
     const ions = right.map((term) => term.replace(/^\d+ /, "")).filter((term) => term !== "H2O");
     return (
       ions.length === 2 && ions.includes("OH-") && ions.some((ion) => sameIon(ion, metal)) && solid.includes("(OH)")
@@ -75,7 +75,7 @@ function basicSaltsOf(metal: string): string[] {
 }
 
 /** Anions of the soluble salts a metal is used as. */
-const BESIDE = ["SO4-2", "Cl-", "NO3-"];
+const BESIDE = ["SO4^2-", "Cl-", "NO3-"];
 
 /** All dissolved metal over the solid at a pH, as decimal logarithm. */
 function dissolved(pKsp: number, charge: number, species: readonly Complex[], pH: number): number {

@@ -7,7 +7,7 @@ import type { DissolvedIon } from "./product";
 
 /** An ion at a concentration. */
 export interface IonConcentration {
-  /** Formula with charge: `SO4^2-`, `Cu+2`. */
+  /** Formula with charge: `SO4^2-`, `Cu^2+`. */
   readonly ion: string;
   readonly concentration: QuantityLike<"concentration", ConcentrationText>;
 }

@@ -5,7 +5,7 @@ import { gcd } from "../foundation/gcd";
 
 /** One kind of ion in a salt. */
 export interface SaltIon {
-  /** As the tables write it: `Cu+2`, `SO4-2`. */
+  /** As the tables write it: `Cu^2+`, `SO4^2-`. */
   readonly formula: string;
   readonly charge: number;
   /** How many in the smallest whole unit of the salt. */
@@ -19,11 +19,11 @@ export interface SaltIons {
 }
 
 const CATIONS =
-  "Li+ Na+ K+ Rb+ Cs+ NH4+ Mg+2 Ca+2 Sr+2 Ba+2 Al+3 Cr+3 Mn+2 Fe+2 Fe+3 Co+2 Ni+2 Cu+ Cu+2 Zn+2 Cd+2 Hg2+2 Hg+2 Ag+ Pb+2 Sn+2 Bi+3 Tl+ La+3 Ce+3 Be+2 Sb+3".split(
+  "Li+ Na+ K+ Rb+ Cs+ NH4+ Mg^2+ Ca^2+ Sr^2+ Ba^2+ Al^3+ Cr^3+ Mn^2+ Fe^2+ Fe^3+ Co^2+ Ni^2+ Cu+ Cu^2+ Zn^2+ Cd^2+ Hg2^2+ Hg^2+ Ag+ Pb^2+ Sn^2+ Bi^3+ Tl+ La^3+ Ce^3+ Be^2+ Sb^3+".split(
     " ",
   );
 const ANIONS =
-  "OH- F- Cl- Br- I- CN- SCN- NO3- NO2- ClO- ClO2- ClO3- ClO4- BrO3- IO3- IO4- HCO3- CO3-2 HSO4- SO4-2 HSO3- SO3-2 S2O3-2 S2O5-2 S2O8-2 HS- S-2 H2PO4- HPO4-2 PO4-3 H2PO2- HPO3-2 P2O7-4 CrO4-2 Cr2O7-2 MnO4- HC2O4- C2O4-2 HCO2- C2H3O2- C7H5O2- C7H5O3- C8H5O4- HC4H4O6- C4H4O6-2 C6H5O7-3 B4O7-2 BO2- SiO3-2 SiF6-2 MoO4-2 WO4-2 VO3- AsO4-3 SeO4-2 Fe(CN)6-3 Fe(CN)6-4 NH2SO3- O-2".split(
+  "OH- F- Cl- Br- I- CN- SCN- NO3- NO2- ClO- ClO2- ClO3- ClO4- BrO3- IO3- IO4- HCO3- CO3^2- HSO4- SO4^2- HSO3- SO3^2- S2O3^2- S2O5^2- S2O8^2- HS- S^2- H2PO4- HPO4^2- PO4^3- H2PO2- HPO3^2- P2O7^4- CrO4^2- Cr2O7^2- MnO4- HC2O4- C2O4^2- HCO2- C2H3O2- C7H5O2- C7H5O3- C8H5O4- HC4H4O6- C4H4O6^2- C6H5O7^3- B4O7^2- BO2- SiO3^2- SiF6^2- MoO4^2- WO4^2- VO3- AsO4^3- SeO4^2- Fe(CN)6^3- Fe(CN)6^4- NH2SO3- O^2-".split(
     " ",
   );
 

@@ -40,7 +40,7 @@ const ION = /^(?:(\d+(?:\.\d+)?) )?(\S+)$/;
 
 /** @internal The ions of a dissolution, water left out. */
 export function ionsOf(row: SolubilityProductRow): DissolvedIon[] {
-  const products = row.dissolution.slice(row.dissolution.indexOf(" = ") + 3);
+  const products = row.dissolution.slice(row.dissolution.indexOf(" -> ") + 4);
   return products.split(" + ").flatMap((term) => {
     const [, count = "1", formula = term] = ION.exec(term) ?? [];
     return formula === "H2O" ? [] : [{ formula, charge: parseFormula(formula).charge, count: Number(count) }];
@@ -160,7 +160,7 @@ function productOf(row: SolubilityProductRow): SolubilityProduct {
  * @category Precipitation
  * @example
  * solubilityProduct("BaSO4").pKsp.value.toString() // => "9.98"
- * solubilityProduct("Mg(OH)2", "fresh").ions.map((ion) => ion.formula) // => ["Mg+2", "OH-"]
+ * solubilityProduct("Mg(OH)2", "fresh").ions.map((ion) => ion.formula) // => ["Mg^2+", "OH-"]
  */
 export function solubilityProduct(solid: string | Formula, form?: string): SolubilityProduct {
   return productOf(findRow(solid, form));

@@ -220,9 +220,9 @@ export function sourcesOf({ row, celsius }: Reading): readonly SourceKey[] {
 
 /** How far an ideal conversion falls short, by anion: what measured solubilities say of the same salts (from memory). */
 const FALLS_SHORT: readonly { readonly anions: readonly string[]; readonly times: string }[] = [
-  { anions: ["CO3-2"], times: "2 (calcium) to 40 times (lead)" },
-  { anions: ["PO4-3", "AsO4-3"], times: "100 to 10 000 times" },
-  { anions: ["OH-", "S-2", "CN-"], times: "many powers of ten" },
+  { anions: ["CO3^2-"], times: "2 (calcium) to 40 times (lead)" },
+  { anions: ["PO4^3-", "AsO4^3-"], times: "100 to 10 000 times" },
+  { anions: ["OH-", "S^2-", "CN-"], times: "many powers of ten" },
 ];
 
 function convertedWarnings({ formula }: SolubilityRow): string[] {

@@ -42,61 +42,61 @@ const RULES: readonly Entry[] = [
     anions: ["Cl-", "Br-"],
     rule: "chlorides and bromides dissolve, but not those of silver, copper(I), mercury(I) and thallium(I); lead's slightly",
     class: "soluble",
-    except: { insoluble: ["Ag+", "Cu+", "Hg2+2"], "slightly soluble": ["Pb+2", "Tl+", "Hg+2 Br-"] },
+    except: { insoluble: ["Ag+", "Cu+", "Hg2^2+"], "slightly soluble": ["Pb^2+", "Tl+", "Hg^2+ Br-"] },
   },
   {
     anions: ["I-", "SCN-"],
     rule: "iodides and thiocyanates dissolve, but not those of silver, copper(I), lead, mercury and thallium(I)",
     class: "soluble",
-    except: { insoluble: ["Ag+", "Cu+", "Hg2+2", "Hg+2", "Pb+2", "Tl+"] },
+    except: { insoluble: ["Ag+", "Cu+", "Hg2^2+", "Hg^2+", "Pb^2+", "Tl+"] },
   },
   {
     anions: ["F-"],
     rule: "fluorides of the alkalis, ammonium, silver and tin(II) dissolve; those of calcium, strontium, barium, magnesium and lead do not",
     class: "slightly soluble",
     except: {
-      soluble: ["Na+", "K+", "Rb+", "Cs+", "NH4+", "Ag+", "Sn+2", "Be+2"],
-      insoluble: ["Ca+2", "Mg+2", "Sr+2", "Pb+2"],
+      soluble: ["Na+", "K+", "Rb+", "Cs+", "NH4+", "Ag+", "Sn^2+", "Be^2+"],
+      insoluble: ["Ca^2+", "Mg^2+", "Sr^2+", "Pb^2+"],
     },
   },
   {
-    anions: ["SO4-2", "S2O3-2", "HSO4-", "S2O8-2", "Cr2O7-2"],
+    anions: ["SO4^2-", "S2O3^2-", "HSO4-", "S2O8^2-", "Cr2O7^2-"],
     rule: "sulfates dissolve, but not those of barium, strontium and lead; those of calcium, silver and mercury(I) slightly",
     class: "soluble",
-    except: { insoluble: ["Ba+2", "Sr+2", "Pb+2", "Hg2+2"], "slightly soluble": ["Ca+2", "Ag+"] },
+    except: { insoluble: ["Ba^2+", "Sr^2+", "Pb^2+", "Hg2^2+"], "slightly soluble": ["Ca^2+", "Ag+"] },
   },
   {
-    anions: ["CO3-2", "PO4-3", "HPO4-2", "SO3-2", "AsO4-3", "SiO3-2", "P2O7-4"],
+    anions: ["CO3^2-", "PO4^3-", "HPO4^2-", "SO3^2-", "AsO4^3-", "SiO3^2-", "P2O7^4-"],
     rule: "carbonates, phosphates, sulfites, arsenates and silicates do not dissolve, except those of the alkalis and ammonium; lithium's slightly",
     class: "insoluble",
     except: {
-      soluble: ["Na+", "K+", "Rb+", "Cs+", "NH4+", "Li+ CO3-2", "Li+ SO3-2"],
-      "slightly soluble": ["Mg+2 SO3-2"],
+      soluble: ["Na+", "K+", "Rb+", "Cs+", "NH4+", "Li+ CO3^2-", "Li+ SO3^2-"],
+      "slightly soluble": ["Mg^2+ SO3^2-"],
     },
   },
   {
-    anions: ["C2O4-2"],
+    anions: ["C2O4^2-"],
     rule: "oxalates do not dissolve, except those of the alkalis, ammonium and iron(III)",
     class: "insoluble",
-    except: { soluble: [...ALKALI, "Fe+3", "Al+3", "Cr+3"] },
+    except: { soluble: [...ALKALI, "Fe^3+", "Al^3+", "Cr^3+"] },
   },
   {
-    anions: ["CrO4-2"],
+    anions: ["CrO4^2-"],
     rule: "chromates dissolve only with the alkalis, ammonium, magnesium and calcium; strontium's slightly",
     class: "insoluble",
-    except: { soluble: [...ALKALI, "Mg+2", "Ca+2"], "slightly soluble": ["Sr+2"] },
+    except: { soluble: [...ALKALI, "Mg^2+", "Ca^2+"], "slightly soluble": ["Sr^2+"] },
   },
   {
-    anions: ["OH-", "O-2"],
+    anions: ["OH-", "O^2-"],
     rule: "hydroxides and oxides do not dissolve, except those of the alkalis, barium and strontium; calcium's slightly",
     class: "insoluble",
-    except: { soluble: [...ALKALI, "Ba+2", "Tl+"], "slightly soluble": ["Ca+2", "Sr+2"] },
+    except: { soluble: [...ALKALI, "Ba^2+", "Tl+"], "slightly soluble": ["Ca^2+", "Sr^2+"] },
   },
   {
-    anions: ["S-2"],
+    anions: ["S^2-"],
     rule: "sulfides do not dissolve, except those of the alkalis, ammonium and the alkaline earths",
     class: "insoluble",
-    except: { soluble: [...ALKALI, "Ba+2", "Sr+2", "Ca+2", "Mg+2"] },
+    except: { soluble: [...ALKALI, "Ba^2+", "Sr^2+", "Ca^2+", "Mg^2+"] },
   },
   {
     anions: ["HCO3-", "HSO3-", "H2PO4-", "HC2O4-", "HS-"],
@@ -112,7 +112,7 @@ const ALKALI_RULE: SolubilityRule = {
   source: "commonPractice",
 };
 /** Alkali salts the general rule gets wrong. */
-const ALKALI_MISFITS = ["SiF6-2", "ClO4-", "IO4-", "HC4H4O6-", "F-", "PO4-3"];
+const ALKALI_MISFITS = ["SiF6^2-", "ClO4-", "IO4-", "HC4H4O6-", "F-", "PO4^3-"];
 
 function matches(list: readonly string[] | undefined, cation: string, anion: string): boolean {
   return list !== undefined && (list.includes(cation) || list.includes(`${cation} ${anion}`));

@@ -24,16 +24,16 @@ export interface WashAdvice {
 
 /** Ions a wash removes and the test that shows them. */
 const TESTS: readonly { readonly ions: readonly string[]; readonly test: string }[] = [
-  { ions: ["SO4-2"], test: "barium chloride with dilute hydrochloric acid: no cloud within two minutes" },
+  { ions: ["SO4^2-"], test: "barium chloride with dilute hydrochloric acid: no cloud within two minutes" },
   { ions: ["Cl-", "Br-", "I-", "SCN-"], test: "silver nitrate with dilute nitric acid: no cloud" },
-  { ions: ["CO3-2", "HCO3-", "OH-"], test: "indicator paper neutral; acidify before testing for chloride or sulfate" },
+  { ions: ["CO3^2-", "HCO3-", "OH-"], test: "indicator paper neutral; acidify before testing for chloride or sulfate" },
   {
     ions: ["NO3-", "NO2-", "C2H3O2-", "HCO2-", "ClO3-", "ClO4-"],
     test: "no drop test: conductivity as the wash water, or 10 mL leave less than 1 mg",
   },
-  { ions: ["Fe+3"], test: "thiocyanate: no red" },
-  { ions: ["Cu+2"], test: "ammonia: no blue" },
-  { ions: ["Pb+2", "Ba+2"], test: "a drop of dilute sulfuric acid: no cloud" },
+  { ions: ["Fe^3+"], test: "thiocyanate: no red" },
+  { ions: ["Cu^2+"], test: "ammonia: no blue" },
+  { ions: ["Pb^2+", "Ba^2+"], test: "a drop of dilute sulfuric acid: no cloud" },
 ];
 
 /** Products with a wash of their own. */
@@ -42,8 +42,8 @@ const OWN_WASH: Readonly<Record<string, readonly [liquid: string, because: strin
     "dilute hydrochloric acid, then alcohol, without sucking air through",
     "copper(I) chloride turns green in water and air",
   ],
-  "Pb+2 Cl-": ["a little ice water", "hot water dissolves lead chloride"],
-  "Fe+2 C2O4-2": ["hot water", "iron(II) oxalate hardly dissolves even hot, and hot water takes the salts out"],
+  "Pb^2+ Cl-": ["a little ice water", "hot water dissolves lead chloride"],
+  "Fe^2+ C2O4^2-": ["hot water", "iron(II) oxalate hardly dissolves even hot, and hot water takes the salts out"],
 };
 
 /** Product in 100 g of water below which its own ions do not show. */

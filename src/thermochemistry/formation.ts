@@ -34,7 +34,7 @@ const STRONG_ACIDS: Readonly<Record<string, readonly string[]>> = {
   HI: ["H+", "I-"],
   HNO3: ["H+", "NO3-"],
   ClHO4: ["H+", "ClO4-"],
-  H2O4S: ["H+", "H+", "SO4-2"],
+  H2O4S: ["H+", "H+", "SO4^2-"],
 };
 
 /**

@@ -38,7 +38,7 @@ const terms = (side: string): Term[] =>
 describe("reactions of the tables", () => {
   it("balances all 310 dissolutions in atoms and charge", () => {
     for (const { dissolution } of SOLUBILITY_PRODUCTS) {
-      const [left = "", right = ""] = dissolution.split(" = ");
+      const [left = "", right = ""] = dissolution.split(" -> ");
       expect(isBalanced(terms(left), terms(right)), dissolution).toBe(true);
     }
   });
@@ -114,7 +114,7 @@ describe("solubility products against Gibbs energies", () => {
     for (const { solid, form, dissolution, pKsp, source, convention, doubtful } of SOLUBILITY_PRODUCTS) {
       if (source === "crcSolubilityProducts87" || source === "nbs1982" || convention === "free-sulfide") continue;
       if (doubtful === true) continue;
-      const [left = "", right = ""] = dissolution.split(" = ");
+      const [left = "", right = ""] = dissolution.split(" -> ");
       const sum = (side: Term[], solids: boolean): number | undefined =>
         side.reduce<number | undefined>((all, [count, formula]) => {
           const water = formula === "H2O";

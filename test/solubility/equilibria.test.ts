@@ -123,9 +123,9 @@ describe("complex constants", () => {
         COMPLEXES.find((row) => row.metal === metal && row.ligand === "NH3")!.steps.find((s) => s.n === n)!.logBeta,
       );
     expect(Math.abs(logBeta("Ag+", 2) - 7.2)).toBeLessThan(1);
-    expect(Math.abs(logBeta("Cu+2", 4) - 12.7)).toBeLessThan(1);
-    expect(Math.abs(logBeta("Zn+2", 4) - 9.1)).toBeLessThan(1);
-    expect(Math.abs(logBeta("Ni+2", 6) - 8.6)).toBeLessThan(1);
+    expect(Math.abs(logBeta("Cu^2+", 4) - 12.7)).toBeLessThan(1);
+    expect(Math.abs(logBeta("Zn^2+", 4) - 9.1)).toBeLessThan(1);
+    expect(Math.abs(logBeta("Ni^2+", 6) - 8.6)).toBeLessThan(1);
   });
 });
 

@@ -19,7 +19,7 @@ const hintOf = (request: MolarSolubilityRequest) => {
 
 describe("a solid in a solution of ligands", () => {
   it("dissolves no more calcium carbonate than there is EDTA (one to one), by the ligand balance", () => {
-    const edta = [{ ligand: "C10H12N2O8-4", concentration: "0.01 mol/L" }] as const;
+    const edta = [{ ligand: "C10H12N2O8^4-", concentration: "0.01 mol/L" }] as const;
     expect(Math.abs(molar({ solid: "CaCO3", freeLigands: edta }) / 0.01 - 1)).toBeLessThan(1e-3);
   });
 
@@ -98,7 +98,7 @@ describe("a solid in a solution of ligands", () => {
 describe("a caller's own solubility product", () => {
   it("asks which ions a sulfide's is for: FeS, 6e-19 in textbooks, is for S^2-", () => {
     expect(codeOf({ solid: "FeS", ksp: "6e-19" })).toBe("solubility.missing-option");
-    expect(hintOf({ solid: "FeS", ksp: "6e-19" })).toContain('["Fe+2", "S-2"]');
+    expect(hintOf({ solid: "FeS", ksp: "6e-19" })).toContain('["Fe^2+", "S^2-"]');
     // sqrt(6e-19)
     expect(molar({ solid: "FeS", ksp: "6e-19", ions: ["Fe^2+", "S^2-"] }).toPrecision(2)).toBe("7.7e-10");
   });

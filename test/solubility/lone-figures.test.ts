@@ -67,7 +67,7 @@ describe("hydroxide windows and the hydrolysis of the metal", () => {
   it("counts the first hydroxide complex from the pKa of the aquated ion where the complexes have none", () => {
     // by hand for Bi(III): Ksp 10^-30.40, c 0.1; free Bi 10^(11.60 − 3 pH), BiOH 10^(12.9 + pH − 14) times that: pH 5.75
     const bismuth = hydroxideWindow({ metal: "Bi^3+", concentration: "0.1 mol/L" });
-    expect(bismuth.complexes).toEqual(["BiOH+2"]);
+    expect(bismuth.complexes).toEqual(["BiOH^2+"]);
     expect(bismuth.startsAt!.value.toNumber()).toBeCloseTo(5.75, 1);
     for (const metal of ["La^3+", "Ce^3+", "Be^2+"])
       expect(hydroxideWindow({ metal, concentration: "0.1 mol/L" }).complexes, metal).toHaveLength(1);

@@ -19,7 +19,7 @@ export interface CarbonateRow {
 
 export const CARBONATES: readonly CarbonateRow[] = [
   {
-    metal: "Ca+2",
+    metal: "Ca^2+",
     carbonate: ["CaCO3", "calcite"],
     basic: ["Ca(OH)2", "portlandite"],
     normalSolid: "CaCO3",
@@ -28,7 +28,7 @@ export const CARBONATES: readonly CarbonateRow[] = [
     source: "commonPractice",
   },
   {
-    metal: "Sr+2",
+    metal: "Sr^2+",
     carbonate: ["SrCO3"],
     basic: ["Sr(OH)2·8H2O"],
     normalSolid: "SrCO3",
@@ -37,7 +37,7 @@ export const CARBONATES: readonly CarbonateRow[] = [
     source: "commonPractice",
   },
   {
-    metal: "Ba+2",
+    metal: "Ba^2+",
     carbonate: ["BaCO3"],
     basic: ["Ba(OH)2·8H2O"],
     normalSolid: "BaCO3",
@@ -46,7 +46,7 @@ export const CARBONATES: readonly CarbonateRow[] = [
     source: "commonPractice",
   },
   {
-    metal: "Cd+2",
+    metal: "Cd^2+",
     carbonate: ["CdCO3"],
     basic: ["Cd(OH)2"],
     normalSolid: "CdCO3",
@@ -55,7 +55,7 @@ export const CARBONATES: readonly CarbonateRow[] = [
     source: "commonPractice",
   },
   {
-    metal: "Mn+2",
+    metal: "Mn^2+",
     carbonate: ["MnCO3"],
     basic: ["Mn(OH)2"],
     normalSolid: "MnCO3",
@@ -64,7 +64,7 @@ export const CARBONATES: readonly CarbonateRow[] = [
     source: "commonPractice",
   },
   {
-    metal: "Co+2",
+    metal: "Co^2+",
     carbonate: ["CoCO3"],
     basic: ["Co(OH)2"],
     normalSolid: "CoCO3",
@@ -73,7 +73,7 @@ export const CARBONATES: readonly CarbonateRow[] = [
     source: "commonPractice",
   },
   {
-    metal: "Fe+2",
+    metal: "Fe^2+",
     carbonate: ["FeCO3"],
     basic: ["Fe(OH)2"],
     normalSolid: "FeCO3",
@@ -82,7 +82,7 @@ export const CARBONATES: readonly CarbonateRow[] = [
     source: "commonPractice",
   },
   {
-    metal: "Mg+2",
+    metal: "Mg^2+",
     carbonate: ["MgCO3·3H2O"],
     basic: ["Mg(OH)2", "brucite"],
     normalSolid: "MgCO3·3H2O",
@@ -91,7 +91,7 @@ export const CARBONATES: readonly CarbonateRow[] = [
     source: "commonPractice",
   },
   {
-    metal: "Zn+2",
+    metal: "Zn^2+",
     carbonate: ["ZnCO3·H2O"],
     basic: ["Zn(OH)2", "epsilon"],
     normalSolid: "ZnCO3",
@@ -100,7 +100,7 @@ export const CARBONATES: readonly CarbonateRow[] = [
     source: "commonPractice",
   },
   {
-    metal: "Pb+2",
+    metal: "Pb^2+",
     carbonate: ["PbCO3"],
     basic: ["Pb3(CO3)2(OH)2"],
     normalSolid: "PbCO3",
@@ -109,7 +109,7 @@ export const CARBONATES: readonly CarbonateRow[] = [
     source: "commonPractice",
   },
   {
-    metal: "Ni+2",
+    metal: "Ni^2+",
     carbonate: ["NiCO3·5.5H2O"],
     basic: ["Ni(OH)2"],
     normalSolid: "NiCO3·6H2O",
@@ -118,7 +118,7 @@ export const CARBONATES: readonly CarbonateRow[] = [
     source: "commonPractice",
   },
   {
-    metal: "Cu+2",
+    metal: "Cu^2+",
     carbonate: ["CuCO3"],
     basic: ["Cu2CO3(OH)2"],
     normalSolid: "CuCO3",
@@ -136,10 +136,10 @@ export interface HydrolysedRow {
 }
 
 export const HYDROLYSED: readonly HydrolysedRow[] = [
-  { metal: "Al+3", solid: "Al(OH)3", source: "commonPractice" },
-  { metal: "Cr+3", solid: "Cr(OH)3", source: "commonPractice" },
-  { metal: "Fe+3", solid: "Fe(OH)3", source: "commonPractice" },
-  { metal: "Sn+2", solid: "Sn(OH)2", source: "commonPractice" },
-  { metal: "Ti+4", solid: "TiO2", source: "commonPractice" },
-  { metal: "Bi+3", solid: "BiO(OH)", source: "commonPractice" },
+  { metal: "Al^3+", solid: "Al(OH)3", source: "commonPractice" },
+  { metal: "Cr^3+", solid: "Cr(OH)3", source: "commonPractice" },
+  { metal: "Fe^3+", solid: "Fe(OH)3", source: "commonPractice" },
+  { metal: "Sn^2+", solid: "Sn(OH)2", source: "commonPractice" },
+  { metal: "Ti^4+", solid: "TiO2", source: "commonPractice" },
+  { metal: "Bi^3+", solid: "BiO(OH)", source: "commonPractice" },
 ];
