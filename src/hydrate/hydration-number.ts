@@ -10,13 +10,14 @@ import {
   type MassLike,
   positive,
 } from "../amount/argument";
-import { type Formula, molarMass } from "../formula";
+import { numberText } from "../amount/split-water";
+import { type Formula, molarMass, oxideEquivalents, parseFormula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
-import { type Quantity, quantity } from "../quantity";
+import { type Quantity, quantity, sum } from "../quantity";
 import { anhydrousOf, crystalWater, MOST_WATERS, waterContent, withWater } from "./crystal-water";
 import { HydrateError } from "./error";
-import { knownForms } from "./forms";
+import { type HydrateForm, knownForms } from "./forms";
 
 /** A number of waters that the measurement could mean. */
 export interface HydrationCandidate {
@@ -32,18 +33,27 @@ export interface HydrationCandidate {
   readonly known: boolean;
   /** Where that form is listed; undefined for a number that is only arithmetic. */
   readonly source: string | undefined;
-  /** Loss on drying of this form to the anhydrous salt. */
+  /** Loss of this form on heating to `residue`. */
   readonly expectedLoss: Quantity<"mass fraction">;
+  /** What was left, if this is the one: the anhydrous salt, or the oxides it goes to on ignition. */
+  readonly residue: Formula;
+  /** Why a number of waters is not to be believed, in words; undefined for one that is. */
+  readonly improbable: string | undefined;
 }
 
 /** What a heating experiment says. */
 export interface HydrationNumber {
   /** Waters for each anhydrous formula unit, with standard uncertainty. */
   readonly waters: Quantity<"number">;
-  /** The nearest candidate's formula. */
+  /** The first candidate's formula. */
   readonly formula: Formula;
-  /** Candidates, nearest first; whole numbers, and known forms with fractions of water. */
+  /**
+   * Candidates, nearest first and improbable ones last; whole numbers, and known forms with fractions of water. Where no
+   * believable number of waters fits, forms that fit if the salt went to its oxides.
+   */
   readonly candidates: readonly HydrationCandidate[];
+  /** What to doubt: a salt that went on to its oxide, a number of waters that no known form comes near. */
+  readonly warnings: readonly string[];
 }
 
 /** A heating experiment. */
@@ -71,8 +81,20 @@ function plausible(waters: Quantity, salt: Formula, hint: string): number {
   );
 }
 
+/** More waters than this in a salt without a known form that holds as many are not believed. */
+const MOST_BELIEVED = 12;
+
+/** Why no salt is taken to hold so many waters. */
+function improbableWaters(n: Fraction, salt: Formula, known: readonly HydrateForm[]): string | undefined {
+  const most = known.at(-1)?.waters;
+  if (n.valueOf() <= (most?.valueOf() ?? MOST_BELIEVED)) return undefined;
+  return most === undefined
+    ? `hydrates of more than ${MOST_BELIEVED} waters are rare, and none of ${salt} is listed`
+    : `no form of ${salt} with more than ${most.toFraction()} waters is listed`;
+}
+
 /** The candidates around a number of waters, nearest first. */
-function candidatesFor(salt: Formula, waters: Quantity, weighed: boolean): HydrationCandidate[] {
+function candidatesFor(salt: Formula, waters: Quantity, weighed: boolean, left: Residue): HydrationCandidate[] {
   const x = plausible(waters, salt, "check the weighings: most of what was weighed went away on heating");
   // Without an uncertainty of the weighings only the atomic weights speak, and they say nothing about the balance.
   const u = weighed ? waters.standardUncertainty?.toNumber() : undefined;
@@ -94,10 +116,90 @@ function candidatesFor(salt: Formula, waters: Quantity, weighed: boolean): Hydra
       fits: inUncertainties === undefined ? Math.abs(deviation) <= 0.5 : Math.abs(inUncertainties) <= 2,
       known: form !== undefined,
       source: form?.source,
-      expectedLoss: waterContent(formula),
+      expectedLoss: left.mass === undefined ? waterContent(formula) : lossTo(left.mass, salt, n),
+      residue: left.formula,
+      improbable: improbableWaters(n, salt, known),
     };
   });
-  return candidates.sort((a, b) => Math.abs(a.deviation) - Math.abs(b.deviation));
+  return candidates.sort(
+    (a, b) =>
+      Number(a.improbable !== undefined) - Number(b.improbable !== undefined) ||
+      Math.abs(a.deviation) - Math.abs(b.deviation),
+  );
+}
+
+/** What is left of one formula unit of the salt: itself, or oxides of this mass for each mole. */
+interface Residue {
+  readonly formula: Formula;
+  readonly mass?: Quantity;
+}
+
+/** Loss of a hydrate on heating to a residue of `mass` for each mole of salt. */
+function lossTo(mass: Quantity, salt: Formula, n: Fraction): Quantity<"mass fraction"> {
+  const whole = molarMass(salt).plus(molarMass("H2O").times(n));
+  return whole.minus(mass).dividedBy(whole).to("% w/w") as Quantity<"mass fraction">;
+}
+
+/** Elements that leave as gas on ignition, as oxides or with hydrogen. */
+const LEAVES = new Set(["H", "C", "N", "O", "F", "Cl", "Br", "I", "S", "Se"]);
+/** Metals whose salts do not go to the oxide over a burner; calcium only from carbonate, oxalate and the like. */
+const STAYS = new Set(["Li", "Na", "K", "Rb", "Cs", "Sr", "Ba"]);
+/** Oxides that ignition in air leaves, where the usual one is another (common practice of gravimetry). */
+const IGNITED = ["Mn3O4", "Co3O4"];
+
+/** What is left of a salt that is ignited to the oxides of its metals; undefined where it does not go to them. */
+function oxidesOf(salt: Formula): Required<Residue> | undefined {
+  const metals = salt.symbols.filter((symbol) => !LEAVES.has(symbol));
+  if (metals.length === 0 || metals.some((m) => STAYS.has(m) || (m === "Ca" && !salt.symbols.includes("C")))) {
+    return undefined;
+  }
+  const left = oxideEquivalents(salt, { oxides: IGNITED }).filter(({ oxide }) =>
+    oxide.symbols.some((symbol) => metals.includes(symbol)),
+  );
+  if (left.length !== metals.length) return undefined;
+  const mass = sum(left.map(({ oxide, amount }) => molarMass(oxide).times(amount)));
+  const common = left.map(({ amount }) => amount).reduce((a, b) => a.gcd(b));
+  const text = left.map(({ oxide, amount }) => `${numberText(amount.div(common))}${oxide}`).join("·");
+  return { formula: parseFormula(text), mass };
+}
+
+/** Without an uncertainty, how near a whole number a reading by way of the oxide has to come. */
+const NEAR_FOR_OXIDES = 0.1;
+
+/** Forms that fit if the salt went on to its oxides. */
+function ignited(salt: Formula, share: Quantity, weighed: boolean): HydrationCandidate[] {
+  const oxides = oxidesOf(salt);
+  if (oxides === undefined) return [];
+  const waters = oxides.mass.dividedBy(share).minus(molarMass(salt)).dividedBy(molarMass("H2O"));
+  const x = waters.in("").toNumber();
+  if (x < -NEAR_FOR_OXIDES || x > MOST_WATERS) return [];
+  const believed = candidatesFor(salt, waters, weighed, oxides).filter((c) => c.fits && c.improbable === undefined);
+  return believed.filter((c) => c.inUncertainties !== undefined || Math.abs(c.deviation) <= NEAR_FOR_OXIDES);
+}
+
+/** All candidates, and what to doubt in them. */
+function judged(
+  salt: Formula,
+  dried: readonly HydrationCandidate[],
+  oxides: readonly HydrationCandidate[],
+): Pick<HydrationNumber, "candidates" | "warnings"> {
+  const [first] = dried;
+  const [other] = oxides;
+  if (other !== undefined && first!.improbable !== undefined) {
+    return {
+      candidates: [...oxides, ...dried],
+      warnings: [
+        `${first!.formula} dried to ${salt} is improbable: ${first!.improbable}; ${other.formula} ignited to ` +
+          `${other.residue} fits`,
+      ],
+    };
+  }
+  const warnings = first!.improbable === undefined ? [] : [`${first!.formula} is improbable: ${first!.improbable}`];
+  if (other !== undefined && !first!.known) {
+    warnings.push(`${first!.formula} is not listed; ${other.formula} ignited to ${other.residue} fits as well`);
+    return { candidates: [...dried, ...oxides], warnings };
+  }
+  return { candidates: dried, warnings };
 }
 
 /**
@@ -105,7 +207,8 @@ function candidatesFor(salt: Formula, waters: Quantity, weighed: boolean): Hydra
  *
  * @param experiment - `before` and `after` heating to constant mass, the `anhydrous` salt, the empty `vessel` if it was
  *   weighed along, and the `residue` if that is not the anhydrous salt
- * @returns waters for each formula unit with standard uncertainty, and the candidates it could mean, nearest first
+ * @returns waters for each formula unit with standard uncertainty if the salt is what is left, the candidates it could mean,
+ *   and warnings: a number of waters no known form comes near, and a known form that fits if the oxide is what is left
  * @throws {HydrateError} `hydrate.gained-mass` when it weighs more after heating, `hydrate.not-positive` when nothing is
  *   left, `hydrate.no-common-part` for a residue of another salt
  * @throws {AmountError} `amount.not-positive`
@@ -166,12 +269,12 @@ export function hydrationNumber(experiment: HeatingExperiment): HydrationNumber 
     symbol: "x",
     rule: `waters = n(H₂O) / n(${name})${end.waters.equals(0) ? "" : ` + ${end.waters.toFraction()} still in the residue`}`,
   });
-  const candidates = candidatesFor(
-    salt,
-    waters,
-    [m1, m2, empty].some((m) => m?.standardUncertainty !== undefined),
-  );
-  return { waters, formula: candidates[0]!.formula, candidates };
+  const weighed = [m1, m2, empty].some((m) => m?.standardUncertainty !== undefined);
+  const dried = candidatesFor(salt, waters, weighed, { formula: whole });
+  const share = left.dividedBy(empty === undefined ? m1 : m1.minus(empty));
+  const oxides = residue === undefined ? ignited(salt, share, weighed) : [];
+  const { candidates, warnings } = judged(salt, dried, oxides);
+  return { waters, formula: candidates[0]!.formula, candidates, warnings };
 }
 
 /** A material whose water is not that of its label. */

@@ -51,6 +51,34 @@ describe("waters from heating", () => {
     expect(cadmium.formula.toString()).toBe("3CdSO4.8H2O");
   });
 
+  // By hand, with M from the formulas: 249.68 g of CuSO4·5H2O leave 79.54 g of CuO, 246.47 g of MgSO4·7H2O 40.30 g of MgO,
+  // 278.01 g of FeSO4·7H2O 79.84 g of Fe2O3 (half a mole), 146.11 g of CaC2O4·H2O 56.08 g of CaO.
+  test.each([
+    ["CuSO4", "5.000 g", "1.593 g", "CuSO4.5H2O", "CuO"],
+    ["ZnSO4", "5.000 g", "1.415 g", "ZnSO4.7H2O", "ZnO"],
+    ["FeSO4", "5.000 g", "1.436 g", "FeSO4.7H2O", "Fe2O3"],
+    ["CaC2O4", "3.000 g", "1.1514 g", "CaC2O4.H2O", "CaO"],
+  ] as const)(
+    "%s that was ignited to its oxide is no hydrate of twenty waters",
+    (salt, before, after, formula, oxide) => {
+      const x = hydrationNumber({ before, after, anhydrous: salt });
+      expect(x.formula.toString()).toBe(formula);
+      expect(x.candidates[0]!.residue.toString()).toBe(oxide);
+      expect(x.warnings.join()).toContain(`${formula} ignited to ${oxide} fits`);
+      expect(x.candidates.find((c) => c.residue.toString() === salt)!.improbable).toBeDefined();
+    },
+  );
+
+  test("a number of waters that no form comes near is doubted, and a listed one is not", () => {
+    // 244.26 g of BaCl2·2H2O leave 208.23 g; barium chloride stays as it is over a burner
+    expect(hydrationNumber({ before: "2.4426 g", after: "2.0823 g", anhydrous: "BaCl2" }).warnings).toEqual([]);
+    const wrong = hydrationNumber({ before: "10 g", after: "2 g", anhydrous: "BaCl2" });
+    expect(wrong.warnings.join()).toContain("improbable");
+    expect(wrong.candidates.every((c) => c.improbable !== undefined)).toBe(true);
+    const alum = hydrationNumber({ before: "4.744 g", after: "2.582 g", anhydrous: "KAl(SO4)2" });
+    expect([alum.formula.toString(), alum.warnings]).toEqual(["KAl(SO4)2.12H2O", []]);
+  });
+
   test("add what a residue still holds", () => {
     const full = hydrationNumber({ before: "249.68 g", after: "159.60 g", anhydrous: "CuSO4" });
     const part = hydrationNumber({
