@@ -15,6 +15,7 @@ import {
 import { molarGasConstant } from "./constants";
 import { AmountError } from "./error";
 import { secondVirialCoefficient } from "./virial";
+import { mustBeGas } from "./volatility";
 import { vapourPressureOfWater } from "./water";
 
 /** What a gas is measured at. */
@@ -71,6 +72,7 @@ export function stateOf(conditions: GasConditions, pressureNeeded = true): State
   ];
   const untold = told.filter((word) => word !== "").join(" and ");
   const p = collectedOver === "water" ? withoutVapour(total, T) : total;
+  if (pressureNeeded) mustBeGas(formula, T, p);
   const B = model === "second virial" ? correction(formula, T, p) : undefined;
   const words = [
     `${B === undefined ? "ideal" : "real"} gas at ${T.to("°C").format({ uncertainty: "none" })}`,

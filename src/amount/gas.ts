@@ -47,7 +47,8 @@ export function molarVolumeOfGas(conditions: GasConditions = {}): Quantity<"mola
  * Volume that an amount of gas takes up.
  *
  * @param amount - amount of gas, > 0
- * @param conditions - temperature (25 °C unless told), pressure (101.325 kPa unless told), over water or dry, model
+ * @param conditions - temperature (25 °C unless told), pressure (101.325 kPa unless told), over water or dry, model; `gas`,
+ *   which is refused (`amount.not-possible`) where it is a liquid or a solid there: water at 25 °C, a salt
  * @returns volume in L, with the conditions among its assumptions: `explain(volume).assumptions`
  * @throws {AmountError} `amount.not-positive`, `amount.not-possible`, `amount.outside-range`, `amount.no-virial-data`,
  *   `amount.missing-formula`

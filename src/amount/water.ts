@@ -37,6 +37,15 @@ const SATURATION: readonly (readonly [factor: number, exponent: number])[] = [
   [1.80122502, 7.5],
 ];
 
+const seriesAt = (v: number): number => SATURATION.reduce((s, [a, e]) => s + a * v ** e, 0);
+
+/** @internal Saturation pressure of water in kPa; undefined above the critical point, and over ice that of water at 0 °C. */
+export function saturationPressure(kelvin: number): number | undefined {
+  if (kelvin > CRITICAL_KELVIN) return undefined;
+  const t = Math.max(kelvin, ZERO_CELSIUS);
+  return CRITICAL_KPA * Math.exp((CRITICAL_KELVIN / t) * seriesAt(1 - t / CRITICAL_KELVIN));
+}
+
 /**
  * Vapour pressure of pure water: what a gas collected over water carries with it.
  *
@@ -51,7 +60,7 @@ const SATURATION: readonly (readonly [factor: number, exponent: number])[] = [
  */
 export function vapourPressureOfWater(temperature: TemperatureLike): Quantity<"pressure"> {
   const T = liquidWater(temperature);
-  const series = (v: number): number => SATURATION.reduce((s, [a, e]) => s + a * v ** e, 0);
+  const series = seriesAt;
   const slope = (v: number): number => SATURATION.reduce((s, [a, e]) => s + a * e * v ** (e - 1), 0);
   const pressure = (t: number): number =>
     CRITICAL_KPA * Math.exp((CRITICAL_KELVIN / t) * series(1 - t / CRITICAL_KELVIN));

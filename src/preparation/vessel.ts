@@ -51,7 +51,7 @@ export function gasesOf(
       return {
         formula: formed.formula,
         amount: formed.amount,
-        volume: gasVolume(formed.amount, { ...conditions, gas: hill === "H3N" ? "NH3" : hill }),
+        volume: gasVolume(formed.amount, { ...conditions, ...(row && { gas: hill === "H3N" ? "NH3" : hill }) }),
         hood: row?.hood === true,
         limit: row?.limit === undefined ? undefined : exact(row.limit.share),
       };

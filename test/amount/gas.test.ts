@@ -5,9 +5,12 @@ import {
   gasVolume,
   gasVolumeAt,
   secondVirialCoefficient,
+  tryGasAmount,
+  tryGasDensity,
   tryGasPressure,
   tryGasVolume,
   tryMolarVolumeOfGas,
+  tryReactionAmounts,
   trySecondVirialCoefficient,
   tryVapourPressureOfWater,
   vapourPressureOfWater,
@@ -138,5 +141,48 @@ describe("water", () => {
       const outcome = tryVapourPressureOfWater(t);
       expect(outcome.ok ? "" : outcome.error.code).toBe("amount.outside-range");
     }
+  });
+});
+
+// Wagner and Pruss: the vapour of water has 3.17 kPa at 25 °C, 101.42 kPa at 100 °C and 198.7 kPa at 120 °C. Ethanol boils at
+// 78.3 °C (memory), and has 7.9 kPa at 25 °C.
+describe("what is no gas", () => {
+  test.each([
+    ["H2O", {}],
+    ["H2O(g)", { temperature: "0 °C", pressure: "101.325 kPa" }],
+    ["H2O", { temperature: "-5 °C" }],
+    ["H2O", { temperature: "120 °C", pressure: "5 bar" }],
+    ["C2H5OH", { temperature: "25 °C" }],
+    ["Br2", {}],
+    ["NaCl", {}],
+    ["Na2CO3", { temperature: "100 °C" }],
+    ["CuSO4·5H2O", {}],
+  ] as const)("%s at %o is refused", (gas, conditions) => {
+    for (const outcome of [
+      tryGasVolume("1 mol", { ...conditions, gas }),
+      tryGasAmount("1 L", { ...conditions, gas }),
+      tryGasDensity(gas, conditions),
+    ]) {
+      expect(outcome.ok ? "" : outcome.error.code).toBe("amount.not-possible");
+      expect(outcome.ok ? "" : outcome.error.message).toContain("is no gas at");
+    }
+  });
+
+  test.each([
+    ["H2O", { temperature: "100 °C" }],
+    ["H2O", { temperature: "120 °C" }],
+    ["H2O", { temperature: "25 °C", pressure: "2 kPa" }],
+    ["C2H5OH", { temperature: "80 °C" }],
+    ["C2H5OH", { temperature: "25 °C", pressure: "5 kPa" }],
+    ["SO3", {}],
+    ["Ni(CO)4", { temperature: "50 °C" }],
+    ["CO2", { temperature: "-20 °C" }],
+  ] as const)("%s at %o is taken", (gas, conditions) => {
+    expect(tryGasVolume("1 mol", { ...conditions, gas }).ok).toBe(true);
+  });
+
+  test("a feed of liquid water by its gas volume is refused too", () => {
+    const outcome = tryReactionAmounts("2 H2 + O2 -> 2 H2O", { H2O: { volume: "1 L", gas: {} } });
+    expect(outcome.ok ? "" : outcome.error.code).toBe("amount.not-possible");
   });
 });
