@@ -30,6 +30,7 @@ interface Kept {
   unicode?: string;
   hill?: string;
   composition?: string;
+  remarks?: readonly string[];
 }
 
 /** What a Hill text is made from. */
@@ -48,6 +49,12 @@ function keptFor(formula: object): Kept {
   const made: Kept = {};
   keptOf.set(formula, made);
   return made;
+}
+
+/** @internal The formula with what the reader of a name has to say of it, beside the remarks on its text. */
+export function withRemarks(formula: Formula, remarks: readonly string[]): Formula {
+  if (remarks.length > 0) keptFor(formula).remarks = remarks;
+  return formula;
 }
 
 /** A formula as plain data, as `toJSON` gives it. */
@@ -382,14 +389,14 @@ export class Formula {
 
   /**
    * Readings of the text that another writer might have meant otherwise, in words; mostly none. The formula is read as it
-   * stands.
+   * stands. A formula found by a name also says what the name leaves open.
    *
    * @example
    * parseFormula("NaCI").remarks // => ["CI was read as carbon and iodine; chlorine is written Cl, with a small L"]
    * parseFormula("H2O").remarks // => []
    */
   get remarks(): string[] {
-    return remarksOn(this.text);
+    return [...remarksOn(this.text), ...(keptOf.get(this)?.remarks ?? [])];
   }
 
   /** Canonical ASCII: reads back to an equal formula. */

@@ -1,6 +1,7 @@
 // One formula for a name, or a refusal that says what the name leaves open and which names come near.
 
-import { type Formula, parseFormula } from "../formula";
+import { type Formula, parseFormula, tryParseFormula } from "../formula";
+import { withRemarks } from "../formula/formula";
 import { attempt, type Result } from "../foundation/error";
 import { slips } from "../foundation/slips";
 import { readNotation } from "../ion/notation";
@@ -44,6 +45,13 @@ export function mendWords(plain: string): string | undefined {
   return text !== plain && readingsOf(text).length > 0 ? text : undefined;
 }
 
+/** What the reader of formulas proposes for a text that looks like one: digits, or capitals only. */
+function formulaHint(text: string): string | undefined {
+  if (!/\d|^[A-Z]+$/.test(text)) return undefined;
+  const read = tryParseFormula(text);
+  return read.ok ? undefined : (read.error as { readonly hint?: string }).hint;
+}
+
 /** What is wrong with a name that nothing reads. */
 export function unknownNameError(text: string): SubstanceError {
   const plain = plainName(text).name;
@@ -61,7 +69,9 @@ export function unknownNameError(text: string): SubstanceError {
   return new SubstanceError("substance.unknown-name", `no rule or table reads "${text}"`, {
     input: text,
     hint:
-      near.length > 0 ? `did you mean ${near.join(" or ")}` : "give the formula on the label, or its systematic name",
+      near.length > 0
+        ? `did you mean ${near.join(" or ")}`
+        : (formulaHint(text) ?? "give the formula on the label, or its systematic name"),
     details: { nearest: near },
   });
 }
@@ -81,11 +91,12 @@ export function unknownNameError(text: string): SubstanceError {
  * formulaOf("dinitrogen pentoxide") // => N2O5
  * formulaOf("potassium hexacyanoferrate(II)") // => K4[Fe(CN)6]
  * formulaOf("magnesium carbonate", { literal: true }) // => MgCO3
+ * formulaOf("copper sulfate").remarks // => ["a pack of this name may hold CuSO4·5H2O or CuSO4·H2O: the word leaves the water out"]
  */
 export function formulaOf(name: string, options?: ReadingOptions): Formula {
   const text = readableText(name, "a name");
   const readings = readingsOf(text, options);
-  if (readings.length === 1) return parseFormula(readings[0]!.formula);
+  if (readings.length === 1) return withRemarks(parseFormula(readings[0]!.formula), readings[0]!.remarks);
   if (readings.length === 0) throw unknownNameError(text);
   throw new SubstanceError("substance.ambiguous-name", `"${text}" stands for ${readings.length} substances`, {
     input: text,

@@ -21,7 +21,7 @@ export type { ShopCandidate, ShopMaterial, TextRange } from "./shop";
 export { shopMaterial, tryShopMaterial } from "./shop";
 export type { StatementEntry } from "./statement";
 export { statementOf, tryStatementOf } from "./statement";
-export type { PhaseChange, SubstanceSources } from "./substance";
+export type { PhaseChange, SubstanceRecord, SubstanceSources } from "./substance";
 export { Substance, substance, substanceFromJSON, trySubstance, trySubstanceFromJSON } from "./substance";
 export type { FormMarks, PricedPack, ShelfForm } from "./tell-apart";
 export {

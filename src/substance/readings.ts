@@ -8,6 +8,8 @@ import type { Found } from "./molecule-readings";
 import { tryNameOf } from "./name-of";
 import { rowOf, rowsNamed } from "./registry-index";
 import { componentReadings, type HydrateName, registryWriting, splitHydrate, withWater } from "./rule-readings";
+import { formulasSoldAs } from "./shop";
+import { remarksOfShop } from "./shop-remarks";
 import { baseFirst, nameKey, plainName } from "./words";
 
 /** One meaning of a name. */
@@ -17,8 +19,10 @@ export interface NameReading {
   readonly name: string;
   /** What speaks for this meaning; empty when it is the only one. */
   readonly decides: string;
-  /** Spellings that were put right on the way. */
+  /** Spellings that were put right on the way, and what the rules had to assume. */
   readonly notes: readonly string[];
+  /** What a pack of this name may hold as well, and how strong a solution of this name is. */
+  readonly remarks: readonly string[];
   /** Of the table that gives this meaning; absent where the name is read word by word, by the rules. */
   readonly source?: SourceKey;
 }
@@ -73,6 +77,10 @@ function adductReadings(name: string): Found[] {
   const [first, ...rest] = parts.map((part, i) => (ratio[i] === 1 ? part! : `${ratio[i]}${part}`));
   return [{ formula: registryWriting([first, ...rest].join("·")), decides: "" }];
 }
+
+/** What shops sell under just this name. */
+const goodsSoldAs = (name: string): Found[] =>
+  formulasSoldAs(name).map((formula) => ({ formula, decides: `the label says ${formula}`, source: "commonPractice" }));
 
 /** How the search for readings is narrowed. */
 export interface ReadingOptions {
@@ -130,6 +138,8 @@ function foundReadings(name: string, literal: boolean): Found[] {
   }
   if (all.size === 0 && literal) return tableReadings(name);
   if (all.size === 0 && baseFirst(name) !== name) return foundReadings(baseFirst(name), literal);
+  // a word of the shop that no rule or table of names knows: white vinegar
+  if (all.size === 0) for (const good of literal ? [] : goodsSoldAs(name)) all.set(good.formula, good);
   return [...all.values()];
 }
 
@@ -152,6 +162,7 @@ export function readingsOf(name: string, options?: ReadingOptions): NameReading[
   const { literal = false } = readableOptions(options) as ReadingOptions;
   const { name: plain, respelled } = plainName(readableText(name, "a name"));
   const found = foundReadings(plain, literal === true);
+  const remarks = found.length === 1 && literal !== true ? remarksOfShop(plain, found[0]!.formula) : [];
   return found.map(({ formula, decides, source }) => {
     const named = tryNameOf(formula);
     return {
@@ -160,6 +171,7 @@ export function readingsOf(name: string, options?: ReadingOptions): NameReading[
       decides: found.length > 1 ? decides : "",
       // what the rules had to assume stays on the answer
       notes: found.length === 1 && source === undefined && decides !== "" ? [...respelled, decides] : respelled,
+      remarks,
       ...(source === undefined ? {} : { source }),
     };
   });

@@ -171,11 +171,33 @@ function strongest({ form, assay, density }: ShopCandidate): number | undefined 
   return Number(percent.toPrecision(3));
 }
 
+/** Strength of the solutions of a formula that are sold under just this name, weakest to strongest. */
+export function solutionSoldAs(name: string, formula: string): TextRange | undefined {
+  if (isOwnName(name, formula)) return undefined;
+  const goods = candidatesOf(shopIndex().exact.get(nameKey(name)) ?? []).filter((one) => one.formula === formula);
+  // a solution only where every good of the name is one
+  if (goods.some((one) => one.form === "solid")) return undefined;
+  const ranges = goods.flatMap(({ assay }) => (assay === undefined ? [] : [assay]));
+  const [first] = ranges;
+  if (first === undefined || ranges.some((one) => unitOf(one.upper) !== unitOf(first.upper))) return undefined;
+  const least = ranges.reduce((a, b) => (Number.parseFloat(b.lower) < Number.parseFloat(a.lower) ? b : a));
+  const most = ranges.reduce((a, b) => (Number.parseFloat(b.upper) > Number.parseFloat(a.upper) ? b : a));
+  return Number.parseFloat(least.lower) > NEAT ? undefined : { lower: least.lower, upper: most.upper };
+}
+
+/** From here on (%) a liquid is called by its substance: glacial acetic acid. */
+const NEAT = 96;
+const unitOf = (text: string): string => text.replace(/^[\d.]+ /, "");
+
+/** The name of the substance itself is no word of the shop: hydrogen peroxide of any strength. */
+function isOwnName(name: string, formula: string): boolean {
+  const own = rowOf(readNotation(formula))?.name;
+  return own !== undefined && nameKey(own) === nameKey(name);
+}
+
 /** Mass % at which each good listed under just this name has the formula in it, undefined for one that is no solution. */
 export function strengthsSoldAs(name: string, formula: string): (number | undefined)[] {
-  // the name of the substance itself is no word of the shop: hydrogen peroxide of any strength
-  const own = rowOf(readNotation(formula))?.name;
-  if (own !== undefined && nameKey(own) === nameKey(name)) return [];
+  if (isOwnName(name, formula)) return [];
   return candidatesOf(shopIndex().exact.get(nameKey(name)) ?? [])
     .filter((one) => one.formula === formula)
     .map(strongest);

@@ -13,7 +13,10 @@ import { unknownNameError } from "./formula-of";
 import { nameSourceOf, namesOf, tryNameOf } from "./name-of";
 import { type NameReading, readingsOf } from "./readings";
 import { kinOf, namesOfRow, rowOf, rowWithNumber } from "./registry-index";
+import { solutionSoldAs, type TextRange } from "./shop";
+import { remarksOfShop } from "./shop-remarks";
 import { celsius, stepsOf, type ThermalStep, thermalOf } from "./thermal";
+import { plainName } from "./words";
 
 /** What heat does first, in degrees Celsius; no temperature where none is known. */
 export interface PhaseChange {
@@ -36,6 +39,12 @@ export interface SubstanceSources {
   readonly phaseChange?: SourceKey;
   readonly thermalSteps?: SourceKey;
   readonly thermalNote?: SourceKey;
+}
+
+/** A substance as plain data, as `toJSON` gives it. */
+export interface SubstanceRecord {
+  readonly substance: string;
+  readonly asked?: string;
 }
 
 let physical: ReadonlyMap<string, PhysicalRow> | undefined;
@@ -70,12 +79,17 @@ export class Substance {
   readonly appearance: string | undefined;
   /** What to know about the formula. */
   readonly note: string | undefined;
+  /** Where it was asked for by a name: what a pack of that name may hold as well, how strong a solution of it is. */
+  readonly remarks: readonly string[];
+  /** Where the name is that of a solution: its usual strength, as texts with units. */
+  readonly strength: TextRange | undefined;
+  readonly #asked: string | undefined;
   readonly #notation: Notation;
   readonly #row: RegistryRow | undefined;
   readonly #physical: PhysicalRow | undefined;
 
   /** @internal Use {@link substance}. */
-  constructor(formula: string, notation: Notation) {
+  constructor(formula: string, notation: Notation, asked?: string) {
     const row = rowOf(notation);
     const named = tryNameOf(formula);
     this.formula = row?.formula ?? formula;
@@ -85,6 +99,9 @@ export class Substance {
     this.casSource = row?.casSource;
     this.appearance = row?.appearance;
     this.note = row?.note;
+    this.#asked = asked;
+    this.remarks = asked === undefined ? [] : remarksOfShop(plainName(asked).name, this.formula);
+    this.strength = asked === undefined ? undefined : solutionSoldAs(asked, this.formula);
     this.#notation = notation;
     this.#row = row;
     this.#physical = physicalOf(this.formula);
@@ -176,9 +193,9 @@ export class Substance {
     return `${this.name} (${this.formula})`;
   }
 
-  /** Formula only: everything else follows from it. */
-  toJSON(): { readonly substance: string } {
-    return { substance: this.formula };
+  /** Formula, and the name it was asked for by where that says more: everything else follows from them. */
+  toJSON(): SubstanceRecord {
+    return { substance: this.formula, ...(this.remarks.length === 0 ? {} : { asked: this.#asked! }) };
   }
 }
 
@@ -201,6 +218,8 @@ function ambiguousError(text: string, readings: readonly NameReading[]): Substan
  * @example
  * substance("Epsom salt").formula // => "MgSO4·7H2O"
  * substance("7758-99-8").name // => "copper(II) sulfate pentahydrate"
+ * substance("copper sulfate").remarks // => ["a pack of this name may hold CuSO4·5H2O or CuSO4·H2O: the word leaves the water out"]
+ * substance("white vinegar").strength // => { lower: "40 g/L", upper: "60 g/L" }
  * substance("CaC2O4·H2O").thermalSteps.map((step) => step.leaves[0]?.formula) // => ["H2O", "CO", "CO2"]
  */
 export function substance(nameOrFormula: string | Formula): Substance {
@@ -211,7 +230,7 @@ export function substance(nameOrFormula: string | Formula): Substance {
   const capitals = /^[A-Z]{3,}$/.test(text);
   const notation = tryReadNotation(text);
   const readings = notation === undefined || capitals ? readingsOf(text) : [];
-  if (readings.length === 1) return new Substance(readings[0]!.formula, readNotation(readings[0]!.formula));
+  if (readings.length === 1) return new Substance(readings[0]!.formula, readNotation(readings[0]!.formula), text);
   if (readings.length > 1) throw ambiguousError(text, readings);
   if (notation !== undefined) return new Substance(text, notation);
   throw unknownNameError(text);
@@ -237,9 +256,10 @@ export function trySubstance(nameOrFormula: string | Formula): Result<Substance>
  * @example
  * substanceFromJSON(JSON.parse(JSON.stringify(substance("gypsum")))).name // => "calcium sulfate dihydrate"
  */
-export function substanceFromJSON(record: { readonly substance: string }): Substance {
+export function substanceFromJSON(record: SubstanceRecord): Substance {
   const formula = readableText(record?.substance, "a formula");
-  return new Substance(formula, readNotation(formula));
+  const asked = record.asked === undefined ? undefined : readableText(record.asked, "a name");
+  return new Substance(formula, readNotation(formula), asked);
 }
 
 /**
@@ -249,6 +269,6 @@ export function substanceFromJSON(record: { readonly substance: string }): Subst
  * @example
  * trySubstanceFromJSON({ substance: "" }).ok // => false
  */
-export function trySubstanceFromJSON(record: { readonly substance: string }): Result<Substance> {
+export function trySubstanceFromJSON(record: SubstanceRecord): Result<Substance> {
   return attempt(() => substanceFromJSON(record));
 }

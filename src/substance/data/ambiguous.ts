@@ -170,6 +170,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
     names: ["potash"],
     readings: [
       { formula: "K2CO3", decides: "baking and glaze potash, pearl ash" },
+      { formula: "K2CO3·1.5H2O", decides: "the same after it took up water: loses 16.4 % at 200 °C" },
       { formula: "KOH", decides: "caustic potash" },
       { formula: "KCl", decides: "muriate of potash, a fertiliser (0-0-60)" },
       { formula: "K2SO4", decides: "sulfate of potash, a fertiliser (0-0-50)" },
@@ -352,7 +353,8 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
     names: ["stump remover"],
     readings: [
       { formula: "KNO3", decides: "no smell with acid; makes a smouldering paper flare" },
-      { formula: "Na2S2O5", decides: "chokes (SO2) with acid" },
+      { formula: "Na2S2O5", decides: "chokes (SO2) with acid; sodium on the pack" },
+      { formula: "K2S2O5", decides: "chokes (SO2) with acid; potassium on the pack" },
     ],
     source: "commonPractice",
   },
@@ -367,6 +369,15 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
         formula: "ZnCl2",
         decides: "sold against roof moss, a strong solution or lumps that draw water: chloride on the pack",
       },
+    ],
+    source: "commonPractice",
+  },
+  {
+    names: ["descaler"],
+    readings: [
+      { formula: "C6H8O7", decides: "citric acid on the pack: white grains, no smell" },
+      { formula: "H3NSO3", decides: "sulfamic or amidosulfuric acid on the pack" },
+      { formula: "HCOOH", decides: "a liquid that smells sharply: formic acid" },
     ],
     source: "commonPractice",
   },

@@ -1608,7 +1608,7 @@ export const SHOP_MATERIALS: readonly ShopMaterialRow[] = [
   },
   {
     name: "saltpetre stump remover",
-    alsoCalled: ["stump remover", "saltpetre"],
+    alsoCalled: ["stump remover"],
     formula: "KNO3",
     alternatives: ["Na2S2O5", "K2S2O5"],
     assays: [{ lower: "97", upper: "100" }],
@@ -1620,6 +1620,7 @@ export const SHOP_MATERIALS: readonly ShopMaterialRow[] = [
   },
   {
     name: "potassium nitrate fertiliser (13-0-46)",
+    alsoCalled: ["saltpetre"],
     formula: "KNO3",
     assays: [{ lower: "98", upper: "99.8" }],
     form: "solid",
