@@ -1,12 +1,13 @@
 // What a plan took for granted because nobody told it otherwise, and where each figure comes from.
 import { cite, type SourceKey } from "../foundation";
 import type { Batch } from "./batch";
+import { type Acknowledged, inWords } from "./combinations";
 import { PLANNING, type PlanningName } from "./data/planning";
 import type { Setting } from "./setting";
 
-/** A planning value that the plan reckoned with. */
+/** A planning value that the plan reckoned with, or a danger that the request acknowledged. */
 export interface Assumption {
-  /** Number, with its unit where it has one. */
+  /** Number, with its unit where it has one; the code of an acknowledged danger. */
   readonly value: string;
   readonly what: string;
   readonly source: SourceKey;
@@ -36,9 +37,17 @@ function namesOf({ request, wet, materials }: Setting, { isolation, vessel, pace
   return when.flatMap(([isInForce, name]) => (isInForce ? [name] : []));
 }
 
-export function assumptionsOf(setting: Setting, batch: Batch): Assumption[] {
-  return namesOf(setting, batch).map((name) => {
-    const { value, what, source } = PLANNING[name];
-    return { value, what, source, citation: cite(source) };
-  });
+export function assumptionsOf(setting: Setting, batch: Batch, acknowledged: readonly Acknowledged[]): Assumption[] {
+  return [
+    ...acknowledged.map((one) => ({
+      value: one.code,
+      what: inWords(one),
+      source: one.source,
+      citation: cite(one.source),
+    })),
+    ...namesOf(setting, batch).map((name) => {
+      const { value, what, source } = PLANNING[name];
+      return { value, what, source, citation: cite(source) };
+    }),
+  ];
 }

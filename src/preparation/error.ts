@@ -15,6 +15,8 @@ export type PlanErrorCode =
   | "plan.observation"
   | "plan.no-residue"
   | "plan.forbidden-combination"
+  | "plan.dangerous-product"
+  | "plan.acknowledge"
   | "plan.json";
 
 /**

@@ -6,7 +6,7 @@ import type { Quantity } from "../quantity";
 import type { Cautions } from "../substance";
 import { type Assumption, assumptionsOf } from "./assumptions";
 import { type Batch, type Before, batchOf } from "./batch";
-import { cautionsFor } from "./combinations";
+import { mixOf, passGate } from "./combinations";
 import { type Drying, dryingOf } from "./drying";
 import { PlanError } from "./error";
 import { planned } from "./exact";
@@ -63,7 +63,7 @@ export interface PlanRecord {
 function make(request: PlanRequest): Before & { readonly plan: Plan } {
   const setting = settingOf(request);
   // Whatever the request can be refused for is refused here; what can only be unknown is worked out when asked for.
-  const found = cautionsFor(setting);
+  const { cautions: found, acknowledged } = passGate(mixOf(setting), request);
   const handlingLoss = shareOf(request.handlingLoss ?? planned("handlingLoss"), "handlingLoss", "1", {
     symbol: "handling loss",
     label: "share that may stay on filters and vessels",
@@ -95,9 +95,9 @@ function make(request: PlanRequest): Before & { readonly plan: Plan } {
     procedure: () => procedureOf(setting),
     drying: () => dryingOf(setting.product.formula),
     handlingLoss: () => handlingLoss,
-    assumptions: () => assumptionsOf(setting, batch),
+    assumptions: () => assumptionsOf(setting, batch, acknowledged),
     cautions: () => found,
-    stepCautions: () => stepCautionsOf(setting, batch, found),
+    stepCautions: () => stepCautionsOf(setting, batch, found, acknowledged),
     toJSON: () => () => ({ type: "plan", schema: 1, request }),
   };
   const plan = lazily<Plan, Batch>(own, batch);
@@ -127,8 +127,9 @@ export function behindPlan(plan: Plan): Before {
  * @param request - equation, product, materials as they stand on the shelf, and the scale
  * @returns the plan; what could not be computed is listed in `unknown` with what is missing
  * @throws {PlanError} `plan.request`, `plan.no-such-product`, `plan.no-such-material`, `plan.unmatched-material`,
- *   `plan.missing-material`, `plan.scale`, `plan.strength`, `plan.too-small`, `plan.not-positive`; and the codes of
- *   `balance`, `parseFormula` and `quantity` for what they read
+ *   `plan.missing-material`, `plan.scale`, `plan.strength`, `plan.too-small`, `plan.not-positive`,
+ *   `plan.forbidden-combination`, `plan.dangerous-product`, `plan.acknowledge`; and the codes of `balance`, `parseFormula`
+ *   and `quantity` for what they read
  * @category Planning
  * @example
  * const plan = planPreparation({

@@ -41,6 +41,8 @@ export interface ReadRecipe {
   /** Product of the first equation that goes on into the next step, where there are steps. */
   readonly firstCarrier: Species | undefined;
   readonly carriers: readonly Carrier[];
+  /** The steps after the first. */
+  readonly later: readonly { readonly reactants: readonly Species[]; readonly products: readonly Species[] }[];
   readonly materials: readonly ReadMaterial[];
   /** Something is dissolved or solution: gases that water keeps stay in it. */
   readonly wet: boolean;
@@ -229,6 +231,9 @@ export function readRecipe(recipe: Recipe): ReadRecipe {
     product: own ?? product,
     firstCarrier,
     carriers,
+    later: equations
+      .slice(1)
+      .map((one) => ({ reactants: speciesOf(one.reactants), products: speciesOf(one.products) })),
     materials,
     wet: recipe.water !== undefined || materials.some((m) => m.given.strength !== undefined) || !isHeatedDry(reactants),
     water,

@@ -6,6 +6,7 @@ import { molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import type { Quantity, QuantityLike } from "../quantity";
 import { type Account, accountOfAmounts, type Formed, massFor } from "./account";
+import { dangerFindings } from "./recipe-dangers";
 import { ratioFindings } from "./recipe-ratios";
 import { type ReadRecipe, readRecipe } from "./recipe-read";
 import { yieldFindings } from "./recipe-yields";
@@ -102,7 +103,9 @@ export type RecipeFindingCode =
   | "recipe.damp"
   | "recipe.analysis-misfit"
   | "recipe.ignition-misfit"
-  | "recipe.mass-loss-misfit";
+  | "recipe.mass-loss-misfit"
+  | "recipe.dangerous-pair"
+  | "recipe.dangerous-product";
 
 /** One thing that is odd about a recipe. */
 export interface RecipeFinding {
@@ -258,7 +261,12 @@ export function checkRecipe(recipe: Recipe): RecipeCheck {
       (_, i) => !isProduct(i) && !gas(read.products[i]!.formula) && !isWater(read.products[i]!.formula),
     ),
     yields,
-    findings: [...read.findings, ...ratioFindings(reckoned), ...yieldFindings(recipe, reckoned)],
+    findings: [
+      ...dangerFindings(recipe, read),
+      ...read.findings,
+      ...ratioFindings(reckoned),
+      ...yieldFindings(recipe, reckoned),
+    ],
     unknown: [
       ...read.unknown,
       ...(account === undefined ? ["the amount of a material that could run out, for a theoretical yield"] : []),

@@ -68,9 +68,11 @@ export function watersOf(formula: Formula): Quantity {
 
 const rememberedCores = /* @__PURE__ */ remembering<string>(500);
 
-/** Atoms and charge without crystal water. */
+/** Atoms and charge without crystal water; water is its own core. */
 export const coreOf = (formula: Formula): string =>
-  rememberedCores(formula.toString(), () => crystalWater(formula).anhydrous.compositionText);
+  isWater(formula)
+    ? formula.compositionText
+    : rememberedCores(formula.toString(), () => crystalWater(formula).anhydrous.compositionText);
 
 /** Are the two the same substance, or the same salt with another share of crystal water? */
 export function sameCore(a: Formula, b: Formula): boolean {

@@ -4,6 +4,7 @@ import type { Quantity } from "../quantity";
 import type { Cautions, SubstanceCautions } from "../substance";
 import { isAcid } from "./acids";
 import type { Batch } from "./batch";
+import { type Acknowledged, inWords } from "./combinations";
 import {
   FLAMMABLE_GASES,
   IGNITION_FUMES,
@@ -165,7 +166,12 @@ function ignitionOf({ product: { formula, name } }: Setting): readonly StepCauti
 const meetsIn = ({ wet }: Setting): WorkStep => (wet ? "mixing" : "heating");
 
 /** The cautions of a step are put together when they are looked at: some ask for heats that nothing else needs. */
-export function stepCautionsOf(setting: Setting, batch: Batch, known: Cautions): StepCautions[] {
+export function stepCautionsOf(
+  setting: Setting,
+  batch: Batch,
+  known: Cautions,
+  acknowledged: readonly Acknowledged[],
+): StepCautions[] {
   const given = { setting, batch };
   const steps = handledIn(given);
   const everything = steps.flatMap(([, list]) => list);
@@ -177,6 +183,9 @@ export function stepCautionsOf(setting: Setting, batch: Batch, known: Cautions):
       const text = condition === undefined ? what : `${what} (${condition})`;
       return caution(materials.map(printed).join(" and "), text, source, citation);
     });
+  const meant = acknowledged.map((one) =>
+    caution(undefined, inWords({ ...one, about: one.about.map(printed) }), one.source),
+  );
   const isNew = ({ text }: Handled, before: number): boolean =>
     !steps.slice(0, before).some(([, list]) => list.some((one) => one.text === text));
   return steps.map(([step, list], at) =>
@@ -189,7 +198,7 @@ export function stepCautionsOf(setting: Setting, batch: Batch, known: Cautions):
             caution(undefined, row.text, row.source),
           ),
           ...(step === "ignition test" ? (ignitionOf(setting) ?? []) : []),
-          ...(step === meetsIn(setting) ? together() : []),
+          ...(step === meetsIn(setting) ? [...meant, ...together()] : []),
           ...list
             .filter((one) => isNew(one, at))
             .flatMap((one) => entriesFor(one).flatMap((entry) => ofSubstance(one.name, entry))),

@@ -9,7 +9,7 @@ import { DISPOSAL, HAZARD_FIELD_SOURCES, HAZARDS, type HazardRow } from "./data/
 import type { Circumstance } from "./data/incompatibilities";
 import { badInput, readableOptions, readableText, SubstanceError } from "./error";
 import { nearestNames } from "./formula-of";
-import { classed, type Incompatibility, incompatibilities } from "./incompatibility";
+import { classed, type Incompatibility, incompatibilities, type Meeting } from "./incompatibility";
 import { pictogramsOf, signalWordOf, statementRow } from "./label-elements";
 import { addTo } from "./multimap";
 import { type Resolved, resolveAll } from "./resolve";
@@ -29,8 +29,11 @@ export interface SubstanceCautions {
   /** The text that was asked for. */
   readonly material: string;
   readonly formula?: string;
-  /** `classified`, `not classified` (the source lists no hazard: not the same as safe), or `no entry`. */
-  readonly status: "classified" | "not classified" | "no entry";
+  /**
+   * `classified`, `not classified` (the source lists no hazard: not the same as safe), `no entry` (nothing is stored for it),
+   * or `not read` (the text is no name and no formula that is known here: nothing at all was looked up).
+   */
+  readonly status: "classified" | "not classified" | "no entry" | "not read";
   /** The form the entry is about: solution, gas, powder ... */
   readonly form?: string;
   /** Mass fraction the entry was read for, where it was given or a shop sells the good at it (its strongest). */
@@ -67,9 +70,18 @@ export interface CautionOptions {
   readonly circumstances?: readonly Circumstance[];
 }
 
+/** A text that is no name and no formula known here. */
+export interface NotRead {
+  readonly material: string;
+  /** Names that are near to it. */
+  readonly nearest: readonly string[];
+}
+
 /** The answer for a set of materials. */
 export interface Cautions {
   readonly substances: readonly SubstanceCautions[];
+  /** Texts that were not read: what is said below does not cover them. */
+  readonly notRead: readonly NotRead[];
   /** What must not meet, the blocking ones first. */
   readonly incompatibilities: readonly Incompatibility[];
   /** To be printed under everything above. */
@@ -184,23 +196,39 @@ function rowsFor(notation: Notation): { rows: readonly HazardRow[]; how: "own" |
   return { rows: group === undefined ? [] : [group], how: "group" };
 }
 
-/** A misspelt name and what may be meant. */
-function meant(material: string): string[] {
-  const near = [...new Set([...nearestNames(material), ...nearestShopNames(material)])].slice(0, 3);
-  return near.length === 0 ? [] : [`did you mean ${near.join(" or ")}`];
-}
-
-function noEntry(material: string, formula: string | undefined): SubstanceCautions {
+function noEntry(material: string, formula: string): SubstanceCautions {
   return {
     material,
-    ...(formula === undefined ? {} : { formula }),
+    formula,
     status: "no entry",
     pictograms: [],
     statements: [],
     cautions: [NO_ENTRY],
     disposal: NO_DISPOSAL,
-    notes:
-      formula === undefined ? ["not known here, so nothing is said of what it must not meet", ...meant(material)] : [],
+    notes: [],
+    adviceSource: HAZARD_FIELD_SOURCES.cautions,
+  };
+}
+
+/** Names near to a text that was not read, of substances and of goods. */
+function notReadOf(material: string): NotRead {
+  return {
+    material,
+    nearest: [...new Set([...nearestNames(material), ...nearestShopNames(material)])].slice(0, 3),
+  };
+}
+
+function unread(material: string): SubstanceCautions {
+  const { nearest } = notReadOf(material);
+  const hint = nearest.length === 0 ? "" : `; did you mean ${nearest.join(" or ")}?`;
+  return {
+    material,
+    status: "not read",
+    pictograms: [],
+    statements: [],
+    cautions: [`not read: "${material}" is no name or formula known here${hint}`],
+    disposal: NO_DISPOSAL,
+    notes: ["not known here, so nothing is said of what it must not meet"],
     adviceSource: HAZARD_FIELD_SOURCES.cautions,
   };
 }
@@ -280,7 +308,7 @@ function meanings(material: string): Resolved[] {
 }
 
 function entriesOf(text: string, asked: readonly Asked[]): SubstanceCautions[] {
-  if (asked.length === 0) return [noEntry(text, undefined)];
+  if (asked.length === 0) return [unread(text)];
   const found = new Map<string, SubstanceCautions>();
   for (const given of asked) {
     const { rows: all, how } = rowsFor(given.notation);
@@ -297,21 +325,18 @@ function entriesOf(text: string, asked: readonly Asked[]): SubstanceCautions[] {
   return [...found.values()];
 }
 
-/** At most a tenth by mass: vinegar, household ammonia, pharmacy peroxide. */
-const DILUTE = "10 %";
-
-function isDilute(strength: string | undefined): boolean {
-  return strength !== undefined && quantity(strength as "5 %").compare(quantity(DILUTE)) <= 0;
+/** Mass fraction in percent. */
+function percentOf(strength: string | undefined): number | undefined {
+  return strength === undefined
+    ? undefined
+    : quantity(strength as "5 %")
+        .in("%")
+        .toNumber();
 }
 
 /** Each strength that was given or is sold, mass %; one of `undefined` where none is known. */
 function percentsOf(text: string, formula: string, strength: string | undefined): (number | undefined)[] {
-  if (strength !== undefined)
-    return [
-      quantity(strength as "5 %")
-        .in("%")
-        .toNumber(),
-    ];
+  if (strength !== undefined) return [percentOf(strength)];
   const sold = new Set(strengthsSoldAs(text, formula));
   return sold.size === 0 ? [undefined] : [...sold];
 }
@@ -334,10 +359,11 @@ function checkedCircumstances(options: CautionOptions | undefined): readonly Cir
 
 /**
  * What published classifications say about each material, and which of them must not meet. A material without an entry
- * says so and points to its safety data sheet; it is never called safe.
+ * says so and points to its safety data sheet; it is never called safe. A text that is not read is said aloud: no silence
+ * covers it.
  *
  * @param materials - names, shop names or formulas; with `strength` (mass fraction in water) the statements that apply at
- * that strength, and rules for strong solutions left out at 10 % and below; shop solutions as strong as they are sold; with
+ * that strength, and rules for strong solutions left out at 10 % and below and met above; shop solutions as strong as they are sold; with
  * `inCylinder` a gas under pressure
  * @param options - `circumstances`: "closed vessel", "kitchen"
  * @returns one or more entries per material (a shop name may stand for several substances, a substance for several forms)
@@ -351,11 +377,20 @@ function checkedCircumstances(options: CautionOptions | undefined): readonly Cir
  * cautions(["CuSO4·3H2O"]).substances[0]?.classifiedAs // => "CuSO4"
  * cautions([{ material: "CH3COOH", strength: "20 %" }]).substances[0]?.statements.map((one) => one.code) // => ["H315", "H319"]
  * cautions(["white vinegar"]).substances[0]?.status // => "not classified"
- * cautions(["moon dust"]).substances[0]?.cautions // => ["no entry: read the safety data sheet"]
+ * cautions(["moon dust"]).substances[0]?.status // => "not read"
+ * cautions(["viengar"]).notRead[0]?.nearest // => ["vinegar"]
  * cautions(["bleach", "vinegar"]).incompatibilities[0]?.code // => "hypochlorite-acid"
  */
 export function cautions(materials: readonly (string | MaterialOfStrength)[], options?: CautionOptions): Cautions {
-  const circumstances = checkedCircumstances(options);
+  return cautionsWhere(materials, checkedCircumstances(options));
+}
+
+/** The same, with what is known of the way the materials meet. */
+export function cautionsWhere(
+  materials: readonly (string | MaterialOfStrength)[],
+  circumstances: readonly Circumstance[],
+  meeting?: Meeting,
+): Cautions {
   const list = checkedList(materials).map((one) => {
     const {
       material,
@@ -369,14 +404,15 @@ export function cautions(materials: readonly (string | MaterialOfStrength)[], op
         return { ...meaning, inCylinder: inCylinder === true, ...(percent === undefined ? {} : { percent }) };
       }),
     );
-    return { text, found, asked, dilute: isDilute(strength) };
+    return { text, found, asked, percent: percentOf(strength) };
   });
-  const met = list.flatMap(({ text, found, dilute }) =>
-    found.map((one) => classed(text, one.formula, one.notation, dilute)),
+  const met = list.flatMap(({ text, found, percent }) =>
+    found.map((one) => classed(text, one.formula, one.notation, percent)),
   );
   return {
     substances: list.flatMap(({ text, asked }) => entriesOf(text, asked)),
-    incompatibilities: incompatibilities(met, circumstances),
+    notRead: list.filter(({ found }) => found.length === 0).map(({ text }) => notReadOf(text)),
+    incompatibilities: incompatibilities(met, circumstances, meeting),
     closing: CLOSING,
   };
 }

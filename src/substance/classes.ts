@@ -1,254 +1,105 @@
-// What kind of thing a material is, worked out from its ions and elements: the ground for incompatibilities.
+// What kind of thing a material is, worked out from composition, ions and identity: the ground for incompatibilities. How
+// the formula is written decides nothing that its composition can decide.
 
 import { isCationElement } from "../ion/ion-index";
-import { formulaKey, isWater, type Notation, type Part, readNotation } from "../ion/notation";
-import { acidOf, saltOf } from "../ion/salt-readings";
+import { compositionKey, formulaKey, isWater, type Notation, type Part, readNotation } from "../ion/notation";
+import {
+  ACID_CATIONS,
+  BY_ACID,
+  BY_ANION,
+  BY_COMPOSITION,
+  BY_ELEMENT,
+  BY_GOOD,
+  STRONG_ACID_ANIONS,
+  THERMITE_METALS,
+  TOO_WEAK,
+} from "./data/hazard-classes";
 import type { HazardClass } from "./data/incompatibilities";
+import { type MakeUp, makeUpOf } from "./make-up";
 
-/** Anion names and the classes they put a salt in. */
-const BY_ANION: Readonly<Record<string, readonly HazardClass[]>> = {
-  hypochlorite: ["hypochlorite", "pool chlorine", "oxidiser"],
-  chlorite: ["chlorite", "oxidiser"],
-  chlorate: ["chlorate", "oxidiser"],
-  perchlorate: ["perchlorate", "oxidiser"],
-  bromate: ["oxidiser"],
-  iodate: ["oxidiser"],
-  peroxodisulfate: ["persulfate", "oxidiser"],
-  peroxosulfate: ["persulfate", "oxidiser", "pool chlorine"],
-  hydrogenperoxosulfate: ["persulfate", "oxidiser", "pool chlorine", "acid"],
-  nitrate: ["nitrate", "oxidiser"],
-  nitrite: ["nitrite"],
-  permanganate: ["permanganate", "oxidiser"],
-  peroxide: ["peroxide salt", "oxidiser"],
-  peroxoborate: ["percarbonate", "oxidiser"],
-  cyanide: ["cyanide"],
-  sulfide: ["sulfide"],
-  hydrogensulfide: ["sulfide"],
-  "disulfide(2-)": ["sulfide"],
-  "trisulfide(2-)": ["polysulfide", "sulfide"],
-  "tetrasulfide(2-)": ["polysulfide", "sulfide"],
-  "pentasulfide(2-)": ["polysulfide", "sulfide"],
-  sulfite: ["sulfite"],
-  hydrogensulfite: ["sulfite"],
-  disulfite: ["sulfite"],
-  dithionite: ["sulfite"],
-  thiosulfate: ["thiosulfate"],
-  azide: ["azide"],
-  thiocyanate: ["thiocyanate"],
-  carbonate: ["carbonate"],
-  hydrogencarbonate: ["carbonate"],
-  fluoride: ["fluoride"],
-  hydrogendifluoride: ["fluoride"],
-  hexafluoridosilicate: ["fluoride"],
-  phosphide: ["phosphide"],
-  carbide: ["carbide"],
-  acetylide: ["carbide"],
-  chloride: ["chloride"],
-  bromide: ["bromide"],
-  iodide: ["iodide"],
-  "triiodide(1-)": ["iodide"],
-  superoxide: ["peroxide salt", "oxidiser"],
-  oxalate: ["oxalate"],
-  hydrogenoxalate: ["oxalate", "acid"],
-  formate: ["formate"],
-  hydrogensulfate: ["acid"],
-  hydrogentartrate: ["acid"],
-  chromate: ["chromium(VI)", "oxidiser"],
-  dichromate: ["chromium(VI)", "oxidiser"],
-  hydrogenchromate: ["chromium(VI)", "oxidiser"],
-};
+let byComposition: ReadonlyMap<string, readonly HazardClass[]> | undefined;
+let byGood: ReadonlyMap<string, readonly HazardClass[]> | undefined;
 
-/** Molecules, acids, elements and goods by formula. */
-const BY_FORMULA: Readonly<Record<string, readonly HazardClass[]>> = {
-  H2O: ["water"],
-  H2O2: ["peroxide", "oxidiser"],
-  NH3: ["ammonia"],
-  HCl: ["acid", "hydrochloric acid"],
-  HBr: ["acid"],
-  HI: ["acid", "iodide"],
-  HF: ["acid", "fluoride", "hydrofluoric acid"],
-  HCN: ["cyanide"],
-  H2S: ["hydrogen sulfide"],
-  "CO(NH2)2": ["urea", "amine"],
-  H3NSO3: ["acid", "amine"],
-  CH3NO2: ["nitromethane"],
-  CHCl3: ["chloroform"],
-  C2H5OH: ["alcohol"],
-  CH3OH: ["alcohol"],
-  C3H8O: ["alcohol"],
-  CH3COCH3: ["ketone"],
-  C12H22O11: ["sugar"],
-  C6H12O6: ["sugar"],
-  C3H8O3: ["glycerol", "glycol", "alcohol"],
-  C2H6O2: ["glycol", "alcohol"],
-  C2H2: ["acetylene"],
-  C: ["carbon"],
-  S: ["sulfur"],
-  S8: ["sulfur"],
-  P: ["phosphorus"],
-  P4: ["phosphorus"],
-  I2: ["iodine"],
-  Br2: ["bromine"],
-  Cl2: ["chlorine"],
-  H2: ["hydrogen"],
-  O2: ["oxygen"],
-  CO2: ["carbon dioxide"],
-  SO2: ["sulfur dioxide"],
-  SO3: ["hydrolysing chloride"],
-  AlCl3: ["hydrolysing chloride"],
-  SnCl4: ["hydrolysing chloride"],
-  TiCl4: ["hydrolysing chloride"],
-  SiCl4: ["hydrolysing chloride"],
-  BCl3: ["hydrolysing chloride"],
-  PCl3: ["hydrolysing chloride"],
-  PCl5: ["hydrolysing chloride"],
-  POCl3: ["hydrolysing chloride"],
-  SOCl2: ["hydrolysing chloride"],
-  SO2Cl2: ["hydrolysing chloride"],
-  HSO3Cl: ["hydrolysing chloride", "acid"],
-  LiH: ["hydride"],
-  NaH: ["hydride"],
-  KH: ["hydride"],
-  MgH2: ["hydride"],
-  CaH2: ["hydride"],
-  LiAlH4: ["hydride"],
-  NaBH4: ["hydride"],
-  KBH4: ["hydride"],
-  Na2O2: ["alkali peroxide"],
-  K2O2: ["alkali peroxide"],
-  KO2: ["alkali peroxide"],
-  SiO2: ["silica"],
-  CrO3: ["chromium(VI)", "oxidiser"],
-  NaOH: ["lye", "strong base"],
-  KOH: ["lye", "strong base"],
-  LiOH: ["lye", "strong base"],
-  "Ca(OH)2": ["lime", "strong base"],
-  CaO: ["lime", "quicklime", "strong base"],
-  "Ba(OH)2": ["strong base"],
-  "Sr(OH)2": ["strong base"],
-  Mg: ["magnesium powder", "metal powder", "active metal"],
-  Al: ["aluminium", "metal powder", "active metal"],
-  Zn: ["zinc", "metal powder", "active metal"],
-  Fe: ["metal powder", "active metal", "decay metal"],
-  Sn: ["tin"],
-  Cu: ["copper metal", "copper", "decay metal"],
-  Ca: ["active metal", "alkali metal"],
-  Li: ["active metal", "alkali metal"],
-  Na: ["active metal", "alkali metal"],
-  K: ["active metal", "alkali metal"],
-  Ag: ["silver"],
-  Ag2O: ["silver oxide"],
-  C3N3O3Cl3: ["chloroisocyanurate", "pool chlorine", "oxidiser"],
-  C3N3O3Cl2Na: ["chloroisocyanurate", "pool chlorine", "oxidiser"],
-  "2Na2CO3·3H2O2": ["percarbonate", "oxidiser"],
-};
-
-/** Acids by their traditional names, beyond being an acid. Very weak ones are none here. */
-const BY_ACID: Readonly<Record<string, readonly HazardClass[]>> = {
-  "sulfuric acid": ["sulfuric acid"],
-  "nitric acid": ["nitric acid", "oxidiser"],
-  "perchloric acid": ["perchlorate", "oxidiser"],
-  "acetic acid": ["acetic acid"],
-  "formic acid": ["formate"],
-  "chromic acid": ["chromium(VI)", "oxidiser"],
-  "dichromic acid": ["chromium(VI)", "oxidiser"],
-  "oxalic acid": ["oxalate", "oxalic acid"],
-  "hydrazoic acid": ["azide"],
-};
-const TOO_WEAK: ReadonlySet<string> = /* @__PURE__ */ new Set([
-  "boric acid",
-  "hydrocyanic acid",
-  "metasilicic acid",
-  "silicic acid",
-  "metaboric acid",
-]);
-
-/** Metals whose presence alone matters. */
-const BY_ELEMENT: Readonly<Record<string, readonly HazardClass[]>> = {
-  Pb: ["lead"],
-  Hg: ["mercury"],
-  Cd: ["cadmium"],
-  As: ["arsenic"],
-  Cu: ["copper", "decay metal"],
-  Fe: ["decay metal"],
-  Co: ["decay metal"],
-  Ni: ["decay metal"],
-  Mn: ["manganese"],
-};
-
-const THERMITE_METALS: ReadonlySet<string> = /* @__PURE__ */ new Set([
-  "Fe",
-  "Cu",
-  "Mn",
-  "Cr",
-  "Pb",
-  "Sn",
-  "Co",
-  "Ni",
-  "V",
-  "Mo",
-  "W",
-  "Ag",
-  "Bi",
-  "Hg",
-]);
-
-let byKey: ReadonlyMap<string, readonly HazardClass[]> | undefined;
-
-function listed(key: string): readonly HazardClass[] {
-  byKey ??= new Map(
-    Object.entries(BY_FORMULA).map(([formula, classes]) => [formulaKey(readNotation(formula)), classes] as const),
+function listed(part: Part): readonly HazardClass[] {
+  byComposition ??= new Map(
+    Object.entries(BY_COMPOSITION).map(([formula, classes]) => [
+      compositionKey(readNotation(formula).parts[0]!.counts),
+      classes,
+    ]),
   );
-  return byKey.get(key) ?? [];
+  return byComposition.get(compositionKey(part.counts)) ?? [];
 }
 
-/** Carbon and hydrogen, no metal, no ammonium: burns with an oxidiser. Acids too weak in carbon count as acids only. */
-function isOrganicFuel(part: Part): boolean {
-  if (!part.counts.has("C") || !part.counts.has("H") || part.text.includes("NH4")) return false;
-  if (["CO(NH2)2", "HCN", "H2C2O4", "HCOOH"].includes(part.text)) return false;
-  return ![...part.counts.keys()].some(isCationElement);
+function goods(notation: Notation): readonly HazardClass[] {
+  byGood ??= new Map(Object.entries(BY_GOOD).map(([formula, classes]) => [formulaKey(readNotation(formula)), classes]));
+  return byGood.get(formulaKey(notation)) ?? [];
+}
+
+/** Carbon and hydrogen that burn too badly to be a fuel: urea, hydrogen cyanide, oxalic, formic, carbonic and thiocyanic acid. */
+const NO_FUEL: ReadonlySet<string> = /* @__PURE__ */ new Set([
+  "C1 H4 N2 O1",
+  "C1 H1 N1",
+  "C2 H2 O4",
+  "C1 H2 O2",
+  "C1 H2 O3",
+  "C1 H1 N1 S1",
+]);
+
+/** Carbon and hydrogen, no metal, no ammonium: burns with an oxidiser. */
+function isOrganicFuel(part: Part, { cations, isAcid }: MakeUp): boolean {
+  if (!part.counts.has("C") || !part.counts.has("H") || NO_FUEL.has(compositionKey(part.counts))) return false;
+  return (cations.length === 0 || isAcid) && ![...part.counts.keys()].some(isCationElement);
 }
 
 function addAll(into: Set<HazardClass>, classes: readonly HazardClass[] | undefined): void {
   for (const one of classes ?? []) into.add(one);
 }
 
+/** Classes that follow from the cations and from what stands beside them. */
+function ofCations({ cations, groups }: MakeUp, into: Set<HazardClass>): void {
+  const ammonium = groups.includes("ammonium") && !groups.includes("hydroxide");
+  if (ammonium) into.add("ammonium");
+  if (ammonium && into.has("nitrate")) into.add("ammonium nitrate");
+  if (ammonium && into.has("oxalate")) into.add("ammonium oxalate");
+  const oxideOnly = groups.length === 1 && groups[0] === "oxide";
+  for (const { symbol, charge } of cations) {
+    if (symbol === "Cr" && charge === 3) into.add("chromium(III)");
+    if (oxideOnly && THERMITE_METALS.has(symbol)) into.add("metal oxide");
+    if (groups.some((name) => STRONG_ACID_ANIONS.has(name)) && ACID_CATIONS.has(`${symbol}${charge}`))
+      into.add("acid salt");
+    if (groups.includes("chloride") && (symbol === "Cu" || (symbol === "Fe" && charge === 3)))
+      into.add("pitting chloride");
+  }
+}
+
 function ofPart(part: Part, into: Set<HazardClass>): void {
-  addAll(into, listed(formulaKey({ parts: [{ ...part, multiplier: 1 }], charge: 0 })));
+  addAll(into, listed(part));
   if (isWater(part)) return;
+  const made = makeUpOf(part);
+  // a composition that several substances share may be any of them
+  for (const reading of made.readings) for (const one of readNotation(reading).parts) ofPart(one, into);
   const compound = part.counts.size > 1;
   for (const symbol of part.counts.keys())
     if (compound || ["Pb", "Hg", "Cd", "As"].includes(symbol)) addAll(into, BY_ELEMENT[symbol]);
   if (compound && part.counts.has("Ag")) into.add("silver salt");
-  if (/\(CN\)/.test(part.text)) into.add("cyanido complex");
-  if (/NH3/.test(part.text) && compound && [...part.counts.keys()].some(isCationElement)) into.add("ammonia");
-  if (isOrganicFuel(part)) into.add("organic");
-  const acid = acidOf(part)?.ion.row.acid;
-  if (acid !== undefined && !TOO_WEAK.has(acid)) {
-    into.add("acid");
-    addAll(into, BY_ACID[acid]);
-  }
-  const salt = saltOf(part);
-  if (salt === undefined) return;
-  for (const { ion } of salt.anions) addAll(into, BY_ANION[ion.row.name]);
-  if (into.has("cyanido complex")) into.delete("cyanide");
-  const ammonium = salt.cations.some((use) => use.ion?.row.name === "ammonium");
-  if (ammonium) into.add("ammonium");
-  if (ammonium && into.has("nitrate")) into.add("ammonium nitrate");
-  if (ammonium && into.has("oxalate")) into.add("ammonium oxalate");
+  if (made.cyanide === "free") into.add("cyanide");
+  if (made.cyanide === "fast") into.add("cyanido complex");
+  if (made.ammonia) into.add("ammonia");
+  if (isOrganicFuel(part, made)) into.add("organic");
+  if (made.isAcid) {
+    if (!made.groups.some((name) => TOO_WEAK.has(name))) into.add("acid");
+    for (const name of made.groups) addAll(into, BY_ACID[name] ?? BY_ANION[name]);
+  } else for (const name of made.groups) if (name !== "cyanide") addAll(into, BY_ANION[name]);
   if (into.has("hypochlorite") && part.counts.has("Ca")) into.add("calcium hypochlorite");
-  for (const use of salt.cations) {
-    if (use.element?.symbol === "Cr" && use.charge === 3) into.add("chromium(III)");
-    const oxideOnly = salt.anions.length === 1 && salt.anions[0]!.ion.row.name === "oxide";
-    if (oxideOnly && use.element !== undefined && THERMITE_METALS.has(use.element.symbol)) into.add("metal oxide");
-  }
+  ofCations(made, into);
 }
 
-/** Classes of a material. Crystal water does not make it water. */
+/** Classes of a material. Crystal water does not make it water, and what holds some is no longer split by water. */
 export function classesOf(notation: Notation): ReadonlySet<HazardClass> {
-  const classes = new Set<HazardClass>(listed(formulaKey(notation)));
+  const classes = new Set<HazardClass>(goods(notation));
   const dry = notation.parts.filter((part) => !isWater(part));
   for (const part of dry.length > 0 ? dry : notation.parts) ofPart(part, classes);
+  if (dry.length > 0 && dry.length < notation.parts.length) classes.delete("hydrolysing chloride");
   return classes;
 }
 

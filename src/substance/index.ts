@@ -1,7 +1,7 @@
 // Substance: names, forms on the shelf, what heat does, cautions.
-export type { CautionOptions, Cautions, MaterialOfStrength, Statement, SubstanceCautions } from "./cautions";
+export type { CautionOptions, Cautions, MaterialOfStrength, NotRead, Statement, SubstanceCautions } from "./cautions";
 export { cautions, tryCautions } from "./cautions";
-export type { Circumstance } from "./data/incompatibilities";
+export type { Circumstance, Condition as MeetingCondition } from "./data/incompatibilities";
 export type { StatedAssay } from "./data/shop-materials";
 export type { StatementRow } from "./data/statements";
 export type { ThermalAmount } from "./data/thermal-steps";

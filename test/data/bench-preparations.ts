@@ -1069,7 +1069,7 @@ export const BENCH_PREPARATIONS: readonly BenchPreparation[] = [
     gases: {},
     byProducts: { "Pb(NO3)2": "9.6619" },
     times: { Pb3O4: "1.0000", HNO3: "1.3712" },
-    findings: ["recipe.stated-yield-differs"],
+    findings: ["recipe.dangerous-pair", "recipe.stated-yield-differs"],
     acknowledge: ["lead-acid"],
   },
   {
@@ -1090,7 +1090,7 @@ export const BENCH_PREPARATIONS: readonly BenchPreparation[] = [
     gases: { NO: "0.78718" },
     byProducts: {},
     times: { Pb: "1.0000", HNO3: "1.1739" },
-    findings: [],
+    findings: ["recipe.dangerous-pair"],
     acknowledge: ["lead-acid"],
   },
   {
@@ -1394,12 +1394,14 @@ export const BENCH_PREPARATIONS: readonly BenchPreparation[] = [
       found: "15 g",
       isolation: "crystallise",
     },
+    // it gives off chlorine
+    acknowledge: ["poison-gas"],
     limiting: "I2",
     theory: "20.236",
     gases: { Cl2: "1.1567" },
     byProducts: {},
     times: { I2: "1.0000", KClO3: "1.0356" },
-    findings: [],
+    findings: ["recipe.dangerous-product"],
   },
   {
     id: "na-perborate",

@@ -976,8 +976,7 @@ export const PREPARATIONS: readonly PublishedPreparation[] = [
       byProducts: [{ formula: "CH3CHO", amount: "0.999382", grams: "44.026" }],
       supplied: { K2Cr2O7: { amount: "0.333127", times: "1.0" }, H2SO4: { amount: "1.368", times: "1.027" } },
     },
-    findings: [],
-    clean: true,
+    findings: ["recipe.dangerous-pair"],
     source: {
       title: "Synthetic Inorganic Chemistry (A. A. Blanchard, J. W. Phelan, A. R. Davis)",
       edition: "5th ed., 1936",
@@ -1014,7 +1013,13 @@ export const PREPARATIONS: readonly PublishedPreparation[] = [
       byProducts: [{ formula: "Na2SO4", amount: "0.0100673", grams: "1.43" }],
       supplied: { Na2Cr2O7·2H2O: { amount: "0.0100673", times: "1.0" }, S: { amount: "0.0311915", times: "3.098" } },
     },
-    findings: ["recipe.form-not-stated", "recipe.large-excess", "recipe.stated-yield-differs", "recipe.hydrate-mix-up"],
+    findings: [
+      "recipe.dangerous-pair",
+      "recipe.form-not-stated",
+      "recipe.large-excess",
+      "recipe.stated-yield-differs",
+      "recipe.hydrate-mix-up",
+    ],
     source: {
       title: "Inorganic pigment synthesis",
       edition: "undated student report on the web; author withheld",

@@ -16,7 +16,13 @@ const OTHERWISE: Readonly<Record<string, string>> = {
   "b-boric-acid-1911": "crystallisation",
 };
 
-const planOf = ({ recipe }: (typeof PREPARATIONS)[number]) => {
+/** Forbidden unless they are known and meant: alcohol or sulfur with a dichromate. */
+const MEANT: Readonly<Record<string, readonly string[]>> = {
+  "cr-chrome-alum-1936": ["chromate-organic"],
+  "cr-oxide-green-3g": ["chromate-fuel"],
+};
+
+const planOf = ({ id, recipe }: (typeof PREPARATIONS)[number]) => {
   const chained = typeof recipe.equation !== "string";
   const { form } = recipe.materials[0]!;
   const request = {
@@ -24,6 +30,7 @@ const planOf = ({ recipe }: (typeof PREPARATIONS)[number]) => {
     product: chained ? "Cu(NO3)2" : recipe.product,
     materials: [{ name: "first", form: typeof form === "string" ? form : form[0]! }],
     scale: { material: "first", portion: "100 g" },
+    acknowledge: MEANT[id],
   } satisfies PlanRequest;
   return planPreparation(request);
 };

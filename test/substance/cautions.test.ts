@@ -27,7 +27,7 @@ describe("cautions of a substance", () => {
   });
 
   it("never calls a substance without an entry safe", () => {
-    for (const material of ["MgCO3", "moon dust", "Fe3O4"]) {
+    for (const material of ["MgCO3", "CaSiO3", "Fe3O4"]) {
       const found = only(material);
       expect(found.status).toBe("no entry");
       expect(found.cautions).toEqual(["no entry: read the safety data sheet"]);
@@ -36,6 +36,37 @@ describe("cautions of a substance", () => {
     expect(JSON.stringify(cautions(["MgCO3", "NaHCO3", "NaCl"])).replace("does not make it safe", "")).not.toMatch(
       /\bsafe\b/,
     );
+  });
+
+  it("says aloud that a text was not read, and what may have been meant", () => {
+    const found = cautions(["viengar", "bleach"]);
+    expect(found.substances[0]).toMatchObject({ material: "viengar", status: "not read" });
+    expect(found.substances[0]?.cautions[0]).toMatch(/^not read: "viengar".*did you mean.*vinegar/);
+    expect(found.notRead).toEqual([{ material: "viengar", nearest: expect.arrayContaining(["vinegar"]) }]);
+    expect(cautions(["MgCO3"]).notRead).toEqual([]);
+    expect(only("moon dust").cautions[0]).toMatch(/^not read: /);
+  });
+
+  it("reads what shops call the things that must not meet", () => {
+    // other words for what stands under bleach, household ammonia, acetone, ethanal-free cleaners (general knowledge, memory)
+    const pairs: readonly (readonly [string, string])[] = [
+      ["chlorine bleach", "vinegar"],
+      ["eau de Javel", "lemon juice"],
+      ["bleach", "ammonia water"],
+      ["bleach", "nail polish remover"],
+      ["bleach", "propanone"],
+      ["bleach", "smelling salts"],
+      ["bleach", "baker's ammonia"],
+      ["oxygenated water", "acetone"],
+    ];
+    for (const pair of pairs) {
+      const found = cautions(pair);
+      expect(found.notRead, pair.join(" + ")).toEqual([]);
+      expect(
+        found.incompatibilities.some((one) => one.blocking),
+        pair.join(" + "),
+      ).toBe(true);
+    }
   });
 
   it("shows every form a shop name may stand for", () => {

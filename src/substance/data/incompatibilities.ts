@@ -1,12 +1,14 @@
 // Which materials must not meet, by class. 27 of the rules were matched to excerpts of printed lists; what forms, and the
-// rest, rests on memory of the books named. `a` and `b` are classes (see classes.ts), either way round.
+// rest, rests on memory of the books named. Under which condition a rule holds is data: see CONDITIONS. `a` and `b` are classes (see classes.ts), either way round.
 import type { SourceKey } from "../../foundation";
 
 /** Class of a material, worked out from its formula. */
 export type HazardClass =
+  | "acetate"
   | "acetic acid"
   | "acetylene"
   | "acid"
+  | "acid salt"
   | "active metal"
   | "alcohol"
   | "alkali metal"
@@ -18,7 +20,9 @@ export type HazardClass =
   | "ammonium nitrate"
   | "ammonium oxalate"
   | "arsenic"
+  | "arsenide"
   | "azide"
+  | "bromate"
   | "bromide"
   | "bromine"
   | "cadmium"
@@ -29,6 +33,7 @@ export type HazardClass =
   | "carbonate"
   | "chlorate"
   | "chloride"
+  | "chlorinated solvent"
   | "chlorine"
   | "chlorite"
   | "chloroform"
@@ -41,16 +46,23 @@ export type HazardClass =
   | "cyanido complex"
   | "decay metal"
   | "fluoride"
+  | "formaldehyde"
   | "formate"
+  | "formic acid"
   | "glycerol"
   | "glycol"
+  | "gold"
+  | "hexamine"
+  | "higher oxide"
   | "hydride"
+  | "hydrobromic acid"
   | "hydrochloric acid"
   | "hydrofluoric acid"
   | "hydrogen"
   | "hydrogen sulfide"
   | "hydrolysing chloride"
   | "hypochlorite"
+  | "iodate"
   | "iodide"
   | "iodine"
   | "ketone"
@@ -79,13 +91,17 @@ export type HazardClass =
   | "persulfate"
   | "phosphide"
   | "phosphorus"
+  | "pitting chloride"
   | "polysulfide"
   | "pool chlorine"
   | "quicklime"
+  | "selenide"
   | "silica"
+  | "silicide"
   | "silver"
   | "silver oxide"
   | "silver salt"
+  | "strong amine"
   | "strong base"
   | "sugar"
   | "sulfide"
@@ -103,6 +119,53 @@ export type HazardClass =
 /** A circumstance that a rule asks for in place of a second material. */
 export type Circumstance = "closed vessel" | "kitchen";
 
+/** What a rule needs beside the two materials. */
+export type Condition =
+  | "strong acid"
+  | "strong peroxide"
+  | "strong"
+  | "both strong"
+  | "solid lye"
+  | "water poured into the strong acid"
+  | "dry"
+  | "ground together"
+  | "ignited"
+  | "heated"
+  | "hot and alkaline"
+  | "fired with alkali"
+  | "kept closed"
+  | "fire";
+
+/** How it can be told whether a condition is met. */
+export interface ConditionRow {
+  /**
+   * `strength`: by the strength of the materials of these classes; `dryness`: not where one of the two comes in much water;
+   * `heat`: by the temperature; `work`: by how the work is done, which nothing in a list of materials tells.
+   */
+  readonly by: "strength" | "dryness" | "heat" | "work";
+  /** Classes whose strength counts; all where none are named. */
+  readonly of?: readonly HazardClass[];
+}
+
+const ACIDS: readonly HazardClass[] = ["acid", "sulfuric acid", "nitric acid", "hydrochloric acid", "hydrobromic acid"];
+
+export const CONDITIONS: Readonly<Record<Condition, ConditionRow>> = {
+  "strong acid": { by: "strength", of: ACIDS },
+  "strong peroxide": { by: "strength", of: ["peroxide"] },
+  strong: { by: "strength" },
+  "both strong": { by: "strength" },
+  "solid lye": { by: "strength", of: ["lye", "strong base"] },
+  "water poured into the strong acid": { by: "work", of: ACIDS },
+  dry: { by: "dryness" },
+  "ground together": { by: "dryness" },
+  ignited: { by: "dryness" },
+  heated: { by: "heat" },
+  "hot and alkaline": { by: "work" },
+  "fired with alkali": { by: "work" },
+  "kept closed": { by: "work" },
+  fire: { by: "work" },
+};
+
 /** One rule. */
 export interface IncompatibilityRow {
   readonly code: string;
@@ -114,8 +177,8 @@ export interface IncompatibilityRow {
   readonly products?: readonly string[];
   /** `forbid`: not to be planned; `warn`: may be what is wanted, with the caution printed. */
   readonly severity: "forbid" | "warn";
-  /** Only under this condition; without it the rule always holds. */
-  readonly condition?: string;
+  /** Only under one of these; without any the rule always holds. */
+  readonly conditions?: readonly Condition[];
   /** A third class that must be there too. */
   readonly with?: HazardClass;
   readonly source: SourceKey;
@@ -183,7 +246,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     what: "violent reduction",
     products: ["SO2"],
     severity: "warn",
-    condition: "dry or strong",
+    conditions: ["dry", "strong"],
     source: "memory",
   },
   {
@@ -216,7 +279,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   {
     code: "calcium-hypochlorite-carbon",
     a: ["calcium hypochlorite"],
-    b: ["carbon"],
+    b: ["carbon", "sulfur", "phosphorus", "metal powder"],
     what: "fire or explosion",
     products: ["CO2", "Cl2"],
     severity: "forbid",
@@ -261,7 +324,18 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   {
     code: "chlorate-fuel",
     a: ["chlorate"],
-    b: ["sulfur", "phosphorus", "carbon", "sugar", "metal powder"],
+    b: [
+      "sulfur",
+      "phosphorus",
+      "carbon",
+      "sugar",
+      "metal powder",
+      "organic",
+      "sulfide",
+      "thiocyanate",
+      "cyanide",
+      "cyanido complex",
+    ],
     what: "explodes under friction",
     severity: "forbid",
     source: "incompatibilityLists",
@@ -277,16 +351,16 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   },
   {
     code: "chlorate-ammonium",
-    a: ["chlorate"],
+    a: ["chlorate", "bromate", "chlorite"],
     b: ["ammonium"],
-    what: "makes ammonium chlorate, which goes off by itself",
+    what: "makes an ammonium salt that goes off by itself",
     severity: "forbid",
     source: "incompatibilityLists",
   },
   {
     code: "perchlorate-fuel",
     a: ["perchlorate"],
-    b: ["organic", "metal powder", "sugar"],
+    b: ["organic", "metal powder", "sugar", "sulfur", "carbon", "phosphorus", "sulfide"],
     what: "explosive mixture",
     severity: "forbid",
     source: "prudentPractices",
@@ -303,11 +377,11 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   {
     code: "nitrate-fuel",
     a: ["nitrate"],
-    b: ["organic", "sugar", "sulfur", "carbon"],
+    b: ["organic", "sugar", "sulfur", "carbon", "aluminium", "phosphorus"],
     what: "burns or explodes",
     products: ["N2", "CO2"],
     severity: "forbid",
-    condition: "dry, heated or ground together",
+    conditions: ["dry", "heated", "ground together"],
     source: "prudentPractices",
   },
   {
@@ -317,7 +391,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     what: "decomposes or explodes",
     products: ["NO2"],
     severity: "forbid",
-    condition: "dry, hot or strong",
+    conditions: ["dry", "heated", "strong"],
     source: "incompatibilityLists",
   },
   {
@@ -336,7 +410,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     what: "decomposes violently when hot",
     products: ["N2"],
     severity: "forbid",
-    condition: "hot or dry",
+    conditions: ["heated", "dry"],
     source: "reactiveHazards",
   },
   {
@@ -355,7 +429,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     what: "sets chlorine free",
     products: ["Cl2"],
     severity: "forbid",
-    condition: "concentrated acid",
+    conditions: ["strong acid"],
     source: "memory",
   },
   {
@@ -365,7 +439,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     what: "makes an explosive oxide",
     products: ["Mn2O7"],
     severity: "forbid",
-    condition: "concentrated acid",
+    conditions: ["strong acid"],
     source: "reactiveHazards",
   },
   {
@@ -374,7 +448,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     b: ["alcohol", "sugar", "organic"],
     what: "catches fire by itself",
     severity: "forbid",
-    condition: "dry or strong",
+    conditions: ["dry", "strong"],
     source: "prudentPractices",
   },
   {
@@ -384,17 +458,17 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     what: "violent oxygen",
     products: ["O2"],
     severity: "warn",
-    condition: "strong peroxide",
+    conditions: ["strong peroxide"],
     source: "memory",
   },
   {
     code: "permanganate-fuel",
     a: ["permanganate"],
-    b: ["sulfur", "sulfide", "ammonium"],
+    b: ["sulfur", "sulfide", "ammonium", "metal powder", "carbon", "phosphorus"],
     what: "fire or explosion",
     products: ["N2"],
     severity: "forbid",
-    condition: "dry",
+    conditions: ["dry"],
     source: "memory",
   },
   {
@@ -408,7 +482,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   {
     code: "peroxide-catalyst",
     a: ["peroxide"],
-    b: ["decay metal", "manganese", "silver", "iodide"],
+    b: ["decay metal", "manganese", "silver", "silver salt", "iodide"],
     what: "decays fast and hot",
     products: ["O2"],
     severity: "warn",
@@ -417,10 +491,10 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   {
     code: "peroxide-organic",
     a: ["peroxide"],
-    b: ["alcohol", "acetic acid", "sugar"],
+    b: ["alcohol", "acetic acid", "formic acid", "sugar", "strong amine"],
     what: "fire, or peracids",
     severity: "forbid",
-    condition: "strong peroxide",
+    conditions: ["strong peroxide"],
     source: "incompatibilityLists",
   },
   {
@@ -457,7 +531,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     what: "deadly gas",
     products: ["HCN"],
     severity: "forbid",
-    condition: "hot or strong acid",
+    conditions: ["heated", "strong acid"],
     source: "memory",
   },
   {
@@ -512,7 +586,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     what: "poison gas",
     products: ["HCN", "COS"],
     severity: "warn",
-    condition: "hot or strong acid",
+    conditions: ["heated", "strong acid"],
     source: "clpAnnexVI",
   },
   {
@@ -567,7 +641,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     b: ["strong base"],
     what: "boils and splashes",
     severity: "warn",
-    condition: "both strong",
+    conditions: ["both strong"],
     source: "incompatibilityLists",
   },
   {
@@ -576,7 +650,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     b: ["water"],
     what: "boils and spits: acid into water, never the other way",
     severity: "forbid",
-    condition: "water poured into the strong acid",
+    conditions: ["water poured into the strong acid"],
     source: "prudentPractices",
   },
   {
@@ -585,7 +659,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     b: ["water"],
     what: "boils and spits: the solid into cold water, in portions",
     severity: "warn",
-    condition: "solid lye",
+    conditions: ["solid lye"],
     source: "memory",
   },
   {
@@ -630,7 +704,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     what: "feeds a magnesium fire",
     products: ["H2"],
     severity: "forbid",
-    condition: "fire",
+    conditions: ["fire"],
     source: "memory",
   },
   {
@@ -717,7 +791,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   {
     code: "silver-acetylene",
     a: ["silver", "silver salt"],
-    b: ["acetylene"],
+    b: ["acetylene", "carbide"],
     what: "explosive salt",
     products: ["Ag2C2"],
     severity: "forbid",
@@ -726,7 +800,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   {
     code: "copper-acetylene",
     a: ["copper"],
-    b: ["acetylene"],
+    b: ["acetylene", "carbide"],
     what: "explosive salt",
     products: ["Cu2C2"],
     severity: "forbid",
@@ -735,7 +809,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   {
     code: "mercury-acetylene-ammonia",
     a: ["mercury"],
-    b: ["acetylene", "ammonia"],
+    b: ["acetylene", "carbide", "ammonia"],
     what: "explosive salts",
     products: ["Hg2C2"],
     severity: "forbid",
@@ -762,7 +836,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   {
     code: "halogen-ammonia",
     a: ["bromine", "chlorine"],
-    b: ["ammonia"],
+    b: ["ammonia", "ammonium", "amine", "azide"],
     what: "violent; nitrogen halides",
     products: ["NCl3"],
     severity: "forbid",
@@ -784,7 +858,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     what: "fire or explosion",
     products: ["NO2"],
     severity: "forbid",
-    condition: "strong acid",
+    conditions: ["strong acid"],
     source: "prudentPractices",
   },
   {
@@ -812,7 +886,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     what: "aqua regia: gas and pressure",
     products: ["Cl2", "NOCl"],
     severity: "forbid",
-    condition: "kept closed",
+    conditions: ["kept closed"],
     source: "memory",
   },
   {
@@ -832,7 +906,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     what: "explosive",
     products: ["ClO2"],
     severity: "forbid",
-    condition: "strong acid",
+    conditions: ["strong acid"],
     source: "prudentPractices",
   },
   {
@@ -842,7 +916,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     what: "acid fumes",
     products: ["HCl", "HBr", "I2"],
     severity: "warn",
-    condition: "strong acid",
+    conditions: ["strong acid"],
     source: "memory",
   },
   {
@@ -852,7 +926,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     what: "nitric acid vapour",
     products: ["HNO3"],
     severity: "warn",
-    condition: "strong acid",
+    conditions: ["strong acid"],
     source: "memory",
   },
   {
@@ -862,7 +936,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     what: "poison gas",
     products: ["CO"],
     severity: "warn",
-    condition: "strong acid",
+    conditions: ["strong acid"],
     source: "memory",
   },
   {
@@ -872,7 +946,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     what: "hot char",
     products: ["CO", "SO2"],
     severity: "warn",
-    condition: "strong acid",
+    conditions: ["strong acid"],
     source: "memory",
   },
   {
@@ -907,7 +981,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     b: ["hypochlorite", "peroxide", "strong base"],
     what: "turns to chromate",
     severity: "warn",
-    condition: "hot and alkaline",
+    conditions: ["hot and alkaline"],
     source: "memory",
   },
   {
@@ -916,7 +990,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     b: ["oxidiser"],
     what: "turns to chromate",
     severity: "warn",
-    condition: "fired with alkali",
+    conditions: ["fired with alkali"],
     source: "memory",
   },
   { code: "lead-acid", a: ["lead"], b: ["acid"], what: "soluble poison", severity: "forbid", source: "memory" },
@@ -938,7 +1012,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   {
     code: "azide-metal",
     a: ["azide"],
-    b: ["copper", "lead", "silver", "silver salt"],
+    b: ["copper", "lead", "silver", "silver salt", "mercury", "cadmium", "gold"],
     what: "explodes at a touch",
     severity: "forbid",
     source: "incompatibilityLists",
@@ -949,7 +1023,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     b: ["aluminium", "magnesium powder"],
     what: "very hot fire",
     severity: "forbid",
-    condition: "dry, ignited",
+    conditions: ["dry", "ignited"],
     source: "memory",
   },
   {
@@ -958,7 +1032,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     b: ["nitrate", "chlorate", "perchlorate", "permanganate", "persulfate", "chromium(VI)", "peroxide salt"],
     what: "flash fire",
     severity: "forbid",
-    condition: "dry",
+    conditions: ["dry"],
     source: "memory",
   },
   {
@@ -968,7 +1042,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     what: "flash reaction",
     products: ["SO2"],
     severity: "warn",
-    condition: "heated",
+    conditions: ["heated"],
     source: "memory",
   },
   {
@@ -977,7 +1051,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     b: ["ammonium nitrate"],
     what: "fire started by water",
     severity: "forbid",
-    condition: "dry",
+    conditions: ["dry"],
     source: "memory",
   },
   {
@@ -1039,7 +1113,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     what: "a burst of gas",
     products: ["CO2"],
     severity: "warn",
-    condition: "dry or strong acid",
+    conditions: ["dry", "strong acid"],
     source: "memory",
   },
   {
@@ -1093,7 +1167,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     b: ["sulfite", "thiosulfate"],
     what: "heat; fire where dry",
     severity: "warn",
-    condition: "dry or strong",
+    conditions: ["dry", "strong"],
     source: "memory",
   },
   {
@@ -1103,7 +1177,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     what: "acid is oxidised to chlorine",
     products: ["Cl2"],
     severity: "forbid",
-    condition: "strong acid",
+    conditions: ["strong acid"],
     source: "memory",
   },
   {
@@ -1122,6 +1196,306 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     what: "heats up by itself and can burst the flask",
     products: ["CO"],
     severity: "warn",
+    source: "memory",
+  },
+  {
+    code: "halogenate-fuel",
+    a: ["bromate", "iodate"],
+    b: ["sulfur", "carbon", "phosphorus", "sugar", "organic", "metal powder", "sulfide"],
+    what: "burns or explodes",
+    severity: "forbid",
+    conditions: ["dry", "heated", "ground together"],
+    source: "memory",
+  },
+  {
+    code: "bromate-acid",
+    a: ["bromate"],
+    b: ["acid"],
+    what: "sets bromine free",
+    products: ["Br2"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "halogenate-hydrohalic",
+    a: ["bromate", "iodate", "chlorate"],
+    b: ["hydrochloric acid", "hydrobromic acid"],
+    what: "sets halogen free",
+    products: ["Cl2", "Br2"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "chlorite-fuel",
+    a: ["chlorite"],
+    b: ["organic", "sugar", "sulfur", "carbon", "phosphorus", "metal powder"],
+    what: "fire or explosion",
+    severity: "forbid",
+    conditions: ["dry", "heated"],
+    source: "memory",
+  },
+  {
+    code: "nitrate-reducer",
+    a: ["nitrate"],
+    b: ["thiosulfate", "thiocyanate", "sulfite", "acetate"],
+    what: "burns or explodes",
+    products: ["N2"],
+    severity: "warn",
+    conditions: ["dry", "heated"],
+    source: "memory",
+  },
+  {
+    code: "nitrite-reducer",
+    a: ["nitrite"],
+    b: ["thiosulfate", "thiocyanate", "cyanide"],
+    what: "explodes when hot",
+    products: ["N2"],
+    severity: "forbid",
+    conditions: ["dry", "heated"],
+    source: "memory",
+  },
+  {
+    code: "cyanide-oxidiser",
+    a: ["cyanide"],
+    b: ["nitrate", "chlorate", "perchlorate", "permanganate", "peroxide salt"],
+    what: "explodes when it melts",
+    severity: "forbid",
+    conditions: ["dry", "heated"],
+    source: "memory",
+  },
+  {
+    code: "hypochlorite-cyanide",
+    a: ["hypochlorite", "pool chlorine", "chlorine", "bromine"],
+    b: ["cyanide", "thiocyanate"],
+    what: "deadly gas",
+    products: ["CNCl"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "hypochlorite-azide",
+    a: ["hypochlorite", "pool chlorine"],
+    b: ["azide"],
+    what: "explosive gas",
+    products: ["ClN3"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "hypochlorite-acid-salt",
+    a: ["hypochlorite"],
+    b: ["acid salt"],
+    what: "the salt is sour enough to set chlorine free",
+    products: ["Cl2"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "isocyanurate-organic",
+    a: ["chloroisocyanurate"],
+    b: ["organic", "alcohol", "ketone", "sugar"],
+    what: "fire; chlorinates it with heat",
+    products: ["Cl2"],
+    severity: "forbid",
+    source: "tradeSheets",
+  },
+  {
+    code: "nitric-urea",
+    a: ["nitric acid"],
+    b: ["urea", "strong amine", "hexamine"],
+    what: "makes an explosive nitrate",
+    products: ["CH5N3O4"],
+    severity: "forbid",
+    conditions: ["strong acid"],
+    source: "memory",
+  },
+  {
+    code: "nitric-fuel",
+    a: ["nitric acid"],
+    b: ["carbon", "sulfur", "phosphorus"],
+    what: "violent; fire",
+    products: ["NO2"],
+    severity: "forbid",
+    conditions: ["strong acid"],
+    source: "memory",
+  },
+  {
+    code: "nitration",
+    a: ["nitrate", "nitric acid"],
+    b: ["sulfuric acid"],
+    what: "nitrates what burns: explosive products",
+    products: ["NO2"],
+    severity: "forbid",
+    conditions: ["strong acid"],
+    with: "organic",
+    source: "memory",
+  },
+  {
+    code: "peroxide-sulfuric",
+    a: ["peroxide"],
+    b: ["sulfuric acid"],
+    what: "makes peroxosulfuric acid: explodes with anything that burns",
+    products: ["H2SO5"],
+    severity: "forbid",
+    conditions: ["both strong"],
+    source: "memory",
+  },
+  {
+    code: "peroxide-hexamine",
+    a: ["peroxide"],
+    b: ["hexamine"],
+    what: "makes a primary explosive",
+    products: ["C6H12N2O6"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "hydrochloric-higher-oxide",
+    a: ["hydrochloric acid"],
+    b: ["higher oxide"],
+    what: "acid is oxidised to chlorine",
+    products: ["Cl2"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "hydrochloric-persulfate",
+    a: ["hydrochloric acid", "hydrobromic acid"],
+    b: ["persulfate"],
+    what: "acid is oxidised to chlorine",
+    products: ["Cl2"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "hydrochloric-formaldehyde",
+    a: ["hydrochloric acid"],
+    b: ["formaldehyde"],
+    what: "makes a carcinogenic ether",
+    products: ["C2H4OCl2"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "chromate-fuel",
+    a: ["chromium(VI)"],
+    b: ["aluminium", "sulfur", "carbon", "phosphorus"],
+    what: "burns or explodes",
+    severity: "forbid",
+    conditions: ["dry", "ignited"],
+    source: "memory",
+  },
+  {
+    code: "phosphorus-base",
+    a: ["phosphorus"],
+    b: ["strong base"],
+    what: "deadly gas",
+    products: ["PH3"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "phosphorus-oxidiser",
+    a: ["phosphorus"],
+    b: ["oxidiser", "bromine", "chlorine"],
+    what: "fire or explosion",
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "alkali-metal-alcohol",
+    a: ["alkali metal"],
+    b: ["alcohol"],
+    what: "hydrogen, with heat that can set it alight",
+    products: ["H2"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "alkali-metal-acid",
+    a: ["alkali metal"],
+    b: ["acid"],
+    what: "fire and explosion",
+    products: ["H2"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "alkali-metal-chlorinated",
+    a: ["alkali metal"],
+    b: ["chlorinated solvent"],
+    what: "explodes at a knock",
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "metal-chlorinated",
+    a: ["aluminium", "magnesium powder", "zinc"],
+    b: ["chlorinated solvent"],
+    what: "may start late, then explode",
+    products: ["HCl"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "aluminium-chloride-salt",
+    a: ["aluminium"],
+    b: ["pitting chloride"],
+    what: "boils by itself and gives hydrogen",
+    products: ["H2"],
+    severity: "warn",
+    source: "memory",
+  },
+  {
+    code: "azide-chlorinated",
+    a: ["azide"],
+    b: ["chlorinated solvent"],
+    what: "explosive azides of the solvent",
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "gold-ammonia",
+    a: ["gold"],
+    b: ["ammonia"],
+    what: "explodes at a touch",
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "acid-selenide",
+    a: ["acid"],
+    b: ["selenide"],
+    what: "deadly gas",
+    products: ["H2Se"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "acid-arsenide",
+    a: ["acid"],
+    b: ["arsenide"],
+    what: "deadly gas",
+    products: ["AsH3"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "acid-silicide",
+    a: ["acid"],
+    b: ["silicide"],
+    what: "gas that burns by itself in air",
+    products: ["SiH4"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "water-phosphide",
+    a: ["phosphide"],
+    b: ["water"],
+    what: "deadly gas",
+    products: ["PH3"],
+    severity: "forbid",
     source: "memory",
   },
 ];

@@ -84,7 +84,7 @@ export const REGISTRY: readonly RegistryRow[] = [
   {
     formula: "NH4HCO3",
     name: "ammonium hydrogencarbonate",
-    otherNames: ["baking ammonia", "ammonium bicarbonate", "hartshorn", "teschemacherite"],
+    otherNames: ["baker's ammonia", "baking ammonia", "ammonium bicarbonate", "hartshorn", "teschemacherite"],
     cas: "1066-33-7",
     casSource: "aiic",
     appearance: "white",
@@ -967,7 +967,15 @@ export const REGISTRY: readonly RegistryRow[] = [
   {
     formula: "NaClO",
     name: "sodium hypochlorite",
-    otherNames: [{ name: "bleach", remark: "solution" }, "liquid chlorine", "Javel water"],
+    otherNames: [
+      "chlorine bleach",
+      "eau de Javel",
+      "eau de Javelle",
+      "Javelle water",
+      { name: "bleach", remark: "solution" },
+      "liquid chlorine",
+      "Javel water",
+    ],
     cas: "7681-52-9",
     casSource: "aiic",
     appearance: "pale yellow-green solution",
@@ -4805,7 +4813,7 @@ export const REGISTRY: readonly RegistryRow[] = [
     formula: "H2O2",
     name: "hydrogen peroxide",
     systematic: ["dihydrogen peroxide"],
-    otherNames: ["hydrogen peroxide"],
+    otherNames: ["oxygenated water", "hydrogen peroxide"],
     cas: "7722-84-1",
     casSource: "aiic",
     appearance: "colourless liquid",
@@ -5200,7 +5208,7 @@ export const REGISTRY: readonly RegistryRow[] = [
   {
     formula: "CH3COCH3",
     name: "propan-2-one",
-    otherNames: ["acetone"],
+    otherNames: ["propanone", "acetone"],
     cas: "67-64-1",
     casSource: "aiic",
     appearance: "colourless liquid",

@@ -400,7 +400,7 @@ export const SHOP_MATERIALS: readonly ShopMaterialRow[] = [
   },
   {
     name: "household ammonia",
-    alsoCalled: ["ammonia"],
+    alsoCalled: ["ammonia", "ammonia water", "aqueous ammonia"],
     formula: "NH3",
     assays: [{ lower: "3", upper: "10" }],
     form: "mass fraction",
@@ -1732,7 +1732,7 @@ export const SHOP_MATERIALS: readonly ShopMaterialRow[] = [
   },
   {
     name: "bleach (household)",
-    alsoCalled: ["bleach", "household bleach"],
+    alsoCalled: ["bleach", "household bleach", "chlorine bleach", "eau de Javel", "Javel water"],
     formula: "NaClO",
     assays: [{ lower: "2.5", upper: "8.3" }],
     form: "mass fraction",
@@ -1806,7 +1806,7 @@ export const SHOP_MATERIALS: readonly ShopMaterialRow[] = [
   },
   {
     name: "peroxide, pharmacy",
-    alsoCalled: ["hydrogen peroxide", "peroxide"],
+    alsoCalled: ["hydrogen peroxide", "peroxide", "oxygenated water"],
     formula: "H2O2",
     assays: [{ lower: "2.5", upper: "3.5", note: "3 on the label" }],
     form: "mass concentration",
@@ -2193,6 +2193,7 @@ export const SHOP_MATERIALS: readonly ShopMaterialRow[] = [
   },
   {
     name: "acetone",
+    alsoCalled: ["propanone", "nail polish remover"],
     formula: "CH3COCH3",
     assays: [{ lower: "98", upper: "99.8" }],
     form: "mass fraction",
@@ -2212,5 +2213,26 @@ export const SHOP_MATERIALS: readonly ShopMaterialRow[] = [
     soldBy: "grocery, car",
     trap: "'purified', 'battery top-up' and 'spring' differ",
     source: "tradeSheets",
+  },
+  {
+    name: "lemon juice",
+    formula: "C6H8O7",
+    assays: [{ lower: "4.5", upper: "6" }],
+    form: "mass concentration",
+    impurities: ["sugars", "malic acid"],
+    soldBy: "grocery",
+    trap: "varies with the fruit: titrate",
+    source: "memory",
+  },
+  {
+    name: "smelling salts",
+    alternatives: ["NH4HCO3"],
+    formula: "(NH4)2CO3",
+    assays: [{ lower: "90", upper: "100" }],
+    form: "solid",
+    impurities: ["ammonium carbamate", "perfume"],
+    soldBy: "pharmacy",
+    trap: "liquid kinds are ammonia in alcohol",
+    source: "memory",
   },
 ];
