@@ -220,15 +220,15 @@ function notReadOf(material: string): NotRead {
 
 function unread(material: string): SubstanceCautions {
   const { nearest } = notReadOf(material);
-  const hint = nearest.length === 0 ? "" : `; did you mean ${nearest.join(" or ")}?`;
+  const near = nearest.length === 0 ? [] : [`did you mean ${nearest.join(" or ")}`];
   return {
     material,
     status: "not read",
     pictograms: [],
     statements: [],
-    cautions: [`not read: "${material}" is no name or formula known here${hint}`],
+    cautions: [[`not read: "${material}" is no name or formula known here`, ...near].join("; ")],
     disposal: NO_DISPOSAL,
-    notes: ["not known here, so nothing is said of what it must not meet"],
+    notes: ["not known here, so nothing is said of what it must not meet", ...near],
     adviceSource: HAZARD_FIELD_SOURCES.cautions,
   };
 }

@@ -76,7 +76,7 @@ describe("the spelling of a material", () => {
 });
 
 /** Equation, product, materials: forbidden under a condition that the request meets. */
-const MET: readonly (readonly [string, string, ...Given[]])[] = [
+const MET: readonly [string, string, ...Given[]][] = [
   ["KMnO4 + H2SO4 -> Mn2O7 + K2SO4 + H2O", "Mn2O7", ["KMnO4"], ["H2SO4", "98 %"]],
   ["KMnO4 + H2SO4 -> K2SO4 + MnSO4 + O2 + H2O", "MnSO4", ["KMnO4"], ["H2SO4", "98 %"]],
   ["KMnO4 + HCl -> KCl + MnCl2 + Cl2 + H2O", "MnCl2", ["KMnO4"], ["HCl", "37 %"]],
@@ -104,7 +104,7 @@ const MET: readonly (readonly [string, string, ...Given[]])[] = [
 ];
 
 describe("a condition that the request meets", () => {
-  it.each(MET)("stops %s", (equation, product, ...materials) => {
+  it.each(MET)("stops %s", (...[equation, product, ...materials]: [string, string, ...Given[]]) => {
     expect(fate(asked(equation, product, ...materials))).toMatch(REFUSED);
   });
 
@@ -142,7 +142,7 @@ describe("a condition that the request meets", () => {
 });
 
 /** Pairs on which nothing was said. */
-const WITHOUT_RULE: readonly (readonly [string, string, ...Given[]])[] = [
+const WITHOUT_RULE: readonly [string, string, ...Given[]][] = [
   ["KClO4 + S -> KCl + SO2", "KCl", ["KClO4"], ["S"]],
   ["NaClO4 + C -> NaCl + CO2", "NaCl", ["NaClO4"], ["C"]],
   ["KClO3 + Sb2S3 -> KCl + Sb2O3 + SO2", "KCl", ["KClO3"], ["Sb2S3"]],
@@ -166,7 +166,7 @@ const WITHOUT_RULE: readonly (readonly [string, string, ...Given[]])[] = [
 ];
 
 describe("pairs on which nothing was said before", () => {
-  it.each(WITHOUT_RULE)("stop %s", (equation, product, ...materials) => {
+  it.each(WITHOUT_RULE)("stop %s", (...[equation, product, ...materials]: [string, string, ...Given[]]) => {
     expect(fate(asked(equation, product, ...materials))).toMatch(REFUSED);
   });
 });

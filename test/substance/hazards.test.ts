@@ -151,7 +151,7 @@ describe("gases", () => {
 describe("misspelt names", () => {
   it("are answered with what may be meant", () => {
     const found = only("blue vitrol");
-    expect(found.status).toBe("no entry");
+    expect(found.status).toBe("not read");
     expect(found.notes.join("; ")).toMatch(/did you mean blue vitriol/);
     expect(only("household bleech").notes.join("; ")).toMatch(/did you mean .*bleach/);
   });
