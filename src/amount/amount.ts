@@ -16,6 +16,7 @@ import {
   positive,
 } from "./argument";
 import { avogadroConstant } from "./constants";
+import { PURITY } from "./options";
 
 /** How pure and how dry the material is. */
 export interface Purity {
@@ -27,7 +28,7 @@ export interface Purity {
 
 /** The fraction of a weighed mass that is the substance, and how a rule says it. Undefined for pure dry material. */
 function content(purity: Purity, of: string): { fraction: Quantity; words: string } | undefined {
-  const { assay, moisture } = grouped(purity, "purity");
+  const { assay, moisture } = grouped(purity, PURITY);
   const w =
     assay === undefined
       ? undefined

@@ -1,5 +1,6 @@
 // Reading the arguments of this room: quantities of a known dimension, positive where the question needs it, and formulas.
 import { Formula, parseFormula } from "../formula";
+import { ArgumentGuard, type KnownFields, shown } from "../foundation/argument";
 import { expectDimension, type InputNaming, type Quantity, type QuantityLike } from "../quantity";
 import type {
   AmountText,
@@ -115,32 +116,33 @@ export function liquidDensity(like: QuantityLike, argument: string, naming?: Inp
 /** @internal One of a few words; any other is refused, because it would be read as the usual one. */
 export function oneOf<T extends string>(word: T, words: readonly T[], argument: string): T {
   if (words.includes(word)) return word;
-  throw new AmountError("amount.unknown-word", `'${String(word)}' is no ${argument}`, {
+  throw new AmountError("amount.unknown-word", `${shown(word)} is no ${argument}`, {
     hint: `give ${words.map((w) => `"${w}"`).join(" or ")}`,
     details: { argument },
   });
 }
 
-/** @internal An argument that groups several: an object, or a refusal by name instead of a crash. */
-export function grouped<T extends object>(like: T, argument: string): T {
-  if (typeof like === "object" && like !== null) return like;
-  throw new AmountError(
-    "amount.missing-input",
-    `${argument} must be an object, not ${like === null ? "null" : typeof like}`,
-    {
-      details: { argument },
-    },
-  );
+/** The guard of this room. */
+const guard = /* @__PURE__ */ new ArgumentGuard(AmountError, {
+  unknown: "amount.unknown-option",
+  bad: "amount.bad-option",
+  missing: "amount.missing-input",
+});
+
+/** @internal An argument that groups several: an object of known fields, or a refusal by name instead of a crash. */
+export function grouped<T extends object>(like: T, known: KnownFields, argument = "options"): T {
+  guard.fields(like, known, argument);
+  return like;
 }
 
-/** @internal A list argument. */
+/** @internal A table by formula. */
+export function tabled<T extends object>(like: T, argument: string): T {
+  guard.record(like, argument);
+  return like;
+}
+
+/** @internal A list argument, without holes. */
 export function listed<T>(like: readonly T[], argument: string): readonly T[] {
-  if (Array.isArray(like)) return like;
-  throw new AmountError(
-    "amount.missing-input",
-    `${argument} must be a list, not ${like === null ? "null" : typeof like}`,
-    {
-      details: { argument },
-    },
-  );
+  guard.list(like, argument);
+  return like;
 }

@@ -29,6 +29,7 @@ import {
   tablesOf,
 } from "./density-table";
 import { AmountError } from "./error";
+import { DENSITY, STRENGTH_FROM_DENSITY } from "./options";
 import { isWater } from "./split-water";
 
 /**
@@ -52,7 +53,7 @@ export function densityOfSolution(
   massFraction: MassFractionLike,
   options: DensityOptions = {},
 ): Quantity<"density"> {
-  grouped(options, "options");
+  grouped(options, DENSITY);
   const formula = formulaOfArgument(solute);
   const name = inSymbol(formula);
   const w = notNegative(massFraction, "mass fraction", "mass fraction", {
@@ -102,7 +103,7 @@ export function massFractionFromDensity(
     readonly between?: readonly [low: MassFractionLike, high: MassFractionLike] | undefined;
   } = {},
 ): Quantity<"mass fraction"> {
-  grouped(options, "options");
+  grouped(options, STRENGTH_FROM_DENSITY);
   const formula = formulaOfArgument(solute);
   const name = inSymbol(formula);
   const measured = positive(density, "density", "density", {
@@ -222,7 +223,9 @@ export function densityFor(
     });
   }
   onlyInWater(options.solvent);
-  return densityOfSolution(solute, isQuantity(w) ? w : assayOf(w, "mass fraction"), options);
+  return densityOfSolution(solute, isQuantity(w) ? w : assayOf(w, "mass fraction"), {
+    temperature: options.temperature,
+  });
 }
 
 /**

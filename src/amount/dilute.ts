@@ -5,6 +5,7 @@ import { attempt, type Result } from "../foundation/error";
 import type { Quantity } from "../quantity";
 import { type DensityLike, grouped } from "./argument";
 import { AmountError } from "./error";
+import { DILUTION } from "./options";
 import { bothWays, contentOf, type PortionLike, portionOf, sameCount, soluteOf } from "./portion";
 import type { StrengthLike, StrengthOptions } from "./strength-kind";
 
@@ -58,7 +59,7 @@ const kindOf = (portion: Quantity): "mass" | "volume" => (portion.dimension === 
  * dilute({ of: "HCl", from: "37 % w/w", to: "1 mol/L", makeUpTo: "500 mL" }).answer.format({ decimals: 1, uncertainty: "none" }) // => "41.6 mL"
  */
 export function dilute(dilution: Dilution): DilutionPlan {
-  const { from, take, to, makeUpTo, fromDensity, toDensity, ...options } = grouped(dilution, "dilution");
+  const { from, take, to, makeUpTo, fromDensity, toDensity, ...options } = grouped(dilution, DILUTION, "request");
   const missing = (["from", "take", "to", "makeUpTo"] as const).filter((key) => dilution[key] === undefined);
   const asked = missing[0];
   if (asked === undefined) {

@@ -177,8 +177,8 @@ const byIon = ({ counted, count, ion }: { counted: string; count: bigint; ion: F
  * equivalentsIn("H3PO4 + NaOH -> Na2HPO4 + H2O", "H3PO4").counted // => "2 protons given"
  */
 export function equivalentsIn(reaction: ReactionLike, formula: FormulaLike): Equivalents {
-  const wanted = formulaOfArgument(formula);
   const balanced = reactionOf(reaction);
+  const wanted = formulaOfArgument(formula);
   const reactants = placesOf(balanced).filter(({ side }) => side === "reactant");
   const analysis = redoxAnalysis(balanced);
   const found = reactantsMeant(reactants, wanted).map(({ place, count }) => {

@@ -24,7 +24,9 @@ export type AmountErrorCode =
   | "amount.readings"
   | "amount.not-in-equation"
   | "amount.same-side"
-  | "amount.too-long";
+  | "amount.too-long"
+  | "amount.unknown-option"
+  | "amount.bad-option";
 
 /**
  * An amount, strength or gas question that cannot be answered as asked. Codes start with `amount.`.

@@ -8,6 +8,7 @@ import {
   type DensityLike,
   type FormulaLike,
   formulaOfArgument,
+  grouped,
   inSymbol,
   liquidDensity,
   type MassLike,
@@ -17,6 +18,7 @@ import {
 import { AmountError } from "./error";
 import { gasAmount } from "./gas";
 import type { GasConditions } from "./gas-state";
+import { FEED } from "./options";
 import { contentOf, portionOf } from "./portion";
 import { splitWater } from "./split-water";
 import type { StrengthLike, StrengthOptions } from "./strength-kind";
@@ -78,6 +80,7 @@ export function feedAmount(species: FormulaLike, feed: SpeciesFeed): Quantity<"a
     }
     return q.dimension === "mass" ? amountOf(q, formula) : amountIn(q, formula);
   }
+  grouped(feed, FEED, "feed");
   const { as } = feed;
   if (as === undefined) return amountOfRecord(formula, feed);
   const form = formulaOfArgument(as);
@@ -109,7 +112,8 @@ const amountIn = (like: QuantityLike, formula: Formula): Quantity =>
   });
 
 function amountOfRecord(formula: Formula, feed: FeedRecord): Quantity<"amount of substance"> {
-  const { mass, amount, volume, strength, density, gas, strengthOptions } = feed;
+  const { mass, amount, volume, strength, density, gas, strengthOptions, assay, moisture } = feed;
+  const purity = { assay, moisture };
   const given = [mass, amount, volume].filter((x) => x !== undefined).length;
   if (given !== 1) {
     throw new AmountError(
@@ -132,7 +136,7 @@ function amountOfRecord(formula: Formula, feed: FeedRecord): Quantity<"amount of
     const solute = held.to("g").named({ symbol: `m(${name})`, rule: "mass of solute = strength × portion" });
     return amountOf(solute, formula);
   }
-  if (mass !== undefined) return amountOf(mass, formula, feed);
+  if (mass !== undefined) return amountOf(mass, formula, purity);
   const V = positive(volume!, "volume", "volume", { symbol: `V(${name})`, label: `volume of ${name}` });
   if (gas !== undefined) return gasAmount(V, { ...gas, gas: formula });
   if (density === undefined) {
@@ -146,7 +150,7 @@ function amountOfRecord(formula: Formula, feed: FeedRecord): Quantity<"amount of
       .to("g")
       .named({ symbol: `m(${name})`, rule: "mass = volume × density" }),
     formula,
-    feed,
+    purity,
   );
 }
 

@@ -14,6 +14,7 @@ import {
 } from "./argument";
 import { molarGasConstant } from "./constants";
 import { AmountError } from "./error";
+import { GAS } from "./options";
 import { secondVirialCoefficient } from "./virial";
 import { mustBeGas } from "./volatility";
 import { vapourPressureOfWater } from "./water";
@@ -56,7 +57,7 @@ function temperatureOf(like: TemperatureLike | undefined): Quantity {
 
 /** @internal The conditions as given or taken for granted, and the sentence that says so. */
 export function stateOf(conditions: GasConditions, pressureNeeded = true): State {
-  const { temperature, pressure, collectedOver, gas, model = "ideal" } = grouped(conditions, "conditions");
+  const { temperature, pressure, collectedOver, gas, model = "ideal" } = grouped(conditions, GAS);
   oneOf(model, ["ideal", "second virial"], "model of a gas");
   if (collectedOver !== undefined) oneOf(collectedOver, ["water"], "liquid a gas is collected over here");
   const T = temperatureOf(temperature);

@@ -18,6 +18,7 @@ import { molarGasConstant } from "./constants";
 import { AmountError } from "./error";
 
 import { type GasConditions, molarVolume, type State, stateOf } from "./gas-state";
+import { GAS_CHANGE, GAS_VESSEL, MEASURED_GAS, NAMED_GAS } from "./options";
 
 /**
  * Volume that one mole of a gas takes up.
@@ -115,7 +116,7 @@ export function gasPressure(
 ): Quantity<"pressure"> {
   if (listed(amounts, "amounts").length === 0)
     throw new AmountError("amount.missing-input", "no amount of gas was given");
-  const { T, words } = stateOf({ temperature: grouped(vessel, "vessel").temperature }, false);
+  const { T, words } = stateOf({ temperature: grouped(vessel, GAS_VESSEL).temperature }, false);
   const V = positive(vessel.volume, "volume", "volume", { symbol: "V", label: "volume of the vessel" });
   const each = amounts.map((amount, i) =>
     positive(amount, "amount of substance", "amount", { symbol: amounts.length === 1 ? "n" : `n${i + 1}` }),
@@ -150,7 +151,7 @@ export function gasVolumeAt(
   },
 ): Quantity<"volume"> {
   const V = positive(volume, "volume", "volume", { symbol: "V1", label: "volume as measured" });
-  const before = stateOf(grouped(change, "change").from ?? {});
+  const before = stateOf(grouped(change, GAS_CHANGE).from ?? {});
   const after = stateOf(change.to ?? {});
   const at = (s: State, index: number): { T: Quantity; p: Quantity } => ({
     T: s.T.named({ symbol: `T${index}` }),
@@ -183,7 +184,7 @@ export function gasVolumeAt(
  */
 export function gasDensity(gas: FormulaLike, conditions: Omit<GasConditions, "gas"> = {}): Quantity<"density"> {
   const formula = formulaOfArgument(gas);
-  const state = stateOf({ ...conditions, gas: formula });
+  const state = stateOf({ ...grouped(conditions, NAMED_GAS), gas: formula });
   const { T, p, B } = state;
   const M = molarMass(formula);
   const density = B === undefined ? M.times(p).dividedBy(molarGasConstant().times(T)) : M.dividedBy(molarVolume(state));
@@ -211,7 +212,7 @@ export function molarMassOfGas(
   density: DensityLike,
   conditions: Pick<GasConditions, "temperature" | "pressure" | "collectedOver"> = {},
 ): Quantity<"molar mass"> {
-  const { T, p, words } = stateOf(conditions);
+  const { T, p, words } = stateOf(grouped(conditions, MEASURED_GAS));
   const rho = positive(density, "density", "density", { symbol: "ρ", label: "density of the gas" });
   return rho
     .times(molarGasConstant())

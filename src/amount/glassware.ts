@@ -1,10 +1,12 @@
 // Volumes as measured: what the mark on a flask, pipette, burette or cylinder is worth.
+import { shown } from "../foundation/argument";
 import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type Quantity, quantity } from "../quantity";
 import { grouped, oneOf, positive, type TemperatureLike, type VolumeLike } from "./argument";
 import { GLASSWARE, type GlasswareKind } from "./data/glassware";
 import { AmountError } from "./error";
+import { GLASS } from "./options";
 
 export type { GlasswareKind } from "./data/glassware";
 
@@ -42,19 +44,13 @@ const FARTHEST_KELVIN = 10;
  * measuredVolume("250 mL", { with: "volumetric flask", class: "A" }).toString() // => "250.000 ± 0.087 mL"
  */
 export function measuredVolume(volume: VolumeLike, glassware: Glassware): Quantity<"volume"> {
-  const {
-    with: kind,
-    class: grade = "B",
-    size,
-    distribution = "rectangular",
-    temperature,
-  } = grouped(glassware, "glassware");
+  const { with: kind, class: grade = "B", size, distribution = "rectangular", temperature } = grouped(glassware, GLASS);
   oneOf(grade, ["A", "B"], "accuracy class");
   oneOf(distribution, ["rectangular", "triangular"], "distribution of a tolerance");
   const V = positive(volume, "volume", "volume");
   const row = GLASSWARE.find((candidate) => candidate.kind === kind);
   if (row === undefined) {
-    throw new AmountError("amount.glassware", `'${String(kind)}' is no kind of volumetric ware`, {
+    throw new AmountError("amount.glassware", `${shown(kind)} is no kind of volumetric ware`, {
       hint: GLASSWARE.map((r) => r.kind).join(", "),
     });
   }

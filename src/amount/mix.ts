@@ -7,6 +7,7 @@ import { type Quantity, sum } from "../quantity";
 import { type DensityLike, grouped, listed } from "./argument";
 import { densityFor } from "./density";
 import { AmountError } from "./error";
+import { MIXTURE, MIXTURE_AIM, MIXTURE_PART } from "./options";
 import { bothWays, contentOf, type PortionLike, portionOf, sameCount, soluteOf } from "./portion";
 import { massFractionOfStrength } from "./strength";
 import type { StrengthLike, StrengthOptions } from "./strength-kind";
@@ -54,9 +55,9 @@ export function mixSolutions(
 ): Mixture {
   if (listed(parts, "parts").length < 2)
     throw new AmountError("amount.missing-input", "a mixture needs two solutions or more");
-  const { additiveVolumes = false, ...shared } = grouped(options, "options");
+  const { additiveVolumes = false, ...shared } = grouped(options, MIXTURE);
   const portions = parts.map((part, i) =>
-    portionOf(grouped(part, `part ${i + 1}`).portion, `portion ${i + 1}`, String(i + 1)),
+    portionOf(grouped(part, MIXTURE_PART, `parts[${i}]`).portion, `portion ${i + 1}`, String(i + 1)),
   );
   const of = (i: number): StrengthOptions => ({ ...shared, density: parts[i]!.density });
   const masses = portions.map((portion, i) => bothWays(portion, parts[i]!.strength, of(i), String(i + 1)).mass);
@@ -157,7 +158,7 @@ export interface TwoParts {
  * mixToStrength({ of: "HCl", strong: "36 % w/w", weak: "0 % w/w", wanted: "10 % w/w", mass: "1 L" }).volumeOfStrong!.format({ decimals: 0, uncertainty: "none" }) // => "247 mL"
  */
 export function mixToStrength(aim: MixtureAim): TwoParts {
-  const { strong, weak, wanted, mass, ...options } = grouped(aim, "aim");
+  const { strong, weak, wanted, mass, ...options } = grouped(aim, MIXTURE_AIM, "request");
   const total = bothWays(portionOf(mass, "mixture", "mixture"), wanted, options, "mixture").mass;
   if (total === undefined) {
     throw new AmountError(

@@ -6,6 +6,7 @@ import { type Quantity, quantity } from "../quantity";
 import { massOf, type Purity } from "./amount";
 import { type FormulaLike, formulaOfArgument, grouped, inSymbol, type MassFractionLike, notNegative } from "./argument";
 import { feedAmount, type SpeciesFeed } from "./feed";
+import { PARTNER } from "./options";
 import { bothWays, contentOf } from "./portion";
 import { reactionAmounts } from "./reaction";
 import { findForm, type ReactionLike } from "./species";
@@ -50,7 +51,7 @@ export function neededFor(
   readonly mass: Quantity<"mass"> | undefined;
   readonly volume: Quantity<"volume"> | undefined;
 } {
-  const { strength, strengthOptions, excess, assay, moisture } = grouped(partner, "partner");
+  const { strength, strengthOptions, excess, assay, moisture } = grouped(partner, PARTNER);
   const { place: species, form: named } = findForm(reactionAmounts(equation, known).species, needed);
   const name = inSymbol(species.formula);
   const amount =

@@ -7,7 +7,7 @@ import { molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import type { Fraction } from "../foundation/fraction";
 import { type Quantity, smallest } from "../quantity";
-import { type FormulaLike, grouped, inSymbol } from "./argument";
+import { type FormulaLike, inSymbol, tabled } from "./argument";
 import { AmountError } from "./error";
 import { feedAmount, feedOf, type SpeciesFeed } from "./feed";
 import { find, findForm, type Place, placesOf, type ReactionLike, reactionOf } from "./species";
@@ -74,7 +74,7 @@ export function reactionAmounts(equation: ReactionLike, known: Readonly<Record<s
   const written = asWritten(equation, balanced);
   const places = placesOf(balanced, written);
   const given = new Map<Place, Quantity>();
-  for (const [formula, feed] of Object.entries(grouped(known, "known"))) {
+  for (const [formula, feed] of Object.entries(tabled(known, "known"))) {
     const { place, form } = findForm(places, formula);
     if (given.has(place)) {
       throw new AmountError("amount.too-many-inputs", `${place.formula} is given twice`, {

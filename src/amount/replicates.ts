@@ -6,6 +6,7 @@ import { type Quantity, type QuantityLike, quantity, readings } from "../quantit
 import { studentFactor } from "../quantity/student";
 import { grouped, listed } from "./argument";
 import { AmountError } from "./error";
+import { REPLICATES } from "./options";
 
 /** A reading that lies far from the others. */
 export interface Suspect {
@@ -60,7 +61,7 @@ export function replicates(
     readonly label?: string;
   } = {},
 ): Replicates {
-  const { concordance, level = 0.95, label = "readings" } = grouped(options, "options");
+  const { concordance, level = 0.95, label = "readings" } = grouped(options, REPLICATES);
   if (listed(list, "readings").length === 0 || list.length > MOST_READINGS) {
     throw new AmountError("amount.readings", `${list.length} readings; give 1 to ${MOST_READINGS}`);
   }
@@ -72,7 +73,12 @@ export function replicates(
   const numbers = all.map((q) => q.in(unit));
   const largest = numbers.reduce((a, b) => (b.greaterThan(a) ? b : a));
   const least = numbers.reduce((a, b) => (b.lessThan(a) ? b : a));
-  const range = quantity({ value: largest.minus(least), unit }, { symbol: "range", label: `range of the ${label}` });
+  // What lies between two temperatures is a difference, not a point on the scale.
+  const step = all[0]!.dimension === "temperature" ? `Δ${unit}` : unit;
+  const range = quantity(
+    { value: largest.minus(least), unit: step },
+    { symbol: "range", label: `range of the ${label}` },
+  );
   const limit = concordance ?? (range.dimension === "volume" ? "0.1 mL" : undefined);
   const concordant = limit === undefined ? true : range.compare(limit) <= 0;
   if (all.length === 1) {
@@ -90,7 +96,7 @@ export function replicates(
       ? undefined
       : grubbs(all[numbers.indexOf(far)]!, far.minus(average).abs().div(s).toNumber(), n, level);
   const standardDeviation = quantity(
-    { value: s, unit },
+    { value: s, unit: step },
     { symbol: "s", label: `standard deviation of one of the ${label}` },
   );
   return { mean, count: n, standardDeviation, range, concordant, suspect };

@@ -13,6 +13,7 @@ import {
 } from "./argument";
 import { AmountError } from "./error";
 import { type Glassware, measuredVolume } from "./glassware";
+import { STOCK, STOCK_MADE } from "./options";
 import { contentOf } from "./portion";
 import type { StrengthLike, StrengthOptions } from "./strength-kind";
 
@@ -62,7 +63,7 @@ function flask(request: StockRequest): Quantity<"volume"> {
  * stockSolution({ of: "CuSO4·5H2O", strength: "0.1000 mol/L", volume: "250.0 mL" }).mass.format({ decimals: 3, uncertainty: "none" }) // => "6.242 g"
  */
 export function stockSolution(request: StockRequest & { readonly strength: StrengthLike }): StockSolution {
-  const { of, strength, assay, moisture, equivalents, reaction } = grouped(request, "request");
+  const { of, strength, assay, moisture, equivalents, reaction } = grouped(request, STOCK, "request");
   const formula = formulaOfArgument(of);
   const name = inSymbol(formula);
   const volume = flask(request);
@@ -98,11 +99,11 @@ export function stockSolution(request: StockRequest & { readonly strength: Stren
  * strengthAsMade("98.0 g", { of: "H3PO4", volume: "1.00 L" }).concentration.format({ decimals: 2, uncertainty: "none" }) // => "1.00 mol/L"
  */
 export function strengthAsMade(mass: MassLike, request: StockRequest): StockSolution {
-  const formula = formulaOfArgument(grouped(request, "request").of);
+  const formula = formulaOfArgument(grouped(request, STOCK_MADE, "request").of);
   const name = inSymbol(formula);
   const m = positive(mass, "mass", "mass", { symbol: `m(${name})`, label: `mass of ${name} as weighed` });
   const volume = flask(request);
-  const concentration = amountOf(m, formula, request)
+  const concentration = amountOf(m, formula, { assay: request.assay, moisture: request.moisture })
     .dividedBy(volume)
     .to("mol/L")
     .named({ symbol: `c(${name})`, rule: "concentration = amount / volume" });

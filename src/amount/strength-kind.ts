@@ -193,7 +193,8 @@ export function readStrength(like: StrengthLike, basis?: PercentBasis, argument 
     }
     return readUnits(quantity(text), text, basis, argument);
   }
-  return readUnits(quantity(like), String(like), basis, argument);
+  const q = quantity(like);
+  return readUnits(q, String(q), basis, argument);
 }
 
 function readUnits(q: Quantity, text: string, basis: PercentBasis | undefined, argument: string): Strength {

@@ -4,7 +4,7 @@ import { attempt, type Result } from "../foundation/error";
 import { type Quantity, quantity } from "../quantity";
 import { grouped } from "./argument";
 import { densityFor } from "./density";
-
+import { CONVERSION } from "./options";
 import {
   isPerMass,
   kindOfUnit,
@@ -40,7 +40,7 @@ import { Ways } from "./strength-ways";
  * convertStrength("6 N", { of: "H2SO4", to: "mol/L", equivalents: 2, reaction: "both protons" }).format({ decimals: 1 }) // => "3.0 mol/L"
  */
 export function convertStrength(strength: StrengthLike, options: StrengthOptions & { readonly to: string }): Quantity {
-  const given = readStrength(strength, grouped(options, "options").basis);
+  const given = readStrength(strength, grouped(options, CONVERSION).basis);
   const { kind, unit } = kindOfUnit(options.to, options.to, options.basis);
   return along(new Ways(options), given, kind, unit);
 }

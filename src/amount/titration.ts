@@ -10,12 +10,15 @@ import {
   formulaOfArgument,
   grouped,
   inSymbol,
+  listed,
   type MassLike,
   notNegative,
   positive,
+  tabled,
   type VolumeLike,
 } from "./argument";
 import { AmountError } from "./error";
+import { BACK_TITRATION, TITRATION } from "./options";
 import { type Replicates, replicates } from "./replicates";
 import { findForm, placesOf, type ReactionLike, reactionOf } from "./species";
 import { splitWater } from "./split-water";
@@ -73,7 +76,7 @@ export interface Titration {
 }
 
 function titresOf(titre: VolumeLike | readonly VolumeLike[]): Replicates {
-  const list = Array.isArray(titre) ? (titre as readonly VolumeLike[]) : [titre as VolumeLike];
+  const list = Array.isArray(titre) ? listed(titre as readonly VolumeLike[], "titre") : [titre as VolumeLike];
   const all = list.map((v, i) =>
     positive(v, "volume", "titre", { symbol: list.length === 1 ? "V(titre)" : `V${i + 1}`, label: "titre" }),
   );
@@ -146,7 +149,7 @@ function exactRatio(like: NumberLike): Fraction {
 
 /** Amount that a volume of titrant carries. A normality is meant for the reaction of the titration unless told. */
 function carried(titrant: Titrant, volume: Quantity, symbol: string, reaction?: ReactionLike): Quantity {
-  const { strength, of, options } = grouped(titrant, "titrant");
+  const { strength, of, options } = titrant;
   const c = concentrationOfStrength(strength, { reaction, ...options, of });
   if (!c.isPositive()) throw new AmountError("amount.not-positive", `the titrant has a strength of ${c}`);
   const named =
@@ -238,9 +241,10 @@ function titration(
  * rain.concentration!.format({ decimals: 4 }) // => "0.0034 mol/L"
  */
 export function titrate(request: TitrationRequest): Titration {
-  const { titrant, titre, blank, analyte, sample } = grouped(request, "request");
+  const { titrant, titre, blank, analyte, sample } = grouped(request, TITRATION, "request");
+  tabled(titrant, "titrant");
   const formula = analyte === undefined ? undefined : formulaOfArgument(analyte);
-  const { ratio, words } = ratioOf(request, grouped(titrant, "titrant").of, analyte);
+  const { ratio, words } = ratioOf(request, titrant.of, analyte);
   const titres = titresOf(titre);
   const net = lessBlank(titres.mean, blank, false);
   const used = carried(titrant, net, "n(titrant)", request.equation);
@@ -275,7 +279,8 @@ export function backTitrate(
   },
 ): Titration {
   const { titrant, titre, blank, analyte, sample, reagent, reagentVolume, titrantPerReagent, reagentPerAnalyte } =
-    grouped(request, "request");
+    grouped(request, BACK_TITRATION, "request");
+  tabled(titrant, "titrant");
   const formula = analyte === undefined ? undefined : formulaOfArgument(analyte);
   const titres = titresOf(titre);
   const back = ratioOf({ titrantPerAnalyte: titrantPerReagent }, undefined, undefined).ratio;

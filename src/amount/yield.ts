@@ -7,6 +7,7 @@ import { massOf, type Purity } from "./amount";
 import { assayOf, type FormulaLike, grouped, inSymbol, type MassLike, moistureOf, positive } from "./argument";
 import { AmountError } from "./error";
 import type { SpeciesFeed } from "./feed";
+import { PURITY } from "./options";
 import { reactionAmounts } from "./reaction";
 import { find, findForm, type Place, placesOf, type ReactionLike, reactionOf } from "./species";
 import { splitWater } from "./split-water";
@@ -65,7 +66,7 @@ export function theoreticalYield(
 export function percentYield(actual: MassLike, theoretical: MassLike, purity: Purity = {}): Quantity<"number"> {
   const got = positive(actual, "mass", "actual mass", { symbol: "m(obtained)", label: "mass of product obtained" });
   const most = positive(theoretical, "mass", "theoretical mass", { symbol: "m(theory)", label: "theoretical yield" });
-  const { assay, moisture } = grouped(purity, "purity");
+  const { assay, moisture } = grouped(purity, PURITY);
   let pure = got;
   if (moisture !== undefined)
     pure = pure.times(quantity("1").minus(moistureOf(moisture, "moisture", { symbol: "w(moisture)" })));

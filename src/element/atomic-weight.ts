@@ -5,7 +5,7 @@
 import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../quantity";
-import { CONVENTIONS, needChoice, needOptions } from "./argument";
+import { needWeightOptions } from "./argument";
 import { ATOMIC_WEIGHTS, type AtomicWeightRow } from "./data/atomic-weights";
 import { elementIndex } from "./element";
 import { ElementError } from "./error";
@@ -148,8 +148,7 @@ function bareNumber(q: Quantity): Quantity {
  */
 export function atomicWeight(symbol: string | number, options: AtomicWeightOptions = {}): Quantity {
   const index = elementIndex(symbol);
-  needOptions(options);
-  needChoice(options.convention, "convention", CONVENTIONS);
+  needWeightOptions(options);
   if (options.value !== undefined) return ownValue(index, options.value);
   return weightConstant(index, options.convention ?? "conventional", options.massNumberIfNone === true);
 }

@@ -1,7 +1,7 @@
 // The elements: number, symbol, name, and the standard atomic weight as it is published.
 import type { SourceKey } from "../foundation";
+import { kindOf } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
-import { kindOf } from "./argument";
 import { ATOMIC_WEIGHTS, type AtomicWeightRow } from "./data/atomic-weights";
 import { ElementError } from "./error";
 import { elementIndexOf } from "./symbols";

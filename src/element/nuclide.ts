@@ -1,7 +1,8 @@
 // Nuclides: masses (AME2020) and natural compositions (TICE 2013).
+
+import { kindOf } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
 import type { Quantity } from "../quantity";
-import { kindOf } from "./argument";
 import { ATOMIC_WEIGHTS } from "./data/atomic-weights";
 import { ISOTOPIC_COMPOSITIONS, type IsotopicCompositionRow } from "./data/isotopic-compositions";
 import { elementIndex } from "./element";

@@ -7,7 +7,8 @@ import { EquationError } from "./error";
 import { impossible, underdetermined, wrongCoefficients } from "./explain";
 import { isInNullspace, nullspaceInBigInts, primitive } from "./kernel/bareiss";
 import type { IntegerVector } from "./kernel/nullspace";
-import { type EquationInput, type EquationOptions, parseEquation } from "./parse";
+import { BALANCE, needOptions } from "./options";
+import { type EquationInput, type EquationOptions, NO_OPTIONS, readEquation } from "./parse";
 import { wholeNumbers } from "./rational";
 import { exactSystem, solutionsOf } from "./system";
 
@@ -39,9 +40,24 @@ export interface BalanceOptions extends EquationOptions {
  * const burning = { conditions: [{ species: ["CO", "CO2"], ratio: "1:3" }] } as const;
  * balance("C + O2 -> CO + CO2", burning).toString() // => "8 C + 7 O2 -> 2 CO + 6 CO2"
  */
-export function balance(input: EquationInput | BalancedEquation, options: BalanceOptions = {}): BalancedEquation {
+export function balance(
+  input: EquationInput | BalancedEquation,
+  options: BalanceOptions = NO_OPTIONS,
+): BalancedEquation {
+  if (options !== NO_OPTIONS) needOptions(options, BALANCE);
+  return balancedBy(input, options);
+}
+
+/** @internal An equation that may be balanced already, and options to look through in any case. */
+export function balancedOf(input: EquationInput | BalancedEquation, options: BalanceOptions): BalancedEquation {
+  if (options !== NO_OPTIONS) needOptions(options, BALANCE);
+  return input instanceof BalancedEquation ? input : balancedBy(input, options);
+}
+
+/** @internal As `balance`, with options that were looked through already. */
+export function balancedBy(input: EquationInput | BalancedEquation, options: BalanceOptions): BalancedEquation {
   if (typeof input !== "string" && input instanceof BalancedEquation) return again(input, options);
-  const equation = parseEquation(input, options);
+  const equation = readEquation(input, options);
   if (equation.given !== undefined) return withGivenCoefficients(equation, options);
   if (options.conditions !== undefined && options.conditions.length > 0) return underConditions(equation, options);
   const vectors = solutionsOf(equation.formulas, equation.reactantCount);
@@ -61,7 +77,7 @@ export function balance(input: EquationInput | BalancedEquation, options: Balanc
  */
 export function tryBalance(
   input: EquationInput | BalancedEquation,
-  options: BalanceOptions = {},
+  options?: BalanceOptions,
 ): Result<BalancedEquation> {
   return attempt(() => balance(input, options));
 }
@@ -73,12 +89,12 @@ export function tryBalance(
 function again(balanced: BalancedEquation, options: BalanceOptions): BalancedEquation {
   const { conditions, coefficients, spectators } = options;
   if (coefficients === "ignore" || (conditions !== undefined && conditions.length > 0)) {
-    return balance(balanced.equation, options);
+    return balancedBy(balanced.equation, options);
   }
   if (spectators !== "cancel") return balanced;
   const { formulas, reactantCount, arrow, notes } = balanced.equation;
   const given = balanced.coefficients.map((n) => ({ n, d: 1n }));
-  return balance(new Equation(formulas, reactantCount, arrow, given, notes), options);
+  return balancedBy(new Equation(formulas, reactantCount, arrow, given, notes), options);
 }
 
 /** Two loops, so that each compares one kind of number: mixed comparisons are several times slower. */

@@ -5,7 +5,7 @@ import type { Formula } from "../formula/formula";
 import { hasBrand } from "../foundation/brand";
 import { attempt, type Result } from "../foundation/error";
 import type { Fraction } from "../foundation/fraction";
-import { Equation, type EquationRecord, equationFromJSON } from "./equation";
+import { Equation, type EquationRecord, equationFromJSON, needEquation } from "./equation";
 import { EquationError } from "./error";
 import { isInNullspace, primitive } from "./kernel/bareiss";
 import { type IntegerVector, toBigInts } from "./kernel/nullspace";
@@ -159,35 +159,28 @@ export class BalancedEquation {
 
   /** The same species in the same places with the same coefficients? */
   equals(other: BalancedEquation): boolean {
+    needEquation(other, BalancedEquation);
     return this.toString() === other.toString();
   }
 
   /** Canonical ASCII; a coefficient of one is left out. Reads back to an equal equation. */
   toString(): string {
-    return this.print("ascii");
+    return printed(this, "ascii");
   }
 
   /** With sub- and superscripts and a true arrow. */
   toUnicode(): string {
-    return this.print("unicode");
+    return printed(this, "unicode");
   }
 
   /** With `<sub>` and `<sup>`. */
   toHTML(): string {
-    return this.print("html");
+    return printed(this, "html");
   }
 
   /** For LaTeX mathematics. */
   toLaTeX(): string {
-    return this.print("latex");
-  }
-
-  private print(notation: Notation): string {
-    return printEquation(
-      this,
-      this.coefficients.map((coefficient) => (coefficient === 1n ? "" : String(coefficient))),
-      notation,
-    );
+    return printed(this, "latex");
   }
 
   /** Plain data that survives `JSON.stringify`; `balancedEquationFromJSON` brings it back. */
@@ -200,6 +193,14 @@ export class BalancedEquation {
     const [reactants, products] = [records.slice(0, reactantCount), records.slice(reactantCount)];
     return { type: "balanced equation", reactants, products, arrow };
   }
+}
+
+function printed(equation: BalancedEquation, notation: Notation): string {
+  return printEquation(
+    equation,
+    equation.coefficients.map((coefficient) => (coefficient === 1n ? "" : String(coefficient))),
+    notation,
+  );
 }
 
 /**

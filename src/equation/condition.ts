@@ -1,6 +1,7 @@
 // Extra conditions that make an equation of several dimensions unique: the ratio of two coefficients, known or measured.
 import type { Formula } from "../formula/formula";
 import { parseFormula } from "../formula/formula";
+import { shown } from "../foundation/argument";
 import type { Equation } from "./equation";
 import { EquationError } from "./error";
 import { formulaGiven } from "./parse";
@@ -14,13 +15,11 @@ export interface Condition {
 
 const RATIO = /^\s*(\d+)(?:\.(\d+))?\s*([a-zA-Zµμ%]*)\s*[:/]\s*(\d+)(?:\.(\d+))?\s*([a-zA-Zµμ%]*)\s*$/;
 
-function readRatio(given: unknown): [bigint, bigint] {
-  const text = String(given);
-  const match = RATIO.exec(text);
+function readRatio(text: string): [bigint, bigint] {
+  const match = typeof text === "string" ? RATIO.exec(text) : null;
   if (match === null || match[3] !== match[6]) {
-    throw new EquationError("equation.bad-ratio", `"${text}" is no ratio of two numbers`, {
-      input: text,
-      position: 0,
+    throw new EquationError("equation.bad-ratio", `${shown(text)} is no ratio of two numbers`, {
+      ...(typeof text === "string" ? { input: text, position: 0 } : {}),
       hint: 'write "3:1", "1.37:1", or two amounts in the same unit',
     });
   }

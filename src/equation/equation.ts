@@ -2,6 +2,7 @@
 // here. Numbers that were not written stay absent; they count as one only where the given ones are checked.
 
 import { type Formula, parseFormula } from "../formula/formula";
+import { shown } from "../foundation/argument";
 import { hasBrand } from "../foundation/brand";
 import { attempt, type Result } from "../foundation/error";
 import type { Fraction } from "../foundation/fraction";
@@ -129,6 +130,7 @@ export class Equation {
 
   /** The same formulas in the same places with the same coefficients and arrow? */
   equals(other: Equation): boolean {
+    needEquation(other, Equation);
     return this.arrow === other.arrow && this.toString() === other.toString();
   }
 
@@ -166,6 +168,14 @@ export class Equation {
       ...(this.notes.length > 0 && { remarks: this.notes }),
     };
   }
+}
+
+/** @internal The other side of a comparison. */
+export function needEquation(value: unknown, kind: { [Symbol.hasInstance](value: unknown): boolean }): void {
+  if (value instanceof (kind as typeof Equation)) return;
+  throw new EquationError("equation.not-an-equation", `an equation is compared with an equation, not ${shown(value)}`, {
+    hint: "read it with parseEquation or balance",
+  });
 }
 
 function textOf(coefficient: Rational | undefined): string {
@@ -220,9 +230,9 @@ export function tryEquationFromJSON(record: EquationRecord): Result<Equation> {
 }
 
 function rationalOf(text: string): Rational {
-  const match = /^(\d+)(?:\/(\d*[1-9]\d*))?$/.exec(text);
+  const match = typeof text === "string" ? /^(\d+)(?:\/(\d*[1-9]\d*))?$/.exec(text) : null;
   if (match === null) {
-    throw new EquationError("equation.bad-coefficient", `"${text}" is no coefficient`, {
+    throw new EquationError("equation.bad-coefficient", `${shown(text)} is no coefficient`, {
       hint: 'a record holds whole numbers or fractions as text: "3", "1/2"',
     });
   }

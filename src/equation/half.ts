@@ -10,7 +10,8 @@ import { EquationError } from "./error";
 import { addTo, electronsOf, halfOf, isMediumSpecies, type Medium, type Sides, type Sum } from "./half-solve";
 import { inWater } from "./ions";
 import { toBigInts } from "./kernel/nullspace";
-import { type EquationInput, type EquationOptions, parseEquation } from "./parse";
+import { HALF, needOptions } from "./options";
+import { type EquationInput, type EquationOptions, readEquation } from "./parse";
 import { notRedox } from "./redox";
 import { solutionsOf } from "./system";
 import { type Transition, transitionsOf } from "./transitions";
@@ -90,7 +91,8 @@ export function halfReactions(
   input: EquationInput | BalancedEquation,
   options: HalfReactionOptions = {},
 ): HalfReactions {
-  const equation = input instanceof BalancedEquation ? input.equation : parseEquation(input, options);
+  needOptions(options, HALF);
+  const equation = input instanceof BalancedEquation ? input.equation : readEquation(input, options);
   const { formulas, reactantCount, arrow } = equation;
   if (formulas.some((formula) => formula.elementIndices.length === 0)) {
     throw new EquationError("equation.half-reaction-given", `${equation} is a half-reaction already`, {

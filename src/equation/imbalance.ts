@@ -3,7 +3,8 @@ import { attempt, type Result } from "../foundation/error";
 import type { Fraction } from "../foundation/fraction";
 import { BalancedEquation, balanceName } from "./balanced";
 import { type Equation, givenOrOne } from "./equation";
-import { type EquationInput, type EquationOptions, parseEquation } from "./parse";
+import { EQUATION, needOptions } from "./options";
+import { type EquationInput, type EquationOptions, readEquation } from "./parse";
 import { rational, toFraction } from "./rational";
 import { CHARGE, exactSystem } from "./system";
 
@@ -41,7 +42,8 @@ export function imbalance(
   input: EquationInput | BalancedEquation,
   options: EquationOptions = {},
 ): Record<string, Fraction> {
-  return input instanceof BalancedEquation ? {} : imbalanceOf(parseEquation(input, options));
+  needOptions(options, EQUATION);
+  return input instanceof BalancedEquation ? {} : imbalanceOf(readEquation(input, options));
 }
 
 /**

@@ -3,7 +3,7 @@
 import { type Formula, parseFormula } from "../formula/formula";
 import { attempt, type Result } from "../foundation/error";
 import { bigGcd } from "../foundation/gcd";
-import { type BalanceOptions, balance } from "./balance";
+import { type BalanceOptions, balancedOf } from "./balance";
 import { BalancedEquation, type BalancedTerm } from "./balanced";
 import { Equation } from "./equation";
 import { EquationError } from "./error";
@@ -56,7 +56,7 @@ function add(side: Side, formula: Formula, amount: bigint): void {
 
 /** Both sides taken apart. Ions carry the phase (aq) if the species they come from did. */
 function takenApart(input: EquationInput | BalancedEquation, options: BalanceOptions): Sides {
-  const balanced = input instanceof BalancedEquation ? input : balance(input, options);
+  const balanced = balancedOf(input, options);
   const assumptions: string[] = [];
   const fill = (terms: readonly BalancedTerm[]): Side => {
     const side: Side = new Map();

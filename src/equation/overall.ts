@@ -1,12 +1,14 @@
 // The overall equation of several steps: each step taken so often that what one forms and another uses up cancels.
 import type { Formula } from "../formula/formula";
+import { shown } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
 import { bigGcd } from "../foundation/gcd";
-import { type BalanceOptions, balance } from "./balance";
+import { type BalanceOptions, balancedBy } from "./balance";
 import { BalancedEquation } from "./balanced";
 import { Equation } from "./equation";
 import { EquationError } from "./error";
 import { nullspaceInBigInts } from "./kernel/bareiss";
+import { guard, needOptions, OVERALL } from "./options";
 import type { EquationInput } from "./parse";
 
 /** Options of `overallEquation`. */
@@ -80,11 +82,16 @@ export function overallEquation(
   steps: readonly (EquationInput | BalancedEquation)[],
   options: OverallOptions = {},
 ): OverallEquation {
+  needOptions(options, OVERALL);
   if (!Array.isArray(steps)) {
     throw new EquationError("equation.steps-do-not-chain", "steps are a list of equations");
   }
+  for (const list of ["intermediates", "multipliers"] as const) {
+    if (options[list] !== undefined) guard.list(options[list], list);
+  }
+  guard.list(steps, "steps");
   const balanced = steps.map((step: EquationInput | BalancedEquation) =>
-    step instanceof BalancedEquation ? step : balance(step, options),
+    step instanceof BalancedEquation ? step : balancedBy(step, options),
   );
   if (balanced.length === 0) {
     throw new EquationError("equation.steps-do-not-chain", "no steps were given");
@@ -116,7 +123,7 @@ export function overallEquation(
 
 function wholeNumber(value: bigint | number): bigint {
   if (typeof value === "bigint" || Number.isSafeInteger(value)) return BigInt(value);
-  throw new EquationError("equation.bad-option", `a multiplier is a whole number, not ${String(value)}`);
+  throw new EquationError("equation.bad-option", `a multiplier is a whole number, not ${shown(value)}`);
 }
 
 /** Smallest positive multipliers that cancel what one step forms and another uses up. */

@@ -11,6 +11,7 @@ import { Equation } from "./equation";
 import { EquationError } from "./error";
 import { isInNullspace } from "./kernel/bareiss";
 import { MAX_LENGTH, MAX_SPECIES } from "./limits";
+import { EQUATION, guard, LISTS, needOptions } from "./options";
 import { ONE, type Rational, rational, wholeNumbers } from "./rational";
 import { splitEquation } from "./split";
 import { exactSystem } from "./system";
@@ -35,6 +36,9 @@ export interface EquationOptions extends ReadOptions {
   readonly spectators?: "keep" | "cancel" | undefined;
 }
 
+/** @internal What is meant where no options are given: nothing to look through. */
+export const NO_OPTIONS: EquationOptions = {};
+
 /**
  * Read a chemical equation.
  *
@@ -54,10 +58,13 @@ export interface EquationOptions extends ReadOptions {
  * parseEquation("MnO4-+8H++5e-->Mn^2++4H2O").toString() // => "MnO4- + 8 H+ + 5 e- -> Mn^2+ + 4 H2O"
  * parseEquation({ reactants: ["H2", "O2"], products: ["H2O"] }).toString() // => "H2 + O2 -> H2O"
  */
-export function parseEquation(input: EquationInput, options: EquationOptions = {}): Equation {
-  if (typeof options !== "object" || options === null) {
-    throw new EquationError("equation.bad-option", "options are an object");
-  }
+export function parseEquation(input: EquationInput, options: EquationOptions = NO_OPTIONS): Equation {
+  if (options !== NO_OPTIONS) needOptions(options, EQUATION);
+  return readEquation(input, options);
+}
+
+/** @internal As `parseEquation`, with options that were looked through already. */
+export function readEquation(input: EquationInput, options: EquationOptions): Equation {
   let equation: Equation;
   if (typeof input === "string") equation = readText(input, options);
   else if (input instanceof Equation) equation = input;
@@ -73,7 +80,7 @@ export function parseEquation(input: EquationInput, options: EquationOptions = {
  * @example
  * tryParseEquation("H2 + O2").ok // => false
  */
-export function tryParseEquation(input: EquationInput, options: EquationOptions = {}): Result<Equation> {
+export function tryParseEquation(input: EquationInput, options?: EquationOptions): Result<Equation> {
   return attempt(() => parseEquation(input, options));
 }
 
@@ -259,6 +266,7 @@ export function formulaGiven(value: unknown): Formula {
 }
 
 function readLists(lists: EquationLists, options: EquationOptions): Equation {
+  if (isRecord(lists)) guard.fields(lists, LISTS, "the equation");
   const { reactants, products } = isRecord(lists) ? lists : { reactants: undefined, products: undefined };
   if (!Array.isArray(reactants) || !Array.isArray(products)) {
     throw new EquationError("equation.not-an-equation", "an equation is a text, or { reactants, products }");

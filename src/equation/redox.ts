@@ -4,8 +4,8 @@
 import type { Formula } from "../formula/formula";
 import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
-import { type BalanceOptions, balance } from "./balance";
-import { BalancedEquation, type BalancedTerm } from "./balanced";
+import { type BalanceOptions, balancedOf } from "./balance";
+import type { BalancedEquation, BalancedTerm } from "./balanced";
 import { EquationError } from "./error";
 import { type OxidationStates, oxidationStates } from "./oxidation/states";
 import type { EquationInput } from "./parse";
@@ -116,7 +116,7 @@ function changesOf(symbol: string, left: readonly Pool[], right: readonly Pool[]
  * redox.reducingAgents.map(String) // => ["Fe^2+"]
  */
 export function redoxAnalysis(input: EquationInput | BalancedEquation, options: BalanceOptions = {}): RedoxAnalysis {
-  const balanced = input instanceof BalancedEquation ? input : balance(input, options);
+  const balanced = balancedOf(input, options);
   const left = poolsOf(balanced.reactants, oxidationStates);
   const right = poolsOf(balanced.products, oxidationStates);
   const oxidised: StateChange[] = [];

@@ -6,7 +6,8 @@ import { EquationError } from "./error";
 import { type IntegerVector, toBigInts } from "./kernel/nullspace";
 import { extremeRays } from "./kernel/rays";
 import { DEFAULT_REACTION_LIMIT } from "./limits";
-import { type EquationInput, type EquationOptions, parseEquation } from "./parse";
+import { needOptions, SPACE } from "./options";
+import { type EquationInput, type EquationOptions, readEquation } from "./parse";
 import { solutionsOf } from "./system";
 
 /** Options of `reactionSpace`. */
@@ -46,7 +47,8 @@ export interface ReactionSpace {
  * space.elementary.map(String) // => ["2 C + O2 -> 2 CO", "C + O2 -> CO2"]
  */
 export function reactionSpace(input: EquationInput | BalancedEquation, options: SpaceOptions = {}): ReactionSpace {
-  const read = input instanceof BalancedEquation ? input.equation : parseEquation(input, options);
+  needOptions(options, SPACE);
+  const read = input instanceof BalancedEquation ? input.equation : readEquation(input, options);
   const equation = read.given === undefined ? read : read.withoutCoefficients();
   const { limit = DEFAULT_REACTION_LIMIT } = options;
   if (!Number.isSafeInteger(limit) || limit < 1) {

@@ -1,5 +1,7 @@
 // Formula algebra on exact counts and on the written structure.
 import { symbolAt } from "../element/symbols";
+import { kindOf } from "../foundation/argument";
+import { shownValue } from "../foundation/error";
 import { gcd } from "../foundation/gcd";
 import { FormulaError } from "./error";
 import type { Composition } from "./evaluate";
@@ -55,9 +57,12 @@ export function combine(a: Counted, b: Counted, sign: 1 | -1): Composition {
 
 /** The factor of a multiplication: a positive whole number, decimal or fraction. */
 export function factorRatio(factor: unknown): Ratio {
+  if (factor === undefined || factor === null || typeof factor === "symbol") {
+    throw new FormulaError("formula.bad-factor", `a formula is multiplied by a number, not ${kindOf(factor)}`);
+  }
   const { n, d, s } = factor as { n?: unknown; d?: unknown; s?: unknown };
   const text =
-    typeof n === "bigint" && typeof d === "bigint" ? `${s === -1n ? "-" : ""}${n}/${d}` : String(factor).trim();
+    typeof n === "bigint" && typeof d === "bigint" ? `${s === -1n ? "-" : ""}${n}/${d}` : shownValue(factor).trim();
   const value = ratioFromText(text);
   if (value === undefined || value.n === 0) {
     throw new FormulaError("formula.bad-factor", `${text.slice(0, 40)} is no positive number to multiply by`, {

@@ -1,12 +1,13 @@
 // Empirical and molecular formulas from what an analysis found. The only judgement is when a ratio counts as whole; it is
 // written down with the result, and so is the next best reading.
-import { isRecord, kindOf } from "../element/argument";
+
 import { elementIndexOf } from "../element/symbols";
+import { isRecord, kindOf } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
 import { gcd } from "../foundation/gcd";
 import { type Quantity, type QuantityLike, quantity } from "../quantity";
 import { nodeOf } from "../quantity/quantity";
-import { needNumberOption, needOptions, needTextOption } from "./argument";
+import { needEmpiricalOptions } from "./argument";
 import { FormulaError } from "./error";
 import { type Formula, parseFormula } from "./formula";
 import { type MolarMassOptions, molarMass } from "./molar-mass";
@@ -317,9 +318,7 @@ function ranked(all: readonly Scored[]): Scored[] {
  * empiricalFormula({ C: "92.3 %", H: "7.7 %" }, { molarMass: "78.1 g/mol" }).molecularFormula // => C6H6
  */
 export function empiricalFormula(found: FoundComposition, options: EmpiricalOptions = {}): EmpiricalFormula {
-  needOptions(options);
-  needTextOption(options.remainder, "remainder");
-  needNumberOption(options.maxMultiplier, "maxMultiplier");
+  needEmpiricalOptions(options);
   const { parts, notes } = readComposition(found, options);
   const most = Math.min(100, Math.max(1, Math.floor(options.maxMultiplier ?? DEFAULT_MULTIPLIER)));
   const unit = parts[0]!.amount.unit;

@@ -6,7 +6,7 @@ import { hasBrand } from "../foundation/brand";
 import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
 import { combine, factorRatio, multiplyParts } from "./algebra";
-import { needOptions, notText } from "./argument";
+import { needReadOptions, notText } from "./argument";
 import { FormulaError } from "./error";
 import { type Composition, evaluate } from "./evaluate";
 import { MAX_COUNT, MAX_LENGTH } from "./limits";
@@ -290,6 +290,7 @@ export class Formula {
    * parseFormula("CuSO4.5H2O").equals(parseFormula("CuSO₄·5H₂O")) // => true
    */
   equals(other: Formula): boolean {
+    if (!(other instanceof Formula)) throw notText(other, "the other formula");
     return this.toString() === other.toString();
   }
 
@@ -300,6 +301,7 @@ export class Formula {
    * parseFormula("CH3COOH").hasSameComposition(parseFormula("C2H4O2")) // => true
    */
   hasSameComposition(other: Formula): boolean {
+    if (!(other instanceof Formula)) throw notText(other, "the other formula");
     if (this.charge !== other.charge || this.size !== other.size) return false;
     const indices = other.elementIndices;
     for (let i = 0; i < indices.length; i += 1) {
@@ -318,6 +320,7 @@ export class Formula {
    * parseFormula("ZnCO3·2Zn(OH)2").hasSameParts(parseFormula("2Zn(OH)2·ZnCO3")) // => true
    */
   hasSameParts(other: Formula): boolean {
+    if (!(other instanceof Formula)) throw notText(other, "the other formula");
     const rest = other.parts;
     for (const part of this.parts) {
       const found = rest.findIndex(
@@ -337,8 +340,8 @@ export class Formula {
    * @example
    * parseFormula("ZnO").plus(parseFormula("CO2")).toString() // => "CO3Zn"
    */
-  plus(other: Formula): Formula {
-    return fromComposition(combine(this, other, 1));
+  plus(other: Formula | string): Formula {
+    return fromComposition(combine(this, asFormula(other, "the other formula"), 1));
   }
 
   /**
@@ -348,8 +351,8 @@ export class Formula {
    * @example
    * parseFormula("ZnCO3").minus(parseFormula("CO2")).toString() // => "OZn"
    */
-  minus(other: Formula): Formula {
-    return fromComposition(combine(this, other, -1));
+  minus(other: Formula | string): Formula {
+    return fromComposition(combine(this, asFormula(other, "the other formula"), -1));
   }
 
   /**
@@ -512,7 +515,7 @@ export function asFormula(given: string | Formula, argument: string): Formula {
 }
 
 function readSlowly(text: string, options: ReadOptions | undefined): Formula {
-  if (options !== undefined) needOptions(options);
+  if (options !== undefined) needReadOptions(options);
   const reading = readFormula(text, options);
   const { charge, ...lists } = evaluate(reading.nodes, text);
   return new Formula(options === undefined ? text : asciiText(reading), charge, reading.phase, lists, NO_CELLS);

@@ -16,7 +16,7 @@ import { viewOf } from "../quantity/quantity";
 import { add, multiply, type Rational, rational } from "../quantity/rational";
 import { toRational } from "../quantity/read-number";
 import { readUnit } from "../quantity/unit";
-import { needMassOptions, needOptions } from "./argument";
+import { needMassOptions, needMonoisotopicOptions } from "./argument";
 import { asFormula, Formula, parseFormula } from "./formula";
 
 /** How a molar mass is to be taken. */
@@ -181,7 +181,7 @@ export function monoisotopicMass(
   options: { readonly electronMass?: boolean | undefined } = {},
 ): Quantity {
   const f = asFormula(formula, "formula");
-  needOptions(options);
+  needMonoisotopicOptions(options);
   const terms: MassTerm[] = [];
   for (let i = 0; i < f.size; i += 1) {
     const index = f.elementIndexAt(i);

@@ -1,5 +1,5 @@
 // Numbers in a formula: subscripts of every spelling, multipliers of parts, counts with the caller's n and x.
-import { kindOf } from "../element/argument";
+import { kindOf } from "../foundation/argument";
 import { FRACTIONS, isDigit, isLower, isUpper, MINUS, PLUS, SUBSCRIPTS } from "./characters";
 import { Cursor, isSpace } from "./cursor";
 import { isDecimalPoint } from "./dots";

@@ -6,7 +6,7 @@ import { expectDimension, type Quantity, type QuantityLike } from "../quantity";
 import { combinationOf } from "../quantity/combination";
 import { multiply, rational } from "../quantity/rational";
 import { toRational } from "../quantity/read-number";
-import { needListOption, needMassOptions, needTextOption } from "./argument";
+import { guard, MASS_AS, needMassOptions, OXIDES } from "./argument";
 import { FormulaError } from "./error";
 import { asFormula, type Formula, parseFormula } from "./formula";
 import { type MolarMassOptions, molarMass } from "./molar-mass";
@@ -101,8 +101,8 @@ export function oxideEquivalents(
   options: MolarMassOptions & { readonly oxides?: readonly string[] | undefined } = {},
 ): OxideEquivalent[] {
   const material = asFormula(formula, "formula");
-  needMassOptions(options);
-  needListOption(options.oxides, "oxides");
+  needMassOptions(options, OXIDES);
+  if (options.oxides !== undefined) guard.list(options.oxides, "oxides");
   const { oxides = [], ...weights } = options;
   const named = oxides.map((oxide) => parseFormula(oxide));
   const usual = USUAL_OXIDES.split(" ").map((oxide) => parseFormula(oxide));
@@ -168,8 +168,8 @@ export function massAs(
   const given = expectDimension(mass, "mass", "the mass of the material");
   const material = asFormula(of, "of");
   const basis = asFormula(as, "as");
-  needMassOptions(options);
-  needTextOption(options.element, "element");
+  needMassOptions(options, MASS_AS);
+  if (options.element !== undefined) guard.text(options.element, "element");
   const { element, ...weights } = options;
   const index = keyElement(basis, material, element);
   const fraction = fractionAs(basis, material, index, Object.keys(weights).length === 0 ? undefined : weights);

@@ -90,6 +90,9 @@ function classOf(value: object): string {
   return typeof name === "string" && name !== "" ? `an instance of ${name.slice(0, 40)}` : "another object";
 }
 
+/** Is it what the function was given as a whole, so that its fields need no further place? */
+const isWhole = (argument: string): boolean => argument === "options" || argument === "request";
+
 /**
  * The guard of a room: each check answers nothing, or throws an error of the room which names the argument.
  *
@@ -105,22 +108,22 @@ export class ArgumentGuard<Code extends string> {
   }
 
   /** An object with none but the known fields. Objects and lists of objects inside are looked through too. */
-  fields(value: unknown, known: KnownFields, argument = ""): void {
-    this.record(value, argument === "" ? "options" : argument);
+  fields(value: unknown, known: KnownFields, argument = "options"): void {
+    this.record(value, argument);
     for (const field of Object.keys(value as object)) {
-      const expected = Object.hasOwn(known, field) ? known[field] : undefined;
-      if (expected === undefined) throw this.unknown(field, known, argument);
+      const expected = known[field];
       if (expected === true) continue;
+      if (expected === undefined || !Object.hasOwn(known, field)) throw this.unknown(field, known, argument);
       const inner = (value as Readonly<Record<string, unknown>>)[field];
       if (inner === undefined) continue;
-      const place = argument === "" ? field : `${argument}.${field}`;
+      const place = isWhole(argument) ? field : `${argument}.${field}`;
       if (Array.isArray(expected)) this.listOf(inner, expected[0] as KnownFields, place);
       else this.fields(inner, expected as KnownFields, place);
     }
   }
 
   /** As `fields`, or left out. */
-  options(value: unknown, known: KnownFields, argument = ""): void {
+  options(value: unknown, known: KnownFields, argument = "options"): void {
     if (value !== undefined) this.fields(value, known, argument);
   }
 
@@ -175,7 +178,7 @@ export class ArgumentGuard<Code extends string> {
   private unknown(field: string, known: KnownFields, argument: string): PreparativeError {
     const names = Object.keys(known);
     const nearest = nearestWord(field, names);
-    const where = argument === "" ? "" : ` in ${argument}`;
+    const where = isWhole(argument) ? "" : ` in ${argument}`;
     return new this.Refusal(this.codes.unknown, `there is no option ${quoted(field)}${where}`, {
       hint: `${nearest === undefined ? "" : `did you mean ${nearest}? `}known: ${names.join(", ")}`,
       details: { argument, option: field.slice(0, LONGEST_QUOTE), known: names, nearest },

@@ -1,6 +1,10 @@
 // Every source the tables and rules rest on, under one key each. A row of data names its key; no key, no row.
 // `memory` and `commonPractice` are keys too: the user is told when a figure has no better ground.
 
+import { shown } from "./argument";
+import { SourceError } from "./error";
+import { nearestWord } from "./slips";
+
 /** One source: what it is, and how far it was checked for our rows. */
 export interface Source {
   readonly title: string;
@@ -412,7 +416,15 @@ export type SourceKey = keyof typeof sources;
  * source("siBrochure9").year // => 2019
  */
 export function source(key: SourceKey): Source {
-  return sources[key];
+  return sourceOf(key);
+}
+
+function sourceOf(key: SourceKey): Source {
+  if (typeof key === "string" && Object.hasOwn(sources, key)) return sources[key];
+  const nearest = typeof key === "string" ? nearestWord(key, Object.keys(sources)) : undefined;
+  throw new SourceError("source.unknown", `no source has the key ${shown(key)}`, {
+    hint: nearest === undefined ? "sourceKeys() lists them" : `did you mean ${nearest}?`,
+  });
 }
 
 /**
@@ -424,7 +436,7 @@ export function source(key: SourceKey): Source {
  * cite("prudentPractices") // => "Prudent Practices in the Laboratory, National Research Council (from memory)"
  */
 export function cite(key: SourceKey): string {
-  const { title, edition, where, year, doi, fromMemory }: Source = sources[key];
+  const { title, edition, where, year, doi, fromMemory }: Source = sourceOf(key);
   const memory = fromMemory === undefined ? "" : fromMemory === "all" ? " (from memory)" : " (partly from memory)";
   const entry = [
     title,

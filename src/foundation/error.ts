@@ -106,6 +106,24 @@ export class PreparativeError extends Error {
 }
 
 /**
+ * A key of the bibliography that it does not hold. Codes start with `source.`.
+ *
+ * @category Errors
+ * @example
+ * try {
+ *   cite("nope" as never);
+ * } catch (error) {
+ *   isPreparativeError(error) && error.code; // => "source.unknown"
+ * }
+ */
+export class SourceError extends PreparativeError {
+  constructor(code: `source.${string}`, problem: string, place: ErrorPlace = {}) {
+    super(code, problem, place);
+    this.name = "SourceError";
+  }
+}
+
+/**
  * The same error, its place told in a longer text that holds the one it was read from.
  *
  * @internal

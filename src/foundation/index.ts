@@ -2,5 +2,5 @@
 export type { Source, SourceKey } from "./bibliography";
 export { cite, source, sourceKeys } from "./bibliography";
 export type { ErrorDetails, ErrorPlace, ErrorRecord, Result } from "./error";
-export { isPreparativeError, PreparativeError } from "./error";
+export { isPreparativeError, PreparativeError, SourceError } from "./error";
 export type { Fraction } from "./fraction";

@@ -1,11 +1,12 @@
 // The same metal or the same salt in another form: how much of what is on the shelf stands for what the recipe names.
 
 import { amountOf, massOf, type Purity } from "../amount/amount";
-import { type FormulaLike, formulaOfArgument, grouped, inSymbol, type MassLike } from "../amount/argument";
+import { type FormulaLike, formulaOfArgument, inSymbol, type MassLike } from "../amount/argument";
 import type { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
 import type { Quantity } from "../quantity";
+import { FORMS, guard, TWO_FORMS } from "./argument";
 import { crystalWater } from "./crystal-water";
 import { HydrateError } from "./error";
 
@@ -65,7 +66,8 @@ function proportion(a: Formula, b: Formula): Fraction | undefined {
  * equivalenceReadings({ from: "Na2CO3", to: "NaHCO3" }).map((r) => `${r.ratio} per ${r.per}`) // => ["1 per C", "2 per Na"]
  */
 export function equivalenceReadings(forms: Pick<FormsOfOne, "from" | "to">): EquivalenceReading[] {
-  const { from, to } = grouped(forms, "forms");
+  guard.fields(forms, TWO_FORMS, "request");
+  const { from, to } = forms;
   const [a, b] = [formulaOfArgument(from), formulaOfArgument(to)];
   const [x, y] = [crystalWater(a), crystalWater(b)];
   const same = proportion(x.anhydrous, y.anhydrous);
@@ -133,7 +135,9 @@ function chosenReading(forms: FormsOfOne): EquivalenceReading {
  * equivalentMass("100 g", { from: "Zn5(OH)6(CO3)2", to: "ZnO" }).format({ decimals: 2, uncertainty: "none" }) // => "74.12 g"
  */
 export function equivalentMass(mass: MassLike, forms: FormsOfOne): Quantity<"mass"> {
-  const [from, to] = [formulaOfArgument(grouped(forms, "forms").from), formulaOfArgument(forms.to)];
+  guard.fields(forms, FORMS, "request");
+  if (forms.per !== undefined) guard.text(forms.per, "per");
+  const [from, to] = [formulaOfArgument(forms.from), formulaOfArgument(forms.to)];
   const { per, ratio } = chosenReading({ ...forms, from, to });
   const n = amountOf(mass, from, forms.fromPurity);
   const wanted = (ratio.equals(1) ? n : n.times(ratio)).named({

@@ -13,7 +13,9 @@ export type HydrateErrorCode =
   | "hydrate.unknown-salt"
   | "hydrate.missing-input"
   | "hydrate.too-many-inputs"
-  | "hydrate.outside-range";
+  | "hydrate.outside-range"
+  | "hydrate.unknown-option"
+  | "hydrate.bad-option";
 
 /**
  * A question about crystal water that cannot be answered as asked. Codes start with `hydrate.`.

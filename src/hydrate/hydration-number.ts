@@ -4,7 +4,6 @@ import {
   assayOf,
   type FormulaLike,
   formulaOfArgument,
-  grouped,
   inSymbol,
   type MassFractionLike,
   type MassLike,
@@ -15,6 +14,7 @@ import { type Formula, molarMass, oxideEquivalents, parseFormula } from "../form
 import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
 import { type Quantity, quantity, sum } from "../quantity";
+import { DAMP, guard, HEATING } from "./argument";
 import { anhydrousOf, crystalWater, MOST_WATERS, waterContent, withWater } from "./crystal-water";
 import { HydrateError } from "./error";
 import { type HydrateForm, knownForms } from "./forms";
@@ -222,7 +222,8 @@ function judged(
  * x.formula.toString() // => "CuSO4.5H2O"
  */
 export function hydrationNumber(experiment: HeatingExperiment): HydrationNumber {
-  const { before, after, anhydrous, vessel, residue } = grouped(experiment, "experiment");
+  guard.fields(experiment, HEATING, "request");
+  const { before, after, anhydrous, vessel, residue } = experiment;
   const salt = anhydrousOf(anhydrous);
   const name = inSymbol(salt);
   const m1 = positive(before, "mass", "before", { symbol: "m1", label: "mass before heating" });
@@ -317,7 +318,8 @@ export function meanWater(material: {
   readonly after?: MassLike | undefined;
   readonly vessel?: MassLike | undefined;
 }): MeanWater {
-  const { salt, assay, before, after, vessel } = grouped(material, "material");
+  guard.fields(material, DAMP, "request");
+  const { salt, assay, before, after, vessel } = material;
   if (assay !== undefined && (before ?? after ?? vessel) !== undefined) {
     throw new HydrateError(
       "hydrate.too-many-inputs",

@@ -1,8 +1,9 @@
 // The guard: a yield or a mass that is off by the ratio of two molar masses is usually one form taken for another.
-import { type FormulaLike, formulaOfArgument, grouped, inSymbol } from "../amount/argument";
+import { type FormulaLike, formulaOfArgument, inSymbol } from "../amount/argument";
 import type { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../quantity";
+import { guard, MIX_UP } from "./argument";
 import { anhydrousOf, crystalWater } from "./crystal-water";
 import { HYDRATE_FORMS } from "./data/forms";
 import { HydrateError } from "./error";
@@ -53,7 +54,8 @@ const NEAR_ONE = 0.02;
 const LARGEST_RATIO = "20";
 
 function observedRatio(question: MixUpQuestion): Quantity {
-  const { ratio, yield: percent, observed, expected } = grouped(question, "question");
+  guard.fields(question, MIX_UP, "request");
+  const { ratio, yield: percent, observed, expected } = question;
   if ([ratio, percent, observed ?? expected].filter((given) => given !== undefined).length > 1) {
     throw new HydrateError("hydrate.too-many-inputs", "give one of ratio, yield, and observed with expected");
   }

@@ -2,9 +2,11 @@
 // water it may hold beside its formula. Says that it cannot tell where that is the truth.
 import type { MassFractionLike, MassLike } from "../amount";
 import type { Formula } from "../formula";
+import type { Fields } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { reading } from "./account";
+import { guard } from "./argument";
 import { PlanError } from "./error";
 import { COVERAGE } from "./evidence";
 import { acidOf, candidatesOf, expectedLossOf, lossOf } from "./identity-tests";
@@ -124,6 +126,17 @@ function testOf(found: Quantity, expected: Quantity, perWater: (dry: number) => 
   return { found, dry, value, perWater: perWater(dry), u: Math.max(u, FLOOR * Math.max(1, Math.abs(value))) };
 }
 
+const MASS_LOSS = {
+  before: true,
+  after: true,
+  candidates: true,
+  product: true,
+  residue: true,
+  adsorbedWater: true,
+  readability: true,
+  acidPerGram: true,
+} as const satisfies Fields<MassLossRequest>;
+
 /**
  * Which of several solids a sample is, from its loss on ignition, from the acid it takes up, or from both.
  *
@@ -142,8 +155,7 @@ function testOf(found: Quantity, expected: Quantity, perWater: (dry: number) => 
  * identifyByMassLoss({ before: "0.50 g", after: "0.35 g", candidates: ["Cu2(OH)2CO3", "Cu3(OH)2(CO3)2"] }).verdict // => "cannot tell apart"
  */
 export function identifyByMassLoss(request: MassLossRequest): Identity {
-  if (typeof request !== "object" || request === null)
-    throw new PlanError("plan.request", "give masses and candidates");
+  guard.fields(request, MASS_LOSS, "request");
   const { before, after } = request;
   if ((before === undefined) !== (after === undefined) || (before === undefined && request.acidPerGram === undefined)) {
     throw new PlanError("plan.observation", "an identity needs the mass before and after ignition, or acidPerGram");

@@ -1,6 +1,7 @@
 // Dimensions: exponents over the base dimensions, interned so that comparison is identity. Two refinements that plain
 // dimensional analysis misses are kept as a `kind`: a temperature is not a temperature difference, and a mass fraction
-// is not a volume fraction. A kind survives sums and is dropped by products.
+// is not a volume fraction. A kind survives sums and is dropped by products. What a product or quotient gives in kelvin, as
+// energy over heat capacity does, is a difference; only a temperature times or over a number stays on the scale.
 
 import { QuantityError } from "./error";
 
@@ -104,8 +105,17 @@ function combine(a: Dimension, b: Dimension, sign: 1 | -1): Dimension {
   const money = new Map(a.currencies);
   for (const [code, e] of b.currencies) money.set(code, (money.get(code) ?? 0) + sign * e);
   const currencies = [...money].filter(([, e]) => e !== 0).sort(([x], [y]) => (x < y ? -1 : 1));
-  return dimension(exponents, currencies);
+  const isScaled = (isAbsolute(a) && isNumber(b)) || (sign > 0 && isNumber(a) && isAbsolute(b));
+  const isDifference = exponents.join() === KELVIN && currencies.length === 0 && !isScaled;
+  return dimension(exponents, currencies, isDifference ? "difference" : "");
 }
+
+/** Exponents of a temperature and of a temperature difference. */
+export const KELVIN = "0,0,0,1,0,0";
+
+/** A point on the scale of temperatures, and not a difference between two. */
+const isAbsolute = (a: Dimension): boolean =>
+  a.kind === "" && a.currencies.length === 0 && a.exponents.join() === KELVIN;
 
 function remembered(table: Map<Dimension, Dimension>, a: Dimension, b: Dimension, sign: 1 | -1): Dimension {
   const before = table.get(b);
@@ -121,6 +131,7 @@ export const quotient = (a: Dimension, b: Dimension): Dimension => remembered(a.
 
 /** The dimension raised to a whole power. */
 export function dimensionPower(a: Dimension, k: number): Dimension {
+  if (k === 1) return a;
   return dimension(
     a.exponents.map((e) => e * k || 0),
     k === 0 ? [] : a.currencies.map(([code, e]) => [code, e * k] as const),

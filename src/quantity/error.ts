@@ -17,6 +17,8 @@ export type QuantityErrorCode =
   | "quantity.correlation"
   | "quantity.readings"
   | "quantity.format"
+  | "quantity.unknown-option"
+  | "quantity.bad-option"
   | "quantity.json";
 
 /**

@@ -1,7 +1,8 @@
 // Significant figures as they are taught: a shorthand for uncertainty where none is stated. Sums keep the fewest
 // decimals, products the fewest figures; the library itself carries uncertainties instead and rounds once.
-import { needList, needText } from "./argument";
+import { guard, needList, needText } from "./argument";
 import { QuantityError } from "./error";
+import { ROUNDINGS } from "./format";
 import {
   add,
   decimalText,
@@ -14,6 +15,8 @@ import {
   subtract,
 } from "./rational";
 import { readNumber, writtenDecimals } from "./read-number";
+
+const OPERATIONS = { add, subtract, multiply, divide } as const;
 
 /**
  * How many figures of a number as written are significant. Zeros in front never count; zeros behind count when a
@@ -57,8 +60,9 @@ export function withSignificantFigures(
 ): string {
   needList(values, "significant figures");
   for (const value of values) needText(value, "a number");
-  const apply = { add, subtract, multiply, divide }[operation];
-  if (apply === undefined) throw new QuantityError("quantity.format", `no operation is called '${String(operation)}'`);
+  guard.choice(operation, "operation", Object.keys(OPERATIONS));
+  guard.choice(rounding, "rounding", ROUNDINGS);
+  const apply = OPERATIONS[operation];
   const numbers = values.map(readNumber);
   const [first, ...rest] = numbers;
   if (first === undefined || rest.length === 0) {

@@ -1,4 +1,6 @@
 // Printing: one rounding, at the very end, by a stated rule. Everything printed without a locale reads back.
+import type { Fields } from "../foundation/argument";
+import { guard } from "./argument";
 import { uncertaintyOf } from "./budget";
 import { QuantityError } from "./error";
 import type { Node } from "./graph";
@@ -35,6 +37,40 @@ export interface FormatOptions {
   readonly prefix?: "engineering" | undefined;
   /** A language tag for digit grouping and decimal sign; such output is for people and need not read back. */
   readonly locale?: string | undefined;
+}
+
+const OPTIONS = {
+  unit: true,
+  decimals: true,
+  significant: true,
+  uncertainty: true,
+  uncertaintyFigures: true,
+  rounding: true,
+  prefix: true,
+  locale: true,
+} as const satisfies Fields<FormatOptions>;
+
+/** @internal */
+export const ROUNDINGS = ["half-even", "half-up"] as const satisfies readonly Rounding[];
+const UNCERTAINTIES = ["none", "plus-minus", "concise"] as const;
+
+function needFormat(options: FormatOptions): void {
+  guard.fields(options, OPTIONS);
+  const { rounding, uncertainty, prefix, unit, locale } = options;
+  if (rounding !== undefined) guard.choice(rounding, "rounding", ROUNDINGS);
+  if (uncertainty !== undefined) guard.choice(uncertainty, "uncertainty", UNCERTAINTIES);
+  if (prefix !== undefined) guard.choice(prefix, "prefix", ["engineering"]);
+  if (unit !== undefined) guard.text(unit, "unit");
+  if (locale !== undefined) needLocale(locale);
+}
+
+function needLocale(locale: unknown): void {
+  guard.text(locale, "locale");
+  try {
+    Intl.getCanonicalLocales(locale as string);
+  } catch {
+    throw guard.refused(locale, "locale", 'a language tag such as "de"');
+  }
 }
 
 /** Figures printed for a computed value without uncertainty that does not end sooner. */
@@ -77,9 +113,12 @@ const localised = (text: string, locale: string | undefined): string => {
   return (format.format as (value: string) => string)(text);
 };
 
+const AS_IT_IS: FormatOptions = {};
+
 const withUnit = (text: string, unit: Unit): string => (unit.symbol === "" ? text : `${text} ${unit.symbol}`);
 
-export function formatQuantity(node: Node, options: FormatOptions = {}): string {
+export function formatQuantity(node: Node, options: FormatOptions = AS_IT_IS): string {
+  if (options !== AS_IT_IS) needFormat(options);
   const { decimals, significant, rounding = "half-even", uncertaintyFigures = 2, locale } = options;
   figures("decimals", decimals, -MAX_FIGURES);
   figures("significant", significant, 1);

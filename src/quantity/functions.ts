@@ -1,6 +1,7 @@
 // Functions of quantities: sums, choices, roots, logarithms, and whatever the caller brings with its derivatives.
-import { needList, needRecord } from "./argument";
-import { type Dimension, dimensionPower, isNumber, product } from "./dimension";
+import type { Fields } from "../foundation/argument";
+import { guard, needList, needNaming } from "./argument";
+import { dimension, isNumber, KELVIN } from "./dimension";
 import { QuantityError } from "./error";
 import { choice, combination, evaluated, type Naming } from "./graph";
 import { withArticle } from "./meant";
@@ -20,6 +21,7 @@ import { readUnit, usualUnit } from "./unit";
  */
 export function sum(list: readonly QuantityLike[], naming?: Naming): Quantity {
   needList(list, "sum");
+  if (naming !== undefined) needNaming(naming);
   if (list.length === 0) throw new QuantityError("quantity.readings", "the sum of an empty list has no unit");
   const nodes = list.map(nodeOf);
   const first = nodes[0]!;
@@ -40,6 +42,7 @@ export function sum(list: readonly QuantityLike[], naming?: Naming): Quantity {
 
 function chosen(list: readonly QuantityLike[], word: "min" | "max", naming?: Naming): Quantity {
   needList(list, word);
+  if (naming !== undefined) needNaming(naming);
   if (list.length === 0) throw new QuantityError("quantity.readings", `the ${word} of an empty list`);
   const nodes = list.map(nodeOf);
   let at = 0;
@@ -79,6 +82,10 @@ export const smallest = (list: readonly QuantityLike[], naming?: Naming): Quanti
  */
 export const largest = (list: readonly QuantityLike[], naming?: Naming): Quantity => chosen(list, "max", naming);
 
+const SPEC = { name: true, unit: true, value: true, partials: true } as const satisfies Fields<
+  Parameters<typeof apply>[1]
+>;
+
 /**
  * A function that is not built in - a sine, a fitted curve - applied to quantities, with its derivatives.
  *
@@ -102,7 +109,9 @@ export function apply(
   naming?: Naming,
 ): Quantity {
   needList(operands, "apply");
-  needRecord(spec, "the function to apply");
+  guard.fields(spec, SPEC, "the function to apply");
+  if (naming !== undefined) needNaming(naming);
+  guard.text(spec.name, "name");
   if (typeof spec.value !== "function" || typeof spec.partials !== "function" || typeof spec.unit !== "string") {
     throw new QuantityError("quantity.not-a-quantity", "apply needs { name, unit, value, partials }");
   }
@@ -221,16 +230,8 @@ export function squareRoot(like: QuantityLike): Quantity {
     );
   }
   const exponents = node.dimension.exponents.map((e) => e / 2);
-  const dimension = dimensionOfExponents(exponents);
+  const halved = dimension(exponents, [], exponents.join() === KELVIN ? "difference" : "");
   const root = squareRootOf(node.value);
   const derivative = root.isZero() ? ZERO : fromDecimal(decimal("0.5").div(root));
-  return operation(fromDecimal(root), dimension, usualUnit(dimension), evaluated("sqrt", [derivative]), [node]);
+  return operation(fromDecimal(root), halved, usualUnit(halved), evaluated("sqrt", [derivative]), [node]);
 }
-
-const dimensionOfExponents = (exponents: readonly number[]): Dimension => {
-  const base = ["kg", "m", "s", "K", "mol", "A"];
-  return exponents.reduce(
-    (d, e, i) => product(d, dimensionPower(readUnit(base[i]!).dimension, e)),
-    readUnit("").dimension,
-  );
-};

@@ -56,6 +56,9 @@ export function toRecord(node: Node): QuantityRecord {
   };
 }
 
+/** Decimals a text can be written with: its digits and its exponent, each up to 300. */
+const MOST_DECIMALS = 600;
+
 /** The record, checked field by field. */
 export function checkRecord(data: unknown): QuantityRecord {
   const bad = (what: string): QuantityError =>
@@ -70,6 +73,7 @@ export function checkRecord(data: unknown): QuantityRecord {
   for (const field of ["standardUncertainty", "symbol", "label", "source"] as const) {
     if (record[field] !== undefined && typeof record[field] !== "string") throw bad(`${field} is no text`);
   }
+  if (/^\s*-/.test((record.standardUncertainty as string | undefined) ?? "")) throw bad("an uncertainty below zero");
   if (
     record.distribution !== undefined &&
     !["normal", "rectangular", "triangular"].includes(record.distribution as string)
@@ -79,5 +83,7 @@ export function checkRecord(data: unknown): QuantityRecord {
   for (const field of ["degreesOfFreedom", "decimals"] as const) {
     if (record[field] !== undefined && typeof record[field] !== "number") throw bad(`${field} is no number`);
   }
+  const decimals = (record.decimals as number | undefined) ?? 0;
+  if (!Number.isInteger(decimals) || Math.abs(decimals) > MOST_DECIMALS) throw bad(`${decimals} decimals`);
   return record as unknown as QuantityRecord;
 }

@@ -1,7 +1,8 @@
 // The value of the library: a magnitude with a unit, exact inside, that remembers what it was made from. Immutable and
 // branded by a symbol of the global registry, so that values of two loaded copies still understand each other.
+import { type Fields, kindOf } from "../foundation/argument";
 import { attempt, type Result, shownValue } from "../foundation/error";
-import { needRecord } from "./argument";
+import { DISTRIBUTIONS, guard, needInputNaming, needNaming } from "./argument";
 import { uncertaintyOf } from "./budget";
 import { type Dimension, dimensionPower, isNumber, product, quotient, sameExponents } from "./dimension";
 import { QuantityError } from "./error";
@@ -32,6 +33,17 @@ import { readUnit, type Unit, usualUnit } from "./unit";
 
 const EXACT_NUMBER: Leaf = { variance: undefined, distribution: undefined, degreesOfFreedom: Infinity };
 const MAX_POWER = 12;
+const NO_NAMING: InputNaming = {};
+
+const MEASURED = {
+  value: true,
+  unit: true,
+  standardUncertainty: true,
+  halfWidth: true,
+  readability: true,
+  distribution: true,
+  degreesOfFreedom: true,
+} as const satisfies Fields<Measured>;
 
 class Value implements Quantity {
   // Private and read through the brand: nothing of the graph lies open on the value, and freezing deep would cost as much
@@ -180,6 +192,7 @@ class Value implements Quantity {
   }
 
   named(naming: Naming): Quantity {
+    needNaming(naming);
     const { value, dimension, unit, naming: before, leaf, decimals, operation, operands } = this.#node;
     const words = { ...before, ...naming };
     // A leaf keeps its identity and only gains words; a named result becomes a step of its own if it had a name already.
@@ -199,6 +212,16 @@ class Value implements Quantity {
 
   toJSON(): QuantityRecord {
     return toRecord(this.#node);
+  }
+
+  toNumber(unit?: string): number {
+    return (unit === undefined ? this.value : this.in(unit)).toNumber();
+  }
+
+  valueOf(): never {
+    throw new QuantityError("quantity.not-a-number", `${this} has a unit: it cannot stand for a number`, {
+      hint: "use compare() for < and >, plus() or minus() for + and -, toNumber(unit) for a plain number",
+    });
   }
 }
 
@@ -300,7 +323,7 @@ export function isQuantity(value: unknown): value is Quantity {
 }
 
 function notAQuantity(value: unknown): QuantityError {
-  return new QuantityError("quantity.not-a-quantity", `${value === null ? "null" : typeof value} is not a quantity`, {
+  return new QuantityError("quantity.not-a-quantity", `${kindOf(value)} is not a quantity`, {
     hint: 'give text such as "12.5 g", a Quantity, or { value, unit }',
   });
 }
@@ -351,6 +374,8 @@ function leaf(
 
 function fromMeasured(m: Measured, naming: InputNaming): Quantity {
   if (typeof m.unit !== "string") throw notAQuantity(m);
+  guard.fields(m, MEASURED, "the quantity");
+  if (m.distribution !== undefined) guard.choice(m.distribution, "distribution", DISTRIBUTIONS);
   const value = toRational(m.value);
   const parts: Rational[] = [];
   const nonNegative = (x: NumberLike): Rational => {
@@ -392,11 +417,12 @@ function fromMeasured(m: Measured, naming: InputNaming): Quantity {
 export function quantity<const T extends string>(like: T, naming?: InputNaming): Quantity<DimensionOf<T>>;
 export function quantity<D extends string>(like: Quantity<D>, naming?: InputNaming): Quantity<D>;
 export function quantity(like: QuantityLike, naming?: InputNaming): Quantity;
-export function quantity(like: QuantityLike, naming: InputNaming = {}): Quantity {
-  needRecord(naming, "the naming of an input");
+export function quantity(like: QuantityLike, naming: InputNaming = NO_NAMING): Quantity {
+  if (naming !== NO_NAMING) needInputNaming(naming);
   if (typeof like === "string") return fromText(like, naming);
   if (isQuantity(like)) return words(naming) === undefined ? like : like.named(words(naming)!);
   if (typeof like !== "object" || like === null) throw notAQuantity(like);
+  if ((like as { readonly type?: unknown }).type === "quantity") return quantity(quantityFromJSON(like), naming);
   return fromMeasured(like, naming);
 }
 

@@ -53,6 +53,10 @@ export interface Quantity<D extends string = any> {
   format(options?: FormatOptions): string;
   toString(): string;
   toJSON(): QuantityRecord;
+  /** The value as a plain number, in another unit if one is named: for programs that plot or store it. */
+  toNumber(unit?: string): number;
+  /** Always an error: `a < b` and `a + b` would compare and join texts. Use `compare`, `plus` and `minus`. */
+  valueOf(): never;
   /** @internal */
   readonly [BRAND]: Node;
 }

@@ -1,7 +1,8 @@
 // Uncertainty as the guide sets it out: the budget of a result, its covariance with another, effective degrees of
 // freedom, expanded uncertainty, and inputs evaluated from readings or declared correlated (JCGM 100:2008).
+import type { Fields } from "../foundation/argument";
 import { shownValue } from "../foundation/error";
-import { needList, needRecord } from "./argument";
+import { guard, needList, needNaming, needRecord } from "./argument";
 import { covarianceOf, grouped, uncertaintyOf, variances } from "./budget";
 import { QuantityError } from "./error";
 import { formatQuantity } from "./format";
@@ -122,6 +123,8 @@ export function effectiveDegreesOfFreedom(like: QuantityLike): number {
   return sum === 0 ? Infinity : 1 / sum;
 }
 
+const LEVEL = { level: true } as const satisfies Fields<{ readonly level?: number }>;
+
 /**
  * Expanded uncertainty: the half-width that holds the value with the stated level of confidence.
  *
@@ -138,8 +141,9 @@ export function expandedUncertainty(
   like: QuantityLike,
   options: { readonly level?: number } = {},
 ): ExpandedUncertainty {
-  needRecord(options, "options");
+  guard.fields(options, LEVEL);
   const { level = 0.95 } = options;
+  guard.number(level, "level");
   if (!(level > 0 && level < 1)) {
     throw new QuantityError("quantity.out-of-range", `a level of confidence lies between 0 and 1, not ${level}`);
   }
@@ -233,7 +237,7 @@ const differenceOf = (unit: string): string => `Δ${unit}`;
  * readings(["10.01 mL", "10.03 mL", "10.02 mL"]).toString() // => "10.0200 ± 0.0058 mL"
  */
 export function readings(list: readonly QuantityLike[], naming: Naming = {}): Quantity {
-  needRecord(naming, "the naming of an input");
+  needNaming(naming);
   const sample = sampleOf(list, naming.label ?? "readings");
   const mean = inputLeaf(sample.mean, sample.like, naming, {
     variance: covarianceOfMeans(sample, sample),

@@ -1,5 +1,6 @@
 // Reading a unit: one symbol, or a product or quotient of symbols with whole powers - "g/mol", "J/(mol K)", "kg m^-3",
 // "EUR/kg", "g/100 g". Every factor is an exact fraction, so every conversion round-trips exactly.
+import { kindOf } from "../foundation/argument";
 import { type Dimension, dimension, dimensionPower, isNumber, product } from "./dimension";
 import { QuantityError } from "./error";
 import { divide, multiply, ONE, power, type Rational, rational, ZERO } from "./rational";
@@ -134,7 +135,7 @@ function compose(text: string, input: string): Unit {
     const unit = units().get(symbol)!;
     const from = at;
     at += symbol.length;
-    const written = /^(?:\^?(-?[0-9]{1,2})|([⁻⁰¹²³⁴⁵⁶⁷⁸⁹]{1,3}))/.exec(text.slice(at));
+    const written = /^(?:\^?(-?[0-9]{1,2})|(⁻?[⁰¹²³⁴⁵⁶⁷⁸⁹]{1,2}))/.exec(text.slice(at));
     const exponent = written === null ? 1 : Number(written[1] ?? plain(written[2]!));
     at += written?.[0].length ?? 0;
     if (divided && !below && exponent > 0) {
@@ -168,6 +169,9 @@ export const knownUnit = (text: string): Unit | undefined => cache.get(text);
 export function readUnit(text: string, input: string = text): Unit {
   const known = cache.get(text);
   if (known !== undefined) return known;
+  if (typeof text !== "string") {
+    throw new QuantityError("quantity.unknown-unit", `a unit is text, not ${kindOf(text)}`, { hint: 'such as "g"' });
+  }
   if (text.length > MAX_LENGTH) {
     throw new QuantityError("quantity.too-long", `a unit of ${text.length} characters; the limit is ${MAX_LENGTH}`);
   }

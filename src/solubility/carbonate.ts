@@ -14,11 +14,12 @@ import {
   type QuantityLike,
   quantity,
 } from "../quantity";
-import { needChoice, needRecord } from "./argument";
+import { guard, needChoice } from "./argument";
 import { CARBONATES, HYDROLYSED, type HydrolysedRow } from "./data/carbonates";
 import { SolubilityError } from "./error";
 import { positive } from "./figure";
 import { KW, sameIon } from "./ion-balance";
+import { CARBONATE } from "./options";
 import { type SolubilityProduct, solubilityProduct } from "./product";
 
 /** What carbonate is thrown down with. */
@@ -99,7 +100,7 @@ export function carbonateVerdict(request: {
   readonly precipitant: CarbonatePrecipitant;
   readonly concentration?: QuantityLike<"concentration", ConcentrationText>;
 }): CarbonateVerdict {
-  needRecord(request, "request");
+  guard.fields(request, CARBONATE, "request");
   const { metal, precipitant } = request;
   if (precipitant === undefined) throw new SolubilityError("solubility.missing-option", "no precipitant named");
   needChoice(precipitant, "precipitant", PRECIPITANTS);

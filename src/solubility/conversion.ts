@@ -2,9 +2,10 @@
 import type { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import type { Quantity } from "../quantity";
-import { needRecord } from "./argument";
+import { guard } from "./argument";
 import { SolubilityError } from "./error";
 import { sameIon } from "./ion-balance";
+import { CONVERSION } from "./options";
 import { solubilityProduct } from "./product";
 
 /** Whether boiling one solid with a solution turns it into another. */
@@ -35,7 +36,7 @@ export function solidConversion(request: {
   readonly from: string | Formula;
   readonly to: string | Formula;
 }): SolidConversion {
-  needRecord(request, "request");
+  guard.fields(request, CONVERSION, "request");
   const [from, to] = [solubilityProduct(request.from), solubilityProduct(request.to)];
   const shared = from.ions.find((ion) =>
     to.ions.some((other) => sameIon(ion.formula, other.formula) && ion.count === other.count),

@@ -5,11 +5,12 @@ import type { MassLike, TemperatureLike } from "../amount";
 import type { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type NumberLike, type Quantity, type QuantityLike, quantity } from "../quantity";
-import { needRecord } from "./argument";
+import { guard } from "./argument";
 import { type Balance, cropFrom, shareOf } from "./crop-balance";
 import { waterToDissolve } from "./dissolve";
 import { SolubilityError } from "./error";
 import { figureAt, positiveMass, type SolubilityFigure } from "./figure";
+import { CRYSTALLISING } from "./options";
 import type { WorkingPoint } from "./picture";
 import { trySolidChanges } from "./solid-changes";
 import { rowOf, type Solute, soluteOf } from "./solute";
@@ -104,7 +105,7 @@ function changesBetween(solute: Solute, cold: number, hot: number): string[] {
  * crystallise({ formula: "KNO3", mass: "100 g", hot: "80 °C", cold: "10 °C" }).crop.mass.format({ decimals: 1 }) // => "87.4 g"
  */
 export function crystallise(request: CrystallisingRequest): Crystallisation {
-  needRecord(request, "request");
+  guard.fields(request, CRYSTALLISING, "request");
   const solute = soluteOf(request.formula);
   const [hot, cold] = (["hot", "cold"] as const).map((name) =>
     expectDimension(request[name], "temperature", name).in("°C").toNumber(),

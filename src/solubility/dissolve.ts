@@ -5,10 +5,11 @@ import { densityOfWater, type MassLike, type TemperatureLike } from "../amount";
 import type { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, largest, type NumberLike, type Quantity, quantity, sum } from "../quantity";
-import { needRecord, needRecords } from "./argument";
+import { guard } from "./argument";
 import { SolubilityError } from "./error";
 import { type Figure, figureAt, hundredGrams, positiveMass, type SolubilityFigure } from "./figure";
 import { saltIons } from "./ions";
+import { DISSOLVING, LIQUOR } from "./options";
 import type { Solubility } from "./solubility";
 import { anhydrousMass, type Solute, soluteOf } from "./solute";
 
@@ -97,7 +98,7 @@ function waterFor(solute: Solute, mass: Quantity, figure: Figure, headroom: Quan
  * waterToDissolve({ formula: "CuSO4·5H2O", mass: "50 g", temperature: "20 °C" }).water.format({ decimals: 1 }) // => "141.8 g"
  */
 export function waterToDissolve(request: DissolvingRequest): DissolvingWater {
-  needRecord(request, "request");
+  guard.fields(request, DISSOLVING, "request");
   const solute = soluteOf(request.formula);
   const mass = positiveMass(request.mass, "mass", `m(${solute.formula})`, `${solute.formula} as weighed`);
   const headroom = headroomOf(request.headroom);
@@ -178,9 +179,9 @@ export function waterForLiquor(request: {
   readonly temperature: TemperatureLike;
   readonly headroom?: NumberLike;
 }): LiquorWater {
-  needRecord(request, "request");
+  guard.fields(request, LIQUOR, "request");
   const { salts, temperature, headroom } = request;
-  needRecords(salts, "salts");
+  guard.list(salts, "salts");
   if (salts.length === 0) throw new SolubilityError("solubility.missing-option", "no salt named");
   const alone = salts.map(({ formula, mass, solubility }) =>
     waterToDissolve({

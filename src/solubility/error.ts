@@ -11,6 +11,7 @@ export type SolubilityErrorCode =
   | "solubility.conflicting-options"
   | "solubility.missing-option"
   | "solubility.bad-option"
+  | "solubility.unknown-option"
   | "solubility.out-of-reach"
   | "solubility.no-crop"
   | "solubility.no-liquor"

@@ -6,10 +6,11 @@ import { parseFormula } from "../formula";
 import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { type ConcentrationText, expectDimension, type Quantity, type QuantityLike, quantity } from "../quantity";
-import { needRecord, needTextOption } from "./argument";
+import { guard, needTextOption } from "./argument";
 import { SolubilityError } from "./error";
 import { positive } from "./figure";
 import { PKW, sameIon } from "./ion-balance";
+import { HYDROXIDE } from "./options";
 import { ionsOf, type SolubilityProduct, solubilityProduct } from "./product";
 import { type Complex, complexesOf, hydroxideComplexes } from "./side-reactions";
 
@@ -98,7 +99,7 @@ function dissolved(pKsp: number, charge: number, species: readonly Complex[], pH
  * hydroxideWindow({ metal: "Al^3+", concentration: "0.1 mol/L" }).redissolvesFrom?.format({ decimals: 1 }) // => "6.8"
  */
 export function hydroxideWindow(request: HydroxideRequest): HydroxideWindow {
-  needRecord(request, "request");
+  guard.fields(request, HYDROXIDE, "request");
   needTextOption(request.form, "form");
   const charge = parseFormula(request.metal).charge;
   const rows = hydroxidesOf(request.metal);

@@ -6,11 +6,12 @@ import type { AmountLike, MassLike, TemperatureLike } from "../amount";
 import { type Formula, molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type Quantity, quantity, sum } from "../quantity";
-import { needRecord, needRecords } from "./argument";
+import { guard } from "./argument";
 import { SolubilityError } from "./error";
 import { hundredGrams, positive, positiveMass, type SolubilityFigure } from "./figure";
 import { solveProduct } from "./ion-balance";
 import { saltIons } from "./ions";
+import { LIQUOR_CHECK } from "./options";
 import { ruleFor, type SolubilityRule } from "./rules";
 import { type Solubility, trySolubilityOf } from "./solubility";
 import { anhydrousMass, type Solute, soluteOf } from "./solute";
@@ -207,8 +208,8 @@ export function staysDissolved(request: {
   readonly water: MassLike;
   readonly temperature: TemperatureLike;
 }): LiquorCheck {
-  needRecord(request, "request");
-  needRecords(request.substances, "substances");
+  guard.fields(request, LIQUOR_CHECK, "request");
+  guard.list(request.substances, "substances");
   const added = positiveMass(request.water, "water", "m(H2O)", "water in the liquor");
   const all = request.substances.map(dissolved);
   const crystal = all

@@ -12,7 +12,7 @@ import {
   type QuantityLike,
   quantity,
 } from "../quantity";
-import { needRecord, needRecords } from "./argument";
+import { guard } from "./argument";
 import { SolubilityError } from "./error";
 import { logBetaOf } from "./held-ph";
 import {
@@ -26,6 +26,7 @@ import {
   solveProduct,
 } from "./ion-balance";
 import { type BoundSolution, solveBound } from "./ligand-balance";
+import { MOLAR_SOLUBILITY } from "./options";
 import { checkOwn, ionsOfOwn } from "./own-product";
 import { type DissolvedIon, solubilityProduct } from "./product";
 import { sideReactions } from "./side-reactions";
@@ -168,9 +169,7 @@ function kspOf(request: MolarSolubilityRequest) {
  * molarSolubility({ solid: "PbI2", ksp: "1.4e-8" }).concentration.format({ significant: 2 }) // => "0.0015 mol/L"
  */
 export function molarSolubility(request: MolarSolubilityRequest): MolarSolubility {
-  needRecord(request, "request");
-  if (request.commonIons !== undefined) needRecords(request.commonIons, "commonIons");
-  if (request.freeLigands !== undefined) needRecords(request.freeLigands, "freeLigands");
+  guard.fields(request, MOLAR_SOLUBILITY, "request");
   const { ions, k, warnings } = kspOf(request);
   const ligands = ligandsOf(ions, request.freeLigands ?? []).filter(({ put }) => put.isPositive());
   const present = presentWith(ions, concentrationsFor(ions, request.commonIons ?? []), ligands);

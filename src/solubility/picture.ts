@@ -3,10 +3,11 @@
 
 import { type Formula, parseFormula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
-import { needList, needNumber, needRecord, needRecords, needTextOption } from "./argument";
+import { guard, needTextOption } from "./argument";
 import { type Branch, branchesOf, onBranch } from "./branch";
 import type { SolubilityRow } from "./data/curves";
 import { SolubilityError } from "./error";
+import { PICTURE } from "./options";
 import { solubilityOf } from "./solubility";
 import { rowOf, soluteOf } from "./solute";
 
@@ -64,7 +65,7 @@ function stepFor(span: number): number {
 
 function sizeOf(name: "width" | "height", given: number | undefined, usual: number): number {
   const size = given ?? usual;
-  needNumber(size, name);
+  guard.number(size, name);
   if (size >= 200 && size <= 4000) return size;
   throw new SolubilityError("solubility.out-of-reach", `${name} must be 200 to 4000 pixels, not ${size}`);
 }
@@ -187,10 +188,9 @@ function workingPoints(points: readonly WorkingPoint[], frame: Frame, arrow: str
  * drawSolubility({ formulas: ["KNO3", "NaCl"] }).startsWith("<svg ") // => true
  */
 export function drawSolubility(picture: SolubilityPicture): string {
-  needRecord(picture, "picture");
+  guard.fields(picture, PICTURE, "request");
   const { formulas, points = [], path = false } = picture;
-  needList(formulas, "formulas");
-  needRecords(points, "points");
+  guard.list(formulas, "formulas");
   if (points.length > MOST_POINTS) {
     throw new SolubilityError("solubility.too-many", `${points.length} points in one picture; at most ${MOST_POINTS}`);
   }

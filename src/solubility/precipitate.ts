@@ -14,7 +14,7 @@ import {
   quantity,
   sum,
 } from "../quantity";
-import { needRecord, needRecords } from "./argument";
+import { guard } from "./argument";
 import { SolubilityError } from "./error";
 import { positive } from "./figure";
 import { type HeldProduct, productAtPH } from "./held-ph";
@@ -26,6 +26,7 @@ import {
   sameIon,
   solveResidue,
 } from "./ion-balance";
+import { PRECIPITATION } from "./options";
 import { type DissolvedIon, freshForm, type SolubilityProduct, solubilityProduct } from "./product";
 import { mixedWarnings } from "./side-reactions";
 
@@ -125,9 +126,9 @@ function mixed(ions: readonly DissolvedIon[], solutions: readonly MixedSolution[
  * ] }).precipitates // => true
  */
 export function willPrecipitate(request: PrecipitationRequest): PrecipitationVerdict {
-  needRecord(request, "request");
-  needRecords(request.solutions, "solutions");
-  for (const [i, solution] of request.solutions.entries()) needRecords(solution.ions, `solutions[${i}].ions`);
+  guard.fields(request, PRECIPITATION, "request");
+  guard.list(request.solutions, "solutions");
+  for (const [i, solution] of request.solutions.entries()) guard.list(solution.ions, `solutions[${i}].ions`);
   const whole = solubilityProduct(request.solid, request.form);
   const product = request.pH === undefined ? { ...whole, prevailing: [] } : productAtPH(whole, request.pH);
   const { ions } = product;

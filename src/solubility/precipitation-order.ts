@@ -9,11 +9,12 @@ import {
   type Quantity,
   type QuantityLike,
 } from "../quantity";
-import { needRecord, needRecords } from "./argument";
+import { guard } from "./argument";
 import { SolubilityError } from "./error";
 import { positive } from "./figure";
 import { productAtPH } from "./held-ph";
 import { sameIon } from "./ion-balance";
+import { PRECIPITATION_ORDER } from "./options";
 import { freshForm, solubilityProduct } from "./product";
 
 /** One solid in a selective precipitation. */
@@ -61,8 +62,8 @@ export interface PrecipitationOrderRequest {
  * ] }).map(({ solid }) => solid) // => ["BaCrO4", "SrCrO4"]
  */
 export function precipitationOrder(request: PrecipitationOrderRequest): readonly PrecipitationStart[] {
-  needRecord(request, "request");
-  needRecords(request.solids, "solids");
+  guard.fields(request, PRECIPITATION_ORDER, "request");
+  guard.list(request.solids, "solids");
   const starts = request.solids.map(({ solid, form, concentration }) => {
     const whole = solubilityProduct(solid, form ?? freshForm(solid)?.form);
     const withHydroxide = whole.ions.length === 2 && sameIon(request.precipitant, "OH-");

@@ -3,8 +3,9 @@ import type { MassLike, TemperatureLike } from "../amount";
 import type { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import type { Quantity } from "../quantity";
-import { needRecord } from "./argument";
+import { guard } from "./argument";
 import { figureOrProduct, hundredGrams, positiveMass, type SolubilityFigure } from "./figure";
+import { RESIDUAL } from "./options";
 import type { Solubility } from "./solubility";
 import { massAsNamed, soluteOf } from "./solute";
 
@@ -40,7 +41,7 @@ export function residual(request: {
   readonly of?: MassLike;
   readonly solubility?: SolubilityFigure;
 }): Residual {
-  needRecord(request, "request");
+  guard.fields(request, RESIDUAL, "request");
   const solute = soluteOf(request.formula);
   const water = positiveMass(request.water, "water", "m(H2O)", "water of the liquor");
   const { perHundredGramsWater, solubility, warnings } = figureOrProduct(

@@ -1,7 +1,7 @@
 // How much liquor a filter cake holds, by kind of solid: planning values with their spread, shown as the assumption they
 // are. Common practice, no source.
 
-import { shown } from "../element/argument";
+import { shown } from "../foundation/argument";
 import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, quantity } from "../quantity";

@@ -5,11 +5,12 @@ import type { MassLike, TemperatureLike } from "../amount";
 import { type Formula, molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, smallest } from "../quantity";
-import { needRecord, needRecords } from "./argument";
+import { guard } from "./argument";
 import { settle } from "./crop-balance";
 import { SolubilityError } from "./error";
 import { positiveMass } from "./figure";
 import { type SaltIons, saltIons } from "./ions";
+import { SALT_PAIR } from "./options";
 import { type Solubility, solubilityOf } from "./solubility";
 import { type Solute, soluteOf } from "./solute";
 
@@ -143,8 +144,8 @@ function needBoth(wanted: Solute, other: Solute, most: readonly Quantity[], amou
  * }).worthwhile // => true
  */
 export function separateSaltPair(request: SaltPairRequest): SaltPairPlan {
-  needRecord(request, "request");
-  needRecords(request.from, "from");
+  guard.fields(request, SALT_PAIR, "request");
+  guard.list(request.from, "from");
   const [wanted, other] = [soluteOf(request.wanted), soluteOf(request.other)];
   const water = positiveMass(request.water, "water", "m(H2O)", "water");
   const amounts = pool(request.from);

@@ -4,8 +4,9 @@ import { type DensityLike, type TemperatureLike, tryDensityOfSolution } from "..
 import { type Formula, molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type Quantity, quantity } from "../quantity";
-import { needRecord } from "./argument";
+import { guard } from "./argument";
 import { hundredGrams, positive } from "./figure";
+import { SATURATED } from "./options";
 import { type Solubility, solubilityOf } from "./solubility";
 import { anhydrousMolarMass, type Solute, soluteOf } from "./solute";
 
@@ -47,7 +48,7 @@ export function saturatedSolution(request: {
   readonly temperature: TemperatureLike;
   readonly density?: DensityLike;
 }): SaturatedSolution {
-  needRecord(request, "request");
+  guard.fields(request, SATURATED, "request");
   const solute = soluteOf(request.formula);
   const solubility = solubilityOf(solute.formula, request.temperature);
   const s = solubility.perHundredGramsWater;

@@ -15,7 +15,7 @@ import {
   quantity,
   quantityFromJSON,
 } from "../quantity";
-import { needRecord } from "./argument";
+import { guard } from "./argument";
 import type { CompetingFigure, SolubilityBasis, SolubilityRow } from "./data/curves";
 import { SolubilityError } from "./error";
 import {
@@ -274,7 +274,7 @@ export type SolubilityRecord = Omit<Solubility, "perHundredGramsWater" | "solidP
  * solubilityFromJSON(JSON.parse(JSON.stringify(solubilityOf("NaCl", "20 °C")))).perHundredGramsWater.value.toString() // => "35.89"
  */
 export function solubilityFromJSON(record: SolubilityRecord): Solubility {
-  needRecord(record, "record");
+  guard.record(record, "record");
   return {
     ...record,
     solidPhase: record.solidPhase,

@@ -3,9 +3,10 @@
 import type { TemperatureLike } from "../amount";
 import { type Formula, parseFormula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
-import { needList, needRecord } from "./argument";
+import { guard } from "./argument";
 import { type Figure, figureOrProduct } from "./figure";
 import { saltIons } from "./ions";
+import { WASH_ADVICE } from "./options";
 import { ruleFor } from "./rules";
 import type { Solubility } from "./solubility";
 import { soluteOf } from "./solute";
@@ -83,8 +84,8 @@ export function washAdvice(request: {
   readonly washedOut: readonly (string | Formula)[];
   readonly temperature?: TemperatureLike;
 }): WashAdvice {
-  needRecord(request, "request");
-  needList(request.washedOut, "washedOut");
+  guard.fields(request, WASH_ADVICE, "request");
+  guard.list(request.washedOut, "washedOut");
   const solute = soluteOf(request.product);
   const ions = saltIons(solute.anhydrous);
   const pair = ions === undefined ? undefined : `${ions.cations[0]?.formula} ${ions.anion.formula}`;

@@ -7,9 +7,10 @@ import type { Formula } from "../formula";
 import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type Measured, type Quantity, type QuantityLike, quantity } from "../quantity";
-import { needChoice, needRecord } from "./argument";
+import { guard, needChoice } from "./argument";
 import { SolubilityError } from "./error";
 import { figureOrProduct, hundredGrams, positive, positiveMass } from "./figure";
+import { WASH } from "./options";
 import { type KindOfSolid, retainedLiquor } from "./retained";
 import { massAsNamed, soluteOf } from "./solute";
 
@@ -203,9 +204,8 @@ function productLost(
  * washPlan({ dryCakeMass: "25 g", retainedLiquorPerGram: "2 mL/g", saltConcentration: "117 g/L", washVolume: "250 mL", targetResidue: "0.2 %" }).washes // => 3
  */
 export function washPlan(request: WashRequest): WashPlan {
-  needRecord(request, "request");
+  guard.fields(request, WASH, "request");
   needChoice(request.method, "method", ["decantation", "displacement"]);
-  if (request.product !== undefined) needRecord(request.product, "product");
   const dryCake = positiveMass(request.dryCakeMass, "dryCakeMass", "m(cake)", "dry mass of the cake");
   const retained = retainedVolumeOf(request, dryCake);
   const wash = positive(expectDimension(request.washVolume, "volume", "washVolume"), "washVolume").named({

@@ -4,10 +4,11 @@ import { cite, type SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
 import { anhydrousKey, formulaKey, type Notation, readNotation, tryReadNotation } from "../ion/notation";
 import { quantity } from "../quantity";
+import { CAUTIONS, guard, OF_STRENGTH, readableOptions } from "./argument";
 import { classesOf } from "./classes";
 import { DISPOSAL, HAZARD_FIELD_SOURCES, HAZARDS, type HazardRow } from "./data/hazards";
 import type { Circumstance } from "./data/incompatibilities";
-import { badInput, readableOptions, readableText, SubstanceError } from "./error";
+import { badInput, readableText, SubstanceError } from "./error";
 import { nearestNames } from "./formula-of";
 import { classed, type Incompatibility, incompatibilities, type Meeting } from "./incompatibility";
 import { pictogramsOf, signalWordOf, statementRow } from "./label-elements";
@@ -342,7 +343,10 @@ function percentsOf(text: string, formula: string, strength: string | undefined)
 }
 
 function checkedList(materials: unknown): readonly (string | MaterialOfStrength)[] {
-  if (Array.isArray(materials) && materials.length <= MOST_MATERIALS) return materials;
+  if (Array.isArray(materials) && materials.length <= MOST_MATERIALS) {
+    guard.list(materials, "materials");
+    return materials;
+  }
   throw new SubstanceError("substance.bad-input", `expected a list of at most ${MOST_MATERIALS} materials`, {
     hint: 'give names or formulas, such as ["vinegar", "NaHCO3"]',
   });
@@ -352,7 +356,7 @@ const MOST_MATERIALS = 200;
 const CIRCUMSTANCES: readonly Circumstance[] = ["closed vessel", "kitchen"];
 
 function checkedCircumstances(options: CautionOptions | undefined): readonly Circumstance[] {
-  const { circumstances = [] } = readableOptions(options) as CautionOptions;
+  const { circumstances = [] } = readableOptions(options, CAUTIONS);
   if (Array.isArray(circumstances) && circumstances.every((one) => CIRCUMSTANCES.includes(one))) return circumstances;
   throw badInput(`circumstances out of: ${CIRCUMSTANCES.join(", ")}`);
 }
@@ -392,6 +396,7 @@ export function cautionsWhere(
   meeting?: Meeting,
 ): Cautions {
   const list = checkedList(materials).map((one) => {
+    if (typeof one === "object" && one !== null) guard.fields(one, OF_STRENGTH, "a material");
     const {
       material,
       strength,

@@ -9,6 +9,7 @@ export type SubstanceErrorCode =
   | "substance.no-strength"
   | "substance.too-long"
   | "substance.unknown-code"
+  | "substance.unknown-option"
   | "substance.unknown-name";
 
 /**
@@ -50,11 +51,4 @@ export function readableText(value: unknown, what: string): string {
 /** An error for an argument of the wrong kind. */
 export function badInput(what: string, hint?: string): SubstanceError {
   return new SubstanceError("substance.bad-input", `expected ${what}`, hint === undefined ? {} : { hint });
-}
-
-/** Options as an object, or an error; left out means none. */
-export function readableOptions<T extends object>(value: T | undefined): T | Record<string, never> {
-  if (value === undefined) return {};
-  if (typeof value !== "object" || value === null || Array.isArray(value)) throw badInput("options as an object");
-  return value;
 }

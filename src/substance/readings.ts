@@ -2,8 +2,9 @@
 import type { SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
 import { anhydrousKey, readNotation, tryReadNotation } from "../ion/notation";
+import { READING, readableOptions } from "./argument";
 import { AMBIGUOUS } from "./data/ambiguous";
-import { readableOptions, readableText } from "./error";
+import { readableText } from "./error";
 import type { Found } from "./molecule-readings";
 import { tryNameOf } from "./name-of";
 import { rowOf, rowsNamed } from "./registry-index";
@@ -159,7 +160,7 @@ function foundReadings(name: string, literal: boolean): Found[] {
  * readingsOf("green vitriol")[0]?.source // => "memory"
  */
 export function readingsOf(name: string, options?: ReadingOptions): NameReading[] {
-  const { literal = false } = readableOptions(options) as ReadingOptions;
+  const { literal = false } = readableOptions(options, READING);
   const { name: plain, respelled } = plainName(readableText(name, "a name"));
   const found = foundReadings(plain, literal === true);
   const remarks = found.length === 1 && literal !== true ? remarksOfShop(plain, found[0]!.formula) : [];

@@ -1,10 +1,12 @@
 // Search over the registry and the shop table: name, mineral, formula, element, ion, number; ranked, forgiving of slips.
 // A query walks the index of names once; names that only the rules read are read.
 
+import { shown } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
 import { formulaKey, readNotation, tryReadNotation } from "../ion/notation";
+import { readableOptions, SEARCH } from "./argument";
 import { REGISTRY, type RegistryRow } from "./data/registry";
-import { badInput, readableOptions, readableText } from "./error";
+import { badInput, readableText } from "./error";
 import { mendWords } from "./formula-of";
 import { ionsByName } from "./ion-names";
 import { tryNameOf } from "./name-of";
@@ -57,9 +59,9 @@ export interface SearchOptions {
  */
 export function search(text: string, options?: SearchOptions): SearchHit[] {
   const asked = readableText(text, "a search text");
-  const { limit = 10 } = readableOptions(options) as SearchOptions;
+  const { limit = 10 } = readableOptions(options, SEARCH);
   if (!Number.isInteger(limit) || limit < 1 || limit > MOST_HITS)
-    throw badInput(`a limit as a whole number from 1 to ${MOST_HITS}, got ${String(limit)}`);
+    throw badInput(`a limit as a whole number from 1 to ${MOST_HITS}, got ${shown(limit)}`);
   const best = new Map<string, SearchHit>();
   const add = (row: RegistryRow, matched: string, by: SearchHit["by"], score: number) => {
     const before = best.get(row.formula);

@@ -2,9 +2,11 @@
 
 import { type Formula, massFractionOf, molarMass, parseFormula } from "../formula";
 import { cite, type SourceKey } from "../foundation";
+import { shown } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
 import { waterContent } from "../hydrate";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../quantity";
+import { CANDIDATE, guard, PACK } from "./argument";
 import type { StatedAssay } from "./data/shop-materials";
 import { badInput, SubstanceError } from "./error";
 import type { ShopCandidate, TextRange } from "./shop";
@@ -15,6 +17,7 @@ import { type Substance, substance } from "./substance";
 function middle(lower: string, upper: string): { value: string; halfWidth: string } {
   const decimals = Math.max(...[lower, upper].map((text) => text.split(".")[1]?.length ?? 0)) + 1;
   const scaled = (text: string): bigint => {
+    if (!/^\d+(?:\.\d+)?$/.test(text)) throw badInput(`the end of a range as plain digits, got ${shown(text)}`);
     const [whole, rest = ""] = text.split(".");
     return BigInt(whole! + rest.padEnd(decimals, "0"));
   };
@@ -74,6 +77,23 @@ function converted(candidate: ShopCandidate, stated: StatedAssay): Quantity | un
     });
 }
 
+/** A candidate as the shop table gives it: altered or home-made ones must still be readable. */
+function needCandidate(candidate: ShopCandidate): void {
+  guard.fields(candidate, CANDIDATE, "the candidate");
+  if (candidate.stated === undefined)
+    throw badInput("a candidate of shopMaterial", "take one of shopMaterial(name).candidates");
+  for (const field of ["formula", "name", "soldAs"] as const) guard.text(candidate[field], field);
+  guard.choice(candidate.form, "form", ["solid", "mass fraction", "mass concentration"]);
+  parseFormula(candidate.formula);
+  cite(candidate.source);
+  for (const range of [candidate.assay, candidate.density, ...candidate.stated]) {
+    if (range === undefined) continue;
+    guard.text(range.lower, "lower");
+    guard.text(range.upper, "upper");
+  }
+  for (const { of } of candidate.stated) if (of !== undefined) guard.text(of, "of");
+}
+
 /**
  * Usual strength of a shop candidate, counted as its own formula, with the uncertainty of the usual range.
  *
@@ -85,8 +105,7 @@ function converted(candidate: ShopCandidate, stated: StatedAssay): Quantity | un
  * usualStrength(shopMaterial("Epsom salt").candidates[0]!)?.format({ uncertainty: "none" }) // => "99.5 %"
  */
 export function usualStrength(candidate: ShopCandidate): Quantity | undefined {
-  if (typeof candidate !== "object" || candidate === null || !Array.isArray(candidate.stated))
-    throw badInput("a candidate of shopMaterial", "take one of shopMaterial(name).candidates");
+  needCandidate(candidate);
   if (candidate.assay !== undefined)
     return ofTextRange(candidate.assay, `usual strength of ${candidate.soldAs}`, candidate.source);
   const stated = candidate.stated.find((one) => one.of !== undefined);
@@ -237,7 +256,7 @@ export interface PricedPack {
  * pricePerMole({ formula: "Na2CO3·10H2O", price: "2.00 EUR", size: "1 kg" }).format({ decimals: 3, uncertainty: "none" }) // => "0.572 EUR/mol"
  */
 export function pricePerMole(pack: PricedPack): Quantity {
-  if (typeof pack !== "object" || pack === null) throw badInput("a pack with formula, price and size");
+  guard.fields(pack, PACK, "request");
   const asQuantity = (value: QuantityLike, label: string): Quantity =>
     isQuantity(value) ? value : quantity(value, { label });
   const pure = asQuantity(pack.size, "size of the pack").times(asQuantity(pack.assay ?? "100 %", "assay"));

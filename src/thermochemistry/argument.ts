@@ -1,26 +1,44 @@
 // Arguments that callers without types may get wrong: refused by name, before anything reads them. What is left out is a
 // missing option, what is of another kind a bad one.
-import { isRecord, shown } from "../element/argument";
+import { ArgumentGuard, type Fields } from "../foundation/argument";
 import { ThermochemistryError } from "./error";
+import type { formationEnthalpy } from "./formation";
+import type { EnthalpyOptions } from "./reaction";
+import type { TemperatureRiseRequest, waterSweptByGas } from "./temperature";
 
-function refused(value: unknown, argument: string, wanted: string): ThermochemistryError {
-  const code = value === undefined ? "thermochemistry.missing-option" : "thermochemistry.bad-option";
-  return new ThermochemistryError(code, `${argument} must be ${wanted}, not ${shown(value)}`, {
-    details: { argument },
-  });
-}
+/** The guard of this room. */
+export const guard = /* @__PURE__ */ new ArgumentGuard(ThermochemistryError, {
+  unknown: "thermochemistry.unknown-option",
+  bad: "thermochemistry.bad-option",
+  missing: "thermochemistry.missing-option",
+});
 
-/** A request, options or a table by formula as an object with fields. */
-export function needRecord(value: unknown, argument: string): void {
-  if (!isRecord(value)) throw refused(value, argument, "an object");
-}
+export const RISE = {
+  heat: true,
+  enthalpy: true,
+  amount: true,
+  mass: true,
+  heatCapacity: true,
+  start: true,
+  hydrates: true,
+} as const satisfies Fields<TemperatureRiseRequest>;
+
+export const SWEPT = { gas: true, temperature: true, pressure: true } as const satisfies Fields<
+  Parameters<typeof waterSweptByGas>[0]
+>;
+
+export const WHICH = { state: true, form: true } as const satisfies Fields<
+  NonNullable<Parameters<typeof formationEnthalpy>[1]>
+>;
+
+export const ENTHALPY = { states: true, forms: true } as const satisfies Fields<EnthalpyOptions>;
 
 /** A list, or left out. */
 export function needListOption(value: unknown, argument: string): void {
-  if (value !== undefined && !Array.isArray(value)) throw refused(value, argument, "a list");
+  if (value !== undefined) guard.list(value, argument);
 }
 
 /** Text, or left out. */
 export function needTextOption(value: unknown, argument: string): void {
-  if (value !== undefined && typeof value !== "string") throw refused(value, argument, "text");
+  if (value !== undefined) guard.text(value, argument);
 }

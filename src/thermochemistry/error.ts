@@ -8,6 +8,7 @@ export type ThermochemistryErrorCode =
   | "thermochemistry.outside-range"
   | "thermochemistry.missing-option"
   | "thermochemistry.bad-option"
+  | "thermochemistry.unknown-option"
   | "thermochemistry.conflicting-options";
 
 /**

@@ -6,7 +6,7 @@ import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, quantity, sum } from "../quantity";
 import { saltIons } from "../solubility/ions";
-import { needRecord, needTextOption } from "./argument";
+import { guard, needTextOption, WHICH } from "./argument";
 import { FORMATION, type FormationRow, type SubstanceState } from "./data/enthalpies";
 import { ThermochemistryError } from "./error";
 
@@ -187,7 +187,7 @@ export function formationEnthalpy(
   formula: string | Formula,
   options: { readonly state?: SubstanceState; readonly form?: string } = {},
 ): FormationEnthalpy {
-  needRecord(options, "options");
+  guard.fields(options, WHICH);
   needTextOption(options.state, "state");
   needTextOption(options.form, "form");
   const read = formula instanceof Formula ? formula : parseFormula(formula);

@@ -9,7 +9,7 @@ import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import type { Fraction } from "../foundation/fraction";
 import { apply, expectDimension, isQuantity, type NumberLike, type Quantity, quantity, sum } from "../quantity";
-import { needRecord, needTextOption } from "./argument";
+import { ENTHALPY, guard, needTextOption } from "./argument";
 import type { SubstanceState } from "./data/enthalpies";
 import { ThermochemistryError } from "./error";
 import { type FormationEnthalpy, findFormation, formationEnthalpy, noData, stateOf, withoutPhase } from "./formation";
@@ -72,11 +72,11 @@ export function reactionEnthalpy(equation: string | BalancedEquation, options: E
   if (typeof equation !== "string" && !(equation instanceof BalancedEquation)) {
     throw new ThermochemistryError("thermochemistry.not-an-equation", "give the equation as text, or balanced");
   }
-  needRecord(options, "options");
+  guard.fields(options, ENTHALPY);
   for (const name of ["states", "forms"] as const) {
     const table = options[name];
     if (table === undefined) continue;
-    needRecord(table, name);
+    guard.record(table, name);
     for (const [formula, value] of Object.entries(table)) needTextOption(value, `${name}[${formula}]`);
   }
   const balanced = typeof equation === "string" ? balance(equation) : equation;

@@ -19,7 +19,7 @@ import {
   type SpecificHeatCapacityText,
 } from "../quantity";
 import { solidChanges } from "../solubility";
-import { needListOption, needRecord } from "./argument";
+import { guard, needListOption, RISE, SWEPT } from "./argument";
 import { ThermochemistryError } from "./error";
 import { formationEnthalpy } from "./formation";
 
@@ -120,7 +120,7 @@ const sameSolid = (a: string, b: string): boolean => parseFormula(a).hasSameComp
  * temperatureRise({ heat: "-42 kJ", mass: "1 kg", heatCapacity: "4.2 J/(g K)", start: "20 °C" }).end?.toString() // => "30 °C"
  */
 export function temperatureRise(request: TemperatureRiseRequest): TemperatureRise {
-  needRecord(request, "request");
+  guard.fields(request, RISE, "request");
   needListOption(request.hydrates, "hydrates");
   const heat = heatOf(request);
   const mass = positiveOf(request.mass, "mass", "mass").named({ symbol: "m", label: "mass of the batch" });
@@ -214,7 +214,7 @@ export function waterSweptByGas(request: {
   readonly temperature: TemperatureLike;
   readonly pressure?: PressureLike;
 }): SweptWater {
-  needRecord(request, "request");
+  guard.fields(request, SWEPT, "request");
   const gas = positiveOf(request.gas, "amount of substance", "gas").named({
     symbol: "n(gas)",
     label: "dry gas given off",

@@ -86,11 +86,16 @@ describe("strength from density", () => {
     expect(outcome.ok ? "" : outcome.error.code).toBe("amount.outside-range");
   });
 
-  test.each([["97 %", "0 %"], ["97 %"], "97 %", []])("refuses to look between %o", (between) => {
+  test.each([
+    [["97 %", "0 %"], "amount.missing-input"],
+    [["97 %"], "amount.missing-input"],
+    ["97 %", "amount.bad-option"],
+    [[], "amount.missing-input"],
+  ])("refuses to look between %o", (between, code) => {
     const outcome = tryMassFractionFromDensity("H2SO4", "1.835 g/mL", {
       between: between as unknown as ["0 %", "97 %"],
     });
-    expect(outcome.ok ? "" : outcome.error.code).toBe("amount.missing-input");
+    expect(outcome.ok ? "" : outcome.error.code).toBe(code);
   });
 
   test("carries the uncertainty of the reading through the slope of the table", () => {

@@ -109,7 +109,7 @@ describe("what runs out", () => {
 
   test.each([
     [{}, "amount.missing-input"],
-    [{ H2: { mas: "1 g" } }, "amount.missing-input"],
+    [{ H2: { mas: "1 g" } }, "amount.unknown-option"],
     [{ H2: { volume: "1 L", density: "70 g/mL" } }, "amount.outside-range"],
     [{ N2: "1 g" }, "amount.not-in-equation"],
     [{ H2: "1 g", H2O: "1 g" }, "amount.same-side"],

@@ -191,3 +191,32 @@ describe("readings that state an uncertainty", () => {
     expect(a!.symbol).toBe("a");
   });
 });
+
+describe("temperatures and their differences", () => {
+  it("an energy over a heat capacity is a difference", () => {
+    // 3.14 kJ / (0.5 kJ/K) = 6.28 K: a rise, 6.28 degrees on the Celsius scale, and no point near absolute zero
+    const rise = quantity("3.14 kJ").dividedBy("0.5 kJ/K");
+    expect([rise.dimension, rise.toString()]).toEqual(["temperature difference", "6.28 ΔK"]);
+    expect(quantity("20 °C").plus(rise).to("°C").format({ decimals: 2 })).toBe("26.28 °C");
+    expect(() => rise.to("°C")).toThrow(expect.objectContaining({ code: "quantity.wrong-dimension" }));
+  });
+
+  it("a difference stays one when it is multiplied, divided, raised to the first power or found as a root", () => {
+    for (const q of [
+      quantity("5 ΔK").times(quantity("2")),
+      quantity("2").times("5 ΔK"),
+      quantity("5 ΔK").dividedBy(quantity("2")),
+      quantity("5 ΔK").toThePower(1),
+      squareRoot(quantity("5 ΔK").times("5 ΔK")),
+      quantity("3 ΔK").times(2),
+    ])
+      expect(q.dimension).toBe("temperature difference");
+  });
+
+  it("a temperature times or over a number stays on the scale, in kelvin", () => {
+    expect(quantity("300 K").times(quantity("2")).toString()).toBe("600 K");
+    expect(quantity("2").times("300 K").toString()).toBe("600 K");
+    expect(quantity("300 K").dividedBy(quantity("2")).toString()).toBe("150 K");
+    expect(quantity("300 K").toThePower(1).dimension).toBe("temperature");
+  });
+});

@@ -1,6 +1,8 @@
 // Exact nullspace of an integer matrix: doubles first, word-size primes where those overflow, BigInt where the entries
 // themselves are large. Deterministic, and nothing approximate leaves. Fractions are not used in any elimination: they
 // are forty times slower.
+
+import { shown } from "../../foundation/argument";
 import { attempt, type Result } from "../../foundation/error";
 import { EquationError } from "../error";
 import { isInNullspace, nullspaceInBigInts } from "./bareiss";
@@ -22,6 +24,13 @@ export function nullspaceOf(entries: Float64Array, rows: number, columns: number
   );
 }
 
+function needRows(matrix: unknown): void {
+  if (!Array.isArray(matrix)) throw new EquationError("equation.bad-matrix", "a matrix is a list of rows");
+  for (let row = 0; row < matrix.length; row++) {
+    if (!Array.isArray(matrix[row])) throw new EquationError("equation.bad-matrix", `row ${row} is no list`);
+  }
+}
+
 /**
  * Exact nullspace of a matrix of whole numbers: primitive vectors, one for each free column, whose own entry is
  * positive. This is the machinery behind `balance`, for whoever has a matrix of their own.
@@ -34,9 +43,7 @@ export function nullspaceOf(entries: Float64Array, rows: number, columns: number
  * integerNullspace([[2, 0, -2], [0, 2, -1]]) // => [[2n, 1n, 2n]]
  */
 export function integerNullspace(matrix: readonly (readonly (number | bigint)[])[]): bigint[][] {
-  if (!Array.isArray(matrix) || !matrix.every(Array.isArray)) {
-    throw new EquationError("equation.bad-matrix", "a matrix is a list of rows");
-  }
+  needRows(matrix);
   const rows = matrix.length;
   const columns = matrix[0]?.length ?? 0;
   const entries = new Float64Array(rows * columns);
@@ -45,10 +52,11 @@ export function integerNullspace(matrix: readonly (readonly (number | bigint)[])
     if (matrix[row]!.length !== columns)
       throw new EquationError("equation.bad-matrix", "the rows of a matrix have one length");
     for (const entry of matrix[row]!) {
-      const value = Number(entry);
-      if (typeof entry === "number" && !Number.isSafeInteger(entry)) {
-        throw new EquationError("equation.bad-matrix", `entries are whole numbers below 2^53 or bigint, not ${entry}`);
+      if (typeof entry !== "bigint" && !Number.isSafeInteger(entry)) {
+        const is = typeof entry === "number" ? String(entry) : shown(entry);
+        throw new EquationError("equation.bad-matrix", `entries are whole numbers below 2^53 or bigint, not ${is}`);
       }
+      const value = Number(entry);
       if (Math.abs(value) >= EXACT) small = false;
       entries[at++] = value;
     }

@@ -1,0 +1,147 @@
+// Every function that takes options, a request or a record: each option with a letter left out is refused, with the
+// option that was meant in the hint. The functions and their options are read out of the types, so a new one is tested as
+// soon as it is exported.
+import { fileURLToPath } from "node:url";
+import * as preparative from "preparative";
+import { isPreparativeError } from "preparative";
+import ts from "typescript";
+import { describe, expect, it } from "vitest";
+
+const root = fileURLToPath(new URL("..", import.meta.url));
+const config = ts.readConfigFile(`${root}/tsconfig.json`, ts.sys.readFile).config;
+const { options } = ts.parseJsonConfigFileContent(config, ts.sys, root);
+const program = ts.createProgram([`${root}/src/index.ts`], options);
+const checker = program.getTypeChecker();
+const index = checker.getSymbolAtLocation(program.getSourceFile(`${root}/src/index.ts`)!)!;
+
+/** Types that are no options: values of the library and of the run-time, told by the name of the type. */
+const VALUES =
+  /^(?:Quantity|Formula|Fraction|Decimal|Equation|BalancedEquation|Plan|Run|Measured|Rational|Map|Date|Substance)\b/;
+
+/** The fields of an object type that a caller writes in braces; undefined for everything else. */
+function fieldsOf(type: ts.Type): readonly string[] | undefined {
+  if (checker.isArrayType(type) || checker.isTupleType(type) || type.getCallSignatures().length > 0) return undefined;
+  if ((type.flags & ts.TypeFlags.Object) === 0 && !type.isIntersection()) return undefined;
+  if (VALUES.test(checker.typeToString(type)) || type.getStringIndexType() !== undefined) return undefined;
+  return type.getProperties().map((property) => property.name);
+}
+
+interface Case {
+  readonly name: string;
+  /** Place of the options among the arguments, and the names of those before. */
+  readonly at: number;
+  readonly before: readonly string[];
+  readonly fields: readonly string[];
+}
+
+const cases: Case[] = [];
+for (const exported of checker.getExportsOfModule(index)) {
+  if (/^(?:try[A-Z]|is[A-Z])/.test(exported.name)) continue;
+  const symbol = exported.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(exported) : exported;
+  const { valueDeclaration } = symbol;
+  if (valueDeclaration === undefined) continue;
+  const signature = checker.getTypeOfSymbolAtLocation(symbol, valueDeclaration).getCallSignatures().at(-1);
+  signature?.parameters.forEach((parameter, at) => {
+    const type = checker.getTypeOfSymbolAtLocation(parameter, valueDeclaration);
+    const alternatives = (type.isUnion() ? type.types : [type]).map(fieldsOf).filter((fields) => fields !== undefined);
+    if (alternatives.length === 0) return;
+    const before = signature.parameters.slice(0, at).map(({ name }) => name);
+    cases.push({ name: exported.name, at, before, fields: [...new Set(alternatives.flat())] });
+  });
+}
+
+/**
+ * No options: a type that only says how a value is written, a table whose fields the caller names, and the record of a
+ * value, which is read back by the version it states.
+ */
+const isOptions = ({ name, fields }: Case): boolean =>
+  fields.length > 0 && fields.join() !== "toString" && !name.endsWith("FromJSON") && !DOORS.has(name);
+
+/** Guarded by the plan's own tests. */
+const DOORS = new Set(["planPreparation", "planChain", "checkRecipe", "recordRun", "benchSheet", "bottleLabel"]);
+
+/** An argument that stands before the options, by the name of its parameter; every function reads it without them. */
+const BEFORE: Readonly<Record<string, unknown>> = {
+  mass: "1 g",
+  amount: "1 mol",
+  amounts: ["1 mol"],
+  volume: "25 mL",
+  density: "1.2 g/mL",
+  formula: "NaCl",
+  solute: "NaCl",
+  species: "NaCl",
+  gas: "CO2",
+  massFraction: "5 % w/w",
+  actual: "1 g",
+  theoretical: "2 g",
+  strength: "5 % w/w",
+  parts: [
+    { strength: "5 % w/w", portion: "1 g" },
+    { strength: "6 % w/w", portion: "1 g" },
+  ],
+  list: ["1 g", "2 g"],
+  symbol: "Cu",
+  input: "H2 + O2 -> H2O",
+  equation: "H2 + O2 -> H2O",
+  steps: ["H2 + O2 -> H2O"],
+  known: { H2: "1 g" },
+  needed: "O2",
+  found: { C: "40 %", H: "6.7 %", O: "53.3 %" },
+  text: "NaCl",
+  name: "water",
+  what: "Na",
+  of: "NaCl",
+  as: "NaCl",
+  operands: ["1 g"],
+  spec: { name: "f", unit: "g", value: () => 1, partials: () => [1] },
+  like: "1(1) g",
+  dimension: "mass",
+  argument: "mass",
+  materials: ["water"],
+};
+
+/** A field with a slip of the pen: a letter left out, or the last one twice where the word is short. */
+function misspelt(field: string, fields: readonly string[]): string {
+  const slips = [
+    ...(field.length > 3 ? [...field].map((_, i) => field.slice(0, i) + field.slice(i + 1)) : []),
+    field + field.at(-1),
+    `${field}_`,
+  ];
+  return slips.findLast((slip) => !fields.includes(slip))!;
+}
+
+const functions = preparative as unknown as Readonly<Record<string, (...args: unknown[]) => unknown>>;
+
+function refusal(run: () => unknown): preparative.PreparativeError | undefined {
+  try {
+    run();
+    return undefined;
+  } catch (error) {
+    if (isPreparativeError(error)) return error;
+    throw error;
+  }
+}
+
+describe("options", () => {
+  const all = cases.filter(isOptions);
+
+  it("are found in the types", () => {
+    expect(all.length).toBeGreaterThan(80);
+    expect(all.map(({ name }) => name)).toEqual(expect.arrayContaining(["gasVolume", "halfReactions", "washPlan"]));
+  });
+
+  it.each(all.map((one) => [`${one.name}, argument ${one.at + 1}`, one] as const))(
+    "%s: refuses each with a slip of the pen, and knows which was meant",
+    (_, { name, fields, before }) => {
+      const args = before.map((parameter) => {
+        expect(BEFORE, "an argument before the options that this test has no value for").toHaveProperty(parameter);
+        return BEFORE[parameter];
+      });
+      const wrong = fields.filter((field) => {
+        const error = refusal(() => functions[name]!(...args, { [misspelt(field, fields)]: undefined }));
+        return error?.details["nearest"] !== field || error.hint?.includes(`did you mean ${field}?`) !== true;
+      });
+      expect(wrong).toEqual([]);
+    },
+  );
+});
