@@ -81,6 +81,13 @@ function zeroForOxygen(text: string): string | undefined {
   return `${match[1]} was read as a count; with the letter O it is ${match[0].replace("0", "O")}`;
 }
 
+/** `Fe.95O`, `Na.33WO3`: a lone element before the dot is hardly an adduct of what follows. */
+function bareDecimals(text: string): string | undefined {
+  const match = /^([A-Z][a-z]?)\.([1-9]\d*)[A-Z([]/.exec(text);
+  if (match === null) return undefined;
+  return `.${match[2]} was read as a dot and a number of what follows; the subscript is written ${match[1]}0.${match[2]}`;
+}
+
 /** `NaOAc`, `AcOH`, `Ti(OPr)4`, `PrOH`, `BH3·THF`. */
 function shortName(text: string): string | undefined {
   const acetyl = /OAc(?![a-z])|^(?:H|Na|K|NH4)Ac\b|Ac(?:OH(?![a-z])|O-|2O(?![\w.(]))/.test(text);
@@ -114,6 +121,7 @@ export function remarksOn(text: string): string[] {
     mistypedChlorides,
     metalInCapitals,
     zeroForOxygen,
+    bareDecimals,
     shortName,
   ];
   return asked.map((ask) => ask(text)).filter((remark) => remark !== undefined);

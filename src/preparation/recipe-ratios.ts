@@ -41,20 +41,23 @@ function precipitantShort({ read, account }: Reckoned): RecipeFinding[] {
   ];
 }
 
-function excessOf({ read, account }: Reckoned): RecipeFinding[] {
+function excessOf({ read, account, theoreticalYield }: Reckoned): RecipeFinding[] {
   if (account === undefined) return [];
   return account.supplied.flatMap((supplied): RecipeFinding[] => {
     const { given } = read.materials.find((m) => m.name === supplied.material)!;
     const times = supplied.timesStoichiometric;
     const figure = { material: supplied.material, figure: times };
-    if (times.compare("0.995") < 0)
+    if (times.compare("0.995") < 0) {
+      const most = theoreticalYield?.times(times).to("g");
+      const end = most === undefined ? "" : `: no more than ${shown(most)} of ${read.product.name} can form`;
       return [
         {
           code: "recipe.reagent-short",
-          text: `${supplied.material} is only ${shown(times)} times what the rest needs, although it is meant to be in excess`,
+          text: `${supplied.material} is only ${shown(times)} times what the rest needs, although it is meant to be in excess${end}`,
           ...figure,
         },
       ];
+    }
     if (given.inExcess === true || times.compare(planned("largeExcess")) <= 0) return [];
     return [
       {

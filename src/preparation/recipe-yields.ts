@@ -2,7 +2,7 @@
 // the liquor.
 import { type Formula, molarMass, parseFormula } from "../formula";
 import { anhydrousOf, knownForms, withWater } from "../hydrate";
-import { expectDimension } from "../quantity";
+import { expectDimension, type Quantity, sum } from "../quantity";
 import { planned } from "./exact";
 import { fateInRoom } from "./fate";
 import type { Recipe, RecipeFinding, Reckoned } from "./recipe";
@@ -47,8 +47,28 @@ function mixUp(reckoned: Reckoned, ratio: number, what: string): RecipeFinding[]
   });
 }
 
+/** Is it above a limit by more than two of its standard uncertainties? */
+function surelyAbove(q: Quantity, limit: Quantity): boolean {
+  const over = q.minus(limit).to("%");
+  const u = q.to("%").standardUncertainty;
+  return over.isPositive() && (u === undefined || over.in("%").greaterThan(u.times(2)));
+}
+
+/** Mass of all that goes in; undefined where a reactant has no mass of its own: water at will, the air, a solution. */
+function massIn({ read, account }: Reckoned): Quantity | undefined {
+  const portions = read.materials.flatMap(({ portion }) => (portion?.dimension === "mass" ? [portion] : []));
+  const all = account !== undefined && account.taken.length === 0 && portions.length === read.materials.length;
+  return all && portions.length > 0 ? sum(portions) : undefined;
+}
+
+/** What a mass of product means that is more than went in. */
+function beyondMassIn(reckoned: Reckoned, mass: Quantity): string {
+  const whole = massIn(reckoned);
+  return whole !== undefined && mass.compare(whole) > 0 ? `, more than the ${shown(whole.to("g"))} that go in` : "";
+}
+
 function impossible(reckoned: Reckoned): RecipeFinding[] {
-  const over = reckoned.yields.filter((y) => y.percentYield.compare(planned("impossible")) > 0);
+  const over = reckoned.yields.filter((y) => surelyAbove(y.percentYield, planned("impossible")));
   const first = over[0];
   if (first === undefined) return [];
   const list = over.map((y) => shown(y.percentYield, 3)).join(", ");
@@ -120,7 +140,7 @@ function statedTheory(recipe: Recipe, reckoned: Reckoned): RecipeFinding[] {
   return [
     {
       code: "recipe.stated-yield-differs",
-      text: `a theory of ${theory} is stated, it is ${shown(theoreticalYield)}`,
+      text: `a theory of ${theory} is stated${beyondMassIn(reckoned, theory)}, it is ${shown(theoreticalYield)}`,
       material: undefined,
       figure: theoreticalYield,
     },
@@ -131,7 +151,8 @@ function statedTheory(recipe: Recipe, reckoned: Reckoned): RecipeFinding[] {
 /** Most waters looked for when a stated molar mass belongs to another hydrate. */
 const MOST_WATERS = 24;
 
-function molarMasses(recipe: Recipe, { read, theoreticalYield }: Reckoned): RecipeFinding[] {
+function molarMasses(recipe: Recipe, reckoned: Reckoned): RecipeFinding[] {
+  const { read, account, theoreticalYield } = reckoned;
   return (recipe.stated?.molarMasses ?? []).flatMap(({ of, value }): RecipeFinding[] => {
     const formula = parseFormula(of);
     const M = molarMass(formula);
@@ -144,9 +165,14 @@ function molarMasses(recipe: Recipe, { read, theoreticalYield }: Reckoned): Reci
     );
     const isMaterial = read.materials.some((m) => anhydrousOf(m.material.form).hasSameComposition(salt));
     const belongs = fits === undefined ? "" : `, which is ${nameOfFormula(fits)}`;
+    // Only what runs out sets the theory; the molar mass of what is in excess moves the excess alone.
+    const setsTheory = read.materials.some(
+      (m) => m.name === account?.limiting && anhydrousOf(m.material.form).hasSameComposition(salt),
+    );
+    const promised = setsTheory ? theoreticalYield?.times(M).dividedBy(stated).to("g") : undefined;
     const wrong =
-      isMaterial && theoreticalYield !== undefined
-        ? `: it would promise ${shown(theoreticalYield.times(M).dividedBy(stated).to("g"))} where ${shown(theoreticalYield)} is right, and call a perfect run ${shown(stated.dividedBy(M).to("%"), 2)}`
+      promised !== undefined && theoreticalYield !== undefined
+        ? `: it would promise ${shown(promised)}${beyondMassIn(reckoned, promised)} where ${shown(theoreticalYield)} is right, and call a perfect run ${shown(stated.dividedBy(M).to("%"), 2)}`
         : "";
     return [
       {

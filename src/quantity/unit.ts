@@ -89,6 +89,18 @@ function unknown(text: string, position: number, input: string): QuantityError {
   });
 }
 
+/** `mg %` of the clinic is mg in 100 mL, and no product of a milligram and a hundredth. */
+function refuseMilligramPercent(text: string, input: string): void {
+  const unit = /^((?:[kmµnp]?g|[mµn]?mol)) ?[·*]? ?%$/.exec(text)?.[1];
+  if (unit === undefined) return;
+  throw new QuantityError("quantity.ambiguous-unit", `'${text}' is no product of ${unit} and %`, {
+    input,
+    position: input.length - text.length,
+    hint: `${unit} in 100 mL is written ${unit}/(100 mL), ${unit} in 100 g ${unit}/(100 g)`,
+    details: { readings: [`${unit}/(100 mL)`, `${unit}/(100 g)`] },
+  });
+}
+
 /** One pass over the text: factors, each with its sign and power; brackets may follow a solidus. */
 function compose(text: string, input: string): Unit {
   let at = 0;
@@ -99,6 +111,7 @@ function compose(text: string, input: string): Unit {
   let divided = false; // by one symbol without brackets
   const single = units().get(text);
   if (single !== undefined) return single;
+  refuseMilligramPercent(text, input);
   while (at < text.length) {
     const c = text[at]!;
     if (c === " " || c === "·" || c === "*" || c === "⋅") {

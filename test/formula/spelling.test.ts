@@ -162,6 +162,8 @@ describe("remarks on what reads well and was hardly meant", () => {
     ["Fe203", "Fe2O3"],
     ["K2Cr207", "Cr2O7"],
     ["H20", "H2O"],
+    ["Fe.95O", "Fe0.95"],
+    ["Na.33WO3", "Na0.33"],
     ["NaOAc", "acetate"],
     ["Ti(OPr)4", "propyl"],
     ["BH3·THF", "tetrahydrofuran"],
@@ -172,6 +174,9 @@ describe("remarks on what reads well and was hardly meant", () => {
 
   it.each([
     "2H2O",
+    "K2O.11Al2O3",
+    "CuSO4.5H2O",
+    "Fe0.95O",
     "12CaO·7Al2O3",
     "CH3I",
     "C2H5I",

@@ -39,6 +39,48 @@ describe("a recipe", () => {
     expect(codes(wrong)).toEqual(["recipe.impossible-yield", "recipe.hydrate-mix-up"]);
   });
 
+  // 25.0 g of CuSO4·5H2O give 9.769 g of Cu(OH)2; 9.9 g is 101.3 % of that, and with ± 0.3 g it may be 100 %.
+  it("calls a yield impossible only beyond the uncertainty it is stated with", () => {
+    const near = (found: string): Recipe => ({
+      equation: "CuSO4 + NaOH -> Cu(OH)2 + Na2SO4",
+      product: "Cu(OH)2",
+      materials: [
+        { form: "CuSO4·5H2O", amount: "25.0 g" },
+        { form: "NaOH", amount: "8.4 g" },
+      ],
+      found,
+    });
+    expect(codes(near("9.9 g"))).toEqual(["recipe.impossible-yield"]);
+    expect(codes(near("9.9 ± 0.3 g"))).toEqual([]);
+    expect(codes(near("11.0 ± 0.3 g"))).toContain("recipe.impossible-yield");
+  });
+
+  // 10.00 g of MgSO4·7H2O are 4.88 g of MgSO4; with 120.37 g/mol for the hydrate it would be 10.00 g. In the other recipe
+  // sodium hydroxide is in excess, and its molar mass changes nothing but the excess.
+  it("blames a molar mass for the theory only where it sets the theory, and says what is more than went in", () => {
+    const dried: Recipe = {
+      equation: "MgSO4·7H2O -> MgSO4 + 7 H2O",
+      product: "MgSO4",
+      materials: [{ form: "MgSO4·7H2O", amount: "10.00 g" }],
+      stated: { theory: "10.24 g", molarMasses: [{ of: "MgSO4·7H2O", value: "120.4 g/mol" }] },
+    };
+    const texts = checkRecipe(dried).findings.map((f) => f.text);
+    expect(texts.join("\n")).toContain("a theory of 10.24 g is stated, more than the 10.0 g that go in");
+    expect(texts.join("\n")).toMatch(/would promise 10\.0 g/);
+    const excess: Recipe = {
+      equation: "CuSO4 + NaOH -> Cu(OH)2 + Na2SO4",
+      product: "Cu(OH)2",
+      materials: [
+        { form: "CuSO4·5H2O", amount: "25.0 g" },
+        { form: "NaOH", amount: "12 g" },
+      ],
+      stated: { molarMasses: [{ of: "NaOH", value: "30.0 g/mol" }] },
+    };
+    const [finding] = checkRecipe(excess).findings;
+    expect(finding!.code).toBe("recipe.molar-mass");
+    expect(finding!.text).not.toContain("promise");
+  });
+
   it("does not blame lead iodide for too little iodide: more would dissolve it", () => {
     const iodide: Recipe = {
       equation: "Pb(NO3)2 + KI -> PbI2 + KNO3",

@@ -123,6 +123,11 @@ describe("reading quantities", () => {
     ["12,5 g", "quantity.decimal-comma", 2, "12.5 .* 125"],
     ["1,234.5 g", "quantity.decimal-comma", 1, "1.234 .* 1234"],
     ["3 cups", "quantity.ambiguous-unit", 2, "US cup"],
+    // the clinical mg % is mg in 100 mL; it was read as a hundredth of a milligram
+    ["5 mg %", "quantity.ambiguous-unit", 2, "mg/\\(100 mL\\)"],
+    ["110 mg%", "quantity.ambiguous-unit", 4, "mg/\\(100 mL\\)"],
+    ["5 g %", "quantity.ambiguous-unit", 2, "g/\\(100 mL\\)"],
+    ["2 mmol %", "quantity.ambiguous-unit", 2, "mmol/\\(100 mL\\)"],
     ["5 oz", "quantity.ambiguous-unit", 2, "oz av.*fl oz"],
     ["2 gal", "quantity.ambiguous-unit", 2, "US gal.*imp gal"],
     ["20 drops", "quantity.ambiguous-unit", 3, "mL"],
