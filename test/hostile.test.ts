@@ -20,6 +20,11 @@ describe("hostile values", () => {
       try {
         const outcome = door(...args) as { ok?: unknown };
         if (typeof outcome?.ok !== "boolean") leaks.push(`${name} gave no outcome`);
+        const { error } = outcome as { error?: preparative.PreparativeError };
+        if (error === undefined) return;
+        if (error.message.length > 4000) leaks.push(`${name}: a message of ${error.message.length} characters`);
+        if (JSON.stringify(error) === undefined || JSON.stringify(error.details) === undefined)
+          leaks.push(`${name}: no data`);
       } catch (error) {
         const shown = args.map((arg) =>
           typeof arg === "symbol"
@@ -38,5 +43,14 @@ describe("hostile values", () => {
     }
     expect(leaks.slice(0, 4)).toEqual([]);
     expect(performance.now() - start).toBeLessThan(10_000);
+  });
+
+  it.each(doors)("%s quotes no megabyte", (name, door) => {
+    const long = "y ".repeat(5e5);
+    const word = "y".repeat(1e6);
+    for (const args of [[long], [word], ["1 g", word], ["NaCl", word], [{ [word]: 1 }], ["NaCl", { [long]: 1 }]]) {
+      const { ok, error } = door(...args) as { ok: boolean; error?: preparative.PreparativeError };
+      if (!ok) expect(error!.message.length, `${name}: ${error!.code}`).toBeLessThan(4000);
+    }
   });
 });

@@ -80,6 +80,182 @@ table("quantities", [
   ["a record with endless decimals", () => p.quantityFromJSON({ ...q.toJSON(), decimals: 1e9 }), "quantity.json"],
 ]);
 
+const carbon = "C + O2 -> CO + CO2";
+const formula = preparative.parseFormula("CuSO4·5H2O");
+const equation = preparative.parseEquation("H2 + O2 -> H2O");
+const balanced = preparative.balance("H2 + O2 -> H2O");
+
+table("elements and formulas", [
+  ["a misspelt convention", () => p.molarMass("Cu", { convension: "midpoint" }), "formula.unknown-option"],
+  ["a convention that objects have", () => p.molarMass("Cu", { convention: "toString" }), "formula.bad-option"],
+  [
+    "weights by the name of an element",
+    () => p.molarMass("Cu", { weights: { copper: "63 g/mol" } }),
+    "formula.bad-option",
+  ],
+  ["null for options", () => p.molarMass("Cu", null), "formula.bad-option"],
+  ["text for options", () => p.atomicWeight("Cu", "midpoint"), "element.bad-option"],
+  ["a sign rule of no kind", () => p.parseFormula("Fe3+", { digitsBeforeSign: "both" }), "formula.bad-option"],
+  ["equal to nothing", () => p.parseFormula("NaCl").equals(undefined), "formula.not-text"],
+  ["composition of text", () => formula.hasSameComposition("NaCl" as never), "formula.not-text"],
+  ["parts of nothing", () => formula.hasSameParts(undefined as never), "formula.not-text"],
+  ["plus nothing", () => formula.plus(undefined as never), "formula.not-text"],
+  ["minus nothing", () => formula.minus(null as never), "formula.not-text"],
+  ["times nothing", () => formula.times(undefined as never), "formula.bad-factor"],
+  ["times an object without prototype", () => formula.times(Object.create(null)), "formula.bad-factor"],
+]);
+
+table("equations", [
+  ["conditions of null", () => p.balance(carbon, { conditions: null }), "equation.bad-option"],
+  ["conditions of text", () => p.balance(carbon, { conditions: " " }), "equation.bad-option"],
+  ["a condition of null", () => p.balance(carbon, { conditions: [null] }), "equation.bad-option"],
+  ["a condition without species", () => p.balance(carbon, { conditions: [{ ratio: {} }] }), "equation.bad-ratio"],
+  [
+    "a misspelt ratio",
+    () => p.balance(carbon, { conditions: [{ species: ["CO", "CO2"], ration: "1:1" }] }),
+    "equation.unknown-option",
+  ],
+  ["a word for coefficients that is none", () => p.balance(carbon, { coefficients: "ignor" }), "equation.bad-option"],
+  ["spectators of no kind", () => p.parseEquation(carbon, { spectators: "leave" }), "equation.bad-option"],
+  [
+    "a misspelt medium",
+    () => p.halfReactions("MnO4- + Fe^2+ -> Mn^2+ + Fe^3+", { medum: "base" }),
+    "equation.unknown-option",
+  ],
+  ["a list for options", () => p.halfReactions(carbon, []), "equation.bad-option"],
+  ["options of a balanced equation", () => p.netIonic(balanced, { conditons: [] }), "equation.unknown-option"],
+  [
+    "lists with a third side",
+    () => p.balance({ reactants: ["H2"], products: ["H2"], arrows: "->" }),
+    "equation.unknown-option",
+  ],
+  ["a matrix with nothing in it", () => p.integerNullspace([[2, undefined]]), "equation.bad-matrix"],
+  ["a matrix with an object", () => p.integerNullspace([[{}]]), "equation.bad-matrix"],
+  ["a matrix with NaN", () => p.integerNullspace([[Number.NaN]]), "equation.bad-matrix"],
+  ["a matrix with a hole for a row", () => p.integerNullspace([[1], ...new Array(2)]), "equation.bad-matrix"],
+  [
+    "a record with an object for a coefficient",
+    () =>
+      p.equationFromJSON({ ...equation.toJSON(), reactants: [{ formula: "H2", coefficient: Object.create(null) }] }),
+    "equation.bad-coefficient",
+  ],
+  ["equal to nothing", () => equation.equals(undefined as never), "equation.not-an-equation"],
+  ["balanced, equal to nothing", () => balanced.equals(undefined as never), "equation.not-an-equation"],
+]);
+
+const bare = (fields: object): unknown => Object.assign(Object.create(null), fields);
+
+table("amounts", [
+  ["text for the conditions of a gas", () => p.gasDensity("CO2", "100 °C"), "amount.bad-option"],
+  ["a number for the conditions", () => p.gasDensity("CO2", 5), "amount.bad-option"],
+  ["true for the conditions", () => p.gasVolume("1 mol", true), "amount.bad-option"],
+  ["a list for the conditions", () => p.gasVolume("1 mol", []), "amount.bad-option"],
+  ["null for a purity", () => p.amountOf("1 g", "NaCl", null), "amount.bad-option"],
+  ["a list for a purity", () => p.percentYield("1 g", "2 g", ["x"]), "amount.bad-option"],
+  [
+    "a misspelt condition inside a change",
+    () => p.gasVolumeAt("1 L", { from: { temprature: "10 °C" } }),
+    "amount.unknown-option",
+  ],
+  [
+    "a misspelt detail of a feed",
+    () => p.feedAmount("HCl", { volume: "1 mL", strength: "1 mol/L", strengthOptions: { bassis: "w/w" } }),
+    "amount.unknown-option",
+  ],
+  [
+    "a misspelt detail of a titrant",
+    () => p.titrate({ titrant: { strength: "1 mol/L", optoins: {} }, titre: "1 mL" }),
+    "amount.unknown-option",
+  ],
+  [
+    "a titre with a hole",
+    () => p.titrate({ titrant: { strength: "1 mol/L" }, titre: HOLED, titrantPerAnalyte: 1 }),
+    "amount.missing-input",
+  ],
+  ["ware without prototype", () => p.measuredVolume("10 mL", { with: bare({}) }), "amount.glassware"],
+  ["ware of an object", () => p.measuredVolume("10 mL", { with: {} }), "amount.glassware"],
+  [
+    "a part of a mixture with a slip",
+    () => p.mixSolutions([{ strength: "5 % w/w", potion: "1 g" }, {}]),
+    "amount.unknown-option",
+  ],
+]);
+
+it("a strength without prototype is one with value and unit", () => {
+  const strength = bare({ value: 5, unit: "% w/w" });
+  expect(p.convertStrength(strength, { of: "NaCl", to: "g/L" }).format({ decimals: 0 })).toBe("52 g/L");
+});
+
+table("hydrates", [
+  ["per of an object", () => p.equivalentMass("1 g", { from: "Na2CO3", to: "NaHCO3", per: {} }), "hydrate.bad-option"],
+  [
+    "per of an object without prototype",
+    () => p.equivalentMass("1 g", { from: "Na2CO3", to: "NaHCO3", per: bare({}) }),
+    "hydrate.bad-option",
+  ],
+  [
+    "a misspelt purity",
+    () => p.equivalentMass("1 g", { from: "Na2CO3", to: "NaHCO3", fromPurity: { asay: "5 %" } }),
+    "hydrate.unknown-option",
+  ],
+]);
+
+const candidate = preparative.shopMaterial("Epsom salt").candidates[0]!;
+
+table("substances", [
+  ["a misspelt limit", () => p.search("copper", { max: 2 }), "substance.unknown-option"],
+  ["an altered good: assay", () => p.usualStrength({ ...candidate, assay: true }), "substance.bad-input"],
+  [
+    "an altered good: range",
+    () => p.usualStrength({ ...candidate, assay: { lower: "x", upper: "y" } }),
+    "substance.bad-input",
+  ],
+  ["an altered good: formula", () => p.asShelfMaterial({ ...candidate, formula: Number.NaN }), "substance.bad-input"],
+  ["an altered good: source", () => p.asShelfMaterial({ ...candidate, source: "nope" }), "source.unknown"],
+  ["a caution of a hole", () => p.cautions(new Array(3)), "substance.bad-input"],
+  [
+    "a caution with a misspelt strength",
+    () => p.cautions([{ material: "vinegar", strenght: "5 %" }]),
+    "substance.unknown-option",
+  ],
+  [
+    "a pack at less than nothing",
+    () => p.pricePerMole({ formula: "NaCl", price: "-1 EUR", size: "1 kg" }),
+    "substance.bad-input",
+  ],
+]);
+
+table("solubility and heat", [
+  [
+    "a misspelt water",
+    () => p.crystallise({ formula: "KNO3", mass: "1 g", hot: "80 °C", cold: "10 °C", wter: "1 g" }),
+    "solubility.unknown-option",
+  ],
+  [
+    "a misspelt formula in a list",
+    () => p.waterForLiquor({ salts: [{ formual: "KNO3" }], temperature: "20 °C" }),
+    "solubility.unknown-option",
+  ],
+  [
+    "ions with a hole",
+    () => p.willPrecipitate({ solid: "BaSO4", solutions: [{ volume: "1 mL", ions: HOLED }] }),
+    "solubility.missing-option",
+  ],
+  [
+    "a misspelt start",
+    () => p.temperatureRise({ heat: "1 kJ", mass: "1 kg", strat: "20 °C" }),
+    "thermochemistry.unknown-option",
+  ],
+]);
+
+table("identity by loss", [
+  [
+    "candidates with a hole",
+    () => p.identifyByMassLoss({ before: "2 g", after: "1 g", candidates: new Array(2) }),
+    "plan.request",
+  ],
+]);
+
 describe("a hundred million holes", () => {
   it.each(["sum", "smallest", "largest", "readings", "replicates"])("%s refuses them at once", (name) => {
     const holes = new Array(1e8);

@@ -44,7 +44,13 @@ function caret(input: string, position: number): string {
 /** Longest problem and longest hint of a message: a page, whatever text it quotes. */
 const LONGEST_PART = 1500;
 
+/** Longest stretch without a space in a problem: a word of the caller's, quoted. */
+const LONGEST_WORD = 80;
+
 const shortened = (text: string): string => (text.length > LONGEST_PART ? `${text.slice(0, LONGEST_PART)}…` : text);
+
+const withShortWords = (text: string): string =>
+  text.length > LONGEST_WORD ? shortened(text).replace(/\S{81,}/g, (word) => `${word.slice(0, LONGEST_WORD)}…`) : text;
 
 /** A detail as data that survives `JSON.stringify`: whole numbers of any size as text, what is no data by its kind. */
 function plainDetail(value: unknown): unknown {
@@ -77,7 +83,7 @@ export class PreparativeError extends Error {
 
   constructor(code: string, problem: string, place: ErrorPlace = {}) {
     const { input, position, hint, details = {} } = place;
-    let message = shortened(problem);
+    let message = withShortWords(problem);
     if (input !== undefined && position !== undefined) message += `\n${caret(input, position)}`;
     if (hint !== undefined) message += `\n  hint: ${shortened(hint)}`;
     super(message);

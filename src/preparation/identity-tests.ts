@@ -1,7 +1,9 @@
 // What an identity is told by: the solids a sample may be with what ignition leaves of them, the loss and the acid that were
 // found, and the loss that a formula asks for.
-import { type Formula, molarMass } from "../formula";
+import { Formula, molarMass } from "../formula";
+import type { Fields } from "../foundation/argument";
 import { expectDimension, type Quantity, quantity } from "../quantity";
+import { guard } from "./argument";
 import { formulasLike } from "./candidates";
 import { PlanError } from "./error";
 import { exact, planned } from "./exact";
@@ -22,7 +24,7 @@ export function candidatesOf(
           return [formula, ...formulasLike(formula)];
         })();
   const given = request.candidates ?? [];
-  if (!Array.isArray(given)) throw new PlanError("plan.request", "candidates must be a list of formulas");
+  guard.list(given, "candidates");
   const all = [...product.map((formula): IgnitionCandidate => ({ formula })), ...given.map(asCandidate)];
   if (all.length === 0 || all.length > MOST_CANDIDATES) {
     throw new PlanError("plan.request", `an identity needs 1 to ${MOST_CANDIDATES} candidates, not ${all.length}`, {
@@ -43,8 +45,13 @@ export function candidatesOf(
   return read.filter(({ formula }, i) => read.findIndex((r) => r.formula.hasSameComposition(formula)) === i);
 }
 
-const asCandidate = (one: string | Formula | IgnitionCandidate): IgnitionCandidate =>
-  typeof one === "object" && one !== null && "formula" in one ? one : { formula: one };
+const CANDIDATE = { formula: true, residue: true } as const satisfies Fields<IgnitionCandidate>;
+
+function asCandidate(one: string | Formula | IgnitionCandidate, index: number): IgnitionCandidate {
+  if (typeof one === "string" || one instanceof Formula) return { formula: one };
+  guard.fields(one, CANDIDATE, `candidates[${index}]`);
+  return one;
+}
 
 export function lossOf(before: Quantity, after: Quantity): Quantity {
   if (after.compare(before) > 0) {

@@ -24,8 +24,9 @@ const INPUT_NAMING = { ...NAMING, distribution: true, degreesOfFreedom: true } a
 export const DISTRIBUTIONS = ["normal", "rectangular", "triangular"] as const;
 
 function needWords(naming: Naming): void {
-  for (const word of Object.keys(NAMING) as (keyof Naming)[]) {
-    if (naming[word] !== undefined && typeof naming[word] !== "string") guard.text(naming[word], word);
+  for (const word in naming) {
+    const text: unknown = naming[word as keyof Naming];
+    if (typeof text !== "string" && text !== undefined && word in NAMING) guard.text(text, word);
   }
 }
 

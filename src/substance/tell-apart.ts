@@ -1,5 +1,6 @@
 // How to tell the forms sold under one name apart: what they lose on drying, how dense they are, what a mole costs.
 
+import { assayOf, positive } from "../amount/argument";
 import { type Formula, massFractionOf, molarMass, parseFormula } from "../formula";
 import { cite, type SourceKey } from "../foundation";
 import { shown } from "../foundation/argument";
@@ -251,16 +252,19 @@ export interface PricedPack {
  * @param pack - price such as "4.20 EUR", size in a unit of mass, assay as mass fraction in (0, 1]
  * @returns money per mole
  * @throws {QuantityError} for a text that is no quantity
+ * @throws {AmountError} `amount.not-positive`, `amount.fraction-above-one`
+ * @throws {SubstanceError} `substance.bad-input` for a price below zero
  * @category Cost
  * @example
  * pricePerMole({ formula: "Na2CO3·10H2O", price: "2.00 EUR", size: "1 kg" }).format({ decimals: 3, uncertainty: "none" }) // => "0.572 EUR/mol"
  */
 export function pricePerMole(pack: PricedPack): Quantity {
   guard.fields(pack, PACK, "request");
-  const asQuantity = (value: QuantityLike, label: string): Quantity =>
-    isQuantity(value) ? value : quantity(value, { label });
-  const pure = asQuantity(pack.size, "size of the pack").times(asQuantity(pack.assay ?? "100 %", "assay"));
-  return asQuantity(pack.price, "price of the pack")
+  const size = positive(pack.size, "mass", "size", { label: "size of the pack" });
+  const pure = size.times(assayOf(pack.assay ?? "100 %", "assay"));
+  const price = isQuantity(pack.price) ? pack.price : quantity(pack.price, { label: "price of the pack" });
+  if (!price.isPositive() && !price.isZero()) throw badInput(`a price that is not below zero, got ${price}`);
+  return price
     .dividedBy(pure.dividedBy(molarMass(pack.formula)))
     .named({ rule: "price per mole = price × molar mass / (size × assay)" });
 }
