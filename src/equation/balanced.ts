@@ -5,7 +5,9 @@ import type { Formula } from "../formula/formula";
 import { hasBrand } from "../foundation/brand";
 import { attempt, type Result } from "../foundation/error";
 import type { Fraction } from "../foundation/fraction";
-import { Equation, type EquationRecord, equationFromJSON, needEquation } from "./equation";
+import { type RecordHead, recordHead } from "../foundation/record";
+import { INSPECT, shownAs } from "../foundation/shown";
+import { Equation, type EquationFields, needEquation, readEquation, SCHEMA } from "./equation";
 import { EquationError } from "./error";
 import { isInNullspace, primitive } from "./kernel/bareiss";
 import { type IntegerVector, toBigInts } from "./kernel/nullspace";
@@ -15,6 +17,15 @@ import type { Arrow } from "./split";
 import { CHARGE, exactSystem } from "./system";
 
 const BRAND: unique symbol = /* @__PURE__ */ Symbol.for("preparative.balanced-equation/1");
+
+/** A balanced equation as plain data; it is counted again when it comes back. */
+export interface BalancedEquationRecord extends EquationFields, RecordHead<BalancedKind> {}
+
+/** A balanced equation, and the kinds of it that know more. */
+type BalancedKind = "balanced equation" | "ionic equation" | "overall equation";
+
+/** Coefficients somebody asked for: beside the equation, which is frozen. */
+const exactNumbers = /* @__PURE__ */ new WeakMap<BalancedEquation, readonly bigint[]>();
 
 /** A formula with its whole-number coefficient. */
 export interface BalancedTerm {
@@ -57,15 +68,30 @@ export class BalancedEquation {
     return true;
   }
 
+  /** @internal Its name in consoles, whatever a minifier makes of it. */
+  static readonly name: string = "BalancedEquation";
+
+  /** @internal */
+  get [Symbol.toStringTag](): string {
+    return "BalancedEquation";
+  }
+
+  /** @internal */
+  [INSPECT](): string {
+    return shownAs((this.constructor as typeof BalancedEquation).name, this.toString());
+  }
+
   /** The equation that was balanced. */
   readonly equation: Equation;
   private readonly numbers: IntegerVector;
-  private exact: readonly bigint[] | undefined;
 
   /** @internal Use `balance`; the numbers must be a positive solution without a common factor. */
   constructor(equation: Equation, numbers: IntegerVector) {
     this.equation = equation;
+    Object.freeze(numbers);
     this.numbers = numbers;
+    // What a kind of its own adds, it freezes itself.
+    if (new.target === BalancedEquation) Object.freeze(this);
   }
 
   /** Every species, the reactants first. */
@@ -89,8 +115,12 @@ export class BalancedEquation {
 
   /** Coefficients of the reactants, then of the products; smallest whole numbers. */
   get coefficients(): bigint[] {
-    this.exact ??= toBigInts(this.numbers);
-    return this.exact.slice();
+    let exact = exactNumbers.get(this);
+    if (exact === undefined) {
+      exact = toBigInts(this.numbers);
+      exactNumbers.set(this, exact);
+    }
+    return exact.slice();
   }
 
   /** What is used up, with coefficients. */
@@ -184,14 +214,19 @@ export class BalancedEquation {
   }
 
   /** Plain data that survives `JSON.stringify`; `balancedEquationFromJSON` brings it back. */
-  toJSON(): EquationRecord {
+  toJSON(): BalancedEquationRecord {
+    return { ...recordHead("balanced equation", SCHEMA), ...this.fields() };
+  }
+
+  /** @internal What the records of all balanced equations hold. */
+  fields(): EquationFields {
     const { reactantCount, arrow, coefficients } = this;
     const records = this.formulas.map((formula, at) => ({
       formula: String(formula),
       coefficient: String(coefficients[at]),
     }));
     const [reactants, products] = [records.slice(0, reactantCount), records.slice(reactantCount)];
-    return { type: "balanced equation", reactants, products, arrow };
+    return { reactants, products, arrow };
   }
 }
 
@@ -212,8 +247,17 @@ function printed(equation: BalancedEquation, notation: Notation): string {
  * const original = balance("H2 + O2 -> H2O");
  * balancedEquationFromJSON(JSON.parse(JSON.stringify(original))).equals(original) // => true
  */
-export function balancedEquationFromJSON(record: EquationRecord): BalancedEquation {
-  const equation = equationFromJSON(record);
+export function balancedEquationFromJSON(record: BalancedEquationRecord): BalancedEquation {
+  const { equation, numbers } = readBalanced(record, "balanced equation");
+  return new BalancedEquation(equation, primitive(numbers));
+}
+
+/** @internal The bare equation in a record of some kind of balanced equation, and its coefficients, counted again. */
+export function readBalanced(
+  record: EquationFields & RecordHead,
+  type: string,
+): { readonly equation: Equation; readonly numbers: bigint[] } {
+  const equation = readEquation(record, type);
   const numbers = equation.given?.map((value) => (value?.d === 1n ? value.n : 0n)) ?? [];
   const { matrix, scales } = exactSystem(equation.formulas, equation.reactantCount);
   let common = 1n;
@@ -226,7 +270,7 @@ export function balancedEquationFromJSON(record: EquationRecord): BalancedEquati
     throw new EquationError("equation.wrong-coefficients", "the record does not hold a balanced equation");
   }
   const bare = new Equation(equation.formulas, equation.reactantCount, equation.arrow, undefined, []);
-  return new BalancedEquation(bare, primitive(numbers));
+  return { equation: bare, numbers };
 }
 
 /**
@@ -236,7 +280,7 @@ export function balancedEquationFromJSON(record: EquationRecord): BalancedEquati
  * @example
  * tryBalancedEquationFromJSON(JSON.parse(JSON.stringify(balance("H2 + O2 -> H2O")))).ok // => true
  */
-export function tryBalancedEquationFromJSON(record: EquationRecord): Result<BalancedEquation> {
+export function tryBalancedEquationFromJSON(record: BalancedEquationRecord): Result<BalancedEquation> {
   return attempt(() => balancedEquationFromJSON(record));
 }
 

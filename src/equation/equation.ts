@@ -6,10 +6,16 @@ import { shown } from "../foundation/argument";
 import { hasBrand } from "../foundation/brand";
 import { attempt, type Result } from "../foundation/error";
 import type { Fraction } from "../foundation/fraction";
+import { frozen } from "../foundation/frozen";
+import { headProblem, type RecordHead, recordHead } from "../foundation/record";
+import { INSPECT, shownAs } from "../foundation/shown";
 import { EquationError } from "./error";
 import { printEquation } from "./print";
 import { ONE, type Rational, rational, rationalText, toFraction } from "./rational";
 import type { Arrow } from "./split";
+
+/** @internal Layout of the records of all kinds of equations. */
+export const SCHEMA = 1;
 
 const BRAND: unique symbol = /* @__PURE__ */ Symbol.for("preparative.equation/1");
 
@@ -26,15 +32,16 @@ export interface TermRecord {
   readonly coefficient?: string;
 }
 
-/** An equation as plain data, as `toJSON` gives it. */
-export interface EquationRecord {
-  /** A balanced equation is checked again when it comes back. */
-  readonly type: "equation" | "balanced equation";
+/** The fields that records of all kinds of equations share. */
+export interface EquationFields {
   readonly reactants: readonly TermRecord[];
   readonly products: readonly TermRecord[];
   readonly arrow: Arrow;
   readonly remarks?: readonly string[];
 }
+
+/** An equation as plain data, as `toJSON` gives it. */
+export interface EquationRecord extends RecordHead<"equation">, EquationFields {}
 
 /**
  * A chemical equation as written, balanced or not. Immutable. Made by `parseEquation`.
@@ -52,6 +59,19 @@ export class Equation {
   /** @internal */
   get [BRAND](): true {
     return true;
+  }
+
+  /** @internal Its name in consoles, whatever a minifier makes of it. */
+  static readonly name: string = "Equation";
+
+  /** @internal */
+  get [Symbol.toStringTag](): string {
+    return "Equation";
+  }
+
+  /** @internal */
+  [INSPECT](): string {
+    return shownAs("Equation", this.toString());
   }
 
   /** Every species, the reactants first. */
@@ -72,11 +92,12 @@ export class Equation {
     given: readonly (Rational | undefined)[] | undefined,
     notes: readonly string[],
   ) {
-    this.formulas = formulas;
+    this.formulas = Object.freeze(formulas);
     this.reactantCount = reactantCount;
     this.arrow = arrow;
-    this.given = given;
-    this.notes = notes;
+    this.given = frozen(given);
+    this.notes = Object.freeze(notes);
+    Object.freeze(this);
   }
 
   /**
@@ -161,7 +182,7 @@ export class Equation {
       return { formula: String(formula), ...(coefficient && { coefficient: rationalText(coefficient) }) };
     });
     return {
-      type: "equation",
+      ...recordHead("equation", SCHEMA),
       reactants: records.slice(0, this.reactantCount),
       products: records.slice(this.reactantCount),
       arrow: this.arrow,
@@ -197,24 +218,42 @@ export function givenOrOne(equation: Equation): Rational[] {
  * equationFromJSON(JSON.parse(JSON.stringify(parseEquation("1/2 O2 + H2 -> H2O")))).toString() // => "1/2 O2 + H2 -> H2O"
  */
 export function equationFromJSON(record: EquationRecord): Equation {
-  if (!Array.isArray(record?.reactants) || !Array.isArray(record?.products)) {
-    throw new EquationError("equation.not-a-record", "this is not an equation as its toJSON gives it");
-  }
+  return readEquation(record, "equation");
+}
+
+/** @internal Refuses what is no record of an equation of some kind, saying why. */
+export function needRecord(data: unknown, type: string): void {
+  const problem = headProblem(data, type, SCHEMA);
+  if (problem !== undefined) throw notARecord(type, problem);
+}
+
+/** @internal */
+export const notARecord = (type: string, problem: string): EquationError =>
+  new EquationError("equation.not-a-record", `not the record of an ${type}: ${problem}`, {
+    hint: "pass what toJSON gave, parsed",
+  });
+
+/** @internal The equation in the record of an equation of some kind; the fields that only that kind has are not read. */
+export function readEquation(record: EquationFields & RecordHead, type: string): Equation {
+  needRecord(record, type);
+  const bad = (problem: string): EquationError => notARecord(type, problem);
+  if (!Array.isArray(record.reactants) || !Array.isArray(record.products))
+    throw bad("reactants and products are lists");
   if (record.reactants.length === 0 || record.products.length === 0) {
     throw new EquationError("equation.empty-term", "reactants and products each have one formula at least");
   }
   const terms: TermRecord[] = [...record.reactants, ...record.products];
-  const isTerm = (term: unknown) => typeof (term as TermRecord | null)?.formula === "string";
-  if (!terms.every(isTerm) || !["forward", "equilibrium", "equality"].includes(record.arrow)) {
-    throw new EquationError("equation.not-a-record", "this is not an equation as its toJSON gives it");
-  }
+  if (!terms.every(isTerm)) throw bad("a term is { formula: text, coefficient: text or nothing }");
+  if (!["forward", "equilibrium", "equality"].includes(record.arrow)) throw bad("arrow");
+  const { remarks = [] } = record;
+  if (!Array.isArray(remarks) || !remarks.every((one) => typeof one === "string")) throw bad("remarks are texts");
   const given = terms.map(({ coefficient }) => (coefficient === undefined ? undefined : rationalOf(coefficient)));
   return new Equation(
     terms.map(({ formula }) => parseFormula(formula)),
     record.reactants.length,
     record.arrow,
     given.some((coefficient) => coefficient !== undefined) ? given : undefined,
-    record.remarks ?? [],
+    [...remarks],
   );
 }
 
@@ -223,11 +262,16 @@ export function equationFromJSON(record: EquationRecord): Equation {
  *
  * @category Balancing
  * @example
- * tryEquationFromJSON({ type: "equation", reactants: [], products: [], arrow: "forward" }).ok // => false
+ * tryEquationFromJSON({ type: "equation", schema: 1, reactants: [], products: [], arrow: "forward" }).ok // => false
  */
 export function tryEquationFromJSON(record: EquationRecord): Result<Equation> {
   return attempt(() => equationFromJSON(record));
 }
+
+const isTerm = (term: unknown): term is TermRecord => {
+  const { formula, coefficient = "1" } = (term ?? {}) as Partial<TermRecord>;
+  return typeof formula === "string" && typeof coefficient === "string";
+};
 
 function rationalOf(text: string): Rational {
   const match = typeof text === "string" ? /^(\d+)(?:\/(\d*[1-9]\d*))?$/.exec(text) : null;

@@ -1,10 +1,10 @@
 // Equation: what reacts with what, in whole numbers.
 export type { BalanceOptions } from "./balance";
 export { balance, tryBalance } from "./balance";
-export type { BalancedTerm, StoichiometricRow } from "./balanced";
+export type { BalancedEquationRecord, BalancedTerm, StoichiometricRow } from "./balanced";
 export { BalancedEquation, balancedEquationFromJSON, tryBalancedEquationFromJSON } from "./balanced";
 export type { Condition } from "./condition";
-export type { EquationRecord, Term, TermRecord } from "./equation";
+export type { EquationFields, EquationRecord, Term, TermRecord } from "./equation";
 export { Equation, equationFromJSON, tryEquationFromJSON } from "./equation";
 export { EquationError } from "./error";
 export type { ImpossibleDetails } from "./explain";
@@ -12,11 +12,26 @@ export type { HalfReactionOptions, HalfReactions } from "./half";
 export { halfReactions, tryHalfReactions } from "./half";
 export type { Medium } from "./half-solve";
 export { imbalance, isBalanced, tryImbalance, tryIsBalanced } from "./imbalance";
-export { completeIonic, IonicEquation, netIonic, tryCompleteIonic, tryNetIonic } from "./ionic";
+export type { IonicEquationRecord } from "./ionic";
+export {
+  completeIonic,
+  IonicEquation,
+  ionicEquationFromJSON,
+  netIonic,
+  tryCompleteIonic,
+  tryIonicEquationFromJSON,
+  tryNetIonic,
+} from "./ionic";
 export { integerNullspace, tryIntegerNullspace } from "./kernel/nullspace";
 export type { Mending } from "./mend";
-export type { OverallOptions } from "./overall";
-export { OverallEquation, overallEquation, tryOverallEquation } from "./overall";
+export type { OverallEquationRecord, OverallOptions } from "./overall";
+export {
+  OverallEquation,
+  overallEquation,
+  overallEquationFromJSON,
+  tryOverallEquation,
+  tryOverallEquationFromJSON,
+} from "./overall";
 export type { OxidationSite } from "./oxidation/states";
 export { OxidationStates, oxidationStates, tryOxidationStates } from "./oxidation/states";
 export type { EquationInput, EquationLists, EquationOptions } from "./parse";

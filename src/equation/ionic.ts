@@ -2,13 +2,22 @@
 
 import { type Formula, parseFormula } from "../formula/formula";
 import { attempt, type Result } from "../foundation/error";
+import { frozen } from "../foundation/frozen";
 import { bigGcd } from "../foundation/gcd";
+import { recordHead } from "../foundation/record";
 import { type BalanceOptions, balancedOf } from "./balance";
-import { BalancedEquation, type BalancedTerm } from "./balanced";
-import { Equation } from "./equation";
+import { BalancedEquation, type BalancedEquationRecord, type BalancedTerm, readBalanced } from "./balanced";
+import { Equation, notARecord, SCHEMA } from "./equation";
 import { EquationError } from "./error";
 import { dissociated } from "./ions";
 import type { EquationInput } from "./parse";
+
+/** An ionic equation as plain data. */
+export interface IonicEquationRecord extends BalancedEquationRecord {
+  readonly type: "ionic equation";
+  readonly spectators: readonly { readonly formula: string; readonly coefficient: string }[];
+  readonly assumptions: readonly string[];
+}
 
 /**
  * A balanced ionic equation, with the ions that stand on both sides of the complete one. Made by `netIonic` and
@@ -19,6 +28,9 @@ import type { EquationInput } from "./parse";
  * netIonic("AgNO3 + NaCl -> AgCl + NaNO3").spectators.map(({ formula }) => formula.toString()) // => ["NO3-", "Na+"]
  */
 export class IonicEquation extends BalancedEquation {
+  /** @internal */
+  static override readonly name: string = "IonicEquation";
+
   /** Ions that are on both sides, with the smaller of their two coefficients in the complete equation. */
   readonly spectators: readonly BalancedTerm[];
   /** What had to be assumed about dissolving, in words; mostly none. */
@@ -32,8 +44,22 @@ export class IonicEquation extends BalancedEquation {
     assumptions: readonly string[],
   ) {
     super(equation, numbers);
-    this.spectators = spectators;
-    this.assumptions = assumptions;
+    this.spectators = frozen(spectators);
+    this.assumptions = frozen(assumptions);
+    Object.freeze(this);
+  }
+
+  /** Plain data that survives `JSON.stringify`; `ionicEquationFromJSON` brings it back. */
+  override toJSON(): IonicEquationRecord {
+    return {
+      ...recordHead("ionic equation", SCHEMA),
+      ...this.fields(),
+      spectators: this.spectators.map(({ formula, coefficient }) => ({
+        formula: String(formula),
+        coefficient: String(coefficient),
+      })),
+      assumptions: [...this.assumptions],
+    };
   }
 }
 
@@ -190,3 +216,36 @@ export function tryCompleteIonic(
 ): Result<IonicEquation> {
   return attempt(() => completeIonic(input, options));
 }
+
+/**
+ * An ionic equation from the plain data that its `toJSON` gave; counted again, so that nothing unbalanced comes in this way.
+ *
+ * @throws {EquationError} `equation.not-a-record`, `equation.wrong-coefficients`; errors of `parseFormula`
+ * @category Ionic equations
+ * @example
+ * const original = netIonic("AgNO3 + NaCl -> AgCl + NaNO3");
+ * ionicEquationFromJSON(JSON.parse(JSON.stringify(original))).spectators.length // => 2
+ */
+export function ionicEquationFromJSON(record: IonicEquationRecord): IonicEquation {
+  const { equation, numbers } = readBalanced(record, "ionic equation");
+  const { spectators, assumptions } = record;
+  if (!Array.isArray(spectators) || !Array.isArray(assumptions) || !assumptions.every((one) => typeof one === "string"))
+    throw notARecord("ionic equation", "spectators and assumptions are lists");
+  const terms = spectators.map((term: unknown) => {
+    const { formula, coefficient } = (term ?? {}) as { readonly formula?: unknown; readonly coefficient?: unknown };
+    if (typeof formula === "string" && typeof coefficient === "string" && /^[1-9]\d{0,999}$/.test(coefficient))
+      return { formula: parseFormula(formula), coefficient: BigInt(coefficient) };
+    throw notARecord("ionic equation", "a spectator is { formula: text, coefficient: whole number as text }");
+  });
+  return new IonicEquation(equation, numbers, terms, [...assumptions]);
+}
+
+/**
+ * As `ionicEquationFromJSON`, but gives the refusal back as data.
+ *
+ * @category Ionic equations
+ * @example
+ * tryIonicEquationFromJSON({ type: "poem" } as never).ok // => false
+ */
+export const tryIonicEquationFromJSON = (record: IonicEquationRecord): Result<IonicEquation> =>
+  attempt(() => ionicEquationFromJSON(record));

@@ -2,10 +2,12 @@
 import type { Formula } from "../formula/formula";
 import { shown } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
+import { frozen } from "../foundation/frozen";
 import { bigGcd } from "../foundation/gcd";
+import { recordHead } from "../foundation/record";
 import { type BalanceOptions, balancedBy } from "./balance";
-import { BalancedEquation } from "./balanced";
-import { Equation } from "./equation";
+import { BalancedEquation, type BalancedEquationRecord, balancedEquationFromJSON, readBalanced } from "./balanced";
+import { Equation, notARecord, SCHEMA } from "./equation";
 import { EquationError } from "./error";
 import { nullspaceInBigInts } from "./kernel/bareiss";
 import { guard, needOptions, OVERALL } from "./options";
@@ -19,6 +21,13 @@ export interface OverallOptions extends BalanceOptions {
   readonly multipliers?: readonly (bigint | number)[] | undefined;
 }
 
+/** An overall equation as plain data: its steps and how often each is taken. */
+export interface OverallEquationRecord extends BalancedEquationRecord {
+  readonly type: "overall equation";
+  readonly steps: readonly BalancedEquationRecord[];
+  readonly multipliers: readonly string[];
+}
+
 /**
  * The sum of several steps. Made by `overallEquation`.
  *
@@ -27,6 +36,9 @@ export interface OverallOptions extends BalanceOptions {
  * overallEquation(["S + O2 -> SO2", "SO2 + O2 -> SO3", "SO3 + H2O -> H2SO4"]).multipliers // => [2n, 1n, 2n]
  */
 export class OverallEquation extends BalancedEquation {
+  /** @internal */
+  static override readonly name: string = "OverallEquation";
+
   /** The balanced steps. */
   readonly steps: readonly BalancedEquation[];
   /** How often each step is taken. */
@@ -43,9 +55,20 @@ export class OverallEquation extends BalancedEquation {
     intermediates: readonly Formula[],
   ) {
     super(equation, numbers);
-    this.steps = steps;
-    this.multipliers = multipliers;
-    this.intermediates = intermediates;
+    this.steps = frozen(steps);
+    this.multipliers = frozen(multipliers);
+    this.intermediates = frozen(intermediates);
+    Object.freeze(this);
+  }
+
+  /** Plain data that survives `JSON.stringify`; `overallEquationFromJSON` brings it back. */
+  override toJSON(): OverallEquationRecord {
+    return {
+      ...recordHead("overall equation", SCHEMA),
+      ...this.fields(),
+      steps: this.steps.map((step) => ({ ...recordHead("balanced equation", SCHEMA), ...step.fields() })),
+      multipliers: this.multipliers.map(String),
+    };
   }
 }
 
@@ -172,3 +195,34 @@ export function tryOverallEquation(
 ): Result<OverallEquation> {
   return attempt(() => overallEquation(steps, options));
 }
+
+/**
+ * An overall equation from the plain data that its `toJSON` gave: its steps are counted and summed again.
+ *
+ * @throws {EquationError} `equation.not-a-record`, `equation.wrong-coefficients`; errors of {@link overallEquation}
+ * @category Balancing
+ * @example
+ * const original = overallEquation(["CaCO3 -> CaO + CO2", "CaO + H2O -> Ca(OH)2"]);
+ * overallEquationFromJSON(JSON.parse(JSON.stringify(original))).intermediates.join() // => "CaO"
+ */
+export function overallEquationFromJSON(record: OverallEquationRecord): OverallEquation {
+  const { equation, numbers } = readBalanced(record, "overall equation");
+  const { steps, multipliers } = record;
+  const areNumbers = (list: readonly unknown[]) =>
+    list.every((one) => typeof one === "string" && /^-?\d{1,1000}$/.test(one));
+  if (!Array.isArray(steps) || !Array.isArray(multipliers) || !areNumbers(multipliers))
+    throw notARecord("overall equation", "steps are records, multipliers whole numbers as text");
+  const made = overallEquation(steps.map(balancedEquationFromJSON), { multipliers: multipliers.map(BigInt) });
+  if (made.equals(new BalancedEquation(equation, numbers))) return made;
+  throw new EquationError("equation.wrong-coefficients", "the steps of the record do not add up to its equation");
+}
+
+/**
+ * As `overallEquationFromJSON`, but gives the refusal back as data.
+ *
+ * @category Balancing
+ * @example
+ * tryOverallEquationFromJSON({ type: "poem" } as never).ok // => false
+ */
+export const tryOverallEquationFromJSON = (record: OverallEquationRecord): Result<OverallEquation> =>
+  attempt(() => overallEquationFromJSON(record));

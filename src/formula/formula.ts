@@ -1,10 +1,13 @@
 // The immutable Formula: counts, charge and mass as plain numbers from one scan; texts, fractions and structure only when
-// somebody asks. Nothing is frozen and nothing is cached across formulas: twenty thousand of them cost a few milliseconds.
+// somebody asks. Nothing is cached across formulas, and each is frozen once: twenty thousand of them cost a few milliseconds.
 
 import { ELEMENT_COUNT, nanoWeightTable, symbolAt } from "../element/symbols";
 import { hasBrand } from "../foundation/brand";
 import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
+import { frozen } from "../foundation/frozen";
+import { headProblem, type RecordHead, recordHead } from "../foundation/record";
+import { INSPECT, shownAs } from "../foundation/shown";
 import { combine, factorRatio, multiplyParts } from "./algebra";
 import { needReadOptions, notText } from "./argument";
 import { FormulaError } from "./error";
@@ -20,6 +23,8 @@ import { remarksOn } from "./remarks";
 import { CELL_BITS, CELL_MASK, CELLS, found, foundCells, type Lists, scanFormula } from "./scan";
 
 const BRAND: unique symbol = /* @__PURE__ */ Symbol.for("preparative.formula/1");
+
+const SCHEMA = 1;
 
 const NO_CELLS = /* @__PURE__ */ new Int32Array(CELLS);
 
@@ -58,8 +63,7 @@ export function withRemarks(formula: Formula, remarks: readonly string[]): Formu
 }
 
 /** A formula as plain data, as `toJSON` gives it. */
-export interface FormulaRecord {
-  readonly type: "formula";
+export interface FormulaRecord extends RecordHead<"formula"> {
   readonly formula: string;
 }
 
@@ -92,6 +96,19 @@ export class Formula {
     return true;
   }
 
+  /** @internal Its name in consoles, whatever a minifier makes of it. */
+  static readonly name: string = "Formula";
+
+  /** @internal */
+  get [Symbol.toStringTag](): string {
+    return "Formula";
+  }
+
+  /** @internal */
+  [INSPECT](): string {
+    return shownAs("Formula", this.toString());
+  }
+
   // `declare`: without it every field is first defined as undefined, which doubles the cost of a formula.
   /** @internal The text as read (variables filled in). */
   declare readonly text: string;
@@ -113,13 +130,14 @@ export class Formula {
     this.text = text;
     this.charge = charge;
     this.phase = phase;
-    this.lists = lists;
+    this.lists = lists && frozen(lists);
     this.cell0 = cells[0]!;
     this.cell1 = cells[1]!;
     this.cell2 = cells[2]!;
     this.cell3 = cells[3]!;
     this.cell4 = cells[4]!;
     this.cell5 = cells[5]!;
+    Object.freeze(this);
   }
 
   private cellAt(i: number): number {
@@ -442,7 +460,7 @@ export class Formula {
 
   /** Plain data that survives `JSON.stringify`; {@link formulaFromJSON} brings it back. */
   toJSON(): FormulaRecord {
-    return { type: "formula", formula: this.toString() };
+    return { ...recordHead("formula", SCHEMA), formula: this.toString() };
   }
 }
 
@@ -530,8 +548,12 @@ function readSlowly(text: string, options: ReadOptions | undefined): Formula {
  * formulaFromJSON(JSON.parse(JSON.stringify(parseFormula("SO4^2-")))).charge // => -2
  */
 export function formulaFromJSON(record: FormulaRecord): Formula {
-  if (typeof record !== "object" || record === null || typeof record.formula !== "string") {
-    throw new FormulaError("formula.not-text", "not a formula record; expected { formula: text }");
+  const problem =
+    headProblem(record, "formula", SCHEMA) ?? (typeof record.formula === "string" ? undefined : "no formula");
+  if (problem !== undefined) {
+    throw new FormulaError("formula.not-text", `not a formula record: ${problem}`, {
+      hint: "pass what toJSON gave, parsed",
+    });
   }
   return parseFormula(record.formula);
 }
@@ -541,7 +563,7 @@ export function formulaFromJSON(record: FormulaRecord): Formula {
  *
  * @category Formulas
  * @example
- * tryFormulaFromJSON({ type: "formula", formula: "NACL" }).ok // => false
+ * tryFormulaFromJSON({ type: "formula", schema: 1, formula: "NACL" }).ok // => false
  */
 export function tryFormulaFromJSON(record: FormulaRecord): Result<Formula> {
   return attempt(() => formulaFromJSON(record));

@@ -64,6 +64,8 @@ function plainDetail(value: unknown): unknown {
 
 /**
  * Base of every error the library throws on purpose. Branch on `code`, not on the message: codes are public and stable.
+ * `instanceof PreparativeError` also knows the errors of another loaded copy of the library; the classes of the rooms know
+ * their own copy's only, for which the code speaks.
  *
  * @category Errors
  * @example
@@ -74,6 +76,13 @@ function plainDetail(value: unknown): unknown {
  * }
  */
 export class PreparativeError extends Error {
+  /** @internal `instanceof` of the base class asks for the brand, so that errors of another loaded copy pass. */
+  static override [Symbol.hasInstance](value: unknown): boolean {
+    return this === PreparativeError
+      ? isPreparativeError(value)
+      : Function.prototype[Symbol.hasInstance].call(this, value);
+  }
+
   /** Stable dotted code: `area.what-went-wrong`. */
   readonly code: string;
   readonly input: string | undefined;

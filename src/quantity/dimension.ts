@@ -17,6 +17,8 @@ export interface Dimension {
   readonly currencies: readonly (readonly [string, number])[];
   readonly kind: Kind;
   readonly name: string;
+  /** The loaded copy of the library it belongs to: within one, comparison is identity. */
+  readonly copy: symbol;
   readonly products: Map<Dimension, Dimension>;
   readonly quotients: Map<Dimension, Dimension>;
 }
@@ -75,6 +77,7 @@ function nameOf(exponents: readonly number[], currencies: Dimension["currencies"
 const MAX_EXPONENT = 48;
 
 const interned = /* @__PURE__ */ new Map<string, Dimension>();
+const COPY = /* @__PURE__ */ Symbol("this copy of the library");
 
 /** The one object for a combination of exponents, currencies and kind. */
 export function dimension(
@@ -93,12 +96,17 @@ export function dimension(
     currencies,
     kind,
     name: nameOf(exponents, currencies, kind),
+    copy: COPY,
     products: new Map(),
     quotients: new Map(),
   };
   interned.set(key, made);
   return made;
 }
+
+/** This copy's own object for a dimension that another loaded copy made. */
+export const ownDimension = (d: Dimension): Dimension =>
+  d.copy === COPY ? d : dimension(d.exponents, d.currencies, d.kind);
 
 function combine(a: Dimension, b: Dimension, sign: 1 | -1): Dimension {
   const exponents = a.exponents.map((e, i) => e + sign * b.exponents[i]! || 0);

@@ -2,20 +2,20 @@
 // unit, uncertainty, label and source.
 
 import { shownValue } from "../foundation/error";
+import { headProblem, type RecordHead, recordHead } from "../foundation/record";
 import { uncertaintyOf } from "./budget";
 import { QuantityError } from "./error";
 import type { Node } from "./graph";
 import { divide, exactText, reduce, square, subtract } from "./rational";
 import type { Distribution } from "./read";
+import { toRational } from "./read-number";
 import { DIGITS, squareRootOf } from "./real";
+import { readUnit } from "./unit";
 
-/** Version of the record; it changes when an older reader could no longer read a newer record rightly. */
-export const QUANTITY_SCHEMA = 1;
+const QUANTITY_SCHEMA = 1;
 
 /** A quantity as `toJSON` writes it. */
-export interface QuantityRecord {
-  readonly type: "quantity";
-  readonly schema: number;
+export interface QuantityRecord extends RecordHead<"quantity"> {
   /** Decimal text, or two whole numbers with a solidus where the decimals do not end. */
   readonly value: string;
   readonly unit: string;
@@ -38,8 +38,7 @@ export function toRecord(node: Node): QuantityRecord {
   if (naming?.label !== undefined) words.label = naming.label;
   if (naming?.source !== undefined) words.source = naming.source;
   return {
-    type: "quantity",
-    schema: QUANTITY_SCHEMA,
+    ...recordHead("quantity", QUANTITY_SCHEMA),
     value: exactText(value, 60) ?? `${value.n}/${value.d}`,
     unit: unit.symbol,
     ...(variance === undefined
@@ -63,10 +62,9 @@ const MOST_DECIMALS = 600;
 export function checkRecord(data: unknown): QuantityRecord {
   const bad = (what: string): QuantityError =>
     new QuantityError("quantity.json", `not a quantity record: ${what}`, { hint: "pass what toJSON gave, parsed" });
-  if (typeof data !== "object" || data === null) throw bad("no object");
+  const problem = headProblem(data, "quantity", QUANTITY_SCHEMA);
+  if (problem !== undefined) throw bad(problem);
   const record = data as Partial<Record<keyof QuantityRecord, unknown>>;
-  if (record.type !== "quantity") throw bad("type is not 'quantity'");
-  if (record.schema !== QUANTITY_SCHEMA) throw bad(`schema ${shownValue(record.schema)} is not ${QUANTITY_SCHEMA}`);
   for (const field of ["value", "unit"] as const) {
     if (typeof record[field] !== "string") throw bad(`${field} is no text`);
   }
@@ -80,10 +78,16 @@ export function checkRecord(data: unknown): QuantityRecord {
   ) {
     throw bad(`distribution '${shownValue(record.distribution)}'`);
   }
-  for (const field of ["degreesOfFreedom", "decimals"] as const) {
-    if (record[field] !== undefined && typeof record[field] !== "number") throw bad(`${field} is no number`);
-  }
-  const decimals = (record.decimals as number | undefined) ?? 0;
-  if (!Number.isInteger(decimals) || Math.abs(decimals) > MOST_DECIMALS) throw bad(`${decimals} decimals`);
+  const { degreesOfFreedom, decimals, standardUncertainty, dimension } = record as typeof record & {
+    readonly dimension?: unknown;
+  };
+  if (degreesOfFreedom !== undefined && !(typeof degreesOfFreedom === "number" && degreesOfFreedom > 0))
+    throw bad("degreesOfFreedom is no number above zero");
+  if (decimals !== undefined && !(Number.isInteger(decimals) && Math.abs(decimals as number) <= MOST_DECIMALS))
+    throw bad(`decimals is no whole number within ±${MOST_DECIMALS}`);
+  if (standardUncertainty !== undefined && toRational(standardUncertainty as string).n < 0n)
+    throw bad("standardUncertainty is below zero");
+  if (dimension !== undefined && dimension !== readUnit(record.unit as string).dimension.name)
+    throw bad(`${shownValue(record.unit)} is no unit of ${shownValue(dimension)}`);
   return record as unknown as QuantityRecord;
 }

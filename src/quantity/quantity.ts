@@ -2,9 +2,10 @@
 // branded by a symbol of the global registry, so that values of two loaded copies still understand each other.
 import { type Fields, kindOf } from "../foundation/argument";
 import { attempt, type Result, shownValue } from "../foundation/error";
+import { INSPECT, shownAs } from "../foundation/shown";
 import { DISTRIBUTIONS, guard, needInputNaming, needNaming } from "./argument";
 import { uncertaintyOf } from "./budget";
-import { type Dimension, dimensionPower, isNumber, product, quotient, sameExponents } from "./dimension";
+import { type Dimension, dimensionPower, isNumber, ownDimension, product, quotient, sameExponents } from "./dimension";
 import { QuantityError } from "./error";
 import { type FormatOptions, formatQuantity } from "./format";
 import {
@@ -46,6 +47,9 @@ const MEASURED = {
 } as const satisfies Fields<Measured>;
 
 class Value implements Quantity {
+  /** What consoles and `toString` of an object call it; the class itself has a name of its own to stay off the interface. */
+  static readonly name = "Quantity";
+
   // Private and read through the brand: nothing of the graph lies open on the value, and freezing deep would cost as much
   // as the arithmetic.
   readonly #node: Node;
@@ -57,6 +61,14 @@ class Value implements Quantity {
 
   get [BRAND](): Node {
     return this.#node;
+  }
+
+  get [Symbol.toStringTag](): string {
+    return "Quantity";
+  }
+
+  [INSPECT](): string {
+    return shownAs("Quantity", this.toString());
   }
 
   get value(): Decimal {
@@ -306,9 +318,15 @@ export function operation(
   return make({ value, dimension, unit, naming, leaf: undefined, decimals, operation: op, operands });
 }
 
+/** A node with dimensions of this copy of the library, which compares them by identity; leaves and operands stay. */
+function ownNode(node: Node): Node {
+  const dimension = ownDimension(node.dimension);
+  return dimension === node.dimension ? node : { ...node, dimension, unit: { ...node.unit, dimension } };
+}
+
 /** The graph node behind a quantity of any loaded copy. */
 export function nodeOf(like: QuantityLike): Node {
-  return (isQuantity(like) ? like : quantity(like))[BRAND];
+  return isQuantity(like) ? ownNode(like[BRAND]) : quantity(like)[BRAND];
 }
 
 /**
@@ -420,7 +438,11 @@ export function quantity(like: QuantityLike, naming?: InputNaming): Quantity;
 export function quantity(like: QuantityLike, naming: InputNaming = NO_NAMING): Quantity {
   if (naming !== NO_NAMING) needInputNaming(naming);
   if (typeof like === "string") return fromText(like, naming);
-  if (isQuantity(like)) return words(naming) === undefined ? like : like.named(words(naming)!);
+  if (isQuantity(like)) {
+    const node = ownNode(like[BRAND]);
+    const own = node === like[BRAND] ? like : make(node);
+    return words(naming) === undefined ? own : own.named(words(naming)!);
+  }
   if (typeof like !== "object" || like === null) throw notAQuantity(like);
   if ((like as { readonly type?: unknown }).type === "quantity") return quantity(quantityFromJSON(like), naming);
   return fromMeasured(like, naming);

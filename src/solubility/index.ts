@@ -30,6 +30,7 @@ export { precipitationOrder, tryPrecipitationOrder } from "./precipitation-order
 export type { DissolvedIon, SolubilityProduct } from "./product";
 export { solubilityProduct, trySolubilityProduct } from "./product";
 export type { SolubilityKind, UncertaintyPart } from "./reading";
+export type { SolubilityRecord } from "./record";
 export type { Residual } from "./residual";
 export { residual, tryResidual } from "./residual";
 export type { KindOfSolid } from "./retained";
@@ -42,7 +43,7 @@ export type { SaturatedSolution } from "./saturated";
 export { saturatedSolution, trySaturatedSolution } from "./saturated";
 export type { SolidChange } from "./solid-changes";
 export { solidChanges, trySolidChanges } from "./solid-changes";
-export type { Solubility, SolubilityRecord } from "./solubility";
+export type { Solubility } from "./solubility";
 export {
   solubilityFromJSON,
   solubilityOf,

@@ -3,6 +3,7 @@
 
 import { type Formula, parseFormula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
+import { inMarkup } from "../foundation/printed";
 import { guard, needTextOption } from "./argument";
 import { type Branch, branchesOf, onBranch } from "./branch";
 import type { SolubilityRow } from "./data/curves";
@@ -36,9 +37,6 @@ const MOST = 4;
 const MOST_POINTS = 1000;
 const DASHES = ["", "8 4", "2 3", "10 3 2 3", "5 2 1 2"];
 const MARGIN = { left: 62, right: 24, top: 34, bottom: 48 };
-
-const escaped = (text: string): string =>
-  text.replace(/[&<>"']/g, (c) => ({ "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;", "'": "&#39;" })[c]!);
 
 /** A white edge that keeps a label readable over a line. */
 const HALO = 'paint-order="stroke" stroke="#fff" stroke-width="3"';
@@ -141,7 +139,7 @@ function curveOf(row: SolubilityRow, frame: Frame, offset: number): string[] {
     const name = branch.solid === undefined ? row.formula : branch.solid;
     const label = parseFormula(name).toUnicode();
     lines.push(
-      `<text x="${px(frame.x(middle.celsius) + 4)}" y="${px(frame.y(middle.grams) - 8)}" font-style="italic" ${HALO}>${escaped(label)}</text>`,
+      `<text x="${px(frame.x(middle.celsius) + 4)}" y="${px(frame.y(middle.grams) - 8)}" font-style="italic" ${HALO}>${inMarkup(label)}</text>`,
     );
   });
   for (const [celsius, text] of row.points) {
@@ -162,7 +160,7 @@ function workingPoints(points: readonly WorkingPoint[], frame: Frame, arrow: str
     const [cx, cy] = [frame.x(celsius), frame.y(grams)];
     return (
       `<path d="M${px(cx)} ${px(cy - 6)}l6 6l-6 6l-6 -6z" fill="#fff" stroke="#000" stroke-width="1.5"/>` +
-      `<text x="${px(cx + 9)}" y="${px(cy + 4)}" ${HALO}>${escaped(label)}</text>`
+      `<text x="${px(cx + 9)}" y="${px(cy + 4)}" ${HALO}>${inMarkup(label)}</text>`
     );
   });
   if (arrow === undefined || points.length < 2) return lines;
@@ -215,8 +213,8 @@ export function drawSolubility(picture: SolubilityPicture): string {
   const id = idOf(`${width} ${height} ${Boolean(path)} ${told.join(" ")}`);
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${px(width)} ${px(height)}" width="${px(width)}" height="${px(height)}" role="img" aria-labelledby="${id}-title ${id}-desc" font-family="sans-serif" font-size="12">`,
-    `<title id="${id}-title">Solubility of ${escaped(names)} in water</title>`,
-    `<desc id="${id}-desc">${escaped(told.join(" "))}</desc>`,
+    `<title id="${id}-title">Solubility of ${inMarkup(names)} in water</title>`,
+    `<desc id="${id}-desc">${inMarkup(told.join(" "))}</desc>`,
     `<defs><marker id="${id}-arrow" viewBox="0 0 8 8" refX="7" refY="4" markerWidth="8" markerHeight="8" orient="auto"><path d="M0 0L8 4L0 8z"/></marker></defs>`,
     `<rect width="100%" height="100%" fill="#fff"/>`,
     ...axes(frame),

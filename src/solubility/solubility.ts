@@ -6,16 +6,8 @@ import { GASES } from "../aqueous/data/gases";
 import type { Formula } from "../formula";
 import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
-import {
-  apply,
-  expectDimension,
-  type Quantity,
-  type QuantityLike,
-  type QuantityRecord,
-  quantity,
-  quantityFromJSON,
-} from "../quantity";
-import { guard } from "./argument";
+import { frozen } from "../foundation/frozen";
+import { apply, expectDimension, type Quantity, type QuantityLike, quantity } from "../quantity";
 import type { CompetingFigure, SolubilityBasis, SolubilityRow } from "./data/curves";
 import { SolubilityError } from "./error";
 import {
@@ -28,6 +20,7 @@ import {
   type UncertaintyPart,
   warningsOf,
 } from "./reading";
+import { readSolubility, SolubilityMethods, type SolubilityRecord } from "./record";
 import { ruleFor } from "./rules";
 import { rowOf, type Solute, soluteOf } from "./solute";
 
@@ -52,6 +45,9 @@ export interface Solubility {
   readonly weak: boolean;
   readonly uncertainty: readonly UncertaintyPart[];
   readonly warnings: readonly string[];
+  /** Formula, figure and temperature in one line. */
+  toString(): string;
+  toJSON(): SolubilityRecord;
 }
 
 const PLAIN_CELSIUS = /^ *([+-]?\d+(?:\.\d+)?) *°C *$/;
@@ -140,7 +136,8 @@ function withTemperature(figure: Quantity, temperature: Quantity, slope: number)
 }
 
 /** Cheap to make: the uncertainty and the quantity are worked out when somebody looks at them. */
-class Answer implements Solubility {
+class Answer extends SolubilityMethods implements Solubility {
+  static override readonly name: string = "Solubility";
   readonly formula: string;
   readonly name: string;
   readonly celsius: number;
@@ -154,6 +151,7 @@ class Answer implements Solubility {
   #figure: Quantity | undefined;
 
   constructor(temperature: Temperature, reading: Reading) {
+    super();
     const { row } = reading;
     this.formula = row.formula;
     this.name = row.name;
@@ -164,6 +162,7 @@ class Answer implements Solubility {
     this.weak = row.weak === true;
     this.#temperature = temperature;
     this.#reading = reading;
+    Object.freeze(this);
   }
 
   get source(): SourceKey {
@@ -171,7 +170,7 @@ class Answer implements Solubility {
   }
 
   get competing(): readonly CompetingFigure[] {
-    return this.#reading.row.competing ?? [];
+    return frozen(this.#reading.row.competing ?? []);
   }
 
   get uncertainty(): readonly UncertaintyPart[] {
@@ -188,15 +187,6 @@ class Answer implements Solubility {
     const { uncertain } = this.#temperature;
     this.#figure = uncertain === undefined ? figure : withTemperature(figure, uncertain, this.#reading.slope);
     return this.#figure;
-  }
-
-  toJSON(): SolubilityRecord {
-    const { formula, name, celsius, perHundredGramsWater, solidPhase, basis, kind } = this;
-    const { knownAs, source, competing, weak, uncertainty, warnings } = this;
-    return {
-      ...{ formula, name, celsius, perHundredGramsWater: perHundredGramsWater.toJSON(), solidPhase, basis, kind },
-      ...{ knownAs, source, competing, weak, uncertainty, warnings },
-    };
   }
 }
 
@@ -258,28 +248,17 @@ export function trySolubilityOf(formula: string | Formula, temperature: Temperat
   return attempt(() => solubilityOf(formula, temperature));
 }
 
-/** A solubility as plain data; what is undefined may be missing after a trip through JSON. */
-export type SolubilityRecord = Omit<Solubility, "perHundredGramsWater" | "solidPhase"> & {
-  readonly perHundredGramsWater: QuantityRecord;
-  readonly solidPhase?: string | undefined;
-};
-
 /**
  * The answer behind plain data from `JSON.stringify`: the same figures, whatever the table says today.
  *
  * @throws {QuantityError} `quantity.json` when the figure is no quantity record
- * @throws {SolubilityError} `solubility.bad-option` or `solubility.missing-option` when the data is no object
+ * @throws {SolubilityError} `solubility.bad-option` when the data is no record, or a field of it is none
  * @category Solubility
  * @example
  * solubilityFromJSON(JSON.parse(JSON.stringify(solubilityOf("NaCl", "20 °C")))).perHundredGramsWater.value.toString() // => "35.89"
  */
 export function solubilityFromJSON(record: SolubilityRecord): Solubility {
-  guard.record(record, "record");
-  return {
-    ...record,
-    solidPhase: record.solidPhase,
-    perHundredGramsWater: quantityFromJSON(record.perHundredGramsWater),
-  };
+  return readSolubility(record);
 }
 
 /**

@@ -2,6 +2,7 @@
 // every answer ends by deferring to the safety data sheet, the local rules and a qualified person.
 import { cite, type SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
+import { frozen } from "../foundation/frozen";
 import { anhydrousKey, formulaKey, type Notation, readNotation, tryReadNotation } from "../ion/notation";
 import { quantity } from "../quantity";
 import { CAUTIONS, guard, OF_STRENGTH, readableOptions } from "./argument";
@@ -414,12 +415,12 @@ export function cautionsWhere(
   const met = list.flatMap(({ text, found, percent }) =>
     found.map((one) => classed(text, one.formula, one.notation, percent)),
   );
-  return {
+  return frozen({
     substances: list.flatMap(({ text, asked }) => entriesOf(text, asked)),
     notRead: list.filter(({ found }) => found.length === 0).map(({ text }) => notReadOf(text)),
     incompatibilities: incompatibilities(met, circumstances, meeting),
     closing: CLOSING,
-  };
+  });
 }
 
 /**

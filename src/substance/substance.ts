@@ -4,6 +4,9 @@
 import { Formula } from "../formula";
 import { cite, type SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
+import { frozen } from "../foundation/frozen";
+import { headProblem, type RecordHead, recordHead } from "../foundation/record";
+import { INSPECT, shownAs } from "../foundation/shown";
 import { type Notation, readNotation, tryReadNotation } from "../ion/notation";
 import { type Quantity, quantity } from "../quantity";
 import { PHYSICAL, type PhysicalRow } from "./data/physical";
@@ -41,12 +44,6 @@ export interface SubstanceSources {
   readonly thermalNote?: SourceKey;
 }
 
-/** A substance as plain data, as `toJSON` gives it. */
-export interface SubstanceRecord {
-  readonly substance: string;
-  readonly asked?: string;
-}
-
 let physical: ReadonlyMap<string, PhysicalRow> | undefined;
 
 /** Physical data by the registry's formula text. */
@@ -54,6 +51,25 @@ function physicalOf(formula: string): PhysicalRow | undefined {
   physical ??= new Map(PHYSICAL.map((row) => [row.formula, row] as const));
   return physical.get(formula);
 }
+
+/** Where the figures of a substance stand. */
+interface Tables {
+  /** The name it was asked for by. */
+  readonly asked: string | undefined;
+  readonly notation: Notation;
+  readonly row: RegistryRow | undefined;
+  readonly physical: PhysicalRow | undefined;
+}
+
+const TABLES: unique symbol = /* @__PURE__ */ Symbol("tables");
+
+/** A substance as plain data: everything follows from its formula, and the name it was asked for by where that says more. */
+export interface SubstanceRecord extends RecordHead<"substance"> {
+  readonly formula: string;
+  readonly asked?: string;
+}
+
+const SCHEMA = 1;
 
 /**
  * A substance of the registry, or any formula with what can be said of it. Made by {@link substance}. Figures are built
@@ -83,10 +99,8 @@ export class Substance {
   readonly remarks: readonly string[];
   /** Where the name is that of a solution: its usual strength, as texts with units. */
   readonly strength: TextRange | undefined;
-  readonly #asked: string | undefined;
-  readonly #notation: Notation;
-  readonly #row: RegistryRow | undefined;
-  readonly #physical: PhysicalRow | undefined;
+  /** @internal A function: proxies of state libraries wrap objects, and a frozen field may not be answered so. */
+  readonly [TABLES]: () => Tables;
 
   /** @internal Use {@link substance}. */
   constructor(formula: string, notation: Notation, asked?: string) {
@@ -99,32 +113,45 @@ export class Substance {
     this.casSource = row?.casSource;
     this.appearance = row?.appearance;
     this.note = row?.note;
-    this.#asked = asked;
-    this.remarks = asked === undefined ? [] : remarksOfShop(plainName(asked).name, this.formula);
-    this.strength = asked === undefined ? undefined : solutionSoldAs(asked, this.formula);
-    this.#notation = notation;
-    this.#row = row;
-    this.#physical = physicalOf(this.formula);
+    this.remarks = asked === undefined ? [] : frozen(remarksOfShop(plainName(asked).name, this.formula));
+    this.strength = asked === undefined ? undefined : frozen(solutionSoldAs(asked, this.formula));
+    const tables: Tables = { asked, notation, row, physical: physicalOf(this.formula) };
+    this[TABLES] = () => tables;
+    Object.freeze(this);
+  }
+
+  /** @internal Its name in consoles, whatever a minifier makes of it. */
+  static readonly name: string = "Substance";
+
+  /** @internal */
+  get [Symbol.toStringTag](): string {
+    return "Substance";
+  }
+
+  /** @internal */
+  [INSPECT](): string {
+    return shownAs("Substance", this.toString());
   }
 
   /** Further systematic names that the rules allow. */
   get systematicNames(): string[] {
     const byRule = tryNameOf(this.formula).ok ? namesOf(this.formula) : [];
-    return [...new Set([...byRule, ...(this.#row?.systematic ?? [])])].filter((name) => name !== this.name);
+    return [...new Set([...byRule, ...(this[TABLES]().row?.systematic ?? [])])].filter((name) => name !== this.name);
   }
 
   /** Older, mineral and trade names, with a remark where one only holds loosely. */
   get otherNames(): { readonly name: string; readonly remark?: string }[] {
-    if (this.#row === undefined) return [];
-    const formal = new Set([this.#row.name, ...(this.#row.systematic ?? [])]);
-    return namesOfRow(this.#row)
+    const { row } = this[TABLES]();
+    if (row === undefined) return [];
+    const formal = new Set([row.name, ...(row.systematic ?? [])]);
+    return namesOfRow(row)
       .filter(({ name }) => !formal.has(name))
       .map(({ name, remark }) => (remark === undefined ? { name } : { name, remark }));
   }
 
   /** Density near room temperature, in g/cm3, with its source; `undefined` where none is trusted. */
   get density(): Quantity<"density"> | undefined {
-    const row = this.#physical;
+    const row = this[TABLES]().physical;
     if (row?.density === undefined) return undefined;
     const doubt = row.disagrees === undefined ? undefined : `another data set gives ${row.disagrees.density} g/cm3`;
     return quantity(
@@ -140,13 +167,14 @@ export class Substance {
 
   /** How the density compares with an independent molar volume: `agrees` within 2 %, `disagrees`, or not compared. */
   get densityCheck(): "agrees" | "disagrees" | undefined {
-    if (this.#physical?.checked !== undefined) return "agrees";
-    return this.#physical?.disagrees === undefined ? undefined : "disagrees";
+    const { physical } = this[TABLES]();
+    if (physical?.checked !== undefined) return "agrees";
+    return physical?.disagrees === undefined ? undefined : "disagrees";
   }
 
   /** What heat does first: melts, decomposes or sublimes. */
   get phaseChange(): PhaseChange | undefined {
-    const row = this.#physical;
+    const row = this[TABLES]().physical;
     if (row?.change === undefined) return undefined;
     const source = row.changeSource ?? row.source;
     if (row.celsius === undefined) return { kind: row.change, source };
@@ -155,20 +183,21 @@ export class Substance {
 
   /** Steps of heating in open air, each starting from what the one before left. Empty where none are known. */
   get thermalSteps(): ThermalStep[] {
-    const row = thermalOf(this.#notation);
+    const row = thermalOf(this[TABLES]().notation);
     return row === undefined ? [] : stepsOf(row);
   }
 
   /** What else happens on heating or keeping, in words. */
   get thermalNote(): string | undefined {
-    return thermalOf(this.#notation)?.note;
+    return thermalOf(this[TABLES]().notation)?.note;
   }
 
   /** What each of these answers rests on, by key: `memory` was recalled from handbooks and not confirmed. */
   get sources(): SubstanceSources {
-    const [row, figures, heated] = [this.#row, this.#physical, thermalOf(this.#notation)];
+    const { notation, row, physical: figures } = this[TABLES]();
+    const heated = thermalOf(notation);
     const all: { readonly [Answer in keyof SubstanceSources]-?: SourceKey | undefined } = {
-      name: this.name === this.formula ? undefined : nameSourceOf(this.#notation),
+      name: this.name === this.formula ? undefined : nameSourceOf(notation),
       otherNames: this.otherNames.length === 0 ? undefined : row?.source,
       cas: row?.casSource,
       appearance: row?.appearance === undefined ? undefined : row.source,
@@ -184,7 +213,7 @@ export class Substance {
 
   /** Listed substances that differ by crystal water only, itself left out. */
   get hydrates(): string[] {
-    return kinOf(this.#notation)
+    return kinOf(this[TABLES]().notation)
       .map((row) => row.formula)
       .filter((formula) => formula !== this.formula);
   }
@@ -195,7 +224,12 @@ export class Substance {
 
   /** Formula, and the name it was asked for by where that says more: everything else follows from them. */
   toJSON(): SubstanceRecord {
-    return { substance: this.formula, ...(this.remarks.length === 0 ? {} : { asked: this.#asked! }) };
+    const { asked } = this[TABLES]();
+    return {
+      ...recordHead("substance", SCHEMA),
+      formula: this.formula,
+      ...(this.remarks.length === 0 || asked === undefined ? {} : { asked }),
+    };
   }
 }
 
@@ -257,7 +291,12 @@ export function trySubstance(nameOrFormula: string | Formula): Result<Substance>
  * substanceFromJSON(JSON.parse(JSON.stringify(substance("gypsum")))).name // => "calcium sulfate dihydrate"
  */
 export function substanceFromJSON(record: SubstanceRecord): Substance {
-  const formula = readableText(record?.substance, "a formula");
+  const problem = headProblem(record, "substance", SCHEMA);
+  if (problem !== undefined)
+    throw new SubstanceError("substance.bad-input", `not a substance record: ${problem}`, {
+      hint: "pass what toJSON gave, parsed",
+    });
+  const formula = readableText(record.formula, "a formula");
   const asked = record.asked === undefined ? undefined : readableText(record.asked, "a name");
   return new Substance(formula, readNotation(formula), asked);
 }
@@ -267,7 +306,7 @@ export function substanceFromJSON(record: SubstanceRecord): Substance {
  *
  * @category Substances
  * @example
- * trySubstanceFromJSON({ substance: "" }).ok // => false
+ * trySubstanceFromJSON({ type: "substance", schema: 1, formula: "" }).ok // => false
  */
 export function trySubstanceFromJSON(record: SubstanceRecord): Result<Substance> {
   return attempt(() => substanceFromJSON(record));

@@ -1,0 +1,140 @@
+// A solubility as plain data, and back: what was read from the table once is told again, whatever the table says today.
+// Every field is checked, because a record may come from anywhere.
+import { tryParseFormula } from "../formula";
+import { isRecord } from "../foundation/argument";
+import { type SourceKey, sourceKeys } from "../foundation/bibliography";
+import { frozen } from "../foundation/frozen";
+import { headProblem, type RecordHead, recordHead } from "../foundation/record";
+import { INSPECT, shownAs } from "../foundation/shown";
+import { type Quantity, type QuantityRecord, quantityFromJSON } from "../quantity";
+import type { CompetingFigure, SolubilityBasis } from "./data/curves";
+import { SolubilityError } from "./error";
+import type { SolubilityKind, UncertaintyPart } from "./reading";
+import type { Solubility } from "./solubility";
+
+const SCHEMA = 1;
+
+/** What an answer of the table and one that was read back have in common. */
+type Told = Omit<Solubility, "toJSON" | "toString" | "perHundredGramsWater">;
+
+/** A solubility as plain data; what is undefined may be missing after a trip through JSON. */
+export interface SolubilityRecord extends RecordHead<"solubility">, Omit<Told, "solidPhase"> {
+  readonly perHundredGramsWater: QuantityRecord;
+  readonly solidPhase?: string | undefined;
+}
+
+/** What every solubility can do. */
+export abstract class SolubilityMethods {
+  /** What consoles call it, whatever a minifier makes of it. */
+  static readonly name: string = "Solubility";
+
+  get [Symbol.toStringTag](): string {
+    return "Solubility";
+  }
+
+  toString(this: Solubility): string {
+    return `${this.formula}: ${this.perHundredGramsWater} in 100 g of water at ${this.celsius} °C`;
+  }
+
+  [INSPECT](this: Solubility): string {
+    return shownAs("Solubility", this.toString());
+  }
+
+  toJSON(this: Solubility): SolubilityRecord {
+    const { formula, name, celsius, perHundredGramsWater, solidPhase, basis, kind } = this;
+    const { knownAs, source, competing, weak, uncertainty, warnings } = this;
+    return {
+      ...recordHead("solubility", SCHEMA),
+      ...{ formula, name, celsius, perHundredGramsWater: perHundredGramsWater.toJSON(), solidPhase, basis, kind },
+      ...{ knownAs, source, weak, competing: competing.map((one) => ({ ...one })) },
+      ...{ uncertainty: uncertainty.map((one) => ({ ...one })), warnings: [...warnings] },
+    };
+  }
+}
+
+/** A solubility that was read back. */
+export class ToldSolubility extends SolubilityMethods implements Solubility {
+  static override readonly name: string = "Solubility";
+  declare readonly formula: string;
+  declare readonly name: string;
+  declare readonly celsius: number;
+  declare readonly perHundredGramsWater: Quantity<"mass">;
+  declare readonly solidPhase: string | undefined;
+  declare readonly basis: "g anhydrous per 100 g water";
+  declare readonly kind: SolubilityKind;
+  declare readonly knownAs: SolubilityBasis;
+  declare readonly source: SourceKey;
+  declare readonly competing: readonly CompetingFigure[];
+  declare readonly weak: boolean;
+  declare readonly uncertainty: readonly UncertaintyPart[];
+  declare readonly warnings: readonly string[];
+
+  constructor(told: Told, perHundredGramsWater: Quantity<"mass">) {
+    super();
+    Object.assign(this, frozen({ ...told }), { perHundredGramsWater });
+    Object.freeze(this);
+  }
+}
+
+const KINDS: readonly SolubilityKind[] = ["tabulated", "interpolated", "near a single figure"];
+const KNOWN_AS: readonly SolubilityBasis[] = ["evaluated", "measured", "compiled", "converted", "memory"];
+const ABSOLUTE_ZERO = -273.15;
+const HOTTEST = 1000;
+const MOST_ENTRIES = 100;
+
+const isText = (value: unknown): value is string => typeof value === "string" && value.length <= 1000;
+const isNumber = (value: unknown): value is number => typeof value === "number" && Number.isFinite(value);
+const isFormula = (value: unknown): value is string => isText(value) && tryParseFormula(value).ok;
+const isSource = (value: unknown): value is SourceKey => (sourceKeys() as readonly unknown[]).includes(value);
+const isCelsius = (value: unknown): boolean => isNumber(value) && value > ABSOLUTE_ZERO && value <= HOTTEST;
+const isList = (value: unknown, entry: (one: unknown) => boolean): boolean =>
+  Array.isArray(value) && value.length <= MOST_ENTRIES && value.every(entry);
+
+/** Whether each field is one that a solubility can have. */
+const FIELDS: { readonly [F in keyof Told]-?: (value: unknown) => boolean } = {
+  formula: isFormula,
+  name: isText,
+  celsius: isCelsius,
+  solidPhase: (value) => value === undefined || isFormula(value),
+  basis: (value) => value === "g anhydrous per 100 g water",
+  kind: (value) => (KINDS as readonly unknown[]).includes(value),
+  knownAs: (value) => (KNOWN_AS as readonly unknown[]).includes(value),
+  source: isSource,
+  competing: (value) =>
+    isList(
+      value,
+      (one) =>
+        isRecord(one) &&
+        isCelsius(one["celsius"]) &&
+        isSource(one["source"]) &&
+        isText(one["value"]) &&
+        Number(one["value"]) > 0,
+    ),
+  weak: (value) => typeof value === "boolean",
+  uncertainty: (value) =>
+    isList(
+      value,
+      (one) => isRecord(one) && isText(one["cause"]) && isNumber(one["relative"]) && (one["relative"] as number) >= 0,
+    ),
+  warnings: (value) => isList(value, isText),
+};
+
+/** The fields of a record, each checked, and nothing else of it. */
+export function readSolubility(data: unknown): ToldSolubility {
+  const bad = (problem: string): SolubilityError =>
+    new SolubilityError("solubility.bad-option", `not a solubility record: ${problem}`, {
+      hint: "pass what toJSON gave, parsed",
+    });
+  const problem = headProblem(data, "solubility", SCHEMA);
+  if (problem !== undefined) throw bad(problem);
+  const record = data as Readonly<Record<string, unknown>>;
+  for (const [field, fits] of Object.entries(FIELDS)) if (!fits(record[field])) throw bad(field);
+  const figure = quantityFromJSON(record["perHundredGramsWater"]);
+  if (figure.dimension !== "mass" || !figure.isPositive()) throw bad("perHundredGramsWater is no mass above zero");
+  const told = Object.fromEntries(Object.keys(FIELDS).map((field) => [field, structuredCopy(record[field])]));
+  return new ToldSolubility(told as unknown as Told, figure);
+}
+
+/** Lists of a record anew: what is frozen is ours, not the caller's. */
+const structuredCopy = (value: unknown): unknown =>
+  Array.isArray(value) ? value.map((one: unknown) => (isRecord(one) ? { ...one } : one)) : value;
