@@ -1,48 +1,57 @@
 // Reading back whatever the library wrote: one door for every kind of record.
-import { type BalancedEquation, balancedEquationFromJSON, type Equation, equationFromJSON } from "./equation";
+import {
+  type BalancedEquation,
+  balancedEquationFromJSON,
+  type Equation,
+  equationFromJSON,
+  ionicEquationFromJSON,
+  overallEquationFromJSON,
+} from "./equation";
 import { type Formula, formulaFromJSON } from "./formula";
+import { isRecord, shown } from "./foundation/argument";
 import { attempt, PreparativeError, type Result } from "./foundation/error";
-import { type Plan, planFromJSON, type Run, runFromJSON } from "./preparation";
+import { type Chain, chainFromJSON, type Plan, planFromJSON, type Run, runFromJSON } from "./preparation";
 import { type Quantity, quantityFromJSON } from "./quantity";
+import { type Solubility, solubilityFromJSON } from "./solubility";
+import { type Substance, substanceFromJSON } from "./substance";
 
-/** Whatever has a record of its own. */
-export type Recorded = Quantity | Formula | Equation | BalancedEquation | Plan | Run;
+/** Whatever has a record of its own; ionic and overall equations are balanced equations. */
+export type Recorded = Quantity | Formula | Equation | BalancedEquation | Substance | Solubility | Plan | Run | Chain;
+
+/** The reader of each type of record; each checks what it is given. */
+const READERS: Readonly<Record<string, (record: never) => Recorded>> = {
+  quantity: quantityFromJSON,
+  formula: formulaFromJSON,
+  equation: equationFromJSON,
+  "balanced equation": balancedEquationFromJSON,
+  "ionic equation": ionicEquationFromJSON,
+  "overall equation": overallEquationFromJSON,
+  substance: substanceFromJSON,
+  solubility: solubilityFromJSON,
+  plan: planFromJSON,
+  run: runFromJSON,
+  chain: chainFromJSON,
+};
 
 /**
  * The value behind any record that a `toJSON` of the library wrote.
  *
  * @param data - the record, parsed
- * @returns an equal value; a quantity comes back as an input (its graph is not carried), a plan or run is made again
- * @throws {PreparativeError} `json.unknown-record`; and the codes of the reader for its type
+ * @returns an equal value; a quantity comes back as an input (its graph is not carried), a plan, run or chain is made
+ *   again: its `moved` tells which figures this release of the library computes otherwise
+ * @throws {PreparativeError} `json.unknown-record`; and the codes of the reader for its type, also for a record that a
+ *   newer release wrote in a layout of its own
  * @category Records
  * @example
  * String(fromJSON(JSON.parse(JSON.stringify(quantity("12.5(2) g"))))) // => "12.50 ± 0.20 g"
  * String(fromJSON(JSON.parse(JSON.stringify(balance("H2 + O2 -> H2O"))))) // => "2 H2 + O2 -> 2 H2O"
  */
 export function fromJSON(data: unknown): Recorded {
-  const type = typeof data === "object" && data !== null ? (data as { type?: unknown }).type : undefined;
-  switch (type) {
-    case "quantity":
-      return quantityFromJSON(data);
-    case "formula":
-      return formulaFromJSON(data as Parameters<typeof formulaFromJSON>[0]);
-    case "equation":
-      return equationFromJSON(data as Parameters<typeof equationFromJSON>[0]);
-    case "balanced equation":
-      return balancedEquationFromJSON(data as Parameters<typeof balancedEquationFromJSON>[0]);
-    case "plan":
-      return planFromJSON(data);
-    case "run":
-      return runFromJSON(data);
-    default:
-      throw new PreparativeError(
-        "json.unknown-record",
-        `no record of the library has the type ${JSON.stringify(type)}`,
-        {
-          hint: "pass what toJSON gave, parsed",
-        },
-      );
-  }
+  const type = isRecord(data) ? data["type"] : undefined;
+  if (typeof type === "string" && Object.hasOwn(READERS, type)) return READERS[type]!(data as never);
+  throw new PreparativeError("json.unknown-record", `no record of the library has the type ${shown(type)}`, {
+    hint: "pass what toJSON gave, parsed",
+  });
 }
 
 /**

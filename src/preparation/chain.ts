@@ -1,14 +1,20 @@
 // Preparations one after the other: scaled back from what is wanted at the end, with one shopping list, one overall equation
 // and one cost. What one step makes, the next one uses under the same name.
 import { type BalancedEquation, type OverallEquation, tryOverallEquation } from "../equation";
+import type { Fields } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
+import { frozen } from "../foundation/frozen";
+import { type RecordHead, recordHead } from "../foundation/record";
+import { INSPECT, shownAs } from "../foundation/shown";
 import { type Quantity, type QuantityLike, quantity, sum } from "../quantity";
 import { type CostLine, lacksPrice } from "./cost";
+import { guard, plain, STEP, taken } from "./door";
 import { PlanError } from "./error";
 import { exact } from "./exact";
+import { type Figure, figure, type MovedFigure, movedSince, readFigures } from "./figures";
 import { withForm } from "./in-form";
 import { shareOf } from "./material";
-import { type Plan, planPreparation } from "./plan";
+import { type Plan, planPreparation, recordOf } from "./plan";
 import type { PlanRequest, Scale } from "./request";
 import { formulaFrom, sameCore } from "./species";
 
@@ -38,6 +44,8 @@ export interface ChainMaterial {
 
 /** A chain, planned. */
 export interface Chain {
+  readonly kind: "chain";
+  readonly request: ChainRequest;
   readonly plans: readonly Plan[];
   /** Of all steps together; or why there is none. */
   readonly overall: OverallEquation | undefined;
@@ -53,6 +61,87 @@ export interface Chain {
   };
   /** Mass of each product at the yields reckoned with. */
   readonly expected: readonly Quantity<"mass">[];
+  /** For a chain that was read back: its figures that this release of the library computes otherwise. */
+  readonly moved: readonly MovedFigure[];
+  /** The figures of the chain as plain data. */
+  figures(): Figure[];
+  /** What is made, in one line. */
+  toString(): string;
+  toJSON(): ChainRecord;
+}
+
+/** A chain as plain data: the request it was made from, and its figures as they were then. */
+export interface ChainRecord extends RecordHead<"chain"> {
+  readonly request: ChainRequest;
+  readonly figures?: readonly Figure[];
+}
+
+const SCHEMA = 1;
+
+type ChainParts = Pick<Chain, "request" | "plans" | "overall" | "overallMissing" | "inventory" | "cost" | "expected">;
+
+/** A chain is small beside its plans: nothing of it waits until it is asked for. */
+class ChainOfPlans implements Chain {
+  /** What consoles call a chain, whatever a minifier makes of it. */
+  static readonly name = "Chain";
+
+  readonly kind = "chain";
+  declare readonly request: ChainRequest;
+  declare readonly plans: readonly Plan[];
+  declare readonly overall: OverallEquation | undefined;
+  declare readonly overallMissing: string | undefined;
+  declare readonly inventory: readonly ChainMaterial[];
+  declare readonly cost: Chain["cost"];
+  declare readonly expected: readonly Quantity<"mass">[];
+  readonly moved: readonly MovedFigure[];
+
+  constructor(parts: ChainParts, stored: readonly Figure[] | undefined) {
+    Object.assign(this, frozen(parts));
+    this.moved = frozen(movedSince(stored, stored === undefined ? [] : this.figures()));
+    Object.freeze(this);
+  }
+
+  get [Symbol.toStringTag](): string {
+    return "Chain";
+  }
+
+  figures(): Figure[] {
+    const { inventory, expected, plans, cost } = this;
+    return [
+      ...inventory.map(({ material, form, portion }) => figure(`${material} (${form}): portion`, portion)),
+      ...expected.map((mass, i) => figure(`step ${i + 1}, ${plans[i]!.product.name}: expected mass`, mass)),
+      ...(cost.total === undefined ? [] : [figure("cost", cost.total)]),
+    ];
+  }
+
+  toString(): string {
+    return `${this.expected.at(-1)} of ${this.plans.at(-1)!.product.name} in ${this.plans.length} steps`;
+  }
+
+  [INSPECT](): string {
+    return shownAs("Chain", this.toString());
+  }
+
+  toJSON(): ChainRecord {
+    return { ...recordHead("chain", SCHEMA), request: plain(this.request), figures: this.figures() };
+  }
+}
+
+const REQUEST = { steps: [{ ...STEP, expectedYield: true }], wanted: true } as const satisfies Fields<ChainRequest>;
+
+/** A request as it is kept: copied, frozen, of known fields. Each step is checked again by its plan. */
+function takenChain(given: ChainRequest): ChainRequest {
+  const request = taken(given);
+  guard.fields(request, REQUEST);
+  const { steps } = request;
+  if (!Array.isArray(steps) || steps.length === 0 || steps.length > MOST_STEPS)
+    throw new PlanError("plan.request", `a chain has 1 to ${MOST_STEPS} steps`);
+  for (const [i, step] of steps.entries()) {
+    guard.list(step.materials, `steps[${i}].materials`);
+    if (step.productName !== undefined) guard.text(step.productName, `steps[${i}].productName`);
+    guard.text(step.product, `steps[${i}].product`);
+  }
+  return request;
 }
 
 const MOST_STEPS = 20;
@@ -111,9 +200,11 @@ function planFor(step: ChainStep, wanted: Quantity, share: Quantity): Plan {
  * chain.inventory.map((line) => `${line.portion.format({ decimals: 0, uncertainty: "none" })} ${line.material}`) // => ["147 g de-icer", "106 g soda"]
  */
 export function planChain(request: ChainRequest): Chain {
-  const steps = request?.steps;
-  if (!Array.isArray(steps) || steps.length === 0 || steps.length > MOST_STEPS)
-    throw new PlanError("plan.request", `a chain has 1 to ${MOST_STEPS} steps`);
+  return chainOf(takenChain(request));
+}
+
+function chainOf(request: ChainRequest, stored?: readonly Figure[]): Chain {
+  const { steps } = request;
   const shares = steps.map(yieldOf);
   const plans: Plan[] = [];
   let wanted: Quantity = quantity(request.wanted as Quantity);
@@ -135,7 +226,8 @@ export function planChain(request: ChainRequest): Chain {
   const made = new Set(steps.slice(0, -1).map(madeName));
   const expected = plans.map((plan, i) => plan.product.theoreticalYield.times(shares[i]!).to("g"));
   const overall = tryOverallEquation(plans.map((plan, i) => asMade(plan, steps[i - 1])));
-  return {
+  const parts: ChainParts = {
+    request,
     plans,
     overall: overall.ok ? overall.value : undefined,
     overallMissing: overall.ok ? undefined : overall.error.message.split("\n")[0],
@@ -143,6 +235,7 @@ export function planChain(request: ChainRequest): Chain {
     cost: costOfChain(plans, made, expected.at(-1)!),
     expected,
   };
+  return new ChainOfPlans(parts, stored);
 }
 
 function inventoryOf(plans: readonly Plan[], made: ReadonlySet<string>): ChainMaterial[] {
@@ -198,3 +291,27 @@ function costOfChain(plans: readonly Plan[], made: ReadonlySet<string>, mass: Qu
  * tryPlanChain({ steps: [], wanted: "1 g" }).ok // => false
  */
 export const tryPlanChain = (request: ChainRequest): Result<Chain> => attempt(() => planChain(request));
+
+/**
+ * A chain from the record that `toJSON` wrote.
+ *
+ * @throws {PlanError} `plan.json` for anything else; and the codes of `planChain`
+ * @category Planning
+ * @example
+ * const outcome = (() => { try { return chainFromJSON({}); } catch (error) { return isPreparativeError(error) && error.code; } })();
+ * outcome // => "plan.json"
+ */
+export function chainFromJSON(data: unknown): Chain {
+  const { request, figures } = recordOf<ChainRecord>(data, "chain", SCHEMA);
+  if (request === undefined) throw new PlanError("plan.json", "not a chain record: no request");
+  return chainOf(takenChain(request), readFigures(figures));
+}
+
+/**
+ * As `chainFromJSON`, but gives the refusal back as data.
+ *
+ * @category Planning
+ * @example
+ * tryChainFromJSON({ type: "poem" }).ok // => false
+ */
+export const tryChainFromJSON = (record: unknown): Result<Chain> => attempt(() => chainFromJSON(record));

@@ -2,6 +2,7 @@
 // whoever means it may acknowledge by code.
 import { molarMass } from "../formula";
 import type { SourceKey } from "../foundation";
+import { frozen } from "../foundation/frozen";
 import { slips } from "../foundation/slips";
 import { readNotation } from "../ion/notation";
 import { type Quantity, type QuantityLike, quantity } from "../quantity";
@@ -57,15 +58,7 @@ export interface Judged {
 /** Cautions by the texts they were asked for. */
 const remembered = /* @__PURE__ */ remembering<Cautions>(200);
 const lookedUp = (texts: readonly (string | MaterialOfStrength)[], heated: boolean): Cautions =>
-  remembered(`${heated} ${JSON.stringify(texts)}`, () => fast(cautionsWhere(texts, [], { planned: true, heated })));
-
-/** Held fast, because plans share it: nobody may strike a caution out of somebody else's plan. */
-function fast(found: Cautions): Cautions {
-  for (const one of [...found.substances, ...found.incompatibilities]) Object.freeze(one);
-  Object.freeze(found.substances);
-  Object.freeze(found.incompatibilities);
-  return Object.freeze(found);
-}
+  remembered(`${heated} ${JSON.stringify(texts)}`, () => cautionsWhere(texts, [], { planned: true, heated }));
 
 /** Mass fraction of a solution; one by volume whose density is not known is taken to weigh as much as water. */
 function fractionOf({ shelf, form, massFraction }: Material): Quantity | undefined {
@@ -135,7 +128,7 @@ export function judge(mix: Mix): Judged {
   const isPutIn = (one: Incompatibility): boolean => one.materials.every((m) => names.has(m) || m === WATER);
   // Of water that nobody asked about only what must stop the work is said: the steps tell how to dissolve.
   const isMaterial = mix.materials.some(({ species }) => species.isWater);
-  const cautions = fast({
+  const cautions = frozen({
     ...all,
     substances: isMaterial ? all.substances : all.substances.filter((one) => one.material !== WATER),
     incompatibilities: saysWater

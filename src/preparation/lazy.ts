@@ -1,5 +1,6 @@
 // Figures that are worked out when first asked for, and then kept: a run with one observation changed recomputes only what
-// is looked at and depends on it.
+// is looked at and depends on it. The objects are frozen: a figure, once looked at, is the figure.
+import { frozen } from "../foundation/frozen";
 
 /** One function for each property. */
 export type Parts<T extends object> = { readonly [K in keyof T]-?: () => T[K] };
@@ -10,6 +11,8 @@ interface Behind {
   /** Another object that has the properties no part is given for. */
   readonly base: Readonly<Record<string, unknown>> | undefined;
   readonly made: Record<string, unknown>;
+  /** What the room keeps with the object for itself. */
+  readonly kept: unknown;
 }
 
 const BEHIND: unique symbol = /* @__PURE__ */ Symbol("behind");
@@ -22,11 +25,11 @@ function accessor(key: string): PropertyDescriptor {
   if (found === undefined) {
     found = {
       enumerable: true,
-      get(this: { readonly [BEHIND]: Behind }) {
-        const { parts, base, made } = this[BEHIND];
+      get(this: { readonly [BEHIND]: () => Behind }) {
+        const { parts, base, made } = this[BEHIND]();
         if (key in made) return made[key];
         const part = parts[key];
-        const value = part === undefined ? base?.[key] : part();
+        const value = part === undefined ? base?.[key] : frozen(part());
         made[key] = value;
         return value;
       },
@@ -36,15 +39,33 @@ function accessor(key: string): PropertyDescriptor {
   return found;
 }
 
-/** An object whose properties are computed on first use; properties of `base`, itself lazy, are handed through. */
+/**
+ * A frozen object whose properties are computed on first use; properties of `base`, itself lazy, are handed through, and
+ * methods come from `methods`, a prototype.
+ */
 export function lazily<T extends object>(parts: Parts<T>): T;
-export function lazily<T extends B, B extends object>(parts: Parts<Omit<T, keyof B>>, base: B): T;
-export function lazily(parts: Behind["parts"], base?: object): object {
-  const target = Object.defineProperty({}, BEHIND, { value: { parts, base, made: {} } });
+export function lazily<T extends B, B extends object, M extends object>(
+  parts: Parts<Omit<T, keyof B | keyof M>>,
+  base: B,
+  methods: M,
+  kept?: unknown,
+): T;
+export function lazily(
+  parts: Behind["parts"],
+  base?: object,
+  methods: object = Object.prototype,
+  kept?: unknown,
+): object {
+  const behind = { parts, base, made: {}, kept };
+  // A function: proxies of state libraries wrap the objects they meet, and a frozen property may not be answered so.
+  const target = Object.defineProperty(Object.create(methods), BEHIND, { value: () => behind });
   if (base !== undefined) for (const key of Object.keys(base)) Object.defineProperty(target, key, accessor(key));
   for (const key of Object.keys(parts)) Object.defineProperty(target, key, accessor(key));
-  return target;
+  return Object.freeze(target);
 }
+
+/** What is kept with a lazy object of this copy of the library. */
+export const keptWith = (object: object): unknown => (object as { readonly [BEHIND]?: () => Behind })[BEHIND]?.().kept;
 
 /** Answers of a pure function by its key, the oldest forgotten: tables do not change, and plans are made again and again. */
 export function remembering<T>(most: number): (key: string, compute: () => T) => T {

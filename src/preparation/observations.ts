@@ -2,6 +2,7 @@
 import type { MassLike, TemperatureLike, VolumeLike } from "../amount";
 import { expectDimension, type Quantity } from "../quantity";
 import { reading } from "./account";
+import { checkWarmth } from "./door";
 import { PlanError } from "./error";
 import { portionOf, readMaterial } from "./material";
 import type { Plan } from "./plan";
@@ -49,20 +50,6 @@ export interface Observed {
   readonly dried: readonly Quantity[];
 }
 
-const KEYS = [
-  "weighed",
-  "strengths",
-  "assays",
-  "temperature",
-  "wetCake",
-  "washes",
-  "filtrateVolume",
-  "dried",
-  "ignition",
-  "acidPerGram",
-  "note",
-] as const satisfies readonly (keyof Observations)[];
-
 function checkNames(setting: Setting, names: readonly string[]): void {
   const stranger = names.find((name) => !setting.materials.some((m) => m.shelf.name === name));
   if (stranger === undefined) return;
@@ -88,6 +75,7 @@ function settingAsFound(setting: Setting, { strengths = {}, assays = {}, tempera
     temperature === undefined
       ? setting.temperature
       : expectDimension(temperature, "temperature", "temperature", { symbol: "T", label: "temperature, as measured" });
+  checkWarmth(warmth, setting.wet, "temperature");
   const changed = materials.some((m, i) => m !== setting.materials[i]) || warmth !== setting.temperature;
   return changed ? { ...setting, materials, temperature: warmth } : setting;
 }
@@ -121,12 +109,6 @@ function weighing(
 }
 
 export function readObservations(plan: Plan, planned: Setting, observations: Observations): Observed {
-  const strange = Object.keys(observations).find((key) => !(KEYS as readonly string[]).includes(key));
-  if (strange !== undefined) {
-    throw new PlanError("plan.observation", `no observation is called '${strange}'`, {
-      hint: `known: ${KEYS.join(", ")}`,
-    });
-  }
   const { dried, washes, wetCake, filtrateVolume, weighed = {} } = observations;
   if (washes !== undefined && !(Number.isInteger(washes) && washes >= 0 && washes <= 100))
     throw new PlanError("plan.observation", `washes must be a whole number from 0 to 100, not ${washes}`);

@@ -1,16 +1,21 @@
 // The plan: from what stands on the shelf to what to weigh, dissolve, expect and watch for. It holds no chemistry of its
 // own; every figure comes from a lower room, and every figure can be explained.
 import type { BalancedEquation } from "../equation";
+import { shown } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
+import { headProblem, type RecordHead, recordHead } from "../foundation/record";
+import { INSPECT, shownAs } from "../foundation/shown";
 import type { Quantity } from "../quantity";
 import type { Cautions } from "../substance";
 import { type Assumption, assumptionsOf } from "./assumptions";
 import { type Batch, type Before, batchOf } from "./batch";
 import { mixOf, passGate } from "./combinations";
+import { plain, takenRequest } from "./door";
 import { type Drying, dryingOf } from "./drying";
 import { PlanError } from "./error";
 import { planned } from "./exact";
-import { lazily, type Parts } from "./lazy";
+import { type Figure, figuresOf, type MovedFigure, movedSince, readFigures } from "./figures";
+import { keptWith, lazily, type Parts } from "./lazy";
 import { shareOf } from "./material";
 import { type Procedure, procedureOf } from "./procedure";
 import type { PlanRequest } from "./request";
@@ -50,17 +55,51 @@ export interface Plan extends Batch {
   readonly cautions: Cautions;
   /** The same by step of the work, in order, with what the step itself asks for; steps in which nothing is handled are left out. */
   readonly stepCautions: readonly StepCautions[];
+  /** For a plan that was read back: its figures that this release of the library computes otherwise. */
+  readonly moved: readonly MovedFigure[];
+  /** The figures of the plan as plain data. */
+  figures(): Figure[];
+  /** Title and theoretical yield in one line. */
+  toString(): string;
   toJSON(): PlanRecord;
 }
 
-/** A plan as plain data: the request it was made from, which makes it again. */
-export interface PlanRecord {
-  readonly type: "plan";
-  readonly schema: 1;
+/** A plan as plain data: the request it was made from, which makes it again, and its figures as they were then. */
+export interface PlanRecord extends RecordHead<"plan"> {
   readonly request: PlanRequest;
+  readonly figures?: readonly Figure[];
 }
 
-function make(request: PlanRequest): Before & { readonly plan: Plan } {
+const SCHEMA = 1;
+
+/** What all plans share. */
+class PlanMethods {
+  /** What consoles call a plan, whatever a minifier makes of it. */
+  static readonly name = "Plan";
+
+  get [Symbol.toStringTag](): string {
+    return "Plan";
+  }
+
+  figures(this: Plan): Figure[] {
+    return figuresOf(this);
+  }
+
+  toString(this: Plan): string {
+    return `${this.title}: ${this.product.theoreticalYield} at 100 % yield`;
+  }
+
+  [INSPECT](this: Plan): string {
+    return shownAs("Plan", this.toString());
+  }
+
+  toJSON(this: Plan): PlanRecord {
+    return { ...recordHead("plan", SCHEMA), request: plain(this.request), figures: this.figures() };
+  }
+}
+
+/** A plan from a request that is the room's own; and the figures it had, where it was read back. */
+function make(request: PlanRequest, stored?: readonly Figure[]): Before & { readonly plan: Plan } {
   const setting = settingOf(request);
   // Whatever the request can be refused for is refused here; what can only be unknown is worked out when asked for.
   const { cautions: found, acknowledged } = passGate(mixOf(setting), request);
@@ -74,7 +113,7 @@ function make(request: PlanRequest): Before & { readonly plan: Plan } {
   if (request.alternatives !== undefined) void batch.candidates;
   if (request.washing !== undefined) void batch.washing;
   const { account } = batch;
-  const own: Parts<Omit<Plan, keyof Batch>> = {
+  const own: Parts<Omit<Plan, keyof Batch | keyof PlanMethods>> = {
     kind: () => "plan" as const,
     title: () =>
       request.title ?? `${batch.product.name} from ${setting.materials.map((m) => m.shelf.name).join(" and ")}`,
@@ -98,25 +137,26 @@ function make(request: PlanRequest): Before & { readonly plan: Plan } {
     assumptions: () => assumptionsOf(setting, batch, acknowledged),
     cautions: () => found,
     stepCautions: () => stepCautionsOf(setting, batch, found, acknowledged),
-    toJSON: () => () => ({ type: "plan", schema: 1, request }),
+    moved: () => movedSince(stored, stored === undefined ? [] : plan.figures()),
   };
-  const plan = lazily<Plan, Batch>(own, batch);
-  const behind = { plan, setting, portions, batch };
-  // On the plan itself: a map beside it would cost the collector more than the plan.
-  Object.defineProperty(plan, BEHIND, { value: behind });
-  return behind;
+  const behind = { setting, portions, batch };
+  // Kept with the plan itself: a map beside it would cost the collector more than the plan.
+  const plan = lazily<Plan, Batch, PlanMethods>(own, batch, PlanMethods.prototype, behind);
+  return { ...behind, plan };
 }
-
-const BEHIND: unique symbol = /* @__PURE__ */ Symbol("behind the plan");
 
 /** Plans that are not of this copy of the library, made again. */
 const remade = /* @__PURE__ */ new WeakMap<Plan, Before>();
 
 /** The frame a plan was computed in, and its sums; a plan of another copy is made again from its request, once. */
 export function behindPlan(plan: Plan): Before {
-  const known = (plan as { readonly [BEHIND]?: Before })[BEHIND] ?? remade.get(plan);
+  if (typeof plan !== "object" || plan === null || plan.kind !== "plan")
+    throw new PlanError("plan.request", `a run is recorded for a plan, not for ${shown(plan)}`, {
+      hint: "pass what planPreparation gave",
+    });
+  const known = (keptWith(plan) as Before | undefined) ?? remade.get(plan);
   if (known !== undefined) return known;
-  const made = make(plan.request);
+  const made = make(takenRequest(plan.request));
   remade.set(plan, made);
   return made;
 }
@@ -143,10 +183,11 @@ export function behindPlan(plan: Plan): Before {
  * });
  * plan.product.theoreticalYield.format({ decimals: 1 }) // => "93.5 g"
  * plan.stepCautions.map((one) => one.step) // => ["weighing", "dissolving", "mixing", "isolating", "drying", "ignition test", "waste"]
+ * plan.figures()[3]!.text // => "93.548 ± 0.017 g"
  * plan.stepCautions[2]!.cautions[0]!.text // => "gas comes off: open vessel, never stoppered, in portions, in moving air"
  */
 export function planPreparation(request: PlanRequest): Plan {
-  return make(request).plan;
+  return make(takenRequest(request)).plan;
 }
 
 /**
@@ -168,17 +209,16 @@ export const tryPlanPreparation = (request: PlanRequest): Result<Plan> => attemp
  * outcome // => "plan.json"
  */
 export function planFromJSON(data: unknown): Plan {
-  const record = data as Partial<PlanRecord> | null;
-  if (
-    typeof record !== "object" ||
-    record === null ||
-    record.type !== "plan" ||
-    record.schema !== 1 ||
-    record.request === undefined
-  ) {
-    throw new PlanError("plan.json", "not a plan record", { hint: "pass what toJSON gave, parsed" });
-  }
-  return planPreparation(record.request);
+  const { request, figures } = recordOf<PlanRecord>(data, "plan", SCHEMA);
+  if (request === undefined) throw new PlanError("plan.json", "not a plan record: no request");
+  return make(takenRequest(request), readFigures(figures)).plan;
+}
+
+/** A record whose beginning is right; its fields are still to be checked. */
+export function recordOf<R extends RecordHead>(data: unknown, type: R["type"], schema: number): Partial<R> {
+  const problem = headProblem(data, type, schema);
+  if (problem === undefined) return data as Partial<R>;
+  throw new PlanError("plan.json", `not a ${type} record: ${problem}`, { hint: "pass what toJSON gave, parsed" });
 }
 
 /**

@@ -1,15 +1,20 @@
 // The run: the plan recomputed from what was really weighed and found, and the verdict on what came out. Only what is
 // looked at is worked out; a batch that went as planned is the plan's own.
 import { attempt, type Result } from "../foundation/error";
+import { frozen } from "../foundation/frozen";
+import { type RecordHead, recordHead } from "../foundation/record";
+import { INSPECT, shownAs } from "../foundation/shown";
 import { type Quantity, quantity } from "../quantity";
 import { type Batch, batchOf } from "./batch";
+import { guard, plain, takenObservations } from "./door";
 import { type Dryness, drynessOf } from "./dryness";
 import { PlanError } from "./error";
 import { planned } from "./exact";
+import { type Figure, figure, figuresOf, type MovedFigure, movedSince, readFigures } from "./figures";
 import { type Identity, identifyByMassLoss } from "./identity";
 import { lazily, type Parts } from "./lazy";
 import { type Observations, type Observed, readObservations } from "./observations";
-import { behindPlan, type Plan, type PlanRecord, planFromJSON } from "./plan";
+import { behindPlan, type Plan, type PlanRecord, planFromJSON, recordOf } from "./plan";
 import type { ShelfMaterial } from "./request";
 import { type Finding, findingsFor, notWeighed, type Yield, yieldsOf } from "./verdict";
 
@@ -36,15 +41,61 @@ export interface Run extends Batch {
   readonly verdict: readonly Finding[];
   /** The product as a material for the next plan; its assay is estimated from washing and yield unless given. */
   asMaterial(options?: { readonly name?: string; readonly assay?: ShelfMaterial["assay"] }): ShelfMaterial;
+  /** For a run that was read back: its figures that this release of the library computes otherwise. */
+  readonly moved: readonly MovedFigure[];
+  /** The figures of the run as plain data. */
+  figures(): Figure[];
+  /** Title, dry mass and yield in one line. */
+  toString(): string;
   toJSON(): RunRecord;
 }
 
 /** A run as plain data. */
-export interface RunRecord {
-  readonly type: "run";
-  readonly schema: 1;
+export interface RunRecord extends RecordHead<"run"> {
   readonly plan: PlanRecord;
   readonly observations: Observations;
+  readonly figures?: readonly Figure[];
+}
+
+const SCHEMA = 1;
+
+/** What all runs share. */
+class RunMethods {
+  /** What consoles call a run, whatever a minifier makes of it. */
+  static readonly name = "Run";
+
+  get [Symbol.toStringTag](): string {
+    return "Run";
+  }
+
+  figures(this: Run): Figure[] {
+    const { dryMass, percentYield } = this;
+    return [
+      ...figuresOf(this),
+      ...(dryMass === undefined ? [] : [figure("dry mass", dryMass)]),
+      ...(percentYield === undefined ? [] : [figure("percent yield", percentYield)]),
+    ];
+  }
+
+  toString(this: Run): string {
+    const { dryMass, percentYield } = this;
+    const outcome = dryMass === undefined ? "not weighed" : `${dryMass} dry, yield ${percentYield}`;
+    return `run of ${this.plan.title}: ${outcome}`;
+  }
+
+  [INSPECT](this: Run): string {
+    return shownAs("Run", this.toString());
+  }
+
+  toJSON(this: Run): RunRecord {
+    const { plan, observations } = this;
+    return {
+      ...recordHead("run", SCHEMA),
+      plan: plan.toJSON(),
+      observations: plain(observations),
+      figures: this.figures(),
+    };
+  }
 }
 
 function changesBetween(plan: Plan, batch: Batch): Change[] {
@@ -123,15 +174,17 @@ function assayEstimate(batch: Batch, dry: Quantity, washes: number | undefined):
  * recordRun(plan, { dried: "55.0 g" }).verdict[0]!.code // => "other-formula-fits"
  */
 export function recordRun(plan: Plan, observations: Observations): Run {
-  if (typeof observations !== "object" || observations === null)
-    throw new PlanError("plan.observation", 'observations are an object, such as { dried: "90.0 g" }');
+  return make(plan, takenObservations(observations));
+}
+
+function make(plan: Plan, observations: Observations, stored?: readonly Figure[]): Run {
   const planned = behindPlan(plan);
   const observed = readObservations(plan, planned.setting, observations);
   const batch = observed.asPlanned ? planned.batch : batchOf(observed.setting, observed.portions, planned);
   const dryMass = observed.dried.at(-1);
   const dryness = drynessOf(observed.dried, observed.wetCake, observed.setting.steps.mass);
   const identity = identityOf(observed, observations, dryness.constant === true);
-  const own: Parts<Omit<Run, keyof Batch>> = {
+  const own: Parts<Omit<Run, keyof Batch | keyof RunMethods>> = {
     kind: () => "run" as const,
     plan: () => plan,
     observations: () => observations,
@@ -154,11 +207,14 @@ export function recordRun(plan: Plan, observations: Observations): Run {
             plannedLimiting: plan.account.limiting,
             plannedYield: plan.product.theoreticalYield,
           }),
+    moved: () => movedSince(stored, stored === undefined ? [] : run.figures()),
     asMaterial:
       () =>
-      ({ name = batch.product.name, assay } = {}) => {
+      (options = {}) => {
+        guard.fields(options, { name: true, assay: true });
+        const { name = batch.product.name, assay } = options;
         const estimate = assay ?? (dryMass === undefined ? undefined : assayEstimate(batch, dryMass, observed.washes));
-        return {
+        return frozen({
           name,
           form: observed.setting.product.formula.toString(),
           ...(estimate === undefined ? {} : { assay: estimate }),
@@ -167,11 +223,10 @@ export function recordRun(plan: Plan, observations: Observations): Run {
             ? {}
             : { pack: { size: dryMass, price: batch.cost.total } }),
           note: `from ${plan.title}`,
-        };
+        });
       },
-    toJSON: () => () => ({ type: "run", schema: 1, plan: plan.toJSON(), observations }),
   };
-  const run = lazily<Run, Batch>(own, batch);
+  const run = lazily<Run, Batch, RunMethods>(own, batch, RunMethods.prototype);
   return run;
 }
 
@@ -194,11 +249,9 @@ export const tryRecordRun = (plan: Plan, observations: Observations): Result<Run
  * typeof runFromJSON // => "function"
  */
 export function runFromJSON(data: unknown): Run {
-  const record = data as Partial<RunRecord> | null;
-  if (typeof record !== "object" || record === null || record.type !== "run" || record.schema !== 1) {
-    throw new PlanError("plan.json", "not a run record", { hint: "pass what toJSON gave, parsed" });
-  }
-  return recordRun(planFromJSON(record.plan), record.observations ?? {});
+  const { plan, observations, figures } = recordOf<RunRecord>(data, "run", SCHEMA);
+  if (observations === undefined) throw new PlanError("plan.json", "not a run record: no observations");
+  return make(planFromJSON(plan), takenObservations(observations), readFigures(figures));
 }
 
 /**

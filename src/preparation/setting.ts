@@ -4,6 +4,7 @@ import type { Formula } from "../formula";
 import { expectDimension, type Quantity, quantity, smallest, sum } from "../quantity";
 import { reading, roundedTo } from "./account";
 import { batchOf } from "./batch";
+import { checkWarmth } from "./door";
 import { PlanError } from "./error";
 import { exact, planned } from "./exact";
 import { inWantedForm } from "./in-form";
@@ -59,9 +60,6 @@ function withProduct(read: Read, wanted: Formula): Read & { readonly product: Sp
 }
 
 export function settingOf(request: PlanRequest): Setting {
-  if (typeof request !== "object" || request === null || !Array.isArray(request.materials)) {
-    throw new PlanError("plan.request", "a plan needs an equation, a product, materials and a scale");
-  }
   const { procedure, headroom, foamFactor } = request;
   if (procedure !== undefined && !PROCEDURES.includes(procedure))
     throw new PlanError("plan.request", `no procedure is called '${String(procedure)}'`, {
@@ -76,12 +74,6 @@ export function settingOf(request: PlanRequest): Setting {
       ? balancedOnce(request.equation, () => speciesIn(balance(request.equation)))
       : speciesIn(balance(request.equation));
   const { equation, reactants, products, product } = withProduct(read, formulaFrom(request.product));
-  for (const material of request.materials) {
-    if (typeof material === "object" && material !== null && typeof material.name === "string") continue;
-    throw new PlanError("plan.request", "each material is an object with a name and a form", {
-      hint: '{ name: "washing soda", form: "Na2CO3·10H2O" }',
-    });
-  }
   const names = request.materials.map((m) => m.name);
   const twice = names.find((name, i) => names.indexOf(name) !== i);
   if (twice !== undefined)
@@ -91,6 +83,12 @@ export function settingOf(request: PlanRequest): Setting {
       throw new PlanError("plan.not-positive", `a readability must be above zero, not ${String(like)}`);
     return like;
   };
+  const wet = procedure !== "thermal decomposition" && !isHeatedDry(reactants);
+  const temperature = expectDimension(request.temperature ?? planned("temperature"), "temperature", "temperature", {
+    symbol: "T",
+    label: "temperature of room and solutions",
+  });
+  checkWarmth(temperature, wet, "temperature");
   return {
     request,
     equation,
@@ -98,11 +96,8 @@ export function settingOf(request: PlanRequest): Setting {
     products,
     product,
     materials: request.materials.map((material) => readMaterial(material, reactants)),
-    wet: procedure !== "thermal decomposition" && !isHeatedDry(reactants),
-    temperature: expectDimension(request.temperature ?? planned("temperature"), "temperature", "temperature", {
-      symbol: "T",
-      label: "temperature of room and solutions",
-    }),
+    wet,
+    temperature,
     pressure: expectDimension(request.pressure ?? planned("pressure"), "pressure", "pressure", {
       symbol: "p",
       label: "air pressure",
