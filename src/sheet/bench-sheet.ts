@@ -1,11 +1,20 @@
 // The bench sheet: one preparation on paper, so that another person can follow it safely. Every figure is the plan's or
 // the run's own; this room only chooses words, order and digits.
-import { attempt, type Result, shownValue } from "../foundation/error";
+import type { Fields } from "../foundation/argument";
+import { attempt, type Result } from "../foundation/error";
 import type { Plan, Run } from "../preparation";
 import { render, type SheetFormat } from "./document";
-import { needOptions, SheetError } from "./error";
+import { FORMATS, guard, SheetError } from "./error";
 import { planBlocks } from "./plan-blocks";
 import { runBlocks } from "./run-blocks";
+
+/** How a sheet is written. */
+export interface SheetOptions {
+  /** Text of 78 columns unless told. */
+  readonly format?: SheetFormat | undefined;
+}
+
+const OPTIONS = { format: true } as const satisfies Fields<SheetOptions>;
 
 /**
  * A preparation on paper: what to weigh, do, expect and mind; for a run, what changed and what came out.
@@ -24,12 +33,10 @@ import { runBlocks } from "./run-blocks";
  * });
  * benchSheet(plan).split("\n")[0] // => "CaCO₃ from de-icer and soda ash"
  */
-export function benchSheet(of: Plan | Run, options: { readonly format?: SheetFormat } = {}): string {
-  needOptions(options);
+export function benchSheet(of: Plan | Run, options: SheetOptions = {}): string {
+  guard.fields(options, OPTIONS);
   const { format = "text" } = options;
-  if (format !== "text" && format !== "markdown" && format !== "html") {
-    throw new SheetError("sheet.format", `no sheet format '${shownValue(format)}'`, { hint: "text, markdown or html" });
-  }
+  guard.choice(format, "format", FORMATS);
   if (of?.kind === "plan") return render(planBlocks(of), format);
   if (of?.kind === "run") return render(runBlocks(of), format);
   throw new SheetError("sheet.subject", "a sheet is made from a plan or a run");
@@ -42,5 +49,5 @@ export function benchSheet(of: Plan | Run, options: { readonly format?: SheetFor
  * @example
  * tryBenchSheet({} as never).ok // => false
  */
-export const tryBenchSheet = (of: Plan | Run, options: { readonly format?: SheetFormat } = {}): Result<string> =>
+export const tryBenchSheet = (of: Plan | Run, options: SheetOptions = {}): Result<string> =>
   attempt(() => benchSheet(of, options));

@@ -1,11 +1,12 @@
 // The label of a bottle: what is in it, how much, from what, how sure, how to keep it, and what to mind.
 
-import { attempt, type Result, shownValue } from "../foundation/error";
+import type { Fields } from "../foundation/argument";
+import { attempt, type Result } from "../foundation/error";
 import type { Plan, Run } from "../preparation";
 import type { Quantity } from "../quantity";
 import { cautions } from "../substance";
 import { type Block, render, type SheetFormat } from "./document";
-import { needOptions, SheetError } from "./error";
+import { FORMATS, guard, SheetError } from "./error";
 import { about, handy, withUncertainty } from "./words";
 
 /** What only the person at the bench knows. */
@@ -15,6 +16,8 @@ export interface LabelOptions {
   readonly batch?: string | undefined;
   readonly owner?: string | undefined;
 }
+
+const OPTIONS = { format: true, date: true, batch: true, owner: true } as const satisfies Fields<LabelOptions>;
 
 const LINE = "__________";
 
@@ -51,10 +54,10 @@ function contentOf(of: Plan | Run): string[] {
  * bottleLabel(recordRun(plan, { dried: "19.0 g" }), { date: "1 May" }).split("\n")[0] // => "CaCO₃"
  */
 export function bottleLabel(of: Plan | Run, options: LabelOptions = {}): string {
-  needOptions(options);
+  guard.fields(options, OPTIONS);
   const { format = "text", date = LINE, batch = LINE, owner = LINE } = options;
-  if (format !== "text" && format !== "markdown" && format !== "html")
-    throw new SheetError("sheet.format", `no sheet format '${shownValue(format)}'`, { hint: "text, markdown or html" });
+  guard.choice(format, "format", FORMATS);
+  for (const [argument, value] of Object.entries({ date, batch, owner })) guard.text(value, argument);
   if (of?.kind !== "plan" && of?.kind !== "run")
     throw new SheetError("sheet.subject", "a label is made from a plan or a run");
   const plan = of.kind === "plan" ? of : of.plan;

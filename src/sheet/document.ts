@@ -1,5 +1,7 @@
 // A sheet as a small document - headings, paragraphs, lists, tables - rendered as plain text, Markdown or HTML. The text
-// form is for a printer: 78 columns, nothing but characters.
+// form is for a printer: 78 columns, nothing but characters. Names and notes are other people's text: in no format do they
+// become more than the words on one line that they are.
+import { inMarkup, onOneLine } from "../foundation/printed";
 
 /** One block of a sheet. */
 export type Block =
@@ -65,7 +67,21 @@ function toText(blocks: readonly Block[]): string {
   return `${parts.map((lines, i) => (blocks[i]!.kind === "heading" && i > 0 ? ["", ...lines] : lines).join("\n")).join("\n")}\n`;
 }
 
-const markdownText = (text: string): string => text.replace(/[\\|*_`<]/g, (c) => `\\${c}`);
+/** Signs that mark something up in Markdown, formulas between dollars among them. Brackets make no link without the square ones. */
+const MARKS = /[\\|*_`<>[\]!#~$]|&(?=#?\w+;)/g;
+/** Addresses that some readers turn into links by themselves. */
+const ADDRESSES = /:(?=\/\/)|(?<=\bwww)\.|@/gi;
+/** What begins a list, a rule or a heading at the start of a line. */
+const BEGINNINGS = /^(\s*)([-+=]|\d+(?=[.)](?:\s|$)))/;
+
+const markdownText = (text: string): string =>
+  text
+    .replace(MARKS, (c) => `\\${c}`)
+    .replace(ADDRESSES, (c) => `\\${c}`)
+    .replace(BEGINNINGS, (_, space: string, mark: string) =>
+      /\d/.test(mark) ? `${space}${mark}\\` : `${space}\\${mark}`,
+    )
+    .trimStart();
 
 function toMarkdown(blocks: readonly Block[]): string {
   const parts = blocks.map((block) => {
@@ -81,34 +97,30 @@ function toMarkdown(blocks: readonly Block[]): string {
   return `${parts.join("\n\n")}\n`;
 }
 
-const SPECIAL: Readonly<Record<string, string>> = {
-  "&": "&amp;",
-  "<": "&lt;",
-  ">": "&gt;",
-  '"': "&quot;",
-  "'": "&#39;",
-};
-
-/** Text made safe for HTML. */
-const escaped = (text: string): string => text.replace(/[&<>"']/g, (c) => SPECIAL[c]!);
-
 function toHTML(blocks: readonly Block[]): string {
   const cells = (row: readonly string[], tag: string): string =>
-    `<tr>${row.map((cell) => `<${tag}>${escaped(cell)}</${tag}>`).join("")}</tr>`;
+    `<tr>${row.map((cell) => `<${tag}>${inMarkup(cell)}</${tag}>`).join("")}</tr>`;
   const parts = blocks.map((block) => {
-    if (block.kind === "heading") return `<h${block.level}>${escaped(block.text)}</h${block.level}>`;
-    if (block.kind === "paragraph") return `<p>${escaped(block.text)}</p>`;
+    if (block.kind === "heading") return `<h${block.level}>${inMarkup(block.text)}</h${block.level}>`;
+    if (block.kind === "paragraph") return `<p>${inMarkup(block.text)}</p>`;
     if (block.kind === "table") {
       const body = block.rows.map((row) => cells(row, "td")).join("");
       return `<table><thead>${cells(block.head, "th")}</thead><tbody>${body}</tbody></table>`;
     }
     const tag = block.ordered ? "ol" : "ul";
     const box = block.boxes ? '<input type="checkbox"> ' : "";
-    return `<${tag}>${block.items.map((item) => `<li>${box}${escaped(item)}</li>`).join("")}</${tag}>`;
+    return `<${tag}>${block.items.map((item) => `<li>${box}${inMarkup(item)}</li>`).join("")}</${tag}>`;
   });
   return `<article>\n${parts.join("\n")}\n</article>\n`;
 }
 
+/** The block with every text on one line. */
+function tidied(block: Block): Block {
+  if (block.kind === "list") return { ...block, items: block.items.map(onOneLine) };
+  if (block.kind !== "table") return { ...block, text: onOneLine(block.text) };
+  return { ...block, head: block.head.map(onOneLine), rows: block.rows.map((row) => row.map(onOneLine)) };
+}
+
 export function render(blocks: readonly Block[], format: SheetFormat): string {
-  return { text: toText, markdown: toMarkdown, html: toHTML }[format](blocks);
+  return { text: toText, markdown: toMarkdown, html: toHTML }[format](blocks.map(tidied));
 }

@@ -2,7 +2,7 @@
 import type { Plan } from "../preparation";
 import type { Quantity } from "../quantity";
 import type { Block } from "./document";
-import { about, handy, sentence } from "./words";
+import { about, handy, lasting, pretty, sentence, times } from "./words";
 
 const celsius = (plan: Plan): string => about(plan.temperature, "°C", 2);
 
@@ -53,7 +53,7 @@ function mixing(plan: Plan): string[] {
       s.saturation === undefined
         ? (s.missing ?? "no solubility known")
         : `${about(s.saturation, "%", 2)} of what the water can hold`;
-    return `${s.formula} ${words[s.stays]} (${share})`;
+    return `${pretty(s.formula)} ${words[s.stays]} (${share})`;
   });
   if (verdicts.length > 0) steps.push(`The liquor then holds ${handy(liquor.water)} of water: ${verdicts.join("; ")}.`);
   return steps;
@@ -88,7 +88,8 @@ function pacing(plan: Plan): string[] {
           `${g.formula} ${about(g.share, "%", 2)}${g.limit === undefined ? "" : ` (keep under ${about(g.limit, "%", 2)})`}`,
       )
       .join(", ");
-    const time = pace.leastTime === undefined ? "" : ` Take at least ${about(pace.leastTime, "min", 2)}.`;
+    const least = pace.leastTime && lasting(pace.leastTime);
+    const time = least === undefined ? "" : ` Take at least ${least}.`;
     steps.push(
       `At least ${pace.portions} portions: one gives ${handy(pace.gasPerPortion)} of gas, the headspace is ${handy(pace.headspace)}. All at once it would make up this share of the air of the room: ${share}.${time}`,
     );
@@ -153,7 +154,7 @@ function isolating(plan: Plan): string[] {
     "Let it settle, pour off the clear liquor into the waste jar.",
     wash.washes === 0
       ? `No wash is needed: the cake holds ${about(residue, "g", 2)} of salts, the target is ${about(wash.target, "g", 2)}.`
-      : `Wash ${wash.washes} times with ${handy(wash.washVolume)} of water each, stirring up and letting settle: ${salts.join(" and ")} in the cake go from ${about(wash.residueUnwashed, "g", 2)} to ${about(residue, "g", 2)} (target: at most ${about(wash.target, "g", 2)}).`,
+      : `Wash ${times(wash.washes)} with ${handy(wash.washVolume)} of water${wash.washes === 1 ? "" : " each"}, stirring up and letting settle: ${salts.join(" and ")} in the cake go from ${about(wash.residueUnwashed, "g", 2)} to ${about(residue, "g", 2)} (target: at most ${about(wash.target, "g", 2)}).`,
     `Assumed: the cake holds ${handy(wash.retainedVolume, 2)} of liquor each time, ${perGram} of product. To check, weigh the wet cake. Wash water in all: ${handy(wash.totalWater, 2)}.`,
     dry,
   ];

@@ -1,3 +1,4 @@
+import { ArgumentGuard } from "../foundation/argument";
 import { type ErrorPlace, PreparativeError } from "../foundation/error";
 
 /** Codes of everything that can be refused in the sheet room. */
@@ -19,10 +20,7 @@ export class SheetError extends PreparativeError {
   }
 }
 
-/** Refuse options that are no object, before they are taken apart. */
-export function needOptions(options: unknown): void {
-  if (typeof options === "object" && options !== null) return;
-  throw new SheetError("sheet.format", `options must be an object, not ${options === null ? "null" : typeof options}`, {
-    hint: '{ format: "text" }',
-  });
-}
+/** Refuses options nobody knows, and formats, by name. */
+export const guard = /* @__PURE__ */ new ArgumentGuard(SheetError, { unknown: "sheet.format", bad: "sheet.format" });
+
+export const FORMATS = ["text", "markdown", "html"] as const;

@@ -1,11 +1,10 @@
 // The sheet of a plan, block by block in bench order: cautions first, then weigh, do, expect, cost, and what is not known.
-import { tryParseFormula } from "../formula";
 import { cite } from "../foundation";
-import type { Plan } from "../preparation";
+import type { MovedFigure, Plan } from "../preparation";
 import { explain, type Quantity, quantity } from "../quantity";
 import type { Block } from "./document";
 import { doingBlocks } from "./doing-blocks";
-import { about, capital, handy, sentence, withUncertainty } from "./words";
+import { about, capital, handy, pretty, sentence, withUncertainty } from "./words";
 
 /** A portion to the step of the instrument: as it will be read. */
 function asRead(plan: Plan, portion: Quantity): string {
@@ -85,12 +84,6 @@ export function costBlocks({ cost }: Plan): Block[] {
   ];
 }
 
-/** A formula as printed, where the text is one. */
-function pretty(material: string): string {
-  const formula = tryParseFormula(material);
-  return formula.ok ? formula.value.toUnicode() : material;
-}
-
 /** What stands in place of statements: nothing in the list, or too dilute for any. */
 const unclassified = ({ strength }: Plan["cautions"]["substances"][number]): string =>
   `${strength === undefined ? "no hazard listed in the source" : "too dilute for any statement of its class"}, which is not the same as safe`;
@@ -160,7 +153,7 @@ export function sourceBlocks(plan: Plan): Block[] {
   const liquor = (plan.liquor.check?.substances ?? []).map((s) => s.solubility);
   const product = plan.isolation.how === "crystallise" ? [plan.isolation.solubility] : [];
   const solubilities = [...dissolving, ...liquor, ...product].flatMap((s) =>
-    s === undefined ? [] : [`solubility of ${s.formula}: ${cite(s.source)}`],
+    s === undefined ? [] : [`solubility of ${pretty(s.formula)}: ${cite(s.source)}`],
   );
   const cautions = plan.cautions.substances.flatMap((s) =>
     s.citation === undefined ? [] : [`cautions: ${s.citation.replace(/, index \S+$/, "")}`],
@@ -169,6 +162,18 @@ export function sourceBlocks(plan: Plan): Block[] {
   return [
     { kind: "heading", level: 2, text: "Sources" },
     { kind: "list", items: [...new Set([...weights, ...solubilities, ...cautions])] },
+  ];
+}
+
+/** Figures that were other ones when the plan or run was saved. */
+export function movedBlocks(moved: readonly MovedFigure[]): Block[] {
+  if (moved.length === 0) return [];
+  const items = moved.map(
+    ({ what, was, now }) => `${what}: ${was ?? "not given"} then, ${now ?? "no longer given"} now.`,
+  );
+  return [
+    { kind: "heading", level: 2, text: "Moved since it was saved" },
+    { kind: "list", items },
   ];
 }
 
@@ -184,6 +189,7 @@ export function planBlocks(plan: Plan): Block[] {
     ...leftoverBlocks(plan),
     ...costBlocks(plan),
     ...assumptionBlocks(plan),
+    ...movedBlocks(plan.moved),
     ...(plan.unknown.length === 0
       ? []
       : ([

@@ -2,6 +2,7 @@
 import type { Run } from "../preparation";
 import type { Quantity } from "../quantity";
 import type { Block } from "./document";
+import { movedBlocks } from "./plan-blocks";
 import { about, withUncertainty } from "./words";
 
 function weighedBlocks(run: Run): Block[] {
@@ -41,6 +42,7 @@ export function runBlocks(run: Run): Block[] {
   const blocks: Block[] = [
     { kind: "heading", level: 1, text: `Run: ${run.plan.title}` },
     ...(observations.note === undefined ? [] : [{ kind: "paragraph", text: observations.note } as const]),
+    ...movedBlocks(run.moved),
     ...weighedBlocks(run),
   ];
   if (dryMass === undefined) return blocks;

@@ -1,4 +1,5 @@
 // Figures for paper: as many digits as a hand can use, in units it can measure.
+import { tryParseFormula } from "../formula";
 import type { Quantity } from "../quantity";
 
 const FIGURES = 3;
@@ -22,6 +23,22 @@ export function handy(q: Quantity, figures: number = FIGURES): string {
 
 /** A value with its uncertainty. */
 export const withUncertainty = (q: Quantity): string => q.format({ uncertainty: "plus-minus" });
+
+/** A formula as printed, where the text is one. */
+export function pretty(text: string): string {
+  const formula = tryParseFormula(text);
+  return formula.ok ? formula.value.toUnicode() : text;
+}
+
+/** A time in the unit a person would say; undefined for a moment nobody would wait. */
+export function lasting(time: Quantity): string | undefined {
+  const minutes = time.in("min").toNumber();
+  if (minutes < 1 / 6) return undefined;
+  return about(time, minutes < 1 ? "s" : minutes < 120 ? "min" : "h", 2);
+}
+
+/** "once", "twice", "3 times". */
+export const times = (n: number): string => ["never", "once", "twice"][n] ?? `${n} times`;
 
 /** With a capital letter. */
 export const capital = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}`;

@@ -48,7 +48,7 @@ describe("the bench sheet", () => {
     expect(ofTheWork.length).toBeGreaterThan(3);
     for (const caution of ofTheWork) expect(text).toContain(caution.text);
     for (const { value, what } of steel.assumptions) expect(text).toContain(`${value} (${what})`);
-    expect(text).toContain("solubility of FeSO4: CRC Handbook");
+    expect(text).toContain("solubility of FeSO₄: CRC Handbook");
     expect(steel.waste.treatment.map((t) => t.reagent)).toEqual(["Na2CO3"]);
     expect(text).toContain("of Na₂CO₃ (anhydrous) takes up or brings down acid");
   });
@@ -70,7 +70,7 @@ describe("the bench sheet", () => {
 
   it("escapes what HTML and Markdown would swallow", () => {
     expect(benchSheet(plan, { format: "html" })).toContain("<h1>Chalk &lt;white&gt; &amp; fine</h1>");
-    expect(benchSheet(plan, { format: "markdown" })).toContain("# Chalk \\<white> & fine");
+    expect(benchSheet(plan, { format: "markdown" })).toContain("# Chalk \\<white\\> & fine");
     expect(benchSheet(plan, { format: "html" })).not.toContain("<white>");
   });
 
