@@ -7,8 +7,9 @@ import { frozen } from "../foundation/frozen";
 import { type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
 import { type Quantity, type QuantityLike, quantity, sum } from "../quantity";
+import { guard } from "./argument";
 import { type CostLine, lacksPrice } from "./cost";
-import { guard, plain, STEP, taken } from "./door";
+import { plain, STEP, taken } from "./door";
 import { PlanError } from "./error";
 import { exact } from "./exact";
 import { type Figure, figure, type MovedFigure, movedSince, readFigures } from "./figures";
@@ -186,7 +187,7 @@ function planFor(step: ChainStep, wanted: Quantity, share: Quantity): Plan {
  *
  * @param request - steps, first to last, each a preparation without a scale; what is wanted of the last product
  * @returns a plan for each step, the shopping list, the overall equation, the cost, and the masses to expect
- * @throws {PlanError} `plan.request` when a step does not use what the one before makes; and the codes of `planPreparation`
+ * @throws {PlanError} `plan.unknown-option`; `plan.request` when a step does not use what the one before makes; and the codes of `planPreparation`
  * @category Planning
  * @example
  * const chain = planChain({

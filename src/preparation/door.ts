@@ -4,6 +4,7 @@ import { BalancedEquation, Equation } from "../equation";
 import { Formula, type FormulaRecord, formulaFromJSON } from "../formula";
 import { ArgumentGuard, type Fields } from "../foundation/argument";
 import { expectDimension, isQuantity, type Quantity, type QuantityLike, quantity, quantityFromJSON } from "../quantity";
+import { guard } from "./argument";
 import { PlanError } from "./error";
 import { portionOf } from "./material";
 import type { Observations } from "./observations";
@@ -58,9 +59,8 @@ export function plain<T>(value: T): T {
   return Object.fromEntries(entries.map(([key, part]) => [key, plain(part)])) as T;
 }
 
-export const guard = /* @__PURE__ */ new ArgumentGuard(PlanError, { unknown: "plan.request", bad: "plan.request" });
 const observed = /* @__PURE__ */ new ArgumentGuard(PlanError, {
-  unknown: "plan.observation",
+  unknown: "plan.unknown-option",
   bad: "plan.observation",
 });
 

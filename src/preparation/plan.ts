@@ -166,7 +166,7 @@ export function behindPlan(plan: Plan): Before {
  *
  * @param request - equation, product, materials as they stand on the shelf, and the scale
  * @returns the plan; what could not be computed is listed in `unknown` with what is missing
- * @throws {PlanError} `plan.request`, `plan.no-such-product`, `plan.no-such-material`, `plan.unmatched-material`,
+ * @throws {PlanError} `plan.request`, `plan.unknown-option`, `plan.no-such-product`, `plan.no-such-material`, `plan.unmatched-material`,
  *   `plan.missing-material`, `plan.scale`, `plan.strength`, `plan.too-small`, `plan.not-positive`,
  *   `plan.forbidden-combination`, `plan.dangerous-product`, `plan.acknowledge`; and the codes of `balance`, `parseFormula`
  *   and `quantity` for what they read

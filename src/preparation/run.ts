@@ -5,8 +5,9 @@ import { frozen } from "../foundation/frozen";
 import { type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
 import { type Quantity, quantity } from "../quantity";
+import { guard } from "./argument";
 import { type Batch, batchOf } from "./batch";
-import { guard, plain, takenObservations } from "./door";
+import { plain, takenObservations } from "./door";
 import { type Dryness, drynessOf } from "./dryness";
 import { PlanError } from "./error";
 import { planned } from "./exact";
@@ -162,7 +163,7 @@ function assayEstimate(batch: Batch, dry: Quantity, washes: number | undefined):
  * @param observations - any of: portions taken, strengths and assays found, temperature, wet cake, washes, volume of the
  *   filtrate, dry mass or successive weighings, ignition, acid taken up; what is left out is taken as planned
  * @returns limiting material, theory, percent yield with uncertainty, what changed, dryness, identity, a ranked verdict
- * @throws {PlanError} `plan.no-such-material`, `plan.observation`, `plan.not-positive`, `plan.strength`; codes of `quantity`
+ * @throws {PlanError} `plan.no-such-material`, `plan.observation`, `plan.unknown-option`, `plan.not-positive`, `plan.strength`; codes of `quantity`
  * @category Yield
  * @example
  * const plan = planPreparation({

@@ -321,7 +321,10 @@ export function operation(
 /** A node with dimensions of this copy of the library, which compares them by identity; leaves and operands stay. */
 function ownNode(node: Node): Node {
   const dimension = ownDimension(node.dimension);
-  return dimension === node.dimension ? node : { ...node, dimension, unit: { ...node.unit, dimension } };
+  if (dimension === node.dimension) return node;
+  // By name: what a node works out when asked stands on its class.
+  const { value, unit, naming, leaf, decimals, operation, operands } = node;
+  return { value, dimension, unit: { ...unit, dimension }, naming, leaf, decimals, operation, operands };
 }
 
 /** The graph node behind a quantity of any loaded copy. */

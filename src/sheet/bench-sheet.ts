@@ -22,7 +22,7 @@ const OPTIONS = { format: true } as const satisfies Fields<SheetOptions>;
  * @param of - a plan or a run
  * @param options - `format`: "text" (78 columns, the default), "markdown" or "html"
  * @returns the sheet as text in that format
- * @throws {SheetError} `sheet.format`, `sheet.subject`
+ * @throws {SheetError} `sheet.format`, `sheet.unknown-option`, `sheet.subject`
  * @category Sheet
  * @example
  * const plan = planPreparation({

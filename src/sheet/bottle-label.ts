@@ -42,7 +42,7 @@ function contentOf(of: Plan | Run): string[] {
  * @param of - a run, or a plan for a label written beforehand
  * @param options - `date`, `batch`, `owner`; lines to fill in where they are left out; `format` as for `benchSheet`
  * @returns the label as text in that format
- * @throws {SheetError} `sheet.format`, `sheet.subject`
+ * @throws {SheetError} `sheet.format`, `sheet.unknown-option`, `sheet.subject`
  * @category Sheet
  * @example
  * const plan = planPreparation({

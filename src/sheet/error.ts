@@ -2,7 +2,7 @@ import { ArgumentGuard } from "../foundation/argument";
 import { type ErrorPlace, PreparativeError } from "../foundation/error";
 
 /** Codes of everything that can be refused in the sheet room. */
-export type SheetErrorCode = "sheet.format" | "sheet.subject";
+export type SheetErrorCode = "sheet.unknown-option" | "sheet.format" | "sheet.subject";
 
 /**
  * A sheet or label that cannot be written as asked.
@@ -21,6 +21,9 @@ export class SheetError extends PreparativeError {
 }
 
 /** Refuses options nobody knows, and formats, by name. */
-export const guard = /* @__PURE__ */ new ArgumentGuard(SheetError, { unknown: "sheet.format", bad: "sheet.format" });
+export const guard = /* @__PURE__ */ new ArgumentGuard(SheetError, {
+  unknown: "sheet.unknown-option",
+  bad: "sheet.format",
+});
 
 export const FORMATS = ["text", "markdown", "html"] as const;

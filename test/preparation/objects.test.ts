@@ -228,9 +228,9 @@ describe("senseless values", () => {
     [{ alternatives: "CaCO3" }, "plan.request: alternatives"],
     [{ alternatives: [5] }, "plan.request: alternatives[0]"],
     [{ acknowledge: "I did not read hypochlorite-acid" }, "plan.acknowledge: acknowledge"],
-    [{ temprature: "20 °C" }, "plan.request: there is no option 'temprature'"],
-    [{ scale: { prodct: "5 g" } }, "plan.request: there is no option 'prodct' in scale"],
-    [{ washing: { residu: "1 %" } }, "plan.request: there is no option 'residu' in washing"],
+    [{ temprature: "20 °C" }, "plan.unknown-option: there is no option 'temprature'"],
+    [{ scale: { prodct: "5 g" } }, "plan.unknown-option: there is no option 'prodct' in scale"],
+    [{ washing: { residu: "1 %" } }, "plan.unknown-option: there is no option 'residu' in washing"],
     [{ materials: undefined }, "plan.request"],
     [{ materials: [null] }, "plan.request: materials[0]"],
   ])("%j is refused at the door", (spoilt, expected) => {
@@ -254,8 +254,8 @@ describe("senseless values", () => {
   });
 
   it.each([
-    [{ weihged: {} }, "plan.observation: there is no option 'weihged'"],
-    [{ ignition: { before: "1 g", aftr: "1 g" } }, "plan.observation: there is no option 'aftr' in ignition"],
+    [{ weihged: {} }, "plan.unknown-option: there is no option 'weihged'"],
+    [{ ignition: { before: "1 g", aftr: "1 g" } }, "plan.unknown-option: there is no option 'aftr' in ignition"],
     [{ note: 5 }, "plan.observation: note"],
     [{ temperature: "400 °C" }, "plan.request: temperature"],
     [[], "plan.observation"],

@@ -137,7 +137,7 @@ describe("the product as a material", () => {
 
 describe("observations", () => {
   it.each([
-    [{ weight: "1 g" }, "plan.observation"],
+    [{ weight: "1 g" }, "plan.unknown-option"],
     [{ washes: -1 }, "plan.observation"],
     [{ strengths: { acid: "1 mol/L" } }, "plan.no-such-material"],
     [{ assays: { zinc: "120 %" } }, "plan.request"],
