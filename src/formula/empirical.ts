@@ -219,6 +219,8 @@ interface Scored {
   /** The same in units of what the printed digits leave open: 1 or less is allowed by them. */
   readonly misfit: number;
   readonly atoms: number;
+  /** Formulas up to this multiplier that would have the printed digits of any figures by chance; few mean that it is none. */
+  readonly chance: number;
 }
 
 /** Combinations of neighbouring whole numbers that are tried for one multiplier. */
@@ -251,6 +253,7 @@ function scorer(parts: readonly Constituent[], options: EmpiricalOptions, ratios
     return u === undefined ? 0 : u.div(part.given.value).toNumber();
   });
   const relative = given.map((u, i) => (i === smallest ? 0 : Math.hypot(u, given[smallest]!)));
+  const byChance = chances(ratios, parts, smallest);
   return (counts: readonly number[]): Scored => {
     const multiplier = counts[smallest]!;
     const whole = counts.reduce((sum, n, i) => sum + n * weights[i]!, 0);
@@ -263,8 +266,23 @@ function scorer(parts: readonly Constituent[], options: EmpiricalOptions, ratios
       residual = Math.max(residual, off);
       misfit = Math.max(misfit, off / parts[i]!.room);
     });
-    return { multiplier, counts, deviation, strain, residual, misfit, atoms: counts.reduce((a, b) => a + b) };
+    const atoms = counts.reduce((a, b) => a + b);
+    return { multiplier, counts, deviation, strain, residual, misfit, atoms, chance: byChance(multiplier) };
   };
+}
+
+/**
+ * How many formulas up to a multiplier have given digits by chance: a multiplied ratio lies within d of a whole number for a
+ * part 2 d of all ratios.
+ */
+function chances(ratios: readonly number[], parts: readonly Constituent[], smallest: number): (k: number) => number {
+  const loose = parts.map(({ room, share }) => room / share);
+  const at = (k: number): number =>
+    ratios.reduce(
+      (p, ratio, i) => (i === smallest ? p : p * Math.min(1, 2 * k * ratio * (loose[i]! + loose[smallest]!))),
+      1,
+    );
+  return (k) => Array.from({ length: k }, (_, i) => at(i + 1)).reduce((a, b) => a + b, 0);
 }
 
 /** A found analysis agrees with a formula within this, in per cent of the whole (journals ask for it; from memory). */
@@ -281,18 +299,33 @@ function bySimplicity(all: readonly Scored[]): (a: Scored, b: Scored) => number 
   return (a, b) => atoms(a) - atoms(b) || a.residual - b.residual;
 }
 
+/** Printed digits that one formula in ten compositions would have by chance prove none. */
+const MOST_BY_CHANCE = 0.1;
+/** The scarcest constituent counted once or twice: so simple that it needs no proof. */
+const SIMPLE = 2;
+const proves = ({ multiplier, chance }: Scored): boolean => multiplier <= SIMPLE || chance <= MOST_BY_CHANCE;
+
+/** A rough reading with so many times fewer atoms is taken before one that has the printed digits, perhaps by chance. */
+const MUCH_SIMPLER = 3;
+
 /**
  * Formulas in the order the figures speak for them: those the printed digits allow, the simplest first; then what a rough
- * analysis allows, the simplest within 0.4 % of the whole first; then the rest by their misfit.
+ * analysis allows, the simplest within 0.4 % of the whole first; then the rest by their misfit. Of measured figures some
+ * large formula has the digits by chance: a rough reading with a third of its atoms goes before it.
  */
 function ranked(all: readonly Scored[]): Scored[] {
-  const rank = ({ misfit, strain, residual }: Scored): number => {
-    if (misfit <= 1) return 0;
-    if (strain > 1) return 3;
+  const rank = (one: Scored): number => {
+    const { misfit, strain, residual } = one;
+    if (misfit <= 1 && (strain <= 1 || proves(one))) return 0;
+    if (strain > 1) return misfit <= 1 ? 3 : 4;
     return residual <= ANALYSIS ? 1 : 2;
   };
   const simpler = bySimplicity(all);
-  return [...all].sort((a, b) => rank(a) - rank(b) || (rank(a) === 3 ? a.strain - b.strain : simpler(a, b)));
+  const sorted = [...all].sort((a, b) => rank(a) - rank(b) || (rank(a) === 4 ? a.strain - b.strain : simpler(a, b)));
+  const rough = sorted.find((one) => rank(one) === 1);
+  const [first] = sorted;
+  if (rough === undefined || first === undefined || rough.atoms * MUCH_SIMPLER > first.atoms) return sorted;
+  return [rough, ...sorted.filter((one) => one !== rough)];
 }
 
 /**
@@ -339,7 +372,8 @@ export function empiricalFormula(found: FoundComposition, options: EmpiricalOpti
   const candidate = ({ multiplier, counts, deviation, residual }: Scored): EmpiricalCandidate => {
     return { formula: assemble(parts, counts), multiplier, deviation, residual };
   };
-  const good = ({ misfit, strain }: Scored): boolean => misfit <= 1 || strain <= 1;
+  const good = (one: Scored): boolean =>
+    one.strain <= 1 || (one.misfit <= 1 && (measured !== undefined || proves(one)));
   const best = fitting.find(good) ?? all.find(good);
   const rest = all.filter((other) => other !== best);
   if (best === undefined) {
@@ -355,8 +389,9 @@ export function empiricalFormula(found: FoundComposition, options: EmpiricalOpti
   }
   const chosen = candidate(best);
   const kept = rest.filter((other) => fitting.includes(other));
+  const exact = best.misfit <= 1 || kept.some(({ misfit }) => misfit <= 1);
   const alternatives = kept
-    .filter(({ misfit, strain }) => misfit <= 1 || (best.misfit > 1 && strain <= 1))
+    .filter(({ misfit, strain }) => misfit <= 1 || (!exact && strain <= 1))
     .slice(0, MOST_ALTERNATIVES)
     .map(candidate);
   const next = kept.find(({ misfit, strain }) => misfit <= 1 || strain <= 3);
@@ -402,7 +437,7 @@ function explainRounding(
   lines.push(
     best.misfit <= 1
       ? "its shares, rounded, are the figures given"
-      : "no formula has the given figures to their last digit: they are taken as measured",
+      : "its shares are not the given figures to their last digit: they are taken as measured",
   );
   if (others > 0) lines.push(`${others} more ${others === 1 ? "formula fits" : "formulas fit"} these figures as well`);
   lines.push(
