@@ -131,6 +131,31 @@ export function binaryNamed(name: string, literal: boolean): string[] {
   return found;
 }
 
+/** Several metals and one non-metal, counted by prefixes alone: dibismuth trizirconium trioxide. */
+export function countedNamed(name: string): string | undefined {
+  const words = name.split(" ");
+  const ide = words.at(-1)!;
+  if (words.length < 3) return undefined;
+  const ides = ionIndex().anions.filter((ion) => ion.element !== undefined);
+  const front = words.slice(0, -1).map((word) => countedElement(word, (rest) => elementNamed(rest)));
+  const back = countedElement(ide, (rest) => ides.find((ion) => ion.row.name === rest)?.element);
+  if (back === undefined || front.some((one) => one?.charges === undefined)) return undefined;
+  return [...front, back].map((one) => one!.symbol + (one!.n === 1 ? "" : one!.n)).join("");
+}
+
+function countedElement(
+  word: string,
+  named: (rest: string) => ElementWord | undefined,
+): (ElementWord & { readonly n: number }) | undefined {
+  const bare = named(word);
+  if (bare !== undefined) return { ...bare, n: 1 };
+  for (const { n, rest } of leadingPrefixes(word)) {
+    const element = named(rest);
+    if (element !== undefined) return { ...element, n };
+  }
+  return undefined;
+}
+
 /** Two non-metals without any prefix: by their charges where those are certain, else whatever is listed of the two. */
 export function unprefixedNamed(name: string): Found[] {
   const words = name.split(" ");

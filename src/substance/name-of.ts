@@ -128,9 +128,11 @@ function ionName(part: Part, charge: number): string | undefined {
   const word = part.units.length === 1 ? ionIndex().elements.get(unit.text) : undefined;
   if (word !== undefined) {
     if (word.symbol === "H" && charge === 1 && unit.count === 1) return "hydron";
-    if (charge > 0) return `${counted(unit.count, word.name, true)}(${chargeNumber(charge)})`;
+    const front = charge > 0 ? counted(unit.count, word.name, true) : undefined;
+    if (charge > 0) return front === undefined ? undefined : `${front}(${chargeNumber(charge)})`;
     if (unit.count === 1 && charge === -(word.ideCharge ?? 0)) return word.ide;
-    return word.ide === undefined ? undefined : `${counted(unit.count, word.ide, true)}(${chargeNumber(charge)})`;
+    const back = word.ide === undefined ? undefined : counted(unit.count, word.ide, true);
+    return back === undefined ? undefined : `${back}(${chargeNumber(charge)})`;
   }
   const loose = complexOf(part.units);
   return loose !== undefined && plausibleOxidation(loose, charge) ? complexName(loose, charge) : undefined;

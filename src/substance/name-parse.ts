@@ -185,8 +185,8 @@ export function cationsNamed(word: string): Species[] {
   for (const { rest, count } of counted(word)) {
     for (const ion of ionsByName().get(rest) ?? []) if (ion.charge > 0) found.push(ionSpecies(ion, count));
     const { name, roman, charge } = splitBracket(rest);
-    // dimercury(2+) is one ion, not two of mercury(2+)
-    if (count === undefined && charge !== undefined && found.length > 0) return found;
+    // dimercury(2+) is one ion, not two of mercury(2+); tetramethylammonium not four of methylammonium
+    if (count === undefined && found.length > 0) return found;
     const adjective = adjectives.get(name);
     if (adjective !== undefined && adjective.element.symbol !== "Hg")
       found.push({
@@ -268,7 +268,8 @@ export function anionsNamed(word: string): Species[] {
     // an anion by its first name (silicate, disulfate) is not also another one's second name or two of a shorter one
     const first = own.filter((ion) => ion.row.name.toLowerCase() === joined && !ion.row.rare);
     for (const ion of first.length > 0 ? first : own) found.push(ionSpecies(ion, count));
-    if (first.length > 0 && count === undefined) break;
+    // and one that tells its charge is no count of a shorter one: disulfide(2-)
+    if (count === undefined && (first.length > 0 || (charge !== undefined && own.length > 0))) break;
     // disulfide(2-) by its bare name; dioxide stays two oxides
     for (const n of [-1, -2])
       for (const ion of ionsByName().get(`${joined}(${-n}-)`) ?? [])

@@ -1,11 +1,12 @@
 // What the rules make of a name, word by word: salts, ions and crystal water, and the molecules and acids beside them.
 
 import { chargedText, ionIndex } from "../ion/ion-index";
-import { tryReadNotation } from "../ion/notation";
+import { formulaKey, readNotation, tryReadNotation } from "../ion/notation";
 import {
   acidNamed,
   binaryNamed,
   carbonylNamed,
+  countedNamed,
   elementsNamed,
   type Found,
   halogenatedNamed,
@@ -61,7 +62,7 @@ function saltsNamed(name: string): Found[] {
     }
   }
   // where prefixes settle the proportions, a guess at a charge has no place: tin disulfide
-  const all = [...found.values()];
+  const all = onePerComposition([...found.values()]);
   const settled = all.filter((one) => one.decides === "");
   return settled.length > 0 ? settled : all;
 }
@@ -70,6 +71,17 @@ function saltsNamed(name: string): Found[] {
 function isGuessedChain(choice: readonly Species[]): boolean {
   const chain = choice.some(({ ion, count }) => count === undefined && /sulfide\(2-\)$/.test(ion?.row.name ?? ""));
   return chain && choice.some((one) => one.charge === undefined);
+}
+
+/** ZrO(BF4)2 by the ion's name and ZrO[BF4]2 by its ligands are one salt. */
+function onePerComposition(all: readonly Found[]): Found[] {
+  if (all.length < 2) return [...all];
+  const kept = new Map<string, Found>();
+  for (const one of all) {
+    const key = formulaKey(readNotation(one.formula));
+    if (!kept.has(key)) kept.set(key, one);
+  }
+  return [...kept.values()];
 }
 
 /** Peroxide, superoxide, ozonide. */
@@ -130,6 +142,8 @@ export function componentReadings(name: string, literal = false): Found[] {
   if (simple.length > 0) return [{ formula: registryWriting(simple[0]!), decides: "" }];
   const salts = saltsNamed(name);
   if (salts.length > 0) return salts;
+  const counted = countedNamed(name);
+  if (counted !== undefined) return [{ formula: registryWriting(counted), decides: "" }];
   const binary = binaryNamed(name, literal);
   if (binary.length > 0) return [{ formula: registryWriting(binary[0]!), decides: "" }];
   const unprefixed = unprefixedNamed(name);

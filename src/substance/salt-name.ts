@@ -5,7 +5,8 @@ import { gcd } from "../foundation/gcd";
 import { type Ion, ionIndex } from "../ion/ion-index";
 import type { Part } from "../ion/notation";
 import type { CationUse, Salt } from "../ion/salt-readings";
-import { multiplePrefix, roman, simplePrefix } from "./prefixes";
+import { ionsByName } from "./ion-names";
+import { leadingPrefixes, multiplePrefix, roman, simplePrefix } from "./prefixes";
 
 /**
  * How proportions are told: `oxidation-numbers` (iron(III) oxide), `prefixes` (diiron trioxide), or `adduct` for an
@@ -27,8 +28,24 @@ function takesPlainPrefix(ion: Ion): boolean {
   );
 }
 
-/** Name of an anion inside a salt: its charge number goes, the oxidation number of its metal stays. */
-export function anionName(ion: Ion): string {
+/** Is the name another anion's second name (phosphite of HPO3 2-), or does it read as a count of a shorter one? */
+function readsAsAnother(ion: Ion, name: string, count: number): boolean {
+  const named = ionsByName();
+  if ((named.get(name) ?? []).some((other) => other.charge < 0 && other.charge !== ion.charge)) return true;
+  if (count === 1) return false;
+  for (const { n, rest } of leadingPrefixes(name))
+    if ((named.get(rest) ?? []).some((other) => other.charge < 0 && other.charge * n !== ion.charge)) return true;
+  return false;
+}
+
+/**
+ * Name of an anion inside a salt: its charge number goes where the name is clear without, the oxidation number of its metal
+ * stays.
+ */
+export function anionName(ion: Ion, count = 1): string {
+  const bare = ion.row.name.replace(/\(\d[+-]\)$/, "");
+  if (ion.element === undefined && ion.row.rare && !/ate\(/.test(ion.row.name) && readsAsAnother(ion, bare, count))
+    return `${bare}(${-ion.charge}-)`;
   return /ate\(/.test(ion.row.name) ? ion.row.name : ion.row.name.replace(/\(\d[+-]\)$/, "");
 }
 
@@ -78,7 +95,7 @@ export function saltName(salt: Salt, style: NameStyle): string | undefined {
     if (word === undefined) return undefined;
     words.push(word);
   }
-  const anions = salt.anions.map((use) => ({ use, name: anionName(use.ion) })).sort(byName);
+  const anions = salt.anions.map((use) => ({ use, name: anionName(use.ion, use.count) })).sort(byName);
   for (const { use, name } of anions) {
     let word = prefixes ? counted(use.count, name, takesPlainPrefix(use.ion)) : name;
     if (word === undefined) return undefined;
@@ -106,7 +123,8 @@ export function binaryName(part: Part, style: NameStyle): string | undefined {
   const one = elements.get(first!.text);
   const other = elements.get(second!.text);
   if (one === undefined || other?.ide === undefined) return undefined;
-  if (one.symbol === "H") return `hydrogen ${other.ide}`;
+  // by the bare charges where those are met: hydrogen sulfide is H2S, H2S2 counts its atoms
+  if (one.symbol === "H" && second!.count === 1 && first!.count === other.ideCharge) return `hydrogen ${other.ide}`;
   // hydrides of non-metals have names of their own (alkanes, silanes, boranes); counting atoms would name no isomer
   if (other.symbol === "H") return undefined;
   if (style === "oxidation-numbers") {

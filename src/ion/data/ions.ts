@@ -714,12 +714,12 @@ export const ANIONS: readonly IonRow[] = [
   { formula: "ZrO3", charge: -2, name: "zirconate", rare: true, source: "redBook2005" },
   { formula: "NbO3", charge: -1, name: "niobate", rare: true, source: "redBook2005" },
   { formula: "TaO3", charge: -1, name: "tantalate", rare: true, source: "redBook2005" },
-  { formula: "SnO3", charge: -2, name: "stannate", also: ["metastannate"], rare: true, source: "redBook2005" },
+  { formula: "SnO3", charge: -2, name: "stannate", also: ["metastannate"], source: "redBook2005" },
   {
     formula: "Sn(OH)6",
     charge: -2,
     name: "hexahydroxidostannate(IV)",
-    also: ["hexahydroxostannate(IV)", "stannate"],
+    also: ["hexahydroxostannate(IV)"],
     source: "redBook2005",
   },
   {

@@ -235,6 +235,7 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
     readings: [
       { formula: "NH4H2PO4", decides: "MAP, grade 12-61-0: acid solution" },
       { formula: "(NH4)2HPO4", decides: "DAP, grade 18-46-0: alkaline solution" },
+      { formula: "(NH4)3PO4", decides: "the triammonium salt, named literally: loses ammonia, not sold" },
     ],
     source: "commonPractice",
   },
@@ -244,6 +245,23 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
       { formula: "Na2SiO3", decides: "sodium metasilicate, a solid" },
       { formula: "Na2SiO3·5H2O", decides: "the pentahydrate, beads for cleaning" },
       { formula: "Na2Si3O7", decides: "water glass: a syrup, its ratio of oxides on the label" },
+      { formula: "Na4SiO4", decides: "labelled orthosilicate: strongly alkaline grains" },
+    ],
+    source: "commonPractice",
+  },
+  {
+    names: ["calcium silicate", "silicate of lime"],
+    readings: [
+      { formula: "CaSiO3", decides: "wollastonite, for glazes and fillers: 48 % CaO" },
+      { formula: "Ca2SiO4", decides: "the orthosilicate of cement clinker: 65 % CaO" },
+    ],
+    source: "commonPractice",
+  },
+  {
+    names: ["potassium silicate", "silicate of potash"],
+    readings: [
+      { formula: "K2SiO3", decides: "potash water glass, its ratio of oxides on the label" },
+      { formula: "K4SiO4", decides: "the orthosilicate, named literally: not sold" },
     ],
     source: "commonPractice",
   },

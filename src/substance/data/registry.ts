@@ -2263,8 +2263,7 @@ export const REGISTRY: readonly RegistryRow[] = [
   {
     formula: "CaSiO3",
     name: "calcium metasilicate",
-    systematic: ["calcium silicate"],
-    otherNames: ["wollastonite"],
+    otherNames: ["wollastonite", "calcium silicate"],
     cas: "13983-17-0",
     casSource: "aiic",
     appearance: "white",
@@ -5261,8 +5260,7 @@ export const REGISTRY: readonly RegistryRow[] = [
   {
     formula: "K2SiO3",
     name: "potassium metasilicate",
-    systematic: ["potassium silicate"],
-    otherNames: ["potash water glass"],
+    otherNames: ["potash water glass", "potassium silicate"],
     cas: "1312-76-1",
     casSource: "aiic",
     appearance: "colourless syrup or glass",
