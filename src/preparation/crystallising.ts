@@ -63,5 +63,7 @@ export function crystallisingOf(
     hot,
     cold,
   });
+  if (!pair.ok && pair.error.code === "solubility.other-solid")
+    return { ...base, cooling: { missing: firstLine(pair.error) }, saltPair: undefined };
   return { ...base, saltPair: pair.ok ? pair.value : undefined };
 }

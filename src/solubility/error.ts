@@ -16,6 +16,7 @@ export type SolubilityErrorCode =
   | "solubility.no-crop"
   | "solubility.no-liquor"
   | "solubility.other-solute"
+  | "solubility.other-solid"
   | "solubility.not-a-salt"
   | "solubility.ionic-strength"
   | "solubility.too-many";

@@ -17,7 +17,7 @@ export { gasSolubility, tryGasSolubility } from "./gas";
 export type { HydroxideRequest, HydroxideWindow } from "./hydroxide";
 export { hydroxideWindow, tryHydroxideWindow } from "./hydroxide";
 export type { IonConcentration } from "./ion-balance";
-export type { DissolvedSubstance, DissolvedVerdict, LiquorCheck } from "./liquor";
+export type { DissolvedSubstance, DissolvedVerdict, LiquorCheck, PairingOutcome } from "./liquor";
 export { staysDissolved, tryStaysDissolved } from "./liquor";
 export type { FreeLigand, MolarSolubility, MolarSolubilityRequest } from "./molar-solubility";
 export { molarSolubility, tryMolarSolubility } from "./molar-solubility";

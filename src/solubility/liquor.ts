@@ -1,6 +1,7 @@
 // After mixing: does what should stay in the liquor stay dissolved? And what the liquor keeps of what should fall out.
 // Each salt is held against its own solubility in all the water there is, less what the ions it shares with the other
-// salts push out (ion product in mol per kilogram of water, the activities taken to stay as in its own solution).
+// salts push out (ion product in mol per kilogram of water, the activities taken to stay as in its own solution). So is
+// every other solid that the ions could pair to.
 
 import type { AmountLike, MassLike, TemperatureLike } from "../amount";
 import { type Formula, molarMass } from "../formula";
@@ -12,6 +13,7 @@ import { hundredGrams, positive, positiveMass, type SolubilityFigure } from "./f
 import { solveProduct } from "./ion-balance";
 import { saltIons } from "./ions";
 import { LIQUOR_CHECK } from "./options";
+import { doubtfulPairings, ionsBrought, type PooledIon } from "./pairings";
 import { ruleFor, type SolubilityRule } from "./rules";
 import { type Solubility, trySolubilityOf } from "./solubility";
 import { anhydrousMass, type Solute, soluteOf } from "./solute";
@@ -46,11 +48,25 @@ export interface DissolvedVerdict {
   readonly rule: SolubilityRule | undefined;
 }
 
+/** A solid that the ions of several substances pair to, and that does not clearly stay dissolved. */
+export interface PairingOutcome {
+  /** Without crystal water; a double salt as it falls. */
+  readonly formula: string;
+  /** "barely" within 30 % of saturation, "unknown" where no figure, product or rule speaks of it. */
+  readonly stays: "barely" | "no" | "unknown";
+  /** Anhydrous mass that falls; undefined unless it is known. */
+  readonly excess: Quantity<"mass"> | undefined;
+  readonly solidPhase: string;
+  readonly why: string;
+}
+
 /** Verdict on a whole liquor. */
 export interface LiquorCheck {
-  /** "yes" if every substance stays, "no" if one falls out, "unknown" if one cannot be judged and none falls out. */
+  /** "yes" if every substance and pairing stays, "no" if one falls out, "unknown" if one cannot be judged and none falls. */
   readonly staysDissolved: "yes" | "barely" | "no" | "unknown";
   readonly substances: readonly DissolvedVerdict[];
+  /** Other pairings of the ions, double salts included, that do not clearly stay dissolved. */
+  readonly pairings: readonly PairingOutcome[];
   readonly warnings: readonly string[];
 }
 
@@ -191,7 +207,8 @@ function judge(
 
 /**
  * Does everything stay dissolved after mixing? Each salt is held against its own solubility in all the water, less what
- * the ions it shares with the other salts push out.
+ * the ions it shares with the other salts push out; so is every other salt that their ions pair to, ions made by handing on
+ * a proton and known double salts included.
  *
  * @param request - substances by mass or amount; `water`, all the water of the liquor except the crystal water of the
  *   hydrates named, which is added; and the temperature
@@ -224,11 +241,59 @@ export function staysDissolved(request: {
           rule: "water + crystal water of the hydrates",
         });
   const substances = all.map((own) => judge(own, all, water, request.temperature));
-  const worst = (["no", "unknown", "barely", "yes"] as const).find((s) => substances.some(({ stays }) => stays === s));
-  const warnings = substances.flatMap(({ formula, solubility }) =>
-    (solubility?.warnings ?? []).map((warning) => `${formula}: ${warning}`),
+  const pairings = pairingsAmong(all, water, request.temperature);
+  const outcomes = [...substances, ...pairings].map(({ stays }) => stays);
+  const worst = (["no", "unknown", "barely", "yes"] as const).find((each) => outcomes.includes(each));
+  const warnings = [
+    ...substances.flatMap(({ formula, solubility }) =>
+      (solubility?.warnings ?? []).map((warning) => `${formula}: ${warning}`),
+    ),
+    ...pairings.map(({ formula, stays, solidPhase, why }) => `${PAIRING_WORDS[stays](formula, solidPhase)}: ${why}`),
+  ];
+  return { staysDissolved: worst ?? "yes", substances, pairings, warnings };
+}
+
+const PAIRING_WORDS: Readonly<Record<PairingOutcome["stays"], (formula: string, solid: string) => string>> = {
+  no: (_, solid) => `${solid} falls from these ions`,
+  barely: (_, solid) => `${solid} is near saturation with these ions`,
+  unknown: (formula) => `${formula} may fall from these ions`,
+};
+
+/** What else the ions pair to. */
+function pairingsAmong(all: readonly Dissolved[], water: Quantity, temperature: TemperatureLike): PairingOutcome[] {
+  const pool = new Map<string, PooledIon>();
+  for (const { solute, dry } of all) {
+    const moles = dry.in("g").toNumber() / molarMass(solute.anhydrous).value.toNumber();
+    for (const { formula, charge, count } of ionsBrought(solute)) {
+      const before = pool.get(formula);
+      pool.set(formula, {
+        formula,
+        charge,
+        moles: (before?.moles ?? 0) + moles * count,
+        from: new Set([...(before?.from ?? []), solute.key]),
+      });
+    }
+  }
+  if (pool.size < 3) return [];
+  const named = new Set(all.map(({ solute }) => solute.key));
+  return doubtfulPairings([...pool.values()], water.in("kg").toNumber(), temperature).flatMap(
+    ({ formula, stays, falls, solidPhase, why }): PairingOutcome[] => {
+      const solute = soluteOf(formula);
+      if (stays === "yes" || named.has(solute.key)) return [];
+      const excess =
+        falls === undefined
+          ? undefined
+          : quantity({ value: falls.toPrecision(6), unit: "mol" })
+              .times(molarMass(solute.anhydrous))
+              .to("g")
+              .named({
+                symbol: `m(${solute.anhydrous})`,
+                label: `anhydrous ${solute.anhydrous} that falls out`,
+                rule: "ion product in mol/kg = that of its own saturated solution",
+              });
+      return [{ formula, stays, excess, solidPhase, why }];
+    },
   );
-  return { staysDissolved: worst ?? "yes", substances, warnings };
 }
 
 /**

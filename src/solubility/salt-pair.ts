@@ -4,13 +4,14 @@
 import type { MassLike, TemperatureLike } from "../amount";
 import { type Formula, molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
-import { type Quantity, smallest } from "../quantity";
+import { expectDimension, type Quantity, smallest } from "../quantity";
 import { guard } from "./argument";
 import { settle } from "./crop-balance";
 import { SolubilityError } from "./error";
 import { positiveMass } from "./figure";
 import { type SaltIons, saltIons } from "./ions";
 import { SALT_PAIR } from "./options";
+import { doubtfulPairings, isMade, type Pairing, type PooledIon, pairingsOf, saturatedProduct } from "./pairings";
 import { type Solubility, solubilityOf } from "./solubility";
 import { type Solute, soluteOf } from "./solute";
 
@@ -49,7 +50,7 @@ export interface SaltPairPlan {
   readonly purity: Quantity;
   /** Crop over the whole amount. */
   readonly yield: Quantity;
-  /** S(hot)/S(cold) of the wanted salt over 3 and of the other under 1.5: worth doing (common practice). */
+  /** S(hot)/S(cold) of the wanted salt over 3, of the other under 1.5, crop over 90 % pure: worth doing (common practice). */
   readonly worthwhile: boolean;
   readonly ratios: { readonly wanted: Quantity; readonly other: Quantity };
   readonly assumption: string;
@@ -58,6 +59,8 @@ export interface SaltPairPlan {
 
 const STEEP = "3";
 const FLAT = "1.5";
+/** Purer than this, one more crystallisation makes a crop clean. */
+const PURE = "90 %";
 const ASSUMPTION = "each salt keeps its own solubility in pure water; the salts' influence on each other is neglected";
 
 function ionsOf(solute: Solute): SaltIons {
@@ -127,6 +130,89 @@ function needBoth(wanted: Solute, other: Solute, most: readonly Quantity[], amou
   }
 }
 
+/** The ions put in, each with the salts that bring it. */
+function pooled(from: readonly PutIn[]): PooledIon[] {
+  const ions = new Map<string, PooledIon>();
+  for (const { formula, mass } of from) {
+    const solute = soluteOf(formula);
+    const units = Number(solute.units.n) / Number(solute.units.d);
+    const moles =
+      (units * expectDimension(mass, "mass", "mass").in("g").toNumber()) /
+      molarMass(solute.formula).in("g/mol").toNumber();
+    for (const { formula: ion, charge, count } of ionList(ionsOf(solute))) {
+      const before = ions.get(ion);
+      ions.set(ion, { formula: ion, charge, moles: (before?.moles ?? 0) + moles * count, from: new Set() });
+    }
+  }
+  // every pairing but the two that are planned for is judged, those that were put in as well
+  return [...ions.values()].map((ion) => ({ ...ion, from: new Set([ion.formula]) }));
+}
+
+/** Over-saturation, by the root of the number of ions, beyond which a salt of the unstable pair falls all the same. */
+const FAR = 2;
+
+/** Four ions, each uncertain by the 30 % that salts do to each other: what two pairs may differ without a verdict. */
+const UNSURE = 4 * Math.log(1.3);
+
+/** Does the swap run back at a temperature? Per equivalent, the ion products of the pair asked for exceed those of the other. */
+function runsBack(own: readonly Solute[], brought: readonly PooledIon[], temperature: TemperatureLike): boolean {
+  const perEquivalent = (pairing: Pairing): number => {
+    const [cation] = pairing.ions;
+    const product = saturatedProduct(pairing, temperature);
+    return product === undefined ? Number.NaN : product.lnK / (cation!.count * cation!.ion.charge);
+  };
+  const simple = pairingsOf(brought).filter(
+    ({ ions, doubleSalt }) => doubleSalt === undefined && !ions.some(({ ion }) => isMade(ion)),
+  );
+  const isOwn = ({ formula }: Pairing) => own.some(({ key }) => key === soluteOf(formula).key);
+  const total = (pairings: readonly Pairing[]) => pairings.reduce((all, each) => all + perEquivalent(each), 0);
+  // what cannot be compared counts as running back: nothing speaks for the swap
+  return !(total(simple.filter(isOwn)) < total(simple.filter((each) => !isOwn(each))) + UNSURE);
+}
+
+/** What stands at a temperature. */
+interface Stage {
+  readonly solids: readonly Quantity[];
+  readonly water: Quantity;
+  readonly temperature: TemperatureLike;
+}
+
+/**
+ * Refuse where the liquor left by the two salts is over-saturated with a third one: the salts put in, when the swap runs the
+ * other way, what a proton handed on makes, or a double salt.
+ */
+function needNoOther(own: readonly Solute[], brought: readonly PooledIon[], { solids, water, temperature }: Stage) {
+  const gone = new Map<string, number>();
+  own.forEach((solute, i) => {
+    const moles = solids[i]!.in("g").toNumber() / molarMass(solute.anhydrous).in("g/mol").toNumber();
+    for (const { formula, count } of ionList(ionsOf(solute)))
+      gone.set(formula, (gone.get(formula) ?? 0) + moles * count);
+  });
+  const left = brought.map((ion) => ({ ...ion, moles: Math.max(0, ion.moles - (gone.get(ion.formula) ?? 0)) }));
+  // the pair with the smaller product is the one that can stand together: of the salts put in only what is far over falls then
+  const swap = brought.length === 4 ? runsBack(own, left, temperature) : true;
+  const standing = own.filter((_, i) => !solids[i]!.isZero()).map(({ anhydrous }) => anhydrous.toString());
+  const [third] = doubtfulPairings(left, water.in("kg").toNumber(), temperature, standing)
+    .filter(({ formula, stays }) => stays !== "barely" && !own.some(({ key }) => key === soluteOf(formula).key))
+    .filter(({ ions, saturation = FAR }) => swap || ions.length > 2 || ions.some(isMade) || saturation >= FAR)
+    .sort((a, b) => (b.saturation ?? 0) - (a.saturation ?? 0));
+  if (third === undefined) return;
+  const at = expectDimension(temperature, "temperature", "temperature").to("°C").format({ uncertainty: "none" });
+  throw new SolubilityError(
+    "solubility.other-solid",
+    `${third.stays === "no" ? "" : "perhaps "}${third.solidPhase} falls from these ions at ${at}, so the pair does not part as ${own.map(({ anhydrous }) => anhydrous).join(" and ")}`,
+    {
+      hint: third.why,
+      details: {
+        solid: third.solidPhase,
+        stays: third.stays,
+        saturation: third.saturation,
+        wanted: own[0]!.formula.toString(),
+      },
+    },
+  );
+}
+
 /**
  * Part a salt pair by temperature: other salt filtered hot, wanted salt crystallised cold.
  *
@@ -134,7 +220,7 @@ function needBoth(wanted: Solute, other: Solute, most: readonly Quantity[], amou
  * @returns masses on the hot filter and in the cold crop, purity and yield of the crop, and whether it is worth doing
  * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.not-a-salt`,
  *   `solubility.other-solute` (an ion is missing, or both salts need it), `solubility.no-crop`, `solubility.no-liquor`
- *   (crystals that would bind all the water), and the codes of `solubilityOf`
+ *   (crystals that would bind all the water), `solubility.other-solid` (another pairing of the ions or a double salt falls), and the codes of `solubilityOf`
  * @source water balance with independent solubilities; the ratios 3 and 1.5 are common practice, no source
  * @category Crystallising
  * @example
@@ -186,8 +272,17 @@ export function separateSaltPair(request: SaltPairRequest): SaltPairPlan {
       hint: "use less water, or cool further",
     });
   }
+  const brought = pooled(request.from);
+  const own = [wanted, other];
+  needNoOther(own, brought, {
+    solids: cooled.solids.map((solid, i) => solid.plus(onFilter.solids[i]!)),
+    water: cooled.water,
+    temperature: request.cold,
+  });
+  needNoOther(own, brought, { solids: onFilter.solids, water: onFilter.water, temperature: request.hot });
   const ratio = (hot: Solubility, cold: Solubility): Quantity =>
     hot.perHundredGramsWater.dividedBy(cold.perHundredGramsWater);
+  const purity = crop.dividedBy(crop.plus(contamination)).to("%");
   const ratios = { wanted: ratio(wantedHot, wantedCold), other: ratio(otherHot, otherCold) };
   const warnings = [wantedHot, wantedCold, otherHot, otherCold].flatMap((s) =>
     s.warnings.map((w) => `${s.formula}: ${w}`),
@@ -209,9 +304,9 @@ export function separateSaltPair(request: SaltPairRequest): SaltPairPlan {
     wantedFilteredHot,
     crop,
     contamination,
-    purity: crop.dividedBy(crop.plus(contamination)).to("%"),
+    purity,
     yield: crop.dividedBy(wantedMass).to("%"),
-    worthwhile: ratios.wanted.compare(STEEP) > 0 && ratios.other.compare(FLAT) < 0,
+    worthwhile: ratios.wanted.compare(STEEP) > 0 && ratios.other.compare(FLAT) < 0 && purity.compare(PURE) > 0,
     ratios,
     assumption: ASSUMPTION,
     warnings: [...new Set(warnings)],

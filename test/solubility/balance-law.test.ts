@@ -153,7 +153,12 @@ describe("mass in and mass out", () => {
             });
             if (!outcome.ok) {
               if (
-                !["solubility.no-crop", "solubility.outside-range", "solubility.no-liquor"].includes(outcome.error.code)
+                ![
+                  "solubility.no-crop",
+                  "solubility.outside-range",
+                  "solubility.no-liquor",
+                  "solubility.other-solid",
+                ].includes(outcome.error.code)
               )
                 wrong.push(`${name}: ${outcome.error.code}`);
               continue;
@@ -171,7 +176,8 @@ describe("mass in and mass out", () => {
       }
     }
     expect(wrong).toEqual([]);
-    expect(parted).toBeGreaterThan(100);
+    // each pair is asked for in both directions, of which one at most parts, and the sulfates form double salts
+    expect(parted).toBeGreaterThan(40);
   });
 
   it("reckon the water that mirabilite takes from a salt pair", () => {
