@@ -1,7 +1,9 @@
 // What a plan says beside the weighings, against sums done by hand; practice figures (limits, drying, pH) are memory or
 // common practice, and the tests only check that they are used rightly.
 import {
+  benchSheet,
   checkRecipe,
+  explain,
   type PlanRequest,
   planChain,
   planPreparation,
@@ -147,6 +149,24 @@ describe("drying and precipitation", () => {
     if (completeness === undefined || !("dissolved" in completeness)) throw new Error("unknown");
     expect(number(completeness.dissolved.dividedBy(plan.liquor.water!), "g/kg")).toBeCloseTo(0.0057, 3);
     expect(number(completeness.fallsOut, "%")).toBeGreaterThan(99.9);
+  });
+
+  it("says that the figure is for pure water: ammonium holds magnesium hydroxide back (memory: textbooks)", () => {
+    const plan = planPreparation({
+      equation: "MgSO4 + 2 NH3 + 2 H2O -> Mg(OH)2 + (NH4)2SO4",
+      product: "Mg(OH)2",
+      materials: [
+        { name: "Epsom salt", form: "MgSO4·7H2O" },
+        { name: "ammonia", form: "NH3", strength: "2 mol/L" },
+      ],
+      scale: { material: "Epsom salt", portion: "20 g" },
+    });
+    const { completeness } = plan;
+    if (completeness === undefined || !("dissolved" in completeness)) throw new Error("unknown");
+    expect(completeness.limits).toContain("pure water");
+    expect(completeness.fallsOut.label).toContain("pure water");
+    expect(explain(completeness.fallsOut).toString()).toContain("ammonium or CO2");
+    expect(benchSheet(plan)).toContain("acid, ammonium or CO2 of this reaction keep more in solution");
   });
 });
 

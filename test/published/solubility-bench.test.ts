@@ -73,7 +73,7 @@ describe("molar solubility (memory: general and analytical chemistry textbooks)"
     expect(inAmmonia).toEqual([...inAmmonia].sort((a, b) => b - a));
     expect(inAmmonia[2]).toBeLessThan(1e-4);
     const fixed = sparing({ solid: "AgBr", freeLigands: [{ ligand: "S2O3^2-", concentration: "0.1 mol/L" }] });
-    // by hand: s / (0.1 − 2 s) = sqrt(10^-12.30 × 10^13.5) is 4 to 5, so s = 0.045 mol/L; two thiosulfates a silver cap it at 0.05
+    // by hand: s / (0.1 − 2 s) = sqrt(10^-12.30 × 10^13.64) = 4.7, so s = 0.045 mol/L; two thiosulfates a silver cap it at 0.05
     expect(fixed.value.toNumber()).toBeGreaterThan(0.043);
     expect(fixed.value.toNumber()).toBeLessThan(0.05);
   });
