@@ -1,5 +1,5 @@
 // Errors of the amount room.
-import { type ErrorPlace, PreparativeError } from "../foundation/error";
+import { errorClass } from "../foundation/error";
 
 /** Codes of everything that can be refused in the amount room. */
 export type AmountErrorCode =
@@ -36,9 +36,4 @@ export type AmountErrorCode =
  * const outcome = tryAmountOf("-1 g", "NaCl");
  * outcome.ok ? "" : outcome.error.code // => "amount.not-positive"
  */
-export class AmountError extends PreparativeError {
-  constructor(code: AmountErrorCode, problem: string, place: ErrorPlace = {}) {
-    super(code, problem, place);
-    this.name = "AmountError";
-  }
-}
+export class AmountError extends /* @__PURE__ */ errorClass<AmountErrorCode>("AmountError") {}

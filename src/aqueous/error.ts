@@ -1,4 +1,4 @@
-import { type ErrorPlace, PreparativeError } from "../foundation/error";
+import { errorClass } from "../foundation/error";
 
 /** Codes of everything the aqueous room can refuse. */
 export type AqueousErrorCode =
@@ -21,11 +21,4 @@ export type AqueousErrorCode =
  *
  * @category Errors
  */
-export class AqueousError extends PreparativeError {
-  declare readonly code: AqueousErrorCode;
-
-  constructor(code: AqueousErrorCode, problem: string, place?: ErrorPlace) {
-    super(code, problem, place);
-    this.name = "AqueousError";
-  }
-}
+export class AqueousError extends /* @__PURE__ */ errorClass<AqueousErrorCode>("AqueousError") {}

@@ -1,5 +1,16 @@
 // Errors of the element room.
-import { type ErrorPlace, PreparativeError } from "../foundation/error";
+import { errorClass } from "../foundation/error";
+
+/** Codes of everything that can be refused in the element room. */
+export type ElementErrorCode =
+  | "element.unknown"
+  | "element.not-a-nuclide"
+  | "element.unknown-nuclide"
+  | "element.no-atomic-weight"
+  | "element.not-a-weight"
+  | "element.bad-option"
+  | "element.unknown-option"
+  | "element.no-natural-nuclide";
 
 /**
  * An element, nuclide or atomic weight that cannot be given. Codes start with `element.`.
@@ -9,9 +20,4 @@ import { type ErrorPlace, PreparativeError } from "../foundation/error";
  * const outcome = tryAtomicWeight("Tc");
  * outcome.ok ? "" : outcome.error.code // => "element.no-atomic-weight"
  */
-export class ElementError extends PreparativeError {
-  constructor(code: `element.${string}`, problem: string, place: ErrorPlace = {}) {
-    super(code, problem, place);
-    this.name = "ElementError";
-  }
-}
+export class ElementError extends /* @__PURE__ */ errorClass<ElementErrorCode>("ElementError") {}

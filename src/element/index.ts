@@ -4,6 +4,7 @@ export { atomicWeight, tryAtomicWeight } from "./atomic-weight";
 export type { IsotopicCompositionRow } from "./data/isotopic-compositions";
 export type { Element, StandardAtomicWeight } from "./element";
 export { element, elements, tryElement } from "./element";
+export type { ElementErrorCode } from "./error";
 export { ElementError } from "./error";
 export type { Nuclide } from "./nuclide";
 export { nuclide, nuclidesOf, tryNuclide, tryNuclidesOf } from "./nuclide";

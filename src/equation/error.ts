@@ -1,5 +1,38 @@
 // Errors of the equation room.
-import { type ErrorPlace, PreparativeError } from "../foundation/error";
+import { errorClass } from "../foundation/error";
+
+/** Codes of everything that can be refused in the equation room. */
+export type EquationErrorCode =
+  | "equation.not-an-equation"
+  | "equation.not-a-formula"
+  | "equation.not-a-record"
+  | "equation.no-arrow"
+  | "equation.several-arrows"
+  | "equation.backward-arrow"
+  | "equation.empty-term"
+  | "equation.doubtful-plus"
+  | "equation.bad-coefficient"
+  | "equation.too-long"
+  | "equation.too-many-species"
+  | "equation.bad-option"
+  | "equation.unknown-option"
+  | "equation.impossible"
+  | "equation.underdetermined"
+  | "equation.wrong-coefficients"
+  | "equation.unknown-species"
+  | "equation.ambiguous-species"
+  | "equation.bad-ratio"
+  | "equation.only-spectators"
+  | "equation.no-net-reaction"
+  | "equation.steps-do-not-chain"
+  | "equation.nothing-left"
+  | "equation.too-many-reactions"
+  | "equation.not-redox"
+  | "equation.half-reaction-given"
+  | "equation.halves-not-unique"
+  | "equation.oxidation-state-unknown"
+  | "equation.no-such-element"
+  | "equation.bad-matrix";
 
 /**
  * An equation that cannot be read, balanced or interpreted. Codes start with `equation.`.
@@ -9,9 +42,4 @@ import { type ErrorPlace, PreparativeError } from "../foundation/error";
  * const outcome = tryBalance("C + O2 -> CO + CO2");
  * outcome.ok ? "" : outcome.error.code // => "equation.underdetermined"
  */
-export class EquationError extends PreparativeError {
-  constructor(code: `equation.${string}`, problem: string, place: ErrorPlace = {}) {
-    super(code, problem, place);
-    this.name = "EquationError";
-  }
-}
+export class EquationError extends /* @__PURE__ */ errorClass<EquationErrorCode>("EquationError") {}

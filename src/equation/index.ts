@@ -6,6 +6,7 @@ export { BalancedEquation, balancedEquationFromJSON, tryBalancedEquationFromJSON
 export type { Condition } from "./condition";
 export type { EquationFields, EquationRecord, Term, TermRecord } from "./equation";
 export { Equation, equationFromJSON, tryEquationFromJSON } from "./equation";
+export type { EquationErrorCode } from "./error";
 export { EquationError } from "./error";
 export type { ImpossibleDetails } from "./explain";
 export type { HalfReactionOptions, HalfReactions } from "./half";

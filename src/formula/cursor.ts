@@ -2,7 +2,7 @@
 // (numbers.ts), of charges and labels (charges.ts) and of all the rest (read.ts) build on one another.
 
 import { DOTS, SUBSCRIPTS, SUPERSCRIPTS } from "./characters";
-import { FormulaError } from "./error";
+import { FormulaError, type FormulaErrorCode } from "./error";
 import { unknownSymbolError } from "./hint";
 import { MAX_DIGITS } from "./limits";
 import type { FormulaNode } from "./nodes";
@@ -20,7 +20,7 @@ export interface ReadOptions {
   readonly digitsBeforeSign?: "subscript" | "charge" | undefined;
 }
 
-export type Code = `formula.${string}`;
+export type Code = FormulaErrorCode;
 
 /** The reading point, and the nodes so far. */
 export class Cursor {

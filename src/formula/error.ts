@@ -1,5 +1,50 @@
 // Errors of the formula room.
-import { type ErrorPlace, PreparativeError } from "../foundation/error";
+import { errorClass } from "../foundation/error";
+
+/** Codes of everything that can be refused in the formula room. */
+export type FormulaErrorCode =
+  | "formula.not-text"
+  | "formula.bad-option"
+  | "formula.unknown-option"
+  | "formula.empty"
+  | "formula.unknown-symbol"
+  | "formula.look-alike"
+  | "formula.unexpected-character"
+  | "formula.unexpected-space"
+  | "formula.unclosed-bracket"
+  | "formula.unmatched-bracket"
+  | "formula.mismatched-bracket"
+  | "formula.empty-group"
+  | "formula.empty-part"
+  | "formula.misplaced-number"
+  | "formula.leading-zero"
+  | "formula.zero-count"
+  | "formula.count-too-large"
+  | "formula.decimal-comma"
+  | "formula.unknown-number"
+  | "formula.misplaced-charge"
+  | "formula.ambiguous-charge"
+  | "formula.fractional-charge"
+  | "formula.roman-numeral"
+  | "formula.ambiguous-label"
+  | "formula.wrong-atomic-number"
+  | "formula.impossible-mass-number"
+  | "formula.unknown-phase"
+  | "formula.too-long"
+  | "formula.too-deep"
+  | "formula.no-standard-mass"
+  | "formula.negative-count"
+  | "formula.nothing-left"
+  | "formula.bad-factor"
+  | "formula.group-not-found"
+  | "formula.no-composition"
+  | "formula.mixed-composition"
+  | "formula.not-positive"
+  | "formula.over-hundred"
+  | "formula.no-simple-ratio"
+  | "formula.molar-mass-mismatch"
+  | "formula.no-common-element"
+  | "formula.ambiguous-basis";
 
 /**
  * A formula that cannot be read, or a question it cannot answer. Codes start with `formula.`.
@@ -9,9 +54,4 @@ import { type ErrorPlace, PreparativeError } from "../foundation/error";
  * const outcome = tryParseFormula("NACL");
  * outcome.ok ? "" : outcome.error.code // => "formula.unknown-symbol"
  */
-export class FormulaError extends PreparativeError {
-  constructor(code: `formula.${string}`, problem: string, place: ErrorPlace = {}) {
-    super(code, problem, place);
-    this.name = "FormulaError";
-  }
-}
+export class FormulaError extends /* @__PURE__ */ errorClass<FormulaErrorCode>("FormulaError") {}

@@ -6,6 +6,7 @@ export type {
   FoundComposition,
 } from "./empirical";
 export { empiricalFormula, tryEmpiricalFormula } from "./empirical";
+export type { FormulaErrorCode } from "./error";
 export { FormulaError } from "./error";
 export type { FormulaPart, FormulaRecord } from "./formula";
 export { Formula, formulaFromJSON, parseFormula, tryFormulaFromJSON, tryParseFormula } from "./formula";

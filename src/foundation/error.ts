@@ -120,6 +120,30 @@ export class PreparativeError extends Error {
   }
 }
 
+/** An error class of one room, with the codes it can carry. */
+export interface ErrorClass<Code extends string> {
+  new (code: Code, problem: string, place?: ErrorPlace): PreparativeError & { readonly code: Code };
+}
+
+/**
+ * The error class of a room: the base with the room's own name and codes.
+ *
+ * @internal
+ */
+export function errorClass<Code extends string>(name: string): ErrorClass<Code> {
+  return class extends PreparativeError {
+    declare readonly code: Code;
+
+    constructor(code: Code, problem: string, place: ErrorPlace = {}) {
+      super(code, problem, place);
+      this.name = name;
+    }
+  };
+}
+
+/** Codes of what the bibliography refuses. */
+export type SourceErrorCode = "source.unknown";
+
 /**
  * A key of the bibliography that it does not hold. Codes start with `source.`.
  *
@@ -131,12 +155,7 @@ export class PreparativeError extends Error {
  *   isPreparativeError(error) && error.code; // => "source.unknown"
  * }
  */
-export class SourceError extends PreparativeError {
-  constructor(code: `source.${string}`, problem: string, place: ErrorPlace = {}) {
-    super(code, problem, place);
-    this.name = "SourceError";
-  }
-}
+export class SourceError extends /* @__PURE__ */ errorClass<SourceErrorCode>("SourceError") {}
 
 /**
  * The same error, its place told in a longer text that holds the one it was read from.

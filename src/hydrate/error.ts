@@ -1,5 +1,5 @@
 // Errors of the hydrate room.
-import { type ErrorPlace, PreparativeError } from "../foundation/error";
+import { errorClass } from "../foundation/error";
 
 /** Codes of everything that can be refused in the hydrate room. */
 export type HydrateErrorCode =
@@ -25,9 +25,4 @@ export type HydrateErrorCode =
  * const outcome = tryAnhydrousOf("5H2O");
  * outcome.ok ? "" : outcome.error.code // => "hydrate.only-water"
  */
-export class HydrateError extends PreparativeError {
-  constructor(code: HydrateErrorCode, problem: string, place: ErrorPlace = {}) {
-    super(code, problem, place);
-    this.name = "HydrateError";
-  }
-}
+export class HydrateError extends /* @__PURE__ */ errorClass<HydrateErrorCode>("HydrateError") {}

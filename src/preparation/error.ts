@@ -1,4 +1,4 @@
-import { type ErrorPlace, PreparativeError } from "../foundation/error";
+import { errorClass } from "../foundation/error";
 
 /** Codes of everything that can be refused in the preparation room. */
 export type PlanErrorCode =
@@ -27,11 +27,4 @@ export type PlanErrorCode =
  * const outcome = tryPlanPreparation({ equation: "A -> B", product: "B", materials: [], scale: "all" } as never);
  * outcome.ok // => false
  */
-export class PlanError extends PreparativeError {
-  declare readonly code: PlanErrorCode;
-
-  constructor(code: PlanErrorCode, problem: string, place?: ErrorPlace) {
-    super(code, problem, place);
-    this.name = "PlanError";
-  }
-}
+export class PlanError extends /* @__PURE__ */ errorClass<PlanErrorCode>("PlanError") {}

@@ -1,4 +1,4 @@
-import { type ErrorPlace, PreparativeError } from "../foundation/error";
+import { errorClass } from "../foundation/error";
 
 /** Codes of everything that can be refused in the quantity room; docs/guide/errors.md tells cause and cure. */
 export type QuantityErrorCode =
@@ -29,11 +29,4 @@ export type QuantityErrorCode =
  * const outcome = tryQuantity("3 cups");
  * outcome.ok ? "" : outcome.error.code // => "quantity.ambiguous-unit"
  */
-export class QuantityError extends PreparativeError {
-  declare readonly code: QuantityErrorCode;
-
-  constructor(code: QuantityErrorCode, problem: string, place?: ErrorPlace) {
-    super(code, problem, place);
-    this.name = "QuantityError";
-  }
-}
+export class QuantityError extends /* @__PURE__ */ errorClass<QuantityErrorCode>("QuantityError") {}

@@ -1,5 +1,5 @@
 import { ArgumentGuard } from "../foundation/argument";
-import { type ErrorPlace, PreparativeError } from "../foundation/error";
+import { errorClass } from "../foundation/error";
 
 /** Codes of everything that can be refused in the sheet room. */
 export type SheetErrorCode = "sheet.unknown-option" | "sheet.format" | "sheet.subject";
@@ -11,14 +11,7 @@ export type SheetErrorCode = "sheet.unknown-option" | "sheet.format" | "sheet.su
  * @example
  * new SheetError("sheet.format", "no such format").code // => "sheet.format"
  */
-export class SheetError extends PreparativeError {
-  declare readonly code: SheetErrorCode;
-
-  constructor(code: SheetErrorCode, problem: string, place?: ErrorPlace) {
-    super(code, problem, place);
-    this.name = "SheetError";
-  }
-}
+export class SheetError extends /* @__PURE__ */ errorClass<SheetErrorCode>("SheetError") {}
 
 /** Refuses options nobody knows, and formats, by name. */
 export const guard = /* @__PURE__ */ new ArgumentGuard(SheetError, {

@@ -1,4 +1,4 @@
-import { type ErrorPlace, PreparativeError } from "../foundation/error";
+import { errorClass } from "../foundation/error";
 
 /** Codes of everything the solubility room can refuse. */
 export type SolubilityErrorCode =
@@ -29,11 +29,4 @@ export type SolubilityErrorCode =
  * const outcome = trySolubilityOf("KNO3", "140 °C");
  * outcome.ok ? "" : outcome.error.code // => "solubility.outside-range"
  */
-export class SolubilityError extends PreparativeError {
-  declare readonly code: SolubilityErrorCode;
-
-  constructor(code: SolubilityErrorCode, problem: string, place?: ErrorPlace) {
-    super(code, problem, place);
-    this.name = "SolubilityError";
-  }
-}
+export class SolubilityError extends /* @__PURE__ */ errorClass<SolubilityErrorCode>("SolubilityError") {}

@@ -1,5 +1,5 @@
 // The one error class of this room.
-import { type ErrorPlace, PreparativeError } from "../foundation";
+import { errorClass } from "../foundation/error";
 
 /** Codes a {@link SubstanceError} can carry. */
 export type SubstanceErrorCode =
@@ -19,14 +19,7 @@ export type SubstanceErrorCode =
  * @example
  * new SubstanceError("substance.unknown-name", "no such name").code // => "substance.unknown-name"
  */
-export class SubstanceError extends PreparativeError {
-  declare readonly code: SubstanceErrorCode;
-
-  constructor(code: SubstanceErrorCode, problem: string, place: ErrorPlace = {}) {
-    super(code, problem, place);
-    this.name = "SubstanceError";
-  }
-}
+export class SubstanceError extends /* @__PURE__ */ errorClass<SubstanceErrorCode>("SubstanceError") {}
 
 /** Longest name or formula this room reads, in UTF-16 code units. */
 const LONGEST_TEXT = 500;

@@ -1,4 +1,4 @@
-import { type ErrorPlace, PreparativeError } from "../foundation/error";
+import { errorClass } from "../foundation/error";
 
 /** Codes of everything the thermochemistry room can refuse. */
 export type ThermochemistryErrorCode =
@@ -19,11 +19,6 @@ export type ThermochemistryErrorCode =
  * const outcome = tryReactionEnthalpy("Na2CO3 + CuSO4 -> CuCO3 + Na2SO4");
  * outcome.ok ? "" : outcome.error.code // => "thermochemistry.no-data"
  */
-export class ThermochemistryError extends PreparativeError {
-  declare readonly code: ThermochemistryErrorCode;
-
-  constructor(code: ThermochemistryErrorCode, problem: string, place?: ErrorPlace) {
-    super(code, problem, place);
-    this.name = "ThermochemistryError";
-  }
-}
+export class ThermochemistryError extends /* @__PURE__ */ errorClass<ThermochemistryErrorCode>(
+  "ThermochemistryError",
+) {}
