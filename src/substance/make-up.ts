@@ -48,7 +48,7 @@ export function makeUpOf(part: Part): MakeUp {
   const isAmmonia = part.counts.size === 2 && part.counts.get("N") === 1 && part.counts.get("H") === 3;
   return {
     cations: cations.map(({ formula, element, charge }) => ({
-      symbol: element ?? formula.replace(/\^?\d*[+-]$/, ""),
+      symbol: element ?? formula.replace(/\^\d+[+-]$|[+-]$/, ""),
       charge,
     })),
     groups,

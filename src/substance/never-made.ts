@@ -97,7 +97,8 @@ function explosiveGroup(parts: readonly Part[], counts: ReadonlyMap<string, numb
       groups.includes("ammonium") || cations.some(({ symbol }) => /^N2H[56]$|^NH3OH$|^NH4O$/.test(symbol));
     if ((onAmmonium || ammonia) && groups.some((name) => OXIDISING.has(name)))
       return "an ammonium salt or ammine of an oxidising acid";
-    if (ammonia && groups.includes("perchlorate")) return "an ammine perchlorate";
+    const onHydrazine = cations.some(({ symbol }) => symbol.startsWith("N2H"));
+    if ((ammonia || onHydrazine) && groups.includes("perchlorate")) return "a perchlorate of ammine or hydrazine";
   }
   return undefined;
 }

@@ -2,6 +2,7 @@
 // src/substance/data/incompatibilities.ts with their sources (printed lists where read, else memory); the pairs are our own.
 import { describe, expect, it } from "vitest";
 import { type Circumstance, cautions } from "../../src/substance";
+import { cautionsWhere } from "../../src/substance/cautions";
 import { INCOMPATIBILITIES } from "../../src/substance/data/incompatibilities";
 
 const SETS: Record<string, readonly string[]> = {
@@ -372,6 +373,80 @@ const HARMFUL: readonly (readonly string[])[] = [
   ["NaOH", "CHCl3"],
 ];
 
+/** Everyday preparations with a remark at most, as they are put in; strengths in mass %. */
+const EVERYDAY: readonly (readonly (string | { material: string; strength: string })[])[] = [
+  [{ material: "CH3COOH", strength: "5 %" }, "NaHCO3"],
+  [{ material: "CH3COOH", strength: "5 %" }, "CaCO3"],
+  [{ material: "CH3COOH", strength: "5 %" }, "ZnO"],
+  [{ material: "CH3COOH", strength: "25 %" }, "Zn5(CO3)2(OH)6"],
+  [{ material: "CH3COOH", strength: "5 %" }, "Cu2(OH)2CO3"],
+  [{ material: "CH3COOH", strength: "80 %" }, "NaOH"],
+  [{ material: "C6H8O7", strength: "20 %" }, "Na2CO3"],
+  ["C6H8O7·H2O", "NaHCO3"],
+  ["FeSO4·7H2O", "(NH4)2SO4", { material: "H2SO4", strength: "5 %" }],
+  ["FeCl3·6H2O", "K4[Fe(CN)6]·3H2O"],
+  ["Fe2(SO4)3", "K4[Fe(CN)6]·3H2O"],
+  ["FeSO4·7H2O", "K3[Fe(CN)6]"],
+  ["CuSO4·5H2O", "K4[Fe(CN)6]·3H2O"],
+  ["FeSO4·7H2O", { material: "H2O2", strength: "3 %" }, { material: "H2SO4", strength: "10 %" }],
+  ["FeC2O4·2H2O", { material: "H2O2", strength: "6 %" }, "K2C2O4·H2O", "H2C2O4·2H2O"],
+  ["CuSO4·5H2O", { material: "NH3", strength: "25 %" }],
+  ["NiSO4·6H2O", { material: "NH3", strength: "25 %" }],
+  ["AgNO3", "NaCl"],
+  ["AgNO3", "Na2CO3"],
+  ["AgNO3", "NaCH3COO"],
+  ["AgNO3", "KSCN"],
+  ["Zn", "CuSO4·5H2O"],
+  ["Fe", "CuSO4·5H2O"],
+  ["Cu", "AgNO3"],
+  ["Zn", "Pb(NO3)2"],
+  ["Zn", "Cu(NO3)2·3H2O"],
+  ["Zn", { material: "H2SO4", strength: "20 %" }],
+  ["Fe", { material: "H2SO4", strength: "20 %" }],
+  ["Mg", { material: "HCl", strength: "10 %" }],
+  ["CuO", { material: "H2SO4", strength: "20 %" }],
+  ["CuO", { material: "HNO3", strength: "30 %" }],
+  ["CaCO3", { material: "HCl", strength: "30 %" }],
+  ["MgCO3", { material: "HNO3", strength: "20 %" }],
+  ["Cu", { material: "HNO3", strength: "30 %" }],
+  ["NaOH", { material: "HCl", strength: "10 %" }],
+  ["KOH", { material: "HNO3", strength: "20 %" }],
+  [
+    { material: "NH3", strength: "25 %" },
+    { material: "HCl", strength: "30 %" },
+  ],
+  [
+    { material: "NH3", strength: "25 %" },
+    { material: "H2SO4", strength: "30 %" },
+  ],
+  ["CaO", "H2O"],
+  ["Na2CO3·10H2O", "Ca(OH)2"],
+  ["CaC2O4·H2O", { material: "H2SO4", strength: "10 %" }],
+  ["Na2B4O7·10H2O", { material: "HCl", strength: "30 %" }],
+  ["Pb(NO3)2", "KI"],
+  ["Pb(NO3)2", "K2CrO4"],
+  ["BaCl2·2H2O", { material: "H2SO4", strength: "10 %" }],
+  ["KMnO4", { material: "Na2SO3", strength: "5 %" }],
+  ["MnSO4·H2O", { material: "H2O2", strength: "3 %" }, "NaOH"],
+  ["CoCl2·6H2O", { material: "NH3", strength: "25 %" }, "NH4Cl", { material: "H2O2", strength: "10 %" }],
+  ["MgSO4·7H2O", "(NH4)2HPO4", { material: "NH3", strength: "10 %" }],
+  ["Al2(SO4)3·18H2O", "K2SO4"],
+  ["Al", "KOH"],
+  ["Al", { material: "HCl", strength: "10 %" }],
+  ["NaNO3", "KCl"],
+  ["KNO3", "NH4Cl"],
+  ["I2", "KI"],
+  ["I2", { material: "KOH", strength: "20 %" }],
+  ["Na2S2O3·5H2O", "I2"],
+  ["S", "Na2SO3"],
+  ["S", { material: "NaOH", strength: "20 %" }],
+  ["Fe", "S"],
+  ["Na2CO3", { material: "CO2", strength: "100 %" }],
+  ["KHC4H4O6", "NaHCO3"],
+  ["ZnCl2", "K4[Fe(CN)6]·3H2O"],
+  ["Na2C2O4", "CaCl2·2H2O"],
+];
+
 const CIRCUMSTANCES: readonly Circumstance[] = ["closed vessel", "kitchen"];
 
 describe("incompatibilities", () => {
@@ -390,6 +465,12 @@ describe("incompatibilities", () => {
     // silence counts only where both are known
     for (const one of found.substances) expect(one.formula, one.material).toBeDefined();
     expect(found.incompatibilities).toEqual([]);
+  });
+
+  it.each([...HARMLESS, ...EVERYDAY])("lets $0 be planned with $1", (...materials) => {
+    const found = cautionsWhere(materials, [], { planned: true, heated: false });
+    expect(found.notRead).toEqual([]);
+    expect(found.incompatibilities.filter((one) => one.blocking)).toEqual([]);
   });
 
   it.each(HARMFUL)("speaks up about %s with %s", (...materials) => {
