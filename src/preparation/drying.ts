@@ -7,7 +7,8 @@ import { trySubstance } from "../substance";
 import { DELIQUESCENT, DRYING } from "./data/drying";
 import { exact, planned } from "./exact";
 import { remembering } from "./lazy";
-import { sameCore } from "./species";
+import { madeOf } from "./made-of";
+import { isWater, sameCore } from "./species";
 
 /** How to dry a product. */
 export interface Drying {
@@ -39,6 +40,13 @@ const remembered = /* @__PURE__ */ remembering<Drying>(256);
 
 export const dryingOf = (product: Formula): Drying => remembered(product.toString(), () => lookedUp(product));
 
+/** Where heat begins to take crystal water; undefined for what has none, or where nothing is tabulated. */
+export function losesWaterAt(product: Formula): Quantity<"temperature"> | undefined {
+  if (isWater(product) || crystalWater(product).waters.n === 0n) return undefined;
+  const known = trySubstance(product.toString());
+  return known.ok ? known.value.thermalSteps[0]?.from : undefined;
+}
+
 function lookedUp(product: Formula): Drying {
   const { limits, deliquescent } = rows();
   const runs = deliquescent.some((f) => sameCore(f, product));
@@ -53,7 +61,7 @@ function lookedUp(product: Formula): Drying {
     return { ...base, upTo: byTable, why: own!.why ?? "usual limit of the bench", source: cite(own!.source) };
   // The first step of the table need not be the first that happens: crystal water and ammonia go, or melt, below it.
   const gentle = planned("gentle");
-  const losesInAir = crystalWater(product).waters.n !== 0n || /NH3/.test(product.toString());
+  const losesInAir = crystalWater(product).waters.n !== 0n || madeOf(product).ammonia;
   if (losesInAir && (byHeat === undefined || byHeat.compare(gentle) > 0))
     return {
       ...base,
@@ -61,6 +69,11 @@ function lookedUp(product: Formula): Drying {
       why: "it holds water or ammonia that warm air may take: dry in air",
       source: cite("commonPractice"),
     };
+  const oven = planned("oven");
+  if (byHeat !== undefined && byHeat.compare(oven) > 0) {
+    const why = `as warm as a drying oven; heat takes it apart only from ${first!.from.format({ uncertainty: "none" })} on`;
+    return { ...base, upTo: oven as Quantity<"temperature">, why, source: cite("commonPractice") };
+  }
   if (byHeat !== undefined && byHeat.compare(exact("20 °C")) >= 0) {
     const why = `heat takes it apart from ${first!.from.format({ uncertainty: "none" })} on`;
     return { ...base, upTo: byHeat, why, source: cite("memory") };

@@ -9,6 +9,7 @@ import { INSOLUBLE_NONMETALS, SOLUBLE_CYANIDOFERRATES, SOLUBLE_OXIDES } from "./
 import { MISCIBLE } from "./data/miscible";
 import { exact, planned } from "./exact";
 import { remembering } from "./lazy";
+import { madeOf } from "./made-of";
 import { coreOf, nameOfFormula } from "./species";
 
 /** What becomes of a substance in water. */
@@ -28,7 +29,7 @@ function isOxideOfMetal({ symbols }: Formula): boolean {
 
 /** Cyanidoferrates of anything but alkali and alkaline earth metals do not dissolve; iron may stand outside as well. */
 function isInsolubleCyanidoferrate(formula: Formula): boolean {
-  if (!formula.toString().includes("[Fe(CN)6]")) return false;
+  if (![...madeOf(formula).groups].some((name) => name.startsWith("hexacyanidoferrate"))) return false;
   const outside = formula.symbols.filter((symbol) => symbol !== "Fe" && !isNonmetal(symbol));
   const isIronOutside = formula.count("Fe").mul(6).compare(formula.count("C")) > 0;
   return isIronOutside || outside.some((symbol) => !SOLUBLE_CYANIDOFERRATES.some((row) => row.metals.includes(symbol)));
@@ -48,7 +49,7 @@ export const isMiscible = (formula: Formula): boolean => {
 };
 
 /** Ligands change what a salt does in water: the rules speak of simple ions only. */
-const isComplex = (formula: Formula): boolean => formula.toString().includes("[");
+const isComplex = (formula: Formula): boolean => madeOf(formula).complex || madeOf(formula).ammonia;
 
 const remembered = /* @__PURE__ */ remembering<Fate>(512);
 

@@ -7,7 +7,8 @@ import type { Quantity } from "../quantity";
 import { trySubstance } from "../substance";
 import { keyElement } from "./candidates";
 import { IGNITION, OXIDES } from "./data/ignition";
-import { exact } from "./exact";
+import { exact, planned } from "./exact";
+import { madeOf } from "./made-of";
 
 /** What is left, and what is assumed of air and heat. */
 export interface Residue {
@@ -23,7 +24,10 @@ function leavesOxide(formula: Formula, key: string): boolean {
 /** What the last step of heating leaves, where that is one solid. */
 function afterLastStep(formula: Formula): Residue | undefined {
   const known = trySubstance(formula.toString());
-  const last = known.ok ? known.value.thermalSteps.at(-1) : undefined;
+  // what only a furnace does is no ignition
+  const last = known.ok
+    ? known.value.thermalSteps.filter((one) => one.from.compare(planned("redHeat")) <= 0).at(-1)
+    : undefined;
   const [left, another] = last?.remains ?? [];
   return last === undefined || left === undefined || another !== undefined
     ? undefined
@@ -43,15 +47,18 @@ export function residueOf(formula: Formula, told: Formula | undefined): Residue 
   const dry: Residue = { residue: anhydrousOf(formula), condition: "only water is driven off" };
   // Every hydrate of a salt is heated alike, to the salt; ammonium goes with the water.
   const isOfHydrates = crystalWater(formula).waters.n !== 0n || knownForms(formula).length > 1;
-  if (isOfHydrates && !formula.toString().includes("NH4")) return dry;
+  if (isOfHydrates && !madeOf(formula).ammonium) return dry;
   const last = afterLastStep(formula);
   return last ?? (key === undefined || leavesOxide(formula, key) ? undefined : dry);
 }
 
+/** Anions that acid takes: those of carbonates, hydroxides and oxides. */
+const BASES: ReadonlySet<string> = /* @__PURE__ */ new Set(["carbonate", "hydrogencarbonate", "hydroxide", "oxide"]);
+
 /** Acid that a gram of a carbonate, hydroxide or oxide takes up: the charge of its metals, one H+ for each. */
 export function acidPerGramOf(formula: Formula): Quantity | undefined {
   const key = keyElement(formula);
-  if (key === undefined || !leavesOxide(formula, key) || /C2O4|C2O3|COO|C2H3O2/.test(formula.toString()))
+  if (key === undefined || !leavesOxide(formula, key) || ![...madeOf(formula).groups].every((name) => BASES.has(name)))
     return undefined;
   const states = attempt(() => oxidationStates(formula).of(key));
   if (!states.ok) return undefined;

@@ -2,8 +2,11 @@
 import { tryRedoxAnalysis } from "../equation";
 import { isNonmetal } from "../equation/oxidation/rules";
 import type { Formula } from "../formula";
+import { constitutionOf } from "../ion/constitution";
 import { isAcid } from "./acids";
 import { NOT_WARM } from "./data/products";
+import { dryingOf, losesWaterAt } from "./drying";
+import { exact } from "./exact";
 import { fateInRoom } from "./fate";
 import { remembering } from "./lazy";
 import type { Setting } from "./setting";
@@ -100,10 +103,20 @@ const ORDERS: Readonly<Record<ProcedureKind, string>> = {
 };
 
 function digestionOf(kind: ProcedureKind, product: Formula): string | undefined {
-  const text = product.toString();
-  const cold = NOT_WARM.find((row) => row.product.test(text));
+  const { identity, anhydrousIdentity, ligands } = constitutionOf(product);
+  const is = (text: string): boolean => {
+    const row = constitutionOf(text);
+    return row.waters === 0 ? row.anhydrousIdentity === anhydrousIdentity : row.identity === identity;
+  };
+  const cold = NOT_WARM.find(
+    ({ formulas, ammine }) => formulas.some(is) || (ammine && ligands.some(({ formula }) => formula === "NH3")),
+  );
   if (cold !== undefined) return `do not warm it in its liquor: ${cold.why} (common practice)`;
   if (kind !== "precipitation") return undefined;
+  // what heat takes water from below the usual warmth is digested as cool as it is dried
+  const { upTo } = dryingOf(product);
+  if (upTo !== undefined && losesWaterAt(product)?.compare(exact("90 °C")) === -1)
+    return `let it stand in its liquor 30 minutes to overnight, no warmer than ${upTo.format({ decimals: 0, uncertainty: "none" })}: above that it loses water (common practice)`;
   return "let it stand in its liquor 30 minutes to overnight, at 60 to 90 °C if it can be warmed: the grains grow and give up salt (common practice)";
 }
 

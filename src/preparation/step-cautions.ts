@@ -1,4 +1,5 @@
 // Cautions where they are needed: step by step of the work, from what is handled in each and from what the step does.
+import type { Formula } from "../formula";
 import { cite, type SourceKey } from "../foundation";
 import type { Quantity } from "../quantity";
 import type { Cautions, SubstanceCautions } from "../substance";
@@ -7,6 +8,7 @@ import type { Batch } from "./batch";
 import { type Acknowledged, inWords } from "./combinations";
 import {
   FLAMMABLE_GASES,
+  type FumeGround,
   IGNITION_FUMES,
   WORK_CAUTIONS,
   type WorkCondition,
@@ -16,6 +18,7 @@ import { dryingOf } from "./drying";
 import { planned } from "./exact";
 import { residueOf } from "./ignition";
 import { lazily, remembering } from "./lazy";
+import { madeOf } from "./made-of";
 import type { Material } from "./material";
 import { procedureOf } from "./procedure";
 import type { Setting } from "./setting";
@@ -148,6 +151,19 @@ function handledIn(given: Given): readonly (readonly [WorkStep, readonly Handled
   return steps.filter(([, handled]) => handled.length > 0);
 }
 
+const holds = (formula: Formula, symbol: string): boolean => formula.count(symbol).n !== 0n;
+
+/** Whether a solid has what the fume comes from. */
+const GIVES_OFF: Readonly<Record<FumeGround, (formula: Formula) => boolean>> = {
+  sulfur: (formula) => holds(formula, "S"),
+  "nitrogen oxides": (formula) => ["nitrate", "nitrite"].some((name) => madeOf(formula).groups.has(name)),
+  ammonia: (formula) => madeOf(formula).ammonium || madeOf(formula).ammonia,
+  organic: (formula) => madeOf(formula).organic,
+  cyanide: (formula) => madeOf(formula).cyanide !== undefined || madeOf(formula).groups.has("thiocyanate"),
+  chlorine: (formula) => holds(formula, "Cl"),
+  carbonate: (formula) => madeOf(formula).groups.has("carbonate"),
+};
+
 const rememberedFumes = /* @__PURE__ */ remembering<readonly StepCaution[] | undefined>(200);
 
 /** What red heat drives out of the product; undefined where it leaves nothing by which the product is told. */
@@ -155,9 +171,8 @@ function ignitionOf({ product: { formula, name } }: Setting): readonly StepCauti
   return rememberedFumes(formula.toString(), () => {
     const left = residueOf(formula, undefined)?.residue;
     if (left === undefined || left.hasSameComposition(formula)) return undefined;
-    const text = formula.toString();
     return IGNITION_FUMES.filter(
-      ({ holds, element }) => holds.test(text) && (element === undefined || left.count(element).n === 0n),
+      ({ of, element }) => GIVES_OFF[of](formula) && (element === undefined || left.count(element).n === 0n),
     ).map((row) => caution(name, row.text, row.source));
   });
 }

@@ -8,6 +8,7 @@ import { exact, planned } from "./exact";
 import { acidPerGramOf } from "./ignition";
 import type { Dissolved } from "./isolation";
 import { remembering } from "./lazy";
+import { madeOf } from "./made-of";
 import type { DissolvedMetal } from "./waste";
 
 /** One reagent for the waste. */
@@ -37,13 +38,13 @@ const protonsTakenBy = (formula: Formula): Quantity | undefined =>
 
 function judged(formula: Formula): Quantity | undefined {
   if (formula.compositionText === "H3N") return exact("1");
-  const text = formula.toString();
-  return /OH|CO3/.test(text) && !/C[2-9]/.test(text)
+  const { groups } = madeOf(formula);
+  return ["hydroxide", "carbonate"].some((name) => groups.has(name))
     ? acidPerGramOf(formula)?.times(molarMass(formula)).to("")
     : undefined;
 }
 
-function sharesOf(metals: readonly DissolvedMetal[], dissolved: readonly Dissolved[]): Share[] {
+function sharesOf(metals: readonly DissolvedMetal[], dissolved: readonly Dissolved[], holdsCyanide: boolean): Share[] {
   const forMetals = metals.flatMap(({ symbol, amount, precipitate }): Share[] => {
     const row = precipitate ? WASTE_METALS.find((one) => one.metal === symbol) : undefined;
     if (row === undefined) return [];
@@ -57,13 +58,20 @@ function sharesOf(metals: readonly DissolvedMetal[], dissolved: readonly Dissolv
     if (isAcid(species.formula))
       return [{ reagent: SODA, amount: amount.times(protonsOf(species.formula)).dividedBy(2), of: "acid" }];
     const taken = protonsTakenBy(species.formula);
-    return taken === undefined ? [] : [{ reagent: ACID, amount: amount.times(taken), of: species.name }];
+    // acid is never put to a liquor that holds a cyanide
+    return taken === undefined || holdsCyanide
+      ? []
+      : [{ reagent: ACID, amount: amount.times(taken), of: species.name }];
   });
   return [...forMetals, ...forSolutes];
 }
 
-export function treatmentOf(metals: readonly DissolvedMetal[], dissolved: readonly Dissolved[]): Treatment[] {
-  const shares = sharesOf(metals, dissolved);
+export function treatmentOf(
+  metals: readonly DissolvedMetal[],
+  dissolved: readonly Dissolved[],
+  holdsCyanide: boolean,
+): Treatment[] {
+  const shares = sharesOf(metals, dissolved, holdsCyanide);
   return [...new Set(shares.map((share) => share.reagent))].map((reagent) => {
     const own = shares.filter((share) => share.reagent === reagent);
     const list = [...new Set(own.map((share) => share.of))].join(" and ");

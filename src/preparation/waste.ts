@@ -3,12 +3,14 @@
 
 import { type Formula, molarMass } from "../formula";
 import { type Quantity, sum } from "../quantity";
+import { HOLDS_CYANIDE } from "../substance/data/hazard-classes";
 import type { Account, Formed } from "./account";
 import { isAcid } from "./acids";
 import { LEFT_IN_WASTE, WASTE_METALS, type WasteMetalRow } from "./data/waste";
 import { exact, planned } from "./exact";
 import { fateOf, keptByWater } from "./fate";
 import type { Dissolved, WashSchedule } from "./isolation";
+import { madeOf } from "./made-of";
 import type { Setting } from "./setting";
 import type { Species } from "./species";
 import { isGas, type Vessel } from "./vessel";
@@ -49,7 +51,21 @@ const CLOSING =
   "Collect liquor and washings; what may be done with them is decided by the local rules, not by this text.";
 const rowOf = (symbol: string): WasteMetalRow | undefined => WASTE_METALS.find((row) => row.metal === symbol);
 const isLeft = (symbol: string): boolean => LEFT_IN_WASTE.some((row) => row.metals.includes(symbol));
-const ligands = (formula: Formula): boolean => /NH3|C2O4|C6H5O7|CN/.test(formula.toString());
+
+/** Anions that keep a metal dissolved where soda or lye should bring it down. */
+const LIGANDS = ["oxalate", "citrate", "tartrate", "ethylenediaminetetraacetate"];
+const isLigand = (formula: Formula): boolean => {
+  const { groups, ammonia } = madeOf(formula);
+  return ammonia || LIGANDS.some((name) => groups.has(name));
+};
+
+/** A cyanide of any kind is put in or made: its liquor is never made sour and never boiled down. */
+const holdsCyanide = ({ reactants, products }: Setting): boolean =>
+  [...reactants, ...products].some(({ formula }) => madeOf(formula).cyanide !== undefined);
+
+/** Metals that hold cyanide are not brought down by what brings down their salts; those outside are. */
+const isHeld = ({ formula }: Species, symbol: string): boolean =>
+  madeOf(formula).cyanide === "fast" && symbol in HOLDS_CYANIDE;
 
 export function wasteOf(
   setting: Setting,
@@ -72,7 +88,7 @@ export function wasteOf(
   };
   for (const { species, amount } of dissolved) {
     if (!amount.isPositive()) continue;
-    for (const { symbol, count } of species.metals) add(symbol, amount.times(count));
+    for (const { symbol, count } of species.metals) if (!isHeld(species, symbol)) add(symbol, amount.times(count));
   }
   // What the liquor keeps of a sparingly soluble product, where a figure is known.
   const { product } = setting;
@@ -82,7 +98,7 @@ export function wasteOf(
       : undefined;
   if (kept !== undefined) {
     const n = kept.dividedBy(product.molarMass);
-    for (const { symbol, count } of product.metals) add(symbol, n.times(count));
+    for (const { symbol, count } of product.metals) if (!isHeld(product, symbol)) add(symbol, n.times(count));
   }
   const metals = [...amounts].map(([symbol, amount]): DissolvedMetal => {
     const named = amount.to("mol").named({ symbol: `n(${symbol}, waste)`, label: `${symbol} dissolved in the waste` });
@@ -93,9 +109,14 @@ export function wasteOf(
     return { symbol, amount: named, mass, precipitate: !isLeft(symbol), pH: rowOf(symbol)?.pH };
   });
   const notes: string[] = metals.flatMap(({ symbol }) => rowOf(symbol)?.note ?? []);
-  if (metals.some((m) => m.precipitate) && dissolved.some((d) => d.amount.isPositive() && ligands(d.species.formula)))
+  if (metals.some((m) => m.precipitate) && dissolved.some((d) => d.amount.isPositive() && isLigand(d.species.formula)))
     notes.push(
-      "ammonia, oxalate, citrate or cyanide keep metals dissolved: they must be destroyed, boiled off or sulfide used",
+      "ammonia, oxalate, citrate and tartrate keep metals dissolved: sulfide brings them down, or the ligand goes first",
+    );
+  const cyanide = holdsCyanide(setting);
+  if (cyanide)
+    notes.push(
+      "it holds a cyanide: keep it alkaline and by itself; never acid, bleach or heat on it, poison gas comes off; hand it in as it is",
     );
   if (
     setting.wet &&
@@ -103,7 +124,7 @@ export function wasteOf(
     product.metals.some(({ symbol }) => rowOf(symbol) !== undefined)
   )
     notes.push(`the mother liquor still holds ${product.name}: a second crop first, then what is left`);
-  const treatment = treatmentOf(metals, dissolved);
+  const treatment = treatmentOf(metals, dissolved, cyanide);
   const soda = treatment.find((one) => one.reagent === SODA)?.mass;
   return { volume, metals, treatment, soda, notes: [...new Set(notes)], closing: CLOSING };
 }
@@ -132,6 +153,15 @@ export function byProductsOf(setting: Setting, account: Account, dissolved: read
       ];
     if (isAcid(species.formula))
       return [{ ...formed, where: "in the liquor", worthKeeping: false, why: "it is a free acid in much water" }];
+    if (holdsCyanide(setting))
+      return [
+        {
+          ...formed,
+          where: "in the liquor",
+          worthKeeping: false,
+          why: "the liquor holds a cyanide: it is collected as it is, never boiled down",
+        },
+      ];
     const others = inLiquor.filter((d) => d.species !== species).map(mass);
     const share = others.length === 0 ? exact("0 %") : sum(others).dividedBy(formed.mass).to("%");
     const clean = share.compare(planned("cleanEnough")) <= 0;

@@ -66,6 +66,16 @@ export const PLANNING = {
     what: "kept below the temperature at which heat begins to change a product; it moves by tens",
     source: "commonPractice",
   },
+  oven: {
+    value: "105 °C",
+    what: "highest in a drying oven, however stable the product: water is gone, and more only changes it",
+    source: "commonPractice",
+  },
+  redHeat: {
+    value: "1000 °C",
+    what: "highest of an ignition: a burner or a small kiln gives it",
+    source: "commonPractice",
+  },
   gentle: {
     value: "40 °C",
     what: "highest for a hydrate or an ammine whose first loss is not tabulated",

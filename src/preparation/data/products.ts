@@ -3,16 +3,34 @@ import type { SourceKey } from "../../foundation";
 
 /** A product not to be warmed in its liquor. */
 export interface NotWarmRow {
-  readonly product: RegExp;
+  /** With crystal water just this hydrate, without it the salt with any. */
+  readonly formulas: readonly string[];
+  /** Any product with ammonia bound to its metal. */
+  readonly ammine?: true;
   readonly why: string;
   readonly source: SourceKey;
 }
 
 export const NOT_WARM: readonly NotWarmRow[] = [
-  { product: /^Cu\(OH\)2$/, why: "warm it turns into black copper oxide", source: "commonPractice" },
-  { product: /^(Mg|Zn|Ni|Co|Pb|Cd)CO3/, why: "warm it turns basic", source: "commonPractice" },
-  { product: /Cr\(SO4\)2/, why: "above 60 °C it turns green and hardly crystallises", source: "commonPractice" },
-  { product: /NH3\)/, why: "warm it loses ammonia", source: "commonPractice" },
+  { formulas: ["Cu(OH)2"], why: "warm it turns into black copper oxide", source: "commonPractice" },
+  {
+    formulas: ["MgCO3", "ZnCO3", "NiCO3", "CoCO3", "PbCO3", "CdCO3"],
+    why: "warm it turns basic",
+    source: "commonPractice",
+  },
+  {
+    formulas: ["KCr(SO4)2", "NH4Cr(SO4)2", "NaCr(SO4)2"],
+    why: "above 60 °C it turns green and hardly crystallises",
+    source: "commonPractice",
+  },
+  {
+    formulas: ["CaHPO4·2H2O"],
+    why: "above 40 °C it turns into the salt without water and into apatite",
+    source: "memory",
+  },
+  { formulas: ["MgNH4PO4·6H2O"], why: "above 50 °C it loses water and ammonia", source: "memory" },
+  { formulas: ["MgCO3·3H2O"], why: "above 50 °C it turns basic", source: "memory" },
+  { formulas: [], ammine: true, why: "warm it loses ammonia", source: "commonPractice" },
 ];
 
 /** A precipitate as it dries in air. */

@@ -244,9 +244,12 @@ export const FLAMMABLE_GASES: readonly FlammableGasRow[] = [
   { formula: "H3P", source: "commonPractice" },
 ];
 
-/** What leaves a solid at red heat, by what its formula holds. */
+/** What a solid gives off at red heat. */
+export type FumeGround = "sulfur" | "nitrogen oxides" | "ammonia" | "organic" | "cyanide" | "chlorine" | "carbonate";
+
+/** A fume and its ground. */
 export interface FumeRow {
-  readonly holds: RegExp;
+  readonly of: FumeGround;
   /** Only where the residue is free of this element: sulfates and chlorides may be all that is left. */
   readonly element?: string;
   readonly text: string;
@@ -254,28 +257,28 @@ export interface FumeRow {
 }
 
 export const IGNITION_FUMES: readonly FumeRow[] = [
-  { holds: /S/, element: "S", text: "sulfur oxides come off: under a hood or outdoors", source: "commonPractice" },
+  { of: "sulfur", element: "S", text: "sulfur oxides come off: under a hood or outdoors", source: "commonPractice" },
   {
-    holds: /NO[23](?!\d)/,
+    of: "nitrogen oxides",
     text: "brown nitrogen oxides come off: under a hood that works",
     source: "commonPractice",
   },
-  { holds: /NH[34]/, text: "ammonia comes off: under a hood or outdoors", source: "commonPractice" },
+  { of: "ammonia", text: "ammonia comes off: under a hood or outdoors", source: "commonPractice" },
   {
-    holds: /C2O4|COO|C[2-9]\d*H|CHO2/,
+    of: "organic",
     element: "C",
     text: "carbon monoxide and smoke come off: under a hood or outdoors",
     source: "commonPractice",
   },
-  { holds: /CN/, text: "cyanides must not be ignited: poison fumes", source: "commonPractice" },
+  { of: "cyanide", text: "cyanides must not be ignited: poison fumes", source: "commonPractice" },
   {
-    holds: /Cl/,
+    of: "chlorine",
     element: "Cl",
     text: "chlorides give off hydrogen chloride: under a hood or outdoors",
     source: "commonPractice",
   },
   {
-    holds: /CO3/,
+    of: "carbonate",
     element: "C",
     text: "carbon dioxide comes off: heat slowly, grains are thrown out",
     source: "commonPractice",
