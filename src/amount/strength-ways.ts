@@ -69,10 +69,10 @@ export class Ways {
     if (this.formula === undefined || isWater(this.formula)) return undefined;
     const { dry, waters } = splitWater(this.formula);
     if (dry === undefined || waters.equals(0)) return undefined;
-    this.ownWater ??= quantity(waters.toFraction() as `${number}`, {
-      symbol: "z",
-      label: `crystal water in one mole of ${this.name}`,
-    });
+    this.ownWater ??= quantity(
+      { value: waters, unit: "" },
+      { symbol: "z", label: `crystal water in one mole of ${this.name}` },
+    );
     return this.ownWater;
   }
 

@@ -43,7 +43,10 @@ function vapourPressure(
     return { kPa: 101.325 * Math.exp(-TROUTON * (boils / kelvin - 1)), factor: kelvin < boils ? TROUTON_FACTOR : 1 };
   }
   const carbon = formula.symbols.includes("C");
-  const salt = formula.symbols.some((symbol) => OF_SALTS.has(symbol) || (!carbon && METALS.has(symbol)));
+  if (formula.charge !== 0) return { kPa: 0, factor: 1 };
+  // ammonium salts do not boil: they go apart, and only above this
+  const ammonium = formula.text.includes("NH4");
+  const salt = ammonium || formula.symbols.some((symbol) => OF_SALTS.has(symbol) || (!carbon && METALS.has(symbol)));
   const hydrate = !splitWater(formula).waters.equals(0);
   return (salt || hydrate) && kelvin < SALT_CELSIUS + 273.15 ? { kPa: 0, factor: 1 } : undefined;
 }

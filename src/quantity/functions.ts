@@ -5,7 +5,7 @@ import { dimension, isNumber, KELVIN } from "./dimension";
 import { QuantityError } from "./error";
 import { choice, combination, evaluated, type Naming } from "./graph";
 import { withArticle } from "./meant";
-import { make, mismatch, nodeOf, operation, sumDimension, valueIn } from "./quantity";
+import { commonDecimals, make, mismatch, nodeOf, operation, sumDimension, valueIn } from "./quantity";
 import { add, compare, divide, multiply, rational, ZERO } from "./rational";
 import { type NumberLike, toRational } from "./read-number";
 import { type Decimal, decimal, fromDecimal, squareRootOf, toDecimal } from "./real";
@@ -37,6 +37,7 @@ export function sum(list: readonly QuantityLike[], naming?: Naming): Quantity {
     combination(nodes.map(() => one)),
     nodes,
     naming && { ...naming },
+    commonDecimals(first.unit, nodes),
   );
 }
 

@@ -127,14 +127,14 @@ class Value implements Quantity {
     const [a, b] = [this.#node, nodeOf(other)];
     const dimension = sumDimension(a.dimension, b.dimension, "plus");
     const unit = a.dimension === dimension ? a.unit : b.unit;
-    return operation(add(a.value, b.value), dimension, unit, SUM, [a, b], undefined, commonDecimals(unit, a, b));
+    return operation(add(a.value, b.value), dimension, unit, SUM, [a, b], undefined, commonDecimals(unit, [a, b]));
   }
 
   minus(other: QuantityLike): Quantity {
     const [a, b] = [this.#node, nodeOf(other)];
     const dimension = sumDimension(a.dimension, b.dimension, "minus");
     const unit = dimension === a.dimension ? a.unit : usualUnit(dimension);
-    const decimals = commonDecimals(unit, a, b);
+    const decimals = commonDecimals(unit, [a, b]);
     return operation(subtract(a.value, b.value), dimension, unit, DIFFERENCE, [a, b], undefined, decimals);
   }
 
@@ -286,10 +286,11 @@ function exactNumber(value: QuantityLike | NumberLike): Rational | undefined {
 const plainUnit = (a: Node): Unit => (a.unit.offset.n === 0n ? a.unit : readUnit("K"));
 
 /** Two figures written to as many decimals of one unit have a sum and a difference to as many: 24.40 - 0.10 is 24.30. */
-function commonDecimals(unit: Unit, a: Node, b: Node): number | undefined {
-  const plain = a.unit === unit && b.unit === unit && unit.offset.n === 0n;
-  const sure = a.leaf?.variance === undefined && b.leaf?.variance === undefined;
-  return plain && sure && a.decimals === b.decimals ? a.decimals : undefined;
+export function commonDecimals(unit: Unit, nodes: readonly Node[]): number | undefined {
+  const shared = nodes[0]?.decimals;
+  const same = (node: Node): boolean =>
+    node.decimals === shared && node.unit === unit && node.leaf?.variance === undefined;
+  return unit.offset.n === 0n && nodes.every(same) ? shared : undefined;
 }
 
 /**

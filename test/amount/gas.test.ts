@@ -157,6 +157,10 @@ describe("what is no gas", () => {
     ["NaCl", {}],
     ["Na2CO3", { temperature: "100 °C" }],
     ["CuSO4·5H2O", {}],
+    ["NH4Cl", {}],
+    ["SiO2", {}],
+    ["S", {}],
+    ["Cl-", {}],
   ] as const)("%s at %o is refused", (gas, conditions) => {
     for (const outcome of [
       tryGasVolume("1 mol", { ...conditions, gas }),

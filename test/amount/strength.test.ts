@@ -256,6 +256,12 @@ describe("hydrates as solutes", () => {
     expect(code("12 mol/kg", { of: "CaCl2", to: "% w/w" })).toBe("");
   });
 
+  test("a fraction of water counts as well", () => {
+    // 1 g of CaSO4·½H2O (145.14 g/mol) is 6.890 mmol in 99 g of water and 0.0621 g of its own
+    const b = convertStrength("1 % w/w", { of: "CaSO4·0.5H2O", to: "mol/kg" });
+    expect(b.in("mol/kg").toNumber()).toBeCloseTo(6.89 / 99.0621, 4);
+  });
+
   test.each(["mol/kg", "mol %"])("10 %% w/w to %s and back is itself", (to) => {
     const there = convertStrength("10 % w/w", { of: "CuSO4·5H2O", to });
     expect(convertStrength(there, { of: "CuSO4·5H2O", to: "% w/w" }).in("%").toNumber()).toBeCloseTo(10, 12);

@@ -30,6 +30,8 @@ describe("the figures and the unit of a result", () => {
   it("keeps the decimals that both sides of a sum or difference have", () => {
     expect(quantity("24.40 mL").minus("0.10 mL").toString()).toBe("24.30 mL");
     expect(quantity("24.40 mL").plus("0.10 mL").toString()).toBe("24.50 mL");
+    expect(sum(["1.10 g", "2.20 g", "3.30 g"]).toString()).toBe("6.60 g");
+    expect(sum(["1.10 g", "2.2 g"]).toString()).toBe("3.3 g");
     expect(quantity("24.40 mL").minus("0.1234 mL").toString()).toBe("24.2766 mL");
     expect(quantity("1.00 L").minus("10.00 mL").toString()).toBe("0.99 L");
   });
