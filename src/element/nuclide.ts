@@ -2,6 +2,7 @@
 
 import { kindOf } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
+import { frozen } from "../foundation/frozen";
 import type { Quantity } from "../quantity";
 import { ATOMIC_WEIGHTS } from "./data/atomic-weights";
 import { ISOTOPIC_COMPOSITIONS, type IsotopicCompositionRow } from "./data/isotopic-compositions";
@@ -66,7 +67,7 @@ export function nuclide(which: string): Nuclide {
 function toNuclide(atomicNumber: number, massNumber: number): Nuclide {
   const [symbol, , , , estimated] = nuclideMassRow(atomicNumber, massNumber);
   const row = ISOTOPIC_COMPOSITIONS.find((r) => r.symbol === symbol && r.massNumber === massNumber);
-  return {
+  return frozen({
     symbol,
     atomicNumber,
     massNumber,
@@ -74,7 +75,7 @@ function toNuclide(atomicNumber: number, massNumber: number): Nuclide {
     composition: row?.composition,
     estimated: estimated !== undefined,
     isotopicComposition: row,
-  };
+  });
 }
 
 /**

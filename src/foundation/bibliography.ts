@@ -3,6 +3,7 @@
 
 import { shown } from "./argument";
 import { SourceError } from "./error";
+import { frozen } from "./frozen";
 import { nearestWord } from "./slips";
 
 /** One source: what it is, and how far it was checked for our rows. */
@@ -420,7 +421,7 @@ export function source(key: SourceKey): Source {
 }
 
 function sourceOf(key: SourceKey): Source {
-  if (typeof key === "string" && Object.hasOwn(sources, key)) return sources[key];
+  if (typeof key === "string" && Object.hasOwn(sources, key)) return frozen(sources[key]);
   const nearest = typeof key === "string" ? nearestWord(key, Object.keys(sources)) : undefined;
   throw new SourceError("source.unknown", `no source has the key ${shown(key)}`, {
     hint: nearest === undefined ? "sourceKeys() lists them" : `did you mean ${nearest}?`,

@@ -13,6 +13,7 @@ import { type Formula, molarMass } from "../formula";
 import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
+import { frozen } from "../foundation/frozen";
 import { expectDimension, type Quantity, quantity } from "../quantity";
 import { anhydrousOf, withWater } from "./crystal-water";
 import { DEHYDRATION, type DehydrationRow } from "./data/dehydration";
@@ -74,7 +75,7 @@ export function knownForms(formula: FormulaLike): readonly HydrateForm[] {
   if (row === undefined) return [];
   let forms = formsByRow.get(row);
   if (forms === undefined) {
-    forms = formsOf(row);
+    forms = frozen(formsOf(row));
     formsByRow.set(row, forms);
   }
   return forms;

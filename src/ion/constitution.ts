@@ -3,6 +3,7 @@
 // C2H3O2 and the kind of hydrate dot make no difference.
 import { Formula, parseFormula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
+import { frozen } from "../foundation/frozen";
 import { memoised } from "./cache";
 import { ACIDS, type AcidRow } from "./data/acids";
 import { ISOMERS, type IsomerReading, type IsomerRow } from "./data/isomers";
@@ -554,7 +555,7 @@ function constitutionFor(formula: Formula): Constitution {
 }
 
 const known = /* @__PURE__ */ new WeakMap<Formula, Constitution>();
-const byText = /* @__PURE__ */ memoised(4000, (text: string) => constitutionFor(parseFormula(text)));
+const byText = /* @__PURE__ */ memoised(4000, (text: string) => frozen(constitutionFor(parseFormula(text))));
 
 /**
  * What a formula is made of: cations with their charges, anions, crystal water, ligands, the hydrogen of an acid. The same

@@ -4,6 +4,7 @@ import { SOLUBILITY_PRODUCTS, type SolubilityProductRow } from "../aqueous/data/
 import { type Formula, parseFormula } from "../formula";
 import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
+import { frozen } from "../foundation/frozen";
 import { apply, type Quantity, quantity } from "../quantity";
 import { needTextOption } from "./argument";
 import { SolubilityError } from "./error";
@@ -133,7 +134,7 @@ function productOf(row: SolubilityProductRow): SolubilityProduct {
     warnings.push("a doubtful constant: sources differ by powers of ten, or it rests on memory");
   if (row.soluble === true) warnings.push("a soluble salt: use its measured solubility instead");
   if (row.note !== undefined) warnings.push(row.note);
-  const made: SolubilityProduct = {
+  const made: SolubilityProduct = frozen({
     solid: row.solid,
     name: row.name,
     form: row.form,
@@ -143,7 +144,7 @@ function productOf(row: SolubilityProductRow): SolubilityProduct {
     value: powerOfTen(pKsp, `Ksp(${row.solid})`, `solubility product of ${row.name}`),
     source: row.source,
     warnings,
-  };
+  });
   given.set(row, made);
   return made;
 }

@@ -3,6 +3,7 @@
 import { parseFormula } from "../formula";
 import type { SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
+import { frozen } from "../foundation/frozen";
 import { ION_FIELD_SOURCES, MONATOMIC_COLOURS } from "../ion/data/ions";
 import { chargedText, type Ion, ionIndex, ionText } from "../ion/ion-index";
 import { compositionKey, readNotation, tryReadNotation } from "../ion/notation";
@@ -102,7 +103,7 @@ function entryOf(ion: Ion): IonEntry {
   const conjugateBase = ion.counts.has("H") ? conjugate(ion, -1) : undefined;
   const root = rootOf(ion);
   const otherNames = ion.row.also ?? [];
-  return {
+  return frozen({
     formula,
     name: ion.row.name,
     charge: ion.charge,
@@ -116,7 +117,7 @@ function entryOf(ion: Ion): IonEntry {
       ...(otherNames.length === 0 ? {} : { otherNames: ION_FIELD_SOURCES.also }),
       ...(colour === undefined ? {} : { colour: ION_FIELD_SOURCES.colour }),
     },
-  };
+  });
 }
 
 /**

@@ -1,6 +1,7 @@
 // A word on a pack to the substances it may mean: what shops sell under that name, in every form.
 import type { SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
+import { frozen } from "../foundation/frozen";
 import { slips } from "../foundation/slips";
 import { readNotation } from "../ion/notation";
 import { SHOP_MATERIALS, type ShopMaterialRow, type StatedAssay } from "./data/shop-materials";
@@ -230,7 +231,12 @@ export function shopMaterial(name: string): ShopMaterial {
     });
   }
   const candidates = candidatesOf(rows);
-  return { name: text, candidates, ambiguous: new Set(candidates.map((one) => one.formula)).size > 1, note: NOTE };
+  return frozen({
+    name: text,
+    candidates,
+    ambiguous: new Set(candidates.map((one) => one.formula)).size > 1,
+    note: NOTE,
+  });
 }
 
 /**

@@ -1,5 +1,6 @@
 // Codes of the Globally Harmonized System and what they stand for, in our own short words.
 import { attempt, type Result } from "../foundation/error";
+import { frozen } from "../foundation/frozen";
 import {
   HAZARD_STATEMENTS,
   PICTOGRAMS,
@@ -37,7 +38,7 @@ export function statementOf(code: string): StatementEntry {
   for (const one of [text, text.replace(/(?<=\d)[A-Za-z]+$/, "")])
     for (const [kind, table] of TABLES) {
       const row = table.find((entry) => entry.code === one);
-      if (row !== undefined) return { ...row, kind };
+      if (row !== undefined) return frozen({ ...row, kind });
     }
   throw new SubstanceError("substance.unknown-code", `no statement has the code ${text}`, {
     input: text,

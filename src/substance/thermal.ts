@@ -1,6 +1,7 @@
 // What heat does to a substance, step by step, each step starting from what the one before left.
 import { molarMass } from "../formula";
 import { cite, type SourceKey } from "../foundation";
+import { frozen } from "../foundation/frozen";
 import { formulaKey, type Notation, readNotation } from "../ion/notation";
 import { type Quantity, quantity, sum } from "../quantity";
 import { THERMAL, type ThermalAmount, type ThermalRow, type ThermalStepRow } from "./data/thermal-steps";
@@ -41,26 +42,26 @@ function massOfAll(amounts: readonly ThermalAmount[]): Quantity {
 }
 
 function stepOf(row: ThermalStepRow, before: ThermalStep["before"], { formula, source }: ThermalRow): ThermalStep {
-  return {
+  return Object.freeze({
     from: celsius(row.from, `begins for ${formula}`, source),
     ...(row.to === undefined ? {} : { to: celsius(row.to, `over for ${formula}`, source) }),
     approx: row.approx ?? false,
     before,
-    takes: row.takes ?? [],
-    leaves: row.leaves,
-    remains: row.remains,
+    takes: frozen(row.takes ?? []),
+    leaves: frozen(row.leaves),
+    remains: frozen(row.remains),
     get massLeft() {
       return massOfAll(row.remains)
         .dividedBy(molarMass(formula))
         .named({ rule: "mass left = mass of what remains / mass before heating" });
     },
     source,
-  };
+  });
 }
 
 /** The steps of a row, in order. */
 export function stepsOf(row: ThermalRow): ThermalStep[] {
-  let before: ThermalStep["before"] = [{ formula: row.formula, coefficient: "1" }];
+  let before: ThermalStep["before"] = frozen([{ formula: row.formula, coefficient: "1" }]);
   return row.steps.map((step) => {
     const made = stepOf(step, before, row);
     before = made.remains;
