@@ -55,6 +55,8 @@ export interface Constitution {
   readonly acid?: AcidHydrogen;
   /** The metal with its ligands as one ion, where it stays together in water. */
   readonly complex?: ConstituentIon;
+  /** The ions it gives when it dissolves, cations first: those above, a complex kept together. */
+  readonly inWater: readonly ConstituentIon[];
   /** Names of the anions with those of the acids' anions behind hydrogen salts, `ammonium` and `ammine`. */
   readonly groups: readonly string[];
   /** What the formula may be, where only a composition is written that several substances share; else empty. */
@@ -75,7 +77,6 @@ interface Content {
   readonly aquas: number;
   readonly molecule?: string;
   readonly acid?: AcidHydrogen;
-  readonly complex?: ConstituentIon;
   readonly groups: readonly string[];
   readonly readings: readonly string[];
 }
@@ -356,7 +357,7 @@ function multiplied(part: Part, times: number): Part {
 
 function divided(content: Content, times: number): Content {
   const each = <T extends { readonly count: number }>(list: readonly T[]): T[] => scaled(list, 1 / times);
-  const { cations, anions, waters, ammines, aquas, complex } = content;
+  const { cations, anions, waters, ammines, aquas } = content;
   if (content.kind !== "salt") return content;
   return {
     ...content,
@@ -365,7 +366,6 @@ function divided(content: Content, times: number): Content {
     waters: rounded(waters / times),
     ammines: rounded(ammines / times),
     aquas: rounded(aquas / times),
-    ...(complex === undefined ? {} : { complex: each([complex])[0]! }),
   };
 }
 
@@ -385,48 +385,77 @@ const CYANIDE_METALS: ReadonlySet<string> = /* @__PURE__ */ new Set(
 const isTransition = ({ element }: ConstituentIon): boolean =>
   element !== undefined && !["Li", "Na", "K", "Rb", "Cs", "Mg", "Ca", "Sr", "Ba", "H"].includes(element);
 
-/** The ion that the square brackets of a part, or its ammonias or cyanides, hold together. */
-function complexOf(part: Part, content: Content): ConstituentIon | undefined {
-  const ions = [...content.cations, ...content.anions];
-  const bracket = part.units.find(
-    ({ bracket, members }) => bracket === "[" && members !== undefined && hasMetal(countsOf(members)),
-  );
-  if (bracket !== undefined) {
-    const inside = countsOf(bracket.members!);
-    let outside: ReadonlyMap<string, number> = part.counts;
-    if (timesIn(inside, outside) < bracket.count) return undefined;
-    outside = without(outside, inside, bracket.count);
-    let charge = 0;
-    for (const ion of ions) {
-      const counts = readNotation(ion.formula).parts[0]!.counts;
-      const times = Math.min(timesIn(counts, outside), ion.count);
-      if (times === 0 || !Number.isFinite(times)) continue;
-      outside = without(outside, counts, times);
-      charge += times * ion.charge;
-    }
-    const own = -charge / bracket.count;
-    if (outside.size > 0 || own === 0 || !Number.isInteger(own)) return undefined;
-    return { formula: canonical(chargedText(`[${bracket.text}]`, own)), charge: own, count: bracket.count };
+/** A complex and the ions around it. */
+interface Kept {
+  readonly complex: ConstituentIon;
+  readonly around: readonly ConstituentIon[];
+}
+
+const kept = (text: string, charge: number, count: number, around: readonly ConstituentIon[]): Kept => ({
+  complex: { formula: canonical(chargedText(text, charge)), charge, count },
+  around,
+});
+
+/** What square brackets hold together. */
+function bracketed(part: Part, { members, text, count }: Unit, ions: readonly ConstituentIon[]): Kept | undefined {
+  const inside = countsOf(members!);
+  if (timesIn(inside, part.counts) < count) return undefined;
+  let outside: ReadonlyMap<string, number> = without(part.counts, inside, count);
+  let charge = 0;
+  const around: ConstituentIon[] = [];
+  for (const ion of ions) {
+    const { counts } = readNotation(ion.formula).parts[0]!;
+    const times = Math.min(timesIn(counts, outside), ion.count);
+    if (times < 1) continue;
+    outside = without(outside, counts, times);
+    charge += times * ion.charge;
+    around.push({ ...ion, count: times });
   }
-  const metals = content.cations.filter(isTransition);
+  const own = -charge / count;
+  if (outside.size > 0 || own === 0 || !Number.isInteger(own)) return undefined;
+  return kept(`[${text}]`, own, count, around);
+}
+
+/** The ion that the square brackets of a part, or its ammonias or cyanides, hold together. */
+function complexOf(part: Part, { cations, anions, ammines }: Content): Kept | undefined {
+  const ions = [...cations, ...anions];
+  const bracket = part.units.find(
+    (unit) => unit.bracket === "[" && unit.members !== undefined && hasMetal(countsOf(unit.members)),
+  );
+  if (bracket !== undefined) return bracketed(part, bracket, ions);
+  const metals = cations.filter(isTransition);
   const [metal] = metals;
   if (metal === undefined || metals.length > 1) return undefined;
-  const perMetal = content.ammines / metal.count;
+  const others = (gone: readonly ConstituentIon[]) => ions.filter((ion) => !gone.includes(ion));
+  const perMetal = ammines / metal.count;
   if (perMetal > 0 && Number.isInteger(perMetal)) {
-    const size = perMetal === 1 ? "" : perMetal;
-    const text = `[${metal.element}(NH3)${size}]`;
-    return { formula: canonical(chargedText(text, metal.charge)), charge: metal.charge, count: metal.count };
+    const text = `[${metal.element}(NH3)${perMetal === 1 ? "" : perMetal}]`;
+    return kept(text, metal.charge, metal.count, others([metal]));
   }
-  const [anion] = content.anions;
-  if (content.anions.length !== 1 || anion!.formula !== "CN-" || content.cations.length < 2) return undefined;
+  const [anion] = anions;
+  if (anions.length !== 1 || anion!.formula !== "CN-" || cations.length < 2) return undefined;
   const each = anion!.count / metal.count;
-  if (!CYANIDE_METALS.has(metal.element!) || !Number.isInteger(each)) return undefined;
   const charge = metal.charge - each;
-  if (charge >= 0) return undefined;
-  return { formula: canonical(chargedText(`[${metal.element}(CN)${each}]`, charge)), charge, count: metal.count };
+  if (!CYANIDE_METALS.has(metal.element!) || !Number.isInteger(each) || charge >= 0) return undefined;
+  return kept(`[${metal.element}(CN)${each}]`, charge, metal.count, others([metal, anion!]));
 }
 
 // -- the whole
+
+/** Vanadyl and its like, which stand in water as they stand in the salt beside another anion: VOSO4, TiOSO4. */
+function withOxoCation(cations: readonly ConstituentIon[], anions: readonly ConstituentIon[]): ConstituentIon[] {
+  const oxide = anions.find(({ formula }) => formula === "O^2-");
+  const [metal] = cations;
+  if (oxide === undefined || anions.length === 1 || cations.length > 1) return [...cations, ...anions];
+  const oxygens = oxide.count / metal!.count;
+  const oxo = ionIndex().cations.find(
+    ({ row, counts, charge }) =>
+      row.alone && counts.get(metal!.element ?? "") === 1 && counts.get("O") === oxygens && charge > 0,
+  );
+  if (oxo === undefined || oxo.charge !== metal!.charge - 2 * oxygens) return [...cations, ...anions];
+  const cation = { formula: ionFormula(oxo), charge: oxo.charge, count: metal!.count };
+  return [cation, ...anions.filter((ion) => ion !== oxide)];
+}
 
 /** Equal things added up, in order of first appearance. */
 function added<T extends { readonly formula: string; readonly count: number }>(list: readonly T[]): T[] {
@@ -437,6 +466,9 @@ function added<T extends { readonly formula: string; readonly count: number }>(l
   }
   return [...all.values()];
 }
+
+const byCharge = (ions: readonly ConstituentIon[]): ConstituentIon[] =>
+  [...ions].sort((one, other) => Number(one.charge < 0) - Number(other.charge < 0));
 
 const scaled = <T extends { readonly count: number }>(list: readonly T[], times: number): T[] =>
   times === 1 ? [...list] : list.map((one) => ({ ...one, count: rounded(one.count * times) }));
@@ -486,6 +518,7 @@ function ionConstitution(formula: Formula, part: Part): Constitution {
     ligands,
     molecules: [],
     ...(ligands.length > 0 ? { complex: own } : {}),
+    inWater: [own],
     groups: row === undefined ? [] : rootNames(row),
     readings: [],
     identity: text,
@@ -526,7 +559,7 @@ function constitutionFor(formula: Formula): Constitution {
             : "molecule";
   const [only] = dry;
   const single = dry.length === 1 ? only : undefined;
-  const complex = single === undefined ? undefined : complexOf(single.part, single.content);
+  const held = single === undefined ? undefined : complexOf(single.part, single.content);
   const things = [...cations, ...anions, ...molecules, { formula: "NH3", count: ammines }];
   const units = commonFactor(
     [...cations, ...anions, ...molecules].map(({ count }) => count).concat(ammines > 0 ? [ammines] : []),
@@ -543,7 +576,8 @@ function constitutionFor(formula: Formula): Constitution {
     ],
     molecules,
     ...(single?.content.acid === undefined ? {} : { acid: single.content.acid }),
-    ...(complex === undefined ? {} : { complex: scaled([complex], single!.times)[0]! }),
+    ...(held === undefined ? {} : { complex: scaled([held.complex], single!.times)[0]! }),
+    inWater: held === undefined ? withOxoCation(cations, anions) : scaled(byCharge([held.complex, ...held.around]), single!.times),
     groups: [...new Set(contents.flatMap(({ content }) => content.groups))],
     readings: [...new Set(contents.flatMap(({ content }) => content.readings))],
     identity: identityText(

@@ -167,6 +167,9 @@ function reacting(cations: readonly CationUse[], anions: readonly AnionUse[]): b
 /** Monatomic anions that share a salt with other anions; nitride, carbide and the like stand alone. */
 const SHARING: ReadonlySet<string> = /* @__PURE__ */ new Set(["O", "F", "Cl", "Br", "I", "S", "Se", "Te"]);
 
+/** Peroxide, superoxide, ozonide, and oxoanions with a peroxo group. */
+const PEROXO: ReadonlySet<string> = /* @__PURE__ */ new Set(["O2", "O3", "HO2", "SO5", "HSO5"]);
+
 /** Nitride, carbide, peroxide, ozonide, acetylide: one element only, and the whole anion part of their salts. */
 function standsAlone(ion: Ion): boolean {
   if (ion.element !== undefined) return !SHARING.has(ion.element.symbol);
@@ -249,9 +252,9 @@ function saltWith(
   const solved = metals(rest, needed);
   if (solved === undefined) return undefined;
   const cations = [...start.uses, ...solved.uses];
-  // peroxides, superoxides and ozonides are those of metals with one charge: CrO2 is chromium(IV) oxide
+  // peroxo anions are those of metals with one charge: CrO2 is chromium(IV) oxide, VOSO4 no peroxosulfate
   if (
-    taken.some(({ ion }) => /^(peroxide|superoxide|ozonide)$/.test(ion.row.name)) &&
+    taken.some(({ ion }) => PEROXO.has(ion.row.formula)) &&
     !cations.every((use) => use.ion !== undefined || use.element?.fixed)
   )
     return undefined;
@@ -275,7 +278,7 @@ function saltWith(
       isWritten(ion, text) && cations.some((use) => ion.row.commonWith?.includes(use.element?.symbol ?? "") ?? false),
   );
   const unlikely =
-    (reacting(cations, taken) ? REACTS : 0) + (oxideHalide ? 12 : 0) + (multiple ? 12 : 0) - (common ? RARE : 0);
+    (reacting(cations, taken) ? REACTS : 0) + (oxideHalide ? 12 : 0) + (multiple ? 12 : 0) - (common ? RARE + 1 : 0);
   const strain = start.strain + solved.strain + 10 * cations.length + anionStrain(taken) + unlikely;
   return { cations, anions: taken, strain };
 }

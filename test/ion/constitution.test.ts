@@ -7,6 +7,7 @@ import { ACID_STEPS } from "../../src/ion/data/acid-steps";
 import { ACIDS } from "../../src/ion/data/acids";
 import { ANIONS, CATIONS } from "../../src/ion/data/ions";
 import { ISOMERS } from "../../src/ion/data/isomers";
+import { SOLUBILITY_RULES } from "../../src/ion/data/rules";
 import { REGISTRY } from "../../src/substance/data/registry";
 
 const ions = (formula: string): string => {
@@ -175,6 +176,12 @@ describe("spelling", () => {
 });
 
 describe("the tables", () => {
+  it("spell the ions of the rules as the constitution writes them", () => {
+    for (const { anions, except = {} } of SOLUBILITY_RULES)
+      for (const ion of [...anions, ...Object.values(except).flatMap((list) => list.flatMap((one) => one.split(" ")))])
+        expect(constitutionOf(ion).identity, ion).toBe(ion);
+  });
+
   it("give an acid's anion with the charge and atoms its hydrons leave", () => {
     for (const { formula, protons, anion } of ACIDS) {
       const left = parseFormula(anion);

@@ -1,12 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { balance, Equation, equationFromJSON, parseEquation, reactionSpace, tryBalance } from "../../src/equation";
-import { ALWAYS_SOLUBLE, SOLUBILITY_RULES, STRONG_ACIDS } from "../../src/equation/data/electrolytes";
 import { IONS } from "../../src/equation/data/ions";
 import { OXIDATION_LIMITS } from "../../src/equation/data/oxidation-limits";
 import { ANION_STATES, COMMON_STATES, FIXED_STATES, KNOWN_STRUCTURES } from "../../src/equation/data/oxidation-rules";
 import { parseFormula } from "../../src/formula";
 import { sourceKeys } from "../../src/foundation";
+import { ACIDS } from "../../src/ion/data/acids";
+import { ALKALI, ALKALI_MISFITS, REACTS_WITH_WATER, SOLUBILITY_RULES } from "../../src/ion/data/rules";
 
 const SYMBOLS = ["H", "C", "N", "O", "Na", "S", "Cl", "Fe", "Cu", "Zn"];
 
@@ -132,7 +133,7 @@ describe("laws of the equation tables", () => {
       ...ANION_STATES,
       ...COMMON_STATES,
       ...KNOWN_STRUCTURES,
-      ...STRONG_ACIDS,
+      ...ACIDS,
       ...SOLUBILITY_RULES,
     ];
     for (const { source } of rows) expect(keys).toContain(source);
@@ -164,12 +165,17 @@ describe("laws of the equation tables", () => {
       }, 0);
       expect(sum, formula).toBeCloseTo(0, 9);
     }
-    for (const { formula, anion, hydrogens } of STRONG_ACIDS) {
-      expect(balance(`${formula} -> H+ + ${anion}`).coefficients, formula).toEqual([1n, BigInt(hydrogens), 1n]);
+    for (const { formula, anion, protons } of ACIDS) {
+      expect(balance(`${formula} -> H+ + ${anion}`).coefficients, formula).toEqual([1n, BigInt(protons), 1n]);
     }
     for (const text of [
-      ...ALWAYS_SOLUBLE,
-      ...SOLUBILITY_RULES.flatMap((rule) => [...rule.anions, ...rule.except.flatMap((entry) => entry.split(" "))]),
+      ...ALKALI,
+      ...REACTS_WITH_WATER,
+      ...Object.values(ALKALI_MISFITS).flatMap((list) => list.flatMap((pair) => pair.split(" "))),
+      ...SOLUBILITY_RULES.flatMap(({ anions, except = {} }) => [
+        ...anions,
+        ...Object.values(except).flatMap((list) => list.flatMap((entry) => entry.split(" "))),
+      ]),
     ]) {
       expect(parseFormula(text).charge, text).not.toBe(0);
     }

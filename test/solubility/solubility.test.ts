@@ -1,5 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { dissociated } from "../../src/equation/ions";
+import { parseFormula } from "../../src/formula";
 import { cite } from "../../src/foundation/bibliography";
+import { constitutionOf } from "../../src/ion";
+import { ALKALI, REACTS_WITH_WATER, SOLUBILITY_RULES } from "../../src/ion/data/rules";
 import { uncertaintyBudget } from "../../src/quantity";
 import { branchesOf } from "../../src/solubility/branch";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
@@ -232,20 +236,60 @@ describe("figures of a second source", () => {
 });
 
 describe("solubility rules", () => {
-  it("agree with the table in nineteen of twenty salts", () => {
+  it("agree with the table in every salt both speak of, but for those listed", () => {
+    /** Measured otherwise than the rule says, with the reason to leave the rule as it is. */
+    const EXCEPTIONS: Readonly<Record<string, string>> = {
+      "Co(NO2)2": "one old figure, 0.4 g; nitrites dissolve",
+    };
     let judged = 0;
     const misses: string[] = [];
     for (const { formula, points } of SOLUBILITY) {
       const rule = solubilityRule(formula);
-      const point = points.find(([celsius]) => celsius === 20) ?? points.find(([celsius]) => celsius === 25);
+      const near = points.filter(([celsius]) => celsius >= 15 && celsius <= 30);
+      const point = near.sort(([a], [b]) => Math.abs(a - 22) - Math.abs(b - 22))[0];
       if (rule === undefined || point === undefined) continue;
       judged += 1;
       const value = Number(point[1]);
       const measured = value > 1 ? "soluble" : value >= 0.1 ? "slightly soluble" : "insoluble";
-      if (measured !== rule.class) misses.push(`${formula} ${value} g, rule: ${rule.class}`);
+      if ((measured !== rule.class) !== formula in EXCEPTIONS)
+        misses.push(`${formula} ${value} g, rule: ${rule.class}`);
     }
-    expect(judged).toBeGreaterThan(330);
-    expect(misses.length / judged, misses.join("; ")).toBeLessThan(0.05);
+    expect(judged).toBeGreaterThan(380);
+    expect(misses).toEqual([]);
+  });
+
+  it("say the same to the ionic equation and to the solubility of a salt", () => {
+    const cations = [...new Set(SOLUBILITY_RULES.flatMap(({ except = {} }) => Object.values(except).flat()))]
+      .filter((entry) => !entry.includes(" "))
+      .concat(["Na+", "NH4+", "Fe^3+", "Al^3+", "Cu^2+"]);
+    let judged = 0;
+    for (const cation of cations)
+      for (const anion of SOLUBILITY_RULES.flatMap(({ anions }) => anions)) {
+        const [z, q] = [parseFormula(cation).charge, -parseFormula(anion).charge];
+        const group = (ion: string, n: number) => `(${ion.replace(/\^?\d*[+-]$/, "")})${n}`;
+        const d = z % q === 0 ? q : q % z === 0 ? z : 1;
+        const formula = parseFormula(
+          `${group(cation, q / d)}${group(anion, z / d)}`.replaceAll("([", "[").replaceAll("])", "]"),
+        );
+        const { kind, inWater } = constitutionOf(formula);
+        const as = inWater.map(({ formula: ion }) => ion);
+        if (kind !== "salt" || as.length !== 2 || as[0] !== cation || as[1] !== anion) continue;
+        const rule = solubilityRule(formula)?.class;
+        if (rule === undefined || REACTS_WITH_WATER.includes(anion)) continue;
+        judged += 1;
+        const strongBase = anion === "OH-" || ALKALI.includes(cation);
+        const dissolves = rule === "soluble" || (rule === "slightly soluble" && strongBase);
+        expect(dissociated(formula).ions !== undefined, `${formula} ${rule}`).toBe(dissolves);
+      }
+    expect(judged).toBeGreaterThan(500);
+  });
+
+  it("know lithium phosphate, aluminate and strontium thiosulfate", () => {
+    // 0.027 g of lithium phosphate and 21.5 g of strontium thiosulfate in 100 g of water: the table of this library
+    expect(solubilityRule("Li3PO4")?.class).toBe("insoluble");
+    expect(solubilityRule("SrS2O3")?.class).toBe("soluble");
+    expect(solubilityRule("NaAlO2")?.class).toBe("soluble");
+    expect(solubilityRule("Fe(C2H3O2)2")).toEqual(solubilityRule("Fe(CH3COO)2"));
   });
 
   it("speak of salts the table does not hold, and of nothing else", () => {

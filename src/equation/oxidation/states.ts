@@ -3,11 +3,12 @@
 import { type Formula, parseFormula } from "../../formula/formula";
 import { attempt, type Result } from "../../foundation/error";
 import { Fraction } from "../../foundation/fraction";
+import { constitutionOf } from "../../ion";
 import { EquationError } from "../error";
 import { formulaGiven } from "../parse";
 import { signed } from "./rules";
-import { countsOf, partsOf } from "./structure";
-import { analyse, merged, type SiteState } from "./units";
+import { countsOf, type Item, partsOf } from "./structure";
+import { analyse, analyseSalt, merged, type SiteState } from "./units";
 
 /** One element in one state. */
 export interface OxidationSite {
@@ -85,6 +86,10 @@ export class OxidationStates {
   }
 }
 
+/** Does the formula state oxidation numbers, or charges inside it? Then these are taken. */
+const isStated = (items: readonly Item[]): boolean =>
+  items.some((item) => (item.kind === "atom" ? item.stated !== undefined : item.charge !== 0 || isStated(item.items)));
+
 /**
  * Oxidation state of every element in a formula, exact.
  *
@@ -112,9 +117,14 @@ export function oxidationStates(formula: Formula | string): OxidationStates {
   const parts = read.elementIndices.length === 0 ? [] : partsOf(read);
   const sites: SiteState[] = [];
   const assumptions: string[] = [];
-  const names = parts.length > 1 ? read.parts.map((part) => String(part.formula)) : [];
+  const formulas = parts.length > 1 ? read.parts.map((part) => part.formula) : [read];
   for (const [at, { items, number, charge }] of parts.entries()) {
-    const analysis = analyse(items, new Fraction(charge), names[at]);
+    const name = parts.length > 1 ? String(formulas[at]) : undefined;
+    const made = charge === 0 && !isStated(items) ? constitutionOf(formulas[at]!) : undefined;
+    const analysis =
+      (made?.kind === "salt" && made.molecules.length === 0 && at < formulas.length
+        ? analyseSalt(made, items, name)
+        : undefined) ?? analyse(items, new Fraction(charge), name);
     if (analysis === undefined) {
       throw new EquationError(
         "equation.oxidation-state-unknown",

@@ -1,9 +1,12 @@
 // Cutting a formula into the ions and ligands it is made of, so that each is judged by itself: NH4NO3 holds nitrogen in
 // two states, [Co(NH3)6]Cl3 has neutral ligands, Fe4[Fe(CN)6]3 two kinds of iron.
+
+import { parseFormula } from "../../formula/formula";
 import { Fraction } from "../../foundation/fraction";
-import { KNOWN_STRUCTURES } from "../data/oxidation-rules";
+import type { Constitution } from "../../ion";
+import { KNOWN_STRUCTURES, type StructureRow } from "../data/oxidation-rules";
 import { fixedState, isNonmetal, limitsOf, unitStates } from "./rules";
-import { countsOf, type Item, type KnownIon, knownIon, spelledIon, spelling } from "./structure";
+import { countsOf, type Item, type KnownIon, keyOf, knownIon, partsOf, spelledIon, spelling } from "./structure";
 
 /** The state of one element in one kind of unit. */
 export interface SiteState {
@@ -45,18 +48,57 @@ function labelOf(formula: string, charge: number): string {
   return `${formula}${size === 1 ? "" : `^${size}`}${charge > 0 ? "+" : "-"}`;
 }
 
+let structures: ReadonlyMap<string, StructureRow> | undefined;
+
+/** The sites of a compound that the rules misjudge. */
+function knownStructure(items: readonly Item[], unit: string | undefined): Analysis | undefined {
+  structures ??= new Map(
+    KNOWN_STRUCTURES.map((row) => [keyOf(countsOf(partsOf(parseFormula(row.formula))[0]!.items)), row]),
+  );
+  const counts = countsOf(items);
+  const known = structures.get(keyOf(counts));
+  if (known === undefined) return undefined;
+  const sites = [...counts].flatMap(([symbol, count]) => {
+    const shares = known.states[symbol]!.split(" ");
+    return shares.map((state) => ({ symbol, count: count.div(shares.length), state: new Fraction(state), unit }));
+  });
+  return { sites, assumptions: [] };
+}
+
+/** A salt from its ions: each polyatomic one judged by itself, the metals and simple anions together. */
+export function analyseSalt(
+  { cations, anions, ligands, waters }: Constitution,
+  items: readonly Item[],
+  unit: string | undefined,
+): Analysis | undefined {
+  const known = knownStructure(items, unit);
+  if (known !== undefined) return known;
+  const units: Unit[] = [];
+  const rest: Item[] = [];
+  for (const { formula, charge, count, element } of [...cations, ...anions]) {
+    if (element !== undefined) {
+      rest.push({ kind: "atom", symbol: element, count: new Fraction(count), stated: undefined });
+      continue;
+    }
+    const inner = partsOf(parseFormula(formula))[0]!.items;
+    const [only] = inner;
+    const plain = inner.length === 1 && only!.kind === "group" ? only!.items : inner;
+    units.push({ items: inner, count: new Fraction(count), charges: [charge], label: spelling(plain) });
+  }
+  for (const { formula, count } of [...ligands, ...(waters > 0 ? [{ formula: "H2O", count: waters }] : [])])
+    units.push({
+      items: partsOf(parseFormula(formula))[0]!.items,
+      count: new Fraction(count),
+      charges: [0],
+      label: formula,
+    });
+  return choose(units, rest, new Fraction(0), unit);
+}
+
 /** Sites of all atoms among the items, their charges adding up to `charge`; undefined where the rules do not settle it. */
 export function analyse(items: readonly Item[], charge: Fraction, unit: string | undefined): Analysis | undefined {
-  const known = KNOWN_STRUCTURES.find(
-    (row) => charge.n === 0n && items.every((item) => item.kind === "atom") && spelling(items) === row.formula,
-  );
-  if (known !== undefined) {
-    const sites = [...countsOf(items)].flatMap(([symbol, count]) => {
-      const shares = known.states[symbol]!.split(" ");
-      return shares.map((state) => ({ symbol, count: count.div(shares.length), state: new Fraction(state), unit }));
-    });
-    return { sites, assumptions: [] };
-  }
+  const known = charge.n === 0n ? knownStructure(items, unit) : undefined;
+  if (known !== undefined) return known;
   const units: Unit[] = [];
   const rest: Item[] = [];
   collect(items, one(), units, rest, true);
