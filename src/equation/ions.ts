@@ -2,8 +2,7 @@
 // tells the ions and holds the solubility rules; a phase written by the user outweighs them.
 import { type Formula, parseFormula } from "../formula/formula";
 import { constitutionOf } from "../ion";
-import { ALKALI, REACTS_WITH_WATER } from "../ion/data/rules";
-import { ruleFor } from "../ion/rules";
+import { ALKALI, REACTS_WITH_WATER, ruleFor } from "../ion/rules";
 import { addTo, type Side } from "./half-solve";
 
 /** An ion, or a molecule of crystal water, and how many a formula unit gives. */

@@ -577,7 +577,10 @@ function constitutionFor(formula: Formula): Constitution {
     molecules,
     ...(single?.content.acid === undefined ? {} : { acid: single.content.acid }),
     ...(held === undefined ? {} : { complex: scaled([held.complex], single!.times)[0]! }),
-    inWater: held === undefined ? withOxoCation(cations, anions) : scaled(byCharge([held.complex, ...held.around]), single!.times),
+    inWater:
+      held === undefined
+        ? withOxoCation(cations, anions)
+        : scaled(byCharge([held.complex, ...held.around]), single!.times),
     groups: [...new Set(contents.flatMap(({ content }) => content.groups))],
     readings: [...new Set(contents.flatMap(({ content }) => content.readings))],
     identity: identityText(

@@ -1,5 +1,10 @@
 // What the solubility rules say of a salt, asked by its ions.
-import { ALKALI, ALKALI_MISFITS, ALKALI_RULE, SOLUBILITY_RULES, type SolubilityClass } from "./data/rules";
+import { ALKALI_MISFITS, ION_GROUPS, SOLUBILITY_RULES, type SolubilityClass } from "./data/rules";
+
+/** Cations whose salts dissolve. */
+export const ALKALI: readonly string[] = ION_GROUPS.alkali;
+/** Anions whose salts react with water. */
+export const REACTS_WITH_WATER: readonly string[] = ION_GROUPS.reactWithWater;
 
 /** What a rule says of a salt. */
 export interface RuleVerdict {
@@ -11,13 +16,14 @@ export interface RuleVerdict {
 const WORST_FIRST: readonly SolubilityClass[] = ["insoluble", "slightly soluble", "soluble"];
 
 function verdictOn(cation: string, anion: string): RuleVerdict | undefined {
+  const row = SOLUBILITY_RULES.find(({ anions }) => anions.includes(anion));
+  if (row === undefined && REACTS_WITH_WATER.includes(anion)) return undefined;
   if (ALKALI.includes(cation)) {
     const misfit = WORST_FIRST.find(
       (kind) => kind !== "soluble" && ALKALI_MISFITS[kind].includes(`${cation} ${anion}`),
     );
-    return { class: misfit ?? "soluble", rule: ALKALI_RULE };
+    return { class: misfit ?? "soluble", rule: ION_GROUPS.alkaliRule };
   }
-  const row = SOLUBILITY_RULES.find(({ anions }) => anions.includes(anion));
   if (row === undefined) return undefined;
   const kind = WORST_FIRST.find((one) => {
     const list = row.except?.[one];

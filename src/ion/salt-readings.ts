@@ -254,7 +254,7 @@ function saltWith(
   const cations = [...start.uses, ...solved.uses];
   // peroxo anions are those of metals with one charge: CrO2 is chromium(IV) oxide, VOSO4 no peroxosulfate
   if (
-    taken.some(({ ion }) => PEROXO.has(ion.row.formula)) &&
+    taken.some(({ ion }) => PEROXO.has(ion.row.formula) && !(ion.counts.has("S") && isWritten(ion, text))) &&
     !cations.every((use) => use.ion !== undefined || use.element?.fixed)
   )
     return undefined;

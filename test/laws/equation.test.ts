@@ -7,7 +7,7 @@ import { ANION_STATES, COMMON_STATES, FIXED_STATES, KNOWN_STRUCTURES } from "../
 import { parseFormula } from "../../src/formula";
 import { sourceKeys } from "../../src/foundation";
 import { ACIDS } from "../../src/ion/data/acids";
-import { ALKALI, ALKALI_MISFITS, REACTS_WITH_WATER, SOLUBILITY_RULES } from "../../src/ion/data/rules";
+import { ALKALI_MISFITS, ION_GROUPS, SOLUBILITY_RULES } from "../../src/ion/data/rules";
 
 const SYMBOLS = ["H", "C", "N", "O", "Na", "S", "Cl", "Fe", "Cu", "Zn"];
 
@@ -169,8 +169,8 @@ describe("laws of the equation tables", () => {
       expect(balance(`${formula} -> H+ + ${anion}`).coefficients, formula).toEqual([1n, BigInt(protons), 1n]);
     }
     for (const text of [
-      ...ALKALI,
-      ...REACTS_WITH_WATER,
+      ...ION_GROUPS.alkali,
+      ...ION_GROUPS.reactWithWater,
       ...Object.values(ALKALI_MISFITS).flatMap((list) => list.flatMap((pair) => pair.split(" "))),
       ...SOLUBILITY_RULES.flatMap(({ anions, except = {} }) => [
         ...anions,

@@ -3,12 +3,12 @@
 import { type Formula, parseFormula } from "../../formula/formula";
 import { attempt, type Result } from "../../foundation/error";
 import { Fraction } from "../../foundation/fraction";
-import { constitutionOf } from "../../ion";
+import { type Constitution, constitutionOf } from "../../ion";
 import { EquationError } from "../error";
 import { formulaGiven } from "../parse";
 import { signed } from "./rules";
 import { countsOf, type Item, partsOf } from "./structure";
-import { analyse, analyseSalt, merged, type SiteState } from "./units";
+import { type Analysis, analyse, analyseRest, analyseSalt, merged, type SiteState } from "./units";
 
 /** One element in one state. */
 export interface OxidationSite {
@@ -90,6 +90,19 @@ export class OxidationStates {
 const isStated = (items: readonly Item[]): boolean =>
   items.some((item) => (item.kind === "atom" ? item.stated !== undefined : item.charge !== 0 || isStated(item.items)));
 
+/** A salt by its ions, an acid by its composition (C2H5NO2 is glycine, no nitro compound), the rest as written. */
+function analysePart(
+  made: Constitution | undefined,
+  items: readonly Item[],
+  charge: Fraction,
+  name: string | undefined,
+): Analysis | undefined {
+  const salt = made?.kind === "salt" && made.molecules.length === 0 ? analyseSalt(made, items, name) : undefined;
+  if (salt !== undefined) return salt;
+  if (made?.kind === "acid" && items.every(({ kind }) => kind === "atom")) return analyseRest(items, charge, name);
+  return analyse(items, charge, name);
+}
+
 /**
  * Oxidation state of every element in a formula, exact.
  *
@@ -121,10 +134,7 @@ export function oxidationStates(formula: Formula | string): OxidationStates {
   for (const [at, { items, number, charge }] of parts.entries()) {
     const name = parts.length > 1 ? String(formulas[at]) : undefined;
     const made = charge === 0 && !isStated(items) ? constitutionOf(formulas[at]!) : undefined;
-    const analysis =
-      (made?.kind === "salt" && made.molecules.length === 0 && at < formulas.length
-        ? analyseSalt(made, items, name)
-        : undefined) ?? analyse(items, new Fraction(charge), name);
+    const analysis = analysePart(made, items, new Fraction(charge), name);
     if (analysis === undefined) {
       throw new EquationError(
         "equation.oxidation-state-unknown",

@@ -265,7 +265,7 @@ function inside({ items, count, label }: Unit, charge: number): Analysis | undef
 }
 
 /** One unit by the rules, stated oxidation numbers first. */
-function analyseRest(items: readonly Item[], charge: Fraction, unit: string | undefined): Analysis | undefined {
+export function analyseRest(items: readonly Item[], charge: Fraction, unit: string | undefined): Analysis | undefined {
   const stated: SiteState[] = [];
   const plain: Item[] = [];
   let left = charge;

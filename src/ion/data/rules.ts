@@ -16,11 +16,16 @@ export interface SolubilityRuleRow {
   readonly source: SourceKey;
 }
 
-/** Sodium, potassium and their like: their salts dissolve, whatever the anion, unless a row of {@link ALKALI_MISFITS} says else. */
-export const ALKALI: readonly string[] = ["Na+", "K+", "Rb+", "Cs+", "NH4+", "N2H5+", "NH3OH+", "CH3NH3+"];
-
-/** In words. */
-export const ALKALI_RULE = "salts of sodium, potassium and ammonium dissolve";
+/** Ions with a rule of their own. */
+export const ION_GROUPS = {
+  /** Their salts dissolve, whatever the anion, unless a row of {@link ALKALI_MISFITS} says else. */
+  alkali: ["Na+", "K+", "Rb+", "Cs+", "NH4+", "N2H5+", "NH3OH+", "CH3NH3+"],
+  /** The rule in words. */
+  alkaliRule: "salts of sodium, potassium and ammonium dissolve",
+  /** Anions that water does not leave as they are: their salts react with it rather than dissolve. */
+  reactWithWater: ["O^2-", "O2^2-", "O2-", "O3-", "N^3-", "P^3-", "H-", "C2^2-", "BO3-"],
+  source: "commonPractice",
+} as const satisfies Readonly<Record<string, readonly string[] | string>> & { readonly source: SourceKey };
 
 /** Alkali salts that the general rule gets wrong. */
 export const ALKALI_MISFITS: Readonly<Record<Exclude<SolubilityClass, "soluble">, readonly string[]>> = {
@@ -38,9 +43,6 @@ export const ALKALI_MISFITS: Readonly<Record<Exclude<SolubilityClass, "soluble">
   ],
   insoluble: ["Rb+ [PtCl6]^2-", "Cs+ [PtCl6]^2-"],
 };
-
-/** Anions that water does not leave as they are: their salts react with it rather than dissolve. */
-export const REACTS_WITH_WATER: readonly string[] = ["O^2-", "O2^2-", "O2-", "O3-", "N^3-", "P^3-", "H-", "C2^2-"];
 
 export const SOLUBILITY_RULES: readonly SolubilityRuleRow[] = [
   {
