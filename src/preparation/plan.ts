@@ -17,6 +17,7 @@ import { planned } from "./exact";
 import { type Figure, figuresOf, type MovedFigure, movedSince, readFigures } from "./figures";
 import { keptWith, lazily, type Parts } from "./lazy";
 import { shareOf } from "./material";
+import { contradictionOf } from "./pack-name";
 import { type Procedure, procedureOf } from "./procedure";
 import type { PlanRequest } from "./request";
 import { settingOf, weigh } from "./setting";
@@ -49,6 +50,8 @@ export interface Plan extends Batch {
   readonly drying: Drying;
   /** Share of the theory that may stay behind before a low yield needs a reason. */
   readonly handlingLoss: Quantity;
+  /** Names that contradict the form they are given for: the wrong pack, or water forgotten. */
+  readonly warnings: readonly string[];
   /** Planning values in force that nobody told otherwise, with their sources. */
   readonly assumptions: readonly Assumption[];
   /** All substances and what must not meet, as one list; its `closing` belongs under any print of cautions. */
@@ -134,6 +137,11 @@ function make(request: PlanRequest, stored?: readonly Figure[]): Before & { read
     procedure: () => procedureOf(setting),
     drying: () => dryingOf(setting.product.formula),
     handlingLoss: () => handlingLoss,
+    warnings: () =>
+      [
+        ...setting.materials.map(({ shelf, form }) => contradictionOf(shelf.name, form)),
+        request.productName === undefined ? undefined : contradictionOf(request.productName, setting.product.formula),
+      ].filter((one) => one !== undefined),
     assumptions: () => assumptionsOf(setting, batch, acknowledged),
     cautions: () => found,
     stepCautions: () => stepCautionsOf(setting, batch, found, acknowledged),

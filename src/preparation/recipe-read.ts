@@ -8,6 +8,7 @@ import { TWO_SIZED } from "./data/units";
 import { PlanError } from "./error";
 import { inWantedForm } from "./in-form";
 import { type Material, readMaterial } from "./material";
+import { contradictionOf } from "./pack-name";
 import { isHeatedDry } from "./procedure";
 import type { Recipe, RecipeFinding, RecipeMaterial } from "./recipe";
 import { type Species, sameCore, speciesOf } from "./species";
@@ -146,6 +147,9 @@ function readOne(given: RecipeMaterial, reactants: readonly Species[], notes: No
   const name = given.name ?? first;
   const { strength, assay, density, inExcess } = given;
   const readings = forms.map((form) => readMaterial({ name, form, strength, assay, density, inExcess }, reactants));
+  const against = given.name === undefined || forms.length > 1 ? undefined : contradictionOf(name, readings[0]!.form);
+  if (against !== undefined)
+    notes.findings.push({ code: "recipe.name-contradicts-form", text: against, material: name, figure: undefined });
   const texts = listOf(given.amount);
   const read = texts.map((text) => amountText(text, name));
   for (const { finding } of read) if (finding !== undefined) notes.findings.push({ ...finding, material: name });
@@ -198,9 +202,6 @@ const isNear = (a: Quantity, b: Quantity): boolean => {
 };
 
 export function readRecipe(recipe: Recipe): ReadRecipe {
-  if (typeof recipe !== "object" || recipe === null || !Array.isArray(recipe.materials)) {
-    throw new PlanError("plan.request", "a recipe has an equation, a product and materials");
-  }
   const wanted = parseFormula(recipe.product);
   const written = listOf(recipe.equation).map((text) => balance(text));
   const equations = written.map((one, i) => (i === written.length - 1 ? inWantedForm(one, wanted) : one));

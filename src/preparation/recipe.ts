@@ -4,9 +4,11 @@ import { gasVolume } from "../amount";
 import type { BalancedEquation } from "../equation";
 import { molarMass } from "../formula";
 import { attempt, type Result } from "../foundation/error";
+import { frozen } from "../foundation/frozen";
 import type { Quantity, QuantityLike } from "../quantity";
 import { type Account, accountOfAmounts, type Formed, massFor } from "./account";
 import { dangerFindings } from "./recipe-dangers";
+import { takenRecipe } from "./recipe-door";
 import { ratioFindings } from "./recipe-ratios";
 import { type ReadRecipe, readRecipe } from "./recipe-read";
 import { yieldFindings } from "./recipe-yields";
@@ -83,6 +85,7 @@ export type RecipeFindingCode =
   | "recipe.large-excess"
   | "recipe.ambiguous-unit"
   | "recipe.form-not-stated"
+  | "recipe.name-contradicts-form"
   | "recipe.readings-differ"
   | "recipe.amount-impossible"
   | "recipe.assay-not-counted"
@@ -202,10 +205,10 @@ function gasOf({ formula, amount }: Formed): RecipeGas {
 /**
  * Check a recipe: its ratios to stoichiometric, what runs out, what it can yield, and what cannot be right in it.
  *
- * @param recipe - equation, product, materials as named (several readings where the recipe leaves it open), what was found
+ * @param given - equation, product, materials as named (several readings where the recipe leaves it open), what was found
  * @returns the account, theory, gases (ideal, 25 °C and 101.325 kPa), by-products, yields; `findings` with a code and a
  *   figure each; `unknown` with what the recipe does not say
- * @throws {PlanError} `plan.request`, `plan.no-such-product`, `plan.unmatched-material`, `plan.strength`,
+ * @throws {PlanError} `plan.request`, `plan.unknown-option`, `plan.no-such-product`, `plan.unmatched-material`, `plan.strength`,
  *   `plan.not-positive`; and the codes of `balance`, `parseFormula` and `quantity`
  * @category Planning
  * @example
@@ -217,7 +220,8 @@ function gasOf({ formula, amount }: Formed): RecipeGas {
  * check.theoreticalYield!.format({ decimals: 1 }) // => "25.0 g"
  * check.findings.map((f) => f.code) // => ["recipe.precipitant-short"]
  */
-export function checkRecipe(recipe: Recipe): RecipeCheck {
+export function checkRecipe(given: Recipe): RecipeCheck {
+  const recipe = takenRecipe(given);
   const read = readRecipe(recipe);
   const counted = read.materials.filter((m) => m.amount !== undefined);
   const canRunOut = counted.some((m) => m.given.inExcess !== true);
@@ -242,7 +246,7 @@ export function checkRecipe(recipe: Recipe): RecipeCheck {
   const formed = account?.formed ?? [];
   const gas = (formula: (typeof read.products)[number]["formula"]): boolean => isGas(formula, read.wet);
   const isProduct = (i: number): boolean => read.products[i] === read.product;
-  return {
+  return frozen({
     equation: read.equation,
     product: read.product.name,
     molarMass: molarMass(read.product.formula),
@@ -271,7 +275,7 @@ export function checkRecipe(recipe: Recipe): RecipeCheck {
       ...read.unknown,
       ...(account === undefined ? ["the amount of a material that could run out, for a theoretical yield"] : []),
     ],
-  };
+  });
 }
 
 /**

@@ -26,6 +26,9 @@ export function weighingBlocks(plan: Plan): Block[] {
   return [
     { kind: "heading", level: 2, text: "Weigh and measure" },
     { kind: "table", head: ["material", "true form", "take", "taken", ""], rows },
+    ...(plan.warnings.length === 0
+      ? []
+      : [{ kind: "list", items: plan.warnings.map((one) => `CHECK: ${one}.`) } as const]),
     ...(notes.length === 0 ? [] : [{ kind: "list", items: notes } as const]),
   ];
 }
