@@ -7,6 +7,7 @@ import { saltIons } from "../solubility/ions";
 import type { Formed } from "./account";
 import { PRECIPITATES } from "./data/ignition";
 import { remembering } from "./lazy";
+import { madeOf } from "./made-of";
 import { nameOfFormula } from "./species";
 
 /** The product under another formula, for the same metal. */
@@ -38,15 +39,12 @@ function onlyCation(product: Formula, metals: readonly string[]): string | undef
   return free.length === 1 ? free[0] : undefined;
 }
 
-const isCarbonate = (formula: Formula): boolean => {
-  const carbon = formula.count("C");
-  return carbon.n !== 0n && /CO3/.test(formula.toString());
-};
+const isCarbonate = (formula: Formula): boolean => madeOf(formula).groups.has("carbonate");
 
 /** Hydroxide and carbonate ions, metal and crystal water, nothing else. */
 const isCarbonateOrHydroxide = (formula: Formula): boolean =>
   formula.symbols.every((s) => s === "C" || s === "O" || s === "H" || !COMMON.has(s)) &&
-  (isCarbonate(formula) || /OH/.test(formula.toString()));
+  (isCarbonate(formula) || madeOf(formula).groups.has("hydroxide"));
 
 let solidsByMetal: Map<string, readonly Formula[]> | undefined;
 

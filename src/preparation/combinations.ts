@@ -57,9 +57,6 @@ export interface Judged {
 
 /** Cautions by the texts they were asked for. */
 const remembered = /* @__PURE__ */ remembering<Cautions>(200);
-const lookedUp = (texts: readonly (string | MaterialOfStrength)[], heated: boolean): Cautions =>
-  remembered(`${heated} ${JSON.stringify(texts)}`, () => cautionsWhere(texts, [], { planned: true, heated }));
-
 /** Mass fraction of a solution; one by volume whose density is not known is taken to weigh as much as water. */
 function fractionOf({ shelf, form, massFraction }: Material): Quantity | undefined {
   if (shelf.strength === undefined) return undefined;
@@ -113,28 +110,40 @@ function dangersIn({ reactants, products, product }: Mix): Danger[] {
   ];
 }
 
+/**
+ * Cautions of what is put in and made. Water is in every wet preparation, whether the equation has it or not; of water that
+ * nobody asked about only what must stop the work is said: the steps tell how to dissolve.
+ */
+function lookedUp(
+  given: readonly (string | MaterialOfStrength)[],
+  products: readonly (string | MaterialOfStrength)[],
+  { wet, heated, materials }: Mix,
+): Cautions {
+  const isMaterial = materials.some(({ species }) => species.isWater);
+  return remembered(JSON.stringify([given, products, wet, heated, isMaterial]), () => {
+    const saysWater = given.some((one) => nameIn(one) === WATER);
+    const water = wet && !saysWater ? [WATER] : [];
+    const all = cautionsWhere([...given, ...water, ...products], [], { planned: true, heated });
+    return frozen({
+      ...all,
+      substances: isMaterial ? all.substances : all.substances.filter((one) => one.material !== WATER),
+      incompatibilities: saysWater
+        ? all.incompatibilities
+        : all.incompatibilities.filter((one) => one.blocking || !one.materials.includes(WATER)),
+    });
+  });
+}
+
 /** Every danger in what comes together. */
 export function judge(mix: Mix): Judged {
   const given = putIn(mix);
   const names = new Set(given.map(nameIn));
-  const saysWater = names.has(WATER);
   const products = mix.products
     .filter(({ isWater }) => !isWater)
     .map((species) => asFormed(species, mix.wet && species !== mix.product))
     .filter((one) => !names.has(nameIn(one)));
-  // Water is in every wet preparation, whether the equation has it or not.
-  const water = mix.wet && !saysWater ? [WATER] : [];
-  const all = lookedUp([...given, ...water, ...products], mix.heated || !mix.wet);
+  const cautions = lookedUp(given, products, mix);
   const isPutIn = (one: Incompatibility): boolean => one.materials.every((m) => names.has(m) || m === WATER);
-  // Of water that nobody asked about only what must stop the work is said: the steps tell how to dissolve.
-  const isMaterial = mix.materials.some(({ species }) => species.isWater);
-  const cautions = frozen({
-    ...all,
-    substances: isMaterial ? all.substances : all.substances.filter((one) => one.material !== WATER),
-    incompatibilities: saysWater
-      ? all.incompatibilities
-      : all.incompatibilities.filter((one) => one.blocking || !one.materials.includes(WATER)),
-  });
   return {
     cautions,
     combinations: cautions.incompatibilities.filter((one) => one.blocking && isPutIn(one)),

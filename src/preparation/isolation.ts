@@ -13,6 +13,7 @@ import {
 import { PLANNING } from "./data/planning";
 import { asMassOfWater, planned } from "./exact";
 import { fateOf, keptByWater } from "./fate";
+import { madeOf } from "./made-of";
 import type { Setting } from "./setting";
 import type { Species } from "./species";
 
@@ -72,11 +73,11 @@ export function isolationOf({ product, temperature, wet }: Setting, theory: Quan
 
 /** How much liquor a cake of this product is likely to hold. */
 export function kindOfCake(formula: Formula): KindOfSolid {
-  const text = formula.toString();
-  const hydroxide = /OH/.test(text);
-  if (/CO3/.test(text)) return hydroxide ? "basic carbonate" : "dense precipitate";
+  const { groups } = madeOf(formula);
+  const hydroxide = groups.has("hydroxide");
+  if (groups.has("carbonate")) return hydroxide ? "basic carbonate" : "dense precipitate";
   if (hydroxide) return "hydroxide gel";
-  return /SO4|C2O4|PO4/.test(text) ? "dense precipitate" : "fine crystals";
+  return ["sulfate", "oxalate", "phosphate"].some((name) => groups.has(name)) ? "dense precipitate" : "fine crystals";
 }
 
 /** Volume of one wash: some times what the cake holds, in steps a jug shows. */

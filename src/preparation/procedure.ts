@@ -9,6 +9,7 @@ import { dryingOf, losesWaterAt } from "./drying";
 import { exact } from "./exact";
 import { fateInRoom } from "./fate";
 import { remembering } from "./lazy";
+import { madeOf } from "./made-of";
 import type { Setting } from "./setting";
 import type { Species } from "./species";
 
@@ -46,14 +47,13 @@ function isBase(formula: Formula): boolean {
   const { symbols } = formula;
   const metal = symbols.some((s) => !isNonmetal(s));
   if (formula.compositionText === "H3N") return true;
-  const text = formula.toString();
-  return metal && symbols.every((s) => !isNonmetal(s) || ["C", "H", "O"].includes(s)) && !/C2O4|COO|C2H3O2/.test(text);
+  return metal && symbols.every((s) => !isNonmetal(s) || ["C", "H", "O"].includes(s)) && !madeOf(formula).organic;
 }
 
 /** Cations that a formula shows: metals, and ammonium. */
 function cations(formula: Formula): number {
   const metals = formula.symbols.filter((s) => !isNonmetal(s)).length;
-  return metals + (/NH4/.test(formula.toString()) ? 1 : 0);
+  return metals + (madeOf(formula).ammonium ? 1 : 0);
 }
 
 /** Gases that a solid is heated in. */
@@ -72,7 +72,7 @@ function kindFromEquation(
   const put = reactants.map((s) => s.formula).filter((f) => f.compositionText !== "H2O");
   const got = products.map((s) => s.formula);
   const acid = put.some(isAcid);
-  const isComplex = (f: Formula): boolean => /\[/.test(f.toString());
+  const isComplex = (f: Formula): boolean => madeOf(f).complex;
   if (isComplex(product) && !put.some(isComplex)) return "complex formation";
   if (put.some(isMetal) && got.some(isMetal) && got.some((f) => !isMetal(f))) return "displacement";
   if (put.some(isMetal) && acid) return "metal and acid";

@@ -14,6 +14,7 @@ import { nearestNames } from "./formula-of";
 import { classed, type Incompatibility, incompatibilities, type Meeting } from "./incompatibility";
 import { pictogramsOf, signalWordOf, statementRow } from "./label-elements";
 import { addTo } from "./multimap";
+import { dangerOf } from "./never-made";
 import { type Resolved, resolveAll } from "./resolve";
 import { formulasSoldAs, nearestShopNames, strengthsSoldAs, tryShopMaterial } from "./shop";
 import { type Diluted, dilutedEntry } from "./solution-limits";
@@ -199,18 +200,27 @@ function rowsFor(notation: Notation): { rows: readonly HazardRow[]; how: "own" |
 }
 
 function noEntry(material: string, formula: string): SubstanceCautions {
+  const danger = dangerOf(readNotation(formula));
+  const deadly = danger === undefined || danger.opens ? [] : [`${danger.name}: ${DEADLY[danger.code]}`];
   return {
     material,
     formula,
     status: "no entry",
     pictograms: [],
     statements: [],
-    cautions: [NO_ENTRY],
+    cautions: [...deadly, NO_ENTRY],
     disposal: NO_DISPOSAL,
     notes: [],
     adviceSource: HAZARD_FIELD_SOURCES.cautions,
   };
 }
+
+/** What is said of a substance that no plan makes. */
+const DEADLY: Readonly<Record<string, string>> = {
+  explosive:
+    "goes off at a touch, spark or knock; do not make it, move it or throw it away: call those who remove explosives",
+  "deadly-gas": "a breath of it kills; do not make it",
+};
 
 /** Names near to a text that was not read, of substances and of goods. */
 function notReadOf(material: string): NotRead {

@@ -6,6 +6,7 @@ import {
   type Circumstance,
   CONDITIONS,
   type Condition,
+  type ConditionRow,
   type HazardClass,
   INCOMPATIBILITIES,
   type IncompatibilityRow,
@@ -113,18 +114,18 @@ function inWords(conditions: readonly Condition[]): string {
 type State = "met" | "not told" | "ruled out";
 
 /** By the strength of those it is about: any that is dilute rules it out, and all must be strong. */
-function byStrength(of: readonly HazardClass[] | undefined, pair: readonly ClassedMaterial[]): State {
+function byStrength({ of, above = DILUTE }: ConditionRow, pair: readonly ClassedMaterial[]): State {
   const about = of === undefined ? pair : pair.filter((one) => hasAny(one, of));
-  if (about.some(({ percent }) => percent !== undefined && percent <= DILUTE)) return "ruled out";
+  if (about.some(({ percent }) => percent !== undefined && percent <= above)) return "ruled out";
   return about.every(({ percent }) => percent !== undefined) ? "met" : "not told";
 }
 
 function stateOf(condition: Condition, pair: readonly ClassedMaterial[], { planned, heated }: Meeting): State {
-  const { by, of } = CONDITIONS[condition];
+  const row = CONDITIONS[condition];
   const wet = pair.some(({ percent }) => percent !== undefined && percent <= WET);
-  switch (by) {
+  switch (row.by) {
     case "strength": {
-      const state = byStrength(of, pair);
+      const state = byStrength(row, pair);
       return state === "not told" && planned ? "met" : state;
     }
     case "dryness":
@@ -132,7 +133,7 @@ function stateOf(condition: Condition, pair: readonly ClassedMaterial[], { plann
     case "heat":
       return planned && (heated || !wet) ? "met" : "not told";
     case "work":
-      return of !== undefined && byStrength(of, pair) === "ruled out" ? "ruled out" : "not told";
+      return row.of !== undefined && byStrength(row, pair) === "ruled out" ? "ruled out" : "not told";
   }
 }
 

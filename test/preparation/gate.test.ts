@@ -130,6 +130,19 @@ describe("a condition that the request meets", () => {
     ).toBe("planned");
   });
 
+  it("asks how concentrated the sulfuric acid on permanganate is", () => {
+    const thin = (strength: string) =>
+      asked(
+        "KMnO4 + FeSO4 + H2SO4 -> MnSO4 + Fe2(SO4)3 + K2SO4 + H2O",
+        "Fe2(SO4)3",
+        ["KMnO4"],
+        ["FeSO4·7H2O"],
+        ["H2SO4", strength],
+      );
+    expect(fate(thin("20 %"))).toBe("planned");
+    expect(fate(thin("96 %"))).toBe("plan.forbidden-combination");
+  });
+
   it("may be a strength in moles per litre", () => {
     const strong = asked("KMnO4 + HCl -> KCl + MnCl2 + Cl2 + H2O", "MnCl2", ["KMnO4"], ["HCl", "12 mol/L"]);
     expect(fate(strong)).toBe("plan.forbidden-combination");

@@ -69,6 +69,12 @@ describe("cautions of a substance", () => {
     }
   });
 
+  it("calls an explosive what it is, where no list has it", () => {
+    for (const text of ["NI3", "C9H18O6", "Ag2C2", "AgC2H"])
+      expect(only(text).cautions[0], text).toMatch(/goes off at a touch/);
+    expect(only("NaN3").cautions.join()).not.toMatch(/goes off at a touch/);
+  });
+
   it("shows every form a shop name may stand for", () => {
     const formulas = cautions(["washing soda"]).substances.map((s) => s.formula);
     expect(formulas).toContain("Na2CO3·10H2O");

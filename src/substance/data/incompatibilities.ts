@@ -122,6 +122,7 @@ export type Circumstance = "closed vessel" | "kitchen";
 /** What a rule needs beside the two materials. */
 export type Condition =
   | "strong acid"
+  | "concentrated acid"
   | "strong peroxide"
   | "strong"
   | "both strong"
@@ -145,12 +146,15 @@ export interface ConditionRow {
   readonly by: "strength" | "dryness" | "heat" | "work";
   /** Classes whose strength counts; all where none are named. */
   readonly of?: readonly HazardClass[];
+  /** Mass % up to which it is ruled out; 10 unless told. */
+  readonly above?: number;
 }
 
 const ACIDS: readonly HazardClass[] = ["acid", "sulfuric acid", "nitric acid", "hydrochloric acid", "hydrobromic acid"];
 
 export const CONDITIONS: Readonly<Record<Condition, ConditionRow>> = {
   "strong acid": { by: "strength", of: ACIDS },
+  "concentrated acid": { by: "strength", of: ["sulfuric acid"], above: 50 },
   "strong peroxide": { by: "strength", of: ["peroxide"] },
   strong: { by: "strength" },
   "both strong": { by: "strength" },
@@ -439,7 +443,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     what: "makes an explosive oxide",
     products: ["Mn2O7"],
     severity: "forbid",
-    conditions: ["strong acid"],
+    conditions: ["concentrated acid"],
     source: "reactiveHazards",
   },
   {
@@ -906,7 +910,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     what: "explosive",
     products: ["ClO2"],
     severity: "forbid",
-    conditions: ["strong acid"],
+    conditions: ["concentrated acid"],
     source: "prudentPractices",
   },
   {
