@@ -14,7 +14,10 @@ import {
 } from "../../src/hydrate";
 import { DEHYDRATION } from "../../src/hydrate/data/dehydration";
 import { HYDRATE_FORMS } from "../../src/hydrate/data/forms";
+import { anhydrousKey, readNotation } from "../../src/ion/notation";
 import { quantity } from "../../src/quantity";
+import { SOLUBILITY } from "../../src/solubility/data/curves";
+import { PHYSICAL } from "../../src/substance/data/physical";
 
 const forms = HYDRATE_FORMS.flatMap(({ salt }) => knownForms(salt));
 const twoForms = fc
@@ -123,5 +126,74 @@ describe("heating", () => {
         expect(step.massFraction.plus(step.loss).in("").toSignificantDigits(30).toString(), form).toBe("1");
       }
     }
+  });
+});
+
+describe("crystal water", () => {
+  const rows = PHYSICAL.flatMap(({ formula, density }) => {
+    const { key, water } = anhydrousKey(readNotation(formula));
+    return density === undefined
+      ? []
+      : [{ formula, key, water, volume: molarMass(formula).in("g/mol").toNumber() / Number(density) }];
+  });
+
+  // Volume of crystal water, about 14.5 cm3/mol over all hydrates: Jenkins and Glasser, Inorg. Chem. 41, 4378 (2002), from
+  // memory. A density copied into the wrong row shows at once.
+  it("takes 12 to 16 cm3/mol of a crystal, listed ones left out", () => {
+    const listed: Readonly<Record<string, string>> = {
+      LiOH·H2O: "first water, held tightly by a small ion",
+      "K2CO3·1.5H2O": "first waters",
+      MgSO4·H2O: "kieserite: dense chains",
+      MnSO4·H2O: "as kieserite",
+      CuSO4·H2O: "as kieserite",
+      CuSO4·3H2O: "at the edge",
+      CaCl2·H2O: "first water; handbook figure",
+      CaCl2·2H2O: "only against the monohydrate",
+      SnCl4·5H2O: "the anhydrous chloride is a liquid",
+      Na2CO3·7H2O: "only against the monohydrate",
+      Na2SO4·10H2O: "loose, much of its water is bound to no ion",
+      Na2SO3·7H2O: "at the edge",
+      NaHSO4·H2O: "at the edge",
+      MgSO4·7H2O: "seventh water, bound to no metal ion",
+      NiSO4·7H2O: "seventh water",
+      ZnSO4·7H2O: "seventh water",
+      MnSO4·5H2O: "fifth water",
+      "Ca(NO3)2·4H2O": "at the edge",
+      SnCl2·2H2O: "room for the lone pair",
+      C6H8O7·H2O: "a molecular crystal",
+    };
+    let checked = 0;
+    for (const one of rows) {
+      const kin = rows.filter((other) => other.key === one.key && other.water < one.water);
+      kin.sort((a, b) => a.water - b.water);
+      for (const other of new Set([kin[0], kin.at(-1)])) {
+        if (other === undefined) continue;
+        checked += 1;
+        const each = (one.volume - other.volume) / (one.water - other.water);
+        if (listed[one.formula] === undefined) {
+          expect(each, `${other.formula} ${one.formula}`).toBeGreaterThanOrEqual(12);
+          expect(each, `${other.formula} ${one.formula}`).toBeLessThanOrEqual(16);
+        } else {
+          expect(each, one.formula).toBeGreaterThan(5);
+          expect(each, one.formula).toBeLessThan(23);
+        }
+      }
+    }
+    expect(checked).toBeGreaterThan(50);
+  });
+
+  it("goes at the same temperature in the table of forms and in the solubility curves", () => {
+    let compared = 0;
+    for (const { formula, solids } of SOLUBILITY)
+      for (const { solid, upTo } of solids) {
+        if (solid === undefined || !/H2O/.test(solid)) continue;
+        const { waters } = crystalWater(solid);
+        const form = knownForms(solid).find((one) => one.waters.equals(waters));
+        expect(form, `${formula}: ${solid}`).toBeDefined();
+        if (solids.length < 2) continue;
+        expect(form!.range?.upTo?.in("°C").toString(), `${formula}: ${solid}`).toBe(upTo);
+        compared += 1;
+      }
+    expect(compared).toBeGreaterThan(80);
   });
 });

@@ -29,6 +29,8 @@ const BEYOND: ReadonlyMap<string, string> = new Map([
   ["NiC2O4", "complexes; the answer reckons them: 8e-5 mol/L, as measured"],
   ["MgC2O4", "complexes; the answer reckons them: 3.5e-3 mol/L, 3.4e-3 measured"],
   ["CuCl", "complexes; the answer reckons them: 7e-4 mol/L, 1.0e-3 measured"],
+  ["CaHPO4", "the anion takes up protons and pairs with calcium; the answer says so"],
+  ["CaHPO4·2H2O", "the anion takes up protons and pairs with calcium; the answer says so"],
   ["BaHPO4", "the anion takes up protons; the answer says so"],
   ["BaCO3", "the anion takes up protons; the answer says so"],
   ["BaSO3", "the anion takes up protons, and air oxidises it; the answer says the first"],

@@ -63,7 +63,7 @@ export const DEHYDRATION: readonly DehydrationRow[] = [
   { form: "K4[Fe(CN)6]·3H2O", source: "memory", stages: [{ to: "K4[Fe(CN)6]", from: "60", until: "100" }] },
   { form: "K3[Fe(C2O4)3]·3H2O", source: "memory", note: "decomposes from 230 °C and in light", stages: [{ to: "K3[Fe(C2O4)3]", from: "113" }] },
   { form: "K2[Cu(C2O4)2]·2H2O", source: "memory", note: "decomposes at 260 °C", stages: [{ to: "K2[Cu(C2O4)2]", from: "150" }] },
-  { form: "K2C2O4·H2O", source: "memory", stages: [{ to: "K2C2O4", from: "100", until: "160" }, { to: "K2CO3", from: "350", per: "K" }] },
+  { form: "K2C2O4·H2O", source: "memory", stages: [{ to: "K2C2O4", from: "100", until: "160" }, { to: "K2CO3", from: "500", per: "K" }] },
   { form: "K3C6H5O7·H2O", source: "memory", stages: [{ to: "K3C6H5O7", from: "180" }] },
   { form: "(NH4)2C2O4·H2O", source: "memory", note: "decomposes to gases above 130 °C", stages: [{ to: "(NH4)2C2O4", from: "70", until: "100" }] },
   { form: "MgCO3·3H2O", source: "memory", stages: [{ to: "MgCO3", from: "100" }, { to: "MgO", from: "350", until: "450", per: "Mg" }] },

@@ -99,13 +99,14 @@ export const HYDRATE_FORMS: readonly HydrateFormsRow[] = [
   {
     salt: "Al(NO3)3",
     forms: [
-      { waters: "9", source: "aiic", upTo: "70", rangeSource: "memory" },
+      { waters: "9", source: "aiic", upTo: "73", rangeSource: "memory" },
     ],
   },
   {
     salt: "Al2(SO4)3",
     forms: [
       { waters: "0", source: "aiic" },
+      { waters: "14", source: "memory", sold: true },
       { waters: "16", source: "aiic", sold: true },
       { waters: "18", source: "aiic", sold: true },
     ],
@@ -225,7 +226,7 @@ export const HYDRATE_FORMS: readonly HydrateFormsRow[] = [
   {
     salt: "CaBr2",
     forms: [
-      { waters: "4", source: "memory", from: "34", rangeSource: "memory" },
+      { waters: "4", source: "memory", from: "34", upTo: "50", rangeSource: "memory" },
       { waters: "6", source: "memory", upTo: "34", rangeSource: "memory" },
     ],
   },
@@ -263,8 +264,8 @@ export const HYDRATE_FORMS: readonly HydrateFormsRow[] = [
   {
     salt: "Cd(NO3)2",
     forms: [
-      { waters: "2", source: "memory", from: "57", rangeSource: "memory" },
-      { waters: "4", source: "aiic", upTo: "57", rangeSource: "memory" },
+      { waters: "2", source: "memory", from: "59.4", rangeSource: "memory" },
+      { waters: "4", source: "aiic", upTo: "59.4", rangeSource: "memory" },
     ],
   },
   {
@@ -730,8 +731,8 @@ export const HYDRATE_FORMS: readonly HydrateFormsRow[] = [
   {
     salt: "Mn(NO3)2",
     forms: [
-      { waters: "4", source: "nzioc", from: "25", rangeSource: "memory" },
-      { waters: "6", source: "memory", upTo: "25", rangeSource: "memory" },
+      { waters: "4", source: "nzioc", from: "25.8", rangeSource: "memory" },
+      { waters: "6", source: "memory", upTo: "25.8", rangeSource: "memory" },
     ],
   },
   {
@@ -786,8 +787,9 @@ export const HYDRATE_FORMS: readonly HydrateFormsRow[] = [
     salt: "Na2B4O7",
     forms: [
       { waters: "0", source: "aiic", sold: true },
-      { waters: "5", source: "nzioc", from: "60.8", rangeSource: "memory", sold: true },
-      { waters: "10", source: "aiic", upTo: "60.8", rangeSource: "memory", sold: true },
+      { waters: "4", source: "memory", from: "58.2", rangeSource: "memory" },
+      { waters: "5", source: "nzioc", sold: true },
+      { waters: "10", source: "aiic", upTo: "58.2", rangeSource: "memory", sold: true },
     ],
   },
   {
@@ -841,7 +843,8 @@ export const HYDRATE_FORMS: readonly HydrateFormsRow[] = [
     salt: "Na2S",
     forms: [
       { waters: "0", source: "aiic" },
-      { waters: "9", source: "aiic", upTo: "49", rangeSource: "memory" },
+      { waters: "3", source: "memory", sold: true },
+      { waters: "9", source: "aiic", upTo: "49", rangeSource: "memory", sold: true },
     ],
   },
   {
@@ -1236,6 +1239,404 @@ export const HYDRATE_FORMS: readonly HydrateFormsRow[] = [
     salt: "[Cu(NH3)4]SO4",
     forms: [
       { waters: "1", source: "memory" },
+    ],
+  },
+  {
+    salt: "AlF3",
+    forms: [
+      { waters: "3", source: "memory" },
+    ],
+  },
+  {
+    salt: "Al(ClO4)3",
+    forms: [
+      { waters: "9", source: "memory" },
+    ],
+  },
+  {
+    salt: "(NH4)2CO3",
+    forms: [
+      { waters: "1", source: "memory" },
+    ],
+  },
+  {
+    salt: "(NH4)3PO4",
+    forms: [
+      { waters: "3", source: "memory" },
+    ],
+  },
+  {
+    salt: "Ba(BrO3)2",
+    forms: [
+      { waters: "1", source: "memory" },
+    ],
+  },
+  {
+    salt: "BaBr2",
+    forms: [
+      { waters: "2", source: "memory" },
+    ],
+  },
+  {
+    salt: "Ba(ClO3)2",
+    forms: [
+      { waters: "1", source: "memory" },
+    ],
+  },
+  {
+    salt: "Ba2Fe(CN)6",
+    forms: [
+      { waters: "6", source: "memory" },
+    ],
+  },
+  {
+    salt: "Ba(NO2)2",
+    forms: [
+      { waters: "1", source: "memory" },
+    ],
+  },
+  {
+    salt: "BaC2O4",
+    forms: [
+      { waters: "2", source: "memory" },
+    ],
+  },
+  {
+    salt: "Ba(ClO4)2",
+    forms: [
+      { waters: "3", source: "memory" },
+    ],
+  },
+  {
+    salt: "BaS",
+    forms: [
+      { waters: "6", source: "memory" },
+    ],
+  },
+  {
+    salt: "Ba(SCN)2",
+    forms: [
+      { waters: "3", source: "memory" },
+    ],
+  },
+  {
+    salt: "Cd(CHO2)2",
+    forms: [
+      { waters: "2", source: "memory" },
+    ],
+  },
+  {
+    salt: "CdC2O4",
+    forms: [
+      { waters: "3", source: "memory" },
+    ],
+  },
+  {
+    salt: "Cd(ClO4)2",
+    forms: [
+      { waters: "6", source: "memory" },
+    ],
+  },
+  {
+    salt: "Ca(C7H5O2)2",
+    forms: [
+      { waters: "3", source: "memory" },
+    ],
+  },
+  {
+    salt: "CaI2",
+    forms: [
+      { waters: "6", source: "memory", upTo: "40", rangeSource: "memory" },
+    ],
+  },
+  {
+    salt: "Ca(NO2)2",
+    forms: [
+      { waters: "4", source: "memory" },
+    ],
+  },
+  {
+    salt: "Ca(ClO4)2",
+    forms: [
+      { waters: "4", source: "memory" },
+    ],
+  },
+  {
+    salt: "CaSO3",
+    forms: [
+      { waters: "0.5", source: "memory" },
+    ],
+  },
+  {
+    salt: "Co(BrO3)2",
+    forms: [
+      { waters: "6", source: "memory" },
+    ],
+  },
+  {
+    salt: "CoBr2",
+    forms: [
+      { waters: "6", source: "memory", upTo: "40", rangeSource: "memory" },
+    ],
+  },
+  {
+    salt: "Co(ClO3)2",
+    forms: [
+      { waters: "6", source: "memory", upTo: "30", rangeSource: "memory" },
+    ],
+  },
+  {
+    salt: "CoF2",
+    forms: [
+      { waters: "4", source: "memory" },
+    ],
+  },
+  {
+    salt: "Co(IO3)2",
+    forms: [
+      { waters: "2", source: "memory" },
+    ],
+  },
+  {
+    salt: "Co(ClO4)2",
+    forms: [
+      { waters: "6", source: "memory" },
+    ],
+  },
+  {
+    salt: "CuF2",
+    forms: [
+      { waters: "2", source: "memory" },
+    ],
+  },
+  {
+    salt: "CuSiF6",
+    forms: [
+      { waters: "4", source: "memory" },
+    ],
+  },
+  {
+    salt: "Cu(IO3)2",
+    forms: [
+      { waters: "1", source: "memory" },
+    ],
+  },
+  {
+    salt: "CuC2O4",
+    forms: [
+      { waters: "0.5", source: "memory" },
+    ],
+  },
+  {
+    salt: "Cu(ClO4)2",
+    forms: [
+      { waters: "6", source: "memory" },
+    ],
+  },
+  {
+    salt: "Fe(NO3)2",
+    forms: [
+      { waters: "6", source: "memory" },
+    ],
+  },
+  {
+    salt: "Fe(ClO4)2",
+    forms: [
+      { waters: "6", source: "memory" },
+    ],
+  },
+  {
+    salt: "FeF3",
+    forms: [
+      { waters: "3", source: "memory" },
+    ],
+  },
+  {
+    salt: "PbSiF6",
+    forms: [
+      { waters: "4", source: "memory" },
+    ],
+  },
+  {
+    salt: "Pb(ClO4)2",
+    forms: [
+      { waters: "3", source: "memory" },
+    ],
+  },
+  {
+    salt: "LiC2H3O2",
+    forms: [
+      { waters: "2", source: "memory", upTo: "57.8", rangeSource: "memory" },
+    ],
+  },
+  {
+    salt: "Li2CrO4",
+    forms: [
+      { waters: "2", source: "memory" },
+    ],
+  },
+  {
+    salt: "LiCHO2",
+    forms: [
+      { waters: "1", source: "memory" },
+    ],
+  },
+  {
+    salt: "LiNO2",
+    forms: [
+      { waters: "1", source: "memory" },
+    ],
+  },
+  {
+    salt: "MgBr2",
+    forms: [
+      { waters: "6", source: "memory" },
+    ],
+  },
+  {
+    salt: "Mg(CHO2)2",
+    forms: [
+      { waters: "2", source: "memory" },
+    ],
+  },
+  {
+    salt: "MgSiF6",
+    forms: [
+      { waters: "6", source: "memory" },
+    ],
+  },
+  {
+    salt: "Mg(NO2)2",
+    forms: [
+      { waters: "3", source: "memory" },
+    ],
+  },
+  {
+    salt: "Mg(ClO4)2",
+    forms: [
+      { waters: "6", source: "memory" },
+    ],
+  },
+  {
+    salt: "MgS2O3",
+    forms: [
+      { waters: "6", source: "memory" },
+    ],
+  },
+  {
+    salt: "MnBr2",
+    forms: [
+      { waters: "4", source: "memory" },
+    ],
+  },
+  {
+    salt: "Ni(ClO3)2",
+    forms: [
+      { waters: "6", source: "memory", upTo: "40", rangeSource: "memory" },
+    ],
+  },
+  {
+    salt: "NiF2",
+    forms: [
+      { waters: "4", source: "memory" },
+    ],
+  },
+  {
+    salt: "Ni(CHO2)2",
+    forms: [
+      { waters: "2", source: "memory" },
+    ],
+  },
+  {
+    salt: "Ni(ClO4)2",
+    forms: [
+      { waters: "6", source: "memory" },
+    ],
+  },
+  {
+    salt: "KC7H5O2",
+    forms: [
+      { waters: "3", source: "memory" },
+    ],
+  },
+  {
+    salt: "K3PO4",
+    forms: [
+      { waters: "7", source: "memory" },
+    ],
+  },
+  {
+    salt: "NaClO",
+    forms: [
+      { waters: "5", source: "memory" },
+    ],
+  },
+  {
+    salt: "NaMnO4",
+    forms: [
+      { waters: "3", source: "memory" },
+    ],
+  },
+  {
+    salt: "Sr(NO2)2",
+    forms: [
+      { waters: "1", source: "memory" },
+    ],
+  },
+  {
+    salt: "SrS2O3",
+    forms: [
+      { waters: "5", source: "memory" },
+    ],
+  },
+  {
+    salt: "Zn(ClO3)2",
+    forms: [
+      { waters: "6", source: "memory", upTo: "10", rangeSource: "memory" },
+    ],
+  },
+  {
+    salt: "ZnF2",
+    forms: [
+      { waters: "4", source: "memory" },
+    ],
+  },
+  {
+    salt: "Zn(CHO2)2",
+    forms: [
+      { waters: "2", source: "memory" },
+    ],
+  },
+  {
+    salt: "Zn(MnO4)2",
+    forms: [
+      { waters: "6", source: "memory" },
+    ],
+  },
+  {
+    salt: "ZnSO3",
+    forms: [
+      { waters: "2", source: "memory" },
+    ],
+  },
+  {
+    salt: "ZnC4H4O6",
+    forms: [
+      { waters: "2", source: "memory" },
+    ],
+  },
+  {
+    salt: "Bi(NO3)3",
+    forms: [
+      { waters: "5", source: "aiic" },
+    ],
+  },
+  {
+    salt: "Fe2(SO4)3",
+    forms: [
+      { waters: "0", source: "aiic", sold: true },
+      { waters: "5", source: "memory", sold: true },
+      { waters: "9", source: "memory", sold: true },
     ],
   },
 ];

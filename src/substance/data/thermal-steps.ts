@@ -742,8 +742,7 @@ export const THERMAL: readonly ThermalRow[] = [
     formula: "Na2C2O4",
     steps: [
       {
-        from: "250",
-        to: "450",
+        from: "500",
         approx: true,
         leaves: [{ formula: "CO", coefficient: "1" }],
         remains: [{ formula: "Na2CO3", coefficient: "1" }],
@@ -1053,7 +1052,12 @@ export const THERMAL: readonly ThermalRow[] = [
         leaves: [{ formula: "H2O", coefficient: "1" }],
         remains: [{ formula: "K2C2O4", coefficient: "1" }],
       },
-      { from: "350", leaves: [{ formula: "CO", coefficient: "1" }], remains: [{ formula: "K2CO3", coefficient: "1" }] },
+      {
+        from: "500",
+        approx: true,
+        leaves: [{ formula: "CO", coefficient: "1" }],
+        remains: [{ formula: "K2CO3", coefficient: "1" }],
+      },
     ],
     source: "memory",
   },
