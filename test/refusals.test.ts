@@ -137,7 +137,7 @@ table("equations", [
     "a record with an object for a coefficient",
     () =>
       p.equationFromJSON({ ...equation.toJSON(), reactants: [{ formula: "H2", coefficient: Object.create(null) }] }),
-    "equation.bad-coefficient",
+    "equation.not-a-record",
   ],
   ["equal to nothing", () => equation.equals(undefined as never), "equation.not-an-equation"],
   ["balanced, equal to nothing", () => balanced.equals(undefined as never), "equation.not-an-equation"],
@@ -246,6 +246,20 @@ table("solubility and heat", [
     () => p.temperatureRise({ heat: "1 kJ", mass: "1 kg", strat: "20 °C" }),
     "thermochemistry.unknown-option",
   ],
+]);
+
+const recipe = { equation: "Zn + S -> ZnS", product: "ZnS", materials: [{ form: "Zn", amount: "1 g" }] };
+
+table("recipes", [
+  ["a material of null", () => p.checkRecipe({ ...recipe, materials: [null] }), "plan.request"],
+  ["stated molar masses as text", () => p.checkRecipe({ ...recipe, stated: { molarMasses: "x" } }), "plan.request"],
+  ["a misspelt yield", () => p.checkRecipe({ ...recipe, stated: { percentYeild: "90 %" } }), "plan.unknown-option"],
+  [
+    "a misspelt amount",
+    () => p.checkRecipe({ ...recipe, materials: [{ form: "Zn", amout: "1 g" }] }),
+    "plan.unknown-option",
+  ],
+  ["washed as text", () => p.checkRecipe({ ...recipe, washed: "no" }), "plan.request"],
 ]);
 
 table("identity by loss", [

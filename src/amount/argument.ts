@@ -122,8 +122,8 @@ export function oneOf<T extends string>(word: T, words: readonly T[], argument: 
   });
 }
 
-/** The guard of this room. */
-const guard = /* @__PURE__ */ new ArgumentGuard(AmountError, {
+/** @internal The guard of this room. */
+export const guard = /* @__PURE__ */ new ArgumentGuard(AmountError, {
   unknown: "amount.unknown-option",
   bad: "amount.bad-option",
   missing: "amount.missing-input",

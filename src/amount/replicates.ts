@@ -4,7 +4,7 @@
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, type QuantityLike, quantity, readings } from "../quantity";
 import { studentFactor } from "../quantity/student";
-import { grouped, listed } from "./argument";
+import { grouped, guard, listed } from "./argument";
 import { AmountError } from "./error";
 import { REPLICATES } from "./options";
 
@@ -65,6 +65,8 @@ export function replicates(
   if (listed(list, "readings").length === 0 || list.length > MOST_READINGS) {
     throw new AmountError("amount.readings", `${list.length} readings; give 1 to ${MOST_READINGS}`);
   }
+  guard.number(level, "level");
+  guard.text(label, "label");
   if (!(level > 0 && level < 1)) {
     throw new AmountError("amount.outside-range", `a level of confidence lies between 0 and 1, not ${level}`);
   }

@@ -55,6 +55,7 @@ const LARGEST_RATIO = "20";
 
 function observedRatio(question: MixUpQuestion): Quantity {
   guard.fields(question, MIX_UP, "request");
+  if (question.relativeUncertainty !== undefined) guard.number(question.relativeUncertainty, "relativeUncertainty");
   const { ratio, yield: percent, observed, expected } = question;
   if ([ratio, percent, observed ?? expected].filter((given) => given !== undefined).length > 1) {
     throw new HydrateError("hydrate.too-many-inputs", "give one of ratio, yield, and observed with expected");

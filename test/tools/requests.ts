@@ -206,6 +206,108 @@ export const REQUESTS: readonly (readonly [name: string, args: readonly unknown[
     ],
   ],
   ["tryBalance", [{ reactants: ["H2", "O2"], products: ["H2O"] }, {}]],
+  ["tryBalance", ["C + O2 -> CO + CO2", { conditions: [{ species: ["CO", "CO2"], ratio: "1:3" }], n: 1 }]],
+  ["tryHalfReactions", ["MnO4- + Fe^2+ -> Mn^2+ + Fe^3+", { medium: "acid", spectators: "keep" }]],
+  [
+    "tryOverallEquation",
+    [["CaCO3 -> CaO + CO2", "CaO + H2O -> Ca(OH)2"], { intermediates: ["CaO"], multipliers: [1, 1] }],
+  ],
+  ["tryReactionSpace", ["C + O2 -> CO + CO2", { limit: 10 }]],
+  ["tryIntegerNullspace", [[[2, 0, -2] as unknown, [0, 2, -1]]]],
+  ["tryDilute", [{ from: "37 % w/w", take: "10 mL", makeUpTo: "100 mL", of: "HCl", fromDensity: "1.18 g/mL" }]],
+  [
+    "tryMixSolutions",
+    [
+      [
+        { strength: "5 % w/w", portion: "10 g" },
+        { strength: "10 % w/w", portion: "10 g", density: "1.07 g/mL" },
+      ],
+      { of: "NaCl", additiveVolumes: true },
+    ],
+  ],
+  ["tryMixToStrength", [{ strong: "20 % w/w", weak: "5 % w/w", wanted: "10 % w/w", mass: "100 g", of: "NaCl" }]],
+  [
+    "tryStockSolution",
+    [
+      {
+        of: "NaCl",
+        strength: "0.1 mol/L",
+        volume: "250 mL",
+        assay: "99 %",
+        glassware: { with: "volumetric flask", class: "A", temperature: "22 °C" },
+      },
+    ],
+  ],
+  [
+    "tryFeedAmount",
+    ["HCl", { volume: "10 mL", strength: "5 %", strengthOptions: { basis: "w/w" }, density: "1.02 g/mL" }],
+  ],
+  ["tryFeedAmount", ["H2", { volume: "10 L", gas: { temperature: "20 °C", pressure: "100 kPa" } }]],
+  [
+    "tryNeededFor",
+    ["HCl + NaOH -> NaCl + H2O", { NaOH: { mass: "1 g", assay: "98 %" } }, "HCl", { strength: "1 mol/L" }],
+  ],
+  ["tryGasVolumeAt", ["1 L", { from: { temperature: "20 °C" }, to: { pressure: "90 kPa", collectedOver: "water" } }]],
+  ["tryGasPressure", [["1 mol", "2 mol"], { volume: "10 L", temperature: "20 °C" }]],
+  ["tryReplicates", [["10.1 mL", "10.2 mL", "10.1 mL"], { concordance: "0.1 mL", level: 0.95, label: "titres" }]],
+  [
+    "tryTitrate",
+    [
+      {
+        titrant: { strength: "0.1 mol/L", of: "NaOH", options: { density: "1 g/mL" } },
+        titre: ["10.1 mL", "10.2 mL"],
+        blank: "0.1 mL",
+        analyte: "HCl",
+        sample: "25 mL",
+        equation: "HCl + NaOH -> NaCl + H2O",
+      },
+    ],
+  ],
+  [
+    "tryBackTitrate",
+    [
+      {
+        titrant: { strength: "0.1 mol/L" },
+        titre: "10.1 mL",
+        reagent: { strength: "0.1 mol/L" },
+        reagentVolume: "25 mL",
+        analyte: "CaCO3",
+        sample: "0.1 g",
+        titrantPerReagent: 1,
+        reagentPerAnalyte: "2",
+      },
+    ],
+  ],
+  ["tryMeanWater", [{ salt: "Na2CO3", before: "6 g", after: "5 g", vessel: "1 g" }]],
+  ["tryHydrateMixUps", [{ observed: "15.6 g", expected: "10 g", of: ["ZnSO4"], relativeUncertainty: 0.02 }]],
+  [
+    "tryCautions",
+    [["vinegar", { material: "NaOH", strength: "5 %", inCylinder: false }], { circumstances: ["kitchen"] }],
+  ],
+  ["trySearch", ["copper", { limit: 3 }]],
+  ["tryAsShelfMaterial", [preparative.shopMaterial("vinegar").candidates[0]]],
+  ["tryPricePerMole", [{ formula: "NaCl", price: "1 EUR", size: "1 kg", assay: "99 %" }]],
+  ["tryReactionEnthalpy", ["H2 + O2 -> H2O", { states: { H2O: "l" }, forms: {} }]],
+  [
+    "tryCheckRecipe",
+    [
+      {
+        equation: ["CaCl2 + Na2CO3 -> CaCO3 + NaCl"],
+        product: "CaCO3",
+        productForms: ["CaCO3"],
+        materials: [
+          { form: ["CaCl2·2H2O", "CaCl2"], amount: ["10 g", "11 g"], assay: "95 %", writtenAs: "CaCl2" },
+          { form: "Na2CO3", amount: "10 g", statedAmount: "0.1 mol", inExcess: true },
+        ],
+        water: ["100 mL"],
+        washed: false,
+        isolation: "precipitate",
+        found: ["6 g"],
+        stated: { percentYield: "90 %", theory: "7 g", molarMasses: [{ of: "CaCO3", value: "100 g/mol" }] },
+        analysis: { parts: { Ca: "40 %" }, ignition: { before: "1 g", after: "0.56 g", residue: "CaO" } },
+      },
+    ],
+  ],
   ["tryConvertStrength", ["5 % w/w", { of: "CH3COOH", to: "mol/L" }]],
   ["tryEquivalentMass", ["30.0 g", { from: "FeSO4·7H2O", to: "FeSO4·H2O" }]],
   ["tryHydrationNumber", [{ before: "5.000 g", after: "3.196 g", anhydrous: "CuSO4" }]],
