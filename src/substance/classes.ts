@@ -5,6 +5,7 @@ import { isCationElement } from "../ion/ion-index";
 import { compositionKey, formulaKey, isWater, type Notation, type Part, readNotation } from "../ion/notation";
 import {
   ACID_CATIONS,
+  ALKALI,
   BY_ACID,
   BY_ANION,
   BY_COMPOSITION,
@@ -61,6 +62,8 @@ function ofCations({ cations, groups }: MakeUp, into: Set<HazardClass>): void {
   if (ammonium) into.add("ammonium");
   if (ammonium && into.has("nitrate")) into.add("ammonium nitrate");
   if (ammonium && into.has("oxalate")) into.add("ammonium oxalate");
+  if (into.has("nitrate") && cations.length > 0 && cations.every(({ symbol }) => ALKALI.has(symbol)))
+    into.add("alkali nitrate");
   const oxideOnly = groups.length === 1 && groups[0] === "oxide";
   for (const { symbol, charge } of cations) {
     if (symbol === "Cr" && charge === 3) into.add("chromium(III)");
@@ -86,6 +89,9 @@ function ofPart(part: Part, into: Set<HazardClass>): void {
   if (made.cyanide === "fast") into.add("cyanido complex");
   if (made.ammonia) into.add("ammonia");
   if (isOrganicFuel(part, made)) into.add("organic");
+  if (made.hasOrganicAnion && !made.isAcid) into.add("organic salt");
+  // an acid that no table has may still be written as one
+  if (/COOH|CO2H|SO3H/.test(part.text)) into.add("acid");
   if (made.isAcid) {
     if (!made.groups.some((name) => TOO_WEAK.has(name))) into.add("acid");
     for (const name of made.groups) addAll(into, BY_ACID[name] ?? BY_ANION[name]);

@@ -16,6 +16,8 @@ export interface MakeUp {
   readonly ammonia: boolean;
   /** `free` where an acid sets hydrogen cyanide free at once, `fast` in a hexacyanidoferrate and its kin. */
   readonly cyanide: "free" | "fast" | undefined;
+  /** An anion of carbon and hydrogen, or an oxalate. */
+  readonly hasOrganicAnion: boolean;
   /** What it may be, where several substances share the composition that is written. */
   readonly readings: readonly string[];
 }
@@ -28,6 +30,9 @@ function* bracketed(units: readonly Unit[]): Generator<string> {
     yield* bracketed(members);
   }
 }
+
+/** Carbon with hydrogen, in the formula of an ion as the tables write it. */
+const ORGANIC = /^(?=.*C(?![a-z]))(?=.*H)|^C2O4/;
 
 /** Which cyanide it is: the number of cyanides for each atom of a metal that holds them fast. */
 function cyanideIn(part: Part, groups: readonly string[]): MakeUp["cyanide"] {
@@ -44,7 +49,7 @@ function cyanideIn(part: Part, groups: readonly string[]): MakeUp["cyanide"] {
 
 /** What a part is made of. */
 export function makeUpOf(part: Part): MakeUp {
-  const { kind, cations, groups, ligands, readings }: Constitution = constitutionOf(parseFormula(part.text));
+  const { kind, cations, anions, groups, ligands, readings }: Constitution = constitutionOf(parseFormula(part.text));
   const isAmmonia = part.counts.size === 2 && part.counts.get("N") === 1 && part.counts.get("H") === 3;
   return {
     cations: cations.map(({ formula, element, charge }) => ({
@@ -55,6 +60,7 @@ export function makeUpOf(part: Part): MakeUp {
     isAcid: kind === "acid",
     ammonia: isAmmonia || groups.includes("ammine") || ligands.some(({ formula }) => formula === "NH3"),
     cyanide: cyanideIn(part, groups),
+    hasOrganicAnion: anions.some(({ formula }) => ORGANIC.test(formula)) && !groups.includes("hydrogencarbonate"),
     readings,
   };
 }

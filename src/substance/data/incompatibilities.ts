@@ -4,14 +4,15 @@ import type { SourceKey } from "../../foundation";
 
 /** Class of a material, worked out from its formula. */
 export type HazardClass =
-  | "acetate"
   | "acetic acid"
   | "acetylene"
   | "acid"
+  | "acid former"
   | "acid salt"
   | "active metal"
   | "alcohol"
   | "alkali metal"
+  | "alkali nitrate"
   | "alkali peroxide"
   | "aluminium"
   | "amine"
@@ -79,6 +80,7 @@ export type HazardClass =
   | "nitrite"
   | "nitromethane"
   | "organic"
+  | "organic salt"
   | "oxalate"
   | "oxalic acid"
   | "oxidiser"
@@ -328,18 +330,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   {
     code: "chlorate-fuel",
     a: ["chlorate"],
-    b: [
-      "sulfur",
-      "phosphorus",
-      "carbon",
-      "sugar",
-      "metal powder",
-      "organic",
-      "sulfide",
-      "thiocyanate",
-      "cyanide",
-      "cyanido complex",
-    ],
+    b: ["sulfur", "phosphorus", "carbon", "sugar", "metal powder", "organic", "sulfide", "thiocyanate", "cyanide", "cyanido complex", "organic salt"],
     what: "explodes under friction",
     severity: "forbid",
     source: "incompatibilityLists",
@@ -364,7 +355,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   {
     code: "perchlorate-fuel",
     a: ["perchlorate"],
-    b: ["organic", "metal powder", "sugar", "sulfur", "carbon", "phosphorus", "sulfide"],
+    b: ["organic", "metal powder", "sugar", "sulfur", "carbon", "phosphorus", "sulfide", "organic salt", "thiocyanate", "cyanide", "cyanido complex"],
     what: "explosive mixture",
     severity: "forbid",
     source: "prudentPractices",
@@ -372,7 +363,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   {
     code: "persulfate-fuel",
     a: ["persulfate"],
-    b: ["organic", "sulfite", "thiosulfate", "metal powder"],
+    b: ["organic", "sulfite", "thiosulfate", "metal powder", "sulfur", "carbon", "sugar"],
     what: "fire",
     products: ["O2"],
     severity: "warn",
@@ -391,7 +382,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   {
     code: "ammonium-nitrate-fuel",
     a: ["ammonium nitrate"],
-    b: ["metal powder", "sulfur", "carbon", "organic", "chlorate", "nitrite", "acid"],
+    b: ["metal powder", "sulfur", "carbon", "organic", "chlorate", "nitrite", "acid", "sulfide"],
     what: "decomposes or explodes",
     products: ["NO2"],
     severity: "forbid",
@@ -495,7 +486,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   {
     code: "peroxide-organic",
     a: ["peroxide"],
-    b: ["alcohol", "acetic acid", "formic acid", "sugar", "strong amine"],
+    b: ["alcohol", "acetic acid", "formic acid", "sugar", "strong amine", "organic"],
     what: "fire, or peracids",
     severity: "forbid",
     conditions: ["strong peroxide"],
@@ -868,7 +859,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   {
     code: "nitric-metal",
     a: ["nitric acid"],
-    b: ["copper metal", "silver", "zinc"],
+    b: ["copper metal", "silver", "zinc", "metal powder"],
     what: "red-brown gas",
     products: ["NO2", "NO"],
     severity: "warn",
@@ -1205,7 +1196,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   {
     code: "halogenate-fuel",
     a: ["bromate", "iodate"],
-    b: ["sulfur", "carbon", "phosphorus", "sugar", "organic", "metal powder", "sulfide"],
+    b: ["sulfur", "carbon", "phosphorus", "sugar", "organic", "metal powder", "sulfide", "organic salt", "thiocyanate", "cyanide", "cyanido complex"],
     what: "burns or explodes",
     severity: "forbid",
     conditions: ["dry", "heated", "ground together"],
@@ -1232,7 +1223,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   {
     code: "chlorite-fuel",
     a: ["chlorite"],
-    b: ["organic", "sugar", "sulfur", "carbon", "phosphorus", "metal powder"],
+    b: ["organic", "sugar", "sulfur", "carbon", "phosphorus", "metal powder", "sulfide", "organic salt"],
     what: "fire or explosion",
     severity: "forbid",
     conditions: ["dry", "heated"],
@@ -1241,7 +1232,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   {
     code: "nitrate-reducer",
     a: ["nitrate"],
-    b: ["thiosulfate", "thiocyanate", "sulfite", "acetate"],
+    b: ["thiosulfate", "thiocyanate", "sulfite", "organic salt"],
     what: "burns or explodes",
     products: ["N2"],
     severity: "warn",
@@ -1297,7 +1288,7 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
   {
     code: "isocyanurate-organic",
     a: ["chloroisocyanurate"],
-    b: ["organic", "alcohol", "ketone", "sugar"],
+    b: ["organic", "alcohol", "ketone", "sugar", "sulfur", "carbon", "metal powder"],
     what: "fire; chlorinates it with heat",
     products: ["Cl2"],
     severity: "forbid",
@@ -1500,6 +1491,78 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     what: "deadly gas",
     products: ["PH3"],
     severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "acid-former-cyanide",
+    a: ["acid former", "acid salt", "carbon dioxide"],
+    b: ["cyanide"],
+    what: "sour enough to set a deadly gas free",
+    products: ["HCN"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "acid-former-azide",
+    a: ["acid former", "acid salt"],
+    b: ["azide"],
+    what: "sour enough to set a deadly and explosive gas free",
+    products: ["HN3"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "acid-former-hypochlorite",
+    a: ["acid former"],
+    b: ["hypochlorite", "chloroisocyanurate", "chlorite", "chlorate"],
+    what: "sour enough to set chlorine or its dioxide free",
+    products: ["Cl2"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "acid-former-sulfide",
+    a: ["acid former"],
+    b: ["sulfide"],
+    what: "sour enough to set a deadly gas free",
+    products: ["H2S"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "acid-salt-sulfide",
+    a: ["acid salt"],
+    b: ["sulfide"],
+    what: "sour enough to set a deadly gas free",
+    products: ["H2S"],
+    severity: "warn",
+    source: "memory",
+  },
+  {
+    code: "nitrate-metal",
+    a: ["alkali nitrate"],
+    b: ["metal powder", "sulfide", "cyanido complex"],
+    what: "flash fire",
+    severity: "forbid",
+    conditions: ["dry", "ground together", "ignited"],
+    source: "memory",
+  },
+  {
+    code: "oxidiser-hydride",
+    a: ["oxidiser"],
+    b: ["hydride"],
+    what: "fire or explosion",
+    products: ["H2"],
+    severity: "forbid",
+    source: "memory",
+  },
+  {
+    code: "higher-oxide-fuel",
+    a: ["higher oxide"],
+    b: ["sulfur", "phosphorus"],
+    what: "catches fire when ground",
+    severity: "forbid",
+    conditions: ["dry", "ground together"],
     source: "memory",
   },
 ];
