@@ -1,7 +1,7 @@
 // The number in front of a formula. By example:
 //
 //   2 H2O  2H2O  2e-        whole numbers, with or without white space
-//   1/2 O2  ½ O2  1½ O2     fractions        0.5 O2  1.5O2   decimals, exact
+//   1/2 O2  ½ O2  1½ O2     fractions        0.5 O2  1.5O2  .5 O2   decimals, exact
 //   (1/2) O2  (2)H2O        in brackets       2·H2O  2 * H2O  2 × H2O   with a sign of multiplication
 //   _ H2O  ___H2O  ? H2O    a blank to be filled in: no coefficient
 //   3 CdSO4.8H2O            white space: a coefficient
@@ -28,10 +28,10 @@ const VULGAR: Readonly<Record<string, readonly [bigint, bigint]>> = {
   "⅞": [7n, 8n],
 };
 
-const BRACKETED = /\((\d+(?:\.\d+|\/\d+)?[½⅓⅔¼¾]?|[½⅓⅔¼¾])\)(?=\s*[A-Z([{])/y;
+const BRACKETED = /\((\.\d+|\d+(?:\.\d+|\/\d+)?[½⅓⅔¼¾]?|[½⅓⅔¼¾])\)(?=\s*[A-Z([{])/y;
 const BLANK = /(?:_+|\?)\s*(?=[A-Z([{])/y;
 const TIMES = /\s?[·*×⋅]\s?(?=[A-Z([{])/y;
-const NUMBER = /(\d+)(?:\.(\d+)|\/(\d+))?([½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])?|([½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])/y;
+const NUMBER = /(\d+)(?:\.(\d+)|\/(\d+))?([½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])?|([½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])|\.(\d+)/y;
 
 /** A coefficient that was read, where the formula begins, and whether white space stands between them. */
 export interface Coefficient {
@@ -44,7 +44,12 @@ export interface Coefficient {
 export function startsWithNumber(text: string, start: number): boolean {
   const code = text.charCodeAt(start);
   if ((code > 47 && code < 58) || (code > 127 && VULGAR[text[start]!] !== undefined)) return true;
+  if (code === 46) return isDigit(text.charCodeAt(start + 1));
   return code === 40 && isAt(BRACKETED, text, start);
+}
+
+function isDigit(code: number): boolean {
+  return code > 47 && code < 58;
 }
 
 function isAt(pattern: RegExp, text: string, at: number): boolean {
@@ -64,7 +69,7 @@ export function readCoefficient(text: string, start: number, end: number): Coeff
   NUMBER.lastIndex = bracketed ? start + 1 : start;
   const match = NUMBER.exec(text);
   if (match === null) return undefined;
-  const [all, whole, decimals, under, mixed, alone] = match;
+  const [all, whole, decimals, under, mixed, alone, bare] = match;
   let after = start + all.length + (bracketed ? 2 : 0);
   if (after >= end) return undefined;
   const fail = (problem: string, hint: string): never => {
@@ -75,6 +80,7 @@ export function readCoefficient(text: string, start: number, end: number): Coeff
   }
   let value: Rational;
   if (alone !== undefined) value = rational(...VULGAR[alone]!);
+  else if (bare !== undefined) value = rational(BigInt(bare), 10n ** BigInt(bare.length));
   else if (decimals !== undefined) value = rational(BigInt(whole! + decimals), 10n ** BigInt(decimals.length));
   else if (under !== undefined) {
     if (/^0+$/.test(under)) fail("a coefficient divided by zero", "write a fraction such as 1/2");

@@ -20,7 +20,9 @@ export class ChargeReader extends NumberReader {
   protected labelAt = 0;
 
   protected pushCharge(magnitude: number, sign: string, position: number): void {
-    if (this.charged) this.fail("formula.misplaced-charge", "a second charge on the same part", position);
+    if (this.charged || this.nodes.at(-1)?.kind === "charge") {
+      this.fail("formula.misplaced-charge", "a second charge on the same part", position);
+    }
     if (this.members === 0) this.fail("formula.misplaced-charge", "a charge with nothing in front of it", position);
     if (magnitude === 0) this.fail("formula.zero-count", "a charge of zero is not written", position);
     if (magnitude > MAX_CHARGE) {

@@ -116,6 +116,10 @@ function isInSquareBracket(before: FormulaNode | undefined): boolean {
   return before?.kind === "open" && before.bracket === "[";
 }
 
+function closes(next: FormulaNode | undefined): boolean {
+  return next?.kind === "close" && next.bracket === "[";
+}
+
 /** Nodes in a style, without the phase. */
 function printNodes(nodes: readonly FormulaNode[], style: Style): string {
   let text = "";
@@ -135,7 +139,10 @@ function printNodes(nodes: readonly FormulaNode[], style: Style): string {
         if (node.atom < ELEMENT_COUNT || node.short) text += name + oxidation + count;
         else {
           const element = symbolAt(Math.floor(node.atom / 1000) - 1);
-          text += style.nuclide(String(node.atom % 1000), element, oxidation + count);
+          const nuclide = style.nuclide(String(node.atom % 1000), element, oxidation + count);
+          // alone in square brackets the nuclide keeps its own pair: [¹³C] would be the bare nuclide again
+          const alone = isInSquareBracket(nodes[i - 1]) && closes(nodes[oxidation === "" ? i + 1 : i + 2]);
+          text += alone && nuclide[0] !== "[" ? `[${nuclide}]` : nuclide;
         }
         break;
       }

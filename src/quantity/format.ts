@@ -152,7 +152,14 @@ export function formatQuantity(node: Node, options: FormatOptions = AS_IT_IS): s
     places -= 1;
   if (u.n === 0n) return withUnit(`${localised(plainText(node, value, unit, rounding), locale)} ± 0`, unit);
   const spread = scaled(u, places, rounding);
-  const text = decimalText(scaled(value, places, rounding), places);
+  const whole = decimalText(scaled(value, places, rounding), places);
+  // a value that towers over its uncertainty by more figures than are read back
+  const towers = decimals === undefined && leadingExponent(value) + places > MAX_FIGURES;
+  if (towers) {
+    const near = `${significantText(value, DEFAULT_FIGURES, rounding)} ± ${decimalText(spread, places)}`;
+    return withUnit(localised(near, locale), unit);
+  }
+  const text = whole;
   if (style === "concise") {
     const [mantissa, exponent] = text.split("e");
     const steps = places < 0 ? decimalText(spread, places) : `${spread}`;
