@@ -377,10 +377,32 @@ const compositionText = ({ text }: Part): string => parseFormula(text).toHill();
 
 // -- complexes
 
-/** Metals that hold cyanide together whatever stands beside them. */
-const CYANIDE_METALS: ReadonlySet<string> = /* @__PURE__ */ new Set(
-  "Cr Mn Fe Co Ni Cu Zn Mo Ru Rh Pd Ag Cd W Os Ir Pt Au Hg".split(" "),
-);
+/** Anions that a metal beside an alkali holds as ligands, in brackets or not; oxalate and nitrite by the metal's charge. */
+const HELD_FAST: Readonly<Record<string, readonly string[]>> = {
+  "CN-": [
+    "Cr",
+    "Mn",
+    "Fe",
+    "Co",
+    "Ni",
+    "Cu",
+    "Zn",
+    "Mo",
+    "Ru",
+    "Rh",
+    "Pd",
+    "Ag",
+    "Cd",
+    "W",
+    "Os",
+    "Ir",
+    "Pt",
+    "Au",
+    "Hg",
+  ],
+  "C2O4^2-": ["Fe3", "Cr3", "Al3", "Co3", "Cu2"],
+  "NO2-": ["Co3"],
+};
 
 const isTransition = ({ element }: ConstituentIon): boolean =>
   element !== undefined && !["Li", "Na", "K", "Rb", "Cs", "Mg", "Ca", "Sr", "Ba", "H"].includes(element);
@@ -433,11 +455,13 @@ function complexOf(part: Part, { cations, anions, ammines }: Content): Kept | un
     return kept(text, metal.charge, metal.count, others([metal]));
   }
   const [anion] = anions;
-  if (anions.length !== 1 || anion!.formula !== "CN-" || cations.length < 2) return undefined;
+  if (anions.length !== 1 || cations.length < 2) return undefined;
   const each = anion!.count / metal.count;
-  const charge = metal.charge - each;
-  if (!CYANIDE_METALS.has(metal.element!) || !Number.isInteger(each) || charge >= 0) return undefined;
-  return kept(`[${metal.element}(CN)${each}]`, charge, metal.count, others([metal, anion!]));
+  const charge = metal.charge + anion!.charge * each;
+  const holds = HELD_FAST[anion!.formula]?.includes(`${metal.element}${anion!.formula === "CN-" ? "" : metal.charge}`);
+  if (holds !== true || !Number.isInteger(each) || charge >= 0) return undefined;
+  const text = anion!.formula.replace(/(?:\^\d+)?-$/, "");
+  return kept(`[${metal.element}(${text})${each}]`, charge, metal.count, others([metal, anion!]));
 }
 
 // -- the whole

@@ -263,6 +263,9 @@ function saltWith(
   const sharesMetal = ({ counts }: Ion) =>
     cations.some((use) => use.element !== undefined && counts.has(use.element.symbol));
   if (taken.some(({ ion }) => sharesMetal(ion) && !ion.row.complex && !isWritten(ion, text))) return undefined;
+  // two organic acids in one salt are only taken where the formula spells them
+  const organic = taken.filter(({ ion }) => ion.counts.has("H") && ion.counts.has("C") && ion.row.formula !== "HCO3");
+  if (organic.length > 1 && !organic.every(({ ion }) => isWritten(ion, text))) return undefined;
   // an oxo cation with oxide is the metal's oxide
   if (start.uses.some(({ ion }) => ion!.counts.has("O") && ion!.counts.size === 2) && taken.some(isOxide))
     return undefined;

@@ -2,8 +2,8 @@
 // what the same metal would weigh as each of them.
 import { type Formula, molarMass, parseFormula } from "../formula";
 import { knownForms } from "../hydrate";
+import { constitutionOf } from "../ion";
 import type { Quantity } from "../quantity";
-import { saltIons } from "../solubility/ions";
 import type { Formed } from "./account";
 import { PRECIPITATES } from "./data/ignition";
 import { remembering } from "./lazy";
@@ -32,9 +32,9 @@ export function keyElement(product: Formula): string | undefined {
 
 /** Of several metals the one that is no part of the anion, as the barium of a chromate. */
 function onlyCation(product: Formula, metals: readonly string[]): string | undefined {
-  const anion = saltIons(product)?.anion.formula;
-  if (anion === undefined) return undefined;
-  const held = parseFormula(anion).symbols;
+  const { anions } = constitutionOf(product);
+  if (anions.length === 0) return undefined;
+  const held = anions.flatMap(({ formula }) => parseFormula(formula).symbols);
   const free = metals.filter((symbol) => !held.includes(symbol));
   return free.length === 1 ? free[0] : undefined;
 }

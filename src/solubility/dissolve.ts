@@ -154,7 +154,7 @@ function sharesIon(solutes: readonly Solute[]): boolean {
   for (const { anhydrous } of solutes) {
     const ions = saltIons(anhydrous);
     if (ions === undefined) continue;
-    const own = [...ions.cations.map(({ formula }) => formula), ions.anion.formula];
+    const own = ions.map(({ formula }) => formula);
     if (own.some((ion) => seen.has(ion))) return true;
     for (const ion of own) seen.add(ion);
   }

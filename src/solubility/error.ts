@@ -18,6 +18,7 @@ export type SolubilityErrorCode =
   | "solubility.other-solute"
   | "solubility.other-solid"
   | "solubility.not-a-salt"
+  | "solubility.ambiguous-formula"
   | "solubility.ionic-strength"
   | "solubility.too-many";
 

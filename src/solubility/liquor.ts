@@ -108,7 +108,7 @@ function dissolved(substance: DissolvedSubstance): Dissolved {
   const dry = anhydrousMass(solute, massOfSubstance(substance));
   const salt = saltIons(solute.anhydrous);
   const moles = dry.in("g").toNumber() / molarMass(solute.anhydrous).value.toNumber();
-  const ions = salt === undefined ? [] : [...salt.cations, salt.anion];
+  const ions = salt ?? [];
   return { substance, solute, dry, ions: ions.map(({ formula, count }) => ({ formula, count, moles: moles * count })) };
 }
 

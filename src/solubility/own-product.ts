@@ -58,7 +58,7 @@ export function ionsOfOwn(given: string | Parameters<typeof soluteOf>[0], form: 
   }
   if (row !== undefined) return ionsOf(row);
   const salt = saltIons(solute.anhydrous);
-  if (salt !== undefined) return [...salt.cations, salt.anion] as readonly DissolvedIon[];
+  if (salt !== undefined) return salt;
   throw new SolubilityError("solubility.missing-option", `what ions does ${solute.formula} dissolve to?`, {
     hint: 'name ions, such as ["2 Ag+", "S^2-"]',
     details: { solid: solute.formula.toString() },
@@ -68,7 +68,7 @@ export function ionsOfOwn(given: string | Parameters<typeof soluteOf>[0], form: 
 /** The convention of most textbooks, for a sulfide that the table has in the other one only. */
 function freeSulfide(solute: Solute): string[] {
   const salt = saltIons(solute.anhydrous);
-  return salt === undefined ? [] : [shown([...salt.cations, salt.anion])];
+  return salt === undefined ? [] : [shown([...salt])];
 }
 
 /** Refuse what is no solubility product of a sparingly soluble solid, and say what it looks like. */

@@ -62,7 +62,7 @@ export function ionsBrought(
   solute: Solute,
 ): { readonly formula: string; readonly charge: number; readonly count: number }[] {
   const salt = saltIons(solute.anhydrous);
-  if (salt !== undefined) return [...salt.cations, salt.anion];
+  if (salt !== undefined) return [...salt];
   let anion: string | undefined;
   for (let acid: string = solute.anhydrous.toString(); ; ) {
     const step = ACID_STEPS.find((row) => Number(row.pKa) < STRONG && sameIon(row.acid, acid));

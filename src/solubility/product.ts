@@ -5,10 +5,11 @@ import { type Formula, parseFormula } from "../formula";
 import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { frozen } from "../foundation/frozen";
+import { constitutionOf } from "../ion";
 import { apply, type Quantity, quantity } from "../quantity";
 import { needTextOption } from "./argument";
 import { SolubilityError } from "./error";
-import { soluteOf } from "./solute";
+import { type Solute, soluteOf } from "./solute";
 
 /** An ion that a solid sets free, and how many. */
 export interface DissolvedIon {
@@ -50,17 +51,23 @@ export function ionsOf(row: SolubilityProductRow): DissolvedIon[] {
 
 let rows: Map<string, SolubilityProductRow[]> | undefined;
 
-/** Exact notation first (hydrates differ), then composition without crystal water. */
+/** The same hydrate first, then the same atoms otherwise written (FeO(OH)·H2O), then the salt without its water. */
+const keysOf = ({ formula, key }: Solute): string[] => [
+  constitutionOf(formula).identity,
+  `atoms ${formula.compositionText}`,
+  key,
+];
+
 function rowsOf(solid: string | Formula): readonly SolubilityProductRow[] {
   if (rows === undefined) {
     rows = new Map();
     for (const row of SOLUBILITY_PRODUCTS) {
       const solute = soluteOf(row.solid);
-      for (const key of [solute.formula.compositionText, solute.key]) rows.set(key, [...(rows.get(key) ?? []), row]);
+      for (const key of new Set(keysOf(solute))) rows.set(key, [...(rows.get(key) ?? []), row]);
     }
   }
-  const solute = soluteOf(solid);
-  return rows.get(solute.formula.compositionText) ?? rows.get(solute.key) ?? [];
+  const found = keysOf(soluteOf(solid)).find((key) => rows!.has(key));
+  return found === undefined ? [] : rows.get(found)!;
 }
 
 /** @internal Rows of a solid in the convention this library computes with, of one form if named; none where there is none. */

@@ -6,7 +6,7 @@ import type { SourceKey } from "../foundation/bibliography";
 import { type Branch, branchesOf, onBranch } from "./branch";
 import type { SolubilityBasis, SolubilityRow } from "./data/curves";
 import { SolubilityError } from "./error";
-import { saltIons } from "./ions";
+import { anionsOf } from "./ions";
 
 /** How a figure at a temperature came about; "converted" is an ideal figure from a solubility product, at its temperature. */
 export type SolubilityKind = "tabulated" | "converted" | "interpolated" | "near a single figure";
@@ -226,7 +226,7 @@ const FALLS_SHORT: readonly { readonly anions: readonly string[]; readonly times
 ];
 
 function convertedWarnings({ formula }: SolubilityRow): string[] {
-  const anion = saltIons(parseFormula(formula))?.anion.formula;
+  const [anion] = anionsOf(parseFormula(formula));
   const known = FALLS_SHORT.find(({ anions }) => anion !== undefined && anions.includes(anion));
   return [
     known === undefined

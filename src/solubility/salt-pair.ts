@@ -9,7 +9,7 @@ import { guard } from "./argument";
 import { settle } from "./crop-balance";
 import { SolubilityError } from "./error";
 import { positiveMass } from "./figure";
-import { type SaltIons, saltIons } from "./ions";
+import { type SaltIon, saltIons } from "./ions";
 import { SALT_PAIR } from "./options";
 import { doubtfulPairings, isMade, type Pairing, type PooledIon, pairingsOf, saturatedProduct } from "./pairings";
 import { type Solubility, solubilityOf } from "./solubility";
@@ -63,7 +63,7 @@ const FLAT = "1.5";
 const PURE = "90 %";
 const ASSUMPTION = "each salt keeps its own solubility in pure water; the salts' influence on each other is neglected";
 
-function ionsOf(solute: Solute): SaltIons {
+function ionsOf(solute: Solute): readonly SaltIon[] {
   const ions = saltIons(solute.anhydrous);
   if (ions !== undefined) return ions;
   throw new SolubilityError("solubility.not-a-salt", `${solute.formula} is not a salt of known ions`, {
@@ -71,8 +71,6 @@ function ionsOf(solute: Solute): SaltIons {
     position: 0,
   });
 }
-
-const ionList = ({ cations, anion }: SaltIons) => [...cations, anion];
 
 /** Amounts of every ion put in. */
 function pool(from: readonly PutIn[]): Map<string, Quantity> {
@@ -85,7 +83,7 @@ function pool(from: readonly PutIn[]): Map<string, Quantity> {
       label: `amount of ${solute.formula}`,
       rule: "amount = mass / molar mass",
     });
-    for (const { formula: ion, count } of ionList(ionsOf(solute))) {
+    for (const { formula: ion, count } of ionsOf(solute)) {
       const here = amount.times(BigInt(count)).times(solute.units.toString());
       amounts.set(ion, amounts.get(ion)?.plus(here) ?? here);
     }
@@ -95,7 +93,7 @@ function pool(from: readonly PutIn[]): Map<string, Quantity> {
 
 /** Most of a salt the ions can make, as an amount. */
 function mostOf(solute: Solute, amounts: ReadonlyMap<string, Quantity>): Quantity {
-  const shares = ionList(ionsOf(solute)).map(({ formula, count }) => {
+  const shares = ionsOf(solute).map(({ formula, count }) => {
     const amount = amounts.get(formula);
     if (amount !== undefined) return amount.dividedBy(BigInt(count));
     throw new SolubilityError("solubility.other-solute", `the materials bring no ${formula} for ${solute.formula}`, {
@@ -114,8 +112,8 @@ const massOf = (solute: Solute, most: Quantity): Quantity =>
 
 /** Two salts that share an ion must not be reckoned as if each had all of it. */
 function needBoth(wanted: Solute, other: Solute, most: readonly Quantity[], amounts: ReadonlyMap<string, Quantity>) {
-  for (const { formula: ion, count } of ionList(ionsOf(wanted))) {
-    const twin = ionList(ionsOf(other)).find(({ formula }) => formula === ion);
+  for (const { formula: ion, count } of ionsOf(wanted)) {
+    const twin = ionsOf(other).find(({ formula }) => formula === ion);
     if (twin === undefined) continue;
     const needed = most[0]!.times(BigInt(count)).plus(most[1]!.times(BigInt(twin.count)));
     if (needed.compare(amounts.get(ion)!) <= 0) continue;
@@ -139,7 +137,7 @@ function pooled(from: readonly PutIn[]): PooledIon[] {
     const moles =
       (units * expectDimension(mass, "mass", "mass").in("g").toNumber()) /
       molarMass(solute.formula).in("g/mol").toNumber();
-    for (const { formula: ion, charge, count } of ionList(ionsOf(solute))) {
+    for (const { formula: ion, charge, count } of ionsOf(solute)) {
       const before = ions.get(ion);
       ions.set(ion, { formula: ion, charge, moles: (before?.moles ?? 0) + moles * count, from: new Set() });
     }
@@ -185,8 +183,7 @@ function needNoOther(own: readonly Solute[], brought: readonly PooledIon[], { so
   const gone = new Map<string, number>();
   own.forEach((solute, i) => {
     const moles = solids[i]!.in("g").toNumber() / molarMass(solute.anhydrous).in("g/mol").toNumber();
-    for (const { formula, count } of ionList(ionsOf(solute)))
-      gone.set(formula, (gone.get(formula) ?? 0) + moles * count);
+    for (const { formula, count } of ionsOf(solute)) gone.set(formula, (gone.get(formula) ?? 0) + moles * count);
   });
   const left = brought.map((ion) => ({ ...ion, moles: Math.max(0, ion.moles - (gone.get(ion.formula) ?? 0)) }));
   // the pair with the smaller product is the one that can stand together: of the salts put in only what is far over falls then

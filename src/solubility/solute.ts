@@ -1,9 +1,10 @@
-// From a formula as somebody writes it to the solute the table knows: crystal water taken off, the rest compared by
-// composition, so that CH3COONa, NaCH3COO and NaC2H3O2 are one salt, and CdSO4 is found from 3CdSO4·8H2O.
+// From a formula as somebody writes it to the solute the table knows: crystal water taken off, the rest compared by what it is
+// made of, so that CH3COONa, NaCH3COO and NaC2H3O2 are one salt, CdSO4 is found from 3CdSO4·8H2O, and isomers stay apart.
 
 import { splitWater } from "../amount/split-water";
 import { Formula, molarMass, parseFormula } from "../formula";
 import type { Fraction } from "../foundation/fraction";
+import { constitutionOf } from "../ion";
 import type { Quantity } from "../quantity";
 import { SOLUBILITY, type SolubilityRow } from "./data/curves";
 import { SolubilityError } from "./error";
@@ -17,16 +18,12 @@ export interface Solute {
   /** Anhydrous units in one formula unit: 3 for 3CdSO4·8H2O. */
   readonly units: Fraction;
   readonly isHydrate: boolean;
-  /** Same atoms, same key. */
+  /** Same substance, same key, crystal water left aside. */
   readonly key: string;
 }
 
 const REMEMBERED = 2000;
 const solutes = /* @__PURE__ */ new Map<string, Solute>();
-
-/** Composition as text. Not in lowest numbers: acetic acid and glucose hold the same atoms in the same ratio. */
-const keyOf = (formula: Formula): string =>
-  formula.composition.map(({ symbol, count }) => `${symbol}${count.toFraction()}`).join(" ");
 
 function readSolute(text: string): Solute {
   const formula = parseFormula(text);
@@ -44,7 +41,16 @@ function readSolute(text: string): Solute {
       position: 0,
     });
   }
-  return { formula, anhydrous, units, isHydrate: !waters.equals(0), key: keyOf(anhydrous) };
+  const { readings, anhydrousIdentity } = constitutionOf(anhydrous);
+  if (readings.length > 1) {
+    throw new SolubilityError("solubility.ambiguous-formula", `${anhydrous} may be ${readings.join(" or ")}`, {
+      input: text,
+      position: 0,
+      hint: `write which is meant: ${readings.join(" or ")}`,
+      details: { readings },
+    });
+  }
+  return { formula, anhydrous, units, isHydrate: !waters.equals(0), key: anhydrousIdentity };
 }
 
 /** Read a formula as a solute; remembered, because a plan asks for the same few again and again. */

@@ -29,7 +29,7 @@ const TESTS: readonly { readonly ions: readonly string[]; readonly test: string 
   { ions: ["Cl-", "Br-", "I-", "SCN-"], test: "silver nitrate with dilute nitric acid: no cloud" },
   { ions: ["CO3^2-", "HCO3-", "OH-"], test: "indicator paper neutral; acidify before testing for chloride or sulfate" },
   {
-    ions: ["NO3-", "NO2-", "C2H3O2-", "HCO2-", "ClO3-", "ClO4-"],
+    ions: ["NO3-", "NO2-", "CH3COO-", "HCOO-", "ClO3-", "ClO4-"],
     test: "no drop test: conductivity as the wash water, or 10 mL leave less than 1 mg",
   },
   { ions: ["Fe^3+"], test: "thiocyanate: no red" },
@@ -88,14 +88,15 @@ export function washAdvice(request: {
   guard.list(request.washedOut, "washedOut");
   const solute = soluteOf(request.product);
   const ions = saltIons(solute.anhydrous);
-  const pair = ions === undefined ? undefined : `${ions.cations[0]?.formula} ${ions.anion.formula}`;
+  const pair = ions?.length === 2 ? `${ions[0]!.formula} ${ions[1]!.formula}` : undefined;
   const known = attempt(() => figureOrProduct(solute.formula, request.temperature ?? "20 °C", undefined));
   const figure = known.ok ? known.value : undefined;
   const [liquid, because] = (pair === undefined ? undefined : OWN_WASH[pair]) ?? choose(figure, ruleFor(solute)?.class);
-  const kept = new Set([...(ions?.cations ?? []).map(({ formula }) => formula), ions?.anion.formula]);
+  const kept = new Set((ions ?? []).map(({ formula }) => formula));
   const gone = request.washedOut.flatMap((salt) => {
-    const found = saltIons(soluteOf(salt).anhydrous);
-    return found === undefined ? [] : [found.anion.formula, ...found.cations.map(({ formula }) => formula)];
+    const found = [...(saltIons(soluteOf(salt).anhydrous) ?? [])];
+    // the anion is tested first
+    return found.sort((one, other) => Math.sign(one.charge) - Math.sign(other.charge)).map(({ formula }) => formula);
   });
   // A product this sparing gives no cloud of its own, so that the test for an ion it shares still tells the salt.
   const silent = figure !== undefined && figure.perHundredGramsWater.compare(SILENT) < 0;

@@ -4,8 +4,8 @@
 import { Formula, parseFormula } from "../formula";
 import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
+import { constitutionOf } from "../ion";
 import { type Quantity, quantity, sum } from "../quantity";
-import { saltIons } from "../solubility/ions";
 import { guard, needTextOption, WHICH } from "./argument";
 import { FORMATION, type FormationRow, type SubstanceState } from "./data/enthalpies";
 import { ThermochemistryError } from "./error";
@@ -27,15 +27,8 @@ export interface FormationEnthalpy {
 /** States tried in turn when none is named: the one met on the bench first. */
 const ORDER: readonly SubstanceState[] = ["s", "l", "g", "aq"];
 
-/** Strong acids, which are ions in water. */
-const STRONG_ACIDS: Readonly<Record<string, readonly string[]>> = {
-  ClH: ["H+", "Cl-"],
-  BrH: ["H+", "Br-"],
-  HI: ["H+", "I-"],
-  HNO3: ["H+", "NO3-"],
-  ClHO4: ["H+", "ClO4-"],
-  H2O4S: ["H+", "H+", "SO4^2-"],
-};
+/** Most ions of one kind that are added up one by one. */
+const MOST_IONS = 50;
 
 /**
  * Standard uncertainty in units of the last digit: the tables state 8 to 80 units as the range of their uncertainty,
@@ -133,23 +126,20 @@ export function findFormation(
 
 /** A dissolved salt or strong acid as its ions. */
 function fromIons(formula: Formula): FormationEnthalpy | undefined {
-  const acid = STRONG_ACIDS[formula.compositionText];
-  const salt = acid === undefined ? saltIons(formula) : undefined;
-  const ions =
-    acid ??
-    salt?.cations.concat(salt.anion).flatMap(({ formula: ion, count }) => Array.from({ length: count }, () => ion));
-  if (ions === undefined) return undefined;
+  const { kind, acid, inWater, molecules, waters } = constitutionOf(formula);
+  const dissolves = kind === "salt" || acid?.strong === true;
+  if (!dissolves || molecules.length > 0 || waters > 0) return undefined;
+  if (inWater.some(({ count }) => !Number.isInteger(count) || count > MOST_IONS)) return undefined;
+  const ions = inWater.flatMap(({ formula: ion, count }) => Array.from({ length: count }, () => ion));
   const found = ions.map((ion) => findFormation(parseFormula(ion), "aq", undefined));
   if (found.some((ion) => ion === undefined)) return undefined;
   const known = found as FormationEnthalpy[];
-  const units = unitsIn(formula, ions);
-  if (units === undefined) return undefined;
   const total = sum(known.map(({ enthalpy }) => enthalpy));
   return {
     formula: formula.toString(),
     state: "aq",
     form: undefined,
-    enthalpy: (units === 1 ? total : total.times(BigInt(units))).named({
+    enthalpy: total.named({
       symbol: `ΔfH(${formula},aq)`,
       label: `enthalpy of formation of dissolved ${formula}, as its ions`,
       rule: "sum over the ions",
@@ -158,15 +148,6 @@ function fromIons(formula: Formula): FormationEnthalpy | undefined {
     source: known[0]!.source,
     warnings: known.flatMap(({ warnings }) => warnings),
   };
-}
-
-/** How many times the smallest unit of ions is in the formula. */
-function unitsIn(formula: Formula, ions: readonly string[]): number | undefined {
-  const [first] = formula.composition;
-  if (first === undefined) return undefined;
-  const per = ions.reduce((all, ion) => all + Number(parseFormula(ion).count(first.symbol).toString()), 0);
-  const units = Number(first.count.toString()) / per;
-  return Number.isInteger(units) && units > 0 ? units : undefined;
 }
 
 /**

@@ -236,6 +236,34 @@ describe("figures of a second source", () => {
   });
 });
 
+describe("isomers", () => {
+  it("never share a figure", () => {
+    // the table has ammonium thiocyanate (199 g at 30 °C) and urea, and neither isomer
+    expect(trySolubilityOf("CS(NH2)2", "30 °C")).toMatchObject({ ok: false, error: { code: "solubility.no-data" } });
+    expect(trySolubilityOf("NH4OCN", "20 °C")).toMatchObject({ ok: false, error: { code: "solubility.no-data" } });
+    expect(trySolubilityOf("NH4SCN", "30 °C").ok).toBe(true);
+    expect(trySolubilityOf("CO(NH2)2", "20 °C").ok).toBe(true);
+    expect(trySolubilityOf("(NH2)2CO", "20 °C").ok).toBe(true);
+  });
+
+  it("are both named where only a composition is written", () => {
+    for (const [bare, one, other] of [
+      ["CH4N2S", "CS(NH2)2", "NH4SCN"],
+      ["CH4N2O", "CO(NH2)2", "NH4OCN"],
+    ] as const) {
+      const asked = trySolubilityOf(bare, "20 °C");
+      expect(asked).toMatchObject({ ok: false, error: { code: "solubility.ambiguous-formula" } });
+      expect(!asked.ok && asked.error.message).toContain(`${one} or ${other}`);
+    }
+  });
+
+  it("do not keep the spellings of one salt apart", () => {
+    const figure = (formula: string) => solubilityOf(formula, "20 °C").perHundredGramsWater.value.toString();
+    for (const spelling of ["Ca(C2H3O2)2", "C4H6CaO4", "Ca(CH3CO2)2"])
+      expect(figure(spelling), spelling).toBe(figure("Ca(CH3COO)2"));
+  });
+});
+
 describe("solubility rules", () => {
   it("agree with the table in every salt both speak of, but for those listed", () => {
     /** Measured otherwise than the rule says, with the reason to leave the rule as it is. */
