@@ -14,7 +14,8 @@ import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
 import { frozen } from "../foundation/frozen";
-import { expectDimension, type Quantity, quantity } from "../quantity";
+import { INSPECT, shownAs } from "../foundation/shown";
+import { expectDimension, type Quantity, type QuantityRecord, quantity } from "../quantity";
 import { anhydrousOf, withWater } from "./crystal-water";
 import { DEHYDRATION, type DehydrationRow } from "./data/dehydration";
 import { HYDRATE_FORMS, type HydrateFormsRow } from "./data/forms";
@@ -33,6 +34,67 @@ export interface HydrateForm {
   /** Where the form is listed, and where its range comes from. */
   readonly source: string;
   readonly rangeSource: string | undefined;
+  /** The formula, in canonical ASCII. */
+  toString(): string;
+  toJSON(): HydrateFormData;
+}
+
+/** A known form as plain data, for another program to show. */
+export interface HydrateFormData {
+  readonly formula: string;
+  /** Whole number or fraction. */
+  readonly waters: string;
+  readonly range?: { readonly from?: QuantityRecord; readonly upTo?: QuantityRecord };
+  readonly sold: boolean;
+  readonly source: string;
+  readonly rangeSource?: string;
+}
+
+class KnownForm implements HydrateForm {
+  /** What consoles call it, whatever a minifier makes of it. */
+  static readonly name = "HydrateForm";
+  declare readonly formula: Formula;
+  declare readonly waters: Fraction;
+  declare readonly range: HydrateForm["range"];
+  declare readonly sold: boolean;
+  declare readonly source: string;
+  declare readonly rangeSource: string | undefined;
+
+  constructor(fields: Omit<HydrateForm, "toString" | "toJSON">) {
+    Object.assign(this, frozen(fields));
+    Object.freeze(this);
+  }
+
+  get [Symbol.toStringTag](): string {
+    return "HydrateForm";
+  }
+
+  toString(): string {
+    return this.formula.toString();
+  }
+
+  [INSPECT](): string {
+    return shownAs("HydrateForm", this.toString());
+  }
+
+  toJSON(): HydrateFormData {
+    const { waters, range, sold, source, rangeSource } = this;
+    return {
+      formula: this.toString(),
+      waters: waters.toFraction(),
+      ...(range === undefined
+        ? {}
+        : {
+            range: {
+              ...(range.from === undefined ? {} : { from: range.from.toJSON() }),
+              ...(range.upTo === undefined ? {} : { upTo: range.upTo.toJSON() }),
+            },
+          }),
+      sold,
+      source,
+      ...(rangeSource === undefined ? {} : { rangeSource }),
+    };
+  }
 }
 
 let rowsBySalt: Map<string, HydrateFormsRow> | undefined;
@@ -49,14 +111,17 @@ const formsByRow = /* @__PURE__ */ new Map<HydrateFormsRow, readonly HydrateForm
 function formsOf({ salt, forms }: HydrateFormsRow): HydrateForm[] {
   const degrees = (text: string | undefined): Quantity | undefined =>
     text === undefined ? undefined : quantity({ value: text, unit: "°C" });
-  return forms.map(({ waters, source, from, upTo, rangeSource, sold = false }) => ({
-    formula: withWater(salt, waters),
-    waters: new Fraction(waters),
-    range: rangeSource === undefined ? undefined : { from: degrees(from), upTo: degrees(upTo) },
-    sold,
-    source: cite(source),
-    rangeSource: rangeSource === undefined ? undefined : cite(rangeSource),
-  }));
+  return forms.map(
+    ({ waters, source, from, upTo, rangeSource, sold = false }) =>
+      new KnownForm({
+        formula: withWater(salt, waters),
+        waters: new Fraction(waters),
+        range: rangeSource === undefined ? undefined : { from: degrees(from), upTo: degrees(upTo) },
+        sold,
+        source: cite(source),
+        rangeSource: rangeSource === undefined ? undefined : cite(rangeSource),
+      }),
+  );
 }
 
 /**

@@ -16,7 +16,7 @@ export type { EquivalenceReading, FormsOfOne } from "./equivalent";
 export { equivalenceReadings, equivalentMass, tryEquivalenceReadings, tryEquivalentMass } from "./equivalent";
 export type { HydrateErrorCode } from "./error";
 export { HydrateError } from "./error";
-export type { DehydrationStages, DehydrationStep, HydrateForm } from "./forms";
+export type { DehydrationStages, DehydrationStep, HydrateForm, HydrateFormData } from "./forms";
 export {
   formAt,
   formsInPack,

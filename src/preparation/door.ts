@@ -2,7 +2,7 @@
 // no plan; fields nobody knows and values that make no sense are refused here, by name. What goes out is plain data.
 import { BalancedEquation, Equation } from "../equation";
 import { Formula, type FormulaRecord, formulaFromJSON } from "../formula";
-import { ArgumentGuard, type Fields } from "../foundation/argument";
+import { ArgumentGuard, type Fields, isRecord } from "../foundation/argument";
 import { expectDimension, isQuantity, type Quantity, type QuantityLike, quantity, quantityFromJSON } from "../quantity";
 import { guard } from "./argument";
 import { PlanError } from "./error";
@@ -132,9 +132,14 @@ function textsIn(value: unknown, argument: string): void {
   for (const [i, one] of (value as readonly unknown[]).entries()) guard.text(one, `${argument}[${i}]`);
 }
 
+const formulaIn = (value: unknown, argument: string): void => {
+  if (!(value instanceof Formula)) guard.text(value, argument);
+};
+
 /** What a material says beside what `readMaterial` reads. */
-function checkMaterial({ name, note, inExcess, available, pack }: ShelfMaterial, place: string): void {
+function checkMaterial({ name, form, note, inExcess, available, pack }: ShelfMaterial, place: string): void {
   guard.text(name, `${place}.name`);
+  formulaIn(form, `${place}.form`);
   if (name.trim() === "") throw new PlanError("plan.request", `${place}.name is empty`);
   textIn(note, `note of ${name}`);
   if (inExcess !== undefined) guard.boolean(inExcess, `inExcess of ${name}`);
@@ -149,6 +154,9 @@ function checkMaterial({ name, note, inExcess, available, pack }: ShelfMaterial,
 /** All of a preparation that is not read by what computes with it, at once. */
 function checkStep(step: Omit<PlanRequest, "scale">): void {
   textIn(step.title, "title");
+  formulaIn(step.product, "product");
+  if (typeof step.equation !== "string" && !isRecord(step.equation))
+    throw guard.refused(step.equation, "equation", "text, or { reactants, products }");
   textIn(step.productName, "productName");
   if (step.productName?.trim() === "") throw new PlanError("plan.request", "productName is empty");
   textsIn(step.alternatives, "alternatives");

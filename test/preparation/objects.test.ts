@@ -9,6 +9,7 @@ import {
   type ChainRequest,
   fromJSON,
   isPreparativeError,
+  knownForms,
   type PlanRequest,
   parseFormula,
   planChain,
@@ -106,6 +107,17 @@ describe("a form that is edited afterwards", () => {
         },
       });
     expect(JSON.stringify(planPreparation(reactive(request())))).toBe(JSON.stringify(planPreparation(request())));
+  });
+});
+
+describe("a known form", () => {
+  it("shows and tells what it is", () => {
+    const forms = knownForms("CuSO4");
+    expect(forms.map(String)).toEqual(["CuSO4", "CuSO4.H2O", "CuSO4.3H2O", "CuSO4.5H2O"]);
+    expect(inspect(forms[3])).toBe("HydrateForm { CuSO4.5H2O }");
+    const data = JSON.parse(JSON.stringify(forms[3]));
+    expect(data).toMatchObject({ formula: "CuSO4.5H2O", waters: "5" });
+    expect(structuredClone(forms[3]!.toJSON())).toEqual(forms[3]!.toJSON());
   });
 });
 
@@ -232,6 +244,9 @@ describe("senseless values", () => {
     [{ scale: { prodct: "5 g" } }, "plan.unknown-option: there is no option 'prodct' in scale"],
     [{ washing: { residu: "1 %" } }, "plan.unknown-option: there is no option 'residu' in washing"],
     [{ materials: undefined }, "plan.request"],
+    [{ product: undefined }, "plan.request: product must be text, not undefined"],
+    [{ equation: undefined }, "plan.request: equation must be text"],
+    [{ materials: [{ name: "chalk" }] }, "plan.request: materials[0].form must be text, not undefined"],
     [{ materials: [null] }, "plan.request: materials[0]"],
   ])("%j is refused at the door", (spoilt, expected) => {
     expect(refusal(() => planPreparation({ ...gas, ...spoilt } as unknown as PlanRequest))).toContain(expected);
