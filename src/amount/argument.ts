@@ -1,5 +1,6 @@
 // Reading the arguments of this room: quantities of a known dimension, positive where the question needs it, and formulas.
-import { Formula, parseFormula } from "../formula";
+import type { Formula } from "../formula";
+import { asFormula } from "../formula/formula";
 import { ArgumentGuard, type KnownFields, shown } from "../foundation/argument";
 import { expectDimension, type InputNaming, type Quantity, type QuantityLike } from "../quantity";
 import type {
@@ -31,8 +32,8 @@ export type MassFractionLike = QuantityLike<"mass fraction" | "number", MassFrac
 /** A formula as text or as read. */
 export type FormulaLike = Formula | string;
 
-/** @internal The formula, read if it is text. */
-export const formulaOfArgument = (like: FormulaLike): Formula => (like instanceof Formula ? like : parseFormula(like));
+/** @internal The formula, read if it is text; anything else is refused by the name of the argument. */
+export const formulaOfArgument = (like: FormulaLike, argument = "formula"): Formula => asFormula(like, argument);
 
 /** @internal How a formula stands inside a symbol: `n(ZnSO₄·7H₂O)`. */
 export const inSymbol = (formula: Formula): string => formula.toUnicode();

@@ -68,7 +68,7 @@ function proportion(a: Formula, b: Formula): Fraction | undefined {
 export function equivalenceReadings(forms: Pick<FormsOfOne, "from" | "to">): EquivalenceReading[] {
   guard.fields(forms, TWO_FORMS, "request");
   const { from, to } = forms;
-  const [a, b] = [formulaOfArgument(from), formulaOfArgument(to)];
+  const [a, b] = [formulaOfArgument(from, "from"), formulaOfArgument(to, "to")];
   const [x, y] = [crystalWater(a), crystalWater(b)];
   const same = proportion(x.anhydrous, y.anhydrous);
   if (same !== undefined) return [{ per: x.anhydrous.toString(), ratio: same.mul(x.units).div(y.units) }];
@@ -79,7 +79,7 @@ export function equivalenceReadings(forms: Pick<FormsOfOne, "from" | "to">): Equ
 
 /** The one reading that is meant, or a refusal that lists them. */
 function chosenReading(forms: FormsOfOne): EquivalenceReading {
-  const [a, b] = [formulaOfArgument(forms.from), formulaOfArgument(forms.to)];
+  const [a, b] = [formulaOfArgument(forms.from, "from"), formulaOfArgument(forms.to, "to")];
   const { per } = forms;
   const names = `${inSymbol(a)} and ${inSymbol(b)}`;
   if (per !== undefined) {
@@ -137,7 +137,7 @@ function chosenReading(forms: FormsOfOne): EquivalenceReading {
 export function equivalentMass(mass: MassLike, forms: FormsOfOne): Quantity<"mass"> {
   guard.fields(forms, FORMS, "request");
   if (forms.per !== undefined) guard.text(forms.per, "per");
-  const [from, to] = [formulaOfArgument(forms.from), formulaOfArgument(forms.to)];
+  const [from, to] = [formulaOfArgument(forms.from, "from"), formulaOfArgument(forms.to, "to")];
   const { per, ratio } = chosenReading({ ...forms, from, to });
   const n = amountOf(mass, from, forms.fromPurity);
   const wanted = (ratio.equals(1) ? n : n.times(ratio)).named({

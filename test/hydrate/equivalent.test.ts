@@ -70,3 +70,13 @@ describe("one form for another", () => {
     expect(steps.some((step) => step.rule?.includes("the same amount of FeSO₄"))).toBe(true);
   });
 });
+
+describe("a form that is left out", () => {
+  test.each([
+    [{ to: "CuSO4" }, "from must be text or a Formula, not undefined"],
+    [{ from: "CuSO4·5H2O" }, "to must be text or a Formula, not undefined"],
+  ])("%j is named", (forms, message) => {
+    const outcome = tryEquivalentMass("1 g", forms as never);
+    expect(outcome.ok ? "" : outcome.error.message).toContain(message);
+  });
+});
