@@ -1,0 +1,23 @@
+// The solubility product of a row as a shared constant: the same input wherever the library uses it.
+import { type Constant, constant, LONE_SPREAD } from "./constant";
+import type { SolubilityProductRow } from "./data/products";
+
+const made = /* @__PURE__ */ new WeakMap<SolubilityProductRow, Constant>();
+
+/** pKsp of a row; its uncertainty is half the spread of the sources as a rectangle, 0.1 at least. */
+export function productConstant(row: SolubilityProductRow): Constant {
+  let one = made.get(row);
+  if (one === undefined) {
+    const [low, high] = row.range ?? [row.pKsp, row.pKsp];
+    const spread = Math.max(LONE_SPREAD, (Number(high) - Number(low)) / 2 / Math.sqrt(3));
+    one = constant(
+      `pKsp(${row.solid})`,
+      `pKsp of ${row.name}${row.form === undefined ? "" : ` (${row.form})`}, 25 °C`,
+      row.pKsp,
+      spread,
+      { source: row.source, doubtful: row.doubtful ?? false },
+    );
+    made.set(row, one);
+  }
+  return one;
+}
