@@ -1,7 +1,7 @@
 // The equilibrium of one system with given totals: start, active set, ionic strength, and the proof that the answer is one.
 import { debyeHueckelSlope } from "./davies";
 import { AqueousError } from "./error";
-import { type Outcome, settle, settleSmoothly } from "./phases";
+import { amountAt, type Outcome, settle, settleSmoothly } from "./phases";
 import { type Proof, proofOf } from "./proof";
 import type { System } from "./system";
 import { type Tableau, tableauOf, toComponents } from "./tableau";
@@ -20,6 +20,11 @@ export class Equilibrium {
 
   constructor(readonly system: System) {
     this.tableau = tableauOf(system);
+  }
+
+  /** Amount of the condition in a column of the last answer, mol/kg. */
+  amountOf(column: number): number {
+    return amountAt(this.tableau, column);
   }
 
   /**

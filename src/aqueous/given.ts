@@ -73,7 +73,7 @@ function partsOf(complex: string): { readonly metal: string; readonly ligand: st
     const [symbol, count] = rest[0]!;
     const z = charge - n * (own.get("e") ?? 0);
     if (count - n * (own.get(symbol) ?? 0) !== 1 || z <= 0 || z > 4) continue;
-    const metal = `${symbol}+${z === 1 ? "" : z}`;
+    const metal = `${symbol}${z === 1 ? "" : `^${z}`}+`;
     if (metals.includes(metal)) return { metal, ligand, n };
     other ??= { metal, ligand, n };
   }
@@ -102,14 +102,28 @@ export function networkWith(given: GivenConstants | undefined): Network {
       const base = withoutHydron(from);
       const symbol = `pKa(${parseFormula(from)})`;
       const constant = read(like, symbol, `pKa of ${acid}, step ${i + 1}, given`);
-      made.form(from, [[1, base], [1, HYDRON]], [[constant, 1]]);
+      made.form(
+        from,
+        [
+          [1, base],
+          [1, HYDRON],
+        ],
+        [[constant, 1]],
+      );
       from = base;
     }
   }
   for (const [complex, like] of Object.entries(given.logBeta ?? {})) {
     const { metal, ligand, n } = partsOf(complex);
     const constant = read(like, `log β(${parseFormula(complex)})`, `stability constant of ${complex}, given`);
-    made.form(complex, [[1, metal], [n, ligand]], [[constant, 1]]);
+    made.form(
+      complex,
+      [
+        [1, metal],
+        [n, ligand],
+      ],
+      [[constant, 1]],
+    );
   }
   for (const [solid, like] of Object.entries(given.pKsp ?? {})) {
     const formula = parseFormula(solid);

@@ -1,7 +1,8 @@
 // The network of reactions in water: every species, solid and gas of the tables expressed in components, which are the
 // metal ions, the bases of the acids and H+. A table row refers to whatever species it likes; here they are followed down.
-import { ACID_STEPS, WATER_IONIZATION } from "../ion/data/acid-steps";
+
 import { parseFormula } from "../formula";
+import { ACID_STEPS, WATER_IONIZATION } from "../ion/data/acid-steps";
 import { type Constant, constant, spreadOf } from "./constant";
 import { COMPLEXES, type ComplexStep } from "./data/complexes";
 import { FORMATIONS, HENRY, IN_WATER } from "./data/formations";
@@ -46,7 +47,7 @@ interface Formation {
 /** Acids that water levels: their steps carry nominal figures and are left out. */
 const LEVELLED = -0.9;
 /** Complexes that do not come apart in water in any time a bench cares for: components of their own. */
-const INERT = new Set(["Fe(CN)6-4", "Fe(CN)6-3", "Co(NH3)6+3", "Co(C2H8N2)3+3", "PtCl6-2"]);
+const INERT = new Set(["Fe(CN)6^4-", "Fe(CN)6^3-", "Co(NH3)6^3+", "Co(C2H8N2)3^3+"]);
 
 /** All that may happen in water. Expressions are made on request and kept. */
 export class Network {
@@ -152,11 +153,11 @@ export class Network {
   }
 }
 
-const isMetalIon = (text: string): boolean => /^[A-Z][a-z]?2?\+\d?$/.test(text) && text !== HYDRON;
+const isMetalIon = (text: string): boolean => /^[A-Z][a-z]?(?:\^\d)?\+$/.test(text) && text !== HYDRON;
 
 /** Ionic product of water as the tables use it, and how it moves with the temperature. */
 export const PKW = /* @__PURE__ */ constant("pKw", "ionic product of water, 25 °C", "14.00", 0.01, {
-  source: "minteqV4",
+  source: "epaEquilibria",
 });
 
 /** pKw at a temperature: that of 25 °C and the published difference. */
@@ -200,8 +201,23 @@ function addAcids(network: Network, hydrolysed: ReadonlySet<Key>): void {
     if (isMetalIon(row.acid)) {
       // hydroxide complexes of the other table are the fuller account of the same thing
       if (hydrolysed.has(keyOf(row.acid))) continue;
-      network.form(row.base, [[1, row.acid], [-1, HYDRON]], [[pKa, -1]]);
-    } else network.form(row.acid, [[1, row.base], [1, HYDRON]], [[pKa, 1]]);
+      network.form(
+        row.base,
+        [
+          [1, row.acid],
+          [-1, HYDRON],
+        ],
+        [[pKa, -1]],
+      );
+    } else
+      network.form(
+        row.acid,
+        [
+          [1, row.base],
+          [1, HYDRON],
+        ],
+        [[pKa, 1]],
+      );
   }
 }
 

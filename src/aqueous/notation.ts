@@ -33,10 +33,10 @@ function side(text: string): Term[] {
   });
 }
 
-/** A reaction of the tables, `a A + b B = c C + d D`. */
+/** A reaction of the tables, `a A + b B -> c C + d D`. */
 export function readReaction(text: string): { readonly left: readonly Term[]; readonly right: readonly Term[] } {
-  const at = text.indexOf(" = ");
-  return { left: side(text.slice(0, at)), right: side(text.slice(at + 3)) };
+  const at = text.indexOf(" -> ");
+  return { left: side(text.slice(0, at)), right: side(text.slice(at + 4)) };
 }
 
 /** Atoms by symbol, and the charge under `e`, of a species. */

@@ -3,7 +3,7 @@ import type { Fields } from "../foundation/argument";
 import { guard, needList, needNaming } from "./argument";
 import { dimension, isNumber, KELVIN } from "./dimension";
 import { QuantityError } from "./error";
-import { choice, combination, evaluated, type Naming } from "./graph";
+import { choice, combination, evaluated, type Naming, type Operation } from "./graph";
 import { withArticle } from "./meant";
 import { commonDecimals, make, mismatch, nodeOf, operation, sumDimension, valueIn } from "./quantity";
 import { add, compare, divide, multiply, rational, ZERO } from "./rational";
@@ -39,6 +39,32 @@ export function sum(list: readonly QuantityLike[], naming?: Naming): Quantity {
     naming && { ...naming },
     commonDecimals(first.unit, nodes),
   );
+}
+
+/**
+ * A figure that was computed elsewhere, such as the answer of a system of equations: its inputs and derivatives may be
+ * worked out only when somebody asks for its uncertainty or its working.
+ *
+ * @param later - the inputs and d(figure)/d(input), both in their own units
+ * @internal
+ */
+export function solvedFigure(
+  value: NumberLike,
+  unit: string,
+  name: string,
+  naming: Naming,
+  later: () => readonly { readonly input: Quantity; readonly partial: number }[],
+): Quantity {
+  const u = readUnit(unit);
+  let made: ReturnType<typeof later> | undefined;
+  const once = (): ReturnType<typeof later> => (made ??= later());
+  const lazy: Operation = {
+    partials: () =>
+      once().map(({ input, partial }) => divide(multiply(toRational(partial), u.factor), nodeOf(input).unit.factor)),
+    write: () => ({ text: `${name} of ${once().length} inputs`, binds: 1 }),
+  };
+  const si = add(multiply(toRational(value), u.factor), u.offset);
+  return operation(si, u.dimension, u, lazy, () => once().map(({ input }) => nodeOf(input)), naming);
 }
 
 function chosen(list: readonly QuantityLike[], word: "min" | "max", naming?: Naming): Quantity {

@@ -12,6 +12,7 @@ export {
   largest,
   naturalLogarithm,
   smallest,
+  solvedFigure,
   squareRoot,
   sum,
 } from "./functions";
