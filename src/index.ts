@@ -1,5 +1,6 @@
 // The whole library, re-exported layer by layer, lowest first. Each layer is also a subpath of the package.
 export * from "./amount";
+export * from "./aqueous";
 export * from "./element";
 export * from "./equation";
 export * from "./formula";

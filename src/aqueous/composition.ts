@@ -9,7 +9,7 @@ import { AqueousError } from "./error";
 import { activityDoubt, type FigureMaker, figureMaker } from "./figures";
 import { type Solved, solveMixture } from "./mixture";
 import type { Model } from "./model";
-import { HYDRON, keyOf } from "./notation";
+import { HYDRON } from "./notation";
 import type { Proof } from "./proof";
 import { type AqueousRequest, type Read, readRequest } from "./request";
 
@@ -90,13 +90,14 @@ export interface AqueousComposition {
 
 /** Molality below which a species is not worth a line. */
 const TRACE = 1e-30;
-/** Share of the variance from which a doubtful constant is named. */
-const CARRIES = 0.3;
 
 const chargeFormula = (text: string): string => parseFormula(text).toString();
 
 /** What the solved mixtures of a composition were made from; for the functions of this room. */
-const origins = new WeakMap<AqueousComposition, { readonly read: Read; readonly solved: Solved; readonly maker: FigureMaker }>();
+const origins = new WeakMap<
+  AqueousComposition,
+  { readonly read: Read; readonly solved: Solved; readonly maker: FigureMaker }
+>();
 
 /** @internal The solved mixture behind a composition. */
 export function originOf(composition: AqueousComposition) {
@@ -106,14 +107,13 @@ export function originOf(composition: AqueousComposition) {
 }
 
 /** Ions of one sign too many: an answer would be of another solution. */
-function refuseCharge({ brought, pH, network }: Read): void {
+function refuseCharge({ brought, pH }: Read): void {
   let [sum, all] = [0, 0];
   for (const { charge, ingredient } of brought) {
     const part = charge * ingredient.amount.in("mol").toNumber();
     sum += part;
     all += Math.abs(part);
   }
-  void network;
   if (pH !== undefined || Math.abs(sum) <= 1e-9 * all) return;
   throw new AqueousError(
     "aqueous.charged",
@@ -141,7 +141,7 @@ function refuseCharge({ brought, pH, network }: Read): void {
  *   water: "0.60 kg",
  *   dissolved: [{ formula: "ZnSO4·7H2O", mass: "28.7 g" }, { formula: "Na2CO3", amount: "0.105 mol" }],
  * });
- * liquor.pH.format({ decimals: 1, uncertainty: "none" }) // => "6.7"
+ * liquor.pH.format({ decimals: 1, uncertainty: "none" }) // => "6.9"
  * liquor.solids.map((solid) => solid.formula) // => ["ZnCO3·H2O", "Zn5(CO3)2(OH)6"]
  */
 export function aqueousComposition(request: AqueousRequest): AqueousComposition {
@@ -166,13 +166,11 @@ function report(read: Read, solved: Solved): AqueousComposition {
   const proof = model.equilibrium.proof!;
   const maker = figureMaker(solved, read.brought, read.water, read.pH, read.ideal);
   const hydron = model.components.indexOf(HYDRON);
-  const pH = maker.make(
-    -solution.lnActivity[hydron]! / Math.LN10,
-    "",
-    { lnActivity: [[hydron, -1]] },
-    1 / Math.LN10,
-    { symbol: "pH", label: "pH", rule: "−log10 of the activity of H+ at equilibrium" },
-  );
+  const pH = maker.make(-solution.lnActivity[hydron]! / Math.LN10, "", { lnActivity: [[hydron, -1]] }, 1 / Math.LN10, {
+    symbol: "pH",
+    label: "pH",
+    rule: "−log10 of the activity of H+ at equilibrium",
+  });
   const squares = model.species.map(({ charge }, i) => [i, (charge * charge) / 2] as const);
   const ionicStrength = maker.make(
     solution.ionicStrength,
@@ -182,7 +180,7 @@ function report(read: Read, solved: Solved): AqueousComposition {
     { symbol: "I", label: "ionic strength", rule: "half the sum of molality × charge²" },
   );
   const standing = standingOf(read, solved, maker);
-  const saturation = saturationOf(read, solved, maker, standing);
+  const saturation = saturationOf(solved, maker, standing);
   const composition: AqueousComposition = {
     pH,
     ionicStrength,
@@ -192,14 +190,15 @@ function report(read: Read, solved: Solved): AqueousComposition {
     dose: doseOf(read, solved, maker),
     filtrate: filtrateOf(read, solved, maker),
     saturation,
-    water: read.water
-      .times(String(kilograms / read.water.in("kg").toNumber()))
-      .named({ label: "water at equilibrium", rule: "given, brought, made and taken by the reactions" }) as Quantity<"mass">,
+    water: read.water.times(String(kilograms / read.water.in("kg").toNumber())).named({
+      label: "water at equilibrium",
+      rule: "given, brought, made and taken by the reactions",
+    }) as Quantity<"mass">,
     celsius: read.celsius,
     unknown: read.own ? [] : uncovered(network, presentOf(solved)),
     assumptions: assumptionsOf(read, solved),
-    warnings: warningsOf(read, solved, pH),
-    balance: balanceOf(read, solved, proof),
+    warnings: warningsOf(read, solved),
+    balance: balanceOf(solved, proof),
   };
   origins.set(composition, { read, solved, maker });
   return Object.freeze(composition);
@@ -239,10 +238,14 @@ function standingOf(read: Read, solved: Solved, maker: FigureMaker): Standing[] 
   for (const [j, { formula, phase, kind }] of model.conditions.entries()) {
     const amount = solution.amount[j]!;
     if (kind === "held" || !(amount > 0)) continue;
-    const moles = maker.amount(amount, { amount: [[j, 1]] }, {
-      symbol: `n(${parseFormula(formula).toUnicode()})`,
-      label: `amount of ${formula} that stands`,
-    });
+    const moles = maker.amount(
+      amount,
+      { amount: [[j, 1]] },
+      {
+        symbol: `n(${parseFormula(formula).toUnicode()})`,
+        label: `amount of ${formula} that stands`,
+      },
+    );
     const either = kind === "solid" && vanishesWithin(read, solved, j);
     list.push({
       condition: j,
@@ -284,7 +287,7 @@ function vanishesWithin({ ideal }: Read, { model, totals }: Solved, condition: n
   }
 }
 
-function saturationOf(read: Read, solved: Solved, maker: FigureMaker, standing: readonly Standing[]): Saturation[] {
+function saturationOf(solved: Solved, maker: FigureMaker, standing: readonly Standing[]): Saturation[] {
   const { model, solution } = solved;
   const stands = new Map(standing.map((one) => [one.condition, one]));
   const list: (Saturation & { readonly order: number })[] = [];
@@ -299,6 +302,7 @@ function saturationOf(read: Read, solved: Solved, maker: FigureMaker, standing: 
     const state = here === undefined ? (near ? "either" : "under-saturated") : here.either ? "either" : "stands";
     const figure = {
       lnActivity: [...expression.of].map(([key, count]) => [model.components.indexOf(key), count] as const),
+      lnK: [[model.species.length + j, -1]] as const,
     };
     list.push({
       formula,
@@ -313,16 +317,17 @@ function saturationOf(read: Read, solved: Solved, maker: FigureMaker, standing: 
     });
   }
   list.sort((a, b) => a.order - b.order);
-  void read;
   return [
     ...list.map(({ order: _, ...one }) => one),
-    ...model.excluded.map(({ phase, why }): Saturation => ({
-      formula: phase.formula,
-      form: phase.form,
-      index: undefined,
-      state: "excluded",
-      why,
-    })),
+    ...model.excluded.map(
+      ({ phase, why }): Saturation => ({
+        formula: phase.formula,
+        form: phase.form,
+        index: undefined,
+        state: "excluded",
+        why,
+      }),
+    ),
   ];
 }
 
@@ -404,7 +409,7 @@ function assumptionsOf({ assumptions, celsius, ideal, pH }: Read, { model }: Sol
   return list;
 }
 
-function warningsOf(read: Read, solved: Solved, pH: Quantity): string[] {
+function warningsOf(read: Read, solved: Solved): string[] {
   const { model, solution } = solved;
   const list: string[] = [];
   if (!read.own) list.push(...redoxPartners(model.network, presentOf(solved)));
@@ -419,11 +424,10 @@ function warningsOf(read: Read, solved: Solved, pH: Quantity): string[] {
       list.push(`doubtful: the solubility product of ${formula} differs much between sources, or rests on memory`);
     for (const note of phase?.notes ?? []) list.push(`${formula}: ${note}`);
   }
-  void [CARRIES, pH];
   return list;
 }
 
-function balanceOf({ pH }: Read, { model, solution, totals }: Solved, proof: Proof): AqueousComposition["balance"] {
+function balanceOf({ model, solution, totals }: Solved, proof: Proof): AqueousComposition["balance"] {
   let [charge, all] = [0, 0];
   for (const [i, { charge: z }] of model.species.entries()) {
     charge += z * solution.molality[i]!;
@@ -433,7 +437,6 @@ function balanceOf({ pH }: Read, { model, solution, totals }: Solved, proof: Pro
   for (let j = 0; j < totals.length; j += 1) put += model.species[j]!.charge * totals[j]!;
   for (const [j, { kind, phase }] of model.conditions.entries())
     if (kind === "held" && phase === undefined) put -= solution.amount[j]!;
-  void pH;
   return {
     mass: proof.mass,
     charge: all === 0 ? 0 : Math.abs(charge - put) / all,
@@ -474,5 +477,3 @@ export function pHOf(request: AqueousRequest): Quantity {
  * tryPHOf({ water: "1 L", dissolved: [{ formula: "HCl", amount: "0.01 mol" }] }).ok // => true
  */
 export const tryPHOf = (request: AqueousRequest): Result<Quantity> => attempt(() => pHOf(request));
-
-export { keyOf };

@@ -14,9 +14,12 @@ const HEAVY =
   );
 const LANTHANIDES = "La^3+ Ce^3+ Nd^3+ Pr^3+ Y^3+ Sc^3+ Eu^3+".split(" ");
 
+/** Cations too acid for a carbonate: their hydroxide falls in its place. */
+const NO_CARBONATE = ["Al^3+", "Cr^3+", "Fe^3+", "Sn^2+", "Be^2+", "Sc^3+", "Ga^3+"];
+
 /** Anions and the cations with which the rules of the trade call them insoluble or slightly soluble. */
 const INSOLUBLE: readonly (readonly [anions: readonly string[], cations: readonly string[]])[] = [
-  [["CO3^2-"], [...EARTHS, ...HEAVY]],
+  [["CO3^2-"], [...EARTHS, ...HEAVY.filter((ion) => !NO_CARBONATE.includes(ion))]],
   [
     ["PO4^3-", "AsO4^3-"],
     [...EARTHS, ...HEAVY],

@@ -4,7 +4,7 @@ import { AqueousError } from "./error";
 import { amountAt, type Outcome, settle, settleSmoothly } from "./phases";
 import { type Proof, proofOf } from "./proof";
 import type { System } from "./system";
-import { type Tableau, tableauOf, toComponents } from "./tableau";
+import { logActivity, type Tableau, tableauOf, toComponents } from "./tableau";
 
 /** Least total of a component that no species is without, mol/kg: there is no logarithm of nothing. */
 const NOTHING = 1e-30;
@@ -20,6 +20,11 @@ export class Equilibrium {
 
   constructor(readonly system: System) {
     this.tableau = tableauOf(system);
+  }
+
+  /** ln activity of a species of the last answer. */
+  lnActivityOf(species: number): number {
+    return logActivity(this.tableau, species);
   }
 
   /** Amount of the condition in a column of the last answer, mol/kg. */

@@ -20,5 +20,8 @@ export type AqueousErrorCode =
  * A question about the contents of a beaker that cannot be answered from what is known.
  *
  * @category Errors
+ * @example
+ * const outcome = tryAcidConstant("NaCl");
+ * outcome.ok ? "" : outcome.error.code // => "aqueous.no-data"
  */
 export class AqueousError extends /* @__PURE__ */ errorClass<AqueousErrorCode>("AqueousError") {}

@@ -2,9 +2,8 @@
 // put in, the water, every constant that counts, and the activity model itself.
 import { type Naming, type Quantity, quantity, solvedFigure } from "../quantity";
 import type { Ingredient } from "./material";
-import type { Solved } from "./mixture";
+import type { Brought, Solved } from "./mixture";
 import { type Figure, gradientOf } from "./sensitivity";
-import type { Brought } from "./mixture";
 
 /** Standard uncertainty of log10 of the mean activity coefficient of a 1:1 salt, by ionic strength up to which it serves. */
 const MODEL_DOUBT: readonly (readonly [upTo: number, u: number])[] = [

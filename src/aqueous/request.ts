@@ -37,7 +37,11 @@ export type SolidsAllowed =
  * left than in contact with air (`"leaves"`: stirred open, aired, boiled), exchange with air both ways (`"open air"`), or
  * stand at a pressure.
  */
-export type CarbonDioxide = "kept" | "leaves" | "open air" | { readonly pressure: QuantityLike<"pressure", PressureText> };
+export type CarbonDioxide =
+  | "kept"
+  | "leaves"
+  | "open air"
+  | { readonly pressure: QuantityLike<"pressure", PressureText> };
 
 /** What goes into a beaker. */
 export interface AqueousRequest {
@@ -103,6 +107,12 @@ export function waterOf(like: QuantityLike, argument: string): { mass: Quantity<
 
 /** Which solids may stand, as a question of each phase. */
 export function admission(solids: SolidsAllowed | undefined, celsius: number): (phase: Phase) => string | undefined {
+  if (solids !== undefined && typeof solids !== "object") guard.choice(solids, "solids", ["fresh", "aged"]);
+  if (typeof solids === "object") {
+    guard.fields(solids, { allow: true, exclude: true }, "solids");
+    if (solids.allow !== undefined) guard.list(solids.allow, "solids.allow");
+    if (solids.exclude !== undefined) guard.list(solids.exclude, "solids.exclude");
+  }
   const aged = solids === "aged";
   const matches = (list: readonly string[] | undefined, { formula, form }: Phase): boolean =>
     list?.some((one) => {
@@ -115,6 +125,7 @@ export function admission(solids: SolidsAllowed | undefined, celsius: number): (
     if (matches(changes?.allow, phase)) return undefined;
     const { row } = phase;
     if (row === undefined) return undefined;
+    if (row.soluble === true) return "a soluble salt: its solubility curve serves, not its product";
     if (row.from !== undefined && celsius < row.from) return `forms from ${row.from} °C on`;
     if (row.below !== undefined && celsius >= row.below) return `forms below ${row.below} °C`;
     if (row.bench === "never here") return "not met at the bench";
@@ -123,13 +134,13 @@ export function admission(solids: SolidsAllowed | undefined, celsius: number): (
   };
 }
 
-function carbonDioxideOf(like: CarbonDioxide | undefined): { atm: number; held: boolean; text: string } {
+export function carbonDioxideOf(like: CarbonDioxide | undefined): { atm: number; held: boolean; text: string } {
   if (like === undefined || like === "kept")
     return { atm: 1, held: false, text: "carbon dioxide stays in solution up to 1 atm" };
   if (like === "leaves")
     return { atm: AIR, held: false, text: "carbon dioxide leaves until it is at the 420 ppm of air" };
-  if (like === "open air")
-    return { atm: AIR, held: true, text: "in exchange with air of 420 ppm carbon dioxide" };
+  if (typeof like !== "object") guard.choice(like, "carbonDioxide", ["kept", "leaves", "open air"]);
+  if (like === "open air") return { atm: AIR, held: true, text: "in exchange with air of 420 ppm carbon dioxide" };
   guard.fields(like, { pressure: true }, "carbonDioxide");
   const pressure = positive(like.pressure, "pressure", "carbonDioxide.pressure");
   return {
@@ -193,16 +204,7 @@ export function pHInput(like: NumberLike | QuantityLike, argument = "pH"): Quant
 /** Read the whole request. */
 export function readRequest(request: AqueousRequest): Read {
   guard.fields(request, REQUEST_FIELDS, "request");
-  if (request.solids !== undefined && typeof request.solids !== "object")
-    guard.choice(request.solids, "solids", ["fresh", "aged"]);
-  if (typeof request.solids === "object") {
-    guard.fields(request.solids, { allow: true, exclude: true }, "solids");
-    if (request.solids.allow !== undefined) guard.list(request.solids.allow, "solids.allow");
-    if (request.solids.exclude !== undefined) guard.list(request.solids.exclude, "solids.exclude");
-  }
   if (request.activity !== undefined) guard.choice(request.activity, "activity", ["Davies", "ideal"]);
-  if (request.carbonDioxide !== undefined && typeof request.carbonDioxide !== "object")
-    guard.choice(request.carbonDioxide, "carbonDioxide", ["kept", "leaves", "open air"]);
   guard.list(request.dissolved, "dissolved");
   const { mass, volume } = waterOf(request.water, "water");
   const network = networkWith(request.constants);

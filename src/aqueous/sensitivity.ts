@@ -56,6 +56,8 @@ export interface Figure {
   readonly molality?: readonly (readonly [species: number, weight: number])[];
   readonly amount?: readonly (readonly [condition: number, weight: number])[];
   readonly lnActivity?: readonly (readonly [species: number, weight: number])[];
+  /** Constants that stand in the figure itself, by row of the system. */
+  readonly lnK?: readonly (readonly [row: number, weight: number])[];
 }
 
 /** Derivatives of a figure. */
@@ -66,6 +68,8 @@ export interface Gradient {
   readonly lnK: Float64Array;
   /** With respect to the activity term −ln γ of a singly charged ion, at fixed ionic strength. */
   readonly activity: number;
+  /** With respect to ionic strength of ions that do nothing else. */
+  readonly bystanders: number;
 }
 
 /** Solve a small square system by elimination with row exchanges, in place; rows scaled first. */
@@ -160,8 +164,9 @@ export function gradientOf(solution: Solution, figure: Figure): Gradient {
     // the constant of a working species is in every row made of it; a condition fixes the activity of its column
     lnK[basis[k]!]! += basis[k]! < m ? -sum : sum;
   }
+  for (const [row, weight] of figure.lnK ?? []) lnK[row]! += weight;
   const totals = new Float64Array(n);
   for (let f = 0; f < last; f += 1) ofTotals[free[f]!]! += right[f]!;
   for (let j = 0; j < n; j += 1) for (let k = 0; k < n; k += 1) totals[j]! += a[j * n + k]! * ofTotals[k]!;
-  return { totals, lnK, activity };
+  return { totals, lnK, activity, bystanders: -right[last]! };
 }

@@ -1,0 +1,150 @@
+// The tables of constants, one question each.
+import { Formula, parseFormula } from "../formula";
+import type { SourceKey } from "../foundation/bibliography";
+import { attempt, type Result } from "../foundation/error";
+import { ACID_STEPS } from "../ion/data/acid-steps";
+import type { Quantity } from "../quantity";
+import { guard } from "./argument";
+import { COMPLEXES } from "./data/complexes";
+import { AqueousError } from "./error";
+import { network } from "./network";
+import { keyOf } from "./notation";
+
+/** One proton step of an acid. */
+export interface AcidConstant {
+  readonly acid: string;
+  readonly base: string;
+  readonly name: string;
+  /** At 25 °C and zero ionic strength. */
+  readonly pKa: Quantity;
+  readonly source: SourceKey;
+  readonly warnings: readonly string[];
+}
+
+const text = (formula: string): string => parseFormula(formula).toString();
+
+const compositionOf = (like: string | Formula, argument: string): string => {
+  if (!(like instanceof Formula)) guard.text(like, argument);
+  return (like instanceof Formula ? like : parseFormula(like)).compositionText;
+};
+
+/** The constant a species of the network is formed with. */
+function inputOf(formula: string, symbol: string): Quantity | undefined {
+  const species = network().species.find(({ key }) => key === keyOf(formula));
+  return species?.shares.find(([constant]) => constant.symbol.startsWith(symbol))?.[0].input();
+}
+
+/**
+ * Acid constant of an acid, an acid anion or a metal ion in water.
+ *
+ * @param acid - what gives the hydron; each step is asked by its own acid: `H3PO4`, `H2PO4-`, `HPO4^2-`
+ * @returns pKa at 25 °C and zero ionic strength; acids that water levels have no constant
+ * @throws {AqueousError} `aqueous.no-data`, `aqueous.bad-option`
+ * @source each row of the table names its own
+ * @category In the beaker
+ * @example
+ * acidConstant("CH3COOH").pKa.value.toString() // => "4.76"
+ */
+export function acidConstant(acid: string | Formula): AcidConstant {
+  const key = compositionOf(acid, "acid");
+  const row = ACID_STEPS.find((one) => keyOf(one.acid) === key);
+  const input =
+    row === undefined
+      ? undefined
+      : (inputOf(row.acid, `pKa(${text(row.acid)})`) ?? inputOf(row.base, `pKa(${text(row.acid)})`));
+  if (row === undefined || input === undefined) {
+    throw new AqueousError("aqueous.no-data", `no acid constant of ${String(acid)}`, {
+      input: String(acid),
+      position: 0,
+      hint:
+        row === undefined
+          ? "ask with the charge, such as H2PO4-; bring your own as constants"
+          : /\+$/.test(row.acid)
+            ? "its hydroxide complexes stand in stabilityConstants with ligand OH-"
+            : "a strong acid: water levels it",
+    });
+  }
+  const warnings: string[] = [];
+  if (row.doubtful === true)
+    warnings.push("a doubtful constant: sources differ by more than 0.5, or it rests on memory");
+  if (row.note !== undefined) warnings.push(row.note);
+  return { acid: text(row.acid), base: text(row.base), name: row.name, pKa: input, source: row.source, warnings };
+}
+
+/** One complex of a metal ion. */
+export interface StabilityConstant {
+  readonly complex: string;
+  /** Ligands bound. */
+  readonly n: number;
+  /** Hydrons taken up with them. */
+  readonly protons: number;
+  /** Cumulative, brought to zero ionic strength. */
+  readonly logBeta: Quantity;
+  readonly source: SourceKey;
+  readonly warnings: readonly string[];
+}
+
+/**
+ * Stability constants of the complexes of a metal ion with a ligand.
+ *
+ * @param pair - `metal` and `ligand`, both with their charge
+ * @returns cumulative constants at zero ionic strength (mol/L), 25 °C unless a warning says otherwise
+ * @throws {AqueousError} `aqueous.no-data`, `aqueous.bad-option`
+ * @source each row of the table names its own; brought to zero ionic strength with the equation of Davies
+ * @category In the beaker
+ * @example
+ * stabilityConstants({ metal: "Ag+", ligand: "NH3" }).map((one) => one.logBeta.value.toString()) // => ["3.31", "7.22"]
+ */
+export function stabilityConstants(pair: {
+  readonly metal: string | Formula;
+  readonly ligand: string | Formula;
+}): readonly StabilityConstant[] {
+  guard.fields(pair, { metal: true, ligand: true }, "pair");
+  const [metal, ligand] = [compositionOf(pair.metal, "metal"), compositionOf(pair.ligand, "ligand")];
+  const row = COMPLEXES.find((one) => keyOf(one.metal) === metal && keyOf(one.ligand) === ligand);
+  if (row === undefined) {
+    const ligands = COMPLEXES.filter((one) => keyOf(one.metal) === metal).map((one) => text(one.ligand));
+    throw new AqueousError(
+      "aqueous.no-data",
+      `no stability constants of ${String(pair.metal)} with ${String(pair.ligand)}`,
+      {
+        hint:
+          ligands.length === 0 ? "write the metal ion with its charge, such as Cu^2+" : `known: ${ligands.join(", ")}`,
+        details: { metal: String(pair.metal), ligand: String(pair.ligand) },
+      },
+    );
+  }
+  return row.steps.flatMap((step): StabilityConstant[] => {
+    const logBeta = inputOf(step.complex, `log β(${text(step.complex)})`);
+    if (logBeta === undefined) return [];
+    const warnings: string[] = [];
+    if (step.doubtful === true)
+      warnings.push("a doubtful constant: sources differ by more than one unit, or it rests on memory");
+    if (step.ionicStrength !== undefined)
+      warnings.push(`measured at an ionic strength of ${step.ionicStrength} mol/L and brought to zero`);
+    if (step.celsius !== undefined) warnings.push(`measured at ${step.celsius} °C`);
+    return [
+      { complex: text(step.complex), n: step.n, protons: step.protons ?? 0, logBeta, source: step.source, warnings },
+    ];
+  });
+}
+
+/**
+ * As `acidConstant`, but gives the refusal back as data.
+ *
+ * @category In the beaker
+ * @example
+ * tryAcidConstant("NaCl").ok // => false
+ */
+export const tryAcidConstant = (acid: string | Formula): Result<AcidConstant> => attempt(() => acidConstant(acid));
+
+/**
+ * As `stabilityConstants`, but gives the refusal back as data.
+ *
+ * @category In the beaker
+ * @example
+ * tryStabilityConstants({ metal: "Na+", ligand: "NH3" }).ok // => false
+ */
+export const tryStabilityConstants = (
+  pair: Parameters<typeof stabilityConstants>[0],
+): Result<readonly StabilityConstant[]> => attempt(() => stabilityConstants(pair));
