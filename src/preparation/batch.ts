@@ -83,7 +83,8 @@ function dissolvedIn(setting: Setting, account: Account, feeds: readonly Feed[])
     );
   const excess = materials.flatMap(({ species }, i) => {
     const { how } = feeds[i]!;
-    return how === "dissolve" || how === "solution" ? [{ species, amount: account.supplied[i]!.left }] : [];
+    const dissolves = !species.isWater && (how === "dissolve" || how === "solution");
+    return dissolves ? [{ species, amount: account.supplied[i]!.left }] : [];
   });
   return [...byProducts, ...excess];
 }

@@ -34,12 +34,15 @@ interface Feeding {
 const shown = (q: Quantity, figures = 3): string => q.format({ significant: figures, uncertainty: "none" });
 const check = (text: string, figure?: Quantity): Check => ({ text, figure });
 
+/** What is fed; water that stands among the materials is neither precipitant nor excess. */
 const feedingsOf = ({ setting, batch }: Given): Feeding[] =>
-  setting.materials.map((material, i) => ({
-    material,
-    supplied: batch.account.supplied[i]!,
-    isSolid: batch.feeds[i]!.how === "solid",
-  }));
+  setting.materials
+    .map((material, i) => ({
+      material,
+      supplied: batch.account.supplied[i]!,
+      isSolid: batch.feeds[i]!.how === "solid",
+    }))
+    .filter(({ material }) => !material.species.isWater);
 
 /** Mass of the form that is left over. */
 const leftOf = ({ supplied, material }: Feeding): Quantity => supplied.left.times(molarMass(material.form)).to("g");

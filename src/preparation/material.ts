@@ -227,7 +227,7 @@ export function readMaterial(shelf: ShelfMaterial, reactants: readonly Species[]
   if (strength?.dimension === FORCE) throw normality(name, form, strength);
   const isVolumetric = strength?.dimension === "density" || strength?.dimension === "concentration";
   const how = isVolumetric ? byVolume(shelf, form, species.name, strength) : byMassFraction(shelf, form, species.name);
-  const isSolution = strength !== undefined || isMiscible(form);
+  const isSolution = strength !== undefined || isMiscible(form) || species.isWater;
   return {
     shelf,
     form,
@@ -240,7 +240,9 @@ export function readMaterial(shelf: ShelfMaterial, reactants: readonly Species[]
     amountIn: how.amountIn,
     portionFor: how.portionFor,
     massOf: how.massOf,
-    solventIn: (portion) =>
-      isSolution ? how.massOf(portion)?.minus(how.amountIn(portion).times(how.M).to("g")) : undefined,
+    solventIn: (portion) => {
+      if (species.isWater) return how.massOf(portion);
+      return isSolution ? how.massOf(portion)?.minus(how.amountIn(portion).times(how.M).to("g")) : undefined;
+    },
   };
 }

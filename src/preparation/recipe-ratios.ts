@@ -26,6 +26,7 @@ function precipitantShort({ read, account }: Reckoned): RecipeFinding[] {
   if (carrier === undefined || carrier.limiting) return [];
   const precipitant = speciesOf(limiting).formula;
   if (precipitant.count(key).n !== 0n || speciesOf(carrier).formula.symbols.length === 1) return [];
+  if (precipitant.compositionText === "H2O") return [];
   // Text of the anhydrous formula, as the table writes it.
   const text = anhydrousOf(precipitant).toString();
   if (takesBack(text, key)) return [];

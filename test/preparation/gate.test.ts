@@ -198,8 +198,24 @@ describe("water", () => {
   it("may stand among the materials", () => {
     const lime = asked("CaO + H2O -> Ca(OH)2", "Ca(OH)2", ["CaO"], ["H2O"]);
     expect(fate(lime)).toBe("planned");
-    const { cautions } = planPreparation(lime);
-    expect(cautions.incompatibilities.map((one) => one.code)).toContain("water-quicklime");
+    const plan = planPreparation(lime);
+    expect(plan.cautions.incompatibilities.map((one) => one.code)).toContain("water-quicklime");
+    expect(plan.feeds.map((feed) => feed.how)).toEqual(["unknown", "solution"]);
+    expect(benchSheet(plan)).toContain("Ca(OH)₂");
+    // what is over is water in the liquor, not a salt to wash out
+    const zinc = planPreparation({
+      ...asked("ZnSO4 + Na2CO3 + H2O -> Zn5(CO3)2(OH)6 + Na2SO4 + CO2", "Zn5(CO3)2(OH)6", ["ZnSO4·7H2O"], ["Na2CO3"]),
+      materials: [
+        { name: "material 1", form: "ZnSO4·7H2O" },
+        { name: "soda", form: "Na2CO3" },
+        { name: "water", form: "H2O", excess: "10000 %" },
+      ],
+    });
+    const washing = zinc.washing!;
+    expect("salts" in washing && washing.salts).toContain("Na₂SO₄");
+    expect("salts" in washing && washing.salts).not.toContain("H₂O");
+    expect(zinc.checks.map((one) => one.text).join(" ")).not.toMatch(/water/);
+    expect(benchSheet(zinc)).not.toMatch(/not a solute/);
   });
 });
 
