@@ -101,6 +101,17 @@ function refuseMilligramPercent(text: string, input: string): void {
   });
 }
 
+/** `5 % g` is no twentieth of a gram: nobody weighs in it, and `1.5 ± 5 % g` means five parts in a hundred of the value. */
+function refusePercentOf(text: string, input: string): void {
+  if (!/^% ?[·*]? ?[A-Za-zµ°Ω]/.test(text)) return;
+  const rest = text.replace(/^% ?[·*]? ?/, "");
+  throw new QuantityError("quantity.ambiguous-unit", `'${text}' is no product of % and ${rest}`, {
+    input,
+    position: input.length - text.length,
+    hint: `a relative uncertainty stands after the unit, as in 1.5 ${rest} ± 5 %`,
+  });
+}
+
 /** One pass over the text: factors, each with its sign and power; brackets may follow a solidus. */
 function compose(text: string, input: string): Unit {
   let at = 0;
@@ -112,6 +123,8 @@ function compose(text: string, input: string): Unit {
   const single = units().get(text);
   if (single !== undefined) return single;
   refuseMilligramPercent(text, input);
+  if (!symbolsBySize().some((symbol) => symbol.startsWith("% ") && text.startsWith(symbol)))
+    refusePercentOf(text, input);
   while (at < text.length) {
     const c = text[at]!;
     if (c === " " || c === "·" || c === "*" || c === "⋅") {

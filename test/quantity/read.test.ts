@@ -123,6 +123,9 @@ describe("reading quantities", () => {
     ["12,5 g", "quantity.decimal-comma", 2, "12.5 .* 125"],
     ["1,234.5 g", "quantity.decimal-comma", 1, "1.234 .* 1234"],
     ["3 cups", "quantity.ambiguous-unit", 2, "US cup"],
+    // a percentage in front of the unit was read as a hundredth of it: 0.015 g for 1.5 ± 5 % of a gram
+    ["1.5 ± 5 % g", "quantity.ambiguous-unit", 8, "1.5 g ± 5 %"],
+    ["5 % g", "quantity.ambiguous-unit", 2, "after the unit"],
     // the clinical mg % is mg in 100 mL; it was read as a hundredth of a milligram
     ["5 mg %", "quantity.ambiguous-unit", 2, "mg/\\(100 mL\\)"],
     ["110 mg%", "quantity.ambiguous-unit", 4, "mg/\\(100 mL\\)"],
