@@ -16,7 +16,7 @@ import {
   TOO_WEAK,
 } from "./data/hazard-classes";
 import type { HazardClass } from "./data/incompatibilities";
-import { type MakeUp, makeUpOf } from "./make-up";
+import { asElements, type MakeUp, makeUpOf } from "./make-up";
 
 let byComposition: ReadonlyMap<string, readonly HazardClass[]> | undefined;
 let byGood: ReadonlyMap<string, readonly HazardClass[]> | undefined;
@@ -75,10 +75,10 @@ function ofCations({ cations, groups }: MakeUp, into: Set<HazardClass>): void {
   }
 }
 
-function ofPart(part: Part, into: Set<HazardClass>): void {
-  addAll(into, listed(part));
+function ofPart(part: Part, into: Set<HazardClass>, charge = 0): void {
+  if (charge === 0) addAll(into, listed(part));
   if (isWater(part)) return;
-  const made = makeUpOf(part);
+  const made = makeUpOf(part, charge);
   // a composition that several substances share may be any of them
   for (const reading of made.readings) for (const one of readNotation(reading).parts) ofPart(one, into);
   const compound = part.counts.size > 1;
@@ -101,10 +101,12 @@ function ofPart(part: Part, into: Set<HazardClass>): void {
 }
 
 /** Classes of a material. Crystal water does not make it water, and what holds some is no longer split by water. */
-export function classesOf(notation: Notation): ReadonlySet<HazardClass> {
+export function classesOf(given: Notation): ReadonlySet<HazardClass> {
+  const notation = asElements(given);
+  const charge = notation.parts.length === 1 ? notation.charge : 0;
   const classes = new Set<HazardClass>(goods(notation));
   const dry = notation.parts.filter((part) => !isWater(part));
-  for (const part of dry.length > 0 ? dry : notation.parts) ofPart(part, classes);
+  for (const part of dry.length > 0 ? dry : notation.parts) ofPart(part, classes, charge);
   if (dry.length > 0 && dry.length < notation.parts.length) classes.delete("hydrolysing chloride");
   return classes;
 }

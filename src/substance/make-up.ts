@@ -2,7 +2,7 @@
 // it, so that no spelling hides anything.
 import { parseFormula } from "../formula";
 import { type Constitution, constitutionOf } from "../ion/constitution";
-import type { Part, Unit } from "../ion/notation";
+import { type Notation, type Part, readNotation, type Unit } from "../ion/notation";
 import { HOLDS_CYANIDE } from "./data/hazard-classes";
 
 /** The ions and groups of a part. */
@@ -47,9 +47,27 @@ function cyanideIn(part: Part, groups: readonly string[]): MakeUp["cyanide"] {
   return fast ? "fast" : "free";
 }
 
-/** What a part is made of. */
-export function makeUpOf(part: Part): MakeUp {
-  const { kind, cations, anions, groups, ligands, readings }: Constitution = constitutionOf(parseFormula(part.text));
+/** The same with every nuclide as its element: heavy hydrogen burns, and [13C] poisons, as the common atom does. */
+export function asElements(notation: Notation): Notation {
+  if (!notation.parts.some(({ counts }) => [...counts.keys()].some((symbol) => /^\[|^[DT]$/.test(symbol))))
+    return notation;
+  const texts = notation.parts.map(({ multiplier, text }) => {
+    const plain = text.replace(/\[\d+([A-Z][a-z]?)\]/g, "$1").replace(/[DT](?![a-z])/g, "H");
+    return multiplier === 1 ? plain : `${multiplier}${plain}`;
+  });
+  return { ...readNotation(texts.join("·")), charge: notation.charge };
+}
+
+/** `ClO^-`: the part with the charge of an ion. */
+const charged = (text: string, charge: number): string =>
+  charge === 0 ? text : `${text}^${Math.abs(charge)}${charge < 0 ? "-" : "+"}`;
+
+/** What a part is made of, or an ion of that charge. */
+export function makeUpOf(part: Part, charge = 0): MakeUp {
+  const { kind, cations, anions, groups, ligands, readings }: Constitution = constitutionOf(
+    parseFormula(charged(part.text, charge)),
+  );
+  const isHydron = kind === "ion" && cations.some(({ formula }) => formula === "H+" || formula === "H3O+");
   const isAmmonia = part.counts.size === 2 && part.counts.get("N") === 1 && part.counts.get("H") === 3;
   return {
     cations: cations.map(({ formula, element, charge }) => ({
@@ -57,7 +75,7 @@ export function makeUpOf(part: Part): MakeUp {
       charge,
     })),
     groups,
-    isAcid: kind === "acid",
+    isAcid: kind === "acid" || isHydron,
     ammonia: isAmmonia || groups.includes("ammine") || ligands.some(({ formula }) => formula === "NH3"),
     cyanide: cyanideIn(part, groups),
     hasOrganicAnion: anions.some(({ formula }) => ORGANIC.test(formula)) && !groups.includes("hydrogencarbonate"),

@@ -10,7 +10,7 @@ import {
   POISON_GASES,
   type PoisonGasRow,
 } from "./data/never-made";
-import { makeUpOf } from "./make-up";
+import { asElements, makeUpOf } from "./make-up";
 
 /** What kind of danger a substance is as a product. */
 export interface DangerousProduct {
@@ -118,7 +118,8 @@ const danger = (code: DangerousProduct["code"], name: string, source: SourceKey,
 });
 
 /** The danger of a substance as a product; undefined where it is none of those that are listed. */
-export function dangerOf(notation: Notation): DangerousProduct | undefined {
+export function dangerOf(given: Notation): DangerousProduct | undefined {
+  const notation = asElements(given);
   const dry = notation.parts.filter((part) => !isWater(part));
   if (dry.length === 0 || notation.charge !== 0) return undefined;
   const counts = dryCounts(dry);

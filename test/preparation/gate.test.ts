@@ -68,6 +68,17 @@ describe("the spelling of a material", () => {
     expect(fate(asked("HOCl + HCl -> Cl2 + H2O", "H2O", ["HOCl", "5 %"], ["HCl", "5 %"]))).toMatch(REFUSED);
   });
 
+  it("lets no nuclide or ion hide anything", () => {
+    expect(fate(asked("K[13C]N + HCl -> KCl + H[13C]N", "KCl", ["K[13C]N"], ["HCl", "5 %"]))).toMatch(REFUSED);
+    expect(fate(asked("KCN + DCl -> KCl + DCN", "KCl", ["KCN"], ["DCl", "5 %"]))).toMatch(REFUSED);
+    expect(fate(asked("ND3 + AgNO3 -> AgND2 + DNO3", "AgND2", ["AgNO3"]))).toMatch(REFUSED);
+    expect(fate(asked("3 (CD3)2CO + 3 H2O2 -> C9D18O6 + 3 H2O", "C9D18O6", ["(CD3)2CO"], ["H2O2", "30 %"]))).toMatch(
+      REFUSED,
+    );
+    expect(fate(asked("ClO^- + 2 H^+ + Cl^- -> Cl2 + H2O", "H2O", ["ClO^-"]))).toMatch(REFUSED);
+    expect(fate(asked("ClO^- + NH3 -> Cl^- + N2H4 + H2O", "N2H4", ["ClO^-"], ["NH3", "5 %"]))).toMatch(REFUSED);
+  });
+
   it("finds ammonium in the alphabetical order of a formula", () => {
     expect(fate(asked("ClH4N + NaClO -> NCl3 + NaCl + NaOH + H2O", "NaCl", ["ClH4N"], ["NaClO", "5 %"]))).toMatch(
       REFUSED,
