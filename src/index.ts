@@ -13,5 +13,7 @@ export * from "./preparation";
 export * from "./quantity";
 export * from "./sheet";
 export * from "./solubility";
+export type { SourceKey } from "./sources";
+export { cite, source, sourceKeys } from "./sources";
 export * from "./substance";
 export * from "./thermochemistry";

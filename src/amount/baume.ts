@@ -1,7 +1,8 @@
 // Degrees Baumé: the scales of the trade with modulus 145 above water and 140/130 below, at 60 °F against water of 60 °F.
-import { cite } from "../foundation/bibliography";
+
 import { type Quantity, quantity } from "../quantity";
 import { oneOf } from "./argument";
+import { cite } from "./data/sources";
 import { AmountError } from "./error";
 import { densityOfWater } from "./water";
 

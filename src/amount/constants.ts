@@ -1,6 +1,7 @@
 // The constants this room rests on, each one object, so that a constant used twice is one input.
-import { cite } from "../foundation/bibliography";
+
 import { type Quantity, quantity } from "../quantity";
+import { cite } from "./data/sources";
 
 let gas: Quantity | undefined;
 let avogadro: Quantity | undefined;

@@ -1,10 +1,10 @@
 // Volumes as measured: what the mark on a flask, pipette, burette or cylinder is worth.
 import { shown } from "../foundation/argument";
-import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type Quantity, quantity } from "../quantity";
 import { grouped, oneOf, positive, type TemperatureLike, type VolumeLike } from "./argument";
 import { GLASSWARE, type GlasswareKind } from "./data/glassware";
+import { cite } from "./data/sources";
 import { AmountError } from "./error";
 import { GLASS } from "./options";
 

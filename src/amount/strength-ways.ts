@@ -3,11 +3,11 @@
 
 import { tryParseEquation } from "../equation";
 import { type Formula, molarMass } from "../formula";
-import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, quantity } from "../quantity";
 import { formulaOfArgument, inSymbol, liquidDensity, positive } from "./argument";
 import { type BaumeScale, baumeOfDensity, densityOfBaume, scaleOf } from "./baume";
+import { cite } from "./data/sources";
 import { densityFor, massFractionFromDensity, massFractionFromMassConcentration, onlyInWater } from "./density";
 import { equivalentsIn } from "./equivalents";
 import { AmountError } from "./error";

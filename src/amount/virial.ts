@@ -1,10 +1,10 @@
 // The second virial coefficient of a gas: how far the molar volume falls short of the ideal one near atmospheric pressure.
 
 import type { Formula } from "../formula";
-import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { apply, expectDimension, type Quantity, quantity } from "../quantity";
 import { type FormulaLike, formulaOfArgument, inSymbol, type TemperatureLike } from "./argument";
+import { cite } from "./data/sources";
 import { VIRIAL_COEFFICIENTS, type VirialRow } from "./data/virial";
 import { AmountError } from "./error";
 

@@ -1,10 +1,10 @@
 // Pure water: vapour pressure and density. Kept here because gas collected over water and every dilution need them; each
 // is one published equation, evaluated when asked.
 
-import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { apply, expectDimension, type Quantity } from "../quantity";
 import type { TemperatureLike } from "./argument";
+import { cite } from "./data/sources";
 import { AmountError } from "./error";
 
 const ZERO_CELSIUS = 273.15;

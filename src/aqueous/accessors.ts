@@ -1,11 +1,11 @@
 // The tables of constants, one question each.
 import { Formula, parseFormula } from "../formula";
-import type { SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { ACID_STEPS } from "../ion/data/acid-steps";
 import type { Quantity } from "../quantity";
 import { guard } from "./argument";
 import { COMPLEXES } from "./data/complexes";
+import type { SourceKey } from "./data/sources";
 import { AqueousError } from "./error";
 import { network } from "./network";
 import { keyOf } from "./notation";

@@ -1,7 +1,8 @@
 // One tabulated or given constant: a plain number for the solver, and one shared input of the graph, made when asked for,
 // so that a constant used twice is one input of a budget.
-import { cite, type SourceKey } from "../foundation/bibliography";
+
 import { type Quantity, quantity } from "../quantity";
+import { cite, type SourceKey } from "./data/sources";
 
 /** A decimal logarithm of an equilibrium constant. */
 export interface Constant {

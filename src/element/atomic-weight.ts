@@ -2,11 +2,11 @@
 // so its uncertainty is counted once and correlations come out right.
 // Uncertainty of a published weight or interval: a rectangle, half-width / √3 (Possolo et al., Pure Appl. Chem. 90 (2018) 395).
 
-import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { needWeightOptions } from "./argument";
 import { ATOMIC_WEIGHTS, type AtomicWeightRow } from "./data/atomic-weights";
+import { cite } from "./data/sources";
 import { elementIndex } from "./element";
 import { ElementError } from "./error";
 

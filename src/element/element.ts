@@ -1,8 +1,9 @@
 // The elements: number, symbol, name, and the standard atomic weight as it is published.
-import type { SourceKey } from "../foundation";
+
 import { kindOf } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
 import { ATOMIC_WEIGHTS, type AtomicWeightRow } from "./data/atomic-weights";
+import type { SourceKey, YearSourceKey } from "./data/sources";
 import { ElementError } from "./error";
 import { elementIndexOf } from "./symbols";
 
@@ -23,7 +24,7 @@ export interface Element {
   readonly abridged: { readonly value: string; readonly uncertainty: string } | undefined;
   /** Year of the last change of the standard weight, and the source of the year. */
   readonly year: number | undefined;
-  readonly yearSource: SourceKey | undefined;
+  readonly yearSource: YearSourceKey | undefined;
   readonly source: SourceKey;
 }
 

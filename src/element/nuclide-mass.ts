@@ -1,9 +1,10 @@
 // Masses of nuclides as shared constants (AME2020). Kept apart from the compositions: every molar mass may meet a labelled
 // nuclide, few programs ask what occurs.
-import { cite } from "../foundation/bibliography";
+
 import { type Quantity, quantity } from "../quantity";
 import { ATOMIC_WEIGHTS } from "./data/atomic-weights";
 import { NUCLIDE_MASS_SOURCE, NUCLIDE_MASSES, type NuclideMassRow } from "./data/nuclide-masses";
+import { cite } from "./data/sources";
 import { ElementError } from "./error";
 import { elementIndexOf, NUCLIDE_BASE } from "./symbols";
 

@@ -7,7 +7,6 @@ import { ElementError } from "../element/error";
 import { mostAbundant } from "../element/nuclide";
 import { nuclideMass } from "../element/nuclide-mass";
 import { ELEMENT_COUNT, elementOf, symbolAt } from "../element/symbols";
-import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, type QuantityLike, quantity } from "../quantity";
 import { Combination, combinationOf } from "../quantity/combination";
@@ -17,6 +16,7 @@ import { add, multiply, type Rational, rational } from "../quantity/rational";
 import { toRational } from "../quantity/read-number";
 import { readUnit } from "../quantity/unit";
 import { needMassOptions, needMonoisotopicOptions } from "./argument";
+import { cite } from "./data/sources";
 import { asFormula, Formula, parseFormula } from "./formula";
 
 /** How a molar mass is to be taken. */

@@ -10,7 +10,6 @@ import {
 } from "../amount/argument";
 import { splitWater } from "../amount/split-water";
 import { type Formula, molarMass } from "../formula";
-import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
 import { frozen } from "../foundation/frozen";
@@ -19,6 +18,7 @@ import { expectDimension, type Quantity, type QuantityRecord, quantity } from ".
 import { anhydrousOf, withWater } from "./crystal-water";
 import { DEHYDRATION, type DehydrationRow } from "./data/dehydration";
 import { HYDRATE_FORMS, type HydrateFormsRow } from "./data/forms";
+import { cite } from "./data/sources";
 import { equivalentMass } from "./equivalent";
 import { HydrateError } from "./error";
 

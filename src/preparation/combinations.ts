@@ -1,7 +1,6 @@
 // The safety gate: what must not meet, and what is never made. A plan that does either stops, unless it is of the kind that
 // whoever means it may acknowledge by code.
 import { molarMass } from "../formula";
-import type { SourceKey } from "../foundation";
 import { frozen } from "../foundation/frozen";
 import { slips } from "../foundation/slips";
 import { readNotation } from "../ion/notation";
@@ -11,6 +10,7 @@ import { cautionsWhere } from "../substance/cautions";
 import { INCOMPATIBILITIES } from "../substance/data/incompatibilities";
 import { type DangerousProduct, dangerOf } from "../substance/never-made";
 import { isAcid } from "./acids";
+import type { SourceKey } from "./data/sources";
 import { PlanError } from "./error";
 import { exact, planned } from "./exact";
 import { remembering } from "./lazy";

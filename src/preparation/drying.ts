@@ -1,10 +1,10 @@
 // How warm the product may be dried: by the table, and never up to where heat begins to take it apart.
 import { type Formula, parseFormula } from "../formula";
-import { cite } from "../foundation";
 import { crystalWater } from "../hydrate";
 import { type Quantity, quantity } from "../quantity";
 import { trySubstance } from "../substance";
 import { DELIQUESCENT, DRYING } from "./data/drying";
+import { cite } from "./data/sources";
 import { exact, planned } from "./exact";
 import { remembering } from "./lazy";
 import { madeOf } from "./made-of";

@@ -1,11 +1,11 @@
 // Cautions where they are needed: step by step of the work, from what is handled in each and from what the step does.
 import type { Formula } from "../formula";
-import { cite, type SourceKey } from "../foundation";
 import type { Quantity } from "../quantity";
 import type { Cautions, SubstanceCautions } from "../substance";
 import { isAcid } from "./acids";
 import type { Batch } from "./batch";
 import { type Acknowledged, inWords } from "./combinations";
+import { cite, type SourceKey } from "./data/sources";
 import {
   FLAMMABLE_GASES,
   type FumeGround,

@@ -1,7 +1,8 @@
 // The sheet of a plan, block by block in bench order: cautions first, then weigh, do, expect, cost, and what is not known.
-import { cite } from "../foundation";
+
 import type { MovedFigure, Plan } from "../preparation";
 import { explain, type Quantity, quantity } from "../quantity";
+import { cite } from "../solubility/data/sources";
 import type { Block } from "./document";
 import { doingBlocks } from "./doing-blocks";
 import { about, capital, handy, pretty, sentence, withUncertainty } from "./words";

@@ -3,7 +3,6 @@
 // the basic one; near 1 temperature, order and carbon dioxide decide. 25 °C, ideal.
 
 import { parseFormula } from "../formula";
-import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { ACID_STEPS } from "../ion/data/acid-steps";
 import {
@@ -16,6 +15,7 @@ import {
 } from "../quantity";
 import { guard, needChoice } from "./argument";
 import { CARBONATES, HYDROLYSED, type HydrolysedRow } from "./data/carbonates";
+import { cite, type SourceKey } from "./data/sources";
 import { SolubilityError } from "./error";
 import { positive } from "./figure";
 import { KW, sameIon } from "./ion-balance";

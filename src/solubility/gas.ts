@@ -3,11 +3,11 @@
 import type { TemperatureLike } from "../amount";
 import { GASES, type GasRow } from "../aqueous/data/gases";
 import { Formula, parseFormula } from "../formula";
-import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type Quantity, quantity } from "../quantity";
 import { needChoice } from "./argument";
 import { inverse } from "./branch";
+import { cite, type SourceKey } from "./data/sources";
 import { SolubilityError } from "./error";
 import { cubicAt, monotoneSlopes } from "./monotone";
 

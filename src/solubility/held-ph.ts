@@ -3,9 +3,9 @@
 // product in terms of what was put in is Ksp / (shares^counts × [OH]^n): one constant for one pH.
 
 import { COMPLEXES, type ComplexRow, type ComplexStep } from "../aqueous/data/complexes";
-import { cite, type SourceKey } from "../foundation/bibliography";
 import { ACID_STEPS, type AcidStepRow } from "../ion/data/acid-steps";
 import { apply, type NumberLike, type Quantity, quantity } from "../quantity";
+import { cite, type SourceKey } from "./data/sources";
 import { SolubilityError } from "./error";
 import { PKW, sameIon } from "./ion-balance";
 import type { DissolvedIon, SolubilityProduct } from "./product";

@@ -3,10 +3,10 @@
 
 import { SOLUBILITY_PRODUCTS } from "../aqueous/data/products";
 import { parseFormula } from "../formula";
-import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { type ConcentrationText, expectDimension, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { guard, needTextOption } from "./argument";
+import { cite } from "./data/sources";
 import { SolubilityError } from "./error";
 import { positive } from "./figure";
 import { PKW, sameIon } from "./ion-balance";

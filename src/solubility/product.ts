@@ -2,12 +2,12 @@
 
 import { SOLUBILITY_PRODUCTS, type SolubilityProductRow } from "../aqueous/data/products";
 import { type Formula, parseFormula } from "../formula";
-import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { frozen } from "../foundation/frozen";
 import { constitutionOf } from "../ion";
 import { apply, type Quantity, quantity } from "../quantity";
 import { needTextOption } from "./argument";
+import { cite, type SourceKey } from "./data/sources";
 import { SolubilityError } from "./error";
 import { type Solute, soluteOf } from "./solute";
 

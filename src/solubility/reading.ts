@@ -2,9 +2,9 @@
 // neighbours, width of the gap, disagreement of sources. Plain numbers; solubility.ts makes them a quantity.
 
 import { parseFormula } from "../formula";
-import type { SourceKey } from "../foundation/bibliography";
 import { type Branch, branchesOf, onBranch } from "./branch";
 import type { SolubilityBasis, SolubilityRow } from "./data/curves";
+import type { SourceKey } from "./data/sources";
 import { SolubilityError } from "./error";
 import { anionsOf } from "./ions";
 

@@ -2,12 +2,12 @@
 // Every field is checked, because a record may come from anywhere.
 import { tryParseFormula } from "../formula";
 import { isRecord } from "../foundation/argument";
-import { type SourceKey, sourceKeys } from "../foundation/bibliography";
 import { frozen } from "../foundation/frozen";
 import { headProblem, type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
 import { type Quantity, type QuantityRecord, quantityFromJSON } from "../quantity";
 import type { CompetingFigure, SolubilityBasis } from "./data/curves";
+import { isSourceKey, type SourceKey } from "./data/sources";
 import { SolubilityError } from "./error";
 import type { SolubilityKind, UncertaintyPart } from "./reading";
 import type { Solubility } from "./solubility";
@@ -85,7 +85,7 @@ const MOST_ENTRIES = 100;
 const isText = (value: unknown): value is string => typeof value === "string" && value.length <= 1000;
 const isNumber = (value: unknown): value is number => typeof value === "number" && Number.isFinite(value);
 const isFormula = (value: unknown): value is string => isText(value) && tryParseFormula(value).ok;
-const isSource = (value: unknown): value is SourceKey => (sourceKeys() as readonly unknown[]).includes(value);
+const isSource = (value: unknown): value is SourceKey => isText(value) && isSourceKey(value);
 const isCelsius = (value: unknown): boolean => isNumber(value) && value > ABSOLUTE_ZERO && value <= HOTTEST;
 const isList = (value: unknown, entry: (one: unknown) => boolean): boolean =>
   Array.isArray(value) && value.length <= MOST_ENTRIES && value.every(entry);

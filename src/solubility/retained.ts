@@ -2,10 +2,10 @@
 // are. Common practice, no source.
 
 import { shown } from "../foundation/argument";
-import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, quantity } from "../quantity";
 import { needChoice } from "./argument";
+import { cite, type SourceKey } from "./data/sources";
 import { SolubilityError } from "./error";
 
 /** Kinds of cake by how much liquor they hold. */

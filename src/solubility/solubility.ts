@@ -4,11 +4,11 @@
 import type { TemperatureLike } from "../amount";
 import { GASES } from "../aqueous/data/gases";
 import type { Formula } from "../formula";
-import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { frozen } from "../foundation/frozen";
 import { apply, expectDimension, type Quantity, type QuantityLike, quantity } from "../quantity";
 import type { CompetingFigure, SolubilityBasis, SolubilityRow } from "./data/curves";
+import { cite, type SourceKey } from "./data/sources";
 import { SolubilityError } from "./error";
 import {
   partsOf,

@@ -4,10 +4,10 @@
 
 import { type DensityLike, densityOfWater, type MassLike, type TemperatureLike, type VolumeLike } from "../amount";
 import type { Formula } from "../formula";
-import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type Measured, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { guard, needChoice } from "./argument";
+import { cite } from "./data/sources";
 import { SolubilityError } from "./error";
 import { figureOrProduct, hundredGrams, positive, positiveMass } from "./figure";
 import { WASH } from "./options";

@@ -1,6 +1,6 @@
 // What published classifications say about each material, and which of them must not meet. Reminders, not training:
 // every answer ends by deferring to the safety data sheet, the local rules and a qualified person.
-import { cite, type SourceKey } from "../foundation";
+
 import { attempt, type Result } from "../foundation/error";
 import { frozen } from "../foundation/frozen";
 import { anhydrousKey, formulaKey, type Notation, readNotation, tryReadNotation } from "../ion/notation";
@@ -9,6 +9,7 @@ import { CAUTIONS, guard, OF_STRENGTH, readableOptions } from "./argument";
 import { classesOf } from "./classes";
 import { DISPOSAL, HAZARD_FIELD_SOURCES, HAZARDS, type HazardRow } from "./data/hazards";
 import type { Circumstance } from "./data/incompatibilities";
+import { cite, type SourceKey } from "./data/sources";
 import { badInput, readableText, SubstanceError } from "./error";
 import { nearestNames } from "./formula-of";
 import { classed, type Incompatibility, incompatibilities, type Meeting } from "./incompatibility";

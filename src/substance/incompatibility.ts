@@ -1,5 +1,5 @@
 // Which of a set of materials must not meet, and why.
-import { cite, type SourceKey } from "../foundation";
+
 import type { Notation } from "../ion/notation";
 import { classesOf, isToxicWork } from "./classes";
 import {
@@ -11,6 +11,7 @@ import {
   INCOMPATIBILITIES,
   type IncompatibilityRow,
 } from "./data/incompatibilities";
+import { cite, type SourceKey } from "./data/sources";
 
 /** Two materials (or one, or a material and a circumstance) that do not go together. */
 export interface Incompatibility {

@@ -1,12 +1,12 @@
 // Ions by name or formula: charge, colour, and the kin that differ by one hydron.
 
 import { parseFormula } from "../formula";
-import type { SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
 import { frozen } from "../foundation/frozen";
 import { ION_FIELD_SOURCES, MONATOMIC_COLOURS } from "../ion/data/ions";
 import { chargedText, type Ion, ionIndex, ionText } from "../ion/ion-index";
 import { compositionKey, readNotation, tryReadNotation } from "../ion/notation";
+import type { SourceKey } from "./data/sources";
 import { readableText, SubstanceError } from "./error";
 import { nameOf, nameSourceOf } from "./name-of";
 import { readingsOf } from "./readings";

@@ -1,12 +1,12 @@
 // Molecules, acids, elements and other names of one thing: what the rules make of them without ions to balance.
 
-import type { SourceKey } from "../foundation";
 import { gcd } from "../foundation/gcd";
 import type { ElementWord } from "../ion/data/element-words";
 import { ionIndex, ionText } from "../ion/ion-index";
 import { readNotation } from "../ion/notation";
 import { MOLECULES } from "./data/molecules";
 import { REGISTRY } from "./data/registry";
+import type { SourceKey } from "./data/sources";
 import { elementNamed, neutralComplexes } from "./name-parse";
 import { leadingPrefixes, romanNumber, simpleNumber } from "./prefixes";
 import { isHalogen, NON_METAL_CHARGE } from "./salt-name";

@@ -2,7 +2,6 @@
 // entities (IR-7, IR-9), addition compounds (IR-5.5), acids by their traditional names (IR-8). Section numbers: memory.
 
 import { Formula } from "../formula";
-import type { SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
 import { ionIndex, isCationElement } from "../ion/ion-index";
 import { compositionKey, formulaKey, isWater, type Notation, type Part, readNotation } from "../ion/notation";
@@ -10,6 +9,7 @@ import { acidOf, saltOf } from "../ion/salt-readings";
 import { chargeNumber, complexName, complexOf, plausibleOxidation } from "./complex";
 import { complexSaltName, looseComplexName } from "./complex-salt-name";
 import { MOLECULES, type MoleculeRow } from "./data/molecules";
+import type { SourceKey } from "./data/sources";
 import { badInput, readableText, SubstanceError } from "./error";
 import { hydratePrefix } from "./prefixes";
 import { rowOf } from "./registry-index";

@@ -1,6 +1,6 @@
 // Products that no plan makes, told by composition and ions: explosives and deadly gases, which nothing opens, and poisonous
 // gases that whoever means them acknowledges by code.
-import { cite, type SourceKey } from "../foundation";
+
 import { compositionKey, isWater, type Notation, type Part, readNotation } from "../ion/notation";
 import {
   DEADLY_GASES,
@@ -10,6 +10,7 @@ import {
   POISON_GASES,
   type PoisonGasRow,
 } from "./data/never-made";
+import { cite, type SourceKey } from "./data/sources";
 import { asElements, makeUpOf } from "./make-up";
 
 /** What kind of danger a substance is as a product. */

@@ -1,9 +1,10 @@
 // A name to everything it can mean: table names, ambiguous trade names, and names read word by word.
-import type { SourceKey } from "../foundation";
+
 import { attempt, type Result } from "../foundation/error";
 import { anhydrousKey, readNotation, tryReadNotation } from "../ion/notation";
 import { READING, readableOptions } from "./argument";
 import { AMBIGUOUS } from "./data/ambiguous";
+import type { SourceKey } from "./data/sources";
 import { readableText } from "./error";
 import type { Found } from "./molecule-readings";
 import { tryNameOf } from "./name-of";

@@ -1,10 +1,11 @@
 // A word on a pack to the substances it may mean: what shops sell under that name, in every form.
-import type { SourceKey } from "../foundation";
+
 import { attempt, type Result } from "../foundation/error";
 import { frozen } from "../foundation/frozen";
 import { slips } from "../foundation/slips";
 import { readNotation } from "../ion/notation";
 import { SHOP_MATERIALS, type ShopMaterialRow, type StatedAssay } from "./data/shop-materials";
+import type { SourceKey } from "./data/sources";
 import { readableText, SubstanceError } from "./error";
 import { addTo } from "./multimap";
 import { rowOf, rowsNamed } from "./registry-index";

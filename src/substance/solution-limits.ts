@@ -1,5 +1,5 @@
 // What is left of a classification in water, by strength: the entry's own limits first, the general ones for the rest.
-import type { SourceKey } from "../foundation";
+
 import { formulaKey, type Notation, readNotation } from "../ion/notation";
 import {
   GENERAL_LIMITS,
@@ -9,6 +9,7 @@ import {
   type SolutionLimits,
 } from "./data/concentration-limits";
 import type { HazardRow } from "./data/hazards";
+import type { SourceKey } from "./data/sources";
 
 /** An entry as it applies to a solution. */
 export interface Diluted {

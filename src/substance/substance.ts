@@ -2,7 +2,6 @@
 // it rests on.
 
 import { Formula } from "../formula";
-import { cite, type SourceKey } from "../foundation";
 import { attempt, type Result } from "../foundation/error";
 import { frozen } from "../foundation/frozen";
 import { headProblem, type RecordHead, recordHead } from "../foundation/record";
@@ -11,6 +10,7 @@ import { type Notation, readNotation, tryReadNotation } from "../ion/notation";
 import { type Quantity, quantity } from "../quantity";
 import { PHYSICAL, type PhysicalRow } from "./data/physical";
 import type { RegistryRow } from "./data/registry";
+import { cite, type SourceKey } from "./data/sources";
 import { readableText, SubstanceError } from "./error";
 import { unknownNameError } from "./formula-of";
 import { nameSourceOf, namesOf, tryNameOf } from "./name-of";

@@ -2,13 +2,13 @@
 
 import { assayOf, positive } from "../amount/argument";
 import { type Formula, massFractionOf, molarMass, parseFormula } from "../formula";
-import { cite, type SourceKey } from "../foundation";
 import { shown } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
 import { waterContent } from "../hydrate";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { CANDIDATE, guard, PACK } from "./argument";
 import type { StatedAssay } from "./data/shop-materials";
+import { cite, type SourceKey } from "./data/sources";
 import { badInput, SubstanceError } from "./error";
 import type { ShopCandidate, TextRange } from "./shop";
 import { shopMaterial } from "./shop";

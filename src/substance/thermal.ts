@@ -1,9 +1,9 @@
 // What heat does to a substance, step by step, each step starting from what the one before left.
 import { molarMass } from "../formula";
-import { cite, type SourceKey } from "../foundation";
 import { frozen } from "../foundation/frozen";
 import { formulaKey, type Notation, readNotation } from "../ion/notation";
 import { type Quantity, quantity, sum } from "../quantity";
+import { cite, type SourceKey } from "./data/sources";
 import { THERMAL, type ThermalAmount, type ThermalRow, type ThermalStepRow } from "./data/thermal-steps";
 
 /** One step of heating. Before it plus `takes` equals `leaves` plus `remains`, atom for atom. */

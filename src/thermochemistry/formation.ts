@@ -2,12 +2,12 @@
 // sum of its ions; nothing else is put together, and nothing is estimated.
 
 import { Formula, parseFormula } from "../formula";
-import { cite, type SourceKey } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import { constitutionOf } from "../ion";
 import { type Quantity, quantity, sum } from "../quantity";
 import { guard, needTextOption, WHICH } from "./argument";
 import { FORMATION, type FormationRow, type SubstanceState } from "./data/enthalpies";
+import { cite, type SourceKey } from "./data/sources";
 import { ThermochemistryError } from "./error";
 
 /** Enthalpy of formation of a substance in one state. */

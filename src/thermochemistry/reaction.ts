@@ -5,12 +5,12 @@ import { isWater } from "../amount/split-water";
 import { BalancedEquation, balance } from "../equation";
 import { asWritten } from "../equation/written";
 import { Formula, parseFormula } from "../formula";
-import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import type { Fraction } from "../foundation/fraction";
 import { apply, expectDimension, isQuantity, type NumberLike, type Quantity, quantity, sum } from "../quantity";
 import { ENTHALPY, guard, needTextOption } from "./argument";
 import type { SubstanceState } from "./data/enthalpies";
+import { cite } from "./data/sources";
 import { ThermochemistryError } from "./error";
 import { type FormationEnthalpy, findFormation, formationEnthalpy, noData, stateOf, withoutPhase } from "./formation";
 

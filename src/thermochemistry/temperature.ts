@@ -8,7 +8,6 @@ import {
   vapourPressureOfWater,
 } from "../amount";
 import { Formula, molarMass, parseFormula } from "../formula";
-import { cite } from "../foundation/bibliography";
 import { attempt, type Result } from "../foundation/error";
 import {
   apply,
@@ -20,6 +19,7 @@ import {
 } from "../quantity";
 import { solidChanges } from "../solubility";
 import { guard, needListOption, RISE, SWEPT } from "./argument";
+import { cite } from "./data/sources";
 import { ThermochemistryError } from "./error";
 import { formationEnthalpy } from "./formation";
 

@@ -1,7 +1,7 @@
 // Laws over the table of densities of solutions.
 import { describe, expect, it } from "vitest";
 import { SOLUTION_DENSITIES } from "../../src/amount/data/solution-densities";
-import { sourceKeys } from "../../src/foundation/bibliography";
+import { sourceKeys } from "../../src/sources";
 
 describe("densities of solutions", () => {
   it("has 806 points from known sources, rising in mass percent without repeats", () => {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { measuredVolume, stockSolution, strengthAsMade, tryMeasuredVolume, tryStockSolution } from "../../src/amount";
 import { GLASSWARE } from "../../src/amount/data/glassware";
-import { sourceKeys } from "../../src/foundation/bibliography";
 import { explain, uncertaintyBudget } from "../../src/quantity";
+import { sourceKeys } from "../../src/sources";
 
 describe("stock solutions", () => {
   test("count the crystal water and the assay of what is in the jar", () => {

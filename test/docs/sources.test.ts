@@ -1,5 +1,5 @@
 // The printed bibliography says what the library cites. The page is written from the same entries, so it cannot go stale;
-// after a change of src/foundation/bibliography.ts write it anew with `npx vitest run test/docs/sources.test.ts -u`.
+// after a change of src/<layer>/data/sources.ts write it anew with `npx vitest run test/docs/sources.test.ts -u`.
 import { fileURLToPath } from "node:url";
 import { cite, source, sourceKeys } from "preparative";
 import { describe, expect, it } from "vitest";

@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
 import { parseFormula } from "../../src/formula";
-import { sourceKeys } from "../../src/foundation/bibliography";
 import {
   crystalWater,
   formAt,
@@ -12,6 +11,7 @@ import {
 } from "../../src/hydrate";
 import { DEHYDRATION } from "../../src/hydrate/data/dehydration";
 import { HYDRATE_FORMS } from "../../src/hydrate/data/forms";
+import { sourceKeys } from "../../src/sources";
 import { SHOP_MATERIALS } from "../../src/substance/data/shop-materials";
 import { THERMAL } from "../../src/substance/data/thermal-steps";
 

@@ -5,9 +5,9 @@ import { IONS } from "../../src/equation/data/ions";
 import { OXIDATION_LIMITS } from "../../src/equation/data/oxidation-limits";
 import { ANION_STATES, COMMON_STATES, FIXED_STATES, KNOWN_STRUCTURES } from "../../src/equation/data/oxidation-rules";
 import { parseFormula } from "../../src/formula";
-import { sourceKeys } from "../../src/foundation";
 import { ACIDS } from "../../src/ion/data/acids";
 import { ALKALI_MISFITS, ION_GROUPS, SOLUBILITY_RULES } from "../../src/ion/data/rules";
+import { sourceKeys } from "../../src/sources";
 
 const SYMBOLS = ["H", "C", "N", "O", "Na", "S", "Cl", "Fe", "Cu", "Zn"];
 

@@ -1,9 +1,9 @@
 // What must hold for every row of the substance tables.
 import { describe, expect, it } from "vitest";
 import { type Formula, massFractionOf, molarMass, parseFormula } from "../../src/formula";
-import { sourceKeys } from "../../src/foundation";
 import { Fraction } from "../../src/foundation/fraction";
 import { ANIONS, CATIONS } from "../../src/ion/data/ions";
+import { sourceKeys } from "../../src/sources";
 import { cautions, formulaOf, nameOf, readingsOf, substance } from "../../src/substance";
 import { AMBIGUOUS } from "../../src/substance/data/ambiguous";
 import { SOLUTION_LIMITS } from "../../src/substance/data/concentration-limits";

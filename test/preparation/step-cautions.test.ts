@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { cite } from "../../src/foundation";
 import { type PlanRequest, planPreparation } from "../../src/preparation";
+import { cite } from "../../src/sources";
 
 const zinc: PlanRequest = {
   equation: "Zn + H2SO4 + 7 H2O -> ZnSO4·7H2O + H2",

@@ -5,7 +5,7 @@ import { atomicWeight, element, elements, nuclidesOf } from "../../src/element";
 import { ATOMIC_WEIGHTS } from "../../src/element/data/atomic-weights";
 import { ISOTOPIC_COMPOSITIONS } from "../../src/element/data/isotopic-compositions";
 import { NUCLIDE_MASS_SOURCE, NUCLIDE_MASSES } from "../../src/element/data/nuclide-masses";
-import { sourceKeys } from "../../src/foundation";
+import { sourceKeys } from "../../src/sources";
 
 describe("the table of atomic weights", () => {
   it("has 118 elements: 70 values, 14 intervals, 34 without (CIAAW 2024)", () => {

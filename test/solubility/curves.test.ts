@@ -1,9 +1,9 @@
 // Laws over the solubility table, and independent checks of figures against a second printed table.
 import { describe, expect, it } from "vitest";
 import { molarMass } from "../../src/formula";
-import { sourceKeys } from "../../src/foundation/bibliography";
 import { crystalWater } from "../../src/hydrate";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
+import { sourceKeys } from "../../src/sources";
 
 const row = (formula: string) => SOLUBILITY.find((candidate) => candidate.formula === formula)!;
 const at = (formula: string, celsius: number) =>

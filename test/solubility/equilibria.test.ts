@@ -3,9 +3,9 @@ import { describe, expect, it } from "vitest";
 import { COMPLEXES } from "../../src/aqueous/data/complexes";
 import { GASES } from "../../src/aqueous/data/gases";
 import { SOLUBILITY_PRODUCTS } from "../../src/aqueous/data/products";
-import { sourceKeys } from "../../src/foundation/bibliography";
 import { ACID_STEPS, WATER_IONIZATION } from "../../src/ion/data/acid-steps";
 import { gasSolubility, tryGasSolubility } from "../../src/solubility/gas";
+import { sourceKeys } from "../../src/sources";
 
 const known = new Set<string>(sourceKeys());
 const DECIMAL = /^-?\d+(\.\d+)?$/;

@@ -1,7 +1,6 @@
 // Liquors of several salts: what else their ions can fall as, and salt pairs that do not part as asked.
 import { describe, expect, it } from "vitest";
 import { parseFormula } from "../../src/formula";
-import { sourceKeys } from "../../src/foundation/bibliography";
 import { tryPlanPreparation } from "../../src/preparation";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
 import { DOUBLE_SALTS } from "../../src/solubility/data/double-salts";
@@ -9,6 +8,7 @@ import { saltIons } from "../../src/solubility/ions";
 import { staysDissolved } from "../../src/solubility/liquor";
 import { separateSaltPair, trySeparateSaltPair } from "../../src/solubility/salt-pair";
 import { soluteOf } from "../../src/solubility/solute";
+import { sourceKeys } from "../../src/sources";
 
 type Grams = `${number} g`;
 const liquor = (salts: Readonly<Record<string, Grams>>, temperature: `${number} °C` = "20 °C") =>

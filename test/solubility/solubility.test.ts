@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { dissociated } from "../../src/equation/ions";
 import { parseFormula } from "../../src/formula";
-import { cite } from "../../src/foundation/bibliography";
 import { constitutionOf } from "../../src/ion";
 import { SOLUBILITY_RULES } from "../../src/ion/data/rules";
 import { ALKALI, REACTS_WITH_WATER } from "../../src/ion/rules";
@@ -13,6 +12,7 @@ import { solubilityRule } from "../../src/solubility/rules";
 import { solidChanges } from "../../src/solubility/solid-changes";
 import { solubilityFromJSON, solubilityOf, trySolubilityOf } from "../../src/solubility/solubility";
 import { rowOf, soluteOf } from "../../src/solubility/solute";
+import { cite } from "../../src/sources";
 
 const grams = (formula: string, temperature: string) =>
   solubilityOf(formula, temperature as "20 °C").perHundredGramsWater.value.toNumber();

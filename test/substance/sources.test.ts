@@ -1,8 +1,8 @@
 // Every row of this room's tables says what it rests on, and every answer passes it on.
 import { readdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { cite, source, sourceKeys } from "../../src/foundation";
 import { explain } from "../../src/quantity";
+import { cite, source, sourceKeys } from "../../src/sources";
 import {
   cautions,
   ion,

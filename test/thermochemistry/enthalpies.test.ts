@@ -1,8 +1,8 @@
 // Laws over the formation table, and an independent check against the CODATA key values.
 import { describe, expect, it } from "vitest";
 import { parseFormula } from "../../src/formula";
-import { sourceKeys } from "../../src/foundation/bibliography";
 import { crystalWater } from "../../src/hydrate";
+import { sourceKeys } from "../../src/sources";
 import { FORMATION, type FormationRow } from "../../src/thermochemistry/data/enthalpies";
 
 const DECIMAL = /^-?\d+(\.\d+)?$/;

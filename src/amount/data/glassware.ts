@@ -1,6 +1,6 @@
 // Tolerances of volumetric ware at 20 °C, plus or minus mL, by nominal volume. Recalled from the standards named in the
 // source, so every volume measured with them says so. Class B is about twice class A, as the standards put it.
-import type { SourceKey } from "../../foundation/bibliography";
+import type { SourceKey } from "./sources";
 
 export type GlasswareKind = "volumetric flask" | "pipette" | "burette" | "measuring cylinder";
 

@@ -1,6 +1,6 @@
 // Density of aqueous solutions against mass fraction, grouped by solute, near 20 °C. A solute may have two sets from
 // different sources; the first is preferred. Pure water is left to the water table.
-import type { SourceKey } from "../../foundation/bibliography";
+import type { SourceKey } from "./sources";
 
 /** One solute from one source. */
 export interface SolutionDensityRow {

@@ -1,6 +1,6 @@
 // Second virial coefficients of the gases a bench makes: B(T) = sum of a(i) (T0/T - 1)^(i-1) with T0 = 298.15 K, in
 // cm3/mol. Recalled from the handbook table, so every row carries a stated uncertainty wide enough for that.
-import type { SourceKey } from "../../foundation/bibliography";
+import type { SourceKey } from "./sources";
 
 export interface VirialRow {
   readonly gas: string;

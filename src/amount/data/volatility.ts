@@ -1,6 +1,6 @@
 // Normal boiling points of liquids and volatile solids that a bench may call a gas, recalled from memory of the handbook. They
 // only tell a vapour from a liquid, so that a degree does not matter.
-import type { SourceKey } from "../../foundation/bibliography";
+import type { SourceKey } from "./sources";
 
 export interface VolatilityRow {
   /** As it is written; an organic formula by its groups, because isomers boil apart. */

@@ -1,6 +1,6 @@
 // Cumulative stability constants: log beta of M + n L = ML(n) (with H+ where a step says so), at 25 °C and zero ionic
 // strength unless the step states otherwise. Ethylenediamine is written C2H8N2, EDTA(4-) C10H12N2O8-4.
-import type { SourceKey } from "../../foundation/bibliography";
+import type { SourceKey } from "./sources";
 
 /** One complex of the pair. */
 export interface ComplexStep {

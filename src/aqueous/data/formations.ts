@@ -3,7 +3,7 @@
 // Pairs of sodium with carbonate and hydrogenphosphate are left out on purpose: with the activity model used here they
 // would count the same effect twice (the carbonate buffer of 10.012 would read 9.92). Al13O4(OH)24(7+) is left out too: the
 // square of its charge carries the activity model away, and it would dissolve every aluminium gel.
-import type { SourceKey } from "../../foundation/bibliography";
+import type { SourceKey } from "./sources";
 
 /** One species and the reaction that makes it. */
 export interface FormationRow {

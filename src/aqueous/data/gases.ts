@@ -1,6 +1,6 @@
 // Solubility of gases in water, g of gas (dissolved and reacted) per 100 g water, under one atmosphere: either of gas
 // plus water vapour ("total") or of the gas alone ("partial"). Mostly from memory, checked against a printed table.
-import type { SourceKey } from "../../foundation/bibliography";
+import type { SourceKey } from "./sources";
 
 /** One gas on one pressure basis. */
 export interface GasRow {

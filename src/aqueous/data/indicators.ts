@@ -1,5 +1,5 @@
 // Acid-base indicators with the pH between which their colour changes.
-import type { SourceKey } from "../../foundation/bibliography";
+import type { SourceKey } from "./sources";
 
 export interface IndicatorRow {
   readonly name: string;

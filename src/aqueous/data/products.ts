@@ -1,7 +1,7 @@
 // Solubility products at 25 °C and zero ionic strength: one solid (or polymorph), one dissolution, one adopted pKsp.
 // Fresh and aged forms stand apart: predict first precipitation with the fresh one, the final residue with the aged one.
 // Sulfides are written to HS- + OH-; the rows marked "free-sulfide" are textbook figures and never mix with them.
-import type { SourceKey } from "../../foundation/bibliography";
+import type { SourceKey } from "./sources";
 
 /** One solid and its dissolution. */
 export interface SolubilityProductRow {

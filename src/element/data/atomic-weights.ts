@@ -1,6 +1,6 @@
 // Standard atomic weights as the commission of IUPAC publishes them (2021 report with the 2024 revision), digit for digit:
 // a value with its uncertainty, an interval, or none. Trailing zeros are significant. Row order is the atomic number.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey, YearSourceKey } from "./sources";
 
 interface Common {
   readonly symbol: string;
@@ -15,7 +15,7 @@ interface Weighed extends Common {
   readonly abridgedUncertainty: string;
   /** Year of the last change, and the source of that year. */
   readonly year: number;
-  readonly yearSource: SourceKey;
+  readonly yearSource: YearSourceKey;
 }
 
 /** A single published value with the commission's plus-minus. */

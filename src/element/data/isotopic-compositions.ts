@@ -1,6 +1,6 @@
 // Isotopic compositions as mole fractions of normal material (TICE 2013). For an interval element the figure is the middle of
 // its bounds, and no real sample; for one specimen prefer the best measurement.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 export interface IsotopicCompositionRow {
   readonly symbol: string;

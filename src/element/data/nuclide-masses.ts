@@ -1,6 +1,6 @@
 // Masses of neutral atoms in Da, all from AME2020: the 289 nuclides that occur in nature, hydrogen-3, carbon-14, and the
 // longest-lived nuclide of each element without a standard atomic weight. Short rows, because every molar mass carries them.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** Symbol, mass number, mass and its standard uncertainty in Da; `estimated` from trends, not measured. */
 export type NuclideMassRow = readonly [

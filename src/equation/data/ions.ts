@@ -1,7 +1,7 @@
 // Polyatomic ions and ligands that are told apart inside a formula, with the charges they carry. Where more than one
 // charge is known, the first that leaves whole oxidation states is taken. Charges follow from the names in the Red Book's
 // table of ions; which spellings occur is common practice.
-import type { SourceKey } from "../../foundation/bibliography";
+import type { SourceKey } from "./sources";
 
 /** A unit inside a formula: spelling, possible charges, source. */
 export interface IonRow {

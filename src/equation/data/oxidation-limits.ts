@@ -1,6 +1,6 @@
 // Lowest and highest oxidation state known for each element: what a state worked out from a formula may not leave.
 // Recalled from the periodic tables of general textbooks; used only to recognise peroxides and to refuse nonsense.
-import type { SourceKey } from "../../foundation/bibliography";
+import type { SourceKey } from "./sources";
 
 /** Lowest and highest oxidation state of an element. */
 export interface OxidationLimitRow {

@@ -1,7 +1,7 @@
 // The order in which oxidation states are assigned inside one unit, until a single element is left to take the balance.
 // Rules of the Red Book, section IR-5.4.2.2 and the electronegativity sequence of its table VI; hydrogen and oxygen have
 // their own rules in rules.ts. States of single metals are recalled from textbooks and are named as assumptions when used.
-import type { SourceKey } from "../../foundation/bibliography";
+import type { SourceKey } from "./sources";
 
 /** One assignment: the element and the state it takes. */
 export interface StateRow {

@@ -1,7 +1,7 @@
 // Staged dehydration in an open crucible in air: which form is reached at what kind of temperature. Recalled from the usual
 // handbooks, so every row says `memory`, except where a stored text confirmed it. Temperatures move by tens of degrees with
 // heating rate, grain, bed depth and moisture: they say which product at which kind of temperature, never when it is done.
-import type { SourceKey } from "../../foundation/bibliography";
+import type { SourceKey } from "./sources";
 
 /** One stage: what is left, and where it is reached. */
 export interface DehydrationStage {

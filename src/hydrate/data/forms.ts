@@ -1,6 +1,6 @@
 // Known forms of salts: how many waters, which of them is the solid beside its own solution at what temperature, and which
 // are sold. A range is the stable solid in contact with water at about 1 atm; a form without one may still exist dry.
-import type { SourceKey } from "../../foundation/bibliography";
+import type { SourceKey } from "./sources";
 
 /** One form of a salt. */
 export interface HydrateFormEntry {

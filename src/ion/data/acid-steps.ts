@@ -1,6 +1,6 @@
 // Acid constants at 25 °C and zero ionic strength, one proton step a row (metal ions as acids included), and the ionic
 // product of water from 0 to 100 °C. Strong acids carry nominal figures: water levels them.
-import type { SourceKey } from "../../foundation/bibliography";
+import type { SourceKey } from "./sources";
 
 /** One proton step: acid = base + H+, with pKa. */
 export interface AcidStepRow {

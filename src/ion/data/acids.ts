@@ -1,6 +1,6 @@
 // Acids of the bench: the hydrons a base takes from them, the anion that is left, and whether dilute water takes the first
 // hydron completely. The steps with their constants stand in `acid-steps.ts`.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** One acid. */
 export interface AcidRow {

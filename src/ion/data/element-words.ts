@@ -1,6 +1,6 @@
 // The words elements lend to names: -ide and -ate stems, usual charges of cations, older -ous and -ic adjectives. A row's
 // `source` holds for name and stems (Red Book 2005: Table IX, number from memory).
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** How an element appears in names. */
 export interface ElementWord {

@@ -1,6 +1,6 @@
 // Polyatomic ions by name: formula, charge, the acid an anion comes from, older names, colour in water.
 // A row's `source` holds for name, charge and acid (Red Book 2005: tables IR-8.1, IR-8.2 and IX, table numbers from memory).
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** One polyatomic ion. */
 export interface IonRow {

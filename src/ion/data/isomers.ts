@@ -1,6 +1,6 @@
 // Compositions that belong to more than one substance of the bench, with the spellings that tell which is meant. Where only
 // the composition is written (CH4N2O), both stay open.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** One substance among those of its composition. */
 export interface IsomerReading {

@@ -1,6 +1,6 @@
 // Solubility rules, for salts that no measured figure speaks of: rough classes every bench knows. One row a group of anions;
 // the first row that names the anion speaks. Common practice, no source; held against the measured table by test.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** Rough solubility near room temperature: over 1, 0.1 to 1, below 0.1 g per 100 g water. */
 export type SolubilityClass = "soluble" | "slightly soluble" | "insoluble";

@@ -1,5 +1,5 @@
 // Acids of the bench with the hydrogen that a base takes from them.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** One acid. */
 export interface AcidRow {

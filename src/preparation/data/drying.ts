@@ -1,6 +1,6 @@
 // Highest temperatures at which a product is dried without losing more than moisture. From memory of bench practice, to be
 // checked against the substance's own data: the rows say so.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** How far a product may be warmed. */
 export interface DryingRow {

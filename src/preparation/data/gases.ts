@@ -1,6 +1,6 @@
 // Compounds that leave a pot as gas at bench temperatures, and what a workroom does with them. Water vapour is not counted.
 // Shares of the air are from memory of national lists (8 h figures), which differ.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** One gas. */
 export interface GasRow {

@@ -1,6 +1,6 @@
 // What the salt rules do not speak of: oxides that water dissolves, ions of cyanidoferrates that keep them dissolved, and
 // precipitates that an excess of their precipitant takes back.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** Elements whose oxides water dissolves or decomposes, or that are no metals; the oxides of all others stay. */
 export const SOLUBLE_OXIDES: readonly { readonly elements: readonly string[]; readonly source: SourceKey }[] = [

@@ -1,5 +1,5 @@
 // Liquids that mix with water in any proportion, or that water takes up eagerly: no solubility limits them.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** One liquid. */
 export interface MiscibleRow {

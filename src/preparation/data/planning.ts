@@ -1,6 +1,6 @@
 // Planning values: what a plan reckons with where nobody told it otherwise, and where it draws its lines. Rules of thumb of
 // the bench, every one of them to be overridden by whoever knows better.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** One planning value. */
 export interface PlanningRow {

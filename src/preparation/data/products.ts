@@ -1,5 +1,5 @@
 // Peculiar products: those that change if they are kept warm in their liquor, and those whose water no formula fixes.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** A product not to be warmed in its liquor. */
 export interface NotWarmRow {

@@ -1,5 +1,5 @@
 // Units of old books that stand for two sizes, and what each may mean.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** One unit under the names it has. */
 export interface TwoSizedRow {

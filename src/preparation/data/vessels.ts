@@ -1,5 +1,5 @@
 // Usual sizes of vessels: beakers up to 5 L, jars and buckets above.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** A kind of vessel with its sizes. */
 export interface VesselRow {

@@ -1,5 +1,5 @@
 // Metals in a waste: how they are brought down as hydroxide or carbonate, and which need not be. pH figures from memory.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** How a metal is brought down. */
 export interface WasteMetalRow {

@@ -1,6 +1,6 @@
 // What the work itself asks care for, whatever the substances: heat, gas, strong liquids, flammable liquids, what fire drives
 // off. Each row belongs to one step and holds under one condition; our own words.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** One step of the work. */
 export type WorkStep =

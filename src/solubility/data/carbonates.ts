@@ -1,7 +1,7 @@
 // Metals and their carbonates: which constants decide between the normal and the basic solid, what is expected to fall,
 // and what the trade knows of the case (common practice, no source). The constants themselves are in products.ts.
 
-import type { SourceKey } from "../../foundation/bibliography";
+import type { SourceKey } from "./sources";
 
 /** A metal with the two solids its carbonate is decided between. */
 export interface CarbonateRow {

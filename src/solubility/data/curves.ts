@@ -1,7 +1,7 @@
 // Solubility of 414 solutes in water between 0 and 100 °C: g of ANHYDROUS solute per 100 g of water in the saturated
 // solution (all water, crystal water included), near 1 atm. A curve bends wherever the solid in contact with it changes.
 // Every row keeps its source and how it is known; competing figures are kept beside the chosen ones.
-import type { SourceKey } from "../../foundation/bibliography";
+import type { SourceKey } from "./sources";
 
 /** How a solubility row is known, best first. `compiled` is an unreviewed collection, `converted` an ideal Ksp. */
 export type SolubilityBasis = "evaluated" | "measured" | "compiled" | "converted" | "memory";

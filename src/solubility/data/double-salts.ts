@@ -1,6 +1,6 @@
 // Double salts that crystallise from mixed liquors at the bench, with the ions that make them. Where the table of
 // solubilities or of solubility products has one, it is judged by figure; the others are only named.
-import type { SourceKey } from "../../foundation/bibliography";
+import type { SourceKey } from "./sources";
 
 /** One double salt. */
 export interface DoubleSaltRow {

@@ -1,6 +1,6 @@
 // Names that stand for several substances, and what on the pack or at the balance decides between them.
 // Formulas as in the registry.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** One thing an ambiguous name may mean. */
 export interface AmbiguousReading {

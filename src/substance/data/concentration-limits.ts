@@ -1,6 +1,6 @@
 // From which mass fraction in water a statement applies: specific limits of the harmonised entries, and the general limits
 // for mixtures (Annex I) for what they leave open. All recalled, as the source key says; the bottle's own sheet decides.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** A statement and the mass fractions between which it applies. */
 export interface LimitRow {

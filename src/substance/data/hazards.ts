@@ -1,7 +1,7 @@
 // Published classifications of bench materials: statement codes, with our own short cautions, which say only what the codes
 // do not. Pictograms and signal word follow from the codes (label-elements.ts).
 // Harmonised EU entries first, then two national lists; what rests on memory says so. Later amendments may differ.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** One way of getting rid of it; every sentence defers to the local rules. */
 export const DISPOSAL = {

@@ -1,6 +1,6 @@
 // Which materials must not meet, by class. 27 of the rules were matched to excerpts of printed lists; what forms, and the
 // rest, rests on memory of the books named. Under which condition a rule holds is data: see CONDITIONS. `a` and `b` are classes (see classes.ts), either way round.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** Class of a material, worked out from its formula. */
 export type HazardClass =

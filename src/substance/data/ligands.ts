@@ -1,6 +1,6 @@
 // Ligands: formula, charge as used for counting oxidation numbers, name in a coordination entity (Red Book 2005: Tables VII
 // and IX, table numbers from memory). Older names are general knowledge (`memory`) that is read, never given out.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** One ligand. */
 export interface LigandRow {

@@ -1,7 +1,7 @@
 // What no plan makes or starts from: explosives that go off at a touch, spark or knock, and gases of which a breath kills.
 // Compositions are common knowledge, from memory; what groups them (azides of heavy metals and the like) stands in
 // ../never-made.ts.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** One substance, by composition. */
 export interface NeverMadeRow {

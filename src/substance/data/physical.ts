@@ -1,6 +1,6 @@
 // Density (g/cm3 near room temperature) and what heat does first (°C), by formula. Where the molar volume of another data
 // set gives the density independently, the row says how it compares.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** A density worked out from a mineral's molar volume in another data set. */
 export interface IndependentDensity {

@@ -1,6 +1,6 @@
 // The bench substances: formula as it stands on the label, name, older and trade names, CAS registry number, appearance.
 // A row's `source` holds for appearance, other names and note; name and number have sources of their own.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** A name with a remark on when it holds. */
 export interface RemarkedName {

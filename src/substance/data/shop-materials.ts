@@ -1,6 +1,6 @@
 // What shops sell under which name: the true form, the other forms sold under the same name, the usual strength and the
 // trap in the name. Assays are usual ranges, to be replaced by the figure on the user's own pack or by a titration.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** A range of strength as packs state it: percent by mass, or grams per 100 mL for a mass concentration. */
 export interface StatedAssay {

@@ -1,6 +1,6 @@
 // What each code of the Globally Harmonized System stands for, in our own short words: reminders, not label wording.
 // A real label takes the official text of its country. A row's `source` holds for the code and what carries it.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** A code and our paraphrase of it. */
 export interface StatementRow {

@@ -1,7 +1,7 @@
 // What heat takes from a substance and what it leaves, step by step: each step starts from what the one before left, the
 // first from one formula unit of the substance. Typical of open crucibles in air, moving by tens of degrees with heating
 // rate, grain, depth and moisture: which product at what kind of heat, never how long.
-import type { SourceKey } from "../../foundation";
+import type { SourceKey } from "./sources";
 
 /** A formula with its coefficient, a whole number or a fraction such as `1/2`. */
 export interface ThermalAmount {

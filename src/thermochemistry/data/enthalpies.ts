@@ -1,7 +1,7 @@
 // Standard enthalpies of formation at 298.15 K and 1 bar for what the bench meets: elements, ions, salts and their
 // hydrates, oxides, gases, acids. One consistent network (NBS 1982) but for a few rows; never mix its ions with another
 // table's solids. Where a substance has several forms, the one met by default stands first.
-import type { SourceKey } from "../../foundation/bibliography";
+import type { SourceKey } from "./sources";
 
 /** State of aggregation; `aq` is the hypothetical 1 mol/kg solution. */
 export type SubstanceState = "s" | "l" | "g" | "aq";

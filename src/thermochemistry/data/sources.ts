@@ -1,0 +1,19 @@
+// Sources of the tables of heats; what they share with lower layers stands there.
+import { generalSources } from "../../foundation/data/sources";
+import { citation, type Sources } from "../../foundation/source";
+import { ionSources } from "../../ion/data/sources";
+
+export const thermochemistrySources = {
+  codata1989: {
+    title: "CODATA Key Values for Thermodynamics",
+    year: 1989,
+    access: "spot-checked, else from memory",
+    fromMemory: "partly",
+  },
+} as const satisfies Sources;
+
+/** What a row of this layer may name. */
+export type SourceKey = keyof typeof thermochemistrySources | keyof typeof ionSources | keyof typeof generalSources;
+
+/** A source on one line, as it is printed under a working. */
+export const cite = (key: SourceKey): string => citation(key, [thermochemistrySources, ionSources, generalSources]);
