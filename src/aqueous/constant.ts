@@ -15,6 +15,8 @@ export interface Constant {
   readonly source: SourceKey | undefined;
   /** kJ/mol of the reaction as the constant is written; undefined when it is not known. */
   readonly enthalpy: number | undefined;
+  /** Where it is known at several temperatures: [°C, value]. */
+  readonly points: readonly (readonly [celsius: number, value: number])[] | undefined;
   readonly input: () => Quantity;
 }
 
@@ -35,7 +37,12 @@ export function constant(
   label: string,
   text: string,
   standardUncertainty: number,
-  more: { readonly source?: SourceKey; readonly doubtful?: boolean; readonly enthalpy?: number | undefined } = {},
+  more: {
+    readonly source?: SourceKey;
+    readonly doubtful?: boolean;
+    readonly enthalpy?: number | undefined;
+    readonly points?: Constant["points"];
+  } = {},
 ): Constant {
   let made: Quantity | undefined;
   return {
@@ -46,6 +53,7 @@ export function constant(
     doubtful: more.doubtful ?? false,
     source: more.source,
     enthalpy: more.enthalpy,
+    points: more.points,
     input: () =>
       (made ??= quantity(
         { value: text, unit: "", standardUncertainty: standardUncertainty.toPrecision(2) },
@@ -64,6 +72,7 @@ export function givenConstant(symbol: string, label: string, input: Quantity): C
     doubtful: false,
     source: undefined,
     enthalpy: undefined,
+    points: undefined,
     input: () => input,
   };
 }

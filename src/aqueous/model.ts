@@ -50,8 +50,18 @@ export interface Model {
 const KELVIN = 273.15;
 const R = 8.314462618;
 
+/** Straight line over the inverse temperature between two points; the nearest point outside. */
+function between(points: readonly (readonly [celsius: number, value: number])[], celsius: number): number {
+  const above = points.findIndex(([at]) => at >= celsius);
+  if (above <= 0) return points[above < 0 ? points.length - 1 : 0]![1];
+  const [[t1, v1], [t2, v2]] = [points[above - 1]!, points[above]!];
+  const inverse = (t: number): number => 1 / (t + KELVIN);
+  return v1 + ((v2 - v1) * (inverse(celsius) - inverse(t1))) / (inverse(t2) - inverse(t1));
+}
+
 /** A constant at a temperature: van 't Hoff's equation with the heat at 25 °C. */
 export function valueAt(constant: Constant, celsius: number): number {
+  if (constant.points !== undefined) return between(constant.points, celsius);
   if (celsius === 25) return constant.value;
   if (constant === PKW) return constant.value + waterShift(celsius);
   if (constant.enthalpy === undefined) return constant.value;

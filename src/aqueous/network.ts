@@ -3,11 +3,14 @@
 
 import { parseFormula } from "../formula";
 import { ACID_STEPS, WATER_IONIZATION } from "../ion/data/acid-steps";
-import { type Constant, constant, spreadOf } from "./constant";
+import { type Constant, constant, LONE_SPREAD, spreadOf } from "./constant";
 import { COMPLEXES, type ComplexStep } from "./data/complexes";
 import { FORMATIONS, HENRY, IN_WATER } from "./data/formations";
+import { ACID_HEATS, FORMATION_HEATS } from "./data/heats";
 import { SOLUBILITY_PRODUCTS, type SolubilityProductRow } from "./data/products";
+import { SOLUBLE } from "./data/soluble";
 import { daviesTerm, debyeHueckelSlope } from "./davies";
+import { termsOf } from "./material";
 import { HYDRON, type Key, keyOf, readReaction, type Term, WATER } from "./notation";
 import { productConstant } from "./product-constant";
 
@@ -34,6 +37,8 @@ export interface Phase extends Expression {
   readonly name: string;
   readonly form: string | undefined;
   readonly row: SolubilityProductRow | undefined;
+  /** °C between which its constant serves; undefined for all. */
+  readonly serves?: readonly [from: number, to: number];
   readonly notes: readonly string[];
 }
 
@@ -57,7 +62,11 @@ export class Network {
   private readonly formulas = new Map<Key, string>();
   private allSpecies: Species[] | undefined;
   private allPhases: readonly Phase[] | undefined;
-  private rows: { phase: Omit<Phase, "of" | "shares">; ions: readonly Term[]; shares: readonly Share[] }[] = [];
+  private rows: {
+    phase: Omit<Phase, "of" | "shares">;
+    ions: readonly Term[] | (() => readonly Term[]);
+    shares: readonly Share[];
+  }[] = [];
 
   /** How a species is formed; a later row for the same species replaces an earlier one. */
   form(formula: string, from: readonly Term[], shares: readonly Share[]): void {
@@ -71,7 +80,11 @@ export class Network {
     this.inWater.set(keyOf(given), becomes);
   }
 
-  addPhase(phase: Omit<Phase, "of" | "shares">, ions: readonly Term[], shares: readonly Share[]): void {
+  addPhase(
+    phase: Omit<Phase, "of" | "shares">,
+    ions: readonly Term[] | (() => readonly Term[]),
+    shares: readonly Share[],
+  ): void {
     this.rows.push({ phase, ions, shares });
     this.allPhases = undefined;
   }
@@ -84,7 +97,7 @@ export class Network {
   /** Every solid and gas. */
   get phases(): readonly Phase[] {
     this.allPhases ??= this.rows.map(({ phase, ions, shares }) => {
-      const whole = this.sum(ions);
+      const whole = this.sum(typeof ions === "function" ? ions() : ions);
       // a product of ion activities K is one of components K / product of the ions' own formations
       const rest = whole.shares.map(([share, count]): Share => [share, -count]);
       return { ...phase, of: whole.of, shares: [...shares, ...rest] };
@@ -188,6 +201,9 @@ export function atZeroIonicStrength(
   return Number(step.logBeta) + (debyeHueckelSlope(25) / Math.LN10) * daviesTerm(ionic) * squares;
 }
 
+const heatOf = (heats: Readonly<Record<string, string>>, key: string): number | undefined =>
+  heats[key] === undefined ? undefined : Number(heats[key]);
+
 function addAcids(network: Network, hydrolysed: ReadonlySet<Key>): void {
   for (const row of ACID_STEPS) {
     if (Number(row.pKa) < LEVELLED || row.acid === "H3O+") continue;
@@ -196,7 +212,7 @@ function addAcids(network: Network, hydrolysed: ReadonlySet<Key>): void {
       `pKa of ${row.name}, step ${row.step}, 25 °C`,
       row.pKa,
       spreadOf(row.range, row.doubtful) * (row.range === undefined && row.doubtful !== true ? 0.2 : 1),
-      { source: row.source, doubtful: row.doubtful ?? false },
+      { source: row.source, doubtful: row.doubtful ?? false, enthalpy: heatOf(ACID_HEATS, row.acid) },
     );
     if (isMetalIon(row.acid)) {
       // hydroxide complexes of the other table are the fuller account of the same thing
@@ -239,7 +255,7 @@ function addComplexes(network: Network): Set<Key> {
         }`,
         logBeta.toFixed(2),
         Math.max(spreadOf(step.range, step.doubtful), elsewhere ? 0.2 : 0),
-        { source: step.source, doubtful: step.doubtful ?? false },
+        { source: step.source, doubtful: step.doubtful ?? false, enthalpy: heatOf(FORMATION_HEATS, step.complex) },
       );
       const protons: Term[] = step.protons === undefined ? [] : [[step.protons, HYDRON]];
       network.form(step.complex, [[1, metal], [step.n, ligand], ...protons], [[beta, 1]]);
@@ -259,11 +275,14 @@ function addFormations(network: Network): void {
       `formation of ${parseFormula(row.species)}, 25 °C`,
       row.logK,
       spreadOf(undefined, row.doubtful),
-      { source: row.source, doubtful: row.doubtful ?? false },
+      { source: row.source, doubtful: row.doubtful ?? false, enthalpy: heatOf(FORMATION_HEATS, row.species) },
     );
     network.form(row.species, from, [[logK, 1]]);
   }
 }
+
+/** A solid may stand this far outside the figures of its curve, °C: another hydrate decides there. */
+const BEYOND = 4.9;
 
 /** Ions the network cannot place: BiO+ is written without its relation to Bi3+. */
 const UNPLACED = new Set(["BiO+"]);
@@ -277,6 +296,23 @@ function addPhases(network: Network): void {
     const { solid: formula, name, form } = row;
     const notes = row.note === undefined ? [] : [row.note];
     network.addPhase({ kind: "solid", formula, name, form, row, notes }, ions, [[productConstant(row), -1]]);
+  }
+  for (const { solid, name, points, source } of SOLUBLE) {
+    const values = points.map(([celsius, pKsp]) => [celsius, Number(pKsp)] as const);
+    const nearest = values.reduce((a, b) => (Math.abs(b[0] - 25) < Math.abs(a[0] - 25) ? b : a));
+    const product = constant(
+      `pKsp(${solid})`,
+      `pKsp of ${name} (${solid}), fitted to its solubility curve`,
+      nearest[1].toFixed(3),
+      LONE_SPREAD,
+      { source, points: values },
+    );
+    const serves = [values[0]![0] - BEYOND, values.at(-1)![0] + BEYOND] as const;
+    network.addPhase(
+      { kind: "solid", formula: solid, name, form: undefined, row: undefined, serves, notes: [] },
+      () => termsOf(parseFormula(solid), network),
+      [[product, -1]],
+    );
   }
   for (const row of HENRY) {
     const henry = constant(`log KH(${row.gas})`, `Henry constant of ${row.gas}, 25 °C`, row.logK, 0.02, {

@@ -123,7 +123,9 @@ export function admission(solids: SolidsAllowed | undefined, celsius: number): (
   return (phase) => {
     if (matches(changes?.exclude, phase)) return "excluded by request";
     if (matches(changes?.allow, phase)) return undefined;
-    const { row } = phase;
+    const { row, serves } = phase;
+    if (serves !== undefined && (celsius < serves[0] || celsius > serves[1]))
+      return "not the solid at this temperature";
     if (row === undefined) return undefined;
     if (row.soluble === true) return "a soluble salt: its solubility curve serves, not its product";
     if (row.from !== undefined && celsius < row.from) return `forms from ${row.from} °C on`;
