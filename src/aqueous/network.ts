@@ -297,7 +297,7 @@ function addPhases(network: Network): void {
     const notes = row.note === undefined ? [] : [row.note];
     network.addPhase({ kind: "solid", formula, name, form, row, notes }, ions, [[productConstant(row), -1]]);
   }
-  for (const { solid, name, points, source } of SOLUBLE) {
+  for (const { solid, name, points } of SOLUBLE) {
     const values = points.map(([celsius, pKsp]) => [celsius, Number(pKsp)] as const);
     const nearest = values.reduce((a, b) => (Math.abs(b[0] - 25) < Math.abs(a[0] - 25) ? b : a));
     const product = constant(
@@ -305,7 +305,7 @@ function addPhases(network: Network): void {
       `pKsp of ${name} (${solid}), fitted to its solubility curve`,
       nearest[1].toFixed(3),
       LONE_SPREAD,
-      { source, points: values },
+      { points: values },
     );
     const serves = [values[0]![0] - BEYOND, values.at(-1)![0] + BEYOND] as const;
     network.addPhase(
