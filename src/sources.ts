@@ -36,7 +36,6 @@ const tables = [
 /**
  * The full entry behind a source key.
  *
- * @throws {SourceError} `source.unknown`
  * @category Sources
  * @example
  * source("siBrochure9").year // => 2019
@@ -48,7 +47,6 @@ export function source(key: SourceKey): Source {
 /**
  * A source on one line, as it is printed under a working; says so where the figures were recalled and not read in it.
  *
- * @throws {SourceError} `source.unknown`
  * @category Sources
  * @example
  * cite("siBrochure9") // => "The International System of Units (SI), BIPM, 9th ed., 2019"
