@@ -3,13 +3,13 @@
 // fraction: exact for ideal mixing, and it can be solved both ways in closed form.
 
 import { type Formula, molarMass } from "../formula";
+import { splitWater } from "../formula/crystal-water";
 import { expectDimension, type Quantity, quantity } from "../quantity";
 import { formulaOfArgument, inSymbol, type TemperatureLike } from "./argument";
 import { SOLUTION_DENSITIES, type SolutionDensityRow } from "./data/solution-densities";
 import { cite } from "./data/sources";
 import { type CurvePoint, chordBound } from "./density-chord";
 import { AmountError } from "./error";
-import { splitWater } from "./split-water";
 import { densityOfWater } from "./water";
 
 /** How a density is looked up. */

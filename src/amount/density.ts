@@ -1,6 +1,7 @@
 // Density of a solution against its strength, both ways, from tables near 20 °C. Outside a table there is no answer.
 
 import type { Formula } from "../formula";
+import { isWater } from "../formula/crystal-water";
 import { attempt, type Result } from "../foundation/error";
 import { isQuantity, type Quantity, quantity } from "../quantity";
 import {
@@ -30,7 +31,6 @@ import {
 } from "./density-table";
 import { AmountError } from "./error";
 import { DENSITY, STRENGTH_FROM_DENSITY } from "./options";
-import { isWater } from "./split-water";
 
 /**
  * Density of a solution of known strength.

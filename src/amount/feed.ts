@@ -1,5 +1,6 @@
 // What is put in, in any form the bench knows: a mass, moles, a solution, a pure liquid, a gas - as moles of one species.
 import type { Formula } from "../formula";
+import { splitWater } from "../formula/crystal-water";
 import { attempt, type Result } from "../foundation/error";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { amountOf, type Purity } from "./amount";
@@ -20,7 +21,6 @@ import { gasAmount } from "./gas";
 import type { GasConditions } from "./gas-state";
 import { FEED } from "./options";
 import { contentOf, portionOf } from "./portion";
-import { splitWater } from "./split-water";
 import type { StrengthLike, StrengthOptions } from "./strength-kind";
 
 /** One species as it is put in. Give exactly one of `mass`, `amount` and `volume`. */

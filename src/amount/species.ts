@@ -3,10 +3,10 @@
 import { BalancedEquation, balance, type EquationInput, isBalanced, parseEquation, tryBalance } from "../equation";
 import { asWritten, type Written } from "../equation/written";
 import type { Formula } from "../formula";
+import { splitWater } from "../formula/crystal-water";
 import type { Fraction } from "../foundation/fraction";
 import { type FormulaLike, formulaOfArgument } from "./argument";
 import { AmountError } from "./error";
-import { splitWater } from "./split-water";
 
 /** An equation as text, lists, or balanced already. */
 export type ReactionLike = EquationInput | BalancedEquation;

@@ -3,6 +3,7 @@
 
 import { tryParseEquation } from "../equation";
 import { type Formula, molarMass } from "../formula";
+import { isWater, splitWater } from "../formula/crystal-water";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, quantity } from "../quantity";
 import { formulaOfArgument, inSymbol, liquidDensity, positive } from "./argument";
@@ -13,7 +14,6 @@ import { equivalentsIn } from "./equivalents";
 import { AmountError } from "./error";
 import { molarVolumeOfGas } from "./gas";
 import { type ReactionLike, reactionOf } from "./species";
-import { isWater, splitWater } from "./split-water";
 import type { Strength, StrengthKind, StrengthOptions } from "./strength-kind";
 
 /** @internal */

@@ -1,5 +1,6 @@
 // Titration: from titres to an amount. A blank is taken off; the reaction is named.
 import type { Formula } from "../formula";
+import { splitWater } from "../formula/crystal-water";
 import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
 import { isQuantity, type NumberLike, type Quantity, type QuantityLike, quantity } from "../quantity";
@@ -21,7 +22,6 @@ import { AmountError } from "./error";
 import { BACK_TITRATION, TITRATION } from "./options";
 import { type Replicates, replicates } from "./replicates";
 import { findForm, placesOf, type ReactionLike, reactionOf } from "./species";
-import { splitWater } from "./split-water";
 import { concentrationOfStrength } from "./strength";
 import type { StrengthLike, StrengthOptions } from "./strength-kind";
 

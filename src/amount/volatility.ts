@@ -1,11 +1,11 @@
 // Is it a gas at all? Water by its vapour pressure, other liquids by their boiling point and the rule of Trouton, salts by
 // being salts. What is not known to be a liquid or a solid passes.
 import type { Formula } from "../formula";
+import { isWater, splitWater } from "../formula/crystal-water";
 import { type Quantity, quantity } from "../quantity";
 import { formulaOfArgument, inSymbol } from "./argument";
 import { VOLATILITY } from "./data/volatility";
 import { AmountError } from "./error";
-import { isWater, splitWater } from "./split-water";
 import { saturationPressure } from "./water";
 
 /** Trouton's rule: the entropy of boiling is near 88 J/(mol K), 10.6 R (common practice). */

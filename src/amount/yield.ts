@@ -1,6 +1,7 @@
 // How much a reaction can give, how much it gave, and how much of what went in ends in the product.
 
 import { molarMass } from "../formula";
+import { splitWater } from "../formula/crystal-water";
 import { attempt, type Result } from "../foundation/error";
 import { type Quantity, quantity, sum } from "../quantity";
 import { massOf, type Purity } from "./amount";
@@ -10,7 +11,6 @@ import type { SpeciesFeed } from "./feed";
 import { PURITY } from "./options";
 import { reactionAmounts } from "./reaction";
 import { find, findForm, type Place, placesOf, type ReactionLike, reactionOf } from "./species";
-import { splitWater } from "./split-water";
 
 /**
  * The most of a product that the feeds can give.

@@ -2,8 +2,8 @@
 // part of the complex and stays.
 
 import { type FormulaLike, formulaOfArgument, inSymbol, type MassLike, positive } from "../amount/argument";
-import { joined, numberText, splitWater } from "../amount/split-water";
 import { type Formula, molarMass, parseFormula } from "../formula";
+import { joined, numberText, splitWater } from "../formula/crystal-water";
 import { attempt, type Result, shownValue } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
 import type { Quantity } from "../quantity";

@@ -8,8 +8,8 @@ import {
   positive,
   type TemperatureLike,
 } from "../amount/argument";
-import { splitWater } from "../amount/split-water";
 import { type Formula, molarMass } from "../formula";
+import { splitWater } from "../formula/crystal-water";
 import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
 import { frozen } from "../foundation/frozen";

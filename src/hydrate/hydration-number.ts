@@ -9,8 +9,8 @@ import {
   type MassLike,
   positive,
 } from "../amount/argument";
-import { numberText } from "../amount/split-water";
 import { type Formula, molarMass, oxideEquivalents, parseFormula } from "../formula";
+import { numberText } from "../formula/crystal-water";
 import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
 import { type Quantity, quantity, sum } from "../quantity";

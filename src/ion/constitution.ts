@@ -35,6 +35,8 @@ export interface AcidHydrogen {
   readonly anion: string;
   /** Completely dissociated in dilute water. */
   readonly strong: boolean;
+  /** As weak as boric or hydrocyanic acid: pKa above 6. */
+  readonly veryWeak: boolean;
 }
 
 /** What a formula is: a salt (oxides and hydroxides with it), an acid, a molecule, an element, water, an ion, or open. */
@@ -177,13 +179,13 @@ function saltContent(salt: Salt): Content {
 }
 
 /** Hydron and anion of an acid. */
-function acidContent(protons: number, anion: string, strong: boolean, groups: readonly string[]): Content {
+function acidContent(protons: number, anion: string, groups: readonly string[], row?: AcidRow): Content {
   return {
     ...EMPTY,
     kind: "acid",
     cations: [{ formula: "H+", charge: 1, count: protons, element: "H" }],
     anions: [{ formula: anion, charge: -protons, count: 1 }],
-    acid: { protons, anion, strong },
+    acid: { protons, anion, strong: row?.strong === true, veryWeak: row?.veryWeak === true },
     groups,
   };
 }
@@ -215,9 +217,10 @@ function isomerContent(part: Part, row: IsomerRow): Content {
   return { ...EMPTY, kind: "open", molecule: part.text, readings: row.readings.map(({ formula }) => formula) };
 }
 
-function fromAcidRow({ protons, anion, strong }: AcidRow): Content {
-  const row = ionIndex().anions.find((ion) => ionFormula(ion) === canonical(anion));
-  return acidContent(protons, canonical(anion), strong === true, row === undefined ? [] : rootNames(row));
+function fromAcidRow(row: AcidRow): Content {
+  const anion = canonical(row.anion);
+  const ion = ionIndex().anions.find((one) => ionFormula(one) === anion);
+  return acidContent(row.protons, anion, ion === undefined ? [] : rootNames(ion), row);
 }
 
 const hasMetal = (counts: ReadonlyMap<string, number>): boolean => [...counts.keys()].some(isCationElement);
@@ -312,6 +315,12 @@ function nonMetalSalt(part: Part): Salt | undefined {
   return ammonium && salt.anions.every(({ ion }) => ion.counts.has("O")) ? salt : undefined;
 }
 
+/** An organic formula that shows its structure is an acid only where it shows the acid: (CH3O)2CO is no lactic acid. */
+function mayBeAcid(part: Part): boolean {
+  if (!part.counts.has("C") || !part.counts.has("H") || !showsStructure(part)) return true;
+  return part.units[0]!.text === "H" || ["COOH", "O2H", "HOOC", "HOCO"].some((text) => part.text.includes(text));
+}
+
 function partContent(part: Part, alone: boolean): Content {
   if (isWater(part)) return { ...EMPTY, kind: "water", waters: 1 };
   const key = compositionKey(part.counts);
@@ -319,13 +328,13 @@ function partContent(part: Part, alone: boolean): Content {
   if (isomers !== undefined) return isomerContent(part, isomers);
   if (part.counts.size === 1 && part.units.length === 1) return { ...molecule(part.text), kind: "element" };
   const acid = acidRow(key);
-  if (acid !== undefined) return fromAcidRow(acid);
+  if (acid !== undefined && mayBeAcid(part)) return fromAcidRow(acid);
   const times = wholeTimes(part.counts);
   if (times === undefined) return molecule(compositionText(part));
   if (times > 1) return divided(partContent(multiplied(part, times), alone), times);
-  const named = acidOf(part);
+  const named = mayBeAcid(part) ? acidOf(part) : undefined;
   if (named !== undefined && (named.ion.row.acid !== undefined || named.ion.row.complex))
-    return acidContent(-named.ion.charge, ionFormula(named.ion), false, rootNames(named.ion));
+    return acidContent(-named.ion.charge, ionFormula(named.ion), rootNames(named.ion));
   if (!hasMetal(part.counts)) {
     const salt = nonMetalSalt(part);
     if (salt !== undefined || part.counts.has("C") || !part.counts.has("N"))

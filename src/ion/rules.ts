@@ -37,7 +37,8 @@ function verdictOn(cation: string, anion: string): RuleVerdict | undefined {
  * salt or a basic one is as soluble as its least soluble pair.
  */
 export function ruleFor(cations: readonly string[], anions: readonly string[]): RuleVerdict | undefined {
-  const verdicts = anions.flatMap((anion) => cations.map((cation) => verdictOn(cation, anion)));
+  // in one order, whatever the order of writing: the words are those of the first
+  const verdicts = [...anions].sort().flatMap((anion) => [...cations].sort().map((cation) => verdictOn(cation, anion)));
   const worst = WORST_FIRST.map((kind) => verdicts.find((verdict) => verdict?.class === kind)).find(
     (verdict) => verdict !== undefined,
   );

@@ -1,5 +1,6 @@
 // Everything about a batch that follows from what is put into it. Plan and run are the same sums; a run puts in what was
 // really weighed, and only what is looked at is worked out again.
+import { isWater } from "../formula/crystal-water";
 import type { Quantity } from "../quantity";
 import { type Account, accountFor, massFor } from "./account";
 import { type Candidate, candidatesFor } from "./candidates";
@@ -77,7 +78,7 @@ function dissolvedIn(setting: Setting, account: Account, feeds: readonly Feed[])
     .filter(
       ({ species }) =>
         species !== product &&
-        species.formula.compositionText !== "H2O" &&
+        !isWater(species.formula) &&
         !isGas(species.formula, setting.wet) &&
         fateOf(species.formula, setting.temperature).fallsOut !== true,
     );

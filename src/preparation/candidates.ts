@@ -1,6 +1,8 @@
 // What the product may really be: the solids a precipitation of this metal is known to give, the hydrates of the salt, and
 // what the same metal would weigh as each of them.
+
 import { type Formula, molarMass, parseFormula } from "../formula";
+import { isWater } from "../formula/crystal-water";
 import { knownForms } from "../hydrate";
 import { constitutionOf } from "../ion";
 import type { Quantity } from "../quantity";
@@ -76,7 +78,7 @@ export function formulasLike(product: Formula): Formula[] {
 }
 
 function hydratesOf(product: Formula): Formula[] {
-  return product.compositionText === "H2O" ? [] : knownForms(product).map((form) => form.formula);
+  return isWater(product) ? [] : knownForms(product).map((form) => form.formula);
 }
 
 /**

@@ -1,6 +1,8 @@
 // Bringing a product out of its liquor by cooling: how far to boil down and what crop to expect; where a salt pair swaps
 // its ions, which salt leaves hot and which cold.
+
 import type { Formula } from "../formula";
+import { isWater } from "../formula/crystal-water";
 import type { Quantity } from "../quantity";
 import { type Crystallisation, type SaltPairPlan, tryCrystallise, trySeparateSaltPair } from "../solubility";
 import { type Account, massFor } from "./account";
@@ -45,9 +47,7 @@ export function crystallisingOf(
   const { product, products, materials, temperature: cold } = setting;
   const hot = planned("hot") as Quantity<"temperature">;
   const cooling = coolingOf(product.formula, theory, hot, cold);
-  const beside = products.filter(
-    (s) => s !== product && s.formula.compositionText !== "H2O" && dissolved.some((d) => d.species === s),
-  );
+  const beside = products.filter((s) => s !== product && !isWater(s.formula) && dissolved.some((d) => d.species === s));
   const other = beside[0];
   const base = { hot, cold, cooling };
   if (other === undefined || beside.length > 1 || "missing" in cooling) return { ...base, saltPair: undefined };

@@ -1,5 +1,7 @@
 // How warm the product may be dried: by the table, and never up to where heat begins to take it apart.
+
 import { type Formula, parseFormula } from "../formula";
+import { isWater } from "../formula/crystal-water";
 import { crystalWater } from "../hydrate";
 import { type Quantity, quantity } from "../quantity";
 import { trySubstance } from "../substance";
@@ -8,7 +10,7 @@ import { cite } from "./data/sources";
 import { exact, planned } from "./exact";
 import { remembering } from "./lazy";
 import { madeOf } from "./made-of";
-import { isWater, sameCore } from "./species";
+import { sameCore } from "./species";
 
 /** How to dry a product. */
 export interface Drying {

@@ -1,5 +1,7 @@
 // A hydrate taken for another: the batch reckoned again with each form the jar may have held.
+
 import { type Formula, molarMass } from "../formula";
+import { isWater } from "../formula/crystal-water";
 import { knownForms } from "../hydrate";
 import type { Quantity } from "../quantity";
 import { extentOf, formedBy } from "./account";
@@ -35,7 +37,7 @@ export function explanationsOfMixUp(evidence: Evidence): Finding[] {
   const found = dry.dividedBy(batch.product.theoreticalYield).in("").toNumber();
   const loss = handlingLoss.in("").toNumber();
   return observed.setting.materials.flatMap((material, index) => {
-    if (material.shelf.strength !== undefined || material.form.compositionText === "H2O") return [];
+    if (material.shelf.strength !== undefined || isWater(material.form)) return [];
     // A pack holds a form that is sold; a stock that dried out may have become any form with less water.
     const own = molarMass(material.form);
     const others = knownForms(material.form).filter(

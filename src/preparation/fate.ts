@@ -1,6 +1,8 @@
 // Does a substance fall out of water or stay in it? The table speaks first, then the rules; where neither does, nobody knows.
+
 import { isNonmetal } from "../equation/oxidation/rules";
 import type { Formula } from "../formula";
+import { isWater } from "../formula/crystal-water";
 import type { Quantity } from "../quantity";
 import { solubilityRule, tryResidual, trySolubilityOf } from "../solubility";
 import { isAcid } from "./acids";
@@ -85,8 +87,7 @@ export const fateInRoom = (formula: Formula): Fate =>
 
 function judged(formula: Formula, temperature: Quantity<"temperature">): Fate {
   const name = nameOfFormula(formula);
-  if (formula.compositionText === "H2O")
-    return { fallsOut: false, perHundredGramsWater: undefined, why: "it is the water" };
+  if (isWater(formula)) return { fallsOut: false, perHundredGramsWater: undefined, why: "it is the water" };
   const known = trySolubilityOf(formula, temperature);
   if (known.ok) {
     const { perHundredGramsWater } = known.value;

@@ -1,6 +1,8 @@
 // Dissolving the feeds and keeping the liquor clear: water for each soluble material, all the water there is after mixing,
 // and whether by-products and excess stay dissolved in it.
+
 import { molarMass } from "../formula";
+import { isWater } from "../formula/crystal-water";
 import { type Quantity, sum } from "../quantity";
 import { type DissolvingWater, type LiquorCheck, staysDissolved, tryWaterToDissolve } from "../solubility";
 import type { Account } from "./account";
@@ -68,7 +70,7 @@ function waterOfReaction(
   // Reactants written as hydrates that are left over still bring their water into the liquor.
   const unused = materials.map(({ species }, i) => account.supplied[i]!.left.times(species.waters));
   const count = (side: readonly Species[]): bigint =>
-    side.filter((s) => s.formula.compositionText === "H2O").reduce((n, s) => n + s.coefficient, 0n);
+    side.filter((s) => isWater(s.formula)).reduce((n, s) => n + s.coefficient, 0n);
   const net = account.extent.times(count(products) - count(reactants));
   return sum([...crystal, ...unused, net])
     .times(M)

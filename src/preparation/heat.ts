@@ -1,5 +1,6 @@
 // How hot mixing gets, where the enthalpies are known: salts dissolved beforehand, solids and gases as they are.
 
+import { isWater } from "../formula/crystal-water";
 import { anhydrousOf } from "../hydrate";
 import { type Quantity, sum } from "../quantity";
 import { type EnthalpyTerm, type TemperatureRise, temperatureRise, tryReactionEnthalpy } from "../thermochemistry";
@@ -47,7 +48,7 @@ function withStates(setting: Setting, feeds: readonly Feed[]): string | undefine
     for (const species of side) {
       const { formula, coefficient } = species;
       const sign = which === "reactants" ? -1n : 1n;
-      if (formula.compositionText === "H2O") {
+      if (isWater(formula)) {
         water += sign * coefficient;
       } else if (isDissolved(species, which)) {
         const waters = species.waters.times(coefficient);
@@ -115,6 +116,6 @@ export function heatOf(
 }
 
 function scaleTo(setting: Setting, term: Pick<EnthalpyTerm, "stoichiometricNumber">): Quantity {
-  const first = setting.reactants.find((s) => s.formula.compositionText !== "H2O")!;
+  const first = setting.reactants.find((s) => !isWater(s.formula))!;
   return exact("1").times(first.coefficient).dividedBy(term.stoichiometricNumber.abs());
 }

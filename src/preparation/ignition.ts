@@ -1,6 +1,8 @@
 // What ignition leaves of a solid, and how much acid a gram of it takes up.
+
 import { oxidationStates } from "../equation";
 import { type Formula, molarMass, parseFormula } from "../formula";
+import { isWater } from "../formula/crystal-water";
 import { attempt } from "../foundation/error";
 import { anhydrousOf, crystalWater, knownForms } from "../hydrate";
 import type { Quantity } from "../quantity";
@@ -43,7 +45,7 @@ export function residueOf(formula: Formula, told: Formula | undefined): Residue 
   const oxide = key === undefined ? undefined : OXIDES.find((one) => one.metal === key);
   if (key !== undefined && oxide !== undefined && leavesOxide(formula, key))
     return { residue: parseFormula(oxide.oxide), condition: oxide.condition };
-  if (formula.compositionText === "H2O") return undefined;
+  if (isWater(formula)) return undefined;
   const dry: Residue = { residue: anhydrousOf(formula), condition: "only water is driven off" };
   // Every hydrate of a salt is heated alike, to the salt; ammonium goes with the water.
   const isOfHydrates = crystalWater(formula).waters.n !== 0n || knownForms(formula).length > 1;

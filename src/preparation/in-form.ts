@@ -1,10 +1,12 @@
 // An equation written for one hydrate, rewritten for another: what is wanted, or what stands on the shelf, decides the form,
 // and the water follows from it.
+
 import { type BalancedEquation, balance } from "../equation";
 import type { Formula } from "../formula";
+import { isWater } from "../formula/crystal-water";
 import { Fraction } from "../foundation/fraction";
 import { crystalWater } from "../hydrate";
-import { isWater, sameCore } from "./species";
+import { sameCore } from "./species";
 
 type Terms = BalancedEquation["reactants"];
 

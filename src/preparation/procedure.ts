@@ -1,7 +1,9 @@
 // What kind of preparation it is, read from the equation: the words of the sheet, the foam and the wastes follow from it.
+
 import { tryRedoxAnalysis } from "../equation";
 import { isNonmetal } from "../equation/oxidation/rules";
 import type { Formula } from "../formula";
+import { isWater } from "../formula/crystal-water";
 import { constitutionOf } from "../ion/constitution";
 import { isAcid } from "./acids";
 import { NOT_WARM } from "./data/products";
@@ -69,7 +71,7 @@ function kindFromEquation(
   products: readonly Species[],
   product: Formula,
 ): ProcedureKind {
-  const put = reactants.map((s) => s.formula).filter((f) => f.compositionText !== "H2O");
+  const put = reactants.map((s) => s.formula).filter((f) => !isWater(f));
   const got = products.map((s) => s.formula);
   const acid = put.some(isAcid);
   const isComplex = (f: Formula): boolean => madeOf(f).complex;

@@ -1,5 +1,7 @@
 // What of a recipe's product stays in its water, and what its liquor leaves in the product.
+
 import { molarMass, parseFormula } from "../formula";
+import { isWater } from "../formula/crystal-water";
 import type { Quantity } from "../quantity";
 import { retainedLiquor, tryResidual } from "../solubility";
 import { PLANNING } from "./data/planning";
@@ -36,7 +38,7 @@ export function liquorFindings(recipe: Recipe, { read, account, theoreticalYield
   const salts = account.formed.filter(
     (_, i) =>
       read.products[i] !== read.product &&
-      read.products[i]!.formula.compositionText !== "H2O" &&
+      !isWater(read.products[i]!.formula) &&
       fateInRoom(read.products[i]!.formula).fallsOut === false,
   );
   if (recipe.washed === false && fate.fallsOut === true && salts.length > 0 && theoreticalYield !== undefined) {

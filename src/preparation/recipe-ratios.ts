@@ -1,6 +1,8 @@
 // What the amounts of a recipe say: what is short, what is far over, which form was meant, what the carbonate of the shop
 // really is.
+
 import { molarMass, parseFormula } from "../formula";
+import { isWater } from "../formula/crystal-water";
 import { anhydrousOf } from "../hydrate";
 import { type Quantity, quantity } from "../quantity";
 import { type CarbonatePrecipitant, tryCarbonateVerdict } from "../solubility";
@@ -219,9 +221,7 @@ const CARBONATES = /^(Na|K|\(?NH4\)?)2CO3$/;
 /** A normal carbonate that this precipitant gives and the other kind does not, or that this one does not give. */
 function turnsBasic({ read }: Reckoned): RecipeFinding[] {
   const metal = normalCarbonate(read.product.formula.toString());
-  const precipitant = read.reactants.map((s) =>
-    anhydrousOf(s.formula.compositionText === "H2O" ? "NaCl" : s.formula).toString(),
-  );
+  const precipitant = read.reactants.map((s) => anhydrousOf(isWater(s.formula) ? "NaCl" : s.formula).toString());
   const kind: CarbonatePrecipitant | undefined = precipitant.some((t) => BICARBONATES.test(t))
     ? "bicarbonate"
     : precipitant.some((t) => CARBONATES.test(t))

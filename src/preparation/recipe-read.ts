@@ -1,7 +1,9 @@
 // Reading a recipe: equations, the product and the way to it, materials with their readings, amounts in the units of the
 // book. A unit that stands for two sizes is told and both are reckoned; nothing is guessed.
+
 import { type BalancedEquation, balance } from "../equation";
 import { type Formula, parseFormula } from "../formula";
+import { isWater } from "../formula/crystal-water";
 import { isPreparativeError } from "../foundation/error";
 import { expectDimension, isQuantity, type Quantity, quantity } from "../quantity";
 import { TWO_SIZED } from "./data/units";
@@ -97,7 +99,7 @@ function routeTo(
   equations.slice(1).forEach((equation, i) => {
     const before = speciesOf(equations[i]!.products);
     const pairs = speciesOf(equation.reactants).flatMap((used) => {
-      const made = before.find((s) => sameCore(s.formula, used.formula) && s.formula.compositionText !== "H2O");
+      const made = before.find((s) => sameCore(s.formula, used.formula) && !isWater(s.formula));
       return made === undefined ? [] : [{ used, made }];
     });
     const pair = pairs[0];
@@ -110,9 +112,7 @@ function routeTo(
     const target =
       next === undefined
         ? after.find((s) => s.formula.equals(product.formula))!
-        : after.find(
-            (s) => next.reactants.some((r) => sameCore(r.formula, s.formula)) && s.formula.compositionText !== "H2O",
-          );
+        : after.find((s) => next.reactants.some((r) => sameCore(r.formula, s.formula)) && !isWater(s.formula));
     if (target === undefined) {
       throw new PlanError("plan.request", `step ${i + 3} uses nothing that step ${i + 2} (${equation}) makes`);
     }

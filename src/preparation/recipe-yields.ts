@@ -1,6 +1,8 @@
 // What the yields, analyses and stated figures of a recipe say: the impossible, the mixed-up, the damp, and what stays in
 // the liquor.
+
 import { type Formula, molarMass, parseFormula } from "../formula";
+import { isWater } from "../formula/crystal-water";
 import { anhydrousOf, knownForms, withWater } from "../hydrate";
 import { expectDimension, type Quantity, sum } from "../quantity";
 import { planned } from "./exact";
@@ -17,7 +19,7 @@ const SAME_RATIO = 0.02;
 /** Other forms the limiting material may have had: the readings of the recipe, the salt without water, and what is sold. */
 function otherForms({ read, account }: Reckoned): { material: string; form: Formula; other: Formula }[] {
   const m = read.materials.find((one) => one.name === account?.limiting);
-  if (m === undefined || m.material.form.compositionText === "H2O") return [];
+  if (m === undefined || isWater(m.material.form)) return [];
   const { form } = m.material;
   const readings = m.readings.slice(1).map((r) => r.material.form);
   const all = [

@@ -1,8 +1,10 @@
 // Checking a recipe somebody else wrote: what its amounts come to, what is short, and what cannot be right. The recipe is
 // taken as it stands; what it leaves unsaid is reported, never filled in.
+
 import { gasVolume } from "../amount";
 import type { BalancedEquation } from "../equation";
 import { molarMass } from "../formula";
+import { isWater } from "../formula/crystal-water";
 import { attempt, type Result } from "../foundation/error";
 import { frozen } from "../foundation/frozen";
 import type { Quantity, QuantityLike } from "../quantity";
@@ -164,8 +166,6 @@ export interface Reckoned {
   readonly theoreticalYield: Quantity | undefined;
   readonly yields: readonly RecipeYield[];
 }
-
-const isWater = (formula: { readonly compositionText: string }): boolean => formula.compositionText === "H2O";
 
 /** Amount of the product: of the first equation, or through the steps. */
 function amountOfProduct(read: ReadRecipe, account: Account): Quantity {

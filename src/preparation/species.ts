@@ -1,8 +1,10 @@
 // Species of an equation and what is asked of their formulas again and again: the printed name, crystal water, the core
 // without it.
+
 import type { BalancedEquation } from "../equation";
 import { isNonmetal } from "../equation/oxidation/rules";
 import { Formula, molarMass, parseFormula } from "../formula";
+import { isWater } from "../formula/crystal-water";
 import type { Fraction } from "../foundation/fraction";
 import { crystalWater } from "../hydrate";
 import { type Quantity, quantity } from "../quantity";
@@ -45,8 +47,6 @@ export function speciesOf(side: BalancedEquation["reactants"]): Species[] {
     }),
   );
 }
-
-export const isWater = (formula: Formula): boolean => formula.compositionText === "H2O";
 
 /** A formula of a request, read once: its texts and its water are then known to every plan that names it again. */
 const readOnce = /* @__PURE__ */ remembering<Formula>(500);

@@ -1,8 +1,8 @@
 // From a formula as somebody writes it to the solute the table knows: crystal water taken off, the rest compared by what it is
 // made of, so that CH3COONa, NaCH3COO and NaC2H3O2 are one salt, CdSO4 is found from 3CdSO4·8H2O, and isomers stay apart.
 
-import { splitWater } from "../amount/split-water";
 import { Formula, molarMass, parseFormula } from "../formula";
+import { splitWater } from "../formula/crystal-water";
 import type { Fraction } from "../foundation/fraction";
 import { constitutionOf } from "../ion";
 import type { Quantity } from "../quantity";

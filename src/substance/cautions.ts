@@ -3,7 +3,8 @@
 
 import { attempt, type Result } from "../foundation/error";
 import { frozen } from "../foundation/frozen";
-import { anhydrousKey, formulaKey, type Notation, readNotation, tryReadNotation } from "../ion/notation";
+import { anhydrousKey, formulaKey } from "../ion/keys";
+import { type Notation, readNotation, tryReadNotation } from "../ion/notation";
 import { quantity } from "../quantity";
 import { CAUTIONS, guard, OF_STRENGTH, readableOptions } from "./argument";
 import { classesOf } from "./classes";
@@ -14,6 +15,7 @@ import { badInput, readableText, SubstanceError } from "./error";
 import { nearestNames } from "./formula-of";
 import { classed, type Incompatibility, incompatibilities, type Meeting } from "./incompatibility";
 import { pictogramsOf, signalWordOf, statementRow } from "./label-elements";
+import { makeUpOf } from "./make-up";
 import { addTo } from "./multimap";
 import { dangerOf } from "./never-made";
 import { type Resolved, resolveAll } from "./resolve";
@@ -166,7 +168,7 @@ const GROUPS: readonly Group[] = [
     group: "fluorosilicates",
     covers: ({ parts }) => parts.some(({ counts }) => counts.has("Si") && counts.get("F") === 6 * counts.get("Si")!),
   },
-  { group: "thiocyanates", covers: ({ parts }) => parts.some(({ text }) => /SCN|NCS|CNS/.test(text)) },
+  { group: "thiocyanates", covers: ({ parts }) => parts.some((part) => makeUpOf(part).groups.includes("thiocyanate")) },
   { group: "salts of oxalic acid", covers: (notation) => classesOf(notation).has("oxalate") },
 ];
 

@@ -2,7 +2,8 @@
 // the formula is written decides nothing that its composition can decide.
 
 import { isCationElement } from "../ion/ion-index";
-import { compositionKey, formulaKey, isWater, type Notation, type Part, readNotation } from "../ion/notation";
+import { formulaKey } from "../ion/keys";
+import { compositionKey, isWater, type Notation, type Part, readNotation } from "../ion/notation";
 import {
   ACID_CATIONS,
   ALKALI,

@@ -4,7 +4,8 @@
 import { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { ionIndex, isCationElement } from "../ion/ion-index";
-import { compositionKey, formulaKey, isWater, type Notation, type Part, readNotation } from "../ion/notation";
+import { formulaKey } from "../ion/keys";
+import { compositionKey, isWater, type Notation, type Part, readNotation } from "../ion/notation";
 import { acidOf, saltOf } from "../ion/salt-readings";
 import { chargeNumber, complexName, complexOf, plausibleOxidation } from "./complex";
 import { complexSaltName, looseComplexName } from "./complex-salt-name";
@@ -179,6 +180,15 @@ function noName(notation: Notation, formula: string | Formula): SubstanceError {
   });
 }
 
+/** A bare composition as the registry writes it: Hill order hides which atoms are bound together. */
+function asRegistered(notation: Notation): Notation {
+  const isBare = notation.parts.every(({ units }) => units.every(({ members }) => members === undefined));
+  const row = isBare ? rowOf(notation) : undefined;
+  if (row === undefined) return notation;
+  const { phase } = notation;
+  return { ...readNotation(row.formula), ...(phase === undefined ? {} : { phase }) };
+}
+
 /** What the name of a formula rests on: the row of the registry, of the molecule or of the acid, else the rules. */
 export function nameSourceOf(notation: Notation): SourceKey {
   const row = rowOf(notation);
@@ -206,7 +216,7 @@ export function nameSourceOf(notation: Notation): SourceKey {
  */
 export function nameOf(formula: string | Formula, style: NameStyle = "oxidation-numbers"): string {
   if (!STYLES.includes(style)) throw badInput(`a style out of: ${STYLES.join(", ")}`);
-  const notation = notationFor(formula);
+  const notation = asRegistered(notationFor(formula));
   const name = nameUnder(notation, style) ?? nameUnder(notation, "oxidation-numbers") ?? rowOf(notation)?.name;
   if (name === undefined) throw noName(notation, formula);
   return name;

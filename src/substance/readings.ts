@@ -1,7 +1,8 @@
 // A name to everything it can mean: table names, ambiguous trade names, and names read word by word.
 
 import { attempt, type Result } from "../foundation/error";
-import { anhydrousKey, readNotation, tryReadNotation } from "../ion/notation";
+import { anhydrousKey } from "../ion/keys";
+import { readNotation, tryReadNotation } from "../ion/notation";
 import { READING, readableOptions } from "./argument";
 import { AMBIGUOUS } from "./data/ambiguous";
 import type { SourceKey } from "./data/sources";

@@ -1,6 +1,7 @@
 // Look-ups over the registry, built on first use: by composition, by name, by composition without crystal water.
 
-import { anhydrousKey, formulaKey, type Notation, readNotation } from "../ion/notation";
+import { anhydrousKey, formulaKey } from "../ion/keys";
+import { type Notation, readNotation } from "../ion/notation";
 import { REGISTRY, type RegistryRow } from "./data/registry";
 import { addTo } from "./multimap";
 import { nameKey } from "./words";

@@ -1,7 +1,8 @@
 // What the rules make of a name, word by word: salts, ions and crystal water, and the molecules and acids beside them.
 
 import { chargedText, ionIndex } from "../ion/ion-index";
-import { formulaKey, readNotation, tryReadNotation } from "../ion/notation";
+import { formulaKey } from "../ion/keys";
+import { readNotation, tryReadNotation } from "../ion/notation";
 import {
   acidNamed,
   binaryNamed,

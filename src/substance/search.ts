@@ -3,7 +3,8 @@
 
 import { shown } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
-import { formulaKey, readNotation, tryReadNotation } from "../ion/notation";
+import { formulaKey } from "../ion/keys";
+import { readNotation, tryReadNotation } from "../ion/notation";
 import { readableOptions, SEARCH } from "./argument";
 import { REGISTRY, type RegistryRow } from "./data/registry";
 import { badInput, readableText } from "./error";

@@ -1,6 +1,7 @@
 // What the word on a pack hides: crystal water, other forms of the good, and how strong a solution is.
 
-import { anhydrousKey, readNotation } from "../ion/notation";
+import { anhydrousKey } from "../ion/keys";
+import { readNotation } from "../ion/notation";
 import { SHOP_MATERIALS } from "./data/shop-materials";
 import { addTo } from "./multimap";
 import { kinOf } from "./registry-index";

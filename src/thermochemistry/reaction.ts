@@ -1,10 +1,10 @@
 // Heat of a reaction from enthalpies of formation, and the heat of dissolving and diluting. At 25 °C, 1 bar, dissolved
 // species at infinite dilution: a planning figure for the bench, good to some kilojoules for a real, strong solution.
 
-import { isWater } from "../amount/split-water";
 import { BalancedEquation, balance } from "../equation";
 import { asWritten } from "../equation/written";
 import { Formula, parseFormula } from "../formula";
+import { isWater } from "../formula/crystal-water";
 import { attempt, type Result } from "../foundation/error";
 import type { Fraction } from "../foundation/fraction";
 import { apply, expectDimension, isQuantity, type NumberLike, type Quantity, quantity, sum } from "../quantity";

@@ -60,7 +60,7 @@ describe("constitutionOf", () => {
   });
 
   it("tells the hydrogen of an acid", () => {
-    expect(constitutionOf("H2C2O4·2H2O").acid).toEqual({ protons: 2, anion: "C2O4^2-", strong: false });
+    expect(constitutionOf("H2C2O4·2H2O").acid).toMatchObject({ protons: 2, anion: "C2O4^2-", strong: false });
     expect(constitutionOf("HCl").acid?.strong).toBe(true);
     expect(constitutionOf("C6H8O7").acid?.protons).toBe(3);
     // phosphonic acid has one hydrogen on the phosphorus and is dibasic

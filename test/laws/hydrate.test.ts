@@ -14,7 +14,8 @@ import {
 } from "../../src/hydrate";
 import { DEHYDRATION } from "../../src/hydrate/data/dehydration";
 import { HYDRATE_FORMS } from "../../src/hydrate/data/forms";
-import { anhydrousKey, readNotation } from "../../src/ion/notation";
+import { anhydrousKey } from "../../src/ion/keys";
+import { readNotation } from "../../src/ion/notation";
 import { quantity } from "../../src/quantity";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
 import { PHYSICAL } from "../../src/substance/data/physical";

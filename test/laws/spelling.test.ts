@@ -1,6 +1,12 @@
-// One way of writing formulas and ions in all tables.
+// One way of writing formulas and ions in all tables, and answers that do not depend on how a formula is written.
 import { readdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { parseFormula } from "../../src/formula";
+import { attempt } from "../../src/foundation/error";
+import { constitutionOf } from "../../src/ion";
+import { solubilityRule, trySolubilityOf } from "../../src/solubility";
+import { cautions, nameOf } from "../../src/substance";
+import { REGISTRY } from "../../src/substance/data/registry";
 
 /** Every string in every table of every layer, with where it stands. */
 async function tableStrings(): Promise<[where: string, text: string][]> {
@@ -28,6 +34,60 @@ async function tableStrings(): Promise<[where: string, text: string][]> {
 }
 
 const strings = await tableStrings();
+
+/** A registry formula in other spellings that show the same parts. */
+function spellingsOf(formula: string): string[] {
+  const { parts } = parseFormula(formula);
+  const hill = parts.map(({ multiplier, formula: part }) => {
+    const bare = constitutionOf(part.toHill());
+    const text = bare.readings.length > 1 ? part.toString() : part.toHill();
+    return `${multiplier.equals(1) ? "" : multiplier.toFraction()}${text}`;
+  });
+  const all = [
+    hill.join("·"),
+    formula.replaceAll("CH3COO", "C2H3O2"),
+    formula.replaceAll("C2O4", "(COO)2"),
+    formula.replaceAll("HCOO", "CHO2"),
+    formula.replaceAll("·", "."),
+    formula.replaceAll("·", "*"),
+  ];
+  return [...new Set(all)].filter((spelling) => spelling !== formula);
+}
+
+describe("an answer does not depend on the spelling, over the registry", () => {
+  const differing = (answer: (formula: string) => unknown, except: readonly string[] = []): string[] =>
+    REGISTRY.filter(({ formula }) => !except.includes(formula)).flatMap(({ formula }) => {
+      const usual = JSON.stringify(answer(formula));
+      return spellingsOf(formula)
+        .filter((spelling) => JSON.stringify(answer(spelling)) !== usual)
+        .map((spelling) => `${formula} as ${spelling}`);
+    });
+
+  it("names", () => {
+    expect(differing((formula) => nameOf(formula))).toEqual([]);
+  });
+
+  it("cautions", () => {
+    const answer = (formula: string) => {
+      const { substances, incompatibilities } = cautions([formula]);
+      return [substances.map(({ material, ...rest }) => rest), incompatibilities.map(({ code }) => code)];
+    };
+    expect(differing(answer)).toEqual([]);
+  });
+
+  it("solubility", () => {
+    const answer = (formula: string) => {
+      const figure = trySolubilityOf(formula, "20 °C");
+      return figure.ok ? figure.value.perHundredGramsWater.value.toString() : figure.error.code;
+    };
+    expect(differing(answer)).toEqual([]);
+  });
+
+  it("solubility rules", () => {
+    // kaolinite as its oxide formula, Al2Si2O7·2H2O
+    expect(differing((formula) => attempt(() => solubilityRule(formula)), ["Al2Si2O5(OH)4"])).toEqual([]);
+  });
+});
 
 describe("tables", () => {
   it("write the charge of an ion as in Pb^2+", () => {

@@ -12,6 +12,8 @@ export interface AcidRow {
   readonly anion: string;
   /** Completely dissociated in dilute water (the first hydron of sulfuric acid, and for counting both). */
   readonly strong?: true;
+  /** So weak (pKa of the first step above 6) that what holds it is not sour. */
+  readonly veryWeak?: true;
   readonly source: SourceKey;
 }
 
@@ -34,18 +36,18 @@ export const ACIDS: readonly AcidRow[] = [
   { formula: "HAuCl4", protons: 1, anion: "[AuCl4]^-", strong: true, source: "commonPractice" },
   { formula: "H2PtCl6", protons: 2, anion: "[PtCl6]^2-", strong: true, source: "commonPractice" },
   { formula: "HF", protons: 1, anion: "F-", source: "commonPractice" },
-  { formula: "H2S", protons: 2, anion: "S^2-", source: "commonPractice" },
+  { formula: "H2S", protons: 2, anion: "S^2-", veryWeak: true, source: "commonPractice" },
   { formula: "H2Se", protons: 2, anion: "Se^2-", source: "commonPractice" },
-  { formula: "HCN", protons: 1, anion: "CN-", source: "commonPractice" },
+  { formula: "HCN", protons: 1, anion: "CN-", veryWeak: true, source: "commonPractice" },
   { formula: "HN3", protons: 1, anion: "N3-", source: "commonPractice" },
   { formula: "HNO2", protons: 1, anion: "NO2-", source: "commonPractice" },
   { formula: "H2SO3", protons: 2, anion: "SO3^2-", source: "commonPractice" },
-  { formula: "H2CO3", protons: 2, anion: "CO3^2-", source: "commonPractice" },
+  { formula: "H2CO3", protons: 2, anion: "CO3^2-", veryWeak: true, source: "commonPractice" },
   { formula: "H3PO4", protons: 3, anion: "PO4^3-", source: "commonPractice" },
   { formula: "H3PO3", protons: 2, anion: "HPO3^2-", source: "commonPractice" },
   { formula: "H3PO2", protons: 1, anion: "H2PO2-", source: "commonPractice" },
   { formula: "H3AsO4", protons: 3, anion: "AsO4^3-", source: "commonPractice" },
-  { formula: "H3BO3", protons: 1, anion: "H2BO3-", source: "commonPractice" },
+  { formula: "H3BO3", protons: 1, anion: "H2BO3-", veryWeak: true, source: "commonPractice" },
   { formula: "H3NSO3", protons: 1, anion: "NH2SO3-", source: "commonPractice" },
   { formula: "HCOOH", protons: 1, anion: "HCOO-", source: "commonPractice" },
   { formula: "CH3COOH", protons: 1, anion: "CH3COO-", source: "commonPractice" },

@@ -1,8 +1,7 @@
-// A formula split at its adduct dots into water and what is not water. Lives below the hydrate room because strengths and
-// feeds meet hydrates too.
+// A formula split at its adduct dots into water and what is not water. The one place that says what is water.
 
-import { type Formula, type FormulaPart, parseFormula } from "../formula";
 import { Fraction } from "../foundation/fraction";
+import { type Formula, type FormulaPart, parseFormula } from "./formula";
 
 const WATER = "H2O";
 
