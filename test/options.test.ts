@@ -16,7 +16,7 @@ const index = checker.getSymbolAtLocation(program.getSourceFile(`${root}/src/ind
 
 /** Types that are no options: values of the library and of the run-time, told by the name of the type. */
 const VALUES =
-  /^(?:Quantity|Formula|Fraction|Decimal|Equation|BalancedEquation|Plan|Run|Measured|Rational|Map|Date|Substance)\b/;
+  /^(?:Quantity|Formula|Fraction|Decimal|Equation|BalancedEquation|Plan|Run|Measured|Rational|Map|Date|Substance|AqueousComposition|TitrationCurve|EndPoint)\b/;
 
 /** The fields of an object type that a caller writes in braces; undefined for everything else. */
 function fieldsOf(type: ts.Type): readonly string[] | undefined {
@@ -40,6 +40,8 @@ for (const exported of checker.getExportsOfModule(index)) {
   const symbol = exported.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(exported) : exported;
   const { valueDeclaration } = symbol;
   if (valueDeclaration === undefined) continue;
+  // For the layers above, not for callers.
+  if (symbol.getJsDocTags().some((tag) => tag.name === "internal")) continue;
   const signature = checker.getTypeOfSymbolAtLocation(symbol, valueDeclaration).getCallSignatures().at(-1);
   signature?.parameters.forEach((parameter, at) => {
     const type = checker.getTypeOfSymbolAtLocation(parameter, valueDeclaration);

@@ -136,7 +136,7 @@ describe("what stands on labels and in old recipes", () => {
   });
 
   test("takes a normality for one only where a bare number stands before it", () => {
-    expect(code("5 % N" as StrengthLike, { of: "H2SO4", to: "mol/L", equivalents: 2 })).toBe("amount.unknown-strength");
+    expect(code("5 % N" as StrengthLike, { of: "H2SO4", to: "mol/L", equivalents: 2 })).toBe("quantity.ambiguous-unit");
     expect(convertStrength("0.1 eq/L", { of: "H2SO4", to: "mol/L", equivalents: 2 }).in("mol/L").toString()).toBe(
       "0.05",
     );
