@@ -12,7 +12,7 @@ import { nullspaceInDoubles } from "../src/equation/kernel/doubles";
 import { nullspaceModular } from "../src/equation/kernel/modular";
 import { integerNullspace, nullspaceOf } from "../src/equation/kernel/nullspace";
 import { extremeRays } from "../src/equation/kernel/rays";
-import { parseEquation } from "../src/equation/parse";
+import { parseEquation } from "../src/equation/read/parse";
 import { seeded } from "../test/tools/random";
 import {
   type BenchMatrix,

@@ -15,7 +15,7 @@ import {
   moistureOf,
   positive,
 } from "./argument";
-import { avogadroConstant } from "./constants";
+import { avogadroConstant } from "./gas/constants";
 import { PURITY } from "./options";
 
 /** How pure and how dry the material is. */

@@ -18,7 +18,7 @@ import type {
   TemperatureUnit,
   VolumeText,
   VolumeUnit,
-} from "../quantity/text";
+} from "../quantity/text/text";
 import { AmountError } from "./error";
 
 export type MassLike = QuantityLike<"mass", MassText, MassUnit>;

@@ -20,24 +20,19 @@ export type {
   TemperatureLike,
   VolumeLike,
 } from "./argument";
-export type { BaumeScale } from "./baume";
-export { avogadroConstant, molarGasConstant } from "./constants";
 export {
   densityOfSolution,
   massFractionFromDensity,
   tryDensityOfSolution,
   tryMassFractionFromDensity,
-} from "./density";
-export type { DensityOptions } from "./density-table";
-export { tabulatedSolutes } from "./density-table";
-export type { Dilution, DilutionPlan } from "./dilute";
-export { dilute, tryDilute } from "./dilute";
-export type { EquivalentKind, Equivalents } from "./equivalents";
-export { equivalentsIn, tryEquivalentsIn } from "./equivalents";
+} from "./density/density";
+export type { DensityOptions } from "./density/density-table";
+export { tabulatedSolutes } from "./density/density-table";
+export type { Glassware, GlasswareKind } from "./density/glassware";
+export { measuredVolume, tryMeasuredVolume } from "./density/glassware";
 export type { AmountErrorCode } from "./error";
 export { AmountError } from "./error";
-export type { FeedRecord, SpeciesFeed } from "./feed";
-export { feedAmount, tryFeedAmount } from "./feed";
+export { avogadroConstant, molarGasConstant } from "./gas/constants";
 export {
   gasAmount,
   gasDensity,
@@ -53,33 +48,25 @@ export {
   tryGasVolumeAt,
   tryMolarMassOfGas,
   tryMolarVolumeOfGas,
-} from "./gas";
-export type { GasConditions } from "./gas-state";
-export type { Glassware, GlasswareKind } from "./glassware";
-export { measuredVolume, tryMeasuredVolume } from "./glassware";
-export type { Mixture, MixtureAim, MixturePart, TwoParts } from "./mix";
-export { mixSolutions, mixToStrength, tryMixSolutions, tryMixToStrength } from "./mix";
-export type { Partner } from "./needed";
-export { neededFor, tryNeededFor } from "./needed";
-export type { PortionLike } from "./portion";
-export type { ReactionAmounts, ReactionSpecies } from "./reaction";
-export { limitingReagents, reactionAmounts, tryLimitingReagents, tryReactionAmounts } from "./reaction";
-export type { Replicates, Suspect } from "./replicates";
-export { replicates, tryReplicates } from "./replicates";
-export type { ReactionLike } from "./species";
-export type { StockRequest, StockSolution } from "./stock";
-export { stockSolution, strengthAsMade, tryStockSolution, tryStrengthAsMade } from "./stock";
-export { convertStrength, tryConvertStrength } from "./strength";
-export type { PercentBasis, StrengthKind, StrengthLike, StrengthOptions, TradeStrengthText } from "./strength-kind";
-export type { Titrant, Titration, TitrationRequest } from "./titration";
-export { backTitrate, titrate, tryBackTitrate, tryTitrate } from "./titration";
-export { secondVirialCoefficient, trySecondVirialCoefficient } from "./virial";
+} from "./gas/gas";
+export type { GasConditions } from "./gas/gas-state";
+export { secondVirialCoefficient, trySecondVirialCoefficient } from "./gas/virial";
+export type { FeedRecord, SpeciesFeed } from "./jar/feed";
+export { feedAmount, tryFeedAmount } from "./jar/feed";
+export type { PortionLike } from "./jar/portion";
+export type { ReactionLike } from "./jar/species";
 export {
   densityOfWater,
   tryDensityOfWater,
   tryVapourPressureOfWater,
   vapourPressureOfWater,
-} from "./water";
+} from "./jar/water";
+export type { EquivalentKind, Equivalents } from "./reaction/equivalents";
+export { equivalentsIn, tryEquivalentsIn } from "./reaction/equivalents";
+export type { Partner } from "./reaction/needed";
+export { neededFor, tryNeededFor } from "./reaction/needed";
+export type { ReactionAmounts, ReactionSpecies } from "./reaction/reaction";
+export { limitingReagents, reactionAmounts, tryLimitingReagents, tryReactionAmounts } from "./reaction/reaction";
 export {
   atomEconomy,
   percentYield,
@@ -87,4 +74,23 @@ export {
   tryAtomEconomy,
   tryPercentYield,
   tryTheoreticalYield,
-} from "./yield";
+} from "./reaction/yield";
+export type { BaumeScale } from "./strength/baume";
+export type { Dilution, DilutionPlan } from "./strength/dilute";
+export { dilute, tryDilute } from "./strength/dilute";
+export type { Mixture, MixtureAim, MixturePart, TwoParts } from "./strength/mix";
+export { mixSolutions, mixToStrength, tryMixSolutions, tryMixToStrength } from "./strength/mix";
+export type { StockRequest, StockSolution } from "./strength/stock";
+export { stockSolution, strengthAsMade, tryStockSolution, tryStrengthAsMade } from "./strength/stock";
+export { convertStrength, tryConvertStrength } from "./strength/strength";
+export type {
+  PercentBasis,
+  StrengthKind,
+  StrengthLike,
+  StrengthOptions,
+  TradeStrengthText,
+} from "./strength/strength-kind";
+export type { Replicates, Suspect } from "./titration/replicates";
+export { replicates, tryReplicates } from "./titration/replicates";
+export type { Titrant, Titration, TitrationRequest } from "./titration/titration";
+export { backTitrate, titrate, tryBackTitrate, tryTitrate } from "./titration/titration";

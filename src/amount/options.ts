@@ -2,20 +2,20 @@
 // other, so a field that is added to a type is let through only once it is added here.
 import type { Fields } from "../foundation/argument";
 import type { Purity } from "./amount";
-import type { massFractionFromDensity } from "./density";
-import type { DensityOptions } from "./density-table";
-import type { Dilution } from "./dilute";
-import type { FeedRecord } from "./feed";
-import type { gasPressure, gasVolumeAt, molarMassOfGas } from "./gas";
-import type { GasConditions } from "./gas-state";
-import type { Glassware } from "./glassware";
-import type { MixtureAim, MixturePart, mixSolutions } from "./mix";
-import type { Partner } from "./needed";
-import type { replicates } from "./replicates";
-import type { StockRequest, stockSolution } from "./stock";
-import type { convertStrength } from "./strength";
-import type { StrengthOptions } from "./strength-kind";
-import type { backTitrate, Titrant, TitrationRequest } from "./titration";
+import type { massFractionFromDensity } from "./density/density";
+import type { DensityOptions } from "./density/density-table";
+import type { Glassware } from "./density/glassware";
+import type { gasPressure, gasVolumeAt, molarMassOfGas } from "./gas/gas";
+import type { GasConditions } from "./gas/gas-state";
+import type { FeedRecord } from "./jar/feed";
+import type { Partner } from "./reaction/needed";
+import type { Dilution } from "./strength/dilute";
+import type { MixtureAim, MixturePart, mixSolutions } from "./strength/mix";
+import type { StockRequest, stockSolution } from "./strength/stock";
+import type { convertStrength } from "./strength/strength";
+import type { StrengthOptions } from "./strength/strength-kind";
+import type { replicates } from "./titration/replicates";
+import type { backTitrate, Titrant, TitrationRequest } from "./titration/titration";
 
 export const PURITY = { assay: true, moisture: true } as const satisfies Fields<Purity>;
 

@@ -7,8 +7,8 @@ import { guard } from "./argument";
 import { COMPLEXES } from "./data/complexes";
 import type { SourceKey } from "./data/sources";
 import { AqueousError } from "./error";
-import { network } from "./network";
-import { keyOf } from "./notation";
+import { network } from "./mixture/network";
+import { keyOf } from "./mixture/notation";
 
 /** One proton step of an acid. */
 export interface AcidConstant {

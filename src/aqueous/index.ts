@@ -1,9 +1,6 @@
 // Aqueous equilibrium: what is in the beaker. Acids and bases, complexes, solids, gases and activities in one balance.
 export type { AcidConstant, StabilityConstant } from "./accessors";
 export { acidConstant, stabilityConstants, tryAcidConstant, tryStabilityConstants } from "./accessors";
-export type { AdditionOptions, Reagent } from "./addition";
-export type { BufferPair, BufferRecipe, BufferRequest } from "./buffer";
-export { bufferCapacity, bufferRecipe, tryBufferCapacity, tryBufferRecipe } from "./buffer";
 export type {
   AqueousComposition,
   DissolvedSpecies,
@@ -11,24 +8,22 @@ export type {
   FiltrateIon,
   Saturation,
   StandingSolid,
-} from "./composition";
-export { aqueousComposition, pHOf, tryAqueousComposition, tryPHOf } from "./composition";
-export type { Dose, DoseRequest, Redissolving, RedissolvingRequest } from "./dose";
-export { doseToPH, redissolving, tryDoseToPH, tryRedissolving } from "./dose";
-export type { AqueousErrorCode } from "./error";
-export { AqueousError } from "./error";
-export type { GivenConstants, LogarithmLike } from "./given";
-export type { Dissolved } from "./material";
-export type { AtPH, OverPH, OverPHRequest } from "./over-ph";
-export { solidsOverPH, trySolidsOverPH } from "./over-ph";
-export type { AqueousRequest, CarbonDioxide, SolidsAllowed } from "./request";
+} from "./composition/composition";
+export { aqueousComposition, pHOf, tryAqueousComposition, tryPHOf } from "./composition/composition";
+export type { AtPH, OverPH, OverPHRequest } from "./composition/over-ph";
+export { solidsOverPH, trySolidsOverPH } from "./composition/over-ph";
+export type { AdditionOptions, Reagent } from "./dose/addition";
+export type { BufferPair, BufferRecipe, BufferRequest } from "./dose/buffer";
+export { bufferCapacity, bufferRecipe, tryBufferCapacity, tryBufferRecipe } from "./dose/buffer";
+export type { Dose, DoseRequest, Redissolving, RedissolvingRequest } from "./dose/dose";
+export { doseToPH, redissolving, tryDoseToPH, tryRedissolving } from "./dose/dose";
 export type {
   CurvePoint,
   EndPoint,
   IndicatorChoice,
   TitrationCurve,
   TitrationCurveRequest,
-} from "./titration";
+} from "./dose/titration";
 export {
   endPoints,
   indicatorFor,
@@ -36,4 +31,9 @@ export {
   tryEndPoints,
   tryIndicatorFor,
   tryTitrationCurve,
-} from "./titration";
+} from "./dose/titration";
+export type { AqueousErrorCode } from "./error";
+export { AqueousError } from "./error";
+export type { GivenConstants, LogarithmLike } from "./mixture/given";
+export type { Dissolved } from "./mixture/material";
+export type { AqueousRequest, CarbonDioxide, SolidsAllowed } from "./mixture/request";

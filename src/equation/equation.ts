@@ -9,10 +9,10 @@ import type { Fraction } from "../foundation/fraction";
 import { frozen } from "../foundation/frozen";
 import { headProblem, type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
+import { ONE, type Rational, rational, rationalText, toFraction } from "./balance/rational";
 import { EquationError } from "./error";
 import { printEquation } from "./print";
-import { ONE, type Rational, rational, rationalText, toFraction } from "./rational";
-import type { Arrow } from "./split";
+import type { Arrow } from "./read/split";
 
 /** @internal Layout of the records of all kinds of equations. */
 export const SCHEMA = 1;

@@ -1,13 +1,13 @@
 // The options of this room and the guard that looks through them. Options of several functions build on each other, so
 // each list of fields does too.
 import { ArgumentGuard, type Fields, type KnownFields } from "../foundation/argument";
-import type { BalanceOptions } from "./balance";
-import type { Condition } from "./condition";
+import type { BalanceOptions } from "./balance/balance";
+import type { Condition } from "./balance/condition";
+import type { SpaceOptions } from "./balance/space";
 import { EquationError } from "./error";
-import type { HalfReactionOptions } from "./half";
-import type { OverallOptions } from "./overall";
-import type { EquationLists, EquationOptions } from "./parse";
-import type { SpaceOptions } from "./space";
+import type { EquationLists, EquationOptions } from "./read/parse";
+import type { HalfReactionOptions } from "./redox/half";
+import type { OverallOptions } from "./redox/overall";
 
 /** The guard of this room. */
 export const guard = /* @__PURE__ */ new ArgumentGuard(EquationError, {

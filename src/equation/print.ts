@@ -1,6 +1,6 @@
 // Equations as text: ASCII that reads back, Unicode, HTML and LaTeX.
 import type { Formula } from "../formula/formula";
-import type { Arrow } from "./split";
+import type { Arrow } from "./read/split";
 
 export type Notation = "ascii" | "unicode" | "html" | "latex";
 

@@ -1,11 +1,11 @@
 // A mole of reaction is a mole of the equation as it is written (Green Book, section 2.11.1): with written coefficients that
 // balance, 1/2 O2 stays 1/2 O2, though the balanced equation itself is kept in smallest whole numbers.
 import { Fraction } from "../foundation/fraction";
-import { BalancedEquation } from "./balanced";
-import type { EquationInput } from "./parse";
-import { parseEquation } from "./parse";
+import { BalancedEquation } from "./balance/balanced";
+import { rationalText } from "./balance/rational";
 import { printEquation } from "./print";
-import { rationalText } from "./rational";
+import type { EquationInput } from "./read/parse";
+import { parseEquation } from "./read/parse";
 
 /** @internal The coefficients that one mole of reaction counts. */
 export interface Written {

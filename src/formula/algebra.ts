@@ -5,10 +5,10 @@ import { shownValue } from "../foundation/error";
 import { gcd } from "../foundation/gcd";
 import { FormulaError } from "./error";
 import type { Composition } from "./evaluate";
-import { MAX_COUNT } from "./limits";
-import type { FormulaNode } from "./nodes";
-import { ratioFromText } from "./numbers";
-import { add, multiply, type Ratio, ratio } from "./ratio";
+import { MAX_COUNT } from "./read/limits";
+import type { FormulaNode } from "./read/nodes";
+import { ratioFromText } from "./read/numbers";
+import { add, multiply, type Ratio, ratio } from "./read/ratio";
 
 /** What is added or taken away. */
 interface Counted {

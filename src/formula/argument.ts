@@ -3,11 +3,11 @@
 import { CONVENTIONS } from "../element/argument";
 import { elementIndexOf } from "../element/symbols";
 import { ArgumentGuard, type Fields, type KnownFields, kindOf } from "../foundation/argument";
-import type { ReadOptions } from "./cursor";
-import type { EmpiricalOptions } from "./empirical";
 import { FormulaError } from "./error";
-import type { MolarMassOptions, monoisotopicMass } from "./molar-mass";
-import type { massAs, oxideEquivalents } from "./oxide";
+import type { EmpiricalOptions } from "./mass/empirical";
+import type { MolarMassOptions, monoisotopicMass } from "./mass/molar-mass";
+import type { massAs, oxideEquivalents } from "./mass/oxide";
+import type { ReadOptions } from "./read/cursor";
 
 /** The guard of this room. */
 export const guard = /* @__PURE__ */ new ArgumentGuard(FormulaError, {

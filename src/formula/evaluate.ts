@@ -2,9 +2,9 @@
 
 import { gcd } from "../foundation/gcd";
 import { FormulaError } from "./error";
-import { MAX_COUNT } from "./limits";
-import type { FormulaNode } from "./nodes";
-import { add, multiply, ONE, type Ratio } from "./ratio";
+import { MAX_COUNT } from "./read/limits";
+import type { FormulaNode } from "./read/nodes";
+import { add, multiply, ONE, type Ratio } from "./read/ratio";
 
 /** Counts by element or nuclide index, in the order first written: `numerators[i] / denominator`. */
 export interface Composition {

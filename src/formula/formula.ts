@@ -12,15 +12,15 @@ import { combine, factorRatio, multiplyParts } from "./algebra";
 import { needReadOptions, notText } from "./argument";
 import { FormulaError } from "./error";
 import { type Composition, evaluate } from "./evaluate";
-import { MAX_COUNT, MAX_LENGTH } from "./limits";
-import type { Reading } from "./nodes";
-import { hillOrder } from "./order";
-import { partTexts } from "./parts";
-import { asciiText, hillText, htmlText, latexText, unicodeText } from "./print";
-import { ratioText } from "./ratio";
-import { type ReadOptions, readFormula } from "./read";
-import { remarksOn } from "./remarks";
-import { CELL_BITS, CELL_MASK, CELLS, found, foundCells, type Lists, scanFormula } from "./scan";
+import { hillOrder } from "./print/order";
+import { partTexts } from "./print/parts";
+import { asciiText, hillText, htmlText, latexText, unicodeText } from "./print/print";
+import { MAX_COUNT, MAX_LENGTH } from "./read/limits";
+import type { Reading } from "./read/nodes";
+import { ratioText } from "./read/ratio";
+import { type ReadOptions, readFormula } from "./read/read";
+import { remarksOn } from "./read/remarks";
+import { CELL_BITS, CELL_MASK, CELLS, found, foundCells, type Lists, scanFormula } from "./read/scan";
 
 const BRAND: unique symbol = /* @__PURE__ */ Symbol.for("preparative.formula/1");
 

@@ -1,6 +1,6 @@
 // How often a group stands in a formula, as written: `H2O` in CuSO4·5H2O, `SO4` in Al2(SO4)3, `NH4` in (NH4)2SO4.
-import type { FormulaNode } from "./nodes";
-import { add, multiply, ONE, type Ratio } from "./ratio";
+import type { FormulaNode } from "./read/nodes";
+import { add, multiply, ONE, type Ratio } from "./read/ratio";
 
 function same(a: FormulaNode, b: FormulaNode): boolean {
   if (a.kind === "atom" && b.kind === "atom")

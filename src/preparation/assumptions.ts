@@ -1,9 +1,9 @@
 // What a plan took for granted because nobody told it otherwise, and where each figure comes from.
 
 import type { Batch } from "./batch";
-import { type Acknowledged, inWords } from "./combinations";
 import { PLANNING, type PlanningName } from "./data/planning";
 import { cite, type SourceKey } from "./data/sources";
+import { type Acknowledged, inWords } from "./safety/combinations";
 import type { Setting } from "./setting";
 
 /** A planning value that the plan reckoned with, or a danger that the request acknowledged. */

@@ -11,14 +11,13 @@ export type { Crystallising } from "./crystallising";
 export type { WorkStep } from "./data/work-cautions";
 export type { DissolvingHeat } from "./dissolving-heat";
 export type { Drying } from "./drying";
-export type { Dryness } from "./dryness";
 export type { PlanErrorCode } from "./error";
 export { PlanError } from "./error";
 export type { Feed as MaterialFeed, Liquor } from "./feed";
 export type { Figure, MovedFigure } from "./figures";
 export type { Heat } from "./heat";
-export type { Identity, IdentityCandidate, IgnitionCandidate, MassLossRequest } from "./identity";
-export { identifyByMassLoss, tryIdentifyByMassLoss } from "./identity";
+export type { Identity, IdentityCandidate, IgnitionCandidate, MassLossRequest } from "./identity/identity";
+export { identifyByMassLoss, tryIdentifyByMassLoss } from "./identity/identity";
 export type { Isolation, WashSchedule } from "./isolation";
 export type { Observations } from "./observations";
 export type { Pace, Room } from "./pace";
@@ -33,13 +32,14 @@ export type {
   RecipeGas,
   RecipeMaterial,
   RecipeYield,
-} from "./recipe";
-export { checkRecipe, tryCheckRecipe } from "./recipe";
+} from "./recipe/recipe";
+export { checkRecipe, tryCheckRecipe } from "./recipe/recipe";
 export type { PlanRequest, Portion, Scale, ShelfMaterial, Washing } from "./request";
 export type { Change, Run, RunRecord } from "./run";
 export { recordRun, runFromJSON, tryRecordRun, tryRunFromJSON } from "./run";
-export type { StepCaution, StepCautions } from "./step-cautions";
-export type { Finding, FindingCode, Yield } from "./verdict";
+export type { StepCaution, StepCautions } from "./safety/step-cautions";
+export type { Dryness } from "./verdict/dryness";
+export type { Finding, FindingCode, Yield } from "./verdict/verdict";
 export type { GasEvolved, Vessel } from "./vessel";
 export type { ByProduct, DissolvedMetal, Waste } from "./waste";
 export type { Treatment } from "./waste-treatment";

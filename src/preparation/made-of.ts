@@ -3,7 +3,7 @@
 import { type Formula, parseFormula } from "../formula";
 import { constitutionOf } from "../ion/constitution";
 import { readNotation } from "../ion/notation";
-import { makeUpOf } from "../substance/make-up";
+import { makeUpOf } from "../substance/hazards/make-up";
 import { remembering } from "./lazy";
 
 /** What a formula is made of. */

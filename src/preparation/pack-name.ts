@@ -2,7 +2,7 @@
 // people call their jars what they like.
 import { type Formula, parseFormula } from "../formula";
 import { tryReadingsOf } from "../substance";
-import { formulasSoldAs } from "../substance/shop";
+import { formulasSoldAs } from "../substance/shop/shop";
 import { remembering } from "./lazy";
 import { nameOfFormula, sameCore } from "./species";
 

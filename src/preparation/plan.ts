@@ -9,7 +9,6 @@ import type { Quantity } from "../quantity";
 import type { Cautions } from "../substance";
 import { type Assumption, assumptionsOf } from "./assumptions";
 import { type Batch, type Before, batchOf } from "./batch";
-import { mixOf, passGate } from "./combinations";
 import { plain, takenRequest } from "./door";
 import { type Drying, dryingOf } from "./drying";
 import { PlanError } from "./error";
@@ -20,8 +19,9 @@ import { shareOf } from "./material";
 import { contradictionOf } from "./pack-name";
 import { type Procedure, procedureOf } from "./procedure";
 import type { PlanRequest } from "./request";
+import { mixOf, passGate } from "./safety/combinations";
+import { type StepCautions, stepCautionsOf } from "./safety/step-cautions";
 import { settingOf, weigh } from "./setting";
-import { type StepCautions, stepCautionsOf } from "./step-cautions";
 
 /** One material to weigh or measure. */
 export interface Weighing {

@@ -8,16 +8,16 @@ import { type Quantity, quantity } from "../quantity";
 import { guard } from "./argument";
 import { type Batch, batchOf } from "./batch";
 import { plain, takenObservations } from "./door";
-import { type Dryness, drynessOf } from "./dryness";
 import { PlanError } from "./error";
 import { planned } from "./exact";
 import { type Figure, figure, figuresOf, type MovedFigure, movedSince, readFigures } from "./figures";
-import { type Identity, identifyByMassLoss } from "./identity";
+import { type Identity, identifyByMassLoss } from "./identity/identity";
 import { lazily, type Parts } from "./lazy";
 import { type Observations, type Observed, readObservations } from "./observations";
 import { behindPlan, type Plan, type PlanRecord, planFromJSON, recordOf } from "./plan";
 import type { ShelfMaterial } from "./request";
-import { type Finding, findingsFor, notWeighed, type Yield, yieldsOf } from "./verdict";
+import { type Dryness, drynessOf } from "./verdict/dryness";
+import { type Finding, findingsFor, notWeighed, type Yield, yieldsOf } from "./verdict/verdict";
 
 /** How the run differs from the plan, for one figure. */
 export interface Change {

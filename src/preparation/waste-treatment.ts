@@ -5,7 +5,7 @@ import { type Quantity, sum } from "../quantity";
 import { isAcid, protonsOf } from "./acids";
 import { WASTE_METALS } from "./data/waste";
 import { exact, planned } from "./exact";
-import { acidPerGramOf } from "./ignition";
+import { acidPerGramOf } from "./identity/ignition";
 import type { Dissolved } from "./isolation";
 import { remembering } from "./lazy";
 import { madeOf } from "./made-of";

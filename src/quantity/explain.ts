@@ -1,11 +1,12 @@
 // The working of a result, as a teacher writes it on a board: each named result once, in order, with its rule, the rule
 // in symbols, the numbers put in, and the result; then what was given, what was taken for granted, and the sources.
-import { uncertaintyOf } from "./budget";
-import { formatQuantity } from "./format";
-import { inOrder, type Node, operandsOf, type Written } from "./graph";
-import { nodeOf } from "./quantity";
-import { leadingExponent } from "./rational";
-import type { QuantityLike } from "./types";
+
+import { formatQuantity } from "./text/format";
+import { uncertaintyOf } from "./uncertainty/budget";
+import { inOrder, type Node, operandsOf, type Written } from "./value/graph";
+import { nodeOf } from "./value/quantity";
+import { leadingExponent } from "./value/rational";
+import type { QuantityLike } from "./value/types";
 
 /** One line of reasoning. */
 export interface Step {

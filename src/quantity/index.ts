@@ -3,8 +3,20 @@ export type { QuantityErrorCode } from "./error";
 export { QuantityError } from "./error";
 export type { Given, Step, Working } from "./explain";
 export { explain } from "./explain";
-export { significantFigures, withSignificantFigures } from "./figures";
-export type { FormatOptions } from "./format";
+export type { FormatOptions } from "./text/format";
+export type { Distribution } from "./text/read";
+export type * from "./text/text";
+export { significantFigures, withSignificantFigures } from "./uncertainty/figures";
+export type { BudgetLine, ExpandedUncertainty } from "./uncertainty/uncertainty";
+export {
+  correlated,
+  correlationCoefficient,
+  effectiveDegreesOfFreedom,
+  expandedUncertainty,
+  jointReadings,
+  readings,
+  uncertaintyBudget,
+} from "./uncertainty/uncertainty";
 export {
   apply,
   decimalLogarithm,
@@ -15,15 +27,13 @@ export {
   solvedFigure,
   squareRoot,
   sum,
-} from "./functions";
-export type { Naming } from "./graph";
-export type { QuantityRecord } from "./json";
-export { expectDimension, isQuantity, quantity, quantityFromJSON, tryQuantity } from "./quantity";
-export type { Rounding } from "./rational";
-export type { Distribution } from "./read";
-export type { NumberLike } from "./read-number";
-export type { Decimal } from "./real";
-export type * from "./text";
+} from "./value/functions";
+export type { Naming } from "./value/graph";
+export type { QuantityRecord } from "./value/json";
+export { expectDimension, isQuantity, quantity, quantityFromJSON, tryQuantity } from "./value/quantity";
+export type { Rounding } from "./value/rational";
+export type { NumberLike } from "./value/read-number";
+export type { Decimal } from "./value/real";
 export {
   tryApply,
   tryCorrelated,
@@ -44,15 +54,5 @@ export {
   trySum,
   tryUncertaintyBudget,
   tryWithSignificantFigures,
-} from "./twins";
-export type { InputNaming, Measured, Quantity, QuantityLike } from "./types";
-export type { BudgetLine, ExpandedUncertainty } from "./uncertainty";
-export {
-  correlated,
-  correlationCoefficient,
-  effectiveDegreesOfFreedom,
-  expandedUncertainty,
-  jointReadings,
-  readings,
-  uncertaintyBudget,
-} from "./uncertainty";
+} from "./value/twins";
+export type { InputNaming, Measured, Quantity, QuantityLike } from "./value/types";

@@ -4,9 +4,9 @@ import { attempt, type Result } from "../foundation/error";
 import type { Quantity } from "../quantity";
 import { guard } from "./argument";
 import { SolubilityError } from "./error";
-import { sameIon } from "./ion-balance";
 import { CONVERSION } from "./options";
-import { solubilityProduct } from "./product";
+import { sameIon } from "./precipitating/ion-balance";
+import { solubilityProduct } from "./precipitating/product";
 
 /** Whether boiling one solid with a solution turns it into another. */
 export interface SolidConversion {

@@ -6,10 +6,10 @@ import { Formula, parseFormula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { expectDimension, type Quantity, quantity } from "../quantity";
 import { needChoice } from "./argument";
-import { inverse } from "./branch";
+import { inverse } from "./curves/branch";
+import { cubicAt, monotoneSlopes } from "./curves/monotone";
 import { cite, type SourceKey } from "./data/sources";
 import { SolubilityError } from "./error";
-import { cubicAt, monotoneSlopes } from "./monotone";
 
 /** What is 101.325 kPa over the water. */
 export type GasPressureBasis = "total" | "partial";

@@ -1,21 +1,21 @@
 // The fields of every request of this room, each list held complete by its type.
 import type { Fields } from "../foundation/argument";
-import type { carbonateVerdict } from "./carbonate";
 import type { solidConversion } from "./conversion";
-import type { CrystallisingRequest } from "./crystallise";
-import type { DissolvingRequest, LiquorSalt, waterForLiquor } from "./dissolve";
-import type { HydroxideRequest } from "./hydroxide";
-import type { IonConcentration } from "./ion-balance";
-import type { DissolvedSubstance, staysDissolved } from "./liquor";
-import type { FreeLigand, MolarSolubilityRequest } from "./molar-solubility";
-import type { SolubilityPicture, WorkingPoint } from "./picture";
-import type { MixedSolution, PrecipitationRequest } from "./precipitate";
-import type { PrecipitationOrderRequest } from "./precipitation-order";
-import type { residual } from "./residual";
-import type { PutIn, SaltPairRequest } from "./salt-pair";
-import type { saturatedSolution } from "./saturated";
-import type { WashRequest } from "./wash";
-import type { washAdvice } from "./wash-advice";
+import type { CrystallisingRequest } from "./crystallising/crystallise";
+import type { PutIn, SaltPairRequest } from "./crystallising/salt-pair";
+import type { SolubilityPicture, WorkingPoint } from "./curves/picture";
+import type { DissolvingRequest, LiquorSalt, waterForLiquor } from "./dissolving/dissolve";
+import type { DissolvedSubstance, staysDissolved } from "./dissolving/liquor";
+import type { residual } from "./dissolving/residual";
+import type { saturatedSolution } from "./dissolving/saturated";
+import type { carbonateVerdict } from "./precipitating/carbonate";
+import type { HydroxideRequest } from "./precipitating/hydroxide";
+import type { IonConcentration } from "./precipitating/ion-balance";
+import type { FreeLigand, MolarSolubilityRequest } from "./precipitating/molar-solubility";
+import type { MixedSolution, PrecipitationRequest } from "./precipitating/precipitate";
+import type { PrecipitationOrderRequest } from "./precipitating/precipitation-order";
+import type { WashRequest } from "./washing/wash";
+import type { washAdvice } from "./washing/wash-advice";
 
 type Request<F extends (request: never) => unknown> = Fields<Parameters<F>[0]>;
 

@@ -6,11 +6,11 @@ import { frozen } from "../foundation/frozen";
 import { headProblem, type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
 import { type Quantity, type QuantityRecord, quantityFromJSON } from "../quantity";
+import type { SolubilityKind, UncertaintyPart } from "./curves/reading";
+import type { Solubility } from "./curves/solubility";
 import type { CompetingFigure, SolubilityBasis } from "./data/curves";
 import { isSourceKey, type SourceKey } from "./data/sources";
 import { SolubilityError } from "./error";
-import type { SolubilityKind, UncertaintyPart } from "./reading";
-import type { Solubility } from "./solubility";
 
 const SCHEMA = 1;
 

@@ -4,7 +4,7 @@ import { attempt, type Result } from "../foundation/error";
 import { constitutionOf } from "../ion";
 import type { SolubilityClass } from "../ion/data/rules";
 import { ruleFor as ruleForIons } from "../ion/rules";
-import { type Solute, soluteOf } from "./solute";
+import { type Solute, soluteOf } from "./curves/solute";
 
 export type { SolubilityClass } from "../ion/data/rules";
 

@@ -1,11 +1,11 @@
 // The guard of this room's arguments, and the fields that its options and records may have.
 import { ArgumentGuard, type Fields, type KnownFields } from "../foundation/argument";
-import type { CautionOptions, MaterialOfStrength } from "./cautions";
 import { SubstanceError } from "./error";
-import type { ReadingOptions } from "./readings";
-import type { SearchOptions } from "./search";
-import type { ShopCandidate, TextRange } from "./shop";
-import type { PricedPack } from "./tell-apart";
+import type { CautionOptions, MaterialOfStrength } from "./hazards/cautions";
+import type { ReadingOptions } from "./names/readings";
+import type { SearchOptions } from "./search/search";
+import type { ShopCandidate, TextRange } from "./shop/shop";
+import type { PricedPack } from "./shop/tell-apart";
 
 export const guard = /* @__PURE__ */ new ArgumentGuard(SubstanceError, {
   unknown: "substance.unknown-option",

@@ -1,8 +1,8 @@
 // The solver as pure numbers. Checks are laws of the convex problem and a general-purpose root finder (reference.py).
 import { describe, expect, it } from "vitest";
-import { Equilibrium } from "../../src/aqueous/equilibrium";
-import { type Figure, gradientOf, type Solution, solutionOf } from "../../src/aqueous/sensitivity";
-import { type SystemRows, systemOf } from "../../src/aqueous/system";
+import { Equilibrium } from "../../src/aqueous/solve/equilibrium";
+import { type Figure, gradientOf, type Solution, solutionOf } from "../../src/aqueous/solve/sensitivity";
+import { type SystemRows, systemOf } from "../../src/aqueous/solve/system";
 import reference from "./reference.json";
 import { numbersFrom, type RandomSystem, randomSystem } from "./systems";
 

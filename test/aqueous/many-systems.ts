@@ -1,8 +1,8 @@
 // Slow check, not part of the tests: npx tsx test/aqueous/many-systems.ts 100000
 // Every random system is either solved and proved, or refused with a code.
 import { isPreparativeError } from "../../src";
-import { Equilibrium } from "../../src/aqueous/equilibrium";
-import { systemOf } from "../../src/aqueous/system";
+import { Equilibrium } from "../../src/aqueous/solve/equilibrium";
+import { systemOf } from "../../src/aqueous/solve/system";
 import { numbersFrom, randomSystem } from "./systems";
 
 const count = Number(process.argv[2] ?? 10_000);

@@ -1,6 +1,6 @@
 // Random systems built like chemistry: metals with hydroxide complexes and hydroxides, ligands with their protons,
 // complexes, salts and hydroxide salts. Constants are drawn; nothing is taken from a table.
-import { type Composition, type ConditionRow, type SpeciesRow, systemOf } from "../../src/aqueous/system";
+import { type Composition, type ConditionRow, type SpeciesRow, systemOf } from "../../src/aqueous/solve/system";
 
 export interface RandomSystem {
   readonly components: readonly number[];

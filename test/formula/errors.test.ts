@@ -1,7 +1,7 @@
 // Every refusal: its code, where it points, what it advises; and that no input takes long.
 import { describe, expect, it } from "vitest";
 import { FormulaError, formulaFromJSON, parseFormula, tryParseFormula } from "../../src/formula";
-import { MAX_DEPTH, MAX_LENGTH } from "../../src/formula/limits";
+import { MAX_DEPTH, MAX_LENGTH } from "../../src/formula/read/limits";
 
 function refusal(text: string): FormulaError {
   try {

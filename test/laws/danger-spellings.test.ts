@@ -5,8 +5,8 @@ import { describe, expect, it } from "vitest";
 import { parseFormula } from "../../src/formula";
 import { constitutionOf } from "../../src/ion/constitution";
 import { tryNamesOf } from "../../src/substance";
-import { cautionsWhere } from "../../src/substance/cautions";
 import { SHOP_MATERIALS } from "../../src/substance/data/shop-materials";
+import { cautionsWhere } from "../../src/substance/hazards/cautions";
 
 /** Strong enough to be dangerous, and still a solution. */
 const PAIRS: readonly (readonly [string, string])[] = [

@@ -5,8 +5,8 @@ import { describe, expect, it } from "vitest";
 import { ATOMIC_WEIGHTS } from "../../src/element/data/atomic-weights";
 import { FormulaError, formulaFromJSON, molarMass, parseFormula, tryParseFormula } from "../../src/formula";
 import { evaluate } from "../../src/formula/evaluate";
-import { readFormula } from "../../src/formula/read";
-import { found, foundCells, scanFormula } from "../../src/formula/scan";
+import { readFormula } from "../../src/formula/read/read";
+import { found, foundCells, scanFormula } from "../../src/formula/read/scan";
 
 const symbols = ATOMIC_WEIGHTS.map(({ symbol }) => symbol);
 const weighed = ATOMIC_WEIGHTS.filter(({ kind }) => kind !== "none").map(({ symbol }) => symbol);

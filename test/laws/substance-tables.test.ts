@@ -20,9 +20,9 @@ import {
   SUPPLEMENTAL_STATEMENTS,
 } from "../../src/substance/data/statements";
 import { THERMAL, type ThermalAmount } from "../../src/substance/data/thermal-steps";
-import { pictogramsOf, signalWordOf, statementRow } from "../../src/substance/label-elements";
-import { ruleFormulas } from "../../src/substance/rule-readings";
-import { massPerStated } from "../../src/substance/tell-apart";
+import { pictogramsOf, signalWordOf, statementRow } from "../../src/substance/names/label-elements";
+import { ruleFormulas } from "../../src/substance/names/rule-readings";
+import { massPerStated } from "../../src/substance/shop/tell-apart";
 
 const keys = new Set<string>(sourceKeys());
 const sameParts = (a: string | Formula, b: string): boolean =>

@@ -15,8 +15,8 @@ import {
   strengthAsMade,
 } from "../../src/amount";
 import { SOLUTION_DENSITIES } from "../../src/amount/data/solution-densities";
-import { type CurvePoint, chordBound } from "../../src/amount/density-chord";
-import { curveOf } from "../../src/amount/density-table";
+import { type CurvePoint, chordBound } from "../../src/amount/density/density-chord";
+import { curveOf } from "../../src/amount/density/density-table";
 import { type Quantity, quantity } from "../../src/quantity";
 import { checkPrinted, type Printed } from "./printed";
 

@@ -2,8 +2,8 @@
 // src/substance/data/incompatibilities.ts with their sources (printed lists where read, else memory); the pairs are our own.
 import { describe, expect, it } from "vitest";
 import { type Circumstance, cautions } from "../../src/substance";
-import { cautionsWhere } from "../../src/substance/cautions";
 import { INCOMPATIBILITIES } from "../../src/substance/data/incompatibilities";
+import { cautionsWhere } from "../../src/substance/hazards/cautions";
 
 const SETS: Record<string, readonly string[]> = {
   "hypochlorite-acid": ["bleach", "vinegar"],

@@ -1,9 +1,9 @@
 import { isPreparativeError, type PreparativeError, quantity, tryQuantity } from "preparative";
 import { describe, expect, it } from "vitest";
 import { attempt } from "../../src/foundation/error";
-import { USUAL } from "../../src/quantity/meant";
-import { expectDimension } from "../../src/quantity/quantity";
-import { SPELLINGS } from "../../src/quantity/unit-table";
+import { USUAL } from "../../src/quantity/text/meant";
+import { expectDimension } from "../../src/quantity/value/quantity";
+import { SPELLINGS } from "../../src/quantity/value/unit-table";
 
 const refusal = (text: unknown): PreparativeError => {
   const outcome = tryQuantity(text as string);

@@ -3,10 +3,10 @@ import { describe, expect, it } from "vitest";
 import { COMPLEXES } from "../../src/aqueous/data/complexes";
 import { SOLUBILITY_PRODUCTS } from "../../src/aqueous/data/products";
 import { uncertaintyBudget } from "../../src/quantity";
-import { productAtPH } from "../../src/solubility/held-ph";
-import { hydroxideWindow } from "../../src/solubility/hydroxide";
-import { willPrecipitate } from "../../src/solubility/precipitate";
-import { ionsOf, solubilityProduct } from "../../src/solubility/product";
+import { productAtPH } from "../../src/solubility/precipitating/held-ph";
+import { hydroxideWindow } from "../../src/solubility/precipitating/hydroxide";
+import { willPrecipitate } from "../../src/solubility/precipitating/precipitate";
+import { ionsOf, solubilityProduct } from "../../src/solubility/precipitating/product";
 
 type Molar = `${number} mol/L`;
 const mix = (solid: string, ions: Readonly<Record<string, Molar>>, pH?: number, form?: string) =>

@@ -4,11 +4,11 @@ import { describe, expect, it } from "vitest";
 import { molarMass } from "../../src/formula";
 import { crystalWater } from "../../src/hydrate";
 import type { Quantity } from "../../src/quantity";
-import { type Crystallisation, crystallise, tryCrystallise } from "../../src/solubility/crystallise";
+import { type Crystallisation, crystallise, tryCrystallise } from "../../src/solubility/crystallising/crystallise";
+import { trySeparateSaltPair } from "../../src/solubility/crystallising/salt-pair";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
-import { waterToDissolve } from "../../src/solubility/dissolve";
-import { trySeparateSaltPair } from "../../src/solubility/salt-pair";
-import { washPlan } from "../../src/solubility/wash";
+import { waterToDissolve } from "../../src/solubility/dissolving/dissolve";
+import { washPlan } from "../../src/solubility/washing/wash";
 
 const g = (q: Quantity) => q.in("g").toNumber();
 const at = (celsius: number) => ({ value: celsius, unit: "°C" as const });

@@ -1,7 +1,7 @@
 // Bench salts at the temperatures people ask for, against measurements that are not the table's own.
 import { describe, expect, it } from "vitest";
+import { solubilityOf, trySolubilityOf } from "../../src/solubility/curves/solubility";
 import { SolubilityError } from "../../src/solubility/error";
-import { solubilityOf, trySolubilityOf } from "../../src/solubility/solubility";
 
 const at = (celsius: number) => ({ value: celsius, unit: "°C" as const });
 

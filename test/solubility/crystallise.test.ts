@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { molarMass, parseFormula } from "../../src/formula";
-import { crystallise, tryCrystallise } from "../../src/solubility/crystallise";
-import { residual } from "../../src/solubility/residual";
-import { separateSaltPair, trySeparateSaltPair } from "../../src/solubility/salt-pair";
+import { crystallise, tryCrystallise } from "../../src/solubility/crystallising/crystallise";
+import { separateSaltPair, trySeparateSaltPair } from "../../src/solubility/crystallising/salt-pair";
+import { residual } from "../../src/solubility/dissolving/residual";
 
 const g = (q: { in(unit: string): { toNumber(): number } }) => q.in("g").toNumber();
 

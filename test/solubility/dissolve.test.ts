@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type Quantity, quantity } from "../../src/quantity";
-import { tryWaterToDissolve, waterForLiquor, waterToDissolve } from "../../src/solubility/dissolve";
-import { staysDissolved } from "../../src/solubility/liquor";
-import { residual, tryResidual } from "../../src/solubility/residual";
-import { saturatedSolution } from "../../src/solubility/saturated";
-import { tryWashPlan, washPlan } from "../../src/solubility/wash";
+import { tryWaterToDissolve, waterForLiquor, waterToDissolve } from "../../src/solubility/dissolving/dissolve";
+import { staysDissolved } from "../../src/solubility/dissolving/liquor";
+import { residual, tryResidual } from "../../src/solubility/dissolving/residual";
+import { saturatedSolution } from "../../src/solubility/dissolving/saturated";
+import { tryWashPlan, washPlan } from "../../src/solubility/washing/wash";
 
 const quantityOf = (grams: number) => quantity({ value: grams, unit: "g" });
 

@@ -1,9 +1,10 @@
 // Leave-one-out over the solubility table: every inner figure of every row with six or more is taken out of the row, and
 // the row without it is read at its temperature, changes of solid and refusals included.
+
+import { partsOf, readCurve } from "../../src/solubility/curves/reading";
 import type { SolubilityRow } from "../../src/solubility/data/curves";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
 import { SolubilityError } from "../../src/solubility/error";
-import { partsOf, readCurve } from "../../src/solubility/reading";
 
 /** Why a held-back figure is hard to foretell, as far as the table itself tells. */
 export type Reason =

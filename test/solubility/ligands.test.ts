@@ -4,8 +4,8 @@ import { COMPLEXES } from "../../src/aqueous/data/complexes";
 import { SOLUBILITY_PRODUCTS } from "../../src/aqueous/data/products";
 import { attempt } from "../../src/foundation/error";
 import { uncertaintyBudget } from "../../src/quantity";
-import { type MolarSolubilityRequest, molarSolubility } from "../../src/solubility/molar-solubility";
-import { ionsOf } from "../../src/solubility/product";
+import { type MolarSolubilityRequest, molarSolubility } from "../../src/solubility/precipitating/molar-solubility";
+import { ionsOf } from "../../src/solubility/precipitating/product";
 
 const molar = (request: MolarSolubilityRequest) => molarSolubility(request).concentration.in("mol/L").toNumber();
 const codeOf = (request: MolarSolubilityRequest) => {

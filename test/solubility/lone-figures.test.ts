@@ -1,8 +1,8 @@
 // Solutes with a single figure, most of them at 25 °C, asked about at the temperature of the room; and converted products.
 import { describe, expect, it } from "vitest";
+import { solubilityOf, trySolubilityOf } from "../../src/solubility/curves/solubility";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
-import { hydroxideWindow } from "../../src/solubility/hydroxide";
-import { solubilityOf, trySolubilityOf } from "../../src/solubility/solubility";
+import { hydroxideWindow } from "../../src/solubility/precipitating/hydroxide";
 
 const lone = SOLUBILITY.filter(({ points }) => points.length === 1);
 

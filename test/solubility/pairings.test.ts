@@ -2,12 +2,12 @@
 import { describe, expect, it } from "vitest";
 import { parseFormula } from "../../src/formula";
 import { tryPlanPreparation } from "../../src/preparation";
+import { separateSaltPair, trySeparateSaltPair } from "../../src/solubility/crystallising/salt-pair";
+import { soluteOf } from "../../src/solubility/curves/solute";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
 import { DOUBLE_SALTS } from "../../src/solubility/data/double-salts";
-import { saltIons } from "../../src/solubility/ions";
-import { staysDissolved } from "../../src/solubility/liquor";
-import { separateSaltPair, trySeparateSaltPair } from "../../src/solubility/salt-pair";
-import { soluteOf } from "../../src/solubility/solute";
+import { staysDissolved } from "../../src/solubility/dissolving/liquor";
+import { saltIons } from "../../src/solubility/precipitating/ions";
 import { sourceKeys } from "../../src/sources";
 
 type Grams = `${number} g`;

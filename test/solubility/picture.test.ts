@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { crystallise } from "../../src/solubility/crystallise";
-import { drawSolubility, tryDrawSolubility } from "../../src/solubility/picture";
-import { washAdvice } from "../../src/solubility/wash-advice";
+import { crystallise } from "../../src/solubility/crystallising/crystallise";
+import { drawSolubility, tryDrawSolubility } from "../../src/solubility/curves/picture";
+import { washAdvice } from "../../src/solubility/washing/wash-advice";
 
 /** Every opened tag is closed, in order; enough of XML for what the library writes. */
 function isWellFormed(svg: string): boolean {

@@ -1,13 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { uncertaintyBudget } from "../../src/quantity";
-import { carbonateVerdict, tryCarbonateVerdict } from "../../src/solubility/carbonate";
 import { solidConversion } from "../../src/solubility/conversion";
-import { hydroxideWindow } from "../../src/solubility/hydroxide";
-import { molarSolubility, tryMolarSolubility } from "../../src/solubility/molar-solubility";
-import { tryWillPrecipitate, willPrecipitate } from "../../src/solubility/precipitate";
-import { precipitationOrder } from "../../src/solubility/precipitation-order";
-import { solubilityProduct } from "../../src/solubility/product";
+import { carbonateVerdict, tryCarbonateVerdict } from "../../src/solubility/precipitating/carbonate";
+import { hydroxideWindow } from "../../src/solubility/precipitating/hydroxide";
+import { molarSolubility, tryMolarSolubility } from "../../src/solubility/precipitating/molar-solubility";
+import { tryWillPrecipitate, willPrecipitate } from "../../src/solubility/precipitating/precipitate";
+import { precipitationOrder } from "../../src/solubility/precipitating/precipitation-order";
+import { solubilityProduct } from "../../src/solubility/precipitating/product";
 
 const molar = (request: Parameters<typeof molarSolubility>[0]) =>
   molarSolubility(request).concentration.in("mol/L").toNumber();

@@ -3,10 +3,10 @@
 import { describe, expect, it } from "vitest";
 import { SOLUBILITY_PRODUCTS, type SolubilityProductRow } from "../../src/aqueous/data/products";
 import { molarMass } from "../../src/formula";
+import { rowOf, soluteOf } from "../../src/solubility/curves/solute";
 import { DAVIES_LIMIT, daviesExponent } from "../../src/solubility/davies";
-import { molarSolubility } from "../../src/solubility/molar-solubility";
-import { type DissolvedIon, solubilityProduct } from "../../src/solubility/product";
-import { rowOf, soluteOf } from "../../src/solubility/solute";
+import { molarSolubility } from "../../src/solubility/precipitating/molar-solubility";
+import { type DissolvedIon, solubilityProduct } from "../../src/solubility/precipitating/product";
 
 /** Measured over foretold solubility may differ by this factor before the table has to say why. */
 const FACTOR = 2;

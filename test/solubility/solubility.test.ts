@@ -1,17 +1,17 @@
 import { describe, expect, it } from "vitest";
-import { dissociated } from "../../src/equation/ions";
+import { dissociated } from "../../src/equation/ionic/ions";
 import { parseFormula } from "../../src/formula";
 import { constitutionOf } from "../../src/ion";
 import { SOLUBILITY_RULES } from "../../src/ion/data/rules";
 import { ALKALI, REACTS_WITH_WATER } from "../../src/ion/rules";
 import { uncertaintyBudget } from "../../src/quantity";
-import { branchesOf } from "../../src/solubility/branch";
+import { branchesOf } from "../../src/solubility/curves/branch";
+import { cubicAt } from "../../src/solubility/curves/monotone";
+import { solidChanges } from "../../src/solubility/curves/solid-changes";
+import { solubilityFromJSON, solubilityOf, trySolubilityOf } from "../../src/solubility/curves/solubility";
+import { rowOf, soluteOf } from "../../src/solubility/curves/solute";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
-import { cubicAt } from "../../src/solubility/monotone";
 import { solubilityRule } from "../../src/solubility/rules";
-import { solidChanges } from "../../src/solubility/solid-changes";
-import { solubilityFromJSON, solubilityOf, trySolubilityOf } from "../../src/solubility/solubility";
-import { rowOf, soluteOf } from "../../src/solubility/solute";
 import { cite } from "../../src/sources";
 
 const grams = (formula: string, temperature: string) =>

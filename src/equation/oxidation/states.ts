@@ -5,7 +5,7 @@ import { attempt, type Result } from "../../foundation/error";
 import { Fraction } from "../../foundation/fraction";
 import { type Constitution, constitutionOf } from "../../ion";
 import { EquationError } from "../error";
-import { formulaGiven } from "../parse";
+import { formulaGiven } from "../read/parse";
 import { signed } from "./rules";
 import { countsOf, type Item, partsOf } from "./structure";
 import { type Analysis, analyse, analyseRest, analyseSalt, merged, type SiteState } from "./units";

@@ -2,7 +2,7 @@
 // states and dissociation need to know of a notation beyond its counts.
 import { elementOf, symbolAt } from "../../element/symbols";
 import { type Formula, parseFormula } from "../../formula/formula";
-import type { Ratio } from "../../formula/ratio";
+import type { Ratio } from "../../formula/read/ratio";
 import { Fraction } from "../../foundation/fraction";
 import { IONS, type IonRow } from "../data/ions";
 

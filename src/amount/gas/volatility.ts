@@ -1,0 +1,72 @@
+// Is it a gas at all? Water by its vapour pressure, other liquids by their boiling point and the rule of Trouton, salts by
+// being salts. What is not known to be a liquid or a solid passes.
+import type { Formula } from "../../formula";
+import { isWater, splitWater } from "../../formula/crystal-water";
+import { type Quantity, quantity } from "../../quantity";
+import { formulaOfArgument, inSymbol } from "../argument";
+import { VOLATILITY } from "../data/volatility";
+import { AmountError } from "../error";
+import { saturationPressure } from "../jar/water";
+
+/** Trouton's rule: the entropy of boiling is near 88 J/(mol K), 10.6 R (common practice). */
+const TROUTON = 10.6;
+/** The rule finds vapour pressures near room temperature to a factor of about three; only beyond that is a vapour refused. */
+const TROUTON_FACTOR = 3;
+/** Salts are no gases below this; far above it some are. */
+const SALT_CELSIUS = 300;
+
+/** Metals of which every compound is a solid. */
+const OF_SALTS = new Set("Li Na K Rb Cs Mg Ca Sr Ba".split(" "));
+/** Metals whose compounds without carbon are salts and oxides, which do not boil on a bench; with it some are volatile. */
+const METALS = new Set("Be Al Sc Y La Ce Cr Mn Fe Co Ni Cu Ag Zn Cd Pb Bi Th".split(" "));
+
+function boilingOf(formula: Formula): number | undefined {
+  const row = VOLATILITY.find((one) => {
+    const listed = formulaOfArgument(one.formula);
+    return formula.symbols.includes("C") ? listed.equals(formula) : listed.hasSameComposition(formula);
+  });
+  return row === undefined ? undefined : Number(row.boils);
+}
+
+/** Vapour pressure in kPa, and how many times higher it may really be; undefined where nothing is known. */
+function vapourPressure(
+  formula: Formula,
+  kelvin: number,
+): { readonly kPa: number; readonly factor: number } | undefined {
+  if (isWater(formula)) {
+    const kPa = saturationPressure(kelvin);
+    return kPa === undefined ? undefined : { kPa, factor: 1 };
+  }
+  const celsius = boilingOf(formula);
+  if (celsius !== undefined) {
+    const boils = celsius + 273.15;
+    return { kPa: 101.325 * Math.exp(-TROUTON * (boils / kelvin - 1)), factor: kelvin < boils ? TROUTON_FACTOR : 1 };
+  }
+  const carbon = formula.symbols.includes("C");
+  if (formula.charge !== 0) return { kPa: 0, factor: 1 };
+  // ammonium salts do not boil: they go apart, and only above this
+  const ammonium = formula.text.includes("NH4");
+  const salt = ammonium || formula.symbols.some((symbol) => OF_SALTS.has(symbol) || (!carbon && METALS.has(symbol)));
+  const hydrate = !splitWater(formula).waters.equals(0);
+  return (salt || hydrate) && kelvin < SALT_CELSIUS + 273.15 ? { kPa: 0, factor: 1 } : undefined;
+}
+
+/** @internal Refuses as a gas what is a liquid or a solid at that temperature and pressure. */
+export function mustBeGas(gas: Formula | undefined, T: Quantity, p: Quantity): void {
+  if (gas === undefined) return;
+  const own = gas.phase === undefined ? gas : formulaOfArgument(gas.toString().replace(/\((?:s|l|g|aq|cr)\)$/, ""));
+  const known = vapourPressure(own, T.in("K").toNumber());
+  if (known === undefined || p.in("kPa").toNumber() <= known.kPa * known.factor) return;
+  const pressure = quantity({ value: known.kPa.toPrecision(3), unit: "kPa" });
+  throw new AmountError(
+    "amount.not-possible",
+    `${inSymbol(own)} is no gas at ${T.to("°C").format({ uncertainty: "none" })} and ${p.format({ uncertainty: "none" })}`,
+    {
+      hint:
+        known.kPa === 0
+          ? "a solid or liquid has a mass or a density, not a volume of gas"
+          : `its vapour has ${known.factor === 1 ? "" : "about "}${pressure} there; give the temperature and pressure of the vapour`,
+      details: { gas: own.toString(), temperature: String(T), pressure: String(p), vapourPressure: String(pressure) },
+    },
+  );
+}

@@ -1,0 +1,117 @@
+// How much of one species goes with another, as it is at hand: solid, hydrate or solution.
+
+import { molarMass } from "../../formula";
+import { attempt, type Result } from "../../foundation/error";
+import { type Quantity, quantity } from "../../quantity";
+import { massOf, type Purity } from "../amount";
+import {
+  type FormulaLike,
+  formulaOfArgument,
+  grouped,
+  inSymbol,
+  type MassFractionLike,
+  notNegative,
+} from "../argument";
+import { feedAmount, type SpeciesFeed } from "../jar/feed";
+import { bothWays, contentOf } from "../jar/portion";
+import { findForm, type ReactionLike } from "../jar/species";
+import { PARTNER } from "../options";
+import { isPerMass, readStrength, type StrengthLike, type StrengthOptions } from "../strength/strength-kind";
+import { reactionAmounts } from "./reaction";
+
+/** The partner as it is at hand. */
+export interface Partner extends Purity {
+  /** What the jar holds, where it is the species with more or less crystal water. */
+  readonly as?: FormulaLike | undefined;
+  /** Strength of its solution. */
+  readonly strength?: StrengthLike | undefined;
+  /** Further details of the strength. */
+  readonly strengthOptions?: Omit<StrengthOptions, "of"> | undefined;
+  /** More than needed, as a fraction of the need: `"10 %"`. */
+  readonly excess?: MassFractionLike | undefined;
+}
+
+/**
+ * How much of one species goes with a known quantity of another: acid for carbonate, precipitant for salt.
+ *
+ * @param equation - text (balanced for you) or a balanced equation
+ * @param known - feed of the known species by formula
+ * @param needed - formula of the species wanted, or of the hydrate of it that is at hand
+ * @param partner - how it is at hand: `as` a hydrate, assay, moisture, `strength` of its solution, `excess`
+ * @returns amount and mass to weigh; with a strength per volume the volume of solution, with one per mass its mass, and its
+ *   volume where the density is known
+ * @throws {AmountError} as for {@link reactionAmounts} and {@link convertStrength}
+ * @throws {EquationError} those of `balance`
+ * @category Solutions
+ * @example
+ * const acid = neededFor("NaHCO3 + HCl -> NaCl + CO2 + H2O", { NaHCO3: "2.50 g" }, "HCl", { strength: "0.600 mol/L" });
+ * acid.volume!.format({ decimals: 1, uncertainty: "none" }) // => "49.6 mL"
+ */
+export function neededFor(
+  equation: ReactionLike,
+  known: Readonly<Record<string, SpeciesFeed>>,
+  needed: FormulaLike,
+  partner: Partner = {},
+): {
+  readonly amount: Quantity<"amount of substance">;
+  /** Mass of the pure or impure solid, or mass of the solution if a strength was given per mass. */
+  readonly mass: Quantity<"mass"> | undefined;
+  readonly volume: Quantity<"volume"> | undefined;
+} {
+  const { strength, strengthOptions, excess, assay, moisture } = grouped(partner, PARTNER);
+  const { place: species, form: named } = findForm(reactionAmounts(equation, known).species, needed);
+  const name = inSymbol(species.formula);
+  const amount =
+    excess === undefined
+      ? species.amount
+      : species.amount
+          .times(
+            quantity("1").plus(
+              notNegative(excess, "mass fraction", "excess", { symbol: "excess", label: "wanted excess" }),
+            ),
+          )
+          .named({ symbol: `n(${name}, with excess)`, rule: "amount = amount needed × (1 + excess)" });
+  if (strength === undefined) {
+    const form = partner.as === undefined ? named : formulaOfArgument(partner.as);
+    if (form === undefined)
+      return { amount, mass: massOf(amount, species.formula, { assay, moisture }), volume: undefined };
+    const perForm = feedAmount(species.formula, { amount: "1 mol", as: form });
+    const n = amount
+      .dividedBy(perForm)
+      .times("1 mol")
+      .named({ symbol: `n(${inSymbol(form)})`, rule: "amount of the form in the jar" });
+    return { amount, mass: massOf(n, form, { assay, moisture }), volume: undefined };
+  }
+  const options = { ...strengthOptions, of: species.formula };
+  const solute = (): Quantity =>
+    amount
+      .times(molarMass(species.formula))
+      .to("g")
+      .named({ symbol: `m(pure ${name})`, rule: "mass = amount × molar mass" });
+  if (isPerMass(readStrength(strength, options.basis).kind)) {
+    const { content } = contentOf(strength, "mass", options);
+    const mass = solute()
+      .dividedBy(content.symbol === undefined ? content.named({ symbol: `w(${name})` }) : content)
+      .named({ symbol: `m(${name} solution)`, rule: "mass of solution = mass of solute / mass fraction" });
+    return { amount, ...bothWays(mass, strength, options, `${name} solution`) };
+  }
+  const { content, counts } = contentOf(strength, "volume", options);
+  const volume = (counts === "amount" ? amount : solute())
+    .dividedBy(content.symbol === undefined ? content.named({ symbol: `c(${name})` }) : content)
+    .to("mL")
+    .named({
+      symbol: `V(${name})`,
+      rule: `volume = ${counts === "amount" ? "amount / concentration" : "mass / mass concentration"}`,
+    });
+  return { amount, mass: undefined, volume };
+}
+
+/**
+ * {@link neededFor}, with the outcome as data.
+ *
+ * @category Solutions
+ * @example
+ * tryNeededFor("H2 + O2 -> H2O", { H2: "1 g" }, "N2").ok // => false
+ */
+export const tryNeededFor = (...args: Parameters<typeof neededFor>): Result<ReturnType<typeof neededFor>> =>
+  attempt(() => neededFor(...args));

@@ -1,0 +1,479 @@
+// What is in the beaker at equilibrium.
+import { massOf } from "../../amount";
+import { parseFormula } from "../../formula";
+import { attempt, type Result } from "../../foundation/error";
+import type { Quantity } from "../../quantity";
+import { AqueousError } from "../error";
+import { redoxPartners, uncovered } from "../mixture/coverage";
+import { type Solved, solveMixture } from "../mixture/mixture";
+import type { Model } from "../mixture/model";
+import { HYDRON } from "../mixture/notation";
+import { type AqueousRequest, type Read, readRequest } from "../mixture/request";
+import { debyeHueckelSlope } from "../solve/davies";
+import type { Proof } from "../solve/proof";
+import { activityDoubt, type FigureMaker, figureMaker } from "./figures";
+
+/** A dissolved species. */
+export interface DissolvedSpecies {
+  readonly formula: string;
+  readonly charge: number;
+  readonly molality: Quantity;
+  readonly amount: Quantity<"amount of substance">;
+}
+
+/** A solid that stands. */
+export interface StandingSolid {
+  readonly formula: string;
+  readonly name: string;
+  /** Mineral name, age or polymorph. */
+  readonly form: string | undefined;
+  readonly amount: Quantity<"amount of substance">;
+  readonly mass: Quantity<"mass">;
+  /** The constants leave open whether it stands: moved by its standard uncertainty, its own would let it dissolve. */
+  readonly either: boolean;
+}
+
+/** A gas that has left, or, with a negative amount, come in. */
+export interface EscapedGas {
+  readonly formula: string;
+  readonly amount: Quantity<"amount of substance">;
+}
+
+/** How a solid or gas that was considered stands. */
+export interface Saturation {
+  readonly formula: string;
+  readonly form: string | undefined;
+  /** log10(Q/K): 0 where it stands; its uncertainty tells how sure that is. Undefined for excluded solids. */
+  readonly index: Quantity | undefined;
+  readonly state: "stands" | "under-saturated" | "either" | "excluded";
+  readonly why: string | undefined;
+}
+
+/** An ion or molecule that passes the filter, whatever it is bound to. */
+export interface FiltrateIon {
+  readonly formula: string;
+  readonly concentration: Quantity;
+  readonly amount: Quantity<"amount of substance">;
+  /** Of what was put in: 1 for all. Undefined for hydrons. */
+  readonly share: Quantity | undefined;
+}
+
+/** What is in the beaker. */
+export interface AqueousComposition {
+  readonly pH: Quantity;
+  readonly ionicStrength: Quantity;
+  /** Most abundant first. */
+  readonly species: readonly DissolvedSpecies[];
+  readonly solids: readonly StandingSolid[];
+  readonly gas: readonly EscapedGas[];
+  /** Hydrons or hydroxide that hold the pH; empty where it is not held. */
+  readonly dose: { readonly "H+"?: Quantity<"amount of substance">; readonly "OH-"?: Quantity<"amount of substance"> };
+  /** What passes the filter; as `dissolved` of another request it gives the same solution again. */
+  readonly filtrate: readonly FiltrateIon[];
+  /** Every solid and gas considered, nearest to saturation first. */
+  readonly saturation: readonly Saturation[];
+  /** Water at equilibrium: given, brought and made or taken by the reactions. */
+  readonly water: Quantity<"mass">;
+  readonly celsius: number;
+  /** What this answer cannot know; figures that depend on it are doubtful. */
+  readonly unknown: readonly string[];
+  readonly assumptions: readonly string[];
+  readonly warnings: readonly string[];
+  /** The proof: relative residuals of mass, charge and ionic strength, largest over-saturation as log10(Q/K). */
+  readonly balance: {
+    readonly mass: number;
+    readonly charge: number;
+    readonly ionicStrength: number;
+    readonly saturation: number;
+  };
+}
+
+/** Molality below which a species is not worth a line. */
+const TRACE = 1e-30;
+
+const chargeFormula = (text: string): string => parseFormula(text).toString();
+
+/** What the solved mixtures of a composition were made from; for the functions of this room. */
+const origins = new WeakMap<
+  AqueousComposition,
+  { readonly read: Read; readonly solved: Solved; readonly maker: FigureMaker }
+>();
+
+/** @internal The solved mixture behind a composition. */
+export function originOf(composition: AqueousComposition) {
+  const origin = origins.get(composition);
+  if (origin !== undefined) return origin;
+  throw new AqueousError("aqueous.bad-option", "expected what aqueousComposition gave");
+}
+
+/** Ions of one sign too many: an answer would be of another solution. */
+function refuseCharge({ brought, pH }: Read): void {
+  let [sum, all] = [0, 0];
+  for (const { charge, ingredient } of brought) {
+    const part = charge * ingredient.amount.in("mol").toNumber();
+    sum += part;
+    all += Math.abs(part);
+  }
+  if (pH !== undefined || Math.abs(sum) <= 1e-9 * all) return;
+  throw new AqueousError(
+    "aqueous.charged",
+    `the ions given do not cancel: ${Math.abs(sum).toPrecision(3)} mol of ${sum > 0 ? "negative" : "positive"} charge is missing`,
+    { hint: "name the ion that goes with them, give salts, or hold the pH", details: { charge: sum } },
+  );
+}
+
+/**
+ * What is in the beaker: pH, ions and complexes, solids that stand, gas that leaves, at equilibrium.
+ *
+ * Water of crystallization and of the reactions is counted. The answer is the end state; how long it takes, supersaturation,
+ * co-precipitation and colloids are not computed, and oxidation states stay as put in.
+ *
+ * @param request - water (mass, or volume of the solution), what is dissolved or stirred in; what carbon dioxide may do;
+ *   which solids may form; a pH to hold; own constants; activity model; temperature of 5 to 60 °C
+ * @returns figures with uncertainty and working; `unknown` names what is missing, `balance` proves the answer
+ * @throws {AqueousError} `aqueous.too-strong` above an ionic strength of 3 mol/kg, `aqueous.not-converged`,
+ *   `aqueous.over-determined`, `aqueous.charged`, `aqueous.not-an-ion-maker`, `aqueous.missing-option`,
+ *   `aqueous.bad-option`, `aqueous.unknown-option`, `aqueous.outside-range`, `aqueous.not-positive`
+ * @source constants of the tables, each with its own; activity coefficients by Davies (1962), held beyond 0.5 mol/kg
+ * @category In the beaker
+ * @example
+ * const liquor = aqueousComposition({
+ *   water: "0.60 kg",
+ *   dissolved: [{ formula: "ZnSO4·7H2O", mass: "28.7 g" }, { formula: "Na2CO3", amount: "0.105 mol" }],
+ * });
+ * liquor.pH.format({ decimals: 1, uncertainty: "none" }) // => "6.9"
+ * liquor.solids.map((solid) => solid.formula) // => ["ZnCO3·H2O", "Zn5(CO3)2(OH)6"]
+ */
+export function aqueousComposition(request: AqueousRequest): AqueousComposition {
+  const read = readRequest(request);
+  refuseCharge(read);
+  const solved = solveMixture(withHeldPH(read), read.brought, read.water, read.ideal);
+  return report(read, solved);
+}
+
+/** Put the held pH into the model. */
+function withHeldPH({ model, pH }: Read): Model {
+  if (pH !== undefined) {
+    const { lnK, m } = model.equilibrium.system;
+    lnK[m + model.heldPH] = -pH.value.toNumber() * Math.LN10;
+  }
+  return model;
+}
+
+function report(read: Read, solved: Solved): AqueousComposition {
+  const { model, solution, kilograms } = solved;
+  const { network } = model;
+  const proof = model.equilibrium.proof!;
+  const maker = figureMaker(solved, read.brought, read.water, read.pH, read.ideal);
+  const hydron = model.components.indexOf(HYDRON);
+  const pH = maker.make(-solution.lnActivity[hydron]! / Math.LN10, "", { lnActivity: [[hydron, -1]] }, 1 / Math.LN10, {
+    symbol: "pH",
+    label: "pH",
+    rule: "−log10 of the activity of H+ at equilibrium",
+  });
+  const squares = model.species.map(({ charge }, i) => [i, (charge * charge) / 2] as const);
+  const ionicStrength = maker.make(
+    solution.ionicStrength,
+    "mol/kg",
+    { molality: squares.filter(([, weight]) => weight !== 0) },
+    1,
+    { symbol: "I", label: "ionic strength", rule: "half the sum of molality × charge²" },
+  );
+  const standing = standingOf(read, solved, maker);
+  const saturation = saturationOf(solved, maker, standing);
+  const composition: AqueousComposition = {
+    pH,
+    ionicStrength,
+    species: speciesOf(solved, maker),
+    solids: standing.filter(({ kind }) => kind === "solid").map(({ solid }) => solid!),
+    gas: gasOf(solved, maker),
+    dose: doseOf(read, solved, maker),
+    filtrate: filtrateOf(read, solved, maker),
+    saturation,
+    water: read.water.times(String(kilograms / read.water.in("kg").toNumber())).named({
+      label: "water at equilibrium",
+      rule: "given, brought, made and taken by the reactions",
+    }) as Quantity<"mass">,
+    celsius: read.celsius,
+    unknown: read.own ? [] : uncovered(network, presentOf(solved)),
+    assumptions: assumptionsOf(read, solved),
+    warnings: warningsOf(read, solved),
+    balance: balanceOf(solved, proof),
+  };
+  origins.set(composition, { read, solved, maker });
+  return Object.freeze(composition);
+}
+
+/** Components of which there is something. */
+const presentOf = ({ model, totals }: Solved): string[] =>
+  model.components.filter((_, j) => totals[j]! > 1e-9 || model.components[j] === HYDRON);
+
+function speciesOf({ model, solution }: Solved, maker: FigureMaker): DissolvedSpecies[] {
+  const order = model.species.map((_, i) => i).filter((i) => solution.molality[i]! > TRACE);
+  order.sort((a, b) => solution.molality[b]! - solution.molality[a]!);
+  return order.map((i) => {
+    const { formula: text, charge } = model.species[i]!;
+    const formula = chargeFormula(text);
+    const molality = solution.molality[i]!;
+    const figure = { molality: [[i, 1]] } as const;
+    return {
+      formula,
+      charge,
+      molality: maker.make(molality, "mol/kg", figure, 1, { symbol: `b(${formula})`, label: `molality of ${formula}` }),
+      amount: maker.amount(molality, figure, { symbol: `n(${formula})`, label: `amount of ${formula}` }),
+    };
+  });
+}
+
+interface Standing {
+  readonly condition: number;
+  readonly kind: "solid" | "gas" | "held";
+  readonly solid: StandingSolid | undefined;
+  readonly either: boolean;
+}
+
+function standingOf(read: Read, solved: Solved, maker: FigureMaker): Standing[] {
+  const { model, solution } = solved;
+  const list: Standing[] = [];
+  for (const [j, { formula, phase, kind }] of model.conditions.entries()) {
+    const amount = solution.amount[j]!;
+    if (kind === "held" || !(amount > 0)) continue;
+    const moles = maker.amount(
+      amount,
+      { amount: [[j, 1]] },
+      {
+        symbol: `n(${parseFormula(formula).toUnicode()})`,
+        label: `amount of ${formula} that stands`,
+      },
+    );
+    const either = kind === "solid" && vanishesWithin(read, solved, j);
+    list.push({
+      condition: j,
+      kind,
+      either,
+      solid:
+        kind === "gas"
+          ? undefined
+          : {
+              formula,
+              name: phase?.name ?? formula,
+              form: phase?.form,
+              amount: moles,
+              mass: massOf(moles as unknown as "1 mol", formula),
+              either,
+            },
+    });
+  }
+  return list.sort((a, b) => solution.amount[b.condition]! - solution.amount[a.condition]!);
+}
+
+/** Would a standing solid be gone if its constant were one standard uncertainty larger? */
+function vanishesWithin({ ideal }: Read, { model, totals }: Solved, condition: number): boolean {
+  const { phase } = model.conditions[condition]!;
+  const u = phase?.shares[0]?.[0].standardUncertainty ?? 0;
+  if (u === 0) return false;
+  const { system } = model.equilibrium;
+  const row = system.m + condition;
+  const before = system.lnK[row]!;
+  system.lnK[row] = before + u * Math.LN10;
+  try {
+    const { tableau } = model.equilibrium;
+    model.equilibrium.solve(totals, ideal ? 0 : debyeHueckelSlope(model.celsius));
+    return tableau.column[row]! < 0;
+  } catch {
+    return false;
+  } finally {
+    system.lnK[row] = before;
+  }
+}
+
+function saturationOf(solved: Solved, maker: FigureMaker, standing: readonly Standing[]): Saturation[] {
+  const { model, solution } = solved;
+  const stands = new Map(standing.map((one) => [one.condition, one]));
+  const list: (Saturation & { readonly order: number })[] = [];
+  for (const [j, { formula, phase, kind, expression }] of model.conditions.entries()) {
+    if (kind === "held" && phase === undefined) continue;
+    const index = solution.saturation[j]! / Math.LN10;
+    if (!(index > -300)) continue;
+    const here = stands.get(j);
+    const u = phase?.shares[0]?.[0].standardUncertainty ?? 0;
+    // a twin of less soluble form keeps it from standing; the own constant alone says how near it is
+    const near = here === undefined && kind === "solid" && index > -u;
+    const state = here === undefined ? (near ? "either" : "under-saturated") : here.either ? "either" : "stands";
+    const figure = {
+      lnActivity: [...expression.of].map(([key, count]) => [model.components.indexOf(key), count] as const),
+      lnK: [[model.species.length + j, -1]] as const,
+    };
+    list.push({
+      formula,
+      form: phase?.form,
+      index: maker.make(Math.abs(index) < 1e-12 ? 0 : index, "", figure, 1 / Math.LN10, {
+        symbol: `log(Q/K)(${formula})`,
+        label: `saturation of ${formula}`,
+      }),
+      state,
+      why: state === "either" ? "within the doubt of its constant" : undefined,
+      order: here === undefined ? -index : -Infinity,
+    });
+  }
+  list.sort((a, b) => a.order - b.order);
+  return [
+    ...list.map(({ order: _, ...one }) => one),
+    ...model.excluded.map(
+      ({ phase, why }): Saturation => ({
+        formula: phase.formula,
+        form: phase.form,
+        index: undefined,
+        state: "excluded",
+        why,
+      }),
+    ),
+  ];
+}
+
+function gasOf({ model, solution }: Solved, maker: FigureMaker): EscapedGas[] {
+  const list: EscapedGas[] = [];
+  for (const [j, { formula, phase }] of model.conditions.entries()) {
+    const amount = solution.amount[j]!;
+    if (phase?.kind !== "gas" || amount === 0) continue;
+    list.push({
+      formula,
+      amount: maker.amount(amount, { amount: [[j, 1]] }, { symbol: `n(${formula}↑)`, label: `${formula} that leaves` }),
+    });
+  }
+  return list;
+}
+
+function doseOf({ pH }: Read, { model, solution }: Solved, maker: FigureMaker): AqueousComposition["dose"] {
+  if (pH === undefined) return {};
+  const taken = solution.amount[model.heldPH]!;
+  const naming = { symbol: "n", label: `${taken < 0 ? "H+" : "OH-"} needed to hold the pH` };
+  const sign = taken < 0 ? -1 : 1;
+  const amount = maker.amount(sign * taken, { amount: [[model.heldPH, sign]] }, naming);
+  return taken < 0 ? { "H+": amount } : { "OH-": amount };
+}
+
+function filtrateOf({ network }: Read, { model, solution, totals }: Solved, maker: FigureMaker): FiltrateIon[] {
+  const list: FiltrateIon[] = [];
+  for (const [j, key] of model.components.entries()) {
+    const weights: (readonly [number, number])[] = [];
+    let sum = 0;
+    for (const [i, { expression }] of model.species.entries()) {
+      const count = expression.of.get(key) ?? 0;
+      if (count === 0) continue;
+      weights.push([i, count]);
+      sum += count * solution.molality[i]!;
+    }
+    const isHydron = key === HYDRON;
+    if (!isHydron && sum < 1e-25) continue;
+    // hydrons bound less those given off: with hydroxide the sum is negative
+    const sign = isHydron && sum < 0 ? -1 : 1;
+    const formula = isHydron ? (sign > 0 ? "H+" : "OH-") : chargeFormula(network.formulaOf(key));
+    const figure = { molality: weights.map(([i, count]) => [i, sign * count] as const) };
+    const naming = { symbol: `c(${formula})`, label: `${formula} in the filtrate, bound and free` };
+    list.push({
+      formula,
+      concentration: maker.make(sign * sum, "mol/L", figure, 1, naming),
+      amount: maker.amount(sign * sum, figure, { ...naming, symbol: `n(${formula})` }),
+      share:
+        isHydron || !(totals[j]! > 0)
+          ? undefined
+          : maker.make(Math.min(1, sum / totals[j]!), "", figure, 1 / totals[j]!, {
+              symbol: `share(${formula})`,
+              label: `share of ${formula} that stays dissolved`,
+            }),
+    });
+  }
+  return list;
+}
+
+function assumptionsOf({ assumptions, celsius, ideal, pH }: Read, { model }: Solved): string[] {
+  const list = [...assumptions];
+  list.push(
+    ideal
+      ? "activities equal molalities"
+      : "activity coefficients by Davies, held beyond an ionic strength of 0.5 mol/kg; water at activity 1",
+  );
+  if (pH !== undefined) list.push("what holds the pH brings no counter-ion into the ionic strength");
+  if (celsius !== 25) {
+    const without = [...model.uses.keys()].filter(({ enthalpy, symbol }) => enthalpy === undefined && symbol !== "pKw");
+    if (without.length > 0) {
+      const named = without.slice(0, 6).map(({ symbol }) => symbol);
+      list.push(
+        `constants of 25 °C are used where the heat of reaction is not known: ${named.join(", ")}${
+          without.length > named.length ? ` and ${without.length - named.length} more` : ""
+        }`,
+      );
+    }
+  }
+  return list;
+}
+
+function warningsOf(read: Read, solved: Solved): string[] {
+  const { model, solution } = solved;
+  const list: string[] = [];
+  if (!read.own) list.push(...redoxPartners(model.network, presentOf(solved)));
+  if (!read.ideal && solution.ionicStrength > 0.5) {
+    list.push(
+      `rough: at an ionic strength of ${solution.ionicStrength.toPrecision(2)} mol/kg log γ is good to ± ${activityDoubt(solution.ionicStrength)} only`,
+    );
+  }
+  for (const [j, { phase, kind, formula }] of model.conditions.entries()) {
+    if (kind !== "solid" || !(solution.amount[j]! > 0)) continue;
+    if (phase?.shares[0]?.[0].doubtful === true)
+      list.push(`doubtful: the solubility product of ${formula} differs much between sources, or rests on memory`);
+    for (const note of phase?.notes ?? []) list.push(`${formula}: ${note}`);
+  }
+  return list;
+}
+
+function balanceOf({ model, solution, totals }: Solved, proof: Proof): AqueousComposition["balance"] {
+  let [charge, all] = [0, 0];
+  for (const [i, { charge: z }] of model.species.entries()) {
+    charge += z * solution.molality[i]!;
+    all += Math.abs(z) * solution.molality[i]!;
+  }
+  let put = 0;
+  for (let j = 0; j < totals.length; j += 1) put += model.species[j]!.charge * totals[j]!;
+  for (const [j, { kind, phase }] of model.conditions.entries())
+    if (kind === "held" && phase === undefined) put -= solution.amount[j]!;
+  return {
+    mass: proof.mass,
+    charge: all === 0 ? 0 : Math.abs(charge - put) / all,
+    ionicStrength: proof.ionicStrength,
+    saturation: proof.saturation / Math.LN10,
+  };
+}
+
+/**
+ * As `aqueousComposition`, but gives the refusal back as data.
+ *
+ * @category In the beaker
+ * @example
+ * tryAqueousComposition({ water: "1 kg", dissolved: [{ formula: "NaCl", amount: "9 mol" }] }).ok // => false
+ */
+export const tryAqueousComposition = (request: AqueousRequest): Result<AqueousComposition> =>
+  attempt(() => aqueousComposition(request));
+
+/**
+ * pH of a solution.
+ *
+ * @param request - as for `aqueousComposition`
+ * @returns pH with its uncertainty
+ * @throws {AqueousError} as `aqueousComposition`
+ * @category In the beaker
+ * @example
+ * pHOf({ water: "1 L", dissolved: [{ formula: "CH3COOH", amount: "0.1 mol" }] }).format({ decimals: 2, uncertainty: "none" }) // => "2.88"
+ */
+export function pHOf(request: AqueousRequest): Quantity {
+  return aqueousComposition(request).pH;
+}
+
+/**
+ * As `pHOf`, but gives the refusal back as data.
+ *
+ * @category In the beaker
+ * @example
+ * tryPHOf({ water: "1 L", dissolved: [{ formula: "HCl", amount: "0.01 mol" }] }).ok // => true
+ */
+export const tryPHOf = (request: AqueousRequest): Result<Quantity> => attempt(() => pHOf(request));

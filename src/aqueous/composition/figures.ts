@@ -1,0 +1,110 @@
+// Figures of a solved mixture as quantities: value at once, inputs and derivatives when somebody asks. Inputs are the amounts
+// put in, the water, every constant that counts, and the activity model itself.
+import { type Naming, type Quantity, quantity, solvedFigure } from "../../quantity";
+import type { Ingredient } from "../mixture/material";
+import type { Brought, Solved } from "../mixture/mixture";
+import { type Figure, gradientOf } from "../solve/sensitivity";
+
+/** Standard uncertainty of log10 of the mean activity coefficient of a 1:1 salt, by ionic strength up to which it serves. */
+const MODEL_DOUBT: readonly (readonly [upTo: number, u: number])[] = [
+  [0.1, 0.02],
+  [0.5, 0.05],
+  [1, 0.12],
+  [3, 0.25],
+];
+
+/** Standard uncertainty added to a constant away from 25 °C. */
+const AWAY_FROM_25 = 0.1;
+/** A constant whose contribution is below this share of the largest is left out of the inputs. */
+const NEGLIGIBLE = 1e-4;
+
+export function activityDoubt(ionicStrength: number): number {
+  return MODEL_DOUBT.find(([upTo]) => ionicStrength <= upTo)?.[1] ?? 0.25;
+}
+
+/** How the figures of one answer are made. */
+export interface FigureMaker {
+  /**
+   * @param value - of the figure
+   * @param figure - what it is in the solver's terms, in mol/kg or ln activity
+   * @param factor - from there to the unit of the figure
+   */
+  make(value: number, unit: string, figure: Figure, factor: number, naming: Naming): Quantity;
+  /** The same for an amount: molality times the water. */
+  amount(molality: number, figure: Figure, naming: Naming): Quantity<"amount of substance">;
+}
+
+/** Text of a double with twelve digits, as the graph takes it. */
+const digits = (x: number): string => (x === 0 ? "0" : x.toPrecision(12));
+
+export function figureMaker(
+  { model, solution, kilograms, totals }: Solved,
+  brought: readonly Brought[],
+  water: Quantity<"mass">,
+  pH: Quantity | undefined,
+  ideal: boolean,
+): FigureMaker {
+  const doubt = ideal
+    ? undefined
+    : quantity(
+        { value: "0", unit: "", standardUncertainty: activityDoubt(solution.ionicStrength).toString() },
+        { symbol: "Δlog γ", label: "activity model: error of log10 of the coefficient of a singly charged ion" },
+      );
+  const away =
+    model.celsius === 25
+      ? undefined
+      : quantity(
+          { value: "0", unit: "", standardUncertainty: String(AWAY_FROM_25) },
+          { symbol: "Δlog K", label: `constants away from 25 °C, all together` },
+        );
+  const inputs = (figure: Figure, factor: number, extraWater: number) => {
+    const gradient = gradientOf(solution, figure);
+    const list: { input: Quantity; partial: number; weight: number }[] = [];
+    for (const { ingredient, of } of brought) {
+      let slope = 0;
+      for (const [key, count] of of) slope += gradient.totals[model.components.indexOf(key)]! * count;
+      const partial = ((slope / kilograms) * factor) / molesIn(ingredient);
+      list.push({ input: ingredient.amount, partial, weight: Infinity });
+    }
+    let concentration = 0;
+    for (let j = 0; j < totals.length; j += 1) concentration -= gradient.totals[j]! * totals[j]!;
+    const perKilogram = (concentration / kilograms) * factor + extraWater;
+    list.push({ input: water, partial: perKilogram / kilogramsIn(water), weight: Infinity });
+    if (pH !== undefined) {
+      const partial = -Math.LN10 * gradient.lnK[model.species.length + model.heldPH]! * factor;
+      list.push({ input: pH, partial, weight: Infinity });
+    }
+    let [largest, all] = [0, 0];
+    for (const [constant, uses] of model.uses) {
+      let slope = 0;
+      for (const [row, count] of uses) slope += gradient.lnK[row]! * count;
+      const partial = slope * Math.LN10 * factor;
+      if (partial === 0) continue;
+      const weight = Math.abs(partial) * Math.max(constant.standardUncertainty, 1e-6);
+      largest = Math.max(largest, weight);
+      all = Math.hypot(all, partial);
+      list.push({ input: constant.input(), partial, weight });
+    }
+    if (doubt !== undefined && gradient.activity !== 0)
+      list.push({ input: doubt, partial: -Math.LN10 * gradient.activity * factor, weight: Infinity });
+    if (away !== undefined) list.push({ input: away, partial: all, weight: Infinity });
+    return list.filter(({ weight }) => weight >= NEGLIGIBLE * largest);
+  };
+  return {
+    make: (value, unit, figure, factor, naming) =>
+      solvedFigure(digits(value), unit, "equilibrium", naming, () => inputs(figure, factor, 0)),
+    amount: (molality, figure, naming) =>
+      solvedFigure(digits(molality * kilograms), "mol", "equilibrium", naming, () =>
+        inputs(figure, kilograms, molality),
+      ) as Quantity<"amount of substance">,
+  };
+}
+
+/** Moles in one unit of the amount as it is written: partials are in the inputs' own units. */
+const molesIn = ({ amount }: Ingredient): number => unitFactor(amount, "mol");
+const kilogramsIn = (water: Quantity): number => unitFactor(water, "kg");
+
+function unitFactor(q: Quantity, unit: string): number {
+  if (q.unit === unit) return 1;
+  return quantity({ value: "1", unit }).in(q.unit).toNumber();
+}

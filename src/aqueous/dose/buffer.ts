@@ -1,0 +1,166 @@
+// Buffers: what to weigh, and how well one holds its pH.
+import { massOf } from "../../amount";
+import { attempt, type Result } from "../../foundation/error";
+import {
+  type ConcentrationText,
+  type NumberLike,
+  type Quantity,
+  type QuantityLike,
+  quantity,
+  type VolumeText,
+} from "../../quantity";
+import { guard, positive } from "../argument";
+import { type AqueousComposition, aqueousComposition, originOf } from "../composition/composition";
+import { AqueousError } from "../error";
+import { HYDRON } from "../mixture/notation";
+import { pHInput } from "../mixture/request";
+import { crossing } from "../solve/root";
+import { gradientOf } from "../solve/sensitivity";
+import { ADDITION_FIELDS, type AdditionOptions, pHFigure } from "./addition";
+
+/** An acid and its base, as they are weighed. */
+export type BufferPair = readonly [acid: string, base: string];
+
+/** Pairs to choose from when none is named; the one whose even mixture comes nearest to the pH is taken. */
+const PAIRS: readonly BufferPair[] = [
+  ["C6H8O7·H2O", "Na3C6H5O7·2H2O"],
+  ["HCOOH", "NaHCOO"],
+  ["CH3COOH", "CH3COONa·3H2O"],
+  ["KH2PO4", "Na2HPO4"],
+  ["NH4Cl", "NH3"],
+  ["H3BO3", "NaOH"],
+  ["NaHCO3", "Na2CO3"],
+];
+
+/** The buffer that is wanted. */
+export interface BufferRequest extends AdditionOptions {
+  readonly pH: NumberLike | QuantityLike;
+  /** Of acid and base together. */
+  readonly concentration: QuantityLike<"concentration", ConcentrationText>;
+  readonly volume: QuantityLike<"volume", VolumeText>;
+  readonly pair?: BufferPair;
+}
+
+/** What to weigh for a buffer. */
+export interface BufferRecipe {
+  readonly pair: BufferPair;
+  readonly amounts: readonly {
+    readonly formula: string;
+    readonly amount: Quantity<"amount of substance">;
+    readonly mass: Quantity<"mass">;
+  }[];
+  /** What is in it, at equilibrium. */
+  readonly composition: AqueousComposition;
+  /** mol/L of strong acid or base per pH unit. */
+  readonly capacity: Quantity;
+}
+
+const BUFFER_FIELDS = { pH: true, concentration: true, volume: true, pair: true, ...ADDITION_FIELDS } as const;
+
+/**
+ * What to weigh for a buffer of some pH, with the activities of the finished solution counted.
+ *
+ * @param request - pH, total concentration of the pair, volume, and the pair as it is weighed, acid first; without a pair one
+ *   that suits the pH is taken
+ * @returns amounts and masses, what is in the buffer, and its capacity
+ * @throws {AqueousError} `aqueous.out-of-reach` if the pair does not reach the pH; else as `aqueousComposition`
+ * @category In the beaker
+ * @example
+ * const recipe = bufferRecipe({ pH: 4.8, concentration: "0.1 mol/L", pair: ["CH3COOH", "CH3COONa"], volume: "1 L" });
+ * recipe.amounts.map((one) => one.amount.format({ decimals: 3, uncertainty: "none" })) // => ["0.043 mol", "0.057 mol"]
+ */
+export function bufferRecipe(request: BufferRequest): BufferRecipe {
+  guard.fields(request, BUFFER_FIELDS, "request");
+  const target = pHInput(request.pH).value.toNumber();
+  const concentration = positive(request.concentration, "concentration", "concentration", { symbol: "c" });
+  const volume = positive(request.volume, "volume", "volume", { symbol: "V" });
+  const total = concentration.times(volume).to("mol");
+  const { pH: _, concentration: __, volume: ___, pair: ____, ...options } = request;
+  const mixed = (pair: BufferPair, base: number): AqueousComposition =>
+    aqueousComposition({
+      ...(options as object),
+      water: volume as never,
+      dissolved: [
+        { formula: pair[0], amount: total.times((1 - base).toPrecision(12)) as never },
+        { formula: pair[1], amount: total.times(base.toPrecision(12)) as never },
+      ],
+    });
+  const away = (pair: BufferPair, base: number): number => mixed(pair, base).pH.value.toNumber() - target;
+  const pair = request.pair ?? nearest(away);
+  guard.list(pair, "pair");
+  if (pair.length !== 2) throw new AqueousError("aqueous.bad-option", "pair must be an acid and its base");
+  const [low, high] = [1e-6, 1 - 1e-6];
+  if (away(pair, low) > 0 || away(pair, high) < 0) {
+    throw new AqueousError("aqueous.out-of-reach", `${pair[0]} and ${pair[1]} make no buffer of pH ${target}`, {
+      hint: "take a pair whose pKa is within one unit of the pH",
+      details: { pair, pH: target },
+    });
+  }
+  const base = crossing((x) => away(pair, x), low, high, 1e-10);
+  const amounts = ([1 - base, base] as const).map((share, i) => {
+    const amount = total.times(share.toPrecision(12)).named({
+      symbol: `n(${pair[i]})`,
+      rule: "share of acid and base that gives the pH",
+    }) as Quantity<"amount of substance">;
+    return { formula: pair[i]!, amount, mass: massOf(amount as never, pair[i]!) };
+  });
+  const composition = mixed(pair, base);
+  return { pair, amounts, composition, capacity: bufferCapacity(composition) };
+}
+
+function nearest(away: (pair: BufferPair, base: number) => number): BufferPair {
+  let [best, least] = [PAIRS[0]!, Infinity];
+  for (const pair of PAIRS) {
+    const distance = Math.abs(away(pair, 0.5));
+    if (distance < least) [best, least] = [pair, distance];
+  }
+  return best;
+}
+
+/**
+ * Buffer capacity of a solution: mol of strong acid per litre for one unit of pH, from the derivatives of the
+ * equilibrium. Solids and gases that stand take part.
+ *
+ * @param composition - from `aqueousComposition`
+ * @returns mol/L (per pH unit); a held pH has no capacity and is refused
+ * @throws {AqueousError} `aqueous.bad-option`
+ * @category In the beaker
+ * @example
+ * const buffer = aqueousComposition({
+ *   water: "1 L",
+ *   dissolved: [{ formula: "CH3COOH", amount: "0.05 mol" }, { formula: "CH3COONa", amount: "0.05 mol" }],
+ * });
+ * bufferCapacity(buffer).format({ decimals: 3, uncertainty: "none" }) // => "0.058 mol/L"
+ */
+export function bufferCapacity(composition: AqueousComposition): Quantity {
+  const { read, solved } = originOf(composition);
+  if (read.pH !== undefined) throw new AqueousError("aqueous.bad-option", "a pH that is held has no capacity");
+  const { model, solution } = solved;
+  const gradient = gradientOf(solution, pHFigure(model));
+  // a strong acid brings an anion that only counts for the ionic strength
+  const ofAcid = gradient.totals[model.components.indexOf(HYDRON)]! + gradient.bystanders / 2;
+  const slope = Math.abs(ofAcid / Math.LN10);
+  return quantity(
+    { value: (1 / slope).toPrecision(8), unit: "mol/L" },
+    { symbol: "β", label: "buffer capacity per unit of pH", rule: "1 / |d(pH)/d(strong acid)|" },
+  );
+}
+
+/**
+ * As `bufferRecipe`, but gives the refusal back as data.
+ *
+ * @category In the beaker
+ * @example
+ * tryBufferRecipe({ pH: 12, concentration: "0.1 mol/L", pair: ["CH3COOH", "CH3COONa"], volume: "1 L" }).ok // => false
+ */
+export const tryBufferRecipe = (request: BufferRequest): Result<BufferRecipe> => attempt(() => bufferRecipe(request));
+
+/**
+ * As `bufferCapacity`, but gives the refusal back as data.
+ *
+ * @category In the beaker
+ * @example
+ * tryBufferCapacity({} as never).ok // => false
+ */
+export const tryBufferCapacity = (composition: AqueousComposition): Result<Quantity> =>
+  attempt(() => bufferCapacity(composition));

@@ -1,0 +1,353 @@
+// The network of reactions in water: every species, solid and gas of the tables expressed in components, which are the
+// metal ions, the bases of the acids and H+. A table row refers to whatever species it likes; here they are followed down.
+
+import { parseFormula } from "../../formula";
+import { ACID_STEPS, WATER_IONIZATION } from "../../ion/data/acid-steps";
+import { COMPLEXES, type ComplexStep } from "../data/complexes";
+import { FORMATIONS, HENRY, IN_WATER } from "../data/formations";
+import { ACID_HEATS, FORMATION_HEATS } from "../data/heats";
+import { SOLUBILITY_PRODUCTS, type SolubilityProductRow } from "../data/products";
+import { SOLUBLE } from "../data/soluble";
+import { daviesTerm, debyeHueckelSlope } from "../solve/davies";
+import { type Constant, constant, LONE_SPREAD, spreadOf } from "./constant";
+import { termsOf } from "./material";
+import { HYDRON, type Key, keyOf, readReaction, type Term, WATER } from "./notation";
+import { productConstant } from "./product-constant";
+
+/** A constant and how often its decimal logarithm goes into that of a formation. */
+export type Share = readonly [constant: Constant, count: number];
+
+/** Something as a sum of components: `log K` of its formation is the sum of its shares. */
+export interface Expression {
+  readonly of: ReadonlyMap<Key, number>;
+  readonly shares: readonly Share[];
+}
+
+/** A species that is made of components. */
+export interface Species extends Expression {
+  readonly key: Key;
+  readonly formula: string;
+  readonly charge: number;
+}
+
+/** A solid or gas: the sum of its shares is the log of the activity product at saturation. */
+export interface Phase extends Expression {
+  readonly kind: "solid" | "gas";
+  readonly formula: string;
+  readonly name: string;
+  readonly form: string | undefined;
+  readonly row: SolubilityProductRow | undefined;
+  /** °C between which its constant serves; undefined for all. */
+  readonly serves?: readonly [from: number, to: number];
+  readonly notes: readonly string[];
+}
+
+/** How a species is formed from others. */
+interface Formation {
+  readonly formula: string;
+  readonly from: readonly Term[];
+  readonly shares: readonly Share[];
+}
+
+/** Acids that water levels: their steps carry nominal figures and are left out. */
+const LEVELLED = -0.9;
+/** Complexes that do not come apart in water in any time a bench cares for: components of their own. */
+const INERT = new Set(["Fe(CN)6^4-", "Fe(CN)6^3-", "Co(NH3)6^3+", "Co(C2H8N2)3^3+"]);
+
+/** All that may happen in water. Expressions are made on request and kept. */
+export class Network {
+  private readonly formations = new Map<Key, Formation>();
+  private readonly inWater = new Map<Key, readonly Term[]>();
+  private readonly expressions = new Map<Key, Expression>();
+  private readonly formulas = new Map<Key, string>();
+  private allSpecies: Species[] | undefined;
+  private allPhases: readonly Phase[] | undefined;
+  private rows: {
+    phase: Omit<Phase, "of" | "shares">;
+    ions: readonly Term[] | (() => readonly Term[]);
+    shares: readonly Share[];
+  }[] = [];
+
+  /** How a species is formed; a later row for the same species replaces an earlier one. */
+  form(formula: string, from: readonly Term[], shares: readonly Share[]): void {
+    this.formations.set(keyOf(formula), { formula, from, shares });
+    this.expressions.clear();
+    this.allSpecies = undefined;
+  }
+
+  /** What something becomes in water at once. */
+  convert(given: string, becomes: readonly Term[]): void {
+    this.inWater.set(keyOf(given), becomes);
+  }
+
+  addPhase(
+    phase: Omit<Phase, "of" | "shares">,
+    ions: readonly Term[] | (() => readonly Term[]),
+    shares: readonly Share[],
+  ): void {
+    this.rows.push({ phase, ions, shares });
+    this.allPhases = undefined;
+  }
+
+  removePhases(which: (phase: Omit<Phase, "of" | "shares">) => boolean): void {
+    this.rows = this.rows.filter(({ phase }) => !which(phase));
+    this.allPhases = undefined;
+  }
+
+  /** Every solid and gas. */
+  get phases(): readonly Phase[] {
+    this.allPhases ??= this.rows.map(({ phase, ions, shares }) => {
+      const whole = this.sum(typeof ions === "function" ? ions() : ions);
+      // a product of ion activities K is one of components K / product of the ions' own formations
+      const rest = whole.shares.map(([share, count]): Share => [share, -count]);
+      return { ...phase, of: whole.of, shares: [...shares, ...rest] };
+    });
+    return this.allPhases;
+  }
+
+  /** Is it a species of the tables, or does it turn into some? */
+  knows(key: Key): boolean {
+    return this.formations.has(key) || this.inWater.has(key);
+  }
+
+  isFormed(key: Key): boolean {
+    return this.formations.has(key);
+  }
+
+  /** In components; what no row forms is a component. */
+  express(text: string): Expression {
+    const key = keyOf(text);
+    const before = this.expressions.get(key);
+    if (before !== undefined) return before;
+    if (!this.formulas.has(key)) this.formulas.set(key, text);
+    const formation = this.formations.get(key);
+    const turned = this.inWater.get(key);
+    let made: Expression;
+    if (formation !== undefined) {
+      const whole = this.sum(formation.from);
+      made = { of: whole.of, shares: [...formation.shares, ...whole.shares] };
+    } else if (turned !== undefined) {
+      // complete at once: only the composition counts
+      made = { of: this.sum(turned).of, shares: [] };
+    } else made = { of: new Map([[key, 1]]), shares: [] };
+    this.expressions.set(key, made);
+    return made;
+  }
+
+  /** A sum of species in components. */
+  sum(terms: readonly Term[]): Expression {
+    const of = new Map<Key, number>();
+    const shares: Share[] = [];
+    for (const [count, species] of terms) {
+      if (species === WATER) continue;
+      const one = this.express(species);
+      for (const [key, n] of one.of) of.set(key, (of.get(key) ?? 0) + n * count);
+      for (const [share, n] of one.shares) shares.push([share, n * count]);
+    }
+    for (const [key, n] of of) if (Math.abs(n) < 1e-12) of.delete(key);
+    return { of, shares };
+  }
+
+  /** As a table or the caller wrote it first. */
+  formulaOf(key: Key): string {
+    return this.formulas.get(key) ?? key;
+  }
+
+  /** Every species that is formed. */
+  get species(): readonly Species[] {
+    if (this.allSpecies === undefined) {
+      this.allSpecies = [];
+      for (const [key, { formula }] of this.formations) {
+        const { charge } = parseFormula(formula);
+        this.allSpecies.push({ key, formula, charge, ...this.express(formula) });
+      }
+    }
+    return this.allSpecies;
+  }
+}
+
+const isMetalIon = (text: string): boolean => /^[A-Z][a-z]?(?:\^\d)?\+$/.test(text) && text !== HYDRON;
+
+/** Ionic product of water as the tables use it, and how it moves with the temperature. */
+export const PKW = /* @__PURE__ */ constant("pKw", "ionic product of water, 25 °C", "14.00", 0.01, {
+  source: "epaEquilibria",
+});
+
+/** pKw at a temperature: that of 25 °C and the published difference. */
+export function waterShift(celsius: number): number {
+  const at = (t: number): number => {
+    const above = WATER_IONIZATION.findIndex((row) => row.celsius >= t);
+    const [a, b] = [WATER_IONIZATION[Math.max(0, above - 1)]!, WATER_IONIZATION[above]!];
+    if (a.celsius === b.celsius) return Number(a.pKw);
+    return Number(a.pKw) + ((Number(b.pKw) - Number(a.pKw)) * (t - a.celsius)) / (b.celsius - a.celsius);
+  };
+  return at(celsius) - at(25);
+}
+
+/**
+ * A stability constant brought to zero ionic strength with the activity model used here; undefined where the source does
+ * not say at which it was measured.
+ */
+export function atZeroIonicStrength(
+  step: ComplexStep,
+  metalCharge: number,
+  ligandCharge: number,
+  complexCharge: number,
+): number | undefined {
+  if (step.ionicStrength === undefined) return Number(step.logBeta);
+  const ionic = Number(step.ionicStrength);
+  if (!Number.isFinite(ionic)) return undefined;
+  const squares = metalCharge ** 2 + step.n * ligandCharge ** 2 + (step.protons ?? 0) - complexCharge ** 2;
+  return Number(step.logBeta) + (debyeHueckelSlope(25) / Math.LN10) * daviesTerm(ionic) * squares;
+}
+
+const heatOf = (heats: Readonly<Record<string, string>>, key: string): number | undefined =>
+  heats[key] === undefined ? undefined : Number(heats[key]);
+
+function addAcids(network: Network, hydrolysed: ReadonlySet<Key>): void {
+  for (const row of ACID_STEPS) {
+    if (Number(row.pKa) < LEVELLED || row.acid === "H3O+") continue;
+    const pKa = constant(
+      `pKa(${parseFormula(row.acid)})`,
+      `pKa of ${row.name}, step ${row.step}, 25 °C`,
+      row.pKa,
+      spreadOf(row.range, row.doubtful) * (row.range === undefined && row.doubtful !== true ? 0.2 : 1),
+      { source: row.source, doubtful: row.doubtful ?? false, enthalpy: heatOf(ACID_HEATS, row.acid) },
+    );
+    if (isMetalIon(row.acid)) {
+      // hydroxide complexes of the other table are the fuller account of the same thing
+      if (hydrolysed.has(keyOf(row.acid))) continue;
+      network.form(
+        row.base,
+        [
+          [1, row.acid],
+          [-1, HYDRON],
+        ],
+        [[pKa, -1]],
+      );
+    } else
+      network.form(
+        row.acid,
+        [
+          [1, row.base],
+          [1, HYDRON],
+        ],
+        [[pKa, 1]],
+      );
+  }
+}
+
+function addComplexes(network: Network): Set<Key> {
+  const hydrolysed = new Set<Key>();
+  for (const { metal, ligand, steps } of COMPLEXES) {
+    const [zMetal, zLigand] = [parseFormula(metal).charge, parseFormula(ligand).charge];
+    if (ligand === "OH-") hydrolysed.add(keyOf(metal));
+    for (const step of steps) {
+      if (INERT.has(step.complex)) continue;
+      const charge = parseFormula(step.complex).charge;
+      const logBeta = atZeroIonicStrength(step, zMetal, zLigand, charge);
+      if (logBeta === undefined) continue;
+      const elsewhere = step.celsius !== undefined || step.ionicStrength !== undefined;
+      const beta = constant(
+        `log β(${parseFormula(step.complex)})`,
+        `stability constant of ${parseFormula(step.complex)}, ${step.celsius ?? 25} °C${
+          step.ionicStrength === undefined ? "" : `, brought from ${step.ionicStrength} mol/L to zero ionic strength`
+        }`,
+        logBeta.toFixed(2),
+        Math.max(spreadOf(step.range, step.doubtful), elsewhere ? 0.2 : 0),
+        { source: step.source, doubtful: step.doubtful ?? false, enthalpy: heatOf(FORMATION_HEATS, step.complex) },
+      );
+      const protons: Term[] = step.protons === undefined ? [] : [[step.protons, HYDRON]];
+      network.form(step.complex, [[1, metal], [step.n, ligand], ...protons], [[beta, 1]]);
+    }
+  }
+  return hydrolysed;
+}
+
+function addFormations(network: Network): void {
+  for (const row of FORMATIONS) {
+    const { left, right } = readReaction(row.reaction);
+    const key = keyOf(row.species);
+    const beside = right.filter(([, species]) => keyOf(species) !== key);
+    const from: Term[] = [...left, ...beside.map(([count, species]): Term => [-count, species])];
+    const logK = constant(
+      `log K(${parseFormula(row.species)})`,
+      `formation of ${parseFormula(row.species)}, 25 °C`,
+      row.logK,
+      spreadOf(undefined, row.doubtful),
+      { source: row.source, doubtful: row.doubtful ?? false, enthalpy: heatOf(FORMATION_HEATS, row.species) },
+    );
+    network.form(row.species, from, [[logK, 1]]);
+  }
+}
+
+/** A solid may stand this far outside the figures of its curve, °C: another hydrate decides there. */
+const BEYOND = 4.9;
+
+/** Ions the network cannot place: BiO+ is written without its relation to Bi3+. */
+const UNPLACED = new Set(["BiO+"]);
+
+function addPhases(network: Network): void {
+  for (const row of SOLUBILITY_PRODUCTS) {
+    if (row.convention === "free-sulfide") continue;
+    const { left, right } = readReaction(row.dissolution);
+    const ions = [...right, ...left.slice(1).map(([count, species]): Term => [-count, species])];
+    if (ions.some(([, species]) => UNPLACED.has(species))) continue;
+    const { solid: formula, name, form } = row;
+    const notes = row.note === undefined ? [] : [row.note];
+    network.addPhase({ kind: "solid", formula, name, form, row, notes }, ions, [[productConstant(row), -1]]);
+  }
+  for (const { solid, name, points } of SOLUBLE) {
+    const values = points.map(([celsius, pKsp]) => [celsius, Number(pKsp)] as const);
+    const nearest = values.reduce((a, b) => (Math.abs(b[0] - 25) < Math.abs(a[0] - 25) ? b : a));
+    const product = constant(
+      `pKsp(${solid})`,
+      `pKsp of ${name} (${solid}), fitted to its solubility curve`,
+      nearest[1].toFixed(3),
+      LONE_SPREAD,
+      { points: values },
+    );
+    const serves = [values[0]![0] - BEYOND, values.at(-1)![0] + BEYOND] as const;
+    network.addPhase(
+      { kind: "solid", formula: solid, name, form: undefined, row: undefined, serves, notes: [] },
+      () => termsOf(parseFormula(solid), network),
+      [[product, -1]],
+    );
+  }
+  for (const row of HENRY) {
+    const henry = constant(`log KH(${row.gas})`, `Henry constant of ${row.gas}, 25 °C`, row.logK, 0.02, {
+      source: row.source,
+      enthalpy: Number(row.enthalpy),
+    });
+    network.addPhase(
+      { kind: "gas", formula: row.gas, name: row.gas, form: undefined, row: undefined, notes: [] },
+      [[1, row.dissolved]],
+      [[henry, 1]],
+    );
+  }
+}
+
+/** Conversions that need no constant. */
+export function addConversions(network: Network): void {
+  for (const { given, reaction } of IN_WATER) {
+    const { left, right } = readReaction(reaction);
+    network.convert(given, [...right, ...left.slice(1).map(([count, species]): Term => [-count, species])]);
+  }
+}
+
+/** A network of all tables. */
+export function wholeNetwork(): Network {
+  const made = new Network();
+  made.form("OH-", [[-1, HYDRON]], [[PKW, -1]]);
+  addConversions(made);
+  const hydrolysed = addComplexes(made);
+  addAcids(made, hydrolysed);
+  addFormations(made);
+  addPhases(made);
+  return made;
+}
+
+let whole: Network | undefined;
+
+/** The network of all tables, made once. */
+export const network = (): Network => (whole ??= wholeNetwork());

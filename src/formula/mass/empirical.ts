@@ -1,0 +1,399 @@
+// Empirical and molecular formulas from what an analysis found. The only judgement is when a ratio counts as whole; it is
+// written down with the result, and so is the next best reading.
+
+import { elementIndexOf } from "../../element/symbols";
+import { isRecord, kindOf } from "../../foundation/argument";
+import { attempt, type Result } from "../../foundation/error";
+import { gcd } from "../../foundation/gcd";
+import { type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { nodeOf } from "../../quantity/value/quantity";
+import { needEmpiricalOptions } from "../argument";
+import { FormulaError } from "../error";
+import { type Formula, parseFormula } from "../formula";
+import { hillOrder } from "../print/order";
+import { type Constituent, neighbours, proves, ranked, type Scored, scorer } from "./empirical-rank";
+import { type MolarMassOptions, molarMass } from "./molar-mass";
+
+/** What was found, by element or by compound: all as percentages, or all as masses and amounts of one sample. */
+export type FoundComposition = Readonly<Record<string, QuantityLike | number>>;
+
+/** How an empirical formula is judged. */
+export interface EmpiricalOptions {
+  /** Measured molar mass, for the molecular formula. */
+  readonly molarMass?: QuantityLike | undefined;
+  /** The element (or compound) that makes up the rest to 100 %, such as `"O"`. */
+  readonly remainder?: string | undefined;
+  /** Largest number the ratios are multiplied by to make them whole. Default 12, at most 100. */
+  readonly maxMultiplier?: number | undefined;
+  /** Atomic weights, as in {@link molarMass}. */
+  readonly weights?: MolarMassOptions | undefined;
+}
+
+/** One candidate formula. */
+export interface EmpiricalCandidate {
+  readonly formula: Formula;
+  /** What the smallest ratio was multiplied by. */
+  readonly multiplier: number;
+  /** Largest distance of a multiplied ratio from the whole number it was rounded to. */
+  readonly deviation: number;
+  /** Largest difference between the found share and the share in the formula, in per cent of the whole. */
+  readonly residual: number;
+}
+
+/** What {@link empiricalFormula} returns. */
+export interface EmpiricalFormula extends EmpiricalCandidate {
+  /** Amount of each constituent, its ratio to the smallest, and the whole number it was read as. */
+  readonly ratios: readonly {
+    readonly constituent: string;
+    readonly amount: Quantity;
+    readonly ratio: number;
+    readonly count: number;
+  }[];
+  /** The next best reading of the same figures; undefined if none comes near. */
+  readonly runnerUp: EmpiricalCandidate | undefined;
+  /**
+   * Every other formula that the figures allow as well, the simplest first, at most ten: the figures alone do not decide
+   * between them. Empty for a formula that stands alone.
+   */
+  readonly alternatives: readonly EmpiricalCandidate[];
+  /** Formula of the molecule, where a molar mass was given. */
+  readonly molecularFormula: Formula | undefined;
+  /** How many empirical units make the molecule. */
+  readonly units: number | undefined;
+  /** The rounding judgement in words, line by line. */
+  readonly judgement: readonly string[];
+}
+
+const DEFAULT_MULTIPLIER = 12;
+const MAX_CONSTITUENTS = 30;
+const MOST_ALTERNATIVES = 10;
+
+function readComposition(
+  found: FoundComposition,
+  options: EmpiricalOptions,
+): { parts: Constituent[]; notes: string[] } {
+  if (!isRecord(found)) {
+    throw new FormulaError("formula.no-composition", `what was found is an object, not ${kindOf(found)}`, {
+      hint: 'such as { C: "40.0 %", H: "6.71 %", O: "53.28 %" }',
+    });
+  }
+  const entries: [string, Quantity][] = Object.entries(found).map(([name, like]) => [
+    name,
+    typeof like === "number" ? quantity({ value: like, unit: "" }) : quantity(like),
+  ]);
+  const notes: string[] = [];
+  if (entries.length === 0)
+    throw new FormulaError("formula.no-composition", "nothing was found, so there is no formula");
+  if (entries.length > MAX_CONSTITUENTS) {
+    throw new FormulaError("formula.no-composition", `more than ${MAX_CONSTITUENTS} constituents`);
+  }
+  const first = entries[0]![1];
+  const plain = isFraction(first);
+  for (const [name, q] of entries) {
+    const known = isFraction(q) || q.dimension === "mass" || q.dimension === "amount of substance";
+    if (!known || isFraction(q) !== plain) {
+      throw new FormulaError(
+        "formula.mixed-composition",
+        `${name} is of another kind (${q.dimension}) than the first (${first.dimension})`,
+        {
+          hint: "give all as percentages, or all as masses and amounts",
+        },
+      );
+    }
+    if (!q.isPositive()) {
+      throw new FormulaError("formula.not-positive", `${name} must be more than nothing, not ${q}`, {
+        details: { constituent: name },
+      });
+    }
+  }
+  let remainderRoom = 0;
+  let percent = plain && entries.some(([, q]) => q.unit.startsWith("%"));
+  if (options.remainder !== undefined) {
+    if (!plain) {
+      throw new FormulaError("formula.mixed-composition", "a remainder can only make up percentages", {
+        hint: "give the composition in per cent",
+      });
+    }
+    const rest = entries.reduce((left, [, q]) => left.minus(q), quantity("100 %"));
+    if (!rest.isPositive()) {
+      throw new FormulaError("formula.over-hundred", "the percentages leave no remainder", {
+        details: { remainder: options.remainder },
+      });
+    }
+    remainderRoom = entries.reduce((total, [name, q]) => total + roomOf(q, found[name]), 0);
+    entries.push([options.remainder, rest]);
+    notes.push(`${options.remainder} is taken as the remainder to 100 %: ${rest.to("%").format({ significant: 4 })}`);
+    percent = true;
+  }
+  const parts = entries.map(([name, given]): Omit<Constituent, "share" | "room"> & Weighed => {
+    const formula = parseFormula(name);
+    const M = molarMass(formula, options.weights);
+    const byAmount = given.dimension === "amount of substance";
+    const amount = byAmount ? given : given.dividedBy(M);
+    const mass = byAmount
+      ? given.in("mol").toNumber() * M.in("g/mol").toNumber()
+      : given.in(plain ? "%" : "g").toNumber();
+    const own = name === options.remainder && found[name] === undefined ? remainderRoom : roomOf(given, found[name]);
+    const relative = own / given.value.toNumber();
+    return { name, formula, given, amount, mass, slack: mass * relative };
+  });
+  const slack = parts.reduce((sum, part) => sum + part.slack, 0);
+  const whole = parts.reduce((sum, { mass }) => sum + mass, 0);
+  if (percent) {
+    const sum = entries.reduce((total, [, q]) => total + q.in("%").toNumber(), 0);
+    if (sum > 102) {
+      throw new FormulaError("formula.over-hundred", `the percentages sum to ${sum.toPrecision(5)} %`, {
+        hint: "a composition sums to 100 %",
+        details: { sum },
+      });
+    }
+    if (sum < 98) notes.push(`the percentages sum to ${sum.toPrecision(4)} % only: a constituent may be missing`);
+  }
+  const shares = parts.map(({ mass, slack: own, ...rest }): Constituent => {
+    const share = (100 * mass) / whole;
+    return { ...rest, share, room: OTHER_WEIGHTS + (100 * own + share * slack) / whole };
+  });
+  return { parts: shares, notes };
+}
+
+/** What was found of one constituent in one scale of masses, and half of its last printed digit. */
+interface Weighed {
+  readonly mass: number;
+  readonly slack: number;
+}
+
+/** Percentages are computed with atomic weights of other years and roundings: 0.01 of the whole covers what that moves. */
+const OTHER_WEIGHTS = 0.01;
+
+/** Half of the last printed digit, or two standard uncertainties, in the unit as given; nothing for a computed value. */
+function roomOf(q: Quantity, like: QuantityLike | number | undefined): number {
+  const u = q.standardUncertainty;
+  if (u !== undefined) return u.toNumber() * 2;
+  const decimals = typeof like === "number" ? (/\.(\d+)$/.exec(String(like))?.[1]?.length ?? 0) : nodeOf(q).decimals;
+  return decimals === undefined ? 0 : 0.5 * 10 ** -decimals;
+}
+
+function isFraction(q: Quantity): boolean {
+  return q.dimension === "number" || q.dimension.endsWith("fraction") || q.unit === "%";
+}
+
+/** The constituents with their counts as one formula: elements run together, compounds joined by dots. */
+function assemble(parts: readonly Constituent[], counts: readonly number[]): Formula {
+  const elements = parts.every(({ name }) => elementIndexOf(name) >= 0 || name === "D" || name === "T");
+  if (!elements) {
+    return parseFormula(parts.map(({ formula }, i) => `${counts[i] === 1 ? "" : counts[i]}${formula}`).join("*"));
+  }
+  // Carbon compounds in Hill order, others in the order given.
+  const order = parts.some(({ name }) => name === "C")
+    ? hillOrder(parts.map(({ formula }) => formula.elementIndexAt(0)))
+    : parts.map((_, i) => i);
+  return parseFormula(order.map((i) => `${parts[i]!.name}${counts[i] === 1 ? "" : counts[i]}`).join(""));
+}
+
+/**
+ * Empirical formula from an analysis, and the molecular formula if the molar mass is known.
+ *
+ * Amounts are mass / molar mass; each is divided by the smallest and the ratios are multiplied by 1, 2, 3... A formula whose
+ * own shares, rounded, are the printed ones is taken first, the simplest of several; the others are its `alternatives`.
+ * Where the figures were measured and no formula has them to the last digit, the simplest counts whose ratios lie near whole
+ * numbers: within 2 % of the number, at least 0.04 and at most 0.1, or two standard uncertainties where the figures carry
+ * one. A molar mass, where given, decides first: only formulas of which it is a multiple are looked at.
+ * Constituents may be compounds: `{ CuSO4: "63.9 %", H2O: "36.1 %" }` gives the hydrate.
+ *
+ * @param found - share of each element or compound, or its mass or amount in one sample, with the digits it is known to
+ * @param options - molar mass, remainder element, largest multiplier
+ * @returns the formula, residual in per cent of the whole, runner-up, ratios and the judgement in words
+ * @throws {FormulaError} `formula.no-composition`, `formula.mixed-composition`, `formula.not-positive`,
+ *   `formula.over-hundred`, `formula.no-simple-ratio`, `formula.molar-mass-mismatch`,
+ *   `formula.bad-option`
+ * @source the ratio method is common practice, as are its limits; 0.4 % is what journals allow a combustion analysis (memory)
+ * @category Formulas
+ * @example
+ * empiricalFormula({ C: "40.0 %", H: "6.71 %", O: "53.28 %" }).formula // => CH2O
+ * empiricalFormula({ C: "92.3 %", H: "7.7 %" }, { molarMass: "78.1 g/mol" }).molecularFormula // => C6H6
+ */
+export function empiricalFormula(found: FoundComposition, options: EmpiricalOptions = {}): EmpiricalFormula {
+  needEmpiricalOptions(options);
+  const { parts, notes } = readComposition(found, options);
+  const most = Math.min(100, Math.max(1, Math.floor(options.maxMultiplier ?? DEFAULT_MULTIPLIER)));
+  const unit = parts[0]!.amount.unit;
+  const amounts = parts.map(({ amount }) => amount.in(unit).toNumber());
+  const smallest = Math.min(...amounts);
+  const ratios = amounts.map((amount) => amount / smallest);
+  const anchor = amounts.indexOf(smallest);
+  const score = scorer(parts, options.weights, ratios, anchor);
+  const measured = measuredMass(options);
+  const tried = new Map<string, Scored>();
+  const tryCounts = (counts: readonly number[]): void => {
+    const key = counts.join(",");
+    if (counts.reduce(gcd) === 1 && !tried.has(key)) tried.set(key, score(counts));
+  };
+  for (let k = 1; k <= most; k += 1) for (const counts of neighbours(ratios, parts, k, anchor)) tryCounts(counts);
+  const all = ranked([...tried.values()]);
+  const fitting = measured === undefined ? all : ofMass(all, measured, (one) => assemble(parts, one.counts), options);
+  const candidate = ({ multiplier, counts, deviation, residual }: Scored): EmpiricalCandidate => {
+    return { formula: assemble(parts, counts), multiplier, deviation, residual };
+  };
+  const good = (one: Scored): boolean =>
+    one.strain <= 1 || (one.misfit <= 1 && (measured !== undefined || proves(one)));
+  const best = fitting.find(good) ?? all.find(good);
+  const rest = all.filter((other) => other !== best);
+  if (best === undefined) {
+    throw new FormulaError("formula.no-simple-ratio", `no multiplier up to ${most} makes the ratios whole`, {
+      hint: "look at the candidates in details, or raise maxMultiplier",
+      details: {
+        ratios: Object.fromEntries(parts.map(({ name }, i) => [name, ratios[i]])),
+        candidates: rest
+          .slice(0, 3)
+          .map((other) => ({ ...candidate(other), formula: assemble(parts, other.counts).toString() })),
+      },
+    });
+  }
+  const chosen = candidate(best);
+  const kept = rest.filter((other) => fitting.includes(other));
+  const exact = best.misfit <= 1 || kept.some(({ misfit }) => misfit <= 1);
+  const alternatives = kept
+    .filter(({ misfit, strain }) => misfit <= 1 || (!exact && strain <= 1))
+    .slice(0, MOST_ALTERNATIVES)
+    .map(candidate);
+  const next = kept.find(({ misfit, strain }) => misfit <= 1 || strain <= 3);
+  const runnerUp = next === undefined ? undefined : candidate(next);
+  const molecule = measured === undefined ? undefined : molecular(chosen.formula, measured, options);
+  return {
+    ...chosen,
+    ratios: parts.map(({ name, amount }, i) => ({
+      constituent: name,
+      amount,
+      ratio: ratios[i]!,
+      count: best.counts[i]!,
+    })),
+    runnerUp,
+    alternatives,
+    molecularFormula: molecule?.formula,
+    units: molecule?.units,
+    judgement: [
+      ...notes,
+      ...explainRounding(parts, ratios, best, chosen, runnerUp, alternatives.length),
+      ...(molecule?.words ?? []),
+    ],
+  };
+}
+
+function explainRounding(
+  parts: readonly Constituent[],
+  ratios: readonly number[],
+  best: Scored,
+  chosen: EmpiricalCandidate,
+  runnerUp: EmpiricalCandidate | undefined,
+  others: number,
+): string[] {
+  const list = (values: readonly string[]): string => parts.map(({ name }, i) => `${name} ${values[i]}`).join(", ");
+  const lines = [`amounts over the smallest: ${list(ratios.map((ratio) => ratio.toFixed(3)))}`];
+  if (best.multiplier > 1) {
+    lines.push(`times ${best.multiplier}: ${list(ratios.map((ratio) => (ratio * best.multiplier).toFixed(3)))}`);
+  }
+  lines.push(
+    `read as ${list(best.counts.map(String))}: ${chosen.formula}; farthest from whole ${best.deviation.toFixed(3)}, ` +
+      `shares within ${chosen.residual.toFixed(2)} % of the whole`,
+  );
+  lines.push(
+    best.misfit <= 1
+      ? "its shares, rounded, are the figures given"
+      : "its shares are not the given figures to their last digit: they are taken as measured",
+  );
+  if (others > 0) lines.push(`${others} more ${others === 1 ? "formula fits" : "formulas fit"} these figures as well`);
+  lines.push(
+    runnerUp === undefined
+      ? "no other reading comes near"
+      : `runner-up ${runnerUp.formula} (times ${runnerUp.multiplier}): shares within ${runnerUp.residual.toFixed(2)} %`,
+  );
+  return lines;
+}
+
+/** The molar mass as given, checked. */
+function measuredMass(options: EmpiricalOptions): Quantity | undefined {
+  if (options.molarMass === undefined) return undefined;
+  const measured = quantity(options.molarMass);
+  if (measured.dimension === "molar mass") return measured;
+  throw new FormulaError(
+    "formula.molar-mass-mismatch",
+    `a molar mass is expected, not ${measured} (${measured.dimension})`,
+    { hint: 'such as "180.2 g/mol"' },
+  );
+}
+
+/** How many formula units a molar mass is: within 5 % of a whole number, or two standard uncertainties of the mass. */
+function unitsIn(
+  empirical: Formula,
+  measured: Quantity,
+  options: EmpiricalOptions,
+): { units: number; ratio: number; fits: boolean } {
+  const ratio = measured.in("g/mol").toNumber() / molarMass(empirical, options.weights).in("g/mol").toNumber();
+  const units = Math.round(ratio);
+  const u = measured.standardUncertainty;
+  const relative = u === undefined ? 0 : u.div(measured.value).toNumber();
+  const allowed = Math.max(Math.min(0.1, 0.05 * units), 2 * relative * ratio);
+  return { units, ratio, fits: units >= 1 && Math.abs(ratio - units) <= allowed };
+}
+
+/** Those a measured molar mass is a multiple of; first the ones that are so to its printed digits. */
+function ofMass(
+  all: readonly Scored[],
+  measured: Quantity,
+  formulaOf: (one: Scored) => Formula,
+  options: EmpiricalOptions,
+): Scored[] {
+  const room = OTHER_WEIGHTS + roomOf(measured, options.molarMass);
+  const fits = all.flatMap((one) => {
+    const { units, ratio, fits } = unitsIn(formulaOf(one), measured, options);
+    const mass = measured.in(measured.unit).toNumber();
+    return fits ? [{ one, exact: one.misfit <= 1 && Math.abs(mass - (mass * units) / ratio) <= room }] : [];
+  });
+  return [...fits.filter(({ exact }) => exact), ...fits.filter(({ exact }) => !exact)].map(({ one }) => one);
+}
+
+function molecular(
+  empirical: Formula,
+  measured: Quantity,
+  options: EmpiricalOptions,
+): { formula: Formula; units: number; words: string[] } {
+  const { units, ratio, fits } = unitsIn(empirical, measured, options);
+  if (!fits) {
+    throw new FormulaError(
+      "formula.molar-mass-mismatch",
+      `${measured} is ${ratio.toFixed(3)} times the mass of ${empirical}, no whole number`,
+      { details: { ratio, empirical: empirical.toString() } },
+    );
+  }
+  const unit = molarMass(empirical, options.weights);
+  const multiplied = empirical.parts.length > 1 ? empirical.times(units) : scaleElements(empirical, units);
+  return {
+    formula: multiplied,
+    units,
+    words: [`${measured} / ${unit.format({ decimals: 3 })} = ${ratio.toFixed(3)}: ${units} units, ${multiplied}`],
+  };
+}
+
+/** Every count of a formula without groups multiplied. */
+function scaleElements(formula: Formula, factor: number): Formula {
+  if (factor === 1) return formula;
+  return parseFormula(
+    formula
+      .toString()
+      .replace(
+        /([A-Z][a-z]?)(\d*)/g,
+        (_, symbol: string, digits: string) => `${symbol}${Number(digits || 1) * factor}`,
+      ),
+  );
+}
+
+/**
+ * {@link empiricalFormula}, with the outcome as data.
+ *
+ * @category Formulas
+ * @example
+ * tryEmpiricalFormula({}).ok // => false
+ */
+export function tryEmpiricalFormula(found: FoundComposition, options?: EmpiricalOptions): Result<EmpiricalFormula> {
+  return attempt(() => empiricalFormula(found, options));
+}

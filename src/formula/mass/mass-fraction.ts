@@ -1,0 +1,136 @@
+// Mass fractions: of one element or group in a formula, and of all its elements.
+import { elementIndexOf, symbolAt } from "../../element/symbols";
+import { attempt, type Result } from "../../foundation/error";
+import type { Fraction } from "../../foundation/fraction";
+import type { Quantity } from "../../quantity";
+import { combinationOf } from "../../quantity/value/combination";
+import { multiply, type Rational, rational } from "../../quantity/value/rational";
+import { toRational } from "../../quantity/value/read-number";
+import { notText } from "../argument";
+import { FormulaError } from "../error";
+import { asFormula, type Formula, parseFormula } from "../formula";
+import { countGroup } from "../group";
+import { hillOrder } from "../print/order";
+import { type MolarMassOptions, massTerms, molarMass } from "./molar-mass";
+
+/** Share of one element in a formula. */
+export interface ElementShare {
+  readonly symbol: string;
+  /** Atoms per formula unit. */
+  readonly count: Fraction;
+  /** Mass fraction in per cent, with standard uncertainty. */
+  readonly massFraction: Quantity;
+}
+
+/** Count times molar mass, as one step of the working. */
+function portion(coefficient: Rational, mass: Quantity, what: string): Quantity {
+  const source = {
+    sum: () => multiply(coefficient, toRational(mass.in("g/mol"))),
+    named: () => ({
+      symbol: `m(${what})`,
+      label: `mass of ${what} in one mole`,
+      rule: "mass of the part = count × its molar mass",
+    }),
+    terms: () => [{ coefficient, quantity: mass }],
+  };
+  return combinationOf(source, "g/mol");
+}
+
+function share(part: Quantity, whole: Quantity, what: string, f: Formula): Quantity {
+  return part.dividedBy(whole).named({
+    symbol: `w(${what})`,
+    label: `mass fraction of ${what} in ${f.toUnicode()}`,
+    rule: "mass fraction = mass of the part / mass of the whole",
+  });
+}
+
+/**
+ * Mass fraction of an element or group in a formula: how much of the mass is copper, or water.
+ *
+ * A group is counted as it is written: `H2O` in `CuSO4·5H2O` is five, `SO4` in `Al2(SO4)3` is three.
+ *
+ * @param what - element symbol, labelled nuclide (`"D"`), or group formula
+ * @param formula - formula text or `Formula`
+ * @returns mass fraction as a number between 0 and 1, with standard uncertainty; 0 for an element that is not there
+ * @throws {FormulaError} `formula.group-not-found`, `formula.bad-option`, and all codes of {@link parseFormula}
+ * @throws {ElementError} `element.no-atomic-weight`, `element.unknown-nuclide`, `element.not-a-weight`
+ * @source definition: IUPAC Green Book, mass fraction
+ * @category Formulas
+ * @example
+ * massFractionOf("Cu", "CuSO4·5H2O").format({ decimals: 4 }) // => "0.2545"
+ * massFractionOf("H2O", "CuSO4·5H2O").format({ decimals: 4 }) // => "0.3608"
+ */
+export function massFractionOf(what: string, formula: string | Formula, options?: MolarMassOptions): Quantity {
+  const f = asFormula(formula, "formula");
+  const whole = molarMass(f, options);
+  if (typeof what !== "string") throw notText(what, "what");
+  const name = what.trim();
+  if (elementIndexOf(name) >= 0 || name === "D" || name === "T") {
+    const term = massTerms(f, options ?? {}).find((candidate) => candidate.symbol === name);
+    if (term === undefined) return share(portion(rational(0n), molarMass(name, options), name), whole, name, f);
+    return share(portion(term.coefficient, term.quantity, name), whole, name, f);
+  }
+  const group = parseFormula(name);
+  const count = countGroup(f.reading().nodes, group.reading().nodes);
+  if (count === undefined || count.n === 0) {
+    throw new FormulaError("formula.group-not-found", `${group} does not stand in ${f}`, {
+      hint: "a group is found as it is written in the formula; for an element give its symbol",
+      details: { group: group.toString(), formula: f.toString() },
+    });
+  }
+  const coefficient = rational(BigInt(count.n), BigInt(count.d));
+  return share(portion(coefficient, molarMass(group, options), group.toUnicode()), whole, group.toUnicode(), f);
+}
+
+/**
+ * {@link massFractionOf}, with the outcome as data.
+ *
+ * @category Formulas
+ * @example
+ * tryMassFractionOf("SO4", "NaCl").ok // => false
+ */
+export function tryMassFractionOf(
+  what: string,
+  formula: string | Formula,
+  options?: MolarMassOptions,
+): Result<Quantity> {
+  return attempt(() => massFractionOf(what, formula, options));
+}
+
+/**
+ * Percent composition: the mass fraction of every element, in Hill order.
+ *
+ * @param formula - formula text or `Formula`
+ * @returns symbol, count and mass fraction in per cent; the fractions sum to 100 %
+ * @throws {FormulaError} all codes of {@link parseFormula}, `formula.bad-option`
+ * @throws {ElementError} `element.no-atomic-weight`, `element.unknown-nuclide`, `element.not-a-weight`
+ * @category Formulas
+ * @example
+ * percentComposition("C9H8O4").map((e) => `${e.symbol} ${e.massFraction.format({ decimals: 2 })}`) // => ["C 60.00 %", "H 4.48 %", "O 35.52 %"]
+ */
+export function percentComposition(formula: string | Formula, options?: MolarMassOptions): ElementShare[] {
+  const f = asFormula(formula, "formula");
+  const whole = molarMass(f, options);
+  const terms = massTerms(f, options ?? {});
+  const composition = f.composition;
+  return hillOrder(f.elementIndices).map((position, i) => {
+    const term = terms[position]!;
+    const symbol = symbolAt(f.elementIndexAt(position));
+    return {
+      symbol,
+      count: composition[i]!.count,
+      massFraction: share(portion(term.coefficient, term.quantity, symbol), whole, symbol, f).to("%"),
+    };
+  });
+}
+
+/**
+ * {@link percentComposition}, with the outcome as data.
+ *
+ * @category Formulas
+ * @example
+ * tryPercentComposition("H2O").ok // => true
+ */
+export function tryPercentComposition(formula: string | Formula, options?: MolarMassOptions): Result<ElementShare[]> {
+  return attempt(() => percentComposition(formula, options));
+}

@@ -1,0 +1,216 @@
+// Which of several solids a sample is: by what it loses on ignition, by the acid it takes up, or both together, with the
+// water it may hold beside its formula. Says that it cannot tell where that is the truth.
+import type { MassFractionLike, MassLike } from "../../amount";
+import type { Formula } from "../../formula";
+import type { Fields } from "../../foundation/argument";
+import { attempt, type Result } from "../../foundation/error";
+import { expectDimension, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { reading } from "../account";
+import { guard } from "../argument";
+import { PlanError } from "../error";
+import { nameOfFormula } from "../species";
+import { COVERAGE } from "../verdict/evidence";
+import { acidPerGramOf } from "./ignition";
+import { acidOf, candidatesOf, expectedLossOf, lossOf } from "./tests";
+import { assumptionsOf, verdictOf } from "./verdict";
+
+/** A solid the sample may be, and what ignition leaves of it. */
+export interface IgnitionCandidate {
+  readonly formula: string | Formula;
+  /** Chosen by the table and by rule unless told. */
+  readonly residue?: string | Formula | undefined;
+}
+
+/** What was weighed, and what the sample may be. */
+export interface MassLossRequest {
+  /** Mass of the dry sample. */
+  readonly before?: MassLike | undefined;
+  /** Mass after ignition to constant mass. */
+  readonly after?: MassLike | undefined;
+  /** What the sample may be. */
+  readonly candidates?: readonly (string | Formula | IgnitionCandidate)[] | undefined;
+  /** What it was meant to be; what else it may be is then looked up, and added to `candidates`. */
+  readonly product?: string | Formula | undefined;
+  /** What is left of all candidates that name no residue of their own. */
+  readonly residue?: string | Formula | undefined;
+  /** Most water the sample may hold beside its formula; 0 % unless told. A gel dried at 100 °C holds 1 to 3 %. */
+  readonly adsorbedWater?: MassFractionLike | undefined;
+  /** Smallest step of the balance, for masses that carry no uncertainty; their last digit unless told. */
+  readonly readability?: MassLike | undefined;
+  /** Acid that a gram of the sample takes up, such as "18.1 ± 0.1 mmol/g"; 1 % uncertain unless told. */
+  readonly acidPerGram?: QuantityLike<"molality"> | undefined;
+}
+
+/** How one candidate fits. */
+export interface IdentityCandidate {
+  readonly formula: string;
+  /** What is taken to be left of it. */
+  readonly residue: string;
+  /** What is assumed of air and heat. */
+  readonly condition: string | undefined;
+  readonly expectedLoss: Quantity<"mass fraction">;
+  /** Loss found less loss expected, for the dry sample. */
+  readonly difference: Quantity | undefined;
+  /** Acid that a gram of it takes up; undefined where it takes up none that can be told. */
+  readonly acidPerGram: Quantity | undefined;
+  /** Water beside the formula that fits best, as a share of the sample, within what is allowed. */
+  readonly water: Quantity<"mass fraction">;
+  /** Standard uncertainties by which each test is off, with that water. */
+  readonly off: { readonly loss: number | undefined; readonly acid: number | undefined };
+  /** Every test within two standard uncertainties. */
+  readonly fits: boolean;
+  /** Part of the likelihood of all candidates, taken to be equally likely beforehand; 0 to 1. */
+  readonly share: number;
+}
+
+/** What the sample is, as far as the tests tell. */
+export interface Identity {
+  readonly loss: Quantity<"mass fraction"> | undefined;
+  /** Best first. */
+  readonly candidates: readonly IdentityCandidate[];
+  readonly verdict: "told" | "cannot tell apart" | "none fits";
+  /** The formulas that remain: one when told, several when they cannot be told apart, none when none fits. */
+  readonly remaining: readonly string[];
+  readonly text: string;
+  /** What to do next to decide. */
+  readonly next: string;
+  readonly assumptions: readonly string[];
+}
+
+interface Test {
+  /** Value found. */
+  readonly found: Quantity;
+  /** Value of the dry candidate, and what each unit of water in the sample adds to it. */
+  readonly dry: number;
+  readonly perWater: number;
+  readonly u: number;
+  readonly value: number;
+}
+
+function massOf(like: MassLike, argument: string, request: MassLossRequest): Quantity {
+  const mass = expectDimension(like, "mass", argument);
+  if (!mass.isPositive()) throw new PlanError("plan.not-positive", `${argument} must be above zero, not ${mass}`);
+  const naming = { symbol: argument === "before" ? "m₁" : "m₂", label: `mass ${argument} ignition` };
+  if (mass.standardUncertainty !== undefined) return mass.symbol === undefined ? mass.named(naming) : mass;
+  const step =
+    request.readability === undefined
+      ? quantity({ value: `1e-${decimalsOf(like, mass)}`, unit: mass.unit })
+      : expectDimension(request.readability, "mass", "readability");
+  return reading(mass, step, naming);
+}
+
+/** Decimals as written, so that "0.2720 g" is good to 0.1 mg. */
+function decimalsOf(like: MassLike, mass: Quantity): number {
+  const written = typeof like === "string" ? /\.(\d+)/.exec(like)?.[1]?.length : undefined;
+  return written ?? mass.value.decimalPlaces();
+}
+
+/** The share of water within [0, most] that makes the tests fit best; each test is linear in it. */
+function bestWater(tests: readonly Test[], most: number): number {
+  const top = tests.reduce((s, t) => s + (t.perWater * (t.value - t.dry)) / t.u ** 2, 0);
+  const bottom = tests.reduce((s, t) => s + t.perWater ** 2 / t.u ** 2, 0);
+  return bottom === 0 ? 0 : Math.min(most, Math.max(0, top / bottom));
+}
+
+const offBy = (test: Test | undefined, water: number): number | undefined =>
+  test === undefined ? undefined : (test.value - test.dry - test.perWater * water) / test.u;
+
+/** Smallest uncertainty reckoned with, so that exact inputs still rank. */
+const FLOOR = 1e-6;
+
+function testOf(found: Quantity, expected: Quantity, perWater: (dry: number) => number): Test {
+  const difference = found.minus(expected);
+  const dry = expected.in(found.unit).toNumber();
+  const value = found.value.toNumber();
+  const u = difference.standardUncertainty?.toNumber() ?? 0;
+  return { found, dry, value, perWater: perWater(dry), u: Math.max(u, FLOOR * Math.max(1, Math.abs(value))) };
+}
+
+const MASS_LOSS = {
+  before: true,
+  after: true,
+  candidates: true,
+  product: true,
+  residue: true,
+  adsorbedWater: true,
+  readability: true,
+  acidPerGram: true,
+} as const satisfies Fields<MassLossRequest>;
+
+/**
+ * Which of several solids a sample is, from its loss on ignition, from the acid it takes up, or from both.
+ *
+ * @param request - masses `before` and `after` ignition and/or `acidPerGram`; `candidates` as formulas, or the `product`
+ *   that was wanted, for which the other solids of the same metal are looked up; `adsorbedWater`, the most water the
+ *   sample may hold beside its formula; `readability` of the balance
+ * @returns the loss with its uncertainty, candidates ranked with their residues and shares, and a verdict: told, cannot
+ *   tell apart, or none fits
+ * @throws {PlanError} `plan.request`, `plan.not-positive`, `plan.no-residue`, `plan.observation` when it gained mass or no
+ *   test is given; codes of `quantity` and `parseFormula`
+ * @source losses from the formulas; which residue forms and the criterion of two standard uncertainties: common practice
+ * @category Yield
+ * @example
+ * const sample = identifyByMassLoss({ before: "2.000 g", after: "1.440 g", product: "Cu2(OH)2CO3" });
+ * sample.remaining // => ["Cu₂(OH)₂CO₃"]
+ * identifyByMassLoss({ before: "0.50 g", after: "0.35 g", candidates: ["Cu2(OH)2CO3", "Cu3(OH)2(CO3)2"] }).verdict // => "cannot tell apart"
+ */
+export function identifyByMassLoss(request: MassLossRequest): Identity {
+  guard.fields(request, MASS_LOSS, "request");
+  const { before, after } = request;
+  if ((before === undefined) !== (after === undefined) || (before === undefined && request.acidPerGram === undefined)) {
+    throw new PlanError("plan.observation", "an identity needs the mass before and after ignition, or acidPerGram");
+  }
+  const loss =
+    before === undefined ? undefined : lossOf(massOf(before, "before", request), massOf(after!, "after", request));
+  const acid = acidOf(request);
+  const allowed = expectDimension(request.adsorbedWater ?? "0 %", "mass fraction", "adsorbedWater");
+  const most = allowed.in("").toNumber();
+  if (most < 0 || most >= 1) throw new PlanError("plan.request", `adsorbedWater of ${allowed} is outside 0 to 100 %`);
+  const judged = candidatesOf(request).map(({ formula, residue, condition }) => {
+    const expectedLoss = expectedLossOf(formula, residue);
+    const acidPerGram = acidPerGramOf(formula);
+    // Water in the sample adds to the loss what the rest of the sample would have left, and thins the base.
+    const byLoss = loss === undefined ? undefined : testOf(loss, expectedLoss, (dry) => 100 - dry);
+    const byAcid =
+      acid === undefined || acidPerGram === undefined ? undefined : testOf(acid, acidPerGram, (dry) => -dry);
+    const tests = [byLoss, byAcid].filter((t) => t !== undefined);
+    const water = bestWater(tests, most);
+    const off = { loss: offBy(byLoss, water), acid: offBy(byAcid, water) };
+    const square = (off.loss ?? 0) ** 2 + (off.acid ?? 0) ** 2;
+    const candidate = {
+      formula: nameOfFormula(formula),
+      residue: nameOfFormula(residue),
+      condition,
+      expectedLoss,
+      difference: loss?.minus(expectedLoss),
+      acidPerGram,
+      water: quantity({ value: (100 * water).toPrecision(4), unit: "%" }) as Quantity<"mass fraction">,
+      off,
+      fits: [off.loss, off.acid].every((z) => z === undefined || Math.abs(z) <= COVERAGE),
+    };
+    return { candidate, square };
+  });
+  judged.sort((a, b) => a.square - b.square);
+  const least = judged[0]!.square;
+  const weights = judged.map(({ square }) => Math.exp(-(square - least) / 2));
+  const total = weights.reduce((a, b) => a + b, 0);
+  const candidates = judged.map(
+    ({ candidate }, i): IdentityCandidate => ({ ...candidate, share: weights[i]! / total }),
+  );
+  return {
+    loss,
+    candidates,
+    ...verdictOf(candidates, loss, acid !== undefined),
+    assumptions: assumptionsOf(candidates, allowed),
+  };
+}
+
+/**
+ * As `identifyByMassLoss`, but gives the refusal back as data.
+ *
+ * @category Yield
+ * @example
+ * tryIdentifyByMassLoss({ before: "1 g", after: "2 g", candidates: ["CaCO3"] }).ok // => false
+ */
+export const tryIdentifyByMassLoss = (request: MassLossRequest): Result<Identity> =>
+  attempt(() => identifyByMassLoss(request));

@@ -1,0 +1,78 @@
+// What ignition leaves of a solid, and how much acid a gram of it takes up.
+
+import { oxidationStates } from "../../equation";
+import { type Formula, molarMass, parseFormula } from "../../formula";
+import { isWater } from "../../formula/crystal-water";
+import { attempt } from "../../foundation/error";
+import { anhydrousOf, crystalWater, knownForms } from "../../hydrate";
+import type { Quantity } from "../../quantity";
+import { trySubstance } from "../../substance";
+import { keyElement } from "../candidates";
+import { IGNITION, OXIDES } from "../data/ignition";
+import { exact, planned } from "../exact";
+import { madeOf } from "../made-of";
+
+/** What is left, and what is assumed of air and heat. */
+export interface Residue {
+  readonly residue: Formula;
+  readonly condition: string | undefined;
+}
+
+/** Carbonates, hydroxides and oxalates: nothing but metal, hydrogen, oxygen and carbon. */
+function leavesOxide(formula: Formula, key: string): boolean {
+  return formula.symbols.every((s) => s === key || s === "C" || s === "H" || s === "O");
+}
+
+/** What the last step of heating leaves, where that is one solid. */
+function afterLastStep(formula: Formula): Residue | undefined {
+  const known = trySubstance(formula.toString());
+  // what only a furnace does is no ignition
+  const last = known.ok
+    ? known.value.thermalSteps.filter((one) => one.from.compare(planned("redHeat")) <= 0).at(-1)
+    : undefined;
+  const [left, another] = last?.remains ?? [];
+  return last === undefined || left === undefined || another !== undefined
+    ? undefined
+    : { residue: parseFormula(left.formula), condition: `above ${last.from.format({ uncertainty: "none" })}` };
+}
+
+/** The residue as told, by the table, as the oxide of the metal, as the salt without water, or as the last step of heating. */
+export function residueOf(formula: Formula, told: Formula | undefined): Residue | undefined {
+  if (told !== undefined) return { residue: told, condition: undefined };
+  const row = IGNITION.find((one) => parseFormula(one.formula).hasSameComposition(formula));
+  if (row !== undefined) return { residue: parseFormula(row.residue), condition: row.condition };
+  const key = keyElement(formula);
+  const oxide = key === undefined ? undefined : OXIDES.find((one) => one.metal === key);
+  if (key !== undefined && oxide !== undefined && leavesOxide(formula, key))
+    return { residue: parseFormula(oxide.oxide), condition: oxide.condition };
+  if (isWater(formula)) return undefined;
+  const dry: Residue = { residue: anhydrousOf(formula), condition: "only water is driven off" };
+  // Every hydrate of a salt is heated alike, to the salt; ammonium goes with the water.
+  const isOfHydrates = crystalWater(formula).waters.n !== 0n || knownForms(formula).length > 1;
+  if (isOfHydrates && !madeOf(formula).ammonium) return dry;
+  const last = afterLastStep(formula);
+  return last ?? (key === undefined || leavesOxide(formula, key) ? undefined : dry);
+}
+
+/** Anions that acid takes: those of carbonates, hydroxides and oxides. */
+const BASES: ReadonlySet<string> = /* @__PURE__ */ new Set(["carbonate", "hydrogencarbonate", "hydroxide", "oxide"]);
+
+/** Acid that a gram of a carbonate, hydroxide or oxide takes up: the charge of its metals, one H+ for each. */
+export function acidPerGramOf(formula: Formula): Quantity | undefined {
+  const key = keyElement(formula);
+  if (key === undefined || !leavesOxide(formula, key) || ![...madeOf(formula).groups].every((name) => BASES.has(name)))
+    return undefined;
+  const states = attempt(() => oxidationStates(formula).of(key));
+  if (!states.ok) return undefined;
+  const charge = states.value;
+  if (charge === undefined) return undefined;
+  return exact("1")
+    .times(formula.count(key))
+    .times(charge)
+    .dividedBy(molarMass(formula))
+    .to("mmol/g")
+    .named({
+      symbol: `n(H⁺)/m(${formula.toUnicode()})`,
+      rule: "acid per gram = atoms of metal × charge / molar mass",
+    });
+}

@@ -1,0 +1,251 @@
+// What the amounts of a recipe say: what is short, what is far over, which form was meant, what the carbonate of the shop
+// really is.
+
+import { molarMass, parseFormula } from "../../formula";
+import { isWater } from "../../formula/crystal-water";
+import { anhydrousOf } from "../../hydrate";
+import { type Quantity, quantity } from "../../quantity";
+import { type CarbonatePrecipitant, tryCarbonateVerdict } from "../../solubility";
+import { tryShopMaterial } from "../../substance";
+import type { Supplied } from "../account";
+import { isAcid } from "../acids";
+import { keyElement } from "../candidates";
+import { takesBack } from "../checks";
+import { planned } from "../exact";
+import { fateInRoom } from "../fate";
+import { nameOfFormula, type Species, sameCore } from "../species";
+import type { ReadMaterial } from "./read";
+import type { RecipeFinding, Reckoned } from "./recipe";
+import { shown } from "./words";
+
+function precipitantShort({ read, account }: Reckoned): RecipeFinding[] {
+  const key = keyElement(read.product.formula);
+  if (account === undefined || key === undefined) return [];
+  if (fateInRoom(read.product.formula).fallsOut !== true) return [];
+  const speciesOf = (s: Supplied): Species => read.reactants.find((r) => r.name === s.species)!;
+  const carrier = account.supplied.find((s) => speciesOf(s).formula.count(key).n !== 0n);
+  const limiting = account.supplied.find((s) => s.limiting)!;
+  if (carrier === undefined || carrier.limiting) return [];
+  const precipitant = speciesOf(limiting).formula;
+  if (precipitant.count(key).n !== 0n || speciesOf(carrier).formula.symbols.length === 1) return [];
+  if (precipitant.compositionText === "H2O") return [];
+  // Text of the anhydrous formula, as the table writes it.
+  const text = anhydrousOf(precipitant).toString();
+  if (takesBack(text, key)) return [];
+  const share = quantity("1").dividedBy(carrier.timesStoichiometric).to("%");
+  if (quantity("100 %").minus(share).compare(planned("shortage")) <= 0) return [];
+  return [
+    {
+      code: "recipe.precipitant-short",
+      text: `${limiting.material} is ${shown(share)} of what ${carrier.material} needs: ${key} stays in the liquor, and ${limiting.material} sets the yield`,
+      material: limiting.material,
+      figure: share,
+    },
+  ];
+}
+
+function excessOf({ read, account, theoreticalYield }: Reckoned): RecipeFinding[] {
+  if (account === undefined) return [];
+  return account.supplied.flatMap((supplied): RecipeFinding[] => {
+    const { given } = read.materials.find((m) => m.name === supplied.material)!;
+    const times = supplied.timesStoichiometric;
+    const figure = { material: supplied.material, figure: times };
+    if (times.compare("0.995") < 0) {
+      const most = theoreticalYield?.times(times).to("g");
+      const end = most === undefined ? "" : `: no more than ${shown(most)} of ${read.product.name} can form`;
+      return [
+        {
+          code: "recipe.reagent-short",
+          text: `${supplied.material} is only ${shown(times)} times what the rest needs, although it is meant to be in excess${end}`,
+          ...figure,
+        },
+      ];
+    }
+    if (given.inExcess === true || times.compare(planned("largeExcess")) <= 0) return [];
+    return [
+      {
+        code: "recipe.large-excess",
+        text: `${supplied.material} is ${shown(times)} times the need: what is over stays in the liquor, in the product or in the air`,
+        ...figure,
+      },
+    ];
+  });
+}
+
+/** How far what is over is over, for one choice of forms: 0 is exactly stoichiometric. */
+function misfit(choice: ReadonlyMap<ReadMaterial, Quantity>): { worst: number; times: Map<ReadMaterial, Quantity> } {
+  const extents = [...choice].map(([m, n]) => n.dividedBy(m.material.species.coefficient));
+  const smallest = extents.reduce((a, b) => (b.compare(a) < 0 ? b : a));
+  const times = new Map([...choice.keys()].map((m, i) => [m, extents[i]!.dividedBy(smallest)]));
+  const worst = Math.max(...[...times.values()].map((t) => Math.log(t.in("").toNumber())));
+  return { worst, times };
+}
+
+/** Materials whose form the recipe leaves open: what each reading would make of the ratios. */
+function openForms({ read, account }: Reckoned): RecipeFinding[] {
+  const counted = read.materials.filter((m) => m.amount !== undefined && m.given.inExcess !== true);
+  return read.materials.flatMap((m): RecipeFinding[] => {
+    if (m.readings.length < 2) return [];
+    const asRead = m.readings.map(({ material, amount }) => {
+      if (amount === undefined) return { material, words: "no amount", worst: undefined, amount };
+      const choice = new Map(counted.map((other) => [other, other === m ? amount : other.amount!]));
+      const { worst, times } = misfit(choice);
+      const partner = [...times].find(([other]) => other !== m);
+      const words =
+        partner === undefined
+          ? `${shown(amount)}`
+          : `${shown(amount)}, with ${partner[0].name} ${shown(partner[1])} and itself ${shown(times.get(m) ?? quantity("1"))} times the need`;
+      return { material, words, worst: partner === undefined ? undefined : worst, amount };
+    });
+    const judged = asRead.filter((r) => r.worst !== undefined).sort((a, b) => a.worst! - b.worst!);
+    const [best, second] = judged;
+    const clear = best !== undefined && second !== undefined && second.worst! - best.worst! > CLEARLY_BETTER;
+    const list = asRead.map((r) => `as ${r.material.formName} ${r.words}`).join("; ");
+    const end = clear ? `: ${best!.material.formName} fits` : ": the amounts do not tell which";
+    return [
+      {
+        code: "recipe.form-not-stated",
+        text: `${m.name}: the form is not stated; ${list}${end}`,
+        material: m.name,
+        figure: account?.supplied.find((s) => s.material === m.name)?.timesStoichiometric,
+      },
+    ];
+  });
+}
+
+/** Logarithm of the ratio by which one reading must be nearer to stoichiometric than the next: a quarter. */
+const CLEARLY_BETTER = Math.log(1.25);
+
+function otherCopies({ read, account }: Reckoned): RecipeFinding[] {
+  const waters = read.water.length < 2 ? [] : [...read.water];
+  const ofWater: RecipeFinding[] =
+    waters.length === 0
+      ? []
+      : [
+          {
+            code: "recipe.readings-differ",
+            text: `copies differ in the water: ${waters.map(String).join(", ")}`,
+            material: undefined,
+            figure: waters[1]!.dividedBy(waters[0]!),
+          },
+        ];
+  const ofAmounts = read.materials.flatMap((m) =>
+    m.otherAmounts.map(({ text, amount }): RecipeFinding => {
+      const supplied = account?.supplied.find((s) => s.material === m.name);
+      const ratio = m.amount === undefined ? undefined : amount.dividedBy(m.amount);
+      const now =
+        supplied === undefined || ratio === undefined
+          ? ""
+          : `, ${shown(supplied.timesStoichiometric.times(ratio))} instead of ${shown(supplied.timesStoichiometric)} times what the rest of the recipe uses`;
+      return {
+        code: "recipe.readings-differ",
+        text: `${m.name}: another reading is ${text}${now}`,
+        material: m.name,
+        figure: ratio,
+      };
+    }),
+  );
+  return [...ofWater, ...ofAmounts];
+}
+
+/** Shop goods counted as pure though the trade sells them with less. */
+function assayNotCounted({ read }: Reckoned): RecipeFinding[] {
+  return read.materials.flatMap((m): RecipeFinding[] => {
+    const { name, assay, strength } = m.given;
+    if (name === undefined || assay !== undefined || strength !== undefined) return [];
+    const shop = tryShopMaterial(name);
+    if (!shop.ok) return [];
+    const match = shop.value.candidates.find((c) => sameCore(parseFormula(c.formula), m.material.form));
+    const upper = match?.assay?.upper;
+    const lower = match?.assay?.lower;
+    if (upper === undefined || lower === undefined || quantity(upper as "97 %").compare(planned("countsAsPure")) >= 0)
+      return [];
+    return [
+      {
+        code: "recipe.assay-not-counted",
+        text: `${name} is counted as pure; it usually holds ${lower} to ${upper} of ${m.material.formName}, so the true theory is lower and the yield higher`,
+        material: m.name,
+        figure: quantity(upper as "97 %"),
+      },
+    ];
+  });
+}
+
+/** The metal of a plain carbonate MCO3, with its charge. */
+function normalCarbonate(text: string): string | undefined {
+  const formula = parseFormula(text);
+  if (formula.symbols.length !== 3 || !formula.symbols.includes("C") || !formula.symbols.includes("O"))
+    return undefined;
+  const metal = formula.symbols.find((s) => s !== "C" && s !== "O")!;
+  const one = (symbol: string, n: bigint): boolean => formula.count(symbol).equals(n);
+  return one(metal, 1n) && one("C", 1n) && one("O", 3n) ? metal : undefined;
+}
+
+const verdictOf = (metal: string, precipitant: CarbonatePrecipitant) => {
+  const verdict = tryCarbonateVerdict({ metal: `${metal}+2`, precipitant });
+  return verdict.ok ? verdict.value : undefined;
+};
+
+/** Carbonates of the shop that are written as normal ones and are basic. */
+function basicInTheShop({ read, account }: Reckoned): RecipeFinding[] {
+  return read.materials.flatMap((m): RecipeFinding[] => {
+    const written = m.given.writtenAs ?? m.material.form.toString();
+    const metal = normalCarbonate(written);
+    const verdict = metal === undefined ? undefined : verdictOf(metal, "soda");
+    if (metal === undefined || verdict?.verdict !== "basic") return [];
+    const basic = parseFormula(verdict.expected[0]!);
+    const start = `${metal}CO3 is not what precipitates with soda or is sold: take it as ${nameOfFormula(basic)}`;
+    const supplied = account?.supplied.find((s) => s.material === m.name);
+    if (supplied === undefined || m.portion?.dimension !== "mass" || m.given.writtenAs !== undefined)
+      return [{ code: "recipe.carbonate-is-basic", text: start, material: m.name, figure: undefined }];
+    if (!read.reactants.some((s) => isAcid(s.formula)))
+      return [{ code: "recipe.carbonate-is-basic", text: start, material: m.name, figure: undefined }];
+    const metals = m.portion.dividedBy(molarMass(basic)).times(basic.count(metal));
+    const times = metals.dividedBy(supplied.amount).times(supplied.timesStoichiometric);
+    const verb = times.compare("1") >= 0 ? "still enough" : "then too little";
+    return [
+      {
+        code: "recipe.carbonate-is-basic",
+        text: `${start}; ${m.portion} then takes up ${shown(metals.times(2n).to("mmol"))} of H⁺, ${shown(times)} times the need: ${verb}`,
+        material: m.name,
+        figure: times,
+      },
+    ];
+  });
+}
+
+/** Precipitants by what they are, anhydrous. */
+const BICARBONATES = /HCO3/;
+const CARBONATES = /^(Na|K|\(?NH4\)?)2CO3$/;
+
+/** A normal carbonate that this precipitant gives and the other kind does not, or that this one does not give. */
+function turnsBasic({ read }: Reckoned): RecipeFinding[] {
+  const metal = normalCarbonate(read.product.formula.toString());
+  const precipitant = read.reactants.map((s) => anhydrousOf(isWater(s.formula) ? "NaCl" : s.formula).toString());
+  const kind: CarbonatePrecipitant | undefined = precipitant.some((t) => BICARBONATES.test(t))
+    ? "bicarbonate"
+    : precipitant.some((t) => CARBONATES.test(t))
+      ? "soda"
+      : undefined;
+  if (metal === undefined || kind === undefined) return [];
+  const here = verdictOf(metal, kind);
+  const there = verdictOf(metal, kind === "soda" ? "bicarbonate" : "soda");
+  if (here === undefined || there === undefined || (here.verdict === "normal" && there.verdict === "normal")) return [];
+  const words =
+    here.verdict === "normal"
+      ? `${metal}CO3 comes down with ${kind}; with ${kind === "soda" ? "bicarbonate" : "plain soda"} the basic carbonate ${there.expected[0]} would`
+      : `${kind} does not give ${metal}CO3 but ${here.expected[0]}`;
+  return [{ code: "recipe.carbonate-turns-basic", text: words, material: undefined, figure: here.index }];
+}
+
+export function ratioFindings(reckoned: Reckoned): RecipeFinding[] {
+  return [
+    ...precipitantShort(reckoned),
+    ...excessOf(reckoned),
+    ...openForms(reckoned),
+    ...otherCopies(reckoned),
+    ...assayNotCounted(reckoned),
+    ...basicInTheShop(reckoned),
+    ...turnsBasic(reckoned),
+  ];
+}

@@ -1,0 +1,259 @@
+// The safety gate: what must not meet, and what is never made. A plan that does either stops, unless it is of the kind that
+// whoever means it may acknowledge by code.
+import { molarMass } from "../../formula";
+import { frozen } from "../../foundation/frozen";
+import { slips } from "../../foundation/slips";
+import { readNotation } from "../../ion/notation";
+import { type Quantity, type QuantityLike, quantity } from "../../quantity";
+import type { Cautions, Incompatibility, MaterialOfStrength } from "../../substance";
+import { INCOMPATIBILITIES } from "../../substance/data/incompatibilities";
+import { cautionsWhere } from "../../substance/hazards/cautions";
+import { type DangerousProduct, dangerOf } from "../../substance/hazards/never-made";
+import { isAcid } from "../acids";
+import type { SourceKey } from "../data/sources";
+import { PlanError } from "../error";
+import { exact, planned } from "../exact";
+import { remembering } from "../lazy";
+import type { Material } from "../material";
+import type { PlanRequest } from "../request";
+import type { Species } from "../species";
+
+/** What comes together in a preparation. */
+export interface Mix {
+  readonly materials: readonly Material[];
+  readonly reactants: readonly Species[];
+  readonly products: readonly Species[];
+  readonly product: Species;
+  /** Water is there. */
+  readonly wet: boolean;
+  /** It is heated dry, or meets warm. */
+  readonly heated: boolean;
+  /** Formulas of what is put in and takes no part. */
+  readonly aside?: readonly string[];
+}
+
+/** A danger that was known and meant. */
+export interface Acknowledged {
+  readonly code: string;
+  /** Formulas as they were asked for. */
+  readonly about: readonly string[];
+  readonly what: string;
+  readonly source: SourceKey;
+}
+
+/** A product, by-product or material that no plan makes or starts from. */
+export interface Danger extends DangerousProduct {
+  readonly formula: string;
+  readonly as: "product" | "by-product" | "material";
+}
+
+/** What the gate finds, before anything is acknowledged. */
+export interface Judged {
+  readonly cautions: Cautions;
+  /** Combinations that must not meet. */
+  readonly combinations: readonly Incompatibility[];
+  readonly dangers: readonly Danger[];
+}
+
+/** Cautions by the texts they were asked for. */
+const remembered = /* @__PURE__ */ remembering<Cautions>(200);
+/** Mass fraction of a solution; one by volume whose density is not known is taken to weigh as much as water. */
+function fractionOf({ shelf, form, massFraction }: Material): Quantity | undefined {
+  if (shelf.strength === undefined) return undefined;
+  const known = massFraction();
+  if (known !== undefined) return known;
+  const strength = quantity(shelf.strength as QuantityLike);
+  const perVolume = strength.dimension === "concentration" ? strength.times(molarMass(form)) : strength;
+  return perVolume.dividedBy(exact("1 g/mL"));
+}
+
+/** A material with its strength, where it is a solution; what is no solution is as strong as it can be. */
+function withStrength(material: Material): string | MaterialOfStrength {
+  const text = material.form.toString();
+  const percent = fractionOf(material)?.in("%").toNumber();
+  return percent === undefined ? text : { material: text, strength: `${Math.min(percent, 100).toFixed(4)} %` };
+}
+
+/** What a reaction sets free in water is thin: the water that dissolves the feeds is more than ten times an acid's mass. */
+const SET_FREE = "5 %";
+
+/** A product; an acid that is set free in the liquor is no strong acid. */
+const asFormed = ({ formula }: Species, wet: boolean): string | MaterialOfStrength =>
+  wet && isAcid(formula) ? { material: formula.toString(), strength: SET_FREE } : formula.toString();
+
+const WATER = "H2O";
+const nameIn = (m: string | MaterialOfStrength): string => (typeof m === "string" ? m : m.material);
+
+/** Everything that is put in: the materials, and what the equation takes without a material, water among it. */
+function putIn({ materials, reactants, aside = [] }: Mix): (string | MaterialOfStrength)[] {
+  const supplied = new Set(materials.map(({ species }) => species));
+  return [
+    ...materials.map(withStrength),
+    ...reactants.filter((species) => !supplied.has(species)).map(({ formula }) => formula.toString()),
+    ...aside,
+  ];
+}
+
+const rememberedDangers = /* @__PURE__ */ remembering<DangerousProduct | undefined>(500);
+
+/** Products that are never made, and explosives or deadly gases that something would start from. */
+function dangersIn({ reactants, products, product }: Mix): Danger[] {
+  const found = (species: Species, as: Danger["as"]): Danger[] => {
+    const formula = species.formula.toString();
+    const danger = rememberedDangers(formula, () => dangerOf(readNotation(species.formula)));
+    const counts = danger !== undefined && (as === "product" || (as === "by-product" ? danger.beside : !danger.opens));
+    return counts ? [{ ...danger, formula, as }] : [];
+  };
+  return [
+    ...products.flatMap((species) => found(species, species === product ? "product" : "by-product")),
+    ...reactants.flatMap((species) => found(species, "material")),
+  ];
+}
+
+/**
+ * Cautions of what is put in and made. Water is in every wet preparation, whether the equation has it or not; of water that
+ * nobody asked about only what must stop the work is said: the steps tell how to dissolve.
+ */
+function lookedUp(
+  given: readonly (string | MaterialOfStrength)[],
+  products: readonly (string | MaterialOfStrength)[],
+  { wet, heated, materials }: Mix,
+): Cautions {
+  const isMaterial = materials.some(({ species }) => species.isWater);
+  return remembered(JSON.stringify([given, products, wet, heated, isMaterial]), () => {
+    const saysWater = given.some((one) => nameIn(one) === WATER);
+    const water = wet && !saysWater ? [WATER] : [];
+    const all = cautionsWhere([...given, ...water, ...products], [], { planned: true, heated });
+    return frozen({
+      ...all,
+      substances: isMaterial ? all.substances : all.substances.filter((one) => one.material !== WATER),
+      incompatibilities: saysWater
+        ? all.incompatibilities
+        : all.incompatibilities.filter((one) => one.blocking || !one.materials.includes(WATER)),
+    });
+  });
+}
+
+/** Every danger in what comes together. */
+export function judge(mix: Mix): Judged {
+  const given = putIn(mix);
+  const names = new Set(given.map(nameIn));
+  const products = mix.products
+    .filter(({ isWater }) => !isWater)
+    .map((species) => asFormed(species, mix.wet && species !== mix.product))
+    .filter((one) => !names.has(nameIn(one)));
+  const cautions = lookedUp(given, products, mix);
+  const isPutIn = (one: Incompatibility): boolean => one.materials.every((m) => names.has(m) || m === WATER);
+  return {
+    cautions,
+    combinations: cautions.incompatibilities.filter((one) => one.blocking && isPutIn(one)),
+    dangers: dangersIn(mix),
+  };
+}
+
+/** Codes that may be acknowledged. */
+const acknowledgeable = (): Set<string> =>
+  new Set([...INCOMPATIBILITIES.filter((row) => row.severity === "forbid").map((row) => row.code), "poison-gas"]);
+
+/** The codes of a request, or an error: only a list of known codes opens anything. */
+function acknowledgedCodes({ acknowledge }: PlanRequest): readonly string[] {
+  if (acknowledge === undefined) return [];
+  if (!Array.isArray(acknowledge) || !acknowledge.every((code) => typeof code === "string"))
+    throw new PlanError("plan.acknowledge", "acknowledge must be a list of codes", {
+      hint: 'give the codes of what is known and meant: acknowledge: ["lead-acid"]',
+    });
+  const known = acknowledgeable();
+  const unknown = acknowledge.find((code) => !known.has(code));
+  if (unknown === undefined) return acknowledge;
+  const near = [...known].filter((code) => slips(code, unknown.slice(0, 100), 3) <= 3);
+  throw new PlanError("plan.acknowledge", `'${unknown.slice(0, 100)}' is no code that can be acknowledged`, {
+    hint:
+      near.length > 0
+        ? `did you mean ${near.join(" or ")}?`
+        : unknown === "explosive" || unknown === "deadly-gas"
+          ? "explosives and deadly gases are never planned"
+          : "the error that stopped the plan names the code",
+  });
+}
+
+/** What a plan may say of its dangers. */
+export interface Passed {
+  readonly cautions: Cautions;
+  readonly acknowledged: readonly Acknowledged[];
+}
+
+/** Warm enough for what holds only "heated". */
+const isWarm = (temperature: Quantity): boolean => temperature.compare(planned("gentle")) > 0;
+
+export const mixOf = (setting: Omit<Mix, "heated"> & { readonly temperature: Quantity }): Mix => ({
+  ...setting,
+  heated: !setting.wet || isWarm(setting.temperature),
+});
+
+/** Cautions for materials and products; refuses what must not meet and what is never made. */
+export function passGate(mix: Mix, request: PlanRequest): Passed {
+  const codes = acknowledgedCodes(request);
+  const { cautions, combinations, dangers } = judge(mix);
+  const meant = combinations.filter(({ code }) => codes.includes(code));
+  // Whoever acknowledges a combination knows the gas it is known to give.
+  const isMeant = ({ code, opens, formula }: Danger): boolean =>
+    opens && (codes.includes(code) || meant.some(({ products }) => products.includes(formula)));
+  const refused = dangers.filter((one) => !isMeant(one));
+  refuseDangers(refused.filter(({ opens }) => !opens));
+  refuseCombinations(combinations.filter((one) => !meant.includes(one)));
+  refuseDangers(refused);
+  return {
+    cautions,
+    acknowledged: [
+      ...combinations.map(({ code, materials, what, source }) => ({ code, about: materials, what, source })),
+      ...dangers.map(({ code, formula, as, name, source }) => ({
+        code,
+        about: [formula],
+        what: `${name} as ${as}`,
+        source,
+      })),
+    ],
+  };
+}
+
+function refuseDangers(dangers: readonly Danger[]): void {
+  const first = dangers[0];
+  if (first === undefined) return;
+  throw new PlanError("plan.dangerous-product", `${first.formula} (${first.name}) as ${first.as}`, {
+    hint: first.opens
+      ? `if this is known and meant, acknowledge it by code: acknowledge: ["${first.code}"]`
+      : "explosives and deadly gases are never planned, whatever is acknowledged",
+    details: {
+      dangers: dangers.map(({ code, formula, name, as, opens, citation }) => ({
+        code,
+        formula,
+        name,
+        as,
+        opens,
+        source: citation,
+      })),
+    },
+  });
+}
+
+function refuseCombinations(combinations: readonly Incompatibility[]): void {
+  const first = combinations[0];
+  if (first === undefined) return;
+  throw new PlanError("plan.forbidden-combination", `${first.materials.join(" and ")}: ${first.what}`, {
+    hint: `if this is known and meant, acknowledge it by code: acknowledge: ["${first.code}"]`,
+    details: {
+      combinations: combinations.map(({ code, materials, what, products, condition, citation }) => ({
+        code,
+        materials,
+        what,
+        ...(condition === undefined ? {} : { condition }),
+        products,
+        source: citation,
+      })),
+    },
+  });
+}
+
+/** What was acknowledged, in words for plan and sheet. */
+export const inWords = ({ about, what }: Acknowledged): string =>
+  `acknowledged as known and meant: ${about.join(" and ")}, ${what}`;

@@ -1,0 +1,235 @@
+// Cautions where they are needed: step by step of the work, from what is handled in each and from what the step does.
+import type { Formula } from "../../formula";
+import type { Quantity } from "../../quantity";
+import type { Cautions, SubstanceCautions } from "../../substance";
+import { isAcid } from "../acids";
+import type { Batch } from "../batch";
+import { cite, type SourceKey } from "../data/sources";
+import {
+  FLAMMABLE_GASES,
+  type FumeGround,
+  IGNITION_FUMES,
+  WORK_CAUTIONS,
+  type WorkCondition,
+  type WorkStep,
+} from "../data/work-cautions";
+import { dryingOf } from "../drying";
+import { planned } from "../exact";
+import { residueOf } from "../identity/ignition";
+import { lazily, remembering } from "../lazy";
+import { madeOf } from "../made-of";
+import type { Material } from "../material";
+import { procedureOf } from "../procedure";
+import type { Setting } from "../setting";
+import { nameOfFormula, type Species } from "../species";
+import { isGas } from "../vessel";
+import { type Acknowledged, inWords } from "./combinations";
+
+/** One caution with its ground. */
+export interface StepCaution {
+  /** Formula, or formulas that must not meet, as printed; undefined where the work itself asks for care. */
+  readonly about: string | undefined;
+  readonly text: string;
+  readonly source: SourceKey;
+  /** The source in words, with the index number of a classification. */
+  readonly citation: string;
+}
+
+/** A step of the work and what to mind in it. */
+export interface StepCautions {
+  readonly step: WorkStep;
+  /** Formulas of what is handled, as printed. */
+  readonly handled: readonly string[];
+  /** Those of the work first, then of the substances that come into hand in this step; under `waste` how to get rid of each. */
+  readonly cautions: readonly StepCaution[];
+}
+
+interface Given {
+  readonly setting: Setting;
+  readonly batch: Batch;
+}
+
+const caution = (about: string | undefined, text: string, source: SourceKey, citation = cite(source)): StepCaution => ({
+  about,
+  text,
+  source,
+  citation,
+});
+
+/** More than a tenth, up to which a liquid counts as dilute; a solution whose strength cannot be told counts as strong. */
+const isStrong = ({ massFraction }: Material): boolean => (massFraction()?.compare(planned("dilute")) ?? 1) > 0;
+
+const isStrongAcid = (m: Material): boolean => m.isSolution && isAcid(m.form) && isStrong(m);
+const isAlkali = (m: Material): boolean => /^(Li|Na|K|Rb|Cs)OH/.test(m.form.toString());
+const isAmmonia = ({ formula }: Pick<Species, "formula">): boolean => formula.compositionText === "H3N";
+const isWarm = (rise: Quantity): boolean => rise.compare(planned("warm")) >= 0;
+const kindOf = ({ setting }: Given): string => procedureOf(setting).kind;
+const handlesAmmonia = ({ setting }: Given): boolean => [...setting.reactants, ...setting.products].some(isAmmonia);
+
+/** When a row of the table holds. */
+const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
+  "strong acid": ({ setting }) => setting.materials.some(isStrongAcid),
+  "strong alkali": ({ setting }) => setting.materials.some((m) => isAlkali(m) && isStrong(m)),
+  "strong ammonia": ({ setting }) => setting.materials.some((m) => m.isSolution && isAmmonia(m.species) && isStrong(m)),
+  "dissolving warms": ({ batch }) => batch.dissolvingHeat.some((one) => "rise" in one && isWarm(one.rise.rise)),
+  "mixing warms": ({ batch: { heat } }) => "rise" in heat && isWarm(heat.rise.rise),
+  boils: ({ batch: { heat } }) => "rise" in heat && heat.rise.boils === true,
+  "heat not known": (given) =>
+    "missing" in given.batch.heat &&
+    (given.setting.materials.some(isStrongAcid) || ["redox", "displacement", "metal and acid"].includes(kindOf(given))),
+  gas: ({ batch }) => batch.gas.length > 0,
+  "gas for the hood": ({ batch }) => batch.gas.some((gas) => gas.hood),
+  "flammable gas": ({ setting }) =>
+    setting.products.some(
+      ({ formula }) =>
+        isGas(formula, setting.wet) && FLAMMABLE_GASES.some((row) => row.formula === formula.compositionText),
+    ),
+  oxygen: ({ setting }) => setting.products.some(({ formula }) => formula.compositionText === "O2"),
+  "solid into acid": ({ setting, batch }) =>
+    batch.vessel?.intoAcid === true && setting.materials.some(({ form }) => isAcid(form)),
+  ammonia: handlesAmmonia,
+  redox: (given) => kindOf(given) === "redox",
+  antisolvent: (given) => kindOf(given) === "complex formation",
+  crystallising: ({ batch }) => batch.isolation.how === "crystallise",
+  "drying limit": ({ setting }) => dryingOf(setting.product.formula).upTo !== undefined,
+  "acid left": ({ setting, batch }) =>
+    setting.wet &&
+    setting.materials.some(({ form }, i) => isAcid(form) && batch.account.supplied[i]!.left.isPositive()),
+  "metals left": ({ batch }) => batch.waste.metals.some((metal) => metal.precipitate),
+  always: () => true,
+};
+
+/** What the classification says and our own reminders, each with its own source. */
+function ofSubstance(name: string, entry: SubstanceCautions): StepCaution[] {
+  const own = entry.cautions.map((text) => caution(name, text, entry.adviceSource));
+  if (entry.source === undefined) return own;
+  const signal = entry.signalWord === undefined ? "" : `${entry.signalWord}: `;
+  const codes = entry.statements.map((one) => `${one.paraphrase} (${one.code})`).join("; ");
+  const none =
+    entry.strength === undefined ? "no hazard listed in the source" : "too dilute for any statement of its class";
+  const said = codes === "" ? `${none}, which is not the same as safe` : `${signal}${codes}`;
+  const which = entry.strength ?? entry.form;
+  const form = which === undefined ? "" : ` [${which}]`;
+  return [caution(name, `${said}${form}`, entry.source, entry.citation), ...own];
+}
+
+/** A substance of the plan: its text in the cautions, and as printed. */
+interface Handled {
+  readonly text: string;
+  readonly name: string;
+}
+
+const handledOf = ({ formula, name }: Pick<Species, "formula" | "name">): Handled => ({
+  text: formula.toString(),
+  name,
+});
+
+/** What is handled in each step, in the order of the bench; a step in which nothing is, is left out. */
+function handledIn(given: Given): readonly (readonly [WorkStep, readonly Handled[]])[] {
+  const { setting, batch } = given;
+  const { materials, products, product, wet } = setting;
+  const taken = materials.map(({ form }) => ({ text: form.toString(), name: nameOfFormula(form) }));
+  const isFluid = (species: Species): boolean => isGas(species.formula, wet);
+  const gases = products.filter(isFluid).map(handledOf);
+  const beside = products.filter((s) => s !== product && !s.isWater && !isFluid(s)).map(handledOf);
+  const dissolved = taken.filter((_, i) => {
+    const { how } = batch.feeds[i]!;
+    return how === "dissolve" || how === "unknown" || (how === "solution" && isStrong(materials[i]!));
+  });
+  const over = taken.filter((_, i) => batch.account.supplied[i]!.left.isPositive());
+  const own = isFluid(product) ? [] : [handledOf(product)];
+  const steps: [WorkStep, readonly Handled[]][] = [
+    ["weighing", taken],
+    ["dissolving", wet ? dissolved : []],
+    ["mixing", wet ? [...taken, ...gases] : []],
+    ["heating", wet ? [] : [...taken, ...gases]],
+    ["isolating", wet ? [...own, ...beside] : []],
+    ["drying", own],
+    ["ignition test", ignitionOf(setting) === undefined ? [] : own],
+    ["waste", [...over, ...beside, ...own]],
+  ];
+  return steps.filter(([, handled]) => handled.length > 0);
+}
+
+const holds = (formula: Formula, symbol: string): boolean => formula.count(symbol).n !== 0n;
+
+/** Whether a solid has what the fume comes from. */
+const GIVES_OFF: Readonly<Record<FumeGround, (formula: Formula) => boolean>> = {
+  sulfur: (formula) => holds(formula, "S"),
+  "nitrogen oxides": (formula) => ["nitrate", "nitrite"].some((name) => madeOf(formula).groups.has(name)),
+  ammonia: (formula) => madeOf(formula).ammonium || madeOf(formula).ammonia,
+  organic: (formula) => madeOf(formula).organic,
+  cyanide: (formula) => madeOf(formula).cyanide !== undefined || madeOf(formula).groups.has("thiocyanate"),
+  chlorine: (formula) => holds(formula, "Cl"),
+  carbonate: (formula) => madeOf(formula).groups.has("carbonate"),
+};
+
+const rememberedFumes = /* @__PURE__ */ remembering<readonly StepCaution[] | undefined>(200);
+
+/** What red heat drives out of the product; undefined where it leaves nothing by which the product is told. */
+function ignitionOf({ product: { formula, name } }: Setting): readonly StepCaution[] | undefined {
+  return rememberedFumes(formula.toString(), () => {
+    const left = residueOf(formula, undefined)?.residue;
+    if (left === undefined || left.hasSameComposition(formula)) return undefined;
+    return IGNITION_FUMES.filter(
+      ({ of, element }) => GIVES_OFF[of](formula) && (element === undefined || left.count(element).n === 0n),
+    ).map((row) => caution(name, row.text, row.source));
+  });
+}
+
+/** Which step it is where materials and products come together. */
+const meetsIn = ({ wet }: Setting): WorkStep => (wet ? "mixing" : "heating");
+
+/** The cautions of a step are put together when they are looked at: some ask for heats that nothing else needs. */
+export function stepCautionsOf(
+  setting: Setting,
+  batch: Batch,
+  known: Cautions,
+  acknowledged: readonly Acknowledged[],
+): StepCautions[] {
+  const given = { setting, batch };
+  const steps = handledIn(given);
+  const everything = steps.flatMap(([, list]) => list);
+  const entriesFor = ({ text }: Handled): readonly SubstanceCautions[] =>
+    known.substances.filter((entry) => entry.material === text);
+  const printed = (text: string): string => everything.find((one) => one.text === text)?.name ?? text;
+  const together = (): StepCaution[] =>
+    known.incompatibilities.map(({ materials, what, condition, source, citation }) => {
+      const text = condition === undefined ? what : `${what} (${condition})`;
+      return caution(materials.map(printed).join(" and "), text, source, citation);
+    });
+  const meant = acknowledged.map((one) =>
+    caution(undefined, inWords({ ...one, about: one.about.map(printed) }), one.source),
+  );
+  const isNew = ({ text }: Handled, before: number): boolean =>
+    !steps.slice(0, before).some(([, list]) => list.some((one) => one.text === text));
+  return steps.map(([step, list], at) =>
+    lazily<StepCautions>({
+      step: () => step,
+      handled: () => [...new Set(list.map((one) => one.name))],
+      cautions: () =>
+        unique([
+          ...WORK_CAUTIONS.filter((row) => row.step === step && HOLDS[row.when](given)).map((row) =>
+            caution(undefined, row.text, row.source),
+          ),
+          ...(step === "ignition test" ? (ignitionOf(setting) ?? []) : []),
+          ...(step === meetsIn(setting) ? [...meant, ...together()] : []),
+          ...list
+            .filter((one) => isNew(one, at))
+            .flatMap((one) => entriesFor(one).flatMap((entry) => ofSubstance(one.name, entry))),
+          ...(step === "waste" ? list : []).flatMap((one) =>
+            entriesFor(one).map((entry) => caution(one.name, entry.disposal, entry.adviceSource)),
+          ),
+        ]),
+    }),
+  );
+}
+
+/** The same words about the same thing once. */
+function unique(cautions: readonly StepCaution[]): StepCaution[] {
+  const seen = new Set<string>();
+  return cautions.filter(({ about, text }) => {
+    const key = `${about} ${text}`;
+    return !seen.has(key) && seen.add(key) !== undefined;
+  });
+}

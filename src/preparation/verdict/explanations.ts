@@ -1,0 +1,70 @@
+// A hydrate taken for another: the batch reckoned again with each form the jar may have held.
+
+import { type Formula, molarMass } from "../../formula";
+import { isWater } from "../../formula/crystal-water";
+import { knownForms } from "../../hydrate";
+import type { Quantity } from "../../quantity";
+import { extentOf, formedBy } from "../account";
+import { lessThanAll } from "../exact";
+import { readMaterial } from "../material";
+import { nameOfFormula } from "../species";
+import type { Evidence, Finding } from "./verdict";
+
+/** Farther than this from the middle of what is expected, in half-widths, a form explains nothing. */
+const COVERS = 1;
+
+/** Wider than any uncertainty of a weighing that could matter. */
+const FAR_OVER = 1.2;
+const FAR_UNDER = 0.8;
+
+/** Theory if one material had been another form: its amount is reckoned again, the others' stay. */
+function theoryWith({ batch, observed: { setting, portions } }: Evidence, index: number, form: Formula): Quantity {
+  const { reactants, product, materials } = setting;
+  const amounts = batch.account.supplied.map((s) => s.amount);
+  amounts[index] = readMaterial({ ...materials[index]!.shelf, form }, reactants).amountIn(portions[index]!);
+  return formedBy(extentOf(materials, amounts).extent, product).mass;
+}
+
+/** The same in round figures: how the theory changes if one material holds `factor` times as much. */
+function roughRatio({ batch: { account } }: Evidence, index: number, factor: number): number {
+  const times = account.supplied.map((s, i) => s.timesStoichiometric.in("").toNumber() * (i === index ? factor : 1));
+  return Math.min(...times);
+}
+
+export function explanationsOfMixUp(evidence: Evidence): Finding[] {
+  const { dry, handlingLoss, batch, observed } = evidence;
+  const u = dry.standardUncertainty?.toNumber() ?? 0;
+  const found = dry.dividedBy(batch.product.theoreticalYield).in("").toNumber();
+  const loss = handlingLoss.in("").toNumber();
+  return observed.setting.materials.flatMap((material, index) => {
+    if (material.shelf.strength !== undefined || isWater(material.form)) return [];
+    // A pack holds a form that is sold; a stock that dried out may have become any form with less water.
+    const own = molarMass(material.form);
+    const others = knownForms(material.form).filter(
+      (f) => !f.formula.hasSameComposition(material.form) && (f.sold || molarMass(f.formula).compare(own) < 0),
+    );
+    return others.flatMap(({ formula, sold }): Finding[] => {
+      // A form that is far off in round figures is not reckoned exactly.
+      const rough = roughRatio(evidence, index, own.dividedBy(molarMass(formula)).in("").toNumber());
+      if (found > rough * FAR_OVER || found < rough * (1 - loss) * FAR_UNDER) return [];
+      const theory = theoryWith(evidence, index, formula);
+      // Expected: all of it, down to what handling may take.
+      const middle = theory.times(lessThanAll(handlingLoss.dividedBy(2)));
+      const half = theory.times(handlingLoss).dividedBy(2);
+      const off = Math.abs(dry.minus(middle).in("g").toNumber()) / (half.in("g").toNumber() + 2 * u);
+      if (!(off <= COVERS) || theory.compare(batch.product.theoreticalYield) === 0) return [];
+      const factor = theory.dividedBy(batch.product.theoreticalYield).to("%");
+      const [was, taken] = [nameOfFormula(formula), material.formName];
+      return [
+        {
+          code: "hydrate-mix-up",
+          text: `if the ${material.shelf.name} was ${was} and not ${taken}, ${theory.format({ significant: 3, uncertainty: "none" })} was to be expected (${factor.format({ significant: 3, uncertainty: "none" })} of the theory)`,
+          mass: theory,
+          figure: factor,
+          weight: (sold ? 0.75 : 0.6) - 0.1 * off,
+          next: `heat a weighed sample of the ${material.shelf.name}: its loss tells the hydrate`,
+        },
+      ];
+    });
+  });
+}

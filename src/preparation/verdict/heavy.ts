@@ -1,0 +1,190 @@
+// Explanations of a mass over the theory: another formula, water, salts that were not washed out, starting material that did
+// not react.
+import { molarMass } from "../../formula";
+import type { Quantity } from "../../quantity";
+import type { Batch } from "../batch";
+import { asVolumeOfWater, exact, lessThanAll, planned } from "../exact";
+import type { Observed } from "../observations";
+import type { Setting } from "../setting";
+import { isGas } from "../vessel";
+import { clearlyAbove, grams, percent } from "./evidence";
+import type { Evidence, Finding } from "./verdict";
+
+/** A mass this much over a theory is over it, where the balance is good to a few percent. */
+const FAR_ABOVE = "130 %";
+const isCoarse = (dry: Quantity): boolean => dry.standardUncertainty?.greaterThan(dry.value.times("0.05")) ?? false;
+
+const isMaterial = ({ materials }: Setting, formula: string): boolean =>
+  materials.some((material) => material.formName === formula);
+
+/** Did the drying take more than damp crystals hold, and come to an end? Then it took crystal water too. */
+function lostInDrying({ observed: { dried }, dry, dryness }: Evidence): boolean {
+  const [first] = dried;
+  if (dryness.constant !== true || first === undefined) return false;
+  return first.minus(dry).dividedBy(first).compare(planned("dampHolds")) > 0;
+}
+
+/** Other formulas for the same metal whose theory covers the mass, handling allowed for. */
+export function otherFormulas(evidence: Evidence): Finding[] {
+  const { batch, dry, handlingLoss, identity, observed } = evidence;
+  const wantedSolid = observed.setting.product.formula;
+  return batch.candidates.flatMap((candidate): Finding[] => {
+    if (candidate.wanted) return [];
+    const ratio = dry.dividedBy(candidate.theoreticalYield).to("%");
+    // Far above in round figures is clearly above: uncertainties are worked out only near the line.
+    if (ratio.compare(exact(FAR_ABOVE)) > 0 && !isCoarse(dry)) return [];
+    if (clearlyAbove(dry, candidate.theoreticalYield)) return [];
+    if (ratio.compare(lessThanAll(handlingLoss)) < 0) return [];
+    const share = identity?.candidates.find((c) => c.formula === candidate.formula)?.share;
+    // What was put in dry and is not done yet is told with the materials.
+    if (batch.isolation.how === "residue" && isMaterial(observed.setting, candidate.formula)) return [];
+    const hydrate = candidate.formula.split("·")[0] === wantedSolid.toUnicode().split("·")[0];
+    const byLoss = share === undefined ? "" : `; by ignition ${(100 * share).toFixed(0)} % likely`;
+    return [
+      {
+        code: hydrate ? "other-hydrate-fits" : "other-formula-fits",
+        text: `${grams(dry)} is ${percent(ratio)} of the theory for ${candidate.formula}${byLoss}`,
+        mass: candidate.theoreticalYield,
+        figure: ratio,
+        weight:
+          share === undefined
+            ? hydrate && lostInDrying(evidence)
+              ? 0.9
+              : 0.8
+            : identity?.verdict === "none fits"
+              ? 0.3
+              : 0.1 + 0.9 * share,
+        next:
+          identity === undefined
+            ? `${evidence.dryness.constant === true ? "" : "dry to constant mass, then "}ignite a weighed sample: the loss tells the formulas apart`
+            : "titrate a weighed sample with acid to confirm it",
+      },
+    ];
+  });
+}
+
+/** Water or salt that would make up what is too much. */
+export function tooMuch(evidence: Evidence): Finding[] {
+  const { batch, dry, dryness, observed, identity } = evidence;
+  const { theoreticalYield, formula } = batch.product;
+  const over = dry
+    .minus(theoreticalYield)
+    .to("g")
+    .named({ symbol: "m(over)", label: `mass over the theory of ${formula}` });
+  const share = over.dividedBy(theoreticalYield);
+  const inBand = share.compare(exact("2 %")) >= 0 && share.compare(exact("25 %")) <= 0;
+  const findings: Finding[] = [];
+  const heaviest = batch.candidates.reduce((a, b) => (b.theoreticalYield.compare(a.theoreticalYield) > 0 ? b : a));
+  if (clearlyAbove(dry, heaviest.theoreticalYield)) {
+    const beyond = dry.minus(heaviest.theoreticalYield).to("g");
+    findings.push({
+      code: "too-heavy",
+      text: `${grams(dry)} is too heavy for any formula considered: ${grams(over)} more than ${formula} can give${heaviest.wanted ? "" : ` and ${grams(beyond)} more than ${heaviest.formula}`}`,
+      mass: over,
+      figure: dry.dividedBy(theoreticalYield).to("%"),
+      weight: 0.95,
+      next: "dry again to constant mass; if it stays, wash one half again and dry that",
+    });
+  }
+  // Ignition that allows the formula tells the water beside it: the two must agree.
+  const own = identity?.candidates.find((c) => c.formula === formula && c.fits);
+  const water = own?.water.minus(over.dividedBy(dry)).in("%").abs();
+  const found = water?.lessThan(planned("sameWater").in("%"))
+    ? `; ignition finds ${percent(own!.water, 2)} of water, as this asks for`
+    : "";
+  findings.push({
+    code: "wet",
+    text: `${grams(over)} of water left in it would explain the mass${dryness.constant === true ? ", but it is at constant mass" : ""}${found}`,
+    mass: over,
+    figure: over.dividedBy(dry).to("%"),
+    // What comes out of the fire was never wet.
+    weight:
+      found !== "" ? 0.9 : dryness.constant === true || batch.isolation.how === "residue" ? 0.2 : inBand ? 0.6 : 0.4,
+    next: "dry again to constant mass",
+  });
+  findings.push(...unreacted(evidence, over));
+  const { washing } = batch;
+  if (washing !== undefined && "plan" in washing) {
+    const { plan, salts } = washing;
+    const done = observed.washes ?? 0;
+    // Unwashed unless the washes are recorded; the cake's own liquor where it was weighed wet.
+    const measured = wetCakeSalt(observed, washing, dry);
+    const most = (
+      done === 0
+        ? (measured ?? plan.residueUnwashed)
+        : (plan.residueAfter[Math.min(done, plan.residueAfter.length) - 1] ?? plan.residueUnwashed)
+    ) as Quantity;
+    const part = over.dividedBy(most);
+    const enough = part.compare(exact("1")) <= 0;
+    const state = done === 0 ? "an unwashed cake" : `a cake washed ${done} times`;
+    findings.push({
+      code: "unwashed",
+      text: enough
+        ? `${grams(over)} of ${salts.join(" and ")} would explain it: ${percent(part, 2)} of what ${state} holds`
+        : `salts explain at most ${grams(most)} of the ${grams(over)} too much, even in ${state}`,
+      mass: enough ? over : most,
+      figure: part.to("%"),
+      weight: enough ? (inBand ? 0.6 : 0.45) : 0.15,
+      next: "wash one half again, dry it, and compare",
+    });
+  }
+  return findings;
+}
+
+/** Starting material that is solid and stays with the product: what is left over by the sums, and what did not react. */
+function unreacted({ batch, observed }: Evidence, over: Quantity): Finding[] {
+  const { materials, wet } = observed.setting;
+  if (batch.isolation.how === "crystallise") return [];
+  return materials.flatMap(({ form, formName, shelf }, i): Finding[] => {
+    const supplied = batch.account.supplied[i]!;
+    if (batch.feeds[i]!.how !== "solid" || isGas(form, false)) return [];
+    const M = molarMass(form);
+    const next = wet
+      ? `treat a weighed part with what takes up ${formName} and not the product, and weigh again`
+      : "heat again to constant mass: what is not done yet goes on losing";
+    if (supplied.left.isPositive()) {
+      const left = supplied.left.times(M).to("g");
+      const part = over.dividedBy(left);
+      const enough = part.compare(exact("1")) <= 0;
+      return [
+        {
+          code: "unreacted",
+          text: `${grams(left)} of ${shelf.name} is left over by the sums and stays with the product${enough ? `: ${percent(part, 2)} of it would explain the mass` : ", which is not enough to explain the mass"}`,
+          mass: left,
+          figure: part.to("%"),
+          weight: enough ? 0.7 : 0.2,
+          next,
+        },
+      ];
+    }
+    // Each gram that did not react weighs more than the product it would have given: the rest left, or went into the liquor.
+    const whole = supplied.amount.times(M).to("g").minus(batch.product.theoreticalYield);
+    if (!supplied.limiting || !whole.isPositive()) return [];
+    const part = over.dividedBy(whole);
+    if (part.compare(exact("1")) > 0) return [];
+    const mass = supplied.amount.times(M).times(part).to("g");
+    return [
+      {
+        code: "unreacted",
+        text: `${grams(mass)} of ${shelf.name} that did not react would explain the mass: ${percent(part, 2)} of it`,
+        mass,
+        figure: part.to("%"),
+        weight: wet ? 0.35 : 0.8,
+        next,
+      },
+    ];
+  });
+}
+
+/** Salt in the liquor that the wet cake really held. */
+function wetCakeSalt(
+  observed: Observed,
+  washing: Extract<Batch["washing"], { plan: unknown }>,
+  dry: Quantity,
+): Quantity | undefined {
+  const { wetCake } = observed;
+  if (wetCake === undefined || wetCake.compare(dry) <= 0) return undefined;
+  const { plan } = washing;
+  const volume = asVolumeOfWater(wetCake.minus(dry));
+  return plan.residueUnwashed.times(volume).dividedBy(plan.retainedVolume).to("g");
+}

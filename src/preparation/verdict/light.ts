@@ -1,0 +1,174 @@
+// Explanations of a mass that fits, and of one that is too small: the liquor, handling, a reagent that ran short.
+import { type Formula, molarMass, parseFormula } from "../../formula";
+import type { Quantity } from "../../quantity";
+import { trySubstance } from "../../substance";
+import { keyElement } from "../candidates";
+import { asVolumeOfWater, exact, lessThanAll, planned } from "../exact";
+import { residueOf } from "../identity/ignition";
+import { remembering } from "../lazy";
+import { nameOfFormula } from "../species";
+import { clearlyAbove, grams, isTooCoarse, percent } from "./evidence";
+import type { Evidence, Finding } from "./verdict";
+
+/** The mother liquor of a crystallisation keeps what its water dissolves: how much of it would hold what is missing. */
+function motherLiquor({ batch, dry, observed }: Evidence): Finding[] {
+  const { isolation, product } = batch;
+  if (isolation.how !== "crystallise" || observed.filtrateVolume !== undefined) return [];
+  const lost = product.theoreticalYield.minus(dry).to("g");
+  const water = lost.dividedBy(isolation.keptByHundredGrams).times(exact("100 g")).to("g");
+  const volume = asVolumeOfWater(water).named({
+    symbol: "V(mother liquor)",
+    label: "water of a mother liquor that would hold what is missing",
+    rule: "volume = missing mass / solubility",
+  });
+  return [
+    {
+      code: "loss-explained",
+      text: `${grams(lost)} is what about ${volume.format({ significant: 2, uncertainty: "none" })} of mother liquor keeps at ${observed.setting.temperature.format({ decimals: 0, uncertainty: "none" })}`,
+      mass: lost,
+      figure: volume,
+      weight: 0.8,
+      next: "measure the mother liquor (filtrateVolume), and boil it down for a second crop",
+    },
+  ];
+}
+
+export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | undefined): Finding[] {
+  const { batch, dry, plannedLimiting } = evidence;
+  const { account, product } = batch;
+  const missing = least.minus(dry).to("g");
+  const ratio = dry.dividedBy(product.theoreticalYield);
+  const liquor = motherLiquor(evidence);
+  const findings: Finding[] = [
+    ...liquor,
+    {
+      code: "lighter-than-losses-explain",
+      text: `${grams(dry)} is ${grams(missing)} less than ${kept === undefined ? "handling explains" : "handling, liquor and washing explain"} (at least ${grams(least)} expected)`,
+      mass: missing,
+      figure: ratio.to("%"),
+      // A mother liquor that nobody measured may hold all of it.
+      weight: liquor.length > 0 ? 0.6 : 0.85,
+      next: "test the filtrate for more product, and the limiting material for its assay",
+    },
+  ];
+  findings.push(...decomposed(evidence));
+  for (const supplied of account.supplied) {
+    // What of this material would have to be active for the mass found, all else being right.
+    const active = ratio.dividedBy(supplied.timesStoichiometric).to("%");
+    const out = account.limiting === supplied.material;
+    findings.push({
+      code: "reagent-short",
+      text: `it would fit if only ${percent(active, 2)} of the ${supplied.material} was active${out && out !== (plannedLimiting === supplied.material) ? ": it ran out first, not as planned" : ""}`,
+      mass: undefined,
+      figure: active,
+      weight: supplied.limiting ? 0.5 : 0.35,
+      next: `titrate the ${supplied.material}, or test the filtrate with a drop of it`,
+    });
+  }
+  return findings;
+}
+
+/** What heat leaves of the product, where that is what the mass would be: dried too hot. */
+function decomposed({ batch, dry, handlingLoss, observed }: Evidence): Finding[] {
+  const { formula } = observed.setting.product;
+  const key = keyElement(formula);
+  if (key === undefined) return [];
+  const { product, candidates } = batch;
+  return afterHeating(formula, key).flatMap((left): Finding[] => {
+    const name = nameOfFormula(left);
+    if (candidates.some((candidate) => candidate.formula === name)) return [];
+    const theory = product.amount
+      .times(formula.count(key))
+      .dividedBy(left.count(key))
+      .times(molarMass(left))
+      .to("g")
+      .named({ symbol: `m(${name})`, label: `the same ${key} as ${name}`, rule: "mass = amount × molar mass" });
+    const ratio = dry.dividedBy(theory).to("%");
+    if (ratio.compare(lessThanAll(handlingLoss)) < 0 || clearlyAbove(dry, theory)) return [];
+    return [
+      {
+        code: "other-formula-fits",
+        text: `${grams(dry)} is ${percent(ratio)} of the theory for ${name}, which heat leaves of ${product.formula}: dried too hot`,
+        mass: theory,
+        figure: ratio,
+        weight: 0.7,
+        next: "ignite a weighed sample: what heat has already changed loses less, or nothing",
+      },
+    ];
+  });
+}
+
+const rememberedSolids = /* @__PURE__ */ remembering<readonly Formula[]>(200);
+
+/** Solids that heat makes of a product and that still hold all of its key element. */
+const afterHeating = (formula: Formula, key: string): readonly Formula[] =>
+  rememberedSolids(formula.toString(), () => {
+    const known = trySubstance(formula.toString());
+    const steps = known.ok ? known.value.thermalSteps.flatMap((s) => (s.remains.length === 1 ? s.remains : [])) : [];
+    const residue = residueOf(formula, undefined)?.residue;
+    const solids = [...steps.map((one) => parseFormula(one.formula)), ...(residue === undefined ? [] : [residue])];
+    return solids.filter(
+      (solid, i) =>
+        solid.count(key).n !== 0n &&
+        !solid.hasSameComposition(formula) &&
+        solids.findIndex((other) => other.hasSameComposition(solid)) === i,
+    );
+  });
+
+/** A material that ran out although another was planned to, and took theory with it: the mass fits what is left. */
+function ranShort({ batch, plannedLimiting, plannedYield }: Evidence): Finding[] {
+  const { limiting, supplied } = batch.account;
+  const meant = supplied.find((one) => one.material === plannedLimiting);
+  if (limiting === plannedLimiting || meant === undefined) return [];
+  const kept = batch.product.theoreticalYield.dividedBy(plannedYield);
+  if (kept.compare(lessThanAll(planned("shortage"))) >= 0) return [];
+  const share = exact("1").dividedBy(meant.timesStoichiometric).to("%");
+  return [
+    {
+      code: "reagent-short",
+      text: `the ${limiting} ran out first, not as planned: ${percent(share)} of what the ${plannedLimiting} needs, and the theory is now ${grams(batch.product.theoreticalYield)}`,
+      mass: batch.product.theoreticalYield,
+      figure: share,
+      weight: 0.8,
+      next: `the liquor still holds ${plannedLimiting}: add the missing ${limiting} to it for a second crop`,
+    },
+  ];
+}
+
+export function fits(evidence: Evidence, kept: Quantity | undefined): Finding[] {
+  const { batch, dry, dryness, handlingLoss, identity } = evidence;
+  const { theoreticalYield, formula } = batch.product;
+  const lost = theoreticalYield.minus(dry).to("g");
+  const told = identity?.verdict === "told" ? identity.remaining[0] : undefined;
+  const byLoss = told === undefined ? "" : told === formula ? ", and ignition agrees" : `, but ignition says ${told}`;
+  const findings: Finding[] = [
+    {
+      code: "consistent",
+      text: `${grams(dry)} is what ${formula} should give, allowing for handling${byLoss}`,
+      mass: undefined,
+      figure: dry.dividedBy(theoreticalYield).to("%"),
+      // A mass that still falls, or that is not known well, proves nothing by being where it should be.
+      weight: isTooCoarse(dry)
+        ? 0.5
+        : dryness.state === "still drying"
+          ? 0.6
+          : told === undefined || told === formula
+            ? 1
+            : 0.3,
+      next: identity === undefined ? "ignite a sample if the formula matters" : "nothing more is needed",
+    },
+  ];
+  findings.push(...ranShort(evidence));
+  if (lost.isPositive() && clearlyAbove(theoreticalYield, dry)) {
+    const liquor = kept === undefined ? "" : `; liquor and washing keep at most ${grams(kept)} of it`;
+    findings.push({
+      code: "loss-explained",
+      text: `${grams(lost)} stayed behind, within the ${percent(handlingLoss, 2)} allowed for handling${liquor}`,
+      mass: lost,
+      figure: lost.dividedBy(theoreticalYield).to("%"),
+      weight: 0.7,
+      next: "rinse filter and vessel into the next batch",
+    });
+  }
+  return findings;
+}

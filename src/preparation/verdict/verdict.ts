@@ -1,0 +1,176 @@
+// Reading a dry mass: every explanation that the numbers allow, with its figure, ordered by how well it fits, and what to
+// do next to decide. The trade's order of causes stands behind the weights (bench practice; common practice, no source).
+import { type Quantity, quantity } from "../../quantity";
+import type { Batch } from "../batch";
+import { lessThanAll } from "../exact";
+import type { Identity } from "../identity/identity";
+import type { Observed } from "../observations";
+import type { Dryness } from "./dryness";
+import { clearlyAbove, grams, isTooCoarse, leastExplained } from "./evidence";
+import { explanationsOfMixUp } from "./explanations";
+import { otherFormulas, tooMuch } from "./heavy";
+import { fits, tooLittle } from "./light";
+
+/** What a verdict says, as a stable code. */
+export type FindingCode =
+  | "consistent"
+  | "still-drying"
+  | "wet"
+  | "unwashed"
+  | "unreacted"
+  | "other-hydrate-fits"
+  | "other-formula-fits"
+  | "hydrate-mix-up"
+  | "not-weighed"
+  | "reagent-short"
+  | "too-heavy"
+  | "loss-explained"
+  | "lighter-than-losses-explain"
+  | "balance-too-coarse";
+
+/** One explanation with its numbers; findings are ordered by how well they fit. */
+export interface Finding {
+  readonly code: FindingCode;
+  readonly text: string;
+  /** The mass the finding is about: water, salt, loss; undefined when none is. */
+  readonly mass: Quantity<"mass"> | undefined;
+  /** Another figure behind it: a ratio, a yield. */
+  readonly figure: Quantity | undefined;
+  /** How well it fits, 0 to 1: what findings are ordered by. Not a probability. */
+  readonly weight: number;
+  /** What to do next to decide. */
+  readonly next: string;
+}
+
+/** A yield against one formula. */
+export interface Yield {
+  readonly formula: string;
+  readonly wanted: boolean;
+  readonly theoreticalYield: Quantity<"mass">;
+  /** Mass found over mass expected, with its uncertainty. */
+  readonly percentYield: Quantity;
+}
+
+/** What the verdict is made from. */
+export interface Evidence {
+  readonly batch: Batch;
+  readonly observed: Observed;
+  readonly dry: Quantity;
+  readonly dryness: Dryness;
+  readonly identity: Identity | undefined;
+  readonly handlingLoss: Quantity;
+  /** Material the plan expected to run out. */
+  readonly plannedLimiting: string;
+  readonly plannedYield: Quantity;
+}
+
+export function yieldsOf(batch: Batch, dry: Quantity): Yield[] {
+  return batch.candidates.map(({ formula, wanted, theoreticalYield }) => ({
+    formula,
+    wanted,
+    theoreticalYield,
+    percentYield: dry
+      .dividedBy(theoreticalYield)
+      .to("%")
+      .named({
+        symbol: `yield(${formula})`,
+        label: `yield if it is ${formula}`,
+        rule: "percent yield = dry mass / theoretical yield",
+      }),
+  }));
+}
+
+function coarse({ dry }: Evidence): Finding[] {
+  const u = dry.standardUncertainty;
+  if (u === undefined || !isTooCoarse(dry)) return [];
+  return [
+    {
+      code: "balance-too-coarse",
+      text: `the balance is too coarse for ${grams(dry)}: its uncertainty alone is ${u.times(100).div(dry.value).toFixed(0)} %`,
+      mass: quantity({ value: u, unit: dry.unit }) as Quantity<"mass">,
+      figure: undefined,
+      weight: 0.55,
+      next: "weigh on a finer balance, or make a larger batch",
+    },
+  ];
+}
+
+function drying({ dryness, dry }: Evidence): Finding[] {
+  if (dryness.state !== "still drying") return [];
+  const goes =
+    dryness.endsAt === undefined
+      ? ""
+      : `; it goes to about ${grams(dryness.endsAt)}, ${grams(dryness.nextExpected!)} at the next weighing`;
+  return [
+    {
+      code: "still-drying",
+      text: `${grams(dry)} is not constant: the last drying took ${grams(dryness.lastLoss!)}, more than ${grams(dryness.criterion!)}${goes}`,
+      mass: dryness.waterLeft ?? dryness.lastLoss,
+      figure: undefined,
+      weight: 0.98,
+      next: "dry on to constant mass before anything is read from the yield",
+    },
+  ];
+}
+
+/** Nothing was weighed dry yet: what is to be expected, and what else was found. */
+export function notWeighed(batch: Batch, identity: Identity | undefined, handlingLoss: Quantity): Finding[] {
+  const { theoreticalYield, formula } = batch.product;
+  const least = theoreticalYield.times(lessThanAll(handlingLoss));
+  const byLoss =
+    identity === undefined
+      ? ""
+      : identity.remaining.length === 0
+        ? "; ignition fits none of the formulas considered"
+        : `; ignition leaves ${identity.remaining.join(" or ")}`;
+  return [
+    {
+      code: "not-weighed",
+      text: `no dry mass is recorded: ${grams(least)} to ${grams(theoreticalYield)} of ${formula} is to be expected${byLoss}`,
+      mass: theoreticalYield,
+      figure: undefined,
+      weight: 1,
+      next: "dry to constant mass and weigh",
+    },
+  ];
+}
+
+export function findingsFor(evidence: Evidence): Finding[] {
+  const { batch, dry } = evidence;
+  const { theoreticalYield } = batch.product;
+  const { least, kept } = leastExplained(evidence);
+  const heavy = clearlyAbove(dry, theoreticalYield);
+  const light = clearlyAbove(least, dry);
+  const findings = [...coarse(evidence), ...drying(evidence)];
+  if (heavy) findings.push(...otherFormulas(evidence), ...explanationsOfMixUp(evidence), ...tooMuch(evidence));
+  else if (light) {
+    findings.push(...tooLittle(evidence, least, kept), ...otherFormulas(evidence), ...explanationsOfMixUp(evidence));
+  } else {
+    findings.push(...fits(evidence, kept));
+    // Ignition that says otherwise brings the other formulas back.
+    if (evidence.identity?.verdict === "told" && evidence.identity.remaining[0] !== batch.product.formula)
+      findings.push(...otherFormulas(evidence));
+  }
+  return withCausesFirst(findings).sort((a, b) => b.weight - a.weight);
+}
+
+/** What only states that a mass is off. */
+const STATEMENTS: readonly FindingCode[] = ["too-heavy", "lighter-than-losses-explain"];
+/** From this weight on an explanation covers the mass. */
+const COVERS = 0.5;
+const CAUSES: readonly FindingCode[] = [
+  "wet",
+  "unwashed",
+  "unreacted",
+  "other-hydrate-fits",
+  "other-formula-fits",
+  "hydrate-mix-up",
+  "loss-explained",
+];
+
+/** That a mass is off comes first only where nothing explains it. */
+function withCausesFirst(findings: readonly Finding[]): Finding[] {
+  const best = Math.max(...findings.filter((f) => CAUSES.includes(f.code)).map((f) => f.weight));
+  if (best < COVERS) return [...findings];
+  return findings.map((f) => (STATEMENTS.includes(f.code) && f.weight > best ? { ...f, weight: best - 0.05 } : f));
+}

@@ -1,0 +1,97 @@
+// Combined standard uncertainty by reverse-mode derivatives: one pass down the graph gives d(result)/d(input) for every
+// independent input, whatever the number of paths between them (JCGM 100:2008, 5.1 and 5.2). Derivatives stay exact
+// fractions, so that x - x and x / x come out as exactly 0 and not as rounding noise.
+import { inOrder, type Leaf, type Node, operandsOf } from "../value/graph";
+import { add, multiply, ONE, type Rational, rational, ZERO } from "../value/rational";
+
+/** One independent input with its sensitivity coefficient, in SI units. */
+export interface Sensitivity {
+  readonly leaf: Leaf;
+  readonly node: Node;
+  readonly coefficient: Rational;
+}
+
+/** Sensitivity coefficients of a node to every input it depends on; each input once. */
+export function sensitivities(root: Node): Sensitivity[] {
+  const adjoint = new Map<Node, Rational>([[root, ONE]]);
+  const found = new Map<Leaf, { node: Node; coefficient: Rational }>();
+  const order = inOrder(root);
+  for (let i = order.length - 1; i >= 0; i--) {
+    const node = order[i]!;
+    const weight = adjoint.get(node)!;
+    if (node.leaf !== undefined) {
+      const before = found.get(node.leaf);
+      found.set(node.leaf, {
+        node: before?.node ?? node,
+        coefficient: before === undefined ? weight : add(before.coefficient, weight),
+      });
+      continue;
+    }
+    const operands = operandsOf(node);
+    const partials = node.operation!.partials(node, operands);
+    operands.forEach((operand, k) => {
+      const part = multiply(weight, partials[k]!);
+      const before = adjoint.get(operand);
+      adjoint.set(operand, before === undefined ? part : add(before, part));
+    });
+  }
+  return [...found].map(([leaf, { node, coefficient }]) => ({ leaf, node, coefficient }));
+}
+
+/** Covariance of two inputs in SI units: their variance if they are one, else what their group says, else zero. */
+function covarianceOfLeaves(a: Leaf, b: Leaf): Rational {
+  if (a === b) return a.variance ?? ZERO;
+  if (a.group === undefined || a.group !== b.group) return ZERO;
+  return a.group.covariances[a.member!]![b.member!]!;
+}
+
+/** Inputs by group; an input without a group stands alone. */
+export function grouped(inputs: readonly Sensitivity[]): Sensitivity[][] {
+  const groups = new Map<object, Sensitivity[]>();
+  for (const input of inputs) {
+    const key = input.leaf.group ?? input.leaf;
+    const members = groups.get(key);
+    if (members === undefined) groups.set(key, [input]);
+    else members.push(input);
+  }
+  return [...groups.values()];
+}
+
+/** Covariance of two linear forms over inputs, in SI units. */
+function bilinear(a: readonly Sensitivity[], b: readonly Sensitivity[]): Rational {
+  let total = ZERO;
+  const others = new Map(grouped(b).map((members) => [members[0]!.leaf.group ?? members[0]!.leaf, members]));
+  for (const x of a) {
+    for (const y of others.get(x.leaf.group ?? x.leaf) ?? []) {
+      const part = covarianceOfLeaves(x.leaf, y.leaf);
+      if (part.n !== 0n) total = add(total, multiply(multiply(x.coefficient, y.coefficient), part));
+    }
+  }
+  return total;
+}
+
+const uncertain = (root: Node): Sensitivity[] => sensitivities(root).filter(({ leaf }) => leaf.variance !== undefined);
+
+/** What each uncertain input adds to the variance of the result, its share of the covariances included. */
+export function variances(root: Node): { input: Sensitivity; part: Rational }[] {
+  const inputs = uncertain(root);
+  return grouped(inputs).flatMap((members) => members.map((input) => ({ input, part: bilinear([input], members) })));
+}
+
+/** Covariance of two results through the inputs they share or that are correlated, in SI units. */
+export const covarianceOf = (a: Node, b: Node): Rational => bilinear(uncertain(a), uncertain(b));
+
+const known = /* @__PURE__ */ new WeakMap<Node, { variance: Rational | undefined }>();
+
+/** Combined variance in SI units; undefined when no input carries an uncertainty. Kept with the node once computed. */
+export function uncertaintyOf(node: Node): Rational | undefined {
+  if (node.leaf !== undefined) return node.leaf.variance;
+  const before = known.get(node);
+  if (before !== undefined) return before.variance;
+  const parts = variances(node);
+  const total = parts.length === 0 ? undefined : parts.map(({ part }) => part).reduce(add);
+  // Fully anti-correlated inputs may leave a tiny negative remainder of declared covariances, which hold a root.
+  const variance = total !== undefined && total.n < 0n ? rational(0n) : total;
+  known.set(node, { variance });
+  return variance;
+}

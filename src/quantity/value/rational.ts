@@ -1,0 +1,149 @@
+// Exact arithmetic on fractions of two bigints: the inside of every quantity. Fractions stay unreduced until they grow,
+// because reducing costs more than it saves on the short chains of a bench calculation.
+
+import { bigGcd } from "../../foundation/gcd";
+import { QuantityError } from "../error";
+
+/** A fraction n/d with d > 0, not necessarily in lowest terms. */
+export interface Rational {
+  readonly n: bigint;
+  readonly d: bigint;
+}
+
+export const ZERO: Rational = { n: 0n, d: 1n };
+export const ONE: Rational = { n: 1n, d: 1n };
+
+/** Above this size a result is reduced to lowest terms. */
+const REDUCE_ABOVE: bigint = 1n << 1024n;
+/** Above this size a reduced result is rounded to `KEPT_BITS`: only chains of thousands of operations get there. */
+const ROUND_ABOVE: bigint = 1n << 2048n;
+const KEPT_BITS = 512n;
+/** Bits between the largest and smallest magnitude and 1. */
+const MAX_MAGNITUDE = 16_000n;
+
+const abs = (x: bigint): bigint => (x < 0n ? -x : x);
+
+/** Number of bits of |x|, from its hexadecimal length; exact to 4 bits, which is all the rounding below needs. */
+const bits = (x: bigint): bigint => BigInt(abs(x).toString(16).length * 4);
+
+/** A fraction in lowest terms; past 2048 bits also rounded to 512 (about 154 digits), so that no chain grows without end. */
+export function reduce(a: Rational): Rational {
+  const g = bigGcd(a.n, a.d);
+  const n = g > 1n ? a.n / g : a.n;
+  const d = g > 1n ? a.d / g : a.d;
+  if (d < ROUND_ABOVE && abs(n) < ROUND_ABOVE) return { n, d };
+  if (n === 0n) return ZERO;
+  const magnitude = bits(n) - bits(d);
+  if (magnitude > MAX_MAGNITUDE || magnitude < -MAX_MAGNITUDE) {
+    throw new QuantityError("quantity.out-of-range", "a result beyond 1e±4800; no quantity is that large or small");
+  }
+  const shift = KEPT_BITS - magnitude;
+  const scaled = shift >= 0n ? (n << shift) / d : n / (d << -shift);
+  return shift >= 0n ? { n: scaled, d: 1n << shift } : { n: scaled << -shift, d: 1n };
+}
+
+/** n/d with the sign moved up and the size kept in bounds. `d` must not be zero: callers refuse that with their own code. */
+export function rational(n: bigint, d: bigint = 1n): Rational {
+  const r = d < 0n ? { n: -n, d: -d } : { n, d };
+  return r.d > REDUCE_ABOVE || r.n > REDUCE_ABOVE || r.n < -REDUCE_ABOVE ? reduce(r) : r;
+}
+
+export function add(a: Rational, b: Rational): Rational {
+  if (a.d === b.d) return { n: a.n + b.n, d: a.d }; // grows by one bit at most: no need to look
+  if (a.d > b.d && a.d % b.d === 0n) return rational(a.n + b.n * (a.d / b.d), a.d);
+  if (b.d > a.d && b.d % a.d === 0n) return rational(a.n * (b.d / a.d) + b.n, b.d);
+  return rational(a.n * b.d + b.n * a.d, a.d * b.d);
+}
+
+export const negate = (a: Rational): Rational => ({ n: -a.n, d: a.d });
+export const subtract = (a: Rational, b: Rational): Rational => add(a, negate(b));
+export const multiply = (a: Rational, b: Rational): Rational => rational(a.n * b.n, a.d * b.d);
+export const divide = (a: Rational, b: Rational): Rational => rational(a.n * b.d, a.d * b.n);
+export const square = (a: Rational): Rational => multiply(a, a);
+
+export function compare(a: Rational, b: Rational): -1 | 0 | 1 {
+  const left = a.n * b.d;
+  const right = b.n * a.d;
+  return left < right ? -1 : left > right ? 1 : 0;
+}
+
+/** a^k for an integer k; the base must not be zero when k < 0. */
+export function power(a: Rational, k: number): Rational {
+  const e = BigInt(Math.abs(k));
+  return k < 0 ? rational(a.d ** e, a.n ** e) : rational(a.n ** e, a.d ** e);
+}
+
+const POWERS_OF_TEN: bigint[] = [1n];
+
+/** 10^k for k >= 0, kept once computed: the constants of every decimal text and every rounding. */
+export function powerOfTen(k: number): bigint {
+  for (let i = POWERS_OF_TEN.length; i <= k && i <= 400; i++) POWERS_OF_TEN.push(POWERS_OF_TEN[i - 1]! * 10n);
+  return POWERS_OF_TEN[k] ?? 10n ** BigInt(k);
+}
+
+/** How a tie is broken when a value lies exactly half-way between two printed ones. */
+export type Rounding = "half-even" | "half-up";
+
+/** round(n/d) for d > 0; half-up rounds ties away from zero. */
+export function roundedQuotient(n: bigint, d: bigint, rounding: Rounding): bigint {
+  const a = abs(n);
+  let q = a / d;
+  const twice = 2n * (a - q * d);
+  if (twice > d || (twice === d && (rounding === "half-up" || (q & 1n) === 1n))) q += 1n;
+  return n < 0n ? -q : q;
+}
+
+/** The decimal exponent of the leading digit of a non-zero fraction: 0 for 1..9.99, -2 for 0.0123. */
+export function leadingExponent(a: Rational): number {
+  const n = abs(a.n);
+  let e = n.toString().length - a.d.toString().length;
+  if (e >= 0 ? n < a.d * powerOfTen(e) : n * powerOfTen(-e) < a.d) e -= 1;
+  return e;
+}
+
+/** The value times 10^decimals, rounded to an integer. */
+export function scaled(a: Rational, decimals: number, rounding: Rounding = "half-even"): bigint {
+  return decimals >= 0
+    ? roundedQuotient(a.n * powerOfTen(decimals), a.d, rounding)
+    : roundedQuotient(a.n, a.d * powerOfTen(-decimals), rounding);
+}
+
+/** Plain or scientific decimal text of `units` x 10^-decimals. */
+export function decimalText(units: bigint, decimals: number): string {
+  const sign = units < 0n ? "-" : "";
+  const digits = abs(units).toString();
+  const exponent = digits.length - 1 - decimals;
+  if (exponent > 20 || exponent < -7) {
+    const rest = digits.slice(1);
+    return `${sign}${digits[0]}${rest === "" ? "" : `.${rest}`}e${exponent}`;
+  }
+  if (decimals <= 0) return `${sign}${digits}${units === 0n ? "" : "0".repeat(-decimals)}`;
+  const padded = digits.padStart(decimals + 1, "0");
+  return `${sign}${padded.slice(0, -decimals)}.${padded.slice(-decimals)}`;
+}
+
+/** Text to `figures` significant digits (trailing zeros kept). */
+export function significantText(a: Rational, figures: number, rounding: Rounding = "half-even"): string {
+  if (a.n === 0n) return decimalText(0n, Math.max(0, figures - 1));
+  let decimals = figures - 1 - leadingExponent(a);
+  let units = scaled(a, decimals, rounding);
+  if (abs(units) >= powerOfTen(figures)) {
+    decimals -= 1; // 9.996 to three figures is 10.0, not 10.00
+    units = scaled(a, decimals, rounding);
+  }
+  return decimalText(units, decimals);
+}
+
+/** The exact decimal text if it ends within `limit` significant digits; otherwise undefined. */
+export function exactText(a: Rational, limit: number): string | undefined {
+  if (a.n === 0n) return "0";
+  let decimals = limit - 1 - leadingExponent(a);
+  const n = decimals >= 0 ? a.n * powerOfTen(decimals) : a.n;
+  const d = decimals >= 0 ? a.d : a.d * powerOfTen(-decimals);
+  if (n % d !== 0n) return undefined;
+  const digits = (n / d).toString();
+  let zeros = 0;
+  while (zeros < decimals && digits.charCodeAt(digits.length - 1 - zeros) === 48) zeros += 1;
+  decimals -= zeros;
+  return decimalText(BigInt(zeros === 0 ? digits : digits.slice(0, -zeros)), decimals);
+}

@@ -1,0 +1,92 @@
+// What a quantity looks like from outside, and everything that is accepted where one is wanted.
+import type { FormatOptions } from "../text/format";
+import type { Distribution } from "../text/read";
+import type { Naming, Node } from "./graph";
+import type { QuantityRecord } from "./json";
+import type { NumberLike } from "./read-number";
+import type { Decimal } from "./real";
+
+/** The brand carries the graph node, so that another loaded copy of the library can compute with it. */
+export const BRAND: unique symbol = /* @__PURE__ */ Symbol.for("preparative.quantity/1");
+
+/**
+ * A magnitude with a unit. Made by `quantity(...)`; `D` is the name of its dimension where that is known at compile
+ * time, and `any` for computed values, which are checked when they are used.
+ *
+ * @category Quantities
+ * @example
+ * quantity("250.0 g").in("kg").toString() // => "0.25"
+ */
+// biome-ignore lint/suspicious/noExplicitAny: a computed quantity must be assignable to any dimension; run time checks it
+export interface Quantity<D extends string = any> {
+  /** The value in its own unit: exact up to 60 digits, else to 40 significant digits. */
+  readonly value: Decimal;
+  /** Symbol of the unit it is shown in. */
+  readonly unit: string;
+  /** Name of what it measures: "mass", "amount of substance", "concentration". */
+  readonly dimension: D;
+  /** Combined standard uncertainty in `unit`, correlations included; undefined when no input carries one. */
+  readonly standardUncertainty: Decimal | undefined;
+  /** What the value is called, where somebody named it. */
+  readonly symbol: string | undefined;
+  readonly label: string | undefined;
+  readonly source: string | undefined;
+  /** The value as a plain number in another unit. */
+  in(unit: string): Decimal;
+  /** The same quantity shown in another unit. */
+  to(unit: string): Quantity<D>;
+  plus(other: QuantityLike): Quantity<D>;
+  minus(other: QuantityLike): Quantity;
+  times(other: QuantityLike | NumberLike): Quantity;
+  dividedBy(other: QuantityLike | NumberLike): Quantity;
+  negated(): Quantity<D>;
+  /** Raised to a whole power between -12 and 12. */
+  toThePower(exponent: number): Quantity;
+  /** -1, 0 or 1: which is larger. */
+  compare(other: QuantityLike): -1 | 0 | 1;
+  /** Same dimension, same value, same standard uncertainty (to 30 digits). */
+  equals(other: QuantityLike): boolean;
+  isPositive(): boolean;
+  isZero(): boolean;
+  /** The same value under a name; named results become the steps of `explain`. */
+  named(naming: Naming): Quantity<D>;
+  format(options?: FormatOptions): string;
+  toString(): string;
+  toJSON(): QuantityRecord;
+  /** The value as a plain number, in another unit if one is named: for programs that plot or store it. */
+  toNumber(unit?: string): number;
+  /** Always an error: `a < b` and `a + b` would compare and join texts. Use `compare`, `plus` and `minus`. */
+  valueOf(): never;
+  /** @internal */
+  readonly [BRAND]: Node;
+}
+
+/** A value with its unit apart, for callers who do not build text. */
+export interface Measured<U extends string = string> {
+  readonly value: NumberLike;
+  readonly unit: U;
+  /** Standard uncertainty in `unit`. */
+  readonly standardUncertainty?: NumberLike | undefined;
+  /** Half-width of a tolerance or limit in `unit`; `distribution` says how it spreads (rectangular unless told). */
+  readonly halfWidth?: NumberLike | undefined;
+  /** Smallest step of the display in `unit`: a rectangle of half that width, u = d/√12. */
+  readonly readability?: NumberLike | undefined;
+  readonly distribution?: Distribution | undefined;
+  /** Degrees of freedom of the standard uncertainty; infinite unless told. */
+  readonly degreesOfFreedom?: number | undefined;
+}
+
+/** Whatever stands for a quantity. */
+// biome-ignore lint/suspicious/noExplicitAny: see Quantity
+export type QuantityLike<D extends string = any, T extends string = string, U extends string = string> =
+  | T
+  | Quantity<D>
+  | Measured<U>;
+
+/** Details of an input that its text does not say. */
+export interface InputNaming extends Naming {
+  /** How the half-width of a ± in the text is meant, when the text does not say. */
+  readonly distribution?: Distribution | undefined;
+  /** Degrees of freedom of the standard uncertainty. */
+  readonly degreesOfFreedom?: number | undefined;
+}

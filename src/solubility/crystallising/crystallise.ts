@@ -1,0 +1,274 @@
+// Crystallising: water for the hot solution, the crop in its true hydrate, what the liquor keeps, a second crop after
+// evaporating, and the swap of a salt pair. One water balance does it all: crystals take water out of the liquor.
+
+import type { MassLike, TemperatureLike } from "../../amount";
+import type { Formula } from "../../formula";
+import { attempt, type Result } from "../../foundation/error";
+import { expectDimension, type NumberLike, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { guard } from "../argument";
+import { figureAt, positiveMass, type SolubilityFigure } from "../curves/figure";
+import type { WorkingPoint } from "../curves/picture";
+import { trySolidChanges } from "../curves/solid-changes";
+import { rowOf, type Solute, soluteOf } from "../curves/solute";
+import { waterToDissolve } from "../dissolving/dissolve";
+import { SolubilityError } from "../error";
+import { CRYSTALLISING } from "../options";
+import { type Balance, cropFrom, shareOf } from "./crop-balance";
+
+/** What `crystallise` needs to know. */
+export interface CrystallisingRequest {
+  /** The salt as weighed, crystal water included. */
+  readonly formula: string | Formula;
+  readonly mass: MassLike;
+  /** Temperature of the clear hot solution. */
+  readonly hot: TemperatureLike;
+  /** Temperature at which the crystals are taken off, below `hot`. */
+  readonly cold: TemperatureLike;
+  /** Water added; without it, what just dissolves the salt at `hot` times `headroom` (default 1). */
+  readonly water?: MassLike;
+  readonly headroom?: NumberLike;
+  /** Your own solubilities, g anhydrous per 100 g water. */
+  readonly hotSolubility?: SolubilityFigure;
+  readonly coldSolubility?: SolubilityFigure;
+  /** For a second crop: share of the liquor's water left after evaporating, between 0 and 1. */
+  readonly evaporateTo?: NumberLike;
+}
+
+/** One crop of crystals. */
+export interface Crop {
+  /** What the crystals are. */
+  readonly formula: string;
+  readonly mass: Quantity<"mass">;
+  /** Share of all the salt that is in this crop. */
+  readonly share: Quantity;
+}
+
+/** A crystallisation. */
+export interface Crystallisation {
+  /** Water to add for the hot solution. */
+  readonly water: Quantity<"mass">;
+  readonly totalWater: Quantity<"mass">;
+  /** What too little water leaves undissolved at the hot end, taken off before cooling; undefined when all dissolves. */
+  readonly undissolvedHot: Crop | undefined;
+  readonly crop: Crop;
+  /** Salt that stays in the cold liquor, in the form of the crop; recoverable, not lost. */
+  readonly leftInLiquor: Quantity<"mass">;
+  /** Water left in the liquor. */
+  readonly liquorWater: Quantity<"mass">;
+  /** Undefined when not asked for, or, with a warning, when so little water would leave no liquor. */
+  readonly secondCrop:
+    | (Crop & { readonly waterToEvaporate: Quantity<"mass">; readonly leftInLiquor: Quantity<"mass"> })
+    | undefined;
+  /** Hot solution, cooled solution, liquor, as grams of anhydrous salt per 100 g of water: for drawing. */
+  readonly path: readonly WorkingPoint[];
+  readonly warnings: readonly string[];
+}
+
+/** Salts known to stay dissolved far beyond saturation until seeded (common practice, no source). */
+const SUPERSATURATES = [
+  "Na2S2O3",
+  "NaC2H3O2",
+  "Na2SO4",
+  "Na2CO3",
+  "KAl(SO4)2",
+  "NH4Al(SO4)2",
+  "KCr(SO4)2",
+  "Na2B4O7",
+  "CaSO4",
+  "C6H8O7",
+];
+
+const nameOf = (solidPhase: string | undefined, solute: Solute): string => solidPhase ?? solute.formula.toString();
+
+function changesBetween(solute: Solute, cold: number, hot: number): string[] {
+  const known = trySolidChanges(solute.formula);
+  if (!known.ok) return [];
+  return known.value
+    .filter(({ celsius }) => celsius >= cold && celsius <= hot)
+    .map(
+      ({ celsius, below = "another solid", above = "another solid" }) =>
+        `the solid changes at ${celsius} °C: ${above} above, ${below} below; cool past it before filtering`,
+    );
+}
+
+/**
+ * Crystallise a salt by cooling: water for the hot solution, crop, and what the liquor keeps.
+ *
+ * @param request - salt as weighed, hot and cold temperature; water or headroom; `evaporateTo` for a second crop
+ * @returns water to add, the crop in the hydrate that belongs to the cold temperature, liquor, second crop, warnings
+ * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.no-crop` when the cold
+ *   liquor holds everything, `solubility.no-liquor` when the crystals would bind all the water, `solubility.any-proportion`,
+ *   `solubility.out-of-reach` (hot not above cold, evaporation outside 0 to 1), and the codes of `solubilityOf`
+ * @source water balance over the saturated solution; the list of salts that stay supersaturated is common practice
+ * @category Crystallising
+ * @example
+ * crystallise({ formula: "KNO3", mass: "100 g", hot: "80 °C", cold: "10 °C" }).crop.mass.format({ decimals: 1 }) // => "87.4 g"
+ */
+export function crystallise(request: CrystallisingRequest): Crystallisation {
+  guard.fields(request, CRYSTALLISING, "request");
+  const solute = soluteOf(request.formula);
+  const [hot, cold] = (["hot", "cold"] as const).map((name) =>
+    expectDimension(request[name], "temperature", name).in("°C").toNumber(),
+  ) as [number, number];
+  if (!(hot > cold)) {
+    throw new SolubilityError(
+      "solubility.out-of-reach",
+      `the hot solution (${hot} °C) must be hotter than the cold one (${cold} °C)`,
+      {
+        hint: "a salt that dissolves better cold is filtered hot: use residual at both temperatures",
+      },
+    );
+  }
+  const dissolved = dissolvedHot(request, solute);
+  const figure = figureAt(solute.formula, request.cold, request.coldSolubility, "coldSolubility");
+  const solid = soluteOf(figure.solidPhase ?? solute.formula);
+  const warnings = [...dissolved.warnings, ...figure.warnings, ...changesBetween(solute, cold, hot)];
+  if (figure.solubility !== undefined && figure.solidPhase === undefined) {
+    warnings.push(`the crop is counted as ${solute.formula} because the table does not name the solid`);
+  }
+  const row = rowOf(solute);
+  if (row !== undefined && SUPERSATURATES.includes(row.formula))
+    warnings.push("stays supersaturated easily: seed it (common practice)");
+  const first = cropFrom(
+    dissolved.dry,
+    dissolved.water,
+    figure.perHundredGramsWater,
+    solid,
+    "crystals in the first crop",
+  );
+  if (first === undefined) {
+    throw new SolubilityError(
+      "solubility.no-crop",
+      `at ${cold} °C the liquor still holds all the ${solute.anhydrous}`,
+      {
+        hint: "use less water, cool further, or evaporate",
+        details: { formula: solute.formula.toString(), cold },
+      },
+    );
+  }
+  const share = shareOf(solid);
+  const inForm = (dry: Quantity, label: string): Quantity =>
+    (solid.isHydrate ? dry.dividedBy(share) : dry).named({ label, rule: "what was dissolved − what crystallised" });
+  const ofAll = (mass: Quantity): Quantity =>
+    (solid.isHydrate ? mass.times(share) : mass).dividedBy(dissolved.all).to("%");
+  const crop = { formula: nameOf(figure.solidPhase, solute), mass: first.mass, share: ofAll(first.mass) };
+  const again = secondCrop(request, first, figure.perHundredGramsWater, crop.formula, solid, inForm, ofAll, warnings);
+  return {
+    water: dissolved.added,
+    totalWater: dissolved.totalWater,
+    undissolvedHot: dissolved.undissolved,
+    crop,
+    leftInLiquor: inForm(first.dry, `${solid.formula} in the cold liquor`),
+    liquorWater: first.water.named({ label: "water in the cold liquor", rule: "water − crystal water of the crop" }),
+    path: pathOf(hot, cold, dissolved, figure.perHundredGramsWater),
+    secondCrop: again,
+    warnings: [...new Set(warnings)],
+  };
+}
+
+function pathOf(
+  hot: number,
+  cold: number,
+  { dry, water }: { dry: Quantity; water: Quantity },
+  s: Quantity,
+): WorkingPoint[] {
+  const grams = (dry.in("g").toNumber() / water.in("g").toNumber()) * 100;
+  return [
+    { celsius: hot, grams, label: "hot solution" },
+    { celsius: cold, grams, label: "cooled" },
+    { celsius: cold, grams: s.in("g").toNumber(), label: "liquor" },
+  ];
+}
+
+function dissolvedHot(request: CrystallisingRequest, solute: Solute) {
+  if (request.water !== undefined && request.headroom !== undefined) {
+    throw new SolubilityError("solubility.conflicting-options", "water and headroom both given");
+  }
+  const { formula, mass, hot, headroom, hotSolubility } = request;
+  const needed = waterToDissolve({
+    formula,
+    mass,
+    temperature: hot,
+    ...(headroom === undefined ? {} : { headroom }),
+    ...(hotSolubility === undefined ? {} : { solubility: hotSolubility }),
+  });
+  const all = needed.anhydrousMass;
+  const clear = (added: Quantity, water: Quantity) => ({
+    ...{ added, totalWater: water, water, dry: all, all },
+    undissolved: undefined as Crop | undefined,
+    warnings: needed.warnings,
+  });
+  if (request.water === undefined) return clear(needed.water, totalOf(needed, mass));
+  const added = positiveMass(request.water, "water", "m(H2O)", "water added");
+  const crystal = expectDimension(mass, "mass", "mass").minus(all);
+  const water = solute.isHydrate ? added.plus(crystal) : added;
+  if (added.compare(needed.water) >= 0) return clear(added, water);
+  const solid = soluteOf(needed.solubility?.solidPhase ?? solute.formula);
+  const left = cropFrom(all, water, needed.perHundredGramsWater, solid, "left undissolved at the hot end");
+  if (left === undefined) return clear(added, water);
+  const undissolved = {
+    formula: solid.formula.toString(),
+    mass: left.mass,
+    share: all.minus(left.dry).dividedBy(all).to("%"),
+  };
+  const warning = `not all dissolves hot: ${needed.water.format({ significant: 4 })} of water is needed; the crop is that of the clear solution`;
+  return {
+    ...{ ...clear(added, water), dry: left.dry, water: left.water },
+    undissolved,
+    warnings: [...needed.warnings, warning],
+  };
+}
+
+/** A salt that melts in its own water brings more water than it needs. */
+function totalOf(needed: ReturnType<typeof waterToDissolve>, mass: QuantityLike): Quantity {
+  return needed.meltsInOwnWater ? expectDimension(mass, "mass", "mass").minus(needed.anhydrousMass) : needed.totalWater;
+}
+
+function secondCrop(
+  request: CrystallisingRequest,
+  first: Balance,
+  s: Quantity,
+  formula: string,
+  solid: Solute,
+  inForm: (dry: Quantity, label: string) => Quantity,
+  ofAll: (mass: Quantity) => Quantity,
+  warnings: string[],
+): Crystallisation["secondCrop"] {
+  if (request.evaporateTo === undefined) return undefined;
+  const left = quantity({ value: request.evaporateTo, unit: "" }, { symbol: "x", label: "share of the water left" });
+  if (!left.isPositive() || left.compare("1") >= 0) {
+    throw new SolubilityError(
+      "solubility.out-of-reach",
+      `evaporateTo is the share of water left, between 0 and 1, not ${left}`,
+    );
+  }
+  const water = first.water.times(left);
+  const outcome = attempt(() => cropFrom(first.dry, water, s, solid, "crystals in the second crop"));
+  if (!outcome.ok) {
+    if (outcome.error.code !== "solubility.no-liquor") throw outcome.error;
+    warnings.push(`no second crop: evaporated so far, ${outcome.error.message.split("\n", 1)[0]}`);
+    return undefined;
+  }
+  const second = outcome.value;
+  if (second === undefined) return undefined;
+  return {
+    formula,
+    mass: second.mass,
+    share: ofAll(second.mass),
+    waterToEvaporate: first.water
+      .minus(water)
+      .named({ label: "water to evaporate", rule: "water in the liquor × (1 − x)" }),
+    leftInLiquor: inForm(second.dry, `${solid.formula} in the liquor after the second crop`),
+  };
+}
+
+/**
+ * As `crystallise`, but gives the refusal back as data.
+ *
+ * @category Crystallising
+ * @example
+ * tryCrystallise({ formula: "NaCl", mass: "10 g", hot: "60 °C", cold: "20 °C", water: "100 g" }).ok // => false
+ */
+export function tryCrystallise(request: CrystallisingRequest): Result<Crystallisation> {
+  return attempt(() => crystallise(request));
+}

@@ -1,0 +1,329 @@
+// The swap of a salt pair, such as potassium nitrate from sodium nitrate and potassium chloride: no precipitate at one
+// temperature, but the salt least soluble hot leaves first and the steepest one on cooling.
+
+import type { MassLike, TemperatureLike } from "../../amount";
+import { type Formula, molarMass } from "../../formula";
+import { attempt, type Result } from "../../foundation/error";
+import { expectDimension, type Quantity, smallest } from "../../quantity";
+import { guard } from "../argument";
+import { positiveMass } from "../curves/figure";
+import { type Solubility, solubilityOf } from "../curves/solubility";
+import { type Solute, soluteOf } from "../curves/solute";
+import { SolubilityError } from "../error";
+import { SALT_PAIR } from "../options";
+import { type SaltIon, saltIons } from "../precipitating/ions";
+import {
+  doubtfulPairings,
+  isMade,
+  type Pairing,
+  type PooledIon,
+  pairingsOf,
+  saturatedProduct,
+} from "../precipitating/pairings";
+import { settle } from "./crop-balance";
+
+/** A salt that is put in, as weighed. */
+export interface PutIn {
+  readonly formula: string | Formula;
+  readonly mass: MassLike;
+}
+
+/** What `separateSaltPair` needs to know. */
+export interface SaltPairRequest {
+  /** The salt to be made, anhydrous. */
+  readonly wanted: string | Formula;
+  /** The salt that is filtered off hot, anhydrous. */
+  readonly other: string | Formula;
+  /** The two salts put in, as weighed. */
+  readonly from: readonly PutIn[];
+  /** All the water, the crystal water of the salts put in included. */
+  readonly water: MassLike;
+  readonly hot: TemperatureLike;
+  readonly cold: TemperatureLike;
+}
+
+/** How a salt pair parts; all masses are of anhydrous salt, whatever hydrate it falls as. */
+export interface SaltPairPlan {
+  /** Whole amount of the wanted salt that the materials can give. */
+  readonly wantedMass: Quantity<"mass">;
+  /** Other salt on the filter at the hot temperature. */
+  readonly filteredHot: Quantity<"mass">;
+  /** Wanted salt on the filter at the hot temperature, which the water does not hold; 0 g when all of it dissolves. */
+  readonly wantedFilteredHot: Quantity<"mass">;
+  /** Wanted salt that crystallises on cooling. */
+  readonly crop: Quantity<"mass">;
+  /** Other salt that comes with it. */
+  readonly contamination: Quantity<"mass">;
+  readonly purity: Quantity;
+  /** Crop over the whole amount. */
+  readonly yield: Quantity;
+  /** S(hot)/S(cold) of the wanted salt over 3, of the other under 1.5, crop over 90 % pure: worth doing (common practice). */
+  readonly worthwhile: boolean;
+  readonly ratios: { readonly wanted: Quantity; readonly other: Quantity };
+  readonly assumption: string;
+  readonly warnings: readonly string[];
+}
+
+const STEEP = "3";
+const FLAT = "1.5";
+/** Purer than this, one more crystallisation makes a crop clean. */
+const PURE = "90 %";
+const ASSUMPTION = "each salt keeps its own solubility in pure water; the salts' influence on each other is neglected";
+
+function ionsOf(solute: Solute): readonly SaltIon[] {
+  const ions = saltIons(solute.anhydrous);
+  if (ions !== undefined) return ions;
+  throw new SolubilityError("solubility.not-a-salt", `${solute.formula} is not a salt of known ions`, {
+    input: solute.formula.toString(),
+    position: 0,
+  });
+}
+
+/** Amounts of every ion put in. */
+function pool(from: readonly PutIn[]): Map<string, Quantity> {
+  const amounts = new Map<string, Quantity>();
+  for (const { formula, mass } of from) {
+    const solute = soluteOf(formula);
+    const weighed = positiveMass(mass, "mass", `m(${solute.formula})`, `${solute.formula} as weighed`);
+    const amount = weighed.dividedBy(molarMass(solute.formula)).named({
+      symbol: `n(${solute.formula})`,
+      label: `amount of ${solute.formula}`,
+      rule: "amount = mass / molar mass",
+    });
+    for (const { formula: ion, count } of ionsOf(solute)) {
+      const here = amount.times(BigInt(count)).times(solute.units.toString());
+      amounts.set(ion, amounts.get(ion)?.plus(here) ?? here);
+    }
+  }
+  return amounts;
+}
+
+/** Most of a salt the ions can make, as an amount. */
+function mostOf(solute: Solute, amounts: ReadonlyMap<string, Quantity>): Quantity {
+  const shares = ionsOf(solute).map(({ formula, count }) => {
+    const amount = amounts.get(formula);
+    if (amount !== undefined) return amount.dividedBy(BigInt(count));
+    throw new SolubilityError("solubility.other-solute", `the materials bring no ${formula} for ${solute.formula}`, {
+      details: { ion: formula, formula: solute.formula.toString() },
+    });
+  });
+  return smallest(shares);
+}
+
+const massOf = (solute: Solute, most: Quantity): Quantity =>
+  most.times(molarMass(solute.anhydrous)).named({
+    symbol: `m(${solute.anhydrous})`,
+    label: `${solute.anhydrous} the ions can make`,
+    rule: "scarcer ion × molar mass",
+  });
+
+/** Two salts that share an ion must not be reckoned as if each had all of it. */
+function needBoth(wanted: Solute, other: Solute, most: readonly Quantity[], amounts: ReadonlyMap<string, Quantity>) {
+  for (const { formula: ion, count } of ionsOf(wanted)) {
+    const twin = ionsOf(other).find(({ formula }) => formula === ion);
+    if (twin === undefined) continue;
+    const needed = most[0]!.times(BigInt(count)).plus(most[1]!.times(BigInt(twin.count)));
+    if (needed.compare(amounts.get(ion)!) <= 0) continue;
+    throw new SolubilityError(
+      "solubility.other-solute",
+      `the materials bring too little ${ion} for all the ${wanted.anhydrous} and the ${other.anhydrous} at once`,
+      {
+        hint: "name two salts that use up different ions, such as KNO3 and NaCl",
+        details: { ion, wanted: wanted.formula.toString(), other: other.formula.toString() },
+      },
+    );
+  }
+}
+
+/** The ions put in, each with the salts that bring it. */
+function pooled(from: readonly PutIn[]): PooledIon[] {
+  const ions = new Map<string, PooledIon>();
+  for (const { formula, mass } of from) {
+    const solute = soluteOf(formula);
+    const units = Number(solute.units.n) / Number(solute.units.d);
+    const moles =
+      (units * expectDimension(mass, "mass", "mass").in("g").toNumber()) /
+      molarMass(solute.formula).in("g/mol").toNumber();
+    for (const { formula: ion, charge, count } of ionsOf(solute)) {
+      const before = ions.get(ion);
+      ions.set(ion, { formula: ion, charge, moles: (before?.moles ?? 0) + moles * count, from: new Set() });
+    }
+  }
+  // every pairing but the two that are planned for is judged, those that were put in as well
+  return [...ions.values()].map((ion) => ({ ...ion, from: new Set([ion.formula]) }));
+}
+
+/** Over-saturation, by the root of the number of ions, beyond which a salt of the unstable pair falls all the same. */
+const FAR = 2;
+
+/** Four ions, each uncertain by the 30 % that salts do to each other: what two pairs may differ without a verdict. */
+const UNSURE = 4 * Math.log(1.3);
+
+/** Does the swap run back at a temperature? Per equivalent, the ion products of the pair asked for exceed those of the other. */
+function runsBack(own: readonly Solute[], brought: readonly PooledIon[], temperature: TemperatureLike): boolean {
+  const perEquivalent = (pairing: Pairing): number => {
+    const [cation] = pairing.ions;
+    const product = saturatedProduct(pairing, temperature);
+    return product === undefined ? Number.NaN : product.lnK / (cation!.count * cation!.ion.charge);
+  };
+  const simple = pairingsOf(brought).filter(
+    ({ ions, doubleSalt }) => doubleSalt === undefined && !ions.some(({ ion }) => isMade(ion)),
+  );
+  const isOwn = ({ formula }: Pairing) => own.some(({ key }) => key === soluteOf(formula).key);
+  const total = (pairings: readonly Pairing[]) => pairings.reduce((all, each) => all + perEquivalent(each), 0);
+  // what cannot be compared counts as running back: nothing speaks for the swap
+  return !(total(simple.filter(isOwn)) < total(simple.filter((each) => !isOwn(each))) + UNSURE);
+}
+
+/** What stands at a temperature. */
+interface Stage {
+  readonly solids: readonly Quantity[];
+  readonly water: Quantity;
+  readonly temperature: TemperatureLike;
+}
+
+/**
+ * Refuse where the liquor left by the two salts is over-saturated with a third one: the salts put in, when the swap runs the
+ * other way, what a proton handed on makes, or a double salt.
+ */
+function needNoOther(own: readonly Solute[], brought: readonly PooledIon[], { solids, water, temperature }: Stage) {
+  const gone = new Map<string, number>();
+  own.forEach((solute, i) => {
+    const moles = solids[i]!.in("g").toNumber() / molarMass(solute.anhydrous).in("g/mol").toNumber();
+    for (const { formula, count } of ionsOf(solute)) gone.set(formula, (gone.get(formula) ?? 0) + moles * count);
+  });
+  const left = brought.map((ion) => ({ ...ion, moles: Math.max(0, ion.moles - (gone.get(ion.formula) ?? 0)) }));
+  // the pair with the smaller product is the one that can stand together: of the salts put in only what is far over falls then
+  const swap = brought.length === 4 ? runsBack(own, left, temperature) : true;
+  const standing = own.filter((_, i) => !solids[i]!.isZero()).map(({ anhydrous }) => anhydrous.toString());
+  const [third] = doubtfulPairings(left, water.in("kg").toNumber(), temperature, standing)
+    .filter(({ formula, stays }) => stays !== "barely" && !own.some(({ key }) => key === soluteOf(formula).key))
+    .filter(({ ions, saturation = FAR }) => swap || ions.length > 2 || ions.some(isMade) || saturation >= FAR)
+    .sort((a, b) => (b.saturation ?? 0) - (a.saturation ?? 0));
+  if (third === undefined) return;
+  const at = expectDimension(temperature, "temperature", "temperature").to("°C").format({ uncertainty: "none" });
+  throw new SolubilityError(
+    "solubility.other-solid",
+    `${third.stays === "no" ? "" : "perhaps "}${third.solidPhase} falls from these ions at ${at}, so the pair does not part as ${own.map(({ anhydrous }) => anhydrous).join(" and ")}`,
+    {
+      hint: third.why,
+      details: {
+        solid: third.solidPhase,
+        stays: third.stays,
+        saturation: third.saturation,
+        wanted: own[0]!.formula.toString(),
+      },
+    },
+  );
+}
+
+/**
+ * Part a salt pair by temperature: other salt filtered hot, wanted salt crystallised cold.
+ *
+ * @param request - wanted and other salt, the two salts put in, water, hot and cold temperature
+ * @returns masses on the hot filter and in the cold crop, purity and yield of the crop, and whether it is worth doing
+ * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.not-a-salt`,
+ *   `solubility.other-solute` (an ion is missing, or both salts need it), `solubility.no-crop`, `solubility.no-liquor`
+ *   (crystals that would bind all the water), `solubility.other-solid` (another pairing of the ions or a double salt falls), and the codes of `solubilityOf`
+ * @source water balance with independent solubilities; the ratios 3 and 1.5 are common practice, no source
+ * @category Crystallising
+ * @example
+ * separateSaltPair({
+ *   wanted: "KNO3", other: "NaCl", from: [{ formula: "NaNO3", mass: "85 g" }, { formula: "KCl", mass: "74.6 g" }],
+ *   water: "100 g", hot: "100 °C", cold: "10 °C",
+ * }).worthwhile // => true
+ */
+export function separateSaltPair(request: SaltPairRequest): SaltPairPlan {
+  guard.fields(request, SALT_PAIR, "request");
+  guard.list(request.from, "from");
+  const [wanted, other] = [soluteOf(request.wanted), soluteOf(request.other)];
+  const water = positiveMass(request.water, "water", "m(H2O)", "water");
+  const amounts = pool(request.from);
+  const most = [mostOf(wanted, amounts), mostOf(other, amounts)] as const;
+  needBoth(wanted, other, most, amounts);
+  const [wantedMass, otherMass] = [massOf(wanted, most[0]), massOf(other, most[1])];
+  const at = (solute: Solute, temperature: SaltPairRequest["hot"]): Solubility =>
+    solubilityOf(solute.formula, temperature);
+  const [wantedHot, wantedCold] = [at(wanted, request.hot), at(wanted, request.cold)];
+  const [otherHot, otherCold] = [at(other, request.hot), at(other, request.cold)];
+  const onFilter = settle(
+    [
+      { dry: wantedMass, solubility: wantedHot },
+      { dry: otherMass, solubility: otherHot },
+    ],
+    water,
+  );
+  const [wantedFilteredHot, filtered] = onFilter.solids as [Quantity, Quantity];
+  const filteredHot = filtered.named({
+    label: `${other.anhydrous} on the hot filter`,
+    rule: "mass − hot solubility × water / 100 g",
+  });
+  const cooled = settle(
+    [
+      { dry: wantedMass.minus(wantedFilteredHot), solubility: wantedCold },
+      { dry: otherMass.minus(filteredHot), solubility: otherCold },
+    ],
+    onFilter.water,
+  );
+  const [crystals, contamination] = cooled.solids as [Quantity, Quantity];
+  const crop = crystals.named({
+    label: `${wanted.anhydrous} crystallised cold`,
+    rule: "dissolved hot − cold solubility × water / 100 g",
+    assumption: ASSUMPTION,
+  });
+  if (crop.isZero()) {
+    throw new SolubilityError("solubility.no-crop", `the cold liquor still holds all the ${wanted.anhydrous}`, {
+      hint: "use less water, or cool further",
+    });
+  }
+  const brought = pooled(request.from);
+  const own = [wanted, other];
+  needNoOther(own, brought, {
+    solids: cooled.solids.map((solid, i) => solid.plus(onFilter.solids[i]!)),
+    water: cooled.water,
+    temperature: request.cold,
+  });
+  needNoOther(own, brought, { solids: onFilter.solids, water: onFilter.water, temperature: request.hot });
+  const ratio = (hot: Solubility, cold: Solubility): Quantity =>
+    hot.perHundredGramsWater.dividedBy(cold.perHundredGramsWater);
+  const purity = crop.dividedBy(crop.plus(contamination)).to("%");
+  const ratios = { wanted: ratio(wantedHot, wantedCold), other: ratio(otherHot, otherCold) };
+  const warnings = [wantedHot, wantedCold, otherHot, otherCold].flatMap((s) =>
+    s.warnings.map((w) => `${s.formula}: ${w}`),
+  );
+  for (const [mass, { solidPhase, formula }] of [
+    [filteredHot, otherHot],
+    [crop, wantedCold],
+    [contamination, otherCold],
+  ] as const) {
+    if (!mass.isZero() && solidPhase !== undefined && soluteOf(solidPhase).isHydrate)
+      warnings.push(
+        `${formula} falls as ${solidPhase}: its mass is given without the crystal water, which the liquor loses`,
+      );
+  }
+  if (!wantedFilteredHot.isZero()) warnings.push(`not all ${wanted.anhydrous} dissolves hot: use more water`);
+  return {
+    wantedMass,
+    filteredHot,
+    wantedFilteredHot,
+    crop,
+    contamination,
+    purity,
+    yield: crop.dividedBy(wantedMass).to("%"),
+    worthwhile: ratios.wanted.compare(STEEP) > 0 && ratios.other.compare(FLAT) < 0 && purity.compare(PURE) > 0,
+    ratios,
+    assumption: ASSUMPTION,
+    warnings: [...new Set(warnings)],
+  };
+}
+
+/**
+ * As `separateSaltPair`, but gives the refusal back as data.
+ *
+ * @category Crystallising
+ * @example
+ * trySeparateSaltPair({ wanted: "KNO3", other: "NaCl", from: [], water: "1 g", hot: "90 °C", cold: "10 °C" }).ok // => false
+ */
+export function trySeparateSaltPair(request: SaltPairRequest): Result<SaltPairPlan> {
+  return attempt(() => separateSaltPair(request));
+}

@@ -1,0 +1,258 @@
+// Solubility drawn as plain SVG text: the curve branch by branch, with the points of a plan and the path of a
+// crystallisation. Readable in greyscale (branches differ by dashes, points by shape) and to a screen reader.
+
+import { type Formula, parseFormula } from "../../formula";
+import { attempt, type Result } from "../../foundation/error";
+import { inMarkup } from "../../foundation/printed";
+import { guard, needTextOption } from "../argument";
+import type { SolubilityRow } from "../data/curves";
+import { SolubilityError } from "../error";
+import { PICTURE } from "../options";
+import { type Branch, branchesOf, onBranch } from "./branch";
+import { solubilityOf } from "./solubility";
+import { rowOf, soluteOf } from "./solute";
+
+/** A point to mark: what is in the solution at a temperature. */
+export interface WorkingPoint {
+  readonly celsius: number;
+  /** Grams of anhydrous salt per 100 g of all water. */
+  readonly grams: number;
+  readonly label: string;
+}
+
+/** What `drawSolubility` draws. */
+export interface SolubilityPicture {
+  /** One to four salts. */
+  readonly formulas: readonly (string | Formula)[];
+  /** Points to mark, in the order they are joined when `path` is set. */
+  readonly points?: readonly WorkingPoint[];
+  /** Join the points with an arrow: the path of a crystallisation. */
+  readonly path?: boolean;
+  /** Size in CSS pixels, 200 to 4000; default 640 by 420. */
+  readonly width?: number;
+  readonly height?: number;
+}
+
+const MOST = 4;
+const MOST_POINTS = 1000;
+const DASHES = ["", "8 4", "2 3", "10 3 2 3", "5 2 1 2"];
+const MARGIN = { left: 62, right: 24, top: 34, bottom: 48 };
+
+/** A white edge that keeps a label readable over a line. */
+const HALO = 'paint-order="stroke" stroke="#fff" stroke-width="3"';
+
+/** Plain figure with at most two decimals; never exponential, never `-0`. */
+const px = (value: number): string => String(Math.round(value * 100) / 100 || 0);
+
+interface Frame {
+  readonly x: (celsius: number) => number;
+  readonly y: (grams: number) => number;
+  readonly width: number;
+  readonly height: number;
+  readonly from: number;
+  readonly to: number;
+  readonly top: number;
+}
+
+/** A round step that gives four to eight marks. */
+function stepFor(span: number): number {
+  const rough = span / 6;
+  const power = 10 ** Math.floor(Math.log10(rough));
+  return ([1, 2, 5, 10].find((m) => m * power >= rough) ?? 10) * power;
+}
+
+function sizeOf(name: "width" | "height", given: number | undefined, usual: number): number {
+  const size = given ?? usual;
+  guard.number(size, name);
+  if (size >= 200 && size <= 4000) return size;
+  throw new SolubilityError("solubility.out-of-reach", `${name} must be 200 to 4000 pixels, not ${size}`);
+}
+
+function frameOf(picture: SolubilityPicture, rows: readonly SolubilityRow[]): Frame {
+  const [width, height] = [sizeOf("width", picture.width, 640), sizeOf("height", picture.height, 420)];
+  const points = picture.points ?? [];
+  const temperatures = [...rows.flatMap((row) => row.points.map(([t]) => t)), ...points.map((p) => p.celsius)];
+  const grams = [...rows.flatMap((row) => row.points.map(([, text]) => Number(text))), ...points.map((p) => p.grams)];
+  if (![...temperatures, ...grams].every(Number.isFinite)) {
+    throw new SolubilityError("solubility.out-of-reach", "a point to draw must be a finite number");
+  }
+  const [low, high] = [Math.min(...temperatures), Math.max(...temperatures)];
+  const [from, to] = low === high ? [low - 10, high + 10] : [low, high];
+  const step = stepFor(Math.max(...grams));
+  const top = Math.ceil((Math.max(...grams) * 1.02) / step) * step;
+  const [w, h] = [width - MARGIN.left - MARGIN.right, height - MARGIN.top - MARGIN.bottom];
+  return {
+    x: (celsius) => MARGIN.left + ((celsius - from) / (to - from)) * w,
+    y: (value) => MARGIN.top + (1 - value / top) * h,
+    ...{ width, height, from, to, top },
+  };
+}
+
+function marks(from: number, to: number): number[] {
+  const step = stepFor(to - from);
+  const first = Math.ceil(from / step - 1e-9);
+  return Array.from({ length: Math.floor(to / step + 1e-9) - first + 1 }, (_, i) => (first + i) * step);
+}
+
+/** A mark of an axis in the digits its step needs. */
+const tick = (value: number): string => String(Number(value.toPrecision(6)));
+
+function axes(frame: Frame): string[] {
+  const { x, y, from, to, top, height } = frame;
+  const bottom = y(0);
+  const lines = [`<path d="M${px(x(from))} ${px(y(top))}V${px(bottom)}H${px(x(to))}" fill="none" stroke="#000"/>`];
+  for (const t of marks(from, to)) {
+    lines.push(`<path d="M${px(x(t))} ${px(bottom)}v5" stroke="#000"/>`);
+    lines.push(`<text x="${px(x(t))}" y="${px(bottom + 18)}" text-anchor="middle">${tick(t)}</text>`);
+  }
+  for (const g of marks(0, top)) {
+    lines.push(`<path d="M${px(x(from))} ${px(y(g))}H${px(x(to))}" stroke="#ddd"/>`);
+    lines.push(`<text x="${px(x(from) - 8)}" y="${px(y(g) + 4)}" text-anchor="end">${tick(g)}</text>`);
+  }
+  lines.push(
+    `<text x="${px((x(from) + x(to)) / 2)}" y="${px(height - 8)}" text-anchor="middle">temperature / °C</text>`,
+  );
+  lines.push(
+    `<text transform="translate(16 ${px((y(0) + y(top)) / 2)}) rotate(-90)" text-anchor="middle">g anhydrous per 100 g water</text>`,
+  );
+  return lines;
+}
+
+function branchPath(branch: Branch, frame: Frame, dash: string): string | undefined {
+  const [first, last] = [branch.knots[0], branch.knots.at(-1)];
+  if (first === undefined || last === undefined || first === last) return undefined;
+  const steps = 24;
+  const at = Array.from({ length: steps + 1 }, (_, i) => first.celsius + ((last.celsius - first.celsius) * i) / steps);
+  const d = at
+    .map((t, i) => `${i === 0 ? "M" : "L"}${px(frame.x(t))} ${px(frame.y(onBranch(branch, t).value))}`)
+    .join("");
+  return `<path d="${d}" fill="none" stroke="#000" stroke-width="2"${dash === "" ? "" : ` stroke-dasharray="${dash}"`}/>`;
+}
+
+function curveOf(row: SolubilityRow, frame: Frame, offset: number): string[] {
+  const lines: string[] = [];
+  branchesOf(row).forEach((branch, i) => {
+    const path = branchPath(branch, frame, DASHES[(offset + i) % DASHES.length]!);
+    if (path !== undefined) lines.push(path);
+    const middle = branch.knots[Math.floor(branch.knots.length / 2)];
+    if (middle === undefined) return;
+    const name = branch.solid === undefined ? row.formula : branch.solid;
+    const label = parseFormula(name).toUnicode();
+    lines.push(
+      `<text x="${px(frame.x(middle.celsius) + 4)}" y="${px(frame.y(middle.grams) - 8)}" font-style="italic" ${HALO}>${inMarkup(label)}</text>`,
+    );
+  });
+  for (const [celsius, text] of row.points) {
+    lines.push(`<circle cx="${px(frame.x(celsius))}" cy="${px(frame.y(Number(text)))}" r="2.2"/>`);
+  }
+  return lines;
+}
+
+/** A name made from what is drawn (FNV-1a), so that several pictures may stand in one page. */
+function idOf(content: string): string {
+  let hash = 0x811c9dc5;
+  for (let i = 0; i < content.length; i += 1) hash = Math.imul(hash ^ content.charCodeAt(i), 0x01000193) >>> 0;
+  return `solubility-${hash.toString(36)}`;
+}
+
+function workingPoints(points: readonly WorkingPoint[], frame: Frame, arrow: string | undefined): string[] {
+  const lines = points.map(({ celsius, grams, label }) => {
+    const [cx, cy] = [frame.x(celsius), frame.y(grams)];
+    return (
+      `<path d="M${px(cx)} ${px(cy - 6)}l6 6l-6 6l-6 -6z" fill="#fff" stroke="#000" stroke-width="1.5"/>` +
+      `<text x="${px(cx + 9)}" y="${px(cy + 4)}" ${HALO}>${inMarkup(label)}</text>`
+    );
+  });
+  if (arrow === undefined || points.length < 2) return lines;
+  const d = points
+    .map(({ celsius, grams }, i) => `${i === 0 ? "M" : "L"}${px(frame.x(celsius))} ${px(frame.y(grams))}`)
+    .join("");
+  lines.unshift(
+    `<path d="${d}" fill="none" stroke="#555" stroke-width="1.5" stroke-dasharray="4 3" marker-end="url(#${arrow})"/>`,
+  );
+  return lines;
+}
+
+/**
+ * A solubility diagram as SVG text.
+ *
+ * @param picture - one to four salts of the table; points of a plan, joined as a path if wanted; size in pixels
+ * @returns a complete `<svg>` with title and description, without scripts, styles or outside references
+ * @throws {SolubilityError} `solubility.bad-option`, `solubility.no-data`, `solubility.too-many` for more than four
+ *   salts or 1000 points, `solubility.missing-option` for none, `solubility.out-of-reach` for a size or point that
+ *   cannot be drawn
+ * @category Pictures
+ * @example
+ * drawSolubility({ formulas: ["KNO3", "NaCl"] }).startsWith("<svg ") // => true
+ */
+export function drawSolubility(picture: SolubilityPicture): string {
+  guard.fields(picture, PICTURE, "request");
+  const { formulas, points = [], path = false } = picture;
+  guard.list(formulas, "formulas");
+  if (points.length > MOST_POINTS) {
+    throw new SolubilityError("solubility.too-many", `${points.length} points in one picture; at most ${MOST_POINTS}`);
+  }
+  for (const [i, { label }] of points.entries()) {
+    if (label === undefined) throw new SolubilityError("solubility.missing-option", `points[${i}] has no label`);
+    needTextOption(label, `points[${i}].label`);
+  }
+  if (formulas.length === 0) throw new SolubilityError("solubility.missing-option", "no salt to draw");
+  if (formulas.length > MOST) {
+    throw new SolubilityError(
+      "solubility.too-many",
+      `${formulas.length} salts in one picture; at most ${MOST} stay readable`,
+    );
+  }
+  const rows = formulas.map((formula) => rowOf(soluteOf(formula)) ?? missing(formula));
+  const frame = frameOf(picture, rows);
+  const names = rows.map(({ formula }) => parseFormula(formula).toUnicode()).join(", ");
+  const told = rows
+    .map((row) => describe(row))
+    .concat(points.map((p) => `${p.label}: ${tick(p.grams)} g at ${tick(p.celsius)} °C.`));
+  const { width, height } = frame;
+  const id = idOf(`${width} ${height} ${Boolean(path)} ${told.join(" ")}`);
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${px(width)} ${px(height)}" width="${px(width)}" height="${px(height)}" role="img" aria-labelledby="${id}-title ${id}-desc" font-family="sans-serif" font-size="12">`,
+    `<title id="${id}-title">Solubility of ${inMarkup(names)} in water</title>`,
+    `<desc id="${id}-desc">${inMarkup(told.join(" "))}</desc>`,
+    `<defs><marker id="${id}-arrow" viewBox="0 0 8 8" refX="7" refY="4" markerWidth="8" markerHeight="8" orient="auto"><path d="M0 0L8 4L0 8z"/></marker></defs>`,
+    `<rect width="100%" height="100%" fill="#fff"/>`,
+    ...axes(frame),
+    ...rows.flatMap((row, i) =>
+      curveOf(
+        row,
+        frame,
+        rows.slice(0, i).reduce((all, r) => all + r.solids.length, 0),
+      ),
+    ),
+    ...workingPoints(points, frame, path ? `${id}-arrow` : undefined),
+    "</svg>",
+  ].join("\n");
+}
+
+/** The table's own refusal, with its hint. */
+function missing(formula: string | Formula): never {
+  solubilityOf(formula, "20 °C");
+  throw new SolubilityError("solubility.no-data", `no solubility of ${formula}`);
+}
+
+function describe(row: SolubilityRow): string {
+  const [[from, low], [to, high]] = [row.points[0]!, row.points.at(-1)!];
+  const changes = row.solids.slice(0, -1).map(({ upTo }) => `${upTo} °C`);
+  const name = parseFormula(row.formula).toUnicode();
+  return (
+    `${name}: ${low} g per 100 g water at ${from} °C, ${high} g at ${to} °C` +
+    (changes.length === 0 ? "." : `; the solid changes at ${changes.join(", ")}.`)
+  );
+}
+
+/**
+ * As `drawSolubility`, but gives the refusal back as data.
+ *
+ * @category Pictures
+ * @example
+ * tryDrawSolubility({ formulas: [] }).ok // => false
+ */
+export function tryDrawSolubility(picture: SolubilityPicture): Result<string> {
+  return attempt(() => drawSolubility(picture));
+}

@@ -1,0 +1,80 @@
+// What a liquor keeps of the product: the part of a yield that solubility takes.
+import type { MassLike, TemperatureLike } from "../../amount";
+import type { Formula } from "../../formula";
+import { attempt, type Result } from "../../foundation/error";
+import type { Quantity } from "../../quantity";
+import { guard } from "../argument";
+import { figureOrProduct, hundredGrams, positiveMass, type SolubilityFigure } from "../curves/figure";
+import type { Solubility } from "../curves/solubility";
+import { massAsNamed, soluteOf } from "../curves/solute";
+import { RESIDUAL } from "../options";
+
+/** What a liquor keeps of a product. */
+export interface Residual {
+  /** Mass of the product, in the form named, that stays in the liquor. */
+  readonly mass: Quantity<"mass">;
+  /** Share of the whole product, when `of` was given. */
+  readonly share: Quantity | undefined;
+  readonly perHundredGramsWater: Quantity<"mass">;
+  readonly solubility: Solubility | undefined;
+  readonly warnings: readonly string[];
+}
+
+/**
+ * How much product stays behind in a saturated mother liquor: recoverable by evaporating, not lost. Where no solubility is
+ * tabulated, the solubility product answers between 15 and 35 °C, ideally and with a warning.
+ *
+ * @param request - product in the form it is wanted, all water of the liquor after crystallising, temperature;
+ *   `of` the whole product for the share; `solubility` to use your own figure
+ * @returns mass left, in the form named
+ * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, the codes of `solubilityOf` when
+ *   neither table speaks, `solubility.not-positive`
+ * @source water balance over the saturated solution
+ * @category Crystallising
+ * @example
+ * residual({ formula: "KNO3", water: "200 g", temperature: "10 °C" }).mass.format({ decimals: 1 }) // => "42.8 g"
+ */
+export function residual(request: {
+  readonly formula: string | Formula;
+  readonly water: MassLike;
+  readonly temperature: TemperatureLike;
+  readonly of?: MassLike;
+  readonly solubility?: SolubilityFigure;
+}): Residual {
+  guard.fields(request, RESIDUAL, "request");
+  const solute = soluteOf(request.formula);
+  const water = positiveMass(request.water, "water", "m(H2O)", "water of the liquor");
+  const { perHundredGramsWater, solubility, warnings } = figureOrProduct(
+    solute.formula,
+    request.temperature,
+    request.solubility,
+  );
+  const dry = perHundredGramsWater
+    .times(water)
+    .dividedBy(hundredGrams())
+    .named({
+      symbol: `m(${solute.anhydrous})`,
+      label: `anhydrous ${solute.anhydrous} in the liquor`,
+      rule: "solubility × water / 100 g",
+    });
+  const mass = massAsNamed(solute, dry, {
+    symbol: `m(${solute.formula})`,
+    label: `${solute.formula} in the liquor`,
+  });
+  const share =
+    request.of === undefined
+      ? undefined
+      : mass.dividedBy(positiveMass(request.of, "of", `m(${solute.formula})`, "whole product")).to("%");
+  return { mass, share, perHundredGramsWater, solubility, warnings };
+}
+
+/**
+ * As `residual`, but gives the refusal back as data.
+ *
+ * @category Crystallising
+ * @example
+ * tryResidual({ formula: "KNO3", water: "200 g", temperature: "10 °C" }).ok // => true
+ */
+export function tryResidual(request: Parameters<typeof residual>[0]): Result<Residual> {
+  return attempt(() => residual(request));
+}

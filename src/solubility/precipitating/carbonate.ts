@@ -1,0 +1,203 @@
+// Normal or basic carbonate? An index from our own constants: how far a precipitant's [CO3]/[OH]² lies above the ratio at
+// which the carbonate and the basic solid of the metal are in balance. Far above 1 the normal carbonate falls, far below
+// the basic one; near 1 temperature, order and carbon dioxide decide. 25 °C, ideal.
+
+import { parseFormula } from "../../formula";
+import { attempt, type Result } from "../../foundation/error";
+import { ACID_STEPS } from "../../ion/data/acid-steps";
+import {
+  apply,
+  type ConcentrationText,
+  expectDimension,
+  type Quantity,
+  type QuantityLike,
+  quantity,
+} from "../../quantity";
+import { guard, needChoice } from "../argument";
+import { positive } from "../curves/figure";
+import { CARBONATES, HYDROLYSED, type HydrolysedRow } from "../data/carbonates";
+import { cite, type SourceKey } from "../data/sources";
+import { SolubilityError } from "../error";
+import { CARBONATE } from "../options";
+import { KW, sameIon } from "./ion-balance";
+import { type SolubilityProduct, solubilityProduct } from "./product";
+
+/** What carbonate is thrown down with. */
+export type CarbonatePrecipitant = "soda" | "bicarbonate";
+
+const PRECIPITANTS: readonly CarbonatePrecipitant[] = ["soda", "bicarbonate"];
+
+/** Verdict on a metal with a precipitant. */
+export interface CarbonateVerdict {
+  readonly metal: string;
+  readonly precipitant: CarbonatePrecipitant;
+  /** "mixed" within a factor of five of an index of 1; "hydroxide" for metals that form no carbonate in water. */
+  readonly verdict: "normal" | "mixed" | "basic" | "hydroxide";
+  /** The index; undefined for a hydroxide. */
+  readonly index: Quantity | undefined;
+  /** Solids to expect, likeliest first. */
+  readonly expected: readonly string[];
+  /** What the trade knows of this case. */
+  readonly practice: string | undefined;
+  /** Source of the solids named and of `practice`; the constants name their own. */
+  readonly source: SourceKey;
+  /** The constants the index rests on. */
+  readonly products: readonly SolubilityProduct[];
+  readonly warnings: readonly string[];
+}
+
+/** Index this far from 1 either way is still undecided; set on the outcomes the trade knows (nickel mixed, lead not). */
+const UNDECIDED = 5;
+
+const pKaOf = (acid: string): number => Number(ACID_STEPS.find((row) => row.acid === acid)!.pKa);
+
+/** [CO3] / [OH]² of a precipitant solution of concentration c: the charge balance solved for the pH. */
+function carbonateRatio(precipitant: CarbonatePrecipitant, c: number): number {
+  const [k1, k2, kw] = [10 ** -pKaOf("H2CO3"), 10 ** -pKaOf("HCO3-"), KW];
+  const sodium = precipitant === "soda" ? 2 * c : c;
+  const shares = (h: number) => {
+    const all = h * h + k1 * h + k1 * k2;
+    return { bicarbonate: (c * k1 * h) / all, carbonate: (c * k1 * k2) / all };
+  };
+  const charge = (pH: number): number => {
+    const h = 10 ** -pH;
+    const { bicarbonate, carbonate } = shares(h);
+    return sodium + h - kw / h - bicarbonate - 2 * carbonate;
+  };
+  let [low, high] = [0, 14];
+  for (let i = 0; i < 100; i += 1) {
+    const middle = (low + high) / 2;
+    if (charge(middle) > 0) low = middle;
+    else high = middle;
+  }
+  const h = 10 ** -low;
+  return shares(h).carbonate / (kw / h) ** 2;
+}
+
+/** Exponents of the two products in the balance x MCO3 + 2 OH⁻ ⇌ basic solid + CO3²⁻, brought to one [CO3]/[OH]². */
+function balanceOf(basic: SolubilityProduct, metal: string): { metals: number; pairs: number } {
+  const count = (ion: string): number => basic.ions.find(({ formula }) => sameIon(formula, ion))?.count ?? 0;
+  return { metals: count(metal), pairs: count("OH-") / 2 };
+}
+
+/**
+ * Does a metal fall as its normal carbonate, a basic carbonate, or a hydroxide?
+ *
+ * @param request - metal ion; `"soda"` (sodium carbonate) or `"bicarbonate"`; concentration of the precipitant
+ *   (default 0.1 mol/L, up to 1 mol/L)
+ * @returns verdict, index, solids to expect, and the constants used
+ * @throws {SolubilityError} `solubility.no-data` for a metal without constants, `solubility.not-positive`,
+ *   `solubility.out-of-reach` above 1 mol/L, `solubility.missing-option`, `solubility.bad-option`
+ * @source ratio of solubility products against [CO3]/[OH]² of the precipitant, constants of our tables; the solids named
+ *   and the remarks are common practice, no source
+ * @category Precipitation
+ * @example
+ * carbonateVerdict({ metal: "Cu^2+", precipitant: "soda" }).verdict // => "basic"
+ * carbonateVerdict({ metal: "Ca^2+", precipitant: "soda" }).expected // => ["CaCO3"]
+ */
+export function carbonateVerdict(request: {
+  readonly metal: string;
+  readonly precipitant: CarbonatePrecipitant;
+  readonly concentration?: QuantityLike<"concentration", ConcentrationText>;
+}): CarbonateVerdict {
+  guard.fields(request, CARBONATE, "request");
+  const { metal, precipitant } = request;
+  if (precipitant === undefined) throw new SolubilityError("solubility.missing-option", "no precipitant named");
+  needChoice(precipitant, "precipitant", PRECIPITANTS);
+  parseFormula(metal);
+  const hydrolysed = HYDROLYSED.find((row) => sameIon(row.metal, metal));
+  if (hydrolysed !== undefined) return asHydroxide(metal, precipitant, hydrolysed);
+  const entry = CARBONATES.find((candidate) => sameIon(candidate.metal, metal));
+  if (entry === undefined) {
+    throw new SolubilityError("solubility.no-data", `no carbonate constants for ${metal}`, {
+      input: metal,
+      position: 0,
+      hint: `known: ${[...CARBONATES.map((m) => m.metal), ...HYDROLYSED.map((m) => m.metal)].join(", ")}`,
+    });
+  }
+  const concentration = positive(
+    expectDimension(request.concentration ?? "0.1 mol/L", "concentration", "concentration"),
+    "concentration",
+  );
+  if (concentration.compare("1 mol/L") > 0) {
+    throw new SolubilityError("solubility.out-of-reach", `the ideal index serves up to 1 mol/L, not ${concentration}`);
+  }
+  const carbonate = solubilityProduct(...entry.carbonate);
+  const basic = solubilityProduct(...entry.basic);
+  const ratio = quantity(
+    { value: carbonateRatio(precipitant, concentration.in("mol/L").toNumber()).toPrecision(4), unit: "" },
+    {
+      symbol: "[CO3]/[OH]²",
+      label: `carbonate over hydroxide squared in ${concentration.format()} ${precipitant} (L/mol)`,
+      rule: "charge balance with pKa of carbonic acid",
+      source: cite("epaEquilibria"),
+    },
+  );
+  const index = indexOf(ratio, carbonate, basic, entry.metal);
+  const verdict =
+    index.compare(String(UNDECIDED)) > 0 ? "normal" : index.times(UNDECIDED).compare("1") < 0 ? "basic" : "mixed";
+  const { normalSolid, basicSolid } = entry;
+  const expected = { normal: [normalSolid], basic: [basicSolid], mixed: [basicSolid, normalSolid] }[verdict];
+  return {
+    metal,
+    precipitant,
+    verdict,
+    index,
+    expected,
+    practice: entry.practice[precipitant],
+    source: entry.source,
+    products: [carbonate, basic],
+    warnings: [...carbonate.warnings, ...basic.warnings],
+  };
+}
+
+/** [CO3]/[OH]² over its value where carbonate and basic solid are in balance. */
+function indexOf(ratio: Quantity, carbonate: SolubilityProduct, basic: SolubilityProduct, metal: string): Quantity {
+  const { metals, pairs } = balanceOf(basic, metal);
+  const at = (v: readonly { toNumber(): number }[]): number => {
+    // x MCO3 + 2p OH- = basic solid + p CO3 : log K = pK(basic) - x pK(carbonate), per pair of OH-
+    const logBalance = (v[2]!.toNumber() - metals * v[1]!.toNumber()) / pairs;
+    return v[0]!.toNumber() / 10 ** logBalance;
+  };
+  return apply(
+    [ratio, carbonate.pKsp, basic.pKsp],
+    {
+      name: "index",
+      unit: "",
+      value: (v) => at(v).toPrecision(6),
+      partials: (v) =>
+        [1 / v[0]!.toNumber(), (Math.LN10 * metals) / pairs, -Math.LN10 / pairs].map((p) => (p * at(v)).toPrecision(6)),
+    },
+    {
+      symbol: "B",
+      label: "carbonate index",
+      rule: `B = ([CO3]/[OH]²) / 10^((pKsp(${basic.solid}) − ${metals === 1 ? "" : `${metals} `}pKsp(${carbonate.solid})) / ${pairs})`,
+    },
+  );
+}
+
+function asHydroxide(metal: string, precipitant: CarbonatePrecipitant, row: HydrolysedRow): CarbonateVerdict {
+  const practice = "hydrolyses: hydroxide falls and carbon dioxide leaves";
+  return {
+    metal,
+    precipitant,
+    verdict: "hydroxide",
+    index: undefined,
+    expected: [row.solid],
+    practice,
+    source: row.source,
+    products: [],
+    warnings: [],
+  };
+}
+
+/**
+ * As `carbonateVerdict`, but gives the refusal back as data.
+ *
+ * @category Precipitation
+ * @example
+ * tryCarbonateVerdict({ metal: "Na+", precipitant: "soda" }).ok // => false
+ */
+export function tryCarbonateVerdict(request: Parameters<typeof carbonateVerdict>[0]): Result<CarbonateVerdict> {
+  return attempt(() => carbonateVerdict(request));
+}

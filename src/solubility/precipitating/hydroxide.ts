@@ -1,0 +1,199 @@
+// The pH window in which a metal hydroxide falls: where it begins, where the metal is gone, and where an amphoteric
+// hydroxide dissolves again as its hydroxide complexes. Solubility = Ksp × sum of beta(n) [OH]^(n − z), at 25 °C.
+
+import { SOLUBILITY_PRODUCTS } from "../../aqueous/data/products";
+import { parseFormula } from "../../formula";
+import { attempt, type Result } from "../../foundation/error";
+import { type ConcentrationText, expectDimension, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { guard, needTextOption } from "../argument";
+import { positive } from "../curves/figure";
+import { cite } from "../data/sources";
+import { SolubilityError } from "../error";
+import { HYDROXIDE } from "../options";
+import { PKW, sameIon } from "./ion-balance";
+import { ionsOf, type SolubilityProduct, solubilityProduct } from "./product";
+import { type Complex, complexesOf, hydroxideComplexes } from "./side-reactions";
+
+/** What `hydroxideWindow` needs to know. */
+export interface HydroxideRequest {
+  /** The metal ion, such as `"Zn^2+"`. */
+  readonly metal: string;
+  /** Metal before precipitation, > 0. */
+  readonly concentration: QuantityLike<"concentration", ConcentrationText>;
+  /** Dissolved metal at which it counts as gone; default 1e-5 mol/L. */
+  readonly residual?: QuantityLike<"concentration", ConcentrationText>;
+  /** Part of the form's name, such as `"fresh"`; default the most soluble form, which falls first. */
+  readonly form?: string;
+}
+
+/** Where a hydroxide falls and where it dissolves again. */
+export interface HydroxideWindow {
+  readonly metal: string;
+  readonly solid: string;
+  readonly form: string | undefined;
+  /** pH at which it begins to fall; undefined if it never does at this concentration. */
+  readonly startsAt: Quantity | undefined;
+  /** pH from which at most `residual` stays dissolved; undefined if it never gets that low. */
+  readonly completeFrom: Quantity | undefined;
+  /** pH above which more than `residual` is dissolved again; undefined below pH 14. */
+  readonly redissolvesFrom: Quantity | undefined;
+  /** pH above which the whole metal is in solution again; undefined below pH 14. */
+  readonly allDissolvedFrom: Quantity | undefined;
+  /** Least dissolved metal and the pH where it is. */
+  readonly least: { readonly concentration: Quantity<"concentration">; readonly pH: Quantity };
+  readonly product: SolubilityProduct;
+  /** Hydroxide complexes taken into account. */
+  readonly complexes: readonly string[];
+  readonly warnings: readonly string[];
+}
+
+const STEP = 0.01;
+
+/** Rows of hydroxides with one metal, most soluble first. */
+function hydroxidesOf(metal: string) {
+  return SOLUBILITY_PRODUCTS.filter(({ dissolution, solid }) => {
+    const right = dissolution.slice(dissolution.indexOf(" -> ") + 4).split(" + ");
+    const ions = right.map((term) => term.replace(/^\d+ /, "")).filter((term) => term !== "H2O");
+    return (
+      ions.length === 2 && ions.includes("OH-") && ions.some((ion) => sameIon(ion, metal)) && solid.includes("(OH)")
+    );
+  }).sort((a, b) => Number(a.pKsp) - Number(b.pKsp));
+}
+
+/** Solids of the metal with hydroxide and another anion: at the bench the anion is there. */
+function basicSaltsOf(metal: string): string[] {
+  const found = SOLUBILITY_PRODUCTS.filter((row) => {
+    if (row.doubtful === true) return false;
+    const ions = ionsOf(row);
+    return (
+      ions.length === 3 &&
+      ions.some(({ formula }) => sameIon(formula, metal)) &&
+      ions.some(({ formula }) => formula === "OH-") &&
+      ions.some(({ formula, charge }) => charge < 0 && BESIDE.includes(formula))
+    );
+  });
+  return [...new Set(found.map(({ solid }) => solid))];
+}
+
+/** Anions of the soluble salts a metal is used as. */
+const BESIDE = ["SO4^2-", "Cl-", "NO3-"];
+
+/** All dissolved metal over the solid at a pH, as decimal logarithm. */
+function dissolved(pKsp: number, charge: number, species: readonly Complex[], pH: number): number {
+  const logOH = pH - PKW;
+  const logFree = -pKsp - charge * logOH;
+  const total = species.reduce((all, { n, logBeta }) => all + 10 ** (logBeta + n * logOH), 1);
+  return logFree + Math.log10(total);
+}
+
+/**
+ * pH window of a hydroxide precipitation, with redissolving as hydroxide complexes.
+ *
+ * @param request - metal ion and its concentration; `residual` (default 1e-5 mol/L); form of the hydroxide
+ * @returns pH where it begins, where the metal is gone, where it dissolves again, and the least that stays
+ * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.no-data` without a
+ *   hydroxide of the metal, `solubility.not-positive`
+ * @source solubility product and hydroxide complexes of the tables; ideal, 25 °C, no ammonia or other ligands
+ * @category Precipitation
+ * @example
+ * hydroxideWindow({ metal: "Al^3+", concentration: "0.1 mol/L" }).redissolvesFrom?.format({ decimals: 1 }) // => "6.8"
+ */
+export function hydroxideWindow(request: HydroxideRequest): HydroxideWindow {
+  guard.fields(request, HYDROXIDE, "request");
+  needTextOption(request.form, "form");
+  const charge = parseFormula(request.metal).charge;
+  const rows = hydroxidesOf(request.metal);
+  const row = request.form === undefined ? rows[0] : rows.find(({ form }) => form?.includes(request.form!) === true);
+  if (row === undefined) {
+    throw new SolubilityError("solubility.no-data", `no hydroxide of ${request.metal} in the table`, {
+      input: request.metal,
+      position: 0,
+      hint:
+        rows.length === 0
+          ? charge === 0
+            ? "write the ion with its charge, such as Zn^2+"
+            : "some metals fall as another solid, an oxide or a basic salt: look for its solubility product"
+          : `forms: ${rows.map((r) => r.form ?? "(unnamed)").join("; ")}`,
+    });
+  }
+  const product = solubilityProduct(row.solid, row.form);
+  const start = logOf(request.concentration, "concentration");
+  const gone = logOf(request.residual ?? "1e-5 mol/L", "residual");
+  const species = hydroxideComplexes(request.metal);
+  const basic = basicSaltsOf(request.metal);
+  const pKsp = Number(row.pKsp);
+  const at = (pH: number): number => dissolved(pKsp, charge, species, pH);
+  const spread = product.pKsp.standardUncertainty!.toNumber() / charge;
+  const asPH = (value: number | undefined, label: string): Quantity | undefined =>
+    value === undefined
+      ? undefined
+      : quantity(
+          { value: value.toFixed(2), unit: "", standardUncertainty: spread.toPrecision(2) },
+          { symbol: "pH", label, rule: "Ksp × sum of beta(n) [OH]^(n − z) = concentration", source: cite(row.source) },
+        );
+  let least = 0;
+  for (let pH = 0; pH <= PKW; pH += STEP) if (at(pH) < at(least)) least = pH;
+  const falling = (level: number): number | undefined => crossing(at, level, 0, least);
+  const rising = (level: number): number | undefined =>
+    at(PKW) > level && at(least) <= level ? crossing(at, level, PKW, least) : undefined;
+  return {
+    metal: request.metal,
+    solid: row.solid,
+    form: row.form,
+    startsAt: asPH(falling(start), `pH at which ${row.solid} begins to fall`),
+    completeFrom: asPH(falling(gone), `pH from which ${request.metal} is gone`),
+    redissolvesFrom: asPH(rising(gone), `pH above which ${row.solid} dissolves again`),
+    allDissolvedFrom: asPH(rising(start), `pH above which all ${request.metal} is dissolved again`),
+    least: {
+      concentration: quantity(
+        { value: (10 ** at(least)).toPrecision(3), unit: "mol/L" },
+        { label: `least ${request.metal} dissolved` },
+      ),
+      pH: asPH(least, "pH of the least solubility")!,
+    },
+    product,
+    complexes: species.map(({ complex }) => complex),
+    warnings: [
+      ...product.warnings,
+      ...(complexesOf(request.metal, "OH-").length > 0
+        ? []
+        : [
+            `${species.length === 0 ? "no" : "only the first"} hydroxide complex in the table: redissolving cannot be judged`,
+          ]),
+      ...(basic.length === 0
+        ? []
+        : [
+            `beside the anion of a basic salt that one may fall earlier, which is not judged here: ${basic.join(", ")}`,
+          ]),
+    ],
+  };
+}
+
+/** pH where the curve crosses a level between an outer end and its minimum. */
+function crossing(at: (pH: number) => number, level: number, outer: number, least: number): number | undefined {
+  if (at(least) > level) return undefined;
+  if (at(outer) <= level) return outer;
+  let [high, low] = [outer, least];
+  for (let i = 0; i < 60; i += 1) {
+    const middle = (high + low) / 2;
+    if (at(middle) > level) high = middle;
+    else low = middle;
+  }
+  return low;
+}
+
+function logOf(concentration: QuantityLike, argument: string): number {
+  const c = positive(expectDimension(concentration, "concentration", argument), argument);
+  return Math.log10(c.in("mol/L").toNumber());
+}
+
+/**
+ * As `hydroxideWindow`, but gives the refusal back as data.
+ *
+ * @category Precipitation
+ * @example
+ * tryHydroxideWindow({ metal: "Na+", concentration: "0.1 mol/L" }).ok // => false
+ */
+export function tryHydroxideWindow(request: HydroxideRequest): Result<HydroxideWindow> {
+  return attempt(() => hydroxideWindow(request));
+}

@@ -1,0 +1,186 @@
+// Solubility products as quantities, at 25 °C and zero ionic strength, with the ions each solid sets free.
+
+import { SOLUBILITY_PRODUCTS, type SolubilityProductRow } from "../../aqueous/data/products";
+import { type Formula, parseFormula } from "../../formula";
+import { attempt, type Result } from "../../foundation/error";
+import { frozen } from "../../foundation/frozen";
+import { constitutionOf } from "../../ion";
+import { apply, type Quantity, quantity } from "../../quantity";
+import { needTextOption } from "../argument";
+import { type Solute, soluteOf } from "../curves/solute";
+import { cite, type SourceKey } from "../data/sources";
+import { SolubilityError } from "../error";
+
+/** An ion that a solid sets free, and how many. */
+export interface DissolvedIon {
+  readonly formula: string;
+  readonly charge: number;
+  readonly count: number;
+}
+
+/** Solubility product of one solid at 25 °C and zero ionic strength. */
+export interface SolubilityProduct {
+  readonly solid: string;
+  readonly name: string;
+  /** Mineral name, age or polymorph. */
+  readonly form: string | undefined;
+  /** The dissolution the constant is for. */
+  readonly dissolution: string;
+  readonly ions: readonly DissolvedIon[];
+  /** Negative decimal logarithm; its uncertainty is half the spread of the sources. */
+  readonly pKsp: Quantity;
+  /** The constant, concentrations in mol/L. */
+  readonly value: Quantity;
+  readonly source: SourceKey;
+  readonly warnings: readonly string[];
+}
+
+/** Standard uncertainty of a pKsp when only one source is at hand. */
+const LONE_SPREAD = 0.1;
+
+const ION = /^(?:(\d+(?:\.\d+)?) )?(\S+)$/;
+
+/** @internal The ions of a dissolution, water left out. */
+export function ionsOf(row: SolubilityProductRow): DissolvedIon[] {
+  const products = row.dissolution.slice(row.dissolution.indexOf(" -> ") + 4);
+  return products.split(" + ").flatMap((term) => {
+    const [, count = "1", formula = term] = ION.exec(term) ?? [];
+    return formula === "H2O" ? [] : [{ formula, charge: parseFormula(formula).charge, count: Number(count) }];
+  });
+}
+
+let rows: Map<string, SolubilityProductRow[]> | undefined;
+
+/** The same hydrate first, then the same atoms otherwise written (FeO(OH)·H2O), then the salt without its water. */
+const keysOf = ({ formula, key }: Solute): string[] => [
+  constitutionOf(formula).identity,
+  `atoms ${formula.compositionText}`,
+  key,
+];
+
+function rowsOf(solid: string | Formula): readonly SolubilityProductRow[] {
+  if (rows === undefined) {
+    rows = new Map();
+    for (const row of SOLUBILITY_PRODUCTS) {
+      const solute = soluteOf(row.solid);
+      for (const key of new Set(keysOf(solute))) rows.set(key, [...(rows.get(key) ?? []), row]);
+    }
+  }
+  const found = keysOf(soluteOf(solid)).find((key) => rows!.has(key));
+  return found === undefined ? [] : rows.get(found)!;
+}
+
+/** @internal Rows of a solid in the convention this library computes with, of one form if named; none where there is none. */
+export function findRows(solid: string | Formula, form: string | undefined): readonly SolubilityProductRow[] {
+  needTextOption(form, "form");
+  const found = rowsOf(solid).filter(({ convention }) => convention !== "free-sulfide");
+  if (form === undefined || found.length === 0) return found;
+  const named = found.filter((candidate) => candidate.form?.includes(form) === true);
+  if (named.length > 0) return named;
+  throw new SolubilityError("solubility.no-data", `no form '${form}' of ${String(solid)}`, {
+    input: String(solid),
+    position: 0,
+    hint: `forms: ${found.map((f) => f.form ?? "(unnamed)").join("; ")}`,
+    details: { solid: String(solid), form },
+  });
+}
+
+function findRow(solid: string | Formula, form: string | undefined): SolubilityProductRow {
+  const [row] = findRows(solid, form);
+  if (row !== undefined) return row;
+  const text = String(solid);
+  throw new SolubilityError("solubility.no-data", `no solubility product of ${text}`, {
+    input: text,
+    position: 0,
+    hint: "if you know it, molarSolubility takes it as ksp",
+    details: { solid: text, form },
+  });
+}
+
+/** Forms that fall first, before they age. */
+const FRESH = /fresh|amorphous|precipitated/;
+
+/** @internal The fresh form of a solid, where the table tells it from the aged one. */
+export function freshForm(solid: string | Formula): SolubilityProductRow | undefined {
+  return rowsOf(solid).find(({ form, convention }) => convention !== "free-sulfide" && FRESH.test(form ?? ""));
+}
+
+/** Constants already handed out, so that one constant used twice is one input of a budget. */
+const given = /* @__PURE__ */ new WeakMap<SolubilityProductRow, SolubilityProduct>();
+
+/** 10 to the power of minus a number. */
+function powerOfTen(pK: Quantity, symbol: string, label: string): Quantity {
+  const read = (value: number): string => (10 ** -value).toPrecision(12);
+  return apply(
+    [pK],
+    {
+      name: "10^-",
+      unit: "",
+      value: ([p]) => read(p!.toNumber()),
+      partials: ([p]) => [(-Math.LN10 * 10 ** -p!.toNumber()).toPrecision(12)],
+    },
+    { symbol, label, rule: "Ksp = 10^(−pKsp)" },
+  );
+}
+
+function productOf(row: SolubilityProductRow): SolubilityProduct {
+  const before = given.get(row);
+  if (before !== undefined) return before;
+  const [low, high] = row.range ?? [row.pKsp, row.pKsp];
+  const spread = Math.max(LONE_SPREAD, (Number(high) - Number(low)) / 2 / Math.sqrt(3));
+  const pKsp = quantity(
+    { value: row.pKsp, unit: "", standardUncertainty: spread.toPrecision(2) },
+    {
+      symbol: `pKsp(${row.solid})`,
+      label: `pKsp of ${row.name}${row.form === undefined ? "" : ` (${row.form})`}, 25 °C`,
+      source: cite(row.source),
+    },
+  );
+  const warnings: string[] = [];
+  if (row.doubtful === true)
+    warnings.push("a doubtful constant: sources differ by powers of ten, or it rests on memory");
+  if (row.soluble === true) warnings.push("a soluble salt: use its measured solubility instead");
+  if (row.note !== undefined) warnings.push(row.note);
+  const made: SolubilityProduct = frozen({
+    solid: row.solid,
+    name: row.name,
+    form: row.form,
+    dissolution: row.dissolution,
+    ions: ionsOf(row),
+    pKsp,
+    value: powerOfTen(pKsp, `Ksp(${row.solid})`, `solubility product of ${row.name}`),
+    source: row.source,
+    warnings,
+  });
+  given.set(row, made);
+  return made;
+}
+
+/**
+ * Solubility product of a solid at 25 °C and zero ionic strength.
+ *
+ * @param solid - formula; the hydrate counts (`CaSO4` and `CaSO4·2H2O` differ), and an unknown hydrate falls back on
+ *   the salt
+ * @param form - part of the form's name, such as `"fresh"` or `"calcite"`; default the first listed
+ * @returns constant with its ions; uncertainty from the spread of the sources
+ * @throws {SolubilityError} `solubility.no-data`, `solubility.not-a-salt`, `solubility.bad-option`
+ * @source each row of the table names its own
+ * @category Precipitation
+ * @example
+ * solubilityProduct("BaSO4").pKsp.value.toString() // => "9.98"
+ * solubilityProduct("Mg(OH)2", "fresh").ions.map((ion) => ion.formula) // => ["Mg^2+", "OH-"]
+ */
+export function solubilityProduct(solid: string | Formula, form?: string): SolubilityProduct {
+  return productOf(findRow(solid, form));
+}
+
+/**
+ * As `solubilityProduct`, but gives the refusal back as data.
+ *
+ * @category Precipitation
+ * @example
+ * trySolubilityProduct("NaNO3").ok // => false
+ */
+export function trySolubilityProduct(solid: string | Formula, form?: string): Result<SolubilityProduct> {
+  return attempt(() => solubilityProduct(solid, form));
+}

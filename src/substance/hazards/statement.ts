@@ -1,0 +1,58 @@
+// Codes of the Globally Harmonized System and what they stand for, in our own short words.
+import { attempt, type Result } from "../../foundation/error";
+import { frozen } from "../../foundation/frozen";
+import {
+  HAZARD_STATEMENTS,
+  PICTOGRAMS,
+  PRECAUTIONARY_STATEMENTS,
+  type StatementRow,
+  SUPPLEMENTAL_STATEMENTS,
+} from "../data/statements";
+import { readableText, SubstanceError } from "../error";
+
+/** A pictogram, hazard, supplemental or precautionary code. */
+export interface StatementEntry extends StatementRow {
+  readonly kind: "pictogram" | "hazard" | "supplemental" | "precautionary";
+}
+
+const TABLES = [
+  ["pictogram", PICTOGRAMS],
+  ["hazard", HAZARD_STATEMENTS],
+  ["supplemental", SUPPLEMENTAL_STATEMENTS],
+  ["precautionary", PRECAUTIONARY_STATEMENTS],
+] as const;
+
+/**
+ * What a code stands for, in our own short paraphrase. A real label takes the official text of its country.
+ *
+ * @param code - such as "H314", "EUH031", "P305+P351+P338", "GHS05"; a suffix ("H360FD", "H350i") falls back to the bare number
+ * @throws {SubstanceError} `substance.unknown-code`, `substance.bad-input`, `substance.too-long`
+ * @source UN GHS (9th and 10th revised), Annexes 1 and 3; CLP Annexes II to V; wording our own
+ * @category Cautions
+ * @example
+ * statementOf("H314").paraphrase // => "burns skin and eyes badly"
+ * statementOf("H360FD").code // => "H360"
+ */
+export function statementOf(code: string): StatementEntry {
+  const text = readableText(code, "a statement code").replace(/\s+/g, "");
+  for (const one of [text, text.replace(/(?<=\d)[A-Za-z]+$/, "")])
+    for (const [kind, table] of TABLES) {
+      const row = table.find((entry) => entry.code === one);
+      if (row !== undefined) return frozen({ ...row, kind });
+    }
+  throw new SubstanceError("substance.unknown-code", `no statement has the code ${text}`, {
+    input: text,
+    hint: "codes look like H314, H302+H312, EUH031, P280, GHS05",
+  });
+}
+
+/**
+ * As {@link statementOf}, with the error returned instead of thrown.
+ *
+ * @category Cautions
+ * @example
+ * tryStatementOf("H999").ok // => false
+ */
+export function tryStatementOf(code: string): Result<StatementEntry> {
+  return attempt(() => statementOf(code));
+}

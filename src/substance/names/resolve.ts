@@ -1,0 +1,35 @@
+// A name or a formula, whichever was given, to one formula text of ours.
+
+import { type Notation, readNotation, tryReadNotation } from "../../ion/notation";
+import { readableText } from "../error";
+import { rowOf, rowsNamed } from "../registry/registry-index";
+import { readingsOf } from "./readings";
+
+/** What was given, as formula text and as read. */
+export interface Resolved {
+  readonly given: string;
+  readonly formula: string;
+  readonly notation: Notation;
+}
+
+/** Formula text as this room writes it: the registry's own writing where the composition is listed. */
+export function formulaText(text: string, notation: Notation): string {
+  return rowOf(notation)?.formula ?? text.trim();
+}
+
+/**
+ * Every formula a text can stand for: itself where it is a formula, else all readings of the name, by table or rule, and the
+ * registry rows that carry it. Names made of capitals only (`MAP`, `SOP`) are tried as trade names first. Empty when nothing
+ * is known.
+ */
+export function resolveAll(given: string): Resolved[] {
+  const text = readableText(given, "a name or a formula");
+  const named = rowsNamed(text);
+  const notation = tryReadNotation(text);
+  if (notation !== undefined && !(named.length > 0 && /^[A-Z]{3,}$/.test(text)))
+    return [{ given: text, formula: formulaText(text, notation), notation }];
+  const formulas = new Set([...named.map(({ row }) => row.formula), ...readingsOf(text).map((one) => one.formula)]);
+  return [...formulas]
+    .map((formula) => ({ given: text, formula, notation: readNotation(formula) }))
+    .filter((one) => one.notation.charge === 0);
+}

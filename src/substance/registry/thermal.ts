@@ -1,0 +1,71 @@
+// What heat does to a substance, step by step, each step starting from what the one before left.
+import { molarMass } from "../../formula";
+import { frozen } from "../../foundation/frozen";
+import { formulaKey } from "../../ion/keys";
+import { type Notation, readNotation } from "../../ion/notation";
+import { type Quantity, quantity, sum } from "../../quantity";
+import { cite, type SourceKey } from "../data/sources";
+import { THERMAL, type ThermalAmount, type ThermalRow, type ThermalStepRow } from "../data/thermal-steps";
+
+/** One step of heating. Before it plus `takes` equals `leaves` plus `remains`, atom for atom. */
+export interface ThermalStep {
+  readonly from: Quantity<"temperature">;
+  readonly to?: Quantity<"temperature">;
+  readonly approx: boolean;
+  /** What the step starts from: what the one before left. */
+  readonly before: readonly ThermalAmount[];
+  readonly takes: readonly ThermalAmount[];
+  readonly leaves: readonly ThermalAmount[];
+  readonly remains: readonly ThermalAmount[];
+  /** Mass of what remains by the mass of one formula unit of the substance. */
+  readonly massLeft: Quantity;
+  /** What temperatures and products rest on. */
+  readonly source: SourceKey;
+}
+
+let thermal: ReadonlyMap<string, ThermalRow> | undefined;
+
+/** The row of a substance. */
+export function thermalOf(notation: Notation): ThermalRow | undefined {
+  thermal ??= new Map(THERMAL.map((row) => [formulaKey(readNotation(row.formula)), row] as const));
+  return thermal.get(formulaKey(notation));
+}
+
+/** A temperature of a table. */
+export function celsius(text: string, label: string, source: SourceKey): Quantity<"temperature"> {
+  return quantity({ value: text, unit: "°C" }, { label, source: cite(source) }) as Quantity<"temperature">;
+}
+
+/** Mass of some amounts per mole of the substance. */
+function massOfAll(amounts: readonly ThermalAmount[]): Quantity {
+  if (amounts.length === 0) return quantity({ value: 0, unit: "g/mol" });
+  return sum(amounts.map(({ formula, coefficient }) => molarMass(formula).times(coefficient)));
+}
+
+function stepOf(row: ThermalStepRow, before: ThermalStep["before"], { formula, source }: ThermalRow): ThermalStep {
+  return Object.freeze({
+    from: celsius(row.from, `begins for ${formula}`, source),
+    ...(row.to === undefined ? {} : { to: celsius(row.to, `over for ${formula}`, source) }),
+    approx: row.approx ?? false,
+    before,
+    takes: frozen(row.takes ?? []),
+    leaves: frozen(row.leaves),
+    remains: frozen(row.remains),
+    get massLeft() {
+      return massOfAll(row.remains)
+        .dividedBy(molarMass(formula))
+        .named({ rule: "mass left = mass of what remains / mass before heating" });
+    },
+    source,
+  });
+}
+
+/** The steps of a row, in order. */
+export function stepsOf(row: ThermalRow): ThermalStep[] {
+  let before: ThermalStep["before"] = frozen([{ formula: row.formula, coefficient: "1" }]);
+  return row.steps.map((step) => {
+    const made = stepOf(step, before, row);
+    before = made.remains;
+    return made;
+  });
+}

@@ -1,0 +1,252 @@
+// A word on a pack to the substances it may mean: what shops sell under that name, in every form.
+
+import { attempt, type Result } from "../../foundation/error";
+import { frozen } from "../../foundation/frozen";
+import { slips } from "../../foundation/slips";
+import { readNotation } from "../../ion/notation";
+import { SHOP_MATERIALS, type ShopMaterialRow, type StatedAssay } from "../data/shop-materials";
+import type { SourceKey } from "../data/sources";
+import { readableText, SubstanceError } from "../error";
+import { addTo } from "../names/multimap";
+import { nameKey, nameWords } from "../names/words";
+import { rowOf, rowsNamed } from "../registry/registry-index";
+
+/** A range as texts with units, ready for `quantity`. */
+export interface TextRange {
+  readonly lower: string;
+  readonly upper: string;
+}
+
+/** One thing the pack may hold. */
+export interface ShopCandidate {
+  /** Formula of the main constituent as sold, crystal water included. */
+  readonly formula: string;
+  readonly name: string;
+  /** The good, as the table lists it. */
+  readonly soldAs: string;
+  /** Is this the usual form of that good (`true`), or another form sold under the same name? */
+  readonly usual: boolean;
+  /** `solid`, or the way a solution's strength is stated. */
+  readonly form: "solid" | "mass fraction" | "mass concentration";
+  /** Usual strength: mass fraction of `formula` in %, or grams of `formula` per litre for a mass concentration. */
+  readonly assay?: TextRange;
+  /** Strength as packs state it, with the basis it counts (`of`). */
+  readonly stated: readonly StatedAssay[];
+  /** Density of the liquid. */
+  readonly density?: TextRange;
+  readonly impurities: readonly string[];
+  /** Other goods under the same name that no formula describes. */
+  readonly otherGoods: readonly string[];
+  readonly formTrap?: string;
+  readonly source: SourceKey;
+}
+
+/** What a shop name can mean. */
+export interface ShopMaterial {
+  readonly name: string;
+  readonly candidates: readonly ShopCandidate[];
+  /** `true` when more than one formula is sold under the name. */
+  readonly ambiguous: boolean;
+  /** What the ranges are worth. */
+  readonly note: string;
+}
+
+const NOTE = "usual ranges of the trade: the figure on your own pack, or a titration, takes their place";
+
+interface ShopIndex {
+  readonly exact: ReadonlyMap<string, readonly ShopMaterialRow[]>;
+  readonly words: readonly (readonly [ReadonlySet<string>, ShopMaterialRow])[];
+}
+
+let built: ShopIndex | undefined;
+
+function shopIndex(): ShopIndex {
+  if (built !== undefined) return built;
+  const exact = new Map<string, ShopMaterialRow[]>();
+  const words: [ReadonlySet<string>, ShopMaterialRow][] = [];
+  for (const row of SHOP_MATERIALS) {
+    const names = [row.name, row.name.replace(/\s*\([^)]*\)$/, ""), ...(row.alsoCalled ?? [])];
+    for (const key of new Set(names.map(nameKey))) addTo(exact, key, row);
+    words.push([new Set([row.name, ...(row.alsoCalled ?? [])].flatMap(nameWords)), row]);
+  }
+  built = { exact, words };
+  return built;
+}
+
+/** Goods whose name holds every word asked for. */
+function partly(name: string): ShopMaterialRow[] {
+  const wanted = nameWords(name);
+  if (wanted.length === 0) return [];
+  return shopIndex()
+    .words.filter(([has]) => wanted.every((word) => has.has(word)))
+    .map(([, row]) => row);
+}
+
+/** Shop names nearest to a misspelt one. */
+export function nearestShopNames(name: string, most = 3): string[] {
+  const key = nameKey(name);
+  const limit = key.length < 6 ? 1 : 2;
+  const found: [number, string][] = [];
+  for (const [other, rows] of shopIndex().exact) {
+    const distance = slips(key, other, limit);
+    if (distance <= limit) found.push([distance, other === nameKey(rows[0]!.name) ? rows[0]!.name : other]);
+  }
+  return [...new Set(found.sort((a, b) => a[0] - b[0]).map(([, text]) => text))].slice(0, most);
+}
+
+function rangeText(range: { lower: string; upper: string }, unit: string): TextRange {
+  return { lower: `${range.lower} ${unit}`, upper: `${range.upper} ${unit}` };
+}
+
+/** Ten times a decimal text: g per 100 mL to g/L. */
+function tenfold(text: string): string {
+  const [whole, decimals = ""] = text.split(".");
+  if (decimals === "") return `${whole}0`;
+  const rest = decimals.slice(1);
+  return `${whole}${decimals[0]}`.replace(/^0+(?=\d)/, "") + (rest === "" ? "" : `.${rest}`);
+}
+
+/** The assay that counts the row's own formula, with its unit. */
+function assayOf(row: ShopMaterialRow): TextRange | undefined {
+  const own = row.assays.find((assay) => assay.of === undefined);
+  if (own === undefined) return undefined;
+  if (row.form !== "mass concentration") return rangeText(own, "%");
+  return rangeText({ lower: tenfold(own.lower), upper: tenfold(own.upper) }, "g/L");
+}
+
+function candidate(row: ShopMaterialRow, formula: string, usual: boolean): ShopCandidate {
+  const own = usual ? assayOf(row) : undefined;
+  return {
+    formula,
+    name: rowOf(readNotation(formula))?.name ?? formula,
+    soldAs: row.name,
+    usual,
+    form: row.form,
+    ...(own === undefined ? {} : { assay: own }),
+    stated: usual ? row.assays : [],
+    ...(row.density === undefined || !usual ? {} : { density: rangeText(row.density, "g/mL") }),
+    impurities: row.impurities ?? [],
+    otherGoods: row.otherGoods ?? [],
+    ...(row.trap === undefined ? {} : { formTrap: row.trap }),
+    source: row.source,
+  };
+}
+
+/** Usual forms first; another form only where no listed good has it as its usual one. */
+function candidatesOf(rows: readonly ShopMaterialRow[]): ShopCandidate[] {
+  const found = rows.map((row) => candidate(row, row.formula, true));
+  const seen = new Set(found.map((one) => one.formula));
+  for (const row of rows)
+    for (const formula of row.alternatives ?? []) {
+      if (seen.has(formula)) continue;
+      seen.add(formula);
+      found.push(candidate(row, formula, false));
+    }
+  return found;
+}
+
+/** Every good that may be meant by a name: listed under it, or holding a substance of that name, or sharing its words. */
+function goodsNamed(name: string): ShopMaterialRow[] {
+  const exact = shopIndex().exact.get(nameKey(name)) ?? [];
+  if (exact.length > 0) return [...exact];
+  const formulas = new Set(rowsNamed(name).map(({ row }) => row.formula));
+  const holding = SHOP_MATERIALS.filter((row) => formulas.has(row.formula));
+  return holding.length > 0 ? holding : partly(name);
+}
+
+/** Formulas of the goods that are listed under just this name. */
+export function formulasSoldAs(name: string): string[] {
+  return candidatesOf(shopIndex().exact.get(nameKey(name)) ?? []).map((one) => one.formula);
+}
+
+/** Grams in a litre of water: what a solution weighs at least, where its density is not listed. */
+const WATER = 1000;
+
+/** Mass % at most of a solution; undefined for a solid, and where the strength is stated as something else. */
+function strongest({ form, assay, density }: ShopCandidate): number | undefined {
+  if (form === "solid" || assay === undefined) return undefined;
+  const upper = Number.parseFloat(assay.upper);
+  const percent =
+    form === "mass fraction"
+      ? upper
+      : (upper * 100) / (density === undefined ? WATER : 1000 * Number.parseFloat(density.lower));
+  return Number(percent.toPrecision(3));
+}
+
+/** Strength of the solutions of a formula that are sold under just this name, weakest to strongest. */
+export function solutionSoldAs(name: string, formula: string): TextRange | undefined {
+  if (isOwnName(name, formula)) return undefined;
+  const goods = candidatesOf(shopIndex().exact.get(nameKey(name)) ?? []).filter((one) => one.formula === formula);
+  // a solution only where every good of the name is one
+  if (goods.some((one) => one.form === "solid")) return undefined;
+  const ranges = goods.flatMap(({ assay }) => (assay === undefined ? [] : [assay]));
+  const [first] = ranges;
+  if (first === undefined || ranges.some((one) => unitOf(one.upper) !== unitOf(first.upper))) return undefined;
+  const least = ranges.reduce((a, b) => (Number.parseFloat(b.lower) < Number.parseFloat(a.lower) ? b : a));
+  const most = ranges.reduce((a, b) => (Number.parseFloat(b.upper) > Number.parseFloat(a.upper) ? b : a));
+  return Number.parseFloat(least.lower) > NEAT ? undefined : { lower: least.lower, upper: most.upper };
+}
+
+/** From here on (%) a liquid is called by its substance: glacial acetic acid. */
+const NEAT = 96;
+const unitOf = (text: string): string => text.replace(/^[\d.]+ /, "");
+
+/** The name of the substance itself is no word of the shop: hydrogen peroxide of any strength. */
+function isOwnName(name: string, formula: string): boolean {
+  const own = rowOf(readNotation(formula))?.name;
+  return own !== undefined && nameKey(own) === nameKey(name);
+}
+
+/** Mass % at which each good listed under just this name has the formula in it, undefined for one that is no solution. */
+export function strengthsSoldAs(name: string, formula: string): (number | undefined)[] {
+  if (isOwnName(name, formula)) return [];
+  return candidatesOf(shopIndex().exact.get(nameKey(name)) ?? [])
+    .filter((one) => one.formula === formula)
+    .map(strongest);
+}
+
+/**
+ * What a shop name can mean: every form sold under it, with usual strength, impurities and the trap in the name.
+ *
+ * @param name - generic name on the pack, such as "washing soda" or "root killer"; no brands are known
+ * @returns the candidates, usual forms first; strengths are usual ranges in % by mass or g/L
+ * @throws {SubstanceError} `substance.unknown-name` with the nearest names as a hint, `substance.bad-input`, `substance.too-long`
+ * @source labels, safety data sheets and purity rules as each candidate's `source` says; most rest on memory
+ * @category Shelf
+ * @example
+ * shopMaterial("washing soda").candidates.map((c) => c.formula) // => ["Na2CO3·10H2O", "Na2CO3·H2O", "Na2CO3"]
+ * shopMaterial("vinegar").candidates[0]?.assay?.upper // => "60 g/L"
+ */
+export function shopMaterial(name: string): ShopMaterial {
+  const text = readableText(name, "a shop name");
+  const rows = goodsNamed(text);
+  if (rows.length === 0) {
+    const near = nearestShopNames(text);
+    throw new SubstanceError("substance.unknown-name", `no shop material is listed as "${text}"`, {
+      input: text,
+      hint:
+        near.length > 0
+          ? `nearest names: ${near.join("; ")}`
+          : "try the generic name of the good, or the substance on its label",
+      details: { nearest: near },
+    });
+  }
+  const candidates = candidatesOf(rows);
+  return frozen({
+    name: text,
+    candidates,
+    ambiguous: new Set(candidates.map((one) => one.formula)).size > 1,
+    note: NOTE,
+  });
+}
+
+/**
+ * As {@link shopMaterial}, with the error returned instead of thrown.
+ *
+ * @category Shelf
+ * @example
+ * tryShopMaterial("moon dust").ok // => false
+ */
+export function tryShopMaterial(name: string): Result<ShopMaterial> {
+  return attempt(() => shopMaterial(name));
+}
