@@ -25,7 +25,7 @@ const text = (formula: string): string => parseFormula(formula).toString();
 
 const compositionOf = (like: string | Formula, argument: string): string => {
   if (!(like instanceof Formula)) guard.text(like, argument);
-  return (like instanceof Formula ? like : parseFormula(like)).compositionText;
+  return keyOf(String(like instanceof Formula ? like : parseFormula(like)));
 };
 
 /** The constant a species of the network is formed with. */
@@ -49,9 +49,7 @@ export function acidConstant(acid: string | Formula): AcidConstant {
   const key = compositionOf(acid, "acid");
   const row = ACID_STEPS.find((one) => keyOf(one.acid) === key);
   const input =
-    row === undefined
-      ? undefined
-      : (inputOf(row.acid, `pKa(${text(row.acid)})`) ?? inputOf(row.base, `pKa(${text(row.acid)})`));
+    row === undefined ? undefined : (inputOf(row.acid, `pKa(${row.acid})`) ?? inputOf(row.base, `pKa(${row.acid})`));
   if (row === undefined || input === undefined) {
     throw new AqueousError("aqueous.no-data", `no acid constant of ${String(acid)}`, {
       input: String(acid),
@@ -115,7 +113,7 @@ export function stabilityConstants(pair: {
     );
   }
   return row.steps.flatMap((step): StabilityConstant[] => {
-    const logBeta = inputOf(step.complex, `log β(${text(step.complex)})`);
+    const logBeta = inputOf(step.complex, `log β(${step.complex})`);
     if (logBeta === undefined) return [];
     const warnings: string[] = [];
     if (step.doubtful === true)

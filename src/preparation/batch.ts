@@ -1,6 +1,7 @@
 // Everything about a batch that follows from what is put into it. Plan and run are the same sums; a run puts in what was
 // really weighed, and only what is looked at is worked out again.
 import { isWater } from "../formula/crystal-water";
+import { lazily } from "../foundation/lazy";
 import type { Quantity } from "../quantity";
 import { type Account, accountFor, massFor } from "./account";
 import { type Candidate, candidatesFor } from "./candidates";
@@ -14,7 +15,6 @@ import { fateOf, keptByWater } from "./fate";
 import { type Feed, feedOf, type Liquor, liquorOf } from "./feed";
 import { type Heat, heatOf } from "./heat";
 import { type Dissolved, type Isolation, isolationOf, type WashSchedule, washingOf } from "./isolation";
-import { lazily } from "./lazy";
 import { type Pace, paceOf } from "./pace";
 import { procedureOf } from "./procedure";
 import type { Setting } from "./setting";

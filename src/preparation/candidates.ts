@@ -3,12 +3,12 @@
 
 import { type Formula, molarMass, parseFormula } from "../formula";
 import { isWater } from "../formula/crystal-water";
+import { remembering } from "../foundation/lazy";
 import { knownForms } from "../hydrate";
 import { constitutionOf } from "../ion";
 import type { Quantity } from "../quantity";
 import type { Formed } from "./account";
 import { PRECIPITATES } from "./data/ignition";
-import { remembering } from "./lazy";
 import { madeOf } from "./made-of";
 import { nameOfFormula } from "./species";
 

@@ -1,9 +1,10 @@
 // How warm or cold the feeds get as they dissolve, before anything is mixed.
+
+import { lazily, remembering } from "../foundation/lazy";
 import type { Quantity } from "../quantity";
 import { type TemperatureRise, temperatureRise, trySolutionEnthalpy } from "../thermochemistry";
 import type { Account } from "./account";
 import type { Feed } from "./feed";
-import { lazily, remembering } from "./lazy";
 import type { Setting } from "./setting";
 
 /** Heat of dissolving one feed in its water. */

@@ -2,13 +2,13 @@
 
 import { type Formula, parseFormula } from "../formula";
 import { isWater } from "../formula/crystal-water";
+import { remembering } from "../foundation/lazy";
 import { crystalWater } from "../hydrate";
 import { type Quantity, quantity } from "../quantity";
 import { trySubstance } from "../substance";
 import { DELIQUESCENT, DRYING } from "./data/drying";
 import { cite } from "./data/sources";
 import { exact, planned } from "./exact";
-import { remembering } from "./lazy";
 import { madeOf } from "./made-of";
 import { sameCore } from "./species";
 

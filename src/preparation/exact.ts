@@ -1,8 +1,9 @@
 // Exact figures that rules, defaults and planning values are written with, read from their text once. They carry no
 // uncertainty, so that sharing one between plans correlates nothing.
+
+import { remembering } from "../foundation/lazy";
 import { type Quantity, quantity } from "../quantity";
 import { PLANNING, type PlanningName } from "./data/planning";
-import { remembering } from "./lazy";
 
 const read = /* @__PURE__ */ remembering<Quantity>(200);
 

@@ -3,6 +3,7 @@
 import { isNonmetal } from "../equation/oxidation/rules";
 import type { Formula } from "../formula";
 import { isWater } from "../formula/crystal-water";
+import { remembering } from "../foundation/lazy";
 import type { Quantity } from "../quantity";
 import { solubilityRule, tryResidual, trySolubilityOf } from "../solubility";
 import { isAcid } from "./acids";
@@ -10,7 +11,6 @@ import { isKnownCarbonate } from "./candidates";
 import { INSOLUBLE_NONMETALS, SOLUBLE_CYANIDOFERRATES, SOLUBLE_OXIDES } from "./data/insoluble";
 import { MISCIBLE } from "./data/miscible";
 import { exact, planned } from "./exact";
-import { remembering } from "./lazy";
 import { madeOf } from "./made-of";
 import { coreOf, nameOfFormula } from "./species";
 

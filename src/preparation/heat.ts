@@ -1,6 +1,7 @@
 // How hot mixing gets, where the enthalpies are known: salts dissolved beforehand, solids and gases as they are.
 
 import { isWater } from "../formula/crystal-water";
+import { remembering } from "../foundation/lazy";
 import { anhydrousOf } from "../hydrate";
 import { type Quantity, sum } from "../quantity";
 import { type EnthalpyTerm, type TemperatureRise, temperatureRise, tryReactionEnthalpy } from "../thermochemistry";
@@ -8,7 +9,6 @@ import type { Account } from "./account";
 import { exact, planned } from "./exact";
 import { fateOf } from "./fate";
 import type { Feed } from "./feed";
-import { remembering } from "./lazy";
 import type { Material } from "./material";
 import type { Setting } from "./setting";
 import type { Species } from "./species";

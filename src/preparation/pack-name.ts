@@ -1,9 +1,9 @@
 // A name and a form that do not go together: somebody took one pack for another, or forgot the water. Only a warning, because
 // people call their jars what they like.
 import { type Formula, parseFormula } from "../formula";
+import { remembering } from "../foundation/lazy";
 import { tryReadingsOf } from "../substance";
 import { formulasSoldAs } from "../substance/shop/shop";
-import { remembering } from "./lazy";
 import { nameOfFormula, sameCore } from "./species";
 
 /** What a name stands for, and what is sold under it. */

@@ -3,6 +3,7 @@
 import type { BalancedEquation } from "../equation";
 import { shown } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
+import { keptWith, lazily, type Parts } from "../foundation/lazy";
 import { headProblem, type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
 import type { Quantity } from "../quantity";
@@ -14,7 +15,6 @@ import { type Drying, dryingOf } from "./drying";
 import { PlanError } from "./error";
 import { planned } from "./exact";
 import { type Figure, figuresOf, type MovedFigure, movedSince, readFigures } from "./figures";
-import { keptWith, lazily, type Parts } from "./lazy";
 import { shareOf } from "./material";
 import { contradictionOf } from "./pack-name";
 import { type Procedure, procedureOf } from "./procedure";

@@ -2,6 +2,7 @@
 // looked at is worked out; a batch that went as planned is the plan's own.
 import { attempt, type Result } from "../foundation/error";
 import { frozen } from "../foundation/frozen";
+import { lazily, type Parts } from "../foundation/lazy";
 import { type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
 import { type Quantity, quantity } from "../quantity";
@@ -12,7 +13,6 @@ import { PlanError } from "./error";
 import { planned } from "./exact";
 import { type Figure, figure, figuresOf, type MovedFigure, movedSince, readFigures } from "./figures";
 import { type Identity, identifyByMassLoss } from "./identity/identity";
-import { lazily, type Parts } from "./lazy";
 import { type Observations, type Observed, readObservations } from "./observations";
 import { behindPlan, type Plan, type PlanRecord, planFromJSON, recordOf } from "./plan";
 import type { ShelfMaterial } from "./request";

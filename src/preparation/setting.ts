@@ -1,6 +1,7 @@
 // The frame of a preparation: equation, species, materials, conditions; the scale, and what to weigh for it.
 import { type BalancedEquation, balance } from "../equation";
 import type { Formula } from "../formula";
+import { remembering } from "../foundation/lazy";
 import { expectDimension, type Quantity, quantity, smallest, sum } from "../quantity";
 import { reading, roundedTo } from "./account";
 import { batchOf } from "./batch";
@@ -8,7 +9,6 @@ import { checkWarmth } from "./door";
 import { PlanError } from "./error";
 import { exact, planned } from "./exact";
 import { inWantedForm } from "./in-form";
-import { remembering } from "./lazy";
 import { type Material, portionOf, readMaterial } from "./material";
 import type { Room } from "./pace";
 import { isHeatedDry, PROCEDURES } from "./procedure";

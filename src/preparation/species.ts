@@ -6,9 +6,9 @@ import { isNonmetal } from "../equation/oxidation/rules";
 import { Formula, molarMass, parseFormula } from "../formula";
 import { isWater } from "../formula/crystal-water";
 import type { Fraction } from "../foundation/fraction";
+import { lazily, remembering } from "../foundation/lazy";
 import { crystalWater } from "../hydrate";
 import { type Quantity, quantity } from "../quantity";
-import { lazily, remembering } from "./lazy";
 
 /** A metal in a formula, with its atoms. */
 export interface MetalIn {

@@ -1,13 +1,13 @@
 // Amounts for the waste: soda for acid and metals, sulfate or chloride for the metals that those bring down, acid for what is
 // left of a base. How the work is done and where the rest goes is for the local rules.
 import { type Formula, molarMass } from "../formula";
+import { remembering } from "../foundation/lazy";
 import { type Quantity, sum } from "../quantity";
 import { isAcid, protonsOf } from "./acids";
 import { WASTE_METALS } from "./data/waste";
 import { exact, planned } from "./exact";
 import { acidPerGramOf } from "./identity/ignition";
 import type { Dissolved } from "./isolation";
-import { remembering } from "./lazy";
 import { madeOf } from "./made-of";
 import type { DissolvedMetal } from "./waste";
 

@@ -2,6 +2,7 @@
 import { massOf } from "../../amount";
 import { parseFormula } from "../../formula";
 import { attempt, type Result } from "../../foundation/error";
+import { lazily } from "../../foundation/lazy";
 import type { Quantity } from "../../quantity";
 import { AqueousError } from "../error";
 import { redoxPartners, uncovered } from "../mixture/coverage";
@@ -91,7 +92,17 @@ export interface AqueousComposition {
 /** Molality below which a species is not worth a line. */
 const TRACE = 1e-30;
 
-const chargeFormula = (text: string): string => parseFormula(text).toString();
+const shown = /* @__PURE__ */ new Map<string, string>();
+
+/** A formula as the formula layer prints it. */
+function shownFormula(text: string): string {
+  let formula = shown.get(text);
+  if (formula === undefined) {
+    formula = parseFormula(text).toString();
+    shown.set(text, formula);
+  }
+  return formula;
+}
 
 /** What the solved mixtures of a composition were made from; for the functions of this room. */
 const origins = new WeakMap<
@@ -160,48 +171,49 @@ function withHeldPH({ model, pH }: Read): Model {
   return model;
 }
 
+/** The answer; what is not looked at is not worked out. */
 function report(read: Read, solved: Solved): AqueousComposition {
   const { model, solution, kilograms } = solved;
-  const { network } = model;
   const proof = model.equilibrium.proof!;
   const maker = figureMaker(solved, read.brought, read.water, read.pH, read.ideal);
   const hydron = model.components.indexOf(HYDRON);
-  const pH = maker.make(-solution.lnActivity[hydron]! / Math.LN10, "", { lnActivity: [[hydron, -1]] }, 1 / Math.LN10, {
-    symbol: "pH",
-    label: "pH",
-    rule: "−log10 of the activity of H+ at equilibrium",
+  const standing = lazily({ list: () => standingOf(read, solved, maker) });
+  const composition = lazily<AqueousComposition>({
+    pH: () =>
+      maker.make(-solution.lnActivity[hydron]! / Math.LN10, "", { lnActivity: [[hydron, -1]] }, 1 / Math.LN10, {
+        symbol: "pH",
+        label: "pH",
+        rule: "−log10 of the activity of H+ at equilibrium",
+      }),
+    ionicStrength: () => {
+      const squares = model.species.map(({ charge }, i) => [i, (charge * charge) / 2] as const);
+      return maker.make(
+        solution.ionicStrength,
+        "mol/kg",
+        { molality: squares.filter(([, weight]) => weight !== 0) },
+        1,
+        { symbol: "I", label: "ionic strength", rule: "half the sum of molality × charge²" },
+      );
+    },
+    species: () => speciesOf(solved, maker),
+    solids: () => standing.list.filter(({ kind }) => kind === "solid").map(({ solid }) => solid!),
+    gas: () => gasOf(solved, maker),
+    dose: () => doseOf(read, solved, maker),
+    filtrate: () => filtrateOf(read, solved, maker),
+    saturation: () => saturationOf(solved, maker, standing.list),
+    water: () =>
+      read.water.times((kilograms / read.water.in("kg").toNumber()).toPrecision(12)).named({
+        label: "water at equilibrium",
+        rule: "given, brought, made and taken by the reactions",
+      }) as Quantity<"mass">,
+    celsius: () => read.celsius,
+    unknown: () => (read.own ? [] : uncovered(model.network, presentOf(solved))),
+    assumptions: () => assumptionsOf(read, solved),
+    warnings: () => warningsOf(read, solved),
+    balance: () => balanceOf(solved, proof),
   });
-  const squares = model.species.map(({ charge }, i) => [i, (charge * charge) / 2] as const);
-  const ionicStrength = maker.make(
-    solution.ionicStrength,
-    "mol/kg",
-    { molality: squares.filter(([, weight]) => weight !== 0) },
-    1,
-    { symbol: "I", label: "ionic strength", rule: "half the sum of molality × charge²" },
-  );
-  const standing = standingOf(read, solved, maker);
-  const saturation = saturationOf(solved, maker, standing);
-  const composition: AqueousComposition = {
-    pH,
-    ionicStrength,
-    species: speciesOf(solved, maker),
-    solids: standing.filter(({ kind }) => kind === "solid").map(({ solid }) => solid!),
-    gas: gasOf(solved, maker),
-    dose: doseOf(read, solved, maker),
-    filtrate: filtrateOf(read, solved, maker),
-    saturation,
-    water: read.water.times(String(kilograms / read.water.in("kg").toNumber())).named({
-      label: "water at equilibrium",
-      rule: "given, brought, made and taken by the reactions",
-    }) as Quantity<"mass">,
-    celsius: read.celsius,
-    unknown: read.own ? [] : uncovered(network, presentOf(solved)),
-    assumptions: assumptionsOf(read, solved),
-    warnings: warningsOf(read, solved),
-    balance: balanceOf(solved, proof),
-  };
   origins.set(composition, { read, solved, maker });
-  return Object.freeze(composition);
+  return composition;
 }
 
 /** Components of which there is something. */
@@ -213,15 +225,16 @@ function speciesOf({ model, solution }: Solved, maker: FigureMaker): DissolvedSp
   order.sort((a, b) => solution.molality[b]! - solution.molality[a]!);
   return order.map((i) => {
     const { formula: text, charge } = model.species[i]!;
-    const formula = chargeFormula(text);
+    const formula = shownFormula(text);
     const molality = solution.molality[i]!;
     const figure = { molality: [[i, 1]] } as const;
-    return {
-      formula,
-      charge,
-      molality: maker.make(molality, "mol/kg", figure, 1, { symbol: `b(${formula})`, label: `molality of ${formula}` }),
-      amount: maker.amount(molality, figure, { symbol: `n(${formula})`, label: `amount of ${formula}` }),
-    };
+    return lazily<DissolvedSpecies>({
+      formula: () => formula,
+      charge: () => charge,
+      molality: () =>
+        maker.make(molality, "mol/kg", figure, 1, { symbol: `b(${formula})`, label: `molality of ${formula}` }),
+      amount: () => maker.amount(molality, figure, { symbol: `n(${formula})`, label: `amount of ${formula}` }),
+    });
   });
 }
 
@@ -242,7 +255,7 @@ function standingOf(read: Read, solved: Solved, maker: FigureMaker): Standing[] 
       amount,
       { amount: [[j, 1]] },
       {
-        symbol: `n(${parseFormula(formula).toUnicode()})`,
+        symbol: `n(${formula})`,
         label: `amount of ${formula} that stands`,
       },
     );
@@ -259,7 +272,7 @@ function standingOf(read: Read, solved: Solved, maker: FigureMaker): Standing[] 
               name: phase?.name ?? formula,
               form: phase?.form,
               amount: moles,
-              mass: massOf(moles as unknown as "1 mol", formula),
+              mass: massOf(moles, formula),
               either,
             },
     });
@@ -268,17 +281,17 @@ function standingOf(read: Read, solved: Solved, maker: FigureMaker): Standing[] 
 }
 
 /** Would a standing solid be gone if its constant were one standard uncertainty larger? */
-function vanishesWithin({ ideal }: Read, { model, totals }: Solved, condition: number): boolean {
+function vanishesWithin(read: Read, { model, totals }: Solved, condition: number): boolean {
   const { phase } = model.conditions[condition]!;
   const u = phase?.shares[0]?.[0].standardUncertainty ?? 0;
   if (u === 0) return false;
-  const { system } = model.equilibrium;
+  const { system } = withHeldPH(read).equilibrium;
   const row = system.m + condition;
   const before = system.lnK[row]!;
   system.lnK[row] = before + u * Math.LN10;
   try {
     const { tableau } = model.equilibrium;
-    model.equilibrium.solve(totals, ideal ? 0 : debyeHueckelSlope(model.celsius));
+    model.equilibrium.solve(totals, read.ideal ? 0 : debyeHueckelSlope(model.celsius));
     return tableau.column[row]! < 0;
   } catch {
     return false;
@@ -290,7 +303,7 @@ function vanishesWithin({ ideal }: Read, { model, totals }: Solved, condition: n
 function saturationOf(solved: Solved, maker: FigureMaker, standing: readonly Standing[]): Saturation[] {
   const { model, solution } = solved;
   const stands = new Map(standing.map((one) => [one.condition, one]));
-  const list: (Saturation & { readonly order: number })[] = [];
+  const list: { readonly one: Saturation; readonly order: number }[] = [];
   for (const [j, { formula, phase, kind, expression }] of model.conditions.entries()) {
     if (kind === "held" && phase === undefined) continue;
     const index = solution.saturation[j]! / Math.LN10;
@@ -300,25 +313,28 @@ function saturationOf(solved: Solved, maker: FigureMaker, standing: readonly Sta
     // a twin of less soluble form keeps it from standing; the own constant alone says how near it is
     const near = here === undefined && kind === "solid" && index > -u;
     const state = here === undefined ? (near ? "either" : "under-saturated") : here.either ? "either" : "stands";
-    const figure = {
-      lnActivity: [...expression.of].map(([key, count]) => [model.components.indexOf(key), count] as const),
-      lnK: [[model.species.length + j, -1]] as const,
-    };
-    list.push({
-      formula,
-      form: phase?.form,
-      index: maker.make(Math.abs(index) < 1e-12 ? 0 : index, "", figure, 1 / Math.LN10, {
-        symbol: `log(Q/K)(${formula})`,
-        label: `saturation of ${formula}`,
-      }),
-      state,
-      why: state === "either" ? "within the doubt of its constant" : undefined,
-      order: here === undefined ? -index : -Infinity,
+    const one = lazily<Saturation>({
+      formula: () => formula,
+      form: () => phase?.form,
+      index: () =>
+        maker.make(
+          Math.abs(index) < 1e-12 ? 0 : index,
+          "",
+          {
+            lnActivity: [...expression.of].map(([key, count]) => [model.components.indexOf(key), count] as const),
+            lnK: [[model.species.length + j, -1]],
+          },
+          1 / Math.LN10,
+          { symbol: `log(Q/K)(${formula})`, label: `saturation of ${formula}` },
+        ),
+      state: () => state,
+      why: () => (state === "either" ? "within the doubt of its constant" : undefined),
     });
+    list.push({ one, order: here === undefined ? -index : -Infinity });
   }
   list.sort((a, b) => a.order - b.order);
   return [
-    ...list.map(({ order: _, ...one }) => one),
+    ...list.map(({ one }) => one),
     ...model.excluded.map(
       ({ phase, why }): Saturation => ({
         formula: phase.formula,
@@ -368,21 +384,23 @@ function filtrateOf({ network }: Read, { model, solution, totals }: Solved, make
     if (!isHydron && sum < 1e-25) continue;
     // hydrons bound less those given off: with hydroxide the sum is negative
     const sign = isHydron && sum < 0 ? -1 : 1;
-    const formula = isHydron ? (sign > 0 ? "H+" : "OH-") : chargeFormula(network.formulaOf(key));
+    const formula = isHydron ? (sign > 0 ? "H+" : "OH-") : shownFormula(network.formulaOf(key));
     const figure = { molality: weights.map(([i, count]) => [i, sign * count] as const) };
     const naming = { symbol: `c(${formula})`, label: `${formula} in the filtrate, bound and free` };
-    list.push({
-      formula,
-      concentration: maker.make(sign * sum, "mol/L", figure, 1, naming),
-      amount: maker.amount(sign * sum, figure, { ...naming, symbol: `n(${formula})` }),
-      share:
-        isHydron || !(totals[j]! > 0)
-          ? undefined
-          : maker.make(Math.min(1, sum / totals[j]!), "", figure, 1 / totals[j]!, {
-              symbol: `share(${formula})`,
-              label: `share of ${formula} that stays dissolved`,
-            }),
-    });
+    list.push(
+      lazily<FiltrateIon>({
+        formula: () => formula,
+        concentration: () => maker.make(sign * sum, "mol/L", figure, 1, naming),
+        amount: () => maker.amount(sign * sum, figure, { ...naming, symbol: `n(${formula})` }),
+        share: () =>
+          isHydron || !(totals[j]! > 0)
+            ? undefined
+            : maker.make(Math.min(1, sum / totals[j]!), "", figure, 1 / totals[j]!, {
+                symbol: `share(${formula})`,
+                label: `share of ${formula} that stays dissolved`,
+              }),
+      }),
+    );
   }
   return list;
 }

@@ -44,21 +44,27 @@ export function figureMaker(
   pH: Quantity | undefined,
   ideal: boolean,
 ): FigureMaker {
-  const doubt = ideal
-    ? undefined
-    : quantity(
-        { value: "0", unit: "", standardUncertainty: activityDoubt(solution.ionicStrength).toString() },
-        { symbol: "Δlog γ", label: "activity model: error of log10 of the coefficient of a singly charged ion" },
-      );
-  const away =
-    model.celsius === 25
-      ? undefined
-      : quantity(
-          { value: "0", unit: "", standardUncertainty: String(AWAY_FROM_25) },
-          { symbol: "Δlog K", label: `constants away from 25 °C, all together` },
-        );
+  let made: { doubt: Quantity | undefined; away: Quantity | undefined } | undefined;
+  // one input of each kind for all figures of the answer, made when the first one is asked about
+  const common = () =>
+    (made ??= {
+      doubt: ideal
+        ? undefined
+        : quantity(
+            { value: "0", unit: "", standardUncertainty: String(activityDoubt(solution.ionicStrength)) },
+            { symbol: "Δlog γ", label: "activity model: error of log10 of the coefficient of a singly charged ion" },
+          ),
+      away:
+        model.celsius === 25
+          ? undefined
+          : quantity(
+              { value: "0", unit: "", standardUncertainty: String(AWAY_FROM_25) },
+              { symbol: "Δlog K", label: "constants away from 25 °C, all together" },
+            ),
+    });
   const inputs = (figure: Figure, factor: number, extraWater: number) => {
     const gradient = gradientOf(solution, figure);
+    const { doubt, away } = common();
     const list: { input: Quantity; partial: number; weight: number }[] = [];
     for (const { ingredient, of } of brought) {
       let slope = 0;

@@ -128,7 +128,7 @@ export function networkWith(given: GivenConstants | undefined): Network {
   for (const [solid, like] of Object.entries(given.pKsp ?? {})) {
     const formula = parseFormula(solid);
     const constant = read(like, `pKsp(${formula})`, `pKsp of ${solid}, given`);
-    made.removePhases(({ formula: other }) => keyOf(other) === formula.compositionText);
+    made.removePhases(({ formula: other }) => keyOf(other) === keyOf(String(formula)));
     made.addPhase(
       { kind: "solid", formula: solid, name: solid, form: undefined, row: undefined, notes: [] },
       termsOf(formula, made),

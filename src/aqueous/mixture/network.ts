@@ -1,7 +1,6 @@
 // The network of reactions in water: every species, solid and gas of the tables expressed in components, which are the
 // metal ions, the bases of the acids and H+. A table row refers to whatever species it likes; here they are followed down.
 
-import { parseFormula } from "../../formula";
 import { ACID_STEPS, WATER_IONIZATION } from "../../ion/data/acid-steps";
 import { COMPLEXES, type ComplexStep } from "../data/complexes";
 import { FORMATIONS, HENRY, IN_WATER } from "../data/formations";
@@ -10,8 +9,7 @@ import { SOLUBILITY_PRODUCTS, type SolubilityProductRow } from "../data/products
 import { SOLUBLE } from "../data/soluble";
 import { daviesTerm, debyeHueckelSlope } from "../solve/davies";
 import { type Constant, constant, LONE_SPREAD, spreadOf } from "./constant";
-import { termsOf } from "./material";
-import { HYDRON, type Key, keyOf, readReaction, type Term, WATER } from "./notation";
+import { chargeOf, HYDRON, type Key, keyOf, readReaction, type Term, WATER } from "./notation";
 import { productConstant } from "./product-constant";
 
 /** A constant and how often its decimal logarithm goes into that of a formation. */
@@ -64,7 +62,7 @@ export class Network {
   private allPhases: readonly Phase[] | undefined;
   private rows: {
     phase: Omit<Phase, "of" | "shares">;
-    ions: readonly Term[] | (() => readonly Term[]);
+    ions: readonly Term[];
     shares: readonly Share[];
   }[] = [];
 
@@ -80,11 +78,7 @@ export class Network {
     this.inWater.set(keyOf(given), becomes);
   }
 
-  addPhase(
-    phase: Omit<Phase, "of" | "shares">,
-    ions: readonly Term[] | (() => readonly Term[]),
-    shares: readonly Share[],
-  ): void {
+  addPhase(phase: Omit<Phase, "of" | "shares">, ions: readonly Term[], shares: readonly Share[]): void {
     this.rows.push({ phase, ions, shares });
     this.allPhases = undefined;
   }
@@ -97,7 +91,7 @@ export class Network {
   /** Every solid and gas. */
   get phases(): readonly Phase[] {
     this.allPhases ??= this.rows.map(({ phase, ions, shares }) => {
-      const whole = this.sum(typeof ions === "function" ? ions() : ions);
+      const whole = this.sum(ions);
       // a product of ion activities K is one of components K / product of the ions' own formations
       const rest = whole.shares.map(([share, count]): Share => [share, -count]);
       return { ...phase, of: whole.of, shares: [...shares, ...rest] };
@@ -158,7 +152,7 @@ export class Network {
     if (this.allSpecies === undefined) {
       this.allSpecies = [];
       for (const [key, { formula }] of this.formations) {
-        const { charge } = parseFormula(formula);
+        const charge = chargeOf(formula);
         this.allSpecies.push({ key, formula, charge, ...this.express(formula) });
       }
     }
@@ -208,7 +202,7 @@ function addAcids(network: Network, hydrolysed: ReadonlySet<Key>): void {
   for (const row of ACID_STEPS) {
     if (Number(row.pKa) < LEVELLED || row.acid === "H3O+") continue;
     const pKa = constant(
-      `pKa(${parseFormula(row.acid)})`,
+      `pKa(${row.acid})`,
       `pKa of ${row.name}, step ${row.step}, 25 °C`,
       row.pKa,
       spreadOf(row.range, row.doubtful) * (row.range === undefined && row.doubtful !== true ? 0.2 : 1),
@@ -240,17 +234,17 @@ function addAcids(network: Network, hydrolysed: ReadonlySet<Key>): void {
 function addComplexes(network: Network): Set<Key> {
   const hydrolysed = new Set<Key>();
   for (const { metal, ligand, steps } of COMPLEXES) {
-    const [zMetal, zLigand] = [parseFormula(metal).charge, parseFormula(ligand).charge];
+    const [zMetal, zLigand] = [chargeOf(metal), chargeOf(ligand)];
     if (ligand === "OH-") hydrolysed.add(keyOf(metal));
     for (const step of steps) {
       if (INERT.has(step.complex)) continue;
-      const charge = parseFormula(step.complex).charge;
+      const charge = chargeOf(step.complex);
       const logBeta = atZeroIonicStrength(step, zMetal, zLigand, charge);
       if (logBeta === undefined) continue;
       const elsewhere = step.celsius !== undefined || step.ionicStrength !== undefined;
       const beta = constant(
-        `log β(${parseFormula(step.complex)})`,
-        `stability constant of ${parseFormula(step.complex)}, ${step.celsius ?? 25} °C${
+        `log β(${step.complex})`,
+        `stability constant of ${step.complex}, ${step.celsius ?? 25} °C${
           step.ionicStrength === undefined ? "" : `, brought from ${step.ionicStrength} mol/L to zero ionic strength`
         }`,
         logBeta.toFixed(2),
@@ -271,8 +265,8 @@ function addFormations(network: Network): void {
     const beside = right.filter(([, species]) => keyOf(species) !== key);
     const from: Term[] = [...left, ...beside.map(([count, species]): Term => [-count, species])];
     const logK = constant(
-      `log K(${parseFormula(row.species)})`,
-      `formation of ${parseFormula(row.species)}, 25 °C`,
+      `log K(${row.species})`,
+      `formation of ${row.species}, 25 °C`,
       row.logK,
       spreadOf(undefined, row.doubtful),
       { source: row.source, doubtful: row.doubtful ?? false, enthalpy: heatOf(FORMATION_HEATS, row.species) },
@@ -297,7 +291,7 @@ function addPhases(network: Network): void {
     const notes = row.note === undefined ? [] : [row.note];
     network.addPhase({ kind: "solid", formula, name, form, row, notes }, ions, [[productConstant(row), -1]]);
   }
-  for (const { solid, name, points } of SOLUBLE) {
+  for (const { solid, name, dissolution, points } of SOLUBLE) {
     const values = points.map(([celsius, pKsp]) => [celsius, Number(pKsp)] as const);
     const nearest = values.reduce((a, b) => (Math.abs(b[0] - 25) < Math.abs(a[0] - 25) ? b : a));
     const product = constant(
@@ -310,7 +304,7 @@ function addPhases(network: Network): void {
     const serves = [values[0]![0] - BEYOND, values.at(-1)![0] + BEYOND] as const;
     network.addPhase(
       { kind: "solid", formula: solid, name, form: undefined, row: undefined, serves, notes: [] },
-      () => termsOf(parseFormula(solid), network),
+      readReaction(`${solid} -> ${dissolution}`).right,
       [[product, -1]],
     );
   }

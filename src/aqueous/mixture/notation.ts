@@ -2,20 +2,104 @@
 // ion written in two ways is one species.
 import { parseFormula } from "../../formula";
 
-/** Composition and charge as one text. */
+/** Composition and charge as one text; `H+` and `H2O` read as they are written. */
 export type Key = string;
 
-const keys = /* @__PURE__ */ new Map<string, Key>();
+/** Atoms by symbol, the charge under `e`. */
+export type Atoms = ReadonlyMap<string, number>;
+
+const TOKEN = /([A-Z][a-z]?)|([([{])|([)\]}])|(\d+(?:\.\d+)?)/y;
+const CHARGE = /(?:\^(\d+))?([+-])$/;
+
+/** The atoms of one adduct part; undefined for anything but symbols, numbers and brackets. */
+function partAtoms(text: string): Map<string, number> | undefined {
+  const stack: Map<string, number>[] = [new Map()];
+  let last: readonly (readonly [symbol: string, count: number])[] = [];
+  const add = (atoms: Map<string, number>, list: typeof last, times: number): void => {
+    for (const [symbol, count] of list) atoms.set(symbol, (atoms.get(symbol) ?? 0) + count * times);
+  };
+  TOKEN.lastIndex = 0;
+  while (TOKEN.lastIndex < text.length) {
+    const [, symbol, opens, closes, number] = TOKEN.exec(text) ?? [];
+    const inner = stack.at(-1)!;
+    if (symbol !== undefined) {
+      last = [[symbol, 1]];
+      add(inner, last, 1);
+    } else if (opens !== undefined) stack.push(new Map());
+    else if (closes !== undefined && stack.length > 1) {
+      last = [...stack.pop()!];
+      add(stack.at(-1)!, last, 1);
+    } else if (number !== undefined && last.length > 0) {
+      add(inner, last, Number(number) - 1);
+      last = [];
+    } else return undefined;
+  }
+  return stack.length === 1 ? stack[0] : undefined;
+}
+
+/** The plain notation of the tables, read at once; everything else is left to the formula reader. */
+function plainAtoms(text: string): Map<string, number> | undefined {
+  // in CO3.10H2O the dot is no decimal point: the formula reader knows
+  if (text.includes(".") && !text.includes("·")) return undefined;
+  const charge = CHARGE.exec(text);
+  const body = charge === null ? text : text.slice(0, charge.index);
+  const all = new Map<string, number>();
+  for (const part of body.split("·")) {
+    const [multiplier = ""] = /^\d+(?:\.\d+)?/.exec(part) ?? [];
+    const atoms = partAtoms(part.slice(multiplier.length));
+    if (atoms === undefined || atoms.size === 0) return undefined;
+    for (const [symbol, count] of atoms)
+      all.set(symbol, (all.get(symbol) ?? 0) + count * (multiplier === "" ? 1 : Number(multiplier)));
+  }
+  if (charge !== null) all.set("e", Number(charge[1] ?? 1) * (charge[2] === "+" ? 1 : -1));
+  return all;
+}
+
+function readAtoms(text: string): Atoms {
+  const plain = plainAtoms(text);
+  if (plain !== undefined) return plain;
+  const formula = parseFormula(text);
+  const atoms = new Map<string, number>();
+  for (const { symbol, count } of formula.composition) atoms.set(symbol, Number(count.n) / Number(count.d));
+  if (formula.charge !== 0) atoms.set("e", formula.charge);
+  return atoms;
+}
+
+interface Named {
+  readonly atoms: Atoms;
+  readonly key: Key;
+}
+
+/** Names read before; as many as there are in the tables and a day's questions. */
+const names = /* @__PURE__ */ new Map<string, Named>();
+const MOST_NAMES = 5000;
+
+function named(text: string): Named {
+  let one = names.get(text);
+  if (one === undefined) {
+    const atoms = readAtoms(text);
+    let key = "";
+    for (const symbol of [...atoms.keys()].sort()) {
+      const count = atoms.get(symbol)!;
+      if (symbol !== "e" && count !== 0) key += count === 1 ? symbol : symbol + Number(count.toFixed(6));
+    }
+    const charge = atoms.get("e") ?? 0;
+    if (charge !== 0) key += `${Math.abs(charge) === 1 ? "" : `^${Math.abs(charge)}`}${charge > 0 ? "+" : "-"}`;
+    one = { atoms, key };
+    if (names.size >= MOST_NAMES) names.clear();
+    names.set(text, one);
+  }
+  return one;
+}
 
 /** The key of a species written as text. */
-export function keyOf(text: string): Key {
-  let key = keys.get(text);
-  if (key === undefined) {
-    key = parseFormula(text).compositionText;
-    keys.set(text, key);
-  }
-  return key;
-}
+export const keyOf = (text: string): Key => named(text).key;
+
+/** Atoms by symbol, and the charge under `e`, of a species. */
+export const atomsOf = (text: string): Atoms => named(text).atoms;
+
+/** Charge of a species. */
+export const chargeOf = (text: string): number => named(text).atoms.get("e") ?? 0;
 
 export const HYDRON = "H+";
 export const WATER = "H2O";
@@ -37,13 +121,4 @@ function side(text: string): Term[] {
 export function readReaction(text: string): { readonly left: readonly Term[]; readonly right: readonly Term[] } {
   const at = text.indexOf(" -> ");
   return { left: side(text.slice(0, at)), right: side(text.slice(at + 4)) };
-}
-
-/** Atoms by symbol, and the charge under `e`, of a species. */
-export function atomsOf(text: string): ReadonlyMap<string, number> {
-  const formula = parseFormula(text);
-  const atoms = new Map<string, number>();
-  for (const { symbol, count } of formula.composition) atoms.set(symbol, Number(count.n) / Number(count.d));
-  if (formula.charge !== 0) atoms.set("e", formula.charge);
-  return atoms;
 }

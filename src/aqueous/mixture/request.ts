@@ -1,6 +1,5 @@
 // A mixture as somebody describes it, read into ingredients, water and a model.
 import type { TemperatureLike } from "../../amount";
-import { parseFormula } from "../../formula";
 import {
   expectDimension,
   isQuantity,
@@ -117,7 +116,7 @@ export function admission(solids: SolidsAllowed | undefined, celsius: number): (
   const matches = (list: readonly string[] | undefined, { formula, form }: Phase): boolean =>
     list?.some((one) => {
       if (form?.includes(one) === true || formula === one) return true;
-      return /^[A-Z(0-9[]/.test(one) && keyOf(formula) === parseFormula(one).compositionText;
+      return /^[A-Z(0-9[]/.test(one) && keyOf(formula) === keyOf(one);
     }) ?? false;
   const changes = typeof solids === "object" ? solids : undefined;
   return (phase) => {

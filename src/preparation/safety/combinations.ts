@@ -2,6 +2,7 @@
 // whoever means it may acknowledge by code.
 import { molarMass } from "../../formula";
 import { frozen } from "../../foundation/frozen";
+import { remembering } from "../../foundation/lazy";
 import { slips } from "../../foundation/slips";
 import { readNotation } from "../../ion/notation";
 import { type Quantity, type QuantityLike, quantity } from "../../quantity";
@@ -13,7 +14,6 @@ import { isAcid } from "../acids";
 import type { SourceKey } from "../data/sources";
 import { PlanError } from "../error";
 import { exact, planned } from "../exact";
-import { remembering } from "../lazy";
 import type { Material } from "../material";
 import type { PlanRequest } from "../request";
 import type { Species } from "../species";

@@ -1,5 +1,6 @@
 // Cautions where they are needed: step by step of the work, from what is handled in each and from what the step does.
 import type { Formula } from "../../formula";
+import { lazily, remembering } from "../../foundation/lazy";
 import type { Quantity } from "../../quantity";
 import type { Cautions, SubstanceCautions } from "../../substance";
 import { isAcid } from "../acids";
@@ -16,7 +17,6 @@ import {
 import { dryingOf } from "../drying";
 import { planned } from "../exact";
 import { residueOf } from "../identity/ignition";
-import { lazily, remembering } from "../lazy";
 import { madeOf } from "../made-of";
 import type { Material } from "../material";
 import { procedureOf } from "../procedure";

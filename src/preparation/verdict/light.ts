@@ -1,11 +1,11 @@
 // Explanations of a mass that fits, and of one that is too small: the liquor, handling, a reagent that ran short.
 import { type Formula, molarMass, parseFormula } from "../../formula";
+import { remembering } from "../../foundation/lazy";
 import type { Quantity } from "../../quantity";
 import { trySubstance } from "../../substance";
 import { keyElement } from "../candidates";
 import { asVolumeOfWater, exact, lessThanAll, planned } from "../exact";
 import { residueOf } from "../identity/ignition";
-import { remembering } from "../lazy";
 import { nameOfFormula } from "../species";
 import { clearlyAbove, grams, isTooCoarse, percent } from "./evidence";
 import type { Evidence, Finding } from "./verdict";

@@ -1,6 +1,6 @@
 // Figures that are worked out when first asked for, and then kept: a run with one observation changed recomputes only what
 // is looked at and depends on it. The objects are frozen: a figure, once looked at, is the figure.
-import { frozen } from "../foundation/frozen";
+import { frozen } from "./frozen";
 
 /** One function for each property. */
 export type Parts<T extends object> = { readonly [K in keyof T]-?: () => T[K] };
