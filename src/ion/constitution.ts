@@ -196,6 +196,9 @@ const molecule = (text: string): Content => ({ ...EMPTY, kind: "molecule", molec
 const showsStructure = ({ units }: Part): boolean =>
   units.some(({ members }) => members !== undefined) || new Set(units.map(({ text }) => text)).size < units.length;
 
+const isSpelled = ({ row }: Ion, text: string): boolean =>
+  (row.written ?? [row.formula]).some((way) => text.includes(way));
+
 const spells = ({ formula, written = [] }: IsomerReading, text: string): boolean => {
   const plain = text.replace(/[[{]/g, "(").replace(/[\]}]/g, ")");
   return formula === plain || written.includes(plain);
@@ -208,7 +211,10 @@ function isomerContent(part: Part, row: IsomerRow): Content {
     const own = readNotation(meant.formula).parts[0]!;
     const acid = acidRow(compositionKey(own.counts));
     if (acid !== undefined && acid.formula === meant.formula) return fromAcidRow(acid);
-    const salt = saltsOf(own)[0];
+    const salts = saltsOf(own);
+    const salt =
+      salts.find(({ cations }) => cations.every(({ ion }) => ion === undefined || isSpelled(ion, own.text))) ??
+      salts[0];
     return salt === undefined ? molecule(meant.formula) : saltContent(salt);
   }
   if (showsStructure(part)) return molecule(part.text);

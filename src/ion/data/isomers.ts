@@ -27,6 +27,7 @@ export const ISOMERS: readonly IsomerRow[] = [
   { readings: [{ formula: "C2H5COOH", name: "propanoic acid", written: ["CH3CH2COOH", "HC3H5O2"] }, { formula: "CH3COOCH3", name: "methyl acetate", written: ["CH3CO2CH3"] }, { formula: "HCOOC2H5", name: "ethyl formate", written: ["HCO2C2H5"] }], source: "commonPractice" },
   { readings: [{ formula: "C3H7COOH", name: "butanoic acid", written: ["CH3CH2CH2COOH", "HC4H7O2"] }, { formula: "CH3COOC2H5", name: "ethyl acetate", written: ["CH3COOCH2CH3", "CH3CO2C2H5", "C2H5OOCCH3", "C2H5OCOCH3"] }], source: "commonPractice" },
   { readings: [{ formula: "C3H8O", name: "propan-2-ol", written: ["(CH3)2CHOH", "CH3CH(OH)CH3", "CH3CHOHCH3"] }, { formula: "C3H7OH", name: "propan-1-ol", written: ["CH3CH2CH2OH"] }], source: "commonPractice" },
+  { readings: [{ formula: "H2CO3", name: "carbonic acid", written: ["CH2O3", "(HO)2CO", "CO(OH)2"] }, { formula: "HCOOOH", name: "performic acid", written: ["HCO3H", "HC(O)OOH", "HCO(OOH)"] }], source: "commonPractice" },
   { readings: [{ formula: "CH3OH", name: "methanol", written: ["HOCH3", "(CH3)OH"] }], source: "commonPractice" },
   { readings: [{ formula: "NH3OHCl", name: "hydroxylammonium chloride", written: ["NH2OHHCl", "(NH3OH)Cl", "HONH3Cl"] }, { formula: "NH4ClO", name: "ammonium hypochlorite", written: ["NH4OCl"] }], source: "commonPractice" },
   { readings: [{ formula: "HCNO", name: "fulminic acid", written: ["HONC"] }, { formula: "HOCN", name: "cyanic acid" }, { formula: "HNCO", name: "isocyanic acid" }], source: "commonPractice" },
