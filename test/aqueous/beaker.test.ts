@@ -109,7 +109,7 @@ describe("carbonates: normal or basic (0.1 M, 5 % excess of soda)", () => {
     ["BaCl2", "BaCO3"],
     ["MnCl2", "MnCO3"],
     ["CdCl2", "CdCO3"],
-    ["CuCl2", "Cu2CO3(OH)2"],
+    ["CuCl2", "Cu2(OH)2CO3"],
     ["SnCl2", "Sn(OH)2"],
   ])("%s gives %s", (salt, solid) => expect(solids(soda(salt))).toEqual([solid]));
 
@@ -129,12 +129,12 @@ describe("carbonates: normal or basic (0.1 M, 5 % excess of soda)", () => {
   });
 
   it("decides zinc, nickel and lead by whether carbon dioxide leaves", () => {
-    expect(solids(soda("ZnSO4"))).toEqual(["ZnCO3·H2O", "Zn5(CO3)2(OH)6"]);
-    expect(solids(soda("ZnSO4", { carbonDioxide: "leaves" }))).toEqual(["Zn5(CO3)2(OH)6"]);
+    expect(solids(soda("ZnSO4"))).toEqual(["ZnCO3·H2O", "Zn5(OH)6(CO3)2"]);
+    expect(solids(soda("ZnSO4", { carbonDioxide: "leaves" }))).toEqual(["Zn5(OH)6(CO3)2"]);
     expect(solids(soda("NiCl2"))[0]).toBe("NiCO3·5.5H2O");
     expect(solids(soda("NiCl2", { carbonDioxide: "leaves" }))).toEqual(["Ni(OH)2"]);
     expect(solids(soda("Pb(NO3)2"))[0]).toBe("PbCO3");
-    expect(solids(soda("Pb(NO3)2", { carbonDioxide: "leaves" }))).toEqual(["Pb3(CO3)2(OH)2"]);
+    expect(solids(soda("Pb(NO3)2", { carbonDioxide: "leaves" }))).toEqual(["Pb3(OH)2(CO3)2"]);
   });
 
   it("leaves a good part of magnesium dissolved with soda", () => {
@@ -155,7 +155,7 @@ describe("carbonates: normal or basic (0.1 M, 5 % excess of soda)", () => {
 
 describe("ammonia: complexes and hydroxides", () => {
   it("turns copper from basic sulfate to the deep blue ion", () => {
-    expect(solids(litre({ CuSO4: 0.05, NH3: 0.05 }))).toContain("Cu4SO4(OH)6");
+    expect(solids(litre({ CuSO4: 0.05, NH3: 0.05 }))).toContain("Cu4(OH)6SO4");
     const half = left(litre({ CuSO4: 0.05, NH3: 0.3 }), "Cu^2+");
     expect(half).toBeGreaterThan(0.4);
     expect(half).toBeLessThan(0.7);

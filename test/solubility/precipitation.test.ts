@@ -232,8 +232,8 @@ describe("normal or basic carbonate", () => {
   });
 
   it("expects the solids by name", () => {
-    expect(carbonateVerdict({ metal: "Cu^2+", precipitant: "soda" }).expected).toEqual(["Cu2CO3(OH)2"]);
-    expect(carbonateVerdict({ metal: "Zn^2+", precipitant: "soda" }).expected).toEqual(["Zn5(CO3)2(OH)6"]);
+    expect(carbonateVerdict({ metal: "Cu^2+", precipitant: "soda" }).expected).toEqual(["Cu2(OH)2CO3"]);
+    expect(carbonateVerdict({ metal: "Zn^2+", precipitant: "soda" }).expected).toEqual(["Zn5(OH)6(CO3)2"]);
     expect(carbonateVerdict({ metal: "Mg^2+", precipitant: "bicarbonate" }).expected).toEqual(["MgCO3·3H2O"]);
   });
 

@@ -119,7 +119,7 @@ export const HYDRATE_FORMS: readonly HydrateFormsRow[] = [
     ],
   },
   {
-    salt: "Ba(C2H3O2)2",
+    salt: "Ba(CH3COO)2",
     forms: [
       { waters: "0", source: "memory", from: "41", rangeSource: "memory" },
       { waters: "1", source: "memory", from: "24.7", upTo: "41", rangeSource: "memory" },
@@ -359,7 +359,7 @@ export const HYDRATE_FORMS: readonly HydrateFormsRow[] = [
     ],
   },
   {
-    salt: "Cu(CHO2)2",
+    salt: "Cu(HCOO)2",
     forms: [
       { waters: "0", source: "sds73", from: "59", rangeSource: "sds73" },
       { waters: "2", source: "sds73", from: "44.6", upTo: "59", rangeSource: "sds73" },
@@ -538,7 +538,7 @@ export const HYDRATE_FORMS: readonly HydrateFormsRow[] = [
     ],
   },
   {
-    salt: "KC2H3O2",
+    salt: "KCH3COO",
     forms: [
       { waters: "0.5", source: "memory", from: "41", rangeSource: "memory" },
       { waters: "1.5", source: "memory", upTo: "41", rangeSource: "memory" },
@@ -965,7 +965,7 @@ export const HYDRATE_FORMS: readonly HydrateFormsRow[] = [
     ],
   },
   {
-    salt: "NaCHO2",
+    salt: "NaHCOO",
     forms: [
       { waters: "0", source: "memory", from: "25", rangeSource: "memory" },
       { waters: "2", source: "memory", from: "17", upTo: "25", rangeSource: "memory" },
@@ -1131,14 +1131,14 @@ export const HYDRATE_FORMS: readonly HydrateFormsRow[] = [
     ],
   },
   {
-    salt: "Sr(C2H3O2)2",
+    salt: "Sr(CH3COO)2",
     forms: [
       { waters: "0.5", source: "memory", from: "9.7", rangeSource: "memory" },
       { waters: "4", source: "memory", upTo: "9.7", rangeSource: "memory" },
     ],
   },
   {
-    salt: "Sr(CHO2)2",
+    salt: "Sr(HCOO)2",
     forms: [
       { waters: "0", source: "memory", from: "72", rangeSource: "memory" },
       { waters: "2", source: "memory", upTo: "72", rangeSource: "memory" },
@@ -1284,7 +1284,7 @@ export const HYDRATE_FORMS: readonly HydrateFormsRow[] = [
     ],
   },
   {
-    salt: "Ba2Fe(CN)6",
+    salt: "Ba2[Fe(CN)6]",
     forms: [
       { waters: "6", source: "memory" },
     ],
@@ -1320,7 +1320,7 @@ export const HYDRATE_FORMS: readonly HydrateFormsRow[] = [
     ],
   },
   {
-    salt: "Cd(CHO2)2",
+    salt: "Cd(HCOO)2",
     forms: [
       { waters: "2", source: "memory" },
     ],
@@ -1464,7 +1464,7 @@ export const HYDRATE_FORMS: readonly HydrateFormsRow[] = [
     ],
   },
   {
-    salt: "LiC2H3O2",
+    salt: "LiCH3COO",
     forms: [
       { waters: "2", source: "memory", upTo: "57.8", rangeSource: "memory" },
     ],
@@ -1476,7 +1476,7 @@ export const HYDRATE_FORMS: readonly HydrateFormsRow[] = [
     ],
   },
   {
-    salt: "LiCHO2",
+    salt: "LiHCOO",
     forms: [
       { waters: "1", source: "memory" },
     ],
@@ -1494,7 +1494,7 @@ export const HYDRATE_FORMS: readonly HydrateFormsRow[] = [
     ],
   },
   {
-    salt: "Mg(CHO2)2",
+    salt: "Mg(HCOO)2",
     forms: [
       { waters: "2", source: "memory" },
     ],
@@ -1542,7 +1542,7 @@ export const HYDRATE_FORMS: readonly HydrateFormsRow[] = [
     ],
   },
   {
-    salt: "Ni(CHO2)2",
+    salt: "Ni(HCOO)2",
     forms: [
       { waters: "2", source: "memory" },
     ],
@@ -1602,7 +1602,7 @@ export const HYDRATE_FORMS: readonly HydrateFormsRow[] = [
     ],
   },
   {
-    salt: "Zn(CHO2)2",
+    salt: "Zn(HCOO)2",
     forms: [
       { waters: "2", source: "memory" },
     ],

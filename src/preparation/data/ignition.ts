@@ -58,7 +58,7 @@ export interface PrecipitatesRow {
 
 export const PRECIPITATES: readonly PrecipitatesRow[] = [
   { metal: "Cu", solids: ["Cu2(OH)2CO3", "Cu3(OH)2(CO3)2", "CuCO3", "Cu(OH)2"], source: "commonPractice" },
-  { metal: "Zn", solids: ["Zn5(CO3)2(OH)6", "ZnCO3", "Zn(OH)2"], source: "commonPractice" },
+  { metal: "Zn", solids: ["Zn5(OH)6(CO3)2", "ZnCO3", "Zn(OH)2"], source: "commonPractice" },
   {
     metal: "Mg",
     solids: [
@@ -72,8 +72,8 @@ export const PRECIPITATES: readonly PrecipitatesRow[] = [
     ],
     source: "commonPractice",
   },
-  { metal: "Ni", solids: ["Ni3(CO3)(OH)4·4H2O", "Ni3(CO3)(OH)4", "NiCO3", "Ni(OH)2"], source: "commonPractice" },
+  { metal: "Ni", solids: ["Ni3(OH)4CO3·4H2O", "Ni3(OH)4CO3", "NiCO3", "Ni(OH)2"], source: "commonPractice" },
   { metal: "Co", solids: ["Co2(OH)2CO3", "CoCO3", "Co(OH)2"], source: "commonPractice" },
-  { metal: "Pb", solids: ["Pb3(CO3)2(OH)2", "PbCO3"], source: "commonPractice" },
+  { metal: "Pb", solids: ["Pb3(OH)2(CO3)2", "PbCO3"], source: "commonPractice" },
   { metal: "Mn", solids: ["MnCO3", "Mn(OH)2"], source: "commonPractice" },
 ];

@@ -28,7 +28,7 @@ export const NOT_WARM: readonly NotWarmRow[] = [
     why: "above 40 °C it turns into the salt without water and into apatite",
     source: "memory",
   },
-  { formulas: ["MgNH4PO4·6H2O"], why: "above 50 °C it loses water and ammonia", source: "memory" },
+  { formulas: ["NH4MgPO4·6H2O"], why: "above 50 °C it loses water and ammonia", source: "memory" },
   { formulas: ["MgCO3·3H2O"], why: "above 50 °C it turns basic", source: "memory" },
   { formulas: [], ammine: true, why: "warm it loses ammonia", source: "commonPractice" },
 ];
