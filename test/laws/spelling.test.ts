@@ -1,7 +1,7 @@
 // One way of writing formulas and ions in all tables, and answers that do not depend on how a formula is written.
 import { readdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { parseFormula } from "../../src/formula";
+import { parseFormula, tryParseFormula } from "../../src/formula";
 import { attempt } from "../../src/foundation/error";
 import { constitutionOf } from "../../src/ion";
 import { solubilityRule, trySolubilityOf } from "../../src/solubility";
@@ -95,6 +95,33 @@ describe("tables", () => {
     // a formula and a trailing sign with a digit
     const trailing = /(?<![\w^.)\]])(?:[A-Z][a-z]?\d*|[()[\]]\d*)+[+-][2-9](?![\w.^+*-])/;
     expect(strings.filter(([, text]) => trailing.test(text) && !/N-P2O5|IR-\d/.test(text))).toEqual([]);
+  });
+
+  it("write a substance as the registry does, and otherwise in one way", () => {
+    // compositions that are looked up by their Hill text, parts of formulas, spellings that are the point of the row
+    const apart =
+      /preparation\/data\/(gases|miscible|work-cautions)|aqueous\/data\/complexes|equation\/data\/ions|ion\/data\/(ions|isomers)|amount\/data\/volatility|substance\/data\/(ligands|molecules|never-made|incompatibilities)/;
+    const registered = new Map(REGISTRY.map(({ formula }) => [constitutionOf(formula).identity, formula]));
+    const written = new Map<string, Set<string>>();
+    for (const [where, text] of strings) {
+      if (
+        apart.test(where) ||
+        !/\.(formula|solid|salt|solute|basicSolid|carbonate|basic|acid|form|to|residue)$/.test(where)
+      )
+        continue;
+      const read = tryParseFormula(text);
+      if (!read.ok || read.value.charge !== 0 || /^[A-Z][a-z]*$/.test(text)) continue;
+      // Al2Cl6 is written for the gas, Ca10(PO4)6F2 for its unit of account: only the same composition is the same writing
+      const key = `${constitutionOf(read.value).identity} as ${read.value.toHill()}`;
+      written.set(key, (written.get(key) ?? new Set()).add(text));
+    }
+    const several = [...written].filter(([key, texts]) => {
+      const usual = registered.get(key.slice(0, key.lastIndexOf(" as ")));
+      const same = usual !== undefined && parseFormula(usual).toHill() === key.slice(key.lastIndexOf(" as ") + 4);
+      return texts.size > 1 || (same && !texts.has(usual));
+    });
+    expect(several.map(([, texts]) => [...texts].join(" | "))).toEqual([]);
+    expect(written.size).toBeGreaterThan(1000);
   });
 
   it("write dissolutions with an arrow", () => {

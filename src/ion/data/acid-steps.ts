@@ -97,7 +97,7 @@ export const ACID_STEPS: readonly AcidStepRow[] = [
   { acid: "C6H5COOH", base: "C6H5COO-", name: "benzoic acid", pKa: "4.20", step: 1, source: "epaEquilibria" },
   { acid: "H2C8H4O4", base: "HC8H4O4-", name: "phthalic acid", pKa: "2.95", step: 1, source: "epaEquilibria" },
   { acid: "HC8H4O4-", base: "C8H4O4^2-", name: "hydrogenphthalate ion", pKa: "5.41", step: 2, source: "epaEquilibria" },
-  { acid: "H2C7H4O3", base: "HC7H4O3-", name: "salicylic acid", pKa: "3.10", step: 1, source: "epaEquilibria" },
+  { acid: "C7H6O3", base: "HC7H4O3-", name: "salicylic acid", pKa: "3.10", step: 1, source: "epaEquilibria" },
   { acid: "HC7H4O3-", base: "C7H4O3^2-", name: "hydrogensalicylate ion", pKa: "13.70", step: 2, source: "epaEquilibria" },
   { acid: "NH3CH2COOH+", base: "NH2CH2COOH", name: "glycinium ion", pKa: "2.35", step: 1, source: "epaEquilibria" },
   { acid: "NH2CH2COOH", base: "NH2CH2COO-", name: "glycine", pKa: "9.78", step: 2, source: "epaEquilibria" },
