@@ -10,7 +10,9 @@ export interface Made {
   readonly charge: number;
 }
 
-const SYMBOLS = ATOMIC_WEIGHTS.filter(({ kind }) => kind !== "none").map(({ symbol }) => symbol);
+const SYMBOLS = ATOMIC_WEIGHTS()
+  .filter(({ kind }) => kind !== "none")
+  .map(({ symbol }) => symbol);
 const EVERYDAY = "H C N O F Na Mg Al Si P S Cl K Ca Ti Cr Mn Fe Co Ni Cu Zn Br Sr Ag Sn I Ba Pb".split(" ");
 
 type Counts = Map<string, bigint>;
@@ -78,7 +80,7 @@ export function referenceMass({ thousandths }: Made, weights: ReadonlyMap<string
 /** Default weights in 1e-9 Da from their published texts. */
 export function referenceWeights(): Map<string, bigint> {
   return new Map(
-    ATOMIC_WEIGHTS.flatMap((row) => {
+    ATOMIC_WEIGHTS().flatMap((row) => {
       if (row.kind === "none") return [];
       const [whole = "", places = ""] = (row.kind === "value" ? row.value : row.conventional).split(".");
       return [[row.symbol, BigInt(whole + places.padEnd(9, "0"))] as const];

@@ -6,8 +6,8 @@ import { cautions, formulaOf, nameOf, search } from "../src/substance";
 import { REGISTRY } from "../src/substance/data/registry";
 import { heading, inFreshProcesses, interleaved, line } from "./harness";
 
-const names = REGISTRY.map((row) => row.name);
-const formulas = REGISTRY.map((row) => row.formula);
+const names = REGISTRY().map((row) => row.name);
+const formulas = REGISTRY().map((row) => row.formula);
 // one letter dropped from the middle of each name
 const slips = names.map((name) => name.slice(0, name.length >> 1) + name.slice((name.length >> 1) + 1));
 

@@ -47,7 +47,7 @@ function inputOf(formula: string, symbol: string): Quantity | undefined {
  */
 export function acidConstant(acid: string | Formula): AcidConstant {
   const key = compositionOf(acid, "acid");
-  const row = ACID_STEPS.find((one) => keyOf(one.acid) === key);
+  const row = ACID_STEPS().find((one) => keyOf(one.acid) === key);
   const input =
     row === undefined ? undefined : (inputOf(row.acid, `pKa(${row.acid})`) ?? inputOf(row.base, `pKa(${row.acid})`));
   if (row === undefined || input === undefined) {
@@ -99,9 +99,11 @@ export function stabilityConstants(pair: {
 }): readonly StabilityConstant[] {
   guard.fields(pair, { metal: true, ligand: true }, "pair");
   const [metal, ligand] = [compositionOf(pair.metal, "metal"), compositionOf(pair.ligand, "ligand")];
-  const row = COMPLEXES.find((one) => keyOf(one.metal) === metal && keyOf(one.ligand) === ligand);
+  const row = COMPLEXES().find((one) => keyOf(one.metal) === metal && keyOf(one.ligand) === ligand);
   if (row === undefined) {
-    const ligands = COMPLEXES.filter((one) => keyOf(one.metal) === metal).map((one) => text(one.ligand));
+    const ligands = COMPLEXES()
+      .filter((one) => keyOf(one.metal) === metal)
+      .map((one) => text(one.ligand));
     throw new AqueousError(
       "aqueous.no-data",
       `no stability constants of ${String(pair.metal)} with ${String(pair.ligand)}`,

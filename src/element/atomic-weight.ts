@@ -64,8 +64,8 @@ export function weightTexts(
 export function weightConstant(index: number, convention: WeightConvention, massNumberIfNone: boolean): Quantity {
   const key = `${index}/${convention}`;
   const known = shared.get(key);
-  if (known !== undefined && (massNumberIfNone || ATOMIC_WEIGHTS[index]!.kind !== "none")) return known;
-  const made = makeConstant(ATOMIC_WEIGHTS[index]!, convention, massNumberIfNone);
+  if (known !== undefined && (massNumberIfNone || ATOMIC_WEIGHTS()[index]!.kind !== "none")) return known;
+  const made = makeConstant(ATOMIC_WEIGHTS()[index]!, convention, massNumberIfNone);
   shared.set(key, made);
   return made;
 }
@@ -106,7 +106,7 @@ function makeConstant(row: AtomicWeightRow, convention: WeightConvention, massNu
 }
 
 function ownValue(index: number, like: QuantityLike): Quantity {
-  const row = ATOMIC_WEIGHTS[index]!;
+  const row = ATOMIC_WEIGHTS()[index]!;
   const naming = { symbol: `A(${row.symbol})`, label: `atomic weight of ${row.name} in this material` };
   let q = quantity(like);
   // A bare number is a relative atomic mass.

@@ -15,11 +15,11 @@ const masses = /* @__PURE__ */ new Map<number, Quantity>();
 /** @internal Row by atomic number and mass number. */
 export function nuclideMassRow(atomicNumber: number, massNumber: number): NuclideMassRow {
   if (rows.size === 0) {
-    for (const row of NUCLIDE_MASSES) rows.set((elementIndexOf(row[0]) + 1) * NUCLIDE_BASE + row[1], row);
+    for (const row of NUCLIDE_MASSES()) rows.set((elementIndexOf(row[0]) + 1) * NUCLIDE_BASE + row[1], row);
   }
   const found = rows.get(atomicNumber * NUCLIDE_BASE + massNumber);
   if (found !== undefined) return found;
-  const { symbol, name } = ATOMIC_WEIGHTS[atomicNumber - 1]!;
+  const { symbol, name } = ATOMIC_WEIGHTS()[atomicNumber - 1]!;
   const known = massNumbersOf(symbol);
   throw new ElementError("element.unknown-nuclide", `the mass of ${massNumber}${symbol} is not in the table`, {
     hint: `of ${name} the table has ${known.join(", ")}`,
@@ -29,7 +29,9 @@ export function nuclideMassRow(atomicNumber: number, massNumber: number): Nuclid
 
 /** @internal Mass numbers in the table, lightest first. */
 export function massNumbersOf(symbol: string): number[] {
-  return NUCLIDE_MASSES.filter((row) => row[0] === symbol).map((row) => row[1]);
+  return NUCLIDE_MASSES()
+    .filter((row) => row[0] === symbol)
+    .map((row) => row[1]);
 }
 
 /** @internal Molar mass of the atoms of one nuclide, one shared constant each. */

@@ -66,7 +66,7 @@ export function nuclide(which: string): Nuclide {
 
 function toNuclide(atomicNumber: number, massNumber: number): Nuclide {
   const [symbol, , , , estimated] = nuclideMassRow(atomicNumber, massNumber);
-  const row = ISOTOPIC_COMPOSITIONS.find((r) => r.symbol === symbol && r.massNumber === massNumber);
+  const row = ISOTOPIC_COMPOSITIONS().find((r) => r.symbol === symbol && r.massNumber === massNumber);
   return frozen({
     symbol,
     atomicNumber,
@@ -100,7 +100,7 @@ export function tryNuclide(which: string): Result<Nuclide> {
  */
 export function nuclidesOf(which: string | number): Nuclide[] {
   const index = elementIndex(which);
-  const { symbol } = ATOMIC_WEIGHTS[index]!;
+  const { symbol } = ATOMIC_WEIGHTS()[index]!;
   return massNumbersOf(symbol).map((massNumber) => toNuclide(index + 1, massNumber));
 }
 
@@ -117,9 +117,9 @@ export function tryNuclidesOf(which: string | number): Result<Nuclide[]> {
 
 /** @internal Mass number of the most abundant nuclide of an element, for monoisotopic masses; undefined if none occurs. */
 export function mostAbundant(index: number): number | undefined {
-  const { symbol } = ATOMIC_WEIGHTS[index]!;
+  const { symbol } = ATOMIC_WEIGHTS()[index]!;
   let best: IsotopicCompositionRow | undefined;
-  for (const row of ISOTOPIC_COMPOSITIONS) {
+  for (const row of ISOTOPIC_COMPOSITIONS()) {
     if (row.symbol !== symbol) continue;
     if (best === undefined || Number(row.composition) > Number(best.composition)) best = row;
   }

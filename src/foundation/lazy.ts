@@ -66,15 +66,3 @@ export function lazily(
 
 /** What is kept with a lazy object of this copy of the library. */
 export const keptWith = (object: object): unknown => (object as { readonly [BEHIND]?: () => Behind })[BEHIND]?.().kept;
-
-/** Answers of a pure function by its key, the oldest forgotten: tables do not change, and plans are made again and again. */
-export function remembering<T>(most: number): (key: string, compute: () => T) => T {
-  const kept = new Map<string, T>();
-  return (key, compute) => {
-    if (kept.has(key)) return kept.get(key)!;
-    const value = compute();
-    if (kept.size >= most) kept.delete(kept.keys().next().value!);
-    kept.set(key, value);
-    return value;
-  };
-}

@@ -102,7 +102,7 @@ let rowsBySalt: Map<string, HydrateFormsRow> | undefined;
 /** The row of a salt, found by its atoms and not by how they are grouped; the index is made on first use. */
 function rowOf(formula: FormulaLike): HydrateFormsRow | undefined {
   const salt = anhydrousOf(formula);
-  rowsBySalt ??= new Map(HYDRATE_FORMS.map((row) => [formulaOfArgument(row.salt).compositionText, row]));
+  rowsBySalt ??= new Map(HYDRATE_FORMS().map((row) => [formulaOfArgument(row.salt).compositionText, row]));
   return rowsBySalt.get(salt.compositionText);
 }
 
@@ -214,7 +214,7 @@ let dehydrationByForm: Map<string, { readonly row: DehydrationRow; readonly form
 /** The rows of dehydration by the atoms of the form; the index is made on first use. */
 function dehydrationRows(): NonNullable<typeof dehydrationByForm> {
   dehydrationByForm ??= new Map(
-    DEHYDRATION.map((row) => {
+    DEHYDRATION().map((row) => {
       const form = formulaOfArgument(row.form);
       return [form.compositionText, { row, form }];
     }),

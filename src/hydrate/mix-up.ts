@@ -103,7 +103,7 @@ function checked(q: Quantity): Quantity {
 }
 
 function saltsOf(of: MixUpQuestion["of"]): Formula[] {
-  if (of === undefined) return HYDRATE_FORMS.map((row) => formulaOfArgument(row.salt));
+  if (of === undefined) return HYDRATE_FORMS().map((row) => formulaOfArgument(row.salt));
   const list = Array.isArray(of) ? (of as readonly FormulaLike[]) : [of as FormulaLike];
   const salts: Formula[] = [];
   for (const like of list) {

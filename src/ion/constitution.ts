@@ -4,7 +4,7 @@
 import { Formula, parseFormula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { frozen } from "../foundation/frozen";
-import { memoised } from "./cache";
+import { memoised } from "../foundation/memo";
 import { ACIDS, type AcidRow } from "./data/acids";
 import { ISOMERS, type IsomerReading, type IsomerRow } from "./data/isomers";
 import { chargedText, type Ion, ionIndex, ionText, isCationElement, timesIn, without } from "./ion-index";

@@ -55,16 +55,16 @@ let built: IonIndex | undefined;
 /** The index, built on first use. */
 export function ionIndex(): IonIndex {
   if (built !== undefined) return built;
-  const elements = new Map(ELEMENT_WORDS.map((word) => [word.symbol, word] as const));
-  const listed = ANIONS.map((row) => ionOf(row));
+  const elements = new Map(ELEMENT_WORDS().map((word) => [word.symbol, word] as const));
+  const listed = ANIONS().map((row) => ionOf(row));
   const keys = new Set(listed.map((ion) => `${compositionKey(ion.counts)} ${ion.charge}`));
   const anions = [...listed, ...listed.flatMap((ion) => hydrogenKin(ion, keys))];
-  for (const word of ELEMENT_WORDS)
+  for (const word of ELEMENT_WORDS())
     if (word.ide !== undefined) {
       const { symbol, ide, ideAlso = [], ideCharge, source } = word;
       anions.push(ionOf({ formula: symbol, charge: -ideCharge!, name: ide, also: ideAlso, source }, { element: word }));
     }
-  const cations = CATIONS.map((row) => ionOf(row));
+  const cations = CATIONS().map((row) => ionOf(row));
   built = { listed, anions, cations, elements };
   return built;
 }

@@ -3,7 +3,7 @@
 
 import { type Formula, molarMass, parseFormula } from "../formula";
 import { isWater } from "../formula/crystal-water";
-import { remembering } from "../foundation/lazy";
+import { remembering } from "../foundation/memo";
 import { knownForms } from "../hydrate";
 import { constitutionOf } from "../ion";
 import type { Quantity } from "../quantity";

@@ -1,6 +1,7 @@
 // How warm or cold the feeds get as they dissolve, before anything is mixed.
 
-import { lazily, remembering } from "../foundation/lazy";
+import { lazily } from "../foundation/lazy";
+import { remembering } from "../foundation/memo";
 import type { Quantity } from "../quantity";
 import { type TemperatureRise, temperatureRise, trySolutionEnthalpy } from "../thermochemistry";
 import type { Account } from "./account";

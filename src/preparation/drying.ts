@@ -2,7 +2,7 @@
 
 import { type Formula, parseFormula } from "../formula";
 import { isWater } from "../formula/crystal-water";
-import { remembering } from "../foundation/lazy";
+import { remembering } from "../foundation/memo";
 import { crystalWater } from "../hydrate";
 import { type Quantity, quantity } from "../quantity";
 import { trySubstance } from "../substance";

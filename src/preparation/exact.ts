@@ -1,7 +1,7 @@
 // Exact figures that rules, defaults and planning values are written with, read from their text once. They carry no
 // uncertainty, so that sharing one between plans correlates nothing.
 
-import { remembering } from "../foundation/lazy";
+import { remembering } from "../foundation/memo";
 import { type Quantity, quantity } from "../quantity";
 import { PLANNING, type PlanningName } from "./data/planning";
 

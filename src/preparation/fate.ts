@@ -3,7 +3,7 @@
 import { isNonmetal } from "../equation/oxidation/rules";
 import type { Formula } from "../formula";
 import { isWater } from "../formula/crystal-water";
-import { remembering } from "../foundation/lazy";
+import { remembering } from "../foundation/memo";
 import type { Quantity } from "../quantity";
 import { solubilityRule, tryResidual, trySolubilityOf } from "../solubility";
 import { isAcid } from "./acids";

@@ -1,7 +1,7 @@
 // How hot mixing gets, where the enthalpies are known: salts dissolved beforehand, solids and gases as they are.
 
 import { isWater } from "../formula/crystal-water";
-import { remembering } from "../foundation/lazy";
+import { remembering } from "../foundation/memo";
 import { anhydrousOf } from "../hydrate";
 import { type Quantity, sum } from "../quantity";
 import { type EnthalpyTerm, type TemperatureRise, temperatureRise, tryReactionEnthalpy } from "../thermochemistry";

@@ -1,7 +1,7 @@
 // What a formula is made of, as far as waste, drying and fire ask: its groups by name, ammonia, cyanide, carbon that burns.
 // Constitution decides; the letters of a formula decide nothing.
 import { type Formula, parseFormula } from "../formula";
-import { remembering } from "../foundation/lazy";
+import { remembering } from "../foundation/memo";
 import { constitutionOf } from "../ion/constitution";
 import { readNotation } from "../ion/notation";
 import { makeUpOf } from "../substance/hazards/make-up";

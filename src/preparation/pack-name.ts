@@ -1,7 +1,7 @@
 // A name and a form that do not go together: somebody took one pack for another, or forgot the water. Only a warning, because
 // people call their jars what they like.
 import { type Formula, parseFormula } from "../formula";
-import { remembering } from "../foundation/lazy";
+import { remembering } from "../foundation/memo";
 import { tryReadingsOf } from "../substance";
 import { formulasSoldAs } from "../substance/shop/shop";
 import { nameOfFormula, sameCore } from "./species";

@@ -4,7 +4,7 @@ import { tryRedoxAnalysis } from "../equation";
 import { isNonmetal } from "../equation/oxidation/rules";
 import type { Formula } from "../formula";
 import { isWater } from "../formula/crystal-water";
-import { remembering } from "../foundation/lazy";
+import { remembering } from "../foundation/memo";
 import { constitutionOf } from "../ion/constitution";
 import { isAcid } from "./acids";
 import { NOT_WARM } from "./data/products";

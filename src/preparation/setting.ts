@@ -1,7 +1,7 @@
 // The frame of a preparation: equation, species, materials, conditions; the scale, and what to weigh for it.
 import { type BalancedEquation, balance } from "../equation";
 import type { Formula } from "../formula";
-import { remembering } from "../foundation/lazy";
+import { remembering } from "../foundation/memo";
 import { expectDimension, type Quantity, quantity, smallest, sum } from "../quantity";
 import { reading, roundedTo } from "./account";
 import { batchOf } from "./batch";

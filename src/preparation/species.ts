@@ -6,7 +6,8 @@ import { isNonmetal } from "../equation/oxidation/rules";
 import { Formula, molarMass, parseFormula } from "../formula";
 import { isWater } from "../formula/crystal-water";
 import type { Fraction } from "../foundation/fraction";
-import { lazily, remembering } from "../foundation/lazy";
+import { lazily } from "../foundation/lazy";
+import { remembering } from "../foundation/memo";
 import { crystalWater } from "../hydrate";
 import { type Quantity, quantity } from "../quantity";
 

@@ -1,7 +1,7 @@
 // Amounts for the waste: soda for acid and metals, sulfate or chloride for the metals that those bring down, acid for what is
 // left of a base. How the work is done and where the rest goes is for the local rules.
 import { type Formula, molarMass } from "../formula";
-import { remembering } from "../foundation/lazy";
+import { remembering } from "../foundation/memo";
 import { type Quantity, sum } from "../quantity";
 import { isAcid, protonsOf } from "./acids";
 import { WASTE_METALS } from "./data/waste";

@@ -48,7 +48,7 @@ const keyOf = (formula: Formula): string => formula.compositionText;
 function rowsOf(formula: Formula): readonly FormationRow[] {
   if (index === undefined) {
     index = new Map();
-    for (const row of FORMATION) {
+    for (const row of FORMATION()) {
       const key = keyOf(parseFormula(row.formula));
       index.set(key, [...(index.get(key) ?? []), row]);
     }

@@ -7,7 +7,7 @@ describe("densities of solutions", () => {
   it("has 806 points from known sources, rising in mass percent without repeats", () => {
     const known = new Set<string>(sourceKeys());
     let count = 0;
-    for (const { solute, source, points } of SOLUTION_DENSITIES) {
+    for (const { solute, source, points } of SOLUTION_DENSITIES()) {
       count += points.length;
       points.forEach(([percent, value, own = source], index) => {
         expect(known).toContain(own);
@@ -20,7 +20,7 @@ describe("densities of solutions", () => {
   });
 
   it("grows heavier with salt and lighter with ammonia or alcohol", () => {
-    for (const { solute, points } of SOLUTION_DENSITIES) {
+    for (const { solute, points } of SOLUTION_DENSITIES()) {
       // sulfuric and acetic acid pass through a maximum near the pure acid
       const last = solute === "H2SO4" ? "97" : solute === "CH3COOH" ? "75" : "100";
       const falls = solute === "NH3" || solute === "C2H5OH";
@@ -34,7 +34,7 @@ describe("densities of solutions", () => {
   });
 
   it("states a doubt for every table that was recalled or estimated", () => {
-    for (const { solute, knownAs, doubt } of SOLUTION_DENSITIES) {
+    for (const { solute, knownAs, doubt } of SOLUTION_DENSITIES()) {
       if (knownAs === "memory" || knownAs === "estimated") expect(Number(doubt), solute).toBeGreaterThan(0);
       if (doubt !== undefined) expect(Number(doubt), solute).toBeLessThanOrEqual(0.01);
     }

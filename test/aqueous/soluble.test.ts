@@ -56,7 +56,8 @@ const watersOf = (formula: string): number => {
 
 describe("heats of reaction", () => {
   const dissolved = new Map(
-    FORMATION.filter(({ state }) => state === "aq")
+    FORMATION()
+      .filter(({ state }) => state === "aq")
       .reverse()
       .map((row) => [keyOf(row.formula), Number(row.enthalpy)]),
   );
@@ -64,14 +65,14 @@ describe("heats of reaction", () => {
   const sum = (terms: readonly Term[]): number => terms.reduce((all, [n, species]) => all + n * of(species), 0);
 
   it("are sums of the enthalpies of formation", () => {
-    for (const { acid, base } of ACID_STEPS) {
+    for (const { acid, base } of ACID_STEPS()) {
       const listed = ACID_HEATS[acid];
       if (listed === undefined) continue;
       const waters: Term[] = acid === "H3BO3" ? [[-1, "H2O"]] : [];
       expect(sum([[1, base], [1, "H+"], [-1, acid], ...waters]), acid).toBeCloseTo(Number(listed), 0);
     }
-    const solids = FORMATION.filter(({ state }) => state === "s");
-    for (const { solid, form, dissolution } of SOLUBILITY_PRODUCTS) {
+    const solids = FORMATION().filter(({ state }) => state === "s");
+    for (const { solid, form, dissolution } of SOLUBILITY_PRODUCTS()) {
       const listed = SOLUTION_HEATS[form === undefined ? solid : `${solid}|${form}`];
       if (listed === undefined) continue;
       const { left, right } = readReaction(dissolution);

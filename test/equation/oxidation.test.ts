@@ -86,7 +86,7 @@ describe("oxidation states", () => {
       const states = tryOxidationStates(formula);
       return states.ok ? JSON.stringify(Object.entries(states.value.toJSON()).sort()) : "unknown";
     };
-    for (const { formula } of REGISTRY) {
+    for (const { formula } of REGISTRY()) {
       const { parts } = parseFormula(formula);
       const hill = parts.map((part) => `${part.multiplier.toFraction()}${part.formula.toHill()}`);
       const written = [hill.join("·").replace(/(^|·)1(?=[A-Z])/g, "$1"), formula.replaceAll("C2O4", "(COO)2")];

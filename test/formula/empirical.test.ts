@@ -46,7 +46,8 @@ describe("empiricalFormula", () => {
   it("recovers every compound of the registry from shares with one decimal, refuses, or offers it beside another", () => {
     const compounds = [
       ...new Set(
-        REGISTRY.map(({ formula }) => parseFormula(formula))
+        REGISTRY()
+          .map(({ formula }) => parseFormula(formula))
           .filter((f) => f.charge === 0 && f.symbols.length > 1 && f.denominator === 1)
           .map((f) => reduced(f.toString())),
       ),

@@ -20,7 +20,7 @@ const keys = new Set<string>(sourceKeys());
 describe("the table of forms", () => {
   test("has salts that read, no salt twice, forms that rise in water, sources that resolve", () => {
     const seen = new Set<string>();
-    for (const { salt, forms } of HYDRATE_FORMS) {
+    for (const { salt, forms } of HYDRATE_FORMS()) {
       const formula = parseFormula(salt);
       expect(crystalWater(formula).waters.equals(0), salt).toBe(true);
       expect(seen.has(formula.toHill()), salt).toBe(false);
@@ -40,11 +40,11 @@ describe("the table of forms", () => {
         if (rangeSource !== undefined) expect(keys).toContain(rangeSource);
       }
     }
-    expect(HYDRATE_FORMS.length).toBeGreaterThan(150);
+    expect(HYDRATE_FORMS().length).toBeGreaterThan(150);
   });
 
   test("has ranges in order that meet and do not overlap", () => {
-    for (const { salt, forms } of HYDRATE_FORMS) {
+    for (const { salt, forms } of HYDRATE_FORMS()) {
       const ranges = forms
         .filter((form) => form.rangeSource !== undefined)
         .map(
@@ -62,11 +62,11 @@ describe("the table of forms", () => {
   // What is sold is a fact of the shop list, which stands in a higher room and names its source on each row.
   test("calls sold what the shop list names, and nothing else", () => {
     const shelf = new Set(
-      SHOP_MATERIALS.flatMap(({ formula, alternatives = [] }) => [formula, ...alternatives]).map(
-        (formula) => parseFormula(formula).compositionText,
-      ),
+      SHOP_MATERIALS()
+        .flatMap(({ formula, alternatives = [] }) => [formula, ...alternatives])
+        .map((formula) => parseFormula(formula).compositionText),
     );
-    for (const { salt, forms } of HYDRATE_FORMS) {
+    for (const { salt, forms } of HYDRATE_FORMS()) {
       for (const { waters, sold = false } of forms) {
         const form = withWater(salt, waters);
         expect(sold, form.toString()).toBe(shelf.has(form.compositionText));
@@ -78,7 +78,7 @@ describe("the table of forms", () => {
 describe("the table of dehydration", () => {
   test("has forms that read, no form twice, stages that get hotter and lighter, sources that resolve", () => {
     const seen = new Set<string>();
-    for (const { form, stages, source } of DEHYDRATION) {
+    for (const { form, stages, source } of DEHYDRATION()) {
       expect(seen.has(parseFormula(form).toHill()), form).toBe(false);
       seen.add(parseFormula(form).toHill());
       expect(keys).toContain(source);
@@ -106,9 +106,9 @@ describe("the table of dehydration", () => {
 
   // The substance room tells what gases leave; where both name a residue, they must not contradict each other.
   test("reaches a residue at temperatures that meet those of the substance room", () => {
-    const thermal = new Map(THERMAL.map((row) => [parseFormula(row.formula).compositionText, row]));
+    const thermal = new Map(THERMAL().map((row) => [parseFormula(row.formula).compositionText, row]));
     let compared = 0;
-    for (const { form, stages } of DEHYDRATION) {
+    for (const { form, stages } of DEHYDRATION()) {
       for (const step of thermal.get(parseFormula(form).compositionText)?.steps ?? []) {
         const left = step.remains.map(({ formula }) => parseFormula(formula).compositionText);
         const same = stages.find(({ to }) => left.length === 1 && parseFormula(to).compositionText === left[0]);

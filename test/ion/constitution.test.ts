@@ -108,7 +108,7 @@ describe("constitutionOf", () => {
   });
 
   it("conserves atoms and charge", () => {
-    for (const { formula } of REGISTRY) {
+    for (const { formula } of REGISTRY()) {
       const { cations, anions, waters, ligands, molecules, kind } = constitutionOf(formula);
       let charge = 0;
       const atoms = new Map<string, number>();
@@ -146,7 +146,7 @@ const BARE_EXCEPTIONS: Readonly<Record<string, string>> = {
 describe("spelling", () => {
   it("makes no difference, over the registry", () => {
     const differing: string[] = [];
-    for (const { formula } of REGISTRY) {
+    for (const { formula } of REGISTRY()) {
       const read = parseFormula(formula);
       const { identity } = constitutionOf(read);
       const hillParts = read.parts.map(
@@ -194,7 +194,7 @@ describe("the tables", () => {
   it("list every acid, ion and isomer once", () => {
     const acids = ACIDS.map(({ formula }) => constitutionOf(formula).identity);
     expect(new Set(acids).size).toBe(acids.length);
-    for (const table of [ANIONS, CATIONS]) {
+    for (const table of [ANIONS(), CATIONS()]) {
       const keys = table.map(({ formula, charge, name }) => `${formula} ${charge} ${name}`);
       expect(new Set(keys).size).toBe(keys.length);
     }
@@ -207,7 +207,7 @@ describe("the tables", () => {
   });
 
   it("know the conjugate acid of every anion that a step of the constants ends at", () => {
-    for (const { acid, base } of ACID_STEPS)
+    for (const { acid, base } of ACID_STEPS())
       expect(parseFormula(acid).charge - parseFormula(base).charge, `${acid} ${base}`).toBe(1);
   });
 });

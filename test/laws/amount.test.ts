@@ -85,8 +85,8 @@ describe("gases", () => {
 });
 
 describe("strengths", () => {
-  const first = SOLUTION_DENSITIES.filter(
-    (row, at) => SOLUTION_DENSITIES.findIndex(({ solute }) => solute === row.solute) === at,
+  const first = SOLUTION_DENSITIES().filter(
+    (row, at) => SOLUTION_DENSITIES().findIndex(({ solute }) => solute === row.solute) === at,
   );
   /** A strength inside a table: the solute and a mass percent with two decimals. */
   const solution = fc.constantFrom(...first).chain((row) => {

@@ -121,7 +121,9 @@ function spellings(text: string): string[] {
   const formula = parseFormula(text);
   const named = tryNamesOf(text);
   const names = named.ok ? named.value : [];
-  const shops = SHOP_MATERIALS.filter((row) => row.formula === text).flatMap((row) => [row.name]);
+  const shops = SHOP_MATERIALS()
+    .filter((row) => row.formula === text)
+    .flatMap((row) => [row.name]);
   // elements, oxides and hydrides take no crystal water
   const hydrates = holdsMetal(text) && !/^(Na|Li|K)H$|O\d?$/.test(text) ? [`${text}·2H2O`, `${text}.H2O`] : [];
   return [

@@ -8,8 +8,10 @@ import { evaluate } from "../../src/formula/evaluate";
 import { readFormula } from "../../src/formula/read/read";
 import { found, foundCells, scanFormula } from "../../src/formula/read/scan";
 
-const symbols = ATOMIC_WEIGHTS.map(({ symbol }) => symbol);
-const weighed = ATOMIC_WEIGHTS.filter(({ kind }) => kind !== "none").map(({ symbol }) => symbol);
+const symbols = ATOMIC_WEIGHTS().map(({ symbol }) => symbol);
+const weighed = ATOMIC_WEIGHTS()
+  .filter(({ kind }) => kind !== "none")
+  .map(({ symbol }) => symbol);
 
 const count = fc.oneof(
   { weight: 3, arbitrary: fc.constant("") },

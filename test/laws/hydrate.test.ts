@@ -20,9 +20,9 @@ import { quantity } from "../../src/quantity";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
 import { PHYSICAL } from "../../src/substance/data/physical";
 
-const forms = HYDRATE_FORMS.flatMap(({ salt }) => knownForms(salt));
+const forms = HYDRATE_FORMS().flatMap(({ salt }) => knownForms(salt));
 const twoForms = fc
-  .constantFrom(...HYDRATE_FORMS)
+  .constantFrom(...HYDRATE_FORMS())
   .map(({ salt }) => [anhydrousOf(salt), ...knownForms(salt).map((form) => form.formula)])
   .chain((all) => fc.tuple(fc.constantFrom(...all), fc.constantFrom(...all)));
 const grams = fc.integer({ min: 1, max: 999_999 }).map((n) => ({ value: (n / 1000).toFixed(3), unit: "g" }) as const);
@@ -118,7 +118,7 @@ describe("heating", () => {
   });
 
   it("stages lose together what the whole way loses", () => {
-    for (const { form, stages } of DEHYDRATION) {
+    for (const { form, stages } of DEHYDRATION()) {
       const last = stages.at(-1)!;
       const { steps } = stagedDehydration(form, "1 g");
       const whole = equivalentMass("1 g", { from: form, to: last.to, per: last.per });
@@ -131,7 +131,7 @@ describe("heating", () => {
 });
 
 describe("crystal water", () => {
-  const rows = PHYSICAL.flatMap(({ formula, density }) => {
+  const rows = PHYSICAL().flatMap(({ formula, density }) => {
     const { key, water } = anhydrousKey(readNotation(formula));
     return density === undefined
       ? []
@@ -185,7 +185,7 @@ describe("crystal water", () => {
 
   it("goes at the same temperature in the table of forms and in the solubility curves", () => {
     let compared = 0;
-    for (const { formula, solids } of SOLUBILITY)
+    for (const { formula, solids } of SOLUBILITY())
       for (const { solid, upTo } of solids) {
         if (solid === undefined || !/H2O/.test(solid)) continue;
         const { waters } = crystalWater(solid);

@@ -1,5 +1,4 @@
 // One way of writing formulas and ions in all tables, and answers that do not depend on how a formula is written.
-import { readdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { parseFormula, tryParseFormula } from "../../src/formula";
 import { attempt } from "../../src/foundation/error";
@@ -7,29 +6,17 @@ import { constitutionOf } from "../../src/ion";
 import { solubilityRule, trySolubilityOf } from "../../src/solubility";
 import { cautions, nameOf } from "../../src/substance";
 import { REGISTRY } from "../../src/substance/data/registry";
+import { tablesOf } from "../tools/tables";
 
 /** Every string in every table of every layer, with where it stands. */
 async function tableStrings(): Promise<[where: string, text: string][]> {
-  const src = new URL("../../src/", import.meta.url);
   const found: [string, string][] = [];
   const walk = (where: string, value: unknown): void => {
     if (typeof value === "string") found.push([where, value]);
     else if (typeof value === "object" && value !== null)
       for (const [key, inner] of Object.entries(value)) walk(`${where}.${key}`, inner);
   };
-  for (const layer of readdirSync(src, { withFileTypes: true }).filter((entry) => entry.isDirectory())) {
-    const folder = new URL(`${layer.name}/data/`, src);
-    let files: string[] = [];
-    try {
-      files = readdirSync(folder);
-    } catch {
-      continue;
-    }
-    for (const file of files.filter((name) => name.endsWith(".ts"))) {
-      const module = (await import(new URL(file, folder).href)) as Record<string, unknown>;
-      for (const [name, table] of Object.entries(module)) walk(`${layer.name}/data/${file} ${name}`, table);
-    }
-  }
+  for (const { layer, file, name, rows } of await tablesOf()) walk(`${layer}/data/${file} ${name}`, rows);
   return found;
 }
 
@@ -56,12 +43,14 @@ function spellingsOf(formula: string): string[] {
 
 describe("an answer does not depend on the spelling, over the registry", () => {
   const differing = (answer: (formula: string) => unknown, except: readonly string[] = []): string[] =>
-    REGISTRY.filter(({ formula }) => !except.includes(formula)).flatMap(({ formula }) => {
-      const usual = JSON.stringify(answer(formula));
-      return spellingsOf(formula)
-        .filter((spelling) => JSON.stringify(answer(spelling)) !== usual)
-        .map((spelling) => `${formula} as ${spelling}`);
-    });
+    REGISTRY()
+      .filter(({ formula }) => !except.includes(formula))
+      .flatMap(({ formula }) => {
+        const usual = JSON.stringify(answer(formula));
+        return spellingsOf(formula)
+          .filter((spelling) => JSON.stringify(answer(spelling)) !== usual)
+          .map((spelling) => `${formula} as ${spelling}`);
+      });
 
   it("names", () => {
     expect(differing((formula) => nameOf(formula))).toEqual([]);

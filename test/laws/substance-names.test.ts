@@ -16,19 +16,19 @@ import { REGISTRY } from "../../src/substance/data/registry";
 // Cations: every metal at each usual charge (some 150), and ammonium.
 const cations = [
   { text: "NH4", charge: 1, group: true },
-  ...ELEMENT_WORDS.flatMap((word) =>
+  ...ELEMENT_WORDS().flatMap((word) =>
     (word.charges ?? []).map((charge) => ({ text: word.symbol, charge, group: false })),
   ),
 ];
 // Anions: the polyatomic ones that are read by composition alone, and the halides, oxide and sulfide.
 const anions = [
-  ...ANIONS.filter((row) => row.rare === undefined && row.alone === undefined && !/[()]/.test(row.formula)).map(
-    (row) => ({
+  ...ANIONS()
+    .filter((row) => row.rare === undefined && row.alone === undefined && !/[()]/.test(row.formula))
+    .map((row) => ({
       text: row.formula,
       charge: row.charge,
       group: true,
-    }),
-  ),
+    })),
   ...(["F", "Cl", "Br", "I"] as const).map((text) => ({ text: text as string, charge: -1, group: false })),
   ...(["O", "S"] as const).map((text) => ({ text: text as string, charge: -2, group: false })),
 ];
@@ -64,7 +64,7 @@ describe("names and formulas", () => {
   it("undo each other for the registry's ions crosswise, and no two salts share a name", () => {
     const cationTexts = new Map<string, { text: string; charge: number; group: boolean }>();
     const anionTexts = new Map<string, { text: string; charge: number; group: boolean }>();
-    for (const { formula } of REGISTRY) {
+    for (const { formula } of REGISTRY()) {
       const salt = saltOf(readNotation(formula).parts[0]!);
       for (const { ion, element, charge } of salt?.cations ?? []) {
         const text = ion?.row.formula ?? element!.symbol;

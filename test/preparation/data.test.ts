@@ -1,5 +1,4 @@
 // Laws over every table of the room: sources resolve, values can be read, nothing stands twice.
-import { readdirSync } from "node:fs";
 import { parseFormula, quantity, sourceKeys } from "preparative";
 import { describe, expect, it } from "vitest";
 import { DELIQUESCENT, DRYING } from "../../src/preparation/data/drying";
@@ -18,6 +17,7 @@ import { TWO_SIZED } from "../../src/preparation/data/units";
 import { VESSELS } from "../../src/preparation/data/vessels";
 import { LEFT_IN_WASTE, WASTE_METALS } from "../../src/preparation/data/waste";
 import { FLAMMABLE_GASES, IGNITION_FUMES, WORK_CAUTIONS } from "../../src/preparation/data/work-cautions";
+import { tablesOf } from "../tools/tables";
 
 const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> = {
   DELIQUESCENT,
@@ -54,11 +54,7 @@ describe.each(Object.entries(TABLES))("%s", (_, rows) => {
 
 describe("the tables of the preparation room", () => {
   it("are all in this test", async () => {
-    const folder = new URL("../../src/preparation/data/", import.meta.url);
-    const modules = await Promise.all(
-      readdirSync(folder).map((file): Promise<object> => import(/* @vite-ignore */ new URL(file, folder).href)),
-    );
-    const exported = modules.flatMap((module) => Object.keys(module));
+    const exported = (await tablesOf("preparation")).map(({ name }) => name);
     expect(exported.sort()).toEqual(Object.keys(TABLES).sort());
   });
 

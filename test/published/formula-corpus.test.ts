@@ -73,7 +73,7 @@ function secondReading(written: string): Held {
 
 /** Default weight in 1e-9 Da, read from the published text. */
 const weights = new Map(
-  ATOMIC_WEIGHTS.map((row) => {
+  ATOMIC_WEIGHTS().map((row) => {
     const text = row.kind === "value" ? row.value : row.kind === "interval" ? row.conventional : undefined;
     return [row.symbol, text === undefined ? undefined : BigInt((Number(text) * 1e9).toFixed(0))];
   }),

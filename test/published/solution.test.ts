@@ -292,7 +292,7 @@ describe("densities between tabulated points", () => {
   test("held out: how far the points lie from what is read without them, and which lie farther than the bound", () => {
     const parts: number[] = [];
     const missed: string[] = [];
-    for (const row of SOLUTION_DENSITIES) {
+    for (const row of SOLUTION_DENSITIES()) {
       const points = curveOf(row);
       if (row.knownAs === "estimated" || points.length < 4) continue;
       for (let i = 1; i + 1 < points.length; i++) {
@@ -325,8 +325,8 @@ describe("densities between tabulated points", () => {
   // The handbook sets of acetic acid, magnesium and zinc sulfate were taken down apart from the tables that are looked up.
   test("a second set of a solute differs by no more than chord, print and the stated difference of its sources allow", () => {
     const compared = new Map<string, number>();
-    for (const row of SOLUTION_DENSITIES) {
-      const first = SOLUTION_DENSITIES.find(({ solute }) => solute === row.solute)!;
+    for (const row of SOLUTION_DENSITIES()) {
+      const first = SOLUTION_DENSITIES().find(({ solute }) => solute === row.solute)!;
       if (first === row || first.knownAs === "estimated") continue;
       const curve = curveOf(first);
       for (const { percent, plain, half } of curveOf(row).slice(1)) {

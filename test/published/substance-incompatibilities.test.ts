@@ -459,8 +459,12 @@ const CIRCUMSTANCES: readonly Circumstance[] = ["closed vessel", "kitchen"];
 
 describe("incompatibilities", () => {
   it("has a set of materials for each rule", () => {
-    expect(Object.keys(SETS).sort()).toEqual(INCOMPATIBILITIES.map((row) => row.code).sort());
-    expect(INCOMPATIBILITIES.length).toBeGreaterThanOrEqual(105);
+    expect(Object.keys(SETS).sort()).toEqual(
+      INCOMPATIBILITIES()
+        .map((row) => row.code)
+        .sort(),
+    );
+    expect(INCOMPATIBILITIES().length).toBeGreaterThanOrEqual(105);
   });
 
   it.each(Object.entries(SETS))("fires %s", (code, materials) => {

@@ -173,7 +173,7 @@ describe("a record that somebody altered", () => {
 
 describe("the table of solubilities", () => {
   it("knows only solids that a record can name", () => {
-    for (const { solids } of SOLUBILITY)
+    for (const { solids } of SOLUBILITY())
       for (const { solid } of solids) if (solid !== undefined) expect(tryParseFormula(solid).ok, solid).toBe(true);
   });
 });

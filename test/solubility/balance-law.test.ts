@@ -27,8 +27,8 @@ function waterIn(formula: string): number {
   return share;
 }
 
-const celsiusOf = (row: (typeof SOLUBILITY)[number]) => row.points.map(([celsius]) => celsius);
-const formsOf = (row: (typeof SOLUBILITY)[number]) => [
+const celsiusOf = (row: ReturnType<typeof SOLUBILITY>[number]) => row.points.map(([celsius]) => celsius);
+const formsOf = (row: ReturnType<typeof SOLUBILITY>[number]) => [
   ...new Set([row.formula, ...row.solids.flatMap(({ solid }) => (solid === undefined ? [] : [solid]))]),
 ];
 
@@ -62,7 +62,7 @@ describe("mass in and mass out", () => {
   it("balance in every crystallisation between two figures of the table, second crop included", () => {
     const wrong: string[] = [];
     const outcomes: Record<string, number> = {};
-    for (const row of SOLUBILITY) {
+    for (const row of SOLUBILITY()) {
       const hottest = Math.max(...celsiusOf(row));
       for (const form of formsOf(row)) {
         for (const hot of form === row.formula ? celsiusOf(row) : [hottest]) {
@@ -84,7 +84,7 @@ describe("mass in and mass out", () => {
 
   it("balance in the water that dissolves a salt, at every figure and for every form", () => {
     const wrong: string[] = [];
-    for (const row of SOLUBILITY) {
+    for (const row of SOLUBILITY()) {
       for (const form of formsOf(row)) {
         for (const celsius of celsiusOf(row)) {
           const need = waterToDissolve({ formula: form, mass: "100 g", temperature: at(celsius) });
@@ -206,7 +206,7 @@ describe("mass in and mass out", () => {
   });
 
   it("lose no more product to washing than the cake holds", () => {
-    for (const { formula, points } of SOLUBILITY) {
+    for (const { formula, points } of SOLUBILITY()) {
       const plan = washPlan({
         ...{ dryCakeMass: "10 g", retainedLiquorPerGram: "1 mL/g", saltConcentration: "100 g/L", washVolume: "50 mL" },
         ...{ targetResidue: "0.5 %", product: { formula, temperature: at(points[0]![0]) } },

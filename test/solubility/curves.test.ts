@@ -5,7 +5,7 @@ import { crystalWater } from "../../src/hydrate";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
 import { sourceKeys } from "../../src/sources";
 
-const row = (formula: string) => SOLUBILITY.find((candidate) => candidate.formula === formula)!;
+const row = (formula: string) => SOLUBILITY().find((candidate) => candidate.formula === formula)!;
 const at = (formula: string, celsius: number) =>
   Number(row(formula).points.find(([temperature]) => temperature === celsius)?.[1]);
 const mass = (formula: string) => molarMass(formula).value.toNumber();
@@ -13,13 +13,13 @@ const DECIMAL = /^\d+(\.\d+)?(e[+-]\d+)?$/;
 
 describe("the solubility table", () => {
   it("has one row for each solute", () => {
-    expect(SOLUBILITY.length).toBe(414);
-    expect(new Set(SOLUBILITY.map(({ formula }) => formula)).size).toBe(SOLUBILITY.length);
+    expect(SOLUBILITY().length).toBe(414);
+    expect(new Set(SOLUBILITY().map(({ formula }) => formula)).size).toBe(SOLUBILITY().length);
   });
 
   it("names a known source for every figure", () => {
     const known = new Set<string>(sourceKeys());
-    for (const { source, alsoFrom, competing = [] } of SOLUBILITY) {
+    for (const { source, alsoFrom, competing = [] } of SOLUBILITY()) {
       for (const key of [source, alsoFrom?.source ?? source, ...competing.map((figure) => figure.source)]) {
         expect(known).toContain(key);
       }
@@ -27,7 +27,7 @@ describe("the solubility table", () => {
   });
 
   it("writes positive decimal text at rising temperatures between 0 and 100 °C", () => {
-    for (const { formula, points, competing = [] } of SOLUBILITY) {
+    for (const { formula, points, competing = [] } of SOLUBILITY()) {
       expect(points.length, formula).toBeGreaterThan(0);
       points.forEach(([celsius, grams], index) => {
         expect(grams, formula).toMatch(DECIMAL);
@@ -40,7 +40,7 @@ describe("the solubility table", () => {
   });
 
   it("orders the solids from cold to hot, each but the last with an upper end", () => {
-    for (const { formula, solids } of SOLUBILITY) {
+    for (const { formula, solids } of SOLUBILITY()) {
       let last = Number.NEGATIVE_INFINITY;
       solids.forEach(({ upTo }, index) => {
         if (index === solids.length - 1) {
@@ -55,7 +55,7 @@ describe("the solubility table", () => {
 
   it("never holds more salt than the hydrate in contact itself", () => {
     // Physics: a stable solution over A·nH2O ends where it has the composition of the solid, which melts there.
-    for (const { formula, points, solids } of SOLUBILITY) {
+    for (const { formula, points, solids } of SOLUBILITY()) {
       let from = Number.NEGATIVE_INFINITY;
       for (const { solid, upTo } of solids) {
         const to = upTo === undefined ? Number.POSITIVE_INFINITY : Number(upTo);
@@ -70,14 +70,14 @@ describe("the solubility table", () => {
   });
 
   it("takes second-source temperatures from its own points", () => {
-    for (const { formula, points, alsoFrom } of SOLUBILITY) {
+    for (const { formula, points, alsoFrom } of SOLUBILITY()) {
       const own = points.map(([celsius]) => celsius);
       for (const celsius of alsoFrom?.at ?? []) expect(own, formula).toContain(celsius);
     }
   });
 
   it("calls every row from memory or from a solubility product weak", () => {
-    for (const { formula, knownAs, weak } of SOLUBILITY) {
+    for (const { formula, knownAs, weak } of SOLUBILITY()) {
       if (knownAs === "memory" || knownAs === "converted") expect(weak, formula).toBe(true);
     }
   });

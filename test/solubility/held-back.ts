@@ -43,28 +43,30 @@ function reasonFor(row: SolubilityRow, k: number): Reason {
 
 /** Every inner figure of every row with six or more, foretold without it. */
 export function heldBack(): HeldBack[] {
-  return SOLUBILITY.filter(({ points }) => points.length >= 6).flatMap((row) =>
-    row.points.slice(1, -1).map(([celsius, text], i): HeldBack => {
-      const without = {
-        ...row,
-        points: row.points.filter(([at]) => at !== celsius),
-        ...(row.changesWithin && {
-          // a change that lies on one side of the figure lies, without it, between its neighbours
-          changesWithin: row.changesWithin.map(([from, to]): [number, number] => [
-            from === celsius ? row.points[i]![0] : from,
-            to === celsius ? row.points[i + 2]![0] : to,
-          ]),
-        }),
-      };
-      const place = { formula: row.formula, celsius, reason: reasonFor(row, i + 1) };
-      try {
-        const reading = readCurve(without, celsius);
-        const stated = Math.sqrt(partsOf(reading).reduce((all, { relative }) => all + relative ** 2, 0));
-        return { ...place, miss: reading.value / Number(text) - 1, stated };
-      } catch (error) {
-        if (!(error instanceof SolubilityError)) throw error;
-        return { ...place, miss: undefined, stated: 0 };
-      }
-    }),
-  );
+  return SOLUBILITY()
+    .filter(({ points }) => points.length >= 6)
+    .flatMap((row) =>
+      row.points.slice(1, -1).map(([celsius, text], i): HeldBack => {
+        const without = {
+          ...row,
+          points: row.points.filter(([at]) => at !== celsius),
+          ...(row.changesWithin && {
+            // a change that lies on one side of the figure lies, without it, between its neighbours
+            changesWithin: row.changesWithin.map(([from, to]): [number, number] => [
+              from === celsius ? row.points[i]![0] : from,
+              to === celsius ? row.points[i + 2]![0] : to,
+            ]),
+          }),
+        };
+        const place = { formula: row.formula, celsius, reason: reasonFor(row, i + 1) };
+        try {
+          const reading = readCurve(without, celsius);
+          const stated = Math.sqrt(partsOf(reading).reduce((all, { relative }) => all + relative ** 2, 0));
+          return { ...place, miss: reading.value / Number(text) - 1, stated };
+        } catch (error) {
+          if (!(error instanceof SolubilityError)) throw error;
+          return { ...place, miss: undefined, stated: 0 };
+        }
+      }),
+    );
 }

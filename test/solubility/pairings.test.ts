@@ -108,7 +108,7 @@ describe("the list of double salts", () => {
 
   it("has every salt of two cations that the table of solubilities has", () => {
     const listed = new Set(DOUBLE_SALTS.map(({ solid }) => soluteOf(solid).key));
-    const missing = SOLUBILITY.filter(({ formula }) => {
+    const missing = SOLUBILITY().filter(({ formula }) => {
       const solute = soluteOf(formula);
       const cations = saltIons(solute.anhydrous)?.filter(({ charge }) => charge > 0);
       return cations?.length === 2 && !listed.has(solute.key);

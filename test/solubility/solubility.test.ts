@@ -30,7 +30,7 @@ const codeOf = (formula: string, temperature: string) => {
 
 describe("reading a solubility", () => {
   it("gives the table's own figure at a tabulated temperature", () => {
-    for (const row of SOLUBILITY) {
+    for (const row of SOLUBILITY()) {
       for (const [celsius, text] of row.points) {
         const answer = solubilityOf(row.formula, `${celsius} °C`);
         expect(answer.perHundredGramsWater.value.equals(text), row.formula).toBe(true);
@@ -151,7 +151,7 @@ describe("reading a solubility", () => {
 
 describe("the curve", () => {
   it("reads every formula and solid of the table, and finds every row again", () => {
-    for (const row of SOLUBILITY) {
+    for (const row of SOLUBILITY()) {
       expect(rowOf(soluteOf(row.formula)), row.formula).toBe(row);
       for (const { solid } of row.solids) {
         if (solid !== undefined) expect(rowOf(soluteOf(solid)), solid).toBe(row);
@@ -160,7 +160,7 @@ describe("the curve", () => {
   });
 
   it("never turns between two figures that do not", () => {
-    for (const row of SOLUBILITY) {
+    for (const row of SOLUBILITY()) {
       for (const { x, y, slopes } of branchesOf(row)) {
         for (let i = 1; i < x.length; i += 1) {
           let before = y[i - 1]!;
@@ -176,7 +176,7 @@ describe("the curve", () => {
   });
 
   it("meets at every change of solid that both branches reach", () => {
-    for (const row of SOLUBILITY) {
+    for (const row of SOLUBILITY()) {
       const branches = branchesOf(row);
       branches.slice(1).forEach((branch, i) => {
         const [left, right] = [branches[i]!.knots.at(-1), branch.knots[0]];
@@ -272,7 +272,7 @@ describe("solubility rules", () => {
     };
     let judged = 0;
     const misses: string[] = [];
-    for (const { formula, points } of SOLUBILITY) {
+    for (const { formula, points } of SOLUBILITY()) {
       const rule = solubilityRule(formula);
       const near = points.filter(([celsius]) => celsius >= 15 && celsius <= 30);
       const point = near.sort(([a], [b]) => Math.abs(a - 22) - Math.abs(b - 22))[0];

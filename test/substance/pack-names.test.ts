@@ -45,8 +45,8 @@ describe("names and shop", () => {
   it("agree: what a shop sells under a name is among its readings or in the remark", () => {
     let checked = 0;
     const names = [
-      ...AMBIGUOUS.flatMap((row) => row.names),
-      ...SHOP_MATERIALS.flatMap((row) => [row.name, ...(row.alsoCalled ?? [])]),
+      ...AMBIGUOUS().flatMap((row) => row.names),
+      ...SHOP_MATERIALS().flatMap((row) => [row.name, ...(row.alsoCalled ?? [])]),
     ];
     for (const name of new Set(names)) {
       const readings = readingsOf(name);

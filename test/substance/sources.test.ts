@@ -1,5 +1,4 @@
 // Every row of this room's tables says what it rests on, and every answer passes it on.
-import { readdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { explain } from "../../src/quantity";
 import { cite, source, sourceKeys } from "../../src/sources";
@@ -15,16 +14,13 @@ import {
   usualStrength,
 } from "../../src/substance";
 import { REGISTRY } from "../../src/substance/data/registry";
+import { tablesOf } from "../tools/tables";
 
 const keys = new Set<string>(sourceKeys());
-const tables: [string, unknown][] = [];
-for (const layer of ["ion", "substance"]) {
-  const folder = new URL(`../../src/${layer}/data/`, import.meta.url);
-  for (const file of readdirSync(folder)) {
-    const module = (await import(new URL(file, folder).href)) as Record<string, unknown>;
-    for (const [name, table] of Object.entries(module)) tables.push([`${file} ${name}`, table]);
-  }
-}
+const tables = (await tablesOf("ion", "substance")).map(({ file, name, rows }): [string, unknown] => [
+  `${file} ${name}`,
+  rows,
+]);
 
 /** Keys of sources anywhere in a row, by the path to them. */
 function sourcesIn(value: unknown, path = ""): [string, unknown][] {
@@ -86,7 +82,7 @@ describe("answers", () => {
   });
 
   it("give a key for every answer that the registry has", () => {
-    for (const { formula } of REGISTRY) {
+    for (const { formula } of REGISTRY()) {
       const found = substance(formula);
       const { sources } = found;
       expect(sources.name !== undefined, formula).toBe(found.name !== found.formula);

@@ -59,7 +59,7 @@ describe("old names read as their time meant them", () => {
 
 describe("names of the registry", () => {
   it("are whole words: no cut formulas, no abbreviation that means several dangerous things", () => {
-    for (const { formula, otherNames } of REGISTRY)
+    for (const { formula, otherNames } of REGISTRY())
       for (const other of otherNames ?? []) {
         const name = typeof other === "string" ? other : other.name;
         for (const [open, close] of ["()", "[]"])

@@ -31,17 +31,17 @@ function entropyOf({ formula, enthalpy: h, gibbs }: FormationRow): number | unde
 }
 
 const enthalpy = (formula: string, state: string) =>
-  Number(FORMATION.find((row) => row.formula === formula && row.state === state)!.enthalpy);
+  Number(FORMATION().find((row) => row.formula === formula && row.state === state)!.enthalpy);
 
 describe("the formation table", () => {
   it("lists each substance once in each state and form", () => {
-    const keys = FORMATION.map(({ formula, state, form }) => `${formula}(${state}) ${form}`);
+    const keys = FORMATION().map(({ formula, state, form }) => `${formula}(${state}) ${form}`);
     expect(keys.filter((key, index) => keys.indexOf(key) !== index)).toEqual([]);
   });
 
   it("names a source and writes decimals", () => {
     const known = new Set<string>(sourceKeys());
-    for (const { formula, enthalpy: value, gibbs, heatCapacity, source } of FORMATION) {
+    for (const { formula, enthalpy: value, gibbs, heatCapacity, source } of FORMATION()) {
       expect(known, formula).toContain(source);
       expect(value, formula).toMatch(DECIMAL);
       if (gibbs !== undefined) expect(gibbs, formula).toMatch(DECIMAL);
@@ -79,7 +79,7 @@ describe("the formation table", () => {
       ["SO2", "g", -296.81],
     ];
     for (const [formula, state, value] of codata) {
-      const { note } = FORMATION.find((row) => row.formula === formula && row.state === state)!;
+      const { note } = FORMATION().find((row) => row.formula === formula && row.state === state)!;
       if (Math.abs(enthalpy(formula, state) - value) >= 1) expect(note, formula).toMatch(/CODATA/);
     }
   });
@@ -93,13 +93,13 @@ describe("the formation table", () => {
     // Third law: S(298 K) of a pure substance is positive. Per atom, diamond (2.4) is the lowest known solid.
     const wrong: string[] = [];
     let checked = 0;
-    for (const row of FORMATION) {
+    for (const row of FORMATION()) {
       const entropy = row.state === "aq" ? undefined : entropyOf(row);
       if (entropy === undefined) continue;
       checked += 1;
       const atoms = parseFormula(row.formula).composition.reduce((all, { count }) => all + count.valueOf(), 0);
       if (!(entropy / atoms > 2)) wrong.push(`${row.formula}(${row.state}) ${entropy.toFixed(1)}`);
-      for (const other of FORMATION) {
+      for (const other of FORMATION()) {
         if (other.formula !== row.formula || other.state === "aq") continue;
         const above = entropyOf(other);
         const denser = "slg".indexOf(row.state) < "slg".indexOf(other.state);
@@ -113,7 +113,7 @@ describe("the formation table", () => {
   it("lets the entropy of a hydrate rise with its water, by less than liquid water has", () => {
     // Physics: bound water is ordered more than liquid water (69.95 J/(mol K), CODATA 1989) and less than not at all.
     const byCore = new Map<string, { readonly waters: number; readonly entropy: number; readonly name: string }[]>();
-    for (const row of FORMATION) {
+    for (const row of FORMATION()) {
       const entropy = entropyOf(row);
       if (row.state !== "s" || entropy === undefined) continue;
       const { anhydrous, units, waters } = crystalWater(row.formula);
@@ -140,11 +140,11 @@ describe("the formation table", () => {
   it("makes every hydrate, in the form met first, lower than its salt and its water apart", () => {
     let pairs = 0;
     const higher: string[] = [];
-    for (const row of FORMATION) {
+    for (const row of FORMATION()) {
       const { formula, state, enthalpy: value } = row;
-      if (FORMATION.find((first) => first.formula === formula && first.state === state) !== row) continue; // metastable
+      if (FORMATION().find((first) => first.formula === formula && first.state === state) !== row) continue; // metastable
       const match = /^(.*)·([\d.]*)H2O$/.exec(formula);
-      const salt = FORMATION.find((other) => other.formula === match?.[1] && other.state === "s");
+      const salt = FORMATION().find((other) => other.formula === match?.[1] && other.state === "s");
       if (match === null || salt === undefined || state !== "s") continue;
       const waters = match[2] === "" ? 1 : Number(match[2]);
       pairs += 1;

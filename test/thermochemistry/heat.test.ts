@@ -76,7 +76,7 @@ describe("heat of reaction", () => {
 
 describe("formation enthalpies", () => {
   it("finds a row for every formula of the table, in its state", () => {
-    for (const { formula, state } of FORMATION) {
+    for (const { formula, state } of FORMATION()) {
       const outcome = tryFormationEnthalpy(formula, { state });
       expect(outcome.ok, `${formula}(${state})`).toBe(true);
     }

@@ -1,5 +1,6 @@
 // Density of aqueous solutions against mass fraction, grouped by solute, near 20 °C. A solute may have two sets from
 // different sources; the first is preferred. Pure water is left to the water table.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One solute from one source. */
@@ -21,7 +22,7 @@ export interface SolutionDensityRow {
 }
 
 // biome-ignore format: a table, eight points a line
-export const SOLUTION_DENSITIES: readonly SolutionDensityRow[] = [
+export const SOLUTION_DENSITIES = /* @__PURE__ */ once((): readonly SolutionDensityRow[] => [
   {
     solute: "(NH4)2SO4",
     celsius: 20,
@@ -514,4 +515,4 @@ export const SOLUTION_DENSITIES: readonly SolutionDensityRow[] = [
       ["2", "1.019"], ["4", "1.040"], ["6", "1.062"], ["8", "1.084"], ["12", "1.131"], ["14", "1.155"], ["16", "1.181"],
     ],
   },
-];
+]);

@@ -117,7 +117,7 @@ function soluteIndex(): SoluteIndex {
   if (solutes !== undefined) return solutes;
   const exact = new Map<string, SoluteRows>();
   const dry = new Map<string, SoluteRows>();
-  for (const row of SOLUTION_DENSITIES.filter(isCurve)) {
+  for (const row of SOLUTION_DENSITIES().filter(isCurve)) {
     const solute = formulaOfArgument(row.solute);
     const known = exact.get(solute.compositionText);
     if (known !== undefined) {
@@ -278,10 +278,12 @@ export function tabulatedSolutes(): {
   readonly temperature: Quantity;
   readonly source: string;
 }[] {
-  return SOLUTION_DENSITIES.filter(isCurve).map((row) => ({
-    solute: row.solute,
-    upTo: quantity({ value: row.points.at(-1)![0], unit: "% w/w" }),
-    temperature: quantity({ value: row.celsius, unit: "°C" }),
-    source: cite(row.source),
-  }));
+  return SOLUTION_DENSITIES()
+    .filter(isCurve)
+    .map((row) => ({
+      solute: row.solute,
+      upTo: quantity({ value: row.points.at(-1)![0], unit: "% w/w" }),
+      temperature: quantity({ value: row.celsius, unit: "°C" }),
+      source: cite(row.source),
+    }));
 }

@@ -1,5 +1,6 @@
 // Cumulative stability constants: log beta of M + n L = ML(n) (with H+ where a step says so), at 25 °C and zero ionic
 // strength unless the step states otherwise. Ethylenediamine is written C2H8N2, EDTA(4-) C10H12N2O8-4.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One complex of the pair. */
@@ -29,7 +30,7 @@ export interface ComplexRow {
 }
 
 // biome-ignore format: a table, one complex a line
-export const COMPLEXES: readonly ComplexRow[] = [
+export const COMPLEXES = /* @__PURE__ */ once((): readonly ComplexRow[] => [
   {
     metal: "Mg^2+",
     ligand: "NH3",
@@ -2717,4 +2718,4 @@ export const COMPLEXES: readonly ComplexRow[] = [
       { n: 1, complex: "Pb(HCOO)+", logBeta: "2.20", source: "epaEquilibria" },
     ],
   },
-];
+]);

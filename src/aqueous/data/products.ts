@@ -1,6 +1,7 @@
 // Solubility products at 25 °C and zero ionic strength: one solid (or polymorph), one dissolution, one adopted pKsp.
 // Fresh and aged forms stand apart: predict first precipitation with the fresh one, the final residue with the aged one.
 // Sulfides are written to HS- + OH-; the rows marked "free-sulfide" are textbook figures and never mix with them.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One solid and its dissolution. */
@@ -32,7 +33,7 @@ export interface SolubilityProductRow {
 }
 
 // biome-ignore format: a table, one solid a line
-export const SOLUBILITY_PRODUCTS: readonly SolubilityProductRow[] = [
+export const SOLUBILITY_PRODUCTS = /* @__PURE__ */ once((): readonly SolubilityProductRow[] => [
   { solid: "CaCO3", name: "calcium carbonate", form: "calcite", dissolution: "CaCO3 -> Ca^2+ + CO3^2-", pKsp: "8.48", source: "epaEquilibria", range: ["8.06", "8.48"] },
   { solid: "CaCO3", name: "calcium carbonate", form: "aragonite", dissolution: "CaCO3 -> Ca^2+ + CO3^2-", pKsp: "8.30", source: "epaEquilibria", range: ["8.06", "8.47"], bench: "hot", from: 60 },
   { solid: "CaCO3", name: "calcium carbonate", form: "vaterite", dissolution: "CaCO3 -> Ca^2+ + CO3^2-", pKsp: "7.90", source: "brgmEquilibria", range: ["7.90", "8.47"], bench: "never here" },
@@ -347,4 +348,4 @@ export const SOLUBILITY_PRODUCTS: readonly SolubilityProductRow[] = [
   { solid: "Ag2S", name: "silver sulfide", dissolution: "Ag2S -> 2 Ag+ + S^2-", pKsp: "48.80", source: "openStax2e", doubtful: true, convention: "free-sulfide" },
   { solid: "Tl2S", name: "thallium(I) sulfide", dissolution: "Tl2S -> 2 Tl+ + S^2-", pKsp: "21.22", source: "openStax2e", doubtful: true, convention: "free-sulfide" },
   { solid: "Bi2S3", name: "bismuth(III) sulfide", dissolution: "Bi2S3 -> 2 Bi^3+ + 3 S^2-", pKsp: "97.00", source: "openStax2e", doubtful: true, convention: "free-sulfide" },
-];
+]);

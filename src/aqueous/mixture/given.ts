@@ -39,7 +39,7 @@ const read = (like: LogarithmLike, symbol: string, label: string) =>
 
 /** The formula with one hydron less. */
 function withoutHydron(text: string): string {
-  const known = ACID_STEPS.find(({ acid }) => keyOf(acid) === keyOf(text));
+  const known = ACID_STEPS().find(({ acid }) => keyOf(acid) === keyOf(text));
   if (known !== undefined) return known.base;
   const atoms = new Map(atomsOf(text));
   const left = (atoms.get("H") ?? 0) - 1;
@@ -58,10 +58,10 @@ let ligandNames: readonly string[] | undefined;
 
 /** The metal ion and the ligands of a complex, `[Ag(NH3)2]^+`. */
 function partsOf(complex: string): { readonly metal: string; readonly ligand: string; readonly n: number } {
-  ligandNames ??= [...new Set([...COMPLEXES.map(({ ligand }) => ligand), ...ACID_STEPS.map(({ base }) => base)])];
+  ligandNames ??= [...new Set([...COMPLEXES().map(({ ligand }) => ligand), ...ACID_STEPS().map(({ base }) => base)])];
   const atoms = atomsOf(complex);
   const charge = atoms.get("e") ?? 0;
-  const metals = COMPLEXES.map(({ metal }) => metal);
+  const metals = COMPLEXES().map(({ metal }) => metal);
   let other: { metal: string; ligand: string; n: number } | undefined;
   for (const ligand of ligandNames) {
     const own = atomsOf(ligand);

@@ -107,13 +107,15 @@ let strongBases: ReadonlyMap<Key, Term[]> | undefined;
 /** Anions that are acids stronger than about 2.5, in what water makes of them if no constant is at hand. */
 function stronglyAcid(key: Key): readonly Term[] | undefined {
   strongBases ??= new Map(
-    ACID_STEPS.filter(({ pKa }) => Number(pKa) < 2.5).map(({ acid, base }) => [
-      keyOf(acid),
-      [
-        [1, base],
-        [1, HYDRON],
-      ],
-    ]),
+    ACID_STEPS()
+      .filter(({ pKa }) => Number(pKa) < 2.5)
+      .map(({ acid, base }) => [
+        keyOf(acid),
+        [
+          [1, base],
+          [1, HYDRON],
+        ],
+      ]),
   );
   return strongBases.get(key);
 }

@@ -199,7 +199,7 @@ const heatOf = (heats: Readonly<Record<string, string>>, key: string): number | 
   heats[key] === undefined ? undefined : Number(heats[key]);
 
 function addAcids(network: Network, hydrolysed: ReadonlySet<Key>): void {
-  for (const row of ACID_STEPS) {
+  for (const row of ACID_STEPS()) {
     if (Number(row.pKa) < LEVELLED || row.acid === "H3O+") continue;
     const pKa = constant(
       `pKa(${row.acid})`,
@@ -233,7 +233,7 @@ function addAcids(network: Network, hydrolysed: ReadonlySet<Key>): void {
 
 function addComplexes(network: Network): Set<Key> {
   const hydrolysed = new Set<Key>();
-  for (const { metal, ligand, steps } of COMPLEXES) {
+  for (const { metal, ligand, steps } of COMPLEXES()) {
     const [zMetal, zLigand] = [chargeOf(metal), chargeOf(ligand)];
     if (ligand === "OH-") hydrolysed.add(keyOf(metal));
     for (const step of steps) {
@@ -282,7 +282,7 @@ const BEYOND = 4.9;
 const UNPLACED = new Set(["BiO+"]);
 
 function addPhases(network: Network): void {
-  for (const row of SOLUBILITY_PRODUCTS) {
+  for (const row of SOLUBILITY_PRODUCTS()) {
     if (row.convention === "free-sulfide") continue;
     const { left, right } = readReaction(row.dissolution);
     const ions = [...right, ...left.slice(1).map(([count, species]): Term => [-count, species])];

@@ -1,5 +1,6 @@
 // Standard atomic weights as the commission of IUPAC publishes them (2021 report with the 2024 revision), digit for digit:
 // a value with its uncertainty, an interval, or none. Trailing zeros are significant. Row order is the atomic number.
+import { once } from "../../foundation/memo";
 import type { SourceKey, YearSourceKey } from "./sources";
 
 interface Common {
@@ -41,7 +42,7 @@ export interface NoneRow extends Common {
 
 export type AtomicWeightRow = ValueRow | IntervalRow | NoneRow;
 
-export const ATOMIC_WEIGHTS: readonly AtomicWeightRow[] = [
+export const ATOMIC_WEIGHTS = /* @__PURE__ */ once((): readonly AtomicWeightRow[] => [
   { symbol: "H", name: "hydrogen", kind: "interval", lower: "1.00784", upper: "1.00811", conventional: "1.008", abridged: "1.0080", abridgedUncertainty: "0.0002", year: 2009, source: "pac2022v94", yearSource: "pac2011v83" },
   { symbol: "He", name: "helium", kind: "value", value: "4.002602", uncertainty: "0.000002", abridged: "4.0026", abridgedUncertainty: "0.0001", year: 1983, source: "pac2022v94", yearSource: "memory" },
   { symbol: "Li", name: "lithium", kind: "interval", lower: "6.938", upper: "6.997", conventional: "6.94", abridged: "6.94", abridgedUncertainty: "0.06", year: 2009, source: "pac2022v94", yearSource: "pac2011v83" },
@@ -160,4 +161,4 @@ export const ATOMIC_WEIGHTS: readonly AtomicWeightRow[] = [
   { symbol: "Lv", name: "livermorium", kind: "none", longestLived: 293, source: "nubase2020" },
   { symbol: "Ts", name: "tennessine", kind: "none", longestLived: 294, source: "nubase2020" },
   { symbol: "Og", name: "oganesson", kind: "none", longestLived: 295, source: "nubase2020" },
-];
+]);

@@ -1,5 +1,6 @@
 // Isotopic compositions as mole fractions of normal material (TICE 2013). For an interval element the figure is the middle of
 // its bounds, and no real sample; for one specimen prefer the best measurement.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 export interface IsotopicCompositionRow {
@@ -17,7 +18,7 @@ export interface IsotopicCompositionRow {
   readonly source: SourceKey;
 }
 
-export const ISOTOPIC_COMPOSITIONS: readonly IsotopicCompositionRow[] = [
+export const ISOTOPIC_COMPOSITIONS = /* @__PURE__ */ once((): readonly IsotopicCompositionRow[] => [
   { symbol: "H", massNumber: 1, composition: "0.999855", lower: "0.99972", upper: "0.99999", bestMeasurement: "0.99984426", bestMeasurementUncertainty: "0.00000005", source: "tice2013" },
   { symbol: "H", massNumber: 2, composition: "0.000145", lower: "0.00001", upper: "0.00028", bestMeasurement: "0.00015574", bestMeasurementUncertainty: "0.00000005", source: "tice2013" },
   { symbol: "He", massNumber: 3, composition: "0.000002", uncertainty: "0.000002", bestMeasurement: "0.000001343", bestMeasurementUncertainty: "0.000000013", source: "tice2013" },
@@ -307,4 +308,4 @@ export const ISOTOPIC_COMPOSITIONS: readonly IsotopicCompositionRow[] = [
   { symbol: "U", massNumber: 234, composition: "0.000054", uncertainty: "0.000005", bestMeasurement: "0.0000542", bestMeasurementUncertainty: "0.0000004", source: "tice2013" },
   { symbol: "U", massNumber: 235, composition: "0.007204", uncertainty: "0.000006", bestMeasurement: "0.0072041", bestMeasurementUncertainty: "0.0000036", source: "tice2013" },
   { symbol: "U", massNumber: 238, composition: "0.992742", uncertainty: "0.000010", bestMeasurement: "0.9927417", bestMeasurementUncertainty: "0.0000036", source: "tice2013" },
-];
+]);

@@ -1,5 +1,6 @@
 // Masses of neutral atoms in Da, all from AME2020: the 289 nuclides that occur in nature, hydrogen-3, carbon-14, and the
 // longest-lived nuclide of each element without a standard atomic weight. Short rows, because every molar mass carries them.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** Symbol, mass number, mass and its standard uncertainty in Da; `estimated` from trends, not measured. */
@@ -13,7 +14,7 @@ export type NuclideMassRow = readonly [
 
 export const NUCLIDE_MASS_SOURCE: SourceKey = "ame2020";
 
-export const NUCLIDE_MASSES: readonly NuclideMassRow[] = [
+export const NUCLIDE_MASSES = /* @__PURE__ */ once((): readonly NuclideMassRow[] => [
   ["H", 1, "1.007825031898", "0.000000000014"],
   ["H", 2, "2.014101777844", "0.000000000015"],
   ["H", 3, "3.01604928132", "0.00000000008"],
@@ -340,4 +341,4 @@ export const NUCLIDE_MASSES: readonly NuclideMassRow[] = [
   ["Lv", 293, "293.204583", "0.000553", "estimated"],
   ["Ts", 294, "294.210840", "0.000637", "estimated"],
   ["Og", 295, "295.216178", "0.000703", "estimated"],
-];
+]);

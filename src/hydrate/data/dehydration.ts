@@ -1,6 +1,7 @@
 // Staged dehydration in an open crucible in air: which form is reached at what kind of temperature. Recalled from the usual
 // handbooks, so every row says `memory`, except where a stored text confirmed it. Temperatures move by tens of degrees with
 // heating rate, grain, bed depth and moisture: they say which product at which kind of temperature, never when it is done.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One stage: what is left, and where it is reached. */
@@ -22,7 +23,7 @@ export interface DehydrationRow {
 }
 
 // biome-ignore format: a table, one stage a line
-export const DEHYDRATION: readonly DehydrationRow[] = [
+export const DEHYDRATION = /* @__PURE__ */ once((): readonly DehydrationRow[] => [
   { form: "LiOH·H2O", source: "memory", stages: [{ to: "LiOH", from: "100" }] },
   { form: "LiCl·H2O", source: "memory", stages: [{ to: "LiCl", from: "98" }] },
   { form: "Li2SO4·H2O", source: "memory", stages: [{ to: "Li2SO4", from: "130" }] },
@@ -132,4 +133,4 @@ export const DEHYDRATION: readonly DehydrationRow[] = [
   { form: "Pb(CH3COO)2·3H2O", source: "memory", stages: [{ to: "Pb(CH3COO)2", from: "75" }] },
   { form: "H2C2O4·2H2O", source: "memory", note: "melts in its water at 101 °C; sublimes from about 157 °C", stages: [{ to: "H2C2O4", from: "100" }] },
   { form: "C6H8O7·H2O", source: "memory", stages: [{ to: "C6H8O7", from: "70", until: "75" }] },
-];
+]);

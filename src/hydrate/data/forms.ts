@@ -1,5 +1,6 @@
 // Known forms of salts: how many waters, which of them is the solid beside its own solution at what temperature, and which
 // are sold. A range is the stable solid in contact with water at about 1 atm; a form without one may still exist dry.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One form of a salt. */
@@ -25,7 +26,7 @@ export interface HydrateFormsRow {
 }
 
 // biome-ignore format: a table, one form a line
-export const HYDRATE_FORMS: readonly HydrateFormsRow[] = [
+export const HYDRATE_FORMS = /* @__PURE__ */ once((): readonly HydrateFormsRow[] => [
   {
     salt: "(NH4)2C2O4",
     forms: [
@@ -1639,4 +1640,4 @@ export const HYDRATE_FORMS: readonly HydrateFormsRow[] = [
       { waters: "9", source: "memory", sold: true },
     ],
   },
-];
+]);

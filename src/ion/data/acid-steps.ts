@@ -1,5 +1,6 @@
 // Acid constants at 25 °C and zero ionic strength, one proton step a row (metal ions as acids included), and the ionic
 // product of water from 0 to 100 °C. Strong acids carry nominal figures: water levels them.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One proton step: acid = base + H+, with pKa. */
@@ -25,7 +26,7 @@ export interface WaterIonizationRow {
 }
 
 // biome-ignore format: a table, one step a line
-export const ACID_STEPS: readonly AcidStepRow[] = [
+export const ACID_STEPS = /* @__PURE__ */ once((): readonly AcidStepRow[] => [
   { acid: "H2CO3", base: "HCO3-", name: "carbonic acid", pKa: "6.35", step: 1, source: "epaEquilibria", range: ["6.34", "6.37"], note: "stands for dissolved CO2 and H2CO3 together; true H2CO3 alone is near 3.5" },
   { acid: "HCO3-", base: "CO3^2-", name: "hydrogencarbonate ion", pKa: "10.33", step: 2, source: "epaEquilibria" },
   { acid: "H3PO4", base: "H2PO4-", name: "phosphoric acid", pKa: "2.15", step: 1, source: "epaEquilibria", range: ["2.12", "2.17"] },
@@ -153,7 +154,7 @@ export const ACID_STEPS: readonly AcidStepRow[] = [
   { acid: "Ce^3+", base: "CeOH^2+", name: "aquated cerium(III)", pKa: "8.41", step: 1, source: "brgmEquilibria", range: ["8.41", "8.42"] },
   { acid: "La^3+", base: "LaOH^2+", name: "aquated lanthanum(III)", pKa: "8.63", step: 1, source: "brgmEquilibria", range: ["8.63", "8.64"] },
   { acid: "Tl^3+", base: "TlOH^2+", name: "aquated thallium(III)", pKa: "0.60", step: 1, source: "epaEquilibria", range: ["0.60", "0.65"] },
-];
+]);
 
 // biome-ignore format: a table, one temperature a line
 export const WATER_IONIZATION: readonly WaterIonizationRow[] = [

@@ -1,5 +1,6 @@
 // The words elements lend to names: -ide and -ate stems, usual charges of cations, older -ous and -ic adjectives. A row's
 // `source` holds for name and stems (Red Book 2005: Table IX, number from memory).
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** How an element appears in names. */
@@ -34,7 +35,7 @@ export const WORD_FIELD_SOURCES = {
   also: "memory",
 } as const satisfies Record<string, SourceKey>;
 
-export const ELEMENT_WORDS: readonly ElementWord[] = [
+export const ELEMENT_WORDS = /* @__PURE__ */ once((): readonly ElementWord[] => [
   { symbol: "H", name: "hydrogen", ide: "hydride", ideCharge: 1, source: "redBook2005" },
   { symbol: "He", name: "helium", source: "redBook2005" },
   { symbol: "Li", name: "lithium", ate: "lithate", charges: [1], fixed: true, source: "redBook2005" },
@@ -323,4 +324,4 @@ export const ELEMENT_WORDS: readonly ElementWord[] = [
   { symbol: "Md", name: "mendelevium", charges: [3], source: "redBook2005" },
   { symbol: "No", name: "nobelium", charges: [2], source: "redBook2005" },
   { symbol: "Lr", name: "lawrencium", charges: [3], source: "redBook2005" },
-];
+]);

@@ -1,5 +1,6 @@
 // Polyatomic ions by name: formula, charge, the acid an anion comes from, older names, colour in water.
 // A row's `source` holds for name, charge and acid (Red Book 2005: tables IR-8.1, IR-8.2 and IX, table numbers from memory).
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One polyatomic ion. */
@@ -53,7 +54,7 @@ export const MONATOMIC_COLOURS: readonly IonColour[] = [
   { ion: "U^4+", colour: "green", source: "memory" },
 ];
 
-export const ANIONS: readonly IonRow[] = [
+export const ANIONS = /* @__PURE__ */ once((): readonly IonRow[] => [
   // -- hydroxide, peroxide and other diatomics
   { formula: "OH", charge: -1, name: "hydroxide", written: ["OH", "HO"], source: "redBook2005" },
   { formula: "O2", charge: -2, name: "peroxide", also: ["dioxide(2-)"], rare: true, source: "redBook2005" },
@@ -776,9 +777,9 @@ export const ANIONS: readonly IonRow[] = [
     source: "redBook2005",
   },
   { formula: "C4H7N2O2", charge: -1, name: "dimethylglyoximate", rare: true, source: "memory" },
-];
+]);
 
-export const CATIONS: readonly IonRow[] = [
+export const CATIONS = /* @__PURE__ */ once((): readonly IonRow[] => [
   { formula: "NH4", charge: 1, name: "ammonium", also: ["azanium"], source: "redBook2005" },
   {
     formula: "H3O",
@@ -859,4 +860,4 @@ export const CATIONS: readonly IonRow[] = [
   },
   { formula: "ZrO", charge: 2, name: "oxidozirconium(IV)", also: ["zirconyl"], alone: true, source: "redBook2005" },
   { formula: "TiO", charge: 2, name: "oxidotitanium(IV)", also: ["titanyl"], alone: true, source: "redBook2005" },
-];
+]);

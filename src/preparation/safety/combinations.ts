@@ -2,7 +2,7 @@
 // whoever means it may acknowledge by code.
 import { molarMass } from "../../formula";
 import { frozen } from "../../foundation/frozen";
-import { remembering } from "../../foundation/lazy";
+import { remembering } from "../../foundation/memo";
 import { slips } from "../../foundation/slips";
 import { readNotation } from "../../ion/notation";
 import { type Quantity, type QuantityLike, quantity } from "../../quantity";
@@ -153,7 +153,12 @@ export function judge(mix: Mix): Judged {
 
 /** Codes that may be acknowledged. */
 const acknowledgeable = (): Set<string> =>
-  new Set([...INCOMPATIBILITIES.filter((row) => row.severity === "forbid").map((row) => row.code), "poison-gas"]);
+  new Set([
+    ...INCOMPATIBILITIES()
+      .filter((row) => row.severity === "forbid")
+      .map((row) => row.code),
+    "poison-gas",
+  ]);
 
 /** The codes of a request, or an error: only a list of known codes opens anything. */
 function acknowledgedCodes({ acknowledge }: PlanRequest): readonly string[] {

@@ -1,6 +1,7 @@
 // Cautions where they are needed: step by step of the work, from what is handled in each and from what the step does.
 import type { Formula } from "../../formula";
-import { lazily, remembering } from "../../foundation/lazy";
+import { lazily } from "../../foundation/lazy";
+import { remembering } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
 import type { Cautions, SubstanceCautions } from "../../substance";
 import { isAcid } from "../acids";

@@ -1,6 +1,6 @@
 // Explanations of a mass that fits, and of one that is too small: the liquor, handling, a reagent that ran short.
 import { type Formula, molarMass, parseFormula } from "../../formula";
-import { remembering } from "../../foundation/lazy";
+import { remembering } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
 import { trySubstance } from "../../substance";
 import { keyElement } from "../candidates";

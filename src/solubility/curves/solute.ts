@@ -68,7 +68,7 @@ let index: Map<string, SolubilityRow> | undefined;
 
 /** The row of the table for a solute, if there is one. */
 export function rowOf(solute: Solute): SolubilityRow | undefined {
-  index ??= new Map(SOLUBILITY.map((row) => [soluteOf(row.formula).key, row]));
+  index ??= new Map(SOLUBILITY().map((row) => [soluteOf(row.formula).key, row]));
   return index.get(solute.key);
 }
 

@@ -1,6 +1,7 @@
 // Solubility of 414 solutes in water between 0 and 100 °C: g of ANHYDROUS solute per 100 g of water in the saturated
 // solution (all water, crystal water included), near 1 atm. A curve bends wherever the solid in contact with it changes.
 // Every row keeps its source and how it is known; competing figures are kept beside the chosen ones.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** How a solubility row is known, best first. `compiled` is an unreviewed collection, `converted` an ideal Ksp. */
@@ -44,7 +45,7 @@ export interface SolubilityRow {
 }
 
 // biome-ignore format: a table, one solute a line
-export const SOLUBILITY: readonly SolubilityRow[] = [
+export const SOLUBILITY = /* @__PURE__ */ once((): readonly SolubilityRow[] => [
   { formula: "AlCl3", name: "aluminium chloride", solids: [{ solid: "AlCl3·6H2O" }], points: [[0, "44.59"], [10, "44.74"], [20, "44.99"], [25, "45.1"], [30, "45.31"], [40, "45.71"], [50, "46.2"], [60, "46.78"], [70, "47.43"], [80, "48.17"], [90, "49.0"], [100, "49.97"]], source: "crcSolubility98", knownAs: "evaluated" },
   { formula: "AlF3", name: "aluminium fluoride", solids: [{ solid: "AlF3·3H2O" }], points: [[0, "0.25"], [10, "0.34"], [20, "0.44"], [25, "0.50"], [30, "0.56"], [40, "0.68"], [50, "0.82"], [60, "0.97"], [70, "1.12"], [80, "1.30"], [90, "1.47"], [100, "1.67"]], source: "crcSolubility98", knownAs: "evaluated", competing: [{ celsius: 0, value: "0.57", source: "encyclopediaSolubility" }, { celsius: 10, value: "0.56", source: "encyclopediaSolubility" }, { celsius: 20, value: "0.67", source: "encyclopediaSolubility" }, { celsius: 30, value: "0.78", source: "encyclopediaSolubility" }] },
   { formula: "Al(NO3)3", name: "aluminium nitrate", solids: [{ solid: "Al(NO3)3·9H2O", upTo: "73" }, {}], points: [[0, "58.7"], [10, "61.8"], [20, "66.4"], [25, "68.9"], [30, "72.4"], [40, "80.2"], [50, "89.8"], [60, "102"], [70, "116"], [100, "160"]], source: "crcSolubility98", knownAs: "evaluated", competing: [{ celsius: 10, value: "66.7", source: "encyclopediaSolubility" }, { celsius: 20, value: "73.9", source: "encyclopediaSolubility" }, { celsius: 30, value: "81.8", source: "encyclopediaSolubility" }, { celsius: 40, value: "88.7", source: "encyclopediaSolubility" }] },
@@ -459,4 +460,4 @@ export const SOLUBILITY: readonly SolubilityRow[] = [
   { formula: "ZnSO4", name: "zinc sulfate", solids: [{ solid: "ZnSO4·7H2O", upTo: "38" }, { solid: "ZnSO4·6H2O", upTo: "48" }, { solid: "ZnSO4·H2O" }], points: [[0, "41.0"], [10, "47.1"], [20, "53.8"], [25, "57.7"], [30, "61.8"], [40, "70.4"], [50, "75.4"], [60, "72.7"], [70, "69.5"], [80, "66.4"], [90, "63.4"], [100, "60.3"]], source: "crcSolubility98", knownAs: "evaluated", competing: [{ celsius: 80, value: "71.1", source: "encyclopediaSolubility" }], note: "hexahydrate can persist to 70 °C; 60 °C then reads about 75" },
   { formula: "ZnSO3", name: "zinc sulfite", solids: [{ solid: "ZnSO3·2H2O" }], points: [[20, "0.1789"], [25, "0.179"], [30, "0.1797"], [40, "0.1806"], [50, "0.1815"]], source: "crcSolubility98", knownAs: "evaluated", competing: [{ celsius: 20, value: "0.16", source: "encyclopediaSolubility" }] },
   { formula: "ZnC4H4O6", name: "zinc tartrate", solids: [{ solid: "ZnC4H4O6·2H2O" }], points: [[20, "0.022"], [30, "0.041"], [40, "0.06"], [60, "0.104"]], source: "encyclopediaSolubility", knownAs: "compiled", note: "the 80 °C figure of the source jumps fivefold and was left out" },
-];
+]);

@@ -49,7 +49,7 @@ export interface CarbonateVerdict {
 /** Index this far from 1 either way is still undecided; set on the outcomes the trade knows (nickel mixed, lead not). */
 const UNDECIDED = 5;
 
-const pKaOf = (acid: string): number => Number(ACID_STEPS.find((row) => row.acid === acid)!.pKa);
+const pKaOf = (acid: string): number => Number(ACID_STEPS().find((row) => row.acid === acid)!.pKa);
 
 /** [CO3] / [OH]² of a precipitant solution of concentration c: the charge balance solved for the pH. */
 function carbonateRatio(precipitant: CarbonatePrecipitant, c: number): number {

@@ -68,7 +68,7 @@ function chain(formula: string, towards: "acid" | "base"): AcidStepRow[] {
   const from = towards === "acid" ? "base" : "acid";
   const rows: AcidStepRow[] = [];
   for (let next: string | undefined = formula; next !== undefined; ) {
-    const row: AcidStepRow | undefined = ACID_STEPS.find((candidate) => sameIon(candidate[from], next!));
+    const row: AcidStepRow | undefined = ACID_STEPS().find((candidate) => sameIon(candidate[from], next!));
     if (row !== undefined) rows.push(row);
     next = row?.[towards];
   }
@@ -77,7 +77,7 @@ function chain(formula: string, towards: "acid" | "base"): AcidStepRow[] {
 
 /** @internal The complexes of a metal with hydroxide, those that take up protons besides left out. */
 export function hydroxideSteps(metal: string): readonly ComplexStep[] {
-  const row = COMPLEXES.find((each: ComplexRow) => each.ligand === "OH-" && sameIon(each.metal, metal));
+  const row = COMPLEXES().find((each: ComplexRow) => each.ligand === "OH-" && sameIon(each.metal, metal));
   return (row?.steps ?? []).filter(({ protons }) => protons === undefined);
 }
 

@@ -51,18 +51,20 @@ const STEP = 0.01;
 
 /** Rows of hydroxides with one metal, most soluble first. */
 function hydroxidesOf(metal: string) {
-  return SOLUBILITY_PRODUCTS.filter(({ dissolution, solid }) => {
-    const right = dissolution.slice(dissolution.indexOf(" -> ") + 4).split(" + ");
-    const ions = right.map((term) => term.replace(/^\d+ /, "")).filter((term) => term !== "H2O");
-    return (
-      ions.length === 2 && ions.includes("OH-") && ions.some((ion) => sameIon(ion, metal)) && solid.includes("(OH)")
-    );
-  }).sort((a, b) => Number(a.pKsp) - Number(b.pKsp));
+  return SOLUBILITY_PRODUCTS()
+    .filter(({ dissolution, solid }) => {
+      const right = dissolution.slice(dissolution.indexOf(" -> ") + 4).split(" + ");
+      const ions = right.map((term) => term.replace(/^\d+ /, "")).filter((term) => term !== "H2O");
+      return (
+        ions.length === 2 && ions.includes("OH-") && ions.some((ion) => sameIon(ion, metal)) && solid.includes("(OH)")
+      );
+    })
+    .sort((a, b) => Number(a.pKsp) - Number(b.pKsp));
 }
 
 /** Solids of the metal with hydroxide and another anion: at the bench the anion is there. */
 function basicSaltsOf(metal: string): string[] {
-  const found = SOLUBILITY_PRODUCTS.filter((row) => {
+  const found = SOLUBILITY_PRODUCTS().filter((row) => {
     if (row.doubtful === true) return false;
     const ions = ionsOf(row);
     return (

@@ -84,7 +84,7 @@ function ligandsOf(ions: readonly DissolvedIon[], given: readonly FreeLigand[]):
   const metal = ions.find(({ charge }) => charge > 0);
   return given.map(({ ligand, concentration }) => {
     parseFormula(ligand);
-    const row = COMPLEXES.find(
+    const row = COMPLEXES().find(
       (candidate) =>
         metal !== undefined && sameIon(candidate.metal, metal.formula) && sameIon(candidate.ligand, ligand),
     );

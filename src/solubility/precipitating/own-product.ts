@@ -49,7 +49,7 @@ export function ionsOfOwn(given: string | Parameters<typeof soluteOf>[0], form: 
   const rows = findRows(solute.formula, form);
   const [row] = rows;
   if (row?.convention !== undefined) {
-    const both = SOLUBILITY_PRODUCTS.filter(({ solid }) => soluteOf(solid).key === solute.key);
+    const both = SOLUBILITY_PRODUCTS().filter(({ solid }) => soluteOf(solid).key === solute.key);
     const ways = [...new Set(both.map((each) => shown(ionsOf(each))))];
     throw new SolubilityError("solubility.missing-option", `which ions is your Ksp of ${solute.formula} for?`, {
       hint: `a sulfide's is printed for S^2- or for HS- and OH-, seven powers of ten apart and more: name ions, ${[...new Set([...ways, ...freeSulfide(solute)])].join(" or ")}`,

@@ -65,7 +65,7 @@ export function ionsBrought(
   if (salt !== undefined) return [...salt];
   let anion: string | undefined;
   for (let acid: string = solute.anhydrous.toString(); ; ) {
-    const step = ACID_STEPS.find((row) => Number(row.pKa) < STRONG && sameIon(row.acid, acid));
+    const step = ACID_STEPS().find((row) => Number(row.pKa) < STRONG && sameIon(row.acid, acid));
     if (step === undefined) break;
     anion = step.base;
     acid = step.base;
@@ -81,7 +81,7 @@ function stepOf(end: "acid" | "base", formula: string): AcidStepRow | undefined 
   if (!steps.has(key))
     steps.set(
       key,
-      ACID_STEPS.find((row) => sameIon(row[end], formula)),
+      ACID_STEPS().find((row) => sameIon(row[end], formula)),
     );
   return steps.get(key);
 }

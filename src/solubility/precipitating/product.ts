@@ -61,7 +61,7 @@ const keysOf = ({ formula, key }: Solute): string[] => [
 function rowsOf(solid: string | Formula): readonly SolubilityProductRow[] {
   if (rows === undefined) {
     rows = new Map();
-    for (const row of SOLUBILITY_PRODUCTS) {
+    for (const row of SOLUBILITY_PRODUCTS()) {
       const solute = soluteOf(row.solid);
       for (const key of new Set(keysOf(solute))) rows.set(key, [...(rows.get(key) ?? []), row]);
     }

@@ -17,7 +17,7 @@ export interface Complex {
 
 /** The complexes of a metal with a ligand in the table, those that take up protons besides left out. */
 export function complexesOf(metal: string, ligand: string): Complex[] {
-  const row = COMPLEXES.find((candidate) => sameIon(candidate.ligand, ligand) && sameIon(candidate.metal, metal));
+  const row = COMPLEXES().find((candidate) => sameIon(candidate.ligand, ligand) && sameIon(candidate.metal, metal));
   return (row?.steps ?? [])
     .filter(({ protons }) => protons === undefined)
     .map(({ n, logBeta, complex }) => ({ n, logBeta: Number(logBeta), complex }));
@@ -30,7 +30,7 @@ export function complexesOf(metal: string, ligand: string): Complex[] {
 export function hydroxideComplexes(metal: string): Complex[] {
   const tabulated = complexesOf(metal, "OH-");
   if (tabulated.length > 0) return tabulated;
-  const aquated = ACID_STEPS.find(({ acid }) => sameIon(acid, metal));
+  const aquated = ACID_STEPS().find(({ acid }) => sameIon(acid, metal));
   return aquated === undefined ? [] : [{ n: 1, logBeta: PKW - Number(aquated.pKa), complex: aquated.base }];
 }
 
@@ -100,7 +100,7 @@ export function sideReactions(solution: IdealSolution): string[] {
   const protonated = solution.ions
     .filter((ion) => ion.charge < 0 && solution.given(ion) === undefined)
     .flatMap(({ formula }) => {
-      const acid = ACID_STEPS.find(({ base, pKa }) => Number(pKa) > BASIC && sameIon(base, formula));
+      const acid = ACID_STEPS().find(({ base, pKa }) => Number(pKa) > BASIC && sameIon(base, formula));
       if (acid === undefined) return [];
       return [`${formula} takes up protons from plain water (pKa ${acid.pKa}): more dissolves than this ideal figure`];
     });
@@ -133,7 +133,7 @@ function protonsOfMixture({ ions, held }: Mixture): string[] {
   if (held) return [];
   return ions.flatMap(({ formula, charge }) => {
     const acid =
-      charge < 0 ? ACID_STEPS.find(({ base, pKa }) => Number(pKa) > STRONG && sameIon(base, formula)) : undefined;
+      charge < 0 ? ACID_STEPS().find(({ base, pKa }) => Number(pKa) > STRONG && sameIon(base, formula)) : undefined;
     if (acid === undefined || isHydroxide(formula)) return [];
     return [`${formula} takes up protons (pKa ${acid.pKa}), not counted without a pH: give the pH, above all in acid`];
   });

@@ -1,5 +1,6 @@
 // Names that stand for several substances, and what on the pack or at the balance decides between them.
 // Formulas as in the registry.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One thing an ambiguous name may mean. */
@@ -16,7 +17,7 @@ export interface AmbiguousRow {
   readonly source: SourceKey;
 }
 
-export const AMBIGUOUS: readonly AmbiguousRow[] = [
+export const AMBIGUOUS = /* @__PURE__ */ once((): readonly AmbiguousRow[] => [
   {
     names: ["copper acetate", "acetate of copper"],
     readings: [
@@ -546,4 +547,4 @@ export const AMBIGUOUS: readonly AmbiguousRow[] = [
     ],
     source: "commonPractice",
   },
-];
+]);

@@ -1,6 +1,7 @@
 // Published classifications of bench materials: statement codes, with our own short cautions, which say only what the codes
 // do not. Pictograms and signal word follow from the codes (label-elements.ts).
 // Harmonised EU entries first, then two national lists; what rests on memory says so. Later amendments may differ.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One way of getting rid of it; every sentence defers to the local rules. */
@@ -78,7 +79,7 @@ export interface HazardRow {
   readonly source: SourceKey;
 }
 
-export const HAZARDS: readonly HazardRow[] = [
+export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   {
     formula: "HCl",
     form: "solution",
@@ -2395,4 +2396,4 @@ export const HAZARDS: readonly HazardRow[] = [
     index: "006-007-00-5",
     source: "clpRecalled",
   },
-];
+]);

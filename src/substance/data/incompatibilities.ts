@@ -1,5 +1,6 @@
 // Which materials must not meet, by class. 27 of the rules were matched to excerpts of printed lists; what forms, and the
 // rest, rests on memory of the books named. Under which condition a rule holds is data: see CONDITIONS. `a` and `b` are classes (see classes.ts), either way round.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** Class of a material, worked out from its formula. */
@@ -190,7 +191,7 @@ export interface IncompatibilityRow {
   readonly source: SourceKey;
 }
 
-export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
+export const INCOMPATIBILITIES = /* @__PURE__ */ once((): readonly IncompatibilityRow[] => [
   {
     code: "hypochlorite-acid",
     a: ["hypochlorite"],
@@ -1565,4 +1566,4 @@ export const INCOMPATIBILITIES: readonly IncompatibilityRow[] = [
     conditions: ["dry", "ground together"],
     source: "memory",
   },
-];
+]);

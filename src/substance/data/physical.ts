@@ -1,5 +1,6 @@
 // Density (g/cm3 near room temperature) and what heat does first (°C), by formula. Where the molar volume of another data
 // set gives the density independently, the row says how it compares.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** A density worked out from a mineral's molar volume in another data set. */
@@ -24,7 +25,7 @@ export interface PhysicalRow {
   readonly changeSource?: SourceKey;
 }
 
-export const PHYSICAL: readonly PhysicalRow[] = [
+export const PHYSICAL = /* @__PURE__ */ once((): readonly PhysicalRow[] => [
   { formula: "NH4Cl", density: "1.519", change: "sublimes", celsius: "338", source: "memory" },
   { formula: "(NH4)2SO4", density: "1.77", change: "decomposes", celsius: "235", source: "memory" },
   { formula: "NH4HSO4", density: "1.78", change: "melts", celsius: "147", source: "memory" },
@@ -929,4 +930,4 @@ export const PHYSICAL: readonly PhysicalRow[] = [
   { formula: "Ca2B6O11·5H2O", density: "2.42", source: "memory" },
   { formula: "NH2COONH4", density: "1.38", change: "decomposes", celsius: "60", source: "memory" },
   { formula: "C3N3O3Cl2Na", change: "decomposes", celsius: "225", source: "memory" },
-];
+]);

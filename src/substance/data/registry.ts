@@ -1,5 +1,6 @@
 // The bench substances: formula as it stands on the label, name, older and trade names, CAS registry number, appearance.
 // A row's `source` holds for appearance, other names and note; name and number have sources of their own.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** A name with a remark on when it holds. */
@@ -27,7 +28,7 @@ export interface RegistryRow {
   readonly source: SourceKey;
 }
 
-export const REGISTRY: readonly RegistryRow[] = [
+export const REGISTRY = /* @__PURE__ */ once((): readonly RegistryRow[] => [
   {
     formula: "NH4Cl",
     name: "ammonium chloride",
@@ -5522,4 +5523,4 @@ export const REGISTRY: readonly RegistryRow[] = [
     appearance: "white",
     source: "memory",
   },
-];
+]);

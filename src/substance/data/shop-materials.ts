@@ -1,5 +1,6 @@
 // What shops sell under which name: the true form, the other forms sold under the same name, the usual strength and the
 // trap in the name. Assays are usual ranges, to be replaced by the figure on the user's own pack or by a titration.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** A range of strength as packs state it: percent by mass, or grams per 100 mL for a mass concentration. */
@@ -29,7 +30,7 @@ export interface ShopMaterialRow {
   readonly source: SourceKey;
 }
 
-export const SHOP_MATERIALS: readonly ShopMaterialRow[] = [
+export const SHOP_MATERIALS = /* @__PURE__ */ once((): readonly ShopMaterialRow[] => [
   {
     name: "washing soda crystals",
     alsoCalled: ["washing soda", "soda crystals", "sal soda"],
@@ -2274,4 +2275,4 @@ export const SHOP_MATERIALS: readonly ShopMaterialRow[] = [
     trap: "liquid kinds are ammonia in alcohol",
     source: "memory",
   },
-];
+]);

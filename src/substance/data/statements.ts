@@ -1,5 +1,6 @@
 // What each code of the Globally Harmonized System stands for, in our own short words: reminders, not label wording.
 // A real label takes the official text of its country. A row's `source` holds for the code and what carries it.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** A code and our paraphrase of it. */
@@ -33,7 +34,7 @@ export const PICTOGRAMS: readonly StatementRow[] = [
 ];
 
 /** Hazard statements: GHS Annex 3, the same in CLP Annex III but for what the notes say. */
-export const HAZARD_STATEMENTS: readonly StatementRow[] = [
+export const HAZARD_STATEMENTS = /* @__PURE__ */ once((): readonly StatementRow[] => [
   {
     code: "H200",
     signalWord: "Danger",
@@ -800,10 +801,10 @@ export const HAZARD_STATEMENTS: readonly StatementRow[] = [
     pictograms: ["GHS07"],
     source: "unGhs",
   },
-];
+]);
 
 /** EU supplements: CLP Annexes II and III. */
-export const SUPPLEMENTAL_STATEMENTS: readonly StatementRow[] = [
+export const SUPPLEMENTAL_STATEMENTS = /* @__PURE__ */ once((): readonly StatementRow[] => [
   { code: "EUH014", paraphrase: "reacts violently with water", source: "clpRegulation" },
   { code: "EUH018", paraphrase: "vapour and air may form an explosive mixture in use", source: "clpRegulation" },
   { code: "EUH019", paraphrase: "may form explosive peroxides", source: "clpRegulation" },
@@ -819,10 +820,10 @@ export const SUPPLEMENTAL_STATEMENTS: readonly StatementRow[] = [
   { code: "EUH207", paraphrase: "contains cadmium: fumes dangerous", source: "clpRegulation" },
   { code: "EUH208", paraphrase: "contains a named sensitiser", source: "clpRegulation" },
   { code: "EUH210", paraphrase: "safety sheet on request", source: "clpRegulation" },
-];
+]);
 
 /** Precautionary statements, a selection: GHS Annex 3, CLP Annex IV. */
-export const PRECAUTIONARY_STATEMENTS: readonly StatementRow[] = [
+export const PRECAUTIONARY_STATEMENTS = /* @__PURE__ */ once((): readonly StatementRow[] => [
   { code: "P101", paraphrase: "doctor needed: have label or pack ready", use: "general", source: "unGhs" },
   { code: "P102", paraphrase: "keep from children", use: "general", source: "unGhs" },
   { code: "P103", paraphrase: "read and follow the directions", use: "general", source: "unGhs" },
@@ -1161,4 +1162,4 @@ export const PRECAUTIONARY_STATEMENTS: readonly StatementRow[] = [
   { code: "P501", paraphrase: "dispose as local rules say", use: "disposal", source: "unGhs" },
   { code: "P502", paraphrase: "ask the maker about recovery", use: "disposal", source: "unGhs" },
   { code: "P503", paraphrase: "ask the maker or supplier about disposal, recovery", use: "disposal", source: "unGhs" },
-];
+]);

@@ -1,6 +1,7 @@
 // What heat takes from a substance and what it leaves, step by step: each step starts from what the one before left, the
 // first from one formula unit of the substance. Typical of open crucibles in air, moving by tens of degrees with heating
 // rate, grain, depth and moisture: which product at what kind of heat, never how long.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** A formula with its coefficient, a whole number or a fraction such as `1/2`. */
@@ -35,7 +36,7 @@ export interface ThermalRow {
   readonly source: SourceKey;
 }
 
-export const THERMAL: readonly ThermalRow[] = [
+export const THERMAL = /* @__PURE__ */ once((): readonly ThermalRow[] => [
   {
     formula: "NH4Cl",
     steps: [
@@ -3138,4 +3139,4 @@ export const THERMAL: readonly ThermalRow[] = [
     note: "crackles",
     source: "memory",
   },
-];
+]);

@@ -112,7 +112,7 @@ function hazardIndex(): HazardIndex {
   const byFormula = new Map<string, HazardRow[]>();
   const byCore = new Map<string, HazardRow[]>();
   const groups = new Map<string, HazardRow>();
-  for (const row of HAZARDS) {
+  for (const row of HAZARDS()) {
     if (row.group !== undefined) groups.set(row.group, row);
     if (row.formula === undefined) continue;
     const notation = readNotation(row.formula);

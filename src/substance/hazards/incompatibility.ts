@@ -179,13 +179,13 @@ export function incompatibilities(
     const key = `${one.code} ${[...one.materials].sort().join("|")}`;
     if (!found.has(key)) found.set(key, one);
   };
-  for (const row of INCOMPATIBILITIES) {
+  for (const row of INCOMPATIBILITIES()) {
     if (row.a.includes("gas") || row.a.includes("toxic")) continue;
     if (row.b === undefined) {
       for (const material of materials) if (hasAny(material, row.a)) add(finding(row, [material], [], "met"));
     } else for (const one of pairsOf(row, materials, meeting)) add(one);
   }
-  for (const row of INCOMPATIBILITIES) {
+  for (const row of INCOMPATIBILITIES()) {
     const circumstance = circumstances.find((one) => row.b?.includes(one));
     if (circumstance === undefined) continue;
     if (row.a.includes("toxic")) {

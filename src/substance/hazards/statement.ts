@@ -17,9 +17,9 @@ export interface StatementEntry extends StatementRow {
 
 const TABLES = [
   ["pictogram", PICTOGRAMS],
-  ["hazard", HAZARD_STATEMENTS],
-  ["supplemental", SUPPLEMENTAL_STATEMENTS],
-  ["precautionary", PRECAUTIONARY_STATEMENTS],
+  ["hazard", HAZARD_STATEMENTS()],
+  ["supplemental", SUPPLEMENTAL_STATEMENTS()],
+  ["precautionary", PRECAUTIONARY_STATEMENTS()],
 ] as const;
 
 /**

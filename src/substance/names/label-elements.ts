@@ -7,7 +7,7 @@ let statements: ReadonlyMap<string, StatementRow> | undefined;
 /** Row of a code; a suffix (`H360FD`, `H350i`) falls back to the bare number. */
 export function statementRow(code: string): StatementRow | undefined {
   statements ??= new Map(
-    [...PICTOGRAMS, ...HAZARD_STATEMENTS, ...SUPPLEMENTAL_STATEMENTS].map((row) => [row.code, row] as const),
+    [...PICTOGRAMS, ...HAZARD_STATEMENTS(), ...SUPPLEMENTAL_STATEMENTS()].map((row) => [row.code, row] as const),
   );
   return statements.get(code) ?? statements.get(code.replace(/[A-Za-z]+$/, ""));
 }

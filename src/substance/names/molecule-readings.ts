@@ -164,7 +164,7 @@ export function unprefixedNamed(name: string): Found[] {
   if (front === undefined || back === undefined || front.charges !== undefined || front.symbol === "H") return [];
   const certain = certainBinary(front.symbol, back);
   if (certain !== undefined) return [{ formula: certain, decides: "" }];
-  const listed = REGISTRY.filter(({ formula }) => {
+  const listed = REGISTRY().filter(({ formula }) => {
     const symbols = formula.match(/[A-Z][a-z]?/g)!;
     return symbols.length === 2 && symbols[0] === front.symbol && symbols[1] === back.symbol;
   });

@@ -42,11 +42,11 @@ let built: WordIndex | undefined;
 function wordIndex(): WordIndex {
   if (built !== undefined) return built;
   const elements = new Map<string, ElementWord>();
-  const bySymbol = new Map(ELEMENT_WORDS.map((word) => [word.symbol.toLowerCase(), word] as const));
+  const bySymbol = new Map(ELEMENT_WORDS().map((word) => [word.symbol.toLowerCase(), word] as const));
   const adjectives = new Map<string, { element: ElementWord; charge: number }>();
   const centres: [string, ElementWord, boolean][] = [];
   const oxoCentres = new Map<string, string>();
-  for (const word of ELEMENT_WORDS) {
+  for (const word of ELEMENT_WORDS()) {
     for (const name of [word.name, ...(word.also ?? [])]) elements.set(name, word);
     for (const [charge, name] of Object.entries(word.older ?? {}))
       adjectives.set(name, { element: word, charge: Number(charge) });

@@ -34,7 +34,7 @@ let ambiguous: ReadonlyMap<string, readonly Found[]> | undefined;
 
 function ambiguousReadings(key: string): readonly Found[] | undefined {
   ambiguous ??= new Map(
-    AMBIGUOUS.flatMap(({ names, readings, source }) => {
+    AMBIGUOUS().flatMap(({ names, readings, source }) => {
       const found = readings.map((reading) => ({ ...reading, source }));
       return names.map((name) => [nameKey(name), found] as const);
     }),

@@ -36,7 +36,7 @@ export function registryIndex(): RegistryIndex {
   const byFormula = new Map<string, RegistryRow>();
   const byName = new Map<string, NamedRow[]>();
   const byCore = new Map<string, RegistryRow[]>();
-  for (const row of REGISTRY) {
+  for (const row of REGISTRY()) {
     const notation = readNotation(row.formula);
     const key = formulaKey(notation);
     // isomers: the first row keeps the composition (ethanol before dimethyl ether)
@@ -67,6 +67,6 @@ let byNumber: ReadonlyMap<string, RegistryRow> | undefined;
 
 /** Registry row of a registry number. */
 export function rowWithNumber(number: string): RegistryRow | undefined {
-  byNumber ??= new Map(REGISTRY.flatMap((row) => (row.cas === undefined ? [] : [[row.cas, row] as const])));
+  byNumber ??= new Map(REGISTRY().flatMap((row) => (row.cas === undefined ? [] : [[row.cas, row] as const])));
   return byNumber.get(number);
 }

@@ -48,7 +48,7 @@ let physical: ReadonlyMap<string, PhysicalRow> | undefined;
 
 /** Physical data by the registry's formula text. */
 function physicalOf(formula: string): PhysicalRow | undefined {
-  physical ??= new Map(PHYSICAL.map((row) => [row.formula, row] as const));
+  physical ??= new Map(PHYSICAL().map((row) => [row.formula, row] as const));
   return physical.get(formula);
 }
 

@@ -27,7 +27,7 @@ let thermal: ReadonlyMap<string, ThermalRow> | undefined;
 
 /** The row of a substance. */
 export function thermalOf(notation: Notation): ThermalRow | undefined {
-  thermal ??= new Map(THERMAL.map((row) => [formulaKey(readNotation(row.formula)), row] as const));
+  thermal ??= new Map(THERMAL().map((row) => [formulaKey(readNotation(row.formula)), row] as const));
   return thermal.get(formulaKey(notation));
 }
 

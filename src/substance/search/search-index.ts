@@ -66,12 +66,12 @@ export function searchIndex(): SearchIndex {
     const key = nameKey(text);
     entries.push({ row, key, words: key.split(" ").map(numberOf), text, by });
   };
-  for (const row of REGISTRY) {
+  for (const row of REGISTRY()) {
     for (const { name } of namesOfRow(row)) add(row, name, "name");
     const symbols = new Set(row.formula.match(/[A-Z][a-z]?/g));
     for (const symbol of symbols) addTo(byElement, symbol, row);
   }
-  for (const good of SHOP_MATERIALS) {
+  for (const good of SHOP_MATERIALS()) {
     const row = rowOf(readNotation(good.formula));
     if (row !== undefined) for (const name of [good.name, ...(good.alsoCalled ?? [])]) add(row, name, "shop name");
   }

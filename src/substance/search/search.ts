@@ -101,19 +101,19 @@ type Add = (row: RegistryRow, matched: string, by: SearchHit["by"], score: numbe
 
 function byNumberOrFormula(asked: string, add: Add): void {
   if (/^\d{2,7}-\d{2}-\d?$/.test(asked))
-    for (const row of REGISTRY)
+    for (const row of REGISTRY())
       if (row.cas?.startsWith(asked)) add(row, row.cas, "number", row.cas === asked ? 1 : 0.8);
   const notation = tryReadNotation(asked);
   const small = asked.toLowerCase();
   // formulas typed without capitals: cuso4, nacl
   if (notation === undefined && /^[a-z0-9()]{2,}$/.test(asked))
-    for (const row of REGISTRY) if (row.formula.toLowerCase() === small) add(row, row.formula, "formula", 0.9);
+    for (const row of REGISTRY()) if (row.formula.toLowerCase() === small) add(row, row.formula, "formula", 0.9);
   if (notation === undefined) return;
   const row = registryIndex().byFormula.get(formulaKey(notation));
   if (row !== undefined) add(row, row.formula, "formula", 1);
   const plain = asked.replace(/[.*•⋅]/g, "·");
   if (notation.parts.some((part) => part.counts.size > 1))
-    for (const other of REGISTRY)
+    for (const other of REGISTRY())
       if (other.formula.startsWith(plain))
         add(other, other.formula, "formula", 0.7 + 0.2 * (plain.length / other.formula.length));
 }

@@ -14,8 +14,8 @@ function soldOfCore(key: string): readonly string[] {
   if (sold === undefined) {
     const byCore = new Map<string, string[]>();
     const formulas = [
-      ...SHOP_MATERIALS.map((row) => row.formula),
-      ...SHOP_MATERIALS.flatMap((row) => row.alternatives ?? []),
+      ...SHOP_MATERIALS().map((row) => row.formula),
+      ...SHOP_MATERIALS().flatMap((row) => row.alternatives ?? []),
     ];
     for (const formula of new Set(formulas)) addTo(byCore, anhydrousKey(readNotation(formula)).key, formula);
     sold = byCore;

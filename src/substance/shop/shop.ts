@@ -64,7 +64,7 @@ function shopIndex(): ShopIndex {
   if (built !== undefined) return built;
   const exact = new Map<string, ShopMaterialRow[]>();
   const words: [ReadonlySet<string>, ShopMaterialRow][] = [];
-  for (const row of SHOP_MATERIALS) {
+  for (const row of SHOP_MATERIALS()) {
     const names = [row.name, row.name.replace(/\s*\([^)]*\)$/, ""), ...(row.alsoCalled ?? [])];
     for (const key of new Set(names.map(nameKey))) addTo(exact, key, row);
     words.push([new Set([row.name, ...(row.alsoCalled ?? [])].flatMap(nameWords)), row]);
@@ -150,7 +150,7 @@ function goodsNamed(name: string): ShopMaterialRow[] {
   const exact = shopIndex().exact.get(nameKey(name)) ?? [];
   if (exact.length > 0) return [...exact];
   const formulas = new Set(rowsNamed(name).map(({ row }) => row.formula));
-  const holding = SHOP_MATERIALS.filter((row) => formulas.has(row.formula));
+  const holding = SHOP_MATERIALS().filter((row) => formulas.has(row.formula));
   return holding.length > 0 ? holding : partly(name);
 }
 

@@ -1,6 +1,7 @@
 // Standard enthalpies of formation at 298.15 K and 1 bar for what the bench meets: elements, ions, salts and their
 // hydrates, oxides, gases, acids. One consistent network (NBS 1982) but for a few rows; never mix its ions with another
 // table's solids. Where a substance has several forms, the one met by default stands first.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** State of aggregation; `aq` is the hypothetical 1 mol/kg solution. */
@@ -25,7 +26,7 @@ export interface FormationRow {
 }
 
 // biome-ignore format: a table, one substance a line
-export const FORMATION: readonly FormationRow[] = [
+export const FORMATION = /* @__PURE__ */ once((): readonly FormationRow[] => [
   { formula: "O2", state: "g", name: "oxygen", enthalpy: "0", gibbs: "0", heatCapacity: "29.355", source: "nbs1982" },
   { formula: "O2", state: "aq", name: "dissolved oxygen", enthalpy: "-11.7", gibbs: "16.4", source: "nbs1982" },
   { formula: "O3", state: "g", name: "ozone", enthalpy: "142.7", gibbs: "163.2", heatCapacity: "39.20", source: "nbs1982" },
@@ -958,4 +959,4 @@ export const FORMATION: readonly FormationRow[] = [
   { formula: "CaMg3(CO3)4", state: "s", name: "huntite", enthalpy: "-4529.6", source: "livermoreEquilibria" },
   { formula: "Mg5(CO3)4(OH)2·4H2O", state: "s", name: "basic magnesium carbonate (hydromagnesite)", enthalpy: "-6514.9", source: "livermoreEquilibria" },
   { formula: "KFe3(SO4)2(OH)6", state: "s", name: "potassium jarosite", enthalpy: "-3743.8", source: "livermoreEquilibria" },
-];
+]);

@@ -1,0 +1,28 @@
+// Every table of every layer, as the tests look through them: `src/<layer>/data/`, citations apart. A large table is a function
+// which makes it on first use.
+import { existsSync, readdirSync } from "node:fs";
+
+const src = new URL("../../src/", import.meta.url);
+
+/** One exported table. */
+export interface Table {
+  readonly layer: string;
+  readonly file: string;
+  readonly name: string;
+  readonly rows: unknown;
+}
+
+/** The tables of the named layers, or of all. */
+export async function tablesOf(...layers: readonly string[]): Promise<Table[]> {
+  const found: Table[] = [];
+  for (const layer of layers.length > 0 ? layers : readdirSync(src)) {
+    const folder = new URL(`${layer}/data/`, src);
+    if (!existsSync(folder)) continue;
+    for (const file of readdirSync(folder).filter((name) => name.endsWith(".ts") && name !== "sources.ts")) {
+      const module = (await import(/* @vite-ignore */ new URL(file, folder).href)) as Record<string, unknown>;
+      for (const [name, table] of Object.entries(module))
+        found.push({ layer, file, name, rows: typeof table === "function" ? (table as () => unknown)() : table });
+    }
+  }
+  return found;
+}
