@@ -71,7 +71,7 @@ export class Equation {
 
   /** @internal */
   [INSPECT](): string {
-    return shownAs("Equation", this.toString());
+    return shownAs("Equation", this);
   }
 
   /** Every species, the reactants first. */
@@ -92,11 +92,11 @@ export class Equation {
     given: readonly (Rational | undefined)[] | undefined,
     notes: readonly string[],
   ) {
-    this.formulas = Object.freeze(formulas);
+    this.formulas = formulas;
     this.reactantCount = reactantCount;
     this.arrow = arrow;
     this.given = frozen(given);
-    this.notes = Object.freeze(notes);
+    this.notes = notes;
     Object.freeze(this);
   }
 
@@ -197,6 +197,16 @@ export function needEquation(value: unknown, kind: { [Symbol.hasInstance](value:
   throw new EquationError("equation.not-an-equation", `an equation is compared with an equation, not ${shown(value)}`, {
     hint: "read it with parseEquation or balance",
   });
+}
+
+/**
+ * @internal An equation that several callers share, its lists frozen as well: to do so with every equation would cost a
+ * tenth of balancing it.
+ */
+export function sealed(equation: Equation): Equation {
+  Object.freeze(equation.formulas);
+  Object.freeze(equation.notes);
+  return equation;
 }
 
 function textOf(coefficient: Rational | undefined): string {

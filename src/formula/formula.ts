@@ -1,5 +1,5 @@
 // The immutable Formula: counts, charge and mass as plain numbers from one scan; texts, fractions and structure only when
-// somebody asks. Nothing is cached across formulas, and each is frozen once: twenty thousand of them cost a few milliseconds.
+// somebody asks. Nothing is cached across formulas and nothing is frozen: twenty thousand of them cost a few milliseconds.
 
 import { ELEMENT_COUNT, nanoWeightTable, symbolAt } from "../element/symbols";
 import { hasBrand } from "../foundation/brand";
@@ -106,16 +106,15 @@ export class Formula {
 
   /** @internal */
   [INSPECT](): string {
-    return shownAs("Formula", this.toString());
+    return shownAs("Formula", this);
   }
 
   // `declare`: without it every field is first defined as undefined, which doubles the cost of a formula.
-  /** @internal The text as read (variables filled in). */
-  declare readonly text: string;
-  /** Charge number, signed; 0 for a neutral formula. */
-  declare readonly charge: number;
-  /** Phase if one was written: `s`, `l`, `g`, `aq` or `cr`. */
-  declare readonly phase: string | undefined;
+  // Behind getters and not frozen: freezing would cost a third of reading a formula. Where a formula is shared between
+  // callers it is frozen as well (foundation/frozen.ts).
+  declare private readonly ownText: string;
+  declare private readonly ownCharge: number;
+  declare private readonly ownPhase: string | undefined;
   // Up to six elements with whole counts below 16384 stand in the object itself (see scan.ts); all else in lists.
   declare private readonly lists: Lists | undefined;
   declare private readonly cell0: number;
@@ -127,9 +126,9 @@ export class Formula {
 
   /** @internal Use {@link parseFormula}. `cells` is read, not kept. */
   constructor(text: string, charge: number, phase: string | undefined, lists: Lists | undefined, cells: Int32Array) {
-    this.text = text;
-    this.charge = charge;
-    this.phase = phase;
+    this.ownText = text;
+    this.ownCharge = charge;
+    this.ownPhase = phase;
     this.lists = lists && frozen(lists);
     this.cell0 = cells[0]!;
     this.cell1 = cells[1]!;
@@ -137,7 +136,21 @@ export class Formula {
     this.cell3 = cells[3]!;
     this.cell4 = cells[4]!;
     this.cell5 = cells[5]!;
-    Object.freeze(this);
+  }
+
+  /** @internal The text as read (variables filled in). */
+  get text(): string {
+    return this.ownText;
+  }
+
+  /** Charge number, signed; 0 for a neutral formula. */
+  get charge(): number {
+    return this.ownCharge;
+  }
+
+  /** Phase if one was written: `s`, `l`, `g`, `aq` or `cr`. */
+  get phase(): string | undefined {
+    return this.ownPhase;
   }
 
   private cellAt(i: number): number {

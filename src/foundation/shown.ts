@@ -5,8 +5,14 @@
 export const INSPECT: unique symbol = /* @__PURE__ */ Symbol.for("nodejs.util.inspect.custom");
 
 /**
- * One line for a console: `Quantity { 12.50 ± 0.20 g }`.
+ * One line for a console: `Quantity { 12.50 ± 0.20 g }`. A console also asks the prototype, which has nothing to say.
  *
  * @internal
  */
-export const shownAs = (kind: string, text: string): string => `${kind} { ${text} }`;
+export function shownAs(kind: string, value: object): string {
+  try {
+    return `${kind} { ${String(value)} }`;
+  } catch {
+    return `${kind} {}`;
+  }
+}

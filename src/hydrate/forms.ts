@@ -74,7 +74,7 @@ class KnownForm implements HydrateForm {
   }
 
   [INSPECT](): string {
-    return shownAs("HydrateForm", this.toString());
+    return shownAs("HydrateForm", this);
   }
 
   toJSON(): HydrateFormData {

@@ -120,7 +120,7 @@ class ChainOfPlans implements Chain {
   }
 
   [INSPECT](): string {
-    return shownAs("Chain", this.toString());
+    return shownAs("Chain", this);
   }
 
   toJSON(): ChainRecord {

@@ -93,7 +93,7 @@ class PlanMethods {
   }
 
   [INSPECT](this: Plan): string {
-    return shownAs("Plan", this.toString());
+    return shownAs("Plan", this);
   }
 
   toJSON(this: Plan): PlanRecord {

@@ -85,7 +85,7 @@ class RunMethods {
   }
 
   [INSPECT](this: Run): string {
-    return shownAs("Run", this.toString());
+    return shownAs("Run", this);
   }
 
   toJSON(this: Run): RunRecord {

@@ -1,5 +1,6 @@
 // The frame of a preparation: equation, species, materials, conditions; the scale, and what to weigh for it.
 import { type BalancedEquation, balance } from "../equation";
+import { sealed } from "../equation/equation";
 import type { Formula } from "../formula";
 import { remembering } from "../foundation/memo";
 import { expectDimension, type Quantity, quantity, smallest, sum } from "../quantity";
@@ -42,6 +43,7 @@ type Read = Pick<Setting, "equation" | "reactants" | "products">;
 const balancedOnce = /* @__PURE__ */ remembering<Read>(200);
 
 function speciesIn(equation: BalancedEquation): Read {
+  sealed(equation.equation);
   return { equation, reactants: speciesOf(equation.reactants), products: speciesOf(equation.products) };
 }
 

@@ -37,7 +37,7 @@ export abstract class SolubilityMethods {
   }
 
   [INSPECT](this: Solubility): string {
-    return shownAs("Solubility", this.toString());
+    return shownAs("Solubility", this);
   }
 
   toJSON(this: Solubility): SolubilityRecord {

@@ -24,9 +24,6 @@ export interface BalancedEquationRecord extends EquationFields, RecordHead<Balan
 /** A balanced equation, and the kinds of it that know more. */
 type BalancedKind = "balanced equation" | "ionic equation" | "overall equation";
 
-/** Coefficients somebody asked for: beside the equation, which is frozen. */
-const exactNumbers = /* @__PURE__ */ new WeakMap<BalancedEquation, readonly bigint[]>();
-
 /** A formula with its whole-number coefficient. */
 export interface BalancedTerm {
   readonly formula: Formula;
@@ -78,18 +75,19 @@ export class BalancedEquation {
 
   /** @internal */
   [INSPECT](): string {
-    return shownAs((this.constructor as typeof BalancedEquation).name, this.toString());
+    return shownAs((this.constructor as typeof BalancedEquation).name, this);
   }
 
   /** The equation that was balanced. */
   readonly equation: Equation;
-  private readonly numbers: IntegerVector;
+  // Truly private: the object is frozen, what it works out and the vector it was made with are its own.
+  readonly #numbers: IntegerVector;
+  #exact: readonly bigint[] | undefined;
 
   /** @internal Use `balance`; the numbers must be a positive solution without a common factor. */
   constructor(equation: Equation, numbers: IntegerVector) {
     this.equation = equation;
-    Object.freeze(numbers);
-    this.numbers = numbers;
+    this.#numbers = numbers;
     // What a kind of its own adds, it freezes itself.
     if (new.target === BalancedEquation) Object.freeze(this);
   }
@@ -115,12 +113,8 @@ export class BalancedEquation {
 
   /** Coefficients of the reactants, then of the products; smallest whole numbers. */
   get coefficients(): bigint[] {
-    let exact = exactNumbers.get(this);
-    if (exact === undefined) {
-      exact = toBigInts(this.numbers);
-      exactNumbers.set(this, exact);
-    }
-    return exact.slice();
+    this.#exact ??= toBigInts(this.#numbers);
+    return this.#exact.slice();
   }
 
   /** What is used up, with coefficients. */

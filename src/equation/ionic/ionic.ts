@@ -7,7 +7,7 @@ import { bigGcd } from "../../foundation/gcd";
 import { recordHead } from "../../foundation/record";
 import { type BalanceOptions, balancedOf } from "../balance/balance";
 import { BalancedEquation, type BalancedEquationRecord, type BalancedTerm, readBalanced } from "../balance/balanced";
-import { Equation, notARecord, SCHEMA } from "../equation";
+import { Equation, notARecord, SCHEMA, sealed } from "../equation";
 import { EquationError } from "../error";
 import type { EquationInput } from "../read/parse";
 import { dissociated } from "./ions";
@@ -43,7 +43,7 @@ export class IonicEquation extends BalancedEquation {
     spectators: readonly BalancedTerm[],
     assumptions: readonly string[],
   ) {
-    super(equation, numbers);
+    super(sealed(equation), numbers);
     this.spectators = frozen(spectators);
     this.assumptions = frozen(assumptions);
     Object.freeze(this);

@@ -141,7 +141,7 @@ function isPlainStart(text: string, at: number): boolean {
   return code === 40 ? text.charCodeAt(at + 1) > 57 : code > 63 && code !== 95;
 }
 
-const NO_REMARKS: readonly string[] = [];
+const NO_REMARKS: readonly string[] = /* @__PURE__ */ Object.freeze([]);
 
 function readText(text: string, options: EquationOptions): Equation {
   const plain = text.length <= MAX_LENGTH && readOptions(options) === undefined ? readPlain(text) : undefined;

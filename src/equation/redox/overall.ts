@@ -12,7 +12,7 @@ import {
   balancedEquationFromJSON,
   readBalanced,
 } from "../balance/balanced";
-import { Equation, notARecord, SCHEMA } from "../equation";
+import { Equation, notARecord, SCHEMA, sealed } from "../equation";
 import { EquationError } from "../error";
 import { nullspaceInBigInts } from "../kernel/bareiss";
 import { guard, needOptions, OVERALL } from "../options";
@@ -59,7 +59,7 @@ export class OverallEquation extends BalancedEquation {
     multipliers: readonly bigint[],
     intermediates: readonly Formula[],
   ) {
-    super(equation, numbers);
+    super(sealed(equation), numbers);
     this.steps = frozen(steps);
     this.multipliers = frozen(multipliers);
     this.intermediates = frozen(intermediates);

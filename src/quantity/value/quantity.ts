@@ -68,7 +68,7 @@ class Value implements Quantity {
   }
 
   [INSPECT](): string {
-    return shownAs("Quantity", this.toString());
+    return shownAs("Quantity", this);
   }
 
   get value(): Decimal {

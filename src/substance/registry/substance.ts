@@ -130,7 +130,7 @@ export class Substance {
 
   /** @internal */
   [INSPECT](): string {
-    return shownAs("Substance", this.toString());
+    return shownAs("Substance", this);
   }
 
   /** Further systematic names that the rules allow. */
