@@ -4,6 +4,7 @@ import { isWater } from "../formula/crystal-water";
 import { lazily } from "../foundation/lazy";
 import type { Quantity } from "../quantity";
 import { type Account, accountFor, massFor } from "./account";
+import { inBeaker } from "./beaker";
 import { type Candidate, candidatesFor } from "./candidates";
 import { type Check, checksOf } from "./checks";
 import { type Cost, costOf } from "./cost";
@@ -24,14 +25,22 @@ import { type ByProduct, byProductsOf, type Waste, wasteOf } from "./waste";
 /** How much of the product the liquor keeps although it falls out. */
 export type Completeness =
   | {
-      /** What as much pure water would keep; an excess of precipitant holds it lower, and `limits` says what holds more. */
+      /** At equilibrium of all that is in the liquor; where that is not known, what as much pure water would keep. */
       readonly dissolved: Quantity<"mass">;
       /** Temperature the figure is for. */
       readonly at: Quantity<"temperature">;
-      /** Share of the theory that falls out, were the liquor pure water. */
+      /** Share of the theory that falls out. */
       readonly fallsOut: Quantity;
-      /** What the figures leave out. */
+      /** What the figures rest on, and leave out. */
       readonly limits: string;
+      /** pH of the liquor; undefined where the figure is for pure water. */
+      readonly pH: Quantity | undefined;
+      /** Solids that stand at equilibrium: the product, or what forms in its place. */
+      readonly solids: readonly string[];
+      /** The same once the carbon dioxide has gone, by stirring open or boiling; for liquors that hold carbonate. */
+      readonly aired:
+        | { readonly fallsOut: Quantity; readonly pH: Quantity; readonly solids: readonly string[] }
+        | undefined;
       readonly test: string;
     }
   | { readonly missing: string; readonly test: string };
@@ -110,8 +119,16 @@ function pot(
   return { masses, missing };
 }
 
-/** The liquor is no pure water: what the reaction makes beside the product is not in the figure. */
+/** The liquor is no pure water: what the reaction makes beside the product is not in such a figure. */
 const LIMITS = "in pure water; acid, ammonium or CO2 of this reaction keep more in solution";
+
+/** Share of the theory that is no longer dissolved. */
+const fallsOutOf = (theory: Quantity, dissolved: Quantity, label: string, assumption: string): Quantity => {
+  const share = theory.minus(dissolved).dividedBy(theory).to("%");
+  // more metal than theory can stay dissolved only by rounding: none falls out then
+  const shown = share.isPositive() ? share : share.times(0);
+  return shown.named({ symbol: "falls out", label, rule: "1 - dissolved / theory", assumption });
+};
 
 function completenessOf(setting: Setting, batch: Batch): Completeness | undefined {
   if (batch.isolation.how !== "precipitate") return undefined;
@@ -119,23 +136,47 @@ function completenessOf(setting: Setting, batch: Batch): Completeness | undefine
   const test =
     "let a little of the clear liquor stand with a drop of the precipitant: a cloud means that more is needed";
   const { water } = batch.liquor;
+  const theory = batch.product.theoreticalYield;
+  const kept = inBeaker(setting, batch.account, water, "kept");
+  if (kept !== undefined) {
+    const aired = kept.carbonate ? inBeaker(setting, batch.account, water, "leaves") : undefined;
+    const limits = `at equilibrium of the whole liquor${kept.carbonate ? ", carbon dioxide kept" : ""}${
+      kept.times === 1
+        ? ""
+        : `, computed with ${kept.times.toPrecision(2)} times the water: the liquor is too strong for the model`
+    }; ${kept.composition.assumptions.at(-1)}`;
+    return {
+      dissolved: kept.dissolved,
+      at: temperature,
+      fallsOut: fallsOutOf(theory, kept.dissolved, "share that falls out, at equilibrium", limits),
+      limits,
+      pH: kept.composition.pH,
+      solids: kept.composition.solids.map(({ formula }) => formula),
+      aired:
+        aired === undefined
+          ? undefined
+          : {
+              fallsOut: fallsOutOf(theory, aired.dissolved, "share that falls out once aired", "carbon dioxide gone"),
+              pH: aired.composition.pH,
+              solids: aired.composition.solids.map(({ formula }) => formula),
+            },
+      test,
+    };
+  }
   const keptAt = (T: typeof temperature) =>
     water?.isPositive() === true ? keptByWater(product.formula, water, T) : undefined;
   // Solubility products are tabulated at 25 °C: near enough for what a precipitate leaves behind, and said.
   const here = keptAt(temperature);
-  const kept = here ?? keptAt(exact("25 °C"));
-  if (kept === undefined) return { missing: `what the liquor keeps of ${product.name}`, test };
-  const theory = batch.product.theoreticalYield;
+  const inWater = here ?? keptAt(exact("25 °C"));
+  if (inWater === undefined) return { missing: `what the liquor keeps of ${product.name}`, test };
   return {
-    dissolved: kept,
-    at: kept === here ? temperature : exact("25 °C"),
-    fallsOut: theory.minus(kept).dividedBy(theory).to("%").named({
-      symbol: "falls out",
-      label: "share that falls out, were the liquor pure water",
-      rule: "1 - dissolved / theory",
-      assumption: LIMITS,
-    }),
+    dissolved: inWater,
+    at: inWater === here ? temperature : exact("25 °C"),
+    fallsOut: fallsOutOf(theory, inWater, "share that falls out, were the liquor pure water", LIMITS),
     limits: LIMITS,
+    pH: undefined,
+    solids: [],
+    aired: undefined,
     test,
   };
 }

@@ -104,15 +104,30 @@ function pacing(plan: Plan): string[] {
   return steps;
 }
 
+/** What the liquor keeps, and what airing changes. */
+function staysText({
+  dissolved,
+  fallsOut,
+  pH,
+  aired,
+}: Extract<NonNullable<Plan["completeness"]>, { dissolved: unknown }>): string {
+  if (pH === undefined)
+    return ` As much pure water keeps ${about(dissolved, "g", 2)} of product; acid, ammonium or CO2 of this reaction keep more in solution.`;
+  const percent = (q: Quantity): string => q.format({ significant: 3, uncertainty: "none" });
+  const changes =
+    aired !== undefined && Math.abs(aired.fallsOut.minus(fallsOut).in("%").toNumber()) > 2
+      ? ` Stirred open or warmed until the carbon dioxide has gone: ${percent(aired.fallsOut)}.`
+      : "";
+  return ` At equilibrium (pH about ${pH.format({ decimals: 1, uncertainty: "none" })}) ${percent(fallsOut)} of the product falls out; ${about(dissolved, "g", 2)} stays in the liquor.${changes}`;
+}
+
 /** What to do before filtering: digestion, and the test for complete precipitation. */
 function ageing({ procedure, completeness }: Plan): string[] {
   const steps: string[] = [];
   if (procedure.digestion !== undefined) steps.push(sentence(procedure.digestion));
   if (completeness !== undefined) {
     const share =
-      "dissolved" in completeness
-        ? ` As much pure water keeps ${about(completeness.dissolved, "g", 2)} of product; acid, ammonium or CO2 of this reaction keep more in solution.`
-        : ` ${sentence(`${completeness.missing} is not known`)}`;
+      "dissolved" in completeness ? staysText(completeness) : ` ${sentence(`${completeness.missing} is not known`)}`;
     steps.push(`${sentence(completeness.test)}${share}`);
   }
   return steps;
