@@ -54,20 +54,19 @@ function rowsOf(formula: Formula): readonly FormationRow[] {
     }
   }
   const found = index.get(keyOf(formula)) ?? [];
-  // isomers: the notation decides where it can (CO(NH2)2 is not NH4OCN)
   const same = found.filter((row) => parseFormula(row.formula).equals(formula));
   if (same.length > 0) return same;
-  if (ISOMERS[formula.compositionText]?.test(formula.toString()) === false) return [];
+  // isomers: CO(NH2)2 is not NH4OCN, and CH4N2O may be either
+  const { identity, kind } = constitutionOf(formula);
+  if (kind === "open") return [];
+  const alike = found.filter((row) => constitutionOf(row.formula).identity === identity);
+  if (alike.length > 0 && alike.every((row) => row.formula === alike[0]!.formula)) return alike;
+  // a molecule is no salt of the same atoms
+  if (found.some((row) => constitutionOf(row.formula).kind !== kind)) return [];
   return found.length > 0 && found.every((row) => row.formula === found[0]!.formula)
     ? found
     : plausible(found, formula);
 }
-
-/** Compositions shared by common isomers of which the table holds one: the notation must show which is meant. */
-const ISOMERS: Readonly<Record<string, RegExp>> = {
-  CH4N2O: /NH2/,
-  C2H6O: /OH/,
-};
 
 /** Different notations of one composition: taken when they cut the water off alike, refused when they may be isomers. */
 function plausible(found: readonly FormationRow[], formula: Formula): readonly FormationRow[] {

@@ -94,6 +94,8 @@ describe("formation enthalpies", () => {
     const urea = formationEnthalpy("CO(NH2)2");
     expect(urea.enthalpy.value.toNumber()).toBeCloseTo(-333.51, 1);
     expect(tryFormationEnthalpy("NH4OCN").ok).toBe(false);
+    expect(tryFormationEnthalpy("CH4N2O").ok).toBe(false);
+    expect(formationEnthalpy("(NH2)2CO").enthalpy.value.toNumber()).toBeCloseTo(-333.51, 1);
   });
 });
 

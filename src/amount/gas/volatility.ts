@@ -1,7 +1,9 @@
 // Is it a gas at all? Water by its vapour pressure, other liquids by their boiling point and the rule of Trouton, salts by
 // being salts. What is not known to be a liquid or a solid passes.
+
 import type { Formula } from "../../formula";
 import { isWater, splitWater } from "../../formula/crystal-water";
+import { hasIon } from "../../ion";
 import { type Quantity, quantity } from "../../quantity";
 import { formulaOfArgument, inSymbol } from "../argument";
 import { VOLATILITY } from "../data/volatility";
@@ -45,7 +47,7 @@ function vapourPressure(
   const carbon = formula.symbols.includes("C");
   if (formula.charge !== 0) return { kPa: 0, factor: 1 };
   // ammonium salts do not boil: they go apart, and only above this
-  const ammonium = formula.text.includes("NH4");
+  const ammonium = hasIon(formula, "NH4+");
   const salt = ammonium || formula.symbols.some((symbol) => OF_SALTS.has(symbol) || (!carbon && METALS.has(symbol)));
   const hydrate = !splitWater(formula).waters.equals(0);
   return (salt || hydrate) && kelvin < SALT_CELSIUS + 273.15 ? { kPa: 0, factor: 1 } : undefined;

@@ -1,7 +1,9 @@
 // Cautions where they are needed: step by step of the work, from what is handled in each and from what the step does.
+
 import type { Formula } from "../../formula";
 import { lazily } from "../../foundation/lazy";
 import { remembering } from "../../foundation/memo";
+import { constitutionOf } from "../../ion";
 import type { Quantity } from "../../quantity";
 import type { Cautions, SubstanceCautions } from "../../substance";
 import { isAcid } from "../acids";
@@ -61,7 +63,11 @@ const caution = (about: string | undefined, text: string, source: SourceKey, cit
 const isStrong = ({ massFraction }: Material): boolean => (massFraction()?.compare(planned("dilute")) ?? 1) > 0;
 
 const isStrongAcid = (m: Material): boolean => m.isSolution && isAcid(m.form) && isStrong(m);
-const isAlkali = (m: Material): boolean => /^(Li|Na|K|Rb|Cs)OH/.test(m.form.toString());
+const isAlkali = ({ form }: Material): boolean => {
+  const { cations, anions } = constitutionOf(form);
+  const hydroxide = anions.length === 1 && anions[0]!.formula === "OH-";
+  return hydroxide && cations.every(({ element = "" }) => ["Li", "Na", "K", "Rb", "Cs"].includes(element));
+};
 const isAmmonia = ({ formula }: Pick<Species, "formula">): boolean => formula.compositionText === "H3N";
 const isWarm = (rise: Quantity): boolean => rise.compare(planned("warm")) >= 0;
 const kindOf = ({ setting }: Given): string => procedureOf(setting).kind;

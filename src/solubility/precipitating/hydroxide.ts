@@ -4,6 +4,7 @@
 import { SOLUBILITY_PRODUCTS } from "../../aqueous/data/products";
 import { parseFormula } from "../../formula";
 import { attempt, type Result } from "../../foundation/error";
+import { hasIon } from "../../ion";
 import { type ConcentrationText, expectDimension, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { guard, needTextOption } from "../argument";
 import { positive } from "../curves/figure";
@@ -56,7 +57,7 @@ function hydroxidesOf(metal: string) {
       const right = dissolution.slice(dissolution.indexOf(" -> ") + 4).split(" + ");
       const ions = right.map((term) => term.replace(/^\d+ /, "")).filter((term) => term !== "H2O");
       return (
-        ions.length === 2 && ions.includes("OH-") && ions.some((ion) => sameIon(ion, metal)) && solid.includes("(OH)")
+        ions.length === 2 && ions.includes("OH-") && ions.some((ion) => sameIon(ion, metal)) && hasIon(solid, "OH-")
       );
     })
     .sort((a, b) => Number(a.pKsp) - Number(b.pKsp));
