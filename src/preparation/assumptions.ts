@@ -16,9 +16,11 @@ export interface Assumption {
 }
 
 /** Values in force: those of the frame that the request leaves open, and those of what is really done. */
-function namesOf({ request, wet, materials }: Setting, { isolation, vessel, pace, gas }: Batch): PlanningName[] {
+function namesOf({ request, wet, materials }: Setting, { isolation, vessel, pace, gas, feeds }: Batch): PlanningName[] {
   const { room, readability, washing } = request;
   const foam = gas.length === 0 ? "foamWithoutGas" : vessel?.intoAcid === true ? "foamIntoAcid" : "foamWithGas";
+  const crystals = isolation.how === "crystallise";
+  const dissolves = feeds.some((feed) => feed.how === "dissolve");
   const when: readonly (readonly [boolean, PlanningName])[] = [
     [request.temperature === undefined, "temperature"],
     [request.pressure === undefined && gas.length > 0, "pressure"],
@@ -26,7 +28,11 @@ function namesOf({ request, wet, materials }: Setting, { isolation, vessel, pace
     [readability?.volume === undefined && materials.some((m) => m.isSolution), "volumeStep"],
     [room?.volume === undefined && pace !== undefined, "roomVolume"],
     [room?.airChanges === undefined && pace !== undefined, "airChanges"],
-    [request.headroom === undefined && wet, "headroom"],
+    [request.headroom === undefined && dissolves && !crystals, "feedStrength"],
+    [request.headroom === undefined && dissolves && !crystals, "coldHeadroom"],
+    [request.headroom === undefined && dissolves && crystals, "hotHeadroom"],
+    [feeds.some((feed) => feed.how === "unknown"), "thinFeed"],
+    [feeds.some((feed) => feed.how === "solution" && feed.dilution !== undefined) && crystals, "dilutedAcid"],
     [wet, "fallsOutBelow"],
     [request.foamFactor === undefined && vessel !== undefined, foam],
     [pace !== undefined, "leastPortions"],

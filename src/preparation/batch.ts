@@ -4,20 +4,24 @@ import { isWater } from "../formula/crystal-water";
 import { lazily } from "../foundation/lazy";
 import type { Quantity } from "../quantity";
 import { type Account, accountFor, massFor } from "./account";
-import { inBeaker } from "./beaker";
 import { type Candidate, candidatesFor } from "./candidates";
 import { type Check, checksOf } from "./checks";
+import type { Contents } from "./contents/contents";
 import { type Cost, costOf } from "./cost";
 import { type Crystallising, crystallisingOf } from "./crystallising";
-import { PLANNING } from "./data/planning";
 import { type DissolvingHeat, dissolvingHeatOf } from "./dissolving-heat";
 import { exact } from "./exact";
 import { fateOf, keptByWater } from "./fate";
-import { type Feed, feedOf, type Liquor, liquorOf } from "./feed";
+import { type Feed, feedsOf, type Liquor, liquorOf } from "./feed";
 import { type Heat, heatOf } from "./heat";
-import { type Dissolved, type Isolation, isolationOf, type WashSchedule, washingOf } from "./isolation";
+import { type Dissolved, type Isolation, isolationOf, type WashSchedule } from "./isolation";
 import { type Pace, paceOf } from "./pace";
-import { procedureOf } from "./procedure";
+import { POT, type Work } from "./procedure/bench";
+import { kindOf } from "./procedure/kind";
+import { workOf } from "./procedure/procedures";
+import { type Role, ranksOf, rolesOf } from "./procedure/roles";
+import { type ProcedureStep, stepsOf } from "./procedure/step";
+import type { StepCautions } from "./safety/step-cautions";
 import type { Setting } from "./setting";
 import { type GasEvolved, gasesOf, isGas, type Vessel, vesselFor } from "./vessel";
 import { type ByProduct, byProductsOf, type Waste, wasteOf } from "./waste";
@@ -25,22 +29,14 @@ import { type ByProduct, byProductsOf, type Waste, wasteOf } from "./waste";
 /** How much of the product the liquor keeps although it falls out. */
 export type Completeness =
   | {
-      /** At equilibrium of all that is in the liquor; where that is not known, what as much pure water would keep. */
+      /** What as much pure water would keep; an excess of precipitant holds it lower, and `limits` says what holds more. */
       readonly dissolved: Quantity<"mass">;
       /** Temperature the figure is for. */
       readonly at: Quantity<"temperature">;
-      /** Share of the theory that falls out. */
+      /** Share of the theory that falls out, were the liquor pure water. */
       readonly fallsOut: Quantity;
-      /** What the figures rest on, and leave out. */
+      /** What the figures leave out. */
       readonly limits: string;
-      /** pH of the liquor; undefined where the figure is for pure water. */
-      readonly pH: Quantity | undefined;
-      /** Solids that stand at equilibrium: the product, or what forms in its place. */
-      readonly solids: readonly string[];
-      /** The same once the carbon dioxide has gone, by stirring open or boiling; for liquors that hold carbonate. */
-      readonly aired:
-        | { readonly fallsOut: Quantity; readonly pH: Quantity; readonly solids: readonly string[] }
-        | undefined;
       readonly test: string;
     }
   | { readonly missing: string; readonly test: string };
@@ -57,6 +53,10 @@ export interface Batch {
   readonly feeds: readonly Feed[];
   readonly isolation: Isolation;
   readonly liquor: Liquor;
+  /** The work, step by step, with what is in the vessel before and after each. */
+  readonly steps: readonly ProcedureStep[];
+  /** What passes the first filter; undefined where nothing is filtered. */
+  readonly filtrate: Contents | undefined;
   readonly gas: readonly GasEvolved[];
   readonly vessel: Vessel | undefined;
   /** How fast to add; undefined where no gas comes off. */
@@ -92,43 +92,33 @@ function dissolvedIn(setting: Setting, account: Account, feeds: readonly Feed[])
         fateOf(species.formula, setting.temperature).fallsOut !== true,
     );
   const excess = materials.flatMap(({ species }, i) => {
-    const { how } = feeds[i]!;
-    const dissolves = !species.isWater && (how === "dissolve" || how === "solution");
+    const feed = feeds[i]!;
+    const dissolves = !species.isWater && (feed.how === "solid" ? feed.dissolves : true);
     return dissolves ? [{ species, amount: account.supplied[i]!.left }] : [];
   });
   return [...byProducts, ...excess];
 }
 
-/** Masses of all that goes into the pot; or what is missing to tell them. */
-function pot(
-  setting: Setting,
-  portions: readonly Quantity[],
-  feeds: readonly Feed[],
-): { masses: Quantity[]; missing: string[] } {
-  const masses = feeds.flatMap((feed) => (feed.how === "dissolve" ? [feed.dissolving.water] : []));
-  const missing: string[] = [];
-  setting.materials.forEach(({ shelf, massOf }, i) => {
-    const mass = massOf(portions[i]!);
-    if (mass === undefined) missing.push(`density of ${shelf.name}`);
-    else masses.push(mass);
-  });
-  const bringsWater = feeds.some(
-    (feed) => feed.how === "dissolve" || feed.how === "solution" || feed.how === "unknown",
+/** What the work of a batch is read from, and its cautions. */
+export type Gate = (batch: Batch) => readonly StepCautions[];
+
+/** The pot at its fullest: before gas leaves it and before anything is poured off; or what is missing to tell. */
+function fullest({ drafts }: Work): { readonly mass: Quantity; readonly missing: readonly string[] } {
+  const inPot = drafts.filter(
+    ({ vessel, operation }) => vessel === POT && operation !== "wash" && operation !== "rinse",
   );
-  if (setting.wet && !bringsWater) missing.push("how much water the solids are stirred into");
-  return { masses, missing };
+  let mass = exact("0 g");
+  let missing: readonly string[] = [];
+  for (const { before, put, after } of inPot) {
+    const filled = put.reduce((all, one) => all.plus(one.mass), before.mass);
+    if (filled.compare(mass) > 0) mass = filled;
+    if (missing.length === 0) missing = after.books.waterMissing;
+  }
+  return { mass, missing };
 }
 
-/** The liquor is no pure water: what the reaction makes beside the product is not in such a figure. */
+/** The liquor is no pure water: what the reaction makes beside the product is not in the figure. */
 const LIMITS = "in pure water; acid, ammonium or CO2 of this reaction keep more in solution";
-
-/** Share of the theory that is no longer dissolved. */
-const fallsOutOf = (theory: Quantity, dissolved: Quantity, label: string, assumption: string): Quantity => {
-  const share = theory.minus(dissolved).dividedBy(theory).to("%");
-  // more metal than theory can stay dissolved only by rounding: none falls out then
-  const shown = share.isPositive() ? share : share.times(0);
-  return shown.named({ symbol: "falls out", label, rule: "1 - dissolved / theory", assumption });
-};
 
 function completenessOf(setting: Setting, batch: Batch): Completeness | undefined {
   if (batch.isolation.how !== "precipitate") return undefined;
@@ -136,61 +126,53 @@ function completenessOf(setting: Setting, batch: Batch): Completeness | undefine
   const test =
     "let a little of the clear liquor stand with a drop of the precipitant: a cloud means that more is needed";
   const { water } = batch.liquor;
-  const theory = batch.product.theoreticalYield;
-  const kept = inBeaker(setting, batch.account, water, "kept");
-  if (kept !== undefined) {
-    const aired = kept.carbonate ? inBeaker(setting, batch.account, water, "leaves") : undefined;
-    const limits = `at equilibrium of the whole liquor${kept.carbonate ? ", carbon dioxide kept" : ""}${
-      kept.times === 1
-        ? ""
-        : `, computed with ${kept.times.toPrecision(2)} times the water: the liquor is too strong for the model`
-    }; ${kept.composition.assumptions.at(-1)}`;
-    return {
-      dissolved: kept.dissolved,
-      at: temperature,
-      fallsOut: fallsOutOf(theory, kept.dissolved, "share that falls out, at equilibrium", limits),
-      limits,
-      pH: kept.composition.pH,
-      solids: kept.composition.solids.map(({ formula }) => formula),
-      aired:
-        aired === undefined
-          ? undefined
-          : {
-              fallsOut: fallsOutOf(theory, aired.dissolved, "share that falls out once aired", "carbon dioxide gone"),
-              pH: aired.composition.pH,
-              solids: aired.composition.solids.map(({ formula }) => formula),
-            },
-      test,
-    };
-  }
   const keptAt = (T: typeof temperature) =>
     water?.isPositive() === true ? keptByWater(product.formula, water, T) : undefined;
   // Solubility products are tabulated at 25 °C: near enough for what a precipitate leaves behind, and said.
   const here = keptAt(temperature);
-  const inWater = here ?? keptAt(exact("25 °C"));
-  if (inWater === undefined) return { missing: `what the liquor keeps of ${product.name}`, test };
+  const kept = here ?? keptAt(exact("25 °C"));
+  if (kept === undefined) return { missing: `what the liquor keeps of ${product.name}`, test };
+  const theory = batch.product.theoreticalYield;
   return {
-    dissolved: inWater,
-    at: inWater === here ? temperature : exact("25 °C"),
-    fallsOut: fallsOutOf(theory, inWater, "share that falls out, were the liquor pure water", LIMITS),
+    dissolved: kept,
+    at: kept === here ? temperature : exact("25 °C"),
+    fallsOut: theory.minus(kept).dividedBy(theory).to("%").named({
+      symbol: "falls out",
+      label: "share that falls out, were the liquor pure water",
+      rule: "1 - dissolved / theory",
+      assumption: LIMITS,
+    }),
     limits: LIMITS,
-    pH: undefined,
-    solids: [],
-    aired: undefined,
     test,
   };
 }
 
 /** A batch reckoned before, of which whatever still holds is taken over. */
 export interface Before {
+  /** Cautions by part of the work. */
+  readonly gate?: Gate;
   readonly setting: Setting;
   readonly portions: readonly Quantity[];
   readonly batch: Batch;
 }
 
+/** What the figures of a batch share. */
+interface Inner {
+  readonly roles: readonly Role[];
+  readonly work: Work;
+  readonly full: { readonly mass: Quantity; readonly missing: readonly string[] };
+  readonly dissolved: Dissolved[];
+}
+
 /** Everything about a batch that follows from what is put into it. */
-export function batchOf(setting: Setting, portions: readonly Quantity[], before?: Before): Batch {
+export function batchOf(
+  setting: Setting,
+  portions: readonly Quantity[],
+  before?: Before,
+  gate: Gate = before?.gate ?? (() => []),
+): Batch {
   const { request, reactants, products, product, materials, temperature, pressure, room } = setting;
+  const kind = kindOf(setting);
   const asBefore = (i: number): boolean =>
     before !== undefined && before.portions[i] === portions[i] && before.setting.materials[i] === materials[i];
   // The sums know nothing of the temperature; a feed knows nothing of the other feeds.
@@ -203,9 +185,22 @@ export function batchOf(setting: Setting, portions: readonly Quantity[], before?
     { symbol: `m_th(${product.name})`, label: `theoretical yield of ${product.name}` },
     product.molarMass,
   );
-  const headroom = request.headroom ?? Number(PLANNING.headroom.value);
-  const inner = lazily({
-    pot: () => pot(setting, portions, batch.feeds),
+  const inner: Inner = lazily<Inner>({
+    roles: () => rolesOf(setting, kind, batch.isolation.how === "precipitate"),
+    work: () =>
+      workOf({
+        setting,
+        kind,
+        portions,
+        account,
+        theory: theoreticalYield,
+        feeds: batch.feeds,
+        roles: inner.roles,
+        ranks: ranksOf(setting, inner.roles),
+        isolation: batch.isolation,
+        crystallising: batch.crystallising,
+      }),
+    full: () => fullest(inner.work),
     dissolved: () => dissolvedIn(setting, account, batch.feeds),
   });
   const batch: Batch = lazily<Batch>({
@@ -216,14 +211,50 @@ export function batchOf(setting: Setting, portions: readonly Quantity[], before?
       amount: formed.amount,
       theoreticalYield,
     }),
-    feeds: () =>
-      materials.map((material, i) =>
-        asBefore(i) && before?.setting.temperature === temperature
-          ? before.batch.feeds[i]!
-          : feedOf(material, portions[i]!, temperature, headroom, setting.wet),
+    feeds: () => {
+      const cooling = batch.crystallising?.cooling;
+      return feedsOf({
+        setting,
+        portions,
+        account,
+        roles: inner.roles,
+        crystals: batch.isolation.how === "crystallise",
+        target: cooling !== undefined && "totalWater" in cooling ? cooling.totalWater : undefined,
+        planned:
+          before === undefined
+            ? undefined
+            : {
+                feeds: before.batch.feeds,
+                same: (i) => asBefore(i) && before.setting.temperature === temperature,
+              },
+      });
+    },
+    steps: () =>
+      stepsOf(
+        inner.work.drafts,
+        batch,
+        () => gate(batch),
+        (name) => materials.find(({ shelf }) => shelf.name === name)?.formName,
       ),
+    filtrate: () => inner.work.filtrate?.contents,
     isolation: () => isolationOf(setting, theoreticalYield),
-    liquor: () => liquorOf(batch.feeds, materials, account, reactants, products, inner.dissolved, temperature),
+    liquor: () => {
+      const { liquor } = inner.work;
+      const missing = inner.full.missing;
+      const water = liquor === undefined || missing.length > 0 || !setting.wet ? undefined : liquor.books.water;
+      return liquorOf(
+        batch.feeds,
+        materials,
+        water?.named({
+          symbol: "m(H2O, liquor)",
+          label: "all water in the liquor",
+          rule: "water = added + from crystals and reaction",
+        }),
+        missing,
+        inner.dissolved,
+        temperature,
+      );
+    },
     gas: () =>
       gasesOf(
         products.map((species, i) => ({
@@ -234,21 +265,27 @@ export function batchOf(setting: Setting, portions: readonly Quantity[], before?
         { temperature, pressure },
       ),
     vessel: () => {
-      const intoAcid = batch.feeds.some((feed) => feed.how === "solid") && batch.gas.length > 0;
+      const intoAcid =
+        batch.gas.length > 0 &&
+        batch.feeds.some((feed) => feed.how === "solid") &&
+        inner.roles.some((role) => role === "acid" || role === "metal");
       if (!setting.wet) return undefined;
-      const { masses, missing } = inner.pot;
-      return missing.length > 0 ? undefined : vesselFor(masses, temperature, batch.gas, intoAcid, request.foamFactor);
+      const { mass, missing } = inner.full;
+      return missing.length > 0 ? undefined : vesselFor([mass], temperature, batch.gas, intoAcid, request.foamFactor);
     },
     pace: () => paceOf(batch.gas, batch.vessel, room),
-    heat: () => heatOf(setting, account, batch.feeds, inner.pot.missing.length > 0 ? undefined : inner.pot.masses),
+    heat: () =>
+      heatOf(
+        setting,
+        account,
+        batch.feeds,
+        inner.work.mixed === undefined || inner.full.missing.length > 0 ? undefined : [inner.work.mixed],
+      ),
     dissolvingHeat: () => dissolvingHeatOf(setting, account, batch.feeds),
-    crystallising: () => crystallisingOf(setting, account, batch.isolation, inner.dissolved, theoreticalYield),
+    crystallising: () => crystallisingOf(setting, account, batch.isolation, theoreticalYield),
     completeness: () => completenessOf(setting, batch),
-    washing: () =>
-      batch.isolation.how === "precipitate" && batch.vessel !== undefined
-        ? washingOf(setting, inner.dissolved, batch.vessel.liquid, theoreticalYield)
-        : undefined,
-    checks: () => checksOf(procedureOf(setting).kind, setting, batch),
+    washing: () => (inner.full.missing.length > 0 ? undefined : inner.work.washing),
+    checks: () => checksOf(kind, setting, batch),
     candidates: () =>
       sums?.candidates ??
       candidatesFor(
@@ -261,8 +298,8 @@ export function batchOf(setting: Setting, portions: readonly Quantity[], before?
     waste: () => wasteOf(setting, inner.dissolved, batch.vessel, batch.washing, batch.liquor.water),
     cost: () => sums?.cost ?? costOf(materials, account.supplied, theoreticalYield, formed.amount),
     unknown: () => [
-      ...batch.liquor.missing,
-      ...inner.pot.missing,
+      ...batch.feeds.flatMap((feed) => (feed.how === "unknown" ? [feed.missing] : [])),
+      ...inner.full.missing,
       ...(batch.isolation.how === "unknown" ? [batch.isolation.missing] : []),
       ...(batch.washing !== undefined && "missing" in batch.washing ? [batch.washing.missing] : []),
       ...("missing" in batch.heat && setting.wet ? [batch.heat.missing] : []),

@@ -10,7 +10,7 @@ import { keyElement } from "./candidates";
 import { TAKES_BACK } from "./data/insoluble";
 import { exact, lessThanAll, planned } from "./exact";
 import type { Material } from "./material";
-import { isMetal, type ProcedureKind } from "./procedure";
+import { isMetal, type ProcedureKind } from "./procedure/kind";
 import type { Setting } from "./setting";
 
 /** One thing to watch. */

@@ -1,14 +1,14 @@
 // Bringing a product out of its liquor by cooling: how far to boil down and what crop to expect; where a salt pair swaps
 // its ions, which salt leaves hot and which cold.
-
 import type { Formula } from "../formula";
-import { isWater } from "../formula/crystal-water";
 import type { Quantity } from "../quantity";
 import { type Crystallisation, type SaltPairPlan, tryCrystallise, trySeparateSaltPair } from "../solubility";
 import { type Account, massFor } from "./account";
 import { exact, planned } from "./exact";
-import type { Dissolved, Isolation } from "./isolation";
+import { fateOf } from "./fate";
+import type { Isolation } from "./isolation";
 import type { Setting } from "./setting";
+import { isGas } from "./vessel";
 
 /** How a product is crystallised. */
 export interface Crystallising {
@@ -20,6 +20,9 @@ export interface Crystallising {
   readonly saltPair: SaltPairPlan | undefined;
 }
 
+/** Share of the liquor's water that a second crop is boiled down to. */
+const HALF = "0.5";
+
 const firstLine = (error: { readonly message: string }): string => error.message.split("\n")[0]!;
 
 function coolingOf(
@@ -28,7 +31,7 @@ function coolingOf(
   hot: Quantity<"temperature">,
   cold: Quantity<"temperature">,
 ): Crystallising["cooling"] {
-  const cooling = tryCrystallise({ formula, mass, hot, cold });
+  const cooling = tryCrystallise({ formula, mass, hot, cold, evaporateTo: HALF });
   if (!cooling.ok) return { missing: firstLine(cooling.error) };
   const { crop } = cooling.value;
   return crop.share.compare(exact("100 %")) <= 0
@@ -40,14 +43,19 @@ export function crystallisingOf(
   setting: Setting,
   account: Account,
   isolation: Isolation,
-  dissolved: readonly Dissolved[],
   theory: Quantity<"mass">,
 ): Crystallising | undefined {
   if (isolation.how !== "crystallise") return undefined;
   const { product, products, materials, temperature: cold } = setting;
   const hot = planned("hot") as Quantity<"temperature">;
   const cooling = coolingOf(product.formula, theory, hot, cold);
-  const beside = products.filter((s) => s !== product && !isWater(s.formula) && dissolved.some((d) => d.species === s));
+  const beside = products.filter(
+    (s) =>
+      s !== product &&
+      !s.isWater &&
+      !isGas(s.formula, true) &&
+      fateOf(s.formula, setting.temperature).fallsOut !== true,
+  );
   const other = beside[0];
   const base = { hot, cold, cooling };
   if (other === undefined || beside.length > 1 || "missing" in cooling) return { ...base, saltPair: undefined };

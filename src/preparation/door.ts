@@ -74,6 +74,7 @@ const MATERIAL = {
   available: true,
   excess: true,
   inExcess: true,
+  dissolve: { water: true, concentration: true, temperature: true },
   note: true,
 } as const satisfies Fields<ShelfMaterial>;
 
@@ -92,7 +93,7 @@ export const STEP = {
   acknowledge: true,
   headroom: true,
   foamFactor: true,
-  washing: { retainedLiquorPerGram: true, washVolume: true, residue: true },
+  washing: { method: true, retainedLiquorPerGram: true, washVolume: true, residue: true },
   alternatives: true,
   handlingLoss: true,
 } as const satisfies Fields<Omit<PlanRequest, "scale">>;

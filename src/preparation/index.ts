@@ -6,6 +6,7 @@ export type { Candidate } from "./candidates";
 export type { Chain, ChainMaterial, ChainRecord, ChainRequest, ChainStep } from "./chain";
 export { chainFromJSON, planChain, tryChainFromJSON, tryPlanChain } from "./chain";
 export type { Check } from "./checks";
+export type { Contents, SolidInside, SoluteInside } from "./contents/contents";
 export type { Cost, CostLine } from "./cost";
 export type { Crystallising } from "./crystallising";
 export type { WorkStep } from "./data/work-cautions";
@@ -13,17 +14,19 @@ export type { DissolvingHeat } from "./dissolving-heat";
 export type { Drying } from "./drying";
 export type { PlanErrorCode } from "./error";
 export { PlanError } from "./error";
-export type { Feed as MaterialFeed, Liquor } from "./feed";
+export type { Dilution as FeedDilution, Feed as MaterialFeed, Liquor } from "./feed";
 export type { Figure, MovedFigure } from "./figures";
 export type { Heat } from "./heat";
 export type { Identity, IdentityCandidate, IgnitionCandidate, MassLossRequest } from "./identity/identity";
 export { identifyByMassLoss, tryIdentifyByMassLoss } from "./identity/identity";
 export type { Isolation, WashSchedule } from "./isolation";
 export type { Observations } from "./observations";
+export type { Operation } from "./operation/operation";
 export type { Pace, Room } from "./pace";
 export type { Plan, PlanRecord, Weighing } from "./plan";
 export { planFromJSON, planPreparation, tryPlanFromJSON, tryPlanPreparation } from "./plan";
-export type { Procedure, ProcedureKind } from "./procedure";
+export type { Procedure, ProcedureKind } from "./procedure/kind";
+export type { LeftContents, ProcedureStep } from "./procedure/step";
 export type {
   Recipe,
   RecipeCheck,

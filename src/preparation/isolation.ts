@@ -10,12 +10,14 @@ import {
   tryWaterToDissolve,
   type WashPlan,
 } from "../solubility";
+import { type Entry, massOf } from "./contents/entry";
+import { GELS } from "./data/insoluble";
 import { PLANNING } from "./data/planning";
 import { asMassOfWater, planned } from "./exact";
 import { fateOf, keptByWater } from "./fate";
 import { madeOf } from "./made-of";
 import type { Setting } from "./setting";
-import type { Species } from "./species";
+import { coreOf, type Species } from "./species";
 
 /** How the product comes out of the batch. */
 export type Isolation =
@@ -71,63 +73,70 @@ export function isolationOf({ product, temperature, wet }: Setting, theory: Quan
   };
 }
 
-/** How much liquor a cake of this product is likely to hold. */
+/** How much liquor a cake of this product is likely to keep. */
 export function kindOfCake(formula: Formula): KindOfSolid {
-  const { groups } = madeOf(formula);
-  const hydroxide = groups.has("hydroxide");
-  if (groups.has("carbonate")) return hydroxide ? "basic carbonate" : "dense precipitate";
-  if (hydroxide) return "hydroxide gel";
-  return ["sulfate", "oxalate", "phosphate"].some((name) => groups.has(name)) ? "dense precipitate" : "fine crystals";
+  const { groups, complex } = madeOf(formula);
+  const isCarbonate = groups.has("carbonate") || groups.has("hydrogencarbonate");
+  const isHydroxide = groups.has("hydroxide");
+  if (isCarbonate) return isHydroxide ? "basic carbonate" : "dense precipitate";
+  if (isHydroxide || complex || GELS.some((row) => row.formula === coreOf(formula))) return "hydroxide gel";
+  if (formula.symbols.length === 1) return "dense precipitate";
+  return ["sulfate", "oxalate", "phosphate", "sulfide", "chromate", "oxide"].some((name) => groups.has(name))
+    ? "dense precipitate"
+    : "fine crystals";
+}
+
+/** Slimes are washed by decantation, before a filter is clogged by them. */
+export const settles = ({ request, product }: Pick<Setting, "request" | "product">): boolean =>
+  request.washing?.method === undefined
+    ? kindOfCake(product.formula) === "hydroxide gel"
+    : request.washing.method === "decantation";
+
+/** Liquor that a gram of the product keeps, settled or on the filter. */
+export function liquorHeldBy(setting: Pick<Setting, "request" | "product">, on?: "suction" | "settled"): Quantity {
+  const told = setting.request.washing?.retainedLiquorPerGram;
+  if (told !== undefined)
+    return quantity(told as Quantity, { symbol: "v(ret)", label: "liquor held per gram of dry solid, as stated" });
+  return retainedLiquor(kindOfCake(setting.product.formula), on ?? (settles(setting) ? "settled" : "suction"));
 }
 
 /** Volume of one wash: some times what the cake holds, in steps a jug shows. */
-function handyWash(retained: Quantity): Quantity {
-  const millilitres = retained.in("mL").toNumber() * Number(PLANNING.washesOf.value);
+function handyWash(retained: Quantity, decants: boolean): Quantity {
+  const of = decants ? PLANNING.decantationsOf : PLANNING.washesOf;
+  const millilitres = retained.in("mL").toNumber() * Number(of.value);
   const step = millilitres < 500 ? 50 : millilitres < 5000 ? 100 : 500;
   return quantity({ value: Math.max(1, Math.round(millilitres / step)) * step, unit: "mL" });
 }
 
 export function washingOf(
   setting: Setting,
-  dissolved: readonly Dissolved[],
+  salts: readonly Entry[],
   liquid: Quantity,
   theory: Quantity,
+  perGram: Quantity,
 ): WashSchedule | undefined {
   const { product, temperature } = setting;
-  const { retainedLiquorPerGram, washVolume, residue = planned("residue") } = setting.request.washing ?? {};
-  const salts = dissolved.filter(({ amount }) => amount.isPositive());
+  const { washVolume, residue = planned("residue") } = setting.request.washing ?? {};
   if (salts.length === 0) return undefined;
   const saltMass = sum(
-    salts.map(({ species, amount }) =>
-      amount
-        .times(species.molarMass)
-        .to("g")
-        .named({ symbol: `m(${species.name})`, rule: "mass = amount × molar mass" }),
-    ),
+    salts.map((salt) => massOf(salt).named({ symbol: `m(${salt.matter.name})`, rule: "mass = amount × molar mass" })),
     { symbol: "m(salts)", label: "salts in the liquor", rule: "by-products and excess that stay in the liquor" },
   );
-  const perGram =
-    retainedLiquorPerGram === undefined
-      ? retainedLiquor(kindOfCake(product.formula))
-      : quantity(retainedLiquorPerGram as Quantity, {
-          symbol: "v(ret)",
-          label: "liquor held per gram of dry solid, as stated",
-        });
   const retained = theory.times(perGram).to("mL");
   const outcome = tryWashPlan({
     dryCakeMass: theory,
-    retainedLiquorPerGram: perGram,
+    retainedLiquorPerGram: perGram as Quantity<"specific volume">,
     saltMassInLiquor: saltMass,
-    liquorVolume: liquid,
-    washVolume: washVolume === undefined ? handyWash(retained) : quantity(washVolume as Quantity),
+    liquorVolume: liquid as Quantity<"volume">,
+    washVolume: washVolume === undefined ? handyWash(retained, settles(setting)) : quantity(washVolume as Quantity),
     targetResidue: residue,
   });
   if (!outcome.ok) return { missing: outcome.error.message.split("\n")[0]! };
   const kept = keptByWater(product.formula, asMassOfWater(outcome.value.totalWater), temperature);
   const productLost = kept !== undefined && kept.compare(theory) > 0 ? theory : kept;
   return {
-    plan: { ...outcome.value, productLost },
-    salts: salts.map(({ species }) => species.name),
+    plan: { ...outcome.value, productLost: productLost as Quantity<"mass"> | undefined },
+    salts: salts.map(({ matter }) => matter.name),
     saltMass,
     retained,
   };

@@ -90,9 +90,13 @@ function portionsAsTaken(plan: Plan, setting: Setting, weighed: Readonly<Record<
     const isMass = portion.dimension === "mass";
     const naming = { symbol: `${isMass ? "m" : "V"}(${name})`, label: `${name} really taken` };
     // A reading that states no uncertainty of its own has that of the instrument.
-    return portion.standardUncertainty === undefined
-      ? reading(portion, isMass ? setting.steps.mass : setting.steps.volume, naming)
-      : portion.named(naming);
+    const read =
+      portion.standardUncertainty === undefined
+        ? reading(portion, isMass ? setting.steps.mass : setting.steps.volume, naming)
+        : portion.named(naming);
+    // Taken as planned is the plan.
+    const planned = plan.weighings[i]!.portion;
+    return planned.dimension === read.dimension && planned.equals(read) ? planned : read;
   });
 }
 

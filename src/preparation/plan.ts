@@ -9,7 +9,7 @@ import { INSPECT, shownAs } from "../foundation/shown";
 import type { Quantity } from "../quantity";
 import type { Cautions } from "../substance";
 import { type Assumption, assumptionsOf } from "./assumptions";
-import { type Batch, type Before, batchOf } from "./batch";
+import { type Batch, type Before, batchOf, type Gate } from "./batch";
 import { plain, takenRequest } from "./door";
 import { type Drying, dryingOf } from "./drying";
 import { PlanError } from "./error";
@@ -17,7 +17,7 @@ import { planned } from "./exact";
 import { type Figure, figuresOf, type MovedFigure, movedSince, readFigures } from "./figures";
 import { shareOf } from "./material";
 import { contradictionOf } from "./pack-name";
-import { type Procedure, procedureOf } from "./procedure";
+import { type Procedure, procedureOf } from "./procedure/kind";
 import type { PlanRequest } from "./request";
 import { mixOf, passGate } from "./safety/combinations";
 import { type StepCautions, stepCautionsOf } from "./safety/step-cautions";
@@ -111,7 +111,8 @@ function make(request: PlanRequest, stored?: readonly Figure[]): Before & { read
     label: "share that may stay on filters and vessels",
   });
   const { exact, portions } = weigh(setting);
-  const batch = batchOf(setting, portions);
+  const gate: Gate = (done) => stepCautionsOf(setting, done, found, acknowledged);
+  const batch = batchOf(setting, portions, undefined, gate);
   if (setting.materials.some((m) => m.shelf.pack !== undefined)) void batch.cost;
   if (request.alternatives !== undefined) void batch.candidates;
   if (request.washing !== undefined) void batch.washing;
@@ -144,10 +145,10 @@ function make(request: PlanRequest, stored?: readonly Figure[]): Before & { read
       ].filter((one) => one !== undefined),
     assumptions: () => assumptionsOf(setting, batch, acknowledged),
     cautions: () => found,
-    stepCautions: () => stepCautionsOf(setting, batch, found, acknowledged),
+    stepCautions: () => gate(batch) as StepCautions[],
     moved: () => movedSince(stored, stored === undefined ? [] : plan.figures()),
   };
-  const behind = { setting, portions, batch };
+  const behind = { setting, portions, batch, gate };
   // Kept with the plan itself: a map beside it would cost the collector more than the plan.
   const plan = lazily<Plan, Batch, PlanMethods>(own, batch, PlanMethods.prototype, behind);
   return { ...behind, plan };

@@ -2,7 +2,7 @@
 import type { MassFractionLike, MassLike, PressureLike, TemperatureLike, VolumeLike } from "../amount";
 import type { Formula } from "../formula";
 import type { AmountText, ConcentrationText, DensityText, PriceText, QuantityLike } from "../quantity";
-import type { ProcedureKind } from "./procedure";
+import type { ProcedureKind } from "./procedure/kind";
 
 /** Mass of a solid, volume or mass of a solution. */
 export type Portion = MassLike | VolumeLike;
@@ -31,6 +31,14 @@ export interface ShelfMaterial {
   readonly excess?: QuantityLike<"number" | "mass fraction", `${number} %`> | undefined;
   /** Taken in excess on purpose: never reckoned as what runs out. */
   readonly inExcess?: boolean | undefined;
+  /** How to dissolve it: in how much water or how strong, and how warm; chosen and said unless told. */
+  readonly dissolve?:
+    | {
+        readonly water?: MassLike | VolumeLike | undefined;
+        readonly concentration?: QuantityLike<"concentration", ConcentrationText> | undefined;
+        readonly temperature?: TemperatureLike | undefined;
+      }
+    | undefined;
   /** Anything to print beside it: where it comes from, that it is invented. */
   readonly note?: string | undefined;
 }
@@ -47,6 +55,8 @@ export type Scale =
 export interface Washing {
   /** Liquor a gram of dry solid holds. */
   readonly retainedLiquorPerGram?: QuantityLike<"specific volume"> | undefined;
+  /** Settled and poured off, or stirred up on the filter; slimes are decanted unless told. */
+  readonly method?: "decantation" | "filter" | undefined;
   /** Volume of one wash. */
   readonly washVolume?: VolumeLike | undefined;
   /** By-products that may stay in the dry product; 0.5 % unless told. */

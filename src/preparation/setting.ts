@@ -12,7 +12,7 @@ import { exact, planned } from "./exact";
 import { inWantedForm } from "./in-form";
 import { type Material, portionOf, readMaterial } from "./material";
 import type { Room } from "./pace";
-import { isHeatedDry, PROCEDURES } from "./procedure";
+import { isHeatedDry, PROCEDURES } from "./procedure/kind";
 import type { PlanRequest } from "./request";
 import { formulaFrom, type Species, speciesOf } from "./species";
 

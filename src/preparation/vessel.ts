@@ -58,6 +58,9 @@ export function gasesOf(
     });
 }
 
+/** What rounding to the balance puts over the brim is not over it. */
+const FULL = 1.002;
+
 /** The vessel for a batch of the given mass in the pot. */
 export function vesselFor(
   inThePot: readonly Quantity[],
@@ -87,7 +90,7 @@ export function vesselFor(
     .times(factor)
     .named({ symbol: "V(vessel)", label: "vessel, foam included", rule: "vessel = liquid × foam factor" });
   const millilitres = needed.in("mL").toNumber();
-  const size = VESSELS.flatMap((row) => row.sizes).find((s) => s >= millilitres);
+  const size = VESSELS.flatMap((row) => row.sizes).find((s) => s * FULL >= millilitres);
   return {
     liquid,
     foamFactor: factor,

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { balance, Equation, equationFromJSON, parseEquation, reactionSpace, tryBalance } from "../../src/equation";
-import { UNITS } from "../../src/equation/data/ions";
+import { IONS } from "../../src/equation/data/ions";
 import { OXIDATION_LIMITS } from "../../src/equation/data/oxidation-limits";
 import { ANION_STATES, COMMON_STATES, FIXED_STATES, KNOWN_STRUCTURES } from "../../src/equation/data/oxidation-rules";
 import { parseFormula } from "../../src/formula";
@@ -127,7 +127,7 @@ describe("laws of the equation tables", () => {
 
   it("names a known source on every row", () => {
     const rows = [
-      ...UNITS,
+      ...IONS,
       ...OXIDATION_LIMITS,
       ...FIXED_STATES,
       ...ANION_STATES,
@@ -140,7 +140,7 @@ describe("laws of the equation tables", () => {
   });
 
   it("has no ion and no element twice", () => {
-    expect(new Set(UNITS.map(({ formula }) => formula)).size).toBe(UNITS.length);
+    expect(new Set(IONS.map(({ formula }) => formula)).size).toBe(IONS.length);
     expect(new Set(OXIDATION_LIMITS.map(({ symbol }) => symbol)).size).toBe(OXIDATION_LIMITS.length);
     expect(new Set([...FIXED_STATES, ...ANION_STATES].map(({ symbol }) => symbol)).size).toBe(
       FIXED_STATES.length + ANION_STATES.length,

@@ -5,6 +5,7 @@ import { DELIQUESCENT, DRYING } from "../../src/preparation/data/drying";
 import { GASES } from "../../src/preparation/data/gases";
 import { IGNITION, OXIDES, PRECIPITATES } from "../../src/preparation/data/ignition";
 import {
+  GELS,
   INSOLUBLE_NONMETALS,
   SOLUBLE_CYANIDOFERRATES,
   SOLUBLE_OXIDES,
@@ -15,6 +16,7 @@ import { PLANNING } from "../../src/preparation/data/planning";
 import { NOT_WARM, VARIABLE_WATER } from "../../src/preparation/data/products";
 import { TWO_SIZED } from "../../src/preparation/data/units";
 import { VESSELS } from "../../src/preparation/data/vessels";
+import { VOLATILE } from "../../src/preparation/data/volatile";
 import { LEFT_IN_WASTE, WASTE_METALS } from "../../src/preparation/data/waste";
 import { FLAMMABLE_GASES, IGNITION_FUMES, WORK_CAUTIONS } from "../../src/preparation/data/work-cautions";
 import { tablesOf } from "../tools/tables";
@@ -24,6 +26,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   DRYING,
   FLAMMABLE_GASES,
   GASES,
+  GELS,
   IGNITION,
   IGNITION_FUMES,
   INSOLUBLE_NONMETALS,
@@ -39,6 +42,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   TWO_SIZED,
   VARIABLE_WATER,
   VESSELS,
+  VOLATILE,
   WASTE_METALS,
   WORK_CAUTIONS,
 };

@@ -64,8 +64,8 @@ describe("the bench sheet", () => {
       scale: { product: "20 g" },
     });
     const text = benchSheet(washing).replace(/\s+/g, " ");
-    expect(text).toMatch(/The water warms by at most \d+ K as the de-icer dissolves/);
-    expect(text).toMatch(/The water cools by at most \d+ K as the washing soda dissolves/);
+    expect(text).toMatch(/Dissolve the de-icer in .* it warms by about \d+ K/);
+    expect(text).toMatch(/Dissolve the washing soda in .* it cools by about \d+ K/);
   });
 
   it("escapes what HTML and Markdown would swallow", () => {

@@ -4,8 +4,7 @@ import { elementOf, symbolAt } from "../../element/symbols";
 import { type Formula, parseFormula } from "../../formula/formula";
 import type { Ratio } from "../../formula/read/ratio";
 import { Fraction } from "../../foundation/fraction";
-import { ANIONS, CATIONS } from "../../ion/data/ions";
-import { UNITS, type UnitRow } from "../data/ions";
+import { IONS, type IonRow } from "../data/ions";
 
 /** An atom with its subscript, or a bracket with its subscript. */
 export type Item =
@@ -74,36 +73,22 @@ export function keyOf(counts: ReadonlyMap<string, Fraction>): string {
 }
 
 /** A known ion or ligand, its items ready. */
-export interface KnownIon extends UnitRow {
+export interface KnownIon extends IonRow {
   readonly items: readonly Item[];
 }
 
 const byKey = /* @__PURE__ */ new Map<string, KnownIon>();
 const bySpelling = /* @__PURE__ */ new Map<string, KnownIon>();
 
-/** Of ions of one element only azide and triiodide: O2 and S2 at the end of a formula are no sign of peroxide or disulfide. */
-const isTold = (formula: string): boolean => !/^(?:O|S|C)\d$/.test(formula);
-
-/** Every unit in every spelling; what has several charges has them in one row. */
-function* rows(): Generator<UnitRow> {
-  yield* UNITS;
-  for (const { formula, charge, written = [], complex, source } of [...ANIONS(), ...CATIONS()])
-    if (isTold(formula) && !complex)
-      for (const text of new Set([formula, ...written])) yield { formula: text, charges: [charge], source };
-}
-
-/** The tables are read at first need, not at import. */
+/** The table is read at first need, not at import. */
 function prepare(): void {
   if (byKey.size > 0) return;
-  for (const row of rows()) {
+  for (const row of IONS) {
     const { items } = partsOf(parseFormula(row.formula))[0]!;
+    const ion = { ...row, items };
     const key = keyOf(countsOf(items));
-    const before = bySpelling.get(spelling(items)) ?? byKey.get(key);
-    const charges = [...new Set([...(before?.charges ?? []), ...row.charges])];
-    const ion = { ...row, charges, items };
+    if (!byKey.has(key)) byKey.set(key, ion);
     bySpelling.set(spelling(items), ion);
-    const first = byKey.get(key);
-    byKey.set(key, first === undefined ? ion : { ...first, charges: [...new Set([...first.charges, ...row.charges])] });
   }
 }
 

@@ -20,9 +20,29 @@ export const PLANNING = {
   roomVolume: { value: "30 m3", what: "a small workroom", source: "commonPractice" },
   airChanges: { value: "2 /h", what: "a window ajar", source: "commonPractice" },
   // -- dissolving and the vessel
-  headroom: {
-    value: "3",
-    what: "times the water that just dissolves a feed: it stays dissolved when it cools or something joins it",
+  feedStrength: {
+    value: "1 mol/kg",
+    what: "of a feed in its water for a precipitation: 0.5 to 1 mol/L filters, more is slime",
+    source: "commonPractice",
+  },
+  thinFeed: {
+    value: "0.5 mol/kg",
+    what: "of a feed in water where no solubility is known",
+    source: "commonPractice",
+  },
+  coldHeadroom: {
+    value: "1.2",
+    what: "times the water that just dissolves a feed is the least, so that it stays dissolved when something joins it",
+    source: "commonPractice",
+  },
+  hotHeadroom: {
+    value: "1.1",
+    what: "times the water that just dissolves a feed hot, where the product is to crystallise",
+    source: "commonPractice",
+  },
+  dilutedAcid: {
+    value: "25 %",
+    what: "by mass and less is an acid diluted to before anything is put into it",
     source: "commonPractice",
   },
   fallsOutBelow: {
@@ -55,6 +75,12 @@ export const PLANNING = {
     what: "times what the cake holds makes one wash: fewer, larger washes waste water",
     source: "commonPractice",
   },
+  decantationsOf: {
+    value: "3",
+    what: "times what the settled sludge keeps makes one wash by decantation",
+    source: "commonPractice",
+  },
+  ice: { value: "0 °C", what: "water for rinsing crystals, from ice", source: "commonPractice" },
   residue: { value: "0.5 %", what: "of by-products may stay in the dry product", source: "commonPractice" },
   constantMass: {
     value: "0.2 %",

@@ -11,7 +11,7 @@ import { PlanError } from "../error";
 import { inWantedForm } from "../in-form";
 import { type Material, readMaterial } from "../material";
 import { contradictionOf } from "../pack-name";
-import { isHeatedDry } from "../procedure";
+import { isHeatedDry } from "../procedure/kind";
 import { type Species, sameCore, speciesOf } from "../species";
 import type { Recipe, RecipeFinding, RecipeMaterial } from "./recipe";
 

@@ -22,7 +22,7 @@ import { planned } from "../exact";
 import { residueOf } from "../identity/ignition";
 import { madeOf } from "../made-of";
 import type { Material } from "../material";
-import { procedureOf } from "../procedure";
+import { procedureOf } from "../procedure/kind";
 import type { Setting } from "../setting";
 import { nameOfFormula, type Species } from "../species";
 import { isGas } from "../vessel";

@@ -137,7 +137,8 @@ function unreacted({ batch, observed }: Evidence, over: Quantity): Finding[] {
   if (batch.isolation.how === "crystallise") return [];
   return materials.flatMap(({ form, formName, shelf }, i): Finding[] => {
     const supplied = batch.account.supplied[i]!;
-    if (batch.feeds[i]!.how !== "solid" || isGas(form, false)) return [];
+    const feed = batch.feeds[i]!;
+    if (feed.how !== "solid" || feed.dissolves || isGas(form, false)) return [];
     const M = molarMass(form);
     const next = wet
       ? `treat a weighed part with what takes up ${formName} and not the product, and weigh again`

@@ -1,19 +1,18 @@
 // What kind of preparation it is, read from the equation: the words of the sheet, the foam and the wastes follow from it.
-
-import { tryRedoxAnalysis } from "../equation";
-import { isNonmetal } from "../equation/oxidation/rules";
-import type { Formula } from "../formula";
-import { isWater } from "../formula/crystal-water";
-import { remembering } from "../foundation/memo";
-import { constitutionOf } from "../ion/constitution";
-import { isAcid } from "./acids";
-import { NOT_WARM } from "./data/products";
-import { dryingOf, losesWaterAt } from "./drying";
-import { exact } from "./exact";
-import { fateInRoom } from "./fate";
-import { madeOf } from "./made-of";
-import type { Setting } from "./setting";
-import type { Species } from "./species";
+import { tryRedoxAnalysis } from "../../equation";
+import { isNonmetal } from "../../equation/oxidation/rules";
+import type { Formula } from "../../formula";
+import { isWater } from "../../formula/crystal-water";
+import { remembering } from "../../foundation/memo";
+import { constitutionOf } from "../../ion/constitution";
+import { isAcid } from "../acids";
+import { NOT_WARM } from "../data/products";
+import { dryingOf, losesWaterAt } from "../drying";
+import { exact } from "../exact";
+import { fateInRoom } from "../fate";
+import { madeOf } from "../made-of";
+import type { Setting } from "../setting";
+import type { Species } from "../species";
 
 export const PROCEDURES = [
   "precipitation",
@@ -36,8 +35,6 @@ export interface Procedure {
   readonly kind: ProcedureKind;
   /** Told in the request, or read from the equation. */
   readonly basis: "as asked for" | "from the equation";
-  /** How to mix, in one line. */
-  readonly order: string;
   /** What to do with the product before it is filtered, where there is something to say. */
   readonly digestion: string | undefined;
 }
@@ -45,7 +42,7 @@ export interface Procedure {
 export const isMetal = (formula: Formula): boolean => formula.symbols.length === 1 && !isNonmetal(formula.symbols[0]!);
 
 /** Oxides, hydroxides and carbonates: what an acid takes up. */
-function isBase(formula: Formula): boolean {
+export function isBase(formula: Formula): boolean {
   const { symbols } = formula;
   const metal = symbols.some((s) => !isNonmetal(s));
   if (formula.compositionText === "H3N") return true;
@@ -90,21 +87,7 @@ function kindFromEquation(
   return fallsOut === false ? "crystallisation" : "other";
 }
 
-const ORDERS: Readonly<Record<ProcedureKind, string>> = {
-  precipitation:
-    "pour the precipitant into the metal salt, slowly and stirring: grains filter, a fast cold mixture is slime",
-  neutralisation: "add the solid to the acid in portions; a little solid left over at the end leaves no free acid",
-  "metal and acid": "add the metal to the acid in portions; keep some metal undissolved to the end",
-  displacement: "add the metal in small pieces; leave no excess of it in the product",
-  "double salt": "dissolve both salts hot, in the least water, and let the solution cool undisturbed",
-  crystallisation: "dissolve hot, filter hot from what is left, and let it cool",
-  "thermal decomposition": "spread thin and heat slowly, to constant mass",
-  "complex formation": "dissolve, add the ligand until it is clear, then bring the product down with alcohol or cold",
-  redox: "add the oxidiser or reducer in portions and watch the temperature",
-  other: "mix as the equation asks, in portions",
-};
-
-function digestionOf(kind: ProcedureKind, product: Formula): string | undefined {
+export function digestionOf(kind: ProcedureKind, product: Formula): string | undefined {
   const { identity, anhydrousIdentity, ligands } = constitutionOf(product);
   const is = (text: string): boolean => {
     const row = constitutionOf(text);
@@ -124,18 +107,16 @@ function digestionOf(kind: ProcedureKind, product: Formula): string | undefined 
 
 const remembered = /* @__PURE__ */ remembering<ProcedureKind>(128);
 
+/** The kind that was asked for, or that the equation shows. */
+export const kindOf = ({ request, equation, reactants, products, product }: Setting): ProcedureKind =>
+  request.procedure ??
+  remembered(`${equation} | ${product.formula}`, () => kindFromEquation(reactants, products, product.formula));
+
 export function procedureOf(setting: Setting): Procedure {
-  const { request, reactants, products, product } = setting;
-  const asked = request.procedure;
-  const kind =
-    asked ??
-    remembered(`${setting.equation} | ${product.formula}`, () =>
-      kindFromEquation(reactants, products, product.formula),
-    );
+  const kind = kindOf(setting);
   return {
     kind,
-    basis: asked === undefined ? "from the equation" : "as asked for",
-    order: ORDERS[kind],
-    digestion: digestionOf(kind, product.formula),
+    basis: setting.request.procedure === undefined ? "from the equation" : "as asked for",
+    digestion: digestionOf(kind, setting.product.formula),
   };
 }

@@ -1,0 +1,67 @@
+// What stands in a vessel between two operations, as a person may look at it.
+
+import { lazily } from "../../foundation/lazy";
+import type { Quantity } from "../../quantity";
+import { type Entry, massOf, type Origin } from "./entry";
+import type { Pot } from "./pot";
+
+/** A solid in a vessel. */
+export interface SolidInside {
+  readonly formula: string;
+  readonly amount: Quantity<"amount of substance">;
+  readonly mass: Quantity<"mass">;
+  readonly origin: Origin;
+}
+
+/** A substance dissolved in a vessel, in formula units without crystal water. */
+export interface SoluteInside {
+  readonly formula: string;
+  readonly amount: Quantity<"amount of substance">;
+}
+
+/** The contents of a vessel. */
+export interface Contents {
+  /** Liquid water; crystal water of the solids is in the solids. */
+  readonly water: Quantity<"mass">;
+  readonly temperature: Quantity<"temperature">;
+  /** Everything that is in the vessel. */
+  readonly mass: Quantity<"mass">;
+  /** No more than this, since salts make a liquor denser than water; undefined where there is none, or how much is not known. */
+  readonly volume: Quantity<"volume"> | undefined;
+  readonly solids: readonly SolidInside[];
+  readonly dissolved: readonly SoluteInside[];
+  /** Given off so far, and no longer there. */
+  readonly gas: readonly SoluteInside[];
+  /** What the packs contain beside their forms, and nobody knows what it is. */
+  readonly other: Quantity<"mass">;
+  /** What is not known of these contents, and what is missing for it. */
+  readonly unknown: readonly string[];
+}
+
+const solute = ({ matter, amount }: Entry): SoluteInside => ({ formula: matter.name, amount: amount.to("mol") });
+
+export const viewOf = (pot: Pot): Contents =>
+  lazily<Contents>({
+    water: () => pot.books.water as Quantity<"mass">,
+    temperature: () => pot.books.temperature,
+    mass: () => pot.mass as Quantity<"mass">,
+    volume: () =>
+      pot.books.waterMissing.length === 0 && pot.books.water.isPositive()
+        ? (pot.volume.named({
+            symbol: "V",
+            label: "volume, at most",
+            assumption: "salts make the liquid denser than water, so its volume is no larger than this",
+          }) as Quantity<"volume">)
+        : undefined,
+    solids: () =>
+      pot.books.solids.map((one) => ({
+        formula: one.matter.name,
+        amount: one.amount.to("mol"),
+        mass: massOf(one) as Quantity<"mass">,
+        origin: one.origin,
+      })),
+    dissolved: () => pot.books.dissolved.map(solute),
+    gas: () => pot.books.gas.map(solute),
+    other: () => pot.books.other as Quantity<"mass">,
+    unknown: () => [...pot.books.waterMissing, ...pot.books.unknown],
+  });

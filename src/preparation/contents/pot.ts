@@ -1,0 +1,164 @@
+// What is in a vessel, as the operations book it: liquid water, what is dissolved in formula units without crystal water,
+// solids with theirs. Immutable; every operation makes a new one.
+import { densityOfWater } from "../../amount";
+import { type Quantity, sum } from "../../quantity";
+import { exact } from "../exact";
+import { type Contents, viewOf } from "./contents";
+import { type Entry, massOf, type Origin, type SolidEntry } from "./entry";
+import { type Matter, massOfWater } from "./matter";
+
+/** The books of a vessel. */
+export interface Books {
+  /** Liquid water. */
+  readonly water: Quantity;
+  readonly temperature: Quantity<"temperature">;
+  readonly pressure: Quantity<"pressure">;
+  readonly solids: readonly SolidEntry[];
+  readonly dissolved: readonly Entry[];
+  /** Given off so far, and no longer there. */
+  readonly gas: readonly Entry[];
+  /** What the packs contain beside their forms, and nobody knows what it is. */
+  readonly other: Quantity;
+  /** What is missing to tell how much water there is. */
+  readonly waterMissing: readonly string[];
+  readonly unknown: readonly string[];
+}
+
+const NOTHING = "0 g";
+
+/** Less than this share of what there was is the rounding of the sums, and nothing. */
+const TRACE = 1e-12;
+
+/** An amount less another; undefined when nothing is left. */
+export function less(amount: Quantity, taken: Quantity): Quantity | undefined {
+  const left = amount.minus(taken);
+  return left.value.toNumber() > amount.value.abs().toNumber() * TRACE ? left : undefined;
+}
+
+const joined = (one: readonly string[], other: readonly string[]): readonly string[] =>
+  other.length === 0 ? one : [...new Set([...one, ...other])];
+
+/** The list with an amount more of a substance. */
+function plus<E extends Entry>(list: readonly E[], entry: E, same: (one: E) => boolean): readonly E[] {
+  const at = list.findIndex(same);
+  if (at < 0) return [...list, entry];
+  return list.map((one, i) => (i === at ? { ...one, amount: one.amount.plus(entry.amount) } : one));
+}
+
+export class Pot {
+  #view: Contents | undefined;
+
+  constructor(readonly books: Books) {}
+
+  /** An empty vessel in the room. */
+  static empty(temperature: Quantity<"temperature">, pressure: Quantity<"pressure">): Pot {
+    const nothing = exact(NOTHING);
+    const none = { solids: [], dissolved: [], gas: [], waterMissing: [], unknown: [] };
+    return new Pot({ water: nothing, temperature, pressure, other: nothing, ...none });
+  }
+
+  /** The contents as they are handed out. */
+  get contents(): Contents {
+    this.#view ??= viewOf(this);
+    return this.#view;
+  }
+
+  /** Everything in it. */
+  get mass(): Quantity {
+    const { water, other, solids, dissolved } = this.books;
+    return sum([water, other, ...solids.map(massOf), ...dissolved.map(massOf)]);
+  }
+
+  /** No more than this: salts make the liquid denser than water. */
+  get volume(): Quantity {
+    return this.mass.dividedBy(densityOfWater(this.books.temperature)).to("mL");
+  }
+
+  get isEmpty(): boolean {
+    const { water, other, solids, dissolved } = this.books;
+    return water.isZero() && other.isZero() && solids.length === 0 && dissolved.length === 0;
+  }
+
+  with(books: Partial<Books>): Pot {
+    return new Pot({ ...this.books, ...books });
+  }
+
+  plusWater(water: Quantity): Pot {
+    return this.with({ water: this.books.water.plus(water).to("g") });
+  }
+
+  plusSolid(matter: Matter, amount: Quantity, origin: Origin): Pot {
+    const same = (one: SolidEntry): boolean => one.matter.key === matter.key && one.origin === origin;
+    return this.with({ solids: plus(this.books.solids, { matter, amount, origin }, same) });
+  }
+
+  /** An amount dissolved: its crystal water is water then. */
+  plusDissolved(matter: Matter, amount: Quantity): Pot {
+    if (matter.isWater) return this.plusWater(massOfWater(amount));
+    const { core, waters } = matter;
+    const dissolved = plus(this.books.dissolved, { matter: core, amount }, (one) => one.matter.key === core.key);
+    const pot = this.with({ dissolved });
+    return waters.isZero() ? pot : pot.plusWater(massOfWater(amount.times(waters)));
+  }
+
+  plusGas(matter: Matter, amount: Quantity): Pot {
+    return this.with({ gas: plus(this.books.gas, { matter, amount }, (one) => one.matter.key === matter.key) });
+  }
+
+  /** Everything of another vessel poured in; the gas that one gave off stays in its own books. */
+  plusAll({ books }: Pot): Pot {
+    const solids = books.solids.reduce((pot, one) => pot.plusSolid(one.matter, one.amount, one.origin), this as Pot);
+    const all = books.dissolved.reduce((pot, one) => pot.plusDissolved(one.matter, one.amount), solids);
+    return all.with({
+      water: all.books.water.plus(books.water).to("g"),
+      other: all.books.other.plus(books.other),
+      waterMissing: joined(all.books.waterMissing, books.waterMissing),
+      unknown: joined(all.books.unknown, books.unknown),
+    });
+  }
+
+  /** An amount of a substance less, with its crystal water, wherever it is: from the solution first, then from the solids. */
+  minus(matter: Matter, amount: Quantity): Pot {
+    if (matter.isWater) return this.with({ water: this.books.water.minus(massOfWater(amount)) });
+    const { core } = matter;
+    let open: Quantity | undefined = amount;
+    let { water } = this.books;
+    const take = <E extends Entry>(list: readonly E[], isLast: boolean): E[] =>
+      list.flatMap((one) => {
+        if (open === undefined || one.matter.core.key !== core.key) return [one];
+        const most = one.amount.compare(open) < 0 && !isLast ? one.amount : open;
+        // What comes from a solid brings the crystal water of that solid.
+        const extra = one.matter.waters.minus(matter.waters);
+        if (!extra.isZero()) water = water.plus(massOfWater(most.times(extra))).to("g");
+        open = less(open, most);
+        const left = less(one.amount, most);
+        return left === undefined ? [] : [{ ...one, amount: left }];
+      });
+    const dissolved = take(this.books.dissolved, false);
+    const solids = take(this.books.solids, false);
+    return this.with({ dissolved, solids, water });
+  }
+
+  /** Solids and a share of everything that is liquid stay; the rest of the liquid goes. */
+  split(share: Quantity): { readonly kept: Pot; readonly rest: Pot } {
+    const { books } = this;
+    const isAll = share.compare(exact("1")) >= 0;
+    const part = (q: Quantity): Quantity => (isAll ? q : q.times(share));
+    const isThere = ({ amount }: Entry): boolean => amount.isPositive();
+    const kept = this.with({
+      water: part(books.water),
+      dissolved: books.dissolved.map((one) => ({ ...one, amount: part(one.amount) })).filter(isThere),
+      other: part(books.other),
+    });
+    const nothing = exact(NOTHING);
+    const minus = (q: Quantity): Quantity => (isAll ? nothing : q.minus(part(q)));
+    const rest = this.with({
+      solids: [],
+      gas: [],
+      water: minus(books.water),
+      dissolved: isAll ? [] : books.dissolved.map((one) => ({ ...one, amount: minus(one.amount) })).filter(isThere),
+      other: minus(books.other),
+    });
+    return { kept, rest };
+  }
+}

@@ -1,0 +1,23 @@
+// Boiling water off; what the rest no longer holds comes out hot.
+import type { Quantity } from "../../quantity";
+import type { Matter } from "../contents/matter";
+import type { Pot } from "../contents/pot";
+import { solidify } from "../contents/react";
+import { type Done, done, vapour } from "./operation";
+
+/** A salt that comes out as the water goes. */
+export interface Coming {
+  readonly matter: Matter;
+  readonly amount: Quantity;
+}
+
+export function concentrate(
+  before: Pot,
+  off: Quantity,
+  hot: Quantity<"temperature">,
+  coming: readonly Coming[] = [],
+): Done {
+  const boiled = before.with({ water: before.books.water.minus(off), temperature: hot });
+  const after = coming.reduce((pot, one) => solidify(pot, one.matter, one.amount, "crystallised"), boiled);
+  return done("concentrate", before, after, [], [vapour(before, off)]);
+}

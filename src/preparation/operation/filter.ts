@@ -1,0 +1,29 @@
+// Solid and liquor apart: the cake keeps some of the liquor.
+import type { Quantity } from "../../quantity";
+import { Pot } from "../contents/pot";
+import { exact } from "../exact";
+import { type Done, done } from "./operation";
+
+/** Share of the liquid that a cake keeps when it keeps a volume; all of it at most. */
+function shareKept(pot: Pot, retained: Quantity): Quantity {
+  const liquid = pot.with({ solids: [] });
+  if (!liquid.mass.isPositive()) return exact("0");
+  const share = retained.dividedBy(liquid.volume).to("");
+  return share.compare(exact("1")) > 0 ? exact("1") : share;
+}
+
+/** The cake stays, with a volume of liquor in it; the filtrate leaves. */
+export function filterCake(before: Pot, retained: Quantity): Done {
+  const { kept, rest } = before.split(shareKept(before, retained));
+  return done("filter", before, kept, [], [{ what: "filtrate", pot: rest }]);
+}
+
+/** The liquor is wanted: what is solid stays on the filter. */
+export function filterLiquor(before: Pot): Done {
+  const { books } = before;
+  const residue = books.solids.reduce(
+    (pot, one) => pot.plusSolid(one.matter, one.amount, one.origin),
+    Pot.empty(books.temperature, books.pressure),
+  );
+  return done("filter", before, before.with({ solids: [] }), [], [{ what: "residue", pot: residue }]);
+}

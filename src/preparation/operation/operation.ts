@@ -1,0 +1,60 @@
+// What all operations share: contents in, contents out, what was put in and what left.
+
+import type { Quantity } from "../../quantity";
+import { Pot } from "../contents/pot";
+
+export const OPERATIONS = [
+  "weigh",
+  "dissolve",
+  "dilute",
+  "suspend",
+  "add",
+  "heat",
+  "hold",
+  "concentrate",
+  "cool",
+  "seed",
+  "filter",
+  "wash",
+  "rinse",
+  "dry",
+  "fire",
+  "collect",
+] as const;
+
+/** Operations of the bench. */
+export type Operation = (typeof OPERATIONS)[number];
+
+/** What leaves a vessel. */
+export type Leaving = "vapour" | "gas" | "filtrate" | "wash water" | "residue" | "dust";
+
+/** Contents that left. */
+export interface Left {
+  readonly what: Leaving;
+  readonly pot: Pot;
+}
+
+/** An operation done on the contents of a vessel: before + put in = after + left. */
+export interface Done {
+  readonly operation: Operation;
+  readonly before: Pot;
+  readonly after: Pot;
+  /** What came in: from another vessel, from the pack, from the tap or from the air. */
+  readonly put: readonly Pot[];
+  readonly left: readonly Left[];
+}
+
+export const done = (
+  operation: Operation,
+  before: Pot,
+  after: Pot,
+  put: readonly Pot[] = [],
+  left: readonly Left[] = [],
+): Done => ({ operation, before, after, put, left });
+
+/** A vessel with nothing but water. */
+export const justWater = ({ books }: Pot, water: Quantity): Pot =>
+  Pot.empty(books.temperature, books.pressure).plusWater(water);
+
+/** Water that leaves as vapour. */
+export const vapour = (pot: Pot, water: Quantity): Left => ({ what: "vapour", pot: justWater(pot, water) });

@@ -1,0 +1,27 @@
+// Crystals rinsed on the filter: the liquor that clings to them goes, a little of the product with it, and the rinse clings in
+// its place.
+import type { Quantity } from "../../quantity";
+import type { Matter } from "../contents/matter";
+import type { Pot } from "../contents/pot";
+import { dissolve } from "../contents/react";
+import { exact } from "../exact";
+import { type Done, done } from "./operation";
+
+export function rinse(
+  before: Pot,
+  liquid: Pot,
+  lost: { readonly matter: Matter; readonly amount: Quantity } | undefined,
+): Done {
+  const stirred = lost === undefined ? before : dissolve(before, lost.matter, lost.amount);
+  const { kept, rest } = stirred.split(exact("0"));
+  const share = before.with({ solids: [] }).mass.dividedBy(liquid.mass);
+  const most = share.compare(exact("1")) > 0 ? exact("1") : share;
+  const rinsing = liquid.split(most);
+  return done(
+    "rinse",
+    before,
+    kept.plusAll(rinsing.kept),
+    [liquid],
+    [{ what: "wash water", pot: rest.plusAll(rinsing.rest) }],
+  );
+}

@@ -1,0 +1,31 @@
+// Washing a cake: water in, stirred up, liquor off, so many times.
+import type { Quantity } from "../../quantity";
+import type { Matter } from "../contents/matter";
+import type { Pot } from "../contents/pot";
+import { dissolve } from "../contents/react";
+import { exact } from "../exact";
+import { type Done, done, justWater } from "./operation";
+
+/** Washes of a volume each; every one leaves a share of what the cake kept. */
+export function wash(
+  before: Pot,
+  washes: number,
+  water: Quantity,
+  leftByOne: Quantity,
+  lost: { readonly matter: Matter; readonly amount: Quantity } | undefined,
+): Done {
+  const all = water.times(BigInt(washes)).to("g");
+  let stays = exact("1");
+  for (let i = 0; i < washes; i += 1) stays = stays.times(leftByOne);
+  const start = before.books;
+  const stirred = lost === undefined ? before : dissolve(before, lost.matter, lost.amount);
+  const { kept, rest } = stirred.split(stays);
+  // The cake keeps as much water as it held: clean water in place of liquor.
+  const clean = stirred.books.water.minus(kept.books.water);
+  const after = kept.plusWater(clean);
+  const off = rest.with({ water: rest.books.water.minus(clean).plus(all).to("g"), temperature: start.temperature });
+  return done("wash", before, after, [justWater(before, all)], [{ what: "wash water", pot: off }]);
+}
+
+/** A drop of the last wash looked at. */
+export const testWash = (before: Pot): Done => done("wash", before, before);

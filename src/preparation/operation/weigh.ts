@@ -1,0 +1,24 @@
+// Taking a portion from its pack: by mass on the balance, by volume in a cylinder.
+import type { Quantity } from "../../quantity";
+import { matterOf } from "../contents/matter";
+import type { Pot } from "../contents/pot";
+import { exact } from "../exact";
+import type { Material } from "../material";
+import { type Done, done } from "./operation";
+
+/** The portion of a material as it stands in its weighing vessel. */
+export function weigh(material: Material, portion: Quantity, amount: Quantity, before: Pot): Done {
+  const { form, isSolution, shelf } = material;
+  const matter = matterOf(form);
+  const mass = material.massOf(portion);
+  const own = amount.times(matter.molarMass).to("g");
+  const rest = mass?.minus(own) ?? exact("0 g");
+  const waterMissing = mass === undefined ? [`density of ${shelf.name}, for the water in it`] : [];
+  const pure = matter.isWater
+    ? before.plusWater(own)
+    : isSolution
+      ? before.plusDissolved(matter, amount).plusWater(rest)
+      : before.plusSolid(matter, amount, "put in").with({ other: rest.isPositive() ? rest : exact("0 g") });
+  const after = pure.with({ waterMissing });
+  return done("weigh", before, after, [after]);
+}

@@ -1,0 +1,115 @@
+// The bench while a procedure is worked: vessels by their names, and the steps done on them. A procedure is a list of calls
+// on it; what each does to the contents is an operation of its own.
+import type { Quantity } from "../../quantity";
+import type { Account } from "../account";
+import type { Batch } from "../batch";
+import { Pot } from "../contents/pot";
+import type { Crystallising } from "../crystallising";
+import type { Feed } from "../feed";
+import type { Isolation, WashSchedule } from "../isolation";
+import type { Material } from "../material";
+import type { Done } from "../operation/operation";
+import type { Setting } from "../setting";
+import type { ProcedureKind } from "./kind";
+import type { Role } from "./roles";
+
+/** What a procedure is worked from. */
+export interface Frame {
+  readonly setting: Setting;
+  readonly kind: ProcedureKind;
+  readonly portions: readonly Quantity[];
+  readonly account: Account;
+  readonly theory: Quantity<"mass">;
+  readonly feeds: readonly Feed[];
+  readonly roles: readonly Role[];
+  readonly ranks: readonly number[];
+  readonly isolation: Isolation;
+  readonly crystallising: Crystallising | undefined;
+}
+
+/** Figures of the batch that a sentence may name; asked when the sentence is read. */
+export type Look = Pick<Batch, "gas" | "vessel" | "pace" | "heat" | "dissolvingHeat" | "completeness" | "product">;
+
+/** Cautions of which part of the work a step carries. */
+export type Care = "weighing" | "dissolving" | "mixing" | "heating" | "isolating" | "drying" | undefined;
+
+/** How a step is told. */
+export interface Telling {
+  readonly say: (look: Look) => string;
+  readonly materials?: readonly string[];
+  readonly amounts?: readonly Quantity[];
+  readonly from?: string;
+  readonly target?: Quantity;
+  readonly limit?: (look: Look) => Quantity | undefined;
+  readonly blank?: string;
+  readonly care?: Care;
+}
+
+/** A step done and told. */
+export interface Draft extends Done, Telling {
+  readonly vessel: string;
+}
+
+/** Name of the vessel the work is done in. */
+export const POT = "pot";
+
+/** What a procedure comes to. */
+export interface Work {
+  readonly drafts: readonly Draft[];
+  /** The vessel once everything has reacted. */
+  readonly liquor: Pot | undefined;
+  /** Mass of everything that comes together, before gas leaves it. */
+  readonly mixed: Quantity | undefined;
+  /** What passes the first filter. */
+  readonly filtrate: Pot | undefined;
+  readonly washing: WashSchedule | undefined;
+}
+
+export class Bench {
+  readonly drafts: Draft[] = [];
+  readonly #vessels = new Map<string, Pot>();
+  liquor: Pot | undefined;
+  mixed: Quantity | undefined;
+  filtrate: Pot | undefined;
+  washing: WashSchedule | undefined;
+
+  constructor(readonly frame: Frame) {}
+
+  /** What is in a vessel now. */
+  in(vessel: string): Pot {
+    const { temperature, pressure } = this.frame.setting;
+    return this.#vessels.get(vessel) ?? Pot.empty(temperature, pressure);
+  }
+
+  get pot(): Pot {
+    return this.in(POT);
+  }
+
+  material(i: number): Material {
+    return this.frame.setting.materials[i]!;
+  }
+
+  name(i: number): string {
+    return this.material(i).shelf.name;
+  }
+
+  /** An operation done on a vessel; the vessel it was filled from is empty after. */
+  did(vessel: string, done: Done, telling: Telling): Pot {
+    this.drafts.push({ ...done, ...telling, vessel });
+    this.#vessels.set(vessel, done.after);
+    if (telling.from !== undefined) this.#vessels.delete(telling.from);
+    return done.after;
+  }
+
+  /** What the last step comes to, otherwise: something happens in it. */
+  amend(after: Pot): void {
+    const last = this.drafts.pop()!;
+    this.drafts.push({ ...last, after });
+    this.#vessels.set(last.vessel, after);
+  }
+
+  /** A vessel that is filled with what left another. */
+  caught(vessel: string, pot: Pot): void {
+    this.#vessels.set(vessel, pot);
+  }
+}

@@ -1,0 +1,235 @@
+// Getting a product out of its liquor: hot filter, boil off or add to the mass at which it stops, cool to where, filter, rinse,
+// and a second crop.
+import { parseFormula } from "../../formula";
+import type { Quantity } from "../../quantity";
+import { retainedLiquor } from "../../solubility";
+import { massOfWater, matterOf } from "../contents/matter";
+import { Pot } from "../contents/pot";
+import { exact, planned } from "../exact";
+import { keptByWater } from "../fate";
+import { type Coming, concentrate } from "../operation/concentrate";
+import { cool } from "../operation/cool";
+import { dilute } from "../operation/dilute";
+import { filterCake, filterLiquor } from "../operation/filter";
+import { heat } from "../operation/heat";
+import { rinse } from "../operation/rinse";
+import { seed } from "../operation/seed";
+import { type Bench, POT } from "./bench";
+import { celsius, grams, litres, percent, water } from "./words";
+
+/** Vessel of the liquor the crystals came from. */
+const MOTHER = "mother liquor";
+
+/** A share of the water that makes no difference. */
+const SAME = "2 %";
+
+/** Solids that are not wanted go before anything crystallises. */
+function filterHot(bench: Bench, hot: Quantity<"temperature">): void {
+  if (bench.pot.books.solids.length === 0) return;
+  const { solids } = bench.pot.books;
+  const names = solids.map(({ matter }) => matter.name).join(" and ");
+  bench.did(POT, filterLiquor(bench.pot), {
+    say: () => `Filter hot (${celsius(hot)}) from the ${names} that is not dissolved; the clear liquor is kept.`,
+  });
+}
+
+export function isolateCrystals(bench: Bench): void {
+  const { crystallising, setting } = bench.frame;
+  if (crystallising === undefined) return;
+  const { hot, cold, cooling, saltPair } = crystallising;
+  if (bench.pot.books.temperature.compare(hot) < 0 || bench.pot.books.solids.length > 0)
+    bench.did(POT, heat(bench.pot, hot), {
+      target: hot,
+      say: () => `Warm the liquor to ${celsius(hot)}, stirring.`,
+    });
+  filterHot(bench, hot);
+  if ("missing" in cooling) {
+    withoutFigures(bench, cooling.missing);
+    return;
+  }
+  const before = bench.pot;
+  const off = before.books.water.minus(cooling.totalWater);
+  const tolerance = cooling.totalWater.times(exact(SAME));
+  const beside: Coming[] =
+    saltPair === undefined || !saltPair.filteredHot.isPositive() ? [] : otherSalt(bench, saltPair.filteredHot);
+  if (off.compare(tolerance) > 0 || beside.length > 0) {
+    const done = concentrate(before, off.isPositive() ? off : exact("0 g"), hot, beside);
+    const { mass } = done.after;
+    bench.did(POT, done, {
+      target: mass,
+      limit: () => off,
+      say: () =>
+        `Boil the liquor down, stirring, until the contents weigh ${grams(mass)} (${water(off)} boiled off, ${grams(done.after.books.water)} of water left)${beside.length === 0 ? "" : `; ${grams(saltPair!.filteredHot)} of ${beside[0]!.matter.name} comes out hot`}.`,
+    });
+  } else if (off.negated().compare(tolerance) > 0) {
+    const more = off.negated();
+    const done = dilute(
+      before,
+      before.with({
+        water: exact("0 g"),
+        solids: [],
+        dissolved: [],
+        other: exact("0 g"),
+        gas: [],
+        waterMissing: [],
+        unknown: [],
+      }),
+      more,
+    );
+    bench.did(POT, done, {
+      target: done.after.mass,
+      amounts: [more],
+      say: () =>
+        `Add ${water(more)}, hot, until the contents weigh ${grams(done.after.mass)}: with less the crystals would take up the liquor.`,
+    });
+  }
+  if (beside.length > 0) filterHot(bench, hot);
+  const crop = matterOf(parseFormula(cooling.crop.formula));
+  if (cooling.warnings.some((text) => text.includes("seed it")))
+    bench.did(POT, seed(bench.pot), {
+      say: () =>
+        `When it has cooled to about ${celsius(middle(hot, cold))} put in a few crystals of ${crop.name}: it stays supersaturated easily.`,
+    });
+  const other = saltPair === undefined ? undefined : saltPair.contamination;
+  const mass = saltPair === undefined ? cooling.crop.mass : saltPair.crop;
+  const asWanted = crop.formula.hasSameComposition(setting.product.formula) || saltPair !== undefined;
+  const coming: Coming[] = [{ matter: crop, amount: mass.dividedBy(crop.molarMass).to("mol") }];
+  if (other?.isPositive()) coming.push(...otherSalt(bench, other));
+  const done = cool(bench.pot, cold, limited(bench.pot, coming));
+  bench.did(POT, done, {
+    target: cold,
+    blank: "temperature",
+    say: () =>
+      `Let it cool undisturbed to ${celsius(cold)}, overnight if there is time: ${grams(mass)} of ${crop.name} crystallises${saltPair === undefined ? `, ${percent(cooling.crop.share)} of it` : `, ${percent(saltPair.purity)} pure`}${asWanted ? "" : ` (not ${setting.product.name}: at ${celsius(cold)} this is the hydrate that crystallises)`}.`,
+  });
+  filterAndRinse(bench, crop.formula, mass, cold);
+  secondCrop(bench, crop, cold);
+}
+
+const middle = (hot: Quantity<"temperature">, cold: Quantity<"temperature">): Quantity => {
+  const mean = (hot.in("°C").toNumber() + cold.in("°C").toNumber()) / 2;
+  return exact(`${Math.round(mean)} °C`);
+};
+
+/** No more crystals than there is of the salt, and of water for them. */
+function limited({ books }: Pot, coming: readonly Coming[]): Coming[] {
+  return coming.map(({ matter, amount }) => {
+    const there = books.dissolved.find((one) => one.matter.key === matter.core.key)?.amount;
+    let most = there === undefined || amount.compare(there) <= 0 ? amount : there;
+    if (!matter.waters.isZero()) {
+      const byWater = books.water
+        .dividedBy(massOfWater(exact("1 mol")).dividedBy(exact("1 mol")))
+        .dividedBy(matter.waters);
+      if (byWater.compare(most) < 0) most = byWater.to("mol");
+    }
+    return { matter, amount: most };
+  });
+}
+
+/** The other salt of a pair, as it comes out. */
+function otherSalt(bench: Bench, mass: Quantity): Coming[] {
+  const { products, product } = bench.frame.setting;
+  const species = products.find((one) => one !== product && !one.isWater);
+  if (species === undefined) return [];
+  const matter = matterOf(species.formula);
+  return [{ matter, amount: mass.dividedBy(matter.molarMass).to("mol") }];
+}
+
+/** No figure for a crop: down to the first crystals, and all that comes is taken. */
+function withoutFigures(bench: Bench, missing: string): void {
+  const { setting, theory } = bench.frame;
+  const { product, temperature } = setting;
+  const crop = matterOf(product.formula);
+  const unknown = [...new Set([...bench.pot.books.unknown, `crop of ${product.name}: ${missing}`])];
+  const done = cool(
+    bench.pot,
+    temperature,
+    limited(bench.pot, [{ matter: crop, amount: theory.dividedBy(crop.molarMass).to("mol") }]),
+  );
+  bench.did(
+    POT,
+    { ...done, after: done.after.with({ unknown }) },
+    {
+      target: temperature,
+      blank: "temperature",
+      say: () =>
+        `Boil down gently until a drop on a cold glass crystallises, then let it cool to ${celsius(temperature)}; how much comes is not known (${missing}).`,
+    },
+  );
+  filterAndRinse(bench, product.formula, theory, temperature);
+}
+
+/** Filter, and rinse with little of what takes little of the product. */
+export function filterAndRinse(
+  bench: Bench,
+  product: Parameters<typeof matterOf>[0],
+  crop: Quantity,
+  cold: Quantity<"temperature">,
+): void {
+  const held = crop.times(retainedLiquor("coarse crystals")).to("mL");
+  const parted = filterCake(bench.pot, held);
+  bench.did(POT, parted, {
+    care: "isolating",
+    blank: "wetCake",
+    say: () => `Filter the crystals off at ${celsius(cold)} and press them; they keep about ${litres(held)} of liquor.`,
+  });
+  const liquor = parted.left[0]?.pot;
+  if (liquor !== undefined) {
+    bench.filtrate ??= liquor;
+    bench.caught(MOTHER, liquor);
+  }
+  const matter = matterOf(product);
+  const ice = held.times(exact("1 g/mL")).to("g");
+  const kept = keptByWater(product, ice, planned("ice") as Quantity<"temperature">);
+  const most = kept === undefined ? undefined : kept.compare(crop) > 0 ? crop : kept;
+  const much = most !== undefined && most.compare(crop.times(exact("20 %"))) > 0;
+  const liquid = much ? "50 % alcohol" : "ice-cold water";
+  const lost = most === undefined || much ? undefined : { matter, amount: most.dividedBy(matter.molarMass).to("mol") };
+  bench.did(POT, rinse(bench.pot, rinsing(bench, ice, much), lost), {
+    amounts: [ice],
+    say: () =>
+      `Rinse the crystals with ${water(ice).replace(" of water", "")} of ${liquid}, in two portions, sucking off between${
+        much
+          ? "; plain water would dissolve too much of them"
+          : most === undefined
+            ? ""
+            : ` (it dissolves at most ${grams(most)} of them)`
+      }.`,
+  });
+}
+
+/** Ice water, or as much alcohol as water. */
+function rinsing(bench: Bench, mass: Quantity, alcohol: boolean): Pot {
+  const { temperature, pressure } = bench.frame.setting;
+  const empty = Pot.empty(temperature, pressure);
+  if (!alcohol) return empty.plusWater(mass);
+  const matter = matterOf(parseFormula("C2H5OH"));
+  const half = mass.dividedBy(2);
+  return empty.plusWater(half).plusDissolved(matter, half.dividedBy(matter.molarMass).to("mol"));
+}
+
+/** The liquor boiled down to half and cooled again. */
+function secondCrop(bench: Bench, crop: Coming["matter"], cold: Quantity<"temperature">): void {
+  const { crystallising } = bench.frame;
+  const cooling = crystallising?.cooling;
+  if (cooling === undefined || "missing" in cooling || crystallising?.saltPair !== undefined) return;
+  const second = cooling.secondCrop;
+  if (second === undefined || second.share.compare(exact(SAME)) < 0) return;
+  // The crystals kept some of the liquor: what left is as much less.
+  const share = bench.in(MOTHER).books.water.dividedBy(cooling.liquorWater);
+  const off = second.waterToEvaporate.times(share).to("g");
+  const boiled = concentrate(bench.in(MOTHER), off, crystallising!.hot);
+  if (!boiled.after.books.water.isPositive()) return;
+  bench.did(MOTHER, boiled, {
+    target: boiled.after.mass,
+    say: () =>
+      `For a second crop boil the mother liquor down to ${grams(boiled.after.mass)} (${water(off)} boiled off).`,
+  });
+  const mass = second.mass.times(share);
+  const coming = limited(bench.in(MOTHER), [{ matter: crop, amount: mass.dividedBy(crop.molarMass).to("mol") }]);
+  bench.did(MOTHER, cool(bench.in(MOTHER), cold, coming), {
+    target: cold,
+    say: () =>
+      `Cool the mother liquor to ${celsius(cold)} again, filter and rinse as before: about ${grams(mass)} more, less pure; keep it apart.`,
+  });
+}

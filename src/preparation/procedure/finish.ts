@@ -1,0 +1,53 @@
+// The end of every procedure: dry to constant mass, weigh, bottle.
+import { sum } from "../../quantity";
+import { massOf } from "../contents/entry";
+import { matterOf } from "../contents/matter";
+import { dryingOf } from "../drying";
+import { exact } from "../exact";
+import { collect } from "../operation/collect";
+import { dry } from "../operation/dry";
+import { type Bench, POT } from "./bench";
+import { celsius, grams, list } from "./words";
+
+export function finish(bench: Bench): void {
+  const { setting } = bench.frame;
+  const { product } = setting;
+  const { upTo, why, deliquescent } = dryingOf(product.formula);
+  const care = deliquescent ? " over a drying agent; it runs in moist air" : "";
+  bench.did(POT, dry(bench.pot), {
+    care: "drying",
+    blank: "dried",
+    limit: () => upTo,
+    say: () =>
+      `${upTo === undefined ? "Dry at room temperature" : `Dry at no more than ${celsius(upTo)} (${why})`}${care} until two weighings half an hour apart differ by less than 0.2 %.`,
+  });
+  weighProduct(bench, deliquescent ? "Bottle it warm and tightly closed" : "Bottle and label it");
+}
+
+/** Less than this beside the product is not worth a word. */
+const WORTH = "0.5 %";
+
+/** What to expect on the balance: the product, and what comes with it. */
+export function weighProduct(bench: Bench, bottle: string): void {
+  const { setting, theory } = bench.frame;
+  const { name, formula } = setting.product;
+  const core = matterOf(formula).core.key;
+  const { solids } = bench.pot.books;
+  const own = solids.filter(({ matter }) => matter.core.key === core).map(massOf);
+  const mass = own.length === 0 ? theory : sum(own);
+  const others = solids.filter(
+    (one) => one.matter.core.key !== core && massOf(one).compare(mass.times(exact(WORTH))) > 0,
+  );
+  const beside = others.map((one) => `${grams(massOf(one))} of ${one.matter.name}`);
+  const all = sum([mass, ...others.map(massOf)]);
+  const isLess = mass.compare(theory.times(exact("99 %"))) < 0;
+  const about = isLess
+    ? `about ${grams(mass)} expected, ${grams(theory)} at 100 % yield`
+    : `${grams(theory)} at 100 % yield`;
+  const together = beside.length === 0 ? "" : `, and with it ${list(beside)}, ${grams(all)} in all`;
+  bench.did(POT, collect(bench.pot), {
+    target: all,
+    blank: "dried",
+    say: () => `Weigh the dry ${name}: ${about}${together}. ${bottle}.`,
+  });
+}

@@ -1,0 +1,31 @@
+// The product out of its vessel, by how it stands there.
+import { matterOf } from "../contents/matter";
+import { cool } from "../operation/cool";
+import { type Bench, POT } from "./bench";
+import { filterAndRinse, isolateCrystals } from "./crystals";
+import { isolatePrecipitate } from "./precipitate";
+import { celsius } from "./words";
+
+export function isolate(bench: Bench): void {
+  const { isolation, setting, theory } = bench.frame;
+  if (isolation.how === "precipitate") isolatePrecipitate(bench);
+  else if (isolation.how === "crystallise") isolateCrystals(bench);
+  else if (isolation.how === "unknown") {
+    const { product, temperature } = setting;
+    const crop = matterOf(product.formula);
+    const there = bench.pot.books.dissolved.find((one) => one.matter.key === crop.core.key)?.amount;
+    const coming = there === undefined ? [] : [{ matter: crop, amount: there }];
+    const done = cool(bench.pot, temperature, coming);
+    const unknown = [...new Set([...done.after.books.unknown, isolation.missing])];
+    bench.did(
+      POT,
+      { ...done, after: done.after.with({ unknown }) },
+      {
+        target: temperature,
+        say: () =>
+          `Let it cool to ${celsius(temperature)} and stand; how the ${product.name} comes out is not known (${isolation.missing} missing): if nothing comes, boil down or add as much alcohol as liquor.`,
+      },
+    );
+    filterAndRinse(bench, product.formula, theory, temperature);
+  }
+}

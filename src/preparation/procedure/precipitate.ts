@@ -1,0 +1,128 @@
+// Getting a precipitate out: let it stand, test, part it from the liquor, wash, test the last wash.
+import { sum } from "../../quantity";
+import { tryWashAdvice } from "../../solubility";
+import { massOf } from "../contents/entry";
+import { matterOf } from "../contents/matter";
+import type { Pot } from "../contents/pot";
+import { exact } from "../exact";
+import { liquorHeldBy, settles, washingOf } from "../isolation";
+import { filterCake } from "../operation/filter";
+import { hold } from "../operation/hold";
+import { testWash, wash } from "../operation/wash";
+import { type Bench, POT } from "./bench";
+import { digestionOf } from "./kind";
+import { about, grams, litres, times, water } from "./words";
+
+const capital = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}`;
+
+/** Salts that the liquor contains beside what it keeps of the product. */
+const saltsIn = (bench: Bench, pot: Pot) => {
+  const { key } = matterOf(bench.frame.setting.product.formula).core;
+  return pot.books.dissolved.filter(({ matter }) => matter.key !== key);
+};
+
+export function isolatePrecipitate(bench: Bench): void {
+  const { setting, kind, roles } = bench.frame;
+  const { product, temperature } = setting;
+  const digestion = digestionOf(kind, product.formula);
+  if (digestion !== undefined) bench.did(POT, hold(bench.pot), { say: () => `${capital(digestion)}.` });
+  if (roles.some((role) => role === "precipitant" || role === "gas-giving base"))
+    bench.did(POT, hold(bench.pot), {
+      say: ({ completeness }) => {
+        if (completeness === undefined) return "Test a little of the clear liquor.";
+        const kept =
+          "dissolved" in completeness
+            ? ` As much pure water keeps ${about(completeness.dissolved, "g", 2)} of the product; acid, ammonium or CO2 of this reaction keep more in solution.`
+            : ` How much the liquor keeps is not known: ${completeness.missing} is missing.`;
+        return `Test: ${completeness.test}.${kept}`;
+      },
+      blank: "tests.filtrate",
+    });
+  const decants = settles(setting);
+  const salts = saltsIn(bench, bench.pot);
+  const volume = bench.pot.volume;
+  const perGram = liquorHeldBy(setting);
+  // Whatever solid is in the pot is in the cake.
+  const cake = sum(bench.pot.books.solids.map(massOf));
+  const retained = cake.times(perGram).to("mL");
+  bench.washing = washingOf(setting, salts, volume, cake, perGram);
+  const fills = retained.compare(volume) >= 0;
+  const settled = cake.times(liquorHeldBy(setting, "settled")).to("mL");
+  const parted = filterCake(bench.pot, retained);
+  const done = bench.did(POT, parted, {
+    care: "isolating",
+    blank: "filtrateVolume",
+    target: retained,
+    say: () =>
+      fills
+        ? `Let the ${product.name} settle; it fills the liquor, and hardly any can be poured off: go on with the first wash.`
+        : decants
+          ? `Let the ${product.name} settle and pour the clear liquor off into the waste jar; about ${litres(retained)} stay with the sludge.`
+          : `Filter the ${product.name} off on suction and press it; the cake keeps about ${litres(retained)} of liquor (settled and poured off it would be ${litres(settled)}).`,
+  });
+  bench.filtrate = parted.left[0]?.pot;
+  if (bench.filtrate !== undefined) bench.caught("filtrate", bench.filtrate);
+  washed(bench, done, decants);
+  if (decants) {
+    const onFilter = liquorHeldBy(setting, "suction");
+    bench.did(POT, filterCake(bench.pot, cake.times(onFilter).to("mL")), {
+      blank: "wetCake",
+      say: () => `Filter the ${product.name} off and let it drain.`,
+    });
+  }
+  bench.caught(POT, bench.pot.with({ temperature }));
+}
+
+function washed(bench: Bench, before: Pot, decants: boolean): void {
+  const { washing, frame } = bench;
+  const { product, temperature } = frame.setting;
+  if (washing === undefined) return;
+  if ("missing" in washing) {
+    bench.did(POT, testWash(before), {
+      say: () => `Wash with water; how often is not known: ${washing.missing}.`,
+      blank: "washes",
+    });
+    return;
+  }
+  const { plan, salts } = washing;
+  const advice = tryWashAdvice({ product: product.formula, washedOut: salts, temperature });
+  const liquid = advice.ok ? advice.value.liquid : "water";
+  const special = liquid === "water" ? "" : ` (better: ${liquid}; ${advice.ok ? advice.value.because : ""})`;
+  const residue = plan.residueAfter.at(-1) ?? plan.residueUnwashed;
+  if (plan.washes === 0) {
+    bench.did(POT, testWash(before), {
+      say: () =>
+        `Leave it unwashed: ${grams(residue)} of ${salts.join(" and ")} stay in it, and ${grams(plan.target)} may.`,
+      target: plan.target,
+      blank: "washes",
+    });
+    return;
+  }
+  const lost = plan.productLost;
+  const matter = matterOf(product.formula);
+  const done = wash(
+    before,
+    plan.washes,
+    plan.washVolume.times(exact("1 g/mL")),
+    plan.leftByOneWash,
+    lost === undefined ? undefined : { matter, amount: lost.dividedBy(matter.molarMass).to("mol") },
+  );
+  const how = decants
+    ? "stirring it up, letting it settle and pouring off"
+    : "stirring it up on the filter and sucking off";
+  bench.did(POT, done, {
+    say: () =>
+      `Wash ${times(plan.washes)} with ${water(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}: ${salts.join(" and ")} in it go from ${grams(plan.residueUnwashed)} to ${grams(residue)}.`,
+    amounts: [plan.washVolume],
+    target: plan.target,
+    blank: "washes",
+  });
+  const tests = advice.ok ? advice.value.endTests : [];
+  bench.did(POT, testWash(bench.pot), {
+    say: () =>
+      tests.length === 0
+        ? "Test the last wash: 10 mL boiled down leave less than 1 mg."
+        : `Test the last wash: ${tests.map(({ ion, test }) => `${ion} with ${test}`).join("; ")}.`,
+    blank: "tests.lastWash",
+  });
+}

@@ -1,0 +1,95 @@
+// One function for each kind of preparation: what is done, in order.
+import { matterOf } from "../contents/matter";
+import { hold } from "../operation/hold";
+import { Bench, type Frame, POT, type Work } from "./bench";
+import { finish } from "./finish";
+import { isolate } from "./isolate";
+import { kiln } from "./kiln";
+import type { ProcedureKind } from "./kind";
+import { combine, weighAll } from "./prepare";
+
+type Procedure = (bench: Bench) => void;
+
+/** Wait and look; nothing is put in and nothing leaves. */
+const until = (bench: Bench, text: string): void => {
+  bench.did(POT, hold(bench.pot), { say: () => text });
+};
+
+function precipitation(bench: Bench): void {
+  weighAll(bench);
+  combine(bench);
+  isolate(bench);
+  finish(bench);
+}
+
+function neutralisation(bench: Bench): void {
+  weighAll(bench);
+  combine(bench);
+  until(bench, "Stir until no more gas or solid goes, and test with indicator paper: note the pH.");
+  isolate(bench);
+  finish(bench);
+}
+
+function metalAndAcid(bench: Bench): void {
+  weighAll(bench);
+  combine(bench);
+  until(bench, "Let it stand until no more gas rises, warming at the end if it has become slow.");
+  isolate(bench);
+  finish(bench);
+}
+
+function displacement(bench: Bench): void {
+  weighAll(bench);
+  combine(bench);
+  until(
+    bench,
+    "Stir until the added metal is gone; a clean piece of it held in a drop of the clear liquor stays bright.",
+  );
+  isolate(bench);
+  finish(bench);
+}
+
+function crystallisation(bench: Bench): void {
+  weighAll(bench);
+  combine(bench);
+  isolate(bench);
+  finish(bench);
+}
+
+function complexFormation(bench: Bench): void {
+  weighAll(bench);
+  combine(bench);
+  const name = matterOf(bench.frame.setting.product.formula).name;
+  until(bench, `Stir until it is clear: the ${name} is formed then.`);
+  isolate(bench);
+  finish(bench);
+}
+
+function redox(bench: Bench): void {
+  weighAll(bench);
+  combine(bench);
+  until(bench, "Let it stand until it has cooled and no gas rises.");
+  isolate(bench);
+  finish(bench);
+}
+
+const PROCEDURE: Readonly<Record<ProcedureKind, Procedure>> = {
+  precipitation,
+  neutralisation,
+  "metal and acid": metalAndAcid,
+  displacement,
+  "double salt": crystallisation,
+  crystallisation,
+  "thermal decomposition": kiln,
+  "complex formation": complexFormation,
+  redox,
+  other: precipitation,
+};
+
+/** The procedure of a kind, worked on the portions. */
+export function workOf(frame: Frame): Work {
+  const bench = new Bench(frame);
+  (frame.setting.wet ? PROCEDURE[frame.kind] : kiln)(bench);
+  const { drafts, liquor, mixed, filtrate, washing } = bench;
+  return { drafts, liquor, mixed, filtrate, washing };
+}

@@ -1,0 +1,148 @@
+// The part each material plays, told from what it is made of and what the product is: never from the order of the request.
+import { tryRedoxAnalysis } from "../../equation";
+import type { Formula } from "../../formula";
+import { remembering } from "../../foundation/memo";
+import { isAcid } from "../acids";
+import { keyElement } from "../candidates";
+import { madeOf } from "../made-of";
+import type { Material } from "../material";
+import type { Setting } from "../setting";
+import { isGas } from "../vessel";
+import { isBase, isMetal, type ProcedureKind } from "./kind";
+
+/** Parts that materials play. */
+export type Role =
+  | "metal salt"
+  | "salt"
+  | "precipitant"
+  | "acid"
+  | "base"
+  | "gas-giving base"
+  | "metal"
+  | "oxidiser"
+  | "reducer"
+  | "ligand";
+
+/** Anions that leave as gas when an acid or a metal salt takes the base, with the element of the gas. */
+const GIVES_GAS: Readonly<Record<string, string>> = {
+  carbonate: "C",
+  hydrogencarbonate: "C",
+  sulfite: "S",
+  hydrogensulfite: "S",
+  sulfide: "S",
+};
+
+const ALKALI = /^(Li|Na|K|Rb|Cs)OH$/;
+
+/** Lye: it dissolves aluminium, zinc and tin. */
+export const isLye = (formula: Formula): boolean => ALKALI.test(formula.toString().replace(/[·*•⋅].*$/, ""));
+
+function givesGas(form: Formula, setting: Setting): boolean {
+  const gases = setting.products.filter(({ formula }) => isGas(formula, setting.wet));
+  return [...madeOf(form).groups].some((group) => {
+    const element = GIVES_GAS[group];
+    return element !== undefined && gases.some(({ formula }) => formula.count(element).n !== 0n);
+  });
+}
+
+const rememberedAgents = /* @__PURE__ */ remembering<{ oxidising: readonly string[]; reducing: readonly string[] }>(
+  128,
+);
+
+function agentsOf({ equation }: Setting): { oxidising: readonly string[]; reducing: readonly string[] } {
+  return rememberedAgents(String(equation), () => {
+    const found = tryRedoxAnalysis(equation);
+    if (!found.ok || !found.value.isRedox) return { oxidising: [], reducing: [] };
+    const keys = (list: readonly Formula[]) => list.map((formula) => formula.compositionText);
+    return { oxidising: keys(found.value.oxidisingAgents), reducing: keys(found.value.reducingAgents) };
+  });
+}
+
+export const isPeroxide = ({ form }: Pick<Material, "form">): boolean => form.compositionText === "H2O2";
+
+/** Does the material bring an anion of the product? */
+const sharesAnion = (form: Formula, product: Formula): boolean => {
+  const own = madeOf(product).groups;
+  return [...madeOf(form).groups].some((group) => group !== "ammonium" && own.has(group));
+};
+
+function roleOf(material: Material, setting: Setting, kind: ProcedureKind, precipitates: boolean): Role {
+  const { form, species } = material;
+  const { product } = setting;
+  const key = keyElement(product.formula);
+  const carries = key !== undefined && form.count(key).n !== 0n;
+  const agents = agentsOf(setting);
+  if (isMetal(form)) return "metal";
+  if (isPeroxide(material)) return "oxidiser";
+  if (!carries && !isAcid(form) && kind !== "displacement") {
+    if (agents.oxidising.includes(species.formula.compositionText)) return "oxidiser";
+    if (agents.reducing.includes(species.formula.compositionText)) return "reducer";
+  }
+  const others = setting.materials.filter((one) => one !== material);
+  if (
+    kind === "complex formation" &&
+    !carries &&
+    (form.compositionText === "H3N" || sharesAnion(form, product.formula))
+  )
+    return "ligand";
+  if (isAcid(form)) {
+    const meetsBase = others.some((one) => isBase(one.form) || isMetal(one.form) || givesGas(one.form, setting));
+    return precipitates && !meetsBase && sharesAnionOfAcid(form, product.formula) ? "precipitant" : "acid";
+  }
+  if (!material.isSolution && givesGas(form, setting)) return "gas-giving base";
+  if (isBase(form)) return precipitates && !carries ? "precipitant" : "base";
+  if (carries) return "metal salt";
+  if (kind === "complex formation") return "ligand";
+  if (!precipitates) return "salt";
+  return sharesAnion(form, product.formula) || !others.some((one) => bringsAnion(one, setting))
+    ? "precipitant"
+    : "salt";
+}
+
+/** An acid's own anion is in the product: oxalic acid makes oxalates. */
+const sharesAnionOfAcid = (acid: Formula, product: Formula): boolean =>
+  sharesAnion(acid, product) || acid.symbols.every((s) => s === "H" || product.count(s).n !== 0n);
+
+const bringsAnion = ({ form }: Material, { product }: Setting): boolean =>
+  (isBase(form) && keyElement(product.formula) !== undefined && form.count(keyElement(product.formula)!).n === 0n) ||
+  (keyElement(product.formula) !== undefined &&
+    form.count(keyElement(product.formula)!).n === 0n &&
+    sharesAnion(form, product.formula));
+
+const remembered = /* @__PURE__ */ remembering<readonly Role[]>(200);
+
+/** The roles of the materials, in their order. */
+export function rolesOf(setting: Setting, kind: ProcedureKind, precipitates: boolean): readonly Role[] {
+  const { equation, product, materials } = setting;
+  const forms = materials.map(({ form, isSolution }) => `${form}${isSolution ? " l" : ""}`).join(" ");
+  return remembered(`${kind} ${precipitates} ${equation} ${product.formula} ${forms}`, () =>
+    materials.map((material) => roleOf(material, setting, kind, precipitates)),
+  );
+}
+
+/** What goes into the vessel first has the lowest rank; what is added last and in portions the highest. */
+const RANKS: Readonly<Record<Role, number>> = {
+  "metal salt": 0,
+  salt: 0,
+  acid: 1,
+  metal: 2,
+  ligand: 3,
+  base: 3,
+  precipitant: 4,
+  "gas-giving base": 4,
+  reducer: 5,
+  oxidiser: 6,
+};
+
+/** Metal, lye and acid together: the lye dissolves the metal, and the acid comes after. */
+export const isByLye = (setting: Setting, roles: readonly Role[]): boolean =>
+  roles.includes("metal") && roles.includes("acid") && setting.materials.some(({ form }) => isLye(form));
+
+/** Ranks of the materials, in their order. */
+export function ranksOf(setting: Setting, roles: readonly Role[]): readonly number[] {
+  const byLye = isByLye(setting, roles);
+  return roles.map((role, i) => {
+    if (byLye && isLye(setting.materials[i]!.form)) return 0;
+    return byLye && role === "acid" ? 5 : RANKS[role];
+  });
+}

@@ -1,0 +1,86 @@
+// The steps as they are handed out: one action each, with what is in the vessel before and after.
+
+import { frozen } from "../../foundation/frozen";
+import { lazily } from "../../foundation/lazy";
+import type { Quantity } from "../../quantity";
+import type { Contents } from "../contents/contents";
+import type { Leaving, Operation } from "../operation/operation";
+import type { StepCaution, StepCautions } from "../safety/step-cautions";
+import type { Care, Draft, Look } from "./bench";
+
+/** What left a vessel in a step. */
+export interface LeftContents {
+  readonly what: Leaving;
+  readonly contents: Contents;
+}
+
+/** One step of the work. */
+export interface ProcedureStep {
+  readonly operation: Operation;
+  /** One plain sentence, figures in it. */
+  readonly text: string;
+  /** The vessel worked on. */
+  readonly vessel: string;
+  /** The vessel that is emptied into it. */
+  readonly from: string | undefined;
+  /** Materials that are used in it, by their names in the request. */
+  readonly materials: readonly string[];
+  /** What to take for it. */
+  readonly amounts: readonly Quantity[];
+  /** What it should come to: a temperature, a mass, a strength. */
+  readonly target: Quantity | undefined;
+  /** What not to pass: the warmest, the shortest time. */
+  readonly limit: Quantity | undefined;
+  readonly cautions: readonly StepCaution[];
+  /** The observation of a run that it takes. */
+  readonly blank: string | undefined;
+  readonly before: Contents;
+  readonly after: Contents;
+  /** What came into the vessel: from another one, from the pack, from the tap or from the air. */
+  readonly put: readonly Contents[];
+  readonly left: readonly LeftContents[];
+}
+
+/** Cautions of a part of the work: those of a step's own materials, or all where the step is the first or only one of its part. */
+function cautionsOf(
+  draft: Draft,
+  isFirst: boolean,
+  parts: readonly StepCautions[],
+  formulaOf: (material: string) => string | undefined,
+): StepCaution[] {
+  const { care, materials = [] } = draft;
+  const formulas = materials.map(formulaOf);
+  const part = parts.find(({ step }) => step === care);
+  if (part === undefined) return [];
+  if (care !== "weighing" && care !== "dissolving") return isFirst ? [...part.cautions] : [];
+  return part.cautions.filter(({ about }) => (about === undefined ? isFirst : formulas.includes(about)));
+}
+
+export function stepsOf(
+  drafts: readonly Draft[],
+  look: Look,
+  cautions: () => readonly StepCautions[],
+  formulaOf: (material: string) => string | undefined,
+): readonly ProcedureStep[] {
+  const seen = new Set<Care>();
+  return drafts.map((draft) => {
+    const isFirst = draft.care !== undefined && !seen.has(draft.care);
+    seen.add(draft.care);
+    return lazily<ProcedureStep>({
+      operation: () => draft.operation,
+      text: () => draft.say(look),
+      vessel: () => draft.vessel,
+      from: () => draft.from,
+      materials: () => frozen([...(draft.materials ?? [])]),
+      amounts: () => frozen([...(draft.amounts ?? [])]),
+      target: () => draft.target,
+      limit: () => draft.limit?.(look),
+      cautions: () => cautionsOf(draft, isFirst, cautions(), formulaOf),
+      blank: () => draft.blank,
+      before: () => draft.before.contents,
+      after: () => draft.after.contents,
+      put: () => draft.put.map((pot) => pot.contents),
+      left: () => draft.left.map(({ what, pot }) => ({ what, contents: pot.contents })),
+    });
+  });
+}

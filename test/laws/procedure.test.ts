@@ -1,0 +1,155 @@
+// Laws of the work: whatever is planned, elements are conserved in every step, nothing is below zero, every material is used,
+// and a larger batch is the same work with larger figures.
+import fc from "fast-check";
+import { type Contents, type Plan, type ProcedureStep, parseFormula, planPreparation, recordRun } from "preparative";
+import { describe, expect, it } from "vitest";
+import { PREPARATIONS } from "../data/preparations";
+import { planOrCode, requestOf } from "../tools/published-plans";
+
+/** mol of each element, and g of what nobody knows. */
+function elementsOf(contents: readonly Contents[]): Map<string, number> {
+  const sums = new Map<string, number>();
+  const plus = (symbol: string, n: number): void => {
+    sums.set(symbol, (sums.get(symbol) ?? 0) + n);
+  };
+  for (const { water, dissolved, solids, other } of contents) {
+    const moles = water.in("g").toNumber() / 18.015;
+    plus("H", 2 * moles);
+    plus("O", moles);
+    plus("?", other.in("g").toNumber());
+    for (const { formula, amount } of [...dissolved, ...solids]) {
+      const parsed = parseFormula(formula);
+      for (const symbol of parsed.symbols) plus(symbol, amount.in("mol").toNumber() * parsed.count(symbol).valueOf());
+    }
+  }
+  return sums;
+}
+
+/** Elements conserved over one step, within the rounding of the printed molar mass of water. */
+function conserved(step: ProcedureStep): void {
+  const into = elementsOf([step.before, ...step.put]);
+  const out = elementsOf([step.after, ...step.left.map((one) => one.contents)]);
+  for (const symbol of new Set([...into.keys(), ...out.keys()])) {
+    const [a, b] = [into.get(symbol) ?? 0, out.get(symbol) ?? 0];
+    const size = Math.max(Math.abs(a), Math.abs(b), 1e-9);
+    expect(Math.abs(a - b) / size, `${symbol} in ${step.operation}: ${a} in, ${b} out: ${step.text}`).toBeLessThan(
+      1e-6,
+    );
+  }
+}
+
+/** Nothing in a vessel is below zero. */
+function notBelowZero({ after, text }: ProcedureStep): void {
+  expect(after.water.in("g").toNumber(), text).toBeGreaterThanOrEqual(-1e-6);
+  for (const { formula, amount } of [...after.dissolved, ...after.solids])
+    expect(amount.in("mol").toNumber(), `${formula} after: ${text}`).toBeGreaterThanOrEqual(-1e-9);
+}
+
+function lawful(plan: Plan): void {
+  const last = new Map<string, Contents>();
+  const used = new Map<string, string[]>();
+  for (const step of plan.steps) {
+    conserved(step);
+    notBelowZero(step);
+    // before is what the vessel was left with
+    const before = last.get(step.vessel);
+    if (before !== undefined)
+      expect(step.before.mass.in("g").toNumber()).toBeCloseTo(before.mass.in("g").toNumber(), 9);
+    last.set(step.vessel, step.after);
+    if (step.from !== undefined) last.delete(step.from);
+    for (const name of step.materials) used.set(name, [...(used.get(name) ?? []), step.operation]);
+    expect(step.text).toMatch(/^[A-Z].*\.$/s);
+  }
+  for (const { shelf } of plan.request.materials.map((m) => ({ shelf: m }))) {
+    const [first, second, ...more] = used.get(shelf.name) ?? [];
+    expect([shelf.name, first, more]).toEqual([shelf.name, "weigh", []]);
+    expect(["dissolve", "dilute", "suspend", "add", "rinse"]).toContain(second);
+  }
+}
+
+const REQUESTS = PREPARATIONS.flatMap((p) => {
+  const request = requestOf(p);
+  return request === undefined ? [] : [[p.id, request] as const];
+});
+
+describe("the published preparations", () => {
+  const plans = REQUESTS.map(([id, request]) => [id, planOrCode(request)] as const);
+  const made = plans.filter((one): one is readonly [string, Plan] => typeof one[1] !== "string");
+
+  it("can nearly all be planned", () => {
+    expect(plans.filter(([, plan]) => typeof plan === "string")).toEqual([]);
+    expect(made.length).toBeGreaterThanOrEqual(40);
+  });
+
+  it.each(made)("%s conserves elements, has every vessel as it was left, and uses every material once", (_, plan) => {
+    lawful(plan);
+  });
+
+  it.each(made)("%s: three times the batch is three times every figure of the work", (_, plan) => {
+    const { scale } = plan.request;
+    if (typeof scale !== "object" || !("material" in scale)) throw new Error("no scale");
+    const portion = plan.weighings.find((w) => w.material === scale.material)!.portion;
+    const large = planOrCode({
+      ...plan.request,
+      scale: { material: scale.material, portion: portion.times(3) as never },
+    });
+    if (typeof large === "string") throw new Error(large);
+    expect(large.steps.map((s) => s.operation)).toEqual(plan.steps.map((s) => s.operation));
+    // washes are rounded to what a jug shows, and take product along
+    const upTo = plan.steps.findIndex((s) => s.operation === "filter");
+    plan.steps.slice(0, upTo < 0 ? undefined : upTo).forEach((step, i) => {
+      const [one, three] = [step, large.steps[i]!].map((s) => s.after.mass.in("g").toNumber());
+      // rounding to the balance moves a partner by a milligram
+      expect(Math.abs(three! - 3 * one!), step.text).toBeLessThan(0.02 + 0.003 * Math.abs(3 * one!));
+    });
+  });
+});
+
+describe("any batch", () => {
+  const zinc = (grams: number, excess: number) =>
+    planPreparation({
+      equation: "ZnSO4 + Na2CO3 + H2O -> Zn5(CO3)2(OH)6 + Na2SO4 + CO2",
+      product: "Zn5(CO3)2(OH)6",
+      materials: [
+        { name: "zinc", form: "ZnSO4·7H2O", assay: "98 %" },
+        { name: "soda", form: "Na2CO3·10H2O", excess: `${excess} %` },
+      ],
+      scale: { material: "zinc", portion: `${grams} g` },
+    });
+  const epsom = (grams: number, excess: number) =>
+    planPreparation({
+      equation: "MgO + H2SO4 + H2O -> MgSO4·7H2O",
+      product: "MgSO4·7H2O",
+      materials: [
+        { name: "acid", form: "H2SO4", strength: "96 %" },
+        { name: "magnesia", form: "MgO", excess: `${excess} %` },
+      ],
+      scale: { material: "acid", portion: `${grams} g` },
+    });
+
+  it.each([zinc, epsom])("keeps the laws at any scale and excess", (make) => {
+    fc.assert(
+      fc.property(fc.integer({ min: 5, max: 5000 }), fc.integer({ min: 0, max: 60 }), (grams, excess) => {
+        lawful(make(grams, excess));
+      }),
+      { numRuns: 25 },
+    );
+  });
+
+  it("is the plan again when a run weighs what was planned", () => {
+    const plan = epsom(100, 5);
+    const run = recordRun(plan, { weighed: Object.fromEntries(plan.weighings.map((w) => [w.material, w.portion])) });
+    expect(run.steps.map((s) => s.text)).toEqual(plan.steps.map((s) => s.text));
+  });
+
+  it("keeps the laws when a run weighs otherwise, in the water that was planned", () => {
+    const plan = zinc(250, 5);
+    const run = recordRun(plan, { weighed: { zinc: "240.0 g", soda: "270.0 g" } });
+    for (const step of run.steps) {
+      conserved(step);
+      notBelowZero(step);
+    }
+    const water = (steps: readonly ProcedureStep[]) => steps.find((s) => s.operation === "dissolve")!.amounts[0]!;
+    expect(water(run.steps).compare(water(plan.steps))).toBe(0);
+  });
+});
