@@ -13,6 +13,9 @@ export default defineConfig({
   test: {
     include: ["test/**/*.test.ts"],
     typecheck: { include: ["test/**/*.test-d.ts"], tsconfig: "test/tsconfig.types.json" },
+    // the files share one copy of the library in each thread: no test depends on what another left (also in shuffled order)
+    pool: "threads",
+    isolate: false,
     testTimeout: 20_000,
   },
 });

@@ -10,6 +10,8 @@ export interface Table {
   readonly file: string;
   readonly name: string;
   readonly rows: unknown;
+  /** Made on first use, by a function; the build writes it as text. */
+  readonly large: boolean;
 }
 
 /** The tables of the named layers, or of all. */
@@ -21,7 +23,11 @@ export async function tablesOf(...layers: readonly string[]): Promise<Table[]> {
     for (const file of readdirSync(folder).filter((name) => name.endsWith(".ts") && name !== "sources.ts")) {
       const module = (await import(/* @vite-ignore */ new URL(file, folder).href)) as Record<string, unknown>;
       for (const [name, table] of Object.entries(module))
-        found.push({ layer, file, name, rows: typeof table === "function" ? (table as () => unknown)() : table });
+        found.push(
+          typeof table === "function"
+            ? { layer, file, name, rows: (table as () => unknown)(), large: true }
+            : { layer, file, name, rows: table, large: false },
+        );
     }
   }
   return found;

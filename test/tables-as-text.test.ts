@@ -1,0 +1,50 @@
+// The build writes the large tables as text: it must give back the rows of the source, to the last cell.
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { describe, expect, it } from "vitest";
+import { packed, UNPACK, withPackedTables } from "../tsup.config";
+import { type Table, tablesOf } from "./tools/tables";
+
+const { unpack } = (await import(`data:text/javascript,${encodeURIComponent(UNPACK)}`)) as {
+  unpack(text: string): unknown;
+};
+const tables = (await tablesOf()).filter(({ large }) => large) as (Table & { rows: readonly object[] })[];
+
+describe("a table as text", () => {
+  it.each(tables)("$layer/data/$file $name reads back", ({ rows }) => {
+    expect(unpack(packed(rows))).toEqual(rows);
+  });
+
+  it("keeps what looks like another cell, an absent one, or the end of a line", () => {
+    const rows = [
+      { name: "a|b", note: "", more: ["x", 1.5, { deep: true }] },
+      { note: "two\nlines", name: "~", flag: false },
+      { name: "12", value: 12, text: "null" },
+    ];
+    expect(unpack(packed(rows))).toEqual(rows);
+    expect(
+      unpack(
+        packed([
+          ["H", 1, "1.0"],
+          ["H", 2, "2.0", "estimated"],
+        ]),
+      ),
+    ).toEqual([
+      ["H", 1, "1.0"],
+      ["H", 2, "2.0", "estimated"],
+    ]);
+  });
+
+  it("takes the place of every large table, and of nothing else", async () => {
+    const files = new Set(
+      tables.map(({ layer, file }) => fileURLToPath(new URL(`../src/${layer}/data/${file}`, import.meta.url))),
+    );
+    let written = 0;
+    for (const file of files) {
+      const source = readFileSync(file, "utf8");
+      written += (await withPackedTables(file, source)).split(" once(() => unpack(").length - 1;
+    }
+    expect(written).toBe(tables.length);
+    expect(await withPackedTables("small.ts", "export const SMALL = [1];")).toBe("export const SMALL = [1];");
+  });
+});

@@ -1,0 +1,102 @@
+// The build. The large tables of `src/*/data` are written as rows and built as text, which is taken apart on first
+// use: fewer bytes, and an import that does not compile what nobody asks.
+import { readFile } from "node:fs/promises";
+import { isDeepStrictEqual } from "node:util";
+import { build, type Plugin } from "esbuild";
+import { defineConfig } from "tsup";
+
+type Row = Readonly<Record<string, unknown>>;
+
+/** Separators of cells, the first that no cell has. */
+const SEPARATORS = ["|", "~", "\t"];
+
+/** Whether all present cells of a column are texts that stand for themselves. */
+const isPlain = (cells: readonly unknown[]): boolean =>
+  cells.every((cell) => cell === undefined || (typeof cell === "string" && cell !== "" && !cell.includes("\n")));
+
+/**
+ * Rows as text: the shape of a row, the separator, then a line for each column, its name first (with `:` where cells are JSON);
+ * an absent cell is empty. By columns, because like stands beside like, which compresses better than rows do.
+ */
+export function packed(rows: readonly object[]): string {
+  const list = rows as readonly Row[];
+  const columns = [...new Set(list.flatMap((row) => Object.keys(row)))].map((name) => {
+    const cells = list.map((row) => row[name]);
+    const plain = isPlain(cells);
+    const text = (cell: unknown): string => (cell === undefined ? "" : plain ? (cell as string) : JSON.stringify(cell));
+    return [plain ? name : `${name}:`, ...cells.map(text)];
+  });
+  const separator = SEPARATORS.find((one) => !columns.some((cells) => cells.some((cell) => cell.includes(one))));
+  if (separator === undefined) throw new Error("a table has all separators in its cells");
+  const shape = Array.isArray(rows[0]) ? "[" : "{";
+  return `${shape}${separator}${columns.map((cells) => cells.join(separator)).join("\n")}`;
+}
+
+/** The opposite, as text of the module that every packed table loads. */
+export const UNPACK = `export function unpack(text) {
+  const rows = [];
+  for (const line of text.slice(2).split("\\n")) {
+    const [name, ...cells] = line.split(text[1]);
+    const json = name.endsWith(":");
+    const column = json ? name.slice(0, -1) : name;
+    cells.forEach((cell, i) => {
+      rows[i] ??= text[0] === "[" ? [] : {};
+      if (cell !== "") rows[i][column] = json ? JSON.parse(cell) : cell;
+    });
+  }
+  return rows;
+}`;
+
+const MODULE = "tables:unpack";
+const TABLE = /^export const (\w+) = \/\* @__PURE__ \*\/ once\(\(\): readonly [\w<>]+\[\] => \[\n[\s\S]*?^\]\);$/gm;
+
+/** What a module of tables exports, made from its source. */
+async function exportsOf(path: string): Promise<Record<string, unknown>> {
+  const { outputFiles } = await build({
+    entryPoints: [path],
+    bundle: true,
+    format: "esm",
+    write: false,
+    logLevel: "error",
+  });
+  return import(`data:text/javascript;base64,${Buffer.from(outputFiles[0]!.contents).toString("base64")}`);
+}
+
+/** A file of tables with its rows as text; stops the build where the text would not give the same rows. */
+export async function withPackedTables(path: string, source: string): Promise<string> {
+  if (source.search(TABLE) < 0) return source;
+  const made = await exportsOf(path);
+  const { unpack } = (await import(`data:text/javascript,${encodeURIComponent(UNPACK)}`)) as {
+    unpack(text: string): object[];
+  };
+  const code = source.replace(TABLE, (_, name: string) => {
+    const rows = (made[name] as () => readonly object[])();
+    const text = packed(rows);
+    if (!isDeepStrictEqual(unpack(text), rows)) throw new Error(`${name} of ${path} does not read back from its text`);
+    return `export const ${name}: any = /* @__PURE__ */ once(() => unpack(${JSON.stringify(text)}));`;
+  });
+  return `import { unpack } from "${MODULE}";\n${code}`;
+}
+
+const tablesAsText: Plugin = {
+  name: "tables as text",
+  setup({ onResolve, onLoad }) {
+    onResolve({ filter: new RegExp(`^${MODULE}$`) }, () => ({ path: MODULE, namespace: "tables", sideEffects: false }));
+    onLoad({ filter: /./, namespace: "tables" }, () => ({ contents: UNPACK, loader: "js" }));
+    onLoad({ filter: /[\\/]src[\\/].*[\\/]data[\\/].*\.ts$/ }, async ({ path }) => ({
+      contents: await withPackedTables(path, await readFile(path, "utf8")),
+      loader: "ts",
+    }));
+  },
+};
+
+export default defineConfig({
+  entry: ["src/index.ts", "src/*/index.ts"],
+  format: ["esm", "cjs"],
+  dts: true,
+  splitting: true,
+  clean: true,
+  target: "es2022",
+  treeshake: false,
+  esbuildPlugins: [tablesAsText],
+});
