@@ -3,9 +3,11 @@ import { describe, expect, it } from "vitest";
 import { parseFormula, tryParseFormula } from "../../src/formula";
 import { attempt } from "../../src/foundation/error";
 import { constitutionOf } from "../../src/ion";
+import { type PlanRequest, planPreparation } from "../../src/preparation";
 import { solubilityRule, trySolubilityOf } from "../../src/solubility";
 import { cautions, nameOf } from "../../src/substance";
 import { REGISTRY } from "../../src/substance/data/registry";
+import { BENCH_PREPARATIONS, requestOf } from "../data/bench-preparations";
 import { tablesOf } from "../tools/tables";
 
 /** Every string in every table of every layer, with where it stands. */
@@ -117,5 +119,67 @@ describe("tables", () => {
     const dissolutions = strings.filter(([where]) => where.endsWith(".dissolution"));
     expect(dissolutions.length).toBeGreaterThan(100);
     expect(dissolutions.filter(([, text]) => !text.includes(" -> ") || text.includes(" = "))).toEqual([]);
+  });
+});
+
+describe("a plan does not depend on the spelling", () => {
+  /** A formula with each part in Hill order, where that leaves no isomers open. */
+  const respelled = (text: string): string => {
+    const read = tryParseFormula(text);
+    if (!read.ok || read.value.charge !== 0) return text;
+    return read.value.parts
+      .map(({ multiplier, formula: part }) => {
+        const bare = constitutionOf(part.toHill()).readings.length > 1 ? part.toString() : part.toHill();
+        return `${multiplier.equals(1) ? "" : multiplier.toFraction()}${bare}`;
+      })
+      .join("·");
+  };
+  const equationRespelled = (equation: string): string =>
+    equation
+      .split(/( \+ | -> )/)
+      .map((term) => {
+        const [, coefficient = "", formula] = /^(\d+ )?(\S+)$/.exec(term) ?? [];
+        return formula === undefined ? term : coefficient + respelled(formula);
+      })
+      .join("");
+
+  it("for the preparations of the bench table: kind, checks, cautions of the steps, drying", () => {
+    const answer = (request: PlanRequest) => {
+      const plan = planPreparation(request);
+      return {
+        kind: plan.procedure.kind,
+        checks: plan.checks.length,
+        cautions: plan.stepCautions.map(({ step, cautions: said }) => [step, said.length]),
+        parts: Object.keys(plan).sort(),
+      };
+    };
+    for (const preparation of BENCH_PREPARATIONS) {
+      const request = requestOf(preparation);
+      const scale = request.scale as { material: string; portion: string };
+      const other = {
+        ...request,
+        equation: equationRespelled(String(request.equation)),
+        product: respelled(String(request.product)),
+        materials: request.materials.map((material) => ({
+          ...material,
+          name: respelled(String(material.form)),
+          form: respelled(String(material.form)),
+        })),
+        scale: { ...scale, material: respelled(scale.material) },
+      };
+      expect(answer(other as PlanRequest), other.equation).toEqual(answer(request));
+    }
+  });
+
+  it("nor does an oxalate written (COO)2 become a redox reaction, or a hexacyanidoferrate a double salt", () => {
+    const kind = (equation: string, product: string, material: string) =>
+      planPreparation({
+        equation,
+        product,
+        materials: [{ name: material, form: material }],
+        scale: { material, portion: "10 g" },
+      }).procedure.kind;
+    expect(kind("FeSO4 + Na2C2O4 -> Fe(COO)2 + Na2SO4", "Fe(COO)2", "FeSO4·7H2O")).toBe("precipitation");
+    expect(kind("2 CuSO4 + K4[Fe(CN)6] -> Cu2Fe(CN)6 + 2 K2SO4", "Cu2Fe(CN)6", "CuSO4·5H2O")).toBe("precipitation");
   });
 });
