@@ -5,7 +5,7 @@ import { debyeHueckelSlope } from "./davies";
 import { amountAt, type Outcome, settle, settleSmoothly } from "./phases";
 import { type Proof, proofOf } from "./proof";
 import type { System } from "./system";
-import { logActivity, type Tableau, tableauOf, toComponents } from "./tableau";
+import { compile, logActivity, type Tableau, tableauOf, toComponents } from "./tableau";
 
 /** Least total of a component that no species is without, mol/kg: there is no logarithm of nothing. */
 const NOTHING = 1e-30;
@@ -89,38 +89,48 @@ function setTotals(t: Tableau, totals: ArrayLike<number>): void {
   }
 }
 
+/** Sweeps of the start; each brings the sums some powers of ten nearer to the totals. */
+const SWEEPS = 3;
+
 /** A start from nothing: each component as if free, lowered until its species do not hold much more than there is. */
 function begin(t: Tableau): void {
-  const { n, m, nu, lnK, twoSided } = t.system;
+  const { n, m, twoSided } = t.system;
   toComponents(t);
-  const x = t.x;
-  for (let j = 0; j < n; j += 1) x[j] = twoSided[j] === 1 ? Math.log(1e-7) : Math.log(t.given[j]!);
-  for (let sweep = 0; sweep < 8; sweep += 1) {
-    let moved = 0;
-    for (let i = 0; i < m; i += 1) {
-      let exponent = lnK[i]!;
-      for (let j = 0; j < n; j += 1) exponent += nu[i * n + j]! * x[j]!;
-      t.c[i] = Math.exp(Math.min(exponent, 250));
-    }
+  const { x, c, given, start, index, coefficient, offset, residual: up, scale: down, border: order } = t;
+  for (let j = 0; j < n; j += 1) x[j] = twoSided[j] === 1 ? Math.log(1e-7) : Math.log(given[j]!);
+  // all columns are free in the original components, and stand in their order
+  compile(t);
+  for (let sweep = 0; sweep < SWEEPS; sweep += 1) {
     for (let j = 0; j < n; j += 1) {
-      let [up, down, order] = [0, 0, 1];
-      for (let i = 0; i < m; i += 1) {
-        const part = nu[i * n + j]! * t.c[i]!;
-        if (part > 0) up += part;
-        else down -= part;
-        if (part > 0.3 * up) order = Math.max(order, nu[i * n + j]!);
+      up[j] = given[j]! < 0 ? -given[j]! : 0;
+      down[j] = given[j]! > 0 ? given[j]! : 0;
+      order[j] = 1;
+    }
+    for (let i = 0; i < m; i += 1) {
+      let exponent = offset[i]!;
+      for (let p = start[i]!; p < start[i + 1]!; p += 1) exponent += coefficient[p]! * x[index[p]!]!;
+      const molality = Math.exp(Math.min(exponent, 250));
+      c[i] = molality;
+      for (let p = start[i]!; p < start[i + 1]!; p += 1) {
+        const j = index[p]!;
+        const part = coefficient[p]! * molality;
+        if (part > 0) up[j]! += part;
+        else down[j]! -= part;
+        // what weighs most in a sum says how fast the sum moves
+        if (part > 0.3 * up[j]! && coefficient[p]! > order[j]!) order[j] = coefficient[p]!;
       }
-      if (t.given[j]! > 0) down += t.given[j]!;
-      else up -= t.given[j]!;
-      if (!(up > 0 && down > 0)) continue;
-      const change = Math.log(down / up) / (twoSided[j] === 1 ? 2 : order);
+    }
+    let moved = 0;
+    for (let j = 0; j < n; j += 1) {
+      if (!(up[j]! > 0 && down[j]! > 0)) continue;
+      const change = Math.log(down[j]! / up[j]!) / (twoSided[j] === 1 ? 2 : order[j]!);
       x[j]! += Math.max(-40, Math.min(40, change));
       moved = Math.max(moved, Math.abs(change));
     }
     if (moved < 1) break;
   }
   let ionic = 0;
-  for (let i = 0; i < m; i += 1) ionic += (t.squareCharge[i]! * Math.min(t.c[i]!, 1)) / 2;
+  for (let i = 0; i < m; i += 1) ionic += (t.squareCharge[i]! * Math.min(c[i]!, 1)) / 2;
   t.ionicStrength = Math.min(Math.max(ionic, 1e-7), 1);
 }
 

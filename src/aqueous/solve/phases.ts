@@ -12,7 +12,7 @@ interface Judgement {
   readonly gone: number;
 }
 
-const ROUGH: Judgement = { tolerance: 0.05, over: 0.1, gone: -0.02 };
+const ROUGH: Judgement = { tolerance: 0.2, over: 0.1, gone: -0.02 };
 const FINE: Judgement = { tolerance: 1e-12, over: 1e-10, gone: -1e-14 };
 
 /** How a set of conditions ended. */
