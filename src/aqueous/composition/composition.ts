@@ -153,7 +153,7 @@ function refuseCharge({ brought, pH }: Read): void {
  *   dissolved: [{ formula: "ZnSO4·7H2O", mass: "28.7 g" }, { formula: "Na2CO3", amount: "0.105 mol" }],
  * });
  * liquor.pH.format({ decimals: 1, uncertainty: "none" }) // => "6.9"
- * liquor.solids.map((solid) => solid.formula) // => ["ZnCO3·H2O", "Zn5(CO3)2(OH)6"]
+ * liquor.solids.map((solid) => solid.formula) // => ["ZnCO3·H2O", "Zn5(OH)6(CO3)2"]
  */
 export function aqueousComposition(request: AqueousRequest): AqueousComposition {
   const read = readRequest(request);
