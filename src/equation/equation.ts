@@ -62,7 +62,9 @@ export class Equation {
   }
 
   /** @internal Its name in consoles, whatever a minifier makes of it. */
-  static readonly name: string = "Equation";
+  static get name(): string {
+    return "Equation";
+  }
 
   /** @internal */
   get [Symbol.toStringTag](): string {

@@ -97,7 +97,9 @@ export class Formula {
   }
 
   /** @internal Its name in consoles, whatever a minifier makes of it. */
-  static readonly name: string = "Formula";
+  static get name(): string {
+    return "Formula";
+  }
 
   /** @internal */
   get [Symbol.toStringTag](): string {

@@ -52,7 +52,9 @@ export interface HydrateFormData {
 
 class KnownForm implements HydrateForm {
   /** What consoles call it, whatever a minifier makes of it. */
-  static readonly name = "HydrateForm";
+  static get name(): string {
+    return "HydrateForm";
+  }
   declare readonly formula: Formula;
   declare readonly waters: Fraction;
   declare readonly range: HydrateForm["range"];

@@ -84,7 +84,9 @@ type ChainParts = Pick<Chain, "request" | "plans" | "overall" | "overallMissing"
 /** A chain is small beside its plans: nothing of it waits until it is asked for. */
 class ChainOfPlans implements Chain {
   /** What consoles call a chain, whatever a minifier makes of it. */
-  static readonly name = "Chain";
+  static get name(): string {
+    return "Chain";
+  }
 
   readonly kind = "chain";
   declare readonly request: ChainRequest;

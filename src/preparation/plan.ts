@@ -78,7 +78,9 @@ const SCHEMA = 1;
 /** What all plans share. */
 class PlanMethods {
   /** What consoles call a plan, whatever a minifier makes of it. */
-  static readonly name = "Plan";
+  static get name(): string {
+    return "Plan";
+  }
 
   get [Symbol.toStringTag](): string {
     return "Plan";

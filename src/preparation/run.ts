@@ -63,7 +63,9 @@ const SCHEMA = 1;
 /** What all runs share. */
 class RunMethods {
   /** What consoles call a run, whatever a minifier makes of it. */
-  static readonly name = "Run";
+  static get name(): string {
+    return "Run";
+  }
 
   get [Symbol.toStringTag](): string {
     return "Run";

@@ -26,7 +26,9 @@ export interface SolubilityRecord extends RecordHead<"solubility">, Omit<Told, "
 /** What every solubility can do. */
 export abstract class SolubilityMethods {
   /** What consoles call it, whatever a minifier makes of it. */
-  static readonly name: string = "Solubility";
+  static get name(): string {
+    return "Solubility";
+  }
 
   get [Symbol.toStringTag](): string {
     return "Solubility";
@@ -54,7 +56,9 @@ export abstract class SolubilityMethods {
 
 /** A solubility that was read back. */
 export class ToldSolubility extends SolubilityMethods implements Solubility {
-  static override readonly name: string = "Solubility";
+  static override get name(): string {
+    return "Solubility";
+  }
   declare readonly formula: string;
   declare readonly name: string;
   declare readonly celsius: number;

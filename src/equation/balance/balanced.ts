@@ -66,7 +66,9 @@ export class BalancedEquation {
   }
 
   /** @internal Its name in consoles, whatever a minifier makes of it. */
-  static readonly name: string = "BalancedEquation";
+  static get name(): string {
+    return "BalancedEquation";
+  }
 
   /** @internal */
   get [Symbol.toStringTag](): string {

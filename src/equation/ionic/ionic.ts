@@ -29,7 +29,9 @@ export interface IonicEquationRecord extends BalancedEquationRecord {
  */
 export class IonicEquation extends BalancedEquation {
   /** @internal */
-  static override readonly name: string = "IonicEquation";
+  static override get name(): string {
+    return "IonicEquation";
+  }
 
   /** Ions that are on both sides, with the smaller of their two coefficients in the complete equation. */
   readonly spectators: readonly BalancedTerm[];

@@ -42,7 +42,9 @@ export interface OverallEquationRecord extends BalancedEquationRecord {
  */
 export class OverallEquation extends BalancedEquation {
   /** @internal */
-  static override readonly name: string = "OverallEquation";
+  static override get name(): string {
+    return "OverallEquation";
+  }
 
   /** The balanced steps. */
   readonly steps: readonly BalancedEquation[];

@@ -48,7 +48,9 @@ const MEASURED = {
 
 class Value implements Quantity {
   /** What consoles and `toString` of an object call it; the class itself has a name of its own to stay off the interface. */
-  static readonly name = "Quantity";
+  static get name(): string {
+    return "Quantity";
+  }
 
   // Private and read through the brand: nothing of the graph lies open on the value, and freezing deep would cost as much
   // as the arithmetic.

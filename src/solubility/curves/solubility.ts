@@ -137,7 +137,9 @@ function withTemperature(figure: Quantity, temperature: Quantity, slope: number)
 
 /** Cheap to make: the uncertainty and the quantity are worked out when somebody looks at them. */
 class Answer extends SolubilityMethods implements Solubility {
-  static override readonly name: string = "Solubility";
+  static override get name(): string {
+    return "Solubility";
+  }
   readonly formula: string;
   readonly name: string;
   readonly celsius: number;

@@ -121,7 +121,9 @@ export class Substance {
   }
 
   /** @internal Its name in consoles, whatever a minifier makes of it. */
-  static readonly name: string = "Substance";
+  static get name(): string {
+    return "Substance";
+  }
 
   /** @internal */
   get [Symbol.toStringTag](): string {
