@@ -107,6 +107,7 @@ const BEFORE: Readonly<Record<string, unknown>> = {
   dimension: "mass",
   argument: "mass",
   materials: ["water"],
+  formulas: ["KNO3"],
   plan,
   "benchSheet.of": plan,
   "bottleLabel.of": plan,

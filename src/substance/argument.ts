@@ -1,7 +1,9 @@
 // The guard of this room's arguments, and the fields that its options and records may have.
 import { ArgumentGuard, type Fields, type KnownFields } from "../foundation/argument";
 import { SubstanceError } from "./error";
-import type { CautionOptions, MaterialOfStrength } from "./hazards/cautions";
+import type { MaterialOfStrength } from "./hazards/cautions";
+import type { CautionOptions } from "./hazards/entries";
+import type { FormulaOfStrength } from "./hazards/formula-cautions";
 import type { ReadingOptions } from "./names/readings";
 import type { SearchOptions } from "./search/search";
 import type { ShopCandidate, TextRange } from "./shop/shop";
@@ -23,6 +25,12 @@ export const OF_STRENGTH = {
   strength: true,
   inCylinder: true,
 } as const satisfies Fields<MaterialOfStrength>;
+
+export const OF_MASS_PERCENT = {
+  formula: true,
+  massPercent: true,
+  inCylinder: true,
+} as const satisfies Fields<FormulaOfStrength>;
 
 export const PACK = { formula: true, price: true, size: true, assay: true } as const satisfies Fields<PricedPack>;
 

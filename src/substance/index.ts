@@ -6,15 +6,11 @@ export type { StatementRow } from "./data/statements";
 export type { ThermalAmount } from "./data/thermal-steps";
 export type { SubstanceErrorCode } from "./error";
 export { SubstanceError } from "./error";
-export type {
-  CautionOptions,
-  Cautions,
-  MaterialOfStrength,
-  NotRead,
-  Statement,
-  SubstanceCautions,
-} from "./hazards/cautions";
+export type { MaterialOfStrength } from "./hazards/cautions";
 export { cautions, tryCautions } from "./hazards/cautions";
+export type { CautionOptions, Cautions, NotRead, Statement, SubstanceCautions } from "./hazards/entries";
+export type { FormulaOfStrength } from "./hazards/formula-cautions";
+export { cautionsForFormulas, tryCautionsForFormulas } from "./hazards/formula-cautions";
 export type { Incompatibility } from "./hazards/incompatibility";
 export type { StatementEntry } from "./hazards/statement";
 export { statementOf, tryStatementOf } from "./hazards/statement";

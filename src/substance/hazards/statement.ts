@@ -15,12 +15,13 @@ export interface StatementEntry extends StatementRow {
   readonly kind: "pictogram" | "hazard" | "supplemental" | "precautionary";
 }
 
-const TABLES = [
-  ["pictogram", PICTOGRAMS],
-  ["hazard", HAZARD_STATEMENTS()],
-  ["supplemental", SUPPLEMENTAL_STATEMENTS()],
-  ["precautionary", PRECAUTIONARY_STATEMENTS()],
-] as const;
+const tables = () =>
+  [
+    ["pictogram", PICTOGRAMS],
+    ["hazard", HAZARD_STATEMENTS()],
+    ["supplemental", SUPPLEMENTAL_STATEMENTS()],
+    ["precautionary", PRECAUTIONARY_STATEMENTS()],
+  ] as const;
 
 /**
  * What a code stands for, in our own short paraphrase. A real label takes the official text of its country.
@@ -36,7 +37,7 @@ const TABLES = [
 export function statementOf(code: string): StatementEntry {
   const text = readableText(code, "a statement code").replace(/\s+/g, "");
   for (const one of [text, text.replace(/(?<=\d)[A-Za-z]+$/, "")])
-    for (const [kind, table] of TABLES) {
+    for (const [kind, table] of tables()) {
       const row = table.find((entry) => entry.code === one);
       if (row !== undefined) return frozen({ ...row, kind });
     }

@@ -1,0 +1,361 @@
+// What the classifications say of a formula, and which of several must not meet. No name is read here: a program that has
+// formulas does not carry the tables of names and goods (`cautions.ts` reads them).
+import { frozen } from "../../foundation/frozen";
+import { anhydrousKey, formulaKey } from "../../ion/keys";
+import { type Notation, readNotation } from "../../ion/notation";
+import { CAUTIONS, guard, readableOptions } from "../argument";
+import { DISPOSAL, HAZARD_FIELD_SOURCES, HAZARDS, type HazardRow } from "../data/hazards";
+import type { Circumstance } from "../data/incompatibilities";
+import { cite, type SourceKey } from "../data/sources";
+import { badInput, SubstanceError } from "../error";
+import { pictogramsOf, signalWordOf, statementRow } from "../names/label-elements";
+import { addTo } from "../names/multimap";
+import { classesOf } from "./classes";
+import { classed, type Incompatibility, incompatibilities, type Meeting } from "./incompatibility";
+import { makeUpOf } from "./make-up";
+import { dangerOf } from "./never-made";
+import { type Diluted, dilutedEntry } from "./solution-limits";
+
+/** A statement code and our paraphrase of it. */
+export interface Statement {
+  readonly code: string;
+  readonly paraphrase: string;
+  /** The classification, or `memory` for a code of ordinary safety data sheets that the classification leaves out. */
+  readonly source: SourceKey;
+}
+
+/** What is known of one material. */
+export interface SubstanceCautions {
+  /** The text that was asked for. */
+  readonly material: string;
+  readonly formula?: string;
+  /**
+   * `classified`, `not classified` (the source lists no hazard: not the same as safe), `no entry` (nothing is stored for it),
+   * or `not read` (the text is no name and no formula that is known here: nothing at all was looked up).
+   */
+  readonly status: "classified" | "not classified" | "no entry" | "not read";
+  /** The form the entry is about: solution, gas, powder ... */
+  readonly form?: string;
+  /** Mass fraction the entry was read for, where it was given or a shop sells the good at it (its strongest). */
+  readonly strength?: string;
+  readonly pictograms: readonly { readonly code: string; readonly paraphrase: string }[];
+  readonly signalWord?: "Danger" | "Warning";
+  readonly statements: readonly Statement[];
+  readonly cautions: readonly string[];
+  readonly disposal: string;
+  /** Formula or group that was classified, when it is not the formula asked for. */
+  readonly classifiedAs?: string;
+  /** What to keep in mind about this entry. */
+  readonly notes: readonly string[];
+  /** What classified it: pictograms, signal word and statements. */
+  readonly source?: SourceKey;
+  /** The source in words, with the index number where there is one. */
+  readonly citation?: string;
+  /** What cautions and disposal rest on: they are ours, not the classification's. */
+  readonly adviceSource: SourceKey;
+}
+
+/** What else matters for which materials may meet. */
+export interface CautionOptions {
+  /** Where the work is done, if in a closed vessel or a kitchen. */
+  readonly circumstances?: readonly Circumstance[];
+}
+
+/** A text that is no name and no formula known here. */
+export interface NotRead {
+  readonly material: string;
+  /** Names that are near to it. */
+  readonly nearest: readonly string[];
+}
+
+/** The answer for a set of materials. */
+export interface Cautions {
+  readonly substances: readonly SubstanceCautions[];
+  /** Texts that were not read: what is said below does not cover them. */
+  readonly notRead: readonly NotRead[];
+  /** What must not meet, the blocking ones first. */
+  readonly incompatibilities: readonly Incompatibility[];
+  /** To be printed under everything above. */
+  readonly closing: string;
+}
+
+export const NO_ENTRY = "no entry: read the safety data sheet";
+export const CLOSING =
+  "Reminders only. The product's safety data sheet, the rules of the place and a qualified person decide, not this text.";
+const NO_DISPOSAL = "Ask hazardous-waste collection; the local rules decide.";
+
+interface HazardIndex {
+  readonly byFormula: ReadonlyMap<string, readonly HazardRow[]>;
+  readonly byCore: ReadonlyMap<string, readonly HazardRow[]>;
+  readonly groups: ReadonlyMap<string, HazardRow>;
+}
+
+let built: HazardIndex | undefined;
+
+function hazardIndex(): HazardIndex {
+  if (built !== undefined) return built;
+  const byFormula = new Map<string, HazardRow[]>();
+  const byCore = new Map<string, HazardRow[]>();
+  const groups = new Map<string, HazardRow>();
+  for (const row of HAZARDS()) {
+    if (row.group !== undefined) groups.set(row.group, row);
+    if (row.formula === undefined) continue;
+    const notation = readNotation(row.formula);
+    addTo(byFormula, formulaKey(notation), row);
+    addTo(byCore, anhydrousKey(notation).key, row);
+  }
+  built = { byFormula, byCore, groups };
+  return built;
+}
+
+/** Our paraphrase of a code; a suffix (`H360FD`, `H350i`) falls back to the bare number. */
+export function paraphraseOf(code: string): string | undefined {
+  return statementRow(code)?.paraphrase;
+}
+
+/** Formulas in tables that are compared by composition. */
+const among =
+  (...formulas: string[]) =>
+  (notation: Notation): boolean =>
+    formulas.some((formula) => formulaKey(readNotation(formula)) === formulaKey(notation));
+
+const holds =
+  (...symbols: string[]) =>
+  ({ parts }: Notation): boolean => {
+    const all = new Set(parts.flatMap((part) => [...part.counts.keys()]));
+    return all.size > 1 && symbols.every((symbol) => all.has(symbol));
+  };
+
+interface Group {
+  readonly group: string;
+  readonly covers: (notation: Notation) => boolean;
+  /** What the entry leaves out by name. */
+  readonly except?: (notation: Notation) => boolean;
+}
+
+/** Groups that stand in where a compound has no entry of its own, the heavier first. */
+const GROUPS: readonly Group[] = [
+  { group: "chromium(VI) compounds", covers: (notation) => classesOf(notation).has("chromium(VI)") },
+  { group: "lead compounds", covers: holds("Pb") },
+  { group: "cadmium compounds", covers: holds("Cd") },
+  { group: "mercury compounds", covers: holds("Hg"), except: among("HgS") },
+  { group: "arsenic compounds", covers: holds("As") },
+  { group: "thallium compounds", covers: holds("Tl") },
+  { group: "beryllium compounds", covers: holds("Be") },
+  { group: "salts of hydrogen cyanide", covers: (notation) => classesOf(notation).has("cyanide") },
+  { group: "nickel compounds", covers: holds("Ni") },
+  { group: "cobalt compounds", covers: holds("Co") },
+  { group: "uranium compounds", covers: holds("U") },
+  { group: "selenium compounds", covers: holds("Se") },
+  { group: "antimony compounds", covers: holds("Sb"), except: among("Sb2O4", "Sb2O5", "Sb2S3", "Sb2S5") },
+  { group: "barium salts", covers: holds("Ba"), except: among("BaSO4") },
+  {
+    group: "fluorosilicates",
+    covers: ({ parts }) => parts.some(({ counts }) => counts.has("Si") && counts.get("F") === 6 * counts.get("Si")!),
+  },
+  { group: "thiocyanates", covers: ({ parts }) => parts.some((part) => makeUpOf(part).groups.includes("thiocyanate")) },
+  { group: "salts of oxalic acid", covers: (notation) => classesOf(notation).has("oxalate") },
+];
+
+function groupOf(notation: Notation): HazardRow | undefined {
+  const hit = GROUPS.find(({ covers, except }) => covers(notation) && except?.(notation) !== true);
+  return hit === undefined ? undefined : hazardIndex().groups.get(hit.group);
+}
+
+/** Entries meant for the strength; where it is not known, those that are only meant for strong solutions are left out. */
+function ofStrength(rows: readonly HazardRow[], percent: number | undefined): readonly HazardRow[] {
+  return rows.filter(({ upTo, above, gas }) => {
+    if (percent === undefined) return above === undefined;
+    if (gas && rows.length > 1) return false;
+    return (upTo === undefined || percent <= Number(upTo)) && (above === undefined || percent > Number(above));
+  });
+}
+
+/** Rows for a formula and what they stand for: its own entry, its kin by crystal water, or its group. */
+function rowsFor(notation: Notation): { rows: readonly HazardRow[]; how: "own" | "hydrate" | "group" } {
+  const { byFormula, byCore } = hazardIndex();
+  const own = byFormula.get(formulaKey(notation));
+  if (own !== undefined) return { rows: own, how: "own" };
+  const { key } = anhydrousKey(notation);
+  const anhydrous = byFormula.get(key);
+  if (anhydrous !== undefined) return { rows: anhydrous, how: "hydrate" };
+  const kin = byCore.get(key);
+  // an entry that was made for the anhydrous salt is the better stand-in among hydrates
+  if (kin !== undefined)
+    return { rows: [kin.find((row) => row.classifiedAs !== undefined) ?? kin[0]!], how: "hydrate" };
+  const group = groupOf(notation);
+  return { rows: group === undefined ? [] : [group], how: "group" };
+}
+
+function noEntry(material: string, formula: string): SubstanceCautions {
+  const danger = dangerOf(readNotation(formula));
+  const deadly = danger === undefined || danger.opens ? [] : [`${danger.name}: ${DEADLY[danger.code]}`];
+  return {
+    material,
+    formula,
+    status: "no entry",
+    pictograms: [],
+    statements: [],
+    cautions: [...deadly, NO_ENTRY],
+    disposal: NO_DISPOSAL,
+    notes: [],
+    adviceSource: HAZARD_FIELD_SOURCES.cautions,
+  };
+}
+
+/** What is said of a substance that no plan makes. */
+const DEADLY: Readonly<Record<string, string>> = {
+  explosive:
+    "goes off at a touch, spark or knock; do not make it, move it or throw it away: call those who remove explosives",
+  "deadly-gas": "a breath of it kills; do not make it",
+};
+
+function unread(material: string, nearest: readonly string[]): SubstanceCautions {
+  const near = nearest.length === 0 ? [] : [`did you mean ${nearest.join(" or ")}`];
+  return {
+    material,
+    status: "not read",
+    pictograms: [],
+    statements: [],
+    cautions: [[`not read: "${material}" is no name or formula known here`, ...near].join("; ")],
+    disposal: NO_DISPOSAL,
+    notes: ["not known here, so nothing is said of what it must not meet", ...near],
+    adviceSource: HAZARD_FIELD_SOURCES.cautions,
+  };
+}
+
+function notesOf(
+  row: HazardRow,
+  how: "own" | "hydrate" | "group",
+  classifiedAs: string | undefined,
+  given: Asked,
+  diluted: Diluted | undefined,
+): string[] {
+  const { formula } = given;
+  const notes: string[] = [];
+  if (how === "group") notes.push(`no entry for ${formula} itself: the entry for ${classifiedAs} stands in`);
+  else if (classifiedAs !== undefined) notes.push(`classified as ${classifiedAs}, not as ${formula}`);
+  if (diluted !== undefined) notes.push(diluted.note);
+  else if (row.concentrationLimits)
+    notes.push("the entry has concentration limits of its own that are not stored here");
+  if (row.gas && !given.inCylinder) notes.push("from a cylinder it is a gas under pressure as well (H280)");
+  if (row.minimum) notes.push("some categories are minimum classifications: the supplier may add to them");
+  if ((row.codes ?? []).length === 0 && diluted === undefined)
+    notes.push("no classification in the source: that does not make it safe");
+  if (row.source === "memory") notes.push("from memory of ordinary safety data sheets, not confirmed");
+  return notes;
+}
+
+/** What a text stands for, with what is known of its strength. */
+export interface Asked {
+  /** The text that was asked for. */
+  readonly given: string;
+  readonly formula: string;
+  readonly notation: Notation;
+  /** Mass %. */
+  readonly percent?: number;
+  readonly inCylinder: boolean;
+}
+
+function fromRow(given: Asked, row: HazardRow, how: "own" | "hydrate" | "group"): SubstanceCautions {
+  const stand = row.classifiedAs ?? (how === "own" ? undefined : (row.group ?? row.formula));
+  const classifiedAs = stand === given.formula ? undefined : stand;
+  const { percent } = given;
+  const diluted = percent === undefined ? undefined : dilutedEntry(given.notation, row, percent);
+  const own = diluted?.codes ?? row.codes ?? [];
+  const codes = row.gas && given.inCylinder ? [...own, CYLINDER] : own;
+  const signalWord = signalWordOf(codes, diluted?.weaker ?? row.weaker);
+  const sourceOf = (code: string): SourceKey => {
+    if (code === CYLINDER || row.codesFromMemory?.includes(code)) return HAZARD_FIELD_SOURCES.codesFromMemory;
+    return diluted?.source ?? row.source;
+  };
+  return {
+    material: given.given,
+    formula: given.formula,
+    status: codes.length > 0 ? "classified" : "not classified",
+    ...(row.form === undefined ? {} : { form: row.form }),
+    ...(percent === undefined ? {} : { strength: percentText(percent) }),
+    pictograms: pictogramsOf(codes).map((code) => ({ code, paraphrase: paraphraseOf(code)! })),
+    ...(signalWord === undefined ? {} : { signalWord }),
+    statements: codes.map((code) => ({ code, paraphrase: paraphraseOf(code)!, source: sourceOf(code) })),
+    cautions: diluted?.cautions ?? row.cautions ?? [],
+    disposal: DISPOSAL[row.disposal],
+    ...(classifiedAs === undefined ? {} : { classifiedAs }),
+    notes: notesOf(row, how, classifiedAs, given, diluted),
+    source: diluted?.source ?? row.source,
+    citation: row.index === undefined ? cite(row.source) : `${cite(diluted?.source ?? row.source)}, index ${row.index}`,
+    adviceSource: HAZARD_FIELD_SOURCES.cautions,
+  };
+}
+
+const CYLINDER = "H280";
+const percentText = (percent: number): string => `${Number(percent.toPrecision(3))} %`;
+
+/** What is said of a text, for each formula it may stand for. */
+function entriesOf(text: string, asked: readonly Asked[], nearest: readonly string[]): SubstanceCautions[] {
+  if (asked.length === 0) return [unread(text, nearest)];
+  const found = new Map<string, SubstanceCautions>();
+  for (const given of asked) {
+    const { rows: all, how } = rowsFor(given.notation);
+    const rows = ofStrength(all, given.percent);
+    for (const entry of rows.length === 0
+      ? [noEntry(text, given.formula)]
+      : rows.map((row) => fromRow(given, row, how))) {
+      // two goods of one name that say the same: the stronger stands for both
+      const same = `${entry.formula} ${entry.form} ${entry.statements.map((one) => one.code).join(" ")}`;
+      const before = found.get(same)?.strength;
+      if (before === undefined || Number.parseFloat(before) < (given.percent ?? 100)) found.set(same, entry);
+    }
+  }
+  return [...found.values()];
+}
+
+const MOST_MATERIALS = 200;
+const CIRCUMSTANCES: readonly Circumstance[] = ["closed vessel", "kitchen"];
+
+/** The circumstances that the options name. */
+export function checkedCircumstances(options: CautionOptions | undefined): readonly Circumstance[] {
+  const { circumstances = [] } = readableOptions(options, CAUTIONS);
+  if (Array.isArray(circumstances) && circumstances.every((one) => CIRCUMSTANCES.includes(one))) return circumstances;
+  throw badInput(`circumstances out of: ${CIRCUMSTANCES.join(", ")}`);
+}
+
+/** A list of materials, not too long. */
+export function checkedList<T>(materials: readonly T[]): readonly T[] {
+  if (Array.isArray(materials) && materials.length <= MOST_MATERIALS) {
+    guard.list(materials, "materials");
+    return materials;
+  }
+  throw new SubstanceError("substance.bad-input", `expected a list of at most ${MOST_MATERIALS} materials`, {
+    hint: 'give names or formulas, such as ["vinegar", "NaHCO3"]',
+  });
+}
+
+/** One text that was asked about. */
+export interface Asking {
+  readonly text: string;
+  /** What it stands for; empty where it was not read. */
+  readonly asked: readonly Asked[];
+  /** Mass %, where it was given. */
+  readonly percent: number | undefined;
+  /** Names near to a text that was not read. */
+  readonly nearest: readonly string[];
+}
+
+/** What is said of each text, and which of them must not meet. */
+export function cautionsOver(
+  list: readonly Asking[],
+  circumstances: readonly Circumstance[],
+  meeting?: Meeting,
+): Cautions {
+  const met = list.flatMap(({ text, asked, percent }) => {
+    const formulas = new Map(asked.map((one) => [one.formula, one.notation]));
+    return [...formulas].map(([formula, notation]) => classed(text, formula, notation, percent));
+  });
+  return frozen({
+    substances: list.flatMap(({ text, asked, nearest }) => entriesOf(text, asked, nearest)),
+    notRead: list.filter(({ asked }) => asked.length === 0).map(({ text, nearest }) => ({ material: text, nearest })),
+    incompatibilities: incompatibilities(met, circumstances, meeting),
+    closing: CLOSING,
+  });
+}

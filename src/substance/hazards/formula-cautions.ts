@@ -1,0 +1,83 @@
+// Cautions for formulas: the answer of `cautions` without the tables of names and goods.
+import { attempt, type Result } from "../../foundation/error";
+import { tryReadNotation } from "../../ion/notation";
+import { guard, OF_MASS_PERCENT } from "../argument";
+import { badInput, readableText } from "../error";
+import {
+  type Asked,
+  type Asking,
+  type CautionOptions,
+  type Cautions,
+  cautionsOver,
+  checkedCircumstances,
+  checkedList,
+} from "./entries";
+
+/** A formula with the strength of its solution in water, or in its cylinder. */
+export interface FormulaOfStrength {
+  readonly formula: string;
+  /** Mass of the substance for each 100 of solution, 0 to 100. */
+  readonly massPercent?: number;
+  /** A gas under pressure: statements and pictogram of the cylinder are added. */
+  readonly inCylinder?: boolean;
+}
+
+/**
+ * What {@link cautions} says, for formulas alone: a program that has formulas carries no table of names and goods, and is half
+ * as large. A text that is no formula is said to be not read.
+ *
+ * @param formulas - formulas, with `massPercent` (a number from 0 to 100) the statements that apply at that strength
+ * @param options - `circumstances`: "closed vessel", "kitchen"
+ * @returns one or more entries for each formula (a substance may have several forms)
+ * @throws {SubstanceError} `substance.bad-input`, `substance.too-long`, `substance.unknown-option`
+ * @source as {@link cautions}
+ * @category Cautions
+ * @example
+ * cautionsForFormulas(["CuSO4·5H2O"]).substances[0]?.signalWord // => "Danger"
+ * cautionsForFormulas([{ formula: "CH3COOH", massPercent: 20 }]).substances[0]?.statements.map((one) => one.code) // => ["H315", "H319"]
+ * cautionsForFormulas(["NaClO", "HCl"]).incompatibilities[0]?.code // => "hypochlorite-acid"
+ * cautionsForFormulas(["bleach"]).substances[0]?.status // => "not read"
+ */
+export function cautionsForFormulas(
+  formulas: readonly (string | FormulaOfStrength)[],
+  options?: CautionOptions,
+): Cautions {
+  return cautionsOver(checkedList(formulas).map(asking), checkedCircumstances(options));
+}
+
+/**
+ * As {@link cautionsForFormulas}, with the error returned instead of thrown.
+ *
+ * @category Cautions
+ * @example
+ * tryCautionsForFormulas([""]).ok // => false
+ */
+export function tryCautionsForFormulas(
+  formulas: readonly (string | FormulaOfStrength)[],
+  options?: CautionOptions,
+): Result<Cautions> {
+  return attempt(() => cautionsForFormulas(formulas, options));
+}
+
+function asking(one: string | FormulaOfStrength): Asking {
+  if (typeof one === "object" && one !== null) guard.fields(one, OF_MASS_PERCENT, "a formula");
+  const given: FormulaOfStrength = typeof one === "object" && one !== null ? one : { formula: one };
+  const { formula, massPercent: percent, inCylinder } = given;
+  if (percent !== undefined && !(typeof percent === "number" && percent >= 0 && percent <= 100))
+    throw badInput("massPercent as a number from 0 to 100");
+  const text = readableText(formula, "a formula");
+  const notation = tryReadNotation(text);
+  const asked: Asked[] =
+    notation === undefined
+      ? []
+      : [
+          {
+            given: text,
+            formula: text,
+            notation,
+            inCylinder: inCylinder === true,
+            ...(percent === undefined ? {} : { percent }),
+          },
+        ];
+  return { text, asked, percent, nearest: [] };
+}
