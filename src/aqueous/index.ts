@@ -12,7 +12,11 @@ export type {
 export { aqueousComposition, pHOf, tryAqueousComposition, tryPHOf } from "./composition/composition";
 export type { AtPH, OverPH, OverPHRequest } from "./composition/over-ph";
 export { solidsOverPH, trySolidsOverPH } from "./composition/over-ph";
+export type { PictureSize } from "./composition/picture";
+export { drawOverPH, drawTitration, tryDrawOverPH, tryDrawTitration } from "./composition/picture";
 export type { AdditionOptions, Reagent } from "./dose/addition";
+export type { AlongRequest, Stretch } from "./dose/along";
+export { solidsAlongAddition, trySolidsAlongAddition } from "./dose/along";
 export type { BufferPair, BufferRecipe, BufferRequest } from "./dose/buffer";
 export { bufferCapacity, bufferRecipe, tryBufferCapacity, tryBufferRecipe } from "./dose/buffer";
 export type { Dose, DoseRequest, Redissolving, RedissolvingRequest } from "./dose/dose";

@@ -1,0 +1,222 @@
+// Pictures of a titration and of a mixture over pH, as plain SVG: black on white, told apart by dashes, with the figures in
+// the description for those who do not see them.
+import { attempt, type Result } from "../../foundation/error";
+import { guard } from "../argument";
+import { endPoints, type TitrationCurve } from "../dose/titration";
+import { AqueousError } from "../error";
+import type { OverPH } from "./over-ph";
+
+/** Size of a picture in pixels. */
+export interface PictureSize {
+  readonly width?: number;
+  readonly height?: number;
+}
+
+const MARGIN = { left: 64, right: 20, top: 16, bottom: 48 } as const;
+const DASHES = ["", "7 4", "2 3", "9 3 2 3", "4 2 1 2", "12 4"];
+const HALO = 'stroke="#fff" stroke-width="3" paint-order="stroke"';
+
+const px = (x: number): string => String(Number(x.toFixed(1)));
+const escaped = (text: string): string => text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;");
+/** `Zn^2+` with its charge raised. */
+const raised = (ion: string): string =>
+  escaped(
+    ion.replace(/\^?(\d*)([+-])$/, (_, n: string, sign: string) =>
+      [...n, sign === "+" ? "⁺" : "⁻"].map((c) => (c >= "0" && c <= "9" ? "⁰¹²³⁴⁵⁶⁷⁸⁹"[Number(c)]! : c)).join(""),
+    ),
+  );
+
+function sizeOf({ width = 640, height = 420 }: PictureSize): readonly [number, number] {
+  for (const [name, size] of [
+    ["width", width],
+    ["height", height],
+  ] as const) {
+    guard.number(size, name);
+    if (!(size >= 200 && size <= 4000))
+      throw new AqueousError("aqueous.out-of-reach", `${name} must be 200 to 4000 pixels, not ${size}`);
+  }
+  return [width, height];
+}
+
+interface Axis {
+  readonly from: number;
+  readonly to: number;
+  readonly step: number;
+  readonly name: string;
+  readonly mark?: (value: number) => string;
+}
+
+interface Line {
+  readonly points: readonly (readonly [x: number, y: number])[];
+  readonly label: string;
+}
+
+/** A round step that divides a length into at most nine. */
+function roundStep(length: number): number {
+  const rough = length / 8;
+  const power = 10 ** Math.floor(Math.log10(rough));
+  return ([1, 2, 5, 10].find((m) => m * power >= rough) ?? 10) * power;
+}
+
+function draw(
+  size: PictureSize,
+  title: string,
+  told: string,
+  across: Axis,
+  up: Axis,
+  lines: readonly Line[],
+  spots: readonly (readonly [x: number, y: number, label: string])[],
+): string {
+  const [width, height] = sizeOf(size);
+  const [w, h] = [width - MARGIN.left - MARGIN.right, height - MARGIN.top - MARGIN.bottom];
+  const x = (value: number): number => MARGIN.left + ((value - across.from) / (across.to - across.from)) * w;
+  const y = (value: number): number => MARGIN.top + (1 - (value - up.from) / (up.to - up.from)) * h;
+  const marks = ({ from, to, step }: Axis): number[] => {
+    const first = Math.ceil(from / step - 1e-9);
+    return Array.from({ length: Math.floor(to / step + 1e-9) - first + 1 }, (_, i) => (first + i) * step);
+  };
+  const shown = (axis: Axis, value: number): string => axis.mark?.(value) ?? String(Number(value.toPrecision(6)));
+  const bottom = y(up.from);
+  const parts = [
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${px(width)} ${px(height)}" width="${px(width)}" height="${px(height)}" role="img" font-family="sans-serif" font-size="12">`,
+    `<title>${escaped(title)}</title>`,
+    `<desc>${escaped(told)}</desc>`,
+    `<rect width="100%" height="100%" fill="#fff"/>`,
+    `<path d="M${px(x(across.from))} ${px(y(up.to))}V${px(bottom)}H${px(x(across.to))}" fill="none" stroke="#000"/>`,
+  ];
+  for (const value of marks(across)) {
+    parts.push(`<path d="M${px(x(value))} ${px(bottom)}v5" stroke="#000"/>`);
+    parts.push(`<text x="${px(x(value))}" y="${px(bottom + 18)}" text-anchor="middle">${shown(across, value)}</text>`);
+  }
+  for (const value of marks(up)) {
+    parts.push(`<path d="M${px(x(across.from))} ${px(y(value))}H${px(x(across.to))}" stroke="#ddd"/>`);
+    parts.push(
+      `<text x="${px(x(across.from) - 8)}" y="${px(y(value) + 4)}" text-anchor="end">${shown(up, value)}</text>`,
+    );
+  }
+  parts.push(
+    `<text x="${px(MARGIN.left + w / 2)}" y="${px(height - 8)}" text-anchor="middle">${escaped(across.name)}</text>`,
+  );
+  parts.push(
+    `<text transform="translate(16 ${px(MARGIN.top + h / 2)}) rotate(-90)" text-anchor="middle">${escaped(up.name)}</text>`,
+  );
+  for (const [i, { points, label }] of lines.entries()) {
+    const inside = points.map(([a, b]) => [x(a), y(Math.min(up.to, Math.max(up.from, b)))] as const);
+    const d = inside.map(([a, b], k) => `${k === 0 ? "M" : "L"}${px(a)} ${px(b)}`).join("");
+    const dash = DASHES[i % DASHES.length]!;
+    parts.push(
+      `<path d="${d}" fill="none" stroke="#000" stroke-width="2"${dash === "" ? "" : ` stroke-dasharray="${dash}"`}/>`,
+    );
+    if (label === "" || inside.length === 0) continue;
+    const [a, b] = inside[Math.floor(((i + 1) * inside.length) / (lines.length + 1))]!;
+    parts.push(`<text x="${px(a + 4)}" y="${px(b - 6)}" font-style="italic" ${HALO}>${raised(label)}</text>`);
+  }
+  for (const [a, b, label] of spots) {
+    parts.push(`<circle cx="${px(x(a))}" cy="${px(y(b))}" r="4" fill="#fff" stroke="#000" stroke-width="1.5"/>`);
+    parts.push(`<text x="${px(x(a) + 8)}" y="${px(y(b) + 4)}" ${HALO}>${escaped(label)}</text>`);
+  }
+  return [...parts, "</svg>"].join("\n");
+}
+
+/**
+ * A titration curve as SVG text, end points marked.
+ *
+ * @param curve - from `titrationCurve`
+ * @param size - pixels, 200 to 4000; default 640 × 420
+ * @returns a complete `<svg>` with title and description, without scripts, styles or outside references
+ * @throws {AqueousError} `aqueous.bad-option`, `aqueous.out-of-reach` for a size
+ * @category Pictures
+ * @example
+ * const curve = titrationCurve({
+ *   flask: { volume: "25 mL", dissolved: [{ formula: "CH3COOH", concentration: "0.1 mol/L" }] },
+ *   burette: { formula: "NaOH", concentration: "0.1 mol/L" },
+ * });
+ * drawTitration(curve).startsWith("<svg ") // => true
+ */
+export function drawTitration(curve: TitrationCurve, size: PictureSize = {}): string {
+  guard.fields(size, { width: true, height: true }, "size");
+  const ends = endPoints(curve);
+  const points = curve.points.map(({ volume, pH }) => [volume.in("mL").toNumber(), pH.value.toNumber()] as const);
+  if (points.length < 2)
+    throw new AqueousError("aqueous.out-of-reach", "a curve of fewer than two points is no picture");
+  const to = points.at(-1)![0];
+  const pHs = points.map(([, pH]) => pH);
+  const spots = ends.map(({ volume, pH }) => {
+    const [v, p] = [volume.in("mL").toNumber(), pH.value.toNumber()];
+    return [v, p, `${v.toFixed(2)} mL, pH ${p.toFixed(2)}`] as const;
+  });
+  const told = `pH ${pHs[0]!.toFixed(2)} at the start, ${pHs.at(-1)!.toFixed(2)} at ${to.toFixed(1)} mL; ${
+    spots.length === 0 ? "no end point" : `end points at ${spots.map(([, , label]) => label).join("; ")}`
+  }.`;
+  const [low, high] = [Math.floor(Math.min(...pHs)), Math.ceil(Math.max(...pHs))];
+  return draw(
+    size,
+    "Titration curve",
+    told,
+    { from: 0, to, step: roundStep(to), name: "volume from the burette / mL" },
+    { from: low, to: high, step: high - low > 8 ? 2 : 1, name: "pH" },
+    [{ points, label: "" }],
+    spots.filter(([v]) => v <= to),
+  );
+}
+
+/** Least concentration drawn, as decimal logarithm. */
+const FLOOR = -8;
+
+/**
+ * What stays dissolved over pH, as SVG text: concentrations on a logarithmic scale, of the ions that a solid takes.
+ *
+ * @param over - from `solidsOverPH`
+ * @param size - pixels, 200 to 4000; default 640 × 420
+ * @returns a complete `<svg>` with title and description, without scripts, styles or outside references
+ * @throws {AqueousError} `aqueous.bad-option`, `aqueous.out-of-reach` for a size or where no solid forms
+ * @category Pictures
+ * @example
+ * drawOverPH(solidsOverPH({ ions: [{ formula: "ZnSO4", concentration: "0.01 mol/L" }], from: 6, to: 14 })).startsWith("<svg ") // => true
+ */
+export function drawOverPH(over: OverPH, size: PictureSize = {}): string {
+  guard.fields(size, { width: true, height: true }, "size");
+  if (over.least.length === 0)
+    throw new AqueousError("aqueous.out-of-reach", "no solid forms in this range: nothing to draw");
+  const lines = over.least.map(({ ion }) => ({
+    label: ion,
+    points: over.points.map(({ pH, dissolved }) => [pH, Math.log10(Math.max(dissolved[ion]!, 1e-30))] as const),
+  }));
+  const highest = Math.max(...lines.flatMap(({ points }) => points.map(([, c]) => c)));
+  const told = over.least
+    .map(
+      ({ ion, pH, concentration }) =>
+        `Least ${ion} dissolved: ${concentration.format({ significant: 2, uncertainty: "none" })} at pH ${pH}.`,
+    )
+    .join(" ");
+  const [first, last] = [over.points[0]!.pH, over.points.at(-1)!.pH];
+  return draw(
+    size,
+    `Dissolved over pH: ${over.least.map(({ ion }) => ion).join(", ")}; solids: ${over.solids.join(", ")}`,
+    told,
+    { from: first, to: last, step: last - first > 4 ? 1 : roundStep(last - first), name: "pH" },
+    { from: FLOOR, to: Math.ceil(highest), step: 1, name: "dissolved / (mol/L)", mark: (value) => `1e${value}` },
+    lines,
+    [],
+  );
+}
+
+/**
+ * As `drawTitration`, but gives the refusal back as data.
+ *
+ * @category Pictures
+ * @example
+ * tryDrawTitration({} as never).ok // => false
+ */
+export const tryDrawTitration = (curve: TitrationCurve, size?: PictureSize): Result<string> =>
+  attempt(() => drawTitration(curve, size));
+
+/**
+ * As `drawOverPH`, but gives the refusal back as data.
+ *
+ * @category Pictures
+ * @example
+ * tryDrawOverPH(solidsOverPH({ ions: [{ formula: "NaCl", concentration: "0.01 mol/L" }], from: 6, to: 8 })).ok // => false
+ */
+export const tryDrawOverPH = (over: OverPH, size?: PictureSize): Result<string> =>
+  attempt(() => drawOverPH(over, size));
