@@ -78,7 +78,8 @@ export async function withPackedTables(path: string, source: string): Promise<st
   return `import { unpack } from "${MODULE}";\n${code}`;
 }
 
-const tablesAsText: Plugin = {
+/** The plugin of the build. */
+export const tablesAsText: Plugin = {
   name: "tables as text",
   setup({ onResolve, onLoad }) {
     onResolve({ filter: new RegExp(`^${MODULE}$`) }, () => ({ path: MODULE, namespace: "tables", sideEffects: false }));
