@@ -3,7 +3,7 @@
 // Weighings and theory, the plan with every figure looked at, a run with its verdict, beside JSON.parse of the same requests.
 // Checked in the same pass: theory and yield against bare arithmetic.
 import { fileURLToPath } from "node:url";
-import { type Plan, type PlanRequest, planPreparation, recordRun } from "../src/preparation";
+import { evaluateRun, type Plan, type PlanRequest, planPreparation } from "../src/preparation";
 import { benchSheet } from "../src/sheet";
 import { BENCH_PREPARATIONS, requestOf } from "../test/data/bench-preparations";
 import { heading, inFreshProcesses, interleaved, line, median } from "./harness";
@@ -37,7 +37,7 @@ function measure(): Record<string, number> {
     const theory = (mass * 0.98 * M.basic) / M.zinc / 5;
     const own = plan.product.theoreticalYield.in("g").toNumber();
     if (Math.abs(own / theory - 1) > 1e-4) throw new Error(`theory differs at ${i}: ${own} and ${theory}`);
-    const percent = recordRun(plan, { dried: dried(i) })
+    const percent = evaluateRun(plan, { dried: dried(i) })
       .percentYield!.in("%")
       .toNumber();
     const expected = (100 * (60 + (i % 500) / 10)) / own;
@@ -52,9 +52,12 @@ function measure(): Record<string, number> {
       "plan: weighings and theory": each((i) => planPreparation(requests[i]!).product.theoreticalYield.value),
       "plan, every figure looked at": each((i) => whole(planPreparation(requests[i]!))),
       "run as weighed, verdict": each(
-        (i) => recordRun(plans[i]!, { weighed: { zinc: `${200 + (i % 97) / 10} g` }, dried: dried(i) }).verdict.length,
+        (i) =>
+          evaluateRun(plans[i]!, { weighed: { zinc: `${200 + (i % 97) / 10} g` }, dried: dried(i) }).verdict.length,
       ),
-      "run with another dry mass only, verdict": each((i) => recordRun(plans[i]!, { dried: dried(i) }).verdict.length),
+      "run with another dry mass only, verdict": each(
+        (i) => evaluateRun(plans[i]!, { dried: dried(i) }).verdict.length,
+      ),
       "bench sheet of a plan": each((i) => benchSheet(plans[i]!)),
     },
     N,
@@ -73,7 +76,7 @@ function measure(): Record<string, number> {
         for (const one of others) whole(planPreparation(one));
       },
       [RUN_IN_TURN]: () => {
-        for (const one of others) void recordRun(planPreparation(one), { dried: "10 g" }).verdict.length;
+        for (const one of others) void evaluateRun(planPreparation(one), { dried: "10 g" }).verdict.length;
       },
     },
     others.length,

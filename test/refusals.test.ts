@@ -66,9 +66,9 @@ table("quantities", [
   ["an operation that objects have", () => p.withSignificantFigures("toString", ["1", "2"]), "quantity.bad-option"],
   ["a misspelt level", () => p.expandedUncertainty("1(1) g", { levl: 0.99 }), "quantity.unknown-option"],
   ["a list with a hole", () => p.sum(HOLED), "quantity.bad-option"],
-  ["the smallest with a hole", () => p.smallest(HOLED), "quantity.bad-option"],
-  ["the largest with a hole", () => p.largest(HOLED), "quantity.bad-option"],
-  ["readings with a hole", () => p.readings(HOLED), "quantity.bad-option"],
+  ["the smallest with a hole", () => p.minimum(HOLED), "quantity.bad-option"],
+  ["the largest with a hole", () => p.maximum(HOLED), "quantity.bad-option"],
+  ["readings with a hole", () => p.meanOfReadings(HOLED), "quantity.bad-option"],
   ["compared with <", () => (q as never) < (preparative.quantity("2 g") as never), "quantity.not-a-number"],
   ["added with +", () => (q as never) + 1, "quantity.not-a-number"],
   ["an unknown dimension", () => p.expectDimension("1 g", {}, "mass"), "quantity.wrong-dimension"],
@@ -210,8 +210,8 @@ table("substances", [
     () => p.usualStrength({ ...candidate, assay: { lower: "x", upper: "y" } }),
     "substance.bad-input",
   ],
-  ["an altered good: formula", () => p.asShelfMaterial({ ...candidate, formula: Number.NaN }), "substance.bad-input"],
-  ["an altered good: source", () => p.asShelfMaterial({ ...candidate, source: "nope" }), "source.unknown"],
+  ["an altered good: formula", () => p.shelfMaterialOf({ ...candidate, formula: Number.NaN }), "substance.bad-input"],
+  ["an altered good: source", () => p.shelfMaterialOf({ ...candidate, source: "nope" }), "source.unknown"],
   ["a caution of a hole", () => p.cautions(new Array(3)), "substance.bad-input"],
   [
     "a caution with a misspelt strength",
@@ -233,7 +233,7 @@ table("solubility and heat", [
   ],
   [
     "a misspelt formula in a list",
-    () => p.waterForLiquor({ salts: [{ formual: "KNO3" }], temperature: "20 °C" }),
+    () => p.waterForSolution({ salts: [{ formual: "KNO3" }], temperature: "20 °C" }),
     "solubility.unknown-option",
   ],
   [
@@ -271,7 +271,7 @@ table("identity by loss", [
 ]);
 
 describe("a hundred million holes", () => {
-  it.each(["sum", "smallest", "largest", "readings", "replicates"])("%s refuses them at once", (name) => {
+  it.each(["sum", "minimum", "maximum", "meanOfReadings", "replicateStatistics"])("%s refuses them at once", (name) => {
     const holes = new Array(1e8);
     const start = performance.now();
     expect(codeOf(() => p[name](holes))).toMatch(/^(quantity|amount)\./);
@@ -294,14 +294,14 @@ describe("a quantity for programs", () => {
 // Two weighings of temperature: 20 °C and 22 °C lie 2 K apart, s = √2 K.
 describe("replicates of temperatures", () => {
   it("have a spread in degrees and a mean on the scale", () => {
-    const { mean, range, standardDeviation } = preparative.replicates(["20.0 °C", "22.0 °C"]);
+    const { mean, range, standardDeviation } = preparative.replicateStatistics(["20.0 °C", "22.0 °C"]);
     expect([range.toString(), range.dimension]).toEqual(["2 Δ°C", "temperature difference"]);
     expect(standardDeviation!.format({ decimals: 3 })).toBe("1.414 Δ°C");
     expect(mean.in("°C").toString()).toBe("21");
   });
 
   it("take the uncertainty of the thermometer into the mean", () => {
-    const { mean } = preparative.replicates(["20.0(1) °C", "22.0(1) °C"]);
+    const { mean } = preparative.replicateStatistics(["20.0(1) °C", "22.0(1) °C"]);
     // s/√2 = 1 °C, and 0.1 °C that both share: √1.01
     expect(mean.standardUncertainty!.toFixed(4)).toBe("1.0050");
   });

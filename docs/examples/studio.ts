@@ -2,7 +2,7 @@
 // part of it with vinegar. Run it with `npm run demo`.
 //
 // INVENTED: the studio, the packs, the prices, the assays and every weighing. Computed: all chemistry.
-import { benchSheet, explain, planPreparation, recordRun, type ShelfMaterial } from "preparative";
+import { benchSheet, evaluateRun, explain, planPreparation, type ShelfMaterial } from "preparative";
 
 // The pack says "zinc sulfate" and no more. Change one line to change what is in it:
 const mossKiller: ShelfMaterial = {
@@ -36,7 +36,7 @@ const carbonate = planPreparation({
 console.log(benchSheet(carbonate));
 
 // What really happened on the day (invented).
-const run = recordRun(carbonate, {
+const run = evaluateRun(carbonate, {
   weighed: { "moss killer": "248.6 g", "washing soda": "430.2 g" },
   dried: ["149.8 g", "143.1 g", "143.0 g"],
   note: "Weighings invented.",

@@ -1,8 +1,8 @@
 // Mass, amount and number of entities of one substance as it lies in the jar: with assay and moisture.
 
 import { type Formula, molarMass } from "../formula";
-import { attempt, type Result } from "../foundation/error";
-import { expectDimension, type Quantity, type QuantityLike, quantity } from "../quantity";
+import { type Quantity, type QuantityLike, quantity } from "../quantity";
+import { expectDimension } from "../quantity/internal";
 import {
   type AmountLike,
   assayOf,
@@ -142,43 +142,3 @@ export function substanceOf(formula: FormulaLike): { formula: Formula; name: str
   const f = formulaOfArgument(formula);
   return { formula: f, name: inSymbol(f), molarMass: molarMass(f) };
 }
-
-/**
- * {@link amountOf}, with the outcome as data.
- *
- * @category Weighing
- * @example
- * tryAmountOf("1 g", "NaCl").ok // => true
- */
-export const tryAmountOf = (...args: Parameters<typeof amountOf>): Result<Quantity<"amount of substance">> =>
-  attempt(() => amountOf(...args));
-
-/**
- * {@link massOf}, with the outcome as data.
- *
- * @category Weighing
- * @example
- * tryMassOf("0 mol", "NaCl").ok // => false
- */
-export const tryMassOf = (...args: Parameters<typeof massOf>): Result<Quantity<"mass">> =>
-  attempt(() => massOf(...args));
-
-/**
- * {@link entitiesOf}, with the outcome as data.
- *
- * @category Weighing
- * @example
- * tryEntitiesOf("1 mol").ok // => true
- */
-export const tryEntitiesOf = (amount: AmountLike): Result<Quantity<"number">> => attempt(() => entitiesOf(amount));
-
-/**
- * {@link amountOfEntities}, with the outcome as data.
- *
- * @category Weighing
- * @example
- * tryAmountOfEntities("0").ok // => false
- */
-export const tryAmountOfEntities = (
-  entities: QuantityLike<"number"> | bigint,
-): Result<Quantity<"amount of substance">> => attempt(() => amountOfEntities(entities));

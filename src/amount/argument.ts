@@ -2,7 +2,8 @@
 import type { Formula } from "../formula";
 import { asFormula } from "../formula/formula";
 import { ArgumentGuard, type KnownFields, shown } from "../foundation/argument";
-import { expectDimension, type InputNaming, type Quantity, type QuantityLike } from "../quantity";
+import type { InputNaming, Quantity, QuantityLike } from "../quantity";
+import { expectDimension } from "../quantity/internal";
 import type {
   AmountText,
   AmountUnit,

@@ -33,7 +33,7 @@ export type AmountErrorCode =
  *
  * @category Errors
  * @example
- * const outcome = tryAmountOf("-1 g", "NaCl");
+ * const outcome = attempt(() => amountOf("-1 g", "NaCl"));
  * outcome.ok ? "" : outcome.error.code // => "amount.not-positive"
  */
 export class AmountError extends /* @__PURE__ */ errorClass<AmountErrorCode>("AmountError") {}

@@ -14,7 +14,7 @@ import type { MixtureAim, MixturePart, mixSolutions } from "./strength/mix";
 import type { StockRequest, stockSolution } from "./strength/stock";
 import type { convertStrength } from "./strength/strength";
 import type { StrengthOptions } from "./strength/strength-kind";
-import type { replicates } from "./titration/replicates";
+import type { replicateStatistics } from "./titration/replicates";
 import type { backTitrate, Titrant, TitrationRequest } from "./titration/titration";
 
 export const PURITY = { assay: true, moisture: true } as const satisfies Fields<Purity>;
@@ -123,7 +123,7 @@ export const STOCK_MADE = {
 export const STOCK = { ...STOCK_MADE, strength: true } as const satisfies Fields<Parameters<typeof stockSolution>[0]>;
 
 export const REPLICATES = { concordance: true, level: true, label: true } as const satisfies Fields<
-  NonNullable<Parameters<typeof replicates>[1]>
+  NonNullable<Parameters<typeof replicateStatistics>[1]>
 >;
 
 const TITRANT = { strength: true, of: true, options: { ...DETAILS, density: true } } as const satisfies Fields<Titrant>;

@@ -1,6 +1,5 @@
 // The tables of constants, one question each.
 import { Formula, parseFormula } from "../formula";
-import { attempt, type Result } from "../foundation/error";
 import { ACID_STEPS } from "../ion/data/acid-steps";
 import type { Quantity } from "../quantity";
 import { guard } from "./argument";
@@ -128,23 +127,3 @@ export function stabilityConstants(pair: {
     ];
   });
 }
-
-/**
- * As `acidConstant`, but gives the refusal back as data.
- *
- * @category In the beaker
- * @example
- * tryAcidConstant("NaCl").ok // => false
- */
-export const tryAcidConstant = (acid: string | Formula): Result<AcidConstant> => attempt(() => acidConstant(acid));
-
-/**
- * As `stabilityConstants`, but gives the refusal back as data.
- *
- * @category In the beaker
- * @example
- * tryStabilityConstants({ metal: "Na+", ligand: "NH3" }).ok // => false
- */
-export const tryStabilityConstants = (
-  pair: Parameters<typeof stabilityConstants>[0],
-): Result<readonly StabilityConstant[]> => attempt(() => stabilityConstants(pair));

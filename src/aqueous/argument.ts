@@ -1,6 +1,7 @@
 // The guard of this room's arguments, and quantities of a known dimension.
 import { ArgumentGuard } from "../foundation/argument";
-import { expectDimension, type InputNaming, type Quantity, type QuantityLike } from "../quantity";
+import type { InputNaming, Quantity, QuantityLike } from "../quantity";
+import { expectDimension } from "../quantity/internal";
 import { AqueousError } from "./error";
 
 /** What is no request, no option or no list is refused by name. */

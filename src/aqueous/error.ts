@@ -21,7 +21,7 @@ export type AqueousErrorCode =
  *
  * @category Errors
  * @example
- * const outcome = tryAcidConstant("NaCl");
+ * const outcome = attempt(() => acidConstant("NaCl"));
  * outcome.ok ? "" : outcome.error.code // => "aqueous.no-data"
  */
 export class AqueousError extends /* @__PURE__ */ errorClass<AqueousErrorCode>("AqueousError") {}

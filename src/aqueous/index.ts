@@ -1,6 +1,6 @@
 // Aqueous equilibrium: what is in the beaker. Acids and bases, complexes, solids, gases and activities in one balance.
 export type { AcidConstant, StabilityConstant } from "./accessors";
-export { acidConstant, stabilityConstants, tryAcidConstant, tryStabilityConstants } from "./accessors";
+export { acidConstant, stabilityConstants } from "./accessors";
 export type {
   AqueousComposition,
   DissolvedSpecies,
@@ -9,7 +9,7 @@ export type {
   Saturation,
   StandingSolid,
 } from "./composition/composition";
-export { aqueousComposition, pHOf, tryAqueousComposition, tryPHOf } from "./composition/composition";
+export { aqueousComposition, pHOf, tryAqueousComposition } from "./composition/composition";
 export type { AtPH, OverPH, OverPHRequest } from "./composition/over-ph";
 export { solidsOverPH, trySolidsOverPH } from "./composition/over-ph";
 export type { PictureSize } from "./composition/picture";
@@ -18,9 +18,9 @@ export type { AdditionOptions, Reagent } from "./dose/addition";
 export type { AlongRequest, Stretch } from "./dose/along";
 export { solidsAlongAddition, trySolidsAlongAddition } from "./dose/along";
 export type { BufferPair, BufferRecipe, BufferRequest } from "./dose/buffer";
-export { bufferCapacity, bufferRecipe, tryBufferCapacity, tryBufferRecipe } from "./dose/buffer";
+export { bufferCapacity, bufferRecipe } from "./dose/buffer";
 export type { Dose, DoseRequest, Redissolving, RedissolvingRequest } from "./dose/dose";
-export { doseToPH, redissolving, tryDoseToPH, tryRedissolving } from "./dose/dose";
+export { doseToPH, redissolving } from "./dose/dose";
 export type {
   CurvePoint,
   EndPoint,
@@ -28,14 +28,7 @@ export type {
   TitrationCurve,
   TitrationCurveRequest,
 } from "./dose/titration";
-export {
-  endPoints,
-  indicatorFor,
-  titrationCurve,
-  tryEndPoints,
-  tryIndicatorFor,
-  tryTitrationCurve,
-} from "./dose/titration";
+export { endPoints, indicatorFor, titrationCurve } from "./dose/titration";
 export type { AqueousErrorCode } from "./error";
 export { AqueousError } from "./error";
 export type { GivenConstants, LogarithmLike } from "./mixture/given";

@@ -2,7 +2,6 @@
 // so its uncertainty is counted once and correlations come out right.
 // Uncertainty of a published weight or interval: a rectangle, half-width / √3 (Possolo et al., Pure Appl. Chem. 90 (2018) 395).
 
-import { attempt, type Result } from "../foundation/error";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { needWeightOptions } from "./argument";
 import { ATOMIC_WEIGHTS, type AtomicWeightRow } from "./data/atomic-weights";
@@ -151,15 +150,4 @@ export function atomicWeight(symbol: string | number, options: AtomicWeightOptio
   needWeightOptions(options);
   if (options.value !== undefined) return ownValue(index, options.value);
   return weightConstant(index, options.convention ?? "conventional", options.massNumberIfNone === true);
-}
-
-/**
- * {@link atomicWeight}, with the outcome as data.
- *
- * @category Elements
- * @example
- * tryAtomicWeight("Tc").ok // => false
- */
-export function tryAtomicWeight(symbol: string | number, options?: AtomicWeightOptions): Result<Quantity> {
-  return attempt(() => atomicWeight(symbol, options));
 }

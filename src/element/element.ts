@@ -1,7 +1,6 @@
 // The elements: number, symbol, name, and the standard atomic weight as it is published.
 
 import { kindOf } from "../foundation/argument";
-import { attempt, type Result } from "../foundation/error";
 import { ATOMIC_WEIGHTS, type AtomicWeightRow } from "./data/atomic-weights";
 import type { SourceKey, YearSourceKey } from "./data/sources";
 import { ElementError } from "./error";
@@ -97,17 +96,6 @@ export function element(which: string | number): Element {
     yearSource: row.kind === "none" ? undefined : row.yearSource,
     source: row.source,
   };
-}
-
-/**
- * {@link element}, with the outcome as data.
- *
- * @category Elements
- * @example
- * tryElement("zn").ok // => false
- */
-export function tryElement(which: string | number): Result<Element> {
-  return attempt(() => element(which));
 }
 
 /**

@@ -17,7 +17,7 @@ export type ElementErrorCode =
  *
  * @category Errors
  * @example
- * const outcome = tryAtomicWeight("Tc");
+ * const outcome = attempt(() => atomicWeight("Tc"));
  * outcome.ok ? "" : outcome.error.code // => "element.no-atomic-weight"
  */
 export class ElementError extends /* @__PURE__ */ errorClass<ElementErrorCode>("ElementError") {}

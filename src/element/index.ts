@@ -1,10 +1,10 @@
 // Element: what an atom weighs.
 export type { AtomicWeightOptions, WeightConvention } from "./atomic-weight";
-export { atomicWeight, tryAtomicWeight } from "./atomic-weight";
+export { atomicWeight } from "./atomic-weight";
 export type { IsotopicCompositionRow } from "./data/isotopic-compositions";
 export type { Element, StandardAtomicWeight } from "./element";
-export { element, elements, tryElement } from "./element";
+export { element, elements } from "./element";
 export type { ElementErrorCode } from "./error";
 export { ElementError } from "./error";
 export type { Nuclide } from "./nuclide";
-export { nuclide, nuclidesOf, tryNuclide, tryNuclidesOf } from "./nuclide";
+export { nuclide, nuclidesOf } from "./nuclide";

@@ -1,7 +1,6 @@
 // Nuclides: masses (AME2020) and natural compositions (TICE 2013).
 
 import { kindOf } from "../foundation/argument";
-import { attempt, type Result } from "../foundation/error";
 import { frozen } from "../foundation/frozen";
 import type { Quantity } from "../quantity";
 import { ATOMIC_WEIGHTS } from "./data/atomic-weights";
@@ -79,17 +78,6 @@ function toNuclide(atomicNumber: number, massNumber: number): Nuclide {
 }
 
 /**
- * {@link nuclide}, with the outcome as data.
- *
- * @category Elements
- * @example
- * tryNuclide("99C").ok // => false
- */
-export function tryNuclide(which: string): Result<Nuclide> {
-  return attempt(() => nuclide(which));
-}
-
-/**
  * The nuclides of an element in the table, lightest first: all that occur in nature, and the longest-lived one of an
  * element that has no standard atomic weight.
  *
@@ -102,17 +90,6 @@ export function nuclidesOf(which: string | number): Nuclide[] {
   const index = elementIndex(which);
   const { symbol } = ATOMIC_WEIGHTS()[index]!;
   return massNumbersOf(symbol).map((massNumber) => toNuclide(index + 1, massNumber));
-}
-
-/**
- * {@link nuclidesOf}, with the outcome as data.
- *
- * @category Elements
- * @example
- * tryNuclidesOf("Xx").ok // => false
- */
-export function tryNuclidesOf(which: string | number): Result<Nuclide[]> {
-  return attempt(() => nuclidesOf(which));
 }
 
 /** @internal Mass number of the most abundant nuclide of an element, for monoisotopic masses; undefined if none occurs. */

@@ -4,7 +4,6 @@
 import { type Formula, parseFormula } from "../formula/formula";
 import { shown } from "../foundation/argument";
 import { hasBrand } from "../foundation/brand";
-import { attempt, type Result } from "../foundation/error";
 import type { Fraction } from "../foundation/fraction";
 import { frozen } from "../foundation/frozen";
 import { headProblem, type RecordHead, recordHead } from "../foundation/record";
@@ -267,17 +266,6 @@ export function readEquation(record: EquationFields & RecordHead, type: string):
     given.some((coefficient) => coefficient !== undefined) ? given : undefined,
     [...remarks],
   );
-}
-
-/**
- * {@link equationFromJSON}, with the outcome as data.
- *
- * @category Balancing
- * @example
- * tryEquationFromJSON({ type: "equation", schema: 1, reactants: [], products: [], arrow: "forward" }).ok // => false
- */
-export function tryEquationFromJSON(record: EquationRecord): Result<Equation> {
-  return attempt(() => equationFromJSON(record));
 }
 
 const isTerm = (term: unknown): term is TermRecord => {

@@ -574,17 +574,6 @@ export function formulaFromJSON(record: FormulaRecord): Formula {
 }
 
 /**
- * As {@link formulaFromJSON}, but gives the refusal back as data.
- *
- * @category Formulas
- * @example
- * tryFormulaFromJSON({ type: "formula", schema: 1, formula: "NACL" }).ok // => false
- */
-export function tryFormulaFromJSON(record: FormulaRecord): Result<Formula> {
-  return attempt(() => formulaFromJSON(record));
-}
-
-/**
  * {@link parseFormula}, with the outcome as data.
  *
  * @category Formulas

@@ -3,18 +3,18 @@
 export type { FormulaErrorCode } from "./error";
 export { FormulaError } from "./error";
 export type { FormulaPart, FormulaRecord } from "./formula";
-export { Formula, formulaFromJSON, parseFormula, tryFormulaFromJSON, tryParseFormula } from "./formula";
+export { Formula, formulaFromJSON, parseFormula, tryParseFormula } from "./formula";
 export type {
   EmpiricalCandidate,
   EmpiricalFormula,
   EmpiricalOptions,
   FoundComposition,
 } from "./mass/empirical";
-export { empiricalFormula, tryEmpiricalFormula } from "./mass/empirical";
+export { empiricalFormula } from "./mass/empirical";
 export type { ElementShare } from "./mass/mass-fraction";
-export { massFractionOf, percentComposition, tryMassFractionOf, tryPercentComposition } from "./mass/mass-fraction";
+export { massFractionOf, percentComposition } from "./mass/mass-fraction";
 export type { MolarMassOptions } from "./mass/molar-mass";
-export { molarMass, monoisotopicMass, tryMolarMass, tryMonoisotopicMass } from "./mass/molar-mass";
+export { molarMass, monoisotopicMass, tryMolarMass } from "./mass/molar-mass";
 export type { OxideEquivalent } from "./mass/oxide";
-export { massAs, oxideEquivalents, tryMassAs, tryOxideEquivalents } from "./mass/oxide";
+export { massAs, oxideEquivalents } from "./mass/oxide";
 export type { ReadOptions } from "./read/read";

@@ -185,10 +185,16 @@ export type Result<T> =
   | { readonly ok: false; readonly error: PreparativeError };
 
 /**
- * Run a function and return its outcome as data. Every `try…` function is its plain twin wrapped in this; errors that
- * are not the library's own still pass through, because they are bugs.
+ * Run anything of the library and get the outcome as data: the value, or the error it refused with. Errors that are not
+ * the library's own still pass through, because they are bugs.
  *
- * @internal
+ * @param run - a function without arguments that calls the library
+ * @returns `{ ok: true, value }` or `{ ok: false, error }`
+ * @category Errors
+ * @example
+ * attempt(() => molarMass("NaCl").format({ decimals: 2 })) // => { ok: true, value: "58.44 g/mol" }
+ * const outcome = attempt(() => molarMass("Tc2O7"));
+ * outcome.ok ? "" : outcome.error.code // => "element.no-atomic-weight"
  */
 export function attempt<T>(run: () => T): Result<T> {
   try {
@@ -198,16 +204,6 @@ export function attempt<T>(run: () => T): Result<T> {
     throw error;
   }
 }
-
-/**
- * The `try…` twin of a function: same arguments, the outcome as data.
- *
- * @internal
- */
-export const twin =
-  <A extends readonly unknown[], R>(run: (...args: A) => R): ((...args: A) => Result<R>) =>
-  (...args) =>
-    attempt(() => run(...args));
 
 /**
  * A value of any kind as text for a message: what cannot become text is told by its kind.

@@ -1,9 +1,9 @@
 // The guard of this room's arguments, and the fields that each of its requests may have.
 import { PURITY } from "../amount/options";
 import { ArgumentGuard, type Fields } from "../foundation/argument";
-import type { equivalenceReadings, FormsOfOne } from "./equivalent";
+import type { equivalenceOptions, FormsOfOne } from "./equivalent";
 import { HydrateError } from "./error";
-import type { HeatingExperiment, meanWater } from "./hydration-number";
+import type { HeatingExperiment, meanHydration } from "./hydration-number";
 import type { MixUpQuestion } from "./mix-up";
 
 export const guard = /* @__PURE__ */ new ArgumentGuard(HydrateError, {
@@ -12,7 +12,7 @@ export const guard = /* @__PURE__ */ new ArgumentGuard(HydrateError, {
   missing: "hydrate.missing-input",
 });
 
-export const TWO_FORMS = { from: true, to: true } as const satisfies Fields<Parameters<typeof equivalenceReadings>[0]>;
+export const TWO_FORMS = { from: true, to: true } as const satisfies Fields<Parameters<typeof equivalenceOptions>[0]>;
 
 export const FORMS = {
   ...TWO_FORMS,
@@ -35,7 +35,7 @@ export const DAMP = {
   before: true,
   after: true,
   vessel: true,
-} as const satisfies Fields<Parameters<typeof meanWater>[0]>;
+} as const satisfies Fields<Parameters<typeof meanHydration>[0]>;
 
 export const MIX_UP = {
   ratio: true,

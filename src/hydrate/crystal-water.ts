@@ -4,7 +4,7 @@
 import { type FormulaLike, formulaOfArgument, inSymbol, type MassLike, positive } from "../amount/argument";
 import { type Formula, molarMass, parseFormula } from "../formula";
 import { joined, numberText, splitWater } from "../formula/crystal-water";
-import { attempt, type Result, shownValue } from "../foundation/error";
+import { shownValue } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
 import type { Quantity } from "../quantity";
 import { HydrateError } from "./error";
@@ -99,11 +99,11 @@ function endsAsDecimal(x: Fraction): boolean {
  * @throws {FormulaError} those of `parseFormula`
  * @category Hydrates
  * @example
- * withWater("MgSO4", 7).toString() // => "MgSO4.7H2O"
- * withWater("CaSO4·2H2O", "1/2").toString() // => "CaSO4.0.5H2O"
- * withWater("CdSO4", "8/3").toString() // => "3CdSO4.8H2O"
+ * hydrateOf("MgSO4", 7).toString() // => "MgSO4.7H2O"
+ * hydrateOf("CaSO4·2H2O", "1/2").toString() // => "CaSO4.0.5H2O"
+ * hydrateOf("CdSO4", "8/3").toString() // => "3CdSO4.8H2O"
  */
-export function withWater(formula: FormulaLike, waters: WaterCount): Formula {
+export function hydrateOf(formula: FormulaLike, waters: WaterCount): Formula {
   const { anhydrous } = crystalWater(formula);
   const count = countOf(waters);
   if (count.equals(0)) return anhydrous;
@@ -158,51 +158,3 @@ export function crystalWaterIn(mass: MassLike, formula: FormulaLike): Quantity<"
     .times(waterContent(whole))
     .named({ symbol: "m(H₂O)", rule: "mass of crystal water = mass × mass fraction of water" });
 }
-
-/**
- * {@link crystalWater}, with the outcome as data.
- *
- * @category Hydrates
- * @example
- * tryCrystalWater("H2O").ok // => false
- */
-export const tryCrystalWater = (formula: FormulaLike): Result<CrystalWater> => attempt(() => crystalWater(formula));
-
-/**
- * {@link anhydrousOf}, with the outcome as data.
- *
- * @category Hydrates
- * @example
- * tryAnhydrousOf("ZnSO4·7H2O").ok // => true
- */
-export const tryAnhydrousOf = (formula: FormulaLike): Result<Formula> => attempt(() => anhydrousOf(formula));
-
-/**
- * {@link withWater}, with the outcome as data.
- *
- * @category Hydrates
- * @example
- * tryWithWater("MgSO4", -1).ok // => false
- */
-export const tryWithWater = (formula: FormulaLike, waters: WaterCount): Result<Formula> =>
-  attempt(() => withWater(formula, waters));
-
-/**
- * {@link waterContent}, with the outcome as data.
- *
- * @category Hydrates
- * @example
- * tryWaterContent("NaCl").ok // => true
- */
-export const tryWaterContent = (formula: FormulaLike): Result<Quantity<"mass fraction">> =>
-  attempt(() => waterContent(formula));
-
-/**
- * {@link crystalWaterIn}, with the outcome as data.
- *
- * @category Hydrates
- * @example
- * tryCrystalWaterIn("0 g", "NaCl").ok // => false
- */
-export const tryCrystalWaterIn = (mass: MassLike, formula: FormulaLike): Result<Quantity<"mass">> =>
-  attempt(() => crystalWaterIn(mass, formula));

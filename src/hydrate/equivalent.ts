@@ -3,7 +3,6 @@
 import { amountOf, massOf, type Purity } from "../amount/amount";
 import { type FormulaLike, formulaOfArgument, inSymbol, type MassLike } from "../amount/argument";
 import type { Formula } from "../formula";
-import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
 import type { Quantity } from "../quantity";
 import { FORMS, guard, TWO_FORMS } from "./argument";
@@ -63,9 +62,9 @@ function proportion(a: Formula, b: Formula): Fraction | undefined {
  * @throws {FormulaError} those of `parseFormula`
  * @category Hydrates
  * @example
- * equivalenceReadings({ from: "Na2CO3", to: "NaHCO3" }).map((r) => `${r.ratio} per ${r.per}`) // => ["1 per C", "2 per Na"]
+ * equivalenceOptions({ from: "Na2CO3", to: "NaHCO3" }).map((r) => `${r.ratio} per ${r.per}`) // => ["1 per C", "2 per Na"]
  */
-export function equivalenceReadings(forms: Pick<FormsOfOne, "from" | "to">): EquivalenceReading[] {
+export function equivalenceOptions(forms: Pick<FormsOfOne, "from" | "to">): EquivalenceReading[] {
   guard.fields(forms, TWO_FORMS, "request");
   const { from, to } = forms;
   const [a, b] = [formulaOfArgument(from, "from"), formulaOfArgument(to, "to")];
@@ -94,7 +93,7 @@ function chosenReading(forms: FormsOfOne): EquivalenceReading {
       details: { from: a.toString(), to: b.toString(), per },
     });
   }
-  const readings = equivalenceReadings({ from: a, to: b });
+  const readings = equivalenceOptions({ from: a, to: b });
   const first = readings[0];
   if (first === undefined) {
     throw new HydrateError("hydrate.no-common-part", `${names} share no element besides hydrogen and oxygen`, {
@@ -146,23 +145,3 @@ export function equivalentMass(mass: MassLike, forms: FormsOfOne): Quantity<"mas
   });
   return massOf(wanted, to, forms.toPurity);
 }
-
-/**
- * {@link equivalentMass}, with the outcome as data.
- *
- * @category Hydrates
- * @example
- * tryEquivalentMass("1 g", { from: "Na2CO3", to: "NaHCO3" }).ok // => false
- */
-export const tryEquivalentMass = (mass: MassLike, forms: FormsOfOne): Result<Quantity<"mass">> =>
-  attempt(() => equivalentMass(mass, forms));
-
-/**
- * {@link equivalenceReadings}, with the outcome as data.
- *
- * @category Hydrates
- * @example
- * tryEquivalenceReadings({ from: "NaCl", to: "KCl" }).ok // => true
- */
-export const tryEquivalenceReadings = (forms: Pick<FormsOfOne, "from" | "to">): Result<EquivalenceReading[]> =>
-  attempt(() => equivalenceReadings(forms));

@@ -22,7 +22,7 @@ export type HydrateErrorCode =
  *
  * @category Errors
  * @example
- * const outcome = tryAnhydrousOf("5H2O");
+ * const outcome = attempt(() => anhydrousOf("5H2O"));
  * outcome.ok ? "" : outcome.error.code // => "hydrate.only-water"
  */
 export class HydrateError extends /* @__PURE__ */ errorClass<HydrateErrorCode>("HydrateError") {}

@@ -10,12 +10,12 @@ import {
 } from "../amount/argument";
 import { type Formula, molarMass } from "../formula";
 import { splitWater } from "../formula/crystal-water";
-import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
 import { frozen } from "../foundation/frozen";
 import { INSPECT, shownAs } from "../foundation/shown";
-import { expectDimension, type Quantity, type QuantityRecord, quantity } from "../quantity";
-import { anhydrousOf, withWater } from "./crystal-water";
+import { type Quantity, type QuantityRecord, quantity } from "../quantity";
+import { expectDimension } from "../quantity/internal";
+import { anhydrousOf, hydrateOf } from "./crystal-water";
 import { DEHYDRATION, type DehydrationRow } from "./data/dehydration";
 import { HYDRATE_FORMS, type HydrateFormsRow } from "./data/forms";
 import { cite } from "./data/sources";
@@ -116,7 +116,7 @@ function formsOf({ salt, forms }: HydrateFormsRow): HydrateForm[] {
   return forms.map(
     ({ waters, source, from, upTo, rangeSource, sold = false }) =>
       new KnownForm({
-        formula: withWater(salt, waters),
+        formula: hydrateOf(salt, waters),
         waters: new Fraction(waters),
         range: rangeSource === undefined ? undefined : { from: degrees(from), upTo: degrees(upTo) },
         sold,
@@ -157,9 +157,9 @@ export function knownForms(formula: FormulaLike): readonly HydrateForm[] {
  * @throws {FormulaError} those of `parseFormula`
  * @category Hydrates
  * @example
- * formsInPack("Na2CO3").map((form) => form.formula.toString()) // => ["Na2CO3", "Na2CO3.H2O", "Na2CO3.10H2O"]
+ * soldHydrates("Na2CO3").map((form) => form.formula.toString()) // => ["Na2CO3", "Na2CO3.H2O", "Na2CO3.10H2O"]
  */
-export function formsInPack(formula: FormulaLike): HydrateForm[] {
+export function soldHydrates(formula: FormulaLike): HydrateForm[] {
   return knownForms(formula).filter((form) => form.sold);
 }
 
@@ -174,10 +174,10 @@ export function formsInPack(formula: FormulaLike): HydrateForm[] {
  * @throws {FormulaError} those of `parseFormula`
  * @category Hydrates
  * @example
- * formAt("Na2CO3", "20 °C")!.formula.toString() // => "Na2CO3.10H2O"
- * formAt("Na2CO3", "40 °C")!.formula.toString() // => "Na2CO3.H2O"
+ * stableHydrate("Na2CO3", "20 °C")!.formula.toString() // => "Na2CO3.10H2O"
+ * stableHydrate("Na2CO3", "40 °C")!.formula.toString() // => "Na2CO3.H2O"
  */
-export function formAt(formula: FormulaLike, temperature: TemperatureLike): HydrateForm | undefined {
+export function stableHydrate(formula: FormulaLike, temperature: TemperatureLike): HydrateForm | undefined {
   const T = expectDimension(temperature, "temperature", "temperature");
   const celsius = T.in("°C");
   if (celsius.lessThan(0) || celsius.greaterThan(100)) return undefined;
@@ -290,42 +290,3 @@ export function molarMassPerUnit(formula: Formula): Quantity {
   const M = molarMass(formula);
   return units.equals(1) ? M : M.dividedBy(units).named({ symbol: `M(${inSymbol(formula)})/${units.toFraction()}` });
 }
-
-/**
- * {@link knownForms}, with the outcome as data.
- *
- * @category Hydrates
- * @example
- * tryKnownForms("H2O").ok // => false
- */
-export const tryKnownForms = (formula: FormulaLike): Result<readonly HydrateForm[]> =>
-  attempt(() => knownForms(formula));
-
-/**
- * {@link formsInPack}, with the outcome as data.
- *
- * @category Hydrates
- * @example
- * tryFormsInPack("MgSO4").ok // => true
- */
-export const tryFormsInPack = (formula: FormulaLike): Result<HydrateForm[]> => attempt(() => formsInPack(formula));
-
-/**
- * {@link formAt}, with the outcome as data.
- *
- * @category Hydrates
- * @example
- * tryFormAt("MgSO4", "20 °C").ok // => true
- */
-export const tryFormAt = (formula: FormulaLike, temperature: TemperatureLike): Result<HydrateForm | undefined> =>
-  attempt(() => formAt(formula, temperature));
-
-/**
- * {@link stagedDehydration}, with the outcome as data.
- *
- * @category Hydrates
- * @example
- * tryStagedDehydration("NaCl").ok // => false
- */
-export const tryStagedDehydration = (formula: FormulaLike, mass?: MassLike): Result<DehydrationStages> =>
-  attempt(() => stagedDehydration(formula, mass));

@@ -11,11 +11,10 @@ import {
 } from "../amount/argument";
 import { type Formula, molarMass, oxideEquivalents, parseFormula } from "../formula";
 import { numberText } from "../formula/crystal-water";
-import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
 import { type Quantity, quantity, sum } from "../quantity";
 import { DAMP, guard, HEATING } from "./argument";
-import { anhydrousOf, crystalWater, MOST_WATERS, waterContent, withWater } from "./crystal-water";
+import { anhydrousOf, crystalWater, hydrateOf, MOST_WATERS, waterContent } from "./crystal-water";
 import { HydrateError } from "./error";
 import { type HydrateForm, knownForms } from "./forms";
 
@@ -106,7 +105,7 @@ function candidatesFor(salt: Formula, waters: Quantity, weighed: boolean, left: 
   const candidates = [...near.values()].map((n): HydrationCandidate => {
     const deviation = x - n.valueOf();
     const inUncertainties = u === undefined || u === 0 ? undefined : deviation / u;
-    const formula = withWater(salt, n);
+    const formula = hydrateOf(salt, n);
     const form = known.find((k) => k.waters.equals(n));
     return {
       formula,
@@ -307,11 +306,11 @@ export interface MeanWater {
  * @source x = M(salt) (1/w - 1) / M(H2O)
  * @category Hydrates
  * @example
- * const soda = meanWater({ salt: "Na2CO3", assay: "50 %" });
+ * const soda = meanHydration({ salt: "Na2CO3", assay: "50 %" });
  * soda.waters.format({ decimals: 2, uncertainty: "none" }) // => "5.88"
  * soda.between!.more.toString() // => "Na2CO3.7H2O"
  */
-export function meanWater(material: {
+export function meanHydration(material: {
   readonly salt: FormulaLike;
   readonly assay?: MassFractionLike | undefined;
   readonly before?: MassLike | undefined;
@@ -377,24 +376,3 @@ function betweenForms(salt: Formula, waters: Quantity): MeanWater["between"] {
     });
   return { less: less.formula, more: more.formula, shareOfMore, sources: [...new Set([less.source, more.source])] };
 }
-
-/**
- * {@link hydrationNumber}, with the outcome as data.
- *
- * @category Hydrates
- * @example
- * const outcome = tryHydrationNumber({ before: "3 g", after: "5 g", anhydrous: "CuSO4" });
- * outcome.ok ? "" : outcome.error.code // => "hydrate.gained-mass"
- */
-export const tryHydrationNumber = (experiment: HeatingExperiment): Result<HydrationNumber> =>
-  attempt(() => hydrationNumber(experiment));
-
-/**
- * {@link meanWater}, with the outcome as data.
- *
- * @category Hydrates
- * @example
- * tryMeanWater({ salt: "Na2CO3" }).ok // => false
- */
-export const tryMeanWater = (material: Parameters<typeof meanWater>[0]): Result<MeanWater> =>
-  attempt(() => meanWater(material));

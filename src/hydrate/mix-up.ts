@@ -1,7 +1,6 @@
 // The guard: a yield or a mass that is off by the ratio of two molar masses is usually one form taken for another.
 import { type FormulaLike, formulaOfArgument, inSymbol } from "../amount/argument";
 import type { Formula } from "../formula";
-import { attempt, type Result } from "../foundation/error";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { guard, MIX_UP } from "./argument";
 import { anhydrousOf, crystalWater } from "./crystal-water";
@@ -214,13 +213,3 @@ function matched(salt: Formula, heavy: Form, light: Form, value: number, relativ
     explanations: explanations(names[0], names[1], tooMuch),
   };
 }
-
-/**
- * {@link hydrateMixUps}, with the outcome as data.
- *
- * @category Hydrates
- * @example
- * tryHydrateMixUps({ ratio: "0" }).ok // => false
- */
-export const tryHydrateMixUps = (question: MixUpQuestion): Result<HydrateMixUp[]> =>
-  attempt(() => hydrateMixUps(question));

@@ -638,7 +638,7 @@ const byText = /* @__PURE__ */ memoised(4000, (text: string) => frozen(constitut
  * for every way of writing one substance.
  *
  * @param formula - a salt, acid, molecule or ion, crystal water allowed
- * @returns ions for the formula as written; `identity`, equal for the same substance; `readings`, what a bare composition
+ * @returns ions for the formula as written; `identity`, equal for the same substance; `meanOfReadings`, what a bare composition
  * such as CH4N2O may stand for. What the rules do not read is a molecule of its own.
  * @throws {FormulaError} those of `parseFormula`
  * @source charges and ions: IUPAC Recommendations 2005 (see the rows of the ion table); isomers: common practice

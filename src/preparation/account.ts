@@ -1,7 +1,7 @@
 // The account of a batch: from what is weighed, the amounts, the limiting material, the extent, and what comes out. Plan
 // and run use the same account; a run merely puts other weighings in.
 import { type Formula, molarMass } from "../formula";
-import { type Quantity, quantity, smallest } from "../quantity";
+import { minimum, type Quantity, quantity } from "../quantity";
 import { PlanError } from "./error";
 import { exact } from "./exact";
 import type { Material } from "./material";
@@ -152,7 +152,7 @@ export function extentOf(
       hint: "give the amount of at least one material that is not there in excess",
     });
   if (candidates.length === 1) return { totals, extent: first.extent, limiting: first.species };
-  const extent = smallest(
+  const extent = minimum(
     candidates.map((c) => c.extent),
     {
       symbol: "ξ",

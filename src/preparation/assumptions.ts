@@ -16,7 +16,10 @@ export interface Assumption {
 }
 
 /** Values in force: those of the frame that the request leaves open, and those of what is really done. */
-function namesOf({ request, wet, materials }: Setting, { isolation, vessel, pace, gas, feeds }: Batch): PlanningName[] {
+function namesOf(
+  { request, wet, materials }: Setting,
+  { isolation, vessel, additionRate, gas, feeds }: Batch,
+): PlanningName[] {
   const { room, readability, washing } = request;
   const foam = gas.length === 0 ? "foamWithoutGas" : vessel?.intoAcid === true ? "foamIntoAcid" : "foamWithGas";
   const crystals = isolation.how === "crystallise";
@@ -26,16 +29,16 @@ function namesOf({ request, wet, materials }: Setting, { isolation, vessel, pace
     [request.pressure === undefined && gas.length > 0, "pressure"],
     [readability?.mass === undefined, "massStep"],
     [readability?.volume === undefined && materials.some((m) => m.isSolution), "volumeStep"],
-    [room?.volume === undefined && pace !== undefined, "roomVolume"],
-    [room?.airChanges === undefined && pace !== undefined, "airChanges"],
-    [request.headroom === undefined && dissolves && !crystals, "feedStrength"],
-    [request.headroom === undefined && dissolves && !crystals, "coldHeadroom"],
-    [request.headroom === undefined && dissolves && crystals, "hotHeadroom"],
+    [room?.volume === undefined && additionRate !== undefined, "roomVolume"],
+    [room?.airChanges === undefined && additionRate !== undefined, "airChanges"],
+    [request.waterFactor === undefined && dissolves && !crystals, "feedStrength"],
+    [request.waterFactor === undefined && dissolves && !crystals, "coldHeadroom"],
+    [request.waterFactor === undefined && dissolves && crystals, "hotHeadroom"],
     [feeds.some((feed) => feed.how === "unknown"), "thinFeed"],
     [feeds.some((feed) => feed.how === "solution" && feed.dilution !== undefined) && crystals, "dilutedAcid"],
     [wet, "fallsOutBelow"],
-    [request.foamFactor === undefined && vessel !== undefined, foam],
-    [pace !== undefined, "leastPortions"],
+    [request.vesselFactor === undefined && vessel !== undefined, foam],
+    [additionRate !== undefined, "leastPortions"],
     [washing?.washVolume === undefined && isolation.how === "precipitate", "washesOf"],
     [washing?.residue === undefined && isolation.how === "precipitate", "residue"],
     [isolation.how === "crystallise", "hot"],

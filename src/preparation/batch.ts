@@ -43,7 +43,7 @@ export type Completeness =
 
 /** What a batch comes to. */
 export interface Batch {
-  readonly account: Account;
+  readonly materialBalance: Account;
   readonly product: {
     readonly formula: string;
     readonly name: string;
@@ -60,7 +60,7 @@ export interface Batch {
   readonly gas: readonly GasEvolved[];
   readonly vessel: Vessel | undefined;
   /** How fast to add; undefined where no gas comes off. */
-  readonly pace: Pace | undefined;
+  readonly additionRate: Pace | undefined;
   readonly heat: Heat;
   /** Of each feed that is dissolved, before anything is mixed. */
   readonly dissolvingHeat: readonly DissolvingHeat[];
@@ -177,7 +177,7 @@ export function batchOf(
     before !== undefined && before.portions[i] === portions[i] && before.setting.materials[i] === materials[i];
   // The sums know nothing of the temperature; a feed knows nothing of the other feeds.
   const sums = materials.every((_, i) => asBefore(i)) ? before?.batch : undefined;
-  const account = sums?.account ?? accountFor(materials, portions, reactants, products);
+  const account = sums?.materialBalance ?? accountFor(materials, portions, reactants, products);
   const formed = account.formed[products.indexOf(product)]!;
   const theoreticalYield = massFor(
     formed.amount,
@@ -204,7 +204,7 @@ export function batchOf(
     dissolved: () => dissolvedIn(setting, account, batch.feeds),
   });
   const batch: Batch = lazily<Batch>({
-    account: () => account,
+    materialBalance: () => account,
     product: () => ({
       formula: product.name,
       name: request.productName ?? product.name,
@@ -271,9 +271,9 @@ export function batchOf(
         inner.roles.some((role) => role === "acid" || role === "metal");
       if (!setting.wet) return undefined;
       const { mass, missing } = inner.full;
-      return missing.length > 0 ? undefined : vesselFor([mass], temperature, batch.gas, intoAcid, request.foamFactor);
+      return missing.length > 0 ? undefined : vesselFor([mass], temperature, batch.gas, intoAcid, request.vesselFactor);
     },
-    pace: () => paceOf(batch.gas, batch.vessel, room),
+    additionRate: () => paceOf(batch.gas, batch.vessel, room),
     heat: () =>
       heatOf(
         setting,

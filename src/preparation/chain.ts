@@ -1,6 +1,6 @@
 // Preparations one after the other: scaled back from what is wanted at the end, with one shopping list, one overall equation
 // and one cost. What one step makes, the next one uses under the same name.
-import { type BalancedEquation, type OverallEquation, tryOverallEquation } from "../equation";
+import { type BalancedEquation, type OverallEquation, overallEquation } from "../equation";
 import type { Fields } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
 import { frozen } from "../foundation/frozen";
@@ -192,7 +192,7 @@ function planFor(step: ChainStep, wanted: Quantity, share: Quantity): Plan {
  * @throws {PlanError} `plan.unknown-option`; `plan.request` when a step does not use what the one before makes; and the codes of `planPreparation`
  * @category Planning
  * @example
- * const chain = planChain({
+ * const chain = planSequence({
  *   steps: [
  *     { equation: "CaCl2 + Na2CO3 -> CaCO3 + NaCl", product: "CaCO3", productName: "chalk",
  *       materials: [{ name: "de-icer", form: "CaCl2·2H2O" }, { name: "soda", form: "Na2CO3" }] },
@@ -202,7 +202,7 @@ function planFor(step: ChainStep, wanted: Quantity, share: Quantity): Plan {
  * });
  * chain.inventory.map((line) => `${line.portion.format({ decimals: 0, uncertainty: "none" })} ${line.material}`) // => ["147 g de-icer", "106 g soda"]
  */
-export function planChain(request: ChainRequest): Chain {
+export function planSequence(request: ChainRequest): Chain {
   return chainOf(takenChain(request));
 }
 
@@ -224,11 +224,11 @@ function chainOf(request: ChainRequest, stored?: readonly Figure[]): Chain {
       });
     }
     checkForm(steps[i]!, before, i, name);
-    wanted = plan.account.supplied.find((s) => s.material === name)!.amount;
+    wanted = plan.materialBalance.supplied.find((s) => s.material === name)!.amount;
   }
   const made = new Set(steps.slice(0, -1).map(madeName));
   const expected = plans.map((plan, i) => plan.product.theoreticalYield.times(shares[i]!).to("g"));
-  const overall = tryOverallEquation(plans.map((plan, i) => asMade(plan, steps[i - 1])));
+  const overall = attempt(() => overallEquation(plans.map((plan, i) => asMade(plan, steps[i - 1]))));
   const parts: ChainParts = {
     request,
     plans,
@@ -287,18 +287,18 @@ function costOfChain(plans: readonly Plan[], made: ReadonlySet<string>, mass: Qu
 }
 
 /**
- * As `planChain`, but gives the refusal back as data.
+ * As `planSequence`, but gives the refusal back as data.
  *
  * @category Planning
  * @example
- * tryPlanChain({ steps: [], wanted: "1 g" }).ok // => false
+ * tryPlanSequence({ steps: [], wanted: "1 g" }).ok // => false
  */
-export const tryPlanChain = (request: ChainRequest): Result<Chain> => attempt(() => planChain(request));
+export const tryPlanSequence = (request: ChainRequest): Result<Chain> => attempt(() => planSequence(request));
 
 /**
  * A chain from the record that `toJSON` wrote.
  *
- * @throws {PlanError} `plan.json` for anything else; and the codes of `planChain`
+ * @throws {PlanError} `plan.json` for anything else; and the codes of `planSequence`
  * @category Planning
  * @example
  * const outcome = (() => { try { return chainFromJSON({}); } catch (error) { return isPreparativeError(error) && error.code; } })();
@@ -309,12 +309,3 @@ export function chainFromJSON(data: unknown): Chain {
   if (request === undefined) throw new PlanError("plan.json", "not a chain record: no request");
   return chainOf(takenChain(request), readFigures(figures));
 }
-
-/**
- * As `chainFromJSON`, but gives the refusal back as data.
- *
- * @category Planning
- * @example
- * tryChainFromJSON({ type: "poem" }).ok // => false
- */
-export const tryChainFromJSON = (record: unknown): Result<Chain> => attempt(() => chainFromJSON(record));

@@ -39,7 +39,7 @@ const feedingsOf = ({ setting, batch }: Given): Feeding[] =>
   setting.materials
     .map((material, i) => ({
       material,
-      supplied: batch.account.supplied[i]!,
+      supplied: batch.materialBalance.supplied[i]!,
       isSolid: batch.feeds[i]!.how === "solid",
     }))
     .filter(({ material }) => !material.species.isWater);
@@ -215,7 +215,7 @@ function crystallisation({ batch, setting }: Given): Check[] {
 
 function thermalDecomposition({ batch, setting }: Given): Check[] {
   const { theoreticalYield, name } = batch.product;
-  const masses = setting.materials.map(({ massOf }, i) => massOf(batch.account.supplied[i]!.portion));
+  const masses = setting.materials.map(({ massOf }, i) => massOf(batch.materialBalance.supplied[i]!.portion));
   const start = masses[0];
   if (start === undefined || masses.length > 1) return [];
   const loss = lessThanAll(theoreticalYield.dividedBy(start))

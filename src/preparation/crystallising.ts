@@ -1,8 +1,10 @@
 // Bringing a product out of its liquor by cooling: how far to boil down and what crop to expect; where a salt pair swaps
 // its ions, which salt leaves hot and which cold.
+
 import type { Formula } from "../formula";
+import { attempt } from "../foundation/error";
 import type { Quantity } from "../quantity";
-import { type Crystallisation, type SaltPairPlan, tryCrystallise, trySeparateSaltPair } from "../solubility";
+import { type Crystallisation, crystallise, fractionalCrystallization, type SaltPairPlan } from "../solubility";
 import { type Account, massFor } from "./account";
 import { exact, planned } from "./exact";
 import { fateOf } from "./fate";
@@ -31,7 +33,7 @@ function coolingOf(
   hot: Quantity<"temperature">,
   cold: Quantity<"temperature">,
 ): Crystallising["cooling"] {
-  const cooling = tryCrystallise({ formula, mass, hot, cold, evaporateTo: HALF });
+  const cooling = attempt(() => crystallise({ formula, mass, hot, cold, evaporateTo: HALF }));
   if (!cooling.ok) return { missing: firstLine(cooling.error) };
   const { crop } = cooling.value;
   return crop.share.compare(exact("100 %")) <= 0
@@ -63,14 +65,16 @@ export function crystallisingOf(
     const { amount } = account.supplied[i]!;
     return { formula: species.formula, mass: massFor(amount, species.formula) };
   });
-  const pair = trySeparateSaltPair({
-    wanted: product.formula,
-    other: other.formula,
-    from,
-    water: cooling.totalWater,
-    hot,
-    cold,
-  });
+  const pair = attempt(() =>
+    fractionalCrystallization({
+      wanted: product.formula,
+      other: other.formula,
+      from,
+      water: cooling.totalWater,
+      hot,
+      cold,
+    }),
+  );
   if (!pair.ok && pair.error.code === "solubility.other-solid")
     return { ...base, cooling: { missing: firstLine(pair.error) }, saltPair: undefined };
   return { ...base, saltPair: pair.ok ? pair.value : undefined };

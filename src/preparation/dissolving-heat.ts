@@ -1,9 +1,10 @@
 // How warm or cold the feeds get as they dissolve, before anything is mixed.
 
+import { attempt, type Result } from "../foundation/error";
 import { lazily } from "../foundation/lazy";
 import { remembering } from "../foundation/memo";
 import type { Quantity } from "../quantity";
-import { type TemperatureRise, temperatureRise, trySolutionEnthalpy } from "../thermochemistry";
+import { solutionEnthalpy, type TemperatureRise, temperatureRise } from "../thermochemistry";
 import type { Account } from "./account";
 import type { Feed } from "./feed";
 import type { Setting } from "./setting";
@@ -18,7 +19,7 @@ export type DissolvingHeat =
     }
   | { readonly material: string; readonly missing: string };
 
-const remembered = /* @__PURE__ */ remembering<ReturnType<typeof trySolutionEnthalpy>>(200);
+const remembered = /* @__PURE__ */ remembering<Result<ReturnType<typeof solutionEnthalpy>>>(200);
 
 export function dissolvingHeatOf(
   { materials, temperature }: Setting,
@@ -29,7 +30,7 @@ export function dissolvingHeatOf(
     if (feed.how !== "dissolve") return [];
     const { material } = feed;
     const { form, massOf } = materials[i]!;
-    const enthalpy = remembered(form.toString(), () => trySolutionEnthalpy(form));
+    const enthalpy = remembered(form.toString(), () => attempt(() => solutionEnthalpy(form)));
     if (!enthalpy.ok) return [{ material, missing: `heat of dissolving: ${enthalpy.error.message.split("\n")[0]}` }];
     const { portion, amount } = account.supplied[i]!;
     return [

@@ -3,7 +3,8 @@
 import { BalancedEquation, Equation } from "../equation";
 import { Formula, type FormulaRecord, formulaFromJSON } from "../formula";
 import { ArgumentGuard, type Fields, isRecord } from "../foundation/argument";
-import { expectDimension, isQuantity, type Quantity, type QuantityLike, quantity, quantityFromJSON } from "../quantity";
+import { isQuantity, type Quantity, type QuantityLike, quantity, quantityFromJSON } from "../quantity";
+import { expectDimension } from "../quantity/internal";
 import { guard } from "./argument";
 import { PlanError } from "./error";
 import { portionOf } from "./material";
@@ -91,8 +92,8 @@ export const STEP = {
   procedure: true,
   room: { volume: true, airChanges: true },
   acknowledge: true,
-  headroom: true,
-  foamFactor: true,
+  waterFactor: true,
+  vesselFactor: true,
   washing: { method: true, retainedLiquorPerGram: true, washVolume: true, residue: true },
   alternatives: true,
   handlingLoss: true,

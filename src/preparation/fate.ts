@@ -3,9 +3,10 @@
 import { isNonmetal } from "../equation/oxidation/rules";
 import type { Formula } from "../formula";
 import { isWater } from "../formula/crystal-water";
+import { attempt } from "../foundation/error";
 import { remembering } from "../foundation/memo";
 import type { Quantity } from "../quantity";
-import { solubilityRule, tryResidual, trySolubilityOf } from "../solubility";
+import { lossToLiquor, solubilityRule, trySolubilityOf } from "../solubility";
 import { isAcid } from "./acids";
 import { isKnownCarbonate } from "./candidates";
 import { INSOLUBLE_NONMETALS, SOLUBLE_CYANIDOFERRATES, SOLUBLE_OXIDES } from "./data/insoluble";
@@ -129,7 +130,7 @@ export function keptByWater(
   temperature: Quantity<"temperature">,
 ): Quantity<"mass"> | undefined {
   const perHundred = at(kept, formula, temperature, () => {
-    const found = tryResidual({ formula, water: HUNDRED, temperature });
+    const found = attempt(() => lossToLiquor({ formula, water: HUNDRED, temperature }));
     return found.ok ? found.value.mass : undefined;
   });
   return perHundred

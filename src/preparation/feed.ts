@@ -1,9 +1,11 @@
 // How each material goes into the work: dissolved in water of its own, poured as it is or diluted, stirred in as a solid.
 // For a precipitation feeds are made thin, for crystals hot and in little more than the least water.
+
 import { molarMass } from "../formula";
 import { isWater } from "../formula/crystal-water";
+import { attempt } from "../foundation/error";
 import { type Quantity, quantity, sum } from "../quantity";
-import { type DissolvingWater, type LiquorCheck, staysDissolved, tryWaterToDissolve } from "../solubility";
+import { type DissolvingWater, type LiquorCheck, remainsInSolution, waterToDissolve } from "../solubility";
 import type { Account } from "./account";
 import { isAcid } from "./acids";
 import { exact, planned } from "./exact";
@@ -125,8 +127,10 @@ function dissolved(material: Material, i: number, feeding: Feeding): Feed {
         : temperature
       : quantity(shelf.dissolve.temperature as Quantity)
   ) as Quantity<"temperature">;
-  const least = request.headroom ?? planned(crystals ? "hotHeadroom" : "coldHeadroom").value.toString();
-  const found = tryWaterToDissolve({ formula: form, mass: portions[i]!.to("g"), temperature: at, headroom: least });
+  const least = request.waterFactor ?? planned(crystals ? "hotHeadroom" : "coldHeadroom").value.toString();
+  const found = attempt(() =>
+    waterToDissolve({ formula: form, mass: portions[i]!.to("g"), temperature: at, headroom: least }),
+  );
   if (!found.ok)
     return {
       material: name,
@@ -138,7 +142,7 @@ function dissolved(material: Material, i: number, feeding: Feeding): Feed {
   if (told !== undefined) return told;
   const base = { material: name, how: "dissolve", at } as const;
   const saturated = { ...base, dissolving: found.value, why: `${least} times what just dissolves it` };
-  if (crystals || request.headroom !== undefined) return saturated;
+  if (crystals || request.waterFactor !== undefined) return saturated;
   const aimed = amount.dividedBy(planned("feedStrength")).to("g");
   if (aimed.compare(found.value.totalWater) <= 0) return saturated;
   const water = named(
@@ -314,6 +318,6 @@ export function liquorOf(
   const check =
     substances.length === 0 || !water.isPositive()
       ? undefined
-      : staysDissolved({ substances, water: water as Quantity<"mass">, temperature });
+      : remainsInSolution({ substances, water: water as Quantity<"mass">, temperature });
   return { water: water as Quantity<"mass">, check, missing };
 }

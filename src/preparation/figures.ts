@@ -41,11 +41,11 @@ export function figure(what: string, q: Quantity): Figure {
 
 /** What a person takes off a batch. */
 export function figuresOf(batch: Batch): Figure[] {
-  const { product, account, feeds, gas, vessel, heat, washing, candidates, cost } = batch;
+  const { product, materialBalance, feeds, gas, vessel, heat, washing, candidates, cost } = batch;
   const wash = washing !== undefined && "plan" in washing ? washing.plan : undefined;
   const some = (what: string, q: Quantity | undefined): Figure[] => (q === undefined ? [] : [figure(what, q)]);
   return [
-    ...account.supplied.flatMap((s) => some(`${s.material}: portion`, s.portion)),
+    ...materialBalance.supplied.flatMap((s) => some(`${s.material}: portion`, s.portion)),
     figure(`${product.name}: amount`, product.amount),
     figure(`${product.name}: theoretical yield`, product.theoreticalYield),
     ...candidates.filter((c) => !c.wanted).map((c) => figure(`theoretical yield as ${c.formula}`, c.theoreticalYield)),

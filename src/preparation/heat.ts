@@ -1,10 +1,11 @@
 // How hot mixing gets, where the enthalpies are known: salts dissolved beforehand, solids and gases as they are.
 
 import { isWater } from "../formula/crystal-water";
+import { attempt, type Result } from "../foundation/error";
 import { remembering } from "../foundation/memo";
 import { anhydrousOf } from "../hydrate";
 import { type Quantity, sum } from "../quantity";
-import { type EnthalpyTerm, type TemperatureRise, temperatureRise, tryReactionEnthalpy } from "../thermochemistry";
+import { type EnthalpyTerm, reactionEnthalpy, type TemperatureRise, temperatureRise } from "../thermochemistry";
 import type { Account } from "./account";
 import { exact, planned } from "./exact";
 import { fateOf } from "./fate";
@@ -76,7 +77,7 @@ function withStates(setting: Setting, feeds: readonly Feed[]): string | undefine
   return `${write(left)} -> ${write(right)}`;
 }
 
-const remembered = /* @__PURE__ */ remembering<ReturnType<typeof tryReactionEnthalpy>>(128);
+const remembered = /* @__PURE__ */ remembering<Result<ReturnType<typeof reactionEnthalpy>>>(128);
 
 const isStrong = ({ massFraction }: Material): boolean => (massFraction()?.compare(planned("thinEnough")) ?? 0) > 0;
 
@@ -95,7 +96,7 @@ export function heatOf(
     return {
       missing: `heat of the reaction: ${strong.shelf.name} is too strong for figures that hold in much water; diluting it alone gives heat`,
     };
-  const enthalpy = remembered(equation, () => tryReactionEnthalpy(equation));
+  const enthalpy = remembered(equation, () => attempt(() => reactionEnthalpy(equation)));
   if (!enthalpy.ok) return { missing: `heat of the reaction: ${enthalpy.error.message.split("\n")[0]}` };
   // Crystal water moved to another side may leave coefficients that are not the batch's: scaled by the first species.
   const scale = scaleTo(setting, enthalpy.value.terms[0]!);

@@ -4,7 +4,7 @@ export type { Assumption } from "./assumptions";
 export type { Batch, Completeness } from "./batch";
 export type { Candidate } from "./candidates";
 export type { Chain, ChainMaterial, ChainRecord, ChainRequest, ChainStep } from "./chain";
-export { chainFromJSON, planChain, tryChainFromJSON, tryPlanChain } from "./chain";
+export { chainFromJSON, planSequence, tryPlanSequence } from "./chain";
 export type { Check } from "./checks";
 export type { Contents, SolidInside, SoluteInside } from "./contents/contents";
 export type { Cost, CostLine } from "./cost";
@@ -18,13 +18,13 @@ export type { Dilution as FeedDilution, Feed as MaterialFeed, Liquor } from "./f
 export type { Figure, MovedFigure } from "./figures";
 export type { Heat } from "./heat";
 export type { Identity, IdentityCandidate, IgnitionCandidate, MassLossRequest } from "./identity/identity";
-export { identifyByMassLoss, tryIdentifyByMassLoss } from "./identity/identity";
+export { identifyByMassLoss } from "./identity/identity";
 export type { Isolation, WashSchedule } from "./isolation";
 export type { Observations } from "./observations";
 export type { Operation } from "./operation/operation";
 export type { Pace, Room } from "./pace";
 export type { Plan, PlanRecord, Weighing } from "./plan";
-export { planFromJSON, planPreparation, tryPlanFromJSON, tryPlanPreparation } from "./plan";
+export { planFromJSON, planPreparation, tryPlanPreparation } from "./plan";
 export type { Procedure, ProcedureKind } from "./procedure/kind";
 export type { LeftContents, ProcedureStep } from "./procedure/step";
 export type {
@@ -39,7 +39,7 @@ export type {
 export { checkRecipe, tryCheckRecipe } from "./recipe/recipe";
 export type { PlanRequest, Portion, Scale, ShelfMaterial, Washing } from "./request";
 export type { Change, Run, RunRecord } from "./run";
-export { recordRun, runFromJSON, tryRecordRun, tryRunFromJSON } from "./run";
+export { evaluateRun, runFromJSON, tryEvaluateRun } from "./run";
 export type { StepCaution, StepCautions } from "./safety/step-cautions";
 export type { Dryness } from "./verdict/dryness";
 export type { Finding, FindingCode, Yield } from "./verdict/verdict";

@@ -1,14 +1,16 @@
 // Getting the product out: does it fall out or stay in solution, and what washing brings the salts in the cake down.
+
 import type { Formula } from "../formula";
+import { attempt } from "../foundation/error";
 import { type Quantity, quantity, sum } from "../quantity";
 import {
   type KindOfSolid,
+  lossToLiquor,
   retainedLiquor,
   type Solubility,
-  tryResidual,
-  tryWashPlan,
-  tryWaterToDissolve,
   type WashPlan,
+  washPlan,
+  waterToDissolve,
 } from "../solubility";
 import { type Entry, massOf } from "./contents/entry";
 import { GELS } from "./data/insoluble";
@@ -60,8 +62,8 @@ export function isolationOf({ product, temperature, wet }: Setting, theory: Quan
   const { fallsOut, perHundredGramsWater, why } = fateOf(formula, temperature);
   if (fallsOut === true) return { how: "precipitate", why };
   if (perHundredGramsWater === undefined) return { how: "unknown", missing: `solubility of ${name}` };
-  const water = tryWaterToDissolve({ formula, mass: theory, temperature });
-  const kept = tryResidual({ formula, water: "100 g", temperature });
+  const water = attempt(() => waterToDissolve({ formula, mass: theory, temperature }));
+  const kept = attempt(() => lossToLiquor({ formula, water: "100 g", temperature }));
   if (!water.ok || !kept.ok) return { how: "unknown", missing: `water that holds ${name}` };
   return {
     how: "crystallise",
@@ -123,14 +125,16 @@ export function washingOf(
     { symbol: "m(salts)", label: "salts in the liquor", rule: "by-products and excess that stay in the liquor" },
   );
   const retained = theory.times(perGram).to("mL");
-  const outcome = tryWashPlan({
-    dryCakeMass: theory,
-    retainedLiquorPerGram: perGram as Quantity<"specific volume">,
-    saltMassInLiquor: saltMass,
-    liquorVolume: liquid as Quantity<"volume">,
-    washVolume: washVolume === undefined ? handyWash(retained, settles(setting)) : quantity(washVolume as Quantity),
-    targetResidue: residue,
-  });
+  const outcome = attempt(() =>
+    washPlan({
+      dryCakeMass: theory,
+      retainedLiquorPerGram: perGram as Quantity<"specific volume">,
+      saltMassInLiquor: saltMass,
+      liquorVolume: liquid as Quantity<"volume">,
+      washVolume: washVolume === undefined ? handyWash(retained, settles(setting)) : quantity(washVolume as Quantity),
+      targetResidue: residue,
+    }),
+  );
   if (!outcome.ok) return { missing: outcome.error.message.split("\n")[0]! };
   const kept = keptByWater(product.formula, asMassOfWater(outcome.value.totalWater), temperature);
   const productLost = kept !== undefined && kept.compare(theory) > 0 ? theory : kept;

@@ -1,8 +1,11 @@
 // A material read and matched to the species of the equation it supplies: by composition, else by what is left without
 // crystal water. Turns what is weighed or measured into moles and back.
-import { tryConvertStrength, tryDensityOfSolution } from "../amount";
+
+import { convertStrength, densityOfSolution } from "../amount";
 import { type Formula, molarMass } from "../formula";
-import { expectDimension, type Quantity, type QuantityLike, quantity } from "../quantity";
+import { attempt, type Result } from "../foundation/error";
+import { type Quantity, type QuantityLike, quantity } from "../quantity";
+import { expectDimension } from "../quantity/internal";
 import { protonsOf } from "./acids";
 import { PlanError } from "./error";
 import { exact } from "./exact";
@@ -87,7 +90,7 @@ const wrongPortion = (name: string, portion: Quantity, needs: string): PlanError
 /** Density of a solution by the tables near 20 °C. */
 function densityAt(form: Formula, w: Quantity | undefined): Quantity | undefined {
   if (w === undefined) return undefined;
-  const found = tryDensityOfSolution(form, w as Quantity<"mass fraction">);
+  const found = attempt(() => densityOfSolution(form, w as Quantity<"mass fraction">));
   return found.ok ? found.value : undefined;
 }
 
@@ -164,13 +167,15 @@ function byVolume(shelf: ShelfMaterial, form: Formula, species: string, strength
   const isMolar = strength.dimension === "concentration";
   const c = isMolar ? strength.named(naming) : strength.named(naming).dividedBy(M).to("mol/L");
   const rule = isMolar ? "amount = concentration × volume" : "amount = mass concentration × volume / molar mass";
-  let looked: ReturnType<typeof tryConvertStrength> | undefined;
+  let looked: Result<ReturnType<typeof convertStrength>> | undefined;
   const massFraction = (): Quantity | undefined => {
-    looked ??= tryConvertStrength(strength, {
-      of: form,
-      to: "% w/w",
-      density: shelf.density === undefined ? undefined : (density() as Quantity<"density">),
-    });
+    looked ??= attempt(() =>
+      convertStrength(strength, {
+        of: form,
+        to: "% w/w",
+        density: shelf.density === undefined ? undefined : (density() as Quantity<"density">),
+      }),
+    );
     return looked.ok ? looked.value : undefined;
   };
   const density = densityOf(shelf, () => densityAt(form, massFraction()));

@@ -1,6 +1,7 @@
 // What was really measured, in any order and any subset, read into quantities; and the frame it changes.
 import type { MassLike, TemperatureLike, VolumeLike } from "../amount";
-import { expectDimension, type Quantity } from "../quantity";
+import type { Quantity } from "../quantity";
+import { expectDimension } from "../quantity/internal";
 import { reading } from "./account";
 import { checkWarmth } from "./door";
 import { PlanError } from "./error";

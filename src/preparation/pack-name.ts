@@ -1,8 +1,10 @@
 // A name and a form that do not go together: somebody took one pack for another, or forgot the water. Only a warning, because
 // people call their jars what they like.
+
 import { type Formula, parseFormula } from "../formula";
+import { attempt } from "../foundation/error";
 import { remembering } from "../foundation/memo";
-import { tryReadingsOf } from "../substance";
+import { readingsOf } from "../substance";
 import { formulasSoldAs } from "../substance/shop/shop";
 import { nameOfFormula, sameCore } from "./species";
 
@@ -16,7 +18,7 @@ const remembered = /* @__PURE__ */ remembering<Meant>(500);
 
 function meantBy(name: string): Meant {
   return remembered(name, () => {
-    const readings = tryReadingsOf(name);
+    const readings = attempt(() => readingsOf(name));
     if (!readings.ok || readings.value.length === 0) return { formulas: [], sold: [] };
     const formulas = readings.value.map(({ formula }) => parseFormula(formula)).filter(({ charge }) => charge === 0);
     return { formulas, sold: formulasSoldAs(name).map((formula) => parseFormula(formula)) };

@@ -118,7 +118,7 @@ function make(request: PlanRequest, stored?: readonly Figure[]): Before & { read
   if (setting.materials.some((m) => m.shelf.pack !== undefined)) void batch.cost;
   if (request.alternatives !== undefined) void batch.candidates;
   if (request.washing !== undefined) void batch.washing;
-  const { account } = batch;
+  const { materialBalance } = batch;
   const own: Parts<Omit<Plan, keyof Batch | keyof PlanMethods>> = {
     kind: () => "plan" as const,
     title: () =>
@@ -131,8 +131,8 @@ function make(request: PlanRequest, stored?: readonly Figure[]): Before & { read
         form: formName,
         exact: exact[i]!,
         portion: portions[i]!,
-        excess: account.supplied[i]!.excess,
-        limiting: account.supplied[i]!.limiting,
+        excess: materialBalance.supplied[i]!.excess,
+        limiting: materialBalance.supplied[i]!.limiting,
         note: shelf.note,
       })),
     temperature: () => setting.temperature,
@@ -231,12 +231,3 @@ export function recordOf<R extends RecordHead>(data: unknown, type: R["type"], s
   if (problem === undefined) return data as Partial<R>;
   throw new PlanError("plan.json", `not a ${type} record: ${problem}`, { hint: "pass what toJSON gave, parsed" });
 }
-
-/**
- * As `planFromJSON`, but gives the refusal back as data.
- *
- * @category Planning
- * @example
- * tryPlanFromJSON({}).ok // => false
- */
-export const tryPlanFromJSON = (data: unknown): Result<Plan> => attempt(() => planFromJSON(data));

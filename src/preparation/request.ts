@@ -89,9 +89,9 @@ export interface PlanRequest {
   /** Codes of forbidden combinations that are known and meant. */
   readonly acknowledge?: readonly string[] | undefined;
   /** Water over what just dissolves a feed; 3 unless told. */
-  readonly headroom?: number | undefined;
+  readonly waterFactor?: number | undefined;
   /** Total volume of vessel per volume of liquid, against foam; chosen by what happens unless told. */
-  readonly foamFactor?: number | undefined;
+  readonly vesselFactor?: number | undefined;
   readonly washing?: Washing | undefined;
   /** Other formulas the product may turn out to have, beside the ones the library knows of. */
   readonly alternatives?: readonly string[] | undefined;

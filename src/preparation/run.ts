@@ -103,19 +103,23 @@ class RunMethods {
 
 function changesBetween(plan: Plan, batch: Batch): Change[] {
   const changes: Change[] = [];
-  plan.account.supplied.forEach((planned, i) => {
-    const now = batch.account.supplied[i]!;
+  plan.materialBalance.supplied.forEach((planned, i) => {
+    const now = batch.materialBalance.supplied[i]!;
     if (planned.portion.compare(now.portion) !== 0)
       changes.push({ what: `${now.material} taken`, planned: planned.portion, now: now.portion });
   });
   const figures = (what: string, planned: Quantity, now: Quantity): void => {
     if (planned.compare(now) !== 0) changes.push({ what, planned, now });
   };
-  if (plan.account.limiting !== batch.account.limiting) {
-    changes.push({ what: "limiting material", planned: plan.account.limiting, now: batch.account.limiting });
+  if (plan.materialBalance.limiting !== batch.materialBalance.limiting) {
+    changes.push({
+      what: "limiting material",
+      planned: plan.materialBalance.limiting,
+      now: batch.materialBalance.limiting,
+    });
   }
-  batch.account.supplied.forEach((now, i) => {
-    figures(`excess of ${now.material}`, plan.account.supplied[i]!.excess, now.excess);
+  batch.materialBalance.supplied.forEach((now, i) => {
+    figures(`excess of ${now.material}`, plan.materialBalance.supplied[i]!.excess, now.excess);
   });
   figures("theoretical yield", plan.product.theoreticalYield, batch.product.theoreticalYield);
   batch.gas.forEach((gas, i) => {
@@ -174,9 +178,9 @@ function assayEstimate(batch: Batch, dry: Quantity, washes: number | undefined):
  *   materials: [{ name: "zinc sulfate", form: "ZnSO4·7H2O" }, { name: "soda", form: "Na2CO3", excess: "5 %" }],
  *   scale: { product: "50 g" },
  * });
- * recordRun(plan, { dried: "55.0 g" }).verdict[0]!.code // => "other-formula-fits"
+ * evaluateRun(plan, { dried: "55.0 g" }).verdict[0]!.code // => "other-formula-fits"
  */
-export function recordRun(plan: Plan, observations: Observations): Run {
+export function evaluateRun(plan: Plan, observations: Observations): Run {
   return make(plan, takenObservations(observations));
 }
 
@@ -207,7 +211,7 @@ function make(plan: Plan, observations: Observations, stored?: readonly Figure[]
             dryness,
             identity,
             handlingLoss: plan.handlingLoss,
-            plannedLimiting: plan.account.limiting,
+            plannedLimiting: plan.materialBalance.limiting,
             plannedYield: plan.product.theoreticalYield,
           }),
     moved: () => movedSince(stored, stored === undefined ? [] : run.figures()),
@@ -234,19 +238,19 @@ function make(plan: Plan, observations: Observations, stored?: readonly Figure[]
 }
 
 /**
- * As `recordRun`, but gives the refusal back as data.
+ * As `evaluateRun`, but gives the refusal back as data.
  *
  * @category Yield
  * @example
- * typeof tryRecordRun // => "function"
+ * typeof tryEvaluateRun // => "function"
  */
-export const tryRecordRun = (plan: Plan, observations: Observations): Result<Run> =>
-  attempt(() => recordRun(plan, observations));
+export const tryEvaluateRun = (plan: Plan, observations: Observations): Result<Run> =>
+  attempt(() => evaluateRun(plan, observations));
 
 /**
  * A run from the record that `toJSON` wrote.
  *
- * @throws {PlanError} `plan.json` for anything else; and the codes of `planPreparation` and `recordRun`
+ * @throws {PlanError} `plan.json` for anything else; and the codes of `planPreparation` and `evaluateRun`
  * @category Yield
  * @example
  * typeof runFromJSON // => "function"
@@ -256,12 +260,3 @@ export function runFromJSON(data: unknown): Run {
   if (observations === undefined) throw new PlanError("plan.json", "not a run record: no observations");
   return make(planFromJSON(plan), takenObservations(observations), readFigures(figures));
 }
-
-/**
- * As `runFromJSON`, but gives the refusal back as data.
- *
- * @category Yield
- * @example
- * tryRunFromJSON({}).ok // => false
- */
-export const tryRunFromJSON = (data: unknown): Result<Run> => attempt(() => runFromJSON(data));

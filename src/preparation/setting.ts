@@ -3,7 +3,8 @@ import { type BalancedEquation, balance } from "../equation";
 import { sealed } from "../equation/equation";
 import type { Formula } from "../formula";
 import { remembering } from "../foundation/memo";
-import { expectDimension, type Quantity, quantity, smallest, sum } from "../quantity";
+import { minimum, type Quantity, quantity, sum } from "../quantity";
+import { expectDimension } from "../quantity/internal";
 import { reading, roundedTo } from "./account";
 import { batchOf } from "./batch";
 import { checkWarmth } from "./door";
@@ -33,7 +34,7 @@ export interface Setting {
   readonly steps: { readonly mass: Quantity; readonly volume: Quantity };
 }
 
-/** Largest headroom or foam factor that is no slip of the pen. */
+/** Largest waterFactor or foam factor that is no slip of the pen. */
 const MOST_TIMES = 1000;
 
 /** An equation with its species. */
@@ -62,12 +63,12 @@ function withProduct(read: Read, wanted: Formula): Read & { readonly product: Sp
 }
 
 export function settingOf(request: PlanRequest): Setting {
-  const { procedure, headroom, foamFactor } = request;
+  const { procedure, waterFactor, vesselFactor } = request;
   if (procedure !== undefined && !PROCEDURES.includes(procedure))
     throw new PlanError("plan.request", `no procedure is called '${String(procedure)}'`, {
       hint: PROCEDURES.join(", "),
     });
-  for (const [name, factor] of Object.entries({ headroom, foamFactor })) {
+  for (const [name, factor] of Object.entries({ waterFactor, vesselFactor })) {
     if (factor === undefined || (Number.isFinite(factor) && factor >= 1 && factor <= MOST_TIMES)) continue;
     throw new PlanError("plan.request", `${name} must be a number from 1 to ${MOST_TIMES}, not ${String(factor)}`);
   }
@@ -167,7 +168,7 @@ function extentFor(setting: Setting): Quantity {
     });
     if (extents.length === 0)
       throw new PlanError("plan.scale", "nothing says how much there is", { hint: "give `available` for a material" });
-    return smallest(extents);
+    return minimum(extents);
   }
   if (typeof scale !== "object" || scale === null) {
     throw new PlanError("plan.scale", "a plan needs a scale", {

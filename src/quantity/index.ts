@@ -9,50 +9,28 @@ export type * from "./text/text";
 export { significantFigures, withSignificantFigures } from "./uncertainty/figures";
 export type { BudgetLine, ExpandedUncertainty } from "./uncertainty/uncertainty";
 export {
-  correlated,
   correlationCoefficient,
   effectiveDegreesOfFreedom,
   expandedUncertainty,
-  jointReadings,
-  readings,
+  meanOfReadings,
+  meansOfPairedReadings,
   uncertaintyBudget,
+  withCorrelation,
 } from "./uncertainty/uncertainty";
 export {
-  apply,
+  applyFunction,
   decimalLogarithm,
   exponential,
-  largest,
+  maximum,
+  minimum,
   naturalLogarithm,
-  smallest,
-  solvedFigure,
   squareRoot,
   sum,
 } from "./value/functions";
 export type { Naming } from "./value/graph";
 export type { QuantityRecord } from "./value/json";
-export { expectDimension, isQuantity, quantity, quantityFromJSON, tryQuantity } from "./value/quantity";
+export { isQuantity, quantity, quantityFromJSON, tryQuantity } from "./value/quantity";
 export type { Rounding } from "./value/rational";
 export type { NumberLike } from "./value/read-number";
 export type { Decimal } from "./value/real";
-export {
-  tryApply,
-  tryCorrelated,
-  tryCorrelationCoefficient,
-  tryDecimalLogarithm,
-  tryEffectiveDegreesOfFreedom,
-  tryExpandedUncertainty,
-  tryExplain,
-  tryExponential,
-  tryJointReadings,
-  tryLargest,
-  tryNaturalLogarithm,
-  tryQuantityFromJSON,
-  tryReadings,
-  trySignificantFigures,
-  trySmallest,
-  trySquareRoot,
-  trySum,
-  tryUncertaintyBudget,
-  tryWithSignificantFigures,
-} from "./value/twins";
 export type { InputNaming, Measured, Quantity, QuantityLike } from "./value/types";

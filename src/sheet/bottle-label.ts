@@ -51,7 +51,7 @@ function contentOf(of: Plan | Run): string[] {
  *   materials: [{ name: "de-icer", form: "CaCl2·2H2O" }, { name: "soda ash", form: "Na2CO3", excess: "5 %" }],
  *   scale: { product: "20 g" },
  * });
- * bottleLabel(recordRun(plan, { dried: "19.0 g" }), { date: "1 May" }).split("\n")[0] // => "CaCO₃"
+ * bottleLabel(evaluateRun(plan, { dried: "19.0 g" }), { date: "1 May" }).split("\n")[0] // => "CaCO₃"
  */
 export function bottleLabel(of: Plan | Run, options: LabelOptions = {}): string {
   guard.fields(options, OPTIONS);
@@ -75,7 +75,7 @@ export function bottleLabel(of: Plan | Run, options: LabelOptions = {}): string 
   const keep = deliquescent ? ["keep tightly closed: it runs in moist air"] : [];
   const warm = upTo === undefined ? [] : [`do not warm above ${about(upTo, "°C", 3)}`];
   const name = product.name === product.formula ? [] : [product.name];
-  const from = plan.account.supplied.map((s) => s.material).join(", ");
+  const from = plan.materialBalance.supplied.map((s) => s.material).join(", ");
   const blocks: Block[] = [
     { kind: "heading", level: 1, text: product.formula },
     {

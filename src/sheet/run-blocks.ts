@@ -7,7 +7,7 @@ import { about, withUncertainty } from "./words";
 
 function weighedBlocks(run: Run): Block[] {
   const shown = (x: Quantity | string): string => (typeof x === "string" ? x : about(x, undefined, 4));
-  const { product, account } = run;
+  const { product, materialBalance } = run;
   return [
     { kind: "heading", level: 2, text: "As weighed" },
     run.changes.length === 0
@@ -19,7 +19,7 @@ function weighedBlocks(run: Run): Block[] {
         },
     {
       kind: "paragraph",
-      text: `${account.limiting} limits; theory ${withUncertainty(product.theoreticalYield)} of ${product.formula}.`,
+      text: `${materialBalance.limiting} limits; theory ${withUncertainty(product.theoreticalYield)} of ${product.formula}.`,
     },
   ];
 }

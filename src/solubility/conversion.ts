@@ -1,6 +1,5 @@
 // Turning one sparingly soluble salt into another of the same cation by boiling it with a solution of the other ion.
 import type { Formula } from "../formula";
-import { attempt, type Result } from "../foundation/error";
 import type { Quantity } from "../quantity";
 import { guard } from "./argument";
 import { SolubilityError } from "./error";
@@ -29,10 +28,10 @@ export interface SolidConversion {
  * @source ratio of solubility products
  * @category Precipitation
  * @example
- * solidConversion({ from: "SrSO4", to: "SrCO3" }).verdict // => "goes"
- * solidConversion({ from: "BaSO4", to: "BaCO3" }).verdict // => "hardly"
+ * saltConversion({ from: "SrSO4", to: "SrCO3" }).verdict // => "goes"
+ * saltConversion({ from: "BaSO4", to: "BaCO3" }).verdict // => "hardly"
  */
-export function solidConversion(request: {
+export function saltConversion(request: {
   readonly from: string | Formula;
   readonly to: string | Formula;
 }): SolidConversion {
@@ -66,15 +65,4 @@ export function solidConversion(request: {
     ionFreed: freed.formula,
     warnings: [...from.warnings, ...to.warnings],
   };
-}
-
-/**
- * As `solidConversion`, but gives the refusal back as data.
- *
- * @category Precipitation
- * @example
- * trySolidConversion({ from: "SrSO4", to: "BaCO3" }).ok // => false
- */
-export function trySolidConversion(request: Parameters<typeof solidConversion>[0]): Result<SolidConversion> {
-  return attempt(() => solidConversion(request));
 }

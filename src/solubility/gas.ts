@@ -3,8 +3,8 @@
 import type { TemperatureLike } from "../amount";
 import { GASES, type GasRow } from "../aqueous/data/gases";
 import { Formula, parseFormula } from "../formula";
-import { attempt, type Result } from "../foundation/error";
-import { expectDimension, type Quantity, quantity } from "../quantity";
+import { type Quantity, quantity } from "../quantity";
+import { expectDimension } from "../quantity/internal";
 import { needChoice } from "./argument";
 import { inverse } from "./curves/branch";
 import { cubicAt, monotoneSlopes } from "./curves/monotone";
@@ -104,19 +104,4 @@ export function gasSolubility(
     source: row.source,
     warnings,
   };
-}
-
-/**
- * As `gasSolubility`, but gives the refusal back as data.
- *
- * @category Solubility
- * @example
- * tryGasSolubility("N2", "20 °C").ok // => false
- */
-export function tryGasSolubility(
-  gas: string | Formula,
-  temperature: TemperatureLike,
-  pressure: GasPressureBasis = "total",
-): Result<GasSolubility> {
-  return attempt(() => gasSolubility(gas, temperature, pressure));
 }

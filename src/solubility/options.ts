@@ -1,14 +1,14 @@
 // The fields of every request of this room, each list held complete by its type.
 import type { Fields } from "../foundation/argument";
-import type { solidConversion } from "./conversion";
+import type { saltConversion } from "./conversion";
 import type { CrystallisingRequest } from "./crystallising/crystallise";
 import type { PutIn, SaltPairRequest } from "./crystallising/salt-pair";
 import type { SolubilityPicture, WorkingPoint } from "./curves/picture";
-import type { DissolvingRequest, LiquorSalt, waterForLiquor } from "./dissolving/dissolve";
-import type { DissolvedSubstance, staysDissolved } from "./dissolving/liquor";
-import type { residual } from "./dissolving/residual";
+import type { DissolvingRequest, LiquorSalt, waterForSolution } from "./dissolving/dissolve";
+import type { DissolvedSubstance, remainsInSolution } from "./dissolving/liquor";
+import type { lossToLiquor } from "./dissolving/residual";
 import type { saturatedSolution } from "./dissolving/saturated";
-import type { carbonateVerdict } from "./precipitating/carbonate";
+import type { precipitatedCarbonate } from "./precipitating/carbonate";
 import type { HydroxideRequest } from "./precipitating/hydroxide";
 import type { IonConcentration } from "./precipitating/ion-balance";
 import type { FreeLigand, MolarSolubilityRequest } from "./precipitating/molar-solubility";
@@ -20,10 +20,10 @@ import type { washAdvice } from "./washing/wash-advice";
 type Request<F extends (request: never) => unknown> = Fields<Parameters<F>[0]>;
 
 export const CARBONATE = { metal: true, precipitant: true, concentration: true } as const satisfies Request<
-  typeof carbonateVerdict
+  typeof precipitatedCarbonate
 >;
 
-export const CONVERSION = { from: true, to: true } as const satisfies Request<typeof solidConversion>;
+export const CONVERSION = { from: true, to: true } as const satisfies Request<typeof saltConversion>;
 
 export const CRYSTALLISING = {
   formula: true,
@@ -48,7 +48,7 @@ export const DISSOLVING = {
 const LIQUOR_SALT = { formula: true, mass: true, solubility: true } as const satisfies Fields<LiquorSalt>;
 
 export const LIQUOR = { salts: [LIQUOR_SALT], temperature: true, headroom: true } as const satisfies Request<
-  typeof waterForLiquor
+  typeof waterForSolution
 >;
 
 export const HYDROXIDE = {
@@ -66,7 +66,7 @@ const DISSOLVED = {
 } as const satisfies Fields<DissolvedSubstance>;
 
 export const LIQUOR_CHECK = { substances: [DISSOLVED], water: true, temperature: true } as const satisfies Request<
-  typeof staysDissolved
+  typeof remainsInSolution
 >;
 
 const ION = { ion: true, concentration: true } as const satisfies Fields<IonConcentration>;
@@ -119,7 +119,7 @@ export const RESIDUAL = {
   temperature: true,
   of: true,
   solubility: true,
-} as const satisfies Request<typeof residual>;
+} as const satisfies Request<typeof lossToLiquor>;
 
 const PUT_IN = { formula: true, mass: true } as const satisfies Fields<PutIn>;
 

@@ -1,6 +1,5 @@
 // Solubility rules, for salts the table does not hold: the rules of the ion layer, asked for a formula.
 import type { Formula } from "../formula";
-import { attempt, type Result } from "../foundation/error";
 import { constitutionOf } from "../ion";
 import type { SolubilityClass } from "../ion/data/rules";
 import { ruleFor as ruleForIons } from "../ion/rules";
@@ -42,15 +41,4 @@ export function ruleFor(solute: Solute): SolubilityRule | undefined {
  */
 export function solubilityRule(formula: string | Formula): SolubilityRule | undefined {
   return ruleFor(soluteOf(formula));
-}
-
-/**
- * As `solubilityRule`, but gives the refusal back as data.
- *
- * @category Solubility
- * @example
- * trySolubilityRule("SO4^2-").ok // => false
- */
-export function trySolubilityRule(formula: string | Formula): Result<SolubilityRule | undefined> {
-  return attempt(() => solubilityRule(formula));
 }

@@ -4,7 +4,7 @@ import { ArgumentGuard, type Fields } from "../foundation/argument";
 import { ThermochemistryError } from "./error";
 import type { formationEnthalpy } from "./formation";
 import type { EnthalpyOptions } from "./reaction";
-import type { TemperatureRiseRequest, waterSweptByGas } from "./temperature";
+import type { TemperatureRiseRequest, waterCarriedByGas } from "./temperature";
 
 /** The guard of this room. */
 export const guard = /* @__PURE__ */ new ArgumentGuard(ThermochemistryError, {
@@ -24,7 +24,7 @@ export const RISE = {
 } as const satisfies Fields<TemperatureRiseRequest>;
 
 export const SWEPT = { gas: true, temperature: true, pressure: true } as const satisfies Fields<
-  Parameters<typeof waterSweptByGas>[0]
+  Parameters<typeof waterCarriedByGas>[0]
 >;
 
 export const WHICH = { state: true, form: true } as const satisfies Fields<

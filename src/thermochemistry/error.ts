@@ -16,7 +16,7 @@ export type ThermochemistryErrorCode =
  *
  * @category Errors
  * @example
- * const outcome = tryReactionEnthalpy("Na2CO3 + CuSO4 -> CuCO3 + Na2SO4");
+ * const outcome = attempt(() => reactionEnthalpy("Na2CO3 + CuSO4 -> CuCO3 + Na2SO4"));
  * outcome.ok ? "" : outcome.error.code // => "thermochemistry.no-data"
  */
 export class ThermochemistryError extends /* @__PURE__ */ errorClass<ThermochemistryErrorCode>(

@@ -2,7 +2,6 @@
 // sum of its ions; nothing else is put together, and nothing is estimated.
 
 import { Formula, parseFormula } from "../formula";
-import { attempt, type Result } from "../foundation/error";
 import { constitutionOf } from "../ion";
 import { type Quantity, quantity, sum } from "../quantity";
 import { guard, needTextOption, WHICH } from "./argument";
@@ -187,18 +186,4 @@ export function noData(missing: readonly string[]): ThermochemistryError {
     hint: "name the state, as in CuSO4(aq), or the hydrate that is really there",
     details: { missing },
   });
-}
-
-/**
- * As `formationEnthalpy`, but gives the refusal back as data.
- *
- * @category Heat
- * @example
- * tryFormationEnthalpy("NaCl").ok // => true
- */
-export function tryFormationEnthalpy(
-  formula: string | Formula,
-  options: { readonly state?: SubstanceState; readonly form?: string } = {},
-): Result<FormationEnthalpy> {
-  return attempt(() => formationEnthalpy(formula, options));
 }

@@ -3,15 +3,8 @@ export type { SubstanceState } from "./data/enthalpies";
 export type { ThermochemistryErrorCode } from "./error";
 export { ThermochemistryError } from "./error";
 export type { FormationEnthalpy } from "./formation";
-export { formationEnthalpy, tryFormationEnthalpy } from "./formation";
+export { formationEnthalpy } from "./formation";
 export type { EnthalpyOptions, EnthalpyTerm, ReactionEnthalpy } from "./reaction";
-export {
-  reactionEnthalpy,
-  solutionEnthalpy,
-  sulfuricAcidDilution,
-  tryReactionEnthalpy,
-  trySolutionEnthalpy,
-  trySulfuricAcidDilution,
-} from "./reaction";
+export { reactionEnthalpy, solutionEnthalpy, sulfuricAcidDilution } from "./reaction";
 export type { SweptWater, TemperatureRise, TemperatureRiseRequest } from "./temperature";
-export { temperatureRise, tryTemperatureRise, tryWaterSweptByGas, waterSweptByGas } from "./temperature";
+export { temperatureRise, waterCarriedByGas } from "./temperature";

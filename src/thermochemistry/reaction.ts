@@ -5,9 +5,9 @@ import { BalancedEquation, balance } from "../equation";
 import { asWritten } from "../equation/written";
 import { Formula, parseFormula } from "../formula";
 import { isWater } from "../formula/crystal-water";
-import { attempt, type Result } from "../foundation/error";
 import type { Fraction } from "../foundation/fraction";
-import { apply, expectDimension, isQuantity, type NumberLike, type Quantity, quantity, sum } from "../quantity";
+import { applyFunction, isQuantity, type NumberLike, type Quantity, quantity, sum } from "../quantity";
+import { expectDimension } from "../quantity/internal";
 import { ENTHALPY, guard, needTextOption } from "./argument";
 import type { SubstanceState } from "./data/enthalpies";
 import { cite } from "./data/sources";
@@ -105,20 +105,6 @@ export function reactionEnthalpy(equation: string | BalancedEquation, options: E
 }
 
 /**
- * As `reactionEnthalpy`, but gives the refusal back as data.
- *
- * @category Heat
- * @example
- * tryReactionEnthalpy("Zn + CuSO4(aq) -> ZnSO4(aq) + Cu").ok // => true
- */
-export function tryReactionEnthalpy(
-  equation: string | BalancedEquation,
-  options: EnthalpyOptions = {},
-): Result<ReactionEnthalpy> {
-  return attempt(() => reactionEnthalpy(equation, options));
-}
-
-/**
  * Heat of dissolving a salt, acid or base in much water: its ions and crystal water minus the solid.
  *
  * @param formula - the substance as it is dissolved, hydrate included; `"(s)"` is taken unless a phase is written
@@ -146,17 +132,6 @@ export function solutionEnthalpy(formula: string | Formula): Quantity<"molar ene
       label: `heat of dissolving ${read} in much water`,
       rule: "dissolved ions and crystal water − substance",
     });
-}
-
-/**
- * As `solutionEnthalpy`, but gives the refusal back as data.
- *
- * @category Heat
- * @example
- * trySolutionEnthalpy("KNO3").ok // => true
- */
-export function trySolutionEnthalpy(formula: string | Formula): Result<Quantity<"molar energy">> {
-  return attempt(() => solutionEnthalpy(formula));
 }
 
 /** Thomsen's equation for sulfuric acid with n mol of water per mol of acid: heat = A n / (n + B). */
@@ -198,7 +173,7 @@ export function sulfuricAcidDilution(waterPerAcid: NumberLike | Quantity): Quant
     },
     { symbol: "q∞", label: "heat at great dilution in Thomsen's equation", source: cite("memory") },
   );
-  return apply(
+  return applyFunction(
     [most, n],
     {
       name: "−q∞ n / (n + 1.7983)",
@@ -211,15 +186,4 @@ export function sulfuricAcidDilution(waterPerAcid: NumberLike | Quantity): Quant
     },
     { symbol: "ΔdilH", label: "heat of diluting sulfuric acid", rule: "Thomsen's equation" },
   );
-}
-
-/**
- * As `sulfuricAcidDilution`, but gives the refusal back as data.
- *
- * @category Heat
- * @example
- * trySulfuricAcidDilution("100").ok // => false
- */
-export function trySulfuricAcidDilution(waterPerAcid: NumberLike | Quantity): Result<Quantity<"molar energy">> {
-  return attempt(() => sulfuricAcidDilution(waterPerAcid));
 }

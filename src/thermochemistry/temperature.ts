@@ -8,16 +8,9 @@ import {
   vapourPressureOfWater,
 } from "../amount";
 import { Formula, molarMass, parseFormula } from "../formula";
-import { attempt, type Result } from "../foundation/error";
-import {
-  apply,
-  expectDimension,
-  type Quantity,
-  type QuantityLike,
-  quantity,
-  type SpecificHeatCapacityText,
-} from "../quantity";
-import { solidChanges } from "../solubility";
+import { applyFunction, type Quantity, type QuantityLike, quantity, type SpecificHeatCapacityText } from "../quantity";
+import { expectDimension } from "../quantity/internal";
+import { solidTransitions } from "../solubility";
 import { guard, needListOption, RISE, SWEPT } from "./argument";
 import { cite } from "./data/sources";
 import { ThermochemistryError } from "./error";
@@ -90,10 +83,10 @@ function positiveOf(like: QuantityLike, dimension: string, argument: string): Qu
 /** Hydrates that do not outlive the end temperature. */
 function hydrateWarnings(hydrates: readonly (string | Formula)[], end: number): string[] {
   return hydrates.flatMap((hydrate) => {
-    let changes: ReturnType<typeof solidChanges>;
+    let changes: ReturnType<typeof solidTransitions>;
     if (!(hydrate instanceof Formula)) parseFormula(hydrate);
     try {
-      changes = solidChanges(hydrate);
+      changes = solidTransitions(hydrate);
     } catch {
       return [];
     }
@@ -161,7 +154,7 @@ export function temperatureRise(request: TemperatureRiseRequest): TemperatureRis
 
 /** Heat over mass times heat capacity, as the temperature difference it is. */
 function riseOf(released: Quantity, mass: Quantity, capacity: Quantity): Quantity {
-  return apply(
+  return applyFunction(
     [released.to("J"), mass.to("g"), capacity.to("J/(g K)")],
     {
       name: "rise",
@@ -175,17 +168,6 @@ function riseOf(released: Quantity, mass: Quantity, capacity: Quantity): Quantit
     },
     { symbol: "ΔT", label: "temperature rise", rule: "rise = heat set free / (mass × heat capacity)" },
   );
-}
-
-/**
- * As `temperatureRise`, but gives the refusal back as data.
- *
- * @category Heat
- * @example
- * tryTemperatureRise({ mass: "1 kg" }).ok // => false
- */
-export function tryTemperatureRise(request: TemperatureRiseRequest): Result<TemperatureRise> {
-  return attempt(() => temperatureRise(request));
 }
 
 /** Water carried off by an evolving gas. */
@@ -207,9 +189,9 @@ export interface SweptWater {
  * @source Dalton's law with the vapour pressure of water; evaporation 44.0 kJ/mol from the NBS tables
  * @category Heat
  * @example
- * waterSweptByGas({ gas: "1 mol", temperature: "25 °C" }).mass.format({ significant: 2 }) // => "0.58 g"
+ * waterCarriedByGas({ gas: "1 mol", temperature: "25 °C" }).mass.format({ significant: 2 }) // => "0.58 g"
  */
-export function waterSweptByGas(request: {
+export function waterCarriedByGas(request: {
   readonly gas: AmountLike;
   readonly temperature: TemperatureLike;
   readonly pressure?: PressureLike;
@@ -253,15 +235,4 @@ export function waterSweptByGas(request: {
       .to("kJ")
       .named({ label: "heat taken by evaporation", rule: "amount × heat of evaporation" }),
   };
-}
-
-/**
- * As `waterSweptByGas`, but gives the refusal back as data.
- *
- * @category Heat
- * @example
- * tryWaterSweptByGas({ gas: "1 mol", temperature: "25 °C" }).ok // => true
- */
-export function tryWaterSweptByGas(request: Parameters<typeof waterSweptByGas>[0]): Result<SweptWater> {
-  return attempt(() => waterSweptByGas(request));
 }

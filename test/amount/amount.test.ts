@@ -1,14 +1,6 @@
 import { describe, expect, test } from "vitest";
-import {
-  type AmountError,
-  amountOf,
-  amountOfEntities,
-  entitiesOf,
-  massOf,
-  tryAmountOf,
-  tryEntitiesOf,
-  tryMassOf,
-} from "../../src/amount";
+import { type AmountError, amountOf, amountOfEntities, entitiesOf, massOf } from "../../src/amount";
+import { attempt } from "../../src/foundation/error";
 import { explain, quantity } from "../../src/quantity";
 
 describe("mass and amount", () => {
@@ -47,28 +39,28 @@ describe("mass and amount", () => {
     ["1 g", { moisture: "100 %" }, "amount.fraction-above-one"],
     ["1 g", { moisture: "-1 %" }, "amount.negative"],
   ] as const)("refuses %s with %o", (mass, purity, code) => {
-    const outcome = tryAmountOf(mass, "NaCl", purity);
+    const outcome = attempt(() => amountOf(mass, "NaCl", purity));
     expect(outcome.ok ? "" : outcome.error.code).toBe(code);
   });
 
   test("refuses a volume for a mass and says which argument", () => {
-    const outcome = tryAmountOf(quantity("1 L" as string), "NaCl");
+    const outcome = attempt(() => amountOf(quantity("1 L" as string), "NaCl"));
     expect(outcome.ok ? "" : outcome.error.code).toBe("quantity.wrong-dimension");
     expect(outcome.ok ? "" : outcome.error.message).toContain("mass");
   });
 
   test("refuses a formula it cannot read", () => {
-    const outcome = tryMassOf("1 mol", "NACL");
+    const outcome = attempt(() => massOf("1 mol", "NACL"));
     expect(outcome.ok ? "" : outcome.error.code).toBe("formula.unknown-symbol");
   });
 
   test("survives a bad call and answers the next good one", () => {
-    expect(tryAmountOf("x" as never, "NaCl").ok).toBe(false);
-    expect(tryAmountOf("1 g", "NaCl").ok).toBe(true);
+    expect(attempt(() => amountOf("x" as never, "NaCl")).ok).toBe(false);
+    expect(attempt(() => amountOf("1 g", "NaCl")).ok).toBe(true);
   });
 
   test("gives an error that survives JSON", () => {
-    const outcome = tryAmountOf("-1 g", "NaCl");
+    const outcome = attempt(() => amountOf("-1 g", "NaCl"));
     const record = JSON.parse(JSON.stringify(outcome.ok ? {} : (outcome.error as AmountError)));
     expect(record).toMatchObject({ name: "AmountError", code: "amount.not-positive", details: { argument: "mass" } });
   });
@@ -83,6 +75,6 @@ describe("entities", () => {
   });
 
   test("refuses less than nothing", () => {
-    expect(tryEntitiesOf("-1 mol").ok).toBe(false);
+    expect(attempt(() => entitiesOf("-1 mol")).ok).toBe(false);
   });
 });

@@ -1,12 +1,7 @@
 import { describe, expect, test } from "vitest";
-import {
-  densityOfSolution,
-  massFractionFromDensity,
-  tabulatedSolutes,
-  tryDensityOfSolution,
-  tryMassFractionFromDensity,
-} from "../../src/amount";
+import { densityOfSolution, massFractionFromDensity, tabulatedSolutes } from "../../src/amount";
 import { SOLUTION_DENSITIES } from "../../src/amount/data/solution-densities";
+import { attempt } from "../../src/foundation/error";
 import { explain, uncertaintyBudget } from "../../src/quantity";
 
 describe("density of a solution", () => {
@@ -57,7 +52,7 @@ describe("density of a solution", () => {
     ["CsI", "10 %", {}, "amount.no-density-table"],
     ["HCl", "-1 %", {}, "amount.negative"],
   ] as const)("of %s %s with %o is refused with %s", (solute, w, options, code) => {
-    const outcome = tryDensityOfSolution(solute, w, options);
+    const outcome = attempt(() => densityOfSolution(solute, w, options));
     expect(outcome.ok ? "" : outcome.error.code).toBe(code);
   });
 });
@@ -74,7 +69,7 @@ describe("strength from density", () => {
   });
 
   test("refuses to choose where two strengths weigh the same, and takes a hint", () => {
-    const outcome = tryMassFractionFromDensity("H2SO4", "1.835 g/mL");
+    const outcome = attempt(() => massFractionFromDensity("H2SO4", "1.835 g/mL"));
     expect(outcome.ok ? "" : outcome.error.code).toBe("amount.several-readings");
     expect(outcome.ok ? [] : outcome.error.details["readings"]).toHaveLength(2);
     const low = massFractionFromDensity("H2SO4", "1.835 g/mL", { between: ["0 %", "97 %"] });
@@ -82,7 +77,7 @@ describe("strength from density", () => {
   });
 
   test.each(["0.9 g/mL", "1.5 g/mL"] as const)("refuses %s, which no hydrochloric acid has", (density) => {
-    const outcome = tryMassFractionFromDensity("HCl", density);
+    const outcome = attempt(() => massFractionFromDensity("HCl", density));
     expect(outcome.ok ? "" : outcome.error.code).toBe("amount.outside-range");
   });
 
@@ -92,9 +87,11 @@ describe("strength from density", () => {
     ["97 %", "amount.bad-option"],
     [[], "amount.missing-input"],
   ])("refuses to look between %o", (between, code) => {
-    const outcome = tryMassFractionFromDensity("H2SO4", "1.835 g/mL", {
-      between: between as unknown as ["0 %", "97 %"],
-    });
+    const outcome = attempt(() =>
+      massFractionFromDensity("H2SO4", "1.835 g/mL", {
+        between: between as unknown as ["0 %", "97 %"],
+      }),
+    );
     expect(outcome.ok ? "" : outcome.error.code).toBe(code);
   });
 

@@ -1,13 +1,6 @@
 import { describe, expect, test } from "vitest";
-import {
-  type Dilution,
-  dilute,
-  mixSolutions,
-  mixToStrength,
-  tryDilute,
-  tryMixSolutions,
-  tryMixToStrength,
-} from "../../src/amount";
+import { type Dilution, dilute, mixSolutions, mixToStrength } from "../../src/amount";
+import { attempt } from "../../src/foundation/error";
 import { explain } from "../../src/quantity";
 
 describe("dilution", () => {
@@ -52,7 +45,7 @@ describe("dilution", () => {
     const to = dilute({ from: "36 N", take: "10 mL", makeUpTo: "1 L" }).answer;
     expect(to.in("mol/L").toString()).toBe("0.36");
     expect(to.symbol).toBe("N2");
-    const mixed = tryDilute({ of: "H2SO4", from: "36 N", to: "2 mol/L", makeUpTo: "1 L" });
+    const mixed = attempt(() => dilute({ of: "H2SO4", from: "36 N", to: "2 mol/L", makeUpTo: "1 L" }));
     expect(mixed.ok ? "" : mixed.error.code).toBe("amount.missing-equivalents");
   });
 
@@ -68,7 +61,7 @@ describe("dilution", () => {
     ["a length", { from: "1 mol/L", to: "0.5 mol/L", makeUpTo: "1 m" }, "quantity.wrong-dimension"],
     ["percent of what", { from: "37 %", to: "0.5 mol/L", makeUpTo: "1 L", of: "HCl" }, "amount.ambiguous-percent"],
   ])("refuses %s", (_, dilution, code) => {
-    const outcome = tryDilute(dilution as Dilution);
+    const outcome = attempt(() => dilute(dilution as Dilution));
     expect(outcome.ok ? "" : outcome.error.code).toBe(code);
   });
 });
@@ -105,7 +98,7 @@ describe("mixing", () => {
       { strength: "1 mol/L", portion: "500 mL" },
       { strength: "3 mol/L", portion: "500 mL" },
     ] as const;
-    const refused = tryMixSolutions(parts);
+    const refused = attempt(() => mixSolutions(parts));
     expect(refused.ok ? "" : refused.error.code).toBe("amount.missing-density");
     const mixture = mixSolutions(parts, { additiveVolumes: true });
     expect(mixture.concentration!.in("mol/L").toString()).toBe("2");
@@ -131,12 +124,14 @@ describe("mixing", () => {
       { additiveVolumes: true },
     );
     expect(normal.concentration!.in("mol/L").toString()).toBe("4");
-    const unlike = tryMixSolutions([moles, { strength: "2 N", portion: "1 L" }], { of: "CsI", additiveVolumes: true });
+    const unlike = attempt(() =>
+      mixSolutions([moles, { strength: "2 N", portion: "1 L" }], { of: "CsI", additiveVolumes: true }),
+    );
     expect(unlike.ok ? "" : unlike.error.code).toBe("amount.missing-equivalents");
   });
 
   test("refuses a mixture of one", () => {
-    const outcome = tryMixSolutions([{ strength: "1 mol/L", portion: "1 L" }]);
+    const outcome = attempt(() => mixSolutions([{ strength: "1 mol/L", portion: "1 L" }]));
     expect(outcome.ok ? "" : outcome.error.code).toBe("amount.missing-input");
   });
 });
@@ -182,13 +177,13 @@ describe("aiming between two strengths", () => {
       "amount.missing-density",
     ],
   ] as const)("refuses %s, with a hint", (_, aim, code) => {
-    const outcome = tryMixToStrength(aim);
+    const outcome = attempt(() => mixToStrength(aim));
     expect(outcome.ok ? "" : outcome.error.code).toBe(code);
     expect(outcome.ok ? undefined : outcome.error.hint).toBeDefined();
   });
 
   test.each(["5 % w/w", "50 % w/w"] as const)("refuses %s, which does not lie between", (wanted) => {
-    const outcome = tryMixToStrength({ strong: "40 % w/w", weak: "10 % w/w", wanted, mass: "1 kg" });
+    const outcome = attempt(() => mixToStrength({ strong: "40 % w/w", weak: "10 % w/w", wanted, mass: "1 kg" }));
     expect(outcome.ok ? "" : outcome.error.code).toBe("amount.not-possible");
   });
 });

@@ -1,16 +1,6 @@
 // Equivalents from the reaction. The expected numbers are those of the older definition of the equivalent (electrons,
 // protons, or charges of what falls, per mole): textbook and Gold Book knowledge, from memory.
-import {
-  balance,
-  convertStrength,
-  dilute,
-  equivalentsIn,
-  explain,
-  stockSolution,
-  titrate,
-  tryConvertStrength,
-  tryEquivalentsIn,
-} from "preparative";
+import { attempt, balance, convertStrength, dilute, equivalentsIn, explain, stockSolution, titrate } from "preparative";
 import { describe, expect, it, test } from "vitest";
 
 const IRON = "KMnO4 + FeSO4 + H2SO4 -> K2SO4 + MnSO4 + Fe2(SO4)3 + H2O";
@@ -103,7 +93,7 @@ describe("doubtful equivalents", () => {
     ["H2O2", "2 H2O2 -> 2 H2O + O2", ["2 electrons given", "2 electrons taken"]],
     ["NaHCO3", "NaHCO3 + Ca(OH)2 -> CaCO3 + NaOH + H2O", ["1 proton given", "2 charges of its anion falling"]],
   ])("%s in %s is refused with both readings", (formula, reaction, readings) => {
-    const outcome = tryEquivalentsIn(reaction, formula);
+    const outcome = attempt(() => equivalentsIn(reaction, formula));
     if (outcome.ok) throw new Error("not refused");
     expect(outcome.error.code).toBe("amount.several-readings");
     const named = outcome.error.details["readings"] as string[];
@@ -120,7 +110,7 @@ describe("doubtful equivalents", () => {
     ["Na2SO4", SULFURIC, "amount.not-in-equation"],
     ["H2SO4", "H2SO4 + NaOH", "equation.no-arrow"],
   ])("%s in %s is refused", (formula, reaction, code) => {
-    const outcome = tryEquivalentsIn(reaction, formula);
+    const outcome = attempt(() => equivalentsIn(reaction, formula));
     expect(outcome.ok ? "" : outcome.error.code).toBe(code);
     expect(outcome.ok ? "" : outcome.error.hint).toBeTruthy();
   });
@@ -137,7 +127,7 @@ describe("normality by its reaction", () => {
   });
 
   test("takes the sign = as an equation where it reads as one, and words as words", () => {
-    const by = (reaction: string) => tryConvertStrength("6 N", { of: "H2SO4", to: "mol/L", reaction });
+    const by = (reaction: string) => attempt(() => convertStrength("6 N", { of: "H2SO4", to: "mol/L", reaction }));
     const equal = by("H2SO4 + 2 NaOH = Na2SO4 + 2 H2O");
     expect(equal.ok && equal.value.in("mol/L").toString()).toBe("3");
     const code = (reaction: string) => {

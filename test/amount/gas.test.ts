@@ -2,19 +2,16 @@ import { describe, expect, test } from "vitest";
 import {
   densityOfWater,
   gasAmount,
+  gasDensity,
+  gasPressure,
   gasVolume,
   gasVolumeAt,
+  molarVolumeOfGas,
+  reactionAmounts,
   secondVirialCoefficient,
-  tryGasAmount,
-  tryGasDensity,
-  tryGasPressure,
-  tryGasVolume,
-  tryMolarVolumeOfGas,
-  tryReactionAmounts,
-  trySecondVirialCoefficient,
-  tryVapourPressureOfWater,
   vapourPressureOfWater,
 } from "../../src/amount";
+import { attempt } from "../../src/foundation/error";
 import { explain } from "../../src/quantity";
 
 describe("gas volume", () => {
@@ -72,13 +69,13 @@ describe("gas volume", () => {
     ["a liquid it knows nothing of", { collectedOver: "oil" as "water" }, "amount.unknown-word"],
     ["a gas too far from ideal", { model: "second virial", gas: "CO2", pressure: "40 bar" }, "amount.outside-range"],
   ] as const)("refuses %s", (_, conditions, code) => {
-    const outcome = tryGasVolume("1 mol", conditions);
+    const outcome = attempt(() => gasVolume("1 mol", conditions));
     expect(outcome.ok ? "" : outcome.error.code).toBe(code);
   });
 
   test("refuses a temperature without unit, and no gas at all", () => {
-    expect(tryMolarVolumeOfGas({ temperature: "25" as never }).ok).toBe(false);
-    const outcome = tryGasPressure([], { volume: "1 L" });
+    expect(attempt(() => molarVolumeOfGas({ temperature: "25" as never })).ok).toBe(false);
+    const outcome = attempt(() => gasPressure([], { volume: "1 L" }));
     expect(outcome.ok ? "" : outcome.error.code).toBe("amount.missing-input");
   });
 });
@@ -86,7 +83,7 @@ describe("gas volume", () => {
 describe("second virial coefficient", () => {
   test("carries a stated doubt and refuses a temperature outside its row", () => {
     expect(secondVirialCoefficient("NH3", "25 °C").standardUncertainty!.toNumber()).toBeCloseTo(15, 6);
-    const outcome = trySecondVirialCoefficient("NH3", "0 °C");
+    const outcome = attempt(() => secondVirialCoefficient("NH3", "0 °C"));
     expect(outcome.ok ? "" : outcome.error.code).toBe("amount.outside-range");
   });
 
@@ -138,7 +135,7 @@ describe("water", () => {
 
   test("is refused when it would be ice or steam", () => {
     for (const t of ["-1 °C", "101 °C"] as const) {
-      const outcome = tryVapourPressureOfWater(t);
+      const outcome = attempt(() => vapourPressureOfWater(t));
       expect(outcome.ok ? "" : outcome.error.code).toBe("amount.outside-range");
     }
   });
@@ -163,9 +160,9 @@ describe("what is no gas", () => {
     ["Cl-", {}],
   ] as const)("%s at %o is refused", (gas, conditions) => {
     for (const outcome of [
-      tryGasVolume("1 mol", { ...conditions, gas }),
-      tryGasAmount("1 L", { ...conditions, gas }),
-      tryGasDensity(gas, conditions),
+      attempt(() => gasVolume("1 mol", { ...conditions, gas })),
+      attempt(() => gasAmount("1 L", { ...conditions, gas })),
+      attempt(() => gasDensity(gas, conditions)),
     ]) {
       expect(outcome.ok ? "" : outcome.error.code).toBe("amount.not-possible");
       expect(outcome.ok ? "" : outcome.error.message).toContain("is no gas at");
@@ -182,11 +179,11 @@ describe("what is no gas", () => {
     ["Ni(CO)4", { temperature: "50 °C" }],
     ["CO2", { temperature: "-20 °C" }],
   ] as const)("%s at %o is taken", (gas, conditions) => {
-    expect(tryGasVolume("1 mol", { ...conditions, gas }).ok).toBe(true);
+    expect(attempt(() => gasVolume("1 mol", { ...conditions, gas })).ok).toBe(true);
   });
 
   test("a feed of liquid water by its gas volume is refused too", () => {
-    const outcome = tryReactionAmounts("2 H2 + O2 -> 2 H2O", { H2O: { volume: "1 L", gas: {} } });
+    const outcome = attempt(() => reactionAmounts("2 H2 + O2 -> 2 H2O", { H2O: { volume: "1 L", gas: {} } }));
     expect(outcome.ok ? "" : outcome.error.code).toBe("amount.not-possible");
   });
 });

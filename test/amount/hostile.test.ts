@@ -1,7 +1,9 @@
 // Hostile values at every door of the amount and hydrate rooms: an answer or a typed refusal, never a crash, never a hang.
+
 import { describe, expect, test } from "vitest";
 import * as amount from "../../src/amount";
 import * as hydrate from "../../src/hydrate";
+import { doorsOf } from "../tools/doors";
 
 const HOSTILE: readonly unknown[] = [
   undefined,
@@ -43,19 +45,17 @@ const HOSTILE: readonly unknown[] = [
 ];
 /** Equations are read by the room below; nothing and null are its own business. */
 const TAKES_EQUATION = new Set([
-  "tryReactionAmounts",
-  "tryLimitingReagents",
-  "tryTheoreticalYield",
-  "tryAtomEconomy",
-  "tryNeededFor",
+  "reactionAmounts",
+  "limitingReagents",
+  "theoreticalYield",
+  "atomEconomy",
+  "requiredAmount",
 ]);
 
-type Door = (...args: unknown[]) => { readonly ok: boolean };
-const all: Readonly<Record<string, unknown>> = { ...amount, ...hydrate };
-const doors = Object.entries(all).filter((entry): entry is [string, Door] => entry[0].startsWith("try"));
+const doors = doorsOf({ ...amount, ...hydrate });
 
 describe("hostile values", () => {
-  test("every refusing function has its twin", () => {
+  test("meet every function", () => {
     expect(doors.length).toBeGreaterThan(35);
   });
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { measuredVolume, stockSolution, strengthAsMade, tryMeasuredVolume, tryStockSolution } from "../../src/amount";
+import { measuredVolume, stockSolution, strengthPrepared } from "../../src/amount";
 import { GLASSWARE } from "../../src/amount/data/glassware";
+import { attempt } from "../../src/foundation/error";
 import { explain, uncertaintyBudget } from "../../src/quantity";
 import { sourceKeys } from "../../src/sources";
 
@@ -15,12 +16,12 @@ describe("stock solutions", () => {
 
   test("come back to the wanted strength when that mass is weighed", () => {
     const { mass } = stockSolution({ of: "Na2CO3", strength: "0.0500 mol/L", volume: "250 mL", assay: "99.5 %" });
-    const made = strengthAsMade(mass, { of: "Na2CO3", volume: "250 mL", assay: "99.5 %" });
+    const made = strengthPrepared(mass, { of: "Na2CO3", volume: "250 mL", assay: "99.5 %" });
     expect(made.concentration.in("mol/L").toNumber()).toBeCloseTo(0.05, 14);
   });
 
   test("carry balance, assay and flask into the uncertainty of the strength", () => {
-    const made = strengthAsMade(
+    const made = strengthPrepared(
       { value: "1.3250", unit: "g", readability: "0.0001" },
       {
         of: "Na2CO3",
@@ -55,7 +56,7 @@ describe("stock solutions", () => {
     [{ of: "NaCl", strength: "5 %", volume: "1 L" }, "amount.ambiguous-percent"],
     [{ of: "NaCl", strength: "1 mol/L", volume: "37 mL", glassware: { with: "volumetric flask" } }, "amount.glassware"],
   ] as const)("%o is refused with %s", (request, code) => {
-    const outcome = tryStockSolution(request);
+    const outcome = attempt(() => stockSolution(request));
     expect(outcome.ok ? "" : outcome.error.code).toBe(code);
   });
 });
@@ -94,7 +95,7 @@ describe("glassware", () => {
     ["25 mL", { with: "pipette", temperature: "60 °C" }, "amount.outside-range"],
     ["-25 mL", { with: "pipette" }, "amount.not-positive"],
   ])("%s in %o is refused with %s", (volume, glassware, code) => {
-    const outcome = tryMeasuredVolume(volume as "25 mL", glassware as { with: "pipette" });
+    const outcome = attempt(() => measuredVolume(volume as "25 mL", glassware as { with: "pipette" }));
     expect(outcome.ok ? "" : outcome.error.code).toBe(code);
   });
 

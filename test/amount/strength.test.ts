@@ -5,19 +5,19 @@ import {
   type StrengthLike,
   type StrengthOptions,
   stockSolution,
-  tryConvertStrength,
 } from "../../src/amount";
+import { attempt } from "../../src/foundation/error";
 import { explain, quantity } from "../../src/quantity";
 
 type Options = StrengthOptions & { to: string };
 const code = (strength: StrengthLike, options: Options): string => {
-  const outcome = tryConvertStrength(strength, options);
+  const outcome = attempt(() => convertStrength(strength, options));
   return outcome.ok ? "" : outcome.error.code;
 };
 
 describe("percent of what", () => {
   test("refuses a bare percent, shows where, and lists the readings", () => {
-    const outcome = tryConvertStrength("5 %", { of: "CH3COOH", to: "mol/L" });
+    const outcome = attempt(() => convertStrength("5 %", { of: "CH3COOH", to: "mol/L" }));
     expect(outcome.ok).toBe(false);
     if (outcome.ok) return;
     expect(outcome.error.code).toBe("amount.ambiguous-percent");
@@ -29,7 +29,7 @@ describe("percent of what", () => {
   test.each(["5 ppm", "5 ppb"] as const)(
     "refuses %s, which has several readings too, and each of them can be read",
     (strength) => {
-      const outcome = tryConvertStrength(strength as StrengthLike, { of: "NaCl", to: "mol/L" });
+      const outcome = attempt(() => convertStrength(strength as StrengthLike, { of: "NaCl", to: "mol/L" }));
       expect(outcome.ok ? "" : outcome.error.code).toBe("amount.ambiguous-percent");
       const readings = (outcome.ok ? [] : outcome.error.details["readings"]) as string[];
       expect(readings.length).toBeGreaterThan(1);
@@ -154,7 +154,7 @@ describe("what stands on labels and in old recipes", () => {
   });
 
   test("says that a reading belongs to the other scale", () => {
-    const outcome = tryConvertStrength("26 °Bé", { of: "NH3", to: "% w/w" });
+    const outcome = attempt(() => convertStrength("26 °Bé", { of: "NH3", to: "% w/w" }));
     expect(outcome.ok ? "" : outcome.error.code).toBe("amount.outside-range");
     expect(outcome.ok ? "" : outcome.error.hint).toContain('baume: "lighter than water"');
   });

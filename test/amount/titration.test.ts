@@ -1,20 +1,12 @@
 import { describe, expect, test } from "vitest";
-import {
-  backTitrate,
-  measuredVolume,
-  replicates,
-  type TitrationRequest,
-  titrate,
-  tryBackTitrate,
-  tryReplicates,
-  tryTitrate,
-} from "../../src/amount";
+import { backTitrate, measuredVolume, replicateStatistics, type TitrationRequest, titrate } from "../../src/amount";
+import { attempt } from "../../src/foundation/error";
 import { explain } from "../../src/quantity";
 
 describe("replicates", () => {
   // JCGM 100:2008, 4.2: mean, s(q) = sqrt(sum of squares/(n-1)), u = s/√n; figures by hand.
   test("give mean, standard deviation and the uncertainty of the mean", () => {
-    const r = replicates(["24.10 mL", "24.15 mL", "24.20 mL"]);
+    const r = replicateStatistics(["24.10 mL", "24.15 mL", "24.20 mL"]);
     expect(r.mean.in("mL").toString()).toBe("24.15");
     expect(r.standardDeviation!.in("mL").toNumber()).toBeCloseTo(0.05, 12);
     expect(r.mean.standardUncertainty!.toNumber()).toBeCloseTo(0.05 / Math.sqrt(3), 12);
@@ -22,7 +14,7 @@ describe("replicates", () => {
   });
 
   test("tell an outlier and leave it in", () => {
-    const r = replicates(["24.10 mL", "24.15 mL", "24.20 mL", "25.40 mL"]);
+    const r = replicateStatistics(["24.10 mL", "24.15 mL", "24.20 mL", "25.40 mL"]);
     expect(r.suspect!.outlier).toBe(true);
     expect(r.suspect!.value.in("mL").toString()).toBe("25.4");
     expect(r.concordant).toBe(false);
@@ -30,18 +22,18 @@ describe("replicates", () => {
   });
 
   test("do not call a spread an outlier", () => {
-    expect(replicates(["24.10 mL", "24.15 mL", "24.25 mL"]).suspect!.outlier).toBe(false);
+    expect(replicateStatistics(["24.10 mL", "24.15 mL", "24.25 mL"]).suspect!.outlier).toBe(false);
   });
 
   test("of one or of equals have no suspect", () => {
-    expect(replicates(["24.10 mL"]).suspect).toBeUndefined();
-    expect(replicates(["24.10 mL", "24.10 mL", "24.10 mL"]).suspect).toBeUndefined();
+    expect(replicateStatistics(["24.10 mL"]).suspect).toBeUndefined();
+    expect(replicateStatistics(["24.10 mL", "24.10 mL", "24.10 mL"]).suspect).toBeUndefined();
   });
 
   test("count what is common to all readings once, not divided by their number", () => {
     const burette = { with: "burette", class: "A", size: "50 mL" } as const;
     const titres = (["24.10 mL", "24.10 mL", "24.10 mL"] as const).map((v) => measuredVolume(v, burette));
-    expect(replicates(titres).mean.standardUncertainty!.toNumber()).toBeCloseTo(0.05 / Math.sqrt(3), 9);
+    expect(replicateStatistics(titres).mean.standardUncertainty!.toNumber()).toBeCloseTo(0.05 / Math.sqrt(3), 9);
   });
 
   test.each([
@@ -49,7 +41,7 @@ describe("replicates", () => {
     [["1 mL", "1 g"], {}, "quantity.wrong-dimension"],
     [["1 mL", "2 mL"], { level: 1 }, "amount.outside-range"],
   ])("%o with %o is refused with %s", (list, options, code) => {
-    const outcome = tryReplicates(list, options);
+    const outcome = attempt(() => replicateStatistics(list, options));
     expect(outcome.ok ? "" : outcome.error.code).toBe(code);
   });
 });
@@ -113,7 +105,7 @@ describe("titration", () => {
     [{ ...soda, analyte: "KCl" }, "amount.not-in-equation"],
     [{ titrant: { strength: "5 %", of: "HCl" }, titre: "20 mL", titrantPerAnalyte: 1 }, "amount.ambiguous-percent"],
   ] as const)("%o is refused with %s", (request, code) => {
-    const outcome = tryTitrate(request as TitrationRequest);
+    const outcome = attempt(() => titrate(request as TitrationRequest));
     expect(outcome.ok ? "" : outcome.error.code).toBe(code);
   });
 });
@@ -129,18 +121,20 @@ describe("a mass fraction above the whole", () => {
   });
 
   test("is refused beyond doubt", () => {
-    const outcome = tryTitrate(soda("0.2275 g"));
+    const outcome = attempt(() => titrate(soda("0.2275 g")));
     expect(outcome.ok ? "" : outcome.error.code).toBe("amount.fraction-above-one");
-    const back = tryBackTitrate({
-      reagent: { strength: "1.000 mol/L" },
-      reagentVolume: "50.00 mL",
-      titrant: { strength: "0.500 mol/L" },
-      titre: "60.0 mL",
-      titrantPerReagent: 1,
-      reagentPerAnalyte: 2,
-      analyte: "CaCO3",
-      sample: "0.110 g",
-    });
+    const back = attempt(() =>
+      backTitrate({
+        reagent: { strength: "1.000 mol/L" },
+        reagentVolume: "50.00 mL",
+        titrant: { strength: "0.500 mol/L" },
+        titre: "60.0 mL",
+        titrantPerReagent: 1,
+        reagentPerAnalyte: 2,
+        analyte: "CaCO3",
+        sample: "0.110 g",
+      }),
+    );
     expect(back.ok ? "" : back.error.code).toBe("amount.fraction-above-one");
   });
 
@@ -148,7 +142,7 @@ describe("a mass fraction above the whole", () => {
     expect(titrate(soda("1.320 g")).warnings.join()).toContain("more than the whole");
     expect(titrate(soda("1.340 g")).warnings).toEqual([]);
     expect(titrate(soda("1.25 ± 0.05 g")).warnings.join()).toContain("more than the whole");
-    expect(tryTitrate(soda("1.25 ± 0.01 g")).ok).toBe(false);
+    expect(attempt(() => titrate(soda("1.25 ± 0.01 g"))).ok).toBe(false);
   });
 });
 
@@ -169,12 +163,14 @@ test("a titration finds a hydrate by the salt that the equation writes", () => {
     analyte: "3CdSO4·8H2O",
   });
   expect(cadmium.amount.in("mmol").toString()).toBe("1");
-  const other = tryTitrate({
-    equation: "Na2CO3 + 2 HCl -> 2 NaCl + CO2 + H2O",
-    titrant: { strength: "1 mol/L", of: "HCl" },
-    titre: "25 mL",
-    analyte: "K2CO3",
-  });
+  const other = attempt(() =>
+    titrate({
+      equation: "Na2CO3 + 2 HCl -> 2 NaCl + CO2 + H2O",
+      titrant: { strength: "1 mol/L", of: "HCl" },
+      titre: "25 mL",
+      analyte: "K2CO3",
+    }),
+  );
   expect(other.ok ? "" : other.error.code).toBe("amount.not-in-equation");
 });
 
@@ -200,7 +196,7 @@ describe("back titration", () => {
     [{ ...chalk, titre: "60 mL", blank: "50 mL" }, "amount.not-possible"],
     [{ ...chalk, titre: "60 mL", reagent: undefined }, "amount.missing-input"],
   ] as const)("%o is refused with %s", (request, code) => {
-    const outcome = tryBackTitrate(request);
+    const outcome = attempt(() => backTitrate(request));
     expect(outcome.ok ? "" : outcome.error.code).toBe(code);
   });
 });

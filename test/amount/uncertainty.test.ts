@@ -19,7 +19,7 @@ import {
   reactionAmounts,
   theoreticalYield,
 } from "../../src/amount";
-import { equivalentMass, hydrationNumber, meanWater } from "../../src/hydrate";
+import { equivalentMass, hydrationNumber, meanHydration } from "../../src/hydrate";
 import { type Quantity, quantity } from "../../src/quantity";
 
 type Row = readonly [name: string, ask: (reading: Quantity) => Quantity, value: number, u: number, unit: string];
@@ -130,8 +130,8 @@ const rows: readonly Row[] = [
     0.001,
     "g",
   ],
-  ["waters from an assay", (q) => meanWater({ salt: "Na2CO3", assay: q }).waters, 58, 0.5, "%"],
-  ["share of the heavier form", (q) => meanWater({ salt: "Na2CO3", assay: q }).between!.shareOfMore, 58, 0.5, "%"],
+  ["waters from an assay", (q) => meanHydration({ salt: "Na2CO3", assay: q }).waters, 58, 0.5, "%"],
+  ["share of the heavier form", (q) => meanHydration({ salt: "Na2CO3", assay: q }).between!.shareOfMore, 58, 0.5, "%"],
   [
     "equivalent mass from an assay",
     (q) => equivalentMass("10 g", { from: "MgSO4·7H2O", to: "MgSO4", fromPurity: { assay: q } }),

@@ -1,7 +1,9 @@
 // Elements, nuclides and atomic weights: look-ups, conventions, refusals.
+
 import { describe, expect, it } from "vitest";
-import { atomicWeight, element, elements, nuclide, nuclidesOf, tryAtomicWeight } from "../../src/element";
+import { atomicWeight, element, elements, nuclide, nuclidesOf } from "../../src/element";
 import { elementIndexOf, elementOf, nanoWeightTable, symbolAt } from "../../src/element/symbols";
+import { attempt } from "../../src/foundation/error";
 import { quantity, uncertaintyBudget } from "../../src/quantity";
 
 describe("element", () => {
@@ -77,14 +79,14 @@ describe("atomicWeight", () => {
   });
 
   it("is refused without a standard weight, naming the longest-lived nuclide", () => {
-    const outcome = tryAtomicWeight("Pm");
+    const outcome = attempt(() => atomicWeight("Pm"));
     expect(outcome.ok || outcome.error.code).toBe("element.no-atomic-weight");
     expect(outcome.ok || outcome.error.details).toEqual({ symbol: "Pm", longestLived: 145, nuclide: "[145Pm]" });
     const number = atomicWeight("Pm", { massNumberIfNone: true });
     expect(number.value.toString()).toBe("145");
     expect(number.standardUncertainty).toBeUndefined();
     // Asking once for the mass number does not open the door for everybody.
-    expect(tryAtomicWeight("Pm").ok).toBe(false);
+    expect(attempt(() => atomicWeight("Pm")).ok).toBe(false);
   });
 });
 

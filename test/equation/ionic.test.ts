@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { completeIonic, netIonic, overallEquation, tryNetIonic, tryOverallEquation } from "../../src/equation";
+import { completeIonic, netIonic, overallEquation } from "../../src/equation";
+import { attempt } from "../../src/foundation/error";
 import { residue } from "./composition";
 
 // Net ionic equations as general chemistry texts print them (OpenStax Chemistry 2e, sections 4.1 and 4.2, and memory).
@@ -64,7 +65,7 @@ describe("ionic equations", () => {
   });
 
   it("refuses where every ion only looks on", () => {
-    expect(tryNetIonic("NaCl + KNO3 -> NaNO3 + KCl")).toMatchObject({
+    expect(attempt(() => netIonic("NaCl + KNO3 -> NaNO3 + KCl"))).toMatchObject({
       ok: false,
       error: { code: "equation.no-net-reaction" },
     });
@@ -125,11 +126,14 @@ describe("overall equation of several steps", () => {
   });
 
   it("refuses steps that do not chain", () => {
-    expect(tryOverallEquation(["H2 + O2 -> H2O", "Na + Cl2 -> NaCl"])).toMatchObject({
+    expect(attempt(() => overallEquation(["H2 + O2 -> H2O", "Na + Cl2 -> NaCl"]))).toMatchObject({
       ok: false,
       error: { code: "equation.steps-do-not-chain" },
     });
-    expect(tryOverallEquation(["H2 + O2 -> H2O", "H2O -> H2 + O2"])).toMatchObject({ ok: false });
-    expect(tryOverallEquation([])).toMatchObject({ ok: false, error: { code: "equation.steps-do-not-chain" } });
+    expect(attempt(() => overallEquation(["H2 + O2 -> H2O", "H2O -> H2 + O2"]))).toMatchObject({ ok: false });
+    expect(attempt(() => overallEquation([]))).toMatchObject({
+      ok: false,
+      error: { code: "equation.steps-do-not-chain" },
+    });
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { oxidationStates, redoxAnalysis, tryHalfReactions, tryOxidationStates } from "../../src/equation";
+import { halfReactions, oxidationStates, redoxAnalysis } from "../../src/equation";
 import { parseFormula } from "../../src/formula";
+import { attempt } from "../../src/foundation/error";
 import { REGISTRY } from "../../src/substance/data/registry";
 
 describe("oxidation states", () => {
@@ -83,7 +84,7 @@ describe("oxidation states", () => {
 
   it("does not depend on the spelling, over the registry", () => {
     const average = (formula: string) => {
-      const states = tryOxidationStates(formula);
+      const states = attempt(() => oxidationStates(formula));
       return states.ok ? JSON.stringify(Object.entries(states.value.toJSON()).sort()) : "unknown";
     };
     for (const { formula } of REGISTRY()) {
@@ -102,7 +103,7 @@ describe("oxidation states", () => {
   });
 
   it("refuses where the rules do not settle it, rather than guess", () => {
-    expect(tryOxidationStates("CuZn")).toMatchObject({
+    expect(attempt(() => oxidationStates("CuZn"))).toMatchObject({
       ok: false,
       error: { code: "equation.oxidation-state-unknown" },
     });
@@ -135,12 +136,15 @@ describe("redox analysis", () => {
       "CrO4^2- + H+ -> Cr2O7^2- + H2O",
     ]) {
       expect(redoxAnalysis(text).isRedox, text).toBe(false);
-      expect(tryHalfReactions(text), text).toMatchObject({ ok: false, error: { code: "equation.not-redox" } });
+      expect(
+        attempt(() => halfReactions(text)),
+        text,
+      ).toMatchObject({ ok: false, error: { code: "equation.not-redox" } });
     }
   });
 
   it("refuses to split a half-reaction again", () => {
-    expect(tryHalfReactions("Cu^2+ + e- -> Cu")).toMatchObject({
+    expect(attempt(() => halfReactions("Cu^2+ + e- -> Cu"))).toMatchObject({
       ok: false,
       error: { code: "equation.half-reaction-given" },
     });

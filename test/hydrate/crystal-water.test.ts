@@ -1,14 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { molarMass, parseFormula } from "../../src/formula";
-import {
-  anhydrousOf,
-  crystalWater,
-  HydrateError,
-  tryAnhydrousOf,
-  tryWithWater,
-  waterContent,
-  withWater,
-} from "../../src/hydrate";
+import { attempt } from "../../src/foundation/error";
+import { anhydrousOf, crystalWater, HydrateError, hydrateOf, waterContent } from "../../src/hydrate";
 
 describe("crystal water", () => {
   test.each([
@@ -39,15 +32,15 @@ describe("crystal water", () => {
   });
 
   test.each(["H2O", "5H2O", "2H2O·H2O"])("refuses %s, which is nothing but water", (formula) => {
-    const outcome = tryAnhydrousOf(formula);
+    const outcome = attempt(() => anhydrousOf(formula));
     expect(outcome.ok ? "" : outcome.error.code).toBe("hydrate.only-water");
   });
 });
 
 describe("adding water", () => {
   test("replaces the water that is already there", () => {
-    expect(withWater("ZnSO4·7H2O", 1).toString()).toBe("ZnSO4.H2O");
-    expect(withWater("ZnSO4·7H2O", 0).toString()).toBe("ZnSO4");
+    expect(hydrateOf("ZnSO4·7H2O", 1).toString()).toBe("ZnSO4.H2O");
+    expect(hydrateOf("ZnSO4·7H2O", 0).toString()).toBe("ZnSO4");
   });
 
   test.each([
@@ -56,13 +49,13 @@ describe("adding water", () => {
     ["8/3", "3CaSO4.8H2O"],
     [2n, "CaSO4.2H2O"],
   ] as const)("takes %s waters", (waters, written) => {
-    expect(withWater("CaSO4", waters).toString()).toBe(written);
+    expect(hydrateOf("CaSO4", waters).toString()).toBe(written);
   });
 
   test.each([-1, Number.NaN, Number.POSITIVE_INFINITY, 1001, "five", "", "1/0", "1e3"])(
     "refuses %s waters",
     (waters) => {
-      const outcome = tryWithWater("CaSO4", waters);
+      const outcome = attempt(() => hydrateOf("CaSO4", waters));
       expect(outcome.ok ? "" : outcome.error.code).toBe("hydrate.water-count");
       expect(outcome.ok ? undefined : outcome.error).toBeInstanceOf(HydrateError);
     },
@@ -71,7 +64,7 @@ describe("adding water", () => {
   test("undoes what taking the water away did", () => {
     for (const formula of ["CuSO4·5H2O", "3CdSO4·8H2O", "Na2CO3·10H2O", "KAl(SO4)2·12H2O"]) {
       const { anhydrous, waters } = crystalWater(formula);
-      expect(withWater(anhydrous, waters).hasSameComposition(parseFormula(formula))).toBe(true);
+      expect(hydrateOf(anhydrous, waters).hasSameComposition(parseFormula(formula))).toBe(true);
     }
   });
 });

@@ -1,9 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { equivalenceReadings, equivalentMass, tryEquivalentMass } from "../../src/hydrate";
+import { attempt } from "../../src/foundation/error";
+import { equivalenceOptions, equivalentMass } from "../../src/hydrate";
 import { explain } from "../../src/quantity";
 
 const ratios = (from: string, to: string): string[] =>
-  equivalenceReadings({ from, to }).map(({ per, ratio }) => `${ratio.toFraction()} per ${per}`);
+  equivalenceOptions({ from, to }).map(({ per, ratio }) => `${ratio.toFraction()} per ${per}`);
 
 describe("one form for another", () => {
   test("goes by the anhydrous salt when only the water differs", () => {
@@ -21,7 +22,7 @@ describe("one form for another", () => {
   });
 
   test("refuses to choose between carbonate and sodium, and says how to", () => {
-    const outcome = tryEquivalentMass("1 g", { from: "Na2CO3", to: "NaHCO3" });
+    const outcome = attempt(() => equivalentMass("1 g", { from: "Na2CO3", to: "NaHCO3" }));
     expect(outcome.ok ? "" : outcome.error.code).toBe("hydrate.several-readings");
     expect(outcome.ok ? "" : outcome.error.hint).toContain('per: "Na" (2 : 1)');
     const perSodium = equivalentMass("1 g", { from: "Na2CO3", to: "NaHCO3", per: "Na" });
@@ -38,17 +39,17 @@ describe("one form for another", () => {
     [{ from: "NaCl", to: "KNO3", per: "Na" }, "hydrate.not-in-both"],
     [{ from: "H2O", to: "NaCl" }, "hydrate.only-water"],
   ])("refuses %o", (forms, code) => {
-    const outcome = tryEquivalentMass("1 g", forms);
+    const outcome = attempt(() => equivalentMass("1 g", forms));
     expect(outcome.ok ? "" : outcome.error.code).toBe(code);
   });
 
   test("names the elements two forms do share", () => {
-    const outcome = tryEquivalentMass("1 g", { from: "Na2CO3", to: "NaHCO3", per: "sodium" });
+    const outcome = attempt(() => equivalentMass("1 g", { from: "Na2CO3", to: "NaHCO3", per: "sodium" }));
     expect(outcome.ok ? "" : outcome.error.hint).toBe('give the symbol of an element they share: "C" or "Na" or "O"');
   });
 
   test("refuses a mass of nothing", () => {
-    const outcome = tryEquivalentMass("0 g", { from: "MgSO4", to: "MgSO4·7H2O" });
+    const outcome = attempt(() => equivalentMass("0 g", { from: "MgSO4", to: "MgSO4·7H2O" }));
     expect(outcome.ok ? "" : outcome.error.code).toBe("amount.not-positive");
   });
 
@@ -76,7 +77,7 @@ describe("a form that is left out", () => {
     [{ to: "CuSO4" }, "from must be text or a Formula, not undefined"],
     [{ from: "CuSO4·5H2O" }, "to must be text or a Formula, not undefined"],
   ])("%j is named", (forms, message) => {
-    const outcome = tryEquivalentMass("1 g", forms as never);
+    const outcome = attempt(() => equivalentMass("1 g", forms as never));
     expect(outcome.ok ? "" : outcome.error.message).toContain(message);
   });
 });

@@ -1,14 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { parseFormula } from "../../src/formula";
-import {
-  crystalWater,
-  formAt,
-  formsInPack,
-  knownForms,
-  stagedDehydration,
-  tryStagedDehydration,
-  withWater,
-} from "../../src/hydrate";
+import { attempt } from "../../src/foundation/error";
+import { crystalWater, hydrateOf, knownForms, soldHydrates, stableHydrate, stagedDehydration } from "../../src/hydrate";
 import { DEHYDRATION } from "../../src/hydrate/data/dehydration";
 import { HYDRATE_FORMS } from "../../src/hydrate/data/forms";
 import { sourceKeys } from "../../src/sources";
@@ -25,7 +18,7 @@ describe("the table of forms", () => {
       expect(crystalWater(formula).waters.equals(0), salt).toBe(true);
       expect(seen.has(formula.toHill()), salt).toBe(false);
       seen.add(formula.toHill());
-      const waters = forms.map((form) => withWater(salt, form.waters)).map((f) => crystalWater(f).waters.valueOf());
+      const waters = forms.map((form) => hydrateOf(salt, form.waters)).map((f) => crystalWater(f).waters.valueOf());
       expect(
         [...waters].sort((a, b) => a - b),
         salt,
@@ -68,7 +61,7 @@ describe("the table of forms", () => {
     );
     for (const { salt, forms } of HYDRATE_FORMS()) {
       for (const { waters, sold = false } of forms) {
-        const form = withWater(salt, waters);
+        const form = hydrateOf(salt, waters);
         expect(sold, form.toString()).toBe(shelf.has(form.compositionText));
       }
     }
@@ -145,8 +138,8 @@ describe("forms of a salt", () => {
   });
 
   test("say which of them a pack may hold", () => {
-    expect(formsInPack("ZnSO4").map((form) => form.formula.toString())).toEqual(["ZnSO4.H2O", "ZnSO4.7H2O"]);
-    expect(formsInPack("C6H8O7").map((form) => form.formula.toString())).toEqual(["C6H8O7", "C6H8O7.H2O"]);
+    expect(soldHydrates("ZnSO4").map((form) => form.formula.toString())).toEqual(["ZnSO4.H2O", "ZnSO4.7H2O"]);
+    expect(soldHydrates("C6H8O7").map((form) => form.formula.toString())).toEqual(["C6H8O7", "C6H8O7.H2O"]);
   });
 
   test("are none for a salt the table does not know", () => {
@@ -162,13 +155,13 @@ describe("forms of a salt", () => {
     ["CuSO4", "90 °C", "CuSO4.5H2O"],
     ["Na2CO3", "33 °C", "Na2CO3.7H2O"],
   ] as const)("%s crystallises at %s as %s", (salt, temperature, expected) => {
-    expect(formAt(salt, temperature)!.formula.toString()).toBe(expected);
+    expect(stableHydrate(salt, temperature)!.formula.toString()).toBe(expected);
   });
 
   test("stay unsaid outside the reach of the table", () => {
-    expect(formAt("Na2SO4", "-10 °C")).toBeUndefined();
-    expect(formAt("Na2SO4", "120 °C")).toBeUndefined();
-    expect(formAt("CaSO4", "20 °C")).toBeUndefined();
+    expect(stableHydrate("Na2SO4", "-10 °C")).toBeUndefined();
+    expect(stableHydrate("Na2SO4", "120 °C")).toBeUndefined();
+    expect(stableHydrate("CaSO4", "20 °C")).toBeUndefined();
   });
 });
 
@@ -179,9 +172,9 @@ describe("staged dehydration", () => {
   });
 
   test("says what is not tabulated", () => {
-    const outcome = tryStagedDehydration("KCl");
+    const outcome = attempt(() => stagedDehydration("KCl"));
     expect(outcome.ok ? "" : outcome.error.code).toBe("hydrate.unknown-salt");
-    const kin = tryStagedDehydration("CuSO4");
+    const kin = attempt(() => stagedDehydration("CuSO4"));
     expect(kin.ok ? "" : kin.error.hint).toContain("CuSO4·5H2O");
   });
 });

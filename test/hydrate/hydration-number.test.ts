@@ -1,12 +1,6 @@
 import { describe, expect, test } from "vitest";
-import {
-  hydrationNumber,
-  meanWater,
-  tryHydrationNumber,
-  tryMeanWater,
-  waterContent,
-  withWater,
-} from "../../src/hydrate";
+import { attempt } from "../../src/foundation/error";
+import { hydrateOf, hydrationNumber, meanHydration, waterContent } from "../../src/hydrate";
 import { explain, quantity } from "../../src/quantity";
 
 describe("waters from heating", () => {
@@ -105,7 +99,7 @@ describe("waters from heating", () => {
     [{ before: "0 g", after: "0 g", anhydrous: "CuSO4" }, "amount.not-positive"],
     [{ before: "5 g", after: "3 g", anhydrous: "H2O" }, "hydrate.only-water"],
   ] as const)("%o is refused with %s", (experiment, code) => {
-    const outcome = tryHydrationNumber(experiment);
+    const outcome = attempt(() => hydrationNumber(experiment));
     expect(outcome.ok ? "" : outcome.error.code).toBe(code);
   });
 });
@@ -113,36 +107,36 @@ describe("waters from heating", () => {
 describe("mean water of a weathered salt", () => {
   test("from the assay undoes the water content", () => {
     for (const n of [0.5, 1, 5, 7, 10]) {
-      const assay = quantity("1").minus(waterContent(withWater("Na2CO3", n)));
-      expect(meanWater({ salt: "Na2CO3", assay }).waters.in("").toNumber()).toBeCloseTo(n, 10);
+      const assay = quantity("1").minus(waterContent(hydrateOf("Na2CO3", n)));
+      expect(meanHydration({ salt: "Na2CO3", assay }).waters.in("").toNumber()).toBeCloseTo(n, 10);
     }
   });
 
   test("from drying and from assay agree", () => {
-    const byMass = meanWater({ salt: "Na2CO3", before: "100 g", after: "60 g" });
-    const byAssay = meanWater({ salt: "Na2CO3", assay: "60 %" });
+    const byMass = meanHydration({ salt: "Na2CO3", before: "100 g", after: "60 g" });
+    const byAssay = meanHydration({ salt: "Na2CO3", assay: "60 %" });
     expect(byMass.waters.in("").toNumber()).toBeCloseTo(byAssay.waters.in("").toNumber(), 10);
   });
 
   test("tells between which known forms it lies, and in what share", () => {
-    const soda = meanWater({ salt: "Na2CO3·10H2O", assay: "60 %" });
+    const soda = meanHydration({ salt: "Na2CO3·10H2O", assay: "60 %" });
     expect(soda.between!.less.toString()).toBe("Na2CO3.H2O");
     expect(soda.between!.more.toString()).toBe("Na2CO3.7H2O");
     const mixed =
       soda.between!.shareOfMore.in("").toNumber() * 7 + (1 - soda.between!.shareOfMore.in("").toNumber()) * 1;
     expect(mixed).toBeCloseTo(soda.waters.in("").toNumber(), 10);
-    expect(meanWater({ salt: "Na2CO3", assay: "30 %" }).between).toBeUndefined();
+    expect(meanHydration({ salt: "Na2CO3", assay: "30 %" }).between).toBeUndefined();
   });
 
   test("takes the vessel off both weighings", () => {
-    const dry = meanWater({ salt: "Na2CO3", before: "5.00 g", after: "2.90 g" });
-    const dish = meanWater({ salt: "Na2CO3", before: "25.00 g", after: "22.90 g", vessel: "20.00 g" });
+    const dry = meanHydration({ salt: "Na2CO3", before: "5.00 g", after: "2.90 g" });
+    const dish = meanHydration({ salt: "Na2CO3", before: "25.00 g", after: "22.90 g", vessel: "20.00 g" });
     expect(dish.waters.equals(dry.waters)).toBe(true);
     expect(dish.anhydrousFraction.in("%").toString()).toBe("58");
   });
 
   test("names the sources of the two forms", () => {
-    expect(meanWater({ salt: "Na2CO3", assay: "60 %" }).between!.sources.length).toBeGreaterThan(0);
+    expect(meanHydration({ salt: "Na2CO3", assay: "60 %" }).between!.sources.length).toBeGreaterThan(0);
     const [first] = hydrationNumber({ before: "5.000 g", after: "3.196 g", anhydrous: "CuSO4" }).candidates;
     expect(first!.source).toBeDefined();
   });
@@ -151,15 +145,15 @@ describe("mean water of a weathered salt", () => {
     [{ salt: "Na2CO3", assay: "0.001 %" }, "hydrate.water-count"],
     [{ salt: "Na2CO3", assay: "50 %", before: "2 g", after: "1 g" }, "hydrate.too-many-inputs"],
   ] as const)("of %o is refused with %s", (material, code) => {
-    const outcome = tryMeanWater(material);
+    const outcome = attempt(() => meanHydration(material));
     expect(outcome.ok ? "" : outcome.error.code).toBe(code);
     expect(outcome.ok ? undefined : outcome.error.hint).toBeDefined();
   });
 
   test("is refused without figures, or with an assay that is no fraction", () => {
-    const nothing = tryMeanWater({ salt: "Na2CO3" });
+    const nothing = attempt(() => meanHydration({ salt: "Na2CO3" }));
     expect(nothing.ok ? "" : nothing.error.code).toBe("hydrate.missing-input");
-    const much = tryMeanWater({ salt: "Na2CO3", assay: "120 %" });
+    const much = attempt(() => meanHydration({ salt: "Na2CO3", assay: "120 %" }));
     expect(much.ok ? "" : much.error.code).toBe("amount.fraction-above-one");
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { percentYield, theoreticalYield } from "../../src/amount";
-import { hydrateMixUps, tryHydrateMixUps } from "../../src/hydrate";
+import { attempt } from "../../src/foundation/error";
+import { hydrateMixUps } from "../../src/hydrate";
 
 const named = (question: Parameters<typeof hydrateMixUps>[0]): string[] =>
   hydrateMixUps(question).map((m) => `${m.heavier} / ${m.lighter}`);
@@ -74,7 +75,7 @@ describe("the hydrate guard", () => {
     [{ ratio: "1.5", relativeUncertainty: 0 }, "hydrate.not-positive"],
     [{ observed: "1 g", expected: "0 g" }, "quantity.division-by-zero"],
   ])("%o is refused with %s", (question, code) => {
-    const outcome = tryHydrateMixUps(question);
+    const outcome = attempt(() => hydrateMixUps(question));
     expect(outcome.ok ? "" : outcome.error.code).toBe(code);
   });
 });

@@ -1,10 +1,12 @@
 // However a dangerous pair is spelt, it is stopped: by formula in any order, with brackets, with crystal water, by systematic,
 // older and shop names, one part in solution, or as something another step makes. Which pairs are dangerous is textbook
 // knowledge (Prudent Practices, Bretherick's Handbook; from memory); the spellings are made by rule.
+
 import { describe, expect, it } from "vitest";
 import { parseFormula } from "../../src/formula";
+import { attempt } from "../../src/foundation/error";
 import { constitutionOf } from "../../src/ion/constitution";
-import { tryNamesOf } from "../../src/substance";
+import { namesOf } from "../../src/substance";
 import { SHOP_MATERIALS } from "../../src/substance/data/shop-materials";
 import { cautionsWhere } from "../../src/substance/hazards/cautions";
 
@@ -119,7 +121,7 @@ const holdsMetal = (text: string): boolean =>
 /** Ways of spelling a substance. */
 function spellings(text: string): string[] {
   const formula = parseFormula(text);
-  const named = tryNamesOf(text);
+  const named = attempt(() => namesOf(text));
   const names = named.ok ? named.value : [];
   const shops = SHOP_MATERIALS()
     .filter((row) => row.formula === text)

@@ -6,11 +6,11 @@ import {
   anhydrousOf,
   crystalWater,
   equivalentMass,
+  hydrateOf,
   hydrationNumber,
   knownForms,
   stagedDehydration,
   waterContent,
-  withWater,
 } from "../../src/hydrate";
 import { DEHYDRATION } from "../../src/hydrate/data/dehydration";
 import { HYDRATE_FORMS } from "../../src/hydrate/data/forms";
@@ -41,7 +41,7 @@ describe("hydrates", () => {
 
   it("are the anhydrous salt again when the water is taken away", () => {
     for (const { formula, waters } of forms) {
-      const again = withWater(anhydrousOf(formula), waters);
+      const again = hydrateOf(anhydrousOf(formula), waters);
       expect(again.hasSameComposition(formula), formula.toString()).toBe(true);
       expect(anhydrousOf(anhydrousOf(formula)).equals(anhydrousOf(formula))).toBe(true);
     }
@@ -50,7 +50,7 @@ describe("hydrates", () => {
   it("hold more water the more waters they have", () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 200 }), (n) => {
-        const at = (k: number) => waterContent(withWater("Na2CO3", (k / 10).toFixed(1)));
+        const at = (k: number) => waterContent(hydrateOf("Na2CO3", (k / 10).toFixed(1)));
         expect(at(n + 1).compare(at(n))).toBe(1);
         expect(at(n).compare("1")).toBe(-1);
       }),
@@ -110,7 +110,7 @@ describe("heating", () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 24 }), grams, (halves, mass) => {
         const n = (halves / 2).toFixed(1);
-        const after = equivalentMass(mass, { from: withWater("Na2SO4", n), to: "Na2SO4" });
+        const after = equivalentMass(mass, { from: hydrateOf("Na2SO4", n), to: "Na2SO4" });
         const found = hydrationNumber({ before: mass, after, anhydrous: "Na2SO4" });
         expect(found.waters.in("").minus(n).abs().toNumber()).toBeLessThan(1e-30);
       }),

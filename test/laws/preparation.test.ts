@@ -2,6 +2,7 @@
 // planned. Bounds: portions of 5 to 500 g, so that rounding to the balance stays below a hundredth.
 import fc from "fast-check";
 import {
+  evaluateRun,
   molarMass,
   type Observations,
   type Plan,
@@ -9,7 +10,6 @@ import {
   planFromJSON,
   planPreparation,
   type Quantity,
-  recordRun,
 } from "preparative";
 import { describe, expect, it } from "vitest";
 
@@ -76,7 +76,7 @@ describe("a plan", () => {
     fc.assert(
       fc.property(frames, masses, (frame, mass) => {
         const plan = planOf(frame, mass);
-        const { supplied, formed, taken } = plan.account;
+        const { supplied, formed, taken } = plan.materialBalance;
         // The substance itself, as written in the equation: crystal water of the shop form and impurities apart.
         const M = (species: string): Quantity => molarMass(species.normalize("NFKC"));
         const used = supplied.map((s) => number(s.amount.minus(s.left).times(M(s.species)), "g"));
@@ -122,13 +122,13 @@ describe("a run", () => {
       fc.property(frames, masses, (frame, mass) => {
         const plan = planOf(frame, mass);
         const weighed = Object.fromEntries(plan.weighings.map((w) => [w.material, w.portion]));
-        const run = recordRun(plan, { weighed });
+        const run = evaluateRun(plan, { weighed });
         expect(run.changes).toEqual([]);
         expect(run.product.theoreticalYield.equals(plan.product.theoreticalYield)).toBe(true);
-        expect(run.account.limiting).toBe(plan.account.limiting);
+        expect(run.materialBalance.limiting).toBe(plan.materialBalance.limiting);
         expect(run.unknown).toEqual(plan.unknown);
-        run.account.supplied.forEach((s, i) => {
-          expect(s.left.equals(plan.account.supplied[i]!.left)).toBe(true);
+        run.materialBalance.supplied.forEach((s, i) => {
+          expect(s.left.equals(plan.materialBalance.supplied[i]!.left)).toBe(true);
         });
       }),
       { numRuns: 40 },
@@ -150,7 +150,7 @@ describe("a run", () => {
     };
     const keys = Object.keys(all) as (keyof Observations)[];
     const told = (order: readonly (keyof Observations)[]): string => {
-      const run = recordRun(plan, Object.fromEntries(order.map((k) => [k, all[k]])));
+      const run = evaluateRun(plan, Object.fromEntries(order.map((k) => [k, all[k]])));
       return JSON.stringify([run.verdict.map((f) => f.text), String(run.percentYield), run.changes.map((c) => c.what)]);
     };
     const expected = told(keys);
@@ -177,7 +177,7 @@ describe("a run", () => {
     const keys = Object.keys(all) as (keyof Observations)[];
     fc.assert(
       fc.property(fc.subarray(keys), (some) => {
-        const run = recordRun(plan, Object.fromEntries(some.map((k) => [k, all[k]])));
+        const run = evaluateRun(plan, Object.fromEntries(some.map((k) => [k, all[k]])));
         expect(run.verdict.length).toBeGreaterThan(0);
         expect(run.verdict[0]!.code === "not-weighed").toBe(!some.includes("dried"));
         expect(run.identity !== undefined).toBe(some.includes("ignition"));

@@ -1,7 +1,7 @@
 // Laws of the work: whatever is planned, elements are conserved in every step, nothing is below zero, every material is used,
 // and a larger batch is the same work with larger figures.
 import fc from "fast-check";
-import { type Contents, type Plan, type ProcedureStep, parseFormula, planPreparation, recordRun } from "preparative";
+import { type Contents, evaluateRun, type Plan, type ProcedureStep, parseFormula, planPreparation } from "preparative";
 import { describe, expect, it } from "vitest";
 import { PREPARATIONS } from "../data/preparations";
 import { planOrCode, requestOf } from "../tools/published-plans";
@@ -138,13 +138,13 @@ describe("any batch", () => {
 
   it("is the plan again when a run weighs what was planned", () => {
     const plan = epsom(100, 5);
-    const run = recordRun(plan, { weighed: Object.fromEntries(plan.weighings.map((w) => [w.material, w.portion])) });
+    const run = evaluateRun(plan, { weighed: Object.fromEntries(plan.weighings.map((w) => [w.material, w.portion])) });
     expect(run.steps.map((s) => s.text)).toEqual(plan.steps.map((s) => s.text));
   });
 
   it("keeps the laws when a run weighs otherwise, in the water that was planned", () => {
     const plan = zinc(250, 5);
-    const run = recordRun(plan, { weighed: { zinc: "240.0 g", soda: "270.0 g" } });
+    const run = evaluateRun(plan, { weighed: { zinc: "240.0 g", soda: "270.0 g" } });
     for (const step of run.steps) {
       conserved(step);
       notBelowZero(step);

@@ -1,5 +1,5 @@
 // Preparations the library was not made from: the recipe's figures and flags, the plan of each kind, and a run of it.
-import { checkRecipe, planPreparation, type Quantity, recordRun } from "preparative";
+import { checkRecipe, evaluateRun, planPreparation, type Quantity } from "preparative";
 import { describe, expect, it } from "vitest";
 import { BENCH_PREPARATIONS, requestOf, weighedOf } from "../data/bench-preparations";
 
@@ -36,6 +36,6 @@ describe.each(BENCH_PREPARATIONS)("$id", (p) => {
     const plan = planPreparation(requestOf(p));
     expect(plan.procedure.kind).toBe(p.kind);
     expect(plan.checks.length).toBeGreaterThanOrEqual(["redox", "other"].includes(p.kind) ? 0 : 1);
-    agrees(recordRun(plan, { weighed: weighedOf(p) }).product.theoreticalYield, "g", p.theory);
+    agrees(evaluateRun(plan, { weighed: weighedOf(p) }).product.theoreticalYield, "g", p.theory);
   });
 });

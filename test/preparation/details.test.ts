@@ -5,11 +5,11 @@ import {
   checkRecipe,
   explain,
   type PlanRequest,
-  planChain,
   planPreparation,
+  planSequence,
   type Quantity,
-  tryPlanChain,
   tryPlanPreparation,
+  tryPlanSequence,
 } from "preparative";
 import { describe, expect, it } from "vitest";
 
@@ -27,19 +27,19 @@ const zinc: PlanRequest = {
 
 describe("the pace of adding", () => {
   it("is set by headspace and by the air of the room", () => {
-    const { pace, vessel } = planPreparation(zinc);
+    const { additionRate, vessel } = planPreparation(zinc);
     // 250 g / 287.54 g/mol × 3/5 × 24.055 L/mol (20 °C) = 12.55 L; in 30 m3: 418 ppm
-    expect(number(pace!.atOnce[0]!.share, "ppm")).toBeCloseTo(418.3, 0);
+    expect(number(additionRate!.atOnce[0]!.share, "ppm")).toBeCloseTo(418.3, 0);
     // 12.55 L / (0.5 % × 2 /h × 30 m3) = 2.51 min
-    expect(number(pace!.leastTime!, "min")).toBeCloseTo(2.51, 2);
+    expect(number(additionRate!.leastTime!, "min")).toBeCloseTo(2.51, 2);
     const headspace = number(vessel!.smallest!, "L") - number(vessel!.liquid, "L");
-    expect(number(pace!.headspace, "L")).toBeCloseTo(headspace, 6);
-    expect(number(pace!.gasPerPortion, "L")).toBeLessThanOrEqual(headspace);
+    expect(number(additionRate!.headspace, "L")).toBeCloseTo(headspace, 6);
+    expect(number(additionRate!.gasPerPortion, "L")).toBeLessThanOrEqual(headspace);
   });
 
   it("follows the room that is told", () => {
     const small = planPreparation({ ...zinc, room: { volume: "15 m3", airChanges: "1 /h" } });
-    expect(number(small.pace!.leastTime!, "min")).toBeCloseTo(4 * 2.51, 1);
+    expect(number(small.additionRate!.leastTime!, "min")).toBeCloseTo(4 * 2.51, 1);
   });
 
   it("gives no time for a gas that needs a hood", () => {
@@ -52,8 +52,8 @@ describe("the pace of adding", () => {
       ],
       scale: { material: "silver", portion: "10 g" },
     });
-    expect(silver.pace!.leastTime).toBeUndefined();
-    expect(silver.pace!.warnings).toEqual(["NO₂: under a hood only, whatever the quantity"]);
+    expect(silver.additionRate!.leastTime).toBeUndefined();
+    expect(silver.additionRate!.warnings).toEqual(["NO₂: under a hood only, whatever the quantity"]);
   });
 });
 
@@ -253,7 +253,7 @@ describe("a chain", () => {
   ].map(({ scale: _, ...step }: Partial<PlanRequest> & Omit<PlanRequest, "scale">) => step);
 
   it("is scaled back from the last product through the yields", () => {
-    const chain = planChain({ steps, wanted: "100 g" });
+    const chain = planSequence({ steps, wanted: "100 g" });
     // 100 g / 0.7 / 219.50 g/mol = 0.65083 mol; / 5 × 548.96 = 71.46 g; / 0.9 = 79.40 g; × 5 × 287.54 / 548.96 = 207.9 g
     const [first] = chain.plans;
     expect(number(first!.weighings[0]!.portion, "g")).toBeCloseTo(207.9, 0);
@@ -308,7 +308,7 @@ describe("a chain", () => {
     ["CuSO4", "10 %"],
     ["CuSO4", "0.5 mol/L"],
   ] as const)("is scaled back through three steps with %s of %s", (form, strength) => {
-    const chain = planChain(copper(form, strength));
+    const chain = planSequence(copper(form, strength));
     const [turnings, oxide] = chain.plans.map((plan) => plan.weighings[0]!.portion);
     expect(number(turnings!, "g")).toBeCloseTo(44.4, 1);
     expect(number(oxide!, "g")).toBeCloseTo(50.0, 1);
@@ -317,14 +317,14 @@ describe("a chain", () => {
   });
 
   it("refuses a step that takes another hydrate than the one before makes", () => {
-    const outcome = tryPlanChain(copper("CuSO4"));
+    const outcome = tryPlanSequence(copper("CuSO4"));
     expect(outcome.ok ? "no refusal" : outcome.error.message).toMatch(
       /takes vitriol as CuSO4, step 2 makes CuSO4.5H2O/,
     );
   });
 
   it("refuses a step that uses nothing the one before makes", () => {
-    const outcome = tryPlanChain({ steps: [{ ...steps[0]!, productName: "something" }, steps[1]!], wanted: "1 g" });
+    const outcome = tryPlanSequence({ steps: [{ ...steps[0]!, productName: "something" }, steps[1]!], wanted: "1 g" });
     expect(outcome.ok ? "no refusal" : outcome.error.code).toBe("plan.request");
   });
 });

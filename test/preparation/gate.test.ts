@@ -1,7 +1,13 @@
 // The gate: plans that must never come through, in whatever spelling, and everyday ones that must. That each of these is
 // dangerous is textbook knowledge (Prudent Practices, Bretherick's Handbook, printed incompatibility lists; from memory).
 import { describe, expect, it } from "vitest";
-import { checkRecipe, type PlanRequest, planChain, planPreparation, tryPlanPreparation } from "../../src/preparation";
+import {
+  checkRecipe,
+  type PlanRequest,
+  planPreparation,
+  planSequence,
+  tryPlanPreparation,
+} from "../../src/preparation";
 import { benchSheet } from "../../src/sheet";
 
 type Given = readonly [form: string, strength?: string];
@@ -308,7 +314,7 @@ describe("a chain and a recipe", () => {
         ],
       },
     ].map(({ scale: _, ...step }: PlanRequest | (Omit<PlanRequest, "scale"> & { scale?: never })) => step);
-    expect(() => planChain({ steps, wanted: "1 g" })).toThrow(/acid sets chlorine free/);
+    expect(() => planSequence({ steps, wanted: "1 g" })).toThrow(/acid sets chlorine free/);
   });
 
   it("is a finding of a recipe", () => {

@@ -1,5 +1,5 @@
 // What an outsider's preparations showed: each was wrong, refused or silent before, and is now right by a general rule.
-import { type PlanRequest, planPreparation, recordRun } from "preparative";
+import { evaluateRun, type PlanRequest, planPreparation } from "preparative";
 import { describe, expect, it } from "vitest";
 
 const plan = (
@@ -97,7 +97,7 @@ describe("a metal as product", () => {
   it("keeps what is over of the other metal, which a mass above the theory may be", () => {
     const over = silver({ name: "copper", form: "Cu", excess: "50 %" });
     expect(over.checks[0]!.text).toContain("is left in the product");
-    const { verdict } = recordRun(over, { dried: "11.8 g" });
+    const { verdict } = evaluateRun(over, { dried: "11.8 g" });
     expect(verdict.map((f) => f.code)).toContain("unreacted");
     const found = verdict.find((f) => f.code === "unreacted")!;
     // by hand: 17.0 / 169.872 / 2 × 63.546 g = 3.18 g of copper used, half as much over
@@ -123,7 +123,7 @@ describe("heating a solid", () => {
       material: "chalk",
       portion: "50.0 g",
     });
-    const found = recordRun(lime, { dried: "30.0 g" }).verdict;
+    const found = evaluateRun(lime, { dried: "30.0 g" }).verdict;
     expect(found.map((f) => f.code)).toEqual(["unreacted", "too-heavy", "wet"]);
     expect(found[0]!.mass!.format({ decimals: 1, uncertainty: "none" })).toBe("4.5 g");
   });
@@ -131,7 +131,7 @@ describe("heating a solid", () => {
 
 describe("a crop short of theory", () => {
   it("is first held against its mother liquor", () => {
-    const found = recordRun(mohr(), { dried: "30.0 g" }).verdict;
+    const found = evaluateRun(mohr(), { dried: "30.0 g" }).verdict;
     expect(found[0]!.code).toBe("loss-explained");
     // 26.9 g anhydrous in 100 g of water at 20 °C is 36.9 g of hexahydrate in 90 mL (solubility table): 9.2 g in some 25 mL
     expect(found[0]!.figure!.in("mL").toNumber()).toBeGreaterThan(20);
@@ -139,7 +139,7 @@ describe("a crop short of theory", () => {
   });
 
   it("is explained by the liquor that was measured", () => {
-    const codes = recordRun(mohr(), { dried: "30.0 g", filtrateVolume: "40 mL" }).verdict.map((f) => f.code);
+    const codes = evaluateRun(mohr(), { dried: "30.0 g", filtrateVolume: "40 mL" }).verdict.map((f) => f.code);
     expect(codes[0]).toBe("consistent");
   });
 });
@@ -298,9 +298,9 @@ describe("a run that was weighed otherwise", () => {
     );
     const short = (checks: typeof green.checks) => checks.find((c) => c.text.startsWith("the precipitant is"));
     expect(short(green.checks)).toBeUndefined();
-    const run = recordRun(green, { weighed: { soda: "24.0 g" } });
+    const run = evaluateRun(green, { weighed: { soda: "24.0 g" } });
     expect(short(run.checks)!.figure!.format({ significant: 3, uncertainty: "none" })).toBe("88.3 %");
-    const much = recordRun(green, { weighed: { soda: "70.0 g" } });
+    const much = evaluateRun(green, { weighed: { soda: "70.0 g" } });
     expect(much.checks.some((c) => c.text.includes("times the need"))).toBe(true);
   });
 });
@@ -443,15 +443,15 @@ describe("a changed observation", () => {
   const made = mohr();
 
   it("leaves alone what does not depend on it", () => {
-    const dry = recordRun(made, { dried: "30.0 g" });
+    const dry = evaluateRun(made, { dried: "30.0 g" });
     expect(dry.liquor).toBe(made.liquor);
     expect(dry.waste).toBe(made.waste);
-    const warm = recordRun(made, { temperature: "25 °C" });
-    expect(warm.account).toBe(made.account);
+    const warm = evaluateRun(made, { temperature: "25 °C" });
+    expect(warm.materialBalance).toBe(made.materialBalance);
     expect(warm.candidates).toBe(made.candidates);
     expect(warm.cost).toBe(made.cost);
     expect(warm.liquor).not.toBe(made.liquor);
-    const heavier = recordRun(made, { weighed: { copperas: "30.0 g" } });
+    const heavier = evaluateRun(made, { weighed: { copperas: "30.0 g" } });
     expect(heavier.feeds[1]).toBe(made.feeds[1]);
     expect(heavier.feeds[0]).not.toBe(made.feeds[0]);
   });

@@ -2,21 +2,21 @@
 // changes no answer, in state libraries, consoles and databases alike.
 import { inspect } from "node:util";
 import {
-  asShelfMaterial,
   balance,
   benchSheet,
   bottleLabel,
   type ChainRequest,
+  evaluateRun,
   fromJSON,
   isPreparativeError,
   knownForms,
   type PlanRequest,
   parseFormula,
-  planChain,
   planFromJSON,
   planPreparation,
+  planSequence,
   quantity,
-  recordRun,
+  shelfMaterialOf,
   shopMaterial,
   solubilityOf,
   substance,
@@ -78,12 +78,12 @@ describe("a form that is edited afterwards", () => {
     expect(JSON.stringify(plan)).toBe(text);
     expect(benchSheet(plan)).toBe(sheet);
     expect(benchSheet(planFromJSON(JSON.parse(text)))).toBe(sheet);
-    expect(recordRun(plan, { weighed: { "de-icer": "29 g" }, dried: "19 g" }).percentYield).toBeDefined();
+    expect(evaluateRun(plan, { weighed: { "de-icer": "29 g" }, dried: "19 g" }).percentYield).toBeDefined();
   });
 
   it("changes no run", () => {
     const dried: `${number} g`[] = ["20 g", "19 g"];
-    const run = recordRun(planPreparation(request()), { dried });
+    const run = evaluateRun(planPreparation(request()), { dried });
     dried.push("1 g");
     expect(run.observations.dried).toEqual(["20 g", "19 g"]);
     expect(run.percentYield!.in("%").toNumber()).toBeCloseTo(95, 0);
@@ -91,7 +91,7 @@ describe("a form that is edited afterwards", () => {
 
   it("changes no chain", () => {
     const form = chainRequest();
-    const chain = planChain(form);
+    const chain = planSequence(form);
     const text = JSON.stringify(chain);
     (form.steps as unknown[]).pop();
     (form.steps[0] as unknown as Loose)["product"] = "NaCl";
@@ -123,8 +123,8 @@ describe("a known form", () => {
 
 describe("what is handed out", () => {
   const plan = planPreparation(request());
-  const run = recordRun(plan, { dried: ["20 g", "19 g"] });
-  const chain = planChain(chainRequest());
+  const run = evaluateRun(plan, { dried: ["20 g", "19 g"] });
+  const chain = planSequence(chainRequest());
   const values: readonly (readonly [string, object])[] = [
     ["Plan", plan],
     ["Run", run],
@@ -207,7 +207,7 @@ describe("what is handed out", () => {
 });
 
 const asSoda = () => {
-  const shelf = asShelfMaterial(shopMaterial("washing soda").candidates[2]!);
+  const shelf = shelfMaterialOf(shopMaterial("washing soda").candidates[2]!);
   return { ...shelf, excess: "5 %" as const };
 };
 
@@ -285,21 +285,23 @@ describe("senseless values", () => {
     [{ temperature: "400 °C" }, "plan.request: temperature"],
     [[], "plan.observation"],
   ])("observations %j are refused", (observations, expected) => {
-    expect(refusal(() => recordRun(planPreparation(gas), observations as never))).toContain(expected);
+    expect(refusal(() => evaluateRun(planPreparation(gas), observations as never))).toContain(expected);
   });
 
   it("a run needs a plan", () => {
     for (const none of [undefined, null, {}, "plan"])
-      expect(refusal(() => recordRun(none as never, { dried: "5 g" }))).toContain("plan.request: a run is recorded");
+      expect(refusal(() => evaluateRun(none as never, { dried: "5 g" }))).toContain("plan.request: a run is recorded");
   });
 
   it("a misspelt field of a chain is refused, wherever it stands", () => {
     const misspelt = { ...chainRequest(), wantd: "1 g" };
-    expect(refusal(() => planChain(misspelt as never))).toContain("there is no option 'wantd'");
+    expect(refusal(() => planSequence(misspelt as never))).toContain("there is no option 'wantd'");
     const [first, second] = chainRequest().steps;
     const inStep = { ...chainRequest(), steps: [{ ...first, expectedYeild: "50 %" }, second] };
-    expect(refusal(() => planChain(inStep as never))).toContain("there is no option 'expectedYeild' in steps[0]");
-    expect(refusal(() => planChain({ ...chainRequest(), steps: [null] } as never))).toContain("plan.request: steps[0]");
+    expect(refusal(() => planSequence(inStep as never))).toContain("there is no option 'expectedYeild' in steps[0]");
+    expect(refusal(() => planSequence({ ...chainRequest(), steps: [null] } as never))).toContain(
+      "plan.request: steps[0]",
+    );
   });
 
   it("a misspelt option of sheet and label is refused", () => {

@@ -1,9 +1,9 @@
 import {
+  evaluateRun,
   explain,
   type PlanRequest,
   planFromJSON,
   planPreparation,
-  recordRun,
   runFromJSON,
   type ShelfMaterial,
   tryPlanPreparation,
@@ -41,11 +41,11 @@ describe("a plan", () => {
   // By hand, CIAAW abridged weights: M(ZnSO4·7H2O) = 287.54, 250.0 g of 98 % is 0.8521 mol; a fifth of it times
   // M(Zn5(CO3)2(OH)6) = 548.96 is 93.55 g; three fifths of it are 0.5112 mol of CO2, 12.51 L at 25 °C and 101.325 kPa.
   it("agrees with the sum done by hand", () => {
-    expect(number(plan.account.supplied[0]!.amount.in("mol"))).toBeCloseTo(0.8521, 4);
+    expect(number(plan.materialBalance.supplied[0]!.amount.in("mol"))).toBeCloseTo(0.8521, 4);
     expect(number(plan.product.theoreticalYield.in("g"))).toBeCloseTo(93.55, 2);
     expect(number(plan.gas[0]!.volume.in("L"))).toBeCloseTo(12.51, 2);
     expect(plan.gas[0]!.formula).toBe("CO₂");
-    expect(plan.account.limiting).toBe("moss killer");
+    expect(plan.materialBalance.limiting).toBe("moss killer");
   });
 
   it("weighs the true form: 256.0 g of crystals carry what 94.8 g of soda ash do", () => {
@@ -67,8 +67,8 @@ describe("a plan", () => {
       (g, feed) => g + (feed.how === "dissolve" ? number(feed.dissolving.water.in("g")) : 0),
       0,
     );
-    const [zn, na] = plan.account.supplied.map((s) => number(s.amount.in("mol"))) as [number, number];
-    const reaction = -3 * number(plan.account.extent.in("mol"));
+    const [zn, na] = plan.materialBalance.supplied.map((s) => number(s.amount.in("mol"))) as [number, number];
+    const reaction = -3 * number(plan.materialBalance.extent.in("mol"));
     expect(number(plan.liquor.water!.in("g"))).toBeCloseTo(added + (7 * zn + 10 * na + reaction) * 18.015, 1);
     expect(plan.liquor.check!.substances.map((s) => [s.formula, s.stays])).toEqual([
       ["Na2SO4", "yes"],
@@ -77,7 +77,7 @@ describe("a plan", () => {
   });
 
   it("says so when a by-product will not stay dissolved", () => {
-    const cold = planPreparation({ ...request, temperature: "5 °C", headroom: 1 });
+    const cold = planPreparation({ ...request, temperature: "5 °C", waterFactor: 1 });
     expect(cold.liquor.check!.substances.find((s) => s.formula === "Na2SO4")!.stays).toBe("no");
   });
 
@@ -147,9 +147,9 @@ describe("a plan", () => {
   });
 
   it("keeps mass: what goes in comes out", () => {
-    const taken = plan.account.taken.reduce((g, t) => g + number(t.mass.in("g")), 0);
-    const formed = plan.account.formed.reduce((g, f) => g + number(f.mass.in("g")), 0);
-    const used = plan.account.supplied.reduce(
+    const taken = plan.materialBalance.taken.reduce((g, t) => g + number(t.mass.in("g")), 0);
+    const formed = plan.materialBalance.formed.reduce((g, f) => g + number(f.mass.in("g")), 0);
+    const used = plan.materialBalance.supplied.reduce(
       (g, s) => g + number(s.amount.minus(s.left).in("mol")) * { "ZnSO₄": 161.436, "Na₂CO₃": 105.988 }[s.species]!,
       0,
     );
@@ -167,7 +167,7 @@ describe("a plan", () => {
       scale: { material: "spirits of salt", portion: "100 mL" },
     });
     // 100 mL × 1.149 g/mL × 0.30 / 36.458 g/mol = 0.94547 mol
-    expect(number(acid.account.supplied[1]!.amount.in("mol"))).toBeCloseTo(0.94547, 5);
+    expect(number(acid.materialBalance.supplied[1]!.amount.in("mol"))).toBeCloseTo(0.94547, 5);
     expect(acid.gas[0]!.formula).toBe("H₂");
     const molar = planPreparation({
       equation: "AgNO3 + NaCl -> AgCl + NaNO3",
@@ -178,7 +178,7 @@ describe("a plan", () => {
       ],
       scale: { material: "silver", portion: "250 mL" },
     });
-    expect(molar.account.supplied.map((s) => s.portion.format({ decimals: 0, uncertainty: "none" }))).toEqual([
+    expect(molar.materialBalance.supplied.map((s) => s.portion.format({ decimals: 0, uncertainty: "none" }))).toEqual([
       "250 mL",
       "25 mL",
     ]);
@@ -230,15 +230,15 @@ describe("a run", () => {
   const plan = planPreparation(request);
 
   it("with exactly the planned weighings is the plan", () => {
-    const run = recordRun(plan, { weighed: { "moss killer": "250.0 g", "washing soda": "256.0 g" } });
+    const run = evaluateRun(plan, { weighed: { "moss killer": "250.0 g", "washing soda": "256.0 g" } });
     expect(run.changes).toEqual([]);
     expect(run.product.theoreticalYield.equals(plan.product.theoreticalYield)).toBe(true);
     expect(run.liquor.water!.equals(plan.liquor.water!)).toBe(true);
   });
 
   it("recomputes from what was really weighed: soda short makes soda the limit", () => {
-    const run = recordRun(plan, { weighed: { "washing soda": "200.0 g" } });
-    expect(run.account.limiting).toBe("washing soda");
+    const run = evaluateRun(plan, { weighed: { "washing soda": "200.0 g" } });
+    expect(run.materialBalance.limiting).toBe("washing soda");
     // 200.0 / 286.14 / 5 × 548.96
     expect(number(run.product.theoreticalYield.in("g"))).toBeCloseTo(76.74, 2);
     expect(run.changes.map((c) => c.what)).toEqual([
@@ -252,7 +252,7 @@ describe("a run", () => {
   });
 
   it("gives the percent yield with the uncertainty of weights and balance", () => {
-    const run = recordRun(plan, { dried: "90.0 g" });
+    const run = evaluateRun(plan, { dried: "90.0 g" });
     expect(run.percentYield!.format({ decimals: 2 })).toBe("96.21 %");
     // balance 0.1/√6 g on 250 g and on 90 g; atomic weights of zinc, partly cancelling: about 0.05 %
     expect(number(run.percentYield!.standardUncertainty!)).toBeGreaterThan(0.03);
@@ -266,11 +266,11 @@ describe("a run", () => {
     ["120.0 g", "too-heavy"],
     ["60.0 g", "lighter-than-losses-explain"],
   ] as const)("reads %s of dry product as %s", (dried, code) => {
-    expect(recordRun(plan, { dried }).verdict[0]!.code).toBe(code);
+    expect(evaluateRun(plan, { dried }).verdict[0]!.code).toBe(code);
   });
 
   it("says by how many grams it is too heavy, and whether unwashed salts could do that", () => {
-    const { verdict } = recordRun(plan, { dried: "120.0 g" });
+    const { verdict } = evaluateRun(plan, { dried: "120.0 g" });
     const heavy = verdict.find((f) => f.code === "too-heavy")!;
     expect(number(heavy.mass!.in("g"))).toBeCloseTo(120 - 93.55, 1);
     const unwashed = verdict.find((f) => f.code === "unwashed")!;
@@ -279,9 +279,9 @@ describe("a run", () => {
   });
 
   it("judges dryness from successive weighings", () => {
-    expect(recordRun(plan, { dried: ["95.0 g", "93.0 g"] }).dryness.constant).toBe(false);
-    expect(recordRun(plan, { dried: ["93.1 g", "93.0 g"] }).dryness.constant).toBe(true);
-    expect(recordRun(plan, { dried: "93.0 g" }).dryness.constant).toBeUndefined();
+    expect(evaluateRun(plan, { dried: ["95.0 g", "93.0 g"] }).dryness.constant).toBe(false);
+    expect(evaluateRun(plan, { dried: ["93.1 g", "93.0 g"] }).dryness.constant).toBe(true);
+    expect(evaluateRun(plan, { dried: "93.0 g" }).dryness.constant).toBeUndefined();
   });
 
   it("says when the balance is too coarse to judge", () => {
@@ -290,11 +290,11 @@ describe("a run", () => {
       scale: { material: "moss killer", portion: "2.0 g" },
       readability: { mass: "0.1 g" },
     });
-    expect(recordRun(small, { dried: "0.7 g" }).verdict.map((f) => f.code)).toContain("balance-too-coarse");
+    expect(evaluateRun(small, { dried: "0.7 g" }).verdict.map((f) => f.code)).toContain("balance-too-coarse");
   });
 
   it("hands its product on as a material with its cost", () => {
-    const run = recordRun(plan, { dried: "90.0 g" });
+    const run = evaluateRun(plan, { dried: "90.0 g" });
     const next = planPreparation({
       equation: "Zn5(CO3)2(OH)6 + CH3COOH + H2O -> Zn(CH3COO)2·2H2O + CO2",
       product: "Zn(CH3COO)2·2H2O",
@@ -314,7 +314,7 @@ describe("a run", () => {
   it("refuses observations that do not fit, by code", () => {
     const code = (observations: object): string => {
       try {
-        recordRun(plan, observations);
+        evaluateRun(plan, observations);
       } catch (error) {
         return (error as { code: string }).code;
       }
@@ -327,7 +327,7 @@ describe("a run", () => {
   });
 
   it("survives JSON", () => {
-    const run = recordRun(plan, { weighed: { "moss killer": "248.6 g" }, dried: "90.0 g" });
+    const run = evaluateRun(plan, { weighed: { "moss killer": "248.6 g" }, dried: "90.0 g" });
     const back = runFromJSON(JSON.parse(JSON.stringify(run)));
     expect(back.percentYield!.equals(run.percentYield!)).toBe(true);
     expect(back.verdict.map((f) => f.text)).toEqual(run.verdict.map((f) => f.text));

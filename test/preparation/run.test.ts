@@ -1,5 +1,5 @@
 // Runs and verdicts: each explanation with its number, on cases worked out by hand.
-import { type Observations, planPreparation, type Quantity, recordRun, tryRecordRun } from "preparative";
+import { evaluateRun, type Observations, planPreparation, type Quantity, tryEvaluateRun } from "preparative";
 import { describe, expect, it } from "vitest";
 
 const number = (q: Quantity, unit: string): number => q.in(unit).toNumber();
@@ -14,7 +14,7 @@ const plan = planPreparation({
   ],
   scale: { material: "zinc", portion: "250.0 g" },
 });
-const run = (observations: Observations) => recordRun(plan, observations);
+const run = (observations: Observations) => evaluateRun(plan, observations);
 const finding = (observations: Observations, code: string) => run(observations).verdict.find((f) => f.code === code);
 
 describe("a verdict", () => {
@@ -37,7 +37,7 @@ describe("a verdict", () => {
       scale: { product: "100 g" },
     });
     // 1.05 × 0.3704 = 38.9 % of the theory: common practice calls it the usual reason of a short precipitant
-    const { verdict } = recordRun(dry, { dried: "38.0 g" });
+    const { verdict } = evaluateRun(dry, { dried: "38.0 g" });
     const mixUp = verdict.find((f) => f.code === "hydrate-mix-up" && /10H₂O/.test(f.text))!;
     expect(number(mixUp.figure!, "%")).toBeCloseTo(38.9, 0);
     expect(verdict.map((f) => f.code).slice(0, 2)).toEqual(["hydrate-mix-up", "lighter-than-losses-explain"]);
@@ -111,7 +111,7 @@ describe("strengths and temperature", () => {
     });
     // school practical: 25 mL of 1.0 mol/L give 7.1885 g; at 0.9 mol/L nine tenths of it
     expect(number(acid.product.theoreticalYield, "g")).toBeCloseTo(7.1885, 3);
-    const weak = recordRun(acid, { strengths: { acid: "0.9 mol/L" } });
+    const weak = evaluateRun(acid, { strengths: { acid: "0.9 mol/L" } });
     expect(number(weak.product.theoreticalYield, "g")).toBeCloseTo(0.9 * 7.1885, 3);
     expect(weak.changes.map((c) => c.what)).toContain("theoretical yield");
     const half = run({ assays: { zinc: "50 %" } });
@@ -146,7 +146,7 @@ describe("observations", () => {
     [{ ignition: { before: "1 g", after: "2 g" } }, "plan.observation"],
     [null, "plan.observation"],
   ])("%j are refused with %s", (observations, code) => {
-    const outcome = tryRecordRun(plan, observations as never);
+    const outcome = tryEvaluateRun(plan, observations as never);
     expect(outcome.ok ? "no refusal" : outcome.error.code).toBe(code);
   });
 });

@@ -1,6 +1,6 @@
 // What happened at the bench, and the explanation that must come first. Masses were worked out by hand from IUPAC 2021 abridged
 // weights: 100.0 g ZnSO4·7H2O (287.541) is 0.34778 mol, as Zn5(CO3)2(OH)6 (548.96) 38.18 g, as ZnCO3 (125.388) 43.61 g.
-import { type Observations, type Plan, type PlanRequest, planPreparation, recordRun } from "preparative";
+import { evaluateRun, type Observations, type Plan, type PlanRequest, planPreparation } from "preparative";
 import { describe, expect, it } from "vitest";
 
 const zinc = (soda: "Na2CO3·10H2O" | "Na2CO3", excess: `${number} %`): Plan =>
@@ -135,14 +135,14 @@ const SCENARIOS: readonly (readonly [string, Plan, Observations, string, RegExp]
 
 describe("the first explanation", () => {
   it.each(SCENARIOS)("%s", (_, made, observations, code, next) => {
-    const [first] = recordRun(made, observations).verdict;
+    const [first] = evaluateRun(made, observations).verdict;
     expect([first!.code, first!.text]).toEqual([code, expect.any(String)]);
     expect(first!.next).toMatch(next);
   });
 
   it("says that a reagent weighed short ran out, beside a yield that fits what it allows", () => {
     // 60.0 g of 286.138 g/mol is 0.20969 mol of soda for 0.34778 mol of zinc: 60.3 %, and 23.0 g
-    const { verdict } = recordRun(carbonate, { weighed: { soda: "60.0 g" }, dried: ["22.5 g", "22.5 g"] });
+    const { verdict } = evaluateRun(carbonate, { weighed: { soda: "60.0 g" }, dried: ["22.5 g", "22.5 g"] });
     expect(verdict.map((f) => f.code).slice(0, 2)).toEqual(["consistent", "reagent-short"]);
     expect(verdict[1]!.figure!.format({ decimals: 1, uncertainty: "none" })).toBe("60.3 %");
     expect(verdict[1]!.mass!.format({ decimals: 1, uncertainty: "none" })).toBe("23.0 g");

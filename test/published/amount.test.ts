@@ -5,9 +5,9 @@ import {
   amountOf,
   limitingReagents,
   massOf,
-  neededFor,
   percentYield,
   reactionAmounts,
+  requiredAmount,
   theoreticalYield,
 } from "../../src/amount";
 import { quantity } from "../../src/quantity";
@@ -41,7 +41,7 @@ const cases: readonly Printed[] = [
   {
     item: "4.3 worked example 4.11, follow-up",
     question: "CO for 25.13 g Fe2O3",
-    result: () => neededFor("Fe2O3 + 3 CO -> 2 Fe + 3 CO2", { Fe2O3: "25.13 g" }, "CO").mass!,
+    result: () => requiredAmount("Fe2O3 + 3 CO -> 2 Fe + 3 CO2", { Fe2O3: "25.13 g" }, "CO").mass!,
     unit: "g",
     printed: "13.22",
     within: 0.005,
@@ -75,7 +75,7 @@ const cases: readonly Printed[] = [
     item: "4.3 section exercise 16",
     question: "0.2089 mol/L KI for 43.88 mL of 0.3842 mol/L Cu(NO3)2",
     result: () =>
-      neededFor(
+      requiredAmount(
         "2 Cu(NO3)2 + 4 KI -> 2 CuI + I2 + 4 KNO3",
         { "Cu(NO3)2": { volume: "43.88 mL", strength: "0.3842 mol/L" } },
         "KI",
@@ -151,7 +151,7 @@ describe("figures of the trade", () => {
   test("100 g of copper(II) sulfate pentahydrate needs 67.29 g of sodium hydrogencarbonate at two to one", () => {
     const needed = massOf(amountOf("100 g", "CuSO4·5H2O").times(2), "NaHCO3");
     expect(needed.in("g").toFixed(2)).toBe("67.29");
-    const written = neededFor(
+    const written = requiredAmount(
       "2 CuSO4 + 4 NaHCO3 -> Cu2(OH)2CO3 + 2 Na2SO4 + 3 CO2 + H2O",
       { CuSO4: { mass: "100 g", as: "CuSO4·5H2O" } },
       "NaHCO3",

@@ -22,10 +22,10 @@ import {
   mixSolutions,
   mixToStrength,
   molarMassOfGas,
-  neededFor,
   percentYield,
   reactionAmounts,
-  replicates,
+  replicateStatistics,
+  requiredAmount,
   stockSolution,
   theoreticalYield,
   titrate,
@@ -182,7 +182,7 @@ describe("what runs out, and what comes of it", () => {
       ((10 / M("Zn5 C2 O12 H6")) * 10 * M("C2 H4 O2")) / 0.05,
       "g",
       () =>
-        neededFor("Zn5(CO3)2(OH)6 + CH3COOH -> Zn(CH3COO)2 + CO2 + H2O", { "Zn5(CO3)2(OH)6": "10 g" }, "CH3COOH", {
+        requiredAmount("Zn5(CO3)2(OH)6 + CH3COOH -> Zn(CH3COO)2 + CO2 + H2O", { "Zn5(CO3)2(OH)6": "10 g" }, "CH3COOH", {
           strength: "5 % w/w",
         }).mass!,
     ],
@@ -191,7 +191,7 @@ describe("what runs out, and what comes of it", () => {
       ((4 / M("Cu O")) * 1.1 * 1000) / 2,
       "mL",
       () =>
-        neededFor("CuO + H2SO4 -> CuSO4 + H2O", { CuO: "4.0 g" }, "H2SO4", { strength: "2 mol/L", excess: "10 %" })
+        requiredAmount("CuO + H2SO4 -> CuSO4 + H2O", { CuO: "4.0 g" }, "H2SO4", { strength: "2 mol/L", excess: "10 %" })
           .volume!,
     ],
     [
@@ -199,7 +199,7 @@ describe("what runs out, and what comes of it", () => {
       (27.8 / M("Fe S O4", 7) / 2 / (20 / 22.414)) * 1000,
       "mL",
       () =>
-        neededFor("FeSO4 + H2O2 + H2SO4 -> Fe2(SO4)3 + H2O", { FeSO4·7H2O: "27.8 g" }, "H2O2", {
+        requiredAmount("FeSO4 + H2O2 + H2SO4 -> Fe2(SO4)3 + H2O", { FeSO4·7H2O: "27.8 g" }, "H2O2", {
           strength: "10 volumes",
         }).volume!,
     ],
@@ -535,20 +535,22 @@ describe("titrations", () => {
       0.5105 / M("K H5 C8 O4") / 0.0251,
       "mol/L",
       () =>
-        neededFor("KHC8H4O4 + NaOH -> KNaC8H4O4 + H2O", { KHC8H4O4: "0.5105 g" }, "NaOH").amount.dividedBy("25.10 mL"),
+        requiredAmount("KHC8H4O4 + NaOH -> KNaC8H4O4 + H2O", { KHC8H4O4: "0.5105 g" }, "NaOH").amount.dividedBy(
+          "25.10 mL",
+        ),
     ],
     [
       "standard deviation of 10.12, 10.15 and 10.13 mL",
       Math.sqrt((0.0133333 ** 2 + 0.0166667 ** 2 + 0.0033333 ** 2) / 2),
       "mL",
-      () => replicates(["10.12 mL", "10.15 mL", "10.13 mL"]).standardDeviation!,
+      () => replicateStatistics(["10.12 mL", "10.15 mL", "10.13 mL"]).standardDeviation!,
     ],
     [
       "98 % acid of 1.84 g/mL, 10 mL, both protons, by 2 mol/L lye",
       ((10 * 1.84 * 0.98) / M("H2 S O4")) * 1000,
       "mL",
       () =>
-        neededFor(
+        requiredAmount(
           "H2SO4 + NaOH -> Na2SO4 + H2O",
           { H2SO4: { volume: "10 mL", strength: "98 % w/w", density: "1.84 g/mL" } },
           "NaOH",

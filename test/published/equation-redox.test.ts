@@ -1,14 +1,6 @@
 import { describe, expect, it } from "vitest";
-import {
-  balance,
-  halfReactions,
-  netIonic,
-  oxidationStates,
-  redoxAnalysis,
-  tryBalance,
-  tryHalfReactions,
-  tryNetIonic,
-} from "../../src/equation";
+import { balance, halfReactions, netIonic, oxidationStates, redoxAnalysis, tryBalance } from "../../src/equation";
+import { attempt } from "../../src/foundation/error";
 import { CORPUS } from "../data/equation-corpus";
 import { OXIDATION } from "../data/equations";
 
@@ -107,12 +99,12 @@ describe("the whole corpus, seen as redox", () => {
   it("adds halves up to the net equation of the balanced one wherever the halves are unique", () => {
     let equal = 0;
     for (const equation of balanced) {
-      const halves = tryHalfReactions(equation);
+      const halves = attempt(() => halfReactions(equation));
       if (!halves.ok) {
         expect(halves.error.code, String(equation)).toMatch(/not-redox|halves-not-unique|oxidation-state-unknown/);
         continue;
       }
-      const net = tryNetIonic(equation);
+      const net = attempt(() => netIonic(equation));
       const expected = [String(equation), ...(net.ok ? [String(net.value)] : [])].map((text) =>
         sides(text).join(" -> "),
       );

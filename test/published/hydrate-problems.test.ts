@@ -9,7 +9,7 @@ import {
   equivalentMass,
   hydrateMixUps,
   hydrationNumber,
-  meanWater,
+  meanHydration,
   stagedDehydration,
   waterContent,
 } from "../../src/hydrate";
@@ -226,32 +226,32 @@ describe("effloresced soda", () => {
       "assay of 63.0 %",
       ((1 / 0.63 - 1) * soda) / WATER,
       "",
-      () => meanWater({ salt: "Na2CO3·10H2O", assay: "63.0 %" }).waters,
+      () => meanHydration({ salt: "Na2CO3·10H2O", assay: "63.0 %" }).waters,
     ],
     [
       "5.00 g dried to 2.90 g",
       2.1 / WATER / (2.9 / soda),
       "",
-      () => meanWater({ salt: "Na2CO3", before: "5.00 g", after: "2.90 g" }).waters,
+      () => meanHydration({ salt: "Na2CO3", before: "5.00 g", after: "2.90 g" }).waters,
     ],
     [
       "the same in a dish of 20.00 g",
       2.1 / WATER / (2.9 / soda),
       "",
-      () => meanWater({ salt: "Na2CO3", before: "25.00 g", after: "22.90 g", vessel: "20.00 g" }).waters,
+      () => meanHydration({ salt: "Na2CO3", before: "25.00 g", after: "22.90 g", vessel: "20.00 g" }).waters,
     ],
     [
       "and its mass fraction",
       58,
       "%",
-      () => meanWater({ salt: "Na2CO3", before: "25.00 g", after: "22.90 g", vessel: "20.00 g" }).anhydrousFraction,
+      () => meanHydration({ salt: "Na2CO3", before: "25.00 g", after: "22.90 g", vessel: "20.00 g" }).anhydrousFraction,
     ],
     [
       "0.3550 g that take 24.80 mL of decimolar acid",
       ((0.355 / (0.00124 * soda) - 1) * soda) / WATER,
       "",
       () =>
-        meanWater({
+        meanHydration({
           salt: "Na2CO3",
           assay: titrate({
             titrant: { strength: "0.1000 mol/L", of: "HCl" },

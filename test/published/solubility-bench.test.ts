@@ -224,7 +224,7 @@ describe("precipitation", () => {
     ["Ni^2+", 6.9, 9, undefined],
     ["Mn^2+", 8.2, 10.2, undefined],
   ] as const)("finds the pH window of %s", (metal, starts, complete, again) => {
-    const window = S.hydroxideWindow({ metal, concentration: "0.1 mol/L" });
+    const window = S.hydroxidePrecipitationRange({ metal, concentration: "0.1 mol/L" });
     expect(Math.abs(window.startsAt!.value.toNumber() - starts)).toBeLessThan(0.5);
     expect(Math.abs(window.completeFrom!.value.toNumber() - complete)).toBeLessThan(0.5);
     if (again !== undefined) expect(Math.abs(window.redissolvesFrom!.value.toNumber() - again)).toBeLessThan(0.5);
@@ -232,7 +232,7 @@ describe("precipitation", () => {
 
   it("knows zinc, aluminium, lead and tin(II) in strong alkali, copper and iron not (common practice)", () => {
     const dissolves = (metal: string) =>
-      S.hydroxideWindow({ metal, concentration: "0.1 mol/L" }).allDissolvedFrom !== undefined;
+      S.hydroxidePrecipitationRange({ metal, concentration: "0.1 mol/L" }).allDissolvedFrom !== undefined;
     for (const metal of ["Zn^2+", "Al^3+", "Pb^2+", "Sn^2+"]) expect(dissolves(metal), metal).toBe(true);
     for (const metal of ["Cu^2+", "Fe^3+", "Ni^2+", "Mg^2+", "Mn^2+"]) expect(dissolves(metal), metal).toBe(false);
   });
@@ -251,9 +251,9 @@ describe("precipitation", () => {
     ["Cu^2+", "basic", "basic"],
     ["Fe^3+", "hydroxide", "hydroxide"],
   ] as const)("gives %s a %s carbonate with soda, a %s one with bicarbonate", (metal, soda, bicarbonate) => {
-    expect(S.carbonateVerdict({ metal, precipitant: "soda" }).verdict).toBe(soda);
-    expect(S.carbonateVerdict({ metal, precipitant: "bicarbonate" }).verdict).toBe(bicarbonate);
-    expect(S.carbonateVerdict({ metal, precipitant: "soda" }).source).toBe("commonPractice");
+    expect(S.precipitatedCarbonate({ metal, precipitant: "soda" }).verdict).toBe(soda);
+    expect(S.precipitatedCarbonate({ metal, precipitant: "bicarbonate" }).verdict).toBe(bicarbonate);
+    expect(S.precipitatedCarbonate({ metal, precipitant: "soda" }).source).toBe("commonPractice");
   });
 
   it.each([
@@ -263,7 +263,7 @@ describe("precipitation", () => {
     ["BaSO4", "BaCO3", "hardly"],
     ["AgCl", "AgI", "goes"],
   ] as const)("turns %s into %s: %s (common practice)", (from, to, verdict) => {
-    expect(S.solidConversion({ from, to }).verdict).toBe(verdict);
+    expect(S.saltConversion({ from, to }).verdict).toBe(verdict);
   });
 });
 

@@ -12,7 +12,7 @@ import {
   massFractionFromDensity,
   massOf,
   mixToStrength,
-  strengthAsMade,
+  strengthPrepared,
 } from "../../src/amount";
 import { SOLUTION_DENSITIES } from "../../src/amount/data/solution-densities";
 import { type CurvePoint, chordBound } from "../../src/amount/density/density-chord";
@@ -21,10 +21,10 @@ import { type Quantity, quantity } from "../../src/quantity";
 import { checkPrinted, type Printed } from "./printed";
 
 const made = (
-  mass: Parameters<typeof strengthAsMade>[0],
+  mass: Parameters<typeof strengthPrepared>[0],
   of: string,
   volume: "1.00 L" | "0.075 L" | "0.500 L" | "2.50 L" | "2.00 L",
-): Quantity => strengthAsMade(mass, { of, volume }).concentration;
+): Quantity => strengthPrepared(mass, { of, volume }).concentration;
 
 const cases: readonly Printed[] = [
   {

@@ -1,7 +1,7 @@
 // Titration and gravimetric analysis against published problems. Chemistry 2e (OpenStax, 2019, web revision), section 4.5;
 // tolerance half a unit of the last printed place unless said otherwise.
 import { describe, expect, test } from "vitest";
-import { backTitrate, neededFor, replicates, titrate } from "../../src/amount";
+import { backTitrate, replicateStatistics, requiredAmount, titrate } from "../../src/amount";
 import { equivalentMass } from "../../src/hydrate";
 import { quantity } from "../../src/quantity";
 import { checkPrinted, type Printed } from "./printed";
@@ -70,7 +70,8 @@ const cases: readonly Printed[] = [
     item: "section exercise 10",
     question: "0.600 mol/L HCl for 2.50 g NaHCO3",
     result: () =>
-      neededFor("NaHCO3 + HCl -> NaCl + CO2 + H2O", { NaHCO3: "2.50 g" }, "HCl", { strength: "0.600 mol/L" }).volume!,
+      requiredAmount("NaHCO3 + HCl -> NaCl + CO2 + H2O", { NaHCO3: "2.50 g" }, "HCl", { strength: "0.600 mol/L" })
+        .volume!,
     unit: "mL",
     printed: "49.6",
     within: 0.05,
@@ -79,7 +80,7 @@ const cases: readonly Printed[] = [
     item: "section exercise 12",
     question: "0.3300 mol/L NaOH for 15.00 mL of 0.1500 mol/L oxalic acid",
     result: () =>
-      neededFor(
+      requiredAmount(
         "H2C2O4 + 2 NaOH -> Na2C2O4 + 2 H2O",
         { H2C2O4: { volume: "15.00 mL", strength: "0.1500 mol/L" } },
         "NaOH",
@@ -105,7 +106,7 @@ describe("outliers", () => {
     [20, 2.709],
   ])("the critical value for %i readings is %d", (n, printed) => {
     const list = Array.from({ length: n }, (_, i) => ({ value: 10 + i * i, unit: "mL" }));
-    expect(Math.abs(replicates(list).suspect!.critical - printed)).toBeLessThan(0.001);
+    expect(Math.abs(replicateStatistics(list).suspect!.critical - printed)).toBeLessThan(0.001);
   });
 });
 

@@ -4,16 +4,16 @@
 // public reproductions of the examples).
 
 import {
-  apply,
-  correlated,
+  applyFunction,
   correlationCoefficient,
   effectiveDegreesOfFreedom,
   expandedUncertainty,
-  jointReadings,
+  meansOfPairedReadings,
   type Quantity,
   quantity,
   sum,
   uncertaintyBudget,
+  withCorrelation,
 } from "preparative";
 import { describe, expect, it } from "vitest";
 
@@ -109,19 +109,19 @@ describe("JCGM 100, H.1, an end gauge", () => {
 });
 
 describe("JCGM 100, H.2, resistance and reactance measured together", () => {
-  const { V, I, phi } = jointReadings({
+  const { V, I, phi } = meansOfPairedReadings({
     V: ["5.007 V", "4.994 V", "5.005 V", "4.990 V", "4.999 V"],
     I: ["19.663 mA", "19.639 mA", "19.640 mA", "19.685 mA", "19.678 mA"],
     phi: ["1.0456 rad", "1.0438 rad", "1.0468 rad", "1.0428 rad", "1.0433 rad"],
   });
   const angle = (x: { toNumber(): number } | undefined) => x!.toNumber();
-  const cosine = apply([phi], {
+  const cosine = applyFunction([phi], {
     name: "cos",
     unit: "",
     value: ([x]) => Math.cos(angle(x)),
     partials: ([x]) => [-Math.sin(angle(x))],
   });
-  const sine = apply([phi], {
+  const sine = applyFunction([phi], {
     name: "sin",
     unit: "",
     value: ([x]) => Math.sin(angle(x)),
@@ -186,7 +186,7 @@ describe("JCGM 100, correlation and coverage", () => {
     const names = Array.from({ length: 10 }, (_, i) => `R${i}`);
     const inputs = Object.fromEntries(names.map((name) => [name, "1000 ± 0.1 Ω"]));
     const pairs = names.flatMap((a, i) => names.slice(i + 1).map((c) => [a, c, 1] as const));
-    const total = sum(Object.values(correlated(inputs, pairs)));
+    const total = sum(Object.values(withCorrelation(inputs, pairs)));
     within(total.standardUncertainty, 1, 0.005);
     within(sum(Object.values(inputs).map((r) => quantity(r))).standardUncertainty, 0.316, 0.0005); // 0.1 sqrt(10), if independent
   });

@@ -1,15 +1,15 @@
 import {
-  apply,
+  applyFunction,
   effectiveDegreesOfFreedom,
   explain,
   exponential,
-  jointReadings,
-  largest,
+  maximum,
+  meanOfReadings,
+  meansOfPairedReadings,
+  minimum,
   naturalLogarithm,
   type Quantity,
   quantity,
-  readings,
-  smallest,
   squareRoot,
   sum,
   uncertaintyBudget,
@@ -92,10 +92,10 @@ describe("arithmetic with dimensions", () => {
   it("compares and chooses", () => {
     expect(quantity("1 kg").compare("999 g")).toBe(1);
     expect(quantity("1 kg").equals("1000 g")).toBe(true);
-    expect(smallest(["2 mol", "900 mmol"]).toString()).toBe("900 mmol");
-    expect(largest(["2 mol", "900 mmol"]).toString()).toBe("2 mol");
+    expect(minimum(["2 mol", "900 mmol"]).toString()).toBe("900 mmol");
+    expect(maximum(["2 mol", "900 mmol"]).toString()).toBe("2 mol");
     const [a, b] = [quantity("1.0(1) g", { label: "a" }), quantity("2.0(3) g", { label: "b" })];
-    expect(uncertaintyBudget(smallest([a, b])).map((line) => [line.input, line.share])).toEqual([
+    expect(uncertaintyBudget(minimum([a, b])).map((line) => [line.input, line.share])).toEqual([
       ["a", 1],
       ["b", 0],
     ]);
@@ -155,14 +155,14 @@ describe("arithmetic with dimensions", () => {
   });
 
   it("takes functions that are not built in", () => {
-    const y = apply(["3.0(1) g"], {
+    const y = applyFunction(["3.0(1) g"], {
       name: "square",
       unit: "g2",
       value: ([x]) => x!.times(x!),
       partials: ([x]) => [x!.times(2)],
     });
     expect(y.toString()).toBe("9.00 ± 0.60 g2");
-    expect(code(() => apply(["3 g"], { name: "f", unit: "g", value: () => 1, partials: () => [] }))).toBe(
+    expect(code(() => applyFunction(["3 g"], { name: "f", unit: "g", value: () => 1, partials: () => [] }))).toBe(
       "quantity.not-a-number",
     );
   });
@@ -173,18 +173,18 @@ describe("arithmetic with dimensions", () => {
 describe("readings that state an uncertainty", () => {
   it("have it in their mean, beside the scatter", () => {
     // s/√2 of 10.01 and 10.03 is 0.01; √(0.01² + 0.5²)
-    const mean = readings(["10.01 ± 0.5 mL", "10.03 ± 0.5 mL"]);
+    const mean = meanOfReadings(["10.01 ± 0.5 mL", "10.03 ± 0.5 mL"]);
     expect(mean.standardUncertainty!.toNumber()).toBeCloseTo(Math.hypot(0.01, 0.5), 12);
     expect(mean.in("mL").toString()).toBe("10.02");
-    const agreeing = readings(["5.00 ± 0.03 g", "5.00 ± 0.03 g", "5.00 ± 0.03 g"]);
+    const agreeing = meanOfReadings(["5.00 ± 0.03 g", "5.00 ± 0.03 g", "5.00 ± 0.03 g"]);
     expect(agreeing.standardUncertainty!.toString()).toBe("0.03");
     expect(effectiveDegreesOfFreedom(agreeing)).toBe(Infinity);
-    expect(readings(["20.0(2) °C", "20.0(2) °C"]).standardUncertainty!.toString()).toBe("0.2");
-    expect(readings(["5.00(2) g", "5.00(4) g"]).standardUncertainty!.toString()).toBe("0.03");
+    expect(meanOfReadings(["20.0(2) °C", "20.0(2) °C"]).standardUncertainty!.toString()).toBe("0.2");
+    expect(meanOfReadings(["5.00(2) g", "5.00(4) g"]).standardUncertainty!.toString()).toBe("0.03");
   });
 
   it("keep it in joint readings too, together with their correlation", () => {
-    const { a, b } = jointReadings({
+    const { a, b } = meansOfPairedReadings({
       a: ["1.0(3) g", "1.2(3) g", "1.1(3) g"],
       b: ["2.0(4) g", "1.8(4) g", "1.9(4) g"],
     });

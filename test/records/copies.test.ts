@@ -32,8 +32,8 @@ describe("two copies", () => {
   it("sum, choose and average over both", () => {
     const mixed = [one.quantity("1 g"), other.quantity("2 g"), one.quantity("3 g")];
     expect(String(one.sum(mixed))).toBe("6 g");
-    expect(String(other.largest(mixed))).toBe("3 g");
-    expect(String(one.replicates(mixed).mean.to("g").value)).toBe("2");
+    expect(String(other.maximum(mixed))).toBe("3 g");
+    expect(String(one.replicateStatistics(mixed).mean.to("g").value)).toBe("2");
   });
 
   it("know that one input used in both is one input", () => {
@@ -53,7 +53,7 @@ describe("two copies", () => {
       scale: { product: other.quantity("20 g") },
     } as const;
     const plan = one.planPreparation(request);
-    const run = other.recordRun(plan, { dried: one.quantity("19 g") });
+    const run = other.evaluateRun(plan, { dried: one.quantity("19 g") });
     expect(run.percentYield!.format({ decimals: 0, uncertainty: "none" })).toBe("95 %");
     expect(other.benchSheet(plan)).toBe(one.benchSheet(plan));
   });

@@ -1,6 +1,7 @@
 import { readFile } from "node:fs/promises";
 import {
   balance,
+  evaluateRun,
   fromJSON,
   type IonicEquation,
   netIonic,
@@ -8,10 +9,9 @@ import {
   overallEquation,
   parseEquation,
   parseFormula,
-  planChain,
   planPreparation,
+  planSequence,
   quantity,
-  recordRun,
   solubilityOf,
   substance,
   tryFromJSON,
@@ -37,7 +37,7 @@ describe("records", () => {
     ["an equation", parseEquation("1/2 O2 + H2 -> H2O")],
     ["a balanced equation", balance("KMnO4 + HCl -> KCl + MnCl2 + Cl2 + H2O")],
     ["a plan", plan],
-    ["a run", recordRun(plan, { weighed: { soda: "21.0 g" }, dried: "19.0 g" })],
+    ["a run", evaluateRun(plan, { weighed: { soda: "21.0 g" }, dried: "19.0 g" })],
   ])("bring %s back as it was", (_, value) => {
     const text = JSON.stringify(value);
     const back = fromJSON(JSON.parse(text));
@@ -59,7 +59,7 @@ describe("the release in a record", () => {
   });
 });
 
-const chain = planChain({
+const chain = planSequence({
   steps: [
     {
       equation: "CaCl2 + Na2CO3 -> CaCO3 + NaCl",
@@ -85,7 +85,7 @@ const KINDS: readonly (readonly [string, { toJSON(): object }])[] = [
   ["Substance", substance("Epsom salt")],
   ["Solubility", solubilityOf("CuSO4", "25 °C")],
   ["Plan", plan],
-  ["Run", recordRun(plan, { dried: "19.0 g" })],
+  ["Run", evaluateRun(plan, { dried: "19.0 g" })],
   ["Chain", chain],
 ];
 
@@ -156,7 +156,7 @@ describe("a record that somebody altered", () => {
 
   it.each([[{ observations: undefined }], [{ plan: {} }], [{ figures: "x" }], [{ figures: [{ what: 5 }] }]])(
     "is no run: %j",
-    (change) => expect(altered(recordRun(plan, {}), change)).toBe("plan.json"),
+    (change) => expect(altered(evaluateRun(plan, {}), change)).toBe("plan.json"),
   );
 
   it.each([

@@ -1,6 +1,6 @@
 import { execFileSync } from "node:child_process";
 import { fileURLToPath } from "node:url";
-import { benchSheet, type Plan, planPreparation, recordRun } from "preparative";
+import { benchSheet, evaluateRun, type Plan, planPreparation } from "preparative";
 import { describe, expect, it } from "vitest";
 
 const plan = planPreparation({
@@ -16,7 +16,7 @@ const plan = planPreparation({
 
 describe("the bench sheet", () => {
   it("keeps to 78 columns as text", () => {
-    for (const of of [plan, recordRun(plan, { weighed: { "soda ash": "30 g" }, dried: "25 g" })]) {
+    for (const of of [plan, evaluateRun(plan, { weighed: { "soda ash": "30 g" }, dried: "25 g" })]) {
       for (const line of benchSheet(of).split("\n")) expect([...line].length).toBeLessThanOrEqual(78);
     }
   });

@@ -1,4 +1,4 @@
-import { bottleLabel, type Plan, planPreparation, recordRun } from "preparative";
+import { bottleLabel, evaluateRun, type Plan, planPreparation } from "preparative";
 import { describe, expect, it } from "vitest";
 
 const plan = planPreparation({
@@ -14,7 +14,7 @@ const plan = planPreparation({
 
 describe("the label of a bottle", () => {
   it("says what, how much, from what, how dry, and by whom", () => {
-    const text = bottleLabel(recordRun(plan, { dried: ["19.1 g", "19.0 g"] }), { date: "1 May", owner: "A. B." });
+    const text = bottleLabel(evaluateRun(plan, { dried: ["19.1 g", "19.0 g"] }), { date: "1 May", owner: "A. B." });
     for (const part of [
       "CaCO₃",
       "chalk",
@@ -31,8 +31,8 @@ describe("the label of a bottle", () => {
   });
 
   it("warns of a bottle filled too early", () => {
-    expect(bottleLabel(recordRun(plan, { dried: ["25 g", "20 g"] }))).toContain("NOT at constant mass");
-    expect(bottleLabel(recordRun(plan, {}))).toContain("not weighed");
+    expect(bottleLabel(evaluateRun(plan, { dried: ["25 g", "20 g"] }))).toContain("NOT at constant mass");
+    expect(bottleLabel(evaluateRun(plan, {}))).toContain("not weighed");
   });
 
   it("is written in three formats, escaped", () => {

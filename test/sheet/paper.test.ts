@@ -1,6 +1,13 @@
 // What people call their jars goes on paper as the words it is: it starts no line, heading, list, link or image, turns no
 // writing round and commands no terminal.
-import { benchSheet, bottleLabel, drawSolubility, type PlanRequest, planPreparation, recordRun } from "preparative";
+import {
+  benchSheet,
+  bottleLabel,
+  evaluateRun,
+  type PlanRequest,
+  planPreparation,
+  solubilityDiagram,
+} from "preparative";
 import { describe, expect, it } from "vitest";
 
 const EVIL = [
@@ -38,7 +45,7 @@ const UNFIT = /[\p{Cs}\u2028\u2029\u061C\u200E\u200F\u202A-\u202E\u2066-\u2069]|
 
 describe.each(EVIL)("a jar called %j", (name) => {
   const plan = planPreparation(requestCalled(name));
-  const run = recordRun(plan, { dried: "19 g", note: name });
+  const run = evaluateRun(plan, { dried: "19 g", note: name });
   const sheets = [plan, run].flatMap((of) =>
     (["text", "markdown", "html"] as const).flatMap((format) => [
       benchSheet(of, { format }),
@@ -61,7 +68,7 @@ describe.each(EVIL)("a jar called %j", (name) => {
     const headings = markdown.split("\n").filter((line) => /^#{1,6} /.test(line));
     expect(headings.filter((line) => line.includes("heading")).every((line) => line.includes("jar"))).toBe(true);
     expect(benchSheet(plan, { format: "html" })).not.toMatch(/<img|<b>/);
-    expect(drawSolubility({ formulas: ["KNO3"], points: [{ celsius: 20, grams: 10, label: name }] })).not.toMatch(
+    expect(solubilityDiagram({ formulas: ["KNO3"], points: [{ celsius: 20, grams: 10, label: name }] })).not.toMatch(
       /<img|<b>|[\p{Cs}\u202A-\u202E\u2066-\u2069]|(?!\n)\p{Cc}/u,
     );
   });

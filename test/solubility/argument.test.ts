@@ -1,6 +1,6 @@
 // Wrong kinds of arguments: what is left out is a missing option, what is of another kind a bad one, and each refusal names
 // the argument.
-import { drawSolubility, tryGasSolubility, tryWashPlan, tryWaterForLiquor, tryWillPrecipitate } from "preparative";
+import { attempt, gasSolubility, solubilityDiagram, washPlan, waterForSolution, willPrecipitate } from "preparative";
 import { describe, expect, it } from "vitest";
 
 type Door = (request: unknown) => { readonly ok: boolean; readonly error?: { code: string; details: unknown } };
@@ -12,28 +12,45 @@ const outcome = (door: unknown, request: unknown) => {
 
 describe("arguments of the solubility room", () => {
   it("name the request that is missing or no object", () => {
-    expect(outcome(tryWillPrecipitate, undefined)).toEqual(["solubility.missing-option", "request"]);
-    expect(outcome(tryWillPrecipitate, null)).toEqual(["solubility.bad-option", "request"]);
+    expect(
+      outcome((...args: Parameters<typeof willPrecipitate>) => attempt(() => willPrecipitate(...args)), undefined),
+    ).toEqual(["solubility.missing-option", "request"]);
+    expect(
+      outcome((...args: Parameters<typeof willPrecipitate>) => attempt(() => willPrecipitate(...args)), null),
+    ).toEqual(["solubility.bad-option", "request"]);
   });
 
   it("name the list, and the entry of a list", () => {
-    expect(outcome(tryWaterForLiquor, {})).toEqual(["solubility.missing-option", "salts"]);
-    expect(outcome(tryWaterForLiquor, { salts: "KNO3" })).toEqual(["solubility.bad-option", "salts"]);
-    expect(outcome(tryWaterForLiquor, { salts: [null] })).toEqual(["solubility.bad-option", "salts[0]"]);
+    expect(
+      outcome((...args: Parameters<typeof waterForSolution>) => attempt(() => waterForSolution(...args)), {}),
+    ).toEqual(["solubility.missing-option", "salts"]);
+    expect(
+      outcome((...args: Parameters<typeof waterForSolution>) => attempt(() => waterForSolution(...args)), {
+        salts: "KNO3",
+      }),
+    ).toEqual(["solubility.bad-option", "salts"]);
+    expect(
+      outcome((...args: Parameters<typeof waterForSolution>) => attempt(() => waterForSolution(...args)), {
+        salts: [null],
+      }),
+    ).toEqual(["solubility.bad-option", "salts[0]"]);
     const ions = { solid: "BaSO4", solutions: [{ volume: "10 mL", ions: "Ba^2+" }] };
-    expect(outcome(tryWillPrecipitate, ions)).toEqual(["solubility.bad-option", "solutions[0].ions"]);
+    expect(
+      outcome((...args: Parameters<typeof willPrecipitate>) => attempt(() => willPrecipitate(...args)), ions),
+    ).toEqual(["solubility.bad-option", "solutions[0].ions"]);
   });
 
   it("refuse a word that is not known instead of taking the usual one", () => {
-    expect(outcome(tryWashPlan, { method: "displacing" })).toEqual(["solubility.bad-option", "method"]);
-    expect(outcome((pressure: unknown) => tryGasSolubility("CO2", "20 °C", pressure as "total"), "whole")).toEqual([
-      "solubility.bad-option",
-      "pressure",
-    ]);
+    expect(
+      outcome((...args: Parameters<typeof washPlan>) => attempt(() => washPlan(...args)), { method: "displacing" }),
+    ).toEqual(["solubility.bad-option", "method"]);
+    expect(
+      outcome((pressure: unknown) => attempt(() => gasSolubility("CO2", "20 °C", pressure as "total")), "whole"),
+    ).toEqual(["solubility.bad-option", "pressure"]);
   });
 
   it("limit the points of a picture", () => {
     const points = Array.from({ length: 1001 }, (_, i) => ({ celsius: 20, grams: 10, label: String(i) }));
-    expect(() => drawSolubility({ formulas: ["KNO3"], points })).toThrow("at most 1000");
+    expect(() => solubilityDiagram({ formulas: ["KNO3"], points })).toThrow("at most 1000");
   });
 });

@@ -4,7 +4,7 @@ import { COMPLEXES } from "../../src/aqueous/data/complexes";
 import { SOLUBILITY_PRODUCTS } from "../../src/aqueous/data/products";
 import { uncertaintyBudget } from "../../src/quantity";
 import { productAtPH } from "../../src/solubility/precipitating/held-ph";
-import { hydroxideWindow } from "../../src/solubility/precipitating/hydroxide";
+import { hydroxidePrecipitationRange } from "../../src/solubility/precipitating/hydroxide";
 import { willPrecipitate } from "../../src/solubility/precipitating/precipitate";
 import { ionsOf, solubilityProduct } from "../../src/solubility/precipitating/product";
 
@@ -38,7 +38,7 @@ describe("what stays after a precipitation", () => {
   });
 
   it("leaves iron(III) at pH 7 as the product and the hydroxide complexes say, not NaN", () => {
-    // free Fe3+ = 10^(-38.8 + 21); all of it is as much as hydroxideWindow finds at pH 7, since both rest on one table
+    // free Fe3+ = 10^(-38.8 + 21); all of it is as much as hydroxidePrecipitationRange finds at pH 7, since both rest on one table
     const steps = COMPLEXES().find(({ metal, ligand }) => metal === "Fe^3+" && ligand === "OH-")!.steps;
     const all = steps.reduce((sum, { n, logBeta }) => sum + 10 ** (Number(logBeta) - 7 * n), 1);
     const { ions, precipitates } = mix("Fe(OH)3", { "Fe^3+": "0.1 mol/L" }, 7);
@@ -97,7 +97,7 @@ describe("a mixture in acid, in alkali or beside ligands", () => {
 
   it("agrees with the hydroxide window on both sides of each of its ends", () => {
     for (const metal of ["Mg^2+", "Zn^2+", "Al^3+", "Cu^2+", "Ni^2+", "Pb^2+", "Cr^3+"]) {
-      const window = hydroxideWindow({ metal, concentration: "0.1 mol/L" });
+      const window = hydroxidePrecipitationRange({ metal, concentration: "0.1 mol/L" });
       const falls = (pH: number) => mix(window.solid, { [metal]: "0.1 mol/L" }, pH, window.form).precipitates;
       const begins = window.startsAt!.value.toNumber();
       expect([falls(begins - 0.02), falls(begins + 0.02)], metal).toEqual([false, true]);

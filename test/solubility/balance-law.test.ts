@@ -1,11 +1,13 @@
 // Conservation over the whole solubility table: what goes in comes out, no crop is more than what was dissolved, and a
 // solution whose crystals would bind all its water is refused, not reckoned. Law: conservation of mass.
+
 import { describe, expect, it } from "vitest";
 import { molarMass } from "../../src/formula";
+import { attempt } from "../../src/foundation/error";
 import { crystalWater } from "../../src/hydrate";
 import type { Quantity } from "../../src/quantity";
-import { type Crystallisation, crystallise, tryCrystallise } from "../../src/solubility/crystallising/crystallise";
-import { trySeparateSaltPair } from "../../src/solubility/crystallising/salt-pair";
+import { type Crystallisation, crystallise } from "../../src/solubility/crystallising/crystallise";
+import { fractionalCrystallization } from "../../src/solubility/crystallising/salt-pair";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
 import { waterToDissolve } from "../../src/solubility/dissolving/dissolve";
 import { washPlan } from "../../src/solubility/washing/wash";
@@ -68,7 +70,7 @@ describe("mass in and mass out", () => {
         for (const hot of form === row.formula ? celsiusOf(row) : [hottest]) {
           for (const cold of celsiusOf(row).filter((celsius) => celsius < hot)) {
             const request = { formula: form, mass: "100 g", hot: at(hot), cold: at(cold), evaporateTo: "0.6" } as const;
-            const outcome = tryCrystallise(request);
+            const outcome = attempt(() => crystallise(request));
             const what = outcome.ok ? "crop" : outcome.error.code;
             outcomes[what] = (outcomes[what] ?? 0) + 1;
             const found = outcome.ok ? faults(form, outcome.value) : [];
@@ -104,13 +106,13 @@ describe("mass in and mass out", () => {
     // crystal water by formula: the hexahydrate holds 187.56 g anhydrous to 6 × 18.015 g water, 173.5 g to 100 g; the
     // table has 208 g per 100 g water at 80 °C
     const request = { formula: "Cu(NO3)2·3H2O", mass: "100 g", hot: "80 °C", cold: "20 °C" } as const;
-    const refused = tryCrystallise(request);
+    const refused = attempt(() => crystallise(request));
     expect(refused.ok ? undefined : refused.error.code).toBe("solubility.no-liquor");
     // 77.63 g anhydrous bind 44.74 g of water as hexahydrate; 22.37 g come with the trihydrate
     const enough = crystallise({ ...request, water: "25 g" });
     expect(enough.crop.share.in("%").toNumber()).toBeLessThan(100);
     expect(enough.liquorWater.isPositive()).toBe(true);
-    const short = tryCrystallise({ ...request, water: "22.3 g" });
+    const short = attempt(() => crystallise({ ...request, water: "22.3 g" }));
     expect(short.ok ? undefined : short.error.code).toBe("solubility.no-liquor");
   });
 
@@ -143,14 +145,16 @@ describe("mass in and mass out", () => {
             const [wanted, other] = [salt(a, y!), salt(b, x!)];
             const from = [salt(a, x!), salt(b, y!)].map((formula) => ({ formula, mass: "100 g" as const }));
             const name = `${wanted}/${other} in ${water} g, ${hot} to ${cold} °C`;
-            const outcome = trySeparateSaltPair({
-              wanted,
-              other,
-              from,
-              water: { value: water, unit: "g" },
-              hot: at(hot),
-              cold: at(cold),
-            });
+            const outcome = attempt(() =>
+              fractionalCrystallization({
+                wanted,
+                other,
+                from,
+                water: { value: water, unit: "g" },
+                hot: at(hot),
+                cold: at(cold),
+              }),
+            );
             if (!outcome.ok) {
               if (
                 ![
@@ -194,14 +198,14 @@ describe("mass in and mass out", () => {
         { formula: "(NH4)2SO4", mass: "100 g" },
       ],
     } as const;
-    const outcome = trySeparateSaltPair(request);
+    const outcome = attempt(() => fractionalCrystallization(request));
     if (!outcome.ok) throw outcome.error;
     const plan = outcome.value;
     const left = 200 - g(plan.contamination) * ((10 * molar("H2O")) / molar("Na2SO4"));
     const dissolved = g(plan.wantedMass) - g(plan.wantedFilteredHot);
     expect(g(plan.crop)).toBeCloseTo(dissolved - 0.2974 * left, 6); // NH4Cl 29.74 g at 0 °C (crcSolubility98)
     expect(plan.warnings.join()).toContain("falls as Na2SO4·10H2O");
-    const both = trySeparateSaltPair({ ...request, wanted: "NaCl" });
+    const both = attempt(() => fractionalCrystallization({ ...request, wanted: "NaCl" }));
     expect(both.ok ? undefined : both.error.code).toBe("solubility.other-solute");
   });
 

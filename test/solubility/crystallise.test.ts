@@ -1,9 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { molarMass, parseFormula } from "../../src/formula";
-import { crystallise, tryCrystallise } from "../../src/solubility/crystallising/crystallise";
-import { separateSaltPair, trySeparateSaltPair } from "../../src/solubility/crystallising/salt-pair";
-import { residual } from "../../src/solubility/dissolving/residual";
+import { attempt } from "../../src/foundation/error";
+import { crystallise } from "../../src/solubility/crystallising/crystallise";
+import { fractionalCrystallization } from "../../src/solubility/crystallising/salt-pair";
+import { lossToLiquor } from "../../src/solubility/dissolving/residual";
 
 const g = (q: { in(unit: string): { toNumber(): number } }) => q.in("g").toNumber();
 
@@ -84,7 +85,7 @@ describe("crystallising", () => {
 
   it("refuses a crop that is none, a hot end that is cold, and contradictions", () => {
     const code = (request: Parameters<typeof crystallise>[0]) => {
-      const outcome = tryCrystallise(request);
+      const outcome = attempt(() => crystallise(request));
       return outcome.ok ? undefined : outcome.error.code;
     };
     const salt = { formula: "NaCl", mass: "10 g", hot: "60 °C", cold: "20 °C" } as const;
@@ -97,7 +98,7 @@ describe("crystallising", () => {
   it("keeps about 14 g of potash alum in 100 mL of cold water, as a published preparation lost it", () => {
     // Preparation of alum from aluminium sulfate: 100 mL of water (106 g with the crystal water) keeps about 14 g alum at
     // 20.5 °C. Handbooks print 11.4 and 14.0 at 20 °C: the row is weak, and its stated uncertainty has to bridge them.
-    const { mass } = residual({ formula: "KAl(SO4)2·12H2O", water: "106 g", temperature: "20.5 °C" });
+    const { mass } = lossToLiquor({ formula: "KAl(SO4)2·12H2O", water: "106 g", temperature: "20.5 °C" });
     expect(Math.abs(g(mass) - 14)).toBeLessThan(2 * mass.standardUncertainty!.toNumber());
     expect(Math.abs(g(mass) - 11.4)).toBeLessThan(mass.standardUncertainty!.toNumber());
   });
@@ -105,7 +106,7 @@ describe("crystallising", () => {
   it("foretells the 50 to 60 % of boric acid that a published preparation gives", () => {
     // 100 g borax and nitric acid in 250 mL water, recrystallised from 200 mL; 64.85 g in theory, 50-60 % obtained.
     // Both liquors cold at 20 °C (297 g: 250 mL and the crystal water); what dissolves is all that is lost here.
-    const left = (water: "297 g" | "200 g") => g(residual({ formula: "H3BO3", water, temperature: "20 °C" }).mass);
+    const left = (water: "297 g" | "200 g") => g(lossToLiquor({ formula: "H3BO3", water, temperature: "20 °C" }).mass);
     const share = (64.85 - left("297 g") - left("200 g")) / 64.85;
     expect(share).toBeGreaterThan(0.5);
     expect(share).toBeLessThan(0.7);
@@ -127,7 +128,7 @@ describe("a salt pair", () => {
 
   it("parts potassium nitrate from sodium chloride, a little above the published 60 to 70 % after recrystallising", () => {
     // Biltz, Laboratory Methods of Inorganic Chemistry (1928): 190 g NaNO3, 150 g KCl, 200 mL water; 203.4 g in theory
-    const plan = separateSaltPair(request);
+    const plan = fractionalCrystallization(request);
     expect(g(plan.wantedMass)).toBeCloseTo(203.43, 1);
     expect(plan.worthwhile).toBe(true);
     expect(plan.yield.in("%").toNumber()).toBeGreaterThan(70);
@@ -136,7 +137,7 @@ describe("a salt pair", () => {
   });
 
   it("is not worthwhile for two flat curves, and needs the right ions", () => {
-    const flat = separateSaltPair({
+    const flat = fractionalCrystallization({
       wanted: "NaCl",
       other: "KNO3",
       from: request.from,
@@ -145,7 +146,7 @@ describe("a salt pair", () => {
       cold: "10 °C",
     });
     expect(flat.worthwhile).toBe(false);
-    const outcome = trySeparateSaltPair({ ...request, wanted: "KBr" });
+    const outcome = attempt(() => fractionalCrystallization({ ...request, wanted: "KBr" }));
     expect(outcome.ok ? undefined : outcome.error.code).toBe("solubility.other-solute");
   });
 });

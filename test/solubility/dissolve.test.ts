@@ -1,11 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { attempt } from "../../src/foundation/error";
 import { type Quantity, quantity } from "../../src/quantity";
-import { tryWaterToDissolve, waterForLiquor, waterToDissolve } from "../../src/solubility/dissolving/dissolve";
-import { staysDissolved } from "../../src/solubility/dissolving/liquor";
-import { residual, tryResidual } from "../../src/solubility/dissolving/residual";
+import { waterForSolution, waterToDissolve } from "../../src/solubility/dissolving/dissolve";
+import { remainsInSolution } from "../../src/solubility/dissolving/liquor";
+import { lossToLiquor } from "../../src/solubility/dissolving/residual";
 import { saturatedSolution } from "../../src/solubility/dissolving/saturated";
-import { tryWashPlan, washPlan } from "../../src/solubility/washing/wash";
+import { washPlan } from "../../src/solubility/washing/wash";
 
 const quantityOf = (grams: number) => quantity({ value: grams, unit: "g" });
 
@@ -57,7 +58,7 @@ describe("water to dissolve", () => {
 
   it("refuses nothing to dissolve, too little headroom, and unknown salts", () => {
     const code = (request: Parameters<typeof waterToDissolve>[0]) => {
-      const outcome = tryWaterToDissolve(request);
+      const outcome = attempt(() => waterToDissolve(request));
       return outcome.ok ? undefined : outcome.error.code;
     };
     expect(code({ formula: "NaCl", mass: "0 g", temperature: "20 °C" })).toBe("solubility.not-positive");
@@ -73,12 +74,12 @@ describe("water to dissolve", () => {
       { formula: "KNO3", mass: "10 g" },
       { formula: "NaCl", mass: "10 g" },
     ] as const;
-    const apart = waterForLiquor({ salts, temperature: "20 °C" });
+    const apart = waterForSolution({ salts, temperature: "20 °C" });
     expect(apart.sharesIon).toBe(false);
     expect(
       apart.water.equals(apart.alone[0]!.totalWater) || apart.water.compare(apart.alone[0]!.totalWater) === 0,
     ).toBe(true);
-    const shared = waterForLiquor({ salts: [{ formula: "KCl", mass: "10 g" }, salts[1]], temperature: "20 °C" });
+    const shared = waterForSolution({ salts: [{ formula: "KCl", mass: "10 g" }, salts[1]], temperature: "20 °C" });
     expect(shared.sharesIon).toBe(true);
     expect(shared.water.compare(shared.alone[0]!.water.plus(shared.alone[1]!.water))).toBe(0);
   });
@@ -120,7 +121,7 @@ describe("the saturated solution on every basis", () => {
 
 describe("after mixing", () => {
   it("tells what stays, what falls out and how much, and what is unknown", () => {
-    const check = staysDissolved({
+    const check = remainsInSolution({
       substances: [
         { formula: "Na2SO4", mass: "30 g" },
         { formula: "KCl", amount: "0.1 mol" },
@@ -129,7 +130,7 @@ describe("after mixing", () => {
       water: "100 g",
       temperature: "20 °C",
     });
-    expect(check.staysDissolved).toBe("no");
+    expect(check.remainsInSolution).toBe("no");
     expect(check.substances.map(({ stays }) => stays)).toEqual(["no", "yes", "unknown"]);
     expect(check.substances[0]!.excess!.in("g").toNumber()).toBeCloseTo(30 - 19.23, 6);
     expect(check.substances[0]!.solidPhase).toBe("Na2SO4·10H2O");
@@ -141,7 +142,7 @@ describe("after mixing", () => {
     // Seidell, Solubilities (memory), g per 100 g water: over both solids at 25 °C 29.9 NaCl with 16.3 KCl; potassium sulfate 5.3
     // beside 10.1 KCl at 25 °C; sodium sulfate 15.5 beside 9.05 NaCl where water alone holds 21.3 (21.5 °C)
     const beside = (formula: string, other: string, mass: `${number} g`) =>
-      staysDissolved({
+      remainsInSolution({
         substances: [
           { formula, mass: "1 g" },
           { formula: other, mass },
@@ -161,7 +162,7 @@ describe("after mixing", () => {
   });
 
   it("counts one salt from two feeds together", () => {
-    const twice = staysDissolved({
+    const twice = remainsInSolution({
       substances: [
         { formula: "KCl", mass: "20 g" },
         { formula: "KCl", mass: "20 g" },
@@ -169,30 +170,31 @@ describe("after mixing", () => {
       water: "100 g",
       temperature: "20 °C",
     });
-    expect(twice.staysDissolved).toBe("no");
+    expect(twice.remainsInSolution).toBe("no");
     const out = twice.substances.map(({ excess }) => excess!.in("g").toNumber());
     expect(out[0]! + out[1]!).toBeCloseTo(40 - 34.03, 6);
   });
 
   it("calls the last tenth of the capacity a bare margin", () => {
     const stays = (mass: "34 g" | "32 g") =>
-      staysDissolved({ substances: [{ formula: "NaCl", mass }], water: "100 g", temperature: "20 °C" }).staysDissolved;
+      remainsInSolution({ substances: [{ formula: "NaCl", mass }], water: "100 g", temperature: "20 °C" })
+        .remainsInSolution;
     expect(stays("34 g")).toBe("barely");
     expect(stays("32 g")).toBe("yes");
   });
 
   it("falls back on the solubility product near 25 °C, and says so", () => {
-    const left = residual({ formula: "Cu2CO3(OH)2", water: "1 kg", temperature: "20 °C" });
+    const left = lossToLiquor({ formula: "Cu2CO3(OH)2", water: "1 kg", temperature: "20 °C" });
     expect(left.warnings.join()).toContain("solubility product");
     // 1.26e-7 mol/L x 221.1 g/mol, from pKsp 33.30 with the hydroxide of water itself
     expect(left.mass.in("g").toNumber()).toBeGreaterThan(1e-5);
     expect(left.mass.in("g").toNumber()).toBeLessThan(1e-4);
-    expect(tryResidual({ formula: "Cu2CO3(OH)2", water: "1 kg", temperature: "80 °C" }).ok).toBe(false);
+    expect(attempt(() => lossToLiquor({ formula: "Cu2CO3(OH)2", water: "1 kg", temperature: "80 °C" })).ok).toBe(false);
   });
 
   it("counts what the liquor keeps in the form wanted", () => {
     // Wikipedia, Potassium alum: 14.00 g hydrate per 100 mL at 20 °C
-    const left = residual({ formula: "KAl(SO4)2·12H2O", water: "105.9 g", temperature: "20 °C" });
+    const left = lossToLiquor({ formula: "KAl(SO4)2·12H2O", water: "105.9 g", temperature: "20 °C" });
     // against 11.5 g from our 5.90 g anhydrous: the row is weak, and states the spread of the sources as 11 % of uncertainty
     const { value, standardUncertainty } = left.mass;
     expect(Math.abs(value.toNumber() - 14)).toBeLessThan(2 * standardUncertainty!.toNumber());
@@ -239,7 +241,7 @@ describe("washing", () => {
 
   it("needs no wash when the cake is clean enough, and gives up on a hopeless target", () => {
     expect(washPlan({ ...base, targetResidue: "6 g" }).washes).toBe(0);
-    const hopeless = tryWashPlan({ ...base, washVolume: "5 mL", targetResidue: "0.0001 %" });
+    const hopeless = attempt(() => washPlan({ ...base, washVolume: "5 mL", targetResidue: "0.0001 %" }));
     expect(hopeless.ok ? undefined : hopeless.error.code).toBe("solubility.out-of-reach");
   });
 
@@ -252,7 +254,7 @@ describe("washing", () => {
 
   it("refuses contradictory and missing options by code", () => {
     const code = (request: Parameters<typeof washPlan>[0]) => {
-      const outcome = tryWashPlan(request);
+      const outcome = attempt(() => washPlan(request));
       return outcome.ok ? undefined : outcome.error.code;
     };
     expect(code({ ...base, kindOfSolid: "hydroxide gel" })).toBe("solubility.conflicting-options");

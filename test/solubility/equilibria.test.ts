@@ -1,10 +1,12 @@
 // Laws over the solubility products, acid and complex constants and gases, with a few outside checks.
+
 import { describe, expect, it } from "vitest";
 import { COMPLEXES } from "../../src/aqueous/data/complexes";
 import { GASES } from "../../src/aqueous/data/gases";
 import { SOLUBILITY_PRODUCTS } from "../../src/aqueous/data/products";
+import { attempt } from "../../src/foundation/error";
 import { ACID_STEPS, WATER_IONIZATION } from "../../src/ion/data/acid-steps";
-import { gasSolubility, tryGasSolubility } from "../../src/solubility/gas";
+import { gasSolubility } from "../../src/solubility/gas";
 import { sourceKeys } from "../../src/sources";
 
 const known = new Set<string>(sourceKeys());
@@ -156,7 +158,7 @@ describe("gases in water", () => {
       0.01,
     );
     const code = (gas: string, temperature: "20 °C" | "60 °C") => {
-      const outcome = tryGasSolubility(gas, temperature);
+      const outcome = attempt(() => gasSolubility(gas, temperature));
       return outcome.ok ? undefined : outcome.error.code;
     };
     expect(code("CO2", "60 °C")).toBe("solubility.outside-range");

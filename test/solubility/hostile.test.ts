@@ -40,15 +40,16 @@ const HOSTILE: readonly unknown[] = [
 const calls: Record<string, (bad: never) => unknown> = {
   "solubilityOf formula": (bad) => solubility.solubilityOf(bad, "20 °C"),
   "solubilityOf temperature": (bad) => solubility.solubilityOf("NaCl", bad),
-  solidChanges: (bad) => solubility.solidChanges(bad),
+  solidTransitions: (bad) => solubility.solidTransitions(bad),
   solubilityRule: (bad) => solubility.solubilityRule(bad),
   "waterToDissolve mass": (bad) => solubility.waterToDissolve({ formula: "NaCl", mass: bad, temperature: "20 °C" }),
   "waterToDissolve headroom": (bad) =>
     solubility.waterToDissolve({ formula: "NaCl", mass: "1 g", temperature: "20 °C", headroom: bad }),
   "saturatedSolution density": (bad) =>
     solubility.saturatedSolution({ formula: "NaCl", temperature: "20 °C", density: bad }),
-  "staysDissolved water": (bad) => solubility.staysDissolved({ substances: [], water: bad, temperature: "20 °C" }),
-  "residual water": (bad) => solubility.residual({ formula: "NaCl", water: bad, temperature: "20 °C" }),
+  "remainsInSolution water": (bad) =>
+    solubility.remainsInSolution({ substances: [], water: bad, temperature: "20 °C" }),
+  "residual water": (bad) => solubility.lossToLiquor({ formula: "NaCl", water: bad, temperature: "20 °C" }),
   "washPlan target": (bad) =>
     solubility.washPlan({
       dryCakeMass: "1 g",
@@ -61,8 +62,9 @@ const calls: Record<string, (bad: never) => unknown> = {
   "crystallise hot": (bad) => solubility.crystallise({ formula: "KNO3", mass: "1 g", hot: bad, cold: "0 °C" }),
   solubilityProduct: (bad) => solubility.solubilityProduct(bad),
   molarSolubility: (bad) => solubility.molarSolubility({ solid: "AgCl", ksp: bad }),
-  hydroxideWindow: (bad) => solubility.hydroxideWindow({ metal: bad, concentration: "1 mol/L" }),
-  carbonateVerdict: (bad) => solubility.carbonateVerdict({ metal: bad, precipitant: "soda" }),
+  hydroxidePrecipitationRange: (bad) =>
+    solubility.hydroxidePrecipitationRange({ metal: bad, concentration: "1 mol/L" }),
+  precipitatedCarbonate: (bad) => solubility.precipitatedCarbonate({ metal: bad, precipitant: "soda" }),
   reactionEnthalpy: (bad) => thermochemistry.reactionEnthalpy(bad),
   formationEnthalpy: (bad) => thermochemistry.formationEnthalpy(bad),
   temperatureRise: (bad) => thermochemistry.temperatureRise({ heat: bad, mass: "1 kg" }),

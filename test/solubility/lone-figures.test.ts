@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { solubilityOf, trySolubilityOf } from "../../src/solubility/curves/solubility";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
-import { hydroxideWindow } from "../../src/solubility/precipitating/hydroxide";
+import { hydroxidePrecipitationRange } from "../../src/solubility/precipitating/hydroxide";
 
 const lone = SOLUBILITY().filter(({ points }) => points.length === 1);
 
@@ -68,15 +68,16 @@ describe("a converted solubility product", () => {
 describe("hydroxide windows and the hydrolysis of the metal", () => {
   it("counts the first hydroxide complex from the pKa of the aquated ion where the complexes have none", () => {
     // by hand for Bi(III): Ksp 10^-30.40, c 0.1; free Bi 10^(11.60 − 3 pH), BiOH 10^(12.9 + pH − 14) times that: pH 5.75
-    const bismuth = hydroxideWindow({ metal: "Bi^3+", concentration: "0.1 mol/L" });
+    const bismuth = hydroxidePrecipitationRange({ metal: "Bi^3+", concentration: "0.1 mol/L" });
     expect(bismuth.complexes).toEqual(["BiOH^2+"]);
     expect(bismuth.startsAt!.value.toNumber()).toBeCloseTo(5.75, 1);
     for (const metal of ["La^3+", "Ce^3+", "Be^2+"])
-      expect(hydroxideWindow({ metal, concentration: "0.1 mol/L" }).complexes, metal).toHaveLength(1);
+      expect(hydroxidePrecipitationRange({ metal, concentration: "0.1 mol/L" }).complexes, metal).toHaveLength(1);
   });
 
   it("names the basic salts of the anions a metal is used with (BiOCl from acid, brochantite from blue vitriol)", () => {
-    const warned = (metal: string) => hydroxideWindow({ metal, concentration: "0.1 mol/L" }).warnings.join();
+    const warned = (metal: string) =>
+      hydroxidePrecipitationRange({ metal, concentration: "0.1 mol/L" }).warnings.join();
     expect(warned("Bi^3+")).toContain("BiOCl");
     expect(warned("Cu^2+")).toContain("Cu4SO4(OH)6");
     expect(warned("Fe^3+")).not.toContain("basic salt");

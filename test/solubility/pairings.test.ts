@@ -1,18 +1,20 @@
 // Liquors of several salts: what else their ions can fall as, and salt pairs that do not part as asked.
+
 import { describe, expect, it } from "vitest";
 import { parseFormula } from "../../src/formula";
+import { attempt } from "../../src/foundation/error";
 import { tryPlanPreparation } from "../../src/preparation";
-import { separateSaltPair, trySeparateSaltPair } from "../../src/solubility/crystallising/salt-pair";
+import { fractionalCrystallization } from "../../src/solubility/crystallising/salt-pair";
 import { soluteOf } from "../../src/solubility/curves/solute";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
 import { DOUBLE_SALTS } from "../../src/solubility/data/double-salts";
-import { staysDissolved } from "../../src/solubility/dissolving/liquor";
+import { remainsInSolution } from "../../src/solubility/dissolving/liquor";
 import { saltIons } from "../../src/solubility/precipitating/ions";
 import { sourceKeys } from "../../src/sources";
 
 type Grams = `${number} g`;
 const liquor = (salts: Readonly<Record<string, Grams>>, temperature: `${number} °C` = "20 °C") =>
-  staysDissolved({
+  remainsInSolution({
     substances: Object.entries(salts).map(([formula, mass]) => ({ formula, mass })),
     water: "100 g",
     temperature,
@@ -20,7 +22,7 @@ const liquor = (salts: Readonly<Record<string, Grams>>, temperature: `${number} 
 
 describe("a liquor of several salts", () => {
   it("sees silver chloride fall from silver nitrate and salt: 0.0294 mol less what water keeps", () => {
-    const { staysDissolved: stays, pairings } = liquor({ AgNO3: "5 g", NaCl: "5 g" });
+    const { remainsInSolution: stays, pairings } = liquor({ AgNO3: "5 g", NaCl: "5 g" });
     expect(stays).toBe("no");
     expect(pairings.map(({ formula }) => formula)).toEqual(["AgCl"]);
     // 5 g / 169.87 g/mol × 143.32 g/mol
@@ -29,13 +31,13 @@ describe("a liquor of several salts", () => {
 
   it("sees gypsum fall, and silver chloride from hydrochloric acid", () => {
     const gypsum = liquor({ CaCl2: "20 g", Na2SO4: "15 g" });
-    expect(gypsum.staysDissolved).toBe("no");
+    expect(gypsum.remainsInSolution).toBe("no");
     expect(gypsum.pairings.map(({ solidPhase }) => solidPhase)).toEqual(["CaSO4·2H2O"]);
-    expect(liquor({ HCl: "5 g", AgNO3: "5 g" }).staysDissolved).toBe("no");
+    expect(liquor({ HCl: "5 g", AgNO3: "5 g" }).remainsInSolution).toBe("no");
   });
 
   it("sees potash alum fall from its sulfates: 8.9 g of anhydrous alum against 5.9 g in 100 g of water at 20 °C", () => {
-    const { staysDissolved: stays, pairings } = liquor({ K2SO4: "6 g", "Al2(SO4)3": "12 g" });
+    const { remainsInSolution: stays, pairings } = liquor({ K2SO4: "6 g", "Al2(SO4)3": "12 g" });
     expect(stays).toBe("no");
     expect(pairings.map(({ formula }) => formula)).toEqual(["KAl(SO4)2·12H2O"]);
   });
@@ -47,10 +49,10 @@ describe("a liquor of several salts", () => {
 
   it("names double salts of which no figure is known, and does not let them pass for dissolved", () => {
     const tutton = liquor({ CuSO4: "10 g", "(NH4)2SO4": "20 g" });
-    expect(tutton.staysDissolved).toBe("unknown");
+    expect(tutton.remainsInSolution).toBe("unknown");
     expect(tutton.warnings.join()).toContain("(NH4)2Cu(SO4)2·6H2O may fall");
     // far from saturation nothing is said of it
-    expect(liquor({ CuSO4: "0.5 g", "(NH4)2SO4": "0.5 g" }).staysDissolved).toBe("yes");
+    expect(liquor({ CuSO4: "0.5 g", "(NH4)2SO4": "0.5 g" }).remainsInSolution).toBe("yes");
   });
 
   it("lets stay what stays: saltpetre with salt, a zinc vitriol with Glauber's salt, one salt alone", () => {
@@ -62,7 +64,7 @@ describe("a liquor of several salts", () => {
       { NH4Cl: "10 g", NaOH: "5 g" },
     ] as const) {
       const check = liquor(salts);
-      expect(check.staysDissolved, Object.keys(salts).join()).toBe("yes");
+      expect(check.remainsInSolution, Object.keys(salts).join()).toBe("yes");
       expect(check.pairings).toEqual([]);
     }
   });
@@ -74,7 +76,7 @@ describe("a liquor of several salts", () => {
       other.pairings.map(({ formula }) => formula).sort(),
     );
     const excess = (water: Grams) =>
-      staysDissolved({
+      remainsInSolution({
         substances: [
           { formula: "AgNO3", mass: "1 g" },
           { formula: "K2SO4", mass: "1 g" },
@@ -126,14 +128,16 @@ describe("a salt pair that does not part as asked", () => {
     hot = 100,
     cold = 10,
   ) =>
-    trySeparateSaltPair({
-      wanted,
-      other,
-      from: Object.entries(from).map(([formula, mass]) => ({ formula, mass })),
-      water,
-      hot: `${hot} °C` as "100 °C",
-      cold: `${cold} °C` as "10 °C",
-    });
+    attempt(() =>
+      fractionalCrystallization({
+        wanted,
+        other,
+        from: Object.entries(from).map(([formula, mass]) => ({ formula, mass })),
+        water,
+        hot: `${hot} °C` as "100 °C",
+        cold: `${cold} °C` as "10 °C",
+      }),
+    );
   const solidOf = (outcome: ReturnType<typeof pair>) =>
     outcome.ok ? undefined : [outcome.error.code, (outcome.error.details as { solid?: string }).solid];
 
@@ -161,7 +165,7 @@ describe("a salt pair that does not part as asked", () => {
 
   it("is not worthwhile at a purity that one more crystallisation does not mend", () => {
     // 0.3 mol of saltpetre in 100 g of water full of salt: 30.3 g less 21 g crystallise, and 39.2 − 35.7 g of salt with them
-    const plan = separateSaltPair({
+    const plan = fractionalCrystallization({
       wanted: "KNO3",
       other: "NaCl",
       from: [

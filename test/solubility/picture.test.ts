@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { attempt } from "../../src/foundation/error";
 import { crystallise } from "../../src/solubility/crystallising/crystallise";
-import { drawSolubility, tryDrawSolubility } from "../../src/solubility/curves/picture";
+import { solubilityDiagram } from "../../src/solubility/curves/picture";
 import { washAdvice } from "../../src/solubility/washing/wash-advice";
 
 /** Every opened tag is closed, in order; enough of XML for what the library writes. */
@@ -16,7 +17,7 @@ function isWellFormed(svg: string): boolean {
 
 describe("a solubility diagram", () => {
   const run = crystallise({ formula: "KNO3", mass: "100 g", hot: "80 °C", cold: "10 °C" });
-  const svg = drawSolubility({ formulas: ["KNO3", "Na2SO4"], points: run.path, path: true });
+  const svg = solubilityDiagram({ formulas: ["KNO3", "Na2SO4"], points: run.path, path: true });
 
   it("is one well-formed SVG with a title and a description that tells what it shows", () => {
     expect(isWellFormed(svg)).toBe(true);
@@ -30,7 +31,7 @@ describe("a solubility diagram", () => {
 
   it("shares no id with another picture in the same page", () => {
     const ids = (text: string) => [...text.matchAll(/ id="([^"]+)"/g)].map(([, id]) => id);
-    const other = drawSolubility({ formulas: ["KNO3"] });
+    const other = solubilityDiagram({ formulas: ["KNO3"] });
     expect(ids(svg).length).toBe(3);
     expect(ids(other).filter((id) => ids(svg).includes(id))).toEqual([]);
   });
@@ -41,7 +42,10 @@ describe("a solubility diagram", () => {
   });
 
   it("escapes labels", () => {
-    const hostile = drawSolubility({ formulas: ["NaCl"], points: [{ celsius: 20, grams: 30, label: `<script>"&'` }] });
+    const hostile = solubilityDiagram({
+      formulas: ["NaCl"],
+      points: [{ celsius: 20, grams: 30, label: `<script>"&'` }],
+    });
     expect(hostile).not.toContain("<script>");
     expect(isWellFormed(hostile)).toBe(true);
   });
@@ -53,13 +57,13 @@ describe("a solubility diagram", () => {
   });
 
   it("draws every salt of the table that has a curve, and a lone figure", () => {
-    expect(isWellFormed(drawSolubility({ formulas: ["Ca(ClO4)2"] }))).toBe(true);
-    expect(isWellFormed(drawSolubility({ formulas: ["FeCl3"] }))).toBe(true);
+    expect(isWellFormed(solubilityDiagram({ formulas: ["Ca(ClO4)2"] }))).toBe(true);
+    expect(isWellFormed(solubilityDiagram({ formulas: ["FeCl3"] }))).toBe(true);
   });
 
   it("refuses by code what it cannot draw", () => {
-    const code = (picture: Parameters<typeof drawSolubility>[0]) => {
-      const outcome = tryDrawSolubility(picture);
+    const code = (picture: Parameters<typeof solubilityDiagram>[0]) => {
+      const outcome = attempt(() => solubilityDiagram(picture));
       return outcome.ok ? undefined : outcome.error.code;
     };
     expect(code({ formulas: [] })).toBe("solubility.missing-option");

@@ -1,11 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { attempt } from "../../src/foundation/error";
 import { uncertaintyBudget } from "../../src/quantity";
-import { solidConversion } from "../../src/solubility/conversion";
-import { carbonateVerdict, tryCarbonateVerdict } from "../../src/solubility/precipitating/carbonate";
-import { hydroxideWindow } from "../../src/solubility/precipitating/hydroxide";
-import { molarSolubility, tryMolarSolubility } from "../../src/solubility/precipitating/molar-solubility";
-import { tryWillPrecipitate, willPrecipitate } from "../../src/solubility/precipitating/precipitate";
+import { saltConversion } from "../../src/solubility/conversion";
+import { precipitatedCarbonate } from "../../src/solubility/precipitating/carbonate";
+import { hydroxidePrecipitationRange } from "../../src/solubility/precipitating/hydroxide";
+import { molarSolubility } from "../../src/solubility/precipitating/molar-solubility";
+import { willPrecipitate } from "../../src/solubility/precipitating/precipitate";
 import { precipitationOrder } from "../../src/solubility/precipitating/precipitation-order";
 import { solubilityProduct } from "../../src/solubility/precipitating/product";
 
@@ -70,7 +71,7 @@ describe("molar solubility", () => {
     const factor = molar({ solid: "BaSO4", ionicStrength: "0.1 mol/L" }) / molar({ solid: "BaSO4" });
     expect(factor).toBeGreaterThan(2.3);
     expect(factor).toBeLessThan(3);
-    const refused = tryMolarSolubility({ solid: "BaSO4", ionicStrength: "2 mol/L" });
+    const refused = attempt(() => molarSolubility({ solid: "BaSO4", ionicStrength: "2 mol/L" }));
     expect(refused.ok ? undefined : refused.error.code).toBe("solubility.ionic-strength");
   });
 
@@ -139,10 +140,12 @@ describe("precipitation on mixing", () => {
   });
 
   it("names the ion nobody brought", () => {
-    const outcome = tryWillPrecipitate({
-      solid: "BaSO4",
-      solutions: [{ volume: "1 L", ions: [{ ion: "Ba^2+", concentration: "1 mol/L" }] }],
-    });
+    const outcome = attempt(() =>
+      willPrecipitate({
+        solid: "BaSO4",
+        solutions: [{ volume: "1 L", ions: [{ ion: "Ba^2+", concentration: "1 mol/L" }] }],
+      }),
+    );
     expect(outcome.ok ? undefined : outcome.error.code).toBe("solubility.missing-option");
   });
 
@@ -169,21 +172,21 @@ describe("hydroxide windows", () => {
       ["Ni^2+", 10.25],
     ];
     for (const [metal, pH] of trade) {
-      const { completeFrom, redissolvesFrom } = hydroxideWindow({ metal, concentration: "0.1 mol/L" });
+      const { completeFrom, redissolvesFrom } = hydroxidePrecipitationRange({ metal, concentration: "0.1 mol/L" });
       expect(completeFrom!.value.toNumber(), metal).toBeLessThan(pH);
       expect(redissolvesFrom!.value.toNumber(), metal).toBeGreaterThan(pH);
     }
   });
 
   it("dissolves amphoteric hydroxides again, magnesium's never", () => {
-    expect(hydroxideWindow({ metal: "Al^3+", concentration: "0.1 mol/L" }).allDissolvedFrom).toBeDefined();
-    expect(hydroxideWindow({ metal: "Zn^2+", concentration: "0.1 mol/L" }).allDissolvedFrom).toBeDefined();
-    expect(hydroxideWindow({ metal: "Mg^2+", concentration: "0.1 mol/L" }).redissolvesFrom).toBeUndefined();
+    expect(hydroxidePrecipitationRange({ metal: "Al^3+", concentration: "0.1 mol/L" }).allDissolvedFrom).toBeDefined();
+    expect(hydroxidePrecipitationRange({ metal: "Zn^2+", concentration: "0.1 mol/L" }).allDissolvedFrom).toBeDefined();
+    expect(hydroxidePrecipitationRange({ metal: "Mg^2+", concentration: "0.1 mol/L" }).redissolvesFrom).toBeUndefined();
   });
 
   it("falls later from a more dilute solution and earlier for the aged form", () => {
     const start = (concentration: "1 mol/L" | "0.001 mol/L", form?: string) =>
-      hydroxideWindow({
+      hydroxidePrecipitationRange({
         metal: "Mg^2+",
         concentration,
         ...(form === undefined ? {} : { form }),
@@ -227,24 +230,24 @@ describe("normal or basic carbonate", () => {
       ["Bi^3+", "soda", ["hydroxide"]],
     ];
     for (const [metal, precipitant, outcomes] of known) {
-      expect(outcomes, `${metal} ${precipitant}`).toContain(carbonateVerdict({ metal, precipitant }).verdict);
+      expect(outcomes, `${metal} ${precipitant}`).toContain(precipitatedCarbonate({ metal, precipitant }).verdict);
     }
   });
 
   it("expects the solids by name", () => {
-    expect(carbonateVerdict({ metal: "Cu^2+", precipitant: "soda" }).expected).toEqual(["Cu2(OH)2CO3"]);
-    expect(carbonateVerdict({ metal: "Zn^2+", precipitant: "soda" }).expected).toEqual(["Zn5(OH)6(CO3)2"]);
-    expect(carbonateVerdict({ metal: "Mg^2+", precipitant: "bicarbonate" }).expected).toEqual(["MgCO3·3H2O"]);
+    expect(precipitatedCarbonate({ metal: "Cu^2+", precipitant: "soda" }).expected).toEqual(["Cu2(OH)2CO3"]);
+    expect(precipitatedCarbonate({ metal: "Zn^2+", precipitant: "soda" }).expected).toEqual(["Zn5(OH)6(CO3)2"]);
+    expect(precipitatedCarbonate({ metal: "Mg^2+", precipitant: "bicarbonate" }).expected).toEqual(["MgCO3·3H2O"]);
   });
 
   it("refuses a metal it has no constants for", () => {
-    const outcome = tryCarbonateVerdict({ metal: "K+", precipitant: "soda" });
+    const outcome = attempt(() => precipitatedCarbonate({ metal: "K+", precipitant: "soda" }));
     expect(outcome.ok ? undefined : outcome.error.code).toBe("solubility.no-data");
   });
 
   it("turns strontium sulfate into carbonate, barium sulfate hardly (common practice)", () => {
-    expect(solidConversion({ from: "SrSO4", to: "SrCO3" }).verdict).toBe("goes");
-    expect(solidConversion({ from: "BaSO4", to: "BaCO3" }).verdict).toBe("hardly");
-    expect(solidConversion({ from: "CaSO4·2H2O", to: "CaCO3" }).verdict).toBe("goes");
+    expect(saltConversion({ from: "SrSO4", to: "SrCO3" }).verdict).toBe("goes");
+    expect(saltConversion({ from: "BaSO4", to: "BaCO3" }).verdict).toBe("hardly");
+    expect(saltConversion({ from: "CaSO4·2H2O", to: "CaCO3" }).verdict).toBe("goes");
   });
 });

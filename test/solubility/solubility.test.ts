@@ -7,7 +7,7 @@ import { ALKALI, REACTS_WITH_WATER } from "../../src/ion/rules";
 import { uncertaintyBudget } from "../../src/quantity";
 import { branchesOf } from "../../src/solubility/curves/branch";
 import { cubicAt } from "../../src/solubility/curves/monotone";
-import { solidChanges } from "../../src/solubility/curves/solid-changes";
+import { solidTransitions } from "../../src/solubility/curves/solid-changes";
 import { solubilityFromJSON, solubilityOf, trySolubilityOf } from "../../src/solubility/curves/solubility";
 import { rowOf, soluteOf } from "../../src/solubility/curves/solute";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
@@ -52,7 +52,7 @@ describe("reading a solubility", () => {
   it("names the solid in contact, on each side of a change", () => {
     expect(solubilityOf("Na2SO4", "32 °C").solidPhase).toBe("Na2SO4·10H2O");
     expect(solubilityOf("Na2SO4", "33 °C").solidPhase).toBe("Na2SO4");
-    expect(solidChanges("MgSO4").map(({ celsius }) => celsius)).toEqual([48, 68]);
+    expect(solidTransitions("MgSO4").map(({ celsius }) => celsius)).toEqual([48, 68]);
   });
 
   it("keeps the sharp maximum of sodium sulfate at the change of solid", () => {

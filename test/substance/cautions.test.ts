@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { cautions, statementOf, tryStatementOf } from "../../src/substance";
+import { attempt } from "../../src/foundation/error";
+import { cautions, statementOf } from "../../src/substance";
 
 const only = (material: string) => cautions([material]).substances[0]!;
 
@@ -95,7 +96,7 @@ describe("statement codes", () => {
   });
 
   it("refuses a code it does not know", () => {
-    const outcome = tryStatementOf("H999");
+    const outcome = attempt(() => statementOf("H999"));
     expect(!outcome.ok && outcome.error.code).toBe("substance.unknown-code");
   });
 });

@@ -4,13 +4,13 @@ import { explain } from "../../src/quantity";
 import { cite, source, sourceKeys } from "../../src/sources";
 import {
   cautions,
+  distinguishMaterials,
   ion,
   ions,
   readingsOf,
   shopMaterial,
   statementOf,
   substance,
-  tellApart,
   usualStrength,
 } from "../../src/substance";
 import { REGISTRY } from "../../src/substance/data/registry";
@@ -114,7 +114,11 @@ describe("answers", () => {
     expect(readingsOf("green vitriol")[0]?.source).toBe("memory");
     // read by the rules, not from a table
     expect(readingsOf("lanthanum chloride heptahydrate")[0]).not.toHaveProperty("source");
-    expect(tellApart("washing soda")[0]?.sources).toEqual({ density: "memory", appearance: "memory", dryBy: "memory" });
+    expect(distinguishMaterials("washing soda")[0]?.sources).toEqual({
+      density: "memory",
+      appearance: "memory",
+      dryBy: "memory",
+    });
     for (const one of shopMaterial("moss killer").candidates) expect(keys.has(one.source)).toBe(true);
   });
 

@@ -3,21 +3,21 @@ import * as preparative from "preparative";
 
 /** Door and the arguments of a request it accepts. */
 export const REQUESTS: readonly (readonly [name: string, args: readonly unknown[]])[] = [
-  ["tryAtomicWeight", ["Cu", { convention: "midpoint", value: "63 g/mol", massNumberIfNone: true }]],
+  ["atomicWeight", ["Cu", { convention: "midpoint", value: "63 g/mol", massNumberIfNone: true }]],
   [
-    "tryMolarMass",
+    "molarMass",
     ["CuSO4", { convention: "midpoint", weights: { Cu: "63 g/mol" }, massNumberIfNone: true, electronMass: true }],
   ],
-  ["tryMonoisotopicMass", ["SO4^2-", { electronMass: true }]],
-  ["tryMassFractionOf", ["Cu", "CuSO4", { weights: { Cu: "63 g/mol" } }]],
-  ["tryOxideEquivalents", ["FeCO3", { oxides: ["FeO"], convention: "abridged", weights: {} }]],
-  ["tryMassAs", ["1 g", "ZnCO3", "ZnO", { element: "Zn", weights: {}, convention: "abridged" }]],
-  ["tryEmpiricalFormula", [{ C: "92.3 %" }, { molarMass: "78 g/mol", remainder: "H", maxMultiplier: 9, weights: {} }]],
-  ["tryParseFormula", ["CuxSO4·nH2O", { n: 3, x: 2, digitsBeforeSign: "charge" }]],
-  ["tryCarbonateVerdict", [{ metal: "Cu^2+", precipitant: "soda", concentration: "0.1 mol/L" }]],
-  ["trySolidConversion", [{ from: "SrSO4", to: "SrCO3" }]],
+  ["monoisotopicMass", ["SO4^2-", { electronMass: true }]],
+  ["massFractionOf", ["Cu", "CuSO4", { weights: { Cu: "63 g/mol" } }]],
+  ["oxideEquivalents", ["FeCO3", { oxides: ["FeO"], convention: "abridged", weights: {} }]],
+  ["massAs", ["1 g", "ZnCO3", "ZnO", { element: "Zn", weights: {}, convention: "abridged" }]],
+  ["empiricalFormula", [{ C: "92.3 %" }, { molarMass: "78 g/mol", remainder: "H", maxMultiplier: 9, weights: {} }]],
+  ["parseFormula", ["CuxSO4·nH2O", { n: 3, x: 2, digitsBeforeSign: "charge" }]],
+  ["precipitatedCarbonate", [{ metal: "Cu^2+", precipitant: "soda", concentration: "0.1 mol/L" }]],
+  ["saltConversion", [{ from: "SrSO4", to: "SrCO3" }]],
   [
-    "tryCrystallise",
+    "crystallise",
     [
       {
         formula: "KNO3",
@@ -32,20 +32,17 @@ export const REQUESTS: readonly (readonly [name: string, args: readonly unknown[
     ],
   ],
   [
-    "tryCrystallise",
+    "crystallise",
     [{ formula: "CuSO4·5H2O", mass: "100 g", hot: "80 °C", cold: "10 °C", water: "100 g", evaporateTo: "0.5" }],
   ],
   [
-    "tryWaterForLiquor",
+    "waterForSolution",
     [{ salts: [{ formula: "KNO3", mass: "10 g", solubility: "30 g" }], temperature: "20 °C", headroom: "1.2" }],
   ],
+  ["waterToDissolve", [{ formula: "KNO3", mass: "10 g", solubility: "30 g", temperature: "20 °C", headroom: "1.2" }]],
+  ["hydroxidePrecipitationRange", [{ metal: "Al^3+", concentration: "0.1 mol/L", residual: "1e-5 mol/L", form: "a" }]],
   [
-    "tryWaterToDissolve",
-    [{ formula: "KNO3", mass: "10 g", solubility: "30 g", temperature: "20 °C", headroom: "1.2" }],
-  ],
-  ["tryHydroxideWindow", [{ metal: "Al^3+", concentration: "0.1 mol/L", residual: "1e-5 mol/L", form: "a" }]],
-  [
-    "tryStaysDissolved",
+    "remainsInSolution",
     [
       {
         substances: [
@@ -58,7 +55,7 @@ export const REQUESTS: readonly (readonly [name: string, args: readonly unknown[
     ],
   ],
   [
-    "tryMolarSolubility",
+    "molarSolubility",
     [
       {
         solid: "AgCl",
@@ -69,9 +66,9 @@ export const REQUESTS: readonly (readonly [name: string, args: readonly unknown[
       },
     ],
   ],
-  ["tryMolarSolubility", [{ solid: "CaCO3", form: "calcite" }]],
+  ["molarSolubility", [{ solid: "CaCO3", form: "calcite" }]],
   [
-    "tryDrawSolubility",
+    "solubilityDiagram",
     [
       {
         formulas: ["KNO3"],
@@ -86,7 +83,7 @@ export const REQUESTS: readonly (readonly [name: string, args: readonly unknown[
     ],
   ],
   [
-    "tryWillPrecipitate",
+    "willPrecipitate",
     [
       {
         solid: "BaSO4",
@@ -105,7 +102,7 @@ export const REQUESTS: readonly (readonly [name: string, args: readonly unknown[
     ],
   ],
   [
-    "tryPrecipitationOrder",
+    "precipitationOrder",
     [
       {
         precipitant: "CrO4^2-",
@@ -116,10 +113,10 @@ export const REQUESTS: readonly (readonly [name: string, args: readonly unknown[
       },
     ],
   ],
-  ["tryResidual", [{ formula: "KNO3", water: "200 g", temperature: "10 °C", of: "100 g", solubility: "20 g" }]],
-  ["tryResidual", [{ formula: "BaSO4", water: "200 g", temperature: "25 °C" }]],
+  ["lossToLiquor", [{ formula: "KNO3", water: "200 g", temperature: "10 °C", of: "100 g", solubility: "20 g" }]],
+  ["lossToLiquor", [{ formula: "BaSO4", water: "200 g", temperature: "25 °C" }]],
   [
-    "trySeparateSaltPair",
+    "fractionalCrystallization",
     [
       {
         wanted: "KNO3",
@@ -134,14 +131,14 @@ export const REQUESTS: readonly (readonly [name: string, args: readonly unknown[
       },
     ],
   ],
-  ["trySaturatedSolution", [{ formula: "CuSO4·5H2O", temperature: "20 °C", density: "1.2 g/mL" }]],
-  ["trySolubilityProduct", ["CaCO3", "calcite"]],
-  ["tryGasSolubility", ["CO2", "20 °C", "total"]],
-  ["tryRetainedLiquor", ["hydroxide gel", "gravity"]],
-  ["trySolubilityOf", ["NaCl", "20 °C"]],
-  ["trySolubilityFromJSON", [JSON.parse(JSON.stringify(preparative.solubilityOf("NaCl", "20 °C")))]],
+  ["saturatedSolution", [{ formula: "CuSO4·5H2O", temperature: "20 °C", density: "1.2 g/mL" }]],
+  ["solubilityProduct", ["CaCO3", "calcite"]],
+  ["gasSolubility", ["CO2", "20 °C", "total"]],
+  ["retainedLiquor", ["hydroxide gel", "gravity"]],
+  ["solubilityOf", ["NaCl", "20 °C"]],
+  ["solubilityFromJSON", [JSON.parse(JSON.stringify(preparative.solubilityOf("NaCl", "20 °C")))]],
   [
-    "tryWashPlan",
+    "washPlan",
     [
       {
         dryCakeMass: "25 g",
@@ -157,7 +154,7 @@ export const REQUESTS: readonly (readonly [name: string, args: readonly unknown[
     ],
   ],
   [
-    "tryWashPlan",
+    "washPlan",
     [
       {
         dryCakeMass: "25 g",
@@ -168,12 +165,12 @@ export const REQUESTS: readonly (readonly [name: string, args: readonly unknown[
       },
     ],
   ],
-  ["tryWashAdvice", [{ product: "CaCO3", washedOut: ["Na2SO4"], temperature: "20 °C" }]],
-  ["tryFormationEnthalpy", ["SiO2", { state: "s", form: "quartz" }]],
-  ["trySolutionEnthalpy", ["KNO3"]],
-  ["trySulfuricAcidDilution", ["10"]],
+  ["washAdvice", [{ product: "CaCO3", washedOut: ["Na2SO4"], temperature: "20 °C" }]],
+  ["formationEnthalpy", ["SiO2", { state: "s", form: "quartz" }]],
+  ["solutionEnthalpy", ["KNO3"]],
+  ["sulfuricAcidDilution", ["10"]],
   [
-    "tryTemperatureRise",
+    "temperatureRise",
     [
       {
         enthalpy: "-42 kJ/mol",
@@ -185,10 +182,10 @@ export const REQUESTS: readonly (readonly [name: string, args: readonly unknown[
       },
     ],
   ],
-  ["tryTemperatureRise", [{ heat: "-42 kJ", mass: "1 kg" }]],
-  ["tryWaterSweptByGas", [{ gas: "1 mol", temperature: "25 °C", pressure: "100 kPa" }]],
+  ["temperatureRise", [{ heat: "-42 kJ", mass: "1 kg" }]],
+  ["waterCarriedByGas", [{ gas: "1 mol", temperature: "25 °C", pressure: "100 kPa" }]],
   [
-    "tryPlanPreparation",
+    "planPreparation",
     [
       {
         equation: "CaCl2 + Na2CO3 -> CaCO3 + NaCl",
@@ -205,18 +202,18 @@ export const REQUESTS: readonly (readonly [name: string, args: readonly unknown[
       },
     ],
   ],
-  ["tryBalance", [{ reactants: ["H2", "O2"], products: ["H2O"] }, {}]],
-  ["tryBalance", ["C + O2 -> CO + CO2", { conditions: [{ species: ["CO", "CO2"], ratio: "1:3" }], n: 1 }]],
-  ["tryHalfReactions", ["MnO4- + Fe^2+ -> Mn^2+ + Fe^3+", { medium: "acid", spectators: "keep" }]],
+  ["balance", [{ reactants: ["H2", "O2"], products: ["H2O"] }, {}]],
+  ["balance", ["C + O2 -> CO + CO2", { conditions: [{ species: ["CO", "CO2"], ratio: "1:3" }], n: 1 }]],
+  ["halfReactions", ["MnO4- + Fe^2+ -> Mn^2+ + Fe^3+", { medium: "acid", spectators: "keep" }]],
   [
-    "tryOverallEquation",
+    "overallEquation",
     [["CaCO3 -> CaO + CO2", "CaO + H2O -> Ca(OH)2"], { intermediates: ["CaO"], multipliers: [1, 1] }],
   ],
-  ["tryReactionSpace", ["C + O2 -> CO + CO2", { limit: 10 }]],
-  ["tryIntegerNullspace", [[[2, 0, -2] as unknown, [0, 2, -1]]]],
-  ["tryDilute", [{ from: "37 % w/w", take: "10 mL", makeUpTo: "100 mL", of: "HCl", fromDensity: "1.18 g/mL" }]],
+  ["reactionSpace", ["C + O2 -> CO + CO2", { limit: 10 }]],
+  ["integerNullspace", [[[2, 0, -2] as unknown, [0, 2, -1]]]],
+  ["dilute", [{ from: "37 % w/w", take: "10 mL", makeUpTo: "100 mL", of: "HCl", fromDensity: "1.18 g/mL" }]],
   [
-    "tryMixSolutions",
+    "mixSolutions",
     [
       [
         { strength: "5 % w/w", portion: "10 g" },
@@ -225,9 +222,9 @@ export const REQUESTS: readonly (readonly [name: string, args: readonly unknown[
       { of: "NaCl", additiveVolumes: true },
     ],
   ],
-  ["tryMixToStrength", [{ strong: "20 % w/w", weak: "5 % w/w", wanted: "10 % w/w", mass: "100 g", of: "NaCl" }]],
+  ["mixToStrength", [{ strong: "20 % w/w", weak: "5 % w/w", wanted: "10 % w/w", mass: "100 g", of: "NaCl" }]],
   [
-    "tryStockSolution",
+    "stockSolution",
     [
       {
         of: "NaCl",
@@ -239,19 +236,19 @@ export const REQUESTS: readonly (readonly [name: string, args: readonly unknown[
     ],
   ],
   [
-    "tryFeedAmount",
+    "feedAmount",
     ["HCl", { volume: "10 mL", strength: "5 %", strengthOptions: { basis: "w/w" }, density: "1.02 g/mL" }],
   ],
-  ["tryFeedAmount", ["H2", { volume: "10 L", gas: { temperature: "20 °C", pressure: "100 kPa" } }]],
+  ["feedAmount", ["H2", { volume: "10 L", gas: { temperature: "20 °C", pressure: "100 kPa" } }]],
   [
-    "tryNeededFor",
+    "requiredAmount",
     ["HCl + NaOH -> NaCl + H2O", { NaOH: { mass: "1 g", assay: "98 %" } }, "HCl", { strength: "1 mol/L" }],
   ],
-  ["tryGasVolumeAt", ["1 L", { from: { temperature: "20 °C" }, to: { pressure: "90 kPa", collectedOver: "water" } }]],
-  ["tryGasPressure", [["1 mol", "2 mol"], { volume: "10 L", temperature: "20 °C" }]],
-  ["tryReplicates", [["10.1 mL", "10.2 mL", "10.1 mL"], { concordance: "0.1 mL", level: 0.95, label: "titres" }]],
+  ["gasVolumeAt", ["1 L", { from: { temperature: "20 °C" }, to: { pressure: "90 kPa", collectedOver: "water" } }]],
+  ["gasPressure", [["1 mol", "2 mol"], { volume: "10 L", temperature: "20 °C" }]],
+  ["replicateStatistics", [["10.1 mL", "10.2 mL", "10.1 mL"], { concordance: "0.1 mL", level: 0.95, label: "titres" }]],
   [
-    "tryTitrate",
+    "titrate",
     [
       {
         titrant: { strength: "0.1 mol/L", of: "NaOH", options: { density: "1 g/mL" } },
@@ -264,7 +261,7 @@ export const REQUESTS: readonly (readonly [name: string, args: readonly unknown[
     ],
   ],
   [
-    "tryBackTitrate",
+    "backTitrate",
     [
       {
         titrant: { strength: "0.1 mol/L" },
@@ -278,18 +275,15 @@ export const REQUESTS: readonly (readonly [name: string, args: readonly unknown[
       },
     ],
   ],
-  ["tryMeanWater", [{ salt: "Na2CO3", before: "6 g", after: "5 g", vessel: "1 g" }]],
-  ["tryHydrateMixUps", [{ observed: "15.6 g", expected: "10 g", of: ["ZnSO4"], relativeUncertainty: 0.02 }]],
+  ["meanHydration", [{ salt: "Na2CO3", before: "6 g", after: "5 g", vessel: "1 g" }]],
+  ["hydrateMixUps", [{ observed: "15.6 g", expected: "10 g", of: ["ZnSO4"], relativeUncertainty: 0.02 }]],
+  ["cautions", [["vinegar", { material: "NaOH", strength: "5 %", inCylinder: false }], { circumstances: ["kitchen"] }]],
+  ["search", ["copper", { limit: 3 }]],
+  ["shelfMaterialOf", [preparative.shopMaterial("vinegar").candidates[0]]],
+  ["pricePerMole", [{ formula: "NaCl", price: "1 EUR", size: "1 kg", assay: "99 %" }]],
+  ["reactionEnthalpy", ["H2 + O2 -> H2O", { states: { H2O: "l" }, forms: {} }]],
   [
-    "tryCautions",
-    [["vinegar", { material: "NaOH", strength: "5 %", inCylinder: false }], { circumstances: ["kitchen"] }],
-  ],
-  ["trySearch", ["copper", { limit: 3 }]],
-  ["tryAsShelfMaterial", [preparative.shopMaterial("vinegar").candidates[0]]],
-  ["tryPricePerMole", [{ formula: "NaCl", price: "1 EUR", size: "1 kg", assay: "99 %" }]],
-  ["tryReactionEnthalpy", ["H2 + O2 -> H2O", { states: { H2O: "l" }, forms: {} }]],
-  [
-    "tryCheckRecipe",
+    "checkRecipe",
     [
       {
         equation: ["CaCl2 + Na2CO3 -> CaCO3 + NaCl"],
@@ -308,14 +302,14 @@ export const REQUESTS: readonly (readonly [name: string, args: readonly unknown[
       },
     ],
   ],
-  ["tryConvertStrength", ["5 % w/w", { of: "CH3COOH", to: "mol/L" }]],
-  ["tryEquivalentMass", ["30.0 g", { from: "FeSO4·7H2O", to: "FeSO4·H2O" }]],
-  ["tryHydrationNumber", [{ before: "5.000 g", after: "3.196 g", anhydrous: "CuSO4" }]],
-  ["tryIdentifyByMassLoss", [{ before: "2.000 g", after: "1.439 g", candidates: ["Cu2(OH)2CO3", "CuCO3"] }]],
-  ["tryCorrelated", [{ a: "1.0(1) g", b: "1.0(1) g" }, [["a", "b", "0.5"]]]],
-  ["tryJointReadings", [{ a: ["1 g", "2 g"], b: ["1 g", "3 g"] }]],
+  ["convertStrength", ["5 % w/w", { of: "CH3COOH", to: "mol/L" }]],
+  ["equivalentMass", ["30.0 g", { from: "FeSO4·7H2O", to: "FeSO4·H2O" }]],
+  ["hydrationNumber", [{ before: "5.000 g", after: "3.196 g", anhydrous: "CuSO4" }]],
+  ["identifyByMassLoss", [{ before: "2.000 g", after: "1.439 g", candidates: ["Cu2(OH)2CO3", "CuCO3"] }]],
+  ["withCorrelation", [{ a: "1.0(1) g", b: "1.0(1) g" }, [["a", "b", "0.5"]]]],
+  ["meansOfPairedReadings", [{ a: ["1 g", "2 g"], b: ["1 g", "3 g"] }]],
   [
-    "tryQuantity",
+    "quantity",
     [
       { value: "1", unit: "g", standardUncertainty: "0.1", degreesOfFreedom: 3, distribution: "normal" },
       { label: "a", distribution: "normal" },

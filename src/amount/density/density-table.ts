@@ -4,7 +4,8 @@
 
 import { type Formula, molarMass } from "../../formula";
 import { splitWater } from "../../formula/crystal-water";
-import { expectDimension, type Quantity, quantity } from "../../quantity";
+import { type Quantity, quantity } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import { formulaOfArgument, inSymbol, type TemperatureLike } from "../argument";
 import { SOLUTION_DENSITIES, type SolutionDensityRow } from "../data/solution-densities";
 import { cite } from "../data/sources";

@@ -2,7 +2,6 @@
 
 import type { Formula } from "../../formula";
 import { isWater } from "../../formula/crystal-water";
-import { attempt, type Result } from "../../foundation/error";
 import { isQuantity, type Quantity, quantity } from "../../quantity";
 import {
   assayOf,
@@ -46,7 +45,7 @@ import {
  * @category Solutions
  * @example
  * densityOfSolution("HCl", "37 %").format({ decimals: 3, uncertainty: "none" }) // => "1.184 g/mL"
- * tryDensityOfSolution("CuSO4", "60 %").ok // => false
+ * attempt(() => densityOfSolution("CuSO4", "60 %")).ok // => false
  */
 export function densityOfSolution(
   solute: FormulaLike,
@@ -227,24 +226,3 @@ export function densityFor(
     temperature: options.temperature,
   });
 }
-
-/**
- * {@link densityOfSolution}, with the outcome as data.
- *
- * @category Solutions
- * @example
- * tryDensityOfSolution("NaCl", "10 %").ok // => true
- */
-export const tryDensityOfSolution = (...args: Parameters<typeof densityOfSolution>): Result<Quantity<"density">> =>
-  attempt(() => densityOfSolution(...args));
-
-/**
- * {@link massFractionFromDensity}, with the outcome as data.
- *
- * @category Solutions
- * @example
- * tryMassFractionFromDensity("NaCl", "1.9 g/mL").ok // => false
- */
-export const tryMassFractionFromDensity = (
-  ...args: Parameters<typeof massFractionFromDensity>
-): Result<Quantity<"mass fraction">> => attempt(() => massFractionFromDensity(...args));

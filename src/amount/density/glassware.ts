@@ -1,7 +1,7 @@
 // Volumes as measured: what the mark on a flask, pipette, burette or cylinder is worth.
 import { shown } from "../../foundation/argument";
-import { attempt, type Result } from "../../foundation/error";
-import { expectDimension, type Quantity, quantity } from "../../quantity";
+import { type Quantity, quantity } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import { grouped, oneOf, positive, type TemperatureLike, type VolumeLike } from "../argument";
 import { GLASSWARE, type GlasswareKind } from "../data/glassware";
 import { cite } from "../data/sources";
@@ -90,13 +90,3 @@ export function measuredVolume(volume: VolumeLike, glassware: Glassware): Quanti
     .times(quantity("1").minus(expansion.times(away)))
     .named({ symbol: "V(20 °C)", rule: "volume at 20 °C = volume × (1 - β (T - 20 °C))" });
 }
-
-/**
- * {@link measuredVolume}, with the outcome as data.
- *
- * @category Solutions
- * @example
- * tryMeasuredVolume("37 mL", { with: "pipette" }).ok // => false
- */
-export const tryMeasuredVolume = (...args: Parameters<typeof measuredVolume>): Result<Quantity<"volume">> =>
-  attempt(() => measuredVolume(...args));

@@ -1,7 +1,8 @@
 // The state of a gas as told or taken for granted: temperature, its own pressure, the correction, and the sentence that
 // says so on every result.
 
-import { expectDimension, type Quantity, quantity } from "../../quantity";
+import { type Quantity, quantity } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import {
   type FormulaLike,
   formulaOfArgument,

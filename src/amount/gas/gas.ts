@@ -1,7 +1,6 @@
 // Gases: ideal unless a second-virial correction is asked for, with the conditions always stated on the result.
 
 import { molarMass } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
 import { type Quantity, sum } from "../../quantity";
 import {
   type AmountLike,
@@ -220,73 +219,3 @@ export function molarMassOfGas(
     .to("g/mol")
     .named({ symbol: "M", rule: "molar mass = density × R × T / p", assumption: words });
 }
-
-/**
- * {@link gasVolume}, with the outcome as data.
- *
- * @category Gas
- * @example
- * tryGasVolume("1 mol", { temperature: "-300 °C" }).ok // => false
- */
-export const tryGasVolume = (...args: Parameters<typeof gasVolume>): Result<Quantity<"volume">> =>
-  attempt(() => gasVolume(...args));
-
-/**
- * {@link molarVolumeOfGas}, with the outcome as data.
- *
- * @category Gas
- * @example
- * tryMolarVolumeOfGas().ok // => true
- */
-export const tryMolarVolumeOfGas = (conditions?: GasConditions): Result<Quantity<"molar volume">> =>
-  attempt(() => molarVolumeOfGas(conditions));
-
-/**
- * {@link gasAmount}, with the outcome as data.
- *
- * @category Gas
- * @example
- * tryGasAmount("0 L").ok // => false
- */
-export const tryGasAmount = (...args: Parameters<typeof gasAmount>): Result<Quantity<"amount of substance">> =>
-  attempt(() => gasAmount(...args));
-
-/**
- * {@link gasPressure}, with the outcome as data.
- *
- * @category Gas
- * @example
- * tryGasPressure([], { volume: "1 L" }).ok // => false
- */
-export const tryGasPressure = (...args: Parameters<typeof gasPressure>): Result<Quantity<"pressure">> =>
-  attempt(() => gasPressure(...args));
-
-/**
- * {@link gasVolumeAt}, with the outcome as data.
- *
- * @category Gas
- * @example
- * tryGasVolumeAt("1 L", { to: { temperature: "0 °C" } }).ok // => true
- */
-export const tryGasVolumeAt = (...args: Parameters<typeof gasVolumeAt>): Result<Quantity<"volume">> =>
-  attempt(() => gasVolumeAt(...args));
-
-/**
- * {@link gasDensity}, with the outcome as data.
- *
- * @category Gas
- * @example
- * tryGasDensity("Xx").ok // => false
- */
-export const tryGasDensity = (...args: Parameters<typeof gasDensity>): Result<Quantity<"density">> =>
-  attempt(() => gasDensity(...args));
-
-/**
- * {@link molarMassOfGas}, with the outcome as data.
- *
- * @category Gas
- * @example
- * tryMolarMassOfGas("0 g/L").ok // => false
- */
-export const tryMolarMassOfGas = (...args: Parameters<typeof molarMassOfGas>): Result<Quantity<"molar mass">> =>
-  attempt(() => molarMassOfGas(...args));

@@ -1,8 +1,8 @@
 // The second virial coefficient of a gas: how far the molar volume falls short of the ideal one near atmospheric pressure.
 
 import type { Formula } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
-import { apply, expectDimension, type Quantity, quantity } from "../../quantity";
+import { applyFunction, type Quantity, quantity } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import { type FormulaLike, formulaOfArgument, inSymbol, type TemperatureLike } from "../argument";
 import { cite } from "../data/sources";
 import { VIRIAL_COEFFICIENTS, type VirialRow } from "../data/virial";
@@ -64,7 +64,7 @@ export function secondVirialCoefficient(gas: FormulaLike, temperature: Temperatu
       source: cite(row.source),
     },
   );
-  return apply(
+  return applyFunction(
     [T, fit],
     {
       name: "B",
@@ -88,15 +88,3 @@ export function secondVirialCoefficient(gas: FormulaLike, temperature: Temperatu
     },
   );
 }
-
-/**
- * {@link secondVirialCoefficient}, with the outcome as data.
- *
- * @category Gas
- * @example
- * trySecondVirialCoefficient("Xe", "25 °C").ok // => false
- */
-export const trySecondVirialCoefficient = (
-  gas: FormulaLike,
-  temperature: TemperatureLike,
-): Result<Quantity<"molar volume">> => attempt(() => secondVirialCoefficient(gas, temperature));

@@ -1,7 +1,6 @@
 // What is put in, in any form the bench knows: a mass, moles, a solution, a pure liquid, a gas - as moles of one species.
 import type { Formula } from "../../formula";
 import { splitWater } from "../../formula/crystal-water";
-import { attempt, type Result } from "../../foundation/error";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { amountOf, type Purity } from "../amount";
 import {
@@ -153,13 +152,3 @@ function amountOfRecord(formula: Formula, feed: FeedRecord): Quantity<"amount of
     purity,
   );
 }
-
-/**
- * {@link feedAmount}, with the outcome as data.
- *
- * @category Weighing
- * @example
- * tryFeedAmount("HCl", {}).ok // => false
- */
-export const tryFeedAmount = (species: FormulaLike, feed: SpeciesFeed): Result<Quantity<"amount of substance">> =>
-  attempt(() => feedAmount(species, feed));

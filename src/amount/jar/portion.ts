@@ -1,6 +1,7 @@
 // A portion of a solution: its volume, its mass, what it holds. Volume and mass know each other through the density.
 import { type Formula, molarMass } from "../../formula";
-import { expectDimension, isQuantity, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { isQuantity, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import { type FormulaLike, formulaOfArgument, type MassLike, positive, type VolumeLike } from "../argument";
 import { AmountError } from "../error";
 import { convertStrength, densityOfStrength } from "../strength/strength";

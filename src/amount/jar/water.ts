@@ -1,8 +1,8 @@
 // Pure water: vapour pressure and density. Kept here because gas collected over water and every dilution need them; each
 // is one published equation, evaluated when asked.
 
-import { attempt, type Result } from "../../foundation/error";
-import { apply, expectDimension, type Quantity } from "../../quantity";
+import { applyFunction, type Quantity } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import type { TemperatureLike } from "../argument";
 import { cite } from "../data/sources";
 import { AmountError } from "../error";
@@ -64,7 +64,7 @@ export function vapourPressureOfWater(temperature: TemperatureLike): Quantity<"p
   const slope = (v: number): number => SATURATION.reduce((s, [a, e]) => s + a * e * v ** (e - 1), 0);
   const pressure = (t: number): number =>
     CRITICAL_KPA * Math.exp((CRITICAL_KELVIN / t) * series(1 - t / CRITICAL_KELVIN));
-  return apply(
+  return applyFunction(
     [T],
     {
       name: "p_sat",
@@ -120,7 +120,7 @@ function kellDensity(temperature: TemperatureLike): Quantity<"density"> {
   const T = liquidWater(temperature);
   const above = (t: number): number => KELL.reduceRight((s, a) => s * t + a, 0);
   const aboveSlope = (t: number): number => KELL.reduceRight((s, a, i) => (i === 0 ? s : s * t + i * a), 0);
-  return apply(
+  return applyFunction(
     [T],
     {
       name: "ρ_water",
@@ -143,23 +143,3 @@ function kellDensity(temperature: TemperatureLike): Quantity<"density"> {
     },
   );
 }
-
-/**
- * {@link vapourPressureOfWater}, with the outcome as data.
- *
- * @category Gas
- * @example
- * tryVapourPressureOfWater("120 °C").ok // => false
- */
-export const tryVapourPressureOfWater = (temperature: TemperatureLike): Result<Quantity<"pressure">> =>
-  attempt(() => vapourPressureOfWater(temperature));
-
-/**
- * {@link densityOfWater}, with the outcome as data.
- *
- * @category Solutions
- * @example
- * tryDensityOfWater("-5 °C").ok // => false
- */
-export const tryDensityOfWater = (temperature: TemperatureLike): Result<Quantity<"density">> =>
-  attempt(() => densityOfWater(temperature));

@@ -6,7 +6,7 @@ import { inWater } from "../../equation/ionic/ions";
 import { signed } from "../../equation/oxidation/rules";
 import { oxidationStates } from "../../equation/oxidation/states";
 import type { Formula } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
+import { attempt } from "../../foundation/error";
 import { Fraction } from "../../foundation/fraction";
 import { type FormulaLike, formulaOfArgument } from "../argument";
 import { AmountError } from "../error";
@@ -200,14 +200,3 @@ export function equivalentsIn(reaction: ReactionLike, formula: FormulaLike): Equ
     assumptions,
   };
 }
-
-/**
- * {@link equivalentsIn}, with the outcome as data.
- *
- * @category Solutions
- * @example
- * const outcome = tryEquivalentsIn("3 Cu + 8 HNO3 -> 3 Cu(NO3)2 + 2 NO + 4 H2O", "HNO3");
- * outcome.ok ? "" : outcome.error.code // => "amount.several-readings"
- */
-export const tryEquivalentsIn = (reaction: ReactionLike, formula: FormulaLike): Result<Equivalents> =>
-  attempt(() => equivalentsIn(reaction, formula));

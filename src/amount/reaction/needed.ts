@@ -1,7 +1,6 @@
 // How much of one species goes with another, as it is at hand: solid, hydrate or solution.
 
 import { molarMass } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
 import { type Quantity, quantity } from "../../quantity";
 import { massOf, type Purity } from "../amount";
 import {
@@ -44,10 +43,10 @@ export interface Partner extends Purity {
  * @throws {EquationError} those of `balance`
  * @category Solutions
  * @example
- * const acid = neededFor("NaHCO3 + HCl -> NaCl + CO2 + H2O", { NaHCO3: "2.50 g" }, "HCl", { strength: "0.600 mol/L" });
+ * const acid = requiredAmount("NaHCO3 + HCl -> NaCl + CO2 + H2O", { NaHCO3: "2.50 g" }, "HCl", { strength: "0.600 mol/L" });
  * acid.volume!.format({ decimals: 1, uncertainty: "none" }) // => "49.6 mL"
  */
-export function neededFor(
+export function requiredAmount(
   equation: ReactionLike,
   known: Readonly<Record<string, SpeciesFeed>>,
   needed: FormulaLike,
@@ -105,13 +104,3 @@ export function neededFor(
     });
   return { amount, mass: undefined, volume };
 }
-
-/**
- * {@link neededFor}, with the outcome as data.
- *
- * @category Solutions
- * @example
- * tryNeededFor("H2 + O2 -> H2O", { H2: "1 g" }, "N2").ok // => false
- */
-export const tryNeededFor = (...args: Parameters<typeof neededFor>): Result<ReturnType<typeof neededFor>> =>
-  attempt(() => neededFor(...args));

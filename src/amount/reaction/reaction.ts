@@ -4,9 +4,8 @@ import type { BalancedEquation } from "../../equation";
 import { asWritten } from "../../equation/written";
 import type { Formula } from "../../formula";
 import { molarMass } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
 import type { Fraction } from "../../foundation/fraction";
-import { type Quantity, smallest } from "../../quantity";
+import { minimum, type Quantity } from "../../quantity";
 import { type FormulaLike, inSymbol, tabled } from "../argument";
 import { AmountError } from "../error";
 import { feedAmount, feedOf, type SpeciesFeed } from "../jar/feed";
@@ -95,7 +94,7 @@ export function reactionAmounts(equation: ReactionLike, known: Readonly<Record<s
   const extent =
     extents.length === 1
       ? extents[0]!.extent.named({ symbol: "ξ", rule: "extent = amount / coefficient" })
-      : smallest(
+      : minimum(
           extents.map((x) => x.extent),
           { symbol: "ξ", rule: "extent = smallest of amount / coefficient: the limiting reagent" },
         );
@@ -183,23 +182,3 @@ export function limitingReagents(
 ): readonly Formula[] {
   return reactionAmounts(equation, feeds).limiting;
 }
-
-/**
- * {@link reactionAmounts}, with the outcome as data.
- *
- * @category Yield
- * @example
- * tryReactionAmounts("H2 + O2 -> H2O", { N2: "1 g" }).ok // => false
- */
-export const tryReactionAmounts = (...args: Parameters<typeof reactionAmounts>): Result<ReactionAmounts> =>
-  attempt(() => reactionAmounts(...args));
-
-/**
- * {@link limitingReagents}, with the outcome as data.
- *
- * @category Yield
- * @example
- * tryLimitingReagents("H2 + O2 -> H2O", { H2: "1 g" }).ok // => true
- */
-export const tryLimitingReagents = (...args: Parameters<typeof limitingReagents>): Result<readonly Formula[]> =>
-  attempt(() => limitingReagents(...args));

@@ -2,7 +2,6 @@
 
 import { molarMass } from "../../formula";
 import { splitWater } from "../../formula/crystal-water";
-import { attempt, type Result } from "../../foundation/error";
 import { type Quantity, quantity, sum } from "../../quantity";
 import { massOf, type Purity } from "../amount";
 import { assayOf, type FormulaLike, grouped, inSymbol, type MassLike, moistureOf, positive } from "../argument";
@@ -106,33 +105,3 @@ export function atomEconomy(equation: ReactionLike, product: FormulaLike): Quant
       rule: "coefficient × M(product) / sum of coefficient × M(reactants)",
     });
 }
-
-/**
- * {@link theoreticalYield}, with the outcome as data.
- *
- * @category Yield
- * @example
- * tryTheoreticalYield("H2 + O2 -> H2O", "H2", { H2: "1 g" }).ok // => false
- */
-export const tryTheoreticalYield = (...args: Parameters<typeof theoreticalYield>): Result<Quantity<"mass">> =>
-  attempt(() => theoreticalYield(...args));
-
-/**
- * {@link percentYield}, with the outcome as data.
- *
- * @category Yield
- * @example
- * tryPercentYield("1 g", "0 g").ok // => false
- */
-export const tryPercentYield = (...args: Parameters<typeof percentYield>): Result<Quantity<"number">> =>
-  attempt(() => percentYield(...args));
-
-/**
- * {@link atomEconomy}, with the outcome as data.
- *
- * @category Yield
- * @example
- * tryAtomEconomy("CaCO3 -> CaO + CO2", "H2O").ok // => false
- */
-export const tryAtomEconomy = (...args: Parameters<typeof atomEconomy>): Result<Quantity<"number">> =>
-  attempt(() => atomEconomy(...args));

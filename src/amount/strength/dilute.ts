@@ -1,7 +1,6 @@
 // Diluting with water: of the strength and quantity of the stock and of the diluted solution, three give the fourth.
 
 import { molarMass } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
 import type { Quantity } from "../../quantity";
 import { type DensityLike, grouped } from "../argument";
 import { AmountError } from "../error";
@@ -186,13 +185,3 @@ function waterToAdd(
     rule: "water to add = mass of the diluted solution - mass of the stock",
   });
 }
-
-/**
- * {@link dilute}, with the outcome as data.
- *
- * @category Solutions
- * @example
- * const outcome = tryDilute({ from: "1 mol/L", to: "2 mol/L", makeUpTo: "1 L" });
- * outcome.ok ? "" : outcome.error.code // => "amount.not-possible"
- */
-export const tryDilute = (dilution: Dilution): Result<DilutionPlan> => attempt(() => dilute(dilution));

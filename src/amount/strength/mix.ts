@@ -2,7 +2,7 @@
 // known, and otherwise only when told.
 
 import { molarMass } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
+import { attempt } from "../../foundation/error";
 import { type Quantity, sum } from "../../quantity";
 import { type DensityLike, grouped, listed } from "../argument";
 import { densityFor } from "../density/density";
@@ -188,23 +188,3 @@ export function mixToStrength(aim: MixtureAim): TwoParts {
     m.isPositive() ? bothWays(m, strength, options, symbol).volume : undefined;
   return { strong: m1, weak: m2, volumeOfStrong: volume(m1, strong, "1"), volumeOfWeak: volume(m2, weak, "2") };
 }
-
-/**
- * {@link mixSolutions}, with the outcome as data.
- *
- * @category Solutions
- * @example
- * tryMixSolutions([]).ok // => false
- */
-export const tryMixSolutions = (...args: Parameters<typeof mixSolutions>): Result<Mixture> =>
-  attempt(() => mixSolutions(...args));
-
-/**
- * {@link mixToStrength}, with the outcome as data.
- *
- * @category Solutions
- * @example
- * tryMixToStrength({ strong: "10 % w/w", weak: "5 % w/w", wanted: "20 % w/w", mass: "100 g" }).ok // => false
- */
-export const tryMixToStrength = (aim: Parameters<typeof mixToStrength>[0]): Result<TwoParts> =>
-  attempt(() => mixToStrength(aim));

@@ -1,5 +1,3 @@
-// Stock solutions: weigh a solid, make up to the mark; and what strength it really has once it is weighed.
-import { attempt, type Result } from "../../foundation/error";
 import type { Quantity } from "../../quantity";
 import { amountOf, massOf, type Purity } from "../amount";
 import {
@@ -96,9 +94,9 @@ export function stockSolution(request: StockRequest & { readonly strength: Stren
  * @source c = w m / (M V)
  * @category Solutions
  * @example
- * strengthAsMade("98.0 g", { of: "H3PO4", volume: "1.00 L" }).concentration.format({ decimals: 2, uncertainty: "none" }) // => "1.00 mol/L"
+ * strengthPrepared("98.0 g", { of: "H3PO4", volume: "1.00 L" }).concentration.format({ decimals: 2, uncertainty: "none" }) // => "1.00 mol/L"
  */
-export function strengthAsMade(mass: MassLike, request: StockRequest): StockSolution {
+export function strengthPrepared(mass: MassLike, request: StockRequest): StockSolution {
   const formula = formulaOfArgument(grouped(request, STOCK_MADE, "request").of);
   const name = inSymbol(formula);
   const m = positive(mass, "mass", "mass", { symbol: `m(${name})`, label: `mass of ${name} as weighed` });
@@ -109,23 +107,3 @@ export function strengthAsMade(mass: MassLike, request: StockRequest): StockSolu
     .named({ symbol: `c(${name})`, rule: "concentration = amount / volume" });
   return { mass: m, volume, concentration };
 }
-
-/**
- * {@link stockSolution}, with the outcome as data.
- *
- * @category Solutions
- * @example
- * tryStockSolution({ of: "NaCl", strength: "1 mol/L", volume: "0 L" }).ok // => false
- */
-export const tryStockSolution = (request: Parameters<typeof stockSolution>[0]): Result<StockSolution> =>
-  attempt(() => stockSolution(request));
-
-/**
- * {@link strengthAsMade}, with the outcome as data.
- *
- * @category Solutions
- * @example
- * tryStrengthAsMade("1 g", { of: "NaCl", volume: "100 mL" }).ok // => true
- */
-export const tryStrengthAsMade = (...args: Parameters<typeof strengthAsMade>): Result<StockSolution> =>
-  attempt(() => strengthAsMade(...args));

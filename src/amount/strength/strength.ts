@@ -1,6 +1,5 @@
 // From any strength of a solution to any other.
 
-import { attempt, type Result } from "../../foundation/error";
 import { type Quantity, quantity } from "../../quantity";
 import { grouped } from "../argument";
 import { densityFor } from "../density/density";
@@ -73,14 +72,3 @@ export function densityOfStrength(strength: StrengthLike, options: StrengthOptio
   if (options.density !== undefined) return densityFor(ways.formula, quantity("0"), options);
   return densityFor(ways.formula, massFractionOfStrength(strength, options), options);
 }
-
-/**
- * {@link convertStrength}, with the outcome as data.
- *
- * @category Solutions
- * @example
- * const outcome = tryConvertStrength("5 %", { of: "CH3COOH", to: "mol/L" });
- * outcome.ok ? "" : outcome.error.code // => "amount.ambiguous-percent"
- */
-export const tryConvertStrength = (...args: Parameters<typeof convertStrength>): Result<Quantity> =>
-  attempt(() => convertStrength(...args));

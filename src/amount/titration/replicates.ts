@@ -1,8 +1,7 @@
 // Repeated readings summed up and judged: mean, standard deviation, range, and a test of the one that lies farthest out.
 // Nothing is ever left out.
 
-import { attempt, type Result } from "../../foundation/error";
-import { type Quantity, type QuantityLike, quantity, readings } from "../../quantity";
+import { meanOfReadings, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { studentFactor } from "../../quantity/uncertainty/student";
 import { grouped, guard, listed } from "../argument";
 import { AmountError } from "../error";
@@ -50,10 +49,10 @@ const MOST_READINGS = 1000;
  * @source JCGM 100:2008, 4.2; Grubbs, Technometrics 11, 1 (1969), and ISO 5725-2 for the test
  * @category Solutions
  * @example
- * replicates(["24.15 mL", "24.10 mL", "24.20 mL"]).standardDeviation!.format({ decimals: 2 }) // => "0.05 mL"
- * replicates(["24.15 mL", "24.10 mL", "24.20 mL", "25.40 mL"]).suspect!.outlier // => true
+ * replicateStatistics(["24.15 mL", "24.10 mL", "24.20 mL"]).standardDeviation!.format({ decimals: 2 }) // => "0.05 mL"
+ * replicateStatistics(["24.15 mL", "24.10 mL", "24.20 mL", "25.40 mL"]).suspect!.outlier // => true
  */
-export function replicates(
+export function replicateStatistics(
   list: readonly QuantityLike[],
   options: {
     readonly concordance?: QuantityLike | undefined;
@@ -91,7 +90,7 @@ export function replicates(
   const average = total.div(n);
   const variance = numbers.reduce((s, x) => s.plus(x.minus(average).pow(2)), total.times(0)).div(n - 1);
   const s = variance.sqrt();
-  const mean = readings(all, { symbol: "mean", label: `mean of ${n} ${label}` });
+  const mean = meanOfReadings(all, { symbol: "mean", label: `mean of ${n} ${label}` });
   const far = numbers.reduce((a, b) => (b.minus(average).abs().greaterThan(a.minus(average).abs()) ? b : a));
   const suspect =
     n < 3 || s.isZero()
@@ -110,13 +109,3 @@ function grubbs(value: Quantity, statistic: number, n: number, level: number): S
   const critical = ((n - 1) / Math.sqrt(n)) * Math.sqrt((t * t) / (n - 2 + t * t));
   return { value, statistic, critical, outlier: statistic > critical };
 }
-
-/**
- * {@link replicates}, with the outcome as data.
- *
- * @category Solutions
- * @example
- * tryReplicates([]).ok // => false
- */
-export const tryReplicates = (...args: Parameters<typeof replicates>): Result<Replicates> =>
-  attempt(() => replicates(...args));

@@ -1,7 +1,7 @@
 // Titration: from titres to an amount. A blank is taken off; the reaction is named.
 import type { Formula } from "../../formula";
 import { splitWater } from "../../formula/crystal-water";
-import { attempt, type Result } from "../../foundation/error";
+import { attempt } from "../../foundation/error";
 import { Fraction } from "../../foundation/fraction";
 import { isQuantity, type NumberLike, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { toRational } from "../../quantity/value/read-number";
@@ -23,7 +23,7 @@ import { findForm, placesOf, type ReactionLike, reactionOf } from "../jar/specie
 import { BACK_TITRATION, TITRATION } from "../options";
 import { concentrationOfStrength } from "../strength/strength";
 import type { StrengthLike, StrengthOptions } from "../strength/strength-kind";
-import { type Replicates, replicates } from "./replicates";
+import { type Replicates, replicateStatistics } from "./replicates";
 
 /** What stands in the burette, or was added in excess. */
 export interface Titrant {
@@ -80,7 +80,7 @@ function titresOf(titre: VolumeLike | readonly VolumeLike[]): Replicates {
   const all = list.map((v, i) =>
     positive(v, "volume", "titre", { symbol: list.length === 1 ? "V(titre)" : `V${i + 1}`, label: "titre" }),
   );
-  return replicates(all, { label: "titres" });
+  return replicateStatistics(all, { label: "titres" });
 }
 
 function lessBlank(mean: Quantity, blank: VolumeLike | undefined, backwards: boolean): Quantity {
@@ -321,22 +321,3 @@ export function backTitrate(
   });
   return titration(net, titres, amount, answers(amount, formula, sample));
 }
-
-/**
- * {@link titrate}, with the outcome as data.
- *
- * @category Solutions
- * @example
- * tryTitrate({ titrant: { strength: "0.1 mol/L" }, titre: "20 mL" }).ok // => false
- */
-export const tryTitrate = (request: TitrationRequest): Result<Titration> => attempt(() => titrate(request));
-
-/**
- * {@link backTitrate}, with the outcome as data.
- *
- * @category Solutions
- * @example
- * tryBackTitrate({ titrant: { strength: "0.1 mol/L" }, titre: "20 mL", titrantPerReagent: 1, reagentPerAnalyte: 2 }).ok // => false
- */
-export const tryBackTitrate = (request: Parameters<typeof backTitrate>[0]): Result<Titration> =>
-  attempt(() => backTitrate(request));

@@ -486,12 +486,3 @@ export const tryAqueousComposition = (request: AqueousRequest): Result<AqueousCo
 export function pHOf(request: AqueousRequest): Quantity {
   return aqueousComposition(request).pH;
 }
-
-/**
- * As `pHOf`, but gives the refusal back as data.
- *
- * @category In the beaker
- * @example
- * tryPHOf({ water: "1 L", dissolved: [{ formula: "HCl", amount: "0.01 mol" }] }).ok // => true
- */
-export const tryPHOf = (request: AqueousRequest): Result<Quantity> => attempt(() => pHOf(request));

@@ -1,6 +1,7 @@
 // Figures of a solved mixture as quantities: value at once, inputs and derivatives when somebody asks. Inputs are the amounts
 // put in, the water, every constant that counts, and the activity model itself.
-import { type Naming, type Quantity, quantity, solvedFigure } from "../../quantity";
+import { type Naming, type Quantity, quantity } from "../../quantity";
+import { solvedFigure } from "../../quantity/internal";
 import type { Ingredient } from "../mixture/material";
 import type { Brought, Solved } from "../mixture/mixture";
 import { type Figure, gradientOf } from "../solve/sensitivity";

@@ -1,6 +1,5 @@
 // A mixture over a range of pH: what is left of each metal, and which solids stand.
 import { parseFormula } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
 import { type MassText, type Quantity, type QuantityLike, quantity, type VolumeText } from "../../quantity";
 import { guard } from "../argument";
 import { ADDITION_FIELDS, type AdditionOptions } from "../dose/addition";
@@ -120,12 +119,3 @@ export function solidsOverPH(request: OverPHRequest): OverPH {
     });
   return Object.freeze({ points, least, solids: [...stood], unknown: first.unknown });
 }
-
-/**
- * As `solidsOverPH`, but gives the refusal back as data.
- *
- * @category In the beaker
- * @example
- * trySolidsOverPH({ ions: [], from: 3, to: 2 }).ok // => false
- */
-export const trySolidsOverPH = (request: OverPHRequest): Result<OverPH> => attempt(() => solidsOverPH(request));

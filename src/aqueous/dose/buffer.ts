@@ -1,6 +1,5 @@
 // Buffers: what to weigh, and how well one holds its pH.
 import { massOf } from "../../amount";
-import { attempt, type Result } from "../../foundation/error";
 import {
   type ConcentrationText,
   type NumberLike,
@@ -145,22 +144,3 @@ export function bufferCapacity(composition: AqueousComposition): Quantity {
     { symbol: "β", label: "buffer capacity per unit of pH", rule: "1 / |d(pH)/d(strong acid)|" },
   );
 }
-
-/**
- * As `bufferRecipe`, but gives the refusal back as data.
- *
- * @category In the beaker
- * @example
- * tryBufferRecipe({ pH: 12, concentration: "0.1 mol/L", pair: ["CH3COOH", "CH3COONa"], volume: "1 L" }).ok // => false
- */
-export const tryBufferRecipe = (request: BufferRequest): Result<BufferRecipe> => attempt(() => bufferRecipe(request));
-
-/**
- * As `bufferCapacity`, but gives the refusal back as data.
- *
- * @category In the beaker
- * @example
- * tryBufferCapacity({} as never).ok // => false
- */
-export const tryBufferCapacity = (composition: AqueousComposition): Result<Quantity> =>
-  attempt(() => bufferCapacity(composition));

@@ -1,5 +1,3 @@
-// How much acid or base: to a pH, or until a solid has gone into solution again.
-import { attempt, type Result } from "../../foundation/error";
 import type { MassText, NumberLike, Quantity, QuantityLike, VolumeText } from "../../quantity";
 import { guard, positive } from "../argument";
 import { AqueousError } from "../error";
@@ -238,22 +236,3 @@ export function redissolving(request: RedissolvingRequest): Redissolving {
 }
 
 const nameOf = (reagent: Reagent | string): string => (typeof reagent === "string" ? reagent : reagent.formula);
-
-/**
- * As `doseToPH`, but gives the refusal back as data.
- *
- * @category In the beaker
- * @example
- * tryDoseToPH({ solution: { volume: "1 L", dissolved: [] }, to: 3, with: { formula: "NaOH", concentration: "1 mol/L" } }).ok // => false
- */
-export const tryDoseToPH = (request: DoseRequest): Result<Dose> => attempt(() => doseToPH(request));
-
-/**
- * As `redissolving`, but gives the refusal back as data.
- *
- * @category In the beaker
- * @example
- * tryRedissolving({ solid: "Cr(OH)3", amountOfSolid: "0.1 mol", with: "CH3COONa", water: "1 kg" }).ok // => false
- */
-export const tryRedissolving = (request: RedissolvingRequest): Result<Redissolving> =>
-  attempt(() => redissolving(request));

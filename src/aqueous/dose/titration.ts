@@ -1,14 +1,5 @@
-// Titration curves, their end points, and the error of an indicator: all of them doses asked forwards or backwards.
-import { attempt, type Result } from "../../foundation/error";
-import {
-  expectDimension,
-  type MassText,
-  type Quantity,
-  type QuantityLike,
-  quantity,
-  solvedFigure,
-  type VolumeText,
-} from "../../quantity";
+import { type MassText, type Quantity, type QuantityLike, quantity, type VolumeText } from "../../quantity";
+import { expectDimension, solvedFigure } from "../../quantity/internal";
 import { guard, positive } from "../argument";
 import { INDICATORS } from "../data/indicators";
 import { AqueousError } from "../error";
@@ -372,32 +363,3 @@ export function indicatorFor(endPoint: EndPoint): readonly IndicatorChoice[] {
   choices.sort((a, b) => a.size - b.size);
   return choices.map(({ size: _, ...choice }) => choice);
 }
-
-/**
- * As `titrationCurve`, but gives the refusal back as data.
- *
- * @category In the beaker
- * @example
- * tryTitrationCurve({ flask: { volume: "25 mL", dissolved: [] }, burette: { formula: "NaOH" } }).ok // => false
- */
-export const tryTitrationCurve = (request: TitrationCurveRequest): Result<TitrationCurve> =>
-  attempt(() => titrationCurve(request));
-
-/**
- * As `endPoints`, but gives the refusal back as data.
- *
- * @category In the beaker
- * @example
- * tryEndPoints({} as never).ok // => false
- */
-export const tryEndPoints = (curve: TitrationCurve): Result<readonly EndPoint[]> => attempt(() => endPoints(curve));
-
-/**
- * As `indicatorFor`, but gives the refusal back as data.
- *
- * @category In the beaker
- * @example
- * tryIndicatorFor({} as never).ok // => false
- */
-export const tryIndicatorFor = (endPoint: EndPoint): Result<readonly IndicatorChoice[]> =>
-  attempt(() => indicatorFor(endPoint));

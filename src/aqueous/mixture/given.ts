@@ -1,7 +1,8 @@
 // The caller's own constants: added to the tables in place of theirs, or used alone.
 import { parseFormula } from "../../formula";
 import { ACID_STEPS } from "../../ion/data/acid-steps";
-import { expectDimension, type QuantityLike } from "../../quantity";
+import type { QuantityLike } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
 import { COMPLEXES } from "../data/complexes";
 import { AqueousError } from "../error";

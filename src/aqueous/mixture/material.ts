@@ -3,15 +3,8 @@ import { amountOf } from "../../amount";
 import { type Formula, parseFormula } from "../../formula";
 import { constitutionOf } from "../../ion";
 import { ACID_STEPS } from "../../ion/data/acid-steps";
-import {
-  type AmountText,
-  type ConcentrationText,
-  expectDimension,
-  type MassText,
-  type Quantity,
-  type QuantityLike,
-  type VolumeText,
-} from "../../quantity";
+import type { AmountText, ConcentrationText, MassText, Quantity, QuantityLike, VolumeText } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import { guard, positive } from "../argument";
 import { AqueousError } from "../error";
 import type { Network } from "./network";

@@ -1,7 +1,6 @@
 // A mixture as somebody describes it, read into ingredients, water and a model.
 import type { TemperatureLike } from "../../amount";
 import {
-  expectDimension,
   isQuantity,
   type MassText,
   type NumberLike,
@@ -11,6 +10,7 @@ import {
   quantity,
   type VolumeText,
 } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import { guard, positive } from "../argument";
 import { AqueousError } from "../error";
 import { GIVEN_FIELDS, type GivenConstants, networkWith } from "./given";

@@ -3,7 +3,6 @@
 import { symbolAt } from "../../element/symbols";
 import type { Formula } from "../../formula/formula";
 import { hasBrand } from "../../foundation/brand";
-import { attempt, type Result } from "../../foundation/error";
 import type { Fraction } from "../../foundation/fraction";
 import { type RecordHead, recordHead } from "../../foundation/record";
 import { INSPECT, shownAs } from "../../foundation/shown";
@@ -267,17 +266,6 @@ export function readBalanced(
   }
   const bare = new Equation(equation.formulas, equation.reactantCount, equation.arrow, undefined, []);
   return { equation: bare, numbers };
-}
-
-/**
- * {@link balancedEquationFromJSON}, with the outcome as data.
- *
- * @category Balancing
- * @example
- * tryBalancedEquationFromJSON(JSON.parse(JSON.stringify(balance("H2 + O2 -> H2O")))).ok // => true
- */
-export function tryBalancedEquationFromJSON(record: BalancedEquationRecord): Result<BalancedEquation> {
-  return attempt(() => balancedEquationFromJSON(record));
 }
 
 /** Name of a balance: the element's symbol, or `charge`. */

@@ -1,5 +1,3 @@
-// Whether an equation balances as it stands, and by how much it does not.
-import { attempt, type Result } from "../../foundation/error";
 import type { Fraction } from "../../foundation/fraction";
 import { type Equation, givenOrOne } from "../equation";
 import { EQUATION, needOptions } from "../options";
@@ -57,29 +55,4 @@ export function imbalance(
  */
 export function isBalanced(input: EquationInput | BalancedEquation, options: EquationOptions = {}): boolean {
   return Object.keys(imbalance(input, options)).length === 0;
-}
-
-/**
- * {@link imbalance}, with the outcome as data.
- *
- * @category Balancing
- * @example
- * tryImbalance("H2 + O2").ok // => false
- */
-export function tryImbalance(
-  input: EquationInput | BalancedEquation,
-  options: EquationOptions = {},
-): Result<Record<string, Fraction>> {
-  return attempt(() => imbalance(input, options));
-}
-
-/**
- * {@link isBalanced}, with the outcome as data.
- *
- * @category Balancing
- * @example
- * tryIsBalanced("2 H2 + O2 -> 2 H2O") // => { ok: true, value: true }
- */
-export function tryIsBalanced(input: EquationInput | BalancedEquation, options: EquationOptions = {}): Result<boolean> {
-  return attempt(() => isBalanced(input, options));
 }

@@ -1,7 +1,6 @@
 // Ionic equations: what is in the water taken apart, and without the ions that only look on.
 
 import { type Formula, parseFormula } from "../../formula/formula";
-import { attempt, type Result } from "../../foundation/error";
 import { frozen } from "../../foundation/frozen";
 import { bigGcd } from "../../foundation/gcd";
 import { recordHead } from "../../foundation/record";
@@ -192,34 +191,6 @@ export function netIonic(input: EquationInput | BalancedEquation, options: Balan
 }
 
 /**
- * {@link netIonic}, with the outcome as data.
- *
- * @category Ionic equations
- * @example
- * tryNetIonic("NaCl + KNO3 -> NaNO3 + KCl").ok // => false
- */
-export function tryNetIonic(
-  input: EquationInput | BalancedEquation,
-  options: BalanceOptions = {},
-): Result<IonicEquation> {
-  return attempt(() => netIonic(input, options));
-}
-
-/**
- * {@link completeIonic}, with the outcome as data.
- *
- * @category Ionic equations
- * @example
- * tryCompleteIonic("HCl + NaOH -> NaCl + H2O").ok // => true
- */
-export function tryCompleteIonic(
-  input: EquationInput | BalancedEquation,
-  options: BalanceOptions = {},
-): Result<IonicEquation> {
-  return attempt(() => completeIonic(input, options));
-}
-
-/**
  * An ionic equation from the plain data that its `toJSON` gave; counted again, so that nothing unbalanced comes in this way.
  *
  * @throws {EquationError} `equation.not-a-record`, `equation.wrong-coefficients`; errors of `parseFormula`
@@ -241,13 +212,3 @@ export function ionicEquationFromJSON(record: IonicEquationRecord): IonicEquatio
   });
   return new IonicEquation(equation, numbers, terms, [...assumptions]);
 }
-
-/**
- * As `ionicEquationFromJSON`, but gives the refusal back as data.
- *
- * @category Ionic equations
- * @example
- * tryIonicEquationFromJSON({ type: "poem" } as never).ok // => false
- */
-export const tryIonicEquationFromJSON = (record: IonicEquationRecord): Result<IonicEquation> =>
-  attempt(() => ionicEquationFromJSON(record));

@@ -3,7 +3,6 @@
 // are forty times slower.
 
 import { shown } from "../../foundation/argument";
-import { attempt, type Result } from "../../foundation/error";
 import { EquationError } from "../error";
 import { isInNullspace, nullspaceInBigInts } from "./bareiss";
 import { EXACT, nullspaceInDoubles } from "./doubles";
@@ -67,17 +66,6 @@ export function integerNullspace(matrix: readonly (readonly (number | bigint)[])
   if (!vectors.every((vector) => isInNullspace(exact, vector)))
     throw new Error("nullspace failed its own verification");
   return vectors;
-}
-
-/**
- * {@link integerNullspace}, with the outcome as data.
- *
- * @category Balancing
- * @example
- * tryIntegerNullspace([[0.5, 1]]).ok // => false
- */
-export function tryIntegerNullspace(matrix: readonly (readonly (number | bigint)[])[]): Result<bigint[][]> {
-  return attempt(() => integerNullspace(matrix));
 }
 
 /** Big integers below this are kept: making a new one costs as much as the rest of a coefficient. */

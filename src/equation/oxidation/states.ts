@@ -1,7 +1,6 @@
 // Oxidation states of a formula: an average for each element, and the states of its sites where the notation tells them.
 
 import { type Formula, parseFormula } from "../../formula/formula";
-import { attempt, type Result } from "../../foundation/error";
 import { Fraction } from "../../foundation/fraction";
 import { type Constitution, constitutionOf } from "../../ion";
 import { EquationError } from "../error";
@@ -154,15 +153,4 @@ export function oxidationStates(formula: Formula | string): OxidationStates {
   sites.sort((one, other) => order.indexOf(one.symbol) - order.indexOf(other.symbol));
   const states = merged(sites).map(({ unit, ...site }) => (unit === undefined ? site : { ...site, in: unit }));
   return new OxidationStates(read, states, assumptions);
-}
-
-/**
- * {@link oxidationStates}, with the outcome as data.
- *
- * @category Redox
- * @example
- * tryOxidationStates("H2O").ok // => true
- */
-export function tryOxidationStates(formula: Formula | string): Result<OxidationStates> {
-  return attempt(() => oxidationStates(formula));
 }

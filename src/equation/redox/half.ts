@@ -2,7 +2,6 @@
 // same exact nullspace that balances whole equations. Molecules that fall apart in water are taken apart first, so that
 // spectators stay out; the halves added up give the net equation.
 import { type Formula, parseFormula } from "../../formula/formula";
-import { attempt, type Result } from "../../foundation/error";
 import { bigGcd } from "../../foundation/gcd";
 import { BalancedEquation } from "../balance/balanced";
 import { solutionsOf } from "../balance/system";
@@ -256,18 +255,4 @@ function completed(
     return { overall, electrons: electrons * size(n), rest };
   }
   return undefined;
-}
-
-/**
- * {@link halfReactions}, with the outcome as data.
- *
- * @category Redox
- * @example
- * tryHalfReactions("HCl + NaOH -> NaCl + H2O").ok // => false
- */
-export function tryHalfReactions(
-  input: EquationInput | BalancedEquation,
-  options: HalfReactionOptions = {},
-): Result<HalfReactions> {
-  return attempt(() => halfReactions(input, options));
 }

@@ -1,7 +1,6 @@
 // The overall equation of several steps: each step taken so often that what one forms and another uses up cancels.
 import type { Formula } from "../../formula/formula";
 import { shown } from "../../foundation/argument";
-import { attempt, type Result } from "../../foundation/error";
 import { frozen } from "../../foundation/frozen";
 import { bigGcd } from "../../foundation/gcd";
 import { recordHead } from "../../foundation/record";
@@ -190,20 +189,6 @@ function multipliersFor(
 }
 
 /**
- * {@link overallEquation}, with the outcome as data.
- *
- * @category Balancing
- * @example
- * tryOverallEquation(["H2 + O2 -> H2O", "Na + Cl2 -> NaCl"]).ok // => false
- */
-export function tryOverallEquation(
-  steps: readonly (EquationInput | BalancedEquation)[],
-  options: OverallOptions = {},
-): Result<OverallEquation> {
-  return attempt(() => overallEquation(steps, options));
-}
-
-/**
  * An overall equation from the plain data that its `toJSON` gave: its steps are counted and summed again.
  *
  * @throws {EquationError} `equation.not-a-record`, `equation.wrong-coefficients`; errors of {@link overallEquation}
@@ -223,13 +208,3 @@ export function overallEquationFromJSON(record: OverallEquationRecord): OverallE
   if (made.equals(new BalancedEquation(equation, numbers))) return made;
   throw new EquationError("equation.wrong-coefficients", "the steps of the record do not add up to its equation");
 }
-
-/**
- * As `overallEquationFromJSON`, but gives the refusal back as data.
- *
- * @category Balancing
- * @example
- * tryOverallEquationFromJSON({ type: "poem" } as never).ok // => false
- */
-export const tryOverallEquationFromJSON = (record: OverallEquationRecord): Result<OverallEquation> =>
-  attempt(() => overallEquationFromJSON(record));

@@ -2,7 +2,6 @@
 // by element: what stays in its state is set aside, the rest is matched in order of state.
 
 import type { Formula } from "../../formula/formula";
-import { attempt, type Result } from "../../foundation/error";
 import { Fraction } from "../../foundation/fraction";
 import { type BalanceOptions, balancedOf } from "../balance/balance";
 import type { BalancedEquation, BalancedTerm } from "../balance/balanced";
@@ -141,20 +140,6 @@ export function redoxAnalysis(input: EquationInput | BalancedEquation, options: 
     oxidisingAgents: agents(reduced),
     reducingAgents: agents(oxidised),
   };
-}
-
-/**
- * {@link redoxAnalysis}, with the outcome as data.
- *
- * @category Redox
- * @example
- * tryRedoxAnalysis("Zn + HCl -> ZnCl2 + H2").ok // => true
- */
-export function tryRedoxAnalysis(
-  input: EquationInput | BalancedEquation,
-  options: BalanceOptions = {},
-): Result<RedoxAnalysis> {
-  return attempt(() => redoxAnalysis(input, options));
 }
 
 /** The refusal where nothing is oxidised or reduced. */

@@ -3,7 +3,6 @@
 
 import { elementIndexOf } from "../../element/symbols";
 import { isRecord, kindOf } from "../../foundation/argument";
-import { attempt, type Result } from "../../foundation/error";
 import { gcd } from "../../foundation/gcd";
 import { type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { nodeOf } from "../../quantity/value/quantity";
@@ -385,15 +384,4 @@ function scaleElements(formula: Formula, factor: number): Formula {
         (_, symbol: string, digits: string) => `${symbol}${Number(digits || 1) * factor}`,
       ),
   );
-}
-
-/**
- * {@link empiricalFormula}, with the outcome as data.
- *
- * @category Formulas
- * @example
- * tryEmpiricalFormula({}).ok // => false
- */
-export function tryEmpiricalFormula(found: FoundComposition, options?: EmpiricalOptions): Result<EmpiricalFormula> {
-  return attempt(() => empiricalFormula(found, options));
 }

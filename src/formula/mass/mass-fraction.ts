@@ -1,6 +1,5 @@
 // Mass fractions: of one element or group in a formula, and of all its elements.
 import { elementIndexOf, symbolAt } from "../../element/symbols";
-import { attempt, type Result } from "../../foundation/error";
 import type { Fraction } from "../../foundation/fraction";
 import type { Quantity } from "../../quantity";
 import { combinationOf } from "../../quantity/value/combination";
@@ -83,21 +82,6 @@ export function massFractionOf(what: string, formula: string | Formula, options?
 }
 
 /**
- * {@link massFractionOf}, with the outcome as data.
- *
- * @category Formulas
- * @example
- * tryMassFractionOf("SO4", "NaCl").ok // => false
- */
-export function tryMassFractionOf(
-  what: string,
-  formula: string | Formula,
-  options?: MolarMassOptions,
-): Result<Quantity> {
-  return attempt(() => massFractionOf(what, formula, options));
-}
-
-/**
  * Percent composition: the mass fraction of every element, in Hill order.
  *
  * @param formula - formula text or `Formula`
@@ -122,15 +106,4 @@ export function percentComposition(formula: string | Formula, options?: MolarMas
       massFraction: share(portion(term.coefficient, term.quantity, symbol), whole, symbol, f).to("%"),
     };
   });
-}
-
-/**
- * {@link percentComposition}, with the outcome as data.
- *
- * @category Formulas
- * @example
- * tryPercentComposition("H2O").ok // => true
- */
-export function tryPercentComposition(formula: string | Formula, options?: MolarMassOptions): Result<ElementShare[]> {
-  return attempt(() => percentComposition(formula, options));
 }

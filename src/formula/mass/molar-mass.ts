@@ -204,17 +204,3 @@ export function monoisotopicMass(
   }
   return total(f, terms, "monoisotopic mass", "M_mono");
 }
-
-/**
- * {@link monoisotopicMass}, with the outcome as data.
- *
- * @category Formulas
- * @example
- * tryMonoisotopicMass("H2O").ok // => true
- */
-export function tryMonoisotopicMass(
-  formula: string | Formula,
-  options?: { readonly electronMass?: boolean | undefined },
-): Result<Quantity> {
-  return attempt(() => monoisotopicMass(formula, options));
-}

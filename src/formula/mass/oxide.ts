@@ -1,8 +1,8 @@
 // Oxide equivalents, as potters and geologists state a composition: zinc carbonate as so much ZnO.
 import { elementOf, symbolAt } from "../../element/symbols";
-import { attempt, type Result } from "../../foundation/error";
 import { Fraction } from "../../foundation/fraction";
-import { expectDimension, type Quantity, type QuantityLike } from "../../quantity";
+import type { Quantity, QuantityLike } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import { combinationOf } from "../../quantity/value/combination";
 import { multiply, rational } from "../../quantity/value/rational";
 import { toRational } from "../../quantity/value/read-number";
@@ -131,20 +131,6 @@ export function oxideEquivalents(
 }
 
 /**
- * {@link oxideEquivalents}, with the outcome as data.
- *
- * @category Formulas
- * @example
- * tryOxideEquivalents("NaCl").ok // => true
- */
-export function tryOxideEquivalents(
-  formula: string | Formula,
-  options?: MolarMassOptions & { readonly oxides?: readonly string[] | undefined },
-): Result<OxideEquivalent[]> {
-  return attempt(() => oxideEquivalents(formula, options));
-}
-
-/**
  * Mass of a material stated as something else that holds the same amount of one element: zinc carbonate as ZnO, a
  * phosphate as P2O5, a nitrate as N.
  *
@@ -181,20 +167,4 @@ export function massAs(
       label: `mass stated as ${basis.toUnicode()}`,
       rule: "mass of oxide = mass of material × oxide equivalent",
     });
-}
-
-/**
- * {@link massAs}, with the outcome as data.
- *
- * @category Formulas
- * @example
- * tryMassAs("1 g", "NaCl", "ZnO").ok // => false
- */
-export function tryMassAs(
-  mass: QuantityLike,
-  of: string | Formula,
-  as: string | Formula,
-  options?: MolarMassOptions & { readonly element?: string | undefined },
-): Result<Quantity> {
-  return attempt(() => massAs(mass, of, as, options));
 }

@@ -3,8 +3,8 @@
 import type { MassFractionLike, MassLike } from "../../amount";
 import type { Formula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
-import { attempt, type Result } from "../../foundation/error";
-import { expectDimension, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import { reading } from "../account";
 import { guard } from "../argument";
 import { PlanError } from "../error";
@@ -204,13 +204,3 @@ export function identifyByMassLoss(request: MassLossRequest): Identity {
     assumptions: assumptionsOf(candidates, allowed),
   };
 }
-
-/**
- * As `identifyByMassLoss`, but gives the refusal back as data.
- *
- * @category Yield
- * @example
- * tryIdentifyByMassLoss({ before: "1 g", after: "2 g", candidates: ["CaCO3"] }).ok // => false
- */
-export const tryIdentifyByMassLoss = (request: MassLossRequest): Result<Identity> =>
-  attempt(() => identifyByMassLoss(request));

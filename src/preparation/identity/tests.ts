@@ -2,7 +2,8 @@
 // found, and the loss that a formula asks for.
 import { Formula, molarMass } from "../../formula";
 import type { Fields } from "../../foundation/argument";
-import { expectDimension, type Quantity, quantity } from "../../quantity";
+import { type Quantity, quantity } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
 import { formulasLike } from "../candidates";
 import { PlanError } from "../error";

@@ -28,7 +28,10 @@ export interface Frame {
 }
 
 /** Figures of the batch that a sentence may name; asked when the sentence is read. */
-export type Look = Pick<Batch, "gas" | "vessel" | "pace" | "heat" | "dissolvingHeat" | "completeness" | "product">;
+export type Look = Pick<
+  Batch,
+  "gas" | "vessel" | "additionRate" | "heat" | "dissolvingHeat" | "completeness" | "product"
+>;
 
 /** Cautions of which part of the work a step carries. */
 export type Care = "weighing" | "dissolving" | "mixing" | "heating" | "isolating" | "drying" | undefined;

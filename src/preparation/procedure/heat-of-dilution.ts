@@ -1,7 +1,9 @@
 // How much diluting warms an acid: known of sulfuric acid only.
+
 import type { Formula } from "../../formula";
+import { attempt } from "../../foundation/error";
 import type { Quantity } from "../../quantity";
-import { temperatureRise, trySulfuricAcidDilution } from "../../thermochemistry";
+import { sulfuricAcidDilution, temperatureRise } from "../../thermochemistry";
 import type { Pot } from "../contents/pot";
 import { exact } from "../exact";
 
@@ -9,7 +11,7 @@ import { exact } from "../exact";
 export function warmingOfDilution(form: Formula, amount: Quantity, after: Pot): Quantity | undefined {
   if (form.compositionText !== "H2O4S") return undefined;
   const perAcid = after.books.water.dividedBy(exact("18.015 g/mol")).dividedBy(amount).to("");
-  const enthalpy = trySulfuricAcidDilution(Math.min(50, perAcid.value.toNumber()).toFixed(3));
+  const enthalpy = attempt(() => sulfuricAcidDilution(Math.min(50, perAcid.value.toNumber()).toFixed(3)));
   if (!enthalpy.ok) return undefined;
   return temperatureRise({
     enthalpy: enthalpy.value,

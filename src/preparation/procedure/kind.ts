@@ -1,8 +1,10 @@
 // What kind of preparation it is, read from the equation: the words of the sheet, the foam and the wastes follow from it.
-import { tryRedoxAnalysis } from "../../equation";
+
+import { redoxAnalysis } from "../../equation";
 import { isNonmetal } from "../../equation/oxidation/rules";
 import type { Formula } from "../../formula";
 import { isWater } from "../../formula/crystal-water";
+import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion/constitution";
 import { isAcid } from "../acids";
@@ -76,8 +78,10 @@ function kindFromEquation(
   if (put.some(isMetal) && got.some(isMetal) && got.some((f) => !isMetal(f))) return "displacement";
   if (put.some(isMetal) && acid) return "metal and acid";
   if (isHeatedDry(reactants) && put.every((f) => f.compositionText !== "H2")) return "thermal decomposition";
-  const redox = tryRedoxAnalysis(
-    `${reactants.map((s) => `${s.coefficient} ${s.formula}`).join(" + ")} -> ${products.map((s) => `${s.coefficient} ${s.formula}`).join(" + ")}`,
+  const redox = attempt(() =>
+    redoxAnalysis(
+      `${reactants.map((s) => `${s.coefficient} ${s.formula}`).join(" + ")} -> ${products.map((s) => `${s.coefficient} ${s.formula}`).join(" + ")}`,
+    ),
   );
   if (redox.ok && redox.value.isRedox) return "redox";
   const fallsOut = fateInRoom(product).fallsOut;

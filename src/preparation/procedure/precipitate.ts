@@ -1,6 +1,7 @@
 // Getting a precipitate out: let it stand, test, part it from the liquor, wash, test the last wash.
+import { attempt } from "../../foundation/error";
 import { sum } from "../../quantity";
-import { tryWashAdvice } from "../../solubility";
+import { washAdvice } from "../../solubility";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
@@ -85,7 +86,7 @@ function washed(bench: Bench, before: Pot, decants: boolean): void {
     return;
   }
   const { plan, salts } = washing;
-  const advice = tryWashAdvice({ product: product.formula, washedOut: salts, temperature });
+  const advice = attempt(() => washAdvice({ product: product.formula, washedOut: salts, temperature }));
   const liquid = advice.ok ? advice.value.liquid : "water";
   const special = liquid === "water" ? "" : ` (better: ${liquid}; ${advice.ok ? advice.value.because : ""})`;
   const residue = plan.residueAfter.at(-1) ?? plan.residueUnwashed;

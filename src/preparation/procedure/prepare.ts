@@ -251,7 +251,7 @@ function adding(bench: Bench, i: number, look: Look, isLast: boolean): string {
   const verb = solid ? "Add" : "Pour";
   const into = solid ? `the ${what}` : `the ${what} into the vessel`;
   if (!isLast) return `${verb} ${into}, stirring.`;
-  const { gas, pace, heat, vessel } = look;
+  const { gas, additionRate, heat, vessel } = look;
   const room =
     vessel === undefined
       ? ""
@@ -262,14 +262,14 @@ function adding(bench: Bench, i: number, look: Look, isLast: boolean): string {
       : "rise" in heat && heat.rise.rise.in("ΔK").toNumber() >= 10
         ? `; it warms by up to ${about(heat.rise.rise, "ΔK", 2).replace("ΔK", "K")} if added at once`
         : "";
-  if (gas.length === 0 || pace === undefined)
+  if (gas.length === 0 || additionRate === undefined)
     return solid || roles[i] === "oxidiser"
       ? `${verb} ${into} in small portions, stirring${cool}${room}.`
       : `${verb} ${into}, slowly and stirring${cool}${room}.`;
-  const least = pace.leastTime && lasting(pace.leastTime);
+  const least = additionRate.leastTime && lasting(additionRate.leastTime);
   const over = least === undefined ? "" : ` over at least ${least}`;
   const volumes = gas.map((one) => `${litres(one.volume)} of ${one.formula}`).join(" and ");
-  return `${verb} ${into} in at least ${pace.portions} portions${over}, stirring; wait until the foam falls before the next portion${cool}${room}: ${volumes} in all, ${litres(pace.gasPerPortion)} from one portion.`;
+  return `${verb} ${into} in at least ${additionRate.portions} portions${over}, stirring; wait until the foam falls before the next portion${cool}${room}: ${volumes} in all, ${litres(additionRate.gasPerPortion)} from one portion.`;
 }
 
 const hasVessel = (bench: Bench, i: number): boolean => {
@@ -310,7 +310,7 @@ export function combine(bench: Bench): void {
       say: (look) => adding(bench, i, look, speaks),
       ...(hasVessel(bench, i) ? {} : { materials: [bench.name(i)], amounts: [bench.frame.portions[i]!] }),
       from: own,
-      ...(isLast ? { care: "mixing" as const, limit: (look: Look) => look.pace?.leastTime } : {}),
+      ...(isLast ? { care: "mixing" as const, limit: (look: Look) => look.additionRate?.leastTime } : {}),
     };
     bench.did(POT, done, telling);
   });

@@ -1,6 +1,8 @@
 // The part each material plays, told from what it is made of and what the product is: never from the order of the request.
-import { tryRedoxAnalysis } from "../../equation";
+
+import { redoxAnalysis } from "../../equation";
 import type { Formula } from "../../formula";
+import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { isAcid } from "../acids";
 import { keyElement } from "../candidates";
@@ -51,7 +53,7 @@ const rememberedAgents = /* @__PURE__ */ remembering<{ oxidising: readonly strin
 
 function agentsOf({ equation }: Setting): { oxidising: readonly string[]; reducing: readonly string[] } {
   return rememberedAgents(String(equation), () => {
-    const found = tryRedoxAnalysis(equation);
+    const found = attempt(() => redoxAnalysis(equation));
     if (!found.ok || !found.value.isRedox) return { oxidising: [], reducing: [] };
     const keys = (list: readonly Formula[]) => list.map((formula) => formula.compositionText);
     return { oxidising: keys(found.value.oxidisingAgents), reducing: keys(found.value.reducingAgents) };

@@ -1,7 +1,8 @@
 // What was found in a recipe's product: water, parts, what ignition left; held against the formula.
 import { type Formula, massFractionOf, molarMass, parseFormula } from "../../formula";
 import { crystalWater } from "../../hydrate";
-import { expectDimension, type Quantity, quantity } from "../../quantity";
+import { type Quantity, quantity } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import { formulasLike, keyElement } from "../candidates";
 import { lessThanAll, planned } from "../exact";
 import { nameOfFormula } from "../species";

@@ -2,8 +2,9 @@
 
 import { molarMass, parseFormula } from "../../formula";
 import { isWater } from "../../formula/crystal-water";
+import { attempt } from "../../foundation/error";
 import type { Quantity } from "../../quantity";
-import { retainedLiquor, tryResidual } from "../../solubility";
+import { lossToLiquor, retainedLiquor } from "../../solubility";
 import { PLANNING } from "../data/planning";
 import { VARIABLE_WATER } from "../data/products";
 import { asMassOfWater, asVolumeOfWater } from "../exact";
@@ -26,7 +27,7 @@ export function liquorFindings(recipe: Recipe, { read, account, theoreticalYield
     add("recipe.product-dissolves", `${name} is said to come down, but ${fate.why}`, fate.perHundredGramsWater);
   const water = read.water[0];
   if (water !== undefined && theoreticalYield !== undefined && fate.fallsOut === false) {
-    const kept = tryResidual({ formula, water: asMassOfWater(water), temperature: ROOM });
+    const kept = attempt(() => lossToLiquor({ formula, water: asMassOfWater(water), temperature: ROOM }));
     if (kept.ok && kept.value.mass.compare(theoreticalYield.dividedBy(2)) > 0)
       add(
         "recipe.stays-dissolved",

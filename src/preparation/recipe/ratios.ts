@@ -3,9 +3,10 @@
 
 import { molarMass, parseFormula } from "../../formula";
 import { isWater } from "../../formula/crystal-water";
+import { attempt } from "../../foundation/error";
 import { anhydrousOf } from "../../hydrate";
 import { type Quantity, quantity } from "../../quantity";
-import { type CarbonatePrecipitant, tryCarbonateVerdict } from "../../solubility";
+import { type CarbonatePrecipitant, precipitatedCarbonate } from "../../solubility";
 import { tryShopMaterial } from "../../substance";
 import type { Supplied } from "../account";
 import { isAcid } from "../acids";
@@ -182,7 +183,7 @@ function normalCarbonate(text: string): string | undefined {
 }
 
 const verdictOf = (metal: string, precipitant: CarbonatePrecipitant) => {
-  const verdict = tryCarbonateVerdict({ metal: `${metal}+2`, precipitant });
+  const verdict = attempt(() => precipitatedCarbonate({ metal: `${metal}+2`, precipitant }));
   return verdict.ok ? verdict.value : undefined;
 };
 

@@ -3,8 +3,9 @@
 
 import { type Formula, molarMass, parseFormula } from "../../formula";
 import { isWater } from "../../formula/crystal-water";
-import { anhydrousOf, knownForms, withWater } from "../../hydrate";
-import { expectDimension, type Quantity, sum } from "../../quantity";
+import { anhydrousOf, hydrateOf, knownForms } from "../../hydrate";
+import { type Quantity, sum } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import { planned } from "../exact";
 import { fateInRoom } from "../fate";
 import { nameOfFormula } from "../species";
@@ -162,7 +163,7 @@ function molarMasses(recipe: Recipe, reckoned: Reckoned): RecipeFinding[] {
     const ratio = ratioOf(M.dividedBy(stated));
     if (near(ratio, 1, 0.005)) return [];
     const salt = anhydrousOf(formula);
-    const fits = Array.from({ length: MOST_WATERS + 1 }, (_, n) => (n === 0 ? salt : withWater(salt, n))).find((form) =>
+    const fits = Array.from({ length: MOST_WATERS + 1 }, (_, n) => (n === 0 ? salt : hydrateOf(salt, n))).find((form) =>
       near(ratioOf(molarMass(form).dividedBy(stated)), 1, 0.005),
     );
     const isMaterial = read.materials.some((m) => anhydrousOf(m.material.form).hasSameComposition(salt));

@@ -101,7 +101,7 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "drying limit": ({ setting }) => dryingOf(setting.product.formula).upTo !== undefined,
   "acid left": ({ setting, batch }) =>
     setting.wet &&
-    setting.materials.some(({ form }, i) => isAcid(form) && batch.account.supplied[i]!.left.isPositive()),
+    setting.materials.some(({ form }, i) => isAcid(form) && batch.materialBalance.supplied[i]!.left.isPositive()),
   "metals left": ({ batch }) => batch.waste.metals.some((metal) => metal.precipitate),
   always: () => true,
 };
@@ -143,7 +143,7 @@ function handledIn(given: Given): readonly (readonly [WorkStep, readonly Handled
     const { how } = batch.feeds[i]!;
     return how === "dissolve" || how === "unknown" || (how === "solution" && isStrong(materials[i]!));
   });
-  const over = taken.filter((_, i) => batch.account.supplied[i]!.left.isPositive());
+  const over = taken.filter((_, i) => batch.materialBalance.supplied[i]!.left.isPositive());
   const own = isFluid(product) ? [] : [handledOf(product)];
   const steps: [WorkStep, readonly Handled[]][] = [
     ["weighing", taken],

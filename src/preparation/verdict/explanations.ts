@@ -20,14 +20,16 @@ const FAR_UNDER = 0.8;
 /** Theory if one material had been another form: its amount is reckoned again, the others' stay. */
 function theoryWith({ batch, observed: { setting, portions } }: Evidence, index: number, form: Formula): Quantity {
   const { reactants, product, materials } = setting;
-  const amounts = batch.account.supplied.map((s) => s.amount);
+  const amounts = batch.materialBalance.supplied.map((s) => s.amount);
   amounts[index] = readMaterial({ ...materials[index]!.shelf, form }, reactants).amountIn(portions[index]!);
   return formedBy(extentOf(materials, amounts).extent, product).mass;
 }
 
 /** The same in round figures: how the theory changes if one material holds `factor` times as much. */
-function roughRatio({ batch: { account } }: Evidence, index: number, factor: number): number {
-  const times = account.supplied.map((s, i) => s.timesStoichiometric.in("").toNumber() * (i === index ? factor : 1));
+function roughRatio({ batch: { materialBalance } }: Evidence, index: number, factor: number): number {
+  const times = materialBalance.supplied.map(
+    (s, i) => s.timesStoichiometric.in("").toNumber() * (i === index ? factor : 1),
+  );
   return Math.min(...times);
 }
 

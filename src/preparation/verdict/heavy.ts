@@ -136,7 +136,7 @@ function unreacted({ batch, observed }: Evidence, over: Quantity): Finding[] {
   const { materials, wet } = observed.setting;
   if (batch.isolation.how === "crystallise") return [];
   return materials.flatMap(({ form, formName, shelf }, i): Finding[] => {
-    const supplied = batch.account.supplied[i]!;
+    const supplied = batch.materialBalance.supplied[i]!;
     const feed = batch.feeds[i]!;
     if (feed.how !== "solid" || feed.dissolves || isGas(form, false)) return [];
     const M = molarMass(form);

@@ -35,7 +35,7 @@ function motherLiquor({ batch, dry, observed }: Evidence): Finding[] {
 
 export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | undefined): Finding[] {
   const { batch, dry, plannedLimiting } = evidence;
-  const { account, product } = batch;
+  const { materialBalance, product } = batch;
   const missing = least.minus(dry).to("g");
   const ratio = dry.dividedBy(product.theoreticalYield);
   const liquor = motherLiquor(evidence);
@@ -52,10 +52,10 @@ export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | 
     },
   ];
   findings.push(...decomposed(evidence));
-  for (const supplied of account.supplied) {
+  for (const supplied of materialBalance.supplied) {
     // What of this material would have to be active for the mass found, all else being right.
     const active = ratio.dividedBy(supplied.timesStoichiometric).to("%");
-    const out = account.limiting === supplied.material;
+    const out = materialBalance.limiting === supplied.material;
     findings.push({
       code: "reagent-short",
       text: `it would fit if only ${percent(active, 2)} of the ${supplied.material} was active${out && out !== (plannedLimiting === supplied.material) ? ": it ran out first, not as planned" : ""}`,
@@ -117,7 +117,7 @@ const afterHeating = (formula: Formula, key: string): readonly Formula[] =>
 
 /** A material that ran out although another was planned to, and took theory with it: the mass fits what is left. */
 function ranShort({ batch, plannedLimiting, plannedYield }: Evidence): Finding[] {
-  const { limiting, supplied } = batch.account;
+  const { limiting, supplied } = batch.materialBalance;
   const meant = supplied.find((one) => one.material === plannedLimiting);
   if (limiting === plannedLimiting || meant === undefined) return [];
   const kept = batch.product.theoreticalYield.dividedBy(plannedYield);

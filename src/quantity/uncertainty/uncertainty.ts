@@ -106,7 +106,7 @@ export interface ExpandedUncertainty {
  * @source JCGM 100:2008, G.4.1
  * @category Uncertainty
  * @example
- * effectiveDegreesOfFreedom(readings(["5.00 g", "5.02 g", "5.01 g"])) // => 2
+ * effectiveDegreesOfFreedom(meanOfReadings(["5.00 g", "5.02 g", "5.01 g"])) // => 2
  */
 export function effectiveDegreesOfFreedom(like: QuantityLike): number {
   const parts = variances(nodeOf(like));
@@ -234,9 +234,9 @@ const differenceOf = (unit: string): string => `Δ${unit}`;
  * @source JCGM 100:2008, 4.2, 4.3.10 and 5.2.2 (note 1)
  * @category Uncertainty
  * @example
- * readings(["10.01 mL", "10.03 mL", "10.02 mL"]).toString() // => "10.0200 ± 0.0058 mL"
+ * meanOfReadings(["10.01 mL", "10.03 mL", "10.02 mL"]).toString() // => "10.0200 ± 0.0058 mL"
  */
-export function readings(list: readonly QuantityLike[], naming: Naming = {}): Quantity {
+export function meanOfReadings(list: readonly QuantityLike[], naming: Naming = {}): Quantity {
   needNaming(naming);
   const sample = sampleOf(list, naming.label ?? "readings");
   const mean = inputLeaf(sample.mean, sample.like, naming, {
@@ -250,7 +250,7 @@ export function readings(list: readonly QuantityLike[], naming: Naming = {}): Qu
 /**
  * Means of several things that were read together, reading by reading, with the correlation between them kept.
  *
- * What the readings of a series state for themselves is added as in {@link readings}; the series, read on different
+ * What the readings of a series state for themselves is added as in {@link meanOfReadings}; the series, read on different
  * instruments, share none of it.
  *
  * @param series - for each name its readings, all of one length; position k of each was read at the same moment
@@ -259,10 +259,10 @@ export function readings(list: readonly QuantityLike[], naming: Naming = {}): Qu
  * @source JCGM 100:2008, 5.2.3 and H.2
  * @category Uncertainty
  * @example
- * const { a, b } = jointReadings({ a: ["1.0 g", "1.2 g", "1.1 g"], b: ["2.0 g", "1.8 g", "1.9 g"] });
+ * const { a, b } = meansOfPairedReadings({ a: ["1.0 g", "1.2 g", "1.1 g"], b: ["2.0 g", "1.8 g", "1.9 g"] });
  * a!.plus(b!).standardUncertainty!.toString() // => "0"
  */
-export function jointReadings<const K extends string>(
+export function meansOfPairedReadings<const K extends string>(
   series: Readonly<Record<K, readonly QuantityLike[]>>,
 ): Record<K, Quantity> {
   needRecord(series, "series of readings");
@@ -325,10 +325,10 @@ function members<K extends string>(
  * @source JCGM 100:2008, 5.2.2
  * @category Uncertainty
  * @example
- * const { a, b } = correlated({ a: "10.0(1) mL", b: "10.0(1) mL" }, [["a", "b", 1]]);
+ * const { a, b } = withCorrelation({ a: "10.0(1) mL", b: "10.0(1) mL" }, [["a", "b", 1]]);
  * a!.minus(b!).standardUncertainty!.toString() // => "0"
  */
-export function correlated<const K extends string>(
+export function withCorrelation<const K extends string>(
   inputs: Readonly<Record<K, QuantityLike>>,
   coefficients: readonly (readonly [NoInfer<K>, NoInfer<K>, NumberLike])[],
 ): Record<K, Quantity> {

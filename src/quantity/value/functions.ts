@@ -96,21 +96,21 @@ function chosen(list: readonly QuantityLike[], word: "min" | "max", naming?: Nam
  * @throws {QuantityError} `quantity.wrong-dimension`, `quantity.readings` for an empty list
  * @category Quantities
  * @example
- * smallest(["2.0 mol", "900 mmol"]).toString() // => "900 mmol"
+ * minimum(["2.0 mol", "900 mmol"]).toString() // => "900 mmol"
  */
-export const smallest = (list: readonly QuantityLike[], naming?: Naming): Quantity => chosen(list, "min", naming);
+export const minimum = (list: readonly QuantityLike[], naming?: Naming): Quantity => chosen(list, "min", naming);
 
 /**
  * The largest of several quantities; its uncertainty is that of the one chosen.
  * @throws {QuantityError} `quantity.wrong-dimension`, `quantity.readings` for an empty list
  * @category Quantities
  * @example
- * largest(["2.0 mol", "900 mmol"]).toString() // => "2.0 mol"
+ * maximum(["2.0 mol", "900 mmol"]).toString() // => "2.0 mol"
  */
-export const largest = (list: readonly QuantityLike[], naming?: Naming): Quantity => chosen(list, "max", naming);
+export const maximum = (list: readonly QuantityLike[], naming?: Naming): Quantity => chosen(list, "max", naming);
 
 const SPEC = { name: true, unit: true, value: true, partials: true } as const satisfies Fields<
-  Parameters<typeof apply>[1]
+  Parameters<typeof applyFunction>[1]
 >;
 
 /**
@@ -123,9 +123,9 @@ const SPEC = { name: true, unit: true, value: true, partials: true } as const sa
  * @throws {QuantityError} `quantity.not-a-number` if a value or derivative is not finite
  * @category Quantities
  * @example
- * apply(["0.5 rad"], { name: "sin", unit: "", value: ([x]) => Math.sin(x!.toNumber()), partials: ([x]) => [Math.cos(x!.toNumber())] }).format({ significant: 4 }) // => "0.4794"
+ * applyFunction(["0.5 rad"], { name: "sin", unit: "", value: ([x]) => Math.sin(x!.toNumber()), partials: ([x]) => [Math.cos(x!.toNumber())] }).format({ significant: 4 }) // => "0.4794"
  */
-export function apply(
+export function applyFunction(
   operands: readonly QuantityLike[],
   spec: {
     readonly name: string;

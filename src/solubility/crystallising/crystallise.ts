@@ -3,12 +3,13 @@
 
 import type { MassLike, TemperatureLike } from "../../amount";
 import type { Formula } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
-import { expectDimension, type NumberLike, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { attempt } from "../../foundation/error";
+import { type NumberLike, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
 import { figureAt, positiveMass, type SolubilityFigure } from "../curves/figure";
 import type { WorkingPoint } from "../curves/picture";
-import { trySolidChanges } from "../curves/solid-changes";
+import { solidTransitions } from "../curves/solid-changes";
 import { rowOf, type Solute, soluteOf } from "../curves/solute";
 import { waterToDissolve } from "../dissolving/dissolve";
 import { SolubilityError } from "../error";
@@ -24,7 +25,7 @@ export interface CrystallisingRequest {
   readonly hot: TemperatureLike;
   /** Temperature at which the crystals are taken off, below `hot`. */
   readonly cold: TemperatureLike;
-  /** Water added; without it, what just dissolves the salt at `hot` times `headroom` (default 1). */
+  /** Water added; without it, what just dissolves the salt at `hot` times `waterFactor` (default 1). */
   readonly water?: MassLike;
   readonly headroom?: NumberLike;
   /** Your own solubilities, g anhydrous per 100 g water. */
@@ -81,7 +82,7 @@ const SUPERSATURATES = [
 const nameOf = (solidPhase: string | undefined, solute: Solute): string => solidPhase ?? solute.formula.toString();
 
 function changesBetween(solute: Solute, cold: number, hot: number): string[] {
-  const known = trySolidChanges(solute.formula);
+  const known = attempt(() => solidTransitions(solute.formula));
   if (!known.ok) return [];
   return known.value
     .filter(({ celsius }) => celsius >= cold && celsius <= hot)
@@ -260,15 +261,4 @@ function secondCrop(
       .named({ label: "water to evaporate", rule: "water in the liquor × (1 − x)" }),
     leftInLiquor: inForm(second.dry, `${solid.formula} in the liquor after the second crop`),
   };
-}
-
-/**
- * As `crystallise`, but gives the refusal back as data.
- *
- * @category Crystallising
- * @example
- * tryCrystallise({ formula: "NaCl", mass: "10 g", hot: "60 °C", cold: "20 °C", water: "100 g" }).ok // => false
- */
-export function tryCrystallise(request: CrystallisingRequest): Result<Crystallisation> {
-  return attempt(() => crystallise(request));
 }

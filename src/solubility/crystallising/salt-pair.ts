@@ -3,8 +3,8 @@
 
 import type { MassLike, TemperatureLike } from "../../amount";
 import { type Formula, molarMass } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
-import { expectDimension, type Quantity, smallest } from "../../quantity";
+import { minimum, type Quantity } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
 import { positiveMass } from "../curves/figure";
 import { type Solubility, solubilityOf } from "../curves/solubility";
@@ -28,7 +28,7 @@ export interface PutIn {
   readonly mass: MassLike;
 }
 
-/** What `separateSaltPair` needs to know. */
+/** What `fractionalCrystallization` needs to know. */
 export interface SaltPairRequest {
   /** The salt to be made, anhydrous. */
   readonly wanted: string | Formula;
@@ -107,7 +107,7 @@ function mostOf(solute: Solute, amounts: ReadonlyMap<string, Quantity>): Quantit
       details: { ion: formula, formula: solute.formula.toString() },
     });
   });
-  return smallest(shares);
+  return minimum(shares);
 }
 
 const massOf = (solute: Solute, most: Quantity): Quantity =>
@@ -228,12 +228,12 @@ function needNoOther(own: readonly Solute[], brought: readonly PooledIon[], { so
  * @source water balance with independent solubilities; the ratios 3 and 1.5 are common practice, no source
  * @category Crystallising
  * @example
- * separateSaltPair({
+ * fractionalCrystallization({
  *   wanted: "KNO3", other: "NaCl", from: [{ formula: "NaNO3", mass: "85 g" }, { formula: "KCl", mass: "74.6 g" }],
  *   water: "100 g", hot: "100 °C", cold: "10 °C",
  * }).worthwhile // => true
  */
-export function separateSaltPair(request: SaltPairRequest): SaltPairPlan {
+export function fractionalCrystallization(request: SaltPairRequest): SaltPairPlan {
   guard.fields(request, SALT_PAIR, "request");
   guard.list(request.from, "from");
   const [wanted, other] = [soluteOf(request.wanted), soluteOf(request.other)];
@@ -315,15 +315,4 @@ export function separateSaltPair(request: SaltPairRequest): SaltPairPlan {
     assumption: ASSUMPTION,
     warnings: [...new Set(warnings)],
   };
-}
-
-/**
- * As `separateSaltPair`, but gives the refusal back as data.
- *
- * @category Crystallising
- * @example
- * trySeparateSaltPair({ wanted: "KNO3", other: "NaCl", from: [], water: "1 g", hot: "90 °C", cold: "10 °C" }).ok // => false
- */
-export function trySeparateSaltPair(request: SaltPairRequest): Result<SaltPairPlan> {
-  return attempt(() => separateSaltPair(request));
 }

@@ -1,10 +1,13 @@
 // The figure a calculation rests on: read from the table, or measured by the caller and passed in. And the few checks
 // that every calculation of this room makes of its arguments.
+
 import { densityOfWater, type MassLike, type TemperatureLike } from "../../amount";
 import type { Formula } from "../../formula";
-import { expectDimension, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { attempt } from "../../foundation/error";
+import { type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import { SolubilityError } from "../error";
-import { tryMolarSolubility } from "../precipitating/molar-solubility";
+import { molarSolubility } from "../precipitating/molar-solubility";
 import { type Solubility, solubilityOf, trySolubilityOf } from "./solubility";
 import { anhydrousMolarMass, soluteOf } from "./solute";
 
@@ -59,7 +62,7 @@ export function figureOrProduct(
   }
   const celsius = expectDimension(temperature, "temperature", "temperature").in("°C").toNumber();
   const solute = soluteOf(formula);
-  const sparing = tryMolarSolubility({ solid: solute.formula });
+  const sparing = attempt(() => molarSolubility({ solid: solute.formula }));
   const silent = ["solubility.no-data", "solubility.far-from-single-figure"].includes(known.error.code);
   const usable = silent && Math.abs(celsius - 25) <= PRODUCT_NEAR && sparing.ok;
   if (!usable || sparing.value.warnings.some((warning) => warning.startsWith("a soluble salt"))) throw known.error;

@@ -2,7 +2,6 @@
 // crystallisation. Readable in greyscale (branches differ by dashes, points by shape) and to a screen reader.
 
 import { type Formula, parseFormula } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
 import { inMarkup } from "../../foundation/printed";
 import { guard, needTextOption } from "../argument";
 import type { SolubilityRow } from "../data/curves";
@@ -20,7 +19,7 @@ export interface WorkingPoint {
   readonly label: string;
 }
 
-/** What `drawSolubility` draws. */
+/** What `solubilityDiagram` draws. */
 export interface SolubilityPicture {
   /** One to four salts. */
   readonly formulas: readonly (string | Formula)[];
@@ -183,9 +182,9 @@ function workingPoints(points: readonly WorkingPoint[], frame: Frame, arrow: str
  *   cannot be drawn
  * @category Pictures
  * @example
- * drawSolubility({ formulas: ["KNO3", "NaCl"] }).startsWith("<svg ") // => true
+ * solubilityDiagram({ formulas: ["KNO3", "NaCl"] }).startsWith("<svg ") // => true
  */
-export function drawSolubility(picture: SolubilityPicture): string {
+export function solubilityDiagram(picture: SolubilityPicture): string {
   guard.fields(picture, PICTURE, "request");
   const { formulas, points = [], path = false } = picture;
   guard.list(formulas, "formulas");
@@ -244,15 +243,4 @@ function describe(row: SolubilityRow): string {
     `${name}: ${low} g per 100 g water at ${from} °C, ${high} g at ${to} °C` +
     (changes.length === 0 ? "." : `; the solid changes at ${changes.join(", ")}.`)
   );
-}
-
-/**
- * As `drawSolubility`, but gives the refusal back as data.
- *
- * @category Pictures
- * @example
- * tryDrawSolubility({ formulas: [] }).ok // => false
- */
-export function tryDrawSolubility(picture: SolubilityPicture): Result<string> {
-  return attempt(() => drawSolubility(picture));
 }

@@ -1,6 +1,5 @@
 // Where the solid in contact with a saturated solution changes: the bends of a solubility curve.
 import type { Formula } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
 import { noData } from "./solubility";
 import { rowOf, soluteOf } from "./solute";
 
@@ -17,9 +16,9 @@ export interface SolidChange {
  * @throws {SolubilityError} `solubility.no-data`
  * @category Solubility
  * @example
- * solidChanges("Na2SO4").map((change) => change.celsius) // => [32.38]
+ * solidTransitions("Na2SO4").map((change) => change.celsius) // => [32.38]
  */
-export function solidChanges(formula: string | Formula): readonly SolidChange[] {
+export function solidTransitions(formula: string | Formula): readonly SolidChange[] {
   const solute = soluteOf(formula);
   const row = rowOf(solute);
   if (row === undefined) throw noData(solute);
@@ -27,15 +26,4 @@ export function solidChanges(formula: string | Formula): readonly SolidChange[] 
     const { solid: below, upTo } = row.solids[i]!;
     return { celsius: Number(upTo), below, above: solid };
   });
-}
-
-/**
- * As `solidChanges`, but gives the refusal back as data.
- *
- * @category Solubility
- * @example
- * trySolidChanges("NaCl").ok // => true
- */
-export function trySolidChanges(formula: string | Formula): Result<readonly SolidChange[]> {
-  return attempt(() => solidChanges(formula));
 }

@@ -6,7 +6,8 @@ import { GASES } from "../../aqueous/data/gases";
 import type { Formula } from "../../formula";
 import { attempt, type Result } from "../../foundation/error";
 import { frozen } from "../../foundation/frozen";
-import { apply, expectDimension, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { applyFunction, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import type { CompetingFigure, SolubilityBasis, SolubilityRow } from "../data/curves";
 import { cite, type SourceKey } from "../data/sources";
 import { SolubilityError } from "../error";
@@ -123,7 +124,7 @@ function makeFigure(reading: Reading, text: string): Quantity {
 
 /** With an uncertain thermometer, the steepness of the curve counts too. */
 function withTemperature(figure: Quantity, temperature: Quantity, slope: number): Quantity {
-  return apply(
+  return applyFunction(
     [figure, temperature],
     {
       name: "solubility curve",
@@ -261,15 +262,4 @@ export function trySolubilityOf(formula: string | Formula, temperature: Temperat
  */
 export function solubilityFromJSON(record: SolubilityRecord): Solubility {
   return readSolubility(record);
-}
-
-/**
- * As `solubilityFromJSON`, but gives the refusal back as data.
- *
- * @category Solubility
- * @example
- * trySolubilityFromJSON(JSON.parse(JSON.stringify(solubilityOf("NaCl", "20 °C")))).ok // => true
- */
-export function trySolubilityFromJSON(record: SolubilityRecord): Result<Solubility> {
-  return attempt(() => solubilityFromJSON(record));
 }

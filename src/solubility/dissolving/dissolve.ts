@@ -3,8 +3,8 @@
 
 import { densityOfWater, type MassLike, type TemperatureLike } from "../../amount";
 import type { Formula } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
-import { expectDimension, largest, type NumberLike, type Quantity, quantity, sum } from "../../quantity";
+import { maximum, type NumberLike, type Quantity, quantity, sum } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
 import { type Figure, figureAt, hundredGrams, positiveMass, type SolubilityFigure } from "../curves/figure";
 import type { Solubility } from "../curves/solubility";
@@ -87,7 +87,7 @@ function waterFor(solute: Solute, mass: Quantity, figure: Figure, headroom: Quan
 /**
  * Water that a weighed salt needs to dissolve at a temperature.
  *
- * @param request - salt as weighed, mass, temperature; `headroom` (>= 1, default 1) multiplies the water
+ * @param request - salt as weighed, mass, temperature; `waterFactor` (>= 1, default 1) multiplies the water
  * @returns mass and volume of water to add; crystal water has been counted, and when it suffices the answer is 0 g
  * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.no-data`,
  *   `solubility.outside-range`, `solubility.not-positive`,
@@ -116,17 +116,6 @@ export function waterToDissolve(request: DissolvingRequest): DissolvingWater {
     solubility: figure.solubility,
     warnings,
   };
-}
-
-/**
- * As `waterToDissolve`, but gives the refusal back as data.
- *
- * @category Dissolving
- * @example
- * tryWaterToDissolve({ formula: "NaCl", mass: "0 g", temperature: "20 °C" }).ok // => false
- */
-export function tryWaterToDissolve(request: DissolvingRequest): Result<DissolvingWater> {
-  return attempt(() => waterToDissolve(request));
 }
 
 /** One salt among several in a liquor. */
@@ -172,9 +161,9 @@ function sharesIon(solutes: readonly Solute[]): boolean {
  * @source common practice, no source: mutual influence of salts is neglected but for a common ion
  * @category Dissolving
  * @example
- * waterForLiquor({ salts: [{ formula: "KNO3", mass: "10 g" }, { formula: "NaCl", mass: "10 g" }], temperature: "20 °C" }).sharesIon // => false
+ * waterForSolution({ salts: [{ formula: "KNO3", mass: "10 g" }, { formula: "NaCl", mass: "10 g" }], temperature: "20 °C" }).sharesIon // => false
  */
-export function waterForLiquor(request: {
+export function waterForSolution(request: {
   readonly salts: readonly LiquorSalt[];
   readonly temperature: TemperatureLike;
   readonly headroom?: NumberLike;
@@ -198,7 +187,7 @@ export function waterForLiquor(request: {
     const solute = soluteOf(formula);
     return solute.isHydrate ? expectDimension(mass, "mass", "mass").minus(alone[i]!.anhydrousMass) : nothing();
   });
-  const needed = (shared ? sum(totals) : largest(totals)).minus(sum(crystal));
+  const needed = (shared ? sum(totals) : maximum(totals)).minus(sum(crystal));
   const assumption = shared
     ? "salts with a common ion: their waters are added"
     : "no common ion: the thirstiest salt decides; other influence of salts on each other is neglected";
@@ -216,15 +205,4 @@ export function waterForLiquor(request: {
     assumption,
     warnings: alone.flatMap(({ warnings }) => warnings),
   };
-}
-
-/**
- * As `waterForLiquor`, but gives the refusal back as data.
- *
- * @category Dissolving
- * @example
- * tryWaterForLiquor({ salts: [], temperature: "20 °C" }).ok // => false
- */
-export function tryWaterForLiquor(request: Parameters<typeof waterForLiquor>[0]): Result<LiquorWater> {
-  return attempt(() => waterForLiquor(request));
 }

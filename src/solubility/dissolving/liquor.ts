@@ -5,8 +5,8 @@
 
 import type { AmountLike, MassLike, TemperatureLike } from "../../amount";
 import { type Formula, molarMass } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
-import { expectDimension, type Quantity, quantity, sum } from "../../quantity";
+import { type Quantity, quantity, sum } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
 import { hundredGrams, positive, positiveMass, type SolubilityFigure } from "../curves/figure";
 import { type Solubility, trySolubilityOf } from "../curves/solubility";
@@ -63,7 +63,7 @@ export interface PairingOutcome {
 /** Verdict on a whole liquor. */
 export interface LiquorCheck {
   /** "yes" if every substance and pairing stays, "no" if one falls out, "unknown" if one cannot be judged and none falls. */
-  readonly staysDissolved: "yes" | "barely" | "no" | "unknown";
+  readonly remainsInSolution: "yes" | "barely" | "no" | "unknown";
   readonly substances: readonly DissolvedVerdict[];
   /** Other pairings of the ions, double salts included, that do not clearly stay dissolved. */
   readonly pairings: readonly PairingOutcome[];
@@ -218,9 +218,9 @@ function judge(
  * @source water balance and ion product, activities as in the salt's own saturated solution; each solubility names its own source; the 90 % margin is common practice, no source
  * @category Dissolving
  * @example
- * staysDissolved({ substances: [{ formula: "Na2SO4", mass: "10 g" }], water: "100 g", temperature: "20 °C" }).staysDissolved // => "yes"
+ * remainsInSolution({ substances: [{ formula: "Na2SO4", mass: "10 g" }], water: "100 g", temperature: "20 °C" }).remainsInSolution // => "yes"
  */
-export function staysDissolved(request: {
+export function remainsInSolution(request: {
   readonly substances: readonly DissolvedSubstance[];
   readonly water: MassLike;
   readonly temperature: TemperatureLike;
@@ -250,7 +250,7 @@ export function staysDissolved(request: {
     ),
     ...pairings.map(({ formula, stays, solidPhase, why }) => `${PAIRING_WORDS[stays](formula, solidPhase)}: ${why}`),
   ];
-  return { staysDissolved: worst ?? "yes", substances, pairings, warnings };
+  return { remainsInSolution: worst ?? "yes", substances, pairings, warnings };
 }
 
 const PAIRING_WORDS: Readonly<Record<PairingOutcome["stays"], (formula: string, solid: string) => string>> = {
@@ -294,15 +294,4 @@ function pairingsAmong(all: readonly Dissolved[], water: Quantity, temperature: 
       return [{ formula, stays, excess, solidPhase, why }];
     },
   );
-}
-
-/**
- * As `staysDissolved`, but gives the refusal back as data.
- *
- * @category Dissolving
- * @example
- * tryStaysDissolved({ substances: [], water: "0 g", temperature: "20 °C" }).ok // => false
- */
-export function tryStaysDissolved(request: Parameters<typeof staysDissolved>[0]): Result<LiquorCheck> {
-  return attempt(() => staysDissolved(request));
 }

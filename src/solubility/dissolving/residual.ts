@@ -1,7 +1,6 @@
 // What a liquor keeps of the product: the part of a yield that solubility takes.
 import type { MassLike, TemperatureLike } from "../../amount";
 import type { Formula } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
 import type { Quantity } from "../../quantity";
 import { guard } from "../argument";
 import { figureOrProduct, hundredGrams, positiveMass, type SolubilityFigure } from "../curves/figure";
@@ -32,9 +31,9 @@ export interface Residual {
  * @source water balance over the saturated solution
  * @category Crystallising
  * @example
- * residual({ formula: "KNO3", water: "200 g", temperature: "10 °C" }).mass.format({ decimals: 1 }) // => "42.8 g"
+ * lossToLiquor({ formula: "KNO3", water: "200 g", temperature: "10 °C" }).mass.format({ decimals: 1 }) // => "42.8 g"
  */
-export function residual(request: {
+export function lossToLiquor(request: {
   readonly formula: string | Formula;
   readonly water: MassLike;
   readonly temperature: TemperatureLike;
@@ -66,15 +65,4 @@ export function residual(request: {
       ? undefined
       : mass.dividedBy(positiveMass(request.of, "of", `m(${solute.formula})`, "whole product")).to("%");
   return { mass, share, perHundredGramsWater, solubility, warnings };
-}
-
-/**
- * As `residual`, but gives the refusal back as data.
- *
- * @category Crystallising
- * @example
- * tryResidual({ formula: "KNO3", water: "200 g", temperature: "10 °C" }).ok // => true
- */
-export function tryResidual(request: Parameters<typeof residual>[0]): Result<Residual> {
-  return attempt(() => residual(request));
 }

@@ -1,9 +1,10 @@
 // One solubility on the bases different tables use. Sources mix them, so each is named: per 100 g water, hydrate per 100 g
 // of water added, mass fraction, molality, per litre of solution.
-import { type DensityLike, type TemperatureLike, tryDensityOfSolution } from "../../amount";
+import { type DensityLike, densityOfSolution, type TemperatureLike } from "../../amount";
 import { type Formula, molarMass } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
-import { expectDimension, type Quantity, quantity } from "../../quantity";
+import { attempt } from "../../foundation/error";
+import { type Quantity, quantity } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
 import { hundredGrams, positive } from "../curves/figure";
 import { type Solubility, solubilityOf } from "../curves/solubility";
@@ -94,7 +95,7 @@ function densityOf(
   temperature: TemperatureLike,
 ): Quantity | string {
   if (given !== undefined) return positive(expectDimension(given, "density", "density"), "density");
-  const found = tryDensityOfSolution(solute.anhydrous, massFraction, { temperature });
+  const found = attempt(() => densityOfSolution(solute.anhydrous, massFraction, { temperature }));
   return found.ok ? found.value : found.error.message.split("\n", 1)[0]!;
 }
 
@@ -113,15 +114,4 @@ function asNamed(solute: Solute, s: Quantity): Quantity | undefined {
       label: `${solute.formula} per 100 g of water added`,
       rule: "h = 100 S / (100 f − S (1 − f)), f the anhydrous share of the hydrate",
     });
-}
-
-/**
- * As `saturatedSolution`, but gives the refusal back as data.
- *
- * @category Solubility
- * @example
- * trySaturatedSolution({ formula: "NaCl", temperature: "20 °C" }).ok // => true
- */
-export function trySaturatedSolution(request: Parameters<typeof saturatedSolution>[0]): Result<SaturatedSolution> {
-  return attempt(() => saturatedSolution(request));
 }

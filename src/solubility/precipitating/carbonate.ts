@@ -3,16 +3,9 @@
 // the basic one; near 1 temperature, order and carbon dioxide decide. 25 °C, ideal.
 
 import { parseFormula } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
 import { ACID_STEPS } from "../../ion/data/acid-steps";
-import {
-  apply,
-  type ConcentrationText,
-  expectDimension,
-  type Quantity,
-  type QuantityLike,
-  quantity,
-} from "../../quantity";
+import { applyFunction, type ConcentrationText, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import { guard, needChoice } from "../argument";
 import { positive } from "../curves/figure";
 import { CARBONATES, HYDROLYSED, type HydrolysedRow } from "../data/carbonates";
@@ -92,10 +85,10 @@ function balanceOf(basic: SolubilityProduct, metal: string): { metals: number; p
  *   and the remarks are common practice, no source
  * @category Precipitation
  * @example
- * carbonateVerdict({ metal: "Cu^2+", precipitant: "soda" }).verdict // => "basic"
- * carbonateVerdict({ metal: "Ca^2+", precipitant: "soda" }).expected // => ["CaCO3"]
+ * precipitatedCarbonate({ metal: "Cu^2+", precipitant: "soda" }).verdict // => "basic"
+ * precipitatedCarbonate({ metal: "Ca^2+", precipitant: "soda" }).expected // => ["CaCO3"]
  */
-export function carbonateVerdict(request: {
+export function precipitatedCarbonate(request: {
   readonly metal: string;
   readonly precipitant: CarbonatePrecipitant;
   readonly concentration?: QuantityLike<"concentration", ConcentrationText>;
@@ -159,7 +152,7 @@ function indexOf(ratio: Quantity, carbonate: SolubilityProduct, basic: Solubilit
     const logBalance = (v[2]!.toNumber() - metals * v[1]!.toNumber()) / pairs;
     return v[0]!.toNumber() / 10 ** logBalance;
   };
-  return apply(
+  return applyFunction(
     [ratio, carbonate.pKsp, basic.pKsp],
     {
       name: "index",
@@ -189,15 +182,4 @@ function asHydroxide(metal: string, precipitant: CarbonatePrecipitant, row: Hydr
     products: [],
     warnings: [],
   };
-}
-
-/**
- * As `carbonateVerdict`, but gives the refusal back as data.
- *
- * @category Precipitation
- * @example
- * tryCarbonateVerdict({ metal: "Na+", precipitant: "soda" }).ok // => false
- */
-export function tryCarbonateVerdict(request: Parameters<typeof carbonateVerdict>[0]): Result<CarbonateVerdict> {
-  return attempt(() => carbonateVerdict(request));
 }

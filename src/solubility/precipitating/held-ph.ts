@@ -4,7 +4,7 @@
 
 import { COMPLEXES, type ComplexRow, type ComplexStep } from "../../aqueous/data/complexes";
 import { ACID_STEPS, type AcidStepRow } from "../../ion/data/acid-steps";
-import { apply, type NumberLike, type Quantity, quantity } from "../../quantity";
+import { applyFunction, type NumberLike, type Quantity, quantity } from "../../quantity";
 import { cite, type SourceKey } from "../data/sources";
 import { SolubilityError } from "../error";
 import { PKW, sameIon } from "./ion-balance";
@@ -189,7 +189,7 @@ export function productAtPH(product: SolubilityProduct, pH: NumberLike | undefin
     });
     return { log, slopes: [slope, ...slopes] };
   };
-  const value = apply(
+  const value = applyFunction(
     [product.value, read, ...constants],
     {
       name: "Ksp / (shares × [OH]^n)",

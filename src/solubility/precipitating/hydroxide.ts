@@ -3,9 +3,9 @@
 
 import { SOLUBILITY_PRODUCTS } from "../../aqueous/data/products";
 import { parseFormula } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
 import { hasIon } from "../../ion";
-import { type ConcentrationText, expectDimension, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { type ConcentrationText, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import { guard, needTextOption } from "../argument";
 import { positive } from "../curves/figure";
 import { cite } from "../data/sources";
@@ -15,7 +15,7 @@ import { PKW, sameIon } from "./ion-balance";
 import { ionsOf, type SolubilityProduct, solubilityProduct } from "./product";
 import { type Complex, complexesOf, hydroxideComplexes } from "./side-reactions";
 
-/** What `hydroxideWindow` needs to know. */
+/** What `hydroxidePrecipitationRange` needs to know. */
 export interface HydroxideRequest {
   /** The metal ion, such as `"Zn^2+"`. */
   readonly metal: string;
@@ -99,9 +99,9 @@ function dissolved(pKsp: number, charge: number, species: readonly Complex[], pH
  * @source solubility product and hydroxide complexes of the tables; ideal, 25 °C, no ammonia or other ligands
  * @category Precipitation
  * @example
- * hydroxideWindow({ metal: "Al^3+", concentration: "0.1 mol/L" }).redissolvesFrom?.format({ decimals: 1 }) // => "6.8"
+ * hydroxidePrecipitationRange({ metal: "Al^3+", concentration: "0.1 mol/L" }).redissolvesFrom?.format({ decimals: 1 }) // => "6.8"
  */
-export function hydroxideWindow(request: HydroxideRequest): HydroxideWindow {
+export function hydroxidePrecipitationRange(request: HydroxideRequest): HydroxideWindow {
   guard.fields(request, HYDROXIDE, "request");
   needTextOption(request.form, "form");
   const charge = parseFormula(request.metal).charge;
@@ -188,15 +188,4 @@ function crossing(at: (pH: number) => number, level: number, outer: number, leas
 function logOf(concentration: QuantityLike, argument: string): number {
   const c = positive(expectDimension(concentration, "concentration", argument), argument);
   return Math.log10(c.in("mol/L").toNumber());
-}
-
-/**
- * As `hydroxideWindow`, but gives the refusal back as data.
- *
- * @category Precipitation
- * @example
- * tryHydroxideWindow({ metal: "Na+", concentration: "0.1 mol/L" }).ok // => false
- */
-export function tryHydroxideWindow(request: HydroxideRequest): Result<HydroxideWindow> {
-  return attempt(() => hydroxideWindow(request));
 }

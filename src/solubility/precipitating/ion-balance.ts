@@ -1,7 +1,8 @@
 // The balance behind every precipitation question: ions present plus ions set free, multiplied up, equal the product.
 // Solved in plain numbers; callers wrap the result as a quantity with its derivatives.
 import { parseFormula } from "../../formula";
-import { type ConcentrationText, expectDimension, type Quantity, type QuantityLike } from "../../quantity";
+import type { ConcentrationText, Quantity, QuantityLike } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import { daviesExponent } from "../davies";
 import type { DissolvedIon } from "./product";
 

@@ -3,15 +3,8 @@
 
 import { COMPLEXES, type ComplexStep } from "../../aqueous/data/complexes";
 import { type Formula, molarMass, parseFormula } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
-import {
-  apply,
-  type ConcentrationText,
-  expectDimension,
-  type Quantity,
-  type QuantityLike,
-  quantity,
-} from "../../quantity";
+import { applyFunction, type ConcentrationText, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
 import { soluteOf } from "../curves/solute";
 import { SolubilityError } from "../error";
@@ -241,7 +234,7 @@ function alone({ ions, k, present, exponent, label }: Dissolving): Dissolved {
   };
   const solve = (values: readonly Plain[]): number =>
     solveProduct(inOrder(values), Math.log(values[0]!.toNumber()) + exponent * Math.LN10);
-  const concentration = apply(
+  const concentration = applyFunction(
     [k, ...present.filter((c) => c !== undefined)],
     {
       name: "solve for s",
@@ -300,7 +293,7 @@ function beside({ ions, k, present, exponent, label }: Dissolving, ligands: read
     throw new SolubilityError("solubility.out-of-reach", "the balance of the ligands could not be solved");
   };
   const operands = [k, ...put, ...bound.map(({ logBeta }) => logBeta)];
-  const concentration = apply(
+  const concentration = applyFunction(
     operands,
     {
       name: "solve for s",
@@ -336,7 +329,7 @@ function ionAfter(setFree: Quantity, present: Quantity | undefined, formula: str
   if (present !== undefined) return present.plus(setFree).named(words);
   if (!sameIon(formula, "OH-")) return setFree.named(words);
   const own = { count: 1, start: 0, inWater: true };
-  return apply(
+  return applyFunction(
     [setFree],
     {
       name: "with the ions of water",
@@ -346,15 +339,4 @@ function ionAfter(setFree: Quantity, present: Quantity | undefined, formula: str
     },
     words,
   );
-}
-
-/**
- * As `molarSolubility`, but gives the refusal back as data.
- *
- * @category Precipitation
- * @example
- * tryMolarSolubility({ solid: "AgCl" }).ok // => true
- */
-export function tryMolarSolubility(request: MolarSolubilityRequest): Result<MolarSolubility> {
-  return attempt(() => molarSolubility(request));
 }

@@ -3,17 +3,16 @@
 
 import type { VolumeLike } from "../../amount";
 import type { Formula } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
 import {
-  apply,
+  applyFunction,
   type ConcentrationText,
-  expectDimension,
   type NumberLike,
   type Quantity,
   type QuantityLike,
   quantity,
   sum,
 } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
 import { positive } from "../curves/figure";
 import { SolubilityError } from "../error";
@@ -220,7 +219,7 @@ function saturationOf(product: SolubilityProduct, c: readonly Quantity[], expone
         -Math.log(v[0]!.toNumber()) - exponent * Math.LN10,
       ),
     );
-  return apply(
+  return applyFunction(
     [product.value, ...c],
     {
       name: "Q/K",
@@ -257,7 +256,7 @@ function fallen(product: SolubilityProduct, before: readonly Quantity[], exponen
   const start = Math.log(before[scarce]!.value.toNumber());
   const solve = (v: readonly { toNumber(): number }[]): number =>
     solveResidue(remaining(v), Math.log(v[0]!.toNumber()) + exponent * Math.LN10, start);
-  const residue = apply(
+  const residue = applyFunction(
     [product.value, ...others],
     {
       name: "solve for what stays",
@@ -297,15 +296,4 @@ function fallen(product: SolubilityProduct, before: readonly Quantity[], exponen
       rule: "(before − left) / count, of the scarcest ion",
     });
   return { after, fallsOut };
-}
-
-/**
- * As `willPrecipitate`, but gives the refusal back as data.
- *
- * @category Precipitation
- * @example
- * tryWillPrecipitate({ solid: "BaSO4", solutions: [] }).ok // => false
- */
-export function tryWillPrecipitate(request: PrecipitationRequest): Result<PrecipitationVerdict> {
-  return attempt(() => willPrecipitate(request));
 }

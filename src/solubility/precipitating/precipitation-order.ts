@@ -1,14 +1,13 @@
 // Selective precipitation: which of several metals falls first as a precipitant is added. Ideal, 25 °C.
 import type { Formula } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
 import {
-  apply,
+  applyFunction,
   type ConcentrationText,
-  expectDimension,
   type NumberLike,
   type Quantity,
   type QuantityLike,
 } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
 import { positive } from "../curves/figure";
 import { SolubilityError } from "../error";
@@ -81,7 +80,7 @@ export function precipitationOrder(request: PrecipitationOrderRequest): readonly
       );
     }
     const c = positive(expectDimension(concentration, "concentration", "concentration"), "concentration").to("mol/L");
-    const startsAt = apply(
+    const startsAt = applyFunction(
       [product.value, c],
       {
         name: "(Ksp / c^m)^(1/n)",
@@ -109,7 +108,7 @@ export function precipitationOrder(request: PrecipitationOrderRequest): readonly
     const leftWhenNextStarts =
       next === undefined
         ? undefined
-        : apply(
+        : applyFunction(
             [startsAt, next.startsAt],
             {
               name: "(start / next start)^(n/m)",
@@ -130,15 +129,4 @@ export function precipitationOrder(request: PrecipitationOrderRequest): readonly
           );
     return { solid: product.solid, form: product.form, metal: metal.formula, startsAt, leftWhenNextStarts };
   });
-}
-
-/**
- * As `precipitationOrder`, but gives the refusal back as data.
- *
- * @category Precipitation
- * @example
- * tryPrecipitationOrder({ precipitant: "Cl-", solids: [{ solid: "BaSO4", concentration: "1 mol/L" }] }).ok // => false
- */
-export function tryPrecipitationOrder(request: PrecipitationOrderRequest): Result<readonly PrecipitationStart[]> {
-  return attempt(() => precipitationOrder(request));
 }

@@ -2,10 +2,9 @@
 
 import { SOLUBILITY_PRODUCTS, type SolubilityProductRow } from "../../aqueous/data/products";
 import { type Formula, parseFormula } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
 import { frozen } from "../../foundation/frozen";
 import { constitutionOf } from "../../ion";
-import { apply, type Quantity, quantity } from "../../quantity";
+import { applyFunction, type Quantity, quantity } from "../../quantity";
 import { needTextOption } from "../argument";
 import { type Solute, soluteOf } from "../curves/solute";
 import { cite, type SourceKey } from "../data/sources";
@@ -111,7 +110,7 @@ const given = /* @__PURE__ */ new WeakMap<SolubilityProductRow, SolubilityProduc
 /** 10 to the power of minus a number. */
 function powerOfTen(pK: Quantity, symbol: string, label: string): Quantity {
   const read = (value: number): string => (10 ** -value).toPrecision(12);
-  return apply(
+  return applyFunction(
     [pK],
     {
       name: "10^-",
@@ -172,15 +171,4 @@ function productOf(row: SolubilityProductRow): SolubilityProduct {
  */
 export function solubilityProduct(solid: string | Formula, form?: string): SolubilityProduct {
   return productOf(findRow(solid, form));
-}
-
-/**
- * As `solubilityProduct`, but gives the refusal back as data.
- *
- * @category Precipitation
- * @example
- * trySolubilityProduct("NaNO3").ok // => false
- */
-export function trySolubilityProduct(solid: string | Formula, form?: string): Result<SolubilityProduct> {
-  return attempt(() => solubilityProduct(solid, form));
 }

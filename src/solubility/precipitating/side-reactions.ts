@@ -86,7 +86,7 @@ function complexed({ ions, ksp, dissolved, given }: IdealSolution): string[] {
       : dissolved * complexes.reduce((sum, { n, logBeta }) => sum + 10 ** logBeta * excess ** n, 1);
   if (all <= NOTABLE * dissolved) return [];
   const ask = isHydroxide(anion.formula)
-    ? "ask hydroxideWindow"
+    ? "ask hydroxidePrecipitationRange"
     : excess === undefined
       ? "take the measured solubility"
       : `name ${anion.formula} among freeLigands`;

@@ -2,7 +2,6 @@
 // are. Common practice, no source.
 
 import { shown } from "../../foundation/argument";
-import { attempt, type Result } from "../../foundation/error";
 import { type Quantity, quantity } from "../../quantity";
 import { needChoice } from "../argument";
 import { cite, type SourceKey } from "../data/sources";
@@ -67,18 +66,4 @@ export function retainedLiquor(
       assumption: `a ${filter === "settled" ? "sludge" : "cake"} of ${kind} holds ${low} to ${high} mL of liquor per gram`,
     },
   );
-}
-
-/**
- * As `retainedLiquor`, but gives the refusal back as data.
- *
- * @category Washing
- * @example
- * tryRetainedLiquor("hydroxide gel").ok // => true
- */
-export function tryRetainedLiquor(
-  kind: KindOfSolid,
-  filter: "suction" | "gravity" | "settled" = "suction",
-): Result<Quantity<"specific volume">> {
-  return attempt(() => retainedLiquor(kind, filter));
 }

@@ -2,7 +2,7 @@
 // of liquid rests on the product's own solubility where it is known.
 import type { TemperatureLike } from "../../amount";
 import { type Formula, parseFormula } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
+import { attempt } from "../../foundation/error";
 import { guard } from "../argument";
 import { type Figure, figureOrProduct } from "../curves/figure";
 import type { Solubility } from "../curves/solubility";
@@ -121,15 +121,4 @@ function choose(figure: Figure | undefined, rule: string | undefined): readonly 
   if (rule === "insoluble") return ["water", "the rules call the product insoluble"];
   if (rule === "soluble") return ["50 % alcohol, or its own saturated solution", "the rules call the product soluble"];
   return ["a little cold water", "the solubility of the product is not known: keep the portions small"];
-}
-
-/**
- * As `washAdvice`, but gives the refusal back as data.
- *
- * @category Washing
- * @example
- * tryWashAdvice({ product: "CaCO3", washedOut: [] }).ok // => true
- */
-export function tryWashAdvice(request: Parameters<typeof washAdvice>[0]): Result<WashAdvice> {
-  return attempt(() => washAdvice(request));
 }

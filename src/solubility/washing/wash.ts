@@ -4,8 +4,9 @@
 
 import { type DensityLike, densityOfWater, type MassLike, type TemperatureLike, type VolumeLike } from "../../amount";
 import type { Formula } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
-import { expectDimension, type Measured, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { attempt } from "../../foundation/error";
+import { type Measured, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
 import { guard, needChoice } from "../argument";
 import { figureOrProduct, hundredGrams, positive, positiveMass } from "../curves/figure";
 import { massAsNamed, soluteOf } from "../curves/solute";
@@ -250,15 +251,4 @@ export function washPlan(request: WashRequest): WashPlan {
     productLost: lost,
     warnings,
   };
-}
-
-/**
- * As `washPlan`, but gives the refusal back as data.
- *
- * @category Washing
- * @example
- * tryWashPlan({ dryCakeMass: "25 g", washVolume: "250 mL", targetResidue: "0.2 %" }).ok // => false
- */
-export function tryWashPlan(request: WashRequest): Result<WashPlan> {
-  return attempt(() => washPlan(request));
 }

@@ -1,5 +1,3 @@
-// Codes of the Globally Harmonized System and what they stand for, in our own short words.
-import { attempt, type Result } from "../../foundation/error";
 import { frozen } from "../../foundation/frozen";
 import {
   HAZARD_STATEMENTS,
@@ -45,15 +43,4 @@ export function statementOf(code: string): StatementEntry {
     input: text,
     hint: "codes look like H314, H302+H312, EUH031, P280, GHS05",
   });
-}
-
-/**
- * As {@link statementOf}, with the error returned instead of thrown.
- *
- * @category Cautions
- * @example
- * tryStatementOf("H999").ok // => false
- */
-export function tryStatementOf(code: string): Result<StatementEntry> {
-  return attempt(() => statementOf(code));
 }

@@ -1,7 +1,6 @@
 // Ions by name or formula: charge, colour, and the kin that differ by one hydron.
 
 import { parseFormula } from "../../formula";
-import { attempt, type Result } from "../../foundation/error";
 import { frozen } from "../../foundation/frozen";
 import { ION_FIELD_SOURCES, MONATOMIC_COLOURS } from "../../ion/data/ions";
 import { chargedText, type Ion, ionIndex, ionText } from "../../ion/ion-index";
@@ -167,24 +166,20 @@ function chargedReading(text: string): string | undefined {
 }
 
 /**
- * As {@link ion}, with the error returned instead of thrown.
- *
- * @category Names
- * @example
- * tryIon("moonate").ok // => false
- */
-export function tryIon(nameOrFormula: string): Result<IonEntry> {
-  return attempt(() => ion(nameOrFormula));
-}
-
-/**
  * Every polyatomic ion of the table.
  *
  * @category Names
  * @example
  * ions().some((entry) => entry.name === "thiosulfate") // => true
  */
-export function ions(): IonEntry[] {
+export function ions(): readonly IonEntry[] {
+  every ??= Object.freeze(everyIon());
+  return every;
+}
+
+let every: readonly IonEntry[] | undefined;
+
+function everyIon(): IonEntry[] {
   const { anions, cations } = ionIndex();
   return [...anions, ...cations].filter((one) => one.parent === undefined).map(entryOf);
 }

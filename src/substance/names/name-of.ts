@@ -252,14 +252,3 @@ export function namesOf(formula: string | Formula): string[] {
   ];
   return [...new Set(names.filter((name): name is string => name !== undefined))];
 }
-
-/**
- * As {@link namesOf}, with the error returned instead of thrown.
- *
- * @category Names
- * @example
- * tryNamesOf("Fe2O3").ok // => true
- */
-export function tryNamesOf(formula: string | Formula): Result<string[]> {
-  return attempt(() => namesOf(formula));
-}

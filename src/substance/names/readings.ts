@@ -1,13 +1,12 @@
 // A name to everything it can mean: table names, ambiguous trade names, and names read word by word.
 
-import { attempt, type Result } from "../../foundation/error";
 import { anhydrousKey } from "../../ion/keys";
-import { readNotation, tryReadNotation } from "../../ion/notation";
+import { readNotation } from "../../ion/notation";
 import { READING, readableOptions } from "../argument";
 import { AMBIGUOUS } from "../data/ambiguous";
 import type { SourceKey } from "../data/sources";
 import { readableText } from "../error";
-import { rowOf, rowsNamed } from "../registry/registry-index";
+import { rowsNamed } from "../registry/registry-index";
 import { formulasSoldAs } from "../shop/shop";
 import { remarksOfShop } from "../shop/shop-remarks";
 import type { Found } from "./molecule-readings";
@@ -178,15 +177,4 @@ export function readingsOf(name: string, options?: ReadingOptions): NameReading[
       ...(source === undefined ? {} : { source }),
     };
   });
-}
-
-/**
- * As {@link readingsOf}, with the error returned instead of thrown.
- *
- * @category Names
- * @example
- * tryReadingsOf("lime").ok // => true
- */
-export function tryReadingsOf(name: string, options?: ReadingOptions): Result<NameReading[]> {
-  return attempt(() => readingsOf(name, options));
 }

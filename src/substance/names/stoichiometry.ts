@@ -146,7 +146,7 @@ function several(cations: readonly Species[], anions: readonly Species[]): Balan
   const found: Balanced[] = [];
   for (const option of options) {
     const charges = all.map((one) => one.charge ?? option);
-    const best = smallest(
+    const best = minimum(
       charges,
       all.map((one) => one.count),
       anyCount,
@@ -178,7 +178,7 @@ function shape(
 }
 
 /** Least total of counts with no charge left; given counts stay, and with any given the others default to one first. */
-function smallest(
+function minimum(
   charges: readonly number[],
   given: readonly (number | undefined)[],
   anyCount: boolean,

@@ -302,14 +302,3 @@ export function substanceFromJSON(record: SubstanceRecord): Substance {
   const asked = record.asked === undefined ? undefined : readableText(record.asked, "a name");
   return new Substance(formula, readNotation(formula), asked);
 }
-
-/**
- * As {@link substanceFromJSON}, with the error returned instead of thrown.
- *
- * @category Substances
- * @example
- * trySubstanceFromJSON({ type: "substance", schema: 1, formula: "" }).ok // => false
- */
-export function trySubstanceFromJSON(record: SubstanceRecord): Result<Substance> {
-  return attempt(() => substanceFromJSON(record));
-}

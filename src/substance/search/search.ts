@@ -2,7 +2,7 @@
 // A query walks the index of names once; names that only the rules read are read.
 
 import { shown } from "../../foundation/argument";
-import { attempt, type Result } from "../../foundation/error";
+import { attempt } from "../../foundation/error";
 import { formulaKey } from "../../ion/keys";
 import { readNotation, tryReadNotation } from "../../ion/notation";
 import { readableOptions, SEARCH } from "../argument";
@@ -12,7 +12,7 @@ import { mendWords } from "../names/formula-of";
 import { ionsByName } from "../names/ion-names";
 import { tryNameOf } from "../names/name-of";
 import { elementNamed } from "../names/name-parse";
-import { tryReadingsOf } from "../names/readings";
+import { readingsOf } from "../names/readings";
 import { nameKey, plainName } from "../names/words";
 import { kinOf, registryIndex, rowOf } from "../registry/registry-index";
 import { entryScore, searchIndex, wordScores } from "./search-index";
@@ -138,7 +138,7 @@ function byElementOrIon(asked: string, key: string, add: Add): void {
 
 /** Names that no table holds but the rules read: cuprous oxide, ferric chloride hexahydrate; hydrates of what is not listed. */
 function byReading(name: string, weight: number, add: Add): void {
-  const readings = tryReadingsOf(name);
+  const readings = attempt(() => readingsOf(name));
   for (const one of readings.ok ? readings.value : []) {
     const notation = readNotation(one.formula);
     if (notation.charge !== 0) continue;
@@ -146,15 +146,4 @@ function byReading(name: string, weight: number, add: Add): void {
     if (row !== undefined) add(row, one.name, "name", 0.95 * weight);
     else for (const kin of kinOf(notation)) add(kin, one.name, "name", 0.85 * weight);
   }
-}
-
-/**
- * As {@link search}, with the error returned instead of thrown.
- *
- * @category Substances
- * @example
- * trySearch("").ok // => false
- */
-export function trySearch(text: string, options?: SearchOptions): Result<SearchHit[]> {
-  return attempt(() => search(text, options));
 }

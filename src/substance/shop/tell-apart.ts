@@ -3,7 +3,6 @@
 import { assayOf, positive } from "../../amount/argument";
 import { type Formula, massFractionOf, molarMass, parseFormula } from "../../formula";
 import { shown } from "../../foundation/argument";
-import { attempt, type Result } from "../../foundation/error";
 import { waterContent } from "../../hydrate";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { CANDIDATE, guard, PACK } from "../argument";
@@ -129,9 +128,9 @@ export interface ShelfForm {
  * @throws {SubstanceError} `substance.no-strength` where the trade states no strength for this form
  * @category Shelf
  * @example
- * asShelfMaterial(shopMaterial("washing soda").candidates[2]!).form // => "Na2CO3"
+ * shelfMaterialOf(shopMaterial("washing soda").candidates[2]!).form // => "Na2CO3"
  */
-export function asShelfMaterial(candidate: ShopCandidate): ShelfForm {
+export function shelfMaterialOf(candidate: ShopCandidate): ShelfForm {
   const strength = usualStrength(candidate);
   if (strength === undefined)
     throw new SubstanceError(
@@ -196,9 +195,9 @@ function dryBy({ thermalSteps }: Substance): Quantity<"temperature"> | undefined
  * @source molar masses as {@link molarMass}; densities, looks and temperatures as `sources` of each row says
  * @category Shelf
  * @example
- * tellApart("washing soda").map((form) => form.lossOnDrying.format({ decimals: 1, uncertainty: "none" })) // => ["63.0 % w/w", "14.5 % w/w", "0.0 % w/w"]
+ * distinguishMaterials("washing soda").map((form) => form.lossOnDrying.format({ decimals: 1, uncertainty: "none" })) // => ["63.0 % w/w", "14.5 % w/w", "0.0 % w/w"]
  */
-export function tellApart(nameOrFormulas: string | readonly (string | Formula)[]): FormMarks[] {
+export function distinguishMaterials(nameOrFormulas: string | readonly (string | Formula)[]): FormMarks[] {
   if (typeof nameOrFormulas !== "string" && !Array.isArray(nameOrFormulas))
     throw badInput("a shop name or a list of formulas");
   const formulas =
@@ -267,37 +266,4 @@ export function pricePerMole(pack: PricedPack): Quantity {
   return price
     .dividedBy(pure.dividedBy(molarMass(pack.formula)))
     .named({ rule: "price per mole = price × molar mass / (size × assay)" });
-}
-
-/**
- * As {@link tellApart}, with the error returned instead of thrown.
- *
- * @category Shelf
- * @example
- * tryTellApart("moon dust").ok // => false
- */
-export function tryTellApart(nameOrFormulas: string | readonly (string | Formula)[]): Result<FormMarks[]> {
-  return attempt(() => tellApart(nameOrFormulas));
-}
-
-/**
- * As {@link asShelfMaterial}, with the error returned instead of thrown.
- *
- * @category Shelf
- * @example
- * tryAsShelfMaterial(shopMaterial("Epsom salt").candidates[1]!).ok // => false
- */
-export function tryAsShelfMaterial(candidate: ShopCandidate): Result<ShelfForm> {
-  return attempt(() => asShelfMaterial(candidate));
-}
-
-/**
- * As {@link pricePerMole}, with the error returned instead of thrown.
- *
- * @category Cost
- * @example
- * tryPricePerMole({ formula: "NaCl", price: "1 EUR", size: "1 kg" }).ok // => true
- */
-export function tryPricePerMole(pack: PricedPack): Result<Quantity> {
-  return attempt(() => pricePerMole(pack));
 }
