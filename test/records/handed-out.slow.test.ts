@@ -96,7 +96,7 @@ function callsOf(name: string, door: Door): readonly (readonly unknown[])[] {
 }
 
 /** What a call that is answered gives. */
-function valueOf(door: Door, args: readonly unknown[]): unknown {
+function answerOf(door: Door, args: readonly unknown[]): unknown {
   const outcome = door(...args);
   return outcome.ok ? outcome.value : undefined;
 }
@@ -106,10 +106,10 @@ const called = new Set<string>();
 describe("what is handed out", () => {
   it.each(doors)("by %s is nobody's to alter", (name, door) => {
     for (const args of callsOf(name, door)) {
-      const first = valueOf(door, args);
+      const first = answerOf(door, args);
       const before = seen(first);
       spoil(first);
-      expect(seen(valueOf(door, args)), JSON.stringify(args)?.slice(0, 100)).toBe(before);
+      expect(seen(answerOf(door, args)), JSON.stringify(args)?.slice(0, 100)).toBe(before);
       called.add(name);
     }
   });
