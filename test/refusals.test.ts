@@ -1,8 +1,10 @@
 // Calls which once ended in an error of the runtime, in a wrong answer or in an endless wait, each with the code it is
 // refused with now.
+
 import * as preparative from "preparative";
 import { isPreparativeError } from "preparative";
 import { describe, expect, it } from "vitest";
+import { expectDimension } from "../src/quantity/internal";
 
 // Callers without types.
 // biome-ignore lint/suspicious/noExplicitAny: every call here is one that the types forbid
@@ -71,7 +73,7 @@ table("quantities", [
   ["readings with a hole", () => p.meanOfReadings(HOLED), "quantity.bad-option"],
   ["compared with <", () => (q as never) < (preparative.quantity("2 g") as never), "quantity.not-a-number"],
   ["added with +", () => (q as never) + 1, "quantity.not-a-number"],
-  ["an unknown dimension", () => p.expectDimension("1 g", {}, "mass"), "quantity.wrong-dimension"],
+  ["an unknown dimension", () => expectDimension("1 g", {}, "mass"), "quantity.wrong-dimension"],
   [
     "a record with an uncertainty below zero",
     () => p.quantityFromJSON({ ...q.toJSON(), standardUncertainty: "-0.2" }),

@@ -1,12 +1,12 @@
 // A name to everything it can mean: table names, ambiguous trade names, and names read word by word.
 
 import { anhydrousKey } from "../../ion/keys";
-import { readNotation } from "../../ion/notation";
+import { readNotation, tryReadNotation } from "../../ion/notation";
 import { READING, readableOptions } from "../argument";
 import { AMBIGUOUS } from "../data/ambiguous";
 import type { SourceKey } from "../data/sources";
 import { readableText } from "../error";
-import { rowsNamed } from "../registry/registry-index";
+import { rowOf, rowsNamed } from "../registry/registry-index";
 import { formulasSoldAs } from "../shop/shop";
 import { remarksOfShop } from "../shop/shop-remarks";
 import type { Found } from "./molecule-readings";
