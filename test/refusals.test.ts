@@ -73,7 +73,7 @@ table("quantities", [
   ["readings with a hole", () => p.meanOfReadings(HOLED), "quantity.bad-option"],
   ["compared with <", () => (q as never) < (preparative.quantity("2 g") as never), "quantity.not-a-number"],
   ["added with +", () => (q as never) + 1, "quantity.not-a-number"],
-  ["an unknown dimension", () => expectDimension("1 g", {}, "mass"), "quantity.wrong-dimension"],
+  ["an unknown dimension", () => expectDimension("1 g", {} as never, "mass"), "quantity.wrong-dimension"],
   [
     "a record with an uncertainty below zero",
     () => p.quantityFromJSON({ ...q.toJSON(), standardUncertainty: "-0.2" }),
