@@ -11,12 +11,12 @@ export type {
 } from "./composition/composition";
 export { aqueousComposition, pHOf, tryAqueousComposition } from "./composition/composition";
 export type { AtPH, OverPH, OverPHRequest } from "./composition/over-ph";
-export { solidsOverPH, trySolidsOverPH } from "./composition/over-ph";
+export { solidsOverPH } from "./composition/over-ph";
 export type { PictureSize } from "./composition/picture";
-export { drawOverPH, drawTitration, tryDrawOverPH, tryDrawTitration } from "./composition/picture";
+export { drawOverPH, drawTitration } from "./composition/picture";
 export type { AdditionOptions, Reagent } from "./dose/addition";
 export type { AlongRequest, Stretch } from "./dose/along";
-export { solidsAlongAddition, trySolidsAlongAddition } from "./dose/along";
+export { solidsAlongAddition } from "./dose/along";
 export type { BufferPair, BufferRecipe, BufferRequest } from "./dose/buffer";
 export { bufferCapacity, bufferRecipe } from "./dose/buffer";
 export type { Dose, DoseRequest, Redissolving, RedissolvingRequest } from "./dose/dose";

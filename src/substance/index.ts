@@ -10,7 +10,7 @@ export type { MaterialOfStrength } from "./hazards/cautions";
 export { cautions, tryCautions } from "./hazards/cautions";
 export type { CautionOptions, Cautions, NotRead, Statement, SubstanceCautions } from "./hazards/entries";
 export type { FormulaOfStrength } from "./hazards/formula-cautions";
-export { cautionsForFormulas, tryCautionsForFormulas } from "./hazards/formula-cautions";
+export { cautionsForFormulas } from "./hazards/formula-cautions";
 export type { Incompatibility } from "./hazards/incompatibility";
 export type { StatementEntry } from "./hazards/statement";
 export { statementOf } from "./hazards/statement";

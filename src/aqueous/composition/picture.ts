@@ -1,6 +1,3 @@
-// Pictures of a titration and of a mixture over pH, as plain SVG: black on white, told apart by dashes, with the figures in
-// the description for those who do not see them.
-import { attempt, type Result } from "../../foundation/error";
 import { guard } from "../argument";
 import { endPoints, type TitrationCurve } from "../dose/titration";
 import { AqueousError } from "../error";
@@ -200,23 +197,3 @@ export function drawOverPH(over: OverPH, size: PictureSize = {}): string {
     [],
   );
 }
-
-/**
- * As `drawTitration`, but gives the refusal back as data.
- *
- * @category Pictures
- * @example
- * tryDrawTitration({} as never).ok // => false
- */
-export const tryDrawTitration = (curve: TitrationCurve, size?: PictureSize): Result<string> =>
-  attempt(() => drawTitration(curve, size));
-
-/**
- * As `drawOverPH`, but gives the refusal back as data.
- *
- * @category Pictures
- * @example
- * tryDrawOverPH(solidsOverPH({ ions: [{ formula: "NaCl", concentration: "0.01 mol/L" }], from: 6, to: 8 })).ok // => false
- */
-export const tryDrawOverPH = (over: OverPH, size?: PictureSize): Result<string> =>
-  attempt(() => drawOverPH(over, size));

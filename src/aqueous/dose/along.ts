@@ -1,5 +1,3 @@
-// Which solids stand along an addition: equilibrium knows no order, but the way from one mixture to another has one.
-import { attempt, type Result } from "../../foundation/error";
 import { type MassText, type Quantity, type QuantityLike, quantity, type VolumeText } from "../../quantity";
 import { guard } from "../argument";
 import { AqueousError } from "../error";
@@ -80,13 +78,3 @@ export function solidsAlongAddition(request: AlongRequest): readonly Stretch[] {
     quantity({ value: x.toPrecision(8), unit: "mol" }, { symbol: "n" }) as Quantity<"amount of substance">;
   return stretches.map(({ from, to, solids, pH }) => ({ from: moles(from), to: moles(to), solids, pH }));
 }
-
-/**
- * As `solidsAlongAddition`, but gives the refusal back as data.
- *
- * @category In the beaker
- * @example
- * trySolidsAlongAddition({ water: "1 L", dissolved: [], add: "NaOH", amount: "1 mol", steps: 0 }).ok // => false
- */
-export const trySolidsAlongAddition = (request: AlongRequest): Result<readonly Stretch[]> =>
-  attempt(() => solidsAlongAddition(request));

@@ -1,5 +1,3 @@
-// Cautions for formulas: the answer of `cautions` without the tables of names and goods.
-import { attempt, type Result } from "../../foundation/error";
 import { tryReadNotation } from "../../ion/notation";
 import { guard, OF_MASS_PERCENT } from "../argument";
 import { badInput, readableText } from "../error";
@@ -43,20 +41,6 @@ export function cautionsForFormulas(
   options?: CautionOptions,
 ): Cautions {
   return cautionsOver(checkedList(formulas).map(asking), checkedCircumstances(options));
-}
-
-/**
- * As {@link cautionsForFormulas}, with the error returned instead of thrown.
- *
- * @category Cautions
- * @example
- * tryCautionsForFormulas([""]).ok // => false
- */
-export function tryCautionsForFormulas(
-  formulas: readonly (string | FormulaOfStrength)[],
-  options?: CautionOptions,
-): Result<Cautions> {
-  return attempt(() => cautionsForFormulas(formulas, options));
 }
 
 function asking(one: string | FormulaOfStrength): Asking {
