@@ -1,6 +1,6 @@
 // The equilibrium against the other tables and functions of the library: measured solubilities, and the hydroxide window.
 import { describe, expect, it } from "vitest";
-import { aqueousComposition, hydroxideWindow, solubilityOf } from "../../src";
+import { aqueousComposition, hydroxidePrecipitationRange, solubilityOf } from "../../src";
 import { SOLUBILITY_PRODUCTS } from "../../src/aqueous/data/products";
 import { keyOf } from "../../src/aqueous/mixture/notation";
 import { parseFormula } from "../../src/formula";
@@ -80,7 +80,7 @@ describe("hydroxides", () => {
     ["Al^3+", "Al(ClO4)3"],
     ["Fe^3+", "Fe(ClO4)3"],
   ])("%s begins to fall where its window says, within 0.05", (metal, salt) => {
-    const window = hydroxideWindow({ metal, concentration: "0.001 mol/L" });
+    const window = hydroxidePrecipitationRange({ metal, concentration: "0.001 mol/L" });
     const stands = (pH: number): boolean =>
       aqueousComposition({
         water: "1 L",
