@@ -6,9 +6,10 @@ import { shown } from "../foundation/argument";
 import { hasBrand } from "../foundation/brand";
 import type { Fraction } from "../foundation/fraction";
 import { frozen } from "../foundation/frozen";
+import { inLowestTerms, ONE, type Rational } from "../foundation/rational";
 import { headProblem, type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
-import { ONE, type Rational, rational, rationalText, toFraction } from "./balance/rational";
+import { rationalText, toFraction } from "./balance/rational";
 import { EquationError } from "./error";
 import { printEquation } from "./print";
 import type { Arrow } from "./read/split";
@@ -280,5 +281,5 @@ function rationalOf(text: string): Rational {
       hint: 'a record holds whole numbers or fractions as text: "3", "1/2"',
     });
   }
-  return rational(BigInt(match[1]!), BigInt(match[2] ?? 1));
+  return inLowestTerms(BigInt(match[1]!), BigInt(match[2] ?? 1));
 }

@@ -1,6 +1,7 @@
 // The working of a result, as a teacher writes it on a board: each named result once, in order, with its rule, the rule
 // in symbols, the numbers put in, and the result; then what was given, what was taken for granted, and the sources.
 
+import { subscript } from "../foundation/characters";
 import { formatQuantity } from "./text/format";
 import { uncertaintyOf } from "./uncertainty/budget";
 import { inOrder, type Node, operandsOf, type Written } from "./value/graph";
@@ -84,8 +85,7 @@ function thingOf(node: Node): unknown {
 }
 
 /** Nothing for the first, ₂ for the second. */
-const subscript = (place: number): string =>
-  place === 0 ? "" : [...String(place + 1)].map((digit) => "₀₁₂₃₄₅₆₇₈₉"[Number(digit)]).join("");
+const placeMark = (place: number): string => (place === 0 ? "" : subscript(place + 1));
 
 /**
  * How a quantity was obtained: every named step once, in order, with the numbers put in.
@@ -119,7 +119,7 @@ export function explain(like: QuantityLike): Working {
       const thing = thingOf(node);
       const place = before.indexOf(thing);
       if (place < 0) bearers.set(own, [...before, thing]);
-      symbol = own + subscript(place < 0 ? before.length : place);
+      symbol = own + placeMark(place < 0 ? before.length : place);
       symbols.set(node, symbol);
     }
     return symbol;

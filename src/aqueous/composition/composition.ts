@@ -1,8 +1,10 @@
 // What is in the beaker at equilibrium.
+
 import { massOf } from "../../amount";
 import { parseFormula } from "../../formula";
 import { attempt, type Result } from "../../foundation/error";
 import { lazily } from "../../foundation/lazy";
+import { memoised } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
 import { AqueousError } from "../error";
 import { redoxPartners, uncovered } from "../mixture/coverage";
@@ -92,17 +94,8 @@ export interface AqueousComposition {
 /** Molality below which a species is not worth a line. */
 const TRACE = 1e-30;
 
-const shown = /* @__PURE__ */ new Map<string, string>();
-
 /** A formula as the formula layer prints it. */
-function shownFormula(text: string): string {
-  let formula = shown.get(text);
-  if (formula === undefined) {
-    formula = parseFormula(text).toString();
-    shown.set(text, formula);
-  }
-  return formula;
-}
+const shownFormula = /* @__PURE__ */ memoised(2000, (text: string) => parseFormula(text).toString());
 
 /** What the solved mixtures of a composition were made from; for the functions of this room. */
 const origins = new WeakMap<

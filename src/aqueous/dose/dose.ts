@@ -1,3 +1,4 @@
+import { bisected } from "../../foundation/bisect";
 import type { MassText, NumberLike, Quantity, QuantityLike, VolumeText } from "../../quantity";
 import { guard, positive } from "../argument";
 import { AqueousError } from "../error";
@@ -217,14 +218,12 @@ export function redissolving(request: RedissolvingRequest): Redissolving {
     }
   }
   // bisection: the amount left is zero beyond, so that only its vanishing is a sign
-  for (let turn = 0; turn < 60 && high - low > 1e-10 * high; turn += 1) {
-    const middle = (low + high) / 2;
-    if (left(middle) === 0) high = middle;
-    else {
-      last = standingSolid(addition);
-      low = middle;
-    }
-  }
+  const stands = (amount: number): boolean => {
+    if (left(amount) === 0) return false;
+    last = standingSolid(addition);
+    return true;
+  };
+  [low, high] = bisected(stands, [low, high], 60, 1e-10);
   const { model } = addition;
   const { expression, formula } = model.conditions[last]!;
   const figure: Figure = {

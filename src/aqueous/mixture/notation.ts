@@ -1,6 +1,8 @@
 // How species are told apart and how reactions of the tables are read. A species is its composition and charge; the same
 // ion written in two ways is one species.
+
 import { parseFormula } from "../../formula";
+import { memoised } from "../../foundation/memo";
 
 /** Composition and charge as one text; `H+` and `H2O` read as they are written. */
 export type Key = string;
@@ -71,26 +73,17 @@ interface Named {
 }
 
 /** Names read before; as many as there are in the tables and a day's questions. */
-const names = /* @__PURE__ */ new Map<string, Named>();
-const MOST_NAMES = 5000;
-
-function named(text: string): Named {
-  let one = names.get(text);
-  if (one === undefined) {
-    const atoms = readAtoms(text);
-    let key = "";
-    for (const symbol of [...atoms.keys()].sort()) {
-      const count = atoms.get(symbol)!;
-      if (symbol !== "e" && count !== 0) key += count === 1 ? symbol : symbol + Number(count.toFixed(6));
-    }
-    const charge = atoms.get("e") ?? 0;
-    if (charge !== 0) key += `${Math.abs(charge) === 1 ? "" : `^${Math.abs(charge)}`}${charge > 0 ? "+" : "-"}`;
-    one = { atoms, key };
-    if (names.size >= MOST_NAMES) names.clear();
-    names.set(text, one);
+const named = /* @__PURE__ */ memoised(5000, (text: string): Named => {
+  const atoms = readAtoms(text);
+  let key = "";
+  for (const symbol of [...atoms.keys()].sort()) {
+    const count = atoms.get(symbol)!;
+    if (symbol !== "e" && count !== 0) key += count === 1 ? symbol : symbol + Number(count.toFixed(6));
   }
-  return one;
-}
+  const charge = atoms.get("e") ?? 0;
+  if (charge !== 0) key += `${Math.abs(charge) === 1 ? "" : `^${Math.abs(charge)}`}${charge > 0 ? "+" : "-"}`;
+  return { atoms, key };
+});
 
 /** The key of a species written as text. */
 export const keyOf = (text: string): Key => named(text).key;

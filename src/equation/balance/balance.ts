@@ -1,5 +1,6 @@
 // Balancing: one exact nullspace, then the question whether its vectors make a unique positive answer.
 import { attempt, type Result } from "../../foundation/error";
+import { wholeNumbers } from "../../foundation/rational";
 import { Equation, givenOrOne } from "../equation";
 import { EquationError } from "../error";
 import { isInNullspace, nullspaceInBigInts, primitive } from "../kernel/bareiss";
@@ -9,7 +10,6 @@ import { type EquationInput, type EquationOptions, NO_OPTIONS, readEquation } fr
 import { BalancedEquation } from "./balanced";
 import { type Condition, conditionRows } from "./condition";
 import { impossible, underdetermined, wrongCoefficients } from "./explain";
-import { wholeNumbers } from "./rational";
 import { exactSystem, solutionsOf } from "./system";
 
 /** How an equation is read, and what else is known about it. */

@@ -4,6 +4,7 @@ import { symbolAt } from "../../element/symbols";
 import type { Formula } from "../../formula/formula";
 import { hasBrand } from "../../foundation/brand";
 import type { Fraction } from "../../foundation/fraction";
+import { inLowestTerms } from "../../foundation/rational";
 import { type RecordHead, recordHead } from "../../foundation/record";
 import { INSPECT, shownAs } from "../../foundation/shown";
 import { Equation, type EquationFields, needEquation, readEquation, SCHEMA } from "../equation";
@@ -12,7 +13,7 @@ import { isInNullspace, primitive } from "../kernel/bareiss";
 import { type IntegerVector, toBigInts } from "../kernel/nullspace";
 import { type Notation, printEquation } from "../print";
 import type { Arrow } from "../read/split";
-import { rational, toFraction } from "./rational";
+import { toFraction } from "./rational";
 import { CHARGE, exactSystem } from "./system";
 
 const BRAND: unique symbol = /* @__PURE__ */ Symbol.for("preparative.balanced-equation/1");
@@ -167,7 +168,7 @@ export class BalancedEquation {
       const coefficient = coefficients[at]!;
       const brings: Record<string, Fraction> = {};
       formula.elementIndices.forEach((element, index) => {
-        const count = rational(coefficient * BigInt(formula.numerators[index]!), BigInt(formula.denominator));
+        const count = inLowestTerms(coefficient * BigInt(formula.numerators[index]!), BigInt(formula.denominator));
         brings[symbolAt(element)] = toFraction(count);
       });
       if (formula.charge !== 0) brings["charge"] = toFraction({ n: coefficient * BigInt(formula.charge), d: 1n });

@@ -1,9 +1,10 @@
 import type { Fraction } from "../../foundation/fraction";
+import { inLowestTerms } from "../../foundation/rational";
 import { type Equation, givenOrOne } from "../equation";
 import { EQUATION, needOptions } from "../options";
 import { type EquationInput, type EquationOptions, readEquation } from "../read/parse";
 import { BalancedEquation, balanceName } from "./balanced";
-import { rational, toFraction } from "./rational";
+import { toFraction } from "./rational";
 import { CHARGE, exactSystem } from "./system";
 
 /** What is too much on the right (positive) or the left (negative), by symbol and under `charge`. */
@@ -12,11 +13,11 @@ export function imbalanceOf(equation: Equation): Record<string, Fraction> {
   const given = givenOrOne(equation);
   const found: [string, Fraction][] = [];
   elements.forEach((element, row) => {
-    let sum = rational(0n, 1n);
+    let sum = inLowestTerms(0n, 1n);
     matrix[row]!.forEach((count, at) => {
       // the matrix counts products negative
-      const term = rational(-count * given[at]!.n, given[at]!.d * scales[at]!);
-      sum = rational(sum.n * term.d + term.n * sum.d, sum.d * term.d);
+      const term = inLowestTerms(-count * given[at]!.n, given[at]!.d * scales[at]!);
+      sum = inLowestTerms(sum.n * term.d + term.n * sum.d, sum.d * term.d);
     });
     if (sum.n !== 0n) found.push([balanceName(element), toFraction(sum)]);
   });

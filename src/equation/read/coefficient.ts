@@ -7,7 +7,7 @@
 //   3 CdSO4.8H2O            white space: a coefficient
 //   3CdSO4.8H2O             stuck to an adduct: part of the formula, unless the other coefficients say otherwise
 
-import { type Rational, rational } from "../balance/rational";
+import { inLowestTerms, type Rational } from "../../foundation/rational";
 import { EquationError } from "../error";
 import { MAX_COEFFICIENT_DIGITS } from "./limits";
 
@@ -80,17 +80,17 @@ export function readCoefficient(text: string, start: number, end: number): Coeff
     fail("a coefficient with too many digits", `up to ${MAX_COEFFICIENT_DIGITS} digits are read`);
   }
   let value: Rational;
-  if (alone !== undefined) value = rational(...VULGAR[alone]!);
-  else if (bare !== undefined) value = rational(BigInt(bare), 10n ** BigInt(bare.length));
-  else if (decimals !== undefined) value = rational(BigInt(whole! + decimals), 10n ** BigInt(decimals.length));
+  if (alone !== undefined) value = inLowestTerms(...VULGAR[alone]!);
+  else if (bare !== undefined) value = inLowestTerms(BigInt(bare), 10n ** BigInt(bare.length));
+  else if (decimals !== undefined) value = inLowestTerms(BigInt(whole! + decimals), 10n ** BigInt(decimals.length));
   else if (under !== undefined) {
     if (/^0+$/.test(under)) fail("a coefficient divided by zero", "write a fraction such as 1/2");
-    value = rational(BigInt(whole!), BigInt(under));
+    value = inLowestTerms(BigInt(whole!), BigInt(under));
   } else value = { n: BigInt(whole!), d: 1n };
   if (mixed !== undefined) {
     if (decimals !== undefined || under !== undefined) fail("two fractions in one coefficient", "write 3/2 or 1½");
     const [n, d] = VULGAR[mixed]!;
-    value = rational(value.n * d + n, d);
+    value = inLowestTerms(value.n * d + n, d);
   }
   if (value.n === 0n) fail("a coefficient of zero", "leave out a species that takes no part");
   const glued = after;

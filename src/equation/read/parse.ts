@@ -6,7 +6,7 @@ import { hasMarkup, plainText } from "../../formula/read/markup";
 import type { ReadOptions } from "../../formula/read/read";
 import { hasDigitsBeforeSign } from "../../formula/read/remarks";
 import { attempt, isPreparativeError, type Result, relocated } from "../../foundation/error";
-import { ONE, type Rational, rational, wholeNumbers } from "../balance/rational";
+import { inLowestTerms, ONE, type Rational, wholeNumbers } from "../../foundation/rational";
 import { exactSystem } from "../balance/system";
 import { Equation } from "../equation";
 import { EquationError } from "../error";
@@ -313,7 +313,7 @@ function withoutSpectators(equation: Equation): Equation {
       const difference = a.n * b.d - b.n * a.d;
       if (difference <= 0n) gone.add(left);
       if (difference >= 0n) gone.add(right);
-      const rest = rational(difference < 0n ? -difference : difference, a.d * b.d);
+      const rest = inLowestTerms(difference < 0n ? -difference : difference, a.d * b.d);
       // a rest of one needs no number
       const written = rest.n === rest.d ? undefined : rest;
       if (difference > 0n) coefficients[left] = written;

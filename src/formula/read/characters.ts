@@ -5,8 +5,6 @@ export const DOTS = "·•⋅*∙‧×˙・･●\u0387∗⋆";
 /** Behind a formula, gas that escapes and what falls out. */
 export const GAS_ARROW = "↑";
 export const PRECIPITATE_ARROW = "↓";
-export const SUBSCRIPTS = "₀₁₂₃₄₅₆₇₈₉";
-export const SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 export const PLUS = "+＋";
 /** Hyphen-minus, minus sign, and the dashes that word processors put in its place. */
 export const MINUS = "-−–‐‑";

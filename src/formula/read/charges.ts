@@ -1,6 +1,7 @@
 // Charges, labels of nuclides and oxidation numbers in a formula: whatever is raised, and what stands for it in plain text.
 import { ELEMENT_COUNT, NUCLIDE_BASE, symbolAt, symbolTable } from "../../element/symbols";
-import { isDigit, isLower, isUpper, MINUS, PARTNER, SUBSCRIPTS } from "./characters";
+import { SUBSCRIPTS } from "../../foundation/characters";
+import { isDigit, isLower, isUpper, MINUS, PARTNER } from "./characters";
 import { plainDigits } from "./cursor";
 import { MAX_CHARGE } from "./limits";
 import type { Bracket } from "./nodes";

@@ -1,8 +1,9 @@
 // Where the reader stands in a formula text, what it has read so far, and how it says what is wrong. The readers of numbers
 // (numbers.ts), of charges and labels (charges.ts) and of all the rest (read.ts) build on one another.
 
+import { SUBSCRIPTS, SUPERSCRIPTS } from "../../foundation/characters";
 import { FormulaError, type FormulaErrorCode } from "../error";
-import { DOTS, SUBSCRIPTS, SUPERSCRIPTS } from "./characters";
+import { DOTS } from "./characters";
 import { unknownSymbolError } from "./hint";
 import { MAX_DIGITS } from "./limits";
 import type { FormulaNode } from "./nodes";

@@ -1,6 +1,7 @@
 // Numbers in a formula: subscripts of every spelling, multipliers of parts, counts with the caller's n and x.
 import { kindOf } from "../../foundation/argument";
-import { FRACTIONS, isDigit, isLower, isUpper, MINUS, PLUS, SUBSCRIPTS } from "./characters";
+import { SUBSCRIPTS } from "../../foundation/characters";
+import { FRACTIONS, isDigit, isLower, isUpper, MINUS, PLUS } from "./characters";
 import { Cursor, isSpace } from "./cursor";
 import { isDecimalPoint } from "./dots";
 import { MAX_CHARGE, MAX_COUNT, MAX_DIGITS } from "./limits";

@@ -26,6 +26,7 @@
 //   NaCl(aq)  (s) (l) (g) (cr)  NaCl_{(aq)}  CO2↑  AgCl↓   phase, last
 //   H<sub>2</sub>O  \mathrm{H_{2}O}  our own HTML and LaTeX (markup.ts)
 import { ELEMENT_COUNT, symbolAt, symbolTable } from "../../element/symbols";
+import { SUBSCRIPTS, SUPERSCRIPTS } from "../../foundation/characters";
 import { codePointName } from "../../foundation/error";
 import { FormulaError } from "../error";
 import {
@@ -40,8 +41,6 @@ import {
   PARTNER,
   PLUS,
   PRECIPITATE_ARROW,
-  SUBSCRIPTS,
-  SUPERSCRIPTS,
 } from "./characters";
 import { ChargeReader } from "./charges";
 import { type Code, isSeparator, isSpace, plainDigits, type ReadOptions } from "./cursor";

@@ -9,6 +9,7 @@
 //   12.5 ± 0.2 g (rectangular)    the half-width of a stated distribution: rectangular, triangular, normal, k=2
 //   [1.0, 1.2] g       anything in the interval is equally likely; the value is its middle
 //   12                 a pure number
+import { lowered } from "../../foundation/characters";
 import { type ErrorPlace, isPreparativeError, relocated } from "../../foundation/error";
 import { QuantityError, type QuantityErrorCode } from "../error";
 import { isNumber } from "../value/dimension";
@@ -107,7 +108,7 @@ class Reader {
     const power = /^ ?[×x*·⋅] ?10(?:\^?([+-]?\d{1,4})|([⁻⁰¹²³⁴⁵⁶⁷⁸⁹]{1,4}))/.exec(this.text.slice(this.at));
     if (power === null) return "";
     this.at += power[0].length;
-    return `e${power[1] ?? [...power[2]!].map((c) => "-0123456789"["⁻⁰¹²³⁴⁵⁶⁷⁸⁹".indexOf(c)]).join("")}`;
+    return `e${power[1] ?? lowered(power[2]!)}`;
   }
 
   /** `(2)` or `(0.2)` directly behind a value: a standard uncertainty in units of its last digit. */

@@ -1,5 +1,6 @@
 // Student's t: the coverage factor for a level of confidence and degrees of freedom (JCGM 100:2008, annex G). Plain
 // doubles: a coverage factor is quoted to three figures.
+import { bisected } from "../../foundation/bisect";
 
 /** ln of the gamma function for x > 0, by Stirling's series after shifting the argument up. */
 function logGamma(x: number): number {
@@ -49,13 +50,9 @@ const MANY = 1e7;
 /** The t with P(|t| <= it) = level. */
 export function studentFactor(level: number, degreesOfFreedom: number): number {
   const dof = Math.min(degreesOfFreedom, MANY);
-  let low = 0;
-  let high = 1;
-  while (outside(high, dof) > 1 - level) high *= 2;
-  for (let i = 0; i < 200 && high - low > 1e-12 * high; i++) {
-    const middle = (low + high) / 2;
-    if (outside(middle, dof) > 1 - level) low = middle;
-    else high = middle;
-  }
+  const isBelow = (t: number): boolean => outside(t, dof) > 1 - level;
+  let most = 1;
+  while (isBelow(most)) most *= 2;
+  const [low, high] = bisected(isBelow, [0, most], 200, 1e-12);
   return (low + high) / 2;
 }

@@ -1,17 +1,10 @@
 // Exact arithmetic on fractions of two bigints: the inside of every quantity. Fractions stay unreduced until they grow,
 // because reducing costs more than it saves on the short chains of a bench calculation.
 
-import { bigGcd } from "../../foundation/gcd";
+import { inLowestTerms, ONE, type Rational, ZERO } from "../../foundation/rational";
 import { QuantityError } from "../error";
 
-/** A fraction n/d with d > 0, not necessarily in lowest terms. */
-export interface Rational {
-  readonly n: bigint;
-  readonly d: bigint;
-}
-
-export const ZERO: Rational = { n: 0n, d: 1n };
-export const ONE: Rational = { n: 1n, d: 1n };
+export { ONE, type Rational, ZERO };
 
 /** Above this size a result is reduced to lowest terms. */
 const REDUCE_ABOVE: bigint = 1n << 1024n;
@@ -28,9 +21,7 @@ const bits = (x: bigint): bigint => BigInt(abs(x).toString(16).length * 4);
 
 /** A fraction in lowest terms; past 2048 bits also rounded to 512 (about 154 digits), so that no chain grows without end. */
 export function reduce(a: Rational): Rational {
-  const g = bigGcd(a.n, a.d);
-  const n = g > 1n ? a.n / g : a.n;
-  const d = g > 1n ? a.d / g : a.d;
+  const { n, d } = inLowestTerms(a.n, a.d);
   if (d < ROUND_ABOVE && abs(n) < ROUND_ABOVE) return { n, d };
   if (n === 0n) return ZERO;
   const magnitude = bits(n) - bits(d);

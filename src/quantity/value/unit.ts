@@ -1,6 +1,8 @@
 // Reading a unit: one symbol, or a product or quotient of symbols with whole powers - "g/mol", "J/(mol K)", "kg m^-3",
 // "EUR/kg", "g/100 g". Every factor is an exact fraction, so every conversion round-trips exactly.
+
 import { kindOf } from "../../foundation/argument";
+import { lowered } from "../../foundation/characters";
 import { QuantityError } from "../error";
 import { type Dimension, dimension, dimensionPower, isNumber, product } from "./dimension";
 import { divide, multiply, ONE, power, type Rational, rational, ZERO } from "./rational";
@@ -51,11 +53,6 @@ const units = (): Map<string, Unit> => (table ??= buildTable());
 const CACHE_LIMIT = 500;
 const MAX_LENGTH = 80;
 const cache = /* @__PURE__ */ new Map<string, Unit>();
-
-/** Superscript sign and digits, in the order of their plain forms "-0123456789". */
-const SUPERSCRIPTS = "⁻⁰¹²³⁴⁵⁶⁷⁸⁹";
-const plain = (superscript: string): string =>
-  [...superscript].map((c) => "-0123456789"[SUPERSCRIPTS.indexOf(c)]).join("");
 
 /** Symbols by falling length, so that "mmol" is not read as "m" and "% w/w" not as "%". */
 let bySize: readonly string[] | undefined;
@@ -162,7 +159,7 @@ function compose(text: string, input: string): Unit {
     const from = at;
     at += symbol.length;
     const written = /^(?:\^?(-?[0-9]{1,2})|(⁻?[⁰¹²³⁴⁵⁶⁷⁸⁹]{1,2}))/.exec(text.slice(at));
-    const exponent = written === null ? 1 : Number(written[1] ?? plain(written[2]!));
+    const exponent = written === null ? 1 : Number(written[1] ?? lowered(written[2]!));
     at += written?.[0].length ?? 0;
     if (divided && !below && exponent > 0) {
       const fixed = text.slice(0, from).replace(/\/([^/]*?)[ ·*⋅]*$/, "/($1 ");

@@ -4,6 +4,7 @@
 import { Formula, molarMass, parseFormula } from "../../formula";
 import { splitWater } from "../../formula/crystal-water";
 import type { Fraction } from "../../foundation/fraction";
+import { memoised } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import type { Quantity } from "../../quantity";
 import { SOLUBILITY, type SolubilityRow } from "../data/curves";
@@ -22,8 +23,7 @@ export interface Solute {
   readonly key: string;
 }
 
-const REMEMBERED = 2000;
-const solutes = /* @__PURE__ */ new Map<string, Solute>();
+const soluteByText = /* @__PURE__ */ memoised(2000, readSolute);
 
 function readSolute(text: string): Solute {
   const formula = parseFormula(text);
@@ -56,12 +56,7 @@ function readSolute(text: string): Solute {
 /** Read a formula as a solute; remembered, because a plan asks for the same few again and again. */
 export function soluteOf(given: string | Formula): Solute {
   const text = given instanceof Formula ? given.toString() : given;
-  const before = solutes.get(text);
-  if (before !== undefined) return before;
-  const solute = readSolute(text);
-  if (solutes.size >= REMEMBERED) solutes.clear();
-  solutes.set(text, solute);
-  return solute;
+  return soluteByText(text);
 }
 
 let index: Map<string, SolubilityRow> | undefined;

@@ -3,6 +3,7 @@
 // the basic one; near 1 temperature, order and carbon dioxide decide. 25 °C, ideal.
 
 import { parseFormula } from "../../formula";
+import { bisected } from "../../foundation/bisect";
 import { ACID_STEPS } from "../../ion/data/acid-steps";
 import { applyFunction, type ConcentrationText, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
@@ -57,13 +58,8 @@ function carbonateRatio(precipitant: CarbonatePrecipitant, c: number): number {
     const { bicarbonate, carbonate } = shares(h);
     return sodium + h - kw / h - bicarbonate - 2 * carbonate;
   };
-  let [low, high] = [0, 14];
-  for (let i = 0; i < 100; i += 1) {
-    const middle = (low + high) / 2;
-    if (charge(middle) > 0) low = middle;
-    else high = middle;
-  }
-  const h = 10 ** -low;
+  const [pH] = bisected((pH) => charge(pH) > 0, [0, 14], 100);
+  const h = 10 ** -pH;
   return shares(h).carbonate / (kw / h) ** 2;
 }
 

@@ -3,6 +3,7 @@
 
 import { SOLUBILITY_PRODUCTS } from "../../aqueous/data/products";
 import { parseFormula } from "../../formula";
+import { bisected } from "../../foundation/bisect";
 import { hasIon } from "../../ion";
 import { type ConcentrationText, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
@@ -176,13 +177,7 @@ export function hydroxidePrecipitationRange(request: HydroxideRequest): Hydroxid
 function crossing(at: (pH: number) => number, level: number, outer: number, least: number): number | undefined {
   if (at(least) > level) return undefined;
   if (at(outer) <= level) return outer;
-  let [high, low] = [outer, least];
-  for (let i = 0; i < 60; i += 1) {
-    const middle = (high + low) / 2;
-    if (at(middle) > level) high = middle;
-    else low = middle;
-  }
-  return low;
+  return bisected((pH) => at(pH) <= level, [least, outer], 60)[0];
 }
 
 function logOf(concentration: QuantityLike, argument: string): number {

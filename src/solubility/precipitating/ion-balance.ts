@@ -1,6 +1,8 @@
 // The balance behind every precipitation question: ions present plus ions set free, multiplied up, equal the product.
 // Solved in plain numbers; callers wrap the result as a quantity with its derivatives.
+
 import { parseFormula } from "../../formula";
+import { bisected } from "../../foundation/bisect";
 import type { ConcentrationText, Quantity, QuantityLike } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { daviesExponent } from "../davies";
@@ -72,12 +74,8 @@ export function solveProduct(ions: readonly Released[], lnK: number): number {
   let high = Math.max(1, 2 * Math.abs(floor));
   while (f(floor + high) < 0) high *= 2;
   // Narrowed on a logarithmic scale above the floor: solubilities span thirty powers of ten.
-  let [a, b] = [Math.log(1e-300), Math.log(high)];
-  for (let i = 0; i < 200 && b - a > 1e-15 * Math.abs(b); i += 1) {
-    const middle = (a + b) / 2;
-    if (f(floor + Math.exp(middle)) < 0) a = middle;
-    else b = middle;
-  }
+  const isBelow = (ln: number): boolean => f(floor + Math.exp(ln)) < 0;
+  const [a, b] = bisected(isBelow, [Math.log(1e-300), Math.log(high)], 200, 1e-15);
   return floor + Math.exp((a + b) / 2);
 }
 

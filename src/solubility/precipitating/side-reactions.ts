@@ -3,6 +3,7 @@
 
 import { COMPLEXES } from "../../aqueous/data/complexes";
 import { parseFormula } from "../../formula";
+import { bisected } from "../../foundation/bisect";
 import { ACID_STEPS } from "../../ion/data/acid-steps";
 import { DAVIES_LIMIT } from "../davies";
 import { activityExponent, KW, PKW, sameIon } from "./ion-balance";
@@ -45,14 +46,11 @@ function allDissolved(anion: DissolvedIon, ksp: number, complexes: readonly Comp
   const water = isHydroxide(anion.formula) ? KW : 0;
   const at = (ligand: number) =>
     species.map(({ n, logBeta }) => ({ n, c: ksp * 10 ** logBeta * ligand ** (n - anion.count) }));
-  let [low, high] = [-60, 1];
-  for (let i = 0; i < 80; i += 1) {
-    const middle = (low + high) / 2;
-    const ligand = 10 ** middle;
-    const balance = at(ligand).reduce((all, { n, c }) => all + (anion.count - n) * c, water / ligand - ligand);
-    if (balance > 0) low = middle;
-    else high = middle;
-  }
+  const isTooLittle = (logLigand: number): boolean => {
+    const ligand = 10 ** logLigand;
+    return at(ligand).reduce((all, { n, c }) => all + (anion.count - n) * c, water / ligand - ligand) > 0;
+  };
+  const [low] = bisected(isTooLittle, [-60, 1], 80);
   return at(10 ** low).reduce((all, { c }) => all + c, 0);
 }
 
@@ -178,14 +176,12 @@ function timesOfAll(metal: number, ligand: number, complexes: readonly Complex[]
     }
     return { all, bound };
   };
-  let [low, high] = [Math.log(ligand) - 120, Math.log(ligand)];
-  for (let i = 0; i < 100; i += 1) {
-    const middle = (low + high) / 2;
-    const free = Math.exp(middle);
+  const isTooLittle = (lnFree: number): boolean => {
+    const free = Math.exp(lnFree);
     const { all, bound } = sums(free);
-    if (free + (metal * bound) / all < ligand) low = middle;
-    else high = middle;
-  }
+    return free + (metal * bound) / all < ligand;
+  };
+  const [, high] = bisected(isTooLittle, [Math.log(ligand) - 120, Math.log(ligand)], 100);
   return sums(Math.exp(high)).all;
 }
 
