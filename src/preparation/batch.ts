@@ -120,12 +120,11 @@ function fullest({ drafts }: Work): { readonly mass: Quantity; readonly missing:
 /** The liquor is no pure water: what the reaction makes beside the product is not in the figure. */
 const LIMITS = "in pure water; acid, ammonium or CO2 of this reaction keep more in solution";
 
-function completenessOf(setting: Setting, batch: Batch): Completeness | undefined {
+function completenessOf(setting: Setting, batch: Batch, water: Quantity | undefined): Completeness | undefined {
   if (batch.isolation.how !== "precipitate") return undefined;
   const { product, temperature } = setting;
   const test =
     "let a little of the clear liquor stand with a drop of the precipitant: a cloud means that more is needed";
-  const { water } = batch.liquor;
   const keptAt = (T: typeof temperature) =>
     water?.isPositive() === true ? keptByWater(product.formula, water, T) : undefined;
   // Solubility products are tabulated at 25 °C: near enough for what a precipitate leaves behind, and said.
@@ -161,6 +160,8 @@ interface Inner {
   readonly roles: readonly Role[];
   readonly work: Work;
   readonly full: { readonly mass: Quantity; readonly missing: readonly string[] };
+  /** All water of the liquor; undefined where it is not known. */
+  readonly water: Quantity | undefined;
   readonly dissolved: Dissolved[];
 }
 
@@ -201,6 +202,16 @@ export function batchOf(
         crystallising: batch.crystallising,
       }),
     full: () => fullest(inner.work),
+    water: () => {
+      const { liquor } = inner.work;
+      return liquor === undefined || inner.full.missing.length > 0 || !setting.wet
+        ? undefined
+        : liquor.books.water.named({
+            symbol: "m(H2O, liquor)",
+            label: "all water in the liquor",
+            rule: "water = added + from crystals and reaction",
+          });
+    },
     dissolved: () => dissolvedIn(setting, account, batch.feeds),
   });
   const batch: Batch = lazily<Batch>({
@@ -238,23 +249,7 @@ export function batchOf(
       ),
     filtrate: () => inner.work.filtrate?.contents,
     isolation: () => isolationOf(setting, theoreticalYield),
-    liquor: () => {
-      const { liquor } = inner.work;
-      const missing = inner.full.missing;
-      const water = liquor === undefined || missing.length > 0 || !setting.wet ? undefined : liquor.books.water;
-      return liquorOf(
-        batch.feeds,
-        materials,
-        water?.named({
-          symbol: "m(H2O, liquor)",
-          label: "all water in the liquor",
-          rule: "water = added + from crystals and reaction",
-        }),
-        missing,
-        inner.dissolved,
-        temperature,
-      );
-    },
+    liquor: () => liquorOf(batch.feeds, materials, inner.water, inner.full.missing, inner.dissolved, temperature),
     gas: () =>
       gasesOf(
         products.map((species, i) => ({
@@ -283,7 +278,7 @@ export function batchOf(
       ),
     dissolvingHeat: () => dissolvingHeatOf(setting, account, batch.feeds),
     crystallising: () => crystallisingOf(setting, account, batch.isolation, theoreticalYield),
-    completeness: () => completenessOf(setting, batch),
+    completeness: () => completenessOf(setting, batch, inner.water),
     washing: () => (inner.full.missing.length > 0 ? undefined : inner.work.washing),
     checks: () => checksOf(kind, setting, batch),
     candidates: () =>

@@ -1,15 +1,16 @@
 // Solid and liquor apart: the cake keeps some of the liquor.
 import type { Quantity } from "../../quantity";
 import { Pot } from "../contents/pot";
-import { exact } from "../exact";
 import { type Done, done } from "./operation";
+import { shareFrom } from "./share";
 
 /** Share of the liquid that a cake keeps when it keeps a volume; all of it at most. */
 function shareKept(pot: Pot, retained: Quantity): Quantity {
   const liquid = pot.with({ solids: [] });
-  if (!liquid.mass.isPositive()) return exact("0");
-  const share = retained.dividedBy(liquid.volume).to("");
-  return share.compare(exact("1")) > 0 ? exact("1") : share;
+  const mass = liquid.mass.value.toNumber();
+  return mass > 0
+    ? shareFrom(retained.dividedBy(liquid.volume).in("").toNumber(), "share of the liquor that the cake keeps")
+    : shareFrom(0, "nothing liquid");
 }
 
 /** The cake stays, with a volume of liquor in it; the filtrate leaves. */

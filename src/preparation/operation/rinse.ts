@@ -6,6 +6,7 @@ import type { Pot } from "../contents/pot";
 import { dissolve } from "../contents/react";
 import { exact } from "../exact";
 import { type Done, done } from "./operation";
+import { shareFrom } from "./share";
 
 export function rinse(
   before: Pot,
@@ -14,9 +15,8 @@ export function rinse(
 ): Done {
   const stirred = lost === undefined ? before : dissolve(before, lost.matter, lost.amount);
   const { kept, rest } = stirred.split(exact("0"));
-  const share = before.with({ solids: [] }).mass.dividedBy(liquid.mass);
-  const most = share.compare(exact("1")) > 0 ? exact("1") : share;
-  const rinsing = liquid.split(most);
+  const cling = before.with({ solids: [] }).mass.dividedBy(liquid.mass).in("").toNumber();
+  const rinsing = liquid.split(shareFrom(cling, "share of the rinse that clings to the crystals"));
   return done(
     "rinse",
     before,

@@ -3,8 +3,8 @@ import type { Quantity } from "../../quantity";
 import type { Matter } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { dissolve } from "../contents/react";
-import { exact } from "../exact";
 import { type Done, done, justWater } from "./operation";
+import { shareFrom } from "./share";
 
 /** Washes of a volume each; every one leaves a share of what the cake kept. */
 export function wash(
@@ -15,8 +15,7 @@ export function wash(
   lost: { readonly matter: Matter; readonly amount: Quantity } | undefined,
 ): Done {
   const all = water.times(BigInt(washes)).to("g");
-  let stays = exact("1");
-  for (let i = 0; i < washes; i += 1) stays = stays.times(leftByOne);
+  const stays = shareFrom(leftByOne.in("").toNumber() ** washes, "share of the salts that the washes leave");
   const start = before.books;
   const stirred = lost === undefined ? before : dissolve(before, lost.matter, lost.amount);
   const { kept, rest } = stirred.split(stays);

@@ -1,7 +1,9 @@
 // Getting a precipitate out: let it stand, test, part it from the liquor, wash, test the last wash.
-import { attempt } from "../../foundation/error";
-import { sum } from "../../quantity";
-import { washAdvice } from "../../solubility";
+import type { Formula } from "../../formula";
+import { attempt, type Result } from "../../foundation/error";
+import { remembering } from "../../foundation/memo";
+import { type Quantity, sum } from "../../quantity";
+import { type WashAdvice, washAdvice } from "../../solubility";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
@@ -74,6 +76,16 @@ export function isolatePrecipitate(bench: Bench): void {
   bench.caught(POT, bench.pot.with({ temperature }));
 }
 
+const remembered = /* @__PURE__ */ remembering<Result<WashAdvice>>(128);
+
+const adviceFor = (product: Formula, salts: readonly string[], temperature: Quantity<"temperature">) => {
+  const ask = () => attempt(() => washAdvice({ product, washedOut: salts, temperature }));
+  // An uncertain temperature is an input of its own, and no key.
+  return temperature.standardUncertainty === undefined
+    ? remembered(`${product} ${salts.join(" ")} ${temperature}`, ask)
+    : ask();
+};
+
 function washed(bench: Bench, before: Pot, decants: boolean): void {
   const { washing, frame } = bench;
   const { product, temperature } = frame.setting;
@@ -86,7 +98,7 @@ function washed(bench: Bench, before: Pot, decants: boolean): void {
     return;
   }
   const { plan, salts } = washing;
-  const advice = attempt(() => washAdvice({ product: product.formula, washedOut: salts, temperature }));
+  const advice = adviceFor(product.formula, salts, temperature);
   const liquid = advice.ok ? advice.value.liquid : "water";
   const special = liquid === "water" ? "" : ` (better: ${liquid}; ${advice.ok ? advice.value.because : ""})`;
   const residue = plan.residueAfter.at(-1) ?? plan.residueUnwashed;
