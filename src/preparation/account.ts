@@ -174,8 +174,11 @@ export function reading(value: Quantity, step: Quantity, naming: { symbol: strin
 /** More steps than any balance or cylinder has. */
 const MOST_STEPS = "1000000000000";
 
-/** A portion rounded to what the instrument can show; refuses one that rounds to nothing. */
-export function roundedTo(step: Quantity, portion: Quantity, name: string): Quantity {
+/** Less than this share of a step over it is no reason for one more. */
+const HAIR = 1e-6;
+
+/** A portion rounded to what the instrument can show, to the nearest step or up; refuses one that rounds to nothing. */
+export function roundedTo(step: Quantity, portion: Quantity, name: string, up = false): Quantity {
   const inSteps = portion.dividedBy(step);
   if (inSteps.compare(exact(MOST_STEPS)) > 0) {
     throw new PlanError(
@@ -186,7 +189,7 @@ export function roundedTo(step: Quantity, portion: Quantity, name: string): Quan
       },
     );
   }
-  const steps = inSteps.format({ decimals: 0 });
+  const steps = up ? inSteps.in("").minus(HAIR).ceil().toFixed(0) : inSteps.format({ decimals: 0 });
   if (Number(steps) <= 0) {
     throw new PlanError(
       "plan.too-small",

@@ -75,6 +75,8 @@ const MATERIAL = {
   available: true,
   excess: true,
   inExcess: true,
+  aside: true,
+  portion: true,
   dissolve: { water: true, concentration: true, temperature: true },
   note: true,
 } as const satisfies Fields<ShelfMaterial>;
@@ -139,12 +141,17 @@ const formulaIn = (value: unknown, argument: string): void => {
 };
 
 /** What a material says beside what `readMaterial` reads. */
-function checkMaterial({ name, form, note, inExcess, available, pack }: ShelfMaterial, place: string): void {
+function checkMaterial(
+  { name, form, note, inExcess, aside, portion, available, pack }: ShelfMaterial,
+  place: string,
+): void {
   guard.text(name, `${place}.name`);
   formulaIn(form, `${place}.form`);
   if (name.trim() === "") throw new PlanError("plan.request", `${place}.name is empty`);
   textIn(note, `note of ${name}`);
   if (inExcess !== undefined) guard.boolean(inExcess, `inExcess of ${name}`);
+  if (aside !== undefined) guard.boolean(aside, `aside of ${name}`);
+  if (portion !== undefined) portionOf(portion, `portion of ${name}`);
   if (available !== undefined) portionOf(available, `available of ${name}`);
   if (pack === undefined) return;
   portionOf(pack.size, `pack.size of ${name}`);

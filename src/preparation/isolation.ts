@@ -13,7 +13,7 @@ import {
   waterToDissolve,
 } from "../solubility";
 import { type Entry, massOf } from "./contents/entry";
-import { GELS } from "./data/insoluble";
+import { GELS } from "./data/gels";
 import { PLANNING } from "./data/planning";
 import { asMassOfWater, planned } from "./exact";
 import { fateOf, keptByWater } from "./fate";

@@ -11,7 +11,10 @@ import { PlanError } from "./error";
 import { exact } from "./exact";
 import { isMiscible } from "./fate";
 import type { Portion, ShelfMaterial } from "./request";
-import { formulaFrom, nameOfFormula, type Species, sameCore, watersOf } from "./species";
+import { formulaFrom, nameOfFormula, type Species, sameCore, speciesAside, watersOf } from "./species";
+
+/** How a portion is measured. */
+export type PortionDimension = "mass" | "volume";
 
 /** A material ready for computing. */
 export interface Material {
@@ -28,8 +31,14 @@ export interface Material {
   massFraction(): Quantity | undefined;
   /** Amount of substance in a measured portion. */
   amountIn(portion: Quantity): Quantity;
-  /** Portion that holds an amount of substance. */
-  portionFor(amount: Quantity): Quantity;
+  /** Portion that contains an amount of substance: in the dimension asked for, else as the material is measured. */
+  portionFor(amount: Quantity, as?: PortionDimension): Quantity;
+  /** Volume of a portion, where it can be told. */
+  volumeOf(portion: Quantity): Quantity | undefined;
+  /** Portion and amount of a material that takes no part; undefined where nobody tells how much. */
+  asideTaken(): { readonly portion: Quantity; readonly amount: Quantity } | undefined;
+  /** Its density is taken as that of water, for want of a better one. */
+  likeWater(): boolean;
   /** Mass of a portion, where it can be told. */
   massOf(portion: Quantity): Quantity | undefined;
   /** Water that comes with a portion beside crystal water: the water of a solution. */
@@ -78,8 +87,10 @@ interface Strength {
   readonly M: Quantity;
   readonly massFraction: () => Quantity | undefined;
   readonly amountIn: (portion: Quantity) => Quantity;
-  readonly portionFor: (amount: Quantity) => Quantity;
+  readonly portionFor: (amount: Quantity, as?: PortionDimension) => Quantity;
   readonly massOf: (portion: Quantity) => Quantity | undefined;
+  readonly volumeOf: (portion: Quantity) => Quantity | undefined;
+  readonly likeWater: () => boolean;
 }
 
 const wrongPortion = (name: string, portion: Quantity, needs: string): PlanError =>
@@ -94,8 +105,29 @@ function densityAt(form: Formula, w: Quantity | undefined): Quantity | undefined
   return found.ok ? found.value : undefined;
 }
 
+/** So dilute that it weighs about as much as water: up to 15 % by weight in what is usual. */
+const DILUTE = "15 %";
+
+/** A dilute solution whose density nobody tells. */
+const asWater = (name: string): Quantity =>
+  quantity(
+    { value: "1.03", unit: "g/mL", halfWidth: "0.05", distribution: "rectangular" },
+    {
+      symbol: `ρ(${name})`,
+      label: `density of ${name}, near that of water`,
+      assumption: "a dilute solution without a density is taken to weigh 0.98 to 1.08 g/mL",
+    },
+  );
+
+/** Mass fraction of a dilute solution by volume, were it as heavy as water. */
+const isDilute = (w: Quantity | undefined): boolean => w !== undefined && w.compare(exact(DILUTE)) <= 0;
+
 /** The density that was given, else what the tables have for the solution; worked out once, when it is needed. */
-function densityOf(shelf: ShelfMaterial, lookUp: () => Quantity | undefined): () => Quantity | undefined {
+function densityOf(
+  shelf: ShelfMaterial,
+  lookUp: () => Quantity | undefined,
+  looksUp = shelf.strength !== undefined,
+): () => Quantity | undefined {
   const { name, density } = shelf;
   if (density !== undefined) {
     const given = expectDimension(density, "density", `density of ${name}`, {
@@ -104,7 +136,7 @@ function densityOf(shelf: ShelfMaterial, lookUp: () => Quantity | undefined): ()
     });
     return () => given;
   }
-  if (shelf.strength === undefined) return () => undefined;
+  if (!looksUp) return () => undefined;
   let found: { readonly density: Quantity | undefined } | undefined;
   return () => {
     found ??= { density: lookUp() };
@@ -131,7 +163,18 @@ function byMassFraction(shelf: ShelfMaterial, form: Formula, species: string): S
       "plan.not-positive",
       `${name} holds nothing of it: its ${isSolution ? "strength" : "assay"} is 0`,
     );
-  const density = densityOf(shelf, () => densityAt(form, w));
+  const known = densityOf(shelf, () => densityAt(form, w), isSolution || isMiscible(form));
+  const likeWater = (): boolean => isSolution && known() === undefined && isDilute(w);
+  let taken: Quantity | undefined;
+  const density = (): Quantity | undefined => {
+    taken ??= known() ?? (likeWater() ? asWater(name) : undefined);
+    return taken;
+  };
+  const volumeOf = (portion: Quantity): Quantity | undefined => {
+    if (portion.dimension === "volume") return portion;
+    const rho = density();
+    return rho === undefined ? undefined : portion.dividedBy(rho).to("mL");
+  };
   const massOf = (portion: Quantity): Quantity => {
     if (portion.dimension === "mass") return portion;
     const rho = density();
@@ -150,10 +193,15 @@ function byMassFraction(shelf: ShelfMaterial, form: Formula, species: string): S
         .times(w)
         .dividedBy(M)
         .named({ symbol: `n(${species})`, rule: "amount = mass × mass fraction / molar mass" }),
-    portionFor: (amount) => {
+    volumeOf,
+    likeWater,
+    portionFor: (amount, as) => {
       const mass = amount.times(M).dividedBy(w).to("g");
       // What is measured by volume has its density on the label; without one it is weighed.
-      return shelf.density === undefined ? mass : mass.dividedBy(density()!).to("mL");
+      if (as === "mass" || (as === undefined && shelf.density === undefined)) return mass;
+      const rho = density();
+      if (rho === undefined) throw wrongPortion(name, mass, "give the density of the material, or weigh it");
+      return mass.dividedBy(rho).to("mL");
     },
   };
 }
@@ -173,12 +221,18 @@ function byVolume(shelf: ShelfMaterial, form: Formula, species: string, strength
       convertStrength(strength, {
         of: form,
         to: "% w/w",
-        density: shelf.density === undefined ? undefined : (density() as Quantity<"density">),
+        density: shelf.density === undefined ? undefined : (known() as Quantity<"density">),
       }),
     );
     return looked.ok ? looked.value : undefined;
   };
-  const density = densityOf(shelf, () => densityAt(form, massFraction()));
+  const known = densityOf(shelf, () => densityAt(form, massFraction()));
+  const likeWater = (): boolean => known() === undefined && isDilute(c.times(M).dividedBy(exact("1 g/mL")).to("%"));
+  let taken: Quantity | undefined;
+  const density = (): Quantity | undefined => {
+    taken ??= known() ?? (likeWater() ? asWater(name) : undefined);
+    return taken;
+  };
   const volumeOf = (portion: Quantity): Quantity => {
     if (portion.dimension === "volume") return portion;
     const rho = density();
@@ -198,7 +252,16 @@ function byVolume(shelf: ShelfMaterial, form: Formula, species: string, strength
         .times(volumeOf(portion))
         .to("mol")
         .named({ symbol: `n(${species})`, rule }),
-    portionFor: (amount) => amount.dividedBy(c).to("mL"),
+    volumeOf: (portion) => (portion.dimension === "volume" || density() !== undefined ? volumeOf(portion) : undefined),
+    likeWater,
+    portionFor: (amount, as) => {
+      const volume = amount.dividedBy(c).to("mL");
+      if (as !== "mass") return volume;
+      const rho = density();
+      if (rho === undefined)
+        throw wrongPortion(name, volume, "give the density of the solution, or measure its volume");
+      return volume.times(rho).to("g");
+    },
   };
 }
 
@@ -219,10 +282,16 @@ function normality(name: string, form: Formula, strength: Quantity): PlanError {
 }
 
 /** Read one material and find the reactant it supplies. */
-export function readMaterial(shelf: ShelfMaterial, reactants: readonly Species[]): Material {
+export const readMaterial = (shelf: ShelfMaterial, reactants: readonly Species[]): Material =>
+  materialOf(shelf, (form) => matching(form, shelf.name, reactants));
+
+/** Read a material that takes no part in the equation. */
+export const readAside = (shelf: ShelfMaterial): Material => materialOf(shelf, speciesAside);
+
+function materialOf(shelf: ShelfMaterial, find: (form: Formula) => Species): Material {
   const { name } = shelf;
   const form = formulaFrom(shelf.form);
-  const species = matching(form, name, reactants);
+  const species = find(form);
   if (shelf.strength !== undefined && shelf.assay !== undefined) {
     throw new PlanError("plan.strength", `${name} has both an assay and a strength`, {
       hint: "a solid has an assay, a solution a strength",
@@ -245,6 +314,14 @@ export function readMaterial(shelf: ShelfMaterial, reactants: readonly Species[]
     amountIn: how.amountIn,
     portionFor: how.portionFor,
     massOf: how.massOf,
+    volumeOf: how.volumeOf,
+    likeWater: how.likeWater,
+    asideTaken: () => {
+      if (shelf.portion === undefined) return undefined;
+      const portion = portionOf(shelf.portion, `portion of ${name}`);
+      const amount = attempt(() => how.amountIn(portion));
+      return amount.ok ? { portion, amount: amount.value } : undefined;
+    },
     solventIn: (portion) => {
       if (species.isWater) return how.massOf(portion);
       return isSolution ? how.massOf(portion)?.minus(how.amountIn(portion).times(how.M).to("g")) : undefined;

@@ -107,7 +107,10 @@ class PlanMethods {
 function make(request: PlanRequest, stored?: readonly Figure[]): Before & { readonly plan: Plan } {
   const setting = settingOf(request);
   // Whatever the request can be refused for is refused here; what can only be unknown is worked out when asked for.
-  const { cautions: found, acknowledged } = passGate(mixOf(setting), request);
+  const { cautions: found, acknowledged } = passGate(
+    mixOf({ ...setting, aside: setting.asides.map(({ form }) => form.toString()) }),
+    request,
+  );
   const handlingLoss = shareOf(request.handlingLoss ?? planned("handlingLoss"), "handlingLoss", "1", {
     symbol: "handling loss",
     label: "share that may stay on filters and vessels",

@@ -29,6 +29,10 @@ export interface ShelfMaterial {
   readonly available?: Portion | undefined;
   /** Amount over what the equation asks for; 0 % unless told. */
   readonly excess?: QuantityLike<"number" | "mass fraction", `${number} %`> | undefined;
+  /** It takes no part in the equation: alcohol, acid against hydrolysis, charcoal, seed crystals. */
+  readonly aside?: boolean | undefined;
+  /** How much of what takes no part. */
+  readonly portion?: Portion | undefined;
   /** Taken in excess on purpose: never reckoned as what runs out. */
   readonly inExcess?: boolean | undefined;
   /** How to dissolve it: in how much water or how strong, and how warm; chosen and said unless told. */
@@ -45,7 +49,7 @@ export interface ShelfMaterial {
 
 /** How big the batch is. */
 export type Scale =
-  | { readonly material: string; readonly portion: Portion }
+  | { readonly material: string; readonly portion: Portion | QuantityLike<"amount of substance", AmountText> }
   | { readonly product: MassLike | QuantityLike<"amount of substance", AmountText> }
   /** As much as a vessel of this size takes, foam included. */
   | { readonly vessel: VolumeLike }

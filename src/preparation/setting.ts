@@ -7,14 +7,15 @@ import { minimum, type Quantity, quantity, sum } from "../quantity";
 import { expectDimension } from "../quantity/internal";
 import { reading, roundedTo } from "./account";
 import { batchOf } from "./batch";
+import { keyElement } from "./candidates";
 import { checkWarmth } from "./door";
 import { PlanError } from "./error";
 import { exact, planned } from "./exact";
 import { inWantedForm } from "./in-form";
-import { type Material, portionOf, readMaterial } from "./material";
+import { type Material, type PortionDimension, portionOf, readAside, readMaterial } from "./material";
 import type { Room } from "./pace";
-import { isHeatedDry, PROCEDURES } from "./procedure/kind";
-import type { PlanRequest } from "./request";
+import { isAcidSalt, isBase, isHeatedDry, PROCEDURES } from "./procedure/kind";
+import type { PlanRequest, Portion } from "./request";
 import { formulaFrom, type Species, speciesOf } from "./species";
 
 /** Everything a plan and its runs compute with. */
@@ -25,6 +26,8 @@ export interface Setting {
   readonly products: readonly Species[];
   readonly product: Species;
   readonly materials: readonly Material[];
+  /** Materials that take no part in the equation: alcohol, acid that keeps a salt from hydrolysing, charcoal, seed. */
+  readonly asides: readonly Material[];
   /** Water is there: gases that it keeps stay in it. */
   readonly wet: boolean;
   readonly temperature: Quantity<"temperature">;
@@ -98,7 +101,10 @@ export function settingOf(request: PlanRequest): Setting {
     reactants,
     products,
     product,
-    materials: request.materials.map((material) => readMaterial(material, reactants)),
+    materials: request.materials
+      .filter(({ aside }) => aside !== true)
+      .map((material) => readMaterial(material, reactants)),
+    asides: request.materials.filter(({ aside }) => aside === true).map(readAside),
     wet,
     temperature,
     pressure: expectDimension(request.pressure ?? planned("pressure"), "pressure", "pressure", {
@@ -134,6 +140,11 @@ function roomOf({ room }: PlanRequest): Room {
 const availableOf = ({ shelf }: Material): Quantity | undefined =>
   shelf.available === undefined ? undefined : portionOf(shelf.available, `what there is of ${shelf.name}`);
 
+function positiveAmount(amount: Quantity, what: string): Quantity {
+  if (amount.isPositive()) return amount;
+  throw new PlanError("plan.not-positive", `${what} must be above zero, not ${amount}`);
+}
+
 /** Part of its species' need that one of several materials brings: they are used in the ratio of what there is of each. Undefined for the only one. */
 function partOf(material: Material, materials: readonly Material[]): Quantity | undefined {
   const alike = materials.filter((m) => m.species === material.species);
@@ -158,7 +169,8 @@ function extentFor(setting: Setting): Quantity {
   const of = (material: Material, portion: Quantity): Quantity => {
     const share = exact("1").plus(material.excess);
     const part = partOf(material, materials);
-    const amount = material.amountIn(portion).dividedBy(share);
+    const whole = portion.dimension === "amount of substance" ? portion : material.amountIn(portion);
+    const amount = whole.dividedBy(share);
     return (part === undefined ? amount : amount.dividedBy(part)).dividedBy(material.species.coefficient);
   };
   if (scale === "all") {
@@ -182,7 +194,14 @@ function extentFor(setting: Setting): Quantity {
         hint: `the materials are ${materials.map((m) => m.shelf.name).join(", ")}`,
       });
     }
-    return of(material, portionOf(scale.portion, `portion of ${scale.material}`));
+    const what = `portion of ${scale.material}`;
+    const asked = quantity(scale.portion as Quantity);
+    return of(
+      material,
+      asked.dimension === "amount of substance"
+        ? positiveAmount(asked, what)
+        : portionOf(scale.portion as Portion, what),
+    );
   }
   if ("vessel" in scale) return extentForVessel(setting, expectDimension(scale.vessel, "volume", "scale.vessel"));
   const wanted = quantity(scale.product as Quantity);
@@ -193,12 +212,21 @@ function extentFor(setting: Setting): Quantity {
   return mass.dividedBy(product.molarMass).dividedBy(product.coefficient);
 }
 
+/** A portion comes back in the dimension it was asked in. */
+function askedAs({ shelf }: Material, { scale }: PlanRequest): PortionDimension | undefined {
+  const asked =
+    typeof scale === "object" && scale !== null && "material" in scale && scale.material === shelf.name
+      ? quantity(scale.portion as Quantity).dimension
+      : undefined;
+  return asked === "mass" || asked === "volume" ? asked : undefined;
+}
+
 /** Exact portions for an extent, excess included. */
-function portionsFor({ materials }: Setting, extent: Quantity): Quantity[] {
+function portionsFor({ materials, request }: Setting, extent: Quantity): Quantity[] {
   return materials.map((material) => {
     const need = extent.times(material.species.coefficient).times(exact("1").plus(material.excess));
     const part = partOf(material, materials);
-    return material.portionFor(part === undefined ? need : need.times(part));
+    return material.portionFor(part === undefined ? need : need.times(part), askedAs(material, request));
   });
 }
 
@@ -217,13 +245,52 @@ function extentForVessel(setting: Setting, vessel: Quantity): Quantity {
 
 /** Portions to weigh: exact, and to the step of the instrument. */
 export function weigh(setting: Setting): { exact: Quantity[]; portions: Quantity[] } {
+  const { materials, steps, request } = setting;
   const extent = extentFor(setting);
-  const exact = portionsFor(setting, extent);
-  const portions = exact.map((portion, i) => {
-    const { name } = setting.materials[i]!.shelf;
-    const step = portion.dimension === "mass" ? setting.steps.mass : setting.steps.volume;
+  const exactly = portionsFor(setting, extent);
+  const limiting = limitingIn(setting);
+  const asTaken = (i: number, portion: Quantity, up: boolean): Quantity => {
+    const { name } = materials[i]!.shelf;
+    const step = portion.dimension === "mass" ? steps.mass : steps.volume;
     const symbol = `${portion.dimension === "mass" ? "m" : "V"}(${name})`;
-    return reading(roundedTo(step, portion, name), step, { symbol, label: `${name} to take` });
-  });
-  return { exact, portions };
+    const rounded = roundedTo(step, portion, name, up);
+    const available = availableOf(materials[i]!);
+    // Nobody can take more than there is.
+    const isTooMuch =
+      request.scale === "all" &&
+      available !== undefined &&
+      available.dimension === rounded.dimension &&
+      rounded.compare(available) > 0;
+    return reading(isTooMuch ? roundedTo(step, portion, name) : rounded, step, { symbol, label: `${name} to take` });
+  };
+  // What limits is rounded to the nearest step; of everything else there is then enough.
+  const own = exactly.map((portion, i) =>
+    materials[i]!.species === limiting ? asTaken(i, portion, false) : undefined,
+  );
+  const { excess } = materials.find(({ species }) => species === limiting)!;
+  const over = exact("1").plus(excess);
+  const taken = sum(own.flatMap((portion, i) => (portion === undefined ? [] : [materials[i]!.amountIn(portion)])));
+  const needed = portionsFor(setting, exactText(taken.dividedBy(over).dividedBy(limiting.coefficient)));
+  return { exact: exactly, portions: own.map((portion, i) => portion ?? asTaken(i, needed[i]!, true)) };
+}
+
+/** The figure by itself: what to take for it is read off the instrument, whatever the other portion's uncertainty. */
+const exactText = (q: Quantity): Quantity => quantity({ value: q.value.toPrecision(15), unit: q.unit });
+
+/** The species that runs out first: decided before anything is rounded. */
+function limitingIn({ materials, product, request: { scale } }: Setting): Species {
+  const isMeant = materials.filter(({ shelf }) => shelf.inExcess !== true);
+  const all = isMeant.length > 0 ? isMeant : materials;
+  const least = minimum(all.map(({ excess }) => excess));
+  const tied = all.filter(({ excess }) => excess.compare(least) <= 0);
+  const key = keyElement(product.formula);
+  const found =
+    // An acid salt has no base to spare.
+    (isAcidSalt(product.formula) ? tied.find(({ form }) => isBase(form)) : undefined) ??
+    (typeof scale === "object" && scale !== null && "material" in scale
+      ? tied.find(({ shelf }) => shelf.name === scale.material)
+      : undefined) ??
+    tied.find(({ form }) => key !== undefined && form.count(key).n !== 0n) ??
+    tied[0]!;
+  return found.species;
 }

@@ -49,6 +49,9 @@ export function speciesOf(side: BalancedEquation["reactants"]): Species[] {
   );
 }
 
+/** What takes no part in an equation. */
+export const speciesAside = (formula: Formula): Species => speciesOf([{ formula, coefficient: 0n }])[0]!;
+
 /** A formula of a request, read once: its texts and its water are then known to every plan that names it again. */
 const readOnce = /* @__PURE__ */ remembering<Formula>(500);
 export const formulaFrom = (like: string | Formula): Formula =>

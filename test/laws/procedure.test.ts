@@ -1,7 +1,15 @@
 // Laws of the work: whatever is planned, elements are conserved in every step, nothing is below zero, every material is used,
 // and a larger batch is the same work with larger figures.
 import fc from "fast-check";
-import { type Contents, evaluateRun, type Plan, type ProcedureStep, parseFormula, planPreparation } from "preparative";
+import {
+  type Contents,
+  evaluateRun,
+  type Plan,
+  type ProcedureStep,
+  parseFormula,
+  planPreparation,
+  quantity,
+} from "preparative";
 import { describe, expect, it } from "vitest";
 import { PREPARATIONS } from "../data/preparations";
 import { planOrCode, requestOf } from "../tools/published-plans";
@@ -89,8 +97,12 @@ describe("the published preparations", () => {
     const { scale } = plan.request;
     if (typeof scale !== "object" || !("material" in scale)) throw new Error("no scale");
     const portion = plan.weighings.find((w) => w.material === scale.material)!.portion;
+    const materials = plan.request.materials.map((m) =>
+      m.portion === undefined ? m : { ...m, portion: quantity(m.portion as "1 g").times(3) as never },
+    );
     const large = planOrCode({
       ...plan.request,
+      materials,
       scale: { material: scale.material, portion: portion.times(3) as never },
     });
     if (typeof large === "string") throw new Error(large);

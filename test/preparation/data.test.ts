@@ -3,9 +3,9 @@ import { parseFormula, quantity, sourceKeys } from "preparative";
 import { describe, expect, it } from "vitest";
 import { DELIQUESCENT, DRYING } from "../../src/preparation/data/drying";
 import { GASES } from "../../src/preparation/data/gases";
+import { GELS } from "../../src/preparation/data/gels";
 import { IGNITION, OXIDES, PRECIPITATES } from "../../src/preparation/data/ignition";
 import {
-  GELS,
   INSOLUBLE_NONMETALS,
   SOLUBLE_CYANIDOFERRATES,
   SOLUBLE_OXIDES,

@@ -8,7 +8,7 @@ type Materials = PlanRequest["materials"];
 export function requestOf({ recipe, expected, id }: PublishedPreparation): PlanRequest | undefined {
   const { limiting } = expected;
   if (limiting === undefined || Array.isArray(recipe.equation)) return undefined;
-  const parts = recipe.materials.filter((m) => m.aside !== true);
+  const parts = recipe.materials;
   const materials: Materials[number][] = [];
   let scale: PlanRequest["scale"] | undefined;
   for (const [i, part] of parts.entries()) {
@@ -17,8 +17,19 @@ export function requestOf({ recipe, expected, id }: PublishedPreparation): PlanR
     const name = `${part.name ?? form} ${i}`;
     const isLimiting = form === limiting;
     const printed = Array.isArray(part.amount) ? part.amount[0] : part.amount;
-    if (printed === undefined) return undefined;
-    const amount = quantity(printed as "1 g");
+    if (printed === undefined && part.aside !== true) return undefined;
+    const amount = quantity((printed ?? "1 mol") as "1 g");
+    if (part.aside === true) {
+      const told = /^(?:mass|volume)$/.test(amount.dimension) ? { portion: amount as never } : {};
+      materials.push({
+        name,
+        form,
+        aside: true,
+        ...told,
+        ...(part.strength === undefined ? {} : { strength: part.strength as never }),
+      });
+      continue;
+    }
     if (isLimiting && scale === undefined) scale = { material: name, portion: amount as never };
     materials.push({
       name,
@@ -35,7 +46,7 @@ export function requestOf({ recipe, expected, id }: PublishedPreparation): PlanR
     product: recipe.product as string,
     materials,
     scale,
-    readability: { mass: "0.001 g", volume: "0.1 mL" },
+    readability: { mass: "0.001 g", volume: "0.001 mL" },
   };
 }
 

@@ -32,12 +32,3 @@ export const TAKES_BACK: readonly TakesBackRow[] = [
   { precipitant: /^(NH3|NH4OH)$/, metals: ["Cu", "Ni", "Co", "Zn", "Ag", "Cd"], source: "commonPractice" },
   { precipitant: /C2O4/, metals: ["Cr", "Al"], source: "commonPractice" },
 ];
-
-/** Solids beside hydroxides and cyanidoferrates that come down as slimes, by Hill formula without crystal water. */
-export const GELS: readonly { readonly formula: string; readonly source: SourceKey }[] = [
-  { formula: "MnO2", source: "commonPractice" },
-  { formula: "FeHO2", source: "commonPractice" },
-  { formula: "AlHO2", source: "commonPractice" },
-  { formula: "O2Si", source: "commonPractice" },
-  { formula: "O2Sn", source: "commonPractice" },
-];

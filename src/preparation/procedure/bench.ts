@@ -10,6 +10,7 @@ import type { Isolation, WashSchedule } from "../isolation";
 import type { Material } from "../material";
 import type { Done } from "../operation/operation";
 import type { Setting } from "../setting";
+import { type Use, useOf } from "./asides";
 import type { ProcedureKind } from "./kind";
 import type { Role } from "./roles";
 
@@ -109,6 +110,16 @@ export class Bench {
     const last = this.drafts.pop()!;
     this.drafts.push({ ...last, after });
     this.#vessels.set(last.vessel, after);
+  }
+
+  readonly #used = new Set<Material>();
+
+  /** Asides of a use that are not in yet; whoever asks uses them. */
+  asidesFor(use: Use): readonly Material[] {
+    const { asides, product } = this.frame.setting;
+    const found = asides.filter((one) => !this.#used.has(one) && useOf(one, product.formula) === use);
+    for (const one of found) this.#used.add(one);
+    return found;
   }
 
   /** A vessel that is filled with what left another. */

@@ -14,6 +14,7 @@ import { filterCake, filterLiquor } from "../operation/filter";
 import { heat } from "../operation/heat";
 import { rinse } from "../operation/rinse";
 import { seed } from "../operation/seed";
+import { putAsides, useOf } from "./asides";
 import { type Bench, POT } from "./bench";
 import { celsius, grams, litres, percent, water } from "./words";
 
@@ -85,7 +86,9 @@ export function isolateCrystals(bench: Bench): void {
   }
   if (beside.length > 0) filterHot(bench, hot);
   const crop = matterOf(parseFormula(cooling.crop.formula));
-  if (cooling.warnings.some((text) => text.includes("seed it")))
+  const hasSeed = bench.frame.setting.asides.some((one) => useOf(one, setting.product.formula) === "seed");
+  putAsides(bench, "seed");
+  if (!hasSeed && cooling.warnings.some((text) => text.includes("seed it")))
     bench.did(POT, seed(bench.pot), {
       say: () =>
         `When it has cooled to about ${celsius(middle(hot, cold))} put in a few crystals of ${crop.name}: it stays supersaturated easily.`,
@@ -166,6 +169,7 @@ export function filterAndRinse(
   crop: Quantity,
   cold: Quantity<"temperature">,
 ): void {
+  putAsides(bench, "alcohol");
   const held = crop.times(retainedLiquor("coarse crystals")).to("mL");
   const parted = filterCake(bench.pot, held);
   bench.did(POT, parted, {

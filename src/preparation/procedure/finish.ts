@@ -6,6 +6,7 @@ import { dryingOf } from "../drying";
 import { exact } from "../exact";
 import { collect } from "../operation/collect";
 import { dry } from "../operation/dry";
+import { putTheRest, rinseWithAlcohol } from "./asides";
 import { type Bench, POT } from "./bench";
 import { celsius, grams, list } from "./words";
 
@@ -14,6 +15,8 @@ export function finish(bench: Bench): void {
   const { product } = setting;
   const { upTo, why, deliquescent } = dryingOf(product.formula);
   const care = deliquescent ? " over a drying agent; it runs in moist air" : "";
+  rinseWithAlcohol(bench);
+  putTheRest(bench);
   bench.did(POT, dry(bench.pot), {
     care: "drying",
     blank: "dried",

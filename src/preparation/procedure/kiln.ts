@@ -7,6 +7,7 @@ import { add } from "../operation/add";
 import { cool } from "../operation/cool";
 import { fire } from "../operation/fire";
 import { hold } from "../operation/hold";
+import { putTheRest } from "./asides";
 import { type Bench, POT } from "./bench";
 import { weighProduct } from "./finish";
 import { mainReaction, weighAll } from "./prepare";
@@ -44,6 +45,7 @@ export function kiln(bench: Bench): void {
         `Spread the ${name} in a crucible or tray, no more than half full (two thirds if it does not froth); weigh the empty vessel first.`,
     });
   });
+  putTheRest(bench);
   bench.liquor = bench.pot;
   const at = temperatureOf(bench);
   const { other } = bench.pot.books;

@@ -51,6 +51,10 @@ export function isBase(formula: Formula): boolean {
   return metal && symbols.every((s) => !isNonmetal(s) || ["C", "H", "O"].includes(s)) && !madeOf(formula).organic;
 }
 
+/** A salt that still has acid hydrogen: an excess of base makes another one of it. */
+export const isAcidSalt = (formula: Formula): boolean =>
+  constitutionOf(formula).anions.some(({ formula: anion }) => /^H\d?[A-Z]/.test(anion) && !/^HO/.test(anion));
+
 /** Cations that a formula shows: metals, and ammonium. */
 function cations(formula: Formula): number {
   const metals = formula.symbols.filter((s) => !isNonmetal(s)).length;

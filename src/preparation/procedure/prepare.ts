@@ -15,6 +15,7 @@ import { weigh } from "../operation/weigh";
 import type { Setting } from "../setting";
 import type { Species } from "../species";
 import { isGas } from "../vessel";
+import { putAsides, weighAside } from "./asides";
 import { type Bench, type Look, POT, type Telling } from "./bench";
 import { warmingOfDilution } from "./heat-of-dilution";
 import { isByLye, isLye, isPeroxide } from "./roles";
@@ -32,17 +33,24 @@ export function weighAll(bench: Bench): void {
   setting.materials.forEach((material, i) => {
     const { name } = material.shelf;
     const portion = portions[i]!;
-    const mass = portion.dimension === "volume" ? material.massOf(portion) : undefined;
-    const beside = mass === undefined ? "" : ` (${grams(mass)})`;
+    const other =
+      portion.dimension === "volume"
+        ? material.massOf(portion)
+        : material.isSolution
+          ? material.volumeOf(portion)
+          : undefined;
+    const like = other !== undefined && material.likeWater() ? ", taken to be about as heavy as water" : "";
+    const beside = other === undefined ? "" : ` (${other.dimension === "mass" ? grams(other) : litres(other)}${like})`;
     const verb = portion.dimension === "volume" ? "Measure" : "Weigh";
     bench.did(name, weigh(material, portion, account.supplied[i]!.amount, bench.in(name)), {
       say: () => `${verb} ${asRead(setting, portion)}${beside} of the ${name}.`,
       materials: [name],
-      amounts: mass === undefined ? [portion] : [portion, mass],
+      amounts: other === undefined ? [portion] : [portion, other],
       blank: `weighed.${name}`,
       care: "weighing",
     });
   });
+  for (const material of setting.asides) weighAside(bench, material, (portion) => asRead(setting, portion));
 }
 
 /** Materials in the order in which they come together; equal ranks by formula, never by the order of the request. */
@@ -289,7 +297,9 @@ export function combine(bench: Bench): void {
   const isBase = (i: number): boolean => i === first || (ranks[i] === ranks[first] && hasVessel(bench, i));
   const base = order.filter(isBase);
   const rest = order.filter((i) => !isBase(i));
+  putAsides(bench, "acidify");
   for (const i of base) putInto(bench, i, POT);
+  putAsides(bench, "with the first");
   for (const i of rest) if (hasVessel(bench, i)) putInto(bench, i, vesselOf(bench, i));
   const stage = lyeStage(bench);
   const main = mainReaction(bench);
@@ -318,6 +328,7 @@ export function combine(bench: Bench): void {
   bench.liquor = bench.pot;
   const { before, put } = bench.drafts.at(-1)!;
   bench.mixed = put.reduce((all, one) => all.plus(one.mass), before.mass);
+  putAsides(bench, "charcoal");
 }
 
 /** Nothing else is put in: what the air or a gas brings, or only the water. */

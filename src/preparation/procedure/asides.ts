@@ -1,0 +1,95 @@
+// What takes no part in the equation and is used all the same: acid against hydrolysis, charcoal, seed crystals, alcohol. What
+// it is for follows from what it is.
+import type { Quantity } from "../../quantity";
+import { isAcid } from "../acids";
+import type { Material } from "../material";
+import { add } from "../operation/add";
+import { rinse } from "../operation/rinse";
+import { weigh } from "../operation/weigh";
+import { sameCore } from "../species";
+import { type Bench, POT } from "./bench";
+import { grams } from "./words";
+
+/** What an aside is for. */
+export type Use = "acidify" | "with the first" | "charcoal" | "seed" | "alcohol";
+
+/** Liquids that bring a salt out of water, or rinse it, in Hill order. */
+const ALCOHOLS = new Set(["CH4O", "C2H6O", "C3H8O", "C3H6O"]);
+
+export function useOf({ form }: Material, product: Material["form"]): Use {
+  if (form.compositionText === "C") return "charcoal";
+  if (sameCore(form, product)) return "seed";
+  if (ALCOHOLS.has(form.compositionText)) return "alcohol";
+  return isAcid(form) ? "acidify" : "with the first";
+}
+
+const WORDS: Readonly<Record<Use, (name: string) => string>> = {
+  acidify: (name) => `Put the ${name} into the vessel, so that the salt does not hydrolyse.`,
+  "with the first": (name) => `Put the ${name} into the vessel and stir.`,
+  charcoal: (name) => `Stir in the ${name}; it takes colour away and is filtered off.`,
+  seed: (name) => `Put in the ${name} as seed.`,
+  alcohol: (name) => `Add the ${name} slowly, stirring: it brings the product out of the water.`,
+};
+
+/** A portion of an aside as it is measured. */
+export function weighAside(bench: Bench, material: Material, show: (portion: Quantity) => string): void {
+  const { name, portion } = material.shelf;
+  const before = bench.in(name);
+  const own = material.asideTaken();
+  if (portion === undefined || own === undefined) {
+    const unknown = [`how much ${name} is taken`];
+    const after = before.with({ unknown });
+    bench.did(
+      name,
+      { operation: "weigh", before, after, put: [], left: [] },
+      {
+        materials: [name],
+        care: "weighing",
+        say: () => `Have the ${name} ready; write down how much is used.`,
+      },
+    );
+    return;
+  }
+  bench.did(name, weigh(material, own.portion, own.amount, before), {
+    materials: [name],
+    amounts: [own.portion],
+    care: "weighing",
+    blank: `weighed.${name}`,
+    say: () => `${own.portion.dimension === "volume" ? "Measure" : "Weigh"} ${show(own.portion)} of the ${name}.`,
+  });
+}
+
+/** All asides of a use that are not in yet go into the vessel. */
+export function putAsides(bench: Bench, use: Use): void {
+  for (const material of bench.asidesFor(use)) {
+    const { name } = material.shelf;
+    const own = material.asideTaken();
+    bench.did(POT, add(bench.pot, bench.in(name), []), {
+      materials: [name],
+      amounts: own === undefined ? [] : [own.portion],
+      from: name,
+      say: () => WORDS[use](name),
+    });
+  }
+}
+
+/** Alcohol over a washed cake, so that it dries faster. */
+export function rinseWithAlcohol(bench: Bench): void {
+  for (const material of bench.asidesFor("alcohol")) {
+    const { name } = material.shelf;
+    const liquid = bench.in(name);
+    const own = material.asideTaken();
+    if (liquid.isEmpty) continue;
+    bench.did(POT, rinse(bench.pot, liquid, undefined), {
+      materials: [name],
+      amounts: own === undefined ? [] : [own.portion],
+      from: name,
+      say: () => `Rinse with the ${name} (${grams(liquid.mass)}), so that it dries faster.`,
+    });
+  }
+}
+
+/** Whatever is still on the table goes in now. */
+export function putTheRest(bench: Bench): void {
+  for (const use of Object.keys(WORDS) as Use[]) putAsides(bench, use);
+}
