@@ -1,7 +1,6 @@
 // What each kind of preparation is watched for, with its figures: what is over and where it goes, when it is done. Excesses
 // stay as they were asked for; where none was, a remark says which one is usual.
-import { molarMass } from "../formula";
-import { anhydrousOf } from "../hydrate";
+import { type Formula, molarMass } from "../formula";
 import type { Quantity } from "../quantity";
 import type { Supplied } from "./account";
 import { isAcid } from "./acids";
@@ -9,8 +8,10 @@ import type { Batch } from "./batch";
 import { keyElement } from "./candidates";
 import { TAKES_BACK } from "./data/insoluble";
 import { exact, lessThanAll, planned } from "./exact";
+import { madeOf } from "./made-of";
 import type { Material } from "./material";
 import { isMetal, type ProcedureKind } from "./procedure/kind";
+import { isLye } from "./procedure/roles";
 import type { Setting } from "./setting";
 
 /** One thing to watch. */
@@ -51,9 +52,14 @@ const isOver = ({ supplied }: Feeding): boolean =>
   !supplied.limiting && supplied.excess.compare(planned("asGoodAsNone")) > 0;
 
 /** Does any excess of this precipitant take the product back? */
-export function takesBack(precipitant: string, metal: string | undefined): boolean {
+export function takesBack(precipitant: Formula, metal: string | undefined): boolean {
+  const { groups, ammonia } = madeOf(precipitant);
+  // Lime and its like do not: only hydroxides of the alkalis are that strong.
+  const isLime = groups.has("hydroxide") && !isLye(precipitant);
   return (
-    metal !== undefined && TAKES_BACK.some((row) => row.precipitant.test(precipitant) && row.metals.includes(metal))
+    metal !== undefined &&
+    !isLime &&
+    TAKES_BACK.some((row) => (row.group === "ammonia" ? ammonia : groups.has(row.group)) && row.metals.includes(metal))
   );
 }
 
@@ -91,7 +97,7 @@ function precipitation(given: Given): Check[] {
   if (precipitant === undefined) return checks;
   const { name } = precipitant.material.shelf;
   const short = carriersOver(key, feedings);
-  if (takesBack(anhydrousOf(precipitant.material.form).toString(), key))
+  if (takesBack(precipitant.material.form, key))
     checks.push(check(`no excess of ${name}: it takes the product back into solution`, precipitant.supplied.excess));
   else if (short.length > 0) checks.push(...short);
   else if (!feedings.some(isOver))

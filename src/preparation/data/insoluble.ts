@@ -20,15 +20,16 @@ export const SOLUBLE_CYANIDOFERRATES: readonly { readonly metals: readonly strin
 
 /** Precipitants of which any excess takes the product back into solution. */
 export interface TakesBackRow {
-  /** Anhydrous formula of the precipitant. */
-  readonly precipitant: RegExp;
+  /** Name of the anion of the precipitant, or ammonia. */
+  readonly group: string;
+  /** Metals whose product goes back. */
   readonly metals: readonly string[];
   readonly source: SourceKey;
 }
 
 export const TAKES_BACK: readonly TakesBackRow[] = [
-  { precipitant: /^(Na|K|NH4|Ca|Mg|Li)I2?$/, metals: ["Pb", "Hg", "Cu", "Ag", "Bi"], source: "commonPractice" },
-  { precipitant: /^(Na|K|Li)OH$/, metals: ["Al", "Zn", "Pb", "Sn", "Cr", "Be"], source: "commonPractice" },
-  { precipitant: /^(NH3|NH4OH)$/, metals: ["Cu", "Ni", "Co", "Zn", "Ag", "Cd"], source: "commonPractice" },
-  { precipitant: /C2O4/, metals: ["Cr", "Al"], source: "commonPractice" },
+  { group: "iodide", metals: ["Pb", "Hg", "Cu", "Ag", "Bi"], source: "commonPractice" },
+  { group: "hydroxide", metals: ["Al", "Zn", "Pb", "Sn", "Cr", "Be"], source: "commonPractice" },
+  { group: "ammonia", metals: ["Cu", "Ni", "Co", "Zn", "Ag", "Cd"], source: "commonPractice" },
+  { group: "oxalate", metals: ["Cr", "Al"], source: "commonPractice" },
 ];

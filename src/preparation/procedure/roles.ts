@@ -34,10 +34,12 @@ const GIVES_GAS: Readonly<Record<string, string>> = {
   sulfide: "S",
 };
 
-const ALKALI = /^(Li|Na|K|Rb|Cs)OH$/;
+const ALKALIS = ["Li", "Na", "K", "Rb", "Cs"];
 
 /** Lye: it dissolves aluminium, zinc and tin. */
-export const isLye = (formula: Formula): boolean => ALKALI.test(formula.toString().replace(/[·*•⋅].*$/, ""));
+export const isLye = (formula: Formula): boolean =>
+  madeOf(formula).groups.has("hydroxide") &&
+  formula.symbols.every((s) => s === "H" || s === "O" || ALKALIS.includes(s));
 
 function givesGas(form: Formula, setting: Setting): boolean {
   const gases = setting.products.filter(({ formula }) => isGas(formula, setting.wet));

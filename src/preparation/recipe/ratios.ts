@@ -30,9 +30,7 @@ function precipitantShort({ read, account }: Reckoned): RecipeFinding[] {
   const precipitant = speciesOf(limiting).formula;
   if (precipitant.count(key).n !== 0n || speciesOf(carrier).formula.symbols.length === 1) return [];
   if (precipitant.compositionText === "H2O") return [];
-  // Text of the anhydrous formula, as the table writes it.
-  const text = anhydrousOf(precipitant).toString();
-  if (takesBack(text, key)) return [];
+  if (takesBack(precipitant, key)) return [];
   const share = quantity("1").dividedBy(carrier.timesStoichiometric).to("%");
   if (quantity("100 %").minus(share).compare(planned("shortage")) <= 0) return [];
   return [
