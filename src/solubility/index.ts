@@ -35,7 +35,12 @@ export { hydroxidePrecipitationRange } from "./precipitating/hydroxide";
 export type { IonConcentration } from "./precipitating/ion-balance";
 export type { FreeLigand, MolarSolubility, MolarSolubilityRequest } from "./precipitating/molar-solubility";
 export { molarSolubility } from "./precipitating/molar-solubility";
-export type { MixedSolution, PrecipitationRequest, PrecipitationVerdict } from "./precipitating/precipitate";
+export type {
+  EquilibriumVerdict,
+  MixedSolution,
+  PrecipitationRequest,
+  PrecipitationVerdict,
+} from "./precipitating/precipitate";
 export { willPrecipitate } from "./precipitating/precipitate";
 export type { PrecipitationOrderRequest, PrecipitationStart } from "./precipitating/precipitation-order";
 export { precipitationOrder } from "./precipitating/precipitation-order";

@@ -29,6 +29,8 @@ export type SolidsAllowed =
       readonly allow?: readonly string[];
       /** Formulas (or parts of a form's name) that do not form. */
       readonly exclude?: readonly string[];
+      /** No solids but these, whether or not they form at the bench; none for an empty list. */
+      readonly only?: readonly string[];
     };
 
 /**
@@ -108,18 +110,20 @@ export function waterOf(like: QuantityLike, argument: string): { mass: Quantity<
 export function admission(solids: SolidsAllowed | undefined, celsius: number): (phase: Phase) => string | undefined {
   if (solids !== undefined && typeof solids !== "object") guard.choice(solids, "solids", ["fresh", "aged"]);
   if (typeof solids === "object") {
-    guard.fields(solids, { allow: true, exclude: true }, "solids");
+    guard.fields(solids, { allow: true, exclude: true, only: true }, "solids");
     if (solids.allow !== undefined) guard.list(solids.allow, "solids.allow");
     if (solids.exclude !== undefined) guard.list(solids.exclude, "solids.exclude");
+    if (solids.only !== undefined) guard.list(solids.only, "solids.only");
   }
   const aged = solids === "aged";
   const matches = (list: readonly string[] | undefined, { formula, form }: Phase): boolean =>
     list?.some((one) => {
-      if (form?.includes(one) === true || formula === one) return true;
-      return /^[A-Z(0-9[]/.test(one) && keyOf(formula) === keyOf(one);
+      if (formula === one || `${formula} (${form})` === one || form?.includes(one) === true) return true;
+      return /^[A-Z(0-9[][^ ]*$/.test(one) && keyOf(formula) === keyOf(one);
     }) ?? false;
   const changes = typeof solids === "object" ? solids : undefined;
   return (phase) => {
+    if (changes?.only !== undefined) return matches(changes.only, phase) ? undefined : "not asked for";
     if (matches(changes?.exclude, phase)) return "excluded by request";
     if (matches(changes?.allow, phase)) return undefined;
     const { row, serves } = phase;

@@ -3,6 +3,7 @@
 
 import type { VolumeLike } from "../../amount";
 import type { Formula } from "../../formula";
+import { once } from "../../foundation/memo";
 import {
   applyFunction,
   type ConcentrationText,
@@ -18,6 +19,7 @@ import { positive } from "../curves/figure";
 import { SolubilityError } from "../error";
 import { PRECIPITATION } from "../options";
 import { type HeldProduct, productAtPH } from "./held-ph";
+import { inMixture, type MixedIon } from "./in-mixture";
 import {
   activityExponent,
   type IonConcentration,
@@ -50,6 +52,21 @@ export interface PrecipitationRequest {
   readonly ionicStrength?: QuantityLike<"concentration", ConcentrationText>;
 }
 
+/** The same question put to the whole balance of the aqueous layer. */
+export interface EquilibriumVerdict {
+  readonly precipitates: boolean;
+  /** Ion activity product over solubility product. */
+  readonly saturation: Quantity;
+  readonly fallsOut: Quantity<"concentration">;
+  /** What is left of each ion, in all its forms. */
+  readonly ions: readonly {
+    readonly formula: string;
+    readonly after: Quantity<"concentration">;
+    readonly shareLeft: Quantity;
+  }[];
+  readonly warnings: readonly string[];
+}
+
 /** Verdict on a mixture. */
 export interface PrecipitationVerdict {
   readonly precipitates: boolean;
@@ -66,6 +83,11 @@ export interface PrecipitationVerdict {
     readonly shareLeft: Quantity;
   }[];
   readonly product: SolubilityProduct;
+  /**
+   * With protons, hydroxide, complexes and activities counted, where the figures beside it are those of a hand calculation;
+   * undefined where the mixture is too strong for the activity model, or holds ions of which nothing is known.
+   */
+  readonly atEquilibrium: EquilibriumVerdict | undefined;
   readonly warnings: readonly string[];
 }
 
@@ -139,6 +161,7 @@ export function willPrecipitate(request: PrecipitationRequest): PrecipitationVer
   const exponent = activityExponent(ions, ionicStrength);
   const saturation = saturationOf(product, before, exponent);
   const precipitates = saturation.compare("1") > 0;
+  const equilibrium = once(() => atEquilibrium(request, whole, ions, before, total));
   const { after, fallsOut } = precipitates
     ? fallen(product, before, exponent)
     : { after: before, fallsOut: quantity("0 mol/L") };
@@ -147,6 +170,9 @@ export function willPrecipitate(request: PrecipitationRequest): PrecipitationVer
     saturation,
     volume: total,
     fallsOut,
+    get atEquilibrium() {
+      return equilibrium();
+    },
     ions: ions.map(({ formula }, i) => ({
       formula,
       before: before[i]!,
@@ -160,6 +186,48 @@ export function willPrecipitate(request: PrecipitationRequest): PrecipitationVer
       ...atThisPH(product),
       ...besides(request, product, { before, after, saturation, total }),
     ],
+  };
+}
+
+/** Every ion of the solutions with its amount in the mixture. */
+function amountsIn(solutions: readonly MixedSolution[]): MixedIon[] {
+  const list: MixedIon[] = [];
+  for (const { volume, ions } of solutions) {
+    const v = expectDimension(volume, "volume", "volume");
+    for (const { ion, concentration } of ions) {
+      const amount = expectDimension(concentration, "concentration", "concentration").times(v).to("mol");
+      list.push({ formula: ion, amount });
+    }
+  }
+  return list;
+}
+
+/** The verdict of the whole balance; undefined where it ends. */
+function atEquilibrium(
+  request: PrecipitationRequest,
+  product: SolubilityProduct,
+  ions: readonly DissolvedIon[],
+  before: readonly Quantity<"concentration">[],
+  total: Quantity<"volume">,
+): EquilibriumVerdict | undefined {
+  const found = inMixture(product, amountsIn(request.solutions), total, request.pH);
+  if (found === undefined) return undefined;
+  const { saturation, stands, warnings } = found;
+  const fallsOut = (stands?.dividedBy(total).to("mol/L") ?? quantity("0 mol/L")).named({
+    symbol: "falls out",
+    label: `${product.solid} that falls out, per volume of the mixture`,
+  }) as Quantity<"concentration">;
+  return {
+    precipitates: stands !== undefined,
+    saturation,
+    fallsOut,
+    ions: ions.flatMap(({ formula }, i) => {
+      const after = stands === undefined ? before[i]! : found.left(formula);
+      if (after === undefined) return [];
+      const left = after.named({ label: `${formula} left in the liquor, in all its forms` });
+      return [{ formula, after: left as Quantity<"concentration">, shareLeft: left.dividedBy(before[i]!).to("%") }];
+    }),
+    warnings,
   };
 }
 

@@ -1,0 +1,100 @@
+// A mixture of ions at equilibrium, with one solid that may stand: protons, hydroxide, ligands and activities are counted.
+
+import { type AqueousComposition, aqueousComposition } from "../../aqueous";
+import { originOf } from "../../aqueous/composition/composition";
+import { AqueousError } from "../../aqueous/error";
+import { chargeOf, keyOf } from "../../aqueous/mixture/notation";
+import { type NumberLike, type Quantity, quantity } from "../../quantity";
+import type { SolubilityProduct } from "./product";
+
+/** An ion with its amount in the mixture. */
+export interface MixedIon {
+  readonly formula: string;
+  readonly amount: Quantity;
+}
+
+/** The solid in the mixture. */
+export interface InMixture {
+  /** Ion activity product over the solubility product, before anything falls. */
+  readonly saturation: Quantity;
+  /** Amount of the solid that stands at equilibrium. */
+  readonly stands: Quantity | undefined;
+  /** What stays dissolved of an ion, whatever it is bound to; undefined for hydroxide. */
+  left(ion: string): Quantity | undefined;
+  readonly warnings: readonly string[];
+}
+
+/** Ions that only balance charges. */
+const BYSTANDERS = { positive: "C4H12N+", negative: "ClO4-" } as const;
+
+/** log10 of the ion activity product of a solid, as the ions of its row. */
+function productIn(composition: AqueousComposition, product: SolubilityProduct): Quantity | undefined {
+  const { solved, maker } = originOf(composition);
+  const { model, solution } = solved;
+  const weights: (readonly [number, number])[] = [];
+  let ln = 0;
+  for (const { formula, count } of product.ions) {
+    const i = model.species.findIndex((one) => keyOf(one.formula) === keyOf(formula));
+    if (i < 0) return undefined;
+    weights.push([i, count]);
+    ln += count * solution.lnActivity[i]!;
+  }
+  const value = Math.exp(ln);
+  if (!(value > 0 && Number.isFinite(value))) return undefined;
+  return maker.make(value, "", { lnActivity: weights }, value, {
+    symbol: "Q",
+    label: "ion activity product",
+    rule: "product of activities^count, protons, complexes and ionic strength counted",
+  });
+}
+
+/** The mixture at equilibrium; undefined where it is too strong or holds what the tables do not know. */
+export function inMixture(
+  product: SolubilityProduct,
+  ions: readonly MixedIon[],
+  volume: Quantity,
+  pH: NumberLike | undefined,
+): InMixture | undefined {
+  let charge = 0;
+  for (const { formula, amount } of ions) charge += chargeOf(formula) * amount.in("mol").toNumber();
+  const bystander = charge > 0 ? BYSTANDERS.negative : BYSTANDERS.positive;
+  const dissolved = [
+    ...ions.map(({ formula, amount }) => ({ formula, amount })),
+    ...(charge === 0
+      ? []
+      : [{ formula: bystander, amount: quantity({ value: Math.abs(charge).toPrecision(12), unit: "mol" }) }]),
+  ] as unknown as Parameters<typeof aqueousComposition>[0]["dissolved"];
+  const ask = (only: readonly string[]): AqueousComposition =>
+    aqueousComposition({
+      water: volume as Quantity<"volume">,
+      dissolved,
+      solids: { only },
+      ...(pH === undefined ? {} : { pH }),
+    });
+  try {
+    const clear = ask([]);
+    const q = productIn(clear, product);
+    if (q === undefined) return undefined;
+    const saturation = q.dividedBy(product.value).named({
+      symbol: "Q/Ksp",
+      label: "ion activity product over solubility product",
+      rule: "product of activities^count / Ksp",
+    });
+    const name = product.form === undefined ? product.solid : `${product.solid} (${product.form})`;
+    const settled = saturation.compare("1") > 0 ? ask([name]) : clear;
+    const solid = settled.solids[0];
+    return {
+      saturation,
+      stands: solid?.amount,
+      left: (ion) => {
+        const key = [...originOf(settled).read.network.express(ion).of.keys()].find((one) => one !== "H+");
+        if (key === undefined) return undefined;
+        return settled.filtrate.find(({ formula }) => keyOf(formula) === key)?.concentration;
+      },
+      warnings: settled.warnings.filter((text) => text.startsWith("rough") || text.includes("oxidises")),
+    };
+  } catch (error) {
+    if (error instanceof AqueousError) return undefined;
+    throw error;
+  }
+}
