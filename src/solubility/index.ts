@@ -30,6 +30,7 @@ export type { GasPressureBasis, GasSolubility } from "./gas";
 export { gasSolubility } from "./gas";
 export type { CarbonatePrecipitant, CarbonateVerdict } from "./precipitating/carbonate";
 export { precipitatedCarbonate } from "./precipitating/carbonate";
+export type { CarbonateLiquor } from "./precipitating/carbonate-liquor";
 export type { HydroxideRequest, HydroxideWindow } from "./precipitating/hydroxide";
 export { hydroxidePrecipitationRange } from "./precipitating/hydroxide";
 export type { IonConcentration } from "./precipitating/ion-balance";

@@ -4,6 +4,7 @@
 
 import { parseFormula } from "../../formula";
 import { bisected } from "../../foundation/bisect";
+import { once } from "../../foundation/memo";
 import { ACID_STEPS } from "../../ion/data/acid-steps";
 import { applyFunction, type ConcentrationText, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
@@ -13,6 +14,7 @@ import { CARBONATES, HYDROLYSED, type HydrolysedRow } from "../data/carbonates";
 import { cite, type SourceKey } from "../data/sources";
 import { SolubilityError } from "../error";
 import { CARBONATE } from "../options";
+import { type CarbonateLiquor, carbonateLiquor } from "./carbonate-liquor";
 import { KW, sameIon } from "./ion-balance";
 import { type SolubilityProduct, solubilityProduct } from "./product";
 
@@ -37,7 +39,35 @@ export interface CarbonateVerdict {
   readonly source: SourceKey;
   /** The constants the index rests on. */
   readonly products: readonly SolubilityProduct[];
+  /**
+   * The liquor at equilibrium, metal at the concentration of the precipitant (at most 0.3 mol/L) and precipitant in 5 % excess:
+   * carbon dioxide kept, and gone. Undefined where it is not known.
+   */
+  readonly liquor: { readonly kept: CarbonateLiquor | undefined; readonly aired: CarbonateLiquor | undefined };
   readonly warnings: readonly string[];
+}
+
+/** Above this the liquor is too strong for the activity model, mol/L. */
+const MOST_METAL = 0.3;
+
+/** Both liquors, worked out when looked at. */
+function liquors(
+  metal: string,
+  precipitant: CarbonatePrecipitant,
+  concentration: Quantity,
+): CarbonateVerdict["liquor"] {
+  const c = concentration.in("mol/L").toNumber() > MOST_METAL ? quantity(`${MOST_METAL} mol/L`) : concentration;
+  const [kept, aired] = (["kept", "leaves"] as const).map((way) =>
+    once(() => carbonateLiquor(metal, precipitant, c, way)),
+  ) as [() => CarbonateLiquor | undefined, () => CarbonateLiquor | undefined];
+  return {
+    get kept() {
+      return kept();
+    },
+    get aired() {
+      return aired();
+    },
+  };
 }
 
 /** Index this far from 1 either way is still undecided; set on the outcomes the trade knows (nickel mixed, lead not). */
@@ -95,7 +125,8 @@ export function precipitatedCarbonate(request: {
   needChoice(precipitant, "precipitant", PRECIPITANTS);
   parseFormula(metal);
   const hydrolysed = HYDROLYSED.find((row) => sameIon(row.metal, metal));
-  if (hydrolysed !== undefined) return asHydroxide(metal, precipitant, hydrolysed);
+  if (hydrolysed !== undefined)
+    return asHydroxide(metal, precipitant, hydrolysed, quantity(request.concentration ?? "0.1 mol/L"));
   const entry = CARBONATES.find((candidate) => sameIon(candidate.metal, metal));
   if (entry === undefined) {
     throw new SolubilityError("solubility.no-data", `no carbonate constants for ${metal}`, {
@@ -136,6 +167,7 @@ export function precipitatedCarbonate(request: {
     practice: entry.practice[precipitant],
     source: entry.source,
     products: [carbonate, basic],
+    liquor: liquors(metal, precipitant, concentration),
     warnings: [...carbonate.warnings, ...basic.warnings],
   };
 }
@@ -165,7 +197,12 @@ function indexOf(ratio: Quantity, carbonate: SolubilityProduct, basic: Solubilit
   );
 }
 
-function asHydroxide(metal: string, precipitant: CarbonatePrecipitant, row: HydrolysedRow): CarbonateVerdict {
+function asHydroxide(
+  metal: string,
+  precipitant: CarbonatePrecipitant,
+  row: HydrolysedRow,
+  concentration: Quantity,
+): CarbonateVerdict {
   const practice = "hydrolyses: hydroxide falls and carbon dioxide leaves";
   return {
     metal,
@@ -176,6 +213,7 @@ function asHydroxide(metal: string, precipitant: CarbonatePrecipitant, row: Hydr
     practice,
     source: row.source,
     products: [],
+    liquor: liquors(metal, precipitant, concentration),
     warnings: [],
   };
 }
