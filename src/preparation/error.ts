@@ -16,6 +16,7 @@ export type PlanErrorCode =
   | "plan.no-residue"
   | "plan.forbidden-combination"
   | "plan.dangerous-product"
+  | "plan.does-not-go"
   | "plan.acknowledge"
   | "plan.json";
 

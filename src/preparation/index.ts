@@ -14,6 +14,15 @@ export type { DissolvingHeat } from "./dissolving-heat";
 export type { Drying } from "./drying";
 export type { PlanErrorCode } from "./error";
 export { PlanError } from "./error";
+export type { FeasibilityRequest } from "./feasibility/does-it-go";
+export { doesItGo } from "./feasibility/does-it-go";
+export type {
+  Feasibility,
+  FeasibilityCode,
+  FeasibilityReason,
+  FeasibilityVerdict,
+  FormedSolid,
+} from "./feasibility/feasibility";
 export type { Dilution as FeedDilution, Feed as MaterialFeed, Liquor } from "./feed";
 export type { Figure, MovedFigure } from "./figures";
 export type { Heat } from "./heat";

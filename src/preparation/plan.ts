@@ -14,6 +14,8 @@ import { plain, takenRequest } from "./door";
 import { type Drying, dryingOf } from "./drying";
 import { PlanError } from "./error";
 import { planned } from "./exact";
+import { feasibilityOf, refuseWhatDoesNotGo } from "./feasibility/does-it-go";
+import type { Feasibility } from "./feasibility/feasibility";
 import { type Figure, figuresOf, type MovedFigure, movedSince, readFigures } from "./figures";
 import { shareOf } from "./material";
 import { contradictionOf } from "./pack-name";
@@ -50,6 +52,8 @@ export interface Plan extends Batch {
   readonly drying: Drying;
   /** Share of the theory that may stay behind before a low yield needs a reason. */
   readonly handlingLoss: Quantity;
+  /** Does it go, how far, what forms in its place; a plan that does not go at all is refused. */
+  readonly feasibility: Feasibility;
   /** Names that contradict the form they are given for: the wrong pack, or water forgotten. */
   readonly warnings: readonly string[];
   /** Planning values in force that nobody told otherwise, with their sources. */
@@ -122,6 +126,8 @@ function make(request: PlanRequest, stored?: readonly Figure[]): Before & { read
   if (request.alternatives !== undefined) void batch.candidates;
   if (request.washing !== undefined) void batch.washing;
   const { materialBalance } = batch;
+  const feasibility = feasibilityOf(setting, batch);
+  refuseWhatDoesNotGo(feasibility, request);
   const own: Parts<Omit<Plan, keyof Batch | keyof PlanMethods>> = {
     kind: () => "plan" as const,
     title: () =>
@@ -143,6 +149,7 @@ function make(request: PlanRequest, stored?: readonly Figure[]): Before & { read
     procedure: () => procedureOf(setting),
     drying: () => dryingOf(setting.product.formula),
     handlingLoss: () => handlingLoss,
+    feasibility: () => feasibility,
     warnings: () =>
       [
         ...setting.materials.map(({ shelf, form }) => contradictionOf(shelf.name, form)),
@@ -182,7 +189,7 @@ export function behindPlan(plan: Plan): Before {
  * @returns the plan; what could not be computed is listed in `unknown` with what is missing
  * @throws {PlanError} `plan.request`, `plan.unknown-option`, `plan.no-such-product`, `plan.no-such-material`, `plan.unmatched-material`,
  *   `plan.missing-material`, `plan.scale`, `plan.strength`, `plan.too-small`, `plan.not-positive`,
- *   `plan.forbidden-combination`, `plan.dangerous-product`, `plan.acknowledge`; and the codes of `balance`, `parseFormula`
+ *   `plan.forbidden-combination`, `plan.dangerous-product`, `plan.does-not-go`, `plan.acknowledge`; and the codes of `balance`, `parseFormula`
  *   and `quantity` for what they read
  * @category Planning
  * @example

@@ -1,6 +1,7 @@
 // Laws over every table of the room: sources resolve, values can be read, nothing stands twice.
 import { parseFormula, quantity, sourceKeys } from "preparative";
 import { describe, expect, it } from "vitest";
+import { COUPLES, HOT_SULFURIC, IN_LYE, IN_WATER, OXIDISING_ACIDS, PASSIVE } from "../../src/preparation/data/couples";
 import { DELIQUESCENT, DRYING } from "../../src/preparation/data/drying";
 import { GASES } from "../../src/preparation/data/gases";
 import { GELS } from "../../src/preparation/data/gels";
@@ -12,9 +13,11 @@ import {
   TAKES_BACK,
 } from "../../src/preparation/data/insoluble";
 import { MISCIBLE } from "../../src/preparation/data/miscible";
+import { NEVER_IN_WATER, NO_TUTTON_SALT } from "../../src/preparation/data/never-in-water";
 import { PLANNING } from "../../src/preparation/data/planning";
 import { NOT_WARM, VARIABLE_WATER } from "../../src/preparation/data/products";
 import { TWO_SIZED } from "../../src/preparation/data/units";
+import { COATING, FIRED_OXIDES } from "../../src/preparation/data/unwilling-solids";
 import { VESSELS } from "../../src/preparation/data/vessels";
 import { VOLATILE } from "../../src/preparation/data/volatile";
 import { LEFT_IN_WASTE, WASTE_METALS } from "../../src/preparation/data/waste";
@@ -22,18 +25,28 @@ import { FLAMMABLE_GASES, IGNITION_FUMES, WORK_CAUTIONS } from "../../src/prepar
 import { tablesOf } from "../tools/tables";
 
 const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> = {
+  COATING: [COATING],
+  COUPLES,
   DELIQUESCENT,
   DRYING,
+  FIRED_OXIDES,
   FLAMMABLE_GASES,
   GASES,
   GELS,
+  HOT_SULFURIC: [HOT_SULFURIC],
   IGNITION,
   IGNITION_FUMES,
   INSOLUBLE_NONMETALS,
+  IN_LYE: [IN_LYE],
+  IN_WATER: [IN_WATER],
   LEFT_IN_WASTE,
   MISCIBLE,
+  NEVER_IN_WATER,
   NOT_WARM,
+  NO_TUTTON_SALT: [NO_TUTTON_SALT],
   OXIDES,
+  OXIDISING_ACIDS: [OXIDISING_ACIDS],
+  PASSIVE,
   PLANNING: Object.values(PLANNING),
   PRECIPITATES,
   SOLUBLE_CYANIDOFERRATES,
@@ -68,6 +81,11 @@ describe("the tables of the preparation room", () => {
       if (limit !== undefined) expect(quantity(limit.share as "1 %").isPositive()).toBe(true);
     for (const { upTo } of DRYING) expect(Number(upTo)).toBeGreaterThanOrEqual(20);
     for (const { sizes } of VESSELS) expect([...sizes].sort((a, b) => a - b)).toEqual(sizes);
+    for (const { volts, high, low } of COUPLES) {
+      expect(Math.abs(Number(volts))).toBeLessThan(3.1);
+      expect(high).toBeGreaterThan(low);
+    }
+    for (const { oxide } of FIRED_OXIDES) expect(parseFormula(oxide).symbols).toContain("O");
     for (const { from, to } of VARIABLE_WATER) expect(from).toBeLessThan(to);
   });
 
@@ -78,6 +96,8 @@ describe("the tables of the preparation room", () => {
       expect(new Set(hills).size).toBe(rows.length);
     }
     const once = (list: readonly string[]): void => expect(new Set(list).size).toBe(list.length);
+    once(COUPLES.map((row) => `${row.element} ${row.high} ${row.low}`));
+    once(FIRED_OXIDES.map((row) => row.oxide));
     once(DRYING.map((row) => row.formula));
     once(IGNITION.map((row) => row.formula));
     once(OXIDES.map((row) => row.metal));

@@ -14,6 +14,7 @@ import { isAcid } from "../acids";
 import type { SourceKey } from "../data/sources";
 import { PlanError } from "../error";
 import { exact, planned } from "../exact";
+import { DOES_NOT_GO } from "../feasibility/feasibility";
 import type { Material } from "../material";
 import type { PlanRequest } from "../request";
 import type { Species } from "../species";
@@ -158,6 +159,7 @@ const acknowledgeable = (): Set<string> =>
       .filter((row) => row.severity === "forbid")
       .map((row) => row.code),
     "poison-gas",
+    ...DOES_NOT_GO,
   ]);
 
 /** The codes of a request, or an error: only a list of known codes opens anything. */

@@ -1,0 +1,73 @@
+// Metals in acids, lyes and salt solutions: standard potentials, and what keeps a metal from doing what its potential allows.
+import type { SourceKey } from "./sources";
+
+/** A couple: an element from one oxidation state to another, in acid solution at 25 °C. */
+export interface CoupleRow {
+  readonly element: string;
+  readonly high: number;
+  readonly low: number;
+  /** V against hydrogen. */
+  readonly volts: string;
+  readonly source: SourceKey;
+}
+
+const row = (element: string, high: number, low: number, volts: string): CoupleRow => ({
+  element,
+  high,
+  low,
+  volts,
+  source: "memory",
+});
+
+// biome-ignore format: a table, a few couples a line
+export const COUPLES: readonly CoupleRow[] = [
+  row("Li", 1, 0, "-3.04"), row("K", 1, 0, "-2.93"), row("Rb", 1, 0, "-2.98"), row("Cs", 1, 0, "-3.03"), row("Ba", 2, 0, "-2.91"), row("Sr", 2, 0, "-2.90"),
+  row("Ca", 2, 0, "-2.87"), row("Na", 1, 0, "-2.71"), row("Mg", 2, 0, "-2.37"), row("La", 3, 0, "-2.38"), row("Ce", 3, 0, "-2.34"), row("Be", 2, 0, "-1.85"),
+  row("Al", 3, 0, "-1.66"), row("Ti", 2, 0, "-1.63"), row("Mn", 2, 0, "-1.18"), row("V", 2, 0, "-1.13"), row("Zn", 2, 0, "-0.76"), row("Cr", 3, 0, "-0.74"), row("Cr", 2, 0, "-0.91"),
+  row("Fe", 2, 0, "-0.44"), row("Fe", 3, 0, "-0.04"), row("Cd", 2, 0, "-0.40"), row("In", 3, 0, "-0.34"), row("Tl", 1, 0, "-0.34"), row("Co", 2, 0, "-0.28"), row("Ni", 2, 0, "-0.26"),
+  row("Sn", 2, 0, "-0.14"), row("Sn", 4, 0, "0.01"), row("Pb", 2, 0, "-0.13"), row("H", 1, 0, "0.00"), row("Sb", 3, 0, "0.20"), row("As", 3, 0, "0.25"), row("Bi", 3, 0, "0.31"),
+  row("Cu", 2, 0, "0.34"), row("Cu", 1, 0, "0.52"), row("Ag", 1, 0, "0.80"), row("Hg", 2, 0, "0.85"), row("Hg", 1, 0, "0.80"), row("Pd", 2, 0, "0.95"), row("Pt", 2, 0, "1.19"), row("Au", 3, 0, "1.50"),
+  row("Cu", 2, 1, "0.16"), row("Fe", 3, 2, "0.77"), row("Sn", 4, 2, "0.15"), row("Ce", 4, 3, "1.61"), row("Co", 3, 2, "1.82"), row("Cr", 6, 3, "1.36"), row("Mn", 7, 2, "1.51"), row("Mn", 7, 4, "1.69"),
+  row("Mn", 4, 2, "1.23"), row("N", 5, 2, "0.96"), row("N", 5, 4, "0.80"), row("N", 5, 3, "0.94"), row("O", -1, -2, "1.78"), row("O", 0, -2, "1.23"), row("O", 0, -1, "0.70"),
+  row("F", 0, -1, "2.87"), row("Cl", 0, -1, "1.36"), row("Cl", 1, -1, "1.48"), row("Cl", 5, -1, "1.45"), row("Br", 0, -1, "1.07"), row("Br", 5, -1, "1.42"), row("I", 0, -1, "0.54"), row("I", 5, 0, "1.20"), row("I", 5, -1, "1.09"),
+  row("S", 0, -2, "0.14"), row("S", 6, 4, "0.17"), row("S", 7, 6, "2.01"),
+];
+
+/** A metal that does not dissolve in an acid although its potential allows it. */
+export interface PassiveRow {
+  readonly metal: string;
+  /** Anions of the acid. */
+  readonly anions: readonly string[];
+  /** It stops, or it is only slow. */
+  readonly stops: boolean;
+  readonly why: string;
+  readonly source: SourceKey;
+}
+
+// biome-ignore format: a table, one metal a line
+export const PASSIVE: readonly PassiveRow[] = [
+  { metal: "Pb", anions: ["SO4^2-"], stops: true, why: "lead sulfate coats the metal", source: "commonPractice" },
+  { metal: "Pb", anions: ["Cl-", "Br-"], stops: true, why: "lead chloride coats the metal", source: "commonPractice" },
+  { metal: "Pb", anions: ["PO4^3-", "F-", "C2O4^2-", "CO3^2-"], stops: true, why: "its insoluble salt coats the metal", source: "commonPractice" },
+  { metal: "Al", anions: ["NO3-"], stops: true, why: "nitric acid makes the oxide film thicker", source: "commonPractice" },
+  { metal: "Cr", anions: ["NO3-"], stops: true, why: "nitric acid makes chromium passive", source: "commonPractice" },
+  { metal: "Ti", anions: ["NO3-", "SO4^2-", "Cl-", "CH3COO-"], stops: true, why: "its oxide film stands all cold dilute acids but hydrofluoric", source: "commonPractice" },
+  { metal: "Al", anions: ["SO4^2-", "CH3COO-", "C6H5O7^3-", "PO4^3-"], stops: false, why: "the oxide film makes it slow: warm, or a little chloride", source: "commonPractice" },
+  { metal: "Ca", anions: ["SO4^2-", "C2O4^2-", "PO4^3-", "F-"], stops: false, why: "the salt coats the metal", source: "commonPractice" },
+  { metal: "Mg", anions: ["F-", "PO4^3-", "C2O4^2-"], stops: true, why: "its insoluble salt coats the metal", source: "commonPractice" },
+];
+
+/** Metals that lye dissolves with hydrogen. */
+export const IN_LYE = { metals: ["Al", "Zn", "Ga", "Be", "Sn", "Si"], source: "commonPractice" } as const;
+/** Metals that take hydrogen from cold water, and one that does so beside whatever else it does. */
+export const IN_WATER = {
+  metals: ["Li", "Na", "K", "Rb", "Cs", "Ca", "Sr", "Ba"],
+  slowly: ["Mg", "La", "Ce"],
+  source: "commonPractice",
+} as const;
+
+/** Acids of which the anion, not the hydrogen, oxidises a metal: they give no hydrogen. */
+export const OXIDISING_ACIDS = { anions: ["NO3-"], but: ["Mg", "Mn"], source: "commonPractice" } as const;
+
+/** Metals that hot concentrated sulfuric acid leaves alone. */
+export const HOT_SULFURIC = { not: ["Au", "Pt", "Ir", "Rh", "Pb"], source: "commonPractice" } as const;

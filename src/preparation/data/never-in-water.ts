@@ -1,0 +1,49 @@
+// Compounds that water does not let be: what their ions make of each other in its place. Normal carbonates of cations as acid
+// as iron(III) give the hydroxide and carbon dioxide, sulfides and sulfites of aluminium and chromium the hydroxide and the
+// gas; iodide and cyanide reduce copper(II), iodide and sulfide iron(III).
+import type { SourceKey } from "./sources";
+
+/** One kind of compound. */
+export interface NeverInWaterRow {
+  readonly cations: readonly string[];
+  readonly anions: readonly string[];
+  /** Crystal water that the row is limited to. */
+  readonly waters?: number;
+  /** What stands in its place, for one cation: formula and how many; empty where nothing falls. */
+  readonly instead: readonly { readonly formula: string; readonly cations: number }[];
+  readonly why: string;
+  readonly source: SourceKey;
+}
+
+const hydroxide = (formula: string): NeverInWaterRow["instead"] => [{ formula, cations: 1 }];
+const CARBONATES = ["CO3^2-", "HCO3-"];
+const GASES_GO = "the cation is too acid: the hydroxide forms and the gas leaves";
+
+// biome-ignore format: a table, one kind of compound a line
+export const NEVER_IN_WATER: readonly NeverInWaterRow[] = [
+  { cations: ["Al^3+"], anions: CARBONATES, instead: hydroxide("Al(OH)3"), why: "carbonate makes the hydroxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
+  { cations: ["Fe^3+"], anions: CARBONATES, instead: hydroxide("Fe(OH)3"), why: "carbonate makes the hydroxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
+  { cations: ["Cr^3+"], anions: CARBONATES, instead: hydroxide("Cr(OH)3"), why: "carbonate makes the hydroxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
+  { cations: ["Ga^3+"], anions: CARBONATES, instead: hydroxide("Ga(OH)3"), why: "carbonate makes the hydroxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
+  { cations: ["Sn^2+"], anions: CARBONATES, instead: hydroxide("SnO"), why: "carbonate makes the hydrous oxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
+  { cations: ["Sn^4+"], anions: CARBONATES, instead: hydroxide("SnO2"), why: "carbonate makes the hydrous oxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
+  { cations: ["Ti^4+", "Ti^3+"], anions: CARBONATES, instead: hydroxide("TiO2"), why: "carbonate makes the hydrous oxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
+  { cations: ["Zr^4+"], anions: CARBONATES, instead: hydroxide("ZrO2"), why: "carbonate makes the hydrous oxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
+  { cations: ["Al^3+"], anions: ["S^2-", "HS-", "SO3^2-", "HSO3-"], instead: hydroxide("Al(OH)3"), why: GASES_GO, source: "commonPractice" },
+  { cations: ["Cr^3+"], anions: ["S^2-", "HS-", "SO3^2-", "HSO3-"], instead: hydroxide("Cr(OH)3"), why: GASES_GO, source: "commonPractice" },
+  { cations: ["Ti^4+"], anions: ["S^2-", "SO3^2-"], instead: hydroxide("TiO2"), why: GASES_GO, source: "commonPractice" },
+  { cations: ["Fe^3+"], anions: ["S^2-", "HS-"], instead: hydroxide("FeS"), why: "iron(III) oxidises sulfide: iron(II) sulfide and sulfur fall", source: "commonPractice" },
+  { cations: ["Fe^3+"], anions: ["SO3^2-", "HSO3-"], instead: [], why: "iron(III) oxidises sulfite to sulfate, and iron(II) is left", source: "commonPractice" },
+  { cations: ["Fe^3+"], anions: ["I-"], instead: [], why: "iron(III) oxidises iodide: iodine and iron(II) iodide", source: "commonPractice" },
+  { cations: ["Cu^2+"], anions: ["I-"], instead: hydroxide("CuI"), why: "copper(II) oxidises iodide: copper(I) iodide falls, and iodine is set free", source: "commonPractice" },
+  { cations: ["Cu^2+"], anions: ["CN-"], instead: hydroxide("CuCN"), why: "copper(II) oxidises cyanide: copper(I) cyanide falls, and cyanogen leaves", source: "commonPractice" },
+  { cations: ["Mg^2+"], anions: ["S^2-"], instead: hydroxide("Mg(OH)2"), why: "water takes the sulfide apart: the hydroxide forms, hydrogen sulfide stays in solution", source: "commonPractice" },
+];
+
+/** Double sulfates of the type of Mohr's salt: with these cations in place of potassium or ammonium none crystallises. */
+export const NO_TUTTON_SALT = {
+  cations: ["Na+", "Li+", "Ca^2+"],
+  waters: 6,
+  why: "double sulfates with six waters form with potassium and ammonium, not with so small or so highly charged a cation",
+  source: "commonPractice",
+} as const satisfies { cations: readonly string[]; waters: number; why: string; source: SourceKey };

@@ -1,0 +1,226 @@
+// The equilibrium of a mixture in plain numbers: the same model and solver as `aqueousComposition`, without the graph behind
+// its figures, so that a plan can ask it every time.
+
+import { termsOf } from "../../aqueous/mixture/material";
+import {
+  type Brought,
+  broughtBy,
+  keysOf,
+  molesOf,
+  solveMoles,
+  TOO_STRONG,
+  waterMoles,
+} from "../../aqueous/mixture/mixture";
+import type { ModelCondition } from "../../aqueous/mixture/model";
+import { type Network, network, type Phase } from "../../aqueous/mixture/network";
+import { HYDRON, type Key } from "../../aqueous/mixture/notation";
+import { carbonDioxideOf, keptModel, type SolidsAllowed } from "../../aqueous/mixture/request";
+import { type Solution, solutionOf } from "../../aqueous/solve/sensitivity";
+import { type Formula, parseFormula } from "../../formula";
+import { attempt } from "../../foundation/error";
+import { remembering } from "../../foundation/memo";
+import { quantity } from "../../quantity";
+
+/** What goes in, mol. */
+export interface Pour {
+  readonly formula: Formula;
+  readonly moles: number;
+}
+
+/** A solid that stands in a beaker. */
+export interface Standing {
+  readonly phase: Phase;
+  readonly moles: number;
+}
+
+/** A beaker at equilibrium. */
+export interface Beaker {
+  readonly pH: number;
+  readonly ionicStrength: number;
+  readonly solids: readonly Standing[];
+  /** Everything of a component that was put in, and what of it stays dissolved, mol. */
+  readonly total: (key: Key) => number;
+  readonly dissolved: (key: Key) => number;
+  /** Mean number of hydrons bound to a dissolved component. */
+  readonly hydrons: (key: Key) => number;
+  /** What of a component carries so many hydrons or fewer, mol. */
+  readonly barely: (key: Key, hydrons: number) => number;
+  /** Components that are there. */
+  readonly components: readonly Key[];
+  readonly conditions: readonly ModelCondition[];
+  /** Solids that were left out, with the reason. */
+  readonly excluded: readonly { readonly phase: Phase; readonly why: string }[];
+  /** kg of water it was computed for; more than asked for where that was too strong for the model. */
+  readonly water: number;
+}
+
+/** How a beaker is kept. */
+export interface Keeping {
+  readonly carbonDioxide: "kept" | "leaves";
+  readonly solids: SolidsAllowed;
+  /** Added to pKsp of solids whose components fit: what a doubtful constant may be off. */
+  readonly lower?: { readonly by: number; readonly which: (phase: Phase) => boolean } | undefined;
+}
+
+type Composition = ReadonlyMap<Key, number>;
+
+const read = /* @__PURE__ */ remembering<Brought | undefined>(500);
+
+/** What a formula brings to water; undefined for what cannot be said. */
+function bring(formula: Formula): Brought | undefined {
+  return read(formula.toString(), () => {
+    const outcome = attempt(() => termsOf(formula, network()));
+    if (!outcome.ok) return undefined;
+    const ingredient = {
+      formula: formula.toString(),
+      amount: quantity("1 mol"),
+      terms: outcome.value,
+      litres: undefined,
+    } as const;
+    return broughtBy(ingredient as Brought["ingredient"], network());
+  });
+}
+
+/** A formula in components of the network, water left out; undefined for what cannot be said. */
+export const componentsOf = (formula: Formula): Composition | undefined => bring(formula)?.of;
+
+/** Is it of the network, or would it stand in the water as a stranger? */
+export function isKnown(formula: Formula): boolean {
+  const of = componentsOf(formula);
+  if (of === undefined) return false;
+  const whole: Network = network();
+  return [...of.keys()].every((key) => key === HYDRON || known(whole).has(key));
+}
+
+const knownKeys = new WeakMap<Network, Set<Key>>();
+
+/** Components that some species or solid is made of. */
+function known(whole: Network): Set<Key> {
+  let keys = knownKeys.get(whole);
+  if (keys === undefined) {
+    keys = new Set();
+    for (const { of } of whole.species) for (const key of of.keys()) keys.add(key);
+    for (const { of } of whole.phases) for (const key of of.keys()) keys.add(key);
+    knownKeys.set(whole, keys);
+  }
+  return keys;
+}
+
+/** How often one composition goes into another; undefined where they are not proportional. */
+export function ratio(whole: Composition, part: Composition): number | undefined {
+  let found: number | undefined;
+  if (whole.size !== part.size || whole.size === 0) return undefined;
+  for (const [key, count] of whole) {
+    const other = part.get(key);
+    if (other === undefined) return undefined;
+    const here = count / other;
+    if (found !== undefined && Math.abs(here - found) > 1e-9 * Math.abs(found)) return undefined;
+    found = here;
+  }
+  return found !== undefined && found > 0 ? found : undefined;
+}
+
+/** Constants serve from 5 to 60 °C. */
+export const served = (celsius: number): number => Math.min(60, Math.max(5, celsius));
+
+/** Strongest liquor a mixture is thinned to, mol/kg: the model ends at 3. */
+const THINNED = 2.5;
+/** kg of water for a mole of product, where nobody says how much there is. */
+const USUAL = 1;
+
+function build(brought: readonly Brought[], moles: readonly number[], kg: number, celsius: number, how: Keeping) {
+  const { atm, held } = carbonDioxideOf(how.carbonDioxide);
+  const model = keptModel(network(), keysOf(brought), celsius, { pH: false, carbonDioxide: { atm, held } }, how.solids);
+  const water = quantity({ value: String(kg), unit: "kg" });
+  const { system } = model.equilibrium;
+  const moved: number[] = [];
+  if (how.lower !== undefined)
+    for (const [j, { phase }] of model.conditions.entries())
+      if (phase?.kind === "solid" && how.lower.which(phase)) moved.push(system.m + j);
+  const shift = (how.lower?.by ?? 0) * Math.LN10;
+  for (const row of moved) system.lnK[row]! -= shift;
+  try {
+    const solved = solveMoles(
+      model,
+      molesOf(model, brought, moles),
+      waterMoles(water as Parameters<typeof waterMoles>[0], brought, moles),
+      false,
+    );
+    return { model, ...solved, solution: solutionOf(model.equilibrium.tableau) };
+  } finally {
+    for (const row of moved) system.lnK[row]! += shift;
+  }
+}
+
+/** Let a mixture come to equilibrium; undefined where something in it cannot be computed. */
+export function settle(
+  pours: readonly Pour[],
+  water: number | undefined,
+  celsius: number,
+  how: Keeping,
+): Beaker | undefined {
+  const brought: Brought[] = [];
+  const moles: number[] = [];
+  for (const { formula, moles: n } of pours) {
+    const one = bring(formula);
+    if (one === undefined) return undefined;
+    if (!(n > 0)) continue;
+    brought.push(one);
+    moles.push(n);
+  }
+  let kg = water ?? USUAL;
+  for (let turn = 0; turn < 8; turn += 1) {
+    const outcome = attempt(() => build(brought, moles, kg, served(celsius), how));
+    if (!outcome.ok) {
+      if (outcome.error.code !== "aqueous.too-strong" && outcome.error.code !== "aqueous.not-converged")
+        return undefined;
+      kg *= 3;
+      continue;
+    }
+    const { solution } = outcome.value;
+    if (solution.ionicStrength <= TOO_STRONG) return beakerOf(outcome.value, kg);
+    kg *= Math.max(1.3, solution.ionicStrength / THINNED);
+  }
+  return undefined;
+}
+
+function beakerOf(
+  { model, kilograms, totals, solution }: ReturnType<typeof build> & { readonly solution: Solution },
+  water: number,
+): Beaker {
+  const { components, species, conditions } = model;
+  const hydron = components.indexOf(HYDRON);
+  const solids: Standing[] = [];
+  for (const [j, { phase, kind }] of conditions.entries()) {
+    const amount = solution.amount[j]!;
+    if (kind !== "solid" || phase === undefined || !(amount > 0)) continue;
+    solids.push({ phase, moles: amount * kilograms });
+  }
+  solids.sort((a, b) => b.moles - a.moles);
+  const sumOver = (key: Key, weight: (of: Composition) => number): number => {
+    let sum = 0;
+    for (const [i, { expression }] of species.entries()) {
+      const count = expression.of.get(key) ?? 0;
+      if (count !== 0) sum += weight(expression.of) * solution.molality[i]!;
+    }
+    return sum * kilograms;
+  };
+  const dissolved = (key: Key): number => sumOver(key, (of) => of.get(key)!);
+  return {
+    pH: -solution.lnActivity[hydron]! / Math.LN10,
+    ionicStrength: solution.ionicStrength,
+    solids,
+    total: (key) => (components.includes(key) ? totals[components.indexOf(key)]! * kilograms : 0),
+    dissolved,
+    hydrons: (key) => sumOver(key, (of) => of.get(HYDRON) ?? 0) / dissolved(key),
+    barely: (key, hydrons) =>
+      sumOver(key, (of) => ((of.get(HYDRON) ?? 0) / of.get(key)! <= hydrons ? of.get(key)! : 0)),
+    components,
+    conditions,
+    excluded: model.excluded,
+    water,
+  };
+}
+
+/** A solid's formula as the formula layer prints it. */
+export const printed = (phase: Phase): string => parseFormula(phase.formula).toUnicode();

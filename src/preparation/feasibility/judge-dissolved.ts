@@ -1,0 +1,145 @@
+// A product that stays in the liquor: do the solids dissolve, do its ions stay, and does the acid let go of its hydrogen?
+import type { Phase } from "../../aqueous/mixture/network";
+import type { Key } from "../../aqueous/mixture/notation";
+import { type Beaker, componentsOf, printed, ratio, settle } from "./beaker";
+import type { Case, Put } from "./case";
+import type { Reason, Ruling } from "./feasibility";
+import { judgePair } from "./judge-pair";
+import { conditions, GOES, isSoluble, NOTHING, solidsIn, standingOf } from "./judge-precipitate";
+import { coatOf } from "./judge-solid";
+import { beakersOf, holds, percent, potOf } from "./pot";
+
+const HYDRON = "H+";
+/** Less of the product's ions than this in the state they should be in is no solution of it. */
+const HALF = 0.5;
+/** Acids that boil away from a liquor that sulfuric or phosphoric acid was put into. */
+const DRIVEN_OUT = new Set(["ClH", "BrH", "FH", "HNO3", "C2H4O2", "CH2O2"]);
+/** Gases that are acids as soon as they are in water. */
+const ANHYDRIDES = new Set(["CO2", "O2S"]);
+const DRIVES = new Set(["H2O4S", "H3O4P"]);
+
+type Composition = ReadonlyMap<Key, number>;
+
+/** Part of the product that the liquor can give: its scarcest ion, in solution or in the product itself. */
+function shareIn(
+  beaker: Beaker,
+  of: Composition,
+  soluble: (phase: Phase) => boolean,
+): { readonly share: number; readonly scarce: Key | undefined } {
+  const solid = standingOf(beaker, of);
+  // a soluble salt that stands for want of water is no loss
+  const bound = (key: Key): number =>
+    beaker.solids.reduce(
+      (n, { phase, moles }) =>
+        n + (ratio(phase.of, of) === undefined && soluble(phase) ? moles * (phase.of.get(key) ?? 0) : 0),
+      0,
+    );
+  let share = 1;
+  let scarce: Key | undefined;
+  for (const [key, count] of of) {
+    if (key === HYDRON) continue;
+    const here = (beaker.dissolved(key) + bound(key)) / count + solid;
+    if (here < share) [share, scarce] = [here, key];
+  }
+  return { share, scarce };
+}
+
+/**
+ * Part of the product's acid ions that carries no more hydrogen than in a solution of the product: 1 where all of them are
+ * what they should be.
+ */
+function freed(beaker: Beaker, own: Beaker, of: Composition): number {
+  let least = 1;
+  for (const [key, count] of of) {
+    if (key === HYDRON || key.endsWith("+")) continue;
+    const carried = Math.round(own.hydrons(key));
+    if (Number.isFinite(carried)) least = Math.min(least, beaker.barely(key, carried + 0.25) / count);
+  }
+  return least;
+}
+
+/** Does an acid that stays leave the product's ions as they are in its own solution? */
+function acidStrength(c: Case, beaker: Beaker, of: Composition): Reason | undefined {
+  const acid = c.put.find(
+    ({ made, species }) => made.acid !== undefined || ANHYDRIDES.has(species.formula.compositionText),
+  );
+  const weaker = c.made.find(({ made }) => made.kind === "acid");
+  if (acid === undefined || weaker === undefined || weaker === c.product || standingOf(beaker, of) > 0.5)
+    return undefined;
+  const own = settle([{ formula: c.product.species.formula, moles: 1 }], beaker.water, c.celsius, {
+    carbonDioxide: "kept",
+    solids: "fresh",
+  });
+  if (own === undefined) return undefined;
+  const share = freed(beaker, own, of);
+  if (share >= HALF) return undefined;
+  const composition = (one: Put["species"]): string => one.formula.compositionText;
+  if (DRIVEN_OUT.has(composition(weaker.species)) && DRIVES.has(composition(acid.species))) return undefined;
+  return {
+    code: "acid-strength",
+    text: `${acid.species.name} does not set ${weaker.species.name} free: at pH ${beaker.pH.toFixed(1)} only ${percent(share)} of the ions of ${c.product.species.name} have given up the hydrogen they should`,
+    figures: [{ value: share, unit: "", label: "share of the ions without that hydrogen" }, ...conditions(beaker)],
+    source: "constants",
+  };
+}
+
+/** The verdict on a product that stays dissolved; undefined where its ions are not known. */
+export function judgeDissolved(c: Case): Ruling | undefined {
+  const of = componentsOf(c.product.species.formula);
+  const pot = potOf(c);
+  const beakers = of === undefined || pot === undefined ? undefined : beakersOf(c, pot);
+  if (of === undefined || pot === undefined || beakers === undefined || !holds(beakers, of)) return undefined;
+  const { kept, gone } = beakers;
+  // what gives carbon dioxide off goes on until it has gone; who keeps it in a vessel says so by leaving it out
+  const gives = c.made.some(({ species }) => species.formula.compositionText === "CO2");
+  const soluble = isSoluble(c);
+  const [a, b] = [shareIn(kept, of, soluble), shareIn(gone, of, soluble)];
+  const first = gives ? b.share >= a.share : b.share < a.share;
+  const beaker = first ? gone : kept;
+  const { share, scarce } = first ? b : a;
+  const solids = solidsIn(beaker);
+  const coats = coatOf(c);
+  const { name } = c.product.species;
+  const reasons: Reason[] = [
+    {
+      code: "equilibrium",
+      text:
+        solids.length === 0
+          ? `everything is in solution at pH ${beaker.pH.toFixed(1)}`
+          : `${percent(share)} of what ${name} needs is in solution at pH ${beaker.pH.toFixed(1)}; ${solids.map((s) => `${percent(s.share)} as ${s.formula}`).join(", ")}`,
+      figures: [{ value: share, unit: "", label: "share of the theory in solution" }, ...conditions(beaker)],
+      source: "constants",
+    },
+    ...coats,
+  ];
+  const weak = acidStrength(c, beaker, of);
+  if (weak !== undefined) return { verdict: "does not go", share: 0, solids, reasons: [weak, ...reasons] };
+  if (share < GOES && scarce !== undefined) {
+    const taker = beaker.solids.find(({ phase }) => phase.of.has(scarce));
+    const wasPut =
+      taker !== undefined &&
+      c.put.some(({ species }) => {
+        const put = componentsOf(species.formula);
+        return put !== undefined && ratio(taker.phase.of, put) !== undefined;
+      });
+    if (taker !== undefined && wasPut)
+      reasons.push({ code: "stays", text: `${printed(taker.phase)} stays what it is`, source: "constants" });
+    const other =
+      taker !== undefined && !wasPut && taker.phase.of.get(scarce)! * taker.moles > 0.5 * beaker.total(scarce);
+    return {
+      verdict: other ? "another solid forms" : share < NOTHING ? "does not go" : "goes in part",
+      share,
+      solids,
+      reasons,
+    };
+  }
+  const pair = judgePair(c);
+  if (pair !== undefined)
+    return {
+      ...pair,
+      solids: [...pair.solids, ...solids.filter((s) => !pair.solids.some((p) => p.formula === s.formula))],
+      reasons: [...pair.reasons, ...reasons],
+    };
+  if (coats.length > 0) return { verdict: "goes in part", solids, reasons };
+  return { verdict: "goes", share, solids, reasons };
+}

@@ -1,0 +1,47 @@
+// What heat does to a dry solid, by the table of thermal steps.
+
+import { parseFormula } from "../../formula";
+import { readNotation } from "../../ion/notation";
+import { thermalOf } from "../../substance/registry/thermal";
+import { sameCore } from "../species";
+import type { Case } from "./case";
+import type { Ruling } from "./feasibility";
+
+/** The verdict on a thermal decomposition. */
+export function judgeHeat(c: Case): Ruling {
+  const { product } = c;
+  const { name, formula } = product.species;
+  const feed = c.put.find(({ made }) => made.kind !== "element") ?? c.put[0]!;
+  const row = thermalOf(readNotation(feed.species.formula));
+  const step = row?.steps.find(({ remains, leaves }) =>
+    [...remains, ...leaves].some((one) => sameCore(parseFormula(one.formula), formula)),
+  );
+  if (row !== undefined && step !== undefined)
+    return {
+      verdict: "goes",
+      share: 1,
+      solids: product.gas ? [] : [{ formula: name, moles: 1, share: 1 }],
+      reasons: [
+        {
+          code: "thermal",
+          text: `${feed.species.name} gives ${name} from ${step.from} °C on`,
+          figures: [{ value: Number(step.from), unit: "°C", label: `heat from which ${name} forms` }],
+          source: row.source,
+        },
+      ],
+    };
+  return {
+    verdict: "unknown",
+    solids: [],
+    reasons: [
+      {
+        code: "missing",
+        text:
+          row === undefined
+            ? `missing: what heat does to ${feed.species.name}, step by step`
+            : `missing: a step in which ${feed.species.name} gives ${name}; known are ${row.steps.map((s) => s.remains.map((one) => one.formula).join(" + ")).join(", then ")}`,
+        source: row?.source ?? "commonPractice",
+      },
+    ],
+  };
+}

@@ -1,0 +1,244 @@
+// Metals and everything else that hands electrons on: the series of potentials, what stops a metal that may, what water takes.
+
+import { network } from "../../aqueous/mixture/network";
+import { constitutionOf } from "../../ion";
+import { COUPLES, type CoupleRow, HOT_SULFURIC, IN_LYE, IN_WATER, OXIDISING_ACIDS, PASSIVE } from "../data/couples";
+import { componentsOf, ratio } from "./beaker";
+import type { Case, Put } from "./case";
+import type { Figure, Reason, Ruling } from "./feasibility";
+
+/** Above this it goes, below the second it does not; between them concentrations decide. V. */
+const GOES = 0;
+const NEVER = -0.15;
+/** ln 10 × RT/F at 25 °C, V. */
+const NERNST = 0.0592;
+
+interface Change {
+  readonly symbol: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+const isMetalPiece = ({ made, species }: Put): boolean =>
+  made.kind === "element" && COUPLES.some(({ element, low }) => low === 0 && element === species.formula.symbols[0]);
+
+/** The couple of a change, and its potential; undefined where the table has none. */
+function couple({ symbol, from, to }: Change): CoupleRow | undefined {
+  const [low, high] = from < to ? [from, to] : [to, from];
+  return COUPLES.find((row) => row.element === symbol && row.low === low && row.high === high);
+}
+
+/**
+ * Volts times electrons by which an insoluble salt that forms binds an ion: the ion is held at what the salt lets go. It
+ * lowers the potential the ion comes from, and raises the one it is reduced to.
+ */
+function bound(symbol: string, { made }: Case, charge: number): number {
+  let most = 0;
+  for (const { species } of made) {
+    const { cations } = constitutionOf(species.formula);
+    const own = cations.find(({ element, charge: z }) => element === symbol && z === charge);
+    const of = own === undefined ? undefined : componentsOf(species.formula);
+    if (of === undefined || own === undefined) continue;
+    for (const phase of network().phases) {
+      if (phase.kind !== "solid" || phase.row?.soluble === true || ratio(phase.of, of) === undefined) continue;
+      const pK = Number(phase.row?.pKsp ?? 0);
+      const count = phase.of.get([...phase.of.keys()].find((key) => of.has(key) && key.startsWith(symbol)) ?? "") ?? 1;
+      most = Math.max(most, (NERNST * pK) / count);
+    }
+  }
+  return most;
+}
+
+const volts = (value: number, label: string): Figure => ({ value, unit: "V", label });
+const shown = (value: number): string => `${value < 0 ? "-" : "+"}${Math.abs(value).toFixed(2)} V`;
+
+/** Ligands that move a potential far from the table. */
+function hasLigand({ put, made }: Case): boolean {
+  const strong = new Set(["CN-", "S^2-", "HS-", "S2O3^2-", "C10H12N2O8^4-"]);
+  return (
+    put.some(({ made: m }) => m.anions.some(({ formula }) => strong.has(formula))) ||
+    [...put, ...made].some(
+      ({ made: m, species }) => m.complex !== undefined || species.formula.compositionText === "H3N",
+    )
+  );
+}
+
+const never = (reason: Reason, share = 0): Ruling => ({ verdict: "does not go", share, solids: [], reasons: [reason] });
+
+/** A metal in an acid, in lye or in water, where hydrogen is written. */
+function withHydrogen(c: Case, metal: Put): Ruling | undefined {
+  const symbol = metal.species.formula.symbols[0]!;
+  const acid = c.put.find(({ made }) => made.acid !== undefined);
+  const name = metal.species.name;
+  if (acid === undefined) {
+    const lye = c.put.some(({ made }) => made.anions.some(({ formula }) => formula === "OH-"));
+    const potential = Number(COUPLES.find((row) => row.element === symbol && row.low === 0)!.volts);
+    if (lye && (IN_LYE.metals as readonly string[]).includes(symbol)) return undefined;
+    const reactive = [...IN_WATER.metals, ...IN_WATER.slowly] as readonly string[];
+    if (reactive.includes(symbol)) return undefined;
+    const salt = c.put.some(({ made }) => made.cations.some(({ charge }) => charge > 1));
+    // salts of small, highly charged cations are acid enough for a base metal
+    if (salt && potential < -0.7) return undefined;
+    return never({
+      code: "potentials",
+      text: `${name} gives no hydrogen with ${lye ? "lye" : "water"}: ${lye ? `only ${IN_LYE.metals.join(", ")} do` : `its potential is ${shown(potential)}, and neutral water asks for less than -0.41 V and a metal without a film`}`,
+      figures: [volts(potential, `standard potential of ${symbol}`)],
+      source: "memory",
+    });
+  }
+  const anions = acid.made.anions.map(({ formula }) => formula);
+  if (
+    anions.some((one) => (OXIDISING_ACIDS.anions as readonly string[]).includes(one)) &&
+    !(OXIDISING_ACIDS.but as readonly string[]).includes(symbol)
+  )
+    return never({
+      code: "potentials",
+      text: `nitric acid gives nitrogen oxides with ${name}, no hydrogen: nitrate takes the electrons first (+0.96 V)`,
+      figures: [volts(0.96, "standard potential of nitrate to nitrogen monoxide")],
+      source: OXIDISING_ACIDS.source,
+    });
+  return undefined;
+}
+
+/** What stops a metal in an acid though its potential allows it. */
+function passive(c: Case, metal: Put): { stops: boolean; reason: Reason } | undefined {
+  const symbol = metal.species.formula.symbols[0]!;
+  const acid = c.put.find(({ made }) => made.acid !== undefined);
+  if (acid === undefined) return undefined;
+  const oxidiser = c.put.some(({ species }) => ["H2O2", "O2"].includes(species.formula.compositionText));
+  const row = PASSIVE.find(
+    (one) => one.metal === symbol && acid.made.anions.some(({ formula }) => one.anions.includes(formula)),
+  );
+  if (row === undefined || (oxidiser && row.stops)) return undefined;
+  return {
+    stops: row.stops,
+    reason: {
+      code: "passive",
+      text: `${metal.species.name} in ${acid.species.name} ${row.stops ? "stops at once" : "is slow"}: ${row.why}`,
+      source: row.source,
+    },
+  };
+}
+
+/** A metal that displaces another one, unless water or acid takes it first. */
+function eatsWater(c: Case, metal: Put): Ruling | undefined {
+  const symbol = metal.species.formula.symbols[0]!;
+  const displaced = c.made.find(
+    ({ made, species }) =>
+      made.kind === "element" &&
+      COUPLES.some((r) => r.element === species.formula.symbols[0] && r.low === 0) &&
+      species.formula.symbols[0] !== "H",
+  );
+  if (displaced === undefined || !c.setting.wet) return undefined;
+  const name = metal.species.name;
+  if ((IN_WATER.metals as readonly string[]).includes(symbol))
+    return never({
+      code: "attacks-water",
+      text: `${name} takes hydrogen from the water before it displaces ${displaced.species.name}: its hydroxide forms, and that of the other metal falls`,
+      source: IN_WATER.source,
+    });
+  const other = Number(COUPLES.find((r) => r.element === displaced.species.formula.symbols[0] && r.low === 0)!.volts);
+  if ((IN_WATER.slowly as readonly string[]).includes(symbol) && other < -0.25)
+    return {
+      verdict: "goes in part",
+      solids: [],
+      reasons: [
+        {
+          code: "attacks-water",
+          text: `${name} takes hydrogen from the salt solution as well: hydrogen and basic salts come beside ${displaced.species.name}`,
+          source: IN_WATER.source,
+        },
+      ],
+    };
+  return undefined;
+}
+
+/** Below this mass fraction sulfuric acid is dilute: its hydrogen oxidises, not its sulfur. */
+const CONCENTRATED = 0.6;
+
+/** Sulfuric acid that is written to give sulfur dioxide: hot and strong it takes all metals but the noblest. */
+function hotStrongAcid({ put, made, setting }: Case): Ruling | undefined {
+  const acid = put.find(({ species }) => species.formula.compositionText === "H2O4S");
+  const metal = put.find(isMetalPiece);
+  if (acid === undefined || metal === undefined) return undefined;
+  if (!made.some(({ species }) => species.formula.compositionText === "O2S")) return undefined;
+  const { symbols } = metal.species.formula;
+  if ((HOT_SULFURIC.not as readonly string[]).includes(symbols[0]!)) return undefined;
+  const material = setting.materials.find(({ species }) => species === acid.species);
+  const fraction = material?.isSolution === true ? material.massFraction()?.value.toNumber() : undefined;
+  if (fraction !== undefined && fraction < CONCENTRATED) return undefined;
+  return {
+    verdict: "goes",
+    solids: [],
+    reasons: [
+      {
+        code: "potentials",
+        text: `only hot concentrated sulfuric acid does this: dilute, it leaves ${metal.species.name} to its potential`,
+        source: HOT_SULFURIC.source,
+      },
+    ],
+  };
+}
+
+/** Rules by potentials; undefined where nothing changes its oxidation state, or nothing speaks against it. */
+export function judgeMetal(c: Case): Ruling | undefined {
+  const { redox, put, setting } = c;
+  if (redox === undefined || !setting.wet) return undefined;
+  const metal = put.find(isMetalPiece);
+  const hydrogen = c.made.some(({ species }) => species.formula.compositionText === "H2");
+  if (metal !== undefined && hydrogen) {
+    const ruled = withHydrogen(c, metal);
+    if (ruled !== undefined) return ruled;
+  }
+  const eaten = metal === undefined ? undefined : eatsWater(c, metal);
+  if (eaten !== undefined) return eaten;
+  const film = metal === undefined ? undefined : passive(c, metal);
+  const state = (f: { s: bigint; n: bigint; d: bigint }): number => (Number(f.s) * Number(f.n)) / Number(f.d);
+  const up = redox.oxidised.map(({ symbol, from, to }) => ({ symbol, from: state(from), to: state(to) }));
+  const down = redox.reduced.map(({ symbol, from, to }) => ({ symbol, from: state(from), to: state(to) }));
+  const [rising, falling] = [up.map(couple), down.map(couple)];
+  const strong = hotStrongAcid(c);
+  if (strong !== undefined && metal !== undefined) return strong;
+  const inLye = put.some(({ made }) => made.anions.some(({ formula }) => formula === "OH-"));
+  const judged = rising.length > 0 && falling.length > 0 && ![...rising, ...falling].includes(undefined);
+  if (judged && !inLye && !hasLigand(c)) {
+    const moved = (r: CoupleRow, state: number, sign: 1 | -1): { row: CoupleRow; volts: number } => ({
+      row: r,
+      volts: Number(r.volts) + (sign * bound(r.element, c, state)) / (r.high - r.low),
+    });
+    const reducing = rising.map((r, i) => moved(r!, up[i]!.to, -1));
+    const giver = reducing.reduce((a, b) => (b.volts > a.volts ? b : a));
+    const taker = falling.map((r, i) => moved(r!, down[i]!.to, 1)).reduce((a, b) => (b.volts < a.volts ? b : a));
+    const difference = taker.volts - giver.volts;
+    const figures = [
+      volts(taker.volts, `potential of ${taker.row.element} ${taker.row.high} to ${taker.row.low}`),
+      volts(giver.volts, `potential of ${giver.row.element} ${giver.row.high} to ${giver.row.low}`),
+      volts(difference, "difference"),
+    ];
+    const text = `${taker.row.element}(${taker.row.high}) to ${taker.row.element}(${taker.row.low}) stands at ${shown(taker.volts)}, ${giver.row.element}(${giver.row.high}) to ${giver.row.element}(${giver.row.low}) at ${shown(giver.volts)}: the difference is ${shown(difference)}`;
+    const reason: Reason = { code: "potentials", text, figures, source: "memory" };
+    if (difference < NEVER) return never(reason);
+    if (film !== undefined)
+      return {
+        verdict: film.stops ? "does not go" : "goes",
+        share: film.stops ? 0 : undefined,
+        solids: [],
+        reasons: [film.reason, reason],
+      };
+    if (difference < GOES)
+      return {
+        verdict: "goes in part",
+        solids: [],
+        reasons: [{ ...reason, text: `${text}, so concentrations decide` }],
+      };
+    return { verdict: "goes", solids: [], reasons: [reason] };
+  }
+  if (film !== undefined)
+    return {
+      verdict: film.stops ? "does not go" : "goes",
+      share: film.stops ? 0 : undefined,
+      solids: [],
+      reasons: [film.reason],
+    };
+  return undefined;
+}

@@ -1,0 +1,80 @@
+// Solids that do not do what their equation says: a new one coats the old, a fired oxide stays in acid.
+import { keyOf } from "../../aqueous/mixture/notation";
+import { ACID_STEPS } from "../../ion/data/acid-steps";
+import { COATING, FIRED_OXIDES } from "../data/unwilling-solids";
+import { fateOf } from "../fate";
+import { coreOf } from "../species";
+import type { Case, Put } from "./case";
+import type { Reason, Ruling } from "./feasibility";
+
+/** Highest pKa of an acid that counts as strong here. */
+const STRONG_ACID = 1.5;
+
+const isAcid = ({ made }: Put): boolean => made.acid !== undefined;
+
+const falls = (one: { readonly species: Put["species"] }, { setting }: Case): boolean =>
+  fateOf(one.species.formula, setting.temperature).fallsOut === true;
+
+/** A base that acid should take up, whose salt is a solid as well: it grows on the grains. */
+export function coatOf(c: Case): Reason[] {
+  const acid = c.put.find(isAcid);
+  if (acid === undefined || !c.setting.wet) return [];
+  const base = c.put.find(
+    (one) =>
+      one !== acid &&
+      falls(one, c) &&
+      one.made.anions.some(({ formula }) => (COATING.anionsOf as readonly string[]).includes(formula)),
+  );
+  const skin =
+    base === undefined ? undefined : c.made.find((one) => !one.gas && falls(one, c) && sharesMetal(one, base));
+  if (base === undefined || skin === undefined) return [];
+  const reasons: Reason[] = [
+    {
+      code: "coats",
+      text: `${skin.species.name} grows on the grains of ${base.species.name} and shuts them in: lumps stop, fine powder goes slowly; how far depends on the grain`,
+      source: COATING.source,
+    },
+  ];
+  if (skin === c.product)
+    reasons.push({
+      code: "solid-excess",
+      text: `${base.species.name} that is left and ${skin.species.name} are both solid: no washing parts them, so nothing of it may be over`,
+      source: COATING.source,
+    });
+  return reasons;
+}
+
+const sharesMetal = (a: { readonly made: Put["made"] }, b: Put): boolean =>
+  a.made.cations.some((x) => b.made.cations.some((y) => x.formula === y.formula));
+
+/** Does an acid have a step as strong as asked? */
+function isStrong({ made, species }: Put): boolean {
+  if (made.acid?.strong === true) return true;
+  const core = coreOf(species.formula);
+  return ACID_STEPS().some(({ acid, pKa }) => Number(pKa) <= STRONG_ACID && keyOf(acid) === core);
+}
+
+/** A fired oxide in an acid that does not take it. */
+export function judgeFiredOxide(c: Case): Ruling | undefined {
+  const acid = c.put.find(isAcid);
+  if (acid === undefined || !c.setting.wet || c.redox !== undefined) return undefined;
+  for (const one of c.put) {
+    const row = FIRED_OXIDES.find(({ oxide }) => one.species.formula.compositionText === keyOf(oxide));
+    if (row === undefined) continue;
+    // hydrofluoric acid takes silica
+    if (acid.made.anions.some(({ formula }) => formula === "F-")) continue;
+    const { name } = one.species;
+    const never = row.dissolves === "not in acid" || !isStrong(acid);
+    const reason: Reason = {
+      code: "fired-oxide",
+      text: never
+        ? `${name} stays in ${acid.species.name}: ${row.dissolves === "not in acid" ? "no acid but hydrofluoric takes it" : "only hot strong acid takes it once it has been fired"}; start from the hydroxide or carbonate`
+        : `${name} that has been fired dissolves slowly and in hot strong acid only`,
+      source: row.source,
+    };
+    return never
+      ? { verdict: "does not go", share: 0, solids: [{ formula: name, moles: one.moles, share: 1 }], reasons: [reason] }
+      : { verdict: "goes", solids: [], reasons: [reason] };
+  }
+  return undefined;
+}
