@@ -15,14 +15,16 @@ import { fateOf, keptByWater } from "./fate";
 import { type Feed, feedsOf, type Liquor, liquorOf } from "./feed";
 import { type Heat, heatOf } from "./heat";
 import { type Dissolved, type Isolation, isolationOf, type WashSchedule } from "./isolation";
+import type { Material } from "./material";
 import { type Pace, paceOf } from "./pace";
 import { POT, type Work } from "./procedure/bench";
 import { kindOf } from "./procedure/kind";
 import { workOf } from "./procedure/procedures";
-import { type Role, ranksOf, rolesOf } from "./procedure/roles";
+import { isPeroxide, type Role, ranksOf, rolesOf } from "./procedure/roles";
 import { type ProcedureStep, stepsOf } from "./procedure/step";
 import type { StepCautions } from "./safety/step-cautions";
 import type { Setting } from "./setting";
+import { formulaFrom, nameOfFormula } from "./species";
 import { type GasEvolved, gasesOf, isGas, type Vessel, vesselFor } from "./vessel";
 import { type ByProduct, byProductsOf, type Waste, wasteOf } from "./waste";
 
@@ -97,6 +99,20 @@ function dissolvedIn(setting: Setting, account: Account, feeds: readonly Feed[])
     return dissolves ? [{ species, amount: account.supplied[i]!.left }] : [];
   });
   return [...byProducts, ...excess];
+}
+
+/** Peroxide over what the equation uses decomposes, and its oxygen leaves as gas. */
+function oxygenOf(materials: readonly Material[], account: Account) {
+  return materials.flatMap((material, i) => {
+    const { left } = account.supplied[i]!;
+    if (!isPeroxide(material) || !left.isPositive()) return [];
+    const amount = left
+      .dividedBy(2)
+      .to("mol")
+      .named({ symbol: "n(O₂)", rule: "2 H2O2 -> 2 H2O + O2, of what is over" });
+    const O2 = formulaFrom("O2");
+    return [{ formed: { formula: nameOfFormula(O2), amount, mass: massFor(amount, O2) }, hill: "O2", gas: true }];
+  });
 }
 
 /** What the work of a batch is read from, and its cautions. */
@@ -229,7 +245,8 @@ export function batchOf(
         portions,
         account,
         roles: inner.roles,
-        crystals: batch.isolation.how === "crystallise",
+        crystals:
+          batch.isolation.how === "crystallise" || (batch.isolation.how === "unknown" && kind !== "complex formation"),
         target: cooling !== undefined && "totalWater" in cooling ? cooling.totalWater : undefined,
         planned:
           before === undefined
@@ -252,11 +269,14 @@ export function batchOf(
     liquor: () => liquorOf(batch.feeds, materials, inner.water, inner.full.missing, inner.dissolved, temperature),
     gas: () =>
       gasesOf(
-        products.map((species, i) => ({
-          formed: account.formed[i]!,
-          hill: species.formula.compositionText,
-          gas: isGas(species.formula, setting.wet),
-        })),
+        [
+          ...products.map((species, i) => ({
+            formed: account.formed[i]!,
+            hill: species.formula.compositionText,
+            gas: isGas(species.formula, setting.wet),
+          })),
+          ...oxygenOf(materials, account),
+        ],
         { temperature, pressure },
       ),
     vessel: () => {

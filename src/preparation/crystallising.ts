@@ -22,10 +22,16 @@ export interface Crystallising {
   readonly saltPair: SaltPairPlan | undefined;
 }
 
+/** Where a solubility ends below 80 °C, the hot solution is made at one of these. */
+const LOWER = ["60 °C", "50 °C", "40 °C"];
+
 /** Share of the liquor's water that a second crop is boiled down to. */
 const HALF = "0.5";
 
 const firstLine = (error: { readonly message: string }): string => error.message.split("\n")[0]!;
+
+/** The table ends below the hot solution. */
+const isBeyondTable = (missing: string): boolean => /is known from|too far/.test(missing);
 
 function coolingOf(
   formula: Formula,
@@ -49,8 +55,18 @@ export function crystallisingOf(
 ): Crystallising | undefined {
   if (isolation.how !== "crystallise") return undefined;
   const { product, products, materials, temperature: cold } = setting;
-  const hot = planned("hot") as Quantity<"temperature">;
-  const cooling = coolingOf(product.formula, theory, hot, cold);
+  // As hot as the table goes, where it ends below the usual.
+  const usual = planned("hot") as Quantity<"temperature">;
+  let hot = usual;
+  let cooling = coolingOf(product.formula, theory, hot, cold);
+  for (const text of LOWER) {
+    if (!("missing" in cooling) || !isBeyondTable(cooling.missing)) break;
+    const lower = exact(text) as Quantity<"temperature">;
+    const again = coolingOf(product.formula, theory, lower, cold);
+    if ("missing" in again) continue;
+    hot = lower;
+    cooling = again;
+  }
   const beside = products.filter(
     (s) =>
       s !== product &&

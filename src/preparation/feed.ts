@@ -114,8 +114,9 @@ function asTold(
 
 function dissolved(material: Material, i: number, feeding: Feeding): Feed {
   const { setting, portions, account, roles } = feeding;
-  // A base is made thin whatever comes of it.
-  const crystals = feeding.crystals && roles[i] !== "base";
+  // A base is made thin whatever comes of it, and so is a metal salt that a ligand is to meet.
+  const meetsLigand = roles[i] === "metal salt" && roles.includes("ligand");
+  const crystals = feeding.crystals && roles[i] !== "base" && !meetsLigand;
   const { shelf, form, formName } = material;
   const { name } = shelf;
   const { amount } = account.supplied[i]!;

@@ -1,6 +1,7 @@
 // Laws over every table of the room: sources resolve, values can be read, nothing stands twice.
 import { parseFormula, quantity, sourceKeys } from "preparative";
 import { describe, expect, it } from "vitest";
+import { AGENTS } from "../../src/preparation/data/agents";
 import { COUPLES, HOT_SULFURIC, IN_LYE, IN_WATER, OXIDISING_ACIDS, PASSIVE } from "../../src/preparation/data/couples";
 import { DELIQUESCENT, DRYING } from "../../src/preparation/data/drying";
 import { GASES } from "../../src/preparation/data/gases";
@@ -25,6 +26,7 @@ import { FLAMMABLE_GASES, IGNITION_FUMES, WORK_CAUTIONS } from "../../src/prepar
 import { tablesOf } from "../tools/tables";
 
 const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> = {
+  AGENTS,
   COATING: [COATING],
   COUPLES,
   DELIQUESCENT,

@@ -16,7 +16,7 @@ import { rinse } from "../operation/rinse";
 import { seed } from "../operation/seed";
 import { putAsides, useOf } from "./asides";
 import { type Bench, POT } from "./bench";
-import { celsius, grams, litres, percent, water } from "./words";
+import { celsius, grams, list, litres, percent, water } from "./words";
 
 /** Vessel of the liquor the crystals came from. */
 const MOTHER = "mother liquor";
@@ -28,7 +28,7 @@ const SAME = "2 %";
 function filterHot(bench: Bench, hot: Quantity<"temperature">): void {
   if (bench.pot.books.solids.length === 0) return;
   const { solids } = bench.pot.books;
-  const names = solids.map(({ matter }) => matter.name).join(" and ");
+  const names = list([...new Set(solids.map(({ matter }) => matter.name))]);
   bench.did(POT, filterLiquor(bench.pot), {
     say: () => `Filter hot (${celsius(hot)}) from the ${names} that is not dissolved; the clear liquor is kept.`,
   });
@@ -138,28 +138,28 @@ function otherSalt(bench: Bench, mass: Quantity): Coming[] {
   return [{ matter, amount: mass.dividedBy(matter.molarMass).to("mol") }];
 }
 
-/** No figure for a crop: down to the first crystals, and all that comes is taken. */
+/** No figure for a crop by cooling: the liquor is evaporated, and what is in it is the product. */
 function withoutFigures(bench: Bench, missing: string): void {
-  const { setting, theory } = bench.frame;
+  const { setting } = bench.frame;
   const { product, temperature } = setting;
   const crop = matterOf(product.formula);
-  const unknown = [...new Set([...bench.pot.books.unknown, `crop of ${product.name}: ${missing}`])];
-  const done = cool(
-    bench.pot,
-    temperature,
-    limited(bench.pot, [{ matter: crop, amount: theory.dividedBy(crop.molarMass).to("mol") }]),
-  );
+  const { books } = bench.pot;
+  const there = books.dissolved.find((one) => one.matter.key === crop.core.key)?.amount;
+  const coming = there === undefined ? [] : limited(bench.pot, [{ matter: crop, amount: there }]);
+  const bound = coming.map((one) => massOfWater(one.amount.times(one.matter.waters)));
+  const off = bound.reduce((all, one) => all.minus(one), books.water);
+  const unknown = [...new Set([...books.unknown, `crop of ${product.name} by cooling: ${missing}`])];
+  const done = concentrate(bench.pot, off.isPositive() ? off : exact("0 g"), temperature, coming);
   bench.did(
     POT,
     { ...done, after: done.after.with({ unknown }) },
     {
-      target: temperature,
-      blank: "temperature",
+      care: "isolating",
+      target: done.after.mass,
       say: () =>
-        `Boil down gently until a drop on a cold glass crystallises, then let it cool to ${celsius(temperature)}; how much comes is not known (${missing}).`,
+        `Evaporate the liquor in a wide dish, stirring towards the end, until it sets to crystals (${water(off)} in all); no crop by cooling is known (${missing}).`,
     },
   );
-  filterAndRinse(bench, product.formula, theory, temperature);
 }
 
 /** Filter, and rinse with little of what takes little of the product. */

@@ -14,7 +14,7 @@ import { hold } from "../operation/hold";
 import { testWash, wash } from "../operation/wash";
 import { type Bench, POT } from "./bench";
 import { digestionOf } from "./kind";
-import { about, grams, litres, times, water } from "./words";
+import { about, grams, list, litres, times, water } from "./words";
 
 const capital = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}`;
 
@@ -35,7 +35,7 @@ export function isolatePrecipitate(bench: Bench): void {
         if (completeness === undefined) return "Test a little of the clear liquor.";
         const kept =
           "dissolved" in completeness
-            ? ` As much pure water keeps ${about(completeness.dissolved, "g", 2)} of the product; acid, ammonium or CO2 of this reaction keep more in solution.`
+            ? ` As much pure water keeps ${completeness.dissolved.compare(exact("1 mg")) < 0 ? "less than 1 mg" : about(completeness.dissolved, "g", 2)} of the product; acid, ammonium or CO2 of this reaction keep more in solution.`
             : ` How much the liquor keeps is not known: ${completeness.missing} is missing.`;
         return `Test: ${completeness.test}.${kept}`;
       },
@@ -104,8 +104,7 @@ function washed(bench: Bench, before: Pot, decants: boolean): void {
   const residue = plan.residueAfter.at(-1) ?? plan.residueUnwashed;
   if (plan.washes === 0) {
     bench.did(POT, testWash(before), {
-      say: () =>
-        `Leave it unwashed: ${grams(residue)} of ${salts.join(" and ")} stay in it, and ${grams(plan.target)} may.`,
+      say: () => `Leave it unwashed: ${grams(residue)} of ${list(salts)} stay in it, and ${grams(plan.target)} may.`,
       target: plan.target,
       blank: "washes",
     });
@@ -125,7 +124,7 @@ function washed(bench: Bench, before: Pot, decants: boolean): void {
     : "stirring it up on the filter and sucking off";
   bench.did(POT, done, {
     say: () =>
-      `Wash ${times(plan.washes)} with ${water(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}: ${salts.join(" and ")} in it go from ${grams(plan.residueUnwashed)} to ${grams(residue)}.`,
+      `Wash ${times(plan.washes)} with ${water(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}: ${list(salts)} in it go from ${grams(plan.residueUnwashed)} to ${grams(residue)}.`,
     amounts: [plan.washVolume],
     target: plan.target,
     blank: "washes",

@@ -99,7 +99,7 @@ function putInto(bench: Bench, i: number, vessel: string): void {
       say: (look) =>
         needsNone
           ? `Warm the ${name}${into} to ${celsius(feed.at)} until it melts in its own crystal water.`
-          : `Dissolve the ${name}${into} in ${water(of)}${warm}, stirring until it is clear (100 g of water dissolves ${about(perHundredGramsWater)} anhydrous at ${celsius(feed.at)})${clear(look, name)}.`,
+          : `Dissolve the ${name}${into} in ${water(of)}${warm}, stirring until it is clear (100 g of water dissolves ${about(perHundredGramsWater)} anhydrous at ${celsius(feed.at)})${isHot ? "" : clear(look, name)}.`,
     });
   } else if (feed.how === "unknown") {
     bench.did(vessel, dissolve(before, own, feed.water, setting.temperature, [feed.missing]), {
@@ -295,8 +295,11 @@ export function combine(bench: Bench): void {
   const first = order[0]!;
   // What has the same rank and dissolves goes straight into the vessel.
   const isBase = (i: number): boolean => i === first || (ranks[i] === ranks[first] && hasVessel(bench, i));
-  const base = order.filter(isBase);
-  const rest = order.filter((i) => !isBase(i));
+  const together = order.filter(isBase);
+  // Two that make a precipitate are never dissolved in the same vessel.
+  const apart = together.length === order.length && order.length > 1 && bench.frame.isolation.how === "precipitate";
+  const base = apart ? together.slice(0, 1) : together;
+  const rest = order.filter((i) => !base.includes(i));
   putAsides(bench, "acidify");
   for (const i of base) putInto(bench, i, POT);
   putAsides(bench, "with the first");
@@ -331,6 +334,12 @@ export function combine(bench: Bench): void {
   putAsides(bench, "charcoal");
 }
 
+/** What no material brings: led in as gas, or simply missing on the table. */
+const bringing = (matter: Matter, amount: Quantity): string =>
+  isGas(matter.formula, false)
+    ? `Lead in ${about(amount, "mol")} of ${matter.name}, until no more is taken up.`
+    : `Add ${about(amount, "mol")} of ${matter.name}, which no material of the plan brings.`;
+
 /** Nothing else is put in: what the air or a gas brings, or only the water. */
 function alone(bench: Bench, reactions: readonly Reaction[], settle: (pot: Pot) => Pot): void {
   const { setting } = bench.frame;
@@ -349,6 +358,6 @@ function alone(bench: Bench, reactions: readonly Reaction[], settle: (pot: Pot) 
     say: () =>
       airs.length === 0
         ? "Stir until the reaction is over."
-        : `Lead in the ${airs.map(({ matter }) => matter.name).join(" and ")}, ${airs.map(({ count }) => about(bench.frame.account.extent.times(-count), "mol")).join(" and ")}, until it is no longer taken up.`,
+        : airs.map(({ matter, count }) => bringing(matter, bench.frame.account.extent.times(-count))).join(" "),
   });
 }

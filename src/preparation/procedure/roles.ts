@@ -6,6 +6,7 @@ import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { isAcid } from "../acids";
 import { keyElement } from "../candidates";
+import { AGENTS } from "../data/agents";
 import { madeOf } from "../made-of";
 import type { Material } from "../material";
 import type { Setting } from "../setting";
@@ -64,6 +65,14 @@ function agentsOf({ equation }: Setting): { oxidising: readonly string[]; reduci
 
 export const isPeroxide = ({ form }: Pick<Material, "form">): boolean => form.compositionText === "H2O2";
 
+/** Something that is put in for its oxidising or reducing, not for its ions. */
+const isAgent = (form: Formula, as: "oxidiser" | "reducer"): boolean =>
+  AGENTS.some(
+    (row) =>
+      row.as === as &&
+      (row.molecules.includes(form.compositionText) || row.groups.some((name) => madeOf(form).groups.has(name))),
+  );
+
 /** Does the material bring an anion of the product? */
 const sharesAnion = (form: Formula, product: Formula): boolean => {
   const own = madeOf(product).groups;
@@ -79,8 +88,8 @@ function roleOf(material: Material, setting: Setting, kind: ProcedureKind, preci
   if (isMetal(form)) return "metal";
   if (isPeroxide(material)) return "oxidiser";
   if (!carries && !isAcid(form) && kind !== "displacement") {
-    if (agents.oxidising.includes(species.formula.compositionText)) return "oxidiser";
-    if (agents.reducing.includes(species.formula.compositionText)) return "reducer";
+    if (agents.oxidising.includes(species.formula.compositionText) && isAgent(form, "oxidiser")) return "oxidiser";
+    if (agents.reducing.includes(species.formula.compositionText) && isAgent(form, "reducer")) return "reducer";
   }
   const others = setting.materials.filter((one) => one !== material);
   if (
@@ -95,7 +104,10 @@ function roleOf(material: Material, setting: Setting, kind: ProcedureKind, preci
   }
   if (!material.isSolution && givesGas(form, setting)) return "gas-giving base";
   if (isBase(form)) return precipitates && !carries ? "precipitant" : "base";
-  if (carries) return "metal salt";
+  // Of two salts with the metal of the product the one that has its anion too brings the anion.
+  const brings = (one: Formula): boolean => sharesAnion(one, product.formula);
+  const isOther = others.some((one) => one.form.count(key ?? "").n !== 0n && !brings(one.form));
+  if (carries) return precipitates && brings(form) && isOther ? "precipitant" : "metal salt";
   if (kind === "complex formation") return "ligand";
   if (!precipitates) return "salt";
   return sharesAnion(form, product.formula) || !others.some((one) => bringsAnion(one, setting))
