@@ -16,7 +16,7 @@ const index = checker.getSymbolAtLocation(program.getSourceFile(`${root}/src/ind
 
 /** Types that are no options: values of the library and of the run-time, told by the name of the type. */
 const VALUES =
-  /^(?:Quantity|Formula|Fraction|Decimal|Equation|BalancedEquation|Plan|Run|Measured|Rational|Map|Date|Substance|AqueousComposition|TitrationCurve|EndPoint)\b/;
+  /^(?:Quantity|Formula|Fraction|Decimal|Equation|BalancedEquation|Plan|Run|Measured|Rational|Map|Date|Substance|AqueousComposition|TitrationCurve|EndPoint|OverPH)\b/;
 
 /** The fields of an object type that a caller writes in braces; undefined for everything else. */
 function fieldsOf(type: ts.Type): readonly string[] | undefined {
@@ -109,6 +109,16 @@ const BEFORE: Readonly<Record<string, unknown>> = {
   materials: ["water"],
   formulas: ["KNO3"],
   plan,
+  curve: preparative.titrationCurve({
+    flask: { volume: "25 mL", dissolved: [{ formula: "CH3COOH", concentration: "0.1 mol/L" }] },
+    burette: { formula: "NaOH", concentration: "0.1 mol/L" },
+  }),
+  over: preparative.solidsOverPH({
+    ions: [{ formula: "ZnSO4", concentration: "0.01 mol/L" }],
+    from: 6,
+    to: 9,
+    step: 1,
+  }),
   "benchSheet.of": plan,
   "bottleLabel.of": plan,
 };

@@ -13,7 +13,7 @@ export { aqueousComposition, pHOf, tryAqueousComposition } from "./composition/c
 export type { AtPH, OverPH, OverPHRequest } from "./composition/over-ph";
 export { solidsOverPH } from "./composition/over-ph";
 export type { PictureSize } from "./composition/picture";
-export { drawOverPH, drawTitration } from "./composition/picture";
+export { overPHDiagram, titrationDiagram } from "./composition/picture";
 export type { AdditionOptions, Reagent } from "./dose/addition";
 export type { AlongRequest, Stretch } from "./dose/along";
 export { solidsAlongAddition } from "./dose/along";

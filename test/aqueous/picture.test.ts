@@ -1,6 +1,6 @@
 // Pictures: complete, safe SVG that tells its figures in words.
 import { describe, expect, it } from "vitest";
-import { drawOverPH, drawTitration, solidsAlongAddition, solidsOverPH, titrationCurve } from "../../src";
+import { overPHDiagram, solidsAlongAddition, solidsOverPH, titrationCurve, titrationDiagram } from "../../src";
 
 const curve = titrationCurve({
   flask: { volume: "25 mL", dissolved: [{ formula: "CH3COOH", concentration: "0.1 mol/L" }] },
@@ -18,8 +18,8 @@ const waste = solidsOverPH({
 
 describe("pictures of the beaker", () => {
   it.each([
-    ["titration", drawTitration(curve)],
-    ["over pH", drawOverPH(waste)],
+    ["titration", titrationDiagram(curve)],
+    ["over pH", overPHDiagram(waste)],
   ])("%s: one svg without scripts or outside references", (_, svg) => {
     expect(svg.match(/<svg /g)).toHaveLength(1);
     expect(svg.endsWith("</svg>")).toBe(true);
@@ -28,11 +28,11 @@ describe("pictures of the beaker", () => {
   });
 
   it("tells the end point in the description", () => {
-    expect(drawTitration(curve)).toMatch(/end points at 25\.00 mL, pH 8\.6/);
+    expect(titrationDiagram(curve)).toMatch(/end points at 25\.00 mL, pH 8\.6/);
   });
 
   it("refuses a size that cannot be drawn", () => {
-    expect(() => drawTitration(curve, { width: 10 })).toThrowError(
+    expect(() => titrationDiagram(curve, { width: 10 })).toThrowError(
       expect.objectContaining({ code: "aqueous.out-of-reach" }),
     );
   });

@@ -117,5 +117,14 @@ export function solidsOverPH(request: OverPHRequest): OverPH {
         ),
       };
     });
-  return Object.freeze({ points, least, solids: [...stood], unknown: first.unknown });
+  const over = Object.freeze({ points, least, solids: [...stood], unknown: first.unknown });
+  given.add(over);
+  return over;
 }
+
+/** Answers of `solidsOverPH`, so that a picture is drawn of nothing else. */
+const given = /* @__PURE__ */ new WeakSet<object>();
+
+/** Is this an answer of `solidsOverPH`? */
+export const isOverPH = (value: unknown): value is OverPH =>
+  typeof value === "object" && value !== null && given.has(value);

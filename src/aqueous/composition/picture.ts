@@ -1,7 +1,7 @@
 import { guard } from "../argument";
 import { endPoints, type TitrationCurve } from "../dose/titration";
 import { AqueousError } from "../error";
-import type { OverPH } from "./over-ph";
+import { isOverPH, type OverPH } from "./over-ph";
 
 /** Size of a picture in pixels. */
 export interface PictureSize {
@@ -128,9 +128,9 @@ function draw(
  *   flask: { volume: "25 mL", dissolved: [{ formula: "CH3COOH", concentration: "0.1 mol/L" }] },
  *   burette: { formula: "NaOH", concentration: "0.1 mol/L" },
  * });
- * drawTitration(curve).startsWith("<svg ") // => true
+ * titrationDiagram(curve).startsWith("<svg ") // => true
  */
-export function drawTitration(curve: TitrationCurve, size: PictureSize = {}): string {
+export function titrationDiagram(curve: TitrationCurve, size: PictureSize = {}): string {
   guard.fields(size, { width: true, height: true }, "size");
   const ends = endPoints(curve);
   const points = curve.points.map(({ volume, pH }) => [volume.in("mL").toNumber(), pH.value.toNumber()] as const);
@@ -169,10 +169,11 @@ const FLOOR = -8;
  * @throws {AqueousError} `aqueous.bad-option`, `aqueous.out-of-reach` for a size or where no solid forms
  * @category Pictures
  * @example
- * drawOverPH(solidsOverPH({ ions: [{ formula: "ZnSO4", concentration: "0.01 mol/L" }], from: 6, to: 14 })).startsWith("<svg ") // => true
+ * overPHDiagram(solidsOverPH({ ions: [{ formula: "ZnSO4", concentration: "0.01 mol/L" }], from: 6, to: 14 })).startsWith("<svg ") // => true
  */
-export function drawOverPH(over: OverPH, size: PictureSize = {}): string {
+export function overPHDiagram(over: OverPH, size: PictureSize = {}): string {
   guard.fields(size, { width: true, height: true }, "size");
+  if (!isOverPH(over)) throw new AqueousError("aqueous.bad-option", "expected what solidsOverPH gave");
   if (over.least.length === 0)
     throw new AqueousError("aqueous.out-of-reach", "no solid forms in this range: nothing to draw");
   const lines = over.least.map(({ ion }) => ({
