@@ -240,6 +240,15 @@ describe("what it does not know is said", () => {
     expect(code({ water: "0 kg", dissolved: [] })).toBe("aqueous.not-positive");
   });
 
+  it("names the doubtful constant that carries the doubt of the pH first", () => {
+    const { warnings } = litre({ ZnSO4: 0.1, Na2CO3: 0.105 });
+    expect(warnings[0]).toMatch(
+      /^doubtful: \d\d % of the variance of the pH is that of the pKsp of basic zinc carbonate/,
+    );
+    // everything known well
+    expect(litre({ NaHCO3: 0.025, Na2CO3: 0.025 }).warnings.filter((text) => text.startsWith("doubtful"))).toEqual([]);
+  });
+
   it("calls a solid within the doubt of its constant either", () => {
     const c = litre({ FeCl2: 0.1, Na2CO3: 0.105 });
     expect(c.solids.find(({ formula }) => formula === "Fe(OH)2")?.either).toBe(true);

@@ -14,6 +14,7 @@ import { HYDRON } from "../mixture/notation";
 import { type AqueousRequest, type Read, readRequest } from "../mixture/request";
 import { debyeHueckelSlope } from "../solve/davies";
 import type { Proof } from "../solve/proof";
+import { gradientOf } from "../solve/sensitivity";
 import { activityDoubt, type FigureMaker, figureMaker } from "./figures";
 
 /** A dissolved species. */
@@ -420,9 +421,32 @@ function assumptionsOf({ assumptions, celsius, ideal, pH }: Read, { model }: Sol
   return list;
 }
 
+/** Share of the variance from which a doubtful constant is named first. */
+const CARRIES = 0.3;
+
+/** Doubtful constants on which much of the doubt of the pH rests. */
+function doubtfulOf({ model, solution }: Solved): string[] {
+  const gradient = gradientOf(solution, { lnActivity: [[model.components.indexOf(HYDRON), -1]] });
+  const parts: { readonly label: string; readonly doubtful: boolean; readonly variance: number }[] = [];
+  let all = 0;
+  for (const [{ label, doubtful, standardUncertainty }, uses] of model.uses) {
+    let slope = 0;
+    for (const [row, count] of uses) slope += gradient.lnK[row]! * count;
+    const variance = (slope * standardUncertainty) ** 2;
+    all += variance;
+    parts.push({ label, doubtful, variance });
+  }
+  return parts
+    .filter(({ doubtful, variance }) => doubtful && variance > CARRIES * all)
+    .map(
+      ({ label, variance }) =>
+        `doubtful: ${Math.round((100 * variance) / all)} % of the variance of the pH is that of the ${label}`,
+    );
+}
+
 function warningsOf(read: Read, solved: Solved): string[] {
   const { model, solution } = solved;
-  const list: string[] = [];
+  const list: string[] = read.pH === undefined ? doubtfulOf(solved) : [];
   if (!read.own) list.push(...redoxPartners(model.network, presentOf(solved)));
   if (!read.ideal && solution.ionicStrength > 0.5) {
     list.push(
