@@ -4,9 +4,10 @@ import { massOf } from "../../amount";
 import { parseFormula } from "../../formula";
 import { attempt, type Result } from "../../foundation/error";
 import { lazily } from "../../foundation/lazy";
-import { memoised } from "../../foundation/memo";
+import { memoised, once } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
 import { AqueousError } from "../error";
+import type { Constant } from "../mixture/constant";
 import { redoxPartners, uncovered } from "../mixture/coverage";
 import { type Solved, solveMixture } from "../mixture/mixture";
 import type { Model } from "../mixture/model";
@@ -33,7 +34,7 @@ export interface StandingSolid {
   readonly form: string | undefined;
   readonly amount: Quantity<"amount of substance">;
   readonly mass: Quantity<"mass">;
-  /** The constants leave open whether it stands: moved by its standard uncertainty, its own would let it dissolve. */
+  /** The constants leave open whether it stands: moved by their standard uncertainties, they would let it dissolve. */
   readonly either: boolean;
 }
 
@@ -171,7 +172,8 @@ function report(read: Read, solved: Solved): AqueousComposition {
   const proof = model.equilibrium.proof!;
   const maker = figureMaker(solved, read.brought, read.water, read.pH, read.ideal);
   const hydron = model.components.indexOf(HYDRON);
-  const standing = lazily({ list: () => standingOf(read, solved, maker) });
+  const open = once(() => openOnes(read, solved));
+  const standing = lazily({ list: () => standingOf(solved, maker, open()) });
   const composition = lazily<AqueousComposition>({
     pH: () =>
       maker.make(-solution.lnActivity[hydron]! / Math.LN10, "", { lnActivity: [[hydron, -1]] }, 1 / Math.LN10, {
@@ -194,7 +196,7 @@ function report(read: Read, solved: Solved): AqueousComposition {
     gas: () => gasOf(solved, maker),
     dose: () => doseOf(read, solved, maker),
     filtrate: () => filtrateOf(read, solved, maker),
-    saturation: () => saturationOf(solved, maker, standing.list),
+    saturation: () => saturationOf(solved, maker, standing.list, open()),
     water: () =>
       read.water.times((kilograms / read.water.in("kg").toNumber()).toPrecision(12)).named({
         label: "water at equilibrium",
@@ -239,7 +241,7 @@ interface Standing {
   readonly either: boolean;
 }
 
-function standingOf(read: Read, solved: Solved, maker: FigureMaker): Standing[] {
+function standingOf(solved: Solved, maker: FigureMaker, open: ReadonlySet<number>): Standing[] {
   const { model, solution } = solved;
   const list: Standing[] = [];
   for (const [j, { formula, phase, kind }] of model.conditions.entries()) {
@@ -253,7 +255,7 @@ function standingOf(read: Read, solved: Solved, maker: FigureMaker): Standing[] 
         label: `amount of ${formula} that stands`,
       },
     );
-    const either = kind === "solid" && vanishesWithin(read, solved, j);
+    const either = kind === "solid" && open.has(j);
     list.push({
       condition: j,
       kind,
@@ -274,27 +276,62 @@ function standingOf(read: Read, solved: Solved, maker: FigureMaker): Standing[] 
   return list.sort((a, b) => solution.amount[b.condition]! - solution.amount[a.condition]!);
 }
 
-/** Would a standing solid be gone if its constant were one standard uncertainty larger? */
-function vanishesWithin(read: Read, { model, totals }: Solved, condition: number): boolean {
-  const { phase } = model.conditions[condition]!;
-  const u = phase?.shares[0]?.[0].standardUncertainty ?? 0;
-  if (u === 0) return false;
-  const { system } = withHeldPH(read).equilibrium;
-  const row = system.m + condition;
-  const before = system.lnK[row]!;
-  system.lnK[row] = before + u * Math.LN10;
-  try {
-    const { tableau } = model.equilibrium;
-    model.equilibrium.solve(totals, read.ideal ? 0 : debyeHueckelSlope(model.celsius));
-    return tableau.column[row]! < 0;
-  } catch {
-    return false;
-  } finally {
-    system.lnK[row] = before;
+/** How many constants are moved to see whether the solids stay the same. */
+const MOVED = 3;
+
+/**
+ * Conditions whose standing the constants leave open: solved again with the constant of each standing solid, and with those
+ * that carry most of the doubt of the pH, moved by their standard uncertainties either way.
+ */
+function openOnes(read: Read, { model, solution, totals }: Solved): ReadonlySet<number> {
+  const { equilibrium } = withHeldPH(read);
+  const { system, tableau } = equilibrium;
+  const stands = (j: number): boolean => tableau.column[system.m + j]! >= 0;
+  const before: number[] = [];
+  for (let j = 0; j < system.s; j += 1) if (solution.amount[j]! > 0) before.push(j);
+  const gradient = gradientOf(solution, { lnActivity: [[model.components.indexOf(HYDRON), -1]] });
+  const weight = (constant: Constant): number => {
+    let slope = 0;
+    for (const [row, count] of model.uses.get(constant)!) slope += gradient.lnK[row]! * count;
+    return Math.abs(slope) * constant.standardUncertainty;
+  };
+  const moved = new Set<Constant>();
+  for (const j of before) {
+    const own = model.conditions[j]!.phase?.shares[0]?.[0];
+    if (own !== undefined) moved.add(own);
   }
+  const ranked = [...model.uses.keys()].map((constant) => ({ constant, weight: weight(constant) }));
+  ranked.sort((a, b) => b.weight - a.weight);
+  for (const { constant } of ranked.slice(0, MOVED)) moved.add(constant);
+  const open = new Set<number>();
+  const slope = read.ideal ? 0 : debyeHueckelSlope(model.celsius);
+  const kept = system.lnK.slice();
+  for (const constant of moved) {
+    if (constant.standardUncertainty === 0) continue;
+    for (const way of [1, -1]) {
+      const shift = way * constant.standardUncertainty * Math.LN10;
+      const uses = model.uses.get(constant)!;
+      for (const [row, count] of uses) system.lnK[row]! += shift * count;
+      try {
+        equilibrium.solve(totals, slope);
+        for (let j = 0; j < system.s; j += 1) if (stands(j) !== before.includes(j)) open.add(j);
+      } catch (error) {
+        // a constant moved so far that the mixture has no answer tells nothing of the solids
+        if (!(error instanceof AqueousError)) throw error;
+      } finally {
+        system.lnK.set(kept);
+      }
+    }
+  }
+  return open;
 }
 
-function saturationOf(solved: Solved, maker: FigureMaker, standing: readonly Standing[]): Saturation[] {
+function saturationOf(
+  solved: Solved,
+  maker: FigureMaker,
+  standing: readonly Standing[],
+  open: ReadonlySet<number>,
+): Saturation[] {
   const { model, solution } = solved;
   const stands = new Map(standing.map((one) => [one.condition, one]));
   const list: { readonly one: Saturation; readonly order: number }[] = [];
@@ -305,7 +342,7 @@ function saturationOf(solved: Solved, maker: FigureMaker, standing: readonly Sta
     const here = stands.get(j);
     const u = phase?.shares[0]?.[0].standardUncertainty ?? 0;
     // a twin of less soluble form keeps it from standing; the own constant alone says how near it is
-    const near = here === undefined && kind === "solid" && index > -u;
+    const near = here === undefined && kind === "solid" && (open.has(j) || index > -u);
     const state = here === undefined ? (near ? "either" : "under-saturated") : here.either ? "either" : "stands";
     const one = lazily<Saturation>({
       formula: () => formula,
@@ -322,7 +359,7 @@ function saturationOf(solved: Solved, maker: FigureMaker, standing: readonly Sta
           { symbol: `log(Q/K)(${formula})`, label: `saturation of ${formula}` },
         ),
       state: () => state,
-      why: () => (state === "either" ? "within the doubt of its constant" : undefined),
+      why: () => (state === "either" ? "within the doubt of the constants" : undefined),
     });
     list.push({ one, order: here === undefined ? -index : -Infinity });
   }
