@@ -78,26 +78,46 @@ export async function withPackedTables(path: string, source: string): Promise<st
   return `import { unpack } from "${MODULE}";\n${code}`;
 }
 
+const CLASS = /^(export )?((?:abstract )?class (\w+)[\s\S]*?^\})$/gm;
+
+/**
+ * Classes made in a call that is marked pure. A bundler keeps a class whose members have computed names, such as a symbol of
+ * ours, whether or not anybody uses it, and all that the class uses with it.
+ */
+export function withRemovableClasses(source: string): string {
+  return source.replace(CLASS, (whole, exported: string | undefined, body: string, name: string) =>
+    /^ {2}(?:static |readonly |get )*\[[A-Z]+\]/m.test(body)
+      ? `${exported ?? ""}const ${name}: any = /* @__PURE__ */ (() => {\n${body}\nreturn ${name};\n})();`
+      : whole,
+  );
+}
+
 /** The plugin of the build. */
-export const tablesAsText: Plugin = {
-  name: "tables as text",
+export const asBuilt: Plugin = {
+  name: "tables as text, classes that can go",
   setup({ onResolve, onLoad }) {
     onResolve({ filter: new RegExp(`^${MODULE}$`) }, () => ({ path: MODULE, namespace: "tables", sideEffects: false }));
     onLoad({ filter: /./, namespace: "tables" }, () => ({ contents: UNPACK, loader: "js" }));
-    onLoad({ filter: /[\\/]src[\\/].*[\\/]data[\\/].*\.ts$/ }, async ({ path }) => ({
-      contents: await withPackedTables(path, await readFile(path, "utf8")),
-      loader: "ts",
-    }));
+    onLoad({ filter: /[\\/]src[\\/].*\.ts$/ }, async ({ path }) => {
+      const source = await readFile(path, "utf8");
+      const contents = /[\\/]data[\\/]/.test(path)
+        ? await withPackedTables(path, source)
+        : withRemovableClasses(source);
+      return { contents, loader: "ts" };
+    });
   },
 };
 
+/** Files with a chunk of their own, for a reason that each of them tells. */
+export const OWN_CHUNKS = ["src/quantity/value/decimal.ts"];
+
 export default defineConfig({
-  entry: ["src/index.ts", "src/*/index.ts"],
+  entry: ["src/index.ts", "src/*/index.ts", ...OWN_CHUNKS],
   format: ["esm", "cjs"],
   dts: true,
   splitting: true,
   clean: true,
   target: "es2022",
   treeshake: false,
-  esbuildPlugins: [tablesAsText],
+  esbuildPlugins: [asBuilt],
 });

@@ -18,6 +18,9 @@ const programs: Readonly<Record<string, string>> = {
   "a quantity": 'import { quantity } from "preparative/quantity"; console.log(String(quantity("1 g")));',
   "water to dissolve": 'import { waterToDissolve } from "preparative/solubility"; console.log(waterToDissolve);',
   "cautions of a set": 'import { cautions } from "preparative/substance"; console.log(cautions);',
+  "cautions for formulas":
+    'import { cautionsForFormulas } from "preparative/substance"; console.log(cautionsForFormulas);',
+  "names both ways": 'import { nameOf, formulaOf } from "preparative/substance"; console.log(nameOf, formulaOf);',
   "plan and sheet":
     'import { planPreparation, benchSheet } from "preparative"; console.log(planPreparation, benchSheet);',
 };
@@ -52,6 +55,32 @@ function loadTime(file: string): number {
   return median(Array.from({ length: 15 }, once));
 }
 
+/** CPU milliseconds of each step in a fresh process: import of a module, then what is done with it. */
+function cpuTimes(file: string, then = ""): number[] {
+  const script = `const at = () => { const { user, system } = process.cpuUsage(); return (user + system) / 1000; };
+    const times = [at()]; const p = await import(${JSON.stringify(file)}); times.push(at()); ${then}
+    console.log("CPU " + times.slice(1).map((t, i) => t - times[i]).join(" "));`;
+  const out = execFileSync(process.execPath, ["--input-type=module", "-e", script], { encoding: "utf8", cwd: root });
+  return /CPU (.+)/.exec(out)![1]!.split(" ").map(Number);
+}
+
+const PLAN = `const plan = p.planPreparation({
+    title: "basic zinc carbonate for the glaze shelf",
+    equation: "ZnSO4 + Na2CO3 -> ZnCO3 + Na2SO4",
+    materials: [{ name: "moss killer", form: "ZnSO4·7H2O" }, { name: "washing soda", form: "Na2CO3·10H2O", excess: "5 %" }],
+    product: "ZnCO3", scale: { material: "moss killer", portion: "50.0 g" } });
+  p.benchSheet(plan, { format: "text" }).length; times.push(at());`;
+
+/** Least of several fresh processes, interleaved: the rest is what else the machine did. */
+function startTimes(): { anchor: number; load: number; first: number } {
+  const rounds = Array.from({ length: 12 }, () => ({
+    anchor: cpuTimes("decimal.js")[0]!,
+    own: cpuTimes(join(root, "dist/index.js"), PLAN),
+  }));
+  const least = (of: (round: (typeof rounds)[number]) => number): number => Math.min(...rounds.map(of));
+  return { anchor: least((r) => r.anchor), load: least((r) => r.own[0]!), first: least((r) => r.own[1]!) };
+}
+
 heading("size and import time of small programs");
 const folder = mkdtempSync(join(tmpdir(), "preparative-size-"));
 const empty = join(folder, "empty.mjs");
@@ -66,3 +95,10 @@ for (const [name, code] of Object.entries(programs)) {
   line(`${name}, minified and compressed`, gzipSync(text).length / 1000, "kB");
   line(`${name}, load above the empty module`, loadTime(file) - base, "ms");
 }
+
+const { anchor, load, first } = startTimes();
+line("import of decimal.js, CPU", anchor, "ms");
+line("import of the whole library, CPU", load, "ms");
+// goal 6: what is left is the text of the code itself, which the engine reads before it runs any of it
+line("import of the whole library in those of decimal.js", load / anchor, "", 10);
+line("first plan and sheet of a fresh process in imports", first / load, "", 3);

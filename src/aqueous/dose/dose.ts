@@ -1,3 +1,4 @@
+// How much acid or base: to a pH, or until a solid has gone into solution again.
 import { bisected } from "../../foundation/bisect";
 import type { MassText, NumberLike, Quantity, QuantityLike, VolumeText } from "../../quantity";
 import { guard, positive } from "../argument";

@@ -1,6 +1,6 @@
 // The border to decimal.js: one private clone (no global settings touched), used for values handed out and for the
 // functions that leave the rationals - roots, logarithms, exponentials.
-import { Decimal as Base } from "decimal.js";
+import { Decimal as Base } from "./decimal";
 import { exactText, type Rational, rational, significantText } from "./rational";
 
 /** Significant digits of everything that cannot be exact: 40, of which printed results use a third. */
