@@ -113,7 +113,7 @@ function asTold(
 }
 
 function dissolved(material: Material, i: number, feeding: Feeding): Feed {
-  const { setting, portions, account, roles } = feeding;
+  const { setting, account, roles } = feeding;
   // A base is made thin whatever comes of it, and so is a metal salt that a ligand is to meet.
   const meetsLigand = roles[i] === "metal salt" && roles.includes("ligand");
   const crystals = feeding.crystals && roles[i] !== "base" && !meetsLigand;
@@ -130,7 +130,7 @@ function dissolved(material: Material, i: number, feeding: Feeding): Feed {
   ) as Quantity<"temperature">;
   const least = request.waterFactor ?? planned(crystals ? "hotHeadroom" : "coldHeadroom").value.toString();
   const found = attempt(() =>
-    waterToDissolve({ formula: form, mass: portions[i]!.to("g"), temperature: at, headroom: least }),
+    waterToDissolve({ formula: form, mass: amount.times(molarMass(form)).to("g"), temperature: at, headroom: least }),
   );
   if (!found.ok)
     return {

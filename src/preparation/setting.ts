@@ -89,7 +89,7 @@ export function settingOf(request: PlanRequest): Setting {
       throw new PlanError("plan.not-positive", `a readability must be above zero, not ${String(like)}`);
     return like;
   };
-  const wet = procedure !== "thermal decomposition" && !isHeatedDry(reactants);
+  const wet = procedure !== "thermal decomposition" && !isHeatedDry(reactants, products);
   const temperature = expectDimension(request.temperature ?? planned("temperature"), "temperature", "temperature", {
     symbol: "T",
     label: "temperature of room and solutions",

@@ -36,8 +36,8 @@ export const PLANNING = {
     source: "commonPractice",
   },
   hotHeadroom: {
-    value: "1.1",
-    what: "times the water that just dissolves a feed hot, where the product is to crystallise",
+    value: "1",
+    what: "times the water that just dissolves a feed at 80 °C, where the product is to crystallise: little over the least near the boil",
     source: "commonPractice",
   },
   dilutedAcid: {

@@ -1,8 +1,9 @@
 // Getting a product out of its liquor: hot filter, boil off or add to the mass at which it stops, cool to where, filter, rinse,
 // and a second crop.
 import { parseFormula } from "../../formula";
-import type { Quantity } from "../../quantity";
+import { type Quantity, sum } from "../../quantity";
 import { retainedLiquor } from "../../solubility";
+import { massOf } from "../contents/entry";
 import { massOfWater, matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
 import { exact, planned } from "../exact";
@@ -16,7 +17,7 @@ import { rinse } from "../operation/rinse";
 import { seed } from "../operation/seed";
 import { putAsides, useOf } from "./asides";
 import { type Bench, POT } from "./bench";
-import { celsius, grams, list, litres, percent, water } from "./words";
+import { about, celsius, grams, list, litres, percent, water } from "./words";
 
 /** Vessel of the liquor the crystals came from. */
 const MOTHER = "mother liquor";
@@ -175,7 +176,8 @@ export function filterAndRinse(
   bench.did(POT, parted, {
     care: "isolating",
     blank: "wetCake",
-    say: () => `Filter the crystals off at ${celsius(cold)} and press them; they keep about ${litres(held)} of liquor.`,
+    say: () =>
+      `Filter the crystals off at ${celsius(cold)} and press them; they keep about ${litres(held)} of liquor${purityOf(parted.after)}.`,
   });
   const liquor = parted.left[0]?.pot;
   if (liquor !== undefined) {
@@ -200,6 +202,14 @@ export function filterAndRinse(
             : ` (it dissolves at most ${grams(most)} of them)`
       }.`,
   });
+}
+
+/** How pure crystals are with the liquor that they keep, where a pack has something beside its form. */
+function purityOf({ books }: Pot): string {
+  if (!books.other.isPositive()) return "";
+  const own = sum(books.solids.map(massOf));
+  const share = own.dividedBy(own.plus(books.other)).to("%");
+  return `, and with it some of what the packs have besides: about ${about(share, "%")} pure before rinsing, if that stays dissolved`;
 }
 
 /** Ice water, or as much alcohol as water. */

@@ -64,8 +64,13 @@ function cations(formula: Formula): number {
 /** Gases that a solid is heated in. */
 const FURNACE_GASES = new Set(["O2", "H2", "CO", "CH4"]);
 
+/** A salt into itself: dissolved and crystallised again. */
+const isRecrystallised = (reactants: readonly Species[], products: readonly Species[]): boolean =>
+  reactants.length === 1 && products.length === 1 && products[0]!.formula.hasSameComposition(reactants[0]!.formula);
+
 /** One substance by itself, or in a gas of the furnace: nothing is in water. */
-export function isHeatedDry(reactants: readonly Species[]): boolean {
+export function isHeatedDry(reactants: readonly Species[], products: readonly Species[] = []): boolean {
+  if (isRecrystallised(reactants, products)) return false;
   return reactants.filter((s) => !FURNACE_GASES.has(s.formula.compositionText)).length === 1;
 }
 
@@ -81,6 +86,7 @@ function kindFromEquation(
   if (isComplex(product) && !put.some(isComplex)) return "complex formation";
   if (put.some(isMetal) && got.some(isMetal) && got.some((f) => !isMetal(f))) return "displacement";
   if (put.some(isMetal) && acid) return "metal and acid";
+  if (isRecrystallised(reactants, products)) return "crystallisation";
   if (isHeatedDry(reactants) && put.every((f) => f.compositionText !== "H2")) return "thermal decomposition";
   const redox = attempt(() =>
     redoxAnalysis(

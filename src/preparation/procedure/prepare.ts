@@ -90,7 +90,7 @@ function putInto(bench: Bench, i: number, vessel: string): void {
   if (feed.how === "dissolve") {
     const { water: of, perHundredGramsWater } = feed.dissolving;
     const isHot = feed.at.compare(setting.temperature) > 0;
-    const warm = isHot ? ` at ${celsius(feed.at)}` : "";
+    const warm = isHot ? ` at ${celsius(feed.at)} or a little above` : "";
     const needsNone = !of.isPositive();
     bench.did(vessel, dissolve(before, own, of, feed.at), {
       ...common,

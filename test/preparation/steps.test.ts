@@ -1,0 +1,309 @@
+// Whole step lists read as somebody at the bench would: in an order that can be done, with figures that a pencil gives. Molar
+// masses are the IUPAC abridged ones; solubilities are those of our table, worked by hand beside each figure.
+import { type PlanRequest, type ProcedureStep, planPreparation } from "preparative";
+import { describe, expect, it } from "vitest";
+
+const plan = (
+  equation: string,
+  product: string,
+  materials: PlanRequest["materials"],
+  scale: PlanRequest["scale"],
+  more: Partial<PlanRequest> = {},
+) => planPreparation({ equation, product, materials, scale, ...more });
+
+type Steps = readonly ProcedureStep[];
+const operations = (steps: Steps): string => steps.map((s) => s.operation).join(" ");
+const step = (steps: Steps, operation: ProcedureStep["operation"], at = 0): ProcedureStep => {
+  const found = steps.filter((s) => s.operation === operation)[at];
+  if (found === undefined) throw new Error(`no ${operation} in ${operations(steps)}`);
+  return found;
+};
+const grams = (q: { in(unit: string): { toNumber(): number } } | undefined): number => q!.in("g").toNumber();
+const solid = (s: ProcedureStep, formula: string): number =>
+  grams(s.after.solids.find((one) => one.formula === formula)?.mass);
+
+describe("a precipitation: basic zinc carbonate from 250.0 g of moss killer, 98 %", () => {
+  const { steps, filtrate } = plan(
+    "ZnSO4 + Na2CO3 + H2O -> Zn5(CO3)2(OH)6 + Na2SO4 + CO2",
+    "Zn5(CO3)2(OH)6",
+    [
+      // the soda first: the order follows from what it is
+      { name: "washing soda", form: "Na2CO3·10H2O", excess: "5 %" },
+      { name: "moss killer", form: "ZnSO4·7H2O", assay: "98 %" },
+    ],
+    { material: "moss killer", portion: "250.0 g" },
+  );
+
+  it("goes from the zinc in water, through the soda in portions, to the bottle", () => {
+    expect(operations(steps)).toBe("weigh weigh dissolve add hold hold filter wash wash dry collect");
+    expect(step(steps, "dissolve").materials).toEqual(["moss killer"]);
+    expect(step(steps, "add").materials).toEqual(["washing soda"]);
+  });
+
+  it("dissolves in 745 g of water: 245.0 / 287.54 = 0.8521 mol, a mole in a kilogram less 7 × 0.8521 × 18.015 = 107.4 g", () => {
+    expect(grams(step(steps, "dissolve").amounts[0])).toBeCloseTo(744.6, 0);
+    // 1.2 times saturation asks for less: 137.6 g of ZnSO4 in 53.8 g / 100 g is 256 g, × 1.2 = 307 g
+    expect(step(steps, "dissolve").text).toContain("53.8 g");
+  });
+
+  it("gives 12.3 L of CO2 as it is added: 0.6 × 0.8521 mol × 24.05 L/mol at 20 °C, in portions that fit", () => {
+    const adding = step(steps, "add");
+    expect(adding.text).toMatch(/in at least \d+ portions/);
+    expect(adding.text).toContain("12.3 L of CO₂");
+    expect(grams(adding.left[0]!.contents.mass)).toBeCloseTo(0.6 * 0.8521 * 44.01, 1);
+    expect(adding.cautions.some((one) => one.text.includes("open vessel"))).toBe(true);
+    expect(adding.limit!.in("min").toNumber()).toBeGreaterThan(1);
+  });
+
+  it("leaves sulfate and the soda over in what passes the filter, and weighs 93.5 g at the end", () => {
+    expect(filtrate!.dissolved.map((s) => s.formula)).toEqual(expect.arrayContaining(["Na₂SO₄", "Na₂CO₃"]));
+    // a fifth of 0.8521 mol × 548.96 g/mol
+    expect(solid(step(steps, "collect"), "Zn₅(CO₃)₂(OH)₆")).toBeCloseTo(93.55, 0);
+    expect(step(steps, "wash", 1).text).toContain("SO4^2- with barium chloride");
+    expect(steps.map((s) => s.blank).filter((b) => b !== undefined)).toEqual(
+      expect.arrayContaining(["weighed.moss killer", "filtrateVolume", "washes", "tests.lastWash", "dried"]),
+    );
+  });
+});
+
+describe("a neutralisation: Epsom salt from magnesia and 96 % acid", () => {
+  const { steps } = plan(
+    "MgO + H2SO4 + H2O -> MgSO4·7H2O",
+    "MgSO4·7H2O",
+    [
+      { name: "magnesia", form: "MgO", excess: "5 %" },
+      { name: "oil of vitriol", form: "H2SO4", strength: "96 %" },
+    ],
+    { product: "246.5 g" },
+  );
+
+  it("dilutes the acid first, acid into water, and never has water below zero", () => {
+    expect(operations(steps)).toBe(
+      "weigh weigh dilute add hold heat filter concentrate cool filter rinse concentrate cool dry collect",
+    );
+    const diluted = step(steps, "dilute");
+    expect(diluted.text).toMatch(/^Pour the oil of vitriol slowly into \d+ mL of water/);
+    // 102.2 g of 96 % acid is thinned to 25 % or less: 102.2 × 0.96 / 0.25 = 392 g in all, 290 g of water and more
+    expect(grams(diluted.amounts[0])).toBeGreaterThan(289);
+    for (const s of steps) expect(s.after.water.in("g").toNumber()).toBeGreaterThanOrEqual(0);
+  });
+
+  it("filters the magnesia over hot: 5 % of a mole is 2.0 g", () => {
+    const hot = step(steps, "filter");
+    expect(hot.before.temperature.in("°C").toNumber()).toBe(80);
+    expect(grams(hot.left[0]!.contents.mass)).toBeGreaterThan(1.9);
+    expect(grams(hot.left[0]!.contents.mass)).toBeLessThan(2.2);
+  });
+
+  it("stops boiling at 335 g: 120.4 g of MgSO4 with 120.4 / 0.56 = 215 g of water, saturated at 80 °C", () => {
+    const down = step(steps, "concentrate");
+    expect(grams(down.target)).toBeCloseTo(120.4 + 120.4 / 0.56, 0);
+    expect(down.text).toContain("335 g");
+  });
+
+  it("crystallises 152 g at 20 °C: x g of crystals leave 33.5 g in each 100 g of water", () => {
+    // dry left = 120.4 - 0.4883 x, water left = 215 - 0.5117 x, ratio 0.335: x = (120.4 - 72.0) / (0.4883 - 0.1714) = 152.7
+    expect(solid(step(steps, "cool"), "MgSO₄·7H₂O")).toBeCloseTo(152.6, 0);
+  });
+
+  it("says acid, magnesia and water of each vessel before and after", () => {
+    const adding = step(steps, "add");
+    expect(adding.before.dissolved.map((s) => s.formula)).toEqual(["H₂SO₄"]);
+    expect(adding.after.dissolved.map((s) => s.formula)).toEqual(["MgSO₄"]);
+  });
+});
+
+describe("crystals from a feed that hardly dissolves cold: boric acid from 200.0 g of borax", () => {
+  const { steps } = plan(
+    "Na2B4O7·10H2O + HCl -> H3BO3 + NaCl + H2O",
+    "H3BO3",
+    [
+      { name: "spirits of salt", form: "HCl", strength: "31 %" },
+      { name: "borax", form: "Na2B4O7·10H2O" },
+    ],
+    { material: "borax", portion: "200.0 g" },
+  );
+
+  it("works in 543 g of water, not in 12 kg: 129.7 g of boric acid, 23.9 g in 100 g at 80 °C", () => {
+    // 200.0 / 381.36 × 4 × 61.83 = 129.7 g; / 0.239 = 542.7 g
+    expect(grams(step(steps, "cool").before.water)).toBeCloseTo(542.7, 0);
+    // borax itself needs 105.5 / 0.248 - 94.5 = 331 g at 80 °C
+    expect(grams(step(steps, "dissolve").amounts[0])).toBeGreaterThan(325);
+    expect(grams(step(steps, "dissolve").amounts[0])).toBeLessThan(450);
+  });
+
+  it("leaves 5.01 g in each 100 g at 20 °C: 129.7 - 27.2 = 102.5 g of crystals, rinsed with ice water", () => {
+    expect(solid(step(steps, "cool"), "H₃BO₃")).toBeCloseTo(102.5, 0);
+    expect(step(steps, "rinse").text).toContain("ice-cold water");
+    expect(step(steps, "filter").operation).toBe("filter");
+  });
+});
+
+describe("a salt pair: saltpetre", () => {
+  const { steps } = plan(
+    "NaNO3 + KCl -> KNO3 + NaCl",
+    "KNO3",
+    [
+      { name: "Chile saltpetre", form: "NaNO3" },
+      { name: "potash", form: "KCl" },
+    ],
+    { material: "Chile saltpetre", portion: "85.0 g" },
+  );
+
+  it("boils down, filters the sodium chloride hot, and cools the saltpetre out", () => {
+    expect(operations(steps)).toBe("weigh weigh dissolve dissolve concentrate filter cool filter rinse dry collect");
+    // 101.1 / 1.70 = 59.5 g of water at 80 °C dissolve all the saltpetre, and 38.0 g in 100 g = 22.6 g of 58.5 g NaCl
+    expect(grams(step(steps, "concentrate").after.water)).toBeCloseTo(59.5, 0);
+    expect(solid(step(steps, "concentrate"), "NaCl")).toBeCloseTo(58.5 - 22.6, 0);
+    // 101.1 - 0.319 × 59.5 = 82.1 g
+    expect(solid(step(steps, "cool"), "KNO₃")).toBeCloseTo(82.1, 0);
+  });
+});
+
+describe("a metal, an acid and an oxidiser: blue vitriol from copper", () => {
+  const { steps, gas } = plan(
+    "Cu + H2O2 + H2SO4 + H2O -> CuSO4·5H2O",
+    "CuSO4·5H2O",
+    [
+      { name: "peroxide", form: "H2O2", strength: "12 %", excess: "50 %" },
+      { name: "copper", form: "Cu", excess: "5 %" },
+      { name: "battery acid", form: "H2SO4", strength: "37 %" },
+    ],
+    { material: "battery acid", portion: "265 g" },
+    { acknowledge: ["peroxide-sulfuric"] },
+  );
+
+  it("has the metal in the dilute acid and the peroxide last, in portions, cooled", () => {
+    expect(operations(steps)).toMatch(/^weigh weigh weigh dilute add add hold heat filter/);
+    expect([0, 1].map((at) => step(steps, "add", at).materials[0])).toEqual(["copper", "peroxide"]);
+    expect(step(steps, "add", 1).text).toMatch(/portions.*cooling/s);
+  });
+
+  it("counts the oxygen of the peroxide over the need: 265 × 0.37 / 98.07 = 1.000 mol, half of it over, a quarter of a mole", () => {
+    expect(gas.map((one) => one.formula)).toEqual(["O₂"]);
+    expect(gas[0]!.amount.in("mol").toNumber()).toBeCloseTo(0.25, 2);
+  });
+});
+
+describe("a metal in lye, then acid: alum from foil", () => {
+  const { steps } = plan(
+    "Al + KOH + H2SO4 + H2O -> KAl(SO4)2·12H2O + H2",
+    "KAl(SO4)2·12H2O",
+    [
+      { name: "acid", form: "H2SO4", strength: "96 %" },
+      { name: "foil", form: "Al" },
+      { name: "potash lye", form: "KOH" },
+    ],
+    { material: "foil", portion: "5.0 g" },
+  );
+
+  it("puts the foil into the lye, where the hydrogen comes off, and the diluted acid after", () => {
+    expect([0, 1].map((at) => step(steps, "add", at).materials)).toEqual([["foil"], []]);
+    const [foil, acid] = [step(steps, "add", 0), step(steps, "add", 1)];
+    // 5.0 / 26.982 × 3/2 = 0.278 mol of hydrogen, 0.56 g
+    expect(grams(foil.left[0]!.contents.mass)).toBeCloseTo(0.278 * 2.016, 2);
+    expect(foil.after.dissolved.map((s) => s.formula)).toContain("K[Al(OH)₄]");
+    expect(acid.left).toEqual([]);
+    expect(acid.after.dissolved.map((s) => s.formula)).toContain("KAl(SO₄)₂");
+  });
+});
+
+describe("a second solid: copper hydroxide with lime", () => {
+  const { steps } = plan(
+    "Ca(OH)2 + CuSO4 + H2O -> Cu(OH)2 + CaSO4·2H2O",
+    "Cu(OH)2",
+    [
+      { name: "lime", form: "Ca(OH)2" },
+      { name: "blue vitriol", form: "CuSO4·5H2O" },
+    ],
+    { material: "blue vitriol", portion: "100.0 g" },
+    { acknowledge: ["plan.does-not-go"] },
+  );
+
+  it("is on the balance with the product: 0.4005 mol are 39.1 g of Cu(OH)2 and 69 g of gypsum, less what water keeps", () => {
+    const last = step(steps, "collect");
+    expect(solid(last, "Cu(OH)₂")).toBeCloseTo(39.07, 0);
+    expect(last.text).toMatch(/and with it 6\d\.\d g of CaSO₄·2H₂O/);
+  });
+});
+
+describe("a kiln: quicklime from 500.0 g of marble, 97 %", () => {
+  const { steps } = plan("CaCO3 -> CaO + CO2", "CaO", [{ name: "marble", form: "CaCO3", assay: "97 %" }], {
+    material: "marble",
+    portion: "500.0 g",
+  });
+
+  it("ends between 272 and 287 g: 485 g give 271.7 g, and 15 g may stay", () => {
+    expect(operations(steps)).toBe("weigh add fire cool collect");
+    expect(step(steps, "fire").text).toContain("between 272 g and 287 g");
+    expect(step(steps, "collect").text).toContain("slakes");
+    expect(step(steps, "cool").text).toContain("closed");
+  });
+});
+
+describe("a complex with alcohol: cuprammonium sulfate", () => {
+  const { steps } = plan(
+    "CuSO4·5H2O + NH3 -> [Cu(NH3)4]SO4·H2O + H2O",
+    "[Cu(NH3)4]SO4·H2O",
+    [
+      { name: "spirit", form: "C2H5OH", strength: "94 %", aside: true, portion: "60 mL" },
+      { name: "ammonia", form: "NH3", strength: "25 %", excess: "30 %" },
+      { name: "blue vitriol", form: "CuSO4·5H2O" },
+    ],
+    { material: "blue vitriol", portion: "20.0 g" },
+  );
+
+  it("adds ammonia to the copper and alcohol before the filter; every bottle is used once", () => {
+    expect(step(steps, "dissolve").materials).toEqual(["blue vitriol"]);
+    expect([0, 1].map((at) => step(steps, "add", at).materials)).toEqual([["ammonia"], ["spirit"]]);
+    const filter = steps.findIndex((s) => s.operation === "filter");
+    expect(steps.findIndex((s) => s.materials.includes("spirit") && s.operation === "add")).toBeLessThan(filter);
+  });
+});
+
+describe("a recrystallisation", () => {
+  const { procedure, steps } = plan("KNO3 -> KNO3", "KNO3", [{ name: "saltpetre", form: "KNO3", assay: "95 %" }], {
+    material: "saltpetre",
+    portion: "100.0 g",
+  });
+
+  it("is dissolved in 95 / 1.70 = 55.9 g of water, cooled, filtered; the liquor it keeps tells how pure it is", () => {
+    expect(procedure.kind).toBe("crystallisation");
+    expect(grams(step(steps, "dissolve").amounts[0])).toBeCloseTo(55.9, 0);
+    // 95 - 0.319 × 55.9 = 77.2 g
+    expect(solid(step(steps, "cool"), "KNO₃")).toBeCloseTo(77.2, 0);
+    expect(step(steps, "filter").text).toMatch(/about 9\d\.\d % pure before rinsing/);
+  });
+});
+
+describe("what the person asked for", () => {
+  it("a feed with its own water, and a scale in moles", () => {
+    const { steps, weighings } = plan(
+      "BaCl2 + Na2SO4 -> BaSO4 + NaCl",
+      "BaSO4",
+      [
+        { name: "barium chloride", form: "BaCl2·2H2O", dissolve: { water: "400 mL" } },
+        { name: "Glauber's salt", form: "Na2SO4·10H2O" },
+      ],
+      { material: "barium chloride", portion: "0.1 mol" },
+    );
+    // 0.1 mol × 244.26 g/mol = 24.4 g; its partner 32.2 g is rounded up
+    expect(weighings.map((w) => w.portion.format({ decimals: 1, uncertainty: "none" }))).toEqual(["24.4 g", "32.2 g"]);
+    expect(grams(step(steps, "dissolve").amounts[0])).toBe(400);
+  });
+
+  it("a portion in the unit it was asked in, with the other beside it", () => {
+    const { steps } = plan(
+      "CaCO3 + HCl -> CaCl2 + CO2 + H2O",
+      "CaCl2",
+      [
+        { name: "chalk", form: "CaCO3", excess: "5 %" },
+        { name: "acid", form: "HCl", strength: "10 %" },
+      ],
+      { material: "acid", portion: "100 mL" },
+    );
+    const measure = steps.find((s) => s.operation === "weigh" && s.materials[0] === "acid")!;
+    // 10 % acid weighs 1.047 g/mL at 20 °C
+    expect(measure.text).toMatch(/^Measure 100 mL \(105 g\) of the acid/);
+  });
+});
