@@ -4,7 +4,7 @@
 import { Formula, molarMass, parseFormula } from "../../formula";
 import { splitWater } from "../../formula/crystal-water";
 import type { Fraction } from "../../foundation/fraction";
-import { memoised } from "../../foundation/memo";
+import { memoised, once } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import type { Quantity } from "../../quantity";
 import { SOLUBILITY, type SolubilityRow } from "../data/curves";
@@ -59,12 +59,27 @@ export function soluteOf(given: string | Formula): Solute {
   return soluteByText(text);
 }
 
-let index: Map<string, SolubilityRow> | undefined;
+/** What a formula holds beside hydrogen and oxygen: the same for every form and spelling of a substance. */
+const elementsOf = (formula: Formula): string =>
+  formula.symbols
+    .filter((symbol) => symbol !== "H" && symbol !== "O")
+    .sort()
+    .join();
+
+/** Rows by their elements: what substance a row is takes far longer to work out, and is asked of the few alone. */
+const rowsByElements = /* @__PURE__ */ once(() => {
+  const rows = new Map<string, SolubilityRow[]>();
+  for (const row of SOLUBILITY()) {
+    const key = elementsOf(parseFormula(row.formula));
+    rows.set(key, [...(rows.get(key) ?? []), row]);
+  }
+  return rows;
+});
 
 /** The row of the table for a solute, if there is one. */
 export function rowOf(solute: Solute): SolubilityRow | undefined {
-  index ??= new Map(SOLUBILITY().map((row) => [soluteOf(row.formula).key, row]));
-  return index.get(solute.key);
+  const kin = rowsByElements().get(elementsOf(solute.anhydrous)) ?? [];
+  return kin.filter((row) => soluteOf(row.formula).key === solute.key).at(-1);
 }
 
 /** Molar mass of the anhydrous units in one formula unit. */

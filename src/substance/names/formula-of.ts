@@ -6,7 +6,7 @@ import { attempt, type Result } from "../../foundation/error";
 import { slips } from "../../foundation/slips";
 import { readNotation } from "../../ion/notation";
 import { readableText, SubstanceError } from "../error";
-import { kinOf, registryIndex } from "../registry/registry-index";
+import { kinOf, registryNames } from "../registry/registry-index";
 import { knownWords, splitWords } from "./name-parse";
 import { type ReadingOptions, readingsOf } from "./readings";
 import { splitHydrate } from "./rule-readings";
@@ -18,7 +18,7 @@ export function nearestNames(name: string, most = 3): string[] {
   const found: [number, string][] = [];
   const key = nameKey(plain);
   const limit = key.length < 5 ? 1 : 2;
-  for (const [other, rows] of registryIndex().byName) {
+  for (const [other, rows] of registryNames()) {
     const distance = slips(key, other, limit);
     if (distance <= limit) found.push([distance, rows[0]!.name]);
   }

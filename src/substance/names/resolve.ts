@@ -24,10 +24,10 @@ export function formulaText(text: string, notation: Notation): string {
  */
 export function resolveAll(given: string): Resolved[] {
   const text = readableText(given, "a name or a formula");
-  const named = rowsNamed(text);
   const notation = tryReadNotation(text);
-  if (notation !== undefined && !(named.length > 0 && /^[A-Z]{3,}$/.test(text)))
+  if (notation !== undefined && !(/^[A-Z]{3,}$/.test(text) && rowsNamed(text).length > 0))
     return [{ given: text, formula: formulaText(text, notation), notation }];
+  const named = rowsNamed(text);
   const formulas = new Set([...named.map(({ row }) => row.formula), ...readingsOf(text).map((one) => one.formula)]);
   return [...formulas]
     .map((formula) => ({ given: text, formula, notation: readNotation(formula) }))

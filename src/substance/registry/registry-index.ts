@@ -1,5 +1,6 @@
 // Look-ups over the registry, built on first use: by composition, by name, by composition without crystal water.
 
+import { once } from "../../foundation/memo";
 import { anhydrousKey, formulaKey } from "../../ion/keys";
 import { type Notation, readNotation } from "../../ion/notation";
 import { REGISTRY, type RegistryRow } from "../data/registry";
@@ -14,14 +15,6 @@ export interface NamedRow {
   readonly remark?: string;
 }
 
-interface RegistryIndex {
-  readonly byFormula: ReadonlyMap<string, RegistryRow>;
-  readonly byName: ReadonlyMap<string, readonly NamedRow[]>;
-  readonly byCore: ReadonlyMap<string, readonly RegistryRow[]>;
-}
-
-let built: RegistryIndex | undefined;
-
 /** All names of a row, with the remark each carries. */
 export function namesOfRow(row: RegistryRow): NamedRow[] {
   const names: NamedRow[] = [row.name, ...(row.systematic ?? [])].map((name) => ({ row, name }));
@@ -30,11 +23,9 @@ export function namesOfRow(row: RegistryRow): NamedRow[] {
   return names;
 }
 
-/** The index, built once. */
-export function registryIndex(): RegistryIndex {
-  if (built !== undefined) return built;
+/** Rows by composition, and by composition without crystal water. */
+const byComposition = /* @__PURE__ */ once(() => {
   const byFormula = new Map<string, RegistryRow>();
-  const byName = new Map<string, NamedRow[]>();
   const byCore = new Map<string, RegistryRow[]>();
   for (const row of REGISTRY()) {
     const notation = readNotation(row.formula);
@@ -42,25 +33,32 @@ export function registryIndex(): RegistryIndex {
     // isomers: the first row keeps the composition (ethanol before dimethyl ether)
     if (!byFormula.has(key)) byFormula.set(key, row);
     addTo(byCore, anhydrousKey(notation).key, row);
-    for (const named of namesOfRow(row)) addTo(byName, nameKey(named.name), named);
   }
-  built = { byFormula, byName, byCore };
-  return built;
-}
+  return { byFormula, byCore };
+});
+
+const byName = /* @__PURE__ */ once(() => {
+  const names = new Map<string, NamedRow[]>();
+  for (const row of REGISTRY()) for (const named of namesOfRow(row)) addTo(names, nameKey(named.name), named);
+  return names;
+});
+
+/** Every name of the registry as it is looked up, with its rows. */
+export const registryNames = (): ReadonlyMap<string, readonly NamedRow[]> => byName();
 
 /** Registry row of a formula, whatever the order of its atoms. */
 export function rowOf(notation: Notation): RegistryRow | undefined {
-  return registryIndex().byFormula.get(formulaKey(notation));
+  return byComposition().byFormula.get(formulaKey(notation));
 }
 
 /** Registry rows that carry a name, exactly. */
 export function rowsNamed(name: string): readonly NamedRow[] {
-  return registryIndex().byName.get(nameKey(name)) ?? [];
+  return byName().get(nameKey(name)) ?? [];
 }
 
 /** Rows that differ from the formula by crystal water only, the formula itself included. */
 export function kinOf(notation: Notation): readonly RegistryRow[] {
-  return registryIndex().byCore.get(anhydrousKey(notation).key) ?? [];
+  return byComposition().byCore.get(anhydrousKey(notation).key) ?? [];
 }
 
 let byNumber: ReadonlyMap<string, RegistryRow> | undefined;

@@ -3,7 +3,6 @@
 
 import { shown } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
-import { formulaKey } from "../../ion/keys";
 import { readNotation, tryReadNotation } from "../../ion/notation";
 import { readableOptions, SEARCH } from "../argument";
 import { REGISTRY, type RegistryRow } from "../data/registry";
@@ -14,7 +13,7 @@ import { tryNameOf } from "../names/name-of";
 import { elementNamed } from "../names/name-parse";
 import { readingsOf } from "../names/readings";
 import { nameKey, plainName } from "../names/words";
-import { kinOf, registryIndex, rowOf } from "../registry/registry-index";
+import { kinOf, rowOf } from "../registry/registry-index";
 import { entryScore, searchIndex, wordScores } from "./search-index";
 
 /** One hit. */
@@ -109,7 +108,7 @@ function byNumberOrFormula(asked: string, add: Add): void {
   if (notation === undefined && /^[a-z0-9()]{2,}$/.test(asked))
     for (const row of REGISTRY()) if (row.formula.toLowerCase() === small) add(row, row.formula, "formula", 0.9);
   if (notation === undefined) return;
-  const row = registryIndex().byFormula.get(formulaKey(notation));
+  const row = rowOf(notation);
   if (row !== undefined) add(row, row.formula, "formula", 1);
   const plain = asked.replace(/[.*•⋅]/g, "·");
   if (notation.parts.some((part) => part.counts.size > 1))
