@@ -9,21 +9,27 @@ export function once<T>(make: () => T): () => T {
   };
 }
 
-/** Answers by key, the oldest forgotten beyond `most`: tables do not change, and the same is asked again and again. */
+/** Keeps an answer, the oldest forgotten beyond `most`. */
+function kept<T>(answers: Map<string, T>, most: number, key: string, answer: T): T {
+  if (answers.size >= most) answers.delete(answers.keys().next().value!);
+  answers.set(key, answer);
+  return answer;
+}
+
+/** Answers by key, up to a number: tables do not change, and the same is asked again and again. */
 export function remembering<T>(most: number): (key: string, compute: () => T) => T {
-  const kept = new Map<string, T>();
+  const answers = new Map<string, T>();
   return (key, compute) => {
-    const known = kept.get(key);
-    if (known !== undefined || kept.has(key)) return known as T;
-    const value = compute();
-    if (kept.size >= most) kept.delete(kept.keys().next().value!);
-    kept.set(key, value);
-    return value;
+    const known = answers.get(key);
+    return known !== undefined || answers.has(key) ? (known as T) : kept(answers, most, key, compute());
   };
 }
 
-/** A function of one text, with up to `most` of its answers remembered. */
+/** A function of one text, with up to `most` of its answers remembered; makes nothing where an answer is known. */
 export function memoised<T>(most: number, answer: (text: string) => T): (text: string) => T {
-  const keep = remembering<T>(most);
-  return (text) => keep(text, () => answer(text));
+  const answers = new Map<string, T>();
+  return (text) => {
+    const known = answers.get(text);
+    return known !== undefined || answers.has(text) ? (known as T) : kept(answers, most, text, answer(text));
+  };
 }
