@@ -1,6 +1,7 @@
 // The sheet of a plan, block by block in bench order: cautions first, then weigh, do, expect, cost, and what is not known.
 
 import type { MovedFigure, Plan } from "../preparation";
+import { leadOf } from "../preparation/feasibility/does-it-go";
 import { explain, type Quantity, quantity } from "../quantity";
 import { cite } from "../solubility/data/sources";
 import type { Block } from "./document";
@@ -40,8 +41,10 @@ export function expectationBlocks(plan: Plan): Block[] {
     withUncertainty(c.theoreticalYield),
     c.wanted ? "wanted" : "if it came out as this",
   ]);
+  const lead = leadOf(plan.feasibility, plan.product.formula);
   return [
     { kind: "heading", level: 2, text: "Expect" },
+    ...(lead === undefined ? [] : [{ kind: "list", items: [`CHECK: ${sentence(lead)}`] } as const]),
     { kind: "table", head: ["dry product", "at 100 % yield", ""], rows },
     { kind: "paragraph", text: `Assumed: up to ${about(plan.handlingLoss, "%", 2)} may stay on filters and vessels.` },
   ];

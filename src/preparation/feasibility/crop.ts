@@ -56,16 +56,21 @@ function fall(
   return { crop: [...crop.values()].sort((a, b) => b.grams - a.grams), left };
 }
 
-/** The crop of a liquor that is boiled down until the product is about to fall, filtered hot and cooled. */
+/**
+ * The crop of a liquor that is boiled down until the product is about to fall, filtered hot and cooled; what stays on the hot
+ * filter where nothing comes after it.
+ */
 export function cropOf(
   c: Case,
   ions: readonly PooledIon[],
-  atHot: readonly Ranked[],
+  wanted: { readonly hot: Ranked | undefined; readonly cold: Ranked },
   hot: Temperature,
   cold: Temperature,
 ): Crop[] {
-  const own = atHot.find((one) => one.wanted);
-  if (own === undefined) return [];
-  const { left } = fall(c, ions, own.water, hot);
-  return fall(c, left, own.water, cold).crop;
+  const own = wanted.hot;
+  // no figure for the heat: boiled down as far as the cold asks
+  if (own === undefined) return fall(c, ions, wanted.cold.water, cold).crop;
+  const filtered = fall(c, ions, own.water, hot);
+  const { crop } = fall(c, filtered.left, own.water, cold);
+  return crop.length > 0 ? crop : filtered.crop;
 }

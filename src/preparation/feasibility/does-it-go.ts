@@ -5,11 +5,13 @@ import { redoxPartners, uncovered } from "../../aqueous/mixture/coverage";
 import { network } from "../../aqueous/mixture/network";
 import { keyOf } from "../../aqueous/mixture/notation";
 import { type BalancedEquation, balance } from "../../equation";
+import { parseFormula } from "../../formula";
 import { isWater } from "../../formula/crystal-water";
 import { type Fields, isRecord } from "../../foundation/argument";
 import { lazily } from "../../foundation/lazy";
 import { remembering } from "../../foundation/memo";
-import { quantity, sum } from "../../quantity";
+import { type Quantity, quantity, sum } from "../../quantity";
+import { massFor } from "../account";
 import { guard } from "../argument";
 import { type Batch, batchOf } from "../batch";
 import { cite } from "../data/sources";
@@ -26,6 +28,7 @@ import {
   type Feasibility,
   type FeasibilityReason,
   type Figure,
+  type FormedSolid,
   type Reason,
   type Ruling,
 } from "./feasibility";
@@ -161,6 +164,24 @@ function reasonOf({ code, text, figures = [], source }: Reason): FeasibilityReas
 const numberOf = ({ value, unit, label }: Figure, source: string) =>
   quantity({ value: value === 0 ? "0" : value.toPrecision(6), unit }, { label, source });
 
+/** A solid of a ruling, for the batch: exact multiples of its theory. */
+function formedSolid({ formula, moles, share }: Ruling["solids"][number], theory: Quantity): FormedSolid {
+  const amount = theory.times(rounded(moles)).named({
+    symbol: `n(${formula})`,
+    label: `${formula} that stands`,
+    rule: "theory × amount for one mole of product",
+  });
+  return {
+    formula,
+    amount: amount as FormedSolid["amount"],
+    mass: massFor(amount, parseFormula(formula), { symbol: `m(${formula})`, label: `${formula} that stands` }),
+    share: quantity({ value: rounded(share), unit: "" }, { label: `part of its metal that is in ${formula}` }),
+  };
+}
+
+/** Six figures of a double, as text. */
+const rounded = (x: number): string => String(Number(x.toPrecision(6)));
+
 /** The figures of a ruling, for a batch of so much product. */
 function told(ruling: Ruling, setting: Setting, batch: Batch): Feasibility {
   const theory = batch.product.amount;
@@ -184,26 +205,14 @@ function told(ruling: Ruling, setting: Setting, batch: Batch): Feasibility {
       const label = { label: "share of the theory that forms", rule: "amount that stands / theory" };
       const { basis } = ruling;
       if (basis === undefined || ruling.share === 0 || ruling.share === 1)
-        return quantity({ value: String(Number(ruling.share.toPrecision(6))), unit: "" }, label);
+        return quantity({ value: rounded(ruling.share), unit: "" }, label);
       const standing = composition(basis).solids.flatMap(({ formula, amount }) => {
         const units = basis.units.get(formula);
         return units === undefined ? [] : [amount.times(String(units))];
       });
       return sum(standing).dividedBy(mole).named(label);
     },
-    solids: () =>
-      ruling.solids.map(({ formula, moles, share }) => ({
-        formula,
-        amount: theory.times(String(Number(moles.toPrecision(6)))).named({
-          symbol: `n(${formula})`,
-          label: `${formula} that stands`,
-          rule: "theory × amount for one mole of product",
-        }) as Feasibility["solids"][number]["amount"],
-        share: quantity(
-          { value: String(Number(share.toPrecision(6))), unit: "" },
-          { label: `part of its metal that is in ${formula}` },
-        ),
-      })),
+    solids: () => ruling.solids.map((one) => formedSolid(one, theory)),
     reasons: () => [...ruling.reasons.map(reasonOf), ...waterReason(ruling, setting, batch)],
   });
 }
@@ -254,6 +263,22 @@ export function feasibilityOf(setting: Setting, batch: Batch): Feasibility {
     setting,
     batch,
   );
+}
+
+/** @internal What leads a plan that does not simply go; undefined for one that does. */
+export function leadOf({ verdict, share, solids, reasons }: Feasibility, product: string): string | undefined {
+  const first = reasons[0]?.text;
+  if (verdict === "another solid forms") {
+    const named = solids
+      .slice(0, 2)
+      .map(({ formula, mass }) => `${mass.format({ significant: 3, uncertainty: "none" })} of ${formula}`);
+    return `another solid forms: ${named.join(" and ")}, for ${product} asked for: ${first}`;
+  }
+  if (verdict === "does not go") return `it does not go: ${first}`;
+  if (verdict !== "goes in part") return undefined;
+  const part =
+    share === undefined ? "" : ` (${share.to("%").format({ significant: 2, uncertainty: "none" })} of the theory)`;
+  return `it goes in part${part}: ${first}`;
 }
 
 /** @internal Refuse what does not go, unless it is known and meant. */

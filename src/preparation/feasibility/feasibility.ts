@@ -63,6 +63,7 @@ export interface FeasibilityReason {
 export interface FormedSolid {
   readonly formula: string;
   readonly amount: Quantity<"amount of substance">;
+  readonly mass: Quantity<"mass">;
   /** Part of its metal that is in it: 1 for all that was put in. */
   readonly share: Quantity;
 }

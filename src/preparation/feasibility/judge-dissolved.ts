@@ -90,11 +90,11 @@ export function judgeDissolved(c: Case): Ruling | undefined {
   const beakers = of === undefined || pot === undefined ? undefined : beakersOf(c, pot);
   if (of === undefined || pot === undefined || beakers === undefined || !holds(beakers, of)) return undefined;
   const { kept, gone } = beakers;
-  // what gives carbon dioxide off goes on until it has gone; who keeps it in a vessel says so by leaving it out
+  // what gives carbon dioxide off goes on until it has gone; a liquor that is not written to does so keeps it
   const gives = c.made.some(({ species }) => species.formula.compositionText === "CO2");
   const soluble = isSoluble(c);
   const [a, b] = [shareIn(kept, of, soluble), shareIn(gone, of, soluble)];
-  const first = gives ? b.share >= a.share : b.share < a.share;
+  const first = gives && b.share >= a.share;
   const beaker = first ? gone : kept;
   const { share, scarce } = first ? b : a;
   const solids = solidsIn(beaker);

@@ -153,8 +153,8 @@ function eatsWater(c: Case, metal: Put): Ruling | undefined {
   return undefined;
 }
 
-/** Below this mass fraction sulfuric acid is dilute: its hydrogen oxidises, not its sulfur. */
-const CONCENTRATED = 0.6;
+/** Below this mass fraction, in %, sulfuric acid is dilute: its hydrogen oxidises, not its sulfur. */
+const CONCENTRATED = 60;
 
 /** Sulfuric acid that is written to give sulfur dioxide: hot and strong it takes all metals but the noblest. */
 function hotStrongAcid({ put, made, setting }: Case): Ruling | undefined {
@@ -165,7 +165,7 @@ function hotStrongAcid({ put, made, setting }: Case): Ruling | undefined {
   const { symbols } = metal.species.formula;
   if ((HOT_SULFURIC.not as readonly string[]).includes(symbols[0]!)) return undefined;
   const material = setting.materials.find(({ species }) => species === acid.species);
-  const fraction = material?.isSolution === true ? material.massFraction()?.value.toNumber() : undefined;
+  const fraction = material?.isSolution === true ? material.massFraction()?.in("%").toNumber() : undefined;
   if (fraction !== undefined && fraction < CONCENTRATED) return undefined;
   return {
     verdict: "goes",

@@ -90,7 +90,8 @@ export function judgePair(c: Case): Ruling | undefined {
       ],
     };
   if (first.wanted) return { verdict: "goes", solids: [], reasons: [order] };
-  const hotFirst = ranked(c, pairingsOf(ions, hot.in("°C").toNumber()), hot)[0];
+  const atHot = ranked(c, pairingsOf(ions, hot.in("°C").toNumber()), hot);
+  const hotFirst = atHot[0];
   if (hotFirst?.wanted === true)
     return {
       verdict: "goes",
@@ -109,7 +110,7 @@ export function judgePair(c: Case): Ruling | undefined {
       solids: [],
       reasons: [{ ...order, text: `${name} and ${first.formula} fall together; ${order.text}` }],
     };
-  const crop = cropOf(c, ions, ranked(c, pairingsOf(ions, hot.in("°C").toNumber()), hot), hot, cold);
+  const crop = cropOf(c, ions, { hot: atHot.find((one) => one.wanted), cold: wanted }, hot, cold);
   const main = crop[0];
   if (main === undefined) return undefined;
   const product = crop.find((one) => one.wanted);

@@ -16,8 +16,9 @@ import { type Beakers, beakersOf, brief, gramsOf, holds, type Pot, percent, potO
 /** From this share of the theory on it goes; below the other it does not. */
 export const GOES = 0.95;
 export const NOTHING = 0.02;
-/** Another solid leads from this share of the metal on. */
+/** Another solid leads from this share of the metal on; from the smaller one where nothing of the product stands. */
 const LEADS = 0.5;
+const LEADS_ALONE = 0.2;
 /** Foreign solids above this part of the product's mass cannot be called a trace. */
 const TRACE = 0.05;
 /** Two shares are told apart from this difference on. */
@@ -287,7 +288,9 @@ export function judgePrecipitate(c: Case): Ruling | undefined {
   const share = Math.min(1, standingOf(beaker, of));
   const coats = coatOf(c);
   const others = beside(wanted, beaker, share);
-  const lead = foreign(wanted, beaker).filter((one) => shareInMetal(one, wanted, beaker) >= LEADS);
+  const lead = foreign(wanted, beaker).filter(
+    (one) => shareInMetal(one, wanted, beaker) >= (share < NOTHING ? LEADS_ALONE : LEADS),
+  );
   const reasons: Reason[] = [
     {
       code: "equilibrium",

@@ -48,7 +48,6 @@ const REFUSED: readonly Row[] = [
   ["CuO + MgSO4 + H2O -> Mg(OH)2 + CuSO4", "Mg(OH)2"],
   ["Fe2O3 + CuSO4 + H2O -> Cu(OH)2 + Fe2(SO4)3", "Cu(OH)2"],
   ["NiO + CaCl2 + H2O -> Ca(OH)2 + NiCl2", "Ca(OH)2"],
-  ["CuO + ZnSO4 + H2O -> Zn(OH)2 + CuSO4", "Zn(OH)2"],
   ["CuO + NaCl + H2O -> CuCl2 + NaOH", "CuCl2"],
   ["Fe(OH)3 + NaCl -> FeCl3 + NaOH", "FeCl3"],
   // a solid stays what it is
@@ -100,6 +99,9 @@ const NOT_AS_WRITTEN: readonly Row[] = [
   ["CuSO4 + Na2CO3 -> CuCO3 + Na2SO4", "CuCO3"],
   ["ZnSO4 + Na2CO3 -> ZnCO3 + Na2SO4", "ZnCO3"],
   ["NiSO4 + Na2CO3 -> NiCO3 + Na2SO4", "NiCO3"],
+  ["CuO + ZnSO4 + H2O -> Zn(OH)2 + CuSO4", "Zn(OH)2"],
+  ["AgNO3 + NaF -> AgF + NaNO3", "AgF"],
+  ["Al(NO3)3 + NaF -> AlF3 + NaNO3", "AlF3"],
   ["Al(OH)3 + CuSO4 -> Cu(OH)2 + Al2(SO4)3", "Cu(OH)2"],
   ["ZnO + CaCl2 + H2O -> Ca(OH)2 + ZnCl2", "Ca(OH)2"],
   ["PbO + NaCl + H2O -> PbCl2 + NaOH", "PbCl2"],

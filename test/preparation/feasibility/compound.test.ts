@@ -1,0 +1,45 @@
+// Compounds that water does not let be. Reasons from memory, all in any textbook of inorganic chemistry.
+import { doesItGo } from "preparative";
+import { describe, expect, it } from "vitest";
+import { NEVER_IN_WATER } from "../../../src/preparation/data/never-in-water";
+
+const ask = (equation: string, product: string) => doesItGo({ equation, product });
+
+describe("what does not exist in water", () => {
+  it("is said with what stands in its place, in moles of the metal", () => {
+    const f = ask("FeCl3 + Na2S -> Fe2S3 + NaCl", "Fe2S3");
+    expect(f.verdict).toBe("does not go");
+    expect(f.reasons[0]!.text).toContain("sulfur");
+    // 0.1 mol of Fe2S3 holds 0.2 mol of iron
+    expect(f.solids.map((s) => s.formula)).toEqual(["FeS"]);
+    expect(f.solids[0]!.amount.in("mol").toNumber()).toBeCloseTo(0.2, 2);
+    // 87.91 g/mol
+    expect(f.solids[0]!.mass.in("g").toNumber()).toBeCloseTo(0.2 * 87.91, 0);
+  });
+
+  it("names no solid where none falls: iron(III) and iodide give iodine and iron(II) iodide", () => {
+    expect(ask("FeCl3 + KI -> FeI3 + KCl", "FeI3").solids).toEqual([]);
+  });
+
+  it("leaves basic salts, hydroxides and complexes alone", () => {
+    for (const [equation, product] of [
+      ["CuSO4 + Na2CO3 + H2O -> Cu2(OH)2CO3 + Na2SO4 + CO2", "Cu2(OH)2CO3"],
+      ["AlCl3 + NH3 + H2O -> Al(OH)3 + NH4Cl", "Al(OH)3"],
+      ["K4[Fe(CN)6] + FeCl3 -> Fe4[Fe(CN)6]3 + KCl", "Fe4[Fe(CN)6]3"],
+    ] as const)
+      expect(ask(equation, product).reasons.map(({ code }) => code)).not.toContain("not-in-water");
+  });
+
+  it("knows that Mohr's salt has no sodium twin, and that bloedite is another type", () => {
+    expect(ask("ZnSO4 + Na2SO4 + H2O -> Na2Zn(SO4)2·6H2O", "Na2Zn(SO4)2·6H2O").verdict).toBe("does not go");
+    expect(ask("ZnSO4 + K2SO4 + H2O -> K2Zn(SO4)2·6H2O", "K2Zn(SO4)2·6H2O").verdict).not.toBe("does not go");
+    expect(ask("MgSO4 + Na2SO4 + H2O -> Na2Mg(SO4)2·4H2O", "Na2Mg(SO4)2·4H2O").verdict).not.toBe("does not go");
+  });
+
+  it("holds each pair of ions once", () => {
+    const pairs = NEVER_IN_WATER.flatMap(({ cations, anions }) =>
+      cations.flatMap((c) => anions.map((a) => `${c} ${a}`)),
+    );
+    expect(new Set(pairs).size).toBe(pairs.length);
+  });
+});

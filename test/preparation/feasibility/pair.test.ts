@@ -1,0 +1,45 @@
+// Which of all the salts of a liquor crystallises: solubilities of the tables, g/100 g of water (KNO3 32 at 20 °C, 169 at 80;
+// NaCl 36 and 38; NaNO3 88 and 148; KCl 34 and 51). Known practice beside each.
+import { doesItGo } from "preparative";
+import { describe, expect, it } from "vitest";
+
+const ask = (equation: string, product: string) => doesItGo({ equation, product });
+
+describe("a salt pair", () => {
+  it("gives saltpetre in the cold whichever pair goes in", () => {
+    expect(ask("NaNO3 + KCl -> KNO3 + NaCl", "KNO3").verdict).toBe("goes");
+    const back = ask("KNO3 + NaCl -> NaNO3 + KCl", "NaNO3");
+    expect(back.solids[0]!.formula.normalize("NFKC")).toBe("KNO3");
+    expect(back.reasons[0]!.code).toBe("salt-pair");
+    // what each 1 mol of begins to fall at: 101.1 g / 0.316 = 320 g of water alone; 1 mol of potassium and of nitrate the same
+    const water = back.reasons.find(({ numbers }) => /below which KNO3/.test(numbers[0]?.label ?? ""))!.numbers[0]!;
+    expect(water.in("g").toNumber()).toBeGreaterThan(300);
+    expect(water.in("g").toNumber()).toBeLessThan(340);
+  });
+
+  it("gives the salt that falls first when it is boiled down", () => {
+    expect(ask("NaNO3 + KCl -> KNO3 + NaCl", "NaCl").verdict).toBe("goes");
+  });
+
+  it("gives the double salt that is less soluble than both its halves", () => {
+    for (const [equation, product] of [
+      ["K2SO4 + Al2(SO4)3 + H2O -> KAl(SO4)2·12H2O", "KAl(SO4)2·12H2O"],
+      ["FeSO4 + (NH4)2SO4 + H2O -> (NH4)2Fe(SO4)2·6H2O", "(NH4)2Fe(SO4)2·6H2O"],
+    ] as const)
+      expect(ask(equation, product).verdict, product).toBe("goes");
+  });
+
+  it("gives a molecule that is no salt: boric acid, 5 g in 100 g, before salt", () => {
+    expect(ask("Na2B4O7 + HCl + H2O -> H3BO3 + NaCl", "H3BO3").verdict).toBe("goes");
+  });
+
+  it("is the soda process: of four salts sodium bicarbonate dissolves least", () => {
+    expect(ask("NaCl + NH4HCO3 -> NaHCO3 + NH4Cl", "NaHCO3").verdict).toBe("goes");
+  });
+
+  it("says which double salt has no figures", () => {
+    const f = ask("KCl + Na2SO4 -> K2SO4 + NaCl", "K2SO4");
+    expect(f.verdict).toBe("unknown");
+    expect(f.reasons[0]!.text).toMatch(/double salt .*missing: its solubility/);
+  });
+});
