@@ -11,7 +11,7 @@ import { type Cost, costOf } from "./cost";
 import { type Crystallising, crystallisingOf } from "./crystallising";
 import { type DissolvingHeat, dissolvingHeatOf } from "./dissolving-heat";
 import { exact } from "./exact";
-import { fateOf, keptByWater } from "./fate";
+import { fateOf } from "./fate";
 import { type Feed, feedsOf, type Liquor, liquorOf } from "./feed";
 import { type Heat, heatOf } from "./heat";
 import { type Dissolved, type Isolation, isolationOf, type WashSchedule } from "./isolation";
@@ -31,11 +31,11 @@ import { type ByProduct, byProductsOf, type Waste, wasteOf } from "./waste";
 /** How much of the product the liquor keeps although it falls out. */
 export type Completeness =
   | {
-      /** What as much pure water would keep; an excess of precipitant holds it lower, and `limits` says what holds more. */
+      /** What the liquor keeps: at its equilibrium, or where that cannot be computed what as much pure water would keep; `limits` says which. */
       readonly dissolved: Quantity<"mass">;
       /** Temperature the figure is for. */
       readonly at: Quantity<"temperature">;
-      /** Share of the theory that falls out, were the liquor pure water. */
+      /** Share of the theory that precipitates. */
       readonly fallsOut: Quantity;
       /** What the figures leave out. */
       readonly limits: string;
@@ -133,31 +133,43 @@ function fullest({ drafts }: Work): { readonly mass: Quantity; readonly missing:
   return { mass, missing };
 }
 
+/** What the figure rests on where the whole liquor could be asked. */
+const AT_EQUILIBRIUM =
+  "at the equilibrium of the whole liquor, with the solid as it first precipitates and the constants of the tables";
+
 /** The liquor is no pure water: what the reaction makes beside the product is not in the figure. */
 const LIMITS = "in pure water; acid, ammonium or CO2 of this reaction keep more in solution";
 
-function completenessOf(setting: Setting, batch: Batch, water: Quantity | undefined): Completeness | undefined {
+function completenessOf(setting: Setting, batch: Batch, work: Work, isWaterKnown: boolean): Completeness | undefined {
   if (batch.isolation.how !== "precipitate") return undefined;
   const { product, temperature } = setting;
   const test =
     "let a little of the clear liquor stand with a drop of the precipitant: a cloud means that more is needed";
-  const keptAt = (T: typeof temperature) =>
-    water?.isPositive() === true ? keptByWater(product.formula, water, T) : undefined;
-  // Solubility products are tabulated at 25 °C: near enough for what a precipitate leaves behind, and said.
-  const here = keptAt(temperature);
-  const kept = here ?? keptAt(exact("25 °C"));
-  if (kept === undefined) return { missing: `what the liquor keeps of ${product.name}`, test };
+  if (work.kept === undefined || !isWaterKnown) return { missing: `what the liquor keeps of ${product.name}`, test };
+  const { amount, atEquilibrium } = work.kept;
   const theory = batch.product.theoreticalYield;
+  const all = massFor(amount, product.formula, {
+    symbol: `m(${product.name}, kept)`,
+    label: `${product.name} that the liquor keeps`,
+  });
+  const kept = all.compare(theory) > 0 ? theory : all;
+  const limits = atEquilibrium ? AT_EQUILIBRIUM : LIMITS;
   return {
     dissolved: kept,
-    at: kept === here ? temperature : exact("25 °C"),
-    fallsOut: theory.minus(kept).dividedBy(theory).to("%").named({
-      symbol: "falls out",
-      label: "share that falls out, were the liquor pure water",
-      rule: "1 - dissolved / theory",
-      assumption: LIMITS,
-    }),
-    limits: LIMITS,
+    at: temperature,
+    fallsOut: theory
+      .minus(kept)
+      .dividedBy(theory)
+      .to("%")
+      .named({
+        symbol: "falls out",
+        label: atEquilibrium
+          ? "share that precipitates from this liquor"
+          : "share that precipitates, were the liquor pure water",
+        rule: "1 - dissolved / theory",
+        assumption: limits,
+      }),
+    limits,
     test,
   };
 }
@@ -298,7 +310,7 @@ export function batchOf(
       ),
     dissolvingHeat: () => dissolvingHeatOf(setting, account, batch.feeds),
     crystallising: () => crystallisingOf(setting, account, batch.isolation, theoreticalYield),
-    completeness: () => completenessOf(setting, batch, inner.water),
+    completeness: () => completenessOf(setting, batch, inner.work, inner.water !== undefined),
     washing: () => (inner.full.missing.length > 0 ? undefined : inner.work.washing),
     checks: () => checksOf(kind, setting, batch),
     candidates: () =>

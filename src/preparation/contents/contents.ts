@@ -3,6 +3,7 @@
 import { lazily } from "../../foundation/lazy";
 import type { Quantity } from "../../quantity";
 import { type Entry, massOf, type Origin } from "./entry";
+import { phOf } from "./equilibrium";
 import type { Pot } from "./pot";
 
 /** A solid in a vessel. */
@@ -28,6 +29,8 @@ export interface Contents {
   readonly mass: Quantity<"mass">;
   /** No more than this, since salts make a liquor denser than water; undefined where there is none, or how much is not known. */
   readonly volume: Quantity<"volume"> | undefined;
+  /** At the equilibrium of the mixture; undefined where the model does not reach. */
+  readonly pH: Quantity<"number"> | undefined;
   readonly solids: readonly SolidInside[];
   readonly dissolved: readonly SoluteInside[];
   /** Given off so far, and no longer there. */
@@ -53,6 +56,7 @@ export const viewOf = (pot: Pot): Contents =>
             assumption: "salts make the liquid denser than water, so its volume is no larger than this",
           }) as Quantity<"volume">)
         : undefined,
+    pH: () => phOf(pot),
     solids: () =>
       pot.books.solids.map((one) => ({
         formula: one.matter.name,

@@ -64,6 +64,8 @@ export interface Work {
   readonly liquor: Pot | undefined;
   /** Mass of everything that comes together, before gas leaves it. */
   readonly mixed: Quantity | undefined;
+  /** What the liquor keeps of a product that precipitates; undefined where nothing is known. */
+  readonly kept: { readonly amount: Quantity; readonly atEquilibrium: boolean } | undefined;
   /** What passes the first filter. */
   readonly filtrate: Pot | undefined;
   readonly washing: WashSchedule | undefined;
@@ -74,6 +76,7 @@ export class Bench {
   readonly #vessels = new Map<string, Pot>();
   liquor: Pot | undefined;
   mixed: Quantity | undefined;
+  kept: Work["kept"];
   filtrate: Pot | undefined;
   washing: WashSchedule | undefined;
 

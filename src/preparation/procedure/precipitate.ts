@@ -35,7 +35,7 @@ export function isolatePrecipitate(bench: Bench): void {
         if (completeness === undefined) return "Test a little of the clear liquor.";
         const kept =
           "dissolved" in completeness
-            ? ` As much pure water keeps ${completeness.dissolved.compare(exact("1 mg")) < 0 ? "less than 1 mg" : about(completeness.dissolved, "g", 2)} of the product; acid, ammonium or CO2 of this reaction keep more in solution.`
+            ? ` ${keptIn(completeness)}`
             : ` How much the liquor keeps is not known: ${completeness.missing} is missing.`;
         return `Test: ${completeness.test}.${kept}`;
       },
@@ -74,6 +74,22 @@ export function isolatePrecipitate(bench: Bench): void {
     });
   }
   bench.caught(POT, bench.pot.with({ temperature }));
+}
+
+/** What the liquor keeps, and by what. */
+function keptIn({
+  dissolved,
+  fallsOut,
+  limits,
+}: {
+  readonly dissolved: Quantity;
+  readonly fallsOut: Quantity;
+  readonly limits: string;
+}): string {
+  const mass = dissolved.compare(exact("1 mg")) < 0 ? "less than 1 mg" : about(dissolved, "g", 2);
+  return limits.includes("pure water")
+    ? `As much pure water keeps ${mass} of the product; acid, ammonium or CO2 of this reaction keep more in solution.`
+    : `At equilibrium this liquor keeps ${mass} of the product; ${about(fallsOut, "%")} precipitates.`;
 }
 
 const remembered = /* @__PURE__ */ remembering<Result<WashAdvice>>(128);

@@ -2,6 +2,7 @@
 import { tryBalance } from "../../equation";
 import { parseFormula } from "../../formula";
 import type { Quantity } from "../../quantity";
+import { keptAtEquilibrium } from "../contents/equilibrium";
 import { type Matter, matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
 import { dissolve as redissolve, type Term } from "../contents/react";
@@ -243,8 +244,16 @@ function settled(bench: Bench, pot: Pot): Pot {
     if (origin !== "precipitated") continue;
     const { water: of } = after.books;
     const known = (T: Quantity<"temperature">) => (of.isPositive() ? keptByWater(matter.formula, of, T) : undefined);
-    const kept = known(setting.temperature) ?? known(exact("25 °C") as Quantity<"temperature">);
-    if (kept !== undefined) after = redissolve(after, matter, kept.dividedBy(matter.molarMass).to("mol"));
+    const inWater = (): Quantity | undefined =>
+      (known(setting.temperature) ?? known(exact("25 °C") as Quantity<"temperature">))
+        ?.dividedBy(matter.molarMass)
+        .to("mol");
+    const atEquilibrium = keptAtEquilibrium(pot, matter);
+    const kept = atEquilibrium ?? inWater();
+    if (kept === undefined) continue;
+    after = redissolve(after, matter, kept);
+    if (matter.key === matterOf(setting.product.formula).key)
+      bench.kept = { amount: kept, atEquilibrium: atEquilibrium !== undefined };
   }
   return after;
 }

@@ -1,0 +1,89 @@
+// What really stands in a vessel: pH, and how much of each solid the liquor keeps, asked of the equilibrium of the whole
+// mixture. Asked per kilogram of water and to four figures, so that a batch of any size has one answer.
+import { remembering } from "../../foundation/memo";
+import { type Quantity, quantity } from "../../quantity";
+import { type Beaker, componentsOf, isKnown, ratio, settle } from "../feasibility/beaker";
+import type { Entry } from "./entry";
+import type { Matter } from "./matter";
+import type { Pot } from "./pot";
+
+/** The equilibrium of a vessel, for each kilogram of its water. */
+interface Standing {
+  readonly pH: number;
+  readonly beaker: Beaker;
+}
+
+/** Hydrons and water belong to everything. */
+const HYDRON = "H+";
+
+/** Little more water than there is may stand for it, where the liquor is too strong for the model. */
+const THINNED = 1.25;
+
+const remembered = /* @__PURE__ */ remembering<Standing | undefined>(300);
+
+/** Metals, sulfur and charcoal stand by; they are no part of the equilibrium. */
+const standsBy = ({ matter }: Entry): boolean => matter.formula.symbols.length === 1;
+
+/** Things that the beaker of a vessel contains, mol for each kilogram of water; undefined where there is too little water or a stranger. */
+function perKilogram({ books }: Pot): { readonly matter: Matter; readonly moles: number }[] | undefined {
+  const kg = books.water.value.toNumber() / 1000;
+  if (books.waterMissing.length > 0 || !(kg > 0)) return undefined;
+  const all: { readonly matter: Matter; readonly moles: number }[] = [];
+  for (const entry of [...books.dissolved, ...books.solids]) {
+    if (standsBy(entry)) continue;
+    if (!isKnown(entry.matter.formula)) return undefined;
+    const moles = Number((entry.amount.value.toNumber() / kg).toPrecision(4));
+    if (moles > 0) all.push({ matter: entry.matter, moles });
+  }
+  return all.length === 0 ? undefined : all;
+}
+
+function standingIn(pot: Pot): Standing | undefined {
+  const put = perKilogram(pot);
+  if (put === undefined) return undefined;
+  const celsius = pot.books.temperature.in("°C").toNumber();
+  const key = `${celsius} ${put.map(({ matter, moles }) => `${matter.key} ${moles}`).join(" ")}`;
+  return remembered(key, () => {
+    const pours = put.map(({ matter, moles }) => ({ formula: matter.formula, moles }));
+    const beaker = settle(pours, 1, celsius, { carbonDioxide: "kept", solids: "fresh" });
+    return beaker === undefined || beaker.water > THINNED ? undefined : { pH: beaker.pH, beaker };
+  });
+}
+
+/** pH of a vessel; undefined where the model does not reach. */
+export function phOf(pot: Pot): Quantity<"number"> | undefined {
+  const { temperature } = pot.books;
+  const celsius = temperature.in("°C").toNumber();
+  if (celsius < 5 || celsius > 60 || pot.books.dissolved.length === 0) return undefined;
+  const found = standingIn(pot);
+  return found === undefined
+    ? undefined
+    : quantity(
+        { value: found.pH.toFixed(2), unit: "" },
+        { symbol: "pH", label: "pH at the equilibrium of the mixture" },
+      );
+}
+
+/** How much of a solid the liquor keeps at equilibrium; undefined where it does not stand, or the model does not reach. */
+export function keptAtEquilibrium(pot: Pot, matter: Matter): Quantity | undefined {
+  const found = standingIn(pot);
+  const own = componentsOf(matter.formula);
+  if (found === undefined || own === undefined) return undefined;
+  const { beaker } = found;
+  const stands = beaker.solids.some(({ phase }) => ratio(own, phase.of) !== undefined);
+  if (!stands) return undefined;
+  let least = Number.POSITIVE_INFINITY;
+  for (const [key, count] of own) {
+    if (key === HYDRON || !(count > 0)) continue;
+    least = Math.min(least, beaker.dissolved(key) / count);
+  }
+  if (!Number.isFinite(least)) return undefined;
+  const perKg = quantity(
+    { value: (least / beaker.water).toPrecision(4), unit: "mol/kg" },
+    { symbol: `b(${matter.name})`, label: `${matter.name} that a kilogram of this liquor keeps at equilibrium` },
+  );
+  return perKg
+    .times(pot.books.water)
+    .to("mol")
+    .named({ symbol: `n(${matter.name}, kept)`, rule: "kept = what a kilogram of the liquor keeps × water" });
+}
