@@ -1,7 +1,7 @@
 // Equation: what reacts with what, in whole numbers.
 export type { BalanceOptions } from "./balance/balance";
 export { balance, tryBalance } from "./balance/balance";
-export type { BalancedEquationRecord, BalancedTerm, StoichiometricRow } from "./balance/balanced";
+export type { BalancedEquationRecord, BalancedKind, BalancedTerm, StoichiometricRow } from "./balance/balanced";
 export { BalancedEquation, balancedEquationFromJSON } from "./balance/balanced";
 export type { Condition } from "./balance/condition";
 export type { ImpossibleDetails } from "./balance/explain";

@@ -22,7 +22,7 @@ const BRAND: unique symbol = /* @__PURE__ */ Symbol.for("preparative.balanced-eq
 export interface BalancedEquationRecord extends EquationFields, RecordHead<BalancedKind> {}
 
 /** A balanced equation, and the kinds of it that know more. */
-type BalancedKind = "balanced equation" | "ionic equation" | "overall equation";
+export type BalancedKind = "balanced equation" | "ionic equation" | "overall equation";
 
 /** A formula with its whole-number coefficient. */
 export interface BalancedTerm {

@@ -2,7 +2,7 @@
 
 import { lazily } from "../../foundation/lazy";
 import type { Quantity } from "../../quantity";
-import { type Entry, massOf, type Origin } from "./entry";
+import { type Entry, massOf } from "./entry";
 import { phOf } from "./equilibrium";
 import type { Pot } from "./pot";
 
@@ -11,7 +11,7 @@ export interface SolidInside {
   readonly formula: string;
   readonly amount: Quantity<"amount of substance">;
   readonly mass: Quantity<"mass">;
-  readonly origin: Origin;
+  readonly origin: "put in" | "precipitated" | "crystallised" | "from the liquor" | "left by heat";
 }
 
 /** A substance dissolved in a vessel, in formula units without crystal water. */

@@ -3,27 +3,24 @@
 import type { Quantity } from "../../quantity";
 import { Pot } from "../contents/pot";
 
-export const OPERATIONS = [
-  "weigh",
-  "dissolve",
-  "dilute",
-  "suspend",
-  "add",
-  "heat",
-  "hold",
-  "concentrate",
-  "cool",
-  "seed",
-  "filter",
-  "wash",
-  "rinse",
-  "dry",
-  "fire",
-  "collect",
-] as const;
-
 /** Operations of the bench. */
-export type Operation = (typeof OPERATIONS)[number];
+export type Operation =
+  | "weigh"
+  | "dissolve"
+  | "dilute"
+  | "suspend"
+  | "add"
+  | "heat"
+  | "hold"
+  | "concentrate"
+  | "cool"
+  | "seed"
+  | "filter"
+  | "wash"
+  | "rinse"
+  | "dry"
+  | "fire"
+  | "collect";
 
 /** What leaves a vessel. */
 export type Leaving = "vapour" | "gas" | "filtrate" | "wash water" | "residue" | "dust";

@@ -4,13 +4,13 @@ import { frozen } from "../../foundation/frozen";
 import { lazily } from "../../foundation/lazy";
 import type { Quantity } from "../../quantity";
 import type { Contents } from "../contents/contents";
-import type { Leaving, Operation } from "../operation/operation";
+import type { Operation } from "../operation/operation";
 import type { StepCaution, StepCautions } from "../safety/step-cautions";
 import type { Care, Draft, Look } from "./bench";
 
 /** What left a vessel in a step. */
 export interface LeftContents {
-  readonly what: Leaving;
+  readonly what: "vapour" | "gas" | "filtrate" | "wash water" | "residue" | "dust";
   readonly contents: Contents;
 }
 
