@@ -14,7 +14,7 @@ import {
   TAKES_BACK,
 } from "../../src/preparation/data/insoluble";
 import { MISCIBLE } from "../../src/preparation/data/miscible";
-import { NEVER_IN_WATER, NO_TUTTON_SALT } from "../../src/preparation/data/never-in-water";
+import { NEVER_IN_WATER, NO_TUTTON_SALT, TAKEN_APART } from "../../src/preparation/data/never-in-water";
 import { PLANNING } from "../../src/preparation/data/planning";
 import { NOT_WARM, VARIABLE_WATER } from "../../src/preparation/data/products";
 import { TWO_SIZED } from "../../src/preparation/data/units";
@@ -53,6 +53,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   PRECIPITATES,
   SOLUBLE_CYANIDOFERRATES,
   SOLUBLE_OXIDES,
+  TAKEN_APART: [TAKEN_APART],
   TAKES_BACK,
   TWO_SIZED,
   VARIABLE_WATER,

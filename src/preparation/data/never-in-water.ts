@@ -29,6 +29,7 @@ export const NEVER_IN_WATER: readonly NeverInWaterRow[] = [
   { cations: ["Sn^4+"], anions: CARBONATES, instead: hydroxide("SnO2"), why: "carbonate makes the hydrous oxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
   { cations: ["Ti^4+", "Ti^3+"], anions: CARBONATES, instead: hydroxide("TiO2"), why: "carbonate makes the hydrous oxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
   { cations: ["Zr^4+"], anions: CARBONATES, instead: hydroxide("ZrO2"), why: "carbonate makes the hydrous oxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
+  { cations: ["Bi^3+"], anions: CARBONATES, instead: [{ formula: "Bi2O2CO3", cations: 2 }], why: "bismuth holds on to oxygen: the basic carbonate forms", source: "commonPractice" },
   { cations: ["Al^3+"], anions: ["S^2-", "HS-", "SO3^2-", "HSO3-"], instead: hydroxide("Al(OH)3"), why: GASES_GO, source: "commonPractice" },
   { cations: ["Cr^3+"], anions: ["S^2-", "HS-", "SO3^2-", "HSO3-"], instead: hydroxide("Cr(OH)3"), why: GASES_GO, source: "commonPractice" },
   { cations: ["Ti^4+"], anions: ["S^2-", "SO3^2-"], instead: hydroxide("TiO2"), why: GASES_GO, source: "commonPractice" },
@@ -47,3 +48,11 @@ export const NO_TUTTON_SALT = {
   why: "double sulfates with six waters form with potassium and ammonium, not with so small or so highly charged a cation",
   source: "commonPractice",
 } as const satisfies { cations: readonly string[]; waters: number; why: string; source: SourceKey };
+
+/** Salts that water takes apart again: of a small, highly charged cation with an acid too weak to hold it. */
+export const TAKEN_APART = {
+  cations: ["Al^3+", "Fe^3+", "Cr^3+", "Bi^3+", "Ti^4+", "Sn^4+"],
+  anions: ["CH3COO-", "HCOO-", "CHO2-", "C2H3O2-", "C3H5O2-", "C7H5O2-", "C6H5COO-"],
+  why: "water takes a salt of so acid a cation and so weak an acid apart: boiled down it loses acid, and a basic salt is left",
+  source: "commonPractice",
+} as const satisfies { cations: readonly string[]; anions: readonly string[]; why: string; source: SourceKey };

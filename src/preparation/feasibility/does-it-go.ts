@@ -32,7 +32,7 @@ import {
   type Reason,
   type Ruling,
 } from "./feasibility";
-import { judgeCompound } from "./judge-compound";
+import { hydrolysisOf, judgeCompound } from "./judge-compound";
 import { judgeDissolved } from "./judge-dissolved";
 import { judgeHeat } from "./judge-heat";
 import { judgeMetal } from "./judge-metal";
@@ -134,7 +134,16 @@ function rule(c: Case): Ruling {
   const electrons = judgeMetal(c);
   if (electrons !== undefined && electrons.verdict !== "goes") return electrons;
   const before = [...(electrons?.reasons ?? []), ...(fired?.reasons ?? [])];
-  const found = judgeEquilibrium(c);
+  const judged = judgeEquilibrium(c);
+  const apart = hydrolysisOf(c);
+  const found =
+    judged === undefined || apart === undefined
+      ? judged
+      : {
+          ...judged,
+          verdict: judged.verdict === "goes" ? ("goes in part" as const) : judged.verdict,
+          reasons: [...judged.reasons, apart],
+        };
   if (found === undefined) {
     if (electrons !== undefined) return electrons;
     return unknown(

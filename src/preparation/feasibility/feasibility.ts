@@ -31,6 +31,8 @@ export type FeasibilityCode =
   | "solid-to-solid"
   /** The compound does not exist in water. */
   | "not-in-water"
+  /** A salt of an acid cation and a weak acid. */
+  | "hydrolysis"
   /** Potentials forbid it, or two of the things react with each other first. */
   | "potentials"
   | "redox-partners"

@@ -2,9 +2,9 @@
 
 import { parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
-import { NEVER_IN_WATER, NO_TUTTON_SALT } from "../data/never-in-water";
+import { NEVER_IN_WATER, NO_TUTTON_SALT, TAKEN_APART } from "../data/never-in-water";
 import type { Case } from "./case";
-import type { Ruling } from "./feasibility";
+import type { Reason, Ruling } from "./feasibility";
 
 const one = (formula: string): string => {
   const read = attempt(() => parseFormula(formula));
@@ -53,4 +53,14 @@ export function judgeCompound({ product, setting }: Case): Ruling | undefined {
       ],
     };
   return undefined;
+}
+
+/** Is the wanted salt one that water takes apart? */
+export function hydrolysisOf({ product }: Case): Reason | undefined {
+  const { cations, anions, complex } = product.made;
+  const isIn = (list: readonly string[], ions: readonly { readonly formula: string }[]): boolean =>
+    ions.some(({ formula }) => list.includes(formula));
+  if (complex !== undefined || !isIn(TAKEN_APART.cations, cations) || !isIn(TAKEN_APART.anions, anions))
+    return undefined;
+  return { code: "hydrolysis", text: `${product.species.name}: ${TAKEN_APART.why}`, source: TAKEN_APART.source };
 }

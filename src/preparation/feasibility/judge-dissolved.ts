@@ -1,6 +1,8 @@
 // A product that stays in the liquor: do the solids dissolve, do its ions stay, and does the acid let go of its hydrogen?
 import type { Phase } from "../../aqueous/mixture/network";
 import type { Key } from "../../aqueous/mixture/notation";
+import { isMiscible } from "../fate";
+import { isGas } from "../vessel";
 import { type Beaker, componentsOf, printed, ratio, settle } from "./beaker";
 import type { Case, Put } from "./case";
 import type { Reason, Ruling } from "./feasibility";
@@ -133,7 +135,9 @@ export function judgeDissolved(c: Case): Ruling | undefined {
       reasons,
     };
   }
-  const pair = judgePair(c);
+  // what is distilled off does not wait for its turn to crystallise
+  const isFluid = isMiscible(c.product.species.formula) || isGas(c.product.species.formula, false);
+  const pair = isFluid ? undefined : judgePair(c);
   if (pair !== undefined)
     return {
       ...pair,

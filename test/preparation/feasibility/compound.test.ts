@@ -36,6 +36,27 @@ describe("what does not exist in water", () => {
     expect(ask("MgSO4 + Na2SO4 + H2O -> Na2Mg(SO4)2·4H2O", "Na2Mg(SO4)2·4H2O").verdict).not.toBe("does not go");
   });
 
+  it("takes the neutral acetates of three-valued metals apart: a basic salt is left", () => {
+    for (const [equation, product] of [
+      ["Al(OH)3 + CH3COOH -> Al(CH3COO)3 + H2O", "Al(CH3COO)3"],
+      ["FeCl3 + CH3COONa -> Fe(CH3COO)3 + NaCl", "Fe(CH3COO)3"],
+      ["Cr(OH)3 + CH3COOH -> Cr(CH3COO)3 + H2O", "Cr(CH3COO)3"],
+    ] as const) {
+      const f = ask(equation, product);
+      expect(f.verdict, product).toBe("goes in part");
+      expect(f.reasons.map(({ code }) => code)).toContain("hydrolysis");
+    }
+    // two-valued metals keep theirs
+    const zinc = ask("ZnO + CH3COOH -> Zn(CH3COO)2 + H2O", "Zn(CH3COO)2");
+    expect(zinc.verdict).toBe("goes");
+  });
+
+  it("knows the basic carbonate of bismuth", () => {
+    const f = ask("Bi(NO3)3 + Na2CO3 -> Bi2(CO3)3 + NaNO3", "Bi2(CO3)3");
+    expect(f.verdict).toBe("does not go");
+    expect(f.solids[0]!.amount.in("mol").toNumber()).toBeCloseTo(0.1, 2);
+  });
+
   it("holds each pair of ions once", () => {
     const pairs = NEVER_IN_WATER.flatMap(({ cations, anions }) =>
       cations.flatMap((c) => anions.map((a) => `${c} ${a}`)),

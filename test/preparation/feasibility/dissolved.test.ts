@@ -35,6 +35,11 @@ describe("a product in solution", () => {
     expect(ask("CH3COONa + HCl -> CH3COOH + NaCl", "CH3COOH").verdict).not.toBe("does not go");
   });
 
+  it("need not crystallise where it is distilled: ammonia from lime, acetic acid from sulfuric", () => {
+    expect(ask("NH4Cl + Ca(OH)2 -> NH3 + CaCl2 + H2O", "NH3").verdict).toBe("goes");
+    expect(ask("CH3COONa + H2SO4 -> CH3COOH + Na2SO4", "CH3COOH").verdict).toBe("goes");
+  });
+
   it("comes from sulfuric acid where the weaker volatile one is boiled off", () => {
     expect(ask("NaCl + H2SO4 -> Na2SO4 + HCl", "Na2SO4").verdict).not.toBe("does not go");
   });
