@@ -6,6 +6,7 @@ import { shown } from "../foundation/argument";
 import { hasBrand } from "../foundation/brand";
 import type { Fraction } from "../foundation/fraction";
 import { frozen } from "../foundation/frozen";
+import { withPlainJSON } from "../foundation/plain-json";
 import { inLowestTerms, ONE, type Rational } from "../foundation/rational";
 import { headProblem, type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
@@ -126,7 +127,7 @@ export class Equation {
   private terms(from: number, to: number): Term[] {
     return this.formulas.slice(from, to).map((formula, at) => {
       const coefficient = this.given?.[from + at];
-      return { formula, coefficient: coefficient === undefined ? undefined : toFraction(coefficient) };
+      return withPlainJSON({ formula, coefficient: coefficient === undefined ? undefined : toFraction(coefficient) });
     });
   }
 

@@ -6,6 +6,7 @@ import { hasBrand } from "../foundation/brand";
 import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
 import { frozen } from "../foundation/frozen";
+import { withPlainJSON } from "../foundation/plain-json";
 import { headProblem, type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
 import { combine, factorRatio, multiplyParts } from "./algebra";
@@ -297,10 +298,12 @@ export class Formula {
 
   /** Symbol and exact count of every element, in Hill order. */
   get composition(): { readonly symbol: string; readonly count: Fraction }[] {
-    return hillOrder(this.elementIndices).map((position) => ({
-      symbol: symbolAt(this.elementIndexAt(position)),
-      count: fraction(this.numeratorAt(position), this.denominator),
-    }));
+    return hillOrder(this.elementIndices).map((position) =>
+      withPlainJSON({
+        symbol: symbolAt(this.elementIndexAt(position)),
+        count: fraction(this.numeratorAt(position), this.denominator),
+      }),
+    );
   }
 
   /**
@@ -310,10 +313,9 @@ export class Formula {
    * parseFormula("CuSO4·5H2O").parts.map((part) => `${part.multiplier} ${part.formula}`) // => ["1 CuSO4", "5 H2O"]
    */
   get parts(): FormulaPart[] {
-    return partTexts(this.reading()).map(({ text, multiplier }) => ({
-      formula: parseFormula(text),
-      multiplier: fraction(multiplier.n, multiplier.d),
-    }));
+    return partTexts(this.reading()).map(({ text, multiplier }) =>
+      withPlainJSON({ formula: parseFormula(text), multiplier: fraction(multiplier.n, multiplier.d) }),
+    );
   }
 
   /**

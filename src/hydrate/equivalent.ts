@@ -4,6 +4,7 @@ import { amountOf, massOf, type Purity } from "../amount/amount";
 import { type FormulaLike, formulaOfArgument, inSymbol, type MassLike } from "../amount/argument";
 import type { Formula } from "../formula";
 import { Fraction } from "../foundation/fraction";
+import { withPlainJSON } from "../foundation/plain-json";
 import type { Quantity } from "../quantity";
 import { FORMS, guard, TWO_FORMS } from "./argument";
 import { crystalWater } from "./crystal-water";
@@ -70,10 +71,11 @@ export function equivalenceOptions(forms: Pick<FormsOfOne, "from" | "to">): Equi
   const [a, b] = [formulaOfArgument(from, "from"), formulaOfArgument(to, "to")];
   const [x, y] = [crystalWater(a), crystalWater(b)];
   const same = proportion(x.anhydrous, y.anhydrous);
-  if (same !== undefined) return [{ per: x.anhydrous.toString(), ratio: same.mul(x.units).div(y.units) }];
+  if (same !== undefined)
+    return [withPlainJSON({ per: x.anhydrous.toString(), ratio: same.mul(x.units).div(y.units) })];
   return a.symbols
     .filter((symbol) => !NOT_TELLING.has(symbol) && !b.count(symbol).equals(0))
-    .map((symbol) => ({ per: symbol, ratio: a.count(symbol).div(b.count(symbol)) }));
+    .map((symbol) => withPlainJSON({ per: symbol, ratio: a.count(symbol).div(b.count(symbol)) }));
 }
 
 /** The one reading that is meant, or a refusal that lists them. */

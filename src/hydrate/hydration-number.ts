@@ -12,6 +12,7 @@ import {
 import { type Formula, molarMass, oxideEquivalents, parseFormula } from "../formula";
 import { numberText } from "../formula/crystal-water";
 import { Fraction } from "../foundation/fraction";
+import { withPlainJSON } from "../foundation/plain-json";
 import { type Quantity, quantity, sum } from "../quantity";
 import { DAMP, guard, HEATING } from "./argument";
 import { anhydrousOf, crystalWater, hydrateOf, MOST_WATERS, waterContent } from "./crystal-water";
@@ -107,7 +108,7 @@ function candidatesFor(salt: Formula, waters: Quantity, weighed: boolean, left: 
     const inUncertainties = u === undefined || u === 0 ? undefined : deviation / u;
     const formula = hydrateOf(salt, n);
     const form = known.find((k) => k.waters.equals(n));
-    return {
+    return withPlainJSON({
       formula,
       waters: n,
       deviation,
@@ -118,7 +119,7 @@ function candidatesFor(salt: Formula, waters: Quantity, weighed: boolean, left: 
       expectedLoss: left.mass === undefined ? waterContent(formula) : lossTo(left.mass, salt, n),
       residue: left.formula,
       improbable: improbableWaters(n, salt, known),
-    };
+    });
   });
   return candidates.sort(
     (a, b) =>

@@ -6,6 +6,7 @@ import { asWritten } from "../equation/written";
 import { Formula, parseFormula } from "../formula";
 import { isWater } from "../formula/crystal-water";
 import type { Fraction } from "../foundation/fraction";
+import { withPlainJSON } from "../foundation/plain-json";
 import { applyFunction, isQuantity, type NumberLike, type Quantity, quantity, sum } from "../quantity";
 import { expectDimension } from "../quantity/internal";
 import { ENTHALPY, guard, needTextOption } from "./argument";
@@ -90,7 +91,9 @@ export function reactionEnthalpy(equation: string | BalancedEquation, options: E
   );
   const missing = species.filter((_, i) => found[i] === undefined).map(({ formula }) => formula.toString());
   if (missing.length > 0) throw noData([...new Set(missing)]);
-  const terms = species.map(({ number }, i): EnthalpyTerm => ({ ...found[i]!, stoichiometricNumber: number }));
+  const terms = species.map(
+    ({ number }, i): EnthalpyTerm => withPlainJSON({ ...found[i]!, stoichiometricNumber: number }),
+  );
   const enthalpy = sum(
     terms.map(({ enthalpy: each, stoichiometricNumber }) => each.times(stoichiometricNumber)),
     { symbol: "ΔrH", label: `enthalpy of ${written.text}`, rule: "products − reactants, each times its coefficient" },

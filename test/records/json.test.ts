@@ -1,17 +1,28 @@
 import { readFile } from "node:fs/promises";
 import {
   balance,
+  crystalWater,
+  equivalenceOptions,
+  equivalentsIn,
   evaluateRun,
   fromJSON,
+  halfReactions,
+  hydrationNumber,
   type IonicEquation,
   netIonic,
   type OverallEquation,
   overallEquation,
+  oxideEquivalents,
   parseEquation,
   parseFormula,
+  percentComposition,
   planPreparation,
   planSequence,
   quantity,
+  reactionAmounts,
+  reactionEnthalpy,
+  reactionSpace,
+  redoxAnalysis,
   solubilityOf,
   substance,
   tryFromJSON,
@@ -175,5 +186,36 @@ describe("the table of solubilities", () => {
   it("knows only solids that a record can name", () => {
     for (const { solids } of SOLUBILITY())
       for (const { solid } of solids) if (solid !== undefined) expect(tryParseFormula(solid).ok, solid).toBe(true);
+  });
+});
+
+// Exact numbers are bigints and fractions, which JSON.stringify refuses; the answers they stand in were refused with them.
+describe("answers with exact numbers", () => {
+  const reaction = reactionAmounts("H2 + 1/2 O2 -> H2O", { H2: "1 mol" });
+  const balanced = balance("MnO4- + Fe^2+ + H+ -> Mn^2+ + Fe^3+ + H2O");
+  it.each<readonly [string, object, string]>([
+    ["a term of an equation", balanced.reactants[1]!, '"coefficient":"5"'],
+    ["a term as written", parseEquation("1/2 O2 + H2 -> H2O").reactants[0]!, '"coefficient":"1/2"'],
+    ["a stoichiometric table", balanced.table(), '"stoichiometricNumber":"-8"'],
+    ["half-reactions", halfReactions("MnO4- + Fe^2+ -> Mn^2+ + Fe^3+"), '"electrons":"5"'],
+    ["a reaction space", reactionSpace("C + O2 -> CO + CO2"), '"basis":[["'],
+    ["changes of state", redoxAnalysis(balanced), '"from":"7"'],
+    ["a composition", parseFormula("Fe0.95O").composition, '"count":"19/20"'],
+    ["parts of an adduct", parseFormula("CuSO4·5H2O").parts, '"multiplier":"5"'],
+    ["shares by mass", percentComposition("H2O"), '"count":"2"'],
+    ["oxides", oxideEquivalents("CaCO3"), '"amount":"1"'],
+    ["crystal water", crystalWater("3CdSO4·8H2O"), '"waters":"8/3"'],
+    ["waters from heating", hydrationNumber({ before: "5 g", after: "3.2 g", anhydrous: "CuSO4" }), '"waters":"5"'],
+    ["equivalence", equivalenceOptions({ from: "Na2CO3", to: "NaHCO3" }), '"ratio":"2"'],
+    ["equivalents", equivalentsIn("H2SO4 + NaOH -> Na2SO4 + H2O", "H2SO4"), '"perMole":"2"'],
+    ["amounts in a reaction", reaction, '"coefficient":"1/2"'],
+    ["heat of a reaction", reactionEnthalpy("H2(g) + 1/2 O2(g) -> H2O(l)"), '"stoichiometricNumber":"-1/2"'],
+  ])("write %s as JSON, the numbers as text", (_, answer, written) => {
+    const text = JSON.stringify(answer);
+    expect(text).toContain(written);
+    const { toJSON } = answer as { toJSON?(): unknown };
+    if (toJSON !== undefined) expect(structuredClone(toJSON.call(answer))).toEqual(JSON.parse(text));
+    // nothing that lists the fields of the answer sees how it is written
+    expect(Object.keys(answer)).not.toContain("toJSON");
   });
 });

@@ -5,6 +5,7 @@ import { asWritten } from "../../equation/written";
 import type { Formula } from "../../formula";
 import { molarMass } from "../../formula";
 import type { Fraction } from "../../foundation/fraction";
+import { withPlainJSON } from "../../foundation/plain-json";
 import { minimum, type Quantity } from "../../quantity";
 import { type FormulaLike, inSymbol, tabled } from "../argument";
 import { AmountError } from "../error";
@@ -131,7 +132,7 @@ function worked(place: Place, extent: Quantity, given: Quantity | undefined, lim
       .named({ symbol: `n(${inSymbol(formula)}, ${verb})`, rule: `amount ${verb} = coefficient × extent` });
     return amount;
   };
-  return {
+  return withPlainJSON({
     formula,
     side,
     coefficient,
@@ -161,7 +162,7 @@ function worked(place: Place, extent: Quantity, given: Quantity | undefined, lim
         .to("%")
         .named({ symbol: `excess(${inSymbol(formula)})`, rule: "excess = (amount given - amount used) / amount used" });
     },
-  };
+  });
 }
 
 /**

@@ -4,6 +4,7 @@ import { symbolAt } from "../../element/symbols";
 import type { Formula } from "../../formula/formula";
 import { hasBrand } from "../../foundation/brand";
 import type { Fraction } from "../../foundation/fraction";
+import { withPlainJSON } from "../../foundation/plain-json";
 import { inLowestTerms } from "../../foundation/rational";
 import { type RecordHead, recordHead } from "../../foundation/record";
 import { INSPECT, shownAs } from "../../foundation/shown";
@@ -132,7 +133,9 @@ export class BalancedEquation {
   private terms(from: number, to: number): BalancedTerm[] {
     const terms: BalancedTerm[] = [];
     const { formulas, coefficients } = this;
-    for (let at = from; at < to; at++) terms.push({ formula: formulas[at]!, coefficient: coefficients[at]! });
+    for (let at = from; at < to; at++) {
+      terms.push(withPlainJSON({ formula: formulas[at]!, coefficient: coefficients[at]! }));
+    }
     return terms;
   }
 
@@ -173,13 +176,13 @@ export class BalancedEquation {
       });
       if (formula.charge !== 0) brings["charge"] = toFraction({ n: coefficient * BigInt(formula.charge), d: 1n });
       const reactant = at < this.reactantCount;
-      return {
+      return withPlainJSON({
         formula,
         side: reactant ? "reactant" : "product",
         coefficient,
         stoichiometricNumber: reactant ? -coefficient : coefficient,
-        brings,
-      };
+        brings: withPlainJSON(brings),
+      });
     });
   }
 

@@ -1,5 +1,6 @@
 // Every way an equation can be balanced: the dimension of its solutions, a basis, and all elementary reactions.
 import { attempt, type Result } from "../../foundation/error";
+import { withPlainJSON } from "../../foundation/plain-json";
 import { Equation } from "../equation";
 import { EquationError } from "../error";
 import { type IntegerVector, toBigInts } from "../kernel/nullspace";
@@ -56,13 +57,13 @@ export function reactionSpace(input: EquationInput | BalancedEquation, options: 
   }
   const vectors = solutionsOf(equation.formulas, equation.reactantCount);
   const rays = raysOf(vectors, limit);
-  return {
+  return withPlainJSON({
     equation,
     dimension: vectors.length,
     basis: vectors.map((vector) => [...toBigInts(vector)]),
     elementary: rays.map((ray) => elementaryReaction(equation, ray)),
     vectors: rays.map((ray) => [...toBigInts(ray)]),
-  };
+  });
 }
 
 /**

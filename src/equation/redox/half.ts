@@ -3,6 +3,7 @@
 // spectators stay out; the halves added up give the net equation.
 import { type Formula, parseFormula } from "../../formula/formula";
 import { bigGcd } from "../../foundation/gcd";
+import { withPlainJSON } from "../../foundation/plain-json";
 import { BalancedEquation } from "../balance/balanced";
 import { solutionsOf } from "../balance/system";
 import { Equation } from "../equation";
@@ -164,7 +165,7 @@ function halvesOf(sides: Sides, medium: Medium, arrow: Equation["arrow"]): HalfR
   const halves = sums.map((sum) => equationOf(sum, arrow));
   let common = 0n;
   for (const { amount } of overall.values()) common = bigGcd(common, amount);
-  return {
+  return withPlainJSON({
     oxidation: halves[0]!,
     reduction: halves[up.length]!,
     oxidations: halves.slice(0, up.length),
@@ -174,7 +175,7 @@ function halvesOf(sides: Sides, medium: Medium, arrow: Equation["arrow"]): HalfR
     overall: equationOf(overall, arrow),
     ...(whole === undefined ? {} : { acidBase: equationOf(whole.rest, arrow) }),
     medium,
-  };
+  });
 }
 
 function leastMultipliers(given: bigint, taken: bigint): bigint[] {

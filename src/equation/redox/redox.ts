@@ -3,6 +3,7 @@
 
 import type { Formula } from "../../formula/formula";
 import { Fraction } from "../../foundation/fraction";
+import { withPlainJSON } from "../../foundation/plain-json";
 import { type BalanceOptions, balancedOf } from "../balance/balance";
 import type { BalancedEquation, BalancedTerm } from "../balance/balanced";
 import { EquationError } from "../error";
@@ -83,7 +84,7 @@ function changesOf(symbol: string, left: readonly Pool[], right: readonly Pool[]
     const from = before[a]!;
     const to = after[b]!;
     const atoms = smaller(from.atoms, to.atoms);
-    changes.push({
+    const change = {
       symbol,
       from: from.state,
       to: to.state,
@@ -91,7 +92,8 @@ function changesOf(symbol: string, left: readonly Pool[], right: readonly Pool[]
       electrons: to.state.sub(from.state).abs().mul(atoms),
       reactants: from.formulas,
       products: to.formulas,
-    });
+    };
+    changes.push(withPlainJSON(change));
     from.atoms = from.atoms.sub(atoms);
     to.atoms = to.atoms.sub(atoms);
     if (from.atoms.n === 0n) a++;
@@ -130,7 +132,7 @@ export function redoxAnalysis(input: EquationInput | BalancedEquation, options: 
   const lost = total(oxidised);
   const gained = total(reduced);
   const agents = (changes: readonly StateChange[]) => [...new Set(changes.flatMap(({ reactants }) => reactants))];
-  return {
+  return withPlainJSON({
     equation: balanced,
     isRedox: oxidised.length + reduced.length > 0,
     oxidised,
@@ -139,7 +141,7 @@ export function redoxAnalysis(input: EquationInput | BalancedEquation, options: 
     electrons: lost.compare(gained) > 0 ? lost : gained,
     oxidisingAgents: agents(reduced),
     reducingAgents: agents(oxidised),
-  };
+  });
 }
 
 /** The refusal where nothing is oxidised or reduced. */

@@ -1,6 +1,7 @@
 // Mass fractions: of one element or group in a formula, and of all its elements.
 import { elementIndexOf, symbolAt } from "../../element/symbols";
 import type { Fraction } from "../../foundation/fraction";
+import { withPlainJSON } from "../../foundation/plain-json";
 import type { Quantity } from "../../quantity";
 import { combinationOf } from "../../quantity/value/combination";
 import { multiply, type Rational, rational } from "../../quantity/value/rational";
@@ -100,10 +101,10 @@ export function percentComposition(formula: string | Formula, options?: MolarMas
   return hillOrder(f.elementIndices).map((position, i) => {
     const term = terms[position]!;
     const symbol = symbolAt(f.elementIndexAt(position));
-    return {
+    return withPlainJSON({
       symbol,
       count: composition[i]!.count,
       massFraction: share(portion(term.coefficient, term.quantity, symbol), whole, symbol, f).to("%"),
-    };
+    });
   });
 }

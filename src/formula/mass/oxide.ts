@@ -1,6 +1,7 @@
 // Oxide equivalents, as potters and geologists state a composition: zinc carbonate as so much ZnO.
 import { elementOf, symbolAt } from "../../element/symbols";
 import { Fraction } from "../../foundation/fraction";
+import { withPlainJSON } from "../../foundation/plain-json";
 import type { Quantity, QuantityLike } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { combinationOf } from "../../quantity/value/combination";
@@ -116,16 +117,18 @@ export function oxideEquivalents(
     const oxide = named.find(holds) ?? usual.find(holds);
     if (oxide === undefined) continue;
     const moles = molesOf(oxide, material, index);
-    out.push({
-      oxide,
-      amount: new Fraction(moles.n, moles.d),
-      massFraction: fractionAs(
+    out.push(
+      withPlainJSON({
         oxide,
-        material,
-        index,
-        oxides.length === 0 && Object.keys(weights).length === 0 ? undefined : weights,
-      ),
-    });
+        amount: new Fraction(moles.n, moles.d),
+        massFraction: fractionAs(
+          oxide,
+          material,
+          index,
+          oxides.length === 0 && Object.keys(weights).length === 0 ? undefined : weights,
+        ),
+      }),
+    );
   }
   return out;
 }
