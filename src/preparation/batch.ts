@@ -95,10 +95,22 @@ function dissolvedIn(setting: Setting, account: Account, feeds: readonly Feed[])
     );
   const excess = materials.flatMap(({ species }, i) => {
     const feed = feeds[i]!;
-    const dissolves = !species.isWater && (feed.how === "solid" ? feed.dissolves : true);
+    const dissolves = !species.isWater && !isPeroxide(materials[i]!) && (feed.how === "solid" ? feed.dissolves : true);
     return dissolves ? [{ species, amount: account.supplied[i]!.left }] : [];
   });
   return [...byProducts, ...excess];
+}
+
+/** What is poured away: filtrates and washings, less the water boiled off a mother liquor. */
+function liquidsLeft({ drafts, liquor }: Work): Quantity | undefined {
+  let volume: Quantity | undefined;
+  for (const { vessel, left } of drafts)
+    for (const { what, pot } of left) {
+      if (what === "filtrate" || what === "wash water")
+        volume = volume === undefined ? pot.volume : volume.plus(pot.volume);
+      if (what === "vapour" && vessel !== POT && volume !== undefined) volume = volume.minus(pot.volume);
+    }
+  return volume ?? liquor?.volume;
 }
 
 /** Peroxide over what the equation uses decomposes, and its oxygen leaves as gas. */
@@ -321,8 +333,14 @@ export function batchOf(
         reactants.map((s) => s.formula),
         request.alternatives ?? [],
       ),
-    byProducts: () => byProductsOf(setting, account, inner.dissolved),
-    waste: () => wasteOf(setting, inner.dissolved, batch.vessel, batch.washing, batch.liquor.water),
+    byProducts: () => byProductsOf(setting, account, inner.dissolved, inner.water),
+    waste: () =>
+      wasteOf(
+        setting,
+        inner.dissolved,
+        inner.full.missing.length > 0 || !setting.wet ? undefined : liquidsLeft(inner.work),
+        inner.work.kept?.amount,
+      ),
     cost: () => sums?.cost ?? costOf(materials, account.supplied, theoreticalYield, formed.amount),
     unknown: () => [
       ...batch.feeds.flatMap((feed) => (feed.how === "unknown" ? [feed.missing] : [])),

@@ -8,12 +8,12 @@ import type { Account, Formed } from "./account";
 import { isAcid } from "./acids";
 import { LEFT_IN_WASTE, WASTE_METALS, type WasteMetalRow } from "./data/waste";
 import { exact, planned } from "./exact";
-import { fateOf, keptByWater } from "./fate";
-import type { Dissolved, WashSchedule } from "./isolation";
+import { fateOf } from "./fate";
+import type { Dissolved } from "./isolation";
 import { madeOf } from "./made-of";
 import type { Setting } from "./setting";
 import type { Species } from "./species";
-import { isGas, type Vessel } from "./vessel";
+import { isGas } from "./vessel";
 import { SODA, type Treatment, treatmentOf } from "./waste-treatment";
 
 /** A metal dissolved in the waste. */
@@ -70,17 +70,14 @@ const isHeld = ({ formula }: Species, symbol: string): boolean =>
 export function wasteOf(
   setting: Setting,
   dissolved: readonly Dissolved[],
-  vessel: Vessel | undefined,
-  washing: WashSchedule | undefined,
-  liquorWater: Quantity | undefined,
+  liquids: Quantity | undefined,
+  kept: Quantity | undefined,
 ): Waste {
-  const washes = washing !== undefined && "plan" in washing ? washing.plan.totalWater : undefined;
-  const volume =
-    vessel === undefined
-      ? undefined
-      : (washes === undefined ? vessel.liquid : vessel.liquid.plus(washes))
-          .to("L")
-          .named({ symbol: "V(waste)", label: "liquor and washings", rule: "waste = liquid + wash water" });
+  const volume = liquids?.to("L").named({
+    symbol: "V(waste)",
+    label: "liquor and washings",
+    rule: "waste = filtrates + washings, less what was boiled off",
+  });
   const amounts = new Map<string, Quantity>();
   const add = (symbol: string, amount: Quantity): void => {
     const before = amounts.get(symbol);
@@ -92,13 +89,8 @@ export function wasteOf(
   }
   // What the liquor keeps of a sparingly soluble product, where a figure is known.
   const { product } = setting;
-  const kept =
-    liquorWater?.isPositive() && fateOf(product.formula, setting.temperature).fallsOut === true
-      ? keptByWater(product.formula, liquorWater, setting.temperature)
-      : undefined;
   if (kept !== undefined) {
-    const n = kept.dividedBy(product.molarMass);
-    for (const { symbol, count } of product.metals) if (!isHeld(product, symbol)) add(symbol, n.times(count));
+    for (const { symbol, count } of product.metals) if (!isHeld(product, symbol)) add(symbol, kept.times(count));
   }
   const metals = [...amounts].map(([symbol, amount]): DissolvedMetal => {
     const named = amount.to("mol").named({ symbol: `n(${symbol}, waste)`, label: `${symbol} dissolved in the waste` });
@@ -129,7 +121,12 @@ export function wasteOf(
   return { volume, metals, treatment, soda, notes: [...new Set(notes)], closing: CLOSING };
 }
 
-export function byProductsOf(setting: Setting, account: Account, dissolved: readonly Dissolved[]): ByProduct[] {
+export function byProductsOf(
+  setting: Setting,
+  account: Account,
+  dissolved: readonly Dissolved[],
+  liquorWater: Quantity | undefined,
+): ByProduct[] {
   const { products, product, wet, temperature } = setting;
   const mass = (d: Dissolved): Quantity => d.amount.times(d.species.molarMass).to("g");
   const inLiquor = dissolved.filter((d) => d.amount.isPositive());
@@ -164,7 +161,11 @@ export function byProductsOf(setting: Setting, account: Account, dissolved: read
       ];
     const others = inLiquor.filter((d) => d.species !== species).map(mass);
     const share = others.length === 0 ? exact("0 %") : sum(others).dividedBy(formed.mass).to("%");
-    const clean = share.compare(planned("cleanEnough")) <= 0;
+    const isPure = share.compare(planned("cleanEnough")) <= 0;
+    const strength =
+      liquorWater === undefined ? undefined : formed.mass.dividedBy(formed.mass.plus(liquorWater)).to("%");
+    const isThin = strength !== undefined && strength.compare(planned("worthBoiling")) < 0;
+    const clean = isPure && !isThin;
     const own = species.metals.map((metal) => metal.symbol);
     // Of a precipitate the water keeps something worth a word only where a table has a figure for it.
     const kept = fateOf(product.formula, temperature).perHundredGramsWater === undefined ? [] : [product];
@@ -178,7 +179,11 @@ export function byProductsOf(setting: Setting, account: Account, dissolved: read
         ...formed,
         where: "in the liquor",
         worthKeeping: clean,
-        why: clean ? `the liquor boiled down gives it with ${rest}${first}` : `${rest}: recrystallise it or let it go`,
+        why: clean
+          ? `the liquor boiled down gives it with ${rest}${first}`
+          : isPure
+            ? `the liquor has only ${strength!.format({ significant: 2, uncertainty: "none" })} of it: not worth the boiling`
+            : `${rest}: recrystallise it or let it go`,
       },
     ];
   });

@@ -46,6 +46,15 @@ export function expectationBlocks(plan: Plan): Block[] {
     { kind: "heading", level: 2, text: "Expect" },
     ...(lead === undefined ? [] : [{ kind: "list", items: [`CHECK: ${sentence(lead)}`] } as const]),
     { kind: "table", head: ["dry product", "at 100 % yield", ""], rows },
+    ...plan.byProducts
+      .filter(({ where }) => where === "with the product")
+      .map(
+        ({ formula, mass }) =>
+          ({
+            kind: "paragraph",
+            text: `With it precipitates ${handy(mass)} of ${formula}, which no washing takes out.`,
+          }) as const,
+      ),
     { kind: "paragraph", text: `Assumed: up to ${about(plan.handlingLoss, "%", 2)} may stay on filters and vessels.` },
   ];
 }

@@ -90,10 +90,10 @@ describe("what is left", () => {
     expect(number(sodium.mass, "g")).toBeCloseTo(41.97, 1);
     expect(sodium.precipitate).toBe(false);
     if (washing === undefined || !("plan" in washing)) throw new Error("no washing");
-    expect(number(waste.volume!, "L")).toBeCloseTo(
-      number(vessel!.liquid, "L") + number(washing.plan.totalWater, "L"),
-      6,
-    );
+    // all that is poured off, less than was put in by what the cake keeps and gives to the air
+    const put = number(vessel!.liquid, "L") + number(washing.plan.totalWater, "L");
+    expect(number(waste.volume!, "L")).toBeLessThan(put);
+    expect(number(waste.volume!, "L")).toBeGreaterThan(put - number(washing.retained, "L") - 0.1);
     expect(waste.closing).toMatch(/local rules/);
   });
 

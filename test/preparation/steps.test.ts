@@ -1,6 +1,6 @@
 // Whole step lists read as somebody at the bench would: in an order that can be done, with figures that a pencil gives. Molar
 // masses are the IUPAC abridged ones; solubilities are those of our table, worked by hand beside each figure.
-import { type PlanRequest, type ProcedureStep, planPreparation } from "preparative";
+import { evaluateRun, type PlanRequest, type ProcedureStep, planPreparation } from "preparative";
 import { describe, expect, it } from "vitest";
 
 const plan = (
@@ -224,6 +224,23 @@ describe("a second solid: copper hydroxide with lime", () => {
     const last = step(steps, "collect");
     expect(solid(last, "Cu(OH)₂")).toBeCloseTo(39.07, 0);
     expect(last.text).toMatch(/and with it 6\d\.\d g of CaSO₄·2H₂O/);
+  });
+});
+
+describe("a cake that weighs as much as both solids", () => {
+  const made = plan(
+    "Ca(OH)2 + CuSO4 + H2O -> Cu(OH)2 + CaSO4·2H2O",
+    "Cu(OH)2",
+    [
+      { name: "lime", form: "Ca(OH)2" },
+      { name: "blue vitriol", form: "CuSO4·5H2O" },
+    ],
+    { material: "blue vitriol", portion: "100.0 g" },
+    { acknowledge: ["plan.does-not-go"] },
+  );
+
+  it("is told by its second solid first: 105 g are 39.1 g of Cu(OH)2 and 66 of the 69 g of gypsum", () => {
+    expect(evaluateRun(made, { dried: "105.0 g" }).verdict[0]!.code).toBe("second-solid");
   });
 });
 

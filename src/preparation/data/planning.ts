@@ -142,6 +142,11 @@ export const PLANNING = {
   tooWet: { value: "30 %", what: "of water in a sample called dry explains nothing", source: "commonPractice" },
   // -- what is left
   overdose: { value: "1.1", what: "times the sum: precipitant or neutraliser for the waste", source: "commonPractice" },
+  worthBoiling: {
+    value: "5 %",
+    what: "by mass of a by-product in its liquor and more is worth boiling down",
+    source: "commonPractice",
+  },
   cleanEnough: {
     value: "5 %",
     what: "of other salts: a liquor below this gives a by-product worth keeping",

@@ -41,6 +41,7 @@ export function isolateCrystals(bench: Bench): void {
   const { hot, cold, cooling, saltPair } = crystallising;
   if (bench.pot.books.temperature.compare(hot) < 0 || bench.pot.books.solids.length > 0)
     bench.did(POT, heat(bench.pot, hot), {
+      care: "isolating",
       target: hot,
       say: () => `Warm the liquor to ${celsius(hot)}, stirring.`,
     });
@@ -58,6 +59,7 @@ export function isolateCrystals(bench: Bench): void {
     const done = concentrate(before, off.isPositive() ? off : exact("0 g"), hot, beside);
     const { mass } = done.after;
     bench.did(POT, done, {
+      care: "isolating",
       target: mass,
       limit: () => off,
       say: () =>

@@ -102,7 +102,7 @@ export function tooMuch(evidence: Evidence): Finding[] {
       found !== "" ? 0.9 : dryness.constant === true || batch.isolation.how === "residue" ? 0.2 : inBand ? 0.6 : 0.4,
     next: "dry again to constant mass",
   });
-  findings.push(...unreacted(evidence, over));
+  findings.push(...secondSolid(evidence, over), ...unreacted(evidence, over));
   const { washing } = batch;
   if (washing !== undefined && "plan" in washing) {
     const { plan, salts } = washing;
@@ -129,6 +129,24 @@ export function tooMuch(evidence: Evidence): Finding[] {
     });
   }
   return findings;
+}
+
+/** A by-product that precipitates with the product is in every cake, and no washing takes it out. */
+function secondSolid({ batch }: Evidence, over: Quantity): Finding[] {
+  return batch.byProducts
+    .filter(({ where }) => where === "with the product")
+    .map(({ formula, mass }): Finding => {
+      const part = over.dividedBy(mass);
+      const fits = part.compare(exact("1.1")) <= 0;
+      return {
+        code: "second-solid",
+        text: `${grams(mass)} of ${formula} precipitates with the product${fits ? `: ${percent(part, 2)} of it is the ${grams(over)} over the theory` : ", which is not enough to explain the mass"}`,
+        mass,
+        figure: part.to("%"),
+        weight: fits ? 0.85 : 0.3,
+        next: `titrate or ignite a weighed sample: the share of ${formula} in it tells the yield`,
+      };
+    });
 }
 
 /** Starting material that is solid and stays with the product: what is left over by the sums, and what did not react. */

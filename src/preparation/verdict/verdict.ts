@@ -18,6 +18,7 @@ export type FindingCode =
   | "wet"
   | "unwashed"
   | "unreacted"
+  | "second-solid"
   | "other-hydrate-fits"
   | "other-formula-fits"
   | "hydrate-mix-up"
@@ -162,6 +163,7 @@ const CAUSES: readonly FindingCode[] = [
   "wet",
   "unwashed",
   "unreacted",
+  "second-solid",
   "other-hydrate-fits",
   "other-formula-fits",
   "hydrate-mix-up",
