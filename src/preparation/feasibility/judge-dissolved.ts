@@ -7,9 +7,9 @@ import { type Beaker, componentsOf, printed, ratio, settle } from "./beaker";
 import type { Case, Put } from "./case";
 import type { Reason, Ruling } from "./feasibility";
 import { judgePair } from "./judge-pair";
-import { conditions, GOES, isSoluble, NOTHING, solidsIn, standingOf } from "./judge-precipitate";
 import { coatOf } from "./judge-solid";
 import { beakersOf, holds, percent, potOf } from "./pot";
+import { conditions, GOES, isSoluble, NOTHING, solidsIn, standingOf } from "./standing";
 
 const HYDRON = "H+";
 /** Less of the product's ions than this in the state they should be in is no solution of it. */

@@ -1,181 +1,32 @@
 // A product that should fall: does it, how much of it, and what else stands when the whole mixture has come to rest?
 import type { SolidsAllowed } from "../../aqueous";
 import type { Phase } from "../../aqueous/mixture/network";
-import type { Key } from "../../aqueous/mixture/notation";
-import { parseFormula } from "../../formula";
-import { attempt } from "../../foundation/error";
-import { remembering } from "../../foundation/memo";
-import { saltConversion } from "../../solubility";
 import { fateOf } from "../fate";
 import { type Beaker, componentsOf, printed, ratio, type Standing, served, settle } from "./beaker";
 import type { Case } from "./case";
-import type { Basis, Figure, Reason, Ruling, Solid } from "./feasibility";
+import type { Basis, Reason, Ruling } from "./feasibility";
+import {
+  besideReason,
+  carbonDioxideReasons,
+  DIFFERS,
+  foreign,
+  heldBack,
+  putInAs,
+  swapReason,
+  theory,
+  type Wanted,
+} from "./held-back";
 import { coatOf } from "./judge-solid";
-import { type Beakers, beakersOf, brief, gramsOf, holds, type Pot, percent, potOf } from "./pot";
+import { type Beakers, beakersOf, gramsOf, holds, type Pot, percent, potOf } from "./pot";
+import { conditions, GOES, isCation, list, NOTHING, phaseFormula, solidsIn, standingOf } from "./standing";
 
-/** From this share of the theory on it goes; below the other it does not. */
-export const GOES = 0.95;
-export const NOTHING = 0.02;
 /** Another solid leads from this share of the metal on; from the smaller one where nothing of the product stands. */
 const LEADS = 0.5;
 const LEADS_ALONE = 0.2;
 /** Foreign solids above this part of the product's mass cannot be called a trace. */
 const TRACE = 0.05;
-/** Two shares are told apart from this difference on. */
-const DIFFERS = 0.02;
 /** How many standard uncertainties of its constant a product may be off before a refusal stands. */
 const SURE = 2;
-
-type Composition = ReadonlyMap<Key, number>;
-const isCation = (key: Key): boolean => key.endsWith("+") && key !== "H+";
-
-/** The metal of a solid, or whatever it is made of where it has none. */
-const keyOf = (of: Composition): Key => [...of.keys()].find(isCation) ?? [...of.keys()].find((k) => k !== "H+") ?? "H+";
-
-/** Part of its metal that is in a solid. */
-function shareOf({ phase, moles }: Standing, beaker: Beaker): number {
-  const metals = [...phase.of.keys()].filter(isCation);
-  const keys = metals.length > 0 ? metals : [keyOf(phase.of)];
-  return Math.min(1, Math.max(...keys.map((key) => (moles * phase.of.get(key)!) / beaker.total(key))));
-}
-
-/** Formula units of the product that stand in a beaker. */
-export function standingOf(beaker: Beaker, of: Composition): number {
-  return beaker.solids.reduce((n, { phase, moles }) => n + moles * (ratio(phase.of, of) ?? 0), 0);
-}
-
-export const solidsIn = (beaker: Beaker): Solid[] =>
-  beaker.solids.map((one) => ({ formula: printed(one.phase), moles: one.moles, share: shareOf(one, beaker) }));
-
-const figure = (value: number, unit: string, label: string): Figure => ({ value, unit, label });
-
-export const conditions = ({ pH, water }: Beaker): Figure[] => [
-  figure(pH, "", "pH of the liquor"),
-  figure(water * 1000, "g", "water for one mole of product"),
-];
-
-/** The product and what it may be called in a sentence. */
-interface Wanted {
-  readonly c: Case;
-  readonly of: Composition;
-  readonly isIt: (phase: Phase) => boolean;
-  readonly pot: Pot;
-}
-
-const list = (beaker: Beaker): string =>
-  beaker.solids.length === 0
-    ? "nothing falls"
-    : beaker.solids
-        .slice(0, 3)
-        .map((one) => `${percent(shareOf(one, beaker))} as ${printed(one.phase)}`)
-        .join(", ");
-
-/** Is a standing solid one that was put in? */
-const putInAs = ({ c }: Wanted, phase: Phase): boolean =>
-  c.put.some(({ species }) => {
-    const of = componentsOf(species.formula);
-    return (
-      of !== undefined &&
-      ratio(phase.of, of) !== undefined &&
-      fateOf(species.formula, c.setting.temperature).fallsOut === true
-    );
-  });
-
-const theory = (share: number): Figure => figure(share, "", "share of the theory that stands");
-
-function carbonDioxideReasons(wanted: Wanted, { kept, gone, differs }: Beakers): Reason[] {
-  if (!differs) return [];
-  const [a, b] = [standingOf(kept, wanted.of), standingOf(gone, wanted.of)].map((n) => Math.min(1, n));
-  const { name } = wanted.c.product.species;
-  if (Math.abs(a! - b!) < DIFFERS) return [];
-  return [
-    {
-      code: "carbon-dioxide-kept",
-      text: `while the carbon dioxide stays: ${percent(a!)} of the ${name}, pH ${kept.pH.toFixed(1)}; ${list(kept)}`,
-      figures: [theory(a!), ...conditions(kept)],
-      source: "constants",
-    },
-    {
-      code: "carbon-dioxide-gone",
-      text: `once it has gone, by airing or boiling: ${percent(b!)} of the ${name}, pH ${gone.pH.toFixed(1)}; ${list(gone)}`,
-      figures: [theory(b!), ...conditions(gone)],
-      source: "constants",
-    },
-  ];
-}
-
-/** Why not all of it falls. */
-function heldBack(wanted: Wanted, beaker: Beaker, share: number, keeping: "kept" | "leaves"): Reason[] {
-  const { c, of } = wanted;
-  const reasons: Reason[] = [];
-  const bare = c.put.some(({ left, species }) => left > 0 && !species.isWater) ? potOf(c, false) : undefined;
-  if (bare !== undefined) {
-    const without = settle(bare.pours, c.water, c.celsius, { carbonDioxide: keeping, solids: "fresh" });
-    const before = without === undefined ? 0 : Math.min(1, standingOf(without, of));
-    // a metal salt that is over makes another solid of it, a base or ligand takes it back
-    const turned = foreign(wanted, beaker).some(({ phase }) =>
-      [...of.keys()].some((key) => isCation(key) && phase.of.has(key)),
-    );
-    if (before - share > DIFFERS)
-      reasons.push({
-        code: turned ? "excess" : "redissolves",
-        text: `${turned ? "the excess makes another solid of it" : "the excess takes it back"}: without it ${percent(before)} stands, with it ${percent(share)}`,
-        figures: [figure(before, "", "share that stands without the excess"), theory(share)],
-        source: "constants",
-      });
-  }
-  const freed = c.made.find(({ made }) => made.acid !== undefined && made.kind === "acid");
-  if (freed !== undefined && beaker.pH < 4)
-    reasons.push({
-      code: "acid-holds-back",
-      text: `${freed.species.name} that is set free makes the liquor pH ${beaker.pH.toFixed(1)} and keeps ${percent(1 - share)} dissolved: a base or the salt in place of the acid brings it down`,
-      figures: [figure(1 - share, "", "share that the acid keeps"), figure(beaker.pH, "", "pH of the liquor")],
-      source: "constants",
-    });
-  const aged = settle(wanted.pot.pours, c.water, c.celsius, { carbonDioxide: keeping, solids: "aged" });
-  const later = aged === undefined ? share : Math.min(1, standingOf(aged, of));
-  if (aged !== undefined && later - share > DIFFERS)
-    reasons.push({
-      code: "aged",
-      text: `after standing ${percent(later)} of it stands, pH ${aged.pH.toFixed(1)}`,
-      figures: [figure(later, "", "share of the theory after standing"), ...conditions(aged)],
-      source: "constants",
-    });
-  return reasons;
-}
-
-/** One sparingly soluble solid into another of the same cation: the constant and what it asks for. */
-function swapReason({ c }: Wanted): Reason[] {
-  const falls = (one: Case["put"][number] | Case["made"][number]): boolean =>
-    fateOf(one.species.formula, c.setting.temperature).fallsOut === true;
-  const from = c.put.find(
-    (one) => falls(one) && one.made.cations.some((x) => c.product.made.cations.some((y) => x.formula === y.formula)),
-  );
-  if (from === undefined || from.made.kind !== "salt") return [];
-  const found = attempt(() => saltConversion({ from: from.species.formula, to: c.product.species.formula }));
-  if (!found.ok) return [];
-  const K = found.value.equilibriumRatio.value.toNumber();
-  const fold = 1 + 1 / K;
-  return [
-    {
-      code: "solid-to-solid",
-      text: `${from.species.name} into ${c.product.species.name}: ${found.value.ionFreed} over ${found.value.ionTaken} stops at ${brief(K)}${K < 10 ? `, so all of it asks for some ${brief(fold)} times the need, or fresh liquor again and again` : ""}`,
-      figures: [figure(K, "", "equilibrium constant of the exchange"), figure(fold, "", "times the need")],
-      source: "constants",
-    },
-  ];
-}
-
-/** Does a solid dissolve well, so that more water takes it? */
-export const isSoluble =
-  ({ setting }: Case) =>
-  (phase: Phase): boolean =>
-    fateOf(phaseFormula(phase), setting.temperature).fallsOut === false;
-
-const foreign = (wanted: Wanted, beaker: Beaker): Standing[] => {
-  const soluble = isSoluble(wanted.c);
-  return beaker.solids.filter(({ phase }) => !wanted.isIt(phase) && !putInAs(wanted, phase) && !soluble(phase));
-};
 
 /** Foreign solids that count beside the product, by mass. */
 function beside(wanted: Wanted, beaker: Beaker, share: number): Standing[] {
@@ -183,24 +34,6 @@ function beside(wanted: Wanted, beaker: Beaker, share: number): Standing[] {
   return foreign(wanted, beaker).filter(
     ({ phase, moles }) => moles > 1e-6 && gramsOf(phaseFormula(phase), moles) > TRACE * Math.max(grams, 1e-9),
   );
-}
-
-const phaseFormula = (phase: Phase): Parameters<typeof gramsOf>[0] => parsed(phase.formula);
-
-/** A solid beside the product, or in its place. */
-function besideReason({ c }: Wanted, { phase, moles }: Standing, share: number): Reason {
-  const other = printed(phase);
-  const mass = gramsOf(phaseFormula(phase), moles);
-  const own = gramsOf(c.product.species.formula, share);
-  return {
-    code: share < NOTHING ? "another-solid" : "second-solid",
-    text:
-      share < NOTHING
-        ? `${other} falls in place of ${c.product.species.name}: ${brief(mass)} g for one mole asked for`
-        : `${other} falls as well: ${brief(mass)} g beside ${brief(own)} g of ${c.product.species.name}, and no washing parts them`,
-    figures: [figure(mass, "g", `${other} for one mole of product`)],
-    source: "constants",
-  };
 }
 
 /** The rule for a product that the tables have no constant for. */
@@ -368,6 +201,3 @@ function shareInMetal({ phase, moles }: Standing, { of }: Wanted, beaker: Beaker
   const metals = [...of.keys()].filter(isCation);
   return Math.max(0, ...metals.map((key) => (moles * (phase.of.get(key) ?? 0)) / beaker.total(key)));
 }
-
-const formulas = /* @__PURE__ */ remembering<ReturnType<typeof parseFormula>>(300);
-const parsed = (text: string): ReturnType<typeof parseFormula> => formulas(text, () => parseFormula(text));

@@ -1,0 +1,150 @@
+// Why a product does not fall wholly: carbon dioxide, acid set free, an excess, age, a solid that it must come from, another one.
+import type { Phase } from "../../aqueous/mixture/network";
+import { attempt } from "../../foundation/error";
+import { saltConversion } from "../../solubility";
+import { fateOf } from "../fate";
+import { type Beaker, componentsOf, printed, ratio, type Standing, settle } from "./beaker";
+import type { Case } from "./case";
+import type { Figure, Reason } from "./feasibility";
+import { type Beakers, brief, gramsOf, type Pot, percent, potOf } from "./pot";
+import {
+  type Composition,
+  conditions,
+  figure,
+  isCation,
+  isSoluble,
+  list,
+  NOTHING,
+  phaseFormula,
+  standingOf,
+} from "./standing";
+
+/** Two shares are told apart from this difference on. */
+export const DIFFERS = 0.02;
+/** The product and what it may be called in a sentence. */
+export interface Wanted {
+  readonly c: Case;
+  readonly of: Composition;
+  readonly isIt: (phase: Phase) => boolean;
+  readonly pot: Pot;
+}
+
+/** Is a standing solid one that was put in? */
+export const putInAs = ({ c }: Wanted, phase: Phase): boolean =>
+  c.put.some(({ species }) => {
+    const of = componentsOf(species.formula);
+    return (
+      of !== undefined &&
+      ratio(phase.of, of) !== undefined &&
+      fateOf(species.formula, c.setting.temperature).fallsOut === true
+    );
+  });
+
+/** The share of a beaker as a figure. */
+export const theory = (share: number): Figure => figure(share, "", "share of the theory that stands");
+
+/** How the carbon dioxide decides, where it does. */
+export function carbonDioxideReasons(wanted: Wanted, { kept, gone, differs }: Beakers): Reason[] {
+  if (!differs) return [];
+  const [a, b] = [standingOf(kept, wanted.of), standingOf(gone, wanted.of)].map((n) => Math.min(1, n));
+  const { name } = wanted.c.product.species;
+  if (Math.abs(a! - b!) < DIFFERS) return [];
+  return [
+    {
+      code: "carbon-dioxide-kept",
+      text: `while the carbon dioxide stays: ${percent(a!)} of the ${name}, pH ${kept.pH.toFixed(1)}; ${list(kept)}`,
+      figures: [theory(a!), ...conditions(kept)],
+      source: "constants",
+    },
+    {
+      code: "carbon-dioxide-gone",
+      text: `once it has gone, by airing or boiling: ${percent(b!)} of the ${name}, pH ${gone.pH.toFixed(1)}; ${list(gone)}`,
+      figures: [theory(b!), ...conditions(gone)],
+      source: "constants",
+    },
+  ];
+}
+
+/** Why not all of it falls. */
+export function heldBack(wanted: Wanted, beaker: Beaker, share: number, keeping: "kept" | "leaves"): Reason[] {
+  const { c, of } = wanted;
+  const reasons: Reason[] = [];
+  const bare = c.put.some(({ left, species }) => left > 0 && !species.isWater) ? potOf(c, false) : undefined;
+  if (bare !== undefined) {
+    const without = settle(bare.pours, c.water, c.celsius, { carbonDioxide: keeping, solids: "fresh" });
+    const before = without === undefined ? 0 : Math.min(1, standingOf(without, of));
+    // a metal salt that is over makes another solid of it, a base or ligand takes it back
+    const turned = foreign(wanted, beaker).some(({ phase }) =>
+      [...of.keys()].some((key) => isCation(key) && phase.of.has(key)),
+    );
+    if (before - share > DIFFERS)
+      reasons.push({
+        code: turned ? "excess" : "redissolves",
+        text: `${turned ? "the excess makes another solid of it" : "the excess takes it back"}: without it ${percent(before)} stands, with it ${percent(share)}`,
+        figures: [figure(before, "", "share that stands without the excess"), theory(share)],
+        source: "constants",
+      });
+  }
+  const freed = c.made.find(({ made }) => made.acid !== undefined && made.kind === "acid");
+  if (freed !== undefined && beaker.pH < 4)
+    reasons.push({
+      code: "acid-holds-back",
+      text: `${freed.species.name} that is set free makes the liquor pH ${beaker.pH.toFixed(1)} and keeps ${percent(1 - share)} dissolved: a base or the salt in place of the acid brings it down`,
+      figures: [figure(1 - share, "", "share that the acid keeps"), figure(beaker.pH, "", "pH of the liquor")],
+      source: "constants",
+    });
+  const aged = settle(wanted.pot.pours, c.water, c.celsius, { carbonDioxide: keeping, solids: "aged" });
+  const later = aged === undefined ? share : Math.min(1, standingOf(aged, of));
+  if (aged !== undefined && later - share > DIFFERS)
+    reasons.push({
+      code: "aged",
+      text: `after standing ${percent(later)} of it stands, pH ${aged.pH.toFixed(1)}`,
+      figures: [figure(later, "", "share of the theory after standing"), ...conditions(aged)],
+      source: "constants",
+    });
+  return reasons;
+}
+
+/** One sparingly soluble solid into another of the same cation: the constant and what it asks for. */
+export function swapReason({ c }: Wanted): Reason[] {
+  const falls = (one: Case["put"][number] | Case["made"][number]): boolean =>
+    fateOf(one.species.formula, c.setting.temperature).fallsOut === true;
+  const from = c.put.find(
+    (one) => falls(one) && one.made.cations.some((x) => c.product.made.cations.some((y) => x.formula === y.formula)),
+  );
+  if (from === undefined || from.made.kind !== "salt") return [];
+  const found = attempt(() => saltConversion({ from: from.species.formula, to: c.product.species.formula }));
+  if (!found.ok) return [];
+  const K = found.value.equilibriumRatio.value.toNumber();
+  const fold = 1 + 1 / K;
+  return [
+    {
+      code: "solid-to-solid",
+      text: `${from.species.name} into ${c.product.species.name}: ${found.value.ionFreed} over ${found.value.ionTaken} stops at ${brief(K)}${K < 10 ? `, so all of it asks for some ${brief(fold)} times the need, or fresh liquor again and again` : ""}`,
+      figures: [figure(K, "", "equilibrium constant of the exchange"), figure(fold, "", "times the need")],
+      source: "constants",
+    },
+  ];
+}
+
+/** Solids that are neither the product, nor put in, nor washed out. */
+export const foreign = (wanted: Wanted, beaker: Beaker): Standing[] => {
+  const soluble = isSoluble(wanted.c);
+  return beaker.solids.filter(({ phase }) => !wanted.isIt(phase) && !putInAs(wanted, phase) && !soluble(phase));
+};
+
+/** A solid beside the product, or in its place. */
+export function besideReason({ c }: Wanted, { phase, moles }: Standing, share: number): Reason {
+  const other = printed(phase);
+  const mass = gramsOf(phaseFormula(phase), moles);
+  const own = gramsOf(c.product.species.formula, share);
+  return {
+    code: share < NOTHING ? "another-solid" : "second-solid",
+    text:
+      share < NOTHING
+        ? `${other} falls in place of ${c.product.species.name}: ${brief(mass)} g for one mole asked for`
+        : `${other} falls as well: ${brief(mass)} g beside ${brief(own)} g of ${c.product.species.name}, and no washing parts them`,
+    figures: [figure(mass, "g", `${other} for one mole of product`)],
+    source: "constants",
+  };
+}

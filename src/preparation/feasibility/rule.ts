@@ -1,0 +1,126 @@
+// The judges in their order: what cannot exist, what heat does, what solids do not do, what potentials forbid, then the
+// equilibrium of the whole mixture; and what shakes a verdict, partners that react first and constants that are missing.
+import { redoxPartners, uncovered } from "../../aqueous/mixture/coverage";
+import { network } from "../../aqueous/mixture/network";
+import { keyOf } from "../../aqueous/mixture/notation";
+import { fateOf } from "../fate";
+import { componentsOf } from "./beaker";
+import type { Case } from "./case";
+import type { Reason, Ruling } from "./feasibility";
+import { hydrolysisOf, judgeCompound } from "./judge-compound";
+import { judgeDissolved } from "./judge-dissolved";
+import { judgeHeat } from "./judge-heat";
+import { judgeMetal } from "./judge-metal";
+import { judgePrecipitate } from "./judge-precipitate";
+import { judgeFiredOxide } from "./judge-solid";
+import { beakersOf, percent, potOf } from "./pot";
+import { conditions, GOES, NOTHING, solidsIn } from "./standing";
+
+const unknown = (text: string): Ruling => ({
+  verdict: "unknown",
+  solids: [],
+  reasons: [{ code: "missing", text, source: "commonPractice" }],
+});
+
+/** A gas that should leave: what of it neither solution nor solid keeps. */
+function judgeGas(c: Case): Ruling | undefined {
+  const of = componentsOf(c.product.species.formula);
+  const pot = potOf(c);
+  const beaker = of === undefined || pot === undefined ? undefined : beakersOf(c, pot)?.gone;
+  const key = of === undefined ? undefined : [...of.keys()].find((one) => one !== "H+");
+  if (beaker === undefined || of === undefined || key === undefined) return undefined;
+  const kept =
+    beaker.dissolved(key) + beaker.solids.reduce((n, { phase, moles }) => n + moles * (phase.of.get(key) ?? 0), 0);
+  const share = Math.max(0, Math.min(1, (beaker.total(key) - kept) / of.get(key)!));
+  return {
+    verdict: share >= GOES ? "goes" : share < NOTHING ? "does not go" : "goes in part",
+    share,
+    solids: solidsIn(beaker),
+    reasons: [
+      {
+        code: "equilibrium",
+        text: `${percent(share)} of the ${c.product.species.name} leaves at pH ${beaker.pH.toFixed(1)}`,
+        figures: [{ value: share, unit: "", label: "share that leaves" }, ...conditions(beaker)],
+        source: "constants",
+      },
+    ],
+  };
+}
+
+/** A complex that the tables do not form, or that comes together and apart too slowly for an equilibrium to speak of. */
+function inertComplex({ product: { made, species } }: Case): Ruling | undefined {
+  const { complex } = made;
+  if (complex === undefined || network().isFormed(keyOf(complex.formula))) return undefined;
+  if (species.formula.count("C").equals(species.formula.count("N")) && species.formula.count("C").n > 5n)
+    return undefined;
+  return unknown(
+    `missing: the stability constant of ${complex.formula}, or it exchanges its ligands too slowly for one`,
+  );
+}
+
+/** What the equilibrium says of the product. */
+function judgeEquilibrium(c: Case): Ruling | undefined {
+  const { formula } = c.product.species;
+  if (c.product.made.kind === "element") return undefined;
+  const inert = inertComplex(c);
+  if (inert !== undefined) return inert;
+  if (c.product.gas) return judgeGas(c);
+  return fateOf(formula, c.setting.temperature).fallsOut === true ? judgePrecipitate(c) : judgeDissolved(c);
+}
+
+/** Pairs that would exchange electrons first, though the equation has them leave each other alone. */
+function partners(c: Case): Reason[] {
+  if (c.redox !== undefined || !c.setting.wet) return [];
+  const keys = c.put.flatMap(({ species, moles }) =>
+    moles > 0 ? [...(componentsOf(species.formula)?.keys() ?? [])] : [],
+  );
+  return redoxPartners(network(), [...new Set(keys)]).map((text) => ({
+    code: "redox-partners",
+    text: text.replace(/: computed.*$/, ": the equation leaves that out"),
+    source: "memory",
+  }));
+}
+
+/** Ions of the mixture that should form a solid the tables have no constant for, the product's metal among them. */
+function gaps(c: Case): Reason[] {
+  if (!c.setting.wet) return [];
+  const keys = [...new Set(c.put.flatMap(({ species }) => [...(componentsOf(species.formula)?.keys() ?? [])]))];
+  const metals = c.product.made.cations.map(({ formula }) => formula);
+  return uncovered(network(), keys)
+    .filter((text) => metals.some((metal) => text.startsWith(metal)))
+    .map((text) => ({ code: "missing", text: `missing: ${text}`, source: "commonPractice" }));
+}
+
+/** What the judges say of a case. */
+export function rule(c: Case): Ruling {
+  const stopped = judgeCompound(c);
+  if (stopped !== undefined) return stopped;
+  if (!c.setting.wet) return judgeHeat(c);
+  const fired = judgeFiredOxide(c);
+  if (fired?.verdict === "does not go") return fired;
+  const electrons = judgeMetal(c);
+  if (electrons !== undefined && electrons.verdict !== "goes") return electrons;
+  const before = [...(electrons?.reasons ?? []), ...(fired?.reasons ?? [])];
+  const judged = judgeEquilibrium(c);
+  const apart = hydrolysisOf(c);
+  const found =
+    judged === undefined || apart === undefined
+      ? judged
+      : {
+          ...judged,
+          verdict: judged.verdict === "goes" ? ("goes in part" as const) : judged.verdict,
+          reasons: [...judged.reasons, apart],
+        };
+  if (found === undefined) {
+    if (electrons !== undefined) return electrons;
+    return unknown(
+      c.redox === undefined
+        ? `missing: what ${c.put.map(({ species }) => species.name).join(", ")} become in water`
+        : "missing: the potentials of this reaction",
+    );
+  }
+  const [met, missing] = [partners(c), gaps(c)];
+  const reasons = [...before, ...found.reasons, ...met, ...missing];
+  const shaken = (met.length > 0 && found.verdict === "goes") || (missing.length > 0 && found.verdict !== "goes");
+  return { ...found, verdict: shaken ? "unknown" : found.verdict, share: shaken ? undefined : found.share, reasons };
+}

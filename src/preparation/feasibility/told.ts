@@ -1,0 +1,113 @@
+// A ruling as it is told: its figures as quantities, made when somebody looks; those of an equilibrium with their uncertainty.
+import { type AqueousComposition, aqueousComposition } from "../../aqueous";
+import { parseFormula } from "../../formula";
+import { lazily } from "../../foundation/lazy";
+import { type Quantity, quantity, sum } from "../../quantity";
+import { massFor } from "../account";
+import type { Batch } from "../batch";
+import { cite } from "../data/sources";
+import type { Setting } from "../setting";
+import type { Feasibility, FeasibilityReason, Figure, FormedSolid, Reason, Ruling } from "./feasibility";
+
+const CONSTANTS = "constants of the aqueous tables, each with its source";
+
+function reasonOf({ code, text, figures = [], source }: Reason): FeasibilityReason {
+  const cited = source === "constants" ? CONSTANTS : cite(source);
+  return lazily<FeasibilityReason>({
+    code: () => code,
+    text: () => text,
+    numbers: () => figures.map((one) => numberOf(one, cited)),
+    source: () => cited,
+  });
+}
+
+const numberOf = ({ value, unit, label }: Figure, source: string) =>
+  quantity({ value: value === 0 ? "0" : value.toPrecision(6), unit }, { label, source });
+
+/** A solid of a ruling, for the batch: exact multiples of its theory. */
+function formedSolid({ formula, moles, share }: Ruling["solids"][number], theory: Quantity): FormedSolid {
+  const amount = theory.times(rounded(moles)).named({
+    symbol: `n(${formula})`,
+    label: `${formula} that stands`,
+    rule: "theory × amount for one mole of product",
+  });
+  return {
+    formula,
+    amount: amount as FormedSolid["amount"],
+    mass: massFor(amount, parseFormula(formula), { symbol: `m(${formula})`, label: `${formula} that stands` }),
+    share: quantity({ value: rounded(share), unit: "" }, { label: `part of its metal that is in ${formula}` }),
+  };
+}
+
+/** Six figures of a double, as text. */
+const rounded = (x: number): string => String(Number(x.toPrecision(6)));
+
+/** The figures of a ruling, for a batch of so much product. */
+export function told(ruling: Ruling, setting: Setting, batch: Batch): Feasibility {
+  const theory = batch.product.amount;
+  let made: AqueousComposition | undefined;
+  const composition = (basis: NonNullable<Ruling["basis"]>): AqueousComposition =>
+    (made ??= aqueousComposition({
+      water: quantity({ value: String(basis.water), unit: "kg" }) as never,
+      dissolved: basis.pours.map(({ formula, moles }) => ({
+        formula,
+        amount: quantity({ value: String(moles), unit: "mol" }) as never,
+      })),
+      carbonDioxide: basis.carbonDioxide,
+      solids: basis.solids,
+      temperature: quantity({ value: String(basis.celsius), unit: "°C" }) as never,
+    }));
+  const mole = quantity("1 mol");
+  return lazily<Feasibility>({
+    verdict: () => ruling.verdict,
+    share: () => {
+      if (ruling.share === undefined) return undefined;
+      const label = { label: "share of the theory that forms", rule: "amount that stands / theory" };
+      const { basis } = ruling;
+      if (basis === undefined || ruling.share === 0 || ruling.share === 1)
+        return quantity({ value: rounded(ruling.share), unit: "" }, label);
+      const standing = composition(basis).solids.flatMap(({ formula, amount }) => {
+        const units = basis.units.get(formula);
+        return units === undefined ? [] : [amount.times(String(units))];
+      });
+      return sum(standing).dividedBy(mole).named(label);
+    },
+    solids: () => ruling.solids.map((one) => formedSolid(one, theory)),
+    reasons: () => [...ruling.reasons.map(reasonOf), ...waterReason(ruling, setting, batch)],
+  });
+}
+
+/** Say so where the figures are for another amount of water than the plan's. */
+function waterReason({ basis }: Ruling, setting: Setting, batch: Batch): FeasibilityReason[] {
+  if (basis === undefined) return [];
+  const perMole = waterOf(setting, batch) / batch.product.amount.in("mol").toNumber();
+  if (Math.abs(basis.water / perMole - 1) < 0.02) return [];
+  const text = `figures are for ${Math.round(basis.water * 1000)} g of water for one mole of product`;
+  return [
+    reasonOf({
+      code: "water",
+      text:
+        perMole > 0
+          ? `${text}: the planned liquor, ${Math.round(perMole * 1000)} g, is stronger than the activity model serves`
+          : `${text}: how much water there is is not known`,
+      figures: [{ value: basis.water * 1000, unit: "g", label: "water for one mole of product, of the figures" }],
+      source: "commonPractice",
+    }),
+  ];
+}
+
+/** kg in a mole of water. */
+const WATER = 0.01801528;
+
+/** kg of water that the feeds are dissolved in and bring, crystal water of the equation's species left out. */
+export function waterOf(setting: Setting, batch: Batch): number {
+  let kg = 0;
+  for (const [i, feed] of batch.feeds.entries()) {
+    const { waters, species } = setting.materials[i]!;
+    kg += WATER * waters.minus(species.waters).times(batch.materialBalance.supplied[i]!.amount).in("mol").toNumber();
+    const dilution = feed.how === "solution" ? feed.dilution?.water : undefined;
+    const own = feed.how === "dissolve" ? feed.dissolving.water : feed.how === "solid" ? undefined : feed.water;
+    for (const one of [own, dilution]) kg += one?.in("kg").toNumber() ?? 0;
+  }
+  return kg;
+}
