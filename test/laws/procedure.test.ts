@@ -11,6 +11,7 @@ import {
   quantity,
 } from "preparative";
 import { describe, expect, it } from "vitest";
+import { BENCH_PREPARATIONS } from "../data/bench-preparations";
 import { PREPARATIONS } from "../data/preparations";
 import { planOrCode, requestOf } from "../tools/published-plans";
 
@@ -114,6 +115,26 @@ describe("the published preparations", () => {
       // rounding to the balance moves a partner by a milligram
       expect(Math.abs(three! - 3 * one!), step.text).toBeLessThan(0.02 + 0.003 * Math.abs(3 * one!));
     });
+  });
+});
+
+/** The same of the classic preparations that stand in no list the library was made from. */
+const CLASSIC = BENCH_PREPARATIONS.flatMap((p) => {
+  const supplied = Object.fromEntries(Object.entries(p.times).map(([form, times]) => [form, { times }]));
+  const request = requestOf({ id: p.id, recipe: p.recipe, expected: { limiting: p.limiting, supplied } });
+  return request === undefined ? [] : [[p.id, planOrCode(request)] as const];
+});
+
+describe("the classic preparations", () => {
+  const made = CLASSIC.filter((one): one is readonly [string, Plan] => typeof one[1] !== "string");
+
+  it("can be planned", () => {
+    expect(CLASSIC.filter(([, plan]) => typeof plan === "string")).toEqual([]);
+    expect(made.length).toBeGreaterThan(30);
+  });
+
+  it.each(made)("%s keeps the laws", (_, plan) => {
+    lawful(plan);
   });
 });
 

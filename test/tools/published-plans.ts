@@ -4,8 +4,16 @@ import type { PublishedPreparation } from "../data/preparations";
 
 type Materials = PlanRequest["materials"];
 
+/** What a request is made from. */
+interface Printed extends Pick<PublishedPreparation, "id" | "recipe"> {
+  readonly expected: {
+    readonly limiting?: string | undefined;
+    readonly supplied: Readonly<Record<string, { readonly times: string | undefined }>>;
+  };
+}
+
 /** The request of a published preparation; undefined where an amount or a form is not told. */
-export function requestOf({ recipe, expected, id }: PublishedPreparation): PlanRequest | undefined {
+export function requestOf({ recipe, expected, id }: Printed): PlanRequest | undefined {
   const { limiting } = expected;
   if (limiting === undefined || Array.isArray(recipe.equation)) return undefined;
   const parts = recipe.materials;
