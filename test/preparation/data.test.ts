@@ -17,6 +17,7 @@ import { MISCIBLE } from "../../src/preparation/data/miscible";
 import { NEVER_IN_WATER, NO_TUTTON_SALT, TAKEN_APART } from "../../src/preparation/data/never-in-water";
 import { PLANNING } from "../../src/preparation/data/planning";
 import { NOT_WARM, VARIABLE_WATER } from "../../src/preparation/data/products";
+import { IN_THE_DARK, PROTECTION } from "../../src/preparation/data/protection";
 import { TWO_SIZED } from "../../src/preparation/data/units";
 import { COATING, FIRED_OXIDES } from "../../src/preparation/data/unwilling-solids";
 import { VESSELS } from "../../src/preparation/data/vessels";
@@ -41,6 +42,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   INSOLUBLE_NONMETALS,
   IN_LYE: [IN_LYE],
   IN_WATER: [IN_WATER],
+  IN_THE_DARK,
   LEFT_IN_WASTE,
   MISCIBLE,
   NEVER_IN_WATER,
@@ -51,6 +53,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   PASSIVE,
   PLANNING: Object.values(PLANNING),
   PRECIPITATES,
+  PROTECTION,
   SOLUBLE_CYANIDOFERRATES,
   SOLUBLE_OXIDES,
   TAKEN_APART: [TAKEN_APART],

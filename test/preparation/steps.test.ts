@@ -293,6 +293,48 @@ describe("a recrystallisation", () => {
   });
 });
 
+describe("what is kept from air and light (common practice)", () => {
+  it("is said where iron(II) is dissolved and where trioxalatoferrate is dried", () => {
+    const mohr = plan(
+      "FeSO4 + (NH4)2SO4 + H2O -> (NH4)2Fe(SO4)2·6H2O",
+      "(NH4)2Fe(SO4)2·6H2O",
+      [
+        { name: "copperas", form: "FeSO4·7H2O" },
+        { name: "ammonium sulfate", form: "(NH4)2SO4" },
+      ],
+      { product: "39.2 g" },
+    );
+    const copperas = mohr.steps.find((s) => s.operation === "dissolve" && s.materials[0] === "copperas")!;
+    expect(copperas.text).toContain("a few drops of dilute acid");
+    const green = plan(
+      "FeCl3 + K2C2O4 + H2O -> K3[Fe(C2O4)3]·3H2O + KCl",
+      "K3[Fe(C2O4)3]·3H2O",
+      [
+        { name: "iron chloride", form: "FeCl3·6H2O" },
+        { name: "oxalate", form: "K2C2O4·H2O" },
+      ],
+      { product: "9.8 g" },
+    );
+    expect(step(green.steps, "dry").text).toContain("in the dark");
+  });
+});
+
+describe("a kiln between two steps", () => {
+  it("heats to where the product stands, and tells where it changes again: burnt plaster", () => {
+    const { steps } = plan(
+      "CaC2O4·H2O -> CaCO3 + CO + H2O",
+      "CaCO3",
+      [{ name: "oxalate", form: "CaC2O4·H2O" }],
+      { material: "oxalate", portion: "14.6 g" },
+      { acknowledge: ["poison-gas"] },
+    );
+    // calcium oxalate loses water first, carbon monoxide by 500 °C, and carbon dioxide only far above (thermal steps)
+    expect(step(steps, "fire").text).toMatch(/to \d{3} °C, and not to \d{3} °C, where it changes again/);
+    // 14.6 / 146.11 × 100.09
+    expect(step(steps, "fire").text).toContain("10.0 g");
+  });
+});
+
 describe("what the person asked for", () => {
   it("a feed with its own water, and a scale in moles", () => {
     const { steps, weighings } = plan(

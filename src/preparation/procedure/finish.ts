@@ -8,13 +8,16 @@ import { collect } from "../operation/collect";
 import { dry } from "../operation/dry";
 import { putTheRest, rinseWithAlcohol } from "./asides";
 import { type Bench, POT } from "./bench";
+import { protectionOf } from "./protection";
 import { celsius, grams, list } from "./words";
 
 export function finish(bench: Bench): void {
   const { setting } = bench.frame;
   const { product } = setting;
   const { upTo, why, deliquescent } = dryingOf(product.formula);
-  const care = deliquescent ? " over a drying agent; it runs in moist air" : "";
+  const runs = deliquescent ? " over a drying agent; it runs in moist air" : "";
+  const kept = protectionOf(product.formula, "drying");
+  const care = kept === undefined ? "" : `; ${kept}`;
   rinseWithAlcohol(bench);
   putTheRest(bench);
   bench.did(POT, dry(bench.pot), {
@@ -22,7 +25,7 @@ export function finish(bench: Bench): void {
     blank: "dried",
     limit: () => upTo,
     say: () =>
-      `${upTo === undefined ? "Dry at room temperature" : `Dry at no more than ${celsius(upTo)} (${why})`}${care} until two weighings half an hour apart differ by less than 0.2 %.`,
+      `${upTo === undefined ? "Dry at room temperature" : `Dry at no more than ${celsius(upTo)} (${why})`}${runs} until two weighings half an hour apart differ by less than 0.2 %${care}.`,
   });
   weighProduct(bench, deliquescent ? "Bottle it warm and tightly closed" : "Bottle and label it");
 }

@@ -1,6 +1,8 @@
 // Heating a solid dry: where the table has the temperature, the plateau; the end mass as a range, since what is not the form is
 // inert or goes as well.
 
+import { parseFormula } from "../../formula";
+import { remembering } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
 import { trySubstance } from "../../substance";
 import { add } from "../operation/add";
@@ -16,20 +18,27 @@ import { celsius, grams } from "./words";
 /** Oxides that take up water and carbon dioxide from the air. */
 const SLAKES = new Set(["CaO", "OSr", "BaO", "Na2O", "K2O", "Li2O", "MgO"]);
 
-/** Temperature that the table gives for the step which leaves the product. */
-function temperatureOf({ frame: { setting } }: Bench): Quantity<"temperature"> | undefined {
+/** Where the product is reached, and where heat goes on to the next solid. */
+interface Plateau {
+  readonly at: Quantity<"temperature"> | undefined;
+  readonly below: Quantity<"temperature"> | undefined;
+}
+
+const remembered = /* @__PURE__ */ remembering<Plateau>(128);
+
+function plateauOf({ frame: { setting } }: Bench): Plateau {
   const [material] = setting.materials;
-  const known = material === undefined ? undefined : trySubstance(material.form.toString());
-  if (known?.ok !== true) return undefined;
-  const steps = known.value.thermalSteps;
   const wanted = setting.product.formula;
-  const step = steps.find(({ remains }) =>
-    remains.some(
-      ({ formula }) => wanted.toHill() === setting.product.formula.toHill() && formula === wanted.toString(),
-    ),
-  );
-  const last = step ?? steps.at(-1);
-  return last?.to ?? last?.from;
+  if (material === undefined) return { at: undefined, below: undefined };
+  return remembered(`${material.form} ${wanted}`, () => {
+    const known = trySubstance(material.form.toString());
+    const steps = known.ok ? known.value.thermalSteps : [];
+    const found = steps.findIndex(({ remains }) =>
+      remains.some(({ formula }) => parseFormula(formula).hasSameComposition(wanted)),
+    );
+    const step = found >= 0 ? steps[found] : undefined;
+    return { at: step?.to ?? step?.from, below: found >= 0 ? steps[found + 1]?.from : undefined };
+  });
 }
 
 export function kiln(bench: Bench): void {
@@ -47,14 +56,17 @@ export function kiln(bench: Bench): void {
   });
   putTheRest(bench);
   bench.liquor = bench.pot;
-  const at = temperatureOf(bench);
+  const { at, below } = plateauOf(bench);
   const { other } = bench.pot.books;
   const done = fire(bench.pot, [mainReaction(bench)], at);
   const least = theory;
   const most = done.after.mass;
   const range =
     other.isPositive() && most.compare(least) > 0 ? `between ${grams(least)} and ${grams(most)}` : grams(least);
-  const warm = at === undefined ? "as hot as the product stands (no temperature is tabulated)" : `to ${celsius(at)}`;
+  const warm =
+    at === undefined
+      ? "as hot as the product stands (no temperature is tabulated)"
+      : `to ${celsius(at)}${below === undefined ? "" : `, and not to ${celsius(below)}, where it changes again`}`;
   bench.did(POT, done, {
     ...(at === undefined ? {} : { target: at }),
     limit: () => theory,

@@ -115,7 +115,8 @@ function washed(bench: Bench, before: Pot, decants: boolean): void {
   }
   const { plan, salts } = washing;
   const advice = adviceFor(product.formula, salts, temperature);
-  const liquid = advice.ok ? advice.value.liquid : "water";
+  const isElement = product.formula.symbols.length === 1;
+  const liquid = advice.ok && !isElement ? advice.value.liquid : "water";
   const special = liquid === "water" ? "" : ` (better: ${liquid}; ${advice.ok ? advice.value.because : ""})`;
   const residue = plan.residueAfter.at(-1) ?? plan.residueUnwashed;
   if (plan.washes === 0) {

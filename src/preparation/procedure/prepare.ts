@@ -19,6 +19,7 @@ import { isGas } from "../vessel";
 import { putAsides, weighAside } from "./asides";
 import { type Bench, type Look, POT, type Telling } from "./bench";
 import { warmingOfDilution } from "./heat-of-dilution";
+import { protectionOf } from "./protection";
 import { isByLye, isLye, isPeroxide } from "./roles";
 import { about, celsius, grams, lasting, litres, percent, water } from "./words";
 
@@ -93,6 +94,8 @@ function putInto(bench: Bench, i: number, vessel: string): void {
     const isHot = feed.at.compare(setting.temperature) > 0;
     const warm = isHot ? ` at ${celsius(feed.at)} or a little above` : "";
     const needsNone = !of.isPositive();
+    const kept = protectionOf(bench.material(i).form, "dissolving");
+    const care = kept === undefined ? "" : `; ${kept}`;
     bench.did(vessel, dissolve(before, own, of, feed.at), {
       ...common,
       amounts: [of],
@@ -100,7 +103,7 @@ function putInto(bench: Bench, i: number, vessel: string): void {
       say: (look) =>
         needsNone
           ? `Warm the ${name}${into} to ${celsius(feed.at)} until it melts in its own crystal water.`
-          : `Dissolve the ${name}${into} in ${water(of)}${warm}, stirring until it is clear (100 g of water dissolves ${about(perHundredGramsWater)} anhydrous at ${celsius(feed.at)})${isHot ? "" : clear(look, name)}.`,
+          : `Dissolve the ${name}${into} in ${water(of)}${warm}, stirring until it is clear (100 g of water dissolves ${about(perHundredGramsWater)} anhydrous at ${celsius(feed.at)})${isHot ? "" : clear(look, name)}${care}.`,
     });
   } else if (feed.how === "unknown") {
     bench.did(vessel, dissolve(before, own, feed.water, setting.temperature, [feed.missing]), {
