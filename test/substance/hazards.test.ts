@@ -54,7 +54,7 @@ describe("entries", () => {
     ["CoC2O4", "cobalt compounds", "H350i"],
     ["Co3(PO4)2", "cobalt compounds", "H334"],
     ["[Co(NH3)6]Cl3", "cobalt compounds", "H350i"],
-    ["Sb2O3", "antimony compounds", "H302"],
+    ["NaSbO3", "antimony compounds", "H302"],
     ["Na2SeO3", "selenium compounds", "H301"],
     ["Tl2SO4", "thallium compounds", "H300"],
     ["UO2(NO3)2·6H2O", "uranium compounds", "H330"],
@@ -66,6 +66,32 @@ describe("entries", () => {
     expect(only(formula).classifiedAs).toBe(group);
     expect(codes(formula)).toContain(code);
     expect(only(formula).notes[0]).toContain(group);
+  });
+
+  // Annex VI, from memory: 051-001-00-8, 051-004-00-4, 051-005-00-X, 035-002-01-8, 612-082-00-0, 605-001-00-5, 015-010-00-0.
+  it.each([
+    ["SbCl3", ["H314", "H411"]],
+    ["SbF3", ["H331", "H311", "H301", "H411"]],
+    ["Sb2O3", ["H351"]],
+    ["HBr", ["H314", "H335"]],
+    ["thiourea", ["H351", "H361d", "H302", "H411"]],
+    ["formaldehyde", ["H350", "H341", "H331", "H311", "H301", "H314", "H317"]],
+    ["P2O5", ["H314"]],
+  ])("gives %s its own entry, which the group leaves out", (material, statements) => {
+    expect(codes(material)).toEqual(statements);
+  });
+
+  it("reads dangerous pairs by the old and the plain names of their halves", () => {
+    const between = (...pair: string[]) => cautions(pair).incompatibilities.map(({ code }) => code);
+    expect(between("hydrochloric acid", "formaldehyde")).toEqual(between("HCl", "CH2O"));
+    expect(between("spirit of salt", "black oxide of manganese")).toEqual(between("HCl", "MnO2"));
+    expect(between("hydrogen peroxide", "hexamine")).toEqual(between("H2O2", "C6H12N4"));
+    for (const pair of [
+      ["HCl", "CH2O"],
+      ["HCl", "MnO2"],
+      ["H2O2", "C6H12N4"],
+    ])
+      expect(between(...pair)).not.toEqual([]);
   });
 
   it("takes from the registrants what the national list said against its own advice", () => {

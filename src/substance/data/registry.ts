@@ -2860,6 +2860,7 @@ export const REGISTRY = /* @__PURE__ */ once((): readonly RegistryRow[] => [
       "pyrolusite",
       "peroxide of manganese",
       "manganese peroxide",
+      "black oxide of manganese",
       { name: "battery black", remark: "with carbon, KOH or ZnCl2" },
     ],
     cas: "1313-13-9",
