@@ -6,6 +6,7 @@ import * as preparative from "preparative";
 import { isPreparativeError } from "preparative";
 import ts from "typescript";
 import { describe, expect, it } from "vitest";
+import { REQUESTS } from "./tools/requests";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 const config = ts.readConfigFile(`${root}/tsconfig.json`, ts.sys.readFile).config;
@@ -26,12 +27,45 @@ function fieldsOf(type: ts.Type): readonly string[] | undefined {
   return type.getProperties().map((property) => property.name);
 }
 
+/** Where an object of options stands inside another: a field, or the first of the list in a field. */
+type Path = readonly { readonly field: string; readonly isList: boolean }[];
+
+/** A path and the fields of the object that stands there, of all the types it may have. */
+interface Inner {
+  readonly path: Path;
+  readonly fields: readonly string[];
+}
+
+/** The objects of options inside an object type, at every depth. */
+function innerOf(types: readonly ts.Type[], path: Path = []): Inner[] {
+  const found = new Map<string, { readonly isList: boolean; readonly types: ts.Type[] }>();
+  for (const property of types.flatMap((type) => (fieldsOf(type) === undefined ? [] : type.getProperties()))) {
+    const type = checker.getNonNullableType(checker.getTypeOfSymbol(property));
+    for (const one of type.isUnion() ? type.types : [type]) {
+      const isList = checker.isArrayType(one);
+      const element = isList ? checker.getTypeArguments(one as ts.TypeReference)[0]! : one;
+      for (const object of element.isUnion() ? element.types : [element]) {
+        if (fieldsOf(object) === undefined) continue;
+        const known = found.get(property.name) ?? { isList, types: [] };
+        known.types.push(object);
+        found.set(property.name, known);
+      }
+    }
+  }
+  return [...found].flatMap(([field, { isList, types: inner }]) => {
+    const here = [...path, { field, isList }];
+    const fields = [...new Set(inner.flatMap((type) => fieldsOf(type)!))];
+    return [{ path: here, fields }, ...(here.length > 4 ? [] : innerOf(inner, here))];
+  });
+}
+
 interface Case {
   readonly name: string;
   /** Place of the options among the arguments, and the names of those before. */
   readonly at: number;
   readonly before: readonly string[];
   readonly fields: readonly string[];
+  readonly inner: readonly Inner[];
 }
 
 const cases: Case[] = [];
@@ -45,10 +79,11 @@ for (const exported of checker.getExportsOfModule(index)) {
   const signature = checker.getTypeOfSymbolAtLocation(symbol, valueDeclaration).getCallSignatures().at(-1);
   signature?.parameters.forEach((parameter, at) => {
     const type = checker.getTypeOfSymbolAtLocation(parameter, valueDeclaration);
-    const alternatives = (type.isUnion() ? type.types : [type]).map(fieldsOf).filter((fields) => fields !== undefined);
+    const types = type.isUnion() ? type.types : [type];
+    const alternatives = types.map(fieldsOf).filter((fields) => fields !== undefined);
     if (alternatives.length === 0) return;
     const before = signature.parameters.slice(0, at).map(({ name }) => name);
-    cases.push({ name: exported.name, at, before, fields: [...new Set(alternatives.flat())] });
+    cases.push({ name: exported.name, at, before, fields: [...new Set(alternatives.flat())], inner: innerOf(types) });
   });
 }
 
@@ -133,6 +168,59 @@ function misspelt(field: string, fields: readonly string[]): string {
   return slips.findLast((slip) => !fields.includes(slip))!;
 }
 
+const BEAKER = { water: "100 g", dissolved: [{ formula: "NaCl", amount: "0.01 mol" }] };
+const TITRANT = { formula: "NaOH", concentration: "0.1 mol/L" };
+
+/** Calls that are good but for the slip, where what is inside is read after what stands before it. */
+const BEAKERS: readonly (readonly [name: string, args: readonly unknown[]])[] = [
+  ["convertStrength", ["1 eq/L", { of: "H2SO4", to: "mol/L" }]],
+  ["aqueousComposition", [BEAKER]],
+  ["pHOf", [BEAKER]],
+  ["solidsOverPH", [{ ions: [{ formula: "ZnSO4", concentration: "0.01 mol/L" }], from: 6, to: 14 }]],
+  ["solidsAlongAddition", [{ ...BEAKER, add: TITRANT, amount: "0.02 mol" }]],
+  ["bufferRecipe", [{ pH: "4.7", volume: "1 L", concentration: "0.1 mol/L", pair: ["CH3COOH", "CH3COONa"] }]],
+  ["doseToPH", [{ solution: BEAKER, with: TITRANT, to: "7" }]],
+  [
+    "redissolving",
+    [
+      {
+        solid: "AgCl",
+        amountOfSolid: "0.01 mol",
+        with: { formula: "NH3", concentration: "2 mol/L" },
+        water: "1 kg",
+        dissolved: [],
+      },
+    ],
+  ],
+  ["titrationCurve", [{ flask: BEAKER, burette: TITRANT }]],
+  ["planPreparation", [{ ...plan.request }]],
+  [
+    "planSequence",
+    [
+      {
+        steps: [{ equation: plan.request.equation, product: "ZnCO3", materials: plan.request.materials }],
+        wanted: "1 g",
+      },
+    ],
+  ],
+];
+
+/** The reaction of equivalents is read where a strength is in equivalents, by one reader for all functions. */
+const isUnread = ({ name }: Case, path: Path): boolean =>
+  path.at(-1)?.field === "reaction" && name !== "convertStrength";
+
+const stepText = ({ field, isList }: Path[number]): string => `${field}${isList ? "[]" : ""}`;
+
+/** A request with a field that nobody knows in the object at a path. */
+function inside(request: unknown, [step, ...rest]: Path, unknown: string): object {
+  const own = typeof request === "object" && request !== null ? request : {};
+  if (step === undefined) return { ...own, [unknown]: undefined };
+  const inner: unknown = (own as Readonly<Record<string, unknown>>)[step.field];
+  if (!step.isList) return { ...own, [step.field]: inside(inner, rest, unknown) };
+  const [first, ...others] = Array.isArray(inner) ? (inner as readonly unknown[]) : [];
+  return { ...own, [step.field]: [inside(first, rest, unknown), ...others] };
+}
+
 const functions = preparative as unknown as Readonly<Record<string, (...args: unknown[]) => unknown>>;
 
 function refusal(run: () => unknown): preparative.PreparativeError | undefined {
@@ -168,4 +256,22 @@ describe("options", () => {
       expect(wrong).toEqual([]);
     },
   );
+
+  it.each(
+    all.flatMap((one) =>
+      one.inner
+        .filter(({ path, fields }) => fields.join() !== "toString" && !isUnread(one, path))
+        .map((inner) => [`${one.name}, ${inner.path.map(stepText).join(".")}`, one, inner] as const),
+    ),
+  )("%s: refuses each with a slip of the pen as well", (_, { name, at, before }, { path, fields }) => {
+    const good = [...REQUESTS, ...BEAKERS].flatMap(([door, args]) => (door === name ? [args] : []));
+    const bare = before.map((parameter) => BEFORE[`${name}.${parameter}`] ?? BEFORE[parameter]);
+    const silent = fields.filter((field) => {
+      const errors = [bare, ...good].map((args) =>
+        refusal(() => functions[name]!(...args.slice(0, at), inside(args[at], path, misspelt(field, fields)))),
+      );
+      return !errors.some((error) => error?.hint?.includes(`did you mean ${field}?`));
+    });
+    expect(silent).toEqual([]);
+  });
 });

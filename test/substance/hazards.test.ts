@@ -94,6 +94,16 @@ describe("entries", () => {
       expect(between(...pair)).not.toEqual([]);
   });
 
+  it("asks rules for strong solutions of the strength a good is sold at", () => {
+    const between = (...pair: string[]) =>
+      cautions(pair).incompatibilities.map(({ code, state }) => `${code} ${state}`);
+    // white vinegar 5 to 6 %, cleaning vinegar to 14 %: no strong acid there, perhaps one here
+    expect(between("white vinegar", "KMnO4")).toEqual([]);
+    expect(between("vinegar", "KMnO4")).toEqual(["permanganate-organic not told"]);
+    expect(between("muriatic acid", "KMnO4")).toEqual(["permanganate-hydrochloric met"]);
+    expect(between("HCl", "KMnO4")).toEqual(["permanganate-hydrochloric not told"]);
+  });
+
   it("takes from the registrants what the national list said against its own advice", () => {
     for (const harmless of ["Fe2O3", "SnO2", "Cr2O3", "MnCO3", "CaSO4", "MgO", "BaSO4"])
       expect(only(harmless).status, harmless).toBe("not classified");

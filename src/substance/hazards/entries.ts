@@ -342,6 +342,14 @@ export interface Asking {
   readonly nearest: readonly string[];
 }
 
+/** The strongest that a good is sold at; undefined where one of that name may be of any strength. */
+function strongestOf(asked: readonly Asked[], formula: string): number | undefined {
+  const percents = asked.filter((one) => one.formula === formula).map((one) => one.percent);
+  return percents.reduce((most, percent) =>
+    most === undefined || percent === undefined ? undefined : Math.max(most, percent),
+  );
+}
+
 /** What is said of each text, and which of them must not meet. */
 export function cautionsOver(
   list: readonly Asking[],
@@ -350,7 +358,9 @@ export function cautionsOver(
 ): Cautions {
   const met = list.flatMap(({ text, asked, percent }) => {
     const formulas = new Map(asked.map((one) => [one.formula, one.notation]));
-    return [...formulas].map(([formula, notation]) => classed(text, formula, notation, percent));
+    return [...formulas].map(([formula, notation]) =>
+      classed(text, formula, notation, percent ?? strongestOf(asked, formula)),
+    );
   });
   return frozen({
     substances: list.flatMap(({ text, asked, nearest }) => entriesOf(text, asked, nearest)),
