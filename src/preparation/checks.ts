@@ -7,10 +7,11 @@ import { isAcid } from "./acids";
 import type { Batch } from "./batch";
 import { keyElement } from "./candidates";
 import { TAKES_BACK } from "./data/insoluble";
+import { VOLATILE } from "./data/volatile";
 import { exact, lessThanAll, planned } from "./exact";
 import { madeOf } from "./made-of";
 import type { Material } from "./material";
-import { isMetal, type ProcedureKind } from "./procedure/kind";
+import { isAcidSalt, isMetal, type ProcedureKind } from "./procedure/kind";
 import { isLye } from "./procedure/roles";
 import type { Setting } from "./setting";
 
@@ -116,6 +117,20 @@ function neutralisation(given: Given): Check[] {
   const solid = feedings.find((f) => f !== acid);
   if (acid === undefined || solid === undefined) return [];
   const name = solid.material.shelf.name;
+  if (isAcidSalt(given.setting.product.formula))
+    return [
+      isOver(solid)
+        ? check(`${shown(leftOf(solid))} of ${name} is over: it makes another salt of the product`, leftOf(solid))
+        : check(`no excess of ${name}: it would make another salt of the product`),
+    ];
+  const isVolatile = VOLATILE.some((row) => row.formula === acid.material.form.compositionText);
+  if (isOver(acid) && isVolatile)
+    return [
+      check(
+        `${shown(acid.supplied.left)} of ${acid.material.shelf.name} is left free; it leaves as the liquor is boiled down and the crystals are dried`,
+        acid.supplied.left,
+      ),
+    ];
   if (isOver(acid))
     return [
       check(

@@ -144,16 +144,14 @@ function dissolved(material: Material, i: number, feeding: Feeding): Feed {
   const base = { material: name, how: "dissolve", at } as const;
   const saturated = { ...base, dissolving: found.value, why: `${least} times what just dissolves it` };
   if (crystals || request.waterFactor !== undefined) return saturated;
-  const aimed = amount.dividedBy(planned("feedStrength")).to("g");
+  const aim = planned(feeding.crystals ? "baseStrength" : "feedStrength");
+  const aimed = amount.dividedBy(aim).to("g");
   if (aimed.compare(found.value.totalWater) <= 0) return saturated;
-  const water = named(
-    waterFor(material, amount, planned("feedStrength")),
-    "water to add = amount / (1 mol/kg) − crystal water",
-  );
+  const water = named(waterFor(material, amount, aim), `water to add = amount / (${aim}) − crystal water`);
   return {
     ...base,
     dissolving: { ...found.value, water, totalWater: aimed as Quantity<"mass">, meltsInOwnWater: false },
-    why: "1 mol in each kg of water",
+    why: `${aim} of water`,
   };
 }
 

@@ -63,7 +63,25 @@ function sharesOf(metals: readonly DissolvedMetal[], dissolved: readonly Dissolv
       ? []
       : [{ reagent: ACID, amount: amount.times(taken), of: species.name }];
   });
-  return [...forMetals, ...forSolutes];
+  return [...forMetals, ...netted(forSolutes)];
+}
+
+/** Acid and base that are left in the same waste neutralise each other: only the rest needs a reagent. */
+function netted(shares: readonly Share[]): Share[] {
+  const of = (reagent: string) => shares.filter((share) => share.reagent === reagent);
+  const [acids, bases] = [of(SODA), of(ACID)];
+  if (acids.length === 0 || bases.length === 0) return [...shares];
+  // Soda is counted by half a mole for each hydrogen ion.
+  const hydrons = sum(acids.map((share) => share.amount)).times(2);
+  const taken = sum(bases.map((share) => share.amount));
+  const [more, rest] = [hydrons.compare(taken) > 0, hydrons.minus(taken)];
+  const words = [...new Set((more ? acids : bases).map((share) => share.of))].join(" and ");
+  if (rest.isZero()) return [];
+  return [
+    more
+      ? { reagent: SODA, amount: rest.dividedBy(2), of: words }
+      : { reagent: ACID, amount: rest.negated(), of: words },
+  ];
 }
 
 export function treatmentOf(

@@ -335,6 +335,42 @@ describe("a kiln between two steps", () => {
   });
 });
 
+describe("an acid salt: cream of tartar", () => {
+  const bitartrate = (excess: "0 %" | "10 %") =>
+    plan(
+      "K2CO3 + H2C4H4O6 -> KHC4H4O6 + CO2 + H2O",
+      "KHC4H4O6",
+      [
+        { name: "tartaric acid", form: "H2C4H4O6" },
+        { name: "potash", form: "K2CO3", excess },
+      ],
+      { material: "tartaric acid", portion: "150.0 g" },
+    );
+
+  it("lets the base run out, whatever rounding does: 150.0 / 150.09 / 2 × 138.20 = 69.06 g of potash", () => {
+    const { weighings, checks } = bitartrate("0 %");
+    const potash = weighings.find((w) => w.material === "potash")!;
+    expect(potash.portion.format({ decimals: 1, uncertainty: "none" })).toBe("69.1 g");
+    expect(potash.limiting).toBe(true);
+    expect(checks.some((c) => c.text.includes("no excess of potash"))).toBe(true);
+  });
+
+  it("says that more base makes another salt", () => {
+    expect(bitartrate("10 %").checks.some((c) => c.text.includes("makes another salt of the product"))).toBe(true);
+  });
+});
+
+describe("one vessel into which everything goes", () => {
+  it("is told in the first step", () => {
+    const { steps } = plan("KNO3 -> KNO3", "KNO3", [{ name: "saltpetre", form: "KNO3" }], {
+      material: "saltpetre",
+      portion: "100.0 g",
+    });
+    // 100 g in 100 / 1.70 = 58.8 g of water, 159 mL at most, and half as much room to stir: 250 mL
+    expect(step(steps, "dissolve").text).toContain("(vessel: 250 mL or larger)");
+  });
+});
+
 describe("what the person asked for", () => {
   it("a feed with its own water, and a scale in moles", () => {
     const { steps, weighings } = plan(

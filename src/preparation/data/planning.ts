@@ -25,6 +25,11 @@ export const PLANNING = {
     what: "of a feed in its water for a precipitation: 0.5 to 1 mol/L filters, more is slime",
     source: "commonPractice",
   },
+  baseStrength: {
+    value: "4 mol/kg",
+    what: "of a base or a metal salt in its water where the product is to crystallise: less to boil off",
+    source: "commonPractice",
+  },
   thinFeed: {
     value: "0.5 mol/kg",
     what: "of a feed in water where no solubility is known",

@@ -73,6 +73,8 @@ export interface Work {
 
 export class Bench {
   readonly drafts: Draft[] = [];
+  /** Everything goes into the vessel at once, and nothing is added later. */
+  onlyFills = false;
   readonly #vessels = new Map<string, Pot>();
   liquor: Pot | undefined;
   mixed: Quantity | undefined;

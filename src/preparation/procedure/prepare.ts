@@ -89,6 +89,9 @@ function putInto(bench: Bench, i: number, vessel: string): void {
   const before = bench.in(vessel);
   const into = vessel === POT && !before.isEmpty ? " in the same vessel" : "";
   const common = { materials: [name], from: name, care: "dissolving" } as const;
+  // Where nothing is added later, the first step tells the vessel.
+  const isOnly = vessel === POT && before.isEmpty && bench.onlyFills;
+  const room = (look: Look): string => (isOnly ? vesselIn(look) : "");
   if (feed.how === "dissolve") {
     const { water: of, perHundredGramsWater } = feed.dissolving;
     const isHot = feed.at.compare(setting.temperature) > 0;
@@ -103,7 +106,7 @@ function putInto(bench: Bench, i: number, vessel: string): void {
       say: (look) =>
         needsNone
           ? `Warm the ${name}${into} to ${celsius(feed.at)} until it melts in its own crystal water.`
-          : `Dissolve the ${name}${into} in ${water(of)}${warm}, stirring until it is clear (100 g of water dissolves ${about(perHundredGramsWater)} anhydrous at ${celsius(feed.at)})${isHot ? "" : clear(look, name)}${care}.`,
+          : `Dissolve the ${name}${into} in ${water(of)}${warm}, stirring until it is clear (100 g of water dissolves ${about(perHundredGramsWater)} anhydrous at ${celsius(feed.at)})${isHot ? "" : clear(look, name)}${care}${room(look)}.`,
     });
   } else if (feed.how === "unknown") {
     bench.did(vessel, dissolve(before, own, feed.water, setting.temperature, [feed.missing]), {
@@ -261,6 +264,12 @@ function settled(bench: Bench, pot: Pot): Pot {
   return after;
 }
 
+/** The vessel to take; nothing where it is not known. */
+const vesselIn = ({ vessel }: Look): string =>
+  vessel === undefined
+    ? ""
+    : ` (vessel: ${vessel.smallest === undefined ? `at least ${litres(vessel.needed)}` : `${litres(vessel.smallest)} or larger`})`;
+
 /** The last material comes in, and everything reacts. */
 function adding(bench: Bench, i: number, look: Look, isLast: boolean): string {
   const { feeds, roles, portions, setting } = bench.frame;
@@ -271,11 +280,8 @@ function adding(bench: Bench, i: number, look: Look, isLast: boolean): string {
   const verb = solid ? "Add" : "Pour";
   const into = solid ? `the ${what}` : `the ${what} into the vessel`;
   if (!isLast) return `${verb} ${into}, stirring.`;
-  const { gas, additionRate, heat, vessel } = look;
-  const room =
-    vessel === undefined
-      ? ""
-      : ` (vessel: ${vessel.smallest === undefined ? `at least ${litres(vessel.needed)}` : `${litres(vessel.smallest)} or larger`})`;
+  const { gas, additionRate, heat } = look;
+  const room = vesselIn(look);
   const cool =
     roles[i] === "oxidiser"
       ? ", cooling from outside"
@@ -312,6 +318,7 @@ export function combine(bench: Bench): void {
   const apart = together.length === order.length && order.length > 1 && bench.frame.isolation.how === "precipitate";
   const base = apart ? together.slice(0, 1) : together;
   const rest = order.filter((i) => !base.includes(i));
+  bench.onlyFills = rest.length === 0;
   putAsides(bench, "acidify");
   for (const i of base) putInto(bench, i, POT);
   putAsides(bench, "with the first");
