@@ -36,6 +36,32 @@ describe("a liquor of several salts", () => {
     expect(liquor({ HCl: "5 g", AgNO3: "5 g" }).remainsInSolution).toBe("no");
   });
 
+  // Oxalic acid precipitates calcium from its chloride, bicarbonate chalk, hydrogen sulfide lead (qualitative analysis, from
+  // memory); phosphoric and acetic acid do not: their calcium salts dissolve in acid.
+  it.each([
+    [{ CaCl2: "5 g", H2C2O4: "5 g" }, "CaC2O4"],
+    [{ CaCl2: "5 g", KHC2O4: "1 g" }, "CaC2O4"],
+    [{ CaCl2: "5 g", NaHCO3: "5 g" }, "CaCO3"],
+    [{ BaCl2: "5 g", NaHCO3: "8 g" }, "BaCO3"],
+    [{ CuSO4: "1 g", NaHS: "1 g" }, "CuS"],
+    [{ "Pb(NO3)2": "5 g", H2S: "0.2 g" }, "PbS"],
+  ] as const)("sees what an acid or acid salt gives up to a metal: %j", (salts, solid) => {
+    for (const temperature of ["20 °C", "80 °C"] as const) {
+      const check = liquor(salts, temperature);
+      expect(check.remainsInSolution).toBe("no");
+      expect(check.pairings.map(({ formula }) => formula)).toContain(solid);
+    }
+  });
+
+  it("lets what acid keeps dissolved stay", () => {
+    for (const salts of [
+      { CaCl2: "5 g", H3PO4: "5 g" },
+      { CaCl2: "5 g", CH3COOH: "5 g" },
+      { MgSO4: "2 g", NaHCO3: "2 g" },
+    ] as const)
+      expect(liquor(salts).pairings, Object.keys(salts).join()).toEqual([]);
+  });
+
   it("sees potash alum fall from its sulfates: 8.9 g of anhydrous alum against 5.9 g in 100 g of water at 20 °C", () => {
     const { remainsInSolution: stays, pairings } = liquor({ K2SO4: "6 g", "Al2(SO4)3": "12 g" });
     expect(stays).toBe("no");

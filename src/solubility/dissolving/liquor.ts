@@ -17,6 +17,7 @@ import { solveProduct } from "../precipitating/ion-balance";
 import { saltIons } from "../precipitating/ions";
 import { doubtfulPairings, ionsBrought, type PooledIon } from "../precipitating/pairings";
 import { ruleFor, type SolubilityRule } from "../rules";
+import { madeByProtons } from "./made-by-protons";
 
 /** A substance that should stay dissolved. Give the mass (of the form named) or the amount. */
 export interface DissolvedSubstance {
@@ -208,7 +209,8 @@ function judge(
 /**
  * Does everything stay dissolved after mixing? Each salt is held against its own solubility in all the water, less what
  * the ions it shares with the other salts push out; so is every other salt that their ions pair to, ions made by handing on
- * a proton and known double salts included.
+ * a proton and known double salts included. Where weak acids or acid salts meet a metal, the equilibrium of the liquor is asked
+ * what falls.
  *
  * @param request - substances by mass or amount; `water`, all the water of the liquor except the crystal water of the
  *   hydrates named, which is added; and the temperature
@@ -274,12 +276,37 @@ function pairingsAmong(all: readonly Dissolved[], water: Quantity, temperature: 
       });
     }
   }
-  if (pool.size < 3) return [];
   const named = new Set(all.map(({ solute }) => solute.key));
-  return doubtfulPairings([...pool.values()], water.in("kg").toNumber(), temperature).flatMap(
+  const made = madeByProtons(
+    all,
+    [...pool.values()],
+    water,
+    expectDimension(temperature, "temperature", "temperature"),
+  );
+  const fallen = new Map(made.map((one) => [soluteOf(one.solid).key, one]));
+  for (const key of named) fallen.delete(key);
+  const byProtons = [...fallen.values()].map(({ solid, amount }): PairingOutcome => {
+    const { anhydrous } = soluteOf(solid);
+    return {
+      formula: anhydrous.toString(),
+      stays: "no",
+      excess: amount
+        .times(molarMass(anhydrous))
+        .to("g")
+        .named({
+          symbol: `m(${anhydrous})`,
+          label: `anhydrous ${anhydrous} that falls out`,
+          rule: "equilibrium of the liquor, acids and bases counted",
+        }),
+      solidPhase: solid,
+      why: "the acid gives its anion up to the metal, by the equilibrium of the liquor",
+    };
+  });
+  if (pool.size < 3) return byProtons;
+  const others = doubtfulPairings([...pool.values()], water.in("kg").toNumber(), temperature).flatMap(
     ({ formula, stays, falls, solidPhase, why }): PairingOutcome[] => {
       const solute = soluteOf(formula);
-      if (stays === "yes" || named.has(solute.key)) return [];
+      if (stays === "yes" || named.has(solute.key) || fallen.has(solute.key)) return [];
       const excess =
         falls === undefined
           ? undefined
@@ -294,4 +321,5 @@ function pairingsAmong(all: readonly Dissolved[], water: Quantity, temperature: 
       return [{ formula, stays, excess, solidPhase, why }];
     },
   );
+  return [...others, ...byProtons];
 }
