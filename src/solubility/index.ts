@@ -37,8 +37,8 @@ export type { IonConcentration } from "./precipitating/ion-balance";
 export type { FreeLigand, MolarSolubility, MolarSolubilityRequest } from "./precipitating/molar-solubility";
 export { molarSolubility } from "./precipitating/molar-solubility";
 export type {
-  EquilibriumVerdict,
   MixedSolution,
+  MixtureOutcome,
   PrecipitationRequest,
   PrecipitationVerdict,
 } from "./precipitating/precipitate";

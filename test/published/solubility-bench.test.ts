@@ -133,7 +133,7 @@ describe("precipitation", () => {
       solid,
       ...(form !== undefined && { form }),
       solutions: [a, b].map(([ion, concentration]) => ({ volume: "100 mL", ions: [{ ion, concentration }] })),
-    });
+    }).byHand;
 
   it("judges equal volumes as a hand calculation does", () => {
     // Q = 0.005 × 0.005² = 1.25e-7 over 7.9e-9

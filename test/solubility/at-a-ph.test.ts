@@ -15,7 +15,7 @@ const mix = (solid: string, ions: Readonly<Record<string, Molar>>, pH?: number, 
     solutions: [{ volume: "1 L", ions: Object.entries(ions).map(([ion, concentration]) => ({ ion, concentration })) }],
     ...(pH !== undefined && { pH }),
     ...(form !== undefined && { form }),
-  });
+  }).byHand;
 
 describe("what stays after a precipitation", () => {
   it("leaves something of every ion, over each solid of the table at pH 2, 7 and 12, with the product satisfied", () => {

@@ -117,7 +117,8 @@ describe("precipitation on mixing", () => {
   });
 
   it("conserves each ion and leaves the product satisfied", () => {
-    const { ions, fallsOut, product } = mix("0.1 mol/L", "0.11 mol/L");
+    const { byHand, product } = mix("0.1 mol/L", "0.11 mol/L");
+    const { ions, fallsOut } = byHand;
     for (const { before, after } of ions) {
       expect(before.minus(after).minus(fallsOut).in("mol/L").abs().toNumber()).toBeLessThan(1e-12);
     }
@@ -136,7 +137,7 @@ describe("precipitation on mixing", () => {
     });
     const k = verdict.product.value.value.toNumber();
     expect(verdict.precipitates).toBe(true);
-    expect((verdict.saturation.value.toNumber() * k).toPrecision(3)).toBe("0.000296");
+    expect((verdict.byHand.saturation.value.toNumber() * k).toPrecision(3)).toBe("0.000296");
   });
 
   it("names the ion nobody brought", () => {

@@ -1,8 +1,9 @@
-// Does it fall out on mixing, and how much stays behind? Ion products against solubility products at 25 °C; ideal unless
-// an ionic strength is given.
+// Does it fall out on mixing, and how much stays? The answer is that of the whole balance of the aqueous layer; beside it
+// stands the calculation by hand: ion products against solubility products at 25 °C, ideal unless an ionic strength is given.
 
 import type { VolumeLike } from "../../amount";
 import type { Formula } from "../../formula";
+import { lazily } from "../../foundation/lazy";
 import { once } from "../../foundation/memo";
 import {
   applyFunction,
@@ -52,15 +53,17 @@ export interface PrecipitationRequest {
   readonly ionicStrength?: QuantityLike<"concentration", ConcentrationText>;
 }
 
-/** The same question put to the whole balance of the aqueous layer. */
-export interface EquilibriumVerdict {
+/** What becomes of a mixture. */
+export interface MixtureOutcome {
   readonly precipitates: boolean;
-  /** Ion activity product over solubility product. */
+  /** Ion product over solubility product: above 1 it may fall, above about 1e4 it falls to 99 %. */
   readonly saturation: Quantity;
+  /** Solid that falls out, per volume of the mixture; 0 mol/L when none. */
   readonly fallsOut: Quantity<"concentration">;
-  /** What is left of each ion, in all its forms. */
+  /** Each ion before and after, and the share left in the liquor. */
   readonly ions: readonly {
     readonly formula: string;
+    readonly before: Quantity<"concentration">;
     readonly after: Quantity<"concentration">;
     readonly shareLeft: Quantity;
   }[];
@@ -68,27 +71,17 @@ export interface EquilibriumVerdict {
 }
 
 /** Verdict on a mixture. */
-export interface PrecipitationVerdict {
-  readonly precipitates: boolean;
-  /** Ion product over solubility product: above 1 it may fall, above about 1e4 it falls to 99 %. */
-  readonly saturation: Quantity;
-  readonly volume: Quantity<"volume">;
-  /** Solid that falls out, per volume of the mixture; 0 mol/L when none. */
-  readonly fallsOut: Quantity<"concentration">;
-  /** Each ion before and after (at a pH with all its forms), and the share left in the liquor. */
-  readonly ions: readonly {
-    readonly formula: string;
-    readonly before: Quantity<"concentration">;
-    readonly after: Quantity<"concentration">;
-    readonly shareLeft: Quantity;
-  }[];
-  readonly product: SolubilityProduct;
+export interface PrecipitationVerdict extends MixtureOutcome {
   /**
-   * With protons, hydroxide, complexes and activities counted, where the figures beside it are those of a hand calculation;
-   * undefined where the mixture is too strong for the activity model, or holds ions of which nothing is known.
+   * What the figures are: `"equilibrium"` with protons, hydroxide, complexes and activities counted, each ion after in all its
+   * forms (hydroxide is told by the pH, not here); `"hand calculation"` where the mixture is too strong for the activity
+   * model, or holds ions of which nothing is known.
    */
-  readonly atEquilibrium: EquilibriumVerdict | undefined;
-  readonly warnings: readonly string[];
+  readonly basis: "equilibrium" | "hand calculation";
+  readonly volume: Quantity<"volume">;
+  readonly product: SolubilityProduct;
+  /** As a textbook calculates: concentrations in the ion product, no side reactions but those of a pH that is given. */
+  readonly byHand: MixtureOutcome;
 }
 
 /** Concentration of each ion of the solid after mixing. */
@@ -135,16 +128,23 @@ function mixed(ions: readonly DissolvedIon[], solutions: readonly MixedSolution[
  * Does a sparingly soluble salt fall out when solutions are mixed, and how much of each ion stays behind?
  *
  * @param request - the solid, the solutions with their ions and volumes, ionic strength if wanted
- * @returns ion product over solubility product, what falls out, and what is left of each ion
+ * @returns ion product over solubility product, what falls out, and what is left of each ion, at equilibrium with protons,
+ *   hydroxide, complexes and activities counted; `byHand` has the figures of a textbook calculation
  * @throws {SolubilityError} `solubility.bad-option`, `solubility.no-data`, `solubility.missing-option` when an ion is
  *   in none of the solutions, `solubility.not-positive`, `solubility.ionic-strength`
- * @source definition of the solubility product
+ * @source the equilibrium of the aqueous layer; by hand, the definition of the solubility product
  * @category Precipitation
  * @example
  * willPrecipitate({ solid: "BaSO4", solutions: [
  *   { volume: "10 mL", ions: [{ ion: "Ba^2+", concentration: "0.1 mol/L" }] },
  *   { volume: "10 mL", ions: [{ ion: "SO4^2-", concentration: "0.1 mol/L" }] },
  * ] }).precipitates // => true
+ * const gypsum = willPrecipitate({ solid: "CaSO4·2H2O", solutions: [
+ *   { volume: "50 mL", ions: [{ ion: "Ca^2+", concentration: "0.02 mol/L" }] },
+ *   { volume: "50 mL", ions: [{ ion: "SO4^2-", concentration: "0.02 mol/L" }] },
+ * ] });
+ * gypsum.precipitates // => false
+ * gypsum.byHand.precipitates // => true
  */
 export function willPrecipitate(request: PrecipitationRequest): PrecipitationVerdict {
   guard.fields(request, PRECIPITATION, "request");
@@ -159,27 +159,56 @@ export function willPrecipitate(request: PrecipitationRequest): PrecipitationVer
       ? undefined
       : expectDimension(request.ionicStrength, "concentration", "ionicStrength").in("mol/L").toNumber();
   const exponent = activityExponent(ions, ionicStrength);
+  const byHand = once(() => calculatedByHand(request, product, { before, exponent, total }));
+  const outcome = once(() => atEquilibrium(request, whole, ions, before, total, byHand()));
+  const figures = (): MixtureOutcome => outcome() ?? byHand();
+  return lazily<PrecipitationVerdict>({
+    basis: () => (outcome() === undefined ? "hand calculation" : "equilibrium"),
+    precipitates: () => figures().precipitates,
+    saturation: () => figures().saturation,
+    volume: () => total,
+    fallsOut: () => figures().fallsOut,
+    ions: () => figures().ions,
+    product: () => whole,
+    byHand,
+    warnings: () => [
+      ...(outcome() === undefined
+        ? ["too strong for the activity model, or not all of it known: calculated by hand only"]
+        : []),
+      ...figures().warnings,
+    ],
+  });
+}
+
+/** Ion product and solubility product alone. */
+function calculatedByHand(
+  request: PrecipitationRequest,
+  product: HeldProduct,
+  {
+    before,
+    exponent,
+    total,
+  }: {
+    readonly before: readonly Quantity<"concentration">[];
+    readonly exponent: number;
+    readonly total: Quantity;
+  },
+): MixtureOutcome {
   const saturation = saturationOf(product, before, exponent);
   const precipitates = saturation.compare("1") > 0;
-  const equilibrium = once(() => atEquilibrium(request, whole, ions, before, total));
   const { after, fallsOut } = precipitates
     ? fallen(product, before, exponent)
     : { after: before, fallsOut: quantity("0 mol/L") };
   return {
     precipitates,
     saturation,
-    volume: total,
     fallsOut,
-    get atEquilibrium() {
-      return equilibrium();
-    },
-    ions: ions.map(({ formula }, i) => ({
+    ions: product.ions.map(({ formula }, i) => ({
       formula,
       before: before[i]!,
       after: after[i]!.named({ label: `${formula} left in the liquor` }),
       shareLeft: after[i]!.dividedBy(before[i]!).to("%"),
     })),
-    product: whole,
     warnings: [
       ...product.warnings,
       ...agedOnly(request, product, saturation),
@@ -202,32 +231,45 @@ function amountsIn(solutions: readonly MixedSolution[]): MixedIon[] {
   return list;
 }
 
-/** The verdict of the whole balance; undefined where it ends. */
+/** The outcome of the whole balance; undefined where it ends. */
 function atEquilibrium(
   request: PrecipitationRequest,
   product: SolubilityProduct,
   ions: readonly DissolvedIon[],
   before: readonly Quantity<"concentration">[],
   total: Quantity<"volume">,
-): EquilibriumVerdict | undefined {
+  byHand: MixtureOutcome,
+): MixtureOutcome | undefined {
   const found = inMixture(product, amountsIn(request.solutions), total, request.pH);
   if (found === undefined) return undefined;
   const { saturation, stands, warnings } = found;
+  const precipitates = stands !== undefined;
   const fallsOut = (stands?.dividedBy(total).to("mol/L") ?? quantity("0 mol/L")).named({
     symbol: "falls out",
     label: `${product.solid} that falls out, per volume of the mixture`,
   }) as Quantity<"concentration">;
   return {
-    precipitates: stands !== undefined,
+    precipitates,
     saturation,
     fallsOut,
     ions: ions.flatMap(({ formula }, i) => {
-      const after = stands === undefined ? before[i]! : found.left(formula);
+      const after = precipitates ? found.left(formula) : before[i]!;
       if (after === undefined) return [];
-      const left = after.named({ label: `${formula} left in the liquor, in all its forms` });
-      return [{ formula, after: left as Quantity<"concentration">, shareLeft: left.dividedBy(before[i]!).to("%") }];
+      const left = after.named({
+        label: `${formula} left in the liquor, in all its forms`,
+      }) as Quantity<"concentration">;
+      return [{ formula, before: before[i]!, after: left, shareLeft: left.dividedBy(before[i]!).to("%") }];
     }),
-    warnings,
+    warnings: [
+      ...product.warnings,
+      ...warnings,
+      ...agedOnly(request, product, saturation),
+      ...(byHand.precipitates === precipitates
+        ? []
+        : [
+            `a calculation by hand, without side reactions and activities, says that it ${byHand.precipitates ? "precipitates" : "stays clear"}`,
+          ]),
+    ],
   };
 }
 
