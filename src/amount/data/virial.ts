@@ -15,52 +15,10 @@ export interface VirialRow {
 }
 
 export const VIRIAL_COEFFICIENTS: readonly VirialRow[] = [
-  {
-    gas: "CO2",
-    coefficients: ["-127", "-288", "-118"],
-    celsius: ["0", "100"],
-    standardUncertainty: "4",
-    source: "crcVirial",
-    knownAs: "memory",
-  },
-  {
-    gas: "NH3",
-    coefficients: ["-271", "-1022", "-2716"],
-    celsius: ["15", "100"],
-    standardUncertainty: "15",
-    source: "crcVirial",
-    knownAs: "memory",
-  },
-  {
-    gas: "H2",
-    coefficients: ["15.4", "-9.0", "-0.2"],
-    celsius: ["0", "100"],
-    standardUncertainty: "1.5",
-    source: "crcVirial",
-    knownAs: "memory",
-  },
-  {
-    gas: "O2",
-    coefficients: ["-16", "-62", "-8"],
-    celsius: ["0", "100"],
-    standardUncertainty: "2",
-    source: "crcVirial",
-    knownAs: "memory",
-  },
-  {
-    gas: "SO2",
-    coefficients: ["-430", "-1193", "-1029"],
-    celsius: ["15", "100"],
-    standardUncertainty: "25",
-    source: "crcVirial",
-    knownAs: "memory",
-  },
-  {
-    gas: "Cl2",
-    coefficients: ["-303", "-555"],
-    celsius: ["0", "50"],
-    standardUncertainty: "15",
-    source: "crcVirial",
-    knownAs: "memory",
-  },
+  { gas: "CO2", coefficients: ["-127", "-288", "-118"], celsius: ["0", "100"], standardUncertainty: "4", source: "crcVirial", knownAs: "memory" },
+  { gas: "NH3", coefficients: ["-271", "-1022", "-2716"], celsius: ["15", "100"], standardUncertainty: "15", source: "crcVirial", knownAs: "memory" },
+  { gas: "H2", coefficients: ["15.4", "-9.0", "-0.2"], celsius: ["0", "100"], standardUncertainty: "1.5", source: "crcVirial", knownAs: "memory" },
+  { gas: "O2", coefficients: ["-16", "-62", "-8"], celsius: ["0", "100"], standardUncertainty: "2", source: "crcVirial", knownAs: "memory" },
+  { gas: "SO2", coefficients: ["-430", "-1193", "-1029"], celsius: ["15", "100"], standardUncertainty: "25", source: "crcVirial", knownAs: "memory" },
+  { gas: "Cl2", coefficients: ["-303", "-555"], celsius: ["0", "50"], standardUncertainty: "15", source: "crcVirial", knownAs: "memory" },
 ];

@@ -15,7 +15,6 @@ export interface FormationRow {
   readonly doubtful?: true;
 }
 
-// biome-ignore format: a table, one species a line
 export const FORMATIONS: readonly FormationRow[] = [
   { species: "NaSO4-", reaction: "Na+ + SO4^2- -> NaSO4-", logK: "0.73", source: "memory" },
   { species: "KSO4-", reaction: "K+ + SO4^2- -> KSO4-", logK: "0.85", source: "memory" },
@@ -78,7 +77,6 @@ export interface InWaterRow {
   readonly reaction: string;
 }
 
-// biome-ignore format: a table, one ion a line
 export const IN_WATER: readonly InWaterRow[] = [
   { given: "O^2-", reaction: "O^2- + H2O -> 2 OH-" },
   { given: "CO2", reaction: "CO2 + H2O -> H2CO3" },
@@ -114,7 +112,6 @@ export interface HenryRow {
   readonly source: SourceKey;
 }
 
-// biome-ignore format: a table, one gas a line
 export const HENRY: readonly HenryRow[] = [
   { gas: "CO2", dissolved: "H2CO3", logK: "-1.47", enthalpy: "-19.4", source: "memory" },
   { gas: "NH3", dissolved: "NH3", logK: "1.77", enthalpy: "-34.2", source: "memory" },

@@ -16,7 +16,6 @@ export interface GasRow {
   readonly note?: string;
 }
 
-// biome-ignore format: a table, one gas a line
 export const GASES: readonly GasRow[] = [
   { gas: "CO2", name: "carbon dioxide", pressure: "total", points: [[0, "0.3346"], [10, "0.2318"], [20, "0.1688"], [25, "0.1449"], [30, "0.1257"], [40, "0.0973"]], source: "memory", believed: "Lange's Handbook, 15th ed., table 5.1" },
   { gas: "CO2", name: "carbon dioxide", pressure: "partial", points: [[0, "0.337"], [10, "0.235"], [20, "0.172"], [25, "0.15"], [30, "0.131"], [40, "0.105"]], source: "memory", believed: "IUPAC Solubility Data Series equations as printed in the CRC Handbook" },

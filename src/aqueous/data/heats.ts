@@ -3,7 +3,6 @@
 // thermochemistry layer, which stands above this one; a test adds them up again. What is not listed is not known.
 
 /** By acid. */
-// biome-ignore format: a table, one reaction a line
 export const ACID_HEATS: Readonly<Record<string, string>> = {
   "H2CO3": "7.7",
   "HCO3-": "14.9",
@@ -41,7 +40,6 @@ export const ACID_HEATS: Readonly<Record<string, string>> = {
 };
 
 /** By species. */
-// biome-ignore format: a table, one reaction a line
 export const FORMATION_HEATS: Readonly<Record<string, string>> = {
   "Co(NH3)^2+": "-6.7",
   "Ni(NH3)2^2+": "-31.8",
@@ -83,7 +81,6 @@ export const FORMATION_HEATS: Readonly<Record<string, string>> = {
 };
 
 /** By solid, and form after a bar. */
-// biome-ignore format: a table, one reaction a line
 export const SOLUTION_HEATS: Readonly<Record<string, string>> = {
   "CaCO3|calcite": "-13.0",
   "CaCO3|aragonite": "-12.8",

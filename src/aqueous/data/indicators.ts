@@ -11,7 +11,6 @@ export interface IndicatorRow {
   readonly source: SourceKey;
 }
 
-// biome-ignore format: a table, one indicator a line
 export const INDICATORS: readonly IndicatorRow[] = [
   { name: "methyl orange", from: "3.1", to: "4.4", acid: "red", base: "yellow", source: "memory" },
   { name: "bromocresol green", from: "3.8", to: "5.4", acid: "yellow", base: "blue", source: "memory" },

@@ -32,7 +32,6 @@ export interface SolubilityProductRow {
   readonly below?: number;
 }
 
-// biome-ignore format: a table, one solid a line
 export const SOLUBILITY_PRODUCTS = /* @__PURE__ */ once((): readonly SolubilityProductRow[] => [
   { solid: "CaCO3", name: "calcium carbonate", form: "calcite", dissolution: "CaCO3 -> Ca^2+ + CO3^2-", pKsp: "8.48", source: "epaEquilibria", range: ["8.06", "8.48"] },
   { solid: "CaCO3", name: "calcium carbonate", form: "aragonite", dissolution: "CaCO3 -> Ca^2+ + CO3^2-", pKsp: "8.30", source: "epaEquilibria", range: ["8.06", "8.47"], bench: "hot", from: 60 },

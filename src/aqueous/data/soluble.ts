@@ -15,7 +15,6 @@ export interface SolubleRow {
   readonly curve: string;
 }
 
-// biome-ignore format: a table, one solid a line
 export const SOLUBLE: readonly SolubleRow[] = [
   { solid: "AlF3·3H2O", dissolution: "Al^3+ + 3 F- + 3 H2O", name: "aluminium fluoride", points: [[10, "18.250"], [20, "18.139"], [25, "18.085"], [30, "18.036"], [40, "17.953"], [50, "17.874"], [60, "17.803"]], curve: "crcSolubility98" },
   { solid: "NH4C7H5O2", dissolution: "NH4+ + C6H5COO-", name: "ammonium benzoate", points: [[10, "-0.033"], [20, "-0.101"], [25, "-0.145"]], curve: "encyclopediaSolubility" },

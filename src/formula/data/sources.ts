@@ -3,13 +3,7 @@ import { generalSources } from "../../foundation/data/sources";
 import { citation, type Sources } from "../../foundation/source";
 
 export const formulaSources = {
-  codata2022: {
-    title: "CODATA recommended values of the fundamental physical constants: 2022",
-    year: 2022,
-    where: "electron relative atomic mass; molar mass constant",
-    access: "figures from memory",
-    fromMemory: "all",
-  },
+  codata2022: { title: "CODATA recommended values of the fundamental physical constants: 2022", year: 2022, where: "electron relative atomic mass; molar mass constant", access: "figures from memory", fromMemory: "all" },
 } as const satisfies Sources;
 
 /** What a row of this layer may name. */

@@ -22,7 +22,6 @@ export interface DehydrationRow {
   readonly note?: string;
 }
 
-// biome-ignore format: a table, one stage a line
 export const DEHYDRATION = /* @__PURE__ */ once((): readonly DehydrationRow[] => [
   { form: "LiOH·H2O", source: "memory", stages: [{ to: "LiOH", from: "100" }] },
   { form: "LiCl·H2O", source: "memory", stages: [{ to: "LiCl", from: "98" }] },

@@ -25,7 +25,6 @@ export interface WaterIonizationRow {
   readonly source: SourceKey;
 }
 
-// biome-ignore format: a table, one step a line
 export const ACID_STEPS = /* @__PURE__ */ once((): readonly AcidStepRow[] => [
   { acid: "H2CO3", base: "HCO3-", name: "carbonic acid", pKa: "6.35", step: 1, source: "epaEquilibria", range: ["6.34", "6.37"], note: "stands for dissolved CO2 and H2CO3 together; true H2CO3 alone is near 3.5" },
   { acid: "HCO3-", base: "CO3^2-", name: "hydrogencarbonate ion", pKa: "10.33", step: 2, source: "epaEquilibria" },
@@ -156,7 +155,6 @@ export const ACID_STEPS = /* @__PURE__ */ once((): readonly AcidStepRow[] => [
   { acid: "Tl^3+", base: "TlOH^2+", name: "aquated thallium(III)", pKa: "0.60", step: 1, source: "epaEquilibria", range: ["0.60", "0.65"] },
 ]);
 
-// biome-ignore format: a table, one temperature a line
 export const WATER_IONIZATION: readonly WaterIonizationRow[] = [
   { celsius: 0, pKw: "14.951", source: "openStax2e" },
   { celsius: 5, pKw: "14.740", source: "openStax2e" },

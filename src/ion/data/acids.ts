@@ -17,7 +17,6 @@ export interface AcidRow {
   readonly source: SourceKey;
 }
 
-// biome-ignore format: a table, one acid a line
 export const ACIDS: readonly AcidRow[] = [
   { formula: "HCl", protons: 1, anion: "Cl-", strong: true, source: "commonPractice" },
   { formula: "HBr", protons: 1, anion: "Br-", strong: true, source: "commonPractice" },

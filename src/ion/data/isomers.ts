@@ -17,7 +17,6 @@ export interface IsomerRow {
   readonly source: SourceKey;
 }
 
-// biome-ignore format: a table, one composition a line
 export const ISOMERS: readonly IsomerRow[] = [
   { readings: [{ formula: "CO(NH2)2", name: "urea", written: ["(NH2)2CO", "NH2CONH2", "H2NCONH2", "OC(NH2)2", "N2H4CO", "CON2H4"] }, { formula: "NH4OCN", name: "ammonium cyanate", written: ["NH4CNO", "NH4NCO", "(NH4)OCN", "(NH4)CNO", "(NH4)NCO"] }], source: "commonPractice" },
   { readings: [{ formula: "CS(NH2)2", name: "thiourea", written: ["(NH2)2CS", "SC(NH2)2", "NH2CSNH2", "H2NCSNH2"] }, { formula: "NH4SCN", name: "ammonium thiocyanate", written: ["NH4CNS", "NH4NCS", "(NH4)SCN", "(NH4)CNS", "(NH4)NCS"] }], source: "commonPractice" },

@@ -19,7 +19,6 @@ const row = (element: string, high: number, low: number, volts: string): CoupleR
   source: "memory",
 });
 
-// biome-ignore format: a table, a few couples a line
 export const COUPLES: readonly CoupleRow[] = [
   row("Li", 1, 0, "-3.04"), row("K", 1, 0, "-2.93"), row("Rb", 1, 0, "-2.98"), row("Cs", 1, 0, "-3.03"), row("Ba", 2, 0, "-2.91"), row("Sr", 2, 0, "-2.90"),
   row("Ca", 2, 0, "-2.87"), row("Na", 1, 0, "-2.71"), row("Mg", 2, 0, "-2.37"), row("La", 3, 0, "-2.38"), row("Ce", 3, 0, "-2.34"), row("Be", 2, 0, "-1.85"),
@@ -44,7 +43,6 @@ export interface PassiveRow {
   readonly source: SourceKey;
 }
 
-// biome-ignore format: a table, one metal a line
 export const PASSIVE: readonly PassiveRow[] = [
   { metal: "Pb", anions: ["SO4^2-"], stops: true, why: "lead sulfate coats the metal", source: "commonPractice" },
   { metal: "Pb", anions: ["Cl-", "Br-"], stops: true, why: "lead chloride coats the metal", source: "commonPractice" },

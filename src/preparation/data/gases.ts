@@ -17,11 +17,7 @@ export interface GasRow {
 
 export const GASES: readonly GasRow[] = [
   { formula: "CO2", source: "commonPractice", limit: { share: "0.5 %", what: "8 h limit", source: "memory" } },
-  {
-    formula: "H2",
-    source: "commonPractice",
-    limit: { share: "0.4 %", what: "a tenth of the lower explosive limit", source: "memory" },
-  },
+  { formula: "H2", source: "commonPractice", limit: { share: "0.4 %", what: "a tenth of the lower explosive limit", source: "memory" } },
   { formula: "O2", source: "commonPractice" },
   { formula: "N2", source: "commonPractice" },
   { formula: "N2O", source: "commonPractice" },

@@ -19,7 +19,6 @@ const hydroxide = (formula: string): NeverInWaterRow["instead"] => [{ formula, c
 const CARBONATES = ["CO3^2-", "HCO3-"];
 const GASES_GO = "the cation is too acid: the hydroxide forms and the gas leaves";
 
-// biome-ignore format: a table, one kind of compound a line
 export const NEVER_IN_WATER: readonly NeverInWaterRow[] = [
   { cations: ["Al^3+"], anions: CARBONATES, instead: hydroxide("Al(OH)3"), why: "carbonate makes the hydroxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
   { cations: ["Fe^3+"], anions: CARBONATES, instead: hydroxide("Fe(OH)3"), why: "carbonate makes the hydroxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },

@@ -20,117 +20,37 @@ export const PLANNING = {
   roomVolume: { value: "30 m3", what: "a small workroom", source: "commonPractice" },
   airChanges: { value: "2 /h", what: "a window ajar", source: "commonPractice" },
   // -- dissolving and the vessel
-  feedStrength: {
-    value: "1 mol/kg",
-    what: "of a feed in its water for a precipitation: 0.5 to 1 mol/L filters, more is slime",
-    source: "commonPractice",
-  },
-  baseStrength: {
-    value: "4 mol/kg",
-    what: "of a base or a metal salt in its water where the product is to crystallise: less to boil off",
-    source: "commonPractice",
-  },
-  thinFeed: {
-    value: "0.5 mol/kg",
-    what: "of a feed in water where no solubility is known",
-    source: "commonPractice",
-  },
-  coldHeadroom: {
-    value: "1.2",
-    what: "times the water that just dissolves a feed is the least, so that it stays dissolved when something joins it",
-    source: "commonPractice",
-  },
-  hotHeadroom: {
-    value: "1",
-    what: "times the water that just dissolves a feed at 80 °C, where the product is to crystallise: little over the least near the boil",
-    source: "commonPractice",
-  },
-  dilutedAcid: {
-    value: "25 %",
-    what: "by mass and less is an acid diluted to before anything is put into it",
-    source: "commonPractice",
-  },
-  fallsOutBelow: {
-    value: "1 g",
-    what: "in 100 g of water: below this a feed is stirred in as a solid, and a product is filtered off; above it dissolves and crystallises",
-    source: "commonPractice",
-  },
-  thinEnough: {
-    value: "50 %",
-    what: "of a liquid by mass: above it heats at great dilution say nothing",
-    source: "commonPractice",
-  },
-  dilute: {
-    value: "10 %",
-    what: "of an acid, alkali or ammonia by mass and less is dilute: above it goes into water, never water into it",
-    source: "commonPractice",
-  },
+  feedStrength: { value: "1 mol/kg", what: "of a feed in its water for a precipitation: 0.5 to 1 mol/L filters, more is slime", source: "commonPractice" },
+  baseStrength: { value: "4 mol/kg", what: "of a base or a metal salt in its water where the product is to crystallise: less to boil off", source: "commonPractice" },
+  thinFeed: { value: "0.5 mol/kg", what: "of a feed in water where no solubility is known", source: "commonPractice" },
+  coldHeadroom: { value: "1.2", what: "times the water that just dissolves a feed is the least, so that it stays dissolved when something joins it", source: "commonPractice" },
+  hotHeadroom: { value: "1", what: "times the water that just dissolves a feed at 80 °C, where the product is to crystallise: little over the least near the boil", source: "commonPractice" },
+  dilutedAcid: { value: "25 %", what: "by mass and less is an acid diluted to before anything is put into it", source: "commonPractice" },
+  fallsOutBelow: { value: "1 g", what: "in 100 g of water: below this a feed is stirred in as a solid, and a product is filtered off; above it dissolves and crystallises", source: "commonPractice" },
+  thinEnough: { value: "50 %", what: "of a liquid by mass: above it heats at great dilution say nothing", source: "commonPractice" },
+  dilute: { value: "10 %", what: "of an acid, alkali or ammonia by mass and less is dilute: above it goes into water, never water into it", source: "commonPractice" },
   warm: { value: "10 ΔK", what: "and more of warming asks for adding slowly", source: "commonPractice" },
   foamWithoutGas: { value: "1.5", what: "times the liquid: room to stir", source: "commonPractice" },
   foamWithGas: { value: "2", what: "times the liquid: gas, added in portions and stirred", source: "commonPractice" },
   foamIntoAcid: { value: "3", what: "times the liquid: carbonate or metal into acid", source: "commonPractice" },
-  leastPortions: {
-    value: "5",
-    what: "portions for anything that gives off gas, however small",
-    source: "commonPractice",
-  },
+  leastPortions: { value: "5", what: "portions for anything that gives off gas, however small", source: "commonPractice" },
   // -- washing and drying
-  washesOf: {
-    value: "5",
-    what: "times what the cake holds makes one wash: fewer, larger washes waste water",
-    source: "commonPractice",
-  },
-  decantationsOf: {
-    value: "3",
-    what: "times what the settled sludge keeps makes one wash by decantation",
-    source: "commonPractice",
-  },
+  washesOf: { value: "5", what: "times what the cake holds makes one wash: fewer, larger washes waste water", source: "commonPractice" },
+  decantationsOf: { value: "3", what: "times what the settled sludge keeps makes one wash by decantation", source: "commonPractice" },
   ice: { value: "0 °C", what: "water for rinsing crystals, from ice", source: "commonPractice" },
   residue: { value: "0.5 %", what: "of by-products may stay in the dry product", source: "commonPractice" },
-  constantMass: {
-    value: "0.2 %",
-    what: "between two weighings is constant mass, where two steps of the balance are less",
-    source: "commonPractice",
-  },
-  belowChange: {
-    value: "20 Δ°C",
-    what: "kept below the temperature at which heat begins to change a product; it moves by tens",
-    source: "commonPractice",
-  },
-  oven: {
-    value: "105 °C",
-    what: "highest in a drying oven, however stable the product: water is gone, and more only changes it",
-    source: "commonPractice",
-  },
-  redHeat: {
-    value: "1000 °C",
-    what: "highest of an ignition: a burner or a small kiln gives it",
-    source: "commonPractice",
-  },
-  gentle: {
-    value: "40 °C",
-    what: "highest for a hydrate or an ammine whose first loss is not tabulated",
-    source: "commonPractice",
-  },
+  constantMass: { value: "0.2 %", what: "between two weighings is constant mass, where two steps of the balance are less", source: "commonPractice" },
+  belowChange: { value: "20 Δ°C", what: "kept below the temperature at which heat begins to change a product; it moves by tens", source: "commonPractice" },
+  oven: { value: "105 °C", what: "highest in a drying oven, however stable the product: water is gone, and more only changes it", source: "commonPractice" },
+  redHeat: { value: "1000 °C", what: "highest of an ignition: a burner or a small kiln gives it", source: "commonPractice" },
+  gentle: { value: "40 °C", what: "highest for a hydrate or an ammine whose first loss is not tabulated", source: "commonPractice" },
   hot: { value: "80 °C", what: "a solution that is to crystallise, hot but not boiling", source: "commonPractice" },
   // -- excess
-  usualExcess: {
-    value: "5 %",
-    what: "over of the cheap reagent that washes or filters off; a plan takes it only when told",
-    source: "commonPractice",
-  },
+  usualExcess: { value: "5 %", what: "over of the cheap reagent that washes or filters off; a plan takes it only when told", source: "commonPractice" },
   asGoodAsNone: { value: "1 %", what: "over comes from rounding to the balance", source: "commonPractice" },
   // -- yield
-  handlingLoss: {
-    value: "10 %",
-    what: "of the theory may stay on filters and vessels before a low yield needs a reason",
-    source: "commonPractice",
-  },
-  dryHolds: {
-    value: "3 %",
-    what: "of water in a sample at constant mass: a gel dried at 100 °C holds 1 to 3 %",
-    source: "commonPractice",
-  },
+  handlingLoss: { value: "10 %", what: "of the theory may stay on filters and vessels before a low yield needs a reason", source: "commonPractice" },
+  dryHolds: { value: "3 %", what: "of water in a sample at constant mass: a gel dried at 100 °C holds 1 to 3 %", source: "commonPractice" },
   dampHolds: { value: "20 %", what: "of water in a sample nobody dried to constant mass", source: "commonPractice" },
   titration: { value: "1 %", what: "uncertainty of a bench titration that states none", source: "commonPractice" },
   sameWater: { value: "2 %", what: "points within which two ways to tell the water agree", source: "commonPractice" },
@@ -138,25 +58,13 @@ export const PLANNING = {
   largeExcess: { value: "2", what: "times the need: more than this is worth a word", source: "commonPractice" },
   shortage: { value: "1 %", what: "short of the need is rounding", source: "commonPractice" },
   countsAsPure: { value: "98 %", what: "and more is reckoned as pure by the trade", source: "commonPractice" },
-  impossible: {
-    value: "100.5 %",
-    what: "of the theory and less is rounding; above it no yield can be",
-    source: "commonPractice",
-  },
+  impossible: { value: "100.5 %", what: "of the theory and less is rounding; above it no yield can be", source: "commonPractice" },
   notDrivenOff: { value: "3 %", what: "over the theory after ignition is not done yet", source: "commonPractice" },
   tooWet: { value: "30 %", what: "of water in a sample called dry explains nothing", source: "commonPractice" },
   // -- what is left
   overdose: { value: "1.1", what: "times the sum: precipitant or neutraliser for the waste", source: "commonPractice" },
-  worthBoiling: {
-    value: "5 %",
-    what: "by mass of a by-product in its liquor and more is worth boiling down",
-    source: "commonPractice",
-  },
-  cleanEnough: {
-    value: "5 %",
-    what: "of other salts: a liquor below this gives a by-product worth keeping",
-    source: "commonPractice",
-  },
+  worthBoiling: { value: "5 %", what: "by mass of a by-product in its liquor and more is worth boiling down", source: "commonPractice" },
+  cleanEnough: { value: "5 %", what: "of other salts: a liquor below this gives a by-product worth keeping", source: "commonPractice" },
 } as const satisfies Readonly<Record<string, PlanningRow>>;
 
 /** Name of a planning value. */

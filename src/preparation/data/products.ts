@@ -13,21 +13,9 @@ export interface NotWarmRow {
 
 export const NOT_WARM: readonly NotWarmRow[] = [
   { formulas: ["Cu(OH)2"], why: "warm it turns into black copper oxide", source: "commonPractice" },
-  {
-    formulas: ["MgCO3", "ZnCO3", "NiCO3", "CoCO3", "PbCO3", "CdCO3"],
-    why: "warm it turns basic",
-    source: "commonPractice",
-  },
-  {
-    formulas: ["KCr(SO4)2", "NH4Cr(SO4)2", "NaCr(SO4)2"],
-    why: "above 60 °C it turns green and hardly crystallises",
-    source: "commonPractice",
-  },
-  {
-    formulas: ["CaHPO4·2H2O"],
-    why: "above 40 °C it turns into the salt without water and into apatite",
-    source: "memory",
-  },
+  { formulas: ["MgCO3", "ZnCO3", "NiCO3", "CoCO3", "PbCO3", "CdCO3"], why: "warm it turns basic", source: "commonPractice" },
+  { formulas: ["KCr(SO4)2", "NH4Cr(SO4)2", "NaCr(SO4)2"], why: "above 60 °C it turns green and hardly crystallises", source: "commonPractice" },
+  { formulas: ["CaHPO4·2H2O"], why: "above 40 °C it turns into the salt without water and into apatite", source: "memory" },
   { formulas: ["NH4MgPO4·6H2O"], why: "above 50 °C it loses water and ammonia", source: "memory" },
   { formulas: ["MgCO3·3H2O"], why: "above 50 °C it turns basic", source: "memory" },
   { formulas: [], ammine: true, why: "warm it loses ammonia", source: "commonPractice" },

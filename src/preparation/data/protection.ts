@@ -14,31 +14,10 @@ export interface ProtectionRow {
 }
 
 export const PROTECTION: readonly ProtectionRow[] = [
-  {
-    cations: ["Fe^2+", "Sn^2+"],
-    when: "dissolving",
-    text: "use boiled-out water with a few drops of dilute acid, so that neither air nor water changes it",
-    source: "commonPractice",
-  },
-  {
-    cations: ["Fe^3+", "Bi^3+", "Ti^4+", "Sn^4+"],
-    when: "dissolving",
-    text: "put a few drops of dilute acid into the water first, so that it does not hydrolyse",
-    source: "commonPractice",
-  },
-  {
-    cations: ["Fe^2+", "Sn^2+", "Cu+", "Mn^2+", "Co^2+"],
-    groups: ["hydroxide", "carbonate", "chloride", "iodide"],
-    when: "drying",
-    text: "do not suck air through it; wash the last time with alcohol and dry it without air",
-    source: "commonPractice",
-  },
-  {
-    cations: ["Ag+"],
-    when: "drying",
-    text: "keep it in the dark",
-    source: "commonPractice",
-  },
+  { cations: ["Fe^2+", "Sn^2+"], when: "dissolving", text: "use boiled-out water with a few drops of dilute acid, so that neither air nor water changes it", source: "commonPractice" },
+  { cations: ["Fe^3+", "Bi^3+", "Ti^4+", "Sn^4+"], when: "dissolving", text: "put a few drops of dilute acid into the water first, so that it does not hydrolyse", source: "commonPractice" },
+  { cations: ["Fe^2+", "Sn^2+", "Cu+", "Mn^2+", "Co^2+"], groups: ["hydroxide", "carbonate", "chloride", "iodide"], when: "drying", text: "do not suck air through it; wash the last time with alcohol and dry it without air", source: "commonPractice" },
+  { cations: ["Ag+"], when: "drying", text: "keep it in the dark", source: "commonPractice" },
 ];
 
 /** Complexes that light takes apart, by the name of their ligand. */

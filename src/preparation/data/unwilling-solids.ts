@@ -9,7 +9,6 @@ export interface FiredOxideRow {
   readonly source: SourceKey;
 }
 
-// biome-ignore format: a table, one oxide a line
 export const FIRED_OXIDES: readonly FiredOxideRow[] = [
   { oxide: "SiO2", dissolves: "not in acid", source: "commonPractice" },
   { oxide: "TiO2", dissolves: "not in acid", source: "commonPractice" },

@@ -44,7 +44,6 @@ export interface SolubilityRow {
   readonly note?: string;
 }
 
-// biome-ignore format: a table, one solute a line
 export const SOLUBILITY = /* @__PURE__ */ once((): readonly SolubilityRow[] => [
   { formula: "AlCl3", name: "aluminium chloride", solids: [{ solid: "AlCl3·6H2O" }], points: [[0, "44.59"], [10, "44.74"], [20, "44.99"], [25, "45.1"], [30, "45.31"], [40, "45.71"], [50, "46.2"], [60, "46.78"], [70, "47.43"], [80, "48.17"], [90, "49.0"], [100, "49.97"]], source: "crcSolubility98", knownAs: "evaluated" },
   { formula: "AlF3", name: "aluminium fluoride", solids: [{ solid: "AlF3·3H2O" }], points: [[0, "0.25"], [10, "0.34"], [20, "0.44"], [25, "0.50"], [30, "0.56"], [40, "0.68"], [50, "0.82"], [60, "0.97"], [70, "1.12"], [80, "1.30"], [90, "1.47"], [100, "1.67"]], source: "crcSolubility98", knownAs: "evaluated", competing: [{ celsius: 0, value: "0.57", source: "encyclopediaSolubility" }, { celsius: 10, value: "0.56", source: "encyclopediaSolubility" }, { celsius: 20, value: "0.67", source: "encyclopediaSolubility" }, { celsius: 30, value: "0.78", source: "encyclopediaSolubility" }] },

@@ -16,7 +16,6 @@ export interface DoubleSaltRow {
   readonly source: SourceKey;
 }
 
-// biome-ignore format: a table, one solid a line
 export const DOUBLE_SALTS: readonly DoubleSaltRow[] = [
   { solid: "KAl(SO4)2·12H2O", name: "potash alum", ions: [["K+", 1], ["Al^3+", 1], ["SO4^2-", 2]], source: "crcSolubility98" },
   { solid: "NH4Al(SO4)2·12H2O", name: "ammonium alum", ions: [["NH4+", 1], ["Al^3+", 1], ["SO4^2-", 2]], source: "supplierSolubility" },

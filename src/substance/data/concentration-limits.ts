@@ -23,27 +23,17 @@ export interface SolutionLimits {
 }
 
 export const SOLUTION_LIMITS: readonly SolutionLimits[] = [
-  {
-    formula: "HCl",
-    limits: [
-      { code: "H314", from: "25" },
-      { code: "H315", from: "10", below: "25" },
-      { code: "H319", from: "10", below: "25" },
-      { code: "H335", from: "10" },
-    ],
-    weak: ["keep away from bleach, metals and sulfides"],
-    source: "clpRecalled",
-  },
-  {
-    formula: "H2SO4",
-    limits: [
-      { code: "H314", from: "15" },
-      { code: "H315", from: "5", below: "15" },
-      { code: "H319", from: "5", below: "15" },
-    ],
-    weak: ["a dried drip grows strong: rinse it off cloth and bench"],
-    source: "clpRecalled",
-  },
+  { formula: "HCl", limits: [
+    { code: "H314", from: "25" },
+    { code: "H315", from: "10", below: "25" },
+    { code: "H319", from: "10", below: "25" },
+    { code: "H335", from: "10" },
+  ], weak: ["keep away from bleach, metals and sulfides"], source: "clpRecalled" },
+  { formula: "H2SO4", limits: [
+    { code: "H314", from: "15" },
+    { code: "H315", from: "5", below: "15" },
+    { code: "H319", from: "5", below: "15" },
+  ], weak: ["a dried drip grows strong: rinse it off cloth and bench"], source: "clpRecalled" },
   {
     // inhalation by additivity from the point estimate of the entry, 2.65 mg/L of vapour
     formula: "HNO3",
@@ -61,16 +51,7 @@ export const SOLUTION_LIMITS: readonly SolutionLimits[] = [
     weak: ["stains skin yellow"],
     source: "clpRecalled",
   },
-  {
-    formula: "H3PO4",
-    limits: [
-      { code: "H314", from: "25" },
-      { code: "H315", from: "10", below: "25" },
-      { code: "H319", from: "10", below: "25" },
-    ],
-    weak: ["stings in eyes and cuts"],
-    source: "clpRecalled",
-  },
+  { formula: "H3PO4", limits: [{ code: "H314", from: "25" }, { code: "H315", from: "10", below: "25" }, { code: "H319", from: "10", below: "25" }], weak: ["stings in eyes and cuts"], source: "clpRecalled" },
   {
     // flammable only where it is carried as such, above 80 %
     formula: "CH3COOH",
@@ -83,94 +64,55 @@ export const SOLUTION_LIMITS: readonly SolutionLimits[] = [
     weak: ["stings in eyes and cuts"],
     source: "clpRecalled",
   },
-  {
-    formula: "HCOOH",
-    limits: [
-      { code: "H314", from: "10" },
-      { code: "H315", from: "2", below: "10" },
-      { code: "H319", from: "2", below: "10" },
-    ],
-    weak: ["stings in eyes and cuts"],
-    source: "clpRecalled",
-  },
-  {
-    formula: "NaOH",
-    limits: [
-      { code: "H314", from: "2" },
-      { code: "H315", from: "0.5", below: "2" },
-      { code: "H319", from: "0.5", below: "2" },
-    ],
-    weak: ["slippery on skin: rinse it off", "eats aluminium with hydrogen"],
-    source: "clpRecalled",
-  },
-  {
-    formula: "KOH",
-    limits: [
-      { code: "H314", from: "2" },
-      { code: "H315", from: "0.5", below: "2" },
-      { code: "H319", from: "0.5", below: "2" },
-      { code: "H302", from: "25" },
-    ],
-    weak: ["slippery on skin: rinse it off", "eats aluminium with hydrogen"],
-    source: "clpRecalled",
-  },
-  {
-    formula: "NH3",
-    limits: [
-      { code: "H314", from: "5" },
-      { code: "H335", from: "5" },
-      { code: "H318", from: "3", below: "5" },
-      { code: "H315", from: "1", below: "5" },
-      { code: "H319", from: "1", below: "3" },
-      { code: "H400", from: "25" },
-    ],
-    weak: ["ventilate", "never with bleach"],
-    source: "clpRecalled",
-  },
-  {
-    formula: "H2O2",
-    limits: [
-      { code: "H271", from: "70" },
-      { code: "H272", from: "50", below: "70" },
-      { code: "H314", from: "50" },
-      { code: "H315", from: "35", below: "50" },
-      { code: "H318", from: "8", below: "50" },
-      { code: "H319", from: "5", below: "8" },
-      { code: "H335", from: "35" },
-      { code: "H302", from: "25" },
-      { code: "H332", from: "55" },
-    ],
-    weak: ["oxygen builds pressure: vented cap", "bleaches cloth"],
-    source: "clpRecalled",
-  },
-  {
-    formula: "NaClO",
-    limits: [
-      { code: "EUH031", from: "5" },
-      { code: "H314", from: "5" },
-      { code: "H318", from: "3", below: "5" },
-      { code: "H315", from: "1", below: "5" },
-      { code: "H319", from: "1", below: "3" },
-      { code: "H400", from: "2.5", below: "25" },
-      { code: "H410", from: "25" },
-      { code: "H411", from: "2.5", below: "25" },
-      { code: "H412", from: "0.25", below: "2.5" },
-    ],
-    weak: ["never with acid, ammonia, urea, alcohol, acetone"],
-    source: "clpRecalled",
-  },
-  {
-    formula: "HClO4",
-    limits: [
-      { code: "H271", from: "50" },
-      { code: "H272", from: "0", below: "50" },
-      { code: "H314", from: "10" },
-      { code: "H315", from: "1", below: "10" },
-      { code: "H319", from: "1", below: "10" },
-    ],
-    weak: ["never let it dry in paper, wood or cloth"],
-    source: "clpRecalled",
-  },
+  { formula: "HCOOH", limits: [{ code: "H314", from: "10" }, { code: "H315", from: "2", below: "10" }, { code: "H319", from: "2", below: "10" }], weak: ["stings in eyes and cuts"], source: "clpRecalled" },
+  { formula: "NaOH", limits: [
+    { code: "H314", from: "2" },
+    { code: "H315", from: "0.5", below: "2" },
+    { code: "H319", from: "0.5", below: "2" },
+  ], weak: ["slippery on skin: rinse it off", "eats aluminium with hydrogen"], source: "clpRecalled" },
+  { formula: "KOH", limits: [
+    { code: "H314", from: "2" },
+    { code: "H315", from: "0.5", below: "2" },
+    { code: "H319", from: "0.5", below: "2" },
+    { code: "H302", from: "25" },
+  ], weak: ["slippery on skin: rinse it off", "eats aluminium with hydrogen"], source: "clpRecalled" },
+  { formula: "NH3", limits: [
+    { code: "H314", from: "5" },
+    { code: "H335", from: "5" },
+    { code: "H318", from: "3", below: "5" },
+    { code: "H315", from: "1", below: "5" },
+    { code: "H319", from: "1", below: "3" },
+    { code: "H400", from: "25" },
+  ], weak: ["ventilate", "never with bleach"], source: "clpRecalled" },
+  { formula: "H2O2", limits: [
+    { code: "H271", from: "70" },
+    { code: "H272", from: "50", below: "70" },
+    { code: "H314", from: "50" },
+    { code: "H315", from: "35", below: "50" },
+    { code: "H318", from: "8", below: "50" },
+    { code: "H319", from: "5", below: "8" },
+    { code: "H335", from: "35" },
+    { code: "H302", from: "25" },
+    { code: "H332", from: "55" },
+  ], weak: ["oxygen builds pressure: vented cap", "bleaches cloth"], source: "clpRecalled" },
+  { formula: "NaClO", limits: [
+    { code: "EUH031", from: "5" },
+    { code: "H314", from: "5" },
+    { code: "H318", from: "3", below: "5" },
+    { code: "H315", from: "1", below: "5" },
+    { code: "H319", from: "1", below: "3" },
+    { code: "H400", from: "2.5", below: "25" },
+    { code: "H410", from: "25" },
+    { code: "H411", from: "2.5", below: "25" },
+    { code: "H412", from: "0.25", below: "2.5" },
+  ], weak: ["never with acid, ammonia, urea, alcohol, acetone"], source: "clpRecalled" },
+  { formula: "HClO4", limits: [
+    { code: "H271", from: "50" },
+    { code: "H272", from: "0", below: "50" },
+    { code: "H314", from: "10" },
+    { code: "H315", from: "1", below: "10" },
+    { code: "H319", from: "1", below: "10" },
+  ], weak: ["never let it dry in paper, wood or cloth"], source: "clpRecalled" },
 ];
 
 /**
@@ -178,16 +120,8 @@ export const SOLUTION_LIMITS: readonly SolutionLimits[] = [
  * than the strength (acute toxicity by its figures, water life by its factor, fire by a test) are not lowered.
  */
 export const GENERAL_LIMITS: Readonly<Record<string, readonly LimitRow[]>> = {
-  H314: [
-    { code: "H314", from: "5" },
-    { code: "H318", from: "3", below: "5" },
-    { code: "H315", from: "1", below: "5" },
-    { code: "H319", from: "1", below: "3" },
-  ],
-  H318: [
-    { code: "H318", from: "3" },
-    { code: "H319", from: "1", below: "3" },
-  ],
+  H314: [{ code: "H314", from: "5" }, { code: "H318", from: "3", below: "5" }, { code: "H315", from: "1", below: "5" }, { code: "H319", from: "1", below: "3" }],
+  H318: [{ code: "H318", from: "3" }, { code: "H319", from: "1", below: "3" }],
   H315: [{ code: "H315", from: "10" }],
   H319: [{ code: "H319", from: "10" }],
   H335: [{ code: "H335", from: "20" }],
@@ -200,15 +134,9 @@ export const GENERAL_LIMITS: Readonly<Record<string, readonly LimitRow[]>> = {
   H351: [{ code: "H351", from: "1" }],
   H360: [{ code: "H360", from: "0.3" }],
   H361: [{ code: "H361", from: "3" }],
-  H370: [
-    { code: "H370", from: "10" },
-    { code: "H371", from: "1", below: "10" },
-  ],
+  H370: [{ code: "H370", from: "10" }, { code: "H371", from: "1", below: "10" }],
   H371: [{ code: "H371", from: "10" }],
-  H372: [
-    { code: "H372", from: "10" },
-    { code: "H373", from: "1", below: "10" },
-  ],
+  H372: [{ code: "H372", from: "10" }, { code: "H373", from: "1", below: "10" }],
   H373: [{ code: "H373", from: "10" }],
 };
 

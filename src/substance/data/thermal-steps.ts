@@ -37,3106 +37,397 @@ export interface ThermalRow {
 }
 
 export const THERMAL = /* @__PURE__ */ once((): readonly ThermalRow[] => [
-  {
-    formula: "NH4Cl",
-    steps: [
-      {
-        from: "338",
-        approx: true,
-        leaves: [
-          { formula: "NH3", coefficient: "1" },
-          { formula: "HCl", coefficient: "1" },
-        ],
-        remains: [],
-      },
-    ],
-    note: "sublimes; the gases recombine on cooling",
-    source: "memory",
-  },
-  {
-    formula: "(NH4)2SO4",
-    steps: [
-      {
-        from: "235",
-        to: "280",
-        leaves: [{ formula: "NH3", coefficient: "1" }],
-        remains: [{ formula: "NH4HSO4", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "NH4NO3",
-    steps: [
-      {
-        from: "210",
-        approx: true,
-        leaves: [
-          { formula: "N2O", coefficient: "1" },
-          { formula: "H2O", coefficient: "2" },
-        ],
-        remains: [],
-      },
-    ],
-    note: "runs away and can detonate: no bench operation",
-    source: "memory",
-  },
-  {
-    formula: "(NH4)2CO3",
-    steps: [
-      {
-        from: "58",
-        leaves: [
-          { formula: "NH3", coefficient: "2" },
-          { formula: "CO2", coefficient: "1" },
-          { formula: "H2O", coefficient: "1" },
-        ],
-        remains: [],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "NH4HCO3",
-    steps: [
-      {
-        from: "36",
-        to: "60",
-        leaves: [
-          { formula: "NH3", coefficient: "1" },
-          { formula: "CO2", coefficient: "1" },
-          { formula: "H2O", coefficient: "1" },
-        ],
-        remains: [],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "(NH4)2HPO4",
-    steps: [
-      {
-        from: "70",
-        to: "155",
-        leaves: [{ formula: "NH3", coefficient: "1" }],
-        remains: [{ formula: "NH4H2PO4", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "(NH4)2S2O8",
-    steps: [
-      {
-        from: "120",
-        leaves: [{ formula: "O2", coefficient: "1/2" }],
-        remains: [{ formula: "(NH4)2S2O7", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "(NH4)2C2O4·H2O",
-    steps: [
-      {
-        from: "70",
-        to: "100",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "(NH4)2C2O4", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "(NH4)2CrO4",
-    steps: [
-      {
-        from: "185",
-        leaves: [
-          { formula: "N2", coefficient: "1/2" },
-          { formula: "NH3", coefficient: "1" },
-          { formula: "H2O", coefficient: "5/2" },
-        ],
-        remains: [{ formula: "Cr2O3", coefficient: "1/2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "(NH4)2Cr2O7",
-    steps: [
-      {
-        from: "180",
-        approx: true,
-        leaves: [
-          { formula: "N2", coefficient: "1" },
-          { formula: "H2O", coefficient: "4" },
-        ],
-        remains: [{ formula: "Cr2O3", coefficient: "1" }],
-      },
-    ],
-    note: "keeps going by itself once lit",
-    source: "memory",
-  },
-  {
-    formula: "(NH4)6Mo7O24·4H2O",
-    steps: [
-      {
-        from: "90",
-        leaves: [{ formula: "H2O", coefficient: "4" }],
-        remains: [{ formula: "(NH4)6Mo7O24", coefficient: "1" }],
-      },
-      {
-        from: "300",
-        leaves: [
-          { formula: "NH3", coefficient: "6" },
-          { formula: "H2O", coefficient: "3" },
-        ],
-        remains: [{ formula: "MoO3", coefficient: "7" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "NH4VO3",
-    steps: [
-      {
-        from: "200",
-        leaves: [
-          { formula: "NH3", coefficient: "1" },
-          { formula: "H2O", coefficient: "1/2" },
-        ],
-        remains: [{ formula: "V2O5", coefficient: "1/2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "NH4Al(SO4)2·12H2O",
-    steps: [
-      {
-        from: "120",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "10" }],
-        remains: [{ formula: "NH4Al(SO4)2·2H2O", coefficient: "1" }],
-      },
-      {
-        from: "250",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "NH4Al(SO4)2", coefficient: "1" }],
-      },
-    ],
-    note: "melts in its water at 93.5",
-    source: "memory",
-  },
-  {
-    formula: "NH4Fe(SO4)2·12H2O",
-    steps: [
-      {
-        from: "230",
-        leaves: [{ formula: "H2O", coefficient: "12" }],
-        remains: [{ formula: "NH4Fe(SO4)2", coefficient: "1" }],
-      },
-    ],
-    note: "melts in its water at 39",
-    source: "memory",
-  },
-  {
-    formula: "(NH4)2Fe(SO4)2·6H2O",
-    steps: [
-      {
-        from: "100",
-        leaves: [{ formula: "H2O", coefficient: "6" }],
-        remains: [{ formula: "(NH4)2Fe(SO4)2", coefficient: "1" }],
-      },
-    ],
-    note: "partly decomposes as it dries",
-    source: "memory",
-  },
-  {
-    formula: "(NH4)2Ni(SO4)2·6H2O",
-    steps: [
-      {
-        from: "130",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "6" }],
-        remains: [{ formula: "(NH4)2Ni(SO4)2", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "(NH4)2Cu(SO4)2·6H2O",
-    steps: [
-      {
-        from: "120",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "6" }],
-        remains: [{ formula: "(NH4)2Cu(SO4)2", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "NH4MgPO4·6H2O",
-    steps: [
-      {
-        from: "600",
-        to: "1100",
-        leaves: [
-          { formula: "NH3", coefficient: "1" },
-          { formula: "H2O", coefficient: "13/2" },
-        ],
-        remains: [{ formula: "Mg2P2O7", coefficient: "1/2" }],
-      },
-    ],
-    note: "loses water and ammonia together from 55",
-    source: "memory",
-  },
-  {
-    formula: "NH4Cr(SO4)2·12H2O",
-    steps: [
-      {
-        from: "100",
-        leaves: [{ formula: "H2O", coefficient: "9" }],
-        remains: [{ formula: "NH4Cr(SO4)2·3H2O", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "LiOH·H2O",
-    steps: [
-      {
-        from: "100",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "LiOH", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Li2CO3",
-    steps: [
-      {
-        from: "1300",
-        approx: true,
-        leaves: [{ formula: "CO2", coefficient: "1" }],
-        remains: [{ formula: "Li2O", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "LiCl·H2O",
-    steps: [
-      { from: "98", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "LiCl", coefficient: "1" }] },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Li2SO4·H2O",
-    steps: [
-      {
-        from: "130",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "Li2SO4", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Na2CO3·H2O",
-    steps: [
-      {
-        from: "100",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "Na2CO3", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Na2CO3·7H2O",
-    steps: [
-      {
-        from: "35",
-        leaves: [{ formula: "H2O", coefficient: "6" }],
-        remains: [{ formula: "Na2CO3·H2O", coefficient: "1" }],
-      },
-    ],
-    note: "stable only between about 32 and 35",
-    source: "memory",
-  },
-  {
-    formula: "Na2CO3·10H2O",
-    steps: [
-      {
-        from: "32",
-        to: "34",
-        leaves: [{ formula: "H2O", coefficient: "3" }],
-        remains: [{ formula: "Na2CO3·7H2O", coefficient: "1" }],
-      },
-      {
-        from: "35",
-        leaves: [{ formula: "H2O", coefficient: "6" }],
-        remains: [{ formula: "Na2CO3·H2O", coefficient: "1" }],
-      },
-      {
-        from: "100",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "Na2CO3", coefficient: "1" }],
-      },
-    ],
-    note: "loses water to the monohydrate in the open",
-    source: "memory",
-  },
-  {
-    formula: "NaHCO3",
-    steps: [
-      {
-        from: "50",
-        to: "200",
-        leaves: [
-          { formula: "CO2", coefficient: "1/2" },
-          { formula: "H2O", coefficient: "1/2" },
-        ],
-        remains: [{ formula: "Na2CO3", coefficient: "1/2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Na3H(CO3)2·2H2O",
-    steps: [
-      {
-        from: "57",
-        to: "160",
-        approx: true,
-        leaves: [
-          { formula: "CO2", coefficient: "1/2" },
-          { formula: "H2O", coefficient: "5/2" },
-        ],
-        remains: [{ formula: "Na2CO3", coefficient: "3/2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "2Na2CO3·3H2O2",
-    steps: [
-      {
-        from: "50",
-        approx: true,
-        leaves: [
-          { formula: "O2", coefficient: "3/2" },
-          { formula: "H2O", coefficient: "3" },
-        ],
-        remains: [{ formula: "Na2CO3", coefficient: "2" }],
-      },
-    ],
-    note: "can run away in bulk",
-    source: "memory",
-  },
-  {
-    formula: "Na2SO4·10H2O",
-    steps: [
-      {
-        from: "32.38",
-        to: "100",
-        leaves: [{ formula: "H2O", coefficient: "10" }],
-        remains: [{ formula: "Na2SO4", coefficient: "1" }],
-      },
-    ],
-    note: "melts at 32.38 leaving anhydrous salt; loses water in dry air",
-    source: "memory",
-  },
-  {
-    formula: "NaHSO4",
-    steps: [
-      {
-        from: "315",
-        leaves: [{ formula: "H2O", coefficient: "1/2" }],
-        remains: [{ formula: "Na2S2O7", coefficient: "1/2" }],
-      },
-      {
-        from: "460",
-        leaves: [{ formula: "SO3", coefficient: "1/2" }],
-        remains: [{ formula: "Na2SO4", coefficient: "1/2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "NaHSO4·H2O",
-    steps: [
-      {
-        from: "58",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "NaHSO4", coefficient: "1" }],
-      },
-    ],
-    note: "melts as it dries",
-    source: "memory",
-  },
-  {
-    formula: "Na2S2O7",
-    steps: [
-      {
-        from: "460",
-        leaves: [{ formula: "SO3", coefficient: "1" }],
-        remains: [{ formula: "Na2SO4", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
+  { formula: "NH4Cl", steps: [{ from: "338", approx: true, leaves: [{ formula: "NH3", coefficient: "1" }, { formula: "HCl", coefficient: "1" }], remains: [] }], note: "sublimes; the gases recombine on cooling", source: "memory" },
+  { formula: "(NH4)2SO4", steps: [{ from: "235", to: "280", leaves: [{ formula: "NH3", coefficient: "1" }], remains: [{ formula: "NH4HSO4", coefficient: "1" }] }], source: "memory" },
+  { formula: "NH4NO3", steps: [{ from: "210", approx: true, leaves: [{ formula: "N2O", coefficient: "1" }, { formula: "H2O", coefficient: "2" }], remains: [] }], note: "runs away and can detonate: no bench operation", source: "memory" },
+  { formula: "(NH4)2CO3", steps: [{ from: "58", leaves: [{ formula: "NH3", coefficient: "2" }, { formula: "CO2", coefficient: "1" }, { formula: "H2O", coefficient: "1" }], remains: [] }], source: "memory" },
+  { formula: "NH4HCO3", steps: [{ from: "36", to: "60", leaves: [{ formula: "NH3", coefficient: "1" }, { formula: "CO2", coefficient: "1" }, { formula: "H2O", coefficient: "1" }], remains: [] }], source: "memory" },
+  { formula: "(NH4)2HPO4", steps: [{ from: "70", to: "155", leaves: [{ formula: "NH3", coefficient: "1" }], remains: [{ formula: "NH4H2PO4", coefficient: "1" }] }], source: "memory" },
+  { formula: "(NH4)2S2O8", steps: [{ from: "120", leaves: [{ formula: "O2", coefficient: "1/2" }], remains: [{ formula: "(NH4)2S2O7", coefficient: "1" }] }], source: "memory" },
+  { formula: "(NH4)2C2O4·H2O", steps: [{ from: "70", to: "100", approx: true, leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "(NH4)2C2O4", coefficient: "1" }] }], source: "memory" },
+  { formula: "(NH4)2CrO4", steps: [{ from: "185", leaves: [{ formula: "N2", coefficient: "1/2" }, { formula: "NH3", coefficient: "1" }, { formula: "H2O", coefficient: "5/2" }], remains: [{ formula: "Cr2O3", coefficient: "1/2" }] }], source: "memory" },
+  { formula: "(NH4)2Cr2O7", steps: [{ from: "180", approx: true, leaves: [{ formula: "N2", coefficient: "1" }, { formula: "H2O", coefficient: "4" }], remains: [{ formula: "Cr2O3", coefficient: "1" }] }], note: "keeps going by itself once lit", source: "memory" },
+  { formula: "(NH4)6Mo7O24·4H2O", steps: [
+    { from: "90", leaves: [{ formula: "H2O", coefficient: "4" }], remains: [{ formula: "(NH4)6Mo7O24", coefficient: "1" }] },
+    { from: "300", leaves: [{ formula: "NH3", coefficient: "6" }, { formula: "H2O", coefficient: "3" }], remains: [{ formula: "MoO3", coefficient: "7" }] },
+  ], source: "memory" },
+  { formula: "NH4VO3", steps: [{ from: "200", leaves: [{ formula: "NH3", coefficient: "1" }, { formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "V2O5", coefficient: "1/2" }] }], source: "memory" },
+  { formula: "NH4Al(SO4)2·12H2O", steps: [
+    { from: "120", approx: true, leaves: [{ formula: "H2O", coefficient: "10" }], remains: [{ formula: "NH4Al(SO4)2·2H2O", coefficient: "1" }] },
+    { from: "250", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "NH4Al(SO4)2", coefficient: "1" }] },
+  ], note: "melts in its water at 93.5", source: "memory" },
+  { formula: "NH4Fe(SO4)2·12H2O", steps: [{ from: "230", leaves: [{ formula: "H2O", coefficient: "12" }], remains: [{ formula: "NH4Fe(SO4)2", coefficient: "1" }] }], note: "melts in its water at 39", source: "memory" },
+  { formula: "(NH4)2Fe(SO4)2·6H2O", steps: [{ from: "100", leaves: [{ formula: "H2O", coefficient: "6" }], remains: [{ formula: "(NH4)2Fe(SO4)2", coefficient: "1" }] }], note: "partly decomposes as it dries", source: "memory" },
+  { formula: "(NH4)2Ni(SO4)2·6H2O", steps: [{ from: "130", approx: true, leaves: [{ formula: "H2O", coefficient: "6" }], remains: [{ formula: "(NH4)2Ni(SO4)2", coefficient: "1" }] }], source: "memory" },
+  { formula: "(NH4)2Cu(SO4)2·6H2O", steps: [{ from: "120", approx: true, leaves: [{ formula: "H2O", coefficient: "6" }], remains: [{ formula: "(NH4)2Cu(SO4)2", coefficient: "1" }] }], source: "memory" },
+  { formula: "NH4MgPO4·6H2O", steps: [{ from: "600", to: "1100", leaves: [{ formula: "NH3", coefficient: "1" }, { formula: "H2O", coefficient: "13/2" }], remains: [{ formula: "Mg2P2O7", coefficient: "1/2" }] }], note: "loses water and ammonia together from 55", source: "memory" },
+  { formula: "NH4Cr(SO4)2·12H2O", steps: [{ from: "100", leaves: [{ formula: "H2O", coefficient: "9" }], remains: [{ formula: "NH4Cr(SO4)2·3H2O", coefficient: "1" }] }], source: "memory" },
+  { formula: "LiOH·H2O", steps: [{ from: "100", approx: true, leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "LiOH", coefficient: "1" }] }], source: "memory" },
+  { formula: "Li2CO3", steps: [{ from: "1300", approx: true, leaves: [{ formula: "CO2", coefficient: "1" }], remains: [{ formula: "Li2O", coefficient: "1" }] }], source: "memory" },
+  { formula: "LiCl·H2O", steps: [{ from: "98", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "LiCl", coefficient: "1" }] }], source: "memory" },
+  { formula: "Li2SO4·H2O", steps: [{ from: "130", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "Li2SO4", coefficient: "1" }] }], source: "memory" },
+  { formula: "Na2CO3·H2O", steps: [{ from: "100", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "Na2CO3", coefficient: "1" }] }], source: "memory" },
+  { formula: "Na2CO3·7H2O", steps: [{ from: "35", leaves: [{ formula: "H2O", coefficient: "6" }], remains: [{ formula: "Na2CO3·H2O", coefficient: "1" }] }], note: "stable only between about 32 and 35", source: "memory" },
+  { formula: "Na2CO3·10H2O", steps: [
+    { from: "32", to: "34", leaves: [{ formula: "H2O", coefficient: "3" }], remains: [{ formula: "Na2CO3·7H2O", coefficient: "1" }] },
+    { from: "35", leaves: [{ formula: "H2O", coefficient: "6" }], remains: [{ formula: "Na2CO3·H2O", coefficient: "1" }] },
+    { from: "100", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "Na2CO3", coefficient: "1" }] },
+  ], note: "loses water to the monohydrate in the open", source: "memory" },
+  { formula: "NaHCO3", steps: [{ from: "50", to: "200", leaves: [{ formula: "CO2", coefficient: "1/2" }, { formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "Na2CO3", coefficient: "1/2" }] }], source: "memory" },
+  { formula: "Na3H(CO3)2·2H2O", steps: [{ from: "57", to: "160", approx: true, leaves: [{ formula: "CO2", coefficient: "1/2" }, { formula: "H2O", coefficient: "5/2" }], remains: [{ formula: "Na2CO3", coefficient: "3/2" }] }], source: "memory" },
+  { formula: "2Na2CO3·3H2O2", steps: [{ from: "50", approx: true, leaves: [{ formula: "O2", coefficient: "3/2" }, { formula: "H2O", coefficient: "3" }], remains: [{ formula: "Na2CO3", coefficient: "2" }] }], note: "can run away in bulk", source: "memory" },
+  { formula: "Na2SO4·10H2O", steps: [{ from: "32.38", to: "100", leaves: [{ formula: "H2O", coefficient: "10" }], remains: [{ formula: "Na2SO4", coefficient: "1" }] }], note: "melts at 32.38 leaving anhydrous salt; loses water in dry air", source: "memory" },
+  { formula: "NaHSO4", steps: [
+    { from: "315", leaves: [{ formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "Na2S2O7", coefficient: "1/2" }] },
+    { from: "460", leaves: [{ formula: "SO3", coefficient: "1/2" }], remains: [{ formula: "Na2SO4", coefficient: "1/2" }] },
+  ], source: "memory" },
+  { formula: "NaHSO4·H2O", steps: [{ from: "58", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "NaHSO4", coefficient: "1" }] }], note: "melts as it dries", source: "memory" },
+  { formula: "Na2S2O7", steps: [{ from: "460", leaves: [{ formula: "SO3", coefficient: "1" }], remains: [{ formula: "Na2SO4", coefficient: "1" }] }], source: "memory" },
   { formula: "Na2SO3", steps: [], note: "slowly oxidised to sulfate in air", source: "memory" },
-  {
-    formula: "Na2SO3·7H2O",
-    steps: [
-      {
-        from: "150",
-        leaves: [{ formula: "H2O", coefficient: "7" }],
-        remains: [{ formula: "Na2SO3", coefficient: "1" }],
-      },
-    ],
-    note: "loses water in dry air",
-    source: "memory",
-  },
-  {
-    formula: "Na2S2O5",
-    steps: [
-      {
-        from: "150",
-        leaves: [{ formula: "SO2", coefficient: "1" }],
-        remains: [{ formula: "Na2SO3", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Na2S2O3·5H2O",
-    steps: [
-      {
-        from: "100",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "5" }],
-        remains: [{ formula: "Na2S2O3", coefficient: "1" }],
-      },
-    ],
-    note: "melts in its water at 48",
-    source: "memory",
-  },
-  {
-    formula: "NaNO3",
-    steps: [
-      {
-        from: "380",
-        to: "500",
-        approx: true,
-        leaves: [{ formula: "O2", coefficient: "1/2" }],
-        remains: [{ formula: "NaNO2", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Na3PO4·12H2O",
-    steps: [
-      {
-        from: "100",
-        leaves: [{ formula: "H2O", coefficient: "11" }],
-        remains: [{ formula: "Na3PO4·H2O", coefficient: "1" }],
-      },
-    ],
-    note: "melts at 75; handbooks also print the loss of all 12",
-    source: "memory",
-  },
-  {
-    formula: "Na2HPO4",
-    steps: [
-      {
-        from: "240",
-        to: "300",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "1/2" }],
-        remains: [{ formula: "Na4P2O7", coefficient: "1/2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Na2HPO4·2H2O",
-    steps: [
-      {
-        from: "95",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "Na2HPO4", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Na2HPO4·7H2O",
-    steps: [
-      {
-        from: "48",
-        leaves: [{ formula: "H2O", coefficient: "5" }],
-        remains: [{ formula: "Na2HPO4·2H2O", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Na2HPO4·12H2O",
-    steps: [
-      {
-        from: "35",
-        leaves: [{ formula: "H2O", coefficient: "5" }],
-        remains: [{ formula: "Na2HPO4·7H2O", coefficient: "1" }],
-      },
-      {
-        from: "100",
-        leaves: [{ formula: "H2O", coefficient: "7" }],
-        remains: [{ formula: "Na2HPO4", coefficient: "1" }],
-      },
-    ],
-    note: "melts and loses water in the open",
-    source: "memory",
-  },
-  {
-    formula: "NaH2PO4",
-    steps: [
-      {
-        from: "190",
-        to: "210",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "1/2" }],
-        remains: [{ formula: "Na2H2P2O7", coefficient: "1/2" }],
-      },
-      {
-        from: "250",
-        to: "400",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "1/2" }],
-        remains: [{ formula: "NaPO3", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "NaH2PO4·H2O",
-    steps: [
-      {
-        from: "100",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "NaH2PO4", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "NaH2PO4·2H2O",
-    steps: [
-      {
-        from: "100",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "NaH2PO4", coefficient: "1" }],
-      },
-    ],
-    note: "melts at 60",
-    source: "memory",
-  },
-  {
-    formula: "Na4P2O7·10H2O",
-    steps: [
-      {
-        from: "94",
-        leaves: [{ formula: "H2O", coefficient: "10" }],
-        remains: [{ formula: "Na4P2O7", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Na2H2P2O7",
-    steps: [
-      {
-        from: "220",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "NaPO3", coefficient: "2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Na2B4O7·5H2O",
-    steps: [
-      {
-        from: "120",
-        to: "200",
-        leaves: [{ formula: "H2O", coefficient: "5" }],
-        remains: [{ formula: "Na2B4O7", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Na2B4O7·10H2O",
-    steps: [
-      {
-        from: "60",
-        to: "75",
-        leaves: [{ formula: "H2O", coefficient: "5" }],
-        remains: [{ formula: "Na2B4O7·5H2O", coefficient: "1" }],
-      },
-      {
-        from: "320",
-        to: "350",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "5" }],
-        remains: [{ formula: "Na2B4O7", coefficient: "1" }],
-      },
-    ],
-    note: "loses water to the pentahydrate in the open; melts to a glass at 743",
-    source: "memory",
-  },
-  {
-    formula: "NaClO3",
-    steps: [
-      {
-        from: "300",
-        leaves: [{ formula: "O2", coefficient: "3/2" }],
-        remains: [{ formula: "NaCl", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "NaCH3COO",
-    steps: [
-      {
-        from: "330",
-        to: "440",
-        approx: true,
-        leaves: [{ formula: "CH3COCH3", coefficient: "1/2" }],
-        remains: [{ formula: "Na2CO3", coefficient: "1/2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "NaCH3COO·3H2O",
-    steps: [
-      {
-        from: "120",
-        leaves: [{ formula: "H2O", coefficient: "3" }],
-        remains: [{ formula: "NaCH3COO", coefficient: "1" }],
-      },
-    ],
-    note: "melts in its water at 58",
-    source: "memory",
-  },
-  {
-    formula: "Na2C2O4",
-    steps: [
-      {
-        from: "500",
-        approx: true,
-        leaves: [{ formula: "CO", coefficient: "1" }],
-        remains: [{ formula: "Na2CO3", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Na3C6H5O7·2H2O",
-    steps: [
-      {
-        from: "150",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "Na3C6H5O7", coefficient: "1" }],
-      },
-    ],
-    note: "decomposes at about 300",
-    source: "memory",
-  },
-  {
-    formula: "Na2SnO3·3H2O",
-    steps: [
-      {
-        from: "140",
-        leaves: [{ formula: "H2O", coefficient: "3" }],
-        remains: [{ formula: "Na2SnO3", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Na2Cr2O7·2H2O",
-    steps: [
-      {
-        from: "83",
-        to: "100",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "Na2Cr2O7", coefficient: "1" }],
-      },
-    ],
-    note: "the anhydrous salt melts at 357 and decomposes at 400",
-    source: "memory",
-  },
-  {
-    formula: "Na2MoO4·2H2O",
-    steps: [
-      {
-        from: "100",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "Na2MoO4", coefficient: "1" }],
-      },
-    ],
-    note: "the anhydrous salt melts at 687",
-    source: "memory",
-  },
-  {
-    formula: "Na2WO4·2H2O",
-    steps: [
-      {
-        from: "100",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "Na2WO4", coefficient: "1" }],
-      },
-    ],
-    note: "the anhydrous salt melts at 695",
-    source: "memory",
-  },
-  {
-    formula: "NaN3",
-    steps: [
-      { from: "300", leaves: [{ formula: "N2", coefficient: "3/2" }], remains: [{ formula: "Na", coefficient: "1" }] },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Na4[Fe(CN)6]·10H2O",
-    steps: [
-      {
-        from: "80",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "10" }],
-        remains: [{ formula: "Na4[Fe(CN)6]", coefficient: "1" }],
-      },
-    ],
-    note: "decomposes above 435",
-    source: "memory",
-  },
-  {
-    formula: "KNaC4H4O6·4H2O",
-    steps: [
-      {
-        from: "215",
-        leaves: [{ formula: "H2O", coefficient: "4" }],
-        remains: [{ formula: "KNaC4H4O6", coefficient: "1" }],
-      },
-    ],
-    note: "melts at 70 to 80",
-    source: "memory",
-  },
-  {
-    formula: "K2CO3·1.5H2O",
-    steps: [
-      {
-        from: "150",
-        to: "200",
-        leaves: [{ formula: "H2O", coefficient: "3/2" }],
-        remains: [{ formula: "K2CO3", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "KHCO3",
-    steps: [
-      {
-        from: "100",
-        to: "200",
-        leaves: [
-          { formula: "CO2", coefficient: "1/2" },
-          { formula: "H2O", coefficient: "1/2" },
-        ],
-        remains: [{ formula: "K2CO3", coefficient: "1/2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "KHSO4",
-    steps: [
-      {
-        from: "200",
-        leaves: [{ formula: "H2O", coefficient: "1/2" }],
-        remains: [{ formula: "K2S2O7", coefficient: "1/2" }],
-      },
-      {
-        from: "600",
-        leaves: [{ formula: "SO3", coefficient: "1/2" }],
-        remains: [{ formula: "K2SO4", coefficient: "1/2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "KNO3",
-    steps: [
-      {
-        from: "400",
-        leaves: [{ formula: "O2", coefficient: "1/2" }],
-        remains: [{ formula: "KNO2", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "KClO3",
-    steps: [
-      { from: "400", leaves: [{ formula: "O2", coefficient: "3/2" }], remains: [{ formula: "KCl", coefficient: "1" }] },
-    ],
-    note: "by way of the perchlorate; manganese dioxide lowers the temperature",
-    source: "memory",
-  },
-  {
-    formula: "KClO4",
-    steps: [
-      {
-        from: "525",
-        to: "600",
-        leaves: [{ formula: "O2", coefficient: "2" }],
-        remains: [{ formula: "KCl", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "KIO3",
-    steps: [
-      { from: "560", leaves: [{ formula: "O2", coefficient: "3/2" }], remains: [{ formula: "KI", coefficient: "1" }] },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "KMnO4",
-    steps: [
-      {
-        from: "200",
-        to: "300",
-        approx: true,
-        leaves: [{ formula: "O2", coefficient: "1/2" }],
-        remains: [
-          { formula: "K2MnO4", coefficient: "1/2" },
-          { formula: "MnO2", coefficient: "1/2" },
-        ],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "K2Cr2O7",
-    steps: [
-      {
-        from: "500",
-        leaves: [{ formula: "O2", coefficient: "3/4" }],
-        remains: [
-          { formula: "K2CrO4", coefficient: "1" },
-          { formula: "Cr2O3", coefficient: "1/2" },
-        ],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "KAl(SO4)2·12H2O",
-    steps: [
-      {
-        from: "64",
-        to: "65",
-        leaves: [{ formula: "H2O", coefficient: "9" }],
-        remains: [{ formula: "KAl(SO4)2·3H2O", coefficient: "1" }],
-      },
-      {
-        from: "200",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "3" }],
-        remains: [{ formula: "KAl(SO4)2", coefficient: "1" }],
-      },
-      {
-        from: "600",
-        to: "800",
-        approx: true,
-        leaves: [{ formula: "SO3", coefficient: "3/2" }],
-        remains: [
-          { formula: "K2SO4", coefficient: "1/2" },
-          { formula: "Al2O3", coefficient: "1/2" },
-        ],
-      },
-    ],
-    note: "melts in its water at 92; the first step in dry air",
-    source: "memory",
-  },
-  {
-    formula: "KCr(SO4)2·12H2O",
-    steps: [
-      {
-        from: "100",
-        leaves: [{ formula: "H2O", coefficient: "10" }],
-        remains: [{ formula: "KCr(SO4)2·2H2O", coefficient: "1" }],
-      },
-      {
-        from: "400",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "KCr(SO4)2", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "K4[Fe(CN)6]·3H2O",
-    steps: [
-      {
-        from: "60",
-        to: "100",
-        leaves: [{ formula: "H2O", coefficient: "3" }],
-        remains: [{ formula: "K4[Fe(CN)6]", coefficient: "1" }],
-      },
-      {
-        from: "400",
-        leaves: [{ formula: "N2", coefficient: "1" }],
-        remains: [
-          { formula: "KCN", coefficient: "4" },
-          { formula: "FeC2", coefficient: "1" },
-        ],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "K3[Fe(C2O4)3]·3H2O",
-    steps: [
-      {
-        from: "113",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "3" }],
-        remains: [{ formula: "K3[Fe(C2O4)3]", coefficient: "1" }],
-      },
-    ],
-    note: "decomposes at 230; light turns it to iron(II) oxalate",
-    source: "memory",
-  },
-  {
-    formula: "K2[Cu(C2O4)2]·2H2O",
-    steps: [
-      {
-        from: "150",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "K2[Cu(C2O4)2]", coefficient: "1" }],
-      },
-    ],
-    note: "decomposes at 260",
-    source: "memory",
-  },
-  {
-    formula: "K2C2O4·H2O",
-    steps: [
-      {
-        from: "100",
-        to: "160",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "K2C2O4", coefficient: "1" }],
-      },
-      {
-        from: "500",
-        approx: true,
-        leaves: [{ formula: "CO", coefficient: "1" }],
-        remains: [{ formula: "K2CO3", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "K3C6H5O7·H2O",
-    steps: [
-      {
-        from: "180",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "K3C6H5O7", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "KH2PO4",
-    steps: [
-      {
-        from: "253",
-        to: "400",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "KPO3", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "K2HPO4",
-    steps: [
-      {
-        from: "280",
-        leaves: [{ formula: "H2O", coefficient: "1/2" }],
-        remains: [{ formula: "K4P2O7", coefficient: "1/2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "K2S2O5",
-    steps: [
-      {
-        from: "150",
-        to: "190",
-        leaves: [{ formula: "SO2", coefficient: "1" }],
-        remains: [{ formula: "K2SO3", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Mg(OH)2",
-    steps: [
-      {
-        from: "350",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "MgO", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "MgCO3",
-    steps: [
-      {
-        from: "350",
-        to: "600",
-        leaves: [{ formula: "CO2", coefficient: "1" }],
-        remains: [{ formula: "MgO", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "MgCO3·3H2O",
-    steps: [
-      {
-        from: "100",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "3" }],
-        remains: [{ formula: "MgCO3", coefficient: "1" }],
-      },
-      {
-        from: "350",
-        to: "450",
-        leaves: [{ formula: "CO2", coefficient: "1" }],
-        remains: [{ formula: "MgO", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Mg5(CO3)4(OH)2·4H2O",
-    steps: [
-      {
-        from: "220",
-        to: "330",
-        leaves: [{ formula: "H2O", coefficient: "4" }],
-        remains: [{ formula: "Mg5(CO3)4(OH)2", coefficient: "1" }],
-      },
-      {
-        from: "380",
-        to: "520",
-        leaves: [
-          { formula: "CO2", coefficient: "4" },
-          { formula: "H2O", coefficient: "1" },
-        ],
-        remains: [{ formula: "MgO", coefficient: "5" }],
-      },
-    ],
-    note: "the water of the hydroxide goes towards the end of the first step",
-    source: "memory",
-  },
-  {
-    formula: "MgSO4",
-    steps: [
-      { from: "1124", leaves: [{ formula: "SO3", coefficient: "1" }], remains: [{ formula: "MgO", coefficient: "1" }] },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "MgSO4·H2O",
-    steps: [
-      {
-        from: "300",
-        to: "350",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "MgSO4", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "MgSO4·6H2O",
-    steps: [
-      {
-        from: "150",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "5" }],
-        remains: [{ formula: "MgSO4·H2O", coefficient: "1" }],
-      },
-      {
-        from: "250",
-        to: "350",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "MgSO4", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "MgSO4·7H2O",
-    steps: [
-      {
-        from: "48",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "MgSO4·6H2O", coefficient: "1" }],
-      },
-      {
-        from: "150",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "5" }],
-        remains: [{ formula: "MgSO4·H2O", coefficient: "1" }],
-      },
-      {
-        from: "250",
-        to: "350",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "MgSO4", coefficient: "1" }],
-      },
-    ],
-    note: "loses water to the hexahydrate in dry air",
-    source: "memory",
-  },
-  {
-    formula: "MgCl2·6H2O",
-    steps: [
-      {
-        from: "100",
-        to: "190",
-        leaves: [{ formula: "H2O", coefficient: "4" }],
-        remains: [{ formula: "MgCl2·2H2O", coefficient: "1" }],
-      },
-      {
-        from: "500",
-        leaves: [
-          { formula: "HCl", coefficient: "2" },
-          { formula: "H2O", coefficient: "1" },
-        ],
-        remains: [{ formula: "MgO", coefficient: "1" }],
-      },
-    ],
-    note: "melts at 117; above 190 it loses acid too, so heat never makes the anhydrous chloride",
-    source: "memory",
-  },
-  {
-    formula: "Mg(NO3)2·6H2O",
-    steps: [
-      {
-        from: "129",
-        leaves: [{ formula: "H2O", coefficient: "5" }],
-        remains: [{ formula: "Mg(NO3)2·H2O", coefficient: "1" }],
-      },
-    ],
-    note: "melts at 89; gives the oxide at 330",
-    source: "memory",
-  },
-  {
-    formula: "MgHPO4·3H2O",
-    steps: [
-      {
-        from: "205",
-        leaves: [{ formula: "H2O", coefficient: "3" }],
-        remains: [{ formula: "MgHPO4", coefficient: "1" }],
-      },
-      {
-        from: "550",
-        to: "650",
-        leaves: [{ formula: "H2O", coefficient: "1/2" }],
-        remains: [{ formula: "Mg2P2O7", coefficient: "1/2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "MgC2O4·2H2O",
-    steps: [
-      {
-        from: "150",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "MgC2O4", coefficient: "1" }],
-      },
-      {
-        from: "430",
-        to: "500",
-        leaves: [
-          { formula: "CO", coefficient: "1" },
-          { formula: "CO2", coefficient: "1" },
-        ],
-        remains: [{ formula: "MgO", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Mg3Si4O10(OH)2",
-    steps: [
-      {
-        from: "800",
-        to: "900",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [
-          { formula: "MgSiO3", coefficient: "3" },
-          { formula: "SiO2", coefficient: "1" },
-        ],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "CaMg(CO3)2",
-    steps: [
-      {
-        from: "730",
-        to: "790",
-        approx: true,
-        leaves: [{ formula: "CO2", coefficient: "1" }],
-        remains: [
-          { formula: "CaCO3", coefficient: "1" },
-          { formula: "MgO", coefficient: "1" },
-        ],
-      },
-      {
-        from: "900",
-        approx: true,
-        leaves: [{ formula: "CO2", coefficient: "1" }],
-        remains: [
-          { formula: "CaO", coefficient: "1" },
-          { formula: "MgO", coefficient: "1" },
-        ],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "CaCO3",
-    steps: [
-      {
-        from: "700",
-        to: "900",
-        approx: true,
-        leaves: [{ formula: "CO2", coefficient: "1" }],
-        remains: [{ formula: "CaO", coefficient: "1" }],
-      },
-    ],
-    note: "near 900 under carbon dioxide of one atmosphere",
-    source: "memory",
-  },
-  {
-    formula: "Ca(OH)2",
-    steps: [
-      {
-        from: "450",
-        to: "580",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "CaO", coefficient: "1" }],
-      },
-    ],
-    note: "takes up carbon dioxide in moist air",
-    source: "memory",
-  },
+  { formula: "Na2SO3·7H2O", steps: [{ from: "150", leaves: [{ formula: "H2O", coefficient: "7" }], remains: [{ formula: "Na2SO3", coefficient: "1" }] }], note: "loses water in dry air", source: "memory" },
+  { formula: "Na2S2O5", steps: [{ from: "150", leaves: [{ formula: "SO2", coefficient: "1" }], remains: [{ formula: "Na2SO3", coefficient: "1" }] }], source: "memory" },
+  { formula: "Na2S2O3·5H2O", steps: [{ from: "100", approx: true, leaves: [{ formula: "H2O", coefficient: "5" }], remains: [{ formula: "Na2S2O3", coefficient: "1" }] }], note: "melts in its water at 48", source: "memory" },
+  { formula: "NaNO3", steps: [{ from: "380", to: "500", approx: true, leaves: [{ formula: "O2", coefficient: "1/2" }], remains: [{ formula: "NaNO2", coefficient: "1" }] }], source: "memory" },
+  { formula: "Na3PO4·12H2O", steps: [{ from: "100", leaves: [{ formula: "H2O", coefficient: "11" }], remains: [{ formula: "Na3PO4·H2O", coefficient: "1" }] }], note: "melts at 75; handbooks also print the loss of all 12", source: "memory" },
+  { formula: "Na2HPO4", steps: [{ from: "240", to: "300", approx: true, leaves: [{ formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "Na4P2O7", coefficient: "1/2" }] }], source: "memory" },
+  { formula: "Na2HPO4·2H2O", steps: [{ from: "95", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "Na2HPO4", coefficient: "1" }] }], source: "memory" },
+  { formula: "Na2HPO4·7H2O", steps: [{ from: "48", leaves: [{ formula: "H2O", coefficient: "5" }], remains: [{ formula: "Na2HPO4·2H2O", coefficient: "1" }] }], source: "memory" },
+  { formula: "Na2HPO4·12H2O", steps: [
+    { from: "35", leaves: [{ formula: "H2O", coefficient: "5" }], remains: [{ formula: "Na2HPO4·7H2O", coefficient: "1" }] },
+    { from: "100", leaves: [{ formula: "H2O", coefficient: "7" }], remains: [{ formula: "Na2HPO4", coefficient: "1" }] },
+  ], note: "melts and loses water in the open", source: "memory" },
+  { formula: "NaH2PO4", steps: [
+    { from: "190", to: "210", approx: true, leaves: [{ formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "Na2H2P2O7", coefficient: "1/2" }] },
+    { from: "250", to: "400", approx: true, leaves: [{ formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "NaPO3", coefficient: "1" }] },
+  ], source: "memory" },
+  { formula: "NaH2PO4·H2O", steps: [{ from: "100", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "NaH2PO4", coefficient: "1" }] }], source: "memory" },
+  { formula: "NaH2PO4·2H2O", steps: [{ from: "100", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "NaH2PO4", coefficient: "1" }] }], note: "melts at 60", source: "memory" },
+  { formula: "Na4P2O7·10H2O", steps: [{ from: "94", leaves: [{ formula: "H2O", coefficient: "10" }], remains: [{ formula: "Na4P2O7", coefficient: "1" }] }], source: "memory" },
+  { formula: "Na2H2P2O7", steps: [{ from: "220", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "NaPO3", coefficient: "2" }] }], source: "memory" },
+  { formula: "Na2B4O7·5H2O", steps: [{ from: "120", to: "200", leaves: [{ formula: "H2O", coefficient: "5" }], remains: [{ formula: "Na2B4O7", coefficient: "1" }] }], source: "memory" },
+  { formula: "Na2B4O7·10H2O", steps: [
+    { from: "60", to: "75", leaves: [{ formula: "H2O", coefficient: "5" }], remains: [{ formula: "Na2B4O7·5H2O", coefficient: "1" }] },
+    { from: "320", to: "350", approx: true, leaves: [{ formula: "H2O", coefficient: "5" }], remains: [{ formula: "Na2B4O7", coefficient: "1" }] },
+  ], note: "loses water to the pentahydrate in the open; melts to a glass at 743", source: "memory" },
+  { formula: "NaClO3", steps: [{ from: "300", leaves: [{ formula: "O2", coefficient: "3/2" }], remains: [{ formula: "NaCl", coefficient: "1" }] }], source: "memory" },
+  { formula: "NaCH3COO", steps: [{ from: "330", to: "440", approx: true, leaves: [{ formula: "CH3COCH3", coefficient: "1/2" }], remains: [{ formula: "Na2CO3", coefficient: "1/2" }] }], source: "memory" },
+  { formula: "NaCH3COO·3H2O", steps: [{ from: "120", leaves: [{ formula: "H2O", coefficient: "3" }], remains: [{ formula: "NaCH3COO", coefficient: "1" }] }], note: "melts in its water at 58", source: "memory" },
+  { formula: "Na2C2O4", steps: [{ from: "500", approx: true, leaves: [{ formula: "CO", coefficient: "1" }], remains: [{ formula: "Na2CO3", coefficient: "1" }] }], source: "memory" },
+  { formula: "Na3C6H5O7·2H2O", steps: [{ from: "150", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "Na3C6H5O7", coefficient: "1" }] }], note: "decomposes at about 300", source: "memory" },
+  { formula: "Na2SnO3·3H2O", steps: [{ from: "140", leaves: [{ formula: "H2O", coefficient: "3" }], remains: [{ formula: "Na2SnO3", coefficient: "1" }] }], source: "memory" },
+  { formula: "Na2Cr2O7·2H2O", steps: [{ from: "83", to: "100", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "Na2Cr2O7", coefficient: "1" }] }], note: "the anhydrous salt melts at 357 and decomposes at 400", source: "memory" },
+  { formula: "Na2MoO4·2H2O", steps: [{ from: "100", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "Na2MoO4", coefficient: "1" }] }], note: "the anhydrous salt melts at 687", source: "memory" },
+  { formula: "Na2WO4·2H2O", steps: [{ from: "100", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "Na2WO4", coefficient: "1" }] }], note: "the anhydrous salt melts at 695", source: "memory" },
+  { formula: "NaN3", steps: [{ from: "300", leaves: [{ formula: "N2", coefficient: "3/2" }], remains: [{ formula: "Na", coefficient: "1" }] }], source: "memory" },
+  { formula: "Na4[Fe(CN)6]·10H2O", steps: [{ from: "80", approx: true, leaves: [{ formula: "H2O", coefficient: "10" }], remains: [{ formula: "Na4[Fe(CN)6]", coefficient: "1" }] }], note: "decomposes above 435", source: "memory" },
+  { formula: "KNaC4H4O6·4H2O", steps: [{ from: "215", leaves: [{ formula: "H2O", coefficient: "4" }], remains: [{ formula: "KNaC4H4O6", coefficient: "1" }] }], note: "melts at 70 to 80", source: "memory" },
+  { formula: "K2CO3·1.5H2O", steps: [{ from: "150", to: "200", leaves: [{ formula: "H2O", coefficient: "3/2" }], remains: [{ formula: "K2CO3", coefficient: "1" }] }], source: "memory" },
+  { formula: "KHCO3", steps: [{ from: "100", to: "200", leaves: [{ formula: "CO2", coefficient: "1/2" }, { formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "K2CO3", coefficient: "1/2" }] }], source: "memory" },
+  { formula: "KHSO4", steps: [
+    { from: "200", leaves: [{ formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "K2S2O7", coefficient: "1/2" }] },
+    { from: "600", leaves: [{ formula: "SO3", coefficient: "1/2" }], remains: [{ formula: "K2SO4", coefficient: "1/2" }] },
+  ], source: "memory" },
+  { formula: "KNO3", steps: [{ from: "400", leaves: [{ formula: "O2", coefficient: "1/2" }], remains: [{ formula: "KNO2", coefficient: "1" }] }], source: "memory" },
+  { formula: "KClO3", steps: [{ from: "400", leaves: [{ formula: "O2", coefficient: "3/2" }], remains: [{ formula: "KCl", coefficient: "1" }] }], note: "by way of the perchlorate; manganese dioxide lowers the temperature", source: "memory" },
+  { formula: "KClO4", steps: [{ from: "525", to: "600", leaves: [{ formula: "O2", coefficient: "2" }], remains: [{ formula: "KCl", coefficient: "1" }] }], source: "memory" },
+  { formula: "KIO3", steps: [{ from: "560", leaves: [{ formula: "O2", coefficient: "3/2" }], remains: [{ formula: "KI", coefficient: "1" }] }], source: "memory" },
+  { formula: "KMnO4", steps: [{ from: "200", to: "300", approx: true, leaves: [{ formula: "O2", coefficient: "1/2" }], remains: [{ formula: "K2MnO4", coefficient: "1/2" }, { formula: "MnO2", coefficient: "1/2" }] }], source: "memory" },
+  { formula: "K2Cr2O7", steps: [{ from: "500", leaves: [{ formula: "O2", coefficient: "3/4" }], remains: [{ formula: "K2CrO4", coefficient: "1" }, { formula: "Cr2O3", coefficient: "1/2" }] }], source: "memory" },
+  { formula: "KAl(SO4)2·12H2O", steps: [
+    { from: "64", to: "65", leaves: [{ formula: "H2O", coefficient: "9" }], remains: [{ formula: "KAl(SO4)2·3H2O", coefficient: "1" }] },
+    { from: "200", approx: true, leaves: [{ formula: "H2O", coefficient: "3" }], remains: [{ formula: "KAl(SO4)2", coefficient: "1" }] },
+    { from: "600", to: "800", approx: true, leaves: [{ formula: "SO3", coefficient: "3/2" }], remains: [{ formula: "K2SO4", coefficient: "1/2" }, { formula: "Al2O3", coefficient: "1/2" }] },
+  ], note: "melts in its water at 92; the first step in dry air", source: "memory" },
+  { formula: "KCr(SO4)2·12H2O", steps: [
+    { from: "100", leaves: [{ formula: "H2O", coefficient: "10" }], remains: [{ formula: "KCr(SO4)2·2H2O", coefficient: "1" }] },
+    { from: "400", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "KCr(SO4)2", coefficient: "1" }] },
+  ], source: "memory" },
+  { formula: "K4[Fe(CN)6]·3H2O", steps: [
+    { from: "60", to: "100", leaves: [{ formula: "H2O", coefficient: "3" }], remains: [{ formula: "K4[Fe(CN)6]", coefficient: "1" }] },
+    { from: "400", leaves: [{ formula: "N2", coefficient: "1" }], remains: [{ formula: "KCN", coefficient: "4" }, { formula: "FeC2", coefficient: "1" }] },
+  ], source: "memory" },
+  { formula: "K3[Fe(C2O4)3]·3H2O", steps: [{ from: "113", approx: true, leaves: [{ formula: "H2O", coefficient: "3" }], remains: [{ formula: "K3[Fe(C2O4)3]", coefficient: "1" }] }], note: "decomposes at 230; light turns it to iron(II) oxalate", source: "memory" },
+  { formula: "K2[Cu(C2O4)2]·2H2O", steps: [{ from: "150", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "K2[Cu(C2O4)2]", coefficient: "1" }] }], note: "decomposes at 260", source: "memory" },
+  { formula: "K2C2O4·H2O", steps: [
+    { from: "100", to: "160", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "K2C2O4", coefficient: "1" }] },
+    { from: "500", approx: true, leaves: [{ formula: "CO", coefficient: "1" }], remains: [{ formula: "K2CO3", coefficient: "1" }] },
+  ], source: "memory" },
+  { formula: "K3C6H5O7·H2O", steps: [{ from: "180", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "K3C6H5O7", coefficient: "1" }] }], source: "memory" },
+  { formula: "KH2PO4", steps: [{ from: "253", to: "400", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "KPO3", coefficient: "1" }] }], source: "memory" },
+  { formula: "K2HPO4", steps: [{ from: "280", leaves: [{ formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "K4P2O7", coefficient: "1/2" }] }], source: "memory" },
+  { formula: "K2S2O5", steps: [{ from: "150", to: "190", leaves: [{ formula: "SO2", coefficient: "1" }], remains: [{ formula: "K2SO3", coefficient: "1" }] }], source: "memory" },
+  { formula: "Mg(OH)2", steps: [{ from: "350", approx: true, leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "MgO", coefficient: "1" }] }], source: "memory" },
+  { formula: "MgCO3", steps: [{ from: "350", to: "600", leaves: [{ formula: "CO2", coefficient: "1" }], remains: [{ formula: "MgO", coefficient: "1" }] }], source: "memory" },
+  { formula: "MgCO3·3H2O", steps: [
+    { from: "100", approx: true, leaves: [{ formula: "H2O", coefficient: "3" }], remains: [{ formula: "MgCO3", coefficient: "1" }] },
+    { from: "350", to: "450", leaves: [{ formula: "CO2", coefficient: "1" }], remains: [{ formula: "MgO", coefficient: "1" }] },
+  ], source: "memory" },
+  { formula: "Mg5(CO3)4(OH)2·4H2O", steps: [
+    { from: "220", to: "330", leaves: [{ formula: "H2O", coefficient: "4" }], remains: [{ formula: "Mg5(CO3)4(OH)2", coefficient: "1" }] },
+    { from: "380", to: "520", leaves: [{ formula: "CO2", coefficient: "4" }, { formula: "H2O", coefficient: "1" }], remains: [{ formula: "MgO", coefficient: "5" }] },
+  ], note: "the water of the hydroxide goes towards the end of the first step", source: "memory" },
+  { formula: "MgSO4", steps: [{ from: "1124", leaves: [{ formula: "SO3", coefficient: "1" }], remains: [{ formula: "MgO", coefficient: "1" }] }], source: "memory" },
+  { formula: "MgSO4·H2O", steps: [{ from: "300", to: "350", approx: true, leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "MgSO4", coefficient: "1" }] }], source: "memory" },
+  { formula: "MgSO4·6H2O", steps: [
+    { from: "150", approx: true, leaves: [{ formula: "H2O", coefficient: "5" }], remains: [{ formula: "MgSO4·H2O", coefficient: "1" }] },
+    { from: "250", to: "350", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "MgSO4", coefficient: "1" }] },
+  ], source: "memory" },
+  { formula: "MgSO4·7H2O", steps: [
+    { from: "48", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "MgSO4·6H2O", coefficient: "1" }] },
+    { from: "150", approx: true, leaves: [{ formula: "H2O", coefficient: "5" }], remains: [{ formula: "MgSO4·H2O", coefficient: "1" }] },
+    { from: "250", to: "350", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "MgSO4", coefficient: "1" }] },
+  ], note: "loses water to the hexahydrate in dry air", source: "memory" },
+  { formula: "MgCl2·6H2O", steps: [
+    { from: "100", to: "190", leaves: [{ formula: "H2O", coefficient: "4" }], remains: [{ formula: "MgCl2·2H2O", coefficient: "1" }] },
+    { from: "500", leaves: [{ formula: "HCl", coefficient: "2" }, { formula: "H2O", coefficient: "1" }], remains: [{ formula: "MgO", coefficient: "1" }] },
+  ], note: "melts at 117; above 190 it loses acid too, so heat never makes the anhydrous chloride", source: "memory" },
+  { formula: "Mg(NO3)2·6H2O", steps: [{ from: "129", leaves: [{ formula: "H2O", coefficient: "5" }], remains: [{ formula: "Mg(NO3)2·H2O", coefficient: "1" }] }], note: "melts at 89; gives the oxide at 330", source: "memory" },
+  { formula: "MgHPO4·3H2O", steps: [
+    { from: "205", leaves: [{ formula: "H2O", coefficient: "3" }], remains: [{ formula: "MgHPO4", coefficient: "1" }] },
+    { from: "550", to: "650", leaves: [{ formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "Mg2P2O7", coefficient: "1/2" }] },
+  ], source: "memory" },
+  { formula: "MgC2O4·2H2O", steps: [
+    { from: "150", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "MgC2O4", coefficient: "1" }] },
+    { from: "430", to: "500", leaves: [{ formula: "CO", coefficient: "1" }, { formula: "CO2", coefficient: "1" }], remains: [{ formula: "MgO", coefficient: "1" }] },
+  ], source: "memory" },
+  { formula: "Mg3Si4O10(OH)2", steps: [{ from: "800", to: "900", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "MgSiO3", coefficient: "3" }, { formula: "SiO2", coefficient: "1" }] }], source: "memory" },
+  { formula: "CaMg(CO3)2", steps: [
+    { from: "730", to: "790", approx: true, leaves: [{ formula: "CO2", coefficient: "1" }], remains: [{ formula: "CaCO3", coefficient: "1" }, { formula: "MgO", coefficient: "1" }] },
+    { from: "900", approx: true, leaves: [{ formula: "CO2", coefficient: "1" }], remains: [{ formula: "CaO", coefficient: "1" }, { formula: "MgO", coefficient: "1" }] },
+  ], source: "memory" },
+  { formula: "CaCO3", steps: [{ from: "700", to: "900", approx: true, leaves: [{ formula: "CO2", coefficient: "1" }], remains: [{ formula: "CaO", coefficient: "1" }] }], note: "near 900 under carbon dioxide of one atmosphere", source: "memory" },
+  { formula: "Ca(OH)2", steps: [{ from: "450", to: "580", approx: true, leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "CaO", coefficient: "1" }] }], note: "takes up carbon dioxide in moist air", source: "memory" },
   { formula: "CaO", steps: [], note: "takes up water with great heat", source: "memory" },
-  {
-    formula: "CaO2",
-    steps: [
-      {
-        from: "200",
-        to: "350",
-        leaves: [{ formula: "O2", coefficient: "1/2" }],
-        remains: [{ formula: "CaO", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "CaSO4",
-    steps: [
-      {
-        from: "1200",
-        leaves: [
-          { formula: "SO2", coefficient: "1" },
-          { formula: "O2", coefficient: "1/2" },
-        ],
-        remains: [{ formula: "CaO", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "CaSO4·0.5H2O",
-    steps: [
-      {
-        from: "163",
-        to: "200",
-        leaves: [{ formula: "H2O", coefficient: "1/2" }],
-        remains: [{ formula: "CaSO4", coefficient: "1" }],
-      },
-    ],
-    note: "sets to gypsum with water",
-    source: "memory",
-  },
-  {
-    formula: "CaSO4·2H2O",
-    steps: [
-      {
-        from: "110",
-        to: "150",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "3/2" }],
-        remains: [{ formula: "CaSO4·0.5H2O", coefficient: "1" }],
-      },
-      {
-        from: "163",
-        to: "200",
-        leaves: [{ formula: "H2O", coefficient: "1/2" }],
-        remains: [{ formula: "CaSO4", coefficient: "1" }],
-      },
-    ],
-    note: "slowly from 60 to 70 in the open; above 360 it no longer takes up water",
-    source: "memory",
-  },
-  {
-    formula: "CaCl2·2H2O",
-    steps: [
-      {
-        from: "175",
-        to: "200",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "CaCl2·H2O", coefficient: "1" }],
-      },
-      {
-        from: "260",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "CaCl2", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "CaCl2·6H2O",
-    steps: [
-      {
-        from: "30",
-        to: "45",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "CaCl2·4H2O", coefficient: "1" }],
-      },
-      {
-        from: "175",
-        to: "200",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "CaCl2·2H2O", coefficient: "1" }],
-      },
-    ],
-    note: "melts in its water at 29.9",
-    source: "memory",
-  },
-  {
-    formula: "Ca(NO3)2·4H2O",
-    steps: [
-      {
-        from: "132",
-        leaves: [{ formula: "H2O", coefficient: "4" }],
-        remains: [{ formula: "Ca(NO3)2", coefficient: "1" }],
-      },
-    ],
-    note: "melts in its water at 42.7",
-    source: "memory",
-  },
-  {
-    formula: "CaHPO4",
-    steps: [
-      {
-        from: "400",
-        leaves: [{ formula: "H2O", coefficient: "1/2" }],
-        remains: [{ formula: "Ca2P2O7", coefficient: "1/2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "CaHPO4·2H2O",
-    steps: [
-      {
-        from: "100",
-        to: "190",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "CaHPO4", coefficient: "1" }],
-      },
-      {
-        from: "400",
-        leaves: [{ formula: "H2O", coefficient: "1/2" }],
-        remains: [{ formula: "Ca2P2O7", coefficient: "1/2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Ca(H2PO4)2·H2O",
-    steps: [
-      {
-        from: "109",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "Ca(H2PO4)2", coefficient: "1" }],
-      },
-    ],
-    note: "decomposes at 203",
-    source: "memory",
-  },
-  {
-    formula: "CaC2O4·H2O",
-    steps: [
-      {
-        from: "100",
-        to: "220",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "CaC2O4", coefficient: "1" }],
-      },
-      {
-        from: "400",
-        to: "500",
-        leaves: [{ formula: "CO", coefficient: "1" }],
-        remains: [{ formula: "CaCO3", coefficient: "1" }],
-      },
-      {
-        from: "650",
-        to: "850",
-        leaves: [{ formula: "CO2", coefficient: "1" }],
-        remains: [{ formula: "CaO", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Ca(CH3COO)2·H2O",
-    steps: [
-      {
-        from: "100",
-        to: "150",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "Ca(CH3COO)2", coefficient: "1" }],
-      },
-      {
-        from: "380",
-        to: "450",
-        leaves: [{ formula: "CH3COCH3", coefficient: "1" }],
-        remains: [{ formula: "CaCO3", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Ca3(C6H5O7)2·4H2O",
-    steps: [
-      {
-        from: "120",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "4" }],
-        remains: [{ formula: "Ca3(C6H5O7)2", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Ca(ClO)2",
-    steps: [
-      {
-        from: "100",
-        to: "175",
-        leaves: [{ formula: "O2", coefficient: "1" }],
-        remains: [{ formula: "CaCl2", coefficient: "1" }],
-      },
-    ],
-    note: "can run away",
-    source: "memory",
-  },
-  {
-    formula: "SrCO3",
-    steps: [
-      {
-        from: "1100",
-        to: "1290",
-        approx: true,
-        leaves: [{ formula: "CO2", coefficient: "1" }],
-        remains: [{ formula: "SrO", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Sr(OH)2",
-    steps: [
-      { from: "710", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "SrO", coefficient: "1" }] },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Sr(OH)2·8H2O",
-    steps: [
-      {
-        from: "100",
-        leaves: [{ formula: "H2O", coefficient: "8" }],
-        remains: [{ formula: "Sr(OH)2", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "SrCl2·6H2O",
-    steps: [
-      {
-        from: "61",
-        leaves: [{ formula: "H2O", coefficient: "4" }],
-        remains: [{ formula: "SrCl2·2H2O", coefficient: "1" }],
-      },
-      {
-        from: "100",
-        to: "120",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "SrCl2", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Sr(NO3)2·4H2O",
-    steps: [
-      {
-        from: "100",
-        leaves: [{ formula: "H2O", coefficient: "4" }],
-        remains: [{ formula: "Sr(NO3)2", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Sr(CH3COO)2",
-    steps: [
-      {
-        from: "350",
-        leaves: [{ formula: "CH3COCH3", coefficient: "1" }],
-        remains: [{ formula: "SrCO3", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "BaCO3",
-    steps: [
-      {
-        from: "1300",
-        to: "1450",
-        approx: true,
-        leaves: [{ formula: "CO2", coefficient: "1" }],
-        remains: [{ formula: "BaO", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "BaO2",
-    steps: [
-      {
-        from: "800",
-        approx: true,
-        leaves: [{ formula: "O2", coefficient: "1/2" }],
-        remains: [{ formula: "BaO", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Ba(OH)2·8H2O",
-    steps: [
-      {
-        from: "100",
-        to: "550",
-        leaves: [{ formula: "H2O", coefficient: "8" }],
-        remains: [{ formula: "Ba(OH)2", coefficient: "1" }],
-      },
-    ],
-    note: "melts in its water at 78",
-    source: "memory",
-  },
-  {
-    formula: "BaSO4",
-    steps: [
-      { from: "1580", leaves: [{ formula: "SO3", coefficient: "1" }], remains: [{ formula: "BaO", coefficient: "1" }] },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "BaCl2·2H2O",
-    steps: [
-      {
-        from: "55",
-        to: "113",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "BaCl2", coefficient: "1" }],
-      },
-    ],
-    note: "120 in an oven",
-    source: "memory",
-  },
-  {
-    formula: "Ba(CH3COO)2",
-    steps: [
-      {
-        from: "400",
-        leaves: [{ formula: "CH3COCH3", coefficient: "1" }],
-        remains: [{ formula: "BaCO3", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "BaC2O4",
-    steps: [
-      { from: "400", leaves: [{ formula: "CO", coefficient: "1" }], remains: [{ formula: "BaCO3", coefficient: "1" }] },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Al(OH)3",
-    steps: [
-      {
-        from: "200",
-        to: "300",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "AlO(OH)", coefficient: "1" }],
-      },
-      {
-        from: "450",
-        to: "550",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "1/2" }],
-        remains: [{ formula: "Al2O3", coefficient: "1/2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "AlO(OH)",
-    steps: [
-      {
-        from: "450",
-        to: "550",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "1/2" }],
-        remains: [{ formula: "Al2O3", coefficient: "1/2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Al2(SO4)3",
-    steps: [
-      {
-        from: "770",
-        leaves: [{ formula: "SO3", coefficient: "3" }],
-        remains: [{ formula: "Al2O3", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Al2(SO4)3·18H2O",
-    steps: [
-      {
-        from: "250",
-        to: "400",
-        leaves: [{ formula: "H2O", coefficient: "18" }],
-        remains: [{ formula: "Al2(SO4)3", coefficient: "1" }],
-      },
-      {
-        from: "770",
-        leaves: [{ formula: "SO3", coefficient: "3" }],
-        remains: [{ formula: "Al2O3", coefficient: "1" }],
-      },
-    ],
-    note: "melts at 86",
-    source: "memory",
-  },
-  {
-    formula: "AlCl3·6H2O",
-    steps: [
-      {
-        from: "100",
-        to: "300",
-        leaves: [
-          { formula: "HCl", coefficient: "3" },
-          { formula: "H2O", coefficient: "9/2" },
-        ],
-        remains: [{ formula: "Al2O3", coefficient: "1/2" }],
-      },
-    ],
-    note: "heat never makes the anhydrous chloride",
-    source: "memory",
-  },
-  {
-    formula: "Al2Si2O5(OH)4",
-    steps: [
-      {
-        from: "450",
-        to: "600",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "Al2Si2O7", coefficient: "1" }],
-      },
-    ],
-    note: "to spinel at 980, mullite above 1100",
-    source: "memory",
-  },
-  {
-    formula: "Cr(OH)3",
-    steps: [
-      {
-        from: "300",
-        to: "400",
-        leaves: [{ formula: "H2O", coefficient: "3/2" }],
-        remains: [{ formula: "Cr2O3", coefficient: "1/2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "CrO3",
-    steps: [
-      {
-        from: "250",
-        leaves: [{ formula: "O2", coefficient: "3/4" }],
-        remains: [{ formula: "Cr2O3", coefficient: "1/2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Cr2(SO4)3",
-    steps: [
-      {
-        from: "700",
-        leaves: [{ formula: "SO3", coefficient: "3" }],
-        remains: [{ formula: "Cr2O3", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Mn2O3",
-    steps: [
-      {
-        from: "940",
-        to: "1080",
-        approx: true,
-        leaves: [{ formula: "O2", coefficient: "1/6" }],
-        remains: [{ formula: "Mn3O4", coefficient: "2/3" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "MnO2",
-    steps: [
-      {
-        from: "535",
-        to: "570",
-        approx: true,
-        leaves: [{ formula: "O2", coefficient: "1/4" }],
-        remains: [{ formula: "Mn2O3", coefficient: "1/2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "MnCO3",
-    steps: [
-      {
-        from: "350",
-        to: "400",
-        leaves: [{ formula: "CO2", coefficient: "1" }],
-        remains: [{ formula: "MnO", coefficient: "1" }],
-      },
-    ],
-    note: "under nitrogen or carbon dioxide; in air above 200 to higher oxides",
-    source: "memory",
-  },
-  {
-    formula: "MnSO4·H2O",
-    steps: [
-      {
-        from: "200",
-        to: "300",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "MnSO4", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "MnSO4·5H2O",
-    steps: [
-      {
-        from: "26",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "MnSO4·4H2O", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "MnCl2·4H2O",
-    steps: [
-      {
-        from: "58",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "MnCl2·2H2O", coefficient: "1" }],
-      },
-      {
-        from: "106",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "MnCl2·H2O", coefficient: "1" }],
-      },
-      {
-        from: "198",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "MnCl2", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Mn(NO3)2·4H2O",
-    steps: [
-      {
-        from: "150",
-        leaves: [
-          { formula: "H2O", coefficient: "4" },
-          { formula: "NO2", coefficient: "2" },
-        ],
-        remains: [{ formula: "MnO2", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "MnC2O4·2H2O",
-    steps: [
-      {
-        from: "100",
-        to: "150",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "MnC2O4", coefficient: "1" }],
-      },
-      {
-        from: "215",
-        to: "300",
-        leaves: [
-          { formula: "CO", coefficient: "1" },
-          { formula: "CO2", coefficient: "1" },
-        ],
-        remains: [{ formula: "MnO", coefficient: "1" }],
-      },
-    ],
-    note: "the second step without air",
-    source: "memory",
-  },
-  {
-    formula: "FeO(OH)",
-    steps: [
-      {
-        from: "250",
-        to: "350",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "1/2" }],
-        remains: [{ formula: "Fe2O3", coefficient: "1/2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Fe(OH)3",
-    steps: [
-      {
-        from: "350",
-        to: "400",
-        leaves: [{ formula: "H2O", coefficient: "3/2" }],
-        remains: [{ formula: "Fe2O3", coefficient: "1/2" }],
-      },
-    ],
-    note: "loses water from room temperature on",
-    source: "memory",
-  },
-  {
-    formula: "FeCO3",
-    steps: [
-      {
-        from: "350",
-        to: "500",
-        approx: true,
-        takes: [{ formula: "O2", coefficient: "1/4" }],
-        leaves: [{ formula: "CO2", coefficient: "1" }],
-        remains: [{ formula: "Fe2O3", coefficient: "1/2" }],
-      },
-    ],
-    note: "moist precipitate oxidises cold",
-    source: "memory",
-  },
-  {
-    formula: "FeSO4",
-    steps: [
-      {
-        from: "480",
-        to: "680",
-        leaves: [
-          { formula: "SO2", coefficient: "1/2" },
-          { formula: "SO3", coefficient: "1/2" },
-        ],
-        remains: [{ formula: "Fe2O3", coefficient: "1/2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "FeSO4·H2O",
-    steps: [
-      {
-        from: "250",
-        to: "300",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "FeSO4", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "FeSO4·4H2O",
-    steps: [
-      {
-        from: "65",
-        to: "90",
-        leaves: [{ formula: "H2O", coefficient: "3" }],
-        remains: [{ formula: "FeSO4·H2O", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "FeSO4·7H2O",
-    steps: [
-      {
-        from: "56.6",
-        leaves: [{ formula: "H2O", coefficient: "3" }],
-        remains: [{ formula: "FeSO4·4H2O", coefficient: "1" }],
-      },
-      {
-        from: "64",
-        to: "90",
-        leaves: [{ formula: "H2O", coefficient: "3" }],
-        remains: [{ formula: "FeSO4·H2O", coefficient: "1" }],
-      },
-      {
-        from: "250",
-        to: "300",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "FeSO4", coefficient: "1" }],
-      },
-    ],
-    note: "browns in moist air",
-    source: "memory",
-  },
-  {
-    formula: "FeCl2·4H2O",
-    steps: [
-      {
-        from: "105",
-        to: "115",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "FeCl2·2H2O", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "FeS2",
-    steps: [
-      { from: "602", leaves: [{ formula: "S", coefficient: "1" }], remains: [{ formula: "FeS", coefficient: "1" }] },
-    ],
-    note: "without air",
-    source: "memory",
-  },
-  {
-    formula: "Fe2(SO4)3",
-    steps: [
-      {
-        from: "480",
-        to: "700",
-        leaves: [{ formula: "SO3", coefficient: "3" }],
-        remains: [{ formula: "Fe2O3", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "FePO4·2H2O",
-    steps: [
-      {
-        from: "140",
-        to: "250",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "FePO4", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "FeC2O4·2H2O",
-    steps: [
-      {
-        from: "150",
-        to: "190",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "FeC2O4", coefficient: "1" }],
-      },
-    ],
-    note: "above 190 it gives iron oxides, without air a powder that glows in air",
-    source: "memory",
-  },
-  {
-    formula: "Co3O4",
-    steps: [
-      {
-        from: "900",
-        to: "950",
-        leaves: [{ formula: "O2", coefficient: "1/2" }],
-        remains: [{ formula: "CoO", coefficient: "3" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Co(OH)2",
-    steps: [
-      {
-        from: "160",
-        to: "170",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "CoO", coefficient: "1" }],
-      },
-    ],
-    note: "without air; in air to Co3O4",
-    source: "memory",
-  },
-  {
-    formula: "CoCO3",
-    steps: [
-      {
-        from: "280",
-        to: "350",
-        leaves: [{ formula: "CO2", coefficient: "1" }],
-        remains: [{ formula: "CoO", coefficient: "1" }],
-      },
-    ],
-    note: "in air to Co3O4",
-    source: "memory",
-  },
-  {
-    formula: "CoSO4",
-    steps: [
-      { from: "735", leaves: [{ formula: "SO3", coefficient: "1" }], remains: [{ formula: "CoO", coefficient: "1" }] },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "CoSO4·7H2O",
-    steps: [
-      {
-        from: "41",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "CoSO4·6H2O", coefficient: "1" }],
-      },
-      {
-        from: "71",
-        leaves: [{ formula: "H2O", coefficient: "5" }],
-        remains: [{ formula: "CoSO4·H2O", coefficient: "1" }],
-      },
-      {
-        from: "250",
-        to: "420",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "CoSO4", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "CoCl2·6H2O",
-    steps: [
-      {
-        from: "52",
-        to: "56",
-        leaves: [{ formula: "H2O", coefficient: "4" }],
-        remains: [{ formula: "CoCl2·2H2O", coefficient: "1" }],
-      },
-      {
-        from: "100",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "CoCl2·H2O", coefficient: "1" }],
-      },
-      {
-        from: "120",
-        to: "140",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "CoCl2", coefficient: "1" }],
-      },
-    ],
-    note: "blue at the end",
-    source: "memory",
-  },
-  {
-    formula: "Co(NO3)2·6H2O",
-    steps: [
-      {
-        from: "55",
-        to: "74",
-        leaves: [{ formula: "H2O", coefficient: "3" }],
-        remains: [{ formula: "Co(NO3)2·3H2O", coefficient: "1" }],
-      },
-    ],
-    note: "melts at 55; to oxides above 100",
-    source: "memory",
-  },
-  {
-    formula: "Co(CH3COO)2·4H2O",
-    steps: [
-      {
-        from: "140",
-        leaves: [{ formula: "H2O", coefficient: "4" }],
-        remains: [{ formula: "Co(CH3COO)2", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Co3(PO4)2·8H2O",
-    steps: [
-      {
-        from: "200",
-        leaves: [{ formula: "H2O", coefficient: "8" }],
-        remains: [{ formula: "Co3(PO4)2", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "CoC2O4·2H2O",
-    steps: [
-      {
-        from: "150",
-        to: "190",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "CoC2O4", coefficient: "1" }],
-      },
-      {
-        from: "250",
-        to: "400",
-        leaves: [{ formula: "CO2", coefficient: "2" }],
-        remains: [{ formula: "Co", coefficient: "1" }],
-      },
-    ],
-    note: "the second step without air; in air to Co3O4",
-    source: "memory",
-  },
-  {
-    formula: "Ni(OH)2",
-    steps: [
-      {
-        from: "230",
-        to: "300",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "NiO", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Ni3(OH)4CO3·4H2O",
-    steps: [
-      {
-        from: "100",
-        to: "200",
-        leaves: [{ formula: "H2O", coefficient: "4" }],
-        remains: [{ formula: "Ni3(OH)4CO3", coefficient: "1" }],
-      },
-      {
-        from: "250",
-        to: "400",
-        leaves: [
-          { formula: "CO2", coefficient: "1" },
-          { formula: "H2O", coefficient: "2" },
-        ],
-        remains: [{ formula: "NiO", coefficient: "3" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "NiSO4",
-    steps: [
-      { from: "840", leaves: [{ formula: "SO3", coefficient: "1" }], remains: [{ formula: "NiO", coefficient: "1" }] },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "NiSO4·6H2O",
-    steps: [
-      {
-        from: "100",
-        to: "150",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "5" }],
-        remains: [{ formula: "NiSO4·H2O", coefficient: "1" }],
-      },
-      {
-        from: "280",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "NiSO4", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "NiSO4·7H2O",
-    steps: [
-      {
-        from: "31.5",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "NiSO4·6H2O", coefficient: "1" }],
-      },
-      {
-        from: "103",
-        leaves: [{ formula: "H2O", coefficient: "5" }],
-        remains: [{ formula: "NiSO4·H2O", coefficient: "1" }],
-      },
-      {
-        from: "280",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "NiSO4", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "NiCl2·6H2O",
-    steps: [
-      {
-        from: "65",
-        to: "140",
-        leaves: [{ formula: "H2O", coefficient: "6" }],
-        remains: [{ formula: "NiCl2", coefficient: "1" }],
-      },
-    ],
-    note: "in steps",
-    source: "memory",
-  },
-  {
-    formula: "Ni(CH3COO)2·4H2O",
-    steps: [
-      {
-        from: "100",
-        leaves: [{ formula: "H2O", coefficient: "4" }],
-        remains: [{ formula: "Ni(CH3COO)2", coefficient: "1" }],
-      },
-    ],
-    note: "to nickel and its oxide at about 300",
-    source: "memory",
-  },
-  {
-    formula: "NiC2O4·2H2O",
-    steps: [
-      {
-        from: "200",
-        to: "260",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "NiC2O4", coefficient: "1" }],
-      },
-      {
-        from: "300",
-        to: "380",
-        leaves: [{ formula: "CO2", coefficient: "2" }],
-        remains: [{ formula: "Ni", coefficient: "1" }],
-      },
-    ],
-    note: "the second step without air; in air to the oxide",
-    source: "memory",
-  },
-  {
-    formula: "CuO",
-    steps: [
-      {
-        from: "1026",
-        to: "1050",
-        approx: true,
-        leaves: [{ formula: "O2", coefficient: "1/4" }],
-        remains: [{ formula: "Cu2O", coefficient: "1/2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Cu(OH)2",
-    steps: [
-      {
-        from: "80",
-        to: "185",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "CuO", coefficient: "1" }],
-      },
-    ],
-    note: "at 80 when wet",
-    source: "memory",
-  },
-  {
-    formula: "Cu2(OH)2CO3",
-    steps: [
-      {
-        from: "200",
-        to: "290",
-        leaves: [
-          { formula: "CO2", coefficient: "1" },
-          { formula: "H2O", coefficient: "1" },
-        ],
-        remains: [{ formula: "CuO", coefficient: "2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Cu3(OH)2(CO3)2",
-    steps: [
-      {
-        from: "220",
-        to: "350",
-        leaves: [
-          { formula: "CO2", coefficient: "2" },
-          { formula: "H2O", coefficient: "1" },
-        ],
-        remains: [{ formula: "CuO", coefficient: "3" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "CuSO4",
-    steps: [
-      {
-        from: "560",
-        to: "650",
-        approx: true,
-        leaves: [{ formula: "SO3", coefficient: "1" }],
-        remains: [{ formula: "CuO", coefficient: "1" }],
-      },
-    ],
-    note: "by way of Cu2O(SO4)",
-    source: "memory",
-  },
-  {
-    formula: "CuSO4·H2O",
-    steps: [
-      {
-        from: "200",
-        to: "250",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "CuSO4", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "CuSO4·3H2O",
-    steps: [
-      {
-        from: "109",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "CuSO4·H2O", coefficient: "1" }],
-      },
-      {
-        from: "200",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "CuSO4", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "CuSO4·5H2O",
-    steps: [
-      {
-        from: "63",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "CuSO4·3H2O", coefficient: "1" }],
-      },
-      {
-        from: "109",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "CuSO4·H2O", coefficient: "1" }],
-      },
-      {
-        from: "200",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "CuSO4", coefficient: "1" }],
-      },
-      { from: "650", leaves: [{ formula: "SO3", coefficient: "1" }], remains: [{ formula: "CuO", coefficient: "1" }] },
-    ],
-    note: "the steps move with the heating rate",
-    source: "copperSulfateHeating",
-  },
-  {
-    formula: "Cu4(OH)6SO4",
-    steps: [
-      {
-        from: "300",
-        to: "400",
-        leaves: [{ formula: "H2O", coefficient: "3" }],
-        remains: [
-          { formula: "CuO", coefficient: "3" },
-          { formula: "CuSO4", coefficient: "1" },
-        ],
-      },
-      { from: "650", leaves: [{ formula: "SO3", coefficient: "1" }], remains: [{ formula: "CuO", coefficient: "4" }] },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "CuCl2",
-    steps: [
-      {
-        from: "500",
-        to: "600",
-        approx: true,
-        leaves: [{ formula: "Cl2", coefficient: "1/2" }],
-        remains: [{ formula: "CuCl", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "CuCl2·2H2O",
-    steps: [
-      {
-        from: "70",
-        to: "120",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "CuCl2", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Cu2(OH)3Cl",
-    steps: [
-      {
-        from: "200",
-        to: "300",
-        leaves: [{ formula: "H2O", coefficient: "3/2" }],
-        remains: [
-          { formula: "CuO", coefficient: "3/2" },
-          { formula: "CuCl2", coefficient: "1/2" },
-        ],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Cu(NO3)2·6H2O",
-    steps: [
-      {
-        from: "26",
-        leaves: [{ formula: "H2O", coefficient: "3" }],
-        remains: [{ formula: "Cu(NO3)2·3H2O", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Cu(CH3COO)2·H2O",
-    steps: [
-      {
-        from: "100",
-        to: "140",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "Cu(CH3COO)2", coefficient: "1" }],
-      },
-    ],
-    note: "to copper and its oxides at 240",
-    source: "memory",
-  },
-  {
-    formula: "CuC2O4",
-    steps: [
-      {
-        from: "270",
-        to: "310",
-        leaves: [{ formula: "CO2", coefficient: "2" }],
-        remains: [{ formula: "Cu", coefficient: "1" }],
-      },
-    ],
-    note: "sudden, without air; in air to the oxide",
-    source: "memory",
-  },
-  {
-    formula: "Zn(OH)2",
-    steps: [
-      {
-        from: "125",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "ZnO", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "ZnCO3",
-    steps: [
-      {
-        from: "140",
-        to: "300",
-        leaves: [{ formula: "CO2", coefficient: "1" }],
-        remains: [{ formula: "ZnO", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Zn5(OH)6(CO3)2",
-    steps: [
-      {
-        from: "220",
-        to: "280",
-        leaves: [
-          { formula: "CO2", coefficient: "2" },
-          { formula: "H2O", coefficient: "3" },
-        ],
-        remains: [{ formula: "ZnO", coefficient: "5" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "ZnSO4",
-    steps: [
-      {
-        from: "680",
-        to: "740",
-        leaves: [{ formula: "SO3", coefficient: "1" }],
-        remains: [{ formula: "ZnO", coefficient: "1" }],
-      },
-    ],
-    note: "by way of Zn3O(SO4)2",
-    source: "memory",
-  },
-  {
-    formula: "ZnSO4·H2O",
-    steps: [
-      {
-        from: "238",
-        to: "280",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "ZnSO4", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "ZnSO4·6H2O",
-    steps: [
-      {
-        from: "70",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "5" }],
-        remains: [{ formula: "ZnSO4·H2O", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "ZnSO4·7H2O",
-    steps: [
-      {
-        from: "39",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "ZnSO4·6H2O", coefficient: "1" }],
-      },
-      {
-        from: "70",
-        to: "100",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "5" }],
-        remains: [{ formula: "ZnSO4·H2O", coefficient: "1" }],
-      },
-      {
-        from: "238",
-        to: "280",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "ZnSO4", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Zn(NO3)2·6H2O",
-    steps: [
-      {
-        from: "105",
-        to: "131",
-        leaves: [{ formula: "H2O", coefficient: "6" }],
-        remains: [{ formula: "Zn(NO3)2", coefficient: "1" }],
-      },
-    ],
-    note: "melts at 36",
-    source: "memory",
-  },
-  {
-    formula: "Zn(CH3COO)2·2H2O",
-    steps: [
-      {
-        from: "100",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "Zn(CH3COO)2", coefficient: "1" }],
-      },
-    ],
-    note: "melts with decomposition at 237",
-    source: "memory",
-  },
-  {
-    formula: "ZnS",
-    steps: [
-      {
-        from: "600",
-        to: "800",
-        takes: [{ formula: "O2", coefficient: "3/2" }],
-        leaves: [{ formula: "SO2", coefficient: "1" }],
-        remains: [{ formula: "ZnO", coefficient: "1" }],
-      },
-    ],
-    note: "in air",
-    source: "memory",
-  },
-  {
-    formula: "Zn3(PO4)2·4H2O",
-    steps: [
-      {
-        from: "100",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "Zn3(PO4)2·2H2O", coefficient: "1" }],
-      },
-      {
-        from: "190",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "Zn3(PO4)2·H2O", coefficient: "1" }],
-      },
-      {
-        from: "250",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "Zn3(PO4)2", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "ZnC2O4·2H2O",
-    steps: [
-      {
-        from: "100",
-        to: "150",
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "ZnC2O4", coefficient: "1" }],
-      },
-      {
-        from: "350",
-        to: "400",
-        leaves: [
-          { formula: "CO", coefficient: "1" },
-          { formula: "CO2", coefficient: "1" },
-        ],
-        remains: [{ formula: "ZnO", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "AgNO3",
-    steps: [
-      {
-        from: "440",
-        leaves: [
-          { formula: "NO2", coefficient: "1" },
-          { formula: "O2", coefficient: "1/2" },
-        ],
-        remains: [{ formula: "Ag", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Ag2O",
-    steps: [
-      {
-        from: "200",
-        to: "280",
-        leaves: [{ formula: "O2", coefficient: "1/2" }],
-        remains: [{ formula: "Ag", coefficient: "2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Ag2CO3",
-    steps: [
-      {
-        from: "120",
-        to: "218",
-        leaves: [{ formula: "CO2", coefficient: "1" }],
-        remains: [{ formula: "Ag2O", coefficient: "1" }],
-      },
-      {
-        from: "218",
-        to: "280",
-        leaves: [{ formula: "O2", coefficient: "1/2" }],
-        remains: [{ formula: "Ag", coefficient: "2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Ag2C2O4",
-    steps: [
-      { from: "140", leaves: [{ formula: "CO2", coefficient: "2" }], remains: [{ formula: "Ag", coefficient: "2" }] },
-    ],
-    note: "explodes",
-    source: "memory",
-  },
-  {
-    formula: "CdCO3",
-    steps: [
-      {
-        from: "350",
-        to: "500",
-        approx: true,
-        leaves: [{ formula: "CO2", coefficient: "1" }],
-        remains: [{ formula: "CdO", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "SnSO4",
-    steps: [
-      { from: "378", leaves: [{ formula: "SO2", coefficient: "1" }], remains: [{ formula: "SnO2", coefficient: "1" }] },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "PbO2",
-    steps: [
-      {
-        from: "290",
-        leaves: [{ formula: "O2", coefficient: "1/3" }],
-        remains: [{ formula: "Pb3O4", coefficient: "1/3" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Pb3O4",
-    steps: [
-      {
-        from: "500",
-        to: "550",
-        leaves: [{ formula: "O2", coefficient: "1/2" }],
-        remains: [{ formula: "PbO", coefficient: "3" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "PbCO3",
-    steps: [
-      { from: "315", leaves: [{ formula: "CO2", coefficient: "1" }], remains: [{ formula: "PbO", coefficient: "1" }] },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Pb3(OH)2(CO3)2",
-    steps: [
-      {
-        from: "150",
-        to: "400",
-        leaves: [
-          { formula: "CO2", coefficient: "2" },
-          { formula: "H2O", coefficient: "1" },
-        ],
-        remains: [{ formula: "PbO", coefficient: "3" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Pb(NO3)2",
-    steps: [
-      {
-        from: "470",
-        leaves: [
-          { formula: "NO2", coefficient: "2" },
-          { formula: "O2", coefficient: "1/2" },
-        ],
-        remains: [{ formula: "PbO", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "Pb(CH3COO)2·3H2O",
-    steps: [
-      {
-        from: "75",
-        leaves: [{ formula: "H2O", coefficient: "3" }],
-        remains: [{ formula: "Pb(CH3COO)2", coefficient: "1" }],
-      },
-    ],
-    note: "decomposes above 200",
-    source: "memory",
-  },
-  {
-    formula: "HgO",
-    steps: [
-      { from: "500", leaves: [{ formula: "O2", coefficient: "1/2" }], remains: [{ formula: "Hg", coefficient: "1" }] },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "H3BO3",
-    steps: [
-      {
-        from: "100",
-        to: "170",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "HBO2", coefficient: "1" }],
-      },
-      {
-        from: "300",
-        leaves: [{ formula: "H2O", coefficient: "1/2" }],
-        remains: [{ formula: "B2O3", coefficient: "1/2" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "H2C2O4·2H2O",
-    steps: [
-      {
-        from: "100",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "2" }],
-        remains: [{ formula: "H2C2O4", coefficient: "1" }],
-      },
-    ],
-    note: "melts in its water at 101",
-    source: "memory",
-  },
-  {
-    formula: "H2C2O4",
-    steps: [
-      {
-        from: "189",
-        leaves: [
-          { formula: "CO", coefficient: "1" },
-          { formula: "CO2", coefficient: "1" },
-          { formula: "H2O", coefficient: "1" },
-        ],
-        remains: [],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "C6H8O7·H2O",
-    steps: [
-      {
-        from: "70",
-        to: "75",
-        leaves: [{ formula: "H2O", coefficient: "1" }],
-        remains: [{ formula: "C6H8O7", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "H3PO4",
-    steps: [
-      {
-        from: "150",
-        to: "200",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "1/2" }],
-        remains: [{ formula: "H4P2O7", coefficient: "1/2" }],
-      },
-      {
-        from: "300",
-        leaves: [{ formula: "H2O", coefficient: "1/2" }],
-        remains: [{ formula: "HPO3", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "NH2COONH4",
-    steps: [
-      {
-        from: "60",
-        approx: true,
-        leaves: [
-          { formula: "NH3", coefficient: "2" },
-          { formula: "CO2", coefficient: "1" },
-        ],
-        remains: [],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "3CdSO4·8H2O",
-    steps: [
-      {
-        from: "40",
-        to: "43.6",
-        leaves: [{ formula: "H2O", coefficient: "5" }],
-        remains: [{ formula: "CdSO4·H2O", coefficient: "3" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "[Cu(NH3)4]SO4·H2O",
-    steps: [
-      {
-        from: "30",
-        to: "150",
-        leaves: [
-          { formula: "H2O", coefficient: "1" },
-          { formula: "NH3", coefficient: "2" },
-        ],
-        remains: [{ formula: "Cu(NH3)2SO4", coefficient: "1" }],
-      },
-      {
-        from: "200",
-        to: "260",
-        leaves: [{ formula: "NH3", coefficient: "2" }],
-        remains: [{ formula: "CuSO4", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
-  {
-    formula: "[Ni(NH3)6]Cl2",
-    steps: [
-      {
-        from: "80",
-        to: "180",
-        approx: true,
-        leaves: [{ formula: "NH3", coefficient: "4" }],
-        remains: [{ formula: "Ni(NH3)2Cl2", coefficient: "1" }],
-      },
-    ],
-    source: "memory",
-  },
+  { formula: "CaO2", steps: [{ from: "200", to: "350", leaves: [{ formula: "O2", coefficient: "1/2" }], remains: [{ formula: "CaO", coefficient: "1" }] }], source: "memory" },
+  { formula: "CaSO4", steps: [{ from: "1200", leaves: [{ formula: "SO2", coefficient: "1" }, { formula: "O2", coefficient: "1/2" }], remains: [{ formula: "CaO", coefficient: "1" }] }], source: "memory" },
+  { formula: "CaSO4·0.5H2O", steps: [{ from: "163", to: "200", leaves: [{ formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "CaSO4", coefficient: "1" }] }], note: "sets to gypsum with water", source: "memory" },
+  { formula: "CaSO4·2H2O", steps: [
+    { from: "110", to: "150", approx: true, leaves: [{ formula: "H2O", coefficient: "3/2" }], remains: [{ formula: "CaSO4·0.5H2O", coefficient: "1" }] },
+    { from: "163", to: "200", leaves: [{ formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "CaSO4", coefficient: "1" }] },
+  ], note: "slowly from 60 to 70 in the open; above 360 it no longer takes up water", source: "memory" },
+  { formula: "CaCl2·2H2O", steps: [
+    { from: "175", to: "200", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "CaCl2·H2O", coefficient: "1" }] },
+    { from: "260", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "CaCl2", coefficient: "1" }] },
+  ], source: "memory" },
+  { formula: "CaCl2·6H2O", steps: [
+    { from: "30", to: "45", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "CaCl2·4H2O", coefficient: "1" }] },
+    { from: "175", to: "200", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "CaCl2·2H2O", coefficient: "1" }] },
+  ], note: "melts in its water at 29.9", source: "memory" },
+  { formula: "Ca(NO3)2·4H2O", steps: [{ from: "132", leaves: [{ formula: "H2O", coefficient: "4" }], remains: [{ formula: "Ca(NO3)2", coefficient: "1" }] }], note: "melts in its water at 42.7", source: "memory" },
+  { formula: "CaHPO4", steps: [{ from: "400", leaves: [{ formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "Ca2P2O7", coefficient: "1/2" }] }], source: "memory" },
+  { formula: "CaHPO4·2H2O", steps: [
+    { from: "100", to: "190", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "CaHPO4", coefficient: "1" }] },
+    { from: "400", leaves: [{ formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "Ca2P2O7", coefficient: "1/2" }] },
+  ], source: "memory" },
+  { formula: "Ca(H2PO4)2·H2O", steps: [{ from: "109", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "Ca(H2PO4)2", coefficient: "1" }] }], note: "decomposes at 203", source: "memory" },
+  { formula: "CaC2O4·H2O", steps: [
+    { from: "100", to: "220", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "CaC2O4", coefficient: "1" }] },
+    { from: "400", to: "500", leaves: [{ formula: "CO", coefficient: "1" }], remains: [{ formula: "CaCO3", coefficient: "1" }] },
+    { from: "650", to: "850", leaves: [{ formula: "CO2", coefficient: "1" }], remains: [{ formula: "CaO", coefficient: "1" }] },
+  ], source: "memory" },
+  { formula: "Ca(CH3COO)2·H2O", steps: [
+    { from: "100", to: "150", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "Ca(CH3COO)2", coefficient: "1" }] },
+    { from: "380", to: "450", leaves: [{ formula: "CH3COCH3", coefficient: "1" }], remains: [{ formula: "CaCO3", coefficient: "1" }] },
+  ], source: "memory" },
+  { formula: "Ca3(C6H5O7)2·4H2O", steps: [{ from: "120", approx: true, leaves: [{ formula: "H2O", coefficient: "4" }], remains: [{ formula: "Ca3(C6H5O7)2", coefficient: "1" }] }], source: "memory" },
+  { formula: "Ca(ClO)2", steps: [{ from: "100", to: "175", leaves: [{ formula: "O2", coefficient: "1" }], remains: [{ formula: "CaCl2", coefficient: "1" }] }], note: "can run away", source: "memory" },
+  { formula: "SrCO3", steps: [{ from: "1100", to: "1290", approx: true, leaves: [{ formula: "CO2", coefficient: "1" }], remains: [{ formula: "SrO", coefficient: "1" }] }], source: "memory" },
+  { formula: "Sr(OH)2", steps: [{ from: "710", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "SrO", coefficient: "1" }] }], source: "memory" },
+  { formula: "Sr(OH)2·8H2O", steps: [{ from: "100", leaves: [{ formula: "H2O", coefficient: "8" }], remains: [{ formula: "Sr(OH)2", coefficient: "1" }] }], source: "memory" },
+  { formula: "SrCl2·6H2O", steps: [
+    { from: "61", leaves: [{ formula: "H2O", coefficient: "4" }], remains: [{ formula: "SrCl2·2H2O", coefficient: "1" }] },
+    { from: "100", to: "120", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "SrCl2", coefficient: "1" }] },
+  ], source: "memory" },
+  { formula: "Sr(NO3)2·4H2O", steps: [{ from: "100", leaves: [{ formula: "H2O", coefficient: "4" }], remains: [{ formula: "Sr(NO3)2", coefficient: "1" }] }], source: "memory" },
+  { formula: "Sr(CH3COO)2", steps: [{ from: "350", leaves: [{ formula: "CH3COCH3", coefficient: "1" }], remains: [{ formula: "SrCO3", coefficient: "1" }] }], source: "memory" },
+  { formula: "BaCO3", steps: [{ from: "1300", to: "1450", approx: true, leaves: [{ formula: "CO2", coefficient: "1" }], remains: [{ formula: "BaO", coefficient: "1" }] }], source: "memory" },
+  { formula: "BaO2", steps: [{ from: "800", approx: true, leaves: [{ formula: "O2", coefficient: "1/2" }], remains: [{ formula: "BaO", coefficient: "1" }] }], source: "memory" },
+  { formula: "Ba(OH)2·8H2O", steps: [{ from: "100", to: "550", leaves: [{ formula: "H2O", coefficient: "8" }], remains: [{ formula: "Ba(OH)2", coefficient: "1" }] }], note: "melts in its water at 78", source: "memory" },
+  { formula: "BaSO4", steps: [{ from: "1580", leaves: [{ formula: "SO3", coefficient: "1" }], remains: [{ formula: "BaO", coefficient: "1" }] }], source: "memory" },
+  { formula: "BaCl2·2H2O", steps: [{ from: "55", to: "113", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "BaCl2", coefficient: "1" }] }], note: "120 in an oven", source: "memory" },
+  { formula: "Ba(CH3COO)2", steps: [{ from: "400", leaves: [{ formula: "CH3COCH3", coefficient: "1" }], remains: [{ formula: "BaCO3", coefficient: "1" }] }], source: "memory" },
+  { formula: "BaC2O4", steps: [{ from: "400", leaves: [{ formula: "CO", coefficient: "1" }], remains: [{ formula: "BaCO3", coefficient: "1" }] }], source: "memory" },
+  { formula: "Al(OH)3", steps: [
+    { from: "200", to: "300", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "AlO(OH)", coefficient: "1" }] },
+    { from: "450", to: "550", approx: true, leaves: [{ formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "Al2O3", coefficient: "1/2" }] },
+  ], source: "memory" },
+  { formula: "AlO(OH)", steps: [{ from: "450", to: "550", approx: true, leaves: [{ formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "Al2O3", coefficient: "1/2" }] }], source: "memory" },
+  { formula: "Al2(SO4)3", steps: [{ from: "770", leaves: [{ formula: "SO3", coefficient: "3" }], remains: [{ formula: "Al2O3", coefficient: "1" }] }], source: "memory" },
+  { formula: "Al2(SO4)3·18H2O", steps: [
+    { from: "250", to: "400", leaves: [{ formula: "H2O", coefficient: "18" }], remains: [{ formula: "Al2(SO4)3", coefficient: "1" }] },
+    { from: "770", leaves: [{ formula: "SO3", coefficient: "3" }], remains: [{ formula: "Al2O3", coefficient: "1" }] },
+  ], note: "melts at 86", source: "memory" },
+  { formula: "AlCl3·6H2O", steps: [{ from: "100", to: "300", leaves: [{ formula: "HCl", coefficient: "3" }, { formula: "H2O", coefficient: "9/2" }], remains: [{ formula: "Al2O3", coefficient: "1/2" }] }], note: "heat never makes the anhydrous chloride", source: "memory" },
+  { formula: "Al2Si2O5(OH)4", steps: [{ from: "450", to: "600", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "Al2Si2O7", coefficient: "1" }] }], note: "to spinel at 980, mullite above 1100", source: "memory" },
+  { formula: "Cr(OH)3", steps: [{ from: "300", to: "400", leaves: [{ formula: "H2O", coefficient: "3/2" }], remains: [{ formula: "Cr2O3", coefficient: "1/2" }] }], source: "memory" },
+  { formula: "CrO3", steps: [{ from: "250", leaves: [{ formula: "O2", coefficient: "3/4" }], remains: [{ formula: "Cr2O3", coefficient: "1/2" }] }], source: "memory" },
+  { formula: "Cr2(SO4)3", steps: [{ from: "700", leaves: [{ formula: "SO3", coefficient: "3" }], remains: [{ formula: "Cr2O3", coefficient: "1" }] }], source: "memory" },
+  { formula: "Mn2O3", steps: [{ from: "940", to: "1080", approx: true, leaves: [{ formula: "O2", coefficient: "1/6" }], remains: [{ formula: "Mn3O4", coefficient: "2/3" }] }], source: "memory" },
+  { formula: "MnO2", steps: [{ from: "535", to: "570", approx: true, leaves: [{ formula: "O2", coefficient: "1/4" }], remains: [{ formula: "Mn2O3", coefficient: "1/2" }] }], source: "memory" },
+  { formula: "MnCO3", steps: [{ from: "350", to: "400", leaves: [{ formula: "CO2", coefficient: "1" }], remains: [{ formula: "MnO", coefficient: "1" }] }], note: "under nitrogen or carbon dioxide; in air above 200 to higher oxides", source: "memory" },
+  { formula: "MnSO4·H2O", steps: [{ from: "200", to: "300", approx: true, leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "MnSO4", coefficient: "1" }] }], source: "memory" },
+  { formula: "MnSO4·5H2O", steps: [{ from: "26", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "MnSO4·4H2O", coefficient: "1" }] }], source: "memory" },
+  { formula: "MnCl2·4H2O", steps: [
+    { from: "58", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "MnCl2·2H2O", coefficient: "1" }] },
+    { from: "106", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "MnCl2·H2O", coefficient: "1" }] },
+    { from: "198", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "MnCl2", coefficient: "1" }] },
+  ], source: "memory" },
+  { formula: "Mn(NO3)2·4H2O", steps: [{ from: "150", leaves: [{ formula: "H2O", coefficient: "4" }, { formula: "NO2", coefficient: "2" }], remains: [{ formula: "MnO2", coefficient: "1" }] }], source: "memory" },
+  { formula: "MnC2O4·2H2O", steps: [
+    { from: "100", to: "150", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "MnC2O4", coefficient: "1" }] },
+    { from: "215", to: "300", leaves: [{ formula: "CO", coefficient: "1" }, { formula: "CO2", coefficient: "1" }], remains: [{ formula: "MnO", coefficient: "1" }] },
+  ], note: "the second step without air", source: "memory" },
+  { formula: "FeO(OH)", steps: [{ from: "250", to: "350", approx: true, leaves: [{ formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "Fe2O3", coefficient: "1/2" }] }], source: "memory" },
+  { formula: "Fe(OH)3", steps: [{ from: "350", to: "400", leaves: [{ formula: "H2O", coefficient: "3/2" }], remains: [{ formula: "Fe2O3", coefficient: "1/2" }] }], note: "loses water from room temperature on", source: "memory" },
+  { formula: "FeCO3", steps: [{ from: "350", to: "500", approx: true, takes: [{ formula: "O2", coefficient: "1/4" }], leaves: [{ formula: "CO2", coefficient: "1" }], remains: [{ formula: "Fe2O3", coefficient: "1/2" }] }], note: "moist precipitate oxidises cold", source: "memory" },
+  { formula: "FeSO4", steps: [{ from: "480", to: "680", leaves: [{ formula: "SO2", coefficient: "1/2" }, { formula: "SO3", coefficient: "1/2" }], remains: [{ formula: "Fe2O3", coefficient: "1/2" }] }], source: "memory" },
+  { formula: "FeSO4·H2O", steps: [{ from: "250", to: "300", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "FeSO4", coefficient: "1" }] }], source: "memory" },
+  { formula: "FeSO4·4H2O", steps: [{ from: "65", to: "90", leaves: [{ formula: "H2O", coefficient: "3" }], remains: [{ formula: "FeSO4·H2O", coefficient: "1" }] }], source: "memory" },
+  { formula: "FeSO4·7H2O", steps: [
+    { from: "56.6", leaves: [{ formula: "H2O", coefficient: "3" }], remains: [{ formula: "FeSO4·4H2O", coefficient: "1" }] },
+    { from: "64", to: "90", leaves: [{ formula: "H2O", coefficient: "3" }], remains: [{ formula: "FeSO4·H2O", coefficient: "1" }] },
+    { from: "250", to: "300", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "FeSO4", coefficient: "1" }] },
+  ], note: "browns in moist air", source: "memory" },
+  { formula: "FeCl2·4H2O", steps: [{ from: "105", to: "115", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "FeCl2·2H2O", coefficient: "1" }] }], source: "memory" },
+  { formula: "FeS2", steps: [{ from: "602", leaves: [{ formula: "S", coefficient: "1" }], remains: [{ formula: "FeS", coefficient: "1" }] }], note: "without air", source: "memory" },
+  { formula: "Fe2(SO4)3", steps: [{ from: "480", to: "700", leaves: [{ formula: "SO3", coefficient: "3" }], remains: [{ formula: "Fe2O3", coefficient: "1" }] }], source: "memory" },
+  { formula: "FePO4·2H2O", steps: [{ from: "140", to: "250", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "FePO4", coefficient: "1" }] }], source: "memory" },
+  { formula: "FeC2O4·2H2O", steps: [{ from: "150", to: "190", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "FeC2O4", coefficient: "1" }] }], note: "above 190 it gives iron oxides, without air a powder that glows in air", source: "memory" },
+  { formula: "Co3O4", steps: [{ from: "900", to: "950", leaves: [{ formula: "O2", coefficient: "1/2" }], remains: [{ formula: "CoO", coefficient: "3" }] }], source: "memory" },
+  { formula: "Co(OH)2", steps: [{ from: "160", to: "170", approx: true, leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "CoO", coefficient: "1" }] }], note: "without air; in air to Co3O4", source: "memory" },
+  { formula: "CoCO3", steps: [{ from: "280", to: "350", leaves: [{ formula: "CO2", coefficient: "1" }], remains: [{ formula: "CoO", coefficient: "1" }] }], note: "in air to Co3O4", source: "memory" },
+  { formula: "CoSO4", steps: [{ from: "735", leaves: [{ formula: "SO3", coefficient: "1" }], remains: [{ formula: "CoO", coefficient: "1" }] }], source: "memory" },
+  { formula: "CoSO4·7H2O", steps: [
+    { from: "41", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "CoSO4·6H2O", coefficient: "1" }] },
+    { from: "71", leaves: [{ formula: "H2O", coefficient: "5" }], remains: [{ formula: "CoSO4·H2O", coefficient: "1" }] },
+    { from: "250", to: "420", approx: true, leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "CoSO4", coefficient: "1" }] },
+  ], source: "memory" },
+  { formula: "CoCl2·6H2O", steps: [
+    { from: "52", to: "56", leaves: [{ formula: "H2O", coefficient: "4" }], remains: [{ formula: "CoCl2·2H2O", coefficient: "1" }] },
+    { from: "100", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "CoCl2·H2O", coefficient: "1" }] },
+    { from: "120", to: "140", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "CoCl2", coefficient: "1" }] },
+  ], note: "blue at the end", source: "memory" },
+  { formula: "Co(NO3)2·6H2O", steps: [{ from: "55", to: "74", leaves: [{ formula: "H2O", coefficient: "3" }], remains: [{ formula: "Co(NO3)2·3H2O", coefficient: "1" }] }], note: "melts at 55; to oxides above 100", source: "memory" },
+  { formula: "Co(CH3COO)2·4H2O", steps: [{ from: "140", leaves: [{ formula: "H2O", coefficient: "4" }], remains: [{ formula: "Co(CH3COO)2", coefficient: "1" }] }], source: "memory" },
+  { formula: "Co3(PO4)2·8H2O", steps: [{ from: "200", leaves: [{ formula: "H2O", coefficient: "8" }], remains: [{ formula: "Co3(PO4)2", coefficient: "1" }] }], source: "memory" },
+  { formula: "CoC2O4·2H2O", steps: [
+    { from: "150", to: "190", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "CoC2O4", coefficient: "1" }] },
+    { from: "250", to: "400", leaves: [{ formula: "CO2", coefficient: "2" }], remains: [{ formula: "Co", coefficient: "1" }] },
+  ], note: "the second step without air; in air to Co3O4", source: "memory" },
+  { formula: "Ni(OH)2", steps: [{ from: "230", to: "300", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "NiO", coefficient: "1" }] }], source: "memory" },
+  { formula: "Ni3(OH)4CO3·4H2O", steps: [
+    { from: "100", to: "200", leaves: [{ formula: "H2O", coefficient: "4" }], remains: [{ formula: "Ni3(OH)4CO3", coefficient: "1" }] },
+    { from: "250", to: "400", leaves: [{ formula: "CO2", coefficient: "1" }, { formula: "H2O", coefficient: "2" }], remains: [{ formula: "NiO", coefficient: "3" }] },
+  ], source: "memory" },
+  { formula: "NiSO4", steps: [{ from: "840", leaves: [{ formula: "SO3", coefficient: "1" }], remains: [{ formula: "NiO", coefficient: "1" }] }], source: "memory" },
+  { formula: "NiSO4·6H2O", steps: [
+    { from: "100", to: "150", approx: true, leaves: [{ formula: "H2O", coefficient: "5" }], remains: [{ formula: "NiSO4·H2O", coefficient: "1" }] },
+    { from: "280", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "NiSO4", coefficient: "1" }] },
+  ], source: "memory" },
+  { formula: "NiSO4·7H2O", steps: [
+    { from: "31.5", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "NiSO4·6H2O", coefficient: "1" }] },
+    { from: "103", leaves: [{ formula: "H2O", coefficient: "5" }], remains: [{ formula: "NiSO4·H2O", coefficient: "1" }] },
+    { from: "280", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "NiSO4", coefficient: "1" }] },
+  ], source: "memory" },
+  { formula: "NiCl2·6H2O", steps: [{ from: "65", to: "140", leaves: [{ formula: "H2O", coefficient: "6" }], remains: [{ formula: "NiCl2", coefficient: "1" }] }], note: "in steps", source: "memory" },
+  { formula: "Ni(CH3COO)2·4H2O", steps: [{ from: "100", leaves: [{ formula: "H2O", coefficient: "4" }], remains: [{ formula: "Ni(CH3COO)2", coefficient: "1" }] }], note: "to nickel and its oxide at about 300", source: "memory" },
+  { formula: "NiC2O4·2H2O", steps: [
+    { from: "200", to: "260", approx: true, leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "NiC2O4", coefficient: "1" }] },
+    { from: "300", to: "380", leaves: [{ formula: "CO2", coefficient: "2" }], remains: [{ formula: "Ni", coefficient: "1" }] },
+  ], note: "the second step without air; in air to the oxide", source: "memory" },
+  { formula: "CuO", steps: [{ from: "1026", to: "1050", approx: true, leaves: [{ formula: "O2", coefficient: "1/4" }], remains: [{ formula: "Cu2O", coefficient: "1/2" }] }], source: "memory" },
+  { formula: "Cu(OH)2", steps: [{ from: "80", to: "185", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "CuO", coefficient: "1" }] }], note: "at 80 when wet", source: "memory" },
+  { formula: "Cu2(OH)2CO3", steps: [{ from: "200", to: "290", leaves: [{ formula: "CO2", coefficient: "1" }, { formula: "H2O", coefficient: "1" }], remains: [{ formula: "CuO", coefficient: "2" }] }], source: "memory" },
+  { formula: "Cu3(OH)2(CO3)2", steps: [{ from: "220", to: "350", leaves: [{ formula: "CO2", coefficient: "2" }, { formula: "H2O", coefficient: "1" }], remains: [{ formula: "CuO", coefficient: "3" }] }], source: "memory" },
+  { formula: "CuSO4", steps: [{ from: "560", to: "650", approx: true, leaves: [{ formula: "SO3", coefficient: "1" }], remains: [{ formula: "CuO", coefficient: "1" }] }], note: "by way of Cu2O(SO4)", source: "memory" },
+  { formula: "CuSO4·H2O", steps: [{ from: "200", to: "250", approx: true, leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "CuSO4", coefficient: "1" }] }], source: "memory" },
+  { formula: "CuSO4·3H2O", steps: [
+    { from: "109", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "CuSO4·H2O", coefficient: "1" }] },
+    { from: "200", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "CuSO4", coefficient: "1" }] },
+  ], source: "memory" },
+  { formula: "CuSO4·5H2O", steps: [
+    { from: "63", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "CuSO4·3H2O", coefficient: "1" }] },
+    { from: "109", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "CuSO4·H2O", coefficient: "1" }] },
+    { from: "200", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "CuSO4", coefficient: "1" }] },
+    { from: "650", leaves: [{ formula: "SO3", coefficient: "1" }], remains: [{ formula: "CuO", coefficient: "1" }] },
+  ], note: "the steps move with the heating rate", source: "copperSulfateHeating" },
+  { formula: "Cu4(OH)6SO4", steps: [
+    { from: "300", to: "400", leaves: [{ formula: "H2O", coefficient: "3" }], remains: [{ formula: "CuO", coefficient: "3" }, { formula: "CuSO4", coefficient: "1" }] },
+    { from: "650", leaves: [{ formula: "SO3", coefficient: "1" }], remains: [{ formula: "CuO", coefficient: "4" }] },
+  ], source: "memory" },
+  { formula: "CuCl2", steps: [{ from: "500", to: "600", approx: true, leaves: [{ formula: "Cl2", coefficient: "1/2" }], remains: [{ formula: "CuCl", coefficient: "1" }] }], source: "memory" },
+  { formula: "CuCl2·2H2O", steps: [{ from: "70", to: "120", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "CuCl2", coefficient: "1" }] }], source: "memory" },
+  { formula: "Cu2(OH)3Cl", steps: [{ from: "200", to: "300", leaves: [{ formula: "H2O", coefficient: "3/2" }], remains: [{ formula: "CuO", coefficient: "3/2" }, { formula: "CuCl2", coefficient: "1/2" }] }], source: "memory" },
+  { formula: "Cu(NO3)2·6H2O", steps: [{ from: "26", leaves: [{ formula: "H2O", coefficient: "3" }], remains: [{ formula: "Cu(NO3)2·3H2O", coefficient: "1" }] }], source: "memory" },
+  { formula: "Cu(CH3COO)2·H2O", steps: [{ from: "100", to: "140", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "Cu(CH3COO)2", coefficient: "1" }] }], note: "to copper and its oxides at 240", source: "memory" },
+  { formula: "CuC2O4", steps: [{ from: "270", to: "310", leaves: [{ formula: "CO2", coefficient: "2" }], remains: [{ formula: "Cu", coefficient: "1" }] }], note: "sudden, without air; in air to the oxide", source: "memory" },
+  { formula: "Zn(OH)2", steps: [{ from: "125", approx: true, leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "ZnO", coefficient: "1" }] }], source: "memory" },
+  { formula: "ZnCO3", steps: [{ from: "140", to: "300", leaves: [{ formula: "CO2", coefficient: "1" }], remains: [{ formula: "ZnO", coefficient: "1" }] }], source: "memory" },
+  { formula: "Zn5(OH)6(CO3)2", steps: [{ from: "220", to: "280", leaves: [{ formula: "CO2", coefficient: "2" }, { formula: "H2O", coefficient: "3" }], remains: [{ formula: "ZnO", coefficient: "5" }] }], source: "memory" },
+  { formula: "ZnSO4", steps: [{ from: "680", to: "740", leaves: [{ formula: "SO3", coefficient: "1" }], remains: [{ formula: "ZnO", coefficient: "1" }] }], note: "by way of Zn3O(SO4)2", source: "memory" },
+  { formula: "ZnSO4·H2O", steps: [{ from: "238", to: "280", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "ZnSO4", coefficient: "1" }] }], source: "memory" },
+  { formula: "ZnSO4·6H2O", steps: [{ from: "70", approx: true, leaves: [{ formula: "H2O", coefficient: "5" }], remains: [{ formula: "ZnSO4·H2O", coefficient: "1" }] }], source: "memory" },
+  { formula: "ZnSO4·7H2O", steps: [
+    { from: "39", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "ZnSO4·6H2O", coefficient: "1" }] },
+    { from: "70", to: "100", approx: true, leaves: [{ formula: "H2O", coefficient: "5" }], remains: [{ formula: "ZnSO4·H2O", coefficient: "1" }] },
+    { from: "238", to: "280", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "ZnSO4", coefficient: "1" }] },
+  ], source: "memory" },
+  { formula: "Zn(NO3)2·6H2O", steps: [{ from: "105", to: "131", leaves: [{ formula: "H2O", coefficient: "6" }], remains: [{ formula: "Zn(NO3)2", coefficient: "1" }] }], note: "melts at 36", source: "memory" },
+  { formula: "Zn(CH3COO)2·2H2O", steps: [{ from: "100", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "Zn(CH3COO)2", coefficient: "1" }] }], note: "melts with decomposition at 237", source: "memory" },
+  { formula: "ZnS", steps: [{ from: "600", to: "800", takes: [{ formula: "O2", coefficient: "3/2" }], leaves: [{ formula: "SO2", coefficient: "1" }], remains: [{ formula: "ZnO", coefficient: "1" }] }], note: "in air", source: "memory" },
+  { formula: "Zn3(PO4)2·4H2O", steps: [
+    { from: "100", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "Zn3(PO4)2·2H2O", coefficient: "1" }] },
+    { from: "190", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "Zn3(PO4)2·H2O", coefficient: "1" }] },
+    { from: "250", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "Zn3(PO4)2", coefficient: "1" }] },
+  ], source: "memory" },
+  { formula: "ZnC2O4·2H2O", steps: [
+    { from: "100", to: "150", leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "ZnC2O4", coefficient: "1" }] },
+    { from: "350", to: "400", leaves: [{ formula: "CO", coefficient: "1" }, { formula: "CO2", coefficient: "1" }], remains: [{ formula: "ZnO", coefficient: "1" }] },
+  ], source: "memory" },
+  { formula: "AgNO3", steps: [{ from: "440", leaves: [{ formula: "NO2", coefficient: "1" }, { formula: "O2", coefficient: "1/2" }], remains: [{ formula: "Ag", coefficient: "1" }] }], source: "memory" },
+  { formula: "Ag2O", steps: [{ from: "200", to: "280", leaves: [{ formula: "O2", coefficient: "1/2" }], remains: [{ formula: "Ag", coefficient: "2" }] }], source: "memory" },
+  { formula: "Ag2CO3", steps: [
+    { from: "120", to: "218", leaves: [{ formula: "CO2", coefficient: "1" }], remains: [{ formula: "Ag2O", coefficient: "1" }] },
+    { from: "218", to: "280", leaves: [{ formula: "O2", coefficient: "1/2" }], remains: [{ formula: "Ag", coefficient: "2" }] },
+  ], source: "memory" },
+  { formula: "Ag2C2O4", steps: [{ from: "140", leaves: [{ formula: "CO2", coefficient: "2" }], remains: [{ formula: "Ag", coefficient: "2" }] }], note: "explodes", source: "memory" },
+  { formula: "CdCO3", steps: [{ from: "350", to: "500", approx: true, leaves: [{ formula: "CO2", coefficient: "1" }], remains: [{ formula: "CdO", coefficient: "1" }] }], source: "memory" },
+  { formula: "SnSO4", steps: [{ from: "378", leaves: [{ formula: "SO2", coefficient: "1" }], remains: [{ formula: "SnO2", coefficient: "1" }] }], source: "memory" },
+  { formula: "PbO2", steps: [{ from: "290", leaves: [{ formula: "O2", coefficient: "1/3" }], remains: [{ formula: "Pb3O4", coefficient: "1/3" }] }], source: "memory" },
+  { formula: "Pb3O4", steps: [{ from: "500", to: "550", leaves: [{ formula: "O2", coefficient: "1/2" }], remains: [{ formula: "PbO", coefficient: "3" }] }], source: "memory" },
+  { formula: "PbCO3", steps: [{ from: "315", leaves: [{ formula: "CO2", coefficient: "1" }], remains: [{ formula: "PbO", coefficient: "1" }] }], source: "memory" },
+  { formula: "Pb3(OH)2(CO3)2", steps: [{ from: "150", to: "400", leaves: [{ formula: "CO2", coefficient: "2" }, { formula: "H2O", coefficient: "1" }], remains: [{ formula: "PbO", coefficient: "3" }] }], source: "memory" },
+  { formula: "Pb(NO3)2", steps: [{ from: "470", leaves: [{ formula: "NO2", coefficient: "2" }, { formula: "O2", coefficient: "1/2" }], remains: [{ formula: "PbO", coefficient: "1" }] }], source: "memory" },
+  { formula: "Pb(CH3COO)2·3H2O", steps: [{ from: "75", leaves: [{ formula: "H2O", coefficient: "3" }], remains: [{ formula: "Pb(CH3COO)2", coefficient: "1" }] }], note: "decomposes above 200", source: "memory" },
+  { formula: "HgO", steps: [{ from: "500", leaves: [{ formula: "O2", coefficient: "1/2" }], remains: [{ formula: "Hg", coefficient: "1" }] }], source: "memory" },
+  { formula: "H3BO3", steps: [
+    { from: "100", to: "170", approx: true, leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "HBO2", coefficient: "1" }] },
+    { from: "300", leaves: [{ formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "B2O3", coefficient: "1/2" }] },
+  ], source: "memory" },
+  { formula: "H2C2O4·2H2O", steps: [{ from: "100", approx: true, leaves: [{ formula: "H2O", coefficient: "2" }], remains: [{ formula: "H2C2O4", coefficient: "1" }] }], note: "melts in its water at 101", source: "memory" },
+  { formula: "H2C2O4", steps: [{ from: "189", leaves: [{ formula: "CO", coefficient: "1" }, { formula: "CO2", coefficient: "1" }, { formula: "H2O", coefficient: "1" }], remains: [] }], source: "memory" },
+  { formula: "C6H8O7·H2O", steps: [{ from: "70", to: "75", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "C6H8O7", coefficient: "1" }] }], source: "memory" },
+  { formula: "H3PO4", steps: [
+    { from: "150", to: "200", approx: true, leaves: [{ formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "H4P2O7", coefficient: "1/2" }] },
+    { from: "300", leaves: [{ formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "HPO3", coefficient: "1" }] },
+  ], source: "memory" },
+  { formula: "NH2COONH4", steps: [{ from: "60", approx: true, leaves: [{ formula: "NH3", coefficient: "2" }, { formula: "CO2", coefficient: "1" }], remains: [] }], source: "memory" },
+  { formula: "3CdSO4·8H2O", steps: [{ from: "40", to: "43.6", leaves: [{ formula: "H2O", coefficient: "5" }], remains: [{ formula: "CdSO4·H2O", coefficient: "3" }] }], source: "memory" },
+  { formula: "[Cu(NH3)4]SO4·H2O", steps: [
+    { from: "30", to: "150", leaves: [{ formula: "H2O", coefficient: "1" }, { formula: "NH3", coefficient: "2" }], remains: [{ formula: "Cu(NH3)2SO4", coefficient: "1" }] },
+    { from: "200", to: "260", leaves: [{ formula: "NH3", coefficient: "2" }], remains: [{ formula: "CuSO4", coefficient: "1" }] },
+  ], source: "memory" },
+  { formula: "[Ni(NH3)6]Cl2", steps: [{ from: "80", to: "180", approx: true, leaves: [{ formula: "NH3", coefficient: "4" }], remains: [{ formula: "Ni(NH3)2Cl2", coefficient: "1" }] }], source: "memory" },
   { formula: "H2O2", steps: [], note: "gives off oxygen on keeping, faster with metals", source: "memory" },
-  {
-    formula: "NaClO",
-    steps: [],
-    note: "turns to chlorate and chloride and gives off oxygen on keeping",
-    source: "memory",
-  },
+  { formula: "NaClO", steps: [], note: "turns to chlorate and chloride and gives off oxygen on keeping", source: "memory" },
   { formula: "NaOH", steps: [], note: "takes up water and carbon dioxide from the air", source: "memory" },
   { formula: "Na2CO3", steps: [], note: "takes up water to the monohydrate in moist air", source: "memory" },
   { formula: "Fe(OH)2", steps: [], note: "oxidises in air", source: "memory" },
   { formula: "Mn(OH)2", steps: [], note: "oxidises in air at once", source: "memory" },
-  {
-    formula: "SnCl2·2H2O",
-    steps: [],
-    note: "oxidises and hydrolyses in air and in water; melts at 38",
-    source: "memory",
-  },
+  { formula: "SnCl2·2H2O", steps: [], note: "oxidises and hydrolyses in air and in water; melts at 38", source: "memory" },
   { formula: "ZnCl2", steps: [], note: "the wet salt loses acid on heating", source: "memory" },
   { formula: "CO(NH2)2", steps: [], note: "melts at 133, gives off ammonia above 150", source: "memory" },
   { formula: "NH4H2PO4", steps: [], note: "melts at about 190 and slowly loses ammonia", source: "memory" },
-  {
-    formula: "CuS",
-    steps: [
-      {
-        from: "220",
-        to: "500",
-        leaves: [{ formula: "S", coefficient: "1/2" }],
-        remains: [{ formula: "Cu2S", coefficient: "1/2" }],
-      },
-    ],
-    note: "without air",
-    source: "memory",
-  },
-  {
-    formula: "Ca2B6O11·5H2O",
-    steps: [
-      {
-        from: "350",
-        to: "400",
-        approx: true,
-        leaves: [{ formula: "H2O", coefficient: "5" }],
-        remains: [{ formula: "Ca2B6O11", coefficient: "1" }],
-      },
-    ],
-    note: "crackles",
-    source: "memory",
-  },
+  { formula: "CuS", steps: [{ from: "220", to: "500", leaves: [{ formula: "S", coefficient: "1/2" }], remains: [{ formula: "Cu2S", coefficient: "1/2" }] }], note: "without air", source: "memory" },
+  { formula: "Ca2B6O11·5H2O", steps: [{ from: "350", to: "400", approx: true, leaves: [{ formula: "H2O", coefficient: "5" }], remains: [{ formula: "Ca2B6O11", coefficient: "1" }] }], note: "crackles", source: "memory" },
 ]);

@@ -25,7 +25,6 @@ export interface FormationRow {
   readonly note?: string;
 }
 
-// biome-ignore format: a table, one substance a line
 export const FORMATION = /* @__PURE__ */ once((): readonly FormationRow[] => [
   { formula: "O2", state: "g", name: "oxygen", enthalpy: "0", gibbs: "0", heatCapacity: "29.355", source: "nbs1982" },
   { formula: "O2", state: "aq", name: "dissolved oxygen", enthalpy: "-11.7", gibbs: "16.4", source: "nbs1982" },

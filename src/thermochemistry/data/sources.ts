@@ -4,12 +4,7 @@ import { citation, type Sources } from "../../foundation/source";
 import { ionSources } from "../../ion/data/sources";
 
 export const thermochemistrySources = {
-  codata1989: {
-    title: "CODATA Key Values for Thermodynamics",
-    year: 1989,
-    access: "spot-checked, else from memory",
-    fromMemory: "partly",
-  },
+  codata1989: { title: "CODATA Key Values for Thermodynamics", year: 1989, access: "spot-checked, else from memory", fromMemory: "partly" },
 } as const satisfies Sources;
 
 /** What a row of this layer may name. */
