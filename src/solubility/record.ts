@@ -80,7 +80,13 @@ export class ToldSolubility extends SolubilityMethods implements Solubility {
   }
 }
 
-const KINDS: readonly SolubilityKind[] = ["tabulated", "converted", "interpolated", "near a single figure"];
+const KINDS: readonly SolubilityKind[] = [
+  "tabulated",
+  "converted",
+  "interpolated",
+  "extrapolated",
+  "near a single figure",
+];
 const KNOWN_AS: readonly SolubilityBasis[] = ["evaluated", "measured", "compiled", "converted", "memory"];
 const ABSOLUTE_ZERO = -273.15;
 const HOTTEST = 1000;

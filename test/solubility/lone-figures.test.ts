@@ -47,6 +47,41 @@ describe("a lone figure", () => {
   });
 });
 
+describe("a curve that begins at 25 °C", () => {
+  // of 414 solutes; the room of the library is 20 °C
+  it("answers at 20 °C, as saying so: 181 g of ammonium thiocyanate and 10.2 g of hydrogen phthalate at 25 °C", () => {
+    for (const formula of ["NH4SCN", "KHC8H4O4", "NH4IO3", "Cd(ClO4)2", "MgCr2O7", "Mn(IO3)2", "K2MoO4"]) {
+      const answer = solubilityOf(formula, "20 °C");
+      expect(answer.kind, formula).toBe("extrapolated");
+      expect(answer.warnings.join(), formula).toContain("below the coldest figure, which is at 25 °C");
+    }
+    // Stephen and Stephen 1963 print 170 g at 20 °C (memory)
+    const thiocyanate = solubilityOf("NH4SCN", "20 °C").perHundredGramsWater;
+    expect(Math.abs(thiocyanate.in("g").toNumber() - 170)).toBeLessThan(2 * thiocyanate.in("g").toNumber() * 0.04);
+    expect(solubilityOf("NaHSO4", "20 °C").kind).toBe("near a single figure");
+    expect(trySolubilityOf("Sr(NO2)2", "20 °C").ok, "ten kelvin are too far").toBe(false);
+  });
+
+  it("covers the measured figure five kelvin below a figure with twice its uncertainty, for nineteen curves in twenty", () => {
+    const inside = SOLUBILITY().flatMap(({ formula, points }) =>
+      points.slice(0, -1).flatMap(([near, grams], i) => {
+        const [far, farther] = points[i + 1]!;
+        const [below, here, beyond] = [near - 5, near, far].map((at) => trySolubilityOf(formula, `${at} °C`));
+        if (!below!.ok || !here!.ok || !beyond!.ok || near < 10) return [];
+        const solids = [below!, here!, beyond!].map((s) => s.value!.solidPhase);
+        if (new Set(solids).size > 1) return [];
+        const [s, t] = [Number(grams), Number(farther)];
+        const x = (at: number) => -1000 / (at + 273.15);
+        const change = (Math.log(s / t) / (x(near) - x(far))) * (x(near - 5) - x(near));
+        const found = Math.log(below!.value!.perHundredGramsWater.in("g").toNumber() / s);
+        return [Math.abs(found - change) <= 2 * 0.3 * Math.abs(change) + 1e-3];
+      }),
+    );
+    expect(inside.length).toBeGreaterThan(500);
+    expect(inside.filter(Boolean).length / inside.length).toBeGreaterThan(0.95);
+  });
+});
+
 describe("a converted solubility product", () => {
   const converted = SOLUBILITY().filter(({ knownAs }) => knownAs === "converted");
 

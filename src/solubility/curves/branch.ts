@@ -31,7 +31,7 @@ export interface Branch {
 /** A branch is run out to a change of solid over at most this many kelvin from its own figures. */
 const RUN_OUT = 12;
 /** Share of the change in ln S over the run-out taken as its standard deviation when only one side can be run out. */
-const ONE_SIDED_SPREAD = 0.3;
+export const ONE_SIDED_SPREAD = 0.3;
 
 const ABSOLUTE_ZERO = 273.15;
 /** Minus a thousand over the absolute temperature, which rises with it: what curves are straight against. */
@@ -59,11 +59,11 @@ function pieces(row: SolubilityRow): Piece[] {
 }
 
 /**
- * ln S at a change of solid, run out in a straight line from the two nearest figures of one branch. Straight in ln S:
+ * ln S at a change of solid or just below the coldest figure, run out in a straight line from the two nearest figures of one branch. Straight in ln S:
  * beyond the figures the scale of the solid is too steep, since it leaves out that salt solutions are not ideal (for
  * sodium sulfate at 32.38 °C it gives 52.8 g, ln S gives 49.5 g, and 49.7 g is measured).
  */
-function runOut(near: Knot | undefined, far: Knot | undefined, celsius: number) {
+export function runOut(near: Knot | undefined, far: Knot | undefined, celsius: number) {
   if (near === undefined || far === undefined) return undefined;
   const distance = Math.abs(celsius - near.celsius);
   if (distance > RUN_OUT) return undefined;

@@ -6,10 +6,13 @@ import type { SolubilityBasis, SolubilityRow } from "../data/curves";
 import type { SourceKey } from "../data/sources";
 import { SolubilityError } from "../error";
 import { anionsOf } from "../precipitating/ions";
-import { type Branch, branchesOf, onBranch } from "./branch";
+import { type Branch, branchesOf, ONE_SIDED_SPREAD, onBranch, runOut } from "./branch";
 
-/** How a figure at a temperature came about; "converted" is an ideal figure from a solubility product, at its temperature. */
-export type SolubilityKind = "tabulated" | "converted" | "interpolated" | "near a single figure";
+/**
+ * How a figure at a temperature came about; "converted" is an ideal figure from a solubility product, at its temperature,
+ * "extrapolated" a curve run out by a few kelvin below its coldest figure.
+ */
+export type SolubilityKind = "tabulated" | "converted" | "interpolated" | "extrapolated" | "near a single figure";
 
 /** One part of the uncertainty of a solubility, as a relative standard uncertainty. */
 export interface UncertaintyPart {
@@ -85,8 +88,9 @@ function figureBeside(row: SolubilityRow, [celsius, grams]: readonly [number, st
   return { celsius, grams, solid, text: `${grams} g at ${celsius} °C${solid === undefined ? "" : ` over ${solid}`}` };
 }
 
-function nearOf({ knownAs, points }: SolubilityRow): number {
-  if (points.length > 1) return NEAR_AMONG_SOLIDS;
+/** How far the lone figure of a branch speaks; below the coldest figure of all the table names no other solid. */
+function nearOf({ knownAs, points }: SolubilityRow, celsius: number): number {
+  if (points.length > 1) return celsius < points[0]![0] ? NEAR : NEAR_AMONG_SOLIDS;
   return knownAs === "converted" ? NEAR_CONVERTED : NEAR;
 }
 
@@ -107,8 +111,8 @@ function refuseUnread(row: SolubilityRow, celsius: number, { solid, knots }: Bra
         : `${formula} is known from ${points[0]![0]} to ${points.at(-1)![0]} °C; a figure at ${celsius} °C${over} is missing`;
   const figures = `nearest: ${nearest.map(({ text }) => text).join(" and ")}`;
   const ask = lone
-    ? `ask within ${nearOf(row)} K of ${from} °C, or measure`
-    : "solubilities are not extrapolated; measure, or pass your own figure";
+    ? `ask within ${nearOf(row, celsius)} K of ${from} °C, or measure`
+    : `solubilities are not extrapolated, but for ${NEAR} K below the coldest figure; measure, or pass your own figure`;
   throw new SolubilityError(lone ? "solubility.far-from-single-figure" : "solubility.outside-range", problem, {
     hint: `${figures}; ${ask}${row.note === undefined ? "" : ` (${row.note})`}`,
     details: { formula, celsius, from, to, solid, nearest: nearest.map(({ text: _, ...figure }) => figure) },
@@ -144,23 +148,40 @@ export function readCurve(row: SolubilityRow, celsius: number): Reading {
   const last = knots[knots.length - 1]!;
   if (knots.length === 1) {
     const distance = Math.abs(celsius - first.celsius);
-    if (distance > nearOf(row)) refuseUnread(row, celsius, branch);
+    if (distance > nearOf(row, celsius)) refuseUnread(row, celsius, branch);
     if (distance > 0 && row.changesWithin !== undefined) refuseUnplaced(row, celsius);
     const value = first.grams;
     const kind = distance > 0 ? "near a single figure" : row.knownAs === "converted" ? "converted" : "tabulated";
     return { row, celsius, branch, value, printed: first.text, slope: 0, kind };
   }
   if (celsius < first.celsius || celsius > last.celsius) {
-    refuseUnread(row, celsius, branch);
+    return belowColdest(row, celsius, branch) ?? refuseUnread(row, celsius, branch);
   }
   if (printed === undefined && row.changesWithin !== undefined) refuseUnplaced(row, celsius);
   const { value, slope } = onBranch(branch, celsius);
   return { row, celsius, branch, value, printed, slope, kind: printed === undefined ? "interpolated" : "tabulated" };
 }
 
+/** A curve that begins at 25 °C speaks for a room of 20 °C, none for ice: its two coldest figures in a straight line of ln S against 1/T. */
+function belowColdest(row: SolubilityRow, celsius: number, branch: Branch): Reading | undefined {
+  const [near, far] = branch.knots;
+  const distance = row.points[0]![0] - celsius;
+  if (near === undefined || near.celsius !== row.points[0]![0] || distance <= 0 || distance > NEAR || celsius < 0)
+    return undefined;
+  const end = runOut(near, far, celsius);
+  if (end === undefined) return undefined;
+  const value = Math.exp(end.logarithm);
+  const slope = (near.grams - value) / distance;
+  return { row, celsius, branch, value, printed: undefined, slope, kind: "extrapolated" };
+}
+
 /** Parts of the uncertainty that come from how the figure was read. */
-function readingParts({ celsius, branch, printed, kind }: Reading): UncertaintyPart[] {
+function readingParts({ celsius, branch, printed, kind, value }: Reading): UncertaintyPart[] {
   const [first] = branch.knots;
+  if (kind === "extrapolated") {
+    const relative = ONE_SIDED_SPREAD * Math.abs(Math.log(value / first!.grams));
+    return [{ cause: "run out below the coldest figure", relative }];
+  }
   if (branch.knots.length > 1) {
     const parts = betweenKnots(branch, celsius);
     if (printed !== undefined) parts.push(digitsPart(printed));
@@ -241,6 +262,8 @@ export function warningsOf(reading: Reading): string[] {
   const { knots, solid } = branch;
   const spread = competingPart(reading);
   const warnings = knots.length === 1 ? [`rests on a single figure at ${knots[0]!.celsius} °C`] : [];
+  if (reading.kind === "extrapolated")
+    warnings.push(`run out below the coldest figure, which is at ${knots[0]!.celsius} °C`);
   if (row.knownAs === "converted") warnings.push(...convertedWarnings(row));
   else if (row.knownAs === "memory") warnings.push("recalled from memory, not confirmed in a source");
   else if (row.weak === true) warnings.push("a weak figure: measure before relying on it");
