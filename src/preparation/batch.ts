@@ -1,6 +1,5 @@
 // Everything about a batch that follows from what is put into it. Plan and run are the same sums; a run puts in what was
 // really weighed, and only what is looked at is worked out again.
-import { isWater } from "../formula/crystal-water";
 import { lazily } from "../foundation/lazy";
 import type { Quantity } from "../quantity";
 import { type Account, accountFor, massFor } from "./account";
@@ -11,7 +10,6 @@ import { type Cost, costOf } from "./cost";
 import { type Crystallising, crystallisingOf } from "./crystallising";
 import { type DissolvingHeat, dissolvingHeatOf } from "./dissolving-heat";
 import { exact } from "./exact";
-import { fateOf } from "./fate";
 import { type Feed, feedsOf, type Liquor, liquorOf } from "./feed";
 import { type Heat, heatOf } from "./heat";
 import { type Dissolved, type Isolation, isolationOf, type WashSchedule } from "./isolation";
@@ -24,7 +22,7 @@ import { isPeroxide, type Role, ranksOf, rolesOf } from "./procedure/roles";
 import { type ProcedureStep, stepsOf } from "./procedure/step";
 import type { StepCautions } from "./safety/step-cautions";
 import type { Setting } from "./setting";
-import { formulaFrom, nameOfFormula } from "./species";
+import { coreOf, formulaFrom, nameOfFormula, speciesAside } from "./species";
 import { type GasEvolved, gasesOf, isGas, type Vessel, vesselFor } from "./vessel";
 import { type ByProduct, byProductsOf, type Waste, wasteOf } from "./waste";
 
@@ -81,24 +79,12 @@ export interface Batch {
   readonly unknown: readonly string[];
 }
 
-/** Species that stay in the liquor: by-products that do not leave as gas, fall out or are the product; soluble excess. */
-function dissolvedIn(setting: Setting, account: Account, feeds: readonly Feed[]): Dissolved[] {
-  const { products, product, materials } = setting;
-  const byProducts = products
-    .map((species, i) => ({ species, amount: account.formed[i]!.amount }))
-    .filter(
-      ({ species }) =>
-        species !== product &&
-        !isWater(species.formula) &&
-        !isGas(species.formula, setting.wet) &&
-        fateOf(species.formula, setting.temperature).fallsOut !== true,
-    );
-  const excess = materials.flatMap(({ species }, i) => {
-    const feed = feeds[i]!;
-    const dissolves = !species.isWater && !isPeroxide(materials[i]!) && (feed.how === "solid" ? feed.dissolves : true);
-    return dissolves ? [{ species, amount: account.supplied[i]!.left }] : [];
-  });
-  return [...byProducts, ...excess];
+/** What is dissolved once everything has reacted, beside what the liquor keeps of the product. */
+function dissolvedIn({ product }: Setting, { liquor }: Work): Dissolved[] {
+  const own = coreOf(product.formula);
+  return (liquor?.books.dissolved ?? [])
+    .filter(({ matter }) => matter.key !== own)
+    .map(({ matter, amount }) => ({ species: speciesAside(matter.formula), amount }));
 }
 
 /** What is poured away: filtrates and washings, less the water boiled off a mother liquor. */
@@ -252,7 +238,7 @@ export function batchOf(
             rule: "water = added + from crystals and reaction",
           });
     },
-    dissolved: () => dissolvedIn(setting, account, batch.feeds),
+    dissolved: () => dissolvedIn(setting, inner.work),
   });
   const batch: Batch = lazily<Batch>({
     materialBalance: () => account,

@@ -13,7 +13,7 @@ import { fateOf } from "./fate";
 import type { Material } from "./material";
 import { isPeroxide, type Role } from "./procedure/roles";
 import type { Setting } from "./setting";
-import type { Species } from "./species";
+import { coreOf, type Species } from "./species";
 import { isGas } from "./vessel";
 
 /** Water that a strong solution is poured into. */
@@ -310,9 +310,11 @@ export function liquorOf(
 ): Liquor {
   if (water === undefined) return { water: undefined, check: undefined, missing };
   // What came as a solution and is partly used up cannot fall out of the same water.
-  const thinner = new Set(materials.filter((_, i) => feeds[i]!.how === "solution").map((material) => material.species));
+  const thinner = new Set(
+    materials.filter((_, i) => feeds[i]!.how === "solution").map(({ species }) => coreOf(species.formula)),
+  );
   const substances = dissolvedIn
-    .filter(({ species, amount }) => amount.isPositive() && !thinner.has(species))
+    .filter(({ species, amount }) => amount.isPositive() && !thinner.has(coreOf(species.formula)))
     .map(({ species, amount }) => ({ formula: species.formula, amount }));
   const check =
     substances.length === 0 || !water.isPositive()

@@ -50,7 +50,10 @@ export function speciesOf(side: BalancedEquation["reactants"]): Species[] {
 }
 
 /** What takes no part in an equation. */
-export const speciesAside = (formula: Formula): Species => speciesOf([{ formula, coefficient: 0n }])[0]!;
+export const speciesAside = (formula: Formula): Species =>
+  asides(formula.toString(), () => speciesOf([{ formula, coefficient: 0n }])[0]!);
+
+const asides = /* @__PURE__ */ remembering<Species>(300);
 
 /** A formula of a request, read once: its texts and its water are then known to every plan that names it again. */
 const readOnce = /* @__PURE__ */ remembering<Formula>(500);

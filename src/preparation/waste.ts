@@ -12,7 +12,7 @@ import { fateOf } from "./fate";
 import type { Dissolved } from "./isolation";
 import { madeOf } from "./made-of";
 import type { Setting } from "./setting";
-import type { Species } from "./species";
+import { coreOf, type Species } from "./species";
 import { isGas } from "./vessel";
 import { SODA, type Treatment, treatmentOf } from "./waste-treatment";
 
@@ -159,7 +159,7 @@ export function byProductsOf(
           why: "the liquor holds a cyanide: it is collected as it is, never boiled down",
         },
       ];
-    const others = inLiquor.filter((d) => d.species !== species).map(mass);
+    const others = inLiquor.filter((d) => coreOf(d.species.formula) !== coreOf(species.formula)).map(mass);
     const share = others.length === 0 ? exact("0 %") : sum(others).dividedBy(formed.mass).to("%");
     const isPure = share.compare(planned("cleanEnough")) <= 0;
     const strength =
