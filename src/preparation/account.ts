@@ -5,6 +5,7 @@ import { minimum, type Quantity, quantity } from "../quantity";
 import { PlanError } from "./error";
 import { exact } from "./exact";
 import type { Material } from "./material";
+import { baseAmong, baseForAcids } from "./procedure/neutralising";
 import { nameOfFormula, type Species } from "./species";
 
 /** What one material contributes. */
@@ -80,7 +81,19 @@ export function accountFor(
         : portions[i]!;
     return material.amountIn(portion);
   });
-  return accountOfAmounts(materials, portions, amounts, reactants, products);
+  return accountOfAmounts(materials, portions, lessForAcids(materials, portions, amounts), reactants, products);
+}
+
+/** Base that acid in the shop materials uses makes no product. */
+function lessForAcids(
+  materials: readonly Material[],
+  portions: readonly Quantity[],
+  amounts: readonly Quantity[],
+): readonly Quantity[] {
+  const base = materials.some(({ also }) => also.length > 0) ? baseAmong(materials) : undefined;
+  if (base === undefined) return amounts;
+  const used = baseForAcids(materials, portions, base);
+  return amounts.map((amount, i) => (materials[i] === base ? amount.minus(used) : amount));
 }
 
 /** The account for amounts of substance already known, in the order of `materials`. */

@@ -6,6 +6,7 @@ import { type Account, accountFor, massFor } from "./account";
 import { type Candidate, candidatesFor } from "./candidates";
 import { type Check, checksOf } from "./checks";
 import type { Contents } from "./contents/contents";
+import type { Entry } from "./contents/entry";
 import { type Cost, costOf } from "./cost";
 import { type Crystallising, crystallisingOf } from "./crystallising";
 import { type DissolvingHeat, dissolvingHeatOf } from "./dissolving-heat";
@@ -13,17 +14,16 @@ import { exact } from "./exact";
 import { type Feed, feedsOf, type Liquor, liquorOf } from "./feed";
 import { type Heat, heatOf } from "./heat";
 import { type Dissolved, type Isolation, isolationOf, type WashSchedule } from "./isolation";
-import type { Material } from "./material";
 import { type Pace, paceOf } from "./pace";
 import { POT, type Work } from "./procedure/bench";
 import { kindOf } from "./procedure/kind";
 import { workOf } from "./procedure/procedures";
-import { isPeroxide, type Role, ranksOf, rolesOf } from "./procedure/roles";
+import { type Role, ranksOf, rolesOf } from "./procedure/roles";
 import { type ProcedureStep, stepsOf } from "./procedure/step";
 import type { StepCautions } from "./safety/step-cautions";
 import type { Setting } from "./setting";
-import { coreOf, formulaFrom, nameOfFormula, speciesAside } from "./species";
-import { type GasEvolved, gasesOf, isGas, type Vessel, vesselFor } from "./vessel";
+import { coreOf, speciesAside } from "./species";
+import { type GasEvolved, gasesOf, type Vessel, vesselFor } from "./vessel";
 import { type ByProduct, byProductsOf, type Waste, wasteOf } from "./waste";
 
 /** How much of the product the liquor keeps although it falls out. */
@@ -99,17 +99,27 @@ function liquidsLeft({ drafts, liquor }: Work): Quantity | undefined {
   return volume ?? liquor?.volume;
 }
 
-/** Peroxide over what the equation uses decomposes, and its oxygen leaves as gas. */
-function oxygenOf(materials: readonly Material[], account: Account) {
-  return materials.flatMap((material, i) => {
-    const { left } = account.supplied[i]!;
-    if (!isPeroxide(material) || !left.isPositive()) return [];
-    const amount = left
-      .dividedBy(2)
-      .to("mol")
-      .named({ symbol: "n(O₂)", rule: "2 H2O2 -> 2 H2O + O2, of what is over" });
-    const O2 = formulaFrom("O2");
-    return [{ formed: { formula: nameOfFormula(O2), amount, mass: massFor(amount, O2) }, hill: "O2", gas: true }];
+/** All gas that the steps give off: of the equation, of acid that came along, of peroxide over the need. */
+function gasFormed({ drafts }: Work, { formed }: Account) {
+  const all = new Map<string, Entry>();
+  for (const { left } of drafts)
+    for (const { what, pot } of left)
+      for (const entry of what === "gas" ? pot.books.solids : []) {
+        const before = all.get(entry.matter.key);
+        all.set(
+          entry.matter.key,
+          before === undefined ? entry : { ...entry, amount: before.amount.plus(entry.amount) },
+        );
+      }
+  return [...all.values()].map(({ matter, amount }) => {
+    // What the equation alone gives has its working already.
+    const own = formed.find((one) => one.formula === matter.name && one.amount.compare(amount) === 0);
+    const named = amount.to("mol").named({ symbol: `n(${matter.name})`, rule: "what the steps give off" });
+    return {
+      formed: own ?? { formula: matter.name, amount: named, mass: massFor(named, matter.formula) },
+      hill: matter.key,
+      gas: true,
+    };
   });
 }
 
@@ -277,18 +287,7 @@ export function batchOf(
     filtrate: () => inner.work.filtrate?.contents,
     isolation: () => isolationOf(setting, theoreticalYield),
     liquor: () => liquorOf(batch.feeds, materials, inner.water, inner.full.missing, inner.dissolved, temperature),
-    gas: () =>
-      gasesOf(
-        [
-          ...products.map((species, i) => ({
-            formed: account.formed[i]!,
-            hill: species.formula.compositionText,
-            gas: isGas(species.formula, setting.wet),
-          })),
-          ...oxygenOf(materials, account),
-        ],
-        { temperature, pressure },
-      ),
+    gas: () => gasesOf(gasFormed(inner.work, account), { temperature, pressure }),
     vessel: () => {
       const intoAcid =
         batch.gas.length > 0 &&

@@ -77,6 +77,7 @@ const MATERIAL = {
   inExcess: true,
   aside: true,
   portion: true,
+  also: [{ form: true, share: true }],
   dissolve: { water: true, concentration: true, temperature: true },
   note: true,
 } as const satisfies Fields<ShelfMaterial>;

@@ -25,6 +25,8 @@ export interface Material {
   /** Water of crystallization of the form as sold, per formula unit. */
   readonly waters: Quantity;
   readonly excess: Quantity;
+  /** What else is in it, by mass of the whole. */
+  readonly also: readonly { readonly form: Formula; readonly share: Quantity }[];
   /** It is poured, not dissolved: a solution, or a liquid that mixes with water. */
   readonly isSolution: boolean;
   /** Mass fraction of the form, where it is told or can be looked up. */
@@ -309,6 +311,13 @@ function materialOf(shelf: ShelfMaterial, find: (form: Formula) => Species): Mat
     species,
     waters: watersOf(form),
     excess: shareOf(shelf.excess ?? exact("0 %"), `excess of ${name}`, "100", { label: `excess of ${name}` }),
+    also: (shelf.also ?? []).map(({ form: other, share }) => ({
+      form: formulaFrom(other),
+      share: shareOf(share, `share of ${String(other)} in ${name}`, "1", {
+        symbol: `w(${String(other)}, ${name})`,
+        label: `${String(other)} in ${name}`,
+      }),
+    })),
     isSolution,
     massFraction: how.massFraction,
     amountIn: how.amountIn,

@@ -112,7 +112,10 @@ function make(request: PlanRequest, stored?: readonly Figure[]): Before & { read
   const setting = settingOf(request);
   // Whatever the request can be refused for is refused here; what can only be unknown is worked out when asked for.
   const { cautions: found, acknowledged } = passGate(
-    mixOf({ ...setting, aside: setting.asides.map(({ form }) => form.toString()) }),
+    mixOf({
+      ...setting,
+      aside: [...setting.asides, ...setting.materials.flatMap(({ also }) => also)].map(({ form }) => form.toString()),
+    }),
     request,
   );
   const handlingLoss = shareOf(request.handlingLoss ?? planned("handlingLoss"), "handlingLoss", "1", {

@@ -29,6 +29,8 @@ export interface ShelfMaterial {
   readonly available?: Portion | undefined;
   /** Amount over what the equation asks for; 0 % unless told. */
   readonly excess?: QuantityLike<"number" | "mass fraction", `${number} %`> | undefined;
+  /** What else is in it, by mass of the whole: the acid and the iron of spent etchant. Acid among it uses base. */
+  readonly also?: readonly { readonly form: string | Formula; readonly share: MassFractionLike }[] | undefined;
   /** It takes no part in the equation: alcohol, acid against hydrolysis, charcoal, seed crystals. */
   readonly aside?: boolean | undefined;
   /** How much of what takes no part. */

@@ -15,6 +15,7 @@ import { inWantedForm } from "./in-form";
 import { type Material, type PortionDimension, portionOf, readAside, readMaterial } from "./material";
 import type { Room } from "./pace";
 import { isAcidSalt, isBase, isHeatedDry, PROCEDURES } from "./procedure/kind";
+import { baseAmong, baseForAcids } from "./procedure/neutralising";
 import type { PlanRequest, Portion } from "./request";
 import { formulaFrom, type Species, speciesOf } from "./species";
 
@@ -223,11 +224,18 @@ function askedAs({ shelf }: Material, { scale }: PlanRequest): PortionDimension 
 
 /** Exact portions for an extent, excess included. */
 function portionsFor({ materials, request }: Setting, extent: Quantity): Quantity[] {
-  return materials.map((material) => {
+  const needs = materials.map((material) => {
     const need = extent.times(material.species.coefficient).times(exact("1").plus(material.excess));
     const part = partOf(material, materials);
-    return material.portionFor(part === undefined ? need : need.times(part), askedAs(material, request));
+    return part === undefined ? need : need.times(part);
   });
+  const asked = (material: Material, need: Quantity): Quantity => material.portionFor(need, askedAs(material, request));
+  const portions = materials.map((material, i) => asked(material, needs[i]!));
+  // Acid that a shop material brings along uses base before the product forms.
+  const base = materials.some(({ also }) => also.length > 0) ? baseAmong(materials) : undefined;
+  if (base === undefined) return portions;
+  const more = baseForAcids(materials, portions, base);
+  return materials.map((material, i) => (material === base ? asked(material, needs[i]!.plus(more)) : portions[i]!));
 }
 
 /** Volumes are proportional to the extent: one mole's batch tells how much a vessel takes. */
@@ -280,7 +288,9 @@ const exactText = (q: Quantity): Quantity => quantity({ value: q.value.toPrecisi
 /** The species that runs out first: decided before anything is rounded. */
 function limitingIn({ materials, product, request: { scale } }: Setting): Species {
   const isMeant = materials.filter(({ shelf }) => shelf.inExcess !== true);
-  const all = isMeant.length > 0 ? isMeant : materials;
+  const base = materials.some(({ also }) => also.length > 0) ? baseAmong(materials) : undefined;
+  const some = isMeant.filter((one) => one !== base);
+  const all = some.length > 0 ? some : isMeant.length > 0 ? isMeant : materials;
   const least = minimum(all.map(({ excess }) => excess));
   const tied = all.filter(({ excess }) => excess.compare(least) <= 0);
   const key = keyElement(product.formula);

@@ -402,3 +402,34 @@ describe("what the person asked for", () => {
     expect(measure.text).toMatch(/^Measure 100 mL \(105 g\) of the acid/);
   });
 });
+
+describe("spent etchant, which contains acid beside copper", () => {
+  const {
+    steps,
+    weighings,
+    gas: all,
+  } = plan(
+    "CuCl2 + Na2CO3 + H2O -> Cu2(OH)2CO3 + NaCl + CO2",
+    "Cu2(OH)2CO3",
+    [
+      { name: "soda", form: "Na2CO3" },
+      { name: "etchant", form: "CuCl2", strength: "13.445 %", also: [{ form: "HCl", share: "3.646 %" }] },
+    ],
+    { material: "etchant", portion: "100.0 g" },
+  );
+
+  it("takes soda for both: 0.1 mol for the copper and 0.05 mol for 0.1 mol of acid, 0.15 × 105.99 = 15.9 g", () => {
+    const soda = weighings.find((w) => w.material === "soda")!;
+    expect(grams(soda.portion)).toBeGreaterThan(15.89);
+    expect(grams(soda.portion)).toBeLessThan(16.05);
+  });
+
+  it("gives the gas of both: 0.05 mol each, 4.4 g, and leaves no acid", () => {
+    const adding = step(steps, "add", 1);
+    const gas = adding.left.reduce((sum, one) => sum + (one.what === "gas" ? grams(one.contents.mass) : 0), 0);
+    expect(gas).toBeCloseTo(4.4, 1);
+    expect(all.map((one) => one.amount.in("mol").toNumber().toFixed(3))).toEqual(["0.100"]);
+    expect(adding.after.dissolved.map((s) => s.formula)).not.toContain("HCl");
+    expect(adding.before.dissolved.map((s) => s.formula)).toContain("HCl");
+  });
+});

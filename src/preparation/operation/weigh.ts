@@ -8,17 +8,22 @@ import { type Done, done } from "./operation";
 
 /** The portion of a material as it stands in its weighing vessel. */
 export function weigh(material: Material, portion: Quantity, amount: Quantity, before: Pot): Done {
-  const { form, isSolution, shelf } = material;
+  const { form, isSolution, shelf, also } = material;
   const matter = matterOf(form);
   const mass = material.massOf(portion);
   const own = amount.times(matter.molarMass).to("g");
-  const rest = mass?.minus(own) ?? exact("0 g");
+  const others =
+    mass === undefined ? [] : also.map((one) => ({ matter: matterOf(one.form), mass: mass.times(one.share) }));
+  const rest = others.reduce((left, one) => left.minus(one.mass), mass?.minus(own) ?? exact("0 g"));
   const waterMissing = mass === undefined ? [`density of ${shelf.name}, for the water in it`] : [];
   const pure = matter.isWater
     ? before.plusWater(own)
     : isSolution
       ? before.plusDissolved(matter, amount).plusWater(rest)
       : before.plusSolid(matter, amount, "put in").with({ other: rest.isPositive() ? rest : exact("0 g") });
-  const after = pure.with({ waterMissing });
+  const after = others.reduce((pot, one) => {
+    const n = one.mass.dividedBy(one.matter.molarMass).to("mol");
+    return isSolution ? pot.plusDissolved(one.matter, n) : pot.plusSolid(one.matter, n, "put in");
+  }, pure.with({ waterMissing }));
   return done("weigh", before, after, [after]);
 }

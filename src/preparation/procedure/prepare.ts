@@ -19,6 +19,7 @@ import { isGas } from "../vessel";
 import { putAsides, weighAside } from "./asides";
 import { type Bench, type Look, POT, type Telling } from "./bench";
 import { warmingOfDilution } from "./heat-of-dilution";
+import { acidsIn, baseAmong, neutralisation } from "./neutralising";
 import { protectionOf } from "./protection";
 import { isByLye, isLye, isPeroxide } from "./roles";
 import { about, celsius, grams, lasting, litres, percent, water } from "./words";
@@ -32,6 +33,7 @@ export function asRead({ steps }: Setting, portion: Quantity): string {
 /** Weigh or measure every material. */
 export function weighAll(bench: Bench): void {
   const { setting, portions, account } = bench.frame;
+  const alsoAcid = setting.materials.some(({ also }) => also.length > 0);
   setting.materials.forEach((material, i) => {
     const { name } = material.shelf;
     const portion = portions[i]!;
@@ -44,7 +46,9 @@ export function weighAll(bench: Bench): void {
     const like = other !== undefined && material.likeWater() ? ", taken to be about as heavy as water" : "";
     const beside = other === undefined ? "" : ` (${other.dimension === "mass" ? grams(other) : litres(other)}${like})`;
     const verb = portion.dimension === "volume" ? "Measure" : "Weigh";
-    bench.did(name, weigh(material, portion, account.supplied[i]!.amount, bench.in(name)), {
+    // The account leaves out the base that acid in a shop material uses; on the balance it is there.
+    const whole = alsoAcid ? material.amountIn(portion) : account.supplied[i]!.amount;
+    bench.did(name, weigh(material, portion, whole, bench.in(name)), {
       say: () => `${verb} ${asRead(setting, portion)}${beside} of the ${name}.`,
       materials: [name],
       amounts: other === undefined ? [portion] : [portion, other],
@@ -204,6 +208,19 @@ function peroxideLeft(bench: Bench): Reaction[] {
   });
 }
 
+/** Acid that came along in a shop material is neutralised by the base of the plan. */
+function acidsUsed(bench: Bench): Reaction[] {
+  const { materials } = bench.frame.setting;
+  const base = baseAmong(materials);
+  if (base === undefined) return [];
+  return materials.flatMap((material, i) =>
+    acidsIn(material, bench.frame.portions[i]!).flatMap(({ acid, amount }): Reaction[] => {
+      const found = neutralisation(base.form, acid);
+      return found === undefined ? [] : [{ terms: found.terms, extent: amount.dividedBy(found.acids) }];
+    }),
+  );
+}
+
 /** Hydroxido complexes that metals go into lye as, with its alkali metal for M. */
 const IN_LYE: Readonly<Record<string, string>> = { Al: "M[Al(OH)4]", Zn: "M2[Zn(OH)4]", Sn: "M2[Sn(OH)4]" };
 
@@ -329,7 +346,7 @@ export function combine(bench: Bench): void {
     stage === undefined
       ? [main]
       : [stage.back, { ...main, terms: main.terms.filter(({ matter }) => matter.key !== stage.gas.key) }];
-  const reactions = [...last, ...peroxideLeft(bench)];
+  const reactions = [...acidsUsed(bench), ...last, ...peroxideLeft(bench)];
   const settle = (pot: Pot): Pot => settled(bench, pot);
   rest.forEach((i, at) => {
     const isLast = at === rest.length - 1;
