@@ -164,6 +164,13 @@ describe("yield", () => {
     expect(percentYield("90 g", "100 g", { moisture: "0 %" }).in("%").toString()).toBe("90");
   });
 
+  test("says of a yield over 100 % that it is more than the theory allows, unless its doubt reaches down to it", () => {
+    const said = (yield_: ReturnType<typeof percentYield>) => explain(yield_).assumptions.join();
+    expect(said(percentYield("12 g", "10 g"))).toContain("more than the theory allows");
+    expect(said(percentYield("10.02(5) g", "10 g"))).toBe("");
+    expect(said(percentYield("12 g", "10 g", { moisture: "20 %" }))).toBe("");
+  });
+
   test("may be asked as the hydrate that is weighed", () => {
     const crystals = theoreticalYield("ZnO + H2SO4 -> ZnSO4 + H2O", "ZnSO4·7H2O", { ZnO: "1 mol" });
     expect(crystals.in("g").toNumber()).toBeCloseTo(287.5, 1);

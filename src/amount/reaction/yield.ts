@@ -55,7 +55,7 @@ export function theoreticalYield(
  * @param actual - mass of product obtained, > 0, dry and pure unless `purity` says otherwise
  * @param theoretical - the most that was possible, > 0, from {@link theoreticalYield}
  * @param purity - assay and moisture of what was weighed
- * @returns yield in %, with the uncertainty of both
+ * @returns yield in %, with the uncertainty of both; one that is over 100 % beyond doubt says so among its assumptions
  * @throws {AmountError} `amount.not-positive`, `amount.fraction-above-one`
  * @throws {QuantityError} `quantity.wrong-dimension`
  * @category Yield
@@ -70,10 +70,21 @@ export function percentYield(actual: MassLike, theoretical: MassLike, purity: Pu
   if (moisture !== undefined)
     pure = pure.times(quantity("1").minus(moistureOf(moisture, "moisture", { symbol: "w(moisture)" })));
   if (assay !== undefined) pure = pure.times(assayOf(assay, "assay", { symbol: "w(product)" }));
-  return pure
-    .dividedBy(most)
-    .to("%")
-    .named({ symbol: "yield", rule: `yield = ${pure === got ? "" : "pure "}mass obtained / theoretical mass` });
+  const share = pure.dividedBy(most).to("%");
+  return share.named({
+    symbol: "yield",
+    rule: `yield = ${pure === got ? "" : "pure "}mass obtained / theoretical mass`,
+    ...(isBeyondTheory(share) ? { assumption: BEYOND_THEORY } : {}),
+  });
+}
+
+const BEYOND_THEORY =
+  "what was weighed is all product, although it is more than the theory allows: it may be wet, unwashed or of another formula";
+
+/** Over 100 % by more than twice its standard uncertainty. */
+function isBeyondTheory(share: Quantity): boolean {
+  const doubt = share.standardUncertainty?.times(2) ?? 0;
+  return share.in("%").minus(doubt).greaterThan(100);
 }
 
 /**
