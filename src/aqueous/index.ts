@@ -14,13 +14,14 @@ export type { AtPH, OverPH, OverPHRequest } from "./composition/over-ph";
 export { solidsOverPH } from "./composition/over-ph";
 export type { PictureSize } from "./composition/picture";
 export { overPHDiagram, titrationDiagram } from "./composition/picture";
-export type { AdditionOptions, Reagent } from "./dose/addition";
+export type { AdditionOptions } from "./dose/addition";
 export type { AlongRequest, Stretch } from "./dose/along";
 export { solidsAlongAddition } from "./dose/along";
 export type { BufferPair, BufferRecipe, BufferRequest } from "./dose/buffer";
 export { bufferCapacity, bufferRecipe } from "./dose/buffer";
 export type { Dose, DoseRequest, Redissolving, RedissolvingRequest } from "./dose/dose";
 export { doseToPH, redissolving } from "./dose/dose";
+export type { Reagent } from "./dose/reagent";
 export type {
   CurvePoint,
   EndPoint,

@@ -201,6 +201,30 @@ describe("doses", () => {
     expect(dose.amount.value.toNumber() / held.dose["OH-"]!.value.toNumber()).toBeCloseTo(1, 2);
   });
 
+  it("takes a good of the shop by its name, at its usual strength, and says so", () => {
+    const soda = { volume: "1 L", dissolved: [{ formula: "Na2CO3", concentration: "0.1 mol/L" }] } as const;
+    const vinegar = doseToPH({ solution: soda, to: 7, with: "vinegar" });
+    const acid = doseToPH({ solution: soda, to: 7, with: { formula: "CH3COOH", strength: "50 g/L" } });
+    // 50 g/L over 60.05 g/mol is 0.8326 mol/L
+    expect(acid.volume!.in("mL").toNumber() / ((1000 * acid.amount.in("mol").toNumber()) / 0.8326)).toBeCloseTo(1, 4);
+    expect(vinegar.volume!.in("mL").toNumber()).toBeCloseTo(acid.volume!.in("mL").toNumber(), 6);
+    // 40 to 60 g/L: at least 11.5 % of the volume
+    expect(vinegar.volume!.standardUncertainty!.dividedBy(vinegar.volume!.value).toNumber()).toBeGreaterThan(0.115);
+    expect(vinegar.assumptions.join()).toContain("50.0 ± 5.8 g/L CH3COOH");
+    expect(vinegar.assumptions.join()).toContain("cleaning vinegar");
+    const crystals = doseToPH({
+      solution: { volume: "1 L", dissolved: [{ formula: "HCl", concentration: "0.1 mol/L" }] },
+      to: 6,
+      with: "washing soda",
+    });
+    // crystals of 98.5 %: 286.14 g/mol
+    const { amount, mass } = crystals;
+    expect(mass!.in("g").toNumber() / ((amount.in("mol").toNumber() * 286.14) / 0.985)).toBeCloseTo(1, 3);
+    expect(() => doseToPH({ solution: soda, to: 7, with: "moon dust" })).toThrowError(
+      expect.objectContaining({ name: "SubstanceError" }),
+    );
+  });
+
   it("tells what dissolves a solid again, and what does not", () => {
     const silver = redissolving({ solid: "AgCl", amountOfSolid: "0.01 mol", with: "NH3", water: "1 kg" });
     // s = sqrt(Ksp β2)·[NH3] with the tables' 9.75 and 7.22: 0.0543·[NH3] = 0.01, and 0.02 bound

@@ -1,8 +1,8 @@
 // Something added bit by bit to a mixture: the common ground of doses, titrations and redissolving.
 
 import { parseFormula } from "../../formula";
-import { type ConcentrationText, type Quantity, type QuantityLike, quantity } from "../../quantity";
-import { guard, positive } from "../argument";
+import { type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { guard } from "../argument";
 import { type FigureMaker, figureMaker } from "../composition/figures";
 import { AqueousError } from "../error";
 import { type GivenConstants, networkWith } from "../mixture/given";
@@ -31,13 +31,7 @@ import {
 } from "../mixture/request";
 import { crossing } from "../solve/root";
 import { type Figure, gradientOf, solutionOf } from "../solve/sensitivity";
-
-/** A reagent: a solution of a strength, or the substance itself. */
-export interface Reagent {
-  readonly formula: string;
-  /** Left out: the substance itself, without water. */
-  readonly concentration?: QuantityLike<"concentration", ConcentrationText>;
-}
+import { type Reagent, readReagent } from "./reagent";
 
 /** Conditions that every question of an addition may state. */
 export interface AdditionOptions {
@@ -89,13 +83,8 @@ export function readAddition(
   for (const { ingredient } of brought)
     if (ingredient.litres !== undefined)
       water = water.plus(ingredient.litres.times(quantity("1 kg/L"))).to("kg") as Quantity<"mass">;
-  const given: Reagent = typeof reagent === "string" ? { formula: reagent } : reagent;
-  guard.fields(given, { formula: true, concentration: true }, place);
-  guard.text(given.formula, `${place}.formula`);
-  const concentration =
-    given.concentration === undefined
-      ? undefined
-      : positive(given.concentration, "concentration", `${place}.concentration`, { symbol: `c(${given.formula})` });
+  const given = readReagent(reagent, place);
+  const { concentration } = given;
   const one = broughtBy(
     {
       formula: given.formula,

@@ -3,7 +3,8 @@ import { guard } from "../argument";
 import { AqueousError } from "../error";
 import type { Dissolved } from "../mixture/material";
 import { TOO_STRONG } from "../mixture/mixture";
-import { ADDITION_FIELDS, type AdditionOptions, pHNow, type Reagent, readAddition, solveAdded } from "./addition";
+import { ADDITION_FIELDS, type AdditionOptions, pHNow, readAddition, solveAdded } from "./addition";
+import type { Reagent } from "./reagent";
 
 /** A mixture, and a reagent added to it bit by bit. */
 export interface AlongRequest extends AdditionOptions {

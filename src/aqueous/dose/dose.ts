@@ -1,4 +1,5 @@
 // How much acid or base: to a pH, or until a solid has gone into solution again.
+import { massOf } from "../../amount";
 import { bisected } from "../../foundation/bisect";
 import type { MassText, NumberLike, Quantity, QuantityLike, VolumeText } from "../../quantity";
 import { guard, positive } from "../argument";
@@ -14,11 +15,11 @@ import {
   molesToPH,
   pHFigure,
   pHNow,
-  type Reagent,
   readAddition,
   solveAdded,
   solvedWith,
 } from "./addition";
+import { namedReagent, type Reagent } from "./reagent";
 
 /** A solution to dose, and with what. */
 export interface DoseRequest extends AdditionOptions {
@@ -29,7 +30,7 @@ export interface DoseRequest extends AdditionOptions {
     readonly dissolved: readonly Dissolved[];
   };
   readonly to: NumberLike | QuantityLike;
-  /** The reagent: a solution of some concentration, or the substance itself. */
+  /** The reagent: a solution of some strength, a formula for the substance itself, or a good of the shop by its name. */
   readonly with: Reagent | string;
 }
 
@@ -39,7 +40,11 @@ export interface Dose {
   readonly amount: Quantity<"amount of substance">;
   /** Of the reagent's solution; undefined for the substance itself. */
   readonly volume: Quantity<"volume"> | undefined;
+  /** Of the substance as it is weighed, at the usual assay of a good; undefined for a solution. */
+  readonly mass: Quantity<"mass"> | undefined;
   readonly pH: Quantity;
+  /** What was taken for a name of the shop. */
+  readonly assumptions: readonly string[];
 }
 
 const DOSE_FIELDS = {
@@ -65,7 +70,7 @@ export function waterOfSolution(
 }
 
 /** A dose as quantities: `figure` is what is brought to a value, so the amount moves against it. */
-function doseOf(addition: Addition, added: number, figure: Figure, label: string): Dose {
+function doseOf(addition: Addition, added: number, figure: Figure, label: string): Omit<Dose, "mass" | "assumptions"> {
   const { maker, slopeOf } = solvedWith(addition, added);
   const slope = slopeOf(figure);
   const { formula } = addition.reagent.ingredient;
@@ -91,9 +96,11 @@ function doseOf(addition: Addition, added: number, figure: Figure, label: string
 /**
  * How much acid or base brings a solution to a pH; solids that form and gas that leaves are counted.
  *
- * @param request - the solution with its volume, the pH, and the reagent with its concentration (mol/L)
- * @returns volume and amount of the reagent
+ * @param request - the solution with its volume, the pH, and the reagent: its formula with concentration (mol/L) or another
+ *   strength, or what the shop calls it, at its usual strength
+ * @returns volume or mass, and amount of the reagent; `assumptions` tells what a name of the shop was taken for
  * @throws {AqueousError} `aqueous.out-of-reach` if the reagent does not lead there; else as `aqueousComposition`
+ * @throws {SubstanceError} for a name that no shop knows; {@link AmountError} for a strength that cannot be read
  * @category In the beaker
  * @example
  * doseToPH({
@@ -101,6 +108,11 @@ function doseOf(addition: Addition, added: number, figure: Figure, label: string
  *   to: 8.3,
  *   with: { formula: "HCl", concentration: "1 mol/L" },
  * }).volume?.format({ decimals: 0, uncertainty: "none" }) // => "99 mL"
+ * doseToPH({
+ *   solution: { volume: "1 L", dissolved: [{ formula: "Na2CO3", concentration: "0.1 mol/L" }] },
+ *   to: 7,
+ *   with: "white vinegar",
+ * }).volume?.format({ decimals: 0, uncertainty: "none" }) // => "138 mL"
  */
 export function doseToPH(request: DoseRequest): Dose {
   guard.fields(request, DOSE_FIELDS, "request");
@@ -108,8 +120,12 @@ export function doseToPH(request: DoseRequest): Dose {
   const target = pHInput(request.to, "to").value.toNumber();
   const { dissolved } = request.solution;
   const water = waterOfSolution(request.solution, "solution");
-  const addition = readAddition({ water, dissolved }, request.with, request, "with");
-  return doseOf(addition, molesToPH(addition, target), scaled(pHFigure(addition.model)), `to pH ${target}`);
+  const { reagent, assay, assumptions } = namedReagent(request.with);
+  const addition = readAddition({ water, dissolved }, reagent, request, "with");
+  const dose = doseOf(addition, molesToPH(addition, target), scaled(pHFigure(addition.model)), `to pH ${target}`);
+  const pure = dose.volume === undefined ? massOf(dose.amount, dose.formula) : undefined;
+  const mass = assay === undefined || pure === undefined ? pure : pure.dividedBy(assay).to("g");
+  return { ...dose, mass: mass as Quantity<"mass"> | undefined, assumptions };
 }
 
 /** pH itself rather than −ln a(H+). */
@@ -190,7 +206,7 @@ export function redissolving(request: RedissolvingRequest): Redissolving {
   const amount = positive(request.amountOfSolid, "amount of substance", "amountOfSolid");
   const addition = readAddition(
     { water: request.water, dissolved: [...(request.dissolved ?? []), { formula: request.solid, amount }] },
-    request.with,
+    namedReagent(request.with).reagent,
     request,
     "with",
   );

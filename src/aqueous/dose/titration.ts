@@ -13,12 +13,12 @@ import {
   molesToPH,
   pHAdded,
   pHFigure,
-  type Reagent,
   readAddition,
   solveAdded,
   solvedWith,
 } from "./addition";
 import { waterOfSolution } from "./dose";
+import type { Reagent } from "./reagent";
 
 /** What is titrated with what. */
 export interface TitrationCurveRequest extends AdditionOptions {
