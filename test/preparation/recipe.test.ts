@@ -53,6 +53,10 @@ describe("a recipe", () => {
     expect(codes(near("9.9 g"))).toEqual(["recipe.impossible-yield"]);
     expect(codes(near("9.9 ± 0.3 g"))).toEqual([]);
     expect(codes(near("11.0 ± 0.3 g"))).toContain("recipe.impossible-yield");
+    // a percentage that is only stated is no better than one that is found
+    const { found: _, ...printed } = near("1 g");
+    expect(codes({ ...printed, stated: { percentYield: "130 %" } })).toContain("recipe.impossible-yield");
+    expect(codes({ ...printed, stated: { percentYield: "97 %" } })).toEqual([]);
   });
 
   // 10.00 g of MgSO4·7H2O are 4.88 g of MgSO4; with 120.37 g/mol for the hydrate it would be 10.00 g. In the other recipe

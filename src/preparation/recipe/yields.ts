@@ -70,19 +70,25 @@ function beyondMassIn(reckoned: Reckoned, mass: Quantity): string {
   return whole !== undefined && mass.compare(whole) > 0 ? `, more than the ${shown(whole.to("g"))} that go in` : "";
 }
 
-function impossible(reckoned: Reckoned): RecipeFinding[] {
-  const over = reckoned.yields.filter((y) => surelyAbove(y.percentYield, planned("impossible")));
+function impossible(recipe: Recipe, reckoned: Reckoned): RecipeFinding[] {
+  // a stated percentage stands for itself where no product is given that it could be held against
+  const alone = reckoned.yields.length === 0 ? recipe.stated?.percentYield : undefined;
+  const yields = [
+    ...reckoned.yields.map(({ percentYield }) => percentYield),
+    ...(alone === undefined ? [] : [expectDimension(alone, "mass fraction", "stated percent yield")]),
+  ];
+  const over = yields.filter((percent) => surelyAbove(percent, planned("impossible")));
   const first = over[0];
   if (first === undefined) return [];
-  const list = over.map((y) => shown(y.percentYield, 3)).join(", ");
+  const list = over.map((percent) => shown(percent, 3)).join(", ");
   return [
     {
       code: "recipe.impossible-yield",
       text: `${list} of theory cannot be: wet, unwashed, another substance, or a wrong form in the sum`,
       material: undefined,
-      figure: first.percentYield,
+      figure: first,
     },
-    ...mixUp(reckoned, ratioOf(first.percentYield), "the yield"),
+    ...mixUp(reckoned, ratioOf(first), "the yield"),
   ];
 }
 
@@ -210,7 +216,7 @@ function factors(recipe: Recipe, { read }: Reckoned): RecipeFinding[] {
 export function yieldFindings(recipe: Recipe, reckoned: Reckoned): RecipeFinding[] {
   return [
     ...liquorFindings(recipe, reckoned),
-    ...impossible(reckoned),
+    ...impossible(recipe, reckoned),
     ...exactlyTheory(reckoned),
     ...statedYield(recipe, reckoned),
     ...statedTheory(recipe, reckoned),
