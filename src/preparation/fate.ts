@@ -104,6 +104,7 @@ function judged(formula: Formula, temperature: Quantity<"temperature">): Fate {
     perHundredGramsWater: undefined,
     why,
   });
+  if (formula.charge !== 0) return byRule(false, `${name} is an ion, in solution`);
   if (isInsolubleElement(formula)) return byRule(true, `${name} is an element that water does not dissolve`);
   if (isMiscible(formula)) return byRule(false, `${name} mixes with water`);
   if (isAcid(formula)) return byRule(false, `${name} is an acid that dissolves`);

@@ -241,9 +241,12 @@ export function feedsOf(feeding: Feeding): Feed[] {
       told.same(i) ? told.feeds[i]! : withWaterOf(told.feeds[i]!, feedOf(material, i, feeding)),
     );
   const feeds = materials.map((material, i) => feedOf(material, i, feeding));
-  if (target === undefined) return feeds;
   const waters = feeds.map(waterOf).filter((q) => q !== undefined);
-  const more = target.minus(sum([...waters, waterOfReaction(materials, account, reactants, products)])).to("g");
+  if (waters.length === 0) return feeds;
+  const all = sum(waters);
+  // A reaction that binds the water leaves some of it liquid all the same.
+  const wanted = target ?? all.times(planned("staysLiquid"));
+  const more = wanted.minus(all.plus(waterOfReaction(materials, account, reactants, products))).to("g");
   if (!more.isPositive()) return feeds;
   const isStrong = (i: number): boolean => {
     const { isSolution } = materials[i]!;
@@ -314,7 +317,10 @@ export function liquorOf(
     materials.filter((_, i) => feeds[i]!.how === "solution").map(({ species }) => coreOf(species.formula)),
   );
   const substances = dissolvedIn
-    .filter(({ species, amount }) => amount.isPositive() && !thinner.has(coreOf(species.formula)))
+    .filter(
+      ({ species, amount }) =>
+        amount.isPositive() && species.formula.charge === 0 && !thinner.has(coreOf(species.formula)),
+    )
     .map(({ species, amount }) => ({ formula: species.formula, amount }));
   const check =
     substances.length === 0 || !water.isPositive()

@@ -80,6 +80,10 @@ export function settingOf(request: PlanRequest): Setting {
     typeof request.equation === "string"
       ? balancedOnce(request.equation, () => speciesIn(balance(request.equation)))
       : speciesIn(balance(request.equation));
+  if ([...read.reactants, ...read.products].some(({ formula }) => formula.symbols.length === 0))
+    throw new PlanError("plan.request", `${read.equation} has free electrons: a half-reaction is no preparation`, {
+      hint: "give the whole reaction, with what takes the electrons",
+    });
   const { equation, reactants, products, product } = withProduct(read, formulaFrom(request.product));
   const names = request.materials.map((m) => m.name);
   const twice = names.find((name, i) => names.indexOf(name) !== i);

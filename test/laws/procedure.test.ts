@@ -2,6 +2,8 @@
 // and a larger batch is the same work with larger figures.
 import fc from "fast-check";
 import {
+  attempt,
+  balance,
   type Contents,
   evaluateRun,
   type Plan,
@@ -12,6 +14,7 @@ import {
 } from "preparative";
 import { describe, expect, it } from "vitest";
 import { BENCH_PREPARATIONS } from "../data/bench-preparations";
+import { CORPUS } from "../data/equation-corpus";
 import { PREPARATIONS } from "../data/preparations";
 import { planOrCode, requestOf } from "../tools/published-plans";
 
@@ -135,6 +138,44 @@ describe("the classic preparations", () => {
 
   it.each(made)("%s keeps the laws", (_, plan) => {
     lawful(plan);
+  });
+});
+
+describe("anything that balances", () => {
+  /** Every product of an equation from the list, made from ten grams of its first reactant; water and air are there. */
+  const plansOf = (text: string): (Plan | string)[] => {
+    const balanced = attempt(() => balance(text));
+    if (!balanced.ok) return [];
+    const materials = balanced.value.reactants
+      .map(({ formula }) => formula.toString())
+      .filter((formula) => formula !== "H2O" && formula !== "O2")
+      .map((form, i) => ({ name: `${form} ${i}`, form }));
+    const [first] = materials;
+    if (first === undefined) return [];
+    return balanced.value.products
+      .filter(({ formula }) => formula.toString() !== "H2O" && formula.charge === 0)
+      .map(({ formula }) =>
+        planOrCode({
+          equation: text,
+          product: formula.toString(),
+          materials,
+          scale: { material: first.name, portion: "10 g" },
+        }),
+      );
+  };
+  // an eighth of the list, which is in no order
+  const texts = CORPUS.filter((_, i) => i % 8 === 0);
+
+  it("keeps the laws, or is refused by a code of its own", () => {
+    let made = 0;
+    for (const plan of texts.flatMap(plansOf)) {
+      if (typeof plan === "string") expect(plan).toMatch(/^(plan|element)\./);
+      else {
+        lawful(plan);
+        made += 1;
+      }
+    }
+    expect(made).toBeGreaterThan(80);
   });
 });
 

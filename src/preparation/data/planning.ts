@@ -22,6 +22,11 @@ export const PLANNING = {
   // -- dissolving and the vessel
   feedStrength: { value: "1 mol/kg", what: "of a feed in its water for a precipitation: 0.5 to 1 mol/L filters, more is slime", source: "commonPractice" },
   baseStrength: { value: "4 mol/kg", what: "of a base or a metal salt in its water where the product is to crystallise: less to boil off", source: "commonPractice" },
+  staysLiquid: {
+    value: "25 %",
+    what: "of the water put in stays liquid at least, where a reaction binds it: what is left must still be stirred",
+    source: "commonPractice",
+  },
   thinFeed: { value: "0.5 mol/kg", what: "of a feed in water where no solubility is known", source: "commonPractice" },
   coldHeadroom: { value: "1.2", what: "times the water that just dissolves a feed is the least, so that it stays dissolved when something joins it", source: "commonPractice" },
   hotHeadroom: { value: "1", what: "times the water that just dissolves a feed at 80 °C, where the product is to crystallise: little over the least near the boil", source: "commonPractice" },

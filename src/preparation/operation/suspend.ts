@@ -3,10 +3,9 @@ import type { Quantity } from "../../quantity";
 import type { Pot } from "../contents/pot";
 import { type Done, done, justWater } from "./operation";
 
-/** Stirred into water; an unknown amount of it where nobody told how much. */
-export function suspend(before: Pot, solid: Pot, water: Quantity | undefined, missing: string): Done {
-  const stirred = before.plusAll(solid);
-  return water === undefined
-    ? done("suspend", before, stirred.with({ waterMissing: [...stirred.books.waterMissing, missing] }), [solid])
-    : done("suspend", before, stirred.plusWater(water), [solid, justWater(before, water)]);
+/** Stirred into water; where nobody told how much, into what the reaction at least uses, and more that is not known. */
+export function suspend(before: Pot, solid: Pot, least: Quantity, missing: string): Done {
+  const stirred = before.plusAll(solid).plusWater(least);
+  const after = stirred.with({ waterMissing: [...stirred.books.waterMissing, missing] });
+  return done("suspend", before, after, [solid, justWater(before, least)]);
 }

@@ -3,11 +3,12 @@ import { tryBalance } from "../../equation";
 import { parseFormula } from "../../formula";
 import type { Quantity } from "../../quantity";
 import { keptAtEquilibrium } from "../contents/equilibrium";
-import { type Matter, matterOf } from "../contents/matter";
+import { type Matter, massOfWater, matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
 import { dissolve as redissolve, type Term } from "../contents/react";
 import { exact } from "../exact";
 import { fateOf, keptByWater } from "../fate";
+import { waterOfReaction } from "../feed";
 import { add, type Reaction, reacted } from "../operation/add";
 import { dilute } from "../operation/dilute";
 import { dissolve } from "../operation/dissolve";
@@ -132,6 +133,14 @@ function putInto(bench: Bench, i: number, vessel: string): void {
   } else pour(bench, i, vessel);
 }
 
+/** Water that the equation takes, crystal water of the products with it. */
+function waterUsed({ frame: { setting, account } }: Bench): Quantity {
+  const used = waterOfReaction(setting.materials, account, setting.reactants, setting.products).negated();
+  const bound = setting.products.map((species) => account.extent.times(species.coefficient).times(species.waters));
+  const all = bound.reduce((sum, amount) => sum.plus(massOfWater(amount)), used);
+  return all.isPositive() ? all.to("g") : exact("0 g");
+}
+
 /** A solution or a solid put in as it is. */
 function pour(bench: Bench, i: number, vessel: string): void {
   const name = bench.name(i);
@@ -139,7 +148,7 @@ function pour(bench: Bench, i: number, vessel: string): void {
   const before = bench.in(vessel);
   const common = { materials: [name], from: name, amounts: [bench.frame.portions[i]!] } as const;
   if (bench.frame.feeds[i]!.how === "solid")
-    bench.did(vessel, suspend(before, own, undefined, "how much water the solids are stirred into"), {
+    bench.did(vessel, suspend(before, own, waterUsed(bench), "how much water the solids are stirred into"), {
       ...common,
       care: "dissolving",
       say: () => `Stir the ${name} into enough water to keep it moving, and write down how much.`,
