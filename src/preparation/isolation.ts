@@ -94,12 +94,16 @@ export const settles = ({ request, product }: Pick<Setting, "request" | "product
     ? kindOfCake(product.formula) === "hydroxide gel"
     : request.washing.method === "decantation";
 
-/** Liquor that a gram of the product keeps, settled or on the filter. */
-export function liquorHeldBy(setting: Pick<Setting, "request" | "product">, on?: "suction" | "settled"): Quantity {
+/** Liquor that a gram of a solid keeps, settled or on the filter: of the product, or of what precipitates with it. */
+export function liquorHeldBy(
+  setting: Pick<Setting, "request" | "product">,
+  on?: "suction" | "settled",
+  solid: Formula = setting.product.formula,
+): Quantity {
   const told = setting.request.washing?.retainedLiquorPerGram;
   if (told !== undefined)
     return quantity(told as Quantity, { symbol: "v(ret)", label: "liquor held per gram of dry solid, as stated" });
-  return retainedLiquor(kindOfCake(setting.product.formula), on ?? (settles(setting) ? "settled" : "suction"));
+  return retainedLiquor(kindOfCake(solid), on ?? (settles(setting) ? "settled" : "suction"));
 }
 
 /** Volume of one wash: some times what the cake holds, in steps a jug shows. */

@@ -44,13 +44,19 @@ export function isolatePrecipitate(bench: Bench): void {
   const decants = settles(setting);
   const salts = saltsIn(bench, bench.pot);
   const volume = bench.pot.volume;
-  const perGram = liquorHeldBy(setting);
-  // Whatever solid is in the pot is in the cake.
-  const cake = sum(bench.pot.books.solids.map(massOf));
-  const retained = cake.times(perGram).to("mL");
+  const { solids } = bench.pot.books;
+  // Whatever solid is in the pot is in the cake, and each keeps liquor after its kind.
+  const cake = sum(solids.map(massOf));
+  const heldBy = (on?: "suction" | "settled"): Quantity =>
+    sum(solids.map((one) => massOf(one).times(liquorHeldBy(setting, on, one.matter.formula)))).to("mL");
+  const retained = heldBy();
+  const perGram =
+    solids.length === 1
+      ? liquorHeldBy(setting)
+      : retained.dividedBy(cake).named({ symbol: "v(ret)", rule: "mean of the solids" });
   bench.washing = washingOf(setting, salts, volume, cake, perGram);
   const fills = retained.compare(volume) >= 0;
-  const settled = cake.times(liquorHeldBy(setting, "settled")).to("mL");
+  const settled = heldBy("settled");
   const parted = filterCake(bench.pot, retained);
   const done = bench.did(POT, parted, {
     care: "isolating",
@@ -58,7 +64,7 @@ export function isolatePrecipitate(bench: Bench): void {
     target: retained,
     say: () =>
       fills
-        ? `Let the ${product.name} settle; it fills the liquor, and hardly any can be poured off: go on with the first wash.`
+        ? `Let the ${product.name} settle; it takes the room of all the liquor, and hardly any can be poured off: go on with the first wash.`
         : decants
           ? `Let the ${product.name} settle and pour the clear liquor off into the waste jar; about ${litres(retained)} stay with the sludge.`
           : `Filter the ${product.name} off on suction and press it; the cake keeps about ${litres(retained)} of liquor (settled and poured off it would be ${litres(settled)}).`,
@@ -67,8 +73,7 @@ export function isolatePrecipitate(bench: Bench): void {
   if (bench.filtrate !== undefined) bench.caught("filtrate", bench.filtrate);
   washed(bench, done, decants);
   if (decants) {
-    const onFilter = liquorHeldBy(setting, "suction");
-    bench.did(POT, filterCake(bench.pot, cake.times(onFilter).to("mL")), {
+    bench.did(POT, filterCake(bench.pot, heldBy("suction")), {
       blank: "wetCake",
       say: () => `Filter the ${product.name} off and let it drain.`,
     });
