@@ -1,25 +1,27 @@
 // Reading the arguments of this room: quantities of a known dimension, positive where the question needs it, and formulas.
 import type { Formula } from "../formula";
-import { asFormula } from "../formula/formula";
+import { asFormula } from "../formula/internal";
 import { ArgumentGuard, type KnownFields, shown } from "../foundation/argument";
-import type { InputNaming, Quantity, QuantityLike } from "../quantity";
-import { expectDimension } from "../quantity/internal";
 import type {
   AmountText,
   AmountUnit,
   DensityText,
   DensityUnit,
+  InputNaming,
   MassFractionText,
   MassFractionUnit,
   MassText,
   MassUnit,
   PressureText,
   PressureUnit,
+  Quantity,
+  QuantityLike,
   TemperatureText,
   TemperatureUnit,
   VolumeText,
   VolumeUnit,
-} from "../quantity/text/text";
+} from "../quantity";
+import { expectDimension } from "../quantity/internal";
 import { AmountError } from "./error";
 
 export type MassLike = QuantityLike<"mass", MassText, MassUnit>;

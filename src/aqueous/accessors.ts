@@ -1,6 +1,6 @@
 // The tables of constants, one question each.
 import { Formula, parseFormula } from "../formula";
-import { ACID_STEPS } from "../ion/data/acid-steps";
+import { ACID_STEPS } from "../ion/internal";
 import type { Quantity } from "../quantity";
 import { guard } from "./argument";
 import { COMPLEXES } from "./data/complexes";

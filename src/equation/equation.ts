@@ -1,7 +1,7 @@
 // The immutable Equation, as read: formulas on two sides, the coefficients that were given, the arrow. Nothing is solved
 // here. Numbers that were not written stay absent; they count as one only where the given ones are checked.
 
-import { type Formula, parseFormula } from "../formula/formula";
+import { type Formula, parseFormula } from "../formula";
 import { shown } from "../foundation/argument";
 import { hasBrand } from "../foundation/brand";
 import type { Fraction } from "../foundation/fraction";

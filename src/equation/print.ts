@@ -1,5 +1,5 @@
 // Equations as text: ASCII that reads back, Unicode, HTML and LaTeX.
-import type { Formula } from "../formula/formula";
+import type { Formula } from "../formula";
 import type { Arrow } from "./read/split";
 
 export type Notation = "ascii" | "unicode" | "html" | "latex";

@@ -1,5 +1,5 @@
 // Formula algebra on exact counts and on the written structure.
-import { symbolAt } from "../element/symbols";
+import { symbolAt } from "../element/internal";
 import { kindOf } from "../foundation/argument";
 import { shownValue } from "../foundation/error";
 import { gcd } from "../foundation/gcd";

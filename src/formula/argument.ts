@@ -1,7 +1,6 @@
 // Arguments that callers without types may get wrong: refused by name, before anything reads them. Only slow paths come
 // here; text that reads well, and a molar mass without options, never do.
-import { CONVENTIONS } from "../element/argument";
-import { elementIndexOf } from "../element/symbols";
+import { CONVENTIONS, elementIndexOf } from "../element/internal";
 import { ArgumentGuard, type Fields, type KnownFields, kindOf } from "../foundation/argument";
 import { FormulaError } from "./error";
 import type { EmpiricalOptions } from "./mass/empirical";

@@ -1,7 +1,7 @@
 // The immutable Formula: counts, charge and mass as plain numbers from one scan; texts, fractions and structure only when
 // somebody asks. Nothing is cached across formulas and nothing is frozen: twenty thousand of them cost a few milliseconds.
 
-import { ELEMENT_COUNT, nanoWeightTable, symbolAt } from "../element/symbols";
+import { ELEMENT_COUNT, nanoWeightTable, symbolAt } from "../element/internal";
 import { hasBrand } from "../foundation/brand";
 import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";

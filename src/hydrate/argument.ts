@@ -1,5 +1,5 @@
 // The guard of this room's arguments, and the fields that each of its requests may have.
-import { PURITY } from "../amount/options";
+import { PURITY } from "../amount/internal";
 import { ArgumentGuard, type Fields } from "../foundation/argument";
 import type { equivalenceOptions, FormsOfOne } from "./equivalent";
 import { HydrateError } from "./error";

@@ -1,9 +1,10 @@
 // Crystal water as it is written: parts `n H2O` behind an adduct dot. Water inside brackets, as in [Cu(H2O)4]SO4·H2O, is
 // part of the complex and stays.
 
-import { type FormulaLike, formulaOfArgument, inSymbol, type MassLike, positive } from "../amount/argument";
+import type { FormulaLike, MassLike } from "../amount";
+import { formulaOfArgument, inSymbol, positive } from "../amount/internal";
 import { type Formula, molarMass, parseFormula } from "../formula";
-import { joined, numberText, splitWater } from "../formula/crystal-water";
+import { joined, numberText, splitWater } from "../formula/internal";
 import { shownValue } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
 import { withPlainJSON } from "../foundation/plain-json";

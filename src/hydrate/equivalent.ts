@@ -1,7 +1,7 @@
 // The same metal or the same salt in another form: how much of what is on the shelf stands for what the recipe names.
 
-import { amountOf, massOf, type Purity } from "../amount/amount";
-import { type FormulaLike, formulaOfArgument, inSymbol, type MassLike } from "../amount/argument";
+import { amountOf, type FormulaLike, type MassLike, massOf, type Purity } from "../amount";
+import { formulaOfArgument, inSymbol } from "../amount/internal";
 import type { Formula } from "../formula";
 import { Fraction } from "../foundation/fraction";
 import { withPlainJSON } from "../foundation/plain-json";

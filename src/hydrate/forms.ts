@@ -1,15 +1,9 @@
 // The known forms of a salt, which of them stands beside its solution at a temperature, what a pack of it might hold, and
 // how the water goes when it is heated.
-import {
-  type FormulaLike,
-  formulaOfArgument,
-  inSymbol,
-  type MassLike,
-  positive,
-  type TemperatureLike,
-} from "../amount/argument";
+import type { FormulaLike, MassLike, TemperatureLike } from "../amount";
+import { formulaOfArgument, inSymbol, positive } from "../amount/internal";
 import { type Formula, molarMass } from "../formula";
-import { splitWater } from "../formula/crystal-water";
+import { splitWater } from "../formula/internal";
 import { Fraction } from "../foundation/fraction";
 import { frozen } from "../foundation/frozen";
 import { INSPECT, shownAs } from "../foundation/shown";

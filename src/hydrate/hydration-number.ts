@@ -1,16 +1,9 @@
 // How much water a sample really holds: from a heating experiment, or from an assay; as a number of waters with its
 // uncertainty, and the whole numbers it could mean.
-import {
-  assayOf,
-  type FormulaLike,
-  formulaOfArgument,
-  inSymbol,
-  type MassFractionLike,
-  type MassLike,
-  positive,
-} from "../amount/argument";
+import type { FormulaLike, MassFractionLike, MassLike } from "../amount";
+import { assayOf, formulaOfArgument, inSymbol, positive } from "../amount/internal";
 import { type Formula, molarMass, oxideEquivalents, parseFormula } from "../formula";
-import { numberText } from "../formula/crystal-water";
+import { numberText } from "../formula/internal";
 import { Fraction } from "../foundation/fraction";
 import { withPlainJSON } from "../foundation/plain-json";
 import { type Quantity, quantity, sum } from "../quantity";

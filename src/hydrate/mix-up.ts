@@ -1,5 +1,6 @@
 // The guard: a yield or a mass that is off by the ratio of two molar masses is usually one form taken for another.
-import { type FormulaLike, formulaOfArgument, inSymbol } from "../amount/argument";
+import type { FormulaLike } from "../amount";
+import { formulaOfArgument, inSymbol } from "../amount/internal";
 import type { Formula } from "../formula";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { guard, MIX_UP } from "./argument";

@@ -1,6 +1,6 @@
 // How a formula is written, kept for naming: the parts joined by adduct dots, and inside each the units in their order
 // and brackets. Composition alone cannot tell a ligand from a counter-ion.
-import { elementOf, symbolAt } from "../element/symbols";
+import { elementOf, symbolAt } from "../element/internal";
 import { Formula, parseFormula, tryParseFormula } from "../formula";
 
 /** One element symbol or one bracketed group, with how often it stands there. */

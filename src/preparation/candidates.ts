@@ -2,7 +2,7 @@
 // what the same metal would weigh as each of them.
 
 import { type Formula, molarMass, parseFormula } from "../formula";
-import { isWater } from "../formula/crystal-water";
+import { isWater } from "../formula/internal";
 import { remembering } from "../foundation/memo";
 import { knownForms } from "../hydrate";
 import { constitutionOf } from "../ion";

@@ -1,7 +1,7 @@
 // How warm the product may be dried: by the table, and never up to where heat begins to take it apart.
 
 import { type Formula, parseFormula } from "../formula";
-import { isWater } from "../formula/crystal-water";
+import { isWater } from "../formula/internal";
 import { remembering } from "../foundation/memo";
 import { crystalWater } from "../hydrate";
 import { type Quantity, quantity } from "../quantity";

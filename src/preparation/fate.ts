@@ -1,8 +1,8 @@
 // Does a substance fall out of water or stay in it? The table speaks first, then the rules; where neither does, nobody knows.
 
-import { isNonmetal } from "../equation/oxidation/rules";
+import { isNonmetal } from "../equation/internal";
 import type { Formula } from "../formula";
-import { isWater } from "../formula/crystal-water";
+import { isWater } from "../formula/internal";
 import { attempt } from "../foundation/error";
 import { remembering } from "../foundation/memo";
 import type { Quantity } from "../quantity";

@@ -2,7 +2,7 @@
 // For a precipitation feeds are made thin, for crystals hot and in little more than the least water.
 
 import { molarMass } from "../formula";
-import { isWater } from "../formula/crystal-water";
+import { isWater } from "../formula/internal";
 import { attempt } from "../foundation/error";
 import { type Quantity, quantity, sum } from "../quantity";
 import { type DissolvingWater, type LiquorCheck, remainsInSolution, waterToDissolve } from "../solubility";

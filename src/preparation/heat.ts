@@ -1,6 +1,6 @@
 // How hot mixing gets, where the enthalpies are known: salts dissolved beforehand, solids and gases as they are.
 
-import { isWater } from "../formula/crystal-water";
+import { isWater } from "../formula/internal";
 import { attempt, type Result } from "../foundation/error";
 import { remembering } from "../foundation/memo";
 import { anhydrousOf } from "../hydrate";

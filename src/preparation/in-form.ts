@@ -3,7 +3,7 @@
 
 import { type BalancedEquation, balance } from "../equation";
 import type { Formula } from "../formula";
-import { isWater } from "../formula/crystal-water";
+import { isWater } from "../formula/internal";
 import { Fraction } from "../foundation/fraction";
 import { crystalWater } from "../hydrate";
 import { sameCore } from "./species";

@@ -2,9 +2,9 @@
 // Constitution decides; the letters of a formula decide nothing.
 import { type Formula, parseFormula } from "../formula";
 import { remembering } from "../foundation/memo";
-import { constitutionOf } from "../ion/constitution";
-import { readNotation } from "../ion/notation";
-import { makeUpOf } from "../substance/hazards/make-up";
+import { constitutionOf } from "../ion";
+import { readNotation } from "../ion/internal";
+import { makeUpOf } from "../substance/internal";
 
 /** What a formula is made of. */
 export interface MadeOf {

@@ -5,7 +5,7 @@ import { type Formula, parseFormula } from "../formula";
 import { attempt } from "../foundation/error";
 import { remembering } from "../foundation/memo";
 import { readingsOf } from "../substance";
-import { formulasSoldAs } from "../substance/shop/shop";
+import { formulasSoldAs } from "../substance/internal";
 import { nameOfFormula, sameCore } from "./species";
 
 /** What a name stands for, and what is sold under it. */

@@ -1,6 +1,6 @@
 // The frame of a preparation: equation, species, materials, conditions; the scale, and what to weigh for it.
 import { type BalancedEquation, balance } from "../equation";
-import { sealed } from "../equation/equation";
+import { sealed } from "../equation/internal";
 import type { Formula } from "../formula";
 import { remembering } from "../foundation/memo";
 import { minimum, type Quantity, quantity, sum } from "../quantity";

@@ -2,9 +2,9 @@
 // without it.
 
 import type { BalancedEquation } from "../equation";
-import { isNonmetal } from "../equation/oxidation/rules";
+import { isNonmetal } from "../equation/internal";
 import { Formula, molarMass, parseFormula } from "../formula";
-import { isWater } from "../formula/crystal-water";
+import { isWater } from "../formula/internal";
 import type { Fraction } from "../foundation/fraction";
 import { lazily } from "../foundation/lazy";
 import { remembering } from "../foundation/memo";

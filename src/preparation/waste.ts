@@ -3,7 +3,7 @@
 
 import { type Formula, molarMass } from "../formula";
 import { type Quantity, sum } from "../quantity";
-import { HOLDS_CYANIDE } from "../substance/data/hazard-classes";
+import { HOLDS_CYANIDE } from "../substance/internal";
 import type { Account, Formed } from "./account";
 import { isAcid } from "./acids";
 import { LEFT_IN_WASTE, WASTE_METALS, type WasteMetalRow } from "./data/waste";

@@ -1,3 +1,9 @@
 // What the layers above use of this one and callers do not see.
+export { quantitySources } from "./data/sources";
+export { studentFactor } from "./uncertainty/student";
+export { Combination, combinationOf } from "./value/combination";
 export { solvedFigure } from "./value/functions";
-export { expectDimension } from "./value/quantity";
+export { expectDimension, nodeOf, viewOf } from "./value/quantity";
+export { add, multiply, type Rational, rational } from "./value/rational";
+export { toRational } from "./value/read-number";
+export { readUnit } from "./value/unit";

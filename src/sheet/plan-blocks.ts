@@ -1,9 +1,9 @@
 // The sheet of a plan, block by block in bench order: cautions first, then weigh, do, expect, cost, and what is not known.
 
 import type { MovedFigure, Plan } from "../preparation";
-import { leadOf } from "../preparation/feasibility/does-it-go";
+import { leadOf } from "../preparation/internal";
 import { explain, type Quantity, quantity } from "../quantity";
-import { cite } from "../solubility/data/sources";
+import { cite } from "../solubility/internal";
 import type { Block } from "./document";
 import { doingBlocks } from "./doing-blocks";
 import { about, capital, handy, pretty, sentence, withUncertainty } from "./words";

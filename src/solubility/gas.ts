@@ -1,7 +1,7 @@
 // Gases in water under one atmosphere: seven gases, 0 to 40 °C, read like a solubility curve. Two bases are in print and
 // are kept apart: one atmosphere of gas with its water vapour ("total"), or of the gas alone ("partial").
 import type { TemperatureLike } from "../amount";
-import { GASES, type GasRow } from "../aqueous/data/gases";
+import { GASES, type GasRow } from "../aqueous/internal";
 import { Formula, parseFormula } from "../formula";
 import { type Quantity, quantity } from "../quantity";
 import { expectDimension } from "../quantity/internal";

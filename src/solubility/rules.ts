@@ -1,11 +1,10 @@
 // Solubility rules, for salts the table does not hold: the rules of the ion layer, asked for a formula.
 import type { Formula } from "../formula";
 import { constitutionOf } from "../ion";
-import type { SolubilityClass } from "../ion/data/rules";
-import { ruleFor as ruleForIons } from "../ion/rules";
+import { ruleFor as ruleForIons, type SolubilityClass } from "../ion/internal";
 import { type Solute, soluteOf } from "./curves/solute";
 
-export type { SolubilityClass } from "../ion/data/rules";
+export type { SolubilityClass } from "../ion/internal";
 
 /** What a rule says of a salt. */
 export interface SolubilityRule {

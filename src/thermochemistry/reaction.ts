@@ -2,9 +2,9 @@
 // species at infinite dilution: a planning figure for the bench, good to some kilojoules for a real, strong solution.
 
 import { BalancedEquation, balance } from "../equation";
-import { asWritten } from "../equation/written";
+import { asWritten } from "../equation/internal";
 import { Formula, parseFormula } from "../formula";
-import { isWater } from "../formula/crystal-water";
+import { isWater } from "../formula/internal";
 import type { Fraction } from "../foundation/fraction";
 import { withPlainJSON } from "../foundation/plain-json";
 import { applyFunction, isQuantity, type NumberLike, type Quantity, quantity, sum } from "../quantity";

@@ -1,7 +1,7 @@
 // Sources of the tables of densities, strengths, glassware and gases; what they share with lower layers stands there.
 import { generalSources } from "../../foundation/data/sources";
 import { citation, type Sources } from "../../foundation/source";
-import { quantitySources } from "../../quantity/data/sources";
+import { quantitySources } from "../../quantity/internal";
 
 export const amountSources = {
   crcConcentrative: { title: "CRC Handbook of Chemistry and Physics, Concentrative Properties of Aqueous Solutions", access: "stored web table of 20 °C densities that reproduces it" },

@@ -3,7 +3,7 @@
 // fraction: exact for ideal mixing, and it can be solved both ways in closed form.
 
 import { type Formula, molarMass } from "../../formula";
-import { splitWater } from "../../formula/crystal-water";
+import { splitWater } from "../../formula/internal";
 import { type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { formulaOfArgument, inSymbol, type TemperatureLike } from "../argument";

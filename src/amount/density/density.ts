@@ -1,7 +1,7 @@
 // Density of a solution against its strength, both ways, from tables near 20 °C. Outside a table there is no answer.
 
 import type { Formula } from "../../formula";
-import { isWater } from "../../formula/crystal-water";
+import { isWater } from "../../formula/internal";
 import { isQuantity, type Quantity, quantity } from "../../quantity";
 import {
   assayOf,

@@ -2,7 +2,7 @@
 // being salts. What is not known to be a liquid or a solid passes.
 
 import type { Formula } from "../../formula";
-import { isWater, splitWater } from "../../formula/crystal-water";
+import { isWater, splitWater } from "../../formula/internal";
 import { hasIon } from "../../ion";
 import { type Quantity, quantity } from "../../quantity";
 import { formulaOfArgument, inSymbol } from "../argument";

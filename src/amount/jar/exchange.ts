@@ -2,7 +2,7 @@
 // charges fall out. With hydrogen at +1 and oxygen at -2 throughout, a species has given as many protons as the charge
 // of what its other atoms end up in is lower: H3PO4 -> HPO4^2- two, CO3^2- -> CO2 minus two, Al(OH)3 -> Al^3+ minus three.
 import type { RedoxAnalysis } from "../../equation";
-import { inWater } from "../../equation/ionic/ions";
+import { inWater } from "../../equation/internal";
 import type { Formula } from "../../formula";
 import { Fraction } from "../../foundation/fraction";
 import type { Place } from "./species";

@@ -1,6 +1,6 @@
 // What is put in, in any form the bench knows: a mass, moles, a solution, a pure liquid, a gas - as moles of one species.
 import type { Formula } from "../../formula";
-import { splitWater } from "../../formula/crystal-water";
+import { splitWater } from "../../formula/internal";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { amountOf, type Purity } from "../amount";
 import {

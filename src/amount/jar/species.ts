@@ -1,9 +1,9 @@
 // A reaction as callers give it, and the species they name in it.
 
 import { BalancedEquation, balance, type EquationInput, isBalanced, parseEquation, tryBalance } from "../../equation";
-import { asWritten, type Written } from "../../equation/written";
+import { asWritten, type Written } from "../../equation/internal";
 import type { Formula } from "../../formula";
-import { splitWater } from "../../formula/crystal-water";
+import { splitWater } from "../../formula/internal";
 import type { Fraction } from "../../foundation/fraction";
 import { type FormulaLike, formulaOfArgument } from "../argument";
 import { AmountError } from "../error";

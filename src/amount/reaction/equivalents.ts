@@ -1,10 +1,14 @@
 // Equivalents from the reaction: electrons in a redox reaction, protons between acid and base, charges in a
 // precipitation. The older definition of the trade; a mole counts for as many as the equation says, never more or less.
 
-import { type BalancedEquation, type RedoxAnalysis, redoxAnalysis, type StateChange } from "../../equation";
-import { inWater } from "../../equation/ionic/ions";
-import { signed } from "../../equation/oxidation/rules";
-import { oxidationStates } from "../../equation/oxidation/states";
+import {
+  type BalancedEquation,
+  oxidationStates,
+  type RedoxAnalysis,
+  redoxAnalysis,
+  type StateChange,
+} from "../../equation";
+import { inWater, signed } from "../../equation/internal";
 import type { Formula } from "../../formula";
 import { attempt } from "../../foundation/error";
 import { Fraction } from "../../foundation/fraction";

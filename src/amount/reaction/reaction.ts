@@ -1,9 +1,8 @@
 // Amounts in a reaction: extent, limiting reagent, what is used, formed and left.
 
 import type { BalancedEquation } from "../../equation";
-import { asWritten } from "../../equation/written";
-import type { Formula } from "../../formula";
-import { molarMass } from "../../formula";
+import { asWritten } from "../../equation/internal";
+import { type Formula, molarMass } from "../../formula";
 import type { Fraction } from "../../foundation/fraction";
 import { withPlainJSON } from "../../foundation/plain-json";
 import { minimum, type Quantity } from "../../quantity";

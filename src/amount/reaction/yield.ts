@@ -1,7 +1,7 @@
 // How much a reaction can give, how much it gave, and how much of what went in ends in the product.
 
 import { molarMass } from "../../formula";
-import { splitWater } from "../../formula/crystal-water";
+import { splitWater } from "../../formula/internal";
 import { type Quantity, quantity, sum } from "../../quantity";
 import { massOf, type Purity } from "../amount";
 import { assayOf, type FormulaLike, grouped, inSymbol, type MassLike, moistureOf, positive } from "../argument";

@@ -1,16 +1,18 @@
 // What a strength states: its kind and value, read from text or quantity. A bare percent is refused, because it has three
 // readings.
 
-import { type Measured, type Quantity, quantity } from "../../quantity";
-import type {
-  ConcentrationText,
-  DensityText,
-  MassFractionText,
-  MolalityText,
-  MoleFractionText,
-  VolumeFractionText,
-} from "../../quantity/text/text";
-import { readUnit } from "../../quantity/value/unit";
+import {
+  type ConcentrationText,
+  type DensityText,
+  type MassFractionText,
+  type Measured,
+  type MolalityText,
+  type MoleFractionText,
+  type Quantity,
+  quantity,
+  type VolumeFractionText,
+} from "../../quantity";
+import { readUnit } from "../../quantity/internal";
 import { type DensityLike, type FormulaLike, oneOf, type TemperatureLike } from "../argument";
 import { AmountError } from "../error";
 import type { ReactionLike } from "../jar/species";

@@ -3,7 +3,7 @@
 
 import { tryParseEquation } from "../../equation";
 import { type Formula, molarMass } from "../../formula";
-import { isWater, splitWater } from "../../formula/crystal-water";
+import { isWater, splitWater } from "../../formula/internal";
 import { attempt, type Result } from "../../foundation/error";
 import { type Quantity, quantity } from "../../quantity";
 import { formulaOfArgument, inSymbol, liquidDensity, positive } from "../argument";

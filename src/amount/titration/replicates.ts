@@ -2,7 +2,7 @@
 // Nothing is ever left out.
 
 import { meanOfReadings, type Quantity, type QuantityLike, quantity } from "../../quantity";
-import { studentFactor } from "../../quantity/uncertainty/student";
+import { studentFactor } from "../../quantity/internal";
 import { grouped, guard, listed } from "../argument";
 import { AmountError } from "../error";
 import { REPLICATES } from "../options";

@@ -1,10 +1,10 @@
 // Titration: from titres to an amount. A blank is taken off; the reaction is named.
 import type { Formula } from "../../formula";
-import { splitWater } from "../../formula/crystal-water";
+import { splitWater } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
 import { Fraction } from "../../foundation/fraction";
 import { isQuantity, type NumberLike, type Quantity, type QuantityLike, quantity } from "../../quantity";
-import { toRational } from "../../quantity/value/read-number";
+import { toRational } from "../../quantity/internal";
 import { massOf } from "../amount";
 import {
   type FormulaLike,

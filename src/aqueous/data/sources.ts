@@ -1,7 +1,7 @@
 // Sources of the tables of equilibria in water; what they share with lower layers stands there.
 import { generalSources } from "../../foundation/data/sources";
 import { citation, type Sources } from "../../foundation/source";
-import { ionSources } from "../../ion/data/sources";
+import { ionSources } from "../../ion/internal";
 
 export const aqueousSources = {
   crcSolubilityProducts87: { title: "CRC Handbook of Chemistry and Physics, Solubility Product Constants", edition: "87th", year: 2006, where: "pp. 8-118 to 8-119", access: "open copy; computed from free energies of formation for many solids" },

@@ -1,6 +1,6 @@
 // The caller's own constants: added to the tables in place of theirs, or used alone.
 import { parseFormula } from "../../formula";
-import { ACID_STEPS } from "../../ion/data/acid-steps";
+import { ACID_STEPS } from "../../ion/internal";
 import type { QuantityLike } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";

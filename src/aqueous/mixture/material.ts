@@ -2,7 +2,7 @@
 import { amountOf } from "../../amount";
 import { type Formula, parseFormula } from "../../formula";
 import { constitutionOf } from "../../ion";
-import { ACID_STEPS } from "../../ion/data/acid-steps";
+import { ACID_STEPS } from "../../ion/internal";
 import type { AmountText, ConcentrationText, MassText, Quantity, QuantityLike, VolumeText } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard, positive } from "../argument";

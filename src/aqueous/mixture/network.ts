@@ -1,7 +1,7 @@
 // The network of reactions in water: every species, solid and gas of the tables expressed in components, which are the
 // metal ions, the bases of the acids and H+. A table row refers to whatever species it likes; here they are followed down.
 
-import { ACID_STEPS, WATER_IONIZATION } from "../../ion/data/acid-steps";
+import { ACID_STEPS, WATER_IONIZATION } from "../../ion/internal";
 import { COMPLEXES, type ComplexStep } from "../data/complexes";
 import { FORMATIONS, HENRY, IN_WATER } from "../data/formations";
 import { ACID_HEATS, FORMATION_HEATS } from "../data/heats";

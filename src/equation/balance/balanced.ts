@@ -1,7 +1,7 @@
 // The immutable BalancedEquation: an equation with the smallest whole numbers that conserve every element and the charge.
 
-import { symbolAt } from "../../element/symbols";
-import type { Formula } from "../../formula/formula";
+import { symbolAt } from "../../element/internal";
+import type { Formula } from "../../formula";
 import { hasBrand } from "../../foundation/brand";
 import type { Fraction } from "../../foundation/fraction";
 import { withPlainJSON } from "../../foundation/plain-json";

@@ -1,6 +1,5 @@
 // Extra conditions that make an equation of several dimensions unique: the ratio of two coefficients, known or measured.
-import type { Formula } from "../../formula/formula";
-import { parseFormula } from "../../formula/formula";
+import { type Formula, parseFormula } from "../../formula";
 import { shown } from "../../foundation/argument";
 import type { Equation } from "../equation";
 import { EquationError } from "../error";

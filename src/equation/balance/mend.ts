@@ -1,7 +1,7 @@
 // What would mend an equation that cannot be balanced: water, its ions, oxygen, carbon dioxide or electrons, on whichever
 // side they fit.
-import { type Formula, parseFormula } from "../../formula/formula";
-import { hasDigitsBeforeSign } from "../../formula/read/remarks";
+import { type Formula, parseFormula } from "../../formula";
+import { hasDigitsBeforeSign } from "../../formula/internal";
 import { Equation } from "../equation";
 import { printEquation } from "../print";
 import { withDigitsAsCharge } from "../read/parse";

@@ -1,6 +1,6 @@
 // The matrix behind an equation: a row for each element or nuclide and one for charge, a column for each species, the
 // products negated. Built straight from the formulas into reused space, because balancing is mostly overhead.
-import type { Formula } from "../../formula/formula";
+import type { Formula } from "../../formula";
 import { isInNullspace, nullspaceInBigInts, primitive } from "../kernel/bareiss";
 import { EXACT, nullspaceOfScratch, scratchBounds, scratchMatrix } from "../kernel/doubles";
 import { nullspaceModular } from "../kernel/modular";

@@ -1,7 +1,7 @@
 // The tables of this layer rest on sources of lower layers.
 import { generalSources } from "../../foundation/data/sources";
 import { citation } from "../../foundation/source";
-import { ionSources } from "../../ion/data/sources";
+import { ionSources } from "../../ion/internal";
 
 /** What a row of this layer may name. */
 export type SourceKey = keyof typeof ionSources | keyof typeof generalSources;

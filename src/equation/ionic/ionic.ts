@@ -1,6 +1,6 @@
 // Ionic equations: what is in the water taken apart, and without the ions that only look on.
 
-import { type Formula, parseFormula } from "../../formula/formula";
+import { type Formula, parseFormula } from "../../formula";
 import { frozen } from "../../foundation/frozen";
 import { bigGcd } from "../../foundation/gcd";
 import { recordHead } from "../../foundation/record";

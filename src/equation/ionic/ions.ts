@@ -1,8 +1,8 @@
 // What a formula is in water: the ions of a salt, a strong acid or a strong base, or the formula as it stands. The ion layer
 // tells the ions and holds the solubility rules; a phase written by the user outweighs them.
-import { type Formula, parseFormula } from "../../formula/formula";
+import { type Formula, parseFormula } from "../../formula";
 import { constitutionOf } from "../../ion";
-import { ALKALI, REACTS_WITH_WATER, ruleFor } from "../../ion/rules";
+import { ALKALI, REACTS_WITH_WATER, ruleFor } from "../../ion/internal";
 import { addTo, type Side } from "../redox/half-solve";
 
 /** An ion, or a molecule of crystal water, and how many a formula unit gives. */

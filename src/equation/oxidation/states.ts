@@ -1,6 +1,6 @@
 // Oxidation states of a formula: an average for each element, and the states of its sites where the notation tells them.
 
-import { type Formula, parseFormula } from "../../formula/formula";
+import { type Formula, parseFormula } from "../../formula";
 import { Fraction } from "../../foundation/fraction";
 import { type Constitution, constitutionOf } from "../../ion";
 import { EquationError } from "../error";

@@ -1,8 +1,8 @@
 // A formula as a tree of atoms and groups, with the polyatomic ions and ligands in it recognised. This is what oxidation
 // states and dissociation need to know of a notation beyond its counts.
-import { elementOf, symbolAt } from "../../element/symbols";
-import { type Formula, parseFormula } from "../../formula/formula";
-import type { Ratio } from "../../formula/read/ratio";
+import { elementOf, symbolAt } from "../../element/internal";
+import { type Formula, parseFormula } from "../../formula";
+import type { Ratio } from "../../formula/internal";
 import { Fraction } from "../../foundation/fraction";
 import { IONS, type IonRow } from "../data/ions";
 

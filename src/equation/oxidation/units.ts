@@ -1,7 +1,7 @@
 // Cutting a formula into the ions and ligands it is made of, so that each is judged by itself: NH4NO3 holds nitrogen in
 // two states, [Co(NH3)6]Cl3 has neutral ligands, Fe4[Fe(CN)6]3 two kinds of iron.
 
-import { parseFormula } from "../../formula/formula";
+import { parseFormula } from "../../formula";
 import { Fraction } from "../../foundation/fraction";
 import type { Constitution } from "../../ion";
 import { KNOWN_STRUCTURES, type StructureRow } from "../data/oxidation-rules";

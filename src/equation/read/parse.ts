@@ -1,10 +1,7 @@
 // Reading equations: from text (split.ts, coefficient.ts) or from lists of reactants and products.
 
-import { type Formula, parseFormula, parseFormulaAt } from "../../formula/formula";
-import { DOTS } from "../../formula/read/characters";
-import { hasMarkup, plainText } from "../../formula/read/markup";
-import type { ReadOptions } from "../../formula/read/read";
-import { hasDigitsBeforeSign } from "../../formula/read/remarks";
+import { type Formula, parseFormula, type ReadOptions } from "../../formula";
+import { DOTS, hasDigitsBeforeSign, hasMarkup, parseFormulaAt, plainText } from "../../formula/internal";
 import { attempt, isPreparativeError, type Result, relocated } from "../../foundation/error";
 import { inLowestTerms, ONE, type Rational, wholeNumbers } from "../../foundation/rational";
 import { exactSystem } from "../balance/system";

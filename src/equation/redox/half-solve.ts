@@ -1,8 +1,8 @@
 // One half-reaction: the species that change, helped by what they need from the equation, water, H+ or OH-, electrons.
 // Atoms are balanced by element and oxidation state, not by element alone, so that hydrogen leaving as H2 is told from
 // hydrogen of the water, and peroxide from oxide.
-import { elementOf, symbolAt } from "../../element/symbols";
-import { type Formula, parseFormula } from "../../formula/formula";
+import { elementOf, symbolAt } from "../../element/internal";
+import { type Formula, parseFormula } from "../../formula";
 import { Fraction } from "../../foundation/fraction";
 import { bigGcd } from "../../foundation/gcd";
 import { nullspaceInBigInts } from "../kernel/bareiss";

@@ -1,7 +1,7 @@
 // Half-reactions: one for what is oxidised, one for what is reduced, with water, H+ or OH-, and electrons filled in by the
 // same exact nullspace that balances whole equations. Molecules that fall apart in water are taken apart first, so that
 // spectators stay out; the halves added up give the net equation.
-import { type Formula, parseFormula } from "../../formula/formula";
+import { type Formula, parseFormula } from "../../formula";
 import { bigGcd } from "../../foundation/gcd";
 import { withPlainJSON } from "../../foundation/plain-json";
 import { BalancedEquation } from "../balance/balanced";

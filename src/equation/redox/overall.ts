@@ -1,5 +1,5 @@
 // The overall equation of several steps: each step taken so often that what one forms and another uses up cancels.
-import type { Formula } from "../../formula/formula";
+import type { Formula } from "../../formula";
 import { shown } from "../../foundation/argument";
 import { frozen } from "../../foundation/frozen";
 import { bigGcd } from "../../foundation/gcd";

@@ -1,7 +1,7 @@
 // Who is oxidised and who reduced in a balanced equation, and how many electrons change hands. Atoms are followed element
 // by element: what stays in its state is set aside, the rest is matched in order of state.
 
-import type { Formula } from "../../formula/formula";
+import type { Formula } from "../../formula";
 import { Fraction } from "../../foundation/fraction";
 import { withPlainJSON } from "../../foundation/plain-json";
 import { type BalanceOptions, balancedOf } from "../balance/balance";

@@ -1,6 +1,6 @@
 // Which element goes from which oxidation state to which, told from the species alone, before anything is balanced.
 
-import type { Formula } from "../../formula/formula";
+import type { Formula } from "../../formula";
 import { Fraction } from "../../foundation/fraction";
 import { oxidationStates } from "../oxidation/states";
 

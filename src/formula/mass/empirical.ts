@@ -1,11 +1,11 @@
 // Empirical and molecular formulas from what an analysis found. The only judgement is when a ratio counts as whole; it is
 // written down with the result, and so is the next best reading.
 
-import { elementIndexOf } from "../../element/symbols";
+import { elementIndexOf } from "../../element/internal";
 import { isRecord, kindOf } from "../../foundation/argument";
 import { gcd } from "../../foundation/gcd";
 import { type Quantity, type QuantityLike, quantity } from "../../quantity";
-import { nodeOf } from "../../quantity/value/quantity";
+import { nodeOf } from "../../quantity/internal";
 import { needEmpiricalOptions } from "../argument";
 import { FormulaError } from "../error";
 import { type Formula, parseFormula } from "../formula";

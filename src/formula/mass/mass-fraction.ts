@@ -1,11 +1,9 @@
 // Mass fractions: of one element or group in a formula, and of all its elements.
-import { elementIndexOf, symbolAt } from "../../element/symbols";
+import { elementIndexOf, symbolAt } from "../../element/internal";
 import type { Fraction } from "../../foundation/fraction";
 import { withPlainJSON } from "../../foundation/plain-json";
 import type { Quantity } from "../../quantity";
-import { combinationOf } from "../../quantity/value/combination";
-import { multiply, type Rational, rational } from "../../quantity/value/rational";
-import { toRational } from "../../quantity/value/read-number";
+import { combinationOf, multiply, type Rational, rational, toRational } from "../../quantity/internal";
 import { notText } from "../argument";
 import { FormulaError } from "../error";
 import { asFormula, type Formula, parseFormula } from "../formula";

@@ -1,20 +1,21 @@
 // Molar mass: the value is summed exactly in integers; its graph (one shared constant per element, so that correlations
 // are right) is only made when somebody asks for the working or the uncertainty.
 
-import { atomicWeight } from "../../element";
-import { type WeightConvention, weightConstant } from "../../element/atomic-weight";
-import { ElementError } from "../../element/error";
-import { mostAbundant } from "../../element/nuclide";
-import { nuclideMass } from "../../element/nuclide-mass";
-import { ELEMENT_COUNT, elementOf, symbolAt } from "../../element/symbols";
+import { atomicWeight, ElementError, type WeightConvention } from "../../element";
+import { ELEMENT_COUNT, elementOf, mostAbundant, nuclideMass, symbolAt, weightConstant } from "../../element/internal";
 import { attempt, type Result } from "../../foundation/error";
-import { type Quantity, type QuantityLike, quantity } from "../../quantity";
-import { Combination, combinationOf } from "../../quantity/value/combination";
-import type { Naming } from "../../quantity/value/graph";
-import { viewOf } from "../../quantity/value/quantity";
-import { add, multiply, type Rational, rational } from "../../quantity/value/rational";
-import { toRational } from "../../quantity/value/read-number";
-import { readUnit } from "../../quantity/value/unit";
+import { type Naming, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import {
+  add,
+  Combination,
+  combinationOf,
+  multiply,
+  type Rational,
+  rational,
+  readUnit,
+  toRational,
+  viewOf,
+} from "../../quantity/internal";
 import { needMassOptions, needMonoisotopicOptions } from "../argument";
 import { cite } from "../data/sources";
 import { asFormula, Formula, parseFormula } from "../formula";

@@ -1,12 +1,9 @@
 // Oxide equivalents, as potters and geologists state a composition: zinc carbonate as so much ZnO.
-import { elementOf, symbolAt } from "../../element/symbols";
+import { elementOf, symbolAt } from "../../element/internal";
 import { Fraction } from "../../foundation/fraction";
 import { withPlainJSON } from "../../foundation/plain-json";
 import type { Quantity, QuantityLike } from "../../quantity";
-import { expectDimension } from "../../quantity/internal";
-import { combinationOf } from "../../quantity/value/combination";
-import { multiply, rational } from "../../quantity/value/rational";
-import { toRational } from "../../quantity/value/read-number";
+import { combinationOf, expectDimension, multiply, rational, toRational } from "../../quantity/internal";
 import { guard, MASS_AS, needMassOptions, OXIDES } from "../argument";
 import { FormulaError } from "../error";
 import { asFormula, type Formula, parseFormula } from "../formula";

@@ -1,6 +1,6 @@
 // Hill order: carbon, then hydrogen, then the rest by symbol; by symbol alone where there is no carbon.
 // (E. A. Hill, J. Am. Chem. Soc. 22 (1900) 478.) A labelled nuclide follows its own element.
-import { elementOf, symbolAt } from "../../element/symbols";
+import { elementOf, symbolAt } from "../../element/internal";
 
 const HYDROGEN = 0;
 const CARBON = 5;

@@ -1,6 +1,6 @@
 // Formulas as text: canonical ASCII, Unicode, HTML, LaTeX and Hill. Structure is printed as written. What ASCII could
 // misread (a decimal that looks like an adduct dot) is read back before it is given out, and written unmistakably if need be.
-import { ELEMENT_COUNT, symbolAt } from "../../element/symbols";
+import { ELEMENT_COUNT, symbolAt } from "../../element/internal";
 import { SUBSCRIPTS, SUPERSCRIPTS } from "../../foundation/characters";
 import { FRACTIONS, PARTNER } from "../read/characters";
 import type { Bracket, FormulaNode, Reading } from "../read/nodes";

@@ -1,5 +1,5 @@
 // Charges, labels of nuclides and oxidation numbers in a formula: whatever is raised, and what stands for it in plain text.
-import { ELEMENT_COUNT, NUCLIDE_BASE, symbolAt, symbolTable } from "../../element/symbols";
+import { ELEMENT_COUNT, NUCLIDE_BASE, symbolAt, symbolTable } from "../../element/internal";
 import { SUBSCRIPTS } from "../../foundation/characters";
 import { isDigit, isLower, isUpper, MINUS, PARTNER } from "./characters";
 import { plainDigits } from "./cursor";

@@ -1,6 +1,6 @@
 // "Did you mean": the nearest sensible reading of letters that are no element symbol. Bounded: a run of at most 40 letters,
 // a text of at most MAX_HINT_LENGTH characters, one dynamic programme over the run.
-import { elementIndexOf } from "../../element/symbols";
+import { elementIndexOf } from "../../element/internal";
 import { codePointName } from "../../foundation/error";
 import { FormulaError } from "../error";
 import { isLower, isUpper, lookAlike } from "./characters";

@@ -25,7 +25,7 @@
 //   e-  e⁻  2e-                      electron
 //   NaCl(aq)  (s) (l) (g) (cr)  NaCl_{(aq)}  CO2↑  AgCl↓   phase, last
 //   H<sub>2</sub>O  \mathrm{H_{2}O}  our own HTML and LaTeX (markup.ts)
-import { ELEMENT_COUNT, symbolAt, symbolTable } from "../../element/symbols";
+import { ELEMENT_COUNT, symbolAt, symbolTable } from "../../element/internal";
 import { SUBSCRIPTS, SUPERSCRIPTS } from "../../foundation/characters";
 import { codePointName } from "../../foundation/error";
 import { FormulaError } from "../error";

@@ -1,7 +1,7 @@
 // Readings that the letter of the text allows and that another writer may have meant otherwise: a capital I for the l of
 // chlorine, capitals for a metal, a zero for the letter O, a mass number that slid down, the short name of a group that is also a symbol. The
 // formula is read as it stands; these are the remarks beside it. Nothing here is computed before somebody asks.
-import { elementIndexOf } from "../../element/symbols";
+import { elementIndexOf } from "../../element/internal";
 
 /** Longer texts are not typed by hand. */
 const MAX_REMARKED = 200;

@@ -2,7 +2,7 @@
 // It reads letters, whole counts, brackets, adduct dots, a charge and a phase at the end; at anything else (and at
 // anything wrong) it gives up, cleans its scratch and returns false, and the full reader (read.ts) takes over. It must
 // never read what the full reader refuses or reads otherwise; test/laws holds it to that.
-import { ELEMENT_COUNT, symbolTable } from "../../element/symbols";
+import { ELEMENT_COUNT, symbolTable } from "../../element/internal";
 import { gcd } from "../../foundation/gcd";
 import { MAX_COUNT, MAX_DEPTH } from "./limits";
 

@@ -1,6 +1,6 @@
 // A substance as the books of a vessel carry it: its formula, what it is without crystal water, and how much water that is.
 import { type Formula, molarMass } from "../../formula";
-import { isWater } from "../../formula/crystal-water";
+import { isWater } from "../../formula/internal";
 import { remembering } from "../../foundation/memo";
 import { crystalWater } from "../../hydrate";
 import type { Quantity } from "../../quantity";

@@ -1,21 +1,27 @@
 // The equilibrium of a mixture in plain numbers: the same model and solver as `aqueousComposition`, without the graph behind
 // its figures, so that a plan can ask it every time.
 
-import { termsOf } from "../../aqueous/mixture/material";
+import type { SolidsAllowed } from "../../aqueous";
 import {
   type Brought,
   broughtBy,
+  carbonDioxideOf,
+  HYDRON,
+  type Key,
+  keptModel,
   keysOf,
+  type ModelCondition,
   molesOf,
+  type Network,
+  network,
+  type Phase,
+  type Solution,
+  solutionOf,
   solveMoles,
   TOO_STRONG,
+  termsOf,
   waterMoles,
-} from "../../aqueous/mixture/mixture";
-import type { ModelCondition } from "../../aqueous/mixture/model";
-import { type Network, network, type Phase } from "../../aqueous/mixture/network";
-import { HYDRON, type Key } from "../../aqueous/mixture/notation";
-import { carbonDioxideOf, keptModel, type SolidsAllowed } from "../../aqueous/mixture/request";
-import { type Solution, solutionOf } from "../../aqueous/solve/sensitivity";
+} from "../../aqueous/internal";
 import { type Formula, parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";

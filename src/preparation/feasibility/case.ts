@@ -1,6 +1,5 @@
 // A reaction as the judges see it: what is put in and what should come, in moles for one mole of the product, and the water.
-import { redoxAnalysis } from "../../equation";
-import type { RedoxAnalysis } from "../../equation/redox/redox";
+import { type RedoxAnalysis, redoxAnalysis } from "../../equation";
 import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { type Constitution, constitutionOf } from "../../ion";

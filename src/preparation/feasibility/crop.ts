@@ -1,6 +1,6 @@
 // The crop of a liquor with several salts: boiled down until the product is about to fall, filtered hot, cooled.
 import { molarMass, parseFormula } from "../../formula";
-import { judgePairing, type PooledIon, pairingsOf } from "../../solubility/precipitating/pairings";
+import { judgePairing, type PooledIon, pairingsOf } from "../../solubility/internal";
 import type { Case } from "./case";
 import { isOf, type Ranked, type Temperature, waterOf } from "./liquor";
 

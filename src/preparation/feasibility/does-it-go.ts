@@ -1,6 +1,6 @@
 // Does it go? Asked of a reaction before any procedure, answered with numbers and their sources.
 import { type BalancedEquation, balance } from "../../equation";
-import { isWater } from "../../formula/crystal-water";
+import { isWater } from "../../formula/internal";
 import { type Fields, isRecord } from "../../foundation/argument";
 import { remembering } from "../../foundation/memo";
 import { guard } from "../argument";

@@ -1,5 +1,5 @@
 // Why a product does not fall wholly: carbon dioxide, acid set free, an excess, age, a solid that it must come from, another one.
-import type { Phase } from "../../aqueous/mixture/network";
+import type { Phase } from "../../aqueous/internal";
 import { attempt } from "../../foundation/error";
 import { saltConversion } from "../../solubility";
 import { fateOf } from "../fate";

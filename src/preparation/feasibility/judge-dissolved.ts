@@ -1,6 +1,5 @@
 // A product that stays in the liquor: do the solids dissolve, do its ions stay, and does the acid let go of its hydrogen?
-import type { Phase } from "../../aqueous/mixture/network";
-import type { Key } from "../../aqueous/mixture/notation";
+import type { Key, Phase } from "../../aqueous/internal";
 import { isMiscible } from "../fate";
 import { isGas } from "../vessel";
 import { type Beaker, componentsOf, printed, ratio, settle } from "./beaker";

@@ -1,8 +1,8 @@
 // What heat does to a dry solid, by the table of thermal steps.
 
 import { parseFormula } from "../../formula";
-import { readNotation } from "../../ion/notation";
-import { thermalOf } from "../../substance/registry/thermal";
+import { readNotation } from "../../ion/internal";
+import { thermalOf } from "../../substance/internal";
 import { sameCore } from "../species";
 import type { Case } from "./case";
 import type { Ruling } from "./feasibility";

@@ -1,6 +1,6 @@
 // Metals and everything else that hands electrons on: the series of potentials, what stops a metal that may, what water takes.
 
-import { network } from "../../aqueous/mixture/network";
+import { network } from "../../aqueous/internal";
 import { constitutionOf } from "../../ion";
 import { COUPLES, type CoupleRow, HOT_SULFURIC, IN_LYE, IN_WATER, OXIDISING_ACIDS, PASSIVE } from "../data/couples";
 import { componentsOf, ratio } from "./beaker";

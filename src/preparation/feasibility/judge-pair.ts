@@ -1,6 +1,6 @@
 // Several salts in one liquor: which of all their pairings, double salts among them, crystallises first, cold and hot?
 import { parseFormula } from "../../formula";
-import { doubtfulPairings, type PooledIon, pairingsOf } from "../../solubility/precipitating/pairings";
+import { doubtfulPairings, type PooledIon, pairingsOf } from "../../solubility/internal";
 import { planned } from "../exact";
 import { sameCore } from "../species";
 import type { Case } from "./case";

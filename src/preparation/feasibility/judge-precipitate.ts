@@ -1,6 +1,6 @@
 // A product that should fall: does it, how much of it, and what else stands when the whole mixture has come to rest?
 import type { SolidsAllowed } from "../../aqueous";
-import type { Phase } from "../../aqueous/mixture/network";
+import type { Phase } from "../../aqueous/internal";
 import { fateOf } from "../fate";
 import { type Beaker, componentsOf, printed, ratio, type Standing, served, settle } from "./beaker";
 import type { Case } from "./case";

@@ -1,6 +1,6 @@
 // Solids that do not do what their equation says: a new one coats the old, a fired oxide stays in acid.
-import { keyOf } from "../../aqueous/mixture/notation";
-import { ACID_STEPS } from "../../ion/data/acid-steps";
+import { keyOf } from "../../aqueous/internal";
+import { ACID_STEPS } from "../../ion/internal";
 import { COATING, FIRED_OXIDES } from "../data/unwilling-solids";
 import { fateOf } from "../fate";
 import { coreOf } from "../species";

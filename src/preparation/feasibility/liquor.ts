@@ -4,7 +4,7 @@ import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import type { Quantity } from "../../quantity";
 import { trySolubilityOf } from "../../solubility";
-import { type Pairing, type PooledIon, saturatedProduct } from "../../solubility/precipitating/pairings";
+import { type Pairing, type PooledIon, saturatedProduct } from "../../solubility/internal";
 import { fateOf } from "../fate";
 import { sameCore } from "../species";
 import type { Case } from "./case";

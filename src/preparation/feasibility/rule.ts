@@ -1,8 +1,6 @@
 // The judges in their order: what cannot exist, what heat does, what solids do not do, what potentials forbid, then the
 // equilibrium of the whole mixture; and what shakes a verdict, partners that react first and constants that are missing.
-import { redoxPartners, uncovered } from "../../aqueous/mixture/coverage";
-import { network } from "../../aqueous/mixture/network";
-import { keyOf } from "../../aqueous/mixture/notation";
+import { keyOf, network, redoxPartners, uncovered } from "../../aqueous/internal";
 import { fateOf } from "../fate";
 import { componentsOf } from "./beaker";
 import type { Case } from "./case";

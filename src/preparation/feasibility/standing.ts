@@ -1,6 +1,5 @@
 // What stands in a beaker, as the judges count it.
-import type { Phase } from "../../aqueous/mixture/network";
-import type { Key } from "../../aqueous/mixture/notation";
+import type { Key, Phase } from "../../aqueous/internal";
 import { type Formula, parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import { fateOf } from "../fate";

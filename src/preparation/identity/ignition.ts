@@ -2,7 +2,7 @@
 
 import { oxidationStates } from "../../equation";
 import { type Formula, molarMass, parseFormula } from "../../formula";
-import { isWater } from "../../formula/crystal-water";
+import { isWater } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
 import { anhydrousOf, crystalWater, knownForms } from "../../hydrate";
 import type { Quantity } from "../../quantity";

@@ -1,12 +1,12 @@
 // What kind of preparation it is, read from the equation: the words of the sheet, the foam and the wastes follow from it.
 
 import { redoxAnalysis } from "../../equation";
-import { isNonmetal } from "../../equation/oxidation/rules";
+import { isNonmetal } from "../../equation/internal";
 import type { Formula } from "../../formula";
-import { isWater } from "../../formula/crystal-water";
+import { isWater } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
-import { constitutionOf } from "../../ion/constitution";
+import { constitutionOf } from "../../ion";
 import { isAcid } from "../acids";
 import { NOT_WARM } from "../data/products";
 import { dryingOf, losesWaterAt } from "../drying";

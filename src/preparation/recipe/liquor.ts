@@ -1,7 +1,7 @@
 // What of a recipe's product stays in its water, and what its liquor leaves in the product.
 
 import { molarMass, parseFormula } from "../../formula";
-import { isWater } from "../../formula/crystal-water";
+import { isWater } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
 import type { Quantity } from "../../quantity";
 import { lossToLiquor, retainedLiquor } from "../../solubility";

@@ -2,7 +2,7 @@
 // really is.
 
 import { molarMass, parseFormula } from "../../formula";
-import { isWater } from "../../formula/crystal-water";
+import { isWater } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
 import { anhydrousOf } from "../../hydrate";
 import { type Quantity, quantity } from "../../quantity";

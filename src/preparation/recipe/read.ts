@@ -3,7 +3,7 @@
 
 import { type BalancedEquation, balance } from "../../equation";
 import { type Formula, parseFormula } from "../../formula";
-import { isWater } from "../../formula/crystal-water";
+import { isWater } from "../../formula/internal";
 import { isPreparativeError } from "../../foundation/error";
 import { isQuantity, type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";

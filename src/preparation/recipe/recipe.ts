@@ -4,7 +4,7 @@
 import { gasVolume } from "../../amount";
 import type { BalancedEquation } from "../../equation";
 import { molarMass } from "../../formula";
-import { isWater } from "../../formula/crystal-water";
+import { isWater } from "../../formula/internal";
 import { attempt, type Result } from "../../foundation/error";
 import { frozen } from "../../foundation/frozen";
 import type { Quantity, QuantityLike } from "../../quantity";

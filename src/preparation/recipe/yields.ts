@@ -2,7 +2,7 @@
 // the liquor.
 
 import { type Formula, molarMass, parseFormula } from "../../formula";
-import { isWater } from "../../formula/crystal-water";
+import { isWater } from "../../formula/internal";
 import { anhydrousOf, hydrateOf, knownForms } from "../../hydrate";
 import { type Quantity, sum } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";

@@ -1,7 +1,7 @@
 // A hydrate taken for another: the batch reckoned again with each form the jar may have held.
 
 import { type Formula, molarMass } from "../../formula";
-import { isWater } from "../../formula/crystal-water";
+import { isWater } from "../../formula/internal";
 import { knownForms } from "../../hydrate";
 import type { Quantity } from "../../quantity";
 import { extentOf, formedBy } from "../account";

@@ -2,7 +2,7 @@
 // everything a careful reader asks of a figure - basis, solid phase, source, how it is known, who disagrees.
 
 import type { TemperatureLike } from "../../amount";
-import { GASES } from "../../aqueous/data/gases";
+import { GASES } from "../../aqueous/internal";
 import type { Formula } from "../../formula";
 import { attempt, type Result } from "../../foundation/error";
 import { frozen } from "../../foundation/frozen";

@@ -2,7 +2,7 @@
 // made of, so that CH3COONa, NaCH3COO and NaC2H3O2 are one salt, CdSO4 is found from 3CdSO4·8H2O, and isomers stay apart.
 
 import { Formula, molarMass, parseFormula } from "../../formula";
-import { splitWater } from "../../formula/crystal-water";
+import { splitWater } from "../../formula/internal";
 import type { Fraction } from "../../foundation/fraction";
 import { memoised, once } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";

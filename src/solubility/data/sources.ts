@@ -1,10 +1,10 @@
 // Sources of the tables of solubilities; what they share with lower layers stands there.
 
-import { aqueousSources } from "../../aqueous/data/sources";
+import { aqueousSources } from "../../aqueous/internal";
 import { generalSources } from "../../foundation/data/sources";
 import { citation, type Sources } from "../../foundation/source";
-import { hydrateSources } from "../../hydrate/data/sources";
-import { ionSources } from "../../ion/data/sources";
+import { hydrateSources } from "../../hydrate/internal";
+import { ionSources } from "../../ion/internal";
 
 export const solubilitySources = {
   crcSolubility98: { title: "CRC Handbook of Chemistry and Physics, Aqueous Solubility of Inorganic Compounds at Various Temperatures", edition: "98th", year: 2017, access: "public copy, compared with a second copy of the 91st ed.; mass % converted to g per 100 g water" },

@@ -3,7 +3,7 @@
 
 import { tryAqueousComposition } from "../../aqueous";
 import { parseFormula } from "../../formula";
-import { ACID_STEPS } from "../../ion/data/acid-steps";
+import { ACID_STEPS } from "../../ion/internal";
 import { type Quantity, quantity } from "../../quantity";
 import type { Solute } from "../curves/solute";
 import { sameIon } from "../precipitating/ion-balance";

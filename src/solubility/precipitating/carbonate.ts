@@ -5,7 +5,7 @@
 import { parseFormula } from "../../formula";
 import { bisected } from "../../foundation/bisect";
 import { once } from "../../foundation/memo";
-import { ACID_STEPS } from "../../ion/data/acid-steps";
+import { ACID_STEPS } from "../../ion/internal";
 import { applyFunction, type ConcentrationText, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard, needChoice } from "../argument";

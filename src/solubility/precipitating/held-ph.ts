@@ -2,8 +2,8 @@
 // beside their protonated forms, metals beside their hydroxide complexes. Both shares depend on the pH alone, so the
 // product in terms of what was put in is Ksp / (shares^counts × [OH]^n): one constant for one pH.
 
-import { COMPLEXES, type ComplexRow, type ComplexStep } from "../../aqueous/data/complexes";
-import { ACID_STEPS, type AcidStepRow } from "../../ion/data/acid-steps";
+import { COMPLEXES, type ComplexRow, type ComplexStep } from "../../aqueous/internal";
+import { ACID_STEPS, type AcidStepRow } from "../../ion/internal";
 import { applyFunction, type NumberLike, type Quantity, quantity } from "../../quantity";
 import { cite, type SourceKey } from "../data/sources";
 import { SolubilityError } from "../error";

@@ -1,7 +1,7 @@
 // The pH window in which a metal hydroxide falls: where it begins, where the metal is gone, and where an amphoteric
 // hydroxide dissolves again as its hydroxide complexes. Solubility = Ksp × sum of beta(n) [OH]^(n − z), at 25 °C.
 
-import { SOLUBILITY_PRODUCTS } from "../../aqueous/data/products";
+import { SOLUBILITY_PRODUCTS } from "../../aqueous/internal";
 import { parseFormula } from "../../formula";
 import { bisected } from "../../foundation/bisect";
 import { hasIon } from "../../ion";

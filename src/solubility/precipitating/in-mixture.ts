@@ -1,9 +1,7 @@
 // A mixture of ions at equilibrium, with one solid that may stand: protons, hydroxide, ligands and activities are counted.
 
-import { type AqueousComposition, aqueousComposition } from "../../aqueous";
-import { originOf } from "../../aqueous/composition/composition";
-import { AqueousError } from "../../aqueous/error";
-import { chargeOf, keyOf } from "../../aqueous/mixture/notation";
+import { type AqueousComposition, AqueousError, aqueousComposition } from "../../aqueous";
+import { chargeOf, keyOf, originOf } from "../../aqueous/internal";
 import { type NumberLike, type Quantity, quantity } from "../../quantity";
 import type { SolubilityProduct } from "./product";
 

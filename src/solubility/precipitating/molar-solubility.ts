@@ -1,7 +1,7 @@
 // What dissolves of a sparingly soluble salt, in water, beside a common ion, or in a solution of ligands. Ideal unless an
 // ionic strength is given (Davies); hydrolysis and complexes with what is not named are left out and the answer says so.
 
-import { COMPLEXES, type ComplexStep } from "../../aqueous/data/complexes";
+import { COMPLEXES, type ComplexStep } from "../../aqueous/internal";
 import { type Formula, molarMass, parseFormula } from "../../formula";
 import { applyFunction, type ConcentrationText, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";

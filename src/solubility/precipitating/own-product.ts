@@ -1,7 +1,7 @@
 // A caller's own solubility product. The number alone does not say which dissolution it is for: the ions come from the
 // table, from the formula, or from the caller; where two conventions are in use, the caller has to say.
 
-import { SOLUBILITY_PRODUCTS } from "../../aqueous/data/products";
+import { SOLUBILITY_PRODUCTS } from "../../aqueous/internal";
 import { parseFormula } from "../../formula";
 import type { Quantity } from "../../quantity";
 import { type Solute, soluteOf } from "../curves/solute";

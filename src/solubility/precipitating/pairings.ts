@@ -4,7 +4,7 @@
 import type { TemperatureLike } from "../../amount";
 import { molarMass, parseFormula } from "../../formula";
 import { gcd } from "../../foundation/gcd";
-import { ACID_STEPS, type AcidStepRow } from "../../ion/data/acid-steps";
+import { ACID_STEPS, type AcidStepRow } from "../../ion/internal";
 import { expectDimension } from "../../quantity/internal";
 import { trySolubilityOf } from "../curves/solubility";
 import { type Solute, soluteOf } from "../curves/solute";

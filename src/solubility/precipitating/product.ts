@@ -1,6 +1,6 @@
 // Solubility products as quantities, at 25 °C and zero ionic strength, with the ions each solid sets free.
 
-import { SOLUBILITY_PRODUCTS, type SolubilityProductRow } from "../../aqueous/data/products";
+import { SOLUBILITY_PRODUCTS, type SolubilityProductRow } from "../../aqueous/internal";
 import { type Formula, parseFormula } from "../../formula";
 import { frozen } from "../../foundation/frozen";
 import { constitutionOf } from "../../ion";

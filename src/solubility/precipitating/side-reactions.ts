@@ -1,10 +1,10 @@
 // What the ions of a sparingly soluble solid do besides: metals bind hydroxide or the solid's own anion in complexes, anions
 // of weak acids take up protons. The simple product leaves all that out; here it is told when that matters, and how much.
 
-import { COMPLEXES } from "../../aqueous/data/complexes";
+import { COMPLEXES } from "../../aqueous/internal";
 import { parseFormula } from "../../formula";
 import { bisected } from "../../foundation/bisect";
-import { ACID_STEPS } from "../../ion/data/acid-steps";
+import { ACID_STEPS } from "../../ion/internal";
 import { DAVIES_LIMIT } from "../davies";
 import { activityExponent, KW, PKW, sameIon } from "./ion-balance";
 import type { DissolvedIon } from "./product";

@@ -1,8 +1,8 @@
 // Sources of the tables of names, labels and hazards; what they share with lower layers stands there.
 import { generalSources } from "../../foundation/data/sources";
 import { citation, type Sources } from "../../foundation/source";
-import { hydrateSources } from "../../hydrate/data/sources";
-import { ionSources } from "../../ion/data/sources";
+import { hydrateSources } from "../../hydrate/internal";
+import { ionSources } from "../../ion/internal";
 
 export const substanceSources = {
   clpAnnexVI: { title: "Regulation (EC) No 1272/2008 on classification, labelling and packaging (CLP), harmonised classifications", year: 2021, where: "Annex VI, Table 3, consolidated with the 17th adaptation", access: "read row by row from the agency's own spreadsheet; later adaptations may differ" },

@@ -2,7 +2,7 @@
 // every answer ends by deferring to the safety data sheet, the local rules and a qualified person.
 
 import { attempt, type Result } from "../../foundation/error";
-import { readNotation, tryReadNotation } from "../../ion/notation";
+import { readNotation, tryReadNotation } from "../../ion/internal";
 import { quantity } from "../../quantity";
 import { guard, OF_STRENGTH } from "../argument";
 import type { Circumstance } from "../data/incompatibilities";

@@ -1,9 +1,15 @@
 // What kind of thing a material is, worked out from composition, ions and identity: the ground for incompatibilities. How
 // the formula is written decides nothing that its composition can decide.
 
-import { isCationElement } from "../../ion/ion-index";
-import { formulaKey } from "../../ion/keys";
-import { compositionKey, isWater, type Notation, type Part, readNotation } from "../../ion/notation";
+import {
+  compositionKey,
+  formulaKey,
+  isCationElement,
+  isWater,
+  type Notation,
+  type Part,
+  readNotation,
+} from "../../ion/internal";
 import {
   ACID_CATIONS,
   ALKALI,

@@ -1,8 +1,7 @@
 // What the classifications say of a formula, and which of several must not meet. No name is read here: a program that has
 // formulas does not carry the tables of names and goods (`cautions.ts` reads them).
 import { frozen } from "../../foundation/frozen";
-import { anhydrousKey, formulaKey } from "../../ion/keys";
-import { type Notation, readNotation } from "../../ion/notation";
+import { anhydrousKey, formulaKey, type Notation, readNotation } from "../../ion/internal";
 import { CAUTIONS, guard, readableOptions } from "../argument";
 import { DISPOSAL, HAZARD_FIELD_SOURCES, HAZARDS, type HazardRow } from "../data/hazards";
 import type { Circumstance } from "../data/incompatibilities";

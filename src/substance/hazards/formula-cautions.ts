@@ -1,4 +1,4 @@
-import { tryReadNotation } from "../../ion/notation";
+import { tryReadNotation } from "../../ion/internal";
 import { guard, OF_MASS_PERCENT } from "../argument";
 import { badInput, readableText } from "../error";
 import {

@@ -1,6 +1,6 @@
 // Which of a set of materials must not meet, and why.
 
-import type { Notation } from "../../ion/notation";
+import type { Notation } from "../../ion/internal";
 import {
   type Circumstance,
   CONDITIONS,

@@ -1,8 +1,8 @@
 // What one part of a formula is made of, as far as its danger hangs on it: ions, acid, ammonia and cyanide. The ion layer reads
 // it, so that no spelling hides anything.
 import { parseFormula } from "../../formula";
-import { type Constitution, constitutionOf } from "../../ion/constitution";
-import { type Notation, type Part, readNotation, type Unit } from "../../ion/notation";
+import { type Constitution, constitutionOf } from "../../ion";
+import { type Notation, type Part, readNotation, type Unit } from "../../ion/internal";
 import { HOLDS_CYANIDE } from "../data/hazard-classes";
 
 /** The ions and groups of a part. */

@@ -1,7 +1,7 @@
 // Products that no plan makes, told by composition and ions: explosives and deadly gases, which nothing opens, and poisonous
 // gases that whoever means them acknowledges by code.
 
-import { compositionKey, isWater, type Notation, type Part, readNotation } from "../../ion/notation";
+import { compositionKey, isWater, type Notation, type Part, readNotation } from "../../ion/internal";
 import {
   DEADLY_GASES,
   EXPLOSIVE_WRITINGS,

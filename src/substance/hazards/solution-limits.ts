@@ -1,6 +1,5 @@
 // What is left of a classification in water, by strength: the entry's own limits first, the general ones for the rest.
-import { formulaKey } from "../../ion/keys";
-import { type Notation, readNotation } from "../../ion/notation";
+import { formulaKey, type Notation, readNotation } from "../../ion/internal";
 import {
   GENERAL_LIMITS,
   GENERAL_LIMITS_SOURCE,

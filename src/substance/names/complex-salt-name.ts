@@ -1,9 +1,7 @@
 // Names of salts and molecules with a coordination entity in them: the complex, its charge from its company, the company.
 // Red Book 2005, IR-7 and IR-9 (section numbers: memory).
 
-import { ionIndex, isCationElement } from "../../ion/ion-index";
-import { countsOf, type Part, unitsText } from "../../ion/notation";
-import type { CationUse } from "../../ion/salt-readings";
+import { type CationUse, countsOf, ionIndex, isCationElement, type Part, unitsText } from "../../ion/internal";
 import { type Complex, complexName, complexOf, plausibleOxidation } from "./complex";
 import { anionName, byName, cationName, counted } from "./salt-name";
 

@@ -1,7 +1,13 @@
 // Coordination entities: a central metal, its ligands, the oxidation number that balances the charge; additive names.
-import type { ElementWord } from "../../ion/data/element-words";
-import { ionIndex } from "../../ion/ion-index";
-import { compositionKey, countsOf, readNotation, type Unit, unitsText } from "../../ion/notation";
+import {
+  compositionKey,
+  countsOf,
+  type ElementWord,
+  ionIndex,
+  readNotation,
+  type Unit,
+  unitsText,
+} from "../../ion/internal";
 import { LIGANDS, type LigandRow } from "../data/ligands";
 import { multiplePrefix, roman, simplePrefix } from "./prefixes";
 

@@ -1,10 +1,10 @@
 // One formula for a name, or a refusal that says what the name leaves open and which names come near.
 
 import { type Formula, parseFormula, tryParseFormula } from "../../formula";
-import { withRemarks } from "../../formula/formula";
+import { withRemarks } from "../../formula/internal";
 import { attempt, type Result } from "../../foundation/error";
 import { slips } from "../../foundation/slips";
-import { readNotation } from "../../ion/notation";
+import { readNotation } from "../../ion/internal";
 import { readableText, SubstanceError } from "../error";
 import { kinOf, registryNames } from "../registry/registry-index";
 import { knownWords, splitWords } from "./name-parse";

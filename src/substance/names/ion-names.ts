@@ -1,6 +1,5 @@
 // Ions by every name they have.
-import { HYDROGENS, type Ion, ionIndex } from "../../ion/ion-index";
-import { compositionKey } from "../../ion/notation";
+import { compositionKey, HYDROGENS, type Ion, ionIndex } from "../../ion/internal";
 import { addTo } from "./multimap";
 import { plainName } from "./words";
 

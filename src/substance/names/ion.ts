@@ -2,9 +2,17 @@
 
 import { parseFormula } from "../../formula";
 import { frozen } from "../../foundation/frozen";
-import { ION_FIELD_SOURCES, MONATOMIC_COLOURS } from "../../ion/data/ions";
-import { chargedText, type Ion, ionIndex, ionText } from "../../ion/ion-index";
-import { compositionKey, readNotation, tryReadNotation } from "../../ion/notation";
+import {
+  chargedText,
+  compositionKey,
+  ION_FIELD_SOURCES,
+  type Ion,
+  ionIndex,
+  ionText,
+  MONATOMIC_COLOURS,
+  readNotation,
+  tryReadNotation,
+} from "../../ion/internal";
 import type { SourceKey } from "../data/sources";
 import { readableText, SubstanceError } from "../error";
 import { nameOf, nameSourceOf } from "./name-of";

@@ -1,9 +1,7 @@
 // Molecules, acids, elements and other names of one thing: what the rules make of them without ions to balance.
 
 import { gcd } from "../../foundation/gcd";
-import type { ElementWord } from "../../ion/data/element-words";
-import { ionIndex, ionText } from "../../ion/ion-index";
-import { readNotation } from "../../ion/notation";
+import { type ElementWord, ionIndex, ionText, readNotation } from "../../ion/internal";
 import { MOLECULES } from "../data/molecules";
 import { REGISTRY } from "../data/registry";
 import type { SourceKey } from "../data/sources";

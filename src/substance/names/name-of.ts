@@ -3,10 +3,18 @@
 
 import { Formula } from "../../formula";
 import { attempt, type Result } from "../../foundation/error";
-import { ionIndex, isCationElement } from "../../ion/ion-index";
-import { formulaKey } from "../../ion/keys";
-import { compositionKey, isWater, type Notation, type Part, readNotation } from "../../ion/notation";
-import { acidOf, saltOf } from "../../ion/salt-readings";
+import {
+  acidOf,
+  compositionKey,
+  formulaKey,
+  ionIndex,
+  isCationElement,
+  isWater,
+  type Notation,
+  type Part,
+  readNotation,
+  saltOf,
+} from "../../ion/internal";
 import { MOLECULES, type MoleculeRow } from "../data/molecules";
 import type { SourceKey } from "../data/sources";
 import { badInput, readableText, SubstanceError } from "../error";

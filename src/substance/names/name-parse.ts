@@ -1,8 +1,14 @@
 // The words of a name to ions and complexes: every way each word can be read, prefixes and oxidation numbers included.
 
-import { ELEMENT_WORDS, type ElementWord } from "../../ion/data/element-words";
-import { type Ion, ionIndex, ionText } from "../../ion/ion-index";
-import { compositionKey, readNotation } from "../../ion/notation";
+import {
+  compositionKey,
+  ELEMENT_WORDS,
+  type ElementWord,
+  type Ion,
+  ionIndex,
+  ionText,
+  readNotation,
+} from "../../ion/internal";
 import type { LigandRow } from "../data/ligands";
 import { LIGANDS } from "../data/ligands";
 import { ionsByName } from "./ion-names";

@@ -1,7 +1,6 @@
 // A name to everything it can mean: table names, ambiguous trade names, and names read word by word.
 
-import { anhydrousKey } from "../../ion/keys";
-import { readNotation, tryReadNotation } from "../../ion/notation";
+import { anhydrousKey, readNotation, tryReadNotation } from "../../ion/internal";
 import { READING, readableOptions } from "../argument";
 import { AMBIGUOUS } from "../data/ambiguous";
 import type { SourceKey } from "../data/sources";

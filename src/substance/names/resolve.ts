@@ -1,6 +1,6 @@
 // A name or a formula, whichever was given, to one formula text of ours.
 
-import { type Notation, readNotation, tryReadNotation } from "../../ion/notation";
+import { type Notation, readNotation, tryReadNotation } from "../../ion/internal";
 import { readableText } from "../error";
 import { rowOf, rowsNamed } from "../registry/registry-index";
 import { readingsOf } from "./readings";

@@ -1,8 +1,6 @@
 // What the rules make of a name, word by word: salts, ions and crystal water, and the molecules and acids beside them.
 
-import { chargedText, ionIndex } from "../../ion/ion-index";
-import { formulaKey } from "../../ion/keys";
-import { readNotation, tryReadNotation } from "../../ion/notation";
+import { chargedText, formulaKey, ionIndex, readNotation, tryReadNotation } from "../../ion/internal";
 import { rowOf } from "../registry/registry-index";
 import {
   acidNamed,

@@ -2,9 +2,7 @@
 // Red Book 2005, IR-5 (section number: memory).
 
 import { gcd } from "../../foundation/gcd";
-import { type Ion, ionIndex } from "../../ion/ion-index";
-import type { Part } from "../../ion/notation";
-import type { CationUse, Salt } from "../../ion/salt-readings";
+import { type CationUse, type Ion, ionIndex, type Part, type Salt } from "../../ion/internal";
 import { ionsByName } from "./ion-names";
 import { leadingPrefixes, multiplePrefix, roman, simplePrefix } from "./prefixes";
 

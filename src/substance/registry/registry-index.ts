@@ -1,8 +1,7 @@
 // Look-ups over the registry, built on first use: by composition, by name, by composition without crystal water.
 
 import { once } from "../../foundation/memo";
-import { anhydrousKey, formulaKey } from "../../ion/keys";
-import { type Notation, readNotation } from "../../ion/notation";
+import { anhydrousKey, formulaKey, type Notation, readNotation } from "../../ion/internal";
 import { REGISTRY, type RegistryRow } from "../data/registry";
 import { addTo } from "../names/multimap";
 import { nameKey } from "../names/words";

@@ -6,7 +6,7 @@ import { attempt, type Result } from "../../foundation/error";
 import { frozen } from "../../foundation/frozen";
 import { headProblem, type RecordHead, recordHead } from "../../foundation/record";
 import { INSPECT, shownAs } from "../../foundation/shown";
-import { type Notation, readNotation, tryReadNotation } from "../../ion/notation";
+import { type Notation, readNotation, tryReadNotation } from "../../ion/internal";
 import { type Quantity, quantity } from "../../quantity";
 import { PHYSICAL, type PhysicalRow } from "../data/physical";
 import type { RegistryRow } from "../data/registry";

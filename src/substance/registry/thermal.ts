@@ -1,8 +1,7 @@
 // What heat does to a substance, step by step, each step starting from what the one before left.
 import { molarMass } from "../../formula";
 import { frozen } from "../../foundation/frozen";
-import { formulaKey } from "../../ion/keys";
-import { type Notation, readNotation } from "../../ion/notation";
+import { formulaKey, type Notation, readNotation } from "../../ion/internal";
 import { type Quantity, quantity, sum } from "../../quantity";
 import { cite, type SourceKey } from "../data/sources";
 import { THERMAL, type ThermalAmount, type ThermalRow, type ThermalStepRow } from "../data/thermal-steps";

@@ -1,7 +1,7 @@
 // The index behind the search: every name of the registry and the shop table cut into words, scored word by word.
 
 import { slips } from "../../foundation/slips";
-import { readNotation } from "../../ion/notation";
+import { readNotation } from "../../ion/internal";
 import { REGISTRY, type RegistryRow } from "../data/registry";
 import { SHOP_MATERIALS } from "../data/shop-materials";
 import { addTo } from "../names/multimap";

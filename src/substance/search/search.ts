@@ -3,7 +3,7 @@
 
 import { shown } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
-import { readNotation, tryReadNotation } from "../../ion/notation";
+import { readNotation, tryReadNotation } from "../../ion/internal";
 import { readableOptions, SEARCH } from "../argument";
 import { REGISTRY, type RegistryRow } from "../data/registry";
 import { badInput, readableText } from "../error";

@@ -1,7 +1,6 @@
 // What the word on a pack hides: crystal water, other forms of the good, and how strong a solution is.
 
-import { anhydrousKey } from "../../ion/keys";
-import { readNotation } from "../../ion/notation";
+import { anhydrousKey, readNotation } from "../../ion/internal";
 import { SHOP_MATERIALS } from "../data/shop-materials";
 import { addTo } from "../names/multimap";
 import { kinOf } from "../registry/registry-index";

@@ -3,7 +3,7 @@
 import { attempt, type Result } from "../../foundation/error";
 import { frozen } from "../../foundation/frozen";
 import { slips } from "../../foundation/slips";
-import { readNotation } from "../../ion/notation";
+import { readNotation } from "../../ion/internal";
 import { SHOP_MATERIALS, type ShopMaterialRow, type StatedAssay } from "../data/shop-materials";
 import type { SourceKey } from "../data/sources";
 import { readableText, SubstanceError } from "../error";

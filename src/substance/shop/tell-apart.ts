@@ -1,6 +1,6 @@
 // How to tell the forms sold under one name apart: what they lose on drying, how dense they are, what a mole costs.
 
-import { assayOf, positive } from "../../amount/argument";
+import { assayOf, positive } from "../../amount/internal";
 import { type Formula, massFractionOf, molarMass, parseFormula } from "../../formula";
 import { shown } from "../../foundation/argument";
 import { waterContent } from "../../hydrate";

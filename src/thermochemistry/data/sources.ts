@@ -1,7 +1,7 @@
 // Sources of the tables of heats; what they share with lower layers stands there.
 import { generalSources } from "../../foundation/data/sources";
 import { citation, type Sources } from "../../foundation/source";
-import { ionSources } from "../../ion/data/sources";
+import { ionSources } from "../../ion/internal";
 
 export const thermochemistrySources = {
   codata1989: { title: "CODATA Key Values for Thermodynamics", year: 1989, access: "spot-checked, else from memory", fromMemory: "partly" },

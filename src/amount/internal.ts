@@ -1,0 +1,4 @@
+// What the layers above use of this one and callers do not see.
+export { assayOf, formulaOfArgument, inSymbol, positive } from "./argument";
+export { amountSources } from "./data/sources";
+export { PURITY } from "./options";

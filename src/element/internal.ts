@@ -1,0 +1,14 @@
+// What the layers above use of this one and callers do not see.
+export { CONVENTIONS } from "./argument";
+export { weightConstant } from "./atomic-weight";
+export { mostAbundant } from "./nuclide";
+export { nuclideMass } from "./nuclide-mass";
+export {
+  ELEMENT_COUNT,
+  elementIndexOf,
+  elementOf,
+  NUCLIDE_BASE,
+  nanoWeightTable,
+  symbolAt,
+  symbolTable,
+} from "./symbols";

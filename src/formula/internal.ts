@@ -1,0 +1,7 @@
+// What the layers above use of this one and callers do not see.
+export { isWater, joined, numberText, splitWater } from "./crystal-water";
+export { asFormula, parseFormulaAt, withRemarks } from "./formula";
+export { DOTS } from "./read/characters";
+export { hasMarkup, plainText } from "./read/markup";
+export type { Ratio } from "./read/ratio";
+export { hasDigitsBeforeSign } from "./read/remarks";

@@ -1,0 +1,2 @@
+// What the layers above use of this one and callers do not see.
+export { hydrateSources } from "./data/sources";

@@ -1,0 +1,21 @@
+// What the layers above use of this one and callers do not see.
+export { ACID_STEPS, type AcidStepRow, WATER_IONIZATION } from "./data/acid-steps";
+export { ELEMENT_WORDS, type ElementWord } from "./data/element-words";
+export { ION_FIELD_SOURCES, MONATOMIC_COLOURS } from "./data/ions";
+export type { SolubilityClass } from "./data/rules";
+export { ionSources } from "./data/sources";
+export { chargedText, HYDROGENS, type Ion, ionIndex, ionText, isCationElement } from "./ion-index";
+export { anhydrousKey, formulaKey } from "./keys";
+export {
+  compositionKey,
+  countsOf,
+  isWater,
+  type Notation,
+  type Part,
+  readNotation,
+  tryReadNotation,
+  type Unit,
+  unitsText,
+} from "./notation";
+export { ALKALI, REACTS_WITH_WATER, ruleFor } from "./rules";
+export { acidOf, type CationUse, type Salt, saltOf } from "./salt-readings";
