@@ -1,7 +1,18 @@
 // Bench questions whose outcome is known. Where a figure is given it is the ligand or proton balance with the constants of
 // the tables, worked out beside the case; outcomes are the trade's (from memory where no book is named).
 import { describe, expect, it } from "vitest";
-import { type AqueousRequest, aqueousComposition, doseToPH, redissolving } from "../../src";
+import {
+  type AqueousRequest,
+  aqueousComposition,
+  bufferCapacity,
+  doseToPH,
+  endPoints,
+  fromJSON,
+  indicatorFor,
+  redissolving,
+  titrationCurve,
+  uncertaintyBudget,
+} from "../../src";
 
 type Mixture = Readonly<Record<string, number>>;
 
@@ -172,6 +183,42 @@ describe("ammonia: complexes and hydroxides", () => {
   it.each(["FeCl3", "MnSO4", "CrCl3"])("leaves %s as hydroxide", (salt) => {
     const c = litre({ [salt]: 0.02, NH3: 1 });
     expect(c.solids[0]!.amount.value.toNumber()).toBeGreaterThan(0.0199);
+  });
+});
+
+describe("figures that are derivatives", () => {
+  const pair = { CH3COOH: "0.0500(5) mol", CH3COONa: "0.0500(5) mol" } as const;
+  const buffer = () =>
+    aqueousComposition({
+      water: "1 L",
+      dissolved: Object.entries(pair).map(([formula, amount]) => ({ formula, amount })),
+    });
+
+  it("a buffer capacity carries the uncertainty of what was weighed", () => {
+    // β = ln 10 · c/4 at equal parts: each part of 0.05 mol counts half of it, 1 % of each gives 0.5 %·sqrt 2
+    const capacity = bufferCapacity(buffer());
+    const relative = capacity.standardUncertainty!.dividedBy(capacity.value).toNumber();
+    expect(relative).toBeCloseTo(0.005 * Math.SQRT2, 4);
+  });
+
+  it("an indicator's error moves with the constant of the acid", () => {
+    const curve = titrationCurve({
+      flask: { volume: "25 mL", dissolved: [{ formula: "CH3COOH", concentration: "0.1 mol/L" }] },
+      burette: { formula: "NaOH", concentration: "0.1 mol/L" },
+    });
+    const red = indicatorFor(endPoints(curve)[0]!).find(({ name }) => name === "methyl red")!;
+    // at its first change 1/(1 + 10^(pH − pKa)) of the acid is left: d(error)/d(pKa) = ln 10 · x(1 − x), with x = 0.664 as given
+    const x = Math.abs(red.error.in("%").toNumber()) / 100;
+    const line = uncertaintyBudget(red.error).find(({ quantity }) => quantity.symbol === "pKa(CH3COOH)")!;
+    // within 5 %: dilution by the burette and activities stand aside in this formula
+    expect(Math.abs(line.sensitivity.toNumber()) / 100 / (Math.LN10 * x * (1 - x))).toBeCloseTo(1, 1);
+    expect(red.error.standardUncertainty!.isZero()).toBe(false);
+  });
+
+  it("an answer is plain data whose figures read back one by one", () => {
+    const data = JSON.parse(JSON.stringify(buffer()));
+    expect(String(fromJSON(data.pH))).toBe(String(buffer().pH));
+    expect(() => fromJSON(data)).toThrowError(expect.objectContaining({ code: "json.unknown-record" }));
   });
 });
 

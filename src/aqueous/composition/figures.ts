@@ -23,6 +23,13 @@ export function activityDoubt(ionicStrength: number): number {
   return MODEL_DOUBT.find(([upTo]) => ionicStrength <= upTo)?.[1] ?? 0.25;
 }
 
+/** The activity model as an input of a budget. */
+export const activityInput = (ionicStrength: number): Quantity =>
+  quantity(
+    { value: "0", unit: "", standardUncertainty: String(activityDoubt(ionicStrength)) },
+    { symbol: "Δlog γ", label: "activity model: error of log10 of the coefficient of a singly charged ion" },
+  );
+
 /** How the figures of one answer are made. */
 export interface FigureMaker {
   /**
@@ -49,12 +56,7 @@ export function figureMaker(
   // one input of each kind for all figures of the answer, made when the first one is asked about
   const common = () =>
     (made ??= {
-      doubt: ideal
-        ? undefined
-        : quantity(
-            { value: "0", unit: "", standardUncertainty: String(activityDoubt(solution.ionicStrength)) },
-            { symbol: "Δlog γ", label: "activity model: error of log10 of the coefficient of a singly charged ion" },
-          ),
+      doubt: ideal ? undefined : activityInput(solution.ionicStrength),
       away:
         model.celsius === 25
           ? undefined

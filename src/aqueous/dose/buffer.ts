@@ -1,20 +1,17 @@
 // Buffers: what to weigh, and how well one holds its pH.
 import { massOf } from "../../amount";
-import {
-  type ConcentrationText,
-  type NumberLike,
-  type Quantity,
-  type QuantityLike,
-  quantity,
-  type VolumeText,
-} from "../../quantity";
+import type { ConcentrationText, NumberLike, Quantity, QuantityLike, VolumeText } from "../../quantity";
+import { solvedFigure } from "../../quantity/internal";
 import { guard, positive } from "../argument";
 import { type AqueousComposition, aqueousComposition, originOf } from "../composition/composition";
+import { activityInput } from "../composition/figures";
 import { AqueousError } from "../error";
+import type { Model } from "../mixture/model";
 import { HYDRON } from "../mixture/notation";
 import { pHInput } from "../mixture/request";
+import { daviesTerm, debyeHueckelSlope } from "../solve/davies";
 import { crossing } from "../solve/root";
-import { gradientOf } from "../solve/sensitivity";
+import { gradientOf, solutionOf } from "../solve/sensitivity";
 import { ADDITION_FIELDS, type AdditionOptions, pHFigure } from "./addition";
 
 /** An acid and its base, as they are weighed. */
@@ -134,13 +131,87 @@ function nearest(away: (pair: BufferPair, base: number) => number): BufferPair {
 export function bufferCapacity(composition: AqueousComposition): Quantity {
   const { read, solved } = originOf(composition);
   if (read.pH !== undefined) throw new AqueousError("aqueous.bad-option", "a pH that is held has no capacity");
-  const { model, solution } = solved;
-  const gradient = gradientOf(solution, pHFigure(model));
+  const { model, totals } = solved;
+  const slope = read.ideal ? 0 : debyeHueckelSlope(model.celsius);
+  const value = capacityOf(model, totals, slope);
+  return solvedFigure(
+    value.toPrecision(8),
+    "mol/L",
+    "buffer capacity",
+    { symbol: "β", label: "buffer capacity per unit of pH", rule: "1 / |d(pH)/d(strong acid)|" },
+    () => capacityInputs(composition, slope, value),
+  );
+}
+
+/** mol of strong acid per litre for one unit of pH, of some totals. */
+function capacityOf(model: Model, totals: Float64Array, slope: number): number {
+  model.equilibrium.solve(totals, slope);
+  const gradient = gradientOf(solutionOf(model.equilibrium.tableau), pHFigure(model));
   // a strong acid brings an anion that only counts for the ionic strength
   const ofAcid = gradient.totals[model.components.indexOf(HYDRON)]! + gradient.bystanders / 2;
-  const slope = Math.abs(ofAcid / Math.LN10);
-  return quantity(
-    { value: (1 / slope).toPrecision(8), unit: "mol/L" },
-    { symbol: "β", label: "buffer capacity per unit of pH", rule: "1 / |d(pH)/d(strong acid)|" },
+  return Math.abs(Math.LN10 / ofAcid);
+}
+
+/** Steps of the differences: of a decimal logarithm, and of an amount as a share. */
+const STEP = 1e-3;
+
+/** A capacity is a derivative itself: how it moves is found by differences, each input to both sides. */
+function capacityInputs(composition: AqueousComposition, slope: number, value: number) {
+  const { read, solved } = originOf(composition);
+  const { model, totals, kilograms, solution } = solved;
+  const { lnK } = model.equilibrium.system;
+  const between = (up: () => number, down: () => number): number => (up() - down()) / (2 * STEP);
+  const list: { input: Quantity; partial: number }[] = [];
+  for (const { ingredient, of } of read.brought) {
+    const moles = ingredient.amount.in("mol").toNumber();
+    if (moles === 0) continue;
+    const at = (way: number): number => {
+      const moved = totals.slice();
+      for (const [key, count] of of) moved[model.components.indexOf(key)]! += (way * STEP * moles * count) / kilograms;
+      return capacityOf(model, moved, slope);
+    };
+    const perShare = between(
+      () => at(1),
+      () => at(-1),
+    );
+    list.push({ input: ingredient.amount, partial: perShare / ingredient.amount.value.toNumber() });
+  }
+  const diluted = (way: number): number =>
+    capacityOf(
+      model,
+      totals.map((t) => t / (1 + way * STEP)),
+      slope,
+    );
+  const perWater = between(
+    () => diluted(1),
+    () => diluted(-1),
   );
+  list.push({ input: read.water, partial: perWater / read.water.value.toNumber() });
+  const kept = lnK.slice();
+  for (const [constant, uses] of model.uses) {
+    if (constant.standardUncertainty === 0) continue;
+    const at = (way: number): number => {
+      for (const [row, count] of uses) lnK[row]! += way * STEP * Math.LN10 * count;
+      const moved = capacityOf(model, totals, slope);
+      lnK.set(kept);
+      return moved;
+    };
+    const partial = between(
+      () => at(1),
+      () => at(-1),
+    );
+    if (Math.abs(partial) * constant.standardUncertainty > 1e-6 * value)
+      list.push({ input: constant.input(), partial });
+  }
+  const term = daviesTerm(solution.ionicStrength);
+  if (slope > 0 && term > 0) {
+    // log10 γ of a singly charged ion is −slope × term / ln 10
+    const at = (way: number): number => capacityOf(model, totals, slope - (way * STEP * Math.LN10) / term);
+    const partial = between(
+      () => at(1),
+      () => at(-1),
+    );
+    list.push({ input: activityInput(solution.ionicStrength), partial });
+  }
+  return list;
 }

@@ -337,10 +337,22 @@ export function indicatorFor(endPoint: EndPoint): readonly IndicatorChoice[] {
     const moles = crossing((x) => pHAdded(addition, x) - pH, 0, most, 1e-10);
     return (moles / strength / litres - 1) * 100;
   };
+  const amountAt = (moles: number): Quantity => {
+    const { maker, slopeOf } = solvedWith(addition, moles);
+    const figure = pHFigure(addition.model);
+    return maker.make(moles, "mol", figure, -1 / slopeOf(figure), { symbol: "n", label: "reagent at a pH" });
+  };
   const asPercent = (value: number, label: string): Quantity =>
-    quantity(
-      { value: value.toPrecision(4), unit: "%" },
+    solvedFigure(
+      value.toPrecision(4),
+      "%",
+      "indicator error",
       { symbol: "δ", label, rule: "volume at the colour change / volume at the end point − 1" },
+      () => {
+        const end = litres * strength;
+        const ratio = amountAt(end * (1 + value / 100)).dividedBy(amountAt(end));
+        return [{ input: ratio, partial: 100 }];
+      },
     );
   const choices: (IndicatorChoice & { readonly size: number })[] = [];
   for (const { name, from, to, acid, base } of INDICATORS) {
