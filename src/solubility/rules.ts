@@ -3,6 +3,7 @@ import type { Formula } from "../formula";
 import { constitutionOf } from "../ion";
 import { ruleFor as ruleForIons, type SolubilityClass } from "../ion/internal";
 import { type Solute, soluteOf } from "./curves/solute";
+import { NEVER_IN_WATER } from "./data/never-in-water";
 
 export type { SolubilityClass } from "../ion/internal";
 
@@ -26,18 +27,33 @@ export function ruleFor(solute: Solute): SolubilityRule | undefined {
   return verdict === undefined ? undefined : { ...verdict, source: "commonPractice" };
 }
 
+/** Is it a salt that water turns into something else, so that it has no solubility? */
+function isNeverInWater({ anhydrous }: Solute): boolean {
+  const { cations, anions } = constitutionOf(anhydrous);
+  const brings = (ions: readonly { readonly formula: string }[], named: readonly string[]): boolean =>
+    ions.some(({ formula }) => named.includes(formula));
+  if (brings(anions, ["OH-", "O^2-"])) return false;
+  return NEVER_IN_WATER.some((row) => brings(cations, row.cations) && brings(anions, row.anions));
+}
+
+/** @internal The rule for a solute that water lets be. */
+export const ruleInWater = (solute: Solute): SolubilityRule | undefined =>
+  isNeverInWater(solute) ? undefined : ruleFor(solute);
+
 /**
  * What the solubility rules say of a salt near room temperature; use `solubilityOf` first, this only where it has no figure.
  *
  * @param formula - a salt, crystal water allowed
- * @returns class and the rule in words, or undefined when no rule speaks of it
+ * @returns class and the rule in words, or undefined when no rule speaks of it, and where water does not let the salt be:
+ *   aluminium carbonate turns into the hydroxide, copper(II) iodide into copper(I) iodide and iodine
  * @throws {SolubilityError} `solubility.not-a-salt`
  * @source common practice, no source
  * @category Solubility
  * @example
  * solubilityRule("BaSO4")?.class // => "insoluble"
  * solubilityRule("Fe(CH3COO)2")?.class // => "soluble"
+ * solubilityRule("Al2(CO3)3") // => undefined
  */
 export function solubilityRule(formula: string | Formula): SolubilityRule | undefined {
-  return ruleFor(soluteOf(formula));
+  return ruleInWater(soluteOf(formula));
 }

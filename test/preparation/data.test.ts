@@ -14,7 +14,6 @@ import {
   TAKES_BACK,
 } from "../../src/preparation/data/insoluble";
 import { MISCIBLE } from "../../src/preparation/data/miscible";
-import { NEVER_IN_WATER, NO_TUTTON_SALT, TAKEN_APART } from "../../src/preparation/data/never-in-water";
 import { PLANNING } from "../../src/preparation/data/planning";
 import { NOT_WARM, VARIABLE_WATER } from "../../src/preparation/data/products";
 import { IN_THE_DARK, PROTECTION } from "../../src/preparation/data/protection";
@@ -45,9 +44,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   IN_THE_DARK,
   LEFT_IN_WASTE,
   MISCIBLE,
-  NEVER_IN_WATER,
   NOT_WARM,
-  NO_TUTTON_SALT: [NO_TUTTON_SALT],
   OXIDES,
   OXIDISING_ACIDS: [OXIDISING_ACIDS],
   PASSIVE,
@@ -56,7 +53,6 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   PROTECTION,
   SOLUBLE_CYANIDOFERRATES,
   SOLUBLE_OXIDES,
-  TAKEN_APART: [TAKEN_APART],
   TAKES_BACK,
   TWO_SIZED,
   VARIABLE_WATER,

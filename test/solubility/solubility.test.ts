@@ -321,6 +321,17 @@ describe("solubility rules", () => {
     expect(solubilityRule("Fe(C2H3O2)2")).toEqual(solubilityRule("Fe(CH3COO)2"));
   });
 
+  // Al3+, Fe3+ and Cr3+ give hydroxides with carbonate, Cu2+ and Fe3+ oxidise iodide (inorganic chemistry, from memory)
+  it("says nothing of salts that water does not let be, and speaks of their neighbours", () => {
+    for (const formula of ["Al2(CO3)3", "Fe2(CO3)3", "CuI2", "FeI3", "Cr2S3", "Al2(SO3)3"]) {
+      expect(solubilityRule(formula), formula).toBeUndefined();
+      const found = trySolubilityOf(formula, "25 °C");
+      expect(found.ok || found.error.hint?.includes("rules"), formula).toBe(false);
+    }
+    for (const formula of ["CuI", "FeCO3", "Al(OH)3", "Cu2(OH)2CO3", "AlI3", "ZnI2"])
+      expect(solubilityRule(formula), formula).toBeDefined();
+  });
+
   it("speak of salts the table does not hold, and of nothing else", () => {
     expect(solubilityRule("Fe(CH3COO)2")).toMatchObject({ class: "soluble", source: "commonPractice" });
     expect(solubilityRule("Co3(PO4)2")?.class).toBe("insoluble");

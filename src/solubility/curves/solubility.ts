@@ -12,7 +12,7 @@ import type { CompetingFigure, SolubilityBasis, SolubilityRow } from "../data/cu
 import { cite, type SourceKey } from "../data/sources";
 import { SolubilityError } from "../error";
 import { readSolubility, SolubilityMethods, type SolubilityRecord } from "../record";
-import { ruleFor } from "../rules";
+import { ruleInWater } from "../rules";
 import {
   partsOf,
   type Reading,
@@ -198,7 +198,7 @@ const isGas = (solute: Solute): boolean => GASES.some(({ gas }) => soluteOf(gas)
 /** @internal */
 export function noData(solute: Solute): SolubilityError {
   const text = solute.formula.toString();
-  const rule = ruleFor(solute);
+  const rule = ruleInWater(solute);
   return new SolubilityError("solubility.no-data", `no solubility of ${solute.anhydrous} in the table`, {
     input: text,
     position: 0,

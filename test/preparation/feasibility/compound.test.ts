@@ -1,7 +1,7 @@
 // Compounds that water does not let be. Reasons from memory, all in any textbook of inorganic chemistry.
-import { doesItGo } from "preparative";
+import { doesItGo, sourceKeys } from "preparative";
 import { describe, expect, it } from "vitest";
-import { NEVER_IN_WATER } from "../../../src/preparation/data/never-in-water";
+import { NEVER_IN_WATER, NO_TUTTON_SALT, TAKEN_APART } from "../../../src/solubility/data/never-in-water";
 
 const ask = (equation: string, product: string) => doesItGo({ equation, product });
 
@@ -62,5 +62,9 @@ describe("what does not exist in water", () => {
       cations.flatMap((c) => anions.map((a) => `${c} ${a}`)),
     );
     expect(new Set(pairs).size).toBe(pairs.length);
+  });
+
+  it("rests on sources that resolve", () => {
+    for (const { source } of [...NEVER_IN_WATER, NO_TUTTON_SALT, TAKEN_APART]) expect(sourceKeys()).toContain(source);
   });
 });
