@@ -14,10 +14,10 @@ import { PlanError } from "./error";
 import { exact } from "./exact";
 import { type Figure, figure, type MovedFigure, movedSince, readFigures } from "./figures";
 import { withForm } from "./in-form";
-import { shareOf } from "./material";
 import { type Plan, planPreparation, recordOf } from "./plan";
 import type { PlanRequest, Scale } from "./request";
 import { formulaFrom, sameCore } from "./species";
+import { shareOf } from "./strength";
 
 /** One step: a preparation without its scale, which follows from the step after it. */
 export interface ChainStep extends Omit<PlanRequest, "scale"> {

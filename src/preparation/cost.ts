@@ -2,7 +2,8 @@
 import { type Quantity, type QuantityLike, quantity, sum } from "../quantity";
 import type { Supplied } from "./account";
 import { PlanError } from "./error";
-import { type Material, portionOf } from "./material";
+import type { Material } from "./material";
+import { portionOf } from "./strength";
 
 /** Cost of one material in the batch. */
 export interface CostLine {

@@ -7,9 +7,9 @@ import { isQuantity, type Quantity, type QuantityLike, quantity, quantityFromJSO
 import { expectDimension } from "../quantity/internal";
 import { guard } from "./argument";
 import { PlanError } from "./error";
-import { portionOf } from "./material";
 import type { Observations } from "./observations";
 import type { PlanRequest, Scale, ShelfMaterial } from "./request";
+import { portionOf } from "./strength";
 
 /** Deepest and longest a request may be; beyond it, it is a slip or goes round in circles. */
 const DEEPEST = 12;

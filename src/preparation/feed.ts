@@ -2,18 +2,17 @@
 // For a precipitation feeds are made thin, for crystals hot and in little more than the least water.
 
 import { molarMass } from "../formula";
-import { isWater } from "../formula/internal";
 import { attempt } from "../foundation/error";
 import { type Quantity, quantity, sum } from "../quantity";
-import { type DissolvingWater, type LiquorCheck, remainsInSolution, waterToDissolve } from "../solubility";
+import { type DissolvingWater, waterToDissolve } from "../solubility";
 import type { Account } from "./account";
 import { isAcid } from "./acids";
 import { exact, planned } from "./exact";
 import { fateOf } from "./fate";
+import { waterOfReaction } from "./liquor";
 import type { Material } from "./material";
 import { isPeroxide, type Role } from "./procedure/roles";
 import type { Setting } from "./setting";
-import { coreOf, type Species } from "./species";
 import { isGas } from "./vessel";
 
 /** Water that a strong solution is poured into. */
@@ -48,14 +47,6 @@ export type Feed =
     }
   /** No solubility is known: how much water is chosen, whether it is enough shows. */
   | { readonly material: string; readonly how: "unknown"; readonly missing: string; readonly water: Quantity<"mass"> };
-
-/** The liquor after mixing. */
-export interface Liquor {
-  /** All the water in it: added, of crystallization, of solutions, used up and set free by the reaction. */
-  readonly water: Quantity<"mass"> | undefined;
-  readonly check: LiquorCheck | undefined;
-  readonly missing: readonly string[];
-}
 
 /** What decides how the materials go in. */
 export interface Feeding {
@@ -274,57 +265,4 @@ export function feedsOf(feeding: Feeding): Feed[] {
     const mass = material.massOf(portions[i]!)!;
     return { ...feed, dilution: dilutedBy(mass, material.massFraction()!, feed.dilution!.water.plus(more)) };
   });
-}
-
-/** Water by the equation: that of the crystals, less what the solids keep, plus what the reaction sets free. */
-export function waterOfReaction(
-  materials: readonly Material[],
-  account: Account,
-  reactants: readonly Species[],
-  products: readonly Species[],
-): Quantity {
-  const M = molarMass("H2O");
-  const crystal = materials.map(({ waters, species }, i) =>
-    account.supplied[i]!.amount.times(waters.minus(species.waters)),
-  );
-  // Reactants written as hydrates that are left over still bring their water into the liquor.
-  const unused = materials.map(({ species }, i) => account.supplied[i]!.left.times(species.waters));
-  const count = (side: readonly Species[]): bigint =>
-    side.filter((s) => isWater(s.formula)).reduce((n, s) => n + s.coefficient, 0n);
-  const net = account.extent.times(count(products) - count(reactants));
-  return sum([...crystal, ...unused, net])
-    .times(M)
-    .to("g")
-    .named({
-      symbol: "m(H2O, crystals and reaction)",
-      label: "water from crystals and reaction",
-      rule: "mass = amount of water × molar mass",
-    });
-}
-
-/** Does what stays in the liquor stay dissolved? */
-export function liquorOf(
-  feeds: readonly Feed[],
-  materials: readonly Material[],
-  water: Quantity | undefined,
-  missing: readonly string[],
-  dissolvedIn: readonly { readonly species: Species; readonly amount: Quantity }[],
-  temperature: Quantity<"temperature">,
-): Liquor {
-  if (water === undefined) return { water: undefined, check: undefined, missing };
-  // What came as a solution and is partly used up cannot fall out of the same water.
-  const thinner = new Set(
-    materials.filter((_, i) => feeds[i]!.how === "solution").map(({ species }) => coreOf(species.formula)),
-  );
-  const substances = dissolvedIn
-    .filter(
-      ({ species, amount }) =>
-        amount.isPositive() && species.formula.charge === 0 && !thinner.has(coreOf(species.formula)),
-    )
-    .map(({ species, amount }) => ({ formula: species.formula, amount }));
-  const check =
-    substances.length === 0 || !water.isPositive()
-      ? undefined
-      : remainsInSolution({ substances, water: water as Quantity<"mass">, temperature });
-  return { water: water as Quantity<"mass">, check, missing };
 }

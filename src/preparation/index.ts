@@ -23,12 +23,13 @@ export type {
   FeasibilityVerdict,
   FormedSolid,
 } from "./feasibility/feasibility";
-export type { Dilution as FeedDilution, Feed as MaterialFeed, Liquor } from "./feed";
+export type { Dilution as FeedDilution, Feed as MaterialFeed } from "./feed";
 export type { Figure, MovedFigure } from "./figures";
 export type { Heat } from "./heat";
 export type { Identity, IdentityCandidate, IgnitionCandidate, MassLossRequest } from "./identity/identity";
 export { identifyByMassLoss } from "./identity/identity";
 export type { Isolation, WashSchedule } from "./isolation";
+export type { Liquor } from "./liquor";
 export type { Observations } from "./observations";
 export type { Operation } from "./operation/operation";
 export type { Pace, Room } from "./pace";

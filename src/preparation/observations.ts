@@ -5,10 +5,11 @@ import { expectDimension } from "../quantity/internal";
 import { reading } from "./account";
 import { checkWarmth } from "./door";
 import { PlanError } from "./error";
-import { portionOf, readMaterial } from "./material";
+import { readMaterial } from "./material";
 import type { Plan } from "./plan";
 import type { Portion, ShelfMaterial } from "./request";
 import type { Setting } from "./setting";
+import { portionOf } from "./strength";
 
 /** What was really done; anything left out is taken as planned. */
 export interface Observations {

@@ -17,13 +17,13 @@ import { planned } from "./exact";
 import { feasibilityOf, refuseWhatDoesNotGo } from "./feasibility/does-it-go";
 import type { Feasibility } from "./feasibility/feasibility";
 import { type Figure, figuresOf, type MovedFigure, movedSince, readFigures } from "./figures";
-import { shareOf } from "./material";
 import { contradictionOf } from "./pack-name";
 import { type Procedure, procedureOf } from "./procedure/kind";
 import type { PlanRequest } from "./request";
 import { mixOf, passGate } from "./safety/combinations";
 import { type StepCautions, stepCautionsOf } from "./safety/step-cautions";
 import { settingOf, weigh } from "./setting";
+import { shareOf } from "./strength";
 
 /** One material to weigh or measure. */
 export interface Weighing {

@@ -12,12 +12,13 @@ import { checkWarmth } from "./door";
 import { PlanError } from "./error";
 import { exact, planned } from "./exact";
 import { inWantedForm } from "./in-form";
-import { type Material, type PortionDimension, portionOf, readAside, readMaterial } from "./material";
+import { type Material, readAside, readMaterial } from "./material";
 import type { Room } from "./pace";
 import { isAcidSalt, isBase, isHeatedDry, PROCEDURES } from "./procedure/kind";
 import { baseAmong, baseForAcids } from "./procedure/neutralising";
 import type { PlanRequest, Portion } from "./request";
 import { formulaFrom, type Species, speciesOf } from "./species";
+import { type PortionDimension, portionOf } from "./strength";
 
 /** Everything a plan and its runs compute with. */
 export interface Setting {

@@ -12,7 +12,8 @@ import { hold } from "../operation/hold";
 import { putTheRest } from "./asides";
 import { type Bench, POT } from "./bench";
 import { weighProduct } from "./finish";
-import { mainReaction, weighAll } from "./prepare";
+import { mainReaction } from "./reactions";
+import { weighAll } from "./weighing";
 import { celsius, grams } from "./words";
 
 /** Oxides that take up water and carbon dioxide from the air. */

@@ -2,11 +2,12 @@
 import { matterOf } from "../contents/matter";
 import { hold } from "../operation/hold";
 import { Bench, type Frame, POT, type Work } from "./bench";
+import { combine } from "./combine";
 import { finish } from "./finish";
 import { isolate } from "./isolate";
 import { kiln } from "./kiln";
 import type { ProcedureKind } from "./kind";
-import { combine, weighAll } from "./prepare";
+import { weighAll } from "./weighing";
 
 type Procedure = (bench: Bench) => void;
 

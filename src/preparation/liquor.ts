@@ -1,0 +1,70 @@
+// The liquor once everything has reacted: how much water there is, and whether what is dissolved stays so.
+import { molarMass } from "../formula";
+import { isWater } from "../formula/internal";
+import { type Quantity, sum } from "../quantity";
+import { type LiquorCheck, remainsInSolution } from "../solubility";
+import type { Account } from "./account";
+import type { Feed } from "./feed";
+import type { Material } from "./material";
+import { coreOf, type Species } from "./species";
+
+/** The liquor after mixing. */
+export interface Liquor {
+  /** All the water in it: added, of crystallization, of solutions, used up and set free by the reaction. */
+  readonly water: Quantity<"mass"> | undefined;
+  readonly check: LiquorCheck | undefined;
+  readonly missing: readonly string[];
+}
+
+/** Water by the equation: that of the crystals, less what the solids keep, plus what the reaction sets free. */
+export function waterOfReaction(
+  materials: readonly Material[],
+  account: Account,
+  reactants: readonly Species[],
+  products: readonly Species[],
+): Quantity {
+  const M = molarMass("H2O");
+  const crystal = materials.map(({ waters, species }, i) =>
+    account.supplied[i]!.amount.times(waters.minus(species.waters)),
+  );
+  // Reactants written as hydrates that are left over still bring their water into the liquor.
+  const unused = materials.map(({ species }, i) => account.supplied[i]!.left.times(species.waters));
+  const count = (side: readonly Species[]): bigint =>
+    side.filter((s) => isWater(s.formula)).reduce((n, s) => n + s.coefficient, 0n);
+  const net = account.extent.times(count(products) - count(reactants));
+  return sum([...crystal, ...unused, net])
+    .times(M)
+    .to("g")
+    .named({
+      symbol: "m(H2O, crystals and reaction)",
+      label: "water from crystals and reaction",
+      rule: "mass = amount of water × molar mass",
+    });
+}
+
+/** Does what stays in the liquor stay dissolved? */
+export function liquorOf(
+  feeds: readonly Feed[],
+  materials: readonly Material[],
+  water: Quantity | undefined,
+  missing: readonly string[],
+  dissolvedIn: readonly { readonly species: Species; readonly amount: Quantity }[],
+  temperature: Quantity<"temperature">,
+): Liquor {
+  if (water === undefined) return { water: undefined, check: undefined, missing };
+  // What came as a solution and is partly used up cannot fall out of the same water.
+  const thinner = new Set(
+    materials.filter((_, i) => feeds[i]!.how === "solution").map(({ species }) => coreOf(species.formula)),
+  );
+  const substances = dissolvedIn
+    .filter(
+      ({ species, amount }) =>
+        amount.isPositive() && species.formula.charge === 0 && !thinner.has(coreOf(species.formula)),
+    )
+    .map(({ species, amount }) => ({ formula: species.formula, amount }));
+  const check =
+    substances.length === 0 || !water.isPositive()
+      ? undefined
+      : remainsInSolution({ substances, water: water as Quantity<"mass">, temperature });
+  return { water: water as Quantity<"mass">, check, missing };
+}

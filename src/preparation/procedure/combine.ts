@@ -1,0 +1,140 @@
+// Everything together: the vessel filled, the rest brought to it in the order of the roles, and the reaction with the last.
+import type { Quantity } from "../../quantity";
+import type { Matter } from "../contents/matter";
+import { Pot } from "../contents/pot";
+import { add, type Reaction, reacted } from "../operation/add";
+import { isGas } from "../vessel";
+import { putAsides } from "./asides";
+import { type Bench, type Look, POT, type Telling } from "./bench";
+import { putInto, vesselIn } from "./filling";
+import { acidsUsed, lyeStage, mainReaction, peroxideLeft, settled } from "./reactions";
+import { asRead } from "./weighing";
+import { about, lasting, litres } from "./words";
+
+/** Materials in the order in which they come together; equal ranks by formula, never by the order of the request. */
+function inOrder({ frame: { setting, ranks, feeds } }: Bench): number[] {
+  const order = setting.materials
+    .map((_, i) => i)
+    .sort((a, b) => {
+      const rank = ranks[a]! - ranks[b]!;
+      if (rank !== 0) return rank;
+      const [one, other] = [setting.materials[a]!, setting.materials[b]!].map(
+        ({ formName, shelf }) => `${formName} ${shelf.name}`,
+      );
+      return one! < other! ? -1 : 1;
+    });
+  // A solid is stirred into what is liquid, not the other way round.
+  const liquid = order.findIndex((i) => feeds[i]!.how !== "solid");
+  return liquid <= 0 ? order : [order[liquid]!, ...order.filter((_, at) => at !== liquid)];
+}
+
+/** The last material comes in, and everything reacts. */
+function adding(bench: Bench, i: number, look: Look, isLast: boolean): string {
+  const { feeds, roles, portions, setting } = bench.frame;
+  const name = bench.name(i);
+  const solid = feeds[i]!.how === "solid";
+  const alone = feeds[i]!.how === "solid" || (feeds[i]!.how === "solution" && !hasVessel(bench, i));
+  const what = alone ? `${asRead(setting, portions[i]!)} of ${name}` : `${name} solution`;
+  const verb = solid ? "Add" : "Pour";
+  const into = solid ? `the ${what}` : `the ${what} into the vessel`;
+  if (!isLast) return `${verb} ${into}, stirring.`;
+  const { gas, additionRate, heat } = look;
+  const room = vesselIn(look);
+  const cool =
+    roles[i] === "oxidiser"
+      ? ", cooling from outside"
+      : "rise" in heat && heat.rise.rise.in("ΔK").toNumber() >= 10
+        ? `; it warms by up to ${about(heat.rise.rise, "ΔK", 2).replace("ΔK", "K")} if added at once`
+        : "";
+  if (gas.length === 0 || additionRate === undefined)
+    return solid || roles[i] === "oxidiser"
+      ? `${verb} ${into} in small portions, stirring${cool}${room}.`
+      : `${verb} ${into}, slowly and stirring${cool}${room}.`;
+  const least = additionRate.leastTime && lasting(additionRate.leastTime);
+  const over = least === undefined ? "" : ` over at least ${least}`;
+  const volumes = gas.map((one) => `${litres(one.volume)} of ${one.formula}`).join(" and ");
+  return `${verb} ${into} in at least ${additionRate.portions} portions${over}, stirring; wait until the foam falls before the next portion${cool}${room}: ${volumes} in all, ${litres(additionRate.gasPerPortion)} from one portion.`;
+}
+
+const hasVessel = (bench: Bench, i: number): boolean => {
+  const feed = bench.frame.feeds[i]!;
+  return feed.how === "dissolve" || feed.how === "unknown" || (feed.how === "solution" && feed.dilution !== undefined);
+};
+
+const vesselOf = (bench: Bench, i: number): string =>
+  hasVessel(bench, i) ? `${bench.name(i)} solution` : bench.name(i);
+
+/** Fill the vessel, bring the rest to it in order, and let it react with the last. */
+export function combine(bench: Bench): void {
+  const { ranks, roles } = bench.frame;
+  const order = inOrder(bench);
+  const first = order[0]!;
+  // What has the same rank and dissolves goes straight into the vessel.
+  const isBase = (i: number): boolean => i === first || (ranks[i] === ranks[first] && hasVessel(bench, i));
+  const together = order.filter(isBase);
+  // Two that make a precipitate are never dissolved in the same vessel.
+  const apart = together.length === order.length && order.length > 1 && bench.frame.isolation.how === "precipitate";
+  const base = apart ? together.slice(0, 1) : together;
+  const rest = order.filter((i) => !base.includes(i));
+  bench.onlyFills = rest.length === 0;
+  putAsides(bench, "acidify");
+  for (const i of base) putInto(bench, i, POT);
+  putAsides(bench, "with the first");
+  for (const i of rest) if (hasVessel(bench, i)) putInto(bench, i, vesselOf(bench, i));
+  const stage = lyeStage(bench);
+  const main = mainReaction(bench);
+  const last: Reaction[] =
+    stage === undefined
+      ? [main]
+      : [stage.back, { ...main, terms: main.terms.filter(({ matter }) => matter.key !== stage.gas.key) }];
+  const reactions = [...acidsUsed(bench), ...last, ...peroxideLeft(bench)];
+  const settle = (pot: Pot): Pot => settled(bench, pot);
+  rest.forEach((i, at) => {
+    const isLast = at === rest.length - 1;
+    const own = vesselOf(bench, i);
+    const giving = stage !== undefined && roles[i] === "metal";
+    const now = isLast ? reactions : giving ? [stage.first] : [];
+    const speaks = stage === undefined ? isLast : giving;
+    const done = add(bench.pot, bench.in(own), now, isLast ? settle : undefined);
+    const telling: Telling = {
+      say: (look) => adding(bench, i, look, speaks),
+      ...(hasVessel(bench, i) ? {} : { materials: [bench.name(i)], amounts: [bench.frame.portions[i]!] }),
+      from: own,
+      ...(isLast ? { care: "mixing" as const, limit: (look: Look) => look.additionRate?.leastTime } : {}),
+    };
+    bench.did(POT, done, telling);
+  });
+  if (rest.length === 0) alone(bench, reactions, settle);
+  bench.liquor = bench.pot;
+  const { before, put } = bench.drafts.at(-1)!;
+  bench.mixed = put.reduce((all, one) => all.plus(one.mass), before.mass);
+  putAsides(bench, "charcoal");
+}
+
+/** What no material brings: led in as gas, or simply missing on the table. */
+const bringing = (matter: Matter, amount: Quantity): string =>
+  isGas(matter.formula, false)
+    ? `Lead in ${about(amount, "mol")} of ${matter.name}, until no more is taken up.`
+    : `Add ${about(amount, "mol")} of ${matter.name}, which no material of the plan brings.`;
+
+/** Nothing else is put in: what the air or a gas brings, or only the water. */
+function alone(bench: Bench, reactions: readonly Reaction[], settle: (pot: Pot) => Pot): void {
+  const { setting } = bench.frame;
+  const airs = reactions[0]!.terms.filter(({ whereto, count }) => whereto === "air" && count < 0n);
+  const changes = setting.reactants.some(
+    ({ formula }) => !setting.products.some((other) => other.formula.hasSameComposition(formula)),
+  );
+  if (!changes) return;
+  if (airs.length === 0 && reactions.every(({ terms }) => terms.every(({ whereto }) => whereto !== "gas"))) {
+    bench.amend(settle(reacted(bench.pot, reactions).pot));
+    return;
+  }
+  const done = add(bench.pot, Pot.empty(setting.temperature, setting.pressure), reactions, settle);
+  bench.did(POT, done, {
+    care: "mixing",
+    say: () =>
+      airs.length === 0
+        ? "Stir until the reaction is over."
+        : airs.map(({ matter, count }) => bringing(matter, bench.frame.account.extent.times(-count))).join(" "),
+  });
+}

@@ -1,0 +1,114 @@
+// One material into a vessel: dissolved, diluted, stirred in or poured.
+import type { Quantity } from "../../quantity";
+import { massOfWater } from "../contents/matter";
+import type { Pot } from "../contents/pot";
+import { exact } from "../exact";
+import { waterOfReaction } from "../liquor";
+import { add } from "../operation/add";
+import { dilute } from "../operation/dilute";
+import { dissolve } from "../operation/dissolve";
+import { suspend } from "../operation/suspend";
+import { type Bench, type Look, POT } from "./bench";
+import { warmingOfDilution } from "./heat-of-dilution";
+import { protectionOf } from "./protection";
+import { about, celsius, litres, percent, water } from "./words";
+
+/** The vessel to take; nothing where it is not known. */
+export const vesselIn = ({ vessel }: Look): string =>
+  vessel === undefined
+    ? ""
+    : ` (vessel: ${vessel.smallest === undefined ? `at least ${litres(vessel.needed)}` : `${litres(vessel.smallest)} or larger`})`;
+
+const clear = (look: Look, name: string): string => {
+  const heat = look.dissolvingHeat.find((one) => one.material === name);
+  if (heat === undefined || !("rise" in heat)) return "";
+  const kelvin = heat.rise.rise.in("ΔK").toNumber();
+  if (Math.abs(kelvin) < 5) return "";
+  return `; it ${kelvin > 0 ? "warms" : "cools"} by about ${Number(Math.abs(kelvin).toPrecision(2))} K`;
+};
+
+/** Dissolve, dilute or pour one material into a vessel. */
+export function putInto(bench: Bench, i: number, vessel: string): void {
+  const { setting } = bench.frame;
+  const feed = bench.frame.feeds[i]!;
+  const name = bench.name(i);
+  const own = bench.in(name);
+  const before = bench.in(vessel);
+  const into = vessel === POT && !before.isEmpty ? " in the same vessel" : "";
+  const common = { materials: [name], from: name, care: "dissolving" } as const;
+  // Where nothing is added later, the first step tells the vessel.
+  const isOnly = vessel === POT && before.isEmpty && bench.onlyFills;
+  const room = (look: Look): string => (isOnly ? vesselIn(look) : "");
+  if (feed.how === "dissolve") {
+    const { water: of, perHundredGramsWater } = feed.dissolving;
+    const isHot = feed.at.compare(setting.temperature) > 0;
+    const warm = isHot ? ` at ${celsius(feed.at)} or a little above` : "";
+    const needsNone = !of.isPositive();
+    const kept = protectionOf(bench.material(i).form, "dissolving");
+    const care = kept === undefined ? "" : `; ${kept}`;
+    bench.did(vessel, dissolve(before, own, of, feed.at), {
+      ...common,
+      amounts: [of],
+      target: feed.at,
+      say: (look) =>
+        needsNone
+          ? `Warm the ${name}${into} to ${celsius(feed.at)} until it melts in its own crystal water.`
+          : `Dissolve the ${name}${into} in ${water(of)}${warm}, stirring until it is clear (100 g of water dissolves ${about(perHundredGramsWater)} anhydrous at ${celsius(feed.at)})${isHot ? "" : clear(look, name)}${care}${room(look)}.`,
+    });
+  } else if (feed.how === "unknown") {
+    bench.did(vessel, dissolve(before, own, feed.water, setting.temperature, [feed.missing]), {
+      ...common,
+      amounts: [feed.water],
+      say: () =>
+        `Dissolve the ${name}${into} in ${water(feed.water)}, stirring; no solubility is known: add more water, and write down how much, if it does not get clear.`,
+    });
+  } else if (feed.how === "solution" && feed.dilution !== undefined) {
+    const { water: of, to } = feed.dilution;
+    const isAcid = bench.frame.roles[i] === "acid" || bench.frame.roles[i] === "precipitant";
+    bench.did(vessel, dilute(before, own, of), {
+      ...common,
+      amounts: [of],
+      target: to,
+      say: (look) =>
+        `Pour the ${name} slowly into ${water(of)}, stirring${isAcid ? " (acid into water, never water into acid)" : ""}: it is then ${percent(to)}${clear(look, name) || dilutionHeat(bench, i, own.plusWater(of))}.`,
+    });
+  } else pour(bench, i, vessel);
+}
+
+/** Water that the equation takes, crystal water of the products with it. */
+function waterUsed({ frame: { setting, account } }: Bench): Quantity {
+  const used = waterOfReaction(setting.materials, account, setting.reactants, setting.products).negated();
+  const bound = setting.products.map((species) => account.extent.times(species.coefficient).times(species.waters));
+  const all = bound.reduce((sum, amount) => sum.plus(massOfWater(amount)), used);
+  return all.isPositive() ? all.to("g") : exact("0 g");
+}
+
+/** A solution or a solid put in as it is. */
+function pour(bench: Bench, i: number, vessel: string): void {
+  const name = bench.name(i);
+  const own = bench.in(name);
+  const before = bench.in(vessel);
+  const common = { materials: [name], from: name, amounts: [bench.frame.portions[i]!] } as const;
+  if (bench.frame.feeds[i]!.how === "solid")
+    bench.did(vessel, suspend(before, own, waterUsed(bench), "how much water the solids are stirred into"), {
+      ...common,
+      care: "dissolving",
+      say: () => `Stir the ${name} into enough water to keep it moving, and write down how much.`,
+    });
+  else
+    bench.did(vessel, add(before, own, []), {
+      ...common,
+      care: "dissolving",
+      say: () => `Pour the ${name} into the vessel.`,
+    });
+}
+
+/** How hot dilution makes sulfuric acid; of other acids only that it does. */
+function dilutionHeat(bench: Bench, i: number, after: Pot): string {
+  const { form } = bench.material(i);
+  const { amount } = bench.frame.account.supplied[i]!;
+  const rise = warmingOfDilution(form, amount, after);
+  return rise === undefined
+    ? "; it warms: let it cool"
+    : `; it warms by up to ${about(rise, "ΔK", 2).replace("ΔK", "K")}: let it cool`;
+}

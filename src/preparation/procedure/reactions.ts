@@ -1,0 +1,136 @@
+// What reacts in the vessel: the equation, acid that came along, peroxide over the need, a metal in lye; and what the liquor
+// keeps of the solids that form.
+import { tryBalance } from "../../equation";
+import { parseFormula } from "../../formula";
+import type { Quantity } from "../../quantity";
+import { keptAtEquilibrium } from "../contents/equilibrium";
+import { type Matter, matterOf } from "../contents/matter";
+import type { Pot } from "../contents/pot";
+import { dissolve as redissolve, type Term } from "../contents/react";
+import { exact } from "../exact";
+import { fateOf, keptByWater } from "../fate";
+import type { Reaction } from "../operation/add";
+import type { Species } from "../species";
+import { isGas } from "../vessel";
+import type { Bench } from "./bench";
+import { acidsIn, baseAmong, neutralisation } from "./neutralising";
+import { isByLye, isLye, isPeroxide } from "./roles";
+
+/** Where the products go. */
+function wheretoOf(bench: Bench, species: Species): Term["whereto"] {
+  const { setting, isolation } = bench.frame;
+  if (isGas(species.formula, setting.wet)) return "gas";
+  if (!setting.wet) return "left by heat";
+  if (species === setting.product) return isolation.how === "precipitate" ? "precipitated" : "dissolved";
+  return fateOf(species.formula, setting.temperature).fallsOut === true ? "precipitated" : "dissolved";
+}
+
+/** The equation as terms of a reaction. */
+export function mainReaction(bench: Bench): Reaction {
+  const { setting, account } = bench.frame;
+  const brought = new Set(setting.materials.map(({ species }) => species));
+  const used = setting.reactants.map((species): Term => {
+    const isAir = !brought.has(species) && !species.isWater;
+    return { matter: matterOf(species.formula), count: -species.coefficient, whereto: isAir ? "air" : "dissolved" };
+  });
+  const made = setting.products.map(
+    (species): Term => ({
+      matter: matterOf(species.formula),
+      count: species.coefficient,
+      whereto: wheretoOf(bench, species),
+    }),
+  );
+  return { terms: [...used, ...made], extent: account.extent };
+}
+
+/** Peroxide over what the equation uses decomposes: 2 H2O2 -> 2 H2O + O2. */
+export function peroxideLeft(bench: Bench): Reaction[] {
+  return bench.frame.setting.materials.flatMap((material, i): Reaction[] => {
+    const { left } = bench.frame.account.supplied[i]!;
+    if (!isPeroxide(material) || !left.isPositive()) return [];
+    const term = (formula: string, count: bigint, whereto: Term["whereto"]): Term => ({
+      matter: matterOf(parseFormula(formula)),
+      count,
+      whereto,
+    });
+    return [
+      {
+        terms: [term("H2O2", -2n, "dissolved"), term("H2O", 2n, "dissolved"), term("O2", 1n, "gas")],
+        extent: left.dividedBy(exact("2")),
+      },
+    ];
+  });
+}
+
+/** Acid that came along in a shop material is neutralised by the base of the plan. */
+export function acidsUsed(bench: Bench): Reaction[] {
+  const { materials } = bench.frame.setting;
+  const base = baseAmong(materials);
+  if (base === undefined) return [];
+  return materials.flatMap((material, i) =>
+    acidsIn(material, bench.frame.portions[i]!).flatMap(({ acid, amount }): Reaction[] => {
+      const found = neutralisation(base.form, acid);
+      return found === undefined ? [] : [{ terms: found.terms, extent: amount.dividedBy(found.acids) }];
+    }),
+  );
+}
+
+/** Hydroxido complexes that metals go into lye as, with its alkali metal for M. */
+const IN_LYE: Readonly<Record<string, string>> = { Al: "M[Al(OH)4]", Zn: "M2[Zn(OH)4]", Sn: "M2[Sn(OH)4]" };
+
+/** Lye on a metal before the acid comes: the gas leaves then. */
+export function lyeStage(
+  bench: Bench,
+): { readonly first: Reaction; readonly back: Reaction; readonly gas: Matter } | undefined {
+  const { setting, roles, account } = bench.frame;
+  if (!isByLye(setting, roles)) return undefined;
+  const metal = roles.indexOf("metal");
+  const lye = setting.materials.find(({ form }) => isLye(form))!;
+  const symbol = setting.materials[metal]!.form.symbols[0]!;
+  const complex = IN_LYE[symbol]?.replace("M", lye.form.symbols.find((s) => s !== "O" && s !== "H")!);
+  if (complex === undefined) return undefined;
+  const found = tryBalance(`${symbol} + ${lye.species.formula} + H2O -> ${complex} + H2`);
+  if (!found.ok) return undefined;
+  const { reactants, products } = found.value;
+  const size = reactants.find(({ formula }) => formula.symbols[0] === symbol)!.coefficient;
+  const amount = account.extent.times(setting.materials[metal]!.species.coefficient).dividedBy(size);
+  const terms = [
+    ...reactants.map(
+      ({ formula, coefficient }): Term => ({ matter: matterOf(formula), count: -coefficient, whereto: "dissolved" }),
+    ),
+    ...products.map(
+      ({ formula, coefficient }): Term => ({
+        matter: matterOf(formula),
+        count: coefficient,
+        whereto: formula.compositionText === "H2" ? "gas" : "dissolved",
+      }),
+    ),
+  ];
+  const back = terms.filter(({ whereto }) => whereto !== "gas").map((one) => ({ ...one, count: -one.count }));
+  const gas = terms.find(({ whereto }) => whereto === "gas")!.matter;
+  return { first: { terms, extent: amount }, back: { terms: back, extent: amount }, gas };
+}
+
+/** What the water keeps of each solid that forms goes back into it. */
+export function settled(bench: Bench, pot: Pot): Pot {
+  const { setting } = bench.frame;
+  let after = pot;
+  for (const { matter, origin, amount } of pot.books.solids) {
+    if (origin === "put in" && fateOf(matter.formula, setting.temperature).fallsOut === false)
+      after = redissolve(after, matter, amount);
+    if (origin !== "precipitated") continue;
+    const { water: of } = after.books;
+    const known = (T: Quantity<"temperature">) => (of.isPositive() ? keptByWater(matter.formula, of, T) : undefined);
+    const inWater = (): Quantity | undefined =>
+      (known(setting.temperature) ?? known(exact("25 °C") as Quantity<"temperature">))
+        ?.dividedBy(matter.molarMass)
+        .to("mol");
+    const atEquilibrium = keptAtEquilibrium(pot, matter);
+    const kept = atEquilibrium ?? inWater();
+    if (kept === undefined) continue;
+    after = redissolve(after, matter, kept);
+    if (matter.key === matterOf(setting.product.formula).key)
+      bench.kept = { amount: kept, atEquilibrium: atEquilibrium !== undefined };
+  }
+  return after;
+}

@@ -1,0 +1,42 @@
+// The weighing table: every material weighed or measured, with its other unit beside it.
+import type { Quantity } from "../../quantity";
+import { weigh } from "../operation/weigh";
+import type { Setting } from "../setting";
+import { weighAside } from "./asides";
+import type { Bench } from "./bench";
+import { grams, litres } from "./words";
+
+/** A portion as the instrument shows it. */
+export function asRead({ steps }: Setting, portion: Quantity): string {
+  const step = portion.dimension === "mass" ? steps.mass : steps.volume;
+  return portion.format({ unit: step.unit, decimals: step.value.decimalPlaces(), uncertainty: "none" });
+}
+
+/** Weigh or measure every material. */
+export function weighAll(bench: Bench): void {
+  const { setting, portions, account } = bench.frame;
+  const alsoAcid = setting.materials.some(({ also }) => also.length > 0);
+  setting.materials.forEach((material, i) => {
+    const { name } = material.shelf;
+    const portion = portions[i]!;
+    const other =
+      portion.dimension === "volume"
+        ? material.massOf(portion)
+        : material.isSolution
+          ? material.volumeOf(portion)
+          : undefined;
+    const like = other !== undefined && material.likeWater() ? ", taken to be about as heavy as water" : "";
+    const beside = other === undefined ? "" : ` (${other.dimension === "mass" ? grams(other) : litres(other)}${like})`;
+    const verb = portion.dimension === "volume" ? "Measure" : "Weigh";
+    // The account leaves out the base that acid in a shop material uses; on the balance it is there.
+    const whole = alsoAcid ? material.amountIn(portion) : account.supplied[i]!.amount;
+    bench.did(name, weigh(material, portion, whole, bench.in(name)), {
+      say: () => `${verb} ${asRead(setting, portion)}${beside} of the ${name}.`,
+      materials: [name],
+      amounts: other === undefined ? [portion] : [portion, other],
+      blank: `weighed.${name}`,
+      care: "weighing",
+    });
+  });
+  for (const material of setting.asides) weighAside(bench, material, (portion) => asRead(setting, portion));
+}
