@@ -85,6 +85,8 @@ describe("entries", () => {
     const between = (...pair: string[]) => cautions(pair).incompatibilities.map(({ code }) => code);
     expect(between("hydrochloric acid", "formaldehyde")).toEqual(between("HCl", "CH2O"));
     expect(between("spirit of salt", "black oxide of manganese")).toEqual(between("HCl", "MnO2"));
+    expect(between("chlorate of potash", "starch")).toEqual(between("KClO3", "C6H10O5"));
+    expect(between("KClO3", "C6H10O5")).not.toEqual([]);
     expect(between("aqua fortis", "spirits of wine")).toEqual(between("HNO3", "C2H5OH"));
     expect(between("hydrogen peroxide", "hexamine")).toEqual(between("H2O2", "C6H12N4"));
     for (const pair of [

@@ -69,6 +69,7 @@ export const MOLECULES: readonly MoleculeRow[] = [
   { formula: "CH2Cl2", name: "dichloromethane", also: ["methylene chloride"], source: "memory" },
   { formula: "C6H5CH3", name: "toluene", also: ["methylbenzene"], source: "memory" },
   { formula: "C6H5OH", name: "phenol", also: ["carbolic acid"], source: "memory" },
+  { formula: "C6H10O5", name: "anhydroglucose", also: ["starch", "potato starch", "corn starch", "cellulose", "cotton wool", "cotton"], source: "memory" },
   { formula: "HNCO", name: "isocyanic acid", source: "redBook2005" },
   { formula: "HCNO", name: "fulminic acid", source: "redBook2005" },
   { formula: "B4C", name: "tetraboron carbide", also: ["boron carbide"], source: "memory" },
