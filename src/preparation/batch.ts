@@ -331,6 +331,7 @@ export function batchOf(
     unknown: () => [
       ...batch.feeds.flatMap((feed) => (feed.how === "unknown" ? [feed.missing] : [])),
       ...inner.full.missing,
+      ...(inner.work.liquor?.books.unknown ?? []).filter((text) => text.startsWith("by the equilibrium")),
       ...(batch.isolation.how === "unknown" ? [batch.isolation.missing] : []),
       ...(batch.washing !== undefined && "missing" in batch.washing ? [batch.washing.missing] : []),
       ...("missing" in batch.heat && setting.wet ? [batch.heat.missing] : []),

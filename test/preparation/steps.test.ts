@@ -433,3 +433,36 @@ describe("spent etchant, which contains acid beside copper", () => {
     expect(adding.before.dissolved.map((s) => s.formula)).toContain("HCl");
   });
 });
+
+describe("a solid that does not stand", () => {
+  it("is told in the contents with what stands instead: malachite for copper carbonate (textbooks)", () => {
+    const { unknown, steps } = plan(
+      "CuSO4 + NaHCO3 -> CuCO3 + Na2SO4 + CO2 + H2O",
+      "CuCO3",
+      [
+        { name: "blue vitriol", form: "CuSO4·5H2O" },
+        { name: "bicarbonate", form: "NaHCO3" },
+      ],
+      { material: "blue vitriol", portion: "25.0 g" },
+      { acknowledge: ["plan.does-not-go"] },
+    );
+    const said = "by the equilibrium Cu₂(OH)₂CO₃ stands in place of CuCO₃: see whether it goes";
+    expect(unknown).toContain(said);
+    expect(step(steps, "add").after.unknown).toContain(said);
+  });
+
+  it("is silent where the product stands", () => {
+    const { steps } = plan(
+      "BaCl2 + Na2SO4 -> BaSO4 + NaCl",
+      "BaSO4",
+      [
+        { name: "barium chloride", form: "BaCl2·2H2O" },
+        { name: "sulfate", form: "Na2SO4" },
+      ],
+      { product: "10 g" },
+    );
+    expect(step(steps, "add").after.unknown).toEqual([]);
+    expect(step(steps, "add").after.pH!.in("").toNumber()).toBeGreaterThan(6);
+    expect(step(steps, "add").after.pH!.in("").toNumber()).toBeLessThan(8);
+  });
+});

@@ -1,8 +1,9 @@
 // What really stands in a vessel: pH, and how much of each solid the liquor keeps, asked of the equilibrium of the whole
 // mixture. Asked per kilogram of water and to four figures, so that a batch of any size has one answer.
+import { isNonmetal } from "../../equation/internal";
 import { remembering } from "../../foundation/memo";
 import { type Quantity, quantity } from "../../quantity";
-import { type Beaker, componentsOf, isKnown, ratio, settle } from "../feasibility/beaker";
+import { type Beaker, componentsOf, isKnown, printed, ratio, settle } from "../feasibility/beaker";
 import type { Entry } from "./entry";
 import type { Matter } from "./matter";
 import type { Pot } from "./pot";
@@ -86,4 +87,17 @@ export function keptAtEquilibrium(pot: Pot, matter: Matter): Quantity | undefine
     .times(pot.books.water)
     .to("mol")
     .named({ symbol: `n(${matter.name}, kept)`, rule: "kept = what a kilogram of the liquor keeps × water" });
+}
+
+/** What stands at equilibrium in place of a solid that should have formed, as printed; empty where that stands, or nothing is known. */
+export function standsInstead(pot: Pot, matter: Matter): readonly string[] {
+  const found = standingIn(pot);
+  const own = componentsOf(matter.formula);
+  if (found === undefined || own === undefined) return [];
+  const { solids } = found.beaker;
+  if (solids.some(({ phase }) => ratio(own, phase.of) !== undefined)) return [];
+  const metals = [...own.keys()].filter((key) =>
+    matter.formula.symbols.some((s) => !isNonmetal(s) && key.startsWith(s)),
+  );
+  return solids.filter(({ phase }) => metals.some((key) => phase.of.has(key))).map(({ phase }) => printed(phase));
 }

@@ -3,7 +3,7 @@
 import { tryBalance } from "../../equation";
 import { parseFormula } from "../../formula";
 import type { Quantity } from "../../quantity";
-import { keptAtEquilibrium } from "../contents/equilibrium";
+import { keptAtEquilibrium, standsInstead } from "../contents/equilibrium";
 import { type Matter, matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { dissolve as redissolve, type Term } from "../contents/react";
@@ -126,6 +126,11 @@ export function settled(bench: Bench, pot: Pot): Pot {
         ?.dividedBy(matter.molarMass)
         .to("mol");
     const atEquilibrium = keptAtEquilibrium(pot, matter);
+    const instead = atEquilibrium === undefined ? standsInstead(pot, matter) : [];
+    if (instead.length > 0) {
+      const text = `by the equilibrium ${instead.join(" and ")} stands in place of ${matter.name}: see whether it goes`;
+      after = after.with({ unknown: [...after.books.unknown, text] });
+    }
     const kept = atEquilibrium ?? inWater();
     if (kept === undefined) continue;
     after = redissolve(after, matter, kept);
