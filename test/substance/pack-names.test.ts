@@ -72,6 +72,18 @@ describe("names and shop", () => {
 });
 
 describe("a formula that cannot be read", () => {
+  it("says of a formula that it is no name, and which functions take it", () => {
+    for (const formula of ["NaCl", "VO(SO4)", "AgOCN", "CuSO4·5H2O"]) {
+      const error = tryFormulaOf(formula);
+      expect(error.ok ? "" : `${error.error.message} ${error.error.hint}`, formula).toMatch(
+        /it is a formula already.*nameOf gives its name/s,
+      );
+      expect(substance(formula).name, formula).not.toBe("");
+    }
+    const word = tryFormulaOf("Blu Vitriol");
+    expect(word.ok ? "" : word.error.hint).toContain("blue vitriol");
+  });
+
   it("keeps the hint of the reader of formulas", () => {
     const hint = (outcome: { ok: boolean; error?: unknown }) => (outcome.error as { hint: string }).hint;
     expect(hint(trySubstance("CuSO4 5H2O"))).toMatch(/adduct dot/);

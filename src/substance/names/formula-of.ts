@@ -52,8 +52,17 @@ function formulaHint(text: string): string | undefined {
   return read.ok ? undefined : (read.error as { readonly hint?: string }).hint;
 }
 
+/** Is it written as a formula, with numbers or several capitals, and does it read as one? */
+const isFormula = (text: string): boolean => /\d|[A-Z].*[A-Z]/.test(text) && tryParseFormula(text).ok;
+
 /** What is wrong with a name that nothing reads. */
 export function unknownNameError(text: string): SubstanceError {
+  if (isFormula(text))
+    return new SubstanceError("substance.unknown-name", `"${text}" is no name, it is a formula already`, {
+      input: text,
+      hint: "nameOf gives its name; substance takes names and formulas",
+      details: { nearest: [] },
+    });
   const plain = plainName(text).name;
   const hydrate = splitHydrate(plain);
   if (hydrate !== undefined && hydrate.water === undefined) {
