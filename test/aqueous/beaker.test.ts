@@ -370,3 +370,28 @@ describe("laws of the answer", () => {
     expect(lines.some(({ input }) => /activity model/.test(input))).toBe(true);
   });
 });
+
+describe("what an answer cannot know", () => {
+  const salts = (mixture: Readonly<Record<string, number>>) =>
+    aqueousComposition({
+      water: "1 L",
+      dissolved: Object.entries(mixture).map(([formula, moles]) => ({ formula, amount: `${moles} mol` as const })),
+    });
+
+  it("names the partners of a redox reaction: copper(II) with iodide", () => {
+    expect(salts({ CuSO4: 0.05, KI: 0.1 }).warnings.join()).toContain("Cu^2+ oxidises I-");
+    expect(salts({ CuSO4: 0.05, KCl: 0.1 }).warnings.join()).not.toContain("oxidises");
+  });
+
+  it("names the pair for which a solid is expected and no constant known: cerium with soda", () => {
+    expect(salts({ "Ce(NO3)3": 0.05, Na2CO3: 0.1 }).unknown.join()).toContain("Ce^3+ with CO3^2-");
+  });
+
+  it("lets magnesium sulfite fall above its solubility of 0.05 mol/kg (0.52 g MgSO3 in 100 g water at 25 °C)", () => {
+    expect(salts({ MgSO4: 0.2, Na2SO3: 0.2 }).solids.map(({ formula }) => formula)).toEqual(["MgSO3·6H2O"]);
+  });
+
+  it("lets calcium citrate fall, which was said to stay clear", () => {
+    expect(salts({ CaCl2: 0.05, Na3C6H5O7: 0.03 }).solids.map(({ formula }) => formula)).toEqual(["Ca3(C6H5O7)2·4H2O"]);
+  });
+});

@@ -29,6 +29,26 @@ describe("the liquor of a carbonate", () => {
     expect(number(precipitatedCarbonate({ metal: "Cd^2+", precipitant: "soda" }).liquor.kept!.pH)).toBeCloseTo(10.7, 1);
   });
 
+  it.each([
+    // common practice, from memory: silver carbonate is made with bicarbonate; lithium stays in dilute liquors
+    ["Ag+", "bicarbonate", "normal", "Ag2CO3"],
+    ["La^3+", "bicarbonate", "normal", "La2(CO3)3·8H2O"],
+    ["Ce^3+", "bicarbonate", "normal", "Ce2(CO3)3·8H2O"],
+    ["Li+", "soda", "normal", "Li2CO3"],
+    ["Hg^2+", "soda", "basic", "HgCO3·2HgO"],
+  ] as const)("of %s with %s is %s", (metal, precipitant, verdict, solid) => {
+    const told = precipitatedCarbonate({ metal, precipitant });
+    expect([told.verdict, told.expected[0]]).toEqual([verdict, solid]);
+  });
+
+  it("tells that lithium stays in a dilute liquor, and that of cerium nothing is known", () => {
+    expect(number(precipitatedCarbonate({ metal: "Li+", precipitant: "soda" }).liquor.kept!.left)).toBeCloseTo(100, 6);
+    expect(precipitatedCarbonate({ metal: "Ce^3+", precipitant: "soda" }).liquor.kept).toBeUndefined();
+    const silver = precipitatedCarbonate({ metal: "Ag+", precipitant: "bicarbonate" });
+    expect(number(silver.index!)).toBeGreaterThan(5);
+    expect(number(silver.liquor.kept!.left)).toBeCloseTo(7, 0);
+  });
+
   it("gives hydroxides of the metals with three charges", () => {
     const iron = precipitatedCarbonate({ metal: "Fe^3+", precipitant: "soda" }).liquor;
     expect(iron.kept!.solids.map(({ formula }) => formula)).toEqual(["Fe(OH)3"]);

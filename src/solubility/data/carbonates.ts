@@ -29,21 +29,31 @@ export const CARBONATES: readonly CarbonateRow[] = [
   { metal: "Zn^2+", carbonate: ["ZnCO3·H2O"], basic: ["Zn(OH)2", "epsilon"], normalSolid: "ZnCO3", basicSolid: "Zn5(OH)6(CO3)2", practice: { bicarbonate: "normal only cold and with carbon dioxide in excess" }, source: "commonPractice" },
   { metal: "Pb^2+", carbonate: ["PbCO3"], basic: ["Pb3(OH)2(CO3)2"], normalSolid: "PbCO3", basicSolid: "Pb3(OH)2(CO3)2", practice: { soda: "white lead" }, source: "commonPractice" },
   { metal: "Ni^2+", carbonate: ["NiCO3·5.5H2O"], basic: ["Ni(OH)2"], normalSolid: "NiCO3·6H2O", basicSolid: "Ni3(OH)4CO3·4H2O", practice: { bicarbonate: "normal only cold and saturated with carbon dioxide, else basic" }, source: "commonPractice" },
+  { metal: "Ag+", carbonate: ["Ag2CO3"], basic: ["Ag2O"], normalSolid: "Ag2CO3", basicSolid: "Ag2O", practice: { soda: "an excess of soda turns it brown: oxide", bicarbonate: "yellow; keep it from light and heat" }, source: "commonPractice" },
+  { metal: "La^3+", carbonate: ["La2(CO3)3·8H2O"], basic: ["La(OH)3"], normalSolid: "La2(CO3)3·8H2O", basicSolid: "La(OH)3", practice: { soda: "basic on boiling" }, source: "commonPractice" },
   { metal: "Cu^2+", carbonate: ["CuCO3"], basic: ["Cu2(OH)2CO3"], normalSolid: "CuCO3", basicSolid: "Cu2(OH)2CO3", practice: {}, source: "commonPractice" },
 ];
 
-/** An ion too acid to keep a carbonate in water, and the solid that falls while carbon dioxide leaves. */
-export interface HydrolysedRow {
+/** A metal of which no two constants have to be weighed: what falls is known, or only one of its solids has a constant. */
+export interface SettledRow {
   readonly metal: string;
+  readonly verdict: "normal" | "basic" | "hydroxide";
   readonly solid: string;
+  readonly practice: { readonly soda?: string; readonly bicarbonate?: string };
   readonly source: SourceKey;
 }
 
-export const HYDROLYSED: readonly HydrolysedRow[] = [
-  { metal: "Al^3+", solid: "Al(OH)3", source: "commonPractice" },
-  { metal: "Cr^3+", solid: "Cr(OH)3", source: "commonPractice" },
-  { metal: "Fe^3+", solid: "Fe(OH)3", source: "commonPractice" },
-  { metal: "Sn^2+", solid: "Sn(OH)2", source: "commonPractice" },
-  { metal: "Ti^4+", solid: "TiO2", source: "commonPractice" },
-  { metal: "Bi^3+", solid: "BiO(OH)", source: "commonPractice" },
+/** Of an ion too acid to keep a carbonate in water. */
+const HYDROLYSES = "hydrolyses: hydroxide falls and carbon dioxide leaves";
+
+export const SETTLED: readonly SettledRow[] = [
+  { metal: "Al^3+", verdict: "hydroxide", solid: "Al(OH)3", practice: { soda: HYDROLYSES, bicarbonate: HYDROLYSES }, source: "commonPractice" },
+  { metal: "Cr^3+", verdict: "hydroxide", solid: "Cr(OH)3", practice: { soda: HYDROLYSES, bicarbonate: HYDROLYSES }, source: "commonPractice" },
+  { metal: "Fe^3+", verdict: "hydroxide", solid: "Fe(OH)3", practice: { soda: HYDROLYSES, bicarbonate: HYDROLYSES }, source: "commonPractice" },
+  { metal: "Sn^2+", verdict: "hydroxide", solid: "Sn(OH)2", practice: { soda: HYDROLYSES, bicarbonate: HYDROLYSES }, source: "commonPractice" },
+  { metal: "Ti^4+", verdict: "hydroxide", solid: "TiO2", practice: { soda: HYDROLYSES, bicarbonate: HYDROLYSES }, source: "commonPractice" },
+  { metal: "Bi^3+", verdict: "hydroxide", solid: "BiO(OH)", practice: { soda: HYDROLYSES, bicarbonate: HYDROLYSES }, source: "commonPractice" },
+  { metal: "Li+", verdict: "normal", solid: "Li2CO3", practice: { soda: "from strong hot liquors only, less soluble hot than cold: dilute ones stay clear", bicarbonate: "stays in solution until carbon dioxide is boiled out" }, source: "commonPractice" },
+  { metal: "Ce^3+", verdict: "normal", solid: "Ce2(CO3)3·8H2O", practice: { soda: "basic on standing or boiling", bicarbonate: "with carbon dioxide in excess" }, source: "commonPractice" },
+  { metal: "Hg^2+", verdict: "basic", solid: "HgCO3·2HgO", practice: { soda: "red-brown; oxide on boiling", bicarbonate: "red-brown; oxide on boiling" }, source: "commonPractice" },
 ];

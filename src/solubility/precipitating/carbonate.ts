@@ -10,7 +10,7 @@ import { applyFunction, type ConcentrationText, type Quantity, type QuantityLike
 import { expectDimension } from "../../quantity/internal";
 import { guard, needChoice } from "../argument";
 import { positive } from "../curves/figure";
-import { CARBONATES, HYDROLYSED, type HydrolysedRow } from "../data/carbonates";
+import { CARBONATES, SETTLED, type SettledRow } from "../data/carbonates";
 import { cite, type SourceKey } from "../data/sources";
 import { SolubilityError } from "../error";
 import { CARBONATE } from "../options";
@@ -29,7 +29,7 @@ export interface CarbonateVerdict {
   readonly precipitant: CarbonatePrecipitant;
   /** "mixed" within a factor of five of an index of 1; "hydroxide" for metals that form no carbonate in water. */
   readonly verdict: "normal" | "mixed" | "basic" | "hydroxide";
-  /** The index; undefined for a hydroxide. */
+  /** The index; undefined where no two constants are weighed. */
   readonly index: Quantity | undefined;
   /** Solids to expect, likeliest first. */
   readonly expected: readonly string[];
@@ -93,10 +93,18 @@ function carbonateRatio(precipitant: CarbonatePrecipitant, c: number): number {
   return shares(h).carbonate / (kw / h) ** 2;
 }
 
-/** Exponents of the two products in the balance x MCO3 + 2 OH⁻ ⇌ basic solid + CO3²⁻, brought to one [CO3]/[OH]². */
-function balanceOf(basic: SolubilityProduct, metal: string): { metals: number; pairs: number } {
-  const count = (ion: string): number => basic.ions.find(({ formula }) => sameIon(formula, ion))?.count ?? 0;
-  return { metals: count(metal), pairs: count("OH-") / 2 };
+/**
+ * Exponents of the two products in the balance x carbonate + 2 OH⁻ ⇌ basic solid + CO3²⁻, brought to one [CO3]/[OH]²; a
+ * carbonate of two metal ions counts by halves.
+ */
+function balanceOf(
+  carbonate: SolubilityProduct,
+  basic: SolubilityProduct,
+  metal: string,
+): { metals: number; pairs: number } {
+  const count = ({ ions }: SolubilityProduct, ion: string): number =>
+    ions.find(({ formula }) => sameIon(formula, ion))?.count ?? 0;
+  return { metals: count(basic, metal) / count(carbonate, metal), pairs: count(basic, "OH-") / 2 };
 }
 
 /**
@@ -124,15 +132,15 @@ export function precipitatedCarbonate(request: {
   if (precipitant === undefined) throw new SolubilityError("solubility.missing-option", "no precipitant named");
   needChoice(precipitant, "precipitant", PRECIPITANTS);
   parseFormula(metal);
-  const hydrolysed = HYDROLYSED.find((row) => sameIon(row.metal, metal));
-  if (hydrolysed !== undefined)
-    return asHydroxide(metal, precipitant, hydrolysed, quantity(request.concentration ?? "0.1 mol/L"));
+  const settled = SETTLED.find((row) => sameIon(row.metal, metal));
+  if (settled !== undefined)
+    return asSettled(metal, precipitant, settled, quantity(request.concentration ?? "0.1 mol/L"));
   const entry = CARBONATES.find((candidate) => sameIon(candidate.metal, metal));
   if (entry === undefined) {
     throw new SolubilityError("solubility.no-data", `no carbonate constants for ${metal}`, {
       input: metal,
       position: 0,
-      hint: `known: ${[...CARBONATES.map((m) => m.metal), ...HYDROLYSED.map((m) => m.metal)].join(", ")}`,
+      hint: `known: ${[...CARBONATES.map((m) => m.metal), ...SETTLED.map((m) => m.metal)].join(", ")}`,
     });
   }
   const concentration = positive(
@@ -174,7 +182,7 @@ export function precipitatedCarbonate(request: {
 
 /** [CO3]/[OH]² over its value where carbonate and basic solid are in balance. */
 function indexOf(ratio: Quantity, carbonate: SolubilityProduct, basic: SolubilityProduct, metal: string): Quantity {
-  const { metals, pairs } = balanceOf(basic, metal);
+  const { metals, pairs } = balanceOf(carbonate, basic, metal);
   const at = (v: readonly { toNumber(): number }[]): number => {
     // x MCO3 + 2p OH- = basic solid + p CO3 : log K = pK(basic) - x pK(carbonate), per pair of OH-
     const logBalance = (v[2]!.toNumber() - metals * v[1]!.toNumber()) / pairs;
@@ -197,21 +205,20 @@ function indexOf(ratio: Quantity, carbonate: SolubilityProduct, basic: Solubilit
   );
 }
 
-function asHydroxide(
+function asSettled(
   metal: string,
   precipitant: CarbonatePrecipitant,
-  row: HydrolysedRow,
+  { verdict, solid, practice, source }: SettledRow,
   concentration: Quantity,
 ): CarbonateVerdict {
-  const practice = "hydrolyses: hydroxide falls and carbon dioxide leaves";
   return {
     metal,
     precipitant,
-    verdict: "hydroxide",
+    verdict,
     index: undefined,
-    expected: [row.solid],
-    practice,
-    source: row.source,
+    expected: [solid],
+    practice: practice[precipitant],
+    source,
     products: [],
     liquor: liquors(metal, precipitant, concentration),
     warnings: [],
