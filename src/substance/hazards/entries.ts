@@ -10,7 +10,7 @@ import { badInput, SubstanceError } from "../error";
 import { pictogramsOf, signalWordOf, statementRow } from "../names/label-elements";
 import { addTo } from "../names/multimap";
 import { classesOf } from "./classes";
-import { classed, type Incompatibility, incompatibilities, type Meeting } from "./incompatibility";
+import { classed, DILUTE, type Incompatibility, incompatibilities, type Meeting } from "./incompatibility";
 import { makeUpOf } from "./make-up";
 import { dangerOf } from "./never-made";
 import { type Diluted, dilutedEntry } from "./solution-limits";
@@ -341,12 +341,14 @@ export interface Asking {
   readonly nearest: readonly string[];
 }
 
-/** The strongest that a good is sold at; undefined where one of that name may be of any strength. */
-function strongestOf(asked: readonly Asked[], formula: string): number | undefined {
-  const percents = asked.filter((one) => one.formula === formula).map((one) => one.percent);
-  return percents.reduce((most, percent) =>
-    most === undefined || percent === undefined ? undefined : Math.max(most, percent),
-  );
+/**
+ * The strongest that a good is sold at, where that is dilute: vinegar is no strong acid. A stronger one rules nothing out,
+ * since what a can of acid holds is only usual, and it grows stronger as it dries; undefined then.
+ */
+function soldDilute(asked: readonly Asked[], formula: string): number | undefined {
+  const percents = asked.filter((one) => one.formula === formula).map((one) => one.percent ?? 100);
+  const most = Math.max(...percents);
+  return most <= DILUTE ? most : undefined;
 }
 
 /** What is said of each text, and which of them must not meet. */
@@ -358,7 +360,7 @@ export function cautionsOver(
   const met = list.flatMap(({ text, asked, percent }) => {
     const formulas = new Map(asked.map((one) => [one.formula, one.notation]));
     return [...formulas].map(([formula, notation]) =>
-      classed(text, formula, notation, percent ?? strongestOf(asked, formula)),
+      classed(text, formula, notation, percent ?? soldDilute(asked, formula)),
     );
   });
   return frozen({

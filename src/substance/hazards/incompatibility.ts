@@ -66,7 +66,7 @@ const GASES: ReadonlySet<string> = /* @__PURE__ */ new Set(
 );
 
 /** At most a tenth by mass: vinegar, household ammonia, pharmacy peroxide. */
-const DILUTE = 10;
+export const DILUTE = 10;
 /** Up to this much of anything by mass, the rest is water enough to keep it from being dry. */
 const WET = 50;
 
