@@ -705,14 +705,7 @@ export const COMPLEXES = /* @__PURE__ */ once((): readonly ComplexRow[] => [
     { n: 2, complex: "SrF2", logBeta: "2.02", source: "andraEquilibria" },
   ] },
   { metal: "Ba^2+", ligand: "F-", name: "fluoride", steps: [{ n: 1, complex: "BaF+", logBeta: "0.40", source: "andraEquilibria", range: ["-0.18", "0.40"] }] },
-  { metal: "Mn^2+", ligand: "F-", name: "fluoride", steps: [
-    { n: 1, complex: "MnF+", logBeta: "1.60", source: "epaEquilibria", range: ["0.84", "1.60"] },
-    { n: 2, complex: "MnF2", logBeta: "9.04", source: "andraEquilibria" },
-    { n: 3, complex: "MnF3-", logBeta: "11.64", source: "andraEquilibria" },
-    { n: 4, complex: "MnF4^2-", logBeta: "13.40", source: "andraEquilibria" },
-    { n: 5, complex: "MnF5^3-", logBeta: "14.70", source: "andraEquilibria" },
-    { n: 6, complex: "MnF6^4-", logBeta: "15.50", source: "andraEquilibria" },
-  ] },
+  { metal: "Mn^2+", ligand: "F-", name: "fluoride", steps: [{ n: 1, complex: "MnF+", logBeta: "1.60", source: "epaEquilibria", range: ["0.84", "1.60"] }] },
   { metal: "Fe^2+", ligand: "F-", name: "fluoride", steps: [{ n: 1, complex: "FeF+", logBeta: "1.70", source: "andraEquilibria", range: ["1.00", "1.70"] }] },
   { metal: "Fe^3+", ligand: "F-", name: "fluoride", steps: [
     { n: 1, complex: "FeF^2+", logBeta: "6.04", source: "epaEquilibria", range: ["4.14", "6.85"], doubtful: true },

@@ -21,6 +21,7 @@ export type VolumeUnit =
   | "cm3"
   | "m3"
   | "dm3"
+  | "cc"
   | "US gal"
   | "US qt"
   | "US pt"
@@ -34,8 +35,8 @@ export type LengthUnit = "m" | "cm" | "mm" | "km" | "in" | "ft";
 export type TimeUnit = "s" | "min" | "h" | "d" | "ms";
 export type TemperatureUnit = "°C" | "K" | "°F";
 export type TemperatureDifferenceUnit = "ΔK" | "Δ°C" | "Δ°F";
-export type PressureUnit = "Pa" | "kPa" | "hPa" | "MPa" | "bar" | "mbar" | "atm" | "mmHg" | "torr" | "psi";
-export type EnergyUnit = "J" | "kJ" | "MJ" | "cal" | "kcal" | "kWh";
+export type PressureUnit = "Pa" | "kPa" | "hPa" | "MPa" | "bar" | "mbar" | "atm" | "mmHg" | "inHg" | "torr" | "psi";
+export type EnergyUnit = "J" | "kJ" | "MJ" | "cal" | "kcal" | "Wh" | "kWh";
 export type DensityUnit =
   | "g/mL"
   | "g/cm3"

@@ -70,6 +70,7 @@ export const UNIT_ROWS: readonly UnitRow[] = [
   { symbol: "atm", factor: "101325", exponents: PRESSURE },
   { symbol: "torr", factor: ["101325", "760"], exponents: PRESSURE },
   { symbol: "mmHg", factor: "133.322387415", exponents: PRESSURE },
+  { symbol: "inHg", factor: "3386.388640341", exponents: PRESSURE },
   { symbol: "psi", factor: ["4.4482216152605", "0.00064516"], exponents: PRESSURE },
   { symbol: "J", factor: "1", exponents: ENERGY, prefixes: "m k M" },
   { symbol: "cal", factor: "4.184", exponents: ENERGY, prefixes: "k" },
