@@ -38,7 +38,7 @@ const PROGRAMS: Readonly<Record<string, Program>> = {
   },
   "look a solubility up": {
     uses: { solubility: "solubilityOf" },
-    ceiling: 107,
+    ceiling: 110,
     without: /substance\/|data\/(complexes|products)/,
   },
   "name a formula and read a name": {
@@ -48,12 +48,12 @@ const PROGRAMS: Readonly<Record<string, Program>> = {
   },
   "cautions for formulas": {
     uses: { substance: "cautionsForFormulas" },
-    ceiling: 66,
+    ceiling: 67,
     without: /decimal|src\/quantity|data\/(registry|shop|ambiguous|molecules|ligands|physical|thermal)/,
   },
   "plan and sheet": {
     uses: { preparation: "planPreparation", sheet: "benchSheet" },
-    ceiling: 385,
+    ceiling: 392,
     without: /isotopic/,
   },
 };
