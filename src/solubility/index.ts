@@ -31,6 +31,7 @@ export { gasSolubility } from "./gas";
 export type { CarbonatePrecipitant, CarbonateVerdict } from "./precipitating/carbonate";
 export { precipitatedCarbonate } from "./precipitating/carbonate";
 export type { CarbonateLiquor } from "./precipitating/carbonate-liquor";
+export type { SaturatedAtEquilibrium } from "./precipitating/dissolved-at-equilibrium";
 export type { HydroxideRequest, HydroxideWindow } from "./precipitating/hydroxide";
 export { hydroxidePrecipitationRange } from "./precipitating/hydroxide";
 export type { IonConcentration } from "./precipitating/ion-balance";

@@ -7,7 +7,7 @@ import { attempt } from "../../foundation/error";
 import { type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { SolubilityError } from "../error";
-import { molarSolubility } from "../precipitating/molar-solubility";
+import { solubilityByHand } from "../precipitating/molar-solubility";
 import { type Solubility, solubilityOf, trySolubilityOf } from "./solubility";
 import { anhydrousMolarMass, soluteOf } from "./solute";
 
@@ -62,7 +62,7 @@ export function figureOrProduct(
   }
   const celsius = expectDimension(temperature, "temperature", "temperature").in("°C").toNumber();
   const solute = soluteOf(formula);
-  const sparing = attempt(() => molarSolubility({ solid: solute.formula }));
+  const sparing = attempt(() => solubilityByHand({ solid: solute.formula }));
   const silent = ["solubility.no-data", "solubility.far-from-single-figure"].includes(known.error.code);
   const usable = silent && Math.abs(celsius - 25) <= PRODUCT_NEAR && sparing.ok;
   if (!usable || sparing.value.warnings.some((warning) => warning.startsWith("a soluble salt"))) throw known.error;

@@ -25,6 +25,15 @@ export interface InMixture {
 /** Ions that only balance charges. */
 const BYSTANDERS = { positive: "C4H12N+", negative: "ClO4-" } as const;
 
+/** What a list of ions lacks in charge, as an ion that does nothing else. */
+export function balancing(ions: readonly MixedIon[]): MixedIon[] {
+  let charge = 0;
+  for (const { formula, amount } of ions) charge += chargeOf(formula) * amount.in("mol").toNumber();
+  if (charge === 0) return [];
+  const formula = charge > 0 ? BYSTANDERS.negative : BYSTANDERS.positive;
+  return [{ formula, amount: quantity({ value: Math.abs(charge).toPrecision(12), unit: "mol" }) }];
+}
+
 /** log10 of the ion activity product of a solid, as the ions of its row. */
 function productIn(composition: AqueousComposition, product: SolubilityProduct): Quantity | undefined {
   const { solved, maker } = originOf(composition);
@@ -53,14 +62,9 @@ export function inMixture(
   volume: Quantity,
   pH: NumberLike | undefined,
 ): InMixture | undefined {
-  let charge = 0;
-  for (const { formula, amount } of ions) charge += chargeOf(formula) * amount.in("mol").toNumber();
-  const bystander = charge > 0 ? BYSTANDERS.negative : BYSTANDERS.positive;
   const dissolved = [
     ...ions.map(({ formula, amount }) => ({ formula, amount })),
-    ...(charge === 0
-      ? []
-      : [{ formula: bystander, amount: quantity({ value: Math.abs(charge).toPrecision(12), unit: "mol" }) }]),
+    ...balancing(ions),
   ] as unknown as Parameters<typeof aqueousComposition>[0]["dissolved"];
   const ask = (only: readonly string[]): AqueousComposition =>
     aqueousComposition({

@@ -3,13 +3,16 @@
 
 import { COMPLEXES, type ComplexStep } from "../../aqueous/internal";
 import { type Formula, molarMass, parseFormula } from "../../formula";
+import { once } from "../../foundation/memo";
 import { applyFunction, type ConcentrationText, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
 import { soluteOf } from "../curves/solute";
 import { SolubilityError } from "../error";
 import { MOLAR_SOLUBILITY } from "../options";
+import { dissolvedAtEquilibrium, type SaturatedAtEquilibrium } from "./dissolved-at-equilibrium";
 import { logBetaOf } from "./held-ph";
+import type { MixedIon } from "./in-mixture";
 import {
   activityExponent,
   concentrationAt,
@@ -63,6 +66,11 @@ export interface MolarSolubility {
   /** Total over free metal, from the complexes; 1 without ligands. */
   readonly complexation: number;
   readonly model: "ideal" | "Davies";
+  /**
+   * The same question with protons, hydroxide, complexes, ion pairs and activities counted, where the figures beside it are
+   * those of a calculation by hand. Undefined for your own Ksp, and where the solution is too strong or not all of it known.
+   */
+  readonly atEquilibrium: SaturatedAtEquilibrium | undefined;
   readonly warnings: readonly string[];
 }
 
@@ -152,7 +160,8 @@ function kspOf(request: MolarSolubilityRequest) {
  * @param request - solid, ions already there, free ligands, ionic strength for the Davies equation (up to 0.5 mol/L),
  *   own constant
  *   (Ksp, with the ions it is for where the table has no or two dissolutions)
- * @returns formula units and mass per litre, and each ion; uncertainty from the constant and the concentrations
+ * @returns formula units and mass per litre, and each ion, by hand: Ksp and what is named; uncertainty from the constant and
+ *   the concentrations; `atEquilibrium` has what dissolves with everything counted
  * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.no-data` (also for a
  *   ligand without constants), `solubility.ionic-strength`,
  *   `solubility.not-positive`, `solubility.conflicting-options`, `solubility.out-of-reach` when the solution is over-saturated already
@@ -160,8 +169,44 @@ function kspOf(request: MolarSolubilityRequest) {
  * @category Precipitation
  * @example
  * molarSolubility({ solid: "PbI2", ksp: "1.4e-8" }).concentration.format({ significant: 2 }) // => "0.0015 mol/L"
+ * const chalk = molarSolubility({ solid: "CaCO3" });
+ * chalk.concentration.format({ significant: 2, uncertainty: "none" }) // => "0.000058 mol/L"
+ * chalk.atEquilibrium?.concentration.format({ significant: 2, uncertainty: "none" }) // => "0.00012 mol/L"
  */
 export function molarSolubility(request: MolarSolubilityRequest): MolarSolubility {
+  const byHand = solubilityByHand(request);
+  const settled = once(() => (request.ksp === undefined ? everythingCounted(request, byHand) : undefined));
+  return {
+    ...byHand,
+    get atEquilibrium() {
+      return settled();
+    },
+  };
+}
+
+/** The saturated solution by the whole balance, beside what the caller named. */
+function everythingCounted(
+  request: MolarSolubilityRequest,
+  { concentration }: { readonly concentration: Quantity },
+): SaturatedAtEquilibrium | undefined {
+  const named = [
+    ...(request.commonIons ?? []).map(({ ion, concentration: c }) => [ion, c] as const),
+    ...(request.freeLigands ?? []).map(({ ligand, concentration: c }) => [ligand, c] as const),
+  ];
+  const present: MixedIon[] = [];
+  for (const [formula, like] of named) {
+    if (present.some((one) => sameIon(one.formula, formula))) continue;
+    const amount = expectDimension(like, "concentration", `concentration of ${formula}`)
+      .times(quantity("1 L"))
+      .to("mol");
+    if (amount.isPositive()) present.push({ formula, amount });
+  }
+  const product = solubilityProduct(request.solid, request.form);
+  return dissolvedAtEquilibrium(product, present, concentration.in("mol/L").toNumber());
+}
+
+/** @internal Ksp and what is named, nothing else. */
+export function solubilityByHand(request: MolarSolubilityRequest): Omit<MolarSolubility, "atEquilibrium"> {
   guard.fields(request, MOLAR_SOLUBILITY, "request");
   const { ions, k, warnings } = kspOf(request);
   const ligands = ligandsOf(ions, request.freeLigands ?? []).filter(({ put }) => put.isPositive());

@@ -1,0 +1,56 @@
+// What dissolves with everything counted, beside the calculation by hand. Outcomes from the literature, as told beside each.
+import { describe, expect, it } from "vitest";
+import { type MolarSolubilityRequest, molarSolubility } from "../../src";
+import { SOLUBILITY_PRODUCTS } from "../../src/aqueous/data/products";
+
+const both = (request: MolarSolubilityRequest) => {
+  const { concentration, atEquilibrium } = molarSolubility(request);
+  return [concentration, atEquilibrium!.concentration].map((c) => c.in("mol/L").toNumber()) as [number, number];
+};
+
+describe("what dissolves, everything counted", () => {
+  it("doubles for calcite, as carbonate takes up protons: 0.12 mmol/L at pH 9.9 (Stumm and Morgan, from memory)", () => {
+    const [hand, real] = both({ solid: "CaCO3" });
+    expect(hand).toBeCloseTo(10 ** -4.24, 6);
+    expect(real / 1.22e-4).toBeCloseTo(1, 1);
+    expect(molarSolubility({ solid: "CaCO3" }).atEquilibrium!.pH.value.toNumber()).toBeCloseTo(9.9, 1);
+  });
+
+  it("is that of gypsum's curve: 0.0151 mol/L (CRC Handbook, 98th ed.), a third of it by hand", () => {
+    const [hand, real] = both({ solid: "CaSO4·2H2O" });
+    expect(hand).toBeLessThan(0.006);
+    expect(Math.abs(real / 0.0151 - 1)).toBeLessThan(0.1);
+  });
+
+  it("counts what a ligand binds once: CaCO3 in 0.01 mol/L EDTA dissolves to 0.0100 mol/L", () => {
+    const [hand, real] = both({
+      solid: "CaCO3",
+      freeLigands: [{ ligand: "C10H12N2O8^4-", concentration: "0.01 mol/L" }],
+    });
+    expect(hand).toBeCloseTo(0.01, 3);
+    expect(real).toBeCloseTo(0.01, 3);
+  });
+
+  it("counts complexes that nobody named: silver chloride in strong chloride (AgCl2-, AgCl3^2-)", () => {
+    const [hand, real] = both({ solid: "AgCl", commonIons: [{ ion: "Cl-", concentration: "1 mol/L" }] });
+    expect(real / hand).toBeGreaterThan(100_000);
+  });
+
+  it("is never less than by hand: side reactions and activities only bring more into solution", () => {
+    let answered = 0;
+    for (const { solid, form, convention } of SOLUBILITY_PRODUCTS()) {
+      // radium has no standard atomic weight
+      if (convention === "free-sulfide" || solid.includes("Ra")) continue;
+      const { concentration, atEquilibrium } = molarSolubility({ solid, ...(form === undefined ? {} : { form }) });
+      if (atEquilibrium === undefined) continue;
+      answered += 1;
+      const ratio = atEquilibrium.concentration.value.toNumber() / concentration.value.toNumber();
+      expect(ratio, solid).toBeGreaterThan(0.99);
+    }
+    expect(answered).toBeGreaterThanOrEqual(290);
+  });
+
+  it("is left to the hand for an own constant", () => {
+    expect(molarSolubility({ solid: "PbI2", ksp: "1.4e-8" }).atEquilibrium).toBeUndefined();
+  });
+});
