@@ -1,6 +1,7 @@
 // One set of binding conditions: the sum of all molalities less total × ln activity is a strictly convex function of the
 // free ln activities; where its gradient - the mass balances - is zero stands the only answer. The ionic strength comes in
-// as one more unknown with its own equation, so that Newton's steps converge quadratically in both together.
+// as one more unknown with its own equation, so that Newton's steps converge quadratically in both together. Nothing here
+// makes an object, not even a pair that is taken apart at once: these loops run hundreds of thousands of times.
 import { daviesTerm, daviesTermSlope } from "./davies";
 import { compile, preferAbundant, type Tableau } from "./tableau";
 
@@ -30,7 +31,8 @@ function evaluate(t: Tableau, second: boolean): number {
   let charges = 0;
   for (let i = 0; i < rows; i += 1) {
     let exponent = offset[i]!;
-    const [from, to] = [start[i]!, start[i + 1]!];
+    const from = start[i]!;
+    const to = start[i + 1]!;
     for (let p = from; p < to; p += 1) exponent += coefficient[p]! * x[freeColumn[index[p]!]!]!;
     const z2 = squareCharge[i]!;
     exponent = exponent * steep[i]! + activity * z2;
@@ -39,7 +41,8 @@ function evaluate(t: Tableau, second: boolean): number {
     charges += z2 * molality;
     const weight = molality * steep[i]!;
     for (let p = from; p < to; p += 1) {
-      const [f, count] = [index[p]!, coefficient[p]!];
+      const f = index[p]!;
+      const count = coefficient[p]!;
       const part = count * molality;
       residual[f]! += part;
       scale[f]! += part < 0 ? -part : part;
@@ -101,16 +104,23 @@ function stretch(t: Tableau, growth: number, shrink: number): number {
   for (let f = 0; f < t.free; f += 1) pull += t.step[f]! * t.totals[t.freeColumn[f]!]!;
   const least = growth > 1e-8 ? Math.log1p(growth) / growth : 1;
   const most = FAR / Math.max(growth, shrink);
-  let [low, high] = [Math.min(least, most), most];
+  let low = Math.min(least, most);
+  let high = most;
   const first = slopeAt(t, 0, pull);
-  let [below, above] = [slopeAt(t, low, pull), Number.NaN];
+  let below = slopeAt(t, low, pull);
+  let above = Number.NaN;
   if (!(below < 0.1 * first)) return low;
   let next = Math.min(most, Math.max(1, 2 * low));
   for (let probe = 0; probe < 12; probe += 1) {
     const slope = slopeAt(t, next, pull);
     if (Math.abs(slope) <= 0.1 * -first) return next;
-    if (slope < 0) [low, below] = [next, slope];
-    else [high, above] = [next, slope];
+    if (slope < 0) {
+      low = next;
+      below = slope;
+    } else {
+      high = next;
+      above = slope;
+    }
     if (low >= most) return most;
     if (Number.isNaN(above)) next = Math.min(most, 3 * next);
     else {
@@ -164,7 +174,9 @@ export function newton(t: Tableau, tolerance: number, coupled: boolean): boolean
       if (bend === 0) change = drift;
       else {
         substitute(hessian, free, diagonal, stepBorder);
-        let [own, pulled, fourth] = [0, 0, 0];
+        let own = 0;
+        let pulled = 0;
+        let fourth = 0;
         for (let i = 0; i < t.rows; i += 1) fourth += t.squareCharge[i]! ** 2 * t.c[i]!;
         for (let f = 0; f < free; f += 1) {
           own += border[f]! * step[f]!;
@@ -179,7 +191,8 @@ export function newton(t: Tableau, tolerance: number, coupled: boolean): boolean
         for (let f = 0; f < free; f += 1) step[f]! -= bend * change * stepBorder[f]!;
       }
     }
-    let [growth, shrink] = [0, 0];
+    let growth = 0;
+    let shrink = 0;
     for (let i = 0; i < t.rows; i += 1) {
       let d = 0;
       for (let p = t.start[i]!; p < t.start[i + 1]!; p += 1) d += t.coefficient[p]! * step[t.index[p]!]!;

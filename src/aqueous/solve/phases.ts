@@ -49,13 +49,22 @@ function shareAt(t: Tableau, column: number): number {
  */
 function placeFor(t: Tableau, row: number): number {
   const { n } = t.system;
-  let [scarce, column, largest, other] = [Infinity, -1, 1e-9, -1];
+  let scarce = Infinity;
+  let column = -1;
+  let largest = 1e-9;
+  let other = -1;
   for (let k = 0; k < n; k += 1) {
     if (isFixed(t, k)) continue;
     const entry = t.a[row * n + k]!;
     const supply = t.c[t.basis[k]!]! / entry;
-    if (entry > 1e-9 && supply < scarce) [scarce, column] = [supply, k];
-    if (Math.abs(entry) > largest) [largest, other] = [Math.abs(entry), k];
+    if (entry > 1e-9 && supply < scarce) {
+      scarce = supply;
+      column = k;
+    }
+    if (Math.abs(entry) > largest) {
+      largest = Math.abs(entry);
+      other = k;
+    }
   }
   return column >= 0 ? column : other;
 }
@@ -63,12 +72,16 @@ function placeFor(t: Tableau, row: number): number {
 /** Of the standing solids a dependent newcomer is made of, the one used up first. */
 function leaverFor(t: Tableau, row: number): number {
   const { n, m, held } = t.system;
-  let [least, column] = [Infinity, -1];
+  let least = Infinity;
+  let column = -1;
   for (let k = 0; k < n; k += 1) {
     const entry = t.a[row * n + k]!;
     if (!isFixed(t, k) || held[t.basis[k]! - m] === 1 || entry < 1e-9) continue;
     const lasts = Math.max(0, amountAt(t, k)) / entry;
-    if (lasts < least) [least, column] = [lasts, k];
+    if (lasts < least) {
+      least = lasts;
+      column = k;
+    }
   }
   return column;
 }
@@ -86,10 +99,14 @@ function enter(t: Tableau, condition: number): boolean {
 /** Let the condition in a column go: the most abundant species that can takes its place. */
 function leave(t: Tableau, column: number): void {
   const { n, m } = t.system;
-  let [most, row] = [-1, -1];
+  let most = -1;
+  let row = -1;
   for (let i = 0; i < m; i += 1) {
     const entry = Math.abs(t.a[i * n + column]!);
-    if (entry > 1e-9 && t.column[i]! < 0 && t.c[i]! > most) [most, row] = [t.c[i]!, i];
+    if (entry > 1e-9 && t.column[i]! < 0 && t.c[i]! > most) {
+      most = t.c[i]!;
+      row = i;
+    }
   }
   pivot(t, row, column);
 }
@@ -97,11 +114,15 @@ function leave(t: Tableau, column: number): void {
 /** The standing solid of most negative amount, as a column; -1 for none. */
 function vanished(t: Tableau, gone: number): number {
   const { n, m, held } = t.system;
-  let [least, column] = [gone, -1];
+  let least = gone;
+  let column = -1;
   for (let k = 0; k < n; k += 1) {
     if (!isFixed(t, k) || held[t.basis[k]! - m] === 1) continue;
     const share = shareAt(t, k);
-    if (share < least) [least, column] = [share, k];
+    if (share < least) {
+      least = share;
+      column = k;
+    }
   }
   return column;
 }
@@ -109,11 +130,15 @@ function vanished(t: Tableau, gone: number): number {
 /** The condition passed by most; -1 for none. */
 function overSaturated(t: Tableau, over: number): number {
   const { m, s, open } = t.system;
-  let [highest, condition] = [over, -1];
+  let highest = over;
+  let condition = -1;
   for (let j = 0; j < s; j += 1) {
     if (open[j] === 0 || t.column[m + j]! >= 0) continue;
     const excess = saturation(t, j);
-    if (excess > highest) [highest, condition] = [excess, j];
+    if (excess > highest) {
+      highest = excess;
+      condition = j;
+    }
   }
   return condition;
 }

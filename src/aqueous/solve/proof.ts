@@ -41,7 +41,8 @@ export function proofOf(t: Tableau): Proof {
       all[j]! += Math.abs(part);
     }
   }
-  let [over, negative] = [0, 0];
+  let over = 0;
+  let negative = 0;
   for (let j = 0; j < s; j += 1) {
     if (open[j] === 0) continue;
     const row = m + j;

@@ -180,7 +180,9 @@ export function preferAbundant(t: Tableau): boolean {
   const { n, m } = t.system;
   let changed = false;
   for (let turn = 0; turn < 2 * n; turn += 1) {
-    let [best, row, column] = [MORE_ABUNDANT, -1, -1];
+    let best = MORE_ABUNDANT;
+    let row = -1;
+    let column = -1;
     for (let k = 0; k < n; k += 1) {
       if (isFixed(t, k)) continue;
       const own = t.c[t.basis[k]!]!;
@@ -188,7 +190,9 @@ export function preferAbundant(t: Tableau): boolean {
         const entry = t.a[i * n + k]!;
         if (entry === 0 || t.column[i]! >= 0 || !(t.c[i]! > best * own)) continue;
         if (Math.abs(entry) < 0.1) continue;
-        [best, row, column] = [t.c[i]! / own, i, k];
+        best = t.c[i]! / own;
+        row = i;
+        column = k;
       }
     }
     if (row < 0) break;
