@@ -2,7 +2,7 @@
 
 import { parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
-import { NEVER_IN_WATER, NO_TUTTON_SALT, TAKEN_APART } from "../../solubility/data/never-in-water";
+import { NEVER_IN_WATER, NO_TUTTON_SALT, TAKEN_APART } from "../../solubility/internal";
 import type { Case } from "./case";
 import type { Reason, Ruling } from "./feasibility";
 

@@ -1,9 +1,7 @@
 // What dissolves of a solid when everything is counted: protons, hydroxide, complexes, ion pairs and activities.
 
-import { type AqueousComposition, aqueousComposition } from "../../aqueous";
-import { originOf } from "../../aqueous/composition/composition";
-import { AqueousError } from "../../aqueous/error";
-import { keyOf } from "../../aqueous/mixture/notation";
+import { type AqueousComposition, AqueousError, aqueousComposition } from "../../aqueous";
+import { keyOf, originOf } from "../../aqueous/internal";
 import { type Quantity, quantity } from "../../quantity";
 import { balancing, type MixedIon } from "./in-mixture";
 import type { SolubilityProduct } from "./product";
