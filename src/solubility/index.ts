@@ -32,7 +32,7 @@ export type { CarbonatePrecipitant, CarbonateVerdict } from "./precipitating/car
 export { precipitatedCarbonate } from "./precipitating/carbonate";
 export type { CarbonateLiquor } from "./precipitating/carbonate-liquor";
 export type { SaturatedAtEquilibrium } from "./precipitating/dissolved-at-equilibrium";
-export type { HydroxideRequest, HydroxideWindow } from "./precipitating/hydroxide";
+export type { HydroxideEnds, HydroxideRequest, HydroxideWindow } from "./precipitating/hydroxide";
 export { hydroxidePrecipitationRange } from "./precipitating/hydroxide";
 export type { IonConcentration } from "./precipitating/ion-balance";
 export type { FreeLigand, MolarSolubility, MolarSolubilityRequest } from "./precipitating/molar-solubility";

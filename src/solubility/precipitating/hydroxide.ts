@@ -4,6 +4,7 @@
 import { SOLUBILITY_PRODUCTS } from "../../aqueous/internal";
 import { parseFormula } from "../../formula";
 import { bisected } from "../../foundation/bisect";
+import { once } from "../../foundation/memo";
 import { hasIon } from "../../ion";
 import { type ConcentrationText, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
@@ -12,6 +13,7 @@ import { positive } from "../curves/figure";
 import { cite } from "../data/sources";
 import { SolubilityError } from "../error";
 import { HYDROXIDE } from "../options";
+import { saturationIndexAt } from "./in-mixture";
 import { PKW, sameIon } from "./ion-balance";
 import { ionsOf, type SolubilityProduct, solubilityProduct } from "./product";
 import { type Complex, complexesOf, hydroxideComplexes } from "./side-reactions";
@@ -26,6 +28,14 @@ export interface HydroxideRequest {
   readonly residual?: QuantityLike<"concentration", ConcentrationText>;
   /** Part of the form's name, such as `"fresh"`; default the most soluble form, which falls first. */
   readonly form?: string;
+}
+
+/** Ends of the range as plain pH; undefined where there is none, or it is not known. */
+export interface HydroxideEnds {
+  readonly startsAt: number | undefined;
+  readonly completeFrom: number | undefined;
+  readonly redissolvesFrom: number | undefined;
+  readonly allDissolvedFrom: number | undefined;
 }
 
 /** Where a hydroxide falls and where it dissolves again. */
@@ -43,6 +53,11 @@ export interface HydroxideWindow {
   readonly allDissolvedFrom: Quantity | undefined;
   /** Least dissolved metal and the pH where it is. */
   readonly least: { readonly concentration: Quantity<"concentration">; readonly pH: Quantity };
+  /**
+   * The same ends with activities and complexes of several metal ions counted, where the figures beside them are those of a
+   * calculation by hand: perchlorate beside the metal, no other ligand.
+   */
+  readonly atEquilibrium: HydroxideEnds;
   readonly product: SolubilityProduct;
   /** Hydroxide complexes taken into account. */
   readonly complexes: readonly string[];
@@ -94,7 +109,8 @@ function dissolved(pKsp: number, charge: number, species: readonly Complex[], pH
  * pH window of a hydroxide precipitation, with redissolving as hydroxide complexes.
  *
  * @param request - metal ion and its concentration; `residual` (default 1e-5 mol/L); form of the hydroxide
- * @returns pH where it begins, where the metal is gone, where it dissolves again, and the least that stays
+ * @returns pH where it begins, where the metal is gone, where it dissolves again, and the least that stays, by hand;
+ *   `atEquilibrium` has the ends with activities and complexes of several metal ions counted
  * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.no-data` without a
  *   hydroxide of the metal, `solubility.not-positive`
  * @source solubility product and hydroxide complexes of the tables; ideal, 25 °C, no ammonia or other ligands
@@ -140,6 +156,7 @@ export function hydroxidePrecipitationRange(request: HydroxideRequest): Hydroxid
   const falling = (level: number): number | undefined => crossing(at, level, 0, least);
   const rising = (level: number): number | undefined =>
     at(PKW) > level && at(least) <= level ? crossing(at, level, PKW, least) : undefined;
+  const ends = once(() => endsAtEquilibrium(product, request.metal, { start: 10 ** start, gone: 10 ** gone }));
   return {
     metal: request.metal,
     solid: row.solid,
@@ -154,6 +171,9 @@ export function hydroxidePrecipitationRange(request: HydroxideRequest): Hydroxid
         { label: `least ${request.metal} dissolved` },
       ),
       pH: asPH(least, "pH of the least solubility")!,
+    },
+    get atEquilibrium() {
+      return ends();
     },
     product,
     complexes: species.map(({ complex }) => complex),
@@ -172,6 +192,40 @@ export function hydroxidePrecipitationRange(request: HydroxideRequest): Hydroxid
     ],
   };
 }
+
+/** A clear solution of as much metal as a level is just saturated at the ends of the range. */
+function endsAtEquilibrium(
+  product: SolubilityProduct,
+  metal: string,
+  { start, gone }: { readonly start: number; readonly gone: number },
+): HydroxideEnds {
+  const litre = quantity("1 L");
+  const endsOf = (level: number): readonly [falling: number | undefined, rising: number | undefined] => {
+    const ions = [{ formula: metal, amount: quantity({ value: level.toPrecision(12), unit: "mol" }) }];
+    const index = (pH: number): number => saturationIndexAt(product, ions, litre, pH) ?? Number.NEGATIVE_INFINITY;
+    // hydroxides of several metal ions shift the best pH away from that of the least solubility by hand
+    let best = 0;
+    let highest = index(0);
+    for (let pH = COARSE; pH <= PKW; pH += COARSE) {
+      const here = index(pH);
+      if (here > highest) {
+        best = pH;
+        highest = here;
+      }
+    }
+    const end = (outer: number): number | undefined =>
+      highest <= 0 || index(outer) > 0
+        ? undefined
+        : Number(bisected((pH) => index(pH) > 0, [best, outer], 40, 1e-6)[0].toFixed(3));
+    return [end(0), end(PKW)];
+  };
+  const [startsAt, allDissolvedFrom] = endsOf(start);
+  const [completeFrom, redissolvesFrom] = endsOf(gone);
+  return { startsAt, completeFrom, redissolvesFrom, allDissolvedFrom };
+}
+
+/** Steps of pH in which the best one is looked for. */
+const COARSE = 0.5;
 
 /** pH where the curve crosses a level between an outer end and its minimum. */
 function crossing(at: (pH: number) => number, level: number, outer: number, least: number): number | undefined {

@@ -55,6 +55,28 @@ function productIn(composition: AqueousComposition, product: SolubilityProduct):
   });
 }
 
+/** log10(Q/K) of a solid in a clear solution held at a pH; undefined where it is too strong or not all of it known. */
+export function saturationIndexAt(
+  product: SolubilityProduct,
+  ions: readonly MixedIon[],
+  volume: Quantity,
+  pH: number,
+): number | undefined {
+  try {
+    const clear = aqueousComposition({
+      water: volume as Quantity<"volume">,
+      dissolved: [...ions, ...balancing(ions)] as unknown as Parameters<typeof aqueousComposition>[0]["dissolved"],
+      solids: { only: [] },
+      pH,
+    });
+    const q = productIn(clear, product);
+    return q === undefined ? undefined : Math.log10(q.value.toNumber()) + product.pKsp.value.toNumber();
+  } catch (error) {
+    if (error instanceof AqueousError) return undefined;
+    throw error;
+  }
+}
+
 /** The mixture at equilibrium; undefined where it is too strong or holds what the tables do not know. */
 export function inMixture(
   product: SolubilityProduct,
