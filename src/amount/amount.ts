@@ -20,9 +20,9 @@ import { PURITY } from "./options";
 
 /** How pure and how dry the material is. */
 export interface Purity {
-  /** Mass fraction of the formula in the dry material, in (0, 1]; the material is pure unless told. */
+  /** Mass fraction of the formula in the dry material, in (0, 1]; the material is pure unless given. */
   readonly assay?: MassFractionLike | undefined;
-  /** Mass fraction of moisture (not crystal water) in the material as weighed, in [0, 1); dry unless told. */
+  /** Mass fraction of moisture (not crystal water) in the material as weighed, in [0, 1); dry unless given. */
   readonly moisture?: MassFractionLike | undefined;
 }
 

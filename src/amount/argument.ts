@@ -1,4 +1,4 @@
-// Reading the arguments of this room: quantities of a known dimension, positive where the question needs it, and formulas.
+// Reading the arguments of this layer: quantities of a known dimension, positive where the question needs it, and formulas.
 import type { Formula } from "../formula";
 import { asFormula } from "../formula/internal";
 import { ArgumentGuard, type KnownFields, shown } from "../foundation/argument";
@@ -126,7 +126,7 @@ export function oneOf<T extends string>(word: T, words: readonly T[], argument: 
   });
 }
 
-/** @internal The guard of this room. */
+/** @internal The guard of this layer. */
 export const guard = /* @__PURE__ */ new ArgumentGuard(AmountError, {
   unknown: "amount.unknown-option",
   bad: "amount.bad-option",

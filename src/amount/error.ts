@@ -1,7 +1,7 @@
-// Errors of the amount room.
+// Errors of the amount layer.
 import { errorClass } from "../foundation/error";
 
-/** Codes of everything that can be refused in the amount room. */
+/** Codes of everything that can be refused in the amount layer. */
 export type AmountErrorCode =
   | "amount.not-positive"
   | "amount.negative"

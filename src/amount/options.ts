@@ -1,4 +1,4 @@
-// The fields of every request and every set of options in this room. Each list has to name all fields of its type and no
+// The fields of every request and every set of options in this layer. Each list has to name all fields of its type and no
 // other, so a field that is added to a type is let through only once it is added here.
 import type { Fields } from "../foundation/argument";
 import type { Purity } from "./amount";

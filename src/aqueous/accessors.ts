@@ -73,7 +73,7 @@ export interface StabilityConstant {
   readonly complex: string;
   /** Ligands bound. */
   readonly n: number;
-  /** Hydrons taken up with them. */
+  /** Hydrons bound with them. */
   readonly protons: number;
   /** Cumulative, brought to zero ionic strength. */
   readonly logBeta: Quantity;

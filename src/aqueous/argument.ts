@@ -1,4 +1,4 @@
-// The guard of this room's arguments, and quantities of a known dimension.
+// The guard of this layer's arguments, and quantities of a known dimension.
 import { ArgumentGuard } from "../foundation/argument";
 import type { InputNaming, Quantity, QuantityLike } from "../quantity";
 import { expectDimension } from "../quantity/internal";

@@ -1,6 +1,6 @@
 import { errorClass } from "../foundation/error";
 
-/** Codes of everything the aqueous room can refuse. */
+/** Codes of everything the aqueous layer can refuse. */
 export type AqueousErrorCode =
   | "aqueous.not-converged"
   | "aqueous.too-strong"

@@ -65,7 +65,7 @@ export function elementIndex(which: string | number): number {
   const byName = name.length > 2 ? ATOMIC_WEIGHTS().findIndex((row) => row.name === name) : -1;
   if (byName >= 0) return byName;
   const respelt = name.length > 0 && name.length <= 2 ? name[0]!.toUpperCase() + name.slice(1) : "";
-  throw new ElementError("element.unknown", `"${which.slice(0, 40)}" is no element`, {
+  throw new ElementError("element.unknown", `"${which.slice(0, 40)}" is not an element`, {
     input: which.slice(0, 200),
     position: 0,
     hint: elementIndexOf(respelt) >= 0 ? `did you mean ${respelt}?` : undefined,

@@ -1,7 +1,7 @@
-// Errors of the element room.
+// Errors of the element layer.
 import { errorClass } from "../foundation/error";
 
-/** Codes of everything that can be refused in the element room. */
+/** Codes of everything that can be refused in the element layer. */
 export type ElementErrorCode =
   | "element.unknown"
   | "element.not-a-nuclide"

@@ -234,7 +234,7 @@ export function equationFromJSON(record: EquationRecord): Equation {
   return readEquation(record, "equation");
 }
 
-/** @internal Refuses what is no record of an equation of some kind, saying why. */
+/** @internal Refuses what is not a record of an equation of some kind, saying why. */
 export function needRecord(data: unknown, type: string): void {
   const problem = headProblem(data, type, SCHEMA);
   if (problem !== undefined) throw notARecord(type, problem);
@@ -278,8 +278,8 @@ const isTerm = (term: unknown): term is TermRecord => {
 function rationalOf(text: string): Rational {
   const match = typeof text === "string" ? /^(\d+)(?:\/(\d*[1-9]\d*))?$/.exec(text) : null;
   if (match === null) {
-    throw new EquationError("equation.bad-coefficient", `${shown(text)} is no coefficient`, {
-      hint: 'a record holds whole numbers or fractions as text: "3", "1/2"',
+    throw new EquationError("equation.bad-coefficient", `${shown(text)} is not a coefficient`, {
+      hint: 'a record contains whole numbers or fractions as text: "3", "1/2"',
     });
   }
   return inLowestTerms(BigInt(match[1]!), BigInt(match[2] ?? 1));

@@ -1,7 +1,7 @@
-// Errors of the equation room.
+// Errors of the equation layer.
 import { errorClass } from "../foundation/error";
 
-/** Codes of everything that can be refused in the equation room. */
+/** Codes of everything that can be refused in the equation layer. */
 export type EquationErrorCode =
   | "equation.not-an-equation"
   | "equation.not-a-formula"

@@ -9,7 +9,7 @@ import type { EquationLists, EquationOptions } from "./read/parse";
 import type { HalfReactionOptions } from "./redox/half";
 import type { OverallOptions } from "./redox/overall";
 
-/** The guard of this room. */
+/** The guard of this layer. */
 export const guard = /* @__PURE__ */ new ArgumentGuard(EquationError, {
   unknown: "equation.unknown-option",
   bad: "equation.bad-option",
@@ -36,7 +36,7 @@ export const SPACE = { ...EQUATION, limit: true } as const satisfies Fields<Spac
 
 export const OVERALL = { ...BALANCE, intermediates: true, multipliers: true } as const satisfies Fields<OverallOptions>;
 
-/** Options with none but the known fields, and the words of those that every function of the room takes. */
+/** Options with none but the known fields, and the words of those that every function of the layer takes. */
 export function needOptions(options: EquationOptions, known: KnownFields): void {
   guard.fields(options, known);
   const { coefficients, spectators } = options;

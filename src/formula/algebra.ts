@@ -65,7 +65,7 @@ export function factorRatio(factor: unknown): Ratio {
     typeof n === "bigint" && typeof d === "bigint" ? `${s === -1n ? "-" : ""}${n}/${d}` : shownValue(factor).trim();
   const value = ratioFromText(text);
   if (value === undefined || value.n === 0) {
-    throw new FormulaError("formula.bad-factor", `${text.slice(0, 40)} is no positive number to multiply by`, {
+    throw new FormulaError("formula.bad-factor", `${text.slice(0, 40)} is not a positive number to multiply by`, {
       hint: "a whole number, or decimal or fraction text of at most 12 digits",
     });
   }

@@ -8,7 +8,7 @@ import type { MolarMassOptions, monoisotopicMass } from "./mass/molar-mass";
 import type { massAs, oxideEquivalents } from "./mass/oxide";
 import type { ReadOptions } from "./read/cursor";
 
-/** The guard of this room. */
+/** The guard of this layer. */
 export const guard = /* @__PURE__ */ new ArgumentGuard(FormulaError, {
   unknown: "formula.unknown-option",
   bad: "formula.bad-option",

@@ -1,7 +1,7 @@
-// Errors of the formula room.
+// Errors of the formula layer.
 import { errorClass } from "../foundation/error";
 
-/** Codes of everything that can be refused in the formula room. */
+/** Codes of everything that can be refused in the formula layer. */
 export type FormulaErrorCode =
   | "formula.not-text"
   | "formula.bad-option"

@@ -16,7 +16,7 @@ export interface ErrorPlace {
   readonly position?: number | undefined;
   /** What to try instead. */
   readonly hint?: string | undefined;
-  /** Facts behind the code, by name. */
+  /** facts of the error, by name. */
   readonly details?: ErrorDetails | undefined;
 }
 
@@ -158,7 +158,7 @@ export type SourceErrorCode = "source.unknown";
 export class SourceError extends /* @__PURE__ */ errorClass<SourceErrorCode>("SourceError") {}
 
 /**
- * The same error, its place told in a longer text that holds the one it was read from.
+ * The same error, its place stated in a longer text that holds the one it was read from.
  *
  * @internal
  */
@@ -206,7 +206,7 @@ export function attempt<T>(run: () => T): Result<T> {
 }
 
 /**
- * A value of any kind as text for a message: what cannot become text is told by its kind.
+ * A value of any kind as text for a message: what cannot become text is described by its kind.
  *
  * @internal
  */
@@ -218,7 +218,7 @@ export function shownValue(value: unknown): string {
   }
 }
 
-/** `U+2009` and the like, for naming a character that cannot be told by eye. */
+/** `U+2009` and the like, for naming a character that cannot be recognised by eye. */
 export function codePointName(character: string): string {
   return `U+${character.codePointAt(0)!.toString(16).toUpperCase().padStart(4, "0")}`;
 }

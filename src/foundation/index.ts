@@ -1,4 +1,4 @@
-// Foundation: what every room needs and no room owns - errors, exact fractions and citations.
+// Foundation: what every layer needs and no room owns - errors, exact fractions and citations.
 export type { ErrorDetails, ErrorPlace, ErrorRecord, Result, SourceErrorCode } from "./error";
 export { attempt, isPreparativeError, PreparativeError, SourceError } from "./error";
 export type { Fraction } from "./fraction";

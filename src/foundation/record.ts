@@ -22,7 +22,7 @@ export const recordHead = <T extends string>(type: T, schema: number) =>
   ({ type, schema, library: LIBRARY }) as const satisfies RecordHead<T>;
 
 /**
- * Why data is no record of a kind, in words; undefined where its beginning is right. The fields are the reader's to check.
+ * Why data is not a record of a kind, in words; undefined where its beginning is right. The fields are the reader's to check.
  *
  * @internal
  */
@@ -31,7 +31,7 @@ export function headProblem(data: unknown, type: string, schema: number): string
   const head = data as { readonly [K in keyof RecordHead]?: unknown };
   if (head.type !== type) return `type is not '${type}'`;
   const { schema: written, library } = head;
-  if (library !== undefined && typeof library !== "string") return "library is no text";
+  if (library !== undefined && typeof library !== "string") return "library is not text";
   if (written === schema) return undefined;
   if (Number.isInteger(written) && (written as number) > schema) {
     const by = library === undefined ? "" : ` (${library.slice(0, 40)})`;

@@ -1,4 +1,4 @@
-// Crystal water as it is written: parts `n H2O` behind an adduct dot. Water inside brackets, as in [Cu(H2O)4]SO4·H2O, is
+// Crystal water as it is written: parts `n H2O` after an adduct dot. Water inside brackets, as in [Cu(H2O)4]SO4·H2O, is
 // part of the complex and stays.
 
 import type { FormulaLike, MassLike } from "../amount";
@@ -28,7 +28,7 @@ export const MOST_WATERS = 1000;
 /**
  * Split a formula into the anhydrous salt and its crystal water.
  *
- * @param formula - text or formula; water counts only behind an adduct dot
+ * @param formula - text or formula; water counts only after an adduct dot
  * @returns the anhydrous formula, how many of it the formula holds, and the waters for each
  * @throws {HydrateError} `hydrate.only-water` if there is nothing but water
  * @throws {FormulaError} those of `parseFormula`
@@ -42,7 +42,7 @@ export function crystalWater(formula: FormulaLike): CrystalWater {
   const whole = formulaOfArgument(formula);
   const { dry, units, waters } = splitWater(whole);
   if (dry !== undefined) return withPlainJSON({ anhydrous: dry, units, waters: waters.div(units) });
-  throw new HydrateError("hydrate.only-water", `${whole} holds nothing but water`, {
+  throw new HydrateError("hydrate.only-water", `${whole} contains nothing but water`, {
     hint: "give the salt with its water, such as CuSO4·5H2O",
     details: { formula: whole.toString() },
   });
@@ -69,7 +69,7 @@ export type WaterCount = number | bigint | string | Fraction;
 
 function countOf(waters: WaterCount): Fraction {
   const refuse = (): never => {
-    throw new HydrateError("hydrate.water-count", `'${shownValue(waters)}' is no number of waters`, {
+    throw new HydrateError("hydrate.water-count", `'${shownValue(waters)}' is not a number of waters`, {
       hint: `give a number from 0 to ${MOST_WATERS}, such as 5, "0.5" or "8/3"`,
       details: { waters: shownValue(waters) },
     });
@@ -117,7 +117,7 @@ export function hydrateOf(formula: FormulaLike, waters: WaterCount): Formula {
 /**
  * What part of a hydrate is crystal water.
  *
- * @param formula - text or formula; water counts only behind an adduct dot
+ * @param formula - text or formula; water counts only after an adduct dot
  * @returns mass fraction of water in % w/w, 0 for an anhydrous salt
  * @throws {HydrateError} `hydrate.only-water`
  * @throws {FormulaError} those of `parseFormula`

@@ -1,7 +1,7 @@
-// Errors of the hydrate room.
+// Errors of the hydrate layer.
 import { errorClass } from "../foundation/error";
 
-/** Codes of everything that can be refused in the hydrate room. */
+/** Codes of everything that can be refused in the hydrate layer. */
 export type HydrateErrorCode =
   | "hydrate.only-water"
   | "hydrate.water-count"

@@ -69,7 +69,7 @@ function plausible(waters: Quantity, salt: Formula, hint: string): number {
   if (x <= MOST_WATERS) return x;
   throw new HydrateError(
     "hydrate.water-count",
-    `${waters.format({ significant: 3 })} waters for each ${salt}: no salt holds so many`,
+    `${waters.format({ significant: 3 })} waters for each ${salt}: no salt contains so many`,
     { hint, details: { waters: String(waters) } },
   );
 }
@@ -226,7 +226,7 @@ export function hydrationNumber(experiment: HeatingExperiment): HydrationNumber 
   const lost = m1.minus(m2);
   if (!lost.isPositive() && !lost.isZero()) {
     throw new HydrateError("hydrate.gained-mass", `it weighs more after heating: ${m1} before, ${m2} after`, {
-      hint: "check the order of the weighings; a salt that oxidises or takes up carbon dioxide gains mass",
+      hint: "check the order of the weighings; a salt that oxidises or absorbs carbon dioxide gains mass",
       details: { before: String(m1), after: String(m2) },
     });
   }

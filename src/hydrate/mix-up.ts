@@ -39,9 +39,9 @@ export interface MixUpQuestion {
   /** Two masses, or two molar masses. */
   readonly observed?: QuantityLike | undefined;
   readonly expected?: QuantityLike | undefined;
-  /** Salts that were in play, in any form; all of the table unless told. */
+  /** Salts that were in play, in any form; all of the table unless given. */
   readonly of?: FormulaLike | readonly FormulaLike[] | undefined;
-  /** Relative standard uncertainty of the ratio; what is stated with the figure, or else at least 0.02, unless told. */
+  /** Relative standard uncertainty of the ratio; what is stated with the figure, or else at least 0.02, unless given. */
   readonly relativeUncertainty?: number | undefined;
 }
 
@@ -136,11 +136,11 @@ interface Form {
 function explanations(heavier: string, lighter: string, tooMuch: boolean): string[] {
   return tooMuch
     ? [
-        `what was weighed is ${heavier}, the expectation was reckoned for ${lighter}`,
+        `what was weighed is ${heavier}, the expectation was calculated for ${lighter}`,
         `${lighter} was put in where the recipe counts on ${heavier}`,
       ]
     : [
-        `what was weighed is ${lighter}, the expectation was reckoned for ${heavier}`,
+        `what was weighed is ${lighter}, the expectation was calculated for ${heavier}`,
         `${heavier} was put in where the recipe counts on ${lighter}`,
       ];
 }

@@ -59,7 +59,7 @@ export interface Constitution {
   readonly complex?: ConstituentIon;
   /** The ions it gives when it dissolves, cations first: those above, a complex kept together. */
   readonly inWater: readonly ConstituentIon[];
-  /** Names of the anions with those of the acids' anions behind hydrogen salts, `ammonium` and `ammine`. */
+  /** Names of the anions with those of the acids' anions after hydrogen salts, `ammonium` and `ammine`. */
   readonly groups: readonly string[];
   /** What the formula may be, where only a composition is written that several substances share; else empty. */
   readonly readings: readonly string[];
@@ -521,7 +521,7 @@ function identityText(things: readonly { readonly formula: string; readonly coun
     .join(" + ");
 }
 
-/** Greatest common divisor of counts; 1 where one is no whole number. */
+/** Greatest common divisor of counts; 1 where one is not a whole number. */
 function commonFactor(counts: readonly number[]): number {
   if (counts.length === 0 || !counts.every((n) => Number.isInteger(n) && n > 0)) return 1;
   return counts.reduce((a, b) => {

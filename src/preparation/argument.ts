@@ -1,4 +1,4 @@
-// The guard of this room's arguments.
+// The guard of this layer's arguments.
 import { ArgumentGuard } from "../foundation/argument";
 import { PlanError } from "./error";
 

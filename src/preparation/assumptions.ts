@@ -1,4 +1,4 @@
-// What a plan took for granted because nobody told it otherwise, and where each figure comes from.
+// What a plan took for granted because the request does not give, and where each figure comes from.
 
 import type { Batch } from "./batch";
 import { PLANNING, type PlanningName } from "./data/planning";
@@ -6,7 +6,7 @@ import { cite, type SourceKey } from "./data/sources";
 import { type Acknowledged, inWords } from "./safety/combinations";
 import type { Setting } from "./setting";
 
-/** A planning value that the plan reckoned with, or a danger that the request acknowledged. */
+/** A planning value that the plan used, or a danger that the request acknowledged. */
 export interface Assumption {
   /** Number, with its unit where it has one; the code of an acknowledged danger. */
   readonly value: string;

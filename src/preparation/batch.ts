@@ -27,7 +27,7 @@ import { coreOf, speciesAside } from "./species";
 import { type GasEvolved, gasesOf, type Vessel, vesselFor } from "./vessel";
 import { type ByProduct, byProductsOf, type Waste, wasteOf } from "./waste";
 
-/** How much of the product the liquor keeps although it falls out. */
+/** How much of the product the liquor keeps although it precipitates. */
 export type Completeness =
   | {
       /** What the liquor keeps: at its equilibrium, or where that cannot be computed what as much pure water would keep; `limits` says which. */
@@ -60,14 +60,14 @@ export interface Batch {
   readonly filtrate: Contents | undefined;
   readonly gas: readonly GasEvolved[];
   readonly vessel: Vessel | undefined;
-  /** How fast to add; undefined where no gas comes off. */
+  /** How fast to add; undefined where no gas is given off. */
   readonly additionRate: Pace | undefined;
   readonly heat: Heat;
   /** Of each feed that is dissolved, before anything is mixed. */
   readonly dissolvingHeat: readonly DissolvingHeat[];
   /** For a product that stays in the liquor; undefined for others. */
   readonly crystallising: Crystallising | undefined;
-  /** For a product that falls out; undefined for one that crystallises. */
+  /** For a product that precipitates; undefined for one that crystallises. */
   readonly completeness: Completeness | undefined;
   readonly washing: WashSchedule | undefined;
   /** What this kind of preparation is watched for, with figures; a usual excess where none was asked for. */
@@ -171,7 +171,7 @@ function completenessOf(setting: Setting, batch: Batch, work: Work, isWaterKnown
       .dividedBy(theory)
       .to("%")
       .named({
-        symbol: "falls out",
+        symbol: "precipitates",
         label: atEquilibrium
           ? "share that precipitates from this liquor"
           : "share that precipitates, were the liquor pure water",
@@ -183,7 +183,7 @@ function completenessOf(setting: Setting, batch: Batch, work: Work, isWaterKnown
   };
 }
 
-/** A batch reckoned before, of which whatever still holds is taken over. */
+/** A batch calculated before, of which whatever still holds is taken over. */
 export interface Before {
   /** Cautions by part of the work. */
   readonly gate?: Gate;

@@ -68,7 +68,7 @@ export function isKnownCarbonate(formula: Formula): boolean {
   return key !== undefined && isCarbonate(formula) && solidsOf(key).length > 0;
 }
 
-/** Other formulas a solid may have: for a carbonate or hydroxide what else falls out; for a salt its known hydrates. */
+/** Other formulas a solid may have: for a carbonate or hydroxide what else precipitates; for a salt its known hydrates. */
 export function formulasLike(product: Formula): Formula[] {
   const key = keyElement(product);
   if (key === undefined) return [];
@@ -82,9 +82,9 @@ function hydratesOf(product: Formula): Formula[] {
 }
 
 /**
- * The product and what else the same metal may have come down as.
+ * The product and what else the same metal may have precipitated as.
  *
- * @param from - what it is made from: no candidate holds an element that nothing brings, water and told ones aside
+ * @param from - what it is made from: no candidate holds an element that nothing brings, water and given ones aside
  */
 export function candidatesFor(
   product: Formula,

@@ -21,13 +21,13 @@ import { shareOf } from "./strength";
 
 /** One step: a preparation without its scale, which follows from the step after it. */
 export interface ChainStep extends Omit<PlanRequest, "scale"> {
-  /** Yield reckoned with; 100 % unless told. */
+  /** Yield assumed; 100 % unless given. */
   readonly expectedYield?: QuantityLike<"number" | "mass fraction", `${number} %`> | undefined;
 }
 
 /** A chain to plan. */
 export interface ChainRequest {
-  /** First to last. The product of a step is a material of the next, under its `productName` (its formula unless told). */
+  /** First to last. The product of a step is a material of the next, under its `productName` (its formula unless given). */
   readonly steps: readonly ChainStep[];
   /** Mass or amount wanted of the last product. */
   readonly wanted: Extract<Scale, { product: unknown }>["product"];
@@ -56,11 +56,11 @@ export interface Chain {
   readonly cost: {
     readonly lines: readonly CostLine[];
     readonly total: Quantity | undefined;
-    /** For each gram of the last product at the yields reckoned with. */
+    /** For each gram of the last product at the assumed yields. */
     readonly perGram: Quantity | undefined;
     readonly missing: readonly string[];
   };
-  /** Mass of each product at the yields reckoned with. */
+  /** Mass of each product at the assumed yields. */
   readonly expected: readonly Quantity<"mass">[];
   /** For a chain that was read back: its figures that this release of the library computes otherwise. */
   readonly moved: readonly MovedFigure[];
@@ -154,7 +154,7 @@ const madeName = (step: ChainStep): string => step.productName ?? step.product;
 function yieldOf(step: ChainStep, i: number): Quantity {
   const share = shareOf(step.expectedYield ?? exact("100 %"), `expectedYield of step ${i + 1}`, "1", {
     symbol: `yield(${i + 1})`,
-    label: `yield reckoned with in step ${i + 1}`,
+    label: `yield assumed in step ${i + 1}`,
   });
   if (share.isZero()) throw new PlanError("plan.not-positive", `step ${i + 1} yields nothing`);
   return share;

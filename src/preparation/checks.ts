@@ -82,7 +82,7 @@ const farOver = (given: Given): Check[] =>
     .filter(({ supplied }) => supplied.timesStoichiometric.compare(planned("largeExcess")) > 0)
     .map(({ supplied }) =>
       check(
-        `${supplied.material} is ${shown(supplied.timesStoichiometric)} times the need: what is over stays in the liquor, in the product or in the air`,
+        `${supplied.material} is ${shown(supplied.timesStoichiometric)} times the need: the excess stays in the liquor, in the product or in the air`,
         supplied.timesStoichiometric,
       ),
     );
@@ -104,7 +104,7 @@ function precipitation(given: Given): Check[] {
   else if (!feedings.some(isOver))
     checks.push(
       check(
-        `no excess is planned: ${shown(planned("usualExcess"), 2)} over of ${name} is usual, so that all of the ${key} comes down`,
+        `no excess is planned: ${shown(planned("usualExcess"), 2)} excess of ${name} is usual, so that all of the ${key} precipitates`,
         planned("usualExcess"),
       ),
     );
@@ -134,7 +134,7 @@ function neutralisation(given: Given): Check[] {
   if (isOver(acid))
     return [
       check(
-        `${shown(acid.supplied.left)} of ${acid.material.shelf.name} is left free: the crystals hold acid; plan the ${name} over instead`,
+        `${shown(acid.supplied.left)} of ${acid.material.shelf.name} is left free: the crystals contain acid; plan an excess of ${name} instead`,
         acid.supplied.left,
       ),
     ];
@@ -144,7 +144,7 @@ function neutralisation(given: Given): Check[] {
     ];
   return [
     check(
-      `no excess is planned: ${shown(planned("usualExcess"), 2)} over of ${name} is usual${solid.isSolid ? ", filtered off at the end" : ""}, so that no free acid is left`,
+      `no excess is planned: ${shown(planned("usualExcess"), 2)} excess of ${name} is usual${solid.isSolid ? ", filtered off at the end" : ""}, so that no free acid is left`,
       planned("usualExcess"),
     ),
   ];
@@ -175,7 +175,7 @@ function metalAndAcid(given: Given): Check[] {
   else
     checks.push(
       check(
-        `the metal runs out: acid stays free; ${shown(planned("usualExcess"), 2)} over of ${name} is usual`,
+        `the metal runs out: acid stays free; ${shown(planned("usualExcess"), 2)} excess of ${name} is usual`,
         metal.supplied.excess,
       ),
     );
@@ -204,7 +204,7 @@ function doubleSalt(given: Given): Check[] {
   const over = feedingsOf(given).filter(isOver);
   const checks = over.map((f) =>
     check(
-      `${shown(leftOf(f))} of ${f.material.shelf.name} is over the ratio of the double salt: it may crystallise beside it`,
+      `${shown(leftOf(f))} of ${f.material.shelf.name} is in excess of the ratio of the double salt: it may crystallise beside it`,
       leftOf(f),
     ),
   );
@@ -218,7 +218,7 @@ function crystallisation({ batch, setting }: Given): Check[] {
   if (crystallising === undefined) return [];
   const { cooling, saltPair, hot, cold } = crystallising;
   const at = (q: Quantity): string => q.format({ decimals: 0, uncertainty: "none" });
-  if ("missing" in cooling) return [check(`no crop by cooling can be reckoned: ${cooling.missing}`)];
+  if ("missing" in cooling) return [check(`no crop by cooling can be calculated: ${cooling.missing}`)];
   if (saltPair !== undefined)
     return [
       check(
@@ -245,7 +245,7 @@ function thermalDecomposition({ batch, setting }: Given): Check[] {
   const verb = loss.isPositive() ? `loses ${shown(loss)}` : `gains ${shown(loss.negated())}`;
   return [
     check(
-      `it is done when ${shown(start)} has come down to ${shown(theoreticalYield)} of ${name} (${verb}) and stays there`,
+      `it is done when ${shown(start)} has fallen to ${shown(theoreticalYield)} of ${name} (${verb}) and stays there`,
       loss,
     ),
   ];
@@ -259,7 +259,7 @@ function complexFormation(given: Given): Check[] {
   if (ligand !== undefined)
     checks.push(
       check(
-        `${shown(ligand.supplied.timesStoichiometric)} times the ${ligand.material.shelf.name} that the formula holds; ${isOver(ligand) ? "the excess keeps the complex whole" : `${shown(planned("usualExcess"), 2)} over is usual, so that the complex stays whole`}`,
+        `${shown(ligand.supplied.timesStoichiometric)} times the ${ligand.material.shelf.name} that the formula contains; ${isOver(ligand) ? "the excess keeps the complex whole" : `${shown(planned("usualExcess"), 2)} excess is usual, so that the complex stays whole`}`,
         ligand.supplied.timesStoichiometric,
       ),
     );

@@ -42,7 +42,7 @@ export function costOf(
       return;
     }
     if (typeof pack !== "object" || pack === null) {
-      throw new PlanError("plan.request", `the pack of ${name} is no object`, {
+      throw new PlanError("plan.request", `the pack of ${name} is not an object`, {
         hint: '{ size: "1 kg", price: "8.90 EUR" }',
       });
     }

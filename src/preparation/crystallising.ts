@@ -44,7 +44,7 @@ function coolingOf(
   const { crop } = cooling.value;
   return crop.share.compare(exact("100 %")) <= 0
     ? cooling.value
-    : { missing: `${crop.formula} takes up all the water: the solution sets as a whole` };
+    : { missing: `${crop.formula} binds all the water: the solution sets as a whole` };
 }
 
 export function crystallisingOf(

@@ -1,4 +1,4 @@
-// The door of the room. What a caller gives is copied and frozen as it comes in, so that editing a form afterwards changes
+// The door of the layer. What a caller gives is copied and frozen as it comes in, so that editing a form afterwards changes
 // no plan; fields nobody knows and values that make no sense are refused here, by name. What goes out is plain data.
 import { BalancedEquation, Equation } from "../equation";
 import { Formula, type FormulaRecord, formulaFromJSON } from "../formula";

@@ -17,7 +17,7 @@ export interface Drying {
   /** Highest temperature; undefined where nothing is known. */
   readonly upTo: Quantity<"temperature"> | undefined;
   readonly why: string;
-  /** It runs in moist air: desiccator, and bottle it warm. */
+  /** It is deliquescent: desiccator, and bottle it warm. */
   readonly deliquescent: boolean;
   readonly source: string | undefined;
   readonly missing: string | undefined;
@@ -68,7 +68,7 @@ function lookedUp(product: Formula): Drying {
     return {
       ...base,
       upTo: gentle as Quantity<"temperature">,
-      why: "it holds water or ammonia that warm air may take: dry in air",
+      why: "it contains water or ammonia that warm air may take: dry in air",
       source: cite("commonPractice"),
     };
   const oven = planned("oven");

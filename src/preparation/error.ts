@@ -1,6 +1,6 @@
 import { errorClass } from "../foundation/error";
 
-/** Codes of everything that can be refused in the preparation room. */
+/** Codes of everything that can be refused in the preparation layer. */
 export type PlanErrorCode =
   | "plan.request"
   | "plan.unknown-option"

@@ -1,4 +1,4 @@
-// Does a substance fall out of water or stay in it? The table speaks first, then the rules; where neither does, nobody knows.
+// Does a substance precipitate from water or stay in it? The table speaks first, then the rules; where neither does, nobody knows.
 
 import { isNonmetal } from "../equation/internal";
 import type { Formula } from "../formula";
@@ -82,7 +82,7 @@ function at<T>(
 export const fateOf = (formula: Formula, temperature: Quantity<"temperature">): Fate =>
   at(remembered, formula, temperature, () => judged(formula, temperature));
 
-/** The same in a room of which nothing is told. */
+/** The same in a room of which nothing is given. */
 export const fateInRoom = (formula: Formula): Fate =>
   fateOf(formula, planned("temperature") as Quantity<"temperature">);
 
@@ -95,7 +95,7 @@ function judged(formula: Formula, temperature: Quantity<"temperature">): Fate {
     const shown = perHundredGramsWater.format({ significant: 2, uncertainty: "none" });
     const fallsOut = perHundredGramsWater.compare(planned("fallsOutBelow")) < 0;
     const why = fallsOut
-      ? `100 g of water holds only ${shown} of ${name}`
+      ? `100 g of water dissolves only ${shown} of ${name}`
       : `${name} dissolves well (${shown} anhydrous in 100 g of water)`;
     return { fallsOut, perHundredGramsWater, why };
   }

@@ -58,7 +58,7 @@ export interface Feeding {
   readonly crystals: boolean;
   /** All the water the liquor should have at the end, where that is known. */
   readonly target: Quantity | undefined;
-  /** For a run: the feeds of its plan, and which of them nothing changed. A run has the water that the plan told to take. */
+  /** For a run: the feeds of its plan, and which of them nothing changed. A run has the water that the plan prescribes. */
   readonly planned: { readonly feeds: readonly Feed[]; readonly same: (i: number) => boolean } | undefined;
 }
 
@@ -75,7 +75,7 @@ function waterFor(material: Material, amount: Quantity, strength: Quantity): Qua
   return water.isPositive() ? water : exact("0 g");
 }
 
-/** Materials that are told how to dissolve, as the request says. */
+/** Materials whose way of dissolving is given, as the request says. */
 function asTold(
   material: Material,
   amount: Quantity,

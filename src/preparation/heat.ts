@@ -98,7 +98,7 @@ export function heatOf(
   const strong = setting.materials.find((m, i) => m.isSolution && isStrong(m, feeds[i]));
   if (strong !== undefined)
     return {
-      missing: `heat of the reaction: ${strong.shelf.name} is too strong for figures that hold in much water; diluting it alone gives heat`,
+      missing: `heat of the reaction: ${strong.shelf.name} is too strong for figures that apply in much water; diluting it alone gives heat`,
     };
   const enthalpy = remembered(equation, () => attempt(() => reactionEnthalpy(equation)));
   if (!enthalpy.ok) return { missing: `heat of the reaction: ${enthalpy.error.message.split("\n")[0]}` };

@@ -1,4 +1,4 @@
-// Getting the product out: does it fall out or stay in solution, and what washing brings the salts in the cake down.
+// Getting the product out: does it precipitate or stay in solution, and what washing lowers the salts in the cake.
 
 import type { Formula } from "../formula";
 import { attempt } from "../foundation/error";
@@ -33,7 +33,7 @@ export type Isolation =
       /** Water that just holds all of the product there; below it, crystals. */
       readonly waterToSaturate: Quantity;
       /** Product that each 100 g of water left in the liquor keeps. */
-      readonly keptByHundredGrams: Quantity;
+      readonly retainedPer100g: Quantity;
       /** What the table says of the product, with its source. */
       readonly solubility: Solubility | undefined;
       readonly why: string;
@@ -64,12 +64,12 @@ export function isolationOf({ product, temperature, wet }: Setting, theory: Quan
   if (perHundredGramsWater === undefined) return { how: "unknown", missing: `solubility of ${name}` };
   const water = attempt(() => waterToDissolve({ formula, mass: theory, temperature }));
   const kept = attempt(() => lossToLiquor({ formula, water: "100 g", temperature }));
-  if (!water.ok || !kept.ok) return { how: "unknown", missing: `water that holds ${name}` };
+  if (!water.ok || !kept.ok) return { how: "unknown", missing: `water that dissolves ${name}` };
   return {
     how: "crystallise",
     perHundredGramsWater,
     waterToSaturate: water.value.water,
-    keptByHundredGrams: kept.value.mass,
+    retainedPer100g: kept.value.mass,
     solubility: water.value.solubility,
     why: `${why}: boil the liquor down and let it crystallise`,
   };
@@ -106,7 +106,7 @@ export function liquorHeldBy(
   return retainedLiquor(kindOfCake(solid), on ?? (settles(setting) ? "settled" : "suction"));
 }
 
-/** Volume of one wash: some times what the cake holds, in steps a jug shows. */
+/** Volume of one wash: some times what the cake retains, in steps a jug shows. */
 function handyWash(retained: Quantity, decants: boolean): Quantity {
   const of = decants ? PLANNING.decantationsOf : PLANNING.washesOf;
   const millilitres = retained.in("mL").toNumber() * Number(of.value);

@@ -52,7 +52,7 @@ export function liquorOf(
   temperature: Quantity<"temperature">,
 ): Liquor {
   if (water === undefined) return { water: undefined, check: undefined, missing };
-  // What came as a solution and is partly used up cannot fall out of the same water.
+  // What came as a solution and is partly used up cannot precipitate from the same water.
   const thinner = new Set(
     materials.filter((_, i) => feeds[i]!.how === "solution").map(({ species }) => coreOf(species.formula)),
   );

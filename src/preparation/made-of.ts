@@ -8,7 +8,7 @@ import { makeUpOf } from "../substance/internal";
 
 /** What a formula is made of. */
 export interface MadeOf {
-  /** Names of its anions, and of those behind hydrogen salts. */
+  /** Names of its anions, and of those after hydrogen salts. */
   readonly groups: ReadonlySet<string>;
   readonly ammonium: boolean;
   /** Ammonia by itself, or bound to a metal. */

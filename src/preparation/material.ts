@@ -25,19 +25,19 @@ export interface Material {
   readonly also: readonly { readonly form: Formula; readonly share: Quantity }[];
   /** It is poured, not dissolved: a solution, or a liquid that mixes with water. */
   readonly isSolution: boolean;
-  /** Mass fraction of the form, where it is told or can be looked up. */
+  /** Mass fraction of the form, where it is stated or can be looked up. */
   massFraction(): Quantity | undefined;
   /** Amount of substance in a measured portion. */
   amountIn(portion: Quantity): Quantity;
   /** Portion that contains an amount of substance: in the dimension asked for, else as the material is measured. */
   portionFor(amount: Quantity, as?: PortionDimension): Quantity;
-  /** Volume of a portion, where it can be told. */
+  /** Volume of a portion, where it can be determined. */
   volumeOf(portion: Quantity): Quantity | undefined;
   /** Portion and amount of a material that takes no part; undefined where nobody tells how much. */
   asideTaken(): { readonly portion: Quantity; readonly amount: Quantity } | undefined;
   /** Its density is taken as that of water, for want of a better one. */
   likeWater(): boolean;
-  /** Mass of a portion, where it can be told. */
+  /** Mass of a portion, where it can be determined. */
   massOf(portion: Quantity): Quantity | undefined;
   /** Water that comes with a portion beside crystal water: the water of a solution. */
   solventIn(portion: Quantity): Quantity | undefined;
@@ -49,7 +49,7 @@ function matching(form: Formula, name: string, reactants: readonly Species[]): S
   if (same !== undefined) return same;
   throw new PlanError(
     "plan.unmatched-material",
-    `${name} (${form}) is no reactant of the equation, with or without water`,
+    `${name} (${form}) is not a reactant of the equation, with or without water`,
     {
       hint: `the reactants are ${reactants.map((s) => s.formula.toString()).join(", ")}`,
       details: { material: name, form: form.toString() },

@@ -33,7 +33,7 @@ export interface Observations {
   readonly ignition?:
     | { readonly before: MassLike; readonly after: MassLike; readonly residue?: string | undefined }
     | undefined;
-  /** Acid that a gram of the product takes up. */
+  /** Acid that a gram of the product neutralises. */
   readonly acidPerGram?: Parameters<typeof expectDimension>[0] | undefined;
   /** Anything to print with the run. */
   readonly note?: string | undefined;

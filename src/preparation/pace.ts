@@ -16,7 +16,7 @@ export interface Pace {
   readonly portions: number;
   readonly gasPerPortion: Quantity<"volume">;
   readonly headspace: Quantity<"volume">;
-  /** Share of the air of the room if all came off at once, by gas. */
+  /** Share of the air of the room if all were given off at once, by gas. */
   readonly atOnce: readonly {
     readonly formula: string;
     readonly share: Quantity;

@@ -1,5 +1,5 @@
 // The plan: from what stands on the shelf to what to weigh, dissolve, expect and watch for. It holds no chemistry of its
-// own; every figure comes from a lower room, and every figure can be explained.
+// own; every figure comes from a lower layer, and every figure can be explained.
 import type { BalancedEquation } from "../equation";
 import { shown } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
@@ -50,13 +50,13 @@ export interface Plan extends Batch {
   readonly pressure: Quantity<"pressure">;
   readonly procedure: Procedure;
   readonly drying: Drying;
-  /** Share of the theory that may stay behind before a low yield needs a reason. */
+  /** Share of the theory that may be lost before a low yield needs a reason. */
   readonly handlingLoss: Quantity;
   /** Does it go, how far, what forms in its place; a plan that does not go at all is refused. */
   readonly feasibility: Feasibility;
   /** Names that contradict the form they are given for: the wrong pack, or water forgotten. */
   readonly warnings: readonly string[];
-  /** Planning values in force that nobody told otherwise, with their sources. */
+  /** Planning values in force that the request does not give, with their sources. */
   readonly assumptions: readonly Assumption[];
   /** All substances and what must not meet, as one list; its `closing` belongs under any print of cautions. */
   readonly cautions: Cautions;
@@ -208,7 +208,7 @@ export function behindPlan(plan: Plan): Before {
  * plan.product.theoreticalYield.format({ decimals: 1 }) // => "93.5 g"
  * plan.stepCautions.map((one) => one.step) // => ["weighing", "dissolving", "mixing", "isolating", "drying", "ignition test", "waste"]
  * plan.figures()[3]!.text // => "93.548 ± 0.017 g"
- * plan.stepCautions[2]!.cautions[0]!.text // => "gas comes off: open vessel, never stoppered, in portions, in moving air"
+ * plan.stepCautions[2]!.cautions[0]!.text // => "gas is given off: open vessel, never stoppered, in portions, in moving air"
  */
 export function planPreparation(request: PlanRequest): Plan {
   return make(takenRequest(request)).plan;

@@ -13,7 +13,7 @@ export interface ShelfMaterial {
   readonly name: string;
   /** What is really in the pack, crystal water included; for a solution the dissolved substance. */
   readonly form: string | Formula;
-  /** Mass fraction of `form` in a solid; 100 % unless told. */
+  /** Mass fraction of `form` in a solid; 100 % unless given. */
   readonly assay?: MassFractionLike | undefined;
   /** Strength of a solution: mass fraction, mass per volume, or mol/L. */
   readonly strength?:
@@ -27,7 +27,7 @@ export interface ShelfMaterial {
   readonly pack?: { readonly size: Portion; readonly price: QuantityLike<string, PriceText> } | undefined;
   /** How much of it there is, for a plan that uses what is on the shelf. */
   readonly available?: Portion | undefined;
-  /** Amount over what the equation asks for; 0 % unless told. */
+  /** Excess of what the equation asks for; 0 % unless given. */
   readonly excess?: QuantityLike<"number" | "mass fraction", `${number} %`> | undefined;
   /** What else is in it, by mass of the whole: the acid and the iron of spent etchant. Acid among it uses base. */
   readonly also?: readonly { readonly form: string | Formula; readonly share: MassFractionLike }[] | undefined;
@@ -35,9 +35,9 @@ export interface ShelfMaterial {
   readonly aside?: boolean | undefined;
   /** How much of what takes no part. */
   readonly portion?: Portion | undefined;
-  /** Taken in excess on purpose: never reckoned as what runs out. */
+  /** Taken in excess on purpose: never the limiting reagent. */
   readonly inExcess?: boolean | undefined;
-  /** How to dissolve it: in how much water or how strong, and how warm; chosen and said unless told. */
+  /** How to dissolve it: in how much water or how strong, and how warm; chosen and said unless given. */
   readonly dissolve?:
     | {
         readonly water?: MassLike | VolumeLike | undefined;
@@ -61,11 +61,11 @@ export type Scale =
 export interface Washing {
   /** Liquor a gram of dry solid holds. */
   readonly retainedLiquorPerGram?: QuantityLike<"specific volume"> | undefined;
-  /** Settled and poured off, or stirred up on the filter; slimes are decanted unless told. */
+  /** Settled and poured off, or stirred up on the filter; slimes are decanted unless given. */
   readonly method?: "decantation" | "filter" | undefined;
   /** Volume of one wash. */
   readonly washVolume?: VolumeLike | undefined;
-  /** By-products that may stay in the dry product; 0.5 % unless told. */
+  /** By-products that may stay in the dry product; 0.5 % unless given. */
   readonly residue?: QuantityLike<"number" | "mass fraction", `${number} %`> | undefined;
 }
 
@@ -81,26 +81,26 @@ export interface PlanRequest {
   readonly productName?: string | undefined;
   readonly materials: readonly ShelfMaterial[];
   readonly scale: Scale;
-  /** Temperature of the room, of the solutions and of the gas; 20 °C unless told. */
+  /** Temperature of the room, of the solutions and of the gas; 20 °C unless given. */
   readonly temperature?: TemperatureLike | undefined;
   readonly pressure?: PressureLike | undefined;
-  /** Smallest steps of the display of the balance and of the measuring vessel; 0.1 g and 1 mL unless told. */
+  /** Smallest steps of the display of the balance and of the measuring vessel; 0.1 g and 1 mL unless given. */
   readonly readability?: { readonly mass?: MassLike | undefined; readonly volume?: VolumeLike | undefined } | undefined;
-  /** The kind of preparation; read from the equation unless told. */
+  /** The kind of preparation; read from the equation unless given. */
   readonly procedure?: ProcedureKind | undefined;
-  /** The room, for the pace of adding what gives off gas; 30 m3 with 2 air changes an hour unless told. */
+  /** The room, for the pace of adding what gives off gas; 30 m3 with 2 air changes an hour unless given. */
   readonly room?:
     | { readonly volume?: VolumeLike | undefined; readonly airChanges?: QuantityLike<"frequency"> | undefined }
     | undefined;
   /** Codes of forbidden combinations that are known and meant. */
   readonly acknowledge?: readonly string[] | undefined;
-  /** Water over what just dissolves a feed; 3 unless told. */
+  /** Water per water that just dissolves a feed; 3 unless given. */
   readonly waterFactor?: number | undefined;
-  /** Total volume of vessel per volume of liquid, against foam; chosen by what happens unless told. */
+  /** Total volume of vessel per volume of liquid, against foam; chosen by what happens unless given. */
   readonly vesselFactor?: number | undefined;
   readonly washing?: Washing | undefined;
   /** Other formulas the product may turn out to have, beside the ones the library knows of. */
   readonly alternatives?: readonly string[] | undefined;
-  /** Share of the theory that may stay on filters and vessels before a low yield needs a reason; 10 % unless told. */
+  /** Share of the theory that may stay on filters and vessels before a low yield needs a reason; 10 % unless given. */
   readonly handlingLoss?: QuantityLike<"number" | "mass fraction", `${number} %`> | undefined;
 }

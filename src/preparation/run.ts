@@ -167,7 +167,7 @@ function assayEstimate(batch: Batch, dry: Quantity, washes: number | undefined):
  *
  * @param plan - the plan that was followed
  * @param observations - any of: portions taken, strengths and assays found, temperature, wet cake, washes, volume of the
- *   filtrate, dry mass or successive weighings, ignition, acid taken up; what is left out is taken as planned
+ *   filtrate, dry mass or successive weighings, ignition, acid neutralised; what is left out is taken as planned
  * @returns limiting material, theory, percent yield with uncertainty, what changed, dryness, identity, a ranked verdict
  * @throws {PlanError} `plan.no-such-material`, `plan.observation`, `plan.unknown-option`, `plan.not-positive`, `plan.strength`; codes of `quantity`
  * @category Yield

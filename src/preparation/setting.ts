@@ -62,7 +62,7 @@ function withProduct(read: Read, wanted: Formula): Read & { readonly product: Sp
     : balancedOnce(`${equation} for ${wanted}`, () => speciesIn(inWantedForm(equation, wanted)));
   const product = found.products.find((s) => s.formula.hasSameComposition(wanted));
   if (product !== undefined) return { ...found, product };
-  throw new PlanError("plan.no-such-product", `${wanted} is no product of ${equation}`, {
+  throw new PlanError("plan.no-such-product", `${wanted} is not a product of ${equation}`, {
     hint: `the products are ${read.products.map((s) => s.formula.toString()).join(", ")}`,
   });
 }
@@ -249,7 +249,7 @@ function extentForVessel(setting: Setting, vessel: Quantity): Quantity {
   const one = exact("1 mol");
   const batch = batchOf(setting, portionsFor(setting, one));
   if (batch.vessel === undefined) {
-    throw new PlanError("plan.scale", `how much a vessel of ${vessel} takes cannot be told`, {
+    throw new PlanError("plan.scale", `how much a vessel of ${vessel} takes cannot be determined`, {
       hint: `missing: ${batch.unknown.join("; ")}`,
     });
   }

@@ -1,4 +1,4 @@
-// The gas that comes off and the vessel that holds the batch while it foams.
+// The gas that is given off and the vessel that holds the batch while it foams.
 import { densityOfWater, gasVolume, type PressureLike, type TemperatureLike } from "../amount";
 import type { BalancedEquation } from "../equation";
 import { type Quantity, quantity, sum } from "../quantity";
@@ -27,7 +27,7 @@ export interface Vessel {
   /** The smallest usual vessel that gives it; undefined above the largest one listed. */
   readonly smallest: Quantity<"volume"> | undefined;
   readonly why: string;
-  /** A solid goes into acid or gives off gas as it dissolves: the foam of that is reckoned with. */
+  /** A solid goes into acid or gives off gas as it dissolves: its foam is allowed for. */
   readonly intoAcid: boolean;
 }
 

@@ -1,4 +1,4 @@
-// Amounts for the waste: soda for acid and metals, sulfate or chloride for the metals that those bring down, acid for what is
+// Amounts for the waste: soda for acid and metals, sulfate or chloride for the metals that those precipitate, acid for what is
 // left of a base. How the work is done and where the rest goes is for the local rules.
 import { type Formula, molarMass } from "../formula";
 import { remembering } from "../foundation/memo";
@@ -32,7 +32,7 @@ interface Share {
 
 const remembered = /* @__PURE__ */ remembering<Quantity | undefined>(200);
 
-/** Hydrogen ions that a mole of a dissolved base takes up; undefined for what is no base. */
+/** Hydrogen ions that a mole of a dissolved base neutralises; undefined for what is no base. */
 const protonsTakenBy = (formula: Formula): Quantity | undefined =>
   remembered(formula.toString(), () => judged(formula));
 
@@ -94,13 +94,13 @@ export function treatmentOf(
     const own = shares.filter((share) => share.reagent === reagent);
     const list = [...new Set(own.map((share) => share.of))].join(" and ");
     const needed = sum(own.map((share) => share.amount));
-    // Acid is added to the pH, not by a tenth over.
+    // Acid is added to the pH, not by 10 % excess.
     const amount = (reagent === ACID ? needed : needed.times(planned("overdose"))).to("mol").named({
       symbol: `n(${reagent})`,
       label: `${reagent} for the waste`,
-      rule: "charge of metals and acid / 2 for soda, one for each atom for others, a tenth over",
+      rule: "charge of metals and acid / 2 for soda, one for each atom for others, 10 % excess",
     });
-    const purpose = reagent === ACID ? `neutralises what is left of ${list}` : `takes up or brings down ${list}`;
+    const purpose = reagent === ACID ? `neutralises what is left of ${list}` : `neutralises or precipitates ${list}`;
     if (reagent === ACID) return { reagent, purpose, amount, mass: undefined };
     const mass = amount
       .times(molarMass(reagent))

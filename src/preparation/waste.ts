@@ -21,9 +21,9 @@ export interface DissolvedMetal {
   readonly symbol: string;
   readonly amount: Quantity<"amount of substance">;
   readonly mass: Quantity<"mass">;
-  /** Must be brought down before anything else is done with the liquor. */
+  /** Must be precipitated before anything else is done with the liquor. */
   readonly precipitate: boolean;
-  /** pH at which it comes down as hydroxide or carbonate, from memory. */
+  /** pH at which it precipitates as hydroxide or carbonate, from memory. */
   readonly pH: string | undefined;
 }
 
@@ -31,9 +31,9 @@ export interface DissolvedMetal {
 export interface Waste {
   readonly volume: Quantity<"volume"> | undefined;
   readonly metals: readonly DissolvedMetal[];
-  /** What neutralises it and brings its metals down, each with a tenth over. */
+  /** What neutralises it and brings its metals down, each with 10 % excess. */
   readonly treatment: readonly Treatment[];
-  /** Sodium carbonate, anhydrous, that takes up the acid and brings the metals down, with a tenth over; undefined if none is needed. */
+  /** Sodium carbonate, anhydrous, that neutralises the acid and precipitates the metals, with 10 % excess; undefined if none is needed. */
   readonly soda: Quantity<"mass"> | undefined;
   readonly notes: readonly string[];
   readonly closing: string;
@@ -63,7 +63,7 @@ const isLigand = (formula: Formula): boolean => {
 const holdsCyanide = ({ reactants, products }: Setting): boolean =>
   [...reactants, ...products].some(({ formula }) => madeOf(formula).cyanide !== undefined);
 
-/** Metals that hold cyanide are not brought down by what brings down their salts; those outside are. */
+/** Metals that hold cyanide are not precipitated by what precipitates their salts; those outside are. */
 const isHeld = ({ formula }: Species, symbol: string): boolean =>
   madeOf(formula).cyanide === "fast" && symbol in HOLDS_CYANIDE;
 
@@ -108,14 +108,14 @@ export function wasteOf(
   const cyanide = holdsCyanide(setting);
   if (cyanide)
     notes.push(
-      "it holds a cyanide: keep it alkaline and by itself; never acid, bleach or heat on it, poison gas comes off; hand it in as it is",
+      "it contains a cyanide: keep it alkaline and by itself; never acid, bleach or heat on it, poison gas is given off; dispose of it as it is, as hazardous waste",
     );
   if (
     setting.wet &&
     fateOf(product.formula, setting.temperature).fallsOut === false &&
     product.metals.some(({ symbol }) => rowOf(symbol) !== undefined)
   )
-    notes.push(`the mother liquor still holds ${product.name}: a second crop first, then what is left`);
+    notes.push(`the mother liquor still contains ${product.name}: a second crop first, then what is left`);
   const treatment = treatmentOf(metals, dissolved, cyanide);
   const soda = treatment.find((one) => one.reagent === SODA)?.mass;
   return { volume, metals, treatment, soda, notes: [...new Set(notes)], closing: CLOSING };
@@ -145,7 +145,7 @@ export function byProductsOf(
           ...formed,
           where: "in the liquor",
           worthKeeping: false,
-          why: `the liquor also holds what is left of ${product.name}: take a second crop of that first`,
+          why: `the liquor also contains what is left of ${product.name}: take a second crop of that first`,
         },
       ];
     if (isAcid(species.formula))
@@ -156,7 +156,7 @@ export function byProductsOf(
           ...formed,
           where: "in the liquor",
           worthKeeping: false,
-          why: "the liquor holds a cyanide: it is collected as it is, never boiled down",
+          why: "the liquor contains a cyanide: it is collected as it is, never boiled down",
         },
       ];
     const others = inLiquor.filter((d) => coreOf(d.species.formula) !== coreOf(species.formula)).map(mass);
@@ -172,7 +172,7 @@ export function byProductsOf(
     const metals = [...kept, ...inLiquor.map((d) => d.species)]
       .flatMap((s) => s.metals.map((metal) => metal.symbol))
       .filter((s, k, all) => rowOf(s) !== undefined && !own.includes(s) && all.indexOf(s) === k);
-    const first = metals.length === 0 ? "" : `, after all ${metals.join(" and ")} is brought down`;
+    const first = metals.length === 0 ? "" : `, after all ${metals.join(" and ")} is precipitated`;
     const rest = `${share.format({ significant: 2, uncertainty: "none" })} of other salts with it`;
     return [
       {

@@ -1,6 +1,6 @@
 import { errorClass } from "../foundation/error";
 
-/** Codes of everything that can be refused in the quantity room; docs/guide/errors.md tells cause and cure. */
+/** Codes of everything that can be refused in the quantity layer; docs/guide/errors.md tells cause and cure. */
 export type QuantityErrorCode =
   | "quantity.not-a-number"
   | "quantity.not-a-quantity"

@@ -1,5 +1,5 @@
 // The working of a result, as a teacher writes it on a board: each named result once, in order, with its rule, the rule
-// in symbols, the numbers put in, and the result; then what was given, what was taken for granted, and the sources.
+// in symbols, the numbers put in, and the result; then what was given, what was assumed, and the sources.
 
 import { subscript } from "../foundation/characters";
 import { formatQuantity } from "./text/format";
@@ -204,7 +204,7 @@ function print({ steps, given, assumptions, sources }: Omit<Working, "toString">
     if (step.substituted !== step.formula) lines.push(lead + step.substituted);
     if (step.result !== step.substituted) lines.push(lead + step.result);
   });
-  if (assumptions.length > 0) lines.push("Taken for granted", ...assumptions.map((a) => `  - ${a}`));
+  if (assumptions.length > 0) lines.push("Assumptions", ...assumptions.map((a) => `  - ${a}`));
   if (sources.length > 0) lines.push("Sources", ...sources.map((s, i) => `  [${i + 1}] ${s}`));
   return lines.join("\n");
 }

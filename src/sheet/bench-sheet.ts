@@ -1,5 +1,5 @@
 // The bench sheet: one preparation on paper, so that another person can follow it safely. Every figure is the plan's or
-// the run's own; this room only chooses words, order and digits.
+// the run's own; this layer only chooses words, order and digits.
 import type { Fields } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
 import type { Plan, Run } from "../preparation";
@@ -10,7 +10,7 @@ import { runBlocks } from "./run-blocks";
 
 /** How a sheet is written. */
 export interface SheetOptions {
-  /** Text of 78 columns unless told. */
+  /** Text of 78 columns unless given. */
   readonly format?: SheetFormat | undefined;
 }
 

@@ -72,7 +72,7 @@ export function bottleLabel(of: Plan | Run, options: LabelOptions = {}): string 
     ];
   });
   const { upTo, deliquescent } = plan.drying;
-  const keep = deliquescent ? ["keep tightly closed: it runs in moist air"] : [];
+  const keep = deliquescent ? ["keep tightly closed: deliquescent"] : [];
   const warm = upTo === undefined ? [] : [`do not warm above ${about(upTo, "°C", 3)}`];
   const name = product.name === product.formula ? [] : [product.name];
   const from = plan.materialBalance.supplied.map((s) => s.material).join(", ");

@@ -17,14 +17,14 @@ function watching({ checks, completeness }: Plan): Block[] {
   return items.length === 0
     ? []
     : [
-        { kind: "heading", level: 2, text: "Watch" },
+        { kind: "heading", level: 2, text: "Checks" },
         { kind: "list", items },
       ];
 }
 
 export function doingBlocks(plan: Plan): Block[] {
   return [
-    { kind: "heading", level: 2, text: "Do" },
+    { kind: "heading", level: 2, text: "Procedure" },
     { kind: "list", ordered: true, items: plan.steps.map(stepLine) },
     ...watching(plan),
   ];

@@ -1,7 +1,7 @@
 import { ArgumentGuard } from "../foundation/argument";
 import { errorClass } from "../foundation/error";
 
-/** Codes of everything that can be refused in the sheet room. */
+/** Codes of everything that can be refused in the sheet layer. */
 export type SheetErrorCode = "sheet.unknown-option" | "sheet.format" | "sheet.subject";
 
 /**

@@ -22,12 +22,12 @@ export function weighingBlocks(plan: Plan): Block[] {
     w.form,
     asRead(plan, w.portion),
     "__________",
-    w.limiting ? "limits the yield" : `${about(w.excess, "%", 2)} over`,
+    w.limiting ? "limiting reagent" : `${about(w.excess, "%", 2)} excess`,
   ]);
   const notes = plan.weighings.flatMap((w) => (w.note === undefined ? [] : [`${w.material}: ${w.note}`]));
   return [
     { kind: "heading", level: 2, text: "Weigh and measure" },
-    { kind: "table", head: ["material", "true form", "take", "taken", ""], rows },
+    { kind: "table", head: ["material", "formula as sold", "planned", "actual", ""], rows },
     ...(plan.warnings.length === 0
       ? []
       : [{ kind: "list", items: plan.warnings.map((one) => `CHECK: ${one}.`) } as const]),
@@ -43,7 +43,7 @@ export function expectationBlocks(plan: Plan): Block[] {
   ]);
   const lead = leadOf(plan.feasibility, plan.product.formula);
   return [
-    { kind: "heading", level: 2, text: "Expect" },
+    { kind: "heading", level: 2, text: "Expected yield" },
     ...(lead === undefined ? [] : [{ kind: "list", items: [`CHECK: ${sentence(lead)}`] } as const]),
     { kind: "table", head: ["dry product", "at 100 % yield", ""], rows },
     ...plan.byProducts
@@ -69,19 +69,19 @@ export function leftoverBlocks(plan: Plan): Block[] {
   const bad = waste.metals.filter((m) => m.precipitate && m.mass.compare("0.1 mg") > 0);
   for (const { symbol, amount, mass, pH } of bad)
     items.push(
-      `${symbol} dissolved in it: ${about(mass, "g", 2)} (${about(amount, "mol", 2)}); comes down at pH ${pH ?? "not known"} (from memory).`,
+      `${symbol} dissolved in it: ${about(mass, "g", 2)} (${about(amount, "mol", 2)}); precipitates at pH ${pH ?? "not known"} (from memory).`,
     );
   for (const { reagent, purpose, amount, mass } of waste.treatment.filter((t) => t.amount.compare(WORTH_TREATING) > 0))
     items.push(
       mass === undefined
         ? `Acid with ${about(amount, "mol", 2)} of ${pretty(reagent)} ${purpose}.`
-        : `${about(mass, "g", 2)} of ${pretty(reagent)} (anhydrous) ${purpose}, a tenth over.`,
+        : `${about(mass, "g", 2)} of ${pretty(reagent)} (anhydrous) ${purpose}, 10 % excess.`,
     );
   items.push(...waste.notes.map(sentence));
   for (const b of byProducts.filter((one) => one.where === "in the liquor"))
     items.push(`${handy(b.mass)} of ${b.formula}${b.worthKeeping ? " may be worth keeping" : ""}: ${b.why}.`);
   return [
-    { kind: "heading", level: 2, text: "What is left" },
+    { kind: "heading", level: 2, text: "Waste and by-products" },
     { kind: "list", items: [...items, waste.closing] },
   ];
 }
@@ -148,16 +148,16 @@ export function cautionBlocks({ cautions, stepCautions }: Plan): Block[] {
   ];
 }
 
-/** Planning values that nobody told otherwise, by where they come from. */
+/** Planning values that the request does not give, by where they come from. */
 export function assumptionBlocks({ assumptions }: Plan): Block[] {
   const citations = [...new Set(assumptions.map((one) => one.citation))];
   return [
-    { kind: "heading", level: 2, text: "Taken for granted" },
+    { kind: "heading", level: 2, text: "Assumptions" },
     {
       kind: "list",
       items: citations.map((citation) => {
         const values = assumptions.filter((one) => one.citation === citation);
-        return `${values.map(({ value, what }) => `${value} (${what})`).join("; ")}: ${citation}.`;
+        return `${values.map(({ value, what }) => `${value.replace(" /h", " per hour")} (${what})`).join("; ")}: ${citation}.`;
       }),
     },
   ];
@@ -209,7 +209,7 @@ export function planBlocks(plan: Plan): Block[] {
     ...(plan.unknown.length === 0
       ? []
       : ([
-          { kind: "heading", level: 2, text: "Not known" },
+          { kind: "heading", level: 2, text: "Data missing" },
           { kind: "list", items: plan.unknown },
         ] as const)),
     ...sourceBlocks(plan),

@@ -30,7 +30,7 @@ function drynessOf({ dryness }: Run): string {
   if (dryness.constant === undefined) return `One weighing says nothing about dryness: dry on and weigh again.${cake}`;
   const [loss, criterion] = [about(dryness.lastLoss!, "g", 2), about(dryness.criterion!, "g", 2)];
   if (dryness.state === "gaining")
-    return `It gained ${about(dryness.lastLoss!.negated(), "g", 2)}: it draws water, or was weighed warm.${cake}`;
+    return `It gained ${about(dryness.lastLoss!.negated(), "g", 2)}: it absorbs water, or was weighed warm.${cake}`;
   const goes = dryness.endsAt === undefined ? "" : ` It goes to about ${about(dryness.endsAt, "g", 3)}.`;
   return dryness.constant
     ? `Constant mass: the last two weighings differ by ${loss}, within ${criterion}.${cake}`
@@ -48,11 +48,11 @@ export function runBlocks(run: Run): Block[] {
   if (dryMass === undefined) return blocks;
   return [
     ...blocks,
-    { kind: "heading", level: 2, text: "What came out" },
+    { kind: "heading", level: 2, text: "Result" },
     { kind: "paragraph", text: `${withUncertainty(dryMass)} dry. ${drynessOf(run)}` },
     {
       kind: "table",
-      head: ["read as", "theory", "yield"],
+      head: ["if the product is", "theory", "yield"],
       rows: run.yields.map((y) => [y.formula, withUncertainty(y.theoreticalYield), withUncertainty(y.percentYield)]),
     },
     ...(run.identity === undefined

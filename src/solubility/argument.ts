@@ -3,7 +3,7 @@
 import { ArgumentGuard } from "../foundation/argument";
 import { SolubilityError } from "./error";
 
-/** The guard of this room. */
+/** The guard of this layer. */
 export const guard = /* @__PURE__ */ new ArgumentGuard(SolubilityError, {
   unknown: "solubility.unknown-option",
   bad: "solubility.bad-option",

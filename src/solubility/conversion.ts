@@ -9,7 +9,7 @@ import { solubilityProduct } from "./precipitating/product";
 
 /** Whether boiling one solid with a solution turns it into another. */
 export interface SolidConversion {
-  /** Ion set free over ion taken up at equilibrium: above this ratio in solution the conversion stops. */
+  /** Ion set free over ion bound at equilibrium: above this ratio in solution the conversion stops. */
   readonly equilibriumRatio: Quantity;
   /** "goes" over 100, "goes with excess" from 1 to 100, "hardly" below 1. */
   readonly verdict: "goes" | "goes with excess" | "hardly";

@@ -16,7 +16,7 @@ export function daviesExponent(ionicStrength: number): number {
       "solubility.ionic-strength",
       `the Davies equation serves ionic strengths from 0 to ${DAVIES_LIMIT} mol/L, not ${ionicStrength} mol/L`,
       {
-        hint: "dilute, or measure: no simple equation holds in a brine",
+        hint: "dilute, or measure: no simple equation applies in a brine",
         details: { ionicStrength, limit: DAVIES_LIMIT },
       },
     );

@@ -1,6 +1,6 @@
 import { errorClass } from "../foundation/error";
 
-/** Codes of everything the solubility room can refuse. */
+/** Codes of everything the solubility layer can refuse. */
 export type SolubilityErrorCode =
   | "solubility.no-data"
   | "solubility.outside-range"

@@ -1,4 +1,4 @@
-// Solubility: does it dissolve, does it fall out, what does washing cost. Figures come from tables with their sources;
+// Solubility: does it dissolve, does it precipitate, what does washing cost. Figures come from tables with their sources;
 // what they do not hold is said to be unknown.
 
 export type { SolidConversion } from "./conversion";

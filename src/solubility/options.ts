@@ -1,4 +1,4 @@
-// The fields of every request of this room, each list held complete by its type.
+// The fields of every request of this layer, each list held complete by its type.
 import type { Fields } from "../foundation/argument";
 import type { saltConversion } from "./conversion";
 import type { CrystallisingRequest } from "./crystallising/crystallise";

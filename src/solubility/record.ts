@@ -1,4 +1,4 @@
-// A solubility as plain data, and back: what was read from the table once is told again, whatever the table says today.
+// A solubility as plain data, and back: what was read from the table once is kept, whatever the table says today.
 // Every field is checked, because a record may come from anywhere.
 import { tryParseFormula } from "../formula";
 import { isRecord } from "../foundation/argument";
@@ -140,7 +140,7 @@ export function readSolubility(data: unknown): ToldSolubility {
   const record = data as Readonly<Record<string, unknown>>;
   for (const [field, fits] of Object.entries(FIELDS)) if (!fits(record[field])) throw bad(field);
   const figure = quantityFromJSON(record["perHundredGramsWater"]);
-  if (figure.dimension !== "mass" || !figure.isPositive()) throw bad("perHundredGramsWater is no mass above zero");
+  if (figure.dimension !== "mass" || !figure.isPositive()) throw bad("perHundredGramsWater is not a mass above zero");
   const told = Object.fromEntries(Object.keys(FIELDS).map((field) => [field, structuredCopy(record[field])]));
   return new ToldSolubility(told as unknown as Told, figure);
 }

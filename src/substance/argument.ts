@@ -1,4 +1,4 @@
-// The guard of this room's arguments, and the fields that its options and records may have.
+// The guard of this layer's arguments, and the fields that its options and records may have.
 import { ArgumentGuard, type Fields, type KnownFields } from "../foundation/argument";
 import { SubstanceError } from "./error";
 import type { MaterialOfStrength } from "./hazards/cautions";

@@ -1,4 +1,4 @@
-// The one error class of this room.
+// The one error class of this layer.
 import { errorClass } from "../foundation/error";
 
 /** Codes a {@link SubstanceError} can carry. */
@@ -21,7 +21,7 @@ export type SubstanceErrorCode =
  */
 export class SubstanceError extends /* @__PURE__ */ errorClass<SubstanceErrorCode>("SubstanceError") {}
 
-/** Longest name or formula this room reads, in UTF-16 code units. */
+/** Longest name or formula this layer reads, in UTF-16 code units. */
 const LONGEST_TEXT = 500;
 
 /** The text trimmed, or an error: every entry point passes what it was given through here. */

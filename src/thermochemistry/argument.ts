@@ -6,7 +6,7 @@ import type { formationEnthalpy } from "./formation";
 import type { EnthalpyOptions } from "./reaction";
 import type { TemperatureRiseRequest, waterCarriedByGas } from "./temperature";
 
-/** The guard of this room. */
+/** The guard of this layer. */
 export const guard = /* @__PURE__ */ new ArgumentGuard(ThermochemistryError, {
   unknown: "thermochemistry.unknown-option",
   bad: "thermochemistry.bad-option",

@@ -1,6 +1,6 @@
 import { errorClass } from "../foundation/error";
 
-/** Codes of everything the thermochemistry room can refuse. */
+/** Codes of everything the thermochemistry layer can refuse. */
 export type ThermochemistryErrorCode =
   | "thermochemistry.no-data"
   | "thermochemistry.not-an-equation"

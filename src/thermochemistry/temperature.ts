@@ -1,5 +1,5 @@
 // How warm the batch gets: heat over mass times heat capacity, both shown, and what that does to it. No heat is taken to
-// be lost unless told, so the rise is the most there can be; evolving gas carries water vapour and heat away.
+// be lost unless given, so the rise is the most there can be; evolving gas carries water vapour and heat away.
 import {
   type AmountLike,
   type MassLike,
@@ -27,7 +27,7 @@ export interface TemperatureRiseRequest {
   readonly mass: MassLike;
   /** Heat capacity of the batch; default 4.0 ± 0.18 J/(g K), water and moderate salt solutions. */
   readonly heatCapacity?: QuantityLike<"specific heat capacity", SpecificHeatCapacityText>;
-  /** Temperature before mixing; without it only the rise is told. */
+  /** Temperature before mixing; without it only the rise is stated. */
   readonly start?: TemperatureLike;
   /** Hydrates lying in the batch as solids, to warn when they melt or lose water. */
   readonly hydrates?: readonly (string | Formula)[];

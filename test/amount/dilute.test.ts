@@ -93,7 +93,7 @@ describe("mixing", () => {
     expect(Math.abs(mixture.volume!.in("mL").toNumber() - 970)).toBeLessThan(5);
   });
 
-  test("takes volumes to add up only when told, and says so", () => {
+  test("takes volumes to add up only when the request gives it, and says so", () => {
     const parts = [
       { strength: "1 mol/L", portion: "500 mL" },
       { strength: "3 mol/L", portion: "500 mL" },

@@ -1,5 +1,5 @@
 // Equivalents from the reaction. The expected numbers are those of the older definition of the equivalent (electrons,
-// protons, or charges of what falls, per mole): textbook and Gold Book knowledge, from memory.
+// protons, or charges of what precipitates, per mole): textbook and Gold Book knowledge, from memory.
 import { attempt, balance, convertStrength, dilute, equivalentsIn, explain, stockSolution, titrate } from "preparative";
 import { describe, expect, it, test } from "vitest";
 
@@ -140,7 +140,7 @@ describe("normality by its reaction", () => {
     expect(code(IODINE)).toBe("amount.not-in-equation");
   });
 
-  test("keeps equivalents that are told beside the equation", () => {
+  test("keeps equivalents that are stated beside the equation", () => {
     const c = convertStrength("6 N", { of: "H2SO4", to: "mol/L", equivalents: 1, reaction: balance(SULFURIC) });
     expect(c.in("mol/L").toString()).toBe("6");
     expect(explain(c).assumptions).toEqual([`equivalents counted for: ${SULFURIC}`]);

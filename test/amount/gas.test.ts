@@ -15,7 +15,7 @@ import { attempt } from "../../src/foundation/error";
 import { explain } from "../../src/quantity";
 
 describe("gas volume", () => {
-  test("says on the volume what conditions it is for, and which were taken for granted", () => {
+  test("says on the volume what conditions it is for, and which were assumed", () => {
     expect(explain(gasVolume("1 mol")).assumptions).toEqual([
       "ideal gas at 25 °C and 101.325 kPa (temperature and pressure taken, since none was given)",
     ]);
@@ -165,7 +165,7 @@ describe("what is no gas", () => {
       attempt(() => gasDensity(gas, conditions)),
     ]) {
       expect(outcome.ok ? "" : outcome.error.code).toBe("amount.not-possible");
-      expect(outcome.ok ? "" : outcome.error.message).toContain("is no gas at");
+      expect(outcome.ok ? "" : outcome.error.message).toContain("is not a gas at");
     }
   });
 

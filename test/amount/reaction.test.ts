@@ -37,7 +37,7 @@ describe("what runs out", () => {
     expect(outcome.of("O2").amount.in("mol").toString()).toBe("1");
   });
 
-  test("does not matter when a product is given: everything needed is reckoned back", () => {
+  test("does not matter when a product is given: everything needed is calculated back", () => {
     const outcome = reactionAmounts(COPPER, { "Cu2(OH)2CO3": "22.1 g" });
     expect(outcome.limiting).toEqual([]);
     expect(outcome.of("NaHCO3").amount.dividedBy(outcome.extent).in("").toString()).toBe("4");
@@ -99,7 +99,7 @@ describe("what runs out", () => {
 
   test("says on which side a formula is missing", () => {
     const outcome = attempt(() => theoreticalYield("CaCO3 -> CaO + CO2", "CaCO3", { CaCO3: "1 g" }));
-    expect(outcome.ok ? "" : outcome.error.message).toContain("CaCO3 is no product of the equation");
+    expect(outcome.ok ? "" : outcome.error.message).toContain("CaCO3 is not a product of the equation");
     expect(outcome.ok ? "" : outcome.error.hint).toBe("products: CaO, CO2");
   });
 
@@ -179,7 +179,7 @@ describe("yield", () => {
     expect(twice.in("g").toNumber()).toBeCloseTo(3 * 208.47 + 8 * 18.015, 1);
   });
 
-  test("is reckoned on products only", () => {
+  test("is calculated on products only", () => {
     const outcome = attempt(() => theoreticalYield("2 H2 + O2 -> 2 H2O", "O2", { H2: "1 g" }));
     expect(outcome.ok ? "" : outcome.error.code).toBe("amount.not-in-equation");
     const back = attempt(() => theoreticalYield("2 H2 + O2 -> 2 H2O", "H2O", { H2O: "1 g" }));

@@ -67,7 +67,7 @@ describe("titration", () => {
     expect(result.titre.in("mL").toString()).toBe("25");
   });
 
-  test("takes the proportion as told, and agrees with the equation", () => {
+  test("takes the proportion as given, and agrees with the equation", () => {
     const { equation: _, sample: __, ...rest } = soda;
     const byEquation = titrate(soda).amount.in("mol").toString();
     for (const titrantPerAnalyte of [2, "2", 2n])

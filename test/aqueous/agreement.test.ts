@@ -19,7 +19,7 @@ const CONTRADICT: Readonly<Record<string, string>> = {
   HgBr2: "complexes of mercury(II) with bromide: constants at 0.5 mol/L brought to zero",
   PbC2O4: "one of the two is wrong; the constant has one source",
   FeC2O4·2H2O: "constant from memory, doubtful",
-  MgC2O4·2H2O: "slow to fall and to dissolve: the measured figure may be short",
+  MgC2O4·2H2O: "slow to precipitate and to dissolve: the measured figure may be short",
   BaC2O4·2H2O: "the curve may belong to another hydrate",
   SrCrO4: "sources of the curve differ by as much",
   BaHPO4: "turns into the neutral phosphate, which the constants make the stable one",
@@ -116,7 +116,7 @@ describe("hydroxides", () => {
     ["Cd^2+", "Cd(ClO4)2"],
     ["Al^3+", "Al(ClO4)3"],
     ["Fe^3+", "Fe(ClO4)3"],
-  ])("%s begins to fall where its window says, within 0.05", (metal, salt) => {
+  ])("%s begins to precipitate where its window says, within 0.05", (metal, salt) => {
     const window = hydroxidePrecipitationRange({ metal, concentration: "0.001 mol/L" });
     const stands = (pH: number): boolean =>
       aqueousComposition({

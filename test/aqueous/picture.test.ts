@@ -59,7 +59,7 @@ describe("metals over pH", () => {
       steps: 90,
     });
     expect(stretches.map(({ solids }) => solids.join())).toEqual(["", "Al(OH)3", ""]);
-    // falls from 2 to 3 hydroxide for each aluminium on, gone with the fourth
+    // precipitates from 2 to 3 hydroxide for each aluminium on, gone with the fourth
     expect(stretches[1]!.from.value.toNumber()).toBeLessThan(0.25);
     expect(stretches[2]!.from.value.toNumber()).toBeGreaterThan(0.38);
   });

@@ -10,10 +10,10 @@ import { parseFormula } from "../../src/formula";
 import { ACID_STEPS } from "../../src/ion/data/acid-steps";
 import { FORMATION } from "../../src/thermochemistry/data/enthalpies";
 
-/** Salts beside which another solid falls, so that more of them dissolves. */
+/** Salts beside which another solid precipitates, so that more of them dissolves. */
 const BESIDE: Readonly<Record<string, string>> = {
   "Ca(H2PO4)2·H2O": "falls apart into brushite and acid (known of it)",
-  CuSO4·5H2O: "hot, basic sulfate falls beside it",
+  CuSO4·5H2O: "hot, basic sulfate precipitates beside it",
 };
 
 describe("soluble salts", () => {

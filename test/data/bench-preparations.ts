@@ -1,8 +1,8 @@
 // Classic bench preparations that stand in no list the library was made from, with rounded amounts from memory. Equations were
-// balanced by hand and the figures reckoned outside the library, from the IUPAC 2021 abridged weights with five figures
+// balanced by hand and the figures calculated outside the library, from the IUPAC 2021 abridged weights with five figures
 // (limiting reagent = least amount over coefficient; gas = n × 24.4654 L/mol at 25 °C and 101.325 kPa). Source of the
 // procedures: memory; of the flags: the amounts themselves.
-// The second half, from co-chloride-basic-carbonate on, was written and reckoned in exact fractions by someone who had not
+// The second half, from co-chloride-basic-carbonate on, was written and calculated in exact fractions by someone who had not
 // seen the code; half of it holds something odd on purpose.
 import type { PlanRequest, ProcedureKind, Recipe, RecipeFindingCode } from "preparative";
 

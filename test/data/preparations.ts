@@ -623,7 +623,7 @@ export const PREPARATIONS: readonly PublishedPreparation[] = [
           form: "H2SO4",
           amount: "111 mL",
           strength: "3 mol/L",
-          note: "half of 222 mL of 6 N; last free acid taken up by FeCO3 (2 x 5 g)",
+          note: "half of 222 mL of 6 N; last free acid neutralised by FeCO3 (2 x 5 g)",
         },
         { form: "(NH4)2SO4", amount: "45 g" },
       ],

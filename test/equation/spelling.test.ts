@@ -93,7 +93,7 @@ describe("labels on the arrow", () => {
   ])("are left out, with a remark: %s", (text, label) => {
     const equation = parseEquation(text);
     expect(equation.toString()).toBe("CaCO3 -> CaO + CO2");
-    expect(equation.remarks).toEqual([`"${label}" on the arrow was left out; it is no species`]);
+    expect(equation.remarks).toEqual([`"${label}" on the arrow was left out; it is not a species`]);
   });
 
   it("also on a double arrow, and beside charges", () => {
@@ -115,7 +115,7 @@ describe("hints", () => {
   it.each([
     ["Zn - 2e- -> Zn^2+", "on the other side"],
     ["Ag+ + e -> Ag", "the electron is written e-"],
-    ["H2 + 1/2 O2 -> H2O + 286 kJ", "heat is no species"],
+    ["H2 + 1/2 O2 -> H2O + 286 kJ", "heat is not a species"],
     ["NaOH + NaOH -> NaOH", "NaOH on both sides"],
     ["H2 + O2 >H2O", "> is half an arrow; write ->"],
     ["H2 + O2 --- H2O", "--- is half an arrow; write ->"],

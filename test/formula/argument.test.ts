@@ -64,7 +64,7 @@ it.each<[string, unknown, unknown[], string, string]>([
     "maxMul",
   ],
   [
-    "a form that is no text",
+    "a form that is not text",
     (...args: Parameters<typeof formationEnthalpy>) => attempt(() => formationEnthalpy(...args)),
     ["SiO2", { form: 1 }],
     "thermochemistry.bad-option",

@@ -112,7 +112,7 @@ describe("refused formulas", () => {
     expect(error.position).toBe(13);
   });
 
-  it("refuses what is no text", () => {
+  it("refuses what is not text", () => {
     for (const value of [undefined, null, 7, {}, []]) {
       const outcome = tryParseFormula(value as unknown as string);
       expect(outcome.ok || outcome.error.code).toBe("formula.not-text");

@@ -102,7 +102,7 @@ describe("parseFormula", () => {
     expect(held(text)).toBe(expected);
   });
 
-  it("takes digits before a bare sign as charge only when told", () => {
+  it("takes digits before a bare sign as charge only when the request gives it", () => {
     expect(held("Hg2+", { digitsBeforeSign: "charge" })).toBe("Hg1 +2");
     expect(held("Fe3+(aq)", { digitsBeforeSign: "charge" })).toBe("Fe1 +3 (aq)");
     expect(parseFormula("Fe3+", { digitsBeforeSign: "charge" }).toString()).toBe("Fe^3+");

@@ -14,7 +14,7 @@ function agrees(figure: Quantity, unit: string, printed: string): void {
 
 const plain = (formula: string): string => formula.normalize("NFKC");
 describe.each(BENCH_PREPARATIONS)("$id", (p) => {
-  it("comes to the figures reckoned by hand", () => {
+  it("comes to the figures calculated by hand", () => {
     const found = checkRecipe(p.recipe);
     expect(plain(found.account!.supplied.find((s) => s.limiting)!.form)).toBe(plain(p.limiting));
     agrees(found.theoreticalYield!, "g", p.theory);

@@ -1,4 +1,4 @@
-// Laws over every table of the room: sources resolve, values can be read, nothing stands twice.
+// Laws over every table of the layer: sources resolve, values can be read, nothing stands twice.
 import { parseFormula, quantity, sourceKeys } from "preparative";
 import { describe, expect, it } from "vitest";
 import { AGENTS } from "../../src/preparation/data/agents";

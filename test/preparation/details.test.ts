@@ -97,7 +97,7 @@ describe("what is left", () => {
     expect(waste.closing).toMatch(/local rules/);
   });
 
-  it("asks for soda against acid and dissolved metal, a tenth over", () => {
+  it("asks for soda against acid and dissolved metal, 10 % excess", () => {
     const { waste } = planPreparation({
       equation: "CuSO4 + Fe -> FeSO4 + Cu",
       product: "Cu",
@@ -190,7 +190,7 @@ describe("a product in the form that is wanted", () => {
       "2 CaSO4.2H2O -> 2 CaSO4.0.5H2O + 3 H2O",
     ],
   ] as const)(
-    "is reckoned so though the equation writes another: %s for %s",
+    "is calculated so though the equation writes another: %s for %s",
     (equation, product, form, portion, grams, rewritten) => {
       const materials = [{ name: form, form }, ...(form === "CaSO4·2H2O" ? [] : [{ name: "acid", form: "H2SO4" }])];
       const plan = planPreparation({

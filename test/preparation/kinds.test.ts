@@ -71,7 +71,7 @@ describe("a cyanidoferrate", () => {
   it.each([
     ["FeCl3 + K4[Fe(CN)6] + H2O -> Fe4[Fe(CN)6]3·14H2O + KCl", "Fe4[Fe(CN)6]3·14H2O", "FeCl3·6H2O"],
     ["ZnSO4 + K4[Fe(CN)6] -> K2Zn3[Fe(CN)6]2 + K2SO4", "K2Zn3[Fe(CN)6]2", "ZnSO4·7H2O"],
-  ])("falls out whatever water or potassium it takes along: %s", (equation, product, salt) => {
+  ])("precipitates whatever water or potassium it takes along: %s", (equation, product, salt) => {
     const made = plan(
       equation,
       product,
@@ -92,13 +92,13 @@ describe("a metal as product", () => {
       portion: "17.0 g",
     });
 
-  it("falls out and is washed", () => {
+  it("precipitates and is washed", () => {
     const exact = silver({ name: "copper", form: "Cu" });
     expect(exact.isolation.how).toBe("precipitate");
     expect(exact.washing).toBeDefined();
   });
 
-  it("keeps what is over of the other metal, which a mass above the theory may be", () => {
+  it("keeps the excess of the other metal, which a mass above the theory may be", () => {
     const over = silver({ name: "copper", form: "Cu", excess: "50 %" });
     expect(over.checks[0]!.text).toContain("is left in the product");
     const { verdict } = evaluateRun(over, { dried: "11.8 g" });
@@ -122,7 +122,7 @@ describe("heating a solid", () => {
     expect(roasted.checks[0]!.figure!.format({ decimals: 1, uncertainty: "none" })).toBe("32.5 %");
   });
 
-  it("that is not done yet is told from wet: by hand 2.0 g over 28.0 g of lime is 4.5 g of chalk", () => {
+  it("that is not done yet is distinguished from wet: by hand 2.0 g over 28.0 g of lime is 4.5 g of chalk", () => {
     const lime = plan("CaCO3 -> CaO + CO2", "CaO", [{ name: "chalk", form: "CaCO3" }], {
       material: "chalk",
       portion: "50.0 g",
@@ -244,7 +244,7 @@ describe("an uncertain thermometer", () => {
       { temperature },
     );
   const figuresOf = ({ isolation }: ReturnType<typeof saltpetre>) =>
-    isolation.how === "crystallise" ? [isolation.perHundredGramsWater, isolation.keptByHundredGrams].map(String) : [];
+    isolation.how === "crystallise" ? [isolation.perHundredGramsWater, isolation.retainedPer100g].map(String) : [];
 
   it("counts in its own plan and in no other, whichever was asked for first", () => {
     const before = figuresOf(saltpetre("18 °C"));
@@ -278,7 +278,9 @@ describe("excesses", () => {
       ],
       { product: "10.0 g" },
     );
-    expect(chalk.checks.some((c) => c.text.startsWith("no excess is planned: 5.0 % over of soda is usual"))).toBe(true);
+    expect(chalk.checks.some((c) => c.text.startsWith("no excess is planned: 5.0 % excess of soda is usual"))).toBe(
+      true,
+    );
     expect(chalk.weighings[1]!.exact.in("g").toNumber()).toBeCloseTo(10.59, 2);
   });
 

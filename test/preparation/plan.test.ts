@@ -48,7 +48,7 @@ describe("a plan", () => {
     expect(plan.materialBalance.limiting).toBe("moss killer");
   });
 
-  it("weighs the true form: 256.0 g of crystals carry what 94.9 g of soda ash do", () => {
+  it("weighs the formula as sold: 256.0 g of crystals carry what 94.9 g of soda ash do", () => {
     // 0.8521 mol × 1.05 × 286.14 g/mol = 256.0 g; × 105.99 g/mol = 94.83 g, rounded up: it must not run out
     expect(plan.weighings[1]!.portion.format({ decimals: 1, uncertainty: "none" })).toBe("256.0 g");
     const ash = planPreparation({ ...request, materials: [zinc, { ...soda, form: "Na2CO3" }] });

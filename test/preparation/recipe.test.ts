@@ -121,7 +121,7 @@ describe("a recipe", () => {
     expect(outcome.ok ? "no refusal" : outcome.error.hint).toMatch(/2 H\+, it is 3 mol\/L/);
   });
 
-  it("tells an ounce of product that may be of weight or of volume, and reckons the rest", () => {
+  it("tells an ounce of product that may be of weight or of volume, and calculates the rest", () => {
     const check = checkRecipe({
       equation: "NaHCO3 -> Na2CO3 + CO2 + H2O",
       product: "Na2CO3",

@@ -60,7 +60,7 @@ describe("cautions of each step", () => {
     expect(textsOf(thin, "dissolving")).not.toMatch(/acid goes into the water/);
   });
 
-  it("warns of hydrogen where it comes off and of lye where it is dissolved", () => {
+  it("warns of hydrogen where it is given off and of lye where it is dissolved", () => {
     expect(textsOf(zinc, "mixing")).toMatch(/no flame/);
     expect(textsOf(zinc, "weighing")).not.toMatch(/no flame/);
     expect(textsOf(hydroxide, "dissolving")).toMatch(/never water onto it/);
@@ -82,9 +82,9 @@ describe("cautions of each step", () => {
     expect(textsOf(lime, "heating")).not.toMatch(/poisonous|burns:/);
   });
 
-  it("says what fire drives out of a product that is told by ignition", () => {
-    expect(textsOf(ammine, "ignition test")).toMatch(/ammonia comes off/);
-    expect(textsOf(zinc, "ignition test")).not.toMatch(/comes off|come off/);
+  it("says what fire drives out of a product that is recognised by ignition", () => {
+    expect(textsOf(ammine, "ignition test")).toMatch(/ammonia is given off/);
+    expect(textsOf(zinc, "ignition test")).not.toMatch(/is given off|come off/);
   });
 
   it("leaves out nothing of the one list, and gives each classification once and with its source", () => {

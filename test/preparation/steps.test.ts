@@ -83,7 +83,7 @@ describe("a neutralisation: Epsom salt from magnesia and 96 % acid", () => {
     );
     const diluted = step(steps, "dilute");
     expect(diluted.text).toMatch(/^Pour the oil of vitriol slowly into \d+ mL of water/);
-    // 102.2 g of 96 % acid is thinned to 25 % or less: 102.2 × 0.96 / 0.25 = 392 g in all, 290 g of water and more
+    // 102.2 g of 96 % acid is diluted to 25 % or less: 102.2 × 0.96 / 0.25 = 392 g in all, 290 g of water and more
     expect(grams(diluted.amounts[0])).toBeGreaterThan(289);
     for (const s of steps) expect(s.after.water.in("g").toNumber()).toBeGreaterThanOrEqual(0);
   });
@@ -197,7 +197,7 @@ describe("a metal in lye, then acid: alum from foil", () => {
     { material: "foil", portion: "5.0 g" },
   );
 
-  it("puts the foil into the lye, where the hydrogen comes off, and the diluted acid after", () => {
+  it("puts the foil into the lye, where the hydrogen is given off, and the diluted acid after", () => {
     expect([0, 1].map((at) => step(steps, "add", at).materials)).toEqual([["foil"], []]);
     const [foil, acid] = [step(steps, "add", 0), step(steps, "add", 1)];
     // 5.0 / 26.982 × 3/2 = 0.278 mol of hydrogen, 0.56 g
@@ -239,7 +239,7 @@ describe("a cake that weighs as much as both solids", () => {
     { acknowledge: ["plan.does-not-go"] },
   );
 
-  it("is told by its second solid first: 105 g are 39.1 g of Cu(OH)2 and 66 of the 69 g of gypsum", () => {
+  it("is recognised by its second solid first: 105 g are 39.1 g of Cu(OH)2 and 66 of the 69 g of gypsum", () => {
     expect(evaluateRun(made, { dried: "105.0 g" }).verdict[0]!.code).toBe("second-solid");
   });
 });

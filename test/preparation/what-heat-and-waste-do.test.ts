@@ -115,7 +115,7 @@ describe("a liquor with a cyanide in it", () => {
 
   it("is never made sour, boiled down or taken apart", () => {
     for (const plan of [blue, over]) {
-      expect(plan.waste.notes.join(" ")).toMatch(/holds a cyanide: keep it alkaline.*never acid/);
+      expect(plan.waste.notes.join(" ")).toMatch(/contains a cyanide: keep it alkaline.*never acid/);
       expect(plan.waste.notes.join(" ")).not.toMatch(/destroyed|boiled off/);
       expect(plan.waste.treatment.map((one) => one.reagent)).not.toContain("H+");
       expect(plan.byProducts.map((one) => one.worthKeeping)).not.toContain(true);
@@ -127,7 +127,7 @@ describe("a liquor with a cyanide in it", () => {
     expect(over.waste.metals.map((one) => one.symbol)).not.toContain("Fe");
   });
 
-  it("is no other liquor: ammonia and oxalate are told as before", () => {
+  it("is no other liquor: ammonia and oxalate are reported as before", () => {
     const oxalate = planOf("FeCl3 + 3 K2C2O4 + 3 H2O -> K3[Fe(C2O4)3]·3H2O + 3 KCl", "K3[Fe(C2O4)3]·3H2O", [
       "FeCl3·6H2O",
       "K2C2O4·H2O",

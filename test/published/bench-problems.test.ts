@@ -1,5 +1,5 @@
 // Problems as textbooks and laboratory manuals put them, composed here by somebody who had not seen the other tests, and
-// reckoned by hand beside each: the formula stands in the row, on abridged atomic weights. Tolerance 2 in 10 000, which is
+// calculated by hand beside each: the formula stands in the row, on abridged atomic weights. Tolerance 2 in 10 000, which is
 // what five-figure weights are good to; rows that need a density take a handbook figure of three to five digits, and their
 // tolerance is the half unit of its last digit, as the row says.
 import { describe } from "vitest";

@@ -1,5 +1,5 @@
 // Problems on crystal water, basic salts and oxides, composed here by somebody who had not seen the other tests, and
-// reckoned by hand beside each on abridged atomic weights. Tolerance 2 in 10 000, which is what five-figure weights are
+// calculated by hand beside each on abridged atomic weights. Tolerance 2 in 10 000, which is what five-figure weights are
 // good to; a difference of two weighings has that of its last digit, as the row says.
 import { describe, expect, test } from "vitest";
 import { titrate } from "../../src/amount";
@@ -265,7 +265,7 @@ describe("effloresced soda", () => {
   ]);
 });
 
-// Ratio of the molar masses, reckoned by hand and rounded to three figures, as a bench worker would have it.
+// Ratio of the molar masses, calculated by hand and rounded to three figures, as a bench worker would have it.
 describe("one hydrate taken for another", () => {
   test.each([
     ["CuSO4", 5, 0, M("Cu S O4")],

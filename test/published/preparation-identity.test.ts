@@ -1,4 +1,4 @@
-// Loss on ignition as a test of identity. The expected losses are the trade's table (bench practice, reckoned there on
+// Loss on ignition as a test of identity. The expected losses are the trade's table (bench practice, calculated there on
 // IUPAC 2021 abridged weights; which residue forms is common practice, no source); the samples carry their source.
 import { attempt, identifyByMassLoss } from "preparative";
 import { describe, expect, it } from "vitest";
@@ -47,19 +47,19 @@ describe("a sample", () => {
       after,
       candidates: ["KAl(SO4)2·12H2O", "KAl(SO4)2·11H2O", "KAl(SO4)2·3H2O"],
     });
-    expect([verdict, ...remaining]).toEqual(["told", "KAl(SO₄)₂·12H₂O"]);
+    expect([verdict, ...remaining]).toEqual(["identified", "KAl(SO₄)₂·12H₂O"]);
   });
 
   // school exercise on the web, 2020: 1.86 g left 1.08 g; recomputed: 19 % of water on the basic carbonate
   it("that fits no formula dry says how wet each would have to be", () => {
     const { verdict, text, next } = identifyByMassLoss({ before: "1.86 g", after: "1.08 g", product: "Cu2(OH)2CO3" });
     expect(verdict).toBe("none fits");
-    expect(text).toMatch(/Cu₂\(OH\)₂CO₃ if it held 19 % of water/);
+    expect(text).toMatch(/Cu₂\(OH\)₂CO₃ if it contained 19 % of water/);
     expect(next).toMatch(/dry/);
   });
 
   // British pharmacopoeial assay, 19th century: 50 grains leave 22 of MgO; four printed formulas lie within two grains
-  it("of light magnesium carbonate cannot be told at one grain", () => {
+  it("of light magnesium carbonate cannot be determined at one grain", () => {
     const assay = { before: "50 grain", after: "22 grain", product: "Mg4(CO3)3(OH)2·3H2O" } as const;
     expect(identifyByMassLoss(assay).verdict).toBe("cannot tell apart");
     expect(identifyByMassLoss(assay).remaining).toEqual(["Mg₄(CO₃)₃(OH)₂·3H₂O", "Mg₅(CO₃)₄(OH)₂·4H₂O"]);
@@ -80,7 +80,7 @@ describe("the acid a gram takes up", () => {
     expect(candidates[0]!.acidPerGram!.in("mmol/g").toNumber()).toBeCloseTo(expected, 2);
   });
 
-  it("is none that can be told for a sulfate", () => {
+  it("is none that can be determined for a sulfate", () => {
     const { candidates } = identifyByMassLoss({ before: "1.000 g", after: "0.7 g", candidates: ["CuSO4·5H2O"] });
     expect(candidates[0]!.acidPerGram).toBeUndefined();
   });
@@ -143,7 +143,7 @@ describe("residues that are no oxide of the metal", () => {
     ["NaCH3COO·3H2O", "0.6028 g", "NaCH₃COO"],
   ])("%s leaves %s of a gram as %s", (product, after, residue) => {
     const sample = identifyByMassLoss({ before: "1.0000 g", after: after as "1 g", product });
-    expect(sample.verdict).toBe("told");
+    expect(sample.verdict).toBe("identified");
     expect(sample.candidates[0]!.residue).toBe(residue);
   });
 

@@ -1,6 +1,6 @@
 // Names and formulas against the rules of Nomenclature of Inorganic Chemistry, IUPAC Recommendations 2005 (Red Book). The
 // chapter stands beside each block; numbers and examples from memory of the book unless said otherwise. Kept apart from the
-// examples of nomenclature.test.ts: these were chosen to break the rules of this room.
+// examples of nomenclature.test.ts: these were chosen to break the rules of this layer.
 import { describe, expect, it } from "vitest";
 import { parseFormula } from "../../src/formula";
 import { formulaOf, nameOf, readingsOf, tryFormulaOf, tryNameOf } from "../../src/substance";

@@ -78,10 +78,10 @@ describe("molar solubility (memory: general and analytical chemistry textbooks)"
     expect(fixed.value.toNumber()).toBeLessThan(0.05);
   });
 
-  it("says that carbonate, sulfide and cyanide take up protons, and iron(III) and aluminium bind hydroxide", () => {
+  it("says that carbonate, sulfide and cyanide accept protons, and iron(III) and aluminium bind hydroxide", () => {
     const warned = (solid: string) => S.molarSolubility({ solid }).warnings.join("; ");
     for (const solid of ["CaCO3", "PbS", "AgCN", "Ca3(PO4)2"])
-      expect(warned(solid), solid).toContain("takes up protons");
+      expect(warned(solid), solid).toContain("accepts protons");
     for (const solid of ["Al(OH)3", "Fe(OH)3", "Zn(OH)2"])
       expect(warned(solid), solid).toContain("with OH-, not counted");
     for (const solid of ["AgCl", "BaSO4", "CaC2O4·H2O"]) expect(warned(solid), solid).not.toContain("protons");
@@ -106,7 +106,7 @@ describe("molar solubility (memory: general and analytical chemistry textbooks)"
     }
   });
 
-  it("warns that silver chloride dissolves again in much chloride, and reckons it when the ligand is named", () => {
+  it("warns that silver chloride dissolves again in much chloride, and calculates it when the ligand is named", () => {
     // memory: Kolthoff: least solubility near 0.003 mol/L chloride; near 1e-4 mol/L in 1 mol/L chloride
     const chloride = { ion: "Cl-", concentration: "1 mol/L" } as const;
     const naive = S.molarSolubility({ solid: "AgCl", commonIons: [chloride] });
@@ -119,7 +119,7 @@ describe("molar solubility (memory: general and analytical chemistry textbooks)"
     agrees("AgCl in 1 M chloride", told.concentration, "1e-4");
   });
 
-  it("reckons iron(III) over its fresh hydroxide near 1e-9 mol/L in all, not 1e-18", () => {
+  it("calculates iron(III) over its fresh hydroxide near 1e-9 mol/L in all, not 1e-18", () => {
     // memory: Stumm and Morgan, Aquatic Chemistry: total dissolved iron(III) over fresh hydroxide near pH 7 is 1e-8 to 1e-10 mol/L
     const [, total] = /here, (\S+) mol/.exec(S.molarSolubility({ solid: "Fe(OH)3" }).warnings.join())!;
     expect(Number(total)).toBeGreaterThan(1e-10);

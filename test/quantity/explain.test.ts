@@ -8,7 +8,7 @@ const n = m.times(w).dividedBy(M).named({ symbol: "n", rule: "amount = mass × m
 const yield_ = n
   .dividedBy(5)
   .times(quantity("549.0 g/mol", { symbol: "M2" }))
-  .named({ symbol: "m2", rule: "theoretical yield", assumption: "all of it falls out" });
+  .named({ symbol: "m2", rule: "theoretical yield", assumption: "all of it precipitates" });
 
 describe("the working of a result", () => {
   it("prints as a teacher would write it", () => {
@@ -27,8 +27,8 @@ describe("the working of a result", () => {
         "   m2 = n / 5 × M2",
         "      = 0.85206 mol / 5 × 549.0 g/mol",
         "      = 93.556 g",
-        "Taken for granted",
-        "  - all of it falls out",
+        "Assumptions",
+        "  - all of it precipitates",
         "Sources",
         "  [1] label of the pack (invented)",
         "  [2] CIAAW 2024",
@@ -44,7 +44,7 @@ describe("the working of a result", () => {
     ]);
     expect(given.map((g) => g.symbol)).toEqual(["m", "w", "M", "M2"]);
     expect(sources).toEqual(["label of the pack (invented)", "CIAAW 2024"]);
-    expect(assumptions).toEqual(["all of it falls out"]);
+    expect(assumptions).toEqual(["all of it precipitates"]);
     expect(result).toBe("93.556 g");
   });
 

@@ -73,13 +73,13 @@ describe("reading quantities", () => {
   it.each([
     ["4.18 J/g·K", "quantity.ambiguous-unit", "write J/(g K) if below"],
     ["0.0821 L·atm/mol·K", "quantity.ambiguous-unit", "write L·atm/(mol K) if below"],
-    ["1.0 to 1.2 g", "quantity.not-a-quantity", "write an interval: [1.0, ...] with the unit behind it"],
-    ["1.0–1.2 g", "quantity.not-a-quantity", "write an interval: [1.0, ...] with the unit behind it"],
+    ["1.0 to 1.2 g", "quantity.not-a-quantity", "write an interval: [1.0, ...] with the unit after it"],
+    ["1.0–1.2 g", "quantity.not-a-quantity", "write an interval: [1.0, ...] with the unit after it"],
     ["1/2 g", "quantity.not-a-number", "write it with a decimal point"],
     ["½ g", "quantity.look-alike", "write it with a decimal point"],
     ["1.234,5 g", "quantity.decimal-comma", "write 1234.5, with a point before the decimals and no other mark"],
     ["5 g/", "quantity.unknown-unit", "write what stands below the solidus, as in g/mol"],
-    ["[1.0 g, 1.2 g]", "quantity.not-a-quantity", "the unit stands once, behind: [1.0, 1.2] g"],
+    ["[1.0 g, 1.2 g]", "quantity.not-a-quantity", "the unit stands once, after the number: [1.0, 1.2] g"],
   ])("refuses %s with %s", (text, code, hint) => {
     expect(refusal(text)).toMatchObject({ code, hint });
   });

@@ -23,7 +23,7 @@ describe("the bench sheet", () => {
 
   it("has what a person needs, in bench order", () => {
     const text = benchSheet(plan);
-    const headings = ["Cautions", "Weigh and measure", "Do", "Expect", "Cost", "Sources"];
+    const headings = ["Cautions", "Weigh and measure", "Procedure", "Expected yield", "Cost", "Sources"];
     const at = headings.map((h) => text.indexOf(`\n${h}\n`));
     expect(at.every((x) => x > 0)).toBe(true);
     expect([...at].sort((a, b) => a - b)).toEqual(at);
@@ -32,7 +32,7 @@ describe("the bench sheet", () => {
     expect(text).toContain("The cost of the batch is unknown: price of de-icer; price of soda ash missing.");
   });
 
-  it("says what the kind of work is watched for, what was taken for granted, and how the waste is treated", () => {
+  it("says what the kind of work is watched for, what was assumed, and how the waste is treated", () => {
     const steel = planPreparation({
       equation: "Fe + H2SO4 + H2O -> FeSO4·7H2O + H2",
       product: "FeSO4·7H2O",
@@ -47,10 +47,11 @@ describe("the bench sheet", () => {
     const ofTheWork = steel.stepCautions.flatMap((s) => s.cautions.filter((one) => one.about === undefined));
     expect(ofTheWork.length).toBeGreaterThan(3);
     for (const caution of ofTheWork) expect(text).toContain(caution.text);
-    for (const { value, what } of steel.assumptions) expect(text).toContain(`${value} (${what})`);
+    for (const { value, what } of steel.assumptions)
+      expect(text).toContain(`${value.replace(" /h", " per hour")} (${what})`);
     expect(text).toContain("solubility of FeSO₄: CRC Handbook");
     expect(steel.waste.treatment.map((t) => t.reagent)).toEqual(["Na2CO3"]);
-    expect(text).toContain("of Na₂CO₃ (anhydrous) takes up or brings down acid");
+    expect(text).toContain("of Na₂CO₃ (anhydrous) neutralises or precipitates acid");
   });
 
   it("tells that dissolving washing soda crystals chills the water", () => {

@@ -119,7 +119,7 @@ describe("a mixture in acid, in alkali or beside ligands", () => {
     expect(clear("AgCl", { "Ag+": "0.1 mol/L", "Cl-": "0.1 mol/L", NH3: "0.1 mol/L" })).toBe(false);
   });
 
-  it("says that gypsum at 0.01 mol/L each falls in the ideal reckoning only", () => {
+  it("says that gypsum at 0.01 mol/L each falls in the ideal calculation only", () => {
     // gypsum dissolves to 0.0151 mol/L (CRC Handbook 98th ed., 0.205 g CaSO4 in 100 g water at 25 °C)
     const { warnings } = mix("CaSO4·2H2O", { "Ca^2+": "0.01 mol/L", "SO4^2-": "0.01 mol/L" });
     expect(warnings.join()).toContain("it stays clear; give ionicStrength");
@@ -139,7 +139,7 @@ describe("a mixture in acid, in alkali or beside ligands", () => {
     expect(told.precipitates).toBe(false);
   });
 
-  it("asks for the pH where the anion takes up protons, and for no more", () => {
+  it("asks for the pH where the anion accepts protons, and for no more", () => {
     expect(mix("CaCO3", { "Ca^2+": "0.01 mol/L", "CO3^2-": "0.01 mol/L" }).warnings.join()).toContain("give the pH");
     expect(mix("BaSO4", { "Ba^2+": "0.01 mol/L", "SO4^2-": "0.01 mol/L" }).warnings.join()).not.toContain("pH");
   });

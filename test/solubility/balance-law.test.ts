@@ -1,5 +1,5 @@
 // Conservation over the whole solubility table: what goes in comes out, no crop is more than what was dissolved, and a
-// solution whose crystals would bind all its water is refused, not reckoned. Law: conservation of mass.
+// solution whose crystals would bind all its water is refused, not calculated. Law: conservation of mass.
 
 import { describe, expect, it } from "vitest";
 import { molarMass } from "../../src/formula";
@@ -18,7 +18,7 @@ const at = (celsius: number) => ({ value: celsius, unit: "°C" as const });
 const TINY = 1e-9;
 const molar = (formula: string) => molarMass(formula).value.toNumber();
 
-/** Water per gram of a form, reckoned apart from the library's own balance. */
+/** Water per gram of a form, calculated apart from the library's own balance. */
 const waters = new Map<string, number>();
 function waterIn(formula: string): number {
   const known = waters.get(formula);
@@ -125,7 +125,7 @@ describe("mass in and mass out", () => {
     expect(run.warnings.join()).toContain("not all dissolves hot");
   });
 
-  it("balance when a salt pair parts, whatever hydrate falls", () => {
+  it("balance when a salt pair parts, whatever hydrate precipitates", () => {
     // cation and anion of each: every swap A X + B Y to A Y + B X of the table's salts among these ions
     const cations = { Na: "Na", K: "K", NH4: "NH4" };
     const salt = (cation: string, anion: string) =>
@@ -184,9 +184,9 @@ describe("mass in and mass out", () => {
     expect(parted).toBeGreaterThan(40);
   });
 
-  it("reckon the water that mirabilite takes from a salt pair", () => {
+  it("calculate the water that mirabilite takes from a salt pair", () => {
     // 100 g each of NaCl and (NH4)2SO4 in 200 g water, 90 to 0 °C. Na2SO4: 4.5 g per 100 g water at 0 °C in the table, so
-    // that nearly all of what is dissolved falls with 180.15 / 142.04 = 1.268 times its mass of water.
+    // that nearly all of what is dissolved precipitates with 180.15 / 142.04 = 1.268 times its mass of water.
     const request = {
       wanted: "NH4Cl",
       other: "Na2SO4",
@@ -204,7 +204,7 @@ describe("mass in and mass out", () => {
     const left = 200 - g(plan.contamination) * ((10 * molar("H2O")) / molar("Na2SO4"));
     const dissolved = g(plan.wantedMass) - g(plan.wantedFilteredHot);
     expect(g(plan.crop)).toBeCloseTo(dissolved - 0.2974 * left, 6); // NH4Cl 29.74 g at 0 °C (crcSolubility98)
-    expect(plan.warnings.join()).toContain("falls as Na2SO4·10H2O");
+    expect(plan.warnings.join()).toContain("precipitates as Na2SO4·10H2O");
     const both = attempt(() => fractionalCrystallization({ ...request, wanted: "NaCl" }));
     expect(both.ok ? undefined : both.error.code).toBe("solubility.other-solute");
   });

@@ -120,7 +120,7 @@ describe("the saturated solution on every basis", () => {
 });
 
 describe("after mixing", () => {
-  it("tells what stays, what falls out and how much, and what is unknown", () => {
+  it("tells what stays, what precipitates and how much, and what is unknown", () => {
     const check = remainsInSolution({
       substances: [
         { formula: "Na2SO4", mass: "30 g" },

@@ -21,7 +21,7 @@ const liquor = (salts: Readonly<Record<string, Grams>>, temperature: `${number} 
   });
 
 describe("a liquor of several salts", () => {
-  it("sees silver chloride fall from silver nitrate and salt: 0.0294 mol less what water keeps", () => {
+  it("sees silver chloride precipitate from silver nitrate and salt: 0.0294 mol less what water keeps", () => {
     const { remainsInSolution: stays, pairings } = liquor({ AgNO3: "5 g", NaCl: "5 g" });
     expect(stays).toBe("no");
     expect(pairings.map(({ formula }) => formula)).toEqual(["AgCl"]);
@@ -68,7 +68,7 @@ describe("a liquor of several salts", () => {
     expect(pairings.map(({ formula }) => formula)).toEqual(["KAl(SO4)2·12H2O"]);
   });
 
-  it("sees bicarbonate of soda fall from ammonium carbonate and salt (the ammonia soda process)", () => {
+  it("sees bicarbonate of soda precipitate from ammonium carbonate and salt (the ammonia soda process)", () => {
     const { pairings } = liquor({ "(NH4)2CO3": "10 g", NaCl: "30 g" });
     expect(pairings.find(({ formula }) => formula === "NaHCO3")?.stays).toBe("no");
   });
@@ -76,7 +76,7 @@ describe("a liquor of several salts", () => {
   it("names double salts of which no figure is known, and does not let them pass for dissolved", () => {
     const tutton = liquor({ CuSO4: "10 g", "(NH4)2SO4": "20 g" });
     expect(tutton.remainsInSolution).toBe("unknown");
-    expect(tutton.warnings.join()).toContain("(NH4)2Cu(SO4)2·6H2O may fall");
+    expect(tutton.warnings.join()).toContain("(NH4)2Cu(SO4)2·6H2O may precipitate");
     // far from saturation nothing is said of it
     expect(liquor({ CuSO4: "0.5 g", "(NH4)2SO4": "0.5 g" }).remainsInSolution).toBe("yes");
   });
@@ -95,7 +95,7 @@ describe("a liquor of several salts", () => {
     }
   });
 
-  it("is the same whatever order the salts are named in, and falls the more the less water there is", () => {
+  it("is the same whatever order the salts are named in, and precipitates the more the less water there is", () => {
     const one = liquor({ CaCl2: "2 g", K2SO4: "3 g" });
     const other = liquor({ K2SO4: "3 g", CaCl2: "2 g" });
     expect(one.pairings.map(({ formula }) => formula).sort()).toEqual(
@@ -175,14 +175,14 @@ describe("a salt pair that does not part as asked", () => {
       ]);
   });
 
-  it("is refused where a proton is handed on: bicarbonate falls, no soda", () => {
+  it("is refused where a proton is handed on: bicarbonate precipitates, no soda", () => {
     expect(solidOf(pair("Na2CO3", "NH4Cl", { "(NH4)2CO3": "96 g", NaCl: "116.8 g" }, "200 g", 40))).toEqual([
       "solubility.other-solid",
       "NaHCO3",
     ]);
   });
 
-  it("is refused where a double salt falls: glaserite, picromerite (memory: works on potash)", () => {
+  it("is refused where a double salt precipitates: glaserite, picromerite (memory: works on potash)", () => {
     expect(solidOf(pair("K2SO4", "NaCl", { KCl: "149 g", Na2SO4: "142 g" }, "400 g", 100, 25))?.[1]).toBe("K3Na(SO4)2");
     expect(solidOf(pair("K2SO4", "MgCl2", { KCl: "149 g", MgSO4: "120 g" }, "400 g", 100, 25))?.[1]).toBe(
       "K2Mg(SO4)2·6H2O",
@@ -227,6 +227,6 @@ describe("a salt pair that does not part as asked", () => {
     if (!planned.ok) throw planned.error;
     const { crystallising } = planned.value;
     expect(crystallising?.saltPair).toBeUndefined();
-    expect(JSON.stringify(crystallising?.cooling)).toContain("KNO3 falls from these ions");
+    expect(JSON.stringify(crystallising?.cooling)).toContain("KNO3 precipitates from these ions");
   });
 });

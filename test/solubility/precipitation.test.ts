@@ -126,7 +126,7 @@ describe("precipitation on mixing", () => {
     expect(Math.abs(q + product.pKsp.value.toNumber())).toBeLessThan(1e-4);
   });
 
-  it("decides the OpenStax mixing problem: 0.200 L Mg(NO3)2 0.10 mol/L with 0.100 L NaOH 0.20 mol/L falls", () => {
+  it("decides the OpenStax mixing problem: 0.200 L Mg(NO3)2 0.10 mol/L with 0.100 L NaOH 0.20 mol/L precipitates", () => {
     // Chemistry 2e, section 15.1, exercises on mixed volumes: Q = 0.0667 x 0.0667² = 2.96e-4, Ksp(Mg(OH)2) 8.9e-12
     const verdict = willPrecipitate({
       solid: "Mg(OH)2",
@@ -185,7 +185,7 @@ describe("hydroxide windows", () => {
     expect(hydroxidePrecipitationRange({ metal: "Mg^2+", concentration: "0.1 mol/L" }).redissolvesFrom).toBeUndefined();
   });
 
-  it("falls later from a more dilute solution and earlier for the aged form", () => {
+  it("precipitates later from a more dilute solution and earlier for the aged form", () => {
     const start = (concentration: "1 mol/L" | "0.001 mol/L", form?: string) =>
       hydroxidePrecipitationRange({
         metal: "Mg^2+",

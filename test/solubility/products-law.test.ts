@@ -15,25 +15,25 @@ const NEAR = 7;
 
 /** Salts beyond the factor, and why both figures stand. */
 const BEYOND: ReadonlyMap<string, string> = new Map([
-  ["HgI2", "dissolves as molecules; the answer reckons them and says so"],
-  ["HgBr2", "dissolves as molecules; the answer reckons them and says so"],
+  ["HgI2", "dissolves as molecules; the answer calculates them and says so"],
+  ["HgBr2", "dissolves as molecules; the answer calculates them and says so"],
   ["Hg2Cl2", "goes on to mercury and HgCl2; noted on the row"],
   ["ZnF2", "the tetrahydrate is the solid; noted on the row"],
   ["Ca(IO3)2", "the hexahydrate is the solid; noted on the row"],
   ["CaSO4·0.5H2O", "gypsum is the solid; noted on the row"],
   ["Ba(BrO3)2", "the constant fits 4 (2s)^3 where 4 s^3 is meant; doubtful and noted on the row"],
   ["BaC2O4·2H2O", "the solubility is a weak figure; noted on the row"],
-  ["ZnC2O4·2H2O", "complexes; the answer reckons them: 1.7e-4 mol/L, as measured"],
-  ["MnC2O4·2H2O", "complexes; the answer reckons them: 2.0e-3 mol/L, as measured"],
-  ["CdC2O4·3H2O", "complexes; the answer reckons them: 2.6e-4 mol/L, 3.0e-4 measured"],
-  ["NiC2O4", "complexes; the answer reckons them: 8e-5 mol/L, as measured"],
-  ["MgC2O4", "complexes; the answer reckons them: 3.5e-3 mol/L, 3.4e-3 measured"],
-  ["CuCl", "complexes; the answer reckons them: 7e-4 mol/L, 1.0e-3 measured"],
-  ["CaHPO4", "the anion takes up protons and pairs with calcium; the answer says so"],
-  ["CaHPO4·2H2O", "the anion takes up protons and pairs with calcium; the answer says so"],
-  ["BaHPO4", "the anion takes up protons; the answer says so"],
-  ["BaCO3", "the anion takes up protons; the answer says so"],
-  ["BaSO3", "the anion takes up protons, and air oxidises it; the answer says the first"],
+  ["ZnC2O4·2H2O", "complexes; the answer calculates them: 1.7e-4 mol/L, as measured"],
+  ["MnC2O4·2H2O", "complexes; the answer calculates them: 2.0e-3 mol/L, as measured"],
+  ["CdC2O4·3H2O", "complexes; the answer calculates them: 2.6e-4 mol/L, 3.0e-4 measured"],
+  ["NiC2O4", "complexes; the answer calculates them: 8e-5 mol/L, as measured"],
+  ["MgC2O4", "complexes; the answer calculates them: 3.5e-3 mol/L, 3.4e-3 measured"],
+  ["CuCl", "complexes; the answer calculates them: 7e-4 mol/L, 1.0e-3 measured"],
+  ["CaHPO4", "the anion accepts protons and pairs with calcium; the answer says so"],
+  ["CaHPO4·2H2O", "the anion accepts protons and pairs with calcium; the answer says so"],
+  ["BaHPO4", "the anion accepts protons; the answer says so"],
+  ["BaCO3", "the anion accepts protons; the answer says so"],
+  ["BaSO3", "the anion accepts protons, and air oxidises it; the answer says the first"],
 ]);
 
 interface Compared {

@@ -102,7 +102,7 @@ describe("entries", () => {
       cautions(pair).incompatibilities.map(({ code, state }) => `${code} ${state}`);
     // white vinegar 5 to 6 %, cleaning vinegar to 14 %: no strong acid there, perhaps one here
     expect(between("white vinegar", "KMnO4")).toEqual([]);
-    expect(between("vinegar", "KMnO4")).toEqual(["permanganate-organic not told"]);
+    expect(between("vinegar", "KMnO4")).toEqual(["permanganate-organic not stated"]);
     // what a can of strong acid holds is only usual: it rules nothing out
     expect(between("muriatic acid", "KMnO4")).toEqual(["permanganate-hydrochloric not told"]);
     expect(between("battery acid", "KMnO4")).toEqual(between("H2SO4", "KMnO4"));

@@ -15,7 +15,7 @@ import { type CurvePoint, chordBound } from "./density-chord";
 
 /** How a density is looked up. */
 export interface DensityOptions {
-  /** Temperature of the solution; that of the table, 18 °C to 20 °C, unless told. At most 10 K away from it. */
+  /** Temperature of the solution; that of the table, 18 °C to 20 °C, unless given. At most 10 K away from it. */
   readonly temperature?: TemperatureLike | undefined;
 }
 

@@ -36,7 +36,7 @@ import {
  *
  * @param solute - what the mass fraction counts, a hydrate included: 10 % CuSO4·5H2O is 6.4 % CuSO4
  * @param massFraction - mass fraction of the solute, 0 to the last point of the table
- * @param options - `temperature`, that of the table unless told, at most 10 K away
+ * @param options - `temperature`, that of the table unless given, at most 10 K away
  * @returns density in g/mL with a standard uncertainty: rounding, table, interpolation and temperature
  * @throws {AmountError} `amount.no-density-table`, `amount.outside-range`, `amount.negative`
  * @throws {QuantityError} `quantity.wrong-dimension`

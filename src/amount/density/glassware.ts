@@ -13,11 +13,11 @@ export type { GlasswareKind } from "../data/glassware";
 /** What a volume was measured with. */
 export interface Glassware {
   readonly with: GlasswareKind;
-  /** Accuracy class; B unless told. */
+  /** Accuracy class; B unless given. */
   readonly class?: "A" | "B" | undefined;
-  /** Nominal size of a burette or cylinder, where only part of it was used; the smallest that holds the volume unless told. */
+  /** Nominal size of a burette or cylinder, where only part of it was used; the smallest that holds the volume unless given. */
   readonly size?: VolumeLike | undefined;
-  /** How the tolerance is spread: rectangular unless told. */
+  /** How the tolerance is spread: rectangular unless given. */
   readonly distribution?: "rectangular" | "triangular" | undefined;
   /** Temperature of the liquid, if it was not 20 °C; water expands by 0.021 % for each kelvin. */
   readonly temperature?: TemperatureLike | undefined;
@@ -50,7 +50,7 @@ export function measuredVolume(volume: VolumeLike, glassware: Glassware): Quanti
   const V = positive(volume, "volume", "volume");
   const row = GLASSWARE.find((candidate) => candidate.kind === kind);
   if (row === undefined) {
-    throw new AmountError("amount.glassware", `${shown(kind)} is no kind of volumetric ware`, {
+    throw new AmountError("amount.glassware", `${shown(kind)} is not a kind of volumetric ware`, {
       hint: GLASSWARE.map((r) => r.kind).join(", "),
     });
   }
@@ -77,7 +77,7 @@ export function measuredVolume(volume: VolumeLike, glassware: Glassware): Quanti
   if (temperature === undefined) return marked;
   const away = expectDimension(temperature, "temperature", "temperature").minus("20 °C");
   if (Math.abs(away.in("ΔK").toNumber()) > FARTHEST_KELVIN) {
-    throw new AmountError("amount.outside-range", "glassware is reckoned within 10 K of 20 °C", {
+    throw new AmountError("amount.outside-range", "glassware is calculated within 10 K of 20 °C", {
       details: { quantity: "temperature", low: "10 °C", high: "30 °C" },
     });
   }

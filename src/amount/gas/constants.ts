@@ -1,4 +1,4 @@
-// The constants this room rests on, each one object, so that a constant used twice is one input.
+// The constants this layer rests on, each one object, so that a constant used twice is one input.
 
 import { type Quantity, quantity } from "../../quantity";
 import { cite } from "../data/sources";

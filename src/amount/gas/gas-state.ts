@@ -1,4 +1,4 @@
-// The state of a gas as told or taken for granted: temperature, its own pressure, the correction, and the sentence that
+// The state of a gas as given or assumed: temperature, its own pressure, the correction, and the sentence that
 // says so on every result.
 
 import { type Quantity, quantity } from "../../quantity";
@@ -22,15 +22,15 @@ import { mustBeGas } from "./volatility";
 
 /** What a gas is measured at. */
 export interface GasConditions {
-  /** Temperature of the gas; 25 °C unless told. */
+  /** Temperature of the gas; 25 °C unless given. */
   readonly temperature?: TemperatureLike | undefined;
-  /** Pressure of the gas; with `collectedOver: "water"` the total pressure. 101.325 kPa unless told. */
+  /** Pressure of the gas; with `collectedOver: "water"` the total pressure. 101.325 kPa unless given. */
   readonly pressure?: PressureLike | undefined;
   /** The gas stands over water and carries its vapour. */
   readonly collectedOver?: "water" | undefined;
   /** Which gas it is, for the name of the result; needed for a virial correction. */
   readonly gas?: FormulaLike | undefined;
-  /** `"ideal"` unless told; `"second virial"` adds the second virial coefficient of `gas`. */
+  /** `"ideal"` unless given; `"second virial"` adds the second virial coefficient of `gas`. */
   readonly model?: "ideal" | "second virial" | undefined;
 }
 
@@ -56,7 +56,7 @@ function temperatureOf(like: TemperatureLike | undefined): Quantity {
   });
 }
 
-/** @internal The conditions as given or taken for granted, and the sentence that says so. */
+/** @internal The conditions as given or assumed, and the sentence that says so. */
 export function stateOf(conditions: GasConditions, pressureNeeded = true): State {
   const { temperature, pressure, collectedOver, gas, model = "ideal" } = grouped(conditions, GAS);
   oneOf(model, ["ideal", "second virial"], "model of a gas");

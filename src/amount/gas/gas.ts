@@ -19,9 +19,9 @@ import { molarGasConstant } from "./constants";
 import { type GasConditions, molarVolume, type State, stateOf } from "./gas-state";
 
 /**
- * Volume that one mole of a gas takes up.
+ * Volume that one mole of a gas occupies.
  *
- * @param conditions - temperature (25 °C unless told), pressure (101.325 kPa unless told), and the model
+ * @param conditions - temperature (25 °C unless given), pressure (101.325 kPa unless given), and the model
  * @returns molar volume in L/mol, with the conditions among its assumptions
  * @throws {AmountError} `amount.not-positive`, `amount.not-possible`, `amount.outside-range`, `amount.no-virial-data`,
  *   `amount.missing-formula`
@@ -43,10 +43,10 @@ export function molarVolumeOfGas(conditions: GasConditions = {}): Quantity<"mola
 }
 
 /**
- * Volume that an amount of gas takes up.
+ * Volume that an amount of gas occupies.
  *
  * @param amount - amount of gas, > 0
- * @param conditions - temperature (25 °C unless told), pressure (101.325 kPa unless told), over water or dry, model; `gas`,
+ * @param conditions - temperature (25 °C unless given), pressure (101.325 kPa unless given), over water or dry, model; `gas`,
  *   which is refused (`amount.not-possible`) where it is a liquid or a solid there: water at 25 °C, a salt
  * @returns volume in L, with the conditions among its assumptions: `explain(volume).assumptions`
  * @throws {AmountError} `amount.not-positive`, `amount.not-possible`, `amount.outside-range`, `amount.no-virial-data`,
@@ -99,7 +99,7 @@ export function gasAmount(volume: VolumeLike, conditions: GasConditions = {}): Q
  * Pressure of one gas or a mixture in a vessel: the amounts add up.
  *
  * @param amounts - amount of each gas, > 0
- * @param vessel - its volume, and the temperature (25 °C unless told)
+ * @param vessel - its volume, and the temperature (25 °C unless given)
  * @returns total pressure in kPa, as ideal gases
  * @throws {AmountError} `amount.not-positive`, `amount.missing-input`
  * @throws {QuantityError} `quantity.wrong-dimension`
@@ -132,7 +132,7 @@ export function gasPressure(
  * The volume a measured portion of gas has at other conditions.
  *
  * @param volume - volume as measured, > 0
- * @param change - conditions it was measured at (`from`) and is wanted at (`to`); each 25 °C and 101.325 kPa unless told
+ * @param change - conditions it was measured at (`from`) and is wanted at (`to`); each 25 °C and 101.325 kPa unless given
  * @returns volume in L at the wanted conditions
  * @throws {AmountError} as for {@link gasVolume}
  * @throws {QuantityError} `quantity.wrong-dimension`

@@ -23,7 +23,7 @@ function rowOf(gas: Formula): VirialRow | undefined {
  *
  * @param gas - CO2, NH3, H2, O2, SO2 or Cl2
  * @param temperature - within the range of the row, 0 °C or 15 °C to 50 °C or 100 °C
- * @returns B in cm3/mol, negative where the gas takes up less room than an ideal one, with standard uncertainty
+ * @returns B in cm3/mol, negative where the gas occupies less space than an ideal one, with standard uncertainty
  * @throws {AmountError} `amount.no-virial-data`, `amount.outside-range`
  * @source CRC Handbook, virial coefficients of selected gases (coefficients from memory)
  * @category Gas
@@ -38,7 +38,7 @@ export function secondVirialCoefficient(gas: FormulaLike, temperature: Temperatu
       "amount.no-virial-data",
       `no second virial coefficient of ${inSymbol(formula)} is tabulated`,
       {
-        hint: `tabulated: ${VIRIAL_COEFFICIENTS.map((r) => r.gas).join(", ")}; leave out model to reckon as an ideal gas`,
+        hint: `tabulated: ${VIRIAL_COEFFICIENTS.map((r) => r.gas).join(", ")}; leave out model to calculate as an ideal gas`,
       },
     );
   }
@@ -50,7 +50,7 @@ export function secondVirialCoefficient(gas: FormulaLike, temperature: Temperatu
       "amount.outside-range",
       `B of ${row.gas} is tabulated from ${low} °C to ${high} °C, not at ${celsius} °C`,
       {
-        hint: "leave out model to reckon as an ideal gas",
+        hint: "leave out model to calculate as an ideal gas",
         details: { quantity: "temperature", low: `${low} °C`, high: `${high} °C`, value: `${celsius} °C` },
       },
     );

@@ -62,7 +62,7 @@ export function mustBeGas(gas: Formula | undefined, T: Quantity, p: Quantity): v
   const pressure = quantity({ value: known.kPa.toPrecision(3), unit: "kPa" });
   throw new AmountError(
     "amount.not-possible",
-    `${inSymbol(own)} is no gas at ${T.to("°C").format({ uncertainty: "none" })} and ${p.format({ uncertainty: "none" })}`,
+    `${inSymbol(own)} is not a gas at ${T.to("°C").format({ uncertainty: "none" })} and ${p.format({ uncertainty: "none" })}`,
     {
       hint:
         known.kPa === 0

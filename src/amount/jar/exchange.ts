@@ -1,5 +1,5 @@
 // What the ions of a reactant do in a reaction without change of state: how many protons they give or take, and which
-// charges fall out. With hydrogen at +1 and oxygen at -2 throughout, a species has given as many protons as the charge
+// charges precipitate. With hydrogen at +1 and oxygen at -2 throughout, a species has given as many protons as the charge
 // of what its other atoms end up in is lower: H3PO4 -> HPO4^2- two, CO3^2- -> CO2 minus two, Al(OH)3 -> Al^3+ minus three.
 import type { RedoxAnalysis } from "../../equation";
 import { inWater } from "../../equation/internal";
@@ -11,9 +11,9 @@ import type { Place } from "./species";
 export interface Exchange {
   /** Protons given; negative where they are taken. */
   readonly protons: Fraction;
-  /** Charges of its cations, and of its anions, that fall out of the solution. */
+  /** Charges of its cations, and of its anions, that precipitate from the solution. */
   readonly falling: { readonly cations: Fraction; readonly anions: Fraction };
-  /** It is a hydroxide, and its hydroxide ions fall out with a metal. */
+  /** It is a hydroxide, and its hydroxide ions precipitate with a metal. */
   readonly hydroxideFalls: boolean;
   /** Ions of it that the reaction uses only in part, or in a way that is no exchange. */
   readonly unclear: readonly string[];
@@ -117,7 +117,7 @@ function groupOf(entry: Entry, left: readonly Entry[], right: readonly Entry[]):
 const chargeOf = (entries: readonly Entry[]): bigint =>
   entries.reduce((sum, { formula, amount }) => sum + amount * BigInt(formula.charge), 0n);
 
-/** Protons that an ion with a core gives, and the charge with which the rest falls, per unit; undefined where unclear. */
+/** Protons that an ion with a core gives, and the charge with which the rest precipitates, per unit; undefined where unclear. */
 function fateOf(
   entry: Entry,
   { left, right }: Group,

@@ -30,7 +30,7 @@ export interface Content {
 }
 
 /**
- * @internal With `sameReaction` a normality whose equivalents nobody told stays one: where normality stands against
+ * @internal With `sameReaction` a normality whose equivalents nobody stated stays one: where normality stands against
  * normality they cancel.
  */
 export function contentOf(

@@ -83,7 +83,7 @@ function only<T extends Place>(found: readonly T[], places: readonly T[], formul
   const species = places.map((place) => place.formula.toString());
   throw new AmountError(
     "amount.not-in-equation",
-    `${formula} is ${products ? "no product of" : "not in"} the equation`,
+    `${formula} is ${products ? "not a product of" : "not in"} the equation`,
     {
       hint: `${products ? "products" : "species"}: ${species.join(", ")}`,
       details: { formula: formula.toString(), species },

@@ -18,7 +18,7 @@ import { AmountError } from "../error";
 import { exchangeOf } from "../jar/exchange";
 import { findForm, type Place, placesOf, type ReactionLike, reactionOf } from "../jar/species";
 
-/** What is counted: electrons, protons, or the charges of ions that fall out. */
+/** What is counted: electrons, protons, or the charges of ions that precipitate. */
 export type EquivalentKind = "redox" | "acid-base" | "precipitation";
 
 /** The equivalents of a reactant in a reaction. */
@@ -109,7 +109,7 @@ function otherPart({ formula, coefficient }: Place, changes: readonly StateChang
   return `${some(total, "electron")} on average over all of it in the equation`;
 }
 
-/** Protons that a mole gives or takes, or charges that fall; refused where neither is clear. */
+/** Protons that a mole gives or takes, or charges that precipitate; refused where neither is clear. */
 function byExchange(analysis: RedoxAnalysis, place: Place): Counted {
   const { formula } = place;
   const { equation } = analysis;
@@ -126,7 +126,7 @@ function byExchange(analysis: RedoxAnalysis, place: Place): Counted {
   const charges = cations.n === 0n ? anions : cations;
   if (unclear.length > 0 || readings.length === 0) {
     throw new AmountError("amount.no-equivalents", `${equation} does not tell the equivalents of ${formula}`, {
-      hint: "give equivalents with the reaction in words; electrons, protons or charges that fall are counted",
+      hint: "give equivalents with the reaction in words; electrons, protons or charges that precipitate are counted",
       details: { formula: formula.toString(), equation: equation.toString(), unclear },
     });
   }
@@ -152,7 +152,7 @@ function reactantsMeant(places: readonly Place[], formula: Formula): { place: Pl
   if (ions.length > 0) return ions;
   if (found.error.code !== "amount.not-in-equation") throw found.error;
   const species = places.map((place) => place.formula.toString());
-  throw new AmountError("amount.not-in-equation", `${formula} is no reactant of this reaction`, {
+  throw new AmountError("amount.not-in-equation", `${formula} is not a reactant of this reaction`, {
     hint: `reactants: ${species.join(", ")}`,
     details: { formula: formula.toString(), species },
   });
@@ -163,7 +163,7 @@ const byIon = ({ counted, count, ion }: { counted: string; count: bigint; ion: F
 
 /**
  * How many equivalents one mole of a reactant counts for in a reaction, by the older definition: the electrons it gives or
- * takes in a redox reaction, the protons it gives or takes as acid or base, or the charge of its ion that falls out.
+ * takes in a redox reaction, the protons it gives or takes as acid or base, or the charge of its ion that precipitates.
  *
  * In an ionic equation a salt is found by its ion; a hydrate stands for the species it is a form of. Where a species plays
  * two parts (nitric acid that dissolves copper, hydrochloric acid with permanganate) it is refused, with both readings.

@@ -36,7 +36,7 @@ export function theoreticalYield(
     product,
   );
   if (outcome.limiting.length === 0) {
-    throw new AmountError("amount.same-side", "a theoretical yield is reckoned from reactants, not from a product");
+    throw new AmountError("amount.same-side", "a theoretical yield is calculated from reactants, not from a product");
   }
   if (form === undefined) return species.mass;
   const ratio = splitWater(species.formula).units.div(splitWater(form).units);

@@ -11,7 +11,7 @@ const SCALES: readonly BaumeScale[] = ["heavier than water", "lighter than water
 /** Which liquids a hydrometer is made for. */
 export type BaumeScale = "heavier than water" | "lighter than water";
 
-/** @internal The scale meant; heavier than water unless told. */
+/** @internal The scale meant; heavier than water unless given. */
 export const scaleOf = (told: BaumeScale | undefined): BaumeScale =>
   oneOf(told ?? "heavier than water", SCALES, "Baumé scale");
 

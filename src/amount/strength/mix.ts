@@ -1,5 +1,5 @@
 // Mixing solutions, and aiming between two strengths. Masses add up; volumes are not taken to add up where densities are
-// known, and otherwise only when told.
+// known, and otherwise only when the request gives it.
 
 import { molarMass } from "../../formula";
 import { attempt } from "../../foundation/error";
@@ -163,7 +163,7 @@ export function mixToStrength(aim: MixtureAim): TwoParts {
   if (total === undefined) {
     throw new AmountError(
       "amount.missing-density",
-      "the mixture is reckoned by mass, and its density is not tabulated",
+      "the mixture is calculated by mass, and its density is not tabulated",
       {
         hint: "give mass in g, or the solute as of where its densities are tabulated",
       },

@@ -66,15 +66,15 @@ export interface StrengthOptions {
   /** Equivalents in one mole of the solute, for normality: 2 for sulfuric acid that gives both protons. */
   readonly equivalents?: number | bigint | string | undefined;
   /**
-   * The reaction those equivalents belong to, in words or as an equation. From an equation they are told without
+   * The reaction those equivalents belong to, in words or as an equation. From an equation they are stated without
    * `equivalents`, see `equivalentsIn`.
    */
   readonly reaction?: ReactionLike | undefined;
   /** Density of the pure liquid solute, for % v/v. */
   readonly soluteDensity?: DensityLike | undefined;
-  /** Formula of the solvent; water unless told. */
+  /** Formula of the solvent; water unless given. */
   readonly solvent?: FormulaLike | undefined;
-  /** Which Baumé scale the hydrometer has; heavier than water unless told. */
+  /** Which Baumé scale the hydrometer has; heavier than water unless given. */
   readonly baume?: BaumeScale | undefined;
 }
 
@@ -171,7 +171,7 @@ export function kindOfUnit(
       break;
     }
   }
-  const problem = symbol === "" ? "a strength without a unit" : `'${symbol}' is no unit of strength`;
+  const problem = symbol === "" ? "a strength without a unit" : `'${symbol}' is not a unit of strength`;
   throw new AmountError("amount.unknown-strength", problem, {
     input: text,
     position: symbol === "" ? text.length : Math.max(0, text.lastIndexOf(symbol)),

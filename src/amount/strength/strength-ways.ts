@@ -247,7 +247,7 @@ export class Ways {
   private strongerThanMelt(): AmountError {
     return new AmountError(
       "amount.not-possible",
-      `a solution of that strength holds less water than ${this.name} itself: no mass fraction of ${this.name} says it`,
+      `a solution of that strength contains less water than ${this.name} itself: no mass fraction of ${this.name} says it`,
       { hint: "name the salt without its water as of" },
     );
   }
@@ -315,7 +315,7 @@ export class Ways {
       const gamma = this.toMassConcentration(strength);
       const phi = gamma.dividedBy(this.soluteDensity);
       if (phi.compare("1") > 0) {
-        throw new AmountError("amount.not-possible", `${gamma} is more than the pure liquid holds`);
+        throw new AmountError("amount.not-possible", `${gamma} is more than the pure liquid contains`);
       }
       return this.named(phi, "φ", "volume fraction = mass concentration / density of the pure liquid", unit);
     }

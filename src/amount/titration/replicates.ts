@@ -41,8 +41,8 @@ const MOST_READINGS = 1000;
  * The test is Grubbs' for one outlier, two-sided. It only tells; no reading is left out.
  *
  * @param list - 1 to 1000 readings of one dimension
- * @param options - `concordance`, the range within which readings agree (0.1 mL for titres unless told, common practice);
- *   `level` of confidence of the test, 0.95 unless told; `label`
+ * @param options - `concordance`, the range within which readings agree (0.1 mL for titres unless given, common practice);
+ *   `level` of confidence of the test, 0.95 unless given; `label`
  * @returns mean with uncertainty, standard deviation, range, concordance and the suspect
  * @throws {AmountError} `amount.readings` for none or too many
  * @throws {QuantityError} `quantity.wrong-dimension`

@@ -104,7 +104,7 @@ function lessBlank(mean: Quantity, blank: VolumeLike | undefined, backwards: boo
   });
 }
 
-/** Moles of one species for one mole of another, from the equation or as told. */
+/** Moles of one species for one mole of another, from the equation or as given. */
 function ratioOf(
   request: Proportion,
   titrant: FormulaLike | undefined,
@@ -129,7 +129,7 @@ function ratioOf(
     const found = attempt(() => findForm(reactants, formula));
     if (!found.ok) {
       if (found.error.code !== "amount.not-in-equation") throw found.error;
-      throw new AmountError("amount.not-in-equation", `${formula} is no reactant of ${balanced}`, {
+      throw new AmountError("amount.not-in-equation", `${formula} is not a reactant of ${balanced}`, {
         hint: "name titrant and analyte as the equation does, or give titrantPerAnalyte instead of the equation",
         details: { formula: formula.toString() },
       });
@@ -147,7 +147,7 @@ function exactRatio(like: NumberLike): Fraction {
   return new Fraction(n, d);
 }
 
-/** Amount that a volume of titrant carries. A normality is meant for the reaction of the titration unless told. */
+/** Amount that a volume of titrant carries. A normality is meant for the reaction of the titration unless given. */
 function carried(titrant: Titrant, volume: Quantity, symbol: string, reaction?: ReactionLike): Quantity {
   const { strength, of, options } = titrant;
   const c = concentrationOfStrength(strength, { reaction, ...options, of });

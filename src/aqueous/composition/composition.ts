@@ -99,7 +99,7 @@ const TRACE = 1e-30;
 /** A formula as the formula layer prints it. */
 const shownFormula = /* @__PURE__ */ memoised(2000, (text: string) => parseFormula(text).toString());
 
-/** What the solved mixtures of a composition were made from; for the functions of this room. */
+/** What the solved mixtures of a composition were made from; for the functions of this layer. */
 const origins = new WeakMap<
   AqueousComposition,
   { readonly read: Read; readonly solved: Solved; readonly maker: FigureMaker }
@@ -441,7 +441,7 @@ function assumptionsOf({ assumptions, celsius, ideal, pH }: Read, { model }: Sol
   list.push(
     ideal
       ? "activities equal molalities"
-      : "activity coefficients by Davies, held beyond an ionic strength of 0.5 mol/kg; water at activity 1",
+      : "activity coefficients by Davies, constant beyond an ionic strength of 0.5 mol/kg; water at activity 1",
   );
   if (pH !== undefined) list.push("what holds the pH brings no counter-ion into the ionic strength");
   if (celsius !== 25) {

@@ -135,7 +135,7 @@ export function titrationDiagram(curve: TitrationCurve, size: PictureSize = {}):
   const ends = endPoints(curve);
   const points = curve.points.map(({ volume, pH }) => [volume.in("mL").toNumber(), pH.value.toNumber()] as const);
   if (points.length < 2)
-    throw new AqueousError("aqueous.out-of-reach", "a curve of fewer than two points is no picture");
+    throw new AqueousError("aqueous.out-of-reach", "a curve of fewer than two points is not a picture");
   const to = points.at(-1)![0];
   const pHs = points.map(([, pH]) => pH);
   const spots = ends.map(({ volume, pH }) => {

@@ -17,7 +17,7 @@ export interface ComplexStep {
   readonly range?: readonly [low: string, high: string];
   /** Sources spread over one unit, or memory. */
   readonly doubtful?: true;
-  /** Protons taken up with the ligand. */
+  /** Protons bound with the ligand. */
   readonly protons?: number;
 }
 

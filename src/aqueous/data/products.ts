@@ -24,7 +24,7 @@ export interface SolubilityProductRow {
   readonly note?: string;
   /**
    * Whether it is what settles in a beaker: `hours` by standing, `hot` from a temperature on, `never here` only in rocks, in
-   * the kiln or under pressure. Absent: it falls at once. Trade experience, all rows.
+   * the kiln or under pressure. Absent: it precipitates at once. Trade experience, all rows.
    */
   readonly bench?: "hours" | "hot" | "never here";
   /** °C from which on, and below which, it forms. */

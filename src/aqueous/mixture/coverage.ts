@@ -6,7 +6,7 @@ import { type Key, keyOf } from "./notation";
 
 /** Cations whose common salts dissolve. */
 const ALKALI = ["Li+", "Na+", "K+", "Rb+", "Cs+", "NH3", "H+", "CH3NH2", "C2H8N2"];
-/** Cations that fall with almost nothing. */
+/** Cations that precipitate with almost nothing. */
 const EARTHS = ["Mg^2+", "Ca^2+", "Sr^2+", "Ba^2+"];
 const HEAVY =
   "Mn^2+ Fe^2+ Fe^3+ Co^2+ Ni^2+ Cu^2+ Zn^2+ Cd^2+ Hg^2+ Hg2^2+ Ag+ Pb^2+ Sn^2+ Bi^3+ Al^3+ Cr^3+ La^3+ Ce^3+ Nd^3+ Pr^3+ Y^3+ Tl+ Be^2+ Sc^3+ Eu^3+ Ga^3+".split(
@@ -14,7 +14,7 @@ const HEAVY =
   );
 const LANTHANIDES = "La^3+ Ce^3+ Nd^3+ Pr^3+ Y^3+ Sc^3+ Eu^3+".split(" ");
 
-/** Cations too acid for a carbonate: their hydroxide falls in its place. */
+/** Cations too acid for a carbonate: their hydroxide precipitates in its place. */
 const NO_CARBONATE = ["Al^3+", "Cr^3+", "Fe^3+", "Sn^2+", "Be^2+", "Sc^3+", "Ga^3+"];
 
 /** Anions and the cations with which the rules of the trade call them insoluble or slightly soluble. */

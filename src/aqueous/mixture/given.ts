@@ -21,7 +21,7 @@ export interface GivenConstants {
   readonly pKw?: LogarithmLike;
   /** Of an acid, one for each hydron, the first one first: `{ H2CO3: ["6.35", "10.33"] }`. */
   readonly pKa?: Readonly<Record<string, LogarithmLike | readonly LogarithmLike[]>>;
-  /** Of a solid that falls apart into its ions. */
+  /** Of a solid that dissociates into its ions. */
   readonly pKsp?: Readonly<Record<string, LogarithmLike>>;
   /** Of a complex made of a metal ion and one kind of ligand. */
   readonly logBeta?: Readonly<Record<string, LogarithmLike>>;

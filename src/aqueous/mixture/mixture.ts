@@ -81,7 +81,7 @@ export function solveMoles(
     }
     const next = (waterMoles - bound * kilograms) * WATER_MOLAR_MASS;
     if (!(next > 0)) {
-      throw new AqueousError("aqueous.too-strong", "the reaction takes up all the water", {
+      throw new AqueousError("aqueous.too-strong", "the reaction consumes all the water", {
         hint: "give more water",
       });
     }

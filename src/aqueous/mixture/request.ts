@@ -20,7 +20,7 @@ import { type Model, modelOf } from "./model";
 import type { Network, Phase } from "./network";
 import { keyOf } from "./notation";
 
-/** Which solids may form: what falls at once, what standing or heat brings as well, or the first with changes. */
+/** Which solids may form: what precipitates at once, what standing or heat brings as well, or the first with changes. */
 export type SolidsAllowed =
   | "fresh"
   | "aged"

@@ -202,7 +202,7 @@ export function preferAbundant(t: Tableau): boolean {
   return changed;
 }
 
-/** What a condition of the smooth problem takes up when just saturated, mol/kg. */
+/** What a condition of the smooth problem binds when just saturated, mol/kg. */
 const AT_SATURATION = Math.log(1e-6);
 
 /** Sparse rows over the free working components; the fixed ones go into the offsets. Call after every change of basis. */

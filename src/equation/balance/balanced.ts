@@ -266,7 +266,7 @@ export function readBalanced(
     numbers.map((value, at) => (value * common) / scales[at]!),
   );
   if (numbers.length === 0 || numbers.some((value) => value <= 0n) || !balanced) {
-    throw new EquationError("equation.wrong-coefficients", "the record does not hold a balanced equation");
+    throw new EquationError("equation.wrong-coefficients", "the record does not contain a balanced equation");
   }
   const bare = new Equation(equation.formulas, equation.reactantCount, equation.arrow, undefined, []);
   return { equation: bare, numbers };

@@ -17,7 +17,7 @@ const RATIO = /^\s*(\d+)(?:\.(\d+))?\s*([a-zA-Zµμ%]*)\s*[:/]\s*(\d+)(?:\.(\d+)
 function readRatio(text: string): [bigint, bigint] {
   const match = typeof text === "string" ? RATIO.exec(text) : null;
   if (match === null || match[3] !== match[6]) {
-    throw new EquationError("equation.bad-ratio", `${shown(text)} is no ratio of two numbers`, {
+    throw new EquationError("equation.bad-ratio", `${shown(text)} is not a ratio of two numbers`, {
       ...(typeof text === "string" ? { input: text, position: 0 } : {}),
       hint: 'write "3:1", "1.37:1", or two amounts in the same unit',
     });

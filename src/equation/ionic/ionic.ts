@@ -176,7 +176,7 @@ export function netIonic(input: EquationInput | BalancedEquation, options: Balan
       `nothing happens in ${balanced}: every ion stands on both sides`,
       {
         details: { equation: String(balanced), spectators: spectators.map(({ formula }) => String(formula)) },
-        hint: "if something falls out or escapes, write its phase: AgCl(s), CO2(g)",
+        hint: "if something precipitates or escapes, write its phase: AgCl(s), CO2(g)",
       },
     );
   }

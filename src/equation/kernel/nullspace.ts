@@ -26,7 +26,7 @@ export function nullspaceOf(entries: Float64Array, rows: number, columns: number
 function needRows(matrix: unknown): void {
   if (!Array.isArray(matrix)) throw new EquationError("equation.bad-matrix", "a matrix is a list of rows");
   for (let row = 0; row < matrix.length; row++) {
-    if (!Array.isArray(matrix[row])) throw new EquationError("equation.bad-matrix", `row ${row} is no list`);
+    if (!Array.isArray(matrix[row])) throw new EquationError("equation.bad-matrix", `row ${row} is not a list`);
   }
 }
 

@@ -12,7 +12,7 @@ import { type Analysis, analyse, analyseRest, analyseSalt, merged, type SiteStat
 /** One element in one state. */
 export interface OxidationSite {
   readonly symbol: string;
-  /** Exact; a fraction where only an average over the sites can be told. */
+  /** Exact; a fraction where only an average over the sites can be determined. */
   readonly state: Fraction;
   /** How many atoms of the formula are in it. */
   readonly count: Fraction;

@@ -207,7 +207,7 @@ function trailingIon(
   return undefined;
 }
 
-/** BiOCl is an oxide chloride, NaOCl a hypochlorite: the atoms behind a metal that is never +1 alone are two anions. */
+/** BiOCl is an oxide chloride, NaOCl a hypochlorite: the atoms after a metal that is never +1 alone are two anions. */
 const isOxideHalide = (ion: KnownIon, before: readonly Item[]): boolean =>
   OXYGEN_FIRST.has(ion.formula) &&
   before.some((item) => item.kind === "atom" && !isNonmetal(item.symbol) && !UNIVALENT.has(item.symbol));

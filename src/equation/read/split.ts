@@ -214,7 +214,7 @@ function splitAt(text: string, equals: boolean): Split | undefined {
       if (found.start > at) {
         remarks.push(`the dash at ${at} was read as a charge; white space before the arrow would leave no doubt`);
       }
-      if (found.label !== undefined) remarks.push(`"${found.label}" on the arrow was left out; it is no species`);
+      if (found.label !== undefined) remarks.push(`"${found.label}" on the arrow was left out; it is not a species`);
       addTerm(text, start, found.start, terms);
       arrow = found.arrow;
       reactants = terms.length / 2;
@@ -229,7 +229,7 @@ function splitAt(text: string, equals: boolean): Split | undefined {
   return { arrow, terms, reactants, remarks };
 }
 
-/** `->[heat] CaO`: what stands on the arrow, in square brackets between it and the products, is no species. */
+/** `->[heat] CaO`: what stands on the arrow, in square brackets between it and the products, is not a species. */
 function labelEnd(text: string, from: number): number {
   LABEL.lastIndex = from;
   return LABEL.test(text) ? LABEL.lastIndex : from;

@@ -1,5 +1,5 @@
 // One half-reaction: the species that change, helped by what they need from the equation, water, H+ or OH-, electrons.
-// Atoms are balanced by element and oxidation state, not by element alone, so that hydrogen leaving as H2 is told from
+// Atoms are balanced by element and oxidation state, not by element alone, so that hydrogen leaving as H2 is distinguished from
 // hydrogen of the water, and peroxide from oxide.
 import { elementOf, symbolAt } from "../../element/internal";
 import { type Formula, parseFormula } from "../../formula";
@@ -92,7 +92,7 @@ export function halfOf(
 }
 
 /**
- * A product in which the element meets the partner of the other half (Si + Cl2 -> SiCl4) is no product of its own: the
+ * A product in which the element meets the partner of the other half (Si + Cl2 -> SiCl4) is not a product of its own: the
  * reduced element goes to its simple ion, which then takes part in the other half.
  */
 function withoutSharedProducts(

@@ -26,7 +26,7 @@ export interface HalfReactionOptions extends EquationOptions {
 export interface HalfReactions {
   /** Gives up electrons. The first, where there are several. */
   readonly oxidation: BalancedEquation;
-  /** Takes up electrons. The first, where there are several. */
+  /** Accepts electrons. The first, where there are several. */
   readonly reduction: BalancedEquation;
   /** All halves of each kind; nearly always one. */
   readonly oxidations: readonly BalancedEquation[];
@@ -37,7 +37,7 @@ export interface HalfReactions {
   readonly electrons: bigint;
   /** The halves added up, electrons cancelled, smallest whole numbers; the net equation where the whole one is unique. */
   readonly overall: BalancedEquation;
-  /** What the halves alone leave open: H+ supplied or taken up by weak acids and bases, without electrons. */
+  /** What the halves alone leave open: H+ supplied or consumed by weak acids and bases, without electrons. */
   readonly acidBase?: BalancedEquation;
   readonly medium: Medium;
 }
@@ -73,7 +73,7 @@ function grouped(transitions: readonly Transition[]): Transition[][] {
  *
  * Coefficients need not be given, nor water, H+ or OH-: they are filled in for the medium. Strong electrolytes are taken
  * apart into ions first. In neutral water both halves use up water and form H+ or OH-, which then join. Where weak acids
- * and bases of the equation supply or take up the H+, the step that does so stands in `acidBase`.
+ * and bases of the equation supply or consume the H+, the step that does so stands in `acidBase`.
  *
  * @param input - equation, balanced or not; it may leave out water, H+ and OH-
  * @param options - `medium`: `"acid"`, `"base"` or `"neutral"`
@@ -152,7 +152,7 @@ function halvesOf(sides: Sides, medium: Medium, arrow: Equation["arrow"]): HalfR
     ([text, { amount }]) => amount !== 0n && !sides.left.has(text) && !sides.right.has(text) && !isMediumSpecies(text),
   );
   if (foreign) return unclear;
-  // a species of a changing element that no half takes up: O2 beside water from ozone
+  // a species of a changing element that no half includes: O2 beside water from ozone
   const changing = new Set(transitions.map(({ symbol }) => symbol));
   const leftOut = [...left, ...right].some((formula) => {
     const own = String(formula);
@@ -226,7 +226,7 @@ function added(sums: readonly Sum[], multipliers: readonly bigint[], acidIon: Fo
 
 /**
  * The net equation, where the whole one is unique: the halves may call for H+ that weak acids, carbonates or ammonia
- * supply or take up. What is missing then is a reaction without electrons. Undefined where nothing is missing.
+ * supply or consume. What is missing then is a reaction without electrons. Undefined where nothing is missing.
  */
 function completed(
   total: Sum,

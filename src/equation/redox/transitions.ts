@@ -1,4 +1,4 @@
-// Which element goes from which oxidation state to which, told from the species alone, before anything is balanced.
+// Which element goes from which oxidation state to which, read from the species alone, before anything is balanced.
 
 import type { Formula } from "../../formula";
 import { Fraction } from "../../foundation/fraction";

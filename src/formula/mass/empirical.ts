@@ -82,7 +82,7 @@ function readComposition(
   ]);
   const notes: string[] = [];
   if (entries.length === 0)
-    throw new FormulaError("formula.no-composition", "nothing was found, so there is no formula");
+    throw new FormulaError("formula.no-composition", "nothing was found, and nothing has no formula");
   if (entries.length > MAX_CONSTITUENTS) {
     throw new FormulaError("formula.no-composition", `more than ${MAX_CONSTITUENTS} constituents`);
   }

@@ -43,7 +43,7 @@ function keyElement(basis: Formula, material: Formula, wanted: string | undefine
       });
     }
   }
-  throw new FormulaError("formula.no-common-element", `${material} holds nothing that ${basis} could stand for`, {
+  throw new FormulaError("formula.no-common-element", `${material} contains nothing that ${basis} could stand for`, {
     details: { basis: basis.toString(), material: material.toString() },
   });
 }

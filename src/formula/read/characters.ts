@@ -2,7 +2,7 @@
 
 /** Adduct dots other than the full stop; the multiplication sign stands on many labels. */
 export const DOTS = "·•⋅*∙‧×˙・･●\u0387∗⋆";
-/** Behind a formula, gas that escapes and what falls out. */
+/** After a formula, gas that escapes and what precipitates. */
 export const GAS_ARROW = "↑";
 export const PRECIPITATE_ARROW = "↓";
 export const PLUS = "+＋";

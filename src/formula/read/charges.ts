@@ -36,7 +36,7 @@ export class ChargeReader extends NumberReader {
     this.nodes.push({ kind: "charge", charge: negative ? -magnitude : magnitude });
   }
 
-  /** Text goes on behind a charge: only `^`, braces or Unicode say where it ends, so only those may be followed. */
+  /** Text goes on after a charge: only `^`, braces or Unicode say where it ends, so only those may be followed. */
   protected afterCharge(position: number): void {
     this.charged = false;
     const last = this.nodes.at(-1);
@@ -181,7 +181,7 @@ export class ChargeReader extends NumberReader {
     return true;
   }
 
-  /** `SO₄2-`, `SO_42-`: digits behind a subscript that is marked as one are the charge. */
+  /** `SO₄2-`, `SO_42-`: digits after a subscript that is marked as one are the charge. */
   protected readDigitsBehindSubscript(): boolean {
     const { text, at } = this;
     const last = this.nodes.at(-1);
@@ -218,7 +218,7 @@ export class ChargeReader extends NumberReader {
     );
   }
 
-  /** `Pb^II`, `Pb^{IV}`: Roman numerals right behind an element. */
+  /** `Pb^II`, `Pb^{IV}`: Roman numerals right after an element. */
   protected readOxidation(): string | undefined {
     const { text, at } = this;
     if (text[at] !== "^") return undefined;
@@ -240,7 +240,7 @@ export class ChargeReader extends NumberReader {
     const before = this.nodes.at(-1);
     if (roman !== undefined && before?.kind === "atom") {
       const element = symbolAt(before.atom);
-      this.fail("formula.roman-numeral", `"(${roman})" behind ${element} reads as an oxidation number`, at, {
+      this.fail("formula.roman-numeral", `"(${roman})" after ${element} reads as an oxidation number`, at, {
         hint: `write ${element}^{${roman}} for the oxidation number; for the atoms leave the brackets out`,
       });
     }

@@ -88,7 +88,7 @@ export function unknownSymbolError(text: string, position: number): FormulaError
   const abbreviation = Object.keys(ABBREVIATIONS).find((name) => name === written);
   if (text === "e" || /^\d+e$/.test(text)) hint = "the electron is written e-";
   else if (/^(?:kJ|kcal|cal|heat|energy)\b/.test(text.slice(position, position + 8))) {
-    hint = "heat is no species; leave it out";
+    hint = "heat is not a species; leave it out";
   } else if (abbreviation !== undefined) {
     hint = `abbreviations of groups are not read; write ${abbreviation} as ${ABBREVIATIONS[abbreviation]}`;
   } else if (prefix !== undefined) {
@@ -102,7 +102,7 @@ export function unknownSymbolError(text: string, position: number): FormulaError
     if (meant !== undefined && meant !== text) hint = `did you mean ${meant}?`;
     else if (/^[AELMQRX]$/.test(written)) hint = `${written} stands for no element; write what is meant`;
   }
-  return new FormulaError("formula.unknown-symbol", `"${written}" is no element`, {
+  return new FormulaError("formula.unknown-symbol", `"${written}" is not an element`, {
     input: text,
     position,
     hint,

@@ -118,7 +118,7 @@ export function plainText(source: string): Plain {
         braces.push(true);
         i += raised[0].length;
       } else if (labelled !== undefined) {
-        // what stands above the arrow is no species
+        // what stands above the arrow is not a species
         put("→", i);
         i = closing(source, i + labelled.length);
       } else if (ratio !== null && !/\d$/.test(text)) {

@@ -12,7 +12,7 @@ export function commaAdvice(text: string, at: number): string {
   const water = /^,\s?(\d{0,3}\s?(?:H2O|H₂O))/.exec(text.slice(at, at + 12))?.[1];
   if (water !== undefined) return `write an adduct dot: ${text.slice(Math.max(0, at - 40), at)}·${water}`;
   return at + 1 === text.length
-    ? "one formula at a time, and nothing behind it"
+    ? "one formula at a time, and nothing after it"
     : "a shared site needs its shares: (Mg0.9Fe0.1)2SiO4";
 }
 
@@ -23,7 +23,7 @@ export class NumberReader extends Cursor {
 
   /**
    * A count at the reading point: `2`, `0.95`, `₂`, `₀.₉₅`, `_2`, `_{8/3}`, `½`, `1½`, `n`. As a multiplier also `1/2`.
-   * `before` is what a subscript stands behind: a symbol, `)` or `]`.
+   * `before` is what a subscript follows: a symbol, `)` or `]`.
    */
   protected readNumber(role: "subscript" | "multiplier", before = ""): Ratio | undefined {
     const { text, at } = this;
@@ -66,7 +66,7 @@ export class NumberReader extends Cursor {
     return isUpper(next) || text[at + 1] === "(" || text[at + 1] === "[" || isSpace(text[at + 1] ?? "");
   }
 
-  /** `1-x`, `2+x` behind a symbol or bracket, or all of `_{1-x}`: undefined if it is none. */
+  /** `1-x`, `2+x` after a symbol or bracket, or all of `_{1-x}`: undefined if it is none. */
   protected readOffset(whole: Ratio, to: number, closed: boolean): Ratio | undefined {
     const { text } = this;
     const match = /^([-+−–])([nxyzδ])(?![a-z])/.exec(text.slice(to, to + 3));

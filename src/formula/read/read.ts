@@ -12,7 +12,7 @@
 //   CuSO4·nH2O  CuxS  (C2H4)n  Fe1-xO  YBa2Cu3O7-x   with the caller's values for n and x only
 //   LiNi1/3Mn1/3Co1/3O2              fractional subscripts
 //   SO4^2-  SO4^{2-}  SO₄²⁻  SO4²-  SO₄2-  SO4 2-  SO4-2  SO4(2-)  SO4{2-}  Ca++   charge, at the end of a part or bracket
-//   [PCl4]+[PCl6]-                   a sign behind a square bracket, before the next
+//   [PCl4]+[PCl6]-                   a sign after a square bracket, before the next
 //   NH4+  NO3-  I3-  O2-  Hg2+       a bare sign is one unit and the digit before it is a subscript: Hg2+ is [Hg2]+
 //   SO42-  PO43-                     refused: a flattened superscript, or 42 atoms
 //   [Fe(CN)6]4-                      digits after a square bracket and before a sign are the charge
@@ -64,7 +64,7 @@ const ADVICE: Readonly<Record<string, string>> = {
   '"': "leave the quotation marks out",
   "'": "leave the quotation marks out",
   "“": "leave the quotation marks out",
-  ";": "one formula at a time, and nothing behind it",
+  ";": "one formula at a time, and nothing after it",
 };
 
 class Reader extends ChargeReader {
@@ -115,7 +115,7 @@ class Reader extends ChargeReader {
     const phase = text.slice(from + 1, end - 1);
     if (!PHASES.has(phase)) {
       if (phase === "n" || phase === "x") return;
-      this.fail("formula.unknown-phase", `"(${phase})" is no phase`, from, {
+      this.fail("formula.unknown-phase", `"(${phase})" is not a phase`, from, {
         hint: "phases are (s) (l) (g) (aq) (cr)",
       });
     }
@@ -133,7 +133,7 @@ class Reader extends ChargeReader {
 
   // -- parts ----------------------------------------------------------------------------------------------------------
 
-  /** Behind a dot, at the start, or behind an opening bracket: `·½H2O`, `2Na2CO3`, `·nH2O`. */
+  /** After a dot, at the start, or after an opening bracket: `·½H2O`, `2Na2CO3`, `·nH2O`. */
   private beginPart(dot: boolean): void {
     this.skipSpaces();
     const number = this.readNumber("multiplier");
@@ -154,7 +154,7 @@ class Reader extends ChargeReader {
     if (unclosed !== undefined && at >= this.end) this.unclosed(unclosed);
     const before = this.nodes.at(-1);
     if (before?.kind === "part" && !(before.number.n === 1 && before.number.d === 1)) {
-      this.fail("formula.misplaced-number", "a number with nothing behind it", Math.max(0, at - 1));
+      this.fail("formula.misplaced-number", "a number with nothing after it", Math.max(0, at - 1));
     }
     this.fail("formula.empty-part", "a dot with nothing beside it", Math.max(0, at - 1), {
       hint: "write what is added, as in CuSO4·5H2O; the dot of a radical is left out",

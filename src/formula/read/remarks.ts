@@ -27,14 +27,14 @@ function lowMassNumber(text: string): string | undefined {
   return `${match[1]} was read as a number of what follows; the nuclide is written [${match[1]}${match[2]}]`;
 }
 
-/** `NaCI`, `CCI4`, `KC1O3`: not the C of an organic formula, whose iodine stands behind a bracket, hydrogen or first. */
+/** `NaCI`, `CCI4`, `KC1O3`: not the C of an organic formula, whose iodine stands after a bracket, hydrogen or first. */
 function mistypedChlorine(text: string): string | undefined {
   const match = /[A-HJ-Z][a-z]?\d*(C(?:I(?![a-z])|1(?![\d.])))/.exec(text);
   if (match === null) return undefined;
   return `${match[1]} was read as ${match[1] === "C1" ? "one carbon atom" : "carbon and iodine"}; chlorine is written Cl, with a small L`;
 }
 
-/** `CaC12`, `CC14`, `FeC13·6H2O`: behind another element and before none, so many carbon atoms are mostly chlorine. */
+/** `CaC12`, `CC14`, `FeC13·6H2O`: after another element and before none, so many carbon atoms are mostly chlorine. */
 function mistypedChlorides(text: string): string | undefined {
   const match = /[A-Z][a-z]?\d*(C1([2-9]))(?![\d.]|[A-Z[(])/.exec(text);
   if (match === null) return undefined;
@@ -46,7 +46,7 @@ const SIMPLE_ANION = "\\d?(?:Cl|Br|I|F|O[235]?|S\\d?)\\d?(?:$|[·.*(\\s])";
 const ANY_ANION = `(?:${OXOANION}|${SIMPLE_ANION})`;
 
 /**
- * Metals whose symbol in capitals reads as two elements, and the anions behind which hardly anything else is meant: not
+ * Metals whose symbol in capitals reads as two elements, and the anions after which hardly anything else is meant: not
  * phosgene COCl2, thiophosgene CSCl2, deuterochloroform CDCl3, phosphoryl chloride POCl3, hypochlorous acid HOCl.
  */
 const METALS_IN_CAPITALS: Readonly<Record<string, string>> = {

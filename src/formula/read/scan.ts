@@ -32,7 +32,7 @@ export const found = {
   phase: undefined as string | undefined,
 };
 
-// Scratch, clean between calls: counts by element of the part being read and of the parts behind it, and who was touched.
+// Scratch, clean between calls: counts by element of the part being read and of the parts after it, and who was touched.
 const partCount = /* @__PURE__ */ new Float64Array(ELEMENT_COUNT);
 const total = /* @__PURE__ */ new Float64Array(ELEMENT_COUNT);
 const touched = /* @__PURE__ */ new Uint8Array(ELEMENT_COUNT);

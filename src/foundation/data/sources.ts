@@ -1,4 +1,4 @@
-// The two keys of every table whose figures have no better ground: the user is told.
+// The two keys of every table whose figures have no better ground: the user is warned.
 import type { Sources } from "../source";
 
 export const generalSources = {

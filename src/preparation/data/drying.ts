@@ -30,7 +30,7 @@ export const DRYING: readonly DryingRow[] = /* @__PURE__ */ (() => [
   ...upTo("110", "CaCO3", "KNO3", "KCl", "NaCl", "CaC2O4·H2O", "BaCO3", "SrCO3", "Na2CO3", "BaSO4"),
 ])();
 
-/** A salt that draws water from the air until it runs. */
+/** A salt that absorbs water from the air until it runs. */
 export interface DeliquescentRow {
   readonly formula: string;
   readonly source: SourceKey;

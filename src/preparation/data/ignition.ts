@@ -1,5 +1,5 @@
 // What ignition of a dry sample leaves, the usual reading at the bench, and the carbonates and hydroxides a precipitation
-// of each metal may give. Losses are reckoned from the formulas; which residue forms is common practice, no source, and
+// of each metal may give. Losses are calculated from the formulas; which residue forms is common practice, no source, and
 // for cobalt, manganese and iron depends on air and heat: the row names what is assumed.
 import type { SourceKey } from "./sources";
 

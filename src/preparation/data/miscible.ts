@@ -1,4 +1,4 @@
-// Liquids that mix with water in any proportion, or that water takes up eagerly: no solubility limits them.
+// Liquids that mix with water in any proportion, or that water absorbs eagerly: no solubility limits them.
 import type { SourceKey } from "./sources";
 
 /** One liquid. */

@@ -1,4 +1,4 @@
-// Planning values: what a plan reckons with where nobody told it otherwise, and where it draws its lines. Rules of thumb of
+// Planning values: what a plan uses where the request gives nothing else, and where it draws its lines. Rules of thumb of
 // the bench, every one of them to be overridden by whoever knows better.
 import type { SourceKey } from "./sources";
 
@@ -18,7 +18,7 @@ export const PLANNING = {
   massStep: { value: "0.1 g", what: "display of a kitchen or school balance", source: "commonPractice" },
   volumeStep: { value: "1 mL", what: "marks of a small measuring cylinder", source: "commonPractice" },
   roomVolume: { value: "30 m3", what: "a small workroom", source: "commonPractice" },
-  airChanges: { value: "2 /h", what: "a window ajar", source: "commonPractice" },
+  airChanges: { value: "2 /h", what: "air exchange, window slightly open", source: "commonPractice" },
   // -- dissolving and the vessel
   feedStrength: { value: "1 mol/kg", what: "of a feed in its water for a precipitation: 0.5 to 1 mol/L filters, more is slime", source: "commonPractice" },
   baseStrength: { value: "4 mol/kg", what: "of a base or a metal salt in its water where the product is to crystallise: less to boil off", source: "commonPractice" },
@@ -51,7 +51,7 @@ export const PLANNING = {
   gentle: { value: "40 °C", what: "highest for a hydrate or an ammine whose first loss is not tabulated", source: "commonPractice" },
   hot: { value: "80 °C", what: "a solution that is to crystallise, hot but not boiling", source: "commonPractice" },
   // -- excess
-  usualExcess: { value: "5 %", what: "over of the cheap reagent that washes or filters off; a plan takes it only when told", source: "commonPractice" },
+  usualExcess: { value: "5 %", what: "excess of the cheap reagent that washes or filters off; a plan takes it only where the request does", source: "commonPractice" },
   asGoodAsNone: { value: "1 %", what: "over comes from rounding to the balance", source: "commonPractice" },
   // -- yield
   handlingLoss: { value: "10 %", what: "of the theory may stay on filters and vessels before a low yield needs a reason", source: "commonPractice" },
@@ -62,7 +62,7 @@ export const PLANNING = {
   // -- recipes
   largeExcess: { value: "2", what: "times the need: more than this is worth a word", source: "commonPractice" },
   shortage: { value: "1 %", what: "short of the need is rounding", source: "commonPractice" },
-  countsAsPure: { value: "98 %", what: "and more is reckoned as pure by the trade", source: "commonPractice" },
+  countsAsPure: { value: "98 %", what: "and more is taken as pure by the trade", source: "commonPractice" },
   impossible: { value: "100.5 %", what: "of the theory and less is rounding; above it no yield can be", source: "commonPractice" },
   notDrivenOff: { value: "3 %", what: "over the theory after ignition is not done yet", source: "commonPractice" },
   tooWet: { value: "30 %", what: "of water in a sample called dry explains nothing", source: "commonPractice" },

@@ -129,7 +129,7 @@ export function ratio(whole: Composition, part: Composition): number | undefined
 /** Constants serve from 5 to 60 °C. */
 export const served = (celsius: number): number => Math.min(60, Math.max(5, celsius));
 
-/** Strongest liquor a mixture is thinned to, mol/kg: the model ends at 3. */
+/** Strongest liquor a mixture is diluted to, mol/kg: the model ends at 3. */
 const THINNED = 2.5;
 /** kg of water for a mole of product, where nobody says how much there is. */
 const USUAL = 1;

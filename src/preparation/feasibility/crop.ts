@@ -1,4 +1,4 @@
-// The crop of a liquor with several salts: boiled down until the product is about to fall, filtered hot, cooled.
+// The crop of a liquor with several salts: boiled down until the product is about to precipitate, filtered hot, cooled.
 import { molarMass, parseFormula } from "../../formula";
 import { judgePairing, type PooledIon, pairingsOf } from "../../solubility/internal";
 import type { Case } from "./case";
@@ -14,7 +14,7 @@ export interface Crop {
   readonly wanted: boolean;
 }
 
-/** What falls of some ions in some water, the most over-saturated pairing first, each taking its ions with it. */
+/** What precipitates from some ions in some water, the most over-saturated pairing first, each taking its ions with it. */
 function fall(
   c: Case,
   ions: readonly PooledIon[],
@@ -33,7 +33,7 @@ function fall(
     const { pairing } = over;
     const verdict = judgePairing(pairing, kg, at);
     const most = Math.min(...pairing.ions.map(({ ion, count }) => ion.moles / count));
-    // `judgePairing` tells what falls only where it surely does: nearer than that a little is taken
+    // `judgePairing` tells what precipitates only where it surely does: nearer than that a little is taken
     const moles = Math.min(verdict.falls ?? most * 0.1, most);
     const before = crop.get(pairing.formula);
     const whole = Math.min(
@@ -57,7 +57,7 @@ function fall(
 }
 
 /**
- * The crop of a liquor that is boiled down until the product is about to fall, filtered hot and cooled; what stays on the hot
+ * The crop of a liquor that is boiled down until the product is about to precipitate, filtered hot and cooled; what stays on the hot
  * filter where nothing comes after it.
  */
 export function cropOf(

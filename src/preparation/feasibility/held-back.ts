@@ -65,7 +65,7 @@ export function carbonDioxideReasons(wanted: Wanted, { kept, gone, differs }: Be
   ];
 }
 
-/** Why not all of it falls. */
+/** Why not all of it precipitates. */
 export function heldBack(wanted: Wanted, beaker: Beaker, share: number, keeping: "kept" | "leaves"): Reason[] {
   const { c, of } = wanted;
   const reasons: Reason[] = [];
@@ -142,8 +142,8 @@ export function besideReason({ c }: Wanted, { phase, moles }: Standing, share: n
     code: share < NOTHING ? "another-solid" : "second-solid",
     text:
       share < NOTHING
-        ? `${other} falls in place of ${c.product.species.name}: ${brief(mass)} g for one mole asked for`
-        : `${other} falls as well: ${brief(mass)} g beside ${brief(own)} g of ${c.product.species.name}, and no washing parts them`,
+        ? `${other} precipitates in place of ${c.product.species.name}: ${brief(mass)} g for one mole asked for`
+        : `${other} precipitates as well: ${brief(mass)} g beside ${brief(own)} g of ${c.product.species.name}, and no washing parts them`,
     figures: [figure(mass, "g", `${other} for one mole of product`)],
     source: "constants",
   };

@@ -134,7 +134,7 @@ function eatsWater(c: Case, metal: Put): Ruling | undefined {
   if ((IN_WATER.metals as readonly string[]).includes(symbol))
     return never({
       code: "attacks-water",
-      text: `${name} takes hydrogen from the water before it displaces ${displaced.species.name}: its hydroxide forms, and that of the other metal falls`,
+      text: `${name} takes hydrogen from the water before it displaces ${displaced.species.name}: its hydroxide forms, and that of the other metal precipitates`,
       source: IN_WATER.source,
     });
   const other = Number(COUPLES.find((r) => r.element === displaced.species.formula.symbols[0] && r.low === 0)!.volts);

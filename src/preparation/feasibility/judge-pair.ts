@@ -62,7 +62,7 @@ export function judgePair(c: Case): Ruling | undefined {
   const figures = atCold.slice(0, 4).map((one) => ({
     value: one.water * 1000,
     unit: "g",
-    label: `water below which ${one.formula} falls at ${celsius(cold)}, for one mole of ${name}`,
+    label: `water below which ${one.formula} precipitates at ${celsius(cold)}, for one mole of ${name}`,
   }));
   const told = atCold
     .slice(0, 4)
@@ -70,7 +70,7 @@ export function judgePair(c: Case): Ruling | undefined {
     .join(", ");
   const order: Reason = {
     code: "salt-pair",
-    text: `at ${celsius(cold)} the salts of this liquor begin to fall at so much water for one mole of ${name}: ${told}`,
+    text: `at ${celsius(cold)} the salts of this liquor begin to precipitate at so much water for one mole of ${name}: ${told}`,
     figures,
     source: "constants",
   };
@@ -83,7 +83,7 @@ export function judgePair(c: Case): Ruling | undefined {
       reasons: [
         {
           code: "double-salt",
-          text: `the double salt ${double.join(" or ")} falls from strong liquors of these ions; missing: its solubility`,
+          text: `the double salt ${double.join(" or ")} precipitates from strong liquors of these ions; missing: its solubility`,
           source: "commonPractice",
         },
         order,
@@ -100,7 +100,7 @@ export function judgePair(c: Case): Ruling | undefined {
         {
           ...order,
           code: "salt-pair",
-          text: `boiled down, ${name} is the first to fall at ${celsius(hot)}: filter it off hot; ${order.text}`,
+          text: `boiled down, ${name} is the first to precipitate at ${celsius(hot)}: filter it off hot; ${order.text}`,
         },
       ],
     };
@@ -108,7 +108,7 @@ export function judgePair(c: Case): Ruling | undefined {
     return {
       verdict: "goes in part",
       solids: [],
-      reasons: [{ ...order, text: `${name} and ${first.formula} fall together; ${order.text}` }],
+      reasons: [{ ...order, text: `${name} and ${first.formula} precipitate together; ${order.text}` }],
     };
   const crop = cropOf(c, ions, { hot: atHot.find((one) => one.wanted), cold: wanted }, hot, cold);
   const main = crop[0];
@@ -118,7 +118,7 @@ export function judgePair(c: Case): Ruling | undefined {
   const yields = crop.map((one) => `${brief(one.grams)} g of ${one.formula}`).join(" beside ");
   const cropped: Reason = {
     code: "salt-pair",
-    text: `boiled down until ${name} is about to fall, filtered hot and cooled to ${celsius(cold)}, one mole of it gives ${yields}`,
+    text: `boiled down until ${name} is about to precipitate, filtered hot and cooled to ${celsius(cold)}, one mole of it gives ${yields}`,
     figures: crop.map((one) => ({
       value: one.grams,
       unit: "g",

@@ -1,4 +1,4 @@
-// A product that should fall: does it, how much of it, and what else stands when the whole mixture has come to rest?
+// A product that should precipitate: does it, how much of it, and what else stands when the whole mixture has come to rest?
 import type { SolidsAllowed } from "../../aqueous";
 import type { Phase } from "../../aqueous/internal";
 import { fateOf } from "../fate";
@@ -52,7 +52,7 @@ function withoutConstant(wanted: Wanted, beakers: Beakers): Ruling {
       reasons: [
         {
           code: "missing",
-          text: `${fate.why}; no solubility product is known, so what the liquor keeps cannot be told`,
+          text: `${fate.why}; no solubility product is known, so what the liquor keeps cannot be determined`,
           source: "commonPractice",
         },
       ],
@@ -82,7 +82,7 @@ function isSure(wanted: Wanted, pot: Pot, keeping: "kept" | "leaves", phases: re
   return moved === undefined || standingOf(moved, wanted.of) < NOTHING;
 }
 
-/** The verdict on a product that should fall; undefined where its ions are not known. */
+/** The verdict on a product that should precipitate; undefined where its ions are not known. */
 export function judgePrecipitate(c: Case): Ruling | undefined {
   const of = componentsOf(c.product.species.formula);
   const pot = potOf(c);
@@ -176,7 +176,7 @@ export function judgePrecipitate(c: Case): Ruling | undefined {
         ...reasons,
         {
           code: "missing",
-          text: `missing: a surer solubility product of ${c.product.species.name}; within the doubt of the known one it may fall or not`,
+          text: `missing: a surer solubility product of ${c.product.species.name}; within the doubt of the known one it may precipitate or not`,
           source: "constants",
         },
       ],
@@ -188,7 +188,7 @@ export function judgePrecipitate(c: Case): Ruling | undefined {
   };
 }
 
-/** What is told first of a product that does not form. */
+/** What is said first of a product that does not form. */
 const DECISIVE: ReadonlySet<Reason["code"]> = /* @__PURE__ */ new Set<Reason["code"]>([
   "redissolves",
   "acid-holds-back",

@@ -15,7 +15,7 @@ const isAcid = ({ made }: Put): boolean => made.acid !== undefined;
 const falls = (one: { readonly species: Put["species"] }, { setting }: Case): boolean =>
   fateOf(one.species.formula, setting.temperature).fallsOut === true;
 
-/** A base that acid should take up, whose salt is a solid as well: it grows on the grains. */
+/** A base that acid should dissolve, whose salt is a solid as well: it grows on the grains. */
 export function coatOf(c: Case): Reason[] {
   const acid = c.put.find(isAcid);
   if (acid === undefined || !c.setting.wet) return [];
@@ -38,7 +38,7 @@ export function coatOf(c: Case): Reason[] {
   if (skin === c.product)
     reasons.push({
       code: "solid-excess",
-      text: `${base.species.name} that is left and ${skin.species.name} are both solid: no washing parts them, so nothing of it may be over`,
+      text: `${base.species.name} that is left and ${skin.species.name} are both solid: no washing parts them, so it must not be in excess`,
       source: COATING.source,
     });
   return reasons;

@@ -1,4 +1,4 @@
-// A liquor with several salts in it: its ions, and at how much water each of their pairings begins to fall.
+// A liquor with several salts in it: its ions, and at how much water each of their pairings begins to precipitate.
 import { molarMass, parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
@@ -45,7 +45,7 @@ const products = /* @__PURE__ */ remembering<number | undefined>(500);
 const lnProductOf = (pairing: Pairing, at: Temperature): number | undefined =>
   products(`${pairing.formula} ${at.value} ${at.unit}`, () => saturatedProduct(pairing, at)?.lnK);
 
-/** kg of water below which a pairing begins to fall; undefined without a figure. */
+/** kg of water below which a pairing begins to precipitate; undefined without a figure. */
 export function waterOf(pairing: Pairing, at: Temperature): number | undefined {
   const lnK = lnProductOf(pairing, at);
   if (lnK === undefined) return undefined;

@@ -42,7 +42,7 @@ export const conditions = ({ pH, water }: Beaker): Figure[] => [
 /** What stands, in words. */
 export const list = (beaker: Beaker): string =>
   beaker.solids.length === 0
-    ? "nothing falls"
+    ? "nothing precipitates"
     : beaker.solids
         .slice(0, 3)
         .map((one) => `${percent(shareOf(one, beaker))} as ${printed(one.phase)}`)

@@ -1,4 +1,4 @@
-// A ruling as it is told: its figures as quantities, made when somebody looks; those of an equilibrium with their uncertainty.
+// A ruling as it is reported: its figures as quantities, made when somebody looks; those of an equilibrium with their uncertainty.
 import { type AqueousComposition, aqueousComposition } from "../../aqueous";
 import { parseFormula } from "../../formula";
 import { lazily } from "../../foundation/lazy";

@@ -1,4 +1,4 @@
-// Which of several solids a sample is: by what it loses on ignition, by the acid it takes up, or both together, with the
+// Which of several solids a sample is: by what it loses on ignition, by the acid it neutralises, or both together, with the
 // water it may hold beside its formula. Says that it cannot tell where that is the truth.
 import type { MassFractionLike, MassLike } from "../../amount";
 import type { Formula } from "../../formula";
@@ -17,7 +17,7 @@ import { assumptionsOf, verdictOf } from "./verdict";
 /** A solid the sample may be, and what ignition leaves of it. */
 export interface IgnitionCandidate {
   readonly formula: string | Formula;
-  /** Chosen by the table and by rule unless told. */
+  /** Chosen by the table and by rule unless given. */
   readonly residue?: string | Formula | undefined;
 }
 
@@ -33,11 +33,11 @@ export interface MassLossRequest {
   readonly product?: string | Formula | undefined;
   /** What is left of all candidates that name no residue of their own. */
   readonly residue?: string | Formula | undefined;
-  /** Most water the sample may hold beside its formula; 0 % unless told. A gel dried at 100 °C holds 1 to 3 %. */
+  /** Most water the sample may hold beside its formula; 0 % unless given. A gel dried at 100 °C contains 1 to 3 %. */
   readonly adsorbedWater?: MassFractionLike | undefined;
-  /** Smallest step of the balance, for masses that carry no uncertainty; their last digit unless told. */
+  /** Smallest step of the balance, for masses that carry no uncertainty; their last digit unless given. */
   readonly readability?: MassLike | undefined;
-  /** Acid that a gram of the sample takes up, such as "18.1 ± 0.1 mmol/g"; 1 % uncertain unless told. */
+  /** Acid that a gram of the sample neutralises, such as "18.1 ± 0.1 mmol/g"; 1 % uncertain unless given. */
   readonly acidPerGram?: QuantityLike<"molality"> | undefined;
 }
 
@@ -51,7 +51,7 @@ export interface IdentityCandidate {
   readonly expectedLoss: Quantity<"mass fraction">;
   /** Loss found less loss expected, for the dry sample. */
   readonly difference: Quantity | undefined;
-  /** Acid that a gram of it takes up; undefined where it takes up none that can be told. */
+  /** Acid that a gram of it neutralises; undefined where it neutralises none that can be calculated. */
   readonly acidPerGram: Quantity | undefined;
   /** Water beside the formula that fits best, as a share of the sample, within what is allowed. */
   readonly water: Quantity<"mass fraction">;
@@ -68,8 +68,8 @@ export interface Identity {
   readonly loss: Quantity<"mass fraction"> | undefined;
   /** Best first. */
   readonly candidates: readonly IdentityCandidate[];
-  readonly verdict: "told" | "cannot tell apart" | "none fits";
-  /** The formulas that remain: one when told, several when they cannot be told apart, none when none fits. */
+  readonly verdict: "identified" | "cannot tell apart" | "none fits";
+  /** The formulas that remain: one when identified, several when they cannot be told apart, none when none fits. */
   readonly remaining: readonly string[];
   readonly text: string;
   /** What to do next to decide. */
@@ -115,7 +115,7 @@ function bestWater(tests: readonly Test[], most: number): number {
 const offBy = (test: Test | undefined, water: number): number | undefined =>
   test === undefined ? undefined : (test.value - test.dry - test.perWater * water) / test.u;
 
-/** Smallest uncertainty reckoned with, so that exact inputs still rank. */
+/** Smallest uncertainty assumed, so that exact inputs still rank. */
 const FLOOR = 1e-6;
 
 function testOf(found: Quantity, expected: Quantity, perWater: (dry: number) => number): Test {
@@ -138,12 +138,12 @@ const MASS_LOSS = {
 } as const satisfies Fields<MassLossRequest>;
 
 /**
- * Which of several solids a sample is, from its loss on ignition, from the acid it takes up, or from both.
+ * Which of several solids a sample is, from its loss on ignition, from the acid it neutralises, or from both.
  *
  * @param request - masses `before` and `after` ignition and/or `acidPerGram`; `candidates` as formulas, or the `product`
  *   that was wanted, for which the other solids of the same metal are looked up; `adsorbedWater`, the most water the
  *   sample may hold beside its formula; `readability` of the balance
- * @returns the loss with its uncertainty, candidates ranked with their residues and shares, and a verdict: told, cannot
+ * @returns the loss with its uncertainty, candidates ranked with their residues and shares, and a verdict: identified, cannot
  *   tell apart, or none fits
  * @throws {PlanError} `plan.request`, `plan.not-positive`, `plan.no-residue`, `plan.observation` when it gained mass or no
  *   test is given; codes of `quantity` and `parseFormula`

@@ -1,4 +1,4 @@
-// What ignition leaves of a solid, and how much acid a gram of it takes up.
+// What ignition leaves of a solid, and how much acid a gram of it neutralises.
 
 import { oxidationStates } from "../../equation";
 import { type Formula, molarMass, parseFormula } from "../../formula";
@@ -36,7 +36,7 @@ function afterLastStep(formula: Formula): Residue | undefined {
     : { residue: parseFormula(left.formula), condition: `above ${last.from.format({ uncertainty: "none" })}` };
 }
 
-/** The residue as told, by the table, as the oxide of the metal, as the salt without water, or as the last step of heating. */
+/** The residue as given, by the table, as the oxide of the metal, as the salt without water, or as the last step of heating. */
 export function residueOf(formula: Formula, told: Formula | undefined): Residue | undefined {
   if (told !== undefined) return { residue: told, condition: undefined };
   const row = IGNITION.find((one) => parseFormula(one.formula).hasSameComposition(formula));
@@ -57,7 +57,7 @@ export function residueOf(formula: Formula, told: Formula | undefined): Residue 
 /** Anions that acid takes: those of carbonates, hydroxides and oxides. */
 const BASES: ReadonlySet<string> = /* @__PURE__ */ new Set(["carbonate", "hydrogencarbonate", "hydroxide", "oxide"]);
 
-/** Acid that a gram of a carbonate, hydroxide or oxide takes up: the charge of its metals, one H+ for each. */
+/** Acid that a gram of a carbonate, hydroxide or oxide neutralises: the charge of its metals, one H+ for each. */
 export function acidPerGramOf(formula: Formula): Quantity | undefined {
   const key = keyElement(formula);
   if (key === undefined || !leavesOxide(formula, key) || ![...madeOf(formula).groups].every((name) => BASES.has(name)))

@@ -1,4 +1,4 @@
-// What an identity is told by: the solids a sample may be with what ignition leaves of them, the loss and the acid that were
+// What an identity is determined by: the solids a sample may be with what ignition leaves of them, the loss and the acid that were
 // found, and the loss that a formula asks for.
 import { Formula, molarMass } from "../../formula";
 import type { Fields } from "../../foundation/argument";
@@ -75,7 +75,7 @@ export function lossOf(before: Quantity, after: Quantity): Quantity {
 export function acidOf({ acidPerGram }: MassLossRequest): Quantity | undefined {
   if (acidPerGram === undefined) return undefined;
   const given = expectDimension(acidPerGram, "molality", "acidPerGram").to("mmol/g");
-  const naming = { symbol: "n(H⁺)/m", label: "acid taken up by a gram" };
+  const naming = { symbol: "n(H⁺)/m", label: "acid neutralised by a gram" };
   if (!given.isPositive()) throw new PlanError("plan.not-positive", `acidPerGram must be above zero, not ${given}`);
   if (given.standardUncertainty !== undefined) return given.named(naming);
   const value = given.value.toString();

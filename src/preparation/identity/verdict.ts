@@ -1,16 +1,16 @@
-// What a set of judged candidates allows to say: told, cannot be told apart, or none fits, and what would decide.
+// What a set of judged candidates allows to say: identified, cannot be told apart, or none fits, and what would decide.
 import type { Quantity } from "../../quantity";
 import { lessThanAll, planned } from "../exact";
 import type { Identity, IdentityCandidate } from "./identity";
 
 /** Two candidates are told apart when the better one holds this share. */
-const TOLD = 0.95;
+const IDENTIFIED = 0.95;
 export function verdictOf(
   candidates: readonly IdentityCandidate[],
   loss: Quantity | undefined,
   titrated: boolean,
 ): Pick<Identity, "verdict" | "remaining" | "text" | "next"> {
-  const shown = loss === undefined ? "the acid taken up" : `a loss of ${loss.format({ significant: 4 })}`;
+  const shown = loss === undefined ? "the acid neutralised" : `a loss of ${loss.format({ significant: 4 })}`;
   const fitting = candidates.filter((c) => c.fits);
   const best = candidates[0]!;
   if (fitting.length === 0) {
@@ -22,10 +22,10 @@ export function verdictOf(
       next: "dry at 100 to 105 °C to constant mass first, then ignite again to constant mass",
     };
   }
-  if (fitting.length === 1 || (best.fits && best.share >= TOLD)) {
+  if (fitting.length === 1 || (best.fits && best.share >= IDENTIFIED)) {
     const wet = best.water.compare("0.05 %") > 0 ? ` with ${best.water.format({ significant: 2 })} of water` : "";
     return {
-      verdict: "told",
+      verdict: "identified",
       remaining: [best.formula],
       text: `${shown} is that of ${best.formula}${wet}`,
       next:
@@ -61,7 +61,7 @@ function neededWater(candidates: readonly IdentityCandidate[], loss: Quantity | 
     if (!difference!.isPositive()) return [];
     const water = difference!.dividedBy(lessThanAll(expectedLoss)).to("%");
     if (water.compare(planned("tooWet")) > 0) return [];
-    return [`${formula} if it held ${water.format({ significant: 2, uncertainty: "none" })} of water`];
+    return [`${formula} if it contained ${water.format({ significant: 2, uncertainty: "none" })} of water`];
   });
   return wet.length === 0 ? "" : `it would be ${wet.join(", or ")}`;
 }
@@ -73,7 +73,7 @@ export function assumptionsOf(candidates: readonly IdentityCandidate[], allowed:
   );
   return [
     ...residues,
-    `the sample holds ${allowed.isZero() ? "no water" : `at most ${allowed} of water`} beside its formula`,
+    `the sample contains ${allowed.isZero() ? "no water" : `at most ${allowed} of water`} beside its formula`,
     "all candidates are equally likely beforehand",
   ];
 }

@@ -37,7 +37,7 @@ export type Look = Pick<
 /** Cautions of which part of the work a step carries. */
 export type Care = "weighing" | "dissolving" | "mixing" | "heating" | "isolating" | "drying" | undefined;
 
-/** How a step is told. */
+/** How a step is worded. */
 export interface Telling {
   readonly say: (look: Look) => string;
   readonly materials?: readonly string[];
@@ -49,7 +49,7 @@ export interface Telling {
   readonly care?: Care;
 }
 
-/** A step done and told. */
+/** A step done and worded. */
 export interface Draft extends Done, Telling {
   readonly vessel: string;
 }

@@ -84,7 +84,7 @@ export function isolateCrystals(bench: Bench): void {
       target: done.after.mass,
       amounts: [more],
       say: () =>
-        `Add ${water(more)}, hot, until the contents weigh ${grams(done.after.mass)}: with less the crystals would take up the liquor.`,
+        `Add ${water(more)}, hot, until the contents weigh ${grams(done.after.mass)}: with less the crystals would hold all the liquor.`,
     });
   }
   if (beside.length > 0) filterHot(bench, hot);

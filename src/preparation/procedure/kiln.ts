@@ -16,7 +16,7 @@ import { mainReaction } from "./reactions";
 import { weighAll } from "./weighing";
 import { celsius, grams } from "./words";
 
-/** Oxides that take up water and carbon dioxide from the air. */
+/** Oxides that absorb water and carbon dioxide from the air. */
 const SLAKES = new Set(["CaO", "OSr", "BaO", "Na2O", "K2O", "Li2O", "MgO"]);
 
 /** Where the product is reached, and where heat goes on to the next solid. */
@@ -52,7 +52,7 @@ export function kiln(bench: Bench): void {
       amounts: [bench.frame.portions[i]!],
       from: name,
       say: () =>
-        `Spread the ${name} in a crucible or tray, no more than half full (two thirds if it does not froth); weigh the empty vessel first.`,
+        `Spread the ${name} in a crucible or tray, no more than half full (two thirds if it does not foam); weigh the empty vessel first.`,
     });
   });
   putTheRest(bench);

@@ -35,7 +35,7 @@ export type ProcedureKind = (typeof PROCEDURES)[number];
 /** The kind, and how the work goes. */
 export interface Procedure {
   readonly kind: ProcedureKind;
-  /** Told in the request, or read from the equation. */
+  /** Given in the request, or read from the equation. */
   readonly basis: "as asked for" | "from the equation";
   /** What to do with the product before it is filtered, where there is something to say. */
   readonly digestion: string | undefined;
@@ -43,7 +43,7 @@ export interface Procedure {
 
 export const isMetal = (formula: Formula): boolean => formula.symbols.length === 1 && !isNonmetal(formula.symbols[0]!);
 
-/** Oxides, hydroxides and carbonates: what an acid takes up. */
+/** Oxides, hydroxides and carbonates: what an acid dissolves. */
 export function isBase(formula: Formula): boolean {
   const { symbols } = formula;
   const metal = symbols.some((s) => !isNonmetal(s));

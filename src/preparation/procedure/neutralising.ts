@@ -22,7 +22,7 @@ export function hydronsTakenBy(form: Formula): number {
   return anions.reduce((n, { formula, count }) => n + (taking[formula] ?? 0) * count, 0);
 }
 
-/** The material that takes up acid, if the plan has one. */
+/** The material that consumes acid, if the plan has one. */
 export const baseAmong = (materials: readonly Material[]): Material | undefined =>
   materials.find(({ form }) => hydronsTakenBy(form) > 0);
 

@@ -1,4 +1,4 @@
-// The part each material plays, told from what it is made of and what the product is: never from the order of the request.
+// The part each material plays, read from what it is made of and what the product is: never from the order of the request.
 
 import { redoxAnalysis } from "../../equation";
 import type { Formula } from "../../formula";

@@ -6,7 +6,7 @@ import { expectDimension } from "../../quantity/internal";
 import { formulasLike, keyElement } from "../candidates";
 import { lessThanAll, planned } from "../exact";
 import { nameOfFormula } from "../species";
-import type { Recipe, RecipeFinding, Reckoned } from "./recipe";
+import type { Recipe, RecipeFigures, RecipeFinding } from "./recipe";
 import { near, ratioOf, shown } from "./words";
 
 /** Mass fraction of an element or a group of elements in a formula. */
@@ -26,7 +26,7 @@ export function partOf(text: string, formula: Formula): Quantity {
 /** Mass fractions found that differ by more than this share of themselves do not fit. */
 const ANALYSIS_FITS = 0.02;
 
-export function analysis(recipe: Recipe, { read, yields }: Reckoned): RecipeFinding[] {
+export function analysis(recipe: Recipe, { read, yields }: RecipeFigures): RecipeFinding[] {
   const { waters, parts, ignition } = recipe.analysis ?? {};
   const { formula, name } = read.product;
   const findings: RecipeFinding[] = [];
@@ -40,7 +40,7 @@ export function analysis(recipe: Recipe, { read, yields }: Reckoned): RecipeFind
       const corrected =
         first === undefined
           ? ""
-          : `: ${shown(first.mass, 4)} holds ${shown(first.mass.times(share).to("g"))} of ${name}, ${shown(first.percentYield.times(share), 2)} instead of ${shown(first.percentYield, 2)}`;
+          : `: ${shown(first.mass, 4)} contains ${shown(first.mass.times(share).to("g"))} of ${name}, ${shown(first.percentYield.times(share), 2)} instead of ${shown(first.percentYield, 2)}`;
       findings.push({
         code: "recipe.damp",
         text: `${waters} waters were found where ${name} has ${own}: weighed damp${corrected}`,
@@ -111,7 +111,7 @@ function lastDigit(text: string): string {
 }
 
 /** A residue that fits the formula neither dry nor pure. */
-export function massLoss({ read, theoreticalYield, yields }: Reckoned): RecipeFinding[] {
+export function massLoss({ read, theoreticalYield, yields }: RecipeFigures): RecipeFinding[] {
   const start = read.materials[0];
   if (read.reactants.length !== 1 || start?.portion === undefined || theoreticalYield === undefined) return [];
   const y = yields.find((one) => one.given === "mass");
@@ -121,7 +121,7 @@ export function massLoss({ read, theoreticalYield, yields }: Reckoned): RecipeFi
   if (share.compare(planned("notDrivenOff")) <= 0 && share.compare(planned("handlingLoss").negated()) >= 0) return [];
   const loss = (after: Quantity): Quantity => start.portion!.minus(after).dividedBy(start.portion!).to("%");
   const dry = y.mass.dividedBy(theoreticalYield);
-  const wet = dry.compare("1") < 0 ? `, unless it held ${shown(lessThanAll(dry).to("%"), 2)} of water` : "";
+  const wet = dry.compare("1") < 0 ? `, unless it contained ${shown(lessThanAll(dry).to("%"), 2)} of water` : "";
   const written = start.given.writtenAs;
   const asWritten =
     written === undefined || keyElement(read.product.formula) === undefined

@@ -1,11 +1,11 @@
-// What in a recipe must not meet, and what it makes that is never made: a recipe is printed already, so it is told, not stopped.
+// What in a recipe must not meet, and what it makes that is never made: a recipe is printed already, so it is reported, not stopped.
 import { type Judged, judge } from "../safety/combinations";
 import type { ReadRecipe } from "./read";
 import type { Recipe, RecipeFinding } from "./recipe";
 
 const formsOf = ({ form }: Recipe["materials"][number]): string => (typeof form === "string" ? form : form[0]!);
 
-/** The first step as its materials say, and the later ones as their equations do, whose strengths nobody told. */
+/** The first step as its materials say, and the later ones as their equations do, whose strengths nobody stated. */
 function stepsOf(recipe: Recipe, read: ReadRecipe): Judged[] {
   const { materials, reactants, products, product, wet, later } = read;
   const first = judge({

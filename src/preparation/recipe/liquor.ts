@@ -10,13 +10,13 @@ import { VARIABLE_WATER } from "../data/products";
 import { asMassOfWater, asVolumeOfWater } from "../exact";
 import { fateInRoom } from "../fate";
 import { kindOfCake } from "../isolation";
-import type { Recipe, RecipeFinding, Reckoned } from "./recipe";
+import type { Recipe, RecipeFigures, RecipeFinding } from "./recipe";
 import { shown } from "./words";
 
 const ROOM = PLANNING.temperature.value;
 
 /** What stays in the water, or comes out with the product. */
-export function liquorFindings(recipe: Recipe, { read, account, theoreticalYield }: Reckoned): RecipeFinding[] {
+export function liquorFindings(recipe: Recipe, { read, account, theoreticalYield }: RecipeFigures): RecipeFinding[] {
   const findings: RecipeFinding[] = [];
   const { formula, name } = read.product;
   const fate = fateInRoom(formula);
@@ -24,7 +24,7 @@ export function liquorFindings(recipe: Recipe, { read, account, theoreticalYield
     findings.push({ code, text, material: undefined, figure });
   };
   if (recipe.isolation === "precipitate" && fate.fallsOut === false)
-    add("recipe.product-dissolves", `${name} is said to come down, but ${fate.why}`, fate.perHundredGramsWater);
+    add("recipe.product-dissolves", `${name} is said to precipitate, but ${fate.why}`, fate.perHundredGramsWater);
   const water = read.water[0];
   if (water !== undefined && theoreticalYield !== undefined && fate.fallsOut === false) {
     const kept = attempt(() => lossToLiquor({ formula, water: asMassOfWater(water), temperature: ROOM }));
@@ -64,7 +64,7 @@ export function liquorFindings(recipe: Recipe, { read, account, theoreticalYield
     for (const s of over)
       add(
         "recipe.filtrate-impure",
-        `${name} left by boiling down holds what is over of ${s.material} (${shown(s.excess, 2)}), and what dissolves of any precipitate`,
+        `${name} left by boiling down contains the excess of ${s.material} (${shown(s.excess, 2)}), and what dissolves of any precipitate`,
         s.excess,
       );
   }
@@ -74,7 +74,7 @@ export function liquorFindings(recipe: Recipe, { read, account, theoreticalYield
     const [low, high] = [variable.from, variable.to].map((n) => molarMass("H2O").times(n).dividedBy(M).to("%"));
     add(
       "recipe.variable-water",
-      `${name} as it dries holds ${variable.from} to ${variable.to} H₂O: ${shown(low!, 2)} to ${shown(high!, 2)} more than the anhydrous theory`,
+      `${name} as it dries contains ${variable.from} to ${variable.to} H₂O: ${shown(low!, 2)} to ${shown(high!, 2)} more than the anhydrous theory`,
       high,
     );
   }

@@ -1,4 +1,4 @@
-// What the amounts of a recipe say: what is short, what is far over, which form was meant, what the carbonate of the shop
+// What the amounts of a recipe say: what is short, what is in large excess, which form was meant, what the carbonate of the shop
 // really is.
 
 import { molarMass, parseFormula } from "../../formula";
@@ -16,10 +16,10 @@ import { planned } from "../exact";
 import { fateInRoom } from "../fate";
 import { nameOfFormula, type Species, sameCore } from "../species";
 import type { ReadMaterial } from "./read";
-import type { RecipeFinding, Reckoned } from "./recipe";
+import type { RecipeFigures, RecipeFinding } from "./recipe";
 import { shown } from "./words";
 
-function precipitantShort({ read, account }: Reckoned): RecipeFinding[] {
+function precipitantShort({ read, account }: RecipeFigures): RecipeFinding[] {
   const key = keyElement(read.product.formula);
   if (account === undefined || key === undefined) return [];
   if (fateInRoom(read.product.formula).fallsOut !== true) return [];
@@ -43,7 +43,7 @@ function precipitantShort({ read, account }: Reckoned): RecipeFinding[] {
   ];
 }
 
-function excessOf({ read, account, theoreticalYield }: Reckoned): RecipeFinding[] {
+function excessOf({ read, account, theoreticalYield }: RecipeFigures): RecipeFinding[] {
   if (account === undefined) return [];
   return account.supplied.flatMap((supplied): RecipeFinding[] => {
     const { given } = read.materials.find((m) => m.name === supplied.material)!;
@@ -64,14 +64,14 @@ function excessOf({ read, account, theoreticalYield }: Reckoned): RecipeFinding[
     return [
       {
         code: "recipe.large-excess",
-        text: `${supplied.material} is ${shown(times)} times the need: what is over stays in the liquor, in the product or in the air`,
+        text: `${supplied.material} is ${shown(times)} times the need: the excess stays in the liquor, in the product or in the air`,
         ...figure,
       },
     ];
   });
 }
 
-/** How far what is over is over, for one choice of forms: 0 is exactly stoichiometric. */
+/** How large the excess is, for one choice of forms: 0 is exactly stoichiometric. */
 function misfit(choice: ReadonlyMap<ReadMaterial, Quantity>): { worst: number; times: Map<ReadMaterial, Quantity> } {
   const extents = [...choice].map(([m, n]) => n.dividedBy(m.material.species.coefficient));
   const smallest = extents.reduce((a, b) => (b.compare(a) < 0 ? b : a));
@@ -81,7 +81,7 @@ function misfit(choice: ReadonlyMap<ReadMaterial, Quantity>): { worst: number; t
 }
 
 /** Materials whose form the recipe leaves open: what each reading would make of the ratios. */
-function openForms({ read, account }: Reckoned): RecipeFinding[] {
+function openForms({ read, account }: RecipeFigures): RecipeFinding[] {
   const counted = read.materials.filter((m) => m.amount !== undefined && m.given.inExcess !== true);
   return read.materials.flatMap((m): RecipeFinding[] => {
     if (m.readings.length < 2) return [];
@@ -115,7 +115,7 @@ function openForms({ read, account }: Reckoned): RecipeFinding[] {
 /** Logarithm of the ratio by which one reading must be nearer to stoichiometric than the next: a quarter. */
 const CLEARLY_BETTER = Math.log(1.25);
 
-function otherCopies({ read, account }: Reckoned): RecipeFinding[] {
+function otherCopies({ read, account }: RecipeFigures): RecipeFinding[] {
   const waters = read.water.length < 2 ? [] : [...read.water];
   const ofWater: RecipeFinding[] =
     waters.length === 0
@@ -148,7 +148,7 @@ function otherCopies({ read, account }: Reckoned): RecipeFinding[] {
 }
 
 /** Shop goods counted as pure though the trade sells them with less. */
-function assayNotCounted({ read }: Reckoned): RecipeFinding[] {
+function assayNotCounted({ read }: RecipeFigures): RecipeFinding[] {
   return read.materials.flatMap((m): RecipeFinding[] => {
     const { name, assay, strength } = m.given;
     if (name === undefined || assay !== undefined || strength !== undefined) return [];
@@ -162,7 +162,7 @@ function assayNotCounted({ read }: Reckoned): RecipeFinding[] {
     return [
       {
         code: "recipe.assay-not-counted",
-        text: `${name} is counted as pure; it usually holds ${lower} to ${upper} of ${m.material.formName}, so the true theory is lower and the yield higher`,
+        text: `${name} is counted as pure; it usually contains ${lower} to ${upper} of ${m.material.formName}, so the true theory is lower and the yield higher`,
         material: m.name,
         figure: quantity(upper as "97 %"),
       },
@@ -186,7 +186,7 @@ const verdictOf = (metal: string, precipitant: CarbonatePrecipitant) => {
 };
 
 /** Carbonates of the shop that are written as normal ones and are basic. */
-function basicInTheShop({ read, account }: Reckoned): RecipeFinding[] {
+function basicInTheShop({ read, account }: RecipeFigures): RecipeFinding[] {
   return read.materials.flatMap((m): RecipeFinding[] => {
     const written = m.given.writtenAs ?? m.material.form.toString();
     const metal = normalCarbonate(written);
@@ -205,7 +205,7 @@ function basicInTheShop({ read, account }: Reckoned): RecipeFinding[] {
     return [
       {
         code: "recipe.carbonate-is-basic",
-        text: `${start}; ${m.portion} then takes up ${shown(metals.times(2n).to("mmol"))} of H⁺, ${shown(times)} times the need: ${verb}`,
+        text: `${start}; ${m.portion} then consumes ${shown(metals.times(2n).to("mmol"))} of H⁺, ${shown(times)} times the need: ${verb}`,
         material: m.name,
         figure: times,
       },
@@ -218,7 +218,7 @@ const BICARBONATES = /HCO3/;
 const CARBONATES = /^(Na|K|\(?NH4\)?)2CO3$/;
 
 /** A normal carbonate that this precipitant gives and the other kind does not, or that this one does not give. */
-function turnsBasic({ read }: Reckoned): RecipeFinding[] {
+function turnsBasic({ read }: RecipeFigures): RecipeFinding[] {
   const metal = normalCarbonate(read.product.formula.toString());
   const precipitant = read.reactants.map((s) => anhydrousOf(isWater(s.formula) ? "NaCl" : s.formula).toString());
   const kind: CarbonatePrecipitant | undefined = precipitant.some((t) => BICARBONATES.test(t))
@@ -232,19 +232,19 @@ function turnsBasic({ read }: Reckoned): RecipeFinding[] {
   if (here === undefined || there === undefined || (here.verdict === "normal" && there.verdict === "normal")) return [];
   const words =
     here.verdict === "normal"
-      ? `${metal}CO3 comes down with ${kind}; with ${kind === "soda" ? "bicarbonate" : "plain soda"} the basic carbonate ${there.expected[0]} would`
+      ? `${metal}CO3 precipitates with ${kind}; with ${kind === "soda" ? "bicarbonate" : "plain soda"} the basic carbonate ${there.expected[0]} would`
       : `${kind} does not give ${metal}CO3 but ${here.expected[0]}`;
   return [{ code: "recipe.carbonate-turns-basic", text: words, material: undefined, figure: here.index }];
 }
 
-export function ratioFindings(reckoned: Reckoned): RecipeFinding[] {
+export function ratioFindings(figures: RecipeFigures): RecipeFinding[] {
   return [
-    ...precipitantShort(reckoned),
-    ...excessOf(reckoned),
-    ...openForms(reckoned),
-    ...otherCopies(reckoned),
-    ...assayNotCounted(reckoned),
-    ...basicInTheShop(reckoned),
-    ...turnsBasic(reckoned),
+    ...precipitantShort(figures),
+    ...excessOf(figures),
+    ...openForms(figures),
+    ...otherCopies(figures),
+    ...assayNotCounted(figures),
+    ...basicInTheShop(figures),
+    ...turnsBasic(figures),
   ];
 }

@@ -1,5 +1,5 @@
 // Reading a recipe: equations, the product and the way to it, materials with their readings, amounts in the units of the
-// book. A unit that stands for two sizes is told and both are reckoned; nothing is guessed.
+// book. A unit that stands for two sizes is reported and both are calculated; nothing is guessed.
 
 import { type BalancedEquation, balance } from "../../equation";
 import { type Formula, parseFormula } from "../../formula";
@@ -21,10 +21,10 @@ export interface ReadMaterial {
   readonly given: RecipeMaterial;
   readonly name: string;
   readonly material: Material;
-  /** Mass, volume or amount as given; undefined where the recipe gives none that can be reckoned with. */
+  /** Mass, volume or amount as given; undefined where the recipe gives none that can be used. */
   readonly portion: Quantity | undefined;
   readonly amount: Quantity | undefined;
-  /** Every form it may be, the one reckoned with first. */
+  /** Every form it may be, the one calculated with first. */
   readonly readings: readonly { readonly material: Material; readonly amount: Quantity | undefined }[];
   /** Amounts other copies print. */
   readonly otherAmounts: readonly { readonly text: string; readonly amount: Quantity }[];
@@ -91,7 +91,7 @@ function routeTo(
   const last = speciesOf(equations.at(-1)!.products);
   const product = last.find((s) => s.formula.hasSameComposition(wanted));
   if (product === undefined) {
-    throw new PlanError("plan.no-such-product", `${wanted} is no product of ${equations.at(-1)}`, {
+    throw new PlanError("plan.no-such-product", `${wanted} is not a product of ${equations.at(-1)}`, {
       hint: `the products are ${last.map((s) => s.formula.toString()).join(", ")}`,
     });
   }
@@ -127,7 +127,7 @@ interface Notes {
   readonly unknown: string[];
 }
 
-/** Amount of substance in what the recipe gives; undefined with a note where it cannot be told. */
+/** Amount of substance in what the recipe gives; undefined with a note where it cannot be determined. */
 function amountIn(material: Material, portion: Quantity, notes: Notes): Quantity | undefined {
   const { name } = material.shelf;
   const symbol = { mass: `m(${name})`, volume: `V(${name})` }[portion.dimension as "mass"] ?? `n(${name})`;
@@ -172,7 +172,7 @@ function readOne(given: RecipeMaterial, reactants: readonly Species[], notes: No
       const holds = weighed.format({ significant: 3, uncertainty: "none" });
       notes.findings.push({
         code: "recipe.amount-impossible",
-        text: `${name}: ${portion} holds at most ${holds}, the recipe reckons with ${stated}`,
+        text: `${name}: ${portion} contains at most ${holds}, the recipe counts on ${stated}`,
         material: name,
         figure: share,
       });
@@ -183,7 +183,7 @@ function readOne(given: RecipeMaterial, reactants: readonly Species[], notes: No
     name,
     material: readings[0]!,
     portion,
-    // What the recipe reckons with counts where it says so and the two are apart: pellets hold water.
+    // What the recipe counts on is used where it says so and the two are apart: pellets hold water.
     amount: stated !== undefined && weighed !== undefined && !isNear(stated, weighed) ? stated : (weighed ?? stated),
     readings: readings.map((material) => ({
       material,

@@ -19,15 +19,15 @@ import { yieldFindings } from "./yields";
 
 /** One material as the recipe names it. */
 export interface RecipeMaterial {
-  /** What the recipe calls it; its form unless told. */
+  /** What the recipe calls it; its form unless given. */
   readonly name?: string | undefined;
-  /** What it is, crystal water included. A recipe that does not say which: list the readings; the first is reckoned with. */
+  /** What it is, crystal water included. A recipe that does not say which: list the readings; the first is used. */
   readonly form: string | readonly string[];
   /** The formula the recipe writes, where it is not what is really in the jar. */
   readonly writtenAs?: string | undefined;
   /**
    * Mass, volume or amount, units of old books included ("16 oz", "2 pint"). Copies that disagree: list the readings; the
-   * first is reckoned with. Left out: as much as it takes.
+   * first is used. Left out: as much as it takes.
    */
   readonly amount?: string | Quantity | readonly string[] | undefined;
   readonly strength?: ShelfMaterial["strength"];
@@ -35,7 +35,7 @@ export interface RecipeMaterial {
   readonly density?: ShelfMaterial["density"];
   /** Amount of substance the recipe states beside the mass. */
   readonly statedAmount?: QuantityLike<"amount of substance"> | undefined;
-  /** In excess on purpose, or of a strength only assumed: not reckoned as what runs out. */
+  /** In excess on purpose, or of a strength only assumed: never the limiting reagent. */
   readonly inExcess?: boolean | undefined;
   /** Takes no part in the equation: a solvent, alcohol to bring the product down. */
   readonly aside?: boolean | undefined;
@@ -47,7 +47,7 @@ export interface Recipe {
   /** The equation; or one for each step, where the product of one is used up in the next. */
   readonly equation: string | readonly string[];
   readonly product: string;
-  /** Forms the product may have been weighed in, where the recipe does not say; the first is reckoned with. */
+  /** Forms the product may have been weighed in, where the recipe does not say; the first is used. */
   readonly productForms?: readonly string[] | undefined;
   readonly materials: readonly RecipeMaterial[];
   /** Water the product is finally in contact with; copies that disagree as a list. */
@@ -122,7 +122,7 @@ export interface RecipeFinding {
   readonly figure: Quantity | undefined;
 }
 
-/** A gas that comes off or is taken up, at 25 °C and 101.325 kPa. */
+/** A gas that is given off or absorbed, at 25 °C and 101.325 kPa. */
 export interface RecipeGas {
   readonly formula: string;
   readonly amount: Quantity<"amount of substance">;
@@ -155,12 +155,12 @@ export interface RecipeCheck {
   readonly byProducts: readonly Formed[];
   readonly yields: readonly RecipeYield[];
   readonly findings: readonly RecipeFinding[];
-  /** What could not be reckoned, and what is missing for it. */
+  /** What could not be calculated, and what is missing for it. */
   readonly unknown: readonly string[];
 }
 
 /** What the findings are made from. */
-export interface Reckoned {
+export interface RecipeFigures {
   readonly read: ReadRecipe;
   readonly account: Account | undefined;
   readonly theoreticalYield: Quantity | undefined;
@@ -242,7 +242,7 @@ export function checkRecipe(given: Recipe): RecipeCheck {
           label: `theoretical yield of ${read.product.name}`,
         });
   const yields = yieldsOf(read, theoreticalYield);
-  const reckoned: Reckoned = { read, account, theoreticalYield, yields };
+  const figures: RecipeFigures = { read, account, theoreticalYield, yields };
   const formed = account?.formed ?? [];
   const gas = (formula: (typeof read.products)[number]["formula"]): boolean => isGas(formula, read.wet);
   const isProduct = (i: number): boolean => read.products[i] === read.product;
@@ -268,8 +268,8 @@ export function checkRecipe(given: Recipe): RecipeCheck {
     findings: [
       ...dangerFindings(recipe, read),
       ...read.findings,
-      ...ratioFindings(reckoned),
-      ...yieldFindings(recipe, reckoned),
+      ...ratioFindings(figures),
+      ...yieldFindings(recipe, figures),
     ],
     unknown: [
       ...read.unknown,

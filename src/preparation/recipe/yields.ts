@@ -11,14 +11,14 @@ import { fateInRoom } from "../fate";
 import { nameOfFormula } from "../species";
 import { analysis, massLoss, partOf } from "./analysis";
 import { liquorFindings } from "./liquor";
-import type { Recipe, RecipeFinding, Reckoned } from "./recipe";
+import type { Recipe, RecipeFigures, RecipeFinding } from "./recipe";
 import { near, ratioOf, shown } from "./words";
 
 /** Two ratios nearer than this are taken for the same. */
 const SAME_RATIO = 0.02;
 
 /** Other forms the limiting material may have had: the readings of the recipe, the salt without water, and what is sold. */
-function otherForms({ read, account }: Reckoned): { material: string; form: Formula; other: Formula }[] {
+function otherForms({ read, account }: RecipeFigures): { material: string; form: Formula; other: Formula }[] {
   const m = read.materials.find((one) => one.name === account?.limiting);
   if (m === undefined || isWater(m.material.form)) return [];
   const { form } = m.material;
@@ -34,9 +34,9 @@ function otherForms({ read, account }: Reckoned): { material: string; form: Form
     .map((other) => ({ material: m.name, form, other }));
 }
 
-/** A hydrate taken for another that would turn the ratio of found to reckoned into one. */
-function mixUp(reckoned: Reckoned, ratio: number, what: string): RecipeFinding[] {
-  return otherForms(reckoned).flatMap(({ material, form, other }): RecipeFinding[] => {
+/** A hydrate taken for another that would turn the ratio of found to calculated into one. */
+function mixUp(figures: RecipeFigures, ratio: number, what: string): RecipeFinding[] {
+  return otherForms(figures).flatMap(({ material, form, other }): RecipeFinding[] => {
     const factor = molarMass(form).dividedBy(molarMass(other));
     if (!near(ratio, ratioOf(factor), SAME_RATIO)) return [];
     return [
@@ -58,23 +58,23 @@ function surelyAbove(q: Quantity, limit: Quantity): boolean {
 }
 
 /** Mass of all that goes in; undefined where a reactant has no mass of its own: water at will, the air, a solution. */
-function massIn({ read, account }: Reckoned): Quantity | undefined {
+function massIn({ read, account }: RecipeFigures): Quantity | undefined {
   const portions = read.materials.flatMap(({ portion }) => (portion?.dimension === "mass" ? [portion] : []));
   const all = account !== undefined && account.taken.length === 0 && portions.length === read.materials.length;
   return all && portions.length > 0 ? sum(portions) : undefined;
 }
 
 /** What a mass of product means that is more than went in. */
-function beyondMassIn(reckoned: Reckoned, mass: Quantity): string {
-  const whole = massIn(reckoned);
+function beyondMassIn(figures: RecipeFigures, mass: Quantity): string {
+  const whole = massIn(figures);
   return whole !== undefined && mass.compare(whole) > 0 ? `, more than the ${shown(whole.to("g"))} that go in` : "";
 }
 
-function impossible(recipe: Recipe, reckoned: Reckoned): RecipeFinding[] {
+function impossible(recipe: Recipe, calculated: RecipeFigures): RecipeFinding[] {
   // a stated percentage stands for itself where no product is given that it could be held against
-  const alone = reckoned.yields.length === 0 ? recipe.stated?.percentYield : undefined;
+  const alone = calculated.yields.length === 0 ? recipe.stated?.percentYield : undefined;
   const yields = [
-    ...reckoned.yields.map(({ percentYield }) => percentYield),
+    ...calculated.yields.map(({ percentYield }) => percentYield),
     ...(alone === undefined ? [] : [expectDimension(alone, "mass fraction", "stated percent yield")]),
   ];
   const over = yields.filter((percent) => surelyAbove(percent, planned("impossible")));
@@ -88,26 +88,26 @@ function impossible(recipe: Recipe, reckoned: Reckoned): RecipeFinding[] {
       material: undefined,
       figure: first,
     },
-    ...mixUp(reckoned, ratioOf(first), "the yield"),
+    ...mixUp(calculated, ratioOf(first), "the yield"),
   ];
 }
 
 /** A crop from a liquor that weighs what the sum says to a thousandth is the sum. */
-function exactlyTheory({ read, yields }: Reckoned): RecipeFinding[] {
+function exactlyTheory({ read, yields }: RecipeFigures): RecipeFinding[] {
   if (!read.wet || fateInRoom(read.product.formula).fallsOut !== false) return [];
   return yields
     .filter((y) => y.given === "mass" && near(ratioOf(y.percentYield), 1, 0.001))
     .map((y) => ({
       code: "recipe.yield-is-theory",
-      text: `${shown(y.percentYield, 4)} of theory from a liquor that keeps some: a figure reckoned, not a crop weighed`,
+      text: `${shown(y.percentYield, 4)} of theory from a liquor that keeps some: a calculated figure, not a crop weighed`,
       material: undefined,
       figure: y.percentYield,
     }));
 }
 
-function statedYield(recipe: Recipe, reckoned: Reckoned): RecipeFinding[] {
+function statedYield(recipe: Recipe, figures: RecipeFigures): RecipeFinding[] {
   const text = recipe.stated?.percentYield;
-  const found = reckoned.yields.find((y) => y.given === "mass");
+  const found = figures.yields.find((y) => y.given === "mass");
   if (text === undefined || found === undefined) return [];
   const stated = expectDimension(text, "mass fraction", "stated percent yield");
   const findings: RecipeFinding[] = [];
@@ -120,11 +120,11 @@ function statedYield(recipe: Recipe, reckoned: Reckoned): RecipeFinding[] {
       figure: found.percentYield,
     });
     // A percent yield is stated too low by the factor that the theory behind it is too high.
-    findings.push(...mixUp(reckoned, 1 / ratio, "the stated yield"));
+    findings.push(...mixUp(figures, 1 / ratio, "the stated yield"));
   }
   const forms = (recipe.productForms ?? []).map((form) => parseFormula(form));
   if (forms.length > 1) {
-    const M = molarMass(reckoned.read.product.formula);
+    const M = molarMass(figures.read.product.formula);
     const list = forms.map((form) => {
       const percent = found.percentYield.times(M).dividedBy(molarMass(form)).to("%");
       return `${shown(percent)} as ${nameOfFormula(form)}`;
@@ -139,9 +139,9 @@ function statedYield(recipe: Recipe, reckoned: Reckoned): RecipeFinding[] {
   return findings;
 }
 
-function statedTheory(recipe: Recipe, reckoned: Reckoned): RecipeFinding[] {
+function statedTheory(recipe: Recipe, figures: RecipeFigures): RecipeFinding[] {
   const { stated } = recipe;
-  const { theoreticalYield } = reckoned;
+  const { theoreticalYield } = figures;
   if (stated?.theory === undefined || theoreticalYield === undefined) return [];
   const theory = expectDimension(stated.theory, "mass", "stated theory");
   const ratio = ratioOf(theory.dividedBy(theoreticalYield));
@@ -149,19 +149,19 @@ function statedTheory(recipe: Recipe, reckoned: Reckoned): RecipeFinding[] {
   return [
     {
       code: "recipe.stated-yield-differs",
-      text: `a theory of ${theory} is stated${beyondMassIn(reckoned, theory)}, it is ${shown(theoreticalYield)}`,
+      text: `a theory of ${theory} is stated${beyondMassIn(figures, theory)}, it is ${shown(theoreticalYield)}`,
       material: undefined,
       figure: theoreticalYield,
     },
-    ...mixUp(reckoned, ratio, "the stated theory"),
+    ...mixUp(figures, ratio, "the stated theory"),
   ];
 }
 
 /** Most waters looked for when a stated molar mass belongs to another hydrate. */
 const MOST_WATERS = 24;
 
-function molarMasses(recipe: Recipe, reckoned: Reckoned): RecipeFinding[] {
-  const { read, account, theoreticalYield } = reckoned;
+function molarMasses(recipe: Recipe, figures: RecipeFigures): RecipeFinding[] {
+  const { read, account, theoreticalYield } = figures;
   return (recipe.stated?.molarMasses ?? []).flatMap(({ of, value }): RecipeFinding[] => {
     const formula = parseFormula(of);
     const M = molarMass(formula);
@@ -181,7 +181,7 @@ function molarMasses(recipe: Recipe, reckoned: Reckoned): RecipeFinding[] {
     const promised = setsTheory ? theoreticalYield?.times(M).dividedBy(stated).to("g") : undefined;
     const wrong =
       promised !== undefined && theoreticalYield !== undefined
-        ? `: it would promise ${shown(promised)}${beyondMassIn(reckoned, promised)} where ${shown(theoreticalYield)} is right, and call a perfect run ${shown(stated.dividedBy(M).to("%"), 2)}`
+        ? `: it would promise ${shown(promised)}${beyondMassIn(figures, promised)} where ${shown(theoreticalYield)} is right, and call a perfect run ${shown(stated.dividedBy(M).to("%"), 2)}`
         : "";
     return [
       {
@@ -195,7 +195,7 @@ function molarMasses(recipe: Recipe, reckoned: Reckoned): RecipeFinding[] {
 }
 
 /** A stated gravimetric factor that today's atomic weights put elsewhere in its last digit. */
-function factors(recipe: Recipe, { read }: Reckoned): RecipeFinding[] {
+function factors(recipe: Recipe, { read }: RecipeFigures): RecipeFinding[] {
   return (recipe.stated?.massFractions ?? []).flatMap(({ of, value }): RecipeFinding[] => {
     const now = partOf(of, read.product.formula).to("%");
     const stated = expectDimension(value, "mass fraction", `mass fraction of ${of}`).to("%");
@@ -213,16 +213,16 @@ function factors(recipe: Recipe, { read }: Reckoned): RecipeFinding[] {
   });
 }
 
-export function yieldFindings(recipe: Recipe, reckoned: Reckoned): RecipeFinding[] {
+export function yieldFindings(recipe: Recipe, figures: RecipeFigures): RecipeFinding[] {
   return [
-    ...liquorFindings(recipe, reckoned),
-    ...impossible(recipe, reckoned),
-    ...exactlyTheory(reckoned),
-    ...statedYield(recipe, reckoned),
-    ...statedTheory(recipe, reckoned),
-    ...molarMasses(recipe, reckoned),
-    ...factors(recipe, reckoned),
-    ...analysis(recipe, reckoned),
-    ...massLoss(reckoned),
+    ...liquorFindings(recipe, figures),
+    ...impossible(recipe, figures),
+    ...exactlyTheory(figures),
+    ...statedYield(recipe, figures),
+    ...statedTheory(recipe, figures),
+    ...molarMasses(recipe, figures),
+    ...factors(recipe, figures),
+    ...analysis(recipe, figures),
+    ...massLoss(figures),
   ];
 }

@@ -171,7 +171,7 @@ function acknowledgedCodes({ acknowledge }: PlanRequest): readonly string[] {
   const unknown = acknowledge.find((code) => !known.has(code));
   if (unknown === undefined) return acknowledge;
   const near = [...known].filter((code) => slips(code, unknown.slice(0, 100), 3) <= 3);
-  throw new PlanError("plan.acknowledge", `'${unknown.slice(0, 100)}' is no code that can be acknowledged`, {
+  throw new PlanError("plan.acknowledge", `'${unknown.slice(0, 100)}' is not a code that can be acknowledged`, {
     hint:
       near.length > 0
         ? `did you mean ${near.join(" or ")}?`

@@ -43,7 +43,7 @@ export interface StepCautions {
   readonly step: WorkStep;
   /** Formulas of what is handled, as printed. */
   readonly handled: readonly string[];
-  /** Those of the work first, then of the substances that come into hand in this step; under `waste` how to get rid of each. */
+  /** Those of the work first, then of the substances that are handled in this step; under `waste` how to get rid of each. */
   readonly cautions: readonly StepCaution[];
 }
 
@@ -59,7 +59,7 @@ const caution = (about: string | undefined, text: string, source: SourceKey, cit
   citation,
 });
 
-/** More than a tenth, up to which a liquid counts as dilute; a solution whose strength cannot be told counts as strong. */
+/** More than a tenth, up to which a liquid counts as dilute; a solution whose strength cannot be determined counts as strong. */
 const isStrong = ({ massFraction }: Material): boolean => (massFraction()?.compare(planned("dilute")) ?? 1) > 0;
 
 const isStrongAcid = (m: Material): boolean => m.isSolution && isAcid(m.form) && isStrong(m);
@@ -173,7 +173,7 @@ const GIVES_OFF: Readonly<Record<FumeGround, (formula: Formula) => boolean>> = {
 
 const rememberedFumes = /* @__PURE__ */ remembering<readonly StepCaution[] | undefined>(200);
 
-/** What red heat drives out of the product; undefined where it leaves nothing by which the product is told. */
+/** What red heat drives out of the product; undefined where it leaves nothing by which the product is recognised. */
 function ignitionOf({ product: { formula, name } }: Setting): readonly StepCaution[] | undefined {
   return rememberedFumes(formula.toString(), () => {
     const left = residueOf(formula, undefined)?.residue;

@@ -13,7 +13,7 @@ export interface Dryness {
   readonly nextExpected: Quantity<"mass"> | undefined;
   /** Mass it comes to in the end, if drying goes on as it did. */
   readonly endsAt: Quantity<"mass"> | undefined;
-  /** Water still in it, by the same reckoning. */
+  /** Water still in it, by the same calculation. */
   readonly waterLeft: Quantity<"mass"> | undefined;
   /** Share of the wet cake that was liquor. */
   readonly moistureOfCake: Quantity<"mass fraction"> | undefined;

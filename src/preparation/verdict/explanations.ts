@@ -1,4 +1,4 @@
-// A hydrate taken for another: the batch reckoned again with each form the jar may have held.
+// A hydrate taken for another: the batch calculated again with each form the jar may have held.
 
 import { type Formula, molarMass } from "../../formula";
 import { isWater } from "../../formula/internal";
@@ -17,7 +17,7 @@ const COVERS = 1;
 const FAR_OVER = 1.2;
 const FAR_UNDER = 0.8;
 
-/** Theory if one material had been another form: its amount is reckoned again, the others' stay. */
+/** Theory if one material had been another form: its amount is calculated again, the others' stay. */
 function theoryWith({ batch, observed: { setting, portions } }: Evidence, index: number, form: Formula): Quantity {
   const { reactants, product, materials } = setting;
   const amounts = batch.materialBalance.supplied.map((s) => s.amount);
@@ -46,7 +46,7 @@ export function explanationsOfMixUp(evidence: Evidence): Finding[] {
       (f) => !f.formula.hasSameComposition(material.form) && (f.sold || molarMass(f.formula).compare(own) < 0),
     );
     return others.flatMap(({ formula, sold }): Finding[] => {
-      // A form that is far off in round figures is not reckoned exactly.
+      // A form that is far off in round figures is not calculated exactly.
       const rough = roughRatio(evidence, index, own.dividedBy(molarMass(formula)).in("").toNumber());
       if (found > rough * FAR_OVER || found < rough * (1 - loss) * FAR_UNDER) return [];
       const theory = theoryWith(evidence, index, formula);

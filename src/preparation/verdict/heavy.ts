@@ -1,4 +1,4 @@
-// Explanations of a mass over the theory: another formula, water, salts that were not washed out, starting material that did
+// Explanations of a mass above the theory: another formula, water, salts that were not washed out, starting material that did
 // not react.
 import { molarMass } from "../../formula";
 import type { Quantity } from "../../quantity";
@@ -36,7 +36,7 @@ export function otherFormulas(evidence: Evidence): Finding[] {
     if (clearlyAbove(dry, candidate.theoreticalYield)) return [];
     if (ratio.compare(lessThanAll(handlingLoss)) < 0) return [];
     const share = identity?.candidates.find((c) => c.formula === candidate.formula)?.share;
-    // What was put in dry and is not done yet is told with the materials.
+    // What was put in dry and is not done yet is reported with the materials.
     if (batch.isolation.how === "residue" && isMaterial(observed.setting, candidate.formula)) return [];
     const hydrate = candidate.formula.split("·")[0] === wantedSolid.toUnicode().split("·")[0];
     const byLoss = share === undefined ? "" : `; by ignition ${(100 * share).toFixed(0)} % likely`;
@@ -70,7 +70,7 @@ export function tooMuch(evidence: Evidence): Finding[] {
   const over = dry
     .minus(theoreticalYield)
     .to("g")
-    .named({ symbol: "m(over)", label: `mass over the theory of ${formula}` });
+    .named({ symbol: "m(excess)", label: `mass above the theory of ${formula}` });
   const share = over.dividedBy(theoreticalYield);
   const inBand = share.compare(exact("2 %")) >= 0 && share.compare(exact("25 %")) <= 0;
   const findings: Finding[] = [];
@@ -120,7 +120,7 @@ export function tooMuch(evidence: Evidence): Finding[] {
     findings.push({
       code: "unwashed",
       text: enough
-        ? `${grams(over)} of ${salts.join(" and ")} would explain it: ${percent(part, 2)} of what ${state} holds`
+        ? `${grams(over)} of ${salts.join(" and ")} would explain it: ${percent(part, 2)} of what ${state} contains`
         : `salts explain at most ${grams(most)} of the ${grams(over)} too much, even in ${state}`,
       mass: enough ? over : most,
       figure: part.to("%"),
@@ -140,7 +140,7 @@ function secondSolid({ batch }: Evidence, over: Quantity): Finding[] {
       const fits = part.compare(exact("1.1")) <= 0;
       return {
         code: "second-solid",
-        text: `${grams(mass)} of ${formula} precipitates with the product${fits ? `: ${percent(part, 2)} of it is the ${grams(over)} over the theory` : ", which is not enough to explain the mass"}`,
+        text: `${grams(mass)} of ${formula} precipitates with the product${fits ? `: ${percent(part, 2)} of it is the ${grams(over)} above the theory` : ", which is not enough to explain the mass"}`,
         mass,
         figure: part.to("%"),
         weight: fits ? 0.85 : 0.3,
@@ -149,7 +149,7 @@ function secondSolid({ batch }: Evidence, over: Quantity): Finding[] {
     });
 }
 
-/** Starting material that is solid and stays with the product: what is left over by the sums, and what did not react. */
+/** Starting material that is solid and stays with the product: what is left by the calculation, and what did not react. */
 function unreacted({ batch, observed }: Evidence, over: Quantity): Finding[] {
   const { materials, wet } = observed.setting;
   if (batch.isolation.how === "crystallise") return [];
@@ -159,7 +159,7 @@ function unreacted({ batch, observed }: Evidence, over: Quantity): Finding[] {
     if (feed.how !== "solid" || feed.dissolves || isGas(form, false)) return [];
     const M = molarMass(form);
     const next = wet
-      ? `treat a weighed part with what takes up ${formName} and not the product, and weigh again`
+      ? `treat a weighed part with what dissolves ${formName} and not the product, and weigh again`
       : "heat again to constant mass: what is not done yet goes on losing";
     if (supplied.left.isPositive()) {
       const left = supplied.left.times(M).to("g");
@@ -168,7 +168,7 @@ function unreacted({ batch, observed }: Evidence, over: Quantity): Finding[] {
       return [
         {
           code: "unreacted",
-          text: `${grams(left)} of ${shelf.name} is left over by the sums and stays with the product${enough ? `: ${percent(part, 2)} of it would explain the mass` : ", which is not enough to explain the mass"}`,
+          text: `${grams(left)} of ${shelf.name} is left by the calculation and stays with the product${enough ? `: ${percent(part, 2)} of it would explain the mass` : ", which is not enough to explain the mass"}`,
           mass: left,
           figure: part.to("%"),
           weight: enough ? 0.7 : 0.2,

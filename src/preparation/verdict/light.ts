@@ -15,10 +15,10 @@ function motherLiquor({ batch, dry, observed }: Evidence): Finding[] {
   const { isolation, product } = batch;
   if (isolation.how !== "crystallise" || observed.filtrateVolume !== undefined) return [];
   const lost = product.theoreticalYield.minus(dry).to("g");
-  const water = lost.dividedBy(isolation.keptByHundredGrams).times(exact("100 g")).to("g");
+  const water = lost.dividedBy(isolation.retainedPer100g).times(exact("100 g")).to("g");
   const volume = asVolumeOfWater(water).named({
     symbol: "V(mother liquor)",
-    label: "water of a mother liquor that would hold what is missing",
+    label: "water of a mother liquor that would keep what is missing",
     rule: "volume = missing mass / solubility",
   });
   return [
@@ -130,7 +130,7 @@ function ranShort({ batch, plannedLimiting, plannedYield }: Evidence): Finding[]
       mass: batch.product.theoreticalYield,
       figure: share,
       weight: 0.8,
-      next: `the liquor still holds ${plannedLimiting}: add the missing ${limiting} to it for a second crop`,
+      next: `the liquor still contains ${plannedLimiting}: add the missing ${limiting} to it for a second crop`,
     },
   ];
 }
@@ -139,7 +139,7 @@ export function fits(evidence: Evidence, kept: Quantity | undefined): Finding[] 
   const { batch, dry, dryness, handlingLoss, identity } = evidence;
   const { theoreticalYield, formula } = batch.product;
   const lost = theoreticalYield.minus(dry).to("g");
-  const told = identity?.verdict === "told" ? identity.remaining[0] : undefined;
+  const told = identity?.verdict === "identified" ? identity.remaining[0] : undefined;
   const byLoss = told === undefined ? "" : told === formula ? ", and ignition agrees" : `, but ignition says ${told}`;
   const findings: Finding[] = [
     {
@@ -163,7 +163,7 @@ export function fits(evidence: Evidence, kept: Quantity | undefined): Finding[] 
     const liquor = kept === undefined ? "" : `; liquor and washing keep at most ${grams(kept)} of it`;
     findings.push({
       code: "loss-explained",
-      text: `${grams(lost)} stayed behind, within the ${percent(handlingLoss, 2)} allowed for handling${liquor}`,
+      text: `${grams(lost)} was lost, within the ${percent(handlingLoss, 2)} allowed for handling${liquor}`,
       mass: lost,
       figure: lost.dividedBy(theoreticalYield).to("%"),
       weight: 0.7,

@@ -149,7 +149,7 @@ export function findingsFor(evidence: Evidence): Finding[] {
   } else {
     findings.push(...fits(evidence, kept));
     // Ignition that says otherwise brings the other formulas back.
-    if (evidence.identity?.verdict === "told" && evidence.identity.remaining[0] !== batch.product.formula)
+    if (evidence.identity?.verdict === "identified" && evidence.identity.remaining[0] !== batch.product.formula)
       findings.push(...otherFormulas(evidence));
   }
   return withCausesFirst(findings).sort((a, b) => b.weight - a.weight);

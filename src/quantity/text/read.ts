@@ -83,11 +83,11 @@ class Reader {
     this.at += grouped?.length ?? found.length;
     const range = /^ ?(?:-|to |\.{2,3}|…) ?(?=\d)/.exec(this.text.slice(this.at));
     if (range !== null) {
-      this.fail("quantity.not-a-quantity", "two numbers", `write an interval: [${found}, ...] with the unit behind it`);
+      this.fail("quantity.not-a-quantity", "two numbers", `write an interval: [${found}, ...] with the unit after it`);
     }
     const share = /^\/(\d{1,6})(?!\d)/.exec(this.text.slice(this.at));
     if (share !== null) {
-      this.fail("quantity.not-a-number", "a fraction is no measured value", "write it with a decimal point");
+      this.fail("quantity.not-a-number", "a fraction is not a measured value", "write it with a decimal point");
     }
     const comma = /^,(\d+)/.exec(this.text.slice(this.at));
     if (comma !== null && !this.text.trimStart().startsWith("[")) {
@@ -111,7 +111,7 @@ class Reader {
     return `e${power[1] ?? lowered(power[2]!)}`;
   }
 
-  /** `(2)` or `(0.2)` directly behind a value: a standard uncertainty in units of its last digit. */
+  /** `(2)` or `(0.2)` directly after a value: a standard uncertainty in units of its last digit. */
   concise(value: string): { text: string; uncertainty: Rational } | undefined {
     const digits = /^\((\d+(?:\.\d+)?)\)/.exec(this.text.slice(this.at));
     if (digits === null) return undefined;
@@ -175,7 +175,7 @@ function readInterval(reader: Reader): Reading {
     reader.fail(
       "quantity.not-a-quantity",
       "expected a comma between the ends",
-      "the unit stands once, behind: [1.0, 1.2] g",
+      "the unit stands once, after the number: [1.0, 1.2] g",
     );
   const high = reader.number();
   if (!reader.take("]")) reader.fail("quantity.not-a-quantity", "expected ']'");
@@ -201,7 +201,7 @@ function readBracketed(reader: Reader): Reading {
   if (!reader.take("±")) reader.fail("quantity.not-a-quantity", "expected ± inside the brackets");
   const second = reader.number();
   if (!reader.take(")"))
-    reader.fail("quantity.not-a-quantity", "expected ')'", "the unit stands behind: (12.5 ± 0.2) g");
+    reader.fail("quantity.not-a-quantity", "expected ')'", "the unit stands after the number: (12.5 ± 0.2) g");
   const tail = reader.powerOfTen();
   const scale = readNumber(`1${tail}`);
   const halfWidth = multiply(readNumber(second), scale);

@@ -20,7 +20,7 @@ import { readNumber, writtenDecimals } from "../value/read-number";
 const OPERATIONS = { add, subtract, multiply, divide } as const;
 
 /**
- * How many figures of a number as written are significant. Zeros in front never count; zeros behind count when a
+ * How many figures of a number as written are significant. Zeros in front never count; zeros at the end count when a
  * decimal point is written ("0.88400", "100."), and not in a bare whole number ("1300"), where nothing tells them from
  * place-holders.
  *
@@ -46,7 +46,7 @@ export function significantFigures(text: string): number {
  *
  * @param operation - "add", "subtract", "multiply" or "divide", applied from left to right
  * @param values - two or more decimal numbers as text, with the figures they were measured to
- * @param rounding - what happens to a tie; "half-even" unless told
+ * @param rounding - what happens to a tie; "half-even" unless given
  * @returns decimal text
  * @throws {QuantityError} `quantity.not-a-number`, `quantity.division-by-zero`, `quantity.readings` for fewer than two
  * @source OpenStax Chemistry 2e (2019), section 1.5

@@ -129,7 +129,7 @@ const LEVEL = { level: true } as const satisfies Fields<{ readonly level?: numbe
  * Expanded uncertainty: the half-width that holds the value with the stated level of confidence.
  *
  * @param like - a quantity with uncertainty
- * @param options - `level`, above 0 and below 1; 0.95 unless told
+ * @param options - `level`, above 0 and below 1; 0.95 unless given
  * @returns U with coverage factor (Student's t for the effective degrees of freedom, rounded down to a whole number)
  * @throws {QuantityError} `quantity.uncertainty`, `quantity.out-of-range` for the level
  * @source JCGM 100:2008, G.3.4 and G.4.1

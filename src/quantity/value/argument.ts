@@ -4,7 +4,7 @@ import { QuantityError } from "../error";
 import type { Naming } from "./graph";
 import type { InputNaming } from "./types";
 
-/** The guard of this room. */
+/** The guard of this layer. */
 export const guard = /* @__PURE__ */ new ArgumentGuard(QuantityError, {
   unknown: "quantity.unknown-option",
   bad: "quantity.bad-option",

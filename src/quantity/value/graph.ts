@@ -17,7 +17,7 @@ export interface Naming {
   readonly rule?: string | undefined;
   /** Where the figure or the rule is published, or how it was obtained. */
   readonly source?: string | undefined;
-  /** Something taken for granted, printed with the result. */
+  /** Something assumed, printed with the result. */
   readonly assumption?: string | undefined;
 }
 

@@ -66,10 +66,10 @@ export function checkRecord(data: unknown): QuantityRecord {
   if (problem !== undefined) throw bad(problem);
   const record = data as Partial<Record<keyof QuantityRecord, unknown>>;
   for (const field of ["value", "unit"] as const) {
-    if (typeof record[field] !== "string") throw bad(`${field} is no text`);
+    if (typeof record[field] !== "string") throw bad(`${field} is not text`);
   }
   for (const field of ["standardUncertainty", "symbol", "label", "source"] as const) {
-    if (record[field] !== undefined && typeof record[field] !== "string") throw bad(`${field} is no text`);
+    if (record[field] !== undefined && typeof record[field] !== "string") throw bad(`${field} is not text`);
   }
   if (/^\s*-/.test((record.standardUncertainty as string | undefined) ?? "")) throw bad("an uncertainty below zero");
   if (
@@ -82,12 +82,12 @@ export function checkRecord(data: unknown): QuantityRecord {
     readonly dimension?: unknown;
   };
   if (degreesOfFreedom !== undefined && !(typeof degreesOfFreedom === "number" && degreesOfFreedom > 0))
-    throw bad("degreesOfFreedom is no number above zero");
+    throw bad("degreesOfFreedom is not a number above zero");
   if (decimals !== undefined && !(Number.isInteger(decimals) && Math.abs(decimals as number) <= MOST_DECIMALS))
-    throw bad(`decimals is no whole number within ±${MOST_DECIMALS}`);
+    throw bad(`decimals is not a whole number within ±${MOST_DECIMALS}`);
   if (standardUncertainty !== undefined && toRational(standardUncertainty as string).n < 0n)
     throw bad("standardUncertainty is below zero");
   if (dimension !== undefined && dimension !== readUnit(record.unit as string).dimension.name)
-    throw bad(`${shownValue(record.unit)} is no unit of ${shownValue(dimension)}`);
+    throw bad(`${shownValue(record.unit)} is not a unit of ${shownValue(dimension)}`);
   return record as unknown as QuantityRecord;
 }

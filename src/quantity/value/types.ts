@@ -67,12 +67,12 @@ export interface Measured<U extends string = string> {
   readonly unit: U;
   /** Standard uncertainty in `unit`. */
   readonly standardUncertainty?: NumberLike | undefined;
-  /** Half-width of a tolerance or limit in `unit`; `distribution` says how it spreads (rectangular unless told). */
+  /** Half-width of a tolerance or limit in `unit`; `distribution` says how it spreads (rectangular unless given). */
   readonly halfWidth?: NumberLike | undefined;
   /** Smallest step of the display in `unit`: a rectangle of half that width, u = d/√12. */
   readonly readability?: NumberLike | undefined;
   readonly distribution?: Distribution | undefined;
-  /** Degrees of freedom of the standard uncertainty; infinite unless told. */
+  /** Degrees of freedom of the standard uncertainty; infinite unless given. */
   readonly degreesOfFreedom?: number | undefined;
 }
 

@@ -90,7 +90,7 @@ function unknown(text: string, position: number, input: string): QuantityError {
 function refuseMilligramPercent(text: string, input: string): void {
   const unit = /^((?:[kmµnp]?g|[mµn]?mol)) ?[·*]? ?%$/.exec(text)?.[1];
   if (unit === undefined) return;
-  throw new QuantityError("quantity.ambiguous-unit", `'${text}' is no product of ${unit} and %`, {
+  throw new QuantityError("quantity.ambiguous-unit", `'${text}' is not a product of ${unit} and %`, {
     input,
     position: input.length - text.length,
     hint: `${unit} in 100 mL is written ${unit}/(100 mL), ${unit} in 100 g ${unit}/(100 g)`,
@@ -102,7 +102,7 @@ function refuseMilligramPercent(text: string, input: string): void {
 function refusePercentOf(text: string, input: string): void {
   if (!/^% ?[·*]? ?[A-Za-zµ°Ω]/.test(text)) return;
   const rest = text.replace(/^% ?[·*]? ?/, "");
-  throw new QuantityError("quantity.ambiguous-unit", `'${text}' is no product of % and ${rest}`, {
+  throw new QuantityError("quantity.ambiguous-unit", `'${text}' is not a product of % and ${rest}`, {
     input,
     position: input.length - text.length,
     hint: `a relative uncertainty stands after the unit, as in 1.5 ${rest} ± 5 %`,
@@ -163,7 +163,7 @@ function compose(text: string, input: string): Unit {
     at += written?.[0].length ?? 0;
     if (divided && !below && exponent > 0) {
       const fixed = text.slice(0, from).replace(/\/([^/]*?)[ ·*⋅]*$/, "/($1 ");
-      throw new QuantityError("quantity.ambiguous-unit", "a product behind a solidus: above or below it?", {
+      throw new QuantityError("quantity.ambiguous-unit", "a product after a solidus: above or below it?", {
         input,
         position: input.length - text.length + from,
         hint: `write ${fixed}${text.slice(from)}) if below`,

@@ -1,5 +1,5 @@
-// The one balance behind every crop: what the cold liquor holds stays, the rest falls out as the solid in contact with
-// it, and a hydrate takes its crystal water out of the liquor as it falls.
+// The one balance behind every crop: what the cold liquor holds stays, the rest precipitates as the solid in contact with
+// it, and a hydrate takes its crystal water out of the liquor as it precipitates.
 import { molarMass } from "../../formula";
 import { type Quantity, quantity } from "../../quantity";
 import { hundredGrams } from "../curves/figure";
@@ -29,8 +29,8 @@ export interface Balance {
 }
 
 /**
- * Crystals from a liquor holding `dry` anhydrous salt in `water`, at solubility `s`; undefined if none fall. Where the
- * crystals would take up all the water there is, there is no liquor and the balance does not hold: refused.
+ * Crystals from a liquor holding `dry` anhydrous salt in `water`, at solubility `s`; undefined if none precipitate. Where the
+ * crystals would bind all the water there is, there is no liquor and the balance does not hold: refused.
  */
 export function cropFrom(
   dry: Quantity,
@@ -75,7 +75,7 @@ function noLiquor(dry: Quantity, water: Quantity, solid: Solute, share: Quantity
   const short = bound.minus(water).to("g");
   return new SolubilityError(
     "solubility.no-liquor",
-    `${solid.formula} takes up all the water: the solution sets as a whole and leaves no liquor`,
+    `${solid.formula} binds all the water: the solution sets as a whole and leaves no liquor`,
     {
       hint: `keep more than ${bound.to("g").format({ significant: 4 })} of water in the liquor: ${short.format({ significant: 4 })} more than there is`,
       details: { formula: solid.formula.toString(), waterBound: String(bound.value), waterShort: String(short.value) },
@@ -97,8 +97,8 @@ function boundBy({ solidPhase, formula }: Solubility): Quantity | undefined {
 }
 
 /**
- * What falls out of a liquor of several salts that each keep their own solubility, as anhydrous masses in the order
- * given (0 g for a salt that all stays), and the water left. A hydrate that falls leaves less water for all.
+ * What precipitates from a liquor of several salts that each keep their own solubility, as anhydrous masses in the order
+ * given (0 g for a salt that all stays), and the water left. A hydrate that precipitates leaves less water for all.
  */
 export function settle(
   salts: readonly Dissolving[],
@@ -114,7 +114,7 @@ export function settle(
   let falling = per.filter(({ dry, s }) => dry.compare(s.times(left)) > 0);
   for (let known = -1; known < falling.length; ) {
     known = falling.length;
-    // left = water − sum of bound (dry − s left), over the hydrates that fall
+    // left = water − sum of bound (dry − s left), over the hydrates that precipitate
     let [free, keep]: [Quantity, Quantity] = [water, quantity("1")];
     for (const { dry, s, bound } of falling) {
       if (bound === undefined) continue;
@@ -138,7 +138,7 @@ function setsSolid(falling: readonly Solubility[]): SolubilityError {
   const names = falling.map(({ solidPhase, formula }) => solidPhase ?? formula);
   return new SolubilityError(
     "solubility.no-liquor",
-    `${names.join(" and ")} take up all the water: the solution sets as a whole and leaves no liquor`,
+    `${names.join(" and ")} bind all the water: the solution sets as a whole and leaves no liquor`,
     { hint: "use more water", details: { solids: names } },
   );
 }

@@ -140,7 +140,7 @@ export function crystallise(request: CrystallisingRequest): Crystallisation {
   if (first === undefined) {
     throw new SolubilityError(
       "solubility.no-crop",
-      `at ${cold} °C the liquor still holds all the ${solute.anhydrous}`,
+      `at ${cold} °C the liquor still contains all the ${solute.anhydrous}`,
       {
         hint: "use less water, cool further, or evaporate",
         details: { formula: solute.formula.toString(), cold },

@@ -42,7 +42,7 @@ export interface SaltPairRequest {
   readonly cold: TemperatureLike;
 }
 
-/** How a salt pair parts; all masses are of anhydrous salt, whatever hydrate it falls as. */
+/** How a salt pair parts; all masses are of anhydrous salt, whatever hydrate it precipitates as. */
 export interface SaltPairPlan {
   /** Whole amount of the wanted salt that the materials can give. */
   readonly wantedMass: Quantity<"mass">;
@@ -117,7 +117,7 @@ const massOf = (solute: Solute, most: Quantity): Quantity =>
     rule: "scarcer ion × molar mass",
   });
 
-/** Two salts that share an ion must not be reckoned as if each had all of it. */
+/** Two salts that share an ion must not be calculated as if each had all of it. */
 function needBoth(wanted: Solute, other: Solute, most: readonly Quantity[], amounts: ReadonlyMap<string, Quantity>) {
   for (const { formula: ion, count } of ionsOf(wanted)) {
     const twin = ionsOf(other).find(({ formula }) => formula === ion);
@@ -153,7 +153,7 @@ function pooled(from: readonly PutIn[]): PooledIon[] {
   return [...ions.values()].map((ion) => ({ ...ion, from: new Set([ion.formula]) }));
 }
 
-/** Over-saturation, by the root of the number of ions, beyond which a salt of the unstable pair falls all the same. */
+/** Over-saturation, by the root of the number of ions, beyond which a salt of the unstable pair precipitates all the same. */
 const FAR = 2;
 
 /** Four ions, each uncertain by the 30 % that salts do to each other: what two pairs may differ without a verdict. */
@@ -193,7 +193,7 @@ function needNoOther(own: readonly Solute[], brought: readonly PooledIon[], { so
     for (const { formula, count } of ionsOf(solute)) gone.set(formula, (gone.get(formula) ?? 0) + moles * count);
   });
   const left = brought.map((ion) => ({ ...ion, moles: Math.max(0, ion.moles - (gone.get(ion.formula) ?? 0)) }));
-  // the pair with the smaller product is the one that can stand together: of the salts put in only what is far over falls then
+  // the pair with the smaller product is the one that can stand together: of the salts put in only what is in large excess precipitates then
   const swap = brought.length === 4 ? runsBack(own, left, temperature) : true;
   const standing = own.filter((_, i) => !solids[i]!.isZero()).map(({ anhydrous }) => anhydrous.toString());
   const [third] = doubtfulPairings(left, water.in("kg").toNumber(), temperature, standing)
@@ -204,7 +204,7 @@ function needNoOther(own: readonly Solute[], brought: readonly PooledIon[], { so
   const at = expectDimension(temperature, "temperature", "temperature").to("°C").format({ uncertainty: "none" });
   throw new SolubilityError(
     "solubility.other-solid",
-    `${third.stays === "no" ? "" : "perhaps "}${third.solidPhase} falls from these ions at ${at}, so the pair does not part as ${own.map(({ anhydrous }) => anhydrous).join(" and ")}`,
+    `${third.stays === "no" ? "" : "perhaps "}${third.solidPhase} precipitates from these ions at ${at}, so the pair does not part as ${own.map(({ anhydrous }) => anhydrous).join(" and ")}`,
     {
       hint: third.why,
       details: {
@@ -224,7 +224,7 @@ function needNoOther(own: readonly Solute[], brought: readonly PooledIon[], { so
  * @returns masses on the hot filter and in the cold crop, purity and yield of the crop, and whether it is worth doing
  * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.not-a-salt`,
  *   `solubility.other-solute` (an ion is missing, or both salts need it), `solubility.no-crop`, `solubility.no-liquor`
- *   (crystals that would bind all the water), `solubility.other-solid` (another pairing of the ions or a double salt falls), and the codes of `solubilityOf`
+ *   (crystals that would bind all the water), `solubility.other-solid` (another pairing of the ions or a double salt precipitates), and the codes of `solubilityOf`
  * @source water balance with independent solubilities; the ratios 3 and 1.5 are common practice, no source
  * @category Crystallising
  * @example
@@ -272,7 +272,7 @@ export function fractionalCrystallization(request: SaltPairRequest): SaltPairPla
     assumption: ASSUMPTION,
   });
   if (crop.isZero()) {
-    throw new SolubilityError("solubility.no-crop", `the cold liquor still holds all the ${wanted.anhydrous}`, {
+    throw new SolubilityError("solubility.no-crop", `the cold liquor still dissolves all the ${wanted.anhydrous}`, {
       hint: "use less water, or cool further",
     });
   }
@@ -298,7 +298,7 @@ export function fractionalCrystallization(request: SaltPairRequest): SaltPairPla
   ] as const) {
     if (!mass.isZero() && solidPhase !== undefined && soluteOf(solidPhase).isHydrate)
       warnings.push(
-        `${formula} falls as ${solidPhase}: its mass is given without the crystal water, which the liquor loses`,
+        `${formula} precipitates as ${solidPhase}: its mass is given without the crystal water, which the liquor loses`,
       );
   }
   if (!wantedFilteredHot.isZero()) warnings.push(`not all ${wanted.anhydrous} dissolves hot: use more water`);

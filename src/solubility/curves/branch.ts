@@ -24,7 +24,7 @@ export interface Branch {
   readonly x: readonly number[];
   readonly y: readonly number[];
   readonly slopes: readonly number[];
-  /** ln S of each knot as foretold by its neighbours, minus ln S; 0 where it cannot be told. */
+  /** ln S of each knot as foretold by its neighbours, minus ln S; 0 where it cannot be determined. */
   readonly scatter: readonly number[];
 }
 

@@ -1,5 +1,5 @@
 // The figure a calculation rests on: read from the table, or measured by the caller and passed in. And the few checks
-// that every calculation of this room makes of its arguments.
+// that every calculation of this layer makes of its arguments.
 
 import { densityOfWater, type MassLike, type TemperatureLike } from "../../amount";
 import type { Formula } from "../../formula";

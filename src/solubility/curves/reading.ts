@@ -252,11 +252,11 @@ function convertedWarnings({ formula }: SolubilityRow): string[] {
   return [
     known === undefined
       ? "converted from a solubility product, ideally: an order of magnitude only; ion pairs and complexes dissolve more"
-      : `converted from a solubility product, ideally, no more than a lower bound: water takes up the ${anion} or the metal, and measured solubilities of such salts are higher by ${known.times} (from memory)`,
+      : `converted from a solubility product, ideally, no more than a lower bound: water reacts with the ${anion} or the metal, and measured solubilities of such salts are higher by ${known.times} (from memory)`,
   ];
 }
 
-/** What a careful reader has to be told about the figure. */
+/** What a careful reader has to know about the figure. */
 export function warningsOf(reading: Reading): string[] {
   const { row, branch } = reading;
   const { knots, solid } = branch;

@@ -1,4 +1,4 @@
-// Metals and their carbonates: which constants decide between the normal and the basic solid, what is expected to fall,
+// Metals and their carbonates: which constants decide between the normal and the basic solid, what is expected to precipitate,
 // and what the trade knows of the case (common practice, no source). The constants themselves are in products.ts.
 
 import type { SourceKey } from "./sources";

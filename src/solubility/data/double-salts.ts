@@ -4,15 +4,15 @@ import type { SourceKey } from "./sources";
 
 /** One double salt. */
 export interface DoubleSaltRow {
-  /** The solid that falls. */
+  /** The solid that precipitates. */
   readonly solid: string;
   readonly name: string;
   /** Its ions with their numbers, water left out. */
   readonly ions: readonly (readonly [ion: string, count: number])[];
-  /** Falls from this temperature on, °C, or up to it; absent where it falls cold and hot. */
+  /** Precipitates from this temperature on, °C, or up to it; absent where it does so cold and hot. */
   readonly from?: number;
   readonly upTo?: number;
-  /** That it exists and falls from water. */
+  /** That it exists and precipitates from water. */
   readonly source: SourceKey;
 }
 

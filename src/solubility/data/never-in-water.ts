@@ -9,7 +9,7 @@ export interface NeverInWaterRow {
   readonly anions: readonly string[];
   /** Crystal water that the row is limited to. */
   readonly waters?: number;
-  /** What stands in its place, for one cation: formula and how many; empty where nothing falls. */
+  /** What stands in its place, for one cation: formula and how many; empty where nothing precipitates. */
   readonly instead: readonly { readonly formula: string; readonly cations: number }[];
   readonly why: string;
   readonly source: SourceKey;
@@ -28,15 +28,15 @@ export const NEVER_IN_WATER: readonly NeverInWaterRow[] = [
   { cations: ["Sn^4+"], anions: CARBONATES, instead: hydroxide("SnO2"), why: "carbonate makes the hydrous oxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
   { cations: ["Ti^4+", "Ti^3+"], anions: CARBONATES, instead: hydroxide("TiO2"), why: "carbonate makes the hydrous oxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
   { cations: ["Zr^4+"], anions: CARBONATES, instead: hydroxide("ZrO2"), why: "carbonate makes the hydrous oxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
-  { cations: ["Bi^3+"], anions: CARBONATES, instead: [{ formula: "Bi2O2CO3", cations: 2 }], why: "bismuth holds on to oxygen: the basic carbonate forms", source: "commonPractice" },
+  { cations: ["Bi^3+"], anions: CARBONATES, instead: [{ formula: "Bi2O2CO3", cations: 2 }], why: "bismuth keeps its oxygen: the basic carbonate forms", source: "commonPractice" },
   { cations: ["Al^3+"], anions: ["S^2-", "HS-", "SO3^2-", "HSO3-"], instead: hydroxide("Al(OH)3"), why: GASES_GO, source: "commonPractice" },
   { cations: ["Cr^3+"], anions: ["S^2-", "HS-", "SO3^2-", "HSO3-"], instead: hydroxide("Cr(OH)3"), why: GASES_GO, source: "commonPractice" },
   { cations: ["Ti^4+"], anions: ["S^2-", "SO3^2-"], instead: hydroxide("TiO2"), why: GASES_GO, source: "commonPractice" },
-  { cations: ["Fe^3+"], anions: ["S^2-", "HS-"], instead: hydroxide("FeS"), why: "iron(III) oxidises sulfide: iron(II) sulfide and sulfur fall", source: "commonPractice" },
+  { cations: ["Fe^3+"], anions: ["S^2-", "HS-"], instead: hydroxide("FeS"), why: "iron(III) oxidises sulfide: iron(II) sulfide and sulfur precipitate", source: "commonPractice" },
   { cations: ["Fe^3+"], anions: ["SO3^2-", "HSO3-"], instead: [], why: "iron(III) oxidises sulfite to sulfate, and iron(II) is left", source: "commonPractice" },
   { cations: ["Fe^3+"], anions: ["I-"], instead: [], why: "iron(III) oxidises iodide: iodine and iron(II) iodide", source: "commonPractice" },
-  { cations: ["Cu^2+"], anions: ["I-"], instead: hydroxide("CuI"), why: "copper(II) oxidises iodide: copper(I) iodide falls, and iodine is set free", source: "commonPractice" },
-  { cations: ["Cu^2+"], anions: ["CN-"], instead: hydroxide("CuCN"), why: "copper(II) oxidises cyanide: copper(I) cyanide falls, and cyanogen leaves", source: "commonPractice" },
+  { cations: ["Cu^2+"], anions: ["I-"], instead: hydroxide("CuI"), why: "copper(II) oxidises iodide: copper(I) iodide precipitates, and iodine is set free", source: "commonPractice" },
+  { cations: ["Cu^2+"], anions: ["CN-"], instead: hydroxide("CuCN"), why: "copper(II) oxidises cyanide: copper(I) cyanide precipitates, and cyanogen leaves", source: "commonPractice" },
   { cations: ["Mg^2+"], anions: ["S^2-"], instead: hydroxide("Mg(OH)2"), why: "water takes the sulfide apart: the hydroxide forms, hydrogen sulfide stays in solution", source: "commonPractice" },
 ];
 

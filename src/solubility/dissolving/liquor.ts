@@ -1,4 +1,4 @@
-// After mixing: does what should stay in the liquor stay dissolved? And what the liquor keeps of what should fall out.
+// After mixing: does what should stay in the liquor stay dissolved? And what the liquor keeps of what should precipitate.
 // Each salt is held against its own solubility in all the water there is, less what the ions it shares with the other
 // salts push out (ion product in mol per kilogram of water, the activities taken to stay as in its own solution). So is
 // every other solid that the ions could pair to.
@@ -35,13 +35,13 @@ export interface DissolvedVerdict {
   readonly anhydrousMass: Quantity<"mass">;
   /** "yes" below `margin` of its capacity, "barely" between there and the capacity, "no" above, "unknown" without data. */
   readonly stays: "yes" | "barely" | "no" | "unknown";
-  /** Anhydrous mass that the water can hold beside the other substances; undefined when unknown. */
+  /** Anhydrous mass that the water can dissolve beside the other substances; undefined when unknown. */
   readonly capacity: Quantity<"mass"> | undefined;
   /** Anhydrous mass over capacity; the same salt named twice counts together. */
   readonly saturation: Quantity | undefined;
-  /** Anhydrous mass that falls out if all the others stay; undefined unless `stays` is "no". */
+  /** Anhydrous mass that precipitates if all the others stay; undefined unless `stays` is "no". */
   readonly excess: Quantity<"mass"> | undefined;
-  /** Solid that would fall out, where the table says. */
+  /** Solid that would precipitate, where the table says. */
   readonly solidPhase: string | undefined;
   readonly solubility: Solubility | undefined;
   /** Why nothing is known, and what the rules say instead. */
@@ -51,11 +51,11 @@ export interface DissolvedVerdict {
 
 /** A solid that the ions of several substances pair to, and that does not clearly stay dissolved. */
 export interface PairingOutcome {
-  /** Without crystal water; a double salt as it falls. */
+  /** Without crystal water; a double salt as it precipitates. */
   readonly formula: string;
   /** "barely" within 30 % of saturation, "unknown" where no figure, product or rule speaks of it. */
   readonly stays: "barely" | "no" | "unknown";
-  /** Anhydrous mass that falls; undefined unless it is known. */
+  /** Anhydrous mass that precipitates; undefined unless it is known. */
   readonly excess: Quantity<"mass"> | undefined;
   readonly solidPhase: string;
   readonly why: string;
@@ -63,7 +63,7 @@ export interface PairingOutcome {
 
 /** Verdict on a whole liquor. */
 export interface LiquorCheck {
-  /** "yes" if every substance and pairing stays, "no" if one falls out, "unknown" if one cannot be judged and none falls. */
+  /** "yes" if every substance and pairing stays, "no" if one precipitates, "unknown" if one cannot be judged and none precipitates. */
   readonly remainsInSolution: "yes" | "barely" | "no" | "unknown";
   readonly substances: readonly DissolvedVerdict[];
   /** Other pairings of the ions, double salts included, that do not clearly stay dissolved. */
@@ -130,7 +130,7 @@ function shareBeside(own: Dissolved, others: readonly Dissolved[], capacity: num
   return Math.max(LEAST_SHARE, solveProduct(released, lnK));
 }
 
-/** What is not known of a share: a third of what the others are reckoned to push out (brines of the handbooks, by test). */
+/** What is not known of a share: a third of what the others are estimated to push out (brines of the handbooks, by test). */
 const UNSURE = 1 / 3;
 
 function shareLeft(share: number): Quantity {
@@ -175,7 +175,7 @@ function judge(
   const share = shareBeside(own, others, alone.in("g").toNumber());
   const capacity = (share === 1 ? alone : alone.times(shareLeft(share))).named({
     symbol: `m(${solute.anhydrous}, max)`,
-    label: `${solute.anhydrous} the water can hold`,
+    label: `${solute.anhydrous} the water can dissolve`,
     rule:
       share === 1
         ? "capacity = solubility × water / 100 g"
@@ -187,7 +187,7 @@ function judge(
   const excess =
     stays === "no"
       ? (same.length === 1 ? dry.minus(capacity) : whole.minus(capacity).times(dry.dividedBy(whole))).named({
-          label: `anhydrous ${solute.anhydrous} that falls out`,
+          label: `anhydrous ${solute.anhydrous} that precipitates`,
           rule: "mass − capacity",
         })
       : undefined;
@@ -256,9 +256,9 @@ export function remainsInSolution(request: {
 }
 
 const PAIRING_WORDS: Readonly<Record<PairingOutcome["stays"], (formula: string, solid: string) => string>> = {
-  no: (_, solid) => `${solid} falls from these ions`,
+  no: (_, solid) => `${solid} precipitates from these ions`,
   barely: (_, solid) => `${solid} is near saturation with these ions`,
-  unknown: (formula) => `${formula} may fall from these ions`,
+  unknown: (formula) => `${formula} may precipitate from these ions`,
 };
 
 /** What else the ions pair to. */
@@ -295,7 +295,7 @@ function pairingsAmong(all: readonly Dissolved[], water: Quantity, temperature: 
         .to("g")
         .named({
           symbol: `m(${anhydrous})`,
-          label: `anhydrous ${anhydrous} that falls out`,
+          label: `anhydrous ${anhydrous} that precipitates`,
           rule: "equilibrium of the liquor, acids and bases counted",
         }),
       solidPhase: solid,
@@ -315,7 +315,7 @@ function pairingsAmong(all: readonly Dissolved[], water: Quantity, temperature: 
               .to("g")
               .named({
                 symbol: `m(${solute.anhydrous})`,
-                label: `anhydrous ${solute.anhydrous} that falls out`,
+                label: `anhydrous ${solute.anhydrous} that precipitates`,
                 rule: "ion product in mol/kg = that of its own saturated solution",
               });
       return [{ formula, stays, excess, solidPhase, why }];

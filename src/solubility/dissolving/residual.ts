@@ -20,7 +20,7 @@ export interface Residual {
 }
 
 /**
- * How much product stays behind in a saturated mother liquor: recoverable by evaporating, not lost. Where no solubility is
+ * How much product stays in a saturated mother liquor: recoverable by evaporating, not lost. Where no solubility is
  * tabulated, the solubility product answers between 15 and 35 °C, ideally and with a warning.
  *
  * @param request - product in the form it is wanted, all water of the liquor after crystallising, temperature;

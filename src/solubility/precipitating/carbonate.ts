@@ -1,5 +1,5 @@
 // Normal or basic carbonate? An index from our own constants: how far a precipitant's [CO3]/[OH]² lies above the ratio at
-// which the carbonate and the basic solid of the metal are in balance. Far above 1 the normal carbonate falls, far below
+// which the carbonate and the basic solid of the metal are in balance. Far above 1 the normal carbonate precipitates, far below
 // the basic one; near 1 temperature, order and carbon dioxide decide. 25 °C, ideal.
 
 import { parseFormula } from "../../formula";
@@ -18,7 +18,7 @@ import { type CarbonateLiquor, carbonateLiquor } from "./carbonate-liquor";
 import { KW, sameIon } from "./ion-balance";
 import { type SolubilityProduct, solubilityProduct } from "./product";
 
-/** What carbonate is thrown down with. */
+/** What carbonate is precipitated with. */
 export type CarbonatePrecipitant = "soda" | "bicarbonate";
 
 const PRECIPITANTS: readonly CarbonatePrecipitant[] = ["soda", "bicarbonate"];
@@ -108,7 +108,7 @@ function balanceOf(
 }
 
 /**
- * Does a metal fall as its normal carbonate, a basic carbonate, or a hydroxide?
+ * Does a metal precipitate as its normal carbonate, a basic carbonate, or a hydroxide?
  *
  * @param request - metal ion; `"soda"` (sodium carbonate) or `"bicarbonate"`; concentration of the precipitant
  *   (default 0.1 mol/L, up to 1 mol/L)

@@ -75,7 +75,7 @@ function chain(formula: string, towards: "acid" | "base"): AcidStepRow[] {
   return rows;
 }
 
-/** @internal The complexes of a metal with hydroxide, those that take up protons besides left out. */
+/** @internal The complexes of a metal with hydroxide, those that accept protons besides left out. */
 export function hydroxideSteps(metal: string): readonly ComplexStep[] {
   const row = COMPLEXES().find((each: ComplexRow) => each.ligand === "OH-" && sameIon(each.metal, metal));
   return (row?.steps ?? []).filter(({ protons }) => protons === undefined);

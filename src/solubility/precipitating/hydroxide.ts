@@ -1,4 +1,4 @@
-// The pH window in which a metal hydroxide falls: where it begins, where the metal is gone, and where an amphoteric
+// The pH window in which a metal hydroxide precipitates: where it begins, where the metal is gone, and where an amphoteric
 // hydroxide dissolves again as its hydroxide complexes. Solubility = Ksp × sum of beta(n) [OH]^(n − z), at 25 °C.
 
 import { SOLUBILITY_PRODUCTS } from "../../aqueous/internal";
@@ -26,7 +26,7 @@ export interface HydroxideRequest {
   readonly concentration: QuantityLike<"concentration", ConcentrationText>;
   /** Dissolved metal at which it counts as gone; default 1e-5 mol/L. */
   readonly residual?: QuantityLike<"concentration", ConcentrationText>;
-  /** Part of the form's name, such as `"fresh"`; default the most soluble form, which falls first. */
+  /** Part of the form's name, such as `"fresh"`; default the most soluble form, which precipitates first. */
   readonly form?: string;
 }
 
@@ -43,7 +43,7 @@ export interface HydroxideWindow {
   readonly metal: string;
   readonly solid: string;
   readonly form: string | undefined;
-  /** pH at which it begins to fall; undefined if it never does at this concentration. */
+  /** pH at which it begins to precipitate; undefined if it never does at this concentration. */
   readonly startsAt: Quantity | undefined;
   /** pH from which at most `residual` stays dissolved; undefined if it never gets that low. */
   readonly completeFrom: Quantity | undefined;
@@ -132,7 +132,7 @@ export function hydroxidePrecipitationRange(request: HydroxideRequest): Hydroxid
         rows.length === 0
           ? charge === 0
             ? "write the ion with its charge, such as Zn^2+"
-            : "some metals fall as another solid, an oxide or a basic salt: look for its solubility product"
+            : "some metals precipitate as another solid, an oxide or a basic salt: look for its solubility product"
           : `forms: ${rows.map((r) => r.form ?? "(unnamed)").join("; ")}`,
     });
   }
@@ -161,7 +161,7 @@ export function hydroxidePrecipitationRange(request: HydroxideRequest): Hydroxid
     metal: request.metal,
     solid: row.solid,
     form: row.form,
-    startsAt: asPH(falling(start), `pH at which ${row.solid} begins to fall`),
+    startsAt: asPH(falling(start), `pH at which ${row.solid} begins to precipitate`),
     completeFrom: asPH(falling(gone), `pH from which ${request.metal} is gone`),
     redissolvesFrom: asPH(rising(gone), `pH above which ${row.solid} dissolves again`),
     allDissolvedFrom: asPH(rising(start), `pH above which all ${request.metal} is dissolved again`),
@@ -187,7 +187,7 @@ export function hydroxidePrecipitationRange(request: HydroxideRequest): Hydroxid
       ...(basic.length === 0
         ? []
         : [
-            `beside the anion of a basic salt that one may fall earlier, which is not judged here: ${basic.join(", ")}`,
+            `beside the anion of a basic salt that one may precipitate earlier, which is not judged here: ${basic.join(", ")}`,
           ]),
     ],
   };

@@ -13,7 +13,7 @@ export interface MixedIon {
 
 /** The solid in the mixture. */
 export interface InMixture {
-  /** Ion activity product over the solubility product, before anything falls. */
+  /** Ion activity product over the solubility product, before anything precipitates. */
   readonly saturation: Quantity;
   /** Amount of the solid that stands at equilibrium. */
   readonly stands: Quantity | undefined;

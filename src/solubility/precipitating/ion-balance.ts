@@ -40,7 +40,7 @@ export function activityExponent(ions: readonly DissolvedIon[], ionicStrength: n
   return ions.reduce((all, { charge, count }) => all + count * charge * charge * one, 0);
 }
 
-/** @internal Ionic product of water at 25 °C as the tables of this room have it. */
+/** @internal Ionic product of water at 25 °C as the tables of this layer have it. */
 export const PKW = 14;
 /** @internal */
 export const KW = 10 ** -PKW;
@@ -79,7 +79,7 @@ export function solveProduct(ions: readonly Released[], lnK: number): number {
   return floor + Math.exp((a + b) / 2);
 }
 
-/** @internal An ion of a solid that falls: how much is over when the scarcest ion is gone, and its count per scarce ion. */
+/** @internal An ion of a solid that precipitates: how much is over when the scarcest ion is gone, and its count per scarce ion. */
 export interface Remaining {
   readonly count: number;
   /** What is over of it, mol/L; 0 for the scarcest ion. */
@@ -89,7 +89,7 @@ export interface Remaining {
 
 /**
  * @internal ln of what stays of the scarcest ion: sum of count × ln(over + perScarce × residue) = ln K. Written in the
- * logarithm it rises and is convex, so Newton's steps from above come down to it without overshooting, however small it is.
+ * logarithm it rises and is convex, so Newton's steps from above converge on it without overshooting, however small it is.
  */
 export function solveResidue(ions: readonly Remaining[], lnK: number, lnStart: number): number {
   let at = lnStart;

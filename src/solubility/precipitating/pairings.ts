@@ -1,4 +1,4 @@
-// What else the ions of a liquor can fall as: every cation with every anion, ions made by handing on a proton, and double
+// What else the ions of a liquor can precipitate as: every cation with every anion, ions made by handing on a proton, and double
 // salts. Each is held against its own solubility, as an ion product in mol per kilogram of water with the activities of its
 // own saturated solution; against its solubility product; or, without figures, against the rules.
 import type { TemperatureLike } from "../../amount";
@@ -27,7 +27,7 @@ export interface PooledIon {
 /** Is an ion made by handing on a proton? */
 export const isMade = ({ made }: PooledIon): boolean => made === true;
 
-/** A solid that the ions of a liquor may fall as, though it was not put in. */
+/** A solid that the ions of a liquor may precipitate as, though it was not put in. */
 export interface Pairing {
   readonly formula: string;
   readonly ions: readonly { readonly ion: PooledIon; readonly count: number }[];
@@ -42,13 +42,13 @@ export interface PairingVerdict {
   readonly stays: "yes" | "barely" | "no" | "unknown";
   /** Ion product over that of its saturated solution, by the root of the number of ions; undefined without a figure. */
   readonly saturation: number | undefined;
-  /** Amount that falls, mol; undefined unless it is known. */
+  /** Amount that precipitates, mol; undefined unless it is known. */
   readonly falls: number | undefined;
   readonly solidPhase: string;
   readonly why: string;
 }
 
-/** Below 90 % of saturation a salt stays; salts shift each other's saturation by some 30 %, so above 130 % it falls. */
+/** Below 90 % of saturation a salt stays; salts shift each other's saturation by some 30 %, so above 130 % it precipitates. */
 const STAYS = 0.9;
 const FALLS = 1.3;
 /** A double salt without figures is spoken of when its least soluble half is at this share of saturation. */
@@ -176,7 +176,7 @@ export function saturatedProduct({ formula, ions }: Pairing, temperature: Temper
     const molal = (10 * perHundredGramsWater.in("g").toNumber()) / molarMass(solute.anhydrous).in("g/mol").toNumber();
     const lnK = ions.reduce((all, { count }) => all + count * Math.log(count * molal), 0);
     const why = () =>
-      `100 g of water holds ${perHundredGramsWater.format({ significant: 2, uncertainty: "none" })} of it`;
+      `100 g of water dissolves ${perHundredGramsWater.format({ significant: 2, uncertainty: "none" })} of it`;
     return { lnK, solidPhase: solidPhase ?? formula, why };
   }
   const celsius = expectDimension(temperature, "temperature", "temperature").in("°C").toNumber();
@@ -208,7 +208,7 @@ export function judgePairing(pairing: Pairing, kilograms: number, temperature: T
   };
 }
 
-/** Formula units that fall, mol/kg. */
+/** Formula units that precipitate, mol/kg. */
 function fallen(ions: Pairing["ions"], molal: readonly number[], lnK: number): number {
   const units = ions.map(({ count }, i) => molal[i]! / count);
   const least = Math.min(...units);
@@ -230,7 +230,7 @@ const unfigured = ({ formula, ions, doubleSalt }: Pairing): PairingVerdict => ({
   saturation: undefined,
   falls: undefined,
   solidPhase: formula,
-  why: `the double salt ${doubleSalt!.name} falls from strong liquors of its ions; its solubility is not in the table`,
+  why: `the double salt ${doubleSalt!.name} precipitates from strong liquors of its ions; its solubility is not in the table`,
 });
 
 /** Bounds of the classes, g per 100 g of water. */

@@ -1,4 +1,4 @@
-// Does it fall out on mixing, and how much stays? The answer is that of the whole balance of the aqueous layer; beside it
+// Does it precipitate on mixing, and how much stays? The answer is that of the whole balance of the aqueous layer; beside it
 // stands the calculation by hand: ion products against solubility products at 25 °C, ideal unless an ionic strength is given.
 
 import type { VolumeLike } from "../../amount";
@@ -58,7 +58,7 @@ export interface MixtureOutcome {
   readonly precipitates: boolean;
   /** Ion product over solubility product: above 1 it may fall, above about 1e4 it falls to 99 %. */
   readonly saturation: Quantity;
-  /** Solid that falls out, per volume of the mixture; 0 mol/L when none. */
+  /** Solid that precipitates, per volume of the mixture; 0 mol/L when none. */
   readonly fallsOut: Quantity<"concentration">;
   /** Each ion before and after, and the share left in the liquor. */
   readonly ions: readonly {
@@ -125,10 +125,10 @@ function mixed(ions: readonly DissolvedIon[], solutions: readonly MixedSolution[
 }
 
 /**
- * Does a sparingly soluble salt fall out when solutions are mixed, and how much of each ion stays behind?
+ * Does a sparingly soluble salt precipitate when solutions are mixed, and how much of each ion stays in solution?
  *
  * @param request - the solid, the solutions with their ions and volumes, ionic strength if wanted
- * @returns ion product over solubility product, what falls out, and what is left of each ion, at equilibrium with protons,
+ * @returns ion product over solubility product, what precipitates, and what is left of each ion, at equilibrium with protons,
  *   hydroxide, complexes and activities counted; `byHand` has the figures of a textbook calculation
  * @throws {SolubilityError} `solubility.bad-option`, `solubility.no-data`, `solubility.missing-option` when an ion is
  *   in none of the solutions, `solubility.not-positive`, `solubility.ionic-strength`
@@ -245,8 +245,8 @@ function atEquilibrium(
   const { saturation, stands, warnings } = found;
   const precipitates = stands !== undefined;
   const fallsOut = (stands?.dividedBy(total).to("mol/L") ?? quantity("0 mol/L")).named({
-    symbol: "falls out",
-    label: `${product.solid} that falls out, per volume of the mixture`,
+    symbol: "precipitates",
+    label: `${product.solid} that precipitates, per volume of the mixture`,
   }) as Quantity<"concentration">;
   return {
     precipitates,
@@ -307,7 +307,7 @@ function besides(
   });
 }
 
-/** A mixture over-saturated only with the aged form may stay clear for long: the fresh one, which falls first, cannot. */
+/** A mixture over-saturated only with the aged form may stay clear for long: the fresh one, which precipitates first, cannot. */
 function agedOnly(request: PrecipitationRequest, product: SolubilityProduct, saturation: Quantity): string[] {
   const fresh = request.form === undefined ? freshForm(request.solid)?.form : undefined;
   if (fresh === undefined || saturation.compare("1") <= 0) return [];
@@ -315,7 +315,7 @@ function agedOnly(request: PrecipitationRequest, product: SolubilityProduct, sat
   const times = 10 ** product.pKsp.minus(pKsp).value.toNumber();
   if (saturation.value.toNumber() > times) return [];
   return [
-    `over-saturated with the form '${product.form}' only, not with '${fresh}', which falls first: may stay clear`,
+    `over-saturated with the form '${product.form}' only, not with '${fresh}', which precipitates first: may stay clear`,
   ];
 }
 
@@ -345,7 +345,7 @@ function saturationOf(product: SolubilityProduct, c: readonly Quantity[], expone
 }
 
 /**
- * What stays of each ion, and the formula units that fall out per litre. What stays of the scarcest ion is solved for, since
+ * What stays of each ion, and the formula units that precipitate per litre. What stays of the scarcest ion is solved for, since
  * it spans all powers of ten; the rest follows from it without a difference of near equals.
  */
 function fallen(product: SolubilityProduct, before: readonly Quantity[], exponent: number) {
@@ -402,7 +402,7 @@ function fallen(product: SolubilityProduct, before: readonly Quantity[], exponen
     .dividedBy(String(ions[scarce]!.count))
     .named({
       symbol: "x",
-      label: `${product.solid} that falls out, per litre`,
+      label: `${product.solid} that precipitates, per litre`,
       rule: "(before − left) / count, of the scarcest ion",
     });
   return { after, fallsOut };

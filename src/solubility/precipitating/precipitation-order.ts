@@ -1,4 +1,4 @@
-// Selective precipitation: which of several metals falls first as a precipitant is added. Ideal, 25 °C.
+// Selective precipitation: which of several metals precipitates first as a precipitant is added. Ideal, 25 °C.
 import type { Formula } from "../../formula";
 import {
   applyFunction,
@@ -19,10 +19,10 @@ import { freshForm, solubilityProduct } from "./product";
 /** One solid in a selective precipitation. */
 export interface PrecipitationStart {
   readonly solid: string;
-  /** Form the constant is for: the fresh one, which falls first, unless another was named. */
+  /** Form the constant is for: the fresh one, which precipitates first, unless another was named. */
   readonly form: string | undefined;
   readonly metal: string;
-  /** Precipitant at which it begins to fall. */
+  /** Precipitant at which it begins to precipitate. */
   readonly startsAt: Quantity<"concentration">;
   /** Share of this metal still dissolved when the next one begins; undefined for the last. */
   readonly leftWhenNextStarts: Quantity | undefined;
@@ -46,11 +46,11 @@ export interface PrecipitationOrderRequest {
 }
 
 /**
- * Which of several metals falls first as a precipitant is added, and how completely it is gone when the next begins.
+ * Which of several metals precipitates first as a precipitant is added, and how completely it is gone when the next begins.
  *
  * @param request - the precipitant and the solids with the concentrations of their metals; the pH where solids set free
  *   hydroxide besides the precipitant
- * @returns the solids in the order in which they begin to fall
+ * @returns the solids in the order in which they begin to precipitate
  * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.no-data`,
  *   `solubility.other-solute` when a solid does not hold the precipitant
  * @source definition of the solubility product
@@ -95,7 +95,7 @@ export function precipitationOrder(request: PrecipitationOrderRequest): readonly
       },
       {
         symbol: `c(${added.formula})`,
-        label: `${added.formula} at which ${product.solid} begins to fall`,
+        label: `${added.formula} at which ${product.solid} begins to precipitate`,
         rule: "c = (Ksp / c(metal)^m)^(1/n)",
       },
     );

@@ -96,7 +96,7 @@ function findRow(solid: string | Formula, form: string | undefined): SolubilityP
   });
 }
 
-/** Forms that fall first, before they age. */
+/** Forms that precipitate first, before they age. */
 const FRESH = /fresh|amorphous|precipitated/;
 
 /** @internal The fresh form of a solid, where the table tells it from the aged one. */

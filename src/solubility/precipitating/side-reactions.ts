@@ -1,5 +1,5 @@
 // What the ions of a sparingly soluble solid do besides: metals bind hydroxide or the solid's own anion in complexes, anions
-// of weak acids take up protons. The simple product leaves all that out; here it is told when that matters, and how much.
+// of weak acids accept protons. The simple product leaves all that out; here it is said when that matters, and how much.
 
 import { COMPLEXES } from "../../aqueous/internal";
 import { parseFormula } from "../../formula";
@@ -16,7 +16,7 @@ export interface Complex {
   readonly complex: string;
 }
 
-/** The complexes of a metal with a ligand in the table, those that take up protons besides left out. */
+/** The complexes of a metal with a ligand in the table, those that accept protons besides left out. */
 export function complexesOf(metal: string, ligand: string): Complex[] {
   const row = COMPLEXES().find((candidate) => sameIon(candidate.ligand, ligand) && sameIon(candidate.metal, metal));
   return (row?.steps ?? [])
@@ -100,7 +100,7 @@ export function sideReactions(solution: IdealSolution): string[] {
     .flatMap(({ formula }) => {
       const acid = ACID_STEPS().find(({ base, pKa }) => Number(pKa) > BASIC && sameIon(base, formula));
       if (acid === undefined) return [];
-      return [`${formula} takes up protons from plain water (pKa ${acid.pKa}): more dissolves than this ideal figure`];
+      return [`${formula} accepts protons from plain water (pKa ${acid.pKa}): more dissolves than this ideal figure`];
     });
   return [...protonated, ...complexed(solution)];
 }
@@ -133,7 +133,7 @@ function protonsOfMixture({ ions, held }: Mixture): string[] {
     const acid =
       charge < 0 ? ACID_STEPS().find(({ base, pKa }) => Number(pKa) > STRONG && sameIon(base, formula)) : undefined;
     if (acid === undefined || isHydroxide(formula)) return [];
-    return [`${formula} takes up protons (pKa ${acid.pKa}), not counted without a pH: give the pH, above all in acid`];
+    return [`${formula} accepts protons (pKa ${acid.pKa}), not counted without a pH: give the pH, above all in acid`];
   });
 }
 
@@ -185,7 +185,7 @@ function timesOfAll(metal: number, ligand: number, complexes: readonly Complex[]
   return sums(Math.exp(high)).all;
 }
 
-/** The ions named alone, with their charges, may hold apart what the ideal product lets fall. */
+/** The ions named alone, with their charges, may hold apart what the ideal product lets precipitate. */
 function activityOfMixture({ ions, named, saturation, withActivity }: Mixture): string[] {
   if (withActivity || saturation <= 1) return [];
   const strength = named.reduce((all, { formula, molar }) => all + (molar * parseFormula(formula).charge ** 2) / 2, 0);

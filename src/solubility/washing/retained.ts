@@ -61,7 +61,7 @@ export function retainedLiquor(
     { value: String((low + high) / 2), unit: "mL/g", halfWidth: String((high - low) / 2), distribution: "rectangular" },
     {
       symbol: "v(ret)",
-      label: `liquor held per gram of dry solid (${kind}, ${filter})`,
+      label: `liquor retained per gram of dry solid (${kind}, ${filter})`,
       source: cite(row.source),
       assumption: `a ${filter === "settled" ? "sludge" : "cake"} of ${kind} holds ${low} to ${high} mL of liquor per gram`,
     },

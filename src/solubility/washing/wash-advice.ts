@@ -58,7 +58,7 @@ function endTestFor(ion: string): string {
   );
 }
 
-/** Liquid by how much of the product water takes up, g per 100 g. */
+/** Liquid by how much of the product water dissolves, g per 100 g. */
 function liquidBy(grams: number): readonly [liquid: string, because: string] {
   if (grams < 0.1) return ["water", "the product hardly dissolves"];
   if (grams < 1) return ["a little cold water", "the product dissolves slightly"];
@@ -70,7 +70,7 @@ function liquidBy(grams: number): readonly [liquid: string, because: string] {
  * What to wash a product with, and the end test for what is washed out.
  *
  * @param request - the product, the salts to be washed out, and the temperature of the wash (default 20 °C)
- * @returns liquid and reason, and a test for each ion that the wash takes away; one that the product gives off as well is told by
+ * @returns liquid and reason, and a test for each ion that the wash takes away; one that the product gives off as well is recognised by
  *   conductivity
  * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.not-a-salt` when the
  *   product is an ion or water

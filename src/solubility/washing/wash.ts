@@ -65,7 +65,7 @@ export interface WashPlan {
 
 /** More washes than this is no plan. */
 const MOST_WASHES = 40;
-/** Liquor that a displacement wash of one retained volume leaves behind, lowest and highest (common practice). */
+/** Liquor that a displacement wash of one retained volume leaves, lowest and highest (common practice). */
 const DISPLACEMENT_LEFT = { value: "0.075", unit: "", halfWidth: "0.025", distribution: "rectangular" } as const;
 
 function retainedVolumeOf(request: WashRequest, dryCake: Quantity): Quantity {
@@ -74,7 +74,7 @@ function retainedVolumeOf(request: WashRequest, dryCake: Quantity): Quantity {
     throw new SolubilityError("solubility.conflicting-options", "retainedLiquorPerGram and kindOfSolid both given");
   }
   if (retainedLiquorPerGram === undefined && kindOfSolid === undefined) {
-    throw new SolubilityError("solubility.missing-option", "how much liquor does the cake hold?", {
+    throw new SolubilityError("solubility.missing-option", "how much liquor does the cake retain?", {
       hint: "give retainedLiquorPerGram, or kindOfSolid for a planning value",
     });
   }
@@ -87,11 +87,11 @@ function retainedVolumeOf(request: WashRequest, dryCake: Quantity): Quantity {
       : retainedLiquor(kindOfSolid, filter);
   const named =
     perGram.symbol === undefined
-      ? perGram.named({ symbol: "v(ret)", label: "liquor held per gram of dry solid" })
+      ? perGram.named({ symbol: "v(ret)", label: "liquor retained per gram of dry solid" })
       : perGram;
   return dryCake.times(named).to("mL").named({
     symbol: "V(ret)",
-    label: "liquor held by the cake",
+    label: "liquor retained by the cake",
     rule: "retained volume = dry mass × liquor per gram",
   });
 }
@@ -129,7 +129,7 @@ function targetOf(given: QuantityLike, dryCake: Quantity): Quantity {
   if (target.dimension === "mass") return target.named({ symbol: "m(target)", label: "salt allowed to stay" });
   const share = expectDimension(target, "mass fraction", "targetResidue");
   if (share.compare("1") >= 0) {
-    throw new SolubilityError("solubility.out-of-reach", `a target of ${share} of the cake is no residue`);
+    throw new SolubilityError("solubility.out-of-reach", `a target of ${share} of the cake is not a residue`);
   }
   return dryCake
     .times(share.named({ symbol: "w(target)", label: "share of salt allowed" }))

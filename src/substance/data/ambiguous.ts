@@ -44,7 +44,7 @@ export const AMBIGUOUS = /* @__PURE__ */ once((): readonly AmbiguousRow[] => [
     { formula: "Na2CO3·10H2O", decides: "clear crystals (washing soda): loses 63 % on drying" },
     { formula: "Na2CO3·H2O", decides: "powder that loses 14.5 % on drying" },
     { formula: "NaHCO3", decides: "baking soda: loses 36.9 % at 250 °C, fizzes with vinegar at once" },
-    { formula: "NaOH", decides: "caustic soda: beads or flakes that take up water from the air" },
+    { formula: "NaOH", decides: "caustic soda: beads or flakes that absorb water from the air" },
   ], source: "commonPractice" },
   { names: ["washing soda"], readings: [
     { formula: "Na2CO3·10H2O", decides: "clear crystals: loses 63 % on drying at 110 °C or above" },
@@ -94,7 +94,7 @@ export const AMBIGUOUS = /* @__PURE__ */ once((): readonly AmbiguousRow[] => [
   ], source: "commonPractice" },
   { names: ["potash"], readings: [
     { formula: "K2CO3", decides: "baking and glaze potash, pearl ash" },
-    { formula: "K2CO3·1.5H2O", decides: "the same after it took up water: loses 16.4 % at 200 °C" },
+    { formula: "K2CO3·1.5H2O", decides: "the same after it absorbed water: loses 16.4 % at 200 °C" },
     { formula: "KOH", decides: "caustic potash" },
     { formula: "KCl", decides: "muriate of potash, a fertiliser (0-0-60)" },
     { formula: "K2SO4", decides: "sulfate of potash, a fertiliser (0-0-50)" },

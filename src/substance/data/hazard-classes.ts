@@ -308,7 +308,7 @@ export const STRONG_ACID_ANIONS: ReadonlySet<string> = /* @__PURE__ */ new Set([
 ]);
 
 /**
- * Metals that hold cyanide fast (hexacyanidoferrates and their kin), with the fewest cyanides for each such atom; from any
+ * Metals that bind cyanide firmly (hexacyanidoferrates and their kin), with the fewest cyanides for each such atom; from any
  * other cyanide, double cyanides of zinc, copper, nickel, silver, cadmium and mercury included, a weak acid sets hydrogen
  * cyanide free (memory).
  */

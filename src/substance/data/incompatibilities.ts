@@ -1,5 +1,5 @@
 // Which materials must not meet, by class. 27 of the rules were matched to excerpts of printed lists; what forms, and the
-// rest, rests on memory of the books named. Under which condition a rule holds is data: see CONDITIONS. `a` and `b` are classes (see classes.ts), either way round.
+// rest, rests on memory of the books named. Under which condition a rule applies is data: see CONDITIONS. `a` and `b` are classes (see classes.ts), either way round.
 import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
@@ -140,7 +140,7 @@ export type Condition =
   | "kept closed"
   | "fire";
 
-/** How it can be told whether a condition is met. */
+/** How it can be determined whether a condition is met. */
 export interface ConditionRow {
   /**
    * `strength`: by the strength of the materials of these classes; `dryness`: not where one of the two comes in much water;
@@ -149,7 +149,7 @@ export interface ConditionRow {
   readonly by: "strength" | "dryness" | "heat" | "work";
   /** Classes whose strength counts; all where none are named. */
   readonly of?: readonly HazardClass[];
-  /** Mass % up to which it is ruled out; 10 unless told. */
+  /** Mass % up to which it is ruled out; 10 unless given. */
   readonly above?: number;
 }
 
@@ -184,7 +184,7 @@ export interface IncompatibilityRow {
   readonly products?: readonly string[];
   /** `forbid`: not to be planned; `warn`: may be what is wanted, with the caution printed. */
   readonly severity: "forbid" | "warn";
-  /** Only under one of these; without any the rule always holds. */
+  /** Only under one of these; without any the rule always applies. */
   readonly conditions?: readonly Condition[];
   /** A third class that must be there too. */
   readonly with?: HazardClass;

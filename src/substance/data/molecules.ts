@@ -1,4 +1,4 @@
-// Parent hydrides and small molecules that keep their own names. A row's `source` holds for name and solution (Red Book
+// Parent hydrides and small molecules that keep their own names. A row's `source` stands for name and solution (Red Book
 // 2005: IR-6 and Table IX, places from memory); other names are general knowledge (`memory`) that is read, never given out.
 import type { SourceKey } from "./sources";
 

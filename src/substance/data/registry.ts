@@ -1,9 +1,9 @@
 // The bench substances: formula as it stands on the label, name, older and trade names, CAS registry number, appearance.
-// A row's `source` holds for appearance, other names and note; name and number have sources of their own.
+// A row's `source` stands for appearance, other names and note; name and number have sources of their own.
 import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
-/** A name with a remark on when it holds. */
+/** A name with a remark on when it applies. */
 export interface RemarkedName {
   readonly name: string;
   readonly remark: string;
@@ -12,7 +12,7 @@ export interface RemarkedName {
 /** One substance of the registry. */
 export interface RegistryRow {
   readonly formula: string;
-  /** Systematic name, by the rules of this room. */
+  /** Systematic name, by the rules of this layer. */
   readonly name: string;
   /** Further systematic names the rules allow. */
   readonly systematic?: readonly string[];

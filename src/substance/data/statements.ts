@@ -1,5 +1,5 @@
 // What each code of the Globally Harmonized System stands for, in our own short words: reminders, not label wording.
-// A real label takes the official text of its country. A row's `source` holds for the code and what carries it.
+// A real label takes the official text of its country. A row's `source` stands for the code and what carries it.
 import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
@@ -152,7 +152,7 @@ export const SUPPLEMENTAL_STATEMENTS = /* @__PURE__ */ once((): readonly Stateme
   { code: "EUH070", paraphrase: "poisonous by eye contact", source: "clpRegulation" },
   { code: "EUH071", paraphrase: "corrodes the airways", source: "clpRegulation" },
   { code: "EUH201", paraphrase: "contains lead: keep off things children chew", source: "clpRegulation" },
-  { code: "EUH206", paraphrase: "never mix with other products: chlorine may come off", source: "clpRegulation" },
+  { code: "EUH206", paraphrase: "never mix with other products: chlorine may be given off", source: "clpRegulation" },
   { code: "EUH207", paraphrase: "contains cadmium: fumes dangerous", source: "clpRegulation" },
   { code: "EUH208", paraphrase: "contains a named sensitiser", source: "clpRegulation" },
   { code: "EUH210", paraphrase: "safety sheet on request", source: "clpRegulation" },

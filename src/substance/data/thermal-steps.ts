@@ -18,7 +18,7 @@ export interface ThermalStepRow {
   readonly to?: string;
   /** The temperatures are about so. */
   readonly approx?: true;
-  /** Taken up from the air. */
+  /** Absorbed from the air. */
   readonly takes?: readonly ThermalAmount[];
   /** Gases and vapours given off. */
   readonly leaves: readonly ThermalAmount[];
@@ -196,15 +196,15 @@ export const THERMAL = /* @__PURE__ */ once((): readonly ThermalRow[] => [
     { from: "900", approx: true, leaves: [{ formula: "CO2", coefficient: "1" }], remains: [{ formula: "CaO", coefficient: "1" }, { formula: "MgO", coefficient: "1" }] },
   ], source: "memory" },
   { formula: "CaCO3", steps: [{ from: "700", to: "900", approx: true, leaves: [{ formula: "CO2", coefficient: "1" }], remains: [{ formula: "CaO", coefficient: "1" }] }], note: "near 900 under carbon dioxide of one atmosphere", source: "memory" },
-  { formula: "Ca(OH)2", steps: [{ from: "450", to: "580", approx: true, leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "CaO", coefficient: "1" }] }], note: "takes up carbon dioxide in moist air", source: "memory" },
-  { formula: "CaO", steps: [], note: "takes up water with great heat", source: "memory" },
+  { formula: "Ca(OH)2", steps: [{ from: "450", to: "580", approx: true, leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "CaO", coefficient: "1" }] }], note: "absorbs carbon dioxide in moist air", source: "memory" },
+  { formula: "CaO", steps: [], note: "absorbs water with great heat", source: "memory" },
   { formula: "CaO2", steps: [{ from: "200", to: "350", leaves: [{ formula: "O2", coefficient: "1/2" }], remains: [{ formula: "CaO", coefficient: "1" }] }], source: "memory" },
   { formula: "CaSO4", steps: [{ from: "1200", leaves: [{ formula: "SO2", coefficient: "1" }, { formula: "O2", coefficient: "1/2" }], remains: [{ formula: "CaO", coefficient: "1" }] }], source: "memory" },
   { formula: "CaSO4·0.5H2O", steps: [{ from: "163", to: "200", leaves: [{ formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "CaSO4", coefficient: "1" }] }], note: "sets to gypsum with water", source: "memory" },
   { formula: "CaSO4·2H2O", steps: [
     { from: "110", to: "150", approx: true, leaves: [{ formula: "H2O", coefficient: "3/2" }], remains: [{ formula: "CaSO4·0.5H2O", coefficient: "1" }] },
     { from: "163", to: "200", leaves: [{ formula: "H2O", coefficient: "1/2" }], remains: [{ formula: "CaSO4", coefficient: "1" }] },
-  ], note: "slowly from 60 to 70 in the open; above 360 it no longer takes up water", source: "memory" },
+  ], note: "slowly from 60 to 70 in the open; above 360 it no longer absorbs water", source: "memory" },
   { formula: "CaCl2·2H2O", steps: [
     { from: "175", to: "200", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "CaCl2·H2O", coefficient: "1" }] },
     { from: "260", leaves: [{ formula: "H2O", coefficient: "1" }], remains: [{ formula: "CaCl2", coefficient: "1" }] },
@@ -420,8 +420,8 @@ export const THERMAL = /* @__PURE__ */ once((): readonly ThermalRow[] => [
   { formula: "[Ni(NH3)6]Cl2", steps: [{ from: "80", to: "180", approx: true, leaves: [{ formula: "NH3", coefficient: "4" }], remains: [{ formula: "Ni(NH3)2Cl2", coefficient: "1" }] }], source: "memory" },
   { formula: "H2O2", steps: [], note: "gives off oxygen on keeping, faster with metals", source: "memory" },
   { formula: "NaClO", steps: [], note: "turns to chlorate and chloride and gives off oxygen on keeping", source: "memory" },
-  { formula: "NaOH", steps: [], note: "takes up water and carbon dioxide from the air", source: "memory" },
-  { formula: "Na2CO3", steps: [], note: "takes up water to the monohydrate in moist air", source: "memory" },
+  { formula: "NaOH", steps: [], note: "absorbs water and carbon dioxide from the air", source: "memory" },
+  { formula: "Na2CO3", steps: [], note: "absorbs water to the monohydrate in moist air", source: "memory" },
   { formula: "Fe(OH)2", steps: [], note: "oxidises in air", source: "memory" },
   { formula: "Mn(OH)2", steps: [], note: "oxidises in air at once", source: "memory" },
   { formula: "SnCl2·2H2O", steps: [], note: "oxidises and hydrolyses in air and in water; melts at 38", source: "memory" },

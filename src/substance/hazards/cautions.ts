@@ -71,7 +71,7 @@ function percentsOf(text: string, formula: string, strength: string | undefined)
  * `inCylinder` a gas under pressure
  * @param options - `circumstances`: "closed vessel", "kitchen"
  * @returns one or more entries per material (a shop name may stand for several substances, a substance for several forms)
- * @throws {SubstanceError} `substance.bad-input`, `substance.too-long`; {@link QuantityError} for a strength that is none
+ * @throws {SubstanceError} `substance.bad-input`, `substance.too-long`; {@link QuantityError} for what is not a strength
  * @source CLP Annex VI (17th adaptation) and two national lists, as `source` of each entry and of each code says; paraphrases,
  * cautions and disposal notes are our own
  * @category Cautions

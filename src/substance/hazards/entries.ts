@@ -216,7 +216,7 @@ function unread(material: string, nearest: readonly string[]): SubstanceCautions
     status: "not read",
     pictograms: [],
     statements: [],
-    cautions: [[`not read: "${material}" is no name or formula known here`, ...near].join("; ")],
+    cautions: [[`not read: "${material}" is not a name or formula known here`, ...near].join("; ")],
     disposal: NO_DISPOSAL,
     notes: ["not known here, so nothing is said of what it must not meet", ...near],
     adviceSource: HAZARD_FIELD_SOURCES.cautions,

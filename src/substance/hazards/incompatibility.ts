@@ -30,8 +30,8 @@ export interface Incompatibility {
   readonly condition?: string;
   /** Under one of these; empty where the rule always holds. */
   readonly conditions: readonly Condition[];
-  /** `met` where it always holds or what was told meets a condition; `not told` where nobody said. */
-  readonly state: "met" | "not told";
+  /** `met` where it always holds or what was given meets a condition; `not stated` where nobody said. */
+  readonly state: "met" | "not stated";
   readonly source: SourceKey;
   readonly citation: string;
 }
@@ -42,7 +42,7 @@ export interface ClassedMaterial {
   readonly formula: string;
   readonly notation: Notation;
   readonly classes: ReadonlySet<HazardClass>;
-  /** Mass fraction in percent, where it is told. */
+  /** Mass fraction in percent, where it is stated. */
   readonly percent: number | undefined;
 }
 
@@ -88,7 +88,7 @@ function finding(
   row: IncompatibilityRow,
   materials: readonly ClassedMaterial[],
   circumstances: readonly string[],
-  state: "met" | "not told",
+  state: "met" | "not stated",
 ): Incompatibility {
   const conditions = row.conditions ?? [];
   return {
@@ -112,13 +112,13 @@ function inWords(conditions: readonly Condition[]): string {
   return conditions.length === 1 ? last : `${conditions.slice(0, -1).join(", ")} or ${last}`;
 }
 
-type State = "met" | "not told" | "ruled out";
+type State = "met" | "not stated" | "ruled out";
 
 /** By the strength of those it is about: any that is dilute rules it out, and all must be strong. */
 function byStrength({ of, above = DILUTE }: ConditionRow, pair: readonly ClassedMaterial[]): State {
   const about = of === undefined ? pair : pair.filter((one) => hasAny(one, of));
   if (about.some(({ percent }) => percent !== undefined && percent <= above)) return "ruled out";
-  return about.every(({ percent }) => percent !== undefined) ? "met" : "not told";
+  return about.every(({ percent }) => percent !== undefined) ? "met" : "not stated";
 }
 
 function stateOf(condition: Condition, pair: readonly ClassedMaterial[], { planned, heated }: Meeting): State {
@@ -127,14 +127,14 @@ function stateOf(condition: Condition, pair: readonly ClassedMaterial[], { plann
   switch (row.by) {
     case "strength": {
       const state = byStrength(row, pair);
-      return state === "not told" && planned ? "met" : state;
+      return state === "not stated" && planned ? "met" : state;
     }
     case "dryness":
-      return wet ? "ruled out" : planned ? "met" : "not told";
+      return wet ? "ruled out" : planned ? "met" : "not stated";
     case "heat":
-      return planned && (heated || !wet) ? "met" : "not told";
+      return planned && (heated || !wet) ? "met" : "not stated";
     case "work":
-      return row.of !== undefined && byStrength(row, pair) === "ruled out" ? "ruled out" : "not told";
+      return row.of !== undefined && byStrength(row, pair) === "ruled out" ? "ruled out" : "not stated";
   }
 }
 
@@ -142,7 +142,7 @@ function stateOf(condition: Condition, pair: readonly ClassedMaterial[], { plann
 function stateOfAll({ conditions = [] }: IncompatibilityRow, pair: readonly ClassedMaterial[], how: Meeting): State {
   if (conditions.length === 0) return "met";
   const states = conditions.map((one) => stateOf(one, pair, how));
-  return states.includes("met") ? "met" : states.includes("not told") ? "not told" : "ruled out";
+  return states.includes("met") ? "met" : states.includes("not stated") ? "not stated" : "ruled out";
 }
 
 function pairsOf(row: IncompatibilityRow, materials: readonly ClassedMaterial[], meeting: Meeting): Incompatibility[] {

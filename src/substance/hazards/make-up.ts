@@ -9,7 +9,7 @@ import { HOLDS_CYANIDE } from "../data/hazard-classes";
 export interface MakeUp {
   /** Symbol of the element of a cation with its charge; `NH4` and other polyatomic ones by formula. */
   readonly cations: readonly { readonly symbol: string; readonly charge: number }[];
-  /** Names of the anions, and of those behind hydrogen salts; of an acid its anion. */
+  /** Names of the anions, and of those after hydrogen salts; of an acid its anion. */
   readonly groups: readonly string[];
   readonly isAcid: boolean;
   /** Ammonia by itself or bound to a metal; ammonium is among the groups. */

@@ -1,4 +1,4 @@
-// Products that no plan makes, told by composition and ions: explosives and deadly gases, which nothing opens, and poisonous
+// Products that no plan makes, recognised by composition and ions: explosives and deadly gases, which nothing opens, and poisonous
 // gases that whoever means them acknowledges by code.
 
 import { compositionKey, isWater, type Notation, type Part, readNotation } from "../../ion/internal";

@@ -132,7 +132,7 @@ export function complexName(complex: Complex, charge: number): string {
   return `${ligands}${central}(${roman(oxidation)})`;
 }
 
-/** `2+`, `1-`: a charge number as it stands behind a name. */
+/** `2+`, `1-`: a charge number as it stands after a name. */
 export function chargeNumber(charge: number): string {
   return `${Math.abs(charge)}${charge < 0 ? "-" : "+"}`;
 }

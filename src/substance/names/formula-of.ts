@@ -100,7 +100,7 @@ export function unknownNameError(text: string): SubstanceError {
  * formulaOf("dinitrogen pentoxide") // => N2O5
  * formulaOf("potassium hexacyanoferrate(II)") // => K4[Fe(CN)6]
  * formulaOf("magnesium carbonate", { literal: true }) // => MgCO3
- * formulaOf("copper sulfate").remarks // => ["a pack of this name may hold CuSO4·5H2O or CuSO4·H2O: the word leaves the water out"]
+ * formulaOf("copper sulfate").remarks // => ["a pack of this name may contain CuSO4·5H2O or CuSO4·H2O: the word leaves the water out"]
  */
 export function formulaOf(name: string, options?: ReadingOptions): Formula {
   const text = readableText(name, "a name");

@@ -145,7 +145,7 @@ export function ion(nameOrFormula: string): IonEntry {
   const notation = tryReadNotation(text);
   const formula = notation !== undefined && notation.charge !== 0 ? text : chargedReading(text);
   if (formula === undefined)
-    throw new SubstanceError("substance.unknown-name", `"${text}" is no ion known here`, {
+    throw new SubstanceError("substance.unknown-name", `"${text}" is not an ion known here`, {
       input: text,
       hint: 'give its charge, such as "Fe^3+", or its name, such as "iron(III) ion"',
       details: { nearest: [] },

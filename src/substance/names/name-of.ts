@@ -103,7 +103,7 @@ function wholeRatio(numbers: readonly number[]): number[] | undefined {
   return undefined;
 }
 
-/** Addition compound: components by number, then by name, water last; the ratio behind. */
+/** Addition compound: components by number, then by name, water last; the ratio last. */
 function adductName(notation: Notation, phase: string | undefined): string | undefined {
   const ratio = wholeRatio(notation.parts.map((part) => part.multiplier));
   if (ratio === undefined) return undefined;
@@ -211,8 +211,8 @@ export function nameSourceOf(notation: Notation): SourceKey {
  * Systematic name of a formula: oxidation numbers where a metal has several, prefixes for molecules and for salts with
  * more than two kinds of ion, hydrate prefixes, additive names for complexes, traditional names for acids.
  *
- * @param formula - neutral or charged; `(aq)` behind a hydrogen halide names the solution
- * @param style - how proportions are told; by default oxidation numbers
+ * @param formula - neutral or charged; `(aq)` after a hydrogen halide names the solution
+ * @param style - how proportions are stated; by default oxidation numbers
  * @throws {SubstanceError} `substance.no-name`, `substance.bad-input`, `substance.too-long`; {@link FormulaError} for an unreadable formula
  * @source Nomenclature of Inorganic Chemistry, IUPAC Recommendations 2005, IR-5, IR-7 to IR-9
  * @category Names

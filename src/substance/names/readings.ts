@@ -22,7 +22,7 @@ export interface NameReading {
   readonly decides: string;
   /** Spellings that were put right on the way, and what the rules had to assume. */
   readonly notes: readonly string[];
-  /** What a pack of this name may hold as well, and how strong a solution of this name is. */
+  /** What a pack of this name may contain as well, and how strong a solution of this name is. */
   readonly remarks: readonly string[];
   /** Of the table that gives this meaning; absent where the name is read word by word, by the rules. */
   readonly source?: SourceKey;

@@ -12,7 +12,7 @@ export interface Resolved {
   readonly notation: Notation;
 }
 
-/** Formula text as this room writes it: the registry's own writing where the composition is listed. */
+/** Formula text as this layer writes it: the registry's own writing where the composition is listed. */
 export function formulaText(text: string, notation: Notation): string {
   return rowOf(notation)?.formula ?? text.trim();
 }

@@ -66,7 +66,7 @@ function saltsNamed(name: string): Found[] {
   return settled.length > 0 ? settled : all;
 }
 
-/** Antimony trisulfide is no salt of a chain of three sulfurs: those are only told beside a charge that is clear. */
+/** Antimony trisulfide is no salt of a chain of three sulfurs: those are only named beside a charge that is clear. */
 function isGuessedChain(choice: readonly Species[]): boolean {
   const chain = choice.some(({ ion, count }) => count === undefined && /sulfide\(2-\)$/.test(ion?.row.name ?? ""));
   return chain && choice.some((one) => one.charge === undefined);

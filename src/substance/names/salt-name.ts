@@ -7,7 +7,7 @@ import { ionsByName } from "./ion-names";
 import { leadingPrefixes, multiplePrefix, roman, simplePrefix } from "./prefixes";
 
 /**
- * How proportions are told: `oxidation-numbers` (iron(III) oxide), `prefixes` (diiron trioxide), or `adduct` for an
+ * How proportions are stated: `oxidation-numbers` (iron(III) oxide), `prefixes` (diiron trioxide), or `adduct` for an
  * addition compound with its ratio (sodium sulfate—water (1/10)).
  */
 export type NameStyle = "oxidation-numbers" | "prefixes" | "adduct";

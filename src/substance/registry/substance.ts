@@ -254,7 +254,7 @@ function ambiguousError(text: string, readings: readonly NameReading[]): Substan
  * @example
  * substance("Epsom salt").formula // => "MgSO4·7H2O"
  * substance("7758-99-8").name // => "copper(II) sulfate pentahydrate"
- * substance("copper sulfate").remarks // => ["a pack of this name may hold CuSO4·5H2O or CuSO4·H2O: the word leaves the water out"]
+ * substance("copper sulfate").remarks // => ["a pack of this name may contain CuSO4·5H2O or CuSO4·H2O: the word leaves the water out"]
  * substance("white vinegar").strength // => { lower: "40 g/L", upper: "60 g/L" }
  * substance("CaC2O4·H2O").thermalSteps.map((step) => step.leaves[0]?.formula) // => ["H2O", "CO", "CO2"]
  */

@@ -40,7 +40,7 @@ const SURE = 0.65;
 
 /** How the search is narrowed. */
 export interface SearchOptions {
-  /** At most this many hits, 1 to 200; 10 unless told. */
+  /** At most this many hits, 1 to 200; 10 unless given. */
   readonly limit?: number;
 }
 

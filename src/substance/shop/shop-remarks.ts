@@ -46,7 +46,7 @@ export function remarksOfShop(name: string, formula: string): string[] {
     const known = water > 0 || forms.length > 0 ? [] : kinOf(notation).map((row) => row.formula);
     const hidden = [...new Set([...kin, ...forms, ...known.filter((other) => other !== formula)])];
     if (hidden.length > 0)
-      remarks.push(`a pack of this name may hold ${listed(hidden)}: the word leaves the water out`);
+      remarks.push(`a pack of this name may contain ${listed(hidden)}: the word leaves the water out`);
   }
   const others = under.filter((other) => !isKin(other));
   if (others.length > 0) remarks.push(`also sold under this name: ${listed(others)}`);

@@ -241,7 +241,7 @@ export interface PricedPack {
   readonly formula: string | Formula;
   readonly price: QuantityLike;
   readonly size: QuantityLike<"mass">;
-  /** Mass fraction of the formula; the whole unless told. */
+  /** Mass fraction of the formula; the whole unless given. */
   readonly assay?: QuantityLike;
 }
 

@@ -17,7 +17,7 @@ describe("what does not exist in water", () => {
     expect(f.solids[0]!.mass.in("g").toNumber()).toBeCloseTo(0.2 * 87.91, 0);
   });
 
-  it("names no solid where none falls: iron(III) and iodide give iodine and iron(II) iodide", () => {
+  it("names no solid where none precipitates: iron(III) and iodide give iodine and iron(II) iodide", () => {
     expect(ask("FeCl3 + KI -> FeI3 + KCl", "FeI3").solids).toEqual([]);
   });
 

@@ -162,7 +162,7 @@ describe("what goes in part", () => {
   it("magnesium hydroxide by ammonia: ammonium holds it, more of it stands aged", () => {
     const f = ask("MgSO4 + NH3 + H2O -> Mg(OH)2 + (NH4)2SO4", "Mg(OH)2");
     expect(f.verdict).toBe("goes in part");
-    // x of c falls: c (1-x)^3 / x^2 = Ksp / Kb^2 = 2.0 with pKsp 9.20 and pKb 4.75, before activities: 0.3 at 0.7 mol/kg; the
+    // x of c precipitates: c (1-x)^3 / x^2 = Ksp / Kb^2 = 2.0 with pKsp 9.20 and pKb 4.75, before activities: 0.3 at 0.7 mol/kg; the
     // activity of magnesium, a tenth, brings it to a half or a third of that
     expect(shareOf(f)).toBeGreaterThan(0.05);
     expect(shareOf(f)).toBeLessThan(0.3);

@@ -11,13 +11,13 @@ describe("a salt pair", () => {
     const back = ask("KNO3 + NaCl -> NaNO3 + KCl", "NaNO3");
     expect(back.solids[0]!.formula.normalize("NFKC")).toBe("KNO3");
     expect(back.reasons[0]!.code).toBe("salt-pair");
-    // what each 1 mol of begins to fall at: 101.1 g / 0.316 = 320 g of water alone; 1 mol of potassium and of nitrate the same
+    // what each 1 mol of begins to precipitate at: 101.1 g / 0.316 = 320 g of water alone; 1 mol of potassium and of nitrate the same
     const water = back.reasons.find(({ numbers }) => /below which KNO3/.test(numbers[0]?.label ?? ""))!.numbers[0]!;
     expect(water.in("g").toNumber()).toBeGreaterThan(300);
     expect(water.in("g").toNumber()).toBeLessThan(340);
   });
 
-  it("gives the salt that falls first when it is boiled down", () => {
+  it("gives the salt that precipitates first when it is boiled down", () => {
     expect(ask("NaNO3 + KCl -> KNO3 + NaCl", "NaCl").verdict).toBe("goes");
   });
 

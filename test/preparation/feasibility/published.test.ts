@@ -46,8 +46,11 @@ const OTHERWISE: Readonly<Record<string, readonly [verdict: string, why: string]
   "cu-tetraammine": ["goes in part", "as above"],
   "fe-oxalate-5g": ["goes in part", "sulfuric acid is set free; the solubility product is doubtful"],
   "fe-oxalate": ["goes in part", "as above"],
-  "zn-oxide-via-carbonate-57g": ["another solid forms", "what falls is a carbonate: the oxide comes in the kiln"],
-  "mg-carbonate-light-bp-10oz": ["unknown", "no solubility product for this basic carbonate, which falls hot"],
+  "zn-oxide-via-carbonate-57g": [
+    "another solid forms",
+    "what precipitates is a carbonate: the oxide comes in the kiln",
+  ],
+  "mg-carbonate-light-bp-10oz": ["unknown", "no solubility product for this basic carbonate, which precipitates hot"],
   "k-permanganate-1936": ["unknown", "a melt, and manganate in lye: potentials of acid solutions do not speak"],
   "sn-sulfide-45g": ["goes in part", "hydrochloric acid is set free: more water brings the rest down"],
   "ni-carbonate-soda": [
