@@ -104,10 +104,10 @@ describe("entries", () => {
     expect(between("white vinegar", "KMnO4")).toEqual([]);
     expect(between("vinegar", "KMnO4")).toEqual(["permanganate-organic not stated"]);
     // what a can of strong acid holds is only usual: it rules nothing out
-    expect(between("muriatic acid", "KMnO4")).toEqual(["permanganate-hydrochloric not told"]);
+    expect(between("muriatic acid", "KMnO4")).toEqual(["permanganate-hydrochloric not stated"]);
     expect(between("battery acid", "KMnO4")).toEqual(between("H2SO4", "KMnO4"));
     expect(between("battery acid", "KMnO4")).not.toEqual([]);
-    expect(between("HCl", "KMnO4")).toEqual(["permanganate-hydrochloric not told"]);
+    expect(between("HCl", "KMnO4")).toEqual(["permanganate-hydrochloric not stated"]);
   });
 
   it("takes from the registrants what the national list said against its own advice", () => {
