@@ -1,6 +1,7 @@
 // Mass, amount and number of entities of one substance as it lies in the jar: with assay and moisture.
 
 import { type Formula, molarMass } from "../formula";
+import type { Fields } from "../foundation/argument";
 import { type Quantity, type QuantityLike, quantity } from "../quantity";
 import { expectDimension } from "../quantity/internal";
 import {
@@ -16,7 +17,8 @@ import {
   positive,
 } from "./argument";
 import { avogadroConstant } from "./gas/constants";
-import { PURITY } from "./options";
+
+export const PURITY = { assay: true, moisture: true } as const satisfies Fields<Purity>;
 
 /** How pure and how dry the material is. */
 export interface Purity {

@@ -1,6 +1,6 @@
 // Arguments that callers without types may get wrong: refused by name, before anything reads them.
 import { ArgumentGuard, type Fields } from "../foundation/argument";
-import type { AtomicWeightOptions, WeightConvention } from "./atomic-weight";
+import type { AtomicWeightOptions, WeightConvention } from "./convention";
 import { ElementError } from "./error";
 
 /** @internal */

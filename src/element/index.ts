@@ -1,6 +1,7 @@
 // Element: what an atom weighs.
-export type { AtomicWeightOptions, WeightConvention } from "./atomic-weight";
+
 export { atomicWeight } from "./atomic-weight";
+export type { AtomicWeightOptions, WeightConvention } from "./convention";
 export type { IsotopicCompositionRow } from "./data/isotopic-compositions";
 export type { Element, StandardAtomicWeight } from "./element";
 export { element, elements } from "./element";

@@ -1,19 +1,25 @@
 // The options of this room and the guard that looks through them. Options of several functions build on each other, so
 // each list of fields does too.
+import type { ReadOptions } from "../formula";
 import { ArgumentGuard, type Fields, type KnownFields } from "../foundation/argument";
-import type { BalanceOptions } from "./balance/balance";
-import type { Condition } from "./balance/condition";
-import type { SpaceOptions } from "./balance/space";
 import { EquationError } from "./error";
-import type { EquationLists, EquationOptions } from "./read/parse";
-import type { HalfReactionOptions } from "./redox/half";
-import type { OverallOptions } from "./redox/overall";
 
 /** The guard of this layer. */
 export const guard = /* @__PURE__ */ new ArgumentGuard(EquationError, {
   unknown: "equation.unknown-option",
   bad: "equation.bad-option",
 });
+
+/** How an equation text is read. */
+export interface EquationOptions extends ReadOptions {
+  /** `"check"` (default) keeps given coefficients, so that they are checked; `"ignore"` drops them. */
+  readonly coefficients?: "check" | "ignore" | undefined;
+  /** `"keep"` (default) leaves a species that stands on both sides; `"cancel"` takes the spectators out. */
+  readonly spectators?: "keep" | "cancel" | undefined;
+}
+
+/** @internal What is meant where no options are given: nothing to look through. */
+export const NO_OPTIONS: EquationOptions = {};
 
 export const EQUATION = {
   coefficients: true,
@@ -22,19 +28,6 @@ export const EQUATION = {
   x: true,
   digitsBeforeSign: true,
 } as const satisfies Fields<EquationOptions>;
-
-/** An equation given as lists. */
-export const LISTS = { reactants: true, products: true } as const satisfies Fields<EquationLists>;
-
-const CONDITION = { species: true, ratio: true } as const satisfies Fields<Condition>;
-
-export const BALANCE = { ...EQUATION, conditions: [CONDITION] } as const satisfies Fields<BalanceOptions>;
-
-export const HALF = { ...EQUATION, medium: true } as const satisfies Fields<HalfReactionOptions>;
-
-export const SPACE = { ...EQUATION, limit: true } as const satisfies Fields<SpaceOptions>;
-
-export const OVERALL = { ...BALANCE, intermediates: true, multipliers: true } as const satisfies Fields<OverallOptions>;
 
 /** Options with none but the known fields, and the words of those that every function of the layer takes. */
 export function needOptions(options: EquationOptions, known: KnownFields): void {

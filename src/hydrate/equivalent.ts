@@ -1,14 +1,24 @@
 // The same metal or the same salt in another form: how much of what is on the shelf stands for what the recipe names.
 
 import { amountOf, type FormulaLike, type MassLike, massOf, type Purity } from "../amount";
-import { formulaOfArgument, inSymbol } from "../amount/internal";
+import { formulaOfArgument, inSymbol, PURITY } from "../amount/internal";
 import type { Formula } from "../formula";
+import type { Fields } from "../foundation/argument";
 import { Fraction } from "../foundation/fraction";
 import { withPlainJSON } from "../foundation/plain-json";
 import type { Quantity } from "../quantity";
-import { FORMS, guard, TWO_FORMS } from "./argument";
+import { guard } from "./argument";
 import { crystalWater } from "./crystal-water";
 import { HydrateError } from "./error";
+
+const TWO_FORMS = { from: true, to: true } as const satisfies Fields<Parameters<typeof equivalenceOptions>[0]>;
+
+const FORMS = {
+  ...TWO_FORMS,
+  per: true,
+  fromPurity: PURITY,
+  toPurity: PURITY,
+} as const satisfies Fields<FormsOfOne>;
 
 /** The two forms, and what shall be the same in both. */
 export interface FormsOfOne {

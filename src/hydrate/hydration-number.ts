@@ -4,13 +4,30 @@ import type { FormulaLike, MassFractionLike, MassLike } from "../amount";
 import { assayOf, formulaOfArgument, inSymbol, positive } from "../amount/internal";
 import { type Formula, molarMass, oxideEquivalents, parseFormula } from "../formula";
 import { numberText } from "../formula/internal";
+import type { Fields } from "../foundation/argument";
 import { Fraction } from "../foundation/fraction";
 import { withPlainJSON } from "../foundation/plain-json";
 import { type Quantity, quantity, sum } from "../quantity";
-import { DAMP, guard, HEATING } from "./argument";
+import { guard } from "./argument";
 import { anhydrousOf, crystalWater, hydrateOf, MOST_WATERS, waterContent } from "./crystal-water";
 import { HydrateError } from "./error";
 import { type HydrateForm, knownForms } from "./forms";
+
+const HEATING = {
+  before: true,
+  after: true,
+  anhydrous: true,
+  vessel: true,
+  residue: true,
+} as const satisfies Fields<HeatingExperiment>;
+
+const DAMP = {
+  salt: true,
+  assay: true,
+  before: true,
+  after: true,
+  vessel: true,
+} as const satisfies Fields<Parameters<typeof meanHydration>[0]>;
 
 /** A number of waters that the measurement could mean. */
 export interface HydrationCandidate {

@@ -2,12 +2,22 @@
 import type { FormulaLike } from "../amount";
 import { formulaOfArgument, inSymbol } from "../amount/internal";
 import type { Formula } from "../formula";
+import type { Fields } from "../foundation/argument";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../quantity";
-import { guard, MIX_UP } from "./argument";
+import { guard } from "./argument";
 import { anhydrousOf, crystalWater } from "./crystal-water";
 import { HYDRATE_FORMS } from "./data/forms";
 import { HydrateError } from "./error";
 import { knownForms, molarMassPerUnit } from "./forms";
+
+const MIX_UP = {
+  ratio: true,
+  yield: true,
+  observed: true,
+  expected: true,
+  of: true,
+  relativeUncertainty: true,
+} as const satisfies Fields<MixUpQuestion>;
 
 /** One form taken for another, and the ratio that would follow. */
 export interface HydrateMixUp {

@@ -3,7 +3,7 @@ export type { QuantityErrorCode } from "./error";
 export { QuantityError } from "./error";
 export type { Given, Step, Working } from "./explain";
 export { explain } from "./explain";
-export type { FormatOptions } from "./text/format";
+export type { FormatOptions } from "./text/format-options";
 export type { Distribution } from "./text/read";
 export type * from "./text/text";
 export { significantFigures, withSignificantFigures } from "./uncertainty/figures";

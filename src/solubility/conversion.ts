@@ -1,11 +1,13 @@
 // Turning one sparingly soluble salt into another of the same cation by boiling it with a solution of the other ion.
 import type { Formula } from "../formula";
+import type { Fields } from "../foundation/argument";
 import type { Quantity } from "../quantity";
 import { guard } from "./argument";
 import { SolubilityError } from "./error";
-import { CONVERSION } from "./options";
 import { sameIon } from "./precipitating/ion-balance";
 import { solubilityProduct } from "./precipitating/product";
+
+const CONVERSION = { from: true, to: true } as const satisfies Fields<Parameters<typeof saltConversion>[0]>;
 
 /** Whether boiling one solid with a solution turns it into another. */
 export interface SolidConversion {

@@ -13,7 +13,6 @@ export { solubilityDiagram } from "./curves/picture";
 export type { SolubilityKind, UncertaintyPart } from "./curves/reading";
 export type { SolidChange } from "./curves/solid-changes";
 export { solidTransitions } from "./curves/solid-changes";
-export type { Solubility } from "./curves/solubility";
 export { solubilityFromJSON, solubilityOf, trySolubilityOf } from "./curves/solubility";
 export type { CompetingFigure, SolubilityBasis } from "./data/curves";
 export type { DissolvingRequest, DissolvingWater, LiquorSalt, LiquorWater } from "./dissolving/dissolve";
@@ -48,7 +47,7 @@ export type { PrecipitationOrderRequest, PrecipitationStart } from "./precipitat
 export { precipitationOrder } from "./precipitating/precipitation-order";
 export type { DissolvedIon, SolubilityProduct } from "./precipitating/product";
 export { solubilityProduct } from "./precipitating/product";
-export type { SolubilityRecord } from "./record";
+export type { Solubility, SolubilityRecord } from "./record";
 export type { SolubilityClass, SolubilityRule } from "./rules";
 export { solubilityRule } from "./rules";
 export type { KindOfSolid } from "./washing/retained";

@@ -7,12 +7,37 @@ import { headProblem, type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
 import { type Quantity, type QuantityRecord, quantityFromJSON } from "../quantity";
 import type { SolubilityKind, UncertaintyPart } from "./curves/reading";
-import type { Solubility } from "./curves/solubility";
 import type { CompetingFigure, SolubilityBasis } from "./data/curves";
 import { isSourceKey, type SourceKey } from "./data/sources";
 import { SolubilityError } from "./error";
 
 const SCHEMA = 1;
+
+/** Solubility of one solute in water at one temperature. */
+export interface Solubility {
+  /** The solute the figure is for, without crystal water. */
+  readonly formula: string;
+  readonly name: string;
+  readonly celsius: number;
+  /** Grams of anhydrous solute with 100 g of water (all water) in the saturated solution. */
+  readonly perHundredGramsWater: Quantity<"mass">;
+  /** Solid in contact with the solution, which is what crystallises; undefined where the table does not say. */
+  readonly solidPhase: string | undefined;
+  readonly basis: "g anhydrous per 100 g water";
+  readonly kind: SolubilityKind;
+  readonly knownAs: SolubilityBasis;
+  /** Source of the figure, or of the nearer one it was read from; `perHundredGramsWater.source` cites both if they differ. */
+  readonly source: SourceKey;
+  /** Figures of other sources that differ by more than about 5 %, wherever they lie. */
+  readonly competing: readonly CompetingFigure[];
+  /** Do not lean on it without measuring. */
+  readonly weak: boolean;
+  readonly uncertainty: readonly UncertaintyPart[];
+  readonly warnings: readonly string[];
+  /** Formula, figure and temperature in one line. */
+  toString(): string;
+  toJSON(): SolubilityRecord;
+}
 
 /** What an answer of the table and one that was read back have in common. */
 type Told = Omit<Solubility, "toJSON" | "toString" | "perHundredGramsWater">;

@@ -2,12 +2,17 @@
 // sum of its ions; nothing else is put together, and nothing is estimated.
 
 import { Formula, parseFormula } from "../formula";
+import type { Fields } from "../foundation/argument";
 import { constitutionOf } from "../ion";
 import { type Quantity, quantity, sum } from "../quantity";
-import { guard, needTextOption, WHICH } from "./argument";
+import { guard, needTextOption } from "./argument";
 import { FORMATION, type FormationRow, type SubstanceState } from "./data/enthalpies";
 import { cite, type SourceKey } from "./data/sources";
 import { ThermochemistryError } from "./error";
+
+const WHICH = { state: true, form: true } as const satisfies Fields<
+  NonNullable<Parameters<typeof formationEnthalpy>[1]>
+>;
 
 /** Enthalpy of formation of a substance in one state. */
 export interface FormationEnthalpy {

@@ -5,15 +5,18 @@ import { BalancedEquation, balance } from "../equation";
 import { asWritten } from "../equation/internal";
 import { Formula, parseFormula } from "../formula";
 import { isWater } from "../formula/internal";
+import type { Fields } from "../foundation/argument";
 import type { Fraction } from "../foundation/fraction";
 import { withPlainJSON } from "../foundation/plain-json";
 import { applyFunction, isQuantity, type NumberLike, type Quantity, quantity, sum } from "../quantity";
 import { expectDimension } from "../quantity/internal";
-import { ENTHALPY, guard, needTextOption } from "./argument";
+import { guard, needTextOption } from "./argument";
 import type { SubstanceState } from "./data/enthalpies";
 import { cite } from "./data/sources";
 import { ThermochemistryError } from "./error";
 import { type FormationEnthalpy, findFormation, formationEnthalpy, noData, stateOf, withoutPhase } from "./formation";
+
+const ENTHALPY = { states: true, forms: true } as const satisfies Fields<EnthalpyOptions>;
 
 /** One species of a reaction with its enthalpy. */
 export interface EnthalpyTerm extends FormationEnthalpy {

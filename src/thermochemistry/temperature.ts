@@ -8,13 +8,28 @@ import {
   vapourPressureOfWater,
 } from "../amount";
 import { Formula, molarMass, parseFormula } from "../formula";
+import type { Fields } from "../foundation/argument";
 import { applyFunction, type Quantity, type QuantityLike, quantity, type SpecificHeatCapacityText } from "../quantity";
 import { expectDimension } from "../quantity/internal";
 import { solidTransitions } from "../solubility";
-import { guard, needListOption, RISE, SWEPT } from "./argument";
+import { guard, needListOption } from "./argument";
 import { cite } from "./data/sources";
 import { ThermochemistryError } from "./error";
 import { formationEnthalpy } from "./formation";
+
+const RISE = {
+  heat: true,
+  enthalpy: true,
+  amount: true,
+  mass: true,
+  heatCapacity: true,
+  start: true,
+  hydrates: true,
+} as const satisfies Fields<TemperatureRiseRequest>;
+
+const SWEPT = { gas: true, temperature: true, pressure: true } as const satisfies Fields<
+  Parameters<typeof waterCarriedByGas>[0]
+>;
 
 /** What `temperatureRise` needs to know. */
 export interface TemperatureRiseRequest {

@@ -4,6 +4,7 @@
 
 import { type Formula, molarMass } from "../../formula";
 import { splitWater } from "../../formula/internal";
+import type { Fields } from "../../foundation/argument";
 import { type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { formulaOfArgument, inSymbol, type TemperatureLike } from "../argument";
@@ -12,6 +13,8 @@ import { cite } from "../data/sources";
 import { AmountError } from "../error";
 import { densityOfWater } from "../jar/water";
 import { type CurvePoint, chordBound } from "./density-chord";
+
+export const DENSITY = { temperature: true } as const satisfies Fields<DensityOptions>;
 
 /** How a density is looked up. */
 export interface DensityOptions {

@@ -2,6 +2,7 @@
 
 import type { Formula } from "../../formula";
 import { isWater } from "../../formula/internal";
+import type { Fields } from "../../foundation/argument";
 import { isQuantity, type Quantity, quantity } from "../../quantity";
 import {
   assayOf,
@@ -17,8 +18,8 @@ import {
   positive,
 } from "../argument";
 import { AmountError } from "../error";
-import { DENSITY, STRENGTH_FROM_DENSITY } from "../options";
 import {
+  DENSITY,
   type DensityOptions,
   doubtAt,
   expansionFactor,
@@ -30,6 +31,10 @@ import {
   steepness,
   tablesOf,
 } from "./density-table";
+
+const STRENGTH_FROM_DENSITY = { ...DENSITY, between: true } as const satisfies Fields<
+  NonNullable<Parameters<typeof massFractionFromDensity>[2]>
+>;
 
 /**
  * Density of a solution of known strength.

@@ -1,12 +1,19 @@
 // Volumes as measured: what the mark on a flask, pipette, burette or cylinder is worth.
-import { shown } from "../../foundation/argument";
+import { type Fields, shown } from "../../foundation/argument";
 import { type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { grouped, oneOf, positive, type TemperatureLike, type VolumeLike } from "../argument";
 import { GLASSWARE, type GlasswareKind } from "../data/glassware";
 import { cite } from "../data/sources";
 import { AmountError } from "../error";
-import { GLASS } from "../options";
+
+export const GLASS = {
+  with: true,
+  class: true,
+  size: true,
+  distribution: true,
+  temperature: true,
+} as const satisfies Fields<Glassware>;
 
 export type { GlasswareKind } from "../data/glassware";
 

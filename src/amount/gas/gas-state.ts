@@ -1,6 +1,7 @@
 // The state of a gas as given or assumed: temperature, its own pressure, the correction, and the sentence that
 // says so on every result.
 
+import type { Fields } from "../../foundation/argument";
 import { type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import {
@@ -15,10 +16,18 @@ import {
 } from "../argument";
 import { AmountError } from "../error";
 import { vapourPressureOfWater } from "../jar/water";
-import { GAS } from "../options";
 import { molarGasConstant } from "./constants";
 import { secondVirialCoefficient } from "./virial";
 import { mustBeGas } from "./volatility";
+
+/** Conditions of a gas that is measured, whichever it is. */
+export const MEASURED_GAS = { temperature: true, pressure: true, collectedOver: true } as const satisfies Fields<
+  Pick<GasConditions, "temperature" | "pressure" | "collectedOver">
+>;
+
+export const NAMED_GAS = { ...MEASURED_GAS, model: true } as const satisfies Fields<Omit<GasConditions, "gas">>;
+
+const GAS = { ...NAMED_GAS, gas: true } as const satisfies Fields<GasConditions>;
 
 /** What a gas is measured at. */
 export interface GasConditions {

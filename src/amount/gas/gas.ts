@@ -1,6 +1,7 @@
 // Gases: ideal unless a second-virial correction is asked for, with the conditions always stated on the result.
 
 import { molarMass } from "../../formula";
+import type { Fields } from "../../foundation/argument";
 import { type Quantity, sum } from "../../quantity";
 import {
   type AmountLike,
@@ -14,9 +15,14 @@ import {
   type VolumeLike,
 } from "../argument";
 import { AmountError } from "../error";
-import { GAS_CHANGE, GAS_VESSEL, MEASURED_GAS, NAMED_GAS } from "../options";
 import { molarGasConstant } from "./constants";
-import { type GasConditions, molarVolume, type State, stateOf } from "./gas-state";
+import { type GasConditions, MEASURED_GAS, molarVolume, NAMED_GAS, type State, stateOf } from "./gas-state";
+
+const GAS_CHANGE = { from: MEASURED_GAS, to: MEASURED_GAS } as const satisfies Fields<
+  Parameters<typeof gasVolumeAt>[1]
+>;
+
+const GAS_VESSEL = { volume: true, temperature: true } as const satisfies Fields<Parameters<typeof gasPressure>[1]>;
 
 /**
  * Volume that one mole of a gas occupies.

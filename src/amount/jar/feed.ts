@@ -1,8 +1,9 @@
 // What is put in, in any form the bench knows: a mass, moles, a solution, a pure liquid, a gas - as moles of one species.
 import type { Formula } from "../../formula";
 import { splitWater } from "../../formula/internal";
+import type { Fields } from "../../foundation/argument";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../../quantity";
-import { amountOf, type Purity } from "../amount";
+import { amountOf, PURITY, type Purity } from "../amount";
 import {
   type AmountLike,
   type DensityLike,
@@ -17,10 +18,21 @@ import {
 } from "../argument";
 import { AmountError } from "../error";
 import { gasAmount } from "../gas/gas";
-import type { GasConditions } from "../gas/gas-state";
-import { FEED } from "../options";
-import type { StrengthLike, StrengthOptions } from "../strength/strength-kind";
+import { type GasConditions, NAMED_GAS } from "../gas/gas-state";
+import { DETAILS, type StrengthLike, type StrengthOptions } from "../strength/strength-kind";
 import { contentOf, portionOf } from "./portion";
+
+const FEED = {
+  ...PURITY,
+  mass: true,
+  amount: true,
+  volume: true,
+  as: true,
+  strength: true,
+  density: true,
+  gas: NAMED_GAS,
+  strengthOptions: DETAILS,
+} as const satisfies Fields<FeedRecord>;
 
 /** One species as it is put in. Give exactly one of `mass`, `amount` and `volume`. */
 export interface FeedRecord extends Purity {

@@ -1,8 +1,9 @@
 // How much of one species goes with another, as it is at hand: solid, hydrate or solution.
 
 import { molarMass } from "../../formula";
+import type { Fields } from "../../foundation/argument";
 import { type Quantity, quantity } from "../../quantity";
-import { massOf, type Purity } from "../amount";
+import { massOf, PURITY, type Purity } from "../amount";
 import {
   type FormulaLike,
   formulaOfArgument,
@@ -14,9 +15,16 @@ import {
 import { feedAmount, type SpeciesFeed } from "../jar/feed";
 import { bothWays, contentOf } from "../jar/portion";
 import { findForm, type ReactionLike } from "../jar/species";
-import { PARTNER } from "../options";
-import { isPerMass, readStrength, type StrengthLike, type StrengthOptions } from "../strength/strength-kind";
+import { DETAILS, isPerMass, readStrength, type StrengthLike, type StrengthOptions } from "../strength/strength-kind";
 import { reactionAmounts } from "./reaction";
+
+const PARTNER = {
+  ...PURITY,
+  as: true,
+  strength: true,
+  strengthOptions: { ...DETAILS, density: true },
+  excess: true,
+} as const satisfies Fields<Partner>;
 
 /** The partner as it is at hand. */
 export interface Partner extends Purity {

@@ -3,12 +3,12 @@
 import { molarMass } from "../../formula";
 import { splitWater } from "../../formula/internal";
 import { type Quantity, quantity, sum } from "../../quantity";
-import { massOf, type Purity } from "../amount";
+import { massOf, PURITY, type Purity } from "../amount";
 import { assayOf, type FormulaLike, grouped, inSymbol, type MassLike, moistureOf, positive } from "../argument";
 import { AmountError } from "../error";
 import type { SpeciesFeed } from "../jar/feed";
 import { find, findForm, type Place, placesOf, type ReactionLike, reactionOf } from "../jar/species";
-import { PURITY } from "../options";
+
 import { reactionAmounts } from "./reaction";
 
 /**

@@ -1,12 +1,23 @@
 // Diluting with water: of the strength and quantity of the stock and of the diluted solution, three give the fourth.
 
 import { molarMass } from "../../formula";
+import type { Fields } from "../../foundation/argument";
 import type { Quantity } from "../../quantity";
 import { type DensityLike, grouped } from "../argument";
 import { AmountError } from "../error";
 import { bothWays, contentOf, type PortionLike, portionOf, sameCount, soluteOf } from "../jar/portion";
-import { DILUTION } from "../options";
-import type { StrengthLike, StrengthOptions } from "./strength-kind";
+import { DETAILS, type StrengthLike, type StrengthOptions } from "./strength-kind";
+
+const DILUTION = {
+  from: true,
+  take: true,
+  to: true,
+  makeUpTo: true,
+  fromDensity: true,
+  toDensity: true,
+  of: true,
+  ...DETAILS,
+} as const satisfies Fields<Dilution>;
 
 /** Three of `take`, `to`, `makeUpTo` and `from`; the fourth is the answer. */
 export interface Dilution extends Omit<StrengthOptions, "density"> {

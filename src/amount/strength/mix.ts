@@ -2,15 +2,30 @@
 // known, and otherwise only when the request gives it.
 
 import { molarMass } from "../../formula";
+import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
 import { type Quantity, sum } from "../../quantity";
 import { type DensityLike, grouped, listed } from "../argument";
 import { densityFor } from "../density/density";
 import { AmountError } from "../error";
 import { bothWays, contentOf, type PortionLike, portionOf, sameCount, soluteOf } from "../jar/portion";
-import { MIXTURE, MIXTURE_AIM, MIXTURE_PART } from "../options";
 import { massFractionOfStrength } from "./strength";
-import type { StrengthLike, StrengthOptions } from "./strength-kind";
+import { DETAILS, STRENGTH, type StrengthLike, type StrengthOptions } from "./strength-kind";
+
+const MIXTURE_PART = { strength: true, portion: true, density: true } as const satisfies Fields<MixturePart>;
+
+const MIXTURE = { ...STRENGTH, additiveVolumes: true } as const satisfies Fields<
+  NonNullable<Parameters<typeof mixSolutions>[1]>
+>;
+
+const MIXTURE_AIM = {
+  strong: true,
+  weak: true,
+  wanted: true,
+  mass: true,
+  of: true,
+  ...DETAILS,
+} as const satisfies Fields<MixtureAim>;
 
 /** One solution that goes into a mixture. */
 export interface MixturePart {

@@ -1,5 +1,6 @@
+import type { Fields } from "../../foundation/argument";
 import type { Quantity } from "../../quantity";
-import { amountOf, massOf, type Purity } from "../amount";
+import { amountOf, massOf, PURITY, type Purity } from "../amount";
 import {
   type FormulaLike,
   formulaOfArgument,
@@ -9,11 +10,21 @@ import {
   positive,
   type VolumeLike,
 } from "../argument";
-import { type Glassware, measuredVolume } from "../density/glassware";
+import { GLASS, type Glassware, measuredVolume } from "../density/glassware";
 import { AmountError } from "../error";
 import { contentOf } from "../jar/portion";
-import { STOCK, STOCK_MADE } from "../options";
 import type { StrengthLike, StrengthOptions } from "./strength-kind";
+
+const STOCK_MADE = {
+  ...PURITY,
+  of: true,
+  volume: true,
+  glassware: GLASS,
+  equivalents: true,
+  reaction: true,
+} as const satisfies Fields<StockRequest>;
+
+const STOCK = { ...STOCK_MADE, strength: true } as const satisfies Fields<Parameters<typeof stockSolution>[0]>;
 
 /** A stock solution to make, or made. */
 export interface StockRequest extends Purity {

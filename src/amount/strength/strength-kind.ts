@@ -1,6 +1,7 @@
 // What a strength states: its kind and value, read from text or quantity. A bare percent is refused, because it has three
 // readings.
 
+import type { Fields } from "../../foundation/argument";
 import {
   type ConcentrationText,
   type DensityText,
@@ -17,6 +18,19 @@ import { type DensityLike, type FormulaLike, oneOf, type TemperatureLike } from 
 import { AmountError } from "../error";
 import type { ReactionLike } from "../jar/species";
 import type { BaumeScale } from "./baume";
+
+/** What goes with a strength whose solute and density are given apart. */
+export const DETAILS = {
+  temperature: true,
+  basis: true,
+  equivalents: true,
+  reaction: true,
+  soluteDensity: true,
+  solvent: true,
+  baume: true,
+} as const satisfies Fields<Omit<StrengthOptions, "of" | "density">>;
+
+export const STRENGTH = { of: true, density: true, ...DETAILS } as const satisfies Fields<StrengthOptions>;
 
 /** What a strength counts. */
 export type StrengthKind =

@@ -1,19 +1,22 @@
 // From any strength of a solution to any other.
 
+import type { Fields } from "../../foundation/argument";
 import { type Quantity, quantity } from "../../quantity";
 import { grouped } from "../argument";
 import { densityFor } from "../density/density";
-import { CONVERSION } from "../options";
 import {
   isPerMass,
   kindOfUnit,
   readStrength,
+  STRENGTH,
   type Strength,
   type StrengthKind,
   type StrengthLike,
   type StrengthOptions,
 } from "./strength-kind";
 import { Ways } from "./strength-ways";
+
+const CONVERSION = { ...STRENGTH, to: true } as const satisfies Fields<Parameters<typeof convertStrength>[1]>;
 
 /**
  * A strength in another unit: % w/w, % w/v, % v/v, ppm w/w, g/L, mol/L, mol/kg, mol %, N, °Bé, volumes.

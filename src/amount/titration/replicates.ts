@@ -1,11 +1,15 @@
 // Repeated readings summed up and judged: mean, standard deviation, range, and a test of the one that lies farthest out.
 // Nothing is ever left out.
 
+import type { Fields } from "../../foundation/argument";
 import { meanOfReadings, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { studentFactor } from "../../quantity/internal";
 import { grouped, guard, listed } from "../argument";
 import { AmountError } from "../error";
-import { REPLICATES } from "../options";
+
+const REPLICATES = { concordance: true, level: true, label: true } as const satisfies Fields<
+  NonNullable<Parameters<typeof replicateStatistics>[1]>
+>;
 
 /** A reading that lies far from the others. */
 export interface Suspect {

@@ -1,6 +1,7 @@
 // Titration: from titres to an amount. A blank is taken off; the reaction is named.
 import type { Formula } from "../../formula";
 import { splitWater } from "../../formula/internal";
+import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
 import { Fraction } from "../../foundation/fraction";
 import { isQuantity, type NumberLike, type Quantity, type QuantityLike, quantity } from "../../quantity";
@@ -20,10 +21,27 @@ import {
 } from "../argument";
 import { AmountError } from "../error";
 import { findForm, placesOf, type ReactionLike, reactionOf } from "../jar/species";
-import { BACK_TITRATION, TITRATION } from "../options";
 import { concentrationOfStrength } from "../strength/strength";
-import type { StrengthLike, StrengthOptions } from "../strength/strength-kind";
+import { DETAILS, type StrengthLike, type StrengthOptions } from "../strength/strength-kind";
 import { type Replicates, replicateStatistics } from "./replicates";
+
+const TITRANT = { strength: true, of: true, options: { ...DETAILS, density: true } } as const satisfies Fields<Titrant>;
+
+const TITRES = { titrant: TITRANT, titre: true, blank: true, analyte: true, sample: true } as const;
+
+const TITRATION = {
+  ...TITRES,
+  equation: true,
+  titrantPerAnalyte: true,
+} as const satisfies Fields<TitrationRequest>;
+
+const BACK_TITRATION = {
+  ...TITRES,
+  reagent: TITRANT,
+  reagentVolume: true,
+  titrantPerReagent: true,
+  reagentPerAnalyte: true,
+} as const satisfies Fields<Parameters<typeof backTitrate>[0]>;
 
 /** What stands in the burette, or was added in excess. */
 export interface Titrant {

@@ -1,16 +1,20 @@
 // Balancing: one exact nullspace, then the question whether its vectors make a unique positive answer.
+
+import type { Fields } from "../../foundation/argument";
 import { attempt, type Result } from "../../foundation/error";
 import { wholeNumbers } from "../../foundation/rational";
 import { Equation, givenOrOne } from "../equation";
 import { EquationError } from "../error";
 import { isInNullspace, nullspaceInBigInts, primitive } from "../kernel/bareiss";
 import type { IntegerVector } from "../kernel/nullspace";
-import { BALANCE, needOptions } from "../options";
-import { type EquationInput, type EquationOptions, NO_OPTIONS, readEquation } from "../read/parse";
+import { EQUATION, type EquationOptions, NO_OPTIONS, needOptions } from "../options";
+import { type EquationInput, readEquation } from "../read/parse";
 import { BalancedEquation } from "./balanced";
-import { type Condition, conditionRows } from "./condition";
+import { CONDITION, type Condition, conditionRows } from "./condition";
 import { impossible, underdetermined, wrongCoefficients } from "./explain";
 import { exactSystem, solutionsOf } from "./system";
+
+export const BALANCE = { ...EQUATION, conditions: [CONDITION] } as const satisfies Fields<BalanceOptions>;
 
 /** How an equation is read, and what else is known about it. */
 export interface BalanceOptions extends EquationOptions {

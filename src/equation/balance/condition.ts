@@ -1,9 +1,11 @@
 // Extra conditions that make an equation of several dimensions unique: the ratio of two coefficients, known or measured.
 import { type Formula, parseFormula } from "../../formula";
-import { shown } from "../../foundation/argument";
+import { type Fields, shown } from "../../foundation/argument";
 import type { Equation } from "../equation";
 import { EquationError } from "../error";
 import { formulaGiven } from "../read/parse";
+
+export const CONDITION = { species: true, ratio: true } as const satisfies Fields<Condition>;
 
 /** The coefficients of two species stand in a fixed ratio, as amounts of substance (moles), not masses. */
 export interface Condition {

@@ -1,8 +1,8 @@
 import type { Fraction } from "../../foundation/fraction";
 import { inLowestTerms } from "../../foundation/rational";
 import { type Equation, givenOrOne } from "../equation";
-import { EQUATION, needOptions } from "../options";
-import { type EquationInput, type EquationOptions, readEquation } from "../read/parse";
+import { EQUATION, type EquationOptions, needOptions } from "../options";
+import { type EquationInput, readEquation } from "../read/parse";
 import { BalancedEquation, balanceName } from "./balanced";
 import { toFraction } from "./rational";
 import { CHARGE, exactSystem } from "./system";

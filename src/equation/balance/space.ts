@@ -1,15 +1,19 @@
 // Every way an equation can be balanced: the dimension of its solutions, a basis, and all elementary reactions.
+
+import type { Fields } from "../../foundation/argument";
 import { attempt, type Result } from "../../foundation/error";
 import { withPlainJSON } from "../../foundation/plain-json";
 import { Equation } from "../equation";
 import { EquationError } from "../error";
 import { type IntegerVector, toBigInts } from "../kernel/nullspace";
 import { extremeRays } from "../kernel/rays";
-import { needOptions, SPACE } from "../options";
+import { EQUATION, type EquationOptions, needOptions } from "../options";
 import { DEFAULT_REACTION_LIMIT } from "../read/limits";
-import { type EquationInput, type EquationOptions, readEquation } from "../read/parse";
+import { type EquationInput, readEquation } from "../read/parse";
 import { BalancedEquation } from "./balanced";
 import { solutionsOf } from "./system";
+
+const SPACE = { ...EQUATION, limit: true } as const satisfies Fields<SpaceOptions>;
 
 /** Options of `reactionSpace`. */
 export interface SpaceOptions extends EquationOptions {

@@ -2,16 +2,20 @@
 
 import { type Formula, parseFormula, type ReadOptions } from "../../formula";
 import { DOTS, hasDigitsBeforeSign, hasMarkup, parseFormulaAt, plainText } from "../../formula/internal";
+import type { Fields } from "../../foundation/argument";
 import { attempt, isPreparativeError, type Result, relocated } from "../../foundation/error";
 import { inLowestTerms, ONE, type Rational, wholeNumbers } from "../../foundation/rational";
 import { exactSystem } from "../balance/system";
 import { Equation } from "../equation";
 import { EquationError } from "../error";
 import { isInNullspace } from "../kernel/bareiss";
-import { EQUATION, guard, LISTS, needOptions } from "../options";
+import { EQUATION, type EquationOptions, guard, NO_OPTIONS, needOptions } from "../options";
 import { readCoefficient, skipBlank, startsWithNumber } from "./coefficient";
 import { MAX_LENGTH, MAX_SPECIES } from "./limits";
 import { splitEquation } from "./split";
+
+/** An equation given as lists. */
+const LISTS = { reactants: true, products: true } as const satisfies Fields<EquationLists>;
 
 /** Numbers stuck to adducts that are tried in both readings. */
 const MAX_GLUED = 6;
@@ -24,17 +28,6 @@ export interface EquationLists {
 
 /** What an equation can be given as. */
 export type EquationInput = string | EquationLists | Equation;
-
-/** How an equation text is read. */
-export interface EquationOptions extends ReadOptions {
-  /** `"check"` (default) keeps given coefficients, so that they are checked; `"ignore"` drops them. */
-  readonly coefficients?: "check" | "ignore" | undefined;
-  /** `"keep"` (default) leaves a species that stands on both sides; `"cancel"` takes the spectators out. */
-  readonly spectators?: "keep" | "cancel" | undefined;
-}
-
-/** @internal What is meant where no options are given: nothing to look through. */
-export const NO_OPTIONS: EquationOptions = {};
 
 /**
  * Read a chemical equation.

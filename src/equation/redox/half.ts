@@ -2,6 +2,7 @@
 // same exact nullspace that balances whole equations. Molecules that fall apart in water are taken apart first, so that
 // spectators stay out; the halves added up give the net equation.
 import { type Formula, parseFormula } from "../../formula";
+import type { Fields } from "../../foundation/argument";
 import { bigGcd } from "../../foundation/gcd";
 import { withPlainJSON } from "../../foundation/plain-json";
 import { BalancedEquation } from "../balance/balanced";
@@ -10,11 +11,13 @@ import { Equation } from "../equation";
 import { EquationError } from "../error";
 import { inWater } from "../ionic/ions";
 import { toBigInts } from "../kernel/nullspace";
-import { HALF, needOptions } from "../options";
-import { type EquationInput, type EquationOptions, readEquation } from "../read/parse";
+import { EQUATION, type EquationOptions, needOptions } from "../options";
+import { type EquationInput, readEquation } from "../read/parse";
 import { addTo, electronsOf, halfOf, isMediumSpecies, type Medium, type Sides, type Sum } from "./half-solve";
 import { notRedox } from "./redox";
 import { type Transition, transitionsOf } from "./transitions";
+
+const HALF = { ...EQUATION, medium: true } as const satisfies Fields<HalfReactionOptions>;
 
 /** Options of `halfReactions`. */
 export interface HalfReactionOptions extends EquationOptions {

@@ -1,10 +1,10 @@
 // The overall equation of several steps: each step taken so often that what one forms and another uses up cancels.
 import type { Formula } from "../../formula";
-import { shown } from "../../foundation/argument";
+import { type Fields, shown } from "../../foundation/argument";
 import { frozen } from "../../foundation/frozen";
 import { bigGcd } from "../../foundation/gcd";
 import { recordHead } from "../../foundation/record";
-import { type BalanceOptions, balancedBy } from "../balance/balance";
+import { BALANCE, type BalanceOptions, balancedBy } from "../balance/balance";
 import {
   BalancedEquation,
   type BalancedEquationRecord,
@@ -14,8 +14,10 @@ import {
 import { Equation, notARecord, SCHEMA, sealed } from "../equation";
 import { EquationError } from "../error";
 import { nullspaceInBigInts } from "../kernel/bareiss";
-import { guard, needOptions, OVERALL } from "../options";
+import { guard, needOptions } from "../options";
 import type { EquationInput } from "../read/parse";
+
+const OVERALL = { ...BALANCE, intermediates: true, multipliers: true } as const satisfies Fields<OverallOptions>;
 
 /** Options of `overallEquation`. */
 export interface OverallOptions extends BalanceOptions {

@@ -1,5 +1,5 @@
 // What a quantity looks like from outside, and everything that is accepted where one is wanted.
-import type { FormatOptions } from "../text/format";
+import type { FormatOptions } from "../text/format-options";
 import type { Distribution } from "../text/read";
 import type { Naming, Node } from "./graph";
 import type { QuantityRecord } from "./json";

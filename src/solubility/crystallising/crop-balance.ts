@@ -3,9 +3,9 @@
 import { molarMass } from "../../formula";
 import { type Quantity, quantity } from "../../quantity";
 import { hundredGrams } from "../curves/figure";
-import type { Solubility } from "../curves/solubility";
 import { anhydrousMolarMass, type Solute, soluteOf } from "../curves/solute";
 import { SolubilityError } from "../error";
+import type { Solubility } from "../record";
 
 /** Anhydrous share of a solid's mass. */
 export function shareOf(solid: Solute): Quantity {

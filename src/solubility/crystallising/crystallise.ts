@@ -3,6 +3,7 @@
 
 import type { MassLike, TemperatureLike } from "../../amount";
 import type { Formula } from "../../formula";
+import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
 import { type NumberLike, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
@@ -13,8 +14,19 @@ import { solidTransitions } from "../curves/solid-changes";
 import { rowOf, type Solute, soluteOf } from "../curves/solute";
 import { waterToDissolve } from "../dissolving/dissolve";
 import { SolubilityError } from "../error";
-import { CRYSTALLISING } from "../options";
 import { type Balance, cropFrom, shareOf } from "./crop-balance";
+
+const CRYSTALLISING = {
+  formula: true,
+  mass: true,
+  hot: true,
+  cold: true,
+  water: true,
+  headroom: true,
+  hotSolubility: true,
+  coldSolubility: true,
+  evaporateTo: true,
+} as const satisfies Fields<CrystallisingRequest>;
 
 /** What `crystallise` needs to know. */
 export interface CrystallisingRequest {

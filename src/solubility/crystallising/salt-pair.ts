@@ -3,14 +3,14 @@
 
 import type { MassLike, TemperatureLike } from "../../amount";
 import { type Formula, molarMass } from "../../formula";
+import type { Fields } from "../../foundation/argument";
 import { minimum, type Quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
 import { positiveMass } from "../curves/figure";
-import { type Solubility, solubilityOf } from "../curves/solubility";
+import { solubilityOf } from "../curves/solubility";
 import { type Solute, soluteOf } from "../curves/solute";
 import { SolubilityError } from "../error";
-import { SALT_PAIR } from "../options";
 import { type SaltIon, saltIons } from "../precipitating/ions";
 import {
   doubtfulPairings,
@@ -20,7 +20,19 @@ import {
   pairingsOf,
   saturatedProduct,
 } from "../precipitating/pairings";
+import type { Solubility } from "../record";
 import { settle } from "./crop-balance";
+
+const PUT_IN = { formula: true, mass: true } as const satisfies Fields<PutIn>;
+
+const SALT_PAIR = {
+  wanted: true,
+  other: true,
+  from: [PUT_IN],
+  water: true,
+  hot: true,
+  cold: true,
+} as const satisfies Fields<SaltPairRequest>;
 
 /** A salt that is put in, as weighed. */
 export interface PutIn {

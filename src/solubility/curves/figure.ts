@@ -8,7 +8,8 @@ import { type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { SolubilityError } from "../error";
 import { solubilityByHand } from "../precipitating/molar-solubility";
-import { type Solubility, solubilityOf, trySolubilityOf } from "./solubility";
+import type { Solubility } from "../record";
+import { solubilityOf, trySolubilityOf } from "./solubility";
 import { anhydrousMolarMass, soluteOf } from "./solute";
 
 /** A solubility as the caller knows it: g anhydrous per 100 g water, as a mass such as `"40 g"`. */

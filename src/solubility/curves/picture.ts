@@ -2,14 +2,24 @@
 // crystallisation. Readable in greyscale (branches differ by dashes, points by shape) and to a screen reader.
 
 import { type Formula, parseFormula } from "../../formula";
+import type { Fields } from "../../foundation/argument";
 import { inMarkup } from "../../foundation/printed";
 import { guard, needTextOption } from "../argument";
 import type { SolubilityRow } from "../data/curves";
 import { SolubilityError } from "../error";
-import { PICTURE } from "../options";
 import { type Branch, branchesOf, onBranch } from "./branch";
 import { solubilityOf } from "./solubility";
 import { rowOf, soluteOf } from "./solute";
+
+const POINT = { celsius: true, grams: true, label: true } as const satisfies Fields<WorkingPoint>;
+
+const PICTURE = {
+  formulas: true,
+  points: [POINT],
+  path: true,
+  width: true,
+  height: true,
+} as const satisfies Fields<SolubilityPicture>;
 
 /** A point to mark: what is in the solution at a temperature. */
 export interface WorkingPoint {

@@ -11,7 +11,7 @@ import { expectDimension } from "../../quantity/internal";
 import type { CompetingFigure, SolubilityBasis, SolubilityRow } from "../data/curves";
 import { cite, type SourceKey } from "../data/sources";
 import { SolubilityError } from "../error";
-import { readSolubility, SolubilityMethods, type SolubilityRecord } from "../record";
+import { readSolubility, type Solubility, SolubilityMethods, type SolubilityRecord } from "../record";
 import { ruleInWater } from "../rules";
 import {
   partsOf,
@@ -24,32 +24,6 @@ import {
   warningsOf,
 } from "./reading";
 import { rowOf, type Solute, soluteOf } from "./solute";
-
-/** Solubility of one solute in water at one temperature. */
-export interface Solubility {
-  /** The solute the figure is for, without crystal water. */
-  readonly formula: string;
-  readonly name: string;
-  readonly celsius: number;
-  /** Grams of anhydrous solute with 100 g of water (all water) in the saturated solution. */
-  readonly perHundredGramsWater: Quantity<"mass">;
-  /** Solid in contact with the solution, which is what crystallises; undefined where the table does not say. */
-  readonly solidPhase: string | undefined;
-  readonly basis: "g anhydrous per 100 g water";
-  readonly kind: SolubilityKind;
-  readonly knownAs: SolubilityBasis;
-  /** Source of the figure, or of the nearer one it was read from; `perHundredGramsWater.source` cites both if they differ. */
-  readonly source: SourceKey;
-  /** Figures of other sources that differ by more than about 5 %, wherever they lie. */
-  readonly competing: readonly CompetingFigure[];
-  /** Do not lean on it without measuring. */
-  readonly weak: boolean;
-  readonly uncertainty: readonly UncertaintyPart[];
-  readonly warnings: readonly string[];
-  /** Formula, figure and temperature in one line. */
-  toString(): string;
-  toJSON(): SolubilityRecord;
-}
 
 const PLAIN_CELSIUS = /^ *([+-]?\d+(?:\.\d+)?) *°C *$/;
 

@@ -3,15 +3,29 @@
 
 import { densityOfWater, type MassLike, type TemperatureLike } from "../../amount";
 import type { Formula } from "../../formula";
+import type { Fields } from "../../foundation/argument";
 import { maximum, type NumberLike, type Quantity, quantity, sum } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
 import { type Figure, figureAt, hundredGrams, positiveMass, type SolubilityFigure } from "../curves/figure";
-import type { Solubility } from "../curves/solubility";
 import { anhydrousMass, type Solute, soluteOf } from "../curves/solute";
 import { SolubilityError } from "../error";
-import { DISSOLVING, LIQUOR } from "../options";
 import { saltIons } from "../precipitating/ions";
+import type { Solubility } from "../record";
+
+const DISSOLVING = {
+  formula: true,
+  mass: true,
+  temperature: true,
+  headroom: true,
+  solubility: true,
+} as const satisfies Fields<DissolvingRequest>;
+
+const LIQUOR_SALT = { formula: true, mass: true, solubility: true } as const satisfies Fields<LiquorSalt>;
+
+const LIQUOR = { salts: [LIQUOR_SALT], temperature: true, headroom: true } as const satisfies Fields<
+  Parameters<typeof waterForSolution>[0]
+>;
 
 /** What `waterToDissolve` needs to know. */
 export interface DissolvingRequest {

@@ -5,19 +5,31 @@
 
 import type { AmountLike, MassLike, TemperatureLike } from "../../amount";
 import { type Formula, molarMass } from "../../formula";
+import type { Fields } from "../../foundation/argument";
 import { type Quantity, quantity, sum } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
 import { hundredGrams, positive, positiveMass, type SolubilityFigure } from "../curves/figure";
-import { type Solubility, trySolubilityOf } from "../curves/solubility";
+import { trySolubilityOf } from "../curves/solubility";
 import { anhydrousMass, type Solute, soluteOf } from "../curves/solute";
 import { SolubilityError } from "../error";
-import { LIQUOR_CHECK } from "../options";
 import { solveProduct } from "../precipitating/ion-balance";
 import { saltIons } from "../precipitating/ions";
 import { doubtfulPairings, ionsBrought, type PooledIon } from "../precipitating/pairings";
+import type { Solubility } from "../record";
 import { ruleFor, type SolubilityRule } from "../rules";
 import { madeByProtons } from "./made-by-protons";
+
+const DISSOLVED = {
+  formula: true,
+  mass: true,
+  amount: true,
+  solubility: true,
+} as const satisfies Fields<DissolvedSubstance>;
+
+const LIQUOR_CHECK = { substances: [DISSOLVED], water: true, temperature: true } as const satisfies Fields<
+  Parameters<typeof remainsInSolution>[0]
+>;
 
 /** A substance that should stay dissolved. Give the mass (of the form named) or the amount. */
 export interface DissolvedSubstance {

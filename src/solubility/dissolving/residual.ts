@@ -1,12 +1,20 @@
 // What a liquor keeps of the product: the part of a yield that solubility takes.
 import type { MassLike, TemperatureLike } from "../../amount";
 import type { Formula } from "../../formula";
+import type { Fields } from "../../foundation/argument";
 import type { Quantity } from "../../quantity";
 import { guard } from "../argument";
 import { figureOrProduct, hundredGrams, positiveMass, type SolubilityFigure } from "../curves/figure";
-import type { Solubility } from "../curves/solubility";
 import { massAsNamed, soluteOf } from "../curves/solute";
-import { RESIDUAL } from "../options";
+import type { Solubility } from "../record";
+
+const RESIDUAL = {
+  formula: true,
+  water: true,
+  temperature: true,
+  of: true,
+  solubility: true,
+} as const satisfies Fields<Parameters<typeof lossToLiquor>[0]>;
 
 /** What a liquor keeps of a product. */
 export interface Residual {

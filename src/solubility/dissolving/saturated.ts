@@ -2,14 +2,19 @@
 // of water added, mass fraction, molality, per litre of solution.
 import { type DensityLike, densityOfSolution, type TemperatureLike } from "../../amount";
 import { type Formula, molarMass } from "../../formula";
+import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
 import { type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
 import { hundredGrams, positive } from "../curves/figure";
-import { type Solubility, solubilityOf } from "../curves/solubility";
+import { solubilityOf } from "../curves/solubility";
 import { anhydrousMolarMass, type Solute, soluteOf } from "../curves/solute";
-import { SATURATED } from "../options";
+import type { Solubility } from "../record";
+
+const SATURATED = { formula: true, temperature: true, density: true } as const satisfies Fields<
+  Parameters<typeof saturatedSolution>[0]
+>;
 
 /** A saturated solution on the bases different tables use. */
 export interface SaturatedSolution {

@@ -3,6 +3,7 @@
 // the basic one; near 1 temperature, order and carbon dioxide decide. 25 °C, ideal.
 
 import { parseFormula } from "../../formula";
+import type { Fields } from "../../foundation/argument";
 import { bisected } from "../../foundation/bisect";
 import { once } from "../../foundation/memo";
 import { ACID_STEPS } from "../../ion/internal";
@@ -13,10 +14,13 @@ import { positive } from "../curves/figure";
 import { CARBONATES, SETTLED, type SettledRow } from "../data/carbonates";
 import { cite, type SourceKey } from "../data/sources";
 import { SolubilityError } from "../error";
-import { CARBONATE } from "../options";
 import { type CarbonateLiquor, carbonateLiquor } from "./carbonate-liquor";
 import { KW, sameIon } from "./ion-balance";
 import { type SolubilityProduct, solubilityProduct } from "./product";
+
+const CARBONATE = { metal: true, precipitant: true, concentration: true } as const satisfies Fields<
+  Parameters<typeof precipitatedCarbonate>[0]
+>;
 
 /** What carbonate is precipitated with. */
 export type CarbonatePrecipitant = "soda" | "bicarbonate";

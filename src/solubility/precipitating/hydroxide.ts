@@ -3,6 +3,7 @@
 
 import { SOLUBILITY_PRODUCTS } from "../../aqueous/internal";
 import { parseFormula } from "../../formula";
+import type { Fields } from "../../foundation/argument";
 import { bisected } from "../../foundation/bisect";
 import { once } from "../../foundation/memo";
 import { hasIon } from "../../ion";
@@ -12,11 +13,17 @@ import { guard, needTextOption } from "../argument";
 import { positive } from "../curves/figure";
 import { cite } from "../data/sources";
 import { SolubilityError } from "../error";
-import { HYDROXIDE } from "../options";
 import { saturationIndexAt } from "./in-mixture";
 import { PKW, sameIon } from "./ion-balance";
 import { ionsOf, type SolubilityProduct, solubilityProduct } from "./product";
 import { type Complex, complexesOf, hydroxideComplexes } from "./side-reactions";
+
+const HYDROXIDE = {
+  metal: true,
+  concentration: true,
+  residual: true,
+  form: true,
+} as const satisfies Fields<HydroxideRequest>;
 
 /** What `hydroxidePrecipitationRange` needs to know. */
 export interface HydroxideRequest {

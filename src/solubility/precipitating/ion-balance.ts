@@ -2,11 +2,14 @@
 // Solved in plain numbers; callers wrap the result as a quantity with its derivatives.
 
 import { parseFormula } from "../../formula";
+import type { Fields } from "../../foundation/argument";
 import { bisected } from "../../foundation/bisect";
 import type { ConcentrationText, Quantity, QuantityLike } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { daviesExponent } from "../davies";
 import type { DissolvedIon } from "./product";
+
+export const ION = { ion: true, concentration: true } as const satisfies Fields<IonConcentration>;
 
 /** An ion at a concentration. */
 export interface IonConcentration {

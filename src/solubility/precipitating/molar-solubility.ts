@@ -3,13 +3,13 @@
 
 import { COMPLEXES, type ComplexStep } from "../../aqueous/internal";
 import { type Formula, molarMass, parseFormula } from "../../formula";
+import type { Fields } from "../../foundation/argument";
 import { once } from "../../foundation/memo";
 import { applyFunction, type ConcentrationText, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
 import { soluteOf } from "../curves/solute";
 import { SolubilityError } from "../error";
-import { MOLAR_SOLUBILITY } from "../options";
 import { dissolvedAtEquilibrium, type SaturatedAtEquilibrium } from "./dissolved-at-equilibrium";
 import { logBetaOf } from "./held-ph";
 import type { MixedIon } from "./in-mixture";
@@ -18,6 +18,7 @@ import {
   concentrationAt,
   concentrationsFor,
   gain,
+  ION,
   type IonConcentration,
   type Released,
   sameIon,
@@ -27,6 +28,18 @@ import { type BoundSolution, solveBound } from "./ligand-balance";
 import { checkOwn, ionsOfOwn } from "./own-product";
 import { type DissolvedIon, solubilityProduct } from "./product";
 import { sideReactions } from "./side-reactions";
+
+const LIGAND = { ligand: true, concentration: true } as const satisfies Fields<FreeLigand>;
+
+const MOLAR_SOLUBILITY = {
+  solid: true,
+  form: true,
+  ksp: true,
+  ions: true,
+  commonIons: [ION],
+  freeLigands: [LIGAND],
+  ionicStrength: true,
+} as const satisfies Fields<MolarSolubilityRequest>;
 
 /** A ligand free in the solution. */
 export interface FreeLigand {

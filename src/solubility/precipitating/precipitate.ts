@@ -3,6 +3,7 @@
 
 import type { VolumeLike } from "../../amount";
 import type { Formula } from "../../formula";
+import type { Fields } from "../../foundation/argument";
 import { lazily } from "../../foundation/lazy";
 import { once } from "../../foundation/memo";
 import {
@@ -18,11 +19,11 @@ import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
 import { positive } from "../curves/figure";
 import { SolubilityError } from "../error";
-import { PRECIPITATION } from "../options";
 import { type HeldProduct, productAtPH } from "./held-ph";
 import { inMixture, type MixedIon } from "./in-mixture";
 import {
   activityExponent,
+  ION,
   type IonConcentration,
   type Remaining,
   residueAt,
@@ -31,6 +32,16 @@ import {
 } from "./ion-balance";
 import { type DissolvedIon, freshForm, type SolubilityProduct, solubilityProduct } from "./product";
 import { mixedWarnings } from "./side-reactions";
+
+const MIXED = { volume: true, ions: [ION] } as const satisfies Fields<MixedSolution>;
+
+const PRECIPITATION = {
+  solid: true,
+  form: true,
+  solutions: [MIXED],
+  pH: true,
+  ionicStrength: true,
+} as const satisfies Fields<PrecipitationRequest>;
 
 /** A solution that is poured in: its ions and its volume. */
 export interface MixedSolution {

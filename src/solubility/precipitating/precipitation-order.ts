@@ -1,5 +1,6 @@
 // Selective precipitation: which of several metals precipitates first as a precipitant is added. Ideal, 25 °C.
 import type { Formula } from "../../formula";
+import type { Fields } from "../../foundation/argument";
 import {
   applyFunction,
   type ConcentrationText,
@@ -11,10 +12,19 @@ import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
 import { positive } from "../curves/figure";
 import { SolubilityError } from "../error";
-import { PRECIPITATION_ORDER } from "../options";
 import { productAtPH } from "./held-ph";
 import { sameIon } from "./ion-balance";
 import { freshForm, solubilityProduct } from "./product";
+
+const SOLID = { solid: true, form: true, concentration: true } as const satisfies Fields<
+  PrecipitationOrderRequest["solids"][number]
+>;
+
+const PRECIPITATION_ORDER = {
+  precipitant: true,
+  pH: true,
+  solids: [SOLID],
+} as const satisfies Fields<PrecipitationOrderRequest>;
 
 /** One solid in a selective precipitation. */
 export interface PrecipitationStart {

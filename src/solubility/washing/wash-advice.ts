@@ -2,14 +2,18 @@
 // of liquid rests on the product's own solubility where it is known.
 import type { TemperatureLike } from "../../amount";
 import { type Formula, parseFormula } from "../../formula";
+import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
 import { guard } from "../argument";
 import { type Figure, figureOrProduct } from "../curves/figure";
-import type { Solubility } from "../curves/solubility";
 import { soluteOf } from "../curves/solute";
-import { WASH_ADVICE } from "../options";
 import { saltIons } from "../precipitating/ions";
+import type { Solubility } from "../record";
 import { ruleFor } from "../rules";
+
+const WASH_ADVICE = { product: true, washedOut: true, temperature: true } as const satisfies Fields<
+  Parameters<typeof washAdvice>[0]
+>;
 
 /** A way to wash, and how to know that it is done. */
 export interface WashAdvice {

@@ -4,6 +4,7 @@
 
 import { type DensityLike, densityOfWater, type MassLike, type TemperatureLike, type VolumeLike } from "../../amount";
 import type { Formula } from "../../formula";
+import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
 import { type Measured, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
@@ -12,8 +13,23 @@ import { figureOrProduct, hundredGrams, positive, positiveMass } from "../curves
 import { massAsNamed, soluteOf } from "../curves/solute";
 import { cite } from "../data/sources";
 import { SolubilityError } from "../error";
-import { WASH } from "../options";
 import { type KindOfSolid, retainedLiquor } from "./retained";
+
+const WASHED = { formula: true, temperature: true } as const satisfies Fields<NonNullable<WashRequest["product"]>>;
+
+const WASH = {
+  dryCakeMass: true,
+  retainedLiquorPerGram: true,
+  kindOfSolid: true,
+  filter: true,
+  saltConcentration: true,
+  saltMassInLiquor: true,
+  liquorVolume: true,
+  washVolume: true,
+  targetResidue: true,
+  method: true,
+  product: WASHED,
+} as const satisfies Fields<WashRequest>;
 
 /** What `washPlan` needs to know. */
 export interface WashRequest {

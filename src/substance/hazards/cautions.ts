@@ -1,10 +1,11 @@
 // What published classifications say about each material, and which of them must not meet. Reminders, not training:
 // every answer ends by deferring to the safety data sheet, the local rules and a qualified person.
 
+import type { Fields } from "../../foundation/argument";
 import { attempt, type Result } from "../../foundation/error";
 import { readNotation, tryReadNotation } from "../../ion/internal";
 import { quantity } from "../../quantity";
-import { guard, OF_STRENGTH } from "../argument";
+import { guard } from "../argument";
 import type { Circumstance } from "../data/incompatibilities";
 import { readableText } from "../error";
 import { nearestNames } from "../names/formula-of";
@@ -20,6 +21,12 @@ import {
   checkedList,
 } from "./entries";
 import type { Meeting } from "./incompatibility";
+
+const OF_STRENGTH = {
+  material: true,
+  strength: true,
+  inCylinder: true,
+} as const satisfies Fields<MaterialOfStrength>;
 
 /** A material with its strength, on which statements and rules for strong solutions rest, or in its cylinder. */
 export interface MaterialOfStrength {

@@ -1,8 +1,10 @@
 // What the classifications say of a formula, and which of several must not meet. No name is read here: a program that has
 // formulas does not carry the tables of names and goods (`cautions.ts` reads them).
+
+import type { Fields } from "../../foundation/argument";
 import { frozen } from "../../foundation/frozen";
 import { anhydrousKey, formulaKey, type Notation, readNotation } from "../../ion/internal";
-import { CAUTIONS, guard, readableOptions } from "../argument";
+import { guard, readableOptions } from "../argument";
 import { DISPOSAL, HAZARD_FIELD_SOURCES, HAZARDS, type HazardRow } from "../data/hazards";
 import type { Circumstance } from "../data/incompatibilities";
 import { cite, type SourceKey } from "../data/sources";
@@ -14,6 +16,8 @@ import { classed, DILUTE, type Incompatibility, incompatibilities, type Meeting 
 import { makeUpOf } from "./make-up";
 import { dangerOf } from "./never-made";
 import { type Diluted, dilutedEntry } from "./solution-limits";
+
+const CAUTIONS = { circumstances: true } as const satisfies Fields<CautionOptions>;
 
 /** A statement code and our paraphrase of it. */
 export interface Statement {

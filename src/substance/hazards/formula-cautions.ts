@@ -1,5 +1,6 @@
+import type { Fields } from "../../foundation/argument";
 import { tryReadNotation } from "../../ion/internal";
-import { guard, OF_MASS_PERCENT } from "../argument";
+import { guard } from "../argument";
 import { badInput, readableText } from "../error";
 import {
   type Asked,
@@ -10,6 +11,12 @@ import {
   checkedCircumstances,
   checkedList,
 } from "./entries";
+
+const OF_MASS_PERCENT = {
+  formula: true,
+  massPercent: true,
+  inCylinder: true,
+} as const satisfies Fields<FormulaOfStrength>;
 
 /** A formula with the strength of its solution in water, or in its cylinder. */
 export interface FormulaOfStrength {

@@ -1,7 +1,8 @@
 // A name to everything it can mean: table names, ambiguous trade names, and names read word by word.
 
+import type { Fields } from "../../foundation/argument";
 import { anhydrousKey, readNotation, tryReadNotation } from "../../ion/internal";
-import { READING, readableOptions } from "../argument";
+import { readableOptions } from "../argument";
 import { AMBIGUOUS } from "../data/ambiguous";
 import type { SourceKey } from "../data/sources";
 import { readableText } from "../error";
@@ -12,6 +13,8 @@ import type { Found } from "./molecule-readings";
 import { tryNameOf } from "./name-of";
 import { componentReadings, type HydrateName, registryWriting, splitHydrate, withWater } from "./rule-readings";
 import { baseFirst, nameKey, plainName } from "./words";
+
+const READING = { literal: true } as const satisfies Fields<ReadingOptions>;
 
 /** One meaning of a name. */
 export interface NameReading {

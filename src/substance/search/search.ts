@@ -1,10 +1,10 @@
 // Search over the registry and the shop table: name, mineral, formula, element, ion, number; ranked, forgiving of slips.
 // A query walks the index of names once; names that only the rules read are read.
 
-import { shown } from "../../foundation/argument";
+import { type Fields, shown } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
 import { readNotation, tryReadNotation } from "../../ion/internal";
-import { readableOptions, SEARCH } from "../argument";
+import { readableOptions } from "../argument";
 import { REGISTRY, type RegistryRow } from "../data/registry";
 import { badInput, readableText } from "../error";
 import { mendWords } from "../names/formula-of";
@@ -15,6 +15,8 @@ import { readingsOf } from "../names/readings";
 import { nameKey, plainName } from "../names/words";
 import { kinOf, rowOf } from "../registry/registry-index";
 import { entryScore, searchIndex, wordScores } from "./search-index";
+
+const SEARCH = { limit: true } as const satisfies Fields<SearchOptions>;
 
 /** One hit. */
 export interface SearchHit {

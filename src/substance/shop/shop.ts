@@ -1,5 +1,6 @@
 // A word on a pack to the substances it may mean: what shops sell under that name, in every form.
 
+import type { Fields } from "../../foundation/argument";
 import { attempt, type Result } from "../../foundation/error";
 import { frozen } from "../../foundation/frozen";
 import { slips } from "../../foundation/slips";
@@ -10,6 +11,25 @@ import { readableText, SubstanceError } from "../error";
 import { addTo } from "../names/multimap";
 import { nameKey, nameWords } from "../names/words";
 import { rowOf, rowsNamed } from "../registry/registry-index";
+
+const RANGE = { lower: true, upper: true } as const satisfies Fields<TextRange>;
+
+const STATED = { ...RANGE, of: true, note: true } as const satisfies Fields<ShopCandidate["stated"][number]>;
+
+export const CANDIDATE = {
+  formula: true,
+  name: true,
+  soldAs: true,
+  usual: true,
+  form: true,
+  assay: RANGE,
+  stated: [STATED],
+  density: RANGE,
+  impurities: true,
+  otherGoods: true,
+  formTrap: true,
+  source: true,
+} as const satisfies Fields<ShopCandidate>;
 
 /** A range as texts with units, ready for `quantity`. */
 export interface TextRange {

@@ -2,16 +2,17 @@
 
 import { assayOf, positive } from "../../amount/internal";
 import { type Formula, massFractionOf, molarMass, parseFormula } from "../../formula";
-import { shown } from "../../foundation/argument";
+import { type Fields, shown } from "../../foundation/argument";
 import { waterContent } from "../../hydrate";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../../quantity";
-import { CANDIDATE, guard, PACK } from "../argument";
+import { guard } from "../argument";
 import type { StatedAssay } from "../data/shop-materials";
 import { cite, type SourceKey } from "../data/sources";
 import { badInput, SubstanceError } from "../error";
 import { type Substance, substance } from "../registry/substance";
-import type { ShopCandidate, TextRange } from "./shop";
-import { shopMaterial } from "./shop";
+import { CANDIDATE, type ShopCandidate, shopMaterial, type TextRange } from "./shop";
+
+const PACK = { formula: true, price: true, size: true, assay: true } as const satisfies Fields<PricedPack>;
 
 /** The middle of a range of decimal texts, and half its width, exactly. */
 function middle(lower: string, upper: string): { value: string; halfWidth: string } {
