@@ -268,7 +268,13 @@ export function batchOf(
         roles: inner.roles,
         crystals:
           batch.isolation.how === "crystallise" || (batch.isolation.how === "unknown" && kind !== "complex formation"),
-        target: cooling !== undefined && "totalWater" in cooling ? cooling.totalWater : undefined,
+        // without a curve there is at least as much water as the product dissolves in
+        target:
+          cooling !== undefined && "totalWater" in cooling
+            ? cooling.totalWater
+            : batch.isolation.how === "crystallise"
+              ? batch.isolation.waterToSaturate
+              : undefined,
         planned:
           before === undefined
             ? undefined

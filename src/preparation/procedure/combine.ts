@@ -37,7 +37,7 @@ function adding(bench: Bench, i: number, look: Look, isLast: boolean): string {
   const what = alone ? `${asRead(setting, portions[i]!)} of ${name}` : `${name} solution`;
   const verb = solid ? "Add" : "Pour";
   const into = solid ? `the ${what}` : `the ${what} into the vessel`;
-  if (!isLast) return `${verb} ${into}, stirring.`;
+  if (!isLast) return `${verb} ${into}, ${solid ? "" : "slowly and "}stirring.`;
   const { gas, additionRate, heat } = look;
   const room = vesselIn(look);
   const cool =
@@ -100,7 +100,8 @@ export function combine(bench: Bench): void {
       say: (look) => adding(bench, i, look, speaks),
       ...(hasVessel(bench, i) ? {} : { materials: [bench.name(i)], amounts: [bench.frame.portions[i]!] }),
       from: own,
-      ...(isLast ? { care: "mixing" as const, limit: (look: Look) => look.additionRate?.leastTime } : {}),
+      ...(isLast || giving ? { care: "mixing" as const } : {}),
+      ...(isLast ? { limit: (look: Look) => look.additionRate?.leastTime } : {}),
     };
     bench.did(POT, done, telling);
   });

@@ -1,18 +1,20 @@
 // Getting a product out of its liquor: hot filter, boil off or add to the mass at which it stops, cool to where, filter, rinse,
 // and a second crop.
-import { parseFormula } from "../../formula";
+import { type Formula, parseFormula } from "../../formula";
 import { type Quantity, sum } from "../../quantity";
-import { retainedLiquor } from "../../solubility";
+import { type Crystallisation, retainedLiquor } from "../../solubility";
 import { massOf } from "../contents/entry";
 import { massOfWater, matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
 import { exact, planned } from "../exact";
 import { keptByWater } from "../fate";
+import { madeOf } from "../made-of";
 import { type Coming, concentrate } from "../operation/concentrate";
 import { cool } from "../operation/cool";
 import { dilute } from "../operation/dilute";
 import { filterCake, filterLiquor } from "../operation/filter";
 import { heat } from "../operation/heat";
+import { hold } from "../operation/hold";
 import { rinse } from "../operation/rinse";
 import { seed } from "../operation/seed";
 import { putAsides, useOf } from "./asides";
@@ -47,7 +49,11 @@ export function isolateCrystals(bench: Bench): void {
     });
   filterHot(bench, hot);
   if ("missing" in cooling) {
-    withoutFigures(bench, cooling.missing);
+    evaporate(bench, cooling.missing);
+    return;
+  }
+  if (isFlat(bench, cooling)) {
+    evaporate(bench);
     return;
   }
   const before = bench.pot;
@@ -141,8 +147,23 @@ function otherSalt(bench: Bench, mass: Quantity): Coming[] {
   return [{ matter, amount: mass.dividedBy(matter.molarMass).to("mol") }];
 }
 
-/** No figure for a crop by cooling: the liquor is evaporated, and what is in it is the product. */
-function withoutFigures(bench: Bench, missing: string): void {
+/** A salt of which cooling brings less than a quarter is evaporated, where nothing else is in the liquor and it binds no water. */
+function isFlat(bench: Bench, cooling: Crystallisation): boolean {
+  const crop = matterOf(bench.frame.setting.product.formula);
+  return (
+    bench.frame.crystallising?.saltPair === undefined &&
+    cooling.crop.share.compare(exact("25 %")) < 0 &&
+    crop.waters.isZero() &&
+    parseFormula(cooling.crop.formula).hasSameComposition(crop.formula) &&
+    bench.pot.books.dissolved.every(({ matter }) => matter.key === crop.core.key || isFleeting(matter.formula))
+  );
+}
+
+/** What leaves with the steam. */
+const isFleeting = (formula: Formula): boolean => ["H3N", "ClH", "C2H4O2", "CO2"].includes(formula.compositionText);
+
+/** The liquor is evaporated, and what is in it is the product: cooling brings little, or there is no figure for it. */
+function evaporate(bench: Bench, missing?: string): void {
   const { setting } = bench.frame;
   const { product, temperature } = setting;
   const crop = matterOf(product.formula);
@@ -151,7 +172,8 @@ function withoutFigures(bench: Bench, missing: string): void {
   const coming = there === undefined ? [] : limited(bench.pot, [{ matter: crop, amount: there }]);
   const bound = coming.map((one) => massOfWater(one.amount.times(one.matter.waters)));
   const off = bound.reduce((all, one) => all.minus(one), books.water);
-  const unknown = [...new Set([...books.unknown, `crop of ${product.name} by cooling: ${missing}`])];
+  const gap = missing === undefined ? [] : [`crop of ${product.name} by cooling: ${missing}`];
+  const unknown = [...new Set([...books.unknown, ...gap])];
   const done = concentrate(bench.pot, off.isPositive() ? off : exact("0 g"), temperature, coming);
   bench.did(
     POT,
@@ -160,7 +182,7 @@ function withoutFigures(bench: Bench, missing: string): void {
       care: "isolating",
       target: done.after.mass,
       say: () =>
-        `Evaporate the liquor in a wide dish, stirring towards the end, until it sets to crystals (${water(off)} in all); no crop by cooling is known (${missing}).`,
+        `Evaporate the liquor in a wide dish, stirring towards the end, until it sets to crystals (${water(off)} in all); ${missing === undefined ? "cooling brings little of it" : `no crop by cooling is known (${missing})`}.`,
     },
   );
 }
@@ -190,7 +212,16 @@ export function filterAndRinse(
   const ice = held.times(exact("1 g/mL")).to("g");
   const kept = keptByWater(product, ice, planned("ice") as Quantity<"temperature">);
   const most = kept === undefined ? undefined : kept.compare(crop) > 0 ? crop : kept;
-  const much = most !== undefined && most.compare(crop.times(exact("20 %"))) > 0;
+  const takesMuch = most !== undefined && most.compare(crop.times(exact("20 %"))) > 0;
+  // Alcohol never meets an oxidiser (with silver nitrate and its acid it makes a fulminate).
+  if (takesMuch && isOxidiser(product)) {
+    bench.did(POT, hold(bench.pot), {
+      say: () =>
+        "Do not rinse: press the crystals between filter paper. Water would dissolve too much of them, and alcohol must not meet an oxidiser.",
+    });
+    return;
+  }
+  const much = takesMuch || (most === undefined && madeOf(product).ammonia);
   const liquid = much ? "50 % alcohol" : "ice-cold water";
   const lost = most === undefined || much ? undefined : { matter, amount: most.dividedBy(matter.molarMass).to("mol") };
   bench.did(POT, rinse(bench.pot, rinsing(bench, ice, much), lost), {
@@ -198,13 +229,20 @@ export function filterAndRinse(
     say: () =>
       `Rinse the crystals with ${water(ice).replace(" of water", "")} of ${liquid}, in two portions, sucking off between${
         much
-          ? "; plain water would dissolve too much of them"
+          ? takesMuch
+            ? "; plain water would dissolve too much of them"
+            : "; plain water takes ammonia out of them"
           : most === undefined
             ? ""
             : ` (it dissolves at most ${grams(most)} of them)`
       }.`,
   });
 }
+
+/** Salts that give oxygen to what burns. */
+const OXIDISERS = ["nitrate", "chlorate", "perchlorate", "bromate", "permanganate", "dichromate", "chromate"];
+const isOxidiser = (formula: Parameters<typeof madeOf>[0]): boolean =>
+  OXIDISERS.some((name) => madeOf(formula).groups.has(name));
 
 /** How pure crystals are with the liquor that they keep, where a pack has something beside its form. */
 function purityOf({ books }: Pot): string {

@@ -1,5 +1,6 @@
 // The product out of its vessel, by how it stands there.
 import { matterOf } from "../contents/matter";
+import { madeOf } from "../made-of";
 import { cool } from "../operation/cool";
 import { type Bench, POT } from "./bench";
 import { filterAndRinse, isolateCrystals } from "./crystals";
@@ -22,8 +23,13 @@ export function isolate(bench: Bench): void {
       { ...done, after: done.after.with({ unknown }) },
       {
         target: temperature,
+        care: "isolating",
         say: () =>
-          `Let it cool to ${celsius(temperature)} and stand; how the ${product.name} comes out is not known (${isolation.missing} missing): if nothing comes, boil down or add as much alcohol as liquor.`,
+          `Let it cool to ${celsius(temperature)} and stand; how the ${product.name} comes out is not known (${isolation.missing} missing): if nothing comes, ${
+            madeOf(product.formula).ammonia
+              ? "add as much alcohol as liquor, slowly; do not boil it down, the ammonia would leave"
+              : "boil down or add as much alcohol as liquor"
+          }.`,
       },
     );
     filterAndRinse(bench, product.formula, theory, temperature);

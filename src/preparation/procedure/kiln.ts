@@ -52,7 +52,11 @@ export function kiln(bench: Bench): void {
       amounts: [bench.frame.portions[i]!],
       from: name,
       say: () =>
-        `Spread the ${name} in a crucible or tray, no more than half full (two thirds if it does not foam); weigh the empty vessel first.`,
+        setting.materials.length > 1
+          ? i + 1 < setting.materials.length
+            ? `Put the ${name} into a mortar.`
+            : `Grind the ${name} in with it until no specks show, then fill a weighed crucible no more than half full.`
+          : `Spread the ${name} in a crucible or tray, no more than half full (two thirds if it does not foam); weigh the empty vessel first.`,
     });
   });
   putTheRest(bench);

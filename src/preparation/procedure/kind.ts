@@ -68,9 +68,28 @@ const FURNACE_GASES = new Set(["O2", "H2", "CO", "CH4"]);
 const isRecrystallised = (reactants: readonly Species[], products: readonly Species[]): boolean =>
   reactants.length === 1 && products.length === 1 && products[0]!.formula.hasSameComposition(reactants[0]!.formula);
 
-/** One substance by itself, or in a gas of the furnace: nothing is in water. */
+const isOxide = ({ symbols }: Formula): boolean =>
+  symbols.length === 2 && symbols.includes("O") && (symbols.includes("Si") || symbols.some((s) => !isNonmetal(s)));
+
+const isCarbonate = (formula: Formula): boolean =>
+  [...madeOf(formula).groups].join() === "carbonate" && !formula.symbols.includes("H");
+
+/** Oxides and carbonates that water leaves alone or only dissolves, into an oxide of several elements: fire does it, not water. */
+function isFired(reactants: readonly Species[], products: readonly Species[]): boolean {
+  const solids = reactants.map((s) => s.formula).filter((f) => !FURNACE_GASES.has(f.compositionText));
+  const stays = (f: Formula): boolean => fateInRoom(f).fallsOut !== false;
+  return (
+    solids.length > 1 &&
+    solids.every((f) => (isOxide(f) && stays(f)) || isCarbonate(f)) &&
+    products.some(({ formula: f }) => f.symbols.length > 2 && f.symbols.includes("O") && !isCarbonate(f) && stays(f)) &&
+    products.every(({ formula: f }) => f.compositionText === "CO2" || (!f.symbols.includes("H") && !isCarbonate(f)))
+  );
+}
+
+/** One substance by itself or in a gas of the furnace, or solids that only fire brings together: nothing is in water. */
 export function isHeatedDry(reactants: readonly Species[], products: readonly Species[] = []): boolean {
   if (isRecrystallised(reactants, products)) return false;
+  if (isFired(reactants, products)) return true;
   return reactants.filter((s) => !FURNACE_GASES.has(s.formula.compositionText)).length === 1;
 }
 
@@ -87,7 +106,7 @@ function kindFromEquation(
   if (put.some(isMetal) && got.some(isMetal) && got.some((f) => !isMetal(f))) return "displacement";
   if (put.some(isMetal) && acid) return "metal and acid";
   if (isRecrystallised(reactants, products)) return "crystallisation";
-  if (isHeatedDry(reactants) && put.every((f) => f.compositionText !== "H2")) return "thermal decomposition";
+  if (isHeatedDry(reactants, products) && put.every((f) => f.compositionText !== "H2")) return "thermal decomposition";
   const redox = attempt(() =>
     redoxAnalysis(
       `${reactants.map((s) => `${s.coefficient} ${s.formula}`).join(" + ")} -> ${products.map((s) => `${s.coefficient} ${s.formula}`).join(" + ")}`,

@@ -6,7 +6,7 @@ import { combine } from "./combine";
 import { finish } from "./finish";
 import { isolate } from "./isolate";
 import { kiln } from "./kiln";
-import type { ProcedureKind } from "./kind";
+import { isMetal, type ProcedureKind } from "./kind";
 import { weighAll } from "./weighing";
 
 type Procedure = (bench: Bench) => void;
@@ -42,9 +42,13 @@ function metalAndAcid(bench: Bench): void {
 function displacement(bench: Bench): void {
   weighAll(bench);
   combine(bench);
+  const { setting, account } = bench.frame;
+  const over = setting.materials.findIndex(({ form }, i) => isMetal(form) && account.supplied[i]!.left.isPositive());
   until(
     bench,
-    "Stir until the added metal is gone; a clean piece of it held in a drop of the clear liquor stays bright.",
+    over < 0
+      ? "Stir until the added metal is gone; a clean piece of it held in a drop of the clear liquor stays bright."
+      : `Stir until a clean piece of ${bench.name(over)} stays bright in a drop of the clear liquor: some of it is left over. Shake the ${matterOf(setting.product.formula).name} off what is left in pieces and lift them out; what is left as powder stays in the product.`,
   );
   isolate(bench);
   finish(bench);

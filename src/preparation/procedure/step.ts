@@ -41,7 +41,7 @@ export interface ProcedureStep {
   readonly left: readonly LeftContents[];
 }
 
-/** Cautions of a part of the work: those of a step's own materials, or all where the step is the first or only one of its part. */
+/** Cautions of a part of the work: those of a step's own materials, or all where the step is the first of its part or mixes. */
 function cautionsOf(
   draft: Draft,
   isFirst: boolean,
@@ -52,7 +52,7 @@ function cautionsOf(
   const formulas = materials.map(formulaOf);
   const part = parts.find(({ step }) => step === care);
   if (part === undefined) return [];
-  if (care !== "weighing" && care !== "dissolving") return isFirst ? [...part.cautions] : [];
+  if (care !== "weighing" && care !== "dissolving") return isFirst || care === "mixing" ? [...part.cautions] : [];
   return part.cautions.filter(({ about }) => (about === undefined ? isFirst : formulas.includes(about)));
 }
 

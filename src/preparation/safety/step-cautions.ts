@@ -14,6 +14,7 @@ import {
   type FumeGround,
   IGNITION_FUMES,
   WORK_CAUTIONS,
+  type WorkCautionRow,
   type WorkCondition,
   type WorkStep,
 } from "../data/work-cautions";
@@ -70,14 +71,16 @@ const isAlkali = ({ form }: Material): boolean => {
 };
 const isAmmonia = ({ formula }: Pick<Species, "formula">): boolean => formula.compositionText === "H3N";
 const isWarm = (rise: Quantity): boolean => rise.compare(planned("warm")) >= 0;
+const isAmmoniaWater = (m: Material): boolean => m.isSolution && isAmmonia(m.species) && isStrong(m);
+const isStrongAlkali = (m: Material): boolean => isAlkali(m) && isStrong(m);
 const kindOf = ({ setting }: Given): string => procedureOf(setting).kind;
 const handlesAmmonia = ({ setting }: Given): boolean => [...setting.reactants, ...setting.products].some(isAmmonia);
 
 /** When a row of the table holds. */
 const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "strong acid": ({ setting }) => setting.materials.some(isStrongAcid),
-  "strong alkali": ({ setting }) => setting.materials.some((m) => isAlkali(m) && isStrong(m)),
-  "strong ammonia": ({ setting }) => setting.materials.some((m) => m.isSolution && isAmmonia(m.species) && isStrong(m)),
+  "strong alkali": ({ setting }) => setting.materials.some(isStrongAlkali),
+  "strong ammonia": ({ setting }) => setting.materials.some(isAmmoniaWater),
   "dissolving warms": ({ batch }) => batch.dissolvingHeat.some((one) => "rise" in one && isWarm(one.rise.rise)),
   "mixing warms": ({ batch: { heat } }) => "rise" in heat && isWarm(heat.rise.rise),
   boils: ({ batch: { heat } }) => "rise" in heat && heat.rise.boils === true,
@@ -96,7 +99,9 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
     batch.vessel?.intoAcid === true && setting.materials.some(({ form }) => isAcid(form)),
   ammonia: handlesAmmonia,
   redox: (given) => kindOf(given) === "redox",
-  antisolvent: (given) => kindOf(given) === "complex formation",
+  antisolvent: (given) =>
+    kindOf(given) === "complex formation" &&
+    (given.batch.isolation.how === "unknown" || given.setting.asides.length > 0),
   crystallising: ({ batch }) => batch.isolation.how === "crystallise",
   "drying limit": ({ setting }) => dryingOf(setting.product.formula).upTo !== undefined,
   "acid left": ({ setting, batch }) =>
@@ -105,6 +110,25 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "metals left": ({ batch }) => batch.waste.metals.some((metal) => metal.precipitate),
   always: () => true,
 };
+
+/** Materials that a row is about, where it is about some of them and not the work as a whole. */
+function concerned({ step, when }: WorkCautionRow, { setting, batch }: Given): readonly Material[] | undefined {
+  const { materials } = setting;
+  if (step !== "weighing" && step !== "dissolving") return undefined;
+  if (when === "strong acid") return materials.filter(isStrongAcid);
+  if (when === "strong alkali") return materials.filter(isStrongAlkali);
+  if (when === "strong ammonia") return materials.filter(isAmmoniaWater);
+  if (when !== "dissolving warms") return undefined;
+  const warms = (name: string): boolean =>
+    batch.dissolvingHeat.some((one) => one.material === name && "rise" in one && isWarm(one.rise.rise));
+  return materials.filter(({ shelf }) => warms(shelf.name));
+}
+
+/** The cautions of a row that holds: one for each material that it is about, or one for the work. */
+function ofWork(row: WorkCautionRow, given: Given): StepCaution[] {
+  const about = concerned(row, given)?.map(({ form }) => nameOfFormula(form)) ?? [undefined];
+  return about.map((name) => caution(name, row.text, row.source));
+}
 
 /** What the classification says and our own reminders, each with its own source. */
 function ofSubstance(name: string, entry: SubstanceCautions): StepCaution[] {
@@ -216,8 +240,8 @@ export function stepCautionsOf(
       handled: () => [...new Set(list.map((one) => one.name))],
       cautions: () =>
         unique([
-          ...WORK_CAUTIONS.filter((row) => row.step === step && HOLDS[row.when](given)).map((row) =>
-            caution(undefined, row.text, row.source),
+          ...WORK_CAUTIONS.filter((row) => row.step === step && HOLDS[row.when](given)).flatMap((row) =>
+            ofWork(row, given),
           ),
           ...(step === "ignition test" ? (ignitionOf(setting) ?? []) : []),
           ...(step === meetsIn(setting) ? [...meant, ...together()] : []),
