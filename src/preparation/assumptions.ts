@@ -4,7 +4,7 @@ import type { Batch } from "./batch";
 import { PLANNING, type PlanningName } from "./data/planning";
 import { cite, type SourceKey } from "./data/sources";
 import { type Acknowledged, inWords } from "./safety/combinations";
-import type { Setting } from "./setting";
+import { type Setting, usualLossOf } from "./setting";
 
 /** A planning value that the plan used, or a danger that the request acknowledged. */
 export interface Assumption {
@@ -42,7 +42,7 @@ function namesOf(
     [washing?.washVolume === undefined && isolation.how === "precipitate", "washesOf"],
     [washing?.residue === undefined && isolation.how === "precipitate", "residue"],
     [isolation.how === "crystallise", "hot"],
-    [request.handlingLoss === undefined, "handlingLoss"],
+    [request.handlingLoss === undefined, usualLossOf({ wet })],
   ];
   return when.flatMap(([isInForce, name]) => (isInForce ? [name] : []));
 }

@@ -281,6 +281,7 @@ export function batchOf(
             : {
                 feeds: before.batch.feeds,
                 same: (i) => asBefore(i) && before.setting.temperature === temperature,
+                isMeasured: (i) => before.setting.materials[i]!.shelf.dissolve !== materials[i]!.shelf.dissolve,
               },
       });
     },

@@ -59,7 +59,14 @@ export interface Feeding {
   /** All the water the liquor should have at the end, where that is known. */
   readonly target: Quantity | undefined;
   /** For a run: the feeds of its plan, and which of them nothing changed. A run has the water that the plan prescribes. */
-  readonly planned: { readonly feeds: readonly Feed[]; readonly same: (i: number) => boolean } | undefined;
+  readonly planned:
+    | {
+        readonly feeds: readonly Feed[];
+        readonly same: (i: number) => boolean;
+        /** Its water was measured in the run. */
+        readonly isMeasured: (i: number) => boolean;
+      }
+    | undefined;
 }
 
 const named = (q: Quantity, rule: string): Quantity<"mass"> =>
@@ -229,7 +236,11 @@ export function feedsOf(feeding: Feeding): Feed[] {
   const { materials, reactants, products } = setting;
   if (told !== undefined)
     return materials.map((material, i) =>
-      told.same(i) ? told.feeds[i]! : withWaterOf(told.feeds[i]!, feedOf(material, i, feeding)),
+      told.same(i)
+        ? told.feeds[i]!
+        : told.isMeasured(i)
+          ? feedOf(material, i, feeding)
+          : withWaterOf(told.feeds[i]!, feedOf(material, i, feeding)),
     );
   const feeds = materials.map((material, i) => feedOf(material, i, feeding));
   const waters = feeds.map(waterOf).filter((q) => q !== undefined);

@@ -30,7 +30,8 @@ export type { Identity, IdentityCandidate, IgnitionCandidate, MassLossRequest } 
 export { identifyByMassLoss } from "./identity/identity";
 export type { Isolation, WashSchedule } from "./isolation";
 export type { Liquor } from "./liquor";
-export type { Observations } from "./observations";
+export type { Loss, Lost } from "./losses";
+export type { Observations, Weighed } from "./observations";
 export type { Operation } from "./operation/operation";
 export type { Pace, Room } from "./pace";
 export type { Plan, PlanRecord, Weighing } from "./plan";
@@ -51,6 +52,7 @@ export type { PlanRequest, Portion, Scale, ShelfMaterial, Washing } from "./requ
 export type { Change, Run, RunRecord } from "./run";
 export { evaluateRun, runFromJSON, tryEvaluateRun } from "./run";
 export type { StepCaution, StepCautions } from "./safety/step-cautions";
+export type { TestOutcome } from "./test-outcome";
 export type { Dryness } from "./verdict/dryness";
 export type { Finding, FindingCode, Yield } from "./verdict/verdict";
 export type { GasEvolved, Vessel } from "./vessel";

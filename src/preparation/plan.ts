@@ -22,7 +22,7 @@ import { type Procedure, procedureOf } from "./procedure/kind";
 import type { PlanRequest } from "./request";
 import { mixOf, passGate } from "./safety/combinations";
 import { type StepCautions, stepCautionsOf } from "./safety/step-cautions";
-import { settingOf, weigh } from "./setting";
+import { settingOf, usualLossOf, weigh } from "./setting";
 import { shareOf } from "./strength";
 
 /** One material to weigh or measure. */
@@ -118,7 +118,7 @@ function make(request: PlanRequest, stored?: readonly Figure[]): Before & { read
     }),
     request,
   );
-  const handlingLoss = shareOf(request.handlingLoss ?? planned("handlingLoss"), "handlingLoss", "1", {
+  const handlingLoss = shareOf(request.handlingLoss ?? planned(usualLossOf(setting)), "handlingLoss", "1", {
     symbol: "handling loss",
     label: "share that may stay on filters and vessels",
   });

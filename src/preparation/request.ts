@@ -101,6 +101,6 @@ export interface PlanRequest {
   readonly washing?: Washing | undefined;
   /** Other formulas the product may turn out to have, beside the ones the library knows of. */
   readonly alternatives?: readonly string[] | undefined;
-  /** Share of the theory that may stay on filters and vessels before a low yield needs a reason; 10 % unless given. */
+  /** Share of the theory that may stay on filters and vessels before a low yield needs a reason; 10 % unless given, 2 % in a crucible. */
   readonly handlingLoss?: QuantityLike<"number" | "mass fraction", `${number} %`> | undefined;
 }

@@ -13,7 +13,8 @@ import { PlanError } from "./error";
 import { planned } from "./exact";
 import { type Figure, figure, figuresOf, type MovedFigure, movedSince, readFigures } from "./figures";
 import { type Identity, identifyByMassLoss } from "./identity/identity";
-import { type Observations, type Observed, readObservations } from "./observations";
+import type { Loss } from "./losses";
+import { lossesIn, type Observations, type Observed, readObservations } from "./observations";
 import { behindPlan, type Plan, type PlanRecord, planFromJSON, recordOf } from "./plan";
 import type { ShelfMaterial } from "./request";
 import { type Dryness, drynessOf } from "./verdict/dryness";
@@ -32,7 +33,16 @@ export interface Run extends Batch {
   readonly plan: Plan;
   readonly observations: Observations;
   readonly changes: readonly Change[];
+  /** What was lost on the way, and what of the product went with it. */
+  readonly losses: readonly Loss[];
+  /** Theory less what was lost on the way. */
+  readonly expected: Quantity<"mass">;
+  /** The last weighing, or all crops together. */
   readonly dryMass: Quantity<"mass"> | undefined;
+  /** Pure product in the dry mass by its titration; undefined without one. */
+  readonly pureMass: Quantity<"mass"> | undefined;
+  /** Yield of pure product; undefined without a titration. */
+  readonly pureYield: Quantity | undefined;
   readonly dryness: Dryness;
   /** What ignition and acid say the product is; undefined without such an observation. */
   readonly identity: Identity | undefined;
@@ -72,11 +82,14 @@ class RunMethods {
   }
 
   figures(this: Run): Figure[] {
-    const { dryMass, percentYield } = this;
+    const { dryMass, percentYield, losses, expected, pureMass, pureYield } = this;
     return [
       ...figuresOf(this),
+      ...(losses.length === 0 ? [] : [figure("expected after losses", expected)]),
       ...(dryMass === undefined ? [] : [figure("dry mass", dryMass)]),
       ...(percentYield === undefined ? [] : [figure("percent yield", percentYield)]),
+      ...(pureMass === undefined ? [] : [figure("pure product", pureMass)]),
+      ...(pureYield === undefined ? [] : [figure("yield of pure product", pureYield)]),
     ];
   }
 
@@ -99,6 +112,15 @@ class RunMethods {
       figures: this.figures(),
     };
   }
+}
+
+/** Theory less all that was lost, which is no more than there was. */
+function expectedOf({ product }: Batch, losses: readonly Loss[]): Quantity<"mass"> {
+  const theory = product.theoreticalYield;
+  if (losses.length === 0) return theory;
+  const naming = { symbol: "m(expected)", label: "expected after losses", rule: "theory - lost" };
+  const left = losses.reduce<Quantity>((rest, one) => rest.minus(one.product), theory);
+  return (left.isPositive() ? left.to("g").named(naming) : quantity("0 g", naming)) as Quantity<"mass">;
 }
 
 function changesBetween(plan: Plan, batch: Batch): Change[] {
@@ -162,12 +184,17 @@ function assayEstimate(batch: Batch, dry: Quantity, washes: number | undefined):
   );
 }
 
+/** A titration says what an estimate can only bound; nothing is purer than pure. */
+const titrated = (assay: Quantity | undefined): Quantity | undefined =>
+  assay === undefined || assay.compare("100 %") > 0 ? undefined : assay;
+
 /**
  * Record what was really weighed and found, and recompute everything from it.
  *
  * @param plan - the plan that was followed
- * @param observations - any of: portions taken, strengths and assays found, temperature, wet cake, washes, volume of the
- *   filtrate, dry mass or successive weighings, ignition, acid neutralised; what is left out is taken as planned
+ * @param observations - any of: portions weighed and measured, strengths and assays found, temperature, what was lost, wet
+ *   cake, washes, volume of the filtrate, dry mass (or gross and tare) or successive weighings, crops, ignition, tests of
+ *   the filtrate and the last wash, pH, assay of the product, acid it neutralises; what is left out is taken as planned
  * @returns limiting material, theory, percent yield with uncertainty, what changed, dryness, identity, a ranked verdict
  * @throws {PlanError} `plan.no-such-material`, `plan.observation`, `plan.unknown-option`, `plan.not-positive`, `plan.strength`; codes of `quantity`
  * @category Yield
@@ -188,7 +215,9 @@ function make(plan: Plan, observations: Observations, stored?: readonly Figure[]
   const planned = behindPlan(plan);
   const observed = readObservations(plan, planned.setting, observations);
   const batch = observed.asPlanned ? planned.batch : batchOf(observed.setting, observed.portions, planned);
-  const dryMass = observed.dried.at(-1);
+  const dryMass = observed.dry as Quantity<"mass"> | undefined;
+  const losses = lossesIn(observed, batch);
+  const expected = expectedOf(batch, losses);
   const dryness = drynessOf(observed.dried, observed.wetCake, observed.setting.steps.mass);
   const identity = identityOf(observed, observations, dryness.constant === true);
   const own: Parts<Omit<Run, keyof Batch | keyof RunMethods>> = {
@@ -196,18 +225,33 @@ function make(plan: Plan, observations: Observations, stored?: readonly Figure[]
     plan: () => plan,
     observations: () => observations,
     changes: () => (observed.asPlanned ? [] : changesBetween(plan, batch)),
+    losses: () => losses,
+    expected: () => expected,
     dryMass: () => dryMass,
+    pureMass: () => {
+      if (dryMass === undefined || observed.assay === undefined) return undefined;
+      const pure = dryMass.times(observed.assay).to("g");
+      const label = `pure ${batch.product.name}`;
+      return pure.named({ symbol: "m(pure)", label, rule: "dry mass × assay" }) as Quantity<"mass">;
+    },
+    pureYield: () =>
+      run.pureMass
+        ?.dividedBy(batch.product.theoreticalYield)
+        .to("%")
+        .named({ symbol: "yield(pure)", label: "yield of pure product", rule: "pure product / theoretical yield" }),
     dryness: () => dryness,
     identity: () => identity,
     yields: () => (dryMass === undefined ? [] : yieldsOf(batch, dryMass)),
     percentYield: () => run.yields.find((y) => y.wanted)?.percentYield,
     verdict: () =>
       dryMass === undefined
-        ? notWeighed(batch, identity, plan.handlingLoss)
+        ? notWeighed(batch, identity, plan.handlingLoss, expected)
         : findingsFor({
             batch,
             observed,
             dry: dryMass,
+            losses,
+            expected,
             dryness,
             identity,
             handlingLoss: plan.handlingLoss,
@@ -220,7 +264,10 @@ function make(plan: Plan, observations: Observations, stored?: readonly Figure[]
       (options = {}) => {
         guard.fields(options, { name: true, assay: true });
         const { name = batch.product.name, assay } = options;
-        const estimate = assay ?? (dryMass === undefined ? undefined : assayEstimate(batch, dryMass, observed.washes));
+        const estimate =
+          assay ??
+          titrated(observed.assay) ??
+          (dryMass === undefined ? undefined : assayEstimate(batch, dryMass, observed.washes));
         return frozen({
           name,
           form: observed.setting.product.formula.toString(),

@@ -39,6 +39,10 @@ export interface Setting {
   readonly steps: { readonly mass: Quantity; readonly volume: Quantity };
 }
 
+/** What may be lost unless given: a crucible keeps less than filters and vessels do. */
+export const usualLossOf = ({ wet }: Pick<Setting, "wet">): "handlingLoss" | "crucibleLoss" =>
+  wet ? "handlingLoss" : "crucibleLoss";
+
 /** Largest waterFactor or foam factor that is no slip of the pen. */
 const MOST_TIMES = 1000;
 

@@ -55,7 +55,10 @@ export function expectationBlocks(plan: Plan): Block[] {
             text: `With it precipitates ${handy(mass)} of ${formula}, which no washing takes out.`,
           }) as const,
       ),
-    { kind: "paragraph", text: `Assumed: up to ${about(plan.handlingLoss, "%", 2)} may stay on filters and vessels.` },
+    {
+      kind: "paragraph",
+      text: `Assumed: up to ${about(plan.handlingLoss, "%", 2)} may stay ${plan.isolation.how === "residue" ? "in the crucible" : "on filters and vessels"}.`,
+    },
   ];
 }
 

@@ -55,6 +55,12 @@ export const PLANNING = {
   asGoodAsNone: { value: "1 %", what: "over comes from rounding to the balance", source: "commonPractice" },
   // -- yield
   handlingLoss: { value: "10 %", what: "of the theory may stay on filters and vessels before a low yield needs a reason", source: "commonPractice" },
+  poorlyDrained: { value: "1.5", what: "times the liquor planned for crystals is what badly drained ones keep", source: "commonPractice" },
+  crucibleLoss: { value: "2 %", what: "of the theory may stay in a crucible: nothing is filtered, and it is weighed where it was fired", source: "commonPractice" },
+  spill: { value: "20 %", what: "of a spill is what its estimate may be off, where no uncertainty is given", source: "commonPractice" },
+  exactHit: { value: "0.5 %", what: "and less from the theory of another form is an exact hit, listed within the handling loss too", source: "commonPractice" },
+  saltsShow: { value: "2 %", what: "of salts that a run itself knows of in its product need a word before any yield", source: "commonPractice" },
+  impure: { value: "2 %", what: "short of pure by titration is an impure product", source: "commonPractice" },
   dryHolds: { value: "3 %", what: "of water in a sample at constant mass: a gel dried at 100 °C holds 1 to 3 %", source: "commonPractice" },
   dampHolds: { value: "20 %", what: "of water in a sample nobody dried to constant mass", source: "commonPractice" },
   titration: { value: "1 %", what: "uncertainty of a bench titration that states none", source: "commonPractice" },

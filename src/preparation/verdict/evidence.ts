@@ -22,24 +22,41 @@ export function clearlyAbove(a: Quantity, b: Quantity): boolean {
 export const isTooCoarse = (dry: Quantity): boolean =>
   dry.standardUncertainty?.times(COVERAGE).greaterThan(dry.value.times("0.05")) ?? false;
 
-/** What stays in the liquor: from the filtrate that was measured, else from the washing as planned. */
-function keptByLiquor({ batch, observed }: Evidence): Quantity | undefined {
-  const { product, temperature } = observed.setting;
-  const volume = observed.filtrateVolume;
-  if (volume !== undefined) {
-    return keptByWater(product.formula, asMassOfWater(volume), temperature);
-  }
-  const washed = batch.washing !== undefined && "plan" in batch.washing ? batch.washing.plan.productLost : undefined;
-  const completeness = batch.completeness;
-  const inLiquor = completeness !== undefined && "dissolved" in completeness ? completeness.dissolved : undefined;
-  if (washed === undefined || inLiquor === undefined) return washed ?? inLiquor;
-  return washed.plus(inLiquor);
+/** A theory less its part of what was lost on the way. */
+export const afterLosses = ({ batch, expected, losses }: Evidence, theory: Quantity): Quantity =>
+  losses.length === 0 ? theory : theory.times(expected.dividedBy(batch.product.theoreticalYield)).to("g");
+
+/** Crystals of the wanted form that the work itself gives; undefined where its steps do not say. */
+function cropOf({ batch, observed }: Evidence): Quantity | undefined {
+  const solids = batch.steps.at(-1)?.after.solids ?? [];
+  return solids.find(({ formula }) => formula === observed.setting.product.name)?.mass;
 }
 
-/** The least dry mass that solubility and handling explain. */
+/** What stays in the liquor: by the filtrate that was measured, else by the work as planned; no more than there was. */
+function keptByLiquor(evidence: Evidence): Quantity | undefined {
+  const { batch, observed } = evidence;
+  const { product, temperature } = observed.setting;
+  const theory = batch.product.theoreticalYield;
+  const volume = observed.filtrateVolume;
+  const washed = batch.washing !== undefined && "plan" in batch.washing ? batch.washing.plan.productLost : undefined;
+  const { completeness } = batch;
+  const inLiquor = completeness !== undefined && "dissolved" in completeness ? completeness.dissolved : undefined;
+  const crop = batch.isolation.how === "crystallise" && volume === undefined ? cropOf(evidence) : undefined;
+  const kept =
+    volume !== undefined
+      ? keptByWater(product.formula, asMassOfWater(volume), temperature)
+      : crop !== undefined
+        ? theory.minus(crop)
+        : washed === undefined || inLiquor === undefined
+          ? (washed ?? inLiquor)
+          : washed.plus(inLiquor);
+  return kept === undefined || kept.compare(theory) <= 0 ? kept : theory;
+}
+
+/** The least dry mass that losses on the way, solubility and handling explain. */
 export function leastExplained(evidence: Evidence): { least: Quantity; kept: Quantity | undefined } {
-  const { theoreticalYield } = evidence.batch.product;
+  const { expected, handlingLoss } = evidence;
   const kept = keptByLiquor(evidence);
-  const afterHandling = theoreticalYield.minus(theoreticalYield.times(evidence.handlingLoss));
-  return { least: kept === undefined ? afterHandling : afterHandling.minus(kept), kept };
+  const afterHandling = expected.minus(expected.times(handlingLoss));
+  return { least: kept === undefined ? afterHandling : afterHandling.minus(afterLosses(evidence, kept)), kept };
 }

@@ -8,6 +8,7 @@ import { extentOf, formedBy } from "../account";
 import { lessThanAll } from "../exact";
 import { readMaterial } from "../material";
 import { nameOfFormula } from "../species";
+import { afterLosses } from "./evidence";
 import type { Evidence, Finding } from "./verdict";
 
 /** Farther than this from the middle of what is expected, in half-widths, a form explains nothing. */
@@ -36,7 +37,7 @@ function roughRatio({ batch: { materialBalance } }: Evidence, index: number, fac
 export function explanationsOfMixUp(evidence: Evidence): Finding[] {
   const { dry, handlingLoss, batch, observed } = evidence;
   const u = dry.standardUncertainty?.toNumber() ?? 0;
-  const found = dry.dividedBy(batch.product.theoreticalYield).in("").toNumber();
+  const found = dry.dividedBy(evidence.expected).in("").toNumber();
   const loss = handlingLoss.in("").toNumber();
   return observed.setting.materials.flatMap((material, index) => {
     if (material.shelf.strength !== undefined || isWater(material.form)) return [];
@@ -51,8 +52,9 @@ export function explanationsOfMixUp(evidence: Evidence): Finding[] {
       if (found > rough * FAR_OVER || found < rough * (1 - loss) * FAR_UNDER) return [];
       const theory = theoryWith(evidence, index, formula);
       // Expected: all of it, down to what handling may take.
-      const middle = theory.times(lessThanAll(handlingLoss.dividedBy(2)));
-      const half = theory.times(handlingLoss).dividedBy(2);
+      const most = afterLosses(evidence, theory);
+      const middle = most.times(lessThanAll(handlingLoss.dividedBy(2)));
+      const half = most.times(handlingLoss).dividedBy(2);
       const off = Math.abs(dry.minus(middle).in("g").toNumber()) / (half.in("g").toNumber() + 2 * u);
       if (!(off <= COVERS) || theory.compare(batch.product.theoreticalYield) === 0) return [];
       const factor = theory.dividedBy(batch.product.theoreticalYield).to("%");

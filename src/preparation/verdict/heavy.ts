@@ -2,12 +2,12 @@
 // not react.
 import { molarMass } from "../../formula";
 import type { Quantity } from "../../quantity";
-import type { Batch } from "../batch";
-import { asVolumeOfWater, exact, lessThanAll, planned } from "../exact";
-import type { Observed } from "../observations";
+import { exact, lessThanAll, planned } from "../exact";
 import type { Setting } from "../setting";
+import { shows } from "../test-outcome";
 import { isGas } from "../vessel";
-import { clearlyAbove, grams, percent } from "./evidence";
+import { afterLosses, COVERAGE, clearlyAbove, grams, leastExplained, percent } from "./evidence";
+import { assayAgrees, wetCakeSalt } from "./seen";
 import type { Evidence, Finding } from "./verdict";
 
 /** A mass this much over a theory is over it, where the balance is good to a few percent. */
@@ -17,29 +17,47 @@ const isCoarse = (dry: Quantity): boolean => dry.standardUncertainty?.greaterTha
 const isMaterial = ({ materials }: Setting, formula: string): boolean =>
   materials.some((material) => material.formName === formula);
 
-/** Did the drying take more than damp crystals hold, and come to an end? Then it took crystal water too. */
-function lostInDrying({ observed: { dried }, dry, dryness }: Evidence): boolean {
+/** Did the drying take more than damp or badly drained crystals keep, and come to an end? Then it took crystal water too. */
+export function lostInDrying({ batch, observed: { dried }, dry, dryness }: Evidence): boolean {
   const [first] = dried;
   if (dryness.constant !== true || first === undefined) return false;
-  return first.minus(dry).dividedBy(first).compare(planned("dampHolds")) > 0;
+  const damp = planned("dampHolds");
+  const cake = batch.steps.find(({ operation }) => operation === "filter")?.after;
+  const solid = cake?.solids.reduce((all, one) => all.plus(one.mass), exact("0 g"));
+  const drained =
+    cake === undefined || solid === undefined || batch.isolation.how !== "crystallise"
+      ? damp
+      : cake.mass.minus(solid).dividedBy(cake.mass).times(planned("poorlyDrained"));
+  const most = drained.compare(damp) > 0 ? drained : damp;
+  return first.minus(dry).dividedBy(first).compare(most) > 0;
+}
+
+/** Share of the product that the liquor kept before crystals lost their water; nothing where they did not. */
+function leftInLiquor(evidence: Evidence): Quantity {
+  const kept = lostInDrying(evidence) ? leastExplained(evidence).kept : undefined;
+  return kept?.dividedBy(evidence.batch.product.theoreticalYield) ?? exact("0");
 }
 
 /** Other formulas for the same metal whose theory covers the mass, handling allowed for. */
 export function otherFormulas(evidence: Evidence): Finding[] {
   const { batch, dry, handlingLoss, identity, observed } = evidence;
   const wantedSolid = observed.setting.product.formula;
+  const least = lessThanAll(handlingLoss).minus(leftInLiquor(evidence));
   return batch.candidates.flatMap((candidate): Finding[] => {
     if (candidate.wanted) return [];
-    const ratio = dry.dividedBy(candidate.theoreticalYield).to("%");
+    const theory = afterLosses(evidence, candidate.theoreticalYield);
+    const ratio = dry.dividedBy(theory).to("%");
     // Far above in round figures is clearly above: uncertainties are worked out only near the line.
     if (ratio.compare(exact(FAR_ABOVE)) > 0 && !isCoarse(dry)) return [];
-    if (clearlyAbove(dry, candidate.theoreticalYield)) return [];
-    if (ratio.compare(lessThanAll(handlingLoss)) < 0) return [];
+    if (clearlyAbove(dry, theory)) return [];
+    if (ratio.compare(least) < 0) return [];
+    const titrated = assayAgrees(evidence, candidate.theoreticalYield);
     const share = identity?.candidates.find((c) => c.formula === candidate.formula)?.share;
     // What was put in dry and is not done yet is reported with the materials.
     if (batch.isolation.how === "residue" && isMaterial(observed.setting, candidate.formula)) return [];
     const hydrate = candidate.formula.split("·")[0] === wantedSolid.toUnicode().split("·")[0];
-    const byLoss = share === undefined ? "" : `; by ignition ${(100 * share).toFixed(0)} % likely`;
+    const byAssay = titrated === undefined ? "" : `; the titration ${titrated ? "agrees" : "contradicts it"}`;
+    const byLoss = `${share === undefined ? "" : `; by ignition ${(100 * share).toFixed(0)} % likely`}${byAssay}`;
     return [
       {
         code: hydrate ? "other-hydrate-fits" : "other-formula-fits",
@@ -48,9 +66,13 @@ export function otherFormulas(evidence: Evidence): Finding[] {
         figure: ratio,
         weight:
           share === undefined
-            ? hydrate && lostInDrying(evidence)
-              ? 0.9
-              : 0.8
+            ? titrated !== undefined
+              ? titrated
+                ? 0.96
+                : 0.2
+              : hydrate && lostInDrying(evidence)
+                ? 0.9
+                : 0.8
             : identity?.verdict === "none fits"
               ? 0.3
               : 0.1 + 0.9 * share,
@@ -63,25 +85,51 @@ export function otherFormulas(evidence: Evidence): Finding[] {
   });
 }
 
+/** Forms whose theory the mass hits exactly, although handling would explain it too. */
+export function exactHits(evidence: Evidence): Finding[] {
+  const { batch, dry } = evidence;
+  const u = dry.standardUncertainty?.times(COVERAGE) ?? 0;
+  return batch.candidates.flatMap(({ formula, wanted, theoreticalYield }): Finding[] => {
+    if (wanted) return [];
+    const theory = afterLosses(evidence, theoreticalYield);
+    const off = dry.minus(theory).in("g").abs();
+    if (off.greaterThan(theory.times(planned("exactHit")).in("g")) && off.greaterThan(u)) return [];
+    if (assayAgrees(evidence, theoreticalYield) === false) return [];
+    const ratio = dry.dividedBy(theory).to("%");
+    const isHydrate = formula.split("·")[0] === batch.product.formula.split("·")[0];
+    return [
+      {
+        code: isHydrate ? "other-hydrate-fits" : "other-formula-fits",
+        text: `${grams(dry)} is also just what ${formula} gives: ${percent(ratio)} of its theory`,
+        mass: theoreticalYield,
+        figure: ratio,
+        weight: 0.65,
+        next: "ignite or titrate a weighed sample: the mass alone does not tell them apart",
+      },
+    ];
+  });
+}
+
 /** Water or salt that would make up what is too much. */
 export function tooMuch(evidence: Evidence): Finding[] {
-  const { batch, dry, dryness, observed, identity } = evidence;
-  const { theoreticalYield, formula } = batch.product;
+  const { batch, dry, dryness, expected, observed, identity } = evidence;
+  const { formula } = batch.product;
   const over = dry
-    .minus(theoreticalYield)
+    .minus(expected)
     .to("g")
-    .named({ symbol: "m(excess)", label: `mass above the theory of ${formula}` });
-  const share = over.dividedBy(theoreticalYield);
+    .named({ symbol: "m(excess)", label: `mass above what ${formula} can give` });
+  const share = over.dividedBy(expected);
   const inBand = share.compare(exact("2 %")) >= 0 && share.compare(exact("25 %")) <= 0;
   const findings: Finding[] = [];
   const heaviest = batch.candidates.reduce((a, b) => (b.theoreticalYield.compare(a.theoreticalYield) > 0 ? b : a));
-  if (clearlyAbove(dry, heaviest.theoreticalYield)) {
-    const beyond = dry.minus(heaviest.theoreticalYield).to("g");
+  const most = afterLosses(evidence, heaviest.theoreticalYield);
+  if (clearlyAbove(dry, most)) {
+    const beyond = dry.minus(most).to("g");
     findings.push({
       code: "too-heavy",
       text: `${grams(dry)} is too heavy for any formula considered: ${grams(over)} more than ${formula} can give${heaviest.wanted ? "" : ` and ${grams(beyond)} more than ${heaviest.formula}`}`,
       mass: over,
-      figure: dry.dividedBy(theoreticalYield).to("%"),
+      figure: dry.dividedBy(expected).to("%"),
       weight: 0.95,
       next: "dry again to constant mass; if it stays, wash one half again and dry that",
     });
@@ -108,7 +156,7 @@ export function tooMuch(evidence: Evidence): Finding[] {
     const { plan, salts } = washing;
     const done = observed.washes ?? 0;
     // Unwashed unless the washes are recorded; the cake's own liquor where it was weighed wet.
-    const measured = wetCakeSalt(observed, washing, dry);
+    const measured = wetCakeSalt(evidence);
     const most = (
       done === 0
         ? (measured ?? plan.residueUnwashed)
@@ -124,11 +172,24 @@ export function tooMuch(evidence: Evidence): Finding[] {
         : `salts explain at most ${grams(most)} of the ${grams(over)} too much, even in ${state}`,
       mass: enough ? over : most,
       figure: part.to("%"),
-      weight: enough ? (inBand ? 0.6 : 0.45) : 0.15,
+      weight: weightOfSalts(shows(observed.tests.lastWash), observed.washes, enough, inBand),
       next: "wash one half again, dry it, and compare",
     });
   }
   return findings;
+}
+
+/** How well salts explain a mass: what the last wash showed and that nothing was washed go before the figures. */
+function weightOfSalts(
+  seen: boolean | undefined,
+  washes: number | undefined,
+  enough: boolean,
+  inBand: boolean,
+): number {
+  if (seen === false) return 0.05;
+  if (!enough) return seen === true ? 0.5 : 0.15;
+  if (seen === true) return 0.9;
+  return washes === 0 ? 0.85 : inBand ? 0.6 : 0.45;
 }
 
 /** A by-product that precipitates with the product is in every cake, and no washing takes it out. */
@@ -193,17 +254,4 @@ function unreacted({ batch, observed }: Evidence, over: Quantity): Finding[] {
       },
     ];
   });
-}
-
-/** Salt in the liquor that the wet cake really held. */
-function wetCakeSalt(
-  observed: Observed,
-  washing: Extract<Batch["washing"], { plan: unknown }>,
-  dry: Quantity,
-): Quantity | undefined {
-  const { wetCake } = observed;
-  if (wetCake === undefined || wetCake.compare(dry) <= 0) return undefined;
-  const { plan } = washing;
-  const volume = asVolumeOfWater(wetCake.minus(dry));
-  return plan.residueUnwashed.times(volume).dividedBy(plan.retainedVolume).to("g");
 }

@@ -7,37 +7,61 @@ import { keyElement } from "../candidates";
 import { asVolumeOfWater, exact, lessThanAll, planned } from "../exact";
 import { residueOf } from "../identity/ignition";
 import { nameOfFormula } from "../species";
-import { clearlyAbove, grams, isTooCoarse, percent } from "./evidence";
+import { afterLosses, clearlyAbove, grams, isTooCoarse, percent } from "./evidence";
+import { isBaseMissing, isIncomplete, isPrecipitant, SEEN } from "./seen";
 import type { Evidence, Finding } from "./verdict";
 
-/** The mother liquor of a crystallisation keeps what its water dissolves: how much of it would hold what is missing. */
-function motherLiquor({ batch, dry, observed }: Evidence): Finding[] {
-  const { isolation, product } = batch;
+/** The mother liquor of a crystallisation keeps what its water dissolves: how much of it would keep what is missing. */
+function motherLiquor({ batch, dry, expected, handlingLoss, observed }: Evidence): Finding[] {
+  const { isolation, liquor } = batch;
   if (isolation.how !== "crystallise" || observed.filtrateVolume !== undefined) return [];
-  const lost = product.theoreticalYield.minus(dry).to("g");
-  const water = lost.dividedBy(isolation.retainedPer100g).times(exact("100 g")).to("g");
+  const missing = expected.minus(dry).to("g");
+  const asked = missing.dividedBy(isolation.retainedPer100g).times(exact("100 g")).to("g");
+  const isCapped = liquor.water !== undefined && asked.compare(liquor.water) > 0;
+  const water = isCapped ? liquor.water : asked;
   const volume = asVolumeOfWater(water).named({
     symbol: "V(mother liquor)",
     label: "water of a mother liquor that would keep what is missing",
-    rule: "volume = missing mass / solubility",
+    rule: "volume = missing mass / solubility, no more than the water there was",
   });
+  const kept = isCapped ? isolation.retainedPer100g.times(water).dividedBy(exact("100 g")).to("g") : missing;
+  const covers = missing.minus(expected.times(handlingLoss)).compare(kept) <= 0;
+  const at = observed.setting.temperature.format({ decimals: 0, uncertainty: "none" });
+  const about = volume.format({ significant: 2, uncertainty: "none" });
+  const most = `all ${about} of water there was keeps no more than ${grams(kept)} at ${at}, of ${grams(missing)} that is missing`;
   return [
     {
       code: "loss-explained",
-      text: `${grams(lost)} is what about ${volume.format({ significant: 2, uncertainty: "none" })} of mother liquor keeps at ${observed.setting.temperature.format({ decimals: 0, uncertainty: "none" })}`,
-      mass: lost,
+      text: !isCapped
+        ? `${grams(missing)} is what about ${about} of mother liquor keeps at ${at}`
+        : covers
+          ? `${most}: the rest is handling, if hardly any water was boiled off`
+          : most,
+      mass: kept,
       figure: volume,
-      weight: 0.8,
+      weight: covers ? EXPLAINS : 0.2,
       next: "measure the mother liquor (filtrateVolume), and boil it down for a second crop",
     },
   ];
 }
 
+/** The weight of an explanation that covers all that is missing. */
+const EXPLAINS = 0.8;
+
+/** What was seen of a precipitant, in words and as a weight; undefined where nothing was. */
+function sightOf(evidence: Evidence, index: number): { readonly words: string; readonly weight: number } | undefined {
+  if (!isPrecipitant(evidence, index)) return undefined;
+  const incomplete = isIncomplete(evidence);
+  if (incomplete === true) return { words: "; a drop of it still clouds the filtrate", weight: 0.95 };
+  if (isBaseMissing(evidence)) return { words: "; the liquor is acid", weight: 0.95 };
+  return incomplete === false ? { words: "; but the filtrate stays clear", weight: 0.15 } : undefined;
+}
+
 export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | undefined): Finding[] {
-  const { batch, dry, plannedLimiting } = evidence;
-  const { materialBalance, product } = batch;
+  const { batch, dry, expected, plannedLimiting } = evidence;
+  const { materialBalance } = batch;
   const missing = least.minus(dry).to("g");
-  const ratio = dry.dividedBy(product.theoreticalYield);
+  const ratio = dry.dividedBy(expected);
   const liquor = motherLiquor(evidence);
   const findings: Finding[] = [
     ...liquor,
@@ -47,21 +71,22 @@ export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | 
       mass: missing,
       figure: ratio.to("%"),
       // A mother liquor that nobody measured may hold all of it.
-      weight: liquor.length > 0 ? 0.6 : 0.85,
+      weight: liquor.some(({ weight }) => weight === EXPLAINS) ? 0.6 : 0.85,
       next: "test the filtrate for more product, and the limiting material for its assay",
     },
   ];
   findings.push(...decomposed(evidence));
-  for (const supplied of materialBalance.supplied) {
+  for (const [i, supplied] of materialBalance.supplied.entries()) {
+    const sight = sightOf(evidence, i);
     // What of this material would have to be active for the mass found, all else being right.
     const active = ratio.dividedBy(supplied.timesStoichiometric).to("%");
     const out = materialBalance.limiting === supplied.material;
     findings.push({
       code: "reagent-short",
-      text: `it would fit if only ${percent(active, 2)} of the ${supplied.material} was active${out && out !== (plannedLimiting === supplied.material) ? ": it ran out first, not as planned" : ""}`,
+      text: `it would fit if only ${percent(active, 2)} of the ${supplied.material} was active${out && out !== (plannedLimiting === supplied.material) ? ": it ran out first, not as planned" : ""}${sight?.words ?? ""}`,
       mass: undefined,
       figure: active,
-      weight: supplied.limiting ? 0.5 : 0.35,
+      weight: sight?.weight ?? (supplied.limiting ? 0.5 : 0.35),
       next: `titrate the ${supplied.material}, or test the filtrate with a drop of it`,
     });
   }
@@ -69,7 +94,8 @@ export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | 
 }
 
 /** What heat leaves of the product, where that is what the mass would be: dried too hot. */
-function decomposed({ batch, dry, handlingLoss, observed }: Evidence): Finding[] {
+function decomposed(evidence: Evidence): Finding[] {
+  const { batch, dry, handlingLoss, observed } = evidence;
   const { formula } = observed.setting.product;
   const key = keyElement(formula);
   if (key === undefined) return [];
@@ -83,8 +109,9 @@ function decomposed({ batch, dry, handlingLoss, observed }: Evidence): Finding[]
       .times(molarMass(left))
       .to("g")
       .named({ symbol: `m(${name})`, label: `the same ${key} as ${name}`, rule: "mass = amount × molar mass" });
-    const ratio = dry.dividedBy(theory).to("%");
-    if (ratio.compare(lessThanAll(handlingLoss)) < 0 || clearlyAbove(dry, theory)) return [];
+    const most = afterLosses(evidence, theory);
+    const ratio = dry.dividedBy(most).to("%");
+    if (ratio.compare(lessThanAll(handlingLoss)) < 0 || clearlyAbove(dry, most)) return [];
     return [
       {
         code: "other-formula-fits",
@@ -135,16 +162,20 @@ function ranShort({ batch, plannedLimiting, plannedYield }: Evidence): Finding[]
   ];
 }
 
-export function fits(evidence: Evidence, kept: Quantity | undefined): Finding[] {
-  const { batch, dry, dryness, handlingLoss, identity } = evidence;
+export function fits(evidence: Evidence, kept: Quantity | undefined, seen: readonly Finding[]): Finding[] {
+  const { batch, dry, dryness, expected, handlingLoss, identity, losses } = evidence;
   const { theoreticalYield, formula } = batch.product;
-  const lost = theoreticalYield.minus(dry).to("g");
+  const lost = expected.minus(dry).to("g");
+  const after = losses.length === 0 ? "handling" : "handling and what was lost on the way";
   const told = identity?.verdict === "identified" ? identity.remaining[0] : undefined;
   const byLoss = told === undefined ? "" : told === formula ? ", and ignition agrees" : `, but ignition says ${told}`;
+  // Less than handling alone explains is there because the liquor keeps the rest, as planned.
+  const byLiquor = clearlyAbove(expected.times(lessThanAll(handlingLoss)), dry) ? motherLiquor(evidence) : [];
   const findings: Finding[] = [
+    ...byLiquor,
     {
       code: "consistent",
-      text: `${grams(dry)} is what ${formula} should give, allowing for handling${byLoss}`,
+      text: `${grams(dry)} is what ${formula} should give, allowing for ${after}${byLoss}`,
       mass: undefined,
       figure: dry.dividedBy(theoreticalYield).to("%"),
       // A mass that still falls, or that is not known well, proves nothing by being where it should be.
@@ -152,14 +183,17 @@ export function fits(evidence: Evidence, kept: Quantity | undefined): Finding[] 
         ? 0.5
         : dryness.state === "still drying"
           ? 0.6
-          : told === undefined || told === formula
-            ? 1
-            : 0.3,
+          : told !== undefined && told !== formula
+            ? 0.3
+            : // What was seen goes before what the mass alone allows.
+              byLiquor.length > 0 || seen.some(({ weight }) => weight === SEEN)
+              ? 0.7
+              : 1,
       next: identity === undefined ? "ignite a sample if the formula matters" : "nothing more is needed",
     },
   ];
   findings.push(...ranShort(evidence));
-  if (lost.isPositive() && clearlyAbove(theoreticalYield, dry)) {
+  if (byLiquor.length === 0 && lost.isPositive() && clearlyAbove(expected, dry)) {
     const liquor = kept === undefined ? "" : `; liquor and washing keep at most ${grams(kept)} of it`;
     findings.push({
       code: "loss-explained",

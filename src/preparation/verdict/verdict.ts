@@ -4,12 +4,14 @@ import { type Quantity, quantity } from "../../quantity";
 import type { Batch } from "../batch";
 import { lessThanAll } from "../exact";
 import type { Identity } from "../identity/identity";
+import type { Loss } from "../losses";
 import type { Observed } from "../observations";
 import type { Dryness } from "./dryness";
 import { clearlyAbove, grams, isTooCoarse, leastExplained } from "./evidence";
 import { explanationsOfMixUp } from "./explanations";
-import { otherFormulas, tooMuch } from "./heavy";
+import { exactHits, lostInDrying, otherFormulas, tooMuch } from "./heavy";
 import { fits, tooLittle } from "./light";
+import { impure, isOffPure, knownUnwashed, liquorOff, shortBySight, spilled } from "./seen";
 
 /** What a verdict says, as a stable code. */
 export type FindingCode =
@@ -27,7 +29,10 @@ export type FindingCode =
   | "too-heavy"
   | "loss-explained"
   | "lighter-than-losses-explain"
-  | "balance-too-coarse";
+  | "balance-too-coarse"
+  | "spilled"
+  | "impure"
+  | "liquor-ph";
 
 /** One explanation with its numbers; findings are ordered by how well they fit. */
 export interface Finding {
@@ -57,6 +62,9 @@ export interface Evidence {
   readonly batch: Batch;
   readonly observed: Observed;
   readonly dry: Quantity;
+  readonly losses: readonly Loss[];
+  /** Theory less what was lost on the way. */
+  readonly expected: Quantity;
   readonly dryness: Dryness;
   readonly identity: Identity | undefined;
   readonly handlingLoss: Quantity;
@@ -115,9 +123,14 @@ function drying({ dryness, dry }: Evidence): Finding[] {
 }
 
 /** Nothing was weighed dry yet: what is to be expected, and what else was found. */
-export function notWeighed(batch: Batch, identity: Identity | undefined, handlingLoss: Quantity): Finding[] {
-  const { theoreticalYield, formula } = batch.product;
-  const least = theoreticalYield.times(lessThanAll(handlingLoss));
+export function notWeighed(
+  batch: Batch,
+  identity: Identity | undefined,
+  handlingLoss: Quantity,
+  expected: Quantity,
+): Finding[] {
+  const { formula } = batch.product;
+  const least = expected.times(lessThanAll(handlingLoss));
   const byLoss =
     identity === undefined
       ? ""
@@ -127,8 +140,8 @@ export function notWeighed(batch: Batch, identity: Identity | undefined, handlin
   return [
     {
       code: "not-weighed",
-      text: `no dry mass is recorded: ${grams(least)} to ${grams(theoreticalYield)} of ${formula} is to be expected${byLoss}`,
-      mass: theoreticalYield,
+      text: `no dry mass is recorded: ${grams(least)} to ${grams(expected)} of ${formula} is to be expected${byLoss}`,
+      mass: expected as Quantity<"mass">,
       figure: undefined,
       weight: 1,
       next: "dry to constant mass and weigh",
@@ -137,20 +150,32 @@ export function notWeighed(batch: Batch, identity: Identity | undefined, handlin
 }
 
 export function findingsFor(evidence: Evidence): Finding[] {
-  const { batch, dry } = evidence;
-  const { theoreticalYield } = batch.product;
+  const { batch, dry, expected, identity } = evidence;
+  const { theoreticalYield, formula } = batch.product;
+  // All of it was lost, by the record: no share of nothing is worked out.
+  if (!expected.isPositive()) return spilled(evidence, "heavy", false);
   const { least, kept } = leastExplained(evidence);
-  const heavy = clearlyAbove(dry, theoreticalYield);
-  const light = clearlyAbove(least, dry);
-  const findings = [...coarse(evidence), ...drying(evidence)];
-  if (heavy) findings.push(...otherFormulas(evidence), ...explanationsOfMixUp(evidence), ...tooMuch(evidence));
-  else if (light) {
+  const standing = clearlyAbove(dry, expected) ? "heavy" : clearlyAbove(least, dry) ? "light" : "fits";
+  const wouldBeLight = dry.compare(least.plus(theoreticalYield.minus(expected))) < 0;
+  const seen = [
+    ...spilled(evidence, standing, wouldBeLight),
+    ...knownUnwashed(evidence, standing),
+    ...shortBySight(evidence, standing),
+    ...impure(evidence, standing),
+    ...liquorOff(evidence),
+  ];
+  const findings = [...coarse(evidence), ...drying(evidence), ...seen];
+  if (standing === "heavy")
+    findings.push(...otherFormulas(evidence), ...explanationsOfMixUp(evidence), ...tooMuch(evidence));
+  else if (standing === "light") {
     findings.push(...tooLittle(evidence, least, kept), ...otherFormulas(evidence), ...explanationsOfMixUp(evidence));
   } else {
-    findings.push(...fits(evidence, kept));
-    // Ignition that says otherwise brings the other formulas back.
-    if (evidence.identity?.verdict === "identified" && evidence.identity.remaining[0] !== batch.product.formula)
-      findings.push(...otherFormulas(evidence));
+    findings.push(...fits(evidence, kept, seen));
+    // Ignition, a titration or a drying that says otherwise brings the other formulas back.
+    const isOther = identity?.verdict === "identified" && identity.remaining[0] !== formula;
+    findings.push(
+      ...(isOther || isOffPure(evidence) || lostInDrying(evidence) ? otherFormulas(evidence) : exactHits(evidence)),
+    );
   }
   return withCausesFirst(findings).sort((a, b) => b.weight - a.weight);
 }
@@ -168,6 +193,8 @@ const CAUSES: readonly FindingCode[] = [
   "other-formula-fits",
   "hydrate-mix-up",
   "loss-explained",
+  "impure",
+  "spilled",
 ];
 
 /** That a mass is off comes first only where nothing explains it. */

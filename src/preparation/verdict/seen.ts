@@ -1,0 +1,198 @@
+// What was seen and not only weighed: spills, drops of reagent in filtrate and last wash, pH, the titrated product. What is
+// seen goes before what a mass may mean.
+import type { Quantity } from "../../quantity";
+import { keyElement } from "../candidates";
+import { asVolumeOfWater, exact, lessThanAll, planned } from "../exact";
+import { shows } from "../test-outcome";
+import { clearlyAbove, grams, percent } from "./evidence";
+import type { Evidence, Finding } from "./verdict";
+
+/** Where a dry mass stands: above what can be, below what losses explain, or between. */
+export type Standing = "heavy" | "fits" | "light";
+
+/** A loss of less than this is within any handling. */
+const WORTH_A_WORD = "0.5 %";
+
+/** Product that was lost on the way, where it is worth a word. */
+export function spilled(evidence: Evidence, standing: Standing, wouldBeLight: boolean): Finding[] {
+  const { batch, losses, expected } = evidence;
+  const theory = batch.product.theoreticalYield;
+  const gone = theory.minus(expected).to("g");
+  const share = gone.dividedBy(theory);
+  if (losses.length === 0 || share.compare(exact(WORTH_A_WORD)) < 0) return [];
+  // In the order of the words, so that the order of the record changes nothing.
+  const what = losses.map(({ text }) => text).sort();
+  const then = {
+    heavy: `but more than the ${grams(expected)} left was weighed: less was lost, or it is not dry and clean`,
+    fits: `${grams(expected)} was left to collect`,
+    light: `${grams(expected)} was left to collect, which does not explain the mass`,
+  }[standing];
+  return [
+    {
+      code: "spilled",
+      text: `${what.join("; ")}; ${then}`,
+      mass: gone,
+      figure: share.to("%"),
+      weight: standing !== "fits" ? 0.4 : wouldBeLight ? SEEN : 0.65,
+      next:
+        standing === "fits" ? "nothing more is needed: the rest is handling" : "look for a cause beside what was lost",
+    },
+  ];
+}
+
+/** The weight of what was seen: as sure as a mass that fits. */
+export const SEEN = 1;
+
+/** Salt in the liquor that the wet cake really kept. */
+export function wetCakeSalt({ batch: { washing }, observed: { wetCake }, dry }: Evidence): Quantity | undefined {
+  if (wetCake === undefined || wetCake.compare(dry) <= 0 || washing === undefined || !("plan" in washing))
+    return undefined;
+  const { residueUnwashed, retainedVolume } = washing.plan;
+  return residueUnwashed
+    .times(asVolumeOfWater(wetCake.minus(dry)))
+    .dividedBy(retainedVolume)
+    .to("g");
+}
+
+/** Salts that the run itself knows to be in the product: fewer washes than planned, or a last wash that still shows them. */
+export function knownUnwashed(evidence: Evidence, standing: Standing): Finding[] {
+  const { batch, dry, observed, expected } = evidence;
+  const { washing } = batch;
+  // A mass that is too large asks for salts anyway.
+  if (washing === undefined || !("plan" in washing) || standing === "heavy") return [];
+  const { plan, salts } = washing;
+  const { washes, tests } = observed;
+  const seen = shows(tests.lastWash);
+  const isTooFew = washes !== undefined && washes < plan.washes;
+  if (seen === false || (seen === undefined && !isTooFew)) return [];
+  const after = isTooFew && washes > 0 ? plan.residueAfter[washes - 1] : undefined;
+  const inCake = after ?? wetCakeSalt(evidence) ?? plan.residueUnwashed;
+  const salt = (inCake.compare(dry) > 0 ? dry : inCake).to("g");
+  if (seen !== true && salt.dividedBy(dry).compare(planned("saltsShow")) < 0) return [];
+  const pure = dry.minus(salt).to("g");
+  const names = salts.join(" and ");
+  const counted = `${grams(salt)} of ${names} is in a cake washed ${washes} ${washes === 1 ? "time" : "times"}: without it ${grams(pure)} is left, ${percent(pure.dividedBy(expected))} of what is expected`;
+  const tested = `the last wash still shows ${names}`;
+  return [
+    {
+      code: "unwashed",
+      text: !isTooFew
+        ? `${tested}: up to ${grams(salt)} of the ${grams(dry)} may be salts`
+        : seen === true
+          ? `${counted}; ${tested}`
+          : counted,
+      mass: salt,
+      figure: salt.dividedBy(dry).to("%"),
+      weight: standing === "fits" ? SEEN : 0.7,
+      next: "wash until the last wash stays clear, dry again, and weigh",
+    },
+  ];
+}
+
+/** pH of a liquor that is clearly acid, neutral, clearly basic. */
+const [ACID, NEUTRAL, BASIC] = ["6", "7", "8"] as const;
+
+/** Is the liquor acid where base was to be in excess? */
+export function isBaseMissing({ batch, observed: { pH } }: Evidence): boolean {
+  const expected = pH === undefined ? undefined : batch.filtrate?.pH;
+  if (pH === undefined || expected === undefined) return false;
+  return expected.compare(exact(BASIC)) > 0 && pH.compare(exact(NEUTRAL)) < 0;
+}
+
+/** A liquor on the other side of neutral than the plan's; carbon dioxide alone moves a pH on its side by two. */
+export function liquorOff(evidence: Evidence): Finding[] {
+  const { pH } = evidence.observed;
+  const expected = pH === undefined ? undefined : evidence.batch.filtrate?.pH;
+  if (pH === undefined || expected === undefined) return [];
+  const isBasic = expected.compare(exact(ACID)) < 0 && pH.compare(exact(BASIC)) > 0;
+  if (!isBasic && !isBaseMissing(evidence)) return [];
+  const of = (q: Quantity): string => q.format({ decimals: 1, uncertainty: "none" });
+  return [
+    {
+      code: "liquor-ph",
+      text: `the liquor was at pH ${of(pH)}, where pH ${of(expected)} is expected: ${isBasic ? "base is in excess, or acid was left out" : "base is missing, or acid is in excess"}`,
+      mass: undefined,
+      figure: pH.minus(expected),
+      weight: 0.55,
+      next: `add ${isBasic ? "the missing acid" : "base"} by drops, and look for more product`,
+    },
+  ];
+}
+
+/** Is this material a precipitant: does it bring nothing of what the product is counted by? */
+export function isPrecipitant({ batch, observed: { setting } }: Evidence, index: number): boolean {
+  const key = keyElement(setting.product.formula);
+  return key === undefined
+    ? !batch.materialBalance.supplied[index]!.limiting
+    : setting.materials[index]!.form.count(key).n === 0n;
+}
+
+/** Did the liquor still contain product for a drop of precipitant? Undefined where nobody tested it. */
+export const isIncomplete = ({ batch, observed }: Evidence): boolean | undefined =>
+  batch.isolation.how === "precipitate" ? shows(observed.tests.filtrate) : undefined;
+
+/** A precipitant that ran short by what was seen, where the mass alone would not tell. */
+export function shortBySight(evidence: Evidence, standing: Standing): Finding[] {
+  const { dry, expected, observed } = evidence;
+  // A light mass has its own words for every material.
+  if (isIncomplete(evidence) !== true || standing === "light") return [];
+  const ratio = dry.dividedBy(expected);
+  return observed.setting.materials.flatMap(({ shelf }, i): Finding[] =>
+    isPrecipitant(evidence, i)
+      ? [
+          {
+            code: "reagent-short",
+            text: `a drop of ${shelf.name} still clouds the filtrate: product is left in it, although ${grams(dry)} is ${percent(ratio)} of what is expected`,
+            mass: undefined,
+            figure: ratio.to("%"),
+            weight: standing === "fits" ? SEEN : 0.5,
+            next: `add ${shelf.name} to the filtrate until a drop more stays clear, and titrate the ${shelf.name}`,
+          },
+        ]
+      : [],
+  );
+}
+
+/** Would a titration of the product find what it found if all of it were another form of the same metal? */
+export function assayAgrees({ batch, observed: { assay } }: Evidence, theory: Quantity): boolean | undefined {
+  if (assay === undefined) return undefined;
+  const expected = batch.product.theoreticalYield.dividedBy(theory);
+  return !clearlyAbove(assay, expected) && !clearlyAbove(expected, assay);
+}
+
+/** Does the titration contradict a pure product? */
+export const isOffPure = ({ observed: { assay } }: Evidence): boolean =>
+  assay !== undefined && (clearlyAbove(exact("1"), assay) || clearlyAbove(assay, exact("1")));
+
+/** A product that a titration finds not to be pure. */
+export function impure(evidence: Evidence, standing: Standing): Finding[] {
+  const { batch, dry, expected, observed } = evidence;
+  const { assay } = observed;
+  if (assay === undefined || !isOffPure(evidence)) return [];
+  const { formula, theoreticalYield } = batch.product;
+  const rest = lessThanAll(assay);
+  if (!rest.isPositive())
+    return [
+      {
+        code: "impure",
+        text: `titration finds ${percent(assay)} of ${formula}, more than pure: a form with less water, or the titration is off`,
+        mass: undefined,
+        figure: assay.to("%"),
+        weight: 0.6,
+        next: "heat a weighed sample, and titrate again",
+      },
+    ];
+  if (rest.compare(planned("impure")) < 0) return [];
+  const pure = dry.times(assay).to("g");
+  const other = dry.minus(pure).to("g");
+  return [
+    {
+      code: "impure",
+      text: `by titration ${percent(assay)} is ${formula}: ${grams(pure)} of it, ${percent(pure.dividedBy(theoreticalYield))} of the theory; ${grams(other)} is something else`,
+      mass: other,
+      figure: assay.to("%"),
+      weight: { heavy: clearlyAbove(pure, expected) ? 0.4 : 0.92, fits: SEEN, light: 0.5 }[standing],
+      next: "dry to constant mass and test the last wash: it is water or salts as a rule",
+    },
+  ];
+}
