@@ -157,7 +157,7 @@ function lossOf(lost: LostRead, setting: Setting, batch: Batch, wetCake: Quantit
       .named({ symbol: "m(product, lost)", label: `${batch.product.name} lost on the way` }) as Quantity<"mass">;
     const bound = bounded ? `, no more than the ${shown(there)} there were` : "";
     return {
-      text: `${shown(amount)} of ${what}${bound}: ${shown(product)} of product in it`,
+      text: `${shown(amount)} of ${what}${bound}${of === "product" ? "" : `: ${shown(product)} of product in it`}`,
       amount,
       product,
       bounded,

@@ -146,6 +146,10 @@ describe("a run", () => {
       assays: { zinc: "97 %" },
       dried: ["101.0 g", "95.0 g", "93.0 g"],
       ignition: { before: "1.000 g", after: "0.740 g" },
+      lost: [{ at: "add", volume: "20 mL" }],
+      tests: { filtrate: "clear", lastWash: "cloudy" },
+      pH: 8.7,
+      assay: "97 %",
       note: "any order",
     };
     const keys = Object.keys(all) as (keyof Observations)[];
@@ -162,6 +166,28 @@ describe("a run", () => {
     );
   });
 
+  it("loses no more than there was, and the same share from a batch k times as large", () => {
+    const litres = fc.integer({ min: 1, max: 5000 });
+    fc.assert(
+      fc.property(frames, litres, fc.constantFrom(undefined, "liquor" as const), fc.nat(), (frame, size, of, pick) => {
+        const small = planOf(frame, 20);
+        const steps = small.steps.map(({ operation }) => operation);
+        const at = steps[pick % steps.length]!;
+        const lost = (k: number) => [{ at, of, volume: `${k * size} mL` } as const];
+        const one = evaluateRun(small, { lost: lost(1) });
+        const ten = evaluateRun(planOf(frame, 200), { lost: lost(10) });
+        const theory = number(one.product.theoreticalYield, "g");
+        const gone = number(one.losses[0]!.product, "g");
+        expect(gone).toBeGreaterThanOrEqual(0);
+        expect(gone).toBeLessThanOrEqual(theory);
+        expect(number(one.expected, "g")).toBeCloseTo(theory - gone, 6);
+        const share = number(ten.losses[0]!.product, "g") / number(ten.product.theoreticalYield, "g");
+        expect(Math.abs(share - gone / theory)).toBeLessThan(0.01);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
   it("takes any subset of observations", () => {
     const plan = planOf(FRAMES[0]!, 250, 0.1);
     const all: Observations = {
@@ -173,6 +199,11 @@ describe("a run", () => {
       assays: { zinc: "97 %" },
       dried: "93.0 g",
       ignition: { before: "1.000 g", after: "0.740 g" },
+      measured: { soda: "800 mL" },
+      lost: [{ mass: "2 g" }],
+      tests: { filtrate: "positive" },
+      pH: "6.5",
+      assay: "99 %",
     };
     const keys = Object.keys(all) as (keyof Observations)[];
     fc.assert(

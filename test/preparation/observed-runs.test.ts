@@ -196,6 +196,12 @@ const FAULTS: readonly Case[] = [
     { dried: "40 g", lost: [{ mass: "5 g" }] },
     "lighter-than-losses-explain",
   ],
+  [
+    "more weighed than the record of the spill leaves",
+    chalk,
+    { dried: "92 g", lost: [{ at: "wash", volume: "880 mL" }] },
+    "spilled",
+  ],
   ["more crystals missing than all the water keeps", blue, { dried: "60 g" }, "lighter-than-losses-explain"],
   [
     "not boiled down: 120 g missing, which 330 g of the 370 g of water keep",
@@ -292,6 +298,8 @@ describe("what was lost on the way", () => {
     const all = evaluateRun(chalk, { dried: "50 g", lost: [{ mass: "70 g" }, { mass: "80 g" }] });
     expect(number(all.expected, "g")).toBe(0);
     expect(all.verdict.map(({ code }) => code)).toEqual(["spilled"]);
+    const over = evaluateRun(chalk, { dried: "92 g", lost: [{ at: "wash", volume: "880 mL" }] }).verdict;
+    expect(over.map(({ code }) => code)).not.toContain("too-heavy");
   });
 
   it("lowers what is expected and leaves the theory", () => {

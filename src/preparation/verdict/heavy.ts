@@ -122,9 +122,9 @@ export function tooMuch(evidence: Evidence): Finding[] {
   const inBand = share.compare(exact("2 %")) >= 0 && share.compare(exact("25 %")) <= 0;
   const findings: Finding[] = [];
   const heaviest = batch.candidates.reduce((a, b) => (b.theoreticalYield.compare(a.theoreticalYield) > 0 ? b : a));
-  const most = afterLosses(evidence, heaviest.theoreticalYield);
-  if (clearlyAbove(dry, most)) {
-    const beyond = dry.minus(most).to("g");
+  // A loss that was recorded too large makes no mass impossible.
+  if (clearlyAbove(dry, heaviest.theoreticalYield)) {
+    const beyond = dry.minus(heaviest.theoreticalYield).to("g");
     findings.push({
       code: "too-heavy",
       text: `${grams(dry)} is too heavy for any formula considered: ${grams(over)} more than ${formula} can give${heaviest.wanted ? "" : ` and ${grams(beyond)} more than ${heaviest.formula}`}`,

@@ -49,11 +49,15 @@ function motherLiquor({ batch, dry, expected, handlingLoss, observed }: Evidence
 const EXPLAINS = 0.8;
 
 /** What was seen of a precipitant, in words and as a weight; undefined where nothing was. */
-function sightOf(evidence: Evidence, index: number): { readonly words: string; readonly weight: number } | undefined {
+function sightOf(
+  evidence: Evidence,
+  index: number,
+): { readonly words: string; readonly weight: number; readonly next?: string } | undefined {
   if (!isPrecipitant(evidence, index)) return undefined;
   const incomplete = isIncomplete(evidence);
-  if (incomplete === true) return { words: "; a drop of it still clouds the filtrate", weight: 0.95 };
-  if (isBaseMissing(evidence)) return { words: "; the liquor is acid", weight: 0.95 };
+  const more = "add it to the filtrate until a drop more stays clear";
+  if (incomplete === true) return { words: "; a drop of it still clouds the filtrate", weight: 0.95, next: more };
+  if (isBaseMissing(evidence)) return { words: "; the liquor is acid", weight: 0.95, next: more };
   return incomplete === false ? { words: "; but the filtrate stays clear", weight: 0.15 } : undefined;
 }
 
@@ -87,7 +91,10 @@ export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | 
       mass: undefined,
       figure: active,
       weight: sight?.weight ?? (supplied.limiting ? 0.5 : 0.35),
-      next: `titrate the ${supplied.material}, or test the filtrate with a drop of it`,
+      next:
+        sight?.next === undefined
+          ? `titrate the ${supplied.material}, or test the filtrate with a drop of it`
+          : `${sight.next}, and titrate the ${supplied.material}`,
     });
   }
   return findings;

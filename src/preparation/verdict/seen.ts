@@ -15,13 +15,15 @@ const WORTH_A_WORD = "0.5 %";
 
 /** Product that was lost on the way, where it is worth a word. */
 export function spilled(evidence: Evidence, standing: Standing, wouldBeLight: boolean): Finding[] {
-  const { batch, losses, expected } = evidence;
+  const { batch, dry, losses, expected } = evidence;
   const theory = batch.product.theoreticalYield;
   const gone = theory.minus(expected).to("g");
   const share = gone.dividedBy(theory);
   if (losses.length === 0 || share.compare(exact(WORTH_A_WORD)) < 0) return [];
   // In the order of the words, so that the order of the record changes nothing.
   const what = losses.map(({ text }) => text).sort();
+  // What would be no surprise without the loss says of the loss that it was smaller.
+  const isOverstated = standing === "heavy" && !clearlyAbove(dry, theory);
   const then = {
     heavy: `but more than the ${grams(expected)} left was weighed: less was lost, or it is not dry and clean`,
     fits: `${grams(expected)} was left to collect`,
@@ -33,9 +35,12 @@ export function spilled(evidence: Evidence, standing: Standing, wouldBeLight: bo
       text: `${what.join("; ")}; ${then}`,
       mass: gone,
       figure: share.to("%"),
-      weight: standing !== "fits" ? 0.4 : wouldBeLight ? SEEN : 0.65,
-      next:
-        standing === "fits" ? "nothing more is needed: the rest is handling" : "look for a cause beside what was lost",
+      weight: isOverstated ? 0.96 : standing !== "fits" ? 0.4 : wouldBeLight ? SEEN : 0.65,
+      next: {
+        heavy: "dry to constant mass and test the last wash; if both are in order, less was lost",
+        fits: "nothing more is needed: the rest is handling",
+        light: "look for a cause beside what was lost",
+      }[standing],
     },
   ];
 }
