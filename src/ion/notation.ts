@@ -94,7 +94,7 @@ export function notationOf(formula: Formula): Notation {
   };
 }
 
-/** Reads a formula as it is written; throws the formula room's errors. */
+/** Reads a formula as it is written; throws the formula layer's errors. */
 export function readNotation(formula: string | Formula): Notation {
   return notationOf(formula instanceof Formula ? formula : parseFormula(formula));
 }

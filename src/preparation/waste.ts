@@ -1,4 +1,4 @@
-// What is left when the product is out: litres of liquor and washings, the metals in them and what brings those down, and
+// What is left when the product is out: litres of liquor and washings, the metals in them and what precipitates those, and
 // by-products that may be worth keeping. What may be poured away is never said: the local rules decide.
 
 import { type Formula, molarMass } from "../formula";
@@ -52,7 +52,7 @@ const CLOSING =
 const rowOf = (symbol: string): WasteMetalRow | undefined => WASTE_METALS.find((row) => row.metal === symbol);
 const isLeft = (symbol: string): boolean => LEFT_IN_WASTE.some((row) => row.metals.includes(symbol));
 
-/** Anions that keep a metal dissolved where soda or lye should bring it down. */
+/** Anions that keep a metal dissolved where soda or lye should precipitate it. */
 const LIGANDS = ["oxalate", "citrate", "tartrate", "ethylenediaminetetraacetate"];
 const isLigand = (formula: Formula): boolean => {
   const { groups, ammonia } = madeOf(formula);
@@ -103,7 +103,7 @@ export function wasteOf(
   const notes: string[] = metals.flatMap(({ symbol }) => rowOf(symbol)?.note ?? []);
   if (metals.some((m) => m.precipitate) && dissolved.some((d) => d.amount.isPositive() && isLigand(d.species.formula)))
     notes.push(
-      "ammonia, oxalate, citrate and tartrate keep metals dissolved: sulfide brings them down, or the ligand goes first",
+      "ammonia, oxalate, citrate and tartrate keep metals dissolved: sulfide precipitates them, or the ligand goes first",
     );
   const cyanide = holdsCyanide(setting);
   if (cyanide)

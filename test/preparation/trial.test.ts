@@ -574,7 +574,7 @@ describe("read as a bench worker", () => {
     expect(told.map(({ text }) => /^Dissolve the (potash )?lye/.test(text))).toEqual([true]);
   });
 
-  it("says what acid does where it is thinned", () => {
+  it("says what acid does where it is diluted", () => {
     expect(saying(22, /^Dissolve the borax/)).not.toMatch(/acid/);
     expect(saying(22, /^Pour the spirits slowly/)).toMatch(/never water into the acid/);
   });

@@ -102,7 +102,7 @@ export type Term = readonly [count: number, species: string];
 
 const TERM = /^(?:(\d+(?:\.\d+)?) )?(\S+)$/;
 
-/** One side of a reaction: `2 Fe+3 + 2 H2O`. */
+/** One side of a reaction: `2 Fe^3+ + 2 H2O`. */
 function side(text: string): Term[] {
   return text.split(" + ").map((part) => {
     const [, count = "1", species = part] = TERM.exec(part) ?? [];

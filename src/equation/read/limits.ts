@@ -1,4 +1,4 @@
-// Limits of the equation room. Each has its own error code, so that hostile input is refused and never hangs.
+// Limits of the equation layer. Each has its own error code, so that hostile input is refused and never hangs.
 
 /** Longest equation text in characters (`equation.too-long`). */
 export const MAX_LENGTH = 200_000;

@@ -40,7 +40,7 @@ export const PLANNING = {
   foamIntoAcid: { value: "3", what: "times the liquid: carbonate or metal into acid", source: "commonPractice" },
   leastPortions: { value: "5", what: "portions for anything that gives off gas, however small", source: "commonPractice" },
   // -- washing and drying
-  washesOf: { value: "5", what: "times what the cake holds makes one wash: fewer, larger washes waste water", source: "commonPractice" },
+  washesOf: { value: "5", what: "times what the cake retains makes one wash: fewer, larger washes waste water", source: "commonPractice" },
   decantationsOf: { value: "3", what: "times what the settled sludge keeps makes one wash by decantation", source: "commonPractice" },
   ice: { value: "0 °C", what: "water for rinsing crystals, from ice", source: "commonPractice" },
   residue: { value: "0.5 %", what: "of by-products may stay in the dry product", source: "commonPractice" },

@@ -46,12 +46,12 @@ export interface WorkCautionRow {
 
 export const WORK_CAUTIONS: readonly WorkCautionRow[] = [
   { step: "weighing", when: "strong acid", text: "goggles and gloves on before the bottle is opened; measure it over a tray", source: "commonPractice" },
-  { step: "weighing", when: "strong alkali", text: "goggles and gloves on before the pack is opened; weigh it quickly, it draws water", source: "commonPractice" },
+  { step: "weighing", when: "strong alkali", text: "goggles and gloves on before the pack is opened; weigh it quickly, it absorbs water", source: "commonPractice" },
   { step: "weighing", when: "strong ammonia", text: "open it cold, under a hood or outdoors, with goggles on", source: "commonPractice" },
-  { step: "dissolving", when: "strong acid", text: "where it is thinned, the acid goes into the water, in a thin stream and stirred, never water into the acid", source: "commonPractice" },
+  { step: "dissolving", when: "strong acid", text: "where it is diluted, the acid goes into the water, in a thin stream and stirred, never water into the acid", source: "commonPractice" },
   { step: "dissolving", when: "strong alkali", text: "sprinkle it into cold water and stir, never water onto it: hot lye spits", source: "commonPractice" },
   { step: "dissolving", when: "dissolving warms", text: "the water warms as it dissolves: in portions, in a vessel that stands heat", source: "commonPractice" },
-  { step: "mixing", when: "strong acid", text: "acid that was thinned is hot: let it cool before anything goes in", source: "commonPractice" },
+  { step: "mixing", when: "strong acid", text: "diluted acid is hot: let it cool before anything goes in", source: "commonPractice" },
   { step: "mixing", when: "mixing warms", text: "mixing gives heat: add slowly and keep cold water at hand", source: "commonPractice" },
   { step: "mixing", when: "boils", text: "added all at once it would boil over: small portions, cooled in between", source: "commonPractice" },
   { step: "mixing", when: "heat not known", text: "how warm it gets is not known: try a spoonful first", source: "commonPractice" },
@@ -76,7 +76,7 @@ export const WORK_CAUTIONS: readonly WorkCautionRow[] = [
   { step: "drying", when: "drying limit", text: "keep below the drying limit: above it heat takes the product apart", source: "commonPractice" },
   { step: "ignition test", when: "always", text: "open crucible, tongs, heat-proof base; hot and cold look alike", source: "commonPractice" },
   { step: "waste", when: "acid left", text: "soda foams with the acid that is left: in portions, in a large open vessel", source: "commonPractice" },
-  { step: "waste", when: "metals left", text: "metals are dissolved in it: bring them down before anything else is decided", source: "commonPractice" },
+  { step: "waste", when: "metals left", text: "metals are dissolved in it: precipitate them before anything else is decided", source: "commonPractice" },
 ];
 
 /** A gas that burns, by its Hill formula. */

@@ -89,7 +89,7 @@ export function heldBack(wanted: Wanted, beaker: Beaker, share: number, keeping:
   if (freed !== undefined && beaker.pH < 4)
     reasons.push({
       code: "acid-holds-back",
-      text: `${freed.species.name} that is set free makes the liquor pH ${beaker.pH.toFixed(1)} and keeps ${percent(1 - share)} dissolved: a base or the salt in place of the acid brings it down`,
+      text: `${freed.species.name} that is set free makes the liquor pH ${beaker.pH.toFixed(1)} and keeps ${percent(1 - share)} dissolved: a base or the salt in place of the acid lets it precipitate`,
       figures: [figure(1 - share, "", "share that the acid keeps"), figure(beaker.pH, "", "pH of the liquor")],
       source: "constants",
     });

@@ -115,7 +115,7 @@ export function combine(bench: Bench): void {
 /** What no material brings: led in as gas, or simply missing on the table. */
 const bringing = (matter: Matter, amount: Quantity): string =>
   isGas(matter.formula, false)
-    ? `Lead in ${about(amount, "mol")} of ${matter.name}, until no more is taken up.`
+    ? `Lead in ${about(amount, "mol")} of ${matter.name}, until no more is absorbed.`
     : `Add ${about(amount, "mol")} of ${matter.name}, which no material of the plan brings.`;
 
 /** Nothing else is put in: what the air or a gas brings, or only the water. */

@@ -15,7 +15,7 @@ export function finish(bench: Bench): void {
   const { setting } = bench.frame;
   const { product } = setting;
   const { upTo, why, deliquescent } = dryingOf(product.formula);
-  const runs = deliquescent ? " over a drying agent; it runs in moist air" : "";
+  const runs = deliquescent ? " over a drying agent; it is deliquescent" : "";
   const kept = protectionOf(product.formula, "drying");
   const care = kept === undefined ? "" : `; ${kept}`;
   rinseWithAlcohol(bench);

@@ -85,7 +85,7 @@ export interface MixtureOutcome {
 export interface PrecipitationVerdict extends MixtureOutcome {
   /**
    * What the figures are: `"equilibrium"` with protons, hydroxide, complexes and activities counted, each ion after in all its
-   * forms (hydroxide is told by the pH, not here); `"hand calculation"` where the mixture is too strong for the activity
+   * forms (hydroxide is given by the pH, not here); `"hand calculation"` where the mixture is too strong for the activity
    * model, or holds ions of which nothing is known.
    */
   readonly basis: "equilibrium" | "hand calculation";

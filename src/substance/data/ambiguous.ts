@@ -163,7 +163,7 @@ export const AMBIGUOUS = /* @__PURE__ */ once((): readonly AmbiguousRow[] => [
     { formula: "FeO", decides: "black, not magnetic, rare" },
   ], source: "commonPractice" },
   { names: ["cobalt oxide"], readings: [{ formula: "Co3O4", decides: "black: 73.4 % Co" }, { formula: "CoO", decides: "grey: 78.6 % Co" }], source: "commonPractice" },
-  { names: ["nickel oxide"], readings: [{ formula: "NiO", decides: "green: 78.6 % Ni" }, { formula: "Ni2O3", decides: "black: holds nickel(III), no fixed formula" }], source: "commonPractice" },
+  { names: ["nickel oxide"], readings: [{ formula: "NiO", decides: "green: 78.6 % Ni" }, { formula: "Ni2O3", decides: "black: contains nickel(III), no fixed formula" }], source: "commonPractice" },
   { names: ["copper oxide"], readings: [{ formula: "CuO", decides: "black" }, { formula: "Cu2O", decides: "red" }], source: "commonPractice" },
   { names: ["lead oxide"], readings: [
     { formula: "PbO", decides: "yellow or orange (litharge)" },
@@ -216,7 +216,7 @@ export const AMBIGUOUS = /* @__PURE__ */ once((): readonly AmbiguousRow[] => [
   { names: ["chloride of lime"], readings: [
     { formula: "Ca(ClO)2", decides: "pool grade, smells of chlorine: bleaching powder, 65 to 73 % available chlorine" },
     { formula: "CaCl2O", decides: "smells of chlorine: old bleaching powder, 35 % available chlorine, no single compound" },
-    { formula: "CaCl2", decides: "no smell, draws water: the salt that old books call muriate of lime" },
+    { formula: "CaCl2", decides: "no smell, absorbs water: the salt that old books call muriate of lime" },
   ], source: "commonPractice" },
   { names: ["sodium borate", "borate of soda"], readings: [
     { formula: "Na2B4O7·10H2O", decides: "borax, what the trade and the pharmacy mean: loses 47.2 % when fused" },

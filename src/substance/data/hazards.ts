@@ -26,7 +26,7 @@ export const DISPOSAL = {
   solventCollection: "Not down the drain: into solvent collection as the local rules say.",
   cyanidoComplex: "Never acidify or heat it: collect it for hazardous-waste collection as the local rules say.",
   ventNoFlame: "Vent outdoors, away from flames; residues as the local rules say.",
-  manganeseMud: "Reduce cold and dilute with sulfite or ascorbate until the purple is gone, filter off the manganese mud and hand it in; the local rules decide.",
+  manganeseMud: "Reduce cold and dilute with sulfite or ascorbate until the purple is gone, filter off the manganese mud and take it to hazardous-waste collection; the local rules decide.",
   calciumFluoride: "Precipitate fluoride with an excess of calcium salt and give the solid to hazardous-waste collection; the local rules decide.",
 } as const;
 
@@ -84,7 +84,7 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   { formula: "H2C2O4·2H2O", cas: "144-62-7", classifiedAs: "H2C2O4", codes: ["H312", "H302"], minimum: true, cautions: ["binds the calcium of the blood"], disposal: "diluteOrHandIn", index: "607-006-00-8", source: "clpAnnexVI" },
   { formula: "Na2C2O4", classifiedAs: "salts of oxalic acid", codes: ["H312", "H302"], minimum: true, disposal: "diluteOrHandIn", index: "607-007-00-3", source: "clpAnnexVI" },
   { formula: "SbCl3", cas: "10025-91-9", codes: ["H314", "H411"], cautions: ["stibine with zinc and acid"], disposal: "handIn", index: "051-001-00-8", source: "clpRecalled" },
-  { formula: "SbCl5", cas: "7647-18-9", codes: ["H314", "H411"], cautions: ["stibine with zinc and acid", "fumes in moist air: hydrogen chloride"], disposal: "handIn", index: "051-002-00-3", source: "clpRecalled" },
+  { formula: "SbCl5", cas: "7647-18-9", codes: ["H314", "H411"], cautions: ["stibine with zinc and acid", "fumes in humid air: hydrogen chloride"], disposal: "handIn", index: "051-002-00-3", source: "clpRecalled" },
   { formula: "SbF3", cas: "7783-56-4", codes: ["H331", "H311", "H301", "H411"], cautions: ["hydrogen fluoride with acid"], disposal: "handIn", index: "051-004-00-4", source: "clpRecalled" },
   { formula: "Sb2O3", cas: "1309-64-4", codes: ["H351"], cautions: ["no dust: work wet, not at home", "stibine with zinc and acid"], disposal: "handIn", index: "051-005-00-X", source: "clpRecalled" },
   { formula: "HBr", cas: "10035-10-6", codes: ["H314", "H335"], cautions: ["acid into water, never water into acid", "bromine with oxidisers"], disposal: "neutraliseAcid", index: "035-002-01-8", source: "clpRecalled" },
@@ -97,7 +97,7 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   { formula: "C6H5OH", cas: "108-95-2", codes: ["H341", "H331", "H311", "H301", "H373", "H314"], cautions: ["gloves: it goes through the skin and numbs it"], disposal: "handIn", index: "604-001-00-2", source: "clpRecalled" },
   { formula: "C6H5CH3", cas: "108-88-3", codes: ["H225", "H361d", "H304", "H373", "H315", "H336"], cautions: ["hood or open air"], disposal: "solventCollection", index: "601-021-00-3", source: "clpRecalled" },
   { formula: "CH2Cl2", cas: "75-09-2", codes: ["H351"], cautions: ["hood or open air", "hydrogen chloride in flames"], disposal: "solventCollection", index: "602-004-00-3", source: "clpRecalled" },
-  { formula: "TiCl4", cas: "7550-45-0", codes: ["H314", "EUH014"], cautions: ["fumes in moist air: hydrogen chloride"], disposal: "neutraliseAcid", index: "022-001-00-5", source: "clpRecalled" },
+  { formula: "TiCl4", cas: "7550-45-0", codes: ["H314", "EUH014"], cautions: ["fumes in humid air: hydrogen chloride"], disposal: "neutraliseAcid", index: "022-001-00-5", source: "clpRecalled" },
   { formula: "K2S", cas: "1312-73-8", codes: ["H314", "H400", "EUH031"], cautions: ["H2S with acid"], disposal: "handIn", index: "016-006-00-1", source: "clpRecalled" },
   { group: "salts of oxalic acid", codes: ["H312", "H302"], minimum: true, cautions: ["binds the calcium of the blood"], disposal: "diluteOrHandIn", index: "607-007-00-3", source: "clpAnnexVI" },
   { formula: "C6H8O7", cas: "77-92-9", codes: ["H319", "H335"], disposal: "neutraliseAcid", index: "607-750-00-3", source: "clpAnnexVI" },

@@ -573,7 +573,7 @@ export const REGISTRY = /* @__PURE__ */ once((): readonly RegistryRow[] => [
   { formula: "LiCoO2", name: "cobalt(III) lithium dioxide", nameSource: "redBook2005", otherNames: ["lithium cobalt oxide", "lithium cobaltate"], appearance: "dark blue to black", source: "memory" },
   { formula: "ZrO2", name: "zirconium(IV) oxide", nameSource: "redBook2005", otherNames: ["zirconia", "baddeleyite"], appearance: "white", source: "memory" },
   { formula: "MnO(OH)", name: "manganese(III) hydroxide oxide", nameSource: "redBook2005", otherNames: ["manganite"], appearance: "black", source: "memory" },
-  { formula: "SbCl3", name: "antimony(III) chloride", nameSource: "redBook2005", otherNames: ["butter of antimony"], appearance: "colourless, fumes in moist air", source: "memory" },
+  { formula: "SbCl3", name: "antimony(III) chloride", nameSource: "redBook2005", otherNames: ["butter of antimony"], appearance: "colourless, fumes in humid air", source: "memory" },
   { formula: "NaNH4HPO4·4H2O", name: "ammonium sodium hydrogenphosphate tetrahydrate", nameSource: "redBook2005", otherNames: ["microcosmic salt"], appearance: "colourless", source: "memory" },
   { formula: "BiONO3", name: "bismuth(III) nitrate oxide", nameSource: "redBook2005", otherNames: ["bismuth subnitrate", "basic bismuth nitrate"], appearance: "white", source: "memory" },
   { formula: "NiO(OH)", name: "nickel(III) hydroxide oxide", nameSource: "redBook2005", otherNames: ["nickel oxide hydroxide", "nickel hydroxide oxide", "nickel oxyhydroxide"], appearance: "black", source: "memory" },

@@ -98,7 +98,7 @@ function acidFormula(ion: Ion): string {
   );
 }
 
-/** As the formula room prints it. */
+/** As the formula layer prints it. */
 function canonical(formula: string): string {
   return parseFormula(formula).toString();
 }
