@@ -15,32 +15,38 @@ const isPlain = (cells: readonly unknown[]): boolean =>
   cells.every((cell) => cell === undefined || (typeof cell === "string" && cell !== "" && !cell.includes("\n")));
 
 /**
- * Rows as text: the shape of a row, the separator, then a line for each column, its name first (with `:` where cells are JSON);
- * an absent cell is empty. By columns, because like stands beside like, which compresses better than rows do.
+ * Rows as text: what stands before the columns, which is the shape of a row and the separator, and a line for each column, its
+ * name first (with `:` where cells are JSON); an absent cell is empty. By columns, because like stands beside like, which
+ * compresses better than rows do, and because a program may need some of them only.
  */
-export function packed(rows: readonly object[]): string {
+export function packed(rows: readonly object[]): {
+  readonly head: string;
+  readonly columns: ReadonlyMap<string, string>;
+} {
   const list = rows as readonly Row[];
   const columns = [...new Set(list.flatMap((row) => Object.keys(row)))].map((name) => {
     const cells = list.map((row) => row[name]);
     const plain = isPlain(cells);
     const text = (cell: unknown): string => (cell === undefined ? "" : plain ? (cell as string) : JSON.stringify(cell));
-    return [plain ? name : `${name}:`, ...cells.map(text)];
+    return { name, cells: [plain ? name : `${name}:`, ...cells.map(text)] };
   });
-  const separator = SEPARATORS.find((one) => !columns.some((cells) => cells.some((cell) => cell.includes(one))));
+  const separator = SEPARATORS.find((one) => !columns.some(({ cells }) => cells.some((cell) => cell.includes(one))));
   if (separator === undefined) throw new Error("a table has all separators in its cells");
-  const shape = Array.isArray(rows[0]) ? "[" : "{";
-  return `${shape}${separator}${columns.map((cells) => cells.join(separator)).join("\n")}`;
+  return {
+    head: `${Array.isArray(rows[0]) ? "[" : "{"}${separator}`,
+    columns: new Map(columns.map(({ name, cells }) => [name, cells.join(separator)])),
+  };
 }
 
 /** The opposite, as text of the module that every packed table loads. */
-export const UNPACK = `export function unpack(text) {
+export const UNPACK = `export function unpack([shape, separator], ...columns) {
   const rows = [];
-  for (const line of text.slice(2).split("\\n")) {
-    const [name, ...cells] = line.split(text[1]);
+  for (const text of columns) {
+    const [name, ...cells] = text.split(separator);
     const json = name.endsWith(":");
     const column = json ? name.slice(0, -1) : name;
     cells.forEach((cell, i) => {
-      rows[i] ??= text[0] === "[" ? [] : {};
+      rows[i] ??= shape === "[" ? [] : {};
       if (cell !== "") rows[i][column] = json ? JSON.parse(cell) : cell;
     });
   }
@@ -49,6 +55,7 @@ export const UNPACK = `export function unpack(text) {
 
 const MODULE = "tables:unpack";
 const TABLE = /^export const (\w+) = \/\* @__PURE__ \*\/ once\(\(\): readonly [\w<>]+\[\] => \[\n[\s\S]*?^\]\);$/gm;
+const SELECTION = /^export const (\w+) = \/\* @__PURE__ \*\/ columns\((\w+), \[([^\]]*)\]\);$/gm;
 
 /** What a module of tables exports, made from its source. */
 async function exportsOf(path: string): Promise<Record<string, unknown>> {
@@ -67,14 +74,30 @@ export async function withPackedTables(path: string, source: string): Promise<st
   if (source.search(TABLE) < 0) return source;
   const made = await exportsOf(path);
   const { unpack } = (await import(`data:text/javascript,${encodeURIComponent(UNPACK)}`)) as {
-    unpack(text: string): object[];
+    unpack(head: string, ...columns: string[]): object[];
   };
-  const code = source.replace(TABLE, (_, name: string) => {
-    const rows = (made[name] as () => readonly object[])();
-    const text = packed(rows);
-    if (!isDeepStrictEqual(unpack(text), rows)) throw new Error(`${name} of ${path} does not read back from its text`);
-    return `export const ${name}: any = /* @__PURE__ */ once(() => unpack(${JSON.stringify(text)}));`;
-  });
+  const rowsOf = (name: string): readonly object[] => (made[name] as () => readonly object[])();
+  const texts = new Map<string, ReturnType<typeof packed>>();
+  /** A table of some columns, each of which is a constant by itself. */
+  const tableOf = (name: string, from: string, columns: readonly string[]): string => {
+    const { head, columns: text } = texts.get(from)!;
+    if (!isDeepStrictEqual(unpack(head, ...columns.map((column) => text.get(column)!)), rowsOf(name)))
+      throw new Error(`${name} of ${path} does not read back from its text`);
+    const constants = columns.map((column) => `${from}_${column}`);
+    return `export const ${name}: any = /* @__PURE__ */ once(() => unpack(${[JSON.stringify(head), ...constants].join(", ")}));`;
+  };
+  const code = source
+    .replace(TABLE, (_, name: string) => {
+      const text = packed(rowsOf(name));
+      texts.set(name, text);
+      const constants = [...text.columns].map(
+        ([column, cells]) => `const ${name}_${column} = ${JSON.stringify(cells)};`,
+      );
+      return [...constants, tableOf(name, name, [...text.columns.keys()])].join("\n");
+    })
+    .replace(SELECTION, (_, name: string, from: string, names: string) =>
+      tableOf(name, from, [...names.matchAll(/\w+/g)].map(String)),
+    );
   return `import { unpack } from "${MODULE}";\n${code}`;
 }
 

@@ -5,7 +5,7 @@
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { needWeightOptions } from "./argument";
 import type { AtomicWeightOptions, WeightConvention } from "./convention";
-import { ATOMIC_WEIGHTS, type AtomicWeightRow } from "./data/atomic-weights";
+import { WEIGHTS, type WeightRow } from "./data/atomic-weights";
 import { cite } from "./data/sources";
 import { elementIndex } from "./element";
 import { ElementError } from "./error";
@@ -35,7 +35,7 @@ function scaled(text: string, places: number): bigint {
 
 /** Value and half-width of a row under a convention, as exact texts. */
 export function weightTexts(
-  row: Exclude<AtomicWeightRow, { kind: "none" }>,
+  row: Exclude<WeightRow, { kind: "none" }>,
   convention: WeightConvention,
 ): { readonly value: string; readonly halfWidth: string } {
   if (convention === "abridged") return { value: row.abridged, halfWidth: row.abridgedUncertainty };
@@ -48,13 +48,13 @@ export function weightTexts(
 export function weightConstant(index: number, convention: WeightConvention, massNumberIfNone: boolean): Quantity {
   const key = `${index}/${convention}`;
   const known = shared.get(key);
-  if (known !== undefined && (massNumberIfNone || ATOMIC_WEIGHTS()[index]!.kind !== "none")) return known;
-  const made = makeConstant(ATOMIC_WEIGHTS()[index]!, convention, massNumberIfNone);
+  if (known !== undefined && (massNumberIfNone || WEIGHTS()[index]!.kind !== "none")) return known;
+  const made = makeConstant(WEIGHTS()[index]!, convention, massNumberIfNone);
   shared.set(key, made);
   return made;
 }
 
-function makeConstant(row: AtomicWeightRow, convention: WeightConvention, massNumberIfNone: boolean): Quantity {
+function makeConstant(row: WeightRow, convention: WeightConvention, massNumberIfNone: boolean): Quantity {
   const symbol = `A(${row.symbol})`;
   if (row.kind === "none") {
     if (!massNumberIfNone) {
@@ -90,7 +90,7 @@ function makeConstant(row: AtomicWeightRow, convention: WeightConvention, massNu
 }
 
 function ownValue(index: number, like: QuantityLike): Quantity {
-  const row = ATOMIC_WEIGHTS()[index]!;
+  const row = WEIGHTS()[index]!;
   const naming = { symbol: `A(${row.symbol})`, label: `atomic weight of ${row.name} in this material` };
   let q = quantity(like);
   // A bare number is a relative atomic mass.

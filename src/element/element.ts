@@ -1,7 +1,7 @@
 // The elements: number, symbol, name, and the standard atomic weight as it is published.
 
 import { kindOf } from "../foundation/argument";
-import { ATOMIC_WEIGHTS, type AtomicWeightRow } from "./data/atomic-weights";
+import { ATOMIC_WEIGHTS, type AtomicWeightRow, WEIGHTS } from "./data/atomic-weights";
 import type { SourceKey, YearSourceKey } from "./data/sources";
 import { ElementError } from "./error";
 import { elementIndexOf } from "./symbols";
@@ -48,9 +48,9 @@ function published(row: AtomicWeightRow): StandardAtomicWeight {
 /** @internal Index (atomic number - 1) behind a symbol, name or atomic number. */
 export function elementIndex(which: string | number): number {
   if (typeof which === "number") {
-    if (Number.isInteger(which) && which >= 1 && which <= ATOMIC_WEIGHTS().length) return which - 1;
+    if (Number.isInteger(which) && which >= 1 && which <= WEIGHTS().length) return which - 1;
     throw new ElementError("element.unknown", `no element has the atomic number ${which}`, {
-      hint: `atomic numbers run from 1 to ${ATOMIC_WEIGHTS().length}`,
+      hint: `atomic numbers run from 1 to ${WEIGHTS().length}`,
     });
   }
   if (typeof which !== "string") {
@@ -62,7 +62,7 @@ export function elementIndex(which: string | number): number {
   const other = OTHER_NAMES.get(name);
   if (other !== undefined) return elementIndexOf(other);
   // One letter or two is a symbol, and case matters in symbols.
-  const byName = name.length > 2 ? ATOMIC_WEIGHTS().findIndex((row) => row.name === name) : -1;
+  const byName = name.length > 2 ? WEIGHTS().findIndex((row) => row.name === name) : -1;
   if (byName >= 0) return byName;
   const respelt = name.length > 0 && name.length <= 2 ? name[0]!.toUpperCase() + name.slice(1) : "";
   throw new ElementError("element.unknown", `"${which.slice(0, 40)}" is not an element`, {
@@ -106,5 +106,5 @@ export function element(which: string | number): Element {
  * elements().filter((e) => e.standardAtomicWeight.kind === "none").length // => 34
  */
 export function elements(): Element[] {
-  return ATOMIC_WEIGHTS().map((_, index) => element(index + 1));
+  return WEIGHTS().map((_, index) => element(index + 1));
 }

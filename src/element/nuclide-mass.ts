@@ -2,7 +2,7 @@
 // nuclide, few programs ask what occurs.
 
 import { type Quantity, quantity } from "../quantity";
-import { ATOMIC_WEIGHTS } from "./data/atomic-weights";
+import { WEIGHTS } from "./data/atomic-weights";
 import { NUCLIDE_MASS_SOURCE, NUCLIDE_MASSES, type NuclideMassRow } from "./data/nuclide-masses";
 import { cite } from "./data/sources";
 import { ElementError } from "./error";
@@ -19,7 +19,7 @@ export function nuclideMassRow(atomicNumber: number, massNumber: number): Nuclid
   }
   const found = rows.get(atomicNumber * NUCLIDE_BASE + massNumber);
   if (found !== undefined) return found;
-  const { symbol, name } = ATOMIC_WEIGHTS()[atomicNumber - 1]!;
+  const { symbol, name } = WEIGHTS()[atomicNumber - 1]!;
   const known = massNumbersOf(symbol);
   throw new ElementError("element.unknown-nuclide", `the mass of ${massNumber}${symbol} is not in the table`, {
     hint: `of ${name} the table has ${known.join(", ")}`,

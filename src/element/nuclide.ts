@@ -3,7 +3,7 @@
 import { kindOf } from "../foundation/argument";
 import { frozen } from "../foundation/frozen";
 import type { Quantity } from "../quantity";
-import { ATOMIC_WEIGHTS } from "./data/atomic-weights";
+import { WEIGHTS } from "./data/atomic-weights";
 import { ISOTOPIC_COMPOSITIONS, type IsotopicCompositionRow } from "./data/isotopic-compositions";
 import { elementIndex } from "./element";
 import { ElementError } from "./error";
@@ -88,13 +88,13 @@ function toNuclide(atomicNumber: number, massNumber: number): Nuclide {
  */
 export function nuclidesOf(which: string | number): Nuclide[] {
   const index = elementIndex(which);
-  const { symbol } = ATOMIC_WEIGHTS()[index]!;
+  const { symbol } = WEIGHTS()[index]!;
   return massNumbersOf(symbol).map((massNumber) => toNuclide(index + 1, massNumber));
 }
 
 /** @internal Mass number of the most abundant nuclide of an element, for monoisotopic masses; undefined if none occurs. */
 export function mostAbundant(index: number): number | undefined {
-  const { symbol } = ATOMIC_WEIGHTS()[index]!;
+  const { symbol } = WEIGHTS()[index]!;
   let best: IsotopicCompositionRow | undefined;
   for (const row of ISOTOPIC_COMPOSITIONS()) {
     if (row.symbol !== symbol) continue;

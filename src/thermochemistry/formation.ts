@@ -6,7 +6,7 @@ import type { Fields } from "../foundation/argument";
 import { constitutionOf } from "../ion";
 import { type Quantity, quantity, sum } from "../quantity";
 import { guard, needTextOption } from "./argument";
-import { FORMATION, type FormationRow, type SubstanceState } from "./data/enthalpies";
+import { ENTHALPIES, type FormationRow, type SubstanceState } from "./data/enthalpies";
 import { cite, type SourceKey } from "./data/sources";
 import { ThermochemistryError } from "./error";
 
@@ -52,7 +52,7 @@ const keyOf = (formula: Formula): string => formula.compositionText;
 function rowsOf(formula: Formula): readonly FormationRow[] {
   if (index === undefined) {
     index = new Map();
-    for (const row of FORMATION()) {
+    for (const row of ENTHALPIES()) {
       const key = keyOf(parseFormula(row.formula));
       index.set(key, [...(index.get(key) ?? []), row]);
     }

@@ -43,12 +43,12 @@ const PROGRAMS: Readonly<Record<string, Program>> = {
   },
   "name a formula and read a name": {
     uses: { substance: "nameOf, formulaOf" },
-    ceiling: 90,
+    ceiling: 77,
     without: /decimal|src\/(quantity|amount|aqueous|solubility)|data\/(hazards|physical|thermal)/,
   },
   "cautions for formulas": {
     uses: { substance: "cautionsForFormulas" },
-    ceiling: 67,
+    ceiling: 66,
     without: /decimal|src\/quantity|data\/(registry|shop|ambiguous|molecules|ligands|physical|thermal)/,
   },
   "plan and sheet": {

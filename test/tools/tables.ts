@@ -1,8 +1,11 @@
 // Every table of every layer, as the tests look through them: `src/<layer>/data/`, citations apart. A large table is a function
 // which makes it on first use.
-import { existsSync, readdirSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 
 const src = new URL("../../src/", import.meta.url);
+
+/** A table of some columns of another, which is the other again. */
+const SELECTION = /^export const (\w+) = \/\* @__PURE__ \*\/ columns\(/gm;
 
 /** One exported table. */
 export interface Table {
@@ -22,7 +25,10 @@ export async function tablesOf(...layers: readonly string[]): Promise<Table[]> {
     if (!existsSync(folder)) continue;
     for (const file of readdirSync(folder).filter((name) => name.endsWith(".ts") && name !== "sources.ts")) {
       const module = (await import(/* @vite-ignore */ new URL(file, folder).href)) as Record<string, unknown>;
-      for (const [name, table] of Object.entries(module))
+      const selections = new Set(
+        Array.from(readFileSync(new URL(file, folder), "utf8").matchAll(SELECTION), ([, name]) => name),
+      );
+      for (const [name, table] of Object.entries(module).filter(([key]) => !selections.has(key)))
         found.push(
           typeof table === "function"
             ? { layer, file, name, rows: (table as () => unknown)(), large: true }

@@ -1,5 +1,6 @@
 // Standard atomic weights as the commission of IUPAC publishes them (2021 report with the 2024 revision), digit for digit:
 // a value with its uncertainty, an interval, or none. Trailing zeros are significant. Row order is the atomic number.
+import { columns } from "../../foundation/columns";
 import { once } from "../../foundation/memo";
 import type { SourceKey, YearSourceKey } from "./sources";
 
@@ -162,3 +163,8 @@ export const ATOMIC_WEIGHTS = /* @__PURE__ */ once((): readonly AtomicWeightRow[
   { symbol: "Ts", name: "tennessine", kind: "none", longestLived: 294, source: "nubase2020" },
   { symbol: "Og", name: "oganesson", kind: "none", longestLived: 295, source: "nubase2020" },
 ]);
+
+/** What a molar mass is made from: all but the history of a weight. */
+export const WEIGHTS = /* @__PURE__ */ columns(ATOMIC_WEIGHTS, ["symbol", "name", "kind", "lower", "upper", "conventional", "value", "uncertainty", "abridged", "abridgedUncertainty", "longestLived", "source"]);
+
+export type WeightRow = ReturnType<typeof WEIGHTS>[number];

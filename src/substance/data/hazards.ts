@@ -1,6 +1,7 @@
 // Published classifications of bench materials: statement codes, with our own short cautions, which say only what the codes
 // do not. Pictograms and signal word follow from the codes (label-elements.ts).
 // Harmonised EU entries first, then two national lists; what rests on memory says so. Later amendments may differ.
+import { columns } from "../../foundation/columns";
 import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
@@ -353,3 +354,6 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   { group: "thiocyanates", codes: ["H302", "H312", "H332", "H412", "EUH032"], minimum: true, cautions: ["poison gas with strong acid or on strong heating"], disposal: "handIn", index: "615-004-00-3", source: "clpAnnexVI" },
   { group: "salts of hydrogen cyanide", codes: ["H330", "H310", "H300", "H410", "EUH032"], minimum: true, cautions: ["HCN with acid: forbidden here"], disposal: "handIn", index: "006-007-00-5", source: "clpRecalled" },
 ]);
+
+/** What cautions are made from: materials are known by formula or group, not by registry number. */
+export const HAZARD_ENTRIES = /* @__PURE__ */ columns(HAZARDS, ["formula", "form", "group", "classifiedAs", "upTo", "above", "gas", "codes", "weaker", "codesFromMemory", "minimum", "concentrationLimits", "cautions", "disposal", "index", "source"]);

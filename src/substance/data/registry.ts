@@ -1,5 +1,6 @@
 // The bench substances: formula as it stands on the label, name, older and trade names, CAS registry number, appearance.
 // A row's `source` stands for appearance, other names and note; name and number have sources of their own.
+import { columns } from "../../foundation/columns";
 import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
@@ -587,3 +588,11 @@ export const REGISTRY = /* @__PURE__ */ once((): readonly RegistryRow[] => [
   { formula: "ZnFe2O4", name: "diiron(III) zinc tetroxide", nameSource: "redBook2005", otherNames: ["zinc ferrite", "franklinite"], appearance: "brown to black", source: "memory" },
   { formula: "KHC8H4O4", name: "potassium hydrogenphthalate", nameSource: "redBook2005", otherNames: ["KHP", "potassium biphthalate", "potassium acid phthalate"], appearance: "white", source: "memory" },
 ]);
+
+/** What a name or a formula is looked up in. */
+export const REGISTRY_NAMES = /* @__PURE__ */ columns(REGISTRY, ["formula", "name", "systematic", "otherNames", "source"]);
+
+export type NamesRow = ReturnType<typeof REGISTRY_NAMES>[number];
+
+/** What else is known, in the same order. */
+export const REGISTRY_FACTS = /* @__PURE__ */ columns(REGISTRY, ["nameSource", "cas", "casSource", "appearance", "note"]);

@@ -1,5 +1,6 @@
 // What shops sell under which name: the formula as sold, the other forms sold under the same name, the usual strength and the
 // trap in the name. Assays are usual ranges, to be replaced by the figure on the user's own pack or by a titration.
+import { columns } from "../../foundation/columns";
 import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
@@ -271,3 +272,11 @@ export const SHOP_MATERIALS = /* @__PURE__ */ once((): readonly ShopMaterialRow[
   { name: "lemon juice", formula: "C6H8O7", assays: [{ lower: "4.5", upper: "6" }], form: "mass concentration", impurities: ["sugars", "malic acid"], soldBy: "grocery", trap: "varies with the fruit: titrate", source: "memory" },
   { name: "smelling salts", alternatives: ["NH4HCO3"], formula: "(NH4)2CO3", assays: [{ lower: "90", upper: "100" }], form: "solid", impurities: ["ammonium carbamate", "perfume"], soldBy: "pharmacy", trap: "liquid kinds are ammonia in alcohol", source: "memory" },
 ]);
+
+/** What a name is looked up in: what is sold under it, and how strong. */
+export const SHOP_NAMES = /* @__PURE__ */ columns(SHOP_MATERIALS, ["name", "alsoCalled", "formula", "alternatives", "assays", "form", "density"]);
+
+export type SoldRow = ReturnType<typeof SHOP_NAMES>[number];
+
+/** What else is to be known of a good, in the same order. Nobody asks yet by which shops it is sold. */
+export const SHOP_FACTS = /* @__PURE__ */ columns(SHOP_MATERIALS, ["otherGoods", "impurities", "trap", "source"]);

@@ -5,7 +5,7 @@ import type { Fields } from "../../foundation/argument";
 import { frozen } from "../../foundation/frozen";
 import { anhydrousKey, formulaKey, type Notation, readNotation } from "../../ion/internal";
 import { guard, readableOptions } from "../argument";
-import { DISPOSAL, HAZARD_FIELD_SOURCES, HAZARDS, type HazardRow } from "../data/hazards";
+import { DISPOSAL, HAZARD_ENTRIES, HAZARD_FIELD_SOURCES, type HazardRow } from "../data/hazards";
 import type { Circumstance } from "../data/incompatibilities";
 import { cite, type SourceKey } from "../data/sources";
 import { badInput, SubstanceError } from "../error";
@@ -100,7 +100,7 @@ function hazardIndex(): HazardIndex {
   const byFormula = new Map<string, HazardRow[]>();
   const byCore = new Map<string, HazardRow[]>();
   const groups = new Map<string, HazardRow>();
-  for (const row of HAZARDS()) {
+  for (const row of HAZARD_ENTRIES()) {
     if (row.group !== undefined) groups.set(row.group, row);
     if (row.formula === undefined) continue;
     const notation = readNotation(row.formula);

@@ -3,7 +3,7 @@
 import { gcd } from "../../foundation/gcd";
 import { type ElementWord, ionIndex, ionText, readNotation } from "../../ion/internal";
 import { MOLECULES } from "../data/molecules";
-import { REGISTRY } from "../data/registry";
+import { REGISTRY_NAMES } from "../data/registry";
 import type { SourceKey } from "../data/sources";
 import { elementNamed, neutralComplexes } from "./name-parse";
 import { leadingPrefixes, romanNumber, simpleNumber } from "./prefixes";
@@ -162,7 +162,7 @@ export function unprefixedNamed(name: string): Found[] {
   if (front === undefined || back === undefined || front.charges !== undefined || front.symbol === "H") return [];
   const certain = certainBinary(front.symbol, back);
   if (certain !== undefined) return [{ formula: certain, decides: "" }];
-  const listed = REGISTRY().filter(({ formula }) => {
+  const listed = REGISTRY_NAMES().filter(({ formula }) => {
     const symbols = formula.match(/[A-Z][a-z]?/g)!;
     return symbols.length === 2 && symbols[0] === front.symbol && symbols[1] === back.symbol;
   });

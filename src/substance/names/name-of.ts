@@ -18,6 +18,7 @@ import {
 import { MOLECULES, type MoleculeRow } from "../data/molecules";
 import type { SourceKey } from "../data/sources";
 import { badInput, readableText, SubstanceError } from "../error";
+import { factsOf } from "../registry/registry-facts";
 import { rowOf } from "../registry/registry-index";
 import { chargeNumber, complexName, complexOf, plausibleOxidation } from "./complex";
 import { complexSaltName, looseComplexName } from "./complex-salt-name";
@@ -200,7 +201,7 @@ function asRegistered(notation: Notation): Notation {
 /** What the name of a formula rests on: the row of the registry, of the molecule or of the acid, else the rules. */
 export function nameSourceOf(notation: Notation): SourceKey {
   const row = rowOf(notation);
-  if (row !== undefined) return row.nameSource;
+  if (row !== undefined) return factsOf(row).nameSource;
   const dry = notation.parts.filter((part) => !isWater(part));
   const [part] = dry;
   if (part === undefined || dry.length > 1 || notation.charge !== 0) return RULES;

@@ -2,20 +2,20 @@
 
 import { once } from "../../foundation/memo";
 import { anhydrousKey, formulaKey, type Notation, readNotation } from "../../ion/internal";
-import { REGISTRY, type RegistryRow } from "../data/registry";
+import { type NamesRow, REGISTRY_NAMES } from "../data/registry";
 import { addTo } from "../names/multimap";
 import { nameKey } from "../names/words";
 
 /** A registry row under one of its names. */
 export interface NamedRow {
-  readonly row: RegistryRow;
+  readonly row: NamesRow;
   /** The name as the table writes it. */
   readonly name: string;
   readonly remark?: string;
 }
 
 /** All names of a row, with the remark each carries. */
-export function namesOfRow(row: RegistryRow): NamedRow[] {
+export function namesOfRow(row: NamesRow): NamedRow[] {
   const names: NamedRow[] = [row.name, ...(row.systematic ?? [])].map((name) => ({ row, name }));
   for (const other of row.otherNames ?? [])
     names.push(typeof other === "string" ? { row, name: other } : { row, name: other.name, remark: other.remark });
@@ -24,9 +24,9 @@ export function namesOfRow(row: RegistryRow): NamedRow[] {
 
 /** Rows by composition, and by composition without crystal water. */
 const byComposition = /* @__PURE__ */ once(() => {
-  const byFormula = new Map<string, RegistryRow>();
-  const byCore = new Map<string, RegistryRow[]>();
-  for (const row of REGISTRY()) {
+  const byFormula = new Map<string, NamesRow>();
+  const byCore = new Map<string, NamesRow[]>();
+  for (const row of REGISTRY_NAMES()) {
     const notation = readNotation(row.formula);
     const key = formulaKey(notation);
     // isomers: the first row keeps the composition (ethanol before dimethyl ether)
@@ -38,7 +38,7 @@ const byComposition = /* @__PURE__ */ once(() => {
 
 const byName = /* @__PURE__ */ once(() => {
   const names = new Map<string, NamedRow[]>();
-  for (const row of REGISTRY()) for (const named of namesOfRow(row)) addTo(names, nameKey(named.name), named);
+  for (const row of REGISTRY_NAMES()) for (const named of namesOfRow(row)) addTo(names, nameKey(named.name), named);
   return names;
 });
 
@@ -46,7 +46,7 @@ const byName = /* @__PURE__ */ once(() => {
 export const registryNames = (): ReadonlyMap<string, readonly NamedRow[]> => byName();
 
 /** Registry row of a formula, whatever the order of its atoms. */
-export function rowOf(notation: Notation): RegistryRow | undefined {
+export function rowOf(notation: Notation): NamesRow | undefined {
   return byComposition().byFormula.get(formulaKey(notation));
 }
 
@@ -56,14 +56,6 @@ export function rowsNamed(name: string): readonly NamedRow[] {
 }
 
 /** Rows that differ from the formula by crystal water only, the formula itself included. */
-export function kinOf(notation: Notation): readonly RegistryRow[] {
+export function kinOf(notation: Notation): readonly NamesRow[] {
   return byComposition().byCore.get(anhydrousKey(notation).key) ?? [];
-}
-
-let byNumber: ReadonlyMap<string, RegistryRow> | undefined;
-
-/** Registry row of a registry number. */
-export function rowWithNumber(number: string): RegistryRow | undefined {
-  byNumber ??= new Map(REGISTRY().flatMap((row) => (row.cas === undefined ? [] : [[row.cas, row] as const])));
-  return byNumber.get(number);
 }

@@ -9,7 +9,7 @@ import { INSPECT, shownAs } from "../../foundation/shown";
 import { type Notation, readNotation, tryReadNotation } from "../../ion/internal";
 import { type Quantity, quantity } from "../../quantity";
 import { PHYSICAL, type PhysicalRow } from "../data/physical";
-import type { RegistryRow } from "../data/registry";
+import type { NamesRow } from "../data/registry";
 import { cite, type SourceKey } from "../data/sources";
 import { readableText, SubstanceError } from "../error";
 import { unknownNameError } from "../names/formula-of";
@@ -18,7 +18,8 @@ import { type NameReading, readingsOf } from "../names/readings";
 import { plainName } from "../names/words";
 import { solutionSoldAs, type TextRange } from "../shop/shop";
 import { remarksOfShop } from "../shop/shop-remarks";
-import { kinOf, namesOfRow, rowOf, rowWithNumber } from "./registry-index";
+import { factsOf, numbered } from "./registry-facts";
+import { kinOf, namesOfRow, rowOf } from "./registry-index";
 import { celsius, stepsOf, type ThermalStep, thermalOf } from "./thermal";
 
 /** What heat does first, in degrees Celsius; no temperature where none is known. */
@@ -57,7 +58,7 @@ interface Tables {
   /** The name it was asked for by. */
   readonly asked: string | undefined;
   readonly notation: Notation;
-  readonly row: RegistryRow | undefined;
+  readonly row: NamesRow | undefined;
   readonly physical: PhysicalRow | undefined;
 }
 
@@ -109,10 +110,11 @@ export class Substance {
     this.formula = row?.formula ?? formula;
     this.name = row?.name ?? (named.ok ? named.value : formula);
     this.listed = row !== undefined;
-    this.cas = row?.cas;
-    this.casSource = row?.casSource;
-    this.appearance = row?.appearance;
-    this.note = row?.note;
+    const facts = row === undefined ? undefined : factsOf(row);
+    this.cas = facts?.cas;
+    this.casSource = facts?.casSource;
+    this.appearance = facts?.appearance;
+    this.note = facts?.note;
     this.remarks = asked === undefined ? [] : frozen(remarksOfShop(plainName(asked).name, this.formula));
     this.strength = asked === undefined ? undefined : frozen(solutionSoldAs(asked, this.formula));
     const tables: Tables = { asked, notation, row, physical: physicalOf(this.formula) };
@@ -201,9 +203,9 @@ export class Substance {
     const all: { readonly [Answer in keyof SubstanceSources]-?: SourceKey | undefined } = {
       name: this.name === this.formula ? undefined : nameSourceOf(notation),
       otherNames: this.otherNames.length === 0 ? undefined : row?.source,
-      cas: row?.casSource,
-      appearance: row?.appearance === undefined ? undefined : row.source,
-      note: row?.note === undefined ? undefined : row.source,
+      cas: this.casSource,
+      appearance: this.appearance === undefined ? undefined : row?.source,
+      note: this.note === undefined ? undefined : row?.source,
       density: figures?.density === undefined ? undefined : figures.source,
       densityCheck: (figures?.checked ?? figures?.disagrees)?.source,
       phaseChange: this.phaseChange?.source,
@@ -261,7 +263,7 @@ function ambiguousError(text: string, readings: readonly NameReading[]): Substan
 export function substance(nameOrFormula: string | Formula): Substance {
   if (nameOrFormula instanceof Formula) return new Substance(nameOrFormula.toString(), readNotation(nameOrFormula));
   const text = readableText(nameOrFormula, "a name or a formula");
-  const byNumber = /^\d{2,7}-\d{2}-\d$/.test(text) ? rowWithNumber(text) : undefined;
+  const byNumber = /^\d{2,7}-\d{2}-\d$/.test(text) ? numbered().get(text) : undefined;
   if (byNumber !== undefined) return new Substance(byNumber.formula, readNotation(byNumber.formula));
   const capitals = /^[A-Z]{3,}$/.test(text);
   const notation = tryReadNotation(text);

@@ -2,15 +2,15 @@
 
 import { slips } from "../../foundation/slips";
 import { readNotation } from "../../ion/internal";
-import { REGISTRY, type RegistryRow } from "../data/registry";
-import { SHOP_MATERIALS } from "../data/shop-materials";
+import { type NamesRow, REGISTRY_NAMES } from "../data/registry";
+import { SHOP_NAMES } from "../data/shop-materials";
 import { addTo } from "../names/multimap";
 import { nameKey } from "../names/words";
 import { namesOfRow, rowOf } from "../registry/registry-index";
 
 /** One name of a substance, cut into words. */
 export interface Entry {
-  readonly row: RegistryRow;
+  readonly row: NamesRow;
   readonly key: string;
   /** Indices into the word list. */
   readonly words: readonly number[];
@@ -28,7 +28,7 @@ export interface SearchIndex {
   readonly entries: readonly Entry[];
   readonly words: readonly Word[];
   readonly numbers: ReadonlyMap<string, number>;
-  readonly byElement: ReadonlyMap<string, readonly RegistryRow[]>;
+  readonly byElement: ReadonlyMap<string, readonly NamesRow[]>;
 }
 
 let built: SearchIndex | undefined;
@@ -54,7 +54,7 @@ export function searchIndex(): SearchIndex {
   const entries: Entry[] = [];
   const words: Word[] = [];
   const numbers = new Map<string, number>();
-  const byElement = new Map<string, RegistryRow[]>();
+  const byElement = new Map<string, NamesRow[]>();
   const numberOf = (text: string): number => {
     const known = numbers.get(text);
     if (known !== undefined) return known;
@@ -62,16 +62,16 @@ export function searchIndex(): SearchIndex {
     words.push({ text, letters: letterBits(text) });
     return words.length - 1;
   };
-  const add = (row: RegistryRow, text: string, by: Entry["by"]) => {
+  const add = (row: NamesRow, text: string, by: Entry["by"]) => {
     const key = nameKey(text);
     entries.push({ row, key, words: key.split(" ").map(numberOf), text, by });
   };
-  for (const row of REGISTRY()) {
+  for (const row of REGISTRY_NAMES()) {
     for (const { name } of namesOfRow(row)) add(row, name, "name");
     const symbols = new Set(row.formula.match(/[A-Z][a-z]?/g));
     for (const symbol of symbols) addTo(byElement, symbol, row);
   }
-  for (const good of SHOP_MATERIALS()) {
+  for (const good of SHOP_NAMES()) {
     const row = rowOf(readNotation(good.formula));
     if (row !== undefined) for (const name of [good.name, ...(good.alsoCalled ?? [])]) add(row, name, "shop name");
   }

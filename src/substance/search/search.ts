@@ -5,7 +5,7 @@ import { type Fields, shown } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
 import { readNotation, tryReadNotation } from "../../ion/internal";
 import { readableOptions } from "../argument";
-import { REGISTRY, type RegistryRow } from "../data/registry";
+import { type NamesRow, REGISTRY_NAMES } from "../data/registry";
 import { badInput, readableText } from "../error";
 import { mendWords } from "../names/formula-of";
 import { ionsByName } from "../names/ion-names";
@@ -13,6 +13,7 @@ import { tryNameOf } from "../names/name-of";
 import { elementNamed } from "../names/name-parse";
 import { readingsOf } from "../names/readings";
 import { nameKey, plainName } from "../names/words";
+import { numbered } from "../registry/registry-facts";
 import { kinOf, rowOf } from "../registry/registry-index";
 import { entryScore, searchIndex, wordScores } from "./search-index";
 
@@ -65,7 +66,7 @@ export function search(text: string, options?: SearchOptions): SearchHit[] {
   if (!Number.isInteger(limit) || limit < 1 || limit > MOST_HITS)
     throw badInput(`a limit as a whole number from 1 to ${MOST_HITS}, got ${shown(limit)}`);
   const best = new Map<string, SearchHit>();
-  const add = (row: RegistryRow, matched: string, by: SearchHit["by"], score: number) => {
+  const add = (row: NamesRow, matched: string, by: SearchHit["by"], score: number) => {
     const before = best.get(row.formula);
     if (before === undefined || before.score < score)
       best.set(row.formula, { formula: row.formula, name: row.name, matched, by, score });
@@ -98,23 +99,22 @@ export function search(text: string, options?: SearchOptions): SearchHit[] {
     .slice(0, limit);
 }
 
-type Add = (row: RegistryRow, matched: string, by: SearchHit["by"], score: number) => void;
+type Add = (row: NamesRow, matched: string, by: SearchHit["by"], score: number) => void;
 
 function byNumberOrFormula(asked: string, add: Add): void {
   if (/^\d{2,7}-\d{2}-\d?$/.test(asked))
-    for (const row of REGISTRY())
-      if (row.cas?.startsWith(asked)) add(row, row.cas, "number", row.cas === asked ? 1 : 0.8);
+    for (const [cas, row] of numbered()) if (cas.startsWith(asked)) add(row, cas, "number", cas === asked ? 1 : 0.8);
   const notation = tryReadNotation(asked);
   const small = asked.toLowerCase();
   // formulas typed without capitals: cuso4, nacl
   if (notation === undefined && /^[a-z0-9()]{2,}$/.test(asked))
-    for (const row of REGISTRY()) if (row.formula.toLowerCase() === small) add(row, row.formula, "formula", 0.9);
+    for (const row of REGISTRY_NAMES()) if (row.formula.toLowerCase() === small) add(row, row.formula, "formula", 0.9);
   if (notation === undefined) return;
   const row = rowOf(notation);
   if (row !== undefined) add(row, row.formula, "formula", 1);
   const plain = asked.replace(/[.*•⋅]/g, "·");
   if (notation.parts.some((part) => part.counts.size > 1))
-    for (const other of REGISTRY())
+    for (const other of REGISTRY_NAMES())
       if (other.formula.startsWith(plain))
         add(other, other.formula, "formula", 0.7 + 0.2 * (plain.length / other.formula.length));
 }

@@ -1,7 +1,7 @@
 // What the word on a pack hides: crystal water, other forms of the good, and how strong a solution is.
 
 import { anhydrousKey, readNotation } from "../../ion/internal";
-import { SHOP_MATERIALS } from "../data/shop-materials";
+import { SHOP_NAMES } from "../data/shop-materials";
 import { addTo } from "../names/multimap";
 import { kinOf } from "../registry/registry-index";
 import { formulasSoldAs, solutionSoldAs } from "./shop";
@@ -13,8 +13,8 @@ function soldOfCore(key: string): readonly string[] {
   if (sold === undefined) {
     const byCore = new Map<string, string[]>();
     const formulas = [
-      ...SHOP_MATERIALS().map((row) => row.formula),
-      ...SHOP_MATERIALS().flatMap((row) => row.alternatives ?? []),
+      ...SHOP_NAMES().map((row) => row.formula),
+      ...SHOP_NAMES().flatMap((row) => row.alternatives ?? []),
     ];
     for (const formula of new Set(formulas)) addTo(byCore, anhydrousKey(readNotation(formula)).key, formula);
     sold = byCore;

@@ -5,7 +5,7 @@ import { attempt, type Result } from "../../foundation/error";
 import { frozen } from "../../foundation/frozen";
 import { slips } from "../../foundation/slips";
 import { readNotation } from "../../ion/internal";
-import { SHOP_MATERIALS, type ShopMaterialRow, type StatedAssay } from "../data/shop-materials";
+import { SHOP_FACTS, SHOP_NAMES, type SoldRow, type StatedAssay } from "../data/shop-materials";
 import type { SourceKey } from "../data/sources";
 import { readableText, SubstanceError } from "../error";
 import { addTo } from "../names/multimap";
@@ -74,17 +74,17 @@ export interface ShopMaterial {
 const NOTE = "usual ranges of the trade: the figure on your own pack, or a titration, takes their place";
 
 interface ShopIndex {
-  readonly exact: ReadonlyMap<string, readonly ShopMaterialRow[]>;
-  readonly words: readonly (readonly [ReadonlySet<string>, ShopMaterialRow])[];
+  readonly exact: ReadonlyMap<string, readonly SoldRow[]>;
+  readonly words: readonly (readonly [ReadonlySet<string>, SoldRow])[];
 }
 
 let built: ShopIndex | undefined;
 
 function shopIndex(): ShopIndex {
   if (built !== undefined) return built;
-  const exact = new Map<string, ShopMaterialRow[]>();
-  const words: [ReadonlySet<string>, ShopMaterialRow][] = [];
-  for (const row of SHOP_MATERIALS()) {
+  const exact = new Map<string, SoldRow[]>();
+  const words: [ReadonlySet<string>, SoldRow][] = [];
+  for (const row of SHOP_NAMES()) {
     const names = [row.name, row.name.replace(/\s*\([^)]*\)$/, ""), ...(row.alsoCalled ?? [])];
     for (const key of new Set(names.map(nameKey))) addTo(exact, key, row);
     words.push([new Set([row.name, ...(row.alsoCalled ?? [])].flatMap(nameWords)), row]);
@@ -94,7 +94,7 @@ function shopIndex(): ShopIndex {
 }
 
 /** Goods whose name holds every word asked for. */
-function partly(name: string): ShopMaterialRow[] {
+function partly(name: string): SoldRow[] {
   const wanted = nameWords(name);
   if (wanted.length === 0) return [];
   return shopIndex()
@@ -127,63 +127,80 @@ function tenfold(text: string): string {
 }
 
 /** The assay that counts the row's own formula, with its unit. */
-function assayOf(row: ShopMaterialRow): TextRange | undefined {
+function assayOf(row: SoldRow): TextRange | undefined {
   const own = row.assays.find((assay) => assay.of === undefined);
   if (own === undefined) return undefined;
   if (row.form !== "mass concentration") return rangeText(own, "%");
   return rangeText({ lower: tenfold(own.lower), upper: tenfold(own.upper) }, "g/L");
 }
 
-function candidate(row: ShopMaterialRow, formula: string, usual: boolean): ShopCandidate {
-  const own = usual ? assayOf(row) : undefined;
+/** One form of a good. */
+interface SoldForm extends Pick<ShopCandidate, "formula" | "usual" | "form" | "assay" | "density"> {
+  readonly row: SoldRow;
+}
+
+function soldForm(row: SoldRow, formula: string, usual: boolean): SoldForm {
+  const assay = usual ? assayOf(row) : undefined;
   return {
-    formula,
-    name: rowOf(readNotation(formula))?.name ?? formula,
-    soldAs: row.name,
-    usual,
-    form: row.form,
-    ...(own === undefined ? {} : { assay: own }),
-    stated: usual ? row.assays : [],
+    ...{ row, formula, usual, form: row.form },
+    ...(assay === undefined ? {} : { assay }),
     ...(row.density === undefined || !usual ? {} : { density: rangeText(row.density, "g/mL") }),
-    impurities: row.impurities ?? [],
-    otherGoods: row.otherGoods ?? [],
-    ...(row.trap === undefined ? {} : { formTrap: row.trap }),
-    source: row.source,
   };
 }
 
 /** Usual forms first; another form only where no listed good has it as its usual one. */
-function candidatesOf(rows: readonly ShopMaterialRow[]): ShopCandidate[] {
-  const found = rows.map((row) => candidate(row, row.formula, true));
+function formsOf(rows: readonly SoldRow[]): SoldForm[] {
+  const found = rows.map((row) => soldForm(row, row.formula, true));
   const seen = new Set(found.map((one) => one.formula));
   for (const row of rows)
     for (const formula of row.alternatives ?? []) {
       if (seen.has(formula)) continue;
       seen.add(formula);
-      found.push(candidate(row, formula, false));
+      found.push(soldForm(row, formula, false));
     }
   return found;
 }
 
+/** Forms of the goods that are listed under just this name. */
+const soldUnder = (name: string): SoldForm[] => formsOf(shopIndex().exact.get(nameKey(name)) ?? []);
+
+function candidate({ row, formula, usual, form, assay, density }: SoldForm): ShopCandidate {
+  const facts = SHOP_FACTS()[SHOP_NAMES().indexOf(row)]!;
+  return {
+    formula,
+    name: rowOf(readNotation(formula))?.name ?? formula,
+    soldAs: row.name,
+    usual,
+    form,
+    ...(assay === undefined ? {} : { assay }),
+    stated: usual ? row.assays : [],
+    ...(density === undefined ? {} : { density }),
+    impurities: facts.impurities ?? [],
+    otherGoods: facts.otherGoods ?? [],
+    ...(facts.trap === undefined ? {} : { formTrap: facts.trap }),
+    source: facts.source,
+  };
+}
+
 /** Every good that may be meant by a name: listed under it, or holding a substance of that name, or sharing its words. */
-function goodsNamed(name: string): ShopMaterialRow[] {
+function goodsNamed(name: string): SoldRow[] {
   const exact = shopIndex().exact.get(nameKey(name)) ?? [];
   if (exact.length > 0) return [...exact];
   const formulas = new Set(rowsNamed(name).map(({ row }) => row.formula));
-  const holding = SHOP_MATERIALS().filter((row) => formulas.has(row.formula));
+  const holding = SHOP_NAMES().filter((row) => formulas.has(row.formula));
   return holding.length > 0 ? holding : partly(name);
 }
 
 /** Formulas of the goods that are listed under just this name. */
 export function formulasSoldAs(name: string): string[] {
-  return candidatesOf(shopIndex().exact.get(nameKey(name)) ?? []).map((one) => one.formula);
+  return soldUnder(name).map((one) => one.formula);
 }
 
 /** Grams in a litre of water: what a solution weighs at least, where its density is not listed. */
 const WATER = 1000;
 
 /** Mass % at most of a solution; undefined for a solid, and where the strength is stated as something else. */
-function strongest({ form, assay, density }: ShopCandidate): number | undefined {
+function strongest({ form, assay, density }: SoldForm): number | undefined {
   if (form === "solid" || assay === undefined) return undefined;
   const upper = Number.parseFloat(assay.upper);
   const percent =
@@ -196,7 +213,7 @@ function strongest({ form, assay, density }: ShopCandidate): number | undefined 
 /** Strength of the solutions of a formula that are sold under just this name, weakest to strongest. */
 export function solutionSoldAs(name: string, formula: string): TextRange | undefined {
   if (isOwnName(name, formula)) return undefined;
-  const goods = candidatesOf(shopIndex().exact.get(nameKey(name)) ?? []).filter((one) => one.formula === formula);
+  const goods = soldUnder(name).filter((one) => one.formula === formula);
   // a solution only where every good of the name is one
   if (goods.some((one) => one.form === "solid")) return undefined;
   const ranges = goods.flatMap(({ assay }) => (assay === undefined ? [] : [assay]));
@@ -220,7 +237,7 @@ function isOwnName(name: string, formula: string): boolean {
 /** Mass % at which each good listed under just this name has the formula in it, undefined for one that is no solution. */
 export function strengthsSoldAs(name: string, formula: string): (number | undefined)[] {
   if (isOwnName(name, formula)) return [];
-  return candidatesOf(shopIndex().exact.get(nameKey(name)) ?? [])
+  return soldUnder(name)
     .filter((one) => one.formula === formula)
     .map(strongest);
 }
@@ -251,7 +268,7 @@ export function shopMaterial(name: string): ShopMaterial {
       details: { nearest: near },
     });
   }
-  const candidates = candidatesOf(rows);
+  const candidates = formsOf(rows).map(candidate);
   return frozen({
     name: text,
     candidates,

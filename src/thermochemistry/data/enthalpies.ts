@@ -1,6 +1,7 @@
 // Standard enthalpies of formation at 298.15 K and 1 bar for what the bench meets: elements, ions, salts and their
 // hydrates, oxides, gases, acids. One consistent network (NBS 1982) but for a few rows; never mix its ions with another
 // table's solids. Where a substance has several forms, the one met by default stands first.
+import { columns } from "../../foundation/columns";
 import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
@@ -959,3 +960,6 @@ export const FORMATION = /* @__PURE__ */ once((): readonly FormationRow[] => [
   { formula: "Mg5(CO3)4(OH)2·4H2O", state: "s", name: "basic magnesium carbonate (hydromagnesite)", enthalpy: "-6514.9", source: "livermoreEquilibria" },
   { formula: "KFe3(SO4)2(OH)6", state: "s", name: "potassium jarosite", enthalpy: "-3743.8", source: "livermoreEquilibria" },
 ]);
+
+/** What a heat is worked out from; Gibbs energies and heat capacities are kept for equilibria at other temperatures. */
+export const ENTHALPIES = /* @__PURE__ */ columns(FORMATION, ["formula", "state", "name", "form", "enthalpy", "source", "note"]);
