@@ -3,14 +3,14 @@
 import type { FormulaLike, MassLike, TemperatureLike } from "../amount";
 import { formulaOfArgument, inSymbol, positive } from "../amount/internal";
 import { type Formula, molarMass } from "../formula";
-import { splitWater } from "../formula/internal";
+import { byElements, splitWater } from "../formula/internal";
 import { Fraction } from "../foundation/fraction";
 import { frozen } from "../foundation/frozen";
 import { INSPECT, shownAs } from "../foundation/shown";
 import { type Quantity, type QuantityRecord, quantity } from "../quantity";
 import { expectDimension } from "../quantity/internal";
 import { anhydrousOf, hydrateOf } from "./crystal-water";
-import { DEHYDRATION, type DehydrationRow } from "./data/dehydration";
+import { DEHYDRATION } from "./data/dehydration";
 import { HYDRATE_FORMS, type HydrateFormsRow } from "./data/forms";
 import { cite } from "./data/sources";
 import { equivalentMass } from "./equivalent";
@@ -93,13 +93,16 @@ class KnownForm implements HydrateForm {
   }
 }
 
-let rowsBySalt: Map<string, HydrateFormsRow> | undefined;
+const rowsBySalt = /* @__PURE__ */ byElements(
+  HYDRATE_FORMS,
+  ({ salt }) => salt,
+  (rows) => new Map(rows.map((row) => [formulaOfArgument(row.salt).compositionText, row])),
+);
 
-/** The row of a salt, found by its atoms and not by how they are grouped; the index is made on first use. */
+/** The row of a salt, found by its atoms and not by how they are grouped. */
 function rowOf(formula: FormulaLike): HydrateFormsRow | undefined {
   const salt = anhydrousOf(formula);
-  rowsBySalt ??= new Map(HYDRATE_FORMS().map((row) => [formulaOfArgument(row.salt).compositionText, row]));
-  return rowsBySalt.get(salt.compositionText);
+  return rowsBySalt(salt.toString()).get(salt.compositionText);
 }
 
 const formsByRow = /* @__PURE__ */ new Map<HydrateFormsRow, readonly HydrateForm[]>();
@@ -205,18 +208,18 @@ export interface DehydrationStages {
   readonly source: string;
 }
 
-let dehydrationByForm: Map<string, { readonly row: DehydrationRow; readonly form: Formula }> | undefined;
-
-/** The rows of dehydration by the atoms of the form; the index is made on first use. */
-function dehydrationRows(): NonNullable<typeof dehydrationByForm> {
-  dehydrationByForm ??= new Map(
-    DEHYDRATION().map((row) => {
-      const form = formulaOfArgument(row.form);
-      return [form.compositionText, { row, form }];
-    }),
-  );
-  return dehydrationByForm;
-}
+/** The rows of dehydration by the atoms of the form. */
+const dehydrationRows = /* @__PURE__ */ byElements(
+  DEHYDRATION,
+  ({ form }) => form,
+  (rows) =>
+    new Map(
+      rows.map((row) => {
+        const form = formulaOfArgument(row.form);
+        return [form.compositionText, { row, form }] as const;
+      }),
+    ),
+);
 
 /**
  * What is left after each stage of heating a hydrate in an open crucible.
@@ -234,10 +237,11 @@ function dehydrationRows(): NonNullable<typeof dehydrationByForm> {
  */
 export function stagedDehydration(formula: FormulaLike, mass?: MassLike): DehydrationStages {
   const form = formulaOfArgument(formula);
-  const row = dehydrationRows().get(form.compositionText)?.row;
+  const rows = dehydrationRows(form.toString());
+  const row = rows.get(form.compositionText)?.row;
   if (row === undefined) {
     const { dry } = splitWater(form);
-    const others = [...dehydrationRows().values()]
+    const others = [...rows.values()]
       .filter((other) => dry !== undefined && splitWater(other.form).dry?.hasSameComposition(dry) === true)
       .map((other) => other.row.form);
     throw new HydrateError("hydrate.unknown-salt", `how ${inSymbol(form)} loses its water is not tabulated`, {

@@ -13,6 +13,7 @@ export {
   type Notation,
   type Part,
   readNotation,
+  textOf,
   tryReadNotation,
   type Unit,
   unitsText,

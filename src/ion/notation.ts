@@ -105,6 +105,9 @@ export function tryReadNotation(text: string): Notation | undefined {
   return outcome.ok ? notationOf(outcome.value) : undefined;
 }
 
+/** The parts as text. */
+export const textOf = ({ parts }: Notation): string => parts.map(({ text }) => text).join(".");
+
 /** One text per composition: symbols sorted, counts as shortest decimals. */
 export function compositionKey(counts: ReadonlyMap<string, number>): string {
   return [...counts.keys()]

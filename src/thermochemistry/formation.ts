@@ -2,6 +2,7 @@
 // sum of its ions; nothing else is put together, and nothing is estimated.
 
 import { Formula, parseFormula } from "../formula";
+import { byElements } from "../formula/internal";
 import type { Fields } from "../foundation/argument";
 import { constitutionOf } from "../ion";
 import { type Quantity, quantity, sum } from "../quantity";
@@ -40,8 +41,6 @@ const MOST_IONS = 50;
  */
 const UNITS_IN_LAST_DIGIT = 12.5;
 
-let index: Map<string, FormationRow[]> | undefined;
-
 /** @internal The same formula without its phase, which the tables keep apart. */
 export function withoutPhase(formula: Formula): Formula {
   return formula.phase === undefined ? formula : parseFormula(formula.toString().replace(/\((?:s|l|g|aq|cr)\)$/, ""));
@@ -49,15 +48,21 @@ export function withoutPhase(formula: Formula): Formula {
 
 const keyOf = (formula: Formula): string => formula.compositionText;
 
-function rowsOf(formula: Formula): readonly FormationRow[] {
-  if (index === undefined) {
-    index = new Map();
-    for (const row of ENTHALPIES()) {
+const rowsByComposition = /* @__PURE__ */ byElements(
+  ENTHALPIES,
+  ({ formula }) => formula,
+  (rows) => {
+    const index = new Map<string, FormationRow[]>();
+    for (const row of rows) {
       const key = keyOf(parseFormula(row.formula));
       index.set(key, [...(index.get(key) ?? []), row]);
     }
-  }
-  const found = index.get(keyOf(formula)) ?? [];
+    return index;
+  },
+);
+
+function rowsOf(formula: Formula): readonly FormationRow[] {
+  const found = rowsByComposition(formula.toString()).get(keyOf(formula)) ?? [];
   const same = found.filter((row) => parseFormula(row.formula).equals(formula));
   if (same.length > 0) return same;
   // isomers: CO(NH2)2 is not NH4OCN, and CH4N2O may be either

@@ -2,9 +2,9 @@
 // made of, so that CH3COONa, NaCH3COO and NaC2H3O2 are one salt, CdSO4 is found from 3CdSO4·8H2O, and isomers stay apart.
 
 import { Formula, molarMass, parseFormula } from "../../formula";
-import { splitWater } from "../../formula/internal";
+import { byElements, splitWater } from "../../formula/internal";
 import type { Fraction } from "../../foundation/fraction";
-import { memoised, once } from "../../foundation/memo";
+import { memoised } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import type { Quantity } from "../../quantity";
 import { SOLUBILITY, type SolubilityRow } from "../data/curves";
@@ -59,27 +59,15 @@ export function soluteOf(given: string | Formula): Solute {
   return soluteByText(text);
 }
 
-/** What a formula holds beside hydrogen and oxygen: the same for every form and spelling of a substance. */
-const elementsOf = (formula: Formula): string =>
-  formula.symbols
-    .filter((symbol) => symbol !== "H" && symbol !== "O")
-    .sort()
-    .join();
-
-/** Rows by their elements: what substance a row is takes far longer to work out, and is asked of the few alone. */
-const rowsByElements = /* @__PURE__ */ once(() => {
-  const rows = new Map<string, SolubilityRow[]>();
-  for (const row of SOLUBILITY()) {
-    const key = elementsOf(parseFormula(row.formula));
-    rows.set(key, [...(rows.get(key) ?? []), row]);
-  }
-  return rows;
-});
+const rowsByKey = /* @__PURE__ */ byElements(
+  SOLUBILITY,
+  ({ formula }) => formula,
+  (rows) => new Map(rows.map((row) => [soluteOf(row.formula).key, row])),
+);
 
 /** The row of the table for a solute, if there is one. */
 export function rowOf(solute: Solute): SolubilityRow | undefined {
-  const kin = rowsByElements().get(elementsOf(solute.anhydrous)) ?? [];
-  return kin.filter((row) => soluteOf(row.formula).key === solute.key).at(-1);
+  return rowsByKey(solute.anhydrous.toString()).get(solute.key);
 }
 
 /** Molar mass of the anhydrous units in one formula unit. */

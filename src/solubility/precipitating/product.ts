@@ -2,6 +2,7 @@
 
 import { SOLUBILITY_PRODUCTS, type SolubilityProductRow } from "../../aqueous/internal";
 import { type Formula, parseFormula } from "../../formula";
+import { byElements } from "../../formula/internal";
 import { frozen } from "../../foundation/frozen";
 import { constitutionOf } from "../../ion";
 import { applyFunction, type Quantity, quantity } from "../../quantity";
@@ -48,8 +49,6 @@ export function ionsOf(row: SolubilityProductRow): DissolvedIon[] {
   });
 }
 
-let rows: Map<string, SolubilityProductRow[]> | undefined;
-
 /** The same hydrate first, then the same atoms otherwise written (FeO(OH)·H2O), then the salt without its water. */
 const keysOf = ({ formula, key }: Solute): string[] => [
   constitutionOf(formula).identity,
@@ -57,15 +56,21 @@ const keysOf = ({ formula, key }: Solute): string[] => [
   key,
 ];
 
+const rowsByKey = /* @__PURE__ */ byElements(
+  SOLUBILITY_PRODUCTS,
+  ({ solid }) => solid,
+  (rows) => {
+    const index = new Map<string, SolubilityProductRow[]>();
+    for (const row of rows)
+      for (const key of new Set(keysOf(soluteOf(row.solid)))) index.set(key, [...(index.get(key) ?? []), row]);
+    return index;
+  },
+);
+
 function rowsOf(solid: string | Formula): readonly SolubilityProductRow[] {
-  if (rows === undefined) {
-    rows = new Map();
-    for (const row of SOLUBILITY_PRODUCTS()) {
-      const solute = soluteOf(row.solid);
-      for (const key of new Set(keysOf(solute))) rows.set(key, [...(rows.get(key) ?? []), row]);
-    }
-  }
-  const found = keysOf(soluteOf(solid)).find((key) => rows!.has(key));
+  const solute = soluteOf(solid);
+  const rows = rowsByKey(solute.formula.toString());
+  const found = keysOf(solute).find((key) => rows.has(key));
   return found === undefined ? [] : rows.get(found)!;
 }
 

@@ -1,9 +1,10 @@
 // What the classifications say of a formula, and which of several must not meet. No name is read here: a program that has
 // formulas does not carry the tables of names and goods (`cautions.ts` reads them).
 
+import { byElements } from "../../formula/internal";
 import type { Fields } from "../../foundation/argument";
 import { frozen } from "../../foundation/frozen";
-import { anhydrousKey, formulaKey, type Notation, readNotation } from "../../ion/internal";
+import { anhydrousKey, formulaKey, type Notation, readNotation, textOf } from "../../ion/internal";
 import { guard, readableOptions } from "../argument";
 import { DISPOSAL, HAZARD_ENTRIES, HAZARD_FIELD_SOURCES, type HazardRow } from "../data/hazards";
 import type { Circumstance } from "../data/incompatibilities";
@@ -87,29 +88,20 @@ export const CLOSING =
   "Reminders only. The product's safety data sheet, the rules of the place and a qualified person decide, not this text.";
 const NO_DISPOSAL = "Ask hazardous-waste collection; the local rules decide.";
 
-interface HazardIndex {
-  readonly byFormula: ReadonlyMap<string, readonly HazardRow[]>;
-  readonly byCore: ReadonlyMap<string, readonly HazardRow[]>;
-  readonly groups: ReadonlyMap<string, HazardRow>;
-}
-
-let built: HazardIndex | undefined;
-
-function hazardIndex(): HazardIndex {
-  if (built !== undefined) return built;
-  const byFormula = new Map<string, HazardRow[]>();
-  const byCore = new Map<string, HazardRow[]>();
-  const groups = new Map<string, HazardRow>();
-  for (const row of HAZARD_ENTRIES()) {
-    if (row.group !== undefined) groups.set(row.group, row);
-    if (row.formula === undefined) continue;
-    const notation = readNotation(row.formula);
-    addTo(byFormula, formulaKey(notation), row);
-    addTo(byCore, anhydrousKey(notation).key, row);
-  }
-  built = { byFormula, byCore, groups };
-  return built;
-}
+const entriesWith = /* @__PURE__ */ byElements(
+  HAZARD_ENTRIES,
+  ({ formula }) => formula,
+  (rows) => {
+    const byFormula = new Map<string, HazardRow[]>();
+    const byCore = new Map<string, HazardRow[]>();
+    for (const row of rows) {
+      const notation = readNotation(row.formula!);
+      addTo(byFormula, formulaKey(notation), row);
+      addTo(byCore, anhydrousKey(notation).key, row);
+    }
+    return { byFormula, byCore };
+  },
+);
 
 /** Our paraphrase of a code; a suffix (`H360FD`, `H350i`) falls back to the bare number. */
 export function paraphraseOf(code: string): string | undefined {
@@ -162,7 +154,7 @@ const GROUPS: readonly Group[] = [
 
 function groupOf(notation: Notation): HazardRow | undefined {
   const hit = GROUPS.find(({ covers, except }) => covers(notation) && except?.(notation) !== true);
-  return hit === undefined ? undefined : hazardIndex().groups.get(hit.group);
+  return hit === undefined ? undefined : HAZARD_ENTRIES().find(({ group }) => group === hit.group);
 }
 
 /** Entries meant for the strength; where it is not known, those that are only meant for strong solutions are left out. */
@@ -176,7 +168,7 @@ function ofStrength(rows: readonly HazardRow[], percent: number | undefined): re
 
 /** Rows for a formula and what they stand for: its own entry, its kin by crystal water, or its group. */
 function rowsFor(notation: Notation): { rows: readonly HazardRow[]; how: "own" | "hydrate" | "group" } {
-  const { byFormula, byCore } = hazardIndex();
+  const { byFormula, byCore } = entriesWith(textOf(notation));
   const own = byFormula.get(formulaKey(notation));
   if (own !== undefined) return { rows: own, how: "own" };
   const { key } = anhydrousKey(notation);

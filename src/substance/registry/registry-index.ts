@@ -1,7 +1,8 @@
 // Look-ups over the registry, built on first use: by composition, by name, by composition without crystal water.
 
+import { byElements } from "../../formula/internal";
 import { once } from "../../foundation/memo";
-import { anhydrousKey, formulaKey, type Notation, readNotation } from "../../ion/internal";
+import { anhydrousKey, formulaKey, type Notation, readNotation, textOf } from "../../ion/internal";
 import { type NamesRow, REGISTRY_NAMES } from "../data/registry";
 import { addTo } from "../names/multimap";
 import { nameKey } from "../names/words";
@@ -23,18 +24,22 @@ export function namesOfRow(row: NamesRow): NamedRow[] {
 }
 
 /** Rows by composition, and by composition without crystal water. */
-const byComposition = /* @__PURE__ */ once(() => {
-  const byFormula = new Map<string, NamesRow>();
-  const byCore = new Map<string, NamesRow[]>();
-  for (const row of REGISTRY_NAMES()) {
-    const notation = readNotation(row.formula);
-    const key = formulaKey(notation);
-    // isomers: the first row keeps the composition (ethanol before dimethyl ether)
-    if (!byFormula.has(key)) byFormula.set(key, row);
-    addTo(byCore, anhydrousKey(notation).key, row);
-  }
-  return { byFormula, byCore };
-});
+const byComposition = /* @__PURE__ */ byElements(
+  REGISTRY_NAMES,
+  ({ formula }) => formula,
+  (rows) => {
+    const byFormula = new Map<string, NamesRow>();
+    const byCore = new Map<string, NamesRow[]>();
+    for (const row of rows) {
+      const notation = readNotation(row.formula);
+      const key = formulaKey(notation);
+      // isomers: the first row keeps the composition (ethanol before dimethyl ether)
+      if (!byFormula.has(key)) byFormula.set(key, row);
+      addTo(byCore, anhydrousKey(notation).key, row);
+    }
+    return { byFormula, byCore };
+  },
+);
 
 const byName = /* @__PURE__ */ once(() => {
   const names = new Map<string, NamedRow[]>();
@@ -47,7 +52,7 @@ export const registryNames = (): ReadonlyMap<string, readonly NamedRow[]> => byN
 
 /** Registry row of a formula, whatever the order of its atoms. */
 export function rowOf(notation: Notation): NamesRow | undefined {
-  return byComposition().byFormula.get(formulaKey(notation));
+  return byComposition(textOf(notation)).byFormula.get(formulaKey(notation));
 }
 
 /** Registry rows that carry a name, exactly. */
@@ -57,5 +62,5 @@ export function rowsNamed(name: string): readonly NamedRow[] {
 
 /** Rows that differ from the formula by crystal water only, the formula itself included. */
 export function kinOf(notation: Notation): readonly NamesRow[] {
-  return byComposition().byCore.get(anhydrousKey(notation).key) ?? [];
+  return byComposition(textOf(notation)).byCore.get(anhydrousKey(notation).key) ?? [];
 }

@@ -1,7 +1,8 @@
 // What heat does to a substance, step by step, each step starting from what the one before left.
 import { molarMass } from "../../formula";
+import { byElements } from "../../formula/internal";
 import { frozen } from "../../foundation/frozen";
-import { formulaKey, type Notation, readNotation } from "../../ion/internal";
+import { formulaKey, type Notation, readNotation, textOf } from "../../ion/internal";
 import { type Quantity, quantity, sum } from "../../quantity";
 import { cite, type SourceKey } from "../data/sources";
 import { THERMAL, type ThermalAmount, type ThermalRow, type ThermalStepRow } from "../data/thermal-steps";
@@ -22,12 +23,15 @@ export interface ThermalStep {
   readonly source: SourceKey;
 }
 
-let thermal: ReadonlyMap<string, ThermalRow> | undefined;
+const thermal = /* @__PURE__ */ byElements(
+  THERMAL,
+  ({ formula }) => formula,
+  (rows): ReadonlyMap<string, ThermalRow> => new Map(rows.map((row) => [formulaKey(readNotation(row.formula)), row])),
+);
 
 /** The row of a substance. */
 export function thermalOf(notation: Notation): ThermalRow | undefined {
-  thermal ??= new Map(THERMAL().map((row) => [formulaKey(readNotation(row.formula)), row] as const));
-  return thermal.get(formulaKey(notation));
+  return thermal(textOf(notation)).get(formulaKey(notation));
 }
 
 /** A temperature of a table. */

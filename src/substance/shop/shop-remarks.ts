@@ -1,26 +1,22 @@
 // What the word on a pack hides: crystal water, other forms of the good, and how strong a solution is.
 
-import { anhydrousKey, readNotation } from "../../ion/internal";
+import { byElements } from "../../formula/internal";
+import { anhydrousKey, readNotation, textOf } from "../../ion/internal";
 import { SHOP_NAMES } from "../data/shop-materials";
 import { addTo } from "../names/multimap";
 import { kinOf } from "../registry/registry-index";
 import { formulasSoldAs, solutionSoldAs } from "./shop";
 
-let sold: ReadonlyMap<string, readonly string[]> | undefined;
-
-/** Formulas in the shops that differ by crystal water only, usual ones first. */
-function soldOfCore(key: string): readonly string[] {
-  if (sold === undefined) {
+/** Formulas in the shops by what they are without crystal water, usual ones first. */
+const soldByCore = /* @__PURE__ */ byElements(
+  () => new Set([...SHOP_NAMES().map((row) => row.formula), ...SHOP_NAMES().flatMap((row) => row.alternatives ?? [])]),
+  (formula) => formula,
+  (formulas) => {
     const byCore = new Map<string, string[]>();
-    const formulas = [
-      ...SHOP_NAMES().map((row) => row.formula),
-      ...SHOP_NAMES().flatMap((row) => row.alternatives ?? []),
-    ];
-    for (const formula of new Set(formulas)) addTo(byCore, anhydrousKey(readNotation(formula)).key, formula);
-    sold = byCore;
-  }
-  return sold.get(key) ?? [];
-}
+    for (const formula of formulas) addTo(byCore, anhydrousKey(readNotation(formula)).key, formula);
+    return byCore;
+  },
+);
 
 /** A name that tells its water itself hides none. */
 const TELLS_WATER = /hydrate|anhydrous|h2o|water/;
@@ -41,7 +37,7 @@ export function remarksOfShop(name: string, formula: string): string[] {
   const under = formulasSoldAs(name).filter((other) => other !== formula);
   const kin = under.filter(isKin);
   if (!TELLS_WATER.test(name)) {
-    const forms = water > 0 ? [] : soldOfCore(key).filter((other) => other !== formula);
+    const forms = water > 0 ? [] : (soldByCore(textOf(notation)).get(key) ?? []).filter((other) => other !== formula);
     // not on the shop's list: the hydrates that are known at all
     const known = water > 0 || forms.length > 0 ? [] : kinOf(notation).map((row) => row.formula);
     const hidden = [...new Set([...kin, ...forms, ...known.filter((other) => other !== formula)])];

@@ -1,0 +1,48 @@
+// Rows of a table by the elements of their formulas. To read a formula, and to work out what substance it is, takes a hundred
+// times as long as to see which elements it names: what is asked for one substance reads the rows of its elements alone.
+import { once } from "../foundation/memo";
+
+/**
+ * The elements a formula names, hydrogen and oxygen left out: the same for every form and spelling of a substance, with crystal
+ * water or without.
+ */
+export function elementsIn(formula: string): string {
+  const symbols = new Set(formula.match(/[A-Z][a-z]?/g));
+  symbols.delete("H");
+  symbols.delete("O");
+  return [...symbols].sort().join(" ");
+}
+
+/**
+ * What is made of the rows with the elements of a formula, made when they are first asked for. Formulas are texts in the
+ * library's own spelling; rows without one are left out.
+ */
+export function byElements<Row, Made>(
+  rows: () => Iterable<Row>,
+  formulaOf: (row: Row) => string | undefined,
+  make: (rows: readonly Row[]) => Made,
+): (formula: string) => Made {
+  const sorted = once(() => {
+    const kin = new Map<string, Row[]>();
+    for (const row of rows()) {
+      const formula = formulaOf(row);
+      if (formula === undefined) continue;
+      const elements = elementsIn(formula);
+      const found = kin.get(elements);
+      if (found === undefined) kin.set(elements, [row]);
+      else found.push(row);
+    }
+    return kin;
+  });
+  const made = new Map<string, Made>();
+  return (formula) => {
+    const elements = elementsIn(formula);
+    const known = made.get(elements);
+    if (known !== undefined) return known;
+    const found = sorted().get(elements);
+    if (found === undefined) return make([]);
+    const fresh = make(found);
+    made.set(elements, fresh);
+    return fresh;
+  };
+}

@@ -1,0 +1,62 @@
+import { describe, expect, it } from "vitest";
+import { parseFormula } from "../../src/formula";
+import { byElements, elementsIn } from "../../src/formula/by-elements";
+import { tablesOf } from "../tools/tables";
+
+describe("the elements a formula names", () => {
+  it("are the same for every form and spelling of a substance", () => {
+    for (const text of ["CuSO4", "CuSO4·5H2O", "[Cu(H2O)4]SO4.H2O", "CuO4S", "Cu(HSO4)2"])
+      expect(elementsIn(text)).toBe("Cu S");
+    expect(elementsIn("Co(CO3)")).toBe("C Co");
+    expect(elementsIn("SO4^2-")).toBe("S");
+    expect(elementsIn("H2O")).toBe("");
+  });
+
+  it("are those that the reader finds, for every formula of the tables", async () => {
+    const texts = new Set<string>();
+    for (const { rows } of await tablesOf())
+      if (Array.isArray(rows))
+        for (const row of rows as readonly Readonly<Record<string, unknown>>[])
+          for (const name of ["formula", "solid", "salt", "form"]) {
+            const text = row?.[name];
+            if (typeof text === "string" && /^[A-Z([]/.test(text) && !text.includes(" ")) texts.add(text);
+          }
+    let read = 0;
+    for (const text of texts) {
+      let symbols: readonly string[];
+      try {
+        ({ symbols } = parseFormula(text));
+      } catch {
+        continue; // "Schweinfurt", "crystals": forms in words
+      }
+      read += 1;
+      expect(elementsIn(text), text).toBe(
+        symbols
+          .filter((one) => one !== "H" && one !== "O")
+          .sort()
+          .join(" "),
+      );
+      expect(elementsIn(parseFormula(text).toHill()), text).toBe(elementsIn(text));
+    }
+    expect(read).toBeGreaterThan(1500);
+  });
+});
+
+describe("rows by elements", () => {
+  it("makes an index for the elements that are asked for, once, and for no others", () => {
+    const made: string[][] = [];
+    const find = byElements(
+      () => ["NaCl", "NaClO3", undefined, "KCl", "NaCl·2H2O"],
+      (formula) => formula,
+      (rows) => {
+        made.push(rows as string[]);
+        return rows.length;
+      },
+    );
+    expect(made).toEqual([]);
+    expect(find("NaCl")).toBe(3);
+    expect(find("HClO·Na")).toBe(3);
+    expect(made).toEqual([["NaCl", "NaClO3", "NaCl·2H2O"]]);
+    expect(find("CsCl")).toBe(0);
+  });
+});
