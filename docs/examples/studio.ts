@@ -1,5 +1,5 @@
 // A pottery studio stocks its glaze shelf: basic zinc carbonate from moss killer and washing soda, and zinc acetate from
-// part of it with vinegar. Run it with `npm run demo`.
+// part of it with vinegar. Run it with `npm run demo`; `npm run demo -- FOLDER` also writes the sheets and labels as HTML there.
 //
 // INVENTED: the studio, the packs, the prices, the assays and every weighing. Computed: all chemistry.
 import { benchSheet, evaluateRun, explain, planPreparation, type ShelfMaterial } from "preparative";
@@ -33,7 +33,7 @@ const carbonate = planPreparation({
   pressure: "101.325 kPa",
   readability: { mass: "0.1 g", volume: "10 mL" },
 });
-console.log(benchSheet(carbonate));
+console.log(benchSheet(carbonate, { parts: ["bench"] }));
 
 // What really happened on the day (invented).
 const run = evaluateRun(carbonate, {
@@ -62,8 +62,21 @@ const acetate = planPreparation({
   scale: { material: "basic zinc carbonate", portion: "40.0 g" },
   readability: { mass: "0.1 g", volume: "10 mL" },
 });
-console.log(benchSheet(acetate));
+console.log(benchSheet(acetate, { parts: ["bench"] }));
 
 console.log("HOW THE THEORETICAL YIELD COMES ABOUT");
 console.log("-------------------------------------");
 console.log(explain(carbonate.product.theoreticalYield).toString());
+
+const folder = process.argv[2];
+if (folder !== undefined) {
+  mkdirSync(folder, { recursive: true });
+  const pages = {
+    "basic-zinc-carbonate": benchSheet(carbonate, { format: "html" }),
+    "basic-zinc-carbonate-run": benchSheet(run, { format: "html" }),
+    "basic-zinc-carbonate-label": bottleLabel(run, { format: "html" }),
+    "zinc-acetate": benchSheet(acetate, { format: "html" }),
+  };
+  for (const [name, page] of Object.entries(pages)) writeFileSync(join(folder, `${name}.html`), page);
+  console.log(`HTML sheets written to ${folder}`);
+}

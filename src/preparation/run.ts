@@ -37,6 +37,8 @@ export interface Run extends Batch {
   readonly losses: readonly Loss[];
   /** Theory less what was lost on the way. */
   readonly expected: Quantity<"mass">;
+  /** Successive weighings of the drying product, in order. */
+  readonly dryings: readonly Quantity<"mass">[];
   /** The last weighing, or all crops together. */
   readonly dryMass: Quantity<"mass"> | undefined;
   /** Pure product in the dry mass by its titration; undefined without one. */
@@ -227,6 +229,7 @@ function make(plan: Plan, observations: Observations, stored?: readonly Figure[]
     changes: () => (observed.asPlanned ? [] : changesBetween(plan, batch)),
     losses: () => losses,
     expected: () => expected,
+    dryings: () => observed.dried as readonly Quantity<"mass">[],
     dryMass: () => dryMass,
     pureMass: () => {
       if (dryMass === undefined || observed.assay === undefined) return undefined;

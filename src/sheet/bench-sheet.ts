@@ -2,27 +2,60 @@
 // the run's own; this layer only chooses words, order and digits.
 import type { Fields } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
-import type { Plan, Run } from "../preparation";
-import { render, type SheetFormat } from "./document";
-import { FORMATS, guard, SheetError } from "./error";
-import { planBlocks } from "./plan-blocks";
-import { runBlocks } from "./run-blocks";
+import type { Chain, Plan, Run } from "../preparation";
+import { chainBlocks } from "./chain/chain";
+import type { Block, SheetFormat } from "./document/blocks";
+import { render } from "./document/render";
+import type { Page } from "./document/style";
+import { FORMATS, formatGuard, guard, SheetError } from "./error";
+import { planBlocks, type SheetPart } from "./plan/plan";
+import { runBlocks } from "./run/run";
+import type { SheetWords } from "./words";
+import { wordsInUse } from "./words-in-use";
 
 /** How a sheet is written. */
 export interface SheetOptions {
   /** Text of 78 columns unless given. */
   readonly format?: SheetFormat | undefined;
+  /** Paper of a whole document in HTML: "A4" unless given. */
+  readonly page?: Page | undefined;
+  /** Of a plan: "bench" for the work, "basis" for assumptions, cost and sources; both unless given. */
+  readonly parts?: readonly SheetPart[] | undefined;
+  /** HTML as a whole document (true unless given), or as a fragment whose rules hang on the class `bench-sheet`. */
+  readonly standalone?: boolean | undefined;
+  /** CSS rules that come after those of the sheet. */
+  readonly stylesheet?: string | undefined;
+  /** Fixed words in another language, in place of the English ones. */
+  readonly words?: Partial<SheetWords> | undefined;
 }
 
-const OPTIONS = { format: true } as const satisfies Fields<SheetOptions>;
+const OPTIONS = {
+  format: true,
+  page: true,
+  parts: true,
+  standalone: true,
+  stylesheet: true,
+  words: true,
+} as const satisfies Fields<SheetOptions>;
+
+const PAGES = ["A4", "Letter"] as const;
+const PARTS = ["bench", "basis"] as const;
+
+function checkedParts(parts: readonly SheetPart[]): readonly SheetPart[] {
+  guard.list(parts, "parts");
+  for (const part of parts) guard.choice(part, "parts", PARTS);
+  return parts;
+}
 
 /**
- * A preparation on paper: what to weigh, do, expect and mind; for a run, what changed and what came out.
+ * A preparation on paper: what is handled, what to have ready, weigh and do, what to write down, and what the mass says; for a
+ * run the verdict first, what changed and what was observed; for a chain a shopping list and a sheet for each preparation.
  *
- * @param of - a plan or a run
- * @param options - `format`: "text" (78 columns, the default), "markdown" or "html"
- * @returns the sheet as text in that format
- * @throws {SheetError} `sheet.format`, `sheet.unknown-option`, `sheet.subject`
+ * @param of - a plan, a run or a chain
+ * @param options - `format`: "text" (78 columns, the default), "markdown" or "html"; `page`, `parts`, `standalone`,
+ *   `stylesheet` and `words`
+ * @returns the sheet as text in that format; HTML is a whole document that prints, without scripts and without requests
+ * @throws {SheetError} `sheet.format`, `sheet.bad-option`, `sheet.unknown-option`, `sheet.subject`
  * @category Sheet
  * @example
  * const plan = planPreparation({
@@ -32,14 +65,30 @@ const OPTIONS = { format: true } as const satisfies Fields<SheetOptions>;
  *   scale: { product: "20 g" },
  * });
  * benchSheet(plan).split("\n")[0] // => "CaCO₃ from de-icer and soda ash"
+ * benchSheet(plan, { format: "html", parts: ["bench"] }).startsWith("<!doctype html>") // => true
  */
-export function benchSheet(of: Plan | Run, options: SheetOptions = {}): string {
+export function benchSheet(of: Plan | Run | Chain, options: SheetOptions = {}): string {
   guard.fields(options, OPTIONS);
-  const { format = "text" } = options;
-  guard.choice(format, "format", FORMATS);
-  if (of?.kind === "plan") return render(planBlocks(of), format);
-  if (of?.kind === "run") return render(runBlocks(of), format);
-  throw new SheetError("sheet.subject", "a sheet is made from a plan or a run");
+  const { format = "text", page = "A4", parts = PARTS, standalone = true, stylesheet } = options;
+  formatGuard.choice(format, "format", FORMATS);
+  guard.choice(page, "page", PAGES);
+  guard.boolean(standalone, "standalone");
+  if (stylesheet !== undefined) guard.text(stylesheet, "stylesheet");
+  const words = wordsInUse(options.words);
+  const asked = checkedParts(parts);
+  const blocks = ((): Block[] => {
+    if (of?.kind === "plan") return planBlocks(of, asked, words);
+    if (of?.kind === "run") return runBlocks(of, words);
+    if (of?.kind === "chain") return chainBlocks(of, asked, words);
+    throw new SheetError("sheet.subject", "a sheet is made from a plan, a run or a chain");
+  })();
+  return render(blocks, format, {
+    page,
+    standalone,
+    stylesheet,
+    language: words.language,
+    steps: { done: words.done, action: words.action, note: words.write },
+  });
 }
 
 /**
@@ -49,5 +98,5 @@ export function benchSheet(of: Plan | Run, options: SheetOptions = {}): string {
  * @example
  * tryBenchSheet({} as never).ok // => false
  */
-export const tryBenchSheet = (of: Plan | Run, options: SheetOptions = {}): Result<string> =>
+export const tryBenchSheet = (of: Plan | Run | Chain, options: SheetOptions = {}): Result<string> =>
   attempt(() => benchSheet(of, options));

@@ -2,7 +2,7 @@ import { ArgumentGuard } from "../foundation/argument";
 import { errorClass } from "../foundation/error";
 
 /** Codes of everything that can be refused in the sheet layer. */
-export type SheetErrorCode = "sheet.unknown-option" | "sheet.format" | "sheet.subject";
+export type SheetErrorCode = "sheet.unknown-option" | "sheet.format" | "sheet.bad-option" | "sheet.subject";
 
 /**
  * A sheet or label that cannot be written as asked.
@@ -13,8 +13,14 @@ export type SheetErrorCode = "sheet.unknown-option" | "sheet.format" | "sheet.su
  */
 export class SheetError extends /* @__PURE__ */ errorClass<SheetErrorCode>("SheetError") {}
 
-/** Refuses options nobody knows, and formats, by name. */
+/** Refuses options nobody knows, and values of another kind, by name. */
 export const guard = /* @__PURE__ */ new ArgumentGuard(SheetError, {
+  unknown: "sheet.unknown-option",
+  bad: "sheet.bad-option",
+});
+
+/** Refuses formats by name. */
+export const formatGuard = /* @__PURE__ */ new ArgumentGuard(SheetError, {
   unknown: "sheet.unknown-option",
   bad: "sheet.format",
 });

@@ -1,8 +1,11 @@
 // Sheet: paper for the bench.
 export type { SheetOptions } from "./bench-sheet";
 export { benchSheet, tryBenchSheet } from "./bench-sheet";
-export type { LabelOptions } from "./bottle-label";
-export { bottleLabel, tryBottleLabel } from "./bottle-label";
-export type { SheetFormat } from "./document";
+export type { SheetFormat } from "./document/blocks";
+export type { Page } from "./document/style";
 export type { SheetErrorCode } from "./error";
 export { SheetError } from "./error";
+export type { LabelOptions, LabelSize, LabelSubject } from "./label/bottle-label";
+export { bottleLabel, tryBottleLabel } from "./label/bottle-label";
+export type { SheetPart } from "./plan/plan";
+export type { SheetWords } from "./words";

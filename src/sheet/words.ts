@@ -1,47 +1,148 @@
-// Figures for paper: as many digits as a hand can use, in units it can measure.
-import { tryParseFormula } from "../formula";
-import type { Quantity } from "../quantity";
+// Every fixed word of a sheet, so that a translation is one object. What a sheet says of its own matter (steps, cautions,
+// findings) comes with the plan.
 
-const FIGURES = 3;
+/** The fixed words of sheets and labels. `{…}` stands for a figure or name that is put in. */
+export const ENGLISH = {
+  language: "en",
+  batch: "Batch",
+  date: "Date",
+  worker: "Worker",
+  checked: "Checked by",
+  from: "{product} from {materials}",
+  expected: "Expected dry product",
+  range: "{low} to {high}",
+  theory: "100 % = {mass}",
+  vessel: "Vessel",
+  open: "{size} or larger, open",
+  liquid: "{volume} of liquid at most",
+  crucible: "crucible or tray",
+  gas: "Gas",
+  heat: "Heat",
+  waste: "Waste",
+  none: "none",
+  unknown: "not known",
+  atRoom: "at {temperature}",
+  warms: "warmer, if all is added at once",
+  cools: "colder, if all is added at once",
+  collect: "collect",
+  hazards: "Hazards and protection",
+  material: "Material",
+  pictogram: "Pictogram",
+  statement: "Hazard",
+  careful: "What to do",
+  noClass: "no hazard listed in the source, which is not the same as safe",
+  dilute: "too dilute for any statement of its class, which is not the same as safe",
+  noEntry: "no entry: read the safety data sheet",
+  together: "Together",
+  goggles: "goggles",
+  gloves: "gloves",
+  apron: "apron",
+  hood: "fume hood",
+  air: "window open or fan on",
+  flame: "no flame or spark near",
+  dust: "no dust: work wet",
+  read: "safety data sheets read",
+  ready: "Have ready",
+  vesselOf: "open vessel of {size}",
+  jug: "jug for {volume} ({material})",
+  stirrer: "stirrer",
+  balance: "balance, {step} steps",
+  cylinder: "measuring cylinder",
+  thermometer: "thermometer",
+  filter: "filter, funnel and flask",
+  tray: "drying tray, weighed",
+  kiln: "kiln and weighed crucible, tongs",
+  container: "labelled waste container, {volume}",
+  weigh: "Weigh and measure",
+  planned: "Planned",
+  actual: "Actual",
+  lot: "Pack, lot",
+  note: "Note",
+  limiting: "limiting reagent",
+  excess: "{share} excess",
+  water: "water for step {step}",
+  check: "CHECK",
+  procedure: "Procedure",
+  done: "Done",
+  action: "Step",
+  write: "Write down",
+  weighAll: "Weigh and measure everything in the table above, and write down what was really taken.",
+  drying: "Drying record",
+  time: "Time",
+  weighing: "weighing 1, 2, 3 …",
+  space: "Free space",
+  gross: "Gross",
+  net: "Net",
+  result: "Result",
+  dryMass: "dry mass",
+  yieldLine: "yield = dry mass / {theory} =",
+  lastWash: "test of the last wash",
+  key: "What the mass says",
+  found: "Found",
+  means: "It means",
+  above: "more than {mass}",
+  below: "less than {mass}",
+  within: "{low} to {high}",
+  wet: "wet, unwashed or another compound: dry on first",
+  consistent: "as expected, allowing for handling",
+  lost: "more was lost than handling explains",
+  ifItIs: "about {mass}",
+  wasteOf: "Waste and by-products",
+  label: "Label",
+  labelLine: "{product}, mass, date, batch, {limit}",
+  notAbove: "do not warm above {temperature}",
+  deviations: "Deviations and remarks",
+  notAssayed: "assay not measured",
+  basis: "Basis",
+  checks: "Checks",
+  yield: "Expected yield",
+  ifProductIs: "If the product is",
+  at100: "At 100 % yield",
+  wanted: "wanted",
+  withIt: "With it precipitates {mass} of {formula}, which no washing takes out.",
+  mayStay: "Up to {share} may stay {where}.",
+  onFilters: "on filters and vessels",
+  inCrucible: "in the crucible",
+  cost: "Cost",
+  used: "Used",
+  ofExcess: "Of which excess",
+  costLine: "{total} for the batch: {perGram} and {perMole} of product at 100 % yield.",
+  costUnknown: "The cost of the batch is unknown: {missing} missing.",
+  assumptions: "Assumptions",
+  value: "Value",
+  reason: "What it is",
+  source: "Source",
+  missing: "Data missing",
+  sources: "Sources",
+  moved: "Moved since it was saved",
+  shopping: "Shopping list",
+  form: "Formula as sold",
+  inSteps: "For preparation",
+  run: "Run: {title}",
+  verdict: "Verdict",
+  asWeighed: "As weighed",
+  asPlanned: "As planned.",
+  weighedNow: "Actual",
+  limits: "{material} limits; theory {theory} of {product}.",
+  observations: "Observations",
+  observed: "Observation",
+  recorded: "As recorded",
+  cause: "Cause",
+  evidence: "Evidence",
+  next: "Next",
+  identity: "What it is",
+  yieldIs: "Yield",
+  notWeighed: "no dry mass is recorded yet",
+  solids: "Salts left after each wash",
+  perPortion: "Gas of one portion against the free space",
+} as const;
 
-/** A value to so many figures, without uncertainty. */
-export function about(q: Quantity, unit?: string, figures: number = FIGURES): string {
-  const shown = unit === undefined ? q : q.to(unit);
-  const { value } = shown;
-  const magnitude = value.isZero() ? 0 : value.abs().log(10).floor().toNumber();
-  return magnitude >= figures
-    ? shown.format({ decimals: figures - 1 - magnitude, uncertainty: "none" })
-    : shown.format({ significant: figures });
-}
+/** The fixed words of sheets and labels in one language. */
+export type SheetWords = { readonly [Key in keyof typeof ENGLISH]: string };
 
-/** Volumes in mL or L, masses in g or kg, whichever a person would say. */
-export function handy(q: Quantity, figures: number = FIGURES): string {
-  if (q.dimension === "volume") return about(q, q.in("L").greaterThanOrEqualTo(1) ? "L" : "mL", figures);
-  if (q.dimension === "mass") return about(q, q.in("kg").greaterThanOrEqualTo(10) ? "kg" : "g", figures);
-  return about(q, undefined, figures);
-}
+/** Keys of the words, for checking a translation. */
+export const WORD_KEYS = Object.keys(ENGLISH) as readonly (keyof SheetWords)[];
 
-/** A value with its uncertainty. */
-export const withUncertainty = (q: Quantity): string => q.format({ uncertainty: "plus-minus" });
-
-/** A formula as printed, where the text is one. */
-export function pretty(text: string): string {
-  const formula = tryParseFormula(text);
-  return formula.ok ? formula.value.toUnicode() : text;
-}
-
-/** A time in the unit a person would say; undefined for a moment nobody would wait. */
-export function lasting(time: Quantity): string | undefined {
-  const minutes = time.in("min").toNumber();
-  if (minutes < 1 / 6) return undefined;
-  return about(time, minutes < 1 ? "s" : minutes < 120 ? "min" : "h", 2);
-}
-
-/** "once", "twice", "3 times". */
-export const times = (n: number): string => ["never", "once", "twice"][n] ?? `${n} times`;
-
-/** With a capital letter. */
-export const capital = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}`;
-
-/** A remark as a sentence, whatever it begins with. */
-export const sentence = (text: string): string => `${capital(text)}.`;
+/** A phrase with its places filled in. */
+export const filled = (phrase: string, places: Readonly<Record<string, string>>): string =>
+  phrase.replace(/\{(\w+)\}/g, (whole, name: string) => (Object.hasOwn(places, name) ? places[name]! : whole));

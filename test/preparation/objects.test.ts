@@ -307,6 +307,6 @@ describe("senseless values", () => {
   it("a misspelt option of sheet and label is refused", () => {
     const plan = planPreparation(gas);
     expect(refusal(() => benchSheet(plan, { fromat: "html" } as never))).toContain("there is no option 'fromat'");
-    expect(refusal(() => bottleLabel(plan, { date: {} } as never))).toContain("sheet.format: date must be text");
+    expect(refusal(() => bottleLabel(plan, { date: {} } as never))).toContain("sheet.bad-option: date must be text");
   });
 });

@@ -11,13 +11,13 @@ import { suspend } from "../operation/suspend";
 import { type Bench, type Look, POT } from "./bench";
 import { warmingOfDilution } from "./heat-of-dilution";
 import { protectionOf } from "./protection";
-import { about, celsius, litres, percent, water } from "./words";
+import { about, celsius, litres, percent, vesselSize, water } from "./words";
 
 /** The vessel to take; nothing where it is not known. */
 export const vesselIn = ({ vessel }: Look): string =>
   vessel === undefined
     ? ""
-    : ` (vessel: ${vessel.smallest === undefined ? `at least ${litres(vessel.needed)}` : `${litres(vessel.smallest)} or larger`})`;
+    : ` (vessel: ${vessel.smallest === undefined ? `at least ${litres(vessel.needed)}` : `${vesselSize(vessel.smallest)} or larger`})`;
 
 const clear = (look: Look, name: string): string => {
   const heat = look.dissolvingHeat.find((one) => one.material === name);

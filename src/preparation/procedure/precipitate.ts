@@ -1,5 +1,7 @@
 // Getting a precipitate out: let it stand, test, part it from the liquor, wash, test the last wash.
+
 import type { Formula } from "../../formula";
+import { parseFormula } from "../../formula";
 import { attempt, type Result } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { type Quantity, sum } from "../../quantity";
@@ -156,7 +158,7 @@ function washed(bench: Bench, before: Pot, decants: boolean): void {
     say: () =>
       tests.length === 0
         ? "Test the last wash: 10 mL boiled down leave less than 1 mg."
-        : `Test the last wash: ${tests.map(({ ion, test }) => `${ion} with ${test}`).join("; ")}.`,
+        : `Test the last wash: ${tests.map(({ ion, test }) => `${parseFormula(ion).toUnicode()} with ${test}`).join("; ")}.`,
     blank: "tests.lastWash",
   });
 }

@@ -16,14 +16,20 @@ export function about(q: Quantity, unit?: string, figures = 3): string {
 export const grams = (q: Quantity): string => about(q, q.in("g").toNumber() >= 10_000 ? "kg" : "g");
 
 /** Water by the jug: a millilitre weighs a gram. */
-export function water(q: Quantity): string {
+export function waterByTheJug(q: Quantity): string {
   const millilitres = (q.dimension === "volume" ? q.in("mL") : q.in("g")).toNumber();
   return millilitres >= 1000
-    ? `${Number((millilitres / 1000).toPrecision(3))} L of water`
-    : `${Number(millilitres.toPrecision(millilitres < 10 ? 2 : 3))} mL of water`;
+    ? `${Number((millilitres / 1000).toPrecision(3))} L`
+    : `${Number(millilitres.toPrecision(millilitres < 10 ? 2 : 3))} mL`;
 }
 
+export const water = (q: Quantity): string => `${waterByTheJug(q)} of water`;
+
 export const litres = (q: Quantity): string => about(q, q.in("L").toNumber() >= 1 ? "L" : "mL");
+
+/** The size of a vessel: no zeros after the point. */
+export const vesselSize = (q: Quantity): string =>
+  litres(q).replace(/(\.\d*?)0+(?= )/, (_, digits: string) => (digits === "." ? "" : digits));
 
 export const celsius = (q: Quantity): string => q.format({ unit: "°C", decimals: 0, uncertainty: "none" });
 

@@ -8,7 +8,7 @@ import type { SourceKey } from "./sources";
 /** One way of getting rid of it; every sentence defers to the local rules. */
 export const DISPOSAL = {
   handIn: "Not down the drain, not in the bin: keep it closed and labelled and hand it to hazardous-waste collection as the local rules say.",
-  precipitateMetal: "Nothing down the drain: Precipitate the metal as carbonate or hydroxide, let it settle and give the solid to the collection that the local rules name.",
+  precipitateMetal: "Nothing down the drain: precipitate the metal as carbonate or hydroxide, let it settle and give the solid to the collection that the local rules name.",
   diluteDrain: "Small amounts, well diluted, with plenty of water where the local rules allow it.",
   wrapAndBin: "Keep out of water; dry, wrap and bin it if the local rules allow.",
   neutraliseAcid: "Pour slowly into much water, neutralise with hydrogencarbonate, then as the local rules allow.",

@@ -1,25 +1,33 @@
 // The sheet of a run: what differs from the plan, what came out, and the verdict.
-import type { Observations, Run, Weighed } from "../preparation";
-import type { Quantity } from "../quantity";
-import type { Block } from "./document";
-import { movedBlocks } from "./plan-blocks";
-import { about, withUncertainty } from "./words";
+import type { Observations, Run, Weighed } from "../../preparation";
+import type { Quantity } from "../../quantity";
+import type { Block, Picture } from "../document/blocks";
+import { about, sentence, withUncertainty } from "../figures";
+import { bars, dryingChart } from "../pictures/charts";
+import { movedBlocks } from "../plan/basis";
+import { leastExpected } from "../plan/context";
+import { filled, type SheetWords } from "../words";
 
-function weighedBlocks(run: Run): Block[] {
+function weighedBlocks(run: Run, words: SheetWords): Block[] {
   const shown = (x: Quantity | string): string => (typeof x === "string" ? x : about(x, undefined, 4));
   const { product, materialBalance } = run;
   return [
-    { kind: "heading", level: 2, text: "As weighed" },
+    { kind: "heading", text: words.asWeighed },
     run.changes.length === 0
-      ? { kind: "paragraph", text: "As planned." }
+      ? { kind: "paragraph", text: words.asPlanned }
       : {
           kind: "table",
-          head: ["", "planned", "as weighed"],
-          rows: run.changes.map((c) => [c.what, shown(c.planned), shown(c.now)]),
+          head: ["", words.planned, words.weighedNow],
+          rows: run.changes.map(({ what, planned, now }) => [what, shown(planned), shown(now)]),
+          figures: [1, 2],
         },
     {
       kind: "paragraph",
-      text: `${materialBalance.limiting} limits; theory ${withUncertainty(product.theoreticalYield)} of ${product.formula}.`,
+      text: filled(words.limits, {
+        material: materialBalance.limiting,
+        theory: withUncertainty(product.theoreticalYield),
+        product: product.formula,
+      }),
     },
   ];
 }
@@ -78,12 +86,12 @@ function observedRows(run: Run): string[][] {
   ];
 }
 
-function observedBlocks(run: Run): Block[] {
+function observedBlocks(run: Run, words: SheetWords): Block[] {
   const rows = observedRows(run);
   if (rows.length === 0) return [];
   return [
-    { kind: "heading", level: 2, text: "Observations" },
-    { kind: "table", head: ["what", "as recorded"], rows },
+    { kind: "heading", text: words.observations },
+    { kind: "table", head: [words.observed, words.recorded], rows },
   ];
 }
 
@@ -95,32 +103,78 @@ function afterwards({ losses, expected, pureMass, pureYield }: Run): string {
     : `${lost} By titration ${withUncertainty(pureMass)} of it is pure: ${withUncertainty(pureYield)} of the theory.`;
 }
 
-export function runBlocks(run: Run): Block[] {
-  const { dryMass, observations } = run;
-  const blocks: Block[] = [
-    { kind: "heading", level: 1, text: `Run: ${run.plan.title}` },
-    ...(observations.note === undefined ? [] : [{ kind: "paragraph", text: observations.note } as const]),
-    ...movedBlocks(run.moved),
-    ...weighedBlocks(run),
-    ...observedBlocks(run),
-  ];
-  if (dryMass === undefined) return blocks;
+/** The causes that fit, the likeliest first, with what to do next. */
+function verdictBlocks({ verdict }: Run, words: SheetWords): Block[] {
+  const first = verdict[0];
+  const rows = verdict.map(({ code, text, next }) => [code.replace(/-/g, " "), sentence(text), sentence(next)]);
   return [
-    ...blocks,
-    { kind: "heading", level: 2, text: "Result" },
-    { kind: "paragraph", text: `${withUncertainty(dryMass)} dry. ${drynessOf(run)}${afterwards(run)}` },
+    { kind: "heading", text: words.verdict },
+    ...(first === undefined ? [] : [{ kind: "paragraph", text: sentence(first.text) } as const]),
+    { kind: "table", head: [words.cause, words.evidence, words.next], rows },
+  ];
+}
+
+const grams = (q: Quantity): number => q.in("g").toNumber();
+
+function picturesOf(run: Run, dry: Quantity, words: SheetWords): Picture[] {
+  const { theoreticalYield } = run.product;
+  const bar = (label: string, mass: Quantity) => ({ label, value: grams(mass), shown: about(mass, "g") });
+  return [
     {
-      kind: "table",
-      head: ["if the product is", "theory", "yield"],
-      rows: run.yields.map((y) => [y.formula, withUncertainty(y.theoreticalYield), withUncertainty(y.percentYield)]),
+      svg: dryingChart(
+        words.drying,
+        words.weighing,
+        grams(leastExpected(run.plan)),
+        grams(theoreticalYield),
+        run.dryings.map(grams),
+      ),
+      text: "",
     },
+    {
+      svg: bars(words.yield, [
+        bar(words.found, dry),
+        ...run.yields.map(({ formula, theoreticalYield: theory }) => bar(formula, theory)),
+      ]),
+      text: "",
+    },
+  ];
+}
+
+export function runBlocks(run: Run, words: SheetWords): Block[] {
+  const { dryMass, observations, plan } = run;
+  return [
+    {
+      kind: "title",
+      text: filled(words.run, { title: plan.title }),
+      lines: observations.note === undefined ? [] : [observations.note],
+      blanks: [words.batch, words.date, words.worker],
+    },
+    ...verdictBlocks(run, words),
+    ...weighedBlocks(run, words),
+    ...observedBlocks(run, words),
+    ...(dryMass === undefined
+      ? []
+      : ([
+          { kind: "heading", text: words.result },
+          { kind: "paragraph", text: `${withUncertainty(dryMass)} dry. ${drynessOf(run)}${afterwards(run)}` },
+          {
+            kind: "table",
+            head: [words.ifProductIs, words.at100, words.yieldIs],
+            rows: run.yields.map((y) => [
+              y.formula,
+              withUncertainty(y.theoreticalYield),
+              withUncertainty(y.percentYield),
+            ]),
+            figures: [1, 2],
+          },
+          { kind: "pictures", pictures: picturesOf(run, dryMass, words) },
+        ] as const)),
     ...(run.identity === undefined
       ? []
       : ([
-          { kind: "heading", level: 2, text: "What it is" },
-          { kind: "paragraph", text: `${run.identity.text}. Next: ${run.identity.next}.` },
+          { kind: "heading", text: words.identity },
+          { kind: "paragraph", text: `${sentence(run.identity.text)} ${words.next}: ${sentence(run.identity.next)}` },
         ] as const)),
-    { kind: "heading", level: 2, text: "Verdict" },
-    { kind: "list", items: run.verdict.map((f) => `${f.code.replace(/-/g, " ")}: ${f.text}. Next: ${f.next}.`) },
+    ...movedBlocks(run.moved, words),
   ];
 }

@@ -1,0 +1,79 @@
+// What a sheet is made of: a small document of blocks that text, Markdown and HTML render in the same order.
+
+/** A picture that only HTML shows; the other forms print its words. */
+export interface Picture {
+  readonly svg: string;
+  readonly text: string;
+}
+
+/** A cell of a table: words, and for HTML a picture in their place. */
+export type Cell = string | Picture;
+
+/** One action of the work. */
+export interface StepBlock {
+  readonly text: string;
+  /** What this step itself asks for. */
+  readonly cautions: readonly string[];
+  /** Names of the observations it takes. */
+  readonly blanks: readonly string[];
+}
+
+/** One block of a sheet. */
+export type Block =
+  | {
+      readonly kind: "title";
+      readonly text: string;
+      /** Lines under the title: formula, equation, where it is from. */
+      readonly lines: readonly string[];
+      /** What is filled in by hand beside it. */
+      readonly blanks: readonly string[];
+    }
+  | { readonly kind: "heading"; readonly text: string }
+  | { readonly kind: "paragraph"; readonly text: string }
+  | { readonly kind: "list"; readonly items: readonly string[]; readonly ordered?: boolean }
+  /** Figures that are looked for first. */
+  | {
+      readonly kind: "strip";
+      readonly cells: readonly { readonly label: string; readonly value: string; readonly note: string }[];
+    }
+  /** Things to tick off. */
+  | { readonly kind: "ticks"; readonly items: readonly string[] }
+  | { readonly kind: "steps"; readonly steps: readonly StepBlock[] }
+  | {
+      readonly kind: "table";
+      readonly head: readonly string[];
+      readonly rows: readonly (readonly Cell[])[];
+      /** Columns of figures, set to the right. */
+      readonly figures?: readonly number[];
+      /** Columns that only the wide page has room for. */
+      readonly wide?: readonly number[];
+    }
+  | { readonly kind: "pictures"; readonly pictures: readonly Picture[] }
+  /** Lines to fill in. */
+  | { readonly kind: "blanks"; readonly items: readonly string[] }
+  /** Blocks beside each other where there is room. */
+  | { readonly kind: "columns"; readonly columns: readonly (readonly Block[])[] }
+  | { readonly kind: "page" };
+
+/** How a sheet is written. */
+export type SheetFormat = "text" | "markdown" | "html";
+
+/** A cell to write in. */
+export const BLANK: Picture = { svg: '<span class="fill"></span>', text: "________" };
+
+/** The table without the columns that only the wide page has room for. */
+export function narrow({ head, rows, figures = [], wide = [] }: Extract<Block, { readonly kind: "table" }>): {
+  readonly head: readonly string[];
+  readonly rows: readonly (readonly Cell[])[];
+  readonly figures: readonly number[];
+} {
+  const kept = head.map((_, c) => c).filter((c) => !wide.includes(c));
+  return {
+    head: kept.map((c) => head[c]!),
+    rows: rows.map((row) => kept.map((c) => row[c] ?? "")),
+    figures: kept.flatMap((c, i) => (figures.includes(c) ? [i] : [])),
+  };
+}
+
+/** Words of a cell. */
+export const wordsOf = (cell: Cell): string => (typeof cell === "string" ? cell : cell.text);

@@ -1,0 +1,120 @@
+// A sheet as HTML: a whole document that prints, or a fragment for a page of somebody else. No script, nothing fetched.
+import { inMarkup } from "../../foundation/printed";
+import { type Block, type Cell, type Picture, type StepBlock, wordsOf } from "./blocks";
+import { type Page, paperOf, STYLE } from "./style";
+
+/** How a document in HTML is made. */
+export interface Document {
+  readonly page: Page;
+  /** A whole document; else the fragment alone. */
+  readonly standalone: boolean;
+  /** Rules of the caller, after those of the sheet. */
+  readonly stylesheet: string | undefined;
+  readonly language: string;
+  /** Heads of the columns of the steps. */
+  readonly steps: { readonly done: string; readonly action: string; readonly note: string };
+}
+
+const FILL = '<span class="fill"></span>';
+const fill = (name: string): string => `${inMarkup(name)} ${FILL}`;
+
+/** Figures with their units in bold: what is looked for in a sentence. */
+const FIGURES =
+  /(?<![\w.,^])\d[\d.,]*(?: (?:to|x) \d[\d.,]*)?(?:\u00a0| )?(?:(?:g|kg|mg|mL|L|K|min|h|s|mol|mol\/L|kJ|portions|times)\b|°C|%)/g;
+
+const withFigures = (text: string): string => inMarkup(text).replace(FIGURES, (figure) => `<strong>${figure}</strong>`);
+
+const cellOf = (cell: Cell): string =>
+  typeof cell === "string" ? inMarkup(cell) : cell.svg === "" ? inMarkup(cell.text) : cell.svg;
+
+function table(head: readonly string[], rows: readonly (readonly Cell[])[], figures: readonly number[]): string {
+  const mark = (c: number): string => (figures.includes(c) ? ' class="figure"' : "");
+  const cell = (one: Cell, c: number): string =>
+    `<td${typeof one !== "string" && one.svg.startsWith("<svg") ? ' class="signs"' : mark(c)}>${cellOf(one)}</td>`;
+  const heads = head.map((text, c) => `<th scope="col"${mark(c)}>${inMarkup(text)}</th>`).join("");
+  const body = rows.map((row) => `<tr>${row.map(cell).join("")}</tr>`).join("");
+  const titles = head.some((text) => text !== "") ? `<thead><tr>${heads}</tr></thead>` : "";
+  return `<div class="table"><table>${titles}<tbody>${body}</tbody></table></div>`;
+}
+
+function steps(all: readonly StepBlock[], { done, action, note }: Document["steps"]): string {
+  const rows = all.map(({ text, cautions, blanks }, i) => {
+    const bars = cautions.map((caution) => `<div class="caution">${inMarkup(caution)}</div>`).join("");
+    const lines = blanks.map((name) => `<div>${fill(name)}</div>`).join("");
+    return `<tr><td class="number">${i + 1}</td><td class="done"><span class="box"></span></td><td class="action">${withFigures(text)}${bars}</td><td class="note">${lines}</td></tr>`;
+  });
+  const heads = ["", done, action, note].map((text) => `<th scope="col">${inMarkup(text)}</th>`).join("");
+  return `<table class="steps"><thead><tr>${heads}</tr></thead><tbody>${rows.join("")}</tbody></table>`;
+}
+
+const figure = ({ svg, text }: Picture): string =>
+  `<figure>${svg}${text === "" ? "" : `<figcaption>${inMarkup(text)}</figcaption>`}</figure>`;
+
+function htmlOf(block: Block, words: Document["steps"]): string {
+  switch (block.kind) {
+    case "title": {
+      const lines = block.lines.map((line) => `<p>${inMarkup(line)}</p>`).join("");
+      const fills = block.blanks.map((name) => `<div>${fill(name)}</div>`).join("");
+      return `<div class="head"><div><h1>${inMarkup(block.text)}</h1>${lines}</div><div class="fills">${fills}</div></div>`;
+    }
+    case "heading":
+      return `<h2>${inMarkup(block.text)}</h2>`;
+    case "paragraph":
+      return `<p>${inMarkup(block.text)}</p>`;
+    case "list": {
+      const tag = block.ordered === true ? "ol" : "ul";
+      return `<${tag}>${block.items.map((item) => `<li>${inMarkup(item)}</li>`).join("")}</${tag}>`;
+    }
+    case "strip": {
+      const cells = block.cells.map(
+        ({ label, value, note }) => `<div>${inMarkup(label)}<strong>${inMarkup(value)}</strong>${inMarkup(note)}</div>`,
+      );
+      return `<div class="strip">${cells.join("")}</div>`;
+    }
+    case "ticks":
+      return `<p>${block.items.map((item) => `<span class="tick"><span class="box"></span>${inMarkup(item)}</span>`).join("")}</p>`;
+    case "steps":
+      return steps(block.steps, words);
+    case "table":
+      return table(block.head, block.rows, block.figures ?? []);
+    case "pictures":
+      return `<div class="pictures">${block.pictures.map(figure).join("")}</div>`;
+    case "blanks":
+      return block.items.map((item) => `<p>${fill(item)}</p>`).join("");
+    case "columns": {
+      const columns = block.columns.map((column) => `<div>${column.map((one) => htmlOf(one, words)).join("\n")}</div>`);
+      return `<div class="columns">${columns.join("")}</div>`;
+    }
+    case "page":
+      return '<div class="page"></div>';
+  }
+}
+
+/** What stands in the bar of a browser: the first title, on one line. */
+const titleOf = (blocks: readonly Block[]): string => {
+  const first = blocks.find((block) => block.kind === "title" || block.kind === "heading");
+  return first === undefined ? "" : wordsOf((first as { readonly text: string }).text);
+};
+
+/** Rules of the caller must not end the element they stand in. */
+const inStyle = (css: string): string => css.replace(/<\/(?=style)/gi, "<\\/");
+
+export function toHTML(blocks: readonly Block[], document: Document): string {
+  const { page, standalone, stylesheet, language, steps: words } = document;
+  const body = `<article class="bench-sheet">\n${blocks.map((block) => htmlOf(block, words)).join("\n")}\n</article>\n`;
+  const rules = stylesheet === undefined ? "" : `\n${inStyle(stylesheet)}`;
+  if (!standalone) return rules === "" ? body : `<style>${rules}</style>\n${body}`;
+  return `<!doctype html>
+<html lang="${inMarkup(language)}">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${inMarkup(titleOf(blocks))}</title>
+<style>${paperOf(page)}
+${STYLE}${rules}</style>
+</head>
+<body>
+${body}</body>
+</html>
+`;
+}

@@ -1,0 +1,51 @@
+// Figures for paper: as many digits as a hand can use, in units it can measure.
+import { tryParseFormula } from "../formula";
+import type { Quantity } from "../quantity";
+
+const FIGURES = 3;
+
+/** A value to so many figures, without uncertainty. */
+export function about(q: Quantity, unit?: string, figures: number = FIGURES): string {
+  const shown = unit === undefined ? q : q.to(unit);
+  const { value } = shown;
+  const magnitude = value.isZero() ? 0 : value.abs().log(10).floor().toNumber();
+  return magnitude >= figures
+    ? shown.format({ decimals: figures - 1 - magnitude, uncertainty: "none" })
+    : shown.format({ significant: figures });
+}
+
+/** Volumes in mL or L, masses in g or kg, whichever a person would say. */
+export function handy(q: Quantity, figures: number = FIGURES): string {
+  if (q.dimension === "volume") return about(q, q.in("L").greaterThanOrEqualTo(1) ? "L" : "mL", figures);
+  if (q.dimension === "mass") return about(q, q.in("kg").greaterThanOrEqualTo(10) ? "kg" : "g", figures);
+  return about(q, undefined, figures);
+}
+
+/** A value with its uncertainty. */
+export const withUncertainty = (q: Quantity): string => q.format({ uncertainty: "plus-minus" });
+
+/** A formula as printed, where the text is one. */
+export function pretty(text: string): string {
+  const formula = tryParseFormula(text);
+  return formula.ok ? formula.value.toUnicode() : text;
+}
+
+/** A time in the unit a person would say; undefined for a moment nobody would wait. */
+export function lasting(time: Quantity): string | undefined {
+  const minutes = time.in("min").toNumber();
+  if (minutes < 1 / 6) return undefined;
+  return about(time, minutes < 1 ? "s" : minutes < 120 ? "min" : "h", 2);
+}
+
+/** "once", "twice", "3 times". */
+export const times = (n: number): string => ["never", "once", "twice"][n] ?? `${n} times`;
+
+/** With a capital letter. */
+export const capital = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}`;
+
+/** A remark as a sentence, whatever it begins with. */
+export const sentence = (text: string): string => `${capital(text)}.`;
+
+/** The size of a vessel, without zeros after the point. */
+export const sizeOf = (q: Quantity): string =>
+  handy(q).replace(/(\.\d*?)0+(?= )/, (_, digits: string) => (digits === "." ? "" : digits));

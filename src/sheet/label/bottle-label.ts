@@ -1,0 +1,181 @@
+// The label of a bottle: what is in it, how much, from what, how sure, how to keep it, and what to mind.
+import type { Fields } from "../../foundation/argument";
+import { attempt, type Result } from "../../foundation/error";
+import type { Plan, Run } from "../../preparation";
+import { type MassText, type Quantity, type QuantityLike, quantity, type VolumeText } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
+import { type Cautions, cautions, type SubstanceCautions, substance } from "../../substance";
+import type { SheetFormat } from "../document/blocks";
+import { FORMATS, formatGuard, guard, SheetError } from "../error";
+import { about, handy, pretty, withUncertainty } from "../figures";
+import type { SheetWords } from "../words";
+import { wordsInUse } from "../words-in-use";
+import { type Label, labelHTML, labelText } from "./label";
+
+/** Sizes of a label as printed. */
+export type LabelSize = "100 x 62 mm" | "60 x 30 mm";
+
+/** What a label may be for: what a plan or run makes, or any substance by name or formula. */
+export type LabelSubject = Plan | Run | string;
+
+/** What only the person at the bench knows. */
+export interface LabelOptions {
+  readonly format?: SheetFormat | undefined;
+  /** Of HTML; "100 x 62 mm" unless given. */
+  readonly size?: LabelSize | undefined;
+  readonly date?: string | undefined;
+  readonly batch?: string | undefined;
+  readonly owner?: string | undefined;
+  /** What is in the bottle, for a substance that no plan or run knows. */
+  readonly content?: QuantityLike<"mass" | "volume", MassText | VolumeText> | undefined;
+  /** Mass fraction of a solution, such as "5 %". */
+  readonly strength?: string | undefined;
+  /** Fixed words in another language, in place of the English ones. */
+  readonly words?: Partial<SheetWords> | undefined;
+}
+
+const OPTIONS = {
+  format: true,
+  size: true,
+  date: true,
+  batch: true,
+  owner: true,
+  content: true,
+  strength: true,
+  words: true,
+} as const satisfies Fields<LabelOptions>;
+
+const SIZES = ["100 x 62 mm", "60 x 30 mm"] as const;
+const LINE = "__________";
+
+type Texts = Pick<Label, "title" | "name" | "lines">;
+
+/** Mass and purity as far as they are known. */
+function contentOf(of: Plan | Run, words: SheetWords): string[] {
+  if (of.kind === "plan") return [`planned: ${handy(of.product.theoreticalYield)} at 100 % yield`];
+  const { dryMass, percentYield, dryness, pureMass } = of;
+  if (dryMass === undefined) return ["mass: not weighed"];
+  const dry =
+    dryness.constant === true ? ", dried to constant mass" : dryness.constant === false ? ", NOT at constant mass" : "";
+  const { assay } = of.asMaterial();
+  return [
+    `${withUncertainty(dryMass)}${dry}`,
+    ...(pureMass !== undefined || assay === undefined ? [] : [`assay, estimated: ${about(assay as Quantity, "%", 3)}`]),
+    ...(pureMass === undefined ? [words.notAssayed] : [`pure: ${withUncertainty(pureMass)}`]),
+    ...(percentYield === undefined ? [] : [`yield ${about(percentYield, "%", 3)}`]),
+  ];
+}
+
+/** Of what was made. */
+function ofProduct(of: Plan | Run, words: SheetWords): Texts {
+  const plan = of.kind === "plan" ? of : of.plan;
+  const { product } = of;
+  const { upTo, deliquescent } = plan.drying;
+  const from = plan.materialBalance.supplied.map(({ material }) => material).join(", ");
+  return {
+    title: product.formula,
+    name: product.name === product.formula ? "" : product.name,
+    lines: [
+      ...contentOf(of, words),
+      `from ${from}`,
+      ...(upTo === undefined ? [] : [`do not warm above ${about(upTo, "°C", 3)}`]),
+      ...(deliquescent ? ["keep tightly closed: deliquescent"] : []),
+    ],
+  };
+}
+
+function massOrVolume(content: NonNullable<LabelOptions["content"]>): Quantity {
+  const q = quantity(content as Quantity);
+  return q.dimension === "volume" ? q : expectDimension(q, "mass", "content");
+}
+
+/** Of a substance by name or formula. */
+function ofSubstance(text: string, { content, strength }: LabelOptions, words: SheetWords): Texts {
+  const found = attempt(() => substance(text));
+  const title = found.ok ? pretty(found.value.formula) : pretty(text);
+  const name = found.ok ? (found.value.name ?? "") : "";
+  const amount = content === undefined ? [] : [handy(massOrVolume(content))];
+  return {
+    title,
+    name: name === title ? "" : name,
+    lines: [...(strength === undefined ? [] : [strength]), ...amount, words.notAssayed],
+  };
+}
+
+/** Signal word and statements in one sentence each. */
+function saidOf(one: SubstanceCautions, words: SheetWords): string {
+  if (one.status === "no entry" || one.status === "not read") return words.noEntry;
+  if (one.status === "not classified") return one.strength === undefined ? words.noClass : words.dilute;
+  return one.statements.map(({ paraphrase, code }) => `${paraphrase} (${code})`).join("; ");
+}
+
+/** The hazard part of a label, from what is known of what is in the bottle. */
+function hazardsOf({ substances, closing }: Cautions, words: SheetWords): Omit<Label, keyof Texts | "foot"> {
+  const seen = new Map(substances.flatMap(({ pictograms }) => pictograms.map((one) => [one.code, one.paraphrase])));
+  const danger = substances.some(({ signalWord }) => signalWord === "Danger");
+  const warning = substances.some(({ signalWord }) => signalWord === "Warning");
+  return {
+    signal: danger ? "DANGER" : warning ? "WARNING" : "",
+    pictograms: [...seen].map(([code, name]) => ({ code: code!, name: name! })),
+    said: [...new Set(substances.map((one) => saidOf(one, words)))],
+    careful: [...new Set(substances.flatMap((one) => (one.status === "no entry" ? [] : one.cautions)))].slice(0, 3),
+    closing,
+  };
+}
+
+/**
+ * A label for the bottle of what was made, or of any substance: formula with its water, mass, origin, assay, hazards.
+ *
+ * @param of - a run, a plan for a label written beforehand, or the name or formula of a substance
+ * @param options - `date`, `batch`, `owner` (lines to fill in where they are left out), `content` and `strength` of a substance,
+ *   `size` of a label in HTML, `format` as for `benchSheet`
+ * @returns the label as text in that format; HTML is a whole document of one label with its pictograms
+ * @throws {SheetError} `sheet.format`, `sheet.bad-option`, `sheet.unknown-option`, `sheet.subject`
+ * @category Sheet
+ * @example
+ * const plan = planPreparation({
+ *   equation: "CaCl2 + Na2CO3 -> CaCO3 + NaCl",
+ *   product: "CaCO3",
+ *   materials: [{ name: "de-icer", form: "CaCl2·2H2O" }, { name: "soda ash", form: "Na2CO3", excess: "5 %" }],
+ *   scale: { product: "20 g" },
+ * });
+ * bottleLabel(evaluateRun(plan, { dried: "19.0 g" }), { date: "1 May" }).split("\n")[0] // => "CaCO₃"
+ * bottleLabel("blue vitriol", { content: "250 g" }).split("\n")[0] // => "CuSO₄·5H₂O"
+ */
+export function bottleLabel(of: LabelSubject, options: LabelOptions = {}): string {
+  guard.fields(options, OPTIONS);
+  const { format = "text", size = "100 x 62 mm", date = LINE, batch = LINE, owner = LINE } = options;
+  formatGuard.choice(format, "format", FORMATS);
+  guard.choice(size, "size", SIZES);
+  for (const [argument, value] of Object.entries({ date, batch, owner })) guard.text(value, argument);
+  if (options.strength !== undefined) guard.text(options.strength, "strength");
+  const words = wordsInUse(options.words);
+  const foot = [`${words.date} ${date}`, `${words.batch} ${batch}`, owner];
+  const label: Label =
+    typeof of === "string"
+      ? {
+          ...ofSubstance(of, options, words),
+          ...hazardsOf(
+            cautions([options.strength === undefined ? of : { material: of, strength: options.strength }]),
+            words,
+          ),
+          foot,
+        }
+      : { ...ofProduct(made(of), words), ...hazardsOf(cautions([of.product.formula.normalize("NFKC")]), words), foot };
+  return format === "html" ? labelHTML(label, size, words.language) : labelText(label, format);
+}
+
+function made(of: Plan | Run): Plan | Run {
+  if (of?.kind === "plan" || of?.kind === "run") return of;
+  throw new SheetError("sheet.subject", "a label is made from a plan, a run, or the name or formula of a substance");
+}
+
+/**
+ * As `bottleLabel`, but gives the refusal back as data.
+ *
+ * @category Sheet
+ * @example
+ * tryBottleLabel({} as never).ok // => false
+ */
+export const tryBottleLabel = (of: LabelSubject, options: LabelOptions = {}): Result<string> =>
+  attempt(() => bottleLabel(of, options));

@@ -1,0 +1,93 @@
+// A label as it is printed: text and Markdown as a short document, HTML as one page of its own size.
+import { inMarkup, onOneLine } from "../../foundation/printed";
+import type { Block, SheetFormat } from "../document/blocks";
+import { render } from "../document/render";
+import { pictogram } from "../pictures/pictogram";
+import type { LabelSize } from "./bottle-label";
+
+/** What stands on a label. */
+export interface Label {
+  readonly title: string;
+  /** What it is called, where that is not the title. */
+  readonly name: string;
+  readonly lines: readonly string[];
+  readonly signal: "DANGER" | "WARNING" | "";
+  readonly pictograms: readonly { readonly code: string; readonly name: string }[];
+  readonly said: readonly string[];
+  readonly careful: readonly string[];
+  readonly closing: string;
+  readonly foot: readonly string[];
+}
+
+const WORDLESS = {
+  page: "A4",
+  standalone: false,
+  stylesheet: undefined,
+  language: "en",
+  steps: { done: "", action: "", note: "" },
+} as const;
+
+export function labelText(label: Label, format: Exclude<SheetFormat, "html">): string {
+  const { title, name, lines, signal, pictograms, said, careful, closing, foot } = label;
+  const hazards = said.map((text) => (signal === "" ? text : `${signal}: ${text}`));
+  const signs = pictograms.map(({ code }) => code).join(" ");
+  const blocks: Block[] = [
+    { kind: "title", text: title, lines: [], blanks: [] },
+    {
+      kind: "list",
+      items: [...(name === "" ? [] : [name]), ...lines, ...hazards, ...(signs === "" ? [] : [signs]), ...careful],
+    },
+    { kind: "paragraph", text: foot.join("   ") },
+    { kind: "paragraph", text: closing },
+  ];
+  return render(blocks, format, WORDLESS);
+}
+
+const SIZES: Readonly<Record<LabelSize, { readonly width: number; readonly height: number; readonly points: number }>> =
+  {
+    "100 x 62 mm": { width: 100, height: 62, points: 8.5 },
+    "60 x 30 mm": { width: 60, height: 30, points: 6 },
+  };
+
+const text = (words: string): string => inMarkup(onOneLine(words));
+
+export function labelHTML(label: Label, size: LabelSize, language: string): string {
+  const { width, height, points } = SIZES[size];
+  const { title, name, lines, signal, pictograms, said, careful, closing, foot } = label;
+  const small = size === "60 x 30 mm";
+  const signs = pictograms.map((one) => pictogram(one.code, one.name)).join("");
+  const body = [
+    `<h1>${text(title)}</h1>`,
+    name === "" ? "" : `<p class="name">${text(name)}</p>`,
+    `<div class="signs">${signs}</div>`,
+    signal === "" ? "" : `<p class="signal">${signal}</p>`,
+    ...said.map((one) => `<p>${text(one)}</p>`),
+    ...(small ? [] : careful.map((one) => `<p>${text(one)}</p>`)),
+    `<p>${lines
+      .slice(0, small ? 2 : undefined)
+      .map(text)
+      .join("; ")}</p>`,
+    `<p class="foot">${foot.map(text).join(" &nbsp; ")}</p>`,
+    small ? "" : `<p class="closing">${text(closing)}</p>`,
+  ];
+  return `<!doctype html>
+<html lang="${inMarkup(language)}">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${text(title)}</title>
+<style>@page{size:${width}mm ${height}mm;margin:0}body{margin:0}
+.bottle-label{box-sizing:border-box;width:${width}mm;min-height:${height}mm;padding:2mm;border:.5pt solid #000;font:${points}pt/1.15 "Liberation Sans",Arial,sans-serif;color:#000;background:#fff;overflow:hidden}
+.bottle-label h1{font-size:${small ? 10 : 15}pt;margin:0}
+.bottle-label p{margin:.4mm 0}
+.bottle-label .signs{float:right}
+.bottle-label .pictogram{width:${small ? 7 : 12}mm;height:${small ? 7 : 12}mm}
+.bottle-label .signal{font-weight:700;font-size:1.3em}
+.bottle-label .closing{font-size:.85em}</style>
+</head>
+<body>
+<main class="bottle-label">${body.filter((part) => part !== "").join("\n")}</main>
+</body>
+</html>
+`;
+}

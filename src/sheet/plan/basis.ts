@@ -1,0 +1,151 @@
+// The ground the sheet stands on: what was assumed, what else it could be, what it costs, what is not known, and sources.
+import type { MovedFigure } from "../../preparation";
+import { explain, type Quantity } from "../../quantity";
+import { cite } from "../../solubility/internal";
+import type { Block, Picture } from "../document/blocks";
+import { about, handy, pretty, sentence, withUncertainty } from "../figures";
+import { bars } from "../pictures/charts";
+import { filled, type SheetWords } from "../words";
+import type { OnPaper } from "./context";
+
+function checkBlocks({ plan, words }: OnPaper): Block[] {
+  // The test for complete precipitation is a step of its own.
+  const items = plan.checks.filter(({ text }) => text !== plan.completeness?.test).map(({ text }) => sentence(text));
+  return items.length === 0
+    ? []
+    : [
+        { kind: "heading", text: words.checks },
+        { kind: "list", items },
+      ];
+}
+
+function yieldBlocks({ plan, words }: OnPaper): Block[] {
+  const rows = plan.candidates.map(({ formula, theoreticalYield, wanted }) => [
+    formula,
+    withUncertainty(theoreticalYield),
+    wanted ? words.wanted : "",
+  ]);
+  const beside = plan.byProducts
+    .filter(({ where }) => where === "with the product")
+    .map(
+      ({ mass, formula }) =>
+        ({ kind: "paragraph", text: filled(words.withIt, { mass: handy(mass), formula }) }) as const,
+    );
+  const where = plan.isolation.how === "residue" ? words.inCrucible : words.onFilters;
+  return [
+    { kind: "heading", text: words.yield },
+    { kind: "table", head: [words.ifProductIs, words.at100, ""], rows, figures: [1] },
+    ...beside,
+    { kind: "paragraph", text: filled(words.mayStay, { share: about(plan.handlingLoss, "%", 2), where }) },
+  ];
+}
+
+function costBlocks({ plan, words }: OnPaper): Block[] {
+  const { cost } = plan;
+  const money = (q: Quantity): string => q.format({ decimals: 2, uncertainty: "none" });
+  const rows = cost.lines.map((line) => [line.material, money(line.cost), money(line.unused)]);
+  const total =
+    cost.total === undefined
+      ? filled(words.costUnknown, { missing: cost.missing.join("; ") })
+      : filled(words.costLine, {
+          total: money(cost.total),
+          perGram: about(cost.perGram!),
+          perMole: about(cost.perMole!),
+        });
+  return [
+    { kind: "heading", text: words.cost },
+    ...(rows.length === 0
+      ? []
+      : [{ kind: "table", head: [words.material, words.used, words.ofExcess], rows, figures: [1, 2] } as const]),
+    { kind: "paragraph", text: total },
+  ];
+}
+
+function assumptionBlocks({ plan, words }: OnPaper): Block[] {
+  const rows = plan.assumptions.map(({ value, what, citation }) => [value.replace(" /h", " per hour"), what, citation]);
+  return [
+    { kind: "heading", text: words.assumptions },
+    { kind: "table", head: [words.value, words.reason, words.source], rows },
+  ];
+}
+
+/** Figures that were other ones when the plan or run was saved. */
+export function movedBlocks(moved: readonly MovedFigure[], words: SheetWords): Block[] {
+  if (moved.length === 0) return [];
+  const items = moved.map(
+    ({ what, was, now }) => `${what}: ${was ?? "not given"} then, ${now ?? "no longer given"} now.`,
+  );
+  return [
+    { kind: "heading", text: words.moved },
+    { kind: "list", items },
+  ];
+}
+
+/** The published ground the sheet stands on, each source once. */
+function sourceBlocks({ plan, words }: OnPaper): Block[] {
+  const dissolving = plan.feeds.flatMap((feed) => (feed.how === "dissolve" ? [feed.dissolving.solubility] : []));
+  const liquor = (plan.liquor.check?.substances ?? []).map((one) => one.solubility);
+  const product = plan.isolation.how === "crystallise" ? [plan.isolation.solubility] : [];
+  const solubilities = [...dissolving, ...liquor, ...product].flatMap((one) =>
+    one === undefined ? [] : [`solubility of ${pretty(one.formula)}: ${cite(one.source)}`],
+  );
+  const cautions = plan.cautions.substances.flatMap(({ citation }) =>
+    citation === undefined ? [] : [`cautions: ${citation.replace(/, index \S+$/, "")}`],
+  );
+  const weights = explain(plan.product.theoreticalYield).sources.map((text) => `atomic weights: ${text}`);
+  return [
+    { kind: "heading", text: words.sources },
+    { kind: "list", items: [...new Set([...weights, ...solubilities, ...cautions])] },
+  ];
+}
+
+/** Gas of a portion against the free space, and what each wash leaves. */
+function picturesOf({ plan, words }: OnPaper): Picture[] {
+  const pictures: Picture[] = [];
+  const { additionRate, washing } = plan;
+  if (additionRate !== undefined) {
+    const { gasPerPortion, headspace } = additionRate;
+    const bar = (label: string, volume: Quantity) => ({
+      label,
+      value: volume.in("L").toNumber(),
+      shown: handy(volume, 2),
+    });
+    pictures.push({
+      svg: bars(words.perPortion, [bar(words.gas, gasPerPortion), bar(words.space, headspace)]),
+      text: words.perPortion,
+    });
+  }
+  if (washing !== undefined && "plan" in washing && washing.plan.washes > 0) {
+    const { residueUnwashed, residueAfter, target } = washing.plan;
+    const left = [residueUnwashed, ...residueAfter.slice(0, 6)].map((mass, i) => ({
+      label: String(i),
+      value: mass.in("g").toNumber(),
+      shown: about(mass, "g", 2),
+    }));
+    pictures.push({
+      svg: bars(words.solids, left, { label: "≤", value: target.in("g").toNumber(), shown: about(target, "g", 2) }),
+      text: words.solids,
+    });
+  }
+  return pictures;
+}
+
+export function basisBlocks(on: OnPaper): Block[] {
+  const { plan, words } = on;
+  const pictures = picturesOf(on);
+  return [
+    ...checkBlocks(on),
+    ...yieldBlocks(on),
+    ...(pictures.length === 0 ? [] : [{ kind: "pictures", pictures } as const]),
+    ...costBlocks(on),
+    ...assumptionBlocks(on),
+    ...movedBlocks(plan.moved, words),
+    ...(plan.unknown.length === 0
+      ? []
+      : ([
+          { kind: "heading", text: words.missing },
+          { kind: "list", items: plan.unknown },
+        ] as const)),
+    ...sourceBlocks(on),
+  ];
+}

@@ -1,0 +1,31 @@
+// The sheet of a plan: two pages for the bench, and a page with the ground it stands on.
+import type { Plan } from "../../preparation";
+import type { Block } from "../document/blocks";
+import type { SheetWords } from "../words";
+import { basisBlocks } from "./basis";
+import { hazardBlocks } from "./hazards";
+import { stripBlock, titleBlock } from "./head";
+import { recordBlocks, wasteBlocks } from "./record";
+import { readyBlocks, weighingBlocks } from "./weighing";
+import { workBlocks } from "./work";
+
+/** Parts of a sheet. */
+export type SheetPart = "bench" | "basis";
+
+export function planBlocks(plan: Plan, parts: readonly SheetPart[], words: SheetWords): Block[] {
+  const on = { plan, words };
+  const bench = parts.includes("bench")
+    ? [
+        stripBlock(on),
+        ...hazardBlocks(on),
+        ...readyBlocks(on),
+        ...weighingBlocks(on),
+        ...workBlocks(on),
+        ...recordBlocks(on),
+        ...wasteBlocks(on),
+      ]
+    : [];
+  const basis = parts.includes("basis") ? basisBlocks(on) : [];
+  const between: Block[] = bench.length > 0 && basis.length > 0 ? [{ kind: "page" }] : [];
+  return [titleBlock(on), ...bench, ...between, ...basis];
+}
