@@ -2,7 +2,9 @@
 // part of it with vinegar. Run it with `npm run demo`; `npm run demo -- FOLDER` also writes the sheets and labels as HTML there.
 //
 // INVENTED: the studio, the packs, the prices, the assays and every weighing. Computed: all chemistry.
-import { benchSheet, evaluateRun, explain, planPreparation, type ShelfMaterial } from "preparative";
+import { mkdirSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { benchSheet, bottleLabel, evaluateRun, explain, planPreparation, type ShelfMaterial } from "preparative";
 
 // The pack says "zinc sulfate" and no more. Change one line to change what is in it:
 const mossKiller: ShelfMaterial = {
