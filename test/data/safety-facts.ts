@@ -41,7 +41,7 @@ const classified = (
   formula: string,
   signal: "Danger" | "Warning" | "none",
   codes: string,
-  ground = CLP,
+  ground: Ground = CLP,
 ): SafetyFact => ({
   fact: `${formula}: ${signal}, ${codes}`,
   ground,
@@ -57,7 +57,7 @@ const classified = (
 });
 
 /** Statements that must not be there: a harmless form, or a class of something else. */
-const free = (formula: string, codes: string, ground = CLP): SafetyFact => ({
+const free = (formula: string, codes: string, ground: Ground = CLP): SafetyFact => ({
   fact: `${formula}: not ${codes}`,
   ground,
   broken: () => {
@@ -68,7 +68,7 @@ const free = (formula: string, codes: string, ground = CLP): SafetyFact => ({
 });
 
 /** A reminder or a way of disposal, by a word of it. */
-const reminds = (formula: string, word: RegExp, ground = PRACTICE): SafetyFact => ({
+const reminds = (formula: string, word: RegExp, ground: Ground = PRACTICE): SafetyFact => ({
   fact: `${formula}: reminds of ${word.source}`,
   ground,
   broken: () => {
@@ -78,7 +78,7 @@ const reminds = (formula: string, word: RegExp, ground = PRACTICE): SafetyFact =
 });
 
 /** A statement applies from a mass fraction on, and up to another; a hundredth of a percent outside it does not. */
-const between = (formula: string, code: string, from: number, below?: number, ground = CLP): SafetyFact => ({
+const between = (formula: string, code: string, from: number, below?: number, ground: Ground = CLP): SafetyFact => ({
   fact: `${formula} in water: ${code} from ${from} %${below === undefined ? "" : ` to under ${below} %`}`,
   ground,
   broken: () => {
@@ -101,7 +101,7 @@ const materialsOf = (text: string): (string | MaterialOfStrength)[] =>
  * Materials that must not meet (`forbid`), or only with care (`warn`); what forms, as a formula, or the code of the rule.
  * `H2SO4 @ 96` is of 96 % by mass.
  */
-const apart = (text: string, severity: "forbid" | "warn", what: string, ground = LISTS): SafetyFact => ({
+const apart = (text: string, severity: "forbid" | "warn", what: string, ground: Ground = LISTS): SafetyFact => ({
   fact: `${text}: ${severity}, ${what}`,
   ground,
   broken: () => {
@@ -112,7 +112,7 @@ const apart = (text: string, severity: "forbid" | "warn", what: string, ground =
 });
 
 /** Materials that may meet. */
-const together = (text: string, ground = PRACTICE): SafetyFact => ({
+const together = (text: string, ground: Ground = PRACTICE): SafetyFact => ({
   fact: `${text}: nothing forbidden`,
   ground,
   broken: () => {
@@ -134,7 +134,11 @@ const notIn = (formula: string, circumstance: "closed vessel" | "kitchen"): Safe
 });
 
 /** A product that is never planned, or only where it is acknowledged. */
-const never = (formula: string, code: "explosive" | "deadly-gas" | "poison-gas", ground = SHEETS): SafetyFact => ({
+const never = (
+  formula: string,
+  code: "explosive" | "deadly-gas" | "poison-gas",
+  ground: Ground = SHEETS,
+): SafetyFact => ({
   fact: `${formula}: ${code}`,
   ground,
   broken: () => {
