@@ -245,7 +245,6 @@ const BLUE = request("NaOH + CuSO4 -> Cu(OH)2 + Na2SO4", "Cu(OH)2", "NaOH x 2 + 
 const AMMINE = request("CuSO4·5H2O + 4 NH3 -> [Cu(NH3)4]SO4·H2O + 4 H2O", "[Cu(NH3)4]SO4·H2O", "CuSO4·5H2O + NH3 @ 25");
 const LIME = request("CaCO3 -> CaO + CO2", "CaO", "CaCO3");
 const BURNT = request("Cu(NO3)2·3H2O -> CuO + NO2 + O2 + H2O", "CuO", "Cu(NO3)2·3H2O", { acknowledge: ["poison-gas"] });
-const GREEN = request("CuO + H2SO4 + 4 H2O -> CuSO4·5H2O", "CuSO4·5H2O", "CuO + H2SO4 @ 20");
 const MALACHITE = request(
   "2 CuSO4 + 2 Na2CO3 + H2O -> Cu2(OH)2CO3 + 2 Na2SO4 + CO2",
   "Cu2(OH)2CO3",
