@@ -9,3 +9,4 @@ export type { LabelOptions, LabelSize, LabelSubject } from "./label/bottle-label
 export { bottleLabel, tryBottleLabel } from "./label/bottle-label";
 export type { SheetPart } from "./plan/plan";
 export type { SheetWords } from "./words";
+export { sheetWordsEnglish } from "./words";

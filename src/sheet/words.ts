@@ -1,8 +1,15 @@
 // Every fixed word of a sheet, so that a translation is one object. What a sheet says of its own matter (steps, cautions,
 // findings) comes with the plan.
 
-/** The fixed words of sheets and labels. `{…}` stands for a figure or name that is put in. */
-export const ENGLISH = {
+/**
+ * The fixed words of sheets and labels in English: what a translation starts from. `{…}` stands for a figure or name that
+ * is put in. Frozen.
+ *
+ * @example
+ * import { sheetWordsEnglish } from "preparative/sheet";
+ * sheetWordsEnglish.batch; // => "Batch"
+ */
+export const sheetWordsEnglish = Object.freeze({
   language: "en",
   batch: "Batch",
   date: "Date",
@@ -135,13 +142,13 @@ export const ENGLISH = {
   notWeighed: "no dry mass is recorded yet",
   solids: "Salts left after each wash",
   perPortion: "Gas of one portion against the free space",
-} as const;
+} as const);
 
 /** The fixed words of sheets and labels in one language. */
-export type SheetWords = { readonly [Key in keyof typeof ENGLISH]: string };
+export type SheetWords = { readonly [Key in keyof typeof sheetWordsEnglish]: string };
 
 /** Keys of the words, for checking a translation. */
-export const WORD_KEYS = Object.keys(ENGLISH) as readonly (keyof SheetWords)[];
+export const WORD_KEYS = Object.keys(sheetWordsEnglish) as readonly (keyof SheetWords)[];
 
 /** A phrase with its places filled in. */
 export const filled = (phrase: string, places: Readonly<Record<string, string>>): string =>

@@ -1,7 +1,7 @@
 // What a caller may ask of paper: parts, pages, a fragment, rules of its own, another language; chains, runs and labels.
 import { benchSheet, bottleLabel, evaluateRun, planPreparation, planSequence, type SheetWords } from "preparative";
 import { describe, expect, it } from "vitest";
-import { ENGLISH, WORD_KEYS } from "../../src/sheet/words";
+import { sheetWordsEnglish, WORD_KEYS } from "../../src/sheet/words";
 
 const plan = planPreparation({
   equation: "CaCl2 + Na2CO3 -> CaCO3 + NaCl",
@@ -62,7 +62,7 @@ describe("words", () => {
     const turned = Object.fromEntries(
       WORD_KEYS.map((key) => [
         key,
-        ENGLISH[key].replace(/[A-Za-z]+(?![^{]*\})/g, (word) => [...word].reverse().join("").toLowerCase()),
+        sheetWordsEnglish[key].replace(/[A-Za-z]+(?![^{]*\})/g, (word) => [...word].reverse().join("").toLowerCase()),
       ]),
     ) as SheetWords;
     const text = benchSheet(plan, { words: turned });
@@ -77,7 +77,7 @@ describe("words", () => {
       "sources",
     ] as const) {
       expect(text).toContain(`\n${turned[key]}\n`);
-      expect(text).not.toContain(`\n${ENGLISH[key]}\n`);
+      expect(text).not.toContain(`\n${sheetWordsEnglish[key]}\n`);
     }
   });
 
