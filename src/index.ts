@@ -3,6 +3,7 @@ export * from "./amount";
 export * from "./aqueous";
 export * from "./element";
 export * from "./equation";
+export { explain } from "./explain";
 export * from "./formula";
 export * from "./foundation";
 export * from "./hydrate";

@@ -1,5 +1,7 @@
 // Errors of the equation layer.
-import { errorClass } from "../foundation/error";
+import type { FormulaErrorCode } from "../formula";
+import { type ErrorWithCode, errorClass } from "../foundation/error";
+import type { ImpossibleDetails, UnderdeterminedDetails, WrongCoefficientsDetails } from "./error-details";
 
 /** Codes of everything that can be refused in the equation layer. */
 export type EquationErrorCode =
@@ -43,3 +45,22 @@ export type EquationErrorCode =
  * outcome.ok ? "" : outcome.error.code // => "equation.underdetermined"
  */
 export class EquationError extends /* @__PURE__ */ errorClass<EquationErrorCode>("EquationError") {}
+
+/** What the details of an equation's error hold, by code. */
+export interface EquationErrorDetails {
+  readonly "equation.impossible": ImpossibleDetails;
+  readonly "equation.underdetermined": UnderdeterminedDetails;
+  readonly "equation.wrong-coefficients": WrongCoefficientsDetails;
+}
+
+/**
+ * Why an equation was refused: by its own layer or for a formula in it. Comparing `code` tells what `details` hold.
+ *
+ * @category Errors
+ * @example
+ * const outcome = tryBalance("C + O2 -> CO + CO2");
+ * if (!outcome.ok && outcome.error.code === "equation.underdetermined") {
+ *   outcome.error.details.elementary // => ["2 C + O2 -> 2 CO", "C + O2 -> CO2"]
+ * }
+ */
+export type EquationRefusal = ErrorWithCode<EquationErrorCode | FormulaErrorCode, EquationErrorDetails>;

@@ -31,6 +31,9 @@ export interface ErrorRecord {
   readonly details: ErrorDetails;
 }
 
+/** Codes of what is open until the text goes on, wherever they point. */
+const UNFINISHED: ReadonlySet<string> = /* @__PURE__ */ new Set(["formula.unclosed-bracket", "equation.no-arrow"]);
+
 /** Longest stretch of the input that a caret line quotes. */
 const CARET_WIDTH = 76;
 
@@ -89,6 +92,21 @@ export class PreparativeError extends Error {
   readonly position: number | undefined;
   readonly hint: string | undefined;
   readonly details: ErrorDetails;
+
+  /** What is wrong in one line, without the quoted text and the hint that `message` adds. */
+  get problem(): string {
+    return this.message.split("\n", 1)[0]!;
+  }
+
+  /**
+   * Was the text refused for ending too early? More typing may mend it: a form that reads while somebody types waits
+   * before it complains.
+   */
+  get incomplete(): boolean {
+    const { code, input, position } = this;
+    if (input === undefined || position === undefined) return false;
+    return position >= input.trimEnd().length || UNFINISHED.has(code);
+  }
 
   constructor(code: string, problem: string, place: ErrorPlace = {}) {
     const { input, position, hint, details = {} } = place;
@@ -165,7 +183,7 @@ export class SourceError extends /* @__PURE__ */ errorClass<SourceErrorCode>("So
 export function relocated(error: PreparativeError, input: string, by: number): PreparativeError {
   const Same = error.constructor as new (code: string, problem: string, place: ErrorPlace) => PreparativeError;
   const { code, position = 0, hint, details } = error;
-  return new Same(code, error.message.split("\n", 1)[0]!, { input, position: position + by, hint, details });
+  return new Same(code, error.problem, { input, position: position + by, hint, details });
 }
 
 /**
@@ -179,10 +197,25 @@ export function isPreparativeError(value: unknown): value is PreparativeError {
   return typeof value === "object" && value !== null && (value as { [BRAND]?: true })[BRAND] === true;
 }
 
-/** What a `try…` function returns: the value, or the error that the plain function would have thrown. */
-export type Result<T> =
+/**
+ * An error with one of the `Codes`; comparing its `code` tells what its `details` hold, where `Details` names them.
+ *
+ * @category Errors
+ */
+export type ErrorWithCode<Codes extends string, Details extends object = Readonly<Record<never, never>>> = {
+  [Code in Codes]: PreparativeError & {
+    readonly code: Code;
+    readonly details: Code extends keyof Details ? Details[Code] : ErrorDetails;
+  };
+}[Codes];
+
+/**
+ * What a `try…` function returns: the value, or the error that the plain function would have thrown. `E` says which codes
+ * it can carry.
+ */
+export type Result<T, E extends PreparativeError = PreparativeError> =
   | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly error: PreparativeError };
+  | { readonly ok: false; readonly error: E };
 
 /**
  * Run anything of the library and get the outcome as data: the value, or the error it refused with. Errors that are not
@@ -196,11 +229,11 @@ export type Result<T> =
  * const outcome = attempt(() => molarMass("Tc2O7"));
  * outcome.ok ? "" : outcome.error.code // => "element.no-atomic-weight"
  */
-export function attempt<T>(run: () => T): Result<T> {
+export function attempt<T, E extends PreparativeError = PreparativeError>(run: () => T): Result<T, E> {
   try {
     return { ok: true, value: run() };
   } catch (error) {
-    if (isPreparativeError(error)) return { ok: false, error };
+    if (isPreparativeError(error)) return { ok: false, error: error as E };
     throw error;
   }
 }

@@ -6,7 +6,11 @@ import { describe, expect, it } from "vitest";
 
 const page = fileURLToPath(new URL("../../docs/guide/sources.md", import.meta.url));
 
-const INTRODUCTION = `# Sources: where does a figure come from?
+const INTRODUCTION = `---
+title: "Sources: where does a figure come from?"
+---
+
+# Sources: where does a figure come from?
 
 Every row of every table names its source by a key, and \`cite(key)\` prints the line that stands under a working. This is
 the whole list, lowest layer first. The last column says how the figures reached the tables where they were not read in the

@@ -3,6 +3,7 @@ import {
   type BalancedEquation,
   balance,
   type EquationError,
+  type ImpossibleDetails,
   oxidationStates,
   reactionSpace,
   tryBalance,
@@ -22,8 +23,18 @@ test("balanced equations have the fixed shape", () => {
 test("the outcome of a try function narrows", () => {
   const outcome = tryBalance("H2 + O2 -> H2O");
   if (outcome.ok) expectTypeOf(outcome.value).toEqualTypeOf<BalancedEquation>();
-  else expectTypeOf(outcome.error).toEqualTypeOf<PreparativeError>();
+  else expectTypeOf(outcome.error).toExtend<PreparativeError>();
   expectTypeOf<EquationError>().toExtend<PreparativeError>();
+});
+
+test("the code of a refusal tells its details", () => {
+  const outcome = tryBalance("C + O2 -> CO + CO2");
+  if (outcome.ok) return;
+  if (outcome.error.code === "equation.impossible") {
+    expectTypeOf(outcome.error.details).toExtend<ImpossibleDetails>();
+  }
+  // @ts-expect-error a code that does not exist
+  expectTypeOf(outcome.error.code === "equation.underdetermind").toBeBoolean();
 });
 
 test("a condition names two species", () => {

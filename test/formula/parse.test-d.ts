@@ -32,7 +32,7 @@ describe("types of the formula room", () => {
   it("narrows the outcome of a try", () => {
     const outcome = tryParseFormula("H2O");
     if (outcome.ok) expectTypeOf(outcome.value).toEqualTypeOf<Formula>();
-    else expectTypeOf(outcome.error).toEqualTypeOf<PreparativeError>();
+    else expectTypeOf(outcome.error).toExtend<PreparativeError>();
   });
 
   it("cannot be changed", () => {

@@ -4,7 +4,7 @@ import type { Fields } from "../../foundation/argument";
 import { attempt, type Result } from "../../foundation/error";
 import { wholeNumbers } from "../../foundation/rational";
 import { Equation, givenOrOne } from "../equation";
-import { EquationError } from "../error";
+import { EquationError, type EquationRefusal } from "../error";
 import { isInNullspace, nullspaceInBigInts, primitive } from "../kernel/bareiss";
 import type { IntegerVector } from "../kernel/nullspace";
 import { EQUATION, type EquationOptions, NO_OPTIONS, needOptions } from "../options";
@@ -82,7 +82,7 @@ export function balancedBy(input: EquationInput | BalancedEquation, options: Bal
 export function tryBalance(
   input: EquationInput | BalancedEquation,
   options?: BalanceOptions,
-): Result<BalancedEquation> {
+): Result<BalancedEquation, EquationRefusal> {
   return attempt(() => balance(input, options));
 }
 

@@ -3,35 +3,15 @@
 
 import { Equation } from "../equation";
 import { EquationError } from "../error";
+import type { ImpossibleDetails, UnderdeterminedDetails, WrongCoefficientsDetails } from "../error-details";
 import type { IntegerVector } from "../kernel/nullspace";
 import { takingPart } from "../kernel/support";
 import { DEFAULT_REACTION_LIMIT, MAX_SPECIES_EXPLAINED } from "../read/limits";
 import { type BalancedEquation, balanceName } from "./balanced";
 import { imbalanceOf } from "./imbalance";
-import { balancedText, type Mending, mendings, withDigitsAsCharges } from "./mend";
+import { balancedText, mendings, withDigitsAsCharges } from "./mend";
 import { elementaryReaction, raysOf } from "./space";
 import { CHARGE, exactSystem, solutionsOf } from "./system";
-
-/** What stands behind `equation.impossible`. */
-export interface ImpossibleDetails {
-  readonly equation: string;
-  /** Dimension of the solutions when signs are free. */
-  readonly dimension: number;
-  /** Elements found among the reactants only or the products only. */
-  readonly elementsOnOneSideOnly: readonly string[];
-  /** Elements, or `charge`, whose balance alone keeps all species from taking part together. */
-  readonly balancesThatBlock: readonly string[];
-  /** Species that every non-negative solution leaves out, where there is such a solution. */
-  readonly forcedZero: readonly string[];
-  /** Species that would have to stand on the other side. */
-  readonly onTheWrongSide: readonly string[];
-  /** The balanced equation after moving them. */
-  readonly moved?: string;
-  /** The balanced equation that is left without the species forced to zero. */
-  readonly withoutForcedZero?: string;
-  /** What could be added so that it balances. */
-  readonly mending: readonly Mending[];
-}
 
 const range = (length: number) => [...Array(length).keys()];
 
@@ -94,7 +74,7 @@ export function underdetermined(equation: Equation): EquationError {
         dimension: vectors.length,
         elementary: texts,
         ...(spectators.length > 0 && { spectators }),
-      },
+      } satisfies UnderdeterminedDetails,
       hint:
         spectators.length > 0
           ? `${[...new Set(spectators)].join(", ")} on both sides; take spectators out with { spectators: "cancel" }, or write the coefficients into the equation, which then decide`
@@ -126,7 +106,7 @@ export function wrongCoefficients(
         equation: String(equation),
         imbalance: Object.fromEntries(Object.entries(imbalance).map(([name, value]) => [name, value.toFraction()])),
         ...(right !== undefined && { balanced: right }),
-      },
+      } satisfies WrongCoefficientsDetails,
       hint:
         withDigitsAsCharges(equation) ??
         (right === undefined

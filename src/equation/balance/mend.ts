@@ -1,8 +1,10 @@
 // What would mend an equation that cannot be balanced: water, its ions, oxygen, carbon dioxide or electrons, on whichever
 // side they fit.
+
 import { type Formula, parseFormula } from "../../formula";
 import { hasDigitsBeforeSign } from "../../formula/internal";
 import { Equation } from "../equation";
+import type { Mending } from "../error-details";
 import { printEquation } from "../print";
 import { withDigitsAsCharge } from "../read/parse";
 import { BalancedEquation } from "./balanced";
@@ -17,12 +19,6 @@ const PAIRS: readonly (readonly [string, string])[] = [
   ["H2O", "O2"],
   ["CO2", "O2"],
 ];
-
-/** One way to mend an equation: what to add, and the equation that balances then. */
-export interface Mending {
-  readonly add: readonly string[];
-  readonly equation: string;
-}
 
 const range = (length: number) => [...Array(length).keys()];
 

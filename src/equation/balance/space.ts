@@ -4,7 +4,7 @@ import type { Fields } from "../../foundation/argument";
 import { attempt, type Result } from "../../foundation/error";
 import { withPlainJSON } from "../../foundation/plain-json";
 import { Equation } from "../equation";
-import { EquationError } from "../error";
+import { EquationError, type EquationRefusal } from "../error";
 import { type IntegerVector, toBigInts } from "../kernel/nullspace";
 import { extremeRays } from "../kernel/rays";
 import { EQUATION, type EquationOptions, needOptions } from "../options";
@@ -80,7 +80,7 @@ export function reactionSpace(input: EquationInput | BalancedEquation, options: 
 export function tryReactionSpace(
   input: EquationInput | BalancedEquation,
   options: SpaceOptions = {},
-): Result<ReactionSpace> {
+): Result<ReactionSpace, EquationRefusal> {
   return attempt(() => reactionSpace(input, options));
 }
 

@@ -7,7 +7,7 @@ import { attempt, isPreparativeError, type Result, relocated } from "../../found
 import { inLowestTerms, ONE, type Rational, wholeNumbers } from "../../foundation/rational";
 import { exactSystem } from "../balance/system";
 import { Equation } from "../equation";
-import { EquationError } from "../error";
+import { EquationError, type EquationRefusal } from "../error";
 import { isInNullspace } from "../kernel/bareiss";
 import { EQUATION, type EquationOptions, guard, NO_OPTIONS, needOptions } from "../options";
 import { readCoefficient, skipBlank, startsWithNumber } from "./coefficient";
@@ -70,7 +70,7 @@ export function readEquation(input: EquationInput, options: EquationOptions): Eq
  * @example
  * tryParseEquation("H2 + O2").ok // => false
  */
-export function tryParseEquation(input: EquationInput, options?: EquationOptions): Result<Equation> {
+export function tryParseEquation(input: EquationInput, options?: EquationOptions): Result<Equation, EquationRefusal> {
   return attempt(() => parseEquation(input, options));
 }
 

@@ -5,6 +5,7 @@ import { type Formula, parseFormula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { bigGcd } from "../../foundation/gcd";
 import { withPlainJSON } from "../../foundation/plain-json";
+import { printsItself } from "../../foundation/prints-itself";
 import { BalancedEquation } from "../balance/balanced";
 import { solutionsOf } from "../balance/system";
 import { Equation } from "../equation";
@@ -43,6 +44,8 @@ export interface HalfReactions {
   /** What the halves alone leave open: H+ supplied or consumed by weak acids and bases, without electrons. */
   readonly acidBase?: BalancedEquation;
   readonly medium: Medium;
+  /** The halves and their sum, a line each. */
+  toString(): string;
 }
 
 /** The equation that signed amounts stand for. */
@@ -88,6 +91,7 @@ function grouped(transitions: readonly Transition[]): Transition[][] {
  * const halves = halfReactions("MnO4- + Fe^2+ -> Mn^2+ + Fe^3+", { medium: "acid" });
  * halves.reduction.toString() // => "MnO4- + 8 H+ + 5 e- -> Mn^2+ + 4 H2O"
  * halves.oxidation.toString() // => "Fe^2+ -> Fe^3+ + e-"
+ * String(halves).split("\n")[0] // => "oxidation, taken 5 times: Fe^2+ -> Fe^3+ + e-"
  * halves.overall.toString() // => "MnO4- + 8 H+ + 5 Fe^2+ -> Mn^2+ + 4 H2O + 5 Fe^3+"
  */
 export function halfReactions(
@@ -168,7 +172,7 @@ function halvesOf(sides: Sides, medium: Medium, arrow: Equation["arrow"]): HalfR
   const halves = sums.map((sum) => equationOf(sum, arrow));
   let common = 0n;
   for (const { amount } of overall.values()) common = bigGcd(common, amount);
-  return withPlainJSON({
+  const answer = {
     oxidation: halves[0]!,
     reduction: halves[up.length]!,
     oxidations: halves.slice(0, up.length),
@@ -178,7 +182,19 @@ function halvesOf(sides: Sides, medium: Medium, arrow: Equation["arrow"]): HalfR
     overall: equationOf(overall, arrow),
     ...(whole === undefined ? {} : { acidBase: equationOf(whole.rest, arrow) }),
     medium,
-  });
+  };
+  return withPlainJSON(printsItself(answer, printed));
+}
+
+function printed({ oxidations, reductions, multipliers, acidBase, overall }: Omit<HalfReactions, "toString">): string {
+  const line = (kind: string) => (half: BalancedEquation, at: number) =>
+    `${kind}, taken ${multipliers[at]} times: ${half}`;
+  return [
+    ...oxidations.map(line("oxidation")),
+    ...reductions.map((half, at) => line("reduction")(half, oxidations.length + at)),
+    ...(acidBase === undefined ? [] : [`acid and base: ${acidBase}`]),
+    `sum: ${overall}`,
+  ].join("\n");
 }
 
 function leastMultipliers(given: bigint, taken: bigint): bigint[] {

@@ -1,10 +1,10 @@
 // Molar mass: the value is summed exactly in integers; its graph (one shared constant per element, so that correlations
 // are right) is only made when somebody asks for the working or the uncertainty.
 
-import { atomicWeight, ElementError, type WeightConvention } from "../../element";
+import { atomicWeight, ElementError, type ElementErrorCode, type WeightConvention } from "../../element";
 import { ELEMENT_COUNT, elementOf, mostAbundant, nuclideMass, symbolAt, weightConstant } from "../../element/internal";
-import { attempt, type Result } from "../../foundation/error";
-import { type Naming, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { attempt, type ErrorWithCode, type Result } from "../../foundation/error";
+import { type Naming, type Quantity, type QuantityErrorCode, type QuantityLike, quantity } from "../../quantity";
 import {
   add,
   Combination,
@@ -18,6 +18,7 @@ import {
 } from "../../quantity/internal";
 import { needMassOptions, needMonoisotopicOptions } from "../argument";
 import { cite } from "../data/sources";
+import type { FormulaErrorCode } from "../error";
 import { asFormula, Formula, parseFormula } from "../formula";
 
 /** How a molar mass is to be taken. */
@@ -159,7 +160,10 @@ export function molarMass(formula: string | Formula, options: MolarMassOptions =
  * @example
  * tryMolarMass("Tc2O7").ok // => false
  */
-export function tryMolarMass(formula: string | Formula, options?: MolarMassOptions): Result<Quantity> {
+export function tryMolarMass(
+  formula: string | Formula,
+  options?: MolarMassOptions,
+): Result<Quantity, ErrorWithCode<FormulaErrorCode | ElementErrorCode | QuantityErrorCode>> {
   return attempt(() => molarMass(formula, options));
 }
 

@@ -18,7 +18,12 @@ const NAMING = {
   assumption: true,
 } as const satisfies Fields<Naming>;
 
-const INPUT_NAMING = { ...NAMING, distribution: true, degreesOfFreedom: true } as const satisfies Fields<InputNaming>;
+const INPUT_NAMING = {
+  ...NAMING,
+  distribution: true,
+  degreesOfFreedom: true,
+  decimalSign: true,
+} as const satisfies Fields<InputNaming>;
 
 /** @internal The ways a half-width can spread. */
 export const DISTRIBUTIONS = ["normal", "rectangular", "triangular"] as const;
@@ -40,7 +45,8 @@ export function needNaming(naming: unknown): void {
 export function needInputNaming(naming: unknown): void {
   guard.fields(naming, INPUT_NAMING);
   needWords(naming as Naming);
-  const { distribution } = naming as InputNaming;
+  const { distribution, decimalSign } = naming as InputNaming;
+  if (decimalSign !== undefined) guard.choice(decimalSign, "decimalSign", [".", ","]);
   if (distribution !== undefined) guard.choice(distribution, "distribution", DISTRIBUTIONS);
 }
 

@@ -1,9 +1,10 @@
 // The value of the library: a magnitude with a unit, exact inside, that remembers what it was made from. Immutable and
 // branded by a symbol of the global registry, so that values of two loaded copies still understand each other.
 import { type Fields, kindOf } from "../../foundation/argument";
-import { attempt, type Result, shownValue } from "../../foundation/error";
+import { attempt, type ErrorWithCode, type Result, shownValue } from "../../foundation/error";
 import { INSPECT, shownAs } from "../../foundation/shown";
-import { QuantityError } from "../error";
+import { QuantityError, type QuantityErrorCode } from "../error";
+import { withDecimalComma } from "../text/decimal-sign";
 import { formatQuantity } from "../text/format";
 import type { FormatOptions } from "../text/format-options";
 import { hintFor, withArticle, withUnits } from "../text/meant";
@@ -430,7 +431,8 @@ function fromMeasured(m: Measured, naming: InputNaming): Quantity {
  * Read a quantity: text such as `"48.20 g"`, `"12.5(2) g"`, `"25 °C"`, a `Quantity`, or a value with its unit apart.
  *
  * @param like - text, quantity or `{ value, unit, standardUncertainty? }`
- * @param naming - symbol, label, source and distribution of the input, kept for `explain` and the budget
+ * @param naming - symbol, label, source and distribution of the input, kept for `explain` and the budget; the decimal
+ *   sign of the text
  * @returns an immutable quantity; text that states an uncertainty gives one that carries it
  * @throws {QuantityError} `quantity.not-a-number`, `quantity.unknown-unit`, `quantity.ambiguous-unit`,
  *   `quantity.decimal-comma`, `quantity.look-alike`, `quantity.not-a-quantity`, `quantity.out-of-range`, `quantity.too-long`
@@ -438,13 +440,17 @@ function fromMeasured(m: Measured, naming: InputNaming): Quantity {
  * @category Quantities
  * @example
  * quantity("12.5(2) g").standardUncertainty?.toString() // => "0.2"
+ * quantity("12,5 g" as string, { decimalSign: "," }).toString() // => "12.5 g"
  */
 export function quantity<const T extends string>(like: T, naming?: InputNaming): Quantity<DimensionOf<T>>;
 export function quantity<D extends string>(like: Quantity<D>, naming?: InputNaming): Quantity<D>;
 export function quantity(like: QuantityLike, naming?: InputNaming): Quantity;
 export function quantity(like: QuantityLike, naming: InputNaming = NO_NAMING): Quantity {
   if (naming !== NO_NAMING) needInputNaming(naming);
-  if (typeof like === "string") return fromText(like, naming);
+  if (typeof like === "string") {
+    if (naming.decimalSign === ",") return withDecimalComma(like, (text) => fromText(text, naming));
+    return fromText(like, naming);
+  }
   if (isQuantity(like)) {
     const node = ownNode(like[BRAND]);
     const own = node === like[BRAND] ? like : make(node);
@@ -462,7 +468,10 @@ export function quantity(like: QuantityLike, naming: InputNaming = NO_NAMING): Q
  * @example
  * tryQuantity("12.5 g").ok // => true
  */
-export function tryQuantity(like: QuantityLike, naming?: InputNaming): Result<Quantity> {
+export function tryQuantity(
+  like: QuantityLike,
+  naming?: InputNaming,
+): Result<Quantity, ErrorWithCode<QuantityErrorCode>> {
   return attempt(() => quantity(like, naming));
 }
 

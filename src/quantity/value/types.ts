@@ -89,4 +89,9 @@ export interface InputNaming extends Naming {
   readonly distribution?: Distribution | undefined;
   /** Degrees of freedom of the standard uncertainty. */
   readonly degreesOfFreedom?: number | undefined;
+  /**
+   * The sign before the decimals of the text: a point unless given. With `","` a point between digits is refused, as a
+   * comma is without it: it may group thousands.
+   */
+  readonly decimalSign?: "." | "," | undefined;
 }
