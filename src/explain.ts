@@ -7,6 +7,7 @@ import {
   workingOfEquation,
   workingOfHalfReactions,
 } from "./equation";
+import { isHalfReactions } from "./equation/internal";
 import { explain as explainQuantity, type QuantityLike, type Working } from "./quantity";
 
 /**
@@ -35,8 +36,4 @@ export function explain(
   if (result instanceof BalancedEquation) return workingOfEquation(result);
   if (isHalfReactions(result)) return workingOfHalfReactions(result);
   return explainQuantity(result);
-}
-
-function isHalfReactions(value: unknown): value is HalfReactions {
-  return typeof value === "object" && value !== null && "oxidations" in value && "multipliers" in value;
 }

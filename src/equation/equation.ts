@@ -197,7 +197,7 @@ export class Equation {
 /** @internal The other side of a comparison. */
 export function needEquation(value: unknown, kind: { [Symbol.hasInstance](value: unknown): boolean }): void {
   if (value instanceof (kind as typeof Equation)) return;
-  throw new EquationError("equation.not-an-equation", `an equation is compared with an equation, not ${shown(value)}`, {
+  throw new EquationError("equation.not-an-equation", `a balanced equation is wanted, not ${shown(value)}`, {
     hint: "read it with parseEquation or balance",
   });
 }

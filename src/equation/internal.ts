@@ -2,4 +2,5 @@
 export { sealed } from "./equation";
 export { inWater } from "./ionic/ions";
 export { isNonmetal, signed } from "./oxidation/rules";
+export { isHalfReactions } from "./working";
 export { asWritten, type Written } from "./written";

@@ -1,8 +1,11 @@
 // The working of a balanced equation, as a teacher writes it on a board: a letter for each coefficient, one condition for
 // each element and the charge, the letters one after another, and the count on both sides at the end.
+import { isRecord, shown } from "../foundation/argument";
 import { Fraction } from "../foundation/fraction";
-import type { BalancedEquation } from "./balance/balanced";
+import { BalancedEquation } from "./balance/balanced";
 import { solutionsOf } from "./balance/system";
+import { needEquation } from "./equation";
+import { EquationError } from "./error";
 import type { HalfReactions } from "./redox/half";
 
 /** One element, or the charge, counted on both sides. */
@@ -140,6 +143,7 @@ function deduced(equation: BalancedEquation, rows: readonly Row[], letter: (at: 
  *
  * @param equation - what `balance` gave
  * @returns conditions, steps and counts as data; `.toString()` prints the working
+ * @throws {EquationError} `equation.not-an-equation` for anything else
  * @source algebraic method of balancing, general chemistry (common practice)
  * @category Balancing
  * @example
@@ -149,6 +153,7 @@ function deduced(equation: BalancedEquation, rows: readonly Row[], letter: (at: 
  * working.counts[1].left // => "1 × 2"
  */
 export function workingOfEquation(equation: BalancedEquation): BalanceWorking {
+  needEquation(equation, BalancedEquation);
   const { coefficients, formulas, reactantCount } = equation;
   const rows = rowsOf(equation);
   const letter = (at: number): string => letterAt(at, formulas.length);
@@ -203,17 +208,28 @@ function printedWorking({
   ].join("\n");
 }
 
+/** @internal Is this what `halfReactions` gave? */
+export const isHalfReactions = (value: unknown): value is HalfReactions =>
+  isRecord(value) &&
+  isRecord(value["overall"]) &&
+  Array.isArray(value["oxidations"]) &&
+  Array.isArray(value["multipliers"]);
+
 /**
  * How two halves are balanced and added up.
  *
  * @param halves - what `halfReactions` gave
  * @returns the working of each half, the multipliers in words and the working of the sum; `.toString()` prints it
+ * @throws {EquationError} `equation.not-an-equation` for anything else
  * @category Redox
  * @example
  * const working = workingOfHalfReactions(halfReactions("MnO4- + Fe^2+ -> Mn^2+ + Fe^3+"));
  * working.multipliers // => ["5 × (Fe^2+ -> Fe^3+ + e-) gives off 5 electrons", "1 × (MnO4- + 8 H+ + 5 e- -> Mn^2+ + 4 H2O) accepts 5 electrons"]
  */
 export function workingOfHalfReactions(halves: HalfReactions): HalfReactionsWorking {
+  if (!isHalfReactions(halves)) {
+    throw new EquationError("equation.not-an-equation", `${shown(halves)} is not what halfReactions gives`);
+  }
   const { oxidations, reductions, multipliers, overall } = halves;
   const all = [
     ...oxidations.map((half) => ({ kind: "oxidation" as const, half })),
