@@ -14,6 +14,8 @@ export { cautionsForFormulas } from "./hazards/formula-cautions";
 export type { Incompatibility } from "./hazards/incompatibility";
 export type { StatementEntry } from "./hazards/statement";
 export { statementOf } from "./hazards/statement";
+export type { Identified, Meaning } from "./identify";
+export { identify } from "./identify";
 export { formulaOf, tryFormulaOf } from "./names/formula-of";
 export type { IonEntry } from "./names/ion";
 export { ion, ions } from "./names/ion";
