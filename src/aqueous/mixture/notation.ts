@@ -10,33 +10,54 @@ export type Key = string;
 /** Atoms by symbol, the charge under `e`. */
 export type Atoms = ReadonlyMap<string, number>;
 
-const TOKEN = /([A-Z][a-z]?)|([([{])|([)\]}])|(\d+(?:\.\d+)?)/y;
 const CHARGE = /(?:\^(\d+))?([+-])$/;
+
+const isDigit = (code: number): boolean => code >= 48 && code <= 57;
+const isCapital = (code: number): boolean => code >= 65 && code <= 90;
+const isSmall = (code: number): boolean => code >= 97 && code <= 122;
 
 /** The atoms of one adduct part; undefined for anything but symbols, numbers and brackets. */
 function partAtoms(text: string): Map<string, number> | undefined {
-  const stack: Map<string, number>[] = [new Map()];
-  let last: readonly (readonly [symbol: string, count: number])[] = [];
-  const add = (atoms: Map<string, number>, list: typeof last, times: number): void => {
-    for (const [symbol, count] of list) atoms.set(symbol, (atoms.get(symbol) ?? 0) + count * times);
-  };
-  TOKEN.lastIndex = 0;
-  while (TOKEN.lastIndex < text.length) {
-    const [, symbol, opens, closes, number] = TOKEN.exec(text) ?? [];
-    const inner = stack.at(-1)!;
-    if (symbol !== undefined) {
-      last = [[symbol, 1]];
-      add(inner, last, 1);
-    } else if (opens !== undefined) stack.push(new Map());
-    else if (closes !== undefined && stack.length > 1) {
-      last = [...stack.pop()!];
-      add(stack.at(-1)!, last, 1);
-    } else if (number !== undefined && last.length > 0) {
-      add(inner, last, Number(number) - 1);
-      last = [];
+  const stack: Map<string, number>[] = [];
+  let inner = new Map<string, number>();
+  let group: ReadonlyMap<string, number> | undefined;
+  let symbol = "";
+  let at = 0;
+  while (at < text.length) {
+    const from = at;
+    const code = text.charCodeAt(at++);
+    if (isCapital(code)) {
+      if (isSmall(text.charCodeAt(at))) at += 1;
+      symbol = text.slice(from, at);
+      group = undefined;
+      inner.set(symbol, (inner.get(symbol) ?? 0) + 1);
+    } else if (isDigit(code)) {
+      while (isDigit(text.charCodeAt(at))) at += 1;
+      if (text[at] === "." && isDigit(text.charCodeAt(at + 1))) {
+        at += 2;
+        while (isDigit(text.charCodeAt(at))) at += 1;
+      }
+      const more = Number(text.slice(from, at)) - 1;
+      if (group !== undefined) for (const [one, count] of group) inner.set(one, inner.get(one)! + count * more);
+      else if (symbol !== "") inner.set(symbol, inner.get(symbol)! + more);
+      else return undefined;
+      symbol = "";
+      group = undefined;
+    } else if (code === 40 || code === 91 || code === 123) {
+      // ( [ {
+      stack.push(inner);
+      inner = new Map();
+      symbol = "";
+      group = undefined;
+    } else if ((code === 41 || code === 93 || code === 125) && stack.length > 0) {
+      // ) ] }
+      group = inner;
+      inner = stack.pop()!;
+      symbol = "";
+      for (const [one, count] of group) inner.set(one, (inner.get(one) ?? 0) + count);
     } else return undefined;
   }
-  return stack.length === 1 ? stack[0] : undefined;
+  return stack.length === 0 ? inner : undefined;
 }
 
 /** The plain notation of the tables, read at once; everything else is left to the formula reader. */

@@ -1,6 +1,8 @@
 // Names brought to one spelling before they are compared: case, dashes, spaces, and the spellings that IUPAC does not use.
 // Every respelling is remembered, so that the answer can name the preferred form.
 
+import { once } from "../../foundation/memo";
+
 /** Spellings of other traditions, and what IUPAC writes. */
 const RESPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/sulph/g, "sulf"],
@@ -24,6 +26,9 @@ const RESPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/\bhexa hydrate/g, "hexahydrate"],
   [/\bhemi hydrate/g, "hemihydrate"],
 ];
+
+/** Whether any of them is in a name: most have none, and an index asks thousands. */
+const anyRespelling = /* @__PURE__ */ once(() => new RegExp(RESPELLINGS.map(([{ source }]) => source).join("|")));
 
 /** Older names of bases, as in "sulfate of potash", and what stands in the salt. */
 const BASES: Readonly<Record<string, string>> = {
@@ -71,6 +76,7 @@ export function plainName(text: string): PlainName {
     .replace(/ hydroxy((?:fluor|chlor|brom|iod)ide|carbonate|sulfate|nitrate|acetate)\b/g, " $1 hydroxide")
     .replace(/^(?:cis|trans|fac|mer)-/, "");
   const respelled: string[] = [];
+  if (!anyRespelling().test(name)) return { name, respelled };
   for (const [pattern, right] of RESPELLINGS) {
     pattern.lastIndex = 0;
     const found = pattern.exec(name);

@@ -3,6 +3,7 @@
 import type { Fields } from "../../foundation/argument";
 import { attempt, type Result } from "../../foundation/error";
 import { frozen } from "../../foundation/frozen";
+import { once } from "../../foundation/memo";
 import { slips } from "../../foundation/slips";
 import { readNotation } from "../../ion/internal";
 import { SHOP_FACTS, SHOP_NAMES, type SoldRow, type StatedAssay } from "../data/shop-materials";
@@ -73,32 +74,27 @@ export interface ShopMaterial {
 
 const NOTE = "usual ranges of the trade: the figure on your own pack, or a titration, takes their place";
 
-interface ShopIndex {
-  readonly exact: ReadonlyMap<string, readonly SoldRow[]>;
-  readonly words: readonly (readonly [ReadonlySet<string>, SoldRow])[];
-}
-
-let built: ShopIndex | undefined;
-
-function shopIndex(): ShopIndex {
-  if (built !== undefined) return built;
-  const exact = new Map<string, SoldRow[]>();
-  const words: [ReadonlySet<string>, SoldRow][] = [];
+/** Goods by each of their names. */
+const byName = /* @__PURE__ */ once((): ReadonlyMap<string, readonly SoldRow[]> => {
+  const goods = new Map<string, SoldRow[]>();
   for (const row of SHOP_NAMES()) {
     const names = [row.name, row.name.replace(/\s*\([^)]*\)$/, ""), ...(row.alsoCalled ?? [])];
-    for (const key of new Set(names.map(nameKey))) addTo(exact, key, row);
-    words.push([new Set([row.name, ...(row.alsoCalled ?? [])].flatMap(nameWords)), row]);
+    for (const key of new Set(names.map(nameKey))) addTo(goods, key, row);
   }
-  built = { exact, words };
-  return built;
-}
+  return goods;
+});
+
+/** Goods with the words of their names. */
+const byWords = /* @__PURE__ */ once(() =>
+  SHOP_NAMES().map((row) => [new Set([row.name, ...(row.alsoCalled ?? [])].flatMap(nameWords)), row] as const),
+);
 
 /** Goods whose name holds every word asked for. */
 function partly(name: string): SoldRow[] {
   const wanted = nameWords(name);
   if (wanted.length === 0) return [];
-  return shopIndex()
-    .words.filter(([has]) => wanted.every((word) => has.has(word)))
+  return byWords()
+    .filter(([has]) => wanted.every((word) => has.has(word)))
     .map(([, row]) => row);
 }
 
@@ -107,7 +103,7 @@ export function nearestShopNames(name: string, most = 3): string[] {
   const key = nameKey(name);
   const limit = key.length < 6 ? 1 : 2;
   const found: [number, string][] = [];
-  for (const [other, rows] of shopIndex().exact) {
+  for (const [other, rows] of byName()) {
     const distance = slips(key, other, limit);
     if (distance <= limit) found.push([distance, other === nameKey(rows[0]!.name) ? rows[0]!.name : other]);
   }
@@ -162,7 +158,7 @@ function formsOf(rows: readonly SoldRow[]): SoldForm[] {
 }
 
 /** Forms of the goods that are listed under just this name. */
-const soldUnder = (name: string): SoldForm[] => formsOf(shopIndex().exact.get(nameKey(name)) ?? []);
+const soldUnder = (name: string): SoldForm[] => formsOf(byName().get(nameKey(name)) ?? []);
 
 function candidate({ row, formula, usual, form, assay, density }: SoldForm): ShopCandidate {
   const facts = SHOP_FACTS()[SHOP_NAMES().indexOf(row)]!;
@@ -184,7 +180,7 @@ function candidate({ row, formula, usual, form, assay, density }: SoldForm): Sho
 
 /** Every good that may be meant by a name: listed under it, or holding a substance of that name, or sharing its words. */
 function goodsNamed(name: string): SoldRow[] {
-  const exact = shopIndex().exact.get(nameKey(name)) ?? [];
+  const exact = byName().get(nameKey(name)) ?? [];
   if (exact.length > 0) return [...exact];
   const formulas = new Set(rowsNamed(name).map(({ row }) => row.formula));
   const holding = SHOP_NAMES().filter((row) => formulas.has(row.formula));
