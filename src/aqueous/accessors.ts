@@ -29,7 +29,7 @@ const compositionOf = (like: string | Formula, argument: string): string => {
 
 /** The constant a species of the network is formed with. */
 function inputOf(formula: string, symbol: string): Quantity | undefined {
-  const species = network().species.find(({ key }) => key === keyOf(formula));
+  const species = network().species(keyOf(formula));
   return species?.shares.find(([constant]) => constant.symbol.startsWith(symbol))?.[0].input();
 }
 

@@ -2,14 +2,16 @@
 // times as long as to see which elements it names: what is asked for one substance reads the rows of its elements alone.
 import { once } from "../foundation/memo";
 
+/** Of water, whichever hydrogen is in it. */
+const LEFT_OUT = ["H", "D", "T", "O"];
+
 /**
  * The elements a formula names, hydrogen and oxygen left out: the same for every form and spelling of a substance, with crystal
  * water or without.
  */
 export function elementsIn(formula: string): string {
   const symbols = new Set(formula.match(/[A-Z][a-z]?/g));
-  symbols.delete("H");
-  symbols.delete("O");
+  for (const symbol of LEFT_OUT) symbols.delete(symbol);
   return [...symbols].sort().join(" ");
 }
 

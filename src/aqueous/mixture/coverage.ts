@@ -83,9 +83,11 @@ export function uncovered(network: Network, components: readonly Key[]): readonl
   const formula = (ion: string): string => network.formulaOf(keyOf(ion));
   const found: string[] = [];
   const hasSolid = (cation: Key, anion: Key): boolean =>
-    network.phases.some(
-      ({ kind, of }) => kind === "solid" && (of.get(cation) ?? 0) > 0 && (of.get(anion) ?? 0) > 0 && of.size <= 3,
-    );
+    network
+      .phasesWith(cation, anion)
+      .some(
+        ({ kind, of }) => kind === "solid" && (of.get(cation) ?? 0) > 0 && (of.get(anion) ?? 0) > 0 && of.size <= 3,
+      );
   for (const [anions, cations] of INSOLUBLE) {
     for (const anion of anions) {
       if (!there.has(keyOf(anion))) continue;
@@ -100,9 +102,9 @@ export function uncovered(network: Network, components: readonly Key[]): readonl
   for (const ion of HYDROLYSING) {
     const key = keyOf(ion);
     if (!there.has(key)) continue;
-    const hydroxide = network.phases.some(
-      ({ kind, of }) => kind === "solid" && of.size === 2 && (of.get(key) ?? 0) > 0 && (of.get("H+") ?? 0) < 0,
-    );
+    const hydroxide = network
+      .phasesWith(key)
+      .some(({ kind, of }) => kind === "solid" && of.size === 2 && (of.get(key) ?? 0) > 0 && (of.get("H+") ?? 0) < 0);
     if (!hydroxide) found.push(`${ion}: the solubility product of its hydroxide or oxide is not known`);
   }
   known.set(id, found);

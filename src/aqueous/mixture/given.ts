@@ -95,7 +95,7 @@ export function networkWith(given: GivenConstants | undefined): Network {
   const alone = given.only === true;
   const made = alone ? new Network() : wholeNetwork();
   const pKw = given.pKw === undefined ? PKW : read(given.pKw, "pKw", "ionic product of water, given");
-  made.form("OH-", [[-1, HYDRON]], [[pKw, -1]]);
+  made.form("OH-", () => [[[-1, HYDRON]], [[pKw, -1]]]);
   if (alone) addConversions(made);
   for (const [acid, list] of Object.entries(given.pKa ?? {})) {
     let from = acid;
@@ -103,48 +103,45 @@ export function networkWith(given: GivenConstants | undefined): Network {
       const base = withoutHydron(from);
       const symbol = `pKa(${parseFormula(from)})`;
       const constant = read(like, symbol, `pKa of ${acid}, step ${i + 1}, given`);
-      made.form(
-        from,
+      made.form(from, () => [
         [
           [1, base],
           [1, HYDRON],
         ],
         [[constant, 1]],
-      );
+      ]);
       from = base;
     }
   }
   for (const [complex, like] of Object.entries(given.logBeta ?? {})) {
     const { metal, ligand, n } = partsOf(complex);
     const constant = read(like, `log β(${parseFormula(complex)})`, `stability constant of ${complex}, given`);
-    made.form(
-      complex,
+    made.form(complex, () => [
       [
         [1, metal],
         [n, ligand],
       ],
       [[constant, 1]],
-    );
+    ]);
   }
   for (const [solid, like] of Object.entries(given.pKsp ?? {})) {
     const formula = parseFormula(solid);
+    const terms = termsOf(formula, made);
     const constant = read(like, `pKsp(${formula})`, `pKsp of ${solid}, given`);
     made.removePhases(({ formula: other }) => keyOf(other) === keyOf(String(formula)));
-    made.addPhase(
-      { kind: "solid", formula: solid, name: solid, form: undefined, row: undefined, notes: [] },
-      termsOf(formula, made),
+    made.addPhase({ kind: "solid", formula: solid, name: solid, form: undefined, row: undefined, notes: [] }, () => [
+      terms,
       [[constant, -1]],
-    );
+    ]);
   }
   const dissolved: Readonly<Record<string, Term[]>> = { CO2: [[1, "H2CO3"]], SO2: [[1, "H2SO3"]] };
   for (const [gas, like] of Object.entries(given.pKH ?? {})) {
     const constant = read(like, `pKH(${gas})`, `Henry constant of ${gas}, given`);
     made.removePhases(({ kind, formula }) => kind === "gas" && keyOf(formula) === keyOf(gas));
-    made.addPhase(
-      { kind: "gas", formula: gas, name: gas, form: undefined, row: undefined, notes: [] },
+    made.addPhase({ kind: "gas", formula: gas, name: gas, form: undefined, row: undefined, notes: [] }, () => [
       dissolved[gas] ?? [[1, gas]],
       [[constant, -1]],
-    );
+    ]);
   }
   return made;
 }

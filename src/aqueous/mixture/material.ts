@@ -132,7 +132,7 @@ export function termsOf(formula: Formula, network: Network): readonly Term[] {
     const text = String(formula).replace(/[·.].*$/, "");
     const key = keyOf(text);
     if (network.isFormed(key)) return [[1, text]];
-    const protonated = made.anions.length === 1 && isAcidChain(made.anions[0]!.formula, network);
+    const protonated = made.anions.length === 1 && network.isAcidChain(keyOf(made.anions[0]!.formula));
     if (!protonated && !network.knows(keyOf(made.anions[0]?.formula ?? text))) return [[1, text]];
   }
   const terms: Term[] = [];
@@ -143,10 +143,4 @@ export function termsOf(formula: Formula, network: Network): readonly Term[] {
     else terms.push([count, ion]);
   }
   return terms;
-}
-
-/** Is one more hydron on the ion a species of the network? Then its acid is known step by step. */
-function isAcidChain(anion: string, network: Network): boolean {
-  const key = keyOf(anion);
-  return network.species.some(({ of }) => of.size === 2 && of.get(key) === 1 && of.get(HYDRON) === 1);
 }

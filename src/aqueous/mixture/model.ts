@@ -4,7 +4,7 @@
 import { Equilibrium } from "../solve/equilibrium";
 import { type Composition, type ConditionRow, systemOf } from "../solve/system";
 import type { Constant } from "./constant";
-import { type Expression, type Network, type Phase, PKW, type Species, waterShift } from "./network";
+import { type Expression, type Network, type Phase, PKW, waterShift } from "./network";
 import { atomsOf, HYDRON, type Key, keyOf } from "./notation";
 
 /** A condition of the model: a phase of the tables, or something held. */
@@ -120,7 +120,7 @@ export function modelOf(
     };
   });
   const isComponent = new Set(components);
-  for (const one of network.species as readonly Species[]) {
+  for (const one of network.speciesWithin(set)) {
     if (isComponent.has(one.key) || !within(one, set)) continue;
     species.push({
       formula: one.formula,
@@ -138,7 +138,7 @@ export function modelOf(
     const expression: Expression = { of: new Map([[HYDRON, 1]]), shares: [] };
     conditions.push({ formula: HYDRON, phase: undefined, kind: "held", lnPressure: 0, expression, water: 0 });
   }
-  for (const phase of network.phases) {
+  for (const phase of network.phasesWithin(set)) {
     if (!within(phase, set)) continue;
     if (phase.kind === "solid") {
       const why = admit(phase);

@@ -95,21 +95,7 @@ export function isKnown(formula: Formula): boolean {
   const of = componentsOf(formula);
   if (of === undefined) return false;
   const whole: Network = network();
-  return [...of.keys()].every((key) => key === HYDRON || known(whole).has(key));
-}
-
-const knownKeys = new WeakMap<Network, Set<Key>>();
-
-/** Components that some species or solid is made of. */
-function known(whole: Network): Set<Key> {
-  let keys = knownKeys.get(whole);
-  if (keys === undefined) {
-    keys = new Set();
-    for (const { of } of whole.species) for (const key of of.keys()) keys.add(key);
-    for (const { of } of whole.phases) for (const key of of.keys()) keys.add(key);
-    knownKeys.set(whole, keys);
-  }
-  return keys;
+  return [...of.keys()].every((key) => key === HYDRON || whole.serves(key));
 }
 
 /** How often one composition goes into another; undefined where they are not proportional. */

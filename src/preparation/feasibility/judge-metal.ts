@@ -39,7 +39,7 @@ function bound(symbol: string, { made }: Case, charge: number): number {
     const own = cations.find(({ element, charge: z }) => element === symbol && z === charge);
     const of = own === undefined ? undefined : componentsOf(species.formula);
     if (of === undefined || own === undefined) continue;
-    for (const phase of network().phases) {
+    for (const phase of network().phasesWithin(of.keys())) {
       if (phase.kind !== "solid" || phase.row?.soluble === true || ratio(phase.of, of) === undefined) continue;
       const pK = Number(phase.row?.pKsp ?? 0);
       const count = phase.of.get([...phase.of.keys()].find((key) => of.has(key) && key.startsWith(symbol)) ?? "") ?? 1;
