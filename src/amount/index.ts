@@ -59,5 +59,15 @@ export type {
 } from "./strength/strength-kind";
 export type { Replicates, Suspect } from "./titration/replicates";
 export { replicateStatistics } from "./titration/replicates";
-export type { Titrant, Titration, TitrationRequest } from "./titration/titration";
+export type { Standardisation, StandardisationRequest, StandardPortion } from "./titration/standardise";
+export { standardise } from "./titration/standardise";
+export type {
+  BuretteReadings,
+  LeftOut,
+  Proportion,
+  Titrant,
+  Titration,
+  TitrationRequest,
+  Titre,
+} from "./titration/titration";
 export { backTitrate, titrate } from "./titration/titration";

@@ -1,7 +1,14 @@
 import { describe, expect, test } from "vitest";
-import { backTitrate, measuredVolume, replicateStatistics, type TitrationRequest, titrate } from "../../src/amount";
+import {
+  backTitrate,
+  measuredVolume,
+  replicateStatistics,
+  standardise,
+  type TitrationRequest,
+  titrate,
+} from "../../src/amount";
 import { attempt } from "../../src/foundation/error";
-import { explain } from "../../src/quantity";
+import { explain, uncertaintyBudget } from "../../src/quantity";
 
 describe("replicates", () => {
   // JCGM 100:2008, 4.2: mean, s(q) = sqrt(sum of squares/(n-1)), u = s/√n; figures by hand.
@@ -198,5 +205,112 @@ describe("back titration", () => {
   ] as const)("%o is refused with %s", (request, code) => {
     const outcome = attempt(() => backTitrate(request));
     expect(outcome.ok ? "" : outcome.error.code).toBe(code);
+  });
+});
+
+describe("readings of the burette and titres that went wrong", () => {
+  const one = { titrant: { strength: "0.1000 mol/L" }, titrantPerAnalyte: 1, sample: "25.00 mL" } as const;
+
+  test("takes the difference of the readings, and shows it", () => {
+    const { titre, concentration } = titrate({ ...one, titre: { initial: "1.20 mL", final: "25.60 mL" } });
+    expect(titre.format()).toBe("24.40 mL");
+    // 24.40 × 0.1000 / 25.00
+    expect(concentration!.in("mol/L").toNumber()).toBeCloseTo(0.0976, 12);
+    expect(String(explain(titre))).toContain("titre = reading after - reading before");
+  });
+
+  test("refuses readings the wrong way round", () => {
+    expect(() => titrate({ ...one, titre: { initial: "25.60 mL", final: "1.20 mL" } })).toThrow(/before and .* after/);
+  });
+
+  test("leaves out what went wrong, and says so", () => {
+    const { titre, warnings, replicates } = titrate({
+      ...one,
+      titre: ["24.40 mL", "24.45 mL", "25.90 mL"],
+      leftOut: [{ titre: 3, because: "overshot" }],
+    });
+    expect(replicates.count).toBe(2);
+    expect(titre.in("mL").toNumber()).toBeCloseTo(24.425, 12);
+    expect(warnings).toEqual(["titre 3, 25.90 mL, does not count: overshot"]);
+    expect(() => titrate({ ...one, titre: "24 mL", leftOut: [{ titre: 2, because: "x" }] })).toThrow(/no titre 2/);
+    expect(() => titrate({ ...one, titre: "24 mL", leftOut: [{ titre: 1, because: "x" }] })).toThrow(/0 readings/);
+  });
+});
+
+describe("standardisation", () => {
+  const soda = { of: "HCl", standard: "Na2CO3", equation: "Na2CO3 + HCl -> NaCl + H2O + CO2" } as const;
+
+  test("gives the strength of an acid from soda", () => {
+    // by hand: 0.2650 g / 105.988 g/mol × 2 / 24.95 mL = 0.20042 mol/L
+    const { concentration } = standardise({ ...soda, portions: [{ mass: "0.2650 g", titre: "24.95 mL" }] });
+    expect(concentration.in("mol/L").toNumber()).toBeCloseTo(((0.265 / 105.988) * 2) / 0.02495, 5);
+  });
+
+  test("gives the strength of lye from potassium hydrogen phthalate", () => {
+    // by hand: 0.8168 g / 204.22 g/mol / 40.00 mL = 0.0999900 mol/L
+    const { concentration } = standardise({
+      of: "NaOH",
+      standard: "KHC8H4O4",
+      titrantPerAnalyte: 1,
+      portions: [{ mass: "0.8168 g", titre: "40.00 mL" }],
+    });
+    expect(concentration.in("mol/L").toNumber()).toBeCloseTo(0.09999, 5);
+  });
+
+  test("counts purity, blank and burette readings", () => {
+    const found = standardise({
+      ...soda,
+      purity: "99.5 %",
+      blank: "0.05 mL",
+      portions: [{ mass: "0.1060 g", titre: { initial: "0.10 mL", final: "20.15 mL" } }],
+    });
+    expect(found.concentration.in("mol/L").toNumber()).toBeCloseTo((0.106 * 0.995 * 2) / 105.988 / 0.02, 6);
+  });
+
+  test("carries the scatter beside what the portions share", () => {
+    const portions = [
+      { mass: "0.1325(1) g", titre: "25.00(3) mL" },
+      { mass: "0.1331(1) g", titre: "25.08(3) mL" },
+      { mass: "0.1319(1) g", titre: "24.90(3) mL" },
+    ] as const;
+    const { concentration, replicates, warnings } = standardise({ ...soda, purity: "99.9(5) %", portions });
+    const scatter = replicates.standardDeviation!.in("mol/L").toNumber() / Math.sqrt(3);
+    const c = concentration.in("mol/L").toNumber();
+    // mass 0.1/132.5, volume 0.03/25 of each portion, independent; purity shared
+    const own = Math.hypot(0.1 / 132.5, 0.03 / 25) / Math.sqrt(3);
+    const shared = 0.5 / 99.9;
+    const expected = Math.hypot(scatter, c * own, c * shared);
+    expect(concentration.standardUncertainty!.toNumber() / expected).toBeCloseTo(1, 2);
+    expect(warnings).toEqual([]);
+  });
+
+  test("warns of portions that disagree", () => {
+    const { warnings } = standardise({
+      ...soda,
+      portions: [
+        { mass: "0.1325 g", titre: "25.00 mL" },
+        { mass: "0.1325 g", titre: "24.80 mL" },
+      ],
+    });
+    expect(warnings[0]).toMatch(/0\.80 % of their mean apart/);
+  });
+
+  test("goes on into a titration with its working and its doubt", () => {
+    const { titrant } = standardise({
+      ...soda,
+      purity: "99.9(5) %",
+      portions: [{ mass: "0.1325 g", titre: "25.00 mL" }],
+    });
+    const { concentration } = titrate({ titrant, titre: "24.00 mL", titrantPerAnalyte: 1, sample: "25.00 mL" });
+    expect(uncertaintyBudget(concentration!).map((line) => line.input)).toContain("purity of Na₂CO₃");
+  });
+
+  test.each([
+    [{ ...soda, portions: [] }, "amount.readings"],
+    [{ of: "HCl", standard: "Na2CO3", portions: [{ mass: "1 g", titre: "1 mL" }] }, "amount.missing-input"],
+    [{ ...soda, portions: [{ mass: "0 g", titre: "1 mL" }] }, "amount.not-positive"],
+    [{ ...soda, blank: "2 mL", portions: [{ mass: "1 g", titre: "1 mL" }] }, "amount.not-possible"],
+  ] as const)("refuses %j", (request, code) => {
+    expect(() => standardise(request as never)).toThrow(expect.objectContaining({ code }));
   });
 });

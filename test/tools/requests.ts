@@ -252,7 +252,8 @@ export const REQUESTS: readonly (readonly [name: string, args: readonly unknown[
     [
       {
         titrant: { strength: "0.1 mol/L", of: "NaOH", options: { density: "1 g/mL" } },
-        titre: ["10.1 mL", "10.2 mL"],
+        titre: { initial: "0.1 mL", final: "10.2 mL" },
+        leftOut: [],
         blank: "0.1 mL",
         analyte: "HCl",
         sample: "25 mL",
@@ -265,13 +266,26 @@ export const REQUESTS: readonly (readonly [name: string, args: readonly unknown[
     [
       {
         titrant: { strength: "0.1 mol/L" },
-        titre: "10.1 mL",
+        titre: { initial: "0.1 mL", final: "10.2 mL" },
         reagent: { strength: "0.1 mol/L" },
         reagentVolume: "25 mL",
         analyte: "CaCO3",
         sample: "0.1 g",
         titrantPerReagent: 1,
         reagentPerAnalyte: "2",
+      },
+    ],
+  ],
+  [
+    "standardise",
+    [
+      {
+        of: "HCl",
+        standard: "Na2CO3",
+        purity: "99.9 %",
+        portions: [{ mass: "0.2 g", titre: { initial: "0.1 mL", final: "20.2 mL" } }],
+        blank: "0.1 mL",
+        equation: { reactants: ["Na2CO3", "HCl"], products: ["NaCl", "H2O", "CO2"] },
       },
     ],
   ],

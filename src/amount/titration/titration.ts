@@ -11,6 +11,7 @@ import {
   type FormulaLike,
   formulaOfArgument,
   grouped,
+  guard,
   inSymbol,
   listed,
   type MassLike,
@@ -27,7 +28,14 @@ import { type Replicates, replicateStatistics } from "./replicates";
 
 const TITRANT = { strength: true, of: true, options: { ...DETAILS, density: true } } as const satisfies Fields<Titrant>;
 
-const TITRES = { titrant: TITRANT, titre: true, blank: true, analyte: true, sample: true } as const;
+const TITRES = {
+  titrant: TITRANT,
+  titre: true,
+  leftOut: [{ titre: true, because: true }],
+  blank: true,
+  analyte: true,
+  sample: true,
+} as const;
 
 const TITRATION = {
   ...TITRES,
@@ -52,8 +60,25 @@ export interface Titrant {
   readonly options?: Omit<StrengthOptions, "of"> | undefined;
 }
 
+/** The burette as it was read, before and after. */
+export interface BuretteReadings {
+  readonly initial: VolumeLike;
+  readonly final: VolumeLike;
+}
+
+/** A titre as a volume, or as the two readings of the burette. */
+export type Titre = VolumeLike | BuretteReadings;
+
+/** A titre that is not to count, and why. */
+export interface LeftOut {
+  /** Its place in the list, 1 for the first. */
+  readonly titre: number;
+  /** What went wrong with it: "overshot". Said in the warnings. */
+  readonly because: string;
+}
+
 /** How the titrant and the analyte go together: an equation, or moles of titrant for one of analyte. */
-interface Proportion {
+export interface Proportion {
   /** The reaction; titrant and analyte are found in it by formula. */
   readonly equation?: ReactionLike | undefined;
   /** Moles of titrant for one mole of analyte: 2 for NaOH on H2SO4. */
@@ -64,7 +89,9 @@ interface Proportion {
 export interface TitrationRequest extends Proportion {
   readonly titrant: Titrant;
   /** One titre, or the titres of replicates. */
-  readonly titre: VolumeLike | readonly VolumeLike[];
+  readonly titre: Titre | readonly Titre[];
+  /** Titres that went wrong at the bench. The test for outliers alone is no reason. */
+  readonly leftOut?: readonly LeftOut[] | undefined;
   /** Titre of a blank, taken off. */
   readonly blank?: VolumeLike | undefined;
   /** What is determined. */
@@ -93,15 +120,48 @@ export interface Titration {
   readonly warnings: readonly string[];
 }
 
-function titresOf(titre: VolumeLike | readonly VolumeLike[]): Replicates {
-  const list = Array.isArray(titre) ? listed(titre as readonly VolumeLike[], "titre") : [titre as VolumeLike];
-  const all = list.map((v, i) =>
-    positive(v, "volume", "titre", { symbol: list.length === 1 ? "V(titre)" : `V${i + 1}`, label: "titre" }),
-  );
-  return replicateStatistics(all, { label: "titres" });
+/** The volume used: the titre itself, or the difference of the readings. */
+export function volumeOfTitre(titre: Titre, symbol: string): Quantity {
+  if (!isReadings(titre)) return positive(titre, "volume", "titre", { symbol, label: "titre" });
+  guard.fields(titre, READINGS, "titre");
+  const initial = notNegative(titre.initial, "volume", "initial", { label: "burette before" });
+  const final = notNegative(titre.final, "volume", "final", { label: "burette after" });
+  const used = final.minus(initial);
+  if (!used.isPositive()) {
+    throw new AmountError("amount.not-positive", `the burette read ${initial} before and ${final} after`, {
+      hint: "a burette is read from the top: the later reading is the larger one",
+    });
+  }
+  return used.named({ symbol, label: "titre", rule: "titre = reading after - reading before" });
 }
 
-function lessBlank(mean: Quantity, blank: VolumeLike | undefined, backwards: boolean): Quantity {
+const READINGS = { initial: true, final: true } as const satisfies Fields<BuretteReadings>;
+
+/** An object that is no quantity: a quantity in parts has a `value`. */
+const isReadings = (titre: Titre): titre is BuretteReadings =>
+  typeof titre === "object" && titre !== null && !isQuantity(titre) && !("value" in titre);
+
+interface Titres extends Replicates {
+  /** What was left out, in words. */
+  readonly notes: readonly string[];
+}
+
+function titresOf(titre: Titre | readonly Titre[], leftOut: readonly LeftOut[] = []): Titres {
+  const list = Array.isArray(titre) ? listed(titre as readonly Titre[], "titre") : [titre as Titre];
+  const all = list.map((one, i) => volumeOfTitre(one, list.length === 1 ? "V(titre)" : `V${i + 1}`));
+  const out = new Map(listed(leftOut, "leftOut").map((one) => [one.titre, one.because]));
+  for (const [place, because] of out) {
+    guard.text(because, "because");
+    if (all[place - 1] === undefined) {
+      throw new AmountError("amount.readings", `there is no titre ${place} to leave out; there are ${all.length}`);
+    }
+  }
+  const kept = all.filter((_, i) => !out.has(i + 1));
+  const notes = [...out].map(([place, because]) => `titre ${place}, ${all[place - 1]}, does not count: ${because}`);
+  return { ...replicateStatistics(kept, { label: "titres" }), notes };
+}
+
+export function lessBlank(mean: Quantity, blank: VolumeLike | undefined, backwards: boolean): Quantity {
   if (blank === undefined) return mean.symbol === undefined ? mean.named({ symbol: "V(titre)" }) : mean;
   const b = notNegative(blank, "volume", "blank", { symbol: "V(blank)", label: "titre of the blank" });
   const net = backwards ? b.minus(mean) : mean.minus(b);
@@ -123,7 +183,7 @@ function lessBlank(mean: Quantity, blank: VolumeLike | undefined, backwards: boo
 }
 
 /** Moles of one species for one mole of another, from the equation or as given. */
-function ratioOf(
+export function ratioOf(
   request: Proportion,
   titrant: FormulaLike | undefined,
   analyte: FormulaLike | undefined,
@@ -177,8 +237,8 @@ function carried(titrant: Titrant, volume: Quantity, symbol: string, reaction?: 
   return named.times(volume).to("mol").named({ symbol, rule: "amount = concentration × volume" });
 }
 
-function warningsOf(titres: Replicates): string[] {
-  const warnings: string[] = [];
+function warningsOf({ notes, ...titres }: Titres): string[] {
+  const warnings = [...notes];
   if (!titres.concordant) warnings.push(`the titres are ${titres.range} apart, not concordant within 0.1 mL`);
   if (titres.suspect?.outlier === true) {
     const { value, statistic, critical } = titres.suspect;
@@ -235,11 +295,12 @@ function aboveTheWhole(w: Quantity, name: string): string[] {
 
 function titration(
   titre: Quantity,
-  titres: Replicates,
+  titres: Titres,
   amount: Quantity,
   { warnings, ...found }: ReturnType<typeof answers>,
 ): Titration {
-  return { titre, replicates: titres, amount, ...found, warnings: [...warningsOf(titres), ...warnings] };
+  const { notes: _, ...replicates } = titres;
+  return { titre, replicates, amount, ...found, warnings: [...warningsOf(titres), ...warnings] };
 }
 
 /**
@@ -257,13 +318,14 @@ function titration(
  * @example
  * const rain = titrate({ titrant: { strength: "0.0811 mol/L" }, titre: "1.7 mL", titrantPerAnalyte: 2, sample: "20.0 mL" });
  * rain.concentration!.format({ decimals: 4 }) // => "0.0034 mol/L"
+ * titrate({ titrant: { strength: "0.1000 mol/L" }, titre: { initial: "1.20 mL", final: "25.60 mL" }, titrantPerAnalyte: 1, sample: "25.00 mL" }).titre.format() // => "24.40 mL"
  */
 export function titrate(request: TitrationRequest): Titration {
-  const { titrant, titre, blank, analyte, sample } = grouped(request, TITRATION, "request");
+  const { titrant, titre, leftOut, blank, analyte, sample } = grouped(request, TITRATION, "request");
   tabled(titrant, "titrant");
   const formula = analyte === undefined ? undefined : formulaOfArgument(analyte);
   const { ratio, words } = ratioOf(request, titrant.of, analyte);
-  const titres = titresOf(titre);
+  const titres = titresOf(titre, leftOut);
   const net = lessBlank(titres.mean, blank, false);
   const used = carried(titrant, net, "n(titrant)", request.equation);
   const amount = used.dividedBy(ratio).named({
@@ -296,11 +358,21 @@ export function backTitrate(
     readonly reagentPerAnalyte: NumberLike;
   },
 ): Titration {
-  const { titrant, titre, blank, analyte, sample, reagent, reagentVolume, titrantPerReagent, reagentPerAnalyte } =
-    grouped(request, BACK_TITRATION, "request");
+  const {
+    titrant,
+    titre,
+    leftOut,
+    blank,
+    analyte,
+    sample,
+    reagent,
+    reagentVolume,
+    titrantPerReagent,
+    reagentPerAnalyte,
+  } = grouped(request, BACK_TITRATION, "request");
   tabled(titrant, "titrant");
   const formula = analyte === undefined ? undefined : formulaOfArgument(analyte);
-  const titres = titresOf(titre);
+  const titres = titresOf(titre, leftOut);
   const back = ratioOf({ titrantPerAnalyte: titrantPerReagent }, undefined, undefined).ratio;
   const forth = ratioOf({ titrantPerAnalyte: reagentPerAnalyte }, undefined, undefined).ratio;
   let consumed: Quantity;
