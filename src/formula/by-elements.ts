@@ -1,6 +1,7 @@
 // Rows of a table by the elements of their formulas. To read a formula, and to work out what substance it is, takes a hundred
 // times as long as to see which elements it names: what is asked for one substance reads the rows of its elements alone.
 import { once } from "../foundation/memo";
+import { type Formula, parseFormula } from "./formula";
 
 /** Of water, whichever hydrogen is in it. */
 const LEFT_OUT = ["H", "D", "T", "O"];
@@ -47,4 +48,34 @@ export function byElements<Row, Made>(
     made.set(elements, fresh);
     return fresh;
   };
+}
+
+/** How many of each element to one of the first, water apart: the same for every form and spelling of a substance. */
+function dryRatio(formula: Formula): string {
+  const count = (symbol: string): number => formula.count(symbol).valueOf();
+  const [first = "", ...others] = elementsIn(formula.compositionText).split(" ");
+  const one = first === "" ? 1 : count(first);
+  const hydrogen = count("H") + count("D") + count("T") - 2 * count("O");
+  return [...others.map(count), hydrogen].map((n) => (n / one).toPrecision(9)).join(" ");
+}
+
+/**
+ * The rows that may be of the substance of a formula, in any form: those with its elements in the same ratio. Which ions a formula
+ * has takes longer to find out, and is a question for these few.
+ */
+export function byDryRatio<Row>(
+  rows: () => Iterable<Row>,
+  formulaOf: (row: Row) => string,
+): (formula: Formula) => readonly Row[] {
+  const ofElements = byElements(rows, formulaOf, (found) => {
+    const index = new Map<string, Row[]>();
+    for (const row of found) {
+      const ratio = dryRatio(parseFormula(formulaOf(row)));
+      const before = index.get(ratio);
+      if (before === undefined) index.set(ratio, [row]);
+      else before.push(row);
+    }
+    return index;
+  });
+  return (formula) => ofElements(formula.toString()).get(dryRatio(formula)) ?? [];
 }

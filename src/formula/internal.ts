@@ -1,5 +1,5 @@
 // What the layers above use of this one and callers do not see.
-export { byElements, elementsIn } from "./by-elements";
+export { byDryRatio, byElements, elementsIn } from "./by-elements";
 export { isWater, joined, numberText, splitWater } from "./crystal-water";
 export { asFormula, parseFormulaAt, withRemarks } from "./formula";
 export { DOTS } from "./read/characters";

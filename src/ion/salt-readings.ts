@@ -176,8 +176,10 @@ function standsAlone(ion: Ion): boolean {
   return ion.row.rare === true && ion.counts.size === 1;
 }
 
-function onlyMetals(rest: ReadonlyMap<string, number>): boolean {
-  for (const symbol of rest.keys()) if (!isCationElement(symbol)) return false;
+/** Are only metals left when that many of an ion are taken out? */
+function leavesMetals(rest: ReadonlyMap<string, number>, { counts }: Ion, times: number): boolean {
+  for (const [symbol, n] of rest)
+    if (Math.abs(n - times * (counts.get(symbol) ?? 0)) >= 1e-9 && !isCationElement(symbol)) return false;
   return true;
 }
 
@@ -196,10 +198,6 @@ function* anionSets(
   shared: boolean,
   budget: { left: number },
 ): Generator<{ taken: AnionUse[]; rest: ReadonlyMap<string, number> }> {
-  if (kinds === 0) {
-    if (onlyMetals(rest)) yield { taken: [], rest };
-    return;
-  }
   for (let i = from; i < pool.length; i += 1) {
     const ion = pool[i]!;
     if (shared && standsAlone(ion)) continue;
@@ -208,6 +206,10 @@ function* anionSets(
     for (let count = most; count >= (kinds === 1 ? Math.max(most, 1) : 1); count -= 1) {
       budget.left -= 1;
       if (budget.left < 0) return;
+      if (kinds === 1) {
+        if (leavesMetals(rest, ion, count)) yield { taken: [{ ion, count }], rest: without(rest, ion.counts, count) };
+        continue;
+      }
       const left = without(rest, ion.counts, count);
       for (const more of anionSets(left, pool, i + 1, kinds - 1, shared, budget))
         yield { taken: [{ ion, count }, ...more.taken], rest: more.rest };

@@ -8,7 +8,7 @@ const FIGURES = 3;
 export function about(q: Quantity, unit?: string, figures: number = FIGURES): string {
   const shown = unit === undefined ? q : q.to(unit);
   const { value } = shown;
-  const magnitude = value.isZero() ? 0 : value.abs().log(10).floor().toNumber();
+  const magnitude = value.isZero() ? 0 : value.e;
   return magnitude >= figures
     ? shown.format({ decimals: figures - 1 - magnitude, uncertainty: "none" })
     : shown.format({ significant: figures });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { parseFormula } from "../../src/formula";
-import { byElements, elementsIn } from "../../src/formula/by-elements";
+import { byDryRatio, byElements, elementsIn } from "../../src/formula/by-elements";
 import { tablesOf } from "../tools/tables";
 
 describe("the elements a formula names", () => {
@@ -10,6 +10,7 @@ describe("the elements a formula names", () => {
     expect(elementsIn("Co(CO3)")).toBe("C Co");
     expect(elementsIn("SO4^2-")).toBe("S");
     expect(elementsIn("H2O")).toBe("");
+    expect(elementsIn("D2O")).toBe("");
   });
 
   it("are those that the reader finds, for every formula of the tables", async () => {
@@ -32,7 +33,7 @@ describe("the elements a formula names", () => {
       read += 1;
       expect(elementsIn(text), text).toBe(
         symbols
-          .filter((one) => one !== "H" && one !== "O")
+          .filter((one) => !["H", "D", "T", "O"].includes(one))
           .sort()
           .join(" "),
       );
@@ -58,5 +59,24 @@ describe("rows by elements", () => {
     expect(find("HClO·Na")).toBe(3);
     expect(made).toEqual([["NaCl", "NaClO3", "NaCl·2H2O"]]);
     expect(find("CsCl")).toBe(0);
+  });
+});
+
+describe("rows that may be of a substance", () => {
+  it("are those with its elements in the same ratio, whatever the water, the spelling and the number of units", () => {
+    const rowsLike = byDryRatio(
+      () => ["Na2CO3", "NaHCO3", "Na2C2O4", "NaCH3COO", "NaHCO2", "CdSO4", "H2O2", "H2SO4", "D2O"],
+      (formula) => formula,
+    );
+    const like = (formula: string) => rowsLike(parseFormula(formula));
+    expect(like("CO3Na2·10H2O")).toEqual(["Na2CO3"]);
+    expect(like("NaC2H3O2·3H2O")).toEqual(["NaCH3COO"]);
+    expect(like("NaHCO3")).toEqual(["NaHCO3"]);
+    // the same atoms but for water: which it is, the ions tell
+    expect(like("NaHCO2·H2O")).toEqual(["NaHCO2"]);
+    expect(like("3CdSO4·8H2O")).toEqual(["CdSO4"]);
+    expect(like("H4SO5")).toEqual(["H2SO4"]);
+    expect(like("H2O")).toEqual(["D2O"]);
+    expect(like("CuSO4")).toEqual([]);
   });
 });

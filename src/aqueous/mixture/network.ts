@@ -125,9 +125,10 @@ export class Network {
   }
 
   private forget(): void {
+    this.serving.clear();
+    if (this.expressions.size === 0) return;
     this.expressions.clear();
     this.made.clear();
-    this.serving.clear();
     for (const row of this.rows) row.made = undefined;
   }
 

@@ -2,7 +2,7 @@
 // made of, so that CH3COONa, NaCH3COO and NaC2H3O2 are one salt, CdSO4 is found from 3CdSO4·8H2O, and isomers stay apart.
 
 import { Formula, molarMass, parseFormula } from "../../formula";
-import { byElements, splitWater } from "../../formula/internal";
+import { byDryRatio, splitWater } from "../../formula/internal";
 import type { Fraction } from "../../foundation/fraction";
 import { memoised } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
@@ -59,15 +59,11 @@ export function soluteOf(given: string | Formula): Solute {
   return soluteByText(text);
 }
 
-const rowsByKey = /* @__PURE__ */ byElements(
-  SOLUBILITY,
-  ({ formula }) => formula,
-  (rows) => new Map(rows.map((row) => [soluteOf(row.formula).key, row])),
-);
+const rowsLike = /* @__PURE__ */ byDryRatio(SOLUBILITY, ({ formula }) => formula);
 
 /** The row of the table for a solute, if there is one. */
 export function rowOf(solute: Solute): SolubilityRow | undefined {
-  return rowsByKey(solute.anhydrous.toString()).get(solute.key);
+  return rowsLike(solute.anhydrous).find(({ formula }) => soluteOf(formula).key === solute.key);
 }
 
 /** Molar mass of the anhydrous units in one formula unit. */

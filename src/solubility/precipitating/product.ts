@@ -2,7 +2,7 @@
 
 import { SOLUBILITY_PRODUCTS, type SolubilityProductRow } from "../../aqueous/internal";
 import { type Formula, parseFormula } from "../../formula";
-import { byElements } from "../../formula/internal";
+import { byDryRatio } from "../../formula/internal";
 import { frozen } from "../../foundation/frozen";
 import { constitutionOf } from "../../ion";
 import { applyFunction, type Quantity, quantity } from "../../quantity";
@@ -56,22 +56,13 @@ const keysOf = ({ formula, key }: Solute): string[] => [
   key,
 ];
 
-const rowsByKey = /* @__PURE__ */ byElements(
-  SOLUBILITY_PRODUCTS,
-  ({ solid }) => solid,
-  (rows) => {
-    const index = new Map<string, SolubilityProductRow[]>();
-    for (const row of rows)
-      for (const key of new Set(keysOf(soluteOf(row.solid)))) index.set(key, [...(index.get(key) ?? []), row]);
-    return index;
-  },
-);
+const rowsLike = /* @__PURE__ */ byDryRatio(SOLUBILITY_PRODUCTS, ({ solid }) => solid);
 
 function rowsOf(solid: string | Formula): readonly SolubilityProductRow[] {
   const solute = soluteOf(solid);
-  const rows = rowsByKey(solute.formula.toString());
-  const found = keysOf(solute).find((key) => rows.has(key));
-  return found === undefined ? [] : rows.get(found)!;
+  const rows = rowsLike(solute.formula).map((row) => ({ row, keys: keysOf(soluteOf(row.solid)) }));
+  const key = keysOf(solute).find((one) => rows.some(({ keys }) => keys.includes(one)));
+  return key === undefined ? [] : rows.filter(({ keys }) => keys.includes(key)).map(({ row }) => row);
 }
 
 /** @internal Rows of a solid in the convention this library computes with, of one form if named; none where there is none. */
