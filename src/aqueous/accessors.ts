@@ -1,5 +1,7 @@
 // The tables of constants, one question each.
+
 import { Formula, parseFormula } from "../formula";
+import { readable } from "../foundation/readable";
 import { ACID_STEPS } from "../ion/internal";
 import type { Quantity } from "../quantity";
 import { guard } from "./argument";
@@ -65,7 +67,14 @@ export function acidConstant(acid: string | Formula): AcidConstant {
   if (row.doubtful === true)
     warnings.push("a doubtful constant: sources differ by more than 0.5, or it rests on memory");
   if (row.note !== undefined) warnings.push(row.note);
-  return { acid: text(row.acid), base: text(row.base), name: row.name, pKa: input, source: row.source, warnings };
+  return readable({
+    acid: text(row.acid),
+    base: text(row.base),
+    name: row.name,
+    pKa: input,
+    source: row.source,
+    warnings,
+  });
 }
 
 /** One complex of a metal ion. */

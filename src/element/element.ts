@@ -1,6 +1,7 @@
 // The elements: number, symbol, name, and the standard atomic weight as it is published.
 
 import { kindOf } from "../foundation/argument";
+import { readable } from "../foundation/readable";
 import { ATOMIC_WEIGHTS, type AtomicWeightRow, WEIGHTS } from "./data/atomic-weights";
 import type { SourceKey, YearSourceKey } from "./data/sources";
 import { ElementError } from "./error";
@@ -86,7 +87,7 @@ export function elementIndex(which: string | number): number {
 export function element(which: string | number): Element {
   const index = elementIndex(which);
   const row = ATOMIC_WEIGHTS()[index]!;
-  return {
+  return readable({
     atomicNumber: index + 1,
     symbol: row.symbol,
     name: row.name,
@@ -95,7 +96,7 @@ export function element(which: string | number): Element {
     year: row.kind === "none" ? undefined : row.year,
     yearSource: row.kind === "none" ? undefined : row.yearSource,
     source: row.source,
-  };
+  });
 }
 
 /**

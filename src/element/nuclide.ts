@@ -2,6 +2,7 @@
 
 import { kindOf } from "../foundation/argument";
 import { frozen } from "../foundation/frozen";
+import { readable } from "../foundation/readable";
 import type { Quantity } from "../quantity";
 import { WEIGHTS } from "./data/atomic-weights";
 import { ISOTOPIC_COMPOSITIONS, type IsotopicCompositionRow } from "./data/isotopic-compositions";
@@ -66,15 +67,17 @@ export function nuclide(which: string): Nuclide {
 function toNuclide(atomicNumber: number, massNumber: number): Nuclide {
   const [symbol, , , , estimated] = nuclideMassRow(atomicNumber, massNumber);
   const row = ISOTOPIC_COMPOSITIONS().find((r) => r.symbol === symbol && r.massNumber === massNumber);
-  return frozen({
-    symbol,
-    atomicNumber,
-    massNumber,
-    mass: nuclideMass(atomicNumber, massNumber),
-    composition: row?.composition,
-    estimated: estimated !== undefined,
-    isotopicComposition: row,
-  });
+  return frozen(
+    readable({
+      symbol,
+      atomicNumber,
+      massNumber,
+      mass: nuclideMass(atomicNumber, massNumber),
+      composition: row?.composition,
+      estimated: estimated !== undefined,
+      isotopicComposition: row,
+    }),
+  );
 }
 
 /**

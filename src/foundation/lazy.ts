@@ -1,6 +1,7 @@
 // Figures that are worked out when first asked for, and then kept: a run with one observation changed recomputes only what
 // is looked at and depends on it. The objects are frozen: a figure, once looked at, is the figure.
 import { frozen } from "./frozen";
+import { PRINTING } from "./readable";
 
 /** One function for each property. */
 export type Parts<T extends object> = { readonly [K in keyof T]-?: () => T[K] };
@@ -50,12 +51,7 @@ export function lazily<T extends B, B extends object, M extends object>(
   methods: M,
   kept?: unknown,
 ): T;
-export function lazily(
-  parts: Behind["parts"],
-  base?: object,
-  methods: object = Object.prototype,
-  kept?: unknown,
-): object {
+export function lazily(parts: Behind["parts"], base?: object, methods: object = PRINTING, kept?: unknown): object {
   const behind = { parts, base, made: {}, kept };
   // A function: proxies of state libraries wrap the objects they meet, and a frozen property may not be answered so.
   const target = Object.defineProperty(Object.create(methods), BEHIND, { value: () => behind });

@@ -8,6 +8,7 @@ import { joined, numberText, splitWater } from "../formula/internal";
 import { shownValue } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
 import { withPlainJSON } from "../foundation/plain-json";
+import { readable } from "../foundation/readable";
 import type { Quantity } from "../quantity";
 import { HydrateError } from "./error";
 
@@ -41,7 +42,7 @@ export const MOST_WATERS = 1000;
 export function crystalWater(formula: FormulaLike): CrystalWater {
   const whole = formulaOfArgument(formula);
   const { dry, units, waters } = splitWater(whole);
-  if (dry !== undefined) return withPlainJSON({ anhydrous: dry, units, waters: waters.div(units) });
+  if (dry !== undefined) return withPlainJSON(readable({ anhydrous: dry, units, waters: waters.div(units) }));
   throw new HydrateError("hydrate.only-water", `${whole} contains nothing but water`, {
     hint: "give the salt with its water, such as CuSO4·5H2O",
     details: { formula: whole.toString() },

@@ -1,11 +1,13 @@
 // The known forms of a salt, which of them stands beside its solution at a temperature, what a pack of it might hold, and
 // how the water goes when it is heated.
+
 import type { FormulaLike, MassLike, TemperatureLike } from "../amount";
 import { formulaOfArgument, inSymbol, positive } from "../amount/internal";
 import { type Formula, molarMass } from "../formula";
 import { byElements, splitWater } from "../formula/internal";
 import { Fraction } from "../foundation/fraction";
 import { frozen } from "../foundation/frozen";
+import { readable } from "../foundation/readable";
 import { INSPECT, shownAs } from "../foundation/shown";
 import { type Quantity, type QuantityRecord, quantity } from "../quantity";
 import { expectDimension } from "../quantity/internal";
@@ -279,7 +281,7 @@ export function stagedDehydration(formula: FormulaLike, mass?: MassLike): Dehydr
       mass: start === undefined ? undefined : equivalentMass(start, { from: form, to: left, per }),
     };
   });
-  return { form, steps, note: row.note, source: cite(row.source) };
+  return readable({ form, steps, note: row.note, source: cite(row.source) });
 }
 
 /** @internal Molar mass of a form for one anhydrous unit: a third of that of 3CdSO4·8H2O. */

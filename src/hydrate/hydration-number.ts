@@ -1,5 +1,6 @@
 // How much water a sample really holds: from a heating experiment, or from an assay; as a number of waters with its
 // uncertainty, and the whole numbers it could mean.
+
 import type { FormulaLike, MassFractionLike, MassLike } from "../amount";
 import { assayOf, formulaOfArgument, inSymbol, positive } from "../amount/internal";
 import { type Formula, molarMass, oxideEquivalents, parseFormula } from "../formula";
@@ -7,6 +8,7 @@ import { numberText } from "../formula/internal";
 import type { Fields } from "../foundation/argument";
 import { Fraction } from "../foundation/fraction";
 import { withPlainJSON } from "../foundation/plain-json";
+import { readable } from "../foundation/readable";
 import { type Quantity, quantity, sum } from "../quantity";
 import { guard } from "./argument";
 import { anhydrousOf, crystalWater, hydrateOf, MOST_WATERS, waterContent } from "./crystal-water";
@@ -285,7 +287,7 @@ export function hydrationNumber(experiment: HeatingExperiment): HydrationNumber 
   const share = left.dividedBy(empty === undefined ? m1 : m1.minus(empty));
   const oxides = residue === undefined ? ignited(salt, share, weighed) : [];
   const { candidates, warnings } = judged(salt, dried, oxides);
-  return { waters, formula: candidates[0]!.formula, candidates, warnings };
+  return readable({ waters, formula: candidates[0]!.formula, candidates, warnings });
 }
 
 /** A material whose water is not that of its label. */
@@ -367,7 +369,7 @@ export function meanHydration(material: {
       hint: 'give assay: "60 %", or before and after',
     });
   }
-  return { waters, anhydrousFraction: fraction, between: betweenForms(anhydrous, waters) };
+  return readable({ waters, anhydrousFraction: fraction, between: betweenForms(anhydrous, waters) });
 }
 
 function betweenForms(salt: Formula, waters: Quantity): MeanWater["between"] {

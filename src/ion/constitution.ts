@@ -1,10 +1,12 @@
 // What a formula is made of: cations, anions, crystal water, ligands, acid hydrogen. Composition decides; how the formula is
 // written is asked only where composition leaves a choice (urea or ammonium cyanate), so that Hill order, brackets, CH3COO or
 // C2H3O2 and the kind of hydrate dot make no difference.
+
 import { Formula, parseFormula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { frozen } from "../foundation/frozen";
 import { memoised } from "../foundation/memo";
+import { readable } from "../foundation/readable";
 import { ACIDS, type AcidRow } from "./data/acids";
 import { ISOMERS, type IsomerReading, type IsomerRow } from "./data/isomers";
 import { chargedText, type Ion, ionIndex, ionText, isCationElement, timesIn, without } from "./ion-index";
@@ -631,7 +633,7 @@ function constitutionFor(formula: Formula): Constitution {
 }
 
 const known = /* @__PURE__ */ new WeakMap<Formula, Constitution>();
-const byText = /* @__PURE__ */ memoised(4000, (text: string) => frozen(constitutionFor(parseFormula(text))));
+const byText = /* @__PURE__ */ memoised(4000, (text: string) => frozen(readable(constitutionFor(parseFormula(text)))));
 
 /**
  * What a formula is made of: cations with their charges, anions, crystal water, ligands, the hydrogen of an acid. The same

@@ -1,6 +1,8 @@
 // Turning one sparingly soluble salt into another of the same cation by boiling it with a solution of the other ion.
+
 import type { Formula } from "../formula";
 import type { Fields } from "../foundation/argument";
+import { readable } from "../foundation/readable";
 import type { Quantity } from "../quantity";
 import { guard } from "./argument";
 import { SolubilityError } from "./error";
@@ -60,11 +62,11 @@ export function saltConversion(request: {
   });
   const verdict =
     equilibriumRatio.compare("100") > 0 ? "goes" : equilibriumRatio.compare("1") > 0 ? "goes with excess" : "hardly";
-  return {
+  return readable({
     equilibriumRatio,
     verdict,
     ionTaken: taken.formula,
     ionFreed: freed.formula,
     warnings: [...from.warnings, ...to.warnings],
-  };
+  });
 }

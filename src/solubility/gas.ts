@@ -1,8 +1,10 @@
 // Gases in water under one atmosphere: seven gases, 0 to 40 °C, read like a solubility curve. Two bases are in print and
 // are kept apart: one atmosphere of gas with its water vapour ("total"), or of the gas alone ("partial").
+
 import type { TemperatureLike } from "../amount";
 import { GASES, type GasRow } from "../aqueous/internal";
 import { Formula, parseFormula } from "../formula";
+import { readable } from "../foundation/readable";
 import { type Quantity, quantity } from "../quantity";
 import { expectDimension } from "../quantity/internal";
 import { needChoice } from "./argument";
@@ -88,7 +90,7 @@ export function gasSolubility(
     warnings.unshift(
       `recalled from memory${row.believed === undefined ? "" : `, believed to stand in ${row.believed}`}`,
     );
-  return {
+  return readable({
     gas: row.gas,
     name: row.name,
     celsius,
@@ -103,5 +105,5 @@ export function gasSolubility(
     pressure,
     source: row.source,
     warnings,
-  };
+  });
 }

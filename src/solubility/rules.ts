@@ -1,5 +1,7 @@
 // Solubility rules, for salts the table does not hold: the rules of the ion layer, asked for a formula.
+
 import type { Formula } from "../formula";
+import { readable } from "../foundation/readable";
 import { constitutionOf } from "../ion";
 import { ruleFor as ruleForIons, type SolubilityClass } from "../ion/internal";
 import { type Solute, soluteOf } from "./curves/solute";
@@ -55,5 +57,6 @@ export const ruleInWater = (solute: Solute): SolubilityRule | undefined =>
  * solubilityRule("Al2(CO3)3") // => undefined
  */
 export function solubilityRule(formula: string | Formula): SolubilityRule | undefined {
-  return ruleInWater(soluteOf(formula));
+  const rule = ruleInWater(soluteOf(formula));
+  return rule === undefined ? undefined : readable({ ...rule });
 }

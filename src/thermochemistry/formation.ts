@@ -4,6 +4,7 @@
 import { Formula, parseFormula } from "../formula";
 import { byElements } from "../formula/internal";
 import type { Fields } from "../foundation/argument";
+import { readable } from "../foundation/readable";
 import { constitutionOf } from "../ion";
 import { type Quantity, quantity, sum } from "../quantity";
 import { guard, needTextOption } from "./argument";
@@ -181,7 +182,7 @@ export function formationEnthalpy(
   needTextOption(options.form, "form");
   const read = formula instanceof Formula ? formula : parseFormula(formula);
   const found = findFormation(read, options.state ?? stateOf(read), options.form);
-  if (found !== undefined) return found;
+  if (found !== undefined) return readable(found);
   throw noData([read.toString()]);
 }
 

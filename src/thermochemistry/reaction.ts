@@ -8,6 +8,7 @@ import { isWater } from "../formula/internal";
 import type { Fields } from "../foundation/argument";
 import type { Fraction } from "../foundation/fraction";
 import { withPlainJSON } from "../foundation/plain-json";
+import { readable } from "../foundation/readable";
 import { applyFunction, isQuantity, type NumberLike, type Quantity, quantity, sum } from "../quantity";
 import { expectDimension } from "../quantity/internal";
 import { guard, needTextOption } from "./argument";
@@ -101,13 +102,13 @@ export function reactionEnthalpy(equation: string | BalancedEquation, options: E
     terms.map(({ enthalpy: each, stoichiometricNumber }) => each.times(stoichiometricNumber)),
     { symbol: "ΔrH", label: `enthalpy of ${written.text}`, rule: "products − reactants, each times its coefficient" },
   );
-  return {
+  return readable({
     enthalpy,
     equation: written.text,
     givesOffHeat: enthalpy.compare("0 kJ/mol") < 0,
     terms,
     warnings: [...new Set(terms.flatMap(({ warnings }) => warnings))],
-  };
+  });
 }
 
 /**

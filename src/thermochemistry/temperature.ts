@@ -1,5 +1,6 @@
 // How warm the batch gets: heat over mass times heat capacity, both shown, and what that does to it. No heat is taken to
 // be lost unless given, so the rise is the most there can be; evolving gas carries water vapour and heat away.
+
 import {
   type AmountLike,
   type MassLike,
@@ -9,6 +10,7 @@ import {
 } from "../amount";
 import { Formula, molarMass, parseFormula } from "../formula";
 import type { Fields } from "../foundation/argument";
+import { readable } from "../foundation/readable";
 import { applyFunction, type Quantity, type QuantityLike, quantity, type SpecificHeatCapacityText } from "../quantity";
 import { expectDimension } from "../quantity/internal";
 import { solidTransitions } from "../solubility";
@@ -164,7 +166,7 @@ export function temperatureRise(request: TemperatureRiseRequest): TemperatureRis
     warnings.push("would boil: add slowly, cool, or dilute; the figure stops meaning a temperature at 100 °C");
   if (freezes === true) warnings.push("ends at or below 0 °C: water would freeze, a salt solution only further down");
   if (celsius !== undefined) warnings.push(...hydrateWarnings(request.hydrates ?? [], celsius));
-  return { rise, end, heatReleased: released, boils, freezes, assumptions, warnings };
+  return readable({ rise, end, heatReleased: released, boils, freezes, assumptions, warnings });
 }
 
 /** Heat over mass times heat capacity, as the temperature difference it is. */
@@ -239,7 +241,7 @@ export function waterCarriedByGas(request: {
     label: "heat of evaporation of water at 25 °C",
     rule: "enthalpy of formation of the vapour − of the liquid",
   });
-  return {
+  return readable({
     amount,
     mass: amount
       .times(molarMass("H2O"))
@@ -249,5 +251,5 @@ export function waterCarriedByGas(request: {
       .times(evaporation)
       .to("kJ")
       .named({ label: "heat taken by evaporation", rule: "amount × heat of evaporation" }),
-  };
+  });
 }

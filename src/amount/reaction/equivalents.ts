@@ -13,6 +13,7 @@ import type { Formula } from "../../formula";
 import { attempt } from "../../foundation/error";
 import { Fraction } from "../../foundation/fraction";
 import { withPlainJSON } from "../../foundation/plain-json";
+import { readable } from "../../foundation/readable";
 import { type FormulaLike, formulaOfArgument } from "../argument";
 import { AmountError } from "../error";
 import { exchangeOf } from "../jar/exchange";
@@ -196,12 +197,14 @@ export function equivalentsIn(reaction: ReactionLike, formula: FormulaLike): Equ
     throw severalReadings(wanted, balanced, "brings more than one ion that takes part", readings);
   }
   const { kind, perMole, counted, assumptions, count } = first!;
-  return withPlainJSON({
-    formula: wanted,
-    kind,
-    perMole,
-    counted: count === 1n ? counted : byIon(first!),
-    equation: balanced.toString(),
-    assumptions,
-  });
+  return withPlainJSON(
+    readable({
+      formula: wanted,
+      kind,
+      perMole,
+      counted: count === 1n ? counted : byIon(first!),
+      equation: balanced.toString(),
+      assumptions,
+    }),
+  );
 }

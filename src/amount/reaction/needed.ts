@@ -2,6 +2,7 @@
 
 import { molarMass } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { readable } from "../../foundation/readable";
 import { type Quantity, quantity } from "../../quantity";
 import { massOf, PURITY, type Purity } from "../amount";
 import {
@@ -81,13 +82,13 @@ export function requiredAmount(
   if (strength === undefined) {
     const form = partner.as === undefined ? named : formulaOfArgument(partner.as);
     if (form === undefined)
-      return { amount, mass: massOf(amount, species.formula, { assay, moisture }), volume: undefined };
+      return readable({ amount, mass: massOf(amount, species.formula, { assay, moisture }), volume: undefined });
     const perForm = feedAmount(species.formula, { amount: "1 mol", as: form });
     const n = amount
       .dividedBy(perForm)
       .times("1 mol")
       .named({ symbol: `n(${inSymbol(form)})`, rule: "amount of the form in the jar" });
-    return { amount, mass: massOf(n, form, { assay, moisture }), volume: undefined };
+    return readable({ amount, mass: massOf(n, form, { assay, moisture }), volume: undefined });
   }
   const options = { ...strengthOptions, of: species.formula };
   const solute = (): Quantity =>
@@ -100,7 +101,7 @@ export function requiredAmount(
     const mass = solute()
       .dividedBy(content.symbol === undefined ? content.named({ symbol: `w(${name})` }) : content)
       .named({ symbol: `m(${name} solution)`, rule: "mass of solution = mass of solute / mass fraction" });
-    return { amount, ...bothWays(mass, strength, options, `${name} solution`) };
+    return readable({ amount, ...bothWays(mass, strength, options, `${name} solution`) });
   }
   const { content, counts } = contentOf(strength, "volume", options);
   const volume = (counts === "amount" ? amount : solute())
@@ -110,5 +111,5 @@ export function requiredAmount(
       symbol: `V(${name})`,
       rule: `volume = ${counts === "amount" ? "amount / concentration" : "mass / mass concentration"}`,
     });
-  return { amount, mass: undefined, volume };
+  return readable({ amount, mass: undefined, volume });
 }

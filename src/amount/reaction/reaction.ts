@@ -5,6 +5,7 @@ import { asWritten } from "../../equation/internal";
 import { type Formula, molarMass } from "../../formula";
 import type { Fraction } from "../../foundation/fraction";
 import { withPlainJSON } from "../../foundation/plain-json";
+import { readable } from "../../foundation/readable";
 import { minimum, type Quantity } from "../../quantity";
 import { type FormulaLike, inSymbol, tabled } from "../argument";
 import { AmountError } from "../error";
@@ -108,14 +109,14 @@ export function reactionAmounts(equation: ReactionLike, known: Readonly<Record<s
   const species = places.map((place) =>
     worked(place, told, given.get(place), least.has(place) && !sides.has("product")),
   );
-  return {
+  return readable({
     equation: balanced,
     moleOfReaction: written.text,
     extent: told,
     limiting: species.filter((s) => s.limiting).map((s) => s.formula),
     species,
     of: (formula) => find(species, formula),
-  };
+  });
 }
 
 /** Amounts of one species; what nobody asks for is not made. */

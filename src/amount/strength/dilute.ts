@@ -2,6 +2,7 @@
 
 import { molarMass } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { readable } from "../../foundation/readable";
 import type { Quantity } from "../../quantity";
 import { type DensityLike, grouped } from "../argument";
 import { AmountError } from "../error";
@@ -113,12 +114,12 @@ export function dilute(dilution: Dilution): DilutionPlan {
     return { from: c.a, take: named(portion, "stock", "to × make up to / from"), to: c.b, makeUpTo: V2! };
   };
   const plan = solve();
-  return {
+  return readable({
     ...plan,
     asked,
     answer: plan[asked],
     water: waterToAdd(plan, from ?? plan.from, to ?? plan.to, stock, thin),
-  };
+  });
 }
 
 const named = (portion: Quantity, symbol: string, words: string): Quantity =>

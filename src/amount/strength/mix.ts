@@ -4,6 +4,7 @@
 import { molarMass } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
+import { readable } from "../../foundation/readable";
 import { type Quantity, sum } from "../../quantity";
 import { type DensityLike, grouped, listed } from "../argument";
 import { densityFor } from "../density/density";
@@ -91,12 +92,12 @@ export function mixSolutions(
     );
     const w = solute.dividedBy(mass).to("% w/w").named({ symbol: "w(mixture)", rule: "mass fraction = solute / mass" });
     const rho = attempt(() => densityFor(soluteOf(shared.of), w, shared));
-    if (!rho.ok) return { massFraction: w, mass, volume: undefined, concentration: undefined };
+    if (!rho.ok) return readable({ massFraction: w, mass, volume: undefined, concentration: undefined });
     const volume = mass
       .dividedBy(rho.value)
       .to("mL")
       .named({ symbol: "V(mixture)", rule: "volume = mass / density of the mixture" });
-    return { massFraction: w, mass, volume, concentration: perVolume(solute, volume, shared) };
+    return readable({ massFraction: w, mass, volume, concentration: perVolume(solute, volume, shared) });
   }
   if (!additiveVolumes || portions.some((p) => p.dimension !== "volume")) {
     throw new AmountError("amount.missing-density", "without densities it is not known what volume the mixture has", {
@@ -122,7 +123,7 @@ export function mixSolutions(
             symbol: `${like.counts === "equivalents" ? "N" : "c"}(mixture)`,
             rule: "strength = solute / volume",
           });
-  return { massFraction: undefined, mass: undefined, volume, concentration };
+  return readable({ massFraction: undefined, mass: undefined, volume, concentration });
 }
 
 function perVolume(solute: Quantity, volume: Quantity, options: StrengthOptions): Quantity {
@@ -201,5 +202,10 @@ export function mixToStrength(aim: MixtureAim): TwoParts {
   const m2 = total.minus(m1).named({ symbol: "m2", rule: "mass of the weaker = mass - m1" });
   const volume = (m: Quantity, strength: StrengthLike, symbol: string): Quantity | undefined =>
     m.isPositive() ? bothWays(m, strength, options, symbol).volume : undefined;
-  return { strong: m1, weak: m2, volumeOfStrong: volume(m1, strong, "1"), volumeOfWeak: volume(m2, weak, "2") };
+  return readable({
+    strong: m1,
+    weak: m2,
+    volumeOfStrong: volume(m1, strong, "1"),
+    volumeOfWeak: volume(m2, weak, "2"),
+  });
 }

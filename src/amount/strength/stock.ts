@@ -1,4 +1,5 @@
 import type { Fields } from "../../foundation/argument";
+import { readable } from "../../foundation/readable";
 import type { Quantity } from "../../quantity";
 import { amountOf, massOf, PURITY, type Purity } from "../amount";
 import {
@@ -92,7 +93,7 @@ export function stockSolution(request: StockRequest & { readonly strength: Stren
     .dividedBy(volume)
     .to("mol/L")
     .named({ symbol: `c(${name})`, rule: "concentration = amount / volume" });
-  return { mass, volume, concentration };
+  return readable({ mass, volume, concentration });
 }
 
 /**
@@ -116,5 +117,5 @@ export function strengthPrepared(mass: MassLike, request: StockRequest): StockSo
     .dividedBy(volume)
     .to("mol/L")
     .named({ symbol: `c(${name})`, rule: "concentration = amount / volume" });
-  return { mass: m, volume, concentration };
+  return readable({ mass: m, volume, concentration });
 }

@@ -2,6 +2,7 @@
 // Nothing is ever left out.
 
 import type { Fields } from "../../foundation/argument";
+import { readable } from "../../foundation/readable";
 import { meanOfReadings, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { studentFactor } from "../../quantity/internal";
 import { grouped, guard, listed } from "../argument";
@@ -87,7 +88,7 @@ export function replicateStatistics(
   const limit = concordance ?? (range.dimension === "volume" ? "0.1 mL" : undefined);
   const concordant = limit === undefined ? true : range.compare(limit) <= 0;
   if (all.length === 1) {
-    return { mean: all[0]!, count: 1, standardDeviation: undefined, range, concordant, suspect: undefined };
+    return readable({ mean: all[0]!, count: 1, standardDeviation: undefined, range, concordant, suspect: undefined });
   }
   const n = all.length;
   const total = numbers.reduce((a, b) => a.plus(b));
@@ -104,7 +105,7 @@ export function replicateStatistics(
     { value: s, unit: step },
     { symbol: "s", label: `standard deviation of one of the ${label}` },
   );
-  return { mean, count: n, standardDeviation, range, concordant, suspect };
+  return readable({ mean, count: n, standardDeviation, range, concordant, suspect });
 }
 
 /** Grubbs' test: critical value from Student's t at level 1 - (1 - level)/n, two-sided. */

@@ -1,6 +1,8 @@
 // Strength of a titrant against a primary standard: what every titration rests on.
+
 import { molarMass } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { readable } from "../../foundation/readable";
 import { type Quantity, quantity } from "../../quantity";
 import {
   assayOf,
@@ -110,12 +112,12 @@ export function standardise(request: StandardisationRequest): Standardisation {
     symbol: `c(${inSymbol(titrant)})`,
     label: `strength of the ${inSymbol(titrant)}, standardised`,
   }) as Quantity<"concentration">;
-  return {
+  return readable({
     concentration,
     titrant: { strength: concentration, of: titrant },
     replicates,
     warnings: warningsOf(concentration, replicates),
-  };
+  });
 }
 
 /** The mean with what the portions share, and their scatter beside it. */

@@ -1,9 +1,11 @@
 // Titration: from titres to an amount. A blank is taken off; the reaction is named.
+
 import type { Formula } from "../../formula";
 import { splitWater } from "../../formula/internal";
 import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
 import { Fraction } from "../../foundation/fraction";
+import { readable } from "../../foundation/readable";
 import { isQuantity, type NumberLike, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { toRational } from "../../quantity/internal";
 import { massOf } from "../amount";
@@ -300,7 +302,7 @@ function titration(
   { warnings, ...found }: ReturnType<typeof answers>,
 ): Titration {
   const { notes: _, ...replicates } = titres;
-  return { titre, replicates, amount, ...found, warnings: [...warningsOf(titres), ...warnings] };
+  return readable({ titre, replicates, amount, ...found, warnings: [...warningsOf(titres), ...warnings] });
 }
 
 /**

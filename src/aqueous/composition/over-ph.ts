@@ -1,5 +1,7 @@
 // A mixture over a range of pH: what is left of each metal, and which solids stand.
+
 import { parseFormula } from "../../formula";
+import { readable } from "../../foundation/readable";
 import { type MassText, type Quantity, type QuantityLike, quantity, type VolumeText } from "../../quantity";
 import { guard } from "../argument";
 import { ADDITION_FIELDS, type AdditionOptions } from "../dose/addition";
@@ -117,7 +119,7 @@ export function solidsOverPH(request: OverPHRequest): OverPH {
         ),
       };
     });
-  const over = Object.freeze({ points, least, solids: [...stood], unknown: first.unknown });
+  const over = Object.freeze(readable({ points, least, solids: [...stood], unknown: first.unknown }));
   given.add(over);
   return over;
 }

@@ -1,5 +1,7 @@
 // Buffers: what to weigh, and how well one holds its pH.
+
 import { massOf } from "../../amount";
+import { readable } from "../../foundation/readable";
 import type { ConcentrationText, NumberLike, Quantity, QuantityLike, VolumeText } from "../../quantity";
 import { solvedFigure } from "../../quantity/internal";
 import { guard, positive } from "../argument";
@@ -101,7 +103,7 @@ export function bufferRecipe(request: BufferRequest): BufferRecipe {
     return { formula: pair[i]!, amount, mass: massOf(amount as never, pair[i]!) };
   });
   const composition = mixed(pair, base);
-  return { pair, amounts, composition, capacity: bufferCapacity(composition) };
+  return readable({ pair, amounts, composition, capacity: bufferCapacity(composition) });
 }
 
 function nearest(away: (pair: BufferPair, base: number) => number): BufferPair {

@@ -1,6 +1,8 @@
 // How much acid or base: to a pH, or until a solid has gone into solution again.
+
 import { massOf } from "../../amount";
 import { bisected } from "../../foundation/bisect";
+import { readable } from "../../foundation/readable";
 import type { MassText, NumberLike, Quantity, QuantityLike, VolumeText } from "../../quantity";
 import { guard, positive } from "../argument";
 import { AqueousError } from "../error";
@@ -125,7 +127,7 @@ export function doseToPH(request: DoseRequest): Dose {
   const dose = doseOf(addition, molesToPH(addition, target), scaled(pHFigure(addition.model)), `to pH ${target}`);
   const pure = dose.volume === undefined ? massOf(dose.amount, dose.formula) : undefined;
   const mass = assay === undefined || pure === undefined ? pure : pure.dividedBy(assay).to("g");
-  return { ...dose, mass: mass as Quantity<"mass"> | undefined, assumptions };
+  return readable({ ...dose, mass: mass as Quantity<"mass"> | undefined, assumptions });
 }
 
 /** pH itself rather than −ln a(H+). */
@@ -248,7 +250,7 @@ export function redissolving(request: RedissolvingRequest): Redissolving {
     lnK: [[model.species.length + last, -1]],
   };
   const dose = doseOf(addition, high, figure, `to dissolve ${request.solid}`);
-  return { needed: dose.amount, volume: dose.volume, pH: dose.pH, last: formula };
+  return readable({ needed: dose.amount, volume: dose.volume, pH: dose.pH, last: formula });
 }
 
 const nameOf = (reagent: Reagent | string): string => (typeof reagent === "string" ? reagent : reagent.formula);

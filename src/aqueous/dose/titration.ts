@@ -1,3 +1,4 @@
+import { readable } from "../../foundation/readable";
 import { type MassText, type Quantity, type QuantityLike, quantity, type VolumeText } from "../../quantity";
 import { expectDimension, solvedFigure } from "../../quantity/internal";
 import { guard, positive } from "../argument";
@@ -157,7 +158,7 @@ export function titrationCurve(request: TitrationCurveRequest): TitrationCurve {
     },
   };
   origins.set(curve, { addition, request, litres, strength });
-  return Object.freeze(curve);
+  return Object.freeze(readable(curve));
 }
 
 /** Where a curve is steepest. */

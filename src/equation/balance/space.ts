@@ -3,6 +3,7 @@
 import type { Fields } from "../../foundation/argument";
 import { attempt, type Result } from "../../foundation/error";
 import { withPlainJSON } from "../../foundation/plain-json";
+import { readable } from "../../foundation/readable";
 import { Equation } from "../equation";
 import { EquationError, type EquationRefusal } from "../error";
 import { type IntegerVector, toBigInts } from "../kernel/nullspace";
@@ -61,13 +62,15 @@ export function reactionSpace(input: EquationInput | BalancedEquation, options: 
   }
   const vectors = solutionsOf(equation.formulas, equation.reactantCount);
   const rays = raysOf(vectors, limit);
-  return withPlainJSON({
-    equation,
-    dimension: vectors.length,
-    basis: vectors.map((vector) => [...toBigInts(vector)]),
-    elementary: rays.map((ray) => elementaryReaction(equation, ray)),
-    vectors: rays.map((ray) => [...toBigInts(ray)]),
-  });
+  return withPlainJSON(
+    readable({
+      equation,
+      dimension: vectors.length,
+      basis: vectors.map((vector) => [...toBigInts(vector)]),
+      elementary: rays.map((ray) => elementaryReaction(equation, ray)),
+      vectors: rays.map((ray) => [...toBigInts(ray)]),
+    }),
+  );
 }
 
 /**

@@ -4,6 +4,7 @@
 import type { Formula } from "../../formula";
 import { Fraction } from "../../foundation/fraction";
 import { withPlainJSON } from "../../foundation/plain-json";
+import { readable } from "../../foundation/readable";
 import { type BalanceOptions, balancedOf } from "../balance/balance";
 import type { BalancedEquation, BalancedTerm } from "../balance/balanced";
 import { EquationError } from "../error";
@@ -132,16 +133,18 @@ export function redoxAnalysis(input: EquationInput | BalancedEquation, options: 
   const lost = total(oxidised);
   const gained = total(reduced);
   const agents = (changes: readonly StateChange[]) => [...new Set(changes.flatMap(({ reactants }) => reactants))];
-  return withPlainJSON({
-    equation: balanced,
-    isRedox: oxidised.length + reduced.length > 0,
-    oxidised,
-    reduced,
-    // with free electrons in the equation only one side counts
-    electrons: lost.compare(gained) > 0 ? lost : gained,
-    oxidisingAgents: agents(reduced),
-    reducingAgents: agents(oxidised),
-  });
+  return withPlainJSON(
+    readable({
+      equation: balanced,
+      isRedox: oxidised.length + reduced.length > 0,
+      oxidised,
+      reduced,
+      // with free electrons in the equation only one side counts
+      electrons: lost.compare(gained) > 0 ? lost : gained,
+      oxidisingAgents: agents(reduced),
+      reducingAgents: agents(oxidised),
+    }),
+  );
 }
 
 /** The refusal where nothing is oxidised or reduced. */

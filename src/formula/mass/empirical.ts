@@ -4,6 +4,7 @@
 import { elementIndexOf } from "../../element/internal";
 import { isRecord, kindOf } from "../../foundation/argument";
 import { gcd } from "../../foundation/gcd";
+import { readable } from "../../foundation/readable";
 import { type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { nodeOf } from "../../quantity/internal";
 import { needEmpiricalOptions } from "../argument";
@@ -258,7 +259,7 @@ export function empiricalFormula(found: FoundComposition, options: EmpiricalOpti
   const next = kept.find(({ misfit, strain }) => misfit <= 1 || strain <= 3);
   const runnerUp = next === undefined ? undefined : candidate(next);
   const molecule = measured === undefined ? undefined : molecular(chosen.formula, measured, options);
-  return {
+  return readable({
     ...chosen,
     ratios: parts.map(({ name, amount }, i) => ({
       constituent: name,
@@ -275,7 +276,7 @@ export function empiricalFormula(found: FoundComposition, options: EmpiricalOpti
       ...explainRounding(parts, ratios, best, chosen, runnerUp, alternatives.length),
       ...(molecule?.words ?? []),
     ],
-  };
+  });
 }
 
 function explainRounding(

@@ -1,7 +1,9 @@
 // Mass fractions: of one element or group in a formula, and of all its elements.
+
 import { elementIndexOf, symbolAt } from "../../element/internal";
 import type { Fraction } from "../../foundation/fraction";
 import { withPlainJSON } from "../../foundation/plain-json";
+import { printsItself } from "../../foundation/prints-itself";
 import type { Quantity } from "../../quantity";
 import { combinationOf, multiply, type Rational, rational, toRational } from "../../quantity/internal";
 import { notText } from "../argument";
@@ -99,10 +101,11 @@ export function percentComposition(formula: string | Formula, options?: MolarMas
   return hillOrder(f.elementIndices).map((position, i) => {
     const term = terms[position]!;
     const symbol = symbolAt(f.elementIndexAt(position));
-    return withPlainJSON({
+    const part = {
       symbol,
       count: composition[i]!.count,
       massFraction: share(portion(term.coefficient, term.quantity, symbol), whole, symbol, f).to("%"),
-    });
+    };
+    return withPlainJSON(printsItself(part, ({ massFraction }) => `${symbol} ${massFraction.format()}`));
   });
 }

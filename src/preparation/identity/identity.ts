@@ -1,8 +1,10 @@
 // Which of several solids a sample is: by what it loses on ignition, by the acid it neutralises, or both together, with the
 // water it may hold beside its formula. Says that it cannot tell where that is the truth.
+
 import type { MassFractionLike, MassLike } from "../../amount";
 import type { Formula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { readable } from "../../foundation/readable";
 import { type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { reading } from "../account";
@@ -197,10 +199,10 @@ export function identifyByMassLoss(request: MassLossRequest): Identity {
   const candidates = judged.map(
     ({ candidate }, i): IdentityCandidate => ({ ...candidate, share: weights[i]! / total }),
   );
-  return {
+  return readable({
     loss,
     candidates,
     ...verdictOf(candidates, loss, acid !== undefined),
     assumptions: assumptionsOf(candidates, allowed),
-  };
+  });
 }

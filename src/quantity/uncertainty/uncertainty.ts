@@ -1,7 +1,10 @@
 // Uncertainty as the guide sets it out: the budget of a result, its covariance with another, effective degrees of
 // freedom, expanded uncertainty, and inputs evaluated from readings or declared correlated (JCGM 100:2008).
+
 import type { Fields } from "../../foundation/argument";
 import { shownValue } from "../../foundation/error";
+import { printsItself } from "../../foundation/prints-itself";
+import { readable } from "../../foundation/readable";
 import { QuantityError } from "../error";
 import { formatQuantity } from "../text/format";
 import type { Distribution } from "../text/read";
@@ -66,7 +69,11 @@ export function uncertaintyBudget(like: QuantityLike): BudgetLine[] {
       source: node.naming?.source,
     };
   });
-  return lines.sort((a, b) => b.share - a.share);
+  return lines
+    .sort((a, b) => b.share - a.share)
+    .map((line) =>
+      printsItself(line, ({ input, quantity, share }) => `${(100 * share).toFixed(1)} %  ${input} = ${quantity}`),
+    );
 }
 
 /**
@@ -151,13 +158,13 @@ export function expandedUncertainty(
   const dof = effectiveDegreesOfFreedom(q);
   const coverageFactor = studentFactor(level, dof === Infinity ? dof : Math.max(1, Math.floor(dof + 1e-9)));
   const standardUncertainty = q.standardUncertainty!;
-  return {
+  return readable({
     expandedUncertainty: standardUncertainty.times(coverageFactor),
     coverageFactor,
     standardUncertainty,
     effectiveDegreesOfFreedom: dof,
     level,
-  };
+  });
 }
 
 /** Readings of one thing, exactly, in SI units less the offset of the scale. */

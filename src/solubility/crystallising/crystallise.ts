@@ -5,6 +5,7 @@ import type { MassLike, TemperatureLike } from "../../amount";
 import type { Formula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
+import { readable } from "../../foundation/readable";
 import { type NumberLike, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
@@ -166,7 +167,7 @@ export function crystallise(request: CrystallisingRequest): Crystallisation {
     (solid.isHydrate ? mass.times(share) : mass).dividedBy(dissolved.all).to("%");
   const crop = { formula: nameOf(figure.solidPhase, solute), mass: first.mass, share: ofAll(first.mass) };
   const again = secondCrop(request, first, figure.perHundredGramsWater, crop.formula, solid, inForm, ofAll, warnings);
-  return {
+  return readable({
     water: dissolved.added,
     totalWater: dissolved.totalWater,
     undissolvedHot: dissolved.undissolved,
@@ -176,7 +177,7 @@ export function crystallise(request: CrystallisingRequest): Crystallisation {
     path: pathOf(hot, cold, dissolved, figure.perHundredGramsWater),
     secondCrop: again,
     warnings: [...new Set(warnings)],
-  };
+  });
 }
 
 function pathOf(

@@ -4,6 +4,7 @@
 import type { MassLike, TemperatureLike } from "../../amount";
 import { type Formula, molarMass } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { readable } from "../../foundation/readable";
 import { minimum, type Quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
@@ -314,7 +315,7 @@ export function fractionalCrystallization(request: SaltPairRequest): SaltPairPla
       );
   }
   if (!wantedFilteredHot.isZero()) warnings.push(`not all ${wanted.anhydrous} dissolves hot: use more water`);
-  return {
+  return readable({
     wantedMass,
     filteredHot,
     wantedFilteredHot,
@@ -326,5 +327,5 @@ export function fractionalCrystallization(request: SaltPairRequest): SaltPairPla
     ratios,
     assumption: ASSUMPTION,
     warnings: [...new Set(warnings)],
-  };
+  });
 }

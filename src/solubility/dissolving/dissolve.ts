@@ -4,6 +4,7 @@
 import { densityOfWater, type MassLike, type TemperatureLike } from "../../amount";
 import type { Formula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { readable } from "../../foundation/readable";
 import { maximum, type NumberLike, type Quantity, quantity, sum } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
@@ -120,7 +121,7 @@ export function waterToDissolve(request: DissolvingRequest): DissolvingWater {
   const { dry, total, water, meltsInOwnWater } = waterFor(solute, mass, figure, headroom);
   const warnings = [...figure.warnings];
   if (meltsInOwnWater) warnings.push("dissolves in its own crystal water at this temperature");
-  return {
+  return readable({
     water,
     volume: volumeOf(water),
     totalWater: total,
@@ -129,7 +130,7 @@ export function waterToDissolve(request: DissolvingRequest): DissolvingWater {
     perHundredGramsWater: figure.perHundredGramsWater,
     solubility: figure.solubility,
     warnings,
-  };
+  });
 }
 
 /** One salt among several in a liquor. */
@@ -211,12 +212,12 @@ export function waterForSolution(request: {
     rule: shared ? "sum of the waters − crystal water" : "largest of the waters − crystal water",
     assumption,
   });
-  return {
+  return readable({
     water,
     volume: volumeOf(water),
     alone,
     sharesIon: shared,
     assumption,
     warnings: alone.flatMap(({ warnings }) => warnings),
-  };
+  });
 }

@@ -1,7 +1,9 @@
 // What a liquor keeps of the product: the part of a yield that solubility takes.
+
 import type { MassLike, TemperatureLike } from "../../amount";
 import type { Formula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { readable } from "../../foundation/readable";
 import type { Quantity } from "../../quantity";
 import { guard } from "../argument";
 import { figureOrProduct, hundredGrams, positiveMass, type SolubilityFigure } from "../curves/figure";
@@ -72,5 +74,5 @@ export function lossToLiquor(request: {
     request.of === undefined
       ? undefined
       : mass.dividedBy(positiveMass(request.of, "of", `m(${solute.formula})`, "whole product")).to("%");
-  return { mass, share, perHundredGramsWater, solubility, warnings };
+  return readable({ mass, share, perHundredGramsWater, solubility, warnings });
 }

@@ -1,9 +1,11 @@
 // One solubility on the bases different tables use. Sources mix them, so each is named: per 100 g water, hydrate per 100 g
 // of water added, mass fraction, molality, per litre of solution.
+
 import { type DensityLike, densityOfSolution, type TemperatureLike } from "../../amount";
 import { type Formula, molarMass } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
+import { readable } from "../../foundation/readable";
 import { type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
@@ -79,7 +81,7 @@ export function saturatedSolution(request: {
     ?.dividedBy(molarMass(solute.anhydrous))
     .to("mol/L")
     .named({ symbol: "c", label: "concentration of the saturated solution", rule: "c = w × density / M" });
-  return {
+  return readable({
     perHundredGramsWater: s,
     asNamedPerHundredGramsAdded: asNamed(solute, s),
     massFraction,
@@ -89,7 +91,7 @@ export function saturatedSolution(request: {
     massConcentration,
     missing,
     solubility,
-  };
+  });
 }
 
 /** The caller's density, or the table's where it reaches the saturated solution, or why there is none. */

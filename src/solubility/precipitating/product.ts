@@ -4,6 +4,7 @@ import { SOLUBILITY_PRODUCTS, type SolubilityProductRow } from "../../aqueous/in
 import { type Formula, parseFormula } from "../../formula";
 import { byDryRatio } from "../../formula/internal";
 import { frozen } from "../../foundation/frozen";
+import { readable } from "../../foundation/readable";
 import { constitutionOf } from "../../ion";
 import { applyFunction, type Quantity, quantity } from "../../quantity";
 import { needTextOption } from "../argument";
@@ -136,17 +137,19 @@ function productOf(row: SolubilityProductRow): SolubilityProduct {
     warnings.push("a doubtful constant: sources differ by powers of ten, or it rests on memory");
   if (row.soluble === true) warnings.push("a soluble salt: use its measured solubility instead");
   if (row.note !== undefined) warnings.push(row.note);
-  const made: SolubilityProduct = frozen({
-    solid: row.solid,
-    name: row.name,
-    form: row.form,
-    dissolution: row.dissolution,
-    ions: ionsOf(row),
-    pKsp,
-    value: powerOfTen(pKsp, `Ksp(${row.solid})`, `solubility product of ${row.name}`),
-    source: row.source,
-    warnings,
-  });
+  const made: SolubilityProduct = frozen(
+    readable({
+      solid: row.solid,
+      name: row.name,
+      form: row.form,
+      dissolution: row.dissolution,
+      ions: ionsOf(row),
+      pKsp,
+      value: powerOfTen(pKsp, `Ksp(${row.solid})`, `solubility product of ${row.name}`),
+      source: row.source,
+      warnings,
+    }),
+  );
   given.set(row, made);
   return made;
 }

@@ -1,9 +1,11 @@
 // What to wash a product with, and the drop test that tells when the salt is gone. Common practice, no source; the choice
 // of liquid rests on the product's own solubility where it is known.
+
 import type { TemperatureLike } from "../../amount";
 import { type Formula, parseFormula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
+import { readable } from "../../foundation/readable";
 import { guard } from "../argument";
 import { type Figure, figureOrProduct } from "../curves/figure";
 import { soluteOf } from "../curves/solute";
@@ -105,7 +107,7 @@ export function washAdvice(request: {
   // A product this sparing gives no cloud of its own, so that the test for an ion it shares still tells the salt.
   const silent = figure !== undefined && figure.perHundredGramsWater.compare(SILENT) < 0;
   const tested = [...new Set(gone)].filter((ion) => !ALKALI.includes(ion));
-  return {
+  return readable({
     liquid,
     because,
     endTests: tested.map((ion) => ({
@@ -114,7 +116,7 @@ export function washAdvice(request: {
     })),
     solubility: figure?.solubility,
     source: "commonPractice",
-  };
+  });
 }
 
 /** Their salts are found by the anion. */

@@ -6,6 +6,7 @@ import { type DensityLike, densityOfWater, type MassLike, type TemperatureLike, 
 import type { Formula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
+import { readable } from "../../foundation/readable";
 import { type Measured, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard, needChoice } from "../argument";
@@ -255,7 +256,7 @@ export function washPlan(request: WashRequest): WashPlan {
     .times(BigInt(washes))
     .named({ symbol: "V(total)", label: "wash water in all", rule: "washes × wash volume" });
   const { lost, warnings } = productLost(request, totalWater, dryCake);
-  return {
+  return readable({
     washes,
     washVolume: wash,
     totalWater,
@@ -266,5 +267,5 @@ export function washPlan(request: WashRequest): WashPlan {
     leftByOneWash: left,
     productLost: lost,
     warnings,
-  };
+  });
 }

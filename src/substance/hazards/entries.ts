@@ -4,6 +4,7 @@
 import { byElements } from "../../formula/internal";
 import type { Fields } from "../../foundation/argument";
 import { frozen } from "../../foundation/frozen";
+import { readable } from "../../foundation/readable";
 import { anhydrousKey, formulaKey, type Notation, readNotation, textOf } from "../../ion/internal";
 import { guard, readableOptions } from "../argument";
 import { DISPOSAL, HAZARD_ENTRIES, HAZARD_FIELD_SOURCES, type HazardRow } from "../data/hazards";
@@ -359,10 +360,12 @@ export function cautionsOver(
       classed(text, formula, notation, percent ?? soldDilute(asked, formula)),
     );
   });
-  return frozen({
-    substances: list.flatMap(({ text, asked, nearest }) => entriesOf(text, asked, nearest)),
-    notRead: list.filter(({ asked }) => asked.length === 0).map(({ text, nearest }) => ({ material: text, nearest })),
-    incompatibilities: incompatibilities(met, circumstances, meeting),
-    closing: CLOSING,
-  });
+  return frozen(
+    readable({
+      substances: list.flatMap(({ text, asked, nearest }) => entriesOf(text, asked, nearest)),
+      notRead: list.filter(({ asked }) => asked.length === 0).map(({ text, nearest }) => ({ material: text, nearest })),
+      incompatibilities: incompatibilities(met, circumstances, meeting),
+      closing: CLOSING,
+    }),
+  );
 }

@@ -1,4 +1,5 @@
 import { frozen } from "../../foundation/frozen";
+import { readable } from "../../foundation/readable";
 import {
   HAZARD_STATEMENTS,
   PICTOGRAMS,
@@ -37,7 +38,7 @@ export function statementOf(code: string): StatementEntry {
   for (const one of [text, text.replace(/(?<=\d)[A-Za-z]+$/, "")])
     for (const [kind, table] of tables()) {
       const row = table.find((entry) => entry.code === one);
-      if (row !== undefined) return frozen({ ...row, kind });
+      if (row !== undefined) return frozen(readable({ ...row, kind }));
     }
   throw new SubstanceError("substance.unknown-code", `no statement has the code ${text}`, {
     input: text,

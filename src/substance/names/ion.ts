@@ -2,6 +2,7 @@
 
 import { parseFormula } from "../../formula";
 import { frozen } from "../../foundation/frozen";
+import { readable } from "../../foundation/readable";
 import {
   chargedText,
   compositionKey,
@@ -155,14 +156,14 @@ export function ion(nameOrFormula: string): IonEntry {
   if (listed !== undefined) return entryOf(listed);
   const own = chargedText(read.parts[0]!.text, read.charge);
   const seen = MONATOMIC_COLOURS.find((row) => row.ion === own);
-  return {
+  return readable({
     formula: canonical(formula),
     name: nameOf(formula),
     charge: read.charge,
     otherNames: [],
     ...(seen === undefined ? {} : { colour: seen.colour }),
     sources: { name: nameSourceOf(read), ...(seen === undefined ? {} : { colour: seen.source }) },
-  };
+  });
 }
 
 function chargedReading(text: string): string | undefined {

@@ -3,6 +3,7 @@
 
 import { type Fields, shown } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
+import { printsItself } from "../../foundation/prints-itself";
 import { readNotation, tryReadNotation } from "../../ion/internal";
 import { readableOptions } from "../argument";
 import { type NamesRow, REGISTRY_NAMES } from "../data/registry";
@@ -96,7 +97,8 @@ export function search(text: string, options?: SearchOptions): SearchHit[] {
   }
   return [...best.values()]
     .sort((a, b) => b.score - a.score || a.name.length - b.name.length || (a.name < b.name ? -1 : 1))
-    .slice(0, limit);
+    .slice(0, limit)
+    .map((hit) => printsItself(hit, ({ formula, name, matched }) => `${formula}  ${name} (${matched})`));
 }
 
 type Add = (row: NamesRow, matched: string, by: SearchHit["by"], score: number) => void;

@@ -4,6 +4,7 @@ import type { Fields } from "../../foundation/argument";
 import { attempt, type Result } from "../../foundation/error";
 import { frozen } from "../../foundation/frozen";
 import { once } from "../../foundation/memo";
+import { readable } from "../../foundation/readable";
 import { slips } from "../../foundation/slips";
 import { readNotation } from "../../ion/internal";
 import { SHOP_FACTS, SHOP_NAMES, type SoldRow, type StatedAssay } from "../data/shop-materials";
@@ -265,12 +266,14 @@ export function shopMaterial(name: string): ShopMaterial {
     });
   }
   const candidates = formsOf(rows).map(candidate);
-  return frozen({
-    name: text,
-    candidates,
-    ambiguous: new Set(candidates.map((one) => one.formula)).size > 1,
-    note: NOTE,
-  });
+  return frozen(
+    readable({
+      name: text,
+      candidates,
+      ambiguous: new Set(candidates.map((one) => one.formula)).size > 1,
+      note: NOTE,
+    }),
+  );
 }
 
 /**
