@@ -12,8 +12,8 @@ const isEmpty = (value: unknown): boolean =>
 
 /** Does the value have a text of its own, rather than that of its kind or of its fields? */
 const saysItself = (value: object): boolean => {
-  const { toString } = value as { readonly toString: unknown };
-  return toString !== Object.prototype.toString && toString !== Array.prototype.toString && toString !== print;
+  const own: unknown = value.toString;
+  return own !== Object.prototype.toString && own !== Array.prototype.toString && own !== print;
 };
 
 /** A value on one line; undefined where it takes several. */
