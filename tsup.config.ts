@@ -10,47 +10,104 @@ type Row = Readonly<Record<string, unknown>>;
 /** Separators of cells, the first that no cell has. */
 const SEPARATORS = ["|", "~", "\t"];
 
-/** Whether all present cells of a column are texts that stand for themselves. */
-const isPlain = (cells: readonly unknown[]): boolean =>
-  cells.every((cell) => cell === undefined || (typeof cell === "string" && cell !== "" && !cell.includes("\n")));
+/** A line of cells, its head first: how its cells are written, and the name of the column. */
+type Line = readonly [head: string, ...cells: string[]];
+
+const isText = (cell: unknown): boolean => typeof cell === "string" && cell !== "" && !cell.includes("\n");
+const isNumber = (cell: unknown): boolean => typeof cell === "number" && Number.isFinite(cell) && !Object.is(cell, -0);
+const isRecord = (cell: unknown): boolean => typeof cell === "object" && cell !== null;
+/** A list of more than texts or numbers may be a row without names, such as a point of a curve. */
+const isTuple = (cell: unknown): boolean =>
+  Array.isArray(cell) && cell.length > 0 && new Set(cell.map((one) => typeof one)).size > 1;
+
+/** The lines of rows: those of each column after another. */
+function linesOfRows(rows: readonly Row[]): Map<string, readonly Line[]> {
+  const names = [...new Set(rows.flatMap((row) => Object.keys(row)))];
+  return new Map(
+    names.map((name) => [
+      name,
+      linesOf(
+        name,
+        rows.map((row) => row[name]),
+      ),
+    ]),
+  );
+}
 
 /**
- * Rows as text: what stands before the columns, which is the shape of a row and the separator, and a line for each column, its
- * name first (with `:` where cells are JSON); an absent cell is empty. By columns, because like stands beside like, which
- * compresses better than rows do, and because a program may need some of them only.
+ * The lines of a column: texts and numbers as they are, lists as their lengths and a column of all their items, records as a mark
+ * where there is one and their columns; the rest as JSON. What is absent is empty.
+ */
+function linesOf(name: string, cells: readonly unknown[]): readonly Line[] {
+  const there = cells.filter((cell) => cell !== undefined);
+  const line = (kind: string, text: (cell: never) => string): Line => [
+    `${kind}${name}`,
+    ...cells.map((cell) => (cell === undefined ? "" : text(cell as never))),
+  ];
+  if (there.every(isText)) return [line("", (cell: string) => cell)];
+  if (there.every(isNumber)) return [line("#", (cell: number) => String(cell))];
+  const shape = there.every(isTuple) ? "[" : there.every((cell) => isRecord(cell) && !Array.isArray(cell)) ? "{" : "";
+  if (shape !== "") {
+    const columns = linesOfRows(there as Row[]);
+    const all = there.length === cells.length;
+    const head = `${shape}${columns.size} `;
+    return [all ? [`${head}${name}`] : line(head, () => "1"), ...[...columns.values()].flat()];
+  }
+  if (there.every((cell) => Array.isArray(cell)))
+    return [line("*", (cell: unknown[]) => String(cell.length)), ...linesOf("", there.flat())];
+  return [line(":", (cell) => JSON.stringify(cell))];
+}
+
+/**
+ * Rows as text: what stands before the columns, which is the shape of a row, the separator and how many rows there are, and the
+ * lines of each column. By columns, because like stands beside like, which compresses better than rows do, and because a program
+ * may need some of them only.
  */
 export function packed(rows: readonly object[]): {
   readonly head: string;
   readonly columns: ReadonlyMap<string, string>;
 } {
-  const list = rows as readonly Row[];
-  const columns = [...new Set(list.flatMap((row) => Object.keys(row)))].map((name) => {
-    const cells = list.map((row) => row[name]);
-    const plain = isPlain(cells);
-    const text = (cell: unknown): string => (cell === undefined ? "" : plain ? (cell as string) : JSON.stringify(cell));
-    return { name, cells: [plain ? name : `${name}:`, ...cells.map(text)] };
-  });
-  const separator = SEPARATORS.find((one) => !columns.some(({ cells }) => cells.some((cell) => cell.includes(one))));
+  const columns = [...linesOfRows(rows as readonly Row[])];
+  const separator = SEPARATORS.find(
+    (one) => !columns.some(([, lines]) => lines.flat().some((cell) => cell.includes(one))),
+  );
   if (separator === undefined) throw new Error("a table has all separators in its cells");
   return {
-    head: `${Array.isArray(rows[0]) ? "[" : "{"}${separator}`,
-    columns: new Map(columns.map(({ name, cells }) => [name, cells.join(separator)])),
+    head: `${Array.isArray(rows[0]) ? "[" : "{"}${separator}${rows.length}`,
+    columns: new Map(columns.map(([name, lines]) => [name, lines.map((line) => line.join(separator)).join("\n")])),
   };
 }
 
 /** The opposite, as text of the module that every packed table loads. */
-export const UNPACK = `export function unpack([shape, separator], ...columns) {
-  const rows = [];
-  for (const text of columns) {
-    const [name, ...cells] = text.split(separator);
-    const json = name.endsWith(":");
-    const column = json ? name.slice(0, -1) : name;
-    cells.forEach((cell, i) => {
-      rows[i] ??= shape === "[" ? [] : {};
-      if (cell !== "") rows[i][column] = json ? JSON.parse(cell) : cell;
-    });
-  }
-  return rows;
+export const UNPACK = `export function unpack(head, ...columns) {
+  const lines = columns.flatMap((text) => text.split("\\n")).reverse();
+  const rowsOf = (shape, count, width) => {
+    const rows = Array.from({ length: count }, () => (shape === "[" ? [] : {}));
+    for (let c = 0; c < width; c += 1) {
+      const [name, cells] = column(count);
+      for (let i = 0; i < count; i += 1) if (cells[i] !== undefined) rows[i][name] = cells[i];
+    }
+    return rows;
+  };
+  const column = (count) => {
+    const cells = lines.pop().split(head[1]);
+    const [, kind, width, name] = /^([#:*{[]?)(?:(\\d+) )?(.*)/.exec(cells.shift());
+    const each = (read) => cells.map((cell) => (cell === "" ? undefined : read(cell)));
+    if (kind === "#") return [name, each(Number)];
+    if (kind === ":") return [name, each(JSON.parse)];
+    if (kind === "") return [name, each(String)];
+    const there = each(Number);
+    const sum = there.reduce((a, b) => a + (b ?? 0), 0);
+    let at = 0;
+    if (kind === "*") {
+      const [, items] = column(sum);
+      return [name, there.map((size) => size === undefined ? size : items.slice(at, (at += size)))];
+    }
+    if (there.length === 0) return [name, rowsOf(kind, count, width)];
+    const rows = rowsOf(kind, sum, width);
+    return [name, there.map((one) => one && rows[at++])];
+  };
+  return rowsOf(head[0], +head.slice(2), columns.length);
 }`;
 
 const MODULE = "tables:unpack";

@@ -26,6 +26,27 @@ describe("a table as text", () => {
       { name: "12", value: 12, text: "null" },
     ];
     expect(readBack(rows)).toEqual(rows);
+    const nested = [
+      {
+        points: [
+          [0, "1.0"],
+          [10, "2|0"],
+        ],
+        range: ["1", "2"],
+        at: [5, -0.5],
+        solid: { formula: "NaCl" },
+      },
+      { points: [], range: [""], at: [1e-7], steps: [{ n: 1, more: { deep: [true] } }, {}] },
+      {
+        solid: { note: "a\nb", parts: ["x"] },
+        steps: [{ more: { deep: [] } }],
+        at: [],
+        except: { "slightly soluble": ["Li+"] },
+        mixed: ["a", { b: 1 }],
+      },
+      { mixed: [null], points: [[25, "3"], []] },
+    ];
+    expect(readBack(nested)).toStrictEqual(nested);
     expect(
       readBack([
         ["H", 1, "1.0"],

@@ -120,12 +120,12 @@ let isomerRows: ReadonlyMap<string, IsomerRow> | undefined;
 const keyOfText = (text: string): string => compositionKey(readNotation(text).parts[0]!.counts);
 
 function acidRow(key: string): AcidRow | undefined {
-  acidRows ??= new Map(ACIDS.map((row) => [keyOfText(row.formula), row]));
+  acidRows ??= new Map(ACIDS().map((row) => [keyOfText(row.formula), row]));
   return acidRows.get(key);
 }
 
 function isomerRow(key: string): IsomerRow | undefined {
-  isomerRows ??= new Map(ISOMERS.map((row) => [keyOfText(row.readings[0]!.formula), row]));
+  isomerRows ??= new Map(ISOMERS().map((row) => [keyOfText(row.readings[0]!.formula), row]));
   return isomerRows.get(key);
 }
 

@@ -16,7 +16,7 @@ export interface RuleVerdict {
 const WORST_FIRST: readonly SolubilityClass[] = ["insoluble", "slightly soluble", "soluble"];
 
 function verdictOn(cation: string, anion: string): RuleVerdict | undefined {
-  const row = SOLUBILITY_RULES.find(({ anions }) => anions.includes(anion));
+  const row = SOLUBILITY_RULES().find(({ anions }) => anions.includes(anion));
   if (row === undefined && REACTS_WITH_WATER.includes(anion)) return undefined;
   if (ALKALI.includes(cation)) {
     const misfit = WORST_FIRST.find(

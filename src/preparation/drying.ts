@@ -6,7 +6,7 @@ import { remembering } from "../foundation/memo";
 import { crystalWater } from "../hydrate";
 import { type Quantity, quantity } from "../quantity";
 import { trySubstance } from "../substance";
-import { DELIQUESCENT, DRYING } from "./data/drying";
+import { DELIQUESCENT, DRYING, type DryingRow } from "./data/drying";
 import { cite } from "./data/sources";
 import { exact, planned } from "./exact";
 import { madeOf } from "./made-of";
@@ -24,7 +24,7 @@ export interface Drying {
 }
 
 interface Rows {
-  readonly limits: readonly { readonly formula: Formula; readonly row: (typeof DRYING)[number] }[];
+  readonly limits: readonly { readonly formula: Formula; readonly row: DryingRow }[];
   readonly deliquescent: readonly Formula[];
 }
 
@@ -32,7 +32,7 @@ let parsed: Rows | undefined;
 
 function rows(): Rows {
   parsed ??= {
-    limits: DRYING.map((row) => ({ formula: parseFormula(row.formula), row })),
+    limits: DRYING().map((row) => ({ formula: parseFormula(row.formula), row })),
     deliquescent: DELIQUESCENT.map((row) => parseFormula(row.formula)),
   };
   return parsed;

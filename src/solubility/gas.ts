@@ -60,7 +60,7 @@ export function gasSolubility(
 ): GasSolubility {
   needChoice(pressure, "pressure", ["total", "partial"]);
   const formula = gas instanceof Formula ? gas : parseFormula(gas);
-  const rows = GASES.filter((row) => parseFormula(row.gas).hasSameComposition(formula));
+  const rows = GASES().filter((row) => parseFormula(row.gas).hasSameComposition(formula));
   const row = rows.find((candidate) => candidate.pressure === pressure);
   if (row === undefined) {
     throw new SolubilityError("solubility.no-data", `no solubility of ${formula} as a gas (${pressure} pressure)`, {
@@ -68,7 +68,7 @@ export function gasSolubility(
       position: 0,
       hint:
         rows.length === 0
-          ? `known: ${[...new Set(GASES.map((g) => g.gas))].join(", ")}`
+          ? `known: ${[...new Set(GASES().map((g) => g.gas))].join(", ")}`
           : `known: ${rows[0]!.pressure} pressure`,
     });
   }

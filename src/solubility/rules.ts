@@ -35,7 +35,7 @@ function isNeverInWater({ anhydrous }: Solute): boolean {
   const brings = (ions: readonly { readonly formula: string }[], named: readonly string[]): boolean =>
     ions.some(({ formula }) => named.includes(formula));
   if (brings(anions, ["OH-", "O^2-"])) return false;
-  return NEVER_IN_WATER.some((row) => brings(cations, row.cations) && brings(anions, row.anions));
+  return NEVER_IN_WATER().some((row) => brings(cations, row.cations) && brings(anions, row.anions));
 }
 
 /** @internal The rule for a solute that water lets be. */

@@ -19,7 +19,7 @@ const BESIDE: Readonly<Record<string, string>> = {
 describe("soluble salts", () => {
   it("dissolve at every temperature of their curve as far as it says", () => {
     const off: string[] = [];
-    for (const { solid, points } of SOLUBLE) {
+    for (const { solid, points } of SOLUBLE()) {
       if (solid in BESIDE) continue;
       for (const [celsius] of points) {
         const dry = anhydrousOf(solid);

@@ -38,12 +38,12 @@ const PROGRAMS: Readonly<Record<string, Program>> = {
   },
   "look a solubility up": {
     uses: { solubility: "solubilityOf" },
-    ceiling: 110,
+    ceiling: 106,
     without: /substance\/|data\/(complexes|products)/,
   },
   "name a formula and read a name": {
     uses: { substance: "nameOf, formulaOf" },
-    ceiling: 80,
+    ceiling: 78,
     without: /decimal|src\/(quantity|amount|aqueous|solubility)|data\/(hazards|physical|thermal)/,
   },
   "cautions for formulas": {
@@ -53,7 +53,7 @@ const PROGRAMS: Readonly<Record<string, Program>> = {
   },
   "plan and sheet": {
     uses: { preparation: "planPreparation", sheet: "benchSheet" },
-    ceiling: 396,
+    ceiling: 387,
     without: /isotopic/,
   },
 };

@@ -290,7 +290,7 @@ describe("hazards", () => {
   });
 
   it("has limits in ascending strength for codes that are known", () => {
-    for (const { formula, limits, source } of SOLUTION_LIMITS) {
+    for (const { formula, limits, source } of SOLUTION_LIMITS()) {
       expect(keys.has(source), source).toBe(true);
       expect(
         HAZARDS().some((row) => row.formula === formula),
@@ -301,13 +301,13 @@ describe("hazards", () => {
         if (below !== undefined) expect(Number(below), `${formula} ${code}`).toBeGreaterThan(Number(from));
       }
     }
-    expect(SOLUTION_LIMITS.length).toBe(12);
+    expect(SOLUTION_LIMITS().length).toBe(12);
   });
 
   // Statements only grow heavier with strength: no stronger solution has a weaker signal word.
   it("never classifies a stronger solution lower", () => {
     const rank = { none: 0, Warning: 1, Danger: 2 };
-    for (const { formula } of SOLUTION_LIMITS) {
+    for (const { formula } of SOLUTION_LIMITS()) {
       let before = 0;
       for (const percent of [0.1, 0.5, 1, 2, 3, 5, 8, 10, 15, 20, 25, 35, 50, 65, 70, 80, 90, 98]) {
         const found = cautions([{ material: formula, strength: `${percent} %` }]).substances[0]!;
@@ -337,7 +337,7 @@ describe("other tables", () => {
   it("has ions and ligands that can be read, charged as their sign says", () => {
     for (const row of ANIONS()) expect(row.charge, row.name).toBeLessThan(0);
     for (const row of CATIONS()) expect(row.charge, row.name).toBeGreaterThan(0);
-    for (const row of [...ANIONS(), ...CATIONS(), ...LIGANDS]) {
+    for (const row of [...ANIONS(), ...CATIONS(), ...LIGANDS()]) {
       expect(() => parseFormula(row.formula), row.formula).not.toThrow();
       for (const way of row.written ?? [])
         if (/^[A-Z(][A-Za-z0-9()]*$/.test(way) && !/Ph|Ac|en$/.test(way))

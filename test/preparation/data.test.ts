@@ -28,9 +28,9 @@ import { tablesOf } from "../tools/tables";
 const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> = {
   AGENTS,
   COATING: [COATING],
-  COUPLES,
+  COUPLES: COUPLES(),
   DELIQUESCENT,
-  DRYING,
+  DRYING: DRYING(),
   FIRED_OXIDES,
   FLAMMABLE_GASES,
   GASES,
@@ -59,7 +59,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   VESSELS,
   VOLATILE,
   WASTE_METALS,
-  WORK_CAUTIONS,
+  WORK_CAUTIONS: WORK_CAUTIONS(),
 };
 
 const known = new Set<string>(sourceKeys());
@@ -81,9 +81,9 @@ describe("the tables of the preparation room", () => {
     for (const { value } of Object.values(PLANNING)) expect(quantity(value as "1 g").isPositive(), value).toBe(true);
     for (const { limit } of GASES)
       if (limit !== undefined) expect(quantity(limit.share as "1 %").isPositive()).toBe(true);
-    for (const { upTo } of DRYING) expect(Number(upTo)).toBeGreaterThanOrEqual(20);
+    for (const { upTo } of DRYING()) expect(Number(upTo)).toBeGreaterThanOrEqual(20);
     for (const { sizes } of VESSELS) expect([...sizes].sort((a, b) => a - b)).toEqual(sizes);
-    for (const { volts, high, low } of COUPLES) {
+    for (const { volts, high, low } of COUPLES()) {
       expect(Math.abs(Number(volts))).toBeLessThan(3.1);
       expect(high).toBeGreaterThan(low);
     }
@@ -98,9 +98,9 @@ describe("the tables of the preparation room", () => {
       expect(new Set(hills).size).toBe(rows.length);
     }
     const once = (list: readonly string[]): void => expect(new Set(list).size).toBe(list.length);
-    once(COUPLES.map((row) => `${row.element} ${row.high} ${row.low}`));
+    once(COUPLES().map((row) => `${row.element} ${row.high} ${row.low}`));
     once(FIRED_OXIDES.map((row) => row.oxide));
-    once(DRYING.map((row) => row.formula));
+    once(DRYING().map((row) => row.formula));
     once(IGNITION.map((row) => row.formula));
     once(OXIDES.map((row) => row.metal));
     once(PRECIPITATES.map((row) => row.metal));

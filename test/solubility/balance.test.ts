@@ -81,7 +81,7 @@ describe("reactions of the tables", () => {
 
   it("reads every formula of the other tables", () => {
     for (const { formula } of FORMATION()) expect(parseFormula(formula).symbols.length, formula).toBeGreaterThan(0);
-    for (const { gas } of GASES) expect(parseFormula(gas).charge).toBe(0);
+    for (const { gas } of GASES()) expect(parseFormula(gas).charge).toBe(0);
     for (const { solute } of SOLUTION_DENSITIES()) expect(parseFormula(solute).charge).toBe(0);
   });
 });

@@ -1,5 +1,6 @@
 // Normal boiling points of liquids and volatile solids that a bench may call a gas, recalled from memory of the handbook. They
 // only tell a vapour from a liquid, so that a degree does not matter.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 export interface VolatilityRow {
@@ -10,7 +11,7 @@ export interface VolatilityRow {
   readonly source: SourceKey;
 }
 
-export const VOLATILITY: readonly VolatilityRow[] = [
+export const VOLATILITY = /* @__PURE__ */ once((): readonly VolatilityRow[] => [
   { formula: "CH3OH", boils: "64.7", source: "memory" },
   { formula: "C2H5OH", boils: "78.3", source: "memory" },
   { formula: "CH3CH2OH", boils: "78.3", source: "memory" },
@@ -49,4 +50,4 @@ export const VOLATILITY: readonly VolatilityRow[] = [
   { formula: "TiCl4", boils: "136.4", source: "memory" },
   { formula: "SnCl4", boils: "114", source: "memory" },
   { formula: "Ni(CO)4", boils: "43", source: "memory" },
-];
+]);

@@ -23,7 +23,7 @@ const OF_SALTS = new Set("Li Na K Rb Cs Mg Ca Sr Ba".split(" "));
 const METALS = new Set("Be Al Sc Y La Ce Cr Mn Fe Co Ni Cu Ag Zn Cd Pb Bi Th".split(" "));
 
 function boilingOf(formula: Formula): number | undefined {
-  const row = VOLATILITY.find((one) => {
+  const row = VOLATILITY().find((one) => {
     const listed = formulaOfArgument(one.formula);
     return formula.symbols.includes("C") ? listed.equals(formula) : listed.hasSameComposition(formula);
   });

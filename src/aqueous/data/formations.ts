@@ -3,6 +3,7 @@
 // Pairs of sodium with carbonate and hydrogenphosphate are left out on purpose: with the activity model used here they
 // would count the same effect twice (the carbonate buffer of 10.012 would read 9.92). Al13O4(OH)24(7+) is left out too: the
 // square of its charge carries the activity model away, and it would dissolve every aluminium gel.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One species and the reaction that makes it. */
@@ -15,7 +16,7 @@ export interface FormationRow {
   readonly doubtful?: true;
 }
 
-export const FORMATIONS: readonly FormationRow[] = [
+export const FORMATIONS = /* @__PURE__ */ once((): readonly FormationRow[] => [
   { species: "NaSO4-", reaction: "Na+ + SO4^2- -> NaSO4-", logK: "0.73", source: "memory" },
   { species: "KSO4-", reaction: "K+ + SO4^2- -> KSO4-", logK: "0.85", source: "memory" },
   { species: "LiSO4-", reaction: "Li+ + SO4^2- -> LiSO4-", logK: "0.64", source: "memory" },
@@ -69,7 +70,7 @@ export const FORMATIONS: readonly FormationRow[] = [
   { species: "CuC3H5O3+", reaction: "Cu^2+ + C3H5O3- -> CuC3H5O3+", logK: "3.00", source: "memory" },
   { species: "CaC4H4O5", reaction: "Ca^2+ + C4H4O5^2- -> CaC4H4O5", logK: "2.70", source: "memory", doubtful: true },
   { species: "MgC4H4O5", reaction: "Mg^2+ + C4H4O5^2- -> MgC4H4O5", logK: "2.60", source: "memory", doubtful: true },
-];
+]);
 
 /** What an ion or molecule becomes as soon as it is in water, completely. */
 export interface InWaterRow {

@@ -1,5 +1,6 @@
 // Solubility of gases in water, g of gas (dissolved and reacted) per 100 g water, under one atmosphere: either of gas
 // plus water vapour ("total") or of the gas alone ("partial"). Mostly from memory, checked against a printed table.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One gas on one pressure basis. */
@@ -16,7 +17,7 @@ export interface GasRow {
   readonly note?: string;
 }
 
-export const GASES: readonly GasRow[] = [
+export const GASES = /* @__PURE__ */ once((): readonly GasRow[] => [
   { gas: "CO2", name: "carbon dioxide", pressure: "total", points: [[0, "0.3346"], [10, "0.2318"], [20, "0.1688"], [25, "0.1449"], [30, "0.1257"], [40, "0.0973"]], source: "memory", believed: "Lange's Handbook, 15th ed., table 5.1" },
   { gas: "CO2", name: "carbon dioxide", pressure: "partial", points: [[0, "0.337"], [10, "0.235"], [20, "0.172"], [25, "0.15"], [30, "0.131"], [40, "0.105"]], source: "memory", believed: "IUPAC Solubility Data Series equations as printed in the CRC Handbook" },
   { gas: "O2", name: "oxygen", pressure: "total", points: [[0, "0.006945"], [10, "0.005368"], [20, "0.004339"], [25, "0.003931"], [30, "0.003588"], [40, "0.003082"]], source: "memory", believed: "Lange's Handbook, 15th ed., table 5.1", note: "pure oxygen, not air" },
@@ -30,4 +31,4 @@ export const GASES: readonly GasRow[] = [
   { gas: "Cl2", name: "chlorine", pressure: "total", points: [[10, "0.9972"], [20, "0.7293"], [25, "0.6413"], [30, "0.5723"], [40, "0.459"]], source: "memory", believed: "Lange's Handbook, 15th ed., table 5.1", note: "below 9.6 °C a solid hydrate forms; includes HOCl and HCl formed" },
   { gas: "Cl2", name: "chlorine", pressure: "partial", points: [[10, "0.979"], [20, "0.741"], [30, "0.591"], [40, "0.485"]], source: "memory", believed: "IUPAC Solubility Data Series equations as printed in the CRC Handbook" },
   { gas: "HCl", name: "hydrogen chloride", pressure: "total", points: [[0, "83.0"], [10, "77.7"], [20, "72.6"], [25, "70.1"], [30, "67.7"], [40, "63.8"]], source: "kayeLaby1941" },
-];
+]);

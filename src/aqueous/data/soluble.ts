@@ -2,6 +2,7 @@
 // model's own saturated solution hold what the table of the solubility layer says (that table stands above this one; a test
 // dissolves every salt again). So a salt alone is right by construction, and common ions, swaps and hydrates follow from it;
 // what salts do to each other is good to some 30 %. Salts whose saturated solution is stronger than 3 mol/kg have no row.
+import { once } from "../../foundation/memo";
 
 /** One solid with its product at the temperatures of its curve. */
 export interface SolubleRow {
@@ -15,7 +16,7 @@ export interface SolubleRow {
   readonly curve: string;
 }
 
-export const SOLUBLE: readonly SolubleRow[] = [
+export const SOLUBLE = /* @__PURE__ */ once((): readonly SolubleRow[] => [
   { solid: "AlF3·3H2O", dissolution: "Al^3+ + 3 F- + 3 H2O", name: "aluminium fluoride", points: [[10, "18.250"], [20, "18.139"], [25, "18.085"], [30, "18.036"], [40, "17.953"], [50, "17.874"], [60, "17.803"]], curve: "crcSolubility98" },
   { solid: "NH4C7H5O2", dissolution: "NH4+ + C6H5COO-", name: "ammonium benzoate", points: [[10, "-0.033"], [20, "-0.101"], [25, "-0.145"]], curve: "encyclopediaSolubility" },
   { solid: "NH4Cr(SO4)2·12H2O", dissolution: "NH4+ + Cr^3+ + 2 SO4^2- + 12 H2O", name: "ammonium chromium(III) sulfate", points: [[25, "7.444"]], curve: "friendChromium" },
@@ -120,4 +121,4 @@ export const SOLUBLE: readonly SolubleRow[] = [
   { solid: "Zn(CH3COO)2·2H2O", dissolution: "Zn^2+ + 2 CH3COO- + 2 H2O", name: "zinc acetate", points: [[20, "3.470"], [25, "3.471"]], curve: "encyclopediaSolubility" },
   { solid: "Zn(HCOO)2·2H2O", dissolution: "Zn^2+ + 2 HCOO- + 2 H2O", name: "zinc formate", points: [[10, "2.853"], [20, "2.539"], [25, "2.449"], [30, "2.371"], [50, "1.970"]], curve: "encyclopediaSolubility" },
   { solid: "ZnC4H4O6·2H2O", dissolution: "Zn^2+ + C4H4O6^2- + 2 H2O", name: "zinc tartrate", points: [[20, "6.754"], [25, "6.572"], [30, "6.430"], [40, "6.244"], [60, "5.990"]], curve: "encyclopediaSolubility" },
-];
+]);

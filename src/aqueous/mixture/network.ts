@@ -379,7 +379,7 @@ function addComplexes(network: Network): Set<Key> {
 }
 
 function addFormations(network: Network): void {
-  for (const row of FORMATIONS)
+  for (const row of FORMATIONS())
     network.form(row.species, () => {
       const { left, right } = readReaction(row.reaction);
       const key = keyOf(row.species);
@@ -425,7 +425,7 @@ function addPhases(network: Network): void {
       return [ions, [[productConstant(row), -1]]];
     });
   }
-  for (const row of SOLUBLE) {
+  for (const row of SOLUBLE()) {
     const { solid: formula, name, points } = row;
     const serves = [points[0]![0] - BEYOND, points.at(-1)![0] + BEYOND] as const;
     network.addPhase({ kind: "solid", formula, name, form: undefined, row: undefined, serves, notes: [] }, () =>

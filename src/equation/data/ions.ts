@@ -1,6 +1,7 @@
 // Polyatomic ions and ligands that are told apart inside a formula, with the charges they carry. Where more than one
 // charge is known, the first that leaves whole oxidation states is taken. Charges follow from the names in the Red Book's
 // table of ions; which spellings occur is common practice.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** A unit inside a formula: spelling, possible charges, source. */
@@ -10,7 +11,7 @@ export interface IonRow {
   readonly source: SourceKey;
 }
 
-export const IONS: readonly IonRow[] = [
+export const IONS = /* @__PURE__ */ once((): readonly IonRow[] => [
   { formula: "NH4", charges: [1], source: "redBook2005" },
   { formula: "N2H5", charges: [1], source: "redBook2005" },
   { formula: "NH3OH", charges: [1], source: "redBook2005" },
@@ -133,4 +134,4 @@ export const IONS: readonly IonRow[] = [
   { formula: "UO2", charges: [2], source: "redBook2005" },
   { formula: "VO2", charges: [1], source: "redBook2005" },
   { formula: "VO", charges: [2], source: "redBook2005" },
-];
+]);

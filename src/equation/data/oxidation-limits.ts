@@ -1,5 +1,6 @@
 // Lowest and highest oxidation state known for each element: what a state worked out from a formula may not leave.
 // Recalled from the periodic tables of general textbooks; used only to recognise peroxides and to refuse nonsense.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** Lowest and highest oxidation state of an element. */
@@ -10,7 +11,7 @@ export interface OxidationLimitRow {
   readonly source: SourceKey;
 }
 
-export const OXIDATION_LIMITS: readonly OxidationLimitRow[] = [
+export const OXIDATION_LIMITS = /* @__PURE__ */ once((): readonly OxidationLimitRow[] => [
   { symbol: "H", lowest: -1, highest: 1, source: "memory" },
   { symbol: "Li", lowest: 0, highest: 1, source: "memory" },
   { symbol: "Na", lowest: -1, highest: 1, source: "memory" },
@@ -114,4 +115,4 @@ export const OXIDATION_LIMITS: readonly OxidationLimitRow[] = [
   { symbol: "Md", lowest: 0, highest: 3, source: "memory" },
   { symbol: "No", lowest: 0, highest: 3, source: "memory" },
   { symbol: "Lr", lowest: 0, highest: 3, source: "memory" },
-];
+]);

@@ -1,6 +1,7 @@
 // The order in which oxidation states are assigned inside one unit, until a single element is left to take the balance.
 // Rules of the Red Book, section IR-5.4.2.2 and the electronegativity sequence of its table VI; hydrogen and oxygen have
 // their own rules in rules.ts. States of single metals are recalled from textbooks and are named as assumptions when used.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One assignment: the element and the state it takes. */
@@ -50,7 +51,7 @@ export const ANION_STATES: readonly StateRow[] = [
 ];
 
 /** Last, and only beside oxygen or a more electronegative partner: the commonest state, an assumption that is reported. */
-export const COMMON_STATES: readonly StateRow[] = [
+export const COMMON_STATES = /* @__PURE__ */ once((): readonly StateRow[] => [
   { symbol: "C", state: 4, source: "memory" },
   { symbol: "Si", state: 4, source: "memory" },
   { symbol: "B", state: 3, source: "memory" },
@@ -91,7 +92,7 @@ export const COMMON_STATES: readonly StateRow[] = [
   { symbol: "Cu", state: 2, source: "memory" },
   { symbol: "Sn", state: 4, source: "memory" },
   { symbol: "Mn", state: 2, source: "memory" },
-];
+]);
 
 /** Compounds that the rules misjudge, with the states their structures show; several in equal shares of the atoms. */
 export interface StructureRow {

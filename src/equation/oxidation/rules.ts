@@ -49,7 +49,7 @@ export function fixedState(symbol: string): number | undefined {
 
 /** Lowest and highest known state; wide open for elements without a row. */
 export function limitsOf(symbol: string): { lowest: number; highest: number } {
-  if (limits.size === 0) for (const row of OXIDATION_LIMITS) limits.set(row.symbol, row);
+  if (limits.size === 0) for (const row of OXIDATION_LIMITS()) limits.set(row.symbol, row);
   return limits.get(symbol) ?? { lowest: -8, highest: 9 };
 }
 
@@ -83,7 +83,7 @@ export function unitStates(counts: ReadonlyMap<string, Fraction>, charge: Fracti
   // beside oxygen and a metal, a non-metal other than a halogen is the centre of an oxo anion
   const oxo = states.has("O") && [...open].some((symbol) => !isNonmetal(symbol));
   for (const row of ANION_STATES) if (!oxo || row.state === -1) assignIfOpen(row.symbol, row.state);
-  for (const row of COMMON_STATES) {
+  for (const row of COMMON_STATES()) {
     if (assignIfOpen(row.symbol, row.state))
       assumptions.push(`${row.symbol} taken as ${signed(row.state)}, its commonest state`);
   }

@@ -83,7 +83,7 @@ const bySpelling = /* @__PURE__ */ new Map<string, KnownIon>();
 /** The table is read at first need, not at import. */
 function prepare(): void {
   if (byKey.size > 0) return;
-  for (const row of IONS) {
+  for (const row of IONS()) {
     const { items } = partsOf(parseFormula(row.formula))[0]!;
     const ion = { ...row, items };
     const key = keyOf(countsOf(items));

@@ -1,5 +1,6 @@
 // Acids of the bench: the hydrons a base takes from them, the anion that is left, and whether dilute water takes the first
 // hydron completely. The steps with their constants stand in `acid-steps.ts`.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One acid. */
@@ -17,7 +18,7 @@ export interface AcidRow {
   readonly source: SourceKey;
 }
 
-export const ACIDS: readonly AcidRow[] = [
+export const ACIDS = /* @__PURE__ */ once((): readonly AcidRow[] => [
   { formula: "HCl", protons: 1, anion: "Cl-", strong: true, source: "commonPractice" },
   { formula: "HBr", protons: 1, anion: "Br-", strong: true, source: "commonPractice" },
   { formula: "HI", protons: 1, anion: "I-", strong: true, source: "commonPractice" },
@@ -53,4 +54,4 @@ export const ACIDS: readonly AcidRow[] = [
   { formula: "H2C2O4", protons: 2, anion: "C2O4^2-", source: "commonPractice" },
   { formula: "C4H6O6", protons: 2, anion: "C4H4O6^2-", source: "commonPractice" },
   { formula: "C6H8O7", protons: 3, anion: "C6H5O7^3-", source: "commonPractice" },
-];
+]);

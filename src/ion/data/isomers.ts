@@ -1,5 +1,6 @@
 // Compositions that belong to more than one substance of the bench, with the spellings that tell which is meant. Where only
 // the composition is written (CH4N2O), both stay open.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One substance among those of its composition. */
@@ -17,7 +18,7 @@ export interface IsomerRow {
   readonly source: SourceKey;
 }
 
-export const ISOMERS: readonly IsomerRow[] = [
+export const ISOMERS = /* @__PURE__ */ once((): readonly IsomerRow[] => [
   { readings: [{ formula: "CO(NH2)2", name: "urea", written: ["(NH2)2CO", "NH2CONH2", "H2NCONH2", "OC(NH2)2", "N2H4CO", "CON2H4"] }, { formula: "NH4OCN", name: "ammonium cyanate", written: ["NH4CNO", "NH4NCO", "(NH4)OCN", "(NH4)CNO", "(NH4)NCO"] }], source: "commonPractice" },
   { readings: [{ formula: "CS(NH2)2", name: "thiourea", written: ["(NH2)2CS", "SC(NH2)2", "NH2CSNH2", "H2NCSNH2"] }, { formula: "NH4SCN", name: "ammonium thiocyanate", written: ["NH4CNS", "NH4NCS", "(NH4)SCN", "(NH4)CNS", "(NH4)NCS"] }], source: "commonPractice" },
   { readings: [{ formula: "CH3COOH", name: "acetic acid", written: ["CH3CO2H", "HC2H3O2", "HCH3COO", "HCH3CO2", "HOOCCH3", "H(CH3COO)", "H(C2H3O2)", "C2H3O2H", "CH3(COOH)"] }, { formula: "HCOOCH3", name: "methyl formate", written: ["CH3OCHO", "HCO2CH3", "CH3OOCH"] }], source: "commonPractice" },
@@ -30,4 +31,4 @@ export const ISOMERS: readonly IsomerRow[] = [
   { readings: [{ formula: "CH3OH", name: "methanol", written: ["HOCH3", "(CH3)OH"] }], source: "commonPractice" },
   { readings: [{ formula: "NH3OHCl", name: "hydroxylammonium chloride", written: ["NH2OHHCl", "(NH3OH)Cl", "HONH3Cl"] }, { formula: "NH4ClO", name: "ammonium hypochlorite", written: ["NH4OCl"] }], source: "commonPractice" },
   { readings: [{ formula: "HCNO", name: "fulminic acid", written: ["HONC"] }, { formula: "HOCN", name: "cyanic acid" }, { formula: "HNCO", name: "isocyanic acid" }], source: "commonPractice" },
-];
+]);

@@ -1,5 +1,6 @@
 // Solubility rules, for salts that no measured figure speaks of: rough classes every bench knows. One row a group of anions;
 // the first row that names the anion speaks. Common practice, no source; held against the measured table by test.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** Rough solubility near room temperature: over 1, 0.1 to 1, below 0.1 g per 100 g water. */
@@ -33,7 +34,7 @@ export const ALKALI_MISFITS: Readonly<Record<Exclude<SolubilityClass, "soluble">
   insoluble: ["Rb+ [PtCl6]^2-", "Cs+ [PtCl6]^2-"],
 };
 
-export const SOLUBILITY_RULES: readonly SolubilityRuleRow[] = [
+export const SOLUBILITY_RULES = /* @__PURE__ */ once((): readonly SolubilityRuleRow[] => [
   { anions: ["NO3-", "NO2-", "ClO-", "ClO2-", "ClO3-", "ClO4-", "MnO4-"], rule: "nitrates, nitrites, chlorates, perchlorates and permanganates dissolve", class: "soluble", except: { "slightly soluble": ["Ag+ NO2-", "Ag+ ClO2-", "Ag+ MnO4-"] }, source: "commonPractice" },
   { anions: ["BrO3-"], rule: "bromates dissolve, but those of silver and barium slightly", class: "soluble", except: { "slightly soluble": ["Ag+", "Ba^2+"], insoluble: ["Hg2^2+"] }, source: "commonPractice" },
   { anions: ["CH3COO-", "HCOO-", "C2H5COO-"], rule: "acetates and formates dissolve, but those of mercury(I) slightly; silver acetate just over 1 g", class: "soluble", except: { "slightly soluble": ["Hg2^2+"] }, source: "commonPractice" },
@@ -56,4 +57,4 @@ export const SOLUBILITY_RULES: readonly SolubilityRuleRow[] = [
   { anions: ["MoO4^2-", "WO4^2-", "VO3-"], rule: "molybdates, tungstates and vanadates do not dissolve, except those of the alkalis and ammonium", class: "insoluble", except: { soluble: ["Li+", "Mg^2+ MoO4^2-"] }, source: "commonPractice" },
   { anions: ["BO2-", "BO3^3-", "B4O7^2-", "AsO3^3-", "HAsO3^2-", "HAsO4^2-", "C4H4O6^2-", "C6H5O7^3-"], rule: "borates, arsenites, tartrates and citrates do not dissolve, except those of the alkalis and ammonium", class: "insoluble", except: { soluble: ["Li+"] }, source: "commonPractice" },
   { anions: ["[Fe(CN)6]^4-", "[Fe(CN)6]^3-"], rule: "hexacyanidoferrates of heavy metals do not dissolve", class: "insoluble", except: { soluble: ["Li+", "Mg^2+", "Ca^2+", "Sr^2+", "Fe^3+ [Fe(CN)6]^3-"] }, source: "commonPractice" },
-];
+]);

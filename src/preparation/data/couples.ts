@@ -1,4 +1,5 @@
 // Metals in acids, lyes and salt solutions: standard potentials, and what keeps a metal from doing what its potential allows.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** A couple: an element from one oxidation state to another, in acid solution at 25 °C. */
@@ -19,7 +20,7 @@ const row = (element: string, high: number, low: number, volts: string): CoupleR
   source: "memory",
 });
 
-export const COUPLES: readonly CoupleRow[] = [
+export const COUPLES = /* @__PURE__ */ once((): readonly CoupleRow[] => [
   row("Li", 1, 0, "-3.04"), row("K", 1, 0, "-2.93"), row("Rb", 1, 0, "-2.98"), row("Cs", 1, 0, "-3.03"), row("Ba", 2, 0, "-2.91"), row("Sr", 2, 0, "-2.90"),
   row("Ca", 2, 0, "-2.87"), row("Na", 1, 0, "-2.71"), row("Mg", 2, 0, "-2.37"), row("La", 3, 0, "-2.38"), row("Ce", 3, 0, "-2.34"), row("Be", 2, 0, "-1.85"),
   row("Al", 3, 0, "-1.66"), row("Ti", 2, 0, "-1.63"), row("Mn", 2, 0, "-1.18"), row("V", 2, 0, "-1.13"), row("Zn", 2, 0, "-0.76"), row("Cr", 3, 0, "-0.74"), row("Cr", 2, 0, "-0.91"),
@@ -30,7 +31,7 @@ export const COUPLES: readonly CoupleRow[] = [
   row("Mn", 4, 2, "1.23"), row("N", 5, 2, "0.96"), row("N", 5, 4, "0.80"), row("N", 5, 3, "0.94"), row("O", -1, -2, "1.78"), row("O", 0, -2, "1.23"), row("O", 0, -1, "0.70"),
   row("F", 0, -1, "2.87"), row("Cl", 0, -1, "1.36"), row("Cl", 1, -1, "1.48"), row("Cl", 5, -1, "1.45"), row("Br", 0, -1, "1.07"), row("Br", 5, -1, "1.42"), row("I", 0, -1, "0.54"), row("I", 5, 0, "1.20"), row("I", 5, -1, "1.09"),
   row("S", 0, -2, "0.14"), row("S", 6, 4, "0.17"), row("S", 7, 6, "2.01"),
-];
+]);
 
 /** A metal that does not dissolve in an acid although its potential allows it. */
 export interface PassiveRow {

@@ -1,5 +1,6 @@
 // Highest temperatures at which a product is dried without losing more than moisture. From memory of bench practice, to be
 // checked against the substance's own data: the rows say so.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** How far a product may be warmed. */
@@ -15,7 +16,7 @@ const room = (formula: string, why: string): DryingRow => ({ formula, upTo: "25"
 const upTo = (celsius: string, ...formulas: readonly string[]): DryingRow[] =>
   formulas.map((formula) => ({ formula, upTo: celsius, source: "memory" }));
 
-export const DRYING: readonly DryingRow[] = /* @__PURE__ */ (() => [
+export const DRYING = /* @__PURE__ */ once((): readonly DryingRow[] => [
   room("(NH4)2Fe(SO4)2·6H2O", "warm air oxidises it and takes its water"),
   room("[Cu(NH3)4]SO4·H2O", "it loses ammonia"),
   room("KCr(SO4)2·12H2O", "it effloresces"),
@@ -28,7 +29,7 @@ export const DRYING: readonly DryingRow[] = /* @__PURE__ */ (() => [
   ...upTo("60", "H3BO3", "Cu(CH3COO)2·H2O"),
   ...upTo("100", "Cu2(OH)2CO3", "Zn5(OH)6(CO3)2", "Mg5(CO3)4(OH)2·4H2O", "Mg4(CO3)3(OH)2·3H2O", "FeC2O4·2H2O"),
   ...upTo("110", "CaCO3", "KNO3", "KCl", "NaCl", "CaC2O4·H2O", "BaCO3", "SrCO3", "Na2CO3", "BaSO4"),
-])();
+]);
 
 /** A salt that absorbs water from the air until it runs. */
 export interface DeliquescentRow {

@@ -1,5 +1,6 @@
 // What the work itself asks care for, whatever the substances: heat, gas, strong liquids, flammable liquids, what fire drives
 // off. Each row belongs to one step and holds under one condition; our own words.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One step of the work. */
@@ -44,7 +45,7 @@ export interface WorkCautionRow {
   readonly source: SourceKey;
 }
 
-export const WORK_CAUTIONS: readonly WorkCautionRow[] = [
+export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] => [
   { step: "weighing", when: "strong acid", text: "goggles and gloves on before the bottle is opened; measure it over a tray", source: "commonPractice" },
   { step: "weighing", when: "strong alkali", text: "goggles and gloves on before the pack is opened; weigh it quickly, it absorbs water", source: "commonPractice" },
   { step: "weighing", when: "strong ammonia", text: "open it cold, under a hood or outdoors, with goggles on", source: "commonPractice" },
@@ -77,7 +78,7 @@ export const WORK_CAUTIONS: readonly WorkCautionRow[] = [
   { step: "ignition test", when: "always", text: "open crucible, tongs, heat-proof base; hot and cold look alike", source: "commonPractice" },
   { step: "waste", when: "acid left", text: "soda foams with the acid that is left: in portions, in a large open vessel", source: "commonPractice" },
   { step: "waste", when: "metals left", text: "metals are dissolved in it: precipitate them before anything else is decided", source: "commonPractice" },
-];
+]);
 
 /** A gas that burns, by its Hill formula. */
 export interface FlammableGasRow {

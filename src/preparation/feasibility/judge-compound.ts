@@ -18,7 +18,7 @@ export function judgeCompound({ product, setting }: Case): Ruling | undefined {
   const name = product.species.name;
   if (complex !== undefined) return undefined;
   const hydroxide = anions.some(({ formula }) => formula === "OH-" || formula === "O^2-");
-  for (const row of NEVER_IN_WATER) {
+  for (const row of NEVER_IN_WATER()) {
     const cation = cations.find(({ formula }) => row.cations.includes(formula));
     const anion = anions.find(({ formula }) => row.anions.includes(formula));
     if (cation === undefined || anion === undefined || hydroxide) continue;

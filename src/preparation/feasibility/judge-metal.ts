@@ -20,12 +20,12 @@ interface Change {
 }
 
 const isMetalPiece = ({ made, species }: Put): boolean =>
-  made.kind === "element" && COUPLES.some(({ element, low }) => low === 0 && element === species.formula.symbols[0]);
+  made.kind === "element" && COUPLES().some(({ element, low }) => low === 0 && element === species.formula.symbols[0]);
 
 /** The couple of a change, and its potential; undefined where the table has none. */
 function couple({ symbol, from, to }: Change): CoupleRow | undefined {
   const [low, high] = from < to ? [from, to] : [to, from];
-  return COUPLES.find((row) => row.element === symbol && row.low === low && row.high === high);
+  return COUPLES().find((row) => row.element === symbol && row.low === low && row.high === high);
 }
 
 /**
@@ -72,7 +72,7 @@ function withHydrogen(c: Case, metal: Put): Ruling | undefined {
   const name = metal.species.name;
   if (acid === undefined) {
     const lye = c.put.some(({ made }) => made.anions.some(({ formula }) => formula === "OH-"));
-    const potential = Number(COUPLES.find((row) => row.element === symbol && row.low === 0)!.volts);
+    const potential = Number(COUPLES().find((row) => row.element === symbol && row.low === 0)!.volts);
     if (lye && (IN_LYE.metals as readonly string[]).includes(symbol)) return undefined;
     const reactive = [...IN_WATER.metals, ...IN_WATER.slowly] as readonly string[];
     if (reactive.includes(symbol)) return undefined;
@@ -126,7 +126,7 @@ function eatsWater(c: Case, metal: Put): Ruling | undefined {
   const displaced = c.made.find(
     ({ made, species }) =>
       made.kind === "element" &&
-      COUPLES.some((r) => r.element === species.formula.symbols[0] && r.low === 0) &&
+      COUPLES().some((r) => r.element === species.formula.symbols[0] && r.low === 0) &&
       species.formula.symbols[0] !== "H",
   );
   if (displaced === undefined || !c.setting.wet) return undefined;
@@ -137,7 +137,7 @@ function eatsWater(c: Case, metal: Put): Ruling | undefined {
       text: `${name} takes hydrogen from the water before it displaces ${displaced.species.name}: its hydroxide forms, and that of the other metal precipitates`,
       source: IN_WATER.source,
     });
-  const other = Number(COUPLES.find((r) => r.element === displaced.species.formula.symbols[0] && r.low === 0)!.volts);
+  const other = Number(COUPLES().find((r) => r.element === displaced.species.formula.symbols[0] && r.low === 0)!.volts);
   if ((IN_WATER.slowly as readonly string[]).includes(symbol) && other < -0.25)
     return {
       verdict: "goes in part",

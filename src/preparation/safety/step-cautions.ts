@@ -240,9 +240,9 @@ export function stepCautionsOf(
       handled: () => [...new Set(list.map((one) => one.name))],
       cautions: () =>
         unique([
-          ...WORK_CAUTIONS.filter((row) => row.step === step && HOLDS[row.when](given)).flatMap((row) =>
-            ofWork(row, given),
-          ),
+          ...WORK_CAUTIONS()
+            .filter((row) => row.step === step && HOLDS[row.when](given))
+            .flatMap((row) => ofWork(row, given)),
           ...(step === "ignition test" ? (ignitionOf(setting) ?? []) : []),
           ...(step === meetsIn(setting) ? [...meant, ...together()] : []),
           ...list

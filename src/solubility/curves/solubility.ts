@@ -167,7 +167,7 @@ class Answer extends SolubilityMethods implements Solubility {
   }
 }
 
-const isGas = (solute: Solute): boolean => GASES.some(({ gas }) => soluteOf(gas).key === solute.key);
+const isGas = (solute: Solute): boolean => GASES().some(({ gas }) => soluteOf(gas).key === solute.key);
 
 /** @internal */
 export function noData(solute: Solute): SolubilityError {

@@ -1,6 +1,7 @@
 // Metals and their carbonates: which constants decide between the normal and the basic solid, what is expected to precipitate,
 // and what the trade knows of the case (common practice, no source). The constants themselves are in products.ts.
 
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** A metal with the two solids its carbonate is decided between. */
@@ -17,7 +18,7 @@ export interface CarbonateRow {
   readonly source: SourceKey;
 }
 
-export const CARBONATES: readonly CarbonateRow[] = [
+export const CARBONATES = /* @__PURE__ */ once((): readonly CarbonateRow[] => [
   { metal: "Ca^2+", carbonate: ["CaCO3", "calcite"], basic: ["Ca(OH)2", "portlandite"], normalSolid: "CaCO3", basicSolid: "Ca(OH)2", practice: {}, source: "commonPractice" },
   { metal: "Sr^2+", carbonate: ["SrCO3"], basic: ["Sr(OH)2·8H2O"], normalSolid: "SrCO3", basicSolid: "Sr(OH)2·8H2O", practice: {}, source: "commonPractice" },
   { metal: "Ba^2+", carbonate: ["BaCO3"], basic: ["Ba(OH)2·8H2O"], normalSolid: "BaCO3", basicSolid: "Ba(OH)2·8H2O", practice: {}, source: "commonPractice" },
@@ -32,7 +33,7 @@ export const CARBONATES: readonly CarbonateRow[] = [
   { metal: "Ag+", carbonate: ["Ag2CO3"], basic: ["Ag2O"], normalSolid: "Ag2CO3", basicSolid: "Ag2O", practice: { soda: "an excess of soda turns it brown: oxide", bicarbonate: "yellow; keep it from light and heat" }, source: "commonPractice" },
   { metal: "La^3+", carbonate: ["La2(CO3)3·8H2O"], basic: ["La(OH)3"], normalSolid: "La2(CO3)3·8H2O", basicSolid: "La(OH)3", practice: { soda: "basic on boiling" }, source: "commonPractice" },
   { metal: "Cu^2+", carbonate: ["CuCO3"], basic: ["Cu2(OH)2CO3"], normalSolid: "CuCO3", basicSolid: "Cu2(OH)2CO3", practice: {}, source: "commonPractice" },
-];
+]);
 
 /** A metal of which no two constants have to be weighed: what falls is known, or only one of its solids has a constant. */
 export interface SettledRow {
@@ -46,7 +47,7 @@ export interface SettledRow {
 /** Of an ion too acid to keep a carbonate in water. */
 const HYDROLYSES = "hydrolyses: hydroxide falls and carbon dioxide leaves";
 
-export const SETTLED: readonly SettledRow[] = [
+export const SETTLED = /* @__PURE__ */ once((): readonly SettledRow[] => [
   { metal: "Al^3+", verdict: "hydroxide", solid: "Al(OH)3", practice: { soda: HYDROLYSES, bicarbonate: HYDROLYSES }, source: "commonPractice" },
   { metal: "Cr^3+", verdict: "hydroxide", solid: "Cr(OH)3", practice: { soda: HYDROLYSES, bicarbonate: HYDROLYSES }, source: "commonPractice" },
   { metal: "Fe^3+", verdict: "hydroxide", solid: "Fe(OH)3", practice: { soda: HYDROLYSES, bicarbonate: HYDROLYSES }, source: "commonPractice" },
@@ -56,4 +57,4 @@ export const SETTLED: readonly SettledRow[] = [
   { metal: "Li+", verdict: "normal", solid: "Li2CO3", practice: { soda: "from strong hot liquors only, less soluble hot than cold: dilute ones stay clear", bicarbonate: "stays in solution until carbon dioxide is boiled out" }, source: "commonPractice" },
   { metal: "Ce^3+", verdict: "normal", solid: "Ce2(CO3)3·8H2O", practice: { soda: "basic on standing or boiling", bicarbonate: "with carbon dioxide in excess" }, source: "commonPractice" },
   { metal: "Hg^2+", verdict: "basic", solid: "HgCO3·2HgO", practice: { soda: "red-brown; oxide on boiling", bicarbonate: "red-brown; oxide on boiling" }, source: "commonPractice" },
-];
+]);

@@ -1,5 +1,6 @@
 // Double salts that crystallise from mixed liquors at the bench, with the ions that make them. Where the table of
 // solubilities or of solubility products has one, it is judged by figure; the others are only named.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One double salt. */
@@ -16,7 +17,7 @@ export interface DoubleSaltRow {
   readonly source: SourceKey;
 }
 
-export const DOUBLE_SALTS: readonly DoubleSaltRow[] = [
+export const DOUBLE_SALTS = /* @__PURE__ */ once((): readonly DoubleSaltRow[] => [
   { solid: "KAl(SO4)2·12H2O", name: "potash alum", ions: [["K+", 1], ["Al^3+", 1], ["SO4^2-", 2]], source: "crcSolubility98" },
   { solid: "NH4Al(SO4)2·12H2O", name: "ammonium alum", ions: [["NH4+", 1], ["Al^3+", 1], ["SO4^2-", 2]], source: "supplierSolubility" },
   { solid: "NaAl(SO4)2·12H2O", name: "soda alum", ions: [["Na+", 1], ["Al^3+", 1], ["SO4^2-", 2]], source: "encyclopediaSolubility" },
@@ -49,4 +50,4 @@ export const DOUBLE_SALTS: readonly DoubleSaltRow[] = [
   { solid: "K2FeCl5·H2O", name: "potassium iron(III) chloride", ions: [["K+", 2], ["Fe^3+", 1], ["Cl-", 5]], source: "memory" },
   { solid: "Na2Ca(CO3)2·5H2O", name: "gaylussite", ions: [["Na+", 2], ["Ca^2+", 1], ["CO3^2-", 2]], upTo: 40, source: "brgmEquilibria" },
   { solid: "KNaC4H4O6·4H2O", name: "Rochelle salt", ions: [["Na+", 1], ["K+", 1], ["C4H4O6^2-", 1]], upTo: 55, source: "memory" },
-];
+]);

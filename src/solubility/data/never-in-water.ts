@@ -1,6 +1,7 @@
 // Compounds that water does not let be: what their ions make of each other in its place. Normal carbonates of cations as acid
 // as iron(III) give the hydroxide and carbon dioxide, sulfides and sulfites of aluminium and chromium the hydroxide and the
 // gas; iodide and cyanide reduce copper(II), iodide and sulfide iron(III).
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One kind of compound. */
@@ -19,7 +20,7 @@ const hydroxide = (formula: string): NeverInWaterRow["instead"] => [{ formula, c
 const CARBONATES = ["CO3^2-", "HCO3-"];
 const GASES_GO = "the cation is too acid: the hydroxide forms and the gas leaves";
 
-export const NEVER_IN_WATER: readonly NeverInWaterRow[] = [
+export const NEVER_IN_WATER = /* @__PURE__ */ once((): readonly NeverInWaterRow[] => [
   { cations: ["Al^3+"], anions: CARBONATES, instead: hydroxide("Al(OH)3"), why: "carbonate makes the hydroxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
   { cations: ["Fe^3+"], anions: CARBONATES, instead: hydroxide("Fe(OH)3"), why: "carbonate makes the hydroxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
   { cations: ["Cr^3+"], anions: CARBONATES, instead: hydroxide("Cr(OH)3"), why: "carbonate makes the hydroxide of a cation as acid as this, and carbon dioxide leaves", source: "commonPractice" },
@@ -38,7 +39,7 @@ export const NEVER_IN_WATER: readonly NeverInWaterRow[] = [
   { cations: ["Cu^2+"], anions: ["I-"], instead: hydroxide("CuI"), why: "copper(II) oxidises iodide: copper(I) iodide precipitates, and iodine is set free", source: "commonPractice" },
   { cations: ["Cu^2+"], anions: ["CN-"], instead: hydroxide("CuCN"), why: "copper(II) oxidises cyanide: copper(I) cyanide precipitates, and cyanogen leaves", source: "commonPractice" },
   { cations: ["Mg^2+"], anions: ["S^2-"], instead: hydroxide("Mg(OH)2"), why: "water takes the sulfide apart: the hydroxide forms, hydrogen sulfide stays in solution", source: "commonPractice" },
-];
+]);
 
 /** Double sulfates of the type of Mohr's salt: with these cations in place of potassium or ammonium none crystallises. */
 export const NO_TUTTON_SALT = {

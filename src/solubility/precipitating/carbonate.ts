@@ -136,15 +136,15 @@ export function precipitatedCarbonate(request: {
   if (precipitant === undefined) throw new SolubilityError("solubility.missing-option", "no precipitant named");
   needChoice(precipitant, "precipitant", PRECIPITANTS);
   parseFormula(metal);
-  const settled = SETTLED.find((row) => sameIon(row.metal, metal));
+  const settled = SETTLED().find((row) => sameIon(row.metal, metal));
   if (settled !== undefined)
     return asSettled(metal, precipitant, settled, quantity(request.concentration ?? "0.1 mol/L"));
-  const entry = CARBONATES.find((candidate) => sameIon(candidate.metal, metal));
+  const entry = CARBONATES().find((candidate) => sameIon(candidate.metal, metal));
   if (entry === undefined) {
     throw new SolubilityError("solubility.no-data", `no carbonate constants for ${metal}`, {
       input: metal,
       position: 0,
-      hint: `known: ${[...CARBONATES.map((m) => m.metal), ...SETTLED.map((m) => m.metal)].join(", ")}`,
+      hint: `known: ${[...CARBONATES().map((m) => m.metal), ...SETTLED().map((m) => m.metal)].join(", ")}`,
     });
   }
   const concentration = positive(

@@ -154,7 +154,7 @@ export function pairingsOf(brought: readonly PooledIon[], celsius = Number.NaN):
       ];
     }),
   );
-  const double = DOUBLE_SALTS.flatMap((row): Pairing[] => {
+  const double = DOUBLE_SALTS().flatMap((row): Pairing[] => {
     if (celsius < (row.from ?? Number.NEGATIVE_INFINITY) || celsius > (row.upTo ?? Number.POSITIVE_INFINITY)) return [];
     const found = row.ions.map(([formula, count]) => ({ ion: ions.find((ion) => ion.formula === formula), count }));
     if (found.some(({ ion }) => ion === undefined)) return [];

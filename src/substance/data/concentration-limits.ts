@@ -1,5 +1,6 @@
 // From which mass fraction in water a statement applies: specific limits of the harmonised entries, and the general limits
 // for mixtures (Annex I) for what they leave open. All recalled, as the source key says; the bottle's own sheet decides.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** A statement and the mass fractions between which it applies. */
@@ -22,7 +23,7 @@ export interface SolutionLimits {
   readonly source: SourceKey;
 }
 
-export const SOLUTION_LIMITS: readonly SolutionLimits[] = [
+export const SOLUTION_LIMITS = /* @__PURE__ */ once((): readonly SolutionLimits[] => [
   { formula: "HCl", limits: [
     { code: "H314", from: "25" },
     { code: "H315", from: "10", below: "25" },
@@ -113,7 +114,7 @@ export const SOLUTION_LIMITS: readonly SolutionLimits[] = [
     { code: "H315", from: "1", below: "10" },
     { code: "H319", from: "1", below: "10" },
   ], weak: ["never let it dry in paper, wood or cloth"], source: "clpRecalled" },
-];
+]);
 
 /**
  * General limits for mixtures, by the code of the substance: what is left of it at which strength. Classes that need more

@@ -1,5 +1,6 @@
 // Ligands: formula, charge as used for counting oxidation numbers, name in a coordination entity (Red Book 2005: Tables VII
 // and IX, table numbers from memory). Older names are general knowledge (`memory`) that is read, never given out.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One ligand. */
@@ -15,7 +16,7 @@ export interface LigandRow {
   readonly source: SourceKey;
 }
 
-export const LIGANDS: readonly LigandRow[] = [
+export const LIGANDS = /* @__PURE__ */ once((): readonly LigandRow[] => [
   { formula: "NH3", charge: 0, name: "ammine", also: ["ammino", "amine"], written: ["H3N"], source: "redBook2005" },
   { formula: "H2O", charge: 0, name: "aqua", also: ["aquo"], written: ["OH2"], source: "redBook2005" },
   { formula: "CO", charge: 0, name: "carbonyl", source: "redBook2005" },
@@ -56,4 +57,4 @@ export const LIGANDS: readonly LigandRow[] = [
   { formula: "C5H7O2", charge: -1, name: "acetylacetonato", also: ["pentane-2,4-dionato"], bis: true, source: "redBook2005" },
   { formula: "C4H7N2O2", charge: -1, name: "dimethylglyoximato", bis: true, source: "redBook2005" },
   { formula: "C2H4NO2", charge: -1, name: "glycinato", written: ["NH2CH2COO"], bis: true, source: "redBook2005" },
-];
+]);

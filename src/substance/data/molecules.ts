@@ -1,5 +1,6 @@
 // Parent hydrides and small molecules that keep their own names. A row's `source` stands for name and solution (Red Book
 // 2005: IR-6 and Table IX, places from memory); other names are general knowledge (`memory`) that is read, never given out.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** A molecule with a name of its own. */
@@ -12,7 +13,7 @@ export interface MoleculeRow {
   readonly source: SourceKey;
 }
 
-export const MOLECULES: readonly MoleculeRow[] = [
+export const MOLECULES = /* @__PURE__ */ once((): readonly MoleculeRow[] => [
   { formula: "H2O", name: "water", also: ["oxidane", "dihydrogen monoxide", "dihydrogen oxide"], source: "redBook2005" },
   { formula: "D2O", name: "deuterium oxide", also: ["heavy water", "dideuterium oxide"], source: "redBook2005" },
   { formula: "H2O2", name: "hydrogen peroxide", also: ["dihydrogen peroxide", "dioxidane"], source: "redBook2005" },
@@ -75,4 +76,4 @@ export const MOLECULES: readonly MoleculeRow[] = [
   { formula: "B4C", name: "tetraboron carbide", also: ["boron carbide"], source: "memory" },
   { formula: "WC", name: "tungsten carbide", source: "memory" },
   { formula: "Fe3C", name: "triiron carbide", also: ["iron carbide", "cementite"], source: "memory" },
-];
+]);

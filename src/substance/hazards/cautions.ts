@@ -61,9 +61,10 @@ function percentOf(strength: string | undefined): number | undefined {
         .toNumber();
 }
 
-/** Each strength that was given or is sold, mass %; one of `undefined` where none is known. */
+/** Each strength that was given or is sold under a name, mass %; one of `undefined` where none is known. */
 function percentsOf(text: string, formula: string, strength: string | undefined): (number | undefined)[] {
   if (strength !== undefined) return [percentOf(strength)];
+  if (tryReadNotation(text) !== undefined) return [undefined];
   const sold = new Set(strengthsSoldAs(text, formula));
   return sold.size === 0 ? [undefined] : [...sold];
 }

@@ -24,7 +24,7 @@ export interface Diluted {
 let own: ReadonlyMap<string, SolutionLimits> | undefined;
 
 function ownLimits(notation: Notation): SolutionLimits | undefined {
-  own ??= new Map(SOLUTION_LIMITS.map((row) => [formulaKey(readNotation(row.formula)), row] as const));
+  own ??= new Map(SOLUTION_LIMITS().map((row) => [formulaKey(readNotation(row.formula)), row] as const));
   return own.get(formulaKey(notation));
 }
 

@@ -37,7 +37,7 @@ function ligandIndex(): LigandIndex {
   if (built !== undefined) return built;
   const byText = new Map<string, LigandRow>();
   const byComposition = new Map<string, LigandRow>();
-  for (const row of LIGANDS) {
+  for (const row of LIGANDS()) {
     for (const text of [row.formula, ...(row.written ?? [])]) byText.set(text, row);
     const key = compositionKey(readNotation(row.formula).parts[0]!.counts);
     if (!byComposition.has(key)) byComposition.set(key, row);

@@ -23,7 +23,7 @@ let acids: ReadonlyMap<string, string> | undefined;
 
 export function moleculeNamed(name: string): string | undefined {
   molecules ??= new Map(
-    MOLECULES.flatMap((row) =>
+    MOLECULES().flatMap((row) =>
       [row.name, ...(row.also ?? []), ...(row.solution === undefined ? [] : [row.solution])].map(
         (n) => [plainName(n).name, row.formula] as const,
       ),

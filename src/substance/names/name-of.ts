@@ -2,6 +2,7 @@
 // entities (IR-7, IR-9), addition compounds (IR-5.5), acids by their traditional names (IR-8). Section numbers: memory.
 
 import { Formula } from "../../formula";
+import { byElements } from "../../formula/internal";
 import { attempt, type Result } from "../../foundation/error";
 import {
   acidOf,
@@ -40,12 +41,17 @@ interface Component {
   readonly kind: "salt" | "acid" | "molecule" | "element" | "complex";
 }
 
-let molecules: ReadonlyMap<string, MoleculeRow> | undefined;
+const moleculesWith = /* @__PURE__ */ byElements(
+  () => MOLECULES(),
+  ({ formula }) => formula,
+  (rows) => new Map(rows.map((row) => [formulaKey(readNotation(row.formula)), row] as const)),
+);
 
 /** A small molecule by the way it is written or, without carbon, by composition. */
 function moleculeOf(part: Part): MoleculeRow | undefined {
-  molecules ??= new Map(MOLECULES.map((row) => [formulaKey(readNotation(row.formula)), row] as const));
-  return molecules.get(formulaKey({ parts: [{ ...part, multiplier: 1 }], charge: 0 }));
+  return moleculesWith([...part.counts.keys()].join("")).get(
+    formulaKey({ parts: [{ ...part, multiplier: 1 }], charge: 0 }),
+  );
 }
 
 /** Acids and the molecules of hydrogen with a halogen or the like. */

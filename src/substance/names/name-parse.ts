@@ -60,7 +60,7 @@ function wordIndex(): WordIndex {
     if (word.ate !== undefined) centres.push([word.ate, word, true]);
     if (word.ate !== undefined) oxoCentres.set(word.ate, word.symbol);
   }
-  const ligands = LIGANDS.flatMap((row) =>
+  const ligands = LIGANDS().flatMap((row) =>
     [row.name, ...(row.also ?? [])].map((name) => [name.toLowerCase(), row] as const),
   );
   ligands.sort((a, b) => b[0].length - a[0].length);
