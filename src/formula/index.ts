@@ -13,8 +13,8 @@ export type {
 export { empiricalFormula } from "./mass/empirical";
 export type { ElementShare } from "./mass/mass-fraction";
 export { massFractionOf, percentComposition } from "./mass/mass-fraction";
-export type { MolarMassOptions } from "./mass/molar-mass";
 export { molarMass, monoisotopicMass, tryMolarMass } from "./mass/molar-mass";
+export type { MolarMassOptions } from "./mass/options";
 export type { OxideEquivalent } from "./mass/oxide";
 export { massAs, oxideEquivalents } from "./mass/oxide";
 export type { ReadOptions } from "./read/read";

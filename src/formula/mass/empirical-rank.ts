@@ -1,8 +1,10 @@
 // Which whole numbers a set of ratios is: every candidate with its residual, and the order in which the figures speak for
 // them. Printed digits decide where they can, a rough analysis by the usual limits of teaching laboratories where not.
+
 import type { Quantity } from "../../quantity";
 import type { Formula } from "../formula";
-import { type MolarMassOptions, molarMass } from "./molar-mass";
+import { molarMass } from "./molar-mass";
+import type { MolarMassOptions } from "./options";
 
 /**
  * How far a multiplied ratio may lie from a whole number: 2 % of it, at least 0.04 and at most 0.1 (common practice in

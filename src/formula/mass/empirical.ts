@@ -2,17 +2,19 @@
 // written down with the result, and so is the next best reading.
 
 import { elementIndexOf } from "../../element/internal";
-import { isRecord, kindOf } from "../../foundation/argument";
+import { type Fields, isRecord, kindOf } from "../../foundation/argument";
 import { gcd } from "../../foundation/gcd";
 import { readable } from "../../foundation/readable";
 import { type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { nodeOf } from "../../quantity/internal";
-import { needEmpiricalOptions } from "../argument";
+import { guard } from "../argument";
 import { FormulaError } from "../error";
 import { type Formula, parseFormula } from "../formula";
 import { hillOrder } from "../print/order";
 import { type Constituent, neighbours, proves, ranked, type Scored, scorer } from "./empirical-rank";
-import { type MolarMassOptions, molarMass } from "./molar-mass";
+import { molarMass } from "./molar-mass";
+import type { MolarMassOptions } from "./options";
+import { needMassOptions } from "./options";
 
 /** What was found, by element or by compound: all as percentages, or all as masses and amounts of one sample. */
 export type FoundComposition = Readonly<Record<string, QuantityLike | number>>;
@@ -27,6 +29,22 @@ export interface EmpiricalOptions {
   readonly maxMultiplier?: number | undefined;
   /** Atomic weights, as in {@link molarMass}. */
   readonly weights?: MolarMassOptions | undefined;
+}
+
+const EMPIRICAL = {
+  molarMass: true,
+  remainder: true,
+  maxMultiplier: true,
+  weights: true,
+} as const satisfies Fields<EmpiricalOptions>;
+
+/** Options of an analysis. */
+function needEmpiricalOptions(options: EmpiricalOptions): void {
+  guard.fields(options, EMPIRICAL);
+  const { remainder, maxMultiplier, weights } = options;
+  if (remainder !== undefined) guard.text(remainder, "remainder");
+  if (maxMultiplier !== undefined) guard.number(maxMultiplier, "maxMultiplier");
+  if (weights !== undefined) needMassOptions(weights);
 }
 
 /** One candidate formula. */

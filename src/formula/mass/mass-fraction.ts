@@ -11,7 +11,8 @@ import { FormulaError } from "../error";
 import { asFormula, type Formula, parseFormula } from "../formula";
 import { countGroup } from "../group";
 import { hillOrder } from "../print/order";
-import { type MolarMassOptions, massTerms, molarMass } from "./molar-mass";
+import { massTerms, molarMass } from "./molar-mass";
+import type { MolarMassOptions } from "./options";
 
 /** Share of one element in a formula. */
 export interface ElementShare {

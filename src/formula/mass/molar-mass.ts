@@ -1,10 +1,11 @@
 // Molar mass: the value is summed exactly in integers; its graph (one shared constant per element, so that correlations
 // are right) is only made when somebody asks for the working or the uncertainty.
 
-import { atomicWeight, ElementError, type ElementErrorCode, type WeightConvention } from "../../element";
+import { atomicWeight, ElementError, type ElementErrorCode } from "../../element";
 import { ELEMENT_COUNT, elementOf, mostAbundant, nuclideMass, symbolAt, weightConstant } from "../../element/internal";
+import type { Fields } from "../../foundation/argument";
 import { attempt, type ErrorWithCode, type Result } from "../../foundation/error";
-import { type Naming, type Quantity, type QuantityErrorCode, type QuantityLike, quantity } from "../../quantity";
+import { type Naming, type Quantity, type QuantityErrorCode, quantity } from "../../quantity";
 import {
   add,
   Combination,
@@ -16,25 +17,16 @@ import {
   toRational,
   viewOf,
 } from "../../quantity/internal";
-import { needMassOptions, needMonoisotopicOptions } from "../argument";
+import { guard } from "../argument";
 import { cite } from "../data/sources";
 import type { FormulaErrorCode } from "../error";
 import { asFormula, Formula, parseFormula } from "../formula";
+import type { MolarMassOptions } from "./options";
+import { needMassOptions } from "./options";
 
-/** How a molar mass is to be taken. */
-export interface MolarMassOptions {
-  /** Which atomic weights: conventional (default), abridged, or interval midpoints. */
-  readonly convention?: WeightConvention | undefined;
-  /**
-   * Atomic weights of the caller's own material by symbol, such as `{ Li: "6.9393(2) g/mol" }`. Give the same `Quantity`
-   * to every call that concerns the same material, so that its uncertainty counts once.
-   */
-  readonly weights?: Readonly<Record<string, QuantityLike>> | undefined;
-  /** Use the mass number of the longest-lived nuclide for elements without a standard weight. */
-  readonly massNumberIfNone?: boolean | undefined;
-  /** Count the electrons that an ion lacks or has in excess. Default false, as tables of molar masses do. */
-  readonly electronMass?: boolean | undefined;
-}
+const MONOISOTOPIC = { electronMass: true } as const satisfies Fields<
+  NonNullable<Parameters<typeof monoisotopicMass>[1]>
+>;
 
 /** One term of a molar mass: an exact count and the mass of one mole of the atoms. */
 export interface MassTerm {
@@ -208,4 +200,9 @@ export function monoisotopicMass(
     terms.push({ symbol: "e", coefficient: rational(BigInt(-f.charge)), quantity: electronMass() });
   }
   return total(f, terms, "monoisotopic mass", "M_mono");
+}
+
+function needMonoisotopicOptions(options: { readonly electronMass?: boolean | undefined }): void {
+  guard.fields(options, MONOISOTOPIC);
+  if (options.electronMass !== undefined) guard.boolean(options.electronMass, "electronMass");
 }

@@ -1,16 +1,23 @@
 // Oxide equivalents, as potters and geologists state a composition: zinc carbonate as so much ZnO.
+
 import { elementOf, symbolAt } from "../../element/internal";
+import type { Fields } from "../../foundation/argument";
 import { Fraction } from "../../foundation/fraction";
 import { withPlainJSON } from "../../foundation/plain-json";
 import type { Quantity, QuantityLike } from "../../quantity";
 import { combinationOf, expectDimension, multiply, rational, toRational } from "../../quantity/internal";
-import { guard, MASS_AS, needMassOptions, OXIDES } from "../argument";
+import { guard } from "../argument";
 import { FormulaError } from "../error";
 import { asFormula, type Formula, parseFormula } from "../formula";
-import { type MolarMassOptions, molarMass } from "./molar-mass";
+import { molarMass } from "./molar-mass";
+import { MASS, type MolarMassOptions, needMassOptions } from "./options";
 
 // The oxide an element is stated as (common practice in rock and glaze analysis, no source). Iron and manganese have
 // other conventions too; the caller names the oxide then.
+const OXIDES = { ...MASS, oxides: true } as const satisfies Fields<NonNullable<Parameters<typeof oxideEquivalents>[1]>>;
+
+const MASS_AS = { ...MASS, element: true } as const satisfies Fields<NonNullable<Parameters<typeof massAs>[3]>>;
+
 const USUAL_OXIDES =
   "Li2O Na2O K2O Rb2O Cs2O BeO MgO CaO SrO BaO B2O3 Al2O3 SiO2 P2O5 SO3 TiO2 V2O5 Cr2O3 MnO Fe2O3 CoO NiO CuO ZnO Ga2O3 " +
   "GeO2 As2O3 SeO2 Y2O3 ZrO2 Nb2O5 MoO3 Ag2O CdO In2O3 SnO2 Sb2O3 TeO2 La2O3 CeO2 Pr2O3 Nd2O3 Sm2O3 Eu2O3 Gd2O3 Tb2O3 " +
@@ -168,3 +175,5 @@ export function massAs(
       rule: "mass of oxide = mass of material × oxide equivalent",
     });
 }
+
+/** Options of the functions that build on a molar mass. */

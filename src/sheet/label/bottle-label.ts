@@ -1,4 +1,5 @@
 // The label of a bottle: what is in it, how much, from what, how sure, how to keep it, and what to mind.
+
 import type { Fields } from "../../foundation/argument";
 import { attempt, type Result } from "../../foundation/error";
 import type { Plan, Run } from "../../preparation";
@@ -10,10 +11,7 @@ import { FORMATS, formatGuard, guard, SheetError } from "../error";
 import { about, handy, pretty, withUncertainty } from "../figures";
 import type { SheetWords } from "../words";
 import { wordsInUse } from "../words-in-use";
-import { type Label, labelHTML, labelText } from "./label";
-
-/** Sizes of a label as printed. */
-export type LabelSize = "100 x 62 mm" | "60 x 30 mm";
+import { type Label, type LabelSize, labelHTML, labelText } from "./label";
 
 /** What a label may be for: what a plan or run makes, or any substance by name or formula. */
 export type LabelSubject = Plan | Run | string;

@@ -3,7 +3,9 @@ import { inMarkup, onOneLine } from "../../foundation/printed";
 import type { Block, SheetFormat } from "../document/blocks";
 import { render } from "../document/render";
 import { pictogram } from "../pictures/pictogram";
-import type { LabelSize } from "./bottle-label";
+
+/** Sizes of a label as printed. */
+export type LabelSize = "100 x 62 mm" | "60 x 30 mm";
 
 /** What stands on a label. */
 export interface Label {
