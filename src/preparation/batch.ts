@@ -149,11 +149,17 @@ const AT_EQUILIBRIUM =
 /** The liquor is no pure water: what the reaction makes beside the product is not in the figure. */
 const LIMITS = "in pure water; acid, ammonium or CO2 of this reaction keep more in solution";
 
-function completenessOf(setting: Setting, batch: Batch, work: Work, isWaterKnown: boolean): Completeness | undefined {
+function completenessOf(
+  setting: Setting,
+  batch: Batch,
+  { roles, work }: Inner,
+  isWaterKnown: boolean,
+): Completeness | undefined {
   if (batch.isolation.how !== "precipitate") return undefined;
   const { product, temperature } = setting;
-  const test =
-    "let a little of the clear liquor stand with a drop of the precipitant: a cloud means that more is needed";
+  const precipitant = setting.materials.find((_, i) => roles[i] === "precipitant" || roles[i] === "gas-giving base");
+  const drop = precipitant === undefined ? "the precipitant" : `${precipitant.shelf.name} solution`;
+  const test = `let a little of the clear liquor stand with a drop of ${drop}: a cloud means that more is needed`;
   if (work.kept === undefined || !isWaterKnown) return { missing: `what the liquor keeps of ${product.name}`, test };
   const { amount, atEquilibrium } = work.kept;
   const theory = batch.product.theoreticalYield;
@@ -315,7 +321,7 @@ export function batchOf(
       ),
     dissolvingHeat: () => dissolvingHeatOf(setting, account, batch.feeds),
     crystallising: () => crystallisingOf(setting, account, batch.isolation, theoreticalYield),
-    completeness: () => completenessOf(setting, batch, inner.work, inner.water !== undefined),
+    completeness: () => completenessOf(setting, batch, inner, inner.water !== undefined),
     washing: () => (inner.full.missing.length > 0 ? undefined : inner.work.washing),
     checks: () => checksOf(kind, setting, batch),
     candidates: () =>

@@ -1,3 +1,3 @@
 // What the layers above use of this one and callers do not see.
 export { leadOf } from "./feasibility/does-it-go";
-export { waterByTheJug } from "./procedure/words";
+export { type Hand, handOf, type Instruments } from "./procedure/words";

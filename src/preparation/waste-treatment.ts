@@ -19,6 +19,8 @@ export interface Treatment {
   readonly amount: Quantity<"amount of substance">;
   /** Undefined for `H+`. */
   readonly mass: Quantity<"mass"> | undefined;
+  /** For `H+`: vinegar of 5 % that brings as much. */
+  readonly vinegar: Quantity<"volume"> | undefined;
 }
 
 export const SODA = "Na2CO3";
@@ -84,6 +86,19 @@ function netted(shares: readonly Share[]): Share[] {
   ];
 }
 
+/** Vinegar of 5 % by mass weighs 1.006 g/mL. */
+const vinegarWith = (hydrons: Quantity): Quantity<"volume"> =>
+  hydrons
+    .times(molarMass("CH3COOH"))
+    .dividedBy(planned("vinegarStrength"))
+    .dividedBy(planned("vinegarDensity"))
+    .to("mL")
+    .named({
+      symbol: "V(vinegar)",
+      label: "vinegar for the waste",
+      rule: "volume = n × M / w / density",
+    }) as Quantity<"volume">;
+
 export function treatmentOf(
   metals: readonly DissolvedMetal[],
   dissolved: readonly Dissolved[],
@@ -101,11 +116,11 @@ export function treatmentOf(
       rule: "charge of metals and acid / 2 for soda, one for each atom for others, 10 % excess",
     });
     const purpose = reagent === ACID ? `neutralises what is left of ${list}` : `neutralises or precipitates ${list}`;
-    if (reagent === ACID) return { reagent, purpose, amount, mass: undefined };
+    if (reagent === ACID) return { reagent, purpose, amount, mass: undefined, vinegar: vinegarWith(amount) };
     const mass = amount
       .times(molarMass(reagent))
       .to("g")
       .named({ symbol: `m(${reagent})`, label: `${reagent} for the waste`, rule: "mass = amount × molar mass" });
-    return { reagent, purpose, amount, mass };
+    return { reagent, purpose, amount, mass, vinegar: undefined };
   });
 }

@@ -4,6 +4,7 @@ import type { Fields } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
 import type { Chain, Plan, Run } from "../preparation";
 import { chainBlocks } from "./chain/chain";
+import { classBlocks, type Groups } from "./class/class";
 import type { Block, SheetFormat } from "./document/blocks";
 import { render } from "./document/render";
 import type { Page } from "./document/style";
@@ -21,6 +22,8 @@ export interface SheetOptions {
   readonly page?: Page | undefined;
   /** Of a plan: "bench" for the work, "basis" for assumptions, cost and sources; both unless given. */
   readonly parts?: readonly SheetPart[] | undefined;
+  /** Of a plan: a class that works it in groups. Their number or their names; the first page is the teacher's. */
+  readonly groups?: Groups | undefined;
   /** HTML as a whole document (true unless given), or as a fragment whose rules hang on the class `bench-sheet`. */
   readonly standalone?: boolean | undefined;
   /** CSS rules that come after those of the sheet. */
@@ -33,10 +36,21 @@ const OPTIONS = {
   format: true,
   page: true,
   parts: true,
+  groups: true,
   standalone: true,
   stylesheet: true,
   words: true,
 } as const satisfies Fields<SheetOptions>;
+
+/** What there is a sheet of. */
+export type Sheeted = Plan | Run | Chain;
+
+/** What is asked of the blocks. */
+interface Asked {
+  readonly parts: readonly SheetPart[];
+  readonly groups: Groups | undefined;
+  readonly words: SheetWords;
+}
 
 const PAGES = ["A4", "Letter"] as const;
 const PARTS = ["bench", "basis"] as const;
@@ -47,13 +61,43 @@ function checkedParts(parts: readonly SheetPart[]): readonly SheetPart[] {
   return parts;
 }
 
+const MOST_GROUPS = 60;
+
+function checkedGroups(groups: Groups | undefined, of: Sheeted): Groups | undefined {
+  if (groups === undefined) return undefined;
+  if (typeof groups !== "number") {
+    guard.list(groups, "groups");
+    for (const [i, name] of groups.entries()) guard.text(name, `groups[${i}]`);
+  }
+  const count = typeof groups === "number" ? groups : groups.length;
+  if (!(Number.isInteger(count) && count >= 1 && count <= MOST_GROUPS))
+    throw new SheetError("sheet.bad-option", `groups must be 1 to ${MOST_GROUPS}, not ${count}`);
+  if (of.kind !== "plan") throw new SheetError("sheet.bad-option", "groups work a plan, not a run or a chain");
+  return groups;
+}
+
+/** The blocks of a sheet, by what it is of: a further kind of paper is one more line. */
+function blocksOf(of: Sheeted, { parts, groups, words }: Asked): Block[] {
+  switch (of.kind) {
+    case "plan":
+      return groups === undefined ? planBlocks(of, parts, words) : classBlocks(of, groups, parts, words);
+    case "run":
+      return runBlocks(of, words);
+    case "chain":
+      return chainBlocks(of, parts, words);
+  }
+}
+
+const KINDS = ["plan", "run", "chain"] as const satisfies readonly Sheeted["kind"][];
+
 /**
  * A preparation on paper: what is handled, what to have ready, weigh and do, what to write down, and what the mass says; for a
- * run the verdict first, what changed and what was observed; for a chain a shopping list and a sheet for each preparation.
+ * run the verdict first, what changed and what was observed; for a chain a shopping list and a sheet for each preparation;
+ * for a class, with `groups`, a page for the teacher and the sheet of a group.
  *
  * @param of - a plan, a run or a chain
- * @param options - `format`: "text" (78 columns, the default), "markdown" or "html"; `page`, `parts`, `standalone`,
- *   `stylesheet` and `words`
+ * @param options - `format`: "text" (78 columns, the default), "markdown" or "html"; `page`, `parts`, `groups`,
+ *   `standalone`, `stylesheet` and `words`
  * @returns the sheet as text in that format; HTML is a whole document that prints, without scripts and without requests
  * @throws {SheetError} `sheet.format`, `sheet.bad-option`, `sheet.unknown-option`, `sheet.subject`
  * @category Sheet
@@ -66,8 +110,9 @@ function checkedParts(parts: readonly SheetPart[]): readonly SheetPart[] {
  * });
  * benchSheet(plan).split("\n")[0] // => "CaCO₃ from de-icer and soda ash"
  * benchSheet(plan, { format: "html", parts: ["bench"] }).startsWith("<!doctype html>") // => true
+ * benchSheet(plan, { groups: 8 }).split("\n")[0] // => "Class of 8 groups: CaCO₃ from de-icer and soda ash"
  */
-export function benchSheet(of: Plan | Run | Chain, options: SheetOptions = {}): string {
+export function benchSheet(of: Sheeted, options: SheetOptions = {}): string {
   guard.fields(options, OPTIONS);
   const { format = "text", page = "A4", parts = PARTS, standalone = true, stylesheet } = options;
   formatGuard.choice(format, "format", FORMATS);
@@ -75,13 +120,10 @@ export function benchSheet(of: Plan | Run | Chain, options: SheetOptions = {}): 
   guard.boolean(standalone, "standalone");
   if (stylesheet !== undefined) guard.text(stylesheet, "stylesheet");
   const words = wordsInUse(options.words);
-  const asked = checkedParts(parts);
-  const blocks = ((): Block[] => {
-    if (of?.kind === "plan") return planBlocks(of, asked, words);
-    if (of?.kind === "run") return runBlocks(of, words);
-    if (of?.kind === "chain") return chainBlocks(of, asked, words);
+  if (!KINDS.some((kind) => kind === of?.kind))
     throw new SheetError("sheet.subject", "a sheet is made from a plan, a run or a chain");
-  })();
+  const groups = checkedGroups(options.groups, of);
+  const blocks = blocksOf(of, { parts: checkedParts(parts), groups, words });
   return render(blocks, format, {
     page,
     standalone,
@@ -98,5 +140,5 @@ export function benchSheet(of: Plan | Run | Chain, options: SheetOptions = {}): 
  * @example
  * tryBenchSheet({} as never).ok // => false
  */
-export const tryBenchSheet = (of: Plan | Run | Chain, options: SheetOptions = {}): Result<string> =>
+export const tryBenchSheet = (of: Sheeted, options: SheetOptions = {}): Result<string> =>
   attempt(() => benchSheet(of, options));

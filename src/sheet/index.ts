@@ -1,6 +1,7 @@
 // Sheet: paper for the bench.
-export type { SheetOptions } from "./bench-sheet";
+export type { Sheeted, SheetOptions } from "./bench-sheet";
 export { benchSheet, tryBenchSheet } from "./bench-sheet";
+export type { Groups } from "./class/class";
 export type { SheetFormat } from "./document/blocks";
 export type { Page } from "./document/style";
 export type { SheetErrorCode } from "./error";

@@ -1,5 +1,6 @@
 // What the layers above use of this one and callers do not see.
 
+export { type DrawnPoint, drawnCurve } from "./curves/drawn";
 export { NEVER_IN_WATER, NO_TUTTON_SALT, TAKEN_APART } from "./data/never-in-water";
 export { cite, solubilitySources } from "./data/sources";
 export {

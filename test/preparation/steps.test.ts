@@ -42,8 +42,6 @@ describe("a precipitation: basic zinc carbonate from 250.0 g of moss killer, 98 
 
   it("dissolves in 745 g of water: 245.0 / 287.54 = 0.8521 mol, a mole in a kilogram less 7 × 0.8521 × 18.015 = 107.4 g", () => {
     expect(grams(step(steps, "dissolve").amounts[0])).toBeCloseTo(744.6, 0);
-    // 1.2 times saturation asks for less: 137.6 g of ZnSO4 in 53.8 g / 100 g is 256 g, × 1.2 = 307 g
-    expect(step(steps, "dissolve").text).toContain("53.8 g");
   });
 
   it("gives 12.3 L of CO2 as it is added: 0.6 × 0.8521 mol × 24.05 L/mol at 20 °C, in portions that fit", () => {

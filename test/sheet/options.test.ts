@@ -140,3 +140,77 @@ describe("a label", () => {
     expect(code(() => bottleLabel("CuSO4·5H2O", { content: "5 °C" as "5 g" }))).toBe("quantity.wrong-dimension");
   });
 });
+
+describe("a class", () => {
+  const packed = planPreparation({
+    ...plan.request,
+    materials: [
+      { name: "de-icer", form: "CaCl2·2H2O", pack: { size: "100 g", price: "2 EUR" } },
+      { name: "soda ash", form: "Na2CO3", excess: "5 %" },
+    ],
+  });
+
+  it("has the amounts of one group and of all, and whole packs", () => {
+    const sheet = benchSheet(packed, { groups: 8, parts: ["bench"] });
+    expect(sheet.split("\n")[0]).toBe("Class of 8 groups: chalk from de-icer and soda ash");
+    // 20 g of CaCO3 / 100.086 x 147.01 = 29.4 g; x 8 = 235.2 g, three packs of 100 g
+    expect(sheet).toMatch(/de-icer\s+CaCl₂·2H₂O\s+29\.4 g\s+235\.2 g\s+3 of 100 g/);
+    // 20 / 100.086 x 105.99 x 1.05 = 22.2 g, rounded up to 22.3 g; x 8
+    expect(sheet).toMatch(/soda ash\s+Na₂CO₃\s+22\.3 g\s+178\.4 g/);
+    expect(sheet).toContain("[ ] 8 x balance, 0.1 g steps");
+    expect(sheet.match(/\nProcedure\n/g)).toHaveLength(1);
+    expect(sheet).toContain("Group ________ Date ________");
+  });
+
+  it("has a row with blanks for each group, by number or by name", () => {
+    const rows = (groups: number | readonly string[]): string[] => {
+      const sheet = benchSheet(packed, { groups, format: "markdown", parts: ["bench"] });
+      const from = sheet.indexOf("## Results of the groups");
+      return sheet
+        .slice(from, sheet.indexOf("\n# ", from))
+        .split("\n")
+        .filter((line) => /^\| (?!Group|-)/.test(line));
+    };
+    expect(rows(3).map((row) => row.split(" | ")[0])).toEqual(["| 1", "| 2", "| 3"]);
+    expect(rows(["red", "blue"]).map((row) => row.split(" | ")[0])).toEqual(["| red", "| blue"]);
+    // a blank for each portion, the dry mass, the yield and remarks
+    expect(rows(3)[0]!.match(/\\_\\_/g)!.length / 4).toBe(2 + 3);
+  });
+
+  it("is refused where there are no groups, or no plan", () => {
+    for (const groups of [0, 61, 2.5, [], "8"] as never[])
+      expect(code(() => benchSheet(packed, { groups }))).toBe("sheet.bad-option");
+    expect(code(() => benchSheet(packed, { groups: [5] as never }))).toBe("sheet.bad-option");
+    expect(code(() => benchSheet(evaluateRun(packed, {}), { groups: 3 }))).toBe("sheet.bad-option");
+  });
+});
+
+describe("what the mass says", () => {
+  it("of crystals is judged by the crop that cooling brings, not by all there is", () => {
+    const iron = planPreparation({
+      equation: "Fe + H2SO4 + H2O -> FeSO4·7H2O + H2",
+      product: "FeSO4·7H2O",
+      materials: [
+        { name: "steel wool", form: "Fe" },
+        { name: "battery acid", form: "H2SO4", strength: "37 % w/w", excess: "5 %" },
+      ],
+      scale: { material: "steel wool", portion: "20.0 g" },
+    });
+    const text = benchSheet(iron);
+    // the crop of the steps, 47.8 g, less a tenth on the filters; and a second crop with it
+    expect(text).toMatch(/Weigh the dry FeSO₄·7H₂O: about 47\.8 g\s+expected/);
+    expect(text).toMatch(/less than 43\.0 g\s+more was lost than handling explains/);
+    expect(text).toMatch(/Expected dry product\s+43\.0 to 76\.6 g \(100 % = 99\.6 g\)/);
+  });
+
+  it("of what was fired allows for what stays in it unchanged", () => {
+    const lime = planPreparation({
+      equation: "CaCO3 -> CaO + CO2",
+      product: "CaO",
+      materials: [{ name: "marble", form: "CaCO3", assay: "97 %" }],
+      scale: { material: "marble", portion: "100.0 g" },
+    });
+    // 97 g give 54.3 g of CaO; 3 g of something else may stay with it
+    expect(benchSheet(lime)).toMatch(/more than 57\.3 g\s+not heated through: heat again/);
+  });
+});

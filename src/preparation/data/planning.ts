@@ -74,6 +74,8 @@ export const PLANNING = {
   tooWet: { value: "30 %", what: "of water in a sample called dry explains nothing", source: "commonPractice" },
   // -- what is left
   overdose: { value: "1.1", what: "times the sum: precipitant or neutraliser for the waste", source: "commonPractice" },
+  vinegarStrength: { value: "5 %", what: "by mass of acetic acid in table vinegar", source: "commonPractice" },
+  vinegarDensity: { value: "1.006 g/mL", what: "density of table vinegar", source: "commonPractice" },
   worthBoiling: { value: "5 %", what: "by mass of a by-product in its liquor and more is worth boiling down", source: "commonPractice" },
   cleanEnough: { value: "5 %", what: "of other salts: a liquor below this gives a by-product worth keeping", source: "commonPractice" },
 } as const satisfies Readonly<Record<string, PlanningRow>>;

@@ -3,6 +3,7 @@ import { type BalancedEquation, balance } from "../../equation";
 import { isWater } from "../../formula/internal";
 import { type Fields, isRecord } from "../../foundation/argument";
 import { remembering } from "../../foundation/memo";
+import type { Quantity } from "../../quantity";
 import { guard } from "../argument";
 import { type Batch, batchOf } from "../batch";
 import { STEP, taken, takenRequest } from "../door";
@@ -40,12 +41,14 @@ export function feasibilityOf(setting: Setting, batch: Batch): Feasibility {
 }
 
 /** @internal What leads a plan that does not simply go; undefined for one that does. */
-export function leadOf({ verdict, share, solids, reasons }: Feasibility, product: string): string | undefined {
+export function leadOf(
+  { verdict, share, solids, reasons }: Feasibility,
+  product: string,
+  grams: (mass: Quantity) => string = (mass) => mass.format({ significant: 3, uncertainty: "none" }),
+): string | undefined {
   const first = reasons[0]?.text;
   if (verdict === "another solid forms") {
-    const named = solids
-      .slice(0, 2)
-      .map(({ formula, mass }) => `${mass.format({ significant: 3, uncertainty: "none" })} of ${formula}`);
+    const named = solids.slice(0, 2).map(({ formula, mass }) => `${grams(mass)} of ${formula}`);
     return `another solid forms: ${named.join(" and ")}, for ${product} asked for: ${first}`;
   }
   if (verdict === "does not go") return `it does not go: ${first}`;

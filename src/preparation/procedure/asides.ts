@@ -8,7 +8,6 @@ import { rinse } from "../operation/rinse";
 import { weigh } from "../operation/weigh";
 import { sameCore } from "../species";
 import { type Bench, POT } from "./bench";
-import { grams } from "./words";
 
 /** What an aside is for. */
 export type Use = "acidify" | "with the first" | "charcoal" | "seed" | "alcohol";
@@ -84,7 +83,7 @@ export function rinseWithAlcohol(bench: Bench): void {
       materials: [name],
       amounts: own === undefined ? [] : [own.portion],
       from: name,
-      say: () => `Rinse with the ${name} (${grams(liquid.mass)}), so that it dries faster.`,
+      say: () => `Rinse with the ${name} (${bench.hand.grams(liquid.mass)}), so that it dries faster.`,
     });
   }
 }

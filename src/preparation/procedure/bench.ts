@@ -13,6 +13,7 @@ import type { Setting } from "../setting";
 import { type Use, useOf } from "./asides";
 import type { ProcedureKind } from "./kind";
 import type { Role } from "./roles";
+import { type Hand, handOf } from "./words";
 
 /** What a procedure is worked from. */
 export interface Frame {
@@ -73,8 +74,6 @@ export interface Work {
 
 export class Bench {
   readonly drafts: Draft[] = [];
-  /** Everything goes into the vessel at once, and nothing is added later. */
-  onlyFills = false;
   readonly #vessels = new Map<string, Pot>();
   liquor: Pot | undefined;
   mixed: Quantity | undefined;
@@ -82,7 +81,12 @@ export class Bench {
   filtrate: Pot | undefined;
   washing: WashSchedule | undefined;
 
-  constructor(readonly frame: Frame) {}
+  /** Figures as its instruments show them. */
+  readonly hand: Hand;
+
+  constructor(readonly frame: Frame) {
+    this.hand = handOf(frame.setting.steps);
+  }
 
   /** What is in a vessel now. */
   in(vessel: string): Pot {

@@ -53,8 +53,12 @@ function adding(bench: Bench, i: number, look: Look, isLast: boolean): string {
   const least = additionRate.leastTime && lasting(additionRate.leastTime);
   const over = least === undefined ? "" : ` over at least ${least}`;
   const volumes = gas.map((one) => `${litres(one.volume)} of ${one.formula}`).join(" and ");
-  return `${verb} ${into} in at least ${additionRate.portions} portions${over}, stirring; wait until the foam falls before the next portion${cool}${room}: ${volumes} in all, ${litres(additionRate.gasPerPortion)} from one portion.`;
+  const portion = alone ? ` (about ${portionShown(bench, portions[i]!.dividedBy(additionRate.portions))} each)` : "";
+  return `${verb} ${into} in at least ${additionRate.portions} portions${portion}${over}, stirring; wait until the foam falls before the next portion${cool}${room}: ${volumes} in all, ${litres(additionRate.gasPerPortion)} from one portion.`;
 }
+
+const portionShown = ({ hand }: Bench, portion: Quantity): string =>
+  portion.dimension === "volume" ? hand.litres(portion) : hand.grams(portion);
 
 const hasVessel = (bench: Bench, i: number): boolean => {
   const feed = bench.frame.feeds[i]!;
@@ -76,7 +80,6 @@ export function combine(bench: Bench): void {
   const apart = together.length === order.length && order.length > 1 && bench.frame.isolation.how === "precipitate";
   const base = apart ? together.slice(0, 1) : together;
   const rest = order.filter((i) => !base.includes(i));
-  bench.onlyFills = rest.length === 0;
   putAsides(bench, "acidify");
   for (const i of base) putInto(bench, i, POT);
   putAsides(bench, "with the first");

@@ -19,7 +19,7 @@ import { rinse } from "../operation/rinse";
 import { seed } from "../operation/seed";
 import { putAsides, useOf } from "./asides";
 import { type Bench, POT } from "./bench";
-import { about, celsius, grams, list, litres, percent, water } from "./words";
+import { about, celsius, list, percent } from "./words";
 
 /** Vessel of the liquor the crystals came from. */
 const MOTHER = "mother liquor";
@@ -69,7 +69,7 @@ export function isolateCrystals(bench: Bench): void {
       target: mass,
       limit: () => off,
       say: () =>
-        `Boil the liquor down, stirring, until the contents weigh ${grams(mass)} (${water(off)} boiled off, ${grams(done.after.books.water)} of water left)${beside.length === 0 ? "" : `; ${grams(saltPair!.filteredHot)} of ${beside[0]!.matter.name} comes out hot`}.`,
+        `Boil the liquor down, stirring, until the contents weigh ${bench.hand.grams(mass)} (${bench.hand.water(off)} boiled off, ${bench.hand.grams(done.after.books.water)} of water left)${beside.length === 0 ? "" : `; ${bench.hand.grams(saltPair!.filteredHot)} of ${beside[0]!.matter.name} comes out hot`}.`,
     });
   } else if (off.negated().compare(tolerance) > 0) {
     const more = off.negated();
@@ -90,7 +90,7 @@ export function isolateCrystals(bench: Bench): void {
       target: done.after.mass,
       amounts: [more],
       say: () =>
-        `Add ${water(more)}, hot, until the contents weigh ${grams(done.after.mass)}: with less the crystals would hold all the liquor.`,
+        `Add ${bench.hand.water(more)}, hot, until the contents weigh ${bench.hand.grams(done.after.mass)}: with less the crystals would hold all the liquor.`,
     });
   }
   if (beside.length > 0) filterHot(bench, hot);
@@ -112,7 +112,7 @@ export function isolateCrystals(bench: Bench): void {
     target: cold,
     blank: "temperature",
     say: () =>
-      `Let it cool undisturbed to ${celsius(cold)}, overnight if there is time: ${grams(mass)} of ${crop.name} crystallises${saltPair === undefined ? `, ${percent(cooling.crop.share)} of it` : `, ${percent(saltPair.purity)} pure`}${asWanted ? "" : ` (not ${setting.product.name}: at ${celsius(cold)} this is the hydrate that crystallises)`}.`,
+      `Let it cool undisturbed to ${celsius(cold)}, overnight if there is time: ${bench.hand.grams(mass)} of ${crop.name} crystallises${saltPair === undefined ? `, ${percent(cooling.crop.share)} of it` : `, ${percent(saltPair.purity)} pure`}${asWanted ? "" : ` (not ${setting.product.name}: at ${celsius(cold)} this is the hydrate that crystallises)`}.`,
   });
   filterAndRinse(bench, crop.formula, mass, cold);
   secondCrop(bench, crop, cold);
@@ -182,7 +182,7 @@ function evaporate(bench: Bench, missing?: string): void {
       care: "isolating",
       target: done.after.mass,
       say: () =>
-        `Evaporate the liquor in a wide dish, stirring towards the end, until it sets to crystals (${water(off)} in all); ${missing === undefined ? "cooling brings little of it" : `no crop by cooling is known (${missing})`}.`,
+        `Evaporate the liquor in a wide dish, stirring towards the end, until it sets to crystals (${bench.hand.water(off)} in all); ${missing === undefined ? "cooling brings little of it" : `no crop by cooling is known (${missing})`}.`,
     },
   );
 }
@@ -201,7 +201,7 @@ export function filterAndRinse(
     care: "isolating",
     blank: "wetCake",
     say: () =>
-      `Filter the crystals off at ${celsius(cold)} and press them; they keep about ${litres(held)} of liquor${purityOf(parted.after)}.`,
+      `Filter the crystals off at ${celsius(cold)} and press them; they keep about ${bench.hand.litres(held)} of liquor${purityOf(parted.after)}.`,
   });
   const liquor = parted.left[0]?.pot;
   if (liquor !== undefined) {
@@ -227,14 +227,14 @@ export function filterAndRinse(
   bench.did(POT, rinse(bench.pot, rinsing(bench, ice, much), lost), {
     amounts: [ice],
     say: () =>
-      `Rinse the crystals with ${water(ice).replace(" of water", "")} of ${liquid}, in two portions, sucking off between${
+      `Rinse the crystals with ${bench.hand.litres(ice)} of ${liquid}, in two portions, sucking off between${
         much
           ? takesMuch
             ? "; plain water would dissolve too much of them"
             : "; plain water takes ammonia out of them"
           : most === undefined
             ? ""
-            : ` (it dissolves at most ${grams(most)} of them)`
+            : ` (it dissolves at most ${bench.hand.grams(most)} of them)`
       }.`,
   });
 }
@@ -277,13 +277,13 @@ function secondCrop(bench: Bench, crop: Coming["matter"], cold: Quantity<"temper
   bench.did(MOTHER, boiled, {
     target: boiled.after.mass,
     say: () =>
-      `For a second crop boil the mother liquor down to ${grams(boiled.after.mass)} (${water(off)} boiled off).`,
+      `For a second crop boil the mother liquor down to ${bench.hand.grams(boiled.after.mass)} (${bench.hand.water(off)} boiled off).`,
   });
   const mass = second.mass.times(share);
   const coming = limited(bench.in(MOTHER), [{ matter: crop, amount: mass.dividedBy(crop.molarMass).to("mol") }]);
   bench.did(MOTHER, cool(bench.in(MOTHER), cold, coming), {
     target: cold,
     say: () =>
-      `Cool the mother liquor to ${celsius(cold)} again, filter and rinse as before: about ${grams(mass)} more, less pure; keep it apart.`,
+      `Cool the mother liquor to ${celsius(cold)} again, filter and rinse as before: about ${bench.hand.grams(mass)} more, less pure; keep it apart.`,
   });
 }

@@ -11,13 +11,21 @@ import { suspend } from "../operation/suspend";
 import { type Bench, type Look, POT } from "./bench";
 import { warmingOfDilution } from "./heat-of-dilution";
 import { protectionOf } from "./protection";
-import { about, celsius, litres, percent, vesselSize, water } from "./words";
+import { about, celsius, litres, percent, vesselSize } from "./words";
 
-/** The vessel to take; nothing where it is not known. */
-export const vesselIn = ({ vessel }: Look): string =>
+/** The size of the vessel to take; nothing where it is not known. */
+const sizeIn = ({ vessel }: Look): string =>
   vessel === undefined
     ? ""
-    : ` (vessel: ${vessel.smallest === undefined ? `at least ${litres(vessel.needed)}` : `${vesselSize(vessel.smallest)} or larger`})`;
+    : vessel.smallest === undefined
+      ? `at least ${litres(vessel.needed)}`
+      : `${vesselSize(vessel.smallest)} or larger`;
+
+/** The vessel in brackets. */
+export function vesselIn(look: Look): string {
+  const size = sizeIn(look);
+  return size === "" ? "" : ` (vessel: ${size})`;
+}
 
 const clear = (look: Look, name: string): string => {
   const heat = look.dissolvingHeat.find((one) => one.material === name);
@@ -34,13 +42,13 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
   const name = bench.name(i);
   const own = bench.in(name);
   const before = bench.in(vessel);
-  const into = vessel === POT && !before.isEmpty ? " in the same vessel" : "";
+  const into = vessel !== POT ? " in a jug of its own" : before.isEmpty ? "" : " in the same vessel";
   const common = { materials: [name], from: name, care: "dissolving" } as const;
-  // Where nothing is added later, the first step tells the vessel.
-  const isOnly = vessel === POT && before.isEmpty && bench.onlyFills;
-  const room = (look: Look): string => (isOnly ? vesselIn(look) : "");
+  // The step that fills the vessel tells its size.
+  const fills = vessel === POT && before.isEmpty;
+  const room = (look: Look): string => (fills ? vesselIn(look) : "");
   if (feed.how === "dissolve") {
-    const { water: of, perHundredGramsWater } = feed.dissolving;
+    const { water: of } = feed.dissolving;
     const isHot = feed.at.compare(setting.temperature) > 0;
     const warm = isHot ? ` at ${celsius(feed.at)} or a little above` : "";
     const needsNone = !of.isPositive();
@@ -53,14 +61,14 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
       say: (look) =>
         needsNone
           ? `Warm the ${name}${into} to ${celsius(feed.at)} until it melts in its own crystal water.`
-          : `Dissolve the ${name}${into} in ${water(of)}${warm}, stirring until it is clear (100 g of water dissolves ${about(perHundredGramsWater)} anhydrous at ${celsius(feed.at)})${isHot ? "" : clear(look, name)}${care}${room(look)}.`,
+          : `Dissolve the ${name}${into} in ${bench.hand.water(of)}${warm}, stirring until it is clear${isHot ? "" : clear(look, name)}${care}${room(look)}.`,
     });
   } else if (feed.how === "unknown") {
     bench.did(vessel, dissolve(before, own, feed.water, setting.temperature, [feed.missing]), {
       ...common,
       amounts: [feed.water],
-      say: () =>
-        `Dissolve the ${name}${into} in ${water(feed.water)}, stirring; no solubility is known: add more water, and write down how much, if it does not get clear.`,
+      say: (look) =>
+        `Dissolve the ${name}${into} in ${bench.hand.water(feed.water)}${room(look)}, stirring; no solubility is known: add more water, and write down how much, if it does not get clear.`,
     });
   } else if (feed.how === "solution" && feed.dilution !== undefined) {
     const { water: of, to } = feed.dilution;
@@ -70,7 +78,7 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
       amounts: [of],
       target: to,
       say: (look) =>
-        `Pour the ${name} slowly into ${water(of)}, stirring${isAcid ? " (acid into water, never water into acid)" : ""}: it is then ${percent(to)}${clear(look, name) || dilutionHeat(bench, i, own.plusWater(of))}.`,
+        `Pour the ${name} slowly into ${bench.hand.water(of)}, stirring${isAcid ? " (acid into water, never water into acid)" : ""}: it is then ${percent(to)}${clear(look, name) || dilutionHeat(bench, i, own.plusWater(of))}${room(look)}.`,
     });
   } else pour(bench, i, vessel);
 }
@@ -89,17 +97,19 @@ function pour(bench: Bench, i: number, vessel: string): void {
   const own = bench.in(name);
   const before = bench.in(vessel);
   const common = { materials: [name], from: name, amounts: [bench.frame.portions[i]!] } as const;
+  const fills = vessel === POT && before.isEmpty;
   if (bench.frame.feeds[i]!.how === "solid")
     bench.did(vessel, suspend(before, own, waterUsed(bench), "how much water the solids are stirred into"), {
       ...common,
       care: "dissolving",
-      say: () => `Stir the ${name} into enough water to keep it moving, and write down how much.`,
+      say: (look) =>
+        `Stir the ${name} into enough water to keep it moving, and write down how much${fills ? vesselIn(look) : ""}.`,
     });
   else
     bench.did(vessel, add(before, own, []), {
       ...common,
       care: "dissolving",
-      say: () => `Pour the ${name} into the vessel.`,
+      say: (look) => `Pour the ${name} into the vessel${fills ? vesselIn(look).replace("vessel: ", "") : ""}.`,
     });
 }
 

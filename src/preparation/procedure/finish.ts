@@ -9,7 +9,7 @@ import { dry } from "../operation/dry";
 import { putTheRest, rinseWithAlcohol } from "./asides";
 import { type Bench, POT } from "./bench";
 import { protectionOf } from "./protection";
-import { celsius, grams, list } from "./words";
+import { celsius, list } from "./words";
 
 export function finish(bench: Bench): void {
   const { setting } = bench.frame;
@@ -44,13 +44,13 @@ export function weighProduct(bench: Bench, bottle: string): void {
   const others = solids.filter(
     (one) => one.matter.core.key !== core && massOf(one).compare(mass.times(exact(WORTH))) > 0,
   );
-  const beside = others.map((one) => `${grams(massOf(one))} of ${one.matter.name}`);
+  const beside = others.map((one) => `${bench.hand.grams(massOf(one))} of ${one.matter.name}`);
   const all = sum([mass, ...others.map(massOf)]);
   const isLess = mass.compare(theory.times(exact("99 %"))) < 0;
   const about = isLess
-    ? `about ${grams(mass)} expected, ${grams(theory)} at 100 % yield`
-    : `${grams(theory)} at 100 % yield`;
-  const together = beside.length === 0 ? "" : `, and with it ${list(beside)}, ${grams(all)} in all`;
+    ? `about ${bench.hand.grams(mass)} expected, ${bench.hand.grams(theory)} at 100 % yield`
+    : `${bench.hand.grams(theory)} at 100 % yield`;
+  const together = beside.length === 0 ? "" : `, and with it ${list(beside)}, ${bench.hand.grams(all)} in all`;
   bench.did(POT, collect(bench.pot), {
     target: all,
     blank: "dried",

@@ -14,7 +14,7 @@ import { type Bench, POT } from "./bench";
 import { weighProduct } from "./finish";
 import { mainReaction } from "./reactions";
 import { weighAll } from "./weighing";
-import { celsius, grams } from "./words";
+import { celsius } from "./words";
 
 /** Oxides that absorb water and carbon dioxide from the air. */
 const SLAKES = new Set(["CaO", "OSr", "BaO", "Na2O", "K2O", "Li2O", "MgO"]);
@@ -67,7 +67,9 @@ export function kiln(bench: Bench): void {
   const least = theory;
   const most = done.after.mass;
   const range =
-    other.isPositive() && most.compare(least) > 0 ? `between ${grams(least)} and ${grams(most)}` : grams(least);
+    other.isPositive() && most.compare(least) > 0
+      ? `between ${bench.hand.grams(least)} and ${bench.hand.grams(most)}`
+      : bench.hand.grams(least);
   const warm =
     at === undefined
       ? "as hot as the product stands (no temperature is tabulated)"
@@ -78,7 +80,7 @@ export function kiln(bench: Bench): void {
     care: "heating",
     blank: "ignition",
     say: () =>
-      `Heat slowly ${warm} and keep it there until the mass stands still at ${range}, from ${grams(done.before.mass)}.`,
+      `Heat slowly ${warm} and keep it there until the mass stands still at ${range}, from ${bench.hand.grams(done.before.mass)}.`,
   });
   bench.did(POT, cool(bench.pot, setting.temperature), {
     target: setting.temperature,

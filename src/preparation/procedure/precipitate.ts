@@ -6,6 +6,7 @@ import { attempt, type Result } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { type Quantity, sum } from "../../quantity";
 import { type WashAdvice, washAdvice } from "../../solubility";
+import type { Completeness } from "../batch";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
@@ -16,7 +17,7 @@ import { hold } from "../operation/hold";
 import { testWash, wash } from "../operation/wash";
 import { type Bench, POT } from "./bench";
 import { digestionOf } from "./kind";
-import { about, grams, list, litres, times, water } from "./words";
+import { about, type Hand, list, times } from "./words";
 
 const capital = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}`;
 
@@ -37,7 +38,7 @@ export function isolatePrecipitate(bench: Bench): void {
         if (completeness === undefined) return "Test a little of the clear liquor.";
         const kept =
           "dissolved" in completeness
-            ? ` ${keptIn(completeness)}`
+            ? ` ${keptIn(bench.hand, completeness)}`
             : ` How much the liquor keeps is not known: ${completeness.missing} is missing.`;
         return `Test: ${completeness.test}.${kept}`;
       },
@@ -68,8 +69,8 @@ export function isolatePrecipitate(bench: Bench): void {
       fills
         ? `Let the ${product.name} settle; it takes the room of all the liquor, and hardly any can be poured off: go on with the first wash.`
         : decants
-          ? `Let the ${product.name} settle and pour the clear liquor off into the waste jar; about ${litres(retained)} stay with the sludge.`
-          : `Filter the ${product.name} off on suction and press it; the cake keeps about ${litres(retained)} of liquor (settled and poured off it would be ${litres(settled)}).`,
+          ? `Let the ${product.name} settle and pour the clear liquor off into the waste jar; about ${bench.hand.litres(retained)} stay with the sludge.`
+          : `Filter the ${product.name} off on suction and press it; the cake keeps about ${bench.hand.litres(retained)} of liquor (settled and poured off it would be ${bench.hand.litres(settled)}).`,
   });
   bench.filtrate = parted.left[0]?.pot;
   if (bench.filtrate !== undefined) bench.caught("filtrate", bench.filtrate);
@@ -84,16 +85,11 @@ export function isolatePrecipitate(bench: Bench): void {
 }
 
 /** What the liquor keeps, and by what. */
-function keptIn({
-  dissolved,
-  fallsOut,
-  limits,
-}: {
-  readonly dissolved: Quantity;
-  readonly fallsOut: Quantity;
-  readonly limits: string;
-}): string {
-  const mass = dissolved.compare(exact("1 mg")) < 0 ? "less than 1 mg" : about(dissolved, "g", 2);
+function keptIn(
+  hand: Hand,
+  { dissolved, fallsOut, limits }: Extract<Completeness, { readonly dissolved: Quantity }>,
+): string {
+  const mass = hand.grams(dissolved);
   return limits.includes("pure water")
     ? `As much pure water keeps ${mass} of the product; acid, ammonium or CO2 of this reaction keep more in solution.`
     : `At equilibrium this liquor keeps ${mass} of the product; ${about(fallsOut, "%")} precipitates.`;
@@ -128,7 +124,8 @@ function washed(bench: Bench, before: Pot, decants: boolean): void {
   const residue = plan.residueAfter.at(-1) ?? plan.residueUnwashed;
   if (plan.washes === 0) {
     bench.did(POT, testWash(before), {
-      say: () => `Leave it unwashed: ${grams(residue)} of ${list(salts)} stay in it, and ${grams(plan.target)} may.`,
+      say: () =>
+        `Leave it unwashed: ${bench.hand.grams(residue)} of ${list(salts)} stay in it, and ${bench.hand.grams(plan.target)} may.`,
       target: plan.target,
       blank: "washes",
     });
@@ -148,7 +145,7 @@ function washed(bench: Bench, before: Pot, decants: boolean): void {
     : "stirring it up on the filter and sucking off";
   bench.did(POT, done, {
     say: () =>
-      `Wash ${times(plan.washes)} with ${water(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}: ${list(salts)} in it go from ${grams(plan.residueUnwashed)} to ${grams(residue)}.`,
+      `Wash ${times(plan.washes)} with ${bench.hand.water(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}: ${list(salts)} in it go from ${bench.hand.grams(plan.residueUnwashed)} to ${bench.hand.grams(residue)}.`,
     amounts: [plan.washVolume],
     target: plan.target,
     blank: "washes",

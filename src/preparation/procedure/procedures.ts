@@ -12,8 +12,8 @@ import { weighAll } from "./weighing";
 type Procedure = (bench: Bench) => void;
 
 /** Wait and look; nothing is put in and nothing leaves. */
-const until = (bench: Bench, text: string): void => {
-  bench.did(POT, hold(bench.pot), { say: () => text });
+const until = (bench: Bench, text: string, blank?: string): void => {
+  bench.did(POT, hold(bench.pot), { say: () => text, ...(blank === undefined ? {} : { blank }) });
 };
 
 function precipitation(bench: Bench): void {
@@ -26,7 +26,7 @@ function precipitation(bench: Bench): void {
 function neutralisation(bench: Bench): void {
   weighAll(bench);
   combine(bench);
-  until(bench, "Stir until no more gas or solid goes, and test with indicator paper: note the pH.");
+  until(bench, "Stir until no more gas or solid goes, and test with indicator paper: note the pH.", "pH");
   isolate(bench);
   finish(bench);
 }

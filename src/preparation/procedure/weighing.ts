@@ -4,7 +4,6 @@ import { weigh } from "../operation/weigh";
 import type { Setting } from "../setting";
 import { weighAside } from "./asides";
 import type { Bench } from "./bench";
-import { grams, litres } from "./words";
 
 /** A portion as the instrument shows it. */
 export function asRead({ steps }: Setting, portion: Quantity): string {
@@ -26,7 +25,10 @@ export function weighAll(bench: Bench): void {
           ? material.volumeOf(portion)
           : undefined;
     const like = other !== undefined && material.likeWater() ? ", taken to be about as heavy as water" : "";
-    const beside = other === undefined ? "" : ` (${other.dimension === "mass" ? grams(other) : litres(other)}${like})`;
+    const beside =
+      other === undefined
+        ? ""
+        : ` (${other.dimension === "mass" ? bench.hand.grams(other) : bench.hand.litres(other)}${like})`;
     const verb = portion.dimension === "volume" ? "Measure" : "Weigh";
     // The account leaves out the base that acid in a shop material uses; on the balance it is there.
     const whole = alsoAcid ? material.amountIn(portion) : account.supplied[i]!.amount;

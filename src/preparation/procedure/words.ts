@@ -12,19 +12,58 @@ export function about(q: Quantity, unit?: string, figures = 3): string {
     : shown.format({ significant: figures, uncertainty: "none" });
 }
 
-/** Grams or kilograms, whichever a person would say. */
-export const grams = (q: Quantity): string => about(q, q.in("g").toNumber() >= 10_000 ? "kg" : "g");
-
-/** Water by the jug: a millilitre weighs a gram. */
-export function waterByTheJug(q: Quantity): string {
-  const millilitres = (q.dimension === "volume" ? q.in("mL") : q.in("g")).toNumber();
-  return millilitres >= 1000
-    ? `${Number((millilitres / 1000).toPrecision(3))} L`
-    : `${Number(millilitres.toPrecision(millilitres < 10 ? 2 : 3))} mL`;
+/** What a balance and a measuring cylinder show one step of. */
+export interface Instruments {
+  readonly mass: Quantity;
+  readonly volume: Quantity;
 }
 
-export const water = (q: Quantity): string => `${waterByTheJug(q)} of water`;
+/** Figures as the hand can use them: three at most, and none finer than a step of the instrument. */
+export interface Hand {
+  /** Grams or kilograms, whichever a person would say. */
+  readonly grams: (mass: Quantity) => string;
+  /** Millilitres or litres of a liquid; a millilitre of water weighs a gram. */
+  readonly litres: (liquid: Quantity) => string;
+  readonly water: (water: Quantity) => string;
+}
 
+const FIGURES = 3;
+/** Fewer steps than this of a cylinder, and a smaller one is taken, of a tenth of the step. */
+const FEWEST_STEPS = 5;
+const FINEST_MILLILITRES = 0.1;
+
+const decimalsOf = (value: number): number => (/\.(\d+)$/.exec(String(value))?.[1] ?? "").length;
+
+/** To a step, and to no more than three figures. */
+function stepped(value: number, step: number): string {
+  const rounded = Math.round(Number(value.toPrecision(FIGURES)) / step) * step;
+  const magnitude = rounded === 0 ? 0 : Math.floor(Math.log10(Math.abs(rounded) * (1 + 1e-12)));
+  return rounded.toFixed(Math.max(0, Math.min(decimalsOf(step), FIGURES - 1 - magnitude)));
+}
+
+export function handOf(instruments: Instruments, lessThan = (mass: string): string => `less than ${mass}`): Hand {
+  const gram = instruments.mass.in("g").toNumber();
+  const cylinder = instruments.volume.in("mL").toNumber();
+  const litres = (liquid: Quantity): string => {
+    const millilitres = (liquid.dimension === "volume" ? liquid.in("mL") : liquid.in("g")).toNumber();
+    let step = cylinder;
+    while (millilitres < step * FEWEST_STEPS && step / 10 >= FINEST_MILLILITRES)
+      step = Number((step / 10).toPrecision(6));
+    const shown = Number(stepped(millilitres, step));
+    return shown >= 1000 ? `${Number((shown / 1000).toPrecision(FIGURES))} L` : `${shown} mL`;
+  };
+  return {
+    grams: (mass) => {
+      const value = mass.in("g").toNumber();
+      if (Math.abs(value) < gram / 2) return lessThan(`${gram} g`);
+      return value >= 10_000 ? about(mass, "kg") : `${stepped(value, gram)} g`;
+    },
+    litres,
+    water: (water) => `${litres(water)} of water`,
+  };
+}
+
+/** The volume of a gas or of a vessel. */
 export const litres = (q: Quantity): string => about(q, q.in("L").toNumber() >= 1 ? "L" : "mL");
 
 /** The size of a vessel: no zeros after the point. */

@@ -9,13 +9,20 @@ export interface Picture {
 /** A cell of a table: words, and for HTML a picture in their place. */
 export type Cell = string | Picture;
 
+/** Something to fill in: a line with its unit, or what is ticked of a few words. */
+export interface Blank {
+  readonly name: string;
+  readonly unit?: string;
+  readonly choices?: readonly string[];
+}
+
 /** One action of the work. */
 export interface StepBlock {
   readonly text: string;
   /** What this step itself asks for. */
   readonly cautions: readonly string[];
-  /** Names of the observations it takes. */
-  readonly blanks: readonly string[];
+  /** The observations it takes. */
+  readonly blanks: readonly Blank[];
 }
 
 /** One block of a sheet. */
@@ -26,7 +33,7 @@ export type Block =
       /** Lines under the title: formula, equation, where it is from. */
       readonly lines: readonly string[];
       /** What is filled in by hand beside it. */
-      readonly blanks: readonly string[];
+      readonly blanks: readonly Blank[];
     }
   | { readonly kind: "heading"; readonly text: string }
   | { readonly kind: "paragraph"; readonly text: string }
@@ -50,7 +57,7 @@ export type Block =
     }
   | { readonly kind: "pictures"; readonly pictures: readonly Picture[] }
   /** Lines to fill in. */
-  | { readonly kind: "blanks"; readonly items: readonly string[] }
+  | { readonly kind: "blanks"; readonly items: readonly Blank[] }
   /** Blocks beside each other where there is room. */
   | { readonly kind: "columns"; readonly columns: readonly (readonly Block[])[] }
   | { readonly kind: "page" };
@@ -58,8 +65,14 @@ export type Block =
 /** How a sheet is written. */
 export type SheetFormat = "text" | "markdown" | "html";
 
+/** A cell to write in, with the unit behind the line. */
+export const blankCell = (unit = ""): Picture => ({
+  svg: `<span class="fill"></span>${unit === "" ? "" : ` ${unit}`}`,
+  text: unit === "" ? "________" : `______ ${unit}`,
+});
+
 /** A cell to write in. */
-export const BLANK: Picture = { svg: '<span class="fill"></span>', text: "________" };
+export const BLANK: Picture = blankCell();
 
 /** The table without the columns that only the wide page has room for. */
 export function narrow({ head, rows, figures = [], wide = [] }: Extract<Block, { readonly kind: "table" }>): {

@@ -1,6 +1,6 @@
 // A sheet as HTML: a whole document that prints, or a fragment for a page of somebody else. No script, nothing fetched.
 import { inMarkup } from "../../foundation/printed";
-import { type Block, type Cell, type Picture, type StepBlock, wordsOf } from "./blocks";
+import { type Blank, type Block, type Cell, type Picture, type StepBlock, wordsOf } from "./blocks";
 import { type Page, paperOf, STYLE } from "./style";
 
 /** How a document in HTML is made. */
@@ -16,7 +16,14 @@ export interface Document {
 }
 
 const FILL = '<span class="fill"></span>';
-const fill = (name: string): string => `${inMarkup(name)} ${FILL}`;
+const BOX = '<span class="box"></span>';
+const fill = ({ name, unit, choices }: Blank): string => {
+  const field =
+    choices === undefined
+      ? FILL
+      : choices.map((word) => `<span class="choice">${BOX}${inMarkup(word)}</span>`).join(" ");
+  return `${inMarkup(name)} ${field}${unit === undefined ? "" : ` ${inMarkup(unit)}`}`;
+};
 
 /** Figures with their units in bold: what is looked for in a sentence. */
 const FIGURES =
@@ -40,8 +47,8 @@ function table(head: readonly string[], rows: readonly (readonly Cell[])[], figu
 function steps(all: readonly StepBlock[], { done, action, note }: Document["steps"]): string {
   const rows = all.map(({ text, cautions, blanks }, i) => {
     const bars = cautions.map((caution) => `<div class="caution">${inMarkup(caution)}</div>`).join("");
-    const lines = blanks.map((name) => `<div>${fill(name)}</div>`).join("");
-    return `<tr><td class="number">${i + 1}</td><td class="done"><span class="box"></span></td><td class="action">${withFigures(text)}${bars}</td><td class="note">${lines}</td></tr>`;
+    const lines = blanks.map((one) => `<div>${fill(one)}</div>`).join("");
+    return `<tr><td class="number">${i + 1}</td><td class="done">${BOX}</td><td class="action">${withFigures(text)}${bars}</td><td class="note">${lines}</td></tr>`;
   });
   const heads = ["", done, action, note].map((text) => `<th scope="col">${inMarkup(text)}</th>`).join("");
   return `<table class="steps"><thead><tr>${heads}</tr></thead><tbody>${rows.join("")}</tbody></table>`;
@@ -54,7 +61,7 @@ function htmlOf(block: Block, words: Document["steps"]): string {
   switch (block.kind) {
     case "title": {
       const lines = block.lines.map((line) => `<p>${inMarkup(line)}</p>`).join("");
-      const fills = block.blanks.map((name) => `<div>${fill(name)}</div>`).join("");
+      const fills = block.blanks.map((one) => `<div>${fill(one)}</div>`).join("");
       return `<div class="head"><div><h1>${inMarkup(block.text)}</h1>${lines}</div><div class="fills">${fills}</div></div>`;
     }
     case "heading":
@@ -72,7 +79,7 @@ function htmlOf(block: Block, words: Document["steps"]): string {
       return `<div class="strip">${cells.join("")}</div>`;
     }
     case "ticks":
-      return `<p>${block.items.map((item) => `<span class="tick"><span class="box"></span>${inMarkup(item)}</span>`).join("")}</p>`;
+      return `<p>${block.items.map((item) => `<span class="tick">${BOX}${inMarkup(item)}</span>`).join("")}</p>`;
     case "steps":
       return steps(block.steps, words);
     case "table":

@@ -1,5 +1,5 @@
 // A sheet as Markdown. Names and notes are other people's text: nothing of them marks anything up.
-import { type Block, type Cell, narrow, wordsOf } from "./blocks";
+import { type Blank, type Block, type Cell, narrow, wordsOf } from "./blocks";
 
 /** Signs that mark something up, formulas between dollars among them. Brackets make no link without the square ones. */
 const MARKS = /[\\|*_`<>[\]!#~$]|&(?=#?\w+;)/g;
@@ -18,7 +18,14 @@ const escaped = (text: string): string =>
     .trimStart();
 
 const LINE = "\\_\\_\\_\\_\\_\\_\\_\\_";
-const blank = (name: string): string => `${escaped(name)} ${LINE}`;
+const blank = ({ name, unit = "", choices }: Blank): string =>
+  [
+    escaped(name),
+    ...(choices === undefined ? [LINE] : choices.map((word) => `\\[ \\] ${escaped(word)}`)),
+    escaped(unit),
+  ]
+    .filter((part) => part !== "")
+    .join(" ");
 
 function table(head: readonly string[], rows: readonly (readonly Cell[])[], figures: readonly number[]): string {
   const line = (cells: readonly Cell[]): string => `| ${cells.map((cell) => escaped(wordsOf(cell))).join(" | ")} |`;

@@ -1,25 +1,27 @@
 // A document in the form that is asked for. Texts of other people stay the words on one line that they are.
 import { onOneLine } from "../../foundation/printed";
-import type { Block, Cell, SheetFormat } from "./blocks";
+import type { Blank, Block, Cell, SheetFormat } from "./blocks";
 import { type Document, toHTML } from "./html";
 import { toMarkdown } from "./markdown";
 import { toText } from "./text";
 
 const cell = (one: Cell): Cell => (typeof one === "string" ? onOneLine(one) : { ...one, text: onOneLine(one.text) });
 const all = (texts: readonly string[]): string[] => texts.map(onOneLine);
+const blanks = (some: readonly Blank[]): Blank[] => some.map((one) => ({ ...one, name: onOneLine(one.name) }));
 
 /** The block with every text on one line. */
 function tidied(block: Block): Block {
   switch (block.kind) {
     case "title":
-      return { ...block, text: onOneLine(block.text), lines: all(block.lines), blanks: all(block.blanks) };
+      return { ...block, text: onOneLine(block.text), lines: all(block.lines), blanks: blanks(block.blanks) };
     case "heading":
     case "paragraph":
       return { ...block, text: onOneLine(block.text) };
     case "list":
     case "ticks":
-    case "blanks":
       return { ...block, items: all(block.items) };
+    case "blanks":
+      return { ...block, items: blanks(block.items) };
     case "strip":
       return {
         ...block,
@@ -32,10 +34,10 @@ function tidied(block: Block): Block {
     case "steps":
       return {
         ...block,
-        steps: block.steps.map(({ text, cautions, blanks }) => ({
-          text: onOneLine(text),
-          cautions: all(cautions),
-          blanks: all(blanks),
+        steps: block.steps.map((step) => ({
+          text: onOneLine(step.text),
+          cautions: all(step.cautions),
+          blanks: blanks(step.blanks),
         })),
       };
     case "table":

@@ -1,5 +1,5 @@
 // A sheet as plain text for a printer: 78 columns, nothing but characters.
-import { type Block, type Cell, narrow, type StepBlock, wordsOf } from "./blocks";
+import { type Blank, type Block, type Cell, narrow, type StepBlock, wordsOf } from "./blocks";
 
 const WIDTH = 78;
 
@@ -25,19 +25,51 @@ function wrap(text: string, first: string, next: string): string[] {
 
 const under = (text: string, sign: string): string => sign.repeat(Math.min(WIDTH, columns(text)));
 
+/** A column that is narrower than this is not read but spelled. */
+const NARROWEST = 24;
+
+/** Columns as they fit the page: the widest one wrapped where that leaves it room to be read; undefined where it does not. */
+function fitted(widths: readonly number[]): number[] | undefined {
+  const over = widths.reduce((a, b) => a + b, 0) + 2 * widths.length - WIDTH;
+  if (over <= 0) return [...widths];
+  const widest = widths.indexOf(Math.max(...widths));
+  const left = widths[widest]! - over;
+  return left < NARROWEST ? undefined : widths.map((width, c) => (c === widest ? left : width));
+}
+
+/** Words in lines of a width; a word that is longer stands alone. */
+function folded(text: string, width: number): string[] {
+  const lines: string[] = [];
+  let line = "";
+  for (const word of text.split(/ +/)) {
+    const longer = line === "" ? word : `${line} ${word}`;
+    if (line !== "" && columns(longer) > width) {
+      lines.push(line);
+      line = word;
+    } else line = longer;
+  }
+  return [...lines, line];
+}
+
 function table(head: readonly string[], body: readonly (readonly Cell[])[], figures: readonly number[]): string[] {
   const rows = body.map((row) => row.map(wordsOf));
-  const widths = head.map((_, c) => Math.max(...[head, ...rows].map((row) => columns(row[c] ?? ""))));
-  const total = widths.reduce((a, b) => a + b, 0) + 2 * widths.length;
-  if (total <= WIDTH) {
+  const needed = head.map((_, c) => Math.max(...[head, ...rows].map((row) => columns(row[c] ?? ""))));
+  const widths = fitted(needed);
+  if (widths !== undefined) {
     const pad = (row: readonly string[]): string => {
       const cells = row.map((cell, c) => {
-        const space = " ".repeat(widths[c]! - columns(cell));
+        const space = " ".repeat(Math.max(0, widths[c]! - columns(cell)));
         return figures.includes(c) ? space + cell : cell + space;
       });
       return `  ${cells.join("  ")}`.trimEnd();
     };
-    return [pad(head), `  ${widths.map((w) => "-".repeat(w)).join("  ")}`, ...rows.map(pad)];
+    const lines = rows.flatMap((row) => {
+      const cells = row.map((cell, c) => folded(cell, widths[c]!));
+      const most = Math.max(...cells.map((cell) => cell.length));
+      return Array.from({ length: most }, (_, i) => pad(cells.map((cell) => cell[i] ?? "")));
+    });
+    const fits = lines.every((line) => columns(line) <= WIDTH);
+    if (fits) return [pad(head), `  ${widths.map((w) => "-".repeat(w)).join("  ")}`, ...lines];
   }
   // Too wide for the page: one block a row, each cell under its head.
   return rows.flatMap((row) => [
@@ -48,7 +80,21 @@ function table(head: readonly string[], body: readonly (readonly Cell[])[], figu
 
 const LINE = "________";
 
-const blank = (name: string): string => `${name} ${LINE}`;
+/** A blank is not broken over two lines: its spaces are hard until the lines stand. */
+const HARD = "\u00a0";
+
+const blank = ({ name, unit, choices }: Blank): string =>
+  [
+    name,
+    ...(choices === undefined ? [LINE] : choices.map((word) => `[ ] ${word}`)),
+    ...(unit === undefined ? [] : [unit]),
+  ]
+    .join(" ")
+    .replace(/ /g, HARD);
+
+/** Blanks beside each other, as many as a line takes. */
+const blanksOn = (blanks: readonly Blank[], indent: string): string[] =>
+  wrap(blanks.map(blank).join("  "), indent, indent).map((line) => line.replaceAll(HARD, " "));
 
 function step({ text, cautions, blanks }: StepBlock, i: number): string[] {
   const mark = `  ${i + 1}. [ ] `;
@@ -56,8 +102,19 @@ function step({ text, cautions, blanks }: StepBlock, i: number): string[] {
   return [
     ...wrap(text, mark, indent),
     ...cautions.flatMap((caution) => wrap(caution, `${indent}! `, `${indent}  `)),
-    ...(blanks.length === 0 ? [] : wrap(blanks.map(blank).join("   "), indent, indent)),
+    ...(blanks.length === 0 ? [] : blanksOn(blanks, indent)),
   ];
+}
+
+function strip(cells: Extract<Block, { readonly kind: "strip" }>["cells"]): string[] {
+  const width = Math.max(...cells.map(({ label }) => columns(label)));
+  return cells.flatMap(({ label, value, note }) =>
+    wrap(
+      note === "" ? value : `${value} (${note})`,
+      `  ${label}${" ".repeat(width - columns(label))}  `,
+      " ".repeat(width + 4),
+    ),
+  );
 }
 
 function linesOf(block: Block): string[] {
@@ -67,7 +124,7 @@ function linesOf(block: Block): string[] {
         ...wrap(block.text, "", ""),
         under(block.text, "="),
         ...block.lines.flatMap((line) => wrap(line, "", "")),
-        ...wrap(block.blanks.map(blank).join("   "), "", ""),
+        ...blanksOn(block.blanks, ""),
       ];
     case "heading":
       return [...wrap(block.text, "", ""), under(block.text, "-")];
@@ -79,15 +136,11 @@ function linesOf(block: Block): string[] {
         return wrap(item, `  ${mark}`, `  ${" ".repeat(mark.length)}`);
       });
     case "strip":
-      return table(
-        ["", "", ""],
-        block.cells.map(({ label, value, note }) => [label, value, note]),
-        [],
-      ).slice(2);
+      return strip(block.cells);
     case "ticks": {
       // No item is broken over two lines.
-      const joined = block.items.map((item) => `[ ] ${item}`.replace(/ /g, "\u00a0")).join(" ");
-      return wrap(joined, "  ", "  ").map((line) => line.replace(/\u00a0/g, " "));
+      const joined = block.items.map((item) => `[ ] ${item}`.replace(/ /g, HARD)).join(" ");
+      return wrap(joined, "  ", "  ").map((line) => line.replaceAll(HARD, " "));
     }
     case "steps":
       return block.steps.flatMap(step);
@@ -98,7 +151,7 @@ function linesOf(block: Block): string[] {
     case "pictures":
       return [];
     case "blanks":
-      return block.items.flatMap((item) => wrap(blank(item), "  ", "  "));
+      return block.items.flatMap((item) => blanksOn([item], "  "));
     case "columns":
       return block.columns
         .flat()

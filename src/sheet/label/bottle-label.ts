@@ -9,7 +9,8 @@ import { type Cautions, cautions, type SubstanceCautions, substance } from "../.
 import type { SheetFormat } from "../document/blocks";
 import { FORMATS, formatGuard, guard, SheetError } from "../error";
 import { about, handy, pretty, withUncertainty } from "../figures";
-import type { SheetWords } from "../words";
+import { handFor } from "../plan/context";
+import { filled, type SheetWords } from "../words";
 import { wordsInUse } from "../words-in-use";
 import { type Label, type LabelSize, labelHTML, labelText } from "./label";
 
@@ -50,17 +51,19 @@ type Texts = Pick<Label, "title" | "name" | "lines">;
 
 /** Mass and purity as far as they are known. */
 function contentOf(of: Plan | Run, words: SheetWords): string[] {
-  if (of.kind === "plan") return [`planned: ${handy(of.product.theoreticalYield)} at 100 % yield`];
+  if (of.kind === "plan")
+    return [filled(words.plannedMass, { mass: handFor({ plan: of, words }).grams(of.product.theoreticalYield) })];
   const { dryMass, percentYield, dryness, pureMass } = of;
-  if (dryMass === undefined) return ["mass: not weighed"];
-  const dry =
-    dryness.constant === true ? ", dried to constant mass" : dryness.constant === false ? ", NOT at constant mass" : "";
+  if (dryMass === undefined) return [words.massNotWeighed];
+  const dry = dryness.constant === undefined ? "{mass}" : dryness.constant ? words.driedConstant : words.notConstant;
   const { assay } = of.asMaterial();
   return [
-    `${withUncertainty(dryMass)}${dry}`,
-    ...(pureMass !== undefined || assay === undefined ? [] : [`assay, estimated: ${about(assay as Quantity, "%", 3)}`]),
-    ...(pureMass === undefined ? [words.notAssayed] : [`pure: ${withUncertainty(pureMass)}`]),
-    ...(percentYield === undefined ? [] : [`yield ${about(percentYield, "%", 3)}`]),
+    filled(dry, { mass: withUncertainty(dryMass) }),
+    ...(pureMass !== undefined || assay === undefined
+      ? []
+      : [filled(words.assayEstimated, { assay: about(assay as Quantity, "%", 3) })]),
+    ...(pureMass === undefined ? [words.notAssayed] : [filled(words.pure, { mass: withUncertainty(pureMass) })]),
+    ...(percentYield === undefined ? [] : [filled(words.yieldOf, { share: about(percentYield, "%", 3) })]),
   ];
 }
 
@@ -75,9 +78,11 @@ function ofProduct(of: Plan | Run, words: SheetWords): Texts {
     name: product.name === product.formula ? "" : product.name,
     lines: [
       ...contentOf(of, words),
-      `from ${from}`,
-      ...(upTo === undefined ? [] : [`do not warm above ${about(upTo, "°C", 3)}`]),
-      ...(deliquescent ? ["keep tightly closed: deliquescent"] : []),
+      filled(words.madeFrom, { materials: from }),
+      ...(upTo === undefined
+        ? []
+        : [filled(words.notAbove, { temperature: upTo.format({ unit: "°C", decimals: 0, uncertainty: "none" }) })]),
+      ...(deliquescent ? [words.closeTightly] : []),
     ],
   };
 }
@@ -113,7 +118,7 @@ function hazardsOf({ substances, closing }: Cautions, words: SheetWords): Omit<L
   const danger = substances.some(({ signalWord }) => signalWord === "Danger");
   const warning = substances.some(({ signalWord }) => signalWord === "Warning");
   return {
-    signal: danger ? "DANGER" : warning ? "WARNING" : "",
+    signal: danger ? words.dangerWord : warning ? words.warningWord : "",
     pictograms: [...seen].map(([code, name]) => ({ code: code!, name: name! })),
     said: [...new Set(substances.map((one) => saidOf(one, words)))],
     careful: [...new Set(substances.flatMap((one) => (one.status === "no entry" ? [] : one.cautions)))].slice(0, 3),

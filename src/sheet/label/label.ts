@@ -13,7 +13,7 @@ export interface Label {
   /** What it is called, where that is not the title. */
   readonly name: string;
   readonly lines: readonly string[];
-  readonly signal: "DANGER" | "WARNING" | "";
+  readonly signal: string;
   readonly pictograms: readonly { readonly code: string; readonly name: string }[];
   readonly said: readonly string[];
   readonly careful: readonly string[];

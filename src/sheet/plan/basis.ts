@@ -1,12 +1,14 @@
 // The ground the sheet stands on: what was assumed, what else it could be, what it costs, what is not known, and sources.
 import type { MovedFigure } from "../../preparation";
 import { explain, type Quantity } from "../../quantity";
+import type { Solubility } from "../../solubility";
 import { cite } from "../../solubility/internal";
 import type { Block, Picture } from "../document/blocks";
 import { about, handy, pretty, sentence, withUncertainty } from "../figures";
 import { bars } from "../pictures/charts";
+import { coolingPicture } from "../pictures/cooling";
 import { filled, type SheetWords } from "../words";
-import type { OnPaper } from "./context";
+import { handFor, type OnPaper } from "./context";
 
 function checkBlocks({ plan, words }: OnPaper): Block[] {
   // The test for complete precipitation is a step of its own.
@@ -19,7 +21,8 @@ function checkBlocks({ plan, words }: OnPaper): Block[] {
       ];
 }
 
-function yieldBlocks({ plan, words }: OnPaper): Block[] {
+function yieldBlocks(on: OnPaper): Block[] {
+  const { plan, words } = on;
   const rows = plan.candidates.map(({ formula, theoreticalYield, wanted }) => [
     formula,
     withUncertainty(theoreticalYield),
@@ -29,7 +32,7 @@ function yieldBlocks({ plan, words }: OnPaper): Block[] {
     .filter(({ where }) => where === "with the product")
     .map(
       ({ mass, formula }) =>
-        ({ kind: "paragraph", text: filled(words.withIt, { mass: handy(mass), formula }) }) as const,
+        ({ kind: "paragraph", text: filled(words.withIt, { mass: handFor(on).grams(mass), formula }) }) as const,
     );
   const where = plan.isolation.how === "residue" ? words.inCrucible : words.onFilters;
   return [
@@ -72,8 +75,8 @@ function assumptionBlocks({ plan, words }: OnPaper): Block[] {
 /** Figures that were other ones when the plan or run was saved. */
 export function movedBlocks(moved: readonly MovedFigure[], words: SheetWords): Block[] {
   if (moved.length === 0) return [];
-  const items = moved.map(
-    ({ what, was, now }) => `${what}: ${was ?? "not given"} then, ${now ?? "no longer given"} now.`,
+  const items = moved.map(({ what, was = words.notGiven, now = words.notGiven }) =>
+    filled(words.movedLine, { what, was, now }),
   );
   return [
     { kind: "heading", text: words.moved },
@@ -83,26 +86,43 @@ export function movedBlocks(moved: readonly MovedFigure[], words: SheetWords): B
 
 /** The published ground the sheet stands on, each source once. */
 function sourceBlocks({ plan, words }: OnPaper): Block[] {
-  const dissolving = plan.feeds.flatMap((feed) => (feed.how === "dissolve" ? [feed.dissolving.solubility] : []));
+  const dissolving = plan.feeds.flatMap((feed) => (feed.how === "dissolve" ? [feed] : []));
   const liquor = (plan.liquor.check?.substances ?? []).map((one) => one.solubility);
   const product = plan.isolation.how === "crystallise" ? [plan.isolation.solubility] : [];
-  const solubilities = [...dissolving, ...liquor, ...product].flatMap((one) =>
-    one === undefined ? [] : [`solubility of ${pretty(one.formula)}: ${cite(one.source)}`],
+  const named = (one: Solubility | undefined): string[] =>
+    one === undefined ? [] : [filled(words.solubilityOf, { formula: pretty(one.formula), source: cite(one.source) })];
+  const figures = dissolving.flatMap(({ dissolving: { solubility, perHundredGramsWater }, at }) =>
+    solubility === undefined
+      ? []
+      : [
+          filled(words.dissolves, {
+            mass: about(perHundredGramsWater),
+            formula: pretty(solubility.formula),
+            temperature: at.format({ unit: "°C", decimals: 0, uncertainty: "none" }),
+            source: cite(solubility.source),
+          }),
+        ],
+  );
+  const others = [...liquor, ...product].filter(
+    (one) => !dissolving.some(({ dissolving: { solubility } }) => solubility?.formula === one?.formula),
   );
   const cautions = plan.cautions.substances.flatMap(({ citation }) =>
-    citation === undefined ? [] : [`cautions: ${citation.replace(/, index \S+$/, "")}`],
+    citation === undefined ? [] : [filled(words.cautionsFrom, { source: citation.replace(/, index \S+$/, "") })],
   );
-  const weights = explain(plan.product.theoreticalYield).sources.map((text) => `atomic weights: ${text}`);
+  const weights = explain(plan.product.theoreticalYield).sources.map((source) => filled(words.weightsFrom, { source }));
+  const items = [...new Set([...weights, ...figures, ...others.flatMap(named), ...cautions])];
   return [
     { kind: "heading", text: words.sources },
-    { kind: "list", items: [...new Set([...weights, ...solubilities, ...cautions])] },
+    { kind: "list", items },
   ];
 }
 
-/** Gas of a portion against the free space, and what each wash leaves. */
-function picturesOf({ plan, words }: OnPaper): Picture[] {
+/** Gas of a portion against the free space, the cooling, and what each wash leaves. */
+function picturesOf(on: OnPaper): Picture[] {
+  const { plan, words } = on;
   const pictures: Picture[] = [];
   const { additionRate, washing } = plan;
+  const hand = handFor(on);
   if (additionRate !== undefined) {
     const { gasPerPortion, headspace } = additionRate;
     const bar = (label: string, volume: Quantity) => ({
@@ -110,25 +130,33 @@ function picturesOf({ plan, words }: OnPaper): Picture[] {
       value: volume.in("L").toNumber(),
       shown: handy(volume, 2),
     });
+    const text = filled(words.perPortionText, { gas: handy(gasPerPortion, 2), space: handy(headspace, 2) });
     pictures.push({
-      svg: bars(words.perPortion, [bar(words.gas, gasPerPortion), bar(words.space, headspace)]),
+      svg: bars({ title: words.perPortion, text, all: [bar(words.gas, gasPerPortion), bar(words.space, headspace)] }),
       text: words.perPortion,
     });
   }
+  const cooling = coolingPicture(on);
+  if (cooling !== undefined) pictures.push({ svg: cooling, text: words.cooling });
   if (washing !== undefined && "plan" in washing && washing.plan.washes > 0) {
-    const { residueUnwashed, residueAfter, target } = washing.plan;
-    const left = [residueUnwashed, ...residueAfter.slice(0, 6)].map((mass, i) => ({
+    const { residueUnwashed, residueAfter, washes, target } = washing.plan;
+    const left = [residueUnwashed, ...residueAfter.slice(0, washes)].slice(0, MOST_WASHES).map((mass, i) => ({
       label: String(i),
       value: mass.in("g").toNumber(),
-      shown: about(mass, "g", 2),
+      shown: hand.grams(mass),
     }));
-    pictures.push({
-      svg: bars(words.solids, left, { label: "≤", value: target.in("g").toNumber(), shown: about(target, "g", 2) }),
-      text: words.solids,
+    const text = filled(words.solidsText, {
+      left: left.map(({ label, shown }) => `${label}: ${shown}`).join(", "),
+      target: hand.grams(target),
     });
+    const limit = { label: filled(words.mostAllowed, { mass: hand.grams(target) }), value: target.in("g").toNumber() };
+    pictures.push({ svg: bars({ title: words.solids, text, all: left, limit }), text: words.solids });
   }
   return pictures;
 }
+
+/** As many washes as a picture has room for. */
+const MOST_WASHES = 7;
 
 export function basisBlocks(on: OnPaper): Block[] {
   const { plan, words } = on;

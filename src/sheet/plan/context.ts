@@ -1,8 +1,8 @@
 // What the parts of a plan's sheet share: the plan, the words, and figures no finer than the instrument.
 import type { Plan, ProcedureStep } from "../../preparation";
-import { type Quantity, quantity } from "../../quantity";
-import { about } from "../figures";
-import type { SheetWords } from "../words";
+import { type Hand, handOf, type Instruments } from "../../preparation/internal";
+import { type Quantity, quantity, sum } from "../../quantity";
+import { filled, type SheetWords } from "../words";
 
 /** A plan on its way to paper. */
 export interface OnPaper {
@@ -10,20 +10,32 @@ export interface OnPaper {
   readonly words: SheetWords;
 }
 
-/** A mass or volume to the step of the instrument it is read on. */
-export function asRead(plan: Plan, portion: Quantity): string {
+/** What balance and measuring cylinder show, where the request does not say. */
+const USUAL = { mass: "0.1 g", volume: "1 mL" } as const;
+
+const instruments = new WeakMap<Plan, Instruments>();
+
+export function instrumentsOf(plan: Plan): Instruments {
+  const known = instruments.get(plan);
+  if (known !== undefined) return known;
   const { readability = {} } = plan.request;
-  const step = portion.dimension === "mass" ? (readability.mass ?? "0.1 g") : (readability.volume ?? "1 mL");
-  const { value, unit } = quantity(step as Quantity);
-  return portion.format({ unit, decimals: value.decimalPlaces(), uncertainty: "none" });
+  const read = {
+    mass: quantity((readability.mass ?? USUAL.mass) as Quantity),
+    volume: quantity((readability.volume ?? USUAL.volume) as Quantity),
+  };
+  instruments.set(plan, read);
+  return read;
 }
 
-/** A mass to three figures, and no finer than the balance. */
-export function massOf(plan: Plan, mass: Quantity): string {
-  const { value, unit } = quantity((plan.request.readability?.mass ?? "0.1 g") as Quantity);
-  const shown = about(mass, unit);
-  const decimals = /\.(\d+)/.exec(shown)?.[1]?.length ?? 0;
-  return decimals <= value.decimalPlaces() ? shown : asRead(plan, mass);
+/** Figures as the instruments of the plan show them. */
+export const handFor = ({ plan, words }: OnPaper): Hand =>
+  handOf(instrumentsOf(plan), (mass) => filled(words.lessThan, { mass }));
+
+/** A mass or volume to the step of the instrument it is read on. */
+export function asRead(plan: Plan, portion: Quantity): string {
+  const { mass, volume } = instrumentsOf(plan);
+  const { value, unit } = portion.dimension === "mass" ? mass : volume;
+  return portion.format({ unit, decimals: value.decimalPlaces(), uncertainty: "none" });
 }
 
 /** Water that a step takes from the tap: what is put in that holds nothing else. */
@@ -41,12 +53,50 @@ export function stepsOnPaper({ steps }: Plan): { readonly first: boolean; readon
   return { first: rest.length < steps.length, rest };
 }
 
-/** What is left of a product that handling takes its usual share of. */
-export const leastExpected = ({ product, handlingLoss }: Plan): Quantity =>
-  product.theoreticalYield.times(quantity("1").minus(handlingLoss));
+/** The number that a step has on paper. */
+export function numberOf(plan: Plan, step: ProcedureStep): string {
+  const { first, rest } = stepsOnPaper(plan);
+  return String(rest.indexOf(step) + (first ? 2 : 1));
+}
+
+/** Dry product that the work should bring, by its steps. */
+export interface Expected {
+  readonly low: Quantity;
+  readonly high: Quantity;
+}
+
+const larger = (a: Quantity, b: Quantity): Quantity => (a.compare(b) < 0 ? b : a);
+
+/** A crop by cooling that is well below the theory. */
+const WELL_BELOW = "99 %";
+
+/**
+ * What handling takes its usual share of: all of the theory, or the crystals that cooling brings; and with it what the
+ * steps weigh at most: a second crop, another solid, what is inert in the crucible.
+ */
+export function expectedOf(plan: Plan): Expected {
+  const { product, handlingLoss, isolation, steps } = plan;
+  const theory = product.theoreticalYield;
+  const kept = quantity("1").minus(handlingLoss);
+  const last = steps.at(-1);
+  const weighed = last?.target?.dimension === "mass" ? last.target : theory;
+  const isCrop = isolation.how === "crystallise" && weighed.compare(theory.times(quantity(WELL_BELOW))) < 0;
+  if (!isCrop) {
+    const most = isolation.how === "residue" && last !== undefined ? larger(weighed, last.after.mass) : weighed;
+    return { low: theory.times(kept), high: larger(theory, most) };
+  }
+  const again = steps
+    .filter(({ operation, vessel }) => operation === "cool" && vessel === "mother liquor")
+    .flatMap(({ after }) => after.solids.map(({ mass }) => mass));
+  return { low: weighed.times(kept), high: sum([weighed, ...again]) };
+}
 
 /** What dry product to expect, as printed. */
-export const rangeOf = (plan: Plan): { readonly low: string; readonly high: string } => ({
-  low: massOf(plan, leastExpected(plan)),
-  high: massOf(plan, plan.product.theoreticalYield),
-});
+export function rangeOf(on: OnPaper): { readonly low: string; readonly high: string } {
+  const { grams } = handFor(on);
+  const { low, high } = expectedOf(on.plan);
+  return { low: grams(low), high: grams(high) };
+}
+
+/** The figure of a range before "to": its unit stands once. */
+export const bare = (mass: string): string => mass.replace(/ g$/, "");

@@ -23,7 +23,9 @@ export function hazardOf(one: SubstanceCautions, words: SheetWords): string {
   if (one.status === "no entry" || one.status === "not read") return words.noEntry;
   if (one.status === "not classified") return one.strength === undefined ? words.noClass : words.dilute;
   const statements = one.statements.map(({ paraphrase, code }) => `${paraphrase} (${code})`).join("; ");
-  return one.signalWord === undefined ? statements : `${one.signalWord.toUpperCase()}: ${statements}`;
+  return one.signalWord === undefined
+    ? statements
+    : `${one.signalWord === "Danger" ? words.dangerWord : words.warningWord}: ${statements}`;
 }
 
 function nameOf({ weighings, product }: Plan, one: SubstanceCautions): string {

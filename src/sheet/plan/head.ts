@@ -1,10 +1,12 @@
 // The head of a sheet: what is made, from what, and the figures that are looked for first.
+import { quantity } from "../../quantity";
 import type { Block } from "../document/blocks";
 import { about, handy, sizeOf } from "../figures";
 import { filled } from "../words";
-import { asRead, type OnPaper, rangeOf } from "./context";
+import { bare, handFor, type OnPaper, rangeOf } from "./context";
 
-export function titleBlock({ plan, words }: OnPaper): Block {
+/** The title, with a blank for whose sheet it is: a batch, or a group of a class. */
+export function titleBlock({ plan, words }: OnPaper, whose: string): Block {
   const { product, weighings } = plan;
   const named = product.name === product.formula ? product.formula : `${product.name}, ${product.formula}`;
   const materials = weighings.map((one) => one.material).join(", ");
@@ -12,21 +14,25 @@ export function titleBlock({ plan, words }: OnPaper): Block {
     kind: "title",
     text: plan.title,
     lines: [filled(words.from, { product: named, materials }), plan.equation.toUnicode()],
-    blanks: [words.batch, words.date, words.worker, words.checked],
+    blanks: [whose, words.date, words.worker, words.checked].map((name) => ({ name })),
   };
 }
 
-function vesselCell({ plan, words }: OnPaper) {
+function vesselCell(on: OnPaper) {
+  const { plan, words } = on;
   const { vessel } = plan;
   if (vessel?.smallest !== undefined)
     return {
       label: words.vessel,
       value: filled(words.open, { size: sizeOf(vessel.smallest) }),
-      note: filled(words.liquid, { volume: handy(vessel.liquid, 2) }),
+      note: filled(words.liquid, { volume: handFor(on).litres(vessel.liquid) }),
     };
   const fired = plan.steps.some(({ operation }) => operation === "fire");
   return { label: words.vessel, value: fired ? words.crucible : words.unknown, note: "" };
 }
+
+/** Less than this nobody feels. */
+const FELT = "1 ΔK";
 
 function heatCell({ plan, words }: OnPaper) {
   const { heat } = plan;
@@ -34,9 +40,12 @@ function heatCell({ plan, words }: OnPaper) {
   const { rise } = heat.rise;
   const phrase = rise.value.isNegative() ? words.cools : words.warms;
   const size = rise.value.isNegative() ? rise.negated() : rise;
+  if (size.compare(quantity(FELT)) < 0) return { label: words.heat, value: words.hardly, note: "" };
   return {
     label: words.heat,
-    value: about(size, "ΔK", 2).replace("ΔK", "K"),
+    value: filled(words.degrees, {
+      rise: size.format({ unit: "ΔK", decimals: 0, uncertainty: "none" }).split(" ")[0]!,
+    }),
     note: phrase,
   };
 }
@@ -44,15 +53,16 @@ function heatCell({ plan, words }: OnPaper) {
 export function stripBlock(on: OnPaper): Block {
   const { plan, words } = on;
   const { theoreticalYield } = plan.product;
-  const { low, high } = rangeOf(plan);
+  const { low, high } = rangeOf(on);
+  const { grams, litres } = handFor(on);
   const gas = plan.gas.map(({ formula, volume }) => `${handy(volume)} ${formula}`).join(", ");
   return {
     kind: "strip",
     cells: [
       {
         label: words.expected,
-        value: filled(words.range, { low: low.replace(" g", ""), high }),
-        note: filled(words.theory, { mass: asRead(plan, theoreticalYield) }),
+        value: low === high ? high : filled(words.range, { low: bare(low), high }),
+        note: filled(words.theory, { mass: grams(theoreticalYield) }),
       },
       vesselCell(on),
       {
@@ -63,7 +73,7 @@ export function stripBlock(on: OnPaper): Block {
       heatCell(on),
       {
         label: words.waste,
-        value: plan.waste.volume === undefined ? words.none : handy(plan.waste.volume, 2),
+        value: plan.waste.volume === undefined ? words.none : litres(plan.waste.volume),
         note: plan.waste.volume === undefined ? "" : words.collect,
       },
     ],

@@ -12,7 +12,12 @@ import { workBlocks } from "./work";
 /** Parts of a sheet. */
 export type SheetPart = "bench" | "basis";
 
-export function planBlocks(plan: Plan, parts: readonly SheetPart[], words: SheetWords): Block[] {
+export function planBlocks(
+  plan: Plan,
+  parts: readonly SheetPart[],
+  words: SheetWords,
+  whose: string = words.batch,
+): Block[] {
   const on = { plan, words };
   const bench = parts.includes("bench")
     ? [
@@ -27,5 +32,5 @@ export function planBlocks(plan: Plan, parts: readonly SheetPart[], words: Sheet
     : [];
   const basis = parts.includes("basis") ? basisBlocks(on) : [];
   const between: Block[] = bench.length > 0 && basis.length > 0 ? [{ kind: "page" }] : [];
-  return [titleBlock(on), ...bench, ...between, ...basis];
+  return [titleBlock(on, whose), ...bench, ...between, ...basis];
 }

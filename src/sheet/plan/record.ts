@@ -1,43 +1,68 @@
 // What is written down at the end: drying, result, what the mass says, waste, label, deviations.
 import type { Quantity } from "../../quantity";
 import { BLANK, type Block, type Picture } from "../document/blocks";
-import { about, capital, handy, pretty, sentence } from "../figures";
+import { capital, pretty, sentence } from "../figures";
 import { dryingChart } from "../pictures/charts";
 import { filled } from "../words";
-import { asRead, leastExpected, massOf, type OnPaper, rangeOf } from "./context";
+import { bare, expectedOf, handFor, type OnPaper, rangeOf } from "./context";
+import { observationName } from "./observation";
 
 const grams = (q: Quantity): number => q.in("g").toNumber();
 
-const chartOf = ({ plan, words }: OnPaper): Picture => ({
-  svg: dryingChart(words.drying, words.weighing, grams(leastExpected(plan)), grams(plan.product.theoreticalYield)),
-  text: "",
-});
+const chartOf = (on: OnPaper): Picture => {
+  const { plan, words } = on;
+  const { low, high } = expectedOf(plan);
+  const shown = rangeOf(on);
+  return {
+    svg: dryingChart({
+      title: words.drying,
+      text: filled(words.dryingText, shown),
+      across: words.number,
+      band: words.bandDry,
+      low: grams(low),
+      high: grams(high),
+    }),
+    text: "",
+  };
+};
 
 /** What the mass found says, before any candidate is looked at. */
-function keyRows({ plan, words }: OnPaper): string[][] {
-  const { low, high } = rangeOf(plan);
+function keyRows(on: OnPaper): string[][] {
+  const { plan, words } = on;
+  const hand = handFor(on);
+  const { low, high } = rangeOf(on);
+  const theory = hand.grams(plan.product.theoreticalYield);
+  const { high: most } = expectedOf(plan);
+  const isCrop = most.compare(plan.product.theoreticalYield) < 0 && high !== theory;
   const others = plan.candidates.filter(({ wanted }) => !wanted);
+  const within = low === high ? high : filled(words.within, { low: bare(low), high });
   return [
-    [filled(words.above, { mass: high }), words.wet],
-    [filled(words.within, { low: low.replace(" g", ""), high }), words.consistent],
+    [filled(words.above, { mass: isCrop ? theory : high }), plan.isolation.how === "residue" ? words.raw : words.wet],
+    ...(isCrop ? [[filled(words.within, { low: bare(high), high: theory }), words.lessStayed]] : []),
+    [within, words.consistent],
     [filled(words.below, { mass: low }), words.lost],
     ...others.map(({ formula, theoreticalYield }) => [
-      filled(words.ifItIs, { mass: massOf(plan, theoreticalYield) }),
+      filled(words.ifItIs, { mass: hand.grams(theoreticalYield) }),
       formula,
     ]),
   ];
 }
 
+/** Weighings of what dries or is fired. */
+const WEIGHINGS = [1, 2, 3, 4, 5] as const;
+
 export function recordBlocks(on: OnPaper): Block[] {
   const { plan, words } = on;
-  const rows = [1, 2, 3, 4].map((i) => [String(i), BLANK, BLANK, BLANK]);
+  const rows = WEIGHINGS.map((i) => [String(i), BLANK, BLANK, BLANK]);
+  const theory = handFor(on).grams(plan.product.theoreticalYield);
   return [
     {
       kind: "columns",
       columns: [
         [
           { kind: "heading", text: words.drying },
-          { kind: "table", head: ["", words.time, words.gross, words.net], rows },
+          { kind: "blanks", items: [{ name: words.tare, unit: "g" }] },
+          { kind: "table", head: ["", words.time, `${words.gross}, g`, `${words.net}, g`], rows },
         ],
         [{ kind: "pictures", pictures: [chartOf(on)] }],
       ],
@@ -50,8 +75,8 @@ export function recordBlocks(on: OnPaper): Block[] {
           {
             kind: "blanks",
             items: [
-              `${words.dryMass} (dried)`,
-              filled(words.yieldLine, { theory: asRead(plan, plan.product.theoreticalYield) }),
+              { name: observationName("dried", words), unit: "g" },
+              { name: filled(words.yieldLine, { theory }), unit: "%" },
             ],
           },
           ...labelBlocks(on),
@@ -78,27 +103,34 @@ function furtherCautions({ plan }: OnPaper): string[] {
 /** Less than this a drop of anything settles. */
 const WORTH_TREATING = "1 mmol";
 function wasteItems(on: OnPaper): string[] {
-  const { plan } = on;
+  const { plan, words } = on;
   const { waste, byProducts, cautions } = plan;
+  const hand = handFor(on);
   const metals = waste.metals
     .filter(({ precipitate, mass }) => precipitate && mass.compare("0.1 mg") > 0)
-    .map(
-      ({ symbol, mass, pH }) => `${symbol} dissolved: ${about(mass, "g", 2)}; precipitates at pH ${pH ?? "not known"}.`,
+    .map(({ symbol, mass, pH }) =>
+      filled(words.dissolvedMetal, { metal: symbol, mass: hand.grams(mass), pH: pH ?? words.unknown }),
     );
   const treatment = waste.treatment
     .filter(({ amount }) => amount.compare(WORTH_TREATING) > 0)
-    .map(({ reagent, purpose, amount, mass }) =>
-      mass === undefined
-        ? `Acid with ${about(amount, "mol", 2)} of ${pretty(reagent)} ${purpose}.`
-        : `${about(mass, "g", 2)} of ${pretty(reagent)} (anhydrous) ${purpose}, 10 % excess.`,
+    .map(({ reagent, purpose, mass, vinegar }) =>
+      vinegar === undefined
+        ? filled(words.reagentFor, {
+            mass: mass === undefined ? "" : hand.grams(mass),
+            reagent: pretty(reagent),
+            purpose,
+          })
+        : filled(words.vinegarFor, { volume: hand.litres(vinegar), purpose }),
     );
   const kept = byProducts
     .filter(({ where, worthKeeping }) => where === "in the liquor" && worthKeeping)
-    .map(({ mass, formula, why }) => `${handy(mass)} of ${formula} may be worth keeping: ${why}.`);
+    .map(({ mass, formula, why }) => filled(words.worthKeeping, { mass: hand.grams(mass), formula, why }));
   const handled = new Set(plan.weighings.map(({ form }) => form));
   const disposal = cautions.substances
     .filter(({ material, status }) => status === "classified" && handled.has(pretty(material)))
-    .map(({ material, disposal: how }) => `${pretty(material)}: ${how}`);
+    .map(({ material, disposal: how }) =>
+      filled(words.ofMaterial, { observation: pretty(material), material: how ?? "" }),
+    );
   return [
     ...metals,
     ...treatment,
@@ -106,20 +138,23 @@ function wasteItems(on: OnPaper): string[] {
     ...kept,
     ...disposal,
     ...furtherCautions(on),
-    waste.closing,
+    ...(waste.volume === undefined ? [] : [waste.closing]),
   ];
 }
 
 function labelBlocks({ plan, words }: OnPaper): Block[] {
   const { upTo } = plan.drying;
-  const limit = upTo === undefined ? "" : filled(words.notAbove, { temperature: about(upTo, "°C", 3) });
+  const limit =
+    upTo === undefined
+      ? ""
+      : filled(words.notAbove, { temperature: upTo.format({ unit: "°C", decimals: 0, uncertainty: "none" }) });
   return [
     { kind: "heading", text: words.label },
     {
       kind: "paragraph",
       text: filled(words.labelLine, { product: plan.product.formula, limit }).replace(/, $/, ""),
     },
-    { kind: "blanks", items: [words.deviations] },
+    { kind: "blanks", items: [{ name: words.deviations }] },
   ];
 }
 

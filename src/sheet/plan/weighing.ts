@@ -1,70 +1,111 @@
 // What stands ready, and what is weighed and measured: materials and water, each in the unit that the tool shows.
-import { waterByTheJug } from "../../preparation/internal";
+import type { Plan, ProcedureStep } from "../../preparation";
 import type { Quantity } from "../../quantity";
-import { BLANK, type Block, type Cell } from "../document/blocks";
-import { about, handy, sentence, sizeOf } from "../figures";
+import { BLANK, type Block, blankCell, type Cell } from "../document/blocks";
+import { about, pretty, sentence, sizeOf } from "../figures";
 import { filled } from "../words";
-import { asRead, type OnPaper, stepsOnPaper, waterOf } from "./context";
+import { asRead, handFor, instrumentsOf, numberOf, type OnPaper, stepsOnPaper, waterOf } from "./context";
 
 /** Smallest usual jug that takes a volume with room to stir. */
 const JUGS = [50, 100, 250, 500, 1000, 2000, 3000, 5000, 10_000, 20_000] as const;
 
-function jugFor(volume: Quantity): string {
+function jugFor(on: OnPaper, volume: Quantity): string {
   const needed = volume.in("mL").toNumber() * 1.25;
   const size = JUGS.find((mL) => mL >= needed);
-  if (size === undefined) return handy(volume, 2);
+  if (size === undefined) return handFor(on).litres(volume);
   return size < 1000 ? `${size} mL` : `${size / 1000} L`;
 }
 
-export function readyBlocks({ plan, words }: OnPaper): Block[] {
-  const { steps, vessel, waste, request } = plan;
+/** Vessel of the work itself. */
+const POT = "pot";
+
+/** Operations that end in a liquid as hot as is written down. */
+const WARM = ["heat", "cool", "concentrate", "dissolve"] as const;
+
+/** What the work is done with, in the order in which it is used. */
+export function kitOf(on: OnPaper): string[] {
+  const { plan, words } = on;
+  const { steps, vessel, waste, weighings } = plan;
+  const instruments = instrumentsOf(plan);
   const does = (...operations: readonly string[]): boolean =>
     steps.some(({ operation }) => operations.includes(operation));
-  const jugs = steps.flatMap(({ operation, materials, after }) =>
-    operation === "dissolve" && after.volume !== undefined
-      ? [filled(words.jug, { volume: jugFor(after.volume), material: materials.join(", ") })]
+  const jugs = steps.flatMap(({ operation, materials, vessel: name, after }) =>
+    operation === "dissolve" && name !== POT && after.volume !== undefined
+      ? [filled(words.jug, { volume: jugFor(on, after.volume), material: materials.join(", ") })]
       : [],
   );
-  const step = request.readability?.mass ?? "0.1 g";
-  const items = [
+  const room = plan.temperature;
+  const isWarm = steps.some(
+    ({ operation, target }) =>
+      WARM.some((one) => one === operation) && target?.dimension === "temperature" && target.compare(room) > 0,
+  );
+  const measures = weighings.some(({ portion }) => portion.dimension === "volume") || steps.some(waterOf);
+  const evaporates = steps.some(({ operation, after }) => operation === "concentrate" && !after.water.isPositive());
+  const tests = steps.filter(({ blank }) => blank === "tests.lastWash");
+  return [
+    filled(words.balance, { step: String(instruments.mass) }),
+    ...(measures ? [filled(words.cylinder, { step: String(instruments.volume) })] : []),
     ...(vessel?.smallest === undefined ? [] : [filled(words.vesselOf, { size: sizeOf(vessel.smallest) })]),
     ...jugs,
     ...(does("dissolve", "suspend", "add") && vessel !== undefined ? [words.stirrer] : []),
-    filled(words.balance, { step: String(step) }),
-    ...(steps.some((one) => waterOf(one) !== undefined) ? [words.cylinder] : []),
-    ...(does("heat", "hold", "cool", "concentrate") || !("missing" in plan.heat) ? [words.thermometer] : []),
+    ...(isWarm || (vessel !== undefined && !("missing" in plan.heat)) ? [words.thermometer] : []),
+    ...(steps.some(({ blank }) => blank === "pH") ? [words.paper] : []),
+    ...(evaporates ? [words.dish] : []),
     ...(does("filter") ? [words.filter] : []),
+    ...tests.map((step) => filled(words.reagents, { step: numberOf(plan, step) })),
     ...(does("dry") ? [words.tray] : []),
     ...(does("fire") ? [words.kiln] : []),
-    ...(waste.volume === undefined ? [] : [filled(words.container, { volume: handy(waste.volume, 2) })]),
-  ];
-  return [
-    { kind: "heading", text: words.ready },
-    { kind: "ticks", items },
+    ...(waste.volume === undefined ? [] : [filled(words.container, { volume: handFor(on).litres(waste.volume) })]),
   ];
 }
 
-/** Water of each step that takes some, by the number the step has on paper. */
-function waterRows({ plan, words }: OnPaper): Cell[][] {
-  const { first, rest } = stepsOnPaper(plan);
-  return rest.flatMap((step, i) => {
+export const readyBlocks = (on: OnPaper): Block[] => [
+  { kind: "heading", text: on.words.ready },
+  { kind: "ticks", items: kitOf(on) },
+];
+
+/** Water of each step that takes some, with the number the step has on paper. */
+export const waterSteps = (plan: Plan): { readonly step: ProcedureStep; readonly water: Quantity }[] =>
+  stepsOnPaper(plan).rest.flatMap((step) => {
     const water = waterOf(step);
-    if (water === undefined) return [];
-    const number = String(i + (first ? 2 : 1));
-    return [[filled(words.water, { step: number }), "H₂O", waterByTheJug(water), BLANK, BLANK, ""]];
+    return water === undefined ? [] : [{ step, water }];
   });
-}
+
+/** Materials that take no part in the equation: they are weighed as well. */
+const asideRows = ({ plan, words }: OnPaper): Cell[][] =>
+  plan.steps
+    .filter(
+      ({ operation, materials }) =>
+        operation === "weigh" && !plan.weighings.some(({ material }) => material === materials[0]),
+    )
+    .map(({ materials, amounts }): Cell[] => {
+      const shelf = plan.request.materials.find(({ name }) => name === materials[0]);
+      const [portion] = amounts;
+      const shown = portion === undefined ? words.asNeeded : asRead(plan, portion);
+      const blank = portion === undefined ? BLANK : blankCell(unitOf(shown));
+      return [materials.join(", "), shelf === undefined ? "" : pretty(String(shelf.form)), shown, blank, BLANK, ""];
+    });
+
+const unitOf = (shown: string): string => shown.split(" ").at(-1)!;
 
 export function weighingBlocks(on: OnPaper): Block[] {
   const { plan, words } = on;
-  const rows = plan.weighings.map((w): Cell[] => [
-    w.material,
-    w.form,
-    asRead(plan, w.portion),
-    BLANK,
-    BLANK,
-    w.limiting ? words.limiting : filled(words.excess, { share: about(w.excess, "%", 2) }),
-  ]);
+  const hand = handFor(on);
+  const rows = plan.weighings.map((w): Cell[] => {
+    const shown = asRead(plan, w.portion);
+    return [
+      w.material,
+      w.form,
+      shown,
+      blankCell(unitOf(shown)),
+      BLANK,
+      w.limiting ? words.limiting : filled(words.excess, { share: about(w.excess, "%", 2) }),
+    ];
+  });
+  const water = waterSteps(plan).map(({ step, water }): Cell[] => {
+    const shown = hand.litres(water);
+    return [filled(words.water, { step: numberOf(plan, step) }), "H₂O", shown, blankCell(unitOf(shown)), BLANK, ""];
+  });
   const notes = plan.weighings.flatMap(({ material, note }) => {
     const shelf = plan.request.materials.find(({ name }) => name === material);
     const assay = shelf?.strength ?? shelf?.assay;
@@ -78,7 +119,7 @@ export function weighingBlocks(on: OnPaper): Block[] {
     {
       kind: "table",
       head: [words.material, words.form, words.planned, words.actual, words.lot, words.note],
-      rows: [...rows, ...waterRows(on)],
+      rows: [...rows, ...asideRows(on), ...water],
       figures: [2],
       wide: [4],
     },

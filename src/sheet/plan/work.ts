@@ -1,29 +1,37 @@
 // The work, one action a step, each with its caution and with the observation it takes.
 import type { ProcedureStep } from "../../preparation";
 import { leadOf } from "../../preparation/internal";
-import type { Block, StepBlock } from "../document/blocks";
+import type { Blank, Block, StepBlock } from "../document/blocks";
 import { sentence } from "../figures";
-import { type OnPaper, stepsOnPaper } from "./context";
+import { handFor, type OnPaper, stepsOnPaper } from "./context";
+import { blanksFor } from "./observation";
 
 /** What the work itself asks for; the substances have their table. */
 const ownCautions = ({ cautions }: ProcedureStep): string[] => [
   ...new Set(cautions.filter(({ about }) => about === undefined).map(({ text }) => sentence(text))),
 ];
 
-export function workBlocks({ plan, words }: OnPaper): Block[] {
+/** Weighings while drying have a table of their own; the last one is the result. */
+const blanksOf = ({ operation, blank }: ProcedureStep, { words }: OnPaper): Blank[] =>
+  blank === undefined ? [] : operation === "dry" ? [{ name: words.inRecord, choices: [] }] : blanksFor(blank, words);
+
+export function workBlocks(on: OnPaper): Block[] {
+  const { plan, words } = on;
   const { first, rest } = stepsOnPaper(plan);
   const weighing = plan.steps.filter(({ operation }) => operation === "weigh");
   const steps: StepBlock[] = [
     ...(first
-      ? [{ text: words.weighAll, cautions: [...new Set(weighing.flatMap(ownCautions))], blanks: ["weighed"] }]
+      ? [
+          {
+            text: words.weighAll,
+            cautions: [...new Set(weighing.flatMap(ownCautions))],
+            blanks: [],
+          },
+        ]
       : []),
-    ...rest.map((step) => ({
-      text: step.text,
-      cautions: ownCautions(step),
-      blanks: step.blank === undefined ? [] : [step.blank],
-    })),
+    ...rest.map((step) => ({ text: step.text, cautions: ownCautions(step), blanks: blanksOf(step, on) })),
   ];
-  const lead = leadOf(plan.feasibility, plan.product.formula);
+  const lead = leadOf(plan.feasibility, plan.product.formula, handFor(on).grams);
   return [
     { kind: "heading", text: words.procedure },
     ...(lead === undefined ? [] : [{ kind: "list", items: [`${words.check}: ${sentence(lead)}`] } as const]),

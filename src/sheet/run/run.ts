@@ -1,11 +1,12 @@
 // The sheet of a run: what differs from the plan, what came out, and the verdict.
-import type { Observations, Run, Weighed } from "../../preparation";
+import type { FindingCode, Observations, Run, TestOutcome, Weighed } from "../../preparation";
 import type { Quantity } from "../../quantity";
 import type { Block, Picture } from "../document/blocks";
 import { about, sentence, withUncertainty } from "../figures";
 import { bars, dryingChart } from "../pictures/charts";
 import { movedBlocks } from "../plan/basis";
-import { leastExpected } from "../plan/context";
+import { expectedOf, handFor } from "../plan/context";
+import { type Observed, observationName } from "../plan/observation";
 import { filled, type SheetWords } from "../words";
 
 function weighedBlocks(run: Run, words: SheetWords): Block[] {
@@ -32,62 +33,70 @@ function weighedBlocks(run: Run, words: SheetWords): Block[] {
   ];
 }
 
-function drynessOf({ dryness }: Run): string {
-  const cake =
-    dryness.moistureOfCake === undefined ? "" : ` The wet cake was ${about(dryness.moistureOfCake, "%", 2)} liquor.`;
-  if (dryness.constant === undefined) return `One weighing says nothing about dryness: dry on and weigh again.${cake}`;
-  const [loss, criterion] = [about(dryness.lastLoss!, "g", 2), about(dryness.criterion!, "g", 2)];
-  if (dryness.state === "gaining")
-    return `It gained ${about(dryness.lastLoss!.negated(), "g", 2)}: it absorbs water, or was weighed warm.${cake}`;
-  const goes = dryness.endsAt === undefined ? "" : ` It goes to about ${about(dryness.endsAt, "g", 3)}.`;
-  return dryness.constant
-    ? `Constant mass: the last two weighings differ by ${loss}, within ${criterion}.${cake}`
-    : `Still drying: the last two weighings differ by ${loss}, more than ${criterion}.${goes}${cake}`;
+function drynessOf({ dryness }: Run, words: SheetWords): string[] {
+  const { constant, lastLoss, criterion, endsAt, moistureOfCake, state } = dryness;
+  const cake = moistureOfCake === undefined ? [] : [filled(words.cakeWas, { share: about(moistureOfCake, "%", 2) })];
+  if (constant === undefined || lastLoss === undefined || criterion === undefined) return [words.oneWeighing, ...cake];
+  const figures = { mass: about(lastLoss, "g", 2), criterion: about(criterion, "g", 2) };
+  if (state === "gaining") return [filled(words.gaining, { mass: about(lastLoss.negated(), "g", 2) }), ...cake];
+  if (constant) return [filled(words.constantMass, figures), ...cake];
+  const goes = endsAt === undefined ? [] : [filled(words.endsAt, { mass: about(endsAt, "g", 3) })];
+  return [filled(words.stillDrying, figures), ...goes, ...cake];
 }
 
 /** As the person wrote it. */
 const written = (like: unknown): string =>
   typeof like === "object" || typeof like === "string" ? String(like) : `${like}`;
 
-const weighedAs = (one: Weighed): string =>
-  typeof one === "object" && "gross" in one ? `gross ${written(one.gross)}, tare ${written(one.tare)}` : written(one);
-
-const tableOf = (what: string, table: Readonly<Record<string, unknown>> | undefined): string[][] =>
-  Object.entries(table ?? {})
-    .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([name, one]) => [`${what}: ${name}`, written(one)]);
+const weighedAs = (one: Weighed, words: SheetWords): string =>
+  typeof one === "object" && "gross" in one
+    ? filled(words.asGrossAndTare, { gross: written(one.gross), tare: written(one.tare) })
+    : written(one);
 
 /** Every observation in the order of the work, whatever order it was recorded in. */
-function observedRows(run: Run): string[][] {
+function observedRows(run: Run, words: SheetWords): string[][] {
   const seen: Observations = run.observations;
   const { ignition, tests } = seen;
   const dried = seen.dried === undefined ? [] : Array.isArray(seen.dried) ? seen.dried : [seen.dried];
-  const one = (what: string, like: unknown): string[][] => (like === undefined ? [] : [[what, written(like)]]);
+  const named = (observed: Observed): string => observationName(observed, words);
+  const one = (observed: Observed, like: unknown): string[][] =>
+    like === undefined ? [] : [[named(observed), written(like)]];
+  const table = (observed: Observed, of: Readonly<Record<string, unknown>> | undefined): string[][] =>
+    Object.entries(of ?? {})
+      .sort(([a], [b]) => (a < b ? -1 : 1))
+      .map(([material, like]) => [filled(words.ofMaterial, { observation: named(observed), material }), written(like)]);
+  const test = (observed: Observed, outcome: TestOutcome | undefined): string[][] =>
+    outcome === undefined ? [] : [[named(observed), words[outcome]]];
   return [
-    ...tableOf("weighed", seen.weighed),
-    ...tableOf("measured", seen.measured),
-    ...tableOf("strength", seen.strengths),
-    ...tableOf("assay", seen.assays),
+    ...table("weighed", seen.weighed),
+    ...table("measured", seen.measured),
+    ...table("strengths", seen.strengths),
+    ...table("assays", seen.assays),
     ...one("temperature", seen.temperature),
-    ...run.losses.map(({ text }) => ["lost", text]).sort(([, a], [, b]) => (a! < b! ? -1 : 1)),
-    ...one("test of the filtrate", tests?.filtrate),
-    ...one("pH of the liquor", seen.pH),
-    ...one("filtrate", seen.filtrateVolume),
+    ...run.losses.map(({ text }) => [named("lost"), text]).sort(([, a], [, b]) => (a! < b! ? -1 : 1)),
+    ...test("tests.filtrate", tests?.filtrate),
+    ...one("pH", seen.pH),
+    ...one("filtrateVolume", seen.filtrateVolume),
     ...one("washes", seen.washes),
-    ...one("test of the last wash", tests?.lastWash),
-    ...one("wet cake", seen.wetCake),
-    ...(dried as readonly Weighed[]).map((like) => ["dry", weighedAs(like)]),
-    ...(seen.crops ?? []).map((like, i) => [`crop ${i + 1}`, weighedAs(like)]),
+    ...test("tests.lastWash", tests?.lastWash),
+    ...one("wetCake", seen.wetCake),
+    ...(dried as readonly Weighed[]).map((like) => [named("dried"), weighedAs(like, words)]),
+    ...(seen.crops ?? []).map((like, i) => [filled(words.obsCrop, { number: String(i + 1) }), weighedAs(like, words)]),
     ...(ignition === undefined
       ? []
-      : [["ignition", `${written(ignition.before)} before, ${written(ignition.after)} after`]]),
-    ...one("acid per gram", seen.acidPerGram),
-    ...one("assay of the product", seen.assay),
+      : [
+          [
+            named("ignition"),
+            filled(words.asBeforeAndAfter, { before: written(ignition.before), after: written(ignition.after) }),
+          ],
+        ]),
+    ...one("acidPerGram", seen.acidPerGram),
+    ...one("assay", seen.assay),
   ];
 }
 
 function observedBlocks(run: Run, words: SheetWords): Block[] {
-  const rows = observedRows(run);
+  const rows = observedRows(run, words);
   if (rows.length === 0) return [];
   return [
     { kind: "heading", text: words.observations },
@@ -96,17 +105,41 @@ function observedBlocks(run: Run, words: SheetWords): Block[] {
 }
 
 /** Yield of what was lost to, and of pure product. */
-function afterwards({ losses, expected, pureMass, pureYield }: Run): string {
-  const lost = losses.length === 0 ? "" : ` After what was lost on the way ${withUncertainty(expected)} was expected.`;
-  return pureMass === undefined || pureYield === undefined
-    ? lost
-    : `${lost} By titration ${withUncertainty(pureMass)} of it is pure: ${withUncertainty(pureYield)} of the theory.`;
+function afterwards({ losses, expected, pureMass, pureYield }: Run, words: SheetWords): string[] {
+  return [
+    ...(losses.length === 0 ? [] : [filled(words.afterLosses, { mass: withUncertainty(expected) })]),
+    ...(pureMass === undefined || pureYield === undefined
+      ? []
+      : [filled(words.purePart, { mass: withUncertainty(pureMass), share: withUncertainty(pureYield) })]),
+  ];
 }
+
+/** What each finding is called. */
+const CAUSES = {
+  consistent: "causeConsistent",
+  "still-drying": "causeStillDrying",
+  wet: "causeWet",
+  unwashed: "causeUnwashed",
+  unreacted: "causeUnreacted",
+  "second-solid": "causeSecondSolid",
+  "other-hydrate-fits": "causeOtherHydrate",
+  "other-formula-fits": "causeOtherFormula",
+  "hydrate-mix-up": "causeMixUp",
+  "not-weighed": "causeNotWeighed",
+  "reagent-short": "causeReagentShort",
+  "too-heavy": "causeTooHeavy",
+  "loss-explained": "causeLossExplained",
+  "lighter-than-losses-explain": "causeLighter",
+  "balance-too-coarse": "causeCoarse",
+  spilled: "causeSpilled",
+  impure: "causeImpure",
+  "liquor-ph": "causeLiquorPH",
+} as const satisfies Readonly<Record<FindingCode, keyof SheetWords>>;
 
 /** The causes that fit, the likeliest first, with what to do next. */
 function verdictBlocks({ verdict }: Run, words: SheetWords): Block[] {
   const first = verdict[0];
-  const rows = verdict.map(({ code, text, next }) => [code.replace(/-/g, " "), sentence(text), sentence(next)]);
+  const rows = verdict.map(({ code, text, next }) => [words[CAUSES[code]], sentence(text), sentence(next)]);
   return [
     { kind: "heading", text: words.verdict },
     ...(first === undefined ? [] : [{ kind: "paragraph", text: sentence(first.text) } as const]),
@@ -117,25 +150,40 @@ function verdictBlocks({ verdict }: Run, words: SheetWords): Block[] {
 const grams = (q: Quantity): number => q.in("g").toNumber();
 
 function picturesOf(run: Run, dry: Quantity, words: SheetWords): Picture[] {
-  const { theoreticalYield } = run.product;
-  const bar = (label: string, mass: Quantity) => ({ label, value: grams(mass), shown: about(mass, "g") });
+  const { grams: shown } = handFor({ plan: run.plan, words });
+  const { low, high } = expectedOf(run.plan);
+  const bar = (label: string, mass: Quantity) => ({
+    label,
+    value: grams(mass),
+    shown: withUncertainty(mass),
+    ...(mass.standardUncertainty === undefined
+      ? {}
+      : { uncertainty: mass.to("g").standardUncertainty?.toNumber() ?? 0 }),
+  });
+  const theories = run.yields.map(({ formula, theoreticalYield }) => `${formula}: ${shown(theoreticalYield)}`);
   return [
     {
-      svg: dryingChart(
-        words.drying,
-        words.weighing,
-        grams(leastExpected(run.plan)),
-        grams(theoreticalYield),
-        run.dryings.map(grams),
-      ),
-      text: "",
+      svg: dryingChart({
+        title: words.drying,
+        text: filled(words.dryingText, { low: shown(low), high: shown(high) }),
+        across: words.number,
+        band: words.bandDry,
+        low: grams(low),
+        high: grams(high),
+        masses: run.dryings.map(grams),
+      }),
+      text: words.drying,
     },
     {
-      svg: bars(words.yield, [
-        bar(words.found, dry),
-        ...run.yields.map(({ formula, theoreticalYield: theory }) => bar(formula, theory)),
-      ]),
-      text: "",
+      svg: bars({
+        title: words.yield,
+        text: filled(words.yieldText, { found: shown(dry), theories: theories.join(", ") }),
+        all: [
+          bar(words.found, dry),
+          ...run.yields.map(({ formula, theoreticalYield }) => bar(formula, theoreticalYield)),
+        ],
+      }),
+      text: words.yield,
     },
   ];
 }
@@ -147,7 +195,7 @@ export function runBlocks(run: Run, words: SheetWords): Block[] {
       kind: "title",
       text: filled(words.run, { title: plan.title }),
       lines: observations.note === undefined ? [] : [observations.note],
-      blanks: [words.batch, words.date, words.worker],
+      blanks: [words.batch, words.date, words.worker].map((name) => ({ name })),
     },
     ...verdictBlocks(run, words),
     ...weighedBlocks(run, words),
@@ -156,7 +204,14 @@ export function runBlocks(run: Run, words: SheetWords): Block[] {
       ? []
       : ([
           { kind: "heading", text: words.result },
-          { kind: "paragraph", text: `${withUncertainty(dryMass)} dry. ${drynessOf(run)}${afterwards(run)}` },
+          {
+            kind: "paragraph",
+            text: [
+              filled(words.dryIs, { mass: withUncertainty(dryMass) }),
+              ...drynessOf(run, words),
+              ...afterwards(run, words),
+            ].join(" "),
+          },
           {
             kind: "table",
             head: [words.ifProductIs, words.at100, words.yieldIs],

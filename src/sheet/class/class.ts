@@ -1,0 +1,126 @@
+// The sheets of a class: one page for whoever prepares the lesson, with what each group and all of them need, and the sheet
+// that each group works from.
+import type { Plan } from "../../preparation";
+import { type Quantity, quantity } from "../../quantity";
+import { BLANK, type Block, type Cell } from "../document/blocks";
+import { asRead, bare, handFor, type OnPaper, rangeOf } from "../plan/context";
+import { hazardBlocks } from "../plan/hazards";
+import { planBlocks, type SheetPart } from "../plan/plan";
+import { kitOf, waterSteps } from "../plan/weighing";
+import { filled, type SheetWords } from "../words";
+
+/** Groups by number, or by their names. */
+export type Groups = number | readonly string[];
+
+const namesOf = (groups: Groups): readonly string[] =>
+  typeof groups === "number" ? Array.from({ length: groups }, (_, i) => String(i + 1)) : groups;
+
+/** Whole packs that so much takes; undefined where no pack is known. */
+function packsFor(
+  plan: Plan,
+  material: string,
+  all: Quantity,
+): { readonly size: Quantity; readonly count: number } | undefined {
+  const pack = plan.request.materials.find(({ name }) => name === material)?.pack;
+  if (pack === undefined) return undefined;
+  const size = quantity(pack.size as Quantity);
+  return size.dimension === all.dimension
+    ? { size, count: Math.ceil(all.dividedBy(size).in("").toNumber()) }
+    : undefined;
+}
+
+/** What one group and all groups take, and how many packs that is. */
+function shoppingRows(on: OnPaper, groups: number): Cell[][] {
+  const { plan, words } = on;
+  const hand = handFor(on);
+  const times = BigInt(groups);
+  const shown = (portion: Quantity): string =>
+    portion.dimension === "volume" ? hand.litres(portion) : hand.grams(portion);
+  const materials = plan.weighings.map(({ material, form, portion }): Cell[] => {
+    const all = portion.times(times);
+    const packs = packsFor(plan, material, all);
+    const count =
+      packs === undefined ? "" : filled(words.packsOf, { count: String(packs.count), size: shown(packs.size) });
+    return [material, form, asRead(plan, portion), asRead(plan, all), count];
+  });
+  const water = waterSteps(plan).map((one) => one.water);
+  const washed = plan.steps.flatMap(({ operation, amounts }) =>
+    operation === "wash" || operation === "rinse" ? amounts : [],
+  );
+  const all = [
+    ...water,
+    ...washed.flatMap((one) => (one.dimension === "volume" ? [one.times(quantity("1 g/mL")).to("g")] : [one])),
+  ];
+  const [first, ...rest] = all;
+  if (first === undefined) return materials;
+  const litres = rest.reduce((sum, one) => sum.plus(one), first);
+  return [...materials, [words.waterOfAll, "H₂O", hand.litres(litres), hand.litres(litres.times(times)), ""]];
+}
+
+/** A row for each group, with a blank for each portion, the dry mass and the yield. */
+function resultRows({ plan }: OnPaper, names: readonly string[]): Cell[][] {
+  const portions = plan.weighings.map(() => BLANK);
+  return names.map((name) => [name, ...portions, BLANK, BLANK, BLANK]);
+}
+
+const unitOf = (plan: Plan, portion: Quantity): string => asRead(plan, portion).split(" ").at(-1)!;
+
+function teacherBlocks(on: OnPaper, groups: Groups): Block[] {
+  const { plan, words } = on;
+  const names = namesOf(groups);
+  const count = names.length;
+  const hand = handFor(on);
+  const { low, high } = rangeOf(on);
+  const theory = hand.grams(plan.product.theoreticalYield);
+  const waste = plan.waste.volume;
+  const expected = { low: bare(low), high, theory };
+  return [
+    {
+      kind: "title",
+      text: filled(words.class, { groups: String(count), title: plan.title }),
+      lines: [plan.equation.toUnicode(), words.classLine],
+      blanks: [words.date, words.teacher].map((name) => ({ name })),
+    },
+    { kind: "heading", text: words.shopping },
+    {
+      kind: "table",
+      head: [
+        words.material,
+        words.form,
+        words.oneGroup,
+        filled(words.allGroups, { groups: String(count) }),
+        words.packs,
+      ],
+      rows: shoppingRows(on, count),
+      figures: [2, 3],
+    },
+    { kind: "heading", text: words.kit },
+    { kind: "ticks", items: kitOf(on).map((item) => filled(words.kitTimes, { groups: String(count), item })) },
+    ...hazardBlocks(on),
+    ...(waste === undefined
+      ? []
+      : [
+          {
+            kind: "paragraph",
+            text: filled(words.classWaste, { volume: hand.litres(waste.times(BigInt(count))) }),
+          } as const,
+        ]),
+    { kind: "heading", text: words.results },
+    { kind: "paragraph", text: filled(words.expectedOfGroup, expected) },
+    {
+      kind: "table",
+      head: [
+        words.group,
+        ...plan.weighings.map(({ material, portion }) => `${material}, ${unitOf(plan, portion)}`),
+        `${words.obsDried}, g`,
+        `${words.yieldIs}, %`,
+        words.remarks,
+      ],
+      rows: resultRows(on, names),
+    },
+  ];
+}
+
+export function classBlocks(plan: Plan, groups: Groups, parts: readonly SheetPart[], words: SheetWords): Block[] {
+  return [...teacherBlocks({ plan, words }, groups), { kind: "page" }, ...planBlocks(plan, parts, words, words.group)];
+}

@@ -1,0 +1,75 @@
+// The path of a crystallisation on its solubility curve: hot and clear, cooled to where it is filtered, and the drop to the
+// curve, which is the crop.
+import { parseFormula } from "../../formula";
+import { drawnCurve } from "../../solubility/internal";
+import { handFor, type OnPaper } from "../plan/context";
+import { filled } from "../words";
+import { marksBetween, picture, px, word } from "./svg";
+
+const SIZE = { width: 420, height: 290, left: 50, right: 14, top: 16, bottom: 44 };
+
+/** The picture of a plan that crystallises by cooling; undefined for any other. */
+export function coolingPicture(on: OnPaper): string | undefined {
+  const { plan, words } = on;
+  const { crystallising } = plan;
+  if (crystallising === undefined || "missing" in crystallising.cooling || crystallising.saltPair !== undefined)
+    return undefined;
+  const { path, crop } = crystallising.cooling;
+  const [hot, cooled, liquor] = [path[0], path[1], path.at(-1)];
+  const branches = drawnCurve(crop.formula);
+  if (hot === undefined || cooled === undefined || liquor === undefined || branches.length === 0) return undefined;
+  const { width, height, left, right, top, bottom } = SIZE;
+  const points = branches.flat();
+  const [from, to] = [
+    Math.min(0, ...points.map(({ celsius }) => celsius)),
+    Math.max(hot.celsius + 5, ...points.map(({ celsius }) => celsius)),
+  ];
+  const most = Math.max(hot.grams * 1.25, ...points.filter((p) => p.celsius <= hot.celsius + 8).map((p) => p.grams));
+  const [foot, edge] = [height - bottom, width - right];
+  const x = (celsius: number): number => left + ((celsius - from) / (to - from)) * (edge - left);
+  const y = (grams: number): number => top + (1 - grams / most) * (foot - top);
+  // What rises above the grid is cut where it leaves it.
+  const lines = branches
+    .map((branch) => branch.filter((p) => p.grams <= most).map((p) => `${px(x(p.celsius))} ${px(y(p.grams))}`))
+    .filter((line) => line.length > 1);
+  const middle = (y(cooled.grams) + y(liquor.grams)) / 2;
+  const onCurve = points.filter((p) => p.celsius >= hot.celsius - 14 && p.grams <= most)[0];
+  const mass = handFor(on).grams(crop.mass);
+  const text = filled(words.coolingText, {
+    formula: parseFormula(crop.formula).toUnicode(),
+    hot: `${shown(hot.grams)} g`,
+    hotAt: `${shown(hot.celsius)} °C`,
+    cold: `${shown(liquor.grams)} g`,
+    coldAt: `${shown(liquor.celsius)} °C`,
+  });
+  const parts = [
+    ...marksBetween(0, most, 6).flatMap((mark) => [
+      `<path d="M${left} ${px(y(mark.at))}H${edge}" stroke="#ccc" stroke-width=".7"/>`,
+      word(mark.text, { x: left - 6, y: y(mark.at) + 4, anchor: "end" }),
+    ]),
+    ...marksBetween(from, to, 6).flatMap((mark) => [
+      `<path d="M${px(x(mark.at))} ${foot}v5" stroke="#000"/>`,
+      word(mark.text, { x: x(mark.at), y: foot + 18, anchor: "middle" }),
+    ]),
+    `<path d="M${left} ${top}V${foot}H${edge}" fill="none" stroke="#000" stroke-width="1.5"/>`,
+    ...lines.map(
+      (line) => `<path d="M${line.join("L")}" fill="none" stroke="#000" stroke-width="2" stroke-linejoin="round"/>`,
+    ),
+    `<path d="M${px(x(hot.celsius))} ${px(y(hot.grams))}L${px(x(cooled.celsius))} ${px(y(cooled.grams))}" stroke="#000" stroke-dasharray="6 4"/>`,
+    `<path d="M${px(x(cooled.celsius))} ${px(y(cooled.grams))}V${px(y(liquor.grams))}" stroke="#777" stroke-width="7"/>`,
+    `<circle cx="${px(x(hot.celsius))}" cy="${px(y(hot.grams))}" r="5" fill="#fff" stroke="#000" stroke-width="2"/>`,
+    `<circle cx="${px(x(liquor.celsius))}" cy="${px(y(liquor.grams))}" r="5"/>`,
+    word(words.stageHot, { x: Math.min(x(hot.celsius), edge - 4), y: y(hot.grams) - 12, anchor: "end", halo: true }),
+    word(filled(words.stageCrop, { mass }), { x: x(cooled.celsius) + 10, y: middle, halo: true }),
+    word(words.stageLiquor, { x: x(liquor.celsius) + 10, y: y(liquor.grams) + 18, halo: true }),
+    ...(onCurve === undefined
+      ? []
+      : [word(words.solubility, { x: x(onCurve.celsius) + 12, y: y(onCurve.grams) + 16, halo: true })]),
+    word(words.temperatureAxis, { x: (left + edge) / 2, y: height - 8, anchor: "middle" }),
+    `<g transform="translate(14 ${px((top + foot) / 2)}) rotate(-90)">${word(words.solubilityAxis, { x: 0, y: 0, anchor: "middle" })}</g>`,
+  ];
+  return picture(width, height, { title: words.cooling, text }, parts);
+}
+
+/** A figure of the curve as a person reads it off. */
+const shown = (value: number): string => String(Number(value.toPrecision(3)));
