@@ -204,7 +204,7 @@ export const sheetWordsEnglish = Object.freeze({
   obsCrop: "crop {number}",
   obsIgnition: "ignition",
   obsAcidPerGram: "acid per gram",
-  obsAssay: "assay of the product",
+  obsProductAssay: "assay of the product",
   before: "before",
   after: "after",
   clear: "clear",

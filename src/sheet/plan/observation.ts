@@ -19,7 +19,7 @@ const NAMES = {
   dried: "obsDried",
   ignition: "obsIgnition",
   acidPerGram: "obsAcidPerGram",
-  assay: "obsAssay",
+  assay: "obsProductAssay",
 } as const satisfies Readonly<Record<string, keyof SheetWords>>;
 
 /** An observation of a run. */
