@@ -44,7 +44,7 @@ const ownTexts = (plan: Plan): string[] =>
       one.disposal,
       one.material,
       String(one.strength ?? ""),
-      ...one.statements.flatMap(({ code, text, paraphrase }) => [code ?? "", text ?? "", paraphrase]),
+      ...one.statements.flatMap(({ code, paraphrase }) => [code ?? "", paraphrase]),
     ]),
     ...plan.cautions.incompatibilities.flatMap(({ what, condition, materials }) => [
       what,
