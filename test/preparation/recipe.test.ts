@@ -128,9 +128,95 @@ describe("a recipe", () => {
       materials: [{ form: "NaHCO3", amount: "1 lb" }],
       found: "10 oz",
     });
-    expect(check.findings.map((f) => f.code)).toEqual(["recipe.ambiguous-unit"]);
+    expect(check.findings.map((f) => f.code)).toEqual(["recipe.ambiguous-unit", "recipe.ambiguous-unit"]);
     // 453.592 g / 84.006 / 2 × 105.988
     expect(check.theoreticalYield!.format({ decimals: 1, uncertainty: "none" })).toBe("286.1 g");
+  });
+
+  // A pound has 7000 grains avoirdupois and 5760 troy, of 64.79891 mg: 453.6 g and 373.2 g (1959 agreement; from memory).
+  it("asks which pound a book means, unless it says so anywhere", () => {
+    const recipe = { equation: "NaHCO3 -> Na2CO3 + CO2 + H2O", product: "Na2CO3" };
+    const [asked] = checkRecipe({ ...recipe, materials: [{ form: "NaHCO3", amount: "2 lb" }] }).findings;
+    expect(asked!.text).toMatch(/avoirdupois 907\.2 g, troy or apothecaries' 746\.5 g/);
+    expect(asked!.figure!.in("").toFixed(4)).toBe("0.8229");
+    const named = { ...recipe, materials: [{ form: "NaHCO3", amount: "2 lb" }], found: "20 oz av" };
+    expect(checkRecipe(named).findings).toEqual([]);
+  });
+
+  // 25.0 g of CuSO4·5H2O is 0.1001 mol and needs 0.4005 mol of ammonia: 25 mL of 13.4 mol/L are 0.335 mol, 83.6 % (hand calculation).
+  it("says what a complex is short of", () => {
+    const complex = (amount: string) =>
+      checkRecipe({
+        equation: "CuSO4 + 4 NH3 + H2O -> [Cu(NH3)4]SO4·H2O",
+        product: "[Cu(NH3)4]SO4·H2O",
+        materials: [
+          { name: "blue vitriol", form: "CuSO4·5H2O", amount: "25.0 g" },
+          { name: "ammonia", form: "NH3", amount, strength: "13.4 mol/L" },
+        ],
+      }).findings;
+    const [short] = complex("25 mL");
+    expect(short).toMatchObject({ code: "recipe.reagent-short", material: "ammonia" });
+    expect(short!.figure!.in("%").toFixed(1)).toBe("83.6");
+    // 32 mL: 0.429 mol, 7 % over
+    expect(complex("32 mL")).toEqual([]);
+  });
+
+  // FeSO4·7H2O 27.8 g is 0.1000 mol; (NH4)2SO4 9.9 g is 0.0749 mol: three quarters of what Mohr's salt needs (hand calculation).
+  it("says what a double salt is short of", () => {
+    const check = checkRecipe({
+      equation: "FeSO4 + (NH4)2SO4 + 6 H2O -> (NH4)2Fe(SO4)2·6H2O",
+      product: "(NH4)2Fe(SO4)2·6H2O",
+      materials: [
+        { form: "FeSO4·7H2O", amount: "27.8 g" },
+        { form: "(NH4)2SO4", amount: "9.9 g" },
+      ],
+      water: "50 mL",
+    });
+    const short = check.findings.find((f) => f.code === "recipe.reagent-short")!;
+    expect(short.figure!.in("%").toFixed(0)).toBe("75");
+  });
+
+  const vitriol = {
+    equation: "CuO + H2SO4 + 4 H2O -> CuSO4·5H2O",
+    product: "CuSO4·5H2O",
+    materials: [
+      { name: "oxide", form: "CuO", amount: "8.00 g" },
+      { name: "acid", form: "H2SO4", amount: "55 mL", strength: "2 mol/L" as const },
+    ],
+  };
+  // 8.00 g / 79.545 = 0.10057 mol: 25.11 g of pentahydrate, 16.05 g without water; acid for 0.110 mol, 27.47 g (hand calculation).
+  it.each([
+    ["20.0 g of 16.05 g without water", "124.6 %", /the theory for CuSO₄,|the theory for CuSO₄$/],
+    ["20.0 g of 27.47 g from the acid", "72.8 %", /theory from acid, which does not run out/],
+    ["20.0 g of 8.00 g of oxide", "250 %", /mass of oxide, which is no yield/],
+  ])("names the wrong basis of a printed percent: %s", (_, percentYield, words) => {
+    const { findings } = checkRecipe({ ...vitriol, found: "20.0 g", stated: { percentYield } });
+    const bases = findings.filter((f) => f.code === "recipe.wrong-basis");
+    expect(bases.map((f) => f.text).join("; ")).toMatch(words);
+    expect(bases).toHaveLength(1);
+  });
+
+  it("names no basis for a percent that is right, nor one where none gives it", () => {
+    const codes = (percentYield: string): string[] =>
+      checkRecipe({ ...vitriol, found: "20.0 g", stated: { percentYield } }).findings.map((f) => f.code);
+    // 20.0/25.11 = 79.6 %
+    expect(codes("79.6 %")).toEqual([]);
+    expect(codes("61 %")).toEqual(["recipe.stated-yield-differs"]);
+  });
+
+  it("says that the printed figures contradict each other, and which theory is printed", () => {
+    const { findings } = checkRecipe({
+      ...vitriol,
+      found: "20.0 g",
+      stated: { percentYield: "79.6 %", theory: "16.05 g" },
+    });
+    expect(findings.map((f) => f.code)).toEqual(
+      expect.arrayContaining(["recipe.stated-yield-differs", "recipe.wrong-basis", "recipe.figures-contradict"]),
+    );
+    // 20.0 / 16.05
+    expect(findings.find((f) => f.code === "recipe.figures-contradict")!.text).toMatch(/125 %/);
+    const honest = checkRecipe({ ...vitriol, found: "20.0 g", stated: { percentYield: "79.6 %", theory: "25.1 g" } });
+    expect(honest.findings).toEqual([]);
   });
 
   it("takes no hydrate that nobody sells for the reason of an impossible yield", () => {

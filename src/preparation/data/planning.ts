@@ -68,6 +68,7 @@ export const PLANNING = {
   // -- recipes
   largeExcess: { value: "2", what: "times the need: more than this is worth a word", source: "commonPractice" },
   shortage: { value: "1 %", what: "short of the need is rounding", source: "commonPractice" },
+  crystalShortage: { value: "5 %", what: "short of the need of a salt or a complex that crystallises: its liquor keeps that much of either anyway", source: "commonPractice" },
   countsAsPure: { value: "98 %", what: "and more is taken as pure by the trade", source: "commonPractice" },
   impossible: { value: "100.5 %", what: "of the theory and less is rounding; above it no yield can be", source: "commonPractice" },
   notDrivenOff: { value: "3 %", what: "over the theory after ignition is not done yet", source: "commonPractice" },

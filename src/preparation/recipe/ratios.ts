@@ -1,7 +1,7 @@
 // What the amounts of a recipe say: what is short, what is in large excess, which form was meant, what the carbonate of the shop
 // really is.
 
-import { molarMass, parseFormula } from "../../formula";
+import { type Formula, molarMass, parseFormula } from "../../formula";
 import { isWater } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
 import { anhydrousOf } from "../../hydrate";
@@ -37,6 +37,33 @@ function precipitantShort({ read, account }: RecipeFigures): RecipeFinding[] {
     {
       code: "recipe.precipitant-short",
       text: `${limiting.material} is ${shown(share)} of what ${carrier.material} needs: ${key} stays in the liquor, and ${limiting.material} sets the yield`,
+      material: limiting.material,
+      figure: share,
+    },
+  ];
+}
+
+/** Metals that only balance the charge of a salt: nobody counts its yield by them. */
+const ALKALI: ReadonlySet<string> = /* @__PURE__ */ new Set(["Li", "Na", "K", "Rb", "Cs"]);
+
+/** A reagent that runs out before a dissolved carrier of the product does, where nothing precipitates: complexes and crystals. */
+function dissolvedShort({ read, account, theoreticalYield }: RecipeFigures): RecipeFinding[] {
+  const key = keyElement(read.product.formula);
+  if (account === undefined || key === undefined || !read.wet || ALKALI.has(key)) return [];
+  if (fateInRoom(read.product.formula).fallsOut === true) return [];
+  const formulaOf = (s: Supplied): Formula => read.reactants.find((r) => r.name === s.species)!.formula;
+  const carrier = account.supplied.find((s) => formulaOf(s).count(key).n !== 0n);
+  const limiting = account.supplied.find((s) => s.limiting)!;
+  if (carrier === undefined || carrier.limiting || formulaOf(limiting).count(key).n !== 0n) return [];
+  // What does not dissolve by itself is put in to excess and filtered off: oxide, carbonate or metal into acid.
+  if (fateInRoom(formulaOf(carrier)).fallsOut !== false || isWater(formulaOf(limiting))) return [];
+  const share = quantity("1").dividedBy(carrier.timesStoichiometric).to("%");
+  if (quantity("100 %").minus(share).compare(planned("crystalShortage")) <= 0) return [];
+  const most = theoreticalYield === undefined ? "" : `, and no more than ${shown(theoreticalYield)} can form`;
+  return [
+    {
+      code: "recipe.reagent-short",
+      text: `${limiting.material} is ${shown(share)} of what ${carrier.material} needs: the rest of it stays in the liquor${most}`,
       material: limiting.material,
       figure: share,
     },
@@ -240,6 +267,7 @@ function turnsBasic({ read }: RecipeFigures): RecipeFinding[] {
 export function ratioFindings(figures: RecipeFigures): RecipeFinding[] {
   return [
     ...precipitantShort(figures),
+    ...dissolvedShort(figures),
     ...excessOf(figures),
     ...openForms(figures),
     ...otherCopies(figures),

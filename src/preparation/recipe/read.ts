@@ -7,8 +7,9 @@ import { isWater } from "../../formula/internal";
 import { isPreparativeError } from "../../foundation/error";
 import { isQuantity, type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
-import { TWO_SIZED } from "../data/units";
+import { POUNDS, TWO_SIZED } from "../data/units";
 import { PlanError } from "../error";
+import { exact } from "../exact";
 import { inWantedForm } from "../in-form";
 import { type Material, readMaterial } from "../material";
 import { contradictionOf } from "../pack-name";
@@ -59,11 +60,41 @@ export interface ReadRecipe {
 const listOf = <T>(one: T | readonly T[] | undefined): readonly T[] =>
   one === undefined ? [] : Array.isArray(one) ? (one as readonly T[]) : [one as T];
 
+/** A pound without a word of which one, in a text. */
+const POUND = /\d\s*(?:lbs?|pounds?)\.?\s*$/i;
+
+/** A book that writes avoirdupois once has one pound. */
+const namesPound = ({ materials, found, water }: Recipe): boolean =>
+  [...materials.map(({ amount }) => amount), found, water]
+    .flat()
+    .some((one) => /\bav(oirdupois)?\b/i.test(String(one)));
+
+/** Which pound a book means: the question, with what each one is; the common one is calculated with. */
+function poundAsked(text: string, value: Quantity, what: string): RecipeFinding | undefined {
+  if (!POUND.test(text)) return undefined;
+  const each = POUNDS.map(({ name, grains }) => ({ name, mass: exact(`${grains} grain`) }));
+  const [first, second] = each;
+  const times = value.dividedBy(first!.mass);
+  const list = each.map(({ name, mass }) => `${name} ${mass.times(times).to("g").format({ significant: 4 })}`);
+  return {
+    code: "recipe.ambiguous-unit",
+    text: `${what}: which pound is meant in '${text}'? ${list.join(", ")}; calculated as ${first!.name}`,
+    material: undefined,
+    figure: second!.mass.dividedBy(first!.mass),
+  };
+}
+
 /** A quantity of a recipe; both readings and a finding where the unit is ambiguous. */
-function amountText(text: string | Quantity, what: string): { value: Quantity | undefined; finding?: RecipeFinding } {
+function amountText(
+  text: string | Quantity,
+  what: string,
+  pounds: boolean,
+): { value: Quantity | undefined; finding?: RecipeFinding } {
   if (isQuantity(text)) return { value: text };
   try {
-    return { value: quantity(text) };
+    const value = quantity(text);
+    const asked = pounds ? poundAsked(text, value, what) : undefined;
+    return asked === undefined ? { value } : { value, finding: asked };
   } catch (error) {
     if (!isPreparativeError(error) || error.code !== "quantity.ambiguous-unit") throw error;
     const [, number = "", unit = ""] = /^\s*([\d./\s-]+?)\s*([a-z ]+?)\.?\s*$/i.exec(text) ?? [];
@@ -123,6 +154,8 @@ function routeTo(
 }
 
 interface Notes {
+  /** Is a pound asked about? */
+  readonly pounds: boolean;
   readonly findings: RecipeFinding[];
   readonly unknown: string[];
 }
@@ -152,7 +185,7 @@ function readOne(given: RecipeMaterial, reactants: readonly Species[], notes: No
   if (against !== undefined)
     notes.findings.push({ code: "recipe.name-contradicts-form", text: against, material: name, figure: undefined });
   const texts = listOf(given.amount);
-  const read = texts.map((text) => amountText(text, name));
+  const read = texts.map((text) => amountText(text, name, notes.pounds));
   for (const { finding } of read) if (finding !== undefined) notes.findings.push({ ...finding, material: name });
   const portion = read[0]?.value;
   if (portion !== undefined && !portion.isPositive())
@@ -187,7 +220,8 @@ function readOne(given: RecipeMaterial, reactants: readonly Species[], notes: No
     amount: stated !== undefined && weighed !== undefined && !isNear(stated, weighed) ? stated : (weighed ?? stated),
     readings: readings.map((material) => ({
       material,
-      amount: portion === undefined ? undefined : amountIn(material, portion, { findings: [], unknown: [] }),
+      amount:
+        portion === undefined ? undefined : amountIn(material, portion, { findings: [], unknown: [], pounds: false }),
     })),
     otherAmounts: read.slice(1).flatMap(({ value }, i) => {
       const amount = value === undefined ? undefined : amountIn(readings[0]!, value, notes);
@@ -211,15 +245,15 @@ export function readRecipe(recipe: Recipe): ReadRecipe {
   const reactants = speciesOf(equation.reactants);
   const { product, firstCarrier, carriers } = routeTo(equations, wanted);
   const products = speciesOf(equation.products);
-  const notes: Notes = { findings: [], unknown: [] };
+  const notes: Notes = { findings: [], unknown: [], pounds: !namesPound(recipe) };
   const materials = recipe.materials.filter((m) => m.aside !== true).map((given) => readOne(given, reactants, notes));
   const water = listOf(recipe.water).flatMap((text) => {
-    const { value, finding } = amountText(text, "water");
+    const { value, finding } = amountText(text, "water", notes.pounds);
     if (finding !== undefined) notes.findings.push(finding);
     return value === undefined ? [] : [value];
   });
   const found = listOf(recipe.found).flatMap((text) => {
-    const { value: q, finding } = amountText(text, "product found");
+    const { value: q, finding } = amountText(text, "product found", notes.pounds);
     if (finding !== undefined) notes.findings.push(finding);
     if (q === undefined) return [];
     if (q.dimension === "mass") return q.named({ symbol: "m(found)", label: "product found" });

@@ -102,6 +102,8 @@ export type RecipeFindingCode =
   | "recipe.hydrate-mix-up"
   | "recipe.stated-yield-differs"
   | "recipe.yield-basis"
+  | "recipe.wrong-basis"
+  | "recipe.figures-contradict"
   | "recipe.yield-is-theory"
   | "recipe.molar-mass"
   | "recipe.factor-outdated"

@@ -10,6 +10,7 @@ import { planned } from "../exact";
 import { fateInRoom } from "../fate";
 import { nameOfFormula } from "../species";
 import { analysis, massLoss, partOf } from "./analysis";
+import { basisOfPercent, basisOfTheory } from "./bases";
 import { liquorFindings } from "./liquor";
 import type { Recipe, RecipeFigures, RecipeFinding } from "./recipe";
 import { near, ratioOf, shown } from "./words";
@@ -120,7 +121,7 @@ function statedYield(recipe: Recipe, figures: RecipeFigures): RecipeFinding[] {
       figure: found.percentYield,
     });
     // A percent yield is stated too low by the factor that the theory behind it is too high.
-    findings.push(...mixUp(figures, 1 / ratio, "the stated yield"));
+    findings.push(...mixUp(figures, 1 / ratio, "the stated yield"), ...basisOfPercent(figures, found.mass, stated));
   }
   const forms = (recipe.productForms ?? []).map((form) => parseFormula(form));
   if (forms.length > 1) {
@@ -154,6 +155,26 @@ function statedTheory(recipe: Recipe, figures: RecipeFigures): RecipeFinding[] {
       figure: theoreticalYield,
     },
     ...mixUp(figures, ratio, "the stated theory"),
+    ...basisOfTheory(figures, theory),
+  ];
+}
+
+/** Do the figures that the recipe prints agree with each other, whatever the theory is? */
+function printedFigures(recipe: Recipe, { yields }: RecipeFigures): RecipeFinding[] {
+  const { percentYield, theory } = recipe.stated ?? {};
+  const found = yields.find((y) => y.given === "mass")?.mass;
+  if (percentYield === undefined || theory === undefined || found === undefined) return [];
+  const percent = expectDimension(percentYield, "mass fraction", "stated percent yield").to("%");
+  const whole = expectDimension(theory, "mass", "stated theory");
+  const now = found.dividedBy(whole).to("%");
+  if (near(ratioOf(now), ratioOf(percent), 0.01)) return [];
+  return [
+    {
+      code: "recipe.figures-contradict",
+      text: `the recipe contradicts itself: ${shown(found, 4)} of its own theory of ${whole} is ${shown(now)}, not the ${percent} it prints`,
+      material: undefined,
+      figure: now,
+    },
   ];
 }
 
@@ -220,6 +241,7 @@ export function yieldFindings(recipe: Recipe, figures: RecipeFigures): RecipeFin
     ...exactlyTheory(figures),
     ...statedYield(recipe, figures),
     ...statedTheory(recipe, figures),
+    ...printedFigures(recipe, figures),
     ...molarMasses(recipe, figures),
     ...factors(recipe, figures),
     ...analysis(recipe, figures),
