@@ -64,3 +64,6 @@ export function rowsNamed(name: string): readonly NamedRow[] {
 export function kinOf(notation: Notation): readonly NamesRow[] {
   return byComposition(textOf(notation)).byCore.get(anhydrousKey(notation).key) ?? [];
 }
+
+/** Formulas of all rows, in the order of the table. */
+export const registryFormulas = (): readonly string[] => REGISTRY_NAMES().map(({ formula }) => formula);

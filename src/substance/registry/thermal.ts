@@ -34,6 +34,9 @@ export function thermalOf(notation: Notation): ThermalRow | undefined {
   return thermal(textOf(notation)).get(formulaKey(notation));
 }
 
+/** Every row of the table. */
+export const thermalRows = (): readonly ThermalRow[] => THERMAL();
+
 /** A temperature of a table. */
 export function celsius(text: string, label: string, source: SourceKey): Quantity<"temperature"> {
   return quantity({ value: text, unit: "°C" }, { label, source: cite(source) }) as Quantity<"temperature">;

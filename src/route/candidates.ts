@@ -1,0 +1,307 @@
+// Which reactions might make a compound: feeds by their ions, from the rows of the families. Nothing is judged here; an
+// equation is written when somebody asks for it.
+import { remembering } from "../foundation/memo";
+import { ACID_STEPS } from "../ion/internal";
+import { thermalRows } from "../substance/internal";
+import { type Compound, falls, keyOf, madeOf } from "./compound";
+import { CARRIERS, FAMILIES, type FamilyRow, LISTED, OTHER_ANIONS, type Slot } from "./data/families";
+import { isRefused } from "./safety";
+import type { Universe } from "./universe";
+
+/** A reaction that might make a compound. */
+export interface Candidate {
+  readonly id: string;
+  readonly family: FamilyRow;
+  readonly product: Compound;
+  readonly feeds: readonly Compound[];
+  /** What comes beside the product where a row lists it; else it follows from the ions. */
+  readonly beside?: readonly string[] | undefined;
+}
+
+const ALKALI = new Set(["Na+", "K+", "NH4+", "Li+"]);
+const BASIC = new Set(["OH-", "O^2-", "CO3^2-", "HCO3-"]);
+const CARBONATES = new Set(["CO3^2-", "HCO3-"]);
+const STRONG = ["HCl", "H2SO4", "HNO3"];
+const AMMONIUM = "NH4+";
+const AMMONIA = "NH3";
+
+const elementOf = (cation: string): string => /^[A-Z][a-z]?/.exec(cation)?.[0] ?? "";
+const isMonatomic = (cation: string): boolean => /^[A-Z][a-z]?(?:\^\d)?\+$/.test(cation) && cation !== "H+";
+
+/** Bases dissolve where each of their anions is one. */
+const isBase = ({ made: { anions, cations, ligands } }: Compound): boolean =>
+  cations.length === 1 && ligands.length === 0 && anions.length > 0 && anions.every(({ formula }) => BASIC.has(formula));
+
+const isSalt = ({ made }: Compound): boolean =>
+  made.kind === "salt" && made.complex === undefined && made.ligands.length === 0 && made.molecules.length === 0;
+
+/** The metals that acids and salts take to which ion. */
+const ION_OF_METAL: Readonly<Record<string, string>> = {
+  Mg: "Mg^2+", Al: "Al^3+", Mn: "Mn^2+", Zn: "Zn^2+", Fe: "Fe^2+", Co: "Co^2+", Ni: "Ni^2+", Sn: "Sn^2+", Cu: "Cu^2+", Ag: "Ag+", Ca: "Ca^2+", Bi: "Bi^3+",
+};
+/** The ion from which peroxide makes a higher one. */
+const LOWER: Readonly<Record<string, string>> = { "Fe^3+": "Fe^2+" };
+/** Oxides that take up water by themselves. */
+const SLAKES = new Set(["Ca^2+", "Sr^2+", "Ba^2+"]);
+/** Metals that set a nobler one free. */
+const CEMENTS = ["Fe", "Zn", "Al", "Cu"];
+
+const charges = (cation: string): number => Number(/\^(\d)\+$/.exec(cation)?.[1] ?? 1);
+
+/** A salt that somebody would use as a source: soluble, neither base nor acid. */
+const isSource = (one: Compound): boolean =>
+  isSalt(one) && one.made.anions.length === 1 && !BASIC.has(one.made.anions[0]!.formula) && falls(one) === false;
+
+/** Acid that has an anion, by composition; carbon dioxide for carbonates. */
+const acidsOf = /* @__PURE__ */ remembering<string | undefined>(300);
+
+function acidKey(anion: string): string | undefined {
+  return acidsOf(anion, () => {
+    if (CARBONATES.has(anion)) return keyOf("CO2");
+    const base = anion.replace(/\^?\d*-$/, "");
+    const charge = Number(/\^(\d)-$/.exec(anion)?.[1] ?? 1);
+    const written = `${charge === 1 ? "H" : `H${charge}`}${base}`;
+    // an anion that still has acid hydrogen: down the steps to the neutral acid
+    let acid = ACID_STEPS().find((row) => row.base === anion)?.acid;
+    while (acid !== undefined && /[-]$/.test(acid)) {
+      const from = acid;
+      acid = ACID_STEPS().find((row) => row.base === from)?.acid;
+    }
+    return keyOf(acid ?? written);
+  });
+}
+
+/** The compounds that a slot takes, for the product's own cation and anion. */
+function choices(slot: Slot, product: Compound, cation: string, anion: string, all: Universe): readonly Compound[] {
+  const withCation = (ion: string): readonly Compound[] => all.withCation.get(ion) ?? [];
+  const withAnion = (ion: string): readonly Compound[] => all.withAnion.get(ion) ?? [];
+  const one = (key: string | undefined): readonly Compound[] => {
+    const found = key === undefined ? undefined : all.byKey.get(key);
+    return found === undefined ? [] : [found];
+  };
+  const isOther = (c: Compound): boolean => c.key !== product.key;
+  switch (slot) {
+    case "salt of M":
+      return withCation(cation).filter((c) => isOther(c) && isSource(c) && c.made.anions[0]!.formula !== anion);
+    case "solid salt of M":
+      return withCation(cation).filter(
+        (c) => isOther(c) && isSalt(c) && c.cation === cation && c.anion !== undefined && c.anion !== anion && !BASIC.has(c.anion) && falls(c) === true,
+      );
+    case "base of M":
+      return cation === AMMONIUM
+        ? [...one(keyOf(AMMONIA)), ...withCation(cation).filter(isBase)]
+        : withCation(cation).filter((c) => isOther(c) && isBase(c));
+    case "oxide of M":
+      return withCation(cation).filter((c) => c.anion === "O^2-" && SLAKES.has(cation));
+    case "metal M": {
+      const metal = all.metals.get(elementOf(cation));
+      return metal !== undefined && ION_OF_METAL[elementOf(cation)] === cation ? [metal] : [];
+    }
+    case "alkali salt of A": {
+      const anions = [anion, ...(OTHER_ANIONS.find(({ acid }) => keyOf(acid) === product.key)?.anions ?? [])];
+      return anions.flatMap(withAnion).filter(
+        (c) => isOther(c) && c.anion !== undefined && c.cation !== undefined && ALKALI.has(c.cation) && c.cation !== cation && falls(c) === false,
+      );
+    }
+    case "carrier of A":
+      return CARRIERS.flatMap((row) => withCation(row.cation)).filter((c) => isOther(c) && c.anion === anion && c.cation !== cation && isSalt(c));
+    case "acid of A":
+      return one(acidKey(anion)).filter(isOther);
+    case "lower salt of M": {
+      const lower = LOWER[cation];
+      return lower === undefined ? [] : withCation(lower).filter((c) => c.cation === lower && c.anion === anion);
+    }
+    case "alkali":
+      return [...one(keyOf(AMMONIA)), ...[...ALKALI].flatMap((ion) => withCation(ion).filter((c) => c.anion === "OH-" || (charges(cation) === 3 && c.anion !== undefined && CARBONATES.has(c.anion))))];
+    case "carbonate":
+      return [...ALKALI].flatMap((ion) => withCation(ion).filter((c) => c.anion !== undefined && c.cation === ion && CARBONATES.has(c.anion)));
+    case "salt of a nobler metal":
+      return withAnion(anion).filter((c) => isSource(c) && c.cation !== undefined && c.cation !== cation && isMonatomic(c.cation) && ION_OF_METAL[elementOf(c.cation)] === c.cation && all.metals.has(elementOf(c.cation)));
+    case "strong acid":
+      return STRONG.flatMap((acid) => one(keyOf(acid)));
+    case "ammonia":
+      return one(keyOf(AMMONIA));
+    case "peroxide":
+      return one(keyOf("H2O2"));
+    case "alkali lye":
+      return product.made.cations.filter(({ formula }) => formula !== cation).flatMap(({ formula }) => withCation(formula).filter((c) => c.anion === "OH-"));
+    default:
+      return [];
+  }
+}
+
+function* combined(lists: readonly (readonly Compound[])[], chosen: readonly Compound[] = []): Generator<readonly Compound[]> {
+  const [first, ...rest] = lists;
+  if (first === undefined) {
+    yield chosen;
+    return;
+  }
+  for (const one of first) if (!chosen.includes(one)) yield* combined(rest, [...chosen, one]);
+}
+
+const onlyCation = ({ made }: Compound): string | undefined => (made.cations.length === 1 ? made.cations[0]!.formula : undefined);
+
+/** Does a family speak of a compound like this? With the cation and the anion that it is asked for. */
+function subjects(code: FamilyRow["code"], product: Compound): readonly (readonly [cation: string, anion: string])[] {
+  const { made } = product;
+  const cation = onlyCation(product);
+  const anions = made.anions.map(({ formula }) => formula);
+  const simple = isSalt(product) && cation !== undefined && product.anion !== undefined;
+  const stays = (): boolean => falls(product) !== true;
+  switch (code) {
+    case "route.neutralise":
+      return simple && !(["OH-", "O^2-"].includes(product.anion!)) ? [[cation!, product.anion!]] : [];
+    case "route.slake":
+      return simple && product.anion === "OH-" ? [[cation!, "OH-"]] : [];
+    case "route.precipitate":
+    case "route.precipitate-by-acid":
+    case "route.solid-to-solid":
+      return simple && isSalt(product) && !ALKALI.has(cation!) && !["OH-", "O^2-"].includes(product.anion!) && (code === "route.solid-to-solid" || product.anion !== "CO3^2-") && falls(product) === true
+        ? [[cation!, product.anion!]]
+        : [];
+    case "route.precipitate-carbonate":
+      return cation !== undefined && !ALKALI.has(cation) && anions.includes("CO3^2-") && isSalt(product) ? [[cation, "CO3^2-"]] : [];
+    case "route.precipitate-hydroxide":
+      return simple && !ALKALI.has(cation!) && product.anion === "OH-" ? [[cation!, "OH-"]] : [];
+    case "route.metal-and-acid":
+    case "route.displace":
+      return simple && isMonatomic(cation!) && stays() ? [[cation!, product.anion!]] : [];
+    case "route.metal-acid-and-peroxide":
+      return simple && cation === "Cu^2+" && stays() ? [[cation!, product.anion!]] : [];
+    case "route.oxidise":
+      return simple && LOWER[cation!] !== undefined && stays() ? [[cation!, product.anion!]] : [];
+    case "route.salt-pair":
+      return simple && ALKALI.has(cation!) && !["OH-", "O^2-"].includes(product.anion!) ? [[cation!, product.anion!]] : [];
+    case "route.keep-filtrate":
+      return simple && stays() && !["O^2-", "CO3^2-"].includes(product.anion!) ? [[cation!, product.anion!]] : [];
+    case "route.alum-from-metal":
+      return made.cations.some(({ formula }) => formula === "Al^3+") && made.cations.length === 2 && anions.join() === "SO4^2-" ? [["Al^3+", "SO4^2-"]] : [];
+    case "route.set-acid-free":
+      return made.kind === "acid" && made.acid?.strong !== true ? [["H+", made.acid?.anion ?? ""]] : [];
+    case "route.complex":
+      return made.complex !== undefined && made.complex.charge < 0 && cation !== undefined === false && made.cations.length === 2 && anions.length === 1
+        ? made.cations.filter(({ formula }) => !ALKALI.has(formula)).map(({ formula }) => [formula, anions[0]!] as const)
+        : [];
+    default:
+      return [];
+  }
+}
+
+/** The simple salts that a double salt comes apart into. */
+function doubleSalt(product: Compound, all: Universe): (readonly Compound[])[] {
+  const { made } = product;
+  if (made.cations.length !== 2 || made.anions.length !== 1 || made.ligands.length > 0 || made.complex !== undefined || falls(product) === true) return [];
+  const anion = made.anions[0]!.formula;
+  const [a, b] = made.cations.map(({ formula }) =>
+    (all.withCation.get(formula) ?? []).filter((c) => c.anion === anion && c.cation === formula && falls(c) === false),
+  );
+  return [...combined([a!, b!])];
+}
+
+/** The salt that ammonia is added to. */
+function ammine(product: Compound, all: Universe): (readonly Compound[])[] {
+  const { made } = product;
+  if (made.ligands.map(({ formula }) => formula).join() !== AMMONIA || made.cations.length !== 1 || made.anions.length !== 1) return [];
+  const ammonia = all.byKey.get(keyOf(AMMONIA)!);
+  const salts = (all.withCation.get(made.cations[0]!.formula) ?? []).filter((c) => c.cation !== undefined && c.anion === made.anions[0]!.formula);
+  return ammonia === undefined ? [] : salts.map((salt) => [salt, ammonia]);
+}
+
+/** A metal from its salt. */
+function cement(product: Compound, all: Universe): (readonly Compound[])[] {
+  if (product.made.kind !== "element") return [];
+  const symbol = product.forms[0]!;
+  const ion = ION_OF_METAL[symbol];
+  if (ion === undefined) return [];
+  const salts = (all.withCation.get(ion) ?? []).filter((c) => c.cation === ion && isSource(c));
+  return CEMENTS.filter((one) => one !== symbol).flatMap((one) => {
+    const metal = all.metals.get(one);
+    return metal === undefined ? [] : salts.map((salt) => [salt, metal]);
+  });
+}
+
+const heated = /* @__PURE__ */ remembering<readonly string[]>(1);
+const heatIndex = new Map<string, string[]>();
+
+/** What heat makes a compound from, by the table of thermal steps: as the only thing that remains. */
+function fromHeat(product: Compound, all: Universe): (readonly Compound[])[] {
+  heated("", () => {
+    for (const { formula, steps } of thermalRows())
+      for (const { remains } of steps) {
+        if (remains.length !== 1) continue;
+        const [key, from] = [keyOf(remains[0]!.formula), keyOf(formula)];
+        if (key === undefined || from === undefined || key === from) continue;
+        const list = heatIndex.get(key);
+        if (list === undefined) heatIndex.set(key, [from]);
+        else if (!list.includes(from)) list.push(from);
+      }
+    return [];
+  });
+  return (heatIndex.get(product.key) ?? []).flatMap((key) => {
+    const found = all.byKey.get(key);
+    return found === undefined ? [] : [[found]];
+  });
+}
+
+function feedsFor(family: FamilyRow, product: Compound, all: Universe): (readonly Compound[])[] {
+  if (family.code === "route.double-salt") return doubleSalt(product, all);
+  if (family.code === "route.ammine") return ammine(product, all);
+  if (family.code === "route.cement") return cement(product, all);
+  if (family.code === "route.heat") return fromHeat(product, all);
+  return subjects(family.code, product).flatMap(([cation, anion]) => [
+    ...combined(family.left.map((slot) => choices(slot, product, cation, anion, all))),
+  ]);
+}
+
+/** A pair that only exchanges the ions it is asked to: both salts of the pair are then of one kind of alkali. */
+function serves({ code }: FamilyRow, product: Compound, feeds: readonly Compound[]): boolean {
+  const [a, b] = feeds;
+  if (code === "route.salt-pair") return a!.cation !== undefined && falls(a!) === false;
+  if (code === "route.keep-filtrate")
+    return a!.anion !== undefined && CARRIERS.some((row) => row.cation === b!.cation && row.takes.includes(a!.anion!));
+  if (code === "route.precipitate-carbonate" || code === "route.precipitate") return a!.key !== b!.key && product.key !== b!.key;
+  return true;
+}
+
+function ofListed(product: Compound, all: Universe): Candidate[] {
+  const family = FAMILIES.find(({ code }) => code === "route.listed")!;
+  return LISTED.filter((row) => keyOf(row.product) === product.key).flatMap((row) => {
+    const feeds = row.feeds.map((one) => all.byKey.get(keyOf(one)!));
+    if (feeds.includes(undefined)) return [];
+    return [candidate(family, product, feeds as Compound[], row.beside)];
+  });
+}
+
+const candidate = (family: FamilyRow, product: Compound, feeds: readonly Compound[], beside?: readonly string[]): Candidate => ({
+  id: `${family.code} ${product.key} < ${feeds.map(({ key }) => key).join(" | ")}`,
+  family,
+  product,
+  feeds,
+  ...(beside === undefined ? {} : { beside }),
+});
+
+const kept = new WeakMap<Universe, Map<string, readonly Candidate[]>>();
+
+/** Reactions that might make a compound, in the order of the families; the same list every time. */
+export function candidatesFor(product: Compound, all: Universe): readonly Candidate[] {
+  const known = kept.get(all) ?? new Map<string, readonly Candidate[]>();
+  kept.set(all, known);
+  const before = known.get(product.key);
+  if (before !== undefined) return before;
+  const found = isRefused(product)
+    ? []
+    : [
+        ...FAMILIES.flatMap((family) =>
+          feedsFor(family, product, all)
+            .filter((feeds) => feeds.every(({ key }) => key !== product.key) && serves(family, product, feeds))
+            .map((feeds) => candidate(family, product, feeds)),
+        ),
+        ...ofListed(product, all),
+      ];
+  known.set(product.key, found);
+  return found;
+}
+
+/** What a formula is called among the anions of a compound. */
+export const isCarbonate = ({ made }: Compound): boolean => made.anions.some(({ formula }) => CARBONATES.has(formula));
+export { madeOf };

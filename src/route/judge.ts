@@ -1,0 +1,96 @@
+// The judgement of one reaction, made when the search comes to it and kept: the equation, the gate, the engine. A reaction
+// passes with its figures, or is refused with them.
+import type { BalancedEquation } from "../equation";
+import { attempt } from "../foundation/error";
+import { remembering } from "../foundation/memo";
+import { doesItGo, type Feasibility, type FeasibilityReason, type ShelfMaterial } from "../preparation";
+import type { Candidate } from "./candidates";
+import { falls, formOf, formulaFrom, keyOf } from "./compound";
+import { equationOf } from "./equation";
+import { refusedClass } from "./safety";
+
+/** What a reaction comes to. */
+export type Judgement =
+  | {
+      readonly ok: true;
+      readonly equation: BalancedEquation;
+      readonly product: string;
+      readonly feasibility: Feasibility;
+      readonly share: number;
+      /** Part of the metal that stands as another solid. */
+      readonly beside: number;
+    }
+  | {
+      readonly ok: false;
+      readonly equation: BalancedEquation | undefined;
+      readonly product: string;
+      readonly why: "refused" | "unknown" | "no";
+      readonly text: string;
+      readonly reasons: readonly FeasibilityReason[];
+      /** Formulas that stand in place of the product. */
+      readonly instead: readonly string[];
+    };
+
+/** Least part of the theory that must form. */
+const ENOUGH = { falls: 0.85, dissolved: 0.8 } as const;
+/** Most of the metal that may stand as another solid in a product that nothing parts. */
+const TRACE = 0.03;
+
+const judged = /* @__PURE__ */ remembering<Judgement>(20_000);
+
+/** Is it something a route may use? Gases that kill are neither made nor used. */
+const isDeadly = (formula: string): boolean => {
+  const name = refusedClass(formula);
+  return name === "deadly-gas" || name === "poison-gas" || name === "explosive";
+};
+
+/** Judge a reaction with the feeds as they stand on the shelf, or as they were made. */
+export function judge(c: Candidate, product: string, materials: readonly ShelfMaterial[]): Judgement {
+  const key = `${c.id} > ${product} : ${materials.map((m) => `${m.form} ${m.strength ?? ""} ${m.density ?? ""}`).join(" | ")}`;
+  return judged(key, () => judgeNow(c, product, materials));
+}
+
+function refuse(product: string, equation: BalancedEquation | undefined, why: "refused" | "unknown" | "no", text: string, rest: Partial<{ reasons: readonly FeasibilityReason[]; instead: readonly string[] }> = {}): Judgement {
+  return { ok: false, equation, product, why, text, reasons: rest.reasons ?? [], instead: rest.instead ?? [] };
+}
+
+function judgeNow(c: Candidate, product: string, materials: readonly ShelfMaterial[]): Judgement {
+  const equation = equationOf(c, product, materials.map(({ form }) => String(form)));
+  if (equation === undefined) return refuse(product, undefined, "no", `no equation balances ${materials.map(({ form }) => form).join(" + ")} to ${product}`);
+  const all = [...equation.reactants, ...equation.products].map(({ formula }) => formula.toString());
+  if (all.some(isDeadly)) return refuse(product, equation, "refused", "it needs or sets free what no route makes");
+  const made = equation.products.map(({ formula }) => formula.toString());
+  if (made.some((formula) => refusedClass(formula) !== undefined && refusedClass(formula) !== "explosive"))
+    return refuse(product, equation, "refused", "it makes what no route makes");
+  const asked = attempt(() => doesItGo({ equation: String(equation), product, materials: materials.map((m, i) => ({ ...m, ...excessOf(c, i) })) }));
+  if (!asked.ok) return refuse(product, equation, asked.error.code.startsWith("plan.forbidden") || asked.error.code.startsWith("plan.dangerous") ? "refused" : "no", asked.error.message.split("\n")[0]!);
+  return weighed(c, product, equation, asked.value);
+}
+
+/** What the family takes of a feed over the need. */
+export function excessOf({ family: { excess } }: Candidate, i: number): { readonly excess?: `${number} %`; readonly inExcess?: true } {
+  return excess === undefined || excess.of !== i ? {} : { excess: `${excess.percent} %`, inExcess: true };
+}
+
+function weighed(c: Candidate, product: string, equation: BalancedEquation, feasibility: Feasibility): Judgement {
+  const { verdict, solids, reasons } = feasibility;
+  const share = feasibility.share?.value.toNumber() ?? (verdict === "goes" ? 1 : 0);
+  const text = reasons[0]?.text ?? verdict;
+  const own = keyOf(product);
+  const others = solids.filter(({ formula }) => keyOf(formula) !== own);
+  const beside = others.reduce((n, { share: part }) => n + part.value.toNumber(), 0);
+  const instead = others.map(({ formula }) => formula);
+  if (verdict === "unknown") return refuse(product, equation, "unknown", text, { reasons });
+  if (verdict === "does not go" || verdict === "another solid forms") return refuse(product, equation, "no", text, { reasons, instead });
+  if (reasons.some(({ code }) => code === "coats")) return refuse(product, equation, "no", reasons.find(({ code }) => code === "coats")!.text, { reasons, instead });
+  if (reasons.some(({ code }) => code === "hydrolysis")) return refuse(product, equation, "no", reasons.find(({ code }) => code === "hydrolysis")!.text, { reasons, instead });
+  const solid = falls(c.product) === true;
+  if (verdict === "goes in part" && share < (solid ? ENOUGH.falls : ENOUGH.dissolved)) return refuse(product, equation, "no", text, { reasons, instead });
+  // a second solid of the product's metal in a cake cannot be washed out
+  const metals = new Set(formulaFrom(product).symbols.filter((s) => !["O", "H", "C"].includes(s)));
+  const impure = others.some(({ formula, share: part }) => part.value.toNumber() > TRACE && formulaFrom(formula).symbols.some((s) => metals.has(s)) && falls({ ...c.product, key: keyOf(formula) ?? formula, forms: [formula] }) === true);
+  if (solid && impure && c.family.code !== "route.keep-filtrate") return refuse(product, equation, "no", `${instead.join(" and ")} stands beside it`, { reasons, instead });
+  return { ok: true, equation, product, feasibility, share, beside };
+}
+
+export { formOf };

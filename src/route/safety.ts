@@ -1,0 +1,53 @@
+// What no route makes, passes or sets free: decided by composition and ions, so that the way of writing decides nothing. The
+// classes are those of the cautions; a refusal names the class and nothing else.
+import { attempt } from "../foundation/error";
+import { remembering } from "../foundation/memo";
+import { readNotation } from "../ion/internal";
+import { classesOf, dangerOf, type HazardClass } from "../substance/internal";
+import { type Compound, formulaFrom } from "./compound";
+import { RouteError } from "./error";
+
+/** Classes of hazard that nothing made here may belong to. */
+const REFUSED: readonly HazardClass[] = [
+  "arsenic", "arsenide", "azide", "bromate", "bromine", "cadmium", "chlorate", "chlorine", "chlorite", "chromium(VI)", "cyanide", "cyanido complex", "hydride", "hydrogen sulfide",
+  "hypochlorite", "lead", "mercury", "nitromethane", "perchlorate", "permanganate", "peroxide salt", "persulfate", "phosphide", "selenide",
+];
+/** Elements of which no compound is made. */
+const ELEMENTS = ["Be", "Tl", "Pb", "Hg", "Cd", "As", "Os", "U", "Th", "Pu", "Ra"];
+
+const found = /* @__PURE__ */ remembering<string | null>(3000);
+
+/** The class for which a formula is refused as something made; undefined for what may be made. */
+export function refusedClass(formula: string): string | undefined {
+  return (
+    found(formula, () => {
+      const read = attempt(() => readNotation(formulaFrom(formula)));
+      if (!read.ok) return null;
+      const notation = read.value;
+      const danger = attempt(() => dangerOf(notation));
+      if (danger.ok && danger.value !== undefined) return danger.value.code;
+      const symbols = formulaFrom(formula).symbols;
+      const element = ELEMENTS.find((symbol) => symbols.includes(symbol));
+      if (element !== undefined) return "toxic element";
+      const classes = attempt(() => classesOf(notation));
+      if (!classes.ok) return null;
+      if (classes.value.has("ammonium nitrate")) return "explosive";
+      const one = REFUSED.find((name) => classes.value.has(name));
+      if (one !== undefined) return one;
+      const ammine = symbols.includes("Ag") && symbols.includes("N") && symbols.includes("H");
+      return ammine ? "explosive" : null;
+    }) ?? undefined
+  );
+}
+
+/** Is it never made? */
+export const isRefused = ({ forms }: Compound): boolean => forms.some((form) => refusedClass(form) !== undefined);
+
+/** Refuses a target that is never made: the class, and nothing else. */
+export function refuseTarget(formula: string): void {
+  const name = refusedClass(formula);
+  if (name === undefined) return;
+  throw new RouteError("route.refused-target", "no route is given to a substance of this class", {
+    details: { class: name },
+  });
+}

@@ -1,0 +1,197 @@
+// Best-first search back from the target: a plan that is not yet whole waits with the least that it can cost, and a reaction
+// is judged when its plan comes to the front, not before. Ties go by name, so that the order of the shelf decides nothing.
+import type { ShelfMaterial } from "../preparation";
+import { type Candidate, candidatesFor } from "./candidates";
+import { type Compound, formOf } from "./compound";
+import { type Judgement, judge } from "./judge";
+import { costOf, type Index } from "./shelf";
+
+/** A reaction of a route that was found, with its judgement. */
+export interface FoundStep {
+  readonly candidate: Candidate;
+  readonly judgement: Extract<Judgement, { readonly ok: true }>;
+  /** What each feed is taken from: a jar, or what another step makes. */
+  readonly materials: readonly ShelfMaterial[];
+}
+
+/** A route that was found: steps in the order of the work. */
+export interface Found {
+  readonly steps: readonly FoundStep[];
+  /** Equal for routes that differ only in ions that are washed out. */
+  readonly kind: string;
+  readonly cost: number;
+}
+
+/** A reaction that was looked at and does not serve. */
+export interface Refused {
+  readonly candidate: Candidate;
+  readonly judgement: Extract<Judgement, { readonly ok: false }>;
+}
+
+interface Waiting {
+  readonly cost: number;
+  readonly spent: number;
+  readonly open: readonly Compound[];
+  /** From the target back. */
+  readonly steps: readonly { readonly candidate: Candidate; readonly judgement?: Judgement }[];
+  readonly id: string;
+}
+
+const before = (a: Waiting, b: Waiting): boolean => a.cost < b.cost || (a.cost === b.cost && a.id < b.id);
+
+/** A heap of what waits. */
+class Queue {
+  private readonly heap: Waiting[] = [];
+
+  get size(): number {
+    return this.heap.length;
+  }
+
+  push(one: Waiting): void {
+    const { heap } = this;
+    let at = heap.push(one) - 1;
+    while (at > 0) {
+      const parent = (at - 1) >> 1;
+      if (!before(one, heap[parent]!)) break;
+      heap[at] = heap[parent]!;
+      at = parent;
+    }
+    heap[at] = one;
+  }
+
+  pop(): Waiting {
+    const { heap } = this;
+    const first = heap[0]!;
+    const last = heap.pop()!;
+    if (heap.length === 0) return first;
+    let at = 0;
+    for (;;) {
+      let child = 2 * at + 1;
+      if (child >= heap.length) break;
+      if (child + 1 < heap.length && before(heap[child + 1]!, heap[child]!)) child += 1;
+      if (!before(heap[child]!, last)) break;
+      heap[at] = heap[child]!;
+      at = child;
+    }
+    heap[at] = last;
+    return first;
+  }
+}
+
+/** Ions that stay in the liquor, whichever they are, do not make another kind of route. */
+function kindOf({ family, product, feeds }: Candidate, index: Index): string {
+  const own = new Set([...product.made.cations, ...product.made.anions].map(({ formula }) => formula));
+  const names = feeds.map((feed) => {
+    if (!index.jars.has(feed.key)) return feed.key;
+    if (feed.made.kind === "element" || feed.made.molecules.length > 0) return feed.key;
+    const ions = [...feed.made.cations, ...feed.made.anions].map(({ formula }) => formula).filter((ion) => own.has(ion) || BASES.has(ion));
+    return ions.length === 0 ? "*" : ions.sort().join(" ");
+  });
+  return `${family.code} ${product.key} < ${names.join(" | ")}`;
+}
+
+const BASES = new Set(["OH-", "O^2-", "CO3^2-", "HCO3-"]);
+
+/** What a feed is taken from. */
+export function materialOf(feed: Compound, index: Index): ShelfMaterial {
+  const jar = index.jars.get(feed.key)?.[0];
+  if (jar !== undefined) return jar.material;
+  const form = formOf(feed);
+  return { name: form, form };
+}
+
+/** How a search is bounded. */
+export interface Bounds {
+  readonly steps: number;
+  /** Kinds of route wanted. */
+  readonly kinds: number;
+  /** Judgements at most. */
+  readonly judgements: number;
+}
+
+/** Search for routes to a compound. */
+export function search(target: Compound, form: string, index: Index, bounds: Bounds): { readonly found: readonly Found[]; readonly refused: readonly Refused[] } {
+  const { all, least, jars } = index;
+  const queue = new Queue();
+  const found: Found[] = [];
+  const kinds = new Set<string>();
+  const refused = new Map<string, Refused>();
+  const stepsTo = (feeds: readonly Compound[]): number => feeds.reduce((n, { key }) => n + (least.get(key)?.steps ?? 99), 0);
+  const costTo = (feeds: readonly Compound[]): number => feeds.reduce((n, { key }) => n + (least.get(key)?.cost ?? 99), 0);
+  queue.push({ cost: 0, spent: 0, open: [target], steps: [], id: "" });
+  let judgements = 0;
+  while (queue.size > 0 && kinds.size < bounds.kinds && judgements < bounds.judgements) {
+    const here = queue.pop();
+    const last = here.steps.at(-1);
+    if (last !== undefined && last.judgement === undefined) {
+      const c = last.candidate;
+      if (refused.has(c.id)) continue;
+      if (here.open.length === 0 && kinds.has(kindOfRoute(here, index))) continue;
+      judgements += 1;
+      const judgement = judge(c, c.product === target ? form : formOf(c.product), c.feeds.map((feed) => materialOf(feed, index)));
+      if (!judgement.ok) {
+        refused.set(c.id, { candidate: c, judgement });
+        continue;
+      }
+      const steps = [...here.steps.slice(0, -1), { candidate: c, judgement }];
+      queue.push({ ...here, steps });
+      continue;
+    }
+    const goal = here.open.at(-1);
+    if (goal === undefined) {
+      const kind = kindOfRoute(here, index);
+      if (kinds.has(kind)) continue;
+      kinds.add(kind);
+      found.push({ kind, cost: here.spent, steps: inOrder(here, index) });
+      continue;
+    }
+    const rest = here.open.slice(0, -1);
+    const made = new Set(here.steps.map(({ candidate }) => candidate.product.key));
+    if (made.has(goal.key)) {
+      queue.push({ ...here, open: rest });
+      continue;
+    }
+    for (const candidate of candidatesFor(goal, all)) {
+      // nothing is undone: what is made further on, or is on the way, is no feed
+      if (candidate.feeds.some(({ key }) => key === target.key || made.has(key))) continue;
+      const open = [...rest, ...candidate.feeds.filter(({ key }) => !jars.has(key))];
+      if (here.steps.length + 1 + stepsTo(open) > bounds.steps) continue;
+      const spent = here.spent + costOf(candidate);
+      queue.push({ cost: spent + costTo(open) + pricesOf(candidate, index), spent, open, steps: [...here.steps, { candidate }], id: `${here.id};${candidate.id}` });
+    }
+  }
+  return { found, refused: [...refused.values()] };
+}
+
+const kindOfRoute = ({ steps }: Waiting, index: Index): string => steps.map(({ candidate }) => kindOf(candidate, index)).join(" ; ");
+
+/** Of two jars that serve alike the cheaper is looked at first; a price never counts as much as a doubt. */
+function pricesOf({ feeds }: Candidate, index: Index): number {
+  let sum = 0;
+  for (const { key } of feeds) {
+    const jar = index.jars.get(key)?.[0];
+    if (jar === undefined) continue;
+    sum += jar.perMole === undefined ? 0.5 : jar.perMole / (jar.perMole + 1);
+  }
+  return (0.04 * sum) / Math.max(1, feeds.length);
+}
+
+/** Steps in the order of the work: what is used is made before. */
+function inOrder({ steps }: Waiting, index: Index): readonly FoundStep[] {
+  const byProduct = new Map(steps.map((step) => [step.candidate.product.key, step]));
+  const done: FoundStep[] = [];
+  const visit = (step: Waiting["steps"][number]): void => {
+    if (done.some(({ candidate }) => candidate === step.candidate)) return;
+    for (const { key } of step.candidate.feeds) {
+      const made = byProduct.get(key);
+      if (made !== undefined) visit(made);
+    }
+    done.push({
+      candidate: step.candidate,
+      judgement: step.judgement as FoundStep["judgement"],
+      materials: step.candidate.feeds.map((feed) => materialOf(feed, index)),
+    });
+  };
+  visit(steps[0]!);
+  return done;
+}
