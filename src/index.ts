@@ -12,6 +12,7 @@ export type { Recorded } from "./json";
 export { fromJSON, tryFromJSON } from "./json";
 export * from "./preparation";
 export * from "./quantity";
+export * from "./route";
 export * from "./sheet";
 export * from "./solubility";
 export type { SourceKey } from "./sources";

@@ -9,6 +9,7 @@ import { citation, entryIn, type Source } from "./foundation/source";
 import { hydrateSources } from "./hydrate/data/sources";
 import { ionSources } from "./ion/data/sources";
 import { quantitySources } from "./quantity/data/sources";
+import { routeSources } from "./route/data/sources";
 import { solubilitySources } from "./solubility/data/sources";
 import { substanceSources } from "./substance/data/sources";
 import { thermochemistrySources } from "./thermochemistry/data/sources";
@@ -31,6 +32,7 @@ const tables = [
   aqueousSources,
   solubilitySources,
   thermochemistrySources,
+  routeSources,
 ] as const;
 
 /**

@@ -1,5 +1,5 @@
 // What the layers above use of this one and callers do not see.
-export type { SourceKey } from "./data/sources";
+export { cite, type SourceKey } from "./data/sources";
 export { fateInRoom } from "./fate";
 export { leadOf } from "./feasibility/does-it-go";
 export { type Hand, handOf, type Instruments } from "./procedure/words";

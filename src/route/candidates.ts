@@ -2,9 +2,11 @@
 // equation is written when somebody asks for it.
 import { remembering } from "../foundation/memo";
 import { ACID_STEPS } from "../ion/internal";
+import { trySolubilityOf } from "../solubility";
 import { thermalRows } from "../substance/internal";
-import { type Compound, falls, keyOf, madeOf } from "./compound";
+import { type Compound, falls, keyOf } from "./compound";
 import { CARRIERS, FAMILIES, type FamilyRow, LISTED, OTHER_ANIONS, type Slot } from "./data/families";
+import { saltOf } from "./ion-salt";
 import { isRefused } from "./safety";
 import type { Universe } from "./universe";
 
@@ -30,14 +32,28 @@ const isMonatomic = (cation: string): boolean => /^[A-Z][a-z]?(?:\^\d)?\+$/.test
 
 /** Bases dissolve where each of their anions is one. */
 const isBase = ({ made: { anions, cations, ligands } }: Compound): boolean =>
-  cations.length === 1 && ligands.length === 0 && anions.length > 0 && anions.every(({ formula }) => BASIC.has(formula));
+  cations.length === 1 &&
+  ligands.length === 0 &&
+  anions.length > 0 &&
+  anions.every(({ formula }) => BASIC.has(formula));
 
 const isSalt = ({ made }: Compound): boolean =>
   made.kind === "salt" && made.complex === undefined && made.ligands.length === 0 && made.molecules.length === 0;
 
 /** The metals that acids and salts take to which ion. */
 const ION_OF_METAL: Readonly<Record<string, string>> = {
-  Mg: "Mg^2+", Al: "Al^3+", Mn: "Mn^2+", Zn: "Zn^2+", Fe: "Fe^2+", Co: "Co^2+", Ni: "Ni^2+", Sn: "Sn^2+", Cu: "Cu^2+", Ag: "Ag+", Ca: "Ca^2+", Bi: "Bi^3+",
+  Mg: "Mg^2+",
+  Al: "Al^3+",
+  Mn: "Mn^2+",
+  Zn: "Zn^2+",
+  Fe: "Fe^2+",
+  Co: "Co^2+",
+  Ni: "Ni^2+",
+  Sn: "Sn^2+",
+  Cu: "Cu^2+",
+  Ag: "Ag+",
+  Ca: "Ca^2+",
+  Bi: "Bi^3+",
 };
 /** The ion from which peroxide makes a higher one. */
 const LOWER: Readonly<Record<string, string>> = { "Fe^3+": "Fe^2+" };
@@ -85,12 +101,25 @@ function choices(slot: Slot, product: Compound, cation: string, anion: string, a
       return withCation(cation).filter((c) => isOther(c) && isSource(c) && c.made.anions[0]!.formula !== anion);
     case "solid salt of M":
       return withCation(cation).filter(
-        (c) => isOther(c) && isSalt(c) && c.cation === cation && c.anion !== undefined && c.anion !== anion && !BASIC.has(c.anion) && falls(c) === true,
+        (c) =>
+          isOther(c) &&
+          isSalt(c) &&
+          c.cation === cation &&
+          c.anion !== undefined &&
+          c.anion !== anion &&
+          !BASIC.has(c.anion) &&
+          falls(c) === true,
       );
     case "base of M":
       return cation === AMMONIUM
         ? [...one(keyOf(AMMONIA)), ...withCation(cation).filter(isBase)]
         : withCation(cation).filter((c) => isOther(c) && isBase(c));
+    case "acid salt of M and A": {
+      const acid = ACID_STEPS().find((row) => row.base === anion)?.acid;
+      return acid === undefined || !acid.endsWith("-")
+        ? []
+        : withCation(cation).filter((c) => c.cation === cation && c.anion === acid);
+    }
     case "oxide of M":
       return withCation(cation).filter((c) => c.anion === "O^2-" && SLAKES.has(cation));
     case "metal M": {
@@ -99,12 +128,22 @@ function choices(slot: Slot, product: Compound, cation: string, anion: string, a
     }
     case "alkali salt of A": {
       const anions = [anion, ...(OTHER_ANIONS.find(({ acid }) => keyOf(acid) === product.key)?.anions ?? [])];
-      return anions.flatMap(withAnion).filter(
-        (c) => isOther(c) && c.anion !== undefined && c.cation !== undefined && ALKALI.has(c.cation) && c.cation !== cation && falls(c) === false,
-      );
+      return anions
+        .flatMap(withAnion)
+        .filter(
+          (c) =>
+            isOther(c) &&
+            c.anion !== undefined &&
+            c.cation !== undefined &&
+            ALKALI.has(c.cation) &&
+            c.cation !== cation &&
+            falls(c) === false,
+        );
     }
     case "carrier of A":
-      return CARRIERS.flatMap((row) => withCation(row.cation)).filter((c) => isOther(c) && c.anion === anion && c.cation !== cation && isSalt(c));
+      return CARRIERS.flatMap((row) => withCation(row.cation)).filter(
+        (c) => isOther(c) && c.anion === anion && c.cation !== cation && isSalt(c),
+      );
     case "acid of A":
       return one(acidKey(anion)).filter(isOther);
     case "lower salt of M": {
@@ -112,11 +151,28 @@ function choices(slot: Slot, product: Compound, cation: string, anion: string, a
       return lower === undefined ? [] : withCation(lower).filter((c) => c.cation === lower && c.anion === anion);
     }
     case "alkali":
-      return [...one(keyOf(AMMONIA)), ...[...ALKALI].flatMap((ion) => withCation(ion).filter((c) => c.anion === "OH-" || (charges(cation) === 3 && c.anion !== undefined && CARBONATES.has(c.anion))))];
+      return [
+        ...one(keyOf(AMMONIA)),
+        ...[...ALKALI].flatMap((ion) =>
+          withCation(ion).filter(
+            (c) => c.anion === "OH-" || (charges(cation) === 3 && c.anion !== undefined && CARBONATES.has(c.anion)),
+          ),
+        ),
+      ];
     case "carbonate":
-      return [...ALKALI].flatMap((ion) => withCation(ion).filter((c) => c.anion !== undefined && c.cation === ion && CARBONATES.has(c.anion)));
+      return [...ALKALI].flatMap((ion) =>
+        withCation(ion).filter((c) => c.anion !== undefined && c.cation === ion && CARBONATES.has(c.anion)),
+      );
     case "salt of a nobler metal":
-      return withAnion(anion).filter((c) => isSource(c) && c.cation !== undefined && c.cation !== cation && isMonatomic(c.cation) && ION_OF_METAL[elementOf(c.cation)] === c.cation && all.metals.has(elementOf(c.cation)));
+      return withAnion(anion).filter(
+        (c) =>
+          isSource(c) &&
+          c.cation !== undefined &&
+          c.cation !== cation &&
+          isMonatomic(c.cation) &&
+          ION_OF_METAL[elementOf(c.cation)] === c.cation &&
+          all.metals.has(elementOf(c.cation)),
+      );
     case "strong acid":
       return STRONG.flatMap((acid) => one(keyOf(acid)));
     case "ammonia":
@@ -124,13 +180,18 @@ function choices(slot: Slot, product: Compound, cation: string, anion: string, a
     case "peroxide":
       return one(keyOf("H2O2"));
     case "alkali lye":
-      return product.made.cations.filter(({ formula }) => formula !== cation).flatMap(({ formula }) => withCation(formula).filter((c) => c.anion === "OH-"));
+      return product.made.cations
+        .filter(({ formula }) => formula !== cation)
+        .flatMap(({ formula }) => withCation(formula).filter((c) => c.anion === "OH-"));
     default:
       return [];
   }
 }
 
-function* combined(lists: readonly (readonly Compound[])[], chosen: readonly Compound[] = []): Generator<readonly Compound[]> {
+function* combined(
+  lists: readonly (readonly Compound[])[],
+  chosen: readonly Compound[] = [],
+): Generator<readonly Compound[]> {
   const [first, ...rest] = lists;
   if (first === undefined) {
     yield chosen;
@@ -139,7 +200,8 @@ function* combined(lists: readonly (readonly Compound[])[], chosen: readonly Com
   for (const one of first) if (!chosen.includes(one)) yield* combined(rest, [...chosen, one]);
 }
 
-const onlyCation = ({ made }: Compound): string | undefined => (made.cations.length === 1 ? made.cations[0]!.formula : undefined);
+const onlyCation = ({ made }: Compound): string | undefined =>
+  made.cations.length === 1 ? made.cations[0]!.formula : undefined;
 
 /** Does a family speak of a compound like this? With the cation and the anion that it is asked for. */
 function subjects(code: FamilyRow["code"], product: Compound): readonly (readonly [cation: string, anion: string])[] {
@@ -150,17 +212,26 @@ function subjects(code: FamilyRow["code"], product: Compound): readonly (readonl
   const stays = (): boolean => falls(product) !== true;
   switch (code) {
     case "route.neutralise":
-      return simple && !(["OH-", "O^2-"].includes(product.anion!)) ? [[cation!, product.anion!]] : [];
+      return simple && !["OH-", "O^2-"].includes(product.anion!) ? [[cation!, product.anion!]] : [];
+    case "route.neutralise-acid-salt":
+      return simple && !BASIC.has(product.anion!) && ALKALI.has(cation!) ? [[cation!, product.anion!]] : [];
     case "route.slake":
       return simple && product.anion === "OH-" ? [[cation!, "OH-"]] : [];
     case "route.precipitate":
     case "route.precipitate-by-acid":
     case "route.solid-to-solid":
-      return simple && isSalt(product) && !ALKALI.has(cation!) && !["OH-", "O^2-"].includes(product.anion!) && (code === "route.solid-to-solid" || product.anion !== "CO3^2-") && falls(product) === true
+      return simple &&
+        isSalt(product) &&
+        !ALKALI.has(cation!) &&
+        !["OH-", "O^2-"].includes(product.anion!) &&
+        (code === "route.solid-to-solid" || product.anion !== "CO3^2-") &&
+        falls(product) === true
         ? [[cation!, product.anion!]]
         : [];
     case "route.precipitate-carbonate":
-      return cation !== undefined && !ALKALI.has(cation) && anions.includes("CO3^2-") && isSalt(product) ? [[cation, "CO3^2-"]] : [];
+      return cation !== undefined && !ALKALI.has(cation) && anions.includes("CO3^2-") && isSalt(product)
+        ? [[cation, "CO3^2-"]]
+        : [];
     case "route.precipitate-hydroxide":
       return simple && !ALKALI.has(cation!) && product.anion === "OH-" ? [[cation!, "OH-"]] : [];
     case "route.metal-and-acid":
@@ -171,16 +242,28 @@ function subjects(code: FamilyRow["code"], product: Compound): readonly (readonl
     case "route.oxidise":
       return simple && LOWER[cation!] !== undefined && stays() ? [[cation!, product.anion!]] : [];
     case "route.salt-pair":
-      return simple && ALKALI.has(cation!) && !["OH-", "O^2-"].includes(product.anion!) ? [[cation!, product.anion!]] : [];
+      return simple && ALKALI.has(cation!) && !["OH-", "O^2-"].includes(product.anion!)
+        ? [[cation!, product.anion!]]
+        : [];
     case "route.keep-filtrate":
       return simple && stays() && !["O^2-", "CO3^2-"].includes(product.anion!) ? [[cation!, product.anion!]] : [];
     case "route.alum-from-metal":
-      return made.cations.some(({ formula }) => formula === "Al^3+") && made.cations.length === 2 && anions.join() === "SO4^2-" ? [["Al^3+", "SO4^2-"]] : [];
+      return made.cations.some(({ formula }) => formula === "Al^3+") &&
+        made.cations.length === 2 &&
+        anions.join() === "SO4^2-"
+        ? [["Al^3+", "SO4^2-"]]
+        : [];
     case "route.set-acid-free":
       return made.kind === "acid" && made.acid?.strong !== true ? [["H+", made.acid?.anion ?? ""]] : [];
     case "route.complex":
-      return made.complex !== undefined && made.complex.charge < 0 && cation !== undefined === false && made.cations.length === 2 && anions.length === 1
-        ? made.cations.filter(({ formula }) => !ALKALI.has(formula)).map(({ formula }) => [formula, anions[0]!] as const)
+      return made.complex !== undefined &&
+        made.complex.charge < 0 &&
+        (cation !== undefined) === false &&
+        made.cations.length === 2 &&
+        anions.length === 1
+        ? made.cations
+            .filter(({ formula }) => !ALKALI.has(formula))
+            .map(({ formula }) => [formula, anions[0]!] as const)
         : [];
     default:
       return [];
@@ -190,7 +273,14 @@ function subjects(code: FamilyRow["code"], product: Compound): readonly (readonl
 /** The simple salts that a double salt comes apart into. */
 function doubleSalt(product: Compound, all: Universe): (readonly Compound[])[] {
   const { made } = product;
-  if (made.cations.length !== 2 || made.anions.length !== 1 || made.ligands.length > 0 || made.complex !== undefined || falls(product) === true) return [];
+  if (
+    made.cations.length !== 2 ||
+    made.anions.length !== 1 ||
+    made.ligands.length > 0 ||
+    made.complex !== undefined ||
+    falls(product) === true
+  )
+    return [];
   const anion = made.anions[0]!.formula;
   const [a, b] = made.cations.map(({ formula }) =>
     (all.withCation.get(formula) ?? []).filter((c) => c.anion === anion && c.cation === formula && falls(c) === false),
@@ -201,9 +291,16 @@ function doubleSalt(product: Compound, all: Universe): (readonly Compound[])[] {
 /** The salt that ammonia is added to. */
 function ammine(product: Compound, all: Universe): (readonly Compound[])[] {
   const { made } = product;
-  if (made.ligands.map(({ formula }) => formula).join() !== AMMONIA || made.cations.length !== 1 || made.anions.length !== 1) return [];
+  if (
+    made.ligands.map(({ formula }) => formula).join() !== AMMONIA ||
+    made.cations.length !== 1 ||
+    made.anions.length !== 1
+  )
+    return [];
   const ammonia = all.byKey.get(keyOf(AMMONIA)!);
-  const salts = (all.withCation.get(made.cations[0]!.formula) ?? []).filter((c) => c.cation !== undefined && c.anion === made.anions[0]!.formula);
+  const salts = (all.withCation.get(made.cations[0]!.formula) ?? []).filter(
+    (c) => c.cation !== undefined && c.anion === made.anions[0]!.formula,
+  );
   return ammonia === undefined ? [] : salts.map((salt) => [salt, ammonia]);
 }
 
@@ -253,13 +350,28 @@ function feedsFor(family: FamilyRow, product: Compound, all: Universe): (readonl
   ]);
 }
 
+const soluble = /* @__PURE__ */ remembering<boolean>(500);
+/** Grams in 100 g of water at 20 °C that keep the other salt of a pair in the liquor. */
+const STAYS = 15;
+
+const isWellSoluble = (formula: string): boolean =>
+  soluble(formula, () => {
+    const known = trySolubilityOf(formula, "20 °C");
+    return known.ok && known.value.perHundredGramsWater.value.toNumber() >= STAYS;
+  });
+
 /** A pair that only exchanges the ions it is asked to: both salts of the pair are then of one kind of alkali. */
 function serves({ code }: FamilyRow, product: Compound, feeds: readonly Compound[]): boolean {
   const [a, b] = feeds;
-  if (code === "route.salt-pair") return a!.cation !== undefined && falls(a!) === false;
+  // carbon dioxide is led into what dissolves: a lye, a soda, ammonia, milk of lime
+  if (code === "route.neutralise" && b!.key === keyOf("CO2"))
+    return falls(a!) === false || a!.made.kind === "molecule" || (a!.anion === "OH-" && SLAKES.has(a!.cation!));
+  if (code === "route.salt-pair")
+    return a!.cation !== undefined && b!.cation !== a!.cation && isWellSoluble(saltOf(b!.cation!, a!.anion!));
   if (code === "route.keep-filtrate")
     return a!.anion !== undefined && CARRIERS.some((row) => row.cation === b!.cation && row.takes.includes(a!.anion!));
-  if (code === "route.precipitate-carbonate" || code === "route.precipitate") return a!.key !== b!.key && product.key !== b!.key;
+  if (code === "route.precipitate-carbonate" || code === "route.precipitate")
+    return a!.key !== b!.key && product.key !== b!.key;
   return true;
 }
 
@@ -272,7 +384,12 @@ function ofListed(product: Compound, all: Universe): Candidate[] {
   });
 }
 
-const candidate = (family: FamilyRow, product: Compound, feeds: readonly Compound[], beside?: readonly string[]): Candidate => ({
+const candidate = (
+  family: FamilyRow,
+  product: Compound,
+  feeds: readonly Compound[],
+  beside?: readonly string[],
+): Candidate => ({
   id: `${family.code} ${product.key} < ${feeds.map(({ key }) => key).join(" | ")}`,
   family,
   product,
@@ -301,7 +418,3 @@ export function candidatesFor(product: Compound, all: Universe): readonly Candid
   known.set(product.key, found);
   return found;
 }
-
-/** What a formula is called among the anions of a compound. */
-export const isCarbonate = ({ made }: Compound): boolean => made.anions.some(({ formula }) => CARBONATES.has(formula));
-export { madeOf };

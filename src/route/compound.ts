@@ -63,7 +63,8 @@ export const formOf = ({ key, forms, made }: Compound): string =>
       const known = trySolubilityOf(form, ROOM);
       if (!known.ok) continue;
       const solid = known.value.solidPhase;
-      if (solid !== undefined && keyOf(solid) === key) return forms.find((one) => madeOf(one)?.identity === madeOf(solid)?.identity) ?? solid;
+      if (solid !== undefined && keyOf(solid) === key)
+        return forms.find((one) => madeOf(one)?.identity === madeOf(solid)?.identity) ?? solid;
     }
     return forms.reduce((a, b) => ((madeOf(b)?.waters ?? 0) > (madeOf(a)?.waters ?? 0) ? b : a));
   });

@@ -1,35 +1,19 @@
 // The equation of a candidate: what comes beside the product follows from the ions, the numbers from the balancer.
 import { type BalancedEquation, balance } from "../equation";
 import { attempt } from "../foundation/error";
-import { type Candidate } from "./candidates";
-import { type Compound, keyOf } from "./compound";
 import { thermalRows } from "../substance/internal";
+import type { Candidate } from "./candidates";
+import { type Compound, keyOf } from "./compound";
+import { bare, chargeOf, saltOf } from "./ion-salt";
 
 const BASIC = new Set(["OH-", "O^2-"]);
 const CARBONATES = new Set(["CO3^2-", "HCO3-"]);
 const WATER = "H2O";
 
-const chargeOf = (ion: string): number => Number(/\^?(\d*)[+-]$/.exec(ion)?.[1] || 1);
-const bare = (ion: string): string => ion.replace(/\^\d+[+-]$|[+-]$/, "");
-const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b));
-
-/** One kind of ion as often as a salt needs it. */
-function counted(ion: string, n: number): string {
-  const text = bare(ion);
-  if (n === 1) return text;
-  return /^[A-Z][a-z]?$/.test(text) || text.startsWith("[") ? `${text}${n}` : `(${text})${n}`;
-}
-
-/** The formula of a salt of two ions, without crystal water. */
-export function saltOf(cation: string, anion: string): string {
-  const [plus, minus] = [chargeOf(cation), chargeOf(anion)];
-  const whole = gcd(plus, minus);
-  return `${counted(cation, minus / whole)}${counted(anion, plus / whole)}`;
-}
-
 /** Ions of a feed; ammonia counts as what it takes a hydron to. */
 function ionsOf({ made }: Compound): { readonly cations: readonly string[]; readonly anions: readonly string[] } {
-  if (made.molecules.some(({ formula }) => keyOf(formula) === keyOf("NH3"))) return { cations: ["NH4+"], anions: ["OH-"] };
+  if (made.molecules.some(({ formula }) => keyOf(formula) === keyOf("NH3")))
+    return { cations: ["NH4+"], anions: ["OH-"] };
   return { cations: made.cations.map(({ formula }) => formula), anions: made.anions.map(({ formula }) => formula) };
 }
 
@@ -40,7 +24,8 @@ function besideOf({ family, product, feeds }: Candidate): readonly string[] | un
   const all = feeds.map(ionsOf);
   const metals = feeds.filter(({ made }) => made.kind === "element");
   const peroxide = feeds.some(({ key }) => key === keyOf("H2O2"));
-  const rest = (of: "cations" | "anions"): string[] => [...new Set(all.flatMap((one) => one[of]))].filter((ion) => !own[of].includes(ion));
+  const rest = (of: "cations" | "anions"): string[] =>
+    [...new Set(all.flatMap((one) => one[of]))].filter((ion) => !own[of].includes(ion));
   let [cations, anions] = [rest("cations"), rest("anions").filter((ion) => !BASIC.has(ion) && !CARBONATES.has(ion))];
   if (product.made.kind === "element") {
     // a metal set free: the other one takes its anion
@@ -73,8 +58,14 @@ const acidOf = (anion: string): string => {
 };
 
 /** What heat takes from the air and sets free on the way from one solid to another. */
-function heatSides(from: string, to: string): { readonly takes: readonly string[]; readonly leaves: readonly string[] } | undefined {
-  const row = thermalRows().find(({ formula, steps }) => keyOf(formula) === from && steps.some(({ remains }) => remains.length === 1 && keyOf(remains[0]!.formula) === to));
+function heatSides(
+  from: string,
+  to: string,
+): { readonly takes: readonly string[]; readonly leaves: readonly string[] } | undefined {
+  const row = thermalRows().find(
+    ({ formula, steps }) =>
+      keyOf(formula) === from && steps.some(({ remains }) => remains.length === 1 && keyOf(remains[0]!.formula) === to),
+  );
   if (row === undefined) return undefined;
   const upTo = row.steps.findIndex(({ remains }) => remains.length === 1 && keyOf(remains[0]!.formula) === to);
   const passed = row.steps.slice(0, upTo + 1);
@@ -92,9 +83,8 @@ export function equationOf(c: Candidate, product: string, feeds: readonly string
   const bicarbonate = c.feeds.some(({ made }) => made.anions.some(({ formula }) => formula === "HCO3-"));
   const takes = c.product.made.anions.some(({ formula }) => CARBONATES.has(formula));
   const heat = c.family.code === "route.heat" ? heatSides(c.feeds[0]!.key, c.product.key) : undefined;
-  const gases: (readonly string[])[] = heat !== undefined
-    ? [heat.leaves]
-    : !gives ? [[]] : takes && !bicarbonate ? [[], ["CO2"]] : [["CO2"], []];
+  const gases: (readonly string[])[] =
+    heat !== undefined ? [heat.leaves] : !gives ? [[]] : takes && !bicarbonate ? [[], ["CO2"]] : [["CO2"], []];
   const waters: readonly (readonly [left: readonly string[], right: readonly string[]])[] = [
     [[], [WATER]],
     [[WATER], []],
@@ -103,7 +93,12 @@ export function equationOf(c: Candidate, product: string, feeds: readonly string
   for (const gas of gases)
     for (const [left, right] of waters) {
       const products = [product, ...beside, ...gas.filter((one) => !right.includes(one)), ...right];
-      const made = attempt(() => balance({ reactants: [...new Set([...feeds, ...(heat?.takes ?? []), ...left])], products: [...new Set(products)] }));
+      const made = attempt(() =>
+        balance({
+          reactants: [...new Set([...feeds, ...(heat?.takes ?? []), ...left])],
+          products: [...new Set(products)],
+        }),
+      );
       if (made.ok) return made.value;
     }
   return undefined;

@@ -5,7 +5,7 @@ import { attempt } from "../foundation/error";
 import { remembering } from "../foundation/memo";
 import { doesItGo, type Feasibility, type FeasibilityReason, type ShelfMaterial } from "../preparation";
 import type { Candidate } from "./candidates";
-import { falls, formOf, formulaFrom, keyOf } from "./compound";
+import { compoundOf, falls, formulaFrom, keyOf, madeOf } from "./compound";
 import { equationOf } from "./equation";
 import { refusedClass } from "./safety";
 
@@ -44,53 +44,111 @@ const isDeadly = (formula: string): boolean => {
   return name === "deadly-gas" || name === "poison-gas" || name === "explosive";
 };
 
+/** Fumes of a furnace that are acid with water: those of sulfates, nitrates and chlorides. */
+const isAcidFume = (formula: string): boolean => {
+  const text = formulaFrom(formula).compositionText;
+  return text === "O3S" || text === "O2S" || text === "NO2" || text === "ClH" || text === "N2O5";
+};
+
 /** Judge a reaction with the feeds as they stand on the shelf, or as they were made. */
 export function judge(c: Candidate, product: string, materials: readonly ShelfMaterial[]): Judgement {
   const key = `${c.id} > ${product} : ${materials.map((m) => `${m.form} ${m.strength ?? ""} ${m.density ?? ""}`).join(" | ")}`;
   return judged(key, () => judgeNow(c, product, materials));
 }
 
-function refuse(product: string, equation: BalancedEquation | undefined, why: "refused" | "unknown" | "no", text: string, rest: Partial<{ reasons: readonly FeasibilityReason[]; instead: readonly string[] }> = {}): Judgement {
+function refuse(
+  product: string,
+  equation: BalancedEquation | undefined,
+  why: "refused" | "unknown" | "no",
+  text: string,
+  rest: Partial<{ reasons: readonly FeasibilityReason[]; instead: readonly string[] }> = {},
+): Judgement {
   return { ok: false, equation, product, why, text, reasons: rest.reasons ?? [], instead: rest.instead ?? [] };
 }
 
 function judgeNow(c: Candidate, product: string, materials: readonly ShelfMaterial[]): Judgement {
-  const equation = equationOf(c, product, materials.map(({ form }) => String(form)));
-  if (equation === undefined) return refuse(product, undefined, "no", `no equation balances ${materials.map(({ form }) => form).join(" + ")} to ${product}`);
+  const equation = equationOf(
+    c,
+    product,
+    materials.map(({ form }) => String(form)),
+  );
+  if (equation === undefined)
+    return refuse(
+      product,
+      undefined,
+      "no",
+      `no equation balances ${materials.map(({ form }) => form).join(" + ")} to ${product}`,
+    );
   const all = [...equation.reactants, ...equation.products].map(({ formula }) => formula.toString());
   if (all.some(isDeadly)) return refuse(product, equation, "refused", "it needs or sets free what no route makes");
   const made = equation.products.map(({ formula }) => formula.toString());
   if (made.some((formula) => refusedClass(formula) !== undefined && refusedClass(formula) !== "explosive"))
     return refuse(product, equation, "refused", "it makes what no route makes");
-  const asked = attempt(() => doesItGo({ equation: String(equation), product, materials: materials.map((m, i) => ({ ...m, ...excessOf(c, i) })) }));
-  if (!asked.ok) return refuse(product, equation, asked.error.code.startsWith("plan.forbidden") || asked.error.code.startsWith("plan.dangerous") ? "refused" : "no", asked.error.message.split("\n")[0]!);
+  if (c.family.code === "route.heat" && made.some(isAcidFume))
+    return refuse(product, equation, "refused", "it sets free what no route makes");
+  const asked = attempt(() =>
+    doesItGo({
+      equation: String(equation),
+      product,
+      materials: materials.map((m, i) => ({ ...m, ...excessOf(c, i) })),
+    }),
+  );
+  if (!asked.ok)
+    return refuse(
+      product,
+      equation,
+      asked.error.code.startsWith("plan.forbidden") || asked.error.code.startsWith("plan.dangerous") ? "refused" : "no",
+      asked.error.message.split("\n")[0]!,
+    );
   return weighed(c, product, equation, asked.value);
 }
 
 /** What the family takes of a feed over the need. */
-export function excessOf({ family: { excess } }: Candidate, i: number): { readonly excess?: `${number} %`; readonly inExcess?: true } {
+export function excessOf(
+  { family: { excess } }: Candidate,
+  i: number,
+): { readonly excess?: `${number} %`; readonly inExcess?: true } {
   return excess === undefined || excess.of !== i ? {} : { excess: `${excess.percent} %`, inExcess: true };
 }
+
+const isSparing = (formula: string): boolean => {
+  const [key, made] = [keyOf(formula), madeOf(formula)];
+  return key !== undefined && made !== undefined && falls(compoundOf(key, [formula], made)) !== false;
+};
+
+/** Is it the solid that the other feed was put in to make? */
+const isFilteredOff = ({ family, product }: Candidate, formula: string): boolean => {
+  if (family.code !== "route.keep-filtrate") return false;
+  const own = product.made.cations.map(({ formula: ion }) => ion);
+  return madeOf(formula)?.cations.every(({ formula: ion }) => !own.includes(ion)) ?? false;
+};
 
 function weighed(c: Candidate, product: string, equation: BalancedEquation, feasibility: Feasibility): Judgement {
   const { verdict, solids, reasons } = feasibility;
   const share = feasibility.share?.value.toNumber() ?? (verdict === "goes" ? 1 : 0);
   const text = reasons[0]?.text ?? verdict;
   const own = keyOf(product);
-  const others = solids.filter(({ formula }) => keyOf(formula) !== own);
+  // a soluble salt that stands for want of water is washed out, and what is filtered off on purpose is no impurity
+  const others = solids.filter(
+    ({ formula }) => keyOf(formula) !== own && isSparing(formula) && !isFilteredOff(c, formula),
+  );
   const beside = others.reduce((n, { share: part }) => n + part.value.toNumber(), 0);
   const instead = others.map(({ formula }) => formula);
   if (verdict === "unknown") return refuse(product, equation, "unknown", text, { reasons });
-  if (verdict === "does not go" || verdict === "another solid forms") return refuse(product, equation, "no", text, { reasons, instead });
-  if (reasons.some(({ code }) => code === "coats")) return refuse(product, equation, "no", reasons.find(({ code }) => code === "coats")!.text, { reasons, instead });
-  if (reasons.some(({ code }) => code === "hydrolysis")) return refuse(product, equation, "no", reasons.find(({ code }) => code === "hydrolysis")!.text, { reasons, instead });
+  if (verdict === "does not go" || verdict === "another solid forms")
+    return refuse(product, equation, "no", text, { reasons, instead });
+  if (reasons.some(({ code }) => code === "coats"))
+    return refuse(product, equation, "no", reasons.find(({ code }) => code === "coats")!.text, { reasons, instead });
+  if (reasons.some(({ code }) => code === "hydrolysis"))
+    return refuse(product, equation, "no", reasons.find(({ code }) => code === "hydrolysis")!.text, {
+      reasons,
+      instead,
+    });
   const solid = falls(c.product) === true;
-  if (verdict === "goes in part" && share < (solid ? ENOUGH.falls : ENOUGH.dissolved)) return refuse(product, equation, "no", text, { reasons, instead });
-  // a second solid of the product's metal in a cake cannot be washed out
-  const metals = new Set(formulaFrom(product).symbols.filter((s) => !["O", "H", "C"].includes(s)));
-  const impure = others.some(({ formula, share: part }) => part.value.toNumber() > TRACE && formulaFrom(formula).symbols.some((s) => metals.has(s)) && falls({ ...c.product, key: keyOf(formula) ?? formula, forms: [formula] }) === true);
-  if (solid && impure && c.family.code !== "route.keep-filtrate") return refuse(product, equation, "no", `${instead.join(" and ")} stands beside it`, { reasons, instead });
+  if (verdict === "goes in part" && share < (solid ? ENOUGH.falls : ENOUGH.dissolved))
+    return refuse(product, equation, "no", text, { reasons, instead });
+  // a second solid in a cake cannot be washed out
+  if (solid && beside > TRACE)
+    return refuse(product, equation, "no", `${instead.join(" and ")} stands beside it`, { reasons, instead });
   return { ok: true, equation, product, feasibility, share, beside };
 }
-
-export { formOf };

@@ -9,8 +9,30 @@ import { RouteError } from "./error";
 
 /** Classes of hazard that nothing made here may belong to. */
 const REFUSED: readonly HazardClass[] = [
-  "arsenic", "arsenide", "azide", "bromate", "bromine", "cadmium", "chlorate", "chlorine", "chlorite", "chromium(VI)", "cyanide", "cyanido complex", "hydride", "hydrogen sulfide",
-  "hypochlorite", "lead", "mercury", "nitromethane", "perchlorate", "permanganate", "peroxide salt", "persulfate", "phosphide", "selenide",
+  "arsenic",
+  "arsenide",
+  "azide",
+  "bromate",
+  "bromine",
+  "cadmium",
+  "chlorate",
+  "chlorine",
+  "chlorite",
+  "chromium(VI)",
+  "cyanide",
+  "cyanido complex",
+  "hydride",
+  "hydrogen sulfide",
+  "hypochlorite",
+  "lead",
+  "mercury",
+  "nitromethane",
+  "perchlorate",
+  "permanganate",
+  "peroxide salt",
+  "persulfate",
+  "phosphide",
+  "selenide",
 ];
 /** Elements of which no compound is made. */
 const ELEMENTS = ["Be", "Tl", "Pb", "Hg", "Cd", "As", "Os", "U", "Th", "Pu", "Ra"];

@@ -35,6 +35,8 @@ interface Waiting {
   /** From the target back. */
   readonly steps: readonly { readonly candidate: Candidate; readonly judgement?: Judgement }[];
   readonly id: string;
+  /** Compounds it takes from jars. */
+  readonly uses: readonly string[];
 }
 
 const before = (a: Waiting, b: Waiting): boolean => a.cost < b.cost || (a.cost === b.cost && a.id < b.id);
@@ -78,13 +80,18 @@ class Queue {
   }
 }
 
-/** Ions that stay in the liquor, whichever they are, do not make another kind of route. */
-function kindOf({ family, product, feeds }: Candidate, index: Index): string {
+/** Ions that stay in the liquor, whichever they are, do not make another kind of route; what is made for it may. */
+const kindOf = (candidate: Candidate, { jars }: Index): string => likeness(candidate, ({ key }) => !jars.has(key));
+
+/** A reaction by the ions that its product takes. */
+function likeness({ family, product, feeds }: Candidate, isNamed: (feed: Compound) => boolean = () => false): string {
   const own = new Set([...product.made.cations, ...product.made.anions].map(({ formula }) => formula));
   const names = feeds.map((feed) => {
-    if (!index.jars.has(feed.key)) return feed.key;
+    if (isNamed(feed)) return feed.key;
     if (feed.made.kind === "element" || feed.made.molecules.length > 0) return feed.key;
-    const ions = [...feed.made.cations, ...feed.made.anions].map(({ formula }) => formula).filter((ion) => own.has(ion) || BASES.has(ion));
+    const ions = [...feed.made.cations, ...feed.made.anions]
+      .map(({ formula }) => formula)
+      .filter((ion) => own.has(ion) || BASES.has(ion));
     return ions.length === 0 ? "*" : ions.sort().join(" ");
   });
   return `${family.code} ${product.key} < ${names.join(" | ")}`;
@@ -110,29 +117,49 @@ export interface Bounds {
 }
 
 /** Search for routes to a compound. */
-export function search(target: Compound, form: string, index: Index, bounds: Bounds): { readonly found: readonly Found[]; readonly refused: readonly Refused[] } {
+export function search(
+  target: Compound,
+  form: string,
+  index: Index,
+  bounds: Bounds,
+): { readonly found: readonly Found[]; readonly refused: readonly Refused[] } {
   const { all, least, jars } = index;
+  /** Kinds of reactions of jars alone that go: to make a feed for one of them is no other way. */
+  const direct = new Set<string>();
   const queue = new Queue();
   const found: Found[] = [];
   const kinds = new Set<string>();
   const refused = new Map<string, Refused>();
-  const stepsTo = (feeds: readonly Compound[]): number => feeds.reduce((n, { key }) => n + (least.get(key)?.steps ?? 99), 0);
-  const costTo = (feeds: readonly Compound[]): number => feeds.reduce((n, { key }) => n + (least.get(key)?.cost ?? 99), 0);
-  queue.push({ cost: 0, spent: 0, open: [target], steps: [], id: "" });
+  const stepsTo = (feeds: readonly Compound[]): number =>
+    feeds.reduce((n, { key }) => n + (least.get(key)?.steps ?? 99), 0);
+  const costTo = (feeds: readonly Compound[]): number =>
+    feeds.reduce((n, { key }) => n + (least.get(key)?.cost ?? 99), 0);
+  queue.push({ cost: 0, spent: 0, open: [target], steps: [], id: "", uses: [] });
+  const taken: { readonly uses: readonly string[]; readonly steps: number }[] = [];
   let judgements = 0;
   while (queue.size > 0 && kinds.size < bounds.kinds && judgements < bounds.judgements) {
     const here = queue.pop();
+    // whoever needs all the jars of another route, and more, makes a detour
+    if (taken.some((one) => one.steps < here.steps.length && one.uses.every((key) => here.uses.includes(key))))
+      continue;
     const last = here.steps.at(-1);
     if (last !== undefined && last.judgement === undefined) {
       const c = last.candidate;
       if (refused.has(c.id)) continue;
+      const ofJars = c.feeds.every(({ key }) => jars.has(key));
+      if (!ofJars && direct.has(likeness(c))) continue;
       if (here.open.length === 0 && kinds.has(kindOfRoute(here, index))) continue;
       judgements += 1;
-      const judgement = judge(c, c.product === target ? form : formOf(c.product), c.feeds.map((feed) => materialOf(feed, index)));
+      const judgement = judge(
+        c,
+        c.product === target ? form : formOf(c.product),
+        c.feeds.map((feed) => materialOf(feed, index)),
+      );
       if (!judgement.ok) {
         refused.set(c.id, { candidate: c, judgement });
         continue;
       }
+      if (ofJars) direct.add(likeness(c));
       const steps = [...here.steps.slice(0, -1), { candidate: c, judgement }];
       queue.push({ ...here, steps });
       continue;
@@ -142,6 +169,7 @@ export function search(target: Compound, form: string, index: Index, bounds: Bou
       const kind = kindOfRoute(here, index);
       if (kinds.has(kind)) continue;
       kinds.add(kind);
+      taken.push({ uses: here.uses, steps: here.steps.length });
       found.push({ kind, cost: here.spent, steps: inOrder(here, index) });
       continue;
     }
@@ -157,13 +185,24 @@ export function search(target: Compound, form: string, index: Index, bounds: Bou
       const open = [...rest, ...candidate.feeds.filter(({ key }) => !jars.has(key))];
       if (here.steps.length + 1 + stepsTo(open) > bounds.steps) continue;
       const spent = here.spent + costOf(candidate);
-      queue.push({ cost: spent + costTo(open) + pricesOf(candidate, index), spent, open, steps: [...here.steps, { candidate }], id: `${here.id};${candidate.id}` });
+      const uses = [
+        ...new Set([...here.uses, ...candidate.feeds.filter(({ key }) => jars.has(key)).map(({ key }) => key)]),
+      ];
+      queue.push({
+        uses,
+        cost: spent + costTo(open) + pricesOf(candidate, index),
+        spent,
+        open,
+        steps: [...here.steps, { candidate }],
+        id: `${here.id};${candidate.id}`,
+      });
     }
   }
   return { found, refused: [...refused.values()] };
 }
 
-const kindOfRoute = ({ steps }: Waiting, index: Index): string => steps.map(({ candidate }) => kindOf(candidate, index)).join(" ; ");
+const kindOfRoute = ({ steps }: Waiting, index: Index): string =>
+  steps.map(({ candidate }) => kindOf(candidate, index)).join(" ; ");
 
 /** Of two jars that serve alike the cheaper is looked at first; a price never counts as much as a doubt. */
 function pricesOf({ feeds }: Candidate, index: Index): number {

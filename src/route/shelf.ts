@@ -1,10 +1,11 @@
 // The shelf as a search sees it: which compounds stand there, the cheapest jar of each, and how few steps anything is away.
 // Made once for a shelf and kept; made anew only when what stands there changes.
+
+import { molarMass } from "../formula";
 import { attempt } from "../foundation/error";
 import { remembering } from "../foundation/memo";
-import { molarMass } from "../formula";
-import { type Quantity, quantity } from "../quantity";
 import type { ShelfMaterial } from "../preparation";
+import { type Quantity, quantity } from "../quantity";
 import { type Candidate, candidatesFor } from "./candidates";
 import { formulaFrom, keyOf } from "./compound";
 import { type Universe, universeWith } from "./universe";
@@ -43,14 +44,26 @@ function perMoleOf(material: ShelfMaterial): number | undefined {
     const share = strength ?? assay;
     const part = share === undefined ? 1 : quantity(share as Quantity);
     const grams = size.dimension === "mass" ? size.in("g").toNumber() : size.in("mL").toNumber();
-    const pure = typeof part === "number" ? grams : part.dimension === "concentration" ? undefined : grams * (part.dimension === "density" ? part.in("g/mL").toNumber() : part.in("%").toNumber() / 100);
-    return pure === undefined ? undefined : price / (pure / molarMass(formulaFrom(String(material.form))).in("g/mol").toNumber());
+    const pure =
+      typeof part === "number"
+        ? grams
+        : part.dimension === "concentration"
+          ? undefined
+          : grams * (part.dimension === "density" ? part.in("g/mL").toNumber() : part.in("%").toNumber() / 100);
+    return pure === undefined
+      ? undefined
+      : price /
+          (pure /
+            molarMass(formulaFrom(String(material.form)))
+              .in("g/mol")
+              .toNumber());
   });
   return read.ok ? read.value : undefined;
 }
 
 const byPrice = (a: Jar, b: Jar): number =>
-  (a.perMole ?? Number.POSITIVE_INFINITY) - (b.perMole ?? Number.POSITIVE_INFINITY) || (a.material.name < b.material.name ? -1 : a.material.name > b.material.name ? 1 : 0);
+  (a.perMole ?? Number.POSITIVE_INFINITY) - (b.perMole ?? Number.POSITIVE_INFINITY) ||
+  (a.material.name < b.material.name ? -1 : a.material.name > b.material.name ? 1 : 0);
 
 /** What a step costs in the search: one, and the doubt of its kind. */
 export const costOf = (c: Candidate): number => 1 + c.family.doubt;
@@ -79,7 +92,10 @@ function reachFrom(all: Universe, jars: ReadonlyMap<string, unknown>): Map<strin
           cost += one?.cost ?? 0;
           if (steps > MOST_STEPS) break;
         }
-        if (steps <= MOST_STEPS && (best === undefined || steps < best.steps || (steps === best.steps && cost < best.cost)))
+        if (
+          steps <= MOST_STEPS &&
+          (best === undefined || steps < best.steps || (steps === best.steps && cost < best.cost))
+        )
           best = { steps: Math.min(steps, best?.steps ?? steps), cost: Math.min(cost, best?.cost ?? cost) };
       }
       if (best !== undefined && best !== before) found.push([compound.key, best]);

@@ -1,6 +1,5 @@
 // All compounds that a route may pass: those of the registry, and what stands on the shelf. Nothing else is a node.
-import { remembering } from "../foundation/memo";
-import { once } from "../foundation/memo";
+import { once, remembering } from "../foundation/memo";
 import { registryFormulas } from "../substance/internal";
 import { type Compound, compoundOf, keyOf, madeOf } from "./compound";
 

@@ -1,6 +1,6 @@
 // The kinds of reaction that lead from one jar to another, as data: what goes in, what comes beside the product, which tests
 // decide, how the product is got apart. What the product of a precipitation really is, the equilibrium says.
-import type { SourceKey } from "../../preparation/internal";
+import type { SourceKey } from "./sources";
 
 /** What a place of a left side takes, M for the cation and A for the anion of the product. */
 export type Slot =
@@ -35,6 +35,8 @@ export type Slot =
   | "peroxide"
   | "strong acid"
   | "alkali lye"
+  /** A salt of M whose anion has one more hydron than A. */
+  | "acid salt of M and A"
   | "what heat makes it from"
   | "as listed";
 
@@ -70,6 +72,7 @@ export interface FamilyRow {
 /** Codes of the kinds of reaction. */
 export type FamilyCode =
   | "route.neutralise"
+  | "route.neutralise-acid-salt"
   | "route.slake"
   | "route.precipitate"
   | "route.precipitate-by-acid"
@@ -100,6 +103,7 @@ const row = (
 
 export const FAMILIES: readonly FamilyRow[] = [
   row("route.neutralise", "a base dissolved in acid", ["base of M", "acid of A"], { right: "written", doubt: 0, tests: ["feeds are solids that react"], separate: "crystallise", leaves: "filtered off" }),
+  row("route.neutralise-acid-salt", "an acid salt neutralised", ["acid salt of M and A", "base of M"], { right: "written", doubt: 0.05, tests: ["feeds are solids that react"], separate: "crystallise", leaves: "stays" }),
   row("route.slake", "an oxide into water", ["oxide of M"], { right: "written", doubt: 0, tests: ["feeds are solids that react"], separate: "filter", leaves: "washes out" }),
   row("route.precipitate", "two solutions that precipitate", ["salt of M", "alkali salt of A"], { right: "engine", doubt: 0.1, tests: ["feeds dissolve", "the engine lets it fall"], separate: "filter", excess: { of: 1, percent: 5 }, leaves: "washes out" }),
   row("route.precipitate-by-acid", "a salt precipitated by its acid", ["salt of M", "acid of A"], { right: "engine", doubt: 0.2, tests: ["feeds dissolve", "the engine lets it fall"], separate: "filter", excess: { of: 1, percent: 5 }, leaves: "washes out" }),

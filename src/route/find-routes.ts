@@ -1,0 +1,403 @@
+// From the shelf to the target: which ways there are, each with its figures, and why the others do not go.
+import type { MassLike, TemperatureLike } from "../amount";
+import type { Formula } from "../formula";
+import type { Fields } from "../foundation/argument";
+import { attempt, type Result } from "../foundation/error";
+import type { ShelfMaterial } from "../preparation";
+import { type Quantity, quantity } from "../quantity";
+import { expectDimension } from "../quantity/internal";
+import { tryFormulaOf } from "../substance";
+import { guard } from "./argument";
+import { type Candidate, candidatesFor } from "./candidates";
+import { type Compound, formOf, formulaFrom, keyOf } from "./compound";
+import { RouteError } from "./error";
+import { judge } from "./judge";
+import { partsOf, type Rank, type RankParts, rankOf, WEIGHTS } from "./rank";
+import type { RouteRefusal } from "./reason";
+import { type Draft, draftOf, heatOf, inventoryOf, type Route, routeOf, type Swap, type Wish } from "./route";
+import { isRefused, refuseTarget } from "./safety";
+import { type Found, materialOf, type Refused, search } from "./search";
+import { type Index, indexOf, MOST_STEPS } from "./shelf";
+
+/** What is asked of a shelf. */
+export interface RouteRequest {
+  /** Formula or name of what is wanted, in the form that is wanted; left out, everything that can be made in one step is looked for. */
+  readonly target?: string | Formula | undefined;
+  readonly shelf: readonly ShelfMaterial[];
+  /** Mass of the target that the plans are for; 10 g unless given. */
+  readonly wanted?: MassLike | undefined;
+  /** Steps at most: 1, 2 or 3 (unless given). */
+  readonly steps?: 1 | 2 | 3 | undefined;
+  /** Routes at most; 5 unless given. */
+  readonly most?: number | undefined;
+  /** How much each part of the rank counts; those left out as in `routeWeights`. */
+  readonly weights?: Partial<RankParts> | undefined;
+  /** The hottest that can be had for a solid; no bound unless given. */
+  readonly heat?: TemperatureLike | undefined;
+  /** Of room and solutions; as in a plan unless given. */
+  readonly temperature?: TemperatureLike | undefined;
+}
+
+/** What a shelf gives. */
+export interface Routes {
+  /** The best first. */
+  readonly routes: readonly Route[];
+  /** Reactions that were looked at and do not go, and what is missing. */
+  readonly refusals: readonly RouteRefusal[];
+}
+
+const FIELDS = {
+  target: true,
+  shelf: true,
+  wanted: true,
+  steps: true,
+  most: true,
+  weights: {
+    evidence: true,
+    margin: true,
+    steps: true,
+    yield: true,
+    cost: true,
+    excess: true,
+    purity: true,
+    gas: true,
+    waste: true,
+    equipment: true,
+    time: true,
+  },
+  heat: true,
+  temperature: true,
+} as const satisfies Fields<RouteRequest>;
+
+const USUAL = { wanted: "10 g", most: 5 } as const;
+/** Kinds of route looked at beyond those asked for: the ranking may put them first. */
+const SPARE = 5;
+const JUDGEMENTS = 250;
+/** Refusals that are told. */
+const MOST_REFUSALS = 12;
+const MOST_ROUTES = 50;
+const MOST_JARS = 1000;
+
+/** Weights of the ranking where the caller gives none. */
+export const routeWeights: RankParts = /* @__PURE__ */ Object.freeze({ ...WEIGHTS });
+
+/** The target as a formula; a name is looked up. */
+function targetOf(target: string | Formula): string {
+  const text = String(target).trim();
+  const read = attempt(() => formulaFrom(text).toString());
+  const formula = read.ok ? read : tryFormulaOf(text);
+  if (!formula.ok)
+    throw new RouteError("route.unknown-target", `no formula or name is known for the target`, {
+      input: text.slice(0, 100),
+      position: 0,
+      hint: "give the formula, such as ZnSO4·7H2O",
+    });
+  const found = String(formula.value);
+  refuseTarget(found);
+  if (keyOf(found) === undefined)
+    throw new RouteError("route.unknown-target", `what ${found} is made of is not known: nothing is invented`, {
+      hint: "write it so that its ions show",
+    });
+  return found;
+}
+
+function checked(request: RouteRequest): void {
+  guard.fields(request, FIELDS, "request");
+  guard.list(request.shelf, "shelf");
+  if (request.shelf.length > MOST_JARS)
+    throw new RouteError("route.request", `a shelf of ${request.shelf.length} jars; the most is ${MOST_JARS}`);
+  for (const [i, jar] of request.shelf.entries()) {
+    guard.record(jar, `shelf[${i}]`);
+    guard.text(jar.name, `shelf[${i}].name`);
+  }
+  const names = request.shelf.map(({ name }) => name);
+  const twice = names.find((name, i) => names.indexOf(name) !== i);
+  if (twice !== undefined)
+    throw new RouteError("route.request", `two jars are called '${twice.slice(0, 80)}'`, {
+      hint: "give each its own name",
+    });
+  const { steps = MOST_STEPS, most = USUAL.most } = request;
+  if (![1, 2, 3].includes(steps))
+    throw new RouteError("route.request", `steps must be 1, 2 or 3, not ${String(steps)}`);
+  if (!Number.isInteger(most) || most < 1 || most > MOST_ROUTES)
+    throw new RouteError("route.request", `most must be a whole number from 1 to ${MOST_ROUTES}, not ${String(most)}`);
+  for (const [name, weight] of Object.entries(request.weights ?? {}))
+    if (weight !== undefined && !(Number.isFinite(weight) && weight >= 0))
+      throw new RouteError("route.request", `weights.${name} must be 0 or more, not ${String(weight)}`);
+}
+
+const told = ({ judgement }: Refused): RouteRefusal => ({
+  code:
+    judgement.why === "refused"
+      ? "route.refused"
+      : judgement.why === "unknown"
+        ? "route.unknown"
+        : (judgement.reasons[0]?.code ?? "route.no"),
+  text: judgement.why === "unknown" ? `unknown, lacks ${judgement.text.replace(/^missing: /, "")}` : judgement.text,
+  numbers: judgement.reasons[0]?.numbers ?? [],
+  source: judgement.reasons[0]?.source ?? "common practice, no source",
+  equation: judgement.why === "refused" || judgement.equation === undefined ? undefined : String(judgement.equation),
+  instead: judgement.instead,
+  unknown: judgement.why === "unknown",
+});
+
+/** Refusals of reactions whose feeds all stand on the shelf come first: they answer what a person would have tried. */
+function refusalsOf(refused: readonly Refused[], target: Compound, { jars }: Index): RouteRefusal[] {
+  const weight = ({ candidate: { product, feeds } }: Refused): number =>
+    (product === target ? 0 : 2) + (feeds.every(({ key }) => jars.has(key)) ? 0 : 1);
+  const order = refused
+    .filter((one) => weight(one) < 2 && one.judgement.equation !== undefined)
+    .map((one, i) => ({ one, i }));
+  order.sort((a, b) => weight(a.one) - weight(b.one) || a.i - b.i);
+  const seen = new Set<string>();
+  const list: RouteRefusal[] = [];
+  for (const { one } of order) {
+    const refusal = told(one);
+    if (seen.has(refusal.text)) continue;
+    seen.add(refusal.text);
+    list.push(refusal);
+    if (list.length === MOST_REFUSALS) break;
+  }
+  return list;
+}
+
+/** Where nothing goes: what one more jar would open, or what forms and can be had in its place. */
+function nearest(target: Compound, form: string, index: Index, refusals: readonly RouteRefusal[]): RouteRefusal[] {
+  const ways: RouteRefusal[] = [];
+  for (const instead of new Set(refusals.flatMap((one) => one.instead)))
+    ways.push({
+      code: "route.forms-instead",
+      text: `what forms is ${instead}: ask for a route to that`,
+      numbers: [],
+      source: "constants of the tables, each with its source",
+      equation: undefined,
+      instead: [instead],
+      unknown: false,
+    });
+  let tried = 0;
+  for (const c of candidatesFor(target, index.all)) {
+    const lacking = c.feeds.filter(({ key }) => (index.least.get(key)?.steps ?? 99) > 1);
+    if (lacking.length !== 1 || isRefused(lacking[0]!) || tried >= 12) continue;
+    tried += 1;
+    const judgement = judge(
+      c,
+      form,
+      c.feeds.map((feed) => materialOf(feed, index)),
+    );
+    if (!judgement.ok) continue;
+    const name = formulaFrom(formOf(lacking[0]!)).toUnicode();
+    ways.push({
+      code: "route.lacks-jar",
+      text: `with ${name}, which is not on the shelf, it goes: ${judgement.equation.toUnicode()}`,
+      numbers: judgement.feasibility.reasons[0]?.numbers ?? [],
+      source: judgement.feasibility.reasons[0]?.source ?? "common practice, no source",
+      equation: String(judgement.equation),
+      instead: [],
+      unknown: false,
+    });
+    if (ways.filter(({ code }) => code === "route.lacks-jar").length === 3) break;
+  }
+  return ways;
+}
+
+/** The other jars of a kind, those alone that go as well. */
+function swapsOf({ steps }: Found, index: Index): Swap[] {
+  const found: Swap[] = [];
+  for (const { candidate, materials, judgement } of steps)
+    for (const other of candidatesFor(candidate.product, index.all)) {
+      if (other.family !== candidate.family || other.feeds.length !== candidate.feeds.length) continue;
+      const differs = other.feeds
+        .map((feed, i) => (feed.key === candidate.feeds[i]!.key ? -1 : i))
+        .filter((i) => i >= 0);
+      const [at] = differs;
+      if (
+        at === undefined ||
+        differs.length !== 1 ||
+        !index.jars.has(other.feeds[at]!.key) ||
+        !isLike(candidate, other, at)
+      )
+        continue;
+      const jars = other.feeds.map((feed, i) => (i === at ? materialOf(feed, index) : materials[i]!));
+      if (judge(other, judgement.product, jars).ok) found.push({ instead: materials[at]!.name, use: jars[at]!.name });
+    }
+  for (const { materials, candidate } of steps)
+    candidate.feeds.forEach(({ key }, i) => {
+      for (const { material } of index.jars.get(key)?.slice(1) ?? [])
+        found.push({ instead: materials[i]!.name, use: material.name });
+    });
+  return found;
+}
+
+/** Do two reactions differ only in an ion that is washed out? */
+function isLike(a: Candidate, b: Candidate, at: number): boolean {
+  const own = new Set([...a.product.made.cations, ...a.product.made.anions].map(({ formula }) => formula));
+  const base = new Set(["OH-", "O^2-", "CO3^2-", "HCO3-"]);
+  const kept = ({ made }: Compound): string =>
+    [...made.cations, ...made.anions]
+      .map(({ formula }) => formula)
+      .filter((ion) => own.has(ion) || base.has(ion))
+      .sort()
+      .join(" ");
+  return kept(a.feeds[at]!) === kept(b.feeds[at]!);
+}
+
+/** Routes to one compound, in their order. */
+function routesTo(target: Compound, form: string, index: Index, request: RouteRequest, wish: Wish): Routes {
+  const most = request.most ?? USUAL.most;
+  const { found, refused } = search(target, form, index, {
+    steps: request.steps ?? MOST_STEPS,
+    kinds: most + SPARE,
+    judgements: JUDGEMENTS,
+  });
+  const refusals = refusalsOf(refused, target, index);
+  const hottest =
+    request.heat === undefined
+      ? undefined
+      : expectDimension(request.heat as Quantity, "temperature", "heat")
+          .in("°C")
+          .toNumber();
+  const drafts: { readonly draft: Draft; readonly rank: Rank; readonly kind: string }[] = [];
+  for (const one of found) {
+    const tooHot = hottest === undefined ? undefined : one.steps.find((step) => (heatOf(step) ?? 0) > hottest);
+    if (tooHot !== undefined) {
+      const needed = heatOf(tooHot)!;
+      refusals.push({
+        code: "route.too-hot",
+        text: `${tooHot.judgement.equation.toUnicode()} needs ${needed} °C and more`,
+        numbers: [quantity(`${needed} °C`)],
+        source: tooHot.judgement.feasibility.reasons[0]?.source ?? "",
+        equation: String(tooHot.judgement.equation),
+        instead: [],
+        unknown: false,
+      });
+      continue;
+    }
+    const drafted = attempt(() => {
+      const draft = draftOf(one, wish);
+      return { draft, rank: rankOf(partsOf(draft), request.weights), kind: one.kind };
+    });
+    if (drafted.ok) drafts.push(drafted.value);
+    else
+      refusals.push({
+        code: "route.no-plan",
+        text: drafted.error.message.split("\n")[0]!,
+        numbers: [],
+        source: "common practice, no source",
+        equation: String(one.steps.at(-1)!.judgement.equation),
+        instead: [],
+        unknown: false,
+      });
+  }
+  drafts.sort((a, b) => a.rank.score - b.rank.score || (a.kind < b.kind ? -1 : 1));
+  const kept = drafts.filter((one, i) => !drafts.slice(0, i).some((better) => dominates(better, one))).slice(0, most);
+  const routes = kept.map(({ draft, rank }) => routeOf(draft, rank, () => swapsOf(draft.found, index)));
+  return { routes, refusals: routes.length > 0 ? refusals : [...refusals, ...nearest(target, form, index, refusals)] };
+}
+
+interface Ranked {
+  readonly draft: Draft;
+  readonly rank: Rank;
+}
+
+/** A route that takes no other jars and is nowhere worse folds the other away. */
+function dominates(better: Ranked, one: Ranked): boolean {
+  const jars = new Set(inventoryOf(one.draft).map(({ material }) => material));
+  if (!inventoryOf(better.draft).every(({ material }) => jars.has(material))) return false;
+  return (Object.keys(WEIGHTS) as (keyof RankParts)[]).every((part) => better.rank.parts[part] <= one.rank.parts[part]);
+}
+
+const onShelf = (name: string): RouteRefusal => ({
+  code: "route.on-the-shelf",
+  text: `it stands on the shelf as ${name}`,
+  numbers: [],
+  source: "the shelf",
+  equation: undefined,
+  instead: [],
+  unknown: false,
+});
+
+/** Everything that the shelf gives in one step, the best way to each. */
+function everything(index: Index, request: RouteRequest, wish: Wish): Routes {
+  const routes: Route[] = [];
+  for (const compound of index.all.compounds) {
+    const reach = index.least.get(compound.key);
+    if (
+      reach === undefined ||
+      reach.steps === 0 ||
+      reach.steps > (request.steps ?? 1) ||
+      isRefused(compound) ||
+      compound.made.kind === "molecule"
+    )
+      continue;
+    const [best] = routesTo(compound, formOf(compound), index, { ...request, most: 1 }, wish).routes;
+    if (best !== undefined) routes.push(best);
+  }
+  routes.sort((a, b) => a.rank.score - b.rank.score || (a.target < b.target ? -1 : 1));
+  return { routes: routes.slice(0, request.most ?? routes.length), refusals: [] };
+}
+
+/**
+ * What can be made from this shelf, and how: routes of up to three steps back from the target, each reaction judged by the
+ * equilibrium, the potentials and the tables, each step a plan that can be run, the best first; and why the others do not go.
+ *
+ * Routes that differ only in ions that are washed out are one, with the other jars under `swaps`. A route is ranked by its
+ * weakest point in each respect; `rank.parts` shows them all. Nothing is invented: what no table knows is no step.
+ *
+ * @param request - `shelf` as for a plan (names, forms, strengths, packs); `target` in the form that is wanted, left out for
+ *   the best way to everything that one step gives; `wanted` mass (10 g), `steps` (3), `most` routes (5), `weights`, the
+ *   hottest `heat`
+ * @returns `routes`, the best first; `refusals` with figures and sources, and where nothing goes what one more jar would open
+ * @throws {RouteError} `route.refused-target` for classes that are never made, `route.unknown-target`, `route.request`,
+ *   `route.unknown-option`
+ * @source kinds of reaction: common practice; equilibrium and potentials as in `doesItGo`
+ * @category Planning
+ * @example
+ * const shelf = [
+ *   { name: "moss killer", form: "ZnSO4·7H2O" },
+ *   { name: "washing soda", form: "Na2CO3·10H2O" },
+ *   { name: "vinegar", form: "CH3COOH", strength: "5 %" },
+ * ] as const;
+ * const { routes } = findRoutes({ target: "Zn(CH3COO)2·2H2O", shelf });
+ * routes[0]!.steps.map((step) => step.product) // => ["Zn₅(OH)₆(CO₃)₂", "Zn(CH₃COO)₂·2H₂O"]
+ */
+export function findRoutes(request: RouteRequest): Routes {
+  checked(request);
+  const wish: Wish = {
+    wanted: expectDimension((request.wanted ?? USUAL.wanted) as Quantity, "mass", "wanted") as Quantity<"mass">,
+    temperature: request.temperature,
+  };
+  if (!wish.wanted.isPositive())
+    throw new RouteError("route.request", `the wanted mass must be above zero, not ${wish.wanted}`);
+  const extra = request.target === undefined ? [] : [targetOf(request.target)];
+  const index = indexOf(request.shelf, extra);
+  const [form] = extra;
+  if (form === undefined) return everything(index, request, wish);
+  const key = keyOf(form)!;
+  const target = index.all.byKey.get(key);
+  if (target === undefined)
+    throw new RouteError("route.unknown-target", `${form} is nothing that is made`, {
+      hint: "give a salt, an acid, a metal",
+    });
+  const jar = index.jars.get(key)?.[0];
+  const found =
+    jar === undefined
+      ? routesTo(target, form, index, request, wish)
+      : routesTo(target, form, without(request, key, extra), request, wish);
+  return jar === undefined ? found : { ...found, refusals: [onShelf(jar.material.name), ...found.refusals] };
+}
+
+/** The shelf without the target: what stands there is no feed for itself. */
+const without = ({ shelf }: RouteRequest, key: string, extra: readonly string[]): Index =>
+  indexOf(
+    shelf.filter(({ form }) => attempt(() => keyOf(String(form))).ok && keyOf(String(form)) !== key),
+    extra,
+  );
+
+/**
+ * As `findRoutes`, but gives the refusal back as data.
+ *
+ * @category Planning
+ * @example
+ * tryFindRoutes({ shelf: [], target: "KCN" }).ok // => false
+ */
+export const tryFindRoutes = (request: RouteRequest): Result<Routes> => attempt(() => findRoutes(request));

@@ -1,0 +1,12 @@
+// Route: what can be made from this shelf, and how.
+export type { FamilyCode } from "./data/families";
+export type { RouteErrorCode } from "./error";
+export { RouteError } from "./error";
+export type { Evidence as RouteEvidence } from "./evidence";
+export type { RouteRequest, Routes } from "./find-routes";
+export { findRoutes, routeWeights, tryFindRoutes } from "./find-routes";
+export type { Margin } from "./margin";
+export type { Rank, RankParts } from "./rank";
+export type { RouteReason, RouteRefusal } from "./reason";
+export type { Route, RouteMaterial, RouteRecord, RouteStep, Swap } from "./route";
+export type { Trial, TrialStep } from "./trial";

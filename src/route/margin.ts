@@ -1,0 +1,73 @@
+// How far a step is from failing, as a figure and as room between 0 (fails) and 1 (cannot).
+import type { Plan } from "../preparation";
+import { type Quantity, quantity } from "../quantity";
+import type { FoundStep } from "./search";
+
+/** One margin. */
+export interface Margin {
+  readonly text: string;
+  readonly figure: Quantity;
+  /** 0 where it just fails, 1 where nothing threatens it. */
+  readonly room: number;
+}
+
+const percent = (share: number): string => `${(100 * share).toPrecision(3)} %`;
+const clamp = (x: number): number => Math.max(0, Math.min(1, x));
+
+/** Share of the theory below which a step is no preparation. */
+const LEAST = 0.7;
+/** Volts that are plenty for a metal. */
+const PLENTY = 0.5;
+
+/** The margins of a step, the nearest first. */
+export function marginsOf({ judgement, candidate }: FoundStep, plan: Plan): readonly Margin[] {
+  const { share, beside, feasibility } = judgement;
+  const found: Margin[] = [];
+  const number = (value: number, unit: string, label: string): Quantity =>
+    quantity({ value: Number(value.toPrecision(4)).toString(), unit }, { label });
+  found.push({
+    text:
+      candidate.family.separate === "filter"
+        ? `${percent(share)} of the theory precipitates`
+        : `${percent(share)} of the theory can be had`,
+    figure: number(share, "", "share of the theory"),
+    room: clamp((share - LEAST) / (1 - LEAST)),
+  });
+  if (beside > 0)
+    found.push({
+      text: `${percent(beside)} stands as another solid`,
+      figure: number(beside, "", "share of another solid"),
+      room: clamp(1 - 3 * beside),
+    });
+  for (const { code, numbers } of feasibility.reasons) {
+    if (code === "potentials") {
+      const difference = numbers.at(-1);
+      const volts =
+        difference?.dimension === "electric potential" || difference?.unit === "V"
+          ? difference.in("V").toNumber()
+          : undefined;
+      if (volts !== undefined)
+        found.push({
+          text: `the potentials differ by ${volts.toFixed(2)} V`,
+          figure: number(volts, "V", "difference of potentials"),
+          room: clamp(volts / PLENTY),
+        });
+    }
+    if (code === "passive" || code === "hydrolysis" || code === "fired-oxide")
+      found.push({
+        text: feasibility.reasons.find((one) => one.code === code)!.text,
+        figure: number(0.3, "", "judged by rule"),
+        room: 0.3,
+      });
+  }
+  const { completeness } = plan;
+  if (completeness !== undefined && "fallsOut" in completeness) {
+    const falls = completeness.fallsOut.value.toNumber();
+    found.push({
+      text: `the liquor keeps ${percent(1 - falls)} of it`,
+      figure: number(falls, "", "share that the liquor gives"),
+      room: clamp((falls - LEAST) / (1 - LEAST)),
+    });
+  }
+  return found.sort((a, b) => a.room - b.room);
+}

@@ -1,0 +1,113 @@
+// The place of a route among others: a vector of penalties, each from 0 (best) to 1, and their sum with the caller's weights.
+// The vector is shown; the sum only orders.
+import { molarMass } from "../formula";
+import { formulaFrom } from "./compound";
+import { evidenceOf } from "./evidence";
+import { marginsOf } from "./margin";
+import { costsOf, type Draft, gasOf, gradeOf, heatOf, inventoryOf } from "./route";
+
+/** What a route is ranked by. */
+export interface RankParts {
+  /** Published 0, same kind with this metal 0.5, computed only 1; of the weakest step. */
+  readonly evidence: number;
+  /** The nearest margin: 0 far from failing. */
+  readonly margin: number;
+  /** Number of steps, and how sure their kinds are. */
+  readonly steps: number;
+  readonly yield: number;
+  /** Money for a gram; a price that is not known counts as half. */
+  readonly cost: number;
+  /** What is in excess and cannot be removed. */
+  readonly excess: number;
+  /** Other solids beside the product, and salts that no washing takes. */
+  readonly purity: number;
+  /** Gases by what they ask for. */
+  readonly gas: number;
+  /** Metals in the waste that must be precipitated. */
+  readonly waste: number;
+  /** Oven, furnace, kiln. */
+  readonly equipment: number;
+  /** Settling and drying are a day, crystals several. */
+  readonly time: number;
+}
+
+/** A place. */
+export interface Rank {
+  /** Sum of the parts, each with its weight; the smallest is the best. */
+  readonly score: number;
+  readonly parts: RankParts;
+}
+
+/** Weights where the caller gives none. */
+export const WEIGHTS: RankParts = {
+  evidence: 2,
+  margin: 1,
+  steps: 4,
+  yield: 1.5,
+  cost: 1,
+  excess: 1,
+  purity: 1.5,
+  gas: 1,
+  waste: 1,
+  equipment: 1,
+  time: 0.5,
+};
+
+const clamp = (x: number): number => Math.max(0, Math.min(1, x));
+
+/** The vector of a route. */
+export function partsOf(draft: Draft): RankParts {
+  const { found, planned } = draft;
+  const steps = found.steps;
+  const perGram = costsOf(draft).perGram?.value.toNumber();
+  const gases = gasOf(draft);
+  const hottest = Math.max(0, ...steps.map((step) => heatOf(step) ?? 0));
+  const whole = planned.reduce((n, one) => n * one.yield.value.toNumber(), 1);
+  const doubt = steps.reduce((n, { candidate }) => n + candidate.family.doubt, 0);
+  const stays = steps.filter(
+    ({ candidate }) => candidate.family.excess !== undefined && candidate.family.leaves === "stays",
+  ).length;
+  const beside = Math.max(...steps.map(({ judgement }) => judgement.beside));
+  const cocrystals = steps.some(
+    ({ candidate }) =>
+      candidate.family.code === "route.salt-pair" ||
+      candidate.family.code === "route.keep-filtrate" ||
+      candidate.family.code === "route.displace",
+  );
+  const metals = new Set(
+    planned.flatMap(({ unit }) =>
+      unit.waste.metals.flatMap(({ symbol, precipitate }) => (precipitate ? [symbol] : [])),
+    ),
+  );
+  const crystals = steps.filter(({ candidate }) => candidate.family.separate === "crystallise").length;
+  const grams = molarMass(formulaFrom(steps.at(-1)!.judgement.product))
+    .in("g/mol")
+    .toNumber();
+  const used = inventoryOf(draft).length;
+  return {
+    evidence: Math.max(...steps.map(({ candidate }) => gradeOf(evidenceOf(candidate)))) / 2,
+    margin: 1 - Math.min(...planned.map(({ step, unit }) => marginsOf(step, unit)[0]!.room)),
+    steps: clamp((steps.length - 1) / 2 + doubt / 4 + (grams > 0 ? Math.max(0, used - 2) * 0.02 : 0)),
+    yield: clamp(1 - whole),
+    cost: perGram === undefined ? 0.5 : perGram / (perGram + 1),
+    excess: clamp(stays / steps.length),
+    purity: clamp(2 * beside + (cocrystals ? 0.4 : 0)),
+    gas: gases.some(({ hood }) => hood)
+      ? 1
+      : gases.some(({ formula }) => formula === "H₂")
+        ? 0.4
+        : gases.length > 0
+          ? 0.1
+          : 0,
+    waste: clamp(metals.size / 2),
+    equipment: hottest > 600 ? 1 : hottest > 110 ? 0.5 : hottest > 0 ? 0.2 : 0,
+    time: clamp((crystals + steps.length) / 6),
+  };
+}
+
+/** The place of a vector under some weights. */
+export function rankOf(parts: RankParts, weights: Partial<RankParts> = {}): Rank {
+  const names = Object.keys(WEIGHTS) as (keyof RankParts)[];
+  const score = names.reduce((n, name) => n + parts[name] * (weights[name] ?? WEIGHTS[name]), 0);
+  return { score: Number(score.toFixed(6)), parts };
+}

@@ -1,0 +1,20 @@
+// Why a route goes or does not, with the figures it rests on.
+import type { Quantity } from "../quantity";
+
+/** Why: a code, words, figures and what they rest on. */
+export interface RouteReason {
+  readonly code: string;
+  readonly text: string;
+  readonly numbers: readonly Quantity[];
+  readonly source: string;
+}
+
+/** A reaction that was looked at and does not serve, or what is missing for one that would. */
+export interface RouteRefusal extends RouteReason {
+  /** The equation that was tried. */
+  readonly equation: string | undefined;
+  /** What stands in place of the product. */
+  readonly instead: readonly string[];
+  /** Its figures are missing: whether it goes is not known. */
+  readonly unknown: boolean;
+}

@@ -1,0 +1,407 @@
+// A route with its figures: a plan for each step, what comes out in the end, what it costs and leaves. Figures are worked out
+// when somebody asks for them.
+import type { BalancedEquation } from "../equation";
+import { frozen } from "../foundation/frozen";
+import { lazily } from "../foundation/lazy";
+import { INSPECT, shownAs } from "../foundation/shown";
+import {
+  type FeasibilityReason,
+  type Plan,
+  type PlanRecord,
+  type PlanRequest,
+  planPreparation,
+  type ShelfMaterial,
+} from "../preparation";
+import { type Quantity, quantity, sum } from "../quantity";
+import { formulaFrom } from "./compound";
+import type { FamilyCode } from "./data/families";
+import { type Evidence, evidenceOf } from "./evidence";
+import { excessOf } from "./judge";
+import { type Margin, marginsOf } from "./margin";
+import type { Rank } from "./rank";
+import type { RouteReason } from "./reason";
+import type { Found, FoundStep } from "./search";
+import { type Trial, trialOf } from "./trial";
+
+/** One step of a route. */
+export interface RouteStep {
+  /** The kind of reaction, and its name in words. */
+  readonly family: FamilyCode;
+  readonly name: string;
+  readonly equation: BalancedEquation;
+  /** What it makes, in the form that stands. */
+  readonly product: string;
+  /** For as much as the next step, or the wanted mass, asks of it. */
+  readonly plan: Plan;
+  /** Part of the theory that comes out, by the plan's own work and usual losses. */
+  readonly yield: Quantity;
+  readonly evidence: Evidence;
+  /** How far it is from failing, the nearest first. */
+  readonly margins: readonly Margin[];
+  /** Why it goes, with figures and sources. */
+  readonly reasons: readonly RouteReason[];
+  /** Whether what is in excess can be got rid of, and how. */
+  readonly excess: "none" | "washes out" | "evaporates" | "filtered off" | "stays";
+}
+
+/** One line of the list of what a route takes from the shelf. */
+export interface RouteMaterial {
+  readonly material: string;
+  readonly form: string;
+  readonly portion: Quantity;
+  /** Steps that use it, from 1. */
+  readonly steps: readonly number[];
+}
+
+/** A jar that would do in place of one that the route takes. */
+export interface Swap {
+  readonly instead: string;
+  readonly use: string;
+}
+
+/** A way from the shelf to the target. */
+export interface Route {
+  readonly kind: "route";
+  readonly target: string;
+  /** In the order of the work. */
+  readonly steps: readonly RouteStep[];
+  /** Mass of the target that the plans are for. */
+  readonly wanted: Quantity<"mass">;
+  /** Part of the theory over all steps, on the longest way. */
+  readonly yield: Quantity;
+  /** The most that the jars give, where all say how much there is. */
+  readonly most: Quantity<"mass"> | undefined;
+  readonly inventory: readonly RouteMaterial[];
+  readonly cost: {
+    readonly total: Quantity | undefined;
+    readonly perGram: Quantity | undefined;
+    readonly missing: readonly string[];
+  };
+  /** What the work needs beside vessels, filter and balance. */
+  readonly equipment: readonly string[];
+  readonly gas: readonly {
+    readonly formula: string;
+    readonly volume: Quantity<"volume">;
+    readonly hood: boolean;
+    readonly step: number;
+  }[];
+  readonly waste: { readonly volume: Quantity<"volume"> | undefined; readonly metals: readonly string[] };
+  /** The weakest of all steps. */
+  readonly evidence: Evidence;
+  /** The nearest of all steps. */
+  readonly margin: Margin;
+  /** Other jars of the same kind: any soluble carbonate, any strong acid. */
+  readonly swaps: readonly Swap[];
+  readonly rank: Rank;
+  /** Two grams first: what to see, and what ends the route. */
+  readonly trial: Trial;
+  /** What could not be computed. */
+  readonly unknown: readonly string[];
+  toString(): string;
+  toJSON(): RouteRecord;
+}
+
+/** A route as plain data: the request of each step, from which its plan is made again. */
+export interface RouteRecord {
+  readonly type: "route";
+  readonly target: string;
+  readonly steps: readonly PlanRecord[];
+  readonly rank: Rank["parts"];
+}
+
+/** What all routes share. */
+class RouteMethods {
+  static get name(): string {
+    return "Route";
+  }
+
+  get [Symbol.toStringTag](): string {
+    return "Route";
+  }
+
+  toString(this: Route): string {
+    return `${this.target} from ${this.inventory.map(({ material }) => material).join(", ")}: ${this.steps.length === 1 ? "one step" : `${this.steps.length} steps`}`;
+  }
+
+  [INSPECT](this: Route): string {
+    return shownAs("Route", this);
+  }
+
+  toJSON(this: Route): RouteRecord {
+    return {
+      type: "route",
+      target: this.target,
+      steps: this.steps.map(({ plan }) => plan.toJSON()),
+      rank: this.rank.parts,
+    };
+  }
+}
+
+/** What a route is given. */
+export interface Wish {
+  readonly wanted: Quantity<"mass">;
+  readonly temperature: PlanRequest["temperature"];
+}
+
+/** The name under which the next step takes what a step makes. */
+const made = ({ judgement }: FoundStep): string => formulaFrom(judgement.product).toUnicode();
+
+/** A request for the plan of a step. */
+function requestOf(step: FoundStep, all: readonly FoundStep[], scale: PlanRequest["scale"], wish: Wish): PlanRequest {
+  const { candidate, judgement, materials } = step;
+  const taken = materials.map((material, i): ShelfMaterial => {
+    const from = all.find((one) => one.candidate.product.key === candidate.feeds[i]!.key);
+    const own: ShelfMaterial =
+      from === undefined ? material : { name: made(from), form: from.judgement.product, note: "from an earlier step" };
+    return { ...own, ...excessOf(candidate, i) };
+  });
+  return {
+    equation: String(judgement.equation),
+    product: judgement.product,
+    productName: made(step),
+    materials: taken,
+    scale,
+    ...(wish.temperature === undefined ? {} : { temperature: wish.temperature }),
+    ...(candidate.family.code === "route.heat" ? { procedure: "thermal decomposition" as const } : {}),
+  };
+}
+
+/** Part of the theory that stands dry at the end of a plan, usual losses taken off. */
+export function yieldOf(plan: Plan): Quantity {
+  const last = plan.steps.at(-1)?.after.solids.find(({ formula }) => formula === plan.product.name);
+  const whole = last === undefined ? undefined : last.mass.dividedBy(plan.product.theoreticalYield);
+  const share =
+    whole === undefined
+      ? (plan.feasibility.share ?? quantity("1"))
+      : whole.value.toNumber() > 1
+        ? quantity("1")
+        : whole;
+  return share
+    .times(quantity("1").minus(plan.handlingLoss))
+    .to("")
+    .named({
+      symbol: "yield",
+      label: `yield of ${plan.product.name}`,
+      rule: "what stands at the end / theory, less usual losses",
+    });
+}
+
+/** Each step planned once for one gram: everything else is in proportion. */
+interface Planned {
+  readonly step: FoundStep;
+  readonly unit: Plan;
+  readonly yield: Quantity;
+}
+
+/** A route before it has its place among the others. */
+export interface Draft {
+  readonly found: Found;
+  readonly planned: readonly Planned[];
+  /** Theoretical mass that each step is planned for. */
+  readonly theory: readonly Quantity[];
+  readonly wish: Wish;
+}
+
+const textOf = (q: Quantity): Quantity => quantity({ value: q.value.toPrecision(12), unit: q.unit });
+
+/** Plan all steps of a route that was found; throws where a plan is refused. */
+export function draftOf(found: Found, wish: Wish): Draft {
+  const planned = found.steps.map((step, i): Planned => {
+    const last = i === found.steps.length - 1;
+    const unit = planPreparation(requestOf(step, found.steps, { product: last ? wish.wanted : "20 g" }, wish));
+    return { step, unit, yield: yieldOf(unit) };
+  });
+  // back from what is wanted: each step makes what the later ones take
+  const theory: Quantity[] = [];
+  for (let i = planned.length - 1; i >= 0; i -= 1) {
+    const { step, yield: share } = planned[i]!;
+    const name = made(step);
+    const demands: Quantity[] = i === planned.length - 1 ? [wish.wanted] : [];
+    for (let j = i + 1; j < planned.length; j += 1) {
+      const { unit } = planned[j]!;
+      const used = unit.materialBalance.supplied.find(({ material }) => material === name);
+      if (used !== undefined)
+        demands.push(textOf(used.portion.times(theory[j]!).dividedBy(unit.product.theoreticalYield)));
+    }
+    theory[i] = textOf(sum(demands).dividedBy(share).to("g"));
+  }
+  return { found, planned, theory, wish };
+}
+
+/** How many times the unit plan a step is. */
+const times = ({ planned, theory }: Draft, i: number): Quantity =>
+  textOf(theory[i]!.dividedBy(planned[i]!.unit.product.theoreticalYield));
+
+const isMade = ({ found }: Draft, material: string): boolean => found.steps.some((step) => made(step) === material);
+
+export function inventoryOf(draft: Draft): RouteMaterial[] {
+  const lines = new Map<string, { form: string; portions: Quantity[]; steps: number[] }>();
+  draft.planned.forEach(({ unit }, i) => {
+    for (const { material, form, exact } of unit.weighings) {
+      if (isMade(draft, material)) continue;
+      const line = lines.get(material) ?? { form, portions: [], steps: [] };
+      lines.set(material, line);
+      line.portions.push(exact.times(times(draft, i)).to(exact.unit));
+      line.steps.push(i + 1);
+    }
+  });
+  return [...lines].map(([material, { form, portions, steps }]) => ({
+    material,
+    form,
+    portion: portions.length === 1 ? portions[0]! : sum(portions),
+    steps,
+  }));
+}
+
+export function costsOf(draft: Draft): Route["cost"] {
+  const parts: Quantity[] = [];
+  const missing = new Set<string>();
+  draft.planned.forEach(({ unit }, i) => {
+    const { cost } = unit;
+    for (const line of cost.lines) if (!isMade(draft, line.material)) parts.push(line.cost.times(times(draft, i)));
+    for (const text of cost.missing)
+      if (!draft.found.steps.some((step) => text === `price of ${made(step)}`)) missing.add(text);
+  });
+  if (new Set(parts.map(({ dimension }) => dimension)).size > 1) missing.add("one currency for all prices");
+  const total =
+    missing.size > 0 || parts.length === 0
+      ? undefined
+      : sum(parts, {
+          symbol: "cost",
+          label: "cost of the route",
+          rule: "sum of the parts of the packs used in all steps",
+        });
+  return {
+    total,
+    perGram: total
+      ?.dividedBy(draft.wish.wanted)
+      .named({ symbol: "cost per gram", rule: "cost of the route / mass of the target" }),
+    missing: [...missing],
+  };
+}
+
+/** The most that the jars give: the one that runs out first. */
+function mostOf(draft: Draft): Quantity<"mass"> | undefined {
+  let least: Quantity | undefined;
+  const inventory = inventoryOf(draft);
+  for (const { material, portion } of inventory) {
+    const jar = draft.found.steps.flatMap(({ materials }) => materials).find(({ name }) => name === material);
+    if (jar?.available === undefined) return undefined;
+    const available = quantity(jar.available as Quantity);
+    if (available.dimension !== portion.dimension) return undefined;
+    const part = available.dividedBy(portion);
+    if (least === undefined || part.compare(least) < 0) least = part;
+  }
+  return least
+    ?.times(draft.wish.wanted)
+    .to("g")
+    .named({ label: "most that the jars give", rule: "least of available / needed × wanted mass" }) as
+    | Quantity<"mass">
+    | undefined;
+}
+
+const KILN = 600;
+const OVEN = 110;
+
+/** Heat that a step needs, °C. */
+export function heatOf({ candidate, judgement }: FoundStep): number | undefined {
+  if (candidate.family.code !== "route.heat") return undefined;
+  const from = judgement.feasibility.reasons.find(({ code }) => code === "thermal")?.numbers[0];
+  return from?.in("°C").toNumber();
+}
+
+export function equipmentOf({ found, planned }: Draft): string[] {
+  const needs = new Set<string>();
+  for (const step of found.steps) {
+    const heat = heatOf(step);
+    if (heat !== undefined)
+      needs.add(heat > KILN ? "kiln" : heat > OVEN ? "furnace, or crucible over a burner" : "oven");
+  }
+  for (const { unit } of planned) {
+    if (unit.steps.some(({ operation }) => operation === "heat" || operation === "concentrate")) needs.add("hot plate");
+    if (unit.gas.some(({ hood }) => hood)) needs.add("fume cupboard");
+  }
+  return [...needs];
+}
+
+export function gasOf(draft: Draft): Route["gas"] {
+  return draft.planned.flatMap(({ unit }, i) =>
+    unit.gas.map(({ formula, volume, hood }) => ({
+      formula,
+      volume: volume.times(times(draft, i)) as Quantity<"volume">,
+      hood,
+      step: i + 1,
+    })),
+  );
+}
+
+export function wasteOf(draft: Draft): Route["waste"] {
+  let volume: Quantity | undefined;
+  const metals = new Set<string>();
+  draft.planned.forEach(({ unit }, i) => {
+    const own = unit.waste.volume?.times(times(draft, i));
+    if (own !== undefined) volume = volume === undefined ? own : volume.plus(own);
+    for (const { symbol, precipitate } of unit.waste.metals) if (precipitate) metals.add(symbol);
+  });
+  return { volume: volume as Quantity<"volume"> | undefined, metals: [...metals] };
+}
+
+/** The weakest evidence of all steps. */
+const GRADES: readonly Evidence["grade"][] = ["published", "same kind with this metal", "computed only"];
+export const gradeOf = ({ grade }: Evidence): number => GRADES.indexOf(grade);
+const weakest = (all: readonly Evidence[]): Evidence => all.reduce((a, b) => (gradeOf(b) > gradeOf(a) ? b : a));
+
+const reasonOf = ({ code, text, numbers, source }: FeasibilityReason): RouteReason => ({ code, text, numbers, source });
+
+function stepOf(draft: Draft, i: number): RouteStep {
+  const { step, unit, yield: share } = draft.planned[i]!;
+  const { candidate, judgement } = step;
+  return lazily<RouteStep>({
+    family: () => candidate.family.code,
+    name: () => candidate.family.name,
+    equation: () => judgement.equation,
+    product: () => formulaFrom(judgement.product).toUnicode(),
+    plan: () =>
+      planPreparation(
+        requestOf(step, draft.found.steps, { product: draft.theory[i]! as Quantity<"mass"> }, draft.wish),
+      ),
+    yield: () => share,
+    evidence: () => evidenceOf(candidate),
+    margins: () => marginsOf(step, unit),
+    reasons: () => unit.feasibility.reasons.map(reasonOf),
+    excess: () => (candidate.family.excess === undefined ? "none" : candidate.family.leaves),
+  });
+}
+
+/** A route with its figures, in its place. */
+export function routeOf(draft: Draft, rank: Rank, swaps: () => readonly Swap[]): Route {
+  const { found, planned, wish } = draft;
+  const steps = found.steps.map((_, i) => stepOf(draft, i));
+  const target = formulaFrom(found.steps.at(-1)!.judgement.product).toUnicode();
+  return lazily<Route, object, RouteMethods>(
+    {
+      kind: () => "route",
+      target: () => target,
+      steps: () => steps,
+      wanted: () => wish.wanted,
+      yield: () =>
+        planned
+          .reduce((n: Quantity, one) => n.times(one.yield), quantity("1"))
+          .named({ symbol: "yield", label: "yield over all steps", rule: "product of the yields of the steps" }),
+      most: () => mostOf(draft),
+      inventory: () => inventoryOf(draft),
+      cost: () => frozen(costsOf(draft)),
+      equipment: () => equipmentOf(draft),
+      gas: () => gasOf(draft),
+      waste: () => wasteOf(draft),
+      evidence: () => weakest(steps.map(({ evidence }) => evidence)),
+      margin: () => steps.flatMap(({ margins }) => margins).reduce((a, b) => (b.room < a.room ? b : a)),
+      swaps,
+      rank: () => rank,
+      trial: () => trialOf(draft, (step, product) => planPreparation(requestOf(step, found.steps, { product }, wish))),
+      unknown: () => [...new Set(planned.flatMap(({ unit }) => unit.unknown))],
+    },
+    {},
+    RouteMethods.prototype,
+  );
+}

@@ -1,0 +1,66 @@
+// Two grams first: what should be seen and weighed, and which outcome ends the route before anything is spent on it.
+import type { Plan } from "../preparation";
+import { type Quantity, quantity } from "../quantity";
+import { trySubstance } from "../substance";
+import { formulaFrom } from "./compound";
+import type { Draft } from "./route";
+import type { FoundStep } from "./search";
+
+/** The trial of one step. */
+export interface TrialStep {
+  /** For two grams of its product. */
+  readonly plan: Plan;
+  /** What should be seen: colour, gas, mass, pH. */
+  readonly expect: readonly string[];
+  /** What ends the route here. */
+  readonly ends: readonly string[];
+}
+
+/** The trial of a route. */
+export interface Trial {
+  readonly product: Quantity<"mass">;
+  readonly steps: readonly TrialStep[];
+}
+
+const TWO_GRAMS = "2 g";
+/** Part of the expected mass below which a trial has failed. */
+const HALF = 0.5;
+
+const shown = (q: Quantity, decimals = 1): string => q.format({ decimals, uncertainty: "none" });
+
+function expectations(plan: Plan, product: string, share: Quantity): string[] {
+  const known = trySubstance(product);
+  const seen: string[] = [];
+  if (known.ok && known.value.appearance !== undefined) seen.push(`${plan.product.name}: ${known.value.appearance}`);
+  seen.push(`about ${shown(plan.product.theoreticalYield.times(share).to("g"), 2)} of it, dry`);
+  for (const { formula, volume } of plan.gas) seen.push(`about ${shown(volume.to("mL"), 0)} of ${formula}`);
+  const pH = plan.filtrate?.pH;
+  if (pH !== undefined) seen.push(`filtrate at pH ${shown(pH)}`);
+  return seen;
+}
+
+function ends(plan: Plan, share: Quantity, step: FoundStep): string[] {
+  const least = plan.product.theoreticalYield.times(share).times(String(HALF)).to("g");
+  const found = [`less than ${shown(least, 2)} of dry product`];
+  if (step.candidate.family.separate === "filter") found.push("the liquor stays clear");
+  if (step.candidate.family.separate === "crystallise") found.push("an oil, or another crop than the one described");
+  if (plan.gas.length > 0) found.push("no gas");
+  if (step.candidate.family.code === "route.heat") found.push("the mass does not become constant");
+  return found;
+}
+
+/** The trial of a route, its plans made for two grams of each product. */
+export function trialOf({ planned }: Draft, planFor: (step: FoundStep, product: Quantity<"mass">) => Plan): Trial {
+  const product = quantity(TWO_GRAMS) as Quantity<"mass">;
+  return {
+    product,
+    steps: planned.map(({ step, yield: share }) => {
+      const plan = planFor(step, product);
+      return {
+        plan,
+        expect: expectations(plan, formulaFrom(step.judgement.product).toString(), share),
+        ends: ends(plan, share, step),
+      };
+    }),
+  };
+}
