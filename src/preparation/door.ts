@@ -66,7 +66,8 @@ const observed = /* @__PURE__ */ new ArgumentGuard(PlanError, {
   bad: "plan.observation",
 });
 
-const MATERIAL = {
+/** @internal The fields of a material on the shelf. */
+export const MATERIAL = {
   name: true,
   form: true,
   assay: true,

@@ -211,51 +211,51 @@ function subjects(code: FamilyRow["code"], product: Compound): readonly (readonl
   const simple = isSalt(product) && cation !== undefined && product.anion !== undefined;
   const stays = (): boolean => falls(product) !== true;
   switch (code) {
-    case "route.neutralise":
+    case "neutralise":
       return simple && !["OH-", "O^2-"].includes(product.anion!) ? [[cation!, product.anion!]] : [];
-    case "route.neutralise-acid-salt":
+    case "neutralise-acid-salt":
       return simple && !BASIC.has(product.anion!) && ALKALI.has(cation!) ? [[cation!, product.anion!]] : [];
-    case "route.slake":
+    case "slake":
       return simple && product.anion === "OH-" ? [[cation!, "OH-"]] : [];
-    case "route.precipitate":
-    case "route.precipitate-by-acid":
-    case "route.solid-to-solid":
+    case "precipitate":
+    case "precipitate-by-acid":
+    case "solid-to-solid":
       return simple &&
         isSalt(product) &&
         !ALKALI.has(cation!) &&
         !["OH-", "O^2-"].includes(product.anion!) &&
-        (code === "route.solid-to-solid" || product.anion !== "CO3^2-") &&
+        (code === "solid-to-solid" || product.anion !== "CO3^2-") &&
         falls(product) === true
         ? [[cation!, product.anion!]]
         : [];
-    case "route.precipitate-carbonate":
+    case "precipitate-carbonate":
       return cation !== undefined && !ALKALI.has(cation) && anions.includes("CO3^2-") && isSalt(product)
         ? [[cation, "CO3^2-"]]
         : [];
-    case "route.precipitate-hydroxide":
+    case "precipitate-hydroxide":
       return simple && !ALKALI.has(cation!) && product.anion === "OH-" ? [[cation!, "OH-"]] : [];
-    case "route.metal-and-acid":
-    case "route.displace":
+    case "metal-and-acid":
+    case "displace":
       return simple && isMonatomic(cation!) && stays() ? [[cation!, product.anion!]] : [];
-    case "route.metal-acid-and-peroxide":
+    case "metal-acid-and-peroxide":
       return simple && cation === "Cu^2+" && stays() ? [[cation!, product.anion!]] : [];
-    case "route.oxidise":
+    case "oxidise":
       return simple && LOWER[cation!] !== undefined && stays() ? [[cation!, product.anion!]] : [];
-    case "route.salt-pair":
+    case "salt-pair":
       return simple && ALKALI.has(cation!) && !["OH-", "O^2-"].includes(product.anion!)
         ? [[cation!, product.anion!]]
         : [];
-    case "route.keep-filtrate":
+    case "keep-filtrate":
       return simple && stays() && !["O^2-", "CO3^2-"].includes(product.anion!) ? [[cation!, product.anion!]] : [];
-    case "route.alum-from-metal":
+    case "alum-from-metal":
       return made.cations.some(({ formula }) => formula === "Al^3+") &&
         made.cations.length === 2 &&
         anions.join() === "SO4^2-"
         ? [["Al^3+", "SO4^2-"]]
         : [];
-    case "route.set-acid-free":
+    case "set-acid-free":
       return made.kind === "acid" && made.acid?.strong !== true ? [["H+", made.acid?.anion ?? ""]] : [];
-    case "route.complex":
+    case "complex":
       return made.complex !== undefined &&
         made.complex.charge < 0 &&
         (cation !== undefined) === false &&
@@ -341,10 +341,10 @@ function fromHeat(product: Compound, all: Universe): (readonly Compound[])[] {
 }
 
 function feedsFor(family: FamilyRow, product: Compound, all: Universe): (readonly Compound[])[] {
-  if (family.code === "route.double-salt") return doubleSalt(product, all);
-  if (family.code === "route.ammine") return ammine(product, all);
-  if (family.code === "route.cement") return cement(product, all);
-  if (family.code === "route.heat") return fromHeat(product, all);
+  if (family.code === "double-salt") return doubleSalt(product, all);
+  if (family.code === "ammine") return ammine(product, all);
+  if (family.code === "cement") return cement(product, all);
+  if (family.code === "heat") return fromHeat(product, all);
   return subjects(family.code, product).flatMap(([cation, anion]) => [
     ...combined(family.left.map((slot) => choices(slot, product, cation, anion, all))),
   ]);
@@ -364,19 +364,18 @@ const isWellSoluble = (formula: string): boolean =>
 function serves({ code }: FamilyRow, product: Compound, feeds: readonly Compound[]): boolean {
   const [a, b] = feeds;
   // carbon dioxide is led into what dissolves: a lye, a soda, ammonia, milk of lime
-  if (code === "route.neutralise" && b!.key === keyOf("CO2"))
+  if (code === "neutralise" && b!.key === keyOf("CO2"))
     return falls(a!) === false || a!.made.kind === "molecule" || (a!.anion === "OH-" && SLAKES.has(a!.cation!));
-  if (code === "route.salt-pair")
+  if (code === "salt-pair")
     return a!.cation !== undefined && b!.cation !== a!.cation && isWellSoluble(saltOf(b!.cation!, a!.anion!));
-  if (code === "route.keep-filtrate")
+  if (code === "keep-filtrate")
     return a!.anion !== undefined && CARRIERS.some((row) => row.cation === b!.cation && row.takes.includes(a!.anion!));
-  if (code === "route.precipitate-carbonate" || code === "route.precipitate")
-    return a!.key !== b!.key && product.key !== b!.key;
+  if (code === "precipitate-carbonate" || code === "precipitate") return a!.key !== b!.key && product.key !== b!.key;
   return true;
 }
 
 function ofListed(product: Compound, all: Universe): Candidate[] {
-  const family = FAMILIES.find(({ code }) => code === "route.listed")!;
+  const family = FAMILIES.find(({ code }) => code === "listed")!;
   return LISTED.filter((row) => keyOf(row.product) === product.key).flatMap((row) => {
     const feeds = row.feeds.map((one) => all.byKey.get(keyOf(one)!));
     if (feeds.includes(undefined)) return [];

@@ -19,7 +19,7 @@ function ionsOf({ made }: Compound): { readonly cations: readonly string[]; read
 
 /** What comes beside the product, carbon dioxide and water left out: the ions that the product does not take. */
 function besideOf({ family, product, feeds }: Candidate): readonly string[] | undefined {
-  if (family.code === "route.ammine" || family.code === "route.heat" || family.code === "route.slake") return [];
+  if (family.code === "ammine" || family.code === "heat" || family.code === "slake") return [];
   const own = ionsOf(product);
   const all = feeds.map(ionsOf);
   const metals = feeds.filter(({ made }) => made.kind === "element");
@@ -38,7 +38,7 @@ function besideOf({ family, product, feeds }: Candidate): readonly string[] | un
     anions = anions.filter((ion) => !weak.has(ion));
     cations = cations.filter((ion) => ion !== "H+");
   }
-  if (family.code === "route.displace") return [feeds[1]!.cation!.replace(/\^?\d*\+$/, "")];
+  if (family.code === "displace") return [feeds[1]!.cation!.replace(/\^?\d*\+$/, "")];
   if (metals.length > 0 && !peroxide) return ["H2"];
   if (peroxide) return [];
   const basic = all.some((one) => one.anions.some((ion) => BASIC.has(ion) || CARBONATES.has(ion)));
@@ -82,7 +82,7 @@ export function equationOf(c: Candidate, product: string, feeds: readonly string
   const gives = c.feeds.some(({ made }) => made.anions.some(({ formula }) => CARBONATES.has(formula)));
   const bicarbonate = c.feeds.some(({ made }) => made.anions.some(({ formula }) => formula === "HCO3-"));
   const takes = c.product.made.anions.some(({ formula }) => CARBONATES.has(formula));
-  const heat = c.family.code === "route.heat" ? heatSides(c.feeds[0]!.key, c.product.key) : undefined;
+  const heat = c.family.code === "heat" ? heatSides(c.feeds[0]!.key, c.product.key) : undefined;
   const gases: (readonly string[])[] =
     heat !== undefined ? [heat.leaves] : !gives ? [[]] : takes && !bicarbonate ? [[], ["CO2"]] : [["CO2"], []];
   const waters: readonly (readonly [left: readonly string[], right: readonly string[]])[] = [

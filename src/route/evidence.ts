@@ -72,10 +72,10 @@ export function evidenceOf({ product, feeds, family }: Candidate): Evidence {
 /** The family of a published row, as far as its feeds show it. */
 function familyOf({ product, feeds }: PublishedRow): string | undefined {
   const has = (test: RegExp): boolean => feeds.some((one) => test.test(one));
-  if (feeds.length === 1) return "route.heat";
-  if (has(/CO3/) && product.includes("CO3")) return "route.precipitate-carbonate";
-  if (has(/^(?:Zn|Fe|Al|Cu)$/) && has(/^H|COOH/)) return "route.metal-and-acid";
-  if (has(/CO3|O$|OH/) && has(/^H|COOH/)) return "route.neutralise";
-  if (/\(SO4\)2$/.test(product)) return "route.double-salt";
+  if (feeds.length === 1) return "heat";
+  if (has(/CO3/) && product.includes("CO3")) return "precipitate-carbonate";
+  if (has(/^(?:Zn|Fe|Al|Cu)$/) && has(/^H|COOH/)) return "metal-and-acid";
+  if (has(/CO3|O$|OH/) && has(/^H|COOH/)) return "neutralise";
+  if (/\(SO4\)2$/.test(product)) return "double-salt";
   return undefined;
 }

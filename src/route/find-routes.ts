@@ -4,6 +4,7 @@ import type { Formula } from "../formula";
 import type { Fields } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
 import type { ShelfMaterial } from "../preparation";
+import { SHELF_MATERIAL } from "../preparation/internal";
 import { type Quantity, quantity } from "../quantity";
 import { expectDimension } from "../quantity/internal";
 import { tryFormulaOf } from "../substance";
@@ -48,7 +49,7 @@ export interface Routes {
 
 const FIELDS = {
   target: true,
-  shelf: true,
+  shelf: [SHELF_MATERIAL],
   wanted: true,
   steps: true,
   most: true,
@@ -73,7 +74,7 @@ const USUAL = { wanted: "10 g", most: 5 } as const;
 /** Kinds of route looked at beyond those asked for: the ranking may put them first. */
 const SPARE = 5;
 const JUDGEMENTS = 250;
-/** Refusals that are told. */
+/** Refusals that are listed. */
 const MOST_REFUSALS = 12;
 const MOST_ROUTES = 50;
 const MOST_JARS = 1000;
@@ -107,7 +108,6 @@ function checked(request: RouteRequest): void {
   if (request.shelf.length > MOST_JARS)
     throw new RouteError("route.request", `a shelf of ${request.shelf.length} jars; the most is ${MOST_JARS}`);
   for (const [i, jar] of request.shelf.entries()) {
-    guard.record(jar, `shelf[${i}]`);
     guard.text(jar.name, `shelf[${i}].name`);
   }
   const names = request.shelf.map(({ name }) => name);
@@ -129,10 +129,10 @@ function checked(request: RouteRequest): void {
 const told = ({ judgement }: Refused): RouteRefusal => ({
   code:
     judgement.why === "refused"
-      ? "route.refused"
+      ? "refused"
       : judgement.why === "unknown"
-        ? "route.unknown"
-        : (judgement.reasons[0]?.code ?? "route.no"),
+        ? "unknown"
+        : (judgement.reasons[0]?.code ?? "no"),
   text: judgement.why === "unknown" ? `unknown, lacks ${judgement.text.replace(/^missing: /, "")}` : judgement.text,
   numbers: judgement.reasons[0]?.numbers ?? [],
   source: judgement.reasons[0]?.source ?? "common practice, no source",
@@ -166,7 +166,7 @@ function nearest(target: Compound, form: string, index: Index, refusals: readonl
   const ways: RouteRefusal[] = [];
   for (const instead of new Set(refusals.flatMap((one) => one.instead)))
     ways.push({
-      code: "route.forms-instead",
+      code: "forms-instead",
       text: `what forms is ${instead}: ask for a route to that`,
       numbers: [],
       source: "constants of the tables, each with its source",
@@ -187,7 +187,7 @@ function nearest(target: Compound, form: string, index: Index, refusals: readonl
     if (!judgement.ok) continue;
     const name = formulaFrom(formOf(lacking[0]!)).toUnicode();
     ways.push({
-      code: "route.lacks-jar",
+      code: "lacks-jar",
       text: `with ${name}, which is not on the shelf, it goes: ${judgement.equation.toUnicode()}`,
       numbers: judgement.feasibility.reasons[0]?.numbers ?? [],
       source: judgement.feasibility.reasons[0]?.source ?? "common practice, no source",
@@ -195,7 +195,7 @@ function nearest(target: Compound, form: string, index: Index, refusals: readonl
       instead: [],
       unknown: false,
     });
-    if (ways.filter(({ code }) => code === "route.lacks-jar").length === 3) break;
+    if (ways.filter(({ code }) => code === "lacks-jar").length === 3) break;
   }
   return ways;
 }
@@ -262,7 +262,7 @@ function routesTo(target: Compound, form: string, index: Index, request: RouteRe
     if (tooHot !== undefined) {
       const needed = heatOf(tooHot)!;
       refusals.push({
-        code: "route.too-hot",
+        code: "too-hot",
         text: `${tooHot.judgement.equation.toUnicode()} needs ${needed} °C and more`,
         numbers: [quantity(`${needed} °C`)],
         source: tooHot.judgement.feasibility.reasons[0]?.source ?? "",
@@ -279,7 +279,7 @@ function routesTo(target: Compound, form: string, index: Index, request: RouteRe
     if (drafted.ok) drafts.push(drafted.value);
     else
       refusals.push({
-        code: "route.no-plan",
+        code: "no-plan",
         text: drafted.error.message.split("\n")[0]!,
         numbers: [],
         source: "common practice, no source",
@@ -307,7 +307,7 @@ function dominates(better: Ranked, one: Ranked): boolean {
 }
 
 const onShelf = (name: string): RouteRefusal => ({
-  code: "route.on-the-shelf",
+  code: "on-the-shelf",
   text: `it stands on the shelf as ${name}`,
   numbers: [],
   source: "the shelf",

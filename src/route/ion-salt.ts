@@ -1,6 +1,6 @@
 // The formula of a salt from its two ions.
 /** Size of the charge of an ion. */
-export const chargeOf = (ion: string): number => Number(/\^?(\d*)[+-]$/.exec(ion)?.[1] || 1);
+export const chargeOf = (ion: string): number => Number(/\^(\d+)[+-]$/.exec(ion)?.[1] ?? 1);
 /** An ion without its charge. */
 export const bare = (ion: string): string => ion.replace(/\^\d+[+-]$|[+-]$/, "");
 const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b));

@@ -32,9 +32,15 @@ export type Judgement =
     };
 
 /** Least part of the theory that must form. */
-const ENOUGH = { falls: 0.85, dissolved: 0.8 } as const;
+const ENOUGH = { falls: 0.85, "falls from acid": 0.5, dissolved: 0.8 } as const;
 /** Most of the metal that may stand as another solid in a product that nothing parts. */
 const TRACE = 0.03;
+
+/** Codes by which the gate of a plan stops. */
+const DANGER_CODES: ReadonlySet<string> = /* @__PURE__ */ new Set([
+  "plan.forbidden-combination",
+  "plan.dangerous-product",
+]);
 
 const judged = /* @__PURE__ */ remembering<Judgement>(20_000);
 
@@ -84,7 +90,7 @@ function judgeNow(c: Candidate, product: string, materials: readonly ShelfMateri
   const made = equation.products.map(({ formula }) => formula.toString());
   if (made.some((formula) => refusedClass(formula) !== undefined && refusedClass(formula) !== "explosive"))
     return refuse(product, equation, "refused", "it makes what no route makes");
-  if (c.family.code === "route.heat" && made.some(isAcidFume))
+  if (c.family.code === "heat" && made.some(isAcidFume))
     return refuse(product, equation, "refused", "it sets free what no route makes");
   const asked = attempt(() =>
     doesItGo({
@@ -97,7 +103,7 @@ function judgeNow(c: Candidate, product: string, materials: readonly ShelfMateri
     return refuse(
       product,
       equation,
-      asked.error.code.startsWith("plan.forbidden") || asked.error.code.startsWith("plan.dangerous") ? "refused" : "no",
+      DANGER_CODES.has(asked.error.code) ? "refused" : "no",
       asked.error.message.split("\n")[0]!,
     );
   return weighed(c, product, equation, asked.value);
@@ -118,7 +124,7 @@ const isSparing = (formula: string): boolean => {
 
 /** Is it the solid that the other feed was put in to make? */
 const isFilteredOff = ({ family, product }: Candidate, formula: string): boolean => {
-  if (family.code !== "route.keep-filtrate") return false;
+  if (family.code !== "keep-filtrate") return false;
   const own = product.made.cations.map(({ formula: ion }) => ion);
   return madeOf(formula)?.cations.every(({ formula: ion }) => !own.includes(ion)) ?? false;
 };
@@ -145,8 +151,8 @@ function weighed(c: Candidate, product: string, equation: BalancedEquation, feas
       instead,
     });
   const solid = falls(c.product) === true;
-  if (verdict === "goes in part" && share < (solid ? ENOUGH.falls : ENOUGH.dissolved))
-    return refuse(product, equation, "no", text, { reasons, instead });
+  const enough = ENOUGH[!solid ? "dissolved" : c.family.code === "precipitate-by-acid" ? "falls from acid" : "falls"];
+  if (verdict === "goes in part" && share < enough) return refuse(product, equation, "no", text, { reasons, instead });
   // a second solid in a cake cannot be washed out
   if (solid && beside > TRACE)
     return refuse(product, equation, "no", `${instead.join(" and ")} stands beside it`, { reasons, instead });

@@ -70,9 +70,9 @@ export function partsOf(draft: Draft): RankParts {
   const beside = Math.max(...steps.map(({ judgement }) => judgement.beside));
   const cocrystals = steps.some(
     ({ candidate }) =>
-      candidate.family.code === "route.salt-pair" ||
-      candidate.family.code === "route.keep-filtrate" ||
-      candidate.family.code === "route.displace",
+      candidate.family.code === "salt-pair" ||
+      candidate.family.code === "keep-filtrate" ||
+      candidate.family.code === "displace",
   );
   const metals = new Set(
     planned.flatMap(({ unit }) =>

@@ -162,7 +162,7 @@ function requestOf(step: FoundStep, all: readonly FoundStep[], scale: PlanReques
     materials: taken,
     scale,
     ...(wish.temperature === undefined ? {} : { temperature: wish.temperature }),
-    ...(candidate.family.code === "route.heat" ? { procedure: "thermal decomposition" as const } : {}),
+    ...(candidate.family.code === "heat" ? { procedure: "thermal decomposition" as const } : {}),
   };
 }
 
@@ -305,7 +305,7 @@ const OVEN = 110;
 
 /** Heat that a step needs, °C. */
 export function heatOf({ candidate, judgement }: FoundStep): number | undefined {
-  if (candidate.family.code !== "route.heat") return undefined;
+  if (candidate.family.code !== "heat") return undefined;
   const from = judgement.feasibility.reasons.find(({ code }) => code === "thermal")?.numbers[0];
   return from?.in("°C").toNumber();
 }

@@ -20,7 +20,6 @@ const REFUSED: readonly HazardClass[] = [
   "chlorite",
   "chromium(VI)",
   "cyanide",
-  "cyanido complex",
   "hydride",
   "hydrogen sulfide",
   "hypochlorite",

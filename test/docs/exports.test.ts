@@ -34,7 +34,7 @@ const names = checker.getExportsOfModule(checker.getSymbolAtLocation(program.get
 const TWINS =
   "tryQuantity tryParseFormula tryMolarMass tryParseEquation tryBalance tryReactionSpace tryConstitutionOf tryFormulaOf " +
   "tryNameOf trySubstance tryShopMaterial tryCautions trySolubilityOf tryAqueousComposition tryPlanPreparation " +
-  "tryEvaluateRun tryPlanSequence tryCheckRecipe tryBenchSheet tryBottleLabel tryFromJSON";
+  "tryEvaluateRun tryPlanSequence tryCheckRecipe tryFindRoutes tryBenchSheet tryBottleLabel tryFromJSON";
 const exported = new Set(names.map((n) => n.name));
 
 describe("public names", () => {

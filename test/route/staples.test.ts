@@ -7,15 +7,27 @@ import { jars, waysOf } from "./shelves";
 type Row = readonly [target: string, shelf: readonly string[], way: string];
 
 const STAPLES: readonly Row[] = [
-  ["Zn(CH3COO)2·2H2O", ["ZnSO4·7H2O", "Na2CO3", "CH3COOH", "NaCl"], "ZnSO4·7H2O + Na2CO3 > Zn₅(OH)₆(CO₃)₂; Zn₅(OH)₆(CO₃)₂ + CH3COOH > Zn(CH₃COO)₂·2H₂O"],
+  [
+    "Zn(CH3COO)2·2H2O",
+    ["ZnSO4·7H2O", "Na2CO3", "CH3COOH", "NaCl"],
+    "ZnSO4·7H2O + Na2CO3 > Zn₅(OH)₆(CO₃)₂; Zn₅(OH)₆(CO₃)₂ + CH3COOH > Zn(CH₃COO)₂·2H₂O",
+  ],
   ["Cu2(OH)2CO3", ["CuSO4·5H2O", "Na2CO3"], "CuSO4·5H2O + Na2CO3 > Cu₂(OH)₂CO₃"],
-  ["Cu(CH3COO)2·H2O", ["CuSO4·5H2O", "Na2CO3", "CH3COOH"], "CuSO4·5H2O + Na2CO3 > Cu₂(OH)₂CO₃; Cu₂(OH)₂CO₃ + CH3COOH > Cu(CH₃COO)₂·H₂O"],
+  [
+    "Cu(CH3COO)2·H2O",
+    ["CuSO4·5H2O", "Na2CO3", "CH3COOH"],
+    "CuSO4·5H2O + Na2CO3 > Cu₂(OH)₂CO₃; Cu₂(OH)₂CO₃ + CH3COOH > Cu(CH₃COO)₂·H₂O",
+  ],
   ["CuCl2·2H2O", ["CuSO4·5H2O", "Na2CO3", "HCl"], "CuSO4·5H2O + Na2CO3 > Cu₂(OH)₂CO₃; Cu₂(OH)₂CO₃ + HCl > CuCl₂·2H₂O"],
   ["KAl(SO4)2·12H2O", ["Al", "KOH", "H2SO4"], "Al + KOH + H2SO4 > KAl(SO₄)₂·12H₂O"],
   ["H3BO3", ["Na2B4O7·10H2O", "HCl"], "Na2B4O7·10H2O + HCl > H₃BO₃"],
   ["Ca(CH3COO)2·H2O", ["CaCO3", "CH3COOH"], "CaCO3 + CH3COOH > Ca(CH₃COO)₂·H₂O"],
   ["Na2CO3", ["NaHCO3", "NaCl"], "NaHCO3 > Na₂CO₃"],
-  ["(NH4)2Fe(SO4)2·6H2O", ["Fe", "H2SO4", "(NH4)2SO4"], "Fe + H2SO4 > FeSO₄·7H₂O; (NH4)2SO4 + FeSO₄·7H₂O > (NH₄)₂Fe(SO₄)₂·6H₂O"],
+  [
+    "(NH4)2Fe(SO4)2·6H2O",
+    ["Fe", "H2SO4", "(NH4)2SO4"],
+    "Fe + H2SO4 > FeSO₄·7H₂O; (NH4)2SO4 + FeSO₄·7H₂O > (NH₄)₂Fe(SO₄)₂·6H₂O",
+  ],
   ["KNO3", ["NaNO3", "KCl"], "KCl + NaNO3 > KNO₃"],
   ["Cu(CH3COO)2·H2O", ["Cu", "H2O2", "CH3COOH"], "Cu + CH3COOH + H2O2 > Cu(CH₃COO)₂·H₂O"],
   ["NaHCO3", ["NaCl", "NH4HCO3"], "NaCl + NH4HCO3 > NaHCO₃"],

@@ -71,28 +71,28 @@ export interface FamilyRow {
 
 /** Codes of the kinds of reaction. */
 export type FamilyCode =
-  | "route.neutralise"
-  | "route.neutralise-acid-salt"
-  | "route.slake"
-  | "route.precipitate"
-  | "route.precipitate-by-acid"
-  | "route.precipitate-carbonate"
-  | "route.precipitate-hydroxide"
-  | "route.metal-and-acid"
-  | "route.metal-acid-and-peroxide"
-  | "route.double-salt"
-  | "route.alum-from-metal"
-  | "route.heat"
-  | "route.displace"
-  | "route.cement"
-  | "route.ammine"
-  | "route.set-acid-free"
-  | "route.keep-filtrate"
-  | "route.salt-pair"
-  | "route.oxidise"
-  | "route.listed"
-  | "route.solid-to-solid"
-  | "route.complex";
+  | "neutralise"
+  | "neutralise-acid-salt"
+  | "slake"
+  | "precipitate"
+  | "precipitate-by-acid"
+  | "precipitate-carbonate"
+  | "precipitate-hydroxide"
+  | "metal-and-acid"
+  | "metal-acid-and-peroxide"
+  | "double-salt"
+  | "alum-from-metal"
+  | "heat"
+  | "displace"
+  | "cement"
+  | "ammine"
+  | "set-acid-free"
+  | "keep-filtrate"
+  | "salt-pair"
+  | "oxidise"
+  | "listed"
+  | "solid-to-solid"
+  | "complex";
 
 const row = (
   code: FamilyCode,
@@ -102,28 +102,28 @@ const row = (
 ): FamilyRow => ({ code, name, left, ...rest, source: "commonPractice" });
 
 export const FAMILIES: readonly FamilyRow[] = [
-  row("route.neutralise", "a base dissolved in acid", ["base of M", "acid of A"], { right: "written", doubt: 0, tests: ["feeds are solids that react"], separate: "crystallise", leaves: "filtered off" }),
-  row("route.neutralise-acid-salt", "an acid salt neutralised", ["acid salt of M and A", "base of M"], { right: "written", doubt: 0.05, tests: ["feeds are solids that react"], separate: "crystallise", leaves: "stays" }),
-  row("route.slake", "an oxide into water", ["oxide of M"], { right: "written", doubt: 0, tests: ["feeds are solids that react"], separate: "filter", leaves: "washes out" }),
-  row("route.precipitate", "two solutions that precipitate", ["salt of M", "alkali salt of A"], { right: "engine", doubt: 0.1, tests: ["feeds dissolve", "the engine lets it fall"], separate: "filter", excess: { of: 1, percent: 5 }, leaves: "washes out" }),
-  row("route.precipitate-by-acid", "a salt precipitated by its acid", ["salt of M", "acid of A"], { right: "engine", doubt: 0.2, tests: ["feeds dissolve", "the engine lets it fall"], separate: "filter", excess: { of: 1, percent: 5 }, leaves: "washes out" }),
-  row("route.precipitate-carbonate", "precipitated with carbonate", ["salt of M", "carbonate"], { right: "engine", doubt: 0, tests: ["feeds dissolve", "the engine lets it fall"], separate: "filter", excess: { of: 1, percent: 5 }, leaves: "washes out" }),
-  row("route.precipitate-hydroxide", "precipitated with alkali", ["salt of M", "alkali"], { right: "engine", doubt: 0.15, tests: ["feeds dissolve", "the engine lets it fall"], separate: "filter", leaves: "washes out" }),
-  row("route.metal-and-acid", "a metal dissolved in acid", ["metal M", "acid of A"], { right: "written", doubt: 0.1, tests: ["potentials"], separate: "crystallise", excess: { of: 0, percent: 5 }, leaves: "filtered off" }),
-  row("route.metal-acid-and-peroxide", "a metal dissolved in acid and peroxide", ["metal M", "acid of A", "peroxide"], { right: "written", doubt: 0.3, tests: ["potentials"], separate: "crystallise", excess: { of: 2, percent: 50 }, leaves: "evaporates" }),
-  row("route.double-salt", "two salts crystallised together", ["parent", "other parent"], { right: "written", doubt: 0.05, tests: ["the engine keeps it dissolved"], separate: "crystallise", leaves: "stays" }),
-  row("route.alum-from-metal", "a metal through lye into its alum", ["metal M", "alkali lye", "acid of A"], { right: "written", doubt: 0.3, tests: ["potentials"], separate: "crystallise", leaves: "stays" }),
-  row("route.heat", "heated dry", ["what heat makes it from"], { right: "written", doubt: 0.05, tests: ["table of heat"], separate: "fire", leaves: "evaporates" }),
-  row("route.displace", "a nobler metal displaced", ["metal M", "salt of a nobler metal"], { right: "written", doubt: 0.4, tests: ["potentials"], separate: "crystallise", excess: { of: 0, percent: 5 }, leaves: "filtered off" }),
-  row("route.cement", "a metal set free by a baser one", ["salt of M", "baser metal"], { right: "written", doubt: 0.2, tests: ["potentials"], separate: "filter", leaves: "stays" }),
-  row("route.ammine", "a salt in ammonia", ["the same salt without ammonia", "ammonia"], { right: "engine", doubt: 0.2, tests: ["the engine keeps it dissolved"], separate: "crystallise", excess: { of: 1, percent: 50 }, leaves: "evaporates" }),
-  row("route.set-acid-free", "a weak acid set free by a strong one", ["alkali salt of A", "strong acid"], { right: "engine", doubt: 0.15, tests: ["feeds dissolve"], separate: "filter", excess: { of: 1, percent: 5 }, leaves: "washes out" }),
-  row("route.keep-filtrate", "the other salt filtered off", ["salt of M", "carrier of A"], { right: "engine", doubt: 0.5, tests: ["feeds dissolve", "the engine keeps it dissolved"], separate: "filter off the other", leaves: "stays" }),
-  row("route.salt-pair", "two salts that swap ions on cooling", ["salt of M", "alkali salt of A"], { right: "written", doubt: 0.4, tests: ["crystallises from the pair"], separate: "crystallise", leaves: "stays" }),
-  row("route.oxidise", "oxidised with peroxide in acid", ["lower salt of M", "acid of A", "peroxide"], { right: "written", doubt: 0.3, tests: ["potentials"], separate: "crystallise", excess: { of: 2, percent: 50 }, leaves: "evaporates" }),
-  row("route.listed", "as listed", ["as listed"], { right: "written", doubt: 0.3, tests: ["potentials"], separate: "filter", leaves: "washes out" }),
-  row("route.solid-to-solid", "one solid turned into another", ["solid salt of M", "alkali salt of A"], { right: "engine", doubt: 0.35, tests: ["the engine lets it fall"], separate: "filter", excess: { of: 1, percent: 50 }, leaves: "washes out" }),
-  row("route.complex", "a complex from its ions", ["salt of M", "alkali salt of A"], { right: "written", doubt: 0.3, tests: ["the engine keeps it dissolved"], separate: "crystallise", leaves: "stays" }),
+  row("neutralise", "a base dissolved in acid", ["base of M", "acid of A"], { right: "written", doubt: 0, tests: ["feeds are solids that react"], separate: "crystallise", leaves: "filtered off" }),
+  row("neutralise-acid-salt", "an acid salt neutralised", ["acid salt of M and A", "base of M"], { right: "written", doubt: 0.05, tests: ["feeds are solids that react"], separate: "crystallise", leaves: "stays" }),
+  row("slake", "an oxide into water", ["oxide of M"], { right: "written", doubt: 0, tests: ["feeds are solids that react"], separate: "filter", leaves: "washes out" }),
+  row("precipitate", "two solutions that precipitate", ["salt of M", "alkali salt of A"], { right: "engine", doubt: 0.1, tests: ["feeds dissolve", "the engine lets it fall"], separate: "filter", excess: { of: 1, percent: 5 }, leaves: "washes out" }),
+  row("precipitate-by-acid", "a salt precipitated by its acid", ["salt of M", "acid of A"], { right: "engine", doubt: 0.2, tests: ["feeds dissolve", "the engine lets it fall"], separate: "filter", excess: { of: 1, percent: 5 }, leaves: "washes out" }),
+  row("precipitate-carbonate", "precipitated with carbonate", ["salt of M", "carbonate"], { right: "engine", doubt: 0, tests: ["feeds dissolve", "the engine lets it fall"], separate: "filter", excess: { of: 1, percent: 5 }, leaves: "washes out" }),
+  row("precipitate-hydroxide", "precipitated with alkali", ["salt of M", "alkali"], { right: "engine", doubt: 0.15, tests: ["feeds dissolve", "the engine lets it fall"], separate: "filter", leaves: "washes out" }),
+  row("metal-and-acid", "a metal dissolved in acid", ["metal M", "acid of A"], { right: "written", doubt: 0.1, tests: ["potentials"], separate: "crystallise", excess: { of: 0, percent: 5 }, leaves: "filtered off" }),
+  row("metal-acid-and-peroxide", "a metal dissolved in acid and peroxide", ["metal M", "acid of A", "peroxide"], { right: "written", doubt: 0.3, tests: ["potentials"], separate: "crystallise", excess: { of: 2, percent: 50 }, leaves: "evaporates" }),
+  row("double-salt", "two salts crystallised together", ["parent", "other parent"], { right: "written", doubt: 0.05, tests: ["the engine keeps it dissolved"], separate: "crystallise", leaves: "stays" }),
+  row("alum-from-metal", "a metal through lye into its alum", ["metal M", "alkali lye", "acid of A"], { right: "written", doubt: 0.3, tests: ["potentials"], separate: "crystallise", leaves: "stays" }),
+  row("heat", "heated dry", ["what heat makes it from"], { right: "written", doubt: 0.05, tests: ["table of heat"], separate: "fire", leaves: "evaporates" }),
+  row("displace", "a nobler metal displaced", ["metal M", "salt of a nobler metal"], { right: "written", doubt: 0.4, tests: ["potentials"], separate: "crystallise", excess: { of: 0, percent: 5 }, leaves: "filtered off" }),
+  row("cement", "a metal set free by a baser one", ["salt of M", "baser metal"], { right: "written", doubt: 0.2, tests: ["potentials"], separate: "filter", leaves: "stays" }),
+  row("ammine", "a salt in ammonia", ["the same salt without ammonia", "ammonia"], { right: "engine", doubt: 0.2, tests: ["the engine keeps it dissolved"], separate: "crystallise", excess: { of: 1, percent: 50 }, leaves: "evaporates" }),
+  row("set-acid-free", "a weak acid set free by a strong one", ["alkali salt of A", "strong acid"], { right: "engine", doubt: 0.15, tests: ["feeds dissolve"], separate: "filter", excess: { of: 1, percent: 5 }, leaves: "washes out" }),
+  row("keep-filtrate", "the other salt filtered off", ["salt of M", "carrier of A"], { right: "engine", doubt: 0.5, tests: ["feeds dissolve", "the engine keeps it dissolved"], separate: "filter off the other", leaves: "stays" }),
+  row("salt-pair", "two salts that swap ions on cooling", ["salt of M", "alkali salt of A"], { right: "written", doubt: 0.4, tests: ["crystallises from the pair"], separate: "crystallise", leaves: "stays" }),
+  row("oxidise", "oxidised with peroxide in acid", ["lower salt of M", "acid of A", "peroxide"], { right: "written", doubt: 0.3, tests: ["potentials"], separate: "crystallise", excess: { of: 2, percent: 50 }, leaves: "evaporates" }),
+  row("listed", "as listed", ["as listed"], { right: "written", doubt: 0.3, tests: ["potentials"], separate: "filter", leaves: "washes out" }),
+  row("solid-to-solid", "one solid turned into another", ["solid salt of M", "alkali salt of A"], { right: "engine", doubt: 0.35, tests: ["the engine lets it fall"], separate: "filter", excess: { of: 1, percent: 50 }, leaves: "washes out" }),
+  row("complex", "a complex from its ions", ["salt of M", "alkali salt of A"], { right: "written", doubt: 0.3, tests: ["the engine keeps it dissolved"], separate: "crystallise", leaves: "stays" }),
 ];
 
 /** A reaction of no general kind, written down. */
