@@ -38,7 +38,7 @@ export const BY_ANION: Readonly<Record<string, readonly HazardClass[]>> = {
   azide: ["azide"],
   thiocyanate: ["thiocyanate"],
   carbonate: ["carbonate"],
-  hydrogencarbonate: ["carbonate"],
+  hydrogencarbonate: ["carbonate", "hydrogencarbonate"],
   fluoride: ["fluoride"],
   hydrogendifluoride: ["fluoride"],
   hexafluoridosilicate: ["fluoride"],

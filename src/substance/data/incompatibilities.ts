@@ -62,6 +62,7 @@ export type HazardClass =
   | "hydrofluoric acid"
   | "hydrogen"
   | "hydrogen sulfide"
+  | "hydrogencarbonate"
   | "hydrolysing chloride"
   | "hypochlorite"
   | "iodate"
@@ -223,7 +224,7 @@ export const INCOMPATIBILITIES = /* @__PURE__ */ once((): readonly Incompatibili
   { code: "permanganate-peroxide", a: ["permanganate"], b: ["peroxide"], what: "violent oxygen", products: ["O2"], severity: "warn", conditions: ["strong peroxide"], source: "memory" },
   { code: "permanganate-fuel", a: ["permanganate"], b: ["sulfur", "sulfide", "ammonium", "metal powder", "carbon", "phosphorus"], what: "fire or explosion", products: ["N2"], severity: "forbid", conditions: ["dry"], source: "memory" },
   { code: "peroxide-ketone", a: ["peroxide"], b: ["ketone"], what: "makes explosive peroxides", severity: "forbid", source: "incompatibilityLists" },
-  { code: "peroxide-catalyst", a: ["peroxide"], b: ["decay metal", "manganese", "silver", "silver salt", "iodide"], what: "decays fast and hot", products: ["O2"], severity: "warn", source: "incompatibilityLists" },
+  { code: "peroxide-catalyst", a: ["peroxide"], b: ["decay metal", "metal powder", "manganese", "silver", "silver salt", "iodide"], what: "decays fast and hot", products: ["O2"], severity: "warn", source: "incompatibilityLists" },
   { code: "peroxide-organic", a: ["peroxide"], b: ["alcohol", "acetic acid", "formic acid", "sugar", "strong amine", "organic"], what: "fire, or peracids", severity: "forbid", conditions: ["strong peroxide"], source: "incompatibilityLists" },
   { code: "peroxide-base", a: ["peroxide"], b: ["strong base"], what: "decays fast", products: ["O2"], severity: "warn", source: "memory" },
   { code: "percarbonate-fuel", a: ["percarbonate"], b: ["organic", "acid", "metal powder"], what: "oxygen and pressure", products: ["O2"], severity: "warn", source: "memory" },
@@ -338,7 +339,7 @@ export const INCOMPATIBILITIES = /* @__PURE__ */ once((): readonly Incompatibili
   { code: "acid-arsenide", a: ["acid"], b: ["arsenide"], what: "deadly gas", products: ["AsH3"], severity: "forbid", source: "memory" },
   { code: "acid-silicide", a: ["acid"], b: ["silicide"], what: "gas that burns by itself in air", products: ["SiH4"], severity: "forbid", source: "memory" },
   { code: "water-phosphide", a: ["phosphide"], b: ["water"], what: "deadly gas", products: ["PH3"], severity: "forbid", source: "memory" },
-  { code: "acid-former-cyanide", a: ["acid former", "acid salt", "carbon dioxide"], b: ["cyanide"], what: "sour enough to set a deadly gas free", products: ["HCN"], severity: "forbid", source: "memory" },
+  { code: "acid-former-cyanide", a: ["acid former", "acid salt", "carbon dioxide", "hydrogencarbonate"], b: ["cyanide"], what: "sour enough to set a deadly gas free", products: ["HCN"], severity: "forbid", source: "memory" },
   { code: "acid-former-azide", a: ["acid former", "acid salt"], b: ["azide"], what: "sour enough to set a deadly and explosive gas free", products: ["HN3"], severity: "forbid", source: "memory" },
   { code: "acid-former-hypochlorite", a: ["acid former"], b: ["hypochlorite", "chloroisocyanurate", "chlorite", "chlorate"], what: "sour enough to set chlorine or its dioxide free", products: ["Cl2"], severity: "forbid", source: "memory" },
   { code: "acid-former-sulfide", a: ["acid former"], b: ["sulfide"], what: "sour enough to set a deadly gas free", products: ["H2S"], severity: "forbid", source: "memory" },
