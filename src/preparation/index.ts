@@ -29,6 +29,7 @@ export type { Figure, MovedFigure } from "./figures";
 export type { Heat } from "./heat";
 export type { Identity, IdentityCandidate, IgnitionCandidate, MassLossRequest } from "./identity/identity";
 export { identifyByMassLoss } from "./identity/identity";
+export type { SampleMixture, SampleMixtureKind } from "./identity/mixtures";
 export type { Isolation, WashSchedule } from "./isolation";
 export type { Liquor } from "./liquor";
 export type { Loss, Lost } from "./losses";

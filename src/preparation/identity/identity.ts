@@ -13,6 +13,7 @@ import { PlanError } from "../error";
 import { nameOfFormula } from "../species";
 import { COVERAGE } from "../verdict/evidence";
 import { acidPerGramOf } from "./ignition";
+import { mixturesOf, type SampleMixture } from "./mixtures";
 import { acidOf, candidatesOf, expectedLossOf, lossOf } from "./tests";
 import { assumptionsOf, verdictOf } from "./verdict";
 
@@ -70,6 +71,8 @@ export interface Identity {
   readonly loss: Quantity<"mass fraction"> | undefined;
   /** Best first. */
   readonly candidates: readonly IdentityCandidate[];
+  /** What it may be where it is no single candidate: with something inert, half fired, two together; the likeliest first. */
+  readonly mixtures: readonly SampleMixture[];
   readonly verdict: "identified" | "cannot tell apart" | "none fits";
   /** The formulas that remain: one when identified, several when they cannot be told apart, none when none fits. */
   readonly remaining: readonly string[];
@@ -145,8 +148,8 @@ const MASS_LOSS = {
  * @param request - masses `before` and `after` ignition and/or `acidPerGram`; `candidates` as formulas, or the `product`
  *   that was wanted, for which the other solids of the same metal are looked up; `adsorbedWater`, the most water the
  *   sample may hold beside its formula; `readability` of the balance
- * @returns the loss with its uncertainty, candidates ranked with their residues and shares, and a verdict: identified, cannot
- *   tell apart, or none fits
+ * @returns the loss with its uncertainty, candidates ranked with their residues and shares, mixtures with the share of
+ *   the first part and its uncertainty, and a verdict: identified, cannot tell apart, or none fits
  * @throws {PlanError} `plan.request`, `plan.not-positive`, `plan.no-residue`, `plan.observation` when it gained mass or no
  *   test is given; codes of `quantity` and `parseFormula`
  * @source losses from the formulas; which residue forms and the criterion of two standard uncertainties: common practice
@@ -155,6 +158,8 @@ const MASS_LOSS = {
  * const sample = identifyByMassLoss({ before: "2.000 g", after: "1.440 g", product: "Cu2(OH)2CO3" });
  * sample.remaining // => ["Cu₂(OH)₂CO₃"]
  * identifyByMassLoss({ before: "0.50 g", after: "0.35 g", candidates: ["Cu2(OH)2CO3", "Cu3(OH)2(CO3)2"] }).verdict // => "cannot tell apart"
+ * const marble = identifyByMassLoss({ before: "2.0000 g", after: "1.1818 g", candidates: ["CaCO3"] });
+ * marble.mixtures[0]!.text // => "93.04 ± 0.16 % of CaCO₃, the rest loses nothing and takes no acid"
  */
 export function identifyByMassLoss(request: MassLossRequest): Identity {
   guard.fields(request, MASS_LOSS, "request");
@@ -190,8 +195,22 @@ export function identifyByMassLoss(request: MassLossRequest): Identity {
       off,
       fits: [off.loss, off.acid].every((z) => z === undefined || Math.abs(z) <= COVERAGE),
     };
-    return { candidate, square };
+    const component = { name: candidate.formula, residue, loss: expectedLoss, acid: acidPerGram };
+    return { candidate, square, component, byLoss, byAcid };
   });
+  const spread = (q: Quantity | undefined, tests: readonly (Test | undefined)[]) =>
+    q === undefined ? undefined : { value: q, u: tests.find((t) => t !== undefined)?.u ?? FLOOR };
+  const mixtures = mixturesOf(
+    judged.map(({ component }) => component),
+    spread(
+      loss,
+      judged.map(({ byLoss }) => byLoss),
+    ),
+    spread(
+      acid,
+      judged.map(({ byAcid }) => byAcid),
+    ),
+  );
   judged.sort((a, b) => a.square - b.square);
   const least = judged[0]!.square;
   const weights = judged.map(({ square }) => Math.exp(-(square - least) / 2));
@@ -202,7 +221,8 @@ export function identifyByMassLoss(request: MassLossRequest): Identity {
   return readable({
     loss,
     candidates,
-    ...verdictOf(candidates, loss, acid !== undefined),
+    mixtures,
+    ...verdictOf(candidates, mixtures, loss, acid !== undefined),
     assumptions: assumptionsOf(candidates, allowed),
   });
 }

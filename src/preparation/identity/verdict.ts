@@ -1,12 +1,16 @@
 // What a set of judged candidates allows to say: identified, cannot be told apart, or none fits, and what would decide.
 import type { Quantity } from "../../quantity";
+import { dryingOf } from "../drying";
 import { lessThanAll, planned } from "../exact";
+import { formulaFrom } from "../species";
 import type { Identity, IdentityCandidate } from "./identity";
+import type { SampleMixture } from "./mixtures";
 
 /** Two candidates are told apart when the better one holds this share. */
 const IDENTIFIED = 0.95;
 export function verdictOf(
   candidates: readonly IdentityCandidate[],
+  mixtures: readonly SampleMixture[],
   loss: Quantity | undefined,
   titrated: boolean,
 ): Pick<Identity, "verdict" | "remaining" | "text" | "next"> {
@@ -15,11 +19,19 @@ export function verdictOf(
   const best = candidates[0]!;
   if (fitting.length === 0) {
     const water = neededWater(candidates, loss);
+    const [mixture] = mixtures;
+    const readings = [
+      ...(water === "" ? [] : [water]),
+      ...(mixture === undefined ? [] : [`it would be ${mixture.text}`]),
+    ];
+    const isLight = loss !== undefined && candidates.every(({ difference }) => difference?.isPositive() !== true);
     return {
       verdict: "none fits",
       remaining: [],
-      text: `${shown} fits none of the candidates; ${water === "" ? `the nearest is ${best.formula}` : water}`,
-      next: "dry at 100 to 105 °C to constant mass first, then ignite again to constant mass",
+      text: `${shown} fits none of the candidates alone; ${readings.length === 0 ? `the nearest is ${best.formula}` : readings.join("; or ")}`,
+      next: isLight
+        ? `ignite again to constant mass: what is not done goes on losing${titrated ? "" : "; if nothing goes, titrate with acid, which tells what is inert from what was fired already"}`
+        : `${dryFirst(candidates)}, then ignite again to constant mass`,
     };
   }
   if (fitting.length === 1 || (best.fits && best.share >= IDENTIFIED)) {
@@ -41,9 +53,25 @@ export function verdictOf(
     text: `${shown} cannot tell ${names.join(", ")} apart`,
     next:
       titrated || !titrationTells(fitting)
-        ? "dry to constant mass first, then take a larger sample and a finer balance; or weigh the carbon dioxide that acid drives out"
+        ? `${dryFirst(fitting)}, then take a larger sample and a finer balance; or weigh the carbon dioxide that acid drives out`
         : "titrate a weighed sample with acid (mmol of H⁺ per gram), or take a larger sample and a finer balance",
   };
+}
+
+/** How to dry whatever of these it is, so that none of them is changed by it. */
+function dryFirst(candidates: readonly IdentityCandidate[]): string {
+  const oven = planned("oven");
+  const limits = candidates.map(({ formula }) => ({ formula, upTo: dryingOf(formulaFrom(formula)).upTo }));
+  const bears = (upTo: Quantity | undefined): boolean => upTo !== undefined && upTo.compare(oven) >= 0;
+  if (limits.every(({ upTo }) => bears(upTo))) return "dry at 100 to 105 °C to constant mass first";
+  const weak = limits.filter(({ upTo }) => !bears(upTo));
+  const lowest = weak.reduce((a, b) =>
+    a.upTo === undefined || (b.upTo !== undefined && a.upTo.compare(b.upTo) <= 0) ? a : b,
+  );
+  if (lowest.upTo === undefined)
+    return `dry in air to constant mass first: how warm ${lowest.formula} may get is not known`;
+  const most = lowest.upTo.format({ decimals: 0, uncertainty: "none" });
+  return `dry in air, or no warmer than ${most}, to constant mass first: more would change ${lowest.formula}`;
 }
 
 /** Would a titration good to 1 % tell the candidates apart, each with the water it is taken to hold? */
