@@ -1,21 +1,24 @@
 // Everything about a batch that follows from what is put into it. Plan and run are the same sums; a run puts in what was
 // really weighed, and only what is looked at is worked out again.
+
 import { lazily } from "../foundation/lazy";
 import type { Quantity } from "../quantity";
 import { type Account, accountFor, massFor } from "./account";
+import type { BatchFigures } from "./batch-figures";
 import { type Candidate, candidatesFor } from "./candidates";
 import { type Check, checksOf } from "./checks";
+import { completenessOf } from "./completeness";
 import type { Contents } from "./contents/contents";
 import type { Entry } from "./contents/entry";
 import { type Cost, costOf } from "./cost";
-import { type Crystallising, crystallisingOf } from "./crystallising";
-import { type DissolvingHeat, dissolvingHeatOf } from "./dissolving-heat";
+import { crystallisingOf } from "./crystallising";
+import { dissolvingHeatOf } from "./dissolving-heat";
 import { exact } from "./exact";
-import { type Feed, feedsOf } from "./feed";
-import { type Heat, heatOf } from "./heat";
-import { type Dissolved, type Isolation, isolationOf, type WashSchedule } from "./isolation";
+import { feedsOf } from "./feed";
+import { heatOf } from "./heat";
+import { type Dissolved, isolationOf, type WashSchedule } from "./isolation";
 import { type Liquor, liquorOf } from "./liquor";
-import { type Pace, paceOf } from "./pace";
+import { paceOf } from "./pace";
 import { POT, type Work } from "./procedure/bench";
 import { kindOf } from "./procedure/kind";
 import { workOf } from "./procedure/procedures";
@@ -24,57 +27,21 @@ import { type ProcedureStep, stepsOf } from "./procedure/step";
 import type { StepCautions } from "./safety/step-cautions";
 import type { Setting } from "./setting";
 import { coreOf, speciesAside } from "./species";
-import { type GasEvolved, gasesOf, type Vessel, vesselFor } from "./vessel";
-import { type ByProduct, byProductsOf, type Waste, wasteOf } from "./waste";
-
-/** How much of the product the liquor keeps although it precipitates. */
-export type Completeness =
-  | {
-      /** What the liquor keeps: at its equilibrium, or where that cannot be computed what as much pure water would keep; `limits` says which. */
-      readonly dissolved: Quantity<"mass">;
-      /** Temperature the figure is for. */
-      readonly at: Quantity<"temperature">;
-      /** Share of the theory that precipitates. */
-      readonly fallsOut: Quantity;
-      /** What the figures leave out. */
-      readonly limits: string;
-      readonly test: string;
-    }
-  | { readonly missing: string; readonly test: string };
+import { gasesOf, vesselFor } from "./vessel";
+import { type ByProduct, byProductsOf, wasteOf } from "./waste";
 
 /** What a batch comes to. */
-export interface Batch {
-  readonly materialBalance: Account;
-  readonly product: {
-    readonly formula: string;
-    readonly name: string;
-    readonly amount: Quantity<"amount of substance">;
-    readonly theoreticalYield: Quantity<"mass">;
-  };
-  readonly feeds: readonly Feed[];
-  readonly isolation: Isolation;
+export interface Batch extends BatchFigures {
   readonly liquor: Liquor;
   /** The work, step by step, with what is in the vessel before and after each. */
   readonly steps: readonly ProcedureStep[];
   /** What passes the first filter; undefined where nothing is filtered. */
   readonly filtrate: Contents | undefined;
-  readonly gas: readonly GasEvolved[];
-  readonly vessel: Vessel | undefined;
-  /** How fast to add; undefined where no gas is given off. */
-  readonly additionRate: Pace | undefined;
-  readonly heat: Heat;
-  /** Of each feed that is dissolved, before anything is mixed. */
-  readonly dissolvingHeat: readonly DissolvingHeat[];
-  /** For a product that stays in the liquor; undefined for others. */
-  readonly crystallising: Crystallising | undefined;
-  /** For a product that precipitates; undefined for one that crystallises. */
-  readonly completeness: Completeness | undefined;
   readonly washing: WashSchedule | undefined;
   /** What this kind of preparation is watched for, with figures; a usual excess where none was asked for. */
   readonly checks: readonly Check[];
   readonly candidates: readonly Candidate[];
   readonly byProducts: readonly ByProduct[];
-  readonly waste: Waste;
   readonly cost: Cost;
   /** What could not be computed, and what is missing for it. */
   readonly unknown: readonly string[];
@@ -142,53 +109,6 @@ function fullest({ drafts }: Work): { readonly mass: Quantity; readonly missing:
   return { mass, missing };
 }
 
-/** What the figure rests on where the whole liquor could be asked. */
-const AT_EQUILIBRIUM =
-  "at the equilibrium of the whole liquor, with the solid as it first precipitates and the constants of the tables";
-
-/** The liquor is no pure water: what the reaction makes beside the product is not in the figure. */
-const LIMITS = "in pure water; acid, ammonium or CO2 of this reaction keep more in solution";
-
-function completenessOf(
-  setting: Setting,
-  batch: Batch,
-  { roles, work }: Inner,
-  isWaterKnown: boolean,
-): Completeness | undefined {
-  if (batch.isolation.how !== "precipitate") return undefined;
-  const { product, temperature } = setting;
-  const precipitant = setting.materials.find((_, i) => roles[i] === "precipitant" || roles[i] === "gas-giving base");
-  const drop = precipitant === undefined ? "the precipitant" : `${precipitant.shelf.name} solution`;
-  const test = `let a little of the clear liquor stand with a drop of ${drop}: a cloud means that more is needed`;
-  if (work.kept === undefined || !isWaterKnown) return { missing: `what the liquor keeps of ${product.name}`, test };
-  const { amount, atEquilibrium } = work.kept;
-  const theory = batch.product.theoreticalYield;
-  const all = massFor(amount, product.formula, {
-    symbol: `m(${product.name}, kept)`,
-    label: `${product.name} that the liquor keeps`,
-  });
-  const kept = all.compare(theory) > 0 ? theory : all;
-  const limits = atEquilibrium ? AT_EQUILIBRIUM : LIMITS;
-  return {
-    dissolved: kept,
-    at: temperature,
-    fallsOut: theory
-      .minus(kept)
-      .dividedBy(theory)
-      .to("%")
-      .named({
-        symbol: "precipitates",
-        label: atEquilibrium
-          ? "share that precipitates from this liquor"
-          : "share that precipitates, were the liquor pure water",
-        rule: "1 - dissolved / theory",
-        assumption: limits,
-      }),
-    limits,
-    test,
-  };
-}
-
 /** A batch calculated before, of which whatever still holds is taken over. */
 export interface Before {
   /** Cautions by part of the work. */
@@ -199,7 +119,7 @@ export interface Before {
 }
 
 /** What the figures of a batch share. */
-interface Inner {
+export interface Inner {
   readonly roles: readonly Role[];
   readonly work: Work;
   readonly full: { readonly mass: Quantity; readonly missing: readonly string[] };
@@ -321,7 +241,15 @@ export function batchOf(
       ),
     dissolvingHeat: () => dissolvingHeatOf(setting, account, batch.feeds),
     crystallising: () => crystallisingOf(setting, account, batch.isolation, theoreticalYield),
-    completeness: () => completenessOf(setting, batch, inner, inner.water !== undefined),
+    completeness: () =>
+      batch.isolation.how !== "precipitate"
+        ? undefined
+        : completenessOf(
+            setting,
+            theoreticalYield,
+            inner.roles,
+            inner.water === undefined ? undefined : inner.work.kept,
+          ),
     washing: () => (inner.full.missing.length > 0 ? undefined : inner.work.washing),
     checks: () => checksOf(kind, setting, batch),
     candidates: () =>

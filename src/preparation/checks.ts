@@ -1,17 +1,19 @@
 // What each kind of preparation is watched for, with its figures: what is over and where it goes, when it is done. Excesses
 // stay as they were asked for; where none was, a remark says which one is usual.
+
 import { type Formula, molarMass } from "../formula";
 import type { Quantity } from "../quantity";
 import type { Supplied } from "./account";
 import { isAcid } from "./acids";
-import type { Batch } from "./batch";
+import type { BatchFigures } from "./batch-figures";
 import { keyElement } from "./candidates";
 import { TAKES_BACK } from "./data/insoluble";
 import { VOLATILE } from "./data/volatile";
 import { exact, lessThanAll, planned } from "./exact";
 import { madeOf } from "./made-of";
 import type { Material } from "./material";
-import { isAcidSalt, isMetal, type ProcedureKind } from "./procedure/kind";
+import { isAcidSalt, isMetal } from "./procedure/kind";
+import type { ProcedureKind } from "./procedure/kinds";
 import { isLye } from "./procedure/roles";
 import type { Setting } from "./setting";
 
@@ -24,7 +26,7 @@ export interface Check {
 
 interface Given {
   readonly setting: Setting;
-  readonly batch: Batch;
+  readonly batch: BatchFigures;
 }
 
 interface Feeding {
@@ -301,7 +303,7 @@ const CHECKS: Readonly<Record<ProcedureKind, (given: Given) => Check[]>> = {
   other: () => [],
 };
 
-export const checksOf = (kind: ProcedureKind, setting: Setting, batch: Batch): Check[] => [
+export const checksOf = (kind: ProcedureKind, setting: Setting, batch: BatchFigures): Check[] => [
   ...CHECKS[kind]({ setting, batch }),
   ...farOver({ setting, batch }),
 ];

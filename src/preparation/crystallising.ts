@@ -8,9 +8,9 @@ import { type Crystallisation, crystallise, fractionalCrystallization, type Salt
 import { type Account, massFor } from "./account";
 import { exact, planned } from "./exact";
 import { fateOf } from "./fate";
+import { isGas } from "./gas";
 import type { Isolation } from "./isolation";
 import type { Setting } from "./setting";
-import { isGas } from "./vessel";
 
 /** How a product is crystallised. */
 export interface Crystallising {

@@ -2,15 +2,13 @@
 // no plan; fields nobody knows and values that make no sense are refused here, by name. What goes out is plain data.
 import { BalancedEquation, Equation } from "../equation";
 import { Formula, type FormulaRecord, formulaFromJSON } from "../formula";
-import { ArgumentGuard, type Fields, isRecord } from "../foundation/argument";
+import { type Fields, isRecord } from "../foundation/argument";
 import { isQuantity, type Quantity, type QuantityLike, quantity, quantityFromJSON } from "../quantity";
 import { expectDimension } from "../quantity/internal";
 import { guard } from "./argument";
 import { PlanError } from "./error";
-import type { Observations } from "./observations";
 import type { PlanRequest, Scale, ShelfMaterial } from "./request";
 import { portionOf } from "./strength";
-import { OUTCOMES } from "./test-outcome";
 
 /** Deepest and longest a request may be; beyond it, it is a slip or goes round in circles. */
 const DEEPEST = 12;
@@ -61,11 +59,6 @@ export function plain<T>(value: T): T {
   return Object.fromEntries(entries.map(([key, part]) => [key, plain(part)])) as T;
 }
 
-const observed = /* @__PURE__ */ new ArgumentGuard(PlanError, {
-  unknown: "plan.unknown-option",
-  bad: "plan.observation",
-});
-
 /** @internal The fields of a material on the shelf. */
 export const MATERIAL = {
   name: true,
@@ -108,50 +101,6 @@ const REQUEST = { ...STEP, scale: true } as const satisfies Fields<PlanRequest>;
 const SCALE = { material: true, portion: true, product: true, vessel: true } as const satisfies Fields<
   Exclude<Scale, "all">
 >;
-
-const OBSERVATIONS = {
-  weighed: true,
-  measured: true,
-  strengths: true,
-  assay: true,
-  assays: true,
-  temperature: true,
-  lost: [{ at: true, of: true, volume: true, mass: true }],
-  wetCake: true,
-  washes: true,
-  filtrateVolume: true,
-  dried: true,
-  crops: true,
-  ignition: { before: true, after: true, residue: true },
-  tests: { filtrate: true, lastWash: true },
-  pH: true,
-  acidPerGram: true,
-  note: true,
-} as const satisfies Fields<Observations>;
-
-/** A vessel weighed full and empty. */
-const WITH_VESSEL = { gross: true, tare: true } as const;
-
-/** A weighing that is not a quantity has both readings of its vessel. */
-function checkWeighing(given: unknown, argument: string): void {
-  if (!isRecord(given) || isQuantity(given)) return;
-  observed.fields(given, WITH_VESSEL, argument);
-  for (const field of ["gross", "tare"] as const)
-    if (given[field] === undefined) throw observed.refused(undefined, `${argument}.${field}`, "a mass", "left out");
-}
-
-function checkWeighings({ dried, crops }: Observations): void {
-  if (Array.isArray(dried)) for (const [i, one] of dried.entries()) checkWeighing(one, `dried[${i}]`);
-  else checkWeighing(dried, "dried");
-  if (crops === undefined) return;
-  observed.list(crops, "crops");
-  for (const [i, one] of crops.entries()) checkWeighing(one, `crops[${i}]`);
-  if (crops.length === 0) throw new PlanError("plan.observation", "crops is an empty list: leave it out");
-  if (dried !== undefined)
-    throw new PlanError("plan.observation", "a run has dried or crops, not both", {
-      hint: "dried are successive weighings of the whole product, crops are dry masses to be added",
-    });
-}
 
 /** A quantity above zero. */
 function positive(like: QuantityLike, dimension: string | undefined, argument: string): void {
@@ -222,33 +171,4 @@ export function takenRequest(given: PlanRequest): PlanRequest {
     guard.fields(request.equation, { reactants: true, products: true }, "equation");
   checkStep(request);
   return request;
-}
-
-/** Observations as they are kept. */
-export function takenObservations(given: Observations): Observations {
-  if (typeof given !== "object" || given === null || Array.isArray(given))
-    throw new PlanError("plan.observation", 'observations are an object, such as { dried: "90.0 g" }');
-  const observations = taken(given);
-  observed.fields(observations, OBSERVATIONS);
-  for (const table of ["weighed", "measured", "strengths", "assays"] as const)
-    if (observations[table] !== undefined) observed.record(observations[table], table);
-  checkWeighings(observations);
-  for (const [name, outcome] of Object.entries(observations.tests ?? {}))
-    if (outcome !== undefined) observed.choice(outcome, `tests.${name}`, OUTCOMES);
-  if (observations.note !== undefined) observed.text(observations.note, "note");
-  return observations;
-}
-
-/** Water is liquid here, and its density known. */
-const [FREEZES, BOILS] = ["0 °C", "100 °C"] as const;
-
-/** A temperature of room, solutions and gas that there can be. */
-export function checkWarmth(T: Quantity<"temperature">, wet: boolean, argument: string): void {
-  if (wet ? T.compare(FREEZES) >= 0 && T.compare(BOILS) <= 0 : T.isPositive()) return;
-  throw new PlanError(
-    "plan.request",
-    wet
-      ? `${argument} of ${T} is outside ${FREEZES} to ${BOILS}, where there is liquid water to work in`
-      : `${argument} of ${T} is not above absolute zero`,
-  );
 }

@@ -10,10 +10,10 @@ import { lossToLiquor, solubilityRule, trySolubilityOf } from "../solubility";
 import { isAcid } from "./acids";
 import { isKnownCarbonate } from "./candidates";
 import { INSOLUBLE_NONMETALS, SOLUBLE_CYANIDOFERRATES, SOLUBLE_OXIDES } from "./data/insoluble";
-import { MISCIBLE } from "./data/miscible";
 import { exact, planned } from "./exact";
 import { madeOf } from "./made-of";
-import { coreOf, nameOfFormula } from "./species";
+import { isMiscible } from "./miscible";
+import { nameOfFormula } from "./species";
 
 /** What becomes of a substance in water. */
 export interface Fate {
@@ -44,12 +44,6 @@ function isInsolubleElement({ symbols }: Formula): boolean {
   if (symbols.length !== 1 || symbol === undefined) return false;
   return !isNonmetal(symbol) || INSOLUBLE_NONMETALS.some((row) => row.elements.includes(symbol));
 }
-
-/** A liquid that mixes with water. */
-export const isMiscible = (formula: Formula): boolean => {
-  const core = coreOf(formula);
-  return MISCIBLE.some((row) => row.formula === core);
-};
 
 /** Ligands change what a salt does in water: the rules speak of simple ions only. */
 const isComplex = (formula: Formula): boolean => madeOf(formula).complex || madeOf(formula).ammonia;

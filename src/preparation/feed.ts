@@ -9,11 +9,11 @@ import type { Account } from "./account";
 import { isAcid } from "./acids";
 import { exact, planned } from "./exact";
 import { fateOf } from "./fate";
-import { waterOfReaction } from "./liquor";
+import { isGas } from "./gas";
 import type { Material } from "./material";
 import { isPeroxide, type Role } from "./procedure/roles";
 import type { Setting } from "./setting";
-import { isGas } from "./vessel";
+import { waterOfReaction } from "./water-of-reaction";
 
 /** Water that a strong solution is poured into. */
 export interface Dilution {

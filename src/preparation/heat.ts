@@ -10,10 +10,10 @@ import type { Account } from "./account";
 import { exact, planned } from "./exact";
 import { fateOf } from "./fate";
 import type { Feed } from "./feed";
+import { isGas } from "./gas";
 import type { Material } from "./material";
 import type { Setting } from "./setting";
 import type { Species } from "./species";
-import { isGas } from "./vessel";
 
 /** Heat of the mixing. */
 export type Heat =

@@ -1,9 +1,6 @@
 // The liquor once everything has reacted: how much water there is, and whether what is dissolved stays so.
-import { molarMass } from "../formula";
-import { isWater } from "../formula/internal";
-import { type Quantity, sum } from "../quantity";
+import type { Quantity } from "../quantity";
 import { type LiquorCheck, remainsInSolution } from "../solubility";
-import type { Account } from "./account";
 import type { Feed } from "./feed";
 import type { Material } from "./material";
 import { coreOf, type Species } from "./species";
@@ -14,32 +11,6 @@ export interface Liquor {
   readonly water: Quantity<"mass"> | undefined;
   readonly check: LiquorCheck | undefined;
   readonly missing: readonly string[];
-}
-
-/** Water by the equation: that of the crystals, less what the solids keep, plus what the reaction sets free. */
-export function waterOfReaction(
-  materials: readonly Material[],
-  account: Account,
-  reactants: readonly Species[],
-  products: readonly Species[],
-): Quantity {
-  const M = molarMass("H2O");
-  const crystal = materials.map(({ waters, species }, i) =>
-    account.supplied[i]!.amount.times(waters.minus(species.waters)),
-  );
-  // Reactants written as hydrates that are left over still bring their water into the liquor.
-  const unused = materials.map(({ species }, i) => account.supplied[i]!.left.times(species.waters));
-  const count = (side: readonly Species[]): bigint =>
-    side.filter((s) => isWater(s.formula)).reduce((n, s) => n + s.coefficient, 0n);
-  const net = account.extent.times(count(products) - count(reactants));
-  return sum([...crystal, ...unused, net])
-    .times(M)
-    .to("g")
-    .named({
-      symbol: "m(H2O, crystals and reaction)",
-      label: "water from crystals and reaction",
-      rule: "mass = amount of water × molar mass",
-    });
 }
 
 /** Does what stays in the liquor stay dissolved? */

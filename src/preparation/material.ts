@@ -7,7 +7,7 @@ import { type Quantity, type QuantityLike, quantity } from "../quantity";
 import { protonsOf } from "./acids";
 import { PlanError } from "./error";
 import { exact } from "./exact";
-import { isMiscible } from "./fate";
+import { isMiscible } from "./miscible";
 import type { ShelfMaterial } from "./request";
 import { formulaFrom, nameOfFormula, type Species, sameCore, speciesAside, watersOf } from "./species";
 import { byMassFraction, byVolume, type PortionDimension, portionOf, shareOf } from "./strength";

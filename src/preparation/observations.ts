@@ -1,10 +1,10 @@
 // What was really measured, in any order and any subset, read into quantities; and the frame it changes.
+
 import type { MassFractionLike, MassLike, TemperatureLike, VolumeLike } from "../amount";
 import { type Quantity, type QuantityLike, quantity, sum } from "../quantity";
 import { expectDimension } from "../quantity/internal";
 import { reading } from "./account";
 import type { Batch } from "./batch";
-import { checkWarmth } from "./door";
 import { PlanError } from "./error";
 import { exact, planned as figure } from "./exact";
 import { type Loss, type Lost, type LostRead, lossesOf, readLosses } from "./losses";
@@ -14,6 +14,7 @@ import type { Portion, ShelfMaterial } from "./request";
 import type { Setting } from "./setting";
 import { portionOf } from "./strength";
 import type { TestOutcome } from "./test-outcome";
+import { checkWarmth } from "./warmth";
 
 /** A mass as it was read off; or the vessel with it and without it. */
 export type Weighed = MassLike | { readonly gross: MassLike; readonly tare: MassLike };

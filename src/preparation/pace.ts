@@ -1,14 +1,9 @@
 // How fast to add what gives off gas: so that each portion's gas fits the headspace, and the room stays under its limit.
+
 import type { Quantity } from "../quantity";
 import { PLANNING } from "./data/planning";
+import type { Room } from "./setting";
 import type { GasEvolved, Vessel } from "./vessel";
-
-/** The room the work is done in. */
-export interface Room {
-  readonly volume: Quantity;
-  /** Air changes per hour. */
-  readonly changes: Quantity;
-}
 
 /** Pace of adding. */
 export interface Pace {

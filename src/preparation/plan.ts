@@ -1,5 +1,6 @@
 // The plan: from what stands on the shelf to what to weigh, dissolve, expect and watch for. It holds no chemistry of its
 // own; every figure comes from a lower layer, and every figure can be explained.
+
 import type { BalancedEquation } from "../equation";
 import { shown } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
@@ -19,10 +20,12 @@ import type { Feasibility } from "./feasibility/feasibility";
 import { type Figure, figuresOf, type MovedFigure, movedSince, readFigures } from "./figures";
 import { contradictionOf } from "./pack-name";
 import { type Procedure, procedureOf } from "./procedure/kind";
+import { settingOf } from "./read-setting";
 import type { PlanRequest } from "./request";
 import { mixOf, passGate } from "./safety/combinations";
 import { type StepCautions, stepCautionsOf } from "./safety/step-cautions";
-import { settingOf, usualLossOf, weigh } from "./setting";
+import { weigh } from "./scale";
+import { usualLossOf } from "./setting";
 import { shareOf } from "./strength";
 
 /** One material to weigh or measure. */

@@ -1,8 +1,9 @@
 // What a plan is asked for, as the person at the shelf knows it: what the packs are, how much of what is wanted.
+
 import type { MassFractionLike, MassLike, PressureLike, TemperatureLike, VolumeLike } from "../amount";
 import type { Formula } from "../formula";
 import type { AmountText, ConcentrationText, DensityText, PriceText, QuantityLike } from "../quantity";
-import type { ProcedureKind } from "./procedure/kind";
+import type { ProcedureKind } from "./procedure/kinds";
 
 /** Mass of a solid, volume or mass of a solution. */
 export type Portion = MassLike | VolumeLike;

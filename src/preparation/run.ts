@@ -1,5 +1,6 @@
 // The run: the plan recomputed from what was really weighed and found, and the verdict on what came out. Only what is
 // looked at is worked out; a batch that went as planned is the plan's own.
+
 import { attempt, type Result } from "../foundation/error";
 import { frozen } from "../foundation/frozen";
 import { lazily, type Parts } from "../foundation/lazy";
@@ -8,17 +9,20 @@ import { INSPECT, shownAs } from "../foundation/shown";
 import { type Quantity, quantity } from "../quantity";
 import { guard } from "./argument";
 import { type Batch, batchOf } from "./batch";
-import { plain, takenObservations } from "./door";
+import { plain } from "./door";
 import { PlanError } from "./error";
 import { planned } from "./exact";
 import { type Figure, figure, figuresOf, type MovedFigure, movedSince, readFigures } from "./figures";
-import { type Identity, identifyByMassLoss } from "./identity/identity";
+import { identifyByMassLoss } from "./identity/identity";
+import type { Identity } from "./identity/types";
 import type { Loss } from "./losses";
 import { lossesIn, type Observations, type Observed, readObservations } from "./observations";
 import { behindPlan, type Plan, type PlanRecord, planFromJSON, recordOf } from "./plan";
 import type { ShelfMaterial } from "./request";
+import { takenObservations } from "./taken-observations";
 import { type Dryness, drynessOf } from "./verdict/dryness";
-import { type Finding, findingsFor, notWeighed, type Yield, yieldsOf } from "./verdict/verdict";
+import type { Finding, Yield } from "./verdict/finding";
+import { findingsFor, notWeighed, yieldsOf } from "./verdict/verdict";
 
 /** How the run differs from the plan, for one figure. */
 export interface Change {

@@ -7,7 +7,7 @@ import { type Quantity, type QuantityLike, quantity } from "../quantity";
 import { expectDimension } from "../quantity/internal";
 import { PlanError } from "./error";
 import { exact } from "./exact";
-import { isMiscible } from "./fate";
+import { isMiscible } from "./miscible";
 import type { Portion, ShelfMaterial } from "./request";
 
 /** How a portion is measured. */

@@ -1,12 +1,12 @@
 // The gas that is given off and the vessel that holds the batch while it foams.
+
 import { densityOfWater, gasVolume, type PressureLike, type TemperatureLike } from "../amount";
-import type { BalancedEquation } from "../equation";
 import { type Quantity, quantity, sum } from "../quantity";
 import type { Formed } from "./account";
-import { GASES, type GasRow } from "./data/gases";
 import { PLANNING } from "./data/planning";
 import { VESSELS } from "./data/vessels";
 import { exact } from "./exact";
+import { rowOf } from "./gas";
 
 export interface GasEvolved {
   readonly formula: string;
@@ -29,15 +29,6 @@ export interface Vessel {
   readonly why: string;
   /** A solid goes into acid or gives off gas as it dissolves: its foam is allowed for. */
   readonly intoAcid: boolean;
-}
-
-const rowOf = (hill: string): GasRow | undefined => GASES.find((row) => row.formula === hill);
-
-/** Does this species leave as gas? A phase written in the equation decides; else the table. */
-export function isGas(formula: BalancedEquation["reactants"][number]["formula"], wet: boolean): boolean {
-  if (formula.phase !== undefined) return formula.phase === "g";
-  const row = rowOf(formula.compositionText);
-  return row !== undefined && !(wet && row.keptByWater === true);
 }
 
 export function gasesOf(

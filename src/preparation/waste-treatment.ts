@@ -9,7 +9,6 @@ import { exact, planned } from "./exact";
 import { acidPerGramOf } from "./identity/ignition";
 import type { Dissolved } from "./isolation";
 import { madeOf } from "./made-of";
-import type { DissolvedMetal } from "./waste";
 
 /** One reagent for the waste. */
 export interface Treatment {
@@ -123,4 +122,15 @@ export function treatmentOf(
       .named({ symbol: `m(${reagent})`, label: `${reagent} for the waste`, rule: "mass = amount × molar mass" });
     return { reagent, purpose, amount, mass, vinegar: undefined };
   });
+}
+
+/** A metal dissolved in the waste. */
+export interface DissolvedMetal {
+  readonly symbol: string;
+  readonly amount: Quantity<"amount of substance">;
+  readonly mass: Quantity<"mass">;
+  /** Must be precipitated before anything else is done with the liquor. */
+  readonly precipitate: boolean;
+  /** pH at which it precipitates as hydroxide or carbonate, from memory. */
+  readonly pH: string | undefined;
 }

@@ -9,23 +9,12 @@ import { isAcid } from "./acids";
 import { LEFT_IN_WASTE, WASTE_METALS, type WasteMetalRow } from "./data/waste";
 import { exact, planned } from "./exact";
 import { fateOf } from "./fate";
+import { isGas } from "./gas";
 import type { Dissolved } from "./isolation";
 import { madeOf } from "./made-of";
 import type { Setting } from "./setting";
 import { coreOf, type Species } from "./species";
-import { isGas } from "./vessel";
-import { SODA, type Treatment, treatmentOf } from "./waste-treatment";
-
-/** A metal dissolved in the waste. */
-export interface DissolvedMetal {
-  readonly symbol: string;
-  readonly amount: Quantity<"amount of substance">;
-  readonly mass: Quantity<"mass">;
-  /** Must be precipitated before anything else is done with the liquor. */
-  readonly precipitate: boolean;
-  /** pH at which it precipitates as hydroxide or carbonate, from memory. */
-  readonly pH: string | undefined;
-}
+import { type DissolvedMetal, SODA, type Treatment, treatmentOf } from "./waste-treatment";
 
 /** What is left over. */
 export interface Waste {

@@ -2,9 +2,9 @@
 
 import { lazily } from "../../foundation/lazy";
 import type { Quantity } from "../../quantity";
+import type { Books } from "./books";
 import { type Entry, massOf } from "./entry";
 import { phOf } from "./equilibrium";
-import type { Pot } from "./pot";
 
 /** A solid in a vessel. */
 export interface SolidInside {
@@ -43,7 +43,14 @@ export interface Contents {
 
 const solute = ({ matter, amount }: Entry): SoluteInside => ({ formula: matter.name, amount: amount.to("mol") });
 
-export const viewOf = (pot: Pot): Contents =>
+/** What the view is read from. */
+interface Vessel {
+  readonly books: Books;
+  readonly mass: Quantity;
+  readonly volume: Quantity;
+}
+
+export const viewOf = (pot: Vessel): Contents =>
   lazily<Contents>({
     water: () => pot.books.water as Quantity<"mass">,
     temperature: () => pot.books.temperature,

@@ -4,9 +4,14 @@ import { isNonmetal } from "../../equation/internal";
 import { remembering } from "../../foundation/memo";
 import { type Quantity, quantity } from "../../quantity";
 import { type Beaker, componentsOf, isKnown, printed, ratio, settle } from "../feasibility/beaker";
+import type { Books } from "./books";
 import type { Entry } from "./entry";
 import type { Matter } from "./matter";
-import type { Pot } from "./pot";
+
+/** Anything with books: a vessel. */
+interface Booked {
+  readonly books: Books;
+}
 
 /** The equilibrium of a vessel, for each kilogram of its water. */
 interface Standing {
@@ -26,7 +31,7 @@ const remembered = /* @__PURE__ */ remembering<Standing | undefined>(300);
 const standsBy = ({ matter }: Entry): boolean => matter.formula.symbols.length === 1;
 
 /** Things that the beaker of a vessel contains, mol for each kilogram of water; undefined where there is too little water or a stranger. */
-function perKilogram({ books }: Pot): { readonly matter: Matter; readonly moles: number }[] | undefined {
+function perKilogram({ books }: Booked): { readonly matter: Matter; readonly moles: number }[] | undefined {
   const kg = books.water.value.toNumber() / 1000;
   if (books.waterMissing.length > 0 || !(kg > 0)) return undefined;
   const all: { readonly matter: Matter; readonly moles: number }[] = [];
@@ -39,7 +44,7 @@ function perKilogram({ books }: Pot): { readonly matter: Matter; readonly moles:
   return all.length === 0 ? undefined : all;
 }
 
-function standingIn(pot: Pot): Standing | undefined {
+function standingIn(pot: Booked): Standing | undefined {
   const put = perKilogram(pot);
   if (put === undefined) return undefined;
   const celsius = pot.books.temperature.in("°C").toNumber();
@@ -52,7 +57,7 @@ function standingIn(pot: Pot): Standing | undefined {
 }
 
 /** pH of a vessel; undefined where the model does not reach. */
-export function phOf(pot: Pot): Quantity<"number"> | undefined {
+export function phOf(pot: Booked): Quantity<"number"> | undefined {
   const { temperature } = pot.books;
   const celsius = temperature.in("°C").toNumber();
   if (celsius < 5 || celsius > 60 || pot.books.dissolved.length === 0) return undefined;
@@ -66,7 +71,7 @@ export function phOf(pot: Pot): Quantity<"number"> | undefined {
 }
 
 /** How much of a solid the liquor keeps at equilibrium; undefined where it does not stand, or the model does not reach. */
-export function keptAtEquilibrium(pot: Pot, matter: Matter): Quantity | undefined {
+export function keptAtEquilibrium(pot: Booked, matter: Matter): Quantity | undefined {
   const found = standingIn(pot);
   const own = componentsOf(matter.formula);
   if (found === undefined || own === undefined) return undefined;
@@ -90,7 +95,7 @@ export function keptAtEquilibrium(pot: Pot, matter: Matter): Quantity | undefine
 }
 
 /** What stands at equilibrium in place of a solid that should have formed, as printed; empty where that stands, or nothing is known. */
-export function standsInstead(pot: Pot, matter: Matter): readonly string[] {
+export function standsInstead(pot: Booked, matter: Matter): readonly string[] {
   const found = standingIn(pot);
   const own = componentsOf(matter.formula);
   if (found === undefined || own === undefined) return [];

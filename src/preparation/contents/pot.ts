@@ -1,28 +1,13 @@
 // What is in a vessel, as the operations book it: liquid water, what is dissolved in formula units without crystal water,
 // solids with theirs. Immutable; every operation makes a new one.
+
 import { densityOfWater } from "../../amount";
 import { type Quantity, sum } from "../../quantity";
 import { exact } from "../exact";
+import type { Books } from "./books";
 import { type Contents, viewOf } from "./contents";
 import { type Entry, massOf, type Origin, type SolidEntry } from "./entry";
 import { type Matter, massOfWater } from "./matter";
-
-/** The books of a vessel. */
-export interface Books {
-  /** Liquid water. */
-  readonly water: Quantity;
-  readonly temperature: Quantity<"temperature">;
-  readonly pressure: Quantity<"pressure">;
-  readonly solids: readonly SolidEntry[];
-  readonly dissolved: readonly Entry[];
-  /** Given off so far, and no longer there. */
-  readonly gas: readonly Entry[];
-  /** What the packs contain beside their forms, and nobody knows what it is. */
-  readonly other: Quantity;
-  /** What is missing to tell how much water there is. */
-  readonly waterMissing: readonly string[];
-  readonly unknown: readonly string[];
-}
 
 const NOTHING = "0 g";
 

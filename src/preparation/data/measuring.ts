@@ -1,6 +1,6 @@
 // What a better measurement reaches and what it costs in time: rules of thumb of the bench, to be overridden by whoever
 // knows better.
-import type { FindingCode } from "../verdict/verdict";
+import type { FindingCode } from "../verdict/finding";
 import type { SourceKey } from "./sources";
 
 /** A way to measure an input of a figure better. */

@@ -1,12 +1,13 @@
 // A reaction as the judges see it: what is put in and what should come, in moles for one mole of the product, and the water.
+
 import { type RedoxAnalysis, redoxAnalysis } from "../../equation";
 import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { type Constitution, constitutionOf } from "../../ion";
 import type { Account } from "../account";
+import { isGas } from "../gas";
 import type { Setting } from "../setting";
 import type { Species } from "../species";
-import { isGas } from "../vessel";
 
 /** A reactant with all there is of it. */
 export interface Put {

@@ -1,4 +1,5 @@
 // Does it go? Asked of a reaction before any procedure, answered with numbers and their sources.
+
 import { type BalancedEquation, balance } from "../../equation";
 import { isWater } from "../../formula/internal";
 import { type Fields, isRecord } from "../../foundation/argument";
@@ -9,9 +10,11 @@ import { type Batch, batchOf } from "../batch";
 import { STEP, taken, takenRequest } from "../door";
 import { PlanError } from "../error";
 import { fateOf } from "../fate";
+import { settingOf } from "../read-setting";
 import type { PlanRequest, Scale, ShelfMaterial } from "../request";
 import { mixOf, passGate } from "../safety/combinations";
-import { type Setting, settingOf, weigh } from "../setting";
+import { weigh } from "../scale";
+import type { Setting } from "../setting";
 import { caseOf, keyOfCase } from "./case";
 import { DOES_NOT_GO, type Feasibility, type Ruling } from "./feasibility";
 import { rule } from "./rule";

@@ -2,7 +2,7 @@
 // together. Each has one unknown share, determined by loss and acid together, with its uncertainty.
 import type { Formula } from "../../formula";
 import { type Quantity, quantity } from "../../quantity";
-import { COVERAGE } from "../verdict/evidence";
+import { COVERAGE } from "../verdict/difference";
 import { acidPerGramOf } from "./ignition";
 
 /** What a sample of two parts may be. */

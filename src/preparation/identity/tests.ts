@@ -1,5 +1,6 @@
 // What an identity is determined by: the solids a sample may be with what ignition leaves of them, the loss and the acid that were
 // found, and the loss that a formula asks for.
+
 import { Formula, molarMass } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { type Quantity, quantity } from "../../quantity";
@@ -9,8 +10,8 @@ import { formulasLike } from "../candidates";
 import { PlanError } from "../error";
 import { exact, planned } from "../exact";
 import { formulaFrom, nameOfFormula } from "../species";
-import type { IgnitionCandidate, MassLossRequest } from "./identity";
 import { residueOf } from "./ignition";
+import type { IgnitionCandidate, MassLossRequest } from "./types";
 
 const MOST_CANDIDATES = 100;
 

@@ -1,10 +1,11 @@
 // What a set of judged candidates allows to say: identified, cannot be told apart, or none fits, and what would decide.
+
 import type { Quantity } from "../../quantity";
 import { dryingOf } from "../drying";
 import { lessThanAll, planned } from "../exact";
 import { formulaFrom } from "../species";
-import type { Identity, IdentityCandidate } from "./identity";
 import type { SampleMixture } from "./mixtures";
+import type { Identity, IdentityCandidate } from "./types";
 
 /** Two candidates are told apart when the better one holds this share. */
 const IDENTIFIED = 0.95;

@@ -1,5 +1,6 @@
 // What to measure next: the inputs of a figure ranked by what a better measurement takes off its uncertainty for the time
 // it needs; and the tests that decide between the findings of a verdict, by what they tell for theirs.
+
 import {
   type BudgetLine,
   type Decimal,
@@ -13,7 +14,7 @@ import { guard } from "../argument";
 import { DECIDING, EACH, MEASURING, type MeasuringWay } from "../data/measuring";
 import { PlanError } from "../error";
 import { exact } from "../exact";
-import type { Finding, FindingCode } from "../verdict/verdict";
+import type { Finding, FindingCode } from "../verdict/finding";
 import { informationOf } from "./information";
 
 /** One input of a figure, and what a better measurement of it would do. */

@@ -1,26 +1,13 @@
 // What takes no part in the equation and is used all the same: acid against hydrolysis, charcoal, seed crystals, alcohol. What
 // it is for follows from what it is.
+
 import type { Quantity } from "../../quantity";
-import { isAcid } from "../acids";
 import type { Material } from "../material";
 import { add } from "../operation/add";
 import { rinse } from "../operation/rinse";
 import { weigh } from "../operation/weigh";
-import { sameCore } from "../species";
 import { type Bench, POT } from "./bench";
-
-/** What an aside is for. */
-export type Use = "acidify" | "with the first" | "charcoal" | "seed" | "alcohol";
-
-/** Liquids that bring a salt out of water, or rinse it, in Hill order. */
-const ALCOHOLS = new Set(["CH4O", "C2H6O", "C3H8O", "C3H6O"]);
-
-export function useOf({ form }: Material, product: Material["form"]): Use {
-  if (form.compositionText === "C") return "charcoal";
-  if (sameCore(form, product)) return "seed";
-  if (ALCOHOLS.has(form.compositionText)) return "alcohol";
-  return isAcid(form) ? "acidify" : "with the first";
-}
+import type { Use } from "./use";
 
 const WORDS: Readonly<Record<Use, (name: string) => string>> = {
   acidify: (name) => `Put the ${name} into the vessel, so that the salt does not hydrolyse.`,

@@ -1,8 +1,9 @@
 // The bench while a procedure is worked: vessels by their names, and the steps done on them. A procedure is a list of calls
 // on it; what each does to the contents is an operation of its own.
+
 import type { Quantity } from "../../quantity";
 import type { Account } from "../account";
-import type { Batch } from "../batch";
+import type { BatchFigures } from "../batch-figures";
 import { Pot } from "../contents/pot";
 import type { Crystallising } from "../crystallising";
 import type { Feed } from "../feed";
@@ -10,9 +11,9 @@ import type { Isolation, WashSchedule } from "../isolation";
 import type { Material } from "../material";
 import type { Done } from "../operation/operation";
 import type { Setting } from "../setting";
-import { type Use, useOf } from "./asides";
-import type { ProcedureKind } from "./kind";
+import type { ProcedureKind } from "./kinds";
 import type { Role } from "./roles";
+import { type Use, useOf } from "./use";
 import { type Hand, handOf } from "./words";
 
 /** What a procedure is worked from. */
@@ -30,10 +31,7 @@ export interface Frame {
 }
 
 /** Figures of the batch that a sentence may name; asked when the sentence is read. */
-export type Look = Pick<
-  Batch,
-  "gas" | "vessel" | "additionRate" | "heat" | "dissolvingHeat" | "completeness" | "product"
->;
+export type Look = Omit<BatchFigures, "materialBalance" | "waste">;
 
 /** Cautions of which part of the work a step carries. */
 export type Care = "weighing" | "dissolving" | "mixing" | "heating" | "isolating" | "drying" | undefined;

@@ -1,9 +1,10 @@
 // Everything together: the vessel filled, the rest brought to it in the order of the roles, and the reaction with the last.
+
 import type { Quantity } from "../../quantity";
 import type { Matter } from "../contents/matter";
 import { Pot } from "../contents/pot";
+import { isGas } from "../gas";
 import { add, type Reaction, reacted } from "../operation/add";
-import { isGas } from "../vessel";
 import { putAsides } from "./asides";
 import { type Bench, type Look, POT, type Telling } from "./bench";
 import { putInto, vesselIn } from "./filling";

@@ -1,5 +1,6 @@
 // Getting a product out of its liquor: hot filter, boil off or add to the mass at which it stops, cool to where, filter, rinse,
 // and a second crop.
+
 import { type Formula, parseFormula } from "../../formula";
 import { type Quantity, sum } from "../../quantity";
 import { type Crystallisation, retainedLiquor } from "../../solubility";
@@ -17,8 +18,9 @@ import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
 import { rinse } from "../operation/rinse";
 import { seed } from "../operation/seed";
-import { putAsides, useOf } from "./asides";
+import { putAsides } from "./asides";
 import { type Bench, POT } from "./bench";
+import { useOf } from "./use";
 import { about, celsius, list, percent } from "./words";
 
 /** Vessel of the liquor the crystals came from. */

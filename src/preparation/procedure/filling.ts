@@ -1,13 +1,14 @@
 // One material into a vessel: dissolved, diluted, stirred in or poured.
+
 import type { Quantity } from "../../quantity";
 import { massOfWater } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { exact } from "../exact";
-import { waterOfReaction } from "../liquor";
 import { add } from "../operation/add";
 import { dilute } from "../operation/dilute";
 import { dissolve } from "../operation/dissolve";
 import { suspend } from "../operation/suspend";
+import { waterOfReaction } from "../water-of-reaction";
 import { type Bench, type Look, POT } from "./bench";
 import { warmingOfDilution } from "./heat-of-dilution";
 import { protectionOf } from "./protection";

@@ -15,22 +15,7 @@ import { fateInRoom } from "../fate";
 import { madeOf } from "../made-of";
 import type { Setting } from "../setting";
 import type { Species } from "../species";
-
-export const PROCEDURES = [
-  "precipitation",
-  "neutralisation",
-  "metal and acid",
-  "displacement",
-  "double salt",
-  "crystallisation",
-  "thermal decomposition",
-  "complex formation",
-  "redox",
-  "other",
-] as const;
-
-/** Kinds of preparation. */
-export type ProcedureKind = (typeof PROCEDURES)[number];
+import type { ProcedureKind } from "./kinds";
 
 /** The kind, and how the work goes. */
 export interface Procedure {

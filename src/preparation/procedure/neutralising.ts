@@ -1,5 +1,6 @@
 // Acid that comes along in a shop material, and the base that it uses before the product forms: how much more base to take, and
 // the reaction as the books carry it.
+
 import { balance } from "../../equation";
 import { type Formula, molarMass, parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
@@ -10,9 +11,9 @@ import { isAcid, protonsOf } from "../acids";
 import { matterOf } from "../contents/matter";
 import type { Term } from "../contents/react";
 import { exact } from "../exact";
+import { isGas } from "../gas";
 import { madeOf } from "../made-of";
 import type { Material } from "../material";
-import { isGas } from "../vessel";
 
 /** Hydrons that a formula unit of a base takes: charges of hydroxide, carbonate and ammonia. */
 export function hydronsTakenBy(form: Formula): number {

@@ -6,7 +6,7 @@ import { attempt, type Result } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { type Quantity, sum } from "../../quantity";
 import { type WashAdvice, washAdvice } from "../../solubility";
-import type { Completeness } from "../batch";
+import type { Completeness } from "../completeness";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";

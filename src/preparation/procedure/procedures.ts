@@ -1,4 +1,5 @@
 // One function for each kind of preparation: what is done, in order.
+
 import { matterOf } from "../contents/matter";
 import { hold } from "../operation/hold";
 import { Bench, type Frame, POT, type Work } from "./bench";
@@ -6,7 +7,8 @@ import { combine } from "./combine";
 import { finish } from "./finish";
 import { isolate } from "./isolate";
 import { kiln } from "./kiln";
-import { isMetal, type ProcedureKind } from "./kind";
+import { isMetal } from "./kind";
+import type { ProcedureKind } from "./kinds";
 import { weighAll } from "./weighing";
 
 type Procedure = (bench: Bench) => void;

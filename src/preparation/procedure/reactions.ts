@@ -1,5 +1,6 @@
 // What reacts in the vessel: the equation, acid that came along, peroxide over the need, a metal in lye; and what the liquor
 // keeps of the solids that form.
+
 import { tryBalance } from "../../equation";
 import { parseFormula } from "../../formula";
 import type { Quantity } from "../../quantity";
@@ -9,9 +10,9 @@ import type { Pot } from "../contents/pot";
 import { dissolve as redissolve, type Term } from "../contents/react";
 import { exact } from "../exact";
 import { fateOf, keptByWater } from "../fate";
+import { isGas } from "../gas";
 import type { Reaction } from "../operation/add";
 import type { Species } from "../species";
-import { isGas } from "../vessel";
 import type { Bench } from "./bench";
 import { acidsIn, baseAmong, neutralisation } from "./neutralising";
 import { isByLye, isLye, isPeroxide } from "./roles";

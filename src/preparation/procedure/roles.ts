@@ -7,11 +7,12 @@ import { remembering } from "../../foundation/memo";
 import { isAcid } from "../acids";
 import { keyElement } from "../candidates";
 import { AGENTS } from "../data/agents";
+import { isGas } from "../gas";
 import { madeOf } from "../made-of";
 import type { Material } from "../material";
 import type { Setting } from "../setting";
-import { isGas } from "../vessel";
-import { isBase, isMetal, type ProcedureKind } from "./kind";
+import { isBase, isMetal } from "./kind";
+import type { ProcedureKind } from "./kinds";
 
 /** Parts that materials play. */
 export type Role =

@@ -1,4 +1,5 @@
 // What was found in a recipe's product: water, parts, what ignition left; held against the formula.
+
 import { type Formula, massFractionOf, molarMass, parseFormula } from "../../formula";
 import { crystalWater } from "../../hydrate";
 import { type Quantity, quantity } from "../../quantity";
@@ -6,7 +7,8 @@ import { expectDimension } from "../../quantity/internal";
 import { formulasLike, keyElement } from "../candidates";
 import { lessThanAll, planned } from "../exact";
 import { nameOfFormula } from "../species";
-import type { Recipe, RecipeFigures, RecipeFinding } from "./recipe";
+import type { RecipeFigures } from "./figures";
+import type { Recipe, RecipeFinding } from "./types";
 import { near, ratioOf, shown } from "./words";
 
 /** Mass fraction of an element or a group of elements in a formula. */

@@ -3,7 +3,8 @@ import { type Formula, molarMass } from "../../formula";
 import { anhydrousOf, knownForms } from "../../hydrate";
 import type { Quantity } from "../../quantity";
 import { nameOfFormula } from "../species";
-import type { RecipeFigures, RecipeFinding } from "./recipe";
+import type { RecipeFigures } from "./figures";
+import type { RecipeFinding } from "./types";
 import { near, ratioOf, shown } from "./words";
 
 /** What a mass found may have been divided by. */

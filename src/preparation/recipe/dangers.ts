@@ -1,7 +1,8 @@
 // What in a recipe must not meet, and what it makes that is never made: a recipe is printed already, so it is reported, not stopped.
+
 import { type Judged, judge } from "../safety/combinations";
 import type { ReadRecipe } from "./read";
-import type { Recipe, RecipeFinding } from "./recipe";
+import type { Recipe, RecipeFinding } from "./types";
 
 const formsOf = ({ form }: Recipe["materials"][number]): string => (typeof form === "string" ? form : form[0]!);
 

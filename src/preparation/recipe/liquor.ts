@@ -10,7 +10,8 @@ import { VARIABLE_WATER } from "../data/products";
 import { asMassOfWater, asVolumeOfWater } from "../exact";
 import { fateInRoom } from "../fate";
 import { kindOfCake } from "../isolation";
-import type { Recipe, RecipeFigures, RecipeFinding } from "./recipe";
+import type { RecipeFigures } from "./figures";
+import type { Recipe, RecipeFinding } from "./types";
 import { shown } from "./words";
 
 const ROOM = PLANNING.temperature.value;

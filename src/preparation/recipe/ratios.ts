@@ -15,8 +15,9 @@ import { takesBack } from "../checks";
 import { planned } from "../exact";
 import { fateInRoom } from "../fate";
 import { nameOfFormula, type Species, sameCore } from "../species";
+import type { RecipeFigures } from "./figures";
 import type { ReadMaterial } from "./read";
-import type { RecipeFigures, RecipeFinding } from "./recipe";
+import type { RecipeFinding } from "./types";
 import { shown } from "./words";
 
 function precipitantShort({ read, account }: RecipeFigures): RecipeFinding[] {

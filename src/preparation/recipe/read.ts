@@ -15,7 +15,7 @@ import { type Material, readMaterial } from "../material";
 import { contradictionOf } from "../pack-name";
 import { isHeatedDry } from "../procedure/kind";
 import { type Species, sameCore, speciesOf } from "../species";
-import type { Recipe, RecipeFinding, RecipeMaterial } from "./recipe";
+import type { Recipe, RecipeFinding, RecipeMaterial } from "./types";
 
 /** A material of a recipe, read. */
 export interface ReadMaterial {

@@ -11,8 +11,9 @@ import { fateInRoom } from "../fate";
 import { nameOfFormula } from "../species";
 import { analysis, massLoss, partOf } from "./analysis";
 import { basisOfPercent, basisOfTheory } from "./bases";
+import type { RecipeFigures } from "./figures";
 import { liquorFindings } from "./liquor";
-import type { Recipe, RecipeFigures, RecipeFinding } from "./recipe";
+import type { Recipe, RecipeFinding } from "./types";
 import { near, ratioOf, shown } from "./words";
 
 /** Two ratios nearer than this are taken for the same. */

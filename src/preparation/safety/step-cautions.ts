@@ -7,7 +7,7 @@ import { constitutionOf } from "../../ion";
 import type { Quantity } from "../../quantity";
 import type { Cautions, SubstanceCautions } from "../../substance";
 import { isAcid } from "../acids";
-import type { Batch } from "../batch";
+import type { BatchFigures } from "../batch-figures";
 import { cite, type SourceKey } from "../data/sources";
 import {
   FLAMMABLE_GASES,
@@ -20,13 +20,13 @@ import {
 } from "../data/work-cautions";
 import { dryingOf } from "../drying";
 import { planned } from "../exact";
+import { isGas } from "../gas";
 import { residueOf } from "../identity/ignition";
 import { madeOf } from "../made-of";
 import type { Material } from "../material";
 import { procedureOf } from "../procedure/kind";
 import type { Setting } from "../setting";
 import { nameOfFormula, type Species } from "../species";
-import { isGas } from "../vessel";
 import { type Acknowledged, inWords } from "./combinations";
 
 /** One caution with its ground. */
@@ -50,7 +50,7 @@ export interface StepCautions {
 
 interface Given {
   readonly setting: Setting;
-  readonly batch: Batch;
+  readonly batch: BatchFigures;
 }
 
 const caution = (about: string | undefined, text: string, source: SourceKey, citation = cite(source)): StepCaution => ({
@@ -214,7 +214,7 @@ const meetsIn = ({ wet }: Setting): WorkStep => (wet ? "mixing" : "heating");
 /** The cautions of a step are put together when they are looked at: some ask for heats that nothing else needs. */
 export function stepCautionsOf(
   setting: Setting,
-  batch: Batch,
+  batch: BatchFigures,
   known: Cautions,
   acknowledged: readonly Acknowledged[],
 ): StepCautions[] {

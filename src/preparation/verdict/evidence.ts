@@ -1,26 +1,13 @@
 // Figures and words that every explanation of a dry mass uses: what a difference must be to count, what losses explain.
+
 import type { Quantity } from "../../quantity";
+import type { Batch } from "../batch";
 import { asMassOfWater } from "../exact";
 import { keptByWater } from "../fate";
-import type { Evidence } from "./verdict";
-
-/** Standard uncertainties a difference must exceed to be called one (coverage factor 2, JCGM 100:2008, 6.3.3). */
-export const COVERAGE = 2;
-
-export const grams = (q: Quantity): string => q.to("g").format({ significant: 3, uncertainty: "none" });
-export const percent = (q: Quantity, figures = 3): string =>
-  q.to("%").format({ significant: figures, uncertainty: "none" });
-
-/** Is a above b by more than twice the uncertainty of their difference? */
-export function clearlyAbove(a: Quantity, b: Quantity): boolean {
-  const difference = a.minus(b);
-  if (!difference.isPositive()) return false;
-  return difference.value.greaterThan(difference.standardUncertainty?.times(COVERAGE) ?? 0);
-}
-
-/** Is the balance too coarse for this mass to say anything? */
-export const isTooCoarse = (dry: Quantity): boolean =>
-  dry.standardUncertainty?.times(COVERAGE).greaterThan(dry.value.times("0.05")) ?? false;
+import type { Identity } from "../identity/types";
+import type { Loss } from "../losses";
+import type { Observed } from "../observations";
+import type { Dryness } from "./dryness";
 
 /** A theory less its part of what was lost on the way. */
 export const afterLosses = ({ batch, expected, losses }: Evidence, theory: Quantity): Quantity =>
@@ -59,4 +46,20 @@ export function leastExplained(evidence: Evidence): { least: Quantity; kept: Qua
   const kept = keptByLiquor(evidence);
   const afterHandling = expected.minus(expected.times(handlingLoss));
   return { least: kept === undefined ? afterHandling : afterHandling.minus(afterLosses(evidence, kept)), kept };
+}
+
+/** What the verdict is made from. */
+export interface Evidence {
+  readonly batch: Batch;
+  readonly observed: Observed;
+  readonly dry: Quantity;
+  readonly losses: readonly Loss[];
+  /** Theory less what was lost on the way. */
+  readonly expected: Quantity;
+  readonly dryness: Dryness;
+  readonly identity: Identity | undefined;
+  readonly handlingLoss: Quantity;
+  /** Material the plan expected to run out. */
+  readonly plannedLimiting: string;
+  readonly plannedYield: Quantity;
 }

@@ -8,8 +8,8 @@ import { extentOf, formedBy } from "../account";
 import { lessThanAll } from "../exact";
 import { readMaterial } from "../material";
 import { nameOfFormula } from "../species";
-import { afterLosses } from "./evidence";
-import type { Evidence, Finding } from "./verdict";
+import { afterLosses, type Evidence } from "./evidence";
+import type { Finding } from "./finding";
 
 /** Farther than this from the middle of what is expected, in half-widths, a form explains nothing. */
 const COVERS = 1;

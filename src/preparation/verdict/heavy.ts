@@ -1,14 +1,16 @@
 // Explanations of a mass above the theory: another formula, water, salts that were not washed out, starting material that did
 // not react.
+
 import { molarMass } from "../../formula";
 import type { Quantity } from "../../quantity";
 import { exact, lessThanAll, planned } from "../exact";
+import { isGas } from "../gas";
 import type { Setting } from "../setting";
 import { shows } from "../test-outcome";
-import { isGas } from "../vessel";
-import { afterLosses, COVERAGE, clearlyAbove, grams, leastExplained, percent } from "./evidence";
+import { COVERAGE, clearlyAbove, grams, percent } from "./difference";
+import { afterLosses, type Evidence, leastExplained } from "./evidence";
+import type { Finding } from "./finding";
 import { assayAgrees, wetCakeSalt } from "./seen";
-import type { Evidence, Finding } from "./verdict";
 
 /** A mass this much over a theory is over it, where the balance is good to a few percent. */
 const FAR_ABOVE = "130 %";

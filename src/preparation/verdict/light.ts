@@ -1,4 +1,5 @@
 // Explanations of a mass that fits, and of one that is too small: the liquor, handling, a reagent that ran short.
+
 import { type Formula, molarMass, parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
@@ -7,9 +8,10 @@ import { keyElement } from "../candidates";
 import { asVolumeOfWater, exact, lessThanAll, planned } from "../exact";
 import { residueOf } from "../identity/ignition";
 import { nameOfFormula } from "../species";
-import { afterLosses, clearlyAbove, grams, isTooCoarse, percent } from "./evidence";
+import { clearlyAbove, grams, isTooCoarse, percent } from "./difference";
+import { afterLosses, type Evidence } from "./evidence";
+import type { Finding } from "./finding";
 import { isBaseMissing, isIncomplete, isPrecipitant, SEEN } from "./seen";
-import type { Evidence, Finding } from "./verdict";
 
 /** The mother liquor of a crystallisation keeps what its water dissolves: how much of it would keep what is missing. */
 function motherLiquor({ batch, dry, expected, handlingLoss, observed }: Evidence): Finding[] {

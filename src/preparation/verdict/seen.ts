@@ -1,11 +1,13 @@
 // What was seen and not only weighed: spills, drops of reagent in filtrate and last wash, pH, the titrated product. What is
 // seen goes before what a mass may mean.
+
 import type { Quantity } from "../../quantity";
 import { keyElement } from "../candidates";
 import { asVolumeOfWater, exact, lessThanAll, planned } from "../exact";
 import { shows } from "../test-outcome";
-import { clearlyAbove, grams, percent } from "./evidence";
-import type { Evidence, Finding } from "./verdict";
+import { clearlyAbove, grams, percent } from "./difference";
+import type { Evidence } from "./evidence";
+import type { Finding } from "./finding";
 
 /** Where a dry mass stands: above what can be, below what losses explain, or between. */
 export type Standing = "heavy" | "fits" | "light";

@@ -1,77 +1,17 @@
 // Reading a dry mass: every explanation that the numbers allow, with its figure, ordered by how well it fits, and what to
 // do next to decide. The trade's order of causes stands behind the weights (bench practice; common practice, no source).
+
 import { type Quantity, quantity } from "../../quantity";
 import type { Batch } from "../batch";
 import { lessThanAll } from "../exact";
-import type { Identity } from "../identity/identity";
-import type { Loss } from "../losses";
-import type { Observed } from "../observations";
-import type { Dryness } from "./dryness";
-import { clearlyAbove, grams, isTooCoarse, leastExplained } from "./evidence";
+import type { Identity } from "../identity/types";
+import { clearlyAbove, grams, isTooCoarse } from "./difference";
+import { type Evidence, leastExplained } from "./evidence";
 import { explanationsOfMixUp } from "./explanations";
+import type { Finding, FindingCode, Yield } from "./finding";
 import { exactHits, lostInDrying, otherFormulas, tooMuch } from "./heavy";
 import { fits, tooLittle } from "./light";
 import { impure, isOffPure, knownUnwashed, liquorOff, shortBySight, spilled } from "./seen";
-
-/** What a verdict says, as a stable code. */
-export type FindingCode =
-  | "consistent"
-  | "still-drying"
-  | "wet"
-  | "unwashed"
-  | "unreacted"
-  | "second-solid"
-  | "other-hydrate-fits"
-  | "other-formula-fits"
-  | "hydrate-mix-up"
-  | "not-weighed"
-  | "reagent-short"
-  | "too-heavy"
-  | "loss-explained"
-  | "lighter-than-losses-explain"
-  | "balance-too-coarse"
-  | "spilled"
-  | "impure"
-  | "liquor-ph";
-
-/** One explanation with its numbers; findings are ordered by how well they fit. */
-export interface Finding {
-  readonly code: FindingCode;
-  readonly text: string;
-  /** The mass the finding is about: water, salt, loss; undefined when none is. */
-  readonly mass: Quantity<"mass"> | undefined;
-  /** Another figure behind it: a ratio, a yield. */
-  readonly figure: Quantity | undefined;
-  /** How well it fits, 0 to 1: what findings are ordered by. Not a probability. */
-  readonly weight: number;
-  /** What to do next to decide. */
-  readonly next: string;
-}
-
-/** A yield against one formula. */
-export interface Yield {
-  readonly formula: string;
-  readonly wanted: boolean;
-  readonly theoreticalYield: Quantity<"mass">;
-  /** Mass found over mass expected, with its uncertainty. */
-  readonly percentYield: Quantity;
-}
-
-/** What the verdict is made from. */
-export interface Evidence {
-  readonly batch: Batch;
-  readonly observed: Observed;
-  readonly dry: Quantity;
-  readonly losses: readonly Loss[];
-  /** Theory less what was lost on the way. */
-  readonly expected: Quantity;
-  readonly dryness: Dryness;
-  readonly identity: Identity | undefined;
-  readonly handlingLoss: Quantity;
-  /** Material the plan expected to run out. */
-  readonly plannedLimiting: string;
-  readonly plannedYield: Quantity;
-}
 
 export function yieldsOf(batch: Batch, dry: Quantity): Yield[] {
   return batch.candidates.map(({ formula, wanted, theoreticalYield }) => ({

@@ -1,0 +1,46 @@
+// What a verdict says: findings by code, and yields.
+import type { Quantity } from "../../quantity";
+
+/** What a verdict says, as a stable code. */
+export type FindingCode =
+  | "consistent"
+  | "still-drying"
+  | "wet"
+  | "unwashed"
+  | "unreacted"
+  | "second-solid"
+  | "other-hydrate-fits"
+  | "other-formula-fits"
+  | "hydrate-mix-up"
+  | "not-weighed"
+  | "reagent-short"
+  | "too-heavy"
+  | "loss-explained"
+  | "lighter-than-losses-explain"
+  | "balance-too-coarse"
+  | "spilled"
+  | "impure"
+  | "liquor-ph";
+
+/** One explanation with its numbers; findings are ordered by how well they fit. */
+export interface Finding {
+  readonly code: FindingCode;
+  readonly text: string;
+  /** The mass the finding is about: water, salt, loss; undefined when none is. */
+  readonly mass: Quantity<"mass"> | undefined;
+  /** Another figure behind it: a ratio, a yield. */
+  readonly figure: Quantity | undefined;
+  /** How well it fits, 0 to 1: what findings are ordered by. Not a probability. */
+  readonly weight: number;
+  /** What to do next to decide. */
+  readonly next: string;
+}
+
+/** A yield against one formula. */
+export interface Yield {
+  readonly formula: string;
+  readonly wanted: boolean;
+  readonly theoreticalYield: Quantity<"mass">;
+  /** Mass found over mass expected, with its uncertainty. */
+  readonly percentYield: Quantity;
+}
