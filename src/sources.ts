@@ -1,18 +1,18 @@
 // The bibliography: the sources of all layers, merged, lowest layer first.
-import { amountSources } from "./amount/data/sources";
-import { aqueousSources } from "./aqueous/data/sources";
-import { elementSources, yearSources } from "./element/data/sources";
-import { formulaSources } from "./formula/data/sources";
+import { amountAccess, amountSources } from "./amount/data/sources";
+import { aqueousAccess, aqueousSources } from "./aqueous/data/sources";
+import { elementAccess, elementSources, yearSources } from "./element/data/sources";
+import { formulaAccess, formulaSources } from "./formula/data/sources";
 import { generalSources } from "./foundation/data/sources";
 import { frozen } from "./foundation/frozen";
 import { citation, entryIn, type Source } from "./foundation/source";
-import { hydrateSources } from "./hydrate/data/sources";
-import { ionSources } from "./ion/data/sources";
+import { hydrateAccess, hydrateSources } from "./hydrate/data/sources";
+import { ionAccess, ionSources } from "./ion/data/sources";
 import { quantitySources } from "./quantity/data/sources";
 import { routeSources } from "./route/data/sources";
-import { solubilitySources } from "./solubility/data/sources";
-import { substanceSources } from "./substance/data/sources";
-import { thermochemistrySources } from "./thermochemistry/data/sources";
+import { solubilityAccess, solubilitySources } from "./solubility/data/sources";
+import { substanceAccess, substanceSources } from "./substance/data/sources";
+import { thermochemistryAccess, thermochemistrySources } from "./thermochemistry/data/sources";
 
 /** Key of a source in the bibliography. */
 export type SourceKey = KeyOf<(typeof tables)[number]>;
@@ -35,6 +35,18 @@ const tables = [
   routeSources,
 ] as const;
 
+const accesses: readonly Readonly<Record<string, string>>[] = [
+  amountAccess,
+  aqueousAccess,
+  elementAccess,
+  formulaAccess,
+  hydrateAccess,
+  ionAccess,
+  solubilityAccess,
+  substanceAccess,
+  thermochemistryAccess,
+];
+
 /**
  * The full entry behind a source key.
  *
@@ -43,7 +55,9 @@ const tables = [
  * source("siBrochure9").year // => 2019
  */
 export function source(key: SourceKey): Source {
-  return frozen(entryIn(tables, key));
+  const entry = entryIn(tables, key);
+  const access = accesses.find((table) => Object.hasOwn(table, key))?.[key];
+  return frozen(access === undefined ? entry : { ...entry, access });
 }
 
 /**

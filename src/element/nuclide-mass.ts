@@ -39,9 +39,11 @@ export function nuclideMass(atomicNumber: number, massNumber: number): Quantity 
   const key = atomicNumber * NUCLIDE_BASE + massNumber;
   let mass = masses.get(key);
   if (mass === undefined) {
-    const [symbol, , value, uncertainty] = nuclideMassRow(atomicNumber, massNumber);
+    const [symbol, , concise] = nuclideMassRow(atomicNumber, massNumber);
+    const [value, digits] = concise.split(/[()]/) as [string, string?];
+    const decimals = value.length - value.indexOf(".") - 1;
     mass = quantity(
-      { value, unit: "g/mol", ...(uncertainty === "0" ? {} : { standardUncertainty: uncertainty }) },
+      { value, unit: "g/mol", ...(digits === undefined ? {} : { standardUncertainty: `${digits}e-${decimals}` }) },
       {
         symbol: `A(${massNumber}${symbol})`,
         label: `mass of ${massNumber}${symbol} atoms`,

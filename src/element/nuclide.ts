@@ -65,7 +65,7 @@ export function nuclide(which: string): Nuclide {
 }
 
 function toNuclide(atomicNumber: number, massNumber: number): Nuclide {
-  const [symbol, , , , estimated] = nuclideMassRow(atomicNumber, massNumber);
+  const [symbol, , , estimated] = nuclideMassRow(atomicNumber, massNumber);
   const row = ISOTOPIC_COMPOSITIONS().find((r) => r.symbol === symbol && r.massNumber === massNumber);
   return frozen(
     readable({

@@ -20,6 +20,12 @@ export interface Source {
 /** The sources of one layer, by key. */
 export type Sources = Readonly<Record<string, Source>>;
 
+/**
+ * How figures reached us, for those sources of a layer that were not read themselves. Apart from the sources, because no citation
+ * prints it.
+ */
+export type Access<Table> = { readonly [Key in keyof Table]?: string };
+
 /** The entry of a key in the first table which has it. */
 export function entryIn(tables: readonly Sources[], key: string): Source {
   const own = typeof key === "string" ? tables.find((table) => Object.hasOwn(table, key)) : undefined;

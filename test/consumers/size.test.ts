@@ -33,7 +33,7 @@ const PROGRAMS: Readonly<Record<string, Program>> = {
   },
   "formulas, equations and quantities": {
     uses: { equation: "balance", formula: "parseFormula, molarMass", quantity: "quantity" },
-    ceiling: 78,
+    ceiling: 79,
     without: /src\/(?!foundation|quantity|element|formula|equation)|equation\/data|data\/isotopic/,
   },
   "look a solubility up": {
@@ -43,7 +43,7 @@ const PROGRAMS: Readonly<Record<string, Program>> = {
   },
   "name a formula and read a name": {
     uses: { substance: "nameOf, formulaOf" },
-    ceiling: 78,
+    ceiling: 79,
     without: /decimal|src\/(quantity|amount|aqueous|solubility)|data\/(hazards|physical|thermal)/,
   },
   "cautions for formulas": {
@@ -53,7 +53,7 @@ const PROGRAMS: Readonly<Record<string, Program>> = {
   },
   "plan and sheet": {
     uses: { preparation: "planPreparation", sheet: "benchSheet" },
-    ceiling: 387,
+    ceiling: 386,
     without: /isotopic/,
   },
 };

@@ -68,7 +68,7 @@ describe("the table of nuclides", () => {
     const names = new Set(NUCLIDE_MASSES().map(([symbol, massNumber]) => `${massNumber}${symbol}`));
     expect(names.size).toBe(326);
     for (const [symbol, massNumber, mass] of NUCLIDE_MASSES()) {
-      expect(Math.abs(Number(mass) - massNumber), symbol).toBeLessThan(0.3);
+      expect(Math.abs(Number.parseFloat(mass) - massNumber), symbol).toBeLessThan(0.3);
     }
     for (const row of ISOTOPIC_COMPOSITIONS()) {
       expect(keys.has(row.source)).toBe(true);

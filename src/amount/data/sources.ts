@@ -1,24 +1,42 @@
 // Sources of the tables of densities, strengths, glassware and gases; what they share with lower layers stands there.
 import { generalSources } from "../../foundation/data/sources";
-import { citation, type Sources } from "../../foundation/source";
+import { type Access, citation, type Sources } from "../../foundation/source";
 import { quantitySources } from "../../quantity/internal";
 
 export const amountSources = {
-  crcConcentrative: { title: "CRC Handbook of Chemistry and Physics, Concentrative Properties of Aqueous Solutions", access: "stored web table of 20 °C densities that reproduces it" },
-  polishDensities: { title: "Polish handbook table of solution densities", access: "stored page" },
-  poradnik1974: { title: "Poradnik fizykochemiczny, WNT", year: 1974, access: "stored university laboratory table" },
-  bleachPage: { title: "page on bleach production (unsigned)", access: "120 g/L available chlorine, 0.2 % excess NaOH" },
-  oimlR22: { title: "OIML R 22, International alcoholometric tables", year: 1973, access: "formula evaluated at 20 °C; first coefficients checked in Directive 76/766/EEC" },
-  goldBookEquivalent: { title: "IUPAC Compendium of Chemical Terminology (Gold Book), equivalent entity; the older textbook equivalent", access: "definition recalled from memory, not confirmed in a source", fromMemory: "all" },
-  baumeScale: { title: "degrees Baumé with modulus 145 above and 140/130 below water, at 60 °F against water of 60 °F", access: "recalled from memory, the scale of trade tables of acids and ammonia", fromMemory: "all" },
-  iso1042: { title: "ISO 1042, Laboratory glassware - One-mark volumetric flasks", access: "tolerances recalled from memory, not confirmed in a source", fromMemory: "all" },
-  iso648: { title: "ISO 648, Laboratory glassware - Single-volume pipettes", access: "tolerances recalled from memory, not confirmed in a source", fromMemory: "all" },
-  iso385: { title: "ISO 385, Laboratory glassware - Burettes", access: "tolerances recalled from memory, not confirmed in a source", fromMemory: "all" },
-  iso4788: { title: "ISO 4788, Laboratory glassware - Graduated measuring cylinders", access: "tolerances recalled from memory, not confirmed in a source", fromMemory: "all" },
-  crcVirial: { title: "CRC Handbook of Chemistry and Physics, virial coefficients of selected gases", access: "coefficients recalled from memory, not confirmed in a source", fromMemory: "all" },
-  kell1975: { title: "Kell, Density, thermal expansivity, and compressibility of liquid water, J. Chem. Eng. Data 20, 97", year: 1975, access: "equation with coefficients from memory; within 0.05 kg/m3 of the IAPWS equation", fromMemory: "all" },
-  wagnerPruss2002: { title: "Wagner and Pruss, The IAPWS Formulation 1995, J. Phys. Chem. Ref. Data 31, 387", year: 2002, where: "saturation-pressure equation", access: "coefficients from a documented public implementation" },
+  crcConcentrative: { title: "CRC Handbook of Chemistry and Physics, Concentrative Properties of Aqueous Solutions" },
+  polishDensities: { title: "Polish handbook table of solution densities" },
+  poradnik1974: { title: "Poradnik fizykochemiczny, WNT", year: 1974 },
+  bleachPage: { title: "page on bleach production (unsigned)" },
+  oimlR22: { title: "OIML R 22, International alcoholometric tables", year: 1973 },
+  goldBookEquivalent: { title: "IUPAC Compendium of Chemical Terminology (Gold Book), equivalent entity; the older textbook equivalent", fromMemory: "all" },
+  baumeScale: { title: "degrees Baumé with modulus 145 above and 140/130 below water, at 60 °F against water of 60 °F", fromMemory: "all" },
+  iso1042: { title: "ISO 1042, Laboratory glassware - One-mark volumetric flasks", fromMemory: "all" },
+  iso648: { title: "ISO 648, Laboratory glassware - Single-volume pipettes", fromMemory: "all" },
+  iso385: { title: "ISO 385, Laboratory glassware - Burettes", fromMemory: "all" },
+  iso4788: { title: "ISO 4788, Laboratory glassware - Graduated measuring cylinders", fromMemory: "all" },
+  crcVirial: { title: "CRC Handbook of Chemistry and Physics, virial coefficients of selected gases", fromMemory: "all" },
+  kell1975: { title: "Kell, Density, thermal expansivity, and compressibility of liquid water, J. Chem. Eng. Data 20, 97", year: 1975, fromMemory: "all" },
+  wagnerPruss2002: { title: "Wagner and Pruss, The IAPWS Formulation 1995, J. Phys. Chem. Ref. Data 31, 387", year: 2002, where: "saturation-pressure equation" },
 } as const satisfies Sources;
+
+/** How the figures reached us, where they were not read in the source itself. */
+export const amountAccess = {
+  crcConcentrative: "stored web table of 20 °C densities that reproduces it",
+  polishDensities: "stored page",
+  poradnik1974: "stored university laboratory table",
+  bleachPage: "120 g/L available chlorine, 0.2 % excess NaOH",
+  oimlR22: "formula evaluated at 20 °C; first coefficients checked in Directive 76/766/EEC",
+  goldBookEquivalent: "definition recalled from memory, not confirmed in a source",
+  baumeScale: "recalled from memory, the scale of trade tables of acids and ammonia",
+  iso1042: "tolerances recalled from memory, not confirmed in a source",
+  iso648: "tolerances recalled from memory, not confirmed in a source",
+  iso385: "tolerances recalled from memory, not confirmed in a source",
+  iso4788: "tolerances recalled from memory, not confirmed in a source",
+  crcVirial: "coefficients recalled from memory, not confirmed in a source",
+  kell1975: "equation with coefficients from memory; within 0.05 kg/m3 of the IAPWS equation",
+  wagnerPruss2002: "coefficients from a documented public implementation",
+} as const satisfies Access<typeof amountSources>;
 
 /** What a row of this layer may name. */
 export type SourceKey = keyof typeof amountSources | keyof typeof quantitySources | keyof typeof generalSources;

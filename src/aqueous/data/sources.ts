@@ -1,15 +1,23 @@
 // Sources of the tables of equilibria in water; what they share with lower layers stands there.
 import { generalSources } from "../../foundation/data/sources";
-import { citation, type Sources } from "../../foundation/source";
+import { type Access, citation, type Sources } from "../../foundation/source";
 import { ionSources } from "../../ion/internal";
 
 export const aqueousSources = {
-  crcSolubilityProducts87: { title: "CRC Handbook of Chemistry and Physics, Solubility Product Constants", edition: "87th", year: 2006, where: "pp. 8-118 to 8-119", access: "open copy; computed from free energies of formation for many solids" },
-  wisconsinSolubilityProducts: { title: "University of Wisconsin-Madison, Department of Chemistry, Solubility Product Constants for Some Inorganic Compounds at 25 °C", access: "stored pages (the department's table and the appendix of its course)" },
+  crcSolubilityProducts87: { title: "CRC Handbook of Chemistry and Physics, Solubility Product Constants", edition: "87th", year: 2006, where: "pp. 8-118 to 8-119" },
+  wisconsinSolubilityProducts: { title: "University of Wisconsin-Madison, Department of Chemistry, Solubility Product Constants for Some Inorganic Compounds at 25 °C" },
   usgsEquilibria: { title: "Equilibrium constants of natural waters, United States Geological Survey" },
-  ohlinger1998: { title: "Ohlinger, Young and Schroeder, Water Research 32, 3607", year: 1998, access: "as quoted in public geochemical input files" },
-  kayeLaby1941: { title: "Kaye and Laby, Tables of Physical and Chemical Constants, Solubilities of gases in water", year: 1941, access: "stored page" },
+  ohlinger1998: { title: "Ohlinger, Young and Schroeder, Water Research 32, 3607", year: 1998 },
+  kayeLaby1941: { title: "Kaye and Laby, Tables of Physical and Chemical Constants, Solubilities of gases in water", year: 1941 },
 } as const satisfies Sources;
+
+/** How the figures reached us, where they were not read in the source itself. */
+export const aqueousAccess = {
+  crcSolubilityProducts87: "open copy; computed from free energies of formation for many solids",
+  wisconsinSolubilityProducts: "stored pages (the department's table and the appendix of its course)",
+  ohlinger1998: "as quoted in public geochemical input files",
+  kayeLaby1941: "stored page",
+} as const satisfies Access<typeof aqueousSources>;
 
 /** What a row of this layer may name. */
 export type SourceKey = keyof typeof aqueousSources | keyof typeof ionSources | keyof typeof generalSources;

@@ -1,15 +1,23 @@
 // Sources of the tables of atomic weights and nuclides; what they share with lower layers stands there.
 import { generalSources } from "../../foundation/data/sources";
-import { citation, type Sources } from "../../foundation/source";
+import { type Access, citation, type Sources } from "../../foundation/source";
 
 export const elementSources = {
-  pac2022v94: { title: "Standard atomic weights of the elements 2021 (IUPAC Technical Report), Pure Appl. Chem. 94, 573-600", year: 2022, where: "Table 1", doi: "10.1515/pac-2019-0603", access: "two open copies of Table 1, compared digit by digit" },
-  ciaaw2024: { title: "Standard atomic weights of 2024, Commission on Isotopic Abundances and Atomic Weights", year: 2024, access: "copy of the commission's table; revision of Zr, Gd and Lu" },
+  pac2022v94: { title: "Standard atomic weights of the elements 2021 (IUPAC Technical Report), Pure Appl. Chem. 94, 573-600", year: 2022, where: "Table 1", doi: "10.1515/pac-2019-0603" },
+  ciaaw2024: { title: "Standard atomic weights of 2024, Commission on Isotopic Abundances and Atomic Weights", year: 2024 },
   nubase2020: { title: "The NUBASE2020 evaluation of nuclear physics properties, Chin. Phys. C 45, 030001", year: 2021, where: "half-lives" },
   ame2020: { title: "The AME 2020 atomic mass evaluation (II), Chin. Phys. C 45, 030003", year: 2021, where: "unrounded mass table" },
-  tice2013: { title: "Isotopic compositions of the elements 2013 (IUPAC Technical Report), Pure Appl. Chem. 88, 293-306", year: 2016, doi: "10.1515/pac-2015-0503", access: "representative values through NUBASE2020; best measurements from Table 1" },
-  pac2018v90: { title: "Interpreting and propagating the uncertainty of the standard atomic weights (IUPAC Technical Report), Pure Appl. Chem. 90, 395-424", year: 2018, doi: "10.1515/pac-2016-0402", access: "title and page from memory; treats a standard atomic weight as a rectangle", fromMemory: "partly" },
+  tice2013: { title: "Isotopic compositions of the elements 2013 (IUPAC Technical Report), Pure Appl. Chem. 88, 293-306", year: 2016, doi: "10.1515/pac-2015-0503" },
+  pac2018v90: { title: "Interpreting and propagating the uncertainty of the standard atomic weights (IUPAC Technical Report), Pure Appl. Chem. 90, 395-424", year: 2018, doi: "10.1515/pac-2016-0402", fromMemory: "partly" },
 } as const satisfies Sources;
+
+/** How the figures reached us, where they were not read in the source itself. */
+export const elementAccess = {
+  pac2022v94: "two open copies of Table 1, compared digit by digit",
+  ciaaw2024: "copy of the commission's table; revision of Zr, Gd and Lu",
+  tice2013: "representative values through NUBASE2020; best measurements from Table 1",
+  pac2018v90: "title and page from memory; treats a standard atomic weight as a rectangle",
+} as const satisfies Access<typeof elementSources>;
 
 /** Reports in which a weight was last changed. */
 export const yearSources = {

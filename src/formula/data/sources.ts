@@ -1,10 +1,15 @@
 // Sources of the tables of the mass of the electron; what they share with lower layers stands there.
 import { generalSources } from "../../foundation/data/sources";
-import { citation, type Sources } from "../../foundation/source";
+import { type Access, citation, type Sources } from "../../foundation/source";
 
 export const formulaSources = {
-  codata2022: { title: "CODATA recommended values of the fundamental physical constants: 2022", year: 2022, where: "electron relative atomic mass; molar mass constant", access: "figures from memory", fromMemory: "all" },
+  codata2022: { title: "CODATA recommended values of the fundamental physical constants: 2022", year: 2022, where: "electron relative atomic mass; molar mass constant", fromMemory: "all" },
 } as const satisfies Sources;
+
+/** How the figures reached us, where they were not read in the source itself. */
+export const formulaAccess = {
+  codata2022: "figures from memory",
+} as const satisfies Access<typeof formulaSources>;
 
 /** What a row of this layer may name. */
 export type SourceKey = keyof typeof formulaSources | keyof typeof generalSources;

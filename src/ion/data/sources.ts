@@ -1,16 +1,25 @@
 // Sources of the tables of ions, acids and rules; what they share with lower layers stands there.
 import { generalSources } from "../../foundation/data/sources";
-import { citation, type Sources } from "../../foundation/source";
+import { type Access, citation, type Sources } from "../../foundation/source";
 
 export const ionSources = {
-  redBook2005: { title: "Nomenclature of Inorganic Chemistry, IUPAC Recommendations 2005 (Red Book)", year: 2005, access: "examples of IR-5.5 read; rules, retained names and tables recalled from memory", fromMemory: "partly" },
-  epaEquilibria: { title: "Equilibrium constants in water, United States Environmental Protection Agency", edition: "4th", access: "constants rebuilt from the species of the agency's data file; it cites the NIST critical stability database 46" },
-  andraEquilibria: { title: "Equilibrium constants in water for waste disposal, Andra and partners", edition: "10a", access: "as distributed by the United States Geological Survey" },
+  redBook2005: { title: "Nomenclature of Inorganic Chemistry, IUPAC Recommendations 2005 (Red Book)", year: 2005, fromMemory: "partly" },
+  epaEquilibria: { title: "Equilibrium constants in water, United States Environmental Protection Agency", edition: "4th" },
+  andraEquilibria: { title: "Equilibrium constants in water for waste disposal, Andra and partners", edition: "10a" },
   brgmEquilibria: { title: "Equilibrium constants of minerals in water, BRGM (French geological survey)", year: 2020 },
-  livermoreEquilibria: { title: "Equilibrium constants in water, Lawrence Livermore National Laboratory", edition: "V8 R6", access: "as distributed by the United States Geological Survey" },
+  livermoreEquilibria: { title: "Equilibrium constants in water, Lawrence Livermore National Laboratory", edition: "V8 R6" },
   openStax2e: { title: "Chemistry 2e, OpenStax", year: 2019, where: "appendices E to K" },
-  nbs1982: { title: "Wagman et al., The NBS Tables of Chemical Thermodynamic Properties, J. Phys. Chem. Ref. Data 11, Suppl. 2", year: 1982, access: "NIST digital edition with errata" },
+  nbs1982: { title: "Wagman et al., The NBS Tables of Chemical Thermodynamic Properties, J. Phys. Chem. Ref. Data 11, Suppl. 2", year: 1982 },
 } as const satisfies Sources;
+
+/** How the figures reached us, where they were not read in the source itself. */
+export const ionAccess = {
+  redBook2005: "examples of IR-5.5 read; rules, retained names and tables recalled from memory",
+  epaEquilibria: "constants rebuilt from the species of the agency's data file; it cites the NIST critical stability database 46",
+  andraEquilibria: "as distributed by the United States Geological Survey",
+  livermoreEquilibria: "as distributed by the United States Geological Survey",
+  nbs1982: "NIST digital edition with errata",
+} as const satisfies Access<typeof ionSources>;
 
 /** What a row of this layer may name. */
 export type SourceKey = keyof typeof ionSources | keyof typeof generalSources;

@@ -2,26 +2,41 @@
 
 import { aqueousSources } from "../../aqueous/internal";
 import { generalSources } from "../../foundation/data/sources";
-import { citation, type Sources } from "../../foundation/source";
+import { type Access, citation, type Sources } from "../../foundation/source";
 import { hydrateSources } from "../../hydrate/internal";
 import { ionSources } from "../../ion/internal";
 
 export const solubilitySources = {
-  crcSolubility98: { title: "CRC Handbook of Chemistry and Physics, Aqueous Solubility of Inorganic Compounds at Various Temperatures", edition: "98th", year: 2017, access: "public copy, compared with a second copy of the 91st ed.; mass % converted to g per 100 g water" },
-  encyclopediaSolubility: { title: "Wikipedia, Solubility table", year: 2019, access: "public copy; an unreviewed collection, largely from older handbooks" },
+  crcSolubility98: { title: "CRC Handbook of Chemistry and Physics, Aqueous Solubility of Inorganic Compounds at Various Temperatures", edition: "98th", year: 2017 },
+  encyclopediaSolubility: { title: "Wikipedia, Solubility table", year: 2019 },
   supplierSolubility: { title: "solubility table of a chemical supplier, 0 to 100 °C (unsigned)" },
-  blanchard: { title: "Blanchard et al., Synthetic Inorganic Chemistry, Table of Solubilities", access: "stored page, whole numbers at 0, 25 and 100 °C" },
-  friendChromium: { title: "Friend, A Text-book of Inorganic Chemistry, volume on chromium", access: "transcribed page: 21.21 g dodecahydrate per 100 mL water at 25 °C, converted" },
-  moissanNickel: { title: "Moissan and Ouvrard, Le nickel", access: "transcribed; measurements of Tobler" },
-  polishSolubility: { title: "Polish handbook table of inorganic solubilities", access: "stored page for 0, 20, 40 and 60 °C, joined with an encyclopedia table" },
-  encyclopediaIronAlum: { title: "Wikipedia, Ammonium iron(III) sulfate", access: "1240 g dodecahydrate per litre of water at 25 °C, taken as per kg of water and converted" },
-  encyclopediaBenzoicAcid: { title: "Wikipedia, Benzoic acid", access: "g/L, converted with the density of water" },
-  encyclopediaCitricAcid: { title: "Wikipedia, Citric acid", access: "g per 100 mL water" },
-  encyclopediaChromeAlum: { title: "Great Soviet Encyclopedia, Chrome Alums (20 °C); encyclopedia infobox (25 °C)", access: "18.3 % dodecahydrate at 20 °C, converted" },
+  blanchard: { title: "Blanchard et al., Synthetic Inorganic Chemistry, Table of Solubilities" },
+  friendChromium: { title: "Friend, A Text-book of Inorganic Chemistry, volume on chromium" },
+  moissanNickel: { title: "Moissan and Ouvrard, Le nickel" },
+  polishSolubility: { title: "Polish handbook table of inorganic solubilities" },
+  encyclopediaIronAlum: { title: "Wikipedia, Ammonium iron(III) sulfate" },
+  encyclopediaBenzoicAcid: { title: "Wikipedia, Benzoic acid" },
+  encyclopediaCitricAcid: { title: "Wikipedia, Citric acid" },
+  encyclopediaChromeAlum: { title: "Great Soviet Encyclopedia, Chrome Alums (20 °C); encyclopedia infobox (25 °C)" },
   encyclopediaTrisodiumCitrate: { title: "Wikipedia, Trisodium citrate" },
   oxalateRecovery: { title: "research abstract on oxalate recovery of metals (unsigned)" },
-  teachingRochelle: { title: "teaching page on Rochelle salt (unsigned)", access: "66 g tetrahydrate per 100 mL at 26 °C, converted as per 100 g water" },
+  teachingRochelle: { title: "teaching page on Rochelle salt (unsigned)" },
 } as const satisfies Sources;
+
+/** How the figures reached us, where they were not read in the source itself. */
+export const solubilityAccess = {
+  crcSolubility98: "public copy, compared with a second copy of the 91st ed.; mass % converted to g per 100 g water",
+  encyclopediaSolubility: "public copy; an unreviewed collection, largely from older handbooks",
+  blanchard: "stored page, whole numbers at 0, 25 and 100 °C",
+  friendChromium: "transcribed page: 21.21 g dodecahydrate per 100 mL water at 25 °C, converted",
+  moissanNickel: "transcribed; measurements of Tobler",
+  polishSolubility: "stored page for 0, 20, 40 and 60 °C, joined with an encyclopedia table",
+  encyclopediaIronAlum: "1240 g dodecahydrate per litre of water at 25 °C, taken as per kg of water and converted",
+  encyclopediaBenzoicAcid: "g/L, converted with the density of water",
+  encyclopediaCitricAcid: "g per 100 mL water",
+  encyclopediaChromeAlum: "18.3 % dodecahydrate at 20 °C, converted",
+  teachingRochelle: "66 g tetrahydrate per 100 mL at 26 °C, converted as per 100 g water",
+} as const satisfies Access<typeof solubilitySources>;
 
 /** What a row of this layer may name. */
 export type SourceKey = keyof typeof solubilitySources | keyof typeof ionSources | keyof typeof hydrateSources | keyof typeof aqueousSources | keyof typeof generalSources;

@@ -1,11 +1,16 @@
 // Sources of the tables of heats; what they share with lower layers stands there.
 import { generalSources } from "../../foundation/data/sources";
-import { citation, type Sources } from "../../foundation/source";
+import { type Access, citation, type Sources } from "../../foundation/source";
 import { ionSources } from "../../ion/internal";
 
 export const thermochemistrySources = {
-  codata1989: { title: "CODATA Key Values for Thermodynamics", year: 1989, access: "spot-checked, else from memory", fromMemory: "partly" },
+  codata1989: { title: "CODATA Key Values for Thermodynamics", year: 1989, fromMemory: "partly" },
 } as const satisfies Sources;
+
+/** How the figures reached us, where they were not read in the source itself. */
+export const thermochemistryAccess = {
+  codata1989: "spot-checked, else from memory",
+} as const satisfies Access<typeof thermochemistrySources>;
 
 /** What a row of this layer may name. */
 export type SourceKey = keyof typeof thermochemistrySources | keyof typeof ionSources | keyof typeof generalSources;
