@@ -1,7 +1,7 @@
 // What the layers above use of this one and callers do not see.
 export { ACID_STEPS, type AcidStepRow, WATER_IONIZATION } from "./data/acid-steps";
-export { ELEMENT_WORDS, type ElementWord } from "./data/element-words";
-export { ION_FIELD_SOURCES, MONATOMIC_COLOURS } from "./data/ions";
+export { ELEMENT_WORDS, type ElementCharges, type ElementWord } from "./data/element-words";
+export { ANIONS, CATIONS, ION_FIELD_SOURCES, MONATOMIC_COLOURS } from "./data/ions";
 export type { SolubilityClass } from "./data/rules";
 export { ionSources } from "./data/sources";
 export { chargedText, HYDROGENS, type Ion, ionIndex, ionText, isCationElement } from "./ion-index";

@@ -1,16 +1,16 @@
 // Ions ready for matching: composition of each, and the hydrogen salts of every polyvalent anion.
-import { ELEMENT_WORDS, type ElementWord } from "./data/element-words";
-import { ANIONS, CATIONS, type IonRow } from "./data/ions";
+import { ELEMENT_CHARGES, type ElementCharges } from "./data/element-words";
+import { READ_ANIONS, READ_CATIONS, type ReadIonRow } from "./data/ions";
 import { compositionKey, readNotation } from "./notation";
 
 /** An ion with its composition. */
 export interface Ion {
-  readonly row: IonRow;
+  readonly row: ReadIonRow;
   readonly counts: ReadonlyMap<string, number>;
   readonly atoms: number;
   readonly charge: number;
   /** Polyatomic, or the element of a monatomic ion. */
-  readonly element?: ElementWord;
+  readonly element?: ElementCharges;
   /** For a hydrogen salt made by rule: the anion without its hydrogen. */
   readonly parent?: Ion;
 }
@@ -20,13 +20,13 @@ interface IonIndex {
   readonly listed: readonly Ion[];
   readonly anions: readonly Ion[];
   readonly cations: readonly Ion[];
-  readonly elements: ReadonlyMap<string, ElementWord>;
+  readonly elements: ReadonlyMap<string, ElementCharges>;
 }
 
 /** `dihydrogen` for two. */
 export const HYDROGENS = ["", "hydrogen", "dihydrogen", "trihydrogen", "tetrahydrogen"];
 
-function ionOf(row: IonRow, extra: { element?: ElementWord; parent?: Ion } = {}): Ion {
+function ionOf(row: ReadIonRow, extra: { element?: ElementCharges; parent?: Ion } = {}): Ion {
   const part = readNotation(row.formula).parts[0]!;
   let atoms = 0;
   for (const n of part.counts.values()) atoms += n;
@@ -40,11 +40,10 @@ function hydrogenKin(ion: Ion, listed: ReadonlySet<string>): Ion[] {
   for (let n = 1; n < -ion.charge && n < HYDROGENS.length; n += 1) {
     const counts = new Map(ion.counts).set("H", (ion.counts.get("H") ?? 0) + n);
     if (listed.has(`${compositionKey(counts)} ${ion.charge + n}`)) continue;
-    const also = (ion.row.also ?? []).map((name) => `${HYDROGENS[n]}${name}`);
     const formula = `H${n === 1 ? "" : n}${ion.row.formula}`;
     const name = `${HYDROGENS[n]}${ion.row.name}`;
     const rare = ion.counts.has("Si") ? { rare: true as const } : {};
-    const row: IonRow = { formula, charge: ion.charge + n, name, also, ...rare, source: ion.row.source };
+    const row: ReadIonRow = { formula, charge: ion.charge + n, name, ...rare, source: ion.row.source };
     found.push({ row, counts, atoms: ion.atoms + n, charge: row.charge, parent: ion });
   }
   return found;
@@ -55,22 +54,22 @@ let built: IonIndex | undefined;
 /** The index, built on first use. */
 export function ionIndex(): IonIndex {
   if (built !== undefined) return built;
-  const elements = new Map(ELEMENT_WORDS().map((word) => [word.symbol, word] as const));
-  const listed = ANIONS().map((row) => ionOf(row));
+  const elements = new Map(ELEMENT_CHARGES().map((word) => [word.symbol, word] as const));
+  const listed = READ_ANIONS().map((row) => ionOf(row));
   const keys = new Set(listed.map((ion) => `${compositionKey(ion.counts)} ${ion.charge}`));
   const anions = [...listed, ...listed.flatMap((ion) => hydrogenKin(ion, keys))];
-  for (const word of ELEMENT_WORDS())
+  for (const word of ELEMENT_CHARGES())
     if (word.ide !== undefined) {
-      const { symbol, ide, ideAlso = [], ideCharge, source } = word;
-      anions.push(ionOf({ formula: symbol, charge: -ideCharge!, name: ide, also: ideAlso, source }, { element: word }));
+      const { symbol, ide, ideCharge, source } = word;
+      anions.push(ionOf({ formula: symbol, charge: -ideCharge!, name: ide, source }, { element: word }));
     }
-  const cations = CATIONS().map((row) => ionOf(row));
+  const cations = READ_CATIONS().map((row) => ionOf(row));
   built = { listed, anions, cations, elements };
   return built;
 }
 
 /** The ion as a formula writes it: complexes stand in square brackets. */
-export function ionText(row: IonRow): string {
+export function ionText(row: ReadIonRow): string {
   return row.formula.includes("(") || ["AuCl4", "PtCl6"].includes(row.formula) ? `[${row.formula}]` : row.formula;
 }
 

@@ -1,7 +1,7 @@
 // From a formula to its ions: which cations with which charge, which anions. Composition gives the candidates; charge
 // balance, usual charges and the way the formula is written choose among them.
 import { gcd } from "../foundation/gcd";
-import type { ElementWord } from "./data/element-words";
+import type { ElementCharges } from "./data/element-words";
 import { type Ion, ionIndex, isCationElement, timesIn, without } from "./ion-index";
 import { compositionKey, countsOf, type Part } from "./notation";
 
@@ -10,7 +10,7 @@ export interface CationUse {
   readonly count: number;
   /** Charge of one; for mixed valence the mean. */
   readonly charge: number;
-  readonly element?: ElementWord;
+  readonly element?: ElementCharges;
   readonly ion?: Ion;
   /** The charges of a mixed-valence metal, lower first. */
   readonly mixed?: readonly [number, number];
@@ -57,7 +57,7 @@ const isOrganicKin = ({ row }: Ion): boolean =>
 /** Metals left over, given the charge they must carry together; `undefined` when they cannot. */
 function metals(rest: ReadonlyMap<string, number>, charge: number): { uses: CationUse[]; strain: number } | undefined {
   const uses: CationUse[] = [];
-  const open: { word: ElementWord; count: number }[] = [];
+  const open: { word: ElementCharges; count: number }[] = [];
   let needed = charge;
   for (const [symbol, count] of rest) {
     const word = ionIndex().elements.get(symbol);
@@ -74,7 +74,7 @@ function metals(rest: ReadonlyMap<string, number>, charge: number): { uses: Cati
 }
 
 function oneMetal(
-  { word, count }: { word: ElementWord; count: number },
+  { word, count }: { word: ElementCharges; count: number },
   needed: number,
   uses: CationUse[],
 ): { uses: CationUse[]; strain: number } | undefined {
@@ -93,7 +93,7 @@ function oneMetal(
 }
 
 function severalMetals(
-  open: readonly { word: ElementWord; count: number }[],
+  open: readonly { word: ElementCharges; count: number }[],
   needed: number,
   uses: CationUse[],
 ): { uses: CationUse[]; strain: number } | undefined {

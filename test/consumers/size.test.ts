@@ -38,7 +38,7 @@ const PROGRAMS: Readonly<Record<string, Program>> = {
   },
   "look a solubility up": {
     uses: { solubility: "solubilityOf" },
-    ceiling: 106,
+    ceiling: 104,
     without: /substance\/|data\/(complexes|products)/,
   },
   "name a formula and read a name": {
@@ -48,7 +48,7 @@ const PROGRAMS: Readonly<Record<string, Program>> = {
   },
   "cautions for formulas": {
     uses: { substance: "cautionsForFormulas" },
-    ceiling: 66,
+    ceiling: 64.5,
     without: /decimal|src\/quantity|data\/(registry|shop|ambiguous|molecules|ligands|physical|thermal)/,
   },
   "plan and sheet": {

@@ -1,5 +1,6 @@
 // The words elements lend to names: -ide and -ate stems, usual charges of cations, older -ous and -ic adjectives. A row's
 // `source` holds for name and stems (Red Book 2005: Table IX, number from memory).
+import { columns } from "../../foundation/columns";
 import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
@@ -140,3 +141,9 @@ export const ELEMENT_WORDS = /* @__PURE__ */ once((): readonly ElementWord[] => 
   { symbol: "No", name: "nobelium", charges: [2], source: "redBook2005" },
   { symbol: "Lr", name: "lawrencium", charges: [3], source: "redBook2005" },
 ]);
+
+/** Without what only names are made of: to read a formula as ions takes the charges. */
+export const ELEMENT_CHARGES = /* @__PURE__ */ columns(ELEMENT_WORDS, ["symbol", "name", "ide", "ideCharge", "charges", "fixed", "source"]);
+
+/** An element as the reader of ions knows it. */
+export type ElementCharges = ReturnType<typeof ELEMENT_CHARGES>[number];

@@ -1,5 +1,6 @@
 // Polyatomic ions by name: formula, charge, the acid an anion comes from, older names, colour in water.
 // A row's `source` holds for name, charge and acid (Red Book 2005: tables IR-8.1, IR-8.2 and IX, table numbers from memory).
+import { columns } from "../../foundation/columns";
 import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
@@ -262,3 +263,12 @@ export const CATIONS = /* @__PURE__ */ once((): readonly IonRow[] => [
   { formula: "ZrO", charge: 2, name: "oxidozirconium(IV)", also: ["zirconyl"], alone: true, source: "redBook2005" },
   { formula: "TiO", charge: 2, name: "oxidotitanium(IV)", also: ["titanyl"], alone: true, source: "redBook2005" },
 ]);
+
+/** Without other names and colours: what a formula is read with. */
+export const READ_ANIONS = /* @__PURE__ */ columns(ANIONS, ["formula", "charge", "name", "acid", "written", "rare", "commonWith", "complex", "source"]);
+
+/** As {@link READ_ANIONS}. */
+export const READ_CATIONS = /* @__PURE__ */ columns(CATIONS, ["formula", "charge", "name", "written", "rare", "alone", "source"]);
+
+/** An ion as the reader of formulas knows it. */
+export type ReadIonRow = Omit<IonRow, "also" | "colour">;

@@ -1,14 +1,7 @@
 // Coordination entities: a central metal, its ligands, the oxidation number that balances the charge; additive names.
-import {
-  compositionKey,
-  countsOf,
-  type ElementWord,
-  ionIndex,
-  readNotation,
-  type Unit,
-  unitsText,
-} from "../../ion/internal";
+import { compositionKey, countsOf, type ElementWord, readNotation, type Unit, unitsText } from "../../ion/internal";
 import { LIGANDS, type LigandRow } from "../data/ligands";
+import { wordOf } from "./other-names";
 import { multiplePrefix, roman, simplePrefix } from "./prefixes";
 
 /** A ligand and how often it stands in the complex. */
@@ -76,9 +69,8 @@ function ligandsOfRun(units: readonly Unit[]): LigandUse[] | undefined {
 
 /** The units inside square brackets as a complex: one metal, then or before it ligands. */
 export function complexOf(units: readonly Unit[]): Complex | undefined {
-  const { elements } = ionIndex();
   const central = units.findIndex((unit) => {
-    const word = unit.members === undefined ? elements.get(unit.text) : undefined;
+    const word = unit.members === undefined ? wordOf(unit.text) : undefined;
     return word?.ate !== undefined && (word.charges !== undefined || ["B", "Si", "P", "As"].includes(word.symbol));
   });
   const metal = units[central];
@@ -106,7 +98,7 @@ export function complexOf(units: readonly Unit[]): Complex | undefined {
   const ligands = [...merged].map(([row, count]) => ({ row, count }));
   let ligandCharge = 0;
   for (const { row, count } of ligands) ligandCharge += row.charge * count;
-  return { metal: elements.get(metal.text)!, ligands, ligandCharge };
+  return { metal: wordOf(metal.text)!, ligands, ligandCharge };
 }
 
 /** `tetraammine`, `tris(oxalato)`; the name alone where there is one. */

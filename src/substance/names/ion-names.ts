@@ -1,6 +1,7 @@
 // Ions by every name they have.
 import { compositionKey, HYDROGENS, type Ion, ionIndex } from "../../ion/internal";
 import { addTo } from "./multimap";
+import { otherNamesOf } from "./other-names";
 import { plainName } from "./words";
 
 /** Other names of an anion for its listed hydrogen salts as well: dihydrogenpyrophosphate. */
@@ -9,7 +10,7 @@ function nameHydrogenKin(ion: Ion, listed: readonly Ion[], byName: Map<string, I
     const key = compositionKey(new Map(ion.counts).set("H", (ion.counts.get("H") ?? 0) + n));
     const kin = listed.find((one) => one.charge === ion.charge + n && compositionKey(one.counts) === key);
     if (kin === undefined) continue;
-    for (const also of ion.row.also ?? []) {
+    for (const also of otherNamesOf(ion)) {
       const name = plainName(`${HYDROGENS[n]}${also}`).name;
       if (!byName.has(name)) byName.set(name, [kin]);
     }
@@ -24,7 +25,7 @@ export function ionsByName(): ReadonlyMap<string, readonly Ion[]> {
   const { listed, anions, cations } = ionIndex();
   const byName = new Map<string, Ion[]>();
   for (const ion of [...anions, ...cations])
-    for (const name of new Set([ion.row.name, ...(ion.row.also ?? [])].map((one) => plainName(one).name)))
+    for (const name of new Set([ion.row.name, ...otherNamesOf(ion)].map((one) => plainName(one).name)))
       addTo(byName, name, ion);
   for (const ion of listed) nameHydrogenKin(ion, listed, byName);
   built = byName;

@@ -17,6 +17,7 @@ import {
 import type { SourceKey } from "../data/sources";
 import { readableText, SubstanceError } from "../error";
 import { nameOf, nameSourceOf } from "./name-of";
+import { colourOf, otherNamesOf } from "./other-names";
 import { readingsOf } from "./readings";
 
 /** An ion with its names and kin. */
@@ -106,11 +107,11 @@ function canonical(formula: string): string {
 
 function entryOf(ion: Ion): IonEntry {
   const formula = canonical(chargedText(ionText(ion.row), ion.charge));
-  const colour = ion.row.colour;
+  const colour = colourOf(ion);
   const conjugateAcid = conjugate(ion, 1);
   const conjugateBase = ion.counts.has("H") ? conjugate(ion, -1) : undefined;
   const root = rootOf(ion);
-  const otherNames = ion.row.also ?? [];
+  const otherNames = otherNamesOf(ion);
   return frozen({
     formula,
     name: ion.row.name,

@@ -6,6 +6,7 @@ import { MOLECULES } from "../data/molecules";
 import { REGISTRY_NAMES } from "../data/registry";
 import type { SourceKey } from "../data/sources";
 import { elementNamed, neutralComplexes } from "./name-parse";
+import { otherNamesOf } from "./other-names";
 import { leadingPrefixes, romanNumber, simpleNumber } from "./prefixes";
 import { isHalogen, NON_METAL_CHARGE } from "./salt-name";
 import { plainName } from "./words";
@@ -57,10 +58,11 @@ export function acidNamed(name: string): string | undefined {
       map.set(row.acid, acidText(row.formula, -row.charge));
     }
     // older names of an anion give older names of its acid: pyrosulfate, pyrosulfuric; fluoroborate, fluoroboric
-    for (const { row, parent } of ionIndex().anions) {
+    for (const ion of ionIndex().anions) {
+      const { row, parent } = ion;
       if (parent !== undefined || /hydrogen|oxido/.test(row.name)) continue;
       const formula = acidText(ionText(row), -row.charge);
-      for (const name of [row.name, ...(row.also ?? [])]) {
+      for (const name of [row.name, ...otherNamesOf(ion)]) {
         const acid = acidOfAnion(name);
         if (acid !== undefined && !map.has(acid)) map.set(acid, map.get(row.acid ?? "") ?? formula);
       }

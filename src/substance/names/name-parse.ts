@@ -12,6 +12,7 @@ import {
 import type { LigandRow } from "../data/ligands";
 import { LIGANDS } from "../data/ligands";
 import { ionsByName } from "./ion-names";
+import { otherNamesOf } from "./other-names";
 import { leadingPrefixes, romanNumber, roman as romanNumeral } from "./prefixes";
 
 /** One species of a name: an ion, or a metal whose charge the name may leave open. */
@@ -248,7 +249,7 @@ function numberedOxoanions(word: string): Species[] {
     const centre = wordIndex().oxoCentres.get(ate) ?? wordIndex().oxoCentres.get(stem);
     if (centre === undefined) continue;
     const fitting = ionIndex().anions.filter((ion) => centralOxidation(ion, centre) === roman[0]);
-    const named = fitting.filter((ion) => [ion.row.name, ...(ion.row.also ?? [])].includes(rest));
+    const named = fitting.filter((ion) => [ion.row.name, ...otherNamesOf(ion)].includes(rest));
     const hydrogens = hydrogen === "" ? undefined : { hydrogen: 1, dihydrogen: 2, trihydrogen: 3 }[hydrogen];
     const alike = fitting.filter((ion) => ion.counts.get("H") === hydrogens && ion.counts.get(centre) === 1);
     const ions = named.length > 0 ? named : alike.filter((ion) => !ion.row.rare);
