@@ -90,6 +90,12 @@ export interface StabilityConstant {
   readonly warnings: readonly string[];
 }
 
+/** @internal Complexes of a metal with one ligand and nothing else that the tables have, by formula. */
+export const stabilityRows = (metal: string, ligand: string): readonly string[] =>
+  (COMPLEXES().find((one) => keyOf(one.metal) === keyOf(metal) && keyOf(one.ligand) === keyOf(ligand))?.steps ?? [])
+    .filter(({ protons }) => protons === undefined)
+    .map(({ complex }) => complex);
+
 /**
  * Stability constants of the complexes of a metal ion with a ligand.
  *

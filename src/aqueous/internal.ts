@@ -1,14 +1,27 @@
 // What the layers above use of this one and callers do not see.
-export { originOf } from "./composition/composition";
+
+export { stabilityRows } from "./accessors";
+export { compositionBy, originOf } from "./composition/composition";
 export { COMPLEXES, type ComplexRow, type ComplexStep } from "./data/complexes";
 export { GASES, type GasRow } from "./data/gases";
 export { SOLUBILITY_PRODUCTS, type SolubilityProductRow } from "./data/products";
 export { aqueousSources } from "./data/sources";
+export { givenConstant } from "./mixture/constant";
 export { redoxPartners, uncovered } from "./mixture/coverage";
 export { termsOf } from "./mixture/material";
-export { type Brought, broughtBy, keysOf, molesOf, solveMoles, TOO_STRONG, waterMoles } from "./mixture/mixture";
+export {
+  type Brought,
+  broughtBy,
+  keysOf,
+  molesOf,
+  refuseTooStrong,
+  solveMoles,
+  TOO_STRONG,
+  waterMoles,
+} from "./mixture/mixture";
 export type { ModelCondition } from "./mixture/model";
-export { Network, network, type Phase } from "./mixture/network";
-export { chargeOf, HYDRON, type Key, keyOf } from "./mixture/notation";
+export { Network, network, type Phase, PKW } from "./mixture/network";
+export { chargeOf, HYDRON, type Key, keyOf, type Term } from "./mixture/notation";
 export { carbonDioxideOf, keptModel } from "./mixture/request";
+export type { Equilibrium } from "./solve/equilibrium";
 export { type Solution, solutionOf } from "./solve/sensitivity";

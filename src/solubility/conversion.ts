@@ -6,7 +6,7 @@ import { readable } from "../foundation/readable";
 import type { Quantity } from "../quantity";
 import { guard } from "./argument";
 import { SolubilityError } from "./error";
-import { sameIon } from "./precipitating/ion-balance";
+import { sameIon } from "./precipitating/given-ions";
 import { solubilityProduct } from "./precipitating/product";
 
 const CONVERSION = { from: true, to: true } as const satisfies Fields<Parameters<typeof saltConversion>[0]>;

@@ -30,11 +30,15 @@ export { gasSolubility } from "./gas";
 export type { CarbonatePrecipitant, CarbonateVerdict } from "./precipitating/carbonate";
 export { precipitatedCarbonate } from "./precipitating/carbonate";
 export type { CarbonateLiquor } from "./precipitating/carbonate-liquor";
-export type { SaturatedAtEquilibrium } from "./precipitating/dissolved-at-equilibrium";
-export type { HydroxideEnds, HydroxideRequest, HydroxideWindow } from "./precipitating/hydroxide";
+export type { IonConcentration } from "./precipitating/given-ions";
+export type { HydroxideRange, HydroxideRequest, HydroxideWindow } from "./precipitating/hydroxide";
 export { hydroxidePrecipitationRange } from "./precipitating/hydroxide";
-export type { IonConcentration } from "./precipitating/ion-balance";
-export type { FreeLigand, MolarSolubility, MolarSolubilityRequest } from "./precipitating/molar-solubility";
+export type {
+  DissolvedAmount,
+  FreeLigand,
+  MolarSolubility,
+  MolarSolubilityRequest,
+} from "./precipitating/molar-solubility";
 export { molarSolubility } from "./precipitating/molar-solubility";
 export type {
   MixedSolution,
@@ -43,10 +47,11 @@ export type {
   PrecipitationVerdict,
 } from "./precipitating/precipitate";
 export { willPrecipitate } from "./precipitating/precipitate";
-export type { PrecipitationOrderRequest, PrecipitationStart } from "./precipitating/precipitation-order";
+export type { PrecipitationOrderRequest, PrecipitationStart, StartOfSolid } from "./precipitating/precipitation-order";
 export { precipitationOrder } from "./precipitating/precipitation-order";
 export type { DissolvedIon, SolubilityProduct } from "./precipitating/product";
 export { solubilityProduct } from "./precipitating/product";
+export type { EquilibriumBasis } from "./precipitating/way";
 export type { Solubility, SolubilityRecord } from "./record";
 export type { SolubilityClass, SolubilityRule } from "./rules";
 export { solubilityRule } from "./rules";

@@ -11,6 +11,7 @@ import type { Constant } from "../mixture/constant";
 import { redoxPartners, uncovered } from "../mixture/coverage";
 import { type Solved, solveMixture } from "../mixture/mixture";
 import type { Model } from "../mixture/model";
+import type { Network } from "../mixture/network";
 import { HYDRON } from "../mixture/notation";
 import { type AqueousRequest, type Read, readRequest } from "../mixture/request";
 import { debyeHueckelSlope } from "../solve/davies";
@@ -151,7 +152,12 @@ function refuseCharge({ brought, pH }: Read): void {
  * liquor.solids.map((solid) => solid.formula) // => ["ZnCO3·H2O", "Zn5(OH)6(CO3)2"]
  */
 export function aqueousComposition(request: AqueousRequest): AqueousComposition {
-  const read = readRequest(request);
+  return compositionBy(request);
+}
+
+/** @internal The same with reactions of one's own in place of the tables. */
+export function compositionBy(request: AqueousRequest, reactions?: Network): AqueousComposition {
+  const read = readRequest(request, reactions);
   refuseCharge(read);
   const solved = solveMixture(withHeldPH(read), read.brought, read.water, read.ideal);
   return report(read, solved);

@@ -2,6 +2,7 @@
 // metal ions, the bases of the acids and H+. A table row refers to whatever species it likes; here they are followed down.
 
 import { elementsIn } from "../../formula/internal";
+import { once } from "../../foundation/memo";
 import { ACID_STEPS, WATER_IONIZATION } from "../../ion/internal";
 import { COMPLEXES, type ComplexRow, type ComplexStep } from "../data/complexes";
 import { FORMATIONS, HENRY, IN_WATER } from "../data/formations";
@@ -101,7 +102,7 @@ export class Network {
   /** How a species is formed; a later row for the same species replaces an earlier one. */
   form(formula: string, reaction: () => Reaction): void {
     const elements = elementsIn(formula);
-    const row = { formula, reaction, place: this.places++ };
+    const row = { formula, reaction: once(reaction), place: this.places++ };
     const before = this.unread.get(elements);
     if (before === undefined) this.unread.set(elements, [row]);
     else before.push(row);
@@ -112,6 +113,21 @@ export class Network {
   convert(given: string, becomes: readonly Term[]): void {
     this.inWater.set(keyOf(given), becomes);
     this.forget();
+  }
+
+  /**
+   * Bring over species of another network, each formed as there: of those that have no elements but the components', those that
+   * are asked for.
+   */
+  bring(
+    other: Network,
+    components: Iterable<Key>,
+    isAskedFor: (species: Species, from: readonly Term[]) => boolean,
+  ): void {
+    for (const species of other.speciesWithin(components)) {
+      const reaction = other.formation(species.key)!.reaction();
+      if (isAskedFor(species, reaction[0])) this.form(species.formula, () => reaction);
+    }
   }
 
   addPhase(phase: PhaseHead, reaction: () => Reaction): void {

@@ -206,13 +206,13 @@ export function pHInput(like: NumberLike | QuantityLike, argument = "pH"): Quant
   });
 }
 
-/** Read the whole request. */
-export function readRequest(request: AqueousRequest): Read {
+/** Read the whole request; `reactions` in place of the tables and the caller's constants. */
+export function readRequest(request: AqueousRequest, reactions?: Network): Read {
   guard.fields(request, REQUEST_FIELDS, "request");
   if (request.activity !== undefined) guard.choice(request.activity, "activity", ["Davies", "ideal"]);
   guard.list(request.dissolved, "dissolved");
   const { mass, volume } = waterOf(request.water, "water");
-  const network = networkWith(request.constants);
+  const network = reactions ?? networkWith(request.constants);
   const ingredients = request.dissolved.map((one, i) => ingredientOf(one, network, volume, `dissolved[${i}]`));
   const brought = ingredients.map((one) => broughtBy(one, network));
   const celsius = celsiusOf(request.temperature);
@@ -237,7 +237,7 @@ export function readRequest(request: AqueousRequest): Read {
   }
   return {
     network,
-    own: request.constants?.only === true,
+    own: request.constants?.only === true || reactions !== undefined,
     ingredients,
     brought,
     water,

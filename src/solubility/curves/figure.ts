@@ -7,7 +7,7 @@ import { attempt } from "../../foundation/error";
 import { type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { SolubilityError } from "../error";
-import { solubilityByHand } from "../precipitating/molar-solubility";
+import { molarSolubility } from "../precipitating/molar-solubility";
 import type { Solubility } from "../record";
 import { solubilityOf, trySolubilityOf } from "./solubility";
 import { anhydrousMolarMass, soluteOf } from "./solute";
@@ -63,7 +63,7 @@ export function figureOrProduct(
   }
   const celsius = expectDimension(temperature, "temperature", "temperature").in("°C").toNumber();
   const solute = soluteOf(formula);
-  const sparing = attempt(() => solubilityByHand({ solid: solute.formula }));
+  const sparing = attempt(() => molarSolubility({ solid: solute.formula }));
   const silent = ["solubility.no-data", "solubility.far-from-single-figure"].includes(known.error.code);
   const usable = silent && Math.abs(celsius - 25) <= PRODUCT_NEAR && sparing.ok;
   if (!usable || sparing.value.warnings.some((warning) => warning.startsWith("a soluble salt"))) throw known.error;
@@ -77,10 +77,7 @@ export function figureOrProduct(
       label: `solubility of ${solute.anhydrous} from its solubility product, g per 100 g water`,
       rule: "S = s × molar mass / density of water × 100 g",
     });
-  const warnings = [
-    "from the solubility product at 25 °C, ideal: an order of magnitude only",
-    ...sparing.value.warnings,
-  ];
+  const warnings = ["from the solubility product at 25 °C: an order of magnitude only", ...sparing.value.warnings];
   return { perHundredGramsWater, solubility: undefined, solidPhase: solute.formula.toString(), warnings };
 }
 

@@ -13,8 +13,8 @@ import { hundredGrams, positive, positiveMass, type SolubilityFigure } from "../
 import { trySolubilityOf } from "../curves/solubility";
 import { anhydrousMass, type Solute, soluteOf } from "../curves/solute";
 import { SolubilityError } from "../error";
-import { solveProduct } from "../precipitating/ion-balance";
 import { saltIons } from "../precipitating/ions";
+import { solveResidue } from "../precipitating/pair-balance";
 import { doubtfulPairings, ionsBrought, type PooledIon } from "../precipitating/pairings";
 import type { Solubility } from "../record";
 import { ruleFor, type SolubilityRule } from "../rules";
@@ -137,9 +137,9 @@ function shareBeside(own: Dissolved, others: readonly Dissolved[], capacity: num
       .reduce((all, ion) => all + ion.moles, 0),
   );
   if (extra.every((moles) => moles === 0)) return 1;
-  const released = own.ions.map(({ count }, i) => ({ count, start: extra[i]! / saturated, inWater: false }));
+  const released = own.ions.map(({ count }, i) => ({ count, over: extra[i]! / saturated, perScarce: count }));
   const lnK = own.ions.reduce((all, { count }) => all + count * Math.log(count), 0);
-  return Math.max(LEAST_SHARE, solveProduct(released, lnK));
+  return Math.max(LEAST_SHARE, Math.exp(solveResidue(released, lnK, 0)));
 }
 
 /** What is not known of a share: a third of what the others are estimated to push out (brines of the handbooks, by test). */

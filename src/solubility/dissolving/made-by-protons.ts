@@ -6,7 +6,7 @@ import { parseFormula } from "../../formula";
 import { ACID_STEPS } from "../../ion/internal";
 import { type Quantity, quantity } from "../../quantity";
 import type { Solute } from "../curves/solute";
-import { sameIon } from "../precipitating/ion-balance";
+import { sameIon } from "../precipitating/given-ions";
 import { saltIons } from "../precipitating/ions";
 import type { PooledIon } from "../precipitating/pairings";
 

@@ -2,21 +2,23 @@
 // which the carbonate and the basic solid of the metal are in balance. Far above 1 the normal carbonate precipitates, far below
 // the basic one; near 1 temperature, order and carbon dioxide decide. 25 °C, ideal.
 
+import type { AqueousRequest } from "../../aqueous";
+import { compositionBy } from "../../aqueous/internal";
 import { parseFormula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
-import { bisected } from "../../foundation/bisect";
 import { once } from "../../foundation/memo";
-import { ACID_STEPS } from "../../ion/internal";
 import { applyFunction, type ConcentrationText, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard, needChoice } from "../argument";
 import { positive } from "../curves/figure";
 import { CARBONATES, SETTLED, type SettledRow } from "../data/carbonates";
-import { cite, type SourceKey } from "../data/sources";
+import type { SourceKey } from "../data/sources";
 import { SolubilityError } from "../error";
+import { ofCarbonicAcid } from "./by-hand";
 import { type CarbonateLiquor, carbonateLiquor } from "./carbonate-liquor";
-import { KW, sameIon } from "./ion-balance";
+import { sameIon } from "./given-ions";
 import { type SolubilityProduct, solubilityProduct } from "./product";
+import { freeIn } from "./way";
 
 const CARBONATE = { metal: true, precipitant: true, concentration: true } as const satisfies Fields<
   Parameters<typeof precipitatedCarbonate>[0]
@@ -77,24 +79,31 @@ function liquors(
 /** Index this far from 1 either way is still undecided; set on the outcomes the trade knows (nickel mixed, lead not). */
 const UNDECIDED = 5;
 
-const pKaOf = (acid: string): number => Number(ACID_STEPS().find((row) => row.acid === acid)!.pKa);
-
-/** [CO3] / [OH]² of a precipitant solution of concentration c: the charge balance solved for the pH. */
-function carbonateRatio(precipitant: CarbonatePrecipitant, c: number): number {
-  const [k1, k2, kw] = [10 ** -pKaOf("H2CO3"), 10 ** -pKaOf("HCO3-"), KW];
-  const sodium = precipitant === "soda" ? 2 * c : c;
-  const shares = (h: number) => {
-    const all = h * h + k1 * h + k1 * k2;
-    return { bicarbonate: (c * k1 * h) / all, carbonate: (c * k1 * k2) / all };
-  };
-  const charge = (pH: number): number => {
-    const h = 10 ** -pH;
-    const { bicarbonate, carbonate } = shares(h);
-    return sodium + h - kw / h - bicarbonate - 2 * carbonate;
-  };
-  const [pH] = bisected((pH) => charge(pH) > 0, [0, 14], 100);
-  const h = 10 ** -pH;
-  return shares(h).carbonate / (kw / h) ** 2;
+/** [CO3] / [OH]² of a precipitant solution of concentration c: carbonic acid and water alone, ideal. */
+function carbonateRatio(precipitant: CarbonatePrecipitant, concentration: Quantity): Quantity {
+  const liquor = compositionBy(
+    {
+      water: "1 L",
+      dissolved: [
+        {
+          formula: precipitant === "soda" ? "Na2CO3" : "NaHCO3",
+          amount: concentration.times(quantity("1 L")).to("mol"),
+        },
+      ] as unknown as AqueousRequest["dissolved"],
+      activity: "ideal",
+      solids: { only: [] },
+    },
+    ofCarbonicAcid(),
+  );
+  const [carbonate, hydroxide] = ["CO3^2-", "OH-"].map((ion) => freeIn(liquor, ion, `${ion} in the precipitant`));
+  return carbonate!
+    .dividedBy(hydroxide!.times(hydroxide!))
+    .dividedBy(quantity("1 L/mol"))
+    .named({
+      symbol: "[CO3]/[OH]²",
+      label: `carbonate over hydroxide squared in ${concentration.format()} ${precipitant} (L/mol)`,
+      rule: "carbonic acid and water at equilibrium",
+    });
 }
 
 /**
@@ -156,15 +165,7 @@ export function precipitatedCarbonate(request: {
   }
   const carbonate = solubilityProduct(...entry.carbonate);
   const basic = solubilityProduct(...entry.basic);
-  const ratio = quantity(
-    { value: carbonateRatio(precipitant, concentration.in("mol/L").toNumber()).toPrecision(4), unit: "" },
-    {
-      symbol: "[CO3]/[OH]²",
-      label: `carbonate over hydroxide squared in ${concentration.format()} ${precipitant} (L/mol)`,
-      rule: "charge balance with pKa of carbonic acid",
-      source: cite("epaEquilibria"),
-    },
-  );
+  const ratio = carbonateRatio(precipitant, concentration);
   const index = indexOf(ratio, carbonate, basic, entry.metal);
   const verdict =
     index.compare(String(UNDECIDED)) > 0 ? "normal" : index.times(UNDECIDED).compare("1") < 0 ? "basic" : "mixed";

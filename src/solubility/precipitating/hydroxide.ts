@@ -1,22 +1,34 @@
-// The pH window in which a metal hydroxide precipitates: where it begins, where the metal is gone, and where an amphoteric
-// hydroxide dissolves again as its hydroxide complexes. Solubility = Ksp × sum of beta(n) [OH]^(n − z), at 25 °C.
+// The pH range in which a metal hydroxide precipitates: where it begins, where the metal is gone, and where an amphoteric
+// hydroxide dissolves again as its hydroxide complexes. Every end is where a clear solution of that much metal is just
+// saturated: asked of the engine with all that is known, and as a textbook calculates.
 
-import { SOLUBILITY_PRODUCTS } from "../../aqueous/internal";
+import { SOLUBILITY_PRODUCTS, stabilityRows } from "../../aqueous/internal";
 import { parseFormula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { bisected } from "../../foundation/bisect";
+import { lazily } from "../../foundation/lazy";
 import { once } from "../../foundation/memo";
 import { hasIon } from "../../ion";
-import { type ConcentrationText, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { ACID_STEPS } from "../../ion/internal";
+import { applyFunction, type ConcentrationText, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard, needTextOption } from "../argument";
 import { positive } from "../curves/figure";
-import { cite } from "../data/sources";
 import { SolubilityError } from "../error";
-import { saturationIndexAt } from "./in-mixture";
-import { PKW, sameIon } from "./ion-balance";
+import { byHandWay } from "./by-hand";
+import { sameIon, TOP_PH } from "./given-ions";
 import { ionsOf, type SolubilityProduct, solubilityProduct } from "./product";
-import { type Complex, complexesOf, hydroxideComplexes } from "./side-reactions";
+import {
+  allIn,
+  type EquilibriumBasis,
+  firstAnswer,
+  mixtureOf,
+  nameOfForm,
+  productIn,
+  SAID_OF,
+  Series,
+  type Way,
+} from "./way";
 
 const HYDROXIDE = {
   metal: true,
@@ -37,19 +49,8 @@ export interface HydroxideRequest {
   readonly form?: string;
 }
 
-/** Ends of the range as plain pH; undefined where there is none, or it is not known. */
-export interface HydroxideEnds {
-  readonly startsAt: number | undefined;
-  readonly completeFrom: number | undefined;
-  readonly redissolvesFrom: number | undefined;
-  readonly allDissolvedFrom: number | undefined;
-}
-
-/** Where a hydroxide falls and where it dissolves again. */
-export interface HydroxideWindow {
-  readonly metal: string;
-  readonly solid: string;
-  readonly form: string | undefined;
+/** Where a hydroxide precipitates and where it dissolves again. */
+export interface HydroxideRange {
   /** pH at which it begins to precipitate; undefined if it never does at this concentration. */
   readonly startsAt: Quantity | undefined;
   /** pH from which at most `residual` stays dissolved; undefined if it never gets that low. */
@@ -60,18 +61,25 @@ export interface HydroxideWindow {
   readonly allDissolvedFrom: Quantity | undefined;
   /** Least dissolved metal and the pH where it is. */
   readonly least: { readonly concentration: Quantity<"concentration">; readonly pH: Quantity };
+}
+
+/** The range, counted and by hand. */
+export interface HydroxideWindow extends HydroxideRange {
+  readonly metal: string;
+  readonly solid: string;
+  readonly form: string | undefined;
   /**
-   * The same ends with activities and complexes of several metal ions counted, where the figures beside them are those of a
-   * calculation by hand: perchlorate beside the metal, no other ligand.
+   * What the figures are: `"equilibrium"` with activities and complexes of several metal ions counted, perchlorate beside the
+   * metal and no other ligand; `"ideal"` without activities, where the solution is too strong for their model.
    */
-  readonly atEquilibrium: HydroxideEnds;
+  readonly basis: EquilibriumBasis;
+  /** As a textbook calculates: Ksp and hydroxide complexes of one metal ion, concentrations for activities. */
+  readonly byHand: HydroxideRange;
   readonly product: SolubilityProduct;
   /** Hydroxide complexes taken into account. */
   readonly complexes: readonly string[];
   readonly warnings: readonly string[];
 }
-
-const STEP = 0.01;
 
 /** Rows of hydroxides with one metal, most soluble first. */
 function hydroxidesOf(metal: string) {
@@ -104,31 +112,23 @@ function basicSaltsOf(metal: string): string[] {
 /** Anions of the soluble salts a metal is used as. */
 const BESIDE = ["SO4^2-", "Cl-", "NO3-"];
 
-/** All dissolved metal over the solid at a pH, as decimal logarithm. */
-function dissolved(pKsp: number, charge: number, species: readonly Complex[], pH: number): number {
-  const logOH = pH - PKW;
-  const logFree = -pKsp - charge * logOH;
-  const total = species.reduce((all, { n, logBeta }) => all + 10 ** (logBeta + n * logOH), 1);
-  return logFree + Math.log10(total);
-}
-
 /**
  * pH window of a hydroxide precipitation, with redissolving as hydroxide complexes.
  *
  * @param request - metal ion and its concentration; `residual` (default 1e-5 mol/L); form of the hydroxide
- * @returns pH where it begins, where the metal is gone, where it dissolves again, and the least that stays, by hand;
- *   `atEquilibrium` has the ends with activities and complexes of several metal ions counted
+ * @returns pH where it begins, where the metal is gone, where it dissolves again, and the least that stays, with activities
+ *   and complexes of several metal ions counted; `byHand` has those of a textbook calculation
  * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.no-data` without a
  *   hydroxide of the metal, `solubility.not-positive`
- * @source solubility product and hydroxide complexes of the tables; ideal, 25 °C, no ammonia or other ligands
+ * @source solubility product and hydroxide complexes of the tables; 25 °C, no ammonia or other ligands
  * @category Precipitation
  * @example
- * hydroxidePrecipitationRange({ metal: "Al^3+", concentration: "0.1 mol/L" }).redissolvesFrom?.format({ decimals: 1 }) // => "6.8"
+ * hydroxidePrecipitationRange({ metal: "Al^3+", concentration: "0.1 mol/L" }).redissolvesFrom?.format({ decimals: 1, uncertainty: "none" }) // => "6.8"
  */
 export function hydroxidePrecipitationRange(request: HydroxideRequest): HydroxideWindow {
   guard.fields(request, HYDROXIDE, "request");
   needTextOption(request.form, "form");
-  const charge = parseFormula(request.metal).charge;
+  const { charge } = parseFormula(request.metal);
   const rows = hydroxidesOf(request.metal);
   const row = request.form === undefined ? rows[0] : rows.find(({ form }) => form?.includes(request.form!) === true);
   if (row === undefined) {
@@ -144,49 +144,29 @@ export function hydroxidePrecipitationRange(request: HydroxideRequest): Hydroxid
     });
   }
   const product = solubilityProduct(row.solid, row.form);
-  const start = logOf(request.concentration, "concentration");
-  const gone = logOf(request.residual ?? "1e-5 mol/L", "residual");
-  const species = hydroxideComplexes(request.metal);
+  const start = molarOf(request.concentration, "concentration");
+  const gone = molarOf(request.residual ?? "1e-5 mol/L", "residual");
+  const byHand = once(() => rangeBy(byHandWay(product, { held: true }), product, request.metal, start, gone)!);
+  const answer = once(() => firstAnswer((way) => rangeBy(way, product, request.metal, start, gone), byHand));
+  const species = complexesWithHydroxide(request.metal);
   const basic = basicSaltsOf(request.metal);
-  const pKsp = Number(row.pKsp);
-  const at = (pH: number): number => dissolved(pKsp, charge, species, pH);
-  const spread = product.pKsp.standardUncertainty!.toNumber() / charge;
-  const asPH = (value: number | undefined, label: string): Quantity | undefined =>
-    value === undefined
-      ? undefined
-      : quantity(
-          { value: value.toFixed(2), unit: "", standardUncertainty: spread.toPrecision(2) },
-          { symbol: "pH", label, rule: "Ksp × sum of beta(n) [OH]^(n − z) = concentration", source: cite(row.source) },
-        );
-  let least = 0;
-  for (let pH = 0; pH <= PKW; pH += STEP) if (at(pH) < at(least)) least = pH;
-  const falling = (level: number): number | undefined => crossing(at, level, 0, least);
-  const rising = (level: number): number | undefined =>
-    at(PKW) > level && at(least) <= level ? crossing(at, level, PKW, least) : undefined;
-  const ends = once(() => endsAtEquilibrium(product, request.metal, { start: 10 ** start, gone: 10 ** gone }));
-  return {
-    metal: request.metal,
-    solid: row.solid,
-    form: row.form,
-    startsAt: asPH(falling(start), `pH at which ${row.solid} begins to precipitate`),
-    completeFrom: asPH(falling(gone), `pH from which ${request.metal} is gone`),
-    redissolvesFrom: asPH(rising(gone), `pH above which ${row.solid} dissolves again`),
-    allDissolvedFrom: asPH(rising(start), `pH above which all ${request.metal} is dissolved again`),
-    least: {
-      concentration: quantity(
-        { value: (10 ** at(least)).toPrecision(3), unit: "mol/L" },
-        { label: `least ${request.metal} dissolved` },
-      ),
-      pH: asPH(least, "pH of the least solubility")!,
-    },
-    get atEquilibrium() {
-      return ends();
-    },
-    product,
-    complexes: species.map(({ complex }) => complex),
-    warnings: [
+  return lazily<HydroxideWindow>({
+    metal: () => request.metal,
+    solid: () => row.solid,
+    form: () => row.form,
+    basis: () => answer().basis,
+    startsAt: () => answer().found.startsAt,
+    completeFrom: () => answer().found.completeFrom,
+    redissolvesFrom: () => answer().found.redissolvesFrom,
+    allDissolvedFrom: () => answer().found.allDissolvedFrom,
+    least: () => answer().found.least,
+    byHand,
+    product: () => product,
+    complexes: () => species,
+    warnings: () => [
+      ...SAID_OF[answer().basis],
       ...product.warnings,
-      ...(complexesOf(request.metal, "OH-").length > 0
+      ...(stabilityRows(request.metal, "OH-").length > 0
         ? []
         : [
             `${species.length === 0 ? "no" : "only the first"} hydroxide complex in the table: redissolving cannot be judged`,
@@ -197,51 +177,110 @@ export function hydroxidePrecipitationRange(request: HydroxideRequest): Hydroxid
             `beside the anion of a basic salt that one may precipitate earlier, which is not judged here: ${basic.join(", ")}`,
           ]),
     ],
-  };
+  });
 }
 
-/** A clear solution of as much metal as a level is just saturated at the ends of the range. */
-function endsAtEquilibrium(
-  product: SolubilityProduct,
-  metal: string,
-  { start, gone }: { readonly start: number; readonly gone: number },
-): HydroxideEnds {
-  const litre = quantity("1 L");
-  const endsOf = (level: number): readonly [falling: number | undefined, rising: number | undefined] => {
-    const ions = [{ formula: metal, amount: quantity({ value: level.toPrecision(12), unit: "mol" }) }];
-    const index = (pH: number): number => saturationIndexAt(product, ions, litre, pH) ?? Number.NEGATIVE_INFINITY;
-    // hydroxides of several metal ions shift the best pH away from that of the least solubility by hand
-    let best = 0;
-    let highest = index(0);
-    for (let pH = COARSE; pH <= PKW; pH += COARSE) {
-      const here = index(pH);
-      if (here > highest) {
-        best = pH;
-        highest = here;
-      }
-    }
-    const end = (outer: number): number | undefined =>
-      highest <= 0 || index(outer) > 0
-        ? undefined
-        : Number(bisected((pH) => index(pH) > 0, [best, outer], 40, 1e-6)[0].toFixed(3));
-    return [end(0), end(PKW)];
-  };
-  const [startsAt, allDissolvedFrom] = endsOf(start);
-  const [completeFrom, redissolvesFrom] = endsOf(gone);
-  return { startsAt, completeFrom, redissolvesFrom, allDissolvedFrom };
+/** The hydroxide complexes of a metal in the tables; where there are none, the base of the aquated ion. */
+function complexesWithHydroxide(metal: string): readonly string[] {
+  const tabulated = stabilityRows(metal, "OH-");
+  if (tabulated.length > 0) return tabulated;
+  const aquated = ACID_STEPS().find(({ acid }) => sameIon(acid, metal));
+  return aquated === undefined ? [] : [aquated.base];
 }
 
 /** Steps of pH in which the best one is looked for. */
 const COARSE = 0.5;
 
-/** pH where the curve crosses a level between an outer end and its minimum. */
-function crossing(at: (pH: number) => number, level: number, outer: number, least: number): number | undefined {
-  if (at(least) > level) return undefined;
-  if (at(outer) <= level) return outer;
-  return bisected((pH) => at(pH) <= level, [least, outer], 60)[0];
+/** The range with some reactions; undefined where the metal has no place among them. */
+function rangeBy(
+  way: Way,
+  product: SolubilityProduct,
+  metal: string,
+  start: Quantity,
+  gone: Quantity,
+): HydroxideRange | undefined {
+  const litre = quantity("1 L");
+  const clear = (level: Quantity, pH: number) =>
+    mixtureOf(way, { ions: [{ formula: metal, amount: level.times(litre).to("mol") }], volume: litre, pH, only: [] });
+  if (productIn(clear(gone, TOP_PH / 2), product.ions) === undefined) return undefined;
+  const endsOf = (level: Quantity, words: readonly [falling: string, rising: string]) => {
+    const series = new Series(clear(level, TOP_PH / 2), product, "pH");
+    const index = (pH: number): number => series.indexAt(pH);
+    let [best, highest] = [0, index(0)];
+    for (let pH = COARSE; pH <= TOP_PH; pH += COARSE) {
+      const here = index(pH);
+      if (here > highest) [best, highest] = [pH, here];
+    }
+    const end = (outer: number, label: string): Quantity | undefined => {
+      if (highest <= 0 || index(outer) > 0) return undefined;
+      const [at] = bisected((pH) => index(pH) > 0, [best, outer], 40, 1e-6);
+      const slope = (index(at + SMALL) - index(at - SMALL)) / (2 * SMALL);
+      // pH moves against what moves the saturation
+      return applyFunction(
+        [productIn(clear(level, at), product.ions)!, product.value],
+        {
+          name: "pH at which Q = Ksp",
+          unit: "",
+          value: () => at.toFixed(4),
+          partials: ([q, k]) => [
+            (-1 / (q!.toNumber() * Math.LN10 * slope)).toPrecision(12),
+            (1 / (k!.toNumber() * Math.LN10 * slope)).toPrecision(12),
+          ],
+        },
+        { symbol: "pH", label, rule: "pH at which a clear solution is just saturated" },
+      );
+    };
+    return [end(0, words[0]), end(TOP_PH, words[1])] as const;
+  };
+  const { solid } = product;
+  const whole = once(() =>
+    endsOf(start, [`pH at which ${solid} begins to precipitate`, `pH above which all ${metal} is dissolved again`]),
+  );
+  const rest = once(() => endsOf(gone, [`pH from which ${metal} is gone`, `pH above which ${solid} dissolves again`]));
+  // a solution too strong for the activity model shows here
+  whole();
+  return lazily<HydroxideRange>({
+    startsAt: () => whole()[0],
+    allDissolvedFrom: () => whole()[1],
+    completeFrom: () => rest()[0],
+    redissolvesFrom: () => rest()[1],
+    least: () => leastOf(way, product, metal),
+  });
 }
 
-function logOf(concentration: QuantityLike, argument: string): number {
-  const c = positive(expectDimension(concentration, "concentration", argument), argument);
-  return Math.log10(c.in("mol/L").toNumber());
+/** Step of a difference of pH. */
+const SMALL = 1e-4;
+/** Excess of the solid over which the least is looked for, mol/L; the activity of what dissolves is that of water. */
+const THERE = 1e-3;
+
+/** Least metal over the solid, and the pH of it. */
+function leastOf(way: Way, product: SolubilityProduct, metal: string): HydroxideRange["least"] {
+  const litre = quantity("1 L");
+  const liquor = (pH: number) =>
+    mixtureOf(way, {
+      ions: [],
+      volume: litre,
+      pH,
+      only: [nameOfForm(product)],
+      solid: { ions: product.ions, moles: THERE },
+    });
+  const series = new Series(liquor(TOP_PH / 2), product, "pH");
+  const plain = (pH: number): number => series.allAt(pH, metal);
+  let best = 0;
+  for (let pH = COARSE; pH <= TOP_PH; pH += COARSE) if (plain(pH) < plain(best)) best = pH;
+  let [low, high] = [Math.max(0, best - COARSE), Math.min(TOP_PH, best + COARSE)];
+  while (high - low > 0.01) {
+    const [a, b] = [low + (high - low) / 3, high - (high - low) / 3];
+    if (plain(a) < plain(b)) high = b;
+    else low = a;
+  }
+  const pH = high === TOP_PH ? TOP_PH : (low + high) / 2;
+  return {
+    concentration: allIn(liquor(pH), metal, `least ${metal} dissolved`)!,
+    pH: quantity({ value: pH.toFixed(2), unit: "" }, { symbol: "pH", label: "pH of the least solubility" }),
+  };
+}
+
+function molarOf(concentration: QuantityLike, argument: string): Quantity {
+  return positive(expectDimension(concentration, "concentration", argument), argument).to("mol/L");
 }

@@ -1,33 +1,32 @@
-// What dissolves of a sparingly soluble salt, in water, beside a common ion, or in a solution of ligands. Ideal unless an
-// ionic strength is given (Davies); hydrolysis and complexes with what is not named are left out and the answer says so.
+// What dissolves of a sparingly soluble salt, in water, beside a common ion, or in a solution of ligands. A face of the engine
+// of the aqueous layer: asked with all that is known, and as a textbook calculates, with the constants named alone.
 
-import { COMPLEXES, type ComplexStep } from "../../aqueous/internal";
+import { COMPLEXES } from "../../aqueous/internal";
 import { type Formula, molarMass, parseFormula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { lazily } from "../../foundation/lazy";
 import { once } from "../../foundation/memo";
 import { applyFunction, type ConcentrationText, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
 import { soluteOf } from "../curves/solute";
 import { SolubilityError } from "../error";
-import { dissolvedAtEquilibrium, type SaturatedAtEquilibrium } from "./dissolved-at-equilibrium";
-import { logBetaOf } from "./held-ph";
-import type { MixedIon } from "./in-mixture";
-import {
-  activityExponent,
-  concentrationAt,
-  concentrationsFor,
-  gain,
-  ION,
-  type IonConcentration,
-  type Released,
-  sameIon,
-  solveProduct,
-} from "./ion-balance";
-import { type BoundSolution, solveBound } from "./ligand-balance";
+import { byHandWay } from "./by-hand";
+import { activityExponent, concentrationsFor, ION, type IonConcentration, isHydroxide, sameIon } from "./given-ions";
 import { checkOwn, ionsOfOwn } from "./own-product";
 import { type DissolvedIon, solubilityProduct } from "./product";
-import { sideReactions } from "./side-reactions";
+import {
+  allIn,
+  type EquilibriumBasis,
+  firstAnswer,
+  freeIn,
+  inert,
+  type MixedIon,
+  mixtureOf,
+  nameOfForm,
+  SAID_OF,
+  type Way,
+} from "./way";
 
 const LIGAND = { ligand: true, concentration: true } as const satisfies Fields<FreeLigand>;
 
@@ -63,46 +62,78 @@ export interface MolarSolubilityRequest {
    * into: what binds the metal is taken off. The solid's own anion may be one, and is then a common ion too.
    */
   readonly freeLigands?: readonly FreeLigand[];
-  /** Ionic strength for the Davies equation, up to 0.5 mol/L; without it, ideal. */
+  /** Ionic strength of the solution by other salts, up to 0.5 mol/L; by hand without it ideal, with it after Davies. */
   readonly ionicStrength?: QuantityLike<"concentration", ConcentrationText>;
 }
 
 /** What dissolves of a sparingly soluble salt. */
-export interface MolarSolubility {
+export interface DissolvedAmount {
   /** Formula units of the solid per litre. */
   readonly concentration: Quantity<"concentration">;
   /** Mass of the solid per litre. */
   readonly massConcentration: Quantity<"density">;
   /** Each free ion in the saturated solution; what complexes bind is not counted. */
   readonly ions: readonly { readonly formula: string; readonly concentration: Quantity<"concentration"> }[];
-  readonly product: Quantity;
-  /** Total over free metal, from the complexes; 1 without ligands. */
+  /** All dissolved metal over free metal; 1 where nothing binds it. */
   readonly complexation: number;
-  readonly model: "ideal" | "Davies";
-  /**
-   * The same question with protons, hydroxide, complexes, ion pairs and activities counted, where the figures beside it are
-   * those of a calculation by hand. Undefined for your own Ksp, and where the solution is too strong or not all of it known.
-   */
-  readonly atEquilibrium: SaturatedAtEquilibrium | undefined;
+  readonly pH: Quantity;
+  readonly ionicStrength: Quantity;
   readonly warnings: readonly string[];
 }
 
-/** A ligand named, with its complexes with the metal of the solid. */
+/** What dissolves, counted and by hand. */
+export interface MolarSolubility extends DissolvedAmount {
+  /**
+   * What the figures are: `"equilibrium"` with protons, hydroxide, complexes, ion pairs and activities counted; `"ideal"` without
+   * activities, where the solution is too strong for their model; `"hand calculation"` for your own Ksp, and where nothing is
+   * known of an ion.
+   */
+  readonly basis: EquilibriumBasis;
+  readonly product: Quantity;
+  /**
+   * As a textbook calculates: Ksp and what is named, nothing else, ideal unless `ionicStrength` is given. Undefined where by
+   * hand the solution is over-saturated already.
+   */
+  readonly byHand: DissolvedAmount | undefined;
+}
+
+/** The solubility product a question is about. */
+interface Constant {
+  readonly solid: string;
+  readonly form: string | undefined;
+  readonly ions: readonly DissolvedIon[];
+  readonly k: Quantity;
+  readonly pKsp: Quantity;
+  readonly warnings: readonly string[];
+}
+
+/** -log10 of a constant. */
+const minusLog = (k: Quantity): Quantity =>
+  applyFunction(
+    [k],
+    {
+      name: "-log10",
+      unit: "",
+      value: ([v]) => (-Math.log10(v!.toNumber())).toPrecision(15),
+      partials: ([v]) => [(-1 / (Math.LN10 * v!.toNumber())).toPrecision(12)],
+    },
+    { symbol: "pKsp", label: "pKsp as given", rule: "−log10 Ksp" },
+  );
+
+/** A ligand that is put in. */
 interface Ligand {
   readonly formula: string;
   readonly put: Quantity;
-  readonly steps: readonly ComplexStep[];
 }
 
 function ligandsOf(ions: readonly DissolvedIon[], given: readonly FreeLigand[]): Ligand[] {
   const metal = ions.find(({ charge }) => charge > 0);
   return given.map(({ ligand, concentration }) => {
     parseFormula(ligand);
-    const row = COMPLEXES().find(
-      (candidate) =>
-        metal !== undefined && sameIon(candidate.metal, metal.formula) && sameIon(candidate.ligand, ligand),
+    const known = COMPLEXES().some(
+      (row) => metal !== undefined && sameIon(row.metal, metal.formula) && sameIon(row.ligand, ligand),
     );
-    if (row === undefined) {
+    if (!known) {
       throw new SolubilityError(
         "solubility.no-data",
         `no complexes of ${metal?.formula ?? "the metal"} with ${ligand}`,
@@ -118,7 +149,6 @@ function ligandsOf(ions: readonly DissolvedIon[], given: readonly FreeLigand[]):
     return {
       formula: ligand,
       put: put.symbol === undefined ? put.named({ symbol: `c(${ligand})`, label: `${ligand} put in` }) : put,
-      steps: row.steps.filter(({ protons }) => protons === undefined),
     };
   });
 }
@@ -142,12 +172,7 @@ function presentWith(
   });
 }
 
-const IDEAL =
-  "no hydrolysis, complexes or ion pairs: for carbonates, phosphates, sulfides and hydroxides of weak bases a lower bound";
-
-const BALANCED = "no protons, and no complexes but those with the ligands named";
-
-function kspOf(request: MolarSolubilityRequest) {
+function kspOf(request: MolarSolubilityRequest): Constant {
   if (request.ksp === undefined) {
     if (request.ions !== undefined) {
       throw new SolubilityError("solubility.bad-option", "ions are named for your own Ksp only", {
@@ -155,7 +180,7 @@ function kspOf(request: MolarSolubilityRequest) {
       });
     }
     const row = solubilityProduct(request.solid, request.form);
-    return { ions: row.ions, k: row.value, warnings: row.warnings };
+    return { solid: row.solid, form: row.form, ions: row.ions, k: row.value, pKsp: row.pKsp, warnings: row.warnings };
   }
   const { formula } = soluteOf(request.solid);
   const k = checkOwn(
@@ -164,237 +189,172 @@ function kspOf(request: MolarSolubilityRequest) {
       label: `solubility product of ${formula}, as given`,
     }),
   );
-  return { ions: ionsOfOwn(formula, request.form, request.ions), k, warnings: [] };
+  return {
+    solid: formula.toString(),
+    form: undefined,
+    ions: ionsOfOwn(formula, request.form, request.ions),
+    k,
+    pKsp: minusLog(k),
+    warnings: [],
+  };
 }
 
 /**
  * How much of a sparingly soluble salt dissolves, in water or beside a common ion.
  *
- * @param request - solid, ions already there, free ligands, ionic strength for the Davies equation (up to 0.5 mol/L),
+ * @param request - solid, ions already there, free ligands, ionic strength by other salts (up to 0.5 mol/L),
  *   own constant
  *   (Ksp, with the ions it is for where the table has no or two dissolutions)
- * @returns formula units and mass per litre, and each ion, by hand: Ksp and what is named; uncertainty from the constant and
- *   the concentrations; `atEquilibrium` has what dissolves with everything counted
+ * @returns formula units and mass per litre, and each ion, with protons, hydroxide, complexes and activities counted; `byHand`
+ *   has the figures of a textbook calculation, which are the answer for your own Ksp
  * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.no-data` (also for a
  *   ligand without constants), `solubility.ionic-strength`,
  *   `solubility.not-positive`, `solubility.conflicting-options`, `solubility.out-of-reach` when the solution is over-saturated already
- * @source definition of the solubility product; Davies, Ion Association (1962) for activity coefficients
+ * @source the equilibrium of the aqueous layer; by hand, the definition of the solubility product
  * @category Precipitation
  * @example
  * molarSolubility({ solid: "PbI2", ksp: "1.4e-8" }).concentration.format({ significant: 2 }) // => "0.0015 mol/L"
  * const chalk = molarSolubility({ solid: "CaCO3" });
- * chalk.concentration.format({ significant: 2, uncertainty: "none" }) // => "0.000058 mol/L"
- * chalk.atEquilibrium?.concentration.format({ significant: 2, uncertainty: "none" }) // => "0.00012 mol/L"
+ * chalk.concentration.format({ significant: 2, uncertainty: "none" }) // => "0.00012 mol/L"
+ * chalk.byHand?.concentration.format({ significant: 2, uncertainty: "none" }) // => "0.000058 mol/L"
  */
 export function molarSolubility(request: MolarSolubilityRequest): MolarSolubility {
-  const byHand = solubilityByHand(request);
-  const settled = once(() => (request.ksp === undefined ? everythingCounted(request, byHand) : undefined));
-  return {
-    ...byHand,
-    get atEquilibrium() {
-      return settled();
-    },
-  };
-}
-
-/** The saturated solution by the whole balance, beside what the caller named. */
-function everythingCounted(
-  request: MolarSolubilityRequest,
-  { concentration }: { readonly concentration: Quantity },
-): SaturatedAtEquilibrium | undefined {
-  const named = [
-    ...(request.commonIons ?? []).map(({ ion, concentration: c }) => [ion, c] as const),
-    ...(request.freeLigands ?? []).map(({ ligand, concentration: c }) => [ligand, c] as const),
-  ];
-  const present: MixedIon[] = [];
-  for (const [formula, like] of named) {
-    if (present.some((one) => sameIon(one.formula, formula))) continue;
-    const amount = expectDimension(like, "concentration", `concentration of ${formula}`)
-      .times(quantity("1 L"))
-      .to("mol");
-    if (amount.isPositive()) present.push({ formula, amount });
-  }
-  const product = solubilityProduct(request.solid, request.form);
-  return dissolvedAtEquilibrium(product, present, concentration.in("mol/L").toNumber());
-}
-
-/** @internal Ksp and what is named, nothing else. */
-export function solubilityByHand(request: MolarSolubilityRequest): Omit<MolarSolubility, "atEquilibrium"> {
   guard.fields(request, MOLAR_SOLUBILITY, "request");
-  const { ions, k, warnings } = kspOf(request);
+  const constant = kspOf(request);
+  const { ions } = constant;
   const ligands = ligandsOf(ions, request.freeLigands ?? []).filter(({ put }) => put.isPositive());
-  const present = presentWith(ions, concentrationsFor(ions, request.commonIons ?? []), ligands);
+  const common = presentWith(ions, concentrationsFor(ions, request.commonIons ?? []), ligands);
   const ionicStrength =
     request.ionicStrength === undefined
       ? undefined
       : expectDimension(request.ionicStrength, "concentration", "ionicStrength").in("mol/L").toNumber();
   const exponent = activityExponent(ions, ionicStrength);
-  const solution = { ions, k, present, exponent, label: `${String(request.solid)} that dissolves` };
-  const { concentration, freeIons, complexation } = ligands.length > 0 ? beside(solution, ligands) : alone(solution);
-  const molar = molarMass(soluteOf(request.solid).formula);
-  const given = (ion: DissolvedIon): number | undefined => {
-    const own = present[ions.indexOf(ion)]?.value.toNumber();
-    return own === undefined ? undefined : own + ion.count * concentration.value.toNumber();
-  };
-  const ideal = { ions, ksp: k.value.toNumber(), dissolved: concentration.value.toNumber(), given };
-  // a caller who names ligands has complexes counted, and settled what the solution is
-  const remarks = ligands.length > 0 ? [] : sideReactions(ideal);
-  return {
-    concentration,
-    massConcentration: concentration
-      .times(molar)
-      .to("g/L")
-      .named({ label: "mass that dissolves per litre", rule: "s × molar mass" }),
-    ions: ions.map(({ formula }, i) => ({ formula, concentration: freeIons[i]! })),
-    product: k,
-    complexation,
-    model: ionicStrength === undefined ? "ideal" : "Davies",
-    warnings: [...warnings, ...remarks],
-  };
-}
-
-/** A solid in a solution of which all is named. */
-interface Dissolving {
-  readonly ions: readonly DissolvedIon[];
-  readonly k: Quantity;
-  /** What was there of each ion; undefined where none was named. */
-  readonly present: readonly (Quantity | undefined)[];
-  /** Power of ten on Ksp by activity coefficients. */
-  readonly exponent: number;
-  readonly label: string;
-}
-
-/** What dissolves, what stays free of each ion, and total over free metal. */
-interface Dissolved {
-  readonly concentration: Quantity;
-  readonly freeIons: readonly Quantity[];
-  readonly complexation: number;
-}
-
-type Plain = { toNumber(): number };
-
-function needDissolving(s: number): number {
-  if (s > 0) return s;
-  throw new SolubilityError("solubility.out-of-reach", "the solution is already over-saturated: nothing dissolves", {
-    hint: "ask willPrecipitate instead",
+  const own: MixedIon[] = ions.flatMap(({ formula }, i) =>
+    common[i] === undefined ? [] : [inLitre(formula, common[i])],
+  );
+  const bound = ligands.filter(({ formula }) => !isOf(own, formula)).map(({ formula, put }) => inLitre(formula, put));
+  const besides = (request.commonIons ?? [])
+    .filter(({ ion }) => !isOf([...own, ...bound], ion))
+    .map(({ ion, concentration }) =>
+      inLitre(ion, expectDimension(concentration, "concentration", `concentration of ${ion}`)),
+    );
+  const way = byHandWay(constant, { exponent, ligands: ligands.map(({ formula }) => formula) });
+  const hand = once(() => saturated(way, constant, present([...own, ...bound]), exponent));
+  if (request.ksp !== undefined) {
+    const figures = hand();
+    if (figures === undefined) throw overSaturated();
+    return { ...figures, basis: "hand calculation", product: constant.k, byHand: figures };
+  }
+  const all = [...present([...own, ...bound, ...besides]), ...inert(ionicStrength ?? 0)];
+  const { basis, found } = firstAnswer<DissolvedAmount | undefined>(
+    (which) => saturated(which, constant, all, 0),
+    hand,
+  );
+  if (found === undefined) throw overSaturated();
+  return lazily<MolarSolubility>({
+    concentration: () => found.concentration,
+    massConcentration: () => found.massConcentration,
+    ions: () => found.ions,
+    complexation: () => found.complexation,
+    pH: () => found.pH,
+    ionicStrength: () => found.ionicStrength,
+    basis: () => basis,
+    product: () => constant.k,
+    byHand: hand,
+    warnings: () => [...SAID_OF[basis], ...found.warnings, ...farFrom(found, hand())],
   });
 }
 
-/** Without ligands: one unknown. */
-function alone({ ions, k, present, exponent, label }: Dissolving): Dissolved {
-  /** The ions with their concentrations put in, from the operands. */
-  const inOrder = (values: readonly Plain[]): Released[] => {
-    let next = 1;
-    return ions.map(({ count, formula }, i) => {
-      const known = present[i] !== undefined;
-      return { count, start: known ? values[next++]!.toNumber() : 0, inWater: !known && sameIon(formula, "OH-") };
-    });
-  };
-  const solve = (values: readonly Plain[]): number =>
-    solveProduct(inOrder(values), Math.log(values[0]!.toNumber()) + exponent * Math.LN10);
-  const concentration = applyFunction(
-    [k, ...present.filter((c) => c !== undefined)],
-    {
-      name: "solve for s",
-      unit: "mol/L",
-      value: (values) => needDissolving(solve(values)).toPrecision(12),
-      partials: (values) => {
-        const s = solve(values);
-        const released = inOrder(values);
-        const pull = released.map((ion) => (ion.count * gain(ion, s)) / concentrationAt(ion, s));
-        const stiffness = pull.reduce((all, p, i) => all + p * released[i]!.count, 0);
-        const partials = [1 / (stiffness * values[0]!.toNumber())];
-        present.forEach((known, i) => {
-          if (known !== undefined) partials.push(-pull[i]! / stiffness);
-        });
-        return partials.map((partial) => partial.toPrecision(12));
-      },
-    },
-    {
-      symbol: "s",
-      label,
-      rule: "product of (ion present + ions set free)^count = Ksp / activity coefficients",
-      assumption: IDEAL,
-    },
-  );
-  const freeIons = ions.map(({ formula, count }, i) =>
-    ionAfter(concentration.times(String(count)), present[i], formula),
-  );
-  return { concentration, freeIons, complexation: 1 };
+/** A figure by hand that is far off is spoken of. */
+function farFrom({ concentration }: DissolvedAmount, hand: DissolvedAmount | undefined): string[] {
+  if (hand === undefined) return [];
+  const times = concentration.dividedBy(hand.concentration).in("").toNumber();
+  if (times < NOTABLE && times > 1 / NOTABLE) return [];
+  return [
+    `a calculation by hand, without side reactions and activities, says ${hand.concentration.format({ significant: 2, uncertainty: "none" })}`,
+  ];
 }
 
-/** With ligands: all balances at once. */
-function beside({ ions, k, present, exponent, label }: Dissolving, ligands: readonly Ligand[]): Dissolved {
-  // the metal first, as the balance wants it
-  const metal = ions.findIndex(({ charge }) => charge > 0);
-  const order = [metal, ...ions.map((_, i) => i).filter((i) => i !== metal)];
-  const strangers = ligands.filter(({ formula }) => !ions.some((ion) => sameIon(ion.formula, formula)));
-  const nothing = quantity("0 mol/L");
-  const put = [...order.map((i) => present[i] ?? nothing), ...strangers.map((ligand) => ligand.put)];
-  const place = (formula: string): number => {
-    const own = order.findIndex((i) => sameIon(ions[i]!.formula, formula));
-    return own >= 0 ? own : order.length + strangers.findIndex((ligand) => ligand.formula === formula);
-  };
-  const bound = ligands.flatMap(({ formula, steps }) =>
-    steps.map((step) => ({ component: place(formula), n: step.n, logBeta: logBetaOf(step) })),
-  );
-  const solve = (values: readonly Plain[]): BoundSolution => {
-    const [ksp, ...rest] = values.map((v) => v.toNumber()) as [number, ...number[]];
-    const components = put.map((_, i) => ({
-      perUnit: ions[order[i] ?? -1]?.count ?? 0,
-      start: rest[i]!,
-      isHydroxide: sameIon(ions[order[i] ?? -1]?.formula ?? strangers[i - order.length]!.formula, "OH-"),
-    }));
-    const forms = bound.map(({ component, n }, i) => ({ component, n, lnBeta: rest[put.length + i]! * Math.LN10 }));
-    const found = solveBound(components, forms, Math.log(ksp) + exponent * Math.LN10);
-    if (found !== undefined) return found;
-    throw new SolubilityError("solubility.out-of-reach", "the balance of the ligands could not be solved");
-  };
-  const operands = [k, ...put, ...bound.map(({ logBeta }) => logBeta)];
-  const concentration = applyFunction(
-    operands,
-    {
-      name: "solve for s",
-      unit: "mol/L",
-      value: (values) => needDissolving(solve(values).dissolved).toPrecision(12),
-      partials: (values) => {
-        const { slopes } = solve(values);
-        const lnBeta = slopes.lnBeta.map((slope) => slope * Math.LN10);
-        return [slopes.lnK / values[0]!.toNumber(), ...slopes.start, ...lnBeta].map((p) => p.toPrecision(12));
-      },
-    },
-    {
-      symbol: "s",
-      label,
-      rule: "Ksp and the balance of each ion and ligand, complexes counted",
-      assumption: BALANCED,
-    },
-  );
-  const { free, dissolved } = solve(operands.map(({ value }) => value));
-  const freeIons = ions.map(({ formula }, i) =>
-    quantity(
-      { value: free[order.indexOf(i)]!.toPrecision(12), unit: "mol/L" },
-      { label: `free ${formula} in the saturated solution`, rule: "Ksp and the balance of each ion and ligand" },
-    ),
-  );
-  const start = present[metal]?.value.toNumber() ?? 0;
-  return { concentration, freeIons, complexation: (start + ions[metal]!.count * dissolved) / free[0]! };
+/** Figures that differ by less are not spoken of. */
+const NOTABLE = 1.1;
+
+const inLitre = (formula: string, concentration: Quantity): MixedIon => ({
+  formula,
+  amount: concentration.times(quantity("1 L")).to("mol"),
+});
+
+const isOf = (list: readonly MixedIon[], formula: string): boolean => list.some((one) => sameIon(one.formula, formula));
+
+/** Those of which there is something. */
+const present = (list: readonly MixedIon[]): MixedIon[] => list.filter(({ amount }) => amount.isPositive());
+
+const overSaturated = (): SolubilityError =>
+  new SolubilityError("solubility.out-of-reach", "the solution is already over-saturated: nothing dissolves", {
+    hint: "ask willPrecipitate instead",
+  });
+
+/** No solid is looked for in more than this many moles a litre. */
+const MOST = 1000;
+
+/**
+ * The saturated solution: so much of the solid is put in that some is left, and not so much more that nothing but the solid
+ * counts. Undefined where nothing dissolves, or the solid has no place among the reactions.
+ */
+function saturated(
+  way: Way,
+  constant: Constant,
+  there: readonly MixedIon[],
+  exponent: number,
+): DissolvedAmount | undefined {
+  const { ions, pKsp } = constant;
+  const counts = ions.reduce((all, { count }) => all + count, 0);
+  const powers = ions.reduce((all, { count }) => all + count * Math.log10(count), 0);
+  const alone = 10 ** ((exponent - pKsp.value.toNumber() - powers) / counts);
+  // the ion that nobody brought tells what dissolves without a difference
+  const teller =
+    ions.find(({ formula, charge }) => charge > 0 && !isOf(there, formula)) ??
+    ions.find(({ formula }) => !isHydroxide(formula) && !isOf(there, formula)) ??
+    ions.find(({ charge }) => charge > 0)!;
+  const litre = quantity("1 L");
+  for (let moles = 3 * alone; moles <= MOST; moles *= 10) {
+    const liquor = mixtureOf(way, { ions: there, volume: litre, only: [nameOfForm(constant)], solid: { ions, moles } });
+    if (liquor.solids.length === 0) continue;
+    const all = allIn(liquor, teller.formula, `${teller.formula} dissolved`);
+    if (all === undefined) return undefined;
+    const before = there.find(({ formula }) => sameIon(formula, teller.formula));
+    const setFree = before === undefined ? all : all.minus(before.amount.dividedBy(litre));
+    if (!setFree.isPositive()) return undefined;
+    return figuresOf(liquor, constant, setFree.dividedBy(String(teller.count)).to("mol/L"), way);
+  }
+  return undefined;
 }
 
-/** What is in the saturated solution of one ion; hydroxide never falls below what water itself holds. */
-function ionAfter(setFree: Quantity, present: Quantity | undefined, formula: string): Quantity {
-  const words = { label: `${formula} in the saturated solution`, rule: "present + set free" };
-  if (present !== undefined) return present.plus(setFree).named(words);
-  if (!sameIon(formula, "OH-")) return setFree.named(words);
-  const own = { count: 1, start: 0, inWater: true };
-  return applyFunction(
-    [setFree],
-    {
-      name: "with the ions of water",
-      unit: "mol/L",
-      value: ([x]) => concentrationAt(own, x!.toNumber()).toPrecision(12),
-      partials: ([x]) => [gain(own, x!.toNumber()).toPrecision(12)],
-    },
-    words,
-  );
+function figuresOf(
+  liquor: ReturnType<typeof mixtureOf>,
+  { ions, solid, warnings }: Constant,
+  dissolved: Quantity,
+  way: Way,
+): DissolvedAmount {
+  const concentration = dissolved.named({
+    symbol: "s",
+    label: `${solid} that dissolves`,
+    rule: "ion set free in all its forms / count",
+    ...(way.reactions !== undefined && { assumption: "no reactions but those named" }),
+  }) as Quantity<"concentration">;
+  const metal = ions.find(({ charge }) => charge > 0)!;
+  const free = (formula: string) => freeIn(liquor, formula, `free ${formula} in the saturated solution`);
+  return lazily<DissolvedAmount>({
+    concentration: () => concentration,
+    massConcentration: () =>
+      concentration
+        .times(molarMass(soluteOf(solid).formula))
+        .to("g/L")
+        .named({ label: "mass that dissolves per litre", rule: "s × molar mass" }) as Quantity<"density">,
+    ions: () => ions.map(({ formula }) => ({ formula, concentration: free(formula) })),
+    complexation: () =>
+      allIn(liquor, metal.formula, "all metal")!.in("mol/L").toNumber() / free(metal.formula).in("mol/L").toNumber(),
+    pH: () => liquor.pH,
+    ionicStrength: () => liquor.ionicStrength,
+    warnings: () => [...warnings, ...liquor.warnings.filter((text) => !warnings.some((one) => text.endsWith(one)))],
+  });
 }

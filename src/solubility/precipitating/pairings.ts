@@ -10,8 +10,9 @@ import { trySolubilityOf } from "../curves/solubility";
 import { type Solute, soluteOf } from "../curves/solute";
 import { DOUBLE_SALTS, type DoubleSaltRow } from "../data/double-salts";
 import { ruleFor } from "../rules";
-import { sameIon, solveResidue } from "./ion-balance";
+import { sameIon } from "./given-ions";
 import { saltIons } from "./ions";
+import { solveResidue } from "./pair-balance";
 import { findRows, freshForm } from "./product";
 
 /** An ion of a liquor: how much, and which of the substances bring it. */

@@ -1,5 +1,5 @@
-// Does it precipitate on mixing, and how much stays? The answer is that of the whole balance of the aqueous layer; beside it
-// stands the calculation by hand: ion products against solubility products at 25 °C, ideal unless an ionic strength is given.
+// Does it precipitate on mixing, and how much stays? A face of the engine of the aqueous layer, asked once with all that is
+// known, and once as a textbook calculates: with the constant of the solid alone.
 
 import type { VolumeLike } from "../../amount";
 import type { Formula } from "../../formula";
@@ -7,7 +7,6 @@ import type { Fields } from "../../foundation/argument";
 import { lazily } from "../../foundation/lazy";
 import { once } from "../../foundation/memo";
 import {
-  applyFunction,
   type ConcentrationText,
   type NumberLike,
   type Quantity,
@@ -19,19 +18,21 @@ import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
 import { positive } from "../curves/figure";
 import { SolubilityError } from "../error";
-import { type HeldProduct, productAtPH } from "./held-ph";
-import { inMixture, type MixedIon } from "./in-mixture";
-import {
-  activityExponent,
-  ION,
-  type IonConcentration,
-  type Remaining,
-  residueAt,
-  sameIon,
-  solveResidue,
-} from "./ion-balance";
+import { byHandWay } from "./by-hand";
+import { activityExponent, ION, type IonConcentration, isHydroxide, readPH, sameIon } from "./given-ions";
 import { type DissolvedIon, freshForm, type SolubilityProduct, solubilityProduct } from "./product";
-import { mixedWarnings } from "./side-reactions";
+import {
+  allIn,
+  type EquilibriumBasis,
+  firstAnswer,
+  freeIn,
+  type MixedIon,
+  mixtureOf,
+  nameOfForm,
+  productIn,
+  SAID_OF,
+  type Way,
+} from "./way";
 
 const MIXED = { volume: true, ions: [ION] } as const satisfies Fields<MixedSolution>;
 
@@ -85,13 +86,13 @@ export interface MixtureOutcome {
 export interface PrecipitationVerdict extends MixtureOutcome {
   /**
    * What the figures are: `"equilibrium"` with protons, hydroxide, complexes and activities counted, each ion after in all its
-   * forms (hydroxide is given by the pH, not here); `"hand calculation"` where the mixture is too strong for the activity
-   * model, or holds ions of which nothing is known.
+   * forms (hydroxide is given by the pH, not here); `"ideal"` with the same reactions but without activities, where the mixture
+   * is too strong for their model; `"hand calculation"` where it holds ions of which nothing is known.
    */
-  readonly basis: "equilibrium" | "hand calculation";
+  readonly basis: EquilibriumBasis;
   readonly volume: Quantity<"volume">;
   readonly product: SolubilityProduct;
-  /** As a textbook calculates: concentrations in the ion product, no side reactions but those of a pH that is given. */
+  /** As a textbook calculates: the constant of the solid alone, concentrations for activities, no side reactions but those of a pH that is given. */
   readonly byHand: MixtureOutcome;
 }
 
@@ -161,73 +162,108 @@ export function willPrecipitate(request: PrecipitationRequest): PrecipitationVer
   guard.fields(request, PRECIPITATION, "request");
   guard.list(request.solutions, "solutions");
   for (const [i, solution] of request.solutions.entries()) guard.list(solution.ions, `solutions[${i}].ions`);
-  const whole = solubilityProduct(request.solid, request.form);
-  const product = request.pH === undefined ? { ...whole, prevailing: [] } : productAtPH(whole, request.pH);
-  const { ions } = product;
+  const product = solubilityProduct(request.solid, request.form);
+  const held = request.pH !== undefined;
+  if (held) readPH(request.pH);
+  // where the pH is held hydroxide counts from it, and is not used up
+  const ions = product.ions.filter(({ formula }) => !(held && isHydroxide(formula)));
   const { total, before } = mixed(ions, request.solutions);
   const ionicStrength =
     request.ionicStrength === undefined
       ? undefined
       : expectDimension(request.ionicStrength, "concentration", "ionicStrength").in("mol/L").toNumber();
   const exponent = activityExponent(ions, ionicStrength);
-  const byHand = once(() => calculatedByHand(request, product, { before, exponent, total }));
-  const outcome = once(() => atEquilibrium(request, whole, ions, before, total, byHand()));
-  const figures = (): MixtureOutcome => outcome() ?? byHand();
+  const asked: Asked = { request, product, ions, before, total };
+  const byHand = once(() => outcomeBy(byHandWay(product, { held, exponent }), asked, exponent)!);
+  const answer = once(() => firstAnswer((way) => outcomeBy(way, asked), byHand));
+  const figures = (): MixtureOutcome => answer().found;
   return lazily<PrecipitationVerdict>({
-    basis: () => (outcome() === undefined ? "hand calculation" : "equilibrium"),
+    basis: () => answer().basis,
     precipitates: () => figures().precipitates,
     saturation: () => figures().saturation,
     volume: () => total,
     fallsOut: () => figures().fallsOut,
     ions: () => figures().ions,
-    product: () => whole,
+    product: () => product,
     byHand,
-    warnings: () => [
-      ...(outcome() === undefined
-        ? ["too strong for the activity model, or not all of it known: calculated by hand only"]
-        : []),
-      ...figures().warnings,
-    ],
+    warnings: () => {
+      const { basis, found } = answer();
+      const hand = byHand().precipitates;
+      return [
+        ...SAID_OF[basis],
+        ...found.warnings,
+        ...(hand === found.precipitates
+          ? []
+          : [
+              `a calculation by hand, without side reactions and activities, says that it ${hand ? "precipitates" : "stays clear"}`,
+            ]),
+      ];
+    },
   });
 }
 
-/** Ion product and solubility product alone. */
-function calculatedByHand(
-  request: PrecipitationRequest,
-  product: HeldProduct,
-  {
-    before,
-    exponent,
-    total,
-  }: {
-    readonly before: readonly Quantity<"concentration">[];
-    readonly exponent: number;
-    readonly total: Quantity;
-  },
-): MixtureOutcome {
-  const saturation = saturationOf(product, before, exponent);
-  const precipitates = saturation.compare("1") > 0;
-  const { after, fallsOut } = precipitates
-    ? fallen(product, before, exponent)
-    : { after: before, fallsOut: quantity("0 mol/L") };
+/** A question, read. */
+interface Asked {
+  readonly request: PrecipitationRequest;
+  readonly product: SolubilityProduct;
+  readonly ions: readonly DissolvedIon[];
+  readonly before: readonly Quantity<"concentration">[];
+  readonly total: Quantity<"volume">;
+}
+
+/** What becomes of the mixture with some reactions; undefined where an ion of the solid has no place among them. */
+function outcomeBy(
+  way: Way,
+  { request, product, ions, before, total }: Asked,
+  exponent = 0,
+): MixtureOutcome | undefined {
+  const { solid } = product;
+  const all = amountsIn(request.solutions);
+  // by hand strangers do nothing
+  const present = way.reactions === undefined ? all : all.filter(({ formula }) => isOf(product.ions, formula));
+  const ask = (only: readonly string[]) => mixtureOf(way, { ions: present, volume: total, pH: request.pH, only });
+  const clear = ask([]);
+  const q = productIn(clear, product.ions);
+  if (q === undefined) return undefined;
+  const saturation = q
+    .dividedBy(exponent === 0 ? product.value : product.value.times((10 ** exponent).toPrecision(12)))
+    .named({
+      symbol: "Q/Ksp",
+      label: "ion product over solubility product",
+      rule: "product of activities^count / Ksp",
+    });
+  const settled = saturation.compare("1") > 0 ? ask([nameOfForm(product)]) : clear;
+  const stands = settled.solids[0]?.amount;
+  const precipitates = stands !== undefined;
+  const fallsOut = (stands?.dividedBy(total).to("mol/L") ?? quantity("0 mol/L")).named({
+    symbol: "x",
+    label: `${solid} that precipitates, per volume of the mixture`,
+  }) as Quantity<"concentration">;
+  const left = (formula: string): Quantity<"concentration"> | undefined => {
+    const label = `${formula} left in the liquor, in all its forms`;
+    if (way.reactions !== undefined && request.pH === undefined)
+      return freeIn(settled, formula, `${formula} left in the liquor`);
+    return allIn(settled, formula, label);
+  };
   return {
     precipitates,
     saturation,
     fallsOut,
-    ions: product.ions.map(({ formula }, i) => ({
-      formula,
-      before: before[i]!,
-      after: after[i]!.named({ label: `${formula} left in the liquor` }),
-      shareLeft: after[i]!.dividedBy(before[i]!).to("%"),
-    })),
+    ions: ions.flatMap(({ formula }, i) => {
+      const after = precipitates ? left(formula) : before[i]!;
+      if (after === undefined) return [];
+      return [{ formula, before: before[i]!, after, shareLeft: after.dividedBy(before[i]!).to("%") }];
+    }),
     warnings: [
       ...product.warnings,
+      ...settled.warnings.filter((text) => text.startsWith("rough") || text.includes("oxidises")),
       ...agedOnly(request, product, saturation),
-      ...atThisPH(product),
-      ...besides(request, product, { before, after, saturation, total }),
     ],
   };
 }
+
+const isOf = (ions: readonly DissolvedIon[], formula: string): boolean =>
+  ions.some((ion) => sameIon(ion.formula, formula));
 
 /** Every ion of the solutions with its amount in the mixture. */
 function amountsIn(solutions: readonly MixedSolution[]): MixedIon[] {
@@ -242,82 +278,6 @@ function amountsIn(solutions: readonly MixedSolution[]): MixedIon[] {
   return list;
 }
 
-/** The outcome of the whole balance; undefined where it ends. */
-function atEquilibrium(
-  request: PrecipitationRequest,
-  product: SolubilityProduct,
-  ions: readonly DissolvedIon[],
-  before: readonly Quantity<"concentration">[],
-  total: Quantity<"volume">,
-  byHand: MixtureOutcome,
-): MixtureOutcome | undefined {
-  const found = inMixture(product, amountsIn(request.solutions), total, request.pH);
-  if (found === undefined) return undefined;
-  const { saturation, stands, warnings } = found;
-  const precipitates = stands !== undefined;
-  const fallsOut = (stands?.dividedBy(total).to("mol/L") ?? quantity("0 mol/L")).named({
-    symbol: "precipitates",
-    label: `${product.solid} that precipitates, per volume of the mixture`,
-  }) as Quantity<"concentration">;
-  return {
-    precipitates,
-    saturation,
-    fallsOut,
-    ions: ions.flatMap(({ formula }, i) => {
-      const after = precipitates ? found.left(formula) : before[i]!;
-      if (after === undefined) return [];
-      const left = after.named({
-        label: `${formula} left in the liquor, in all its forms`,
-      }) as Quantity<"concentration">;
-      return [{ formula, before: before[i]!, after: left, shareLeft: left.dividedBy(before[i]!).to("%") }];
-    }),
-    warnings: [
-      ...product.warnings,
-      ...warnings,
-      ...agedOnly(request, product, saturation),
-      ...(byHand.precipitates === precipitates
-        ? []
-        : [
-            `a calculation by hand, without side reactions and activities, says that it ${byHand.precipitates ? "precipitates" : "stays clear"}`,
-          ]),
-    ],
-  };
-}
-
-/** At the pH, what most of an ion is. */
-const atThisPH = ({ prevailing }: HeldProduct): string[] =>
-  prevailing.length === 0 ? [] : [`at this pH counted in: ${prevailing.join(", ")}`];
-
-/** What ion products leave out and would change the answer. */
-function besides(
-  { solutions, pH, ionicStrength }: PrecipitationRequest,
-  { ions }: HeldProduct,
-  found: {
-    readonly before: readonly Quantity[];
-    readonly after: readonly Quantity[];
-    readonly saturation: Quantity;
-    readonly total: Quantity;
-  },
-): string[] {
-  const inAll = found.total.in("L").toNumber();
-  const named = solutions.flatMap((solution) => {
-    const share = expectDimension(solution.volume, "volume", "volume").in("L").toNumber() / inAll;
-    return solution.ions.map(({ ion, concentration }) => ({
-      formula: ion,
-      molar: share * expectDimension(concentration, "concentration", "concentration").in("mol/L").toNumber(),
-    }));
-  });
-  return mixedWarnings({
-    ions,
-    before: found.before.map((c) => c.value.toNumber()),
-    after: found.after.map((c) => c.in("mol/L").toNumber()),
-    saturation: found.saturation.value.toNumber(),
-    named,
-    held: pH !== undefined,
-    withActivity: ionicStrength !== undefined,
-  });
-}
-
 /** A mixture over-saturated only with the aged form may stay clear for long: the fresh one, which precipitates first, cannot. */
 function agedOnly(request: PrecipitationRequest, product: SolubilityProduct, saturation: Quantity): string[] {
   const fresh = request.form === undefined ? freshForm(request.solid)?.form : undefined;
@@ -328,93 +288,4 @@ function agedOnly(request: PrecipitationRequest, product: SolubilityProduct, sat
   return [
     `over-saturated with the form '${product.form}' only, not with '${fresh}', which precipitates first: may stay clear`,
   ];
-}
-
-/** Ion product over the constant; one computed step, because it spans many powers of ten. */
-function saturationOf(product: SolubilityProduct, c: readonly Quantity[], exponent: number): Quantity {
-  const counts = product.ions.map(({ count }) => count);
-  const ratio = (v: readonly { toNumber(): number }[]): number =>
-    Math.exp(
-      counts.reduce(
-        (all, n, i) => all + n * Math.log(v[i + 1]!.toNumber()),
-        -Math.log(v[0]!.toNumber()) - exponent * Math.LN10,
-      ),
-    );
-  return applyFunction(
-    [product.value, ...c],
-    {
-      name: "Q/K",
-      unit: "",
-      value: (v) => ratio(v).toPrecision(12),
-      partials: (v) => [
-        (-ratio(v) / v[0]!.toNumber()).toPrecision(12),
-        ...counts.map((n, i) => ((n * ratio(v)) / v[i + 1]!.toNumber()).toPrecision(12)),
-      ],
-    },
-    { symbol: "Q/Ksp", label: "ion product over solubility product", rule: "product of concentrations^count / Ksp" },
-  );
-}
-
-/**
- * What stays of each ion, and the formula units that precipitate per litre. What stays of the scarcest ion is solved for, since
- * it spans all powers of ten; the rest follows from it without a difference of near equals.
- */
-function fallen(product: SolubilityProduct, before: readonly Quantity[], exponent: number) {
-  const { ions } = product;
-  const units = before.map((c, i) => c.dividedBy(String(ions[i]!.count)));
-  const scarce = units.reduce((least, each, i) => (each.compare(units[least]!) < 0 ? i : least), 0);
-  const over = units.map((each, i) => each.minus(units[scarce]!).times(String(ions[i]!.count)));
-  const others = over.filter((_, i) => i !== scarce);
-  const perScarce = ions.map(({ count }) => count / ions[scarce]!.count);
-  const remaining = (v: readonly { toNumber(): number }[]): Remaining[] => {
-    let next = 1;
-    return ions.map(({ count }, i) => ({
-      count,
-      over: i === scarce ? 0 : Math.max(0, v[next++]!.toNumber()),
-      perScarce: perScarce[i]!,
-    }));
-  };
-  const start = Math.log(before[scarce]!.value.toNumber());
-  const solve = (v: readonly { toNumber(): number }[]): number =>
-    solveResidue(remaining(v), Math.log(v[0]!.toNumber()) + exponent * Math.LN10, start);
-  const residue = applyFunction(
-    [product.value, ...others],
-    {
-      name: "solve for what stays",
-      unit: "mol/L",
-      value: (v) => Math.exp(solve(v)).toPrecision(15),
-      partials: (v) => {
-        const ln = solve(v);
-        const here = remaining(v);
-        const { slope } = residueAt(here, ln);
-        const left = Math.exp(ln);
-        return [
-          left / (slope * v[0]!.toNumber()),
-          ...here
-            .filter((_, i) => i !== scarce)
-            .map(({ count, over: more, perScarce: per }) => (-left * count) / (more + per * left) / slope),
-        ].map((p) => p.toPrecision(12));
-      },
-    },
-    {
-      symbol: `c(${ions[scarce]!.formula})`,
-      label: `${ions[scarce]!.formula} left in the liquor`,
-      rule: "product of (what is over + what stays)^count = Ksp",
-    },
-  );
-  const after = ions.map(({ count }, i) =>
-    i === scarce
-      ? residue
-      : over[i]!.plus(residue.times(String(count)).dividedBy(String(ions[scarce]!.count))).named({
-          rule: "what is over when the scarcest ion is gone + what stays with it",
-        }),
-  );
-  const fallsOut = before[scarce]!.minus(residue)
-    .dividedBy(String(ions[scarce]!.count))
-    .named({
-      symbol: "x",
-      label: `${product.solid} that precipitates, per litre`,
-      rule: "(before − left) / count, of the scarcest ion",
-    });
-  return { after, fallsOut };
 }

@@ -1,20 +1,35 @@
-// Selective precipitation: which of several metals precipitates first as a precipitant is added. Ideal, 25 °C.
+// Selective precipitation: which of several metals precipitates first as a precipitant is added. A face of the engine: the
+// precipitant is added to the whole mixture until the next solid begins, and as a textbook calculates, to each metal alone.
 import type { Formula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { bisected } from "../../foundation/bisect";
 import {
   applyFunction,
   type ConcentrationText,
   type NumberLike,
   type Quantity,
   type QuantityLike,
+  quantity,
 } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
 import { positive } from "../curves/figure";
 import { SolubilityError } from "../error";
-import { productAtPH } from "./held-ph";
-import { sameIon } from "./ion-balance";
-import { freshForm, solubilityProduct } from "./product";
+import { byHandWay } from "./by-hand";
+import { isHydroxide, readPH, sameIon, TOP_PH } from "./given-ions";
+import { type DissolvedIon, freshForm, type SolubilityProduct, solubilityProduct } from "./product";
+import {
+  allIn,
+  type EquilibriumBasis,
+  firstAnswer,
+  freeIn,
+  type MixedIon,
+  mixtureOf,
+  nameOfForm,
+  productIn,
+  Series,
+  type Way,
+} from "./way";
 
 const SOLID = { solid: true, form: true, concentration: true } as const satisfies Fields<
   PrecipitationOrderRequest["solids"][number]
@@ -26,16 +41,27 @@ const PRECIPITATION_ORDER = {
   solids: [SOLID],
 } as const satisfies Fields<PrecipitationOrderRequest>;
 
+/** Where one solid begins, and how far it is gone when the next one does. */
+export interface StartOfSolid {
+  /** Precipitant in solution at which it begins to precipitate, in all its forms; hydroxide as the free ion. */
+  readonly startsAt: Quantity<"concentration">;
+  /** Share of this metal still dissolved when the next one begins; undefined for the last. */
+  readonly leftWhenNextStarts: Quantity | undefined;
+}
+
 /** One solid in a selective precipitation. */
-export interface PrecipitationStart {
+export interface PrecipitationStart extends StartOfSolid {
   readonly solid: string;
   /** Form the constant is for: the fresh one, which precipitates first, unless another was named. */
   readonly form: string | undefined;
   readonly metal: string;
-  /** Precipitant at which it begins to precipitate. */
-  readonly startsAt: Quantity<"concentration">;
-  /** Share of this metal still dissolved when the next one begins; undefined for the last. */
-  readonly leftWhenNextStarts: Quantity | undefined;
+  /**
+   * What the figures are: `"equilibrium"` of the whole mixture, with protons, hydroxide, complexes and activities counted;
+   * `"ideal"` without activities, `"hand calculation"` where that is not known.
+   */
+  readonly basis: EquilibriumBasis;
+  /** As a textbook calculates: each metal alone, the constant of its solid, concentrations for activities. */
+  readonly byHand: StartOfSolid;
 }
 
 /** What `precipitationOrder` needs to know. */
@@ -60,10 +86,10 @@ export interface PrecipitationOrderRequest {
  *
  * @param request - the precipitant and the solids with the concentrations of their metals; the pH where solids set free
  *   hydroxide besides the precipitant
- * @returns the solids in the order in which they begin to precipitate
+ * @returns the solids in the order in which they begin to precipitate in the mixture; `byHand` has the figures of a textbook
  * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.no-data`,
  *   `solubility.other-solute` when a solid does not hold the precipitant
- * @source definition of the solubility product
+ * @source the equilibrium of the aqueous layer; by hand, the definition of the solubility product
  * @category Precipitation
  * @example
  * precipitationOrder({ precipitant: "CrO4^2-", solids: [
@@ -73,70 +99,215 @@ export interface PrecipitationOrderRequest {
 export function precipitationOrder(request: PrecipitationOrderRequest): readonly PrecipitationStart[] {
   guard.fields(request, PRECIPITATION_ORDER, "request");
   guard.list(request.solids, "solids");
-  const starts = request.solids.map(({ solid, form, concentration }) => {
-    const whole = solubilityProduct(solid, form ?? freshForm(solid)?.form);
-    const withHydroxide = whole.ions.length === 2 && sameIon(request.precipitant, "OH-");
-    const needsPH = whole.ions.length > 2 || (request.pH !== undefined && !withHydroxide);
-    const product = needsPH ? productAtPH(whole, request.pH) : whole;
-    const added = product.ions.find(({ formula }) => sameIon(formula, request.precipitant));
-    const metal = product.ions.find((ion) => ion !== added);
-    if (added === undefined || metal === undefined || product.ions.length !== 2) {
-      throw new SolubilityError(
-        "solubility.other-solute",
-        `${product.solid} is not one metal with ${request.precipitant}`,
-        {
-          details: { solid: product.solid, precipitant: request.precipitant },
-        },
-      );
-    }
-    const c = positive(expectDimension(concentration, "concentration", "concentration"), "concentration").to("mol/L");
-    const startsAt = applyFunction(
-      [product.value, c],
-      {
-        name: "(Ksp / c^m)^(1/n)",
-        unit: "mol/L",
-        value: ([k, m]) => ((k!.toNumber() / m!.toNumber() ** metal.count) ** (1 / added.count)).toPrecision(12),
-        partials: ([k, m]) => {
-          const start = (k!.toNumber() / m!.toNumber() ** metal.count) ** (1 / added.count);
-          return [start / added.count / k!.toNumber(), (-start * metal.count) / added.count / m!.toNumber()].map((p) =>
-            p.toPrecision(12),
-          );
-        },
-      },
-      {
-        symbol: `c(${added.formula})`,
-        label: `${added.formula} at which ${product.solid} begins to precipitate`,
-        rule: "c = (Ksp / c(metal)^m)^(1/n)",
-      },
+  const asked = request.solids.map((one) => readSolid(request, one));
+  if (request.pH !== undefined) readPH(request.pH);
+  const hand = asked.map((one) => {
+    const way = byHandWay(one.product, { held: one.held });
+    return { one, start: startOf(way, one, [one], [], request)! };
+  });
+  const byHand = new Map<Asked, StartOfSolid>();
+  hand.sort((a, b) => a.start.figure.compare(b.start.figure));
+  hand.forEach(({ one, start }, i) => {
+    const startsAt = named(start.figure, one);
+    const next = hand[i + 1];
+    byHand.set(one, { startsAt, leftWhenNextStarts: next && shareLeft(one, startsAt, next.one, next.start.figure) });
+  });
+  const { basis, found } = firstAnswer(
+    (way) => sequence(way, asked, request),
+    () => hand.map(({ one }) => ({ one, ...byHand.get(one)! })),
+  );
+  return found.map(({ one, startsAt, leftWhenNextStarts }) => ({
+    solid: one.product.solid,
+    form: one.product.form,
+    metal: one.metal.formula,
+    startsAt,
+    leftWhenNextStarts,
+    basis,
+    byHand: byHand.get(one)!,
+  }));
+}
+
+/** One solid of the question. */
+interface Asked {
+  readonly product: SolubilityProduct;
+  readonly added: DissolvedIon;
+  readonly metal: DissolvedIon;
+  readonly c: Quantity;
+  /** The pH is given, and hydroxide is not what is added. */
+  readonly held: boolean;
+}
+
+/** One solid of the question, read. */
+function readSolid(
+  { precipitant, pH }: PrecipitationOrderRequest,
+  { solid, form, concentration }: PrecipitationOrderRequest["solids"][number],
+): Asked {
+  const product = solubilityProduct(solid, form ?? freshForm(solid)?.form);
+  const besides = product.ions.length > 2 && product.ions.some(({ formula }) => isHydroxide(formula));
+  if (besides && pH === undefined) {
+    throw new SolubilityError(
+      "solubility.missing-option",
+      `${product.solid} sets free hydroxide as well: at what pH?`,
+      { hint: "give pH, such as 1 for sulfides from acid or 9 from ammonia", details: { solid: product.solid } },
     );
-    return { product, metal, added, startsAt, c };
+  }
+  const ions = product.ions.filter(({ formula }) => !(besides && isHydroxide(formula)));
+  const added = ions.find(({ formula }) => sameIon(formula, precipitant));
+  const metal = ions.find((ion) => ion !== added);
+  if (added === undefined || metal === undefined || ions.length !== 2) {
+    throw new SolubilityError("solubility.other-solute", `${product.solid} is not one metal with ${precipitant}`, {
+      details: { solid: product.solid, precipitant },
+    });
+  }
+  const c = positive(expectDimension(concentration, "concentration", "concentration"), "concentration").to("mol/L");
+  return { product, added, metal, c, held: pH !== undefined && !isHydroxide(precipitant) };
+}
+
+/** Where a solid begins: what was added in all, and a figure of the liquor there with its working. */
+interface Start {
+  readonly total: number;
+  readonly figure: Quantity<"concentration">;
+  /** Another figure of the same liquor. */
+  readonly at: (read: (liquor: ReturnType<typeof mixtureOf>) => Quantity) => Quantity;
+}
+
+/** Beyond this much precipitant nothing is looked for, mol/L. */
+const MOST = 100;
+/** Relative step of a difference. */
+const SMALL = 1e-5;
+
+/** The precipitant at which a solid begins beside the metals of others, some of which have precipitated. */
+function startOf(
+  way: Way,
+  one: Asked,
+  metals: readonly Asked[],
+  standing: readonly string[],
+  { precipitant, pH }: PrecipitationOrderRequest,
+  from?: number,
+): Start | undefined {
+  const hydroxide = isHydroxide(precipitant);
+  const litre = quantity("1 L");
+  const ions: MixedIon[] = [];
+  for (const { metal, c } of metals) {
+    if (ions.some(({ formula }) => sameIon(formula, metal.formula))) continue;
+    ions.push({ formula: metal.formula, amount: c.times(litre).to("mol") });
+  }
+  const liquorAt = (x: number) =>
+    mixtureOf(way, {
+      ions: hydroxide
+        ? ions
+        : [...ions, { formula: precipitant, amount: quantity({ value: x.toPrecision(15), unit: "mol" }) }],
+      volume: litre,
+      pH: hydroxide ? TOP_PH + Math.log10(x) : pH,
+      only: standing,
+    });
+  const { added, metal, c, product } = one;
+  // as if nothing bound anything
+  const guess =
+    from ?? 10 ** ((-product.pKsp.value.toNumber() - metal.count * Math.log10(c.value.toNumber())) / added.count);
+  const series = new Series(liquorAt(guess), product, hydroxide ? "pH" : { ion: precipitant });
+  const lnIndex = (x: number): number => series.indexAt(hydroxide ? TOP_PH + Math.log10(x) : x) * Math.LN10;
+  let ln = Math.log(guess);
+  if (lnIndex(guess) > 0) while (lnIndex(Math.exp(ln)) > 0) ln -= STRIDE;
+  else {
+    while (lnIndex(Math.exp(ln)) <= 0) {
+      ln += STRIDE;
+      if (ln > Math.log(MOST)) return undefined;
+    }
+    ln -= STRIDE;
+  }
+  [ln] = bisected((at) => lnIndex(Math.exp(at)) <= 0, [ln, ln + STRIDE], 60, 1e-15);
+  const total = Math.exp(ln);
+  const liquor = liquorAt(total);
+  const q = productIn(liquor, product.ions);
+  if (q === undefined) return undefined;
+  const [under, above] = [total * (1 - SMALL), total * (1 + SMALL)];
+  const step = Math.log(above / under);
+  const slope = (lnIndex(above) - lnIndex(under)) / step;
+  const at = (read: (liquor: ReturnType<typeof mixtureOf>) => Quantity): Quantity => {
+    const figure = read(liquor);
+    const rise = (read(liquorAt(above)).value.toNumber() - read(liquorAt(under)).value.toNumber()) / step;
+    // what is added moves so that Q = Ksp stays true
+    return applyFunction(
+      [figure, q, product.value],
+      {
+        name: "where Q = Ksp",
+        unit: figure.unit,
+        value: ([y]) => y!.toPrecision(15),
+        partials: ([, a, k]) => [
+          "1",
+          (-rise / slope / a!.toNumber()).toPrecision(12),
+          (rise / slope / k!.toNumber()).toPrecision(12),
+        ],
+      },
+      { rule: "at the addition where ion product = Ksp" },
+    );
+  };
+  const label = `${precipitant} in solution`;
+  const figure = at((there) =>
+    hydroxide || (way.reactions !== undefined && !one.held)
+      ? freeIn(there, precipitant, label)
+      : allIn(there, precipitant, label)!,
+  ) as Quantity<"concentration">;
+  return { total, figure, at };
+}
+
+/** Stride of the search for where a solid begins: an order of magnitude. */
+const STRIDE = Math.LN10;
+
+const named = (figure: Quantity<"concentration">, { added, product }: Asked): Quantity<"concentration"> =>
+  figure.named({
+    symbol: `c(${added.formula})`,
+    label: `${added.formula} at which ${product.solid} begins to precipitate`,
   });
-  starts.sort((a, b) => a.startsAt.compare(b.startsAt));
-  return starts.map(({ product, metal, added, startsAt }, i) => {
+
+/** The whole mixture, solid after solid; undefined where one of them never begins. */
+function sequence(way: Way, asked: readonly Asked[], request: PrecipitationOrderRequest) {
+  const alone: { readonly one: Asked; readonly start: Start }[] = [];
+  for (const one of asked) {
+    const start = startOf(way, one, asked, [], request);
+    if (start === undefined) return undefined;
+    alone.push({ one, start });
+  }
+  alone.sort((a, b) => a.start.total - b.start.total);
+  const starts: { one: Asked; start: Start }[] = [];
+  for (const [i, { one, start }] of alone.entries()) {
+    const before = starts.map((earlier) => nameOfForm(earlier.one.product));
+    const here =
+      i === 0 ? start : startOf(way, one, asked, before, request, Math.max(starts[i - 1]!.start.total, start.total));
+    if (here === undefined) return undefined;
+    starts.push({ one, start: here });
+  }
+  return starts.map(({ one, start }, i) => {
     const next = starts[i + 1];
-    // c(left)/c = (start / next start)^(n/m)
-    const leftWhenNextStarts =
-      next === undefined
-        ? undefined
-        : applyFunction(
-            [startsAt, next.startsAt],
-            {
-              name: "(start / next start)^(n/m)",
-              unit: "%",
-              value: ([a, b]) => (100 * (a!.toNumber() / b!.toNumber()) ** (added.count / metal.count)).toPrecision(12),
-              partials: ([a, b]) => {
-                const share = 100 * (a!.toNumber() / b!.toNumber()) ** (added.count / metal.count);
-                const power = added.count / metal.count;
-                return [(power * share) / a!.toNumber(), (-power * share) / b!.toNumber()].map((p) =>
-                  p.toPrecision(12),
-                );
-              },
-            },
-            {
-              label: `${metal.formula} left when ${next.product.solid} begins`,
-              rule: "share left = (start / next start)^(n/m)",
-            },
-          );
-    return { solid: product.solid, form: product.form, metal: metal.formula, startsAt, leftWhenNextStarts };
+    const { formula } = one.metal;
+    const left = next?.start.at((liquor) => allIn(liquor, formula, `${formula} left`)!.dividedBy(one.c).to("%"));
+    return {
+      one,
+      startsAt: named(start.figure, one),
+      leftWhenNextStarts: left?.named({ label: `${formula} left when ${next!.one.product.solid} begins` }),
+    };
   });
+}
+
+/** By hand: what stays follows from the two beginnings. */
+function shareLeft({ added, metal }: Asked, from: Quantity, next: Asked, to: Quantity): Quantity {
+  const power = added.count / metal.count;
+  const share = (a: number, b: number): number => 100 * (a / b) ** power;
+  return applyFunction(
+    [from, to],
+    {
+      name: "(start / next start)^(n/m)",
+      unit: "%",
+      value: ([a, b]) => share(a!.toNumber(), b!.toNumber()).toPrecision(12),
+      partials: ([a, b]) => {
+        const [x, y] = [a!.toNumber(), b!.toNumber()];
+        return [(power * share(x, y)) / x, (-power * share(x, y)) / y].map((p) => p.toPrecision(12));
+      },
+    },
+    {
+      label: `${metal.formula} left when ${next.product.solid} begins`,
+      rule: "share left = (start / next start)^(n/m)",
+    },
+  );
 }
