@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import {
   aqueousComposition,
   hydroxidePrecipitationRange,
+  molarSolubility,
   solubilityOf,
   solubilityProduct,
   willPrecipitate,
@@ -66,6 +67,11 @@ describe("sparingly soluble salts in pure water", () => {
     expect(off).toEqual([]);
   });
 
+  it("warn where the two contradict each other", () => {
+    for (const solid of Object.keys(CONTRADICT))
+      expect(molarSolubility({ solid }).warnings.join(), solid).toMatch(/measured|doubtful|weak/);
+  });
+
   /** Ions of a salt in pure water at a share of its measured solubility: does it fall? */
   const falls = (solid: string, perLitre: number): boolean | undefined => {
     const { ions, form } = solubilityProduct(solid);
@@ -125,7 +131,7 @@ describe("hydroxides", () => {
         pH,
         activity: "ideal",
       }).solids.length > 0;
-    const start = window.startsAt!.value.toNumber();
+    const start = window.byHand.startsAt!.value.toNumber();
     expect(stands(start - 0.05)).toBe(false);
     expect(stands(start + 0.05)).toBe(true);
   });

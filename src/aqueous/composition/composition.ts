@@ -269,14 +269,15 @@ function standingOf(solved: Solved, maker: FigureMaker, open: ReadonlySet<number
       solid:
         kind === "gas"
           ? undefined
-          : {
-              formula,
-              name: phase?.name ?? formula,
-              form: phase?.form,
-              amount: moles,
-              mass: massOf(moles, formula),
-              either,
-            },
+          : lazily<StandingSolid>({
+              formula: () => formula,
+              name: () => phase?.name ?? formula,
+              form: () => phase?.form,
+              amount: () => moles,
+              // radium has no standard atomic weight
+              mass: () => massOf(moles, formula),
+              either: () => either,
+            }),
     });
   }
   return list.sort((a, b) => solution.amount[b.condition]! - solution.amount[a.condition]!);

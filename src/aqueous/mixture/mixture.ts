@@ -5,9 +5,9 @@ import { AqueousError } from "../error";
 import { debyeHueckelSlope } from "../solve/davies";
 import { type Solution, solutionOf } from "../solve/sensitivity";
 import type { Ingredient } from "./material";
-import type { Model } from "./model";
+import { type Model, waterIn } from "./model";
 import type { Network } from "./network";
-import { atomsOf, HYDRON, type Key } from "./notation";
+import { chargeOf, HYDRON, type Key } from "./notation";
 
 const WATER_MOLAR_MASS = 0.01801528;
 /** Beyond this the activity model says nothing, mol/kg. */
@@ -25,10 +25,8 @@ export interface Brought {
 /** What one mole of an ingredient brings in components and water. */
 export function broughtBy(ingredient: Ingredient, network: Network): Brought {
   const { of } = network.sum(ingredient.terms);
-  const atoms = atomsOf(ingredient.formula);
-  let oxygen = atoms.get("O") ?? 0;
-  for (const [key, count] of of) oxygen -= count * (atomsOf(network.formulaOf(key)).get("O") ?? 0);
-  return { ingredient, of, water: Math.round(oxygen * 1e6) / 1e6, charge: atoms.get("e") ?? 0 };
+  const { formula } = ingredient;
+  return { ingredient, of, water: waterIn(formula, of, network), charge: chargeOf(formula) };
 }
 
 /** A solved mixture. */

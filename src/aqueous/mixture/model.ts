@@ -72,8 +72,9 @@ export function valueAt(constant: Constant, celsius: number): number {
   return constant.value + (sign * constant.enthalpy * 1000 * inverse) / (R * Math.LN10);
 }
 
-/** Waters that a formula holds beyond the components it is made of. */
+/** Waters that a formula holds beyond the components it is made of; none where they are not counted. */
 export function waterIn(formula: string, of: ReadonlyMap<Key, number>, network: Network): number {
+  if (!network.isWaterCounted) return 0;
   let oxygen = atomsOf(formula).get("O") ?? 0;
   for (const [key, count] of of) oxygen -= count * (atomsOf(network.formulaOf(key)).get("O") ?? 0);
   return Math.round(oxygen * 1e6) / 1e6;

@@ -99,6 +99,9 @@ export class Network {
   private rows: PhaseRow[] = [];
   private places = 0;
 
+  /** @param isWaterCounted - does the water that reactions make and take change what there is of it? By hand it does not */
+  constructor(readonly isWaterCounted = true) {}
+
   /** How a species is formed; a later row for the same species replaces an earlier one. */
   form(formula: string, reaction: () => Reaction): void {
     const elements = elementsIn(formula);

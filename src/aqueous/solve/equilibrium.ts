@@ -8,7 +8,7 @@ import type { System } from "./system";
 import { compile, logActivity, type Tableau, tableauOf, toComponents } from "./tableau";
 
 /** Least total of a component that no species is without, mol/kg: there is no logarithm of nothing. */
-const NOTHING = 1e-30;
+const NOTHING = 1e-60;
 
 const SLOPE_25 = /* @__PURE__ */ debyeHueckelSlope(25);
 

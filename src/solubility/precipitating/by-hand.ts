@@ -44,20 +44,17 @@ function reactionsOf(
   { solid, form, ions, pKsp }: HandProduct,
   { held = false, ligands = [], exponent = 0 }: HandOptions,
 ): Network {
-  const made = new Network();
+  const made = new Network(false);
   made.form("OH-", () => [[[-1, HYDRON]], [[PKW, -1]]]);
   if (held) for (const { formula } of ions) if (keyOf(formula) !== keyOf("OH-")) addForms(made, formula);
   const metal = ions.find(({ charge }) => charge > 0)?.formula;
   if (metal !== undefined) for (const ligand of ligands) addComplexes(made, metal, ligand);
   const symbol = `pKsp(${solid})`;
   const constant = exponent === 0 ? pKsp : pKsp.minus(exponent.toPrecision(12)).named({ symbol: `${symbol}′` });
-  made.addPhase(
-    { kind: "solid", formula: solid, name: solid, form, row: undefined, notes: [] },
-    () => [
-      ions.map(({ count, formula }): Term => [count, formula]),
-      [[givenConstant(symbol, `pKsp of ${solid}`, constant), -1]],
-    ],
-  );
+  made.addPhase({ kind: "solid", formula: solid, name: solid, form, row: undefined, notes: [] }, () => [
+    ions.map(({ count, formula }): Term => [count, formula]),
+    [[givenConstant(symbol, `pKsp of ${solid}`, constant), -1]],
+  ]);
   return made;
 }
 
@@ -75,7 +72,7 @@ function addForms(made: Network, ion: string): void {
 
 /** Carbonic acid and water, nothing else. */
 export const ofCarbonicAcid = /* @__PURE__ */ once(() => {
-  const made = new Network();
+  const made = new Network(false);
   made.form("OH-", () => [[[-1, HYDRON]], [[PKW, -1]]]);
   addForms(made, "CO3^2-");
   return made;

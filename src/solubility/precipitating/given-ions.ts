@@ -44,6 +44,9 @@ export function activityExponent(ions: readonly DissolvedIon[], ionicStrength: n
 
 export const isHydroxide = (formula: string): boolean => sameIon(formula, "OH-");
 
+/** @internal Does a pH say how much there is of it? */
+export const isOfWater = (formula: string): boolean => isHydroxide(formula) || sameIon(formula, "H+");
+
 /** @internal pH that stands for pKw: the upper end of every range of pH. */
 export const TOP_PH = 14;
 

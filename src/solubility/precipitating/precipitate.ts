@@ -19,7 +19,7 @@ import { guard } from "../argument";
 import { positive } from "../curves/figure";
 import { SolubilityError } from "../error";
 import { byHandWay } from "./by-hand";
-import { activityExponent, ION, type IonConcentration, isHydroxide, readPH, sameIon } from "./given-ions";
+import { activityExponent, ION, type IonConcentration, isOfWater, readPH, sameIon } from "./given-ions";
 import { type DissolvedIon, freshForm, type SolubilityProduct, solubilityProduct } from "./product";
 import {
   allIn,
@@ -92,7 +92,10 @@ export interface PrecipitationVerdict extends MixtureOutcome {
   readonly basis: EquilibriumBasis;
   readonly volume: Quantity<"volume">;
   readonly product: SolubilityProduct;
-  /** As a textbook calculates: the constant of the solid alone, concentrations for activities, no side reactions but those of a pH that is given. */
+  /**
+   * As a textbook calculates: the constant of the solid alone, concentrations for activities, no side reactions but those of a
+   * pH that is given.
+   */
   readonly byHand: MixtureOutcome;
 }
 
@@ -120,7 +123,7 @@ function mixed(ions: readonly DissolvedIon[], solutions: readonly MixedSolution[
     });
     if (amounts.length === 0) {
       throw new SolubilityError("solubility.missing-option", `no ${formula} in any of the solutions`, {
-        ...(sameIon(formula, "OH-") && { hint: "give the pH the mixture is held at" }),
+        ...(isOfWater(formula) && { hint: "give the pH the mixture is held at" }),
         details: { ion: formula },
       });
     }
@@ -165,8 +168,8 @@ export function willPrecipitate(request: PrecipitationRequest): PrecipitationVer
   const product = solubilityProduct(request.solid, request.form);
   const held = request.pH !== undefined;
   if (held) readPH(request.pH);
-  // where the pH is held hydroxide counts from it, and is not used up
-  const ions = product.ions.filter(({ formula }) => !(held && isHydroxide(formula)));
+  // where the pH is held hydroxide and hydrons count from it, and are not used up
+  const ions = product.ions.filter(({ formula }) => !(held && isOfWater(formula)));
   const { total, before } = mixed(ions, request.solutions);
   const ionicStrength =
     request.ionicStrength === undefined

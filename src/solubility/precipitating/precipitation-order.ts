@@ -43,9 +43,12 @@ const PRECIPITATION_ORDER = {
 
 /** Where one solid begins, and how far it is gone when the next one does. */
 export interface StartOfSolid {
-  /** Precipitant in solution at which it begins to precipitate, in all its forms; hydroxide as the free ion. */
-  readonly startsAt: Quantity<"concentration">;
-  /** Share of this metal still dissolved when the next one begins; undefined for the last. */
+  /**
+   * Precipitant in solution at which it begins to precipitate, in all its forms; hydroxide as the free ion. Undefined where it
+   * never does: hydrogen sulfide leaves an acid solution before manganese sulfide precipitates.
+   */
+  readonly startsAt: Quantity<"concentration"> | undefined;
+  /** Share of this metal still dissolved when the next one begins; undefined where none does. */
   readonly leftWhenNextStarts: Quantity | undefined;
 }
 
@@ -103,17 +106,24 @@ export function precipitationOrder(request: PrecipitationOrderRequest): readonly
   if (request.pH !== undefined) readPH(request.pH);
   const hand = asked.map((one) => {
     const way = byHandWay(one.product, { held: one.held });
-    return { one, start: startOf(way, one, [one], [], request)! };
+    const start = startOf(way, one, [one], [], request)!;
+    return { one, figure: start === "never" ? undefined : start.figure };
   });
   const byHand = new Map<Asked, StartOfSolid>();
-  hand.sort((a, b) => a.start.figure.compare(b.start.figure));
-  hand.forEach(({ one, start }, i) => {
-    const startsAt = named(start.figure, one);
+  hand.sort((a, b) => firstOf(a.figure, b.figure));
+  hand.forEach(({ one, figure }, i) => {
+    const startsAt = figure && named(figure, one);
     const next = hand[i + 1];
-    byHand.set(one, { startsAt, leftWhenNextStarts: next && shareLeft(one, startsAt, next.one, next.start.figure) });
+    const left = startsAt && next?.figure && shareLeft(one, startsAt, next.one, next.figure);
+    byHand.set(one, { startsAt, leftWhenNextStarts: left });
   });
   const { basis, found } = firstAnswer(
-    (way) => sequence(way, asked, request),
+    (way) =>
+      sequence(
+        way,
+        hand.map(({ one }) => one),
+        request,
+      ),
     () => hand.map(({ one }) => ({ one, ...byHand.get(one)! })),
   );
   return found.map(({ one, startsAt, leftWhenNextStarts }) => ({
@@ -171,12 +181,18 @@ interface Start {
   readonly at: (read: (liquor: ReturnType<typeof mixtureOf>) => Quantity) => Quantity;
 }
 
-/** Beyond this much precipitant nothing is looked for, mol/L. */
+/** Beyond this much precipitant nothing is looked for, mol/L, not even on paper; and below this little. */
 const MOST = 100;
+const MOST_ON_PAPER = 1e12;
+const LEAST = 1e-60;
+
 /** Relative step of a difference. */
 const SMALL = 1e-5;
 
-/** The precipitant at which a solid begins beside the metals of others, some of which have precipitated. */
+/**
+ * The precipitant at which a solid begins beside the metals of others, some of which have precipitated; undefined where an ion
+ * of it has no place among the reactions.
+ */
 function startOf(
   way: Way,
   one: Asked,
@@ -184,7 +200,7 @@ function startOf(
   standing: readonly string[],
   { precipitant, pH }: PrecipitationOrderRequest,
   from?: number,
-): Start | undefined {
+): Start | "never" | undefined {
   const hydroxide = isHydroxide(precipitant);
   const litre = quantity("1 L");
   const ions: MixedIon[] = [];
@@ -206,21 +222,26 @@ function startOf(
   const guess =
     from ?? 10 ** ((-product.pKsp.value.toNumber() - metal.count * Math.log10(c.value.toNumber())) / added.count);
   const series = new Series(liquorAt(guess), product, hydroxide ? "pH" : { ion: precipitant });
+  if (!series.isPlaced) return undefined;
   const lnIndex = (x: number): number => series.indexAt(hydroxide ? TOP_PH + Math.log10(x) : x) * Math.LN10;
+  const most = Math.log(way.reactions === undefined ? MOST : MOST_ON_PAPER);
   let ln = Math.log(guess);
-  if (lnIndex(guess) > 0) while (lnIndex(Math.exp(ln)) > 0) ln -= STRIDE;
-  else {
+  if (lnIndex(guess) > 0) {
+    while (lnIndex(Math.exp(ln)) > 0) {
+      ln -= STRIDE;
+      if (ln < Math.log(LEAST)) return "never";
+    }
+  } else {
     while (lnIndex(Math.exp(ln)) <= 0) {
       ln += STRIDE;
-      if (ln > Math.log(MOST)) return undefined;
+      if (ln > most) return "never";
     }
     ln -= STRIDE;
   }
   [ln] = bisected((at) => lnIndex(Math.exp(at)) <= 0, [ln, ln + STRIDE], 60, 1e-15);
   const total = Math.exp(ln);
   const liquor = liquorAt(total);
-  const q = productIn(liquor, product.ions);
-  if (q === undefined) return undefined;
+  const q = productIn(liquor, product.ions)!;
   const [under, above] = [total * (1 - SMALL), total * (1 + SMALL)];
   const step = Math.log(above / under);
   const slope = (lnIndex(above) - lnIndex(under)) / step;
@@ -261,24 +282,32 @@ const named = (figure: Quantity<"concentration">, { added, product }: Asked): Qu
     label: `${added.formula} at which ${product.solid} begins to precipitate`,
   });
 
-/** The whole mixture, solid after solid; undefined where one of them never begins. */
+/** What begins first; what never does comes last. */
+function firstOf(a: Quantity | undefined, b: Quantity | undefined): number {
+  if (a === undefined || b === undefined) return Number(a === undefined) - Number(b === undefined);
+  return a.compare(b);
+}
+
+/** The whole mixture, solid after solid; undefined where one of them has no place among the reactions. */
 function sequence(way: Way, asked: readonly Asked[], request: PrecipitationOrderRequest) {
   const alone: { readonly one: Asked; readonly start: Start }[] = [];
+  const never: Asked[] = [];
   for (const one of asked) {
     const start = startOf(way, one, asked, [], request);
     if (start === undefined) return undefined;
-    alone.push({ one, start });
+    if (start === "never") never.push(one);
+    else alone.push({ one, start });
   }
   alone.sort((a, b) => a.start.total - b.start.total);
   const starts: { one: Asked; start: Start }[] = [];
-  for (const [i, { one, start }] of alone.entries()) {
+  for (const { one, start } of alone) {
     const before = starts.map((earlier) => nameOfForm(earlier.one.product));
-    const here =
-      i === 0 ? start : startOf(way, one, asked, before, request, Math.max(starts[i - 1]!.start.total, start.total));
-    if (here === undefined) return undefined;
-    starts.push({ one, start: here });
+    const last = starts.at(-1)?.start.total;
+    const here = last === undefined ? start : startOf(way, one, asked, before, request, Math.max(last, start.total))!;
+    if (here === "never") never.push(one);
+    else starts.push({ one, start: here });
   }
-  return starts.map(({ one, start }, i) => {
+  const begun = starts.map(({ one, start }, i) => {
     const next = starts[i + 1];
     const { formula } = one.metal;
     const left = next?.start.at((liquor) => allIn(liquor, formula, `${formula} left`)!.dividedBy(one.c).to("%"));
@@ -288,6 +317,7 @@ function sequence(way: Way, asked: readonly Asked[], request: PrecipitationOrder
       leftWhenNextStarts: left?.named({ label: `${formula} left when ${next!.one.product.solid} begins` }),
     };
   });
+  return [...begun, ...never.map((one) => ({ one, startsAt: undefined, leftWhenNextStarts: undefined }))];
 }
 
 /** By hand: what stays follows from the two beginnings. */

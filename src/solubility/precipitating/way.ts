@@ -203,6 +203,11 @@ export class Series {
     return equilibrium;
   }
 
+  /** Has every ion of the solid a place among the reactions? */
+  get isPlaced(): boolean {
+    return this.places.every(([species]) => species >= 0);
+  }
+
   /** log10(Q/K) of the solid. */
   indexAt(x: number): number {
     const equilibrium = this.solve(x);
