@@ -7,17 +7,17 @@ import { frozen } from "../foundation/frozen";
 import { type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
 import { type Quantity, type QuantityLike, quantity, sum } from "../quantity";
-import { guard } from "./argument";
-import { type CostLine, lacksPrice } from "./cost";
-import { plain, STEP, taken } from "./door";
 import { PlanError } from "./error";
-import { exact } from "./exact";
-import { type Figure, figure, type MovedFigure, movedSince, readFigures } from "./figures";
-import { withForm } from "./in-form";
 import { type Plan, planPreparation, recordOf } from "./plan";
-import type { PlanRequest, Scale } from "./request";
-import { formulaFrom, sameCore } from "./species";
-import { shareOf } from "./strength";
+import { exact } from "./planning/exact";
+import { type Figure, figure, type MovedFigure, movedSince, readFigures } from "./planning/figures";
+import { withForm } from "./reaction/in-form";
+import { formulaFrom, sameCore } from "./reaction/species";
+import { guard } from "./request/argument";
+import { plain, STEP, taken } from "./request/door";
+import type { PlanRequest, Scale } from "./request/request";
+import { type CostLine, lacksPrice } from "./shelf/cost";
+import { shareOf } from "./shelf/strength";
 
 /** One step: a preparation without its scale, which follows from the step after it. */
 export interface ChainStep extends Omit<PlanRequest, "scale"> {

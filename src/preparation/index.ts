@@ -1,19 +1,10 @@
 // Preparation: the plan, the run as it really went, the verdict.
-export type { Account, Formed, Supplied } from "./account";
-export type { Assumption } from "./assumptions";
-export type { Batch } from "./batch";
-export type { Candidate } from "./candidates";
+
 export type { Chain, ChainMaterial, ChainRecord, ChainRequest, ChainStep } from "./chain";
 export { chainFromJSON, planSequence, tryPlanSequence } from "./chain";
-export type { Check } from "./checks";
-export type { Completeness } from "./completeness";
 export type { Contents, SolidInside, SoluteInside } from "./contents/contents";
-export type { Cost, CostLine } from "./cost";
-export type { Crystallising } from "./crystallising";
 export type { MeasuringWay } from "./data/measuring";
 export type { WorkStep } from "./data/work-cautions";
-export type { DissolvingHeat } from "./dissolving-heat";
-export type { Drying } from "./drying";
 export type { PlanErrorCode } from "./error";
 export { PlanError } from "./error";
 export type { FeasibilityRequest } from "./feasibility/does-it-go";
@@ -25,25 +16,33 @@ export type {
   FeasibilityVerdict,
   FormedSolid,
 } from "./feasibility/feasibility";
-export type { Dilution as FeedDilution, Feed as MaterialFeed } from "./feed";
-export type { Figure, MovedFigure } from "./figures";
-export type { Heat } from "./heat";
 export { identifyByMassLoss } from "./identity/identity";
 export type { SampleMixture, SampleMixtureKind } from "./identity/mixtures";
 export type { Identity, IdentityCandidate, IgnitionCandidate, MassLossRequest } from "./identity/types";
-export type { Isolation, WashSchedule } from "./isolation";
-export type { Liquor } from "./liquor";
-export type { Loss, Lost } from "./losses";
 export type { BetterMeasurement, DecidingTest, MeasuringMeans } from "./measuring/next";
 export { whatToMeasureNext } from "./measuring/next";
-export type { Observations, Weighed } from "./observations";
 export type { Operation } from "./operation/operation";
-export type { Pace } from "./pace";
 export type { Plan, PlanRecord, Weighing } from "./plan";
 export { planFromJSON, planPreparation, tryPlanPreparation } from "./plan";
+export type { Assumption } from "./planning/assumptions";
+export type { Batch } from "./planning/batch";
+export type { Check } from "./planning/checks";
+export type { Figure, MovedFigure } from "./planning/figures";
+export type { Liquor } from "./planning/liquor";
+export type { Pace } from "./planning/pace";
+export type { GasEvolved, Vessel } from "./planning/vessel";
+export type { Completeness } from "./procedure/completeness";
+export type { Crystallising } from "./procedure/crystallising";
+export type { Drying } from "./procedure/drying";
+export type { Dilution as FeedDilution, Feed as MaterialFeed } from "./procedure/feed";
+export type { Isolation, WashSchedule } from "./procedure/isolation";
 export type { Procedure } from "./procedure/kind";
 export type { ProcedureKind } from "./procedure/kinds";
 export type { LeftContents, ProcedureStep } from "./procedure/step";
+export type { Account, Formed, Supplied } from "./reaction/account";
+export type { Candidate } from "./reaction/candidates";
+export type { DissolvingHeat } from "./reaction/dissolving-heat";
+export type { Heat } from "./reaction/heat";
 export { checkRecipe, tryCheckRecipe } from "./recipe/recipe";
 export type {
   Recipe,
@@ -54,14 +53,16 @@ export type {
   RecipeMaterial,
   RecipeYield,
 } from "./recipe/types";
-export type { PlanRequest, Portion, Scale, ShelfMaterial, Washing } from "./request";
+export type { PlanRequest, Portion, Scale, ShelfMaterial, Washing } from "./request/request";
+export type { Room } from "./request/setting";
 export type { Change, Run, RunRecord } from "./run";
 export { evaluateRun, runFromJSON, tryEvaluateRun } from "./run";
 export type { StepCaution, StepCautions } from "./safety/step-cautions";
-export type { Room } from "./setting";
-export type { TestOutcome } from "./test-outcome";
+export type { ByProduct, Waste } from "./safety/waste";
+export type { DissolvedMetal, Treatment } from "./safety/waste-treatment";
+export type { Cost, CostLine } from "./shelf/cost";
 export type { Dryness } from "./verdict/dryness";
 export type { Finding, FindingCode, Yield } from "./verdict/finding";
-export type { GasEvolved, Vessel } from "./vessel";
-export type { ByProduct, Waste } from "./waste";
-export type { DissolvedMetal, Treatment } from "./waste-treatment";
+export type { Loss, Lost } from "./verdict/losses";
+export type { Observations, Weighed } from "./verdict/observations";
+export type { TestOutcome } from "./verdict/test-outcome";

@@ -9,24 +9,24 @@ import { headProblem, type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
 import type { Quantity } from "../quantity";
 import type { Cautions } from "../substance";
-import { type Assumption, assumptionsOf } from "./assumptions";
-import { type Batch, type Before, batchOf, type Gate } from "./batch";
-import { plain, takenRequest } from "./door";
-import { type Drying, dryingOf } from "./drying";
 import { PlanError } from "./error";
-import { planned } from "./exact";
 import { feasibilityOf, refuseWhatDoesNotGo } from "./feasibility/does-it-go";
 import type { Feasibility } from "./feasibility/feasibility";
-import { type Figure, figuresOf, type MovedFigure, movedSince, readFigures } from "./figures";
-import { contradictionOf } from "./pack-name";
+import { type Assumption, assumptionsOf } from "./planning/assumptions";
+import { type Batch, type Before, batchOf, type Gate } from "./planning/batch";
+import { planned } from "./planning/exact";
+import { type Figure, figuresOf, type MovedFigure, movedSince, readFigures } from "./planning/figures";
+import { weigh } from "./planning/scale";
+import { type Drying, dryingOf } from "./procedure/drying";
 import { type Procedure, procedureOf } from "./procedure/kind";
-import { settingOf } from "./read-setting";
-import type { PlanRequest } from "./request";
+import { plain, takenRequest } from "./request/door";
+import { settingOf } from "./request/read-setting";
+import type { PlanRequest } from "./request/request";
+import { usualLossOf } from "./request/setting";
 import { mixOf, passGate } from "./safety/combinations";
 import { type StepCautions, stepCautionsOf } from "./safety/step-cautions";
-import { weigh } from "./scale";
-import { usualLossOf } from "./setting";
-import { shareOf } from "./strength";
+import { contradictionOf } from "./shelf/pack-name";
+import { shareOf } from "./shelf/strength";
 
 /** One material to weigh or measure. */
 export interface Weighing {

@@ -6,7 +6,7 @@ import { parseFormula } from "../../src/formula";
 import { tryReadNotation } from "../../src/ion/internal";
 import { type PlanRequest, planPreparation } from "../../src/preparation";
 import { GASES } from "../../src/preparation/data/gases";
-import { dryingOf } from "../../src/preparation/drying";
+import { dryingOf } from "../../src/preparation/procedure/drying";
 import { cautions, type MaterialOfStrength } from "../../src/substance";
 import { dangerOf } from "../../src/substance/internal";
 

@@ -2,8 +2,8 @@
 import { describe, expect, it } from "vitest";
 import { parseFormula } from "../../src/formula";
 import { type Plan, type PlanRequest, planPreparation } from "../../src/preparation";
-import { dryingOf } from "../../src/preparation/drying";
-import { madeOf } from "../../src/preparation/made-of";
+import { dryingOf } from "../../src/preparation/procedure/drying";
+import { madeOf } from "../../src/preparation/reaction/made-of";
 import { benchSheet } from "../../src/sheet";
 
 const planOf = (equation: string, product: string, forms: readonly string[], more: Partial<PlanRequest> = {}): Plan =>

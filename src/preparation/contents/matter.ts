@@ -4,8 +4,8 @@ import { isWater } from "../../formula/internal";
 import { remembering } from "../../foundation/memo";
 import { crystalWater } from "../../hydrate";
 import type { Quantity } from "../../quantity";
-import { exact } from "../exact";
-import { nameOfFormula, watersOf } from "../species";
+import { exact } from "../planning/exact";
+import { nameOfFormula, watersOf } from "../reaction/species";
 
 /** One substance. */
 export interface Matter {

@@ -3,7 +3,7 @@
 
 import { densityOfWater } from "../../amount";
 import { type Quantity, sum } from "../../quantity";
-import { exact } from "../exact";
+import { exact } from "../planning/exact";
 import type { Books } from "./books";
 import { type Contents, viewOf } from "./contents";
 import { type Entry, massOf, type Origin, type SolidEntry } from "./entry";

@@ -4,10 +4,10 @@ import { type RedoxAnalysis, redoxAnalysis } from "../../equation";
 import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { type Constitution, constitutionOf } from "../../ion";
-import type { Account } from "../account";
-import { isGas } from "../gas";
-import type { Setting } from "../setting";
-import type { Species } from "../species";
+import type { Account } from "../reaction/account";
+import { isGas } from "../reaction/gas";
+import type { Species } from "../reaction/species";
+import type { Setting } from "../request/setting";
 
 /** A reactant with all there is of it. */
 export interface Put {

@@ -2,7 +2,7 @@
 import type { Phase } from "../../aqueous/internal";
 import { attempt } from "../../foundation/error";
 import { saltConversion } from "../../solubility";
-import { fateOf } from "../fate";
+import { fateOf } from "../reaction/fate";
 import { type Beaker, componentsOf, printed, ratio, type Standing, settle } from "./beaker";
 import type { Case } from "./case";
 import type { Figure, Reason } from "./feasibility";

@@ -1,8 +1,8 @@
 // A product that stays in the liquor: do the solids dissolve, do its ions stay, and does the acid let go of its hydrogen?
 
 import type { Key, Phase } from "../../aqueous/internal";
-import { isGas } from "../gas";
-import { isMiscible } from "../miscible";
+import { isGas } from "../reaction/gas";
+import { isMiscible } from "../shelf/miscible";
 import { type Beaker, componentsOf, printed, ratio, settle } from "./beaker";
 import type { Case, Put } from "./case";
 import type { Reason, Ruling } from "./feasibility";

@@ -3,7 +3,7 @@
 import { parseFormula } from "../../formula";
 import { readNotation } from "../../ion/internal";
 import { thermalOf } from "../../substance/internal";
-import { sameCore } from "../species";
+import { sameCore } from "../reaction/species";
 import type { Case } from "./case";
 import type { Ruling } from "./feasibility";
 

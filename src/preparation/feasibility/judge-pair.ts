@@ -1,8 +1,8 @@
 // Several salts in one liquor: which of all their pairings, double salts among them, crystallises first, cold and hot?
 import { parseFormula } from "../../formula";
 import { doubtfulPairings, type PooledIon, pairingsOf } from "../../solubility/internal";
-import { planned } from "../exact";
-import { sameCore } from "../species";
+import { planned } from "../planning/exact";
+import { sameCore } from "../reaction/species";
 import type { Case } from "./case";
 import { cropOf } from "./crop";
 import type { Reason, Ruling } from "./feasibility";

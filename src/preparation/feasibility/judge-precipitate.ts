@@ -1,7 +1,7 @@
 // A product that should precipitate: does it, how much of it, and what else stands when the whole mixture has come to rest?
 import type { SolidsAllowed } from "../../aqueous";
 import type { Phase } from "../../aqueous/internal";
-import { fateOf } from "../fate";
+import { fateOf } from "../reaction/fate";
 import { type Beaker, componentsOf, printed, ratio, type Standing, served, settle } from "./beaker";
 import type { Case } from "./case";
 import type { Basis, Reason, Ruling } from "./feasibility";

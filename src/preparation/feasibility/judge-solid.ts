@@ -2,8 +2,8 @@
 import { keyOf } from "../../aqueous/internal";
 import { ACID_STEPS } from "../../ion/internal";
 import { COATING, FIRED_OXIDES } from "../data/unwilling-solids";
-import { fateOf } from "../fate";
-import { coreOf } from "../species";
+import { fateOf } from "../reaction/fate";
+import { coreOf } from "../reaction/species";
 import type { Case, Put } from "./case";
 import type { Reason, Ruling } from "./feasibility";
 

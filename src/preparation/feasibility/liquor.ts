@@ -5,8 +5,8 @@ import { constitutionOf } from "../../ion";
 import type { Quantity } from "../../quantity";
 import { trySolubilityOf } from "../../solubility";
 import { type Pairing, type PooledIon, saturatedProduct } from "../../solubility/internal";
-import { fateOf } from "../fate";
-import { sameCore } from "../species";
+import { fateOf } from "../reaction/fate";
+import { sameCore } from "../reaction/species";
 import type { Case } from "./case";
 
 export type Temperature = Quantity<"temperature">;

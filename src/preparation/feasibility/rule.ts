@@ -1,7 +1,7 @@
 // The judges in their order: what cannot exist, what heat does, what solids do not do, what potentials forbid, then the
 // equilibrium of the whole mixture; and what shakes a verdict, partners that react first and constants that are missing.
 import { keyOf, network, redoxPartners, uncovered } from "../../aqueous/internal";
-import { fateOf } from "../fate";
+import { fateOf } from "../reaction/fate";
 import { componentsOf } from "./beaker";
 import type { Case } from "./case";
 import type { Reason, Ruling } from "./feasibility";

@@ -2,7 +2,7 @@
 import type { Key, Phase } from "../../aqueous/internal";
 import { type Formula, parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
-import { fateOf } from "../fate";
+import { fateOf } from "../reaction/fate";
 import { type Beaker, printed, ratio, type Standing } from "./beaker";
 import type { Case } from "./case";
 import type { Figure, Solid } from "./feasibility";

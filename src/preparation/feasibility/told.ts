@@ -3,10 +3,10 @@ import { type AqueousComposition, aqueousComposition } from "../../aqueous";
 import { parseFormula } from "../../formula";
 import { lazily } from "../../foundation/lazy";
 import { type Quantity, quantity, sum } from "../../quantity";
-import { massFor } from "../account";
-import type { Batch } from "../batch";
 import { cite } from "../data/sources";
-import type { Setting } from "../setting";
+import type { Batch } from "../planning/batch";
+import { massFor } from "../reaction/account";
+import type { Setting } from "../request/setting";
 import type { Feasibility, FeasibilityReason, Figure, FormedSolid, Reason, Ruling } from "./feasibility";
 
 const CONSTANTS = "constants of the aqueous tables, each with its source";

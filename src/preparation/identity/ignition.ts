@@ -7,10 +7,10 @@ import { attempt } from "../../foundation/error";
 import { anhydrousOf, crystalWater, knownForms } from "../../hydrate";
 import type { Quantity } from "../../quantity";
 import { trySubstance } from "../../substance";
-import { keyElement } from "../candidates";
 import { IGNITION, OXIDES } from "../data/ignition";
-import { exact, planned } from "../exact";
-import { madeOf } from "../made-of";
+import { exact, planned } from "../planning/exact";
+import { keyElement } from "../reaction/candidates";
+import { madeOf } from "../reaction/made-of";
 
 /** What is left, and what is assumed of air and heat. */
 export interface Residue {

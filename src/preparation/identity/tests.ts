@@ -5,11 +5,11 @@ import { Formula, molarMass } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
-import { guard } from "../argument";
-import { formulasLike } from "../candidates";
 import { PlanError } from "../error";
-import { exact, planned } from "../exact";
-import { formulaFrom, nameOfFormula } from "../species";
+import { exact, planned } from "../planning/exact";
+import { formulasLike } from "../reaction/candidates";
+import { formulaFrom, nameOfFormula } from "../reaction/species";
+import { guard } from "../request/argument";
 import { residueOf } from "./ignition";
 import type { IgnitionCandidate, MassLossRequest } from "./types";
 

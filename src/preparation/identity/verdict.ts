@@ -1,9 +1,9 @@
 // What a set of judged candidates allows to say: identified, cannot be told apart, or none fits, and what would decide.
 
 import type { Quantity } from "../../quantity";
-import { dryingOf } from "../drying";
-import { lessThanAll, planned } from "../exact";
-import { formulaFrom } from "../species";
+import { lessThanAll, planned } from "../planning/exact";
+import { dryingOf } from "../procedure/drying";
+import { formulaFrom } from "../reaction/species";
 import type { SampleMixture } from "./mixtures";
 import type { Identity, IdentityCandidate } from "./types";
 

@@ -10,10 +10,10 @@ import {
   quantity,
   uncertaintyBudget,
 } from "../../quantity";
-import { guard } from "../argument";
 import { DECIDING, EACH, MEASURING, type MeasuringWay } from "../data/measuring";
 import { PlanError } from "../error";
-import { exact } from "../exact";
+import { exact } from "../planning/exact";
+import { guard } from "../request/argument";
 import type { Finding, FindingCode } from "../verdict/finding";
 import { informationOf } from "./information";
 

@@ -2,7 +2,7 @@
 import type { Entry } from "../contents/entry";
 import { Pot } from "../contents/pot";
 import { VOLATILE } from "../data/volatile";
-import { exact } from "../exact";
+import { exact } from "../planning/exact";
 import { type Done, done } from "./operation";
 
 const isVolatile = ({ matter }: Entry): boolean => VOLATILE.some((row) => row.formula === matter.key);

@@ -4,7 +4,7 @@ import type { Quantity } from "../../quantity";
 import type { Matter } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { dissolve } from "../contents/react";
-import { exact } from "../exact";
+import { exact } from "../planning/exact";
 import { type Done, done } from "./operation";
 import { shareFrom } from "./share";
 

@@ -2,8 +2,8 @@
 import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
-import { exact } from "../exact";
-import type { Material } from "../material";
+import { exact } from "../planning/exact";
+import type { Material } from "../shelf/material";
 import { type Done, done } from "./operation";
 
 /** The portion of a material as it stands in its weighing vessel. */

@@ -2,10 +2,10 @@
 // it is for follows from what it is.
 
 import type { Quantity } from "../../quantity";
-import type { Material } from "../material";
 import { add } from "../operation/add";
 import { rinse } from "../operation/rinse";
 import { weigh } from "../operation/weigh";
+import type { Material } from "../shelf/material";
 import { type Bench, POT } from "./bench";
 import type { Use } from "./use";
 

@@ -2,15 +2,15 @@
 // on it; what each does to the contents is an operation of its own.
 
 import type { Quantity } from "../../quantity";
-import type { Account } from "../account";
-import type { BatchFigures } from "../batch-figures";
 import { Pot } from "../contents/pot";
-import type { Crystallising } from "../crystallising";
-import type { Feed } from "../feed";
-import type { Isolation, WashSchedule } from "../isolation";
-import type { Material } from "../material";
 import type { Done } from "../operation/operation";
-import type { Setting } from "../setting";
+import type { BatchFigures } from "../planning/batch-figures";
+import type { Account } from "../reaction/account";
+import type { Setting } from "../request/setting";
+import type { Material } from "../shelf/material";
+import type { Crystallising } from "./crystallising";
+import type { Feed } from "./feed";
+import type { Isolation, WashSchedule } from "./isolation";
 import type { ProcedureKind } from "./kinds";
 import type { Role } from "./roles";
 import { type Use, useOf } from "./use";

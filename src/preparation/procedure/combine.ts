@@ -3,8 +3,8 @@
 import type { Quantity } from "../../quantity";
 import type { Matter } from "../contents/matter";
 import { Pot } from "../contents/pot";
-import { isGas } from "../gas";
 import { add, type Reaction, reacted } from "../operation/add";
+import { isGas } from "../reaction/gas";
 import { putAsides } from "./asides";
 import { type Bench, type Look, POT, type Telling } from "./bench";
 import { putInto, vesselIn } from "./filling";

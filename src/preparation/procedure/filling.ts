@@ -3,12 +3,12 @@
 import type { Quantity } from "../../quantity";
 import { massOfWater } from "../contents/matter";
 import type { Pot } from "../contents/pot";
-import { exact } from "../exact";
 import { add } from "../operation/add";
 import { dilute } from "../operation/dilute";
 import { dissolve } from "../operation/dissolve";
 import { suspend } from "../operation/suspend";
-import { waterOfReaction } from "../water-of-reaction";
+import { exact } from "../planning/exact";
+import { waterOfReaction } from "../reaction/water-of-reaction";
 import { type Bench, type Look, POT } from "./bench";
 import { warmingOfDilution } from "./heat-of-dilution";
 import { protectionOf } from "./protection";

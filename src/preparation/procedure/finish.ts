@@ -2,12 +2,12 @@
 import { sum } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
-import { dryingOf } from "../drying";
-import { exact } from "../exact";
 import { collect } from "../operation/collect";
 import { dry } from "../operation/dry";
+import { exact } from "../planning/exact";
 import { putTheRest, rinseWithAlcohol } from "./asides";
 import { type Bench, POT } from "./bench";
+import { dryingOf } from "./drying";
 import { protectionOf } from "./protection";
 import { celsius, list } from "./words";
 

@@ -5,7 +5,7 @@ import { attempt } from "../../foundation/error";
 import type { Quantity } from "../../quantity";
 import { sulfuricAcidDilution, temperatureRise } from "../../thermochemistry";
 import type { Pot } from "../contents/pot";
-import { exact } from "../exact";
+import { exact } from "../planning/exact";
 
 /** Warming of a diluted acid, from its amount and all that is in the vessel after. */
 export function warmingOfDilution(form: Formula, amount: Quantity, after: Pot): Quantity | undefined {

@@ -1,7 +1,7 @@
 // The product out of its vessel, by how it stands there.
 import { matterOf } from "../contents/matter";
-import { madeOf } from "../made-of";
 import { cool } from "../operation/cool";
+import { madeOf } from "../reaction/made-of";
 import { type Bench, POT } from "./bench";
 import { filterAndRinse, isolateCrystals } from "./crystals";
 import { isolatePrecipitate } from "./precipitate";

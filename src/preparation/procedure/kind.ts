@@ -7,14 +7,14 @@ import { isWater } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
-import { isAcid } from "../acids";
 import { NOT_WARM } from "../data/products";
-import { dryingOf, losesWaterAt } from "../drying";
-import { exact } from "../exact";
-import { fateInRoom } from "../fate";
-import { madeOf } from "../made-of";
-import type { Setting } from "../setting";
-import type { Species } from "../species";
+import { exact } from "../planning/exact";
+import { isAcid } from "../reaction/acids";
+import { fateInRoom } from "../reaction/fate";
+import { madeOf } from "../reaction/made-of";
+import type { Species } from "../reaction/species";
+import type { Setting } from "../request/setting";
+import { dryingOf, losesWaterAt } from "./drying";
 import type { ProcedureKind } from "./kinds";
 
 /** The kind, and how the work goes. */

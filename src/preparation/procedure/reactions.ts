@@ -8,13 +8,13 @@ import { keptAtEquilibrium, standsInstead } from "../contents/equilibrium";
 import { type Matter, matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { dissolve as redissolve, type Term } from "../contents/react";
-import { exact } from "../exact";
-import { fateOf, keptByWater } from "../fate";
-import { isGas } from "../gas";
 import type { Reaction } from "../operation/add";
-import type { Species } from "../species";
+import { exact } from "../planning/exact";
+import { fateOf, keptByWater } from "../reaction/fate";
+import { isGas } from "../reaction/gas";
+import { acidsIn, baseAmong, neutralisation } from "../reaction/neutralising";
+import type { Species } from "../reaction/species";
 import type { Bench } from "./bench";
-import { acidsIn, baseAmong, neutralisation } from "./neutralising";
 import { isByLye, isLye, isPeroxide } from "./roles";
 
 /** Where the products go. */

@@ -1,7 +1,7 @@
 // What a material that takes no part in the equation is for, which follows from what it is.
-import { isAcid } from "../acids";
-import type { Material } from "../material";
-import { sameCore } from "../species";
+import { isAcid } from "../reaction/acids";
+import { sameCore } from "../reaction/species";
+import type { Material } from "../shelf/material";
 
 /** What an aside is for. */
 export type Use = "acidify" | "with the first" | "charcoal" | "seed" | "alcohol";

@@ -1,7 +1,7 @@
 // The weighing table: every material weighed or measured, with its other unit beside it.
 import type { Quantity } from "../../quantity";
 import { weigh } from "../operation/weigh";
-import type { Setting } from "../setting";
+import type { Setting } from "../request/setting";
 import { weighAside } from "./asides";
 import type { Bench } from "./bench";
 

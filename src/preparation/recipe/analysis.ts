@@ -4,9 +4,9 @@ import { type Formula, massFractionOf, molarMass, parseFormula } from "../../for
 import { crystalWater } from "../../hydrate";
 import { type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
-import { formulasLike, keyElement } from "../candidates";
-import { lessThanAll, planned } from "../exact";
-import { nameOfFormula } from "../species";
+import { lessThanAll, planned } from "../planning/exact";
+import { formulasLike, keyElement } from "../reaction/candidates";
+import { nameOfFormula } from "../reaction/species";
 import type { RecipeFigures } from "./figures";
 import type { Recipe, RecipeFinding } from "./types";
 import { near, ratioOf, shown } from "./words";

@@ -2,7 +2,7 @@
 import { type Formula, molarMass } from "../../formula";
 import { anhydrousOf, knownForms } from "../../hydrate";
 import type { Quantity } from "../../quantity";
-import { nameOfFormula } from "../species";
+import { nameOfFormula } from "../reaction/species";
 import type { RecipeFigures } from "./figures";
 import type { RecipeFinding } from "./types";
 import { near, ratioOf, shown } from "./words";

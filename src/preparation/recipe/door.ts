@@ -1,8 +1,8 @@
 // The door for recipes: copied and frozen as they come in, with fields nobody knows and parts of the wrong kind refused.
 
 import type { Fields } from "../../foundation/argument";
-import { guard } from "../argument";
-import { taken } from "../door";
+import { guard } from "../request/argument";
+import { taken } from "../request/door";
 import type { Recipe, RecipeMaterial } from "./types";
 
 const STATED = { of: true, value: true } as const;

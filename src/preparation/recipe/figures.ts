@@ -1,7 +1,7 @@
 // What the parts of a check of a recipe share.
 
 import type { Quantity } from "../../quantity";
-import type { Account } from "../account";
+import type { Account } from "../reaction/account";
 import type { ReadRecipe } from "./read";
 import type { RecipeYield } from "./types";
 

@@ -9,12 +9,12 @@ import { isQuantity, type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { POUNDS, TWO_SIZED } from "../data/units";
 import { PlanError } from "../error";
-import { exact } from "../exact";
-import { inWantedForm } from "../in-form";
-import { type Material, readMaterial } from "../material";
-import { contradictionOf } from "../pack-name";
+import { exact } from "../planning/exact";
 import { isHeatedDry } from "../procedure/kind";
-import { type Species, sameCore, speciesOf } from "../species";
+import { inWantedForm } from "../reaction/in-form";
+import { type Species, sameCore, speciesOf } from "../reaction/species";
+import { type Material, readMaterial } from "../shelf/material";
+import { contradictionOf } from "../shelf/pack-name";
 import type { Recipe, RecipeFinding, RecipeMaterial } from "./types";
 
 /** A material of a recipe, read. */

@@ -1,8 +1,8 @@
 // A recipe as somebody hands it in for a check, and what the check says of it.
 import type { BalancedEquation } from "../../equation";
 import type { Quantity, QuantityLike } from "../../quantity";
-import type { Account, Formed } from "../account";
-import type { ShelfMaterial } from "../request";
+import type { Account, Formed } from "../reaction/account";
+import type { ShelfMaterial } from "../request/request";
 
 /** One material as the recipe names it. */
 export interface RecipeMaterial {

@@ -8,14 +8,14 @@ import { readNotation } from "../../ion/internal";
 import { type Quantity, type QuantityLike, quantity } from "../../quantity";
 import type { Cautions, Incompatibility, MaterialOfStrength } from "../../substance";
 import { cautionsWhere, type DangerousProduct, dangerOf, INCOMPATIBILITIES } from "../../substance/internal";
-import { isAcid } from "../acids";
 import type { SourceKey } from "../data/sources";
 import { PlanError } from "../error";
-import { exact, planned } from "../exact";
 import { DOES_NOT_GO } from "../feasibility/feasibility";
-import type { Material } from "../material";
-import type { PlanRequest } from "../request";
-import type { Species } from "../species";
+import { exact, planned } from "../planning/exact";
+import { isAcid } from "../reaction/acids";
+import type { Species } from "../reaction/species";
+import type { PlanRequest } from "../request/request";
+import type { Material } from "../shelf/material";
 
 /** What comes together in a preparation. */
 export interface Mix {

@@ -6,8 +6,6 @@ import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import type { Quantity } from "../../quantity";
 import type { Cautions, SubstanceCautions } from "../../substance";
-import { isAcid } from "../acids";
-import type { BatchFigures } from "../batch-figures";
 import { cite, type SourceKey } from "../data/sources";
 import {
   FLAMMABLE_GASES,
@@ -18,15 +16,17 @@ import {
   type WorkCondition,
   type WorkStep,
 } from "../data/work-cautions";
-import { dryingOf } from "../drying";
-import { planned } from "../exact";
-import { isGas } from "../gas";
 import { residueOf } from "../identity/ignition";
-import { madeOf } from "../made-of";
-import type { Material } from "../material";
+import type { BatchFigures } from "../planning/batch-figures";
+import { planned } from "../planning/exact";
+import { dryingOf } from "../procedure/drying";
 import { procedureOf } from "../procedure/kind";
-import type { Setting } from "../setting";
-import { nameOfFormula, type Species } from "../species";
+import { isAcid } from "../reaction/acids";
+import { isGas } from "../reaction/gas";
+import { madeOf } from "../reaction/made-of";
+import { nameOfFormula, type Species } from "../reaction/species";
+import type { Setting } from "../request/setting";
+import type { Material } from "../shelf/material";
 import { type Acknowledged, inWords } from "./combinations";
 
 /** One caution with its ground. */

@@ -1,6 +1,6 @@
 // Is it dry? Constant mass by the stated criterion; and where it goes to, from how the last weighings fell.
 import type { Quantity } from "../../quantity";
-import { exact, lessThanAll, planned } from "../exact";
+import { exact, lessThanAll, planned } from "../planning/exact";
 
 /** The state of drying. */
 export interface Dryness {

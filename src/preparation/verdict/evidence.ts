@@ -1,13 +1,13 @@
 // Figures and words that every explanation of a dry mass uses: what a difference must be to count, what losses explain.
 
 import type { Quantity } from "../../quantity";
-import type { Batch } from "../batch";
-import { asMassOfWater } from "../exact";
-import { keptByWater } from "../fate";
 import type { Identity } from "../identity/types";
-import type { Loss } from "../losses";
-import type { Observed } from "../observations";
+import type { Batch } from "../planning/batch";
+import { asMassOfWater } from "../planning/exact";
+import { keptByWater } from "../reaction/fate";
 import type { Dryness } from "./dryness";
+import type { Loss } from "./losses";
+import type { Observed } from "./observations";
 
 /** A theory less its part of what was lost on the way. */
 export const afterLosses = ({ batch, expected, losses }: Evidence, theory: Quantity): Quantity =>

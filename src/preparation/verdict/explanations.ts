@@ -4,10 +4,10 @@ import { type Formula, molarMass } from "../../formula";
 import { isWater } from "../../formula/internal";
 import { knownForms } from "../../hydrate";
 import type { Quantity } from "../../quantity";
-import { extentOf, formedBy } from "../account";
-import { lessThanAll } from "../exact";
-import { readMaterial } from "../material";
-import { nameOfFormula } from "../species";
+import { lessThanAll } from "../planning/exact";
+import { extentOf, formedBy } from "../reaction/account";
+import { nameOfFormula } from "../reaction/species";
+import { readMaterial } from "../shelf/material";
 import { afterLosses, type Evidence } from "./evidence";
 import type { Finding } from "./finding";
 

@@ -3,14 +3,14 @@
 
 import { molarMass } from "../../formula";
 import type { Quantity } from "../../quantity";
-import { exact, lessThanAll, planned } from "../exact";
-import { isGas } from "../gas";
-import type { Setting } from "../setting";
-import { shows } from "../test-outcome";
+import { exact, lessThanAll, planned } from "../planning/exact";
+import { isGas } from "../reaction/gas";
+import type { Setting } from "../request/setting";
 import { COVERAGE, clearlyAbove, grams, percent } from "./difference";
 import { afterLosses, type Evidence, leastExplained } from "./evidence";
 import type { Finding } from "./finding";
 import { assayAgrees, wetCakeSalt } from "./seen";
+import { shows } from "./test-outcome";
 
 /** A mass this much over a theory is over it, where the balance is good to a few percent. */
 const FAR_ABOVE = "130 %";

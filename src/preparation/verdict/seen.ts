@@ -2,12 +2,12 @@
 // seen goes before what a mass may mean.
 
 import type { Quantity } from "../../quantity";
-import { keyElement } from "../candidates";
-import { asVolumeOfWater, exact, lessThanAll, planned } from "../exact";
-import { shows } from "../test-outcome";
+import { asVolumeOfWater, exact, lessThanAll, planned } from "../planning/exact";
+import { keyElement } from "../reaction/candidates";
 import { clearlyAbove, grams, percent } from "./difference";
 import type { Evidence } from "./evidence";
 import type { Finding } from "./finding";
+import { shows } from "./test-outcome";
 
 /** Where a dry mass stands: above what can be, below what losses explain, or between. */
 export type Standing = "heavy" | "fits" | "light";

@@ -2,9 +2,9 @@
 // do next to decide. The trade's order of causes stands behind the weights (bench practice; common practice, no source).
 
 import { type Quantity, quantity } from "../../quantity";
-import type { Batch } from "../batch";
-import { lessThanAll } from "../exact";
 import type { Identity } from "../identity/types";
+import type { Batch } from "../planning/batch";
+import { lessThanAll } from "../planning/exact";
 import { clearlyAbove, grams, isTooCoarse } from "./difference";
 import { type Evidence, leastExplained } from "./evidence";
 import { explanationsOfMixUp } from "./explanations";

@@ -1,0 +1,63 @@
+// What a plan took for granted because the request does not give, and where each figure comes from.
+
+import { PLANNING, type PlanningName } from "../data/planning";
+import { cite, type SourceKey } from "../data/sources";
+import { type Setting, usualLossOf } from "../request/setting";
+import { type Acknowledged, inWords } from "../safety/combinations";
+import type { Batch } from "./batch";
+
+/** A planning value that the plan used, or a danger that the request acknowledged. */
+export interface Assumption {
+  /** Number, with its unit where it has one; the code of an acknowledged danger. */
+  readonly value: string;
+  readonly what: string;
+  readonly source: SourceKey;
+  readonly citation: string;
+}
+
+/** Values in force: those of the frame that the request leaves open, and those of what is really done. */
+function namesOf(
+  { request, wet, materials }: Setting,
+  { isolation, vessel, additionRate, gas, feeds }: Batch,
+): PlanningName[] {
+  const { room, readability, washing } = request;
+  const foam = gas.length === 0 ? "foamWithoutGas" : vessel?.intoAcid === true ? "foamIntoAcid" : "foamWithGas";
+  const crystals = isolation.how === "crystallise";
+  const dissolves = feeds.some((feed) => feed.how === "dissolve");
+  const when: readonly (readonly [boolean, PlanningName])[] = [
+    [request.temperature === undefined, "temperature"],
+    [request.pressure === undefined && gas.length > 0, "pressure"],
+    [readability?.mass === undefined, "massStep"],
+    [readability?.volume === undefined && materials.some((m) => m.isSolution), "volumeStep"],
+    [room?.volume === undefined && additionRate !== undefined, "roomVolume"],
+    [room?.airChanges === undefined && additionRate !== undefined, "airChanges"],
+    [request.waterFactor === undefined && dissolves && !crystals, "feedStrength"],
+    [request.waterFactor === undefined && dissolves && !crystals, "coldHeadroom"],
+    [request.waterFactor === undefined && dissolves && crystals, "hotHeadroom"],
+    [feeds.some((feed) => feed.how === "unknown"), "thinFeed"],
+    [feeds.some((feed) => feed.how === "solution" && feed.dilution !== undefined) && crystals, "dilutedAcid"],
+    [wet, "fallsOutBelow"],
+    [request.vesselFactor === undefined && vessel !== undefined, foam],
+    [additionRate !== undefined, "leastPortions"],
+    [washing?.washVolume === undefined && isolation.how === "precipitate", "washesOf"],
+    [washing?.residue === undefined && isolation.how === "precipitate", "residue"],
+    [isolation.how === "crystallise", "hot"],
+    [request.handlingLoss === undefined, usualLossOf({ wet })],
+  ];
+  return when.flatMap(([isInForce, name]) => (isInForce ? [name] : []));
+}
+
+export function assumptionsOf(setting: Setting, batch: Batch, acknowledged: readonly Acknowledged[]): Assumption[] {
+  return [
+    ...acknowledged.map((one) => ({
+      value: one.code,
+      what: inWords(one),
+      source: one.source,
+      citation: cite(one.source),
+    })),
+    ...namesOf(setting, batch).map((name) => {
+      const { value, what, source } = PLANNING[name];
+      return { value, what, source, citation: cite(source) };
+    }),
+  ];
+}

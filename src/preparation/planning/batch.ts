@@ -1,0 +1,283 @@
+// Everything about a batch that follows from what is put into it. Plan and run are the same sums; a run puts in what was
+// really weighed, and only what is looked at is worked out again.
+
+import { lazily } from "../../foundation/lazy";
+import type { Quantity } from "../../quantity";
+import type { Contents } from "../contents/contents";
+import type { Entry } from "../contents/entry";
+import { POT, type Work } from "../procedure/bench";
+import { completenessOf } from "../procedure/completeness";
+import { crystallisingOf } from "../procedure/crystallising";
+import { feedsOf } from "../procedure/feed";
+import { type Dissolved, isolationOf, type WashSchedule } from "../procedure/isolation";
+import { kindOf } from "../procedure/kind";
+import { workOf } from "../procedure/procedures";
+import { type Role, ranksOf, rolesOf } from "../procedure/roles";
+import { type ProcedureStep, stepsOf } from "../procedure/step";
+import { type Account, accountFor, massFor } from "../reaction/account";
+import { type Candidate, candidatesFor } from "../reaction/candidates";
+import { dissolvingHeatOf } from "../reaction/dissolving-heat";
+import { heatOf } from "../reaction/heat";
+import { coreOf, speciesAside } from "../reaction/species";
+import type { Setting } from "../request/setting";
+import type { StepCautions } from "../safety/step-cautions";
+import { type ByProduct, byProductsOf, wasteOf } from "../safety/waste";
+import { type Cost, costOf } from "../shelf/cost";
+import type { BatchFigures } from "./batch-figures";
+import { type Check, checksOf } from "./checks";
+import { exact } from "./exact";
+import { type Liquor, liquorOf } from "./liquor";
+import { paceOf } from "./pace";
+import { gasesOf, vesselFor } from "./vessel";
+
+/** What a batch comes to. */
+export interface Batch extends BatchFigures {
+  readonly liquor: Liquor;
+  /** The work, step by step, with what is in the vessel before and after each. */
+  readonly steps: readonly ProcedureStep[];
+  /** What passes the first filter; undefined where nothing is filtered. */
+  readonly filtrate: Contents | undefined;
+  readonly washing: WashSchedule | undefined;
+  /** What this kind of preparation is watched for, with figures; a usual excess where none was asked for. */
+  readonly checks: readonly Check[];
+  readonly candidates: readonly Candidate[];
+  readonly byProducts: readonly ByProduct[];
+  readonly cost: Cost;
+  /** What could not be computed, and what is missing for it. */
+  readonly unknown: readonly string[];
+}
+
+/** What is dissolved once everything has reacted, beside what the liquor keeps of the product. */
+function dissolvedIn({ product }: Setting, { liquor }: Work): Dissolved[] {
+  const own = coreOf(product.formula);
+  return (liquor?.books.dissolved ?? [])
+    .filter(({ matter }) => matter.key !== own)
+    .map(({ matter, amount }) => ({ species: speciesAside(matter.formula), amount }));
+}
+
+/** What is poured away: filtrates and washings, less the water boiled off a mother liquor. */
+function liquidsLeft({ drafts, liquor }: Work): Quantity | undefined {
+  let volume: Quantity | undefined;
+  for (const { vessel, left } of drafts)
+    for (const { what, pot } of left) {
+      if (what === "filtrate" || what === "wash water")
+        volume = volume === undefined ? pot.volume : volume.plus(pot.volume);
+      if (what === "vapour" && vessel !== POT && volume !== undefined) volume = volume.minus(pot.volume);
+    }
+  return volume ?? liquor?.volume;
+}
+
+/** All gas that the steps give off: of the equation, of acid that came along, of peroxide over the need. */
+function gasFormed({ drafts }: Work, { formed }: Account) {
+  const all = new Map<string, Entry>();
+  for (const { left } of drafts)
+    for (const { what, pot } of left)
+      for (const entry of what === "gas" ? pot.books.solids : []) {
+        const before = all.get(entry.matter.key);
+        all.set(
+          entry.matter.key,
+          before === undefined ? entry : { ...entry, amount: before.amount.plus(entry.amount) },
+        );
+      }
+  return [...all.values()].map(({ matter, amount }) => {
+    // What the equation alone gives has its working already.
+    const own = formed.find((one) => one.formula === matter.name && one.amount.compare(amount) === 0);
+    const named = amount.to("mol").named({ symbol: `n(${matter.name})`, rule: "what the steps give off" });
+    return {
+      formed: own ?? { formula: matter.name, amount: named, mass: massFor(named, matter.formula) },
+      hill: matter.key,
+      gas: true,
+    };
+  });
+}
+
+/** What the work of a batch is read from, and its cautions. */
+export type Gate = (batch: Batch) => readonly StepCautions[];
+
+/** The pot at its fullest: before gas leaves it and before anything is poured off; or what is missing to tell. */
+function fullest({ drafts }: Work): { readonly mass: Quantity; readonly missing: readonly string[] } {
+  const inPot = drafts.filter(
+    ({ vessel, operation }) => vessel === POT && operation !== "wash" && operation !== "rinse",
+  );
+  let mass = exact("0 g");
+  let missing: readonly string[] = [];
+  for (const { before, put, after } of inPot) {
+    const filled = put.reduce((all, one) => all.plus(one.mass), before.mass);
+    if (filled.compare(mass) > 0) mass = filled;
+    if (missing.length === 0) missing = after.books.waterMissing;
+  }
+  return { mass, missing };
+}
+
+/** A batch calculated before, of which whatever still holds is taken over. */
+export interface Before {
+  /** Cautions by part of the work. */
+  readonly gate?: Gate;
+  readonly setting: Setting;
+  readonly portions: readonly Quantity[];
+  readonly batch: Batch;
+}
+
+/** What the figures of a batch share. */
+export interface Inner {
+  readonly roles: readonly Role[];
+  readonly work: Work;
+  readonly full: { readonly mass: Quantity; readonly missing: readonly string[] };
+  /** All water of the liquor; undefined where it is not known. */
+  readonly water: Quantity | undefined;
+  readonly dissolved: Dissolved[];
+}
+
+/** Everything about a batch that follows from what is put into it. */
+export function batchOf(
+  setting: Setting,
+  portions: readonly Quantity[],
+  before?: Before,
+  gate: Gate = before?.gate ?? (() => []),
+): Batch {
+  const { request, reactants, products, product, materials, temperature, pressure, room } = setting;
+  const kind = kindOf(setting);
+  const asBefore = (i: number): boolean =>
+    before !== undefined && before.portions[i] === portions[i] && before.setting.materials[i] === materials[i];
+  // The sums know nothing of the temperature; a feed knows nothing of the other feeds.
+  const sums = materials.every((_, i) => asBefore(i)) ? before?.batch : undefined;
+  const account = sums?.materialBalance ?? accountFor(materials, portions, reactants, products);
+  const formed = account.formed[products.indexOf(product)]!;
+  const theoreticalYield = massFor(
+    formed.amount,
+    product.formula,
+    { symbol: `m_th(${product.name})`, label: `theoretical yield of ${product.name}` },
+    product.molarMass,
+  );
+  const inner: Inner = lazily<Inner>({
+    roles: () => rolesOf(setting, kind, batch.isolation.how === "precipitate"),
+    work: () =>
+      workOf({
+        setting,
+        kind,
+        portions,
+        account,
+        theory: theoreticalYield,
+        feeds: batch.feeds,
+        roles: inner.roles,
+        ranks: ranksOf(setting, inner.roles),
+        isolation: batch.isolation,
+        crystallising: batch.crystallising,
+      }),
+    full: () => fullest(inner.work),
+    water: () => {
+      const { liquor } = inner.work;
+      return liquor === undefined || inner.full.missing.length > 0 || !setting.wet
+        ? undefined
+        : liquor.books.water.named({
+            symbol: "m(H2O, liquor)",
+            label: "all water in the liquor",
+            rule: "water = added + from crystals and reaction",
+          });
+    },
+    dissolved: () => dissolvedIn(setting, inner.work),
+  });
+  const batch: Batch = lazily<Batch>({
+    materialBalance: () => account,
+    product: () => ({
+      formula: product.name,
+      name: request.productName ?? product.name,
+      amount: formed.amount,
+      theoreticalYield,
+    }),
+    feeds: () => {
+      const cooling = batch.crystallising?.cooling;
+      return feedsOf({
+        setting,
+        portions,
+        account,
+        roles: inner.roles,
+        crystals:
+          batch.isolation.how === "crystallise" || (batch.isolation.how === "unknown" && kind !== "complex formation"),
+        // without a curve there is at least as much water as the product dissolves in
+        target:
+          cooling !== undefined && "totalWater" in cooling
+            ? cooling.totalWater
+            : batch.isolation.how === "crystallise"
+              ? batch.isolation.waterToSaturate
+              : undefined,
+        planned:
+          before === undefined
+            ? undefined
+            : {
+                feeds: before.batch.feeds,
+                same: (i) => asBefore(i) && before.setting.temperature === temperature,
+                isMeasured: (i) => before.setting.materials[i]!.shelf.dissolve !== materials[i]!.shelf.dissolve,
+              },
+      });
+    },
+    steps: () =>
+      stepsOf(
+        inner.work.drafts,
+        batch,
+        () => gate(batch),
+        (name) => materials.find(({ shelf }) => shelf.name === name)?.formName,
+      ),
+    filtrate: () => inner.work.filtrate?.contents,
+    isolation: () => isolationOf(setting, theoreticalYield),
+    liquor: () => liquorOf(batch.feeds, materials, inner.water, inner.full.missing, inner.dissolved, temperature),
+    gas: () => gasesOf(gasFormed(inner.work, account), { temperature, pressure }),
+    vessel: () => {
+      const intoAcid =
+        batch.gas.length > 0 &&
+        batch.feeds.some((feed) => feed.how === "solid") &&
+        inner.roles.some((role) => role === "acid" || role === "metal");
+      if (!setting.wet) return undefined;
+      const { mass, missing } = inner.full;
+      return missing.length > 0 ? undefined : vesselFor([mass], temperature, batch.gas, intoAcid, request.vesselFactor);
+    },
+    additionRate: () => paceOf(batch.gas, batch.vessel, room),
+    heat: () =>
+      heatOf(
+        setting,
+        account,
+        batch.feeds,
+        inner.work.mixed === undefined || inner.full.missing.length > 0 ? undefined : [inner.work.mixed],
+      ),
+    dissolvingHeat: () => dissolvingHeatOf(setting, account, batch.feeds),
+    crystallising: () => crystallisingOf(setting, account, batch.isolation, theoreticalYield),
+    completeness: () =>
+      batch.isolation.how !== "precipitate"
+        ? undefined
+        : completenessOf(
+            setting,
+            theoreticalYield,
+            inner.roles,
+            inner.water === undefined ? undefined : inner.work.kept,
+          ),
+    washing: () => (inner.full.missing.length > 0 ? undefined : inner.work.washing),
+    checks: () => checksOf(kind, setting, batch),
+    candidates: () =>
+      sums?.candidates ??
+      candidatesFor(
+        product.formula,
+        { ...formed, mass: theoreticalYield },
+        reactants.map((s) => s.formula),
+        request.alternatives ?? [],
+      ),
+    byProducts: () => byProductsOf(setting, account, inner.dissolved, inner.water),
+    waste: () =>
+      wasteOf(
+        setting,
+        inner.dissolved,
+        inner.full.missing.length > 0 || !setting.wet ? undefined : liquidsLeft(inner.work),
+        inner.work.kept?.amount,
+      ),
+    cost: () => sums?.cost ?? costOf(materials, account.supplied, theoreticalYield, formed.amount),
+    unknown: () => [
+      ...batch.feeds.flatMap((feed) => (feed.how === "unknown" ? [feed.missing] : [])),
+      ...inner.full.missing,
+      ...(inner.work.liquor?.books.unknown ?? []).filter((text) => text.startsWith("by the equilibrium")),
+      ...(batch.isolation.how === "unknown" ? [batch.isolation.missing] : []),
+      ...(batch.washing !== undefined && "missing" in batch.washing ? [batch.washing.missing] : []),
+      ...("missing" in batch.heat && setting.wet ? [batch.heat.missing] : []),
+      ...batch.dissolvingHeat.flatMap((one) => ("missing" in one ? [`${one.material}: ${one.missing}`] : [])),
+    ],
+  });
+  return batch;
+}

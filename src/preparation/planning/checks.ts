@@ -1,0 +1,309 @@
+// What each kind of preparation is watched for, with its figures: what is over and where it goes, when it is done. Excesses
+// stay as they were asked for; where none was, a remark says which one is usual.
+
+import { type Formula, molarMass } from "../../formula";
+import type { Quantity } from "../../quantity";
+import { TAKES_BACK } from "../data/insoluble";
+import { VOLATILE } from "../data/volatile";
+import { isAcidSalt, isMetal } from "../procedure/kind";
+import type { ProcedureKind } from "../procedure/kinds";
+import { isLye } from "../procedure/roles";
+import type { Supplied } from "../reaction/account";
+import { isAcid } from "../reaction/acids";
+import { keyElement } from "../reaction/candidates";
+import { madeOf } from "../reaction/made-of";
+import type { Setting } from "../request/setting";
+import type { Material } from "../shelf/material";
+import type { BatchFigures } from "./batch-figures";
+import { exact, lessThanAll, planned } from "./exact";
+
+/** One thing to watch. */
+export interface Check {
+  readonly text: string;
+  /** The figure behind it. */
+  readonly figure: Quantity | undefined;
+}
+
+interface Given {
+  readonly setting: Setting;
+  readonly batch: BatchFigures;
+}
+
+interface Feeding {
+  readonly material: Material;
+  readonly supplied: Supplied;
+  readonly isSolid: boolean;
+}
+
+const shown = (q: Quantity, figures = 3): string => q.format({ significant: figures, uncertainty: "none" });
+const check = (text: string, figure?: Quantity): Check => ({ text, figure });
+
+/** What is fed; water that stands among the materials is neither precipitant nor excess. */
+const feedingsOf = ({ setting, batch }: Given): Feeding[] =>
+  setting.materials
+    .map((material, i) => ({
+      material,
+      supplied: batch.materialBalance.supplied[i]!,
+      isSolid: batch.feeds[i]!.how === "solid",
+    }))
+    .filter(({ material }) => !material.species.isWater);
+
+/** Mass of the form that is left over. */
+const leftOf = ({ supplied, material }: Feeding): Quantity => supplied.left.times(molarMass(material.form)).to("g");
+
+const isOver = ({ supplied }: Feeding): boolean =>
+  !supplied.limiting && supplied.excess.compare(planned("asGoodAsNone")) > 0;
+
+/** Does any excess of this precipitant take the product back? */
+export function takesBack(precipitant: Formula, metal: string | undefined): boolean {
+  const { groups, ammonia } = madeOf(precipitant);
+  // Lime and its like do not: only hydroxides of the alkalis are that strong.
+  const isLime = groups.has("hydroxide") && !isLye(precipitant);
+  return (
+    metal !== undefined &&
+    !isLime &&
+    TAKES_BACK.some((row) => (row.group === "ammonia" ? ammonia : groups.has(row.group)) && row.metals.includes(metal))
+  );
+}
+
+/** Metal salts that are over: the precipitant is short, and their metal stays in the liquor. */
+const carriersOver = (key: string | undefined, feedings: readonly Feeding[]): Check[] =>
+  feedings
+    .filter((f) => key !== undefined && f.material.form.count(key).n !== 0n && isOver(f))
+    .map((f) => {
+      const need = exact("1").dividedBy(f.supplied.timesStoichiometric).to("%");
+      return check(
+        `the precipitant is ${shown(need)} of what the ${f.material.shelf.name} needs: ${shown(leftOf(f))} of that stays in the liquor`,
+        need,
+      );
+    });
+
+/** More than twice the need of anything. */
+const farOver = (given: Given): Check[] =>
+  feedingsOf(given)
+    .filter(({ supplied }) => supplied.timesStoichiometric.compare(planned("largeExcess")) > 0)
+    .map(({ supplied }) =>
+      check(
+        `${supplied.material} is ${shown(supplied.timesStoichiometric)} times the need: the excess stays in the liquor, in the product or in the air`,
+        supplied.timesStoichiometric,
+      ),
+    );
+
+function precipitation(given: Given): Check[] {
+  const { setting, batch } = given;
+  const key = keyElement(setting.product.formula);
+  const checks: Check[] = [];
+  if (batch.completeness !== undefined) checks.push(check(batch.completeness.test));
+  const feedings = feedingsOf(given);
+  const precipitant =
+    key === undefined ? undefined : feedings.find(({ material }) => material.form.count(key).n === 0n);
+  if (precipitant === undefined) return checks;
+  const { name } = precipitant.material.shelf;
+  const short = carriersOver(key, feedings);
+  if (takesBack(precipitant.material.form, key))
+    checks.push(check(`no excess of ${name}: it takes the product back into solution`, precipitant.supplied.excess));
+  else if (short.length > 0) checks.push(...short);
+  else if (!feedings.some(isOver))
+    checks.push(
+      check(
+        `no excess is planned: ${shown(planned("usualExcess"), 2)} excess of ${name} is usual, so that all of the ${key} precipitates`,
+        planned("usualExcess"),
+      ),
+    );
+  return checks;
+}
+
+function neutralisation(given: Given): Check[] {
+  const feedings = feedingsOf(given);
+  const acid = feedings.find(({ material }) => isAcid(material.form));
+  const solid = feedings.find((f) => f !== acid);
+  if (acid === undefined || solid === undefined) return [];
+  const name = solid.material.shelf.name;
+  if (isAcidSalt(given.setting.product.formula))
+    return [
+      isOver(solid)
+        ? check(`${shown(leftOf(solid))} of ${name} is over: it makes another salt of the product`, leftOf(solid))
+        : check(`no excess of ${name}: it would make another salt of the product`),
+    ];
+  const isVolatile = VOLATILE.some((row) => row.formula === acid.material.form.compositionText);
+  if (isOver(acid) && isVolatile)
+    return [
+      check(
+        `${shown(acid.supplied.left)} of ${acid.material.shelf.name} is left free; it leaves as the liquor is boiled down and the crystals are dried`,
+        acid.supplied.left,
+      ),
+    ];
+  if (isOver(acid))
+    return [
+      check(
+        `${shown(acid.supplied.left)} of ${acid.material.shelf.name} is left free: the crystals contain acid; plan an excess of ${name} instead`,
+        acid.supplied.left,
+      ),
+    ];
+  if (isOver(solid))
+    return [
+      check(`filter ${shown(leftOf(solid))} of ${name} off at the end: the liquor is then free of acid`, leftOf(solid)),
+    ];
+  return [
+    check(
+      `no excess is planned: ${shown(planned("usualExcess"), 2)} excess of ${name} is usual${solid.isSolid ? ", filtered off at the end" : ""}, so that no free acid is left`,
+      planned("usualExcess"),
+    ),
+  ];
+}
+
+function metalAndAcid(given: Given): Check[] {
+  const feedings = feedingsOf(given);
+  const metal = feedings.find(({ material }) => isMetal(material.form));
+  const checks = given.batch.gas
+    .filter((gas) => gas.limit !== undefined || gas.hood)
+    .map((gas) =>
+      check(
+        gas.hood
+          ? `${shown(gas.volume)} of ${gas.formula}: under a hood`
+          : `${shown(gas.volume)} of ${gas.formula}: no flame, open window, never a closed vessel`,
+        gas.volume,
+      ),
+    );
+  if (metal === undefined) return checks;
+  const { name } = metal.material.shelf;
+  if (isOver(metal))
+    checks.push(
+      check(
+        `filter ${shown(leftOf(metal))} of ${name} off at the end: it keeps the liquor reduced and free of acid`,
+        leftOf(metal),
+      ),
+    );
+  else
+    checks.push(
+      check(
+        `the metal runs out: acid stays free; ${shown(planned("usualExcess"), 2)} excess of ${name} is usual`,
+        metal.supplied.excess,
+      ),
+    );
+  return checks;
+}
+
+function displacement(given: Given): Check[] {
+  const metal = feedingsOf(given).find(({ material }) => isMetal(material.form));
+  if (metal === undefined) return [];
+  const { name } = metal.material.shelf;
+  return isOver(metal)
+    ? [
+        check(
+          `${shown(leftOf(metal))} of ${name} is left in the product: take it up with dilute acid that leaves the product alone`,
+          leftOf(metal),
+        ),
+      ]
+    : [
+        check(
+          `it is done when the last ${name} is gone; a drop of the liquor on a clean piece of it shows whether any salt is left`,
+        ),
+      ];
+}
+
+function doubleSalt(given: Given): Check[] {
+  const over = feedingsOf(given).filter(isOver);
+  const checks = over.map((f) =>
+    check(
+      `${shown(leftOf(f))} of ${f.material.shelf.name} is in excess of the ratio of the double salt: it may crystallise beside it`,
+      leftOf(f),
+    ),
+  );
+  if (checks.length === 0)
+    checks.push(check("the salts are in the ratio of the double salt: nothing else should crystallise"));
+  return [...checks, ...crystallisation(given)];
+}
+
+function crystallisation({ batch, setting }: Given): Check[] {
+  const { crystallising } = batch;
+  if (crystallising === undefined) return [];
+  const { cooling, saltPair, hot, cold } = crystallising;
+  const at = (q: Quantity): string => q.format({ decimals: 0, uncertainty: "none" });
+  if ("missing" in cooling) return [check(`no crop by cooling can be calculated: ${cooling.missing}`)];
+  if (saltPair !== undefined)
+    return [
+      check(
+        `in ${shown(cooling.totalWater)} of water ${shown(saltPair.filteredHot)} of the other salt stays on the filter at ${at(hot)}, and ${shown(saltPair.crop)} of ${setting.product.name} crystallises at ${at(cold)}, ${shown(saltPair.purity)} pure`,
+        saltPair.crop,
+      ),
+    ];
+  return [
+    check(
+      `boiled down to ${shown(cooling.totalWater)} of water at ${at(hot)} and cooled to ${at(cold)}, ${shown(cooling.crop.mass)} of ${cooling.crop.formula} crystallises, ${shown(cooling.crop.share)} of it`,
+      cooling.crop.mass,
+    ),
+  ];
+}
+
+function thermalDecomposition({ batch, setting }: Given): Check[] {
+  const { theoreticalYield, name } = batch.product;
+  const masses = setting.materials.map(({ massOf }, i) => massOf(batch.materialBalance.supplied[i]!.portion));
+  const start = masses[0];
+  if (start === undefined || masses.length > 1) return [];
+  const loss = lessThanAll(theoreticalYield.dividedBy(start))
+    .to("%")
+    .named({ symbol: "loss", label: "loss when all is done", rule: "loss = 1 - theory / portion" });
+  const verb = loss.isPositive() ? `loses ${shown(loss)}` : `gains ${shown(loss.negated())}`;
+  return [
+    check(
+      `it is done when ${shown(start)} has fallen to ${shown(theoreticalYield)} of ${name} (${verb}) and stays there`,
+      loss,
+    ),
+  ];
+}
+
+function complexFormation(given: Given): Check[] {
+  const { setting, batch } = given;
+  const key = keyElement(setting.product.formula);
+  const ligand = feedingsOf(given).find(({ material }) => key !== undefined && material.form.count(key).n === 0n);
+  const checks: Check[] = [];
+  if (ligand !== undefined)
+    checks.push(
+      check(
+        `${shown(ligand.supplied.timesStoichiometric)} times the ${ligand.material.shelf.name} that the formula contains; ${isOver(ligand) ? "the excess keeps the complex whole" : `${shown(planned("usualExcess"), 2)} excess is usual, so that the complex stays whole`}`,
+        ligand.supplied.timesStoichiometric,
+      ),
+    );
+  if (batch.isolation.how !== "precipitate" && batch.vessel !== undefined)
+    checks.push(
+      check(
+        `as much alcohol as liquor, ${shown(batch.vessel.liquid.to("mL"), 2)}, brings most of it down (common practice)`,
+        batch.vessel.liquid,
+      ),
+    );
+  return checks;
+}
+
+function redox(given: Given): Check[] {
+  const over = feedingsOf(given).filter(isOver);
+  const checks = over.map((f) =>
+    check(
+      `${shown(f.supplied.left)} of ${f.material.shelf.name} is left over and must be used up before the waste is stored`,
+      f.supplied.left,
+    ),
+  );
+  if ("rise" in given.batch.heat) {
+    const { rise } = given.batch.heat.rise;
+    checks.push(check(`${shown(rise, 2)} if all came at once: in portions, and cool`, rise));
+  }
+  return checks;
+}
+
+const CHECKS: Readonly<Record<ProcedureKind, (given: Given) => Check[]>> = {
+  precipitation,
+  neutralisation: (given) => [...neutralisation(given), ...crystallisation(given)],
+  "metal and acid": (given) => [...metalAndAcid(given), ...crystallisation(given)],
+  displacement,
+  "double salt": doubleSalt,
+  crystallisation,
+  "thermal decomposition": thermalDecomposition,
+  "complex formation": complexFormation,
+  redox,
+  other: () => [],
+};
+
+export const checksOf = (kind: ProcedureKind, setting: Setting, batch: BatchFigures): Check[] => [
+  ...CHECKS[kind]({ setting, batch }),
+  ...farOver({ setting, batch }),
+];

@@ -1,0 +1,182 @@
+// The scale of a batch: the extent that is asked for, and what to weigh for it.
+import { minimum, type Quantity, quantity, sum } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
+import { PlanError } from "../error";
+import { isAcidSalt, isBase } from "../procedure/kind";
+import { reading, roundedTo } from "../reaction/account";
+import { keyElement } from "../reaction/candidates";
+import { baseAmong, baseForAcids } from "../reaction/neutralising";
+import type { Species } from "../reaction/species";
+import type { PlanRequest, Portion } from "../request/request";
+import type { Setting } from "../request/setting";
+import type { Material } from "../shelf/material";
+import { type PortionDimension, portionOf } from "../shelf/strength";
+import { batchOf } from "./batch";
+import { exact } from "./exact";
+
+export const availableOf = ({ shelf }: Material): Quantity | undefined =>
+  shelf.available === undefined ? undefined : portionOf(shelf.available, `what there is of ${shelf.name}`);
+
+export function positiveAmount(amount: Quantity, what: string): Quantity {
+  if (amount.isPositive()) return amount;
+  throw new PlanError("plan.not-positive", `${what} must be above zero, not ${amount}`);
+}
+
+/** Part of its species' need that one of several materials brings: they are used in the ratio of what there is of each. Undefined for the only one. */
+export function partOf(material: Material, materials: readonly Material[]): Quantity | undefined {
+  const alike = materials.filter((m) => m.species === material.species);
+  if (alike.length === 1) return undefined;
+  const amounts = alike.map((m) => {
+    const available = availableOf(m);
+    if (available !== undefined) return m.amountIn(available);
+    throw new PlanError("plan.request", `${alike.map((one) => one.shelf.name).join(" and ")} bring the same reactant`, {
+      hint: "give `available` for each: they are used in that ratio",
+    });
+  });
+  return amounts[alike.indexOf(material)]!.dividedBy(sum(amounts));
+}
+
+/** Extent the scale asks for, before rounding to the balance. */
+export function extentFor(setting: Setting): Quantity {
+  const {
+    request: { scale },
+    materials,
+    product,
+  } = setting;
+  const of = (material: Material, portion: Quantity): Quantity => {
+    const share = exact("1").plus(material.excess);
+    const part = partOf(material, materials);
+    const whole = portion.dimension === "amount of substance" ? portion : material.amountIn(portion);
+    const amount = whole.dividedBy(share);
+    return (part === undefined ? amount : amount.dividedBy(part)).dividedBy(material.species.coefficient);
+  };
+  if (scale === "all") {
+    const extents = materials.flatMap((m) => {
+      const available = availableOf(m);
+      return available === undefined ? [] : [of(m, available)];
+    });
+    if (extents.length === 0)
+      throw new PlanError("plan.scale", "nothing says how much there is", { hint: "give `available` for a material" });
+    return minimum(extents);
+  }
+  if (typeof scale !== "object" || scale === null) {
+    throw new PlanError("plan.scale", "a plan needs a scale", {
+      hint: '{ product: "50 g" }, { material: "washing soda", portion: "250 g" } or "all"',
+    });
+  }
+  if ("material" in scale) {
+    const material = materials.find((m) => m.shelf.name === scale.material);
+    if (material === undefined) {
+      throw new PlanError("plan.no-such-material", `no material is called '${scale.material}'`, {
+        hint: `the materials are ${materials.map((m) => m.shelf.name).join(", ")}`,
+      });
+    }
+    const what = `portion of ${scale.material}`;
+    const asked = quantity(scale.portion as Quantity);
+    return of(
+      material,
+      asked.dimension === "amount of substance"
+        ? positiveAmount(asked, what)
+        : portionOf(scale.portion as Portion, what),
+    );
+  }
+  if ("vessel" in scale) return extentForVessel(setting, expectDimension(scale.vessel, "volume", "scale.vessel"));
+  const wanted = quantity(scale.product as Quantity);
+  if (!wanted.isPositive())
+    throw new PlanError("plan.not-positive", `the wanted product must be above zero, not ${String(wanted)}`);
+  if (wanted.dimension === "amount of substance") return wanted.dividedBy(product.coefficient);
+  const mass = expectDimension(wanted, "mass", "scale.product");
+  return mass.dividedBy(product.molarMass).dividedBy(product.coefficient);
+}
+
+/** A portion comes back in the dimension it was asked in. */
+export function askedAs({ shelf }: Material, { scale }: PlanRequest): PortionDimension | undefined {
+  const asked =
+    typeof scale === "object" && scale !== null && "material" in scale && scale.material === shelf.name
+      ? quantity(scale.portion as Quantity).dimension
+      : undefined;
+  return asked === "mass" || asked === "volume" ? asked : undefined;
+}
+
+/** Exact portions for an extent, excess included. */
+export function portionsFor({ materials, request }: Setting, extent: Quantity): Quantity[] {
+  const needs = materials.map((material) => {
+    const need = extent.times(material.species.coefficient).times(exact("1").plus(material.excess));
+    const part = partOf(material, materials);
+    return part === undefined ? need : need.times(part);
+  });
+  const asked = (material: Material, need: Quantity): Quantity => material.portionFor(need, askedAs(material, request));
+  const portions = materials.map((material, i) => asked(material, needs[i]!));
+  // Acid that a shop material brings along uses base before the product forms.
+  const base = materials.some(({ also }) => also.length > 0) ? baseAmong(materials) : undefined;
+  if (base === undefined) return portions;
+  const more = baseForAcids(materials, portions, base);
+  return materials.map((material, i) => (material === base ? asked(material, needs[i]!.plus(more)) : portions[i]!));
+}
+
+/** Volumes are proportional to the extent: one mole's batch tells how much a vessel takes. */
+export function extentForVessel(setting: Setting, vessel: Quantity): Quantity {
+  if (!vessel.isPositive()) throw new PlanError("plan.not-positive", `the vessel must be above zero, not ${vessel}`);
+  const one = exact("1 mol");
+  const batch = batchOf(setting, portionsFor(setting, one));
+  if (batch.vessel === undefined) {
+    throw new PlanError("plan.scale", `how much a vessel of ${vessel} takes cannot be determined`, {
+      hint: `missing: ${batch.unknown.join("; ")}`,
+    });
+  }
+  return one.times(vessel.dividedBy(batch.vessel.needed)).to("mol");
+}
+
+/** Portions to weigh: exact, and to the step of the instrument. */
+export function weigh(setting: Setting): { exact: Quantity[]; portions: Quantity[] } {
+  const { materials, steps, request } = setting;
+  const extent = extentFor(setting);
+  const exactly = portionsFor(setting, extent);
+  const limiting = limitingIn(setting);
+  const asTaken = (i: number, portion: Quantity, up: boolean): Quantity => {
+    const { name } = materials[i]!.shelf;
+    const step = portion.dimension === "mass" ? steps.mass : steps.volume;
+    const symbol = `${portion.dimension === "mass" ? "m" : "V"}(${name})`;
+    const rounded = roundedTo(step, portion, name, up);
+    const available = availableOf(materials[i]!);
+    // Nobody can take more than there is.
+    const isTooMuch =
+      request.scale === "all" &&
+      available !== undefined &&
+      available.dimension === rounded.dimension &&
+      rounded.compare(available) > 0;
+    return reading(isTooMuch ? roundedTo(step, portion, name) : rounded, step, { symbol, label: `${name} to take` });
+  };
+  // What limits is rounded to the nearest step; of everything else there is then enough.
+  const own = exactly.map((portion, i) =>
+    materials[i]!.species === limiting ? asTaken(i, portion, false) : undefined,
+  );
+  const { excess } = materials.find(({ species }) => species === limiting)!;
+  const over = exact("1").plus(excess);
+  const taken = sum(own.flatMap((portion, i) => (portion === undefined ? [] : [materials[i]!.amountIn(portion)])));
+  const needed = portionsFor(setting, exactText(taken.dividedBy(over).dividedBy(limiting.coefficient)));
+  return { exact: exactly, portions: own.map((portion, i) => portion ?? asTaken(i, needed[i]!, true)) };
+}
+
+/** The figure by itself: what to take for it is read off the instrument, whatever the other portion's uncertainty. */
+export const exactText = (q: Quantity): Quantity => quantity({ value: q.value.toPrecision(15), unit: q.unit });
+
+/** The species that runs out first: decided before anything is rounded. */
+export function limitingIn({ materials, product, request: { scale } }: Setting): Species {
+  const isMeant = materials.filter(({ shelf }) => shelf.inExcess !== true);
+  const base = materials.some(({ also }) => also.length > 0) ? baseAmong(materials) : undefined;
+  const some = isMeant.filter((one) => one !== base);
+  const all = some.length > 0 ? some : isMeant.length > 0 ? isMeant : materials;
+  const least = minimum(all.map(({ excess }) => excess));
+  const tied = all.filter(({ excess }) => excess.compare(least) <= 0);
+  const key = keyElement(product.formula);
+  const found =
+    // An acid salt has no base to spare.
+    (isAcidSalt(product.formula) ? tied.find(({ form }) => isBase(form)) : undefined) ??
+    (typeof scale === "object" && scale !== null && "material" in scale
+      ? tied.find(({ shelf }) => shelf.name === scale.material)
+      : undefined) ??
+    tied.find(({ form }) => key !== undefined && form.count(key).n !== 0n) ??
+    tied[0]!;
+  return found.species;
+}

@@ -1,0 +1,93 @@
+// The gas that is given off and the vessel that holds the batch while it foams.
+
+import { densityOfWater, gasVolume, type PressureLike, type TemperatureLike } from "../../amount";
+import { type Quantity, quantity, sum } from "../../quantity";
+import { PLANNING } from "../data/planning";
+import { VESSELS } from "../data/vessels";
+import type { Formed } from "../reaction/account";
+import { rowOf } from "../reaction/gas";
+import { exact } from "./exact";
+
+export interface GasEvolved {
+  readonly formula: string;
+  readonly amount: Quantity<"amount of substance">;
+  readonly volume: Quantity<"volume">;
+  /** True for gases that need a hood at any scale. */
+  readonly hood: boolean;
+  /** Share of the air of the room it should stay under, from memory of national lists; undefined where none is known. */
+  readonly limit: Quantity | undefined;
+}
+
+export interface Vessel {
+  /** Liquid with everything in it, before foam. */
+  readonly liquid: Quantity<"volume">;
+  readonly foamFactor: number;
+  /** Room the batch needs, foam included. */
+  readonly needed: Quantity<"volume">;
+  /** The smallest usual vessel that gives it; undefined above the largest one listed. */
+  readonly smallest: Quantity<"volume"> | undefined;
+  readonly why: string;
+  /** A solid goes into acid or gives off gas as it dissolves: its foam is allowed for. */
+  readonly intoAcid: boolean;
+}
+
+export function gasesOf(
+  products: readonly { formed: Formed; hill: string; gas: boolean }[],
+  conditions: { temperature: TemperatureLike; pressure: PressureLike },
+): GasEvolved[] {
+  return products
+    .filter(({ gas }) => gas)
+    .map(({ formed, hill }) => {
+      const row = rowOf(hill);
+      return {
+        formula: formed.formula,
+        amount: formed.amount,
+        volume: gasVolume(formed.amount, { ...conditions, ...(row && { gas: hill === "H3N" ? "NH3" : hill }) }),
+        hood: row?.hood === true,
+        limit: row?.limit === undefined ? undefined : exact(row.limit.share),
+      };
+    });
+}
+
+/** What rounding to the balance puts over the brim is not over it. */
+const FULL = 1.002;
+
+/** The vessel for a batch of the given mass in the pot. */
+export function vesselFor(
+  inThePot: readonly Quantity[],
+  temperature: TemperatureLike,
+  gas: readonly GasEvolved[],
+  intoAcid: boolean,
+  foamFactor: number | undefined,
+): Vessel {
+  const liquid = sum(inThePot).dividedBy(densityOfWater(temperature)).to("L").named({
+    symbol: "V(liquid)",
+    label: "liquid in the vessel",
+    rule: "volume of liquid <= mass of everything / density of water",
+    assumption: "salts make the liquid denser than water, so its volume is no larger than this",
+  });
+  const [factor, why] =
+    foamFactor !== undefined
+      ? [foamFactor, "as asked for"]
+      : gas.length === 0
+        ? [Number(PLANNING.foamWithoutGas.value), "no gas: room to stir"]
+        : intoAcid
+          ? [Number(PLANNING.foamIntoAcid.value), "carbonate or metal into acid: at least three times the liquid"]
+          : [
+              Number(PLANNING.foamWithGas.value),
+              "gas with portionwise addition and stirring: at least twice the liquid",
+            ];
+  const needed = liquid
+    .times(factor)
+    .named({ symbol: "V(vessel)", label: "vessel, foam included", rule: "vessel = liquid × foam factor" });
+  const millilitres = needed.in("mL").toNumber();
+  const size = VESSELS.flatMap((row) => row.sizes).find((s) => s * FULL >= millilitres);
+  return {
+    liquid,
+    foamFactor: factor,
+    needed,
+    smallest: size === undefined ? undefined : quantity({ value: size, unit: "mL" }).to(size < 1000 ? "mL" : "L"),
+    intoAcid,
+    why: `${why} (common practice, no source)`,
+  };
+}

@@ -1,0 +1,65 @@
+// How much of a product that precipitates the liquor keeps.
+import type { Quantity } from "../../quantity";
+import { massFor } from "../reaction/account";
+import type { Setting } from "../request/setting";
+import type { Role } from "./roles";
+
+/** How much of the product the liquor keeps although it precipitates. */
+export type Completeness =
+  | {
+      /** What the liquor keeps: at its equilibrium, or where that cannot be computed what as much pure water would keep; `limits` says which. */
+      readonly dissolved: Quantity<"mass">;
+      /** Temperature the figure is for. */
+      readonly at: Quantity<"temperature">;
+      /** Share of the theory that precipitates. */
+      readonly fallsOut: Quantity;
+      /** What the figures leave out. */
+      readonly limits: string;
+      readonly test: string;
+    }
+  | { readonly missing: string; readonly test: string };
+
+/** What the figure rests on where the whole liquor could be asked. */
+const AT_EQUILIBRIUM =
+  "at the equilibrium of the whole liquor, with the solid as it first precipitates and the constants of the tables";
+
+/** The liquor is no pure water: what the reaction makes beside the product is not in the figure. */
+const LIMITS = "in pure water; acid, ammonium or CO2 of this reaction keep more in solution";
+
+export function completenessOf(
+  setting: Setting,
+  theory: Quantity,
+  roles: readonly Role[],
+  keeps: { readonly amount: Quantity; readonly atEquilibrium: boolean } | undefined,
+): Completeness {
+  const { product, temperature } = setting;
+  const precipitant = setting.materials.find((_, i) => roles[i] === "precipitant" || roles[i] === "gas-giving base");
+  const drop = precipitant === undefined ? "the precipitant" : `${precipitant.shelf.name} solution`;
+  const test = `let a little of the clear liquor stand with a drop of ${drop}: a cloud means that more is needed`;
+  if (keeps === undefined) return { missing: `what the liquor keeps of ${product.name}`, test };
+  const { amount, atEquilibrium } = keeps;
+  const all = massFor(amount, product.formula, {
+    symbol: `m(${product.name}, kept)`,
+    label: `${product.name} that the liquor keeps`,
+  });
+  const kept = all.compare(theory) > 0 ? theory : all;
+  const limits = atEquilibrium ? AT_EQUILIBRIUM : LIMITS;
+  return {
+    dissolved: kept,
+    at: temperature,
+    fallsOut: theory
+      .minus(kept)
+      .dividedBy(theory)
+      .to("%")
+      .named({
+        symbol: "precipitates",
+        label: atEquilibrium
+          ? "share that precipitates from this liquor"
+          : "share that precipitates, were the liquor pure water",
+        rule: "1 - dissolved / theory",
+        assumption: limits,
+      }),
+    limits,
+    test,
+  };
+}

@@ -1,0 +1,97 @@
+// Bringing a product out of its liquor by cooling: how far to boil down and what crop to expect; where a salt pair swaps
+// its ions, which salt leaves hot and which cold.
+
+import type { Formula } from "../../formula";
+import { attempt } from "../../foundation/error";
+import type { Quantity } from "../../quantity";
+import { type Crystallisation, crystallise, fractionalCrystallization, type SaltPairPlan } from "../../solubility";
+import { exact, planned } from "../planning/exact";
+import { type Account, massFor } from "../reaction/account";
+import { fateOf } from "../reaction/fate";
+import { isGas } from "../reaction/gas";
+import type { Setting } from "../request/setting";
+import type { Isolation } from "./isolation";
+
+/** How a product is crystallised. */
+export interface Crystallising {
+  readonly hot: Quantity<"temperature">;
+  readonly cold: Quantity<"temperature">;
+  /** The product by itself: `totalWater` is what to boil the liquor down to; or why there is no such figure. */
+  readonly cooling: Crystallisation | { readonly missing: string };
+  /** Where the liquor holds one other salt made of the same ions; undefined where it does not. */
+  readonly saltPair: SaltPairPlan | undefined;
+}
+
+/** Where a solubility ends below 80 °C, the hot solution is made at one of these. */
+const LOWER = ["60 °C", "50 °C", "40 °C"];
+
+/** Share of the liquor's water that a second crop is boiled down to. */
+const HALF = "0.5";
+
+const firstLine = (error: { readonly message: string }): string => error.message.split("\n")[0]!;
+
+/** The table ends below the hot solution. */
+const isBeyondTable = (missing: string): boolean => /is known from|too far/.test(missing);
+
+function coolingOf(
+  formula: Formula,
+  mass: Quantity<"mass">,
+  hot: Quantity<"temperature">,
+  cold: Quantity<"temperature">,
+): Crystallising["cooling"] {
+  const cooling = attempt(() => crystallise({ formula, mass, hot, cold, evaporateTo: HALF }));
+  if (!cooling.ok) return { missing: firstLine(cooling.error) };
+  const { crop } = cooling.value;
+  return crop.share.compare(exact("100 %")) <= 0
+    ? cooling.value
+    : { missing: `${crop.formula} binds all the water: the solution sets as a whole` };
+}
+
+export function crystallisingOf(
+  setting: Setting,
+  account: Account,
+  isolation: Isolation,
+  theory: Quantity<"mass">,
+): Crystallising | undefined {
+  if (isolation.how !== "crystallise") return undefined;
+  const { product, products, materials, temperature: cold } = setting;
+  // As hot as the table goes, where it ends below the usual.
+  const usual = planned("hot") as Quantity<"temperature">;
+  let hot = usual;
+  let cooling = coolingOf(product.formula, theory, hot, cold);
+  for (const text of LOWER) {
+    if (!("missing" in cooling) || !isBeyondTable(cooling.missing)) break;
+    const lower = exact(text) as Quantity<"temperature">;
+    const again = coolingOf(product.formula, theory, lower, cold);
+    if ("missing" in again) continue;
+    hot = lower;
+    cooling = again;
+  }
+  const beside = products.filter(
+    (s) =>
+      s !== product &&
+      !s.isWater &&
+      !isGas(s.formula, true) &&
+      fateOf(s.formula, setting.temperature).fallsOut !== true,
+  );
+  const other = beside[0];
+  const base = { hot, cold, cooling };
+  if (other === undefined || beside.length > 1 || "missing" in cooling) return { ...base, saltPair: undefined };
+  const from = materials.map(({ species }, i) => {
+    const { amount } = account.supplied[i]!;
+    return { formula: species.formula, mass: massFor(amount, species.formula) };
+  });
+  const pair = attempt(() =>
+    fractionalCrystallization({
+      wanted: product.formula,
+      other: other.formula,
+      from,
+      water: cooling.totalWater,
+      hot,
+      cold,
+    }),
+  );
+  if (!pair.ok && pair.error.code === "solubility.other-solid")
+    return { ...base, cooling: { missing: firstLine(pair.error) }, saltPair: undefined };
+  return { ...base, saltPair: pair.ok ? pair.value : undefined };
+}

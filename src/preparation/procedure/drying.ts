@@ -1,0 +1,97 @@
+// How warm the product may be dried: by the table, and never up to where heat begins to take it apart.
+
+import { type Formula, parseFormula } from "../../formula";
+import { isWater } from "../../formula/internal";
+import { remembering } from "../../foundation/memo";
+import { crystalWater } from "../../hydrate";
+import { type Quantity, quantity } from "../../quantity";
+import { trySubstance } from "../../substance";
+import { DELIQUESCENT, DRYING, type DryingRow } from "../data/drying";
+import { cite } from "../data/sources";
+import { exact, planned } from "../planning/exact";
+import { madeOf } from "../reaction/made-of";
+import { sameCore } from "../reaction/species";
+
+/** How to dry a product. */
+export interface Drying {
+  /** Highest temperature; undefined where nothing is known. */
+  readonly upTo: Quantity<"temperature"> | undefined;
+  readonly why: string;
+  /** It is deliquescent: desiccator, and bottle it warm. */
+  readonly deliquescent: boolean;
+  readonly source: string | undefined;
+  readonly missing: string | undefined;
+}
+
+interface Rows {
+  readonly limits: readonly { readonly formula: Formula; readonly row: DryingRow }[];
+  readonly deliquescent: readonly Formula[];
+}
+
+let parsed: Rows | undefined;
+
+function rows(): Rows {
+  parsed ??= {
+    limits: DRYING().map((row) => ({ formula: parseFormula(row.formula), row })),
+    deliquescent: DELIQUESCENT.map((row) => parseFormula(row.formula)),
+  };
+  return parsed;
+}
+
+const remembered = /* @__PURE__ */ remembering<Drying>(256);
+
+export const dryingOf = (product: Formula): Drying => remembered(product.toString(), () => lookedUp(product));
+
+/** Where heat begins to take crystal water; undefined for what has none, or where nothing is tabulated. */
+export function losesWaterAt(product: Formula): Quantity<"temperature"> | undefined {
+  if (isWater(product) || crystalWater(product).waters.n === 0n) return undefined;
+  const known = trySubstance(product.toString());
+  return known.ok ? known.value.thermalSteps[0]?.from : undefined;
+}
+
+function lookedUp(product: Formula): Drying {
+  const { limits, deliquescent } = rows();
+  const runs = deliquescent.some((f) => sameCore(f, product));
+  const own = limits.find(({ formula }) => formula.hasSameComposition(product))?.row;
+  const known = trySubstance(product.toString());
+  const first = known.ok ? known.value.thermalSteps[0] : undefined;
+  const begins = first?.from.in("°C").minus(planned("belowChange").in("Δ°C"));
+  const byHeat = begins === undefined ? undefined : quantity({ value: begins.toString(), unit: "°C" });
+  const byTable = own === undefined ? undefined : quantity({ value: own.upTo, unit: "°C" });
+  const base = { deliquescent: runs, missing: undefined };
+  if (byTable !== undefined && (byHeat === undefined || byTable.compare(byHeat) <= 0))
+    return { ...base, upTo: byTable, why: own!.why ?? "usual limit of the bench", source: cite(own!.source) };
+  // The first step of the table need not be the first that happens: crystal water and ammonia go, or melt, below it.
+  const gentle = planned("gentle");
+  const losesInAir = crystalWater(product).waters.n !== 0n || madeOf(product).ammonia;
+  if (losesInAir && (byHeat === undefined || byHeat.compare(gentle) > 0))
+    return {
+      ...base,
+      upTo: gentle as Quantity<"temperature">,
+      why: "it contains water or ammonia that warm air may take: dry in air",
+      source: cite("commonPractice"),
+    };
+  const oven = planned("oven");
+  if (byHeat !== undefined && byHeat.compare(oven) > 0) {
+    const why = `as warm as a drying oven; heat takes it apart only from ${first!.from.format({ uncertainty: "none" })} on`;
+    return { ...base, upTo: oven as Quantity<"temperature">, why, source: cite("commonPractice") };
+  }
+  if (byHeat !== undefined && byHeat.compare(exact("20 °C")) >= 0) {
+    const why = `heat takes it apart from ${first!.from.format({ uncertainty: "none" })} on`;
+    return { ...base, upTo: byHeat, why, source: cite("memory") };
+  }
+  if (byHeat !== undefined)
+    return {
+      ...base,
+      upTo: quantity("25 °C"),
+      why: "it changes near room temperature: dry in air",
+      source: cite("memory"),
+    };
+  return {
+    ...base,
+    upTo: undefined,
+    why: "dry at room temperature",
+    source: undefined,
+    missing: `drying limit of ${product.toUnicode()}`,
+  };
+}

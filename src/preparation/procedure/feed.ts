@@ -1,0 +1,279 @@
+// How each material goes into the work: dissolved in water of its own, poured as it is or diluted, stirred in as a solid.
+// For a precipitation feeds are made thin, for crystals hot and in little more than the least water.
+
+import { molarMass } from "../../formula";
+import { attempt } from "../../foundation/error";
+import { type Quantity, quantity, sum } from "../../quantity";
+import { type DissolvingWater, waterToDissolve } from "../../solubility";
+import { exact, planned } from "../planning/exact";
+import type { Account } from "../reaction/account";
+import { isAcid } from "../reaction/acids";
+import { fateOf } from "../reaction/fate";
+import { isGas } from "../reaction/gas";
+import { waterOfReaction } from "../reaction/water-of-reaction";
+import type { Setting } from "../request/setting";
+import type { Material } from "../shelf/material";
+import { isPeroxide, type Role } from "./roles";
+
+/** Water that a strong solution is poured into. */
+export interface Dilution {
+  readonly water: Quantity<"mass">;
+  /** Strength after. */
+  readonly to: Quantity;
+}
+
+/** How one material goes into the pot. */
+export type Feed =
+  | {
+      readonly material: string;
+      readonly how: "dissolve";
+      readonly dissolving: DissolvingWater;
+      /** Temperature it is dissolved at. */
+      readonly at: Quantity<"temperature">;
+      readonly why: string;
+    }
+  | {
+      readonly material: string;
+      readonly how: "solution";
+      readonly water: Quantity<"mass"> | undefined;
+      readonly dilution: Dilution | undefined;
+    }
+  | {
+      readonly material: string;
+      readonly how: "solid";
+      readonly why: string;
+      /** What is left of it is dissolved in the liquor. */
+      readonly dissolves: boolean;
+    }
+  /** No solubility is known: how much water is chosen, whether it is enough shows. */
+  | { readonly material: string; readonly how: "unknown"; readonly missing: string; readonly water: Quantity<"mass"> };
+
+/** What decides how the materials go in. */
+export interface Feeding {
+  readonly setting: Setting;
+  readonly portions: readonly Quantity[];
+  readonly account: Account;
+  readonly roles: readonly Role[];
+  /** The product crystallises from the liquor. */
+  readonly crystals: boolean;
+  /** All the water the liquor should have at the end, where that is known. */
+  readonly target: Quantity | undefined;
+  /** For a run: the feeds of its plan, and which of them nothing changed. A run has the water that the plan prescribes. */
+  readonly planned:
+    | {
+        readonly feeds: readonly Feed[];
+        readonly same: (i: number) => boolean;
+        /** Its water was measured in the run. */
+        readonly isMeasured: (i: number) => boolean;
+      }
+    | undefined;
+}
+
+const named = (q: Quantity, rule: string): Quantity<"mass"> =>
+  q.to("g").named({ symbol: "m(H2O)", label: "water to add", rule }) as Quantity<"mass">;
+
+/** Crystal water of a portion. */
+const crystalWaterOf = ({ waters }: Material, amount: Quantity): Quantity =>
+  amount.times(waters).times(molarMass("H2O")).to("g");
+
+/** Water for a solution of a strength, crystal water counted; never below zero. */
+function waterFor(material: Material, amount: Quantity, strength: Quantity): Quantity {
+  const water = amount.dividedBy(strength).minus(crystalWaterOf(material, amount)).to("g");
+  return water.isPositive() ? water : exact("0 g");
+}
+
+/** Materials whose way of dissolving is given, as the request says. */
+function asTold(
+  material: Material,
+  amount: Quantity,
+  known: DissolvingWater,
+  at: Quantity<"temperature">,
+): Feed | undefined {
+  const { dissolve, name } = material.shelf;
+  if (dissolve?.water === undefined && dissolve?.concentration === undefined) return undefined;
+  const water =
+    dissolve.water === undefined
+      ? waterFor(material, amount, quantity(dissolve.concentration as Quantity).dividedBy(exact("1 kg/L")))
+      : quantity(dissolve.water as Quantity);
+  const mass = water.dimension === "volume" ? water.times(exact("1 g/mL")).to("g") : water.to("g");
+  const dissolving = {
+    ...known,
+    water: mass as Quantity<"mass">,
+    totalWater: mass.plus(crystalWaterOf(material, amount)),
+  };
+  return {
+    material: name,
+    how: "dissolve",
+    dissolving: dissolving as DissolvingWater,
+    at,
+    why: "as asked for",
+  };
+}
+
+function dissolved(material: Material, i: number, feeding: Feeding): Feed {
+  const { setting, account, roles } = feeding;
+  // A base is made thin whatever comes of it, and so is a metal salt that a ligand is to meet.
+  const meetsLigand = roles[i] === "metal salt" && roles.includes("ligand");
+  const crystals = feeding.crystals && roles[i] !== "base" && !meetsLigand;
+  const { shelf, form, formName } = material;
+  const { name } = shelf;
+  const { amount } = account.supplied[i]!;
+  const { temperature, request } = setting;
+  const at = (
+    shelf.dissolve?.temperature === undefined
+      ? crystals
+        ? planned("hot")
+        : temperature
+      : quantity(shelf.dissolve.temperature as Quantity)
+  ) as Quantity<"temperature">;
+  const least = request.waterFactor ?? planned(crystals ? "hotHeadroom" : "coldHeadroom").value.toString();
+  const found = attempt(() =>
+    waterToDissolve({ formula: form, mass: amount.times(molarMass(form)).to("g"), temperature: at, headroom: least }),
+  );
+  if (!found.ok)
+    return {
+      material: name,
+      how: "unknown",
+      missing: `solubility of ${formName}: ${found.error.message.split("\n")[0]}`,
+      water: named(waterFor(material, amount, planned("thinFeed")), "chosen: 0.5 mol in each kg of water"),
+    };
+  const told = asTold(material, amount, found.value, at);
+  if (told !== undefined) return told;
+  const base = { material: name, how: "dissolve", at } as const;
+  const saturated = { ...base, dissolving: found.value, why: `${least} times what just dissolves it` };
+  if (crystals || request.waterFactor !== undefined) return saturated;
+  const aim = planned(feeding.crystals ? "baseStrength" : "feedStrength");
+  const aimed = amount.dividedBy(aim).to("g");
+  if (aimed.compare(found.value.totalWater) <= 0) return saturated;
+  const water = named(waterFor(material, amount, aim), `water to add = amount / (${aim}) − crystal water`);
+  return {
+    ...base,
+    dissolving: { ...found.value, water, totalWater: aimed as Quantity<"mass">, meltsInOwnWater: false },
+    why: `${aim} of water`,
+  };
+}
+
+/** Acids whose own reduction gives the gas are used as strong as they are. */
+function isOxidisingAcid({ form }: Material, { products, wet }: Setting): boolean {
+  const gases = products.filter(({ formula }) => isGas(formula, wet)).map(({ formula }) => formula.compositionText);
+  return (
+    (form.compositionText === "HNO3" && gases.includes("NO2")) ||
+    (isAcid(form) && gases.includes("O2S") && form.count("S").n !== 0n)
+  );
+}
+
+/** Strong solutions are poured into water first; thin ones, ammonia for a complex and peroxide are not. */
+function dilutionOf(material: Material, i: number, feeding: Feeding): Dilution | undefined {
+  const { setting, portions, account, roles, crystals } = feeding;
+  const role = roles[i]!;
+  const w = material.massFraction();
+  if (w === undefined || w.compare(planned("dilute")) <= 0) return undefined;
+  if (isPeroxide(material) || role === "ligand" || role === "oxidiser" || isOxidisingAcid(material, setting))
+    return undefined;
+  const mass = material.massOf(portions[i]!);
+  if (mass === undefined) return undefined;
+  const { amount } = account.supplied[i]!;
+  const own = material.solventIn(portions[i]!)!;
+  const water =
+    role === "precipitant" && !crystals
+      ? amount.dividedBy(planned("feedStrength")).minus(own).to("g")
+      : mass.times(w.dividedBy(planned("dilutedAcid")).minus(exact("1"))).to("g");
+  return water.isPositive() ? dilutedBy(mass, w, water) : undefined;
+}
+
+const dilutedBy = (mass: Quantity, w: Quantity, water: Quantity): Dilution => ({
+  water: named(water, "water = what thins it to the strength"),
+  to: mass.times(w).dividedBy(mass.plus(water)).to("%"),
+});
+
+function feedOf(material: Material, i: number, feeding: Feeding): Feed {
+  const { setting, portions, roles } = feeding;
+  const { wet, temperature } = setting;
+  const { name } = material.shelf;
+  const { form, formName } = material;
+  const asSolid = (why: string, dissolves = false): Feed => ({ material: name, how: "solid", why, dissolves });
+  if (!wet) return asSolid("it is heated dry");
+  if (material.isSolution)
+    return {
+      material: name,
+      how: "solution",
+      water: material.solventIn(portions[i]!) as Quantity<"mass"> | undefined,
+      dilution: dilutionOf(material, i, feeding),
+    };
+  if (isGas(form, false)) return asSolid(`${formName} is a gas: lead it into the liquid`);
+  if (form.symbols.length === 1) return asSolid(`${formName} goes into solution only as it reacts`);
+  const isTold = material.shelf.dissolve?.water !== undefined || material.shelf.dissolve?.concentration !== undefined;
+  const fate = fateOf(form, temperature);
+  if (fate.fallsOut === true) return asSolid(`${fate.why}: stir it in as a solid`);
+  if (roles[i] === "gas-giving base" && !isTold)
+    return asSolid(`${formName} gives off gas: it goes in dry, in portions`, fate.fallsOut === false);
+  return dissolved(material, i, feeding);
+}
+
+/** Water that a feed brings beside crystal water. */
+export function waterOf(feed: Feed): Quantity | undefined {
+  if (feed.how === "dissolve") return feed.dissolving.water;
+  if (feed.how === "unknown") return feed.water;
+  if (feed.how === "solid") return undefined;
+  return feed.dilution === undefined ? feed.water : feed.water?.plus(feed.dilution.water);
+}
+
+/** A feed as it was weighed, in the water that was planned. */
+function withWaterOf(plan: Feed, now: Feed): Feed {
+  if (plan.how === "dissolve" && now.how === "dissolve") {
+    const { water } = plan.dissolving;
+    const more = water.minus(now.dissolving.water);
+    const totalWater = now.dissolving.totalWater.plus(more) as Quantity<"mass">;
+    return { ...now, why: plan.why, at: plan.at, dissolving: { ...now.dissolving, water, totalWater } };
+  }
+  if (plan.how === "unknown" && now.how === "unknown") return { ...now, water: plan.water };
+  return plan.how === "solution" && now.how === "solution" ? { ...now, dilution: plan.dilution } : now;
+}
+
+/** The feeds, with as much more water as the liquor needs at the end. */
+export function feedsOf(feeding: Feeding): Feed[] {
+  const { setting, account, portions, target, planned: told } = feeding;
+  const { materials, reactants, products } = setting;
+  if (told !== undefined)
+    return materials.map((material, i) =>
+      told.same(i)
+        ? told.feeds[i]!
+        : told.isMeasured(i)
+          ? feedOf(material, i, feeding)
+          : withWaterOf(told.feeds[i]!, feedOf(material, i, feeding)),
+    );
+  const feeds = materials.map((material, i) => feedOf(material, i, feeding));
+  const waters = feeds.map(waterOf).filter((q) => q !== undefined);
+  if (waters.length === 0) return feeds;
+  const all = sum(waters);
+  // A reaction that binds the water leaves some of it liquid all the same.
+  const wanted = target ?? all.times(planned("staysLiquid"));
+  const more = wanted.minus(all.plus(waterOfReaction(materials, account, reactants, products))).to("g");
+  if (!more.isPositive()) return feeds;
+  const isStrong = (i: number): boolean => {
+    const { isSolution } = materials[i]!;
+    return isSolution && feeds[i]!.how === "solution" && "dilution" in feeds[i]! && feeds[i].dilution !== undefined;
+  };
+  const strong = feeds.findIndex((_, i) => isStrong(i));
+  const at = strong >= 0 ? strong : feeds.findIndex(({ how }) => how === "dissolve" || how === "unknown");
+  return feeds.map((feed, i) => {
+    if (i !== at) return feed;
+    if (feed.how === "dissolve") {
+      const { water, totalWater } = feed.dissolving;
+      return {
+        ...feed,
+        why: "as much water as the liquor is to have at the end",
+        dissolving: {
+          ...feed.dissolving,
+          water: named(water.plus(more), "water to add = what the liquor needs at the end less all other water"),
+          totalWater: totalWater.plus(more) as Quantity<"mass">,
+        },
+      };
+    }
+    if (feed.how === "unknown") return { ...feed, water: named(feed.water.plus(more), "what the liquor needs") };
+    if (feed.how !== "solution") return feed;
+    const material = materials[i]!;
+    const mass = material.massOf(portions[i]!)!;
+    return { ...feed, dilution: dilutedBy(mass, material.massFraction()!, feed.dilution!.water.plus(more)) };
+  });
+}

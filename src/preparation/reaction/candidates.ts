@@ -1,0 +1,147 @@
+// What the product may really be: the solids a precipitation of this metal is known to give, the hydrates of the salt, and
+// what the same metal would weigh as each of them.
+
+import { type Formula, molarMass, parseFormula } from "../../formula";
+import { isWater } from "../../formula/internal";
+import { remembering } from "../../foundation/memo";
+import { knownForms } from "../../hydrate";
+import { constitutionOf } from "../../ion";
+import type { Quantity } from "../../quantity";
+import { PRECIPITATES } from "../data/ignition";
+import type { Formed } from "./account";
+import { madeOf } from "./made-of";
+import { nameOfFormula } from "./species";
+
+/** The product under another formula, for the same metal. */
+export interface Candidate {
+  readonly formula: string;
+  /** The formula the plan is made for. */
+  readonly wanted: boolean;
+  readonly theoreticalYield: Quantity<"mass">;
+}
+
+/** Elements that are not what a product is named for. */
+const COMMON = new Set(["C", "H", "N", "O", "S", "P", "F", "Cl", "Br", "I", "D", "T"]);
+const ALKALI = new Set(["Na", "K"]);
+
+/** The element a product is weighed by: its only metal outside the anion, sodium and potassium only where there is no other. */
+export function keyElement(product: Formula): string | undefined {
+  const metals = product.symbols.filter((symbol) => !COMMON.has(symbol));
+  const others = metals.filter((symbol) => !ALKALI.has(symbol));
+  const telling = others.length > 0 ? others : metals;
+  return telling.length > 1 ? onlyCation(product, telling) : telling[0];
+}
+
+/** Of several metals the one that is no part of the anion, as the barium of a chromate. */
+function onlyCation(product: Formula, metals: readonly string[]): string | undefined {
+  const { anions } = constitutionOf(product);
+  if (anions.length === 0) return undefined;
+  const held = anions.flatMap(({ formula }) => parseFormula(formula).symbols);
+  const free = metals.filter((symbol) => !held.includes(symbol));
+  return free.length === 1 ? free[0] : undefined;
+}
+
+const isCarbonate = (formula: Formula): boolean => madeOf(formula).groups.has("carbonate");
+
+/** Hydroxide and carbonate ions, metal and crystal water, nothing else. */
+const isCarbonateOrHydroxide = (formula: Formula): boolean =>
+  formula.symbols.every((s) => s === "C" || s === "O" || s === "H" || !COMMON.has(s)) &&
+  (isCarbonate(formula) || madeOf(formula).groups.has("hydroxide"));
+
+let solidsByMetal: Map<string, readonly Formula[]> | undefined;
+
+/** Solids a precipitation of the metal may give; parsed once, when first asked for. */
+function solidsOf(metal: string): readonly Formula[] {
+  solidsByMetal ??= new Map();
+  let solids = solidsByMetal.get(metal);
+  if (solids === undefined) {
+    const row = PRECIPITATES.find((one) => one.metal === metal);
+    solids = (row?.solids ?? []).map((text) => parseFormula(text));
+    solidsByMetal.set(metal, solids);
+  }
+  return solids;
+}
+
+/** Is this one of the carbonates the table knows, water of crystallization aside? */
+export function isKnownCarbonate(formula: Formula): boolean {
+  const key = keyElement(formula);
+  return key !== undefined && isCarbonate(formula) && solidsOf(key).length > 0;
+}
+
+/** Other formulas a solid may have: for a carbonate or hydroxide what else precipitates; for a salt its known hydrates. */
+export function formulasLike(product: Formula): Formula[] {
+  const key = keyElement(product);
+  if (key === undefined) return [];
+  const solids = isCarbonateOrHydroxide(product) ? solidsOf(key) : [];
+  const others = solids.length > 0 ? solids : hydratesOf(product);
+  return others.filter((f) => !f.hasSameComposition(product));
+}
+
+function hydratesOf(product: Formula): Formula[] {
+  return isWater(product) ? [] : knownForms(product).map((form) => form.formula);
+}
+
+/**
+ * The product and what else the same metal may have precipitated as.
+ *
+ * @param from - what it is made from: no candidate holds an element that nothing brings, water and given ones aside
+ */
+export function candidatesFor(
+  product: Formula,
+  formed: Formed,
+  from: readonly Formula[],
+  extra: readonly string[],
+): Candidate[] {
+  const wanted: Candidate = { formula: formed.formula, wanted: true, theoreticalYield: formed.mass };
+  const key = keyElement(product);
+  if (key === undefined) return [wanted];
+  const metal = formed.amount
+    .times(product.count(key))
+    .named({ symbol: `n(${key})`, rule: `amount of ${key} = amount × atoms of ${key} in the formula` });
+  return [
+    wanted,
+    ...othersOf(product, formed.formula, key, from, extra).map(({ name, perAtom }): Candidate => {
+      const theoreticalYield = metal
+        .times(perAtom)
+        .to("g")
+        .named({
+          symbol: `m(${name})`,
+          label: `the same ${key} as ${name}`,
+          rule: `mass = amount of ${key} / atoms in the formula × molar mass`,
+        });
+      return { formula: name, wanted: false, theoreticalYield };
+    }),
+  ];
+}
+
+interface Other {
+  readonly name: string;
+  /** Molar mass for each atom of the metal. */
+  readonly perAtom: Quantity;
+}
+
+const rememberedOthers = /* @__PURE__ */ remembering<readonly Other[]>(200);
+
+function othersOf(
+  product: Formula,
+  productName: string,
+  key: string,
+  from: readonly Formula[],
+  extra: readonly string[],
+): readonly Other[] {
+  return rememberedOthers([product, ...from, "|", ...extra].join(" "), () => {
+    const brought = new Set(["H", "O", ...from.flatMap((formula) => formula.symbols)]);
+    const all = [
+      ...formulasLike(product).filter((formula) => formula.symbols.every((s) => brought.has(s))),
+      ...extra.map((text) => parseFormula(text)),
+    ];
+    const seen = new Set<string>([productName]);
+    return all.flatMap((formula) => {
+      const name = nameOfFormula(formula);
+      const atoms = formula.count(key);
+      if (seen.has(name) || atoms.n === 0n || formula.hasSameComposition(product)) return [];
+      seen.add(name);
+      return [{ name, perAtom: molarMass(formula).dividedBy(atoms) }];
+    });
+  });
+}

@@ -1,0 +1,140 @@
+// Does a substance precipitate from water or stay in it? The table speaks first, then the rules; where neither does, nobody knows.
+
+import { isNonmetal } from "../../equation/internal";
+import type { Formula } from "../../formula";
+import { isWater } from "../../formula/internal";
+import { attempt } from "../../foundation/error";
+import { remembering } from "../../foundation/memo";
+import type { Quantity } from "../../quantity";
+import { lossToLiquor, solubilityRule, trySolubilityOf } from "../../solubility";
+import { INSOLUBLE_NONMETALS, SOLUBLE_CYANIDOFERRATES, SOLUBLE_OXIDES } from "../data/insoluble";
+import { exact, planned } from "../planning/exact";
+import { isMiscible } from "../shelf/miscible";
+import { isAcid } from "./acids";
+import { isKnownCarbonate } from "./candidates";
+import { madeOf } from "./made-of";
+import { nameOfFormula } from "./species";
+
+/** What becomes of a substance in water. */
+export interface Fate {
+  /** Filtered off rather than crystallised; undefined when not known. */
+  readonly fallsOut: boolean | undefined;
+  /** Grams of anhydrous substance in 100 g of water, where the table has it. */
+  readonly perHundredGramsWater: Quantity | undefined;
+  readonly why: string;
+}
+
+const isOfSolubleOxide = (symbol: string): boolean => SOLUBLE_OXIDES.some((row) => row.elements.includes(symbol));
+
+function isOxideOfMetal({ symbols }: Formula): boolean {
+  return symbols.length === 2 && symbols.includes("O") && symbols.every((s) => s === "O" || !isOfSolubleOxide(s));
+}
+
+/** Cyanidoferrates of anything but alkali and alkaline earth metals do not dissolve; iron may stand outside as well. */
+function isInsolubleCyanidoferrate(formula: Formula): boolean {
+  if (![...madeOf(formula).groups].some((name) => name.startsWith("hexacyanidoferrate"))) return false;
+  const outside = formula.symbols.filter((symbol) => symbol !== "Fe" && !isNonmetal(symbol));
+  const isIronOutside = formula.count("Fe").mul(6).compare(formula.count("C")) > 0;
+  return isIronOutside || outside.some((symbol) => !SOLUBLE_CYANIDOFERRATES.some((row) => row.metals.includes(symbol)));
+}
+
+/** Metals, sulfur and their like. */
+function isInsolubleElement({ symbols }: Formula): boolean {
+  const [symbol] = symbols;
+  if (symbols.length !== 1 || symbol === undefined) return false;
+  return !isNonmetal(symbol) || INSOLUBLE_NONMETALS.some((row) => row.elements.includes(symbol));
+}
+
+/** Ligands change what a salt does in water: the rules speak of simple ions only. */
+const isComplex = (formula: Formula): boolean => madeOf(formula).complex || madeOf(formula).ammonia;
+
+const remembered = /* @__PURE__ */ remembering<Fate>(512);
+
+/** The last temperature asked about with its text: a plan asks for many substances at one temperature. */
+let last: { readonly temperature: Quantity; readonly text: string | undefined } | undefined;
+
+/** An exact temperature as text; undefined for one with an uncertainty, which is an input of its own and no key. */
+function textOf(temperature: Quantity): string | undefined {
+  if (last?.temperature !== temperature) {
+    const isExact = temperature.standardUncertainty === undefined;
+    last = { temperature, text: isExact ? `${temperature.value} ${temperature.unit}` : undefined };
+  }
+  return last.text;
+}
+
+/** What holds for a formula at a temperature, remembered where the temperature is exact. */
+function at<T>(
+  kept: (key: string, compute: () => T) => T,
+  formula: Formula,
+  temperature: Quantity<"temperature">,
+  compute: () => T,
+): T {
+  const text = textOf(temperature);
+  return text === undefined ? compute() : kept(`${formula} ${text}`, compute);
+}
+
+export const fateOf = (formula: Formula, temperature: Quantity<"temperature">): Fate =>
+  at(remembered, formula, temperature, () => judged(formula, temperature));
+
+/** The same in a room of which nothing is given. */
+export const fateInRoom = (formula: Formula): Fate =>
+  fateOf(formula, planned("temperature") as Quantity<"temperature">);
+
+function judged(formula: Formula, temperature: Quantity<"temperature">): Fate {
+  const name = nameOfFormula(formula);
+  if (isWater(formula)) return { fallsOut: false, perHundredGramsWater: undefined, why: "it is the water" };
+  const known = trySolubilityOf(formula, temperature);
+  if (known.ok) {
+    const { perHundredGramsWater } = known.value;
+    const shown = perHundredGramsWater.format({ significant: 2, uncertainty: "none" });
+    const fallsOut = perHundredGramsWater.compare(planned("fallsOutBelow")) < 0;
+    const why = fallsOut
+      ? `100 g of water dissolves only ${shown} of ${name}`
+      : `${name} dissolves well (${shown} anhydrous in 100 g of water)`;
+    return { fallsOut, perHundredGramsWater, why };
+  }
+  const byRule = (fallsOut: boolean | undefined, why: string): Fate => ({
+    fallsOut,
+    perHundredGramsWater: undefined,
+    why,
+  });
+  if (formula.charge !== 0) return byRule(false, `${name} is an ion, in solution`);
+  if (isInsolubleElement(formula)) return byRule(true, `${name} is an element that water does not dissolve`);
+  if (isMiscible(formula)) return byRule(false, `${name} mixes with water`);
+  if (isAcid(formula)) return byRule(false, `${name} is an acid that dissolves`);
+  if (isInsolubleCyanidoferrate(formula))
+    return byRule(true, `${name} is a cyanidoferrate of a heavy metal: insoluble (common practice)`);
+  if (isComplex(formula)) return byRule(undefined, `solubility of ${name}`);
+  if (isKnownCarbonate(formula))
+    return byRule(true, `${name} is a carbonate of a metal that is no alkali: insoluble by rule`);
+  const rule = solubilityRule(formula);
+  if (rule?.class === "insoluble") return byRule(true, `${name} is insoluble by rule: ${rule.rule}`);
+  if (rule?.class === "soluble") return byRule(false, `${name} dissolves by rule: ${rule.rule}`);
+  if (isOxideOfMetal(formula))
+    return byRule(true, `${name} is an oxide that water does not dissolve (common practice)`);
+  return byRule(undefined, `solubility of ${name}`);
+}
+
+const kept = /* @__PURE__ */ remembering<Quantity | undefined>(256);
+const HUNDRED = "100 g";
+
+/** What an amount of water keeps of a substance, in its own form; undefined where nothing is known. */
+export function keptByWater(
+  formula: Formula,
+  water: Quantity,
+  temperature: Quantity<"temperature">,
+): Quantity<"mass"> | undefined {
+  const perHundred = at(kept, formula, temperature, () => {
+    const found = attempt(() => lossToLiquor({ formula, water: HUNDRED, temperature }));
+    return found.ok ? found.value.mass : undefined;
+  });
+  return perHundred
+    ?.times(water)
+    .dividedBy(exact(HUNDRED))
+    .to("g")
+    .named({
+      symbol: `m(${nameOfFormula(formula)}, kept)`,
+      label: `${nameOfFormula(formula)} that the water keeps`,
+      rule: "kept = solubility for 100 g of water × water",
+    });
+}

@@ -1,0 +1,126 @@
+// How hot mixing gets, where the enthalpies are known: salts dissolved beforehand, solids and gases as they are.
+
+import { isWater } from "../../formula/internal";
+import { attempt, type Result } from "../../foundation/error";
+import { remembering } from "../../foundation/memo";
+import { anhydrousOf } from "../../hydrate";
+import { type Quantity, sum } from "../../quantity";
+import { type EnthalpyTerm, reactionEnthalpy, type TemperatureRise, temperatureRise } from "../../thermochemistry";
+import { exact, planned } from "../planning/exact";
+import type { Feed } from "../procedure/feed";
+import type { Setting } from "../request/setting";
+import type { Material } from "../shelf/material";
+import type { Account } from "./account";
+import { fateOf } from "./fate";
+import { isGas } from "./gas";
+import type { Species } from "./species";
+
+/** Heat of the mixing. */
+export type Heat =
+  | {
+      /** Per mole of reaction as the balanced equation is written; negative when heat is given off. */
+      readonly enthalpy: Quantity<"molar energy">;
+      readonly equation: string;
+      readonly rise: TemperatureRise;
+      readonly assumption: string;
+    }
+  | { readonly missing: string };
+
+interface Term {
+  readonly formula: string;
+  readonly coefficient: bigint;
+  readonly state: string;
+}
+
+/** Text of the reaction with states: what is dissolved without its crystal water, which then counts as water. */
+function withStates(setting: Setting, feeds: readonly Feed[]): string | undefined {
+  const { reactants, products, product, materials } = setting;
+  const isDissolved = (species: Species, side: "reactants" | "products"): boolean => {
+    if (species.formula.phase !== undefined) return species.formula.phase === "aq";
+    if (side === "reactants") {
+      const feed = feeds[materials.findIndex((m) => m.species === species)];
+      return feed?.how === "dissolve" || feed?.how === "solution";
+    }
+    return fateOf(species.formula, setting.temperature).fallsOut === false && setting.wet;
+  };
+  let water = 0n;
+  const sideOf = (side: readonly Species[], which: "reactants" | "products"): Term[] | undefined => {
+    const terms: Term[] = [];
+    for (const species of side) {
+      const { formula, coefficient } = species;
+      const sign = which === "reactants" ? -1n : 1n;
+      if (isWater(formula)) {
+        water += sign * coefficient;
+      } else if (isDissolved(species, which)) {
+        const waters = species.waters.times(coefficient);
+        if (!waters.value.isInteger()) return undefined;
+        water += sign * BigInt(waters.value.toFixed(0));
+        terms.push({ formula: anhydrousOf(formula).toString(), coefficient, state: "aq" });
+      } else {
+        const gas = isGas(formula, setting.wet);
+        terms.push({
+          formula: formula.toString().replace(/\((s|l|g|aq|cr)\)$/, ""),
+          coefficient,
+          state: gas ? "g" : "s",
+        });
+      }
+    }
+    return terms;
+  };
+  const left = sideOf(reactants, "reactants");
+  const right = sideOf(products, "products");
+  if (left === undefined || right === undefined || product === undefined) return undefined;
+  if (water < 0n) left.push({ formula: "H2O", coefficient: -water, state: "l" });
+  if (water > 0n) right.push({ formula: "H2O", coefficient: water, state: "l" });
+  const write = (terms: readonly Term[]): string =>
+    terms.map((t) => `${t.coefficient} ${t.formula}(${t.state})`).join(" + ");
+  return `${write(left)} -> ${write(right)}`;
+}
+
+const remembered = /* @__PURE__ */ remembering<Result<ReturnType<typeof reactionEnthalpy>>>(128);
+
+/** Too strong for heats at great dilution, as it goes in: one that was poured into water first is as strong as it is then. */
+function isStrong({ massFraction }: Material, feed: Feed | undefined): boolean {
+  const w = feed?.how === "solution" ? (feed.dilution?.to ?? massFraction()) : massFraction();
+  return (w?.compare(planned("thinEnough")) ?? 0) > 0;
+}
+
+export function heatOf(
+  setting: Setting,
+  account: Account,
+  feeds: readonly Feed[],
+  inThePot: readonly Quantity[] | undefined,
+): Heat {
+  const equation = withStates(setting, feeds);
+  if (equation === undefined) return { missing: "heat of the reaction: crystal water in fractions" };
+  if (!setting.wet) return { missing: "heat of the reaction: nothing is mixed in water" };
+  if (inThePot === undefined) return { missing: "heat of the reaction: the mass of the batch is not known" };
+  const strong = setting.materials.find((m, i) => m.isSolution && isStrong(m, feeds[i]));
+  if (strong !== undefined)
+    return {
+      missing: `heat of the reaction: ${strong.shelf.name} is too strong for figures that apply in much water; diluting it alone gives heat`,
+    };
+  const enthalpy = remembered(equation, () => attempt(() => reactionEnthalpy(equation)));
+  if (!enthalpy.ok) return { missing: `heat of the reaction: ${enthalpy.error.message.split("\n")[0]}` };
+  // Crystal water moved to another side may leave coefficients that are not the batch's: scaled by the first species.
+  const scale = scaleTo(setting, enthalpy.value.terms[0]!);
+  const extent = account.extent.times(scale);
+  const mass = sum(inThePot).to("g");
+  const rise = temperatureRise({
+    enthalpy: enthalpy.value.enthalpy,
+    amount: extent,
+    mass,
+    start: setting.temperature,
+  });
+  return {
+    enthalpy: enthalpy.value.enthalpy,
+    equation: enthalpy.value.equation,
+    rise,
+    assumption: "the feeds are dissolved beforehand and at the temperature of the room; much water; all at once",
+  };
+}
+
+function scaleTo(setting: Setting, term: Pick<EnthalpyTerm, "stoichiometricNumber">): Quantity {
+  const first = setting.reactants.find((s) => !isWater(s.formula))!;
+  return exact("1").times(first.coefficient).dividedBy(term.stoichiometricNumber.abs());
+}

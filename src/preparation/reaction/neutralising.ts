@@ -1,0 +1,99 @@
+// Acid that comes along in a shop material, and the base that it uses before the product forms: how much more base to take, and
+// the reaction as the books carry it.
+
+import { balance } from "../../equation";
+import { type Formula, molarMass, parseFormula } from "../../formula";
+import { attempt } from "../../foundation/error";
+import { remembering } from "../../foundation/memo";
+import { constitutionOf } from "../../ion";
+import type { Quantity } from "../../quantity";
+import { matterOf } from "../contents/matter";
+import type { Term } from "../contents/react";
+import { exact } from "../planning/exact";
+import type { Material } from "../shelf/material";
+import { isAcid, protonsOf } from "./acids";
+import { isGas } from "./gas";
+import { madeOf } from "./made-of";
+
+/** Hydrons that a formula unit of a base takes: charges of hydroxide, carbonate and ammonia. */
+export function hydronsTakenBy(form: Formula): number {
+  if (form.compositionText === "H3N") return 1;
+  const { anions } = constitutionOf(form);
+  const taking: Readonly<Record<string, number>> = { "OH-": 1, "CO3^2-": 2, "HCO3-": 1, "O^2-": 2 };
+  return anions.reduce((n, { formula, count }) => n + (taking[formula] ?? 0) * count, 0);
+}
+
+/** The material that consumes acid, if the plan has one. */
+export const baseAmong = (materials: readonly Material[]): Material | undefined =>
+  materials.find(({ form }) => hydronsTakenBy(form) > 0);
+
+/** Acids that come along with a portion. */
+export const acidsIn = (
+  material: Material,
+  portion: Quantity,
+): { readonly acid: Formula; readonly amount: Quantity }[] =>
+  material.also
+    .filter(({ form }) => isAcid(form))
+    .flatMap(({ form, share }) => {
+      const mass = material.massOf(portion);
+      return mass === undefined ? [] : [{ acid: form, amount: mass.times(share).dividedBy(molarMass(form)).to("mol") }];
+    });
+
+/** More of the base that the acids of the other portions use. */
+export function baseForAcids(materials: readonly Material[], portions: readonly Quantity[], base: Material): Quantity {
+  const taken = hydronsTakenBy(base.form);
+  return materials.reduce(
+    (all, material, i) =>
+      acidsIn(material, portions[i]!).reduce(
+        (more, { acid, amount }) => more.plus(amount.times(protonsOf(acid)).dividedBy(exact(String(taken)))),
+        all,
+      ),
+    exact("0 mol"),
+  );
+}
+
+/** The neutral salt of a base and an acid, as text; undefined where either is not so simple. */
+function saltOf(base: Formula, acid: Formula): string | undefined {
+  const cation = base.compositionText === "H3N" ? { formula: "NH4+", charge: 1 } : constitutionOf(base).cations[0];
+  const anion = constitutionOf(acid).acid?.anion;
+  if (cation === undefined || anion === undefined) return undefined;
+  const bare = (text: string): string =>
+    parseFormula(text)
+      .toString()
+      .replace(/\^.*$|[+-]$/, "");
+  const [m, x] = [cation.charge, -parseFormula(anion).charge];
+  const divisor = (a: number, b: number): number => (b === 0 ? a : divisor(b, a % b));
+  const shared = divisor(m, x);
+  const times = (text: string, n: number): string =>
+    n === 1 ? text : `${/^[A-Z][a-z]?$/.test(text) ? text : `(${text})`}${n}`;
+  return `${times(bare(cation.formula), x / shared)}${times(bare(anion), m / shared)}`;
+}
+
+const remembered = /* @__PURE__ */ remembering<{ readonly terms: readonly Term[]; readonly acids: bigint } | undefined>(
+  100,
+);
+
+/** Base and acid to salt, water and gas, for each mole of the equation; `acids` moles of acid in it. */
+export const neutralisation = (base: Formula, acid: Formula) =>
+  remembered(`${base} ${acid}`, () => {
+    const salt = saltOf(base, acid);
+    if (salt === undefined) return undefined;
+    const gas = ["carbonate", "hydrogencarbonate"].some((name) => madeOf(base).groups.has(name)) ? " + CO2" : "";
+    const water = base.compositionText === "H3N" ? "" : " + H2O";
+    const dry = matterOf(base).core.formula;
+    const found = attempt(() => balance(`${dry} + ${acid} -> ${salt}${water}${gas}`));
+    if (!found.ok) return undefined;
+    const { reactants, products } = found.value;
+    const term = (formula: Formula, count: bigint): Term => ({
+      matter: matterOf(formula),
+      count,
+      whereto: isGas(formula, true) ? "gas" : "dissolved",
+    });
+    return {
+      terms: [
+        ...reactants.map(({ formula, coefficient }) => term(formula, -coefficient)),
+        ...products.map(({ formula, coefficient }) => term(formula, coefficient)),
+      ],
+      acids: reactants.find(({ formula }) => formula.hasSameComposition(acid))?.coefficient ?? 1n,
+    };
+  });

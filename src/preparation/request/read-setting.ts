@@ -1,0 +1,122 @@
+// The frame of a preparation read from its request: equation, species, materials, conditions.
+
+import { type BalancedEquation, balance } from "../../equation";
+import { sealed } from "../../equation/internal";
+import type { Formula } from "../../formula";
+import { remembering } from "../../foundation/memo";
+import { type Quantity, quantity } from "../../quantity";
+import { expectDimension } from "../../quantity/internal";
+import { PlanError } from "../error";
+import { planned } from "../planning/exact";
+import { isHeatedDry } from "../procedure/kind";
+import { PROCEDURES } from "../procedure/kinds";
+import { inWantedForm } from "../reaction/in-form";
+import { formulaFrom, type Species, speciesOf } from "../reaction/species";
+import { readAside, readMaterial } from "../shelf/material";
+import type { PlanRequest } from "./request";
+import type { Room, Setting } from "./setting";
+import { checkWarmth } from "./warmth";
+
+/** Largest waterFactor or foam factor that is no slip of the pen. */
+export const MOST_TIMES = 1000;
+
+/** An equation with its species. */
+export type Read = Pick<Setting, "equation" | "reactants" | "products">;
+
+/** Equations of requests, balanced once: a plan is made again and again with other masses. */
+export const balancedOnce = /* @__PURE__ */ remembering<Read>(200);
+
+export function speciesIn(equation: BalancedEquation): Read {
+  sealed(equation.equation);
+  return { equation, reactants: speciesOf(equation.reactants), products: speciesOf(equation.products) };
+}
+
+/** The equation as read, with the product in the form that is wanted. */
+export function withProduct(read: Read, wanted: Formula): Read & { readonly product: Species } {
+  const { equation } = read;
+  const isThere = read.products.some((s) => s.formula.hasSameComposition(wanted));
+  const found = isThere
+    ? read
+    : balancedOnce(`${equation} for ${wanted}`, () => speciesIn(inWantedForm(equation, wanted)));
+  const product = found.products.find((s) => s.formula.hasSameComposition(wanted));
+  if (product !== undefined) return { ...found, product };
+  throw new PlanError("plan.no-such-product", `${wanted} is not a product of ${equation}`, {
+    hint: `the products are ${read.products.map((s) => s.formula.toString()).join(", ")}`,
+  });
+}
+
+export function settingOf(request: PlanRequest): Setting {
+  const { procedure, waterFactor, vesselFactor } = request;
+  if (procedure !== undefined && !PROCEDURES.includes(procedure))
+    throw new PlanError("plan.request", `no procedure is called '${String(procedure)}'`, {
+      hint: PROCEDURES.join(", "),
+    });
+  for (const [name, factor] of Object.entries({ waterFactor, vesselFactor })) {
+    if (factor === undefined || (Number.isFinite(factor) && factor >= 1 && factor <= MOST_TIMES)) continue;
+    throw new PlanError("plan.request", `${name} must be a number from 1 to ${MOST_TIMES}, not ${String(factor)}`);
+  }
+  const read =
+    typeof request.equation === "string"
+      ? balancedOnce(request.equation, () => speciesIn(balance(request.equation)))
+      : speciesIn(balance(request.equation));
+  if ([...read.reactants, ...read.products].some(({ formula }) => formula.symbols.length === 0))
+    throw new PlanError("plan.request", `${read.equation} has free electrons: a half-reaction is no preparation`, {
+      hint: "give the whole reaction, with what takes the electrons",
+    });
+  const { equation, reactants, products, product } = withProduct(read, formulaFrom(request.product));
+  const names = request.materials.map((m) => m.name);
+  const twice = names.find((name, i) => names.indexOf(name) !== i);
+  if (twice !== undefined)
+    throw new PlanError("plan.request", `two materials are called '${twice}'`, { hint: "give each its own name" });
+  const step = (like: Quantity): Quantity => {
+    if (!like.isPositive())
+      throw new PlanError("plan.not-positive", `a readability must be above zero, not ${String(like)}`);
+    return like;
+  };
+  const wet = procedure !== "thermal decomposition" && !isHeatedDry(reactants, products);
+  const temperature = expectDimension(request.temperature ?? planned("temperature"), "temperature", "temperature", {
+    symbol: "T",
+    label: "temperature of room and solutions",
+  });
+  checkWarmth(temperature, wet, "temperature");
+  return {
+    request,
+    equation,
+    reactants,
+    products,
+    product,
+    materials: request.materials
+      .filter(({ aside }) => aside !== true)
+      .map((material) => readMaterial(material, reactants)),
+    asides: request.materials.filter(({ aside }) => aside === true).map(readAside),
+    wet,
+    temperature,
+    pressure: expectDimension(request.pressure ?? planned("pressure"), "pressure", "pressure", {
+      symbol: "p",
+      label: "air pressure",
+    }),
+    room: roomOf(request),
+    steps: {
+      mass: step(expectDimension(request.readability?.mass ?? planned("massStep"), "mass", "readability.mass")),
+      volume: step(
+        expectDimension(request.readability?.volume ?? planned("volumeStep"), "volume", "readability.volume"),
+      ),
+    },
+  };
+}
+
+export function roomOf({ room }: PlanRequest): Room {
+  const positive = (q: Quantity): Quantity => {
+    if (!q.isPositive()) throw new PlanError("plan.not-positive", `the room must be above zero, not ${q}`);
+    return q;
+  };
+  const volume = expectDimension(room?.volume ?? planned("roomVolume"), "volume", "room.volume", {
+    symbol: "V(room)",
+    label: "volume of the room",
+  });
+  const changes = quantity((room?.airChanges ?? planned("airChanges")) as Quantity, {
+    symbol: "n(air)",
+    label: "air changes of the room",
+  });
+  return { volume: positive(volume), changes: positive(changes) };
+}

@@ -1,0 +1,36 @@
+// The frame of a preparation: what a plan and its runs compute with.
+import type { BalancedEquation } from "../../equation";
+import type { Quantity } from "../../quantity";
+import type { Species } from "../reaction/species";
+import type { Material } from "../shelf/material";
+import type { PlanRequest } from "./request";
+
+/** Everything a plan and its runs compute with. */
+export interface Setting {
+  readonly request: PlanRequest;
+  readonly equation: BalancedEquation;
+  readonly reactants: readonly Species[];
+  readonly products: readonly Species[];
+  readonly product: Species;
+  readonly materials: readonly Material[];
+  /** Materials that take no part in the equation: alcohol, acid that keeps a salt from hydrolysing, charcoal, seed. */
+  readonly asides: readonly Material[];
+  /** Water is there: gases that it keeps stay in it. */
+  readonly wet: boolean;
+  readonly temperature: Quantity<"temperature">;
+  readonly pressure: Quantity<"pressure">;
+  /** The room the work is done in. */
+  readonly room: Room;
+  readonly steps: { readonly mass: Quantity; readonly volume: Quantity };
+}
+
+/** What may be lost unless given: a crucible keeps less than filters and vessels do. */
+export const usualLossOf = ({ wet }: Pick<Setting, "wet">): "handlingLoss" | "crucibleLoss" =>
+  wet ? "handlingLoss" : "crucibleLoss";
+
+/** The room the work is done in. */
+export interface Room {
+  readonly volume: Quantity;
+  /** Air changes per hour. */
+  readonly changes: Quantity;
+}

@@ -1,0 +1,136 @@
+// Amounts for the waste: soda for acid and metals, sulfate or chloride for the metals that those precipitate, acid for what is
+// left of a base. How the work is done and where the rest goes is for the local rules.
+import { type Formula, molarMass } from "../../formula";
+import { remembering } from "../../foundation/memo";
+import { type Quantity, sum } from "../../quantity";
+import { WASTE_METALS } from "../data/waste";
+import { acidPerGramOf } from "../identity/ignition";
+import { exact, planned } from "../planning/exact";
+import type { Dissolved } from "../procedure/isolation";
+import { isAcid, protonsOf } from "../reaction/acids";
+import { madeOf } from "../reaction/made-of";
+
+/** One reagent for the waste. */
+export interface Treatment {
+  /** Formula, anhydrous; `H+` for any dilute acid. */
+  readonly reagent: string;
+  readonly purpose: string;
+  readonly amount: Quantity<"amount of substance">;
+  /** Undefined for `H+`. */
+  readonly mass: Quantity<"mass"> | undefined;
+  /** For `H+`: vinegar of 5 % that brings as much. */
+  readonly vinegar: Quantity<"volume"> | undefined;
+}
+
+export const SODA = "Na2CO3";
+const ACID = "H+";
+
+interface Share {
+  readonly reagent: string;
+  readonly amount: Quantity;
+  readonly of: string;
+}
+
+const remembered = /* @__PURE__ */ remembering<Quantity | undefined>(200);
+
+/** Hydrogen ions that a mole of a dissolved base neutralises; undefined for what is no base. */
+const protonsTakenBy = (formula: Formula): Quantity | undefined =>
+  remembered(formula.toString(), () => judged(formula));
+
+function judged(formula: Formula): Quantity | undefined {
+  if (formula.compositionText === "H3N") return exact("1");
+  const { groups } = madeOf(formula);
+  return ["hydroxide", "carbonate"].some((name) => groups.has(name))
+    ? acidPerGramOf(formula)?.times(molarMass(formula)).to("")
+    : undefined;
+}
+
+function sharesOf(metals: readonly DissolvedMetal[], dissolved: readonly Dissolved[], holdsCyanide: boolean): Share[] {
+  const forMetals = metals.flatMap(({ symbol, amount, precipitate }): Share[] => {
+    const row = precipitate ? WASTE_METALS.find((one) => one.metal === symbol) : undefined;
+    if (row === undefined) return [];
+    // One formula unit of its own precipitant for each atom; of soda half a unit for each charge.
+    return row.precipitant === undefined
+      ? [{ reagent: SODA, amount: amount.times(row.charge).dividedBy(2), of: symbol }]
+      : [{ reagent: row.precipitant, amount, of: symbol }];
+  });
+  const forSolutes = dissolved.flatMap(({ species, amount }): Share[] => {
+    if (!amount.isPositive()) return [];
+    if (isAcid(species.formula))
+      return [{ reagent: SODA, amount: amount.times(protonsOf(species.formula)).dividedBy(2), of: "acid" }];
+    const taken = protonsTakenBy(species.formula);
+    // acid is never put to a liquor that holds a cyanide
+    return taken === undefined || holdsCyanide
+      ? []
+      : [{ reagent: ACID, amount: amount.times(taken), of: species.name }];
+  });
+  return [...forMetals, ...netted(forSolutes)];
+}
+
+/** Acid and base that are left in the same waste neutralise each other: only the rest needs a reagent. */
+function netted(shares: readonly Share[]): Share[] {
+  const of = (reagent: string) => shares.filter((share) => share.reagent === reagent);
+  const [acids, bases] = [of(SODA), of(ACID)];
+  if (acids.length === 0 || bases.length === 0) return [...shares];
+  // Soda is counted by half a mole for each hydrogen ion.
+  const hydrons = sum(acids.map((share) => share.amount)).times(2);
+  const taken = sum(bases.map((share) => share.amount));
+  const [more, rest] = [hydrons.compare(taken) > 0, hydrons.minus(taken)];
+  const words = [...new Set((more ? acids : bases).map((share) => share.of))].join(" and ");
+  if (rest.isZero()) return [];
+  return [
+    more
+      ? { reagent: SODA, amount: rest.dividedBy(2), of: words }
+      : { reagent: ACID, amount: rest.negated(), of: words },
+  ];
+}
+
+/** Vinegar of 5 % by mass weighs 1.006 g/mL. */
+const vinegarWith = (hydrons: Quantity): Quantity<"volume"> =>
+  hydrons
+    .times(molarMass("CH3COOH"))
+    .dividedBy(planned("vinegarStrength"))
+    .dividedBy(planned("vinegarDensity"))
+    .to("mL")
+    .named({
+      symbol: "V(vinegar)",
+      label: "vinegar for the waste",
+      rule: "volume = n × M / w / density",
+    }) as Quantity<"volume">;
+
+export function treatmentOf(
+  metals: readonly DissolvedMetal[],
+  dissolved: readonly Dissolved[],
+  holdsCyanide: boolean,
+): Treatment[] {
+  const shares = sharesOf(metals, dissolved, holdsCyanide);
+  return [...new Set(shares.map((share) => share.reagent))].map((reagent) => {
+    const own = shares.filter((share) => share.reagent === reagent);
+    const list = [...new Set(own.map((share) => share.of))].join(" and ");
+    const needed = sum(own.map((share) => share.amount));
+    // Acid is added to the pH, not by 10 % excess.
+    const amount = (reagent === ACID ? needed : needed.times(planned("overdose"))).to("mol").named({
+      symbol: `n(${reagent})`,
+      label: `${reagent} for the waste`,
+      rule: "charge of metals and acid / 2 for soda, one for each atom for others, 10 % excess",
+    });
+    const purpose = reagent === ACID ? `neutralises what is left of ${list}` : `neutralises or precipitates ${list}`;
+    if (reagent === ACID) return { reagent, purpose, amount, mass: undefined, vinegar: vinegarWith(amount) };
+    const mass = amount
+      .times(molarMass(reagent))
+      .to("g")
+      .named({ symbol: `m(${reagent})`, label: `${reagent} for the waste`, rule: "mass = amount × molar mass" });
+    return { reagent, purpose, amount, mass, vinegar: undefined };
+  });
+}
+
+/** A metal dissolved in the waste. */
+export interface DissolvedMetal {
+  readonly symbol: string;
+  readonly amount: Quantity<"amount of substance">;
+  readonly mass: Quantity<"mass">;
+  /** Must be precipitated before anything else is done with the liquor. */
+  readonly precipitate: boolean;
+  /** pH at which it precipitates as hydroxide or carbonate, from memory. */
+  readonly pH: string | undefined;
+}

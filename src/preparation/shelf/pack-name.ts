@@ -1,0 +1,53 @@
+// A name and a form that do not go together: somebody took one pack for another, or forgot the water. Only a warning, because
+// people call their jars what they like.
+
+import { type Formula, parseFormula } from "../../formula";
+import { attempt } from "../../foundation/error";
+import { remembering } from "../../foundation/memo";
+import { readingsOf } from "../../substance";
+import { formulasSoldAs } from "../../substance/internal";
+import { nameOfFormula, sameCore } from "../reaction/species";
+
+/** What a name stands for, and what is sold under it. */
+interface Meant {
+  readonly formulas: readonly Formula[];
+  readonly sold: readonly Formula[];
+}
+
+const remembered = /* @__PURE__ */ remembering<Meant>(500);
+
+function meantBy(name: string): Meant {
+  return remembered(name, () => {
+    const readings = attempt(() => readingsOf(name));
+    if (!readings.ok || readings.value.length === 0) return { formulas: [], sold: [] };
+    const formulas = readings.value.map(({ formula }) => parseFormula(formula)).filter(({ charge }) => charge === 0);
+    return { formulas, sold: formulasSoldAs(name).map((formula) => parseFormula(formula)) };
+  });
+}
+
+const HAS_WATER = /[·.]\d*(?:\.\d+)?H2O$/;
+const saysDry = (name: string): boolean => /\banhydrous\b/i.test(name);
+
+/** Elements that tell substances apart: hydrogen and oxygen come with water and acids. */
+const telling = (formula: Formula): string[] => formula.symbols.filter((s) => s !== "H" && s !== "O");
+
+/** A jar called zinc or steel wool may well hold a salt of it. */
+const isPartOf = (one: Formula, whole: Formula): boolean => {
+  const inside = telling(whole);
+  return telling(one).every((s) => inside.includes(s));
+};
+
+/**
+ * What speaks against a name and a form belonging together; undefined where they may. A name that leaves the water out goes
+ * with every hydrate; one that states it, or says anhydrous, with that form alone.
+ */
+export function contradictionOf(name: string, form: Formula): string | undefined {
+  const { formulas, sold } = meantBy(name);
+  if (formulas.length === 0) return undefined;
+  if ([...formulas, ...sold].some((one) => one.hasSameComposition(form))) return undefined;
+  const alike = formulas.filter((one) => sameCore(one, form));
+  const leavesOpen = alike.some((one) => !HAS_WATER.test(one.toString())) && !saysDry(name);
+  if (alike.length > 0 ? leavesOpen : formulas.some((one) => isPartOf(one, form))) return undefined;
+  const meant = (alike.length > 0 ? alike : formulas).map(nameOfFormula);
+  return `'${name}' means ${[...new Set(meant)].join(" or ")}, its form is given as ${nameOfFormula(form)}: look at the pack`;
+}
