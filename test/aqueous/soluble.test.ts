@@ -14,6 +14,7 @@ import { FORMATION } from "../../src/thermochemistry/data/enthalpies";
 const BESIDE: Readonly<Record<string, string>> = {
   "Ca(H2PO4)2·H2O": "falls apart into brushite and acid (known of it)",
   CuSO4·5H2O: "hot, basic sulfate precipitates beside it",
+  ZnSO3·2H2O: "sulfite accepts protons and leaves hydroxide: zinc hydroxide beside it",
 };
 
 describe("soluble salts", () => {
@@ -102,5 +103,21 @@ describe("heats of reaction", () => {
     expect(Math.abs(pH({ KH2PO4: 0.025, Na2HPO4: 0.025 }) - phosphate)).toBeLessThan(0.06);
     expect(Math.abs(pH({ Na2B4O7·10H2O: 0.01 }) - borax)).toBeLessThan(0.06);
     expect(Math.abs(pH({ NaHCO3: 0.025, Na2CO3: 0.025 }) - carbonate)).toBeLessThan(0.06);
+  });
+});
+
+describe("hydrates when hot", () => {
+  it("lets calcium oxalate stand as its monohydrate, the one that analysis weighs, at 25 and 60 °C (common practice)", () => {
+    for (const temperature of ["25 °C", "60 °C"] as const) {
+      const { solids } = aqueousComposition({
+        water: "1 kg",
+        dissolved: [
+          { formula: "CaCl2", amount: "0.01 mol" },
+          { formula: "Na2C2O4", amount: "0.01 mol" },
+        ],
+        temperature,
+      });
+      expect(solids.map(({ formula }) => formula)).toEqual(["CaC2O4·H2O"]);
+    }
   });
 });

@@ -120,5 +120,6 @@ export const SOLUBLE = /* @__PURE__ */ once((): readonly SolubleRow[] => [
   { solid: "SrS2O3·5H2O", dissolution: "Sr^2+ + S2O3^2- + 5 H2O", name: "strontium thiosulfate", points: [[10, "2.317"], [20, "2.144"], [25, "2.070"], [30, "2.006"], [40, "1.886"]], curve: "crcSolubility98" },
   { solid: "Zn(CH3COO)2·2H2O", dissolution: "Zn^2+ + 2 CH3COO- + 2 H2O", name: "zinc acetate", points: [[20, "3.470"], [25, "3.471"]], curve: "encyclopediaSolubility" },
   { solid: "Zn(HCOO)2·2H2O", dissolution: "Zn^2+ + 2 HCOO- + 2 H2O", name: "zinc formate", points: [[10, "2.853"], [20, "2.539"], [25, "2.449"], [30, "2.371"], [50, "1.970"]], curve: "encyclopediaSolubility" },
+  { solid: "ZnSO3·2H2O", dissolution: "Zn^2+ + SO3^2- + 2 H2O", name: "zinc sulfite", points: [[20, "4.532"], [25, "4.547"], [30, "4.562"]], curve: "crcSolubility98" },
   { solid: "ZnC4H4O6·2H2O", dissolution: "Zn^2+ + C4H4O6^2- + 2 H2O", name: "zinc tartrate", points: [[20, "6.754"], [25, "6.572"], [30, "6.430"], [40, "6.244"], [60, "5.990"]], curve: "encyclopediaSolubility" },
 ]);

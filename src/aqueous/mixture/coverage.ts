@@ -18,7 +18,7 @@ const LANTHANIDES = "La^3+ Ce^3+ Nd^3+ Pr^3+ Y^3+ Sc^3+ Eu^3+".split(" ");
 const NO_CARBONATE = ["Al^3+", "Cr^3+", "Fe^3+", "Sn^2+", "Be^2+", "Sc^3+", "Ga^3+"];
 
 /** Anions and the cations with which the rules of the trade call them insoluble or slightly soluble. */
-const INSOLUBLE: readonly (readonly [anions: readonly string[], cations: readonly string[]])[] = [
+export const INSOLUBLE: readonly (readonly [anions: readonly string[], cations: readonly string[]])[] = [
   [["CO3^2-"], [...EARTHS, ...HEAVY.filter((ion) => !NO_CARBONATE.includes(ion))]],
   [
     ["PO4^3-", "AsO4^3-"],
@@ -82,11 +82,17 @@ export function uncovered(network: Network, components: readonly Key[]): readonl
   const there = new Set(components);
   const formula = (ion: string): string => network.formulaOf(keyOf(ion));
   const found: string[] = [];
+  // what only rocks and kilns know does not stand in for the solid of the beaker
   const hasSolid = (cation: Key, anion: Key): boolean =>
     network
       .phasesWith(cation, anion)
       .some(
-        ({ kind, of }) => kind === "solid" && (of.get(cation) ?? 0) > 0 && (of.get(anion) ?? 0) > 0 && of.size <= 3,
+        ({ kind, of, row }) =>
+          kind === "solid" &&
+          row?.bench !== "never here" &&
+          (of.get(cation) ?? 0) > 0 &&
+          (of.get(anion) ?? 0) > 0 &&
+          of.size <= 3,
       );
   for (const [anions, cations] of INSOLUBLE) {
     for (const anion of anions) {
