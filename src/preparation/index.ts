@@ -18,6 +18,8 @@ export type {
 } from "./feasibility/feasibility";
 export { identifyByMassLoss } from "./identity/identity";
 export type { SampleMixture, SampleMixtureKind } from "./identity/mixtures";
+export type { PowderOutcome, Powders, PowdersRequest, PowderTest } from "./identity/powders";
+export { tellPowdersApart } from "./identity/powders";
 export type { Identity, IdentityCandidate, IgnitionCandidate, MassLossRequest } from "./identity/types";
 export type { BetterMeasurement, DecidingTest, MeasuringMeans } from "./measuring/next";
 export { whatToMeasureNext } from "./measuring/next";

@@ -209,7 +209,15 @@ export function whatToMeasureNext(
   of: QuantityLike | readonly Finding[],
   means: MeasuringMeans = {},
 ): DecidingTest[] | BetterMeasurement[] {
-  if (isVerdict(of)) return of.length === 0 ? [] : testsOf(of);
+  if (isVerdict(of)) {
+    guard.list(of, "of");
+    for (const [i, one] of of.entries()) {
+      guard.record(one, `of[${i}]`);
+      guard.text(one.code, `of[${i}].code`);
+      guard.number(one.weight, `of[${i}].weight`);
+    }
+    return of.length === 0 ? [] : testsOf(of);
+  }
   guard.fields(means, MEANS);
   for (const [way, one] of Object.entries(means)) guard.fields(one, MEAN, way);
   return inputsOf(isQuantity(of) ? of : quantity(of), means);

@@ -1,0 +1,43 @@
+// Tests that tell powders apart at a bench: what is done, how long it takes, what it resolves.
+import type { SourceKey } from "./sources";
+
+/** A test of a powder. */
+export interface PowderTestRow {
+  readonly does: string;
+  readonly takes: string;
+  /** What two powders must differ by to be told apart, for a test that gives a figure. */
+  readonly resolves?: string;
+  readonly source: SourceKey;
+}
+
+export const POWDER_TESTS = {
+  water: { does: "stir a gram into 10 mL of water", takes: "3 min", source: "commonPractice" },
+  pH: { does: "hold pH paper into a slurry of a gram in 100 mL of water", takes: "3 min", resolves: "1", source: "commonPractice" },
+  acid: { does: "put half a gram into 100 mL of hydrochloric acid, 0.5 mol/L", takes: "3 min", source: "commonPractice" },
+  lye: { does: "put half a gram into 100 mL of sodium hydroxide, 0.5 mol/L", takes: "3 min", source: "commonPractice" },
+  loss: { does: "heat a weighed sample to constant mass", takes: "60 min", resolves: "2 %", source: "commonPractice" },
+  density: { does: "weigh it under oil in a measuring flask", takes: "20 min", resolves: "0.1 g/cm3", source: "commonPractice" },
+} as const satisfies Readonly<Record<string, PowderTestRow>>;
+
+/** A reagent dropped into the clear solution of a powder, and the excess that may dissolve what precipitates. */
+export const PRECIPITATION_TESTS = [
+  { test: "barium chloride", reagent: "BaCl2", excess: "0.02", source: "commonPractice" },
+  { test: "silver nitrate", reagent: "AgNO3", excess: "0.02", source: "commonPractice" },
+  { test: "soda", reagent: "Na2CO3", excess: "0.02", source: "commonPractice" },
+  { test: "ammonia", reagent: "NH3", excess: "0.2", source: "commonPractice" },
+  { test: "lye by drops", reagent: "NaOH", excess: "0.05", source: "commonPractice" },
+  { test: "oxalate", reagent: "Na2C2O4", excess: "0.02", source: "commonPractice" },
+  { test: "Epsom salt", reagent: "MgSO4", excess: "0.02", source: "commonPractice" },
+] as const satisfies readonly PrecipitationRow[];
+
+/** A precipitation test. */
+export interface PrecipitationRow {
+  readonly test: string;
+  readonly reagent: string;
+  /** Moles of the reagent that are an excess in 100 mL. */
+  readonly excess: string;
+  readonly source: SourceKey;
+}
+
+/** Time of a precipitation test with its solution and its excess. */
+export const PRECIPITATION_TAKES = "5 min";

@@ -1,0 +1,119 @@
+// Telling powders apart. What each does is qualitative analysis as taught (from memory): carbonates fizz in acid, zinc and aluminium
+// hydroxide dissolve in an excess of lye and magnesium hydroxide does not, ammonium smells of ammonia in lye, barium sulfate clouds in
+// any sulfate, silver chloride in any chloride. Losses by hand from the formulas.
+import { distinguishMaterials, tellPowdersApart } from "preparative";
+import { describe, expect, it } from "vitest";
+
+const outcome = (formula: string, test: string): string | undefined => {
+  // A candidate nothing is like makes every test useful.
+  const others = ["SiO2", "NaCl", "Na2CO3", "NH4Cl", "MgSO4·7H2O", "K2SO4", "CaCO3", "NaHCO3"].filter(
+    (f) => f !== formula,
+  );
+  const found = tellPowdersApart({ candidates: [formula, ...others] }).tests.find((one) => one.test === test);
+  const [name] = tellPowdersApart({ candidates: [formula] }).remaining;
+  return found?.unknown.includes(name!)
+    ? undefined
+    : found?.outcomes.find(({ leaves }) => leaves.includes(name!))?.shows;
+};
+
+describe("what a powder does", () => {
+  it.each([
+    ["CaCO3", "acid", "fizzes, dissolves"],
+    ["Na2CO3", "acid", "fizzes, dissolves"],
+    ["Zn5(CO3)2(OH)6", "acid", "fizzes, dissolves"],
+    ["ZnO", "acid", "dissolves"],
+    ["BaSO4", "acid", "stays"],
+    ["SiO2", "acid", "stays"],
+    ["Na2S·9H2O", "acid", "dissolves, smells of rotten eggs"],
+    ["ZnSO4·7H2O", "lye", "dissolves"],
+    ["MgSO4·7H2O", "lye", "clouds"],
+    ["CuSO4·5H2O", "lye", "clouds"],
+    ["(NH4)2SO4", "lye", "dissolves, smells of ammonia"],
+    ["ZnSO4·7H2O", "lye by drops", "a precipitate that excess dissolves"],
+    ["MgSO4·7H2O", "lye by drops", "a precipitate that stays"],
+    ["NaCl", "silver nitrate", "a precipitate that stays"],
+    ["NaNO3", "silver nitrate", "clear"],
+    ["Na2SO4·10H2O", "barium chloride", "a precipitate that stays"],
+    ["NaCl", "barium chloride", "clear"],
+    ["CaCl2·2H2O", "oxalate", "a precipitate that stays"],
+    ["CaCl2·2H2O", "soda", "a precipitate that stays"],
+    ["CuSO4·5H2O", "ammonia", "a precipitate that excess dissolves"],
+    ["CaCO3", "water", "stays"],
+    ["NaCl", "water", "dissolves"],
+  ])("%s, %s: %s", (formula, test, shows) => {
+    expect(outcome(formula, test)).toBe(shows);
+  });
+});
+
+describe("telling powders apart", () => {
+  it("takes pH paper to the four white powders of a kitchen", () => {
+    const jar = tellPowdersApart({ candidates: ["Na2CO3", "NaHCO3", "CaCO3", "CaSO4·2H2O"] });
+    expect(jar.next!.test).toBe("pH");
+    expect(jar.next!.bits).toBeCloseTo(2, 9);
+    // Soda in water 11 to 11.5, bicarbonate 8.3, chalk 9.9, gypsum 7 (textbook values)
+    expect(jar.next!.outcomes.map(({ shows }) => shows)).toEqual(["about 11", "about 8.1", "about 9.9", "about 7.1"]);
+    expect(
+      tellPowdersApart({ candidates: ["Na2CO3", "NaHCO3", "CaCO3", "CaSO4·2H2O"], found: { pH: 11 } }).remaining,
+    ).toEqual(["Na₂CO₃"]);
+  });
+
+  it("excludes by name of the test, and stops where one is left", () => {
+    const jar = tellPowdersApart({
+      candidates: ["ZnO", "CaCO3", "BaSO4", "MgO"],
+      found: { acid: "dissolves", lye: "stays" },
+    });
+    expect(jar.remaining).toEqual(["MgO"]);
+    expect(jar.excluded).toEqual([
+      { formula: "CaCO₃", by: "acid" },
+      { formula: "BaSO₄", by: "acid" },
+      { formula: "ZnO", by: "lye" },
+    ]);
+    expect(jar.next).toBeUndefined();
+    expect(jar.text).toMatch(/it is MgO/);
+  });
+
+  // 36.10 % of FeSO4·7H2O is no zinc: ZnSO4·H2O loses 10.04 % (18.02/179.5), the heptahydrate 43.86 % (126.1/287.6).
+  it("weighs the loss of hydrates, which nothing wet tells apart", () => {
+    const hydrates = { candidates: ["ZnSO4·H2O", "ZnSO4·7H2O"] };
+    expect(
+      tellPowdersApart(hydrates)
+        .tests.map(({ test }) => test)
+        .sort(),
+    ).toEqual(["density", "loss"]);
+    expect(tellPowdersApart({ ...hydrates, found: { loss: "10 %" } }).remaining).toEqual(["ZnSO₄·H₂O"]);
+    expect(tellPowdersApart({ ...hydrates, found: { loss: "43.5 %" } }).remaining).toEqual(["ZnSO₄·7H₂O"]);
+    expect(tellPowdersApart({ ...hydrates, found: { loss: "25 %" } }).text).toMatch(/none of the candidates/);
+  });
+
+  it("takes the name of a good of the shop, as distinguishMaterials does", () => {
+    const jar = tellPowdersApart({ candidates: "moss killer" });
+    expect(jar.remaining).toHaveLength(distinguishMaterials("moss killer").length);
+    expect(jar.next!.test).toBe("lye");
+    // zinc dissolves in lye, iron(II) does not
+    const iron = tellPowdersApart({ candidates: "moss killer", found: { lye: "clouds" } });
+    expect(iron.remaining.every((name) => name.startsWith("Fe"))).toBe(true);
+  });
+
+  it("never excludes a candidate by a test of which nothing is known for it", () => {
+    const jar = tellPowdersApart({ candidates: ["CaCO3", "C6H12O6"], found: { loss: "44 %" } });
+    expect(jar.remaining).toContain("C₆H₁₂O₆");
+  });
+
+  it("gives the same answer whatever the order of the findings, and no test more bits than there are", () => {
+    const candidates = ["ZnSO4·7H2O", "MgSO4·7H2O", "Na2SO4·10H2O", "NaCl", "CaCO3"];
+    const one = tellPowdersApart({ candidates, found: { water: "dissolves", lye: "dissolves" } });
+    const other = tellPowdersApart({ candidates, found: { lye: "dissolves", water: "dissolves" } });
+    expect(one.remaining).toEqual(other.remaining);
+    for (const { bits } of tellPowdersApart({ candidates }).tests)
+      expect(bits).toBeLessThanOrEqual(Math.log2(5) + 1e-9);
+  });
+
+  it.each([
+    [{ candidates: [] }, "plan.request"],
+    [{ candidates: ["NaCl"], found: { taste: "salty" } }, "plan.unknown-option"],
+    [{ candidates: ["NaCl"], found: { water: "floats" } }, "plan.observation"],
+    [{ candidates: ["NaCl"], foound: {} }, "plan.unknown-option"],
+  ])("refuses %j with %s", (request, code) => {
+    expect(() => tellPowdersApart(request as never)).toThrow(expect.objectContaining({ code }));
+  });
+});
