@@ -3,8 +3,9 @@
 import { remembering } from "../foundation/memo";
 import { ACID_STEPS } from "../ion/internal";
 import { trySolubilityOf } from "../solubility";
+import { DOUBLE_SALTS } from "../solubility/internal";
 import { thermalRows } from "../substance/internal";
-import { type Compound, falls, keyOf } from "./compound";
+import { type Compound, falls, formOf, keyOf } from "./compound";
 import { CARRIERS, FAMILIES, type FamilyRow, LISTED, OTHER_ANIONS, type Slot } from "./data/families";
 import { saltOf } from "./ion-salt";
 import { isRefused } from "./safety";
@@ -250,6 +251,7 @@ function subjects(code: FamilyRow["code"], product: Compound): readonly (readonl
     case "alum-from-metal":
       return made.cations.some(({ formula }) => formula === "Al^3+") &&
         made.cations.length === 2 &&
+        isCongruent(product) &&
         anions.join() === "SO4^2-"
         ? [["Al^3+", "SO4^2-"]]
         : [];
@@ -270,6 +272,13 @@ function subjects(code: FamilyRow["code"], product: Compound): readonly (readonl
   }
 }
 
+/** Alums and double sulfates that come unmixed from equal amounts of their salts: of potassium or ammonium. */
+const isCongruent = ({ key, made }: Compound): boolean =>
+  made.cations.some(({ formula }) => formula === "K+" || formula === AMMONIUM) &&
+  DOUBLE_SALTS().some(
+    ({ solid, ions }) => keyOf(solid) === key && ions.some(([ion, count]) => ion === "SO4^2-" && count === 2),
+  );
+
 /** The simple salts that a double salt comes apart into. */
 function doubleSalt(product: Compound, all: Universe): (readonly Compound[])[] {
   const { made } = product;
@@ -278,7 +287,8 @@ function doubleSalt(product: Compound, all: Universe): (readonly Compound[])[] {
     made.anions.length !== 1 ||
     made.ligands.length > 0 ||
     made.complex !== undefined ||
-    falls(product) === true
+    falls(product) === true ||
+    !isCongruent(product)
   )
     return [];
   const anion = made.anions[0]!.formula;
@@ -350,28 +360,109 @@ function feedsFor(family: FamilyRow, product: Compound, all: Universe): (readonl
   ]);
 }
 
-const soluble = /* @__PURE__ */ remembering<boolean>(500);
-/** Grams in 100 g of water at 20 °C that keep the other salt of a pair in the liquor. */
-const STAYS = 15;
+const solubilities = /* @__PURE__ */ remembering<number | undefined>(2000);
 
-const isWellSoluble = (formula: string): boolean =>
-  soluble(formula, () => {
-    const known = trySolubilityOf(formula, "20 °C");
-    return known.ok && known.value.perHundredGramsWater.value.toNumber() >= STAYS;
+/** Grams in 100 g of water, where a curve tells. */
+const gramsAt = (formula: string, temperature: "20 °C" | "80 °C"): number | undefined =>
+  solubilities(`${formula} ${temperature}`, () => {
+    const known = trySolubilityOf(formula, temperature);
+    return known.ok ? known.value.perHundredGramsWater.value.toNumber() : undefined;
   });
 
-/** A pair that only exchanges the ions it is asked to: both salts of the pair are then of one kind of alkali. */
+/** Figures for two salts that swap ions, g in 100 g of water. */
+const PAIR = { steep: 2.5, flat: 1.7, sparing: 12, stays: 15, acid: 6 } as const;
+
+/** Does one salt of a pair come out on cooling, or for want of water, and the other stay? */
+function isPair(product: Compound, other: string, feeds: readonly Compound[]): boolean {
+  const form = formOf(product);
+  const [own, hot] = [gramsAt(form, "20 °C"), gramsAt(form, "80 °C")];
+  const [stays, hotToo] = [gramsAt(other, "20 °C"), gramsAt(other, "80 °C")];
+  if (own === undefined || stays === undefined || stays < PAIR.stays) return false;
+  if (feeds.some((feed) => (gramsAt(formOf(feed), "20 °C") ?? own) <= 1.5 * own && own <= PAIR.sparing)) return false;
+  if (own <= PAIR.sparing && stays > 2 * own) return true;
+  return hot !== undefined && hotToo !== undefined && hot / own >= PAIR.steep && hotToo / stays <= PAIR.flat;
+}
+
+/** pKa above which ammonium lets go of its ammonia. */
+const AMMONIA_LEAVES = 9;
+
+/** A salt of ammonium that loses ammonia from its solution. */
+const losesAmmonia = (cation: string, anion: string): boolean =>
+  cation === AMMONIUM && ACID_STEPS().some(({ base, pKa }) => base === anion && Number(pKa) > AMMONIA_LEAVES);
+
+/** Metals that come out of water: hydrogen comes first where they are baser than tin or so. */
+const SET_FREE = new Set(["Ag", "Cu", "Bi", "Sn", "Ni", "Co"]);
+const VOLTS_APART: Readonly<Record<string, readonly string[]>> = {
+  Fe: ["Ag", "Cu", "Bi", "Sn"],
+  Zn: ["Ag", "Cu", "Bi", "Sn", "Ni", "Co"],
+  Al: ["Ag", "Cu", "Bi", "Sn", "Ni", "Co"],
+  Mg: ["Ag", "Cu"],
+  Sn: ["Ag", "Cu"],
+  Cu: ["Ag"],
+  Ni: ["Ag", "Cu"],
+  Co: ["Ag", "Cu"],
+  Mn: ["Ag", "Cu"],
+};
+
+/** Does a metal set another free from its salt? Aluminium does where chloride breaks its film. */
+function setsFree(metal: Compound, salt: Compound): boolean {
+  const [symbol, nobler] = [metal.forms[0]!, elementOf(salt.cation ?? "")];
+  if (!SET_FREE.has(nobler) || VOLTS_APART[symbol]?.includes(nobler) !== true) return false;
+  return symbol !== "Al" || salt.anion === "Cl-";
+}
+
+/** Does it come out of a cold liquor, so that a filter parts it from the salt? */
+const isSparing = (product: Compound): boolean => {
+  const grams = gramsAt(formOf(product), "20 °C");
+  return falls(product) === true || (grams !== undefined && grams <= PAIR.acid);
+};
+
+/** What the families ask beyond their slots, before any engine is asked. */
 function serves({ code }: FamilyRow, product: Compound, feeds: readonly Compound[]): boolean {
   const [a, b] = feeds;
-  // carbon dioxide is led into what dissolves: a lye, a soda, ammonia, milk of lime
-  if (code === "neutralise" && b!.key === keyOf("CO2"))
-    return falls(a!) === false || a!.made.kind === "molecule" || (a!.anion === "OH-" && SLAKES.has(a!.cation!));
-  if (code === "salt-pair")
-    return a!.cation !== undefined && b!.cation !== a!.cation && isWellSoluble(saltOf(b!.cation!, a!.anion!));
-  if (code === "keep-filtrate")
-    return a!.anion !== undefined && CARRIERS.some((row) => row.cation === b!.cation && row.takes.includes(a!.anion!));
-  if (code === "precipitate-carbonate" || code === "precipitate") return a!.key !== b!.key && product.key !== b!.key;
-  return true;
+  switch (code) {
+    // carbon dioxide is led into what dissolves: a lye, a soda, ammonia, milk of lime
+    case "neutralise":
+      return (
+        b!.key !== keyOf("CO2") ||
+        falls(a!) === false ||
+        a!.made.kind === "molecule" ||
+        (a!.anion === "OH-" && SLAKES.has(a!.cation!))
+      );
+    case "salt-pair":
+      return (
+        a!.cation !== undefined &&
+        b!.cation !== a!.cation &&
+        !losesAmmonia(b!.cation!, a!.anion!) &&
+        !losesAmmonia(a!.cation, product.anion!) &&
+        isPair(product, saltOf(b!.cation!, a!.anion!), feeds)
+      );
+    case "complex":
+      return a!.anion !== undefined && (gramsAt(saltOf(b!.cation!, a!.anion), "20 °C") ?? 0) >= PAIR.stays;
+    case "keep-filtrate":
+      return (
+        a!.anion !== undefined &&
+        (product.anion === "OH-" ? a!.anion === "CO3^2-" : falls(b!) === false) &&
+        CARRIERS.some((row) => row.cation === b!.cation && row.takes.includes(a!.anion!))
+      );
+    case "set-acid-free":
+      return isSparing(product);
+    // nitric acid oxidises by its nitrogen, not by its hydrogen
+    case "metal-and-acid":
+      return b!.key !== keyOf("HNO3");
+    // lye sets the ammonia of an ammonium salt free
+    case "precipitate-hydroxide":
+      return b!.anion !== "OH-" || a!.made.cations.every(({ formula }) => formula !== AMMONIUM);
+    case "displace":
+      return product.cation !== "Al^3+" && setsFree(a!, b!);
+    case "cement":
+      return setsFree(b!, a!);
+    case "precipitate":
+    case "precipitate-carbonate":
+      return a!.key !== b!.key && product.key !== b!.key;
+    default:
+      return true;
+  }
 }
 
 function ofListed(product: Compound, all: Universe): Candidate[] {

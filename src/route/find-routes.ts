@@ -176,7 +176,7 @@ function nearest(target: Compound, form: string, index: Index, refusals: readonl
     });
   let tried = 0;
   for (const c of candidatesFor(target, index.all)) {
-    const lacking = c.feeds.filter(({ key }) => (index.least.get(key)?.steps ?? 99) > 1);
+    const lacking = c.feeds.filter(({ key }) => index.reach(key, 1) === undefined);
     if (lacking.length !== 1 || isRefused(lacking[0]!) || tried >= 12) continue;
     tried += 1;
     const judgement = judge(
@@ -320,15 +320,8 @@ const onShelf = (name: string): RouteRefusal => ({
 function everything(index: Index, request: RouteRequest, wish: Wish): Routes {
   const routes: Route[] = [];
   for (const compound of index.all.compounds) {
-    const reach = index.least.get(compound.key);
-    if (
-      reach === undefined ||
-      reach.steps === 0 ||
-      reach.steps > (request.steps ?? 1) ||
-      isRefused(compound) ||
-      compound.made.kind === "molecule"
-    )
-      continue;
+    const reach = index.reach(compound.key, request.steps ?? 1);
+    if (reach === undefined || reach.steps === 0 || isRefused(compound) || compound.made.kind === "molecule") continue;
     const [best] = routesTo(compound, formOf(compound), index, { ...request, most: 1 }, wish).routes;
     if (best !== undefined) routes.push(best);
   }

@@ -4,6 +4,7 @@ import type { BalancedEquation } from "../equation";
 import { attempt } from "../foundation/error";
 import { remembering } from "../foundation/memo";
 import { doesItGo, type Feasibility, type FeasibilityReason, type ShelfMaterial } from "../preparation";
+import { precipitatedCarbonate } from "../solubility";
 import type { Candidate } from "./candidates";
 import { compoundOf, falls, formulaFrom, keyOf, madeOf } from "./compound";
 import { equationOf } from "./equation";
@@ -122,9 +123,25 @@ const isSparing = (formula: string): boolean => {
   return key !== undefined && made !== undefined && falls(compoundOf(key, [formula], made)) !== false;
 };
 
+/** Least part of the other cation that must precipitate where the filtrate is kept. */
+const FILTERED = 0.9;
+const percent = (share: number): string => `${(100 * share).toFixed(0)} %`;
+
+/** What the index of carbonates says against a normal carbonate: that this precipitant gives a basic one. */
+function basicInstead({ family, product, feeds }: Candidate): string | undefined {
+  if (family.code !== "precipitate-carbonate" || product.anion !== "CO3^2-") return undefined;
+  const precipitant = feeds[1]!.anion === "HCO3-" ? "bicarbonate" : "soda";
+  const found = attempt(() => precipitatedCarbonate({ metal: product.cation!, precipitant }));
+  if (!found.ok || found.value.verdict === "normal" || keyOf(found.value.expected[0] ?? "") === product.key)
+    return undefined;
+  return `${precipitant} gives the ${found.value.verdict === "hydroxide" ? "hydroxide" : "basic carbonate"}: expected ${found.value.expected.join(" or ")}`;
+}
+
 /** Is it the solid that the other feed was put in to make? */
-const isFilteredOff = ({ family, product }: Candidate, formula: string): boolean => {
+const isFilteredOff = ({ family, product, feeds }: Candidate, formula: string): boolean => {
   if (family.code !== "keep-filtrate") return false;
+  const anion = feeds[0]!.anion;
+  if (madeOf(formula)?.anions.every(({ formula: ion }) => ion === anion) !== true) return false;
   const own = product.made.cations.map(({ formula: ion }) => ion);
   return madeOf(formula)?.cations.every(({ formula: ion }) => !own.includes(ion)) ?? false;
 };
@@ -150,6 +167,28 @@ function weighed(c: Candidate, product: string, equation: BalancedEquation, feas
       reasons,
       instead,
     });
+  if (reasons.some(({ code }) => code === "fired-oxide"))
+    return refuse(product, equation, "no", reasons.find(({ code }) => code === "fired-oxide")!.text, {
+      reasons,
+      instead,
+    });
+  if (c.family.tests.includes("the engine lets it fall") && !solids.some(({ formula }) => keyOf(formula) === own))
+    return refuse(product, equation, "unknown", `missing: the solubility product of ${product}`, { reasons, instead });
+  const basic = basicInstead(c);
+  if (basic !== undefined) return refuse(product, equation, "no", basic, { reasons, instead });
+  if (c.family.code === "keep-filtrate") {
+    const off = solids
+      .filter(({ formula }) => isFilteredOff(c, formula))
+      .reduce((n, one) => n + one.share.value.toNumber(), 0);
+    if (off < FILTERED || beside > TRACE)
+      return refuse(
+        product,
+        equation,
+        "no",
+        `${percent(off)} of what should be filtered off precipitates: the rest stays with the product`,
+        { reasons, instead },
+      );
+  }
   const solid = falls(c.product) === true;
   const enough = ENOUGH[!solid ? "dissolved" : c.family.code === "precipitate-by-acid" ? "falls from acid" : "falls"];
   if (verdict === "goes in part" && share < enough) return refuse(product, equation, "no", text, { reasons, instead });

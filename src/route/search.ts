@@ -123,7 +123,7 @@ export function search(
   index: Index,
   bounds: Bounds,
 ): { readonly found: readonly Found[]; readonly refused: readonly Refused[] } {
-  const { all, least, jars } = index;
+  const { all, reach, jars } = index;
   /** Kinds of reactions of jars alone that go: to make a feed for one of them is no other way. */
   const direct = new Set<string>();
   const queue = new Queue();
@@ -131,9 +131,9 @@ export function search(
   const kinds = new Set<string>();
   const refused = new Map<string, Refused>();
   const stepsTo = (feeds: readonly Compound[]): number =>
-    feeds.reduce((n, { key }) => n + (least.get(key)?.steps ?? 99), 0);
+    feeds.reduce((n, { key }) => n + (reach(key, bounds.steps)?.steps ?? 99), 0);
   const costTo = (feeds: readonly Compound[]): number =>
-    feeds.reduce((n, { key }) => n + (least.get(key)?.cost ?? 99), 0);
+    feeds.reduce((n, { key }) => n + (reach(key, bounds.steps)?.cost ?? 99), 0);
   queue.push({ cost: 0, spent: 0, open: [target], steps: [], id: "", uses: [] });
   const taken: { readonly uses: readonly string[]; readonly steps: number }[] = [];
   let judgements = 0;

@@ -23,8 +23,8 @@ export interface Index {
   readonly all: Universe;
   /** Jars of each compound, the cheapest first. */
   readonly jars: ReadonlyMap<string, readonly Jar[]>;
-  /** Least number of steps and least cost to each compound, as if every reaction went. */
-  readonly least: ReadonlyMap<string, { readonly steps: number; readonly cost: number }>;
+  /** Least number of steps and least cost to a compound, as if every reaction went; undefined where it takes more steps. */
+  readonly reach: (key: string, within: number) => Reach | undefined;
   /** Materials whose form nobody can read. */
   readonly unread: readonly string[];
 }
@@ -68,42 +68,43 @@ const byPrice = (a: Jar, b: Jar): number =>
 /** What a step costs in the search: one, and the doubt of its kind. */
 export const costOf = (c: Candidate): number => 1 + c.family.doubt;
 
+/** A least way. */
 interface Reach {
   readonly steps: number;
   readonly cost: number;
 }
 
-function reachFrom(all: Universe, jars: ReadonlyMap<string, unknown>): Map<string, Reach> {
-  const least = new Map<string, Reach>();
-  for (const key of jars.keys()) least.set(key, { steps: 0, cost: 0 });
-  // each round adds what is one step farther than the round before
-  for (let round = 1; round <= MOST_STEPS; round += 1) {
-    const found: [string, Reach][] = [];
-    for (const compound of all.compounds) {
-      const before = least.get(compound.key);
-      if (before?.steps === 0) continue;
-      let best = before;
-      for (const c of candidatesFor(compound, all)) {
-        let steps = 1;
-        let cost = costOf(c);
-        for (const { key } of c.feeds) {
-          const one = least.get(key);
-          steps += one?.steps ?? MOST_STEPS;
-          cost += one?.cost ?? 0;
-          if (steps > MOST_STEPS) break;
+/** The least way to a compound within some steps, as if every reaction went; worked out for what is asked, and kept. */
+function reachOf(all: Universe, jars: ReadonlyMap<string, unknown>): Index["reach"] {
+  const known: Map<string, Reach | undefined>[] = Array.from({ length: MOST_STEPS + 1 }, () => new Map());
+  const here: Reach = { steps: 0, cost: 0 };
+  const reach = (key: string, within: number): Reach | undefined => {
+    if (jars.has(key)) return here;
+    const compound = all.byKey.get(key);
+    if (within <= 0 || compound === undefined) return undefined;
+    const kept = known[within]!;
+    if (kept.has(key)) return kept.get(key);
+    let best: Reach | undefined;
+    for (const c of candidatesFor(compound, all)) {
+      let steps = 1;
+      let cost = costOf(c);
+      for (const feed of c.feeds) {
+        const one = reach(feed.key, within - steps);
+        if (one === undefined) {
+          steps = Number.POSITIVE_INFINITY;
+          break;
         }
-        if (
-          steps <= MOST_STEPS &&
-          (best === undefined || steps < best.steps || (steps === best.steps && cost < best.cost))
-        )
-          best = { steps: Math.min(steps, best?.steps ?? steps), cost: Math.min(cost, best?.cost ?? cost) };
+        steps += one.steps;
+        cost += one.cost;
       }
-      if (best !== undefined && best !== before) found.push([compound.key, best]);
+      if (steps > within) continue;
+      best =
+        best === undefined ? { steps, cost } : { steps: Math.min(steps, best.steps), cost: Math.min(cost, best.cost) };
     }
-    for (const [key, reach] of found) least.set(key, reach);
-    if (found.length === 0) break;
-  }
-  return least;
+    kept.set(key, best);
+    return best;
+  };
+  return reach;
 }
 
 function build(shelf: readonly ShelfMaterial[], extra: readonly string[]): Index {
@@ -124,7 +125,7 @@ function build(shelf: readonly ShelfMaterial[], extra: readonly string[]): Index
   for (const list of jars.values()) list.sort(byPrice);
   const forms = shelf.filter(({ name }) => !unread.includes(name)).map(({ form }) => String(form));
   const all = universeWith([...forms, ...extra]);
-  return { all, jars, least: reachFrom(all, jars), unread };
+  return { all, jars, reach: reachOf(all, jars), unread };
 }
 
 const kept = /* @__PURE__ */ remembering<Index>(8);
