@@ -17,6 +17,8 @@ export interface Candidate {
   readonly family: FamilyRow;
   readonly product: Compound;
   readonly feeds: readonly Compound[];
+  /** Why it is no way although its ions fit; such a reaction is only explained. */
+  readonly bar?: string | undefined;
   /** What comes beside the product where a row lists it; else it follows from the ions. */
   readonly beside?: readonly string[] | undefined;
 }
@@ -287,8 +289,7 @@ function doubleSalt(product: Compound, all: Universe): (readonly Compound[])[] {
     made.anions.length !== 1 ||
     made.ligands.length > 0 ||
     made.complex !== undefined ||
-    falls(product) === true ||
-    !isCongruent(product)
+    falls(product) === true
   )
     return [];
   const anion = made.anions[0]!.formula;
@@ -417,51 +418,63 @@ const isSparing = (product: Compound): boolean => {
   return falls(product) === true || (grams !== undefined && grams <= PAIR.acid);
 };
 
-/** What the families ask beyond their slots, before any engine is asked. */
-function serves({ code }: FamilyRow, product: Compound, feeds: readonly Compound[]): boolean {
+/** What a family asks beyond its slots, before any engine is asked: why it does not serve, or undefined. */
+function barOf({ code }: FamilyRow, product: Compound, feeds: readonly Compound[]): string | undefined {
   const [a, b] = feeds;
+  const unless = (serves: boolean, why: string): string | undefined => (serves ? undefined : why);
   switch (code) {
-    // carbon dioxide is led into what dissolves: a lye, a soda, ammonia, milk of lime
     case "neutralise":
-      return (
+      return unless(
         b!.key !== keyOf("CO2") ||
-        falls(a!) === false ||
-        a!.made.kind === "molecule" ||
-        (a!.anion === "OH-" && SLAKES.has(a!.cation!))
+          falls(a!) === false ||
+          a!.made.kind === "molecule" ||
+          (a!.anion === "OH-" && SLAKES.has(a!.cation!)),
+        "carbon dioxide is taken by what dissolves: a lye, a soda, ammonia, milk of lime",
       );
     case "salt-pair":
-      return (
+      return unless(
         a!.cation !== undefined &&
-        b!.cation !== a!.cation &&
-        !losesAmmonia(b!.cation!, a!.anion!) &&
-        !losesAmmonia(a!.cation, product.anion!) &&
-        isPair(product, saltOf(b!.cation!, a!.anion!), feeds)
+          b!.cation !== a!.cation &&
+          !losesAmmonia(b!.cation!, a!.anion!) &&
+          !losesAmmonia(a!.cation, product.anion!) &&
+          isPair(product, saltOf(b!.cation!, a!.anion!), feeds),
+        "no salt of this pair comes by itself: both dissolve too well, their curves run alike, or ammonia leaves",
       );
     case "complex":
-      return a!.anion !== undefined && (gramsAt(saltOf(b!.cation!, a!.anion), "20 °C") ?? 0) >= PAIR.stays;
+      return unless(
+        a!.anion !== undefined && (gramsAt(saltOf(b!.cation!, a!.anion), "20 °C") ?? 0) >= PAIR.stays,
+        "the other salt crystallises with it",
+      );
     case "keep-filtrate":
-      return (
+      return unless(
         a!.anion !== undefined &&
-        (product.anion === "OH-" ? a!.anion === "CO3^2-" : falls(b!) === false) &&
-        CARRIERS.some((row) => row.cation === b!.cation && row.takes.includes(a!.anion!))
+          (product.anion === "OH-" ? a!.anion === "CO3^2-" : falls(b!) === false) &&
+          CARRIERS.some((row) => row.cation === b!.cation && row.takes.includes(a!.anion!)),
+        "nothing precipitates that could be filtered off",
       );
     case "set-acid-free":
-      return isSparing(product);
-    // nitric acid oxidises by its nitrogen, not by its hydrogen
+      return unless(isSparing(product), "the acid stays dissolved beside the salt");
     case "metal-and-acid":
-      return b!.key !== keyOf("HNO3");
-    // lye sets the ammonia of an ammonium salt free
+      return unless(b!.key !== keyOf("HNO3"), "nitric acid oxidises by its nitrogen, not by its hydrogen");
     case "precipitate-hydroxide":
-      return b!.anion !== "OH-" || a!.made.cations.every(({ formula }) => formula !== AMMONIUM);
+      return unless(
+        b!.anion !== "OH-" || a!.made.cations.every(({ formula }) => formula !== AMMONIUM),
+        "lye sets the ammonia of an ammonium salt free",
+      );
     case "displace":
-      return product.cation !== "Al^3+" && setsFree(a!, b!);
+      return unless(
+        product.cation !== "Al^3+" && setsFree(a!, b!),
+        "it does not set that metal free from water, or its film keeps it",
+      );
     case "cement":
-      return setsFree(b!, a!);
+      return unless(setsFree(b!, a!), "it does not set that metal free from water, or its film keeps it");
+    case "double-salt":
+      return unless(isCongruent(product), "no double salt of this kind crystallises from equal amounts");
     case "precipitate":
     case "precipitate-carbonate":
-      return a!.key !== b!.key && product.key !== b!.key;
+      return unless(a!.key !== b!.key && product.key !== b!.key, "it is the same salt");
     default:
-      return true;
+      return undefined;
   }
 }
 
@@ -489,8 +502,8 @@ const candidate = (
 
 const kept = new WeakMap<Universe, Map<string, readonly Candidate[]>>();
 
-/** Reactions that might make a compound, in the order of the families; the same list every time. */
-export function candidatesFor(product: Compound, all: Universe): readonly Candidate[] {
+/** Every reaction whose ions fit, in the order of the families; the same list every time. */
+function allFor(product: Compound, all: Universe): readonly Candidate[] {
   const known = kept.get(all) ?? new Map<string, readonly Candidate[]>();
   kept.set(all, known);
   const before = known.get(product.key);
@@ -500,11 +513,32 @@ export function candidatesFor(product: Compound, all: Universe): readonly Candid
     : [
         ...FAMILIES.flatMap((family) =>
           feedsFor(family, product, all)
-            .filter((feeds) => feeds.every(({ key }) => key !== product.key) && serves(family, product, feeds))
-            .map((feeds) => candidate(family, product, feeds)),
+            .filter((feeds) => feeds.every(({ key }) => key !== product.key))
+            .map((feeds) => {
+              const bar = barOf(family, product, feeds);
+              const one = candidate(family, product, feeds);
+              return bar === undefined ? one : { ...one, bar };
+            }),
         ),
         ...ofListed(product, all),
       ];
   known.set(product.key, found);
   return found;
 }
+
+const fit = new WeakMap<readonly Candidate[], readonly Candidate[]>();
+
+/** Reactions that might make a compound. */
+export function candidatesFor(product: Compound, all: Universe): readonly Candidate[] {
+  const every = allFor(product, all);
+  let some = fit.get(every);
+  if (some === undefined) {
+    some = every.filter(({ bar }) => bar === undefined);
+    fit.set(every, some);
+  }
+  return some;
+}
+
+/** Reactions that somebody might try, and that are none. */
+export const barredFor = (product: Compound, all: Universe): readonly Candidate[] =>
+  allFor(product, all).filter(({ bar }) => bar !== undefined);

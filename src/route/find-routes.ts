@@ -9,7 +9,7 @@ import { type Quantity, quantity } from "../quantity";
 import { expectDimension } from "../quantity/internal";
 import { tryFormulaOf } from "../substance";
 import { guard } from "./argument";
-import { type Candidate, candidatesFor } from "./candidates";
+import { barredFor, type Candidate, candidatesFor } from "./candidates";
 import { type Compound, formOf, formulaFrom, keyOf } from "./compound";
 import { RouteError } from "./error";
 import { judge } from "./judge";
@@ -74,6 +74,8 @@ const USUAL = { wanted: "10 g", most: 5 } as const;
 /** Kinds of route looked at beyond those asked for: the ranking may put them first. */
 const SPARE = 5;
 const JUDGEMENTS = 250;
+/** Barred reactions that are explained. */
+const MOST_BARRED = 5;
 /** Refusals that are listed. */
 const MOST_REFUSALS = 12;
 const MOST_ROUTES = 50;
@@ -126,7 +128,7 @@ function checked(request: RouteRequest): void {
       throw new RouteError("route.request", `weights.${name} must be 0 or more, not ${String(weight)}`);
 }
 
-const told = ({ judgement }: Refused): RouteRefusal => ({
+const refusalOf = ({ judgement }: Refused): RouteRefusal => ({
   code:
     judgement.why === "refused"
       ? "refused"
@@ -152,13 +154,35 @@ function refusalsOf(refused: readonly Refused[], target: Compound, { jars }: Ind
   const seen = new Set<string>();
   const list: RouteRefusal[] = [];
   for (const { one } of order) {
-    const refusal = told(one);
+    const refusal = refusalOf(one);
     if (seen.has(refusal.text)) continue;
     seen.add(refusal.text);
     list.push(refusal);
     if (list.length === MOST_REFUSALS) break;
   }
   return list;
+}
+
+/** Reactions of jars that somebody might try and that are no way: with the figures of the engine, where it says no as well. */
+function barred(target: Compound, form: string, index: Index): RouteRefusal[] {
+  const ofJars = barredFor(target, index.all).filter(({ feeds }) => feeds.every(({ key }) => index.jars.has(key)));
+  return ofJars.slice(0, MOST_BARRED).map((candidate) => {
+    const judgement = judge(
+      candidate,
+      form,
+      candidate.feeds.map((feed) => materialOf(feed, index)),
+    );
+    if (!judgement.ok) return refusalOf({ candidate, judgement });
+    return {
+      code: "no-way",
+      text: candidate.bar!,
+      numbers: [],
+      source: "common practice, no source",
+      equation: String(judgement.equation),
+      instead: [],
+      unknown: false,
+    };
+  });
 }
 
 /** Where nothing goes: what one more jar would open, or what forms and can be had in its place. */
@@ -249,7 +273,7 @@ function routesTo(target: Compound, form: string, index: Index, request: RouteRe
     kinds: most + SPARE,
     judgements: JUDGEMENTS,
   });
-  const refusals = refusalsOf(refused, target, index);
+  const refusals = [...refusalsOf(refused, target, index), ...barred(target, form, index)];
   const hottest =
     request.heat === undefined
       ? undefined

@@ -1,0 +1,84 @@
+// What does not go is answered with figures and with the nearest way that does. Reasons: solubility products, potentials and
+// curves as in the tables; the outcomes are those that practice knows (common practice, from memory).
+import { findRoutes } from "preparative";
+import { describe, expect, it } from "vitest";
+import { jars } from "./shelves";
+
+type Row = readonly [what: string, target: string, shelf: readonly string[], says: RegExp, figures: boolean];
+
+const DEAD_ENDS: readonly Row[] = [
+  ["chalk in sulfuric acid", "CaSO4·2H2O", ["CaCO3", "H2SO4"], /grows on the grains/, true],
+  ["copper in hydrochloric acid", "CuCl2·2H2O", ["Cu", "HCl"], /\+0\.34 V/, true],
+  ["barium sulfate in soda", "BaCO3", ["BaSO4", "Na2CO3"], /\d+ % of the BaCO₃ stands/, true],
+  ["saltpetre backwards", "NaNO3", ["KNO3", "NaCl"], /the crop is KNO3/, true],
+  ["magnesium hydroxide by ammonia alone", "Mg(OH)2", ["MgSO4·7H2O", "NH3"], /1\d % of the Mg\(OH\)₂ stands/, true],
+  ["a fired oxide in vinegar", "Ni(CH3COO)2·4H2O", ["NiO", "CH3COOH"], /fired/, false],
+  ["a normal carbonate of copper", "CuCO3", ["CuSO4·5H2O", "Na2CO3"], /Cu₂\(OH\)₂CO₃/, true],
+  ["a normal carbonate of cobalt by soda", "CoCO3", ["CoCl2·6H2O", "Na2CO3"], /basic carbonate/, true],
+  ["silver in dilute acid", "AgCH3COO", ["Ag", "CH3COOH"], /V/, true],
+  ["phosphate by its acid", "Ca3(PO4)2", ["CaCl2·2H2O", "H3PO4"], /acid|pH/, true],
+];
+
+describe("a dead end", () => {
+  it.each(DEAD_ENDS)("%s is explained", (_, target, shelf, says, figures) => {
+    const { routes, refusals } = findRoutes({ target, shelf: jars(...shelf), steps: 1 });
+    expect(routes).toEqual([]);
+    const refusal = refusals.find(({ text }) => says.test(text));
+    expect(refusal, JSON.stringify(refusals.map(({ text }) => text))).toBeDefined();
+    if (figures) expect(refusal!.numbers.length).toBeGreaterThan(0);
+    expect(refusal!.source).not.toBe("");
+  });
+
+  it("names what forms in place of it", () => {
+    const { refusals } = findRoutes({ target: "CuCO3", shelf: jars("CuSO4·5H2O", "Na2CO3") });
+    expect(refusals.some(({ code, instead }) => code === "forms-instead" && instead.includes("Cu₂(OH)₂CO₃"))).toBe(
+      true,
+    );
+  });
+
+  it("names the jar that would open a way", () => {
+    const { routes, refusals } = findRoutes({ target: "CuCl2·2H2O", shelf: jars("CuO", "NaCl") });
+    expect(routes).toEqual([]);
+    expect(refusals.some(({ code, text }) => code === "lacks-jar" && text.includes("HCl"))).toBe(true);
+  });
+
+  it("says unknown, and what is lacking, where a figure is missing", () => {
+    const { routes, refusals } = findRoutes({ target: "Ni3(OH)4CO3·4H2O", shelf: jars("NiSO4·6H2O", "Na2CO3") });
+    expect(routes).toEqual([]);
+    expect(refusals.some(({ unknown, text }) => unknown && /^unknown, lacks the solubility product/.test(text))).toBe(
+      true,
+    );
+  });
+
+  it("says that a carbonate of aluminium does not exist in water", () => {
+    const { routes, refusals } = findRoutes({ target: "Al2(CO3)3", shelf: jars("Al2(SO4)3·18H2O", "Na2CO3") });
+    expect(routes).toEqual([]);
+    expect(
+      refusals.some(({ text, instead }) => /does not exist in water/.test(text) && instead.includes("Al(OH)₃")),
+    ).toBe(true);
+  });
+
+  it("says that sodium gives no double sulfate of the type of Mohr's salt", () => {
+    const { routes, refusals } = findRoutes({ target: "Na2Mg(SO4)2·6H2O", shelf: jars("Na2SO4", "MgSO4·7H2O") });
+    expect(routes).toEqual([]);
+    expect(refusals.some(({ text }) => /sodium|is not known|cation/.test(text))).toBe(true);
+  });
+
+  it("tells of a jar that is too hot for the kiln there is", () => {
+    const shelf = jars("CaCO3");
+    expect(findRoutes({ target: "CaO", shelf }).routes).toHaveLength(1);
+    const { routes, refusals } = findRoutes({ target: "CaO", shelf, heat: "400 °C" });
+    expect(routes).toEqual([]);
+    expect(
+      refusals
+        .find(({ code }) => code === "too-hot")!
+        .numbers[0]!.in("°C")
+        .toNumber(),
+    ).toBeGreaterThan(600);
+  });
+
+  it("tells what stands on the shelf already", () => {
+    const { refusals } = findRoutes({ target: "ZnSO4·7H2O", shelf: jars("ZnSO4·7H2O") });
+    expect(refusals[0]).toMatchObject({ code: "on-the-shelf" });
+  });
+});
