@@ -1,2 +1,3 @@
 // What the layers above use of this one and callers do not see.
 export { thermochemistrySources } from "./data/sources";
+export { heatOfDilution } from "./dilution";

@@ -16,6 +16,7 @@ import { describe, expect, it } from "vitest";
 import { BENCH_PREPARATIONS } from "../data/bench-preparations";
 import { CORPUS } from "../data/equation-corpus";
 import { PREPARATIONS } from "../data/preparations";
+import { SECOND_TRIAL } from "../data/second-trial";
 import { planOrCode, requestOf } from "../tools/published-plans";
 
 /** mol of each element, and g of what nobody knows. */
@@ -137,6 +138,14 @@ describe("the classic preparations", () => {
   });
 
   it.each(made)("%s keeps the laws", (_, plan) => {
+    lawful(plan);
+  });
+});
+
+describe("the second trial", () => {
+  it.each(SECOND_TRIAL)("$id keeps the laws", ({ id: _id, kind: _kind, theory: _theory, gas: _gas, ...request }) => {
+    const plan = planOrCode({ ...request, readability: { mass: "0.01 g" } });
+    if (typeof plan === "string") throw new Error(plan);
     lawful(plan);
   });
 });

@@ -4,6 +4,7 @@ import { describe, expect, it } from "vitest";
 import { AGENTS } from "../../src/preparation/data/agents";
 import { COUPLES, HOT_SULFURIC, IN_LYE, IN_WATER, OXIDISING_ACIDS, PASSIVE } from "../../src/preparation/data/couples";
 import { DELIQUESCENT, DRYING } from "../../src/preparation/data/drying";
+import { ACID_LEAVES, ACID_TAKES, FIRING, WARM_IN_ACID } from "../../src/preparation/data/firing";
 import { GASES } from "../../src/preparation/data/gases";
 import { GELS } from "../../src/preparation/data/gels";
 import { IGNITION, OXIDES, PRECIPITATES } from "../../src/preparation/data/ignition";
@@ -27,6 +28,8 @@ import { FLAMMABLE_GASES, IGNITION_FUMES, WORK_CAUTIONS } from "../../src/prepar
 import { tablesOf } from "../tools/tables";
 
 const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> = {
+  ACID_LEAVES: [ACID_LEAVES],
+  ACID_TAKES,
   AGENTS,
   COATING: [COATING],
   COUPLES: COUPLES(),
@@ -34,6 +37,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   DELIQUESCENT,
   DRYING: DRYING(),
   FIRED_OXIDES,
+  FIRING,
   FLAMMABLE_GASES,
   GASES,
   GELS,
@@ -62,6 +66,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   VARIABLE_WATER,
   VESSELS,
   VOLATILE,
+  WARM_IN_ACID: [WARM_IN_ACID],
   WASTE_METALS,
   WORK_CAUTIONS: WORK_CAUTIONS(),
 };

@@ -423,7 +423,7 @@ describe("spent etchant, which contains acid beside copper", () => {
   });
 
   it("gives the gas of both: 0.05 mol each, 4.4 g, and leaves no acid", () => {
-    const adding = step(steps, "add", 1);
+    const adding = step(steps, "add");
     const gas = adding.left.reduce((sum, one) => sum + (one.what === "gas" ? grams(one.contents.mass) : 0), 0);
     expect(gas).toBeCloseTo(4.4, 1);
     expect(all.map((one) => one.amount.in("mol").toNumber().toFixed(3))).toEqual(["0.100"]);

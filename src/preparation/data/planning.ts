@@ -47,6 +47,7 @@ export const PLANNING = {
   constantMass: { value: "0.2 %", what: "between two weighings is constant mass, where two steps of the balance are less", source: "commonPractice" },
   belowChange: { value: "20 Δ°C", what: "kept below the temperature at which heat begins to change a product; it moves by tens", source: "commonPractice" },
   oven: { value: "105 °C", what: "highest in a drying oven, however stable the product: water is gone, and more only changes it", source: "commonPractice" },
+  looseDensity: { value: "0.7 g/mL", what: "of a loose powder, for the room it takes: chalk 0.5, oxides of heavy metals to 1.5", source: "commonPractice" },
   redHeat: { value: "1000 °C", what: "highest of an ignition: a burner or a small kiln gives it", source: "commonPractice" },
   gentle: { value: "40 °C", what: "highest for a hydrate or an ammine whose first loss is not tabulated", source: "commonPractice" },
   hot: { value: "80 °C", what: "a solution that is to crystallise, hot but not boiling", source: "commonPractice" },

@@ -13,6 +13,7 @@ export interface NotWarmRow {
 
 export const NOT_WARM: readonly NotWarmRow[] = [
   { formulas: ["Cu(OH)2"], why: "warm it turns into black copper oxide", source: "commonPractice" },
+  { formulas: ["Co(OH)2", "Fe(OH)2", "Mn(OH)2"], why: "warm it oxidises in air sooner, and turns brown; keep it covered with its liquor and go on soon", source: "commonPractice" },
   { formulas: ["MgCO3", "ZnCO3", "NiCO3", "CoCO3", "PbCO3", "CdCO3"], why: "warm it turns basic", source: "commonPractice" },
   { formulas: ["KCr(SO4)2", "NH4Cr(SO4)2", "NaCr(SO4)2"], why: "above 60 °C it turns green and hardly crystallises", source: "commonPractice" },
   { formulas: ["CaHPO4·2H2O"], why: "above 40 °C it turns into the salt without water and into apatite", source: "memory" },

@@ -4,7 +4,7 @@
 import { lazily } from "../../foundation/lazy";
 import type { Quantity } from "../../quantity";
 import type { Contents } from "../contents/contents";
-import type { Entry } from "../contents/entry";
+import { type Entry, massOf } from "../contents/entry";
 import { POT, type Work } from "../procedure/bench";
 import { completenessOf } from "../procedure/completeness";
 import { crystallisingOf } from "../procedure/crystallising";
@@ -24,7 +24,7 @@ import type { StepCautions } from "../safety/step-cautions";
 import { type ByProduct, byProductsOf, wasteOf } from "../safety/waste";
 import { type Cost, costOf } from "../shelf/cost";
 import type { BatchFigures } from "./batch-figures";
-import { type Check, checksOf } from "./checks";
+import { type Check, checksOf, type Grown } from "./checks";
 import { exact } from "./exact";
 import { type Liquor, liquorOf } from "./liquor";
 import { paceOf } from "./pace";
@@ -70,8 +70,8 @@ function liquidsLeft({ drafts, liquor }: Work): Quantity | undefined {
 /** All gas that the steps give off: of the equation, of acid that came along, of peroxide over the need. */
 function gasFormed({ drafts }: Work, { formed }: Account) {
   const all = new Map<string, Entry>();
-  for (const { left } of drafts)
-    for (const { what, pot } of left)
+  for (const { left, later } of drafts)
+    for (const { what, pot } of later === true ? [] : left)
       for (const entry of what === "gas" ? pot.books.solids : []) {
         const before = all.get(entry.matter.key);
         all.set(
@@ -89,6 +89,15 @@ function gasFormed({ drafts }: Work, { formed }: Account) {
       gas: true,
     };
   });
+}
+
+/** Crystals of the step in which the pot cools. */
+function grownIn({ drafts }: Work): Grown | undefined {
+  const cooled = drafts.find(({ operation, vessel }) => operation === "cool" && vessel === POT);
+  const own = cooled?.after.books.solids.find(({ origin }) => origin === "crystallised");
+  return cooled === undefined || own === undefined
+    ? undefined
+    : { water: cooled.before.books.water, formula: own.matter.name, mass: massOf(own) };
 }
 
 /** What the work of a batch is read from, and its cautions. */
@@ -251,7 +260,7 @@ export function batchOf(
             inner.water === undefined ? undefined : inner.work.kept,
           ),
     washing: () => (inner.full.missing.length > 0 ? undefined : inner.work.washing),
-    checks: () => checksOf(kind, setting, batch),
+    checks: () => checksOf(kind, setting, batch, grownIn(inner.work)),
     candidates: () =>
       sums?.candidates ??
       candidatesFor(
@@ -273,6 +282,7 @@ export function batchOf(
       ...batch.feeds.flatMap((feed) => (feed.how === "unknown" ? [feed.missing] : [])),
       ...inner.full.missing,
       ...(inner.work.liquor?.books.unknown ?? []).filter((text) => text.startsWith("by the equilibrium")),
+      ...(setting.wet ? [] : (inner.work.drafts.at(-1)?.after.books.unknown ?? [])),
       ...(batch.isolation.how === "unknown" ? [batch.isolation.missing] : []),
       ...(batch.washing !== undefined && "missing" in batch.washing ? [batch.washing.missing] : []),
       ...("missing" in batch.heat && setting.wet ? [batch.heat.missing] : []),

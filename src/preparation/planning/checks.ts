@@ -7,7 +7,7 @@ import { TAKES_BACK } from "../data/insoluble";
 import { VOLATILE } from "../data/volatile";
 import { isAcidSalt, isMetal } from "../procedure/kind";
 import type { ProcedureKind } from "../procedure/kinds";
-import { isLye } from "../procedure/roles";
+import { isLye, isPeroxide } from "../procedure/roles";
 import type { Supplied } from "../reaction/account";
 import { isAcid } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
@@ -24,7 +24,16 @@ export interface Check {
   readonly figure: Quantity | undefined;
 }
 
+/** Crystals as the steps have them: from how much water, and how many. */
+export interface Grown {
+  readonly water: Quantity;
+  readonly formula: string;
+  readonly mass: Quantity;
+}
+
 interface Given {
+  /** Undefined where nothing is cooled. */
+  readonly grown: Grown | undefined;
   readonly setting: Setting;
   readonly batch: BatchFigures;
 }
@@ -140,6 +149,16 @@ function neutralisation(given: Given): Check[] {
         acid.supplied.left,
       ),
     ];
+  // A base that is dissolved is not filtered off: ammonia leaves with the steam, lye stays.
+  if (isOver(solid) && !solid.isSolid)
+    return [
+      check(
+        VOLATILE.some((row) => row.formula === solid.material.form.compositionText)
+          ? `${shown(leftOf(solid))} of ${name} is left free; it leaves as the liquor is boiled down`
+          : `${shown(leftOf(solid))} of ${name} is left free: add acid until the paper shows neutral`,
+        leftOf(solid),
+      ),
+    ];
   if (isOver(solid))
     return [
       check(`filter ${shown(leftOf(solid))} of ${name} off at the end: the liquor is then free of acid`, leftOf(solid)),
@@ -191,7 +210,7 @@ function displacement(given: Given): Check[] {
   return isOver(metal)
     ? [
         check(
-          `${shown(leftOf(metal))} of ${name} is left in the product: take it up with dilute acid that leaves the product alone`,
+          `${shown(leftOf(metal))} of ${name} is left in the product unless it is lifted out or a dilute acid takes it`,
           leftOf(metal),
         ),
       ]
@@ -215,7 +234,7 @@ function doubleSalt(given: Given): Check[] {
   return [...checks, ...crystallisation(given)];
 }
 
-function crystallisation({ batch, setting }: Given): Check[] {
+function crystallisation({ batch, setting, grown }: Given): Check[] {
   const { crystallising } = batch;
   if (crystallising === undefined) return [];
   const { cooling, saltPair, hot, cold } = crystallising;
@@ -224,14 +243,21 @@ function crystallisation({ batch, setting }: Given): Check[] {
   if (saltPair !== undefined)
     return [
       check(
-        `in ${shown(cooling.totalWater)} of water ${shown(saltPair.filteredHot)} of the other salt stays on the filter at ${at(hot)}, and ${shown(saltPair.crop)} of ${setting.product.name} crystallises at ${at(cold)}, ${shown(saltPair.purity)} pure`,
+        `in ${shown(cooling.totalWater)} of water ${saltPair.filteredHot.isPositive() ? `${shown(saltPair.filteredHot)} of the other salt stays on the filter at ${at(hot)}, and` : `the other salt stays dissolved, and`} ${shown(saltPair.crop)} of ${setting.product.name} crystallises at ${at(cold)}, ${shown(saltPair.purity)} pure`,
         saltPair.crop,
+      ),
+    ];
+  if (grown === undefined)
+    return [
+      check(
+        `cooling brings only ${shown(cooling.crop.share)} of it: the liquor is evaporated and gives all ${shown(batch.product.theoreticalYield)}`,
+        batch.product.theoreticalYield,
       ),
     ];
   return [
     check(
-      `boiled down to ${shown(cooling.totalWater)} of water at ${at(hot)} and cooled to ${at(cold)}, ${shown(cooling.crop.mass)} of ${cooling.crop.formula} crystallises, ${shown(cooling.crop.share)} of it`,
-      cooling.crop.mass,
+      `from ${shown(grown.water)} of water at ${at(hot)}, cooled to ${at(cold)}, ${shown(grown.mass)} of ${grown.formula} crystallises, ${shown(cooling.crop.share)} of it`,
+      grown.mass,
     ),
   ];
 }
@@ -256,7 +282,11 @@ function thermalDecomposition({ batch, setting }: Given): Check[] {
 function complexFormation(given: Given): Check[] {
   const { setting, batch } = given;
   const key = keyElement(setting.product.formula);
-  const ligand = feedingsOf(given).find(({ material }) => key !== undefined && material.form.count(key).n === 0n);
+  const bringing = feedingsOf(given).filter(
+    ({ material }) => key !== undefined && material.form.count(key).n === 0n && !isPeroxide(material),
+  );
+  const isAmmonia = ({ material }: Feeding): boolean => material.form.compositionText === "H3N";
+  const ligand = bringing.find(isAmmonia) ?? bringing[0];
   const checks: Check[] = [];
   if (ligand !== undefined)
     checks.push(
@@ -303,7 +333,12 @@ const CHECKS: Readonly<Record<ProcedureKind, (given: Given) => Check[]>> = {
   other: () => [],
 };
 
-export const checksOf = (kind: ProcedureKind, setting: Setting, batch: BatchFigures): Check[] => [
-  ...CHECKS[kind]({ setting, batch }),
-  ...farOver({ setting, batch }),
-];
+export function checksOf(
+  kind: ProcedureKind,
+  setting: Setting,
+  batch: BatchFigures,
+  grown: Grown | undefined,
+): Check[] {
+  const given = { setting, batch, grown };
+  return [...CHECKS[kind](given), ...farOver(given)];
+}

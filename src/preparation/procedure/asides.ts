@@ -12,7 +12,7 @@ import type { Use } from "./use";
 const WORDS: Readonly<Record<Use, (name: string) => string>> = {
   acidify: (name) => `Put the ${name} into the vessel, so that the salt does not hydrolyse.`,
   "with the first": (name) => `Put the ${name} into the vessel and stir.`,
-  charcoal: (name) => `Stir in the ${name}; it takes colour away and is filtered off.`,
+  charcoal: (name) => `Stir in the ${name}; it is filtered off later.`,
   seed: (name) => `Put in the ${name} as seed.`,
   alcohol: (name) => `Add the ${name} slowly, stirring: it brings the product out of the water.`,
 };

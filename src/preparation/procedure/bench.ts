@@ -2,6 +2,7 @@
 // on it; what each does to the contents is an operation of its own.
 
 import type { Quantity } from "../../quantity";
+import type { Matter } from "../contents/matter";
 import { Pot } from "../contents/pot";
 import type { Done } from "../operation/operation";
 import type { BatchFigures } from "../planning/batch-figures";
@@ -46,6 +47,8 @@ export interface Telling {
   readonly limit?: (look: Look) => Quantity | undefined;
   readonly blank?: string;
   readonly care?: Care;
+  /** Gas of this step is stated in it: vessel and pace are for the adding. */
+  readonly later?: true;
 }
 
 /** A step done and worded. */
@@ -110,6 +113,12 @@ export class Bench {
     this.#vessels.set(vessel, done.after);
     if (telling.from !== undefined) this.#vessels.delete(telling.from);
     return done.after;
+  }
+
+  /** A substance in the words of the shelf, where it takes no part; else its formula. */
+  called(matter: Matter): string {
+    const own = this.frame.setting.asides.find(({ form }) => form.compositionText === matter.key);
+    return own?.shelf.name ?? matter.name;
   }
 
   /** What the last step comes to, otherwise: something happens in it. */

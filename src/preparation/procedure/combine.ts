@@ -1,16 +1,21 @@
 // Everything together: the vessel filled, the rest brought to it in the order of the roles, and the reaction with the last.
 
+import { parseFormula } from "../../formula";
 import type { Quantity } from "../../quantity";
-import type { Matter } from "../contents/matter";
-import { Pot } from "../contents/pot";
+import { type Matter, matterOf } from "../contents/matter";
+import { less, Pot } from "../contents/pot";
+import { WARM_IN_ACID } from "../data/firing";
 import { add, type Reaction, reacted } from "../operation/add";
+import { heat } from "../operation/heat";
+import { exact } from "../planning/exact";
 import { isGas } from "../reaction/gas";
+import type { Species } from "../reaction/species";
 import { putAsides } from "./asides";
 import { type Bench, type Look, POT, type Telling } from "./bench";
 import { putInto, vesselIn } from "./filling";
 import { acidsUsed, lyeStage, mainReaction, peroxideLeft, settled } from "./reactions";
 import { asRead } from "./weighing";
-import { about, lasting, litres } from "./words";
+import { about, celsius, lasting, litres } from "./words";
 
 /** Materials in the order in which they come together; equal ranks by formula, never by the order of the request. */
 function inOrder({ frame: { setting, ranks, feeds } }: Bench): number[] {
@@ -29,6 +34,38 @@ function inOrder({ frame: { setting, ranks, feeds } }: Bench): number[] {
   return liquid <= 0 ? order : [order[liquid]!, ...order.filter((_, at) => at !== liquid)];
 }
 
+const amountOf = ({ frame }: Bench, i: number): Quantity => frame.setting.materials[i]!.amountIn(frame.portions[i]!);
+
+/** What a first portion of a reactant does of the reactions, in their order, and what is left to do. */
+function split(
+  reactions: readonly Reaction[],
+  { formula }: Species,
+  portion: Quantity,
+): { readonly first: Reaction[]; readonly rest: Reaction[] } {
+  const { key } = matterOf(formula).core;
+  const first: Reaction[] = [];
+  const rest: Reaction[] = [];
+  let open: Quantity | undefined = portion;
+  for (const reaction of reactions) {
+    const count = reaction.terms.find((term) => term.matter.core.key === key && term.count < 0n)?.count;
+    if (count === undefined || open === undefined) {
+      rest.push(reaction);
+      continue;
+    }
+    const most: Quantity = open.dividedBy(exact(String(-count)));
+    const isAll: boolean = most.compare(reaction.extent) >= 0;
+    const extent = isAll ? reaction.extent : most;
+    first.push({ ...reaction, extent });
+    if (!isAll) rest.push({ ...reaction, extent: reaction.extent.minus(extent) });
+    open = isAll ? less(open, extent.times(-count)) : undefined;
+  }
+  return { first, rest };
+}
+
+/** The second pack of what has been added from the first. */
+const alsoAdding = (bench: Bench, i: number): string =>
+  `${bench.frame.feeds[i]!.how === "solid" ? `Add the ${asRead(bench.frame.setting, bench.frame.portions[i]!)} of` : "Pour in the"} ${bench.name(i)} in the same way.`;
+
 /** The last material comes in, and everything reacts. */
 function adding(bench: Bench, i: number, look: Look, isLast: boolean): string {
   const { feeds, roles, portions, setting } = bench.frame;
@@ -39,13 +76,13 @@ function adding(bench: Bench, i: number, look: Look, isLast: boolean): string {
   const verb = solid ? "Add" : "Pour";
   const into = solid ? `the ${what}` : `the ${what} into the vessel`;
   if (!isLast) return `${verb} ${into}, ${solid ? "" : "slowly and "}stirring.`;
-  const { gas, additionRate, heat } = look;
+  const { gas, additionRate, heat: warming } = look;
   const room = vesselIn(look);
   const cool =
     roles[i] === "oxidiser"
       ? ", cooling from outside"
-      : "rise" in heat && heat.rise.rise.in("ΔK").toNumber() >= 10
-        ? `; it warms by up to ${about(heat.rise.rise, "ΔK", 2).replace("ΔK", "K")} if added at once`
+      : "rise" in warming && warming.rise.rise.in("ΔK").toNumber() >= 10
+        ? `; it warms by up to ${about(warming.rise.rise, "ΔK", 2).replace("ΔK", "K")} if added at once`
         : "";
   if (gas.length === 0 || additionRate === undefined)
     return solid || roles[i] === "oxidiser"
@@ -87,21 +124,37 @@ export function combine(bench: Bench): void {
   for (const i of rest) if (hasVessel(bench, i)) putInto(bench, i, vesselOf(bench, i));
   const stage = lyeStage(bench);
   const main = mainReaction(bench);
-  const last: Reaction[] =
+  const asStaged: Reaction[] =
     stage === undefined
       ? [main]
       : [stage.back, { ...main, terms: main.terms.filter(({ matter }) => matter.key !== stage.gas.key) }];
-  const reactions = [...acidsUsed(bench), ...last, ...peroxideLeft(bench)];
+  const reactions = [...acidsUsed(bench), ...asStaged, ...peroxideLeft(bench)];
   const settle = (pot: Pot): Pot => settled(bench, pot);
+  const last = rest.at(-1);
+  const alike = (i: number): boolean =>
+    last !== undefined && bench.material(i).species === bench.material(last).species;
+  // Of two packs of the same the first already reacts, and tells how it is added.
+  const speaker = rest.find(alike);
+  let open = reactions;
   rest.forEach((i, at) => {
     const isLast = at === rest.length - 1;
+    // Charcoal that is to help an oxidiser along is there before it.
+    if (isLast && roles[i] === "oxidiser") putAsides(bench, "charcoal");
+    if (isLast && roles.includes("acid") && WARM_IN_ACID.oxides.some((one) => sameOxide(bench, i, one)))
+      warmed(bench, bench.name(i));
     const own = vesselOf(bench, i);
     const giving = stage !== undefined && roles[i] === "metal";
-    const now = isLast ? reactions : giving ? [stage.first] : [];
-    const speaks = stage === undefined ? isLast : giving;
+    const shared =
+      !isLast && stage === undefined && alike(i)
+        ? split(open, bench.material(i).species, amountOf(bench, i))
+        : undefined;
+    if (shared !== undefined) open = shared.rest;
+    const now = isLast ? open : giving ? [stage.first] : (shared?.first ?? []);
+    const speaks = stage === undefined ? i === speaker : giving;
     const done = add(bench.pot, bench.in(own), now, isLast ? settle : undefined);
     const telling: Telling = {
-      say: (look) => adding(bench, i, look, speaks),
+      say: (look) =>
+        stage === undefined && i !== speaker && alike(i) ? alsoAdding(bench, i) : adding(bench, i, look, speaks),
       ...(hasVessel(bench, i) ? {} : { materials: [bench.name(i)], amounts: [bench.frame.portions[i]!] }),
       from: own,
       ...(isLast || giving ? { care: "mixing" as const } : {}),
@@ -114,6 +167,19 @@ export function combine(bench: Bench): void {
   const { before, put } = bench.drafts.at(-1)!;
   bench.mixed = put.reduce((all, one) => all.plus(one.mass), before.mass);
   putAsides(bench, "charcoal");
+}
+
+const sameOxide = (bench: Bench, i: number, formula: string): boolean =>
+  matterOf(bench.material(i).form).key === matterOf(parseFormula(formula)).key;
+
+/** Acid that hardly takes an oxide in the cold. */
+function warmed(bench: Bench, name: string): void {
+  const at = exact(WARM_IN_ACID.at) as Quantity<"temperature">;
+  if (bench.pot.books.temperature.compare(at) >= 0) return;
+  bench.did(POT, heat(bench.pot, at), {
+    target: at,
+    say: () => `Warm the contents to ${celsius(at)} and keep them there: cold acid hardly dissolves the ${name}.`,
+  });
 }
 
 /** What no material brings: led in as gas, or simply missing on the table. */

@@ -20,6 +20,7 @@ import { keptByWater } from "../reaction/fate";
 import { madeOf } from "../reaction/made-of";
 import { putAsides } from "./asides";
 import { type Bench, POT } from "./bench";
+import { protectionOf } from "./protection";
 import { useOf } from "./use";
 import { about, celsius, list, percent } from "./words";
 
@@ -30,12 +31,13 @@ const MOTHER = "mother liquor";
 const SAME = "2 %";
 
 /** Solids that are not wanted go before anything crystallises. */
-function filterHot(bench: Bench, hot: Quantity<"temperature">): void {
+export function filterHot(bench: Bench, hot: Quantity<"temperature">): void {
   if (bench.pot.books.solids.length === 0) return;
   const { solids } = bench.pot.books;
-  const names = list([...new Set(solids.map(({ matter }) => matter.name))]);
+  const names = list([...new Set(solids.map(({ matter }) => bench.called(matter)))]);
   bench.did(POT, filterLiquor(bench.pot), {
-    say: () => `Filter hot (${celsius(hot)}) from the ${names} that is not dissolved; the clear liquor is kept.`,
+    say: () =>
+      `${hot.compare(exact("40 °C")) > 0 ? `Filter hot (${celsius(hot)})` : "Filter"} from the ${names} that is not dissolved; the clear liquor is kept.`,
   });
 }
 
@@ -47,7 +49,10 @@ export function isolateCrystals(bench: Bench): void {
     bench.did(POT, heat(bench.pot, hot), {
       care: "isolating",
       target: hot,
-      say: () => `Warm the liquor to ${celsius(hot)}, stirring.`,
+      say: () => {
+        const kept = protectionOf(setting.product.formula, "crystallising");
+        return `Warm the liquor to ${celsius(hot)}, stirring${kept === undefined ? "" : `; ${kept}`}.`;
+      },
     });
   filterHot(bench, hot);
   if ("missing" in cooling) {
@@ -235,7 +240,7 @@ export function filterAndRinse(
             ? "; plain water would dissolve too much of them"
             : "; plain water takes ammonia out of them"
           : most === undefined
-            ? ""
+            ? " (how much of them it dissolves is not known: use no more)"
             : ` (it dissolves at most ${bench.hand.grams(most)} of them)`
       }.`,
   });

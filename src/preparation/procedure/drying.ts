@@ -61,6 +61,11 @@ function lookedUp(product: Formula): Drying {
   const base = { deliquescent: runs, missing: undefined };
   if (byTable !== undefined && (byHeat === undefined || byTable.compare(byHeat) <= 0))
     return { ...base, upTo: byTable, why: own!.why ?? "usual limit of the bench", source: cite(own!.source) };
+  // A limit of the bench that heat undercuts is that of the heat.
+  if (byTable !== undefined && byHeat!.compare(planned("gentle")) > 0) {
+    const why = `heat takes it apart from ${first!.from.format({ uncertainty: "none" })} on`;
+    return { ...base, upTo: byHeat, why, source: cite("memory") };
+  }
   // The first step of the table need not be the first that happens: crystal water and ammonia go, or melt, below it.
   const gentle = planned("gentle");
   const losesInAir = crystalWater(product).waters.n !== 0n || madeOf(product).ammonia;

@@ -13,6 +13,7 @@ import { isGas } from "../reaction/gas";
 import { waterOfReaction } from "../reaction/water-of-reaction";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
+import { isBase } from "./kind";
 import { isPeroxide, type Role } from "./roles";
 
 /** Water that a strong solution is poured into. */
@@ -96,8 +97,9 @@ function asTold(
       ? waterFor(material, amount, quantity(dissolve.concentration as Quantity).dividedBy(exact("1 kg/L")))
       : quantity(dissolve.water as Quantity);
   const mass = water.dimension === "volume" ? water.times(exact("1 g/mL")).to("g") : water.to("g");
+  const warm = dissolve.temperature === undefined ? warmEnough(material, amount, mass, at) : undefined;
   const dissolving = {
-    ...known,
+    ...(warm?.known ?? known),
     water: mass as Quantity<"mass">,
     totalWater: mass.plus(crystalWaterOf(material, amount)),
   };
@@ -105,9 +107,41 @@ function asTold(
     material: name,
     how: "dissolve",
     dissolving: dissolving as DissolvingWater,
-    at,
+    at: warm?.at ?? at,
     why: "as asked for",
   };
+}
+
+/** Temperatures that are tried where the water that is given is too little in the room. */
+const WARMER = ["30 °C", "40 °C", "50 °C", "60 °C", "70 °C", "80 °C", "90 °C"];
+
+/** As warm as a given water must be to dissolve a portion; undefined where the room is warm enough, or nothing is. */
+function warmEnough(
+  { form }: Material,
+  amount: Quantity,
+  water: Quantity,
+  room: Quantity<"temperature">,
+): { readonly at: Quantity<"temperature">; readonly known: DissolvingWater } | undefined {
+  const mass = amount.times(molarMass(form)).to("g");
+  const enough = (at: Quantity<"temperature">): DissolvingWater | undefined => {
+    const found = attempt(() => waterToDissolve({ formula: form, mass, temperature: at, headroom: "1" }));
+    return found.ok && found.value.water.compare(water) <= 0 ? found.value : undefined;
+  };
+  if (enough(room) !== undefined) return undefined;
+  for (const text of WARMER) {
+    const at = exact(text) as Quantity<"temperature">;
+    const known = at.compare(room) > 0 ? enough(at) : undefined;
+    if (known !== undefined) return { at, known };
+  }
+  return undefined;
+}
+
+/** Does the water of a feed dissolve it at its temperature? Undefined where no figure is known. */
+export function isTooLittle(feed: Feed, material: Material, amount: Quantity): boolean {
+  if (feed.how !== "dissolve" || feed.why !== "as asked for") return false;
+  const mass = amount.times(molarMass(material.form)).to("g");
+  const found = attempt(() => waterToDissolve({ formula: material.form, mass, temperature: feed.at, headroom: "1" }));
+  return found.ok && found.value.water.compare(feed.dissolving.water) > 0;
 }
 
 function dissolved(material: Material, i: number, feeding: Feeding): Feed {
@@ -174,8 +208,11 @@ function dilutionOf(material: Material, i: number, feeding: Feeding): Dilution |
   if (mass === undefined) return undefined;
   const { amount } = account.supplied[i]!;
   const own = material.solventIn(portions[i]!)!;
+  const isSalt = !isAcid(material.form) && !isBase(material.form);
+  // A salt is diluted for its precipitation only: a ligand is to meet it strong, and what crystallises is not boiled down twice.
+  if (isSalt && (crystals || roles.includes("ligand"))) return undefined;
   const water =
-    role === "precipitant" && !crystals
+    !crystals && (role === "precipitant" || isSalt)
       ? amount.dividedBy(planned("feedStrength")).minus(own).to("g")
       : mass.times(w.dividedBy(planned("dilutedAcid")).minus(exact("1"))).to("g");
   return water.isPositive() ? dilutedBy(mass, w, water) : undefined;
@@ -233,7 +270,7 @@ function withWaterOf(plan: Feed, now: Feed): Feed {
 /** The feeds, with as much more water as the liquor needs at the end. */
 export function feedsOf(feeding: Feeding): Feed[] {
   const { setting, account, portions, target, planned: told } = feeding;
-  const { materials, reactants, products } = setting;
+  const { materials, reactants, products, product } = setting;
   if (told !== undefined)
     return materials.map((material, i) =>
       told.same(i)
@@ -248,7 +285,12 @@ export function feedsOf(feeding: Feeding): Feed[] {
   const all = sum(waters);
   // A reaction that binds the water leaves some of it liquid all the same.
   const wanted = target ?? all.times(planned("staysLiquid"));
-  const more = wanted.minus(all.plus(waterOfReaction(materials, account, reactants, products))).to("g");
+  // The target is the water before crystals come: what they will bind is still liquid then.
+  const bound =
+    target === undefined
+      ? exact("0 g")
+      : account.extent.times(product.coefficient).times(product.waters).times(molarMass("H2O")).to("g");
+  const more = wanted.minus(sum([all, bound, waterOfReaction(materials, account, reactants, products)])).to("g");
   if (!more.isPositive()) return feeds;
   const isStrong = (i: number): boolean => {
     const { isSolution } = materials[i]!;

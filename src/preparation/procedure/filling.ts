@@ -8,11 +8,14 @@ import { dilute } from "../operation/dilute";
 import { dissolve } from "../operation/dissolve";
 import { suspend } from "../operation/suspend";
 import { exact } from "../planning/exact";
+import { isAcid } from "../reaction/acids";
 import { waterOfReaction } from "../reaction/water-of-reaction";
 import { type Bench, type Look, POT } from "./bench";
+import { isTooLittle } from "./feed";
 import { warmingOfDilution } from "./heat-of-dilution";
+import { isBase } from "./kind";
 import { protectionOf } from "./protection";
-import { about, celsius, litres, percent, vesselSize } from "./words";
+import { celsius, litres, percent, vesselSize } from "./words";
 
 /** The size of the vessel to take; nothing where it is not known. */
 const sizeIn = ({ vessel }: Look): string =>
@@ -55,14 +58,20 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
     const needsNone = !of.isPositive();
     const kept = protectionOf(bench.material(i).form, "dissolving");
     const care = kept === undefined ? "" : `; ${kept}`;
-    bench.did(vessel, dissolve(before, own, of, feed.at), {
+    const short = isTooLittle(feed, bench.material(i), bench.frame.account.supplied[i]!.amount);
+    const unclear = short
+      ? [`${name}: the water that is given is too little to dissolve it at ${celsius(feed.at)}`]
+      : [];
+    bench.did(vessel, dissolve(before, own, of, feed.at, unclear), {
       ...common,
       amounts: [of],
       target: feed.at,
       say: (look) =>
         needsNone
           ? `Warm the ${name}${into} to ${celsius(feed.at)} until it melts in its own crystal water.`
-          : `Dissolve the ${name}${into} in ${bench.hand.water(of)}${warm}, stirring until it is clear${isHot ? "" : clear(look, name)}${care}${room(look)}.`,
+          : short
+            ? `Stir the ${name}${into} with ${bench.hand.water(of)}${warm}: it is too little to dissolve all of it.`
+            : `Dissolve the ${name}${into} in ${bench.hand.water(of)}${warm}, stirring until it is clear${isHot ? "" : clear(look, name)}${care}${room(look)}.`,
     });
   } else if (feed.how === "unknown") {
     bench.did(vessel, dissolve(before, own, feed.water, setting.temperature, [feed.missing]), {
@@ -73,13 +82,13 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
     });
   } else if (feed.how === "solution" && feed.dilution !== undefined) {
     const { water: of, to } = feed.dilution;
-    const isAcid = bench.frame.roles[i] === "acid" || bench.frame.roles[i] === "precipitant";
+    const warns = isAcid(bench.material(i).form);
     bench.did(vessel, dilute(before, own, of), {
       ...common,
       amounts: [of],
       target: to,
       say: (look) =>
-        `Pour the ${name} slowly into ${bench.hand.water(of)}, stirring${isAcid ? " (acid into water, never water into acid)" : ""}: it is then ${percent(to)}${clear(look, name) || dilutionHeat(bench, i, own.plusWater(of))}${room(look)}.`,
+        `Pour the ${name} slowly into ${bench.hand.water(of)}, stirring${warns ? " (acid into water, never water into acid)" : ""}: it is then ${percent(to)}${clear(look, name) || dilutionHeat(bench, i, own.plusWater(of))}${room(look)}.`,
     });
   } else pour(bench, i, vessel);
 }
@@ -114,12 +123,14 @@ function pour(bench: Bench, i: number, vessel: string): void {
     });
 }
 
-/** How hot dilution makes sulfuric acid; of other acids only that it does. */
+/** How warm dilution makes an acid or a base, where figures are known. */
 function dilutionHeat(bench: Bench, i: number, after: Pot): string {
   const { form } = bench.material(i);
   const { amount } = bench.frame.account.supplied[i]!;
-  const rise = warmingOfDilution(form, amount, after);
-  return rise === undefined
-    ? "; it warms: let it cool"
-    : `; it warms by up to ${about(rise, "ΔK", 2).replace("ΔK", "K")}: let it cool`;
+  if (!isAcid(form) && !isBase(form)) return "";
+  const own = bench.material(i).solventIn(bench.frame.portions[i]!);
+  const rise = own === undefined ? undefined : warmingOfDilution(form, amount, own, after);
+  if (rise === undefined) return "; it warms, how much is not known: let it cool";
+  const kelvin = rise.in("ΔK").toNumber();
+  return kelvin < 5 ? "" : `; it warms by about ${Number(kelvin.toPrecision(2))} K: let it cool`;
 }

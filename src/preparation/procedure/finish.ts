@@ -1,4 +1,5 @@
 // The end of every procedure: dry to constant mass, weigh, bottle.
+import type { Formula } from "../../formula";
 import { sum } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
@@ -12,8 +13,7 @@ import { protectionOf } from "./protection";
 import { celsius, list } from "./words";
 
 export function finish(bench: Bench): void {
-  const { setting } = bench.frame;
-  const { product } = setting;
+  const product = inBottle(bench);
   const { upTo, why, deliquescent } = dryingOf(product.formula);
   const runs = deliquescent ? " over a drying agent; it is deliquescent" : "";
   const kept = protectionOf(product.formula, "drying");
@@ -33,27 +33,46 @@ export function finish(bench: Bench): void {
 /** Less than this beside the product is not worth a word. */
 const WORTH = "0.5 %";
 
+/** The form the product has by now: the hydrate that crystallised, where all of it is another one. */
+function inBottle({ pot, frame }: Bench): { readonly name: string; readonly formula: Formula } {
+  const { product } = frame.setting;
+  const { core, key } = matterOf(product.formula);
+  const own = pot.books.solids.filter(({ matter }) => matter.core.key === core.key);
+  const [other] = own;
+  return other === undefined || own.some(({ matter }) => matter.key === key) ? product : other.matter;
+}
+
 /** What to expect on the balance: the product, and what comes with it. */
 export function weighProduct(bench: Bench, bottle: string): void {
-  const { setting, theory } = bench.frame;
-  const { name, formula } = setting.product;
-  const core = matterOf(formula).core.key;
-  const { solids } = bench.pot.books;
-  const own = solids.filter(({ matter }) => matter.core.key === core).map(massOf);
+  const { setting } = bench.frame;
+  const { name, formula } = inBottle(bench);
+  const matter = matterOf(formula);
+  const isOther = matter.key !== matterOf(setting.product.formula).key;
+  // The theory is an amount: in another hydrate it is another mass.
+  const theory = isOther
+    ? bench.frame.theory.dividedBy(setting.product.molarMass).times(matter.molarMass).to("g")
+    : bench.frame.theory;
+  const { solids, other } = bench.pot.books;
+  const own = solids.filter((one) => one.matter.core.key === matter.core.key).map(massOf);
   const mass = own.length === 0 ? theory : sum(own);
   const others = solids.filter(
-    (one) => one.matter.core.key !== core && massOf(one).compare(mass.times(exact(WORTH))) > 0,
+    (one) => one.matter.core.key !== matter.core.key && massOf(one).compare(mass.times(exact(WORTH))) > 0,
   );
   const beside = others.map((one) => `${bench.hand.grams(massOf(one))} of ${one.matter.name}`);
-  const all = sum([mass, ...others.map(massOf)]);
+  const known = sum([mass, ...others.map(massOf)]);
+  const isInert = other.compare(mass.times(exact(WORTH))) > 0;
+  const all = isInert ? known.plus(other) : known;
   const isLess = mass.compare(theory.times(exact("99 %"))) < 0;
-  const about = isLess
-    ? `about ${bench.hand.grams(mass)} expected, ${bench.hand.grams(theory)} at 100 % yield`
-    : `${bench.hand.grams(theory)} at 100 % yield`;
-  const together = beside.length === 0 ? "" : `, and with it ${list(beside)}, ${bench.hand.grams(all)} in all`;
+  const about =
+    isLess || bench.hand.grams(mass) !== bench.hand.grams(theory)
+      ? `about ${bench.hand.grams(mass)} expected, ${bench.hand.grams(theory)} at 100 % yield`
+      : `${bench.hand.grams(theory)} at 100 % yield`;
+  const together = beside.length === 0 ? "" : `, and with it ${list(beside)}, ${bench.hand.grams(known)} in all`;
+  const inert = isInert ? `; up to ${bench.hand.grams(all)}, if what the pack has besides stays in it` : "";
+  const changed = isOther ? ` (not ${setting.product.name})` : "";
   bench.did(POT, collect(bench.pot), {
     target: all,
     blank: "dried",
-    say: () => `Weigh the dry ${name}: ${about}${together}. ${bottle}.`,
+    say: () => `Weigh the dry ${name}${changed}: ${about}${together}${inert}. ${bottle}.`,
   });
 }

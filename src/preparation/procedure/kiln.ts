@@ -5,10 +5,13 @@ import { parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
 import { trySubstance } from "../../substance";
+import { matterOf } from "../contents/matter";
+import { FIRING } from "../data/firing";
 import { add } from "../operation/add";
 import { cool } from "../operation/cool";
 import { fire } from "../operation/fire";
 import { hold } from "../operation/hold";
+import { exact, planned } from "../planning/exact";
 import { putTheRest } from "./asides";
 import { type Bench, POT } from "./bench";
 import { weighProduct } from "./finish";
@@ -31,7 +34,13 @@ function plateauOf({ frame: { setting } }: Bench): Plateau {
   const [material] = setting.materials;
   const wanted = setting.product.formula;
   if (material === undefined) return { at: undefined, below: undefined };
-  return remembered(`${material.form} ${wanted}`, () => {
+  return remembered(`${setting.materials.length} ${material.form} ${wanted}`, () => {
+    const fired = FIRING.find((row) => matterOf(parseFormula(row.formula)).key === matterOf(wanted).key);
+    if (setting.materials.length > 1)
+      return {
+        at: fired === undefined ? undefined : (exact(`${fired.at} °C`) as Quantity<"temperature">),
+        below: undefined,
+      };
     const known = trySubstance(material.form.toString());
     const steps = known.ok ? known.value.thermalSteps : [];
     const found = steps.findIndex(({ remains }) =>
@@ -47,7 +56,13 @@ export function kiln(bench: Bench): void {
   weighAll(bench);
   setting.materials.forEach((_, i) => {
     const name = bench.name(i);
-    bench.did(POT, add(bench.pot, bench.in(name), []), {
+    const done = add(bench.pot, bench.in(name), []);
+    // Half full of a loose powder; its own density is known of hardly any.
+    const crucible = (): string => {
+      const room = done.after.mass.dividedBy(planned("looseDensity")).times(2).to("mL");
+      return ` (at least ${bench.hand.litres(room)}, taken to lie as loose as ${planned("looseDensity")})`;
+    };
+    bench.did(POT, done, {
       materials: [name],
       amounts: [bench.frame.portions[i]!],
       from: name,
@@ -55,8 +70,8 @@ export function kiln(bench: Bench): void {
         setting.materials.length > 1
           ? i + 1 < setting.materials.length
             ? `Put the ${name} into a mortar.`
-            : `Grind the ${name} in with it until no specks show, then fill a weighed crucible no more than half full.`
-          : `Spread the ${name} in a crucible or tray, no more than half full (two thirds if it does not foam); weigh the empty vessel first.`,
+            : `Grind the ${name} in with it until no specks show, then fill a weighed crucible no more than half full${crucible()}.`
+          : `Spread the ${name} in a crucible or tray, no more than half full${crucible()}; weigh the empty vessel first.`,
     });
   });
   putTheRest(bench);
@@ -72,22 +87,31 @@ export function kiln(bench: Bench): void {
       : bench.hand.grams(least);
   const warm =
     at === undefined
-      ? "as hot as the product stands (no temperature is tabulated)"
+      ? `(how hot is not known: no firing temperature of ${setting.product.name} is tabulated)`
       : `to ${celsius(at)}${below === undefined ? "" : `, and not to ${celsius(below)}, where it changes again`}`;
-  bench.did(POT, done, {
-    ...(at === undefined ? {} : { target: at }),
-    limit: () => theory,
-    care: "heating",
-    blank: "ignition",
-    say: () =>
-      `Heat slowly ${warm} and keep it there until the mass stands still at ${range}, from ${bench.hand.grams(done.before.mass)}.`,
-  });
+  const missing = at === undefined ? [`firing temperature of ${setting.product.name}`] : [];
+  const after = done.after.with({ unknown: [...done.after.books.unknown, ...missing] });
+  bench.did(
+    POT,
+    { ...done, after },
+    {
+      ...(at === undefined ? {} : { target: at }),
+      limit: () => theory,
+      care: "heating",
+      blank: "ignition",
+      say: () =>
+        `Heat slowly ${warm} and keep it there until the mass stands still at ${range}, from ${bench.hand.grams(done.before.mass)}.`,
+    },
+  );
   bench.did(POT, cool(bench.pot, setting.temperature), {
     target: setting.temperature,
     say: () => `Let it cool to ${celsius(setting.temperature)} in the closed vessel or a desiccator.`,
   });
   if (account.supplied.length > 1)
-    bench.did(POT, hold(bench.pot), { say: () => "Crush it and look for what has not reacted." });
+    bench.did(POT, hold(bench.pot), {
+      say: () =>
+        "Crush it and look for what has not reacted: grind it and fire it again until mass and colour no longer change.",
+    });
   weighProduct(
     bench,
     SLAKES.has(setting.product.formula.compositionText) ? "Bottle it at once: it slakes in air" : "Bottle and label it",

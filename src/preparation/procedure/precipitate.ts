@@ -21,10 +21,11 @@ import { about, type Hand, list, times } from "./words";
 
 const capital = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}`;
 
-/** Salts that the liquor contains beside what it keeps of the product. */
+/** Salts that the liquor contains beside what it keeps of the solids: those no washing removes. */
 const saltsIn = (bench: Bench, pot: Pot) => {
   const { key } = matterOf(bench.frame.setting.product.formula).core;
-  return pot.books.dissolved.filter(({ matter }) => matter.key !== key);
+  const solid = new Set([key, ...pot.books.solids.map(({ matter }) => matter.core.key)]);
+  return pot.books.dissolved.filter(({ matter }) => !solid.has(matter.key));
 };
 
 export function isolatePrecipitate(bench: Bench): void {
@@ -44,18 +45,20 @@ export function isolatePrecipitate(bench: Bench): void {
       },
       blank: "tests.filtrate",
     });
-  const decants = settles(setting);
   const salts = saltsIn(bench, bench.pot);
   const volume = bench.pot.volume;
   const { solids } = bench.pot.books;
   // Whatever solid is in the pot is in the cake, and each keeps liquor after its kind.
   const cake = sum(solids.map(massOf));
-  const heldBy = (on?: "suction" | "settled"): Quantity =>
+  // What is not washed is not settled either: it goes on the filter.
+  const decants = settles(setting) && salts.length > 0;
+  const way = decants ? "settled" : "suction";
+  const heldBy = (on: "suction" | "settled" = way): Quantity =>
     sum(solids.map((one) => massOf(one).times(liquorHeldBy(setting, on, one.matter.formula)))).to("mL");
   const retained = heldBy();
   const perGram =
     solids.length === 1
-      ? liquorHeldBy(setting)
+      ? liquorHeldBy(setting, way)
       : retained.dividedBy(cake).named({ symbol: "v(ret)", rule: "mean of the solids" });
   bench.washing = washingOf(setting, salts, volume, cake, perGram);
   const fills = retained.compare(volume) >= 0;
@@ -66,11 +69,11 @@ export function isolatePrecipitate(bench: Bench): void {
     blank: "filtrateVolume",
     target: retained,
     say: () =>
-      fills
+      fills && decants
         ? `Let the ${product.name} settle; it takes the room of all the liquor, and hardly any can be poured off: go on with the first wash.`
         : decants
           ? `Let the ${product.name} settle and pour the clear liquor off into the waste jar; about ${bench.hand.litres(retained)} stay with the sludge.`
-          : `Filter the ${product.name} off on suction and press it; the cake keeps about ${bench.hand.litres(retained)} of liquor (settled and poured off it would be ${bench.hand.litres(settled)}).`,
+          : `Filter the ${product.name} off on suction and press it; the cake keeps about ${bench.hand.litres(retained.compare(volume) > 0 ? volume : retained)} of liquor${settled.compare(volume) >= 0 ? "" : ` (settled and poured off it would be ${bench.hand.litres(settled)})`}.`,
   });
   bench.filtrate = parted.left[0]?.pot;
   if (bench.filtrate !== undefined) bench.caught("filtrate", bench.filtrate);

@@ -4,12 +4,14 @@ import { matterOf } from "../contents/matter";
 import { hold } from "../operation/hold";
 import { Bench, type Frame, POT, type Work } from "./bench";
 import { combine } from "./combine";
+import { powderLeft, takeOutMetal } from "./displaced";
 import { finish } from "./finish";
 import { isolate } from "./isolate";
 import { kiln } from "./kiln";
 import { isMetal } from "./kind";
 import type { ProcedureKind } from "./kinds";
 import { weighAll } from "./weighing";
+import { list } from "./words";
 
 type Procedure = (bench: Bench) => void;
 
@@ -17,6 +19,14 @@ type Procedure = (bench: Bench) => void;
 const until = (bench: Bench, text: string, blank?: string): void => {
   bench.did(POT, hold(bench.pot), { say: () => text, ...(blank === undefined ? {} : { blank }) });
 };
+
+/** What can be watched as it reacts: gas that rises, a solid that goes. */
+function seen({ drafts, frame }: Bench): { readonly gas: boolean; readonly solid: boolean } {
+  return {
+    gas: drafts.some(({ left }) => left.some(({ what }) => what === "gas")),
+    solid: frame.feeds.some(({ how }) => how === "solid"),
+  };
+}
 
 function precipitation(bench: Bench): void {
   weighAll(bench);
@@ -28,7 +38,13 @@ function precipitation(bench: Bench): void {
 function neutralisation(bench: Bench): void {
   weighAll(bench);
   combine(bench);
-  until(bench, "Stir until no more gas or solid goes, and test with indicator paper: note the pH.", "pH");
+  const { gas, solid } = seen(bench);
+  const ends = [...(gas ? ["no more gas rises"] : []), ...(solid ? ["no more solid dissolves"] : [])];
+  until(
+    bench,
+    `${ends.length === 0 ? "Stir" : `Stir until ${ends.join(" and ")}`}, and test with indicator paper: note the pH.`,
+    "pH",
+  );
   isolate(bench);
   finish(bench);
 }
@@ -50,8 +66,9 @@ function displacement(bench: Bench): void {
     bench,
     over < 0
       ? "Stir until the added metal is gone; a clean piece of it held in a drop of the clear liquor stays bright."
-      : `Stir until a clean piece of ${bench.name(over)} stays bright in a drop of the clear liquor: some of it is left over. Shake the ${matterOf(setting.product.formula).name} off what is left in pieces and lift them out; what is left as powder stays in the product.`,
+      : `Stir until a clean piece of ${bench.name(over)} stays bright in a drop of the clear liquor: some of it is left over. Shake the ${matterOf(setting.product.formula).name} off what is left in pieces${powderLeft(bench, over)}.`,
   );
+  if (over >= 0) takeOutMetal(bench, over);
   isolate(bench);
   finish(bench);
 }
@@ -67,7 +84,15 @@ function complexFormation(bench: Bench): void {
   weighAll(bench);
   combine(bench);
   const name = matterOf(bench.frame.setting.product.formula).name;
-  until(bench, `Stir until it is clear: the ${name} is formed then.`);
+  const stays = bench.pot.books.solids
+    .filter(({ matter }) => matter.name !== name)
+    .map(({ matter }) => bench.called(matter));
+  until(
+    bench,
+    stays.length === 0
+      ? `Stir until it is clear: the ${name} is formed then.`
+      : `Stir until nothing but the ${list(stays)} is left undissolved: the ${name} is formed then.`,
+  );
   isolate(bench);
   finish(bench);
 }
@@ -75,7 +100,7 @@ function complexFormation(bench: Bench): void {
 function redox(bench: Bench): void {
   weighAll(bench);
   combine(bench);
-  until(bench, "Let it stand until it has cooled and no gas rises.");
+  until(bench, `Let it stand until it has cooled${seen(bench).gas ? " and no gas rises" : ""}.`);
   isolate(bench);
   finish(bench);
 }

@@ -93,6 +93,9 @@ function roleOf(material: Material, setting: Setting, kind: ProcedureKind, preci
     if (agents.reducing.includes(species.formula.compositionText) && isAgent(form, "reducer")) return "reducer";
   }
   const others = setting.materials.filter((one) => one !== material);
+  // The ammonium salt stands in the vessel before ammonia comes, or the hydroxide precipitates first.
+  const isAmmoniumSalt = madeOf(form).ammonium && others.some((one) => one.form.compositionText === "H3N");
+  if (kind === "complex formation" && !carries && isAmmoniumSalt) return "salt";
   if (
     kind === "complex formation" &&
     !carries &&

@@ -5,6 +5,7 @@ import { ionSources } from "../../ion/internal";
 
 export const thermochemistrySources = {
   codata1989: { title: "CODATA Key Values for Thermodynamics", year: 1989, fromMemory: "partly" },
+  parker1965: { title: "Parker, Thermal Properties of Aqueous Uni-univalent Electrolytes, Natl. Stand. Ref. Data Ser., Natl. Bur. Stand. (U.S.) 2", year: 1965, access: "as reprinted in a handbook table of enthalpies of dilution of acids" },
 } as const satisfies Sources;
 
 /** How the figures reached us, where they were not read in the source itself. */

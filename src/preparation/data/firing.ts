@@ -1,0 +1,61 @@
+// What fire is known to ask for: the usual temperature of mixed oxides from their grinds, and metals over a displacement that
+// dilute acid removes. From memory of the trade.
+import type { SourceKey } from "./sources";
+
+/** A fired product and the temperature it is usually fired at, °C. */
+export interface FiringRow {
+  readonly formula: string;
+  readonly at: string;
+  readonly source: SourceKey;
+}
+
+export const FIRING: readonly FiringRow[] = [
+  { formula: "CoAl2O4", at: "1200", source: "memory" },
+  { formula: "NiAl2O4", at: "1200", source: "memory" },
+  { formula: "ZnAl2O4", at: "1100", source: "memory" },
+  { formula: "MgAl2O4", at: "1400", source: "memory" },
+  { formula: "CuCr2O4", at: "800", source: "memory" },
+  { formula: "CoCr2O4", at: "1100", source: "memory" },
+  { formula: "ZnCr2O4", at: "1000", source: "memory" },
+  { formula: "ZnFe2O4", at: "1000", source: "memory" },
+  { formula: "MgFe2O4", at: "1100", source: "memory" },
+  { formula: "NiFe2O4", at: "1100", source: "memory" },
+  { formula: "CoFe2O4", at: "1000", source: "memory" },
+  { formula: "BaFe12O19", at: "1200", source: "memory" },
+  { formula: "SrFe12O19", at: "1200", source: "memory" },
+  { formula: "BaTiO3", at: "1200", source: "memory" },
+  { formula: "SrTiO3", at: "1200", source: "memory" },
+  { formula: "CaTiO3", at: "1300", source: "memory" },
+  { formula: "MgTiO3", at: "1300", source: "memory" },
+  { formula: "PbTiO3", at: "850", source: "memory" },
+  { formula: "Co2SiO4", at: "1250", source: "memory" },
+  { formula: "Zn2SiO4", at: "1250", source: "memory" },
+  { formula: "CaSiO3", at: "1200", source: "memory" },
+  { formula: "Na2SiO3", at: "1050", source: "memory" },
+];
+
+/** A metal that dilute sulfuric acid takes, with its sulfate. */
+export interface AcidTakesRow {
+  readonly metal: string;
+  readonly sulfate: string;
+  /** Its skin makes it slow in the cold. */
+  readonly warm?: true;
+  readonly source: SourceKey;
+}
+
+export const ACID_TAKES: readonly AcidTakesRow[] = [
+  { metal: "Zn", sulfate: "ZnSO4", source: "commonPractice" },
+  { metal: "Fe", sulfate: "FeSO4", source: "commonPractice" },
+  { metal: "Mg", sulfate: "MgSO4", source: "commonPractice" },
+  { metal: "Al", sulfate: "Al2(SO4)3", warm: true, source: "commonPractice" },
+];
+
+/** Metals that dilute sulfuric acid leaves alone. */
+export const ACID_LEAVES = { metals: ["Cu", "Ag", "Au", "Hg", "Pt", "Pd", "Bi", "Sb"], source: "commonPractice" } as const;
+
+/** Oxides that acid dissolves hardly in the cold. */
+export const WARM_IN_ACID = {
+  oxides: ["CuO", "NiO", "CoO", "Co3O4", "MnO", "Fe2O3", "Fe3O4", "Cr2O3", "CdO", "SnO"],
+  at: "60 °C",
+  source: "commonPractice",
+} as const;

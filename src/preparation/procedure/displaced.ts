@@ -1,0 +1,82 @@
+// Metal that is over in a displacement: pieces are lifted out, what is powder goes with dilute acid that leaves the product.
+import { balance } from "../../equation";
+import { parseFormula } from "../../formula";
+import { remembering } from "../../foundation/memo";
+import type { Quantity } from "../../quantity";
+import { matterOf } from "../contents/matter";
+import { Pot } from "../contents/pot";
+import type { Term } from "../contents/react";
+import { ACID_LEAVES, ACID_TAKES, type AcidTakesRow } from "../data/firing";
+import { add } from "../operation/add";
+import { exact, planned } from "../planning/exact";
+import { type Bench, POT } from "./bench";
+import { litres } from "./words";
+
+/** Strength of the acid it is stirred with, by mass. */
+const STRENGTH = "10 %";
+
+interface Taking {
+  readonly terms: readonly Term[];
+  readonly metals: bigint;
+  readonly acids: bigint;
+}
+
+const remembered = /* @__PURE__ */ remembering<Taking>(20);
+
+/** The metal into sulfuric acid: terms, and how many atoms and acids are in them. */
+const takingOf = ({ metal, sulfate }: AcidTakesRow): Taking =>
+  remembered(metal, () => {
+    const { reactants, products } = balance(`${metal} + H2SO4 -> ${sulfate} + H2`);
+    const used = reactants.map(
+      ({ formula, coefficient }): Term => ({ matter: matterOf(formula), count: -coefficient, whereto: "dissolved" }),
+    );
+    const made = products.map(
+      ({ formula, coefficient }): Term => ({
+        matter: matterOf(formula),
+        count: coefficient,
+        whereto: formula.compositionText === "H2" ? "gas" : "dissolved",
+      }),
+    );
+    return { terms: [...used, ...made], metals: reactants[0]!.coefficient, acids: reactants[1]!.coefficient };
+  });
+
+/** Dilute acid for so much of the pure acid. */
+function acidFor({ books }: Pot, amount: Quantity): Pot {
+  const acid = matterOf(parseFormula("H2SO4"));
+  const mass = amount.times(acid.molarMass).to("g");
+  return Pot.empty(books.temperature, books.pressure)
+    .plusWater(mass.dividedBy(exact(STRENGTH)).minus(mass))
+    .plusDissolved(acid, amount);
+}
+
+/** The row of a metal over, where dilute acid takes it and leaves the product. */
+function rowFor({ frame: { setting } }: Bench, i: number): AcidTakesRow | undefined {
+  const { symbols } = setting.product.formula;
+  const isSafe = symbols.length === 1 && ACID_LEAVES.metals.some((one) => one === symbols[0]);
+  return isSafe ? ACID_TAKES.find(({ metal }) => metal === setting.materials[i]!.form.symbols[0]) : undefined;
+}
+
+/** What becomes of powder of a metal that is over. */
+export const powderLeft = (bench: Bench, i: number): string =>
+  rowFor(bench, i) === undefined ? " and lift them out; what is left as powder stays in the product" : "";
+
+/** Take what is left of a metal out of the product, where dilute acid does. */
+export function takeOutMetal(bench: Bench, i: number): void {
+  const { setting, account } = bench.frame;
+  const { name } = setting.product;
+  const row = rowFor(bench, i);
+  if (row === undefined) return;
+  const { terms, metals, acids } = takingOf(row);
+  const extent = account.supplied[i]!.left.dividedBy(exact(String(metals)));
+  const acid = acidFor(bench.pot, extent.times(acids).times(planned("overdose")));
+  const done = add(bench.pot, acid, [{ terms, extent }]);
+  const gas = done.left[0]?.pot.books.solids[0]?.amount;
+  const volume = gas?.times(exact("24 L/mol"));
+  bench.did(POT, done, {
+    amounts: [acid.mass],
+    later: true,
+    say: () =>
+      `Lift out what is left of ${bench.name(i)} in pieces; what is powder dissolves: stir the ${name} with ${bench.hand.grams(acid.mass)} of dilute sulfuric acid (${STRENGTH})${row.warm ? ", warm," : ""} until no more gas rises${volume === undefined ? "" : ` (at most ${litres(volume)} of hydrogen: no flame)`}; the ${name} stays.`,
+  });
+  bench.liquor = bench.pot;
+}

@@ -1,0 +1,50 @@
+// Heat of diluting an acid that is already in some water, from the table of heats of dilution and, for sulfuric acid, from
+// Thomsen's equation.
+import type { Formula } from "../formula";
+import { type Quantity, quantity } from "../quantity";
+import { DILUTION, type DilutionRow } from "./data/dilution";
+import { cite } from "./data/sources";
+import { sulfuricAcidDilution } from "./reaction";
+
+/** Between two rows, and of shop acids whose strength nobody titrated, no figure is better than this. */
+const RELATIVE = 0.05;
+/** End of Thomsen's equation. */
+const THOMSEN_ENDS = 50;
+
+/** Heat still to come, kJ/mol, on a straight line over the molality (the inverse of the water); undefined above the strongest row. */
+function toCome({ heats }: DilutionRow, water: number): number | undefined {
+  const at = heats.map(([n, kJ]) => [1 / Number(n), Number(kJ)] as const);
+  const x = 1 / water;
+  if (x > at[0]![0]) return undefined;
+  const next = at.findIndex(([m]) => m < x);
+  if (next < 0) return at.at(-1)![1];
+  const [m0, q0] = at[next - 1] ?? at[0]!;
+  const [m1, q1] = at[next]!;
+  return m0 === m1 ? q0 : q1 + ((q0 - q1) * (x - m1)) / (m0 - m1);
+}
+
+/** kJ for a mole of acid that goes from so many moles of water to more, negative; undefined where no figure is known. */
+export function heatOfDilution(acid: Formula, from: number, to: number): Quantity<"molar energy"> | undefined {
+  const hill = acid.compositionText;
+  if (hill === "H2O4S") {
+    const at = (n: number): number =>
+      sulfuricAcidDilution(Math.min(THOMSEN_ENDS, n).toFixed(4)).in("kJ/mol").toNumber();
+    return told(at(from) - at(to), "Thomsen's equation", cite("memory"));
+  }
+  const row = DILUTION.find((one) => one.acid === hill);
+  if (row === undefined) return undefined;
+  const [before, after] = [toCome(row, from), toCome(row, to)];
+  return before === undefined || after === undefined
+    ? undefined
+    : told(before - after, "heat still to come before − after", cite(row.source));
+}
+
+const told = (kilojoules: number, rule: string, source: string): Quantity<"molar energy"> =>
+  quantity(
+    {
+      value: (-kilojoules).toFixed(3),
+      unit: "kJ/mol",
+      standardUncertainty: Math.max(0.01, Math.abs(kilojoules) * RELATIVE).toFixed(3),
+    },
+    { symbol: "ΔdilH", label: `heat of dilution, ${rule}`, source },
+  ) as Quantity<"molar energy">;
