@@ -1,8 +1,10 @@
 // From the shelf to the target: which ways there are, each with its figures, and why the others do not go.
+
 import type { MassLike, TemperatureLike } from "../amount";
 import type { Formula } from "../formula";
 import type { Fields } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
+import { readable } from "../foundation/readable";
 import type { ShelfMaterial } from "../preparation";
 import { SHELF_MATERIAL } from "../preparation/internal";
 import { type Quantity, quantity } from "../quantity";
@@ -315,7 +317,10 @@ function routesTo(target: Compound, form: string, index: Index, request: RouteRe
   drafts.sort((a, b) => a.rank.score - b.rank.score || (a.kind < b.kind ? -1 : 1));
   const kept = drafts.filter((one, i) => !drafts.slice(0, i).some((better) => dominates(better, one))).slice(0, most);
   const routes = kept.map(({ draft, rank }) => routeOf(draft, rank, () => swapsOf(draft.found, index)));
-  return { routes, refusals: routes.length > 0 ? refusals : [...refusals, ...nearest(target, form, index, refusals)] };
+  return readable({
+    routes,
+    refusals: routes.length > 0 ? refusals : [...refusals, ...nearest(target, form, index, refusals)],
+  });
 }
 
 interface Ranked {
@@ -350,7 +355,7 @@ function everything(index: Index, request: RouteRequest, wish: Wish): Routes {
     if (best !== undefined) routes.push(best);
   }
   routes.sort((a, b) => a.rank.score - b.rank.score || (a.target < b.target ? -1 : 1));
-  return { routes: routes.slice(0, request.most ?? routes.length), refusals: [] };
+  return readable({ routes: routes.slice(0, request.most ?? routes.length), refusals: [] });
 }
 
 /**

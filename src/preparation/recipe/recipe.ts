@@ -6,6 +6,7 @@ import { molarMass } from "../../formula";
 import { isWater } from "../../formula/internal";
 import { attempt, type Result } from "../../foundation/error";
 import { frozen } from "../../foundation/frozen";
+import { readable } from "../../foundation/readable";
 import type { Quantity } from "../../quantity";
 import { type Account, accountOfAmounts, type Formed, massFor } from "../reaction/account";
 import { isGas } from "../reaction/gas";
@@ -96,36 +97,38 @@ export function checkRecipe(given: Recipe): RecipeCheck {
   const formed = account?.formed ?? [];
   const gas = (formula: (typeof read.products)[number]["formula"]): boolean => isGas(formula, read.wet);
   const isProduct = (i: number): boolean => read.products[i] === read.product;
-  return frozen({
-    equation: read.equation,
-    product: read.product.name,
-    molarMass: molarMass(read.product.formula),
-    account,
-    limiting: account?.limiting,
-    extent: account?.extent,
-    theoreticalYield,
-    gases: formed.filter((_, i) => gas(read.products[i]!.formula) && !isProduct(i)).map(gasOf),
-    gasesTaken:
-      account === undefined
-        ? []
-        : account.taken
-            .filter(({ formula }) => gas(read.reactants.find((s) => s.name === formula)!.formula))
-            .map(gasOf),
-    byProducts: formed.filter(
-      (_, i) => !isProduct(i) && !gas(read.products[i]!.formula) && !isWater(read.products[i]!.formula),
-    ),
-    yields,
-    findings: [
-      ...dangerFindings(recipe, read),
-      ...read.findings,
-      ...ratioFindings(figures),
-      ...yieldFindings(recipe, figures),
-    ],
-    unknown: [
-      ...read.unknown,
-      ...(account === undefined ? ["the amount of a material that could run out, for a theoretical yield"] : []),
-    ],
-  });
+  return frozen(
+    readable({
+      equation: read.equation,
+      product: read.product.name,
+      molarMass: molarMass(read.product.formula),
+      account,
+      limiting: account?.limiting,
+      extent: account?.extent,
+      theoreticalYield,
+      gases: formed.filter((_, i) => gas(read.products[i]!.formula) && !isProduct(i)).map(gasOf),
+      gasesTaken:
+        account === undefined
+          ? []
+          : account.taken
+              .filter(({ formula }) => gas(read.reactants.find((s) => s.name === formula)!.formula))
+              .map(gasOf),
+      byProducts: formed.filter(
+        (_, i) => !isProduct(i) && !gas(read.products[i]!.formula) && !isWater(read.products[i]!.formula),
+      ),
+      yields,
+      findings: [
+        ...dangerFindings(recipe, read),
+        ...read.findings,
+        ...ratioFindings(figures),
+        ...yieldFindings(recipe, figures),
+      ],
+      unknown: [
+        ...read.unknown,
+        ...(account === undefined ? ["the amount of a material that could run out, for a theoretical yield"] : []),
+      ],
+    }),
+  );
 }
 
 /**

@@ -6,6 +6,7 @@
 import type { AmountLike, MassLike, TemperatureLike } from "../../amount";
 import { type Formula, molarMass } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { readable } from "../../foundation/readable";
 import { type Quantity, quantity, sum } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
@@ -264,7 +265,7 @@ export function remainsInSolution(request: {
     ),
     ...pairings.map(({ formula, stays, solidPhase, why }) => `${PAIRING_WORDS[stays](formula, solidPhase)}: ${why}`),
   ];
-  return { remainsInSolution: worst ?? "yes", substances, pairings, warnings };
+  return readable({ remainsInSolution: worst ?? "yes", substances, pairings, warnings });
 }
 
 const PAIRING_WORDS: Readonly<Record<PairingOutcome["stays"], (formula: string, solid: string) => string>> = {

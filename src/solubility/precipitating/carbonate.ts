@@ -7,6 +7,7 @@ import { compositionBy } from "../../aqueous/internal";
 import { parseFormula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { once } from "../../foundation/memo";
+import { readable } from "../../foundation/readable";
 import { applyFunction, type ConcentrationText, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard, needChoice } from "../argument";
@@ -171,7 +172,7 @@ export function precipitatedCarbonate(request: {
     index.compare(String(UNDECIDED)) > 0 ? "normal" : index.times(UNDECIDED).compare("1") < 0 ? "basic" : "mixed";
   const { normalSolid, basicSolid } = entry;
   const expected = { normal: [normalSolid], basic: [basicSolid], mixed: [basicSolid, normalSolid] }[verdict];
-  return {
+  return readable({
     metal,
     precipitant,
     verdict,
@@ -182,7 +183,7 @@ export function precipitatedCarbonate(request: {
     products: [carbonate, basic],
     liquor: liquors(metal, precipitant, concentration),
     warnings: [...carbonate.warnings, ...basic.warnings],
-  };
+  });
 }
 
 /** [CO3]/[OH]² over its value where carbonate and basic solid are in balance. */
@@ -216,7 +217,7 @@ function asSettled(
   { verdict, solid, practice, source }: SettledRow,
   concentration: Quantity,
 ): CarbonateVerdict {
-  return {
+  return readable({
     metal,
     precipitant,
     verdict,
@@ -227,5 +228,5 @@ function asSettled(
     products: [],
     liquor: liquors(metal, precipitant, concentration),
     warnings: [],
-  };
+  });
 }
