@@ -7,5 +7,5 @@ export { classesOf } from "./hazards/classes";
 export { makeUpOf } from "./hazards/make-up";
 export { type DangerousProduct, dangerOf } from "./hazards/never-made";
 export { registryFormulas } from "./registry/registry-index";
-export { thermalOf, thermalRows } from "./registry/thermal";
+export { thermalOf, thermalRows, thermalStepsOf } from "./registry/thermal";
 export { formulasSoldAs } from "./shop/shop";

@@ -6,7 +6,7 @@ import { isWater } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
 import { anhydrousOf, crystalWater, knownForms } from "../../hydrate";
 import type { Quantity } from "../../quantity";
-import { trySubstance } from "../../substance";
+import { thermalStepsOf } from "../../substance/internal";
 import { IGNITION, OXIDES } from "../data/ignition";
 import { exact, planned } from "../planning/exact";
 import { keyElement } from "../reaction/candidates";
@@ -25,11 +25,10 @@ function leavesOxide(formula: Formula, key: string): boolean {
 
 /** What the last step of heating leaves, where that is one solid. */
 function afterLastStep(formula: Formula): Residue | undefined {
-  const known = trySubstance(formula.toString());
   // what only a furnace does is no ignition
-  const last = known.ok
-    ? known.value.thermalSteps.filter((one) => one.from.compare(planned("redHeat")) <= 0).at(-1)
-    : undefined;
+  const last = thermalStepsOf(formula)
+    .filter((one) => one.from.compare(planned("redHeat")) <= 0)
+    .at(-1);
   const [left, another] = last?.remains ?? [];
   return last === undefined || left === undefined || another !== undefined
     ? undefined

@@ -5,7 +5,7 @@ import { isWater } from "../../formula/internal";
 import { remembering } from "../../foundation/memo";
 import { crystalWater } from "../../hydrate";
 import { type Quantity, quantity } from "../../quantity";
-import { trySubstance } from "../../substance";
+import { thermalStepsOf } from "../../substance/internal";
 import { DELIQUESCENT, DRYING, type DryingRow } from "../data/drying";
 import { cite } from "../data/sources";
 import { exact, planned } from "../planning/exact";
@@ -45,16 +45,14 @@ export const dryingOf = (product: Formula): Drying => remembered(product.toStrin
 /** Where heat begins to take crystal water; undefined for what has none, or where nothing is tabulated. */
 export function losesWaterAt(product: Formula): Quantity<"temperature"> | undefined {
   if (isWater(product) || crystalWater(product).waters.n === 0n) return undefined;
-  const known = trySubstance(product.toString());
-  return known.ok ? known.value.thermalSteps[0]?.from : undefined;
+  return thermalStepsOf(product)[0]?.from;
 }
 
 function lookedUp(product: Formula): Drying {
   const { limits, deliquescent } = rows();
   const runs = deliquescent.some((f) => sameCore(f, product));
   const own = limits.find(({ formula }) => formula.hasSameComposition(product))?.row;
-  const known = trySubstance(product.toString());
-  const first = known.ok ? known.value.thermalSteps[0] : undefined;
+  const [first] = thermalStepsOf(product);
   const begins = first?.from.in("°C").minus(planned("belowChange").in("Δ°C"));
   const byHeat = begins === undefined ? undefined : quantity({ value: begins.toString(), unit: "°C" });
   const byTable = own === undefined ? undefined : quantity({ value: own.upTo, unit: "°C" });

@@ -4,7 +4,7 @@
 import { parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
-import { trySubstance } from "../../substance";
+import { thermalStepsOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
 import { FIRING } from "../data/firing";
 import { add } from "../operation/add";
@@ -41,8 +41,7 @@ function plateauOf({ frame: { setting } }: Bench): Plateau {
         at: fired === undefined ? undefined : (exact(`${fired.at} °C`) as Quantity<"temperature">),
         below: undefined,
       };
-    const known = trySubstance(material.form.toString());
-    const steps = known.ok ? known.value.thermalSteps : [];
+    const steps = thermalStepsOf(material.form);
     const found = steps.findIndex(({ remains }) =>
       remains.some(({ formula }) => parseFormula(formula).hasSameComposition(wanted)),
     );

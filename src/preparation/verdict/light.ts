@@ -3,7 +3,7 @@
 import { type Formula, molarMass, parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
-import { trySubstance } from "../../substance";
+import { thermalStepsOf } from "../../substance/internal";
 import { residueOf } from "../identity/ignition";
 import { asVolumeOfWater, exact, lessThanAll, planned } from "../planning/exact";
 import { keyElement } from "../reaction/candidates";
@@ -139,8 +139,7 @@ const rememberedSolids = /* @__PURE__ */ remembering<readonly Formula[]>(200);
 /** Solids that heat makes of a product and that still hold all of its key element. */
 const afterHeating = (formula: Formula, key: string): readonly Formula[] =>
   rememberedSolids(formula.toString(), () => {
-    const known = trySubstance(formula.toString());
-    const steps = known.ok ? known.value.thermalSteps.flatMap((s) => (s.remains.length === 1 ? s.remains : [])) : [];
+    const steps = thermalStepsOf(formula).flatMap((s) => (s.remains.length === 1 ? s.remains : []));
     const residue = residueOf(formula, undefined)?.residue;
     const solids = [...steps.map((one) => parseFormula(one.formula)), ...(residue === undefined ? [] : [residue])];
     return solids.filter(

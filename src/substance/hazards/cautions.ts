@@ -10,7 +10,7 @@ import type { Circumstance } from "../data/incompatibilities";
 import { readableText } from "../error";
 import { nearestNames } from "../names/formula-of";
 import { type Resolved, resolveAll } from "../names/resolve";
-import { formulasSoldAs, nearestShopNames, strengthsSoldAs, tryShopMaterial } from "../shop/shop";
+import { formulasMeantBy, formulasSoldAs, nearestShopNames, strengthsSoldAs } from "../shop/shop";
 import {
   type Asked,
   type Asking,
@@ -43,8 +43,7 @@ function meanings(material: string): Resolved[] {
   if (known.length > 0 && tryReadNotation(material) !== undefined) return known;
   const formulas = new Set([...known.map((one) => one.formula), ...formulasSoldAs(material)]);
   // a name that only shares words with a good, such as "pool shock", is taken for it where nothing else is known
-  const shop = formulas.size > 0 ? undefined : tryShopMaterial(material);
-  if (shop?.ok) for (const one of shop.value.candidates) formulas.add(one.formula);
+  if (formulas.size === 0) for (const formula of formulasMeantBy(material)) formulas.add(formula);
   return [...formulas].map((formula) => ({ given: material, formula, notation: readNotation(formula) }));
 }
 

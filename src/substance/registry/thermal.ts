@@ -1,8 +1,8 @@
 // What heat does to a substance, step by step, each step starting from what the one before left.
-import { molarMass } from "../../formula";
+import { type Formula, molarMass } from "../../formula";
 import { byElements } from "../../formula/internal";
 import { frozen } from "../../foundation/frozen";
-import { formulaKey, type Notation, readNotation, textOf } from "../../ion/internal";
+import { formulaKey, type Notation, readNotation, textOf, tryReadNotation } from "../../ion/internal";
 import { type Quantity, quantity, sum } from "../../quantity";
 import { cite, type SourceKey } from "../data/sources";
 import { THERMAL, type ThermalAmount, type ThermalRow, type ThermalStepRow } from "../data/thermal-steps";
@@ -74,4 +74,11 @@ export function stepsOf(row: ThermalRow): ThermalStep[] {
     before = made.remains;
     return made;
   });
+}
+
+/** What heat does to a formula, in order; nothing where nothing is known. */
+export function thermalStepsOf(formula: Formula): readonly ThermalStep[] {
+  const notation = tryReadNotation(formula.toString());
+  const row = notation === undefined ? undefined : thermalOf(notation);
+  return row === undefined ? [] : stepsOf(row);
 }

@@ -193,6 +193,11 @@ export function formulasSoldAs(name: string): string[] {
   return soldUnder(name).map((one) => one.formula);
 }
 
+/** Formulas of every good that may be meant by a name. */
+export function formulasMeantBy(name: string): string[] {
+  return formsOf(goodsNamed(name)).map((one) => one.formula);
+}
+
 /** Grams in a litre of water: what a solution weighs at least, where its density is not listed. */
 const WATER = 1000;
 
