@@ -13,14 +13,16 @@ import { tryFormulaOf } from "../substance";
 import { guard } from "./argument";
 import { barredFor, type Candidate, candidatesFor } from "./candidates";
 import { type Compound, formOf, formulaFrom, keyOf } from "./compound";
+import { type Draft, draftOf, heatOf, inventoryOf, type Wish } from "./draft";
 import { RouteError } from "./error";
 import { judge } from "./judge";
-import { partsOf, type Rank, type RankParts, rankOf, WEIGHTS } from "./rank";
+import { partsOf, rankOf, WEIGHTS } from "./rank";
 import type { RouteRefusal } from "./reason";
-import { type Draft, draftOf, heatOf, inventoryOf, type Route, routeOf, type Swap, type Wish } from "./route";
+import { routeOf } from "./route";
 import { isRefused, refuseTarget } from "./safety";
 import { type Found, materialOf, type Refused, search } from "./search";
 import { type Index, indexOf, MOST_STEPS } from "./shelf";
+import type { Rank, RankParts, Route, Swap } from "./types";
 
 /** What is asked of a shelf. */
 export interface RouteRequest {

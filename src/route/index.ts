@@ -6,7 +6,5 @@ export type { Evidence as RouteEvidence } from "./evidence";
 export type { RouteRequest, Routes } from "./find-routes";
 export { findRoutes, routeWeights, tryFindRoutes } from "./find-routes";
 export type { Margin } from "./margin";
-export type { Rank, RankParts } from "./rank";
 export type { RouteReason, RouteRefusal } from "./reason";
-export type { Route, RouteMaterial, RouteRecord, RouteStep, Swap } from "./route";
-export type { Trial, TrialStep } from "./trial";
+export type { Rank, RankParts, Route, RouteMaterial, RouteRecord, RouteStep, Swap, Trial, TrialStep } from "./types";

@@ -1,42 +1,12 @@
 // The place of a route among others: a vector of penalties, each from 0 (best) to 1, and their sum with the caller's weights.
 // The vector is shown; the sum only orders.
+
 import { molarMass } from "../formula";
 import { formulaFrom } from "./compound";
+import { costsOf, type Draft, gasOf, gradeOf, heatOf, inventoryOf } from "./draft";
 import { evidenceOf } from "./evidence";
 import { marginsOf } from "./margin";
-import { costsOf, type Draft, gasOf, gradeOf, heatOf, inventoryOf } from "./route";
-
-/** What a route is ranked by. */
-export interface RankParts {
-  /** Published 0, same kind with this metal 0.5, computed only 1; of the weakest step. */
-  readonly evidence: number;
-  /** The nearest margin: 0 far from failing. */
-  readonly margin: number;
-  /** Number of steps, and how sure their kinds are. */
-  readonly steps: number;
-  readonly yield: number;
-  /** Money for a gram; a price that is not known counts as half. */
-  readonly cost: number;
-  /** What is in excess and cannot be removed. */
-  readonly excess: number;
-  /** Other solids beside the product, and salts that no washing takes. */
-  readonly purity: number;
-  /** Gases by what they ask for. */
-  readonly gas: number;
-  /** Metals in the waste that must be precipitated. */
-  readonly waste: number;
-  /** Oven, furnace, kiln. */
-  readonly equipment: number;
-  /** Settling and drying are a day, crystals several. */
-  readonly time: number;
-}
-
-/** A place. */
-export interface Rank {
-  /** Sum of the parts, each with its weight; the smallest is the best. */
-  readonly score: number;
-  readonly parts: RankParts;
-}
+import type { Rank, RankParts } from "./types";
 
 /** Weights where the caller gives none. */
 export const WEIGHTS: RankParts = {

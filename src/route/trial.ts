@@ -1,26 +1,12 @@
 // Two grams first: what should be seen and weighed, and which outcome ends the route before anything is spent on it.
+
 import type { Plan } from "../preparation";
 import { type Quantity, quantity } from "../quantity";
 import { trySubstance } from "../substance";
 import { formulaFrom } from "./compound";
-import type { Draft } from "./route";
+import type { Draft } from "./draft";
 import type { FoundStep } from "./search";
-
-/** The trial of one step. */
-export interface TrialStep {
-  /** For two grams of its product. */
-  readonly plan: Plan;
-  /** What should be seen: colour, gas, mass, pH. */
-  readonly expect: readonly string[];
-  /** What ends the route here. */
-  readonly ends: readonly string[];
-}
-
-/** The trial of a route. */
-export interface Trial {
-  readonly product: Quantity<"mass">;
-  readonly steps: readonly TrialStep[];
-}
+import type { Trial } from "./types";
 
 const TWO_GRAMS = "2 g";
 /** Part of the expected mass below which a trial has failed. */
@@ -39,7 +25,7 @@ function expectations(plan: Plan, product: string, share: Quantity): string[] {
   return seen;
 }
 
-function ends(plan: Plan, share: Quantity, step: FoundStep): string[] {
+export function ends(plan: Plan, share: Quantity, step: FoundStep): string[] {
   const least = plan.product.theoreticalYield.times(share).times(String(HALF)).to("g");
   const found = [`less than ${shown(least, 2)} of dry product`];
   if (step.candidate.family.separate === "filter") found.push("the liquor stays clear");

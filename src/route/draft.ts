@@ -1,0 +1,230 @@
+// A route with every step planned for the scale, and the figures that are read off the plans.
+
+import { type Plan, type PlanRequest, planPreparation, type ShelfMaterial } from "../preparation";
+import { type Quantity, quantity, sum } from "../quantity";
+import { formulaFrom } from "./compound";
+import type { Evidence } from "./evidence";
+import { excessOf } from "./judge";
+import type { Found, FoundStep } from "./search";
+import type { Route, RouteMaterial } from "./types";
+
+/** What a route is given. */
+export interface Wish {
+  readonly wanted: Quantity<"mass">;
+  readonly temperature: PlanRequest["temperature"];
+}
+
+/** The name under which the next step takes what a step makes. */
+export const made = ({ judgement }: FoundStep): string => formulaFrom(judgement.product).toUnicode();
+
+/** A request for the plan of a step. */
+export function requestOf(
+  step: FoundStep,
+  all: readonly FoundStep[],
+  scale: PlanRequest["scale"],
+  wish: Wish,
+): PlanRequest {
+  const { candidate, judgement, materials } = step;
+  const taken = materials.map((material, i): ShelfMaterial => {
+    const from = all.find((one) => one.candidate.product.key === candidate.feeds[i]!.key);
+    const own: ShelfMaterial =
+      from === undefined ? material : { name: made(from), form: from.judgement.product, note: "from an earlier step" };
+    return { ...own, ...excessOf(candidate, i) };
+  });
+  return {
+    equation: String(judgement.equation),
+    product: judgement.product,
+    productName: made(step),
+    materials: taken,
+    scale,
+    ...(wish.temperature === undefined ? {} : { temperature: wish.temperature }),
+    ...(candidate.family.code === "heat" ? { procedure: "thermal decomposition" as const } : {}),
+  };
+}
+
+/** Part of the theory that stands dry at the end of a plan, usual losses taken off. */
+export function yieldOf(plan: Plan): Quantity {
+  const last = plan.steps.at(-1)?.after.solids.find(({ formula }) => formula === plan.product.name);
+  const whole = last === undefined ? undefined : last.mass.dividedBy(plan.product.theoreticalYield);
+  const share =
+    whole === undefined
+      ? (plan.feasibility.share ?? quantity("1"))
+      : whole.value.toNumber() > 1
+        ? quantity("1")
+        : whole;
+  return share
+    .times(quantity("1").minus(plan.handlingLoss))
+    .to("")
+    .named({
+      symbol: "yield",
+      label: `yield of ${plan.product.name}`,
+      rule: "what stands at the end / theory, less usual losses",
+    });
+}
+
+/** Each step planned once for one gram: everything else is in proportion. */
+export interface Planned {
+  readonly step: FoundStep;
+  readonly unit: Plan;
+  readonly yield: Quantity;
+}
+
+/** A route before it has its place among the others. */
+export interface Draft {
+  readonly found: Found;
+  readonly planned: readonly Planned[];
+  /** Theoretical mass that each step is planned for. */
+  readonly theory: readonly Quantity[];
+  readonly wish: Wish;
+}
+
+export const textOf = (q: Quantity): Quantity => quantity({ value: q.value.toPrecision(12), unit: q.unit });
+
+/** Plan all steps of a route that was found; throws where a plan is refused. */
+export function draftOf(found: Found, wish: Wish): Draft {
+  const planned = found.steps.map((step, i): Planned => {
+    const last = i === found.steps.length - 1;
+    const unit = planPreparation(requestOf(step, found.steps, { product: last ? wish.wanted : "20 g" }, wish));
+    return { step, unit, yield: yieldOf(unit) };
+  });
+  // back from what is wanted: each step makes what the later ones take
+  const theory: Quantity[] = [];
+  for (let i = planned.length - 1; i >= 0; i -= 1) {
+    const { step, yield: share } = planned[i]!;
+    const name = made(step);
+    const demands: Quantity[] = i === planned.length - 1 ? [wish.wanted] : [];
+    for (let j = i + 1; j < planned.length; j += 1) {
+      const { unit } = planned[j]!;
+      const used = unit.materialBalance.supplied.find(({ material }) => material === name);
+      if (used !== undefined)
+        demands.push(textOf(used.portion.times(theory[j]!).dividedBy(unit.product.theoreticalYield)));
+    }
+    theory[i] = textOf(sum(demands).dividedBy(share).to("g"));
+  }
+  return { found, planned, theory, wish };
+}
+
+/** How many times the unit plan a step is. */
+export const times = ({ planned, theory }: Draft, i: number): Quantity =>
+  textOf(theory[i]!.dividedBy(planned[i]!.unit.product.theoreticalYield));
+
+export const isMade = ({ found }: Draft, material: string): boolean =>
+  found.steps.some((step) => made(step) === material);
+
+export function inventoryOf(draft: Draft): RouteMaterial[] {
+  const lines = new Map<string, { form: string; portions: Quantity[]; steps: number[] }>();
+  draft.planned.forEach(({ unit }, i) => {
+    for (const { material, form, exact } of unit.weighings) {
+      if (isMade(draft, material)) continue;
+      const line = lines.get(material) ?? { form, portions: [], steps: [] };
+      lines.set(material, line);
+      line.portions.push(exact.times(times(draft, i)).to(exact.unit));
+      line.steps.push(i + 1);
+    }
+  });
+  return [...lines].map(([material, { form, portions, steps }]) => ({
+    material,
+    form,
+    portion: portions.length === 1 ? portions[0]! : sum(portions),
+    steps,
+  }));
+}
+
+export function costsOf(draft: Draft): Route["cost"] {
+  const parts: Quantity[] = [];
+  const missing = new Set<string>();
+  draft.planned.forEach(({ unit }, i) => {
+    const { cost } = unit;
+    for (const line of cost.lines) if (!isMade(draft, line.material)) parts.push(line.cost.times(times(draft, i)));
+    for (const text of cost.missing)
+      if (!draft.found.steps.some((step) => text === `price of ${made(step)}`)) missing.add(text);
+  });
+  if (new Set(parts.map(({ dimension }) => dimension)).size > 1) missing.add("one currency for all prices");
+  const total =
+    missing.size > 0 || parts.length === 0
+      ? undefined
+      : sum(parts, {
+          symbol: "cost",
+          label: "cost of the route",
+          rule: "sum of the parts of the packs used in all steps",
+        });
+  return {
+    total,
+    perGram: total
+      ?.dividedBy(draft.wish.wanted)
+      .named({ symbol: "cost per gram", rule: "cost of the route / mass of the target" }),
+    missing: [...missing],
+  };
+}
+
+/** The most that the jars give: the one that runs out first. */
+export function mostOf(draft: Draft): Quantity<"mass"> | undefined {
+  let least: Quantity | undefined;
+  const inventory = inventoryOf(draft);
+  for (const { material, portion } of inventory) {
+    const jar = draft.found.steps.flatMap(({ materials }) => materials).find(({ name }) => name === material);
+    if (jar?.available === undefined) return undefined;
+    const available = quantity(jar.available as Quantity);
+    if (available.dimension !== portion.dimension) return undefined;
+    const part = available.dividedBy(portion);
+    if (least === undefined || part.compare(least) < 0) least = part;
+  }
+  return least
+    ?.times(draft.wish.wanted)
+    .to("g")
+    .named({ label: "most that the jars give", rule: "least of available / needed × wanted mass" }) as
+    | Quantity<"mass">
+    | undefined;
+}
+
+export const KILN = 600;
+
+export const OVEN = 110;
+
+/** Heat that a step needs, °C. */
+export function heatOf({ candidate, judgement }: FoundStep): number | undefined {
+  if (candidate.family.code !== "heat") return undefined;
+  const from = judgement.feasibility.reasons.find(({ code }) => code === "thermal")?.numbers[0];
+  return from?.in("°C").toNumber();
+}
+
+export function equipmentOf({ found, planned }: Draft): string[] {
+  const needs = new Set<string>();
+  for (const step of found.steps) {
+    const heat = heatOf(step);
+    if (heat !== undefined)
+      needs.add(heat > KILN ? "kiln" : heat > OVEN ? "furnace, or crucible over a burner" : "oven");
+  }
+  for (const { unit } of planned) {
+    if (unit.steps.some(({ operation }) => operation === "heat" || operation === "concentrate")) needs.add("hot plate");
+    if (unit.gas.some(({ hood }) => hood)) needs.add("fume cupboard");
+  }
+  return [...needs];
+}
+
+export function gasOf(draft: Draft): Route["gas"] {
+  return draft.planned.flatMap(({ unit }, i) =>
+    unit.gas.map(({ formula, volume, hood }) => ({
+      formula,
+      volume: volume.times(times(draft, i)) as Quantity<"volume">,
+      hood,
+      step: i + 1,
+    })),
+  );
+}
+
+export function wasteOf(draft: Draft): Route["waste"] {
+  let volume: Quantity | undefined;
+  const metals = new Set<string>();
+  draft.planned.forEach(({ unit }, i) => {
+    const own = unit.waste.volume?.times(times(draft, i));
+    if (own !== undefined) volume = volume === undefined ? own : volume.plus(own);
+    for (const { symbol, precipitate } of unit.waste.metals) if (precipitate) metals.add(symbol);
+  });
+  return { volume: volume as Quantity<"volume"> | undefined, metals: [...metals] };
+}
+
+/** The weakest evidence of all steps. */
+export const GRADES: readonly Evidence["grade"][] = ["published", "same kind with this metal", "computed only"];
+
+export const gradeOf = ({ grade }: Evidence): number => GRADES.indexOf(grade);

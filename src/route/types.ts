@@ -1,0 +1,142 @@
+// A route as it is handed out: its steps, what it takes, what it costs, how it ranks, and the trial that comes first.
+import type { BalancedEquation } from "../equation";
+import type { Plan, PlanRecord } from "../preparation";
+import type { Quantity } from "../quantity";
+import type { FamilyCode } from "./data/families";
+import type { Evidence } from "./evidence";
+import type { Margin } from "./margin";
+import type { RouteReason } from "./reason";
+
+/** What a route is ranked by. */
+export interface RankParts {
+  /** Published 0, same kind with this metal 0.5, computed only 1; of the weakest step. */
+  readonly evidence: number;
+  /** The nearest margin: 0 far from failing. */
+  readonly margin: number;
+  /** Number of steps, and how sure their kinds are. */
+  readonly steps: number;
+  readonly yield: number;
+  /** Money for a gram; a price that is not known counts as half. */
+  readonly cost: number;
+  /** What is in excess and cannot be removed. */
+  readonly excess: number;
+  /** Other solids beside the product, and salts that no washing takes. */
+  readonly purity: number;
+  /** Gases by what they ask for. */
+  readonly gas: number;
+  /** Metals in the waste that must be precipitated. */
+  readonly waste: number;
+  /** Oven, furnace, kiln. */
+  readonly equipment: number;
+  /** Settling and drying are a day, crystals several. */
+  readonly time: number;
+}
+
+/** A place. */
+export interface Rank {
+  /** Sum of the parts, each with its weight; the smallest is the best. */
+  readonly score: number;
+  readonly parts: RankParts;
+}
+
+/** The trial of one step. */
+export interface TrialStep {
+  /** For two grams of its product. */
+  readonly plan: Plan;
+  /** What should be seen: colour, gas, mass, pH. */
+  readonly expect: readonly string[];
+  /** What ends the route here. */
+  readonly ends: readonly string[];
+}
+
+/** The trial of a route. */
+export interface Trial {
+  readonly product: Quantity<"mass">;
+  readonly steps: readonly TrialStep[];
+}
+
+/** One step of a route. */
+export interface RouteStep {
+  /** The kind of reaction, and its name in words. */
+  readonly family: FamilyCode;
+  readonly name: string;
+  readonly equation: BalancedEquation;
+  /** What it makes, in the form that stands. */
+  readonly product: string;
+  /** For as much as the next step, or the wanted mass, asks of it. */
+  readonly plan: Plan;
+  /** Part of the theory that comes out, by the plan's own work and usual losses. */
+  readonly yield: Quantity;
+  readonly evidence: Evidence;
+  /** How far it is from failing, the nearest first. */
+  readonly margins: readonly Margin[];
+  /** Why it goes, with figures and sources. */
+  readonly reasons: readonly RouteReason[];
+  /** Whether what is in excess can be got rid of, and how. */
+  readonly excess: "none" | "washes out" | "evaporates" | "filtered off" | "stays";
+}
+
+/** One line of the list of what a route takes from the shelf. */
+export interface RouteMaterial {
+  readonly material: string;
+  readonly form: string;
+  readonly portion: Quantity;
+  /** Steps that use it, from 1. */
+  readonly steps: readonly number[];
+}
+
+/** A jar that would do in place of one that the route takes. */
+export interface Swap {
+  readonly instead: string;
+  readonly use: string;
+}
+
+/** A way from the shelf to the target. */
+export interface Route {
+  readonly kind: "route";
+  readonly target: string;
+  /** In the order of the work. */
+  readonly steps: readonly RouteStep[];
+  /** Mass of the target that the plans are for. */
+  readonly wanted: Quantity<"mass">;
+  /** Part of the theory over all steps, on the longest way. */
+  readonly yield: Quantity;
+  /** The most that the jars give, where all say how much there is. */
+  readonly most: Quantity<"mass"> | undefined;
+  readonly inventory: readonly RouteMaterial[];
+  readonly cost: {
+    readonly total: Quantity | undefined;
+    readonly perGram: Quantity | undefined;
+    readonly missing: readonly string[];
+  };
+  /** What the work needs beside vessels, filter and balance. */
+  readonly equipment: readonly string[];
+  readonly gas: readonly {
+    readonly formula: string;
+    readonly volume: Quantity<"volume">;
+    readonly hood: boolean;
+    readonly step: number;
+  }[];
+  readonly waste: { readonly volume: Quantity<"volume"> | undefined; readonly metals: readonly string[] };
+  /** The weakest of all steps. */
+  readonly evidence: Evidence;
+  /** The nearest of all steps. */
+  readonly margin: Margin;
+  /** Other jars of the same kind: any soluble carbonate, any strong acid. */
+  readonly swaps: readonly Swap[];
+  readonly rank: Rank;
+  /** Two grams first: what to see, and what ends the route. */
+  readonly trial: Trial;
+  /** What could not be computed. */
+  readonly unknown: readonly string[];
+  toString(): string;
+  toJSON(): RouteRecord;
+}
+
+/** A route as plain data: the request of each step, from which its plan is made again. */
+export interface RouteRecord {
+  readonly type: "route";
+  readonly target: string;
+  readonly steps: readonly PlanRecord[];
+  readonly rank: Rank["parts"];
+}
