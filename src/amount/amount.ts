@@ -1,6 +1,6 @@
 // Mass, amount and number of entities of one substance as it lies in the jar: with assay and moisture.
 
-import { type Formula, molarMass } from "../formula";
+import { molarMass } from "../formula";
 import type { Fields } from "../foundation/argument";
 import { type Quantity, type QuantityLike, quantity } from "../quantity";
 import { expectDimension } from "../quantity/internal";
@@ -137,10 +137,4 @@ export function amountOfEntities(entities: QuantityLike<"number"> | bigint): Qua
   return N.dividedBy(avogadroConstant())
     .to("mol")
     .named({ symbol: "n", rule: "amount = number of entities / Avogadro constant" });
-}
-
-/** @internal The molar mass as a named constant, and how the formula is written in symbols. */
-export function substanceOf(formula: FormulaLike): { formula: Formula; name: string; molarMass: Quantity } {
-  const f = formulaOfArgument(formula);
-  return { formula: f, name: inSymbol(f), molarMass: molarMass(f) };
 }

@@ -34,7 +34,7 @@ function scaled(text: string, places: number): bigint {
 }
 
 /** Value and half-width of a row under a convention, as exact texts. */
-export function weightTexts(
+function weightTexts(
   row: Exclude<WeightRow, { kind: "none" }>,
   convention: WeightConvention,
 ): { readonly value: string; readonly halfWidth: string } {

@@ -235,7 +235,7 @@ export function equationFromJSON(record: EquationRecord): Equation {
 }
 
 /** @internal Refuses what is not a record of an equation of some kind, saying why. */
-export function needRecord(data: unknown, type: string): void {
+function needRecord(data: unknown, type: string): void {
   const problem = headProblem(data, type, SCHEMA);
   if (problem !== undefined) throw notARecord(type, problem);
 }

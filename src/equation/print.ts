@@ -18,7 +18,7 @@ function formulaText(formula: Formula, notation: Notation): string {
 }
 
 /** What the printer needs of an equation. */
-export interface Printable {
+interface Printable {
   readonly formulas: readonly Formula[];
   readonly reactantCount: number;
   readonly arrow: Arrow;

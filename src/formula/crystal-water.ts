@@ -6,7 +6,7 @@ import { type Formula, type FormulaPart, parseFormula } from "./formula";
 const WATER = "H2O";
 
 /** @internal */
-export interface Split {
+interface Split {
   /** The parts that are not water, in their smallest whole formula; undefined if there are none. */
   readonly dry: Formula | undefined;
   /** How many of `dry` the formula holds. */

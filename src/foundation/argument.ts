@@ -29,7 +29,7 @@ export type Fields<T> = { readonly [F in FieldOf<T>]-?: KnownFields[string] };
  *
  * @internal
  */
-export interface ArgumentCodes<Code extends string> {
+interface ArgumentCodes<Code extends string> {
   readonly unknown: Code;
   readonly bad: Code;
   /** The code for a wrong kind also serves for what is left out, where none is given. */
@@ -46,8 +46,7 @@ const LONGEST_QUOTE = 80;
  *
  * @internal
  */
-export const quoted = (text: string): string =>
-  `'${text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text}'`;
+const quoted = (text: string): string => `'${text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text}'`;
 
 /**
  * What a value is, in words that are safe for any value.

@@ -2,7 +2,7 @@
 export const SUBSCRIPTS = "₀₁₂₃₄₅₆₇₈₉";
 export const SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 /** The minus sign above the line. */
-export const SUPERSCRIPT_MINUS = "⁻";
+const SUPERSCRIPT_MINUS = "⁻";
 
 /** A whole number below the line. */
 export const subscript = (digits: number): string =>

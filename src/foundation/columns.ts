@@ -5,7 +5,7 @@ import { once } from "./memo";
 type NamesOf<Row> = Row extends unknown ? keyof Row : never;
 
 /** A row with some of its cells only. */
-export type Cells<Row, Name extends PropertyKey> = Row extends unknown ? Pick<Row, Extract<keyof Row, Name>> : never;
+type Cells<Row, Name extends PropertyKey> = Row extends unknown ? Pick<Row, Extract<keyof Row, Name>> : never;
 
 /** The rows of a table in their order, each with the named cells that it has. */
 export function columns<Row extends object, const Name extends NamesOf<Row>>(

@@ -68,7 +68,7 @@ function symbolOf(atom: number, short: boolean): string {
 }
 
 /** The formula's parts with units in written order. */
-export function notationOf(formula: Formula): Notation {
+function notationOf(formula: Formula): Notation {
   const parts: { multiplier: number; units: Unit[] }[] = [];
   const stack: { units: Unit[]; bracket: "(" | "[" | "{"; count: number }[] = [];
   let units: Unit[] = [];

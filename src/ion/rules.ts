@@ -7,7 +7,7 @@ export const ALKALI: readonly string[] = ION_GROUPS.alkali;
 export const REACTS_WITH_WATER: readonly string[] = ION_GROUPS.reactWithWater;
 
 /** What a rule says of a salt. */
-export interface RuleVerdict {
+interface RuleVerdict {
   readonly class: SolubilityClass;
   /** The rule in words. */
   readonly rule: string;

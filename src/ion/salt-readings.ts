@@ -19,7 +19,7 @@ export interface CationUse {
 }
 
 /** An anion and how many of it. */
-export interface AnionUse {
+interface AnionUse {
   readonly count: number;
   readonly ion: Ion;
 }
@@ -293,7 +293,7 @@ function saltWith(
  *
  * @param text - the part as written, which decides only where composition does not: cyanate or fulminate, nitrosyl
  */
-export function salts(counts: ReadonlyMap<string, number>, text: string, charge = 0): Salt[] {
+function salts(counts: ReadonlyMap<string, number>, text: string, charge = 0): Salt[] {
   if (![...counts.values()].every((n) => n > 0)) return [];
   if (!mayHoldCation(counts)) return [];
   const found: Salt[] = [];
@@ -362,7 +362,7 @@ function keepsGroups({ cations, anions }: Salt, part: Part): boolean {
 }
 
 /** An acid: one anion with all its charge met by hydrogen. */
-export interface Acid {
+interface Acid {
   readonly ion: Ion;
   readonly count: number;
   readonly hydrogens: number;

@@ -15,7 +15,7 @@ export interface Wish {
 }
 
 /** The name under which the next step takes what a step makes. */
-export const made = ({ judgement }: FoundStep): string => formulaFrom(judgement.product).toUnicode();
+const made = ({ judgement }: FoundStep): string => formulaFrom(judgement.product).toUnicode();
 
 /** A request for the plan of a step. */
 export function requestOf(
@@ -43,7 +43,7 @@ export function requestOf(
 }
 
 /** Part of the theory that stands dry at the end of a plan, usual losses taken off. */
-export function yieldOf(plan: Plan): Quantity {
+function yieldOf(plan: Plan): Quantity {
   const last = plan.steps.at(-1)?.after.solids.find(({ formula }) => formula === plan.product.name);
   const whole = last === undefined ? undefined : last.mass.dividedBy(plan.product.theoreticalYield);
   const share =
@@ -63,7 +63,7 @@ export function yieldOf(plan: Plan): Quantity {
 }
 
 /** Each step planned once for one gram: everything else is in proportion. */
-export interface Planned {
+interface Planned {
   readonly step: FoundStep;
   readonly unit: Plan;
   readonly yield: Quantity;
@@ -78,7 +78,7 @@ export interface Draft {
   readonly wish: Wish;
 }
 
-export const textOf = (q: Quantity): Quantity => quantity({ value: q.value.toPrecision(12), unit: q.unit });
+const textOf = (q: Quantity): Quantity => quantity({ value: q.value.toPrecision(12), unit: q.unit });
 
 /** Plan all steps of a route that was found; throws where a plan is refused. */
 export function draftOf(found: Found, wish: Wish): Draft {
@@ -105,11 +105,10 @@ export function draftOf(found: Found, wish: Wish): Draft {
 }
 
 /** How many times the unit plan a step is. */
-export const times = ({ planned, theory }: Draft, i: number): Quantity =>
+const times = ({ planned, theory }: Draft, i: number): Quantity =>
   textOf(theory[i]!.dividedBy(planned[i]!.unit.product.theoreticalYield));
 
-export const isMade = ({ found }: Draft, material: string): boolean =>
-  found.steps.some((step) => made(step) === material);
+const isMade = ({ found }: Draft, material: string): boolean => found.steps.some((step) => made(step) === material);
 
 export function inventoryOf(draft: Draft): RouteMaterial[] {
   const lines = new Map<string, { form: string; portions: Quantity[]; steps: number[] }>();
@@ -177,9 +176,9 @@ export function mostOf(draft: Draft): Quantity<"mass"> | undefined {
     | undefined;
 }
 
-export const KILN = 600;
+const KILN = 600;
 
-export const OVEN = 110;
+const OVEN = 110;
 
 /** Heat that a step needs, °C. */
 export function heatOf({ candidate, judgement }: FoundStep): number | undefined {
@@ -225,6 +224,6 @@ export function wasteOf(draft: Draft): Route["waste"] {
 }
 
 /** The weakest evidence of all steps. */
-export const GRADES: readonly Evidence["grade"][] = ["published", "same kind with this metal", "computed only"];
+const GRADES: readonly Evidence["grade"][] = ["published", "same kind with this metal", "computed only"];
 
 export const gradeOf = ({ grade }: Evidence): number => GRADES.indexOf(grade);

@@ -108,7 +108,7 @@ export function materialOf(feed: Compound, index: Index): ShelfMaterial {
 }
 
 /** How a search is bounded. */
-export interface Bounds {
+interface Bounds {
   readonly steps: number;
   /** Kinds of route wanted. */
   readonly kinds: number;

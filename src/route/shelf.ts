@@ -11,7 +11,7 @@ import { formulaFrom, keyOf } from "./compound";
 import { type Universe, universeWith } from "./universe";
 
 /** A jar that stands for its compound. */
-export interface Jar {
+interface Jar {
   readonly material: ShelfMaterial;
   readonly key: string;
   /** Money for a mole, as far as the pack tells. */
@@ -131,7 +131,7 @@ function build(shelf: readonly ShelfMaterial[], extra: readonly string[]): Index
 const kept = /* @__PURE__ */ remembering<Index>(8);
 
 /** How often an index was built, for those who watch over it. */
-export let indexesBuilt = 0;
+let indexesBuilt = 0;
 
 const contents = ({ name, form, assay, strength, density, pack, available, aside }: ShelfMaterial): string =>
   [name, form, assay, strength, density, pack?.size, pack?.price, available, aside].map(toText).join("\t");

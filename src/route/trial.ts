@@ -25,7 +25,7 @@ function expectations(plan: Plan, product: string, share: Quantity): string[] {
   return seen;
 }
 
-export function ends(plan: Plan, share: Quantity, step: FoundStep): string[] {
+function ends(plan: Plan, share: Quantity, step: FoundStep): string[] {
   const least = plan.product.theoreticalYield.times(share).times(String(HALF)).to("g");
   const found = [`less than ${shown(least, 2)} of dry product`];
   if (step.candidate.family.separate === "filter") found.push("the liquor stays clear");

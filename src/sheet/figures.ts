@@ -30,16 +30,6 @@ export function pretty(text: string): string {
   return formula.ok ? formula.value.toUnicode() : text;
 }
 
-/** A time in the unit a person would say; undefined for a moment nobody would wait. */
-export function lasting(time: Quantity): string | undefined {
-  const minutes = time.in("min").toNumber();
-  if (minutes < 1 / 6) return undefined;
-  return about(time, minutes < 1 ? "s" : minutes < 120 ? "min" : "h", 2);
-}
-
-/** "once", "twice", "3 times". */
-export const times = (n: number): string => ["never", "once", "twice"][n] ?? `${n} times`;
-
 /** With a capital letter. */
 export const capital = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}`;
 

@@ -80,7 +80,7 @@ export abstract class SolubilityMethods {
 }
 
 /** A solubility that was read back. */
-export class ToldSolubility extends SolubilityMethods implements Solubility {
+class ToldSolubility extends SolubilityMethods implements Solubility {
   static override get name(): string {
     return "Solubility";
   }

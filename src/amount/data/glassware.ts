@@ -4,7 +4,7 @@ import type { SourceKey } from "./sources";
 
 export type GlasswareKind = "volumetric flask" | "pipette" | "burette" | "measuring cylinder";
 
-export interface GlasswareRow {
+interface GlasswareRow {
   readonly kind: GlasswareKind;
   readonly source: SourceKey;
   readonly knownAs: "memory";

@@ -3,7 +3,7 @@
 import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
-export interface VolatilityRow {
+interface VolatilityRow {
   /** As it is written; an organic formula by its groups, because isomers boil apart. */
   readonly formula: string;
   /** °C at 101.325 kPa; where a solid sublimes, the temperature at which its vapour has that pressure. */

@@ -32,7 +32,7 @@ interface Point extends CurvePoint {
 }
 
 /** @internal One table made ready: pure water first, then its points, each one object for good. */
-export interface DensityTable {
+interface DensityTable {
   readonly row: SolutionDensityRow;
   readonly formula: Formula;
   readonly points: readonly Point[];
@@ -93,7 +93,7 @@ function prepared(row: SolutionDensityRow): DensityTable {
 }
 
 /** The tables for a solute, and what mass of the tabulated form stands for a mass of the form asked about. */
-export interface TablesOfSolute {
+interface TablesOfSolute {
   readonly tables: readonly DensityTable[];
   /** Undefined when the table counts the very form that is asked about. */
   readonly perAsked: Quantity | undefined;
@@ -163,7 +163,7 @@ export function tablesOf(asked: Formula): TablesOfSolute {
 }
 
 /** One stretch of a table: specific volume at its start, slope over the mass fraction, and the doubt of the chord. */
-export interface Segment {
+interface Segment {
   readonly a: Point;
   readonly b: Point;
   readonly va: Quantity;

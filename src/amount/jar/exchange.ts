@@ -8,7 +8,7 @@ import { Fraction } from "../../foundation/fraction";
 import type { Place } from "./species";
 
 /** @internal What one mole of a reactant brings to an exchange. */
-export interface Exchange {
+interface Exchange {
   /** Protons given; negative where they are taken. */
   readonly protons: Fraction;
   /** Charges of its cations, and of its anions, that precipitate from the solution. */

@@ -22,7 +22,7 @@ export function portionOf(like: PortionLike, argument: string, symbol: string): 
 }
 
 /** @internal What a solution holds in a unit of itself, counted the way a portion is measured. */
-export interface Content {
+interface Content {
   /** Solute per volume or per mass: mol/L, g/L or a mass fraction. */
   readonly content: Quantity;
   /** Does it count moles of solute, equivalents, or grams? */

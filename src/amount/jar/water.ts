@@ -10,7 +10,7 @@ import { AmountError } from "../error";
 const ZERO_CELSIUS = 273.15;
 
 /** @internal The temperature in kelvin, refused outside the range the liquid is liquid at 1 atm. */
-export function liquidWater(temperature: TemperatureLike): Quantity {
+function liquidWater(temperature: TemperatureLike): Quantity {
   const T = expectDimension(temperature, "temperature", "temperature").to("K");
   const celsius = T.in("°C");
   if (celsius.greaterThanOrEqualTo(0) && celsius.lessThanOrEqualTo(100)) return named(T);

@@ -7,7 +7,7 @@ import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One species and the reaction that makes it. */
-export interface FormationRow {
+interface FormationRow {
   readonly species: string;
   /** Written so that the species stands alone but for H+ and water on its side. */
   readonly reaction: string;
@@ -73,7 +73,7 @@ export const FORMATIONS = /* @__PURE__ */ once((): readonly FormationRow[] => [
 ]);
 
 /** What an ion or molecule becomes as soon as it is in water, completely. */
-export interface InWaterRow {
+interface InWaterRow {
   readonly given: string;
   readonly reaction: string;
 }
@@ -104,7 +104,7 @@ export const IN_WATER: readonly InWaterRow[] = [
 ];
 
 /** A gas and its molecule in water: log K = log10(molality / pressure in atm). */
-export interface HenryRow {
+interface HenryRow {
   readonly gas: string;
   readonly dissolved: string;
   readonly logK: string;

@@ -1,7 +1,7 @@
 // Acid-base indicators with the pH between which their colour changes.
 import type { SourceKey } from "./sources";
 
-export interface IndicatorRow {
+interface IndicatorRow {
   readonly name: string;
   /** pH at which the change begins and ends. */
   readonly from: string;

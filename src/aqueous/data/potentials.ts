@@ -2,7 +2,7 @@
 // two of them will not stand together; the equilibrium computed here leaves every oxidation state as it was put in.
 
 /** [ion or molecule as it is put in, potential of its half-reaction in V]. */
-export type PotentialRow = readonly [species: string, volts: number];
+type PotentialRow = readonly [species: string, volts: number];
 
 export const OXIDANTS: readonly PotentialRow[] = [
   ["MnO4-", 1.51],

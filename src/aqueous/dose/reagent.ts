@@ -24,7 +24,7 @@ export interface Reagent {
 const REAGENT_FIELDS = { formula: true, concentration: true, strength: true, density: true, basis: true } as const;
 
 /** A reagent, read. */
-export interface ReadReagent {
+interface ReadReagent {
   readonly formula: string;
   readonly concentration: Quantity | undefined;
 }
@@ -56,7 +56,7 @@ export function readReagent(like: Reagent | string, place: string): ReadReagent 
 }
 
 /** A reagent as a person names it, and what was taken for it. */
-export interface NamedReagent {
+interface NamedReagent {
   readonly reagent: Reagent;
   /** Mass fraction of the formula in a solid good. */
   readonly assay: Quantity | undefined;

@@ -4,8 +4,6 @@ import { OXIDANTS, REDUCTANTS, SLOW } from "../data/potentials";
 import type { Network } from "./network";
 import { type Key, keyOf } from "./notation";
 
-/** Cations whose common salts dissolve. */
-const ALKALI = ["Li+", "Na+", "K+", "Rb+", "Cs+", "NH3", "H+", "CH3NH2", "C2H8N2"];
 /** Cations that precipitate with almost nothing. */
 const EARTHS = ["Mg^2+", "Ca^2+", "Sr^2+", "Ba^2+"];
 const HEAVY =
@@ -116,9 +114,6 @@ export function uncovered(network: Network, components: readonly Key[]): readonl
   known.set(id, found);
   return found;
 }
-
-/** Cations that give no solid with the common anions. */
-export const isAlkali = (formula: string): boolean => ALKALI.includes(formula);
 
 /** Pairs of which one oxidises the other, by standard potentials. */
 export function redoxPartners(network: Network, components: readonly Key[]): readonly string[] {

@@ -25,7 +25,7 @@ export interface Dissolved {
 }
 
 /** Known fields of one material. */
-export const DISSOLVED_FIELDS = {
+const DISSOLVED_FIELDS = {
   formula: true,
   mass: true,
   amount: true,

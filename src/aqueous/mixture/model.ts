@@ -5,7 +5,7 @@ import { Equilibrium } from "../solve/equilibrium";
 import { type Composition, type ConditionRow, systemOf } from "../solve/system";
 import type { Constant } from "./constant";
 import { type Expression, type Network, type Phase, PKW, waterShift } from "./network";
-import { atomsOf, HYDRON, type Key, keyOf } from "./notation";
+import { atomsOf, HYDRON, type Key } from "./notation";
 
 /** A condition of the model: a phase of the tables, or something held. */
 export interface ModelCondition {
@@ -19,7 +19,7 @@ export interface ModelCondition {
   readonly water: number;
 }
 
-export interface ModelSpecies {
+interface ModelSpecies {
   readonly formula: string;
   readonly charge: number;
   readonly expression: Expression;
@@ -27,7 +27,7 @@ export interface ModelSpecies {
 }
 
 /** What a model is asked to hold or let go. */
-export interface Holding {
+interface Holding {
   readonly pH: boolean;
   /** Pressure of carbon dioxide in atm, and whether it is held or only cannot be passed. */
   readonly carbonDioxide: { readonly atm: number; readonly held: boolean };
@@ -61,7 +61,7 @@ function between(points: readonly (readonly [celsius: number, value: number])[],
 }
 
 /** A constant at a temperature: van 't Hoff's equation with the heat at 25 °C. */
-export function valueAt(constant: Constant, celsius: number): number {
+function valueAt(constant: Constant, celsius: number): number {
   if (constant.points !== undefined) return between(constant.points, celsius);
   if (celsius === 25) return constant.value;
   if (constant === PKW) return constant.value + waterShift(celsius);
@@ -199,10 +199,3 @@ export function modelOf(
     excluded,
   };
 }
-
-/** Components that a species of some formula is made of. */
-export const componentsOf = (network: Network, formula: string): readonly Key[] => [
-  ...network.express(formula).of.keys(),
-];
-
-export const sameSpecies = (a: string, b: string): boolean => keyOf(a) === keyOf(b);

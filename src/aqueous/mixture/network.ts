@@ -15,7 +15,7 @@ import { chargeOf, HYDRON, type Key, keyOf, readReaction, type Term, WATER } fro
 import { productConstant } from "./product-constant";
 
 /** A constant and how often its decimal logarithm goes into that of a formation. */
-export type Share = readonly [constant: Constant, count: number];
+type Share = readonly [constant: Constant, count: number];
 
 /** Something as a sum of components: `log K` of its formation is the sum of its shares. */
 export interface Expression {
@@ -24,7 +24,7 @@ export interface Expression {
 }
 
 /** A species that is made of components. */
-export interface Species extends Expression {
+interface Species extends Expression {
   readonly key: Key;
   readonly formula: string;
   readonly charge: number;
@@ -322,7 +322,7 @@ const isTransferable = ({ ionicStrength }: ComplexStep): boolean =>
  * A stability constant brought to zero ionic strength with the activity model used here; undefined where the source does
  * not say at which it was measured.
  */
-export function atZeroIonicStrength(
+function atZeroIonicStrength(
   step: ComplexStep,
   metalCharge: number,
   ligandCharge: number,

@@ -8,7 +8,7 @@ import { memoised } from "../../foundation/memo";
 export type Key = string;
 
 /** Atoms by symbol, the charge under `e`. */
-export type Atoms = ReadonlyMap<string, number>;
+type Atoms = ReadonlyMap<string, number>;
 
 const CHARGE = /(?:\^(\d+))?([+-])$/;
 

@@ -62,7 +62,7 @@ export interface AqueousRequest {
   readonly temperature?: TemperatureLike;
 }
 
-export const REQUEST_FIELDS = {
+const REQUEST_FIELDS = {
   water: true,
   dissolved: true,
   carbonDioxide: true,

@@ -3,7 +3,7 @@
 // be 80 times too active), so beyond 0.5 mol/kg the value reached there is kept.
 
 /** Highest ionic strength at which the equation itself is used, mol/kg. */
-export const DAVIES_LIMIT = 0.5;
+const DAVIES_LIMIT = 0.5;
 
 /** Coefficient of the linear term, Davies 1962. */
 const LINEAR = 0.3;

@@ -61,7 +61,7 @@ export interface Figure {
 }
 
 /** Derivatives of a figure. */
-export interface Gradient {
+interface Gradient {
   /** With respect to the total of each component. */
   readonly totals: Float64Array;
   /** With respect to ln K of each species and condition. */

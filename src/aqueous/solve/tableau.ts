@@ -117,7 +117,7 @@ function reset(t: Tableau): void {
 }
 
 /** Totals in working components. Row j of a component is how it is made of the working ones. */
-export function spreadTotals(t: Tableau): void {
+function spreadTotals(t: Tableau): void {
   const { n } = t.system;
   t.totals.fill(0);
   for (let j = 0; j < n; j += 1) {

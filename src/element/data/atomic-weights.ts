@@ -21,14 +21,14 @@ interface Weighed extends Common {
 }
 
 /** A single published value with the commission's plus-minus. */
-export interface ValueRow extends Weighed {
+interface ValueRow extends Weighed {
   readonly kind: "value";
   readonly value: string;
   readonly uncertainty: string;
 }
 
 /** A published interval: normal materials lie anywhere inside. The conventional value is for trade and teaching. */
-export interface IntervalRow extends Weighed {
+interface IntervalRow extends Weighed {
   readonly kind: "interval";
   readonly lower: string;
   readonly upper: string;
@@ -36,7 +36,7 @@ export interface IntervalRow extends Weighed {
 }
 
 /** No characteristic terrestrial composition, so no weight; only the longest-lived nuclide can be named. */
-export interface NoneRow extends Common {
+interface NoneRow extends Common {
   readonly kind: "none";
   readonly longestLived: number;
 }

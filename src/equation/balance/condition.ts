@@ -39,7 +39,7 @@ function readRatio(text: string): [bigint, bigint] {
 }
 
 /** Where a species stands in the equation, by notation or else by composition. */
-export function placeOf(equation: Equation, wanted: string | Formula): number {
+function placeOf(equation: Equation, wanted: string | Formula): number {
   const formula = typeof wanted === "string" ? parseFormula(wanted) : formulaGiven(wanted);
   const text = String(formula);
   const { formulas } = equation;

@@ -118,7 +118,7 @@ function exactSolutions(matrix: readonly (readonly bigint[])[], columns: number)
 }
 
 /** The same matrix in big integers, columns scaled to whole numbers, with the element of each row. */
-export interface ExactSystem {
+interface ExactSystem {
   readonly elements: readonly number[];
   readonly matrix: readonly (readonly bigint[])[];
   /** By which each column was multiplied. */

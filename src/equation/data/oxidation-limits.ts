@@ -4,7 +4,7 @@ import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** Lowest and highest oxidation state of an element. */
-export interface OxidationLimitRow {
+interface OxidationLimitRow {
   readonly symbol: string;
   readonly lowest: number;
   readonly highest: number;

@@ -5,7 +5,7 @@ import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One assignment: the element and the state it takes. */
-export interface StateRow {
+interface StateRow {
   readonly symbol: string;
   readonly state: number;
   readonly source: SourceKey;

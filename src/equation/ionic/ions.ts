@@ -6,14 +6,14 @@ import { ALKALI, REACTS_WITH_WATER, ruleFor } from "../../ion/internal";
 import { addTo, type Side } from "../redox/half-solve";
 
 /** An ion, or a molecule of crystal water, and how many a formula unit gives. */
-export interface Released {
+interface Released {
   readonly text: string;
   readonly charge: number;
   readonly count: bigint;
 }
 
 /** Ions of a neutral salt or strong acid with its water of crystallization; undefined if it is neither. */
-export function ionsOf(formula: Formula): Released[] | undefined {
+function ionsOf(formula: Formula): Released[] | undefined {
   const { kind, inWater, acid, molecules, waters } = constitutionOf(formula);
   if (formula.charge !== 0 || molecules.length > 0) return undefined;
   if (kind !== "salt" && acid?.strong !== true) return undefined;
@@ -23,7 +23,7 @@ export function ionsOf(formula: Formula): Released[] | undefined {
 }
 
 /** Does the salt of these ions dissolve? Undefined where the rules have no row. Strong bases and alkali salts that dissolve slightly count as dissolved. */
-export function isSolubleSalt(ions: readonly Released[]): boolean | undefined {
+function isSolubleSalt(ions: readonly Released[]): boolean | undefined {
   const cations = ions.filter(({ charge }) => charge > 0).map(({ text }) => text);
   const anions = ions.filter(({ charge }) => charge < 0).map(({ text }) => text);
   const verdict = ruleFor(cations, anions);

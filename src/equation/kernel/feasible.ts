@@ -7,11 +7,7 @@
  * @param matrix - rows of integers
  * @param chosen - column that has to take part
  */
-export function solutionWith(
-  matrix: readonly (readonly bigint[])[],
-  columns: number,
-  chosen: number,
-): bigint[] | undefined {
+function solutionWith(matrix: readonly (readonly bigint[])[], columns: number, chosen: number): bigint[] | undefined {
   // x[chosen] = 1 moves its column to the right-hand side: A' y = -a[chosen], y >= 0
   const rows = matrix.length;
   const others = [...Array(columns).keys()].filter((column) => column !== chosen);

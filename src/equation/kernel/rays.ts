@@ -11,7 +11,7 @@ import { toBigInts } from "./nullspace";
 const WORK_LIMIT = 2e8;
 
 /** The rays, or how far the enumeration came when it passed a limit. */
-export type RayResult =
+type RayResult =
   | { readonly complete: true; readonly rays: IntegerVector[] }
   | { readonly complete: false; readonly found: number };
 

@@ -6,14 +6,14 @@ import { OXIDATION_LIMITS } from "../data/oxidation-limits";
 import { ANION_STATES, COMMON_STATES, FIXED_STATES } from "../data/oxidation-rules";
 
 /** An element in one state, and how many atoms are in it. */
-export interface UnitSite {
+interface UnitSite {
   readonly symbol: string;
   readonly state: Fraction;
   readonly count: Fraction;
 }
 
 /** States of all atoms, and what had to be assumed, in words. */
-export interface UnitStates {
+interface UnitStates {
   readonly sites: readonly UnitSite[];
   readonly assumptions: readonly string[];
 }

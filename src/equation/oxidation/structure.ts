@@ -12,7 +12,7 @@ export type Item =
   | { readonly kind: "group"; readonly items: readonly Item[]; readonly count: Fraction; readonly charge: number };
 
 /** One part of an adduct. */
-export interface Part {
+interface Part {
   readonly items: readonly Item[];
   readonly number: Fraction;
   readonly charge: number;

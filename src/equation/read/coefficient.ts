@@ -35,7 +35,7 @@ const TIMES = /\s?[·*×⋅]\s?(?=[A-Z([{])/y;
 const NUMBER = /(\d+)(?:\.(\d+)|\/(\d+))?([½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])?|([½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])|\.(\d+)/y;
 
 /** A coefficient that was read, where the formula begins, and whether white space stands between them. */
-export interface Coefficient {
+interface Coefficient {
   readonly value: Rational;
   readonly end: number;
   readonly spaced: boolean;

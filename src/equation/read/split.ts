@@ -18,7 +18,7 @@ import { MAX_LENGTH, MAX_SPECIES } from "./limits";
 export type Arrow = "forward" | "equilibrium" | "equality";
 
 /** The terms of an equation text, as positions in it. */
-export interface Split {
+interface Split {
   readonly arrow: Arrow;
   /** Start and end of each term, the reactants first. */
   readonly terms: number[];

@@ -46,7 +46,7 @@ interface Pool {
 }
 
 /** Atoms by element and state on one side. */
-export function poolsOf(terms: readonly BalancedTerm[], states: (formula: Formula) => OxidationStates) {
+function poolsOf(terms: readonly BalancedTerm[], states: (formula: Formula) => OxidationStates) {
   const pools = new Map<string, Pool[]>();
   for (const { formula, coefficient } of terms) {
     for (const { symbol, state, count } of states(formula).states) {

@@ -12,7 +12,7 @@ export const formulaAccess = {
 } as const satisfies Access<typeof formulaSources>;
 
 /** What a row of this layer may name. */
-export type SourceKey = keyof typeof formulaSources | keyof typeof generalSources;
+type SourceKey = keyof typeof formulaSources | keyof typeof generalSources;
 
 /** A source on one line, as it is printed under a working. */
 export const cite = (key: SourceKey): string => citation(key, [formulaSources, generalSources]);

@@ -29,7 +29,7 @@ const MONOISOTOPIC = { electronMass: true } as const satisfies Fields<
 >;
 
 /** One term of a molar mass: an exact count and the mass of one mole of the atoms. */
-export interface MassTerm {
+interface MassTerm {
   readonly symbol: string;
   readonly coefficient: Rational;
   readonly quantity: Quantity;
@@ -38,7 +38,7 @@ export interface MassTerm {
 let electron: Quantity | undefined;
 
 /** @internal Molar mass of the electron, one shared constant. */
-export function electronMass(): Quantity {
+function electronMass(): Quantity {
   electron ??= quantity(
     // Relative atomic mass 5.485 799 090 441(97) x 10^-4
     { value: "0.0005485799090441", unit: "g/mol", standardUncertainty: "0.0000000000000097" },

@@ -3,7 +3,7 @@ import type { FormulaNode, Reading } from "../read/nodes";
 import { ONE, type Ratio } from "../read/ratio";
 import { asciiNodes } from "./print";
 
-export interface PartText {
+interface PartText {
   readonly text: string;
   readonly multiplier: Ratio;
 }

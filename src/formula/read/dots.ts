@@ -23,7 +23,7 @@ const ANION_FIRST = /^(?:O[^sr]|F[^er]|Cl(?![FO])|Br(?![FO])|I(?![nrFO])|OH)/;
 const NONMETALS = new Set("H C N O F P S Cl Se Br I Te As At D T".split(" "));
 
 /** What the reader knows when it meets the full stop. */
-export interface DotContext {
+interface DotContext {
   /** Start of the digits `a`. */
   readonly start: number;
   /** Symbol before `a`, or `)` after a group, or nothing at the start of a part. */

@@ -1,7 +1,7 @@
 // Our own HTML and LaTeX (and the usual ways of writing them) turned into plain formula text, with the way back for
 // positions in errors. One pass.
 
-export interface Plain {
+interface Plain {
   readonly text: string;
   /** Position in the original of each character of `text`, and of its end. */
   readonly positions: readonly number[];

@@ -5,7 +5,7 @@ import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One stage: what is left, and where it is reached. */
-export interface DehydrationStage {
+interface DehydrationStage {
   readonly to: string;
   /** °C from which the stage runs; absent when only an upper figure is known. */
   readonly from: string;
@@ -15,7 +15,7 @@ export interface DehydrationStage {
   readonly per?: string;
 }
 
-export interface DehydrationRow {
+interface DehydrationRow {
   readonly form: string;
   readonly stages: readonly DehydrationStage[];
   readonly source: SourceKey;

@@ -4,7 +4,7 @@ import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One form of a salt. */
-export interface HydrateFormEntry {
+interface HydrateFormEntry {
   /** Waters for each anhydrous formula unit, as text: "5", "0.5", "8/3". */
   readonly waters: string;
   /** Where the form is listed. */

@@ -19,7 +19,7 @@ export interface AcidStepRow {
 }
 
 /** Ionic product of water at one temperature. */
-export interface WaterIonizationRow {
+interface WaterIonizationRow {
   readonly celsius: number;
   readonly pKw: string;
   readonly source: SourceKey;

@@ -27,15 +27,7 @@ export interface ElementWord {
   readonly source: SourceKey;
 }
 
-/** What the fields rest on that a row's own source does not cover. */
-export const WORD_FIELD_SOURCES = {
-  charges: "memory",
-  fixed: "memory",
-  ideAlso: "memory",
-  older: "memory",
-  also: "memory",
-} as const satisfies Record<string, SourceKey>;
-
+// Charges, `fixed`, `ideAlso`, older adjectives and other spellings rest on memory, whatever the source of the row.
 export const ELEMENT_WORDS = /* @__PURE__ */ once((): readonly ElementWord[] => [
   { symbol: "H", name: "hydrogen", ide: "hydride", ideCharge: 1, source: "redBook2005" },
   { symbol: "He", name: "helium", source: "redBook2005" },

@@ -5,7 +5,7 @@ import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One polyatomic ion. */
-export interface IonRow {
+interface IonRow {
   readonly formula: string;
   readonly charge: number;
   readonly name: string;
@@ -32,7 +32,7 @@ export interface IonRow {
 export const ION_FIELD_SOURCES = { also: "memory", colour: "memory" } as const satisfies Record<string, SourceKey>;
 
 /** Colour of the dilute solution of a monatomic ion. */
-export interface IonColour {
+interface IonColour {
   /** With its charge: `Cu^2+`. */
   readonly ion: string;
   readonly colour: string;

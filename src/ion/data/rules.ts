@@ -7,7 +7,7 @@ import type { SourceKey } from "./sources";
 export type SolubilityClass = "soluble" | "slightly soluble" | "insoluble";
 
 /** One rule. */
-export interface SolubilityRuleRow {
+interface SolubilityRuleRow {
   readonly anions: readonly string[];
   /** In words. */
   readonly rule: string;

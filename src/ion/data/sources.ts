@@ -1,6 +1,6 @@
 // Sources of the tables of ions, acids and rules; what they share with lower layers stands there.
-import { generalSources } from "../../foundation/data/sources";
-import { type Access, citation, type Sources } from "../../foundation/source";
+import type { generalSources } from "../../foundation/data/sources";
+import type { Access, Sources } from "../../foundation/source";
 
 export const ionSources = {
   redBook2005: { title: "Nomenclature of Inorganic Chemistry, IUPAC Recommendations 2005 (Red Book)", year: 2005, fromMemory: "partly" },
@@ -24,5 +24,3 @@ export const ionAccess = {
 /** What a row of this layer may name. */
 export type SourceKey = keyof typeof ionSources | keyof typeof generalSources;
 
-/** A source on one line, as it is printed under a working. */
-export const cite = (key: SourceKey): string => citation(key, [ionSources, generalSources]);

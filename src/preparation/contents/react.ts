@@ -6,7 +6,7 @@ import type { Matter } from "./matter";
 import { Pot } from "./pot";
 
 /** Where a product of an equation goes. */
-export type Whereto = "dissolved" | "precipitated" | "left by heat" | "gas";
+type Whereto = "dissolved" | "precipitated" | "left by heat" | "gas";
 
 /** One species of an equation: used where its count is below zero. */
 export interface Term {
@@ -18,7 +18,7 @@ export interface Term {
 }
 
 /** What a reaction leaves in the vessel, what left it as gas, and what the air or a gas lead brought. */
-export interface Reacted {
+interface Reacted {
   readonly pot: Pot;
   readonly gas: readonly Entry[];
   readonly taken: readonly Entry[];

@@ -2,7 +2,7 @@
 import type { SourceKey } from "./sources";
 
 /** Oxidisers and reducers of the bench. */
-export interface AgentRow {
+interface AgentRow {
   readonly as: "oxidiser" | "reducer";
   /** Names of anions. */
   readonly groups: readonly string[];

@@ -34,7 +34,7 @@ export const COUPLES = /* @__PURE__ */ once((): readonly CoupleRow[] => [
 ]);
 
 /** A metal that does not dissolve in an acid although its potential allows it. */
-export interface PassiveRow {
+interface PassiveRow {
   readonly metal: string;
   /** Anions of the acid. */
   readonly anions: readonly string[];

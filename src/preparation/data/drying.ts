@@ -32,7 +32,7 @@ export const DRYING = /* @__PURE__ */ once((): readonly DryingRow[] => [
 ]);
 
 /** A salt that absorbs water from the air until it runs. */
-export interface DeliquescentRow {
+interface DeliquescentRow {
   readonly formula: string;
   readonly source: SourceKey;
 }

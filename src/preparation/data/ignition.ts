@@ -4,7 +4,7 @@
 import type { SourceKey } from "./sources";
 
 /** Residue of one solid. */
-export interface IgnitionRow {
+interface IgnitionRow {
   readonly formula: string;
   readonly residue: string;
   /** What is assumed of air and heat. */
@@ -25,7 +25,7 @@ export const IGNITION: readonly IgnitionRow[] = [
 ];
 
 /** Oxide that carbonates, hydroxides and oxalates of a metal leave. */
-export interface OxideRow {
+interface OxideRow {
   readonly metal: string;
   readonly oxide: string;
   readonly condition?: string;
@@ -50,7 +50,7 @@ export const OXIDES: readonly OxideRow[] = [
 ];
 
 /** What a precipitation of a metal as carbonate may give, wanted or not; the hydroxide is the end of washing too alkaline. */
-export interface PrecipitatesRow {
+interface PrecipitatesRow {
   readonly metal: string;
   readonly solids: readonly string[];
   readonly source: SourceKey;

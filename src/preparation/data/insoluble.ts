@@ -19,7 +19,7 @@ export const SOLUBLE_CYANIDOFERRATES: readonly { readonly metals: readonly strin
 ];
 
 /** Precipitants of which any excess takes the product back into solution. */
-export interface TakesBackRow {
+interface TakesBackRow {
   /** Name of the anion of the precipitant, or ammonia. */
   readonly group: string;
   /** Metals whose product goes back. */

@@ -4,7 +4,7 @@ import type { FindingCode } from "../verdict/finding";
 import type { SourceKey } from "./sources";
 
 /** A way to measure an input of a figure better. */
-export interface MeasuringRow {
+interface MeasuringRow {
   /** What is done; `{it}` is the input. */
   readonly does: string;
   /** Standard uncertainty it reaches: of the value itself, or a share of it. */
@@ -28,7 +28,7 @@ export const MEASURING = {
 export type MeasuringWay = keyof typeof MEASURING;
 
 /** A test that decides between findings of a verdict. */
-export interface DecidingRow {
+interface DecidingRow {
   readonly does: string;
   readonly takes: string;
   /** What it shows where a finding is true; `each` is another outcome for each such finding. */

@@ -2,7 +2,7 @@
 import type { SourceKey } from "./sources";
 
 /** One liquid. */
-export interface MiscibleRow {
+interface MiscibleRow {
   /** Hill formula. */
   readonly formula: string;
   readonly source: SourceKey;

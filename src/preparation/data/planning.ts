@@ -3,7 +3,7 @@
 import type { SourceKey } from "./sources";
 
 /** One planning value. */
-export interface PlanningRow {
+interface PlanningRow {
   /** Number, with its unit where it has one. */
   readonly value: string;
   /** What it is and why it is not another figure. */

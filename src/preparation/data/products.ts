@@ -2,7 +2,7 @@
 import type { SourceKey } from "./sources";
 
 /** A product not to be warmed in its liquor. */
-export interface NotWarmRow {
+interface NotWarmRow {
   /** With crystal water just this hydrate, without it the salt with any. */
   readonly formulas: readonly string[];
   /** Any product with ammonia bound to its metal. */
@@ -23,7 +23,7 @@ export const NOT_WARM: readonly NotWarmRow[] = [
 ];
 
 /** A precipitate as it dries in air. */
-export interface VariableWaterRow {
+interface VariableWaterRow {
   readonly formula: string;
   /** Waters per formula unit, fewest and most. */
   readonly from: number;

@@ -2,7 +2,7 @@
 import type { SourceKey } from "./sources";
 
 /** One unit under the names it has. */
-export interface TwoSizedRow {
+interface TwoSizedRow {
   readonly units: readonly string[];
   readonly readings: readonly string[];
   readonly source: SourceKey;

@@ -2,7 +2,7 @@
 import type { SourceKey } from "./sources";
 
 /** Oxides that acids leave alone, or take only hot and strong, once they have been fired. */
-export interface FiredOxideRow {
+interface FiredOxideRow {
   readonly oxide: string;
   /** Which acids dissolve it: none, or strong ones, hot and slowly. */
   readonly dissolves: "not in acid" | "in hot strong acid";

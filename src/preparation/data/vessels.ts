@@ -2,7 +2,7 @@
 import type { SourceKey } from "./sources";
 
 /** A kind of vessel with its sizes. */
-export interface VesselRow {
+interface VesselRow {
   readonly kind: string;
   /** mL, smallest first. */
   readonly sizes: readonly number[];

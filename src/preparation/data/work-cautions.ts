@@ -81,7 +81,7 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
 ]);
 
 /** A gas that burns, by its Hill formula. */
-export interface FlammableGasRow {
+interface FlammableGasRow {
   readonly formula: string;
   readonly source: SourceKey;
 }
@@ -99,7 +99,7 @@ export const FLAMMABLE_GASES: readonly FlammableGasRow[] = [
 export type FumeGround = "sulfur" | "nitrogen oxides" | "ammonia" | "organic" | "cyanide" | "chlorine" | "carbonate";
 
 /** A fume and its ground. */
-export interface FumeRow {
+interface FumeRow {
   readonly of: FumeGround;
   /** Only where the residue is free of this element: sulfates and chlorides may be all that is left. */
   readonly element?: string;

@@ -20,7 +20,7 @@ export interface Put {
 }
 
 /** A product of the equation. */
-export interface Made {
+interface Made {
   readonly species: Species;
   readonly made: Constitution;
   readonly moles: number;

@@ -5,7 +5,7 @@ import type { Case } from "./case";
 import { isOf, type Ranked, type Temperature, waterOf } from "./liquor";
 
 /** A salt of the crop; its mass is without crystal water. */
-export interface Crop {
+interface Crop {
   readonly formula: string;
   readonly solid: string;
   readonly moles: number;

@@ -13,7 +13,7 @@ import { keyElement } from "../reaction/candidates";
 import { madeOf } from "../reaction/made-of";
 
 /** What is left, and what is assumed of air and heat. */
-export interface Residue {
+interface Residue {
   readonly residue: Formula;
   readonly condition: string | undefined;
 }

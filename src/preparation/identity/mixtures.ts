@@ -23,7 +23,7 @@ export interface SampleMixture {
 }
 
 /** A candidate with its figures. */
-export interface Component {
+interface Component {
   readonly name: string;
   readonly residue: Formula;
   readonly loss: Quantity;

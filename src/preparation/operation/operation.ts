@@ -23,7 +23,7 @@ export type Operation =
   | "collect";
 
 /** What leaves a vessel. */
-export type Leaving = "vapour" | "gas" | "filtrate" | "wash water" | "residue" | "dust";
+type Leaving = "vapour" | "gas" | "filtrate" | "wash water" | "residue" | "dust";
 
 /** Contents that left. */
 export interface Left {

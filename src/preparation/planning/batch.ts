@@ -128,7 +128,7 @@ export interface Before {
 }
 
 /** What the figures of a batch share. */
-export interface Inner {
+interface Inner {
   readonly roles: readonly Role[];
   readonly work: Work;
   readonly full: { readonly mass: Quantity; readonly missing: readonly string[] };

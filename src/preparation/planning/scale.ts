@@ -14,16 +14,16 @@ import { type PortionDimension, portionOf } from "../shelf/strength";
 import { batchOf } from "./batch";
 import { exact } from "./exact";
 
-export const availableOf = ({ shelf }: Material): Quantity | undefined =>
+const availableOf = ({ shelf }: Material): Quantity | undefined =>
   shelf.available === undefined ? undefined : portionOf(shelf.available, `what there is of ${shelf.name}`);
 
-export function positiveAmount(amount: Quantity, what: string): Quantity {
+function positiveAmount(amount: Quantity, what: string): Quantity {
   if (amount.isPositive()) return amount;
   throw new PlanError("plan.not-positive", `${what} must be above zero, not ${amount}`);
 }
 
 /** Part of its species' need that one of several materials brings: they are used in the ratio of what there is of each. Undefined for the only one. */
-export function partOf(material: Material, materials: readonly Material[]): Quantity | undefined {
+function partOf(material: Material, materials: readonly Material[]): Quantity | undefined {
   const alike = materials.filter((m) => m.species === material.species);
   if (alike.length === 1) return undefined;
   const amounts = alike.map((m) => {
@@ -37,7 +37,7 @@ export function partOf(material: Material, materials: readonly Material[]): Quan
 }
 
 /** Extent the scale asks for, before rounding to the balance. */
-export function extentFor(setting: Setting): Quantity {
+function extentFor(setting: Setting): Quantity {
   const {
     request: { scale },
     materials,
@@ -90,7 +90,7 @@ export function extentFor(setting: Setting): Quantity {
 }
 
 /** A portion comes back in the dimension it was asked in. */
-export function askedAs({ shelf }: Material, { scale }: PlanRequest): PortionDimension | undefined {
+function askedAs({ shelf }: Material, { scale }: PlanRequest): PortionDimension | undefined {
   const asked =
     typeof scale === "object" && scale !== null && "material" in scale && scale.material === shelf.name
       ? quantity(scale.portion as Quantity).dimension
@@ -99,7 +99,7 @@ export function askedAs({ shelf }: Material, { scale }: PlanRequest): PortionDim
 }
 
 /** Exact portions for an extent, excess included. */
-export function portionsFor({ materials, request }: Setting, extent: Quantity): Quantity[] {
+function portionsFor({ materials, request }: Setting, extent: Quantity): Quantity[] {
   const needs = materials.map((material) => {
     const need = extent.times(material.species.coefficient).times(exact("1").plus(material.excess));
     const part = partOf(material, materials);
@@ -115,7 +115,7 @@ export function portionsFor({ materials, request }: Setting, extent: Quantity): 
 }
 
 /** Volumes are proportional to the extent: one mole's batch tells how much a vessel takes. */
-export function extentForVessel(setting: Setting, vessel: Quantity): Quantity {
+function extentForVessel(setting: Setting, vessel: Quantity): Quantity {
   if (!vessel.isPositive()) throw new PlanError("plan.not-positive", `the vessel must be above zero, not ${vessel}`);
   const one = exact("1 mol");
   const batch = batchOf(setting, portionsFor(setting, one));
@@ -159,10 +159,10 @@ export function weigh(setting: Setting): { exact: Quantity[]; portions: Quantity
 }
 
 /** The figure by itself: what to take for it is read off the instrument, whatever the other portion's uncertainty. */
-export const exactText = (q: Quantity): Quantity => quantity({ value: q.value.toPrecision(15), unit: q.unit });
+const exactText = (q: Quantity): Quantity => quantity({ value: q.value.toPrecision(15), unit: q.unit });
 
 /** The species that runs out first: decided before anything is rounded. */
-export function limitingIn({ materials, product, request: { scale } }: Setting): Species {
+function limitingIn({ materials, product, request: { scale } }: Setting): Species {
   const isMeant = materials.filter(({ shelf }) => shelf.inExcess !== true);
   const base = materials.some(({ also }) => also.length > 0) ? baseAmong(materials) : undefined;
   const some = isMeant.filter((one) => one !== base);

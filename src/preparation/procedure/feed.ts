@@ -50,7 +50,7 @@ export type Feed =
   | { readonly material: string; readonly how: "unknown"; readonly missing: string; readonly water: Quantity<"mass"> };
 
 /** What decides how the materials go in. */
-export interface Feeding {
+interface Feeding {
   readonly setting: Setting;
   readonly portions: readonly Quantity[];
   readonly account: Account;
@@ -248,7 +248,7 @@ function feedOf(material: Material, i: number, feeding: Feeding): Feed {
 }
 
 /** Water that a feed brings beside crystal water. */
-export function waterOf(feed: Feed): Quantity | undefined {
+function waterOf(feed: Feed): Quantity | undefined {
   if (feed.how === "dissolve") return feed.dissolving.water;
   if (feed.how === "unknown") return feed.water;
   if (feed.how === "solid") return undefined;

@@ -7,7 +7,7 @@ import type { Material } from "../shelf/material";
 export type Use = "acidify" | "with the first" | "charcoal" | "seed" | "alcohol";
 
 /** Liquids that bring a salt out of water, or rinse it, in Hill order. */
-export const ALCOHOLS = new Set(["CH4O", "C2H6O", "C3H8O", "C3H6O"]);
+const ALCOHOLS = new Set(["CH4O", "C2H6O", "C3H8O", "C3H6O"]);
 
 export function useOf({ form }: Material, product: Material["form"]): Use {
   if (form.compositionText === "C") return "charcoal";

@@ -16,7 +16,7 @@ import { madeOf } from "./made-of";
 import { nameOfFormula } from "./species";
 
 /** What becomes of a substance in water. */
-export interface Fate {
+interface Fate {
   /** Filtered off rather than crystallised; undefined when not known. */
   readonly fallsOut: boolean | undefined;
   /** Grams of anhydrous substance in 100 g of water, where the table has it. */

@@ -7,7 +7,7 @@ import { readNotation } from "../../ion/internal";
 import { makeUpOf } from "../../substance/internal";
 
 /** What a formula is made of. */
-export interface MadeOf {
+interface MadeOf {
   /** Names of its anions, and of those after hydrogen salts. */
   readonly groups: ReadonlySet<string>;
   readonly ammonium: boolean;

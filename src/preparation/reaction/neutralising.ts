@@ -16,7 +16,7 @@ import { isGas } from "./gas";
 import { madeOf } from "./made-of";
 
 /** Hydrons that a formula unit of a base takes: charges of hydroxide, carbonate and ammonia. */
-export function hydronsTakenBy(form: Formula): number {
+function hydronsTakenBy(form: Formula): number {
   if (form.compositionText === "H3N") return 1;
   const { anions } = constitutionOf(form);
   const taking: Readonly<Record<string, number>> = { "OH-": 1, "CO3^2-": 2, "HCO3-": 1, "O^2-": 2 };

@@ -12,7 +12,7 @@ import { crystalWater } from "../../hydrate";
 import { type Quantity, quantity } from "../../quantity";
 
 /** A metal in a formula, with its atoms. */
-export interface MetalIn {
+interface MetalIn {
   readonly symbol: string;
   readonly count: Fraction;
 }

@@ -8,7 +8,7 @@ import type { RecipeFinding } from "./types";
 import { near, ratioOf, shown } from "./words";
 
 /** What a mass found may have been divided by. */
-export interface Basis {
+interface Basis {
   readonly what: string;
   readonly mass: Quantity;
 }
@@ -29,7 +29,7 @@ function productForms({ read }: RecipeFigures): Formula[] {
 }
 
 /** The usual wrong bases of a theory: another form of the product, another material than the one that runs out, plain mass. */
-export function wrongBases(figures: RecipeFigures, withMasses: boolean): Basis[] {
+function wrongBases(figures: RecipeFigures, withMasses: boolean): Basis[] {
   const { read, account, theoreticalYield } = figures;
   if (account === undefined || theoreticalYield === undefined) return [];
   const M = molarMass(read.product.formula);

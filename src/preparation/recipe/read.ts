@@ -32,7 +32,7 @@ export interface ReadMaterial {
 }
 
 /** A step from one carrier of the product to the next. */
-export interface Carrier {
+interface Carrier {
   readonly used: bigint;
   readonly formed: bigint;
   readonly name: string;

@@ -18,21 +18,21 @@ import type { Room, Setting } from "./setting";
 import { checkWarmth } from "./warmth";
 
 /** Largest waterFactor or foam factor that is no slip of the pen. */
-export const MOST_TIMES = 1000;
+const MOST_TIMES = 1000;
 
 /** An equation with its species. */
-export type Read = Pick<Setting, "equation" | "reactants" | "products">;
+type Read = Pick<Setting, "equation" | "reactants" | "products">;
 
 /** Equations of requests, balanced once: a plan is made again and again with other masses. */
-export const balancedOnce = /* @__PURE__ */ remembering<Read>(200);
+const balancedOnce = /* @__PURE__ */ remembering<Read>(200);
 
-export function speciesIn(equation: BalancedEquation): Read {
+function speciesIn(equation: BalancedEquation): Read {
   sealed(equation.equation);
   return { equation, reactants: speciesOf(equation.reactants), products: speciesOf(equation.products) };
 }
 
 /** The equation as read, with the product in the form that is wanted. */
-export function withProduct(read: Read, wanted: Formula): Read & { readonly product: Species } {
+function withProduct(read: Read, wanted: Formula): Read & { readonly product: Species } {
   const { equation } = read;
   const isThere = read.products.some((s) => s.formula.hasSameComposition(wanted));
   const found = isThere
@@ -105,7 +105,7 @@ export function settingOf(request: PlanRequest): Setting {
   };
 }
 
-export function roomOf({ room }: PlanRequest): Room {
+function roomOf({ room }: PlanRequest): Room {
   const positive = (q: Quantity): Quantity => {
     if (!q.isPositive()) throw new PlanError("plan.not-positive", `the room must be above zero, not ${q}`);
     return q;

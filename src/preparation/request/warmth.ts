@@ -3,9 +3,9 @@ import type { Quantity } from "../../quantity";
 import { PlanError } from "../error";
 
 /** Water is liquid here, and its density known. */
-export const FREEZES = "0 °C";
+const FREEZES = "0 °C";
 
-export const BOILS = "100 °C";
+const BOILS = "100 °C";
 
 /** A temperature of room, solutions and gas that there can be. */
 export function checkWarmth(T: Quantity<"temperature">, wet: boolean, argument: string): void {

@@ -18,7 +18,7 @@ import type { PlanRequest } from "../request/request";
 import type { Material } from "../shelf/material";
 
 /** What comes together in a preparation. */
-export interface Mix {
+interface Mix {
   readonly materials: readonly Material[];
   readonly reactants: readonly Species[];
   readonly products: readonly Species[];
@@ -41,7 +41,7 @@ export interface Acknowledged {
 }
 
 /** A product, by-product or material that no plan makes or starts from. */
-export interface Danger extends DangerousProduct {
+interface Danger extends DangerousProduct {
   readonly formula: string;
   readonly as: "product" | "by-product" | "material";
 }
@@ -182,7 +182,7 @@ function acknowledgedCodes({ acknowledge }: PlanRequest): readonly string[] {
 }
 
 /** What a plan may say of its dangers. */
-export interface Passed {
+interface Passed {
   readonly cautions: Cautions;
   readonly acknowledged: readonly Acknowledged[];
 }

@@ -38,7 +38,7 @@ export function portionOf(like: Portion, what: string, naming?: { symbol: string
 }
 
 /** A material by its strength. */
-export interface Strength {
+interface Strength {
   readonly M: Quantity;
   readonly massFraction: () => Quantity | undefined;
   readonly amountIn: (portion: Quantity) => Quantity;

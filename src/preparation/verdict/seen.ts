@@ -10,7 +10,7 @@ import type { Finding } from "./finding";
 import { shows } from "./test-outcome";
 
 /** Where a dry mass stands: above what can be, below what losses explain, or between. */
-export type Standing = "heavy" | "fits" | "light";
+type Standing = "heavy" | "fits" | "light";
 
 /** A loss of less than this is within any handling. */
 const WORTH_A_WORD = "0.5 %";

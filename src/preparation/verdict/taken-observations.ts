@@ -6,12 +6,12 @@ import { taken } from "../request/door";
 import type { Observations } from "./observations";
 import { OUTCOMES } from "./test-outcome";
 
-export const observed = /* @__PURE__ */ new ArgumentGuard(PlanError, {
+const observed = /* @__PURE__ */ new ArgumentGuard(PlanError, {
   unknown: "plan.unknown-option",
   bad: "plan.observation",
 });
 
-export const OBSERVATIONS = {
+const OBSERVATIONS = {
   weighed: true,
   measured: true,
   strengths: true,
@@ -32,17 +32,17 @@ export const OBSERVATIONS = {
 } as const satisfies Fields<Observations>;
 
 /** A vessel weighed full and empty. */
-export const WITH_VESSEL = { gross: true, tare: true } as const;
+const WITH_VESSEL = { gross: true, tare: true } as const;
 
 /** A weighing that is not a quantity has both readings of its vessel. */
-export function checkWeighing(given: unknown, argument: string): void {
+function checkWeighing(given: unknown, argument: string): void {
   if (!isRecord(given) || isQuantity(given)) return;
   observed.fields(given, WITH_VESSEL, argument);
   for (const field of ["gross", "tare"] as const)
     if (given[field] === undefined) throw observed.refused(undefined, `${argument}.${field}`, "a mass", "left out");
 }
 
-export function checkWeighings({ dried, crops }: Observations): void {
+function checkWeighings({ dried, crops }: Observations): void {
   if (Array.isArray(dried)) for (const [i, one] of dried.entries()) checkWeighing(one, `dried[${i}]`);
   else checkWeighing(dried, "dried");
   if (crops === undefined) return;

@@ -3,7 +3,7 @@ import { codePointName } from "../../foundation/error";
 import { QuantityError } from "../error";
 
 /** Folded to the plain character: the meaning is beyond doubt. */
-export const FOLDED: Readonly<Record<string, string>> = {
+const FOLDED: Readonly<Record<string, string>> = {
   "\u00a0": " ", // no-break space
   "\u2002": " ", // en space
   "\u2003": " ", // em space

@@ -22,7 +22,7 @@ import { fold } from "./fold";
 export type Distribution = "normal" | "rectangular" | "triangular";
 
 /** What a text said: value and variance in the unit it was written in. */
-export interface Reading {
+interface Reading {
   readonly value: Rational;
   readonly unit: Unit;
   /** Square of the standard uncertainty, in unit². */

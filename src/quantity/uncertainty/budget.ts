@@ -5,14 +5,14 @@ import { inOrder, type Leaf, type Node, operandsOf } from "../value/graph";
 import { add, multiply, ONE, type Rational, rational, ZERO } from "../value/rational";
 
 /** One independent input with its sensitivity coefficient, in SI units. */
-export interface Sensitivity {
+interface Sensitivity {
   readonly leaf: Leaf;
   readonly node: Node;
   readonly coefficient: Rational;
 }
 
 /** Sensitivity coefficients of a node to every input it depends on; each input once. */
-export function sensitivities(root: Node): Sensitivity[] {
+function sensitivities(root: Node): Sensitivity[] {
   const adjoint = new Map<Node, Rational>([[root, ONE]]);
   const found = new Map<Leaf, { node: Node; coefficient: Rational }>();
   const order = inOrder(root);

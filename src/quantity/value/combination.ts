@@ -8,13 +8,13 @@ import { BRAND, type Quantity } from "./types";
 import { readUnit, type Unit } from "./unit";
 
 /** An exact count and what it counts. */
-export interface Term {
+interface Term {
   readonly coefficient: Rational;
   readonly quantity: Quantity;
 }
 
 /** What a combination answers when it is asked; each method is called at most once. */
-export interface Combined {
+interface Combined {
   /** The sum in the unit of the combination. */
   sum(): Rational;
   named(): Naming;

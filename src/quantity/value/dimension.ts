@@ -6,7 +6,7 @@
 import { QuantityError } from "../error";
 
 /** Base dimensions in the order of the exponent vector. Each currency is a further base dimension of its own. */
-export const BASES = ["mass", "length", "time", "temperature", "amount of substance", "electric current"] as const;
+const BASES = ["mass", "length", "time", "temperature", "amount of substance", "electric current"] as const;
 
 export type Kind = "" | "difference" | "mass fraction" | "volume fraction" | "mole fraction";
 

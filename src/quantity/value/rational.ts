@@ -76,7 +76,7 @@ export function powerOfTen(k: number): bigint {
 export type Rounding = "half-even" | "half-up";
 
 /** round(n/d) for d > 0; half-up rounds ties away from zero. */
-export function roundedQuotient(n: bigint, d: bigint, rounding: Rounding): bigint {
+function roundedQuotient(n: bigint, d: bigint, rounding: Rounding): bigint {
   const a = abs(n);
   let q = a / d;
   const twice = 2n * (a - q * d);

@@ -4,11 +4,11 @@ import { QuantityError } from "../error";
 import { powerOfTen, type Rational } from "./rational";
 
 /** Longest number text, and largest exponent: wide enough for any measurement, small enough that no input hangs. */
-export const MAX_DIGITS = 300;
-export const MAX_EXPONENT = 300;
+const MAX_DIGITS = 300;
+const MAX_EXPONENT = 300;
 
 /** A decimal number at the start of a text, sticky. */
-export const NUMBER: RegExp = /[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?/y;
+const NUMBER: RegExp = /[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?/y;
 
 /** The decimal number at `from`, or undefined when none starts there. */
 export function scanNumber(text: string, from: number): string | undefined {

@@ -41,7 +41,7 @@ export type Slot =
   | "as listed";
 
 /** Tests that decide, by name; `tests.ts` has them. */
-export type TestName =
+type TestName =
   | "feeds dissolve"
   | "feeds are solids that react"
   | "the engine lets it fall"
@@ -127,7 +127,7 @@ export const FAMILIES: readonly FamilyRow[] = [
 ];
 
 /** A reaction of no general kind, written down. */
-export interface ListedRow {
+interface ListedRow {
   readonly product: string;
   readonly feeds: readonly string[];
   /** What comes beside the product, water left out. */

@@ -2,7 +2,7 @@
 import { marksBetween, picture, px, widthOf, word } from "./svg";
 
 /** One bar. */
-export interface Bar {
+interface Bar {
   readonly label: string;
   readonly value: number;
   /** The figure as it is printed. */
@@ -12,7 +12,7 @@ export interface Bar {
 }
 
 /** Bars and what is said of them. */
-export interface Bars {
+interface Bars {
   readonly title: string;
   readonly text: string;
   readonly all: readonly Bar[];
@@ -57,7 +57,7 @@ export function bars({ title, text, all, limit }: Bars): string {
 }
 
 /** A grid for weighings. */
-export interface DryingChart {
+interface DryingChart {
   readonly title: string;
   readonly text: string;
   /** Words under the grid. */

@@ -5,7 +5,7 @@ import { inMarkup } from "../../foundation/printed";
 export const px = (x: number): string => String(Math.round(x * 10) / 10 || 0);
 
 /** A white edge that keeps words readable where a line passes. */
-export const HALO = 'paint-order="stroke" stroke="#fff" stroke-width="4" stroke-linejoin="round"';
+const HALO = 'paint-order="stroke" stroke="#fff" stroke-width="4" stroke-linejoin="round"';
 
 /** A whole picture: what it is and what it says stand in it for those who do not see it. */
 export const picture = (
@@ -16,7 +16,7 @@ export const picture = (
 ): string =>
   `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${px(width)} ${px(height)}" width="${px(width)}" height="${px(height)}" role="img" aria-label="${inMarkup(`${title}. ${text}`)}" font-family="Liberation Sans,Arial,sans-serif" font-size="13"><rect width="100%" height="100%" fill="#fff"/>${parts.join("")}</svg>`;
 
-export interface Word {
+interface Word {
   readonly x: number;
   readonly y: number;
   readonly anchor?: "start" | "middle" | "end";
@@ -29,7 +29,7 @@ export const word = (text: string, { x, y, anchor = "start", bold = false, halo 
   `<text x="${px(x)}" y="${px(y)}"${anchor === "start" ? "" : ` text-anchor="${anchor}"`}${bold ? ' font-weight="700"' : ""}${halo ? ` ${HALO}` : ""}>${inMarkup(text)}</text>`;
 
 /** A step of 1, 2 or 5 times a power of ten that gives about so many marks. */
-export function stepFor(span: number, marks: number): number {
+function stepFor(span: number, marks: number): number {
   const rough = span / marks;
   const power = 10 ** Math.floor(Math.log10(rough));
   return ([1, 2, 5, 10].find((m) => m * power >= rough) ?? 10) * power;

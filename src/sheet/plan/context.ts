@@ -60,7 +60,7 @@ export function numberOf(plan: Plan, step: ProcedureStep): string {
 }
 
 /** Dry product that the work should bring, by its steps. */
-export interface Expected {
+interface Expected {
   readonly low: Quantity;
   readonly high: Quantity;
 }

@@ -19,7 +19,7 @@ function isHandled({ weighings, product, gas }: Plan, one: SubstanceCautions): b
 }
 
 /** What the classification says, in one sentence. */
-export function hazardOf(one: SubstanceCautions, words: SheetWords): string {
+function hazardOf(one: SubstanceCautions, words: SheetWords): string {
   if (one.status === "no entry" || one.status === "not read") return words.noEntry;
   if (one.status === "not classified") return one.strength === undefined ? words.noClass : words.dilute;
   const statements = one.statements.map(({ paraphrase, code }) => `${paraphrase} (${code})`).join("; ");

@@ -84,7 +84,7 @@ function noLiquor(dry: Quantity, water: Quantity, solid: Solute, share: Quantity
 }
 
 /** One of several salts in a liquor. */
-export interface Dissolving {
+interface Dissolving {
   /** Anhydrous salt, dissolved or not. */
   readonly dry: Quantity;
   readonly solubility: Solubility;

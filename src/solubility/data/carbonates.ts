@@ -5,7 +5,7 @@ import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** A metal with the two solids its carbonate is decided between. */
-export interface CarbonateRow {
+interface CarbonateRow {
   readonly metal: string;
   /** Normal carbonate whose constant is used, and the name of its form. */
   readonly carbonate: readonly [solid: string, form?: string];

@@ -8,7 +8,7 @@ import type { SourceKey } from "./sources";
 export type SolubilityBasis = "evaluated" | "measured" | "compiled" | "converted" | "memory";
 
 /** One solid in contact with the solution: its formula if known, and the temperature (°C, as text) up to which it is it. */
-export interface SolidRange {
+interface SolidRange {
   /** Absent: the table does not say which solid it is. */
   readonly solid?: string;
   /** Upper end in °C; absent on the last range, which runs to the last point. */

@@ -5,7 +5,7 @@ import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One kind of compound. */
-export interface NeverInWaterRow {
+interface NeverInWaterRow {
   readonly cations: readonly string[];
   readonly anions: readonly string[];
   /** Crystal water that the row is limited to. */

@@ -17,7 +17,7 @@ interface InLiquor {
 }
 
 /** A solid that stands at equilibrium. */
-export interface MadeSolid {
+interface MadeSolid {
   readonly solid: string;
   readonly amount: Quantity;
 }

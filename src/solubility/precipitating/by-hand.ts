@@ -8,7 +8,7 @@ import type { DissolvedIon } from "./product";
 import type { Way } from "./way";
 
 /** A solid with its own constant alone. */
-export interface HandProduct {
+interface HandProduct {
   readonly solid: string;
   readonly form: string | undefined;
   readonly ions: readonly DissolvedIon[];
@@ -16,7 +16,7 @@ export interface HandProduct {
 }
 
 /** What is counted besides. */
-export interface HandOptions {
+interface HandOptions {
   /** The solution is held at a pH: each ion stands beside its protonated forms and its hydroxide complexes of one metal ion. */
   readonly held?: boolean;
   /** Ligands whose complexes with the metal are counted. */

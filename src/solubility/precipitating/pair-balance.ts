@@ -2,7 +2,7 @@
 // salt stands for its product. One unknown, and no other reaction.
 
 /** An ion of a solid that precipitates: how much is over when the scarcest ion is gone, and its count per scarce ion. */
-export interface Remaining {
+interface Remaining {
   readonly count: number;
   /** What is over of it, mol/L; 0 for the scarcest ion. */
   readonly over: number;

@@ -36,7 +36,7 @@ export interface Pairing {
 }
 
 /** What becomes of a pairing. */
-export interface PairingVerdict {
+interface PairingVerdict {
   readonly formula: string;
   readonly ions: readonly PooledIon[];
   /** "barely" near saturation, where what salts do to each other decides; "unknown" without figure, product or rule. */

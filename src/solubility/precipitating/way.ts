@@ -30,8 +30,8 @@ export interface Way {
 export type EquilibriumBasis = "equilibrium" | "ideal" | "hand calculation";
 
 /** Everything counted; and the same for liquors too strong for the activity model. */
-export const COUNTED: Way = { reactions: undefined, activity: "Davies" };
-export const WITHOUT_ACTIVITIES: Way = { reactions: undefined, activity: "ideal" };
+const COUNTED: Way = { reactions: undefined, activity: "Davies" };
+const WITHOUT_ACTIVITIES: Way = { reactions: undefined, activity: "ideal" };
 
 /** What is said of an answer that does not count all. */
 export const SAID_OF: Readonly<Record<EquilibriumBasis, readonly string[]>> = {

@@ -4,14 +4,14 @@ import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One thing an ambiguous name may mean. */
-export interface AmbiguousReading {
+interface AmbiguousReading {
   readonly formula: string;
   /** What speaks for this reading. */
   readonly decides: string;
 }
 
 /** A name, or several with the same readings. */
-export interface AmbiguousRow {
+interface AmbiguousRow {
   readonly names: readonly string[];
   readonly readings: readonly AmbiguousReading[];
   readonly source: SourceKey;

@@ -32,7 +32,7 @@ export const DISPOSAL = {
 } as const;
 
 /** Key of a disposal note. */
-export type DisposalKey = keyof typeof DISPOSAL;
+type DisposalKey = keyof typeof DISPOSAL;
 
 /** What the fields rest on that a row's own source does not cover: our own reminders. */
 export const HAZARD_FIELD_SOURCES = {

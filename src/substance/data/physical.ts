@@ -4,7 +4,7 @@ import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** A density worked out from a mineral's molar volume in another data set. */
-export interface IndependentDensity {
+interface IndependentDensity {
   readonly density: string;
   readonly source: SourceKey;
 }

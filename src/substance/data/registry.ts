@@ -5,7 +5,7 @@ import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** A name with a remark on when it applies. */
-export interface RemarkedName {
+interface RemarkedName {
   readonly name: string;
   readonly remark: string;
 }

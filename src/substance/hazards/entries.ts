@@ -84,8 +84,8 @@ export interface Cautions {
   readonly closing: string;
 }
 
-export const NO_ENTRY = "no entry: read the safety data sheet";
-export const CLOSING =
+const NO_ENTRY = "no entry: read the safety data sheet";
+const CLOSING =
   "Reminders only. The product's safety data sheet, the rules of the place and a qualified person decide, not this text.";
 const NO_DISPOSAL = "Ask hazardous-waste collection; the local rules decide.";
 
@@ -105,7 +105,7 @@ const entriesWith = /* @__PURE__ */ byElements(
 );
 
 /** Our paraphrase of a code; a suffix (`H360FD`, `H350i`) falls back to the bare number. */
-export function paraphraseOf(code: string): string | undefined {
+function paraphraseOf(code: string): string | undefined {
   return statementRow(code)?.paraphrase;
 }
 

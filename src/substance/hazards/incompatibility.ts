@@ -37,7 +37,7 @@ export interface Incompatibility {
 }
 
 /** A material with its classes, ready for the rules. */
-export interface ClassedMaterial {
+interface ClassedMaterial {
   readonly material: string;
   readonly formula: string;
   readonly notation: Notation;

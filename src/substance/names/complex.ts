@@ -5,7 +5,7 @@ import { wordOf } from "./other-names";
 import { multiplePrefix, roman, simplePrefix } from "./prefixes";
 
 /** A ligand and how often it stands in the complex. */
-export interface LigandUse {
+interface LigandUse {
   readonly row: LigandRow;
   readonly count: number;
 }

@@ -75,7 +75,7 @@ export function simpleNumber(prefix: string): number | undefined {
 }
 
 /** Number of bis, tris, tetrakis ... */
-export function multipleNumber(prefix: string): number | undefined {
+function multipleNumber(prefix: string): number | undefined {
   if (prefix === "bis") return 2;
   if (prefix === "tris") return 3;
   return prefix.endsWith("kis") ? simpleNumber(prefix.slice(0, -3)) : undefined;

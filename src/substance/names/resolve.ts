@@ -13,7 +13,7 @@ export interface Resolved {
 }
 
 /** Formula text as this layer writes it: the registry's own writing where the composition is listed. */
-export function formulaText(text: string, notation: Notation): string {
+function formulaText(text: string, notation: Notation): string {
   return rowOf(notation)?.formula ?? text.trim();
 }
 

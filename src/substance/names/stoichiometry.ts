@@ -3,7 +3,7 @@ import { gcd } from "../../foundation/gcd";
 import type { Species } from "./name-parse";
 
 /** Species with counts, and what is still open about them. */
-export interface Balanced {
+interface Balanced {
   readonly cations: readonly { species: Species; count: number; charge: number }[];
   readonly anions: readonly { species: Species; count: number }[];
   /** What had to be assumed: the charge of a metal without its oxidation number, or proportions. */

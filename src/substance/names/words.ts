@@ -50,7 +50,7 @@ export function baseFirst(name: string): string {
 }
 
 /** A name in one spelling, and the respellings that were needed. */
-export interface PlainName {
+interface PlainName {
   readonly name: string;
   readonly respelled: readonly string[];
 }

@@ -8,7 +8,7 @@ import { addTo } from "../names/multimap";
 import { nameKey } from "../names/words";
 
 /** A registry row under one of its names. */
-export interface NamedRow {
+interface NamedRow {
   readonly row: NamesRow;
   /** The name as the table writes it. */
   readonly name: string;

@@ -9,7 +9,7 @@ import { nameKey } from "../names/words";
 import { namesOfRow, rowOf } from "../registry/registry-index";
 
 /** One name of a substance, cut into words. */
-export interface Entry {
+interface Entry {
   readonly row: NamesRow;
   readonly key: string;
   /** Indices into the word list. */
@@ -19,12 +19,12 @@ export interface Entry {
 }
 
 /** A word that occurs in names, with the letters it holds as bits. */
-export interface Word {
+interface Word {
   readonly text: string;
   readonly letters: number;
 }
 
-export interface SearchIndex {
+interface SearchIndex {
   readonly entries: readonly Entry[];
   readonly words: readonly Word[];
   readonly numbers: ReadonlyMap<string, number>;
