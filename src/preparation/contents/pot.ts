@@ -15,7 +15,7 @@ const NOTHING = "0 g";
 const TRACE = 1e-12;
 
 /** An amount less another; undefined when nothing is left. */
-function less(amount: Quantity, taken: Quantity): Quantity | undefined {
+export function less(amount: Quantity, taken: Quantity): Quantity | undefined {
   const left = amount.minus(taken);
   return left.value.toNumber() > amount.value.abs().toNumber() * TRACE ? left : undefined;
 }

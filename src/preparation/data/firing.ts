@@ -3,7 +3,7 @@
 import type { SourceKey } from "./sources";
 
 /** A fired product and the temperature it is usually fired at, °C. */
-export interface FiringRow {
+interface FiringRow {
   readonly formula: string;
   readonly at: string;
   readonly source: SourceKey;

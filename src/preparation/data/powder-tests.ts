@@ -31,7 +31,7 @@ export const PRECIPITATION_TESTS = [
 ] as const satisfies readonly PrecipitationRow[];
 
 /** A precipitation test. */
-export interface PrecipitationRow {
+interface PrecipitationRow {
   readonly test: string;
   readonly reagent: string;
   /** Moles of the reagent that are an excess in 100 mL. */
