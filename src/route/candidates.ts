@@ -40,8 +40,12 @@ const isBase = ({ made: { anions, cations, ligands } }: Compound): boolean =>
   anions.length > 0 &&
   anions.every(({ formula }) => BASIC.has(formula));
 
+/** A salt of plain ions; a complex that stays together as one of them is an ion like others. */
 const isSalt = ({ made }: Compound): boolean =>
-  made.kind === "salt" && made.complex === undefined && made.ligands.length === 0 && made.molecules.length === 0;
+  made.kind === "salt" &&
+  (made.complex === undefined || made.anions.some(({ formula }) => formula === made.complex!.formula)) &&
+  made.ligands.length === 0 &&
+  made.molecules.length === 0;
 
 /** The metals that acids and salts take to which ion. */
 const ION_OF_METAL: Readonly<Record<string, string>> = {
@@ -499,6 +503,10 @@ const candidate = (
   feeds,
   ...(beside === undefined ? {} : { beside }),
 });
+
+/** From one hydrate to another: heat where water goes, crystals where it comes. */
+export const changeOfWater = (product: Compound, more: boolean): Candidate =>
+  candidate(FAMILIES.find(({ code }) => code === (more ? "recrystallise" : "drive-water-off"))!, product, [product]);
 
 const kept = new WeakMap<Universe, Map<string, readonly Candidate[]>>();
 

@@ -26,7 +26,7 @@ export function requestOf(
 ): PlanRequest {
   const { candidate, judgement, materials } = step;
   const taken = materials.map((material, i): ShelfMaterial => {
-    const from = all.find((one) => one.candidate.product.key === candidate.feeds[i]!.key);
+    const from = all.find((one) => one !== step && one.candidate.product.key === candidate.feeds[i]!.key);
     const own: ShelfMaterial =
       from === undefined ? material : { name: made(from), form: from.judgement.product, note: "from an earlier step" };
     return { ...own, ...excessOf(candidate, i) };
@@ -38,7 +38,7 @@ export function requestOf(
     materials: taken,
     scale,
     ...(wish.temperature === undefined ? {} : { temperature: wish.temperature }),
-    ...(candidate.family.code === "heat" ? { procedure: "thermal decomposition" as const } : {}),
+    ...(candidate.family.separate === "fire" ? { procedure: "thermal decomposition" as const } : {}),
   };
 }
 
@@ -182,7 +182,7 @@ const OVEN = 110;
 
 /** Heat that a step needs, °C. */
 export function heatOf({ candidate, judgement }: FoundStep): number | undefined {
-  if (candidate.family.code !== "heat") return undefined;
+  if (candidate.family.separate !== "fire") return undefined;
   const from = judgement.feasibility.reasons.find(({ code }) => code === "thermal")?.numbers[0];
   return from?.in("°C").toNumber();
 }

@@ -11,8 +11,8 @@ import { type Quantity, quantity } from "../quantity";
 import { expectDimension } from "../quantity/internal";
 import { tryFormulaOf } from "../substance";
 import { guard } from "./argument";
-import { barredFor, type Candidate, candidatesFor } from "./candidates";
-import { type Compound, formOf, formulaFrom, keyOf } from "./compound";
+import { barredFor, type Candidate, candidatesFor, changeOfWater } from "./candidates";
+import { type Compound, formOf, formulaFrom, keyOf, madeOf } from "./compound";
 import { type Draft, draftOf, heatOf, inventoryOf, type Wish } from "./draft";
 import { RouteError } from "./error";
 import { judge } from "./judge";
@@ -270,7 +270,14 @@ function isLike(a: Candidate, b: Candidate, at: number): boolean {
 }
 
 /** Routes to one compound, in their order. */
-function routesTo(target: Compound, form: string, index: Index, request: RouteRequest, wish: Wish): Routes {
+function routesTo(
+  target: Compound,
+  form: string,
+  index: Index,
+  request: RouteRequest,
+  wish: Wish,
+  first: readonly Found[] = [],
+): Routes {
   const most = request.most ?? USUAL.most;
   const { found, refused } = search(target, form, index, {
     steps: request.steps ?? MOST_STEPS,
@@ -285,7 +292,7 @@ function routesTo(target: Compound, form: string, index: Index, request: RouteRe
           .in("°C")
           .toNumber();
   const drafts: { readonly draft: Draft; readonly rank: Rank; readonly kind: string }[] = [];
-  for (const one of found) {
+  for (const one of [...first, ...found]) {
     const tooHot = hottest === undefined ? undefined : one.steps.find((step) => (heatOf(step) ?? 0) > hottest);
     if (tooHot !== undefined) {
       const needed = heatOf(tooHot)!;
@@ -403,11 +410,21 @@ export function findRoutes(request: RouteRequest): Routes {
       hint: "give a salt, an acid, a metal",
     });
   const jar = index.jars.get(key)?.[0];
-  const found =
-    jar === undefined
-      ? routesTo(target, form, index, request, wish)
-      : routesTo(target, form, without(request, key, extra), request, wish);
-  return jar === undefined ? found : { ...found, refusals: [onShelf(jar.material.name), ...found.refusals] };
+  if (jar === undefined) return routesTo(target, form, index, request, wish);
+  const other = otherWater(target, form, jar.material);
+  const found = routesTo(target, form, without(request, key, extra), request, wish, other);
+  return other.length > 0 ? found : { ...found, refusals: [onShelf(jar.material.name), ...found.refusals] };
+}
+
+/** From a jar of another hydrate: the water driven off, or taken up in crystals. */
+function otherWater(target: Compound, form: string, material: ShelfMaterial): readonly Found[] {
+  const [own, wanted] = [madeOf(String(material.form)), madeOf(form)];
+  if (own === undefined || wanted === undefined || own.identity === wanted.identity) return [];
+  const candidate = changeOfWater(target, wanted.waters > own.waters);
+  const judgement = judge(candidate, form, [material]);
+  return judgement.ok
+    ? [{ kind: candidate.id, cost: 0, steps: [{ candidate, judgement, materials: [material] }] }]
+    : [];
 }
 
 /** The shelf without the target: what stands there is no feed for itself. */

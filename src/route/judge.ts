@@ -20,6 +20,8 @@ export type Judgement =
       readonly share: number;
       /** Part of the metal that stands as another solid. */
       readonly beside: number;
+      /** Part of the theory that still stands where a fifth too much of the precipitant was put in; undefined where nobody asks. */
+      readonly overdosed?: number | undefined;
     }
   | {
       readonly ok: false;
@@ -36,6 +38,9 @@ export type Judgement =
 const ENOUGH = { falls: 0.85, "falls from acid": 0.5, dissolved: 0.8 } as const;
 /** Most of the metal that may stand as another solid in a product that nothing parts. */
 const TRACE = 0.03;
+
+/** How much too much a hand puts in. */
+const OVERDOSE = "20 %";
 
 /** Codes by which the gate of a plan stops. */
 const DANGER_CODES: ReadonlySet<string> = /* @__PURE__ */ new Set([
@@ -107,7 +112,17 @@ function judgeNow(c: Candidate, product: string, materials: readonly ShelfMateri
       DANGER_CODES.has(asked.error.code) ? "refused" : "no",
       asked.error.message.split("\n")[0]!,
     );
-  return weighed(c, product, equation, asked.value);
+  const judgement = weighed(c, product, equation, asked.value);
+  // lye dissolves what it precipitated of some metals
+  if (!judgement.ok || c.family.code !== "precipitate-hydroxide" || c.feeds[1]!.anion !== "OH-") return judgement;
+  const too = attempt(() =>
+    doesItGo({
+      equation: String(equation),
+      product,
+      materials: materials.map((m, i) => (i === 1 ? { ...m, excess: OVERDOSE, inExcess: true } : m)),
+    }),
+  );
+  return { ...judgement, overdosed: too.ok ? too.value.share?.value.toNumber() : undefined };
 }
 
 /** What the family takes of a feed over the need. */

@@ -33,6 +33,13 @@ export function marginsOf({ judgement, candidate }: FoundStep, plan: Plan): read
     figure: number(share, "", "share of the theory"),
     room: clamp((share - LEAST) / (1 - LEAST)),
   });
+  const { overdosed } = judgement;
+  if (overdosed !== undefined)
+    found.push({
+      text: `with a fifth too much of the lye ${percent(overdosed)} of the theory still stands`,
+      figure: number(overdosed, "", "share that stands after a fifth too much"),
+      room: clamp((overdosed - LEAST) / (1 - LEAST)),
+    });
   if (beside > 0)
     found.push({
       text: `${percent(beside)} stands as another solid`,

@@ -31,7 +31,7 @@ function ends(plan: Plan, share: Quantity, step: FoundStep): string[] {
   if (step.candidate.family.separate === "filter") found.push("the liquor stays clear");
   if (step.candidate.family.separate === "crystallise") found.push("an oil, or another crop than the one described");
   if (plan.gas.length > 0) found.push("no gas");
-  if (step.candidate.family.code === "heat") found.push("the mass does not become constant");
+  if (step.candidate.family.separate === "fire") found.push("the mass does not become constant");
   return found;
 }
 

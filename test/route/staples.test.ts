@@ -34,6 +34,9 @@ const STAPLES: readonly Row[] = [
   ["SrCO3", ["SrSO4", "Na2CO3"], "SrSO4 + Na2CO3 > SrCO₃"],
   ["Fe2(SO4)3", ["FeSO4·7H2O", "H2O2", "H2SO4"], "FeSO4·7H2O + H2SO4 + H2O2 > Fe₂(SO₄)₃"],
   ["MgSO4·7H2O", ["MgO", "H2SO4"], "MgO + H2SO4 > MgSO₄·7H₂O"],
+  ["KAl(SO4)2", ["KAl(SO4)2·12H2O"], "KAl(SO4)2·12H2O > KAl(SO₄)₂"],
+  ["CuSO4·5H2O", ["CuSO4"], "CuSO4 > CuSO₄·5H₂O"],
+  ["Fe4[Fe(CN)6]3", ["FeCl3·6H2O", "K4[Fe(CN)6]·3H2O"], "FeCl3·6H2O + K4[Fe(CN)6]·3H2O > Fe₄[Fe(CN)₆]₃"],
   ["CaO", ["CaCO3"], "CaCO3 > CaO"],
 ];
 

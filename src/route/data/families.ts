@@ -38,6 +38,8 @@ export type Slot =
   /** A salt of M whose anion has one more hydron than A. */
   | "acid salt of M and A"
   | "what heat makes it from"
+  /** The same compound with more or less crystal water. */
+  | "another hydrate"
   | "as listed";
 
 /** Tests that decide, by name; `tests.ts` has them. */
@@ -92,7 +94,9 @@ export type FamilyCode =
   | "oxidise"
   | "listed"
   | "solid-to-solid"
-  | "complex";
+  | "complex"
+  | "drive-water-off"
+  | "recrystallise";
 
 const row = (
   code: FamilyCode,
@@ -124,6 +128,20 @@ export const FAMILIES: readonly FamilyRow[] = [
   row("listed", "as listed", ["as listed"], { right: "written", doubt: 0.3, tests: ["potentials"], separate: "filter", leaves: "washes out" }),
   row("solid-to-solid", "one solid turned into another", ["solid salt of M", "alkali salt of A"], { right: "engine", doubt: 0.35, tests: ["the engine lets it fall"], separate: "filter", excess: { of: 1, percent: 50 }, leaves: "washes out" }),
   row("complex", "a complex from its ions", ["salt of M", "alkali salt of A"], { right: "written", doubt: 0.3, tests: ["the engine keeps it dissolved"], separate: "crystallise", leaves: "stays" }),
+  row("drive-water-off", "crystal water driven off", ["another hydrate"], {
+    right: "written",
+    doubt: 0,
+    tests: ["table of heat"],
+    separate: "fire",
+    leaves: "evaporates",
+  }),
+  row("recrystallise", "dissolved and crystallised with its water", ["another hydrate"], {
+    right: "written",
+    doubt: 0,
+    tests: ["the engine keeps it dissolved"],
+    separate: "crystallise",
+    leaves: "stays",
+  }),
 ];
 
 /** A reaction of no general kind, written down. */

@@ -31,6 +31,7 @@ export const PUBLISHED: readonly PublishedRow[] = [
   row("Fe4[Fe(CN)6]3", "FeCl3 + K4[Fe(CN)6]", "practicalSheets"),
   row("KAl(SO4)2", "Al + KOH + H2SO4", "practicalSheets"),
   row("KAl(SO4)2", "Al2(SO4)3 + K2SO4", "practicalSheets"),
+  row("KAl(SO4)2", "KAl(SO4)2", "britishPharmacopoeia"),
   row("NH4Al(SO4)2", "Al2(SO4)3 + (NH4)2SO4", "practicalSheets"),
   row("Al(OH)3", "KAl(SO4)2 + Na2CO3", "britishPharmacopoeia"),
   row("ZnSO4", "ZnCO3 + H2SO4", "practicalSheets"),
