@@ -1,8 +1,10 @@
 // The solver as pure numbers. Checks are laws of the convex problem and a general-purpose root finder (reference.py).
+
 import { describe, expect, it } from "vitest";
 import { Equilibrium } from "../../src/aqueous/solve/equilibrium";
 import { type Figure, gradientOf, type Solution, solutionOf } from "../../src/aqueous/solve/sensitivity";
 import { type SystemRows, systemOf } from "../../src/aqueous/solve/system";
+import { attempt } from "../../src/foundation/error";
 import reference from "./reference.json";
 import { numbersFrom, type RandomSystem, randomSystem } from "./systems";
 
@@ -231,6 +233,20 @@ describe("laws of the convex problem (ideal solutions)", () => {
     }
   });
 
+  it("refuses what is not met, with the residuals", () => {
+    // more of a component than any molality can make up in a double
+    const rows: SystemRows = {
+      components: [1, 2],
+      species: [{ lnK: -14 * LN10, charge: -1, nu: [[0, -1]] }],
+      conditions: [],
+    };
+    const refused = attempt(() => solved(rows, [0, 1e140]));
+    expect(refused.ok ? undefined : refused.error.code).toBe("aqueous.not-converged");
+    const { mass, holds } = (refused.ok ? {} : refused.error.details) as { mass: number; holds: boolean };
+    expect(mass).toBeGreaterThan(1e-12);
+    expect(holds).toBe(false);
+  });
+
   it("refuses what is held twice, with a code", () => {
     const rows: SystemRows = {
       components: [1],
@@ -240,7 +256,12 @@ describe("laws of the convex problem (ideal solutions)", () => {
         { kind: "held", lnK: -4 * LN10, nu: [[0, 2]] },
       ],
     };
-    expect(() => solved(rows, [0])).toThrowError(expect.objectContaining({ code: "aqueous.over-determined" }));
+    expect(() => solved(rows, [0])).toThrowError(
+      expect.objectContaining({
+        code: "aqueous.over-determined",
+        details: expect.objectContaining({ holds: false, saturation: expect.any(Number) }),
+      }),
+    );
     expect(() => solved({ ...rows, components: [1, 1], conditions: [] }, [0, -1])).toThrowError(
       expect.objectContaining({ code: "aqueous.impossible-totals" }),
     );

@@ -64,6 +64,7 @@ export class Equilibrium {
     if (outcome === "over-determined") {
       throw new AqueousError("aqueous.over-determined", "more is held at once than can be chosen freely", {
         hint: "hold the pH or the pressure of a gas, not both, or leave a solid out",
+        details: { ...proofOf(t) },
       });
     }
     if (proof?.holds !== true) {

@@ -17,6 +17,9 @@ export interface Proof {
 const LIMIT = 1e-12;
 const SATURATION_LIMIT = 1e-9;
 
+/** A residual; all of it where the sums are beyond what a number holds. */
+const share = (residual: number): number => (Number.isNaN(residual) ? 1 : residual);
+
 /** Check the state of a tableau. The mass balance residual is measured from the original rows. */
 export function proofOf(t: Tableau): Proof {
   const { n, m, s, nu, lnK, held, open } = t.system;
@@ -62,8 +65,8 @@ export function proofOf(t: Tableau): Proof {
     }
   }
   let mass = 0;
-  for (let j = 0; j < n; j += 1) mass = Math.max(mass, all[j] === 0 ? 0 : Math.abs(sum[j]!) / all[j]!);
-  const drift = t.slope === 0 ? 0 : Math.abs(ionic - t.ionicStrength) / Math.max(ionic, 1e-9);
+  for (let j = 0; j < n; j += 1) mass = Math.max(mass, all[j] === 0 ? 0 : share(Math.abs(sum[j]!) / all[j]!));
+  const drift = t.slope === 0 ? 0 : share(Math.abs(ionic - t.ionicStrength) / Math.max(ionic, 1e-9));
   return {
     mass,
     ionicStrength: drift,
