@@ -130,9 +130,6 @@ function build(shelf: readonly ShelfMaterial[], extra: readonly string[]): Index
 
 const kept = /* @__PURE__ */ remembering<Index>(8);
 
-/** How often an index was built, for those who watch over it. */
-let indexesBuilt = 0;
-
 const contents = ({ name, form, assay, strength, density, pack, available, aside }: ShelfMaterial): string =>
   [name, form, assay, strength, density, pack?.size, pack?.price, available, aside].map(toText).join("\t");
 
@@ -140,7 +137,6 @@ const contents = ({ name, form, assay, strength, density, pack, available, aside
 export function indexOf(shelf: readonly ShelfMaterial[], extra: readonly string[]): Index {
   const key = [...shelf.map(contents).sort(), "", ...extra].join("\n");
   return kept(key, () => {
-    indexesBuilt += 1;
     return build(shelf, extra);
   });
 }

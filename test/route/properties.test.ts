@@ -1,6 +1,7 @@
 // Laws of routes: whatever the shelf.
 import { evaluateRun, findRoutes, type Route, type ShelfMaterial } from "preparative";
 import { describe, expect, it } from "vitest";
+import { indexOf } from "../../src/route/shelf";
 import { jars, waysOf } from "./shelves";
 
 const SHELF: readonly ShelfMaterial[] = jars(
@@ -158,5 +159,20 @@ describe("without a target", () => {
     expect(made).toContain("Zn₅(OH)₆(CO₃)₂");
     expect(made).toContain("NaCH₃COO·3H₂O");
     for (const jar of ["ZnSO₄·7H₂O", "Na₂CO₃", "CaCO₃"]) expect(made).not.toContain(jar);
+  });
+});
+
+describe("the index of a shelf", () => {
+  it("is kept while the same jars stand there, in whatever order, and made anew when one changes", () => {
+    const before = indexOf(SHELF, []);
+    expect(indexOf([...SHELF].reverse(), [])).toBe(before);
+    expect(
+      indexOf(
+        SHELF.map((jar) => ({ ...jar })),
+        [],
+      ),
+    ).toBe(before);
+    expect(indexOf(SHELF.slice(1), [])).not.toBe(before);
+    expect(indexOf([{ ...SHELF[0]!, available: "1 g" }, ...SHELF.slice(1)], [])).not.toBe(before);
   });
 });
