@@ -1,5 +1,6 @@
 // What each code of the Globally Harmonized System stands for, in our own short words: reminders, not label wording.
 // A real label takes the official text of its country. A row's `source` stands for the code and what carries it.
+import { columns } from "../../foundation/columns";
 import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
@@ -299,3 +300,9 @@ export const PRECAUTIONARY_STATEMENTS = /* @__PURE__ */ once((): readonly Statem
   { code: "P502", paraphrase: "ask the maker about recovery", use: "disposal", source: "unGhs" },
   { code: "P503", paraphrase: "ask the maker or supplier about disposal, recovery", use: "disposal", source: "unGhs" },
 ]);
+
+/** What a label takes of a hazard statement. */
+export const LABEL_STATEMENTS = /* @__PURE__ */ columns(HAZARD_STATEMENTS, ["code", "paraphrase", "pictograms", "signalWord"]);
+
+/** As {@link LABEL_STATEMENTS}. */
+export const LABEL_SUPPLEMENTS = /* @__PURE__ */ columns(SUPPLEMENTAL_STATEMENTS, ["code", "paraphrase"]);

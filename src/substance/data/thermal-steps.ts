@@ -1,6 +1,7 @@
 // What heat takes from a substance and what it leaves, step by step: each step starts from what the one before left, the
 // first from one formula unit of the substance. Typical of open crucibles in air, moving by tens of degrees with heating
 // rate, grain, depth and moisture: which product at what kind of heat, never how long.
+import { columns } from "../../foundation/columns";
 import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
@@ -431,3 +432,9 @@ export const THERMAL = /* @__PURE__ */ once((): readonly ThermalRow[] => [
   { formula: "CuS", steps: [{ from: "220", to: "500", leaves: [{ formula: "S", coefficient: "1/2" }], remains: [{ formula: "Cu2S", coefficient: "1/2" }] }], note: "without air", source: "memory" },
   { formula: "Ca2B6O11·5H2O", steps: [{ from: "350", to: "400", approx: true, leaves: [{ formula: "H2O", coefficient: "5" }], remains: [{ formula: "Ca2B6O11", coefficient: "1" }] }], note: "crackles", source: "memory" },
 ]);
+
+/** Without what happens besides, in words. */
+export const THERMAL_STEPS = /* @__PURE__ */ columns(THERMAL, ["formula", "steps", "source"]);
+
+/** What heat does, step by step, and what that rests on. */
+export type ThermalSteps = Omit<ThermalRow, "note">;

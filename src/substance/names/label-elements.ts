@@ -1,13 +1,15 @@
 // Signal word and pictograms from the statements of an entry: Regulation (EC) No 1272/2008, Annex I (label elements of each
 // class) and Articles 20 and 26 (which pictograms a heavier one stands for). Article numbers: memory.
-import { HAZARD_STATEMENTS, PICTOGRAMS, type StatementRow, SUPPLEMENTAL_STATEMENTS } from "../data/statements";
+import { LABEL_STATEMENTS, LABEL_SUPPLEMENTS, PICTOGRAMS, type StatementRow } from "../data/statements";
 
-let statements: ReadonlyMap<string, StatementRow> | undefined;
+type LabelRow = Pick<StatementRow, "code" | "paraphrase" | "pictograms" | "signalWord">;
+
+let statements: ReadonlyMap<string, LabelRow> | undefined;
 
 /** Row of a code; a suffix (`H360FD`, `H350i`) falls back to the bare number. */
-export function statementRow(code: string): StatementRow | undefined {
+export function statementRow(code: string): LabelRow | undefined {
   statements ??= new Map(
-    [...PICTOGRAMS, ...HAZARD_STATEMENTS(), ...SUPPLEMENTAL_STATEMENTS()].map((row) => [row.code, row] as const),
+    [...PICTOGRAMS, ...LABEL_STATEMENTS(), ...LABEL_SUPPLEMENTS()].map((row) => [row.code, row as LabelRow] as const),
   );
   return statements.get(code) ?? statements.get(code.replace(/[A-Za-z]+$/, ""));
 }

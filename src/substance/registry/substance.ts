@@ -20,7 +20,7 @@ import { solutionSoldAs, type TextRange } from "../shop/shop";
 import { remarksOfShop } from "../shop/shop-remarks";
 import { factsOf, numbered } from "./registry-facts";
 import { kinOf, namesOfRow, rowOf } from "./registry-index";
-import { celsius, stepsOf, type ThermalStep, thermalOf } from "./thermal";
+import { celsius, stepsOf, type ThermalStep, thermalNoteOf, thermalOf } from "./thermal";
 
 /** What heat does first, in degrees Celsius; no temperature where none is known. */
 export interface PhaseChange {
@@ -193,7 +193,7 @@ export class Substance {
 
   /** What else happens on heating or keeping, in words. */
   get thermalNote(): string | undefined {
-    return thermalOf(this[TABLES]().notation)?.note;
+    return thermalNoteOf(this[TABLES]().notation);
   }
 
   /** What each of these answers rests on, by key: `memory` was recalled from handbooks and not confirmed. */
@@ -210,7 +210,7 @@ export class Substance {
       densityCheck: (figures?.checked ?? figures?.disagrees)?.source,
       phaseChange: this.phaseChange?.source,
       thermalSteps: heated?.steps.length === 0 ? undefined : heated?.source,
-      thermalNote: heated?.note === undefined ? undefined : heated.source,
+      thermalNote: thermalNoteOf(notation) === undefined ? undefined : heated?.source,
     };
     return Object.fromEntries(Object.entries(all).filter(([, source]) => source !== undefined));
   }

@@ -5,7 +5,13 @@ import { frozen } from "../../foundation/frozen";
 import { formulaKey, type Notation, readNotation, textOf, tryReadNotation } from "../../ion/internal";
 import { type Quantity, quantity, sum } from "../../quantity";
 import { cite, type SourceKey } from "../data/sources";
-import { THERMAL, type ThermalAmount, type ThermalRow, type ThermalStepRow } from "../data/thermal-steps";
+import {
+  THERMAL,
+  THERMAL_STEPS,
+  type ThermalAmount,
+  type ThermalStepRow,
+  type ThermalSteps,
+} from "../data/thermal-steps";
 
 /** One step of heating. Before it plus `takes` equals `leaves` plus `remains`, atom for atom. */
 export interface ThermalStep {
@@ -24,18 +30,24 @@ export interface ThermalStep {
 }
 
 const thermal = /* @__PURE__ */ byElements(
-  THERMAL,
+  THERMAL_STEPS,
   ({ formula }) => formula,
-  (rows): ReadonlyMap<string, ThermalRow> => new Map(rows.map((row) => [formulaKey(readNotation(row.formula)), row])),
+  (rows): ReadonlyMap<string, ThermalSteps> => new Map(rows.map((row) => [formulaKey(readNotation(row.formula)), row])),
 );
 
 /** The row of a substance. */
-export function thermalOf(notation: Notation): ThermalRow | undefined {
+export function thermalOf(notation: Notation): ThermalSteps | undefined {
   return thermal(textOf(notation)).get(formulaKey(notation));
 }
 
+/** What else happens to a substance on heating or keeping, in words. */
+export const thermalNoteOf = (notation: Notation): string | undefined => {
+  const row = thermalOf(notation);
+  return row === undefined ? undefined : THERMAL()[THERMAL_STEPS().indexOf(row)]!.note;
+};
+
 /** Every row of the table. */
-export const thermalRows = (): readonly ThermalRow[] => THERMAL();
+export const thermalRows = (): readonly ThermalSteps[] => THERMAL_STEPS();
 
 /** A temperature of a table. */
 export function celsius(text: string, label: string, source: SourceKey): Quantity<"temperature"> {
@@ -48,7 +60,7 @@ function massOfAll(amounts: readonly ThermalAmount[]): Quantity {
   return sum(amounts.map(({ formula, coefficient }) => molarMass(formula).times(coefficient)));
 }
 
-function stepOf(row: ThermalStepRow, before: ThermalStep["before"], { formula, source }: ThermalRow): ThermalStep {
+function stepOf(row: ThermalStepRow, before: ThermalStep["before"], { formula, source }: ThermalSteps): ThermalStep {
   return Object.freeze({
     from: celsius(row.from, `begins for ${formula}`, source),
     ...(row.to === undefined ? {} : { to: celsius(row.to, `over for ${formula}`, source) }),
@@ -67,7 +79,7 @@ function stepOf(row: ThermalStepRow, before: ThermalStep["before"], { formula, s
 }
 
 /** The steps of a row, in order. */
-export function stepsOf(row: ThermalRow): ThermalStep[] {
+export function stepsOf(row: ThermalSteps): ThermalStep[] {
   let before: ThermalStep["before"] = frozen([{ formula: row.formula, coefficient: "1" }]);
   return row.steps.map((step) => {
     const made = stepOf(step, before, row);
