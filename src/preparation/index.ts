@@ -21,6 +21,8 @@ export type { SampleMixture, SampleMixtureKind } from "./identity/mixtures";
 export type { PowderOutcome, Powders, PowdersRequest, PowderTest } from "./identity/powders";
 export { tellPowdersApart } from "./identity/powders";
 export type { Identity, IdentityCandidate, IgnitionCandidate, MassLossRequest } from "./identity/types";
+export type { Learned, LearnedFigure } from "./learning/learn";
+export { learnFromRuns, withLearned } from "./learning/learn";
 export type { BetterMeasurement, DecidingTest, MeasuringMeans } from "./measuring/next";
 export { whatToMeasureNext } from "./measuring/next";
 export type { Operation } from "./operation/operation";

@@ -66,6 +66,10 @@ export const PLANNING = {
   dampHolds: { value: "20 %", what: "of water in a sample nobody dried to constant mass", source: "commonPractice" },
   titration: { value: "1 %", what: "uncertainty of a bench titration that states none", source: "commonPractice" },
   sameWater: { value: "2 %", what: "points within which two ways to tell the water agree", source: "commonPractice" },
+  // -- learning from runs: what is believed before the first of them
+  runScatter: { value: "3 %", what: "of the theory is what yields of one preparation scatter by from run to run, weighed as two runs", source: "commonPractice" },
+  statedAssay: { value: "2 %", what: "is what the assay on a pack may be off, where it states no uncertainty", source: "commonPractice" },
+  liquorDoubt: { value: "50 %", what: "of the liquor that is planned to stay in a cake is what a cake may really be off", source: "commonPractice" },
   // -- recipes
   largeExcess: { value: "2", what: "times the need: more than this is worth a word", source: "commonPractice" },
   shortage: { value: "1 %", what: "short of the need is rounding", source: "commonPractice" },

@@ -1,0 +1,395 @@
+// What past runs teach: how much handling really loses, how much liquor cakes really keep, what is really in a pack. Each is a prior
+// and what the runs add to it, so that one odd run moves little and ten that agree move all.
+import { attempt } from "../../foundation/error";
+import { frozen } from "../../foundation/frozen";
+import { expandedUncertainty, isQuantity, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { planPreparation } from "../plan";
+import { planned } from "../planning/exact";
+import { formulaFrom, nameOfFormula } from "../reaction/species";
+import { guard } from "../request/argument";
+import type { PlanRequest } from "../request/request";
+import { usualLossOf } from "../request/setting";
+import { type Run, type RunRecord, runFromJSON } from "../run";
+import type { FindingCode } from "../verdict/finding";
+import { type Belief, type Evidence, updated } from "./gaussian";
+
+/** A figure as runs teach it. */
+export interface LearnedFigure {
+  /** What it is the figure of: a way of working, a product, a material. */
+  readonly of: string;
+  /** With its standard uncertainty. */
+  readonly value: Quantity;
+  /** Runs or titrations it rests on, beside the prior. */
+  readonly n: number;
+  /** Where it lies with 95 % probability. */
+  readonly interval: { readonly lower: Quantity; readonly upper: Quantity };
+  /** What was believed before the first run. */
+  readonly prior: Quantity;
+  readonly text: string;
+}
+
+/** What runs teach. */
+export interface Learned {
+  /** Share of the theory that stays on filters and vessels (wet) or in crucibles (dry), of one run on average. */
+  readonly handlingLoss: readonly LearnedFigure[];
+  /** The most that a single next run should lose, with 97.5 % probability: what a plan takes as its handling loss. */
+  readonly allowances: readonly { readonly of: string; readonly handlingLoss: Quantity }[];
+  /** Liquor that a gram of dry product keeps in its cake, by product. */
+  readonly retainedLiquor: readonly LearnedFigure[];
+  /** Assay of a pack, by the name of the material. */
+  readonly assays: readonly LearnedFigure[];
+  /** What yields scatter by from run to run. */
+  readonly scatter: Quantity;
+  /** Runs that teach nothing of losses and assays, and why. */
+  readonly leftOut: readonly { readonly run: number; readonly why: string }[];
+}
+
+/** Findings that leave a yield to be what losses and materials make it. */
+const TEACHES: readonly FindingCode[] = [
+  "consistent",
+  "loss-explained",
+  "lighter-than-losses-explain",
+  "reagent-short",
+];
+
+/** As many runs as the prior of the scatter counts for. */
+const SCATTER_RUNS = 2;
+
+/** A run, or what a record of one says. */
+function asRun(one: Run | RunRecord, i: number): Run {
+  const kind = typeof one === "object" && one !== null && "kind" in one ? one.kind : undefined;
+  if (kind === "run" && isWhole(one as Run)) return one as Run;
+  guard.record(one, `runs[${i}]`);
+  return runFromJSON(one);
+}
+
+/** A run as `evaluateRun` made it, and no record in its clothes. */
+const isWhole = (one: Run): boolean => "verdict" in one && "plan" in one && "materialBalance" in one;
+
+const share = (q: Quantity): number => q.in("").toNumber();
+
+/** What one run says of losses and of its limiting material. */
+interface Lesson {
+  readonly way: string;
+  readonly limiting: string;
+  /** Share of what was to be expected that is missing, what stays dissolved counted as there. */
+  readonly missing: number;
+  /** Variance of that share by weighing. */
+  readonly variance: number;
+  /** Assay it was calculated with. */
+  readonly assay: number | undefined;
+}
+
+const wayOf = (run: Run): "wet" | "dry" =>
+  usualLossOf({ wet: run.isolation.how !== "residue" }) === "handlingLoss" ? "wet" : "dry";
+
+/** Product that the liquor and the washes keep by the plan: no loss of handling. */
+function keptOf({ completeness, washing }: Run): Quantity | undefined {
+  const inLiquor = completeness !== undefined && "dissolved" in completeness ? completeness.dissolved : undefined;
+  const washed = washing !== undefined && "plan" in washing ? washing.plan.productLost : undefined;
+  return inLiquor === undefined ? washed : washed === undefined ? inLiquor : inLiquor.plus(washed);
+}
+
+/** What a run teaches, or why it does not. */
+function lessonOf(run: Run): Lesson | string {
+  const { dryMass, expected, isolation, materialBalance, plan, pureMass } = run;
+  if (dryMass === undefined) return "nothing was weighed dry";
+  if (isolation.how === "crystallise") return "a crop is what its liquor leaves, not what handling loses";
+  const code = run.verdict[0]!.code;
+  if (!TEACHES.includes(code)) return `its verdict is '${code}'`;
+  const found = pureMass ?? dryMass;
+  const kept = keptOf(run);
+  const there = (kept === undefined ? found : found.plus(kept)).dividedBy(expected);
+  const { limiting } = materialBalance;
+  const material = plan.request.materials.find(({ name }) => name === limiting)!;
+  const u = found.dividedBy(expected).standardUncertainty?.toNumber() ?? 0;
+  const assay = material.strength === undefined ? assayOf(run, limiting) : undefined;
+  return {
+    way: wayOf(run),
+    limiting,
+    missing: 1 - share(there),
+    // Its assay is an unknown here, and no uncertainty of the yield as well.
+    variance: Math.min(u, share(planned("runScatter"))) ** 2,
+    assay: assay === undefined ? undefined : share(assay),
+  };
+}
+
+/** Assay that a run counted a material with: as found, as stated, or all. */
+function assayOf({ observations, plan }: Run, name: string): Quantity {
+  const stated =
+    observations.assays?.[name] ?? plan.request.materials.find((one) => one.name === name)?.assay ?? "100 %";
+  return isQuantity(stated) ? stated : quantity(stated as QuantityLike);
+}
+
+const percentOf = (value: number, u: number, label: string): Quantity =>
+  quantity(
+    { value: (100 * value).toPrecision(8), unit: "%", standardUncertainty: (100 * u).toPrecision(4) },
+    { label },
+  );
+
+/** The interval of 95 %, no lower than nothing. */
+function intervalOf(value: Quantity): LearnedFigure["interval"] {
+  const half = expandedUncertainty(value).expandedUncertainty;
+  const at = (x: typeof half): Quantity =>
+    quantity({ value: (x.isNegative() ? x.times(0) : x).toString(), unit: value.unit });
+  return { lower: at(value.value.minus(half)), upper: at(value.value.plus(half)) };
+}
+
+function figureOf(of: string, what: string, value: Quantity, n: number, prior: Quantity): LearnedFigure {
+  const interval = intervalOf(value);
+  const shown = (q: Quantity): string => q.format({ significant: 3, uncertainty: "none" });
+  return {
+    of,
+    value,
+    n,
+    interval,
+    prior,
+    text: `${what} of ${of}: ${String(value)} from ${n} ${n === 1 ? "run" : "runs"} (95 %: ${shown(interval.lower)} to ${shown(interval.upper)}; before: ${String(prior)})`,
+  };
+}
+
+/** Half of what a plan allows, spread evenly from nothing to all of it. */
+const priorLoss = (way: string): { mean: number; u: number } => {
+  const most = share(planned(way === "wet" ? "handlingLoss" : "crucibleLoss"));
+  return { mean: most / 2, u: most / Math.sqrt(12) };
+};
+
+const unique = <T>(list: readonly T[]): T[] => [...new Set(list)];
+
+/** Variance from run to run: of like runs about their mean, with the prior as so many runs more. */
+function scatterOf(lessons: readonly Lesson[]): number {
+  const groups = new Map<string, number[]>();
+  for (const { way, limiting, missing, assay } of lessons) {
+    const key = `${way} ${limiting} ${assay ?? ""}`;
+    groups.set(key, [...(groups.get(key) ?? []), missing]);
+  }
+  let [squares, freedom] = [SCATTER_RUNS * share(planned("runScatter")) ** 2, SCATTER_RUNS];
+  for (const values of groups.values()) {
+    const mean = values.reduce((a, b) => a + b, 0) / values.length;
+    squares += values.reduce((sum, value) => sum + (value - mean) ** 2, 0);
+    freedom += values.length - 1;
+  }
+  return squares / freedom;
+}
+
+/** Assays of solids that were titrated, in a run or before it. */
+function titrationsOf(runs: readonly Run[]): { name: string; value: number; u: number }[] {
+  return runs.flatMap(({ observations }) =>
+    Object.entries(observations.assays ?? {}).map(([name, like]) => {
+      const found = isQuantity(like) ? like : quantity(like as QuantityLike);
+      const u = found.dividedBy("1").standardUncertainty?.toNumber();
+      const value = share(found);
+      return {
+        name,
+        value,
+        u: u === undefined ? value * share(planned("titration")) : (u * value) / found.value.toNumber(),
+      };
+    }),
+  );
+}
+
+/** Cakes that were weighed wet and dry, by product. */
+function retainedOf(runs: readonly Run[]): LearnedFigure[] {
+  const cakes = runs.flatMap((run) => {
+    const { dryMass, observations, product, washing } = run;
+    if (dryMass === undefined || observations.wetCake === undefined || washing === undefined || !("plan" in washing))
+      return [];
+    const wet = attempt(() => quantity(observations.wetCake as QuantityLike));
+    if (!wet.ok || wet.value.compare(dryMass) <= 0) return [];
+    const perGram = share(wet.value.minus(dryMass).dividedBy(dryMass));
+    const asPlanned = share(
+      washing.plan.retainedVolume.times(quantity("1 g/mL")).dividedBy(run.plan.product.theoreticalYield),
+    );
+    return [{ of: product.formula, perGram, asPlanned }];
+  });
+  return unique(cakes.map(({ of }) => of)).map((of) => {
+    const own = cakes.filter((cake) => cake.of === of);
+    const before = own[0]!.asPlanned;
+    const u = before * share(planned("liquorDoubt"));
+    const mean = own.reduce((sum, { perGram }) => sum + perGram, 0) / own.length;
+    // Cakes of one product scatter as the prior does, until there are enough of them to say.
+    const squares = own.reduce((sum, { perGram }) => sum + (perGram - mean) ** 2, 0);
+    const variance = (u * u + squares) / own.length;
+    const after = updated(
+      { mean: [before], covariance: [[u * u]] },
+      { factors: [1], value: mean, variance: variance / own.length },
+    );
+    const liquor = (value: number, spread: number): Quantity =>
+      quantity(
+        { value: value.toPrecision(6), unit: "mL/g", standardUncertainty: spread.toPrecision(4) },
+        { label: `liquor in a cake of ${of}` },
+      );
+    return figureOf(
+      of,
+      "liquor in a gram",
+      liquor(after.mean[0]!, Math.sqrt(after.covariance[0]![0]!)),
+      own.length,
+      liquor(before, u),
+    );
+  });
+}
+
+/**
+ * What past runs teach: handling loss, liquor that cakes keep, assays of packs; each with its number of runs, its interval and the
+ * prior it started from.
+ *
+ * @param runs - runs, or records of runs as they are kept
+ * @returns figures for {@link withLearned}; and the runs that teach nothing, with the reason: not weighed, crystals, or a verdict
+ *   that explains the mass otherwise
+ * @throws {PlanError} `plan.request` for what is no run; codes of `runFromJSON`
+ * @source normal prior and likelihood, linear in the unknowns (JCGM 100:2008, 4.3; textbook statistics): the share missing is
+ *   the handling loss less what the pack has more than stated; priors: planning values, common practice
+ * @category Yield
+ * @example
+ * const plan = planPreparation({
+ *   equation: "CaCl2 + Na2CO3 -> CaCO3 + NaCl",
+ *   product: "CaCO3",
+ *   materials: [{ name: "de-icer", form: "CaCl2·2H2O" }, { name: "soda", form: "Na2CO3", excess: "5 %" }],
+ *   scale: { product: "100 g" },
+ * });
+ * const runs = ["97.1 g", "96.8 g", "97.4 g"].map((dried) => evaluateRun(plan, { dried: dried as "1 g" }));
+ * learnFromRuns(runs).handlingLoss[0]!.n // => 3
+ */
+export function learnFromRuns(runs: readonly (Run | RunRecord)[]): Learned {
+  guard.list(runs, "runs");
+  const read = runs.map(asRun);
+  const judged = read.map(lessonOf);
+  const lessons = judged.filter((one) => typeof one !== "string");
+  const titrations = titrationsOf(read);
+  const ways = unique(lessons.map(({ way }) => way));
+  const packs = unique([
+    ...lessons.filter(({ assay }) => assay !== undefined).map(({ limiting }) => limiting),
+    ...titrations.map(({ name }) => name),
+  ]);
+  /** What the pack says of itself. */
+  const stated = packs.map((name) => {
+    const request = read
+      .map(({ plan }) => plan.request.materials.find((one) => one.name === name))
+      .find((one) => one !== undefined);
+    const given = quantity((request?.assay ?? "100 %") as QuantityLike);
+    const value = share(given);
+    const u = given.standardUncertainty;
+    return { value, u: u === undefined ? share(planned("statedAssay")) : u.div(given.value).toNumber() * value };
+  });
+  const losses = ways.map(priorLoss);
+  const priors = [...losses, ...stated.map(({ value, u }) => ({ mean: value, u }))];
+  const before: Belief = {
+    mean: priors.map(({ mean }) => mean),
+    covariance: priors.map(({ u }, i) => priors.map((_, j) => (i === j ? u * u : 0))),
+  };
+  const scatter = scatterOf(lessons);
+  const factorsOf = (entries: readonly (readonly [number, number])[]): number[] =>
+    priors.map((_, i) => entries.find(([index]) => index === i)?.[1] ?? 0);
+  const evidence: Evidence[] = [
+    ...lessons.map(({ way, limiting, missing, variance, assay }) => {
+      const pack = packs.indexOf(limiting);
+      const from = ways.indexOf(way);
+      // missing = loss - (assay / counted - 1), for small shares of either
+      return assay === undefined
+        ? { factors: factorsOf([[from, 1]]), value: missing, variance: scatter + variance }
+        : {
+            factors: factorsOf([
+              [from, 1],
+              [ways.length + pack, -1 / assay],
+            ]),
+            value: missing - 1,
+            variance: scatter + variance,
+          };
+    }),
+    ...titrations.map(({ name, value, u }) => ({
+      factors: factorsOf([[ways.length + packs.indexOf(name), 1]]),
+      value,
+      variance: u * u,
+    })),
+  ];
+  const after = evidence.reduce(updated, before);
+  const u = (i: number): number => Math.sqrt(after.covariance[i]![i]!);
+  const handlingLoss = ways.map((way, i) =>
+    figureOf(
+      way,
+      "handling loss",
+      percentOf(after.mean[i]!, u(i), `handling loss, ${way}`),
+      lessons.filter((one) => one.way === way).length,
+      percentOf(losses[i]!.mean, losses[i]!.u, `handling loss, ${way}, before any run`),
+    ),
+  );
+  return frozen({
+    handlingLoss,
+    allowances: ways.map((way, i) => ({
+      of: way,
+      handlingLoss: quantity({
+        value: (100 * Math.min(1, Math.max(0, after.mean[i]! + 1.96 * Math.sqrt(scatter + u(i) ** 2)))).toPrecision(3),
+        unit: "%",
+      }),
+    })),
+    retainedLiquor: retainedOf(read),
+    assays: packs.map((name, i) =>
+      figureOf(
+        name,
+        "assay",
+        percentOf(after.mean[ways.length + i]!, u(ways.length + i), `assay of ${name}, from runs`),
+        lessons.filter(({ limiting, assay }) => limiting === name && assay !== undefined).length +
+          titrations.filter((one) => one.name === name).length,
+        percentOf(stated[i]!.value, stated[i]!.u, `assay of ${name}, as stated`),
+      ),
+    ),
+    scatter: quantity(
+      { value: (100 * Math.sqrt(scatter)).toPrecision(4), unit: "%" },
+      { label: "scatter from run to run" },
+    ),
+    leftOut: judged.flatMap((one, run) => (typeof one === "string" ? [{ run, why: one }] : [])),
+  });
+}
+
+/**
+ * A request for a plan with what runs taught in place of planning values: the handling loss to allow for, the liquor that a cake of
+ * this product keeps, the assays of packs of the same names. What the request states itself stays, but for assays.
+ *
+ * @param request - as for `planPreparation`
+ * @param learned - what `learnFromRuns` gave
+ * @returns a request for `planPreparation`
+ * @throws {PlanError} `plan.request` for what is no request
+ * @category Planning
+ * @example
+ * const request: PlanRequest = {
+ *   equation: "CaCl2 + Na2CO3 -> CaCO3 + NaCl",
+ *   product: "CaCO3",
+ *   materials: [{ name: "de-icer", form: "CaCl2·2H2O" }, { name: "soda", form: "Na2CO3", excess: "5 %" }],
+ *   scale: { product: "100 g" },
+ * };
+ * const runs = ["97.1 g", "96.8 g", "97.4 g"].map((dried) => evaluateRun(planPreparation(request), { dried: dried as "1 g" }));
+ * planPreparation(withLearned(request, learnFromRuns(runs))).handlingLoss.compare("10 %") // => -1
+ */
+export function withLearned(request: PlanRequest, learned: Learned): PlanRequest {
+  guard.record(request, "request");
+  guard.record(learned, "learned");
+  guard.list(request.materials, "request.materials");
+  for (const field of ["allowances", "retainedLiquor", "assays"] as const)
+    guard.list(learned[field], `learned.${field}`);
+  const plan = attempt(() => planPreparation(request));
+  const isDry = plan.ok && plan.value.isolation.how === "residue";
+  const allowance = learned.allowances.find(({ of }) => of === (isDry ? "dry" : "wet"))?.handlingLoss;
+  const wanted = attempt(() => nameOfFormula(formulaFrom(request.product)));
+  const liquor = wanted.ok ? learned.retainedLiquor.find(({ of }) => of === wanted.value)?.value : undefined;
+  return {
+    ...request,
+    ...(request.handlingLoss !== undefined || allowance === undefined
+      ? {}
+      : { handlingLoss: allowance as NonNullable<PlanRequest["handlingLoss"]> }),
+    ...(liquor === undefined
+      ? {}
+      : { washing: { retainedLiquorPerGram: liquor as Quantity<"specific volume">, ...request.washing } }),
+    materials: request.materials.map((material) => {
+      const found = learned.assays.find(({ of }) => of === material.name);
+      if (found === undefined || material.strength !== undefined) return material;
+      // Nothing is purer than pure.
+      const whole = quantity({
+        value: "100",
+        unit: "%",
+        standardUncertainty: found.value.standardUncertainty!.toString(),
+      });
+      const assay = found.value.compare("100 %") > 0 ? whole : found.value;
+      return { ...material, assay: assay as Quantity<"mass fraction"> };
+    }),
+  };
+}

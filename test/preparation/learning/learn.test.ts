@@ -1,0 +1,148 @@
+// What runs teach, held against the textbook formulas for a normal prior and likelihood, written out here (from memory).
+import { evaluateRun, learnFromRuns, type PlanRequest, planPreparation, type Quantity, withLearned } from "preparative";
+import { describe, expect, it } from "vitest";
+
+const percent = (q: Quantity): number => q.in("%").toNumber();
+
+const request: PlanRequest = {
+  equation: "CaCl2 + Na2CO3 -> CaCO3 + NaCl",
+  product: "CaCO3",
+  materials: [
+    { name: "de-icer", form: "CaCl2·2H2O" },
+    { name: "soda", form: "Na2CO3", excess: "5 %" },
+  ],
+  scale: { product: "100 g" },
+};
+const plan = planPreparation(request);
+const theory = plan.product.theoreticalYield.in("g").toNumber();
+const washed = plan.washing as { plan: { productLost: Quantity } };
+const dissolved = plan.completeness as { dissolved: Quantity };
+const kept = washed.plan.productLost.in("g").toNumber() + dissolved.dissolved.in("g").toNumber();
+/** A run that lost so much of the theory to handling. */
+const losing = (share: number, extra: object = {}) =>
+  evaluateRun(plan, { dried: `${(theory * (1 - share) - kept).toFixed(2)} ± 0.05 g` as "1 g", ...extra });
+
+describe("handling loss from runs", () => {
+  // Prior: evenly from 0 to 10 %: 5 % with 10/√12 = 2.887 %; the pack 100 ± 2 %; scatter 3 % counts as two runs.
+  it("is prior and runs weighted by what each is worth", () => {
+    const losses = [0.022, 0.028, 0.025, 0.025];
+    const { handlingLoss, assays } = learnFromRuns(losses.map((loss) => losing(loss)));
+    const [h] = handlingLoss;
+    const mean = 0.025;
+    const squares = losses.reduce((sum, loss) => sum + (loss - mean) ** 2, 0);
+    const scatter = (2 * 0.03 ** 2 + squares) / (2 + 3);
+    const [u2, a2] = [0.1 ** 2 / 12, 0.02 ** 2];
+    const whole = u2 + a2 + scatter / 4;
+    expect(h!.of).toBe("wet");
+    expect(h!.n).toBe(4);
+    expect(percent(h!.prior)).toBeCloseTo(5, 6);
+    expect(percent(h!.value)).toBeCloseTo(100 * (0.05 + (u2 / whole) * (mean - 0.05)), 1);
+    expect(h!.value.standardUncertainty!.toNumber()).toBeCloseTo(100 * Math.sqrt(u2 - u2 ** 2 / whole), 1);
+    // What handling did not lose the pack has more.
+    expect(percent(assays[0]!.value)).toBeCloseTo(100 * (1 - (a2 / whole) * (mean - 0.05)), 1);
+    expect(percent(h!.interval.lower)).toBeLessThan(2.5);
+    expect(percent(h!.interval.upper)).toBeGreaterThan(2.5);
+  });
+
+  it("is surer with every run, and the same in any order", () => {
+    const losses = [0.01, 0.03, 0.05, 0.02, 0.04];
+    const learned = (list: readonly number[]) => learnFromRuns(list.map((loss) => losing(loss))).handlingLoss[0]!;
+    let before = Number.POSITIVE_INFINITY;
+    for (const n of [1, 2, 3, 5]) {
+      const u = learned(losses.map(() => 0.03).slice(0, n)).value.standardUncertainty!.toNumber();
+      expect(u).toBeLessThan(before);
+      before = u;
+    }
+    expect(percent(learned(losses).value)).toBeCloseTo(percent(learned([...losses].reverse()).value), 5);
+  });
+
+  it("leaves out runs whose verdict explains the mass otherwise, and says why", () => {
+    const wet = evaluateRun(plan, { dried: "110 g" });
+    const { leftOut, handlingLoss } = learnFromRuns([losing(0.02), wet, evaluateRun(plan, {})]);
+    expect(handlingLoss[0]!.n).toBe(1);
+    expect(leftOut.map(({ run }) => run)).toEqual([1, 2]);
+    expect(leftOut[0]!.why).toMatch(/verdict is/);
+    expect(leftOut[1]!.why).toMatch(/nothing was weighed/);
+  });
+
+  it("learns nothing from nothing", () => {
+    expect(learnFromRuns([])).toMatchObject({ handlingLoss: [], retainedLiquor: [], assays: [], leftOut: [] });
+  });
+});
+
+describe("the assay of a pack from runs", () => {
+  const pack = {
+    ...request,
+    materials: [{ ...request.materials[0]!, assay: "100 ± 5 %" as const }, request.materials[1]!],
+  };
+  const stated = planPreparation(pack);
+  const weak = Array.from({ length: 8 }, (_, i) =>
+    evaluateRun(stated, { dried: `${(theory * 0.9 * (0.955 + 0.0025 * i) - kept).toFixed(1)} g` as "1 g" }),
+  );
+
+  // The pack has 90 % and handling loses 3.6 % on average: 13.3 % is missing, shared by what each was uncertain: 2.89 and 5 %.
+  it("takes its part of what is missing", () => {
+    const { assays } = learnFromRuns(weak);
+    const [assay] = assays;
+    expect(assay!.n).toBe(8);
+    expect(percent(assay!.value)).toBeLessThan(96);
+    expect(percent(assay!.interval.lower)).toBeLessThan(90);
+    expect(assay!.value.standardUncertainty!.toNumber()).toBeLessThan(5);
+  });
+
+  it("is the titration where there is one, and handling has the rest", () => {
+    const titrated = evaluateRun(stated, {
+      assays: { "de-icer": "90.0 ± 0.3 %" },
+      dried: `${(theory * 0.9 * 0.964 - kept).toFixed(1)} g` as "1 g",
+    });
+    const { assays, handlingLoss } = learnFromRuns([...weak, titrated]);
+    expect(Math.abs(percent(assays[0]!.value) - 90)).toBeLessThan(0.5);
+    expect(Math.abs(percent(handlingLoss[0]!.value) - 3.6)).toBeLessThan(1.5);
+  });
+});
+
+describe("liquor in a cake from runs", () => {
+  // 250 g wet and 97 g dry: 153/97 = 1.577 mL/g; prior by the plan, 50 % uncertain; one cake scatters as the prior
+  it("is half way between plan and a first cake, and nearly all cakes after ten", () => {
+    const cake = (n: number) =>
+      learnFromRuns(Array.from({ length: n }, () => evaluateRun(plan, { wetCake: "250 g", dried: "97.0 g" })))
+        .retainedLiquor[0]!;
+    const [one, ten] = [cake(1), cake(10)];
+    const prior = one.prior.in("mL/g").toNumber();
+    expect(one.value.in("mL/g").toNumber()).toBeCloseTo((prior + 1.5773) / 2, 3);
+    // (u²/10)/10 against u²: 1/101 of the prior is left
+    expect(ten.value.in("mL/g").toNumber()).toBeCloseTo((prior + 100 * 1.5773) / 101, 3);
+    expect(ten).toMatchObject({ of: "CaCO₃", n: 10 });
+  });
+});
+
+describe("a plan with what runs taught", () => {
+  const runs = [0.02, 0.025, 0.03, 0.022, 0.028].map((loss) => losing(loss, { wetCake: "240 g" }));
+  const learned = learnFromRuns(runs);
+
+  it("takes handling loss, liquor and assay", () => {
+    const next = planPreparation(withLearned(request, learned));
+    expect(next.handlingLoss.equals(learned.allowances[0]!.handlingLoss)).toBe(true);
+    expect(percent(next.handlingLoss)).toBeLessThan(10);
+    const washing = next.washing as { plan: { retainedVolume: Quantity } };
+    const perGram = washing.plan.retainedVolume.in("mL").toNumber() / next.product.theoreticalYield.in("g").toNumber();
+    expect(perGram).toBeCloseTo(learned.retainedLiquor[0]!.value.in("mL/g").toNumber(), 3);
+    expect(next.request.materials[0]!.assay).toBeDefined();
+  });
+
+  it("keeps what the request says itself", () => {
+    const own = withLearned({ ...request, handlingLoss: "4 %", washing: { retainedLiquorPerGram: "3 mL/g" } }, learned);
+    expect(own).toMatchObject({ handlingLoss: "4 %", washing: { retainedLiquorPerGram: "3 mL/g" } });
+  });
+
+  it("learns the same from records that went through JSON", () => {
+    const records = runs.map((run) => JSON.parse(JSON.stringify(run)));
+    expect(learnFromRuns(records).handlingLoss[0]!.text).toBe(learned.handlingLoss[0]!.text);
+  });
+
+  it.each([[[{}]], [[null]], [[plan]], ["runs"]])("refuses %o", (runs) => {
+    expect(() => learnFromRuns(runs as never)).toThrow(
+      expect.objectContaining({ code: expect.stringMatching(/^plan\./) }),
+    );
+  });
+});
