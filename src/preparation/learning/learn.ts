@@ -7,6 +7,7 @@ import { planPreparation } from "../plan";
 import { planned } from "../planning/exact";
 import { formulaFrom, nameOfFormula } from "../reaction/species";
 import { guard } from "../request/argument";
+import { takenRequest } from "../request/door";
 import type { PlanRequest } from "../request/request";
 import { usualLossOf } from "../request/setting";
 import { type Run, type RunRecord, runFromJSON } from "../run";
@@ -345,29 +346,27 @@ export function learnFromRuns(runs: readonly (Run | RunRecord)[]): Learned {
  * A request for a plan with what runs taught in place of planning values: the handling loss to allow for, the liquor that a cake of
  * this product keeps, the assays of packs of the same names. What the request states itself stays, but for assays.
  *
- * @param request - as for `planPreparation`
+ * @param given - as for `planPreparation`
  * @param learned - what `learnFromRuns` gave
  * @returns a request for `planPreparation`
- * @throws {PlanError} `plan.request` for what is no request
+ * @throws {PlanError} `plan.request` for what is no request or nothing learned; the codes of `planPreparation`
  * @category Planning
  * @example
- * const request: PlanRequest = {
+ * const request = {
  *   equation: "CaCl2 + Na2CO3 -> CaCO3 + NaCl",
  *   product: "CaCO3",
  *   materials: [{ name: "de-icer", form: "CaCl2·2H2O" }, { name: "soda", form: "Na2CO3", excess: "5 %" }],
  *   scale: { product: "100 g" },
- * };
+ * } as const;
  * const runs = ["97.1 g", "96.8 g", "97.4 g"].map((dried) => evaluateRun(planPreparation(request), { dried: dried as "1 g" }));
  * planPreparation(withLearned(request, learnFromRuns(runs))).handlingLoss.compare("10 %") // => -1
  */
-export function withLearned(request: PlanRequest, learned: Learned): PlanRequest {
-  guard.record(request, "request");
+export function withLearned(given: PlanRequest, learned: Learned): PlanRequest {
+  const request = takenRequest(given);
   guard.record(learned, "learned");
-  guard.list(request.materials, "request.materials");
   for (const field of ["allowances", "retainedLiquor", "assays"] as const)
     guard.list(learned[field], `learned.${field}`);
-  const plan = attempt(() => planPreparation(request));
-  const isDry = plan.ok && plan.value.isolation.how === "residue";
+  const isDry = planPreparation(request).isolation.how === "residue";
   const allowance = learned.allowances.find(({ of }) => of === (isDry ? "dry" : "wet"))?.handlingLoss;
   const wanted = attempt(() => nameOfFormula(formulaFrom(request.product)));
   const liquor = wanted.ok ? learned.retainedLiquor.find(({ of }) => of === wanted.value)?.value : undefined;
