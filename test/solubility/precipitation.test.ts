@@ -219,7 +219,7 @@ describe("normal or basic carbonate", () => {
       ["Mg^2+", "soda", ["basic"]],
       ["Mg^2+", "bicarbonate", ["normal"]],
       ["Zn^2+", "soda", ["basic"]],
-      ["Zn^2+", "bicarbonate", ["normal"]],
+      ["Zn^2+", "bicarbonate", ["mixed"]],
       ["Pb^2+", "soda", ["basic"]],
       ["Pb^2+", "bicarbonate", ["normal"]],
       ["Ni^2+", "soda", ["basic"]],
