@@ -129,6 +129,7 @@ export function benchSheet(of: Sheeted, options: SheetOptions = {}): string {
     standalone,
     stylesheet,
     language: words.language,
+    foot: { batch: words.batch, pages: words.pageOf },
     steps: { done: words.done, action: words.action, note: words.write },
   });
 }

@@ -21,8 +21,14 @@ export function handy(q: Quantity, figures: number = FIGURES): string {
   return about(q, undefined, figures);
 }
 
-/** A value with its uncertainty. */
-export const withUncertainty = (q: Quantity): string => q.format({ uncertainty: "plus-minus" });
+/** A value with its uncertainty, to so many decimals; without it where it is less than they show. */
+export function withUncertainty(q: Quantity, decimals: number): string {
+  const u = q.standardUncertainty?.toNumber() ?? 0;
+  return q.format({ decimals, uncertainty: u < 0.5 * 10 ** -decimals ? "none" : "plus-minus" });
+}
+
+/** A share in percent with its uncertainty. */
+export const shareWithUncertainty = (q: Quantity): string => withUncertainty(q.to("%"), 1);
 
 /** A formula as printed, where the text is one. */
 export function pretty(text: string): string {

@@ -11,6 +11,7 @@
  */
 export const sheetWordsEnglish = Object.freeze({
   language: "en",
+  pageOf: "page {page} of {pages}",
   batch: "Batch",
   date: "Date",
   worker: "Worker",
@@ -20,8 +21,8 @@ export const sheetWordsEnglish = Object.freeze({
   range: "{low} to {high}",
   theory: "100 % = {mass}",
   vessel: "Vessel",
-  open: "{size} or larger, open",
-  liquid: "{volume} of liquid at most",
+  open: "{size}, open",
+  liquid: "or larger; {volume} of liquid",
   crucible: "crucible or tray",
   gas: "Gas",
   heat: "Heat",
@@ -254,7 +255,8 @@ export const sheetWordsEnglish = Object.freeze({
   massNotWeighed: "mass: not weighed",
   driedConstant: "{mass}, dried to constant mass",
   notConstant: "{mass}, NOT at constant mass",
-  assayEstimated: "assay, estimated: {assay}",
+  assayEstimated: "assay not measured, estimated {assay}",
+  by: "By",
   pure: "pure: {mass}",
   yieldOf: "yield {share}",
   madeFrom: "from {materials}",

@@ -18,9 +18,9 @@ describe("the label of a bottle", () => {
     for (const part of [
       "CaCO₃",
       "chalk",
-      "19.000",
+      "19.0 g",
       "constant mass",
-      "assay, estimated",
+      "assay not measured, estimated",
       "de-icer, soda ash",
       "1 May",
       "A. B.",

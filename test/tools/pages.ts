@@ -113,7 +113,9 @@ const layoutFaults = (page: Page): Promise<string[]> =>
     }
     const small = [...document.querySelectorAll(".bench-sheet *")].filter((element) => {
       const own = [...element.childNodes].some((node) => node.nodeType === 3 && (node.textContent ?? "").trim() !== "");
-      return own && element.closest("svg") === null && Number.parseFloat(getComputedStyle(element).fontSize) < 11.3;
+      return (
+        own && element.closest("svg,sub,sup") === null && Number.parseFloat(getComputedStyle(element).fontSize) < 11.3
+      );
     });
     for (const element of small.slice(0, 3)) found.push(`under 8.5 pt: ${(element.textContent ?? "").slice(0, 40)}`);
     return found;

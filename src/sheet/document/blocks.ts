@@ -36,7 +36,7 @@ export type Block =
       readonly blanks: readonly Blank[];
     }
   | { readonly kind: "heading"; readonly text: string }
-  | { readonly kind: "paragraph"; readonly text: string }
+  | { readonly kind: "paragraph"; readonly text: string; readonly small?: boolean }
   | { readonly kind: "list"; readonly items: readonly string[]; readonly ordered?: boolean }
   /** Figures that are looked for first. */
   | {
@@ -67,7 +67,7 @@ export type SheetFormat = "text" | "markdown" | "html";
 
 /** A cell to write in, with the unit behind the line. */
 export const blankCell = (unit = ""): Picture => ({
-  svg: `<span class="fill"></span>${unit === "" ? "" : ` ${unit}`}`,
+  svg: unit === "" ? "&nbsp;" : unit,
   text: unit === "" ? "________" : `______ ${unit}`,
 });
 

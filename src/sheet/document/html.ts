@@ -1,5 +1,5 @@
 // A sheet as HTML: a whole document that prints, or a fragment for a page of somebody else. No script, nothing fetched.
-import { inMarkup } from "../../foundation/printed";
+import { inMarkup as escaped } from "../../foundation/printed";
 import { type Blank, type Block, type Cell, type Picture, type StepBlock, wordsOf } from "./blocks";
 import { type Page, paperOf, STYLE } from "./style";
 
@@ -11,6 +11,8 @@ export interface Document {
   /** Rules of the caller, after those of the sheet. */
   readonly stylesheet: string | undefined;
   readonly language: string;
+  /** Words at the foot of each page. */
+  readonly foot: { readonly batch: string; readonly pages: string };
   /** Heads of the columns of the steps. */
   readonly steps: { readonly done: string; readonly action: string; readonly note: string };
 }
@@ -29,6 +31,21 @@ const fill = ({ name, unit, choices }: Blank): string => {
 const FIGURES =
   /(?<![\w.,^])\d[\d.,]*(?: (?:to|x) \d[\d.,]*)?(?:\u00a0| )?(?:(?:g|kg|mg|mL|L|K|min|h|s|mol|mol\/L|kJ|portions|times)\b|°C|%)/g;
 
+/** Digits of formulas as they are set: low in the fonts that have them, and in those that have not. */
+const LOW = /[₀-₉]+/g;
+const HIGH = /[⁰¹²³⁴-⁹⁺⁻]+/g;
+/** A figure and its unit stand on one line. */
+const BEFORE_UNIT = /(?<=\d) (?=(?:%|°C|(?:g|kg|mL|L|K|min|mol)\b))/g;
+const PLAIN: Readonly<Record<string, string>> = { "¹": "1", "²": "2", "³": "3", "⁺": "+", "⁻": "−" };
+const lowered = (digits: string): string =>
+  `<sub>${digits.replace(/./g, (one) => String(one.charCodeAt(0) - 0x2080))}</sub>`;
+const raised = (digits: string): string =>
+  `<sup>${digits.replace(/./g, (one) => PLAIN[one] ?? String(one.charCodeAt(0) - 0x2070))}</sup>`;
+
+/** Words of others as words, with the digits of formulas set low and high. */
+const inMarkup = (text: string): string =>
+  escaped(text).replace(LOW, lowered).replace(HIGH, raised).replace(BEFORE_UNIT, "\u00a0");
+
 const withFigures = (text: string): string => inMarkup(text).replace(FIGURES, (figure) => `<strong>${figure}</strong>`);
 
 const cellOf = (cell: Cell): string =>
@@ -37,16 +54,16 @@ const cellOf = (cell: Cell): string =>
 function table(head: readonly string[], rows: readonly (readonly Cell[])[], figures: readonly number[]): string {
   const mark = (c: number): string => (figures.includes(c) ? ' class="figure"' : "");
   const cell = (one: Cell, c: number): string =>
-    `<td${typeof one !== "string" && one.svg.startsWith("<svg") ? ' class="signs"' : mark(c)}>${cellOf(one)}</td>`;
+    `<td${typeof one === "string" || one.svg === "" ? mark(c) : ` class="${one.svg.startsWith("<svg") ? "signs" : "blank"}"`}>${cellOf(one)}</td>`;
   const heads = head.map((text, c) => `<th scope="col"${mark(c)}>${inMarkup(text)}</th>`).join("");
   const body = rows.map((row) => `<tr>${row.map(cell).join("")}</tr>`).join("");
   const titles = head.some((text) => text !== "") ? `<thead><tr>${heads}</tr></thead>` : "";
-  return `<div class="table"><table>${titles}<tbody>${body}</tbody></table></div>`;
+  return `<div class="table" tabindex="0"><table>${titles}<tbody>${body}</tbody></table></div>`;
 }
 
 function steps(all: readonly StepBlock[], { done, action, note }: Document["steps"]): string {
   const rows = all.map(({ text, cautions, blanks }, i) => {
-    const bars = cautions.map((caution) => `<div class="caution">${inMarkup(caution)}</div>`).join("");
+    const bars = cautions.length === 0 ? "" : `<div class="caution">${cautions.map(inMarkup).join(" ")}</div>`;
     const lines = blanks.map((one) => `<div>${fill(one)}</div>`).join("");
     return `<tr><td class="number">${i + 1}</td><td class="done">${BOX}</td><td class="action">${withFigures(text)}${bars}</td><td class="note">${lines}</td></tr>`;
   });
@@ -67,7 +84,7 @@ function htmlOf(block: Block, words: Document["steps"]): string {
     case "heading":
       return `<h2>${inMarkup(block.text)}</h2>`;
     case "paragraph":
-      return `<p>${inMarkup(block.text)}</p>`;
+      return `<p${block.small === true ? ' class="small"' : ""}>${inMarkup(block.text)}</p>`;
     case "list": {
       const tag = block.ordered === true ? "ol" : "ul";
       return `<${tag}>${block.items.map((item) => `<li>${inMarkup(item)}</li>`).join("")}</${tag}>`;
@@ -87,7 +104,7 @@ function htmlOf(block: Block, words: Document["steps"]): string {
     case "pictures":
       return `<div class="pictures">${block.pictures.map(figure).join("")}</div>`;
     case "blanks":
-      return block.items.map((item) => `<p>${fill(item)}</p>`).join("");
+      return block.items.map((item) => `<p class="line">${fill(item)}</p>`).join("");
     case "columns": {
       const columns = block.columns.map((column) => `<div>${column.map((one) => htmlOf(one, words)).join("\n")}</div>`);
       return `<div class="columns">${columns.join("")}</div>`;
@@ -107,17 +124,17 @@ const titleOf = (blocks: readonly Block[]): string => {
 const inStyle = (css: string): string => css.replace(/<\/(?=style)/gi, "<\\/");
 
 export function toHTML(blocks: readonly Block[], document: Document): string {
-  const { page, standalone, stylesheet, language, steps: words } = document;
+  const { page, standalone, stylesheet, language, foot, steps: words } = document;
   const body = `<article class="bench-sheet">\n${blocks.map((block) => htmlOf(block, words)).join("\n")}\n</article>\n`;
   const rules = stylesheet === undefined ? "" : `\n${inStyle(stylesheet)}`;
   if (!standalone) return rules === "" ? body : `<style>${rules}</style>\n${body}`;
   return `<!doctype html>
-<html lang="${inMarkup(language)}">
+<html lang="${escaped(language)}">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${inMarkup(titleOf(blocks))}</title>
-<style>${paperOf(page)}
+<title>${escaped(titleOf(blocks))}</title>
+<style>${paperOf(page, `${titleOf(blocks)} · ${foot.batch} ________`, foot.pages)}
 ${STYLE}${rules}</style>
 </head>
 <body>

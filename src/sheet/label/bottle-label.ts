@@ -8,8 +8,8 @@ import { expectDimension } from "../../quantity/internal";
 import { type Cautions, cautions, type SubstanceCautions, substance } from "../../substance";
 import type { SheetFormat } from "../document/blocks";
 import { FORMATS, formatGuard, guard, SheetError } from "../error";
-import { about, handy, pretty, withUncertainty } from "../figures";
-import { handFor } from "../plan/context";
+import { about, handy, pretty } from "../figures";
+import { handFor, massWithUncertainty } from "../plan/context";
 import { filled, type SheetWords } from "../words";
 import { wordsInUse } from "../words-in-use";
 import { type Label, type LabelSize, labelHTML, labelText } from "./label";
@@ -53,16 +53,17 @@ type Texts = Pick<Label, "title" | "name" | "lines">;
 function contentOf(of: Plan | Run, words: SheetWords): string[] {
   if (of.kind === "plan")
     return [filled(words.plannedMass, { mass: handFor({ plan: of, words }).grams(of.product.theoreticalYield) })];
-  const { dryMass, percentYield, dryness, pureMass } = of;
+  const { dryMass, percentYield, dryness, pureMass, plan } = of;
   if (dryMass === undefined) return [words.massNotWeighed];
   const dry = dryness.constant === undefined ? "{mass}" : dryness.constant ? words.driedConstant : words.notConstant;
   const { assay } = of.asMaterial();
   return [
-    filled(dry, { mass: withUncertainty(dryMass) }),
-    ...(pureMass !== undefined || assay === undefined
-      ? []
-      : [filled(words.assayEstimated, { assay: about(assay as Quantity, "%", 3) })]),
-    ...(pureMass === undefined ? [words.notAssayed] : [filled(words.pure, { mass: withUncertainty(pureMass) })]),
+    filled(dry, { mass: massWithUncertainty(plan, dryMass) }),
+    pureMass !== undefined
+      ? filled(words.pure, { mass: massWithUncertainty(plan, pureMass) })
+      : assay === undefined
+        ? words.notAssayed
+        : filled(words.assayEstimated, { assay: about(assay as Quantity, "%", 3) }),
     ...(percentYield === undefined ? [] : [filled(words.yieldOf, { share: about(percentYield, "%", 3) })]),
   ];
 }
@@ -153,7 +154,7 @@ export function bottleLabel(of: LabelSubject, options: LabelOptions = {}): strin
   for (const [argument, value] of Object.entries({ date, batch, owner })) guard.text(value, argument);
   if (options.strength !== undefined) guard.text(options.strength, "strength");
   const words = wordsInUse(options.words);
-  const foot = [`${words.date} ${date}`, `${words.batch} ${batch}`, owner];
+  const foot = [`${words.date} ${date}`, `${words.batch} ${batch}`, `${words.by} ${owner}`];
   const label: Label =
     typeof of === "string"
       ? {

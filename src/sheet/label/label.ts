@@ -26,6 +26,7 @@ const WORDLESS = {
   standalone: false,
   stylesheet: undefined,
   language: "en",
+  foot: { batch: "", pages: "" },
   steps: { done: "", action: "", note: "" },
 } as const;
 
@@ -45,23 +46,35 @@ export function labelText(label: Label, format: Exclude<SheetFormat, "html">): s
   return render(blocks, format, WORDLESS);
 }
 
-const SIZES: Readonly<Record<LabelSize, { readonly width: number; readonly height: number; readonly points: number }>> =
-  {
-    "100 x 62 mm": { width: 100, height: 62, points: 8.5 },
-    "60 x 30 mm": { width: 60, height: 30, points: 6 },
-  };
+/** Millimetres, and points of words, title and pictograms. */
+interface Measures {
+  readonly width: number;
+  readonly height: number;
+  readonly points: number;
+  readonly title: number;
+  readonly sign: number;
+}
 
-const text = (words: string): string => inMarkup(onOneLine(words));
+const SIZES: Readonly<Record<LabelSize, Measures>> = {
+  "100 x 62 mm": { width: 100, height: 62, points: 8.5, title: 15, sign: 14 },
+  "60 x 30 mm": { width: 60, height: 30, points: 6, title: 9.5, sign: 7.5 },
+};
+
+const text = (words: string): string =>
+  inMarkup(onOneLine(words)).replace(
+    /[₀-₉]+/g,
+    (digits) => `<sub>${digits.replace(/./g, (one) => String(one.charCodeAt(0) - 0x2080))}</sub>`,
+  );
 
 export function labelHTML(label: Label, size: LabelSize, language: string): string {
-  const { width, height, points } = SIZES[size];
+  const { width, height, points, title: large, sign } = SIZES[size];
   const { title, name, lines, signal, pictograms, said, careful, closing, foot } = label;
   const small = size === "60 x 30 mm";
   const signs = pictograms.map((one) => pictogram(one.code, one.name)).join("");
   const body = [
-    `<h1>${text(title)}</h1>`,
-    name === "" ? "" : `<p class="name">${text(name)}</p>`,
-    `<div class="signs">${signs}</div>`,
+    signs === "" ? "" : `<div class="signs">${signs}</div>`,
+    `<h1>${text(name === "" ? title : name)}</h1>`,
+    name === "" ? "" : `<p class="formula">${text(title)}</p>`,
     signal === "" ? "" : `<p class="signal">${signal}</p>`,
     ...said.map((one) => `<p>${text(one)}</p>`),
     ...(small ? [] : careful.map((one) => `<p>${text(one)}</p>`)),
@@ -77,13 +90,16 @@ export function labelHTML(label: Label, size: LabelSize, language: string): stri
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${text(title)}</title>
+<title>${inMarkup(title)}</title>
 <style>@page{size:${width}mm ${height}mm;margin:0}body{margin:0}
 .bottle-label{box-sizing:border-box;width:${width}mm;min-height:${height}mm;padding:2mm;border:.5pt solid #000;font:${points}pt/1.15 "Liberation Sans",Arial,sans-serif;color:#000;background:#fff;overflow:hidden}
-.bottle-label h1{font-size:${small ? 10 : 15}pt;margin:0}
+.bottle-label h1{font-size:${large}pt;line-height:1.1;margin:0}
+.bottle-label h1::first-letter{text-transform:uppercase}
+.bottle-label .formula{font-size:${Math.round(large * 0.75)}pt}
+.bottle-label sub{font-size:.75em;line-height:0}
 .bottle-label p{margin:.4mm 0}
-.bottle-label .signs{float:right}
-.bottle-label .pictogram{width:${small ? 7 : 12}mm;height:${small ? 7 : 12}mm}
+.bottle-label .signs{float:right;display:flex;flex-direction:column;margin:0 0 1mm 2mm}
+.bottle-label .pictogram{width:${sign}mm;height:${sign}mm}
 .bottle-label .signal{font-weight:700;font-size:1.3em}
 .bottle-label .closing{font-size:.85em}</style>
 </head>

@@ -4,15 +4,18 @@ import { explain, type Quantity } from "../../quantity";
 import type { Solubility } from "../../solubility";
 import { cite } from "../../solubility/internal";
 import type { Block, Picture } from "../document/blocks";
-import { about, handy, pretty, sentence, withUncertainty } from "../figures";
+import { about, handy, pretty, sentence } from "../figures";
 import { bars } from "../pictures/charts";
 import { coolingPicture } from "../pictures/cooling";
 import { filled, type SheetWords } from "../words";
-import { handFor, type OnPaper } from "./context";
+import { handFor, massWithUncertainty, type OnPaper } from "./context";
+import { furtherCautions, OPTIONAL } from "./record";
 
-function checkBlocks({ plan, words }: OnPaper): Block[] {
+function checkBlocks(on: OnPaper): Block[] {
+  const { plan, words } = on;
   // The test for complete precipitation is a step of its own.
-  const items = plan.checks.filter(({ text }) => text !== plan.completeness?.test).map(({ text }) => sentence(text));
+  const checks = plan.checks.filter(({ text }) => text !== plan.completeness?.test).map(({ text }) => sentence(text));
+  const items = [...checks, ...furtherCautions(on, (work) => work === OPTIONAL)];
   return items.length === 0
     ? []
     : [
@@ -25,7 +28,7 @@ function yieldBlocks(on: OnPaper): Block[] {
   const { plan, words } = on;
   const rows = plan.candidates.map(({ formula, theoreticalYield, wanted }) => [
     formula,
-    withUncertainty(theoreticalYield),
+    massWithUncertainty(plan, theoreticalYield),
     wanted ? words.wanted : "",
   ]);
   const beside = plan.byProducts

@@ -2,6 +2,7 @@
 import type { Plan, ProcedureStep } from "../../preparation";
 import { type Hand, handOf, type Instruments } from "../../preparation/internal";
 import { type Quantity, quantity, sum } from "../../quantity";
+import { withUncertainty } from "../figures";
 import { filled, type SheetWords } from "../words";
 
 /** A plan on its way to paper. */
@@ -37,6 +38,12 @@ export function asRead(plan: Plan, portion: Quantity): string {
   const { value, unit } = portion.dimension === "mass" ? mass : volume;
   return portion.format({ unit, decimals: value.decimalPlaces(), uncertainty: "none" });
 }
+
+/** A mass with its uncertainty, as far as the balance shows either. */
+export const massWithUncertainty = (plan: Plan, mass: Quantity): string => {
+  const { value, unit } = instrumentsOf(plan).mass;
+  return withUncertainty(mass.to(unit), value.decimalPlaces());
+};
 
 /** Water that a step takes from the tap: what is put in that holds nothing else. */
 export function waterOf({ operation, put }: ProcedureStep): Quantity | undefined {

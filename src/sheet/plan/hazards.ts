@@ -82,6 +82,6 @@ export function hazardBlocks(on: OnPaper): Block[] {
     { kind: "table", head: [words.material, words.pictogram, words.statement, words.careful], rows },
     ...(items.length === 0 ? [] : [{ kind: "list", items } as const]),
     { kind: "ticks", items: protection(on) },
-    { kind: "paragraph", text: closing },
+    { kind: "paragraph", text: closing, small: true },
   ];
 }

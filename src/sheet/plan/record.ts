@@ -49,7 +49,7 @@ function keyRows(on: OnPaper): string[][] {
 }
 
 /** Weighings of what dries or is fired. */
-const WEIGHINGS = [1, 2, 3, 4, 5] as const;
+const WEIGHINGS = [1, 2, 3, 4] as const;
 
 export function recordBlocks(on: OnPaper): Block[] {
   const { plan, words } = on;
@@ -90,14 +90,19 @@ export function recordBlocks(on: OnPaper): Block[] {
   ];
 }
 
+/** Work that is done where somebody wants to know: it stands with the checks. */
+export const OPTIONAL = "ignition test";
+
 /** Cautions of work that is no step of its own: the ignition test, the waste. */
-function furtherCautions({ plan }: OnPaper): string[] {
+export function furtherCautions({ plan }: OnPaper, about: (work: string) => boolean): string[] {
   const said = new Set(plan.steps.flatMap(({ cautions }) => cautions.map(({ text }) => text)));
-  return plan.stepCautions.flatMap(({ step, cautions }) =>
-    cautions
-      .filter(({ about: substance, text }) => substance === undefined && !said.has(text))
-      .map(({ text }) => `${capital(step)}: ${text}.`),
-  );
+  return plan.stepCautions
+    .filter(({ step }) => about(step))
+    .flatMap(({ step, cautions }) =>
+      cautions
+        .filter(({ about: substance, text }) => substance === undefined && !said.has(text))
+        .map(({ text }) => `${capital(step)}: ${text}.`),
+    );
 }
 
 /** Less than this a drop of anything settles. */
@@ -137,7 +142,7 @@ function wasteItems(on: OnPaper): string[] {
     ...waste.notes.map(sentence),
     ...kept,
     ...disposal,
-    ...furtherCautions(on),
+    ...furtherCautions(on, (work) => work !== OPTIONAL),
     ...(waste.volume === undefined ? [] : [waste.closing]),
   ];
 }

@@ -2,15 +2,16 @@
 import type { FindingCode, Observations, Run, TestOutcome, Weighed } from "../../preparation";
 import type { Quantity } from "../../quantity";
 import type { Block, Picture } from "../document/blocks";
-import { about, sentence, withUncertainty } from "../figures";
+import { about, sentence, shareWithUncertainty } from "../figures";
 import { bars, dryingChart } from "../pictures/charts";
 import { movedBlocks } from "../plan/basis";
-import { expectedOf, handFor } from "../plan/context";
+import { asRead, expectedOf, handFor, massWithUncertainty } from "../plan/context";
 import { type Observed, observationName } from "../plan/observation";
 import { filled, type SheetWords } from "../words";
 
 function weighedBlocks(run: Run, words: SheetWords): Block[] {
-  const shown = (x: Quantity | string): string => (typeof x === "string" ? x : about(x, undefined, 4));
+  const shown = (x: Quantity | string): string =>
+    typeof x === "string" ? x : x.dimension === "mass" ? asRead(run.plan, x) : about(x, undefined, 3);
   const { product, materialBalance } = run;
   return [
     { kind: "heading", text: words.asWeighed },
@@ -26,21 +27,22 @@ function weighedBlocks(run: Run, words: SheetWords): Block[] {
       kind: "paragraph",
       text: filled(words.limits, {
         material: materialBalance.limiting,
-        theory: withUncertainty(product.theoreticalYield),
+        theory: massWithUncertainty(run.plan, product.theoreticalYield),
         product: product.formula,
       }),
     },
   ];
 }
 
-function drynessOf({ dryness }: Run, words: SheetWords): string[] {
+function drynessOf({ dryness, plan }: Run, words: SheetWords): string[] {
+  const { grams: shown } = handFor({ plan, words });
   const { constant, lastLoss, criterion, endsAt, moistureOfCake, state } = dryness;
   const cake = moistureOfCake === undefined ? [] : [filled(words.cakeWas, { share: about(moistureOfCake, "%", 2) })];
   if (constant === undefined || lastLoss === undefined || criterion === undefined) return [words.oneWeighing, ...cake];
-  const figures = { mass: about(lastLoss, "g", 2), criterion: about(criterion, "g", 2) };
-  if (state === "gaining") return [filled(words.gaining, { mass: about(lastLoss.negated(), "g", 2) }), ...cake];
+  const figures = { mass: shown(lastLoss), criterion: shown(criterion) };
+  if (state === "gaining") return [filled(words.gaining, { mass: shown(lastLoss.negated()) }), ...cake];
   if (constant) return [filled(words.constantMass, figures), ...cake];
-  const goes = endsAt === undefined ? [] : [filled(words.endsAt, { mass: about(endsAt, "g", 3) })];
+  const goes = endsAt === undefined ? [] : [filled(words.endsAt, { mass: shown(endsAt) })];
   return [filled(words.stillDrying, figures), ...goes, ...cake];
 }
 
@@ -80,7 +82,9 @@ function observedRows(run: Run, words: SheetWords): string[][] {
     ...one("washes", seen.washes),
     ...test("tests.lastWash", tests?.lastWash),
     ...one("wetCake", seen.wetCake),
-    ...(dried as readonly Weighed[]).map((like) => [named("dried"), weighedAs(like, words)]),
+    ...(dried.length === 0
+      ? []
+      : [[named("dried"), (dried as readonly Weighed[]).map((like) => weighedAs(like, words)).join("; ")]]),
     ...(seen.crops ?? []).map((like, i) => [filled(words.obsCrop, { number: String(i + 1) }), weighedAs(like, words)]),
     ...(ignition === undefined
       ? []
@@ -105,12 +109,14 @@ function observedBlocks(run: Run, words: SheetWords): Block[] {
 }
 
 /** Yield of what was lost to, and of pure product. */
-function afterwards({ losses, expected, pureMass, pureYield }: Run, words: SheetWords): string[] {
+function afterwards({ losses, expected, pureMass, pureYield, plan }: Run, words: SheetWords): string[] {
   return [
-    ...(losses.length === 0 ? [] : [filled(words.afterLosses, { mass: withUncertainty(expected) })]),
+    ...(losses.length === 0 ? [] : [filled(words.afterLosses, { mass: massWithUncertainty(plan, expected) })]),
     ...(pureMass === undefined || pureYield === undefined
       ? []
-      : [filled(words.purePart, { mass: withUncertainty(pureMass), share: withUncertainty(pureYield) })]),
+      : [
+          filled(words.purePart, { mass: massWithUncertainty(plan, pureMass), share: shareWithUncertainty(pureYield) }),
+        ]),
   ];
 }
 
@@ -155,7 +161,7 @@ function picturesOf(run: Run, dry: Quantity, words: SheetWords): Picture[] {
   const bar = (label: string, mass: Quantity) => ({
     label,
     value: grams(mass),
-    shown: withUncertainty(mass),
+    shown: massWithUncertainty(run.plan, mass),
     ...(mass.standardUncertainty === undefined
       ? {}
       : { uncertainty: mass.to("g").standardUncertainty?.toNumber() ?? 0 }),
@@ -176,14 +182,14 @@ function picturesOf(run: Run, dry: Quantity, words: SheetWords): Picture[] {
     },
     {
       svg: bars({
-        title: words.yield,
+        title: words.yieldIs,
         text: filled(words.yieldText, { found: shown(dry), theories: theories.join(", ") }),
         all: [
           bar(words.found, dry),
           ...run.yields.map(({ formula, theoreticalYield }) => bar(formula, theoreticalYield)),
         ],
       }),
-      text: words.yield,
+      text: words.yieldIs,
     },
   ];
 }
@@ -198,8 +204,7 @@ export function runBlocks(run: Run, words: SheetWords): Block[] {
       blanks: [words.batch, words.date, words.worker].map((name) => ({ name })),
     },
     ...verdictBlocks(run, words),
-    ...weighedBlocks(run, words),
-    ...observedBlocks(run, words),
+    { kind: "columns", columns: [weighedBlocks(run, words), observedBlocks(run, words)] },
     ...(dryMass === undefined
       ? []
       : ([
@@ -207,7 +212,7 @@ export function runBlocks(run: Run, words: SheetWords): Block[] {
           {
             kind: "paragraph",
             text: [
-              filled(words.dryIs, { mass: withUncertainty(dryMass) }),
+              filled(words.dryIs, { mass: massWithUncertainty(plan, dryMass) }),
               ...drynessOf(run, words),
               ...afterwards(run, words),
             ].join(" "),
@@ -217,8 +222,8 @@ export function runBlocks(run: Run, words: SheetWords): Block[] {
             head: [words.ifProductIs, words.at100, words.yieldIs],
             rows: run.yields.map((y) => [
               y.formula,
-              withUncertainty(y.theoreticalYield),
-              withUncertainty(y.percentYield),
+              massWithUncertainty(plan, y.theoreticalYield),
+              shareWithUncertainty(y.percentYield),
             ]),
             figures: [1, 2],
           },
