@@ -53,7 +53,7 @@ export const STYLE = `.bench-sheet{font:10pt/1.25 "Liberation Sans",Arial,Helvet
 .bench-sheet tr,.bench-sheet li,.bench-sheet figure,.bench-sheet .strip,.bench-sheet .head{break-inside:avoid}
 .bench-sheet .page{break-before:page;height:0}
 @media screen{.bench-sheet{padding:4mm}}
-@media screen and (max-width:640px){.bench-sheet .head,.bench-sheet .columns{display:block}.bench-sheet .columns td:first-child{white-space:normal}.bench-sheet .strip{grid-template-columns:1fr 1fr}.bench-sheet .table{overflow-x:auto}.bench-sheet .tick{white-space:normal}.bench-sheet .steps,.bench-sheet .steps tbody,.bench-sheet .steps tr,.bench-sheet .steps td{display:block;width:auto;border:0;text-align:left}.bench-sheet .steps thead{display:none}.bench-sheet .steps tr{border:.8pt solid #666;margin-bottom:2mm;padding:1mm}.bench-sheet .box{width:8mm;height:8mm}}`;
+@media screen and (max-width:640px){.bench-sheet .head,.bench-sheet .columns{display:block}.bench-sheet .columns td:first-child{white-space:normal}.bench-sheet .strip{grid-template-columns:1fr 1fr}.bench-sheet .table{overflow-x:auto}.bench-sheet .tick{white-space:normal}.bench-sheet .steps,.bench-sheet .steps tbody{display:block}.bench-sheet .steps .note,.bench-sheet .steps td{width:auto;border:0;text-align:left}.bench-sheet .steps thead{display:none}.bench-sheet .steps tr{display:grid;grid-template-columns:8mm 11mm 1fr;border:.8pt solid #666;margin-bottom:2mm;padding:1mm}.bench-sheet .steps .note{grid-column:3}.bench-sheet .table table:has(th:nth-child(4)){min-width:520px}.bench-sheet .box{width:8mm;height:8mm}}`;
 
 /** Words as a text of CSS: whatever they hold, they end nothing. */
 const cssText = (text: string): string =>
@@ -68,4 +68,4 @@ const counted = (phrase: string): string =>
 
 /** The paper of a whole document, with what it is and the page number at its foot. */
 export const paperOf = (page: Page, foot: string, pages: string): string =>
-  `@page{size:${page};margin:10mm 12mm 13mm;@bottom-left{content:${cssText(foot)};font:8.5pt Arial,sans-serif}@bottom-right{content:${counted(pages)};font:8.5pt Arial,sans-serif}}body{margin:0}`;
+  `@page{size:${page};margin:9mm 12mm 12mm;@bottom-left{content:${cssText(foot)};font:8.5pt Arial,sans-serif}@bottom-right{content:${counted(pages)};font:8.5pt Arial,sans-serif}}body{margin:0}`;

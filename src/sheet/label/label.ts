@@ -57,7 +57,7 @@ interface Measures {
 
 const SIZES: Readonly<Record<LabelSize, Measures>> = {
   "100 x 62 mm": { width: 100, height: 62, points: 8.5, title: 15, sign: 14 },
-  "60 x 30 mm": { width: 60, height: 30, points: 6, title: 9.5, sign: 7.5 },
+  "60 x 30 mm": { width: 60, height: 30, points: 5.6, title: 8.5, sign: 7.5 },
 };
 
 const text = (words: string): string =>
@@ -92,15 +92,15 @@ export function labelHTML(label: Label, size: LabelSize, language: string): stri
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${inMarkup(title)}</title>
 <style>@page{size:${width}mm ${height}mm;margin:0}body{margin:0}
-.bottle-label{box-sizing:border-box;width:${width}mm;min-height:${height}mm;padding:2mm;border:.5pt solid #000;font:${points}pt/1.15 "Liberation Sans",Arial,sans-serif;color:#000;background:#fff;overflow:hidden}
+.bottle-label{box-sizing:border-box;width:${width}mm;min-height:${height}mm;padding:${small ? 1.2 : 2}mm;border:.5pt solid #000;font:${points}pt/1.15 "Liberation Sans",Arial,sans-serif;color:#000;background:#fff;overflow:hidden}
 .bottle-label h1{font-size:${large}pt;line-height:1.1;margin:0}
 .bottle-label h1::first-letter{text-transform:uppercase}
 .bottle-label .formula{font-size:${Math.round(large * 0.75)}pt}
 .bottle-label sub{font-size:.75em;line-height:0}
-.bottle-label p{margin:.4mm 0}
+.bottle-label p{margin:${small ? 0.2 : 0.5}mm 0}
 .bottle-label .signs{float:right;display:flex;flex-direction:column;margin:0 0 1mm 2mm}
 .bottle-label .pictogram{width:${sign}mm;height:${sign}mm}
-.bottle-label .signal{font-weight:700;font-size:1.3em}
+.bottle-label .signal{font-weight:700;font-size:1.2em}
 .bottle-label .closing{font-size:.85em}</style>
 </head>
 <body>

@@ -6,7 +6,7 @@ import { handFor, type OnPaper } from "../plan/context";
 import { filled } from "../words";
 import { marksBetween, picture, px, word } from "./svg";
 
-const SIZE = { width: 420, height: 290, left: 50, right: 14, top: 16, bottom: 44 };
+const SIZE = { width: 420, height: 320, left: 50, right: 18, top: 16, bottom: 100 };
 
 /** The picture of a plan that crystallises by cooling; undefined for any other. */
 export function coolingPicture(on: OnPaper): string | undefined {
@@ -33,7 +33,12 @@ export function coolingPicture(on: OnPaper): string | undefined {
     .map((branch) => branch.filter((p) => p.grams <= most).map((p) => `${px(x(p.celsius))} ${px(y(p.grams))}`))
     .filter((line) => line.length > 1);
   const middle = (y(cooled.grams) + y(liquor.grams)) / 2;
-  const onCurve = points.filter((p) => p.celsius >= hot.celsius - 14 && p.grams <= most)[0];
+  // Numbers stand where no line passes; what they mean stands under the axis.
+  const numbers = [
+    { text: "1", at: { x: x(hot.celsius) + 9, y: y(hot.grams) - 8 }, side: "start" },
+    { text: "2", at: { x: x(cooled.celsius) - 9, y: middle + 4 }, side: "end" },
+    { text: "3", at: { x: x(liquor.celsius) + 9, y: y(liquor.grams) + 17 }, side: "start" },
+  ] as const;
   const mass = handFor(on).grams(crop.mass);
   const text = filled(words.coolingText, {
     formula: parseFormula(crop.formula).toUnicode(),
@@ -59,14 +64,14 @@ export function coolingPicture(on: OnPaper): string | undefined {
     `<path d="M${px(x(cooled.celsius))} ${px(y(cooled.grams))}V${px(y(liquor.grams))}" stroke="#777" stroke-width="7"/>`,
     `<circle cx="${px(x(hot.celsius))}" cy="${px(y(hot.grams))}" r="5" fill="#fff" stroke="#000" stroke-width="2"/>`,
     `<circle cx="${px(x(liquor.celsius))}" cy="${px(y(liquor.grams))}" r="5"/>`,
-    word(words.stageHot, { x: Math.min(x(hot.celsius), edge - 4), y: y(hot.grams) - 12, anchor: "end", halo: true }),
-    word(filled(words.stageCrop, { mass }), { x: x(cooled.celsius) + 10, y: middle, halo: true }),
-    word(words.stageLiquor, { x: x(liquor.celsius) + 10, y: y(liquor.grams) + 18, halo: true }),
-    ...(onCurve === undefined
-      ? []
-      : [word(words.solubility, { x: x(onCurve.celsius) + 12, y: y(onCurve.grams) + 16, halo: true })]),
-    word(words.temperatureAxis, { x: (left + edge) / 2, y: height - 8, anchor: "middle" }),
+    ...numbers.map(({ text, at, side }) => word(text, { ...at, anchor: side, bold: true, halo: true })),
+    word(words.temperatureAxis, { x: (left + edge) / 2, y: foot + 36, anchor: "middle" }),
     `<g transform="translate(14 ${px((top + foot) / 2)}) rotate(-90)">${word(words.solubilityAxis, { x: 0, y: 0, anchor: "middle" })}</g>`,
+    `<path d="M${left} ${height - 38}h22" stroke="#000" stroke-width="2"/>`,
+    word(words.solubility, { x: left + 28, y: height - 34 }),
+    word(words.stageHot, { x: (left + edge) / 2, y: height - 34 }),
+    word(filled(words.stageCrop, { mass }), { x: left, y: height - 14 }),
+    word(words.stageLiquor, { x: (left + edge) / 2, y: height - 14 }),
   ];
   return picture(width, height, { title: words.cooling, text }, parts);
 }

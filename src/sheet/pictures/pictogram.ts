@@ -16,7 +16,7 @@ const FIGURES: Readonly<Record<string, string>> = {
   GHS04: '<path d="M24 58l40-18c4-2 8-1 10 3s0 8-4 10L30 71c-3 1-6 0-8-5s0-7 2-8z"/><path d="M22 62l-6 3" />',
   // liquids on a bar and a hand
   GHS05:
-    '<path d="M32 32l18-8M68 32l-18-8" /><path d="M38 38v4M38 47v4M62 38v4M62 47v4" /><path d="M22 62h26M24 66c8-6 14-6 22 0" /><path d="M54 62c4-3 8 3 12 0c4-3 8 2 12 0v6H54z"/><path d="M22 72h26M54 72h24"/>',
+    '<path d="M26 36l18-12l4 6l-18 12z" fill="#fff"/><path d="M74 36L56 24l-4 6l18 12z" fill="#fff"/><path d="M29 47v3M29 55v3M71 47v3M71 55v3"/><path d="M18 66h9l2-4l3 4h14v5H18z"/><path d="M53 71c3-6 9-7 14-6l4-4l4 5l8 2v7H53z"/>',
   // skull and crossbones
   GHS06:
     '<path d="M50 24c11 0 17 8 17 16c0 6-3 9-6 11v7H39v-7c-3-2-6-5-6-11c0-8 6-16 17-16z"/><circle cx="43" cy="41" r="4" fill="#fff" stroke="none"/><circle cx="57" cy="41" r="4" fill="#fff" stroke="none"/><path d="M30 62l40 14M70 62L30 76" />',

@@ -69,9 +69,16 @@ function costBlocks({ plan, words }: OnPaper): Block[] {
 
 function assumptionBlocks({ plan, words }: OnPaper): Block[] {
   const rows = plan.assumptions.map(({ value, what, citation }) => [value.replace(" /h", " per hour"), what, citation]);
+  const [source, ...others] = new Set(plan.assumptions.map(({ citation }) => citation));
+  // One source for all of them is said once.
+  const isOne = source !== undefined && others.length === 0;
+  const head = [words.value, words.reason, words.source];
   return [
     { kind: "heading", text: words.assumptions },
-    { kind: "table", head: [words.value, words.reason, words.source], rows },
+    isOne
+      ? { kind: "table", head: head.slice(0, 2), rows: rows.map((row) => row.slice(0, 2)) }
+      : { kind: "table", head, rows },
+    ...(isOne ? [{ kind: "paragraph", text: `${words.source}: ${source}.` } as const] : []),
   ];
 }
 
