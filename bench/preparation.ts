@@ -50,7 +50,7 @@ function measure(): Record<string, number> {
     {
       "JSON.parse of the request": each((i) => JSON.parse(texts[i]!)),
       "plan: weighings and theory": each((i) => planPreparation(requests[i]!).product.theoreticalYield.value),
-      "plan, every figure looked at": each((i) => whole(planPreparation(requests[i]!))),
+      [WHOLE]: each((i) => whole(planPreparation(requests[i]!))),
       "run as weighed, verdict": each(
         (i) =>
           evaluateRun(plans[i]!, { weighed: { zinc: `${200 + (i % 97) / 10} g` }, dried: dried(i) }).verdict.length,
@@ -58,7 +58,9 @@ function measure(): Record<string, number> {
       "run with another dry mass only, verdict": each(
         (i) => evaluateRun(plans[i]!, { dried: dried(i) }).verdict.length,
       ),
-      "bench sheet of a plan": each((i) => benchSheet(plans[i]!)),
+      [SHEET_TEXT]: each((i) => benchSheet(plans[i]!)),
+      [SHEET_HTML]: each((i) => benchSheet(plans[i]!, { format: "html" })),
+      [BENCH_HTML]: each((i) => benchSheet(plans[i]!, { format: "html", parts: ["bench"] })),
     },
     N,
     15,
@@ -85,6 +87,10 @@ function measure(): Record<string, number> {
   return { ...slider, ...inTurn, [FIRST]: median(firsts) };
 }
 
+const SHEET_TEXT = "sheet of a plan already looked at, text";
+const SHEET_HTML = "sheet of a plan already looked at, HTML with pictures";
+const BENCH_HTML = "its two pages for the bench alone, HTML";
+const WHOLE = "plan, every figure looked at";
 const IN_TURN = "different preparations in turn, every figure looked at";
 const RUN_IN_TURN = "different preparations in turn, plan, run and verdict";
 const FIRST = "a preparation asked for the first time";
@@ -93,16 +99,16 @@ const result = inFreshProcesses(fileURLToPath(import.meta.url), measure, 3);
 if (result !== undefined) {
   heading(`preparation: ${N} distinct requests, median of 3 processes, milliseconds each`);
   const limits: Readonly<Record<string, number>> = {
-    "plan, every figure looked at": 1,
+    [WHOLE]: 1,
+    [SHEET_TEXT]: 1,
+    [SHEET_HTML]: 3,
     [IN_TURN]: 1,
     [RUN_IN_TURN]: 2,
     "run as weighed, verdict": 2,
     "run with another dry mass only, verdict": 2,
   };
   for (const [name, nanoseconds] of Object.entries(result)) line(name, nanoseconds / 1e6, "ms", limits[name]);
-  line(
-    "whole plan over JSON.parse",
-    result["plan, every figure looked at"]! / result["JSON.parse of the request"]!,
-    "x",
-  );
+  line("sheet as text over the plan, every figure looked at", result[SHEET_TEXT]! / result[WHOLE]!, "x");
+  line("sheet as HTML over the same as text", result[SHEET_HTML]! / result[SHEET_TEXT]!, "x");
+  line("whole plan over JSON.parse", result[WHOLE]! / result["JSON.parse of the request"]!, "x");
 }

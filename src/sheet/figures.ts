@@ -21,10 +21,11 @@ export function handy(q: Quantity, figures: number = FIGURES): string {
   return about(q, undefined, figures);
 }
 
+const NOTHING = / ± 0(?:\.0+)?(?= |$)/;
+
 /** A value with its uncertainty, to so many decimals; without it where it is less than they show. */
 export function withUncertainty(q: Quantity, decimals: number): string {
-  const u = q.standardUncertainty?.toNumber() ?? 0;
-  return q.format({ decimals, uncertainty: u < 0.5 * 10 ** -decimals ? "none" : "plus-minus" });
+  return q.format({ decimals, uncertainty: "plus-minus" }).replace(NOTHING, "");
 }
 
 /** A share in percent with its uncertainty. */

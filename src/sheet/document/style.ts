@@ -8,11 +8,11 @@ export const STYLE = `.bench-sheet{font:10pt/1.25 "Liberation Sans",Arial,Helvet
 .bench-sheet *{box-sizing:border-box}
 .bench-sheet sub,.bench-sheet sup{font-size:.78em;line-height:0}
 .bench-sheet h1{font-size:15pt;line-height:1.12;margin:0 0 .6mm}
-.bench-sheet h2{font-size:11pt;margin:2.2mm 0 .8mm;border-bottom:1.2pt solid #000;break-after:avoid}
+.bench-sheet h2{font-size:11pt;margin:1.9mm 0 .7mm;border-bottom:1.2pt solid #000;break-after:avoid}
 .bench-sheet p{margin:.7mm 0}
 .bench-sheet ul,.bench-sheet ol{margin:.5mm 0;padding-left:4.5mm;font-size:9pt;line-height:1.2}
 .bench-sheet table{border-collapse:collapse;width:100%;margin:.8mm 0}
-.bench-sheet th,.bench-sheet td{border:.5pt solid #666;padding:.6mm 1.4mm;vertical-align:top;text-align:left;font-size:9.5pt}
+.bench-sheet th,.bench-sheet td{border:.5pt solid #666;padding:.4mm 1.4mm;vertical-align:top;text-align:left;font-size:9.5pt}
 .bench-sheet th{background:#eee;font-size:8.5pt}
 .bench-sheet .figure{text-align:right;font-variant-numeric:tabular-nums;white-space:nowrap}
 .bench-sheet .blank{text-align:right;vertical-align:bottom;height:6mm;min-width:16mm}
@@ -45,7 +45,7 @@ export const STYLE = `.bench-sheet{font:10pt/1.25 "Liberation Sans",Arial,Helvet
 .bench-sheet .pictures figure{margin:.6mm 0;flex:1 1 70mm;max-width:105mm}
 .bench-sheet .pictures figcaption{font-size:9pt;font-weight:700}
 .bench-sheet svg{max-width:100%;height:auto;display:block}
-.bench-sheet .pictogram{display:inline-block;max-width:none;width:8.6mm;height:8.6mm;margin-right:.4mm}
+.bench-sheet .pictogram{display:inline-block;max-width:none;width:7.8mm;height:7.8mm;margin-right:.4mm}
 .bench-sheet .signs{white-space:nowrap}
 .bench-sheet .columns{display:flex;gap:5mm;align-items:flex-start;break-inside:avoid}
 .bench-sheet .columns>div{flex:1 1 0;min-width:0}

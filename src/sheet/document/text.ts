@@ -3,8 +3,11 @@ import { type Blank, type Block, type Cell, narrow, type StepBlock, wordsOf } fr
 
 const WIDTH = 78;
 
+/** Halves of pairs, and signs that join the letter before them. */
+const JOINED = /[\p{Cs}\p{M}]/u;
+
 /** Length as printed: surrogate pairs count once. */
-const columns = (text: string): number => [...text.normalize("NFC")].length;
+const columns = (text: string): number => (JOINED.test(text) ? [...text.normalize("NFC")].length : text.length);
 
 function wrap(text: string, first: string, next: string): string[] {
   const lines: string[] = [];

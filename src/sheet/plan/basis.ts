@@ -94,6 +94,15 @@ export function movedBlocks(moved: readonly MovedFigure[], words: SheetWords): B
   ];
 }
 
+const behind = new WeakMap<Quantity, readonly string[]>();
+
+/** Sources of the atomic weights behind a figure; looked up once, with the working that they come from. */
+function weightsBehind(figure: Quantity): readonly string[] {
+  const sources = behind.get(figure) ?? explain(figure).sources;
+  behind.set(figure, sources);
+  return sources;
+}
+
 /** The published ground the sheet stands on, each source once. */
 function sourceBlocks({ plan, words }: OnPaper): Block[] {
   const dissolving = plan.feeds.flatMap((feed) => (feed.how === "dissolve" ? [feed] : []));
@@ -119,7 +128,7 @@ function sourceBlocks({ plan, words }: OnPaper): Block[] {
   const cautions = plan.cautions.substances.flatMap(({ citation }) =>
     citation === undefined ? [] : [filled(words.cautionsFrom, { source: citation.replace(/, index \S+$/, "") })],
   );
-  const weights = explain(plan.product.theoreticalYield).sources.map((source) => filled(words.weightsFrom, { source }));
+  const weights = weightsBehind(plan.product.theoreticalYield).map((source) => filled(words.weightsFrom, { source }));
   const items = [...new Set([...weights, ...figures, ...others.flatMap(named), ...cautions])];
   return [
     { kind: "heading", text: words.sources },

@@ -29,8 +29,15 @@ export function instrumentsOf(plan: Plan): Instruments {
 }
 
 /** Figures as the instruments of the plan show them. */
-export const handFor = ({ plan, words }: OnPaper): Hand =>
-  handOf(instrumentsOf(plan), (mass) => filled(words.lessThan, { mass }));
+export const handFor = (on: OnPaper): Hand => {
+  const known = hands.get(on);
+  if (known !== undefined) return known;
+  const hand = handOf(instrumentsOf(on.plan), (mass) => filled(on.words.lessThan, { mass }));
+  hands.set(on, hand);
+  return hand;
+};
+
+const hands = new WeakMap<OnPaper, Hand>();
 
 /** A mass or volume to the step of the instrument it is read on. */
 export function asRead(plan: Plan, portion: Quantity): string {
@@ -42,8 +49,16 @@ export function asRead(plan: Plan, portion: Quantity): string {
 /** A mass with its uncertainty, as far as the balance shows either. */
 export const massWithUncertainty = (plan: Plan, mass: Quantity): string => {
   const { value, unit } = instrumentsOf(plan).mass;
-  return withUncertainty(mass.to(unit), value.decimalPlaces());
+  const decimals = value.decimalPlaces();
+  const known = written.get(mass);
+  if (known?.decimals === decimals && known.unit === unit) return known.text;
+  const text = withUncertainty(mass.to(unit), decimals);
+  written.set(mass, { decimals, unit, text });
+  return text;
 };
+
+/** An uncertainty is a root over everything behind a figure: written once, it is kept as long as the figure. */
+const written = new WeakMap<Quantity, { readonly decimals: number; readonly unit: string; readonly text: string }>();
 
 /** Water that a step takes from the tap: what is put in that holds nothing else. */
 export function waterOf({ operation, put }: ProcedureStep): Quantity | undefined {
@@ -82,6 +97,16 @@ const WELL_BELOW = "99 %";
  * steps weigh at most: a second crop, another solid, what is inert in the crucible.
  */
 export function expectedOf(plan: Plan): Expected {
+  const known = expected.get(plan);
+  if (known !== undefined) return known;
+  const found = expectedBy(plan);
+  expected.set(plan, found);
+  return found;
+}
+
+const expected = new WeakMap<Plan, Expected>();
+
+function expectedBy(plan: Plan): Expected {
   const { product, handlingLoss, isolation, steps } = plan;
   const theory = product.theoreticalYield;
   const kept = quantity("1").minus(handlingLoss);
