@@ -80,10 +80,9 @@ const layoutFaults = (page: Page): Promise<string[]> =>
     const width = document.documentElement.clientWidth;
     if (document.documentElement.scrollWidth > width + 1)
       found.push(`wider than the window: ${document.documentElement.scrollWidth} of ${width}`);
-    const isScrolled = (element: Element): boolean => element.closest(".table") !== null;
     for (const element of document.querySelectorAll("article *, main *")) {
       const box = element.getBoundingClientRect();
-      if (box.width > 0 && box.right > width + 1 && !isScrolled(element))
+      if (box.width > 0 && box.right > width + 1)
         found.push(
           `cut off at the right: <${element.tagName.toLowerCase()}> ${(element.textContent ?? "").slice(0, 40)}`,
         );

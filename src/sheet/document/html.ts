@@ -51,14 +51,24 @@ const withFigures = (text: string): string => inMarkup(text).replace(FIGURES, (f
 const cellOf = (cell: Cell): string =>
   typeof cell === "string" ? inMarkup(cell) : cell.svg === "" ? inMarkup(cell.text) : cell.svg;
 
+/** A table of this many columns is read on a phone row by row, each cell under its head. */
+const MANY_COLUMNS = 4;
+
 function table(head: readonly string[], rows: readonly (readonly Cell[])[], figures: readonly number[]): string {
   const mark = (c: number): string => (figures.includes(c) ? ' class="figure"' : "");
-  const cell = (one: Cell, c: number): string =>
-    `<td${typeof one === "string" || one.svg === "" ? mark(c) : ` class="${one.svg.startsWith("<svg") ? "signs" : "blank"}"`}>${cellOf(one)}</td>`;
+  const isCards = head.length >= MANY_COLUMNS && head[0] !== "";
+  const labels = head.map((text) => (isCards ? ` data-label="${escaped(text)}"` : ""));
+  const cell = (one: Cell, c: number): string => {
+    const kind =
+      typeof one === "string" || one.svg === ""
+        ? mark(c)
+        : ` class="${one.svg.startsWith("<svg") ? "signs" : "blank"}"`;
+    return `<td${kind}${labels[c] ?? ""}>${cellOf(one)}</td>`;
+  };
   const heads = head.map((text, c) => `<th scope="col"${mark(c)}>${inMarkup(text)}</th>`).join("");
   const body = rows.map((row) => `<tr>${row.map(cell).join("")}</tr>`).join("");
   const titles = head.some((text) => text !== "") ? `<thead><tr>${heads}</tr></thead>` : "";
-  return `<div class="table" tabindex="0"><table>${titles}<tbody>${body}</tbody></table></div>`;
+  return `<table${isCards ? ' class="cards"' : ""}>${titles}<tbody>${body}</tbody></table>`;
 }
 
 function steps(all: readonly StepBlock[], { done, action, note }: Document["steps"]): string {
