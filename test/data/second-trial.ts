@@ -109,7 +109,8 @@ export const SECOND_TRIAL: readonly SecondTrial[] = [
     kind: "precipitation",
     // 0.2 mol × 123.55
     theory: "24.71",
-    gas: "0.2000",
+    // malachite forms: 2 CuSO4 + 4 NaHCO3 -> Cu2(OH)2CO3 + 2 Na2SO4 + 3 CO2 + H2O, so 0.3 mol for 0.2 mol of copper
+    gas: "0.3000",
   },
   {
     id: "ammonium sulfate",

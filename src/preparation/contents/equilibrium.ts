@@ -4,9 +4,10 @@ import { isNonmetal } from "../../equation/internal";
 import { remembering } from "../../foundation/memo";
 import { type Quantity, quantity } from "../../quantity";
 import { type Beaker, componentsOf, isKnown, printed, ratio, settle } from "../feasibility/beaker";
+import { phaseFormula } from "../feasibility/standing";
 import type { Books } from "./books";
 import type { Entry } from "./entry";
-import type { Matter } from "./matter";
+import { type Matter, matterOf } from "./matter";
 
 /** Anything with books: a vessel. */
 interface Booked {
@@ -52,16 +53,63 @@ function standingIn(pot: Booked): Standing | undefined {
   return remembered(key, () => {
     const pours = put.map(({ matter, moles }) => ({ formula: matter.formula, moles }));
     const beaker = settle(pours, 1, celsius, { carbonDioxide: "kept", solids: "fresh" });
-    return beaker === undefined || beaker.water > THINNED ? undefined : { pH: beaker.pH, beaker };
+    return beaker === undefined ? undefined : { pH: beaker.pH, beaker };
   });
 }
+
+/** The same where the liquor itself is within the model, and not only a weaker one. */
+function ownStanding(pot: Booked): Standing | undefined {
+  const found = standingIn(pot);
+  return found === undefined || found.beaker.water > THINNED ? undefined : found;
+}
+
+/** Less than this share of the metal in another solid is no solid of its own. */
+const OWN_SOLID = 0.02;
+
+/** Solids that contain the metal of a product and are another one, most first; of a stronger liquor, those of a weaker one. */
+export function solidsBeside(
+  pot: Booked,
+  product: Matter,
+): readonly { readonly matter: Matter; readonly amount: Quantity }[] {
+  const found = standingIn(pot);
+  const own = componentsOf(product.formula);
+  if (found === undefined || own === undefined) return [];
+  const { beaker } = found;
+  const metals = metalsOf(product, own);
+  const isBooked = (of: ReadonlyMap<string, number>): boolean =>
+    pot.books.solids.some(({ matter }) => {
+      const there = componentsOf(matter.formula);
+      return matter.key !== product.key && there !== undefined && ratio(of, there) !== undefined;
+    });
+  // Where no constant of the product is known, nothing can be said of what stands in its place.
+  const isKnownSolid = beaker.conditions.some(({ phase }) => phase !== undefined && ratio(phase.of, own) !== undefined);
+  const isLeftOut = beaker.excluded.some(({ phase }) => ratio(phase.of, own) !== undefined);
+  if (!isKnownSolid && !isLeftOut) return [];
+  return beaker.solids.flatMap(({ phase, moles }) => {
+    if (ratio(phase.of, own) !== undefined || isBooked(phase.of)) return [];
+    const share = Math.max(0, ...metals.map((key) => (moles * (phase.of.get(key) ?? 0)) / beaker.total(key)));
+    if (share < OWN_SOLID) return [];
+    const perKg = quantity(
+      { value: moles.toPrecision(4), unit: "mol/kg" },
+      {
+        symbol: `b(${printed(phase)})`,
+        label: `${printed(phase)} that stands for each kilogram of water, at equilibrium`,
+      },
+    );
+    return [{ matter: matterOf(phaseFormula(phase)), amount: perKg.times(pot.books.water).to("mol") }];
+  });
+}
+
+/** Components that carry a metal of a formula. */
+const metalsOf = (matter: Matter, own: ReadonlyMap<string, number>): string[] =>
+  [...own.keys()].filter((key) => matter.formula.symbols.some((s) => !isNonmetal(s) && key.startsWith(s)));
 
 /** pH of a vessel; undefined where the model does not reach. */
 export function phOf(pot: Booked): Quantity<"number"> | undefined {
   const { temperature } = pot.books;
   const celsius = temperature.in("°C").toNumber();
   if (celsius < 5 || celsius > 60 || pot.books.dissolved.length === 0) return undefined;
-  const found = standingIn(pot);
+  const found = ownStanding(pot);
   return found === undefined
     ? undefined
     : quantity(
@@ -72,7 +120,7 @@ export function phOf(pot: Booked): Quantity<"number"> | undefined {
 
 /** How much of a solid the liquor keeps at equilibrium; undefined where it does not stand, or the model does not reach. */
 export function keptAtEquilibrium(pot: Booked, matter: Matter): Quantity | undefined {
-  const found = standingIn(pot);
+  const found = ownStanding(pot);
   const own = componentsOf(matter.formula);
   if (found === undefined || own === undefined) return undefined;
   const { beaker } = found;
@@ -96,7 +144,7 @@ export function keptAtEquilibrium(pot: Booked, matter: Matter): Quantity | undef
 
 /** What stands at equilibrium in place of a solid that should have formed, as printed; empty where that stands, or nothing is known. */
 export function standsInstead(pot: Booked, matter: Matter): readonly string[] {
-  const found = standingIn(pot);
+  const found = ownStanding(pot);
   const own = componentsOf(matter.formula);
   if (found === undefined || own === undefined) return [];
   const { solids } = found.beaker;

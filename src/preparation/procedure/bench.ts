@@ -115,6 +115,18 @@ export class Bench {
     return done.after;
   }
 
+  /** Solids that by the equilibrium form beside the product or in its place, by their keys. */
+  readonly others = new Set<string>();
+
+  /** What stands in the pot of the product's metal: the product, or what precipitated in its place. */
+  get cake(): string {
+    const { name, formula } = this.frame.setting.product;
+    const { solids } = this.pot.books;
+    const beside = solids.filter(({ matter }) => this.others.has(matter.key)).map(({ matter }) => matter.name);
+    const isThere = beside.length === 0 || solids.some(({ matter }) => matter.key === formula.compositionText);
+    return [...(isThere ? [name] : []), ...beside].join(" and ");
+  }
+
   /** A substance in the words of the shelf, where it takes no part; else its formula. */
   called(matter: Matter): string {
     const own = this.frame.setting.asides.find(({ form }) => form.compositionText === matter.key);

@@ -13,6 +13,7 @@ import type { Species } from "../reaction/species";
 import { putAsides } from "./asides";
 import { type Bench, type Look, POT, type Telling } from "./bench";
 import { putInto, vesselIn } from "./filling";
+import { withOtherSolids } from "./other-solid";
 import { acidsUsed, lyeStage, mainReaction, peroxideLeft, settled } from "./reactions";
 import { asRead } from "./weighing";
 import { about, celsius, lasting, litres } from "./words";
@@ -149,7 +150,11 @@ export function combine(bench: Bench): void {
         ? split(open, bench.material(i).species, amountOf(bench, i))
         : undefined;
     if (shared !== undefined) open = shared.rest;
-    const now = isLast ? open : giving ? [stage.first] : (shared?.first ?? []);
+    const now = isLast
+      ? withOtherSolids(bench, bench.pot.plusAll(bench.in(own)), open)
+      : giving
+        ? [stage.first]
+        : (shared?.first ?? []);
     const speaks = stage === undefined ? i === speaker : giving;
     const done = add(bench.pot, bench.in(own), now, isLast ? settle : undefined);
     const telling: Telling = {
@@ -162,7 +167,7 @@ export function combine(bench: Bench): void {
     };
     bench.did(POT, done, telling);
   });
-  if (rest.length === 0) alone(bench, reactions, settle);
+  if (rest.length === 0) alone(bench, withOtherSolids(bench, bench.pot, reactions), settle);
   bench.liquor = bench.pot;
   const { before, put } = bench.drafts.at(-1)!;
   bench.mixed = put.reduce((all, one) => all.plus(one.mass), before.mass);

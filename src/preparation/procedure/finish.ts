@@ -33,12 +33,16 @@ export function finish(bench: Bench): void {
 /** Less than this beside the product is not worth a word. */
 const WORTH = "0.5 %";
 
-/** The form the product has by now: the hydrate that crystallised, where all of it is another one. */
-function inBottle({ pot, frame }: Bench): { readonly name: string; readonly formula: Formula } {
+/** The form the product has by now: the hydrate that crystallised, or the solid that formed in its place, where all of it is another one. */
+function inBottle({ pot, frame, others }: Bench): { readonly name: string; readonly formula: Formula } {
   const { product } = frame.setting;
   const { core, key } = matterOf(product.formula);
   const own = pot.books.solids.filter(({ matter }) => matter.core.key === core.key);
-  const [other] = own;
+  // Where none of it stands it is what precipitated in its place, most first.
+  const instead = pot.books.solids
+    .filter(({ matter }) => others.has(matter.key))
+    .sort((one, two) => massOf(two).compare(massOf(one)))[0];
+  const other = own[0] ?? instead;
   return other === undefined || own.some(({ matter }) => matter.key === key) ? product : other.matter;
 }
 
@@ -49,22 +53,28 @@ export function weighProduct(bench: Bench, bottle: string): void {
   const matter = matterOf(formula);
   const isOther = matter.key !== matterOf(setting.product.formula).key;
   // The theory is an amount: in another hydrate it is another mass.
-  const theory = isOther
-    ? bench.frame.theory.dividedBy(setting.product.molarMass).times(matter.molarMass).to("g")
-    : bench.frame.theory;
+  const theory =
+    isOther && matter.core.key === matterOf(setting.product.formula).core.key
+      ? bench.frame.theory.dividedBy(setting.product.molarMass).times(matter.molarMass).to("g")
+      : bench.frame.theory;
   const { solids, other } = bench.pot.books;
   const own = solids.filter((one) => one.matter.core.key === matter.core.key).map(massOf);
   const mass = own.length === 0 ? theory : sum(own);
   const others = solids.filter(
-    (one) => one.matter.core.key !== matter.core.key && massOf(one).compare(mass.times(exact(WORTH))) > 0,
+    (one) =>
+      one.matter.core.key !== matter.core.key &&
+      massOf(one).compare(mass.times(exact(WORTH))) > 0 &&
+      massOf(one).compare(setting.steps.mass) >= 0,
   );
   const beside = others.map((one) => `${bench.hand.grams(massOf(one))} of ${one.matter.name}`);
   const known = sum([mass, ...others.map(massOf)]);
   const isInert = other.compare(mass.times(exact(WORTH))) > 0;
   const all = isInert ? known.plus(other) : known;
   const isLess = mass.compare(theory.times(exact("99 %"))) < 0;
-  const about =
-    isLess || bench.hand.grams(mass) !== bench.hand.grams(theory)
+  const inPlace = matter.core.key !== matterOf(setting.product.formula).core.key;
+  const about = inPlace
+    ? `about ${bench.hand.grams(mass)} expected, by the equilibrium`
+    : isLess || bench.hand.grams(mass) !== bench.hand.grams(theory)
       ? `about ${bench.hand.grams(mass)} expected, ${bench.hand.grams(theory)} at 100 % yield`
       : `${bench.hand.grams(theory)} at 100 % yield`;
   const together = beside.length === 0 ? "" : `, and with it ${list(beside)}, ${bench.hand.grams(known)} in all`;

@@ -28,9 +28,17 @@ const saltsIn = (bench: Bench, pot: Pot) => {
   return pot.books.dissolved.filter(({ matter }) => !solid.has(matter.key));
 };
 
+/** What stands at the equilibrium where it is not the product alone. */
+const standingIn = ({ liquor, others, hand, frame }: Bench): string => {
+  const { key } = matterOf(frame.setting.product.formula);
+  const own = (liquor?.books.solids ?? []).filter(({ matter }) => matter.key === key || others.has(matter.key));
+  return `At equilibrium ${list(own.map((one) => `${hand.grams(massOf(one))} of ${one.matter.name}`))} ${own.length === 1 ? "stands" : "stand"}.`;
+};
+
 export function isolatePrecipitate(bench: Bench): void {
   const { setting, kind, roles } = bench.frame;
   const { product, temperature } = setting;
+  const { cake } = bench;
   const digestion = digestionOf(kind, product.formula);
   if (digestion !== undefined) bench.did(POT, hold(bench.pot), { say: () => `${capital(digestion)}.` });
   if (roles.some((role) => role === "precipitant" || role === "gas-giving base"))
@@ -39,8 +47,10 @@ export function isolatePrecipitate(bench: Bench): void {
         if (completeness === undefined) return "Test a little of the clear liquor.";
         const kept =
           "dissolved" in completeness
-            ? ` ${keptIn(bench.hand, completeness)}`
-            : ` How much the liquor keeps is not known: ${completeness.missing} is missing.`;
+            ? ` ${bench.others.size > 0 ? standingIn(bench) : keptIn(bench.hand, completeness)}`
+            : bench.others.size > 0
+              ? ` ${standingIn(bench)}`
+              : ` How much the liquor keeps is not known: ${completeness.missing} is missing.`;
         return `Test: ${completeness.test}.${kept}`;
       },
       blank: "tests.filtrate",
@@ -49,7 +59,7 @@ export function isolatePrecipitate(bench: Bench): void {
   const volume = bench.pot.volume;
   const { solids } = bench.pot.books;
   // Whatever solid is in the pot is in the cake, and each keeps liquor after its kind.
-  const cake = sum(solids.map(massOf));
+  const mass = sum(solids.map(massOf));
   // What is not washed is not settled either: it goes on the filter.
   const decants = settles(setting) && salts.length > 0;
   const way = decants ? "settled" : "suction";
@@ -59,8 +69,8 @@ export function isolatePrecipitate(bench: Bench): void {
   const perGram =
     solids.length === 1
       ? liquorHeldBy(setting, way)
-      : retained.dividedBy(cake).named({ symbol: "v(ret)", rule: "mean of the solids" });
-  bench.washing = washingOf(setting, salts, volume, cake, perGram);
+      : retained.dividedBy(mass).named({ symbol: "v(ret)", rule: "mean of the solids" });
+  bench.washing = washingOf(setting, salts, volume, mass, perGram);
   const fills = retained.compare(volume) >= 0;
   const settled = heldBy("settled");
   const parted = filterCake(bench.pot, retained);
@@ -70,10 +80,10 @@ export function isolatePrecipitate(bench: Bench): void {
     target: retained,
     say: () =>
       fills && decants
-        ? `Let the ${product.name} settle; it takes the room of all the liquor, and hardly any can be poured off: go on with the first wash.`
+        ? `Let the ${cake} settle; it takes the room of all the liquor, and hardly any can be poured off: go on with the first wash.`
         : decants
-          ? `Let the ${product.name} settle and pour the clear liquor off into the waste jar; about ${bench.hand.litres(retained)} stay with the sludge.`
-          : `Filter the ${product.name} off on suction and press it; the cake keeps about ${bench.hand.litres(retained.compare(volume) > 0 ? volume : retained)} of liquor${settled.compare(volume) >= 0 ? "" : ` (settled and poured off it would be ${bench.hand.litres(settled)})`}.`,
+          ? `Let the ${cake} settle and pour the clear liquor off into the waste jar; about ${bench.hand.litres(retained)} stay with the sludge.`
+          : `Filter the ${cake} off on suction and press it; the cake keeps about ${bench.hand.litres(retained.compare(volume) > 0 ? volume : retained)} of liquor${settled.compare(volume) >= 0 ? "" : ` (settled and poured off it would be ${bench.hand.litres(settled)})`}.`,
   });
   bench.filtrate = parted.left[0]?.pot;
   if (bench.filtrate !== undefined) bench.caught("filtrate", bench.filtrate);
@@ -81,7 +91,7 @@ export function isolatePrecipitate(bench: Bench): void {
   if (decants) {
     bench.did(POT, filterCake(bench.pot, heldBy("suction")), {
       blank: "wetCake",
-      say: () => `Filter the ${product.name} off and let it drain.`,
+      say: () => `Filter the ${cake} off and let it drain.`,
     });
   }
   bench.caught(POT, bench.pot.with({ temperature }));

@@ -119,7 +119,8 @@ export function settled(bench: Bench, pot: Pot): Pot {
   for (const { matter, origin, amount } of pot.books.solids) {
     if (origin === "put in" && fateOf(matter.formula, setting.temperature).fallsOut === false)
       after = redissolve(after, matter, amount);
-    if (origin !== "precipitated") continue;
+    // What forms by the equilibrium is what stands: nothing of it goes back.
+    if (origin !== "precipitated" || bench.others.has(matter.key)) continue;
     const { water: of } = after.books;
     const known = (T: Quantity<"temperature">) => (of.isPositive() ? keptByWater(matter.formula, of, T) : undefined);
     const inWater = (): Quantity | undefined =>
@@ -137,6 +138,14 @@ export function settled(bench: Bench, pot: Pot): Pot {
     after = redissolve(after, matter, kept);
     if (matter.key === matterOf(setting.product.formula).key)
       bench.kept = { amount: kept, atEquilibrium: atEquilibrium !== undefined };
+  }
+  const { key, name } = matterOf(setting.product.formula);
+  const beside = after.books.solids
+    .filter(({ matter }) => bench.others.has(matter.key))
+    .map(({ matter }) => matter.name);
+  if (beside.length > 0 && after.books.solids.every(({ matter }) => matter.key !== key)) {
+    const text = `by the equilibrium ${beside.join(" and ")} stands in place of ${name}: see whether it goes`;
+    after = after.with({ unknown: [...after.books.unknown, text] });
   }
   return after;
 }

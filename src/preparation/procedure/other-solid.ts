@@ -1,0 +1,118 @@
+// Another solid than the one asked for, where the equilibrium of the vessel has one: its own equation, balanced from the same
+// reactants and by-products, takes its share of the metal.
+import { tryBalance } from "../../equation";
+import { remembering } from "../../foundation/memo";
+import type { Quantity } from "../../quantity";
+import { solidsBeside } from "../contents/equilibrium";
+import { type Matter, matterOf } from "../contents/matter";
+import type { Pot } from "../contents/pot";
+import type { Term } from "../contents/react";
+import { type Reaction, reacted } from "../operation/add";
+import { exact } from "../planning/exact";
+import { isGas } from "../reaction/gas";
+import type { Setting } from "../request/setting";
+import type { Bench } from "./bench";
+
+const remembered = /* @__PURE__ */ remembering<readonly Term[] | undefined>(100);
+
+/** What the equation may leave out or add, for water and carbon dioxide that another solid takes or frees. */
+const SIDES: readonly (readonly [left: readonly string[], right: readonly string[]])[] = [
+  [[], []],
+  [["H2O"], []],
+  [[], ["H2O"]],
+  [[], ["CO2"]],
+  [["H2O"], ["CO2"]],
+  [[], ["H2O", "CO2"]],
+];
+
+const FLEETING = new Set(["H2O", "CO2"]);
+
+/** The equation of another solid as terms; undefined where the same reactants and by-products do not make it. */
+function equationOf(setting: Setting, solid: Matter, main: Reaction): readonly Term[] | undefined {
+  const { equation, product, reactants, products } = setting;
+  return remembered(`${equation} | ${product.formula} | ${solid.key}`, () => {
+    const left = reactants.map(({ formula }) => formula);
+    const beside = products.filter((one) => one !== product).map(({ formula }) => formula);
+    const isFleeting = (text: string): boolean => FLEETING.has(text);
+    const write = (own: readonly string[], more: readonly string[]): string =>
+      [...new Set([...own, ...more])].join(" + ");
+    const texts = (all: typeof left): string[] =>
+      all.map((formula) => formula.toString().replace(/\((?:s|l|g|aq|cr)\)$/, ""));
+    for (const bare of [false, true])
+      for (const [before, after] of SIDES) {
+        const used = texts(left).filter((text) => !bare || !isFleeting(text));
+        const made = texts(beside).filter((text) => !bare || !isFleeting(text));
+        const found = tryBalance(`${write(used, before)} -> ${write([solid.formula.toString(), ...made], after)}`);
+        if (!found.ok) continue;
+        return [
+          ...found.value.reactants.map(({ formula, coefficient }): Term => {
+            const own = main.terms.find(({ matter, count }) => count < 0n && matter.key === matterOf(formula).key);
+            return { matter: matterOf(formula), count: -coefficient, whereto: own?.whereto ?? "dissolved" };
+          }),
+          ...found.value.products.map(({ formula, coefficient }): Term => {
+            const matter = matterOf(formula);
+            const own = main.terms.find((term) => term.count > 0n && term.matter.key === matter.key);
+            const isIt = matter.key === solid.key;
+            return {
+              matter,
+              count: coefficient,
+              whereto: isIt ? "precipitated" : (own?.whereto ?? (isGas(formula, true) ? "gas" : "dissolved")),
+            };
+          }),
+        ];
+      }
+    return undefined;
+  });
+}
+
+/** How much less of the equation leaves enough of each reactant for another one. */
+function lessBy(pot: Pot, main: Reaction, terms: readonly Term[], extent: Quantity): Quantity {
+  let most = exact("0 mol");
+  for (const { matter, count } of terms) {
+    const own = main.terms.find((term) => term.count < 0n && term.matter.core.key === matter.core.key);
+    if (count >= 0n || matter.isWater || own === undefined) continue;
+    const there = [...pot.books.dissolved, ...pot.books.solids].filter(
+      (one) => one.matter.core.key === matter.core.key,
+    );
+    const left = there.reduce((all, { amount }) => all.plus(amount), exact("0 mol"));
+    const needed = extent
+      .times(-count)
+      .minus(left)
+      .dividedBy(exact(String(-own.count)));
+    if (needed.compare(most) > 0) most = needed;
+  }
+  return most;
+}
+
+/** The reactions with other solids' own equations, each with what it takes of the extent. */
+export function withOtherSolids(bench: Bench, start: Pot, reactions: readonly Reaction[]): readonly Reaction[] {
+  const { setting, isolation } = bench.frame;
+  const product = matterOf(setting.product.formula);
+  const isMain = ({ terms }: Reaction): boolean =>
+    terms.some(({ matter, whereto }) => matter.key === product.key && whereto === "precipitated");
+  const main = reactions.find(isMain);
+  if (isolation.how !== "precipitate" || main === undefined) return reactions;
+  const { pot } = reacted(start, reactions);
+  let open = main.extent;
+  const others: Reaction[] = [];
+  for (const { matter, amount } of solidsBeside(pot, product)) {
+    const terms = equationOf(setting, matter, main);
+    const own = terms?.find((term) => term.matter.key === matter.key && term.count > 0n);
+    if (terms === undefined || own === undefined) continue;
+    let extent = amount.dividedBy(exact(String(own.count)));
+    let taken = lessBy(pot, main, terms, extent);
+    if (taken.compare(open) > 0) {
+      extent = extent.times(open.dividedBy(taken));
+      taken = open;
+    }
+    if (!extent.isPositive()) continue;
+    open = open.minus(taken);
+    bench.others.add(matter.key);
+    others.push({ terms, extent });
+  }
+  if (others.length === 0) return reactions;
+  const isLeft = open.compare(main.extent.times(exact("0.002"))) > 0;
+  return reactions.flatMap((one) =>
+    one !== main ? [one] : [...(isLeft ? [{ ...main, extent: open }] : []), ...others],
+  );
+}

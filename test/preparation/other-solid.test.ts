@@ -1,0 +1,86 @@
+// Where the equilibrium has another solid than the one asked for, the vessel has it too, by its own equation.
+import { describe, expect, it } from "vitest";
+import { planPreparation } from "../../src/preparation";
+
+const last = (plan: ReturnType<typeof planPreparation>) => plan.steps.filter((s) => s.operation === "add").at(-1)!;
+const grams = (plan: ReturnType<typeof planPreparation>, formula: string) =>
+  last(plan)
+    .after.solids.find((one) => one.formula === formula)
+    ?.mass.in("g")
+    .toNumber();
+
+describe("malachite in place of copper carbonate (textbooks)", () => {
+  const plan = planPreparation({
+    equation: "CuSO4 + NaHCO3 -> CuCO3 + Na2SO4 + CO2 + H2O",
+    product: "CuCO3",
+    materials: [
+      { name: "bluestone", form: "CuSO4·5H2O" },
+      { name: "baking soda", form: "NaHCO3", excess: "5 %" },
+    ],
+    scale: { material: "bluestone", portion: "24.97 g" },
+    readability: { mass: "0.01 g" },
+  });
+
+  it("is in the pot: 0.05 mol × 221.11 g/mol, and no copper carbonate", () => {
+    expect(grams(plan, "Cu₂(OH)₂CO₃")).toBeCloseTo(11.06, 1);
+    expect(grams(plan, "CuCO₃")).toBeUndefined();
+  });
+
+  it("gives off the carbon dioxide of its own equation: 2 CuSO4 + 4 NaHCO3 gives 3 CO2", () => {
+    expect(plan.gas[0]!.amount.in("mol").toNumber()).toBeCloseTo(0.15, 3);
+    expect(
+      last(plan)
+        .after.dissolved.find((one) => one.formula === "Na₂SO₄")!
+        .amount.in("mol")
+        .toNumber(),
+    ).toBeCloseTo(0.1, 3);
+  });
+
+  it("is what is filtered, and what is weighed", () => {
+    const texts = plan.steps.map(({ text }) => text);
+    expect(texts.find((text) => text.startsWith("Filter"))).toMatch(/^Filter the Cu₂\(OH\)₂CO₃ off/);
+    expect(texts.at(-1)).toMatch(/^Weigh the dry Cu₂\(OH\)₂CO₃ \(not CuCO₃\): about 11\.1/);
+    expect(plan.unknown.join()).toMatch(/Cu₂\(OH\)₂CO₃ stands in place of CuCO₃/);
+  });
+});
+
+describe("a basic sulfate where lye is short (textbooks: brochantite)", () => {
+  const plan = planPreparation({
+    equation: "CuSO4 + NaOH -> Cu(OH)2 + Na2SO4",
+    product: "Cu(OH)2",
+    materials: [
+      { name: "bluestone", form: "CuSO4·5H2O", excess: "40 %" },
+      { name: "lye", form: "NaOH" },
+    ],
+    scale: { material: "lye", portion: "8.00 g" },
+    readability: { mass: "0.01 g" },
+  });
+
+  it("takes all the lye and a third more copper: 4 CuSO4 + 6 NaOH, 0.2 mol of lye gives 0.0333 mol × 452.29", () => {
+    expect(grams(plan, "Cu₄(OH)₆SO₄")).toBeCloseTo(15.08, 1);
+    const copper = last(plan).after.dissolved.find((one) => one.formula === "CuSO₄")!;
+    // 0.14 - 0.1333 mol
+    expect(copper.amount.in("mol").toNumber()).toBeCloseTo(0.0067, 3);
+  });
+});
+
+describe("two solids of one metal", () => {
+  const plan = planPreparation({
+    equation: "Pb(NO3)2 + Na2CO3 -> PbCO3 + NaNO3",
+    product: "PbCO3",
+    materials: [
+      { name: "lead nitrate", form: "Pb(NO3)2" },
+      { name: "soda", form: "Na2CO3", excess: "10 %" },
+    ],
+    scale: { material: "lead nitrate", portion: "33.12 g" },
+    readability: { mass: "0.01 g" },
+  });
+
+  it("are both in the pot with all the lead between them, as the equilibrium of the mixture has them", () => {
+    const [normal, basic] = ["PbCO₃", "Pb₃(OH)₂(CO₃)₂"].map((formula) => grams(plan, formula)!);
+    // M 267.2 with one lead, 775.6 with three
+    expect(normal! / 267.2 + (3 * basic!) / 775.6).toBeCloseTo(0.1, 3);
+    expect(basic).toBeGreaterThan(2);
+    expect(plan.steps.at(-1)!.text).toMatch(/and with it .* of Pb₃\(OH\)₂\(CO₃\)₂/);
+  });
+});
