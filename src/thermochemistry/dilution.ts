@@ -1,6 +1,6 @@
 // Heat of diluting an acid that is already in some water, from the table of heats of dilution and, for sulfuric acid, from
 // Thomsen's equation.
-import type { Formula } from "../formula";
+import { type Formula, parseFormula } from "../formula";
 import { type Quantity, quantity } from "../quantity";
 import { DILUTION, type DilutionRow } from "./data/dilution";
 import { cite } from "./data/sources";
@@ -31,7 +31,7 @@ export function heatOfDilution(acid: Formula, from: number, to: number): Quantit
       sulfuricAcidDilution(Math.min(THOMSEN_ENDS, n).toFixed(4)).in("kJ/mol").toNumber();
     return told(at(from) - at(to), "Thomsen's equation", cite("memory"));
   }
-  const row = DILUTION.find((one) => one.acid === hill);
+  const row = DILUTION.find(({ acid: one }) => parseFormula(one).compositionText === hill);
   if (row === undefined) return undefined;
   const [before, after] = [toCome(row, from), toCome(row, to)];
   return before === undefined || after === undefined

@@ -1,10 +1,10 @@
 // What really stands in a vessel: pH, and how much of each solid the liquor keeps, asked of the equilibrium of the whole
 // mixture. Asked per kilogram of water and to four figures, so that a batch of any size has one answer.
 import { isNonmetal } from "../../equation/internal";
+import { parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import { type Quantity, quantity } from "../../quantity";
 import { type Beaker, componentsOf, isKnown, printed, ratio, settle } from "../feasibility/beaker";
-import { phaseFormula } from "../feasibility/standing";
 import type { Books } from "./books";
 import type { Entry } from "./entry";
 import { type Matter, matterOf } from "./matter";
@@ -96,7 +96,7 @@ export function solidsBeside(
         label: `${printed(phase)} that stands for each kilogram of water, at equilibrium`,
       },
     );
-    return [{ matter: matterOf(phaseFormula(phase)), amount: perKg.times(pot.books.water).to("mol") }];
+    return [{ matter: matterOf(parseFormula(phase.formula)), amount: perKg.times(pot.books.water).to("mol") }];
   });
 }
 
