@@ -3,6 +3,7 @@
 import type { Fields } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
 import type { Chain, Plan, Run } from "../preparation";
+import type { Route } from "../route";
 import { chainBlocks } from "./chain/chain";
 import { classBlocks, type Groups } from "./class/class";
 import type { Block, SheetFormat } from "./document/blocks";
@@ -10,6 +11,7 @@ import { render } from "./document/render";
 import type { Page } from "./document/style";
 import { FORMATS, formatGuard, guard, SheetError } from "./error";
 import { planBlocks, type SheetPart } from "./plan/plan";
+import { routeBlocks } from "./route/route";
 import { runBlocks } from "./run/run";
 import type { SheetWords } from "./words";
 import { wordsInUse } from "./words-in-use";
@@ -43,7 +45,7 @@ const OPTIONS = {
 } as const satisfies Fields<SheetOptions>;
 
 /** What there is a sheet of. */
-export type Sheeted = Plan | Run | Chain;
+export type Sheeted = Plan | Run | Chain | Route;
 
 /** What is asked of the blocks. */
 interface Asked {
@@ -85,17 +87,19 @@ function blocksOf(of: Sheeted, { parts, groups, words }: Asked): Block[] {
       return runBlocks(of, words);
     case "chain":
       return chainBlocks(of, parts, words);
+    case "route":
+      return routeBlocks(of, parts, words);
   }
 }
 
-const KINDS = ["plan", "run", "chain"] as const satisfies readonly Sheeted["kind"][];
+const KINDS = ["plan", "run", "chain", "route"] as const satisfies readonly Sheeted["kind"][];
 
 /**
  * A preparation on paper: what is handled, what to have ready, weigh and do, what to write down, and what the mass says; for a
  * run the verdict first, what changed and what was observed; for a chain a shopping list and a sheet for each preparation;
- * for a class, with `groups`, a page for the teacher and the sheet of a group.
+ * for a route the trial of two grams first and a sheet for each step; for a class, with `groups`, a page for the teacher and the sheet of a group.
  *
- * @param of - a plan, a run or a chain
+ * @param of - a plan, a run, a chain or a route
  * @param options - `format`: "text" (78 columns, the default), "markdown" or "html"; `page`, `parts`, `groups`,
  *   `standalone`, `stylesheet` and `words`
  * @returns the sheet as text in that format; HTML is a whole document that prints, without scripts and without requests
@@ -121,7 +125,7 @@ export function benchSheet(of: Sheeted, options: SheetOptions = {}): string {
   if (stylesheet !== undefined) guard.text(stylesheet, "stylesheet");
   const words = wordsInUse(options.words);
   if (!KINDS.some((kind) => kind === of?.kind))
-    throw new SheetError("sheet.subject", "a sheet is made from a plan, a run or a chain");
+    throw new SheetError("sheet.subject", "a sheet is made from a plan, a run, a chain or a route");
   const groups = checkedGroups(options.groups, of);
   const blocks = blocksOf(of, { parts: checkedParts(parts), groups, words });
   return render(blocks, format, {
