@@ -191,7 +191,7 @@ for (const [name, bundle] of Object.entries(BUNDLERS)) {
       timeout: 60_000,
     });
     if (errors.length > 0) throw new Error(errors.join("; "));
-    return page.evaluate<string>('globalThis.said + "\n" + globalThis.fromWorker');
+    return page.evaluate<string>('globalThis.said + "\\n" + globalThis.fromWorker');
   });
 }
 
