@@ -62,7 +62,7 @@ export type { Room } from "./request/setting";
 export type { Change, Run, RunRecord } from "./run";
 export { evaluateRun, runFromJSON, tryEvaluateRun } from "./run";
 export type { StepCaution, StepCautions } from "./safety/step-cautions";
-export type { ByProduct, Waste } from "./safety/waste";
+export type { ByProduct, Waste, WasteVessel } from "./safety/waste";
 export type { DissolvedMetal, Treatment } from "./safety/waste-treatment";
 export type { Cost, CostLine } from "./shelf/cost";
 export type { Dryness } from "./verdict/dryness";

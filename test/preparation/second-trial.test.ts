@@ -213,3 +213,32 @@ describe("read as a bench worker", () => {
     expect(verdicts["green vitriol from nails"]).toBe("goes");
   });
 });
+
+describe("what is left", () => {
+  it("is counted vessel by vessel, and with the crops it is all the copper that was put in", () => {
+    const plan = trial("copper sulfate from oxide");
+    const { vessels, metals, treatment } = plan.waste;
+    expect(vessels.map(({ vessel }) => vessel).sort()).toEqual(["mother liquor", "residue", "wash water"]);
+    const dissolved = vessels
+      .flatMap(({ contents }) => contents.dissolved)
+      .filter(({ formula }) => formula === "CuSO₄");
+    const left = dissolved.reduce((n, { amount }) => n + amount.in("mol").toNumber(), 0);
+    const crops = [plan.steps.at(-1)!, plan.steps.filter(({ vessel }) => vessel === "mother liquor").at(-1)!];
+    const grown = crops.reduce((n, { after }) => n + after.solids[0]!.amount.in("mol").toNumber(), 0);
+    expect(left + grown).toBeCloseTo(plan.product.amount.in("mol").toNumber(), 4);
+    expect(
+      metals
+        .find(({ symbol }) => symbol === "Cu")!
+        .amount.in("mol")
+        .toNumber(),
+    ).toBeCloseTo(left, 6);
+    // a mole of soda for a mole of copper, a tenth over
+    expect(treatment[0]!.amount.in("mol").toNumber()).toBeCloseTo(1.1 * left, 4);
+  });
+
+  it("counts a complex in the mother liquor by its ligand", () => {
+    expect(trial("cuprammonium").waste.notes.join()).toMatch(
+      /is a complex: NH3 holds its metal, so count it by the ligand/,
+    );
+  });
+});

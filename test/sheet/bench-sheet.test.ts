@@ -66,7 +66,7 @@ describe("the bench sheet", () => {
     }
     expect(text).toContain("solubility of FeSO₄: CRC Handbook");
     expect(steel.waste.treatment.map((t) => t.reagent)).toEqual(["Na2CO3"]);
-    expect(text).toContain("of Na₂CO₃ (anhydrous) neutralises or precipitates acid");
+    expect(text).toContain("of Na₂CO₃ (anhydrous) neutralises or precipitates Fe and acid");
   });
 
   it("tells that dissolving washing soda crystals chills the water", () => {

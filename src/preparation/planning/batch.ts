@@ -2,10 +2,11 @@
 // really weighed, and only what is looked at is worked out again.
 
 import { lazily } from "../../foundation/lazy";
-import type { Quantity } from "../../quantity";
+import { type Quantity, sum } from "../../quantity";
 import type { Contents } from "../contents/contents";
 import { type Entry, massOf } from "../contents/entry";
-import { POT, type Work } from "../procedure/bench";
+import type { Pot } from "../contents/pot";
+import { MOTHER, POT, type Work } from "../procedure/bench";
 import { completenessOf } from "../procedure/completeness";
 import { crystallisingOf } from "../procedure/crystallising";
 import { feedsOf } from "../procedure/feed";
@@ -21,7 +22,7 @@ import { heatOf } from "../reaction/heat";
 import { coreOf, speciesAside } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import type { StepCautions } from "../safety/step-cautions";
-import { type ByProduct, byProductsOf, wasteOf } from "../safety/waste";
+import { type ByProduct, byProductsOf, type WasteVessel, wasteOf } from "../safety/waste";
 import { type Cost, costOf } from "../shelf/cost";
 import type { BatchFigures } from "./batch-figures";
 import { type Check, checksOf, type Grown } from "./checks";
@@ -65,6 +66,38 @@ function liquidsLeft({ drafts, liquor }: Work): Quantity | undefined {
       if (what === "vapour" && vessel !== POT && volume !== undefined) volume = volume.minus(pot.volume);
     }
   return volume ?? liquor?.volume;
+}
+
+/** What passes filters, is washed off or stays on a filter, as the steps leave it; a mother liquor as its last crop leaves it. */
+function potsLeft({ drafts }: Work): (readonly [WasteVessel["vessel"], Pot])[] {
+  const found = new Map<WasteVessel["vessel"], Pot>();
+  const plus = (vessel: WasteVessel["vessel"], pot: Pot): void => {
+    found.set(vessel, found.get(vessel)?.plusAll(pot) ?? pot);
+  };
+  for (const { left } of drafts)
+    for (const { what, pot } of left)
+      if ((what === "filtrate" || what === "wash water" || what === "residue") && !pot.isEmpty) plus(what, pot);
+  const mother = drafts.filter(({ vessel }) => vessel === MOTHER).at(-1);
+  if (mother !== undefined) {
+    found.delete("filtrate");
+    found.set("mother liquor", mother.after.with({ solids: [] }));
+  }
+  return [...found];
+}
+
+const wasteVesselsOf = (work: Work): WasteVessel[] =>
+  potsLeft(work).map(([vessel, pot]) =>
+    lazily<WasteVessel>({ vessel: () => vessel, volume: () => pot.contents.volume, contents: () => pot.contents }),
+  );
+
+/** What of a product that crystallises is dissolved in what is left; undefined where nothing is known of it. */
+function leftDissolved({ product, wet }: Setting, work: Work): Quantity | undefined {
+  if (!wet) return undefined;
+  const own = coreOf(product.formula);
+  const all = potsLeft(work).flatMap(([, { books }]) =>
+    books.dissolved.filter(({ matter }) => matter.key === own).map(({ amount }) => amount),
+  );
+  return all.length === 0 ? undefined : sum(all);
 }
 
 /** All gas that the steps give off: of the equation, of acid that came along, of peroxide over the need. */
@@ -275,7 +308,8 @@ export function batchOf(
         setting,
         inner.dissolved,
         inner.full.missing.length > 0 || !setting.wet ? undefined : liquidsLeft(inner.work),
-        inner.work.kept?.amount,
+        batch.isolation.how === "precipitate" ? inner.work.kept?.amount : leftDissolved(setting, inner.work),
+        wasteVesselsOf(inner.work),
       ),
     cost: () => sums?.cost ?? costOf(materials, account.supplied, theoreticalYield, formed.amount),
     unknown: () => [

@@ -59,6 +59,9 @@ export interface Draft extends Done, Telling {
 /** Name of the vessel the work is done in. */
 export const POT = "pot";
 
+/** Vessel of the liquor that crystals came from. */
+export const MOTHER = "mother liquor";
+
 /** What a procedure comes to. */
 export interface Work {
   readonly drafts: readonly Draft[];

@@ -19,13 +19,10 @@ import { exact, planned } from "../planning/exact";
 import { keptByWater } from "../reaction/fate";
 import { madeOf } from "../reaction/made-of";
 import { putAsides } from "./asides";
-import { type Bench, POT } from "./bench";
+import { type Bench, MOTHER, POT } from "./bench";
 import { protectionOf } from "./protection";
 import { useOf } from "./use";
 import { about, celsius, list, percent } from "./words";
-
-/** Vessel of the liquor the crystals came from. */
-const MOTHER = "mother liquor";
 
 /** A share of the water that makes no difference. */
 const SAME = "2 %";

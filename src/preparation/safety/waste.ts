@@ -2,8 +2,10 @@
 // by-products that may be worth keeping. What may be poured away is never said: the local rules decide.
 
 import { type Formula, molarMass } from "../../formula";
+import { constitutionOf } from "../../ion";
 import { type Quantity, sum } from "../../quantity";
 import { HOLDS_CYANIDE } from "../../substance/internal";
+import type { Contents } from "../contents/contents";
 import { LEFT_IN_WASTE, WASTE_METALS, type WasteMetalRow } from "../data/waste";
 import { exact, planned } from "../planning/exact";
 import type { Dissolved } from "../procedure/isolation";
@@ -16,8 +18,18 @@ import { coreOf, type Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import { type DissolvedMetal, SODA, type Treatment, treatmentOf } from "./waste-treatment";
 
+/** What is left in one vessel. */
+export interface WasteVessel {
+  readonly vessel: "mother liquor" | "filtrate" | "wash water" | "residue";
+  /** No more than this; undefined for a residue, or where how much water there is is not known. */
+  readonly volume: Quantity<"volume"> | undefined;
+  readonly contents: Contents;
+}
+
 /** What is left over. */
 export interface Waste {
+  /** Vessel by vessel, as the steps leave them. */
+  readonly vessels: readonly WasteVessel[];
   readonly volume: Quantity<"volume"> | undefined;
   readonly metals: readonly DissolvedMetal[];
   /** What neutralises it and brings its metals down, each with 10 % excess. */
@@ -56,11 +68,20 @@ const holdsCyanide = ({ reactants, products }: Setting): boolean =>
 const isHeld = ({ formula }: Species, symbol: string): boolean =>
   madeOf(formula).cyanide === "fast" && symbol in HOLDS_CYANIDE;
 
+/** Names of what a complex holds its metal with; undefined for what is none. */
+function ligandsOf(formula: Formula): string | undefined {
+  const { complex, ligands } = constitutionOf(formula);
+  return complex === undefined || ligands.length === 0
+    ? undefined
+    : [...new Set(ligands.map((one) => one.formula))].join(" and ");
+}
+
 export function wasteOf(
   setting: Setting,
   dissolved: readonly Dissolved[],
   liquids: Quantity | undefined,
   kept: Quantity | undefined,
+  vessels: readonly WasteVessel[],
 ): Waste {
   const volume = liquids?.to("L").named({
     symbol: "V(waste)",
@@ -105,9 +126,14 @@ export function wasteOf(
     product.metals.some(({ symbol }) => rowOf(symbol) !== undefined)
   )
     notes.push(`the mother liquor still contains ${product.name}: a second crop first, then what is left`);
+  const held = ligandsOf(product.formula);
+  if (setting.wet && held !== undefined && fateOf(product.formula, setting.temperature).fallsOut !== true)
+    notes.push(
+      `what the mother liquor keeps of ${product.name} is a complex: ${held} holds its metal, so count it by the ligand, and soda does not precipitate it${kept === undefined ? "; how much that is is not known" : ""}`,
+    );
   const treatment = treatmentOf(metals, dissolved, cyanide);
   const soda = treatment.find((one) => one.reagent === SODA)?.mass;
-  return { volume, metals, treatment, soda, notes: [...new Set(notes)], closing: CLOSING };
+  return { vessels, volume, metals, treatment, soda, notes: [...new Set(notes)], closing: CLOSING };
 }
 
 export function byProductsOf(
