@@ -143,6 +143,7 @@ export const sheetWordsEnglish = Object.freeze({
   movedLine: "{what}: {was} then, {now} now.",
   notGiven: "not given",
   chainCost: "{total} for all of it, {perGram} of the last product.",
+  chain: "{mass} of {product} in {count} preparations",
   shopping: "Shopping list",
   form: "Formula as sold",
   inSteps: "For preparation",

@@ -1,6 +1,7 @@
 // What the layers above use of this one and callers do not see.
 export { HOLDS_CYANIDE } from "./data/hazard-classes";
 export { type HazardClass, INCOMPATIBILITIES } from "./data/incompatibilities";
+export { officialText } from "./data/official-statements";
 export { substanceSources } from "./data/sources";
 export { cautionsWhere } from "./hazards/cautions";
 export { classesOf } from "./hazards/classes";

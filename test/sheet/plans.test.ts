@@ -12,6 +12,7 @@ import {
   quantity,
 } from "preparative";
 import { describe, expect, it } from "vitest";
+import { officialText } from "../../src/substance/internal";
 import { BENCH_PREPARATIONS, requestOf } from "../data/bench-preparations";
 
 const plans: (readonly [name: string, plan: Plan])[] = BENCH_PREPARATIONS.flatMap((one) => {
@@ -44,7 +45,7 @@ const ownTexts = (plan: Plan): string[] =>
       one.disposal,
       one.material,
       String(one.strength ?? ""),
-      ...one.statements.flatMap(({ code, paraphrase }) => [code ?? "", paraphrase]),
+      ...one.statements.flatMap(({ code, paraphrase }) => [code ?? "", officialText(code) ?? "", paraphrase]),
     ]),
     ...plan.cautions.incompatibilities.flatMap(({ what, condition, materials }) => [
       what,

@@ -14,6 +14,7 @@ import {
 import { describe, expect, it } from "vitest";
 import { SHEETS } from "../../docs/examples/sheets";
 import { sheetWordsEnglish, WORD_KEYS } from "../../src/sheet/words";
+import { officialText } from "../../src/substance/internal";
 
 /** Not a language: each word turned round and each letter moved, so that one left in English shows. */
 const turned = Object.fromEntries(
@@ -56,6 +57,8 @@ const plans = Object.values(SHEETS).map((request) => planPreparation(request));
 const own = (plan: Plan): string[] => [
   ...plan.weighings.map(({ form }) => form),
   ...Object.values(plan.cautions).flatMap((one) => [...textsOf(one)]),
+  // the statements of a label are a table of the law, not words of the sheet
+  ...plan.cautions.substances.flatMap(({ statements }) => statements.map(({ code }) => officialText(code) ?? "")),
 ];
 
 /** Sources are names of books: they stand as they are. */

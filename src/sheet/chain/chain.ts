@@ -15,6 +15,17 @@ function costLine({ cost }: Chain, words: SheetWords): string {
     : filled(words.chainCost, { total, perGram: cost.perGram.format({ significant: 3, uncertainty: "none" }) });
 }
 
+/** What the last preparation brings. */
+function titleOf({ plans }: Chain, words: SheetWords): string {
+  const last = plans.at(-1)!;
+  const { formula, theoreticalYield } = last.product;
+  return filled(words.chain, {
+    mass: handFor({ plan: last, words }).grams(theoreticalYield),
+    product: formula,
+    count: String(plans.length),
+  });
+}
+
 /** As the instruments of the first preparation show it. */
 const shownBy = ({ plans }: Chain, portion: Quantity, words: SheetWords): string => {
   const hand = handFor({ plan: plans[0]!, words });
@@ -32,7 +43,7 @@ export function chainBlocks(chain: Chain, parts: readonly SheetPart[], words: Sh
   return [
     {
       kind: "title",
-      text: String(chain),
+      text: titleOf(chain, words),
       lines: overall === "" ? [] : [overall],
       blanks: [words.date, words.worker].map((name) => ({ name })),
     },

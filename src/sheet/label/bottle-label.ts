@@ -10,6 +10,7 @@ import type { SheetFormat } from "../document/blocks";
 import { FORMATS, formatGuard, guard, SheetError } from "../error";
 import { about, handy, pretty } from "../figures";
 import { handFor, massWithUncertainty } from "../plan/context";
+import { statementsOf } from "../plan/hazards";
 import { filled, type SheetWords } from "../words";
 import { wordsInUse } from "../words-in-use";
 import { type Label, type LabelSize, labelHTML, labelText } from "./label";
@@ -110,7 +111,7 @@ function ofSubstance(text: string, { content, strength }: LabelOptions, words: S
 function saidOf(one: SubstanceCautions, words: SheetWords): string {
   if (one.status === "no entry" || one.status === "not read") return words.noEntry;
   if (one.status === "not classified") return one.strength === undefined ? words.noClass : words.dilute;
-  return one.statements.map(({ paraphrase, code }) => `${paraphrase} (${code})`).join("; ");
+  return statementsOf(one);
 }
 
 /** The hazard part of a label, from what is known of what is in the bottle. */

@@ -1,8 +1,9 @@
 // Hazards of what is handled, by the strength that is really used, and what protects.
 import type { Plan } from "../../preparation";
 import type { SubstanceCautions } from "../../substance";
+import { officialText } from "../../substance/internal";
 import type { Block, Cell } from "../document/blocks";
-import { pretty } from "../figures";
+import { capital, pretty } from "../figures";
 import { pictogram } from "../pictures/pictogram";
 import type { SheetWords } from "../words";
 import type { OnPaper } from "./context";
@@ -18,11 +19,15 @@ function isHandled({ weighings, product, gas }: Plan, one: SubstanceCautions): b
   );
 }
 
+/** Each statement as its label prints it, with its code. */
+export const statementsOf = ({ statements }: SubstanceCautions): string =>
+  statements.map(({ code, paraphrase }) => `${officialText(code) ?? capital(paraphrase)} (${code}).`).join(" ");
+
 /** What the classification says, in one sentence. */
 function hazardOf(one: SubstanceCautions, words: SheetWords): string {
   if (one.status === "no entry" || one.status === "not read") return words.noEntry;
   if (one.status === "not classified") return one.strength === undefined ? words.noClass : words.dilute;
-  const statements = one.statements.map(({ paraphrase, code }) => `${paraphrase} (${code})`).join("; ");
+  const statements = statementsOf(one);
   return one.signalWord === undefined
     ? statements
     : `${one.signalWord === "Danger" ? words.dangerWord : words.warningWord}: ${statements}`;

@@ -1,0 +1,43 @@
+// The official statements of labels: CLP Annex III, as two public bodies print it (H200 to H319); the others from memory.
+import { cautions, statementOf } from "preparative";
+import { describe, expect, it } from "vitest";
+import { OFFICIAL_STATEMENTS, officialText } from "../../src/substance/data/official-statements";
+
+describe("official statements", () => {
+  it("stand once for each code, without the full stop that the sheet sets", () => {
+    const all = OFFICIAL_STATEMENTS();
+    expect(new Set(all.map(({ code }) => code)).size).toBe(all.length);
+    for (const { code, text } of all) {
+      expect(text).toMatch(/^[A-Z].*[a-z]$/);
+      expect(statementOf(code).paraphrase.length, code).toBeGreaterThan(0);
+    }
+  });
+
+  // European Commission, hazard and precautionary statements; University of Iceland, H-statements
+  it.each([
+    ["H302", "Harmful if swallowed"],
+    ["H314", "Causes severe skin burns and eye damage"],
+    ["H318", "Causes serious eye damage"],
+    ["H220", "Extremely flammable gas"],
+    ["H272", "May intensify fire; oxidiser"],
+  ])("%s: %s", (code, text) => {
+    expect(officialText(code)).toBe(text);
+  });
+
+  it("cover what common materials carry", () => {
+    const asked = cautions([
+      "CuSO4·5H2O",
+      "NaOH",
+      "H2SO4",
+      "KMnO4",
+      "K2Cr2O7",
+      "Pb(NO3)2",
+      "NiSO4",
+      "NH3",
+      "H2",
+      "CO2",
+    ]);
+    for (const { statements } of asked.substances)
+      for (const { code } of statements) expect(officialText(code), code).toBeDefined();
+  });
+});
