@@ -117,10 +117,10 @@ const FIGURES: readonly Figure[] = [
   [sheet("double-salt"), "boiled off, # g of water left", 131.0 - n4 * (potassiumSulfate + 2 * Al + 3 * SO4) - 0.0],
 
   [sheet("metal-and-acid"), "H₂SO₄ # g ______ g 5.0 % excess", acid5],
-  [sheet("metal-and-acid"), "into acid): it is then # %", (acid5 * 0.37 * 100) / (acid5 + 107)],
+  [sheet("metal-and-acid"), "into acid): it is then # %", (acid5 * 0.37 * 100) / (acid5 + 62)],
   [sheet("metal-and-acid"), "Gas # L H₂", n5 * GAS],
-  [sheet("metal-and-acid"), "H₂ in all, # mL from one", (n5 * GAS * 1000) / 16],
-  [sheet("metal-and-acid"), "portions (about # g", 20 / 16],
+  [sheet("metal-and-acid"), "H₂ in all, # mL from one", (n5 * GAS * 1000) / 21],
+  [sheet("metal-and-acid"), "portions (about # g", 20 / 21],
   [sheet("metal-and-acid"), "(100 % = # g)", n5 * (Fe + SO4 + 7 * H2O)],
   [sheet("metal-and-acid"), "FeSO₄·7H₂O crystallises, # % of it", 50.7 / (n5 * (Fe + SO4 + 7 * H2O)) / 0.01],
 
