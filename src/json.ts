@@ -10,13 +10,32 @@ import {
 import { type Formula, formulaFromJSON } from "./formula";
 import { isRecord, shown } from "./foundation/argument";
 import { attempt, PreparativeError, type Result } from "./foundation/error";
-import { type Chain, chainFromJSON, type Plan, planFromJSON, type Run, runFromJSON } from "./preparation";
+import {
+  type Chain,
+  chainFromJSON,
+  type Plan,
+  planFromJSON,
+  type Run,
+  runFromJSON,
+  type Stock,
+  stockFromJSON,
+} from "./preparation";
 import { type Quantity, quantityFromJSON } from "./quantity";
 import { type Solubility, solubilityFromJSON } from "./solubility";
 import { type Substance, substanceFromJSON } from "./substance";
 
 /** Whatever has a record of its own; ionic and overall equations are balanced equations. */
-export type Recorded = Quantity | Formula | Equation | BalancedEquation | Substance | Solubility | Plan | Run | Chain;
+export type Recorded =
+  | Quantity
+  | Formula
+  | Equation
+  | BalancedEquation
+  | Substance
+  | Solubility
+  | Plan
+  | Run
+  | Chain
+  | Stock;
 
 /** The reader of each type of record; each checks what it is given. */
 const READERS: Readonly<Record<string, (record: never) => Recorded>> = {
@@ -31,6 +50,7 @@ const READERS: Readonly<Record<string, (record: never) => Recorded>> = {
   plan: planFromJSON,
   run: runFromJSON,
   chain: chainFromJSON,
+  stock: stockFromJSON,
 };
 
 /**

@@ -17,7 +17,7 @@ const index = checker.getSymbolAtLocation(program.getSourceFile(`${root}/src/ind
 
 /** Types that are no options: values of the library and of the run-time, told by the name of the type. */
 const VALUES =
-  /^(?:Quantity|Formula|Fraction|Decimal|Equation|BalancedEquation|Plan|Run|Measured|Rational|Map|Date|Substance|AqueousComposition|TitrationCurve|EndPoint|OverPH|Chain|HalfReactions|Learned|Stock)\b/;
+  /^(?:Quantity|Formula|Fraction|Decimal|Equation|BalancedEquation|Plan|Run|Measured|Rational|Map|Date|Substance|AqueousComposition|TitrationCurve|EndPoint|OverPH|Chain|HalfReactions|Learned|Stock|Lot)\b/;
 
 /** The fields of an object type that a caller writes in braces; undefined for everything else. */
 function fieldsOf(type: ts.Type): readonly string[] | undefined {
@@ -144,6 +144,8 @@ const BEFORE: Readonly<Record<string, unknown>> = {
   materials: ["water"],
   formulas: ["KNO3"],
   plan,
+  run: preparative.evaluateRun(plan, { dried: "10 g" }),
+  stock: preparative.openStock(),
   curve: preparative.titrationCurve({
     flask: { volume: "25 mL", dissolved: [{ formula: "CH3COOH", concentration: "0.1 mol/L" }] },
     burette: { formula: "NaOH", concentration: "0.1 mol/L" },
@@ -194,6 +196,7 @@ const BEAKERS: readonly (readonly [name: string, args: readonly unknown[]])[] = 
   ],
   ["titrationCurve", [{ flask: BEAKER, burette: TITRANT }]],
   ["planPreparation", [{ ...plan.request }]],
+  ["withLearned", [{ ...plan.request }, preparative.learnFromRuns([])]],
   [
     "planSequence",
     [

@@ -363,10 +363,10 @@ export function learnFromRuns(runs: readonly (Run | RunRecord)[]): Learned {
  */
 export function withLearned(given: PlanRequest, learned: Learned): PlanRequest {
   const request = takenRequest(given);
+  const isDry = planPreparation(request).isolation.how === "residue";
   guard.record(learned, "learned");
   for (const field of ["allowances", "retainedLiquor", "assays"] as const)
     guard.list(learned[field], `learned.${field}`);
-  const isDry = planPreparation(request).isolation.how === "residue";
   const allowance = learned.allowances.find(({ of }) => of === (isDry ? "dry" : "wet"))?.handlingLoss;
   const wanted = attempt(() => nameOfFormula(formulaFrom(request.product)));
   const liquor = wanted.ok ? learned.retainedLiquor.find(({ of }) => of === wanted.value)?.value : undefined;

@@ -1,0 +1,125 @@
+// The ledger of a store room: what came in, what was issued, what a stocktake found. Plain data, which any storage keeps.
+import type { Formula } from "../../formula";
+import type { RecordHead } from "../../foundation/record";
+import type { Quantity, QuantityLike, QuantityRecord } from "../../quantity";
+import type { Portion } from "../request/request";
+
+/** A quantity as the ledger keeps it: the text that was given, or its record. */
+export type Kept = string | QuantityRecord;
+
+/** A pack that comes in, or a product that was made. */
+export interface Receipt {
+  /** What the person calls it. */
+  readonly name: string;
+  /** Lot of the label; a number is given where there is none. */
+  readonly lot?: string | undefined;
+  /** What is really in it, crystal water included. */
+  readonly form: string | Formula;
+  /** Mass fraction of the form; of a solution its strength. */
+  readonly assay?: QuantityLike | undefined;
+  readonly strength?: QuantityLike | undefined;
+  readonly amount: Portion;
+  /** What the whole of it cost. */
+  readonly cost?: QuantityLike | undefined;
+  /** Where it comes from: a shop, a run. */
+  readonly from?: string | undefined;
+  /** Day it came in, in any notation; printed, never calculated with. */
+  readonly day?: string | undefined;
+}
+
+/** What is taken from stock. */
+export interface Issue {
+  readonly name: string;
+  /** The oldest lot that has some, and the next, unless given. */
+  readonly lot?: string | undefined;
+  readonly amount: Portion;
+  /** What for. */
+  readonly purpose?: string | undefined;
+  readonly day?: string | undefined;
+}
+
+/** What a stocktake found of one lot. */
+export interface Count {
+  readonly name: string;
+  /** The only lot unless given. */
+  readonly lot?: string | undefined;
+  readonly found: Portion;
+  readonly day?: string | undefined;
+}
+
+/** One line of the ledger. */
+export type StockEntry =
+  | {
+      readonly kind: "received";
+      readonly name: string;
+      readonly lot: string;
+      readonly form: string;
+      readonly amount: Kept;
+      readonly assay?: Kept;
+      readonly strength?: Kept;
+      readonly cost?: Kept;
+      readonly from?: string;
+      readonly day?: string;
+    }
+  | {
+      readonly kind: "issued";
+      readonly name: string;
+      readonly lot: string;
+      readonly amount: Kept;
+      readonly purpose?: string;
+      readonly day?: string;
+    }
+  | {
+      readonly kind: "counted";
+      readonly name: string;
+      readonly lot: string;
+      readonly amount: Kept;
+      readonly day?: string;
+    };
+
+/** A ledger: plain data through and through, never changed, only written on. */
+export interface Stock extends RecordHead<"stock"> {
+  readonly entries: readonly StockEntry[];
+}
+
+/** A lot as it stands. */
+export interface Lot {
+  readonly name: string;
+  readonly lot: string;
+  readonly form: string;
+  readonly assay: Quantity | undefined;
+  readonly strength: Quantity | undefined;
+  readonly received: Quantity;
+  /** By the books since the last count. */
+  readonly onHand: Quantity;
+  /** What counts found less than the books had, all together; below zero where more was found. */
+  readonly unaccounted: Quantity;
+  /** Money for one unit of it: for a gram or a millilitre. */
+  readonly unitCost: Quantity | undefined;
+  /** What is on hand cost. */
+  readonly value: Quantity | undefined;
+  readonly from: string | undefined;
+}
+
+/** How far what is on hand goes. */
+export interface Reach {
+  readonly name: string;
+  readonly onHand: Quantity;
+  /** For one round of the plans. */
+  readonly needed: Quantity;
+  /** Rounds that what is on hand is enough for. */
+  readonly rounds: number;
+}
+
+/** What to buy. */
+export interface ShoppingLine {
+  readonly name: string;
+  readonly form: string;
+  readonly needed: Quantity;
+  readonly onHand: Quantity;
+  readonly missing: Quantity;
+  /** Packs of the size bought last; undefined where none was bought. */
+  readonly packs: number | undefined;
+  readonly packSize: Quantity | undefined;
+  readonly cost: Quantity | undefined;
+}
