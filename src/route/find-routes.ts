@@ -13,6 +13,7 @@ import { tryFormulaOf } from "../substance";
 import { guard } from "./argument";
 import { barredFor, type Candidate, candidatesFor, changeOfWater } from "./candidates";
 import { type Compound, formOf, formulaFrom, keyOf, madeOf } from "./compound";
+import { SETTINGS } from "./data/settings";
 import { type Draft, draftOf, heatOf, inventoryOf, type Wish } from "./draft";
 import { RouteError } from "./error";
 import { judge } from "./judge";
@@ -21,6 +22,7 @@ import type { RouteRefusal } from "./reason";
 import { routeOf } from "./route";
 import { isRefused, refuseTarget } from "./safety";
 import { type Found, materialOf, type Refused, search } from "./search";
+import { unfitFor } from "./setting";
 import { type Index, indexOf, MOST_STEPS } from "./shelf";
 import type { Rank, RankParts, Route, Swap } from "./types";
 
@@ -39,6 +41,8 @@ export interface RouteRequest {
   readonly weights?: Partial<RankParts> | undefined;
   /** The hottest that can be had for a solid; no bound unless given. */
   readonly heat?: TemperatureLike | undefined;
+  /** Where the work is done: leaves out what is too toxic, too corrosive or too hot for it. Nothing is left out unless given. */
+  readonly setting?: "home" | "school" | "studio" | undefined;
   /** Of room and solutions; as in a plan unless given. */
   readonly temperature?: TemperatureLike | undefined;
 }
@@ -71,6 +75,7 @@ const FIELDS = {
     time: true,
   },
   heat: true,
+  setting: true,
   temperature: true,
 } as const satisfies Fields<RouteRequest>;
 
@@ -111,6 +116,12 @@ function targetOf(target: string | Formula): string {
 function checked(request: RouteRequest): void {
   guard.fields(request, FIELDS, "request");
   guard.list(request.shelf, "shelf");
+  if (request.setting !== undefined)
+    guard.choice(
+      request.setting,
+      "setting",
+      SETTINGS.map(({ setting }) => setting),
+    );
   if (request.shelf.length > MOST_JARS)
     throw new RouteError("route.request", `a shelf of ${request.shelf.length} jars; the most is ${MOST_JARS}`);
   for (const [i, jar] of request.shelf.entries()) {
@@ -311,7 +322,10 @@ function routesTo(
       const draft = draftOf(one, wish);
       return { draft, rank: rankOf(partsOf(draft), request.weights), kind: one.kind };
     });
-    if (drafted.ok) drafts.push(drafted.value);
+    const unfit =
+      drafted.ok && request.setting !== undefined ? unfitFor(drafted.value.draft, request.setting) : undefined;
+    if (unfit !== undefined) refusals.push(unfit);
+    else if (drafted.ok) drafts.push(drafted.value);
     else
       refusals.push({
         code: "no-plan",
@@ -376,7 +390,7 @@ function everything(index: Index, request: RouteRequest, wish: Wish): Routes {
  *
  * @param request - `shelf` as for a plan (names, forms, strengths, packs); `target` in the form that is wanted, left out for
  *   the best way to everything that one step gives; `wanted` mass (10 g), `steps` (3), `most` routes (5), `weights`, the
- *   hottest `heat`
+ *   hottest `heat`, the `setting`
  * @returns `routes`, the best first; `refusals` with figures and sources, and where nothing goes what one more jar would open
  * @throws {RouteError} `route.refused-target` for classes that are never made, `route.unknown-target`, `route.request`,
  *   `route.unknown-option`

@@ -1,6 +1,6 @@
 // The published preparations that the project has, given by the name of the product alone. The shelf is a fixed one of shop
 // goods and common salts with what the preparation starts from; the product itself is taken away. Nothing that is published
-// counts in the ranking (`evidence: 0`). Left out are those that C7-like rules refuse: a product, feed or gas of a class that no
+// counts in the ranking (`evidence: 0`). Left out are those with a product, feed or gas of a class that no
 // route makes or uses.
 import { balance, constitutionOf, findRoutes, isPreparativeError, type ShelfMaterial } from "preparative";
 import { describe, expect, it } from "vitest";
