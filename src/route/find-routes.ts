@@ -1,13 +1,14 @@
 // From the shelf to the target: which ways there are, each with its figures, and why the others do not go.
 
 import type { MassLike, TemperatureLike } from "../amount";
-import type { Formula } from "../formula";
+import { Formula } from "../formula";
 import type { Fields } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
+import { remembering } from "../foundation/memo";
 import { readable } from "../foundation/readable";
 import type { ShelfMaterial } from "../preparation";
 import { SHELF_MATERIAL } from "../preparation/internal";
-import { type Quantity, quantity } from "../quantity";
+import { isQuantity, type Quantity, quantity } from "../quantity";
 import { expectDimension } from "../quantity/internal";
 import { tryFormulaOf } from "../substance";
 import { guard } from "./argument";
@@ -280,6 +281,22 @@ function isLike(a: Candidate, b: Candidate, at: number): boolean {
   return kept(a.feeds[at]!) === kept(b.feeds[at]!);
 }
 
+const keptDrafts = /* @__PURE__ */ remembering<Draft>(200);
+
+/** Is it text all through? Quantities are inputs of their own, and no key. */
+const isText = (value: unknown): boolean =>
+  typeof value === "object" && value !== null && !isQuantity(value) && !(value instanceof Formula)
+    ? Object.values(value).every(isText)
+    : typeof value !== "object";
+
+/** The plans of a route, kept where the jars and what is wanted are given as text. */
+function draftFor(found: Found, wish: Wish, { wanted, temperature }: RouteRequest): Draft {
+  const key = [wanted, temperature, ...found.steps.map(({ candidate, materials }) => [candidate.id, materials])];
+  return isText(key)
+    ? keptDrafts(JSON.stringify([found.steps.at(-1)!.judgement.product, key]), () => draftOf(found, wish))
+    : draftOf(found, wish);
+}
+
 /** Routes to one compound, in their order. */
 function routesTo(
   target: Compound,
@@ -319,7 +336,7 @@ function routesTo(
       continue;
     }
     const drafted = attempt(() => {
-      const draft = draftOf(one, wish);
+      const draft = draftFor(one, wish, request);
       return { draft, rank: rankOf(partsOf(draft), request.weights), kind: one.kind };
     });
     const unfit =
