@@ -57,7 +57,7 @@ describe("a precipitation: basic zinc carbonate from 250.0 g of moss killer, 98 
     expect(filtrate!.dissolved.map((s) => s.formula)).toEqual(expect.arrayContaining(["Na₂SO₄", "Na₂CO₃"]));
     // a fifth of 0.8521 mol × 548.96 g/mol
     expect(solid(step(steps, "collect"), "Zn₅(CO₃)₂(OH)₆")).toBeCloseTo(93.55, 0);
-    expect(step(steps, "wash", 1).text).toContain("SO₄²⁻ with barium chloride");
+    expect(step(steps, "wash", 1).text).toContain("for SO₄²⁻ (barium chloride");
     expect(steps.map((s) => s.blank).filter((b) => b !== undefined)).toEqual(
       expect.arrayContaining(["weighed.moss killer", "filtrateVolume", "washes", "tests.lastWash", "dried"]),
     );

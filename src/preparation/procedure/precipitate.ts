@@ -168,7 +168,7 @@ function washed(bench: Bench, before: Pot, decants: boolean): void {
     say: () =>
       tests.length === 0
         ? "Test the last wash: 10 mL boiled down leave less than 1 mg."
-        : `Test the last wash: ${tests.map(({ ion, test }) => `${parseFormula(ion).toUnicode()} with ${test}`).join("; ")}.`,
+        : `Test the last wash for ${list(tests.map(({ ion, test }) => `${parseFormula(ion).toUnicode()} (${test})`))}.`,
     blank: "tests.lastWash",
   });
 }

@@ -26,6 +26,7 @@ const WARM = ["heat", "cool", "concentrate", "dissolve"] as const;
 export function kitOf(on: OnPaper): string[] {
   const { plan, words } = on;
   const { steps, vessel, waste, weighings } = plan;
+  const { upTo } = plan.drying;
   const instruments = instrumentsOf(plan);
   const does = (...operations: readonly string[]): boolean =>
     steps.some(({ operation }) => operations.includes(operation));
@@ -36,8 +37,9 @@ export function kitOf(on: OnPaper): string[] {
   );
   const room = plan.temperature;
   const isWarm = steps.some(
-    ({ operation, target }) =>
-      WARM.some((one) => one === operation) && target?.dimension === "temperature" && target.compare(room) > 0,
+    ({ operation, target, text }) =>
+      (WARM.some((one) => one === operation) && target?.dimension === "temperature" && target.compare(room) > 0) ||
+      (operation === "hold" && text.includes("°C")),
   );
   const measures = weighings.some(({ portion }) => portion.dimension === "volume") || steps.some(waterOf);
   const evaporates = steps.some(({ operation, after }) => operation === "concentrate" && !after.water.isPositive());
@@ -54,6 +56,9 @@ export function kitOf(on: OnPaper): string[] {
     ...(does("filter") ? [words.filter] : []),
     ...tests.map((step) => filled(words.reagents, { step: numberOf(plan, step) })),
     ...(does("dry") ? [words.tray] : []),
+    ...(does("dry") && upTo !== undefined && upTo.compare(room) > 0
+      ? [filled(words.oven, { temperature: upTo.format({ unit: "°C", decimals: 0, uncertainty: "none" }) })]
+      : []),
     ...(does("fire") ? [words.kiln] : []),
     ...(waste.volume === undefined ? [] : [filled(words.container, { volume: handFor(on).litres(waste.volume) })]),
   ];

@@ -5,7 +5,7 @@ import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** A code and its official text. */
-export interface OfficialStatement {
+interface OfficialStatement {
   readonly code: string;
   readonly text: string;
   readonly source: SourceKey;
