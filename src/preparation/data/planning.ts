@@ -50,6 +50,7 @@ export const PLANNING = {
   looseDensity: { value: "0.7 g/mL", what: "of a loose powder, for the room it takes: chalk 0.5, oxides of heavy metals to 1.5", source: "commonPractice" },
   redHeat: { value: "1000 °C", what: "highest of an ignition: a burner or a small kiln gives it", source: "commonPractice" },
   gentle: { value: "40 °C", what: "highest for a hydrate or an ammine whose first loss is not tabulated", source: "commonPractice" },
+  overheated: { value: "400 °C", what: "highest that a product meant to be dried meets by mistake: a hot plate, an oven for bread", source: "commonPractice" },
   hot: { value: "80 °C", what: "a solution that is to crystallise, hot but not boiling", source: "commonPractice" },
   // -- excess
   usualExcess: { value: "5 %", what: "excess of the cheap reagent that washes or filters off; a plan takes it only where the request does", source: "commonPractice" },

@@ -109,7 +109,7 @@ function decomposed(evidence: Evidence): Finding[] {
   const key = keyElement(formula);
   if (key === undefined) return [];
   const { product, candidates } = batch;
-  return afterHeating(formula, key).flatMap((left): Finding[] => {
+  return afterHeating(formula, key, batch.isolation.how === "residue").flatMap((left): Finding[] => {
     const name = nameOfFormula(left);
     if (candidates.some((candidate) => candidate.formula === name)) return [];
     const theory = product.amount
@@ -136,11 +136,14 @@ function decomposed(evidence: Evidence): Finding[] {
 
 const rememberedSolids = /* @__PURE__ */ remembering<readonly Formula[]>(200);
 
-/** Solids that heat makes of a product and that still hold all of its key element. */
-const afterHeating = (formula: Formula, key: string): readonly Formula[] =>
-  rememberedSolids(formula.toString(), () => {
-    const steps = thermalStepsOf(formula).flatMap((s) => (s.remains.length === 1 ? s.remains : []));
-    const residue = residueOf(formula, undefined)?.residue;
+/** Solids that heat makes of a product and that still hold all of its key element; where it was only dried, what an oven can do. */
+const afterHeating = (formula: Formula, key: string, isFired: boolean): readonly Formula[] =>
+  rememberedSolids(`${formula} ${isFired}`, () => {
+    const all = thermalStepsOf(formula);
+    const met = isFired ? all : all.filter(({ from }) => from.compare(planned("overheated")) <= 0);
+    const steps = met.flatMap((s) => (s.remains.length === 1 ? s.remains : []));
+    // A residue of the table counts where heat begins on the product within reach, or where no step is tabulated.
+    const residue = met.length === 0 && all.length > 0 ? undefined : residueOf(formula, undefined)?.residue;
     const solids = [...steps.map((one) => parseFormula(one.formula)), ...(residue === undefined ? [] : [residue])];
     return solids.filter(
       (solid, i) =>
