@@ -3,7 +3,6 @@
 import type { Formula } from "../../formula";
 import { isInNullspace, nullspaceInBigInts, primitive } from "../kernel/bareiss";
 import { EXACT, nullspaceOfScratch, scratchBounds, scratchMatrix } from "../kernel/doubles";
-import { nullspaceModular } from "../kernel/modular";
 import { type IntegerVector, toBigInts } from "../kernel/nullspace";
 
 /** Row index that stands for the charge balance, where elements have theirs. */
@@ -102,17 +101,13 @@ export function solutionsOf(formulas: readonly Formula[], reactants: number): In
   );
 }
 
-/** The same past the exact range of doubles. */
+/**
+ * The same past the exact range of doubles, in big integers: a balance meets that with two dozen species of unrelated composition
+ * or with counts of many digits, too seldom to carry the faster way of `integerNullspace`.
+ */
 function largeSolutions(formulas: readonly Formula[], reactants: number): IntegerVector[] {
   const { matrix } = exactSystem(formulas, reactants);
-  const columns = formulas.length;
-  const flat = matrix.flat();
-  if (flat.some((value) => value >= BigInt(EXACT) || value <= -BigInt(EXACT))) return exactSolutions(matrix, columns);
-  return nullspaceModular(Float64Array.from(flat, Number), matrix.length, columns);
-}
-
-function exactSolutions(matrix: readonly (readonly bigint[])[], columns: number): bigint[][] {
-  const vectors = nullspaceInBigInts(matrix, columns);
+  const vectors = nullspaceInBigInts(matrix, formulas.length);
   if (!vectors.every((vector) => isInNullspace(matrix, vector))) throw new Error("nullspace failed its verification");
   return vectors;
 }
