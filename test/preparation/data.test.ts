@@ -17,6 +17,7 @@ import {
 import { DECIDING, MEASURING } from "../../src/preparation/data/measuring";
 import { MISCIBLE } from "../../src/preparation/data/miscible";
 import { PLANNING } from "../../src/preparation/data/planning";
+import { POWDER_TESTS, PRECIPITATION_TESTS } from "../../src/preparation/data/powder-tests";
 import { NOT_WARM, VARIABLE_WATER } from "../../src/preparation/data/products";
 import { IN_THE_DARK, PROTECTION } from "../../src/preparation/data/protection";
 import { POUNDS, TWO_SIZED } from "../../src/preparation/data/units";
@@ -57,7 +58,9 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   PASSIVE,
   POUNDS,
   PLANNING: Object.values(PLANNING),
+  POWDER_TESTS: Object.values(POWDER_TESTS),
   PRECIPITATES,
+  PRECIPITATION_TESTS,
   PROTECTION,
   SOLUBLE_CYANIDOFERRATES,
   SOLUBLE_OXIDES,

@@ -1,5 +1,6 @@
 // What really stands in a vessel: pH, and how much of each solid the liquor keeps, asked of the equilibrium of the whole
 // mixture. Asked per kilogram of water and to four figures, so that a batch of any size has one answer.
+import type { Phase } from "../../aqueous/internal";
 import { isNonmetal } from "../../equation/internal";
 import { parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
@@ -126,20 +127,54 @@ export function keptAtEquilibrium(pot: Booked, matter: Matter): Quantity | undef
   const { beaker } = found;
   const stands = beaker.solids.some(({ phase }) => ratio(own, phase.of) !== undefined);
   if (!stands) return undefined;
-  let least = Number.POSITIVE_INFINITY;
-  for (const [key, count] of own) {
-    if (key === HYDRON || !(count > 0)) continue;
-    least = Math.min(least, beaker.dissolved(key) / count);
-  }
-  if (!Number.isFinite(least)) return undefined;
+  const least = leastDissolved(beaker, own);
+  if (least === undefined) return undefined;
   const perKg = quantity(
-    { value: (least / beaker.water).toPrecision(4), unit: "mol/kg" },
+    { value: least.toPrecision(4), unit: "mol/kg" },
     { symbol: `b(${matter.name})`, label: `${matter.name} that a kilogram of this liquor keeps at equilibrium` },
   );
   return perKg
     .times(pot.books.water)
     .to("mol")
     .named({ symbol: `n(${matter.name}, kept)`, rule: "kept = what a kilogram of the liquor keeps × water" });
+}
+
+/** The same with the constant of the solid one standard uncertainty to either side; undefined where that is not known. */
+export function keptRange(pot: Booked, matter: Matter): readonly [least: Quantity, most: Quantity] | undefined {
+  const found = ownStanding(pot);
+  const own = componentsOf(matter.formula);
+  const put = perKilogram(pot);
+  if (found === undefined || own === undefined || put === undefined) return undefined;
+  const isIt = (phase: Phase): boolean => ratio(phase.of, own) !== undefined;
+  const doubts = found.beaker.conditions.flatMap(({ phase }) =>
+    phase !== undefined && isIt(phase) ? [phase.shares[0]?.[0].standardUncertainty ?? 0] : [],
+  );
+  const by = Math.max(0, ...doubts);
+  if (by === 0) return undefined;
+  const pours = put.map(({ matter: one, moles }) => ({ formula: one.formula, moles }));
+  const celsius = pot.books.temperature.in("°C").toNumber();
+  const ends = [by, -by].map((one) => {
+    const how = { carbonDioxide: "kept", solids: "fresh", lower: { by: one, which: isIt } } as const;
+    const beaker = settle(pours, 1, celsius, how);
+    return beaker === undefined ? undefined : leastDissolved(beaker, own);
+  });
+  const [one, other] = ends;
+  if (one === undefined || other === undefined) return undefined;
+  const amount = (perKg: number): Quantity =>
+    quantity({ value: perKg.toPrecision(3), unit: "mol/kg" })
+      .times(pot.books.water)
+      .to("mol");
+  return [amount(Math.min(one, other)), amount(Math.max(one, other))];
+}
+
+/** Formula units of a solid that a kilogram of water could make of what it keeps of its ions. */
+function leastDissolved(beaker: Beaker, own: ReadonlyMap<string, number>): number | undefined {
+  let least = Number.POSITIVE_INFINITY;
+  for (const [key, count] of own) {
+    if (key === HYDRON || !(count > 0)) continue;
+    least = Math.min(least, beaker.dissolved(key) / count);
+  }
+  return Number.isFinite(least) ? least / beaker.water : undefined;
 }
 
 /** What stands at equilibrium in place of a solid that should have formed, as printed; empty where that stands, or nothing is known. */

@@ -15,6 +15,8 @@ export type FeasibilityCode =
   | "carbon-dioxide-gone"
   /** The solid as it is after standing. */
   | "aged"
+  /** Both sides of the doubt of a constant. */
+  | "doubt"
   /** A second solid that no washing removes, or one in place of the product. */
   | "second-solid"
   | "another-solid"

@@ -18,7 +18,7 @@ import {
 } from "./held-back";
 import { coatOf } from "./judge-solid";
 import { type Beakers, beakersOf, gramsOf, holds, type Pot, percent, potOf } from "./pot";
-import { conditions, GOES, isCation, list, NOTHING, phaseFormula, solidsIn, standingOf } from "./standing";
+import { conditions, figure, GOES, isCation, list, NOTHING, phaseFormula, solidsIn, standingOf } from "./standing";
 
 /** Another solid leads from this share of the metal on; from the smaller one where nothing of the product stands. */
 const LEADS = 0.5;
@@ -82,6 +82,40 @@ function isSure(wanted: Wanted, pot: Pot, keeping: "kept" | "leaves", phases: re
   return moved === undefined || standingOf(moved, wanted.of) < NOTHING;
 }
 
+/** From this share on the doubt of a constant makes no difference at the bench. */
+const NEARLY_ALL = 0.98;
+
+/** Both sides of the doubt of the product's constant, where they differ: the share that stands with either. */
+function doubtReason(
+  wanted: Wanted,
+  pot: Pot,
+  how: { readonly carbonDioxide: "kept" | "leaves"; readonly solids: SolidsAllowed },
+  phases: readonly Phase[],
+  share: number,
+): Reason[] {
+  const by = SURE * Math.max(0, ...phases.map(({ shares }) => shares[0]?.[0].standardUncertainty ?? 0));
+  if (by === 0 || share > NEARLY_ALL) return [];
+  const ends = [-by, by].map((one) => {
+    const moved = settle(pot.pours, wanted.c.water, wanted.c.celsius, {
+      ...how,
+      lower: { by: one, which: wanted.isIt },
+    });
+    return moved === undefined ? undefined : Math.min(1, standingOf(moved, wanted.of));
+  });
+  const [one, other] = ends;
+  if (one === undefined || other === undefined || Math.abs(one - other) < DIFFERS) return [];
+  const [least, most] = [Math.min(one, other), Math.max(one, other)];
+  const either = (least < NOTHING && most >= NOTHING) || (least < GOES && most >= GOES);
+  return [
+    {
+      code: "doubt",
+      text: `within the doubt of its constant (two standard uncertainties) ${percent(least)} to ${percent(most)} of the ${wanted.c.product.species.name} stands${either ? ": it may be either" : ""}`,
+      figures: [figure(least, "", "least share that stands"), figure(most, "", "greatest share that stands")],
+      source: "constants",
+    },
+  ];
+}
+
 /** The verdict on a product that should precipitate; undefined where its ions are not known. */
 export function judgePrecipitate(c: Case): Ruling | undefined {
   const of = componentsOf(c.product.species.formula);
@@ -133,6 +167,7 @@ export function judgePrecipitate(c: Case): Ruling | undefined {
     },
     ...slow,
     ...coats,
+    ...doubtReason(wanted, pot, { carbonDioxide: keeping, solids: allowedSolids }, own, share),
     ...carbonDioxideReasons(wanted, beakers),
     ...swapReason(wanted),
   ];

@@ -17,8 +17,15 @@ const asPot = ({ books }: Pot, entries: readonly Entry[]): Pot =>
     Pot.empty(books.temperature, books.pressure),
   );
 
+/** What reactions come to. */
+export interface Outcome {
+  readonly pot: Pot;
+  readonly left: readonly Left[];
+  readonly taken: readonly Pot[];
+}
+
 /** Put reactions to the contents of a vessel. */
-export function reacted(start: Pot, reactions: readonly Reaction[]): { pot: Pot; left: Left[]; taken: Pot[] } {
+export function reacted(start: Pot, reactions: readonly Reaction[]): Outcome {
   const left: Left[] = [];
   const taken: Pot[] = [];
   let pot = start;
@@ -38,6 +45,13 @@ export function add(
   reactions: readonly Reaction[],
   settle: (pot: Pot) => Pot = (p) => p,
 ): Done {
-  const { pot, left, taken } = reacted(before.plusAll(other), reactions);
-  return done("add", before, settle(pot), [other, ...taken], left);
+  return added(before, other, reacted(before.plusAll(other), reactions), settle);
 }
+
+/** The same, where what reacts is known already. */
+export const added = (
+  before: Pot,
+  other: Pot,
+  { pot, left, taken }: Outcome,
+  settle: (pot: Pot) => Pot = (p) => p,
+): Done => done("add", before, settle(pot), [other, ...taken], left);

@@ -70,7 +70,14 @@ export interface Work {
   /** Mass of everything that comes together, before gas leaves it. */
   readonly mixed: Quantity | undefined;
   /** What the liquor keeps of a product that precipitates; undefined where nothing is known. */
-  readonly kept: { readonly amount: Quantity; readonly atEquilibrium: boolean } | undefined;
+  readonly kept:
+    | {
+        readonly amount: Quantity;
+        readonly atEquilibrium: boolean;
+        /** With the constant of the product one standard uncertainty to either side; computed when asked for. */
+        readonly range: () => readonly [least: Quantity, most: Quantity] | undefined;
+      }
+    | undefined;
   /** What passes the first filter. */
   readonly filtrate: Pot | undefined;
   readonly washing: WashSchedule | undefined;

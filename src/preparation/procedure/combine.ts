@@ -5,7 +5,7 @@ import type { Quantity } from "../../quantity";
 import { type Matter, matterOf } from "../contents/matter";
 import { less, Pot } from "../contents/pot";
 import { WARM_IN_ACID } from "../data/firing";
-import { add, type Reaction, reacted } from "../operation/add";
+import { add, added, type Reaction } from "../operation/add";
 import { heat } from "../operation/heat";
 import { exact } from "../planning/exact";
 import { isGas } from "../reaction/gas";
@@ -150,13 +150,12 @@ export function combine(bench: Bench): void {
         ? split(open, bench.material(i).species, amountOf(bench, i))
         : undefined;
     if (shared !== undefined) open = shared.rest;
-    const now = isLast
-      ? withOtherSolids(bench, bench.pot.plusAll(bench.in(own)), open)
-      : giving
-        ? [stage.first]
-        : (shared?.first ?? []);
+    const now = giving ? [stage.first] : (shared?.first ?? []);
     const speaks = stage === undefined ? i === speaker : giving;
-    const done = add(bench.pot, bench.in(own), now, isLast ? settle : undefined);
+    const [before, other] = [bench.pot, bench.in(own)];
+    const done = isLast
+      ? added(before, other, withOtherSolids(bench, before.plusAll(other), open), settle)
+      : add(before, other, now);
     const telling: Telling = {
       say: (look) =>
         stage === undefined && i !== speaker && alike(i) ? alsoAdding(bench, i) : adding(bench, i, look, speaks),
@@ -167,7 +166,7 @@ export function combine(bench: Bench): void {
     };
     bench.did(POT, done, telling);
   });
-  if (rest.length === 0) alone(bench, withOtherSolids(bench, bench.pot, reactions), settle);
+  if (rest.length === 0) alone(bench, reactions, settle);
   bench.liquor = bench.pot;
   const { before, put } = bench.drafts.at(-1)!;
   bench.mixed = put.reduce((all, one) => all.plus(one.mass), before.mass);
@@ -202,10 +201,11 @@ function alone(bench: Bench, reactions: readonly Reaction[], settle: (pot: Pot) 
   );
   if (!changes) return;
   if (airs.length === 0 && reactions.every(({ terms }) => terms.every(({ whereto }) => whereto !== "gas"))) {
-    bench.amend(settle(reacted(bench.pot, reactions).pot));
+    bench.amend(settle(withOtherSolids(bench, bench.pot, reactions).pot));
     return;
   }
-  const done = add(bench.pot, Pot.empty(setting.temperature, setting.pressure), reactions, settle);
+  const outcome = withOtherSolids(bench, bench.pot, reactions);
+  const done = added(bench.pot, Pot.empty(setting.temperature, setting.pressure), outcome, settle);
   bench.did(POT, done, {
     care: "mixing",
     say: () =>

@@ -7,7 +7,7 @@ import { solidsBeside } from "../contents/equilibrium";
 import { type Matter, matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import type { Term } from "../contents/react";
-import { type Reaction, reacted } from "../operation/add";
+import { type Outcome, type Reaction, reacted } from "../operation/add";
 import { exact } from "../planning/exact";
 import { isGas } from "../reaction/gas";
 import type { Setting } from "../request/setting";
@@ -84,15 +84,16 @@ function lessBy(pot: Pot, main: Reaction, terms: readonly Term[], extent: Quanti
   return most;
 }
 
-/** The reactions with other solids' own equations, each with what it takes of the extent. */
-export function withOtherSolids(bench: Bench, start: Pot, reactions: readonly Reaction[]): readonly Reaction[] {
+/** What the reactions come to, with other solids' own equations, each with what it takes of the extent. */
+export function withOtherSolids(bench: Bench, start: Pot, reactions: readonly Reaction[]): Outcome {
   const { setting, isolation } = bench.frame;
   const product = matterOf(setting.product.formula);
   const isMain = ({ terms }: Reaction): boolean =>
     terms.some(({ matter, whereto }) => matter.key === product.key && whereto === "precipitated");
   const main = reactions.find(isMain);
-  if (isolation.how !== "precipitate" || main === undefined) return reactions;
-  const { pot } = reacted(start, reactions);
+  if (isolation.how !== "precipitate" || main === undefined) return reacted(start, reactions);
+  const outcome = reacted(start, reactions);
+  const { pot } = outcome;
   let open = main.extent;
   const others: Reaction[] = [];
   for (const { matter, amount } of solidsBeside(pot, product)) {
@@ -110,9 +111,10 @@ export function withOtherSolids(bench: Bench, start: Pot, reactions: readonly Re
     bench.others.add(matter.key);
     others.push({ terms, extent });
   }
-  if (others.length === 0) return reactions;
+  if (others.length === 0) return outcome;
   const isLeft = open.compare(main.extent.times(exact("0.002"))) > 0;
-  return reactions.flatMap((one) =>
-    one !== main ? [one] : [...(isLeft ? [{ ...main, extent: open }] : []), ...others],
+  return reacted(
+    start,
+    reactions.flatMap((one) => (one !== main ? [one] : [...(isLeft ? [{ ...main, extent: open }] : []), ...others])),
   );
 }

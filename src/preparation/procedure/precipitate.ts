@@ -17,7 +17,7 @@ import { type Bench, POT } from "./bench";
 import type { Completeness } from "./completeness";
 import { liquorHeldBy, settles, washingOf } from "./isolation";
 import { digestionOf } from "./kind";
-import { about, type Hand, list, times } from "./words";
+import { about, list, times } from "./words";
 
 const capital = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}`;
 
@@ -47,7 +47,7 @@ export function isolatePrecipitate(bench: Bench): void {
         if (completeness === undefined) return "Test a little of the clear liquor.";
         const kept =
           "dissolved" in completeness
-            ? ` ${bench.others.size > 0 ? standingIn(bench) : keptIn(bench.hand, completeness)}`
+            ? ` ${bench.others.size > 0 ? standingIn(bench) : keptIn(bench, completeness)}`
             : bench.others.size > 0
               ? ` ${standingIn(bench)}`
               : ` How much the liquor keeps is not known: ${completeness.missing} is missing.`;
@@ -99,13 +99,18 @@ export function isolatePrecipitate(bench: Bench): void {
 
 /** What the liquor keeps, and by what. */
 function keptIn(
-  hand: Hand,
+  { hand, kept, frame }: Bench,
   { dissolved, fallsOut, limits }: Extract<Completeness, { readonly dissolved: Quantity }>,
 ): string {
   const mass = hand.grams(dissolved);
+  const { molarMass } = frame.setting.product;
+  // What no balance shows has no doubt worth a word.
+  const range = dissolved.compare(frame.setting.steps.mass) < 0 ? undefined : kept?.range();
+  const [least, most] = (range ?? []).map((one) => hand.grams(one.times(molarMass).to("g")));
+  const doubt = least === undefined || least === most ? "" : ` (${least} to ${most} by the doubt of its constant)`;
   return limits.includes("pure water")
     ? `As much pure water keeps ${mass} of the product; acid, ammonium or CO2 of this reaction keep more in solution.`
-    : `At equilibrium this liquor keeps ${mass} of the product; ${about(fallsOut, "%")} precipitates.`;
+    : `At equilibrium this liquor keeps ${mass} of the product${doubt}; ${about(fallsOut, "%")} precipitates.`;
 }
 
 const remembered = /* @__PURE__ */ remembering<Result<WashAdvice>>(128);

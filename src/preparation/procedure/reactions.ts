@@ -4,7 +4,7 @@
 import { tryBalance } from "../../equation";
 import { parseFormula } from "../../formula";
 import type { Quantity } from "../../quantity";
-import { keptAtEquilibrium, standsInstead } from "../contents/equilibrium";
+import { keptAtEquilibrium, keptRange, standsInstead } from "../contents/equilibrium";
 import { type Matter, matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { dissolve as redissolve, type Term } from "../contents/react";
@@ -137,7 +137,11 @@ export function settled(bench: Bench, pot: Pot): Pot {
     if (kept === undefined) continue;
     after = redissolve(after, matter, kept);
     if (matter.key === matterOf(setting.product.formula).key)
-      bench.kept = { amount: kept, atEquilibrium: atEquilibrium !== undefined };
+      bench.kept = {
+        amount: kept,
+        atEquilibrium: atEquilibrium !== undefined,
+        range: () => (atEquilibrium === undefined ? undefined : keptRange(pot, matter)),
+      };
   }
   const { key, name } = matterOf(setting.product.formula);
   const beside = after.books.solids

@@ -1,0 +1,37 @@
+// Both sides of a doubtful constant are told, in the verdict and in the step that looks at the liquor.
+import { describe, expect, it } from "vitest";
+import { doesItGo, planPreparation } from "../../../src/preparation";
+
+describe("the doubt of a constant", () => {
+  it("gives the share with the constant to either side: magnesium hydroxide by ammonia", () => {
+    const { share, reasons } = doesItGo({ equation: "MgCl2 + NH3 + H2O -> Mg(OH)2 + NH4Cl", product: "Mg(OH)2" });
+    const doubt = reasons.find(({ code }) => code === "doubt")!;
+    const [least, most] = doubt.numbers.map((one) => one.value.toNumber());
+    expect(least).toBeLessThan(share!.value.toNumber());
+    expect(most).toBeGreaterThan(share!.value.toNumber());
+    expect(doubt.text).toMatch(/within the doubt of its constant/);
+  });
+
+  it("is silent where nearly all stands anyhow: barium sulfate", () => {
+    const { reasons } = doesItGo({ equation: "BaCl2 + Na2SO4 -> BaSO4 + NaCl", product: "BaSO4" });
+    expect(reasons.map(({ code }) => code)).not.toContain("doubt");
+  });
+
+  it("stands in the step that tests the liquor, where a balance shows it: lead iodide", () => {
+    const plan = planPreparation({
+      equation: "Pb(NO3)2 + KI -> PbI2 + KNO3",
+      product: "PbI2",
+      materials: [
+        { name: "iodide", form: "KI" },
+        { name: "lead nitrate", form: "Pb(NO3)2" },
+      ],
+      scale: { material: "lead nitrate", portion: "165.6 g" },
+    });
+    const found = /keeps ([\d.]+) g of the product \(([\d.]+) g to ([\d.]+) g by/.exec(
+      plan.steps.find(({ text }) => text.startsWith("Test:"))!.text,
+    )!;
+    const [kept, least, most] = found.slice(1).map(Number);
+    expect(least!).toBeLessThan(kept!);
+    expect(most!).toBeGreaterThan(kept!);
+  });
+});
