@@ -9,7 +9,7 @@ import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type Browser, chromium, type Page } from "playwright-core";
-import { benchSheet, bottleLabel, evaluateRun, planPreparation, planSequence } from "preparative";
+import { benchSheet, bottleLabel, evaluateRun, findRoutes, planPreparation, planSequence } from "preparative";
 import { SHEETS } from "../../docs/examples/sheets";
 
 /** A document to look at, made for a size of paper. */
@@ -47,6 +47,15 @@ const chain = planSequence({
   ],
   wanted: "10 g",
 });
+const [route] = findRoutes({
+  target: "Zn(CH3COO)2·2H2O",
+  shelf: [
+    { name: "moss killer", form: "ZnSO4·7H2O" },
+    { name: "washing soda", form: "Na2CO3·10H2O" },
+    { name: "vinegar", form: "CH3COOH", strength: "5 %", density: "1.006 g/mL" },
+  ],
+  wanted: "20 g",
+}).routes;
 const bench = { format: "html", parts: ["bench"] } as const;
 
 const DOCUMENTS: readonly Document[] = [
@@ -58,6 +67,9 @@ const DOCUMENTS: readonly Document[] = [
   { name: "with-basis", html: (page) => benchSheet(plans[2]![1], { format: "html", page }) },
   { name: "run", html: (page) => benchSheet(run, { format: "html", page }), pages: 1 },
   { name: "chain", html: (page) => benchSheet(chain, { ...bench, page }) },
+  ...(route === undefined
+    ? []
+    : [{ name: "route", html: (page: "A4" | "Letter") => benchSheet(route, { ...bench, page }) }]),
   { name: "class", html: (page) => benchSheet(zinc, { ...bench, page, groups: 8 }), pages: 4 },
   { name: "label-large", html: () => bottleLabel(run, { format: "html" }), pages: 1, label: true },
   {
