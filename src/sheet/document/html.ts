@@ -24,7 +24,7 @@ const fill = ({ name, unit, choices }: Blank): string => {
     choices === undefined
       ? FILL
       : choices.map((word) => `<span class="choice">${BOX}${inMarkup(word)}</span>`).join(" ");
-  return `${inMarkup(name)} ${field}${unit === undefined ? "" : ` ${inMarkup(unit)}`}`;
+  return `<span>${inMarkup(name)}</span> ${field}${unit === undefined ? "" : ` ${inMarkup(unit)}`}`;
 };
 
 /** Figures with their units in bold: what is looked for in a sentence. */
@@ -50,6 +50,9 @@ const withFigures = (text: string): string => inMarkup(text).replace(FIGURES, (f
 
 const cellOf = (cell: Cell): string =>
   typeof cell === "string" ? inMarkup(cell) : cell.svg === "" ? inMarkup(cell.text) : cell.svg;
+
+/** More key figures than this stand in two rows. */
+const MOST_IN_A_ROW = 5;
 
 /** A table of this many columns is read on a phone row by row, each cell under its head. */
 const MANY_COLUMNS = 4;
@@ -103,7 +106,7 @@ function htmlOf(block: Block, words: Document["steps"]): string {
       const cells = block.cells.map(
         ({ label, value, note }) => `<div>${inMarkup(label)}<strong>${inMarkup(value)}</strong>${inMarkup(note)}</div>`,
       );
-      return `<div class="strip">${cells.join("")}</div>`;
+      return `<div class="strip${cells.length > MOST_IN_A_ROW ? " long" : ""}">${cells.join("")}</div>`;
     }
     case "ticks":
       return `<p>${block.items.map((item) => `<span class="tick">${BOX}${inMarkup(item)}</span>`).join("")}</p>`;

@@ -27,7 +27,9 @@ export const STYLE = `.bench-sheet{font:10pt/1.25 "Liberation Sans",Arial,Helvet
 .bench-sheet .small{font-size:9pt}
 .bench-sheet .strip{display:grid;grid-template-columns:repeat(5,1fr);border:1.2pt solid #000;margin:1.6mm 0}
 .bench-sheet .strip div{padding:.7mm 1.5mm;border-right:.5pt solid #666;font-size:8.8pt;line-height:1.2}
-.bench-sheet .strip div:last-child{border-right:0}
+.bench-sheet .strip.long{grid-template-columns:repeat(4,1fr)}
+.bench-sheet .strip.long div{border-bottom:.5pt solid #666}
+.bench-sheet .strip:not(.long) div:last-child{border-right:0}
 .bench-sheet .strip strong{display:block;font-size:11.5pt;line-height:1.2}
 .bench-sheet .tick{display:inline-block;margin:.3mm 3.4mm .5mm 0;white-space:nowrap;font-size:9.5pt}
 .bench-sheet .choice{white-space:nowrap;margin-right:1.5mm}
@@ -53,7 +55,7 @@ export const STYLE = `.bench-sheet{font:10pt/1.25 "Liberation Sans",Arial,Helvet
 .bench-sheet tr,.bench-sheet li,.bench-sheet figure,.bench-sheet .strip,.bench-sheet .head{break-inside:avoid}
 .bench-sheet .page{break-before:page;height:0}
 @media screen{.bench-sheet{padding:4mm}}
-@media screen and (max-width:640px){.bench-sheet .head,.bench-sheet .columns{display:block}.bench-sheet .columns td:first-child{white-space:normal}.bench-sheet .strip{grid-template-columns:1fr 1fr}.bench-sheet .tick{white-space:normal}.bench-sheet .steps,.bench-sheet .steps tbody{display:block}.bench-sheet .steps .note,.bench-sheet .steps td{width:auto;border:0;text-align:left}.bench-sheet .steps thead{display:none}.bench-sheet .steps tr{display:grid;grid-template-columns:8mm 11mm 1fr;border:.8pt solid #666;margin-bottom:2mm;padding:1mm}.bench-sheet .steps .note{grid-column:3}.bench-sheet .cards,.bench-sheet .cards tbody,.bench-sheet .cards tr{display:block}.bench-sheet .cards thead{display:none}.bench-sheet .cards tr{border:.8pt solid #666;margin-bottom:2mm;padding:1mm}.bench-sheet .cards td{display:block;position:relative;height:auto;min-height:6mm;padding-left:34%;border:0;text-align:left;white-space:normal}.bench-sheet .cards td::before{content:attr(data-label);position:absolute;left:1.4mm;width:31%;font-size:8.5pt}.bench-sheet .cards td:empty{display:none}.bench-sheet .cards .blank{border-bottom:.7pt solid #000}.bench-sheet .box{width:8mm;height:8mm}}`;
+@media screen and (max-width:640px){.bench-sheet .head,.bench-sheet .columns{display:block}.bench-sheet .columns td:first-child{white-space:normal}.bench-sheet .strip,.bench-sheet .strip.long{grid-template-columns:1fr 1fr}.bench-sheet .tick{white-space:normal}.bench-sheet .steps,.bench-sheet .steps tbody{display:block}.bench-sheet .steps .note,.bench-sheet .steps td{width:auto;border:0;text-align:left}.bench-sheet .steps thead{display:none}.bench-sheet .steps tr{display:grid;grid-template-columns:8mm 11mm 1fr;border:.8pt solid #666;margin-bottom:2mm;padding:1mm}.bench-sheet .steps .note{grid-column:3}.bench-sheet .cards,.bench-sheet .cards tbody,.bench-sheet .cards tr{display:block}.bench-sheet .cards thead{display:none}.bench-sheet .cards tr{border:.8pt solid #666;margin-bottom:2mm;padding:1mm}.bench-sheet .cards td{display:block;position:relative;height:auto;min-height:6mm;padding-left:34%;border:0;text-align:left;white-space:normal}.bench-sheet .cards td::before{content:attr(data-label);position:absolute;left:1.4mm;width:31%;font-size:8.5pt}.bench-sheet .cards td:empty{display:none}.bench-sheet .cards .blank{border-bottom:.7pt solid #000}.bench-sheet .box{width:8mm;height:8mm}}`;
 
 /** Words as a text of CSS: whatever they hold, they end nothing. */
 const cssText = (text: string): string =>
