@@ -14,6 +14,9 @@ interface MeasuringRow {
   readonly source: SourceKey;
 }
 
+/** Name of a way to measure. */
+export type MeasuringWay = "titration" | "balance" | "glassware" | "density" | "thermometer" | "cake" | "meter";
+
 export const MEASURING = {
   titration: { does: "titrate for the {it}, three times", reaches: "0.6 %", takes: "45 min", source: "commonPractice" },
   balance: { does: "weigh the {it} on a balance that shows 0.01 g", reaches: "0.0041 g", takes: "3 min", source: "commonPractice" },
@@ -22,10 +25,7 @@ export const MEASURING = {
   thermometer: { does: "read the {it} on a thermometer with tenths", reaches: "0.1 ΔK", takes: "2 min", source: "commonPractice" },
   cake: { does: "weigh the cake wet and dry for the {it}", reaches: "3 %", takes: "5 min", source: "commonPractice" },
   meter: { does: "read the {it} with a meter set by two buffers", reaches: "0.03", takes: "10 min", source: "commonPractice" },
-} as const satisfies Readonly<Record<string, MeasuringRow>>;
-
-/** Name of a way to measure. */
-export type MeasuringWay = keyof typeof MEASURING;
+} as const satisfies Readonly<Record<MeasuringWay, MeasuringRow>>;
 
 /** A test that decides between findings of a verdict. */
 interface DecidingRow {
