@@ -357,9 +357,10 @@ function routesTo(
   drafts.sort((a, b) => a.rank.score - b.rank.score || (a.kind < b.kind ? -1 : 1));
   const kept = drafts.filter((one, i) => !drafts.slice(0, i).some((better) => dominates(better, one))).slice(0, most);
   const routes = kept.map(({ draft, rank }) => routeOf(draft, rank, () => swapsOf(draft.found, index)));
+  const all = routes.length > 0 ? refusals : [...refusals, ...nearest(target, form, index, refusals)];
   return readable({
     routes,
-    refusals: routes.length > 0 ? refusals : [...refusals, ...nearest(target, form, index, refusals)],
+    refusals: [...(routes.length + all.length === 0 ? [noKind(form)] : all), ...unread(index)],
   });
 }
 
@@ -374,6 +375,24 @@ function dominates(better: Ranked, one: Ranked): boolean {
   if (!inventoryOf(better.draft).every(({ material }) => jars.has(material))) return false;
   return (Object.keys(WEIGHTS) as (keyof RankParts)[]).every((part) => better.rank.parts[part] <= one.rank.parts[part]);
 }
+
+const remark = (code: string, text: string): RouteRefusal => ({
+  code,
+  text,
+  numbers: [],
+  source: "the tables of this library",
+  equation: undefined,
+  instead: [],
+  unknown: true,
+});
+
+/** Nothing was found, and nothing could be tried. */
+const noKind = (form: string): RouteRefusal =>
+  remark("no-kind", `unknown, lacks a kind of reaction that makes ${formulaFrom(form).toUnicode()}`);
+
+/** Jars that take no part because nobody can read what is in them. */
+const unread = ({ unread: names }: Index): RouteRefusal[] =>
+  names.map((name) => remark("unread-jar", `what is in ${name} cannot be read: it takes no part`));
 
 const onShelf = (name: string): RouteRefusal => ({
   code: "on-the-shelf",

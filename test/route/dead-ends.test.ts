@@ -81,4 +81,10 @@ describe("a dead end", () => {
     const { refusals } = findRoutes({ target: "ZnSO4·7H2O", shelf: jars("ZnSO4·7H2O") });
     expect(refusals[0]).toMatchObject({ code: "on-the-shelf" });
   });
+
+  it("says so where no kind of reaction makes the target, and where a jar cannot be read", () => {
+    const { routes, refusals } = findRoutes({ target: "C6H12O6", shelf: [{ name: "blue bag", form: "Zzz" }] });
+    expect(routes).toEqual([]);
+    expect(refusals.map(({ code, unknown }) => `${code} ${unknown}`)).toEqual(["no-kind true", "unread-jar true"]);
+  });
 });
