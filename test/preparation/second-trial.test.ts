@@ -152,6 +152,11 @@ describe("read as a bench worker", () => {
     expect(trial("hexaamminecobalt").steps.at(-1)!.text).not.toMatch(/of C/);
   });
 
+  it("says of a rinse and a mother liquor without figures that they are not known", () => {
+    expect(step("cuprammonium", /^Rinse the crystals/).text).toMatch(/what this dissolves is not known/);
+    expect(step("cuprammonium", /^Keep the mother liquor/).after.unknown.join()).toMatch(/what it still contains of/);
+  });
+
   it("refuses peroxide with sulfuric acid until that is known and meant", () => {
     const { acknowledge: _known, ...request } = SECOND_TRIAL.find(({ id }) => id.startsWith("blue vitriol"))!;
     const { id: _id, kind: _kind, theory: _theory, gas: _gas, ...bare } = request;

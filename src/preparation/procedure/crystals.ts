@@ -234,8 +234,8 @@ export function filterAndRinse(
       `Rinse the crystals with ${bench.hand.litres(ice)} of ${liquid}, in two portions, sucking off between${
         much
           ? takesMuch
-            ? "; plain water would dissolve too much of them"
-            : "; plain water takes ammonia out of them"
+            ? "; plain water would dissolve too much of them, and what this dissolves is not known"
+            : "; plain water takes ammonia out of them, and what this dissolves is not known"
           : most === undefined
             ? " (how much of them it dissolves is not known: use no more)"
             : ` (it dissolves at most ${bench.hand.grams(most)} of them)`
@@ -266,13 +266,31 @@ function rinsing(bench: Bench, mass: Quantity, alcohol: boolean): Pot {
   return empty.plusWater(half).plusDissolved(matter, half.dividedBy(matter.molarMass).to("mol"));
 }
 
+/** A mother liquor of which a figure is missing is not poured away. */
+export function keepLiquor(bench: Bench, missing: string): void {
+  const liquor = bench.in(MOTHER);
+  if (liquor.isEmpty) return;
+  const after = liquor.with({ unknown: [...liquor.books.unknown, missing] });
+  bench.did(
+    MOTHER,
+    { ...hold(liquor), after },
+    {
+      say: () => `Keep the mother liquor until the crystals are weighed: ${missing} is not known.`,
+    },
+  );
+}
+
 /** The liquor boiled down to half and cooled again. */
 function secondCrop(bench: Bench, crop: Coming["matter"], cold: Quantity<"temperature">): void {
   const { crystallising } = bench.frame;
   const cooling = crystallising?.cooling;
   if (cooling === undefined || "missing" in cooling || crystallising?.saltPair !== undefined) return;
   const second = cooling.secondCrop;
-  if (second === undefined || second.share.compare(exact(SAME)) < 0) return;
+  if (second === undefined) {
+    keepLiquor(bench, "what a second crop brings");
+    return;
+  }
+  if (second.share.compare(exact(SAME)) < 0) return;
   // The crystals kept some of the liquor: what left is as much less.
   const share = bench.in(MOTHER).books.water.dividedBy(cooling.liquorWater);
   const off = second.waterToEvaporate.times(share).to("g");

@@ -3,7 +3,7 @@ import { matterOf } from "../contents/matter";
 import { cool } from "../operation/cool";
 import { madeOf } from "../reaction/made-of";
 import { type Bench, POT } from "./bench";
-import { filterAndRinse, filterHot, isolateCrystals } from "./crystals";
+import { filterAndRinse, filterHot, isolateCrystals, keepLiquor } from "./crystals";
 import { isolatePrecipitate } from "./precipitate";
 import { useOf } from "./use";
 import { celsius } from "./words";
@@ -39,5 +39,6 @@ export function isolate(bench: Bench): void {
       },
     );
     filterAndRinse(bench, product.formula, theory, temperature);
+    keepLiquor(bench, `what it still contains of ${product.name}`);
   }
 }
