@@ -28,10 +28,15 @@ describe("cautions of a substance", () => {
   });
 
   it("never calls a substance without an entry safe", () => {
+    for (const material of ["NaBr", "CuS", "Zn2SiO4"]) {
+      const found = only(material);
+      expect(found.status).toBe("not looked up");
+      expect(found.cautions).toEqual(["not looked up in any list here: read the safety data sheet"]);
+    }
     for (const material of ["MgCO3", "CaSiO3", "Fe3O4"]) {
       const found = only(material);
-      expect(found.status).toBe("no entry");
-      expect(found.cautions).toEqual(["no entry: read the safety data sheet"]);
+      expect(found.status).toBe("food");
+      expect(found.cautions).toEqual([`a food additive (${found.additive}): no hazard is listed here`]);
     }
     expect(only("NaHCO3").notes).toContain("no classification in the source: that does not make it safe");
     expect(JSON.stringify(cautions(["MgCO3", "NaHCO3", "NaCl"])).replace("does not make it safe", "")).not.toMatch(

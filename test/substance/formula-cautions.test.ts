@@ -28,7 +28,7 @@ describe("cautions for formulas", () => {
 
   it("read no name, and say so", () => {
     const { substances, notRead } = cautionsForFormulas(["vinegar", "NaCl"]);
-    expect(substances.map((one) => one.status)).toEqual(["not read", "no entry"]);
+    expect(substances.map((one) => one.status)).toEqual(["not read", "food"]);
     expect(notRead).toEqual([{ material: "vinegar", nearest: [] }]);
   });
 

@@ -109,7 +109,9 @@ function ofSubstance(text: string, { content, strength }: LabelOptions, words: S
 
 /** Signal word and statements in one sentence each. */
 function saidOf(one: SubstanceCautions, words: SheetWords): string {
-  if (one.status === "no entry" || one.status === "not read") return words.noEntry;
+  if (one.status === "food")
+    return one.additive === undefined ? words.food : filled(words.additive, { number: one.additive });
+  if (one.status === "not looked up" || one.status === "not read") return words.notLookedUp;
   if (one.status === "not classified") return one.strength === undefined ? words.noClass : words.dilute;
   return statementsOf(one);
 }
@@ -123,7 +125,11 @@ function hazardsOf({ substances, closing }: Cautions, words: SheetWords): Omit<L
     signal: danger ? words.dangerWord : warning ? words.warningWord : "",
     pictograms: [...seen].map(([code, name]) => ({ code: code!, name: name! })),
     said: [...new Set(substances.map((one) => saidOf(one, words)))],
-    careful: [...new Set(substances.flatMap((one) => (one.status === "no entry" ? [] : one.cautions)))].slice(0, 3),
+    careful: [
+      ...new Set(
+        substances.flatMap((one) => (one.status === "not looked up" || one.status === "food" ? [] : one.cautions)),
+      ),
+    ].slice(0, 3),
     closing,
   };
 }

@@ -5,7 +5,7 @@ import { officialText } from "../../substance/internal";
 import type { Block, Cell } from "../document/blocks";
 import { capital, pretty } from "../figures";
 import { pictogram } from "../pictures/pictogram";
-import type { SheetWords } from "../words";
+import { filled, type SheetWords } from "../words";
 import type { OnPaper } from "./context";
 
 /** Materials, product and gases; a salt in the liquor only where it is classified. */
@@ -25,7 +25,9 @@ export const statementsOf = ({ statements }: SubstanceCautions): string =>
 
 /** What the classification says, in one sentence. */
 function hazardOf(one: SubstanceCautions, words: SheetWords): string {
-  if (one.status === "no entry" || one.status === "not read") return words.noEntry;
+  if (one.status === "food")
+    return one.additive === undefined ? words.food : filled(words.additive, { number: one.additive });
+  if (one.status === "not looked up" || one.status === "not read") return words.notLookedUp;
   if (one.status === "not classified") return one.strength === undefined ? words.noClass : words.dilute;
   const statements = statementsOf(one);
   return one.signalWord === undefined
@@ -72,7 +74,7 @@ export function hazardBlocks(on: OnPaper): Block[] {
       nameOf(plan, one),
       pictogramsOf(one),
       hazardOf(one, words),
-      one.status === "no entry" ? "" : one.cautions.join("; "),
+      one.status === "not looked up" || one.status === "food" ? "" : one.cautions.join("; "),
     ]);
   const apart = incompatibilities.map(
     ({ materials, what, condition }) =>

@@ -20,6 +20,7 @@ export const substanceSources = {
   usgsMolarVolumes: { title: "Molar volumes of solids, United States Geological Survey" },
   copperSulfateHeating: { title: "text on copper(II) sulfate (unsigned), steps of heating at 63, 109, 200 and 650 °C" },
   tradeSheets: { title: "published safety data sheets and trade labels, typical ranges", fromMemory: "all" },
+  euFoodAdditives: { title: "Regulation (EC) No 1333/2008 on food additives", where: "Annex II, Part B, list of all additives", fromMemory: "all" },
   foodAdditivePurity: { title: "Commission Regulation (EU) No 231/2012, food additive purity rules; Food Chemicals Codex", fromMemory: "all" },
   pharmacopoeiaLimits: { title: "monograph limits of the United States and European pharmacopoeias", fromMemory: "all" },
   hydrochloricSheet: { title: "safety data sheet for 31.45 % hydrochloric acid, relative density 1.16 at 15.6 °C", fromMemory: "partly" },

@@ -4,9 +4,12 @@
 import { byElements } from "../../formula/internal";
 import type { Fields } from "../../foundation/argument";
 import { frozen } from "../../foundation/frozen";
+import { once } from "../../foundation/memo";
 import { readable } from "../../foundation/readable";
 import { anhydrousKey, formulaKey, type Notation, readNotation, textOf } from "../../ion/internal";
 import { guard, readableOptions } from "../argument";
+import { FIRST_AID } from "../data/first-aid";
+import { FOOD_ADDITIVES } from "../data/food-additives";
 import { DISPOSAL, HAZARD_ENTRIES, HAZARD_FIELD_SOURCES, type HazardRow } from "../data/hazards";
 import type { Circumstance } from "../data/incompatibilities";
 import { cite, type SourceKey } from "../data/sources";
@@ -35,10 +38,13 @@ export interface SubstanceCautions {
   readonly material: string;
   readonly formula?: string;
   /**
-   * `classified`, `not classified` (the source lists no hazard: not the same as safe), `no entry` (nothing is stored for it),
+   * `classified`, `not classified` (the source lists no hazard: not the same as safe), `food` (no entry, but sold as food or
+   * as a food additive), `not looked up` (no list was read for it),
    * or `not read` (the text is no name and no formula that is known here: nothing at all was looked up).
    */
-  readonly status: "classified" | "not classified" | "no entry" | "not read";
+  readonly status: "classified" | "not classified" | "food" | "not looked up" | "not read";
+  /** Number of a food additive, such as `E 515`. */
+  readonly additive?: string;
   /** The form the entry is about: solution, gas, powder ... */
   readonly form?: string;
   /** Mass fraction the entry was read for, where it was given or a shop sells the good at it (its strongest). */
@@ -47,6 +53,8 @@ export interface SubstanceCautions {
   readonly signalWord?: "Danger" | "Warning";
   readonly statements: readonly Statement[];
   readonly cautions: readonly string[];
+  /** What to do first if it goes wrong, by where it went; from the statement codes. */
+  readonly firstAid: readonly string[];
   readonly disposal: string;
   /** Formula or group that was classified, when it is not the formula asked for. */
   readonly classifiedAs?: string;
@@ -84,7 +92,7 @@ export interface Cautions {
   readonly closing: string;
 }
 
-const NO_ENTRY = "no entry: read the safety data sheet";
+const NOT_LOOKED_UP = "not looked up in any list here: read the safety data sheet";
 const CLOSING =
   "Reminders only. The product's safety data sheet, the rules of the place and a qualified person decide, not this text.";
 const NO_DISPOSAL = "Ask hazardous-waste collection; the local rules decide.";
@@ -183,20 +191,41 @@ function rowsFor(notation: Notation): { rows: readonly HazardRow[]; how: "own" |
   return { rows: group === undefined ? [] : [group], how: "group" };
 }
 
+const additives = /* @__PURE__ */ once(
+  () => new Map(FOOD_ADDITIVES().map((row) => [formulaKey(readNotation(row.formula)), row])),
+);
+
 function noEntry(material: string, formula: string): SubstanceCautions {
+  const food = additives().get(formulaKey(readNotation(formula)));
   const danger = dangerOf(readNotation(formula));
   const deadly = danger === undefined || danger.opens ? [] : [`${danger.name}: ${DEADLY[danger.code]}`];
   return {
     material,
     formula,
-    status: "no entry",
+    status: food === undefined ? "not looked up" : "food",
+    ...(food?.number === undefined ? {} : { additive: food.number }),
     pictograms: [],
     statements: [],
-    cautions: [...deadly, NO_ENTRY],
+    cautions: [...deadly, food === undefined ? NOT_LOOKED_UP : foodText(food.number)],
+    firstAid: [],
     disposal: NO_DISPOSAL,
-    notes: [],
+    notes: food === undefined ? [] : ["never eat what has been in a workshop; other grades may contain more"],
+    ...(food === undefined ? {} : { source: food.source, citation: cite(food.source) }),
     adviceSource: HAZARD_FIELD_SOURCES.cautions,
   };
+}
+
+const foodText = (number: string | undefined): string =>
+  number === undefined ? "a food: no hazard is listed here" : `a food additive (${number}): no hazard is listed here`;
+
+/** The first lines for a set of codes: of each place the gravest row. */
+function firstAidFor(codes: readonly string[]): string[] {
+  const bare = codes.map((code) => code.slice(0, 4));
+  const said = new Map<string, string>();
+  for (const { codes: asking, when, does } of FIRST_AID()) {
+    if (!said.has(when) && asking.some((code) => bare.includes(code))) said.set(when, `${when}: ${does}`);
+  }
+  return [...said.values()];
 }
 
 /** What is said of a substance that no plan makes. */
@@ -213,6 +242,7 @@ function unread(material: string, nearest: readonly string[]): SubstanceCautions
     status: "not read",
     pictograms: [],
     statements: [],
+    firstAid: [],
     cautions: [[`not read: "${material}" is not a name or formula known here`, ...near].join("; ")],
     disposal: NO_DISPOSAL,
     notes: ["not known here, so nothing is said of what it must not meet", ...near],
@@ -275,6 +305,7 @@ function fromRow(given: Asked, row: HazardRow, how: "own" | "hydrate" | "group")
     ...(signalWord === undefined ? {} : { signalWord }),
     statements: codes.map((code) => ({ code, paraphrase: paraphraseOf(code)!, source: sourceOf(code) })),
     cautions: diluted?.cautions ?? row.cautions ?? [],
+    firstAid: firstAidFor(codes),
     disposal: DISPOSAL[row.disposal],
     ...(classifiedAs === undefined ? {} : { classifiedAs }),
     notes: notesOf(row, how, classifiedAs, given, diluted),
