@@ -1,12 +1,12 @@
 // What the layers above use of this one and callers do not see.
 export { HOLDS_CYANIDE } from "./data/hazard-classes";
 export { type HazardClass, INCOMPATIBILITIES } from "./data/incompatibilities";
-export { officialText } from "./data/official-statements";
 export { substanceSources } from "./data/sources";
 export { cautionsWhere } from "./hazards/cautions";
 export { classesOf } from "./hazards/classes";
 export { makeUpOf } from "./hazards/make-up";
 export { type DangerousProduct, dangerOf } from "./hazards/never-made";
+export { officialText } from "./names/official-text";
 export { registryFormulas } from "./registry/registry-index";
 export { thermalOf, thermalRows, thermalStepsOf } from "./registry/thermal";
 export { formulasSoldAs } from "./shop/shop";

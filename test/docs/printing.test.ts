@@ -6,8 +6,9 @@ import { fileURLToPath } from "node:url";
 import { expect, it, vi } from "vitest";
 import { examplesOf, toModule } from "../tools/examples";
 
-/** Functions whose answers are data for other functions, or pairs `{ ok, ... }` of a `try…` function. */
-const DATA = /^(?:try[A-Z]|attempt$|source$|imbalance$|shelfMaterialOf$|meansOfPairedReadings$|withCorrelation$)/;
+/** Functions whose answers are data for other functions - requests, ledgers, records - or pairs `{ ok, ... }` of a `try…` function. */
+const DATA =
+  /^(?:try[A-Z]|attempt$|source$|imbalance$|shelfMaterialOf$|lotAsMaterial$|withLearned$|meansOfPairedReadings$|withCorrelation$|openStock$|receive|issue|stocktake$|stockFromJSON$)/;
 
 const printed = vi.hoisted(() => new Map<string, string>());
 

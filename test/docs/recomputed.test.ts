@@ -184,8 +184,8 @@ const FIGURES: readonly Figure[] = [
   [guide("preparations"), '[1] // => "soda: portion # ±', up((20 / (Ca + CO3)) * 1.05 * soda)],
   [
     guide("solubility"),
-    'molarSolubility({ solid: "AgCl" }).concentration.format({ significant: 2 }) // => "# mol/L"',
-    Math.sqrt(1.77e-10),
+    'chalk.byHand?.concentration.format({ significant: 2, uncertainty: "none" }) // => "# mol/L"',
+    Math.sqrt(3.36e-9),
   ],
   [guide("quantities"), 'density.toString() // => "# ±', 10 / 8],
   // relative: 1 % and 0.5 %, as the root of the sum of squares

@@ -1,7 +1,8 @@
 // The official statements of labels: CLP Annex III, as two public bodies print it (H200 to H319); the others from memory.
 import { cautions, statementOf } from "preparative";
 import { describe, expect, it } from "vitest";
-import { OFFICIAL_STATEMENTS, officialText } from "../../src/substance/data/official-statements";
+import { OFFICIAL_STATEMENTS } from "../../src/substance/data/official-statements";
+import { officialText } from "../../src/substance/internal";
 
 describe("official statements", () => {
   it("stand once for each code, without the full stop that the sheet sets", () => {

@@ -48,7 +48,7 @@ describe("tables", () => {
 
   it("name known sources for the fields that rest on others", () => {
     const fields = tables.filter(([name]) => name.endsWith("FIELD_SOURCES"));
-    expect(fields.length).toBe(3);
+    expect(fields.length).toBe(2);
     for (const [name, table] of fields)
       for (const key of Object.values(table as object)) expect(keys.has(String(key)), name).toBe(true);
   });

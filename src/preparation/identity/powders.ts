@@ -1,7 +1,9 @@
 // Telling powders apart: which of several a jar contains, by the tests of a bench, the next one being what tells most for its time.
+
 import type { Formula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { frozen } from "../../foundation/frozen";
+import { readable } from "../../foundation/readable";
 import { isQuantity, type Quantity, type QuantityLike } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { shopMaterial } from "../../substance";
@@ -223,18 +225,20 @@ export function tellPowdersApart(request: PowdersRequest): Powders {
     .sort((a, b) => b.bits / b.takes.in("min").toNumber() - a.bits / a.takes.in("min").toNumber());
   const next = remaining.length > 1 ? useful[0] : undefined;
   const names = remaining.map(({ name }) => name);
-  return frozen({
-    remaining: names,
-    excluded,
-    tests: remaining.length > 1 ? useful : [],
-    next,
-    text:
-      names.length === 0
-        ? "none of the candidates agrees with every test"
-        : names.length === 1
-          ? `it is ${names[0]}, if it is one of the candidates`
-          : next === undefined
-            ? `no test here tells ${names.join(", ")} apart`
-            : `${next.does}: ${next.outcomes.map(({ shows, leaves }) => `${shows} - ${leaves.join(", ")}`).join("; ")}`,
-  });
+  return frozen(
+    readable({
+      remaining: names,
+      excluded,
+      tests: remaining.length > 1 ? useful : [],
+      next,
+      text:
+        names.length === 0
+          ? "none of the candidates agrees with every test"
+          : names.length === 1
+            ? `it is ${names[0]}, if it is one of the candidates`
+            : next === undefined
+              ? `no test here tells ${names.join(", ")} apart`
+              : `${next.does}: ${next.outcomes.map(({ shows, leaves }) => `${shows} - ${leaves.join(", ")}`).join("; ")}`,
+    }),
+  );
 }

@@ -1,7 +1,9 @@
 // What past runs teach: how much handling really loses, how much liquor cakes really keep, what is really in a pack. Each is a prior
 // and what the runs add to it, so that one odd run moves little and ten that agree move all.
+
 import { attempt } from "../../foundation/error";
 import { frozen } from "../../foundation/frozen";
+import { readable } from "../../foundation/readable";
 import { expandedUncertainty, isQuantity, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { planPreparation } from "../plan";
 import { planned } from "../planning/exact";
@@ -314,32 +316,36 @@ export function learnFromRuns(runs: readonly (Run | RunRecord)[]): Learned {
       percentOf(losses[i]!.mean, losses[i]!.u, `handling loss, ${way}, before any run`),
     ),
   );
-  return frozen({
-    handlingLoss,
-    allowances: ways.map((way, i) => ({
-      of: way,
-      handlingLoss: quantity({
-        value: (100 * Math.min(1, Math.max(0, after.mean[i]! + 1.96 * Math.sqrt(scatter + u(i) ** 2)))).toPrecision(3),
-        unit: "%",
-      }),
-    })),
-    retainedLiquor: retainedOf(read),
-    assays: packs.map((name, i) =>
-      figureOf(
-        name,
-        "assay",
-        percentOf(after.mean[ways.length + i]!, u(ways.length + i), `assay of ${name}, from runs`),
-        lessons.filter(({ limiting, assay }) => limiting === name && assay !== undefined).length +
-          titrations.filter((one) => one.name === name).length,
-        percentOf(stated[i]!.value, stated[i]!.u, `assay of ${name}, as stated`),
+  return frozen(
+    readable({
+      handlingLoss,
+      allowances: ways.map((way, i) => ({
+        of: way,
+        handlingLoss: quantity({
+          value: (100 * Math.min(1, Math.max(0, after.mean[i]! + 1.96 * Math.sqrt(scatter + u(i) ** 2)))).toPrecision(
+            3,
+          ),
+          unit: "%",
+        }),
+      })),
+      retainedLiquor: retainedOf(read),
+      assays: packs.map((name, i) =>
+        figureOf(
+          name,
+          "assay",
+          percentOf(after.mean[ways.length + i]!, u(ways.length + i), `assay of ${name}, from runs`),
+          lessons.filter(({ limiting, assay }) => limiting === name && assay !== undefined).length +
+            titrations.filter((one) => one.name === name).length,
+          percentOf(stated[i]!.value, stated[i]!.u, `assay of ${name}, as stated`),
+        ),
       ),
-    ),
-    scatter: quantity(
-      { value: (100 * Math.sqrt(scatter)).toPrecision(4), unit: "%" },
-      { label: "scatter from run to run" },
-    ),
-    leftOut: judged.flatMap((one, run) => (typeof one === "string" ? [{ run, why: one }] : [])),
-  });
+      scatter: quantity(
+        { value: (100 * Math.sqrt(scatter)).toPrecision(4), unit: "%" },
+        { label: "scatter from run to run" },
+      ),
+      leftOut: judged.flatMap((one, run) => (typeof one === "string" ? [{ run, why: one }] : [])),
+    }),
+  );
 }
 
 /**

@@ -1,4 +1,4 @@
-// A recipe as somebody hands it in for a check, and what the check says of it.
+// A recipe as it comes to be checked, and what the check says of it.
 import type { BalancedEquation } from "../../equation";
 import type { Quantity, QuantityLike } from "../../quantity";
 import type { Account, Formed } from "../reaction/account";

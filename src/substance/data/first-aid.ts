@@ -3,7 +3,7 @@
 import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
-export interface FirstAidRow {
+interface FirstAidRow {
   /** Statement codes that ask for it. */
   readonly codes: readonly string[];
   readonly when: "in the eyes" | "on the skin" | "swallowed" | "breathed in" | "fire";

@@ -3,7 +3,7 @@
 import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
-export interface FoodAdditiveRow {
+interface FoodAdditiveRow {
   /** As the registry spells it. */
   readonly formula: string;
   /** Number of the additive; absent for a food itself. */

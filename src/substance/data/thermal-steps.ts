@@ -28,7 +28,7 @@ export interface ThermalStepRow {
 }
 
 /** The steps of one substance. */
-export interface ThermalRow {
+interface ThermalRow {
   readonly formula: string;
   readonly steps: readonly ThermalStepRow[];
   /** What happens besides, in words; temperatures in °C. */
