@@ -171,11 +171,11 @@ const deliquesces = (formula: string, does: boolean): SafetyFact => ({
 });
 
 /** A gas that needs a hood at any scale, or does not; share of the air it should stay under, in percent. */
-const gas = (hill: string, hood: boolean, limit?: number): SafetyFact => ({
-  fact: `${hill}: ${hood ? "under a hood" : "no hood asked for"}${limit === undefined ? "" : `, under ${limit} % of the air`}`,
+const gas = (formula: string, hood: boolean, limit?: number): SafetyFact => ({
+  fact: `${formula}: ${hood ? "under a hood" : "no hood asked for"}${limit === undefined ? "" : `, under ${limit} % of the air`}`,
   ground: limit === undefined ? PRACTICE : EXPOSURE,
   broken: () => {
-    const row = GASES.find((one) => one.formula === hill);
+    const row = GASES.find((one) => one.formula === formula);
     if (row === undefined) return "is not listed";
     if ((row.hood === true) !== hood) return `hood: ${row.hood === true}`;
     return limit === undefined || row.limit?.share === `${limit} %` ? undefined : `limit ${row.limit?.share}`;
@@ -331,7 +331,7 @@ export const SAFETY_FACTS: readonly SafetyFact[] = [
   ...["Cl2", "Br2", "H2S", "HF", "O3", "NO", "NO2", "N2O4", "CO", "SO2"].map((formula) => never(formula, "poison-gas")),
   ...["H2", "O2", "CO2", "N2", "NH3", "HCl", "AgCl", "CuSO4·5H2O", "NH4Cl", "CH3COOH", "K3[Fe(CN)6]", "CuO", "Ag2O", "NaN3"].map(ordinary),
   // -- gases of a pot: hood, and the air of the room
-  ...["NO", "NO2", "Cl2", "O2S", "O3S", "H2S", "CO", "CHN", "ClH", "BrH", "HI", "FH", "H3P"].map((hill) => gas(hill, true)), ...["O2", "N2"].map((hill) => gas(hill, false)), gas("CO2", false, 0.5), gas("H2", false, 0.4), gas("CH4", false), gas("C2H2", false), gas("H3N", false), gas("N2O", false),
+  ...["NO", "NO2", "Cl2", "SO2", "SO3", "H2S", "CO", "HCN", "HCl", "HBr", "HI", "HF", "PH3"].map((hill) => gas(hill, true)), ...["O2", "N2"].map((hill) => gas(hill, false)), gas("CO2", false, 0.5), gas("H2", false, 0.4), gas("CH4", false), gas("C2H2", false), gas("NH3", false), gas("N2O", false),
   // -- drying
   dries("(NH4)2Fe(SO4)2·6H2O", 15, 40), dries("[Cu(NH3)4]SO4·H2O", 15, 40), dries("KCr(SO4)2·12H2O", 15, 40), dries("Na2CO3·10H2O", 15, 30), dries("Na2SO4·10H2O", 15, 30), dries("Na2S2O3·5H2O", 15, 40), dries("CuSO4·5H2O", 20, 45), dries("FeSO4·7H2O", 20, 45), dries("ZnSO4·7H2O", 20, 38), dries("MgSO4·7H2O", 20, 45), dries("NiSO4·6H2O", 20, 50), dries("Ni3(OH)4CO3·4H2O", 20, 60), dries("NaHCO3", 20, 60), dries("KAl(SO4)2·12H2O", 20, 60), dries("NH4Al(SO4)2·12H2O", 20, 60), dries("Na2B4O7·10H2O", 20, 58), dries("K3[Fe(C2O4)3]·3H2O", 20, 60), dries("H3BO3", 20, 80), dries("Cu(CH3COO)2·H2O", 20, 80), dries("Cu2(OH)2CO3", 60, 130), dries("Zn5(OH)6(CO3)2", 60, 130), dries("Mg5(CO3)4(OH)2·4H2O", 60, 130), dries("Mg4(CO3)3(OH)2·3H2O", 60, 130), dries("FeC2O4·2H2O", 60, 120), dries("CaCO3", 100, 200), dries("KNO3", 100, 200), dries("KCl", 100, 300), dries("NaCl", 100, 300), dries("CaC2O4·H2O", 30, 115), dries("BaCO3", 100, 300), dries("SrCO3", 100, 300), dries("Na2CO3", 100, 300), dries("BaSO4", 100, 300), dries("NH4HCO3", 10, 35),
   ...["ZnCl2", "CaCl2", "CuCl2", "FeCl3", "MnCl2", "MgCl2", "K2CO3", "NaOH", "KOH", "CaCl2·2H2O", "FeCl3·6H2O", "MgCl2·6H2O"].map((formula) => deliquesces(formula, true)), ...["NaCl", "CuSO4·5H2O", "Na2CO3", "KNO3", "BaCl2·2H2O"].map((formula) => deliquesces(formula, false)),

@@ -4,12 +4,18 @@ import type { SourceKey } from "./sources";
 
 /** One gas. */
 export interface GasRow {
-  /** Hill formula. */
+  /** As the registry spells it. */
   readonly formula: string;
   /** Belongs under a hood whatever the quantity. */
   readonly hood?: true;
   /** Water holds on to it: it stays in a wet batch. */
   readonly keptByWater?: true;
+  /** Leaves a drying cake with the water. */
+  readonly leavesCake?: true;
+  /** It burns. */
+  readonly burns?: true;
+  /** A solid may be heated in it: it is the air of a furnace, or reduces. */
+  readonly furnace?: true;
   readonly source: SourceKey;
   /** Share of a room's air it should stay under. */
   readonly limit?: { readonly share: string; readonly what: string; readonly source: SourceKey };
@@ -17,24 +23,24 @@ export interface GasRow {
 
 export const GASES: readonly GasRow[] = [
   { formula: "CO2", source: "commonPractice", limit: { share: "0.5 %", what: "8 h limit", source: "memory" } },
-  { formula: "H2", source: "commonPractice", limit: { share: "0.4 %", what: "a tenth of the lower explosive limit", source: "memory" } },
-  { formula: "O2", source: "commonPractice" },
+  { formula: "H2", burns: true, furnace: true, source: "commonPractice", limit: { share: "0.4 %", what: "a tenth of the lower explosive limit", source: "memory" } },
+  { formula: "O2", furnace: true, source: "commonPractice" },
   { formula: "N2", source: "commonPractice" },
   { formula: "N2O", source: "commonPractice" },
   { formula: "NO", hood: true, source: "commonPractice" },
   { formula: "NO2", hood: true, source: "commonPractice" },
   { formula: "Cl2", hood: true, source: "commonPractice" },
-  { formula: "O2S", hood: true, source: "commonPractice" },
-  { formula: "O3S", hood: true, keptByWater: true, source: "commonPractice" },
-  { formula: "H2S", hood: true, source: "commonPractice" },
-  { formula: "CO", hood: true, source: "commonPractice" },
-  { formula: "CHN", hood: true, source: "commonPractice" },
-  { formula: "ClH", hood: true, keptByWater: true, source: "commonPractice" },
-  { formula: "H3N", keptByWater: true, source: "commonPractice" },
-  { formula: "BrH", hood: true, keptByWater: true, source: "commonPractice" },
+  { formula: "SO2", hood: true, source: "commonPractice" },
+  { formula: "SO3", hood: true, keptByWater: true, source: "commonPractice" },
+  { formula: "H2S", hood: true, burns: true, source: "commonPractice" },
+  { formula: "CO", hood: true, burns: true, furnace: true, source: "commonPractice" },
+  { formula: "HCN", hood: true, source: "commonPractice" },
+  { formula: "HCl", hood: true, keptByWater: true, leavesCake: true, source: "commonPractice" },
+  { formula: "NH3", keptByWater: true, leavesCake: true, source: "commonPractice" },
+  { formula: "HBr", hood: true, keptByWater: true, source: "commonPractice" },
   { formula: "HI", hood: true, keptByWater: true, source: "commonPractice" },
-  { formula: "FH", hood: true, keptByWater: true, source: "commonPractice" },
-  { formula: "CH4", source: "commonPractice" },
-  { formula: "C2H2", source: "commonPractice" },
-  { formula: "H3P", hood: true, source: "commonPractice" },
+  { formula: "HF", hood: true, keptByWater: true, source: "commonPractice" },
+  { formula: "CH4", burns: true, furnace: true, source: "commonPractice" },
+  { formula: "C2H2", burns: true, source: "commonPractice" },
+  { formula: "PH3", hood: true, burns: true, source: "commonPractice" },
 ];

@@ -80,21 +80,6 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "waste", when: "metals left", text: "metals are dissolved in it: precipitate them before anything else is decided", source: "commonPractice" },
 ]);
 
-/** A gas that burns, by its Hill formula. */
-interface FlammableGasRow {
-  readonly formula: string;
-  readonly source: SourceKey;
-}
-
-export const FLAMMABLE_GASES: readonly FlammableGasRow[] = [
-  { formula: "H2", source: "commonPractice" },
-  { formula: "CH4", source: "commonPractice" },
-  { formula: "C2H2", source: "commonPractice" },
-  { formula: "CO", source: "commonPractice" },
-  { formula: "H2S", source: "commonPractice" },
-  { formula: "H3P", source: "commonPractice" },
-];
-
 /** What a solid gives off at red heat. */
 export type FumeGround = "sulfur" | "nitrogen oxides" | "ammonia" | "organic" | "cyanide" | "chlorine" | "carbonate";
 

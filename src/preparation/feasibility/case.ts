@@ -5,7 +5,7 @@ import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { type Constitution, constitutionOf } from "../../ion";
 import type { Account } from "../reaction/account";
-import { isGas } from "../reaction/gas";
+import { isGas } from "../reaction/fluids";
 import type { Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
 

@@ -1,8 +1,7 @@
 // A product that stays in the liquor: do the solids dissolve, do its ions stay, and does the acid let go of its hydrogen?
 
 import type { Key, Phase } from "../../aqueous/internal";
-import { isGas } from "../reaction/gas";
-import { isMiscible } from "../shelf/miscible";
+import { isGas, isMiscible } from "../reaction/fluids";
 import { type Beaker, componentsOf, printed, ratio, settle } from "./beaker";
 import type { Case, Put } from "./case";
 import type { Reason, Ruling } from "./feasibility";

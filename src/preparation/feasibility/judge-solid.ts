@@ -1,8 +1,9 @@
 // Solids that do not do what their equation says: a new one coats the old, a fired oxide stays in acid.
 import { keyOf } from "../../aqueous/internal";
 import { ACID_STEPS } from "../../ion/internal";
-import { COATING, FIRED_OXIDES } from "../data/unwilling-solids";
+import { COATING } from "../data/unwilling-solids";
 import { fateOf } from "../reaction/fate";
+import { firedOxide } from "../reaction/fired-oxide";
 import { coreOf } from "../reaction/species";
 import type { Case, Put } from "./case";
 import type { Reason, Ruling } from "./feasibility";
@@ -59,7 +60,7 @@ export function judgeFiredOxide(c: Case): Ruling | undefined {
   const acid = c.put.find(isAcid);
   if (acid === undefined || !c.setting.wet || c.redox !== undefined) return undefined;
   for (const one of c.put) {
-    const row = FIRED_OXIDES.find(({ oxide }) => one.species.formula.compositionText === keyOf(oxide));
+    const row = firedOxide(one.species.formula);
     if (row === undefined) continue;
     // hydrofluoric acid takes silica
     if (acid.made.anions.some(({ formula }) => formula === "F-")) continue;

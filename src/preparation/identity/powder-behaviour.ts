@@ -1,12 +1,12 @@
 // What a powder does in each test: by its solubility, by the equilibrium of what is in the glass, by its formula.
 import { type AqueousComposition, aqueousComposition } from "../../aqueous";
-import { type Formula, parseFormula } from "../../formula";
+import type { Formula } from "../../formula";
 import { attempt } from "../../foundation/error";
 import type { Quantity } from "../../quantity";
 import { trySubstance } from "../../substance";
-import { FIRED_OXIDES } from "../data/unwilling-solids";
 import { exact } from "../planning/exact";
 import { fateInRoom } from "../reaction/fate";
+import { firedOxide } from "../reaction/fired-oxide";
 import { madeOf } from "../reaction/made-of";
 import { residueOf } from "./ignition";
 import { expectedLossOf } from "./tests";
@@ -27,8 +27,7 @@ export function inWater(formula: Formula): Behaviour {
       : "stays";
 }
 
-const isUnwilling = (formula: Formula): boolean =>
-  FIRED_OXIDES.some((row) => parseFormula(row.oxide).hasSameComposition(formula));
+const isUnwilling = (formula: Formula): boolean => firedOxide(formula) !== undefined;
 
 type Poured = { readonly formula: string; readonly amount: "1 mol" };
 const poured = (formula: string, moles: string): Poured => ({ formula, amount: `${moles} mol` as "1 mol" });

@@ -2,17 +2,17 @@
 import type { Entry } from "../contents/entry";
 import { massOfWater } from "../contents/matter";
 import { Pot } from "../contents/pot";
-import { VOLATILE } from "../data/volatile";
 import { exact } from "../planning/exact";
+import { isVolatile } from "../reaction/fluids";
 import { type Done, done } from "./operation";
 
-const isVolatile = ({ matter }: Entry): boolean => VOLATILE.some((row) => row.formula === matter.key);
+const leaves = ({ matter }: Entry): boolean => isVolatile(matter.formula);
 
 export function dry(before: Pot): Done {
   const { dissolved, solids, temperature, pressure } = before.books;
-  const gone = dissolved.filter(isVolatile);
+  const gone = dissolved.filter(leaves);
   const dried = dissolved
-    .filter((one) => !isVolatile(one))
+    .filter((one) => !leaves(one))
     .reduce(
       (pot, { matter, amount }) => {
         const own = solids.find((one) => one.matter.core.key === matter.key);

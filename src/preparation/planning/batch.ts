@@ -118,7 +118,7 @@ function gasFormed({ drafts }: Work, { formed }: Account) {
     const named = amount.to("mol").named({ symbol: `n(${matter.name})`, rule: "what the steps give off" });
     return {
       formed: own ?? { formula: matter.name, amount: named, mass: massFor(named, matter.formula) },
-      hill: matter.key,
+      matter: matter.formula,
       gas: true,
     };
   });

@@ -4,13 +4,13 @@
 import { type Formula, molarMass } from "../../formula";
 import type { Quantity } from "../../quantity";
 import { TAKES_BACK } from "../data/insoluble";
-import { VOLATILE } from "../data/volatile";
 import { isAcidSalt, isMetal } from "../procedure/kind";
 import type { ProcedureKind } from "../procedure/kinds";
 import { isLye, isPeroxide } from "../procedure/roles";
 import type { Supplied } from "../reaction/account";
 import { isAcid } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
+import { isVolatile } from "../reaction/fluids";
 import { madeOf } from "../reaction/made-of";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
@@ -134,8 +134,7 @@ function neutralisation(given: Given): Check[] {
         ? check(`${shown(leftOf(solid))} of ${name} is over: it makes another salt of the product`, leftOf(solid))
         : check(`no excess of ${name}: it would make another salt of the product`),
     ];
-  const isVolatile = VOLATILE.some((row) => row.formula === acid.material.form.compositionText);
-  if (isOver(acid) && isVolatile)
+  if (isOver(acid) && isVolatile(acid.material.form))
     return [
       check(
         `${shown(acid.supplied.left)} of ${acid.material.shelf.name} is left free; it leaves as the liquor is boiled down and the crystals are dried`,
@@ -153,7 +152,7 @@ function neutralisation(given: Given): Check[] {
   if (isOver(solid) && !solid.isSolid)
     return [
       check(
-        VOLATILE.some((row) => row.formula === solid.material.form.compositionText)
+        isVolatile(solid.material.form)
           ? `${shown(leftOf(solid))} of ${name} is left free; it leaves as the liquor is boiled down`
           : `${shown(leftOf(solid))} of ${name} is left free: add acid until the paper shows neutral`,
         leftOf(solid),

@@ -1,11 +1,12 @@
 // The gas that is given off and the vessel that holds the batch while it foams.
 
 import { densityOfWater, gasVolume, type PressureLike, type TemperatureLike } from "../../amount";
+import type { Formula } from "../../formula";
 import { type Quantity, quantity, sum } from "../../quantity";
 import { PLANNING } from "../data/planning";
 import { VESSELS } from "../data/vessels";
 import type { Formed } from "../reaction/account";
-import { rowOf } from "../reaction/gas";
+import { gasRow } from "../reaction/fluids";
 import { exact } from "./exact";
 
 export interface GasEvolved {
@@ -32,17 +33,17 @@ export interface Vessel {
 }
 
 export function gasesOf(
-  products: readonly { formed: Formed; hill: string; gas: boolean }[],
+  products: readonly { formed: Formed; matter: Formula; gas: boolean }[],
   conditions: { temperature: TemperatureLike; pressure: PressureLike },
 ): GasEvolved[] {
   return products
     .filter(({ gas }) => gas)
-    .map(({ formed, hill }) => {
-      const row = rowOf(hill);
+    .map(({ formed, matter }) => {
+      const row = gasRow(matter);
       return {
         formula: formed.formula,
         amount: formed.amount,
-        volume: gasVolume(formed.amount, { ...conditions, ...(row && { gas: hill === "H3N" ? "NH3" : hill }) }),
+        volume: gasVolume(formed.amount, { ...conditions, ...(row && { gas: row.formula }) }),
         hood: row?.hood === true,
         limit: row?.limit === undefined ? undefined : exact(row.limit.share),
       };

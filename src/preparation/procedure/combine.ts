@@ -8,7 +8,7 @@ import { WARM_IN_ACID } from "../data/firing";
 import { add, added, type Reaction } from "../operation/add";
 import { heat } from "../operation/heat";
 import { exact } from "../planning/exact";
-import { isGas } from "../reaction/gas";
+import { isGas } from "../reaction/fluids";
 import type { Species } from "../reaction/species";
 import { putAsides } from "./asides";
 import { type Bench, type Look, POT, type Telling } from "./bench";

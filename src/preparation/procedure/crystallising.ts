@@ -8,7 +8,7 @@ import { type Crystallisation, crystallise, fractionalCrystallization, type Salt
 import { exact, planned } from "../planning/exact";
 import { type Account, massFor } from "../reaction/account";
 import { fateOf } from "../reaction/fate";
-import { isGas } from "../reaction/gas";
+import { isGas } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
 import type { Isolation } from "./isolation";
 

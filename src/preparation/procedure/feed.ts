@@ -9,7 +9,7 @@ import { exact, planned } from "../planning/exact";
 import type { Account } from "../reaction/account";
 import { isAcid } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
-import { isGas } from "../reaction/gas";
+import { isGas } from "../reaction/fluids";
 import { waterOfReaction } from "../reaction/water-of-reaction";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";

@@ -16,10 +16,13 @@ import { type Entry, massOf } from "../contents/entry";
 import { GELS } from "../data/gels";
 import { PLANNING } from "../data/planning";
 import { asMassOfWater, planned } from "../planning/exact";
+import { bySubstance } from "../reaction/by-substance";
 import { fateOf, keptByWater } from "../reaction/fate";
 import { madeOf } from "../reaction/made-of";
-import { coreOf, type Species } from "../reaction/species";
+import type { Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
+
+const gelRow = /* @__PURE__ */ bySubstance(GELS);
 
 /** How the product comes out of the batch. */
 export type Isolation =
@@ -81,7 +84,7 @@ export function kindOfCake(formula: Formula): KindOfSolid {
   const isCarbonate = groups.has("carbonate") || groups.has("hydrogencarbonate");
   const isHydroxide = groups.has("hydroxide");
   if (isCarbonate) return isHydroxide ? "basic carbonate" : "dense precipitate";
-  if (isHydroxide || complex || GELS.some((row) => row.formula === coreOf(formula))) return "hydroxide gel";
+  if (isHydroxide || complex || gelRow(formula) !== undefined) return "hydroxide gel";
   if (formula.symbols.length === 1) return "dense precipitate";
   return ["sulfate", "oxalate", "phosphate", "sulfide", "chromate", "oxide"].some((name) => groups.has(name))
     ? "dense precipitate"

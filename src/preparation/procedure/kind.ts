@@ -11,6 +11,7 @@ import { NOT_WARM } from "../data/products";
 import { exact } from "../planning/exact";
 import { isAcid } from "../reaction/acids";
 import { fateInRoom } from "../reaction/fate";
+import { gasRow } from "../reaction/fluids";
 import { madeOf } from "../reaction/made-of";
 import type { Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
@@ -47,7 +48,7 @@ function cations(formula: Formula): number {
 }
 
 /** Gases that a solid is heated in. */
-const FURNACE_GASES = new Set(["O2", "H2", "CO", "CH4"]);
+const isOfFurnace = (formula: Formula): boolean => gasRow(formula)?.furnace === true;
 
 /** A salt into itself: dissolved and crystallised again. */
 const isRecrystallised = (reactants: readonly Species[], products: readonly Species[]): boolean =>
@@ -61,7 +62,7 @@ const isCarbonate = (formula: Formula): boolean =>
 
 /** Oxides and carbonates that water leaves alone or only dissolves, into an oxide of several elements: fire does it, not water. */
 function isFired(reactants: readonly Species[], products: readonly Species[]): boolean {
-  const solids = reactants.map((s) => s.formula).filter((f) => !FURNACE_GASES.has(f.compositionText));
+  const solids = reactants.map((s) => s.formula).filter((f) => !isOfFurnace(f));
   const stays = (f: Formula): boolean => fateInRoom(f).fallsOut !== false;
   return (
     solids.length > 1 &&
@@ -75,7 +76,7 @@ function isFired(reactants: readonly Species[], products: readonly Species[]): b
 export function isHeatedDry(reactants: readonly Species[], products: readonly Species[] = []): boolean {
   if (isRecrystallised(reactants, products)) return false;
   if (isFired(reactants, products)) return true;
-  return reactants.filter((s) => !FURNACE_GASES.has(s.formula.compositionText)).length === 1;
+  return reactants.filter((s) => !isOfFurnace(s.formula)).length === 1;
 }
 
 function kindFromEquation(

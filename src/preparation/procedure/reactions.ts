@@ -11,7 +11,7 @@ import { dissolve as redissolve, type Term } from "../contents/react";
 import type { Reaction } from "../operation/add";
 import { exact } from "../planning/exact";
 import { fateOf, keptByWater } from "../reaction/fate";
-import { isGas } from "../reaction/gas";
+import { isGas } from "../reaction/fluids";
 import { acidsIn, baseAmong, neutralisation } from "../reaction/neutralising";
 import type { Species } from "../reaction/species";
 import type { Bench } from "./bench";

@@ -7,7 +7,7 @@ import { remembering } from "../../foundation/memo";
 import { AGENTS } from "../data/agents";
 import { isAcid } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
-import { isGas } from "../reaction/gas";
+import { isGas } from "../reaction/fluids";
 import { madeOf } from "../reaction/made-of";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";

@@ -9,9 +9,9 @@ import type { Quantity } from "../../quantity";
 import { lossToLiquor, solubilityRule, trySolubilityOf } from "../../solubility";
 import { INSOLUBLE_NONMETALS, SOLUBLE_CYANIDOFERRATES, SOLUBLE_OXIDES } from "../data/insoluble";
 import { exact, planned } from "../planning/exact";
-import { isMiscible } from "../shelf/miscible";
 import { isAcid } from "./acids";
 import { isKnownCarbonate } from "./candidates";
+import { isMiscible } from "./fluids";
 import { madeOf } from "./made-of";
 import { nameOfFormula } from "./species";
 

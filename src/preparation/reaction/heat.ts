@@ -12,7 +12,7 @@ import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import type { Account } from "./account";
 import { fateOf } from "./fate";
-import { isGas } from "./gas";
+import { isGas } from "./fluids";
 import type { Species } from "./species";
 
 /** Heat of the mixing. */

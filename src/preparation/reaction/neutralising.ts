@@ -12,7 +12,7 @@ import type { Term } from "../contents/react";
 import { exact } from "../planning/exact";
 import type { Material } from "../shelf/material";
 import { isAcid, protonsOf } from "./acids";
-import { isGas } from "./gas";
+import { isGas } from "./fluids";
 import { madeOf } from "./made-of";
 
 /** Hydrons that a formula unit of a base takes: charges of hydroxide, carbonate and ammonia. */

@@ -9,7 +9,7 @@ import { frozen } from "../../foundation/frozen";
 import { readable } from "../../foundation/readable";
 import type { Quantity } from "../../quantity";
 import { type Account, accountOfAmounts, type Formed, massFor } from "../reaction/account";
-import { isGas } from "../reaction/gas";
+import { isGas } from "../reaction/fluids";
 import { dangerFindings } from "./dangers";
 import { takenRecipe } from "./door";
 import type { RecipeFigures } from "./figures";

@@ -8,7 +8,6 @@ import type { Quantity } from "../../quantity";
 import type { Cautions, SubstanceCautions } from "../../substance";
 import { cite, type SourceKey } from "../data/sources";
 import {
-  FLAMMABLE_GASES,
   type FumeGround,
   IGNITION_FUMES,
   WORK_CAUTIONS,
@@ -22,7 +21,7 @@ import { planned } from "../planning/exact";
 import { dryingOf } from "../procedure/drying";
 import { procedureOf } from "../procedure/kind";
 import { isAcid } from "../reaction/acids";
-import { isGas } from "../reaction/gas";
+import { gasRow, isGas } from "../reaction/fluids";
 import { madeOf } from "../reaction/made-of";
 import { nameOfFormula, type Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
@@ -90,10 +89,7 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   gas: ({ batch }) => batch.gas.length > 0,
   "gas for the hood": ({ batch }) => batch.gas.some((gas) => gas.hood),
   "flammable gas": ({ setting }) =>
-    setting.products.some(
-      ({ formula }) =>
-        isGas(formula, setting.wet) && FLAMMABLE_GASES.some((row) => row.formula === formula.compositionText),
-    ),
+    setting.products.some(({ formula }) => isGas(formula, setting.wet) && gasRow(formula)?.burns === true),
   oxygen: ({ setting }) => setting.products.some(({ formula }) => formula.compositionText === "O2"),
   "solid into acid": ({ setting, batch }) =>
     batch.vessel?.intoAcid === true && setting.materials.some(({ form }) => isAcid(form)),

@@ -12,7 +12,7 @@ import type { Dissolved } from "../procedure/isolation";
 import type { Account, Formed } from "../reaction/account";
 import { isAcid } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
-import { isGas } from "../reaction/gas";
+import { isGas } from "../reaction/fluids";
 import { madeOf } from "../reaction/made-of";
 import { coreOf, type Species } from "../reaction/species";
 import type { Setting } from "../request/setting";

@@ -7,9 +7,9 @@ import { type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { PlanError } from "../error";
 import { exact } from "../planning/exact";
 import { protonsOf } from "../reaction/acids";
+import { isMiscible } from "../reaction/fluids";
 import { formulaFrom, nameOfFormula, type Species, sameCore, speciesAside, watersOf } from "../reaction/species";
 import type { ShelfMaterial } from "../request/request";
-import { isMiscible } from "./miscible";
 import { byMassFraction, byVolume, type PortionDimension, portionOf, shareOf } from "./strength";
 
 /** A material ready for computing. */

@@ -7,8 +7,8 @@ import { type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { PlanError } from "../error";
 import { exact } from "../planning/exact";
+import { isMiscible } from "../reaction/fluids";
 import type { Portion, ShelfMaterial } from "../request/request";
-import { isMiscible } from "./miscible";
 
 /** How a portion is measured. */
 export type PortionDimension = "mass" | "volume";

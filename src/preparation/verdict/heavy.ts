@@ -4,7 +4,7 @@
 import { molarMass } from "../../formula";
 import type { Quantity } from "../../quantity";
 import { exact, lessThanAll, planned } from "../planning/exact";
-import { isGas } from "../reaction/gas";
+import { isGas } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
 import { COVERAGE, clearlyAbove, grams, percent } from "./difference";
 import { afterLosses, type Evidence, leastExplained } from "./evidence";

@@ -1,0 +1,21 @@
+// Which species leave as gas, and which leave with the water a cake dries from.
+import type { Formula } from "../../formula";
+import { GASES, type GasRow } from "../data/gases";
+import { LIQUIDS, type LiquidRow } from "../data/liquids";
+import { bySubstance } from "./by-substance";
+
+export const gasRow: (formula: Formula) => GasRow | undefined = /* @__PURE__ */ bySubstance(GASES);
+export const liquidRow: (formula: Formula) => LiquidRow | undefined = /* @__PURE__ */ bySubstance(LIQUIDS);
+
+/** Does this species leave as gas? A phase written in the equation decides; else the table. */
+export function isGas(formula: Formula, wet: boolean): boolean {
+  if (formula.phase !== undefined) return formula.phase === "g";
+  const row = gasRow(formula);
+  return row !== undefined && !(wet && row.keptByWater === true);
+}
+
+/** A liquid that mixes with water. */
+export const isMiscible = (formula: Formula): boolean => liquidRow(formula) !== undefined;
+
+/** Leaves a drying cake with the water. */
+export const isVolatile = (formula: Formula): boolean => (gasRow(formula) ?? liquidRow(formula))?.leavesCake === true;
