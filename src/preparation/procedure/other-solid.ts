@@ -9,7 +9,7 @@ import type { Pot } from "../contents/pot";
 import type { Term } from "../contents/react";
 import { type Outcome, type Reaction, reacted } from "../operation/add";
 import { exact } from "../planning/exact";
-import { isGas } from "../reaction/gas";
+import { isGas } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
 import type { Bench } from "./bench";
 
