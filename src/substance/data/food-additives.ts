@@ -1,5 +1,6 @@
 // Substances without an entry in the classifications that are sold as food or as food additives, with their number in the
-// European Union. It tells why nothing is printed about them; it is no judgement of a technical grade.
+// European Union. It tells why nothing is printed about them; it is no judgement of a technical grade. Left out, though they have
+// numbers: what irritates (acid and strongly basic phosphates, ammonium carbonate), dusts, alums, and what must not meet acid.
 import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
@@ -18,7 +19,6 @@ export const FOOD_ADDITIVES = /* @__PURE__ */ once((): readonly FoodAdditiveRow[
   { formula: "CaCO3", number: "E 170", source: "euFoodAdditives" },
   { formula: "Fe3O4", number: "E 172", source: "euFoodAdditives" },
   { formula: "FeO(OH)", number: "E 172", source: "euFoodAdditives" },
-  { formula: "Ag", number: "E 174", source: "euFoodAdditives" },
   { formula: "KCH3COO", number: "E 261", source: "euFoodAdditives" },
   { formula: "NaCH3COO", number: "E 262", source: "euFoodAdditives" },
   { formula: "NaCH3COO·3H2O", number: "E 262", source: "euFoodAdditives" },
@@ -40,30 +40,17 @@ export const FOOD_ADDITIVES = /* @__PURE__ */ once((): readonly FoodAdditiveRow[
   { formula: "Na2HPO4·12H2O", number: "E 339", source: "euFoodAdditives" },
   { formula: "KH2PO4", number: "E 340", source: "euFoodAdditives" },
   { formula: "K2HPO4", number: "E 340", source: "euFoodAdditives" },
-  { formula: "K3PO4", number: "E 340", source: "euFoodAdditives" },
-  { formula: "Ca(H2PO4)2·H2O", number: "E 341", source: "euFoodAdditives" },
   { formula: "CaHPO4", number: "E 341", source: "euFoodAdditives" },
   { formula: "CaHPO4·2H2O", number: "E 341", source: "euFoodAdditives" },
   { formula: "Ca3(PO4)2", number: "E 341", source: "euFoodAdditives" },
   { formula: "Ca5(PO4)3OH", number: "E 341", source: "euFoodAdditives" },
   { formula: "MgHPO4·3H2O", number: "E 343", source: "euFoodAdditives" },
-  { formula: "Na2H2P2O7", number: "E 450", source: "euFoodAdditives" },
-  { formula: "Na4P2O7", number: "E 450", source: "euFoodAdditives" },
-  { formula: "Na4P2O7·10H2O", number: "E 450", source: "euFoodAdditives" },
   { formula: "KHCO3", number: "E 501", source: "euFoodAdditives" },
-  { formula: "(NH4)2CO3", number: "E 503", source: "euFoodAdditives" },
   { formula: "MgCO3", number: "E 504", source: "euFoodAdditives" },
   { formula: "Mg5(CO3)4(OH)2·4H2O", number: "E 504", source: "euFoodAdditives" },
   { formula: "KCl", number: "E 508", source: "euFoodAdditives" },
   { formula: "Na2SO4", number: "E 514", source: "euFoodAdditives" },
   { formula: "Na2SO4·10H2O", number: "E 514", source: "euFoodAdditives" },
   { formula: "K2SO4", number: "E 515", source: "euFoodAdditives" },
-  { formula: "NaAl(SO4)2", number: "E 521", source: "euFoodAdditives" },
-  { formula: "NaAl(SO4)2·12H2O", number: "E 521", source: "euFoodAdditives" },
-  { formula: "NH4Al(SO4)2·12H2O", number: "E 523", source: "euFoodAdditives" },
   { formula: "Mg(OH)2", number: "E 528", source: "euFoodAdditives" },
-  { formula: "Na4[Fe(CN)6]·10H2O", number: "E 535", source: "euFoodAdditives" },
-  { formula: "CaSiO3", number: "E 552", source: "euFoodAdditives" },
-  { formula: "Mg3Si4O10(OH)2", number: "E 553b", source: "euFoodAdditives" },
-  { formula: "Al2Si2O5(OH)4", number: "E 559", source: "euFoodAdditives" },
 ]);
