@@ -4,7 +4,7 @@
 import { type BalancedEquation, balance } from "../../equation";
 import { type Formula, parseFormula } from "../../formula";
 import { isWater } from "../../formula/internal";
-import { isPreparativeError } from "../../foundation/error";
+import { isPreparativeError, shownValue } from "../../foundation/error";
 import { isQuantity, type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { POUNDS, TWO_SIZED } from "../data/units";
@@ -67,7 +67,7 @@ const POUND = /\d\s*(?:lbs?|pounds?)\.?\s*$/i;
 const namesPound = ({ materials, found, water }: Recipe): boolean =>
   [...materials.map(({ amount }) => amount), found, water]
     .flat()
-    .some((one) => /\bav(oirdupois)?\b/i.test(String(one)));
+    .some((one) => /\bav(oirdupois)?\b/i.test(shownValue(one)));
 
 /** Which pound a book means: the question, with what each one is; the common one is calculated with. */
 function poundAsked(text: string, value: Quantity, what: string): RecipeFinding | undefined {
