@@ -64,6 +64,14 @@ const TO_STRING: PropertyDescriptor = { value: print };
 export const readable = <T extends object>(answer: T): T => Object.defineProperty(answer, "toString", TO_STRING);
 
 /**
+ * The answer itself, with a `toString` of its own that is not among its fields.
+ *
+ * @internal
+ */
+export const printsItself = <T extends object>(answer: T, own: (answer: T) => string): T =>
+  Object.defineProperty(answer, "toString", { value: () => own(answer) });
+
+/**
  * A prototype for objects that print their fields.
  *
  * @internal

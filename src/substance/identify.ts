@@ -1,7 +1,7 @@
 // One question for whatever stands on a pack, in a book or in an input field: what may this be?
 import { tryParseFormula } from "../formula";
 import { frozen } from "../foundation/frozen";
-import { printsItself } from "../foundation/prints-itself";
+import { printsItself } from "../foundation/readable";
 import { tryReadNotation } from "../ion/internal";
 import { readableText } from "./error";
 import { tryFormulaOf } from "./names/formula-of";

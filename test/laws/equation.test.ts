@@ -112,6 +112,14 @@ describe("laws of balancing", () => {
     );
   });
 
+  // found by the law above, seed 1455695185
+  it("prints the one that decides, where all coefficients are one and another reaction would do as well", () => {
+    const cluster = balance("1 Cl + 1 Cl2 -> 1 Cl3");
+    expect(cluster.toString()).toBe("1 Cl + Cl2 -> Cl3");
+    expect(balance(cluster.toString()).equals(cluster)).toBe(true);
+    expect(balance("HCl + NaOH -> NaCl + H2O").toString()).toBe("HCl + NaOH -> NaCl + H2O");
+  });
+
   it("is deterministic and does not change its argument", () => {
     const equation = parseEquation("KClO3 + HCl -> KCl + H2O + Cl2 + ClO2");
     const before = JSON.stringify(equation);

@@ -12,7 +12,7 @@ const DECIMAL = /^-?\d+(\.\d+)?$/;
  * Thermodynamics (1989) where it lists the element; the others (Bi, Ni, Co, Fe, Mn, Cr, Mo, W, V, Sr, Ba) NBS Tables
  * (1982). All from memory of the lists.
  */
-// biome-ignore format: a table
+// biome-ignore format: a table, one row a line
 const ELEMENT_ENTROPY: Readonly<Record<string, number>> = {
   O: 205.152 / 2, H: 130.68 / 2, F: 202.791 / 2, Cl: 223.081 / 2, Br: 152.21 / 2, I: 116.14 / 2, S: 32.054, N: 191.609 / 2,
   P: 41.09, C: 5.74, Si: 18.81, Sn: 51.18, Pb: 64.8, B: 5.9, Al: 28.3, Zn: 41.63, Cd: 51.8, Hg: 75.9, Cu: 33.15, Ag: 42.55,

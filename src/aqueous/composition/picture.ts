@@ -1,3 +1,4 @@
+import { inMarkup } from "../../foundation/printed";
 import { guard } from "../argument";
 import { endPoints, type TitrationCurve } from "../dose/titration";
 import { AqueousError } from "../error";
@@ -14,10 +15,9 @@ const DASHES = ["", "7 4", "2 3", "9 3 2 3", "4 2 1 2", "12 4"];
 const HALO = 'stroke="#fff" stroke-width="3" paint-order="stroke"';
 
 const px = (x: number): string => String(Number(x.toFixed(1)));
-const escaped = (text: string): string => text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;");
 /** `Zn^2+` with its charge raised. */
 const raised = (ion: string): string =>
-  escaped(
+  inMarkup(
     ion.replace(/\^?(\d*)([+-])$/, (_, n: string, sign: string) =>
       [...n, sign === "+" ? "⁺" : "⁻"].map((c) => (c >= "0" && c <= "9" ? "⁰¹²³⁴⁵⁶⁷⁸⁹"[Number(c)]! : c)).join(""),
     ),
@@ -76,8 +76,8 @@ function draw(
   const bottom = y(up.from);
   const parts = [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${px(width)} ${px(height)}" width="${px(width)}" height="${px(height)}" role="img" font-family="sans-serif" font-size="12">`,
-    `<title>${escaped(title)}</title>`,
-    `<desc>${escaped(told)}</desc>`,
+    `<title>${inMarkup(title)}</title>`,
+    `<desc>${inMarkup(told)}</desc>`,
     `<rect width="100%" height="100%" fill="#fff"/>`,
     `<path d="M${px(x(across.from))} ${px(y(up.to))}V${px(bottom)}H${px(x(across.to))}" fill="none" stroke="#000"/>`,
   ];
@@ -92,10 +92,10 @@ function draw(
     );
   }
   parts.push(
-    `<text x="${px(MARGIN.left + w / 2)}" y="${px(height - 8)}" text-anchor="middle">${escaped(across.name)}</text>`,
+    `<text x="${px(MARGIN.left + w / 2)}" y="${px(height - 8)}" text-anchor="middle">${inMarkup(across.name)}</text>`,
   );
   parts.push(
-    `<text transform="translate(16 ${px(MARGIN.top + h / 2)}) rotate(-90)" text-anchor="middle">${escaped(up.name)}</text>`,
+    `<text transform="translate(16 ${px(MARGIN.top + h / 2)}) rotate(-90)" text-anchor="middle">${inMarkup(up.name)}</text>`,
   );
   for (const [i, { points, label }] of lines.entries()) {
     const inside = points.map(([a, b]) => [x(a), y(Math.min(up.to, Math.max(up.from, b)))] as const);
@@ -110,7 +110,7 @@ function draw(
   }
   for (const [a, b, label] of spots) {
     parts.push(`<circle cx="${px(x(a))}" cy="${px(y(b))}" r="4" fill="#fff" stroke="#000" stroke-width="1.5"/>`);
-    parts.push(`<text x="${px(x(a) + 8)}" y="${px(y(b) + 4)}" ${HALO}>${escaped(label)}</text>`);
+    parts.push(`<text x="${px(x(a) + 8)}" y="${px(y(b) + 4)}" ${HALO}>${inMarkup(label)}</text>`);
   }
   return [...parts, "</svg>"].join("\n");
 }

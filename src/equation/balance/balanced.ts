@@ -15,7 +15,7 @@ import { type IntegerVector, toBigInts } from "../kernel/nullspace";
 import { type Notation, printEquation } from "../print";
 import type { Arrow } from "../read/split";
 import { toFraction } from "./rational";
-import { CHARGE, exactSystem } from "./system";
+import { CHARGE, exactSystem, solutionsOf } from "./system";
 
 const BRAND: unique symbol = /* @__PURE__ */ Symbol.for("preparative.balanced-equation/1");
 
@@ -192,7 +192,7 @@ export class BalancedEquation {
     return this.toString() === other.toString();
   }
 
-  /** Canonical ASCII; a coefficient of one is left out. Reads back to an equal equation. */
+  /** Canonical ASCII; a coefficient of one is left out, unless it decides which reaction is meant. Reads back to an equal equation. */
   toString(): string {
     return printed(this, "ascii");
   }
@@ -229,10 +229,19 @@ export class BalancedEquation {
   }
 }
 
+/**
+ * Ones are left out, but for the first where all are one and the species alone could react otherwise too: then the ones decide
+ * which reaction is meant, and must be read back. Spectators, as in a complete ionic equation, are no such choice.
+ */
 function printed(equation: BalancedEquation, notation: Notation): string {
+  const { coefficients, formulas, reactantCount } = equation;
+  const decides =
+    coefficients.every((n) => n === 1n) &&
+    equation.equation.spectators.length === 0 &&
+    solutionsOf(formulas, reactantCount).length > 1;
   return printEquation(
     equation,
-    equation.coefficients.map((coefficient) => (coefficient === 1n ? "" : String(coefficient))),
+    coefficients.map((n, at) => (n === 1n && !(decides && at === 0) ? "" : String(n))),
     notation,
   );
 }

@@ -3,6 +3,7 @@
 import { type Formula, parseFormula, type ReadOptions } from "../../formula";
 import { DOTS, hasDigitsBeforeSign, hasMarkup, parseFormulaAt, plainText } from "../../formula/internal";
 import type { Fields } from "../../foundation/argument";
+import { isRecord } from "../../foundation/argument";
 import { attempt, isPreparativeError, type Result, relocated } from "../../foundation/error";
 import { inLowestTerms, ONE, type Rational, wholeNumbers } from "../../foundation/rational";
 import { exactSystem } from "../balance/system";
@@ -239,10 +240,6 @@ function formulaAt(text: string, from: number, to: number, options: ReadOptions 
     if (!isPreparativeError(error)) throw error;
     throw relocated(error, text, from);
   }
-}
-
-function isRecord(value: unknown): value is Record<string, unknown> {
-  return typeof value === "object" && value !== null;
 }
 
 /** A formula handed over as object; anything else is refused here, before it does harm further on. */

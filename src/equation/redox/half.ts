@@ -5,7 +5,7 @@ import { type Formula, parseFormula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { bigGcd } from "../../foundation/gcd";
 import { withPlainJSON } from "../../foundation/plain-json";
-import { printsItself } from "../../foundation/prints-itself";
+import { printsItself } from "../../foundation/readable";
 import { BalancedEquation } from "../balance/balanced";
 import { solutionsOf } from "../balance/system";
 import { Equation } from "../equation";

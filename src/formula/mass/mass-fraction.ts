@@ -3,7 +3,7 @@
 import { elementIndexOf, symbolAt } from "../../element/internal";
 import type { Fraction } from "../../foundation/fraction";
 import { withPlainJSON } from "../../foundation/plain-json";
-import { printsItself } from "../../foundation/prints-itself";
+import { printsItself } from "../../foundation/readable";
 import type { Quantity } from "../../quantity";
 import { combinationOf, multiply, type Rational, rational, toRational } from "../../quantity/internal";
 import { notText } from "../argument";

@@ -291,6 +291,7 @@ export function batchOf(
             theoreticalYield,
             inner.roles,
             inner.water === undefined ? undefined : inner.work.kept,
+            inner.work.elsewhere,
           ),
     washing: () => (inner.full.missing.length > 0 ? undefined : inner.work.washing),
     checks: () => checksOf(kind, setting, batch, grownIn(inner.work)),

@@ -78,6 +78,8 @@ export interface Work {
         readonly range: () => readonly [least: Quantity, most: Quantity] | undefined;
       }
     | undefined;
+  /** Product that does not form because another solid takes its metal, or a material stays what it was; undefined for none. */
+  readonly elsewhere: Quantity | undefined;
   /** What passes the first filter. */
   readonly filtrate: Pot | undefined;
   readonly washing: WashSchedule | undefined;
@@ -89,6 +91,7 @@ export class Bench {
   liquor: Pot | undefined;
   mixed: Quantity | undefined;
   kept: Work["kept"];
+  elsewhere: Work["elsewhere"];
   filtrate: Pot | undefined;
   washing: WashSchedule | undefined;
 

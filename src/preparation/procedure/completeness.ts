@@ -31,6 +31,7 @@ export function completenessOf(
   theory: Quantity,
   roles: readonly Role[],
   keeps: { readonly amount: Quantity; readonly atEquilibrium: boolean } | undefined,
+  elsewhere: Quantity | undefined,
 ): Completeness {
   const { product, temperature } = setting;
   const precipitant = setting.materials.find((_, i) => roles[i] === "precipitant" || roles[i] === "gas-giving base");
@@ -42,12 +43,21 @@ export function completenessOf(
     symbol: `m(${product.name}, kept)`,
     label: `${product.name} that the liquor keeps`,
   });
-  const kept = all.compare(theory) > 0 ? theory : all;
+  const unformed =
+    elsewhere === undefined
+      ? undefined
+      : massFor(elsewhere, product.formula, {
+          symbol: `m(${product.name}, not formed)`,
+          label: `${product.name} in place of which another solid stands`,
+        });
+  const formed =
+    unformed === undefined ? theory : unformed.compare(theory) > 0 ? theory.minus(theory) : theory.minus(unformed);
+  const kept = all.compare(formed) > 0 ? formed : all;
   const limits = atEquilibrium ? AT_EQUILIBRIUM : LIMITS;
   return {
     dissolved: kept,
     at: temperature,
-    fallsOut: theory
+    fallsOut: formed
       .minus(kept)
       .dividedBy(theory)
       .to("%")
@@ -56,7 +66,7 @@ export function completenessOf(
         label: atEquilibrium
           ? "share that precipitates from this liquor"
           : "share that precipitates, were the liquor pure water",
-        rule: "1 - dissolved / theory",
+        rule: unformed === undefined ? "1 - dissolved / theory" : "1 - (dissolved + not formed) / theory",
         assumption: limits,
       }),
     limits,

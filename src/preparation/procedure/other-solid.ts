@@ -1,5 +1,5 @@
 // Another solid than the one asked for, where the equilibrium of the vessel has one: its own equation, balanced from the same
-// reactants and by-products, takes its share of the metal.
+// reactants and by-products, takes its share of the metal. Where it is a material that stays what it was, less reacts.
 import { tryBalance } from "../../equation";
 import { remembering } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
@@ -96,7 +96,16 @@ export function withOtherSolids(bench: Bench, start: Pot, reactions: readonly Re
   const { pot } = outcome;
   let open = main.extent;
   const others: Reaction[] = [];
+  let stayed = false;
   for (const { matter, amount } of solidsBeside(pot, product)) {
+    const material = main.terms.find(({ count, matter: one }) => count < 0n && one.core.key === matter.core.key);
+    if (material !== undefined) {
+      const stays = amount.dividedBy(exact(String(-material.count)));
+      open = stays.compare(open) > 0 ? exact("0 mol") : open.minus(stays);
+      stayed = true;
+      bench.others.add(material.matter.key);
+      continue;
+    }
     const terms = equationOf(setting, matter, main);
     const own = terms?.find((term) => term.matter.key === matter.key && term.count > 0n);
     if (terms === undefined || own === undefined) continue;
@@ -111,7 +120,9 @@ export function withOtherSolids(bench: Bench, start: Pot, reactions: readonly Re
     bench.others.add(matter.key);
     others.push({ terms, extent });
   }
-  if (others.length === 0) return outcome;
+  if (others.length === 0 && !stayed) return outcome;
+  const made = main.terms.find(({ matter, count }) => count > 0n && matter.key === product.key)!;
+  bench.elsewhere = main.extent.minus(open).times(exact(String(made.count)));
   const isLeft = open.compare(main.extent.times(exact("0.002"))) > 0;
   return reacted(
     start,

@@ -122,6 +122,6 @@ const PROCEDURE: Readonly<Record<ProcedureKind, Procedure>> = {
 export function workOf(frame: Frame): Work {
   const bench = new Bench(frame);
   (frame.setting.wet ? PROCEDURE[frame.kind] : kiln)(bench);
-  const { drafts, liquor, mixed, kept, filtrate, washing } = bench;
-  return { drafts, liquor, mixed, kept, filtrate, washing };
+  const { drafts, liquor, mixed, kept, elsewhere, filtrate, washing } = bench;
+  return { drafts, liquor, mixed, kept, elsewhere, filtrate, washing };
 }

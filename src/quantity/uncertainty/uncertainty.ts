@@ -3,8 +3,7 @@
 
 import type { Fields } from "../../foundation/argument";
 import { shownValue } from "../../foundation/error";
-import { printsItself } from "../../foundation/prints-itself";
-import { readable } from "../../foundation/readable";
+import { printsItself, readable } from "../../foundation/readable";
 import { QuantityError } from "../error";
 import { formatQuantity } from "../text/format";
 import type { Distribution } from "../text/read";

@@ -77,7 +77,7 @@ export interface Measured<U extends string = string> {
 }
 
 /** Whatever stands for a quantity. */
-// biome-ignore lint/suspicious/noExplicitAny: see Quantity
+// biome-ignore lint/suspicious/noExplicitAny: as for Quantity, a computed one must be assignable to any dimension
 export type QuantityLike<D extends string = any, T extends string = string, U extends string = string> =
   | T
   | Quantity<D>

@@ -5,7 +5,7 @@ import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 interface FoodAdditiveRow {
-  /** As the registry spells it. */
+  /** As the registry spells one of its forms; the forms with more or less water are meant too. */
   readonly formula: string;
   /** Number of the additive; absent for a food itself. */
   readonly number?: string;
@@ -21,27 +21,19 @@ export const FOOD_ADDITIVES = /* @__PURE__ */ once((): readonly FoodAdditiveRow[
   { formula: "FeO(OH)", number: "E 172", source: "euFoodAdditives" },
   { formula: "KCH3COO", number: "E 261", source: "euFoodAdditives" },
   { formula: "NaCH3COO", number: "E 262", source: "euFoodAdditives" },
-  { formula: "NaCH3COO·3H2O", number: "E 262", source: "euFoodAdditives" },
   { formula: "Ca(CH3COO)2·H2O", number: "E 263", source: "euFoodAdditives" },
   { formula: "C6H8O6", number: "E 300", source: "euFoodAdditives" },
   { formula: "NaC6H7O6", number: "E 301", source: "euFoodAdditives" },
   { formula: "Na3C6H5O7·2H2O", number: "E 331", source: "euFoodAdditives" },
-  { formula: "Na3C6H5O7·5.5H2O", number: "E 331", source: "euFoodAdditives" },
   { formula: "K3C6H5O7·H2O", number: "E 332", source: "euFoodAdditives" },
   { formula: "Ca3(C6H5O7)2·4H2O", number: "E 333", source: "euFoodAdditives" },
   { formula: "KHC4H4O6", number: "E 336", source: "euFoodAdditives" },
   { formula: "KNaC4H4O6·4H2O", number: "E 337", source: "euFoodAdditives" },
   { formula: "NaH2PO4", number: "E 339", source: "euFoodAdditives" },
-  { formula: "NaH2PO4·H2O", number: "E 339", source: "euFoodAdditives" },
-  { formula: "NaH2PO4·2H2O", number: "E 339", source: "euFoodAdditives" },
   { formula: "Na2HPO4", number: "E 339", source: "euFoodAdditives" },
-  { formula: "Na2HPO4·2H2O", number: "E 339", source: "euFoodAdditives" },
-  { formula: "Na2HPO4·7H2O", number: "E 339", source: "euFoodAdditives" },
-  { formula: "Na2HPO4·12H2O", number: "E 339", source: "euFoodAdditives" },
   { formula: "KH2PO4", number: "E 340", source: "euFoodAdditives" },
   { formula: "K2HPO4", number: "E 340", source: "euFoodAdditives" },
   { formula: "CaHPO4", number: "E 341", source: "euFoodAdditives" },
-  { formula: "CaHPO4·2H2O", number: "E 341", source: "euFoodAdditives" },
   { formula: "Ca3(PO4)2", number: "E 341", source: "euFoodAdditives" },
   { formula: "Ca5(PO4)3OH", number: "E 341", source: "euFoodAdditives" },
   { formula: "MgHPO4·3H2O", number: "E 343", source: "euFoodAdditives" },
@@ -50,7 +42,6 @@ export const FOOD_ADDITIVES = /* @__PURE__ */ once((): readonly FoodAdditiveRow[
   { formula: "Mg5(CO3)4(OH)2·4H2O", number: "E 504", source: "euFoodAdditives" },
   { formula: "KCl", number: "E 508", source: "euFoodAdditives" },
   { formula: "Na2SO4", number: "E 514", source: "euFoodAdditives" },
-  { formula: "Na2SO4·10H2O", number: "E 514", source: "euFoodAdditives" },
   { formula: "K2SO4", number: "E 515", source: "euFoodAdditives" },
   { formula: "Mg(OH)2", number: "E 528", source: "euFoodAdditives" },
 ]);

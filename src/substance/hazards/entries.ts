@@ -192,12 +192,12 @@ function rowsFor(notation: Notation): { rows: readonly HazardRow[]; how: "own" |
 }
 
 const additives = /* @__PURE__ */ once(
-  () => new Map(FOOD_ADDITIVES().map((row) => [formulaKey(readNotation(row.formula)), row])),
+  () => new Map(FOOD_ADDITIVES().map((row) => [anhydrousKey(readNotation(row.formula)).key, row])),
 );
 
-function noEntry(material: string, formula: string): SubstanceCautions {
-  const food = additives().get(formulaKey(readNotation(formula)));
-  const danger = dangerOf(readNotation(formula));
+function noEntry(material: string, { formula, notation }: Asked): SubstanceCautions {
+  const food = additives().get(anhydrousKey(notation).key);
+  const danger = dangerOf(notation);
   const deadly = danger === undefined || danger.opens ? [] : [`${danger.name}: ${DEADLY[danger.code]}`];
   return {
     material,
@@ -325,9 +325,7 @@ function entriesOf(text: string, asked: readonly Asked[], nearest: readonly stri
   for (const given of asked) {
     const { rows: all, how } = rowsFor(given.notation);
     const rows = ofStrength(all, given.percent);
-    for (const entry of rows.length === 0
-      ? [noEntry(text, given.formula)]
-      : rows.map((row) => fromRow(given, row, how))) {
+    for (const entry of rows.length === 0 ? [noEntry(text, given)] : rows.map((row) => fromRow(given, row, how))) {
       // two goods of one name that say the same: the stronger stands for both
       const same = `${entry.formula} ${entry.form} ${entry.statements.map((one) => one.code).join(" ")}`;
       const before = found.get(same)?.strength;

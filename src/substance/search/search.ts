@@ -3,7 +3,7 @@
 
 import { type Fields, shown } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
-import { printsItself } from "../../foundation/prints-itself";
+import { printsItself } from "../../foundation/readable";
 import { readNotation, tryReadNotation } from "../../ion/internal";
 import { readableOptions } from "../argument";
 import { type NamesRow, REGISTRY_NAMES } from "../data/registry";
