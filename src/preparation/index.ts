@@ -57,7 +57,7 @@ export type {
   RecipeMaterial,
   RecipeYield,
 } from "./recipe/types";
-export type { PlanRequest, Portion, Scale, ShelfMaterial, Washing } from "./request/request";
+export type { PlanRequest, Portion, Rinse, Scale, ShelfMaterial, Washing } from "./request/request";
 export type { Room } from "./request/setting";
 export type { Change, Run, RunRecord } from "./run";
 export { evaluateRun, runFromJSON, tryEvaluateRun } from "./run";

@@ -19,6 +19,7 @@ import { type Figure, figuresOf, type MovedFigure, movedSince, readFigures } fro
 import { weigh } from "./planning/scale";
 import { type Drying, dryingOf } from "./procedure/drying";
 import { type Procedure, procedureOf } from "./procedure/kind";
+import { checkRinse } from "./procedure/rinsing";
 import { plain, takenRequest } from "./request/door";
 import { settingOf } from "./request/read-setting";
 import type { PlanRequest } from "./request/request";
@@ -130,6 +131,7 @@ function make(request: PlanRequest, stored?: readonly Figure[]): Before & { read
   const batch = batchOf(setting, portions, undefined, gate);
   if (setting.materials.some((m) => m.shelf.pack !== undefined)) void batch.cost;
   if (request.alternatives !== undefined) void batch.candidates;
+  checkRinse(setting, batch.isolation);
   if (request.washing !== undefined) void batch.washing;
   const { materialBalance } = batch;
   const feasibility = feasibilityOf(setting, batch);

@@ -15,25 +15,9 @@ import { type Bench, type Look, POT, type Telling } from "./bench";
 import { putInto, vesselIn } from "./filling";
 import { withOtherSolids } from "./other-solid";
 import { acidsUsed, lyeStage, mainReaction, peroxideLeft, settled } from "./reactions";
+import { inOrder } from "./roles";
 import { asRead } from "./weighing";
 import { about, celsius, lasting, litres } from "./words";
-
-/** Materials in the order in which they come together; equal ranks by formula, never by the order of the request. */
-function inOrder({ frame: { setting, ranks, feeds } }: Bench): number[] {
-  const order = setting.materials
-    .map((_, i) => i)
-    .sort((a, b) => {
-      const rank = ranks[a]! - ranks[b]!;
-      if (rank !== 0) return rank;
-      const [one, other] = [setting.materials[a]!, setting.materials[b]!].map(
-        ({ formName, shelf }) => `${formName} ${shelf.name}`,
-      );
-      return one! < other! ? -1 : 1;
-    });
-  // A solid is stirred into what is liquid, not the other way round.
-  const liquid = order.findIndex((i) => feeds[i]!.how !== "solid");
-  return liquid <= 0 ? order : [order[liquid]!, ...order.filter((_, at) => at !== liquid)];
-}
 
 const amountOf = ({ frame }: Bench, i: number): Quantity => frame.setting.materials[i]!.amountIn(frame.portions[i]!);
 
@@ -109,8 +93,8 @@ const vesselOf = (bench: Bench, i: number): string =>
 
 /** Fill the vessel, bring the rest to it in order, and let it react with the last. */
 export function combine(bench: Bench): void {
-  const { ranks, roles } = bench.frame;
-  const order = inOrder(bench);
+  const { ranks, roles, setting, feeds } = bench.frame;
+  const order = inOrder(setting, ranks, (i) => feeds[i]!.how === "solid");
   const first = order[0]!;
   // What has the same rank and dissolves goes straight into the vessel.
   const isBase = (i: number): boolean => i === first || (ranks[i] === ranks[first] && hasVessel(bench, i));

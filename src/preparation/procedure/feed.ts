@@ -14,7 +14,7 @@ import { waterOfReaction } from "../reaction/water-of-reaction";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import { isBase } from "./kind";
-import { isPeroxide, type Role } from "./roles";
+import { inOrder, isPeroxide, type Role, ranksOf } from "./roles";
 
 /** Water that a strong solution is poured into. */
 export interface Dilution {
@@ -32,6 +32,8 @@ export type Feed =
       /** Temperature it is dissolved at. */
       readonly at: Quantity<"temperature">;
       readonly why: string;
+      /** It shares one hot water with the other salts of its pot; the first of them has all of it. */
+      readonly shares?: true;
     }
   | {
       readonly material: string;
@@ -267,8 +269,65 @@ function withWaterOf(plan: Feed, now: Feed): Feed {
   return plan.how === "solution" && now.how === "solution" ? { ...now, dilution: plan.dilution } : now;
 }
 
+/** Why a feed has the water of the whole pot, or none of its own. */
+const SHARED = "one hot water for all that goes into the pot";
+
+/** Water that holds each of the other salts that form, hot: it is clear only then. */
+const swapped = ({ products, product }: Setting, { formed }: Account): Quantity[] =>
+  products.flatMap(({ formula, isWater }, i) => {
+    if (products[i] === product || isWater || isGas(formula, true)) return [];
+    const { mass } = formed[i]!;
+    const temperature = planned("hot") as Quantity<"temperature">;
+    const found = attempt(() => waterToDissolve({ formula, mass, temperature, headroom: "1" }));
+    return found.ok ? [found.value.totalWater] : [];
+  });
+
+/** Salts that go hot into one pot share its water: as much as the one that needs most, or as what is to crystallise. */
+function sharing(feeds: readonly Feed[], { setting, account, roles, crystals, target }: Feeding): readonly Feed[] {
+  if (!crystals || setting.request.waterFactor !== undefined) return feeds;
+  const { materials } = setting;
+  const ranks = ranksOf(setting, roles);
+  const order = inOrder(setting, ranks, (i) => feeds[i]!.how === "solid");
+  const first = ranks[order[0]!];
+  const isIn = (i: number): boolean => {
+    const feed = feeds[i]!;
+    const { dissolve } = materials[i]!.shelf;
+    return ranks[i] === first && feed.how === "dissolve" && dissolve === undefined;
+  };
+  const group = order.filter(isIn);
+  // Where a solution is there first, its water is not theirs alone.
+  if (group.length < 2 || group[0] !== order[0]) return feeds;
+  const dissolving = (i: number): DissolvingWater => (feeds[i] as Extract<Feed, { how: "dissolve" }>).dissolving;
+  const needs = [
+    ...group.map((i) => dissolving(i).totalWater as Quantity),
+    ...swapped(setting, account),
+    ...(target === undefined ? [] : [target]),
+  ];
+  const total = needs.reduce((most, one) => (one.compare(most) > 0 ? one : most));
+  const crystal = sum(group.map((i) => crystalWaterOf(materials[i]!, account.supplied[i]!.amount)));
+  const water = total.minus(crystal).to("g");
+  if (!water.isPositive()) return feeds;
+  return feeds.map((feed, i): Feed => {
+    if (feed.how !== "dissolve" || !group.includes(i)) return feed;
+    const own =
+      i === group[0]
+        ? named(
+            water,
+            "water to add = the most that a salt of the pot needs, or what is to crystallise, less crystal water",
+          )
+        : (exact("0 g") as Quantity<"mass">);
+    const totalWater = (i === group[0] ? water.plus(crystal) : exact("0 g")) as Quantity<"mass">;
+    return {
+      ...feed,
+      why: SHARED,
+      shares: true,
+      dissolving: { ...feed.dissolving, water: own, totalWater, meltsInOwnWater: false },
+    };
+  });
+}
+
 /** The feeds, with as much more water as the liquor needs at the end. */
-export function feedsOf(feeding: Feeding): Feed[] {
+export function feedsOf(feeding: Feeding): readonly Feed[] {
   const { setting, account, portions, target, planned: told } = feeding;
   const { materials, reactants, products, product } = setting;
   if (told !== undefined)
@@ -279,7 +338,10 @@ export function feedsOf(feeding: Feeding): Feed[] {
           ? feedOf(material, i, feeding)
           : withWaterOf(told.feeds[i]!, feedOf(material, i, feeding)),
     );
-  const feeds = materials.map((material, i) => feedOf(material, i, feeding));
+  const feeds = sharing(
+    materials.map((material, i) => feedOf(material, i, feeding)),
+    feeding,
+  );
   const waters = feeds.map(waterOf).filter((q) => q !== undefined);
   if (waters.length === 0) return feeds;
   const all = sum(waters);

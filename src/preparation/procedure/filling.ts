@@ -56,6 +56,8 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
     const isHot = feed.at.compare(setting.temperature) > 0;
     const warm = isHot ? ` at ${celsius(feed.at)} or a little above` : "";
     const needsNone = !of.isPositive();
+    const first = feed.shares === true && fills;
+    const joins = feed.shares === true && !fills;
     const kept = protectionOf(bench.material(i).form, "dissolving");
     const care = kept === undefined ? "" : `; ${kept}`;
     const short = isTooLittle(feed, bench.material(i), bench.frame.account.supplied[i]!.amount);
@@ -64,14 +66,18 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
       : [];
     bench.did(vessel, dissolve(before, own, of, feed.at, unclear), {
       ...common,
-      amounts: [of],
+      amounts: joins ? [bench.frame.portions[i]!] : [of],
       target: feed.at,
       say: (look) =>
-        needsNone
-          ? `Warm the ${name}${into} to ${celsius(feed.at)} until it melts in its own crystal water.`
-          : short
-            ? `Stir the ${name}${into} with ${bench.hand.water(of)}${warm}: it is too little to dissolve all of it.`
-            : `Dissolve the ${name}${into} in ${bench.hand.water(of)}${warm}, stirring until it is clear${isHot ? "" : clear(look, name)}${care}${room(look)}.`,
+        joins
+          ? `Add the ${name} to it and stir${warm} until it is clear${care}.`
+          : first
+            ? `Stir the ${name} with ${bench.hand.water(of)}${warm}${care}${room(look)}.`
+            : needsNone
+              ? `Warm the ${name}${into} to ${celsius(feed.at)} until it melts in its own crystal water.`
+              : short
+                ? `Stir the ${name}${into} with ${bench.hand.water(of)}${warm}: it is too little to dissolve all of it.`
+                : `Dissolve the ${name}${into} in ${bench.hand.water(of)}${warm}, stirring until it is clear${isHot ? "" : clear(look, name)}${care}${room(look)}.`,
     });
   } else if (feed.how === "unknown") {
     bench.did(vessel, dissolve(before, own, feed.water, setting.temperature, [feed.missing]), {

@@ -3,8 +3,10 @@ import { matterOf } from "../contents/matter";
 import { cool } from "../operation/cool";
 import { madeOf } from "../reaction/made-of";
 import { type Bench, POT } from "./bench";
-import { filterAndRinse, filterHot, isolateCrystals, keepLiquor } from "./crystals";
+import { filterHot, isolateCrystals } from "./crystals";
 import { isolatePrecipitate } from "./precipitate";
+import { filterAndRinse } from "./rinsing";
+import { keepLiquor } from "./second-crop";
 import { useOf } from "./use";
 import { celsius } from "./words";
 

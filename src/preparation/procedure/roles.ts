@@ -166,3 +166,22 @@ export function ranksOf(setting: Setting, roles: readonly Role[]): readonly numb
     return byLye && role === "acid" ? 5 : RANKS[role];
   });
 }
+
+/** Materials in the order in which they come together; equal ranks by formula, never by the order of the request. */
+export function inOrder(
+  { materials }: Setting,
+  ranks: readonly number[],
+  isSolid: (i: number) => boolean,
+): readonly number[] {
+  const order = materials
+    .map((_, i) => i)
+    .sort((a, b) => {
+      const rank = ranks[a]! - ranks[b]!;
+      if (rank !== 0) return rank;
+      const [one, other] = [materials[a]!, materials[b]!].map(({ formName, shelf }) => `${formName} ${shelf.name}`);
+      return one! < other! ? -1 : 1;
+    });
+  // A solid is stirred into what is liquid, not the other way round.
+  const liquid = order.findIndex((i) => !isSolid(i));
+  return liquid <= 0 ? order : [order[liquid]!, ...order.filter((_, at) => at !== liquid)];
+}

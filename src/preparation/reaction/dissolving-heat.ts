@@ -3,7 +3,7 @@
 import { attempt, type Result } from "../../foundation/error";
 import { lazily } from "../../foundation/lazy";
 import { remembering } from "../../foundation/memo";
-import type { Quantity } from "../../quantity";
+import { type Quantity, sum } from "../../quantity";
 import { solutionEnthalpy, type TemperatureRise, temperatureRise } from "../../thermochemistry";
 import type { Feed } from "../procedure/feed";
 import type { Setting } from "../request/setting";
@@ -26,6 +26,15 @@ export function dissolvingHeatOf(
   account: Account,
   feeds: readonly Feed[],
 ): DissolvingHeat[] {
+  /** All that shares one water. */
+  const shared = (): Quantity =>
+    sum(
+      feeds.flatMap((feed, i) =>
+        feed.how === "dissolve" && feed.shares === true
+          ? [materials[i]!.massOf(account.supplied[i]!.portion)!, feed.dissolving.water]
+          : [],
+      ),
+    ).to("g");
   return feeds.flatMap((feed, i): DissolvingHeat[] => {
     if (feed.how !== "dissolve") return [];
     const { material } = feed;
@@ -38,7 +47,8 @@ export function dissolvingHeatOf(
         material: () => material,
         enthalpy: () => enthalpy.value,
         rise: () => {
-          const mass = massOf(portion)!.plus(feed.dissolving.water).to("g");
+          const own = massOf(portion)!.plus(feed.dissolving.water).to("g");
+          const mass = feed.shares === true ? shared() : own;
           return temperatureRise({ enthalpy: enthalpy.value, amount, mass, start: temperature });
         },
       }),

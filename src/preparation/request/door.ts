@@ -8,7 +8,7 @@ import { expectDimension } from "../../quantity/internal";
 import { PlanError } from "../error";
 import { portionOf } from "../shelf/strength";
 import { guard } from "./argument";
-import type { PlanRequest, Scale, ShelfMaterial } from "./request";
+import type { PlanRequest, Rinse, Scale, ShelfMaterial } from "./request";
 
 /** Deepest and longest a request may be; beyond it, it is a slip or goes round in circles. */
 const DEEPEST = 12;
@@ -92,7 +92,7 @@ export const STEP = {
   acknowledge: true,
   waterFactor: true,
   vesselFactor: true,
-  washing: { method: true, retainedLiquorPerGram: true, washVolume: true, residue: true },
+  washing: { method: true, retainedLiquorPerGram: true, washVolume: true, rinse: true, residue: true },
   alternatives: true,
   handlingLoss: true,
 } as const satisfies Fields<Omit<PlanRequest, "scale">>;
@@ -101,6 +101,8 @@ const REQUEST = { ...STEP, scale: true } as const satisfies Fields<PlanRequest>;
 const SCALE = { material: true, portion: true, product: true, vessel: true } as const satisfies Fields<
   Exclude<Scale, "all">
 >;
+
+const RINSES: readonly Rinse[] = ["water", "own solution", "alcohol", "none"];
 
 /** A quantity above zero. */
 function positive(like: QuantityLike, dimension: string | undefined, argument: string): void {
@@ -154,6 +156,7 @@ function checkStep(step: Omit<PlanRequest, "scale">): void {
   for (const [i, material] of step.materials.entries()) checkMaterial(material, `materials[${i}]`);
   const { washing = {}, pressure } = step;
   if (pressure !== undefined) positive(pressure, "pressure", "pressure");
+  if (washing.rinse !== undefined) guard.choice(washing.rinse, "washing.rinse", RINSES);
   if (washing.residue !== undefined) positive(washing.residue, "mass fraction", "washing.residue");
   if (washing.washVolume !== undefined) positive(washing.washVolume, "volume", "washing.washVolume");
   if (washing.retainedLiquorPerGram !== undefined)

@@ -58,6 +58,9 @@ export type Scale =
   | { readonly vessel: VolumeLike }
   | "all";
 
+/** What crystals are rinsed with on the filter. */
+export type Rinse = "water" | "own solution" | "alcohol" | "none";
+
 /** How the cake is washed; everything left out is chosen and said. */
 export interface Washing {
   /** Liquor a gram of dry solid holds. */
@@ -66,6 +69,8 @@ export interface Washing {
   readonly method?: "decantation" | "filter" | undefined;
   /** Volume of one wash. */
   readonly washVolume?: VolumeLike | undefined;
+  /** Of crystals: ice-cold water, or their own saturated solution where water would take a fifth of them, unless given. */
+  readonly rinse?: Rinse | undefined;
   /** By-products that may stay in the dry product; 0.5 % unless given. */
   readonly residue?: QuantityLike<"number" | "mass fraction", `${number} %`> | undefined;
 }

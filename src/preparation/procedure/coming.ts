@@ -1,0 +1,35 @@
+// What comes out of a liquor: never more than there is of it, and of water for its crystals.
+
+import type { Quantity } from "../../quantity";
+import { massOfWater, matterOf } from "../contents/matter";
+import type { Pot } from "../contents/pot";
+import type { Coming } from "../operation/concentrate";
+import { exact } from "../planning/exact";
+import type { Bench } from "./bench";
+
+/** A share of the water that makes no difference. */
+export const SAME = "2 %";
+
+/** No more crystals than there is of the salt, and of water for them. */
+export function limited({ books }: Pot, coming: readonly Coming[]): Coming[] {
+  return coming.map(({ matter, amount }) => {
+    const there = books.dissolved.find((one) => one.matter.key === matter.core.key)?.amount;
+    let most = there === undefined || amount.compare(there) <= 0 ? amount : there;
+    if (!matter.waters.isZero()) {
+      const byWater = books.water
+        .dividedBy(massOfWater(exact("1 mol")).dividedBy(exact("1 mol")))
+        .dividedBy(matter.waters);
+      if (byWater.compare(most) < 0) most = byWater.to("mol");
+    }
+    return { matter, amount: most };
+  });
+}
+
+/** The other salt of a pair, as it comes out. */
+export function otherSalt(bench: Bench, mass: Quantity): Coming[] {
+  const { products, product } = bench.frame.setting;
+  const species = products.find((one) => one !== product && !one.isWater);
+  if (species === undefined) return [];
+  const matter = matterOf(species.formula);
+  return [{ matter, amount: mass.dividedBy(matter.molarMass).to("mol") }];
+}

@@ -1,0 +1,160 @@
+// Crystals off their liquor, and rinsed with little of what takes little of them: ice water, their own saturated solution,
+// alcohol.
+
+import type { Formula } from "../../formula";
+import { parseFormula } from "../../formula";
+import { type Quantity, quantity, sum } from "../../quantity";
+import { retainedLiquor } from "../../solubility";
+import { massOf } from "../contents/entry";
+import { matterOf } from "../contents/matter";
+import { Pot } from "../contents/pot";
+import { PlanError } from "../error";
+import { filterCake } from "../operation/filter";
+import { hold } from "../operation/hold";
+import { rinse } from "../operation/rinse";
+import { exact, planned } from "../planning/exact";
+import { keptByWater } from "../reaction/fate";
+import { madeOf } from "../reaction/made-of";
+import type { Rinse } from "../request/request";
+import type { Setting } from "../request/setting";
+import { putAsides } from "./asides";
+import { type Bench, MOTHER, POT } from "./bench";
+import type { Isolation } from "./isolation";
+import { about, celsius } from "./words";
+
+/** More of the crystals than this is too much to lose by rinsing. */
+const TOO_MUCH = "20 %";
+
+/** Salts that give oxygen to what burns. */
+const OXIDISERS = ["nitrate", "chlorate", "perchlorate", "bromate", "permanganate", "dichromate", "chromate"];
+const isOxidiser = (formula: Formula): boolean => OXIDISERS.some((name) => madeOf(formula).groups.has(name));
+
+/** A rinse that was asked for is for crystals, and alcohol never meets an oxidiser (with silver nitrate and its acid it makes a fulminate). */
+export function checkRinse({ request, product }: Setting, { how }: Isolation): void {
+  const asked = request.washing?.rinse;
+  if (asked === undefined) return;
+  if (how === "precipitate" || how === "residue")
+    throw new PlanError("plan.request", `washing.rinse is for crystals: ${product.name} is none here`, {
+      hint:
+        how === "precipitate" ? "washing.method, washVolume and residue say how a precipitate is washed" : undefined,
+    });
+  if (asked === "alcohol" && isOxidiser(product.formula))
+    throw new PlanError("plan.request", `alcohol must not meet an oxidiser: not for ${product.name}`, {
+      hint: "rinse with its own solution, or with little water",
+    });
+}
+
+/** Filter, and rinse with little of what takes little of the product. */
+export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, cold: Quantity<"temperature">): void {
+  const { washing } = bench.frame.setting.request;
+  putAsides(bench, "alcohol");
+  const perGram =
+    washing?.retainedLiquorPerGram === undefined
+      ? retainedLiquor("coarse crystals")
+      : quantity(washing.retainedLiquorPerGram as Quantity, {
+          symbol: "v(ret)",
+          label: "liquor held per gram of crystals, as stated",
+        });
+  const held = crop.times(perGram).to("mL");
+  const parted = filterCake(bench.pot, held);
+  bench.did(POT, parted, {
+    care: "isolating",
+    blank: "wetCake",
+    say: () =>
+      `Filter the crystals off at ${celsius(cold)} and press them; they keep about ${bench.hand.litres(held)} of liquor${purityOf(parted.after)}.`,
+  });
+  const liquor = parted.left[0]?.pot;
+  if (liquor !== undefined) {
+    bench.filtrate ??= liquor;
+    bench.caught(MOTHER, liquor);
+  }
+  const water = held.times(exact("1 g/mL")).to("g");
+  const kept = keptByWater(product, water, planned("ice") as Quantity<"temperature">);
+  const taken = kept === undefined ? undefined : kept.compare(crop) > 0 ? crop : kept;
+  const takesMuch = taken !== undefined && taken.compare(crop.times(exact(TOO_MUCH))) > 0;
+  const best: Rinse = takesMuch ? "own solution" : taken === undefined && madeOf(product).ammonia ? "alcohol" : "water";
+  RINSES[washing?.rinse ?? best](bench, { product, water, cold, taken, takesMuch });
+}
+
+/** What crystals are rinsed with, and what of them ice water would take at most. */
+interface Rinsing {
+  readonly product: Formula;
+  /** As much liquid as the crystals keep of their liquor. */
+  readonly water: Quantity;
+  readonly cold: Quantity<"temperature">;
+  readonly taken: Quantity | undefined;
+  readonly takesMuch: boolean;
+}
+
+const empty = ({ frame: { setting } }: Bench): Pot => Pot.empty(setting.temperature, setting.pressure);
+
+const RINSES: Readonly<Record<Rinse, (bench: Bench, rinsing: Rinsing) => void>> = {
+  water: (bench, { product, water, taken }) => {
+    const matter = matterOf(product);
+    const lost = taken === undefined ? undefined : { matter, amount: taken.dividedBy(matter.molarMass).to("mol") };
+    bench.did(POT, rinse(bench.pot, empty(bench).plusWater(water), lost), {
+      amounts: [water],
+      say: () =>
+        `Rinse the crystals with ${bench.hand.litres(water)} of ice-cold water, in two portions, sucking off between ${
+          taken === undefined
+            ? "(how much of them it dissolves is not known: use no more)"
+            : `(it dissolves at most ${bench.hand.grams(taken)} of them)`
+        }.`,
+    });
+  },
+  "own solution": (bench, { product, water, cold, taken, takesMuch }) => {
+    const matter = matterOf(product);
+    const within = keptByWater(product, water, cold);
+    const made = within === undefined ? empty(bench).plusWater(water) : ownSolution(bench, product, water, within);
+    const missing =
+      within === undefined ? [`how much ${matter.name} a solution saturated at ${celsius(cold)} has`] : [];
+    const liquid = made.with({ unknown: missing });
+    const done = rinse(bench.pot, liquid, undefined);
+    const before = bench.pot.with({ solids: [] }).mass;
+    const stays = within?.times(before.dividedBy(made.mass)).to("g");
+    const instead =
+      takesMuch && taken !== undefined ? `; as much ice water would dissolve up to ${bench.hand.grams(taken)}` : "";
+    bench.did(POT, done, {
+      amounts: within === undefined ? [water] : [water, within],
+      say: () =>
+        within === undefined
+          ? `Rinse the crystals in two portions with their own solution, sucking off between: ${bench.hand.water(water)} shaken at ${celsius(cold)} with ${matter.name} of an earlier batch, until some stays undissolved (how much goes into it is not known); it takes none of the crystals.`
+          : `Rinse the crystals in two portions with their own solution, sucking off between: ${bench.hand.grams(within)} of ${matter.name} of an earlier batch, shaken with ${bench.hand.water(water)} at ${celsius(cold)} until hardly any stays undissolved. It takes none of the crystals, and ${bench.hand.grams(stays!)} of what is in it stays with them${instead}. Without an earlier batch do not rinse: press them between filter paper.`,
+    });
+  },
+  alcohol: (bench, { water, takesMuch }) => {
+    bench.did(POT, rinse(bench.pot, halfAlcohol(bench, water), undefined), {
+      amounts: [water],
+      say: () =>
+        `Rinse the crystals with ${bench.hand.litres(water)} of 50 % alcohol, in two portions, sucking off between; plain water ${
+          takesMuch ? "would dissolve too much of them" : "takes more of them"
+        }, and what this dissolves is not known.`,
+    });
+  },
+  none: (bench) => {
+    bench.did(POT, hold(bench.pot), {
+      say: () => "Do not rinse: press the crystals between filter paper; what liquor they keep dries into them.",
+    });
+  },
+};
+
+/** Water with as much of a product as it holds. */
+function ownSolution(bench: Bench, product: Formula, water: Quantity, mass: Quantity): Pot {
+  const matter = matterOf(product);
+  return empty(bench).plusWater(water).plusDissolved(matter, mass.dividedBy(matter.molarMass).to("mol"));
+}
+
+/** As much alcohol as water. */
+function halfAlcohol(bench: Bench, mass: Quantity): Pot {
+  const matter = matterOf(parseFormula("C2H5OH"));
+  const half = mass.dividedBy(2);
+  return empty(bench).plusWater(half).plusDissolved(matter, half.dividedBy(matter.molarMass).to("mol"));
+}
+
+/** How pure crystals are with the liquor that they keep, where a pack has something beside its form. */
+function purityOf({ books }: Pot): string {
+  if (!books.other.isPositive()) return "";
+  const own = sum(books.solids.map(massOf));
+  const share = own.dividedBy(own.plus(books.other)).to("%");
+  return `, and with it some of what the packs have besides: about ${about(share, "%")} pure before rinsing, if that stays dissolved`;
+}
