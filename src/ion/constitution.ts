@@ -226,8 +226,13 @@ function isomerContent(part: Part, row: IsomerRow): Content {
 }
 
 function fromAcidRow(row: AcidRow): Content {
+  const { parts, charge } = readNotation(row.anion);
+  const { counts } = parts[0]!;
   const anion = canonical(row.anion);
-  const ion = ionIndex().anions.find((one) => ionFormula(one) === anion);
+  const isAlike = (one: Ion): boolean =>
+    one.charge === charge && one.counts.size === counts.size && timesIn(one.counts, counts) === 1;
+  // isomers have the composition in common, so the formula decides
+  const ion = ionIndex().anions.find((one) => isAlike(one) && ionFormula(one) === anion);
   return acidContent(row.protons, anion, ion === undefined ? [] : rootNames(ion), row);
 }
 

@@ -1,5 +1,6 @@
 // Tables looked up by substance: constitution decides, so that a row is found however its formula is spelled.
-import type { Formula } from "../../formula";
+import { type Formula, parseFormula } from "../../formula";
+import { byDryRatio } from "../../formula/internal";
 import { constitutionOf } from "../../ion";
 
 /**
@@ -10,13 +11,11 @@ import { constitutionOf } from "../../ion";
 export function bySubstance<R extends { readonly formula: string }>(
   table: readonly R[],
 ): (formula: Formula) => R | undefined {
-  let rows: ReadonlyMap<string, R> | undefined;
+  const alike = byDryRatio(() => table, (row) => row.formula);
   return (formula) => {
-    rows ??= new Map(table.map((row) => [constitutionOf(row.formula).anhydrousIdentity, row]));
-    const { anhydrousIdentity, readings } = constitutionOf(formula);
-    const all = [anhydrousIdentity, ...readings.map((text) => constitutionOf(text).anhydrousIdentity)];
-    for (const identity of all) {
-      const row = rows.get(identity);
+    for (const one of [formula, ...constitutionOf(formula).readings.map((text) => parseFormula(text))]) {
+      const { anhydrousIdentity } = constitutionOf(one);
+      const row = alike(one).find((kin) => constitutionOf(kin.formula).anhydrousIdentity === anhydrousIdentity);
       if (row !== undefined) return row;
     }
     return undefined;
