@@ -84,7 +84,7 @@ export interface HeatingExperiment {
 
 /** A number of waters as a plain number, refused where no salt holds so many. */
 function plausible(waters: Quantity, salt: Formula, hint: string): number {
-  const x = waters.in("").toNumber();
+  const x = waters.toNumber("");
   if (x <= MOST_WATERS) return x;
   throw new HydrateError(
     "hydrate.water-count",
@@ -183,7 +183,7 @@ function ignited(salt: Formula, share: Quantity, weighed: boolean): HydrationCan
   const oxides = oxidesOf(salt);
   if (oxides === undefined) return [];
   const waters = oxides.mass.dividedBy(share).minus(molarMass(salt)).dividedBy(molarMass("H2O"));
-  const x = waters.in("").toNumber();
+  const x = waters.toNumber("");
   if (x < -NEAR_FOR_OXIDES || x > MOST_WATERS) return [];
   const believed = candidatesFor(salt, waters, weighed, oxides).filter((c) => c.fits && c.improbable === undefined);
   return believed.filter((c) => c.inUncertainties !== undefined || Math.abs(c.deviation) <= NEAR_FOR_OXIDES);
@@ -374,7 +374,7 @@ export function meanHydration(material: {
 
 function betweenForms(salt: Formula, waters: Quantity): MeanWater["between"] {
   const forms = knownForms(salt);
-  const x = waters.in("").toNumber();
+  const x = waters.toNumber("");
   const above = forms.findIndex((form) => form.waters.valueOf() > x);
   const [less, more] = [forms[above - 1], forms[above]];
   if (less === undefined || more === undefined) return undefined;

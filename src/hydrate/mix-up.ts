@@ -173,7 +173,7 @@ function explanations(heavier: string, lighter: string, tooMuch: boolean): strin
  */
 export function hydrateMixUps(question: MixUpQuestion): HydrateMixUp[] {
   const r = observedRatio(question);
-  const value = r.in("").toNumber();
+  const value = r.toNumber("");
   const relative = question.relativeUncertainty ?? spreadOf(r, question.ratio ?? question.yield);
   if (!(relative > 0)) {
     throw new HydrateError("hydrate.not-positive", `a relative uncertainty must be above zero, not ${relative}`);

@@ -178,8 +178,8 @@ function assayEstimate(batch: Batch, dry: Quantity, washes: number | undefined):
   const { residueAfter, residueUnwashed } = washing.plan;
   const done = Math.min(washes ?? residueAfter.length, residueAfter.length);
   const salt = done === 0 ? residueUnwashed : (residueAfter[done - 1] ?? residueUnwashed);
-  const most = theoreticalYield.compare(dry) < 0 ? theoreticalYield.dividedBy(dry).in("").toNumber() : 1;
-  const least = Math.max(0.01, most - salt.dividedBy(dry).in("").toNumber());
+  const most = theoreticalYield.compare(dry) < 0 ? theoreticalYield.dividedBy(dry).toNumber("") : 1;
+  const least = Math.max(0.01, most - salt.dividedBy(dry).toNumber(""));
   const [middle, half] = [(50 * (most + least)).toFixed(2), (50 * (most - least)).toFixed(2)];
   return quantity(
     { value: middle, unit: "%", halfWidth: half, distribution: "rectangular" },

@@ -371,7 +371,7 @@ const solubilities = /* @__PURE__ */ remembering<number | undefined>(2000);
 const gramsAt = (formula: string, temperature: "20 °C" | "80 °C"): number | undefined =>
   solubilities(`${formula} ${temperature}`, () => {
     const known = trySolubilityOf(formula, temperature);
-    return known.ok ? known.value.perHundredGramsWater.value.toNumber() : undefined;
+    return known.ok ? known.value.perHundredGramsWater.toNumber() : undefined;
   });
 
 /** Figures for two salts that swap ions, g in 100 g of water. */

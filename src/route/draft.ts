@@ -47,11 +47,7 @@ function yieldOf(plan: Plan): Quantity {
   const last = plan.steps.at(-1)?.after.solids.find(({ formula }) => formula === plan.product.name);
   const whole = last === undefined ? undefined : last.mass.dividedBy(plan.product.theoreticalYield);
   const share =
-    whole === undefined
-      ? (plan.feasibility.share ?? quantity("1"))
-      : whole.value.toNumber() > 1
-        ? quantity("1")
-        : whole;
+    whole === undefined ? (plan.feasibility.share ?? quantity("1")) : whole.toNumber() > 1 ? quantity("1") : whole;
   return share
     .times(quantity("1").minus(plan.handlingLoss))
     .to("")
@@ -184,7 +180,7 @@ const OVEN = 110;
 export function heatOf({ candidate, judgement }: FoundStep): number | undefined {
   if (candidate.family.separate !== "fire") return undefined;
   const from = judgement.feasibility.reasons.find(({ code }) => code === "thermal")?.numbers[0];
-  return from?.in("°C").toNumber();
+  return from?.toNumber("°C");
 }
 
 export function equipmentOf({ found, planned }: Draft): string[] {

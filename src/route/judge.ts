@@ -122,7 +122,7 @@ function judgeNow(c: Candidate, product: string, materials: readonly ShelfMateri
       materials: materials.map((m, i) => (i === 1 ? { ...m, excess: OVERDOSE, inExcess: true } : m)),
     }),
   );
-  return { ...judgement, overdosed: too.ok ? too.value.share?.value.toNumber() : undefined };
+  return { ...judgement, overdosed: too.ok ? too.value.share?.toNumber() : undefined };
 }
 
 /** What the family takes of a feed over the need. */
@@ -163,14 +163,14 @@ const isFilteredOff = ({ family, product, feeds }: Candidate, formula: string): 
 
 function weighed(c: Candidate, product: string, equation: BalancedEquation, feasibility: Feasibility): Judgement {
   const { verdict, solids, reasons } = feasibility;
-  const share = feasibility.share?.value.toNumber() ?? (verdict === "goes" ? 1 : 0);
+  const share = feasibility.share?.toNumber() ?? (verdict === "goes" ? 1 : 0);
   const text = reasons[0]?.text ?? verdict;
   const own = keyOf(product);
   // a soluble salt that stands for want of water is washed out, and what is filtered off on purpose is no impurity
   const others = solids.filter(
     ({ formula }) => keyOf(formula) !== own && isSparing(formula) && !isFilteredOff(c, formula),
   );
-  const beside = others.reduce((n, { share: part }) => n + part.value.toNumber(), 0);
+  const beside = others.reduce((n, { share: part }) => n + part.toNumber(), 0);
   const instead = others.map(({ formula }) => formula);
   if (verdict === "unknown") return refuse(product, equation, "unknown", text, { reasons });
   if (verdict === "does not go" || verdict === "another solid forms")
@@ -194,7 +194,7 @@ function weighed(c: Candidate, product: string, equation: BalancedEquation, feas
   if (c.family.code === "keep-filtrate") {
     const off = solids
       .filter(({ formula }) => isFilteredOff(c, formula))
-      .reduce((n, one) => n + one.share.value.toNumber(), 0);
+      .reduce((n, one) => n + one.share.toNumber(), 0);
     if (off < FILTERED || beside > TRACE)
       return refuse(
         product,

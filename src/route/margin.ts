@@ -51,7 +51,7 @@ export function marginsOf({ judgement, candidate }: FoundStep, plan: Plan): read
       const difference = numbers.at(-1);
       const volts =
         difference?.dimension === "electric potential" || difference?.unit === "V"
-          ? difference.in("V").toNumber()
+          ? difference.toNumber("V")
           : undefined;
       if (volts !== undefined)
         found.push({
@@ -69,7 +69,7 @@ export function marginsOf({ judgement, candidate }: FoundStep, plan: Plan): read
   }
   const { completeness } = plan;
   if (completeness !== undefined && "fallsOut" in completeness) {
-    const falls = completeness.fallsOut.value.toNumber();
+    const falls = completeness.fallsOut.toNumber();
     found.push({
       text: `the liquor keeps ${percent(1 - falls)} of it`,
       figure: number(falls, "", "share that the liquor gives"),

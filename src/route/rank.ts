@@ -29,10 +29,10 @@ const clamp = (x: number): number => Math.max(0, Math.min(1, x));
 export function partsOf(draft: Draft): RankParts {
   const { found, planned } = draft;
   const steps = found.steps;
-  const perGram = costsOf(draft).perGram?.value.toNumber();
+  const perGram = costsOf(draft).perGram?.toNumber();
   const gases = gasOf(draft);
   const hottest = Math.max(0, ...steps.map((step) => heatOf(step) ?? 0));
-  const whole = planned.reduce((n, one) => n * one.yield.value.toNumber(), 1);
+  const whole = planned.reduce((n, one) => n * one.yield.toNumber(), 1);
   const doubt = steps.reduce((n, { candidate }) => n + candidate.family.doubt, 0);
   const stays = steps.filter(
     ({ candidate }) => candidate.family.excess !== undefined && candidate.family.leaves === "stays",

@@ -40,16 +40,16 @@ function perMoleOf(material: ShelfMaterial): number | undefined {
   if (pack === undefined) return undefined;
   const read = attempt(() => {
     const size = quantity(pack.size as Quantity);
-    const price = quantity(pack.price as Quantity).value.toNumber();
+    const price = quantity(pack.price as Quantity).toNumber();
     const share = strength ?? assay;
     const part = share === undefined ? 1 : quantity(share as Quantity);
-    const grams = size.dimension === "mass" ? size.in("g").toNumber() : size.in("mL").toNumber();
+    const grams = size.dimension === "mass" ? size.toNumber("g") : size.toNumber("mL");
     const pure =
       typeof part === "number"
         ? grams
         : part.dimension === "concentration"
           ? undefined
-          : grams * (part.dimension === "density" ? part.in("g/mL").toNumber() : part.in("%").toNumber() / 100);
+          : grams * (part.dimension === "density" ? part.toNumber("g/mL") : part.toNumber("%") / 100);
     return pure === undefined
       ? undefined
       : price /

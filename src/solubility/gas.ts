@@ -72,7 +72,7 @@ export function gasSolubility(
           : `known: ${rows[0]!.pressure} pressure`,
     });
   }
-  const celsius = expectDimension(temperature, "temperature", "temperature").in("°C").toNumber();
+  const celsius = expectDimension(temperature, "temperature", "temperature").toNumber("°C");
   const [from, to] = [row.points[0]![0], row.points.at(-1)![0]];
   if (celsius < from || celsius > to) {
     throw new SolubilityError(

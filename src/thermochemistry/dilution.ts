@@ -27,8 +27,7 @@ function toCome({ heats }: DilutionRow, water: number): number | undefined {
 export function heatOfDilution(acid: Formula, from: number, to: number): Quantity<"molar energy"> | undefined {
   const hill = acid.compositionText;
   if (hill === "H2O4S") {
-    const at = (n: number): number =>
-      sulfuricAcidDilution(Math.min(THOMSEN_ENDS, n).toFixed(4)).in("kJ/mol").toNumber();
+    const at = (n: number): number => sulfuricAcidDilution(Math.min(THOMSEN_ENDS, n).toFixed(4)).toNumber("kJ/mol");
     return told(at(from) - at(to), "Thomsen's equation", cite("memory"));
   }
   const row = DILUTION.find(({ acid: one }) => parseFormula(one).compositionText === hill);

@@ -164,7 +164,7 @@ export function sulfuricAcidDilution(waterPerAcid: NumberLike | Quantity): Quant
     "number",
     "waterPerAcid",
   ).named({ symbol: "n", label: "mol of water per mol of sulfuric acid" });
-  const plain = n.value.toNumber();
+  const plain = n.toNumber();
   if (plain < 0 || plain > THOMSEN_LIMIT) {
     throw new ThermochemistryError(
       "thermochemistry.outside-range",

@@ -158,7 +158,7 @@ export function temperatureRise(request: TemperatureRiseRequest): TemperatureRis
           .to("°C")
           .plus(rise)
           .named({ label: "end temperature", rule: "start + rise" });
-  const celsius = end?.in("°C").toNumber();
+  const celsius = end?.toNumber("°C");
   const warnings: string[] = [];
   const boils = celsius === undefined ? undefined : celsius >= 100;
   const freezes = celsius === undefined ? undefined : celsius <= 0;

@@ -53,7 +53,7 @@ const halfDigit = (printed: string): string => `5e-${printed.length - printed.in
 
 /** @internal The points of a row in plain numbers, pure water first. */
 export const curveOf = ({ celsius, points }: SolutionDensityRow): CurvePoint[] => [
-  { percent: 0, plain: densityOfWater(`${celsius} °C`).in("g/mL").toNumber(), half: WATER_HALF_WIDTH },
+  { percent: 0, plain: densityOfWater(`${celsius} °C`).toNumber("g/mL"), half: WATER_HALF_WIDTH },
   ...points.map(([percent, density]) => ({
     percent: Number(percent),
     plain: Number(density),
@@ -221,7 +221,7 @@ export function expansionFactor(table: DensityTable, temperature: TemperatureLik
   const T0 = quantity({ value: table.row.celsius, unit: "°C" }, { symbol: "T0", label: "temperature of the table" });
   const away = T.minus(T0);
   if (away.isZero() && T.standardUncertainty === undefined) return undefined;
-  const kelvin = away.in("ΔK").toNumber();
+  const kelvin = away.toNumber("ΔK");
   if (Math.abs(kelvin) > FARTHEST_KELVIN) {
     throw new AmountError(
       "amount.outside-range",

@@ -66,7 +66,7 @@ export function densityOfSolution(
   });
   const { tables: all, perAsked } = tablesOf(formula);
   const counted = perAsked === undefined ? w : w.times(perAsked);
-  const percent = counted.in("%").toNumber();
+  const percent = counted.toNumber("%");
   for (const table of all) {
     const k = segmentOf(table, percent);
     if (k === undefined) continue;
@@ -115,12 +115,12 @@ export function massFractionFromDensity(
     label: `density of ${name} solution`,
   });
   const { tables: all, perAsked } = tablesOf(formula);
-  const perAskedPlain = perAsked?.in("").toNumber() ?? 1;
+  const perAskedPlain = perAsked?.toNumber("") ?? 1;
   const [low, high] = stretchOf(options.between);
   for (const table of all) {
     const factor = expansionFactor(table, options.temperature);
     const rho = factor === undefined ? measured : measured.dividedBy(factor);
-    const plain = rho.in("g/mL").toNumber();
+    const plain = rho.toNumber("g/mL");
     const found: Quantity[] = [];
     for (let k = 0; k + 1 < table.points.length; k++) {
       const [p, q] = [table.points[k]!, table.points[k + 1]!];
@@ -128,9 +128,9 @@ export function massFractionFromDensity(
       const segment = segmentAt(table, k);
       const { a, va, slope } = segment;
       const chord = a.w.plus(quantity("1").dividedBy(rho).minus(va).dividedBy(slope));
-      const percent = chord.in("%").toNumber();
+      const percent = chord.toNumber("%");
       const asked = percent / perAskedPlain;
-      if (asked < low || asked > high || found.some((w) => Math.abs(w.in("%").toNumber() - percent) < 1e-9)) continue;
+      if (asked < low || asked > high || found.some((w) => Math.abs(w.toNumber("%") - percent) < 1e-9)) continue;
       const { slope: steep } = steepness(segment, percent);
       found.push(shifted(chord, doubtAt(table, segment, percent), 1 / steep));
     }
@@ -158,9 +158,7 @@ export function massFractionFromDensity(
 /** The mass percents a strength is looked for between. */
 function stretchOf(between: readonly [MassFractionLike, MassFractionLike] | undefined): readonly [number, number] {
   if (between === undefined) return [0, 100];
-  const [low, high] = listed(between, "between").map((w) =>
-    notNegative(w, "mass fraction", "between").in("%").toNumber(),
-  );
+  const [low, high] = listed(between, "between").map((w) => notNegative(w, "mass fraction", "between").toNumber("%"));
   if (low !== undefined && high !== undefined && low < high) return [low, high];
   throw new AmountError("amount.missing-input", "between is two mass fractions, the lower first", {
     hint: 'such as between: ["0 %", "70 %"]',
@@ -187,7 +185,7 @@ export function massFractionFromMassConcentration(
     const { a, va, slope } = segment;
     // 1/ρ = va + slope (w - wa) and w ρ = g give w (1 - g slope) = g (va - slope wa).
     const chord = g.times(va.minus(slope.times(a.w))).dividedBy(quantity("1").minus(g.times(slope)));
-    const percent = chord.in("%").toNumber();
+    const percent = chord.toNumber("%");
     const { rho, slope: steep } = steepness(segment, percent);
     const w = shifted(chord, doubtAt(table, segment, percent), percent / 100 / (rho + (percent / 100) * steep));
     return (perAsked === undefined ? w : w.dividedBy(perAsked)).to("% w/w").named({

@@ -83,7 +83,7 @@ export function measuredVolume(volume: VolumeLike, glassware: Glassware): Quanti
   );
   if (temperature === undefined) return marked;
   const away = expectDimension(temperature, "temperature", "temperature").minus("20 °C");
-  if (Math.abs(away.in("ΔK").toNumber()) > FARTHEST_KELVIN) {
+  if (Math.abs(away.toNumber("ΔK")) > FARTHEST_KELVIN) {
     throw new AmountError("amount.outside-range", "glassware is calculated within 10 K of 20 °C", {
       details: { quantity: "temperature", low: "10 °C", high: "30 °C" },
     });

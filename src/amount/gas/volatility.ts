@@ -1,8 +1,8 @@
 // Is it a gas at all? Water by its vapour pressure, other liquids by their boiling point and the rule of Trouton, salts by
 // being salts. What is not known to be a liquid or a solid passes.
 
-import type { Formula } from "../../formula";
-import { isWater, splitWater } from "../../formula/internal";
+import { type Formula, parseFormula } from "../../formula";
+import { byElements, isWater, splitWater } from "../../formula/internal";
 import { hasIon } from "../../ion";
 import { type Quantity, quantity } from "../../quantity";
 import { formulaOfArgument, inSymbol } from "../argument";
@@ -22,11 +22,16 @@ const OF_SALTS = new Set("Li Na K Rb Cs Mg Ca Sr Ba".split(" "));
 /** Metals whose compounds without carbon are salts and oxides, which do not boil on a bench; with it some are volatile. */
 const METALS = new Set("Be Al Sc Y La Ce Cr Mn Fe Co Ni Cu Ag Zn Cd Pb Bi Th".split(" "));
 
+const volatile = /* @__PURE__ */ byElements(
+  VOLATILITY,
+  ({ formula }) => formula,
+  (rows) => rows.map((row) => ({ ...row, formula: parseFormula(row.formula) })),
+);
+
 function boilingOf(formula: Formula): number | undefined {
-  const row = VOLATILITY().find((one) => {
-    const listed = formulaOfArgument(one.formula);
-    return formula.symbols.includes("C") ? listed.equals(formula) : listed.hasSameComposition(formula);
-  });
+  const row = volatile(formula.toString()).find((one) =>
+    formula.symbols.includes("C") ? one.formula.equals(formula) : one.formula.hasSameComposition(formula),
+  );
   return row === undefined ? undefined : Number(row.boils);
 }
 
@@ -57,8 +62,8 @@ function vapourPressure(
 export function mustBeGas(gas: Formula | undefined, T: Quantity, p: Quantity): void {
   if (gas === undefined) return;
   const own = gas.phase === undefined ? gas : formulaOfArgument(gas.toString().replace(/\((?:s|l|g|aq|cr)\)$/, ""));
-  const known = vapourPressure(own, T.in("K").toNumber());
-  if (known === undefined || p.in("kPa").toNumber() <= known.kPa * known.factor) return;
+  const known = vapourPressure(own, T.toNumber("K"));
+  if (known === undefined || p.toNumber("kPa") <= known.kPa * known.factor) return;
   const pressure = quantity({ value: known.kPa.toPrecision(3), unit: "kPa" });
   throw new AmountError(
     "amount.not-possible",

@@ -117,7 +117,7 @@ export function originOf(composition: AqueousComposition) {
 function refuseCharge({ brought, pH }: Read): void {
   let [sum, all] = [0, 0];
   for (const { charge, ingredient } of brought) {
-    const part = charge * ingredient.amount.in("mol").toNumber();
+    const part = charge * ingredient.amount.toNumber("mol");
     sum += part;
     all += Math.abs(part);
   }
@@ -167,7 +167,7 @@ export function compositionBy(request: AqueousRequest, reactions?: Network): Aqu
 function withHeldPH({ model, pH }: Read): Model {
   if (pH !== undefined) {
     const { lnK, m } = model.equilibrium.system;
-    lnK[m + model.heldPH] = -pH.value.toNumber() * Math.LN10;
+    lnK[m + model.heldPH] = -pH.toNumber() * Math.LN10;
   }
   return model;
 }
@@ -204,7 +204,7 @@ function report(read: Read, solved: Solved): AqueousComposition {
     filtrate: () => filtrateOf(read, solved, maker),
     saturation: () => saturationOf(solved, maker, standing.list, open()),
     water: () =>
-      read.water.times((kilograms / read.water.in("kg").toNumber()).toPrecision(12)).named({
+      read.water.times((kilograms / read.water.toNumber("kg")).toPrecision(12)).named({
         label: "water at equilibrium",
         rule: "given, brought, made and taken by the reactions",
       }) as Quantity<"mass">,

@@ -115,5 +115,5 @@ const kilogramsIn = (water: Quantity): number => unitFactor(water, "kg");
 
 function unitFactor(q: Quantity, unit: string): number {
   if (q.unit === unit) return 1;
-  return quantity({ value: "1", unit }).in(q.unit).toNumber();
+  return quantity({ value: "1", unit }).toNumber(q.unit);
 }

@@ -58,7 +58,7 @@ const MOST_POINTS = 2000;
  */
 export function solidsOverPH(request: OverPHRequest): OverPH {
   guard.fields(request, FIELDS, "request");
-  const [from, to] = [pHInput(request.from, "from"), pHInput(request.to, "to")].map((q) => q.value.toNumber()) as [
+  const [from, to] = [pHInput(request.from, "from"), pHInput(request.to, "to")].map((q) => q.toNumber()) as [
     number,
     number,
   ];
@@ -75,7 +75,7 @@ export function solidsOverPH(request: OverPHRequest): OverPH {
   const { model, totals, kilograms } = solved;
   const { equilibrium, species, conditions, components } = model;
   const { system, tableau } = equilibrium;
-  const perLitre = kilograms / read.water.in("kg").toNumber();
+  const perLitre = kilograms / read.water.toNumber("kg");
   const names = components.map((key) => parseFormula(model.network.formulaOf(key)).toString());
   const points: AtPH[] = [];
   const stood = new Set<string>();

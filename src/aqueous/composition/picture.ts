@@ -133,13 +133,13 @@ function draw(
 export function titrationDiagram(curve: TitrationCurve, size: PictureSize = {}): string {
   guard.fields(size, { width: true, height: true }, "size");
   const ends = endPoints(curve);
-  const points = curve.points.map(({ volume, pH }) => [volume.in("mL").toNumber(), pH.value.toNumber()] as const);
+  const points = curve.points.map(({ volume, pH }) => [volume.toNumber("mL"), pH.toNumber()] as const);
   if (points.length < 2)
     throw new AqueousError("aqueous.out-of-reach", "a curve of fewer than two points is not a picture");
   const to = points.at(-1)![0];
   const pHs = points.map(([, pH]) => pH);
   const spots = ends.map(({ volume, pH }) => {
-    const [v, p] = [volume.in("mL").toNumber(), pH.value.toNumber()];
+    const [v, p] = [volume.toNumber("mL"), pH.toNumber()];
     return [v, p, `${v.toFixed(2)} mL, pH ${p.toFixed(2)}`] as const;
   });
   const told = `pH ${pHs[0]!.toFixed(2)} at the start, ${pHs.at(-1)!.toFixed(2)} at ${to.toFixed(1)} mL; ${

@@ -103,7 +103,7 @@ export function readAddition(
     { pH: false, carbonDioxide: { atm, held } },
     options.solids,
   );
-  const perMole = concentration === undefined ? 0 : 1 / concentration.in("mol/L").toNumber() / 0.01801528;
+  const perMole = concentration === undefined ? 0 : 1 / concentration.toNumber("mol/L") / 0.01801528;
   return {
     network,
     model,
@@ -163,7 +163,7 @@ export function solvedWith(
     concentration === undefined
       ? quantity({ value: added.toPrecision(12), unit: "mol" })
       : concentration
-          .times(quantity({ value: (added / concentration.in("mol/L").toNumber()).toPrecision(12), unit: "L" }))
+          .times(quantity({ value: (added / concentration.toNumber("mol/L")).toPrecision(12), unit: "L" }))
           .to("mol");
   const withAmount: Brought = {
     ...reagent,

@@ -69,7 +69,7 @@ const BUFFER_FIELDS = { pH: true, concentration: true, volume: true, pair: true,
  */
 export function bufferRecipe(request: BufferRequest): BufferRecipe {
   guard.fields(request, BUFFER_FIELDS, "request");
-  const target = pHInput(request.pH).value.toNumber();
+  const target = pHInput(request.pH).toNumber();
   const concentration = positive(request.concentration, "concentration", "concentration", { symbol: "c" });
   const volume = positive(request.volume, "volume", "volume", { symbol: "V" });
   const total = concentration.times(volume).to("mol");
@@ -83,7 +83,7 @@ export function bufferRecipe(request: BufferRequest): BufferRecipe {
         { formula: pair[1], amount: total.times(base.toPrecision(12)) as never },
       ],
     });
-  const away = (pair: BufferPair, base: number): number => mixed(pair, base).pH.value.toNumber() - target;
+  const away = (pair: BufferPair, base: number): number => mixed(pair, base).pH.toNumber() - target;
   const pair = request.pair ?? nearest(away);
   guard.list(pair, "pair");
   if (pair.length !== 2) throw new AqueousError("aqueous.bad-option", "pair must be an acid and its base");
@@ -165,7 +165,7 @@ function capacityInputs(composition: AqueousComposition, slope: number, value: n
   const between = (up: () => number, down: () => number): number => (up() - down()) / (2 * STEP);
   const list: { input: Quantity; partial: number }[] = [];
   for (const { ingredient, of } of read.brought) {
-    const moles = ingredient.amount.in("mol").toNumber();
+    const moles = ingredient.amount.toNumber("mol");
     if (moles === 0) continue;
     const at = (way: number): number => {
       const moved = totals.slice();
@@ -176,7 +176,7 @@ function capacityInputs(composition: AqueousComposition, slope: number, value: n
       () => at(1),
       () => at(-1),
     );
-    list.push({ input: ingredient.amount, partial: perShare / ingredient.amount.value.toNumber() });
+    list.push({ input: ingredient.amount, partial: perShare / ingredient.amount.toNumber() });
   }
   const diluted = (way: number): number =>
     capacityOf(
@@ -188,7 +188,7 @@ function capacityInputs(composition: AqueousComposition, slope: number, value: n
     () => diluted(1),
     () => diluted(-1),
   );
-  list.push({ input: read.water, partial: perWater / read.water.value.toNumber() });
+  list.push({ input: read.water, partial: perWater / read.water.toNumber() });
   const kept = lnK.slice();
   for (const [constant, uses] of model.uses) {
     if (constant.standardUncertainty === 0) continue;

@@ -119,7 +119,7 @@ function doseOf(addition: Addition, added: number, figure: Figure, label: string
 export function doseToPH(request: DoseRequest): Dose {
   guard.fields(request, DOSE_FIELDS, "request");
   guard.record(request.solution, "solution");
-  const target = pHInput(request.to, "to").value.toNumber();
+  const target = pHInput(request.to, "to").toNumber();
   const { dissolved } = request.solution;
   const water = waterOfSolution(request.solution, "solution");
   const { reagent, assay, assumptions } = namedReagent(request.with);

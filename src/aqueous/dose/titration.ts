@@ -82,11 +82,7 @@ function additionOf(request: TitrationCurveRequest): Addition {
 /** Somewhat past the last end point: where the pH has come near that of the burette. */
 function usualEnd(addition: Addition): number {
   const start = pHAdded(addition, 0, false);
-  const far = pHAdded(
-    addition,
-    100 * addition.baseWater * 0.018 * addition.concentration!.in("mol/L").toNumber(),
-    false,
-  );
+  const far = pHAdded(addition, 100 * addition.baseWater * 0.018 * addition.concentration!.toNumber("mol/L"), false);
   for (const share of [0.9, 0.85, 0.8, 0.7, 0.5]) {
     try {
       return 1.05 * molesToPH(addition, start + share * (far - start));
@@ -124,7 +120,7 @@ export function titrationCurve(request: TitrationCurveRequest): TitrationCurve {
   guard.record(request.flask, "flask");
   guard.record(request.burette, "burette");
   const addition = additionOf(request);
-  const strength = addition.concentration!.in("mol/L").toNumber();
+  const strength = addition.concentration!.toNumber("mol/L");
   const volumeOf = (like: QuantityLike, place: string): Quantity<"volume"> => {
     const volume = expectDimension(like, "volume", place, { symbol: "V" });
     if (volume.isZero() || volume.isPositive()) return volume;
@@ -135,25 +131,23 @@ export function titrationCurve(request: TitrationCurveRequest): TitrationCurve {
   if (request.at !== undefined) {
     guard.list(request.at, "at");
     volumes = request.at.map((like, i) => volumeOf(like, `at[${i}]`));
-    litres = Math.max(0, ...volumes.map((v) => v.in("L").toNumber()));
+    litres = Math.max(0, ...volumes.map((v) => v.toNumber("L")));
   } else {
     litres =
-      request.to === undefined
-        ? usualEnd(addition) / strength
-        : positive(request.to, "volume", "to").in("L").toNumber();
+      request.to === undefined ? usualEnd(addition) / strength : positive(request.to, "volume", "to").toNumber("L");
     volumes = Array.from({ length: STEPS + 1 }, (_, i) =>
       quantity({ value: ((1000 * litres * i) / STEPS).toPrecision(6), unit: "mL" }, { symbol: "V" }),
     ) as Quantity<"volume">[];
   }
   const points = volumes.map((volume, i): CurvePoint => {
-    const moles = volume.in("L").toNumber() * strength;
+    const moles = volume.toNumber("L") * strength;
     return { volume, pH: pHQuantity(addition, moles, pHAdded(addition, moles, i > 0)) };
   });
   const curve: TitrationCurve = {
     points,
     to: quantity({ value: (1000 * litres).toPrecision(6), unit: "mL" }) as Quantity<"volume">,
     at: (volume) => {
-      const moles = volumeOf(volume, "volume").in("L").toNumber() * strength;
+      const moles = volumeOf(volume, "volume").toNumber("L") * strength;
       return pHQuantity(addition, moles, pHAdded(addition, moles, false));
     },
   };

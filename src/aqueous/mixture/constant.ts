@@ -67,7 +67,7 @@ export function givenConstant(symbol: string, label: string, input: Quantity): C
   return {
     symbol,
     label,
-    value: input.value.toNumber(),
+    value: input.toNumber(),
     standardUncertainty: input.standardUncertainty?.toNumber() ?? 0,
     doubtful: false,
     source: undefined,

@@ -43,7 +43,7 @@ export interface Solved {
 export function molesOf(model: Model, brought: readonly Brought[], scale?: readonly number[]): Float64Array {
   const moles = new Float64Array(model.components.length);
   for (const [i, { ingredient, of }] of brought.entries()) {
-    const amount = scale === undefined ? ingredient.amount.in("mol").toNumber() : scale[i]!;
+    const amount = scale === undefined ? ingredient.amount.toNumber("mol") : scale[i]!;
     for (const [key, count] of of) moles[model.components.indexOf(key)]! += amount * count;
   }
   return moles;
@@ -104,9 +104,9 @@ export function refuseTooStrong(ionicStrength: number): void {
 
 /** Water of a mixture in moles: what was poured in, and what the ingredients bring. */
 export function waterMoles(water: Quantity<"mass">, brought: readonly Brought[], scale?: readonly number[]): number {
-  let moles = water.in("kg").toNumber() / WATER_MOLAR_MASS;
+  let moles = water.toNumber("kg") / WATER_MOLAR_MASS;
   for (const [i, one] of brought.entries()) {
-    const amount = scale === undefined ? one.ingredient.amount.in("mol").toNumber() : scale[i]!;
+    const amount = scale === undefined ? one.ingredient.amount.toNumber("mol") : scale[i]!;
     moles += amount * one.water;
   }
   return moles;

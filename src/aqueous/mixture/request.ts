@@ -149,7 +149,7 @@ export function carbonDioxideOf(like: CarbonDioxide | undefined): { atm: number;
   guard.fields(like, { pressure: true }, "carbonDioxide");
   const pressure = positive(like.pressure, "pressure", "carbonDioxide.pressure");
   return {
-    atm: pressure.in("kPa").toNumber() / ATMOSPHERE,
+    atm: pressure.toNumber("kPa") / ATMOSPHERE,
     held: true,
     text: `carbon dioxide held at ${pressure}`,
   };
@@ -182,7 +182,7 @@ export function keptModel(
 /** Temperature in °C; refused outside what the constants serve. */
 export function celsiusOf(like: QuantityLike | undefined): number {
   if (like === undefined) return 25;
-  const celsius = expectDimension(like, "temperature", "temperature").in("°C").toNumber();
+  const celsius = expectDimension(like, "temperature", "temperature").toNumber("°C");
   if (celsius >= 5 && celsius <= 60) return celsius;
   throw new AqueousError("aqueous.outside-range", `constants serve from 5 to 60 °C, not at ${celsius} °C`, {
     details: { celsius, from: 5, to: 60 },
@@ -199,7 +199,7 @@ export function pHInput(like: NumberLike | QuantityLike, argument = "pH"): Quant
           : { value: like as NumberLike, unit: "" }) as QuantityLike,
         { symbol: "pH", label: "pH, held" },
       );
-  const plain = expectDimension(q, "number", argument).value.toNumber();
+  const plain = expectDimension(q, "number", argument).toNumber();
   if (plain >= -1 && plain <= 15) return q;
   throw new AqueousError("aqueous.outside-range", `a ${argument} of -1 to 15 is understood, not ${q}`, {
     details: { argument },

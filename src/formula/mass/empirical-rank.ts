@@ -75,7 +75,7 @@ export function scorer(
   ratios: readonly number[],
   smallest: number,
 ): (counts: readonly number[]) => Scored {
-  const weights = parts.map(({ formula }) => molarMass(formula, atomicWeights).value.toNumber());
+  const weights = parts.map(({ formula }) => molarMass(formula, atomicWeights).toNumber());
   // Relative uncertainty of what was given; that of the atomic weights is far smaller than any allowance.
   const given = parts.map((part) => {
     const u = part.given.standardUncertainty;

@@ -148,17 +148,15 @@ function readComposition(
     const M = molarMass(formula, options.weights);
     const byAmount = given.dimension === "amount of substance";
     const amount = byAmount ? given : given.dividedBy(M);
-    const mass = byAmount
-      ? given.in("mol").toNumber() * M.in("g/mol").toNumber()
-      : given.in(plain ? "%" : "g").toNumber();
+    const mass = byAmount ? given.toNumber("mol") * M.toNumber("g/mol") : given.toNumber(plain ? "%" : "g");
     const own = name === options.remainder && found[name] === undefined ? remainderRoom : roomOf(given, found[name]);
-    const relative = own / given.value.toNumber();
+    const relative = own / given.toNumber();
     return { name, formula, given, amount, mass, slack: mass * relative };
   });
   const slack = parts.reduce((sum, part) => sum + part.slack, 0);
   const whole = parts.reduce((sum, { mass }) => sum + mass, 0);
   if (percent) {
-    const sum = entries.reduce((total, [, q]) => total + q.in("%").toNumber(), 0);
+    const sum = entries.reduce((total, [, q]) => total + q.toNumber("%"), 0);
     if (sum > 102) {
       throw new FormulaError("formula.over-hundred", `the percentages sum to ${sum.toPrecision(5)} %`, {
         hint: "a composition sums to 100 %",
@@ -235,7 +233,7 @@ export function empiricalFormula(found: FoundComposition, options: EmpiricalOpti
   const { parts, notes } = readComposition(found, options);
   const most = Math.min(100, Math.max(1, Math.floor(options.maxMultiplier ?? DEFAULT_MULTIPLIER)));
   const unit = parts[0]!.amount.unit;
-  const amounts = parts.map(({ amount }) => amount.in(unit).toNumber());
+  const amounts = parts.map(({ amount }) => amount.toNumber(unit));
   const smallest = Math.min(...amounts);
   const ratios = amounts.map((amount) => amount / smallest);
   const anchor = amounts.indexOf(smallest);
@@ -346,7 +344,7 @@ function unitsIn(
   measured: Quantity,
   options: EmpiricalOptions,
 ): { units: number; ratio: number; fits: boolean } {
-  const ratio = measured.in("g/mol").toNumber() / molarMass(empirical, options.weights).in("g/mol").toNumber();
+  const ratio = measured.toNumber("g/mol") / molarMass(empirical, options.weights).toNumber("g/mol");
   const units = Math.round(ratio);
   const u = measured.standardUncertainty;
   const relative = u === undefined ? 0 : u.div(measured.value).toNumber();
@@ -364,7 +362,7 @@ function ofMass(
   const room = OTHER_WEIGHTS + roomOf(measured, options.molarMass);
   const fits = all.flatMap((one) => {
     const { units, ratio, fits } = unitsIn(formulaOf(one), measured, options);
-    const mass = measured.in(measured.unit).toNumber();
+    const mass = measured.toNumber(measured.unit);
     return fits ? [{ one, exact: one.misfit <= 1 && Math.abs(mass - (mass * units) / ratio) <= room }] : [];
   });
   return [...fits.filter(({ exact }) => exact), ...fits.filter(({ exact }) => !exact)].map(({ one }) => one);

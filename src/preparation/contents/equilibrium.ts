@@ -34,13 +34,13 @@ const standsBy = ({ matter }: Entry): boolean => matter.formula.symbols.length =
 
 /** Things that the beaker of a vessel contains, mol for each kilogram of water; undefined where there is too little water or a stranger. */
 function perKilogram({ books }: Booked): { readonly matter: Matter; readonly moles: number }[] | undefined {
-  const kg = books.water.value.toNumber() / 1000;
+  const kg = books.water.toNumber() / 1000;
   if (books.waterMissing.length > 0 || !(kg > 0)) return undefined;
   const all: { readonly matter: Matter; readonly moles: number }[] = [];
   for (const entry of [...books.dissolved, ...books.solids]) {
     if (standsBy(entry)) continue;
     if (!isKnown(entry.matter.formula)) return undefined;
-    const moles = Number((entry.amount.value.toNumber() / kg).toPrecision(4));
+    const moles = Number((entry.amount.toNumber() / kg).toPrecision(4));
     if (moles > 0) all.push({ matter: entry.matter, moles });
   }
   return all.length === 0 ? undefined : all;
@@ -49,7 +49,7 @@ function perKilogram({ books }: Booked): { readonly matter: Matter; readonly mol
 function standingIn(pot: Booked): Standing | undefined {
   const put = perKilogram(pot);
   if (put === undefined) return undefined;
-  const celsius = pot.books.temperature.in("°C").toNumber();
+  const celsius = pot.books.temperature.toNumber("°C");
   const key = `${celsius} ${put.map(({ matter, moles }) => `${matter.key} ${moles}`).join(" ")}`;
   return remembered(key, () => {
     const pours = put.map(({ matter, moles }) => ({ formula: matter.formula, moles }));
@@ -108,7 +108,7 @@ const metalsOf = (matter: Matter, own: ReadonlyMap<string, number>): string[] =>
 /** pH of a vessel; undefined where the model does not reach. */
 export function phOf(pot: Booked): Quantity<"number"> | undefined {
   const { temperature } = pot.books;
-  const celsius = temperature.in("°C").toNumber();
+  const celsius = temperature.toNumber("°C");
   if (celsius < 5 || celsius > 60 || pot.books.dissolved.length === 0) return undefined;
   const found = ownStanding(pot);
   return found === undefined
@@ -152,7 +152,7 @@ export function keptRange(pot: Booked, matter: Matter): readonly [least: Quantit
   const by = Math.max(0, ...doubts);
   if (by === 0) return undefined;
   const pours = put.map(({ matter: one, moles }) => ({ formula: one.formula, moles }));
-  const celsius = pot.books.temperature.in("°C").toNumber();
+  const celsius = pot.books.temperature.toNumber("°C");
   const ends = [by, -by].map((one) => {
     const how = { carbonDioxide: "kept", solids: "fresh", lower: { by: one, which: isIt } } as const;
     const beaker = settle(pours, 1, celsius, how);

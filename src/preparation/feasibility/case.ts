@@ -56,12 +56,12 @@ const rounded = (x: number): number => (x === 0 ? 0 : Number(x.toPrecision(4)));
 /** The case of a batch. */
 export function caseOf(setting: Setting, account: Account, water: number | undefined): Case {
   const { reactants, products, product, materials, temperature } = setting;
-  const extent = account.extent.in("mol").toNumber();
+  const extent = account.extent.toNumber("mol");
   const theory = extent * Number(product.coefficient);
   const put = reactants.map((species): Put => {
     const own = materials.flatMap((m, i) => (m.species === species ? [account.supplied[i]!] : []));
     const used = (extent * Number(species.coefficient)) / theory;
-    const all = own.reduce((n, { amount }) => n + amount.in("mol").toNumber(), 0) / theory;
+    const all = own.reduce((n, { amount }) => n + amount.toNumber("mol"), 0) / theory;
     const moles = own.length === 0 ? used : Math.max(all, used);
     return {
       species,
@@ -85,7 +85,7 @@ export function caseOf(setting: Setting, account: Account, water: number | undef
     made,
     product: made[products.indexOf(product)]!,
     water: water === undefined || !(water > 0) ? undefined : Number((water / theory).toPrecision(3)),
-    celsius: temperature.in("°C").toNumber(),
+    celsius: temperature.toNumber("°C"),
     redox: redoxOf(setting),
   };
 }

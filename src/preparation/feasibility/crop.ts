@@ -24,7 +24,7 @@ function fall(
   let left = [...ions];
   const crop = new Map<string, Crop>();
   for (let turn = 0; turn < 12; turn += 1) {
-    const over = pairingsOf(left, at.in("°C").toNumber())
+    const over = pairingsOf(left, at.toNumber("°C"))
       .filter(({ ions: of }) => of.every(({ ion }) => ion.made !== true && ion.moles > 0))
       .map((pairing) => ({ pairing, water: waterOf(pairing, at) ?? 0 }))
       .filter(({ water }) => water > 1.001 * kg)
@@ -44,7 +44,7 @@ function fall(
       formula: pairing.formula,
       solid: verdict.solidPhase,
       moles: all,
-      grams: all * molarMass(parseFormula(pairing.formula)).in("g/mol").toNumber(),
+      grams: all * molarMass(parseFormula(pairing.formula)).toNumber("g/mol"),
       share: whole > 0 ? Math.min(1, all / whole) : 0,
       wanted: isOf(pairing, c),
     });

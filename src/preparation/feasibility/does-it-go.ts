@@ -71,7 +71,7 @@ export function refuseWhatDoesNotGo(
     hint: `if this is known and meant, acknowledge it by code: acknowledge: ["${DOES_NOT_GO[0]}"]`,
     details: {
       verdict,
-      solids: solids.map(({ formula, share }) => ({ formula, share: share.value.toNumber() })),
+      solids: solids.map(({ formula, share }) => ({ formula, share: share.toNumber() })),
       reasons: reasons.map(({ code, text, source }) => ({ code, text, source })),
     },
   });

@@ -115,7 +115,7 @@ export function swapReason({ c }: Wanted): Reason[] {
   if (from === undefined || from.made.kind !== "salt") return [];
   const found = attempt(() => saltConversion({ from: from.species.formula, to: c.product.species.formula }));
   if (!found.ok) return [];
-  const K = found.value.equilibriumRatio.value.toNumber();
+  const K = found.value.equilibriumRatio.toNumber();
   const fold = 1 + 1 / K;
   return [
     {

@@ -165,7 +165,7 @@ function hotStrongAcid({ put, made, setting }: Case): Ruling | undefined {
   const { symbols } = metal.species.formula;
   if ((HOT_SULFURIC.not as readonly string[]).includes(symbols[0]!)) return undefined;
   const material = setting.materials.find(({ species }) => species === acid.species);
-  const fraction = material?.isSolution === true ? material.massFraction()?.in("%").toNumber() : undefined;
+  const fraction = material?.isSolution === true ? material.massFraction()?.toNumber("%") : undefined;
   if (fraction !== undefined && fraction < CONCENTRATED) return undefined;
   return {
     verdict: "goes",

@@ -37,7 +37,7 @@ export function judgePair(c: Case): Ruling | undefined {
   if (cations.length === 0 || anions.length === 0) return undefined;
   const cold = c.setting.temperature as Temperature;
   const hot = planned("hot") as Temperature;
-  const at = cold.in("°C").toNumber();
+  const at = cold.toNumber("°C");
   const pairings = pairingsOf(ions, at);
   const atCold = ranked(c, pairings, cold);
   const wanted = atCold.find((one) => one.wanted);
@@ -90,7 +90,7 @@ export function judgePair(c: Case): Ruling | undefined {
       ],
     };
   if (first.wanted) return { verdict: "goes", solids: [], reasons: [order] };
-  const atHot = ranked(c, pairingsOf(ions, hot.in("°C").toNumber()), hot);
+  const atHot = ranked(c, pairingsOf(ions, hot.toNumber("°C")), hot);
   const hotFirst = atHot[0];
   if (hotFirst?.wanted === true)
     return {

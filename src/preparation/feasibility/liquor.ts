@@ -65,10 +65,7 @@ function moleculeWater({ product }: Case, at: Temperature): number | undefined {
   if (product.made.kind === "salt") return undefined;
   const found = trySolubilityOf(product.species.formula, at);
   if (!found.ok) return undefined;
-  return (
-    molarMass(product.species.formula).in("g/mol").toNumber() /
-    (10 * found.value.perHundredGramsWater.in("g").toNumber())
-  );
+  return molarMass(product.species.formula).toNumber("g/mol") / (10 * found.value.perHundredGramsWater.toNumber("g"));
 }
 
 export interface Ranked {

@@ -62,7 +62,7 @@ export const holds = ({ kept }: Beakers, of: ReadonlyMap<string, number>): boole
 
 /** Mass of an amount, g. */
 export const gramsOf = (formula: Pour["formula"], moles: number): number =>
-  moles * molarMass(formula).in("g/mol").toNumber();
+  moles * molarMass(formula).toNumber("g/mol");
 
 /** A share as it is read: `91 %`. */
 export function percent(share: number): string {

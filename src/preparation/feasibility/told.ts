@@ -80,7 +80,7 @@ export function told(ruling: Ruling, setting: Setting, batch: Batch): Feasibilit
 /** Say so where the figures are for another amount of water than the plan's. */
 function waterReason({ basis }: Ruling, setting: Setting, batch: Batch): FeasibilityReason[] {
   if (basis === undefined) return [];
-  const perMole = waterOf(setting, batch) / batch.product.amount.in("mol").toNumber();
+  const perMole = waterOf(setting, batch) / batch.product.amount.toNumber("mol");
   if (Math.abs(basis.water / perMole - 1) < 0.02) return [];
   const text = `figures are for ${Math.round(basis.water * 1000)} g of water for one mole of product`;
   return [
@@ -104,10 +104,10 @@ export function waterOf(setting: Setting, batch: Batch): number {
   let kg = 0;
   for (const [i, feed] of batch.feeds.entries()) {
     const { waters, species } = setting.materials[i]!;
-    kg += WATER * waters.minus(species.waters).times(batch.materialBalance.supplied[i]!.amount).in("mol").toNumber();
+    kg += WATER * waters.minus(species.waters).times(batch.materialBalance.supplied[i]!.amount).toNumber("mol");
     const dilution = feed.how === "solution" ? feed.dilution?.water : undefined;
     const own = feed.how === "dissolve" ? feed.dissolving.water : feed.how === "solid" ? undefined : feed.water;
-    for (const one of [own, dilution]) kg += one?.in("kg").toNumber() ?? 0;
+    for (const one of [own, dilution]) kg += one?.toNumber("kg") ?? 0;
   }
   return kg;
 }

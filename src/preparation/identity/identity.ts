@@ -60,8 +60,8 @@ const FLOOR = 1e-6;
 
 function testOf(found: Quantity, expected: Quantity, perWater: (dry: number) => number): Test {
   const difference = found.minus(expected);
-  const dry = expected.in(found.unit).toNumber();
-  const value = found.value.toNumber();
+  const dry = expected.toNumber(found.unit);
+  const value = found.toNumber();
   const u = difference.standardUncertainty?.toNumber() ?? 0;
   return { found, dry, value, perWater: perWater(dry), u: Math.max(u, FLOOR * Math.max(1, Math.abs(value))) };
 }
@@ -106,7 +106,7 @@ export function identifyByMassLoss(request: MassLossRequest): Identity {
     before === undefined ? undefined : lossOf(massOf(before, "before", request), massOf(after!, "after", request));
   const acid = acidOf(request);
   const allowed = expectDimension(request.adsorbedWater ?? "0 %", "mass fraction", "adsorbedWater");
-  const most = allowed.in("").toNumber();
+  const most = allowed.toNumber("");
   if (most < 0 || most >= 1) throw new PlanError("plan.request", `adsorbedWater of ${allowed} is outside 0 to 100 %`);
   const judged = candidatesOf(request).map(({ formula, residue, condition }) => {
     const expectedLoss = expectedLossOf(formula, residue);

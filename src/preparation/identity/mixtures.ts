@@ -59,7 +59,7 @@ interface Fit {
 function fitted(tests: readonly Ends[], constant: number): Fit | undefined {
   const read = tests.map((test) => {
     const { unit } = test.found.value;
-    const [found, first, second] = [test.found.value, test.first, test.second].map((q) => q.in(unit).toNumber());
+    const [found, first, second] = [test.found.value, test.first, test.second].map((q) => q.toNumber(unit));
     return { test, found: found!, second: second!, slope: first! - second!, u: test.found.u };
   });
   const information = read.reduce((s, { slope, u }) => s + (slope / u) ** 2, 0);
@@ -148,7 +148,7 @@ export function mixturesOf(
       const asIs =
         acid === undefined || one.acid === undefined
           ? undefined
-          : acid.value.minus(one.acid).in(acid.value.unit).toNumber() / acid.u;
+          : acid.value.minus(one.acid).toNumber(acid.value.unit) / acid.u;
       if (acid === undefined || asIs !== undefined)
         judge("fire not done yet", [one.name], [{ found: loss, first: one.loss, second: none.loss }], (asIs ?? 0) ** 2);
     }

@@ -97,7 +97,7 @@ interface Candidate {
 function outcomesOf(behaviours: readonly Behaviour[], resolves: string | undefined): (string | undefined)[] {
   if (resolves === undefined) return behaviours.map((one) => (typeof one === "string" ? one : undefined));
   const step = exact(resolves);
-  const values = behaviours.map((one) => (isQuantity(one) ? one.dividedBy(step).in("").toNumber() : undefined));
+  const values = behaviours.map((one) => (isQuantity(one) ? one.dividedBy(step).toNumber("") : undefined));
   const sorted = [...new Set(values.filter((one) => one !== undefined))].sort((a, b) => a - b);
   const groups: number[][] = [];
   for (const value of sorted) {
@@ -222,7 +222,7 @@ export function tellPowdersApart(request: PowdersRequest): Powders {
     .filter(({ test }) => !done.has(test))
     .map((one) => testOf(one, remaining))
     .filter(({ bits }) => bits > 1e-9)
-    .sort((a, b) => b.bits / b.takes.in("min").toNumber() - a.bits / a.takes.in("min").toNumber());
+    .sort((a, b) => b.bits / b.takes.toNumber("min") - a.bits / a.takes.toNumber("min"));
   const next = remaining.length > 1 ? useful[0] : undefined;
   const names = remaining.map(({ name }) => name);
   return frozen(

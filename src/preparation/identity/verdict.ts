@@ -77,7 +77,7 @@ function dryFirst(candidates: readonly IdentityCandidate[]): string {
 
 /** Would a titration good to 1 % tell the candidates apart, each with the water it is taken to hold? */
 function titrationTells(fitting: readonly IdentityCandidate[]): boolean {
-  const acids = fitting.map((c) => c.acidPerGram?.times(lessThanAll(c.water)).in("mmol/g").toNumber());
+  const acids = fitting.map((c) => c.acidPerGram?.times(lessThanAll(c.water)).toNumber("mmol/g"));
   return acids.some((a, i) =>
     acids.slice(i + 1).some((b) => a === undefined || b === undefined || Math.abs(a / b - 1) > 0.03),
   );

@@ -69,7 +69,7 @@ function asRun(one: Run | RunRecord, i: number): Run {
 /** A run as `evaluateRun` made it, and no record in its clothes. */
 const isWhole = (one: Run): boolean => "verdict" in one && "plan" in one && "materialBalance" in one;
 
-const share = (q: Quantity): number => q.in("").toNumber();
+const share = (q: Quantity): number => q.toNumber("");
 
 /** What one run says of losses and of its limiting material. */
 interface Lesson {
@@ -185,7 +185,7 @@ function titrationsOf(runs: readonly Run[]): { name: string; value: number; u: n
       return {
         name,
         value,
-        u: u === undefined ? value * share(planned("titration")) : (u * value) / found.value.toNumber(),
+        u: u === undefined ? value * share(planned("titration")) : (u * value) / found.toNumber(),
       };
     }),
   );

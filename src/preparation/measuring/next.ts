@@ -141,7 +141,7 @@ function inputsOf(figure: Quantity, means: MeasuringMeans): BetterMeasurement[] 
         then,
         text: does === undefined ? `${input} (${percent}): ${why}` : `${does}: ${gain} (${percent})`,
       },
-      rank: takes === undefined ? 0 : takenOff / Math.max(takes.in(MINUTE).toNumber(), 1e-6),
+      rank: takes === undefined ? 0 : takenOff / Math.max(takes.toNumber(MINUTE), 1e-6),
     };
   });
   return found.sort((a, b) => b.rank - a.rank || b.better.share - a.better.share).map(({ better }) => better);
@@ -170,7 +170,7 @@ function testsOf(findings: readonly Finding[]): DecidingTest[] {
       text: `${does} (${takes}) - ${words}`,
     };
   });
-  const perMinute = ({ bits, takes }: DecidingTest): number => bits / takes.in(MINUTE).toNumber();
+  const perMinute = ({ bits, takes }: DecidingTest): number => bits / takes.toNumber(MINUTE);
   return tests.filter(({ bits }) => bits > 1e-9).sort((a, b) => perMinute(b) - perMinute(a));
 }
 

@@ -7,9 +7,9 @@ import { shareFrom } from "./share";
 /** Share of the liquid that a cake keeps when it keeps a volume; all of it at most. */
 function shareKept(pot: Pot, retained: Quantity): Quantity {
   const liquid = pot.with({ solids: [] });
-  const mass = liquid.mass.value.toNumber();
+  const mass = liquid.mass.toNumber();
   return mass > 0
-    ? shareFrom(retained.dividedBy(liquid.volume).in("").toNumber(), "share of the liquor that the cake keeps")
+    ? shareFrom(retained.dividedBy(liquid.volume).toNumber(""), "share of the liquor that the cake keeps")
     : shareFrom(0, "nothing liquid");
 }
 

@@ -15,7 +15,7 @@ export function rinse(
 ): Done {
   const stirred = lost === undefined ? before : dissolve(before, lost.matter, lost.amount);
   const { kept, rest } = stirred.split(exact("0"));
-  const cling = before.with({ solids: [] }).mass.dividedBy(liquid.mass).in("").toNumber();
+  const cling = before.with({ solids: [] }).mass.dividedBy(liquid.mass).toNumber("");
   const rinsing = liquid.split(shareFrom(cling, "share of the rinse that clings to the crystals"));
   return done(
     "rinse",

@@ -15,7 +15,7 @@ export function wash(
   lost: { readonly matter: Matter; readonly amount: Quantity } | undefined,
 ): Done {
   const all = water.times(BigInt(washes)).to("g");
-  const stays = shareFrom(leftByOne.in("").toNumber() ** washes, "share of the salts that the washes leave");
+  const stays = shareFrom(leftByOne.toNumber("") ** washes, "share of the salts that the washes leave");
   const start = before.books;
   const stirred = lost === undefined ? before : dissolve(before, lost.matter, lost.amount);
   const { kept, rest } = stirred.split(stays);

@@ -30,7 +30,7 @@ export function paceOf(gases: readonly GasEvolved[], vessel: Vessel | undefined,
   const size = vessel.smallest ?? vessel.needed;
   const headspace = size.minus(vessel.liquid).to("L").named({ symbol: "V(headspace)", label: "air above the liquid" });
   if (!headspace.isPositive()) return undefined;
-  const needed = Math.ceil(total.dividedBy(headspace).in("").toNumber());
+  const needed = Math.ceil(total.dividedBy(headspace).toNumber(""));
   const portions = Math.min(MOST_PORTIONS, Math.max(Number(PLANNING.leastPortions.value), needed));
   const warnings: string[] = [];
   const atOnce = gases.map(({ formula, volume, hood, limit }) => {

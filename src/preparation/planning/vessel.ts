@@ -81,7 +81,7 @@ export function vesselFor(
   const needed = liquid
     .times(factor)
     .named({ symbol: "V(vessel)", label: "vessel, foam included", rule: "vessel = liquid × foam factor" });
-  const millilitres = needed.in("mL").toNumber();
+  const millilitres = needed.toNumber("mL");
   const size = VESSELS.flatMap((row) => row.sizes).find((s) => s * FULL >= millilitres);
   return {
     liquid,

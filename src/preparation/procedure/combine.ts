@@ -66,7 +66,7 @@ function adding(bench: Bench, i: number, look: Look, isLast: boolean): string {
   const cool =
     roles[i] === "oxidiser"
       ? ", cooling from outside"
-      : "rise" in warming && warming.rise.rise.in("ΔK").toNumber() >= 10
+      : "rise" in warming && warming.rise.rise.toNumber("ΔK") >= 10
         ? `; it warms by up to ${about(warming.rise.rise, "ΔK", 2).replace("ΔK", "K")} if added at once`
         : "";
   if (gas.length === 0 || additionRate === undefined)

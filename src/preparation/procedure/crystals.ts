@@ -130,7 +130,7 @@ export function isolateCrystals(bench: Bench): void {
 }
 
 const middle = (hot: Quantity<"temperature">, cold: Quantity<"temperature">): Quantity => {
-  const mean = (hot.in("°C").toNumber() + cold.in("°C").toNumber()) / 2;
+  const mean = (hot.toNumber("°C") + cold.toNumber("°C")) / 2;
   return exact(`${Math.round(mean)} °C`);
 };
 

@@ -34,7 +34,7 @@ export function vesselIn(look: Look): string {
 const clear = (look: Look, name: string): string => {
   const heat = look.dissolvingHeat.find((one) => one.material === name);
   if (heat === undefined || !("rise" in heat)) return "";
-  const kelvin = heat.rise.rise.in("ΔK").toNumber();
+  const kelvin = heat.rise.rise.toNumber("ΔK");
   if (Math.abs(kelvin) < 5) return "";
   return `; it ${kelvin > 0 ? "warms" : "cools"} by about ${Number(Math.abs(kelvin).toPrecision(2))} K`;
 };
@@ -137,6 +137,6 @@ function dilutionHeat(bench: Bench, i: number, after: Pot): string {
   const own = bench.material(i).solventIn(bench.frame.portions[i]!);
   const rise = own === undefined ? undefined : warmingOfDilution(form, amount, own, after);
   if (rise === undefined) return "; it warms, how much is not known: let it cool";
-  const kelvin = rise.in("ΔK").toNumber();
+  const kelvin = rise.toNumber("ΔK");
   return kelvin < 5 ? "" : `; it warms by about ${Number(kelvin.toPrecision(2))} K: let it cool`;
 }

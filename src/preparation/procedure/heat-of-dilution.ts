@@ -9,8 +9,7 @@ import { exact } from "../planning/exact";
 
 /** Warming of a diluted acid, from its amount, the water it came in, and all that is in the vessel after; undefined without figures. */
 export function warmingOfDilution(form: Formula, amount: Quantity, own: Quantity, after: Pot): Quantity | undefined {
-  const perAcid = (water: Quantity): number =>
-    water.dividedBy(exact("18.015 g/mol")).dividedBy(amount).in("").toNumber();
+  const perAcid = (water: Quantity): number => water.dividedBy(exact("18.015 g/mol")).dividedBy(amount).toNumber("");
   const enthalpy = heatOfDilution(form, perAcid(own), perAcid(after.books.water));
   if (enthalpy === undefined) return undefined;
   return temperatureRise({

@@ -112,7 +112,7 @@ export function liquorHeldBy(
 /** Volume of one wash: some times what the cake retains, in steps a jug shows. */
 function handyWash(retained: Quantity, decants: boolean): Quantity {
   const of = decants ? PLANNING.decantationsOf : PLANNING.washesOf;
-  const millilitres = retained.in("mL").toNumber() * Number(of.value);
+  const millilitres = retained.toNumber("mL") * Number(of.value);
   const step = millilitres < 100 ? 10 : millilitres < 500 ? 50 : millilitres < 5000 ? 100 : 500;
   return quantity({ value: Math.max(1, Math.round(millilitres / step)) * step, unit: "mL" });
 }

@@ -42,8 +42,8 @@ function stepped(value: number, step: number): string {
 }
 
 export function handOf(instruments: Instruments, lessThan = (mass: string): string => `less than ${mass}`): Hand {
-  const gram = instruments.mass.in("g").toNumber();
-  const cylinder = instruments.volume.in("mL").toNumber();
+  const gram = instruments.mass.toNumber("g");
+  const cylinder = instruments.volume.toNumber("mL");
   const litres = (liquid: Quantity): string => {
     const millilitres = (liquid.dimension === "volume" ? liquid.in("mL") : liquid.in("g")).toNumber();
     let step = cylinder;
@@ -54,7 +54,7 @@ export function handOf(instruments: Instruments, lessThan = (mass: string): stri
   };
   return {
     grams: (mass) => {
-      const value = mass.in("g").toNumber();
+      const value = mass.toNumber("g");
       if (Math.abs(value) < gram / 2) return lessThan(`${gram} g`);
       return value >= 10_000 ? about(mass, "kg") : `${stepped(value, gram)} g`;
     },
@@ -64,7 +64,7 @@ export function handOf(instruments: Instruments, lessThan = (mass: string): stri
 }
 
 /** The volume of a gas or of a vessel. */
-export const litres = (q: Quantity): string => about(q, q.in("L").toNumber() >= 1 ? "L" : "mL");
+export const litres = (q: Quantity): string => about(q, q.toNumber("L") >= 1 ? "L" : "mL");
 
 /** The size of a vessel: no zeros after the point. */
 export const vesselSize = (q: Quantity): string =>
@@ -76,7 +76,7 @@ export const percent = (q: Quantity): string => about(q, "%", 2);
 
 /** A time in the unit a person would say. */
 export function lasting(time: Quantity): string | undefined {
-  const minutes = time.in("min").toNumber();
+  const minutes = time.toNumber("min");
   if (minutes < 1) return undefined;
   return about(time, minutes < 120 ? "min" : "h", 2);
 }

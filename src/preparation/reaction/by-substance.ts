@@ -1,6 +1,7 @@
 // Tables looked up by substance: constitution decides, so that a row is found however its formula is spelled.
 import { type Formula, parseFormula } from "../../formula";
 import { byDryRatio } from "../../formula/internal";
+import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 
 /**
@@ -11,8 +12,12 @@ import { constitutionOf } from "../../ion";
 export function bySubstance<R extends { readonly formula: string }>(
   table: readonly R[],
 ): (formula: Formula) => R | undefined {
-  const alike = byDryRatio(() => table, (row) => row.formula);
-  return (formula) => {
+  const alike = byDryRatio(
+    () => table,
+    (row) => row.formula,
+  );
+  const found = remembering<R | undefined>(1000);
+  const find = (formula: Formula): R | undefined => {
     for (const one of [formula, ...constitutionOf(formula).readings.map((text) => parseFormula(text))]) {
       const { anhydrousIdentity } = constitutionOf(one);
       const row = alike(one).find((kin) => constitutionOf(kin.formula).anhydrousIdentity === anhydrousIdentity);
@@ -20,4 +25,5 @@ export function bySubstance<R extends { readonly formula: string }>(
     }
     return undefined;
   };
+  return (formula) => found(formula.text, () => find(formula));
 }

@@ -85,7 +85,7 @@ function ignitionFindings(
     molarMass(left).times(form.count(key)).dividedBy(left.count(key)).dividedBy(molarMass(form)).to("%");
   const theory = share(product);
   const u = found.standardUncertainty?.toNumber() ?? 0;
-  if (Math.abs(found.minus(theory).in("%").toNumber()) <= 2 * u) return [];
+  if (Math.abs(found.minus(theory).toNumber("%")) <= 2 * u) return [];
   const others = formulasLike(product)
     .map((form) => `${nameOfFormula(form)} ${shown(share(form))}`)
     .join(", ");

@@ -18,7 +18,7 @@ const LEAST_TOLERANCE = 0.002;
 
 /** How near a figure must be to one that is printed with its digits to be that figure. */
 const toleranceOf = (printed: Quantity): number =>
-  Math.max(LEAST_TOLERANCE, 0.5 / 10 ** printed.value.decimalPlaces() / Math.abs(printed.value.toNumber()));
+  Math.max(LEAST_TOLERANCE, 0.5 / 10 ** printed.value.decimalPlaces() / Math.abs(printed.toNumber()));
 
 /** Forms the product may have been counted as: without water, and every known hydrate. */
 function productForms({ read }: RecipeFigures): Formula[] {

@@ -104,7 +104,7 @@ function misfit(choice: ReadonlyMap<ReadMaterial, Quantity>): { worst: number; t
   const extents = [...choice].map(([m, n]) => n.dividedBy(m.material.species.coefficient));
   const smallest = extents.reduce((a, b) => (b.compare(a) < 0 ? b : a));
   const times = new Map([...choice.keys()].map((m, i) => [m, extents[i]!.dividedBy(smallest)]));
-  const worst = Math.max(...[...times.values()].map((t) => Math.log(t.in("").toNumber())));
+  const worst = Math.max(...[...times.values()].map((t) => Math.log(t.toNumber(""))));
   return { worst, times };
 }
 

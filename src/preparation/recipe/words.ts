@@ -2,5 +2,5 @@
 import type { Quantity } from "../../quantity";
 
 export const shown = (q: Quantity, figures = 3): string => q.format({ significant: figures, uncertainty: "none" });
-export const ratioOf = (q: Quantity): number => q.in("").toNumber();
+export const ratioOf = (q: Quantity): number => q.toNumber("");
 export const near = (a: number, b: number, within: number): boolean => Math.abs(a / b - 1) <= within;

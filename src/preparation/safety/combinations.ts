@@ -69,7 +69,7 @@ function fractionOf({ shelf, form, massFraction }: Material): Quantity | undefin
 /** A material with its strength, where it is a solution; what is no solution is as strong as it can be. */
 function withStrength(material: Material): string | MaterialOfStrength {
   const text = material.form.toString();
-  const percent = fractionOf(material)?.in("%").toNumber();
+  const percent = fractionOf(material)?.toNumber("%");
   return percent === undefined ? text : { material: text, strength: `${Math.min(percent, 100).toFixed(4)} %` };
 }
 

@@ -118,7 +118,7 @@ export function runsOutFirst(stock: Stock, plans: readonly Plan[]): readonly Rea
   const lots = onHand(stock);
   const reaches = needsOf(plans).map(({ name, needed }) => {
     const there = totalOf(lots, name, needed.dimension) ?? zeroOf(needed);
-    return { name, onHand: there, needed, rounds: there.dividedBy(needed).in("").toNumber() };
+    return { name, onHand: there, needed, rounds: there.dividedBy(needed).toNumber("") };
   });
   return frozen(reaches.sort((a, b) => a.rounds - b.rounds));
 }

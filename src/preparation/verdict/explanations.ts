@@ -28,17 +28,15 @@ function theoryWith({ batch, observed: { setting, portions } }: Evidence, index:
 
 /** The same in round figures: how the theory changes if one material holds `factor` times as much. */
 function roughRatio({ batch: { materialBalance } }: Evidence, index: number, factor: number): number {
-  const times = materialBalance.supplied.map(
-    (s, i) => s.timesStoichiometric.in("").toNumber() * (i === index ? factor : 1),
-  );
+  const times = materialBalance.supplied.map((s, i) => s.timesStoichiometric.toNumber("") * (i === index ? factor : 1));
   return Math.min(...times);
 }
 
 export function explanationsOfMixUp(evidence: Evidence): Finding[] {
   const { dry, handlingLoss, batch, observed } = evidence;
   const u = dry.standardUncertainty?.toNumber() ?? 0;
-  const found = dry.dividedBy(evidence.expected).in("").toNumber();
-  const loss = handlingLoss.in("").toNumber();
+  const found = dry.dividedBy(evidence.expected).toNumber("");
+  const loss = handlingLoss.toNumber("");
   return observed.setting.materials.flatMap((material, index) => {
     if (material.shelf.strength !== undefined || isWater(material.form)) return [];
     // A pack holds a form that is sold; a stock that dried out may have become any form with less water.
@@ -48,14 +46,14 @@ export function explanationsOfMixUp(evidence: Evidence): Finding[] {
     );
     return others.flatMap(({ formula, sold }): Finding[] => {
       // A form that is far off in round figures is not calculated exactly.
-      const rough = roughRatio(evidence, index, own.dividedBy(molarMass(formula)).in("").toNumber());
+      const rough = roughRatio(evidence, index, own.dividedBy(molarMass(formula)).toNumber(""));
       if (found > rough * FAR_OVER || found < rough * (1 - loss) * FAR_UNDER) return [];
       const theory = theoryWith(evidence, index, formula);
       // Expected: all of it, down to what handling may take.
       const most = afterLosses(evidence, theory);
       const middle = most.times(lessThanAll(handlingLoss.dividedBy(2)));
       const half = most.times(handlingLoss).dividedBy(2);
-      const off = Math.abs(dry.minus(middle).in("g").toNumber()) / (half.in("g").toNumber() + 2 * u);
+      const off = Math.abs(dry.minus(middle).toNumber("g")) / (half.toNumber("g") + 2 * u);
       if (!(off <= COVERS) || theory.compare(batch.product.theoreticalYield) === 0) return [];
       const factor = theory.dividedBy(batch.product.theoreticalYield).to("%");
       const [was, taken] = [nameOfFormula(formula), material.formName];

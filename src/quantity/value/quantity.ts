@@ -28,7 +28,19 @@ import {
   scaling,
 } from "./graph";
 import { checkRecord, type QuantityRecord, toRecord } from "./json";
-import { add, compare, divide, multiply, negate, power, type Rational, rational, square, subtract } from "./rational";
+import {
+  add,
+  compare,
+  divide,
+  multiply,
+  negate,
+  numberOf,
+  power,
+  type Rational,
+  rational,
+  square,
+  subtract,
+} from "./rational";
 import { type NumberLike, toRational } from "./read-number";
 import { type Decimal, squareRootOf, toDecimal } from "./real";
 import { BRAND, type InputNaming, type Measured, type Quantity, type QuantityLike } from "./types";
@@ -231,7 +243,7 @@ class Value implements Quantity {
   }
 
   toNumber(unit?: string): number {
-    return (unit === undefined ? this.value : this.in(unit)).toNumber();
+    return numberOf(inUnit(this.#node.value, unit === undefined ? this.#node.unit : this.matching(unit)));
   }
 
   valueOf(): never {
@@ -241,9 +253,10 @@ class Value implements Quantity {
   }
 }
 
+const inUnit = (value: Rational, unit: Unit): Rational => divide(subtract(value, unit.offset), unit.factor);
+
 /** @internal */
-export const valueIn = (value: Rational, unit: Unit): Decimal =>
-  toDecimal(divide(subtract(value, unit.offset), unit.factor));
+export const valueIn = (value: Rational, unit: Unit): Decimal => toDecimal(inUnit(value, unit));
 
 const divisionByZero = (what?: string): QuantityError =>
   new QuantityError("quantity.division-by-zero", `division by zero${what === undefined ? "" : `: ${what} is 0`}`);

@@ -33,6 +33,20 @@ export function reduce(a: Rational): Rational {
   return shift >= 0n ? { n: scaled, d: 1n << shift } : { n: scaled << -shift, d: 1n };
 }
 
+/** The nearest double. */
+export function numberOf({ n, d }: Rational): number {
+  const [above, below] = [Number(n), Number(d)];
+  if (Math.abs(above) <= Number.MAX_SAFE_INTEGER && below <= Number.MAX_SAFE_INTEGER) return above / below;
+  // A quotient of 64 bits or more; its last bit, far below those a double has, tells whether anything is left over.
+  const shift = 72n - bits(n) + bits(d);
+  const [over, under] = shift >= 0n ? [abs(n) << shift, d] : [abs(n), d << -shift];
+  const quotient = over / under;
+  const exact = quotient * under === over ? quotient : quotient | 1n;
+  // in two steps, since the power may leave the range of doubles where the value does not
+  const half = Number(shift / 2n);
+  return Number(n < 0n ? -exact : exact) * 2 ** -half * 2 ** (half - Number(shift));
+}
+
 /** n/d with the sign moved up and the size kept in bounds. `d` must not be zero: callers refuse that with their own code. */
 export function rational(n: bigint, d: bigint = 1n): Rational {
   const r = d < 0n ? { n: -n, d: -d } : { n, d };

@@ -24,9 +24,7 @@ function packsFor(
   const pack = plan.request.materials.find(({ name }) => name === material)?.pack;
   if (pack === undefined) return undefined;
   const size = quantity(pack.size as Quantity);
-  return size.dimension === all.dimension
-    ? { size, count: Math.ceil(all.dividedBy(size).in("").toNumber()) }
-    : undefined;
+  return size.dimension === all.dimension ? { size, count: Math.ceil(all.dividedBy(size).toNumber("")) } : undefined;
 }
 
 /** What one group and all groups take, and how many packs that is. */

@@ -146,7 +146,7 @@ function picturesOf(on: OnPaper): Picture[] {
     const { gasPerPortion, headspace } = additionRate;
     const bar = (label: string, volume: Quantity) => ({
       label,
-      value: volume.in("L").toNumber(),
+      value: volume.toNumber("L"),
       shown: handy(volume, 2),
     });
     const text = filled(words.perPortionText, { gas: handy(gasPerPortion, 2), space: handy(headspace, 2) });
@@ -161,14 +161,14 @@ function picturesOf(on: OnPaper): Picture[] {
     const { residueUnwashed, residueAfter, washes, target } = washing.plan;
     const left = [residueUnwashed, ...residueAfter.slice(0, washes)].slice(0, MOST_WASHES).map((mass, i) => ({
       label: String(i),
-      value: mass.in("g").toNumber(),
+      value: mass.toNumber("g"),
       shown: hand.grams(mass),
     }));
     const text = filled(words.solidsText, {
       left: left.map(({ label, shown }) => `${label}: ${shown}`).join(", "),
       target: hand.grams(target),
     });
-    const limit = { label: filled(words.mostAllowed, { mass: hand.grams(target) }), value: target.in("g").toNumber() };
+    const limit = { label: filled(words.mostAllowed, { mass: hand.grams(target) }), value: target.toNumber("g") };
     pictures.push({ svg: bars({ title: words.solids, text, all: left, limit }), text: words.solids });
   }
   return pictures;

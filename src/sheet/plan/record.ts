@@ -7,7 +7,7 @@ import { filled } from "../words";
 import { bare, expectedOf, handFor, type OnPaper, rangeOf } from "./context";
 import { observationName } from "./observation";
 
-const grams = (q: Quantity): number => q.in("g").toNumber();
+const grams = (q: Quantity): number => q.toNumber("g");
 
 const chartOf = (on: OnPaper): Picture => {
   const { plan, words } = on;

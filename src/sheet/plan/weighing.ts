@@ -10,7 +10,7 @@ import { asRead, handFor, instrumentsOf, numberOf, type OnPaper, stepsOnPaper, w
 const JUGS = [50, 100, 250, 500, 1000, 2000, 3000, 5000, 10_000, 20_000] as const;
 
 function jugFor(on: OnPaper, volume: Quantity): string {
-  const needed = volume.in("mL").toNumber() * 1.25;
+  const needed = volume.toNumber("mL") * 1.25;
   const size = JUGS.find((mL) => mL >= needed);
   if (size === undefined) return handFor(on).litres(volume);
   return size < 1000 ? `${size} mL` : `${size / 1000} L`;

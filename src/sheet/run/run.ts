@@ -153,7 +153,7 @@ function verdictBlocks({ verdict }: Run, words: SheetWords): Block[] {
   ];
 }
 
-const grams = (q: Quantity): number => q.in("g").toNumber();
+const grams = (q: Quantity): number => q.toNumber("g");
 
 function picturesOf(run: Run, dry: Quantity, words: SheetWords): Picture[] {
   const { grams: shown } = handFor({ plan: run.plan, words });

@@ -122,7 +122,7 @@ export function crystallise(request: CrystallisingRequest): Crystallisation {
   guard.fields(request, CRYSTALLISING, "request");
   const solute = soluteOf(request.formula);
   const [hot, cold] = (["hot", "cold"] as const).map((name) =>
-    expectDimension(request[name], "temperature", name).in("°C").toNumber(),
+    expectDimension(request[name], "temperature", name).toNumber("°C"),
   ) as [number, number];
   if (!(hot > cold)) {
     throw new SolubilityError(
@@ -186,11 +186,11 @@ function pathOf(
   { dry, water }: { dry: Quantity; water: Quantity },
   s: Quantity,
 ): WorkingPoint[] {
-  const grams = (dry.in("g").toNumber() / water.in("g").toNumber()) * 100;
+  const grams = (dry.toNumber("g") / water.toNumber("g")) * 100;
   return [
     { celsius: hot, grams, label: "hot solution" },
     { celsius: cold, grams, label: "cooled" },
-    { celsius: cold, grams: s.in("g").toNumber(), label: "liquor" },
+    { celsius: cold, grams: s.toNumber("g"), label: "liquor" },
   ];
 }
 

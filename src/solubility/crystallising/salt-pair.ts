@@ -155,8 +155,7 @@ function pooled(from: readonly PutIn[]): PooledIon[] {
     const solute = soluteOf(formula);
     const units = Number(solute.units.n) / Number(solute.units.d);
     const moles =
-      (units * expectDimension(mass, "mass", "mass").in("g").toNumber()) /
-      molarMass(solute.formula).in("g/mol").toNumber();
+      (units * expectDimension(mass, "mass", "mass").toNumber("g")) / molarMass(solute.formula).toNumber("g/mol");
     for (const { formula: ion, charge, count } of ionsOf(solute)) {
       const before = ions.get(ion);
       ions.set(ion, { formula: ion, charge, moles: (before?.moles ?? 0) + moles * count, from: new Set() });
@@ -202,14 +201,14 @@ interface Stage {
 function needNoOther(own: readonly Solute[], brought: readonly PooledIon[], { solids, water, temperature }: Stage) {
   const gone = new Map<string, number>();
   own.forEach((solute, i) => {
-    const moles = solids[i]!.in("g").toNumber() / molarMass(solute.anhydrous).in("g/mol").toNumber();
+    const moles = solids[i]!.toNumber("g") / molarMass(solute.anhydrous).toNumber("g/mol");
     for (const { formula, count } of ionsOf(solute)) gone.set(formula, (gone.get(formula) ?? 0) + moles * count);
   });
   const left = brought.map((ion) => ({ ...ion, moles: Math.max(0, ion.moles - (gone.get(ion.formula) ?? 0)) }));
   // the pair with the smaller product is the one that can stand together: of the salts put in only what is in large excess precipitates then
   const swap = brought.length === 4 ? runsBack(own, left, temperature) : true;
   const standing = own.filter((_, i) => !solids[i]!.isZero()).map(({ anhydrous }) => anhydrous.toString());
-  const [third] = doubtfulPairings(left, water.in("kg").toNumber(), temperature, standing)
+  const [third] = doubtfulPairings(left, water.toNumber("kg"), temperature, standing)
     .filter(({ formula, stays }) => stays !== "barely" && !own.some(({ key }) => key === soluteOf(formula).key))
     .filter(({ ions, saturation = FAR }) => swap || ions.length > 2 || ions.some(isMade) || saturation >= FAR)
     .sort((a, b) => (b.saturation ?? 0) - (a.saturation ?? 0));

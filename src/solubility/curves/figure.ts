@@ -61,7 +61,7 @@ export function figureOrProduct(
     const { perHundredGramsWater, solidPhase, warnings } = known.value;
     return { perHundredGramsWater, solubility: known.value, solidPhase, warnings };
   }
-  const celsius = expectDimension(temperature, "temperature", "temperature").in("°C").toNumber();
+  const celsius = expectDimension(temperature, "temperature", "temperature").toNumber("°C");
   const solute = soluteOf(formula);
   const sparing = attempt(() => molarSolubility({ solid: solute.formula }));
   const silent = ["solubility.no-data", "solubility.far-from-single-figure"].includes(known.error.code);

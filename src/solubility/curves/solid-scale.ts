@@ -14,7 +14,7 @@ export interface SolidScale {
 
 export function solidScale(solute: string, solid: string | undefined): SolidScale {
   const waters = solid === undefined ? 0 : crystalWater(solid).waters.valueOf();
-  const equimolar = 100 * molarMass(solute).dividedBy(molarMass("H2O")).value.toNumber();
+  const equimolar = 100 * molarMass(solute).dividedBy(molarMass("H2O")).toNumber();
   return { waters, equimolar, ceiling: waters === 0 ? Number.POSITIVE_INFINITY : equimolar / waters };
 }
 

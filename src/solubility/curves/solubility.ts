@@ -38,7 +38,7 @@ function readTemperature(like: QuantityLike<"temperature">): Temperature {
   const plain = typeof like === "string" ? PLAIN_CELSIUS.exec(like) : null;
   if (plain !== null) return { celsius: Number(plain[1]), uncertain: undefined, text: `${plain[1]} °C` };
   const given = expectDimension(like, "temperature", "temperature").to("°C");
-  const celsius = given.value.toNumber();
+  const celsius = given.toNumber();
   return { celsius, uncertain: given.standardUncertainty === undefined ? undefined : given, text: `${celsius} °C` };
 }
 

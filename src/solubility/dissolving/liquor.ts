@@ -121,7 +121,7 @@ function dissolved(substance: DissolvedSubstance): Dissolved {
   const solute = soluteOf(substance.formula);
   const dry = anhydrousMass(solute, massOfSubstance(substance));
   const salt = saltIons(solute.anhydrous);
-  const moles = dry.in("g").toNumber() / molarMass(solute.anhydrous).value.toNumber();
+  const moles = dry.toNumber("g") / molarMass(solute.anhydrous).toNumber();
   const ions = salt ?? [];
   return { substance, solute, dry, ions: ions.map(({ formula, count }) => ({ formula, count, moles: moles * count })) };
 }
@@ -131,7 +131,7 @@ const LEAST_SHARE = 1e-6;
 
 /** Share of its own capacity (g anhydrous) that a salt keeps beside the ions of the others; 1 when it shares none. */
 function shareBeside(own: Dissolved, others: readonly Dissolved[], capacity: number): number {
-  const saturated = capacity / molarMass(own.solute.anhydrous).value.toNumber();
+  const saturated = capacity / molarMass(own.solute.anhydrous).toNumber();
   const extra = own.ions.map(({ formula }) =>
     others
       .flatMap(({ ions }) => ions.filter((ion) => ion.formula === formula))
@@ -185,7 +185,7 @@ function judge(
   // the same salt from another feed is the same salt; every other one may push it out
   const same = all.filter((other) => other.solute.key === solute.key);
   const others = all.filter((other) => other.solute.key !== solute.key);
-  const share = shareBeside(own, others, alone.in("g").toNumber());
+  const share = shareBeside(own, others, alone.toNumber("g"));
   const capacity = (share === 1 ? alone : alone.times(shareLeft(share))).named({
     symbol: `m(${solute.anhydrous}, max)`,
     label: `${solute.anhydrous} the water can dissolve`,
@@ -278,7 +278,7 @@ const PAIRING_WORDS: Readonly<Record<PairingOutcome["stays"], (formula: string, 
 function pairingsAmong(all: readonly Dissolved[], water: Quantity, temperature: TemperatureLike): PairingOutcome[] {
   const pool = new Map<string, PooledIon>();
   for (const { solute, dry } of all) {
-    const moles = dry.in("g").toNumber() / molarMass(solute.anhydrous).value.toNumber();
+    const moles = dry.toNumber("g") / molarMass(solute.anhydrous).toNumber();
     for (const { formula, charge, count } of ionsBrought(solute)) {
       const before = pool.get(formula);
       pool.set(formula, {
@@ -316,7 +316,7 @@ function pairingsAmong(all: readonly Dissolved[], water: Quantity, temperature: 
     };
   });
   if (pool.size < 3) return byProtons;
-  const others = doubtfulPairings([...pool.values()], water.in("kg").toNumber(), temperature).flatMap(
+  const others = doubtfulPairings([...pool.values()], water.toNumber("kg"), temperature).flatMap(
     ({ formula, stays, falls, solidPhase, why }): PairingOutcome[] => {
       const solute = soluteOf(formula);
       if (stays === "yes" || named.has(solute.key) || fallen.has(solute.key)) return [];

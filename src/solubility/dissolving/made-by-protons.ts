@@ -45,7 +45,7 @@ export function madeByProtons(
   temperature: Quantity,
 ): MadeSolid[] {
   if (!mayMake(all, pool)) return [];
-  const celsius = Math.min(Math.max(temperature.in("°C").toNumber(), COLDEST), WARMEST);
+  const celsius = Math.min(Math.max(temperature.toNumber("°C"), COLDEST), WARMEST);
   const asked = tryAqueousComposition({
     water: water as Quantity<"mass">,
     dissolved: all.map(({ solute, dry }) => ({ formula: solute.anhydrous, mass: dry as Quantity<"mass"> })),

@@ -26,7 +26,7 @@ export function carbonateLiquor(
   carbonDioxide: "kept" | "leaves",
 ): CarbonateLiquor | undefined {
   const charge = parseFormula(metal).charge;
-  const c = concentration.in("mol/L").toNumber();
+  const c = concentration.toNumber("mol/L");
   const amount = (moles: number) =>
     quantity({ value: moles.toPrecision(12), unit: "mol" }) as Quantity<"amount of substance">;
   const salts = precipitant === "soda" ? charge / 2 : charge;

@@ -63,7 +63,7 @@ function liquors(
   precipitant: CarbonatePrecipitant,
   concentration: Quantity,
 ): CarbonateVerdict["liquor"] {
-  const c = concentration.in("mol/L").toNumber() > MOST_METAL ? quantity(`${MOST_METAL} mol/L`) : concentration;
+  const c = concentration.toNumber("mol/L") > MOST_METAL ? quantity(`${MOST_METAL} mol/L`) : concentration;
   const [kept, aired] = (["kept", "leaves"] as const).map((way) =>
     once(() => carbonateLiquor(metal, precipitant, c, way)),
   ) as [() => CarbonateLiquor | undefined, () => CarbonateLiquor | undefined];

@@ -53,7 +53,7 @@ export const TOP_PH = 14;
 /** @internal pH of a solution, from 0 to 14. */
 export function readPH(pH: NumberLike | undefined): Quantity {
   const read = quantity({ value: pH as NumberLike, unit: "" }, { symbol: "pH", label: "pH of the solution" });
-  const plain = read.value.toNumber();
+  const plain = read.toNumber();
   if (plain >= 0 && plain <= TOP_PH) return read;
   throw new SolubilityError("solubility.out-of-reach", `a pH of 0 to ${TOP_PH} is understood, not ${read}`);
 }

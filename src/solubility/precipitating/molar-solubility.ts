@@ -227,7 +227,7 @@ export function molarSolubility(request: MolarSolubilityRequest): MolarSolubilit
   const ionicStrength =
     request.ionicStrength === undefined
       ? undefined
-      : expectDimension(request.ionicStrength, "concentration", "ionicStrength").in("mol/L").toNumber();
+      : expectDimension(request.ionicStrength, "concentration", "ionicStrength").toNumber("mol/L");
   const exponent = activityExponent(ions, ionicStrength);
   const own: MixedIon[] = ions.flatMap(({ formula }, i) =>
     common[i] === undefined ? [] : [inLitre(formula, common[i])],
@@ -268,7 +268,7 @@ export function molarSolubility(request: MolarSolubilityRequest): MolarSolubilit
 /** A figure by hand that is far off is spoken of. */
 function farFrom({ concentration }: DissolvedAmount, hand: DissolvedAmount | undefined): string[] {
   if (hand === undefined) return [];
-  const times = concentration.dividedBy(hand.concentration).in("").toNumber();
+  const times = concentration.dividedBy(hand.concentration).toNumber("");
   if (times < NOTABLE && times > 1 / NOTABLE) return [];
   return [
     `a calculation by hand, without side reactions and activities, says ${hand.concentration.format({ significant: 2, uncertainty: "none" })}`,
@@ -309,7 +309,7 @@ function saturated(
   const { ions, pKsp } = constant;
   const counts = ions.reduce((all, { count }) => all + count, 0);
   const powers = ions.reduce((all, { count }) => all + count * Math.log10(count), 0);
-  const alone = 10 ** ((exponent - pKsp.value.toNumber() - powers) / counts);
+  const alone = 10 ** ((exponent - pKsp.toNumber() - powers) / counts);
   // the ion that nobody brought tells what dissolves without a difference
   const teller =
     ions.find(({ formula, charge }) => charge > 0 && !isOf(there, formula)) ??
@@ -352,7 +352,7 @@ function figuresOf(
         .named({ label: "mass that dissolves per litre", rule: "s × molar mass" }) as Quantity<"density">,
     ions: () => ions.map(({ formula }) => ({ formula, concentration: free(formula) })),
     complexation: () =>
-      allIn(liquor, metal.formula, "all metal")!.in("mol/L").toNumber() / free(metal.formula).in("mol/L").toNumber(),
+      allIn(liquor, metal.formula, "all metal")!.toNumber("mol/L") / free(metal.formula).toNumber("mol/L"),
     pH: () => liquor.pH,
     ionicStrength: () => liquor.ionicStrength,
     warnings: () => [...warnings, ...liquor.warnings.filter((text) => !warnings.some((one) => text.endsWith(one)))],

@@ -174,13 +174,13 @@ export function saturatedProduct({ formula, ions }: Pairing, temperature: Temper
   const known = trySolubilityOf(formula, temperature);
   if (known.ok) {
     const { perHundredGramsWater, solidPhase } = known.value;
-    const molal = (10 * perHundredGramsWater.in("g").toNumber()) / molarMass(solute.anhydrous).in("g/mol").toNumber();
+    const molal = (10 * perHundredGramsWater.toNumber("g")) / molarMass(solute.anhydrous).toNumber("g/mol");
     const lnK = ions.reduce((all, { count }) => all + count * Math.log(count * molal), 0);
     const why = () =>
       `100 g of water dissolves ${perHundredGramsWater.format({ significant: 2, uncertainty: "none" })} of it`;
     return { lnK, solidPhase: solidPhase ?? formula, why };
   }
-  const celsius = expectDimension(temperature, "temperature", "temperature").in("°C").toNumber();
+  const celsius = expectDimension(temperature, "temperature", "temperature").toNumber("°C");
   const row = freshForm(formula) ?? findRows(formula, undefined)[0];
   if (row === undefined || row.soluble === true || Math.abs(celsius - 25) > PRODUCT_NEAR) return undefined;
   return { lnK: -Number(row.pKsp) * Math.LN10, solidPhase: row.solid, why: () => `its pKsp is ${row.pKsp}` };
@@ -241,7 +241,7 @@ const SLIGHT = { from: 0.1, to: 1 };
 function byRule({ formula, ions }: Pairing, kilograms: number): PairingVerdict {
   const solute = soluteOf(formula);
   const most = Math.min(...ions.map(({ ion, count }) => ion.moles / count));
-  const grams = (most * molarMass(solute.anhydrous).in("g/mol").toNumber()) / (10 * kilograms);
+  const grams = (most * molarMass(solute.anhydrous).toNumber("g/mol")) / (10 * kilograms);
   const rule = ruleFor(solute);
   const plain = {
     formula,
@@ -268,7 +268,7 @@ export function doubtfulPairings(
   temperature: TemperatureLike,
   standing: readonly string[] = [],
 ): PairingVerdict[] {
-  const celsius = expectDimension(temperature, "temperature", "temperature").in("°C").toNumber();
+  const celsius = expectDimension(temperature, "temperature", "temperature").toNumber("°C");
   const present = brought.filter(({ moles }) => moles > 0);
   return pairingsOf(present, celsius).flatMap((pairing) => {
     const verdict = judgePairing(pairing, kilograms, temperature);

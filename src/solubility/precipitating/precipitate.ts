@@ -174,7 +174,7 @@ export function willPrecipitate(request: PrecipitationRequest): PrecipitationVer
   const ionicStrength =
     request.ionicStrength === undefined
       ? undefined
-      : expectDimension(request.ionicStrength, "concentration", "ionicStrength").in("mol/L").toNumber();
+      : expectDimension(request.ionicStrength, "concentration", "ionicStrength").toNumber("mol/L");
   const exponent = activityExponent(ions, ionicStrength);
   const asked: Asked = { request, product, ions, before, total };
   const byHand = once(() => outcomeBy(byHandWay(product, { held, exponent }), asked, exponent)!);
@@ -286,8 +286,8 @@ function agedOnly(request: PrecipitationRequest, product: SolubilityProduct, sat
   const fresh = request.form === undefined ? freshForm(request.solid)?.form : undefined;
   if (fresh === undefined || saturation.compare("1") <= 0) return [];
   const { pKsp } = solubilityProduct(request.solid, fresh);
-  const times = 10 ** product.pKsp.minus(pKsp).value.toNumber();
-  if (saturation.value.toNumber() > times) return [];
+  const times = 10 ** product.pKsp.minus(pKsp).toNumber();
+  if (saturation.toNumber() > times) return [];
   return [
     `over-saturated with the form '${product.form}' only, not with '${fresh}', which precipitates first: may stay clear`,
   ];

@@ -219,8 +219,7 @@ function startOf(
     });
   const { added, metal, c, product } = one;
   // as if nothing bound anything
-  const guess =
-    from ?? 10 ** ((-product.pKsp.value.toNumber() - metal.count * Math.log10(c.value.toNumber())) / added.count);
+  const guess = from ?? 10 ** ((-product.pKsp.toNumber() - metal.count * Math.log10(c.toNumber())) / added.count);
   const series = new Series(liquorAt(guess), product, hydroxide ? "pH" : { ion: precipitant });
   if (!series.isPlaced) return undefined;
   const lnIndex = (x: number): number => series.indexAt(hydroxide ? TOP_PH + Math.log10(x) : x) * Math.LN10;
@@ -247,7 +246,7 @@ function startOf(
   const slope = (lnIndex(above) - lnIndex(under)) / step;
   const at = (read: (liquor: ReturnType<typeof mixtureOf>) => Quantity): Quantity => {
     const figure = read(liquor);
-    const rise = (read(liquorAt(above)).value.toNumber() - read(liquorAt(under)).value.toNumber()) / step;
+    const rise = (read(liquorAt(above)).toNumber() - read(liquorAt(under)).toNumber()) / step;
     // what is added moves so that Q = Ksp stays true
     return applyFunction(
       [figure, q, product.value],

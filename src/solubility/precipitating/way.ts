@@ -68,7 +68,7 @@ const BYSTANDERS = { positive: "C4H12N+", negative: "ClO4-" } as const;
 /** What a list of ions lacks in charge, as an ion that does nothing else; none of the other one. */
 function balancing(ions: readonly MixedIon[]): MixedIon[] {
   let charge = 0;
-  for (const { formula, amount } of ions) charge += chargeOf(formula) * amount.in("mol").toNumber();
+  for (const { formula, amount } of ions) charge += chargeOf(formula) * amount.toNumber("mol");
   const moles = (n: number): Quantity => quantity({ value: n === 0 ? "0" : n.toPrecision(12), unit: "mol" });
   return [
     { formula: BYSTANDERS.negative, amount: moles(Math.max(0, charge)) },
@@ -172,7 +172,7 @@ export class Series {
   ) {
     const { read, solved } = originOf(first);
     this.read = read;
-    this.scale = read.brought.map(({ ingredient }) => ingredient.amount.in("mol").toNumber());
+    this.scale = read.brought.map(({ ingredient }) => ingredient.amount.toNumber("mol"));
     this.charges = read.brought.map(({ charge }) => charge);
     const at = (formula: string): number =>
       read.brought.findIndex(({ ingredient }) => keyOf(ingredient.formula) === keyOf(formula));
@@ -213,7 +213,7 @@ export class Series {
     const equilibrium = this.solve(x);
     let ln = 0;
     for (const [species, count] of this.places) ln += count * equilibrium.lnActivityOf(species);
-    return ln / Math.LN10 + this.product.pKsp.value.toNumber();
+    return ln / Math.LN10 + this.product.pKsp.toNumber();
   }
 
   /** An ion in all its dissolved forms, mol/L. */

@@ -123,7 +123,7 @@ export function washAdvice(request: {
 const ALKALI = ["Na+", "K+", "NH4+", "Li+"];
 
 function choose(figure: Figure | undefined, rule: string | undefined): readonly [string, string] {
-  if (figure !== undefined) return liquidBy(figure.perHundredGramsWater.in("g").toNumber());
+  if (figure !== undefined) return liquidBy(figure.perHundredGramsWater.toNumber("g"));
   if (rule === "insoluble") return ["water", "the rules call the product insoluble"];
   if (rule === "soluble") return ["50 % alcohol, or its own saturated solution", "the rules call the product soluble"];
   return ["a little cold water", "the solubility of the product is not known: keep the portions small"];
