@@ -6,6 +6,7 @@ import { ionSources } from "../../ion/internal";
 
 export const substanceSources = {
   clpAnnexVI: { title: "Regulation (EC) No 1272/2008 on classification, labelling and packaging (CLP), harmonised classifications", year: 2021, where: "Annex VI, Table 3, consolidated with the 17th adaptation" },
+  clpLater: { title: "Regulation (EC) No 1272/2008 on classification, labelling and packaging (CLP), harmonised classifications", year: 2025, where: "Annex VI, Table 3, with the 23rd adaptation", fromMemory: "partly" },
   clpRecalled: { title: "Regulation (EC) No 1272/2008 on classification, labelling and packaging (CLP), entries and concentration limits", where: "Annex I, general limits of mixtures; Annex VI, Table 3", fromMemory: "all" },
   euCourtTitaniumDioxide: { title: "General Court of the European Union, cases T-279/20, T-283/20 and T-288/20: classification of titanium dioxide annulled", year: 2022, fromMemory: "partly" },
   echaDossiers: { title: "European Chemicals Agency, registration dossiers, section 2.1 (what the joint registrants notify)", fromMemory: "partly" },
@@ -20,7 +21,7 @@ export const substanceSources = {
   usgsMolarVolumes: { title: "Molar volumes of solids, United States Geological Survey" },
   copperSulfateHeating: { title: "text on copper(II) sulfate (unsigned), steps of heating at 63, 109, 200 and 650 °C" },
   tradeSheets: { title: "published safety data sheets and trade labels, typical ranges", fromMemory: "all" },
-  euFoodAdditives: { title: "Regulation (EC) No 1333/2008 on food additives", where: "Annex II, Part B, list of all additives", fromMemory: "all" },
+  zverkv1998: { title: "Ordinance on requirements for food additives (Zusatzstoff-Verkehrsverordnung), Germany, 29 January 1998, as of 28 March 2011", year: 2011, where: "Annex 2, List B, additives with E numbers" },
   foodAdditivePurity: { title: "Commission Regulation (EU) No 231/2012, food additive purity rules; Food Chemicals Codex", fromMemory: "all" },
   pharmacopoeiaLimits: { title: "monograph limits of the United States and European pharmacopoeias", fromMemory: "all" },
   hydrochloricSheet: { title: "safety data sheet for 31.45 % hydrochloric acid, relative density 1.16 at 15.6 °C", fromMemory: "partly" },
@@ -32,6 +33,7 @@ export const substanceSources = {
 /** How the figures reached us, where they were not read in the source itself. */
 export const substanceAccess = {
   clpAnnexVI: "read row by row from the agency's own spreadsheet; later adaptations may differ",
+  clpLater: "public copy of index numbers, names, oral toxicity, skin, eye, cancer, genes and reproduction; other classes recalled",
   euCourtTitaniumDioxide: "upheld on appeal in 2025; several reports read, the judgments themselves from memory",
   echaDossiers: "pages of single dossiers read",
   clpRegulation: "codes and pictograms; the wording here is our own",
@@ -45,6 +47,7 @@ export const substanceAccess = {
   usgsMolarVolumes: "from four of the survey's public data files, compared by program",
   copperSulfateHeating: "stored page; a thermal analysis shows that the last step is really two",
   tradeSheets: "recalled from memory, not confirmed in a source",
+  zverkv1998: "text of the law read; the numbers are those of Regulation (EC) No 1333/2008",
   foodAdditivePurity: "recalled from memory, not confirmed in a source",
   pharmacopoeiaLimits: "recalled from memory, not confirmed in a source",
   hydrochloricSheet: "the point read, the range from memory",

@@ -6,7 +6,7 @@ import type { Fields } from "../../foundation/argument";
 import { frozen } from "../../foundation/frozen";
 import { once } from "../../foundation/memo";
 import { readable } from "../../foundation/readable";
-import { anhydrousKey, formulaKey, type Notation, readNotation, textOf } from "../../ion/internal";
+import { anhydrousKey, compositionKey, formulaKey, type Notation, readNotation, textOf } from "../../ion/internal";
 import { guard, readableOptions } from "../argument";
 import { FIRST_AID } from "../data/first-aid";
 import { FOOD_ADDITIVES } from "../data/food-additives";
@@ -149,6 +149,16 @@ const GROUPS: readonly Group[] = [
   { group: "salts of hydrogen cyanide", covers: (notation) => classesOf(notation).has("cyanide") },
   { group: "nickel compounds", covers: holds("Ni") },
   { group: "cobalt compounds", covers: holds("Co") },
+  {
+    group: "tetrachloridoplatinates and hexachloridoplatinates",
+    covers: ({ parts }) => parts.some(({ counts }) => counts.has("Pt") && counts.has("Cl")),
+  },
+  {
+    group: "hydrazine salts",
+    covers: ({ parts }) =>
+      parts.some((part) => makeUpOf(part).cations.some(({ symbol }) => symbol === "N2H5")) ||
+      (parts.some(({ counts }) => compositionKey(counts) === "H4 N2") && parts.some((part) => makeUpOf(part).isAcid)),
+  },
   { group: "uranium compounds", covers: holds("U") },
   { group: "selenium compounds", covers: holds("Se") },
   { group: "antimony compounds", covers: holds("Sb"), except: among("Sb2O4", "Sb2O5", "Sb2S3", "Sb2S5") },
