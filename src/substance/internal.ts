@@ -4,6 +4,7 @@ export { type HazardClass, INCOMPATIBILITIES } from "./data/incompatibilities";
 export { substanceSources } from "./data/sources";
 export { cautionsWhere } from "./hazards/cautions";
 export { classesOf } from "./hazards/classes";
+export { protectionFor } from "./hazards/entries";
 export { makeUpOf } from "./hazards/make-up";
 export { type DangerousProduct, dangerOf } from "./hazards/never-made";
 export { officialText } from "./names/official-text";

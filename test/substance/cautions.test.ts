@@ -28,7 +28,7 @@ describe("cautions of a substance", () => {
   });
 
   it("never calls a substance without an entry safe", () => {
-    for (const material of ["NaBr", "CuS", "Zn2SiO4"]) {
+    for (const material of ["Rb2SO4", "K2CS3", "Na2TeO3"]) {
       const found = only(material);
       expect(found.status).toBe("not looked up");
       expect(found.cautions).toEqual(["not looked up in any list here: read the safety data sheet"]);

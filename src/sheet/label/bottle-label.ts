@@ -10,7 +10,7 @@ import type { SheetFormat } from "../document/blocks";
 import { FORMATS, formatGuard, guard, SheetError } from "../error";
 import { about, handy, pretty } from "../figures";
 import { handFor, massWithUncertainty } from "../plan/context";
-import { statementsOf } from "../plan/hazards";
+import { ownCautions, statementsOf } from "../plan/hazards";
 import { filled, type SheetWords } from "../words";
 import { wordsInUse } from "../words-in-use";
 import { type Label, type LabelSize, labelHTML, labelText } from "./label";
@@ -111,6 +111,7 @@ function ofSubstance(text: string, { content, strength }: LabelOptions, words: S
 function saidOf(one: SubstanceCautions, words: SheetWords): string {
   if (one.status === "food")
     return one.additive === undefined ? words.food : filled(words.additive, { number: one.additive });
+  if (one.status === "not listed") return words.notListed;
   if (one.status === "not looked up" || one.status === "not read") return words.notLookedUp;
   if (one.status === "not classified") return one.strength === undefined ? words.noClass : words.dilute;
   return statementsOf(one);
@@ -125,11 +126,7 @@ function hazardsOf({ substances, closing }: Cautions, words: SheetWords): Omit<L
     signal: danger ? words.dangerWord : warning ? words.warningWord : "",
     pictograms: [...seen].map(([code, name]) => ({ code: code!, name: name! })),
     said: [...new Set(substances.map((one) => saidOf(one, words)))],
-    careful: [
-      ...new Set(
-        substances.flatMap((one) => (one.status === "not looked up" || one.status === "food" ? [] : one.cautions)),
-      ),
-    ].slice(0, 3),
+    careful: [...new Set(substances.flatMap(ownCautions))].slice(0, 3),
     closing,
   };
 }

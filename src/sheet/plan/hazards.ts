@@ -1,7 +1,7 @@
 // Hazards of what is handled, by the strength that is really used, and what protects.
 import type { Plan } from "../../preparation";
 import type { SubstanceCautions } from "../../substance";
-import { officialText } from "../../substance/internal";
+import { officialText, protectionFor } from "../../substance/internal";
 import type { Block, Cell } from "../document/blocks";
 import { capital, pretty } from "../figures";
 import { pictogram } from "../pictures/pictogram";
@@ -27,6 +27,7 @@ export const statementsOf = ({ statements }: SubstanceCautions): string =>
 function hazardOf(one: SubstanceCautions, words: SheetWords): string {
   if (one.status === "food")
     return one.additive === undefined ? words.food : filled(words.additive, { number: one.additive });
+  if (one.status === "not listed") return words.notListed;
   if (one.status === "not looked up" || one.status === "not read") return words.notLookedUp;
   if (one.status === "not classified") return one.strength === undefined ? words.noClass : words.dilute;
   const statements = statementsOf(one);
@@ -34,6 +35,10 @@ function hazardOf(one: SubstanceCautions, words: SheetWords): string {
     ? statements
     : `${one.signalWord === "Danger" ? words.dangerWord : words.warningWord}: ${statements}`;
 }
+
+/** What to care for, without the line that only says that nothing was found. */
+export const ownCautions = ({ status, cautions }: SubstanceCautions): readonly string[] =>
+  status === "food" ? [] : cautions.filter((text) => status !== "not looked up" || !text.startsWith(status));
 
 function nameOf({ weighings, product }: Plan, one: SubstanceCautions): string {
   const name = pretty(one.material);
@@ -51,16 +56,18 @@ const pictogramsOf = ({ pictograms }: SubstanceCautions): Cell => ({
 /** Protection that the codes of what is handled ask for. */
 function protection({ plan, words }: OnPaper): string[] {
   const codes = plan.cautions.substances.flatMap(({ statements }) => statements.map(({ code }) => code));
-  const any = (pattern: RegExp): boolean => codes.some((code) => pattern.test(code));
-  const hood = plan.gas.some((one) => one.hood) || any(/^H33[01]|^EUH0(?:29|31|32)/);
+  const kinds = new Set(protectionFor(codes).map(({ kind }) => kind));
   const gasses = plan.gas.length > 0;
+  const hood = plan.gas.some((one) => one.hood) || kinds.has("hood");
   return [
-    ...(any(/^H31[4589]/) || gasses ? [words.goggles] : []),
-    ...(any(/^H31[0-7]/) ? [words.gloves] : []),
-    ...(any(/^H314/) ? [words.apron] : []),
-    ...(hood ? [words.hood] : gasses || any(/^H33[2-6]/) ? [words.air] : []),
-    ...(any(/^H22[0-8]|^H27[0-2]|^H26[01]/) || plan.gas.some(({ formula }) => formula === "H₂") ? [words.flame] : []),
-    ...(any(/^H334|^H350|^H341|^H372/) ? [words.dust] : []),
+    ...(kinds.has("goggles") || gasses ? [words.goggles] : []),
+    ...(kinds.has("gloves") ? [words.gloves] : []),
+    ...(kinds.has("apron") ? [words.apron] : []),
+    ...(hood ? [words.hood] : gasses || kinds.has("air") ? [words.air] : []),
+    ...(kinds.has("flame") || plan.gas.some(({ formula }) => formula === "H₂") ? [words.flame] : []),
+    ...(kinds.has("fuel") ? [words.fuel] : []),
+    ...(kinds.has("dust") ? [words.dust] : []),
+    ...(kinds.has("unborn") ? [words.unborn] : []),
     words.read,
   ];
 }
@@ -70,12 +77,7 @@ export function hazardBlocks(on: OnPaper): Block[] {
   const { substances, incompatibilities, closing } = plan.cautions;
   const rows = substances
     .filter((one) => isHandled(plan, one))
-    .map((one): Cell[] => [
-      nameOf(plan, one),
-      pictogramsOf(one),
-      hazardOf(one, words),
-      one.status === "not looked up" || one.status === "food" ? "" : one.cautions.join("; "),
-    ]);
+    .map((one): Cell[] => [nameOf(plan, one), pictogramsOf(one), hazardOf(one, words), ownCautions(one).join("; ")]);
   const apart = incompatibilities.map(
     ({ materials, what, condition }) =>
       `${words.together}: ${materials.map(pretty).join(" + ")}: ${what}${condition === undefined ? "" : ` (${condition})`}.`,

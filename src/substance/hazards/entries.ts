@@ -12,6 +12,8 @@ import { FIRST_AID } from "../data/first-aid";
 import { FOOD_ADDITIVES } from "../data/food-additives";
 import { DISPOSAL, HAZARD_ENTRIES, HAZARD_FIELD_SOURCES, type HazardRow } from "../data/hazards";
 import type { Circumstance } from "../data/incompatibilities";
+import { KIN_ADVICE, NOT_LISTED } from "../data/not-listed";
+import { PROTECTION_BY_CODE, type ProtectionKind } from "../data/protection";
 import { cite, type SourceKey } from "../data/sources";
 import { badInput, SubstanceError } from "../error";
 import { pictogramsOf, signalWordOf, statementRow } from "../names/label-elements";
@@ -32,6 +34,9 @@ export interface Statement {
   readonly source: SourceKey;
 }
 
+/** What was found where the hazards of a material were looked up. */
+export type HazardStatus = "classified" | "not classified" | "food" | "not listed" | "not looked up" | "not read";
+
 /** What is known of one material. */
 export interface SubstanceCautions {
   /** The text that was asked for. */
@@ -39,10 +44,10 @@ export interface SubstanceCautions {
   readonly formula?: string;
   /**
    * `classified`, `not classified` (the source lists no hazard: not the same as safe), `food` (no entry, but sold as food or
-   * as a food additive), `not looked up` (no list was read for it),
-   * or `not read` (the text is no name and no formula that is known here: nothing at all was looked up).
+   * as a food additive), `not listed` (looked up in the harmonised list: neither an entry nor a group), `not looked up` (no
+   * list was read for it), or `not read` (the text is no name and no formula that is known here: nothing was looked up).
    */
-  readonly status: "classified" | "not classified" | "food" | "not looked up" | "not read";
+  readonly status: HazardStatus;
   /** Number of a food additive, such as `E 515`. */
   readonly additive?: string;
   /** The form the entry is about: solution, gas, powder ... */
@@ -55,6 +60,8 @@ export interface SubstanceCautions {
   readonly cautions: readonly string[];
   /** What to do first if it goes wrong, by where it went; from the statement codes. */
   readonly firstAid: readonly string[];
+  /** What protects from it, from the statement codes. */
+  readonly protection: readonly string[];
   readonly disposal: string;
   /** Formula or group that was classified, when it is not the formula asked for. */
   readonly classifiedAs?: string;
@@ -93,6 +100,7 @@ export interface Cautions {
 }
 
 const NOT_LOOKED_UP = "not looked up in any list here: read the safety data sheet";
+const NOT_LISTED_TEXT = "not in the harmonised list of the EU: its safety data sheet says what the supplier found";
 const CLOSING =
   "Reminders only. The product's safety data sheet, the rules of the place and a qualified person decide, not this text.";
 const NO_DISPOSAL = "Ask hazardous-waste collection; the local rules decide.";
@@ -205,22 +213,45 @@ const additives = /* @__PURE__ */ once(
   () => new Map(FOOD_ADDITIVES().map((row) => [anhydrousKey(readNotation(row.formula)).key, row])),
 );
 
+const unlisted = /* @__PURE__ */ once(
+  () =>
+    new Map(
+      NOT_LISTED().flatMap(({ formulas, source }) =>
+        formulas.map((formula) => [anhydrousKey(readNotation(formula)).key, source] as const),
+      ),
+    ),
+);
+
+/** What is known of the element that matters most. */
+const kinOf = ({ parts }: Notation): (typeof KIN_ADVICE)[number] | undefined =>
+  KIN_ADVICE.find(({ element }) => parts.some(({ counts }) => counts.has(element)));
+
 function noEntry(material: string, { formula, notation }: Asked): SubstanceCautions {
-  const food = additives().get(anhydrousKey(notation).key);
+  const { key } = anhydrousKey(notation);
+  const food = additives().get(key);
+  const source = food?.source ?? unlisted().get(key);
+  const kin = food === undefined ? kinOf(notation) : undefined;
   const danger = dangerOf(notation);
   const deadly = danger === undefined || danger.opens ? [] : [`${danger.name}: ${DEADLY[danger.code]}`];
+  const says = food !== undefined ? foodText(food.number) : source === undefined ? NOT_LOOKED_UP : undefined;
   return {
     material,
     formula,
-    status: food === undefined ? "not looked up" : "food",
+    status: food !== undefined ? "food" : source === undefined ? "not looked up" : "not listed",
     ...(food?.number === undefined ? {} : { additive: food.number }),
     pictograms: [],
     statements: [],
-    cautions: [...deadly, food === undefined ? NOT_LOOKED_UP : foodText(food.number)],
+    cautions: [...deadly, ...(says === undefined ? [] : [says]), ...(kin === undefined ? [] : [kin.text])],
     firstAid: [],
-    disposal: NO_DISPOSAL,
-    notes: food === undefined ? [] : ["never eat what has been in a workshop; other grades may contain more"],
-    ...(food === undefined ? {} : { source: food.source, citation: cite(food.source) }),
+    protection: [],
+    disposal: kin === undefined ? NO_DISPOSAL : DISPOSAL[kin.disposal],
+    notes:
+      food === undefined
+        ? source === undefined
+          ? []
+          : [NOT_LISTED_TEXT]
+        : ["never eat what has been in a workshop; other grades may contain more"],
+    ...(source === undefined ? {} : { source, citation: cite(source) }),
     adviceSource: HAZARD_FIELD_SOURCES.cautions,
   };
 }
@@ -238,6 +269,12 @@ function firstAidFor(codes: readonly string[]): string[] {
   return [...said.values()];
 }
 
+/** The protection that a set of codes asks for, a line of each kind. */
+export function protectionFor(codes: readonly string[]): readonly { kind: ProtectionKind; does: string }[] {
+  const bare = new Set(codes.map((code) => /^(?:EUH|H)\d+/.exec(code)?.[0] ?? code));
+  return PROTECTION_BY_CODE().filter((row) => row.codes.some((code) => bare.has(code)));
+}
+
 /** What is said of a substance that no plan makes. */
 const DEADLY: Readonly<Record<string, string>> = {
   explosive:
@@ -253,6 +290,7 @@ function unread(material: string, nearest: readonly string[]): SubstanceCautions
     pictograms: [],
     statements: [],
     firstAid: [],
+    protection: [],
     cautions: [[`not read: "${material}" is not a name or formula known here`, ...near].join("; ")],
     disposal: NO_DISPOSAL,
     notes: ["not known here, so nothing is said of what it must not meet", ...near],
@@ -316,6 +354,7 @@ function fromRow(given: Asked, row: HazardRow, how: "own" | "hydrate" | "group")
     statements: codes.map((code) => ({ code, paraphrase: paraphraseOf(code)!, source: sourceOf(code) })),
     cautions: diluted?.cautions ?? row.cautions ?? [],
     firstAid: firstAidFor(codes),
+    protection: protectionFor(codes).map(({ does }) => does),
     disposal: DISPOSAL[row.disposal],
     ...(classifiedAs === undefined ? {} : { classifiedAs }),
     notes: notesOf(row, how, classifiedAs, given, diluted),
