@@ -13,6 +13,7 @@ import { dangerOf } from "../../src/substance/internal";
 /** Where a fact is from. */
 type Ground =
   | "CLP, Annex VI, Table 3 (recalled)"
+  | "CLP, Annex VI, Table 3, with the 23rd adaptation"
   | "CLP, Annex I, general limits for mixtures (recalled)"
   | "ordinary safety data sheets (from memory)"
   | "printed lists of incompatible chemicals (recalled)"
@@ -22,7 +23,7 @@ type Ground =
 const CLP: Ground = "CLP, Annex VI, Table 3 (recalled)";
 const MIXTURES: Ground = "CLP, Annex I, general limits for mixtures (recalled)";
 /** Read in a public copy of the list: index number, oral toxicity, skin, eye, cancer, genes, reproduction. */
-const LATER = "CLP, Annex VI, Table 3, with the 23rd adaptation";
+const LATER: Ground = "CLP, Annex VI, Table 3, with the 23rd adaptation";
 const SHEETS: Ground = "ordinary safety data sheets (from memory)";
 const LISTS: Ground = "printed lists of incompatible chemicals (recalled)";
 const PRACTICE: Ground = "common practice of the bench";
