@@ -9,7 +9,7 @@ import { COMPLEXES } from "./data/complexes";
 import type { SourceKey } from "./data/sources";
 import { AqueousError } from "./error";
 import { network } from "./mixture/network";
-import { keyOf } from "./mixture/notation";
+import { chargeOf, keyOf } from "./mixture/notation";
 
 /** One proton step of an acid. */
 export interface AcidConstant {
@@ -58,7 +58,7 @@ export function acidConstant(acid: string | Formula): AcidConstant {
       hint:
         row === undefined
           ? "ask with the charge, such as H2PO4-; bring your own as constants"
-          : /\+$/.test(row.acid)
+          : chargeOf(row.acid) > 0
             ? "its hydroxide complexes stand in stabilityConstants with ligand OH-"
             : "a strong acid: water levels it",
     });

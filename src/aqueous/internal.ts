@@ -21,7 +21,7 @@ export {
 } from "./mixture/mixture";
 export type { ModelCondition } from "./mixture/model";
 export { Network, network, type Phase, PKW } from "./mixture/network";
-export { chargeOf, HYDRON, type Key, keyOf, type Term } from "./mixture/notation";
+export { atomsOf, chargeOf, HYDRON, type Key, keyOf, readReaction, type Term, WATER } from "./mixture/notation";
 export { carbonDioxideOf, keptModel } from "./mixture/request";
 export type { Equilibrium } from "./solve/equilibrium";
 export { type Solution, solutionOf } from "./solve/sensitivity";

@@ -6,12 +6,15 @@ import { type Formula, parseFormula } from "./formula";
 /** Of water, whichever hydrogen is in it. */
 const LEFT_OUT = ["H", "D", "T", "O"];
 
+/** The symbols a formula names, in written order, without reading it. */
+export const symbolsIn = (formula: string): readonly string[] => formula.match(/[A-Z][a-z]?/g) ?? [];
+
 /**
  * The elements a formula names, hydrogen and oxygen left out: the same for every form and spelling of a substance, with crystal
  * water or without.
  */
 export function elementsIn(formula: string): string {
-  const symbols = new Set(formula.match(/[A-Z][a-z]?/g));
+  const symbols = new Set(symbolsIn(formula));
   for (const symbol of LEFT_OUT) symbols.delete(symbol);
   return [...symbols].sort().join(" ");
 }

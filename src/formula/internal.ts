@@ -1,7 +1,8 @@
 // What the layers above use of this one and callers do not see.
-export { byDryRatio, byElements, elementsIn } from "./by-elements";
+export { byDryRatio, byElements, elementsIn, symbolsIn } from "./by-elements";
 export { isWater, joined, numberText, splitWater } from "./crystal-water";
 export { asFormula, parseFormulaAt, withRemarks } from "./formula";
+export { withoutPhase } from "./phase";
 export { DOTS } from "./read/characters";
 export { hasMarkup, plainText } from "./read/markup";
 export type { Ratio } from "./read/ratio";

@@ -9,6 +9,7 @@ import { Fraction } from "../foundation/fraction";
 import { frozen } from "../foundation/frozen";
 import { readable } from "../foundation/readable";
 import { INSPECT, shownAs } from "../foundation/shown";
+import { constitutionOf } from "../ion";
 import { type Quantity, type QuantityRecord, quantity } from "../quantity";
 import { expectDimension } from "../quantity/internal";
 import { anhydrousOf, hydrateOf } from "./crystal-water";
@@ -98,13 +99,13 @@ class KnownForm implements HydrateForm {
 const rowsBySalt = /* @__PURE__ */ byElements(
   HYDRATE_FORMS,
   ({ salt }) => salt,
-  (rows) => new Map(rows.map((row) => [formulaOfArgument(row.salt).compositionText, row])),
+  (rows) => new Map(rows.map((row) => [constitutionOf(row.salt).identity, row])),
 );
 
-/** The row of a salt, found by its atoms and not by how they are grouped. */
+/** The row of a salt, however it is written. */
 function rowOf(formula: FormulaLike): HydrateFormsRow | undefined {
   const salt = anhydrousOf(formula);
-  return rowsBySalt(salt.toString()).get(salt.compositionText);
+  return rowsBySalt(salt.toString()).get(constitutionOf(salt).identity);
 }
 
 const formsByRow = /* @__PURE__ */ new Map<HydrateFormsRow, readonly HydrateForm[]>();
@@ -210,7 +211,7 @@ export interface DehydrationStages {
   readonly source: string;
 }
 
-/** The rows of dehydration by the atoms of the form. */
+/** The rows of dehydration by the form. */
 const dehydrationRows = /* @__PURE__ */ byElements(
   DEHYDRATION,
   ({ form }) => form,
@@ -218,7 +219,7 @@ const dehydrationRows = /* @__PURE__ */ byElements(
     new Map(
       rows.map((row) => {
         const form = formulaOfArgument(row.form);
-        return [form.compositionText, { row, form }] as const;
+        return [constitutionOf(form).identity, { row, form }] as const;
       }),
     ),
 );
@@ -240,7 +241,7 @@ const dehydrationRows = /* @__PURE__ */ byElements(
 export function stagedDehydration(formula: FormulaLike, mass?: MassLike): DehydrationStages {
   const form = formulaOfArgument(formula);
   const rows = dehydrationRows(form.toString());
-  const row = rows.get(form.compositionText)?.row;
+  const row = rows.get(constitutionOf(form).identity)?.row;
   if (row === undefined) {
     const { dry } = splitWater(form);
     const others = [...rows.values()]

@@ -9,8 +9,18 @@ import { memoised } from "../foundation/memo";
 import { readable } from "../foundation/readable";
 import { ACIDS, type AcidRow } from "./data/acids";
 import { ISOMERS, type IsomerReading, type IsomerRow } from "./data/isomers";
-import { chargedText, type Ion, ionIndex, ionText, isCationElement, timesIn, without } from "./ion-index";
-import { compositionKey, countsOf, isWater, type Part, readNotation, type Unit, unitsText } from "./notation";
+import { type Ion, ionIndex, ionText, isCationElement, timesIn, without } from "./ion-index";
+import { bareIon, chargedText } from "./ion-text";
+import {
+  compositionKey,
+  countsOf,
+  isWater,
+  type Part,
+  readNotation,
+  showsAcidGroup,
+  type Unit,
+  unitsText,
+} from "./notation";
 import { acidOf, type CationUse, isReacting, type Salt, saltsOf } from "./salt-readings";
 
 /** One kind of ion and how many of it. */
@@ -331,7 +341,7 @@ function nonMetalSalt(part: Part): Salt | undefined {
 /** An organic formula that shows its structure is an acid only where it shows the acid: (CH3O)2CO is no lactic acid. */
 function mayBeAcid(part: Part): boolean {
   if (!part.counts.has("C") || !part.counts.has("H") || !showsStructure(part)) return true;
-  return part.units[0]!.text === "H" || ["COOH", "O2H", "HOOC", "HOCO"].some((text) => part.text.includes(text));
+  return part.units[0]!.text === "H" || showsAcidGroup(part);
 }
 
 function partContent(part: Part, alone: boolean): Content {
@@ -482,7 +492,7 @@ function complexOf(part: Part, { cations, anions, ammines }: Content): Kept | un
   const charge = metal.charge + anion!.charge * each;
   const holds = HELD_FAST[anion!.formula]?.includes(`${metal.element}${anion!.formula === "CN-" ? "" : metal.charge}`);
   if (holds !== true || !Number.isInteger(each) || charge >= 0) return undefined;
-  const text = anion!.formula.replace(/(?:\^\d+)?-$/, "");
+  const text = bareIon(anion!.formula);
   return kept(`[${metal.element}(${text})${each}]`, charge, metal.count, others([metal, anion!]));
 }
 
@@ -645,7 +655,7 @@ const byText = /* @__PURE__ */ memoised(4000, (text: string) => frozen(readable(
  * for every way of writing one substance.
  *
  * @param formula - a salt, acid, molecule or ion, crystal water allowed
- * @returns ions for the formula as written; `identity`, equal for the same substance; `meanOfReadings`, what a bare composition
+ * @returns ions for the formula as written; `identity`, equal for the same substance; `readings`, what a bare composition
  * such as CH4N2O may stand for. What the rules do not read is a molecule of its own.
  * @throws {FormulaError} those of `parseFormula`
  * @source charges and ions: IUPAC Recommendations 2005 (see the rows of the ion table); isomers: common practice

@@ -4,15 +4,19 @@ export { ELEMENT_WORDS, type ElementCharges, type ElementWord } from "./data/ele
 export { ANIONS, CATIONS, ION_FIELD_SOURCES, MONATOMIC_COLOURS } from "./data/ions";
 export type { SolubilityClass } from "./data/rules";
 export { ionSources } from "./data/sources";
-export { chargedText, HYDROGENS, type Ion, ionIndex, ionText, isCationElement } from "./ion-index";
-export { anhydrousKey, formulaKey } from "./keys";
+export { acidOfAnion, acidText, isHydrogenAnion } from "./hydrogen";
+export { HYDROGENS, type Ion, ionIndex, ionText, isCationElement } from "./ion-index";
+export { bareIon, chargedText, chargeOfIon, elementOfIon, isComplexIon, isMetalCation, saltFormula } from "./ion-text";
+export { anhydrousKey, formulaKey, isOneOf } from "./keys";
 export {
   compositionKey,
   countsOf,
+  elementOfAtom,
   isWater,
   type Notation,
   type Part,
   readNotation,
+  showsAcidGroup,
   textOf,
   tryReadNotation,
   type Unit,

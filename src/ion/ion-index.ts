@@ -73,13 +73,6 @@ export function ionText(row: ReadIonRow): string {
   return row.formula.includes("(") || ["AuCl4", "PtCl6"].includes(row.formula) ? `[${row.formula}]` : row.formula;
 }
 
-/** `SO4^2-` from formula and charge. */
-export function chargedText(formula: string, charge: number): string {
-  if (charge === 0) return formula;
-  const size = Math.abs(charge);
-  return `${formula}^${size === 1 ? "" : size}${charge < 0 ? "-" : "+"}`;
-}
-
 /** Does the metal form cations of its own? */
 export function isCationElement(symbol: string): boolean {
   return ionIndex().elements.get(symbol)?.charges !== undefined;

@@ -1,9 +1,14 @@
 // One text per substance for looking formulas up in tables: composition where that decides, the constitution where isomers are
 // likely. Cheaper than the identity of everything, and the parts of an adduct stay apart.
-import { constitutionOf } from "./constitution";
+import type { Formula } from "../formula";
+import { constitutionOf, sameSubstance } from "./constitution";
 import { compositionKey, isWater, type Notation, type Part } from "./notation";
 
 const MOLECULE_SYMBOLS: ReadonlySet<string> = /* @__PURE__ */ new Set("C H N O S P F Cl Br I".split(" "));
+
+/** Is a formula one of these substances, however it is written? Crystal water counts. */
+export const isOneOf = (formula: Formula, ...substances: readonly string[]): boolean =>
+  formula.charge === 0 && substances.some((one) => sameSubstance(formula, one));
 
 /** Carbon with hydrogen and no metal: isomers are likely, so it counts what it is made of. */
 function isOrganic({ counts }: Part): boolean {

@@ -67,6 +67,12 @@ function symbolOf(atom: number, short: boolean): string {
   return short ? (mass === 2 ? "D" : "T") : `[${mass}${element}]`;
 }
 
+/** The element of an atom's symbol, which for a nuclide is `D`, `T` or `[13C]`. */
+export function elementOfAtom(symbol: string): string {
+  if (symbol === "D" || symbol === "T") return "H";
+  return symbol.startsWith("[") ? symbol.slice(1, -1).replace(/^\d+/, "") : symbol;
+}
+
 /** The formula's parts with units in written order. */
 function notationOf(formula: Formula): Notation {
   const parts: { multiplier: number; units: Unit[] }[] = [];
@@ -115,6 +121,10 @@ export function compositionKey(counts: ReadonlyMap<string, number>): string {
     .map((symbol) => `${symbol}${Number(counts.get(symbol)!.toFixed(6))}`)
     .join(" ");
 }
+
+/** Do the letters show the group of a carboxylic or sulfonic acid? */
+export const showsAcidGroup = ({ text }: Part): boolean =>
+  ["COOH", "CO2H", "CHO2H", "HOOC", "HOCO", "SO3H"].some((group) => text.includes(group));
 
 /** Is this part plain water? */
 export function isWater(part: Part): boolean {

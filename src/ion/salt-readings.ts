@@ -2,6 +2,7 @@
 // balance, usual charges and the way the formula is written choose among them.
 import { gcd } from "../foundation/gcd";
 import type { ElementCharges } from "./data/element-words";
+import { givesHydron } from "./hydrogen";
 import { type Ion, ionIndex, isCationElement, timesIn, without } from "./ion-index";
 import { compositionKey, countsOf, type Part } from "./notation";
 
@@ -142,24 +143,12 @@ const BASES: ReadonlySet<string> = /* @__PURE__ */ new Set(["O", "OH", "NH2", "N
 /** Anions of nitrogen alone or with hydrogen. */
 const NITROGEN: ReadonlySet<string> = /* @__PURE__ */ new Set(["NH2", "NH", "N", "N3"]);
 
-/** Does the anion still have a hydron to give? */
-function isHydrogenAnion(ion: Ion): boolean {
-  if (ion.parent !== undefined || ["HS", "HSe", "HF2", "HO2"].includes(ion.row.formula)) return true;
-  const hydrogens = ion.counts.get("H");
-  if (hydrogens === undefined || ion.element !== undefined) return false;
-  const less = new Map(ion.counts);
-  if (hydrogens === 1) less.delete("H");
-  else less.set("H", hydrogens - 1);
-  const key = compositionKey(less);
-  return ionIndex().listed.some((other) => other.charge === ion.charge - 1 && compositionKey(other.counts) === key);
-}
-
 /** Hydrogen salts beside oxide or hydroxide, ammonium beside oxide, amide beside anything: no such solids. */
 function reacting(cations: readonly CationUse[], anions: readonly AnionUse[]): boolean {
   if (anions.length > 1 && anions.some(({ ion }) => NITROGEN.has(ion.row.formula))) return true;
   const base = anions.find(({ ion }) => BASES.has(ion.row.formula));
   if (base === undefined) return false;
-  const acid = anions.some(({ ion }) => isHydrogenAnion(ion));
+  const acid = anions.some(({ ion }) => givesHydron(ion));
   const hydron = cations.some(({ ion }) => ion?.counts.has("H") === true);
   return acid || (hydron && base.ion.row.formula !== "OH");
 }

@@ -1,13 +1,12 @@
 // Which reactions might make a compound: feeds by their ions, from the rows of the families. Nothing is judged here; an
 // equation is written when somebody asks for it.
 import { remembering } from "../foundation/memo";
-import { ACID_STEPS } from "../ion/internal";
+import { ACID_STEPS, acidOfAnion, chargeOfIon, elementOfIon, isMetalCation, saltFormula } from "../ion/internal";
 import { trySolubilityOf } from "../solubility";
 import { DOUBLE_SALTS } from "../solubility/internal";
 import { thermalRows } from "../substance/internal";
 import { type Compound, falls, formOf, keyOf } from "./compound";
 import { CARRIERS, FAMILIES, type FamilyRow, LISTED, OTHER_ANIONS, type Slot } from "./data/families";
-import { saltOf } from "./ion-salt";
 import { isRefused } from "./safety";
 import type { Universe } from "./universe";
 
@@ -30,8 +29,7 @@ const STRONG = ["HCl", "H2SO4", "HNO3"];
 const AMMONIUM = "NH4+";
 const AMMONIA = "NH3";
 
-const elementOf = (cation: string): string => /^[A-Z][a-z]?/.exec(cation)?.[0] ?? "";
-const isMonatomic = (cation: string): boolean => /^[A-Z][a-z]?(?:\^\d)?\+$/.test(cation) && cation !== "H+";
+const elementOf = (cation: string): string => elementOfIon(cation) ?? "";
 
 /** Bases dissolve where each of their anions is one. */
 const isBase = ({ made: { anions, cations, ligands } }: Compound): boolean =>
@@ -69,8 +67,6 @@ const SLAKES = new Set(["Ca^2+", "Sr^2+", "Ba^2+"]);
 /** Metals that set a nobler one free. */
 const CEMENTS = ["Fe", "Zn", "Al", "Cu"];
 
-const charges = (cation: string): number => Number(/\^(\d)\+$/.exec(cation)?.[1] ?? 1);
-
 /** A salt that somebody would use as a source: soluble, neither base nor acid. */
 const isSource = (one: Compound): boolean =>
   isSalt(one) && one.made.anions.length === 1 && !BASIC.has(one.made.anions[0]!.formula) && falls(one) === false;
@@ -81,16 +77,7 @@ const acidsOf = /* @__PURE__ */ remembering<string | undefined>(300);
 function acidKey(anion: string): string | undefined {
   return acidsOf(anion, () => {
     if (CARBONATES.has(anion)) return keyOf("CO2");
-    const base = anion.replace(/\^?\d*-$/, "");
-    const charge = Number(/\^(\d)-$/.exec(anion)?.[1] ?? 1);
-    const written = `${charge === 1 ? "H" : `H${charge}`}${base}`;
-    // an anion that still has acid hydrogen: down the steps to the neutral acid
-    let acid = ACID_STEPS().find((row) => row.base === anion)?.acid;
-    while (acid !== undefined && /[-]$/.test(acid)) {
-      const from = acid;
-      acid = ACID_STEPS().find((row) => row.base === from)?.acid;
-    }
-    return keyOf(acid ?? written);
+    return keyOf(acidOfAnion(anion));
   });
 }
 
@@ -123,7 +110,7 @@ function choices(slot: Slot, product: Compound, cation: string, anion: string, a
         : withCation(cation).filter((c) => isOther(c) && isBase(c));
     case "acid salt of M and A": {
       const acid = ACID_STEPS().find((row) => row.base === anion)?.acid;
-      return acid === undefined || !acid.endsWith("-")
+      return acid === undefined || chargeOfIon(acid) >= 0
         ? []
         : withCation(cation).filter((c) => c.cation === cation && c.anion === acid);
     }
@@ -162,7 +149,7 @@ function choices(slot: Slot, product: Compound, cation: string, anion: string, a
         ...one(keyOf(AMMONIA)),
         ...[...ALKALI].flatMap((ion) =>
           withCation(ion).filter(
-            (c) => c.anion === "OH-" || (charges(cation) === 3 && c.anion !== undefined && CARBONATES.has(c.anion)),
+            (c) => c.anion === "OH-" || (chargeOfIon(cation) === 3 && c.anion !== undefined && CARBONATES.has(c.anion)),
           ),
         ),
       ];
@@ -176,7 +163,7 @@ function choices(slot: Slot, product: Compound, cation: string, anion: string, a
           isSource(c) &&
           c.cation !== undefined &&
           c.cation !== cation &&
-          isMonatomic(c.cation) &&
+          isMetalCation(c.cation) &&
           ION_OF_METAL[elementOf(c.cation)] === c.cation &&
           all.metals.has(elementOf(c.cation)),
       );
@@ -243,7 +230,7 @@ function subjects(code: FamilyRow["code"], product: Compound): readonly (readonl
       return simple && !ALKALI.has(cation!) && product.anion === "OH-" ? [[cation!, "OH-"]] : [];
     case "metal-and-acid":
     case "displace":
-      return simple && isMonatomic(cation!) && stays() ? [[cation!, product.anion!]] : [];
+      return simple && isMetalCation(cation!) && stays() ? [[cation!, product.anion!]] : [];
     case "metal-acid-and-peroxide":
       return simple && cation === "Cu^2+" && stays() ? [[cation!, product.anion!]] : [];
     case "oxidise":
@@ -441,12 +428,12 @@ function barOf({ code }: FamilyRow, product: Compound, feeds: readonly Compound[
           b!.cation !== a!.cation &&
           !losesAmmonia(b!.cation!, a!.anion!) &&
           !losesAmmonia(a!.cation, product.anion!) &&
-          isPair(product, saltOf(b!.cation!, a!.anion!), feeds),
+          isPair(product, saltFormula(b!.cation!, a!.anion!), feeds),
         "no salt of this pair comes by itself: both dissolve too well, their curves run alike, or ammonia leaves",
       );
     case "complex":
       return unless(
-        a!.anion !== undefined && (gramsAt(saltOf(b!.cation!, a!.anion), "20 °C") ?? 0) >= PAIR.stays,
+        a!.anion !== undefined && (gramsAt(saltFormula(b!.cation!, a!.anion), "20 °C") ?? 0) >= PAIR.stays,
         "the other salt crystallises with it",
       );
     case "keep-filtrate":

@@ -1,10 +1,11 @@
 // The equation of a candidate: what comes beside the product follows from the ions, the numbers from the balancer.
+
 import { type BalancedEquation, balance } from "../equation";
 import { attempt } from "../foundation/error";
+import { acidOfAnion, bareIon, saltFormula } from "../ion/internal";
 import { thermalRows } from "../substance/internal";
 import type { Candidate } from "./candidates";
 import { type Compound, keyOf } from "./compound";
-import { bare, chargeOf, saltOf } from "./ion-salt";
 
 const BASIC = new Set(["OH-", "O^2-"]);
 const CARBONATES = new Set(["CO3^2-", "HCO3-"]);
@@ -31,14 +32,14 @@ function besideOf({ family, product, feeds }: Candidate): readonly string[] | un
     // a metal set free: the other one takes its anion
     const [salt, metal] = feeds;
     const ion = { Fe: "Fe^2+", Zn: "Zn^2+", Al: "Al^3+", Cu: "Cu^2+" }[metal!.forms[0]!];
-    return ion === undefined ? undefined : [saltOf(ion, salt!.anion!)];
+    return ion === undefined ? undefined : [saltFormula(ion, salt!.anion!)];
   }
   if (product.made.kind === "acid") {
     const weak = new Set(feeds.flatMap((one, i) => (i === 0 ? one.made.anions.map(({ formula }) => formula) : [])));
     anions = anions.filter((ion) => !weak.has(ion));
     cations = cations.filter((ion) => ion !== "H+");
   }
-  if (family.code === "displace") return [feeds[1]!.cation!.replace(/\^?\d*\+$/, "")];
+  if (family.code === "displace") return [bareIon(feeds[1]!.cation!)];
   if (metals.length > 0 && !peroxide) return ["H2"];
   if (peroxide) return [];
   const basic = all.some((one) => one.anions.some((ion) => BASIC.has(ion) || CARBONATES.has(ion)));
@@ -47,15 +48,10 @@ function besideOf({ family, product, feeds }: Candidate): readonly string[] | un
   if (cations.length === 0 && anions.length > 0) cations = feeds[1]?.made.cations.map(({ formula }) => formula) ?? [];
   if (cations.length === 0) return anions.length === 0 ? [] : undefined;
   if (anions.length === 0) return basic && cations.length === 0 ? [] : undefined;
-  return cations.flatMap((cation) => anions.map((anion) => (cation === "H+" ? acidOf(anion) : saltOf(cation, anion))));
+  return cations.flatMap((cation) =>
+    anions.map((anion) => (cation === "H+" ? acidOfAnion(anion) : saltFormula(cation, anion))),
+  );
 }
-
-const acidOf = (anion: string): string => {
-  const n = chargeOf(anion);
-  if (anion === "CH3COO-") return "CH3COOH";
-  if (anion === "HCOO-") return "HCOOH";
-  return `${n === 1 ? "H" : `H${n}`}${bare(anion)}`;
-};
 
 /** What heat takes from the air and sets free on the way from one solid to another. */
 function heatSides(

@@ -1,7 +1,9 @@
 // How well a step is vouched for: somebody published it, the same kind was published with this metal, or it is only computed.
+import { isNonmetal } from "../equation/internal";
 import { once } from "../foundation/memo";
+import { isMetalCation } from "../ion/internal";
 import type { Candidate } from "./candidates";
-import { formulaFrom, keyOf } from "./compound";
+import { formulaFrom, keyOf, madeOf } from "./compound";
 import { PUBLISHED, type PublishedRow } from "./data/published";
 import { cite } from "./data/sources";
 
@@ -12,10 +14,11 @@ export interface Evidence {
   readonly source: string;
 }
 
+/** Metals that come with an anion or a base and tell nothing about a preparation. */
+const CARRIERS = ["Li", "Na", "K"];
+
 const metalsIn = (formula: string): string[] =>
-  formulaFrom(formula).symbols.filter(
-    (symbol) => !/^(?:H|C|N|O|S|Cl|P|B|F|Br|I|Si)$/.test(symbol) && !/^(?:Na|K|Li)$/.test(symbol),
-  );
+  formulaFrom(formula).symbols.filter((symbol) => !isNonmetal(symbol) && !CARRIERS.includes(symbol));
 
 const index = /* @__PURE__ */ once(() => {
   const exact = new Map<string, PublishedRow>();
@@ -69,13 +72,20 @@ export function evidenceOf({ product, feeds, family }: Candidate): Evidence {
     : { grade: "same kind with this metal", source: cite(like.source) };
 }
 
+const BASIC: readonly string[] = ["CO3^2-", "HCO3-", "OH-", "O^2-"];
+
 /** The family of a published row, as far as its feeds show it. */
 function familyOf({ product, feeds }: PublishedRow): string | undefined {
-  const has = (test: RegExp): boolean => feeds.some((one) => test.test(one));
-  if (feeds.length === 1) return "heat";
-  if (has(/CO3/) && product.includes("CO3")) return "precipitate-carbonate";
-  if (has(/^(?:Zn|Fe|Al|Cu)$/) && has(/^H|COOH/)) return "metal-and-acid";
-  if (has(/CO3|O$|OH/) && has(/^H|COOH/)) return "neutralise";
-  if (/\(SO4\)2$/.test(product)) return "double-salt";
+  if (feeds.length === 1) return keyOf(feeds[0]!) === keyOf(product) ? undefined : "heat";
+  const made = feeds.map(madeOf);
+  const has = (...anions: readonly string[]): boolean =>
+    made.some((one) => one?.anions.some(({ formula }) => anions.includes(formula)));
+  const acid = made.some((one) => one?.kind === "acid");
+  const { cations = [], anions = [] } = madeOf(product) ?? {};
+  if (has("CO3^2-", "HCO3-") && anions.some(({ formula }) => formula === "CO3^2-")) return "precipitate-carbonate";
+  if (acid && feeds.some((one, i) => made[i]?.kind === "element" && metalsIn(one).length > 0)) return "metal-and-acid";
+  if (acid && has(...BASIC)) return "neutralise";
+  const shared = cations.length === 2 && anions.length === 1;
+  if (shared && cations.some(({ formula }) => isMetalCation(formula))) return "double-salt";
   return undefined;
 }

@@ -1,8 +1,10 @@
 // The judgement of one reaction, made when the search comes to it and kept: the equation, the gate, the engine. A reaction
 // passes with its figures, or is refused with them.
+
 import type { BalancedEquation } from "../equation";
 import { attempt } from "../foundation/error";
 import { remembering } from "../foundation/memo";
+import { isOneOf } from "../ion/internal";
 import { doesItGo, type Feasibility, type FeasibilityReason, type ShelfMaterial } from "../preparation";
 import { precipitatedCarbonate } from "../solubility";
 import type { Candidate } from "./candidates";
@@ -57,10 +59,7 @@ const isDeadly = (formula: string): boolean => {
 };
 
 /** Fumes of a furnace that are acid with water: those of sulfates, nitrates and chlorides. */
-const isAcidFume = (formula: string): boolean => {
-  const text = formulaFrom(formula).compositionText;
-  return text === "O3S" || text === "O2S" || text === "NO2" || text === "ClH" || text === "N2O5";
-};
+const isAcidFume = (formula: string): boolean => isOneOf(formulaFrom(formula), "SO3", "SO2", "NO2", "HCl", "N2O5");
 
 /** Judge a reaction with the feeds as they stand on the shelf, or as they were made. */
 export function judge(c: Candidate, product: string, materials: readonly ShelfMaterial[]): Judgement {

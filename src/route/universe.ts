@@ -1,7 +1,7 @@
 // All compounds that a route may pass: those of the registry, and what stands on the shelf. Nothing else is a node.
 import { once, remembering } from "../foundation/memo";
 import { registryFormulas } from "../substance/internal";
-import { type Compound, compoundOf, keyOf, madeOf } from "./compound";
+import { type Compound, compoundOf, formulaFrom, keyOf, madeOf } from "./compound";
 
 /** Compounds by what they are made of. */
 export interface Universe {
@@ -39,7 +39,7 @@ function build(groups: ReadonlyMap<string, readonly string[]>): Universe {
     compounds.push(compound);
     for (const { formula } of made.cations) add(withCation, formula, compound);
     for (const { formula } of made.anions) add(withAnion, formula, compound);
-    if (made.kind === "element") metals.set(forms[0]!.replace(/\d+$/, ""), compound);
+    if (made.kind === "element") metals.set(formulaFrom(forms[0]!).symbols[0]!, compound);
   }
   return { compounds, byKey: new Map(compounds.map((one) => [one.key, one])), withCation, withAnion, metals };
 }

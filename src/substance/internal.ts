@@ -5,7 +5,7 @@ export { substanceSources } from "./data/sources";
 export { cautionsWhere } from "./hazards/cautions";
 export { classesOf } from "./hazards/classes";
 export { protectionFor } from "./hazards/entries";
-export { makeUpOf } from "./hazards/make-up";
+export { madeOf } from "./hazards/make-up";
 export { type DangerousProduct, dangerOf } from "./hazards/never-made";
 export { officialText } from "./names/official-text";
 export { registryFormulas } from "./registry/registry-index";

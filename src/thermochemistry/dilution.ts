@@ -1,6 +1,8 @@
 // Heat of diluting an acid that is already in some water, from the table of heats of dilution and, for sulfuric acid, from
 // Thomsen's equation.
-import { type Formula, parseFormula } from "../formula";
+
+import type { Formula } from "../formula";
+import { isOneOf } from "../ion/internal";
 import { type Quantity, quantity } from "../quantity";
 import { DILUTION, type DilutionRow } from "./data/dilution";
 import { cite } from "./data/sources";
@@ -25,12 +27,11 @@ function toCome({ heats }: DilutionRow, water: number): number | undefined {
 
 /** kJ for a mole of acid that goes from so many moles of water to more, negative; undefined where no figure is known. */
 export function heatOfDilution(acid: Formula, from: number, to: number): Quantity<"molar energy"> | undefined {
-  const hill = acid.compositionText;
-  if (hill === "H2O4S") {
+  if (isOneOf(acid, "H2SO4")) {
     const at = (n: number): number => sulfuricAcidDilution(Math.min(THOMSEN_ENDS, n).toFixed(4)).toNumber("kJ/mol");
     return told(at(from) - at(to), "Thomsen's equation", cite("memory"));
   }
-  const row = DILUTION.find(({ acid: one }) => parseFormula(one).compositionText === hill);
+  const row = DILUTION.find((one) => isOneOf(acid, one.acid));
   if (row === undefined) return undefined;
   const [before, after] = [toCome(row, from), toCome(row, to)];
   return before === undefined || after === undefined

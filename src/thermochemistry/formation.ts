@@ -2,7 +2,7 @@
 // sum of its ions; nothing else is put together, and nothing is estimated.
 
 import { Formula, parseFormula } from "../formula";
-import { byElements } from "../formula/internal";
+import { byElements, withoutPhase } from "../formula/internal";
 import type { Fields } from "../foundation/argument";
 import { readable } from "../foundation/readable";
 import { constitutionOf } from "../ion";
@@ -41,11 +41,6 @@ const MOST_IONS = 50;
  * whose middle (25) is taken as two standard deviations.
  */
 const UNITS_IN_LAST_DIGIT = 12.5;
-
-/** @internal The same formula without its phase, which the tables keep apart. */
-export function withoutPhase(formula: Formula): Formula {
-  return formula.phase === undefined ? formula : parseFormula(formula.toString().replace(/\((?:s|l|g|aq|cr)\)$/, ""));
-}
 
 const keyOf = (formula: Formula): string => formula.compositionText;
 

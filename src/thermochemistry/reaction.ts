@@ -4,7 +4,7 @@
 import { BalancedEquation, balance } from "../equation";
 import { asWritten } from "../equation/internal";
 import { Formula, parseFormula } from "../formula";
-import { isWater } from "../formula/internal";
+import { isWater, withoutPhase } from "../formula/internal";
 import type { Fields } from "../foundation/argument";
 import type { Fraction } from "../foundation/fraction";
 import { withPlainJSON } from "../foundation/plain-json";
@@ -15,7 +15,7 @@ import { guard, needTextOption } from "./argument";
 import type { SubstanceState } from "./data/enthalpies";
 import { cite } from "./data/sources";
 import { ThermochemistryError } from "./error";
-import { type FormationEnthalpy, findFormation, formationEnthalpy, noData, stateOf, withoutPhase } from "./formation";
+import { type FormationEnthalpy, findFormation, formationEnthalpy, noData, stateOf } from "./formation";
 
 const ENTHALPY = { states: true, forms: true } as const satisfies Fields<EnthalpyOptions>;
 

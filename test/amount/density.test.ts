@@ -20,8 +20,15 @@ describe("density of a solution", () => {
   });
 
   test("finds a solute however its formula is written", () => {
-    const one = densityOfSolution("C2H4O2", "10 %");
-    expect(one.in("g/mL").equals(densityOfSolution("CH3COOH", "10 %").in("g/mL"))).toBe(true);
+    const one = densityOfSolution("C2H3NaO2", "10 %");
+    expect(one.in("g/mL").equals(densityOfSolution("NaCH3COO", "10 %").in("g/mL"))).toBe(true);
+  });
+
+  // methyl formate and dimethyl ether had the figures of acetic acid and ethanol
+  test("is never that of an isomer", () => {
+    for (const isomer of ["HCOOCH3", "CH3OCH3"])
+      expect(() => densityOfSolution(isomer, "10 %")).toThrow("no densities of");
+    expect(() => densityOfSolution("C2H4O2", "10 %")).toThrow("it may be CH3COOH or HCOOCH3");
   });
 
   test("names rule and source in its working", () => {

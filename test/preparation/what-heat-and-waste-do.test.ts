@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest";
 import { parseFormula } from "../../src/formula";
 import { type Plan, type PlanRequest, planPreparation } from "../../src/preparation";
 import { dryingOf } from "../../src/preparation/procedure/drying";
-import { madeOf } from "../../src/preparation/reaction/made-of";
 import { benchSheet } from "../../src/sheet";
+import { madeOf } from "../../src/substance/internal";
 
 const planOf = (equation: string, product: string, forms: readonly string[], more: Partial<PlanRequest> = {}): Plan =>
   planPreparation({

@@ -5,6 +5,7 @@
 import { type Formula, molarMass } from "../../formula";
 import { splitWater } from "../../formula/internal";
 import type { Fields } from "../../foundation/argument";
+import { constitutionOf } from "../../ion";
 import { type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { formulaOfArgument, inSymbol, type TemperatureLike } from "../argument";
@@ -105,7 +106,7 @@ interface SoluteRows {
   readonly rows: SolutionDensityRow[];
 }
 
-/** Solutes by their atoms, and by the atoms of what is not water in them. */
+/** Solutes by what they are, and by what they are without their water: isomers share no figure. */
 interface SoluteIndex {
   readonly exact: ReadonlyMap<string, SoluteRows>;
   readonly dry: ReadonlyMap<string, SoluteRows>;
@@ -113,6 +114,8 @@ interface SoluteIndex {
 
 /** One printed point beside water shows no bend, so that nobody could say how good a reading between the two is. */
 const isCurve = ({ points }: SolutionDensityRow): boolean => points.length > 1;
+
+const identityOf = (formula: Formula): string => constitutionOf(formula).identity;
 
 let solutes: SoluteIndex | undefined;
 
@@ -123,15 +126,15 @@ function soluteIndex(): SoluteIndex {
   const dry = new Map<string, SoluteRows>();
   for (const row of SOLUTION_DENSITIES().filter(isCurve)) {
     const solute = formulaOfArgument(row.solute);
-    const known = exact.get(solute.compositionText);
+    const known = exact.get(identityOf(solute));
     if (known !== undefined) {
       known.rows.push(row);
       continue;
     }
     const entry = { solute, rows: [row] };
-    exact.set(solute.compositionText, entry);
-    const salt = splitWater(solute).dry?.compositionText;
-    if (salt !== undefined && !dry.has(salt)) dry.set(salt, entry);
+    exact.set(identityOf(solute), entry);
+    const salt = splitWater(solute).dry;
+    if (salt !== undefined && !dry.has(identityOf(salt))) dry.set(identityOf(salt), entry);
   }
   solutes = { exact, dry };
   return solutes;
@@ -140,13 +143,16 @@ function soluteIndex(): SoluteIndex {
 /** Tables of a solute, the first the preferred. A hydrate is looked up by the form its table counts. */
 export function tablesOf(asked: Formula): TablesOfSolute {
   const index = soluteIndex();
-  const exact = index.exact.get(asked.compositionText);
+  const exact = index.exact.get(identityOf(asked));
   if (exact !== undefined) return { tables: exact.rows.map(prepared), perAsked: undefined };
   const { dry, units } = splitWater(asked);
-  const first = dry === undefined ? undefined : index.dry.get(dry.compositionText);
+  const first = dry === undefined ? undefined : index.dry.get(identityOf(dry));
   if (first === undefined) {
     throw new AmountError("amount.no-density-table", `no densities of ${inSymbol(asked)} solutions are tabulated`, {
-      hint: "measure the density and give it, or ask tabulatedSolutes() for what is there",
+      hint:
+        constitutionOf(asked).readings.length > 1
+          ? `it may be ${constitutionOf(asked).readings.join(" or ")}: write it so that the structure shows`
+          : "measure the density and give it, or ask tabulatedSolutes() for what is there",
       details: { solute: asked.toString() },
     });
   }

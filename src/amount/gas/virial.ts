@@ -1,6 +1,7 @@
 // The second virial coefficient of a gas: how far the molar volume falls short of the ideal one near atmospheric pressure.
 
 import type { Formula } from "../../formula";
+import { constitutionOf } from "../../ion";
 import { applyFunction, type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { type FormulaLike, formulaOfArgument, inSymbol, type TemperatureLike } from "../argument";
@@ -12,10 +13,10 @@ const REFERENCE_KELVIN = 298.15;
 
 let rowsByGas: Map<string, VirialRow> | undefined;
 
-/** The row of a gas by its atoms; the index is made on first use. */
+/** The row of a gas; the index is made on first use. */
 function rowOf(gas: Formula): VirialRow | undefined {
-  rowsByGas ??= new Map(VIRIAL_COEFFICIENTS.map((row) => [formulaOfArgument(row.gas).compositionText, row]));
-  return rowsByGas.get(gas.compositionText);
+  rowsByGas ??= new Map(VIRIAL_COEFFICIENTS.map((row) => [constitutionOf(row.gas).identity, row]));
+  return rowsByGas.get(constitutionOf(gas).identity);
 }
 
 /**

@@ -2,10 +2,10 @@
 // being salts. What is not known to be a liquid or a solid passes.
 
 import { type Formula, parseFormula } from "../../formula";
-import { byElements, isWater, splitWater } from "../../formula/internal";
+import { byElements, isWater, splitWater, withoutPhase } from "../../formula/internal";
 import { hasIon } from "../../ion";
 import { type Quantity, quantity } from "../../quantity";
-import { formulaOfArgument, inSymbol } from "../argument";
+import { inSymbol } from "../argument";
 import { VOLATILITY } from "../data/volatility";
 import { AmountError } from "../error";
 import { saturationPressure } from "../jar/water";
@@ -61,7 +61,7 @@ function vapourPressure(
 /** @internal Refuses as a gas what is a liquid or a solid at that temperature and pressure. */
 export function mustBeGas(gas: Formula | undefined, T: Quantity, p: Quantity): void {
   if (gas === undefined) return;
-  const own = gas.phase === undefined ? gas : formulaOfArgument(gas.toString().replace(/\((?:s|l|g|aq|cr)\)$/, ""));
+  const own = withoutPhase(gas);
   const known = vapourPressure(own, T.toNumber("K"));
   if (known === undefined || p.toNumber("kPa") <= known.kPa * known.factor) return;
   const pressure = quantity({ value: known.kPa.toPrecision(3), unit: "kPa" });

@@ -1,6 +1,8 @@
 // From what is poured in to what it becomes in water: amounts in moles, ions and molecules, and the water it brings.
+
 import { amountOf } from "../../amount";
 import { type Formula, parseFormula } from "../../formula";
+import { splitWater } from "../../formula/internal";
 import { constitutionOf } from "../../ion";
 import { ACID_STEPS } from "../../ion/internal";
 import type { AmountText, ConcentrationText, MassText, Quantity, QuantityLike, VolumeText } from "../../quantity";
@@ -129,7 +131,7 @@ export function termsOf(formula: Formula, network: Network): readonly Term[] {
     });
   }
   if (made.acid !== undefined && !made.acid.strong) {
-    const text = String(formula).replace(/[·.].*$/, "");
+    const text = String(splitWater(formula).dry ?? formula);
     const key = keyOf(text);
     if (network.isFormed(key)) return [[1, text]];
     const protonated = made.anions.length === 1 && network.isAcidChain(keyOf(made.anions[0]!.formula));

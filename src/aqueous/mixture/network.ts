@@ -3,7 +3,7 @@
 
 import { elementsIn } from "../../formula/internal";
 import { once } from "../../foundation/memo";
-import { ACID_STEPS, WATER_IONIZATION } from "../../ion/internal";
+import { ACID_STEPS, isMetalCation, WATER_IONIZATION } from "../../ion/internal";
 import { COMPLEXES, type ComplexRow, type ComplexStep } from "../data/complexes";
 import { FORMATIONS, HENRY, IN_WATER } from "../data/formations";
 import { ACID_HEATS, FORMATION_HEATS } from "../data/heats";
@@ -296,8 +296,6 @@ export class Network {
   }
 }
 
-const isMetalIon = (text: string): boolean => /^[A-Z][a-z]?(?:\^\d)?\+$/.test(text) && text !== HYDRON;
-
 /** Ionic product of water as the tables use it, and how it moves with the temperature. */
 export const PKW = /* @__PURE__ */ constant("pKw", "ionic product of water, 25 °C", "14.00", 0.01, {
   source: "epaEquilibria",
@@ -349,7 +347,7 @@ function addAcids(network: Network, hydrolysed: ReadonlySet<Key>): void {
         spreadOf(row.range, row.doubtful) * (row.range === undefined && row.doubtful !== true ? 0.2 : 1),
         { source: row.source, doubtful: row.doubtful ?? false, enthalpy: heatOf(ACID_HEATS, row.acid) },
       );
-    if (isMetalIon(row.acid)) {
+    if (isMetalCation(row.acid)) {
       // hydroxide complexes of the other table are the fuller account of the same thing
       if (hydrolysed.has(keyOf(row.acid))) continue;
       network.form(row.base, () => [
@@ -418,7 +416,7 @@ function addFormations(network: Network): void {
 const BEYOND = 4.9;
 
 /** Ions the network cannot place: BiO+ is written without its relation to Bi3+. */
-const UNPLACED = /(?:^| )BiO\+(?: |$)/;
+const UNPLACED = "BiO+";
 
 function solubleReaction({ solid, name, dissolution, points }: SolubleRow): Reaction {
   const values = points.map(([celsius, pKsp]) => [celsius, Number(pKsp)] as const);
@@ -435,7 +433,8 @@ function solubleReaction({ solid, name, dissolution, points }: SolubleRow): Reac
 
 function addPhases(network: Network): void {
   for (const row of SOLUBILITY_PRODUCTS()) {
-    if (row.convention === "free-sulfide" || UNPLACED.test(row.dissolution)) continue;
+    if (row.convention === "free-sulfide" || readReaction(row.dissolution).right.some(([, ion]) => ion === UNPLACED))
+      continue;
     const { solid: formula, name, form } = row;
     const notes = row.note === undefined ? [] : [row.note];
     network.addPhase({ kind: "solid", formula, name, form, row, notes }, () => {

@@ -14,6 +14,7 @@ import { isInNullspace, primitive } from "../kernel/bareiss";
 import { type IntegerVector, toBigInts } from "../kernel/nullspace";
 import { type Notation, printEquation } from "../print";
 import type { Arrow } from "../read/split";
+import { speciesMeant } from "../species-meant";
 import { toFraction } from "./rational";
 import { CHARGE, exactSystem, solutionsOf } from "./system";
 
@@ -147,14 +148,12 @@ export class BalancedEquation {
    * balance("N2 + H2 -> NH3").stoichiometricNumber("H2") // => -3n
    */
   stoichiometricNumber(formula: Formula | string): bigint | undefined {
-    const wanted = String(formula);
     const { coefficients } = this;
     let sum: bigint | undefined;
-    this.formulas.forEach((own, at) => {
-      if (own.text !== wanted && String(own) !== wanted && own.toHill() !== wanted) return;
+    for (const at of speciesMeant(this.formulas, formula)) {
       const coefficient = coefficients[at]!;
       sum = (sum ?? 0n) + (at < this.reactantCount ? -coefficient : coefficient);
-    });
+    }
     return sum;
   }
 

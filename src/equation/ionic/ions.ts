@@ -1,8 +1,10 @@
 // What a formula is in water: the ions of a salt, a strong acid or a strong base, or the formula as it stands. The ion layer
 // tells the ions and holds the solubility rules; a phase written by the user outweighs them.
+
 import { type Formula, parseFormula } from "../../formula";
+import { withoutPhase } from "../../formula/internal";
 import { constitutionOf } from "../../ion";
-import { ALKALI, REACTS_WITH_WATER, ruleFor } from "../../ion/internal";
+import { ALKALI, isComplexIon, REACTS_WITH_WATER, ruleFor } from "../../ion/internal";
 import { addTo, type Side } from "../redox/half-solve";
 
 /** An ion, or a molecule of crystal water, and how many a formula unit gives. */
@@ -48,14 +50,11 @@ export function dissociated(formula: Formula): { ions: Released[] | undefined; a
   if (ions.some(({ text }) => REACTS_WITH_WATER.includes(text))) return { ions: undefined };
   if (ions.some(({ text }) => text === "H+")) return { ions };
   // the rules are about simple cations: a complex cation is dissolved with nearly any anion
-  if (ions.some(({ text, charge }) => text.startsWith("[") && charge > 0)) return { ions };
+  if (ions.some(({ text, charge }) => isComplexIon(text) && charge > 0)) return { ions };
   const soluble = isSolubleSalt(ions);
   if (soluble !== undefined) return { ions: soluble ? ions : undefined };
   return { ions: undefined, assumption: `no rule says whether ${formula} dissolves; taken as not dissolved` };
 }
-
-const withoutPhase = (formula: Formula): Formula =>
-  formula.phase === undefined ? formula : parseFormula(formula.toString().slice(0, -formula.phase.length - 2));
 
 /**
  * The species of one side in water, without phase, with their amounts; strong electrolytes as their ions if `dissolve`.

@@ -238,7 +238,7 @@ function added(sums: readonly Sum[], multipliers: readonly bigint[], acidIon: Fo
     if (base.amount < pairs) pairs = base.amount;
     acid.amount -= pairs;
     base.amount -= pairs;
-    addTo(total, parseFormula("H2O"), String(acidIon) === "H3O+" ? 2n * pairs : pairs);
+    addTo(total, parseFormula("H2O"), acidIon.symbols.includes("O") ? 2n * pairs : pairs);
   }
   return total;
 }

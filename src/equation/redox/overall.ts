@@ -1,4 +1,5 @@
 // The overall equation of several steps: each step taken so often that what one forms and another uses up cancels.
+
 import type { Formula } from "../../formula";
 import { type Fields, shown } from "../../foundation/argument";
 import { frozen } from "../../foundation/frozen";
@@ -16,6 +17,7 @@ import { EquationError } from "../error";
 import { nullspaceInBigInts } from "../kernel/bareiss";
 import { guard, needOptions } from "../options";
 import type { EquationInput } from "../read/parse";
+import { speciesMeant } from "../species-meant";
 
 const OVERALL = { ...BALANCE, intermediates: true, multipliers: true } as const satisfies Fields<OverallOptions>;
 
@@ -166,7 +168,12 @@ function multipliersFor(
   const common = new Set(["H2O", "H+", "OH-", "O2", "CO2", "H3O+"]);
   const passedOn = [...table].filter(([, { perStep }]) => perStep.some((v) => v > 0n) && perStep.some((v) => v < 0n));
   const wanted = named?.map((name) => {
-    const row = [...table].find(([text, { formula }]) => text === name || formula.text === name);
+    const rows = [...table];
+    const [at] = speciesMeant(
+      rows.map(([, { formula }]) => formula),
+      name,
+    );
+    const row = at === undefined ? undefined : rows[at];
     if (row === undefined) {
       throw new EquationError("equation.unknown-species", `${name} is in none of the steps`, {
         details: { species: name },

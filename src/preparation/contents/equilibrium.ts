@@ -1,6 +1,6 @@
 // What really stands in a vessel: pH, and how much of each solid the liquor keeps, asked of the equilibrium of the whole
 // mixture. Asked per kilogram of water and to four figures, so that a batch of any size has one answer.
-import type { Phase } from "../../aqueous/internal";
+import { atomsOf, type Phase } from "../../aqueous/internal";
 import { isNonmetal } from "../../equation/internal";
 import { parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
@@ -103,7 +103,7 @@ export function solidsBeside(
 
 /** Components that carry a metal of a formula. */
 const metalsOf = (matter: Matter, own: ReadonlyMap<string, number>): string[] =>
-  [...own.keys()].filter((key) => matter.formula.symbols.some((s) => !isNonmetal(s) && key.startsWith(s)));
+  [...own.keys()].filter((key) => matter.formula.symbols.some((s) => !isNonmetal(s) && atomsOf(key).has(s)));
 
 /** pH of a vessel; undefined where the model does not reach. */
 export function phOf(pot: Booked): Quantity<"number"> | undefined {
@@ -185,7 +185,7 @@ export function standsInstead(pot: Booked, matter: Matter): readonly string[] {
   const { solids } = found.beaker;
   if (solids.some(({ phase }) => ratio(own, phase.of) !== undefined)) return [];
   const metals = [...own.keys()].filter((key) =>
-    matter.formula.symbols.some((s) => !isNonmetal(s) && key.startsWith(s)),
+    matter.formula.symbols.some((s) => !isNonmetal(s) && atomsOf(key).has(s)),
   );
   return solids.filter(({ phase }) => metals.some((key) => phase.of.has(key))).map(({ phase }) => printed(phase));
 }

@@ -1,6 +1,6 @@
 // A substance as the books of a vessel carry it: its formula, what it is without crystal water, and how much water that is.
 import { type Formula, molarMass } from "../../formula";
-import { isWater } from "../../formula/internal";
+import { isWater, withoutPhase } from "../../formula/internal";
 import { remembering } from "../../foundation/memo";
 import { crystalWater } from "../../hydrate";
 import type { Quantity } from "../../quantity";
@@ -25,7 +25,7 @@ export interface Matter {
 const remembered = /* @__PURE__ */ remembering<Matter>(500);
 
 export const matterOf = (formula: Formula): Matter =>
-  remembered(formula.toString().replace(/\((?:s|l|g|aq|cr)\)$/, ""), () => worked(formula));
+  remembered(withoutPhase(formula).toString(), () => worked(formula));
 
 function worked(formula: Formula): Matter {
   const water = isWater(formula);

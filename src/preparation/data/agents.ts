@@ -1,4 +1,4 @@
-// Substances that are put in to oxidise or to reduce, by the name of their anion or by composition in Hill order.
+// Substances that are put in to oxidise or to reduce, by the name of their anion or by formula.
 import type { SourceKey } from "./sources";
 
 /** Oxidisers and reducers of the bench. */
@@ -12,5 +12,5 @@ interface AgentRow {
 
 export const AGENTS: readonly AgentRow[] = [
   { as: "oxidiser", groups: ["permanganate", "chromate", "dichromate", "chlorate", "perchlorate", "hypochlorite", "chlorite", "bromate", "iodate", "peroxodisulfate", "nitrate", "nitrite"], molecules: ["H2O2", "Br2", "Cl2", "I2"], source: "commonPractice" },
-  { as: "reducer", groups: ["sulfite", "hydrogensulfite", "disulfite", "dithionite", "thiosulfate", "hypophosphite", "ascorbate"], molecules: ["C6H8O6", "C6H12O6", "H4N2", "CH2O"], source: "commonPractice" },
+  { as: "reducer", groups: ["sulfite", "hydrogensulfite", "disulfite", "dithionite", "thiosulfate", "hypophosphite", "ascorbate"], molecules: ["C6H8O6", "C6H12O6", "N2H4", "HCHO"], source: "commonPractice" },
 ];

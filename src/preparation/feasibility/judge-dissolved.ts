@@ -1,23 +1,24 @@
 // A product that stays in the liquor: do the solids dissolve, do its ions stay, and does the acid let go of its hydrogen?
 
 import type { Key, Phase } from "../../aqueous/internal";
+import { isOneOf } from "../../ion/internal";
 import { isGas, isMiscible } from "../reaction/fluids";
 import { type Beaker, componentsOf, printed, ratio, settle } from "./beaker";
-import type { Case, Put } from "./case";
+import type { Case } from "./case";
 import type { Reason, Ruling } from "./feasibility";
 import { judgePair } from "./judge-pair";
 import { coatOf } from "./judge-solid";
 import { beakersOf, holds, percent, potOf } from "./pot";
-import { conditions, GOES, isSoluble, NOTHING, solidsIn, standingOf } from "./standing";
+import { conditions, GOES, isCation, isSoluble, NOTHING, solidsIn, standingOf } from "./standing";
 
 const HYDRON = "H+";
 /** Less of the product's ions than this in the state they should be in is no solution of it. */
 const HALF = 0.5;
 /** Acids that boil away from a liquor that sulfuric or phosphoric acid was put into. */
-const DRIVEN_OUT = new Set(["ClH", "BrH", "FH", "HNO3", "C2H4O2", "CH2O2"]);
+const DRIVEN_OUT = ["HCl", "HBr", "HF", "HNO3", "CH3COOH", "HCOOH"];
 /** Gases that are acids as soon as they are in water. */
-const ANHYDRIDES = new Set(["CO2", "O2S"]);
-const DRIVES = new Set(["H2O4S", "H3O4P"]);
+const ANHYDRIDES = ["CO2", "SO2"];
+const DRIVES = ["H2SO4", "H3PO4"];
 
 type Composition = ReadonlyMap<Key, number>;
 
@@ -52,7 +53,7 @@ function shareIn(
 function freed(beaker: Beaker, own: Beaker, of: Composition): number {
   let least = 1;
   for (const [key, count] of of) {
-    if (key === HYDRON || key.endsWith("+")) continue;
+    if (key === HYDRON || isCation(key)) continue;
     const carried = Math.round(own.hydrons(key));
     if (Number.isFinite(carried)) least = Math.min(least, beaker.barely(key, carried + 0.25) / count);
   }
@@ -61,9 +62,7 @@ function freed(beaker: Beaker, own: Beaker, of: Composition): number {
 
 /** Does an acid that stays leave the product's ions as they are in its own solution? */
 function acidStrength(c: Case, beaker: Beaker, of: Composition): Reason | undefined {
-  const acid = c.put.find(
-    ({ made, species }) => made.acid !== undefined || ANHYDRIDES.has(species.formula.compositionText),
-  );
+  const acid = c.put.find(({ made, species }) => made.acid !== undefined || isOneOf(species.formula, ...ANHYDRIDES));
   const weaker = c.made.find(({ made }) => made.kind === "acid");
   if (acid === undefined || weaker === undefined || weaker === c.product || standingOf(beaker, of) > 0.5)
     return undefined;
@@ -74,8 +73,7 @@ function acidStrength(c: Case, beaker: Beaker, of: Composition): Reason | undefi
   if (own === undefined) return undefined;
   const share = freed(beaker, own, of);
   if (share >= HALF) return undefined;
-  const composition = (one: Put["species"]): string => one.formula.compositionText;
-  if (DRIVEN_OUT.has(composition(weaker.species)) && DRIVES.has(composition(acid.species))) return undefined;
+  if (isOneOf(weaker.species.formula, ...DRIVEN_OUT) && isOneOf(acid.species.formula, ...DRIVES)) return undefined;
   return {
     code: "acid-strength",
     text: `${acid.species.name} does not set ${weaker.species.name} free: at pH ${beaker.pH.toFixed(1)} only ${percent(share)} of the ions of ${c.product.species.name} have given up the hydrogen they should`,
@@ -92,7 +90,7 @@ export function judgeDissolved(c: Case): Ruling | undefined {
   if (of === undefined || pot === undefined || beakers === undefined || !holds(beakers, of)) return undefined;
   const { kept, gone } = beakers;
   // what gives carbon dioxide off goes on until it has gone; a liquor that is not written to does so keeps it
-  const gives = c.made.some(({ species }) => species.formula.compositionText === "CO2");
+  const gives = c.made.some(({ species }) => isOneOf(species.formula, "CO2"));
   const soluble = isSoluble(c);
   const [a, b] = [shareIn(kept, of, soluble), shareIn(gone, of, soluble)];
   const first = gives && b.share >= a.share;

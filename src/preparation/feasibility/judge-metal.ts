@@ -1,8 +1,10 @@
 // Metals and everything else that hands electrons on: the series of potentials, what stops a metal that may, what water takes.
 
-import { network } from "../../aqueous/internal";
+import { atomsOf, network } from "../../aqueous/internal";
 import { constitutionOf } from "../../ion";
+import { isOneOf } from "../../ion/internal";
 import { COUPLES, type CoupleRow, HOT_SULFURIC, IN_LYE, IN_WATER, OXIDISING_ACIDS, PASSIVE } from "../data/couples";
+import { isAmmonia } from "../reaction/acids";
 import { componentsOf, ratio } from "./beaker";
 import type { Case, Put } from "./case";
 import type { Figure, Reason, Ruling } from "./feasibility";
@@ -42,7 +44,8 @@ function bound(symbol: string, { made }: Case, charge: number): number {
     for (const phase of network().phasesWithin(of.keys())) {
       if (phase.kind !== "solid" || phase.row?.soluble === true || ratio(phase.of, of) === undefined) continue;
       const pK = Number(phase.row?.pKsp ?? 0);
-      const count = phase.of.get([...phase.of.keys()].find((key) => of.has(key) && key.startsWith(symbol)) ?? "") ?? 1;
+      const count =
+        phase.of.get([...phase.of.keys()].find((key) => of.has(key) && atomsOf(key).has(symbol)) ?? "") ?? 1;
       most = Math.max(most, (NERNST * pK) / count);
     }
   }
@@ -57,9 +60,7 @@ function hasLigand({ put, made }: Case): boolean {
   const strong = new Set(["CN-", "S^2-", "HS-", "S2O3^2-", "C10H12N2O8^4-"]);
   return (
     put.some(({ made: m }) => m.anions.some(({ formula }) => strong.has(formula))) ||
-    [...put, ...made].some(
-      ({ made: m, species }) => m.complex !== undefined || species.formula.compositionText === "H3N",
-    )
+    [...put, ...made].some(({ made: m, species }) => m.complex !== undefined || isAmmonia(species.formula))
   );
 }
 
@@ -105,7 +106,7 @@ function passive(c: Case, metal: Put): { stops: boolean; reason: Reason } | unde
   const symbol = metal.species.formula.symbols[0]!;
   const acid = c.put.find(({ made }) => made.acid !== undefined);
   if (acid === undefined) return undefined;
-  const oxidiser = c.put.some(({ species }) => ["H2O2", "O2"].includes(species.formula.compositionText));
+  const oxidiser = c.put.some(({ species }) => isOneOf(species.formula, "H2O2", "O2"));
   const row = PASSIVE.find(
     (one) => one.metal === symbol && acid.made.anions.some(({ formula }) => one.anions.includes(formula)),
   );
@@ -158,10 +159,10 @@ const CONCENTRATED = 60;
 
 /** Sulfuric acid that is written to give sulfur dioxide: hot and strong it takes all metals but the noblest. */
 function hotStrongAcid({ put, made, setting }: Case): Ruling | undefined {
-  const acid = put.find(({ species }) => species.formula.compositionText === "H2O4S");
+  const acid = put.find(({ species }) => isOneOf(species.formula, "H2SO4"));
   const metal = put.find(isMetalPiece);
   if (acid === undefined || metal === undefined) return undefined;
-  if (!made.some(({ species }) => species.formula.compositionText === "O2S")) return undefined;
+  if (!made.some(({ species }) => isOneOf(species.formula, "SO2"))) return undefined;
   const { symbols } = metal.species.formula;
   if ((HOT_SULFURIC.not as readonly string[]).includes(symbols[0]!)) return undefined;
   const material = setting.materials.find(({ species }) => species === acid.species);
@@ -185,7 +186,7 @@ export function judgeMetal(c: Case): Ruling | undefined {
   const { redox, put, setting } = c;
   if (redox === undefined || !setting.wet) return undefined;
   const metal = put.find(isMetalPiece);
-  const hydrogen = c.made.some(({ species }) => species.formula.compositionText === "H2");
+  const hydrogen = c.made.some(({ species }) => isOneOf(species.formula, "H2"));
   if (metal !== undefined && hydrogen) {
     const ruled = withHydrogen(c, metal);
     if (ruled !== undefined) return ruled;

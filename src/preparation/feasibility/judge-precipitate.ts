@@ -1,6 +1,8 @@
 // A product that should precipitate: does it, how much of it, and what else stands when the whole mixture has come to rest?
+
 import type { SolidsAllowed } from "../../aqueous";
 import type { Phase } from "../../aqueous/internal";
+import { isOneOf } from "../../ion/internal";
 import { fateOf } from "../reaction/fate";
 import { type Beaker, componentsOf, printed, ratio, type Standing, served, settle } from "./beaker";
 import type { Case } from "./case";
@@ -146,7 +148,7 @@ export function judgePrecipitate(c: Case): Ruling | undefined {
     }
   }
   const { kept, gone } = beakers;
-  const declared = c.made.some(({ species }) => species.formula.compositionText === "CO2");
+  const declared = c.made.some(({ species }) => isOneOf(species.formula, "CO2"));
   const goneIsBetter = standingOf(gone, of) > standingOf(kept, of);
   // Who writes carbon dioxide on the right lets it go or keeps it as the product asks; else the pot is open as pots are.
   const [beaker, keeping] = (declared ? goneIsBetter : !goneIsBetter)

@@ -1,6 +1,8 @@
 // What of a case goes into the beaker: the reactants as they are poured, or, where oxidation states change or a reactant is a
 // stranger to the tables, what the equation makes of them with what is left over.
+
 import { molarMass } from "../../formula";
+import { isOneOf } from "../../ion/internal";
 import { type Beaker, isKnown, type Keeping, type Pour, settle } from "./beaker";
 import type { Case } from "./case";
 
@@ -9,6 +11,8 @@ export interface Pot {
   readonly pours: readonly Pour[];
   readonly afterwards: boolean;
 }
+
+const CARBONATE = "CO3^2-";
 
 const isElement = (kind: string): boolean => kind === "element";
 
@@ -50,8 +54,8 @@ export function beakersOf(
   const kept = settle(pot.pours, c.water, c.celsius, { ...how, carbonDioxide: "kept" });
   if (kept === undefined) return undefined;
   // who leads carbon dioxide in keeps it
-  const ledIn = c.put.some(({ species }) => species.formula.compositionText === "CO2");
-  if (ledIn || !kept.components.some((key) => key.startsWith("CO3"))) return { kept, gone: kept, differs: false };
+  const ledIn = c.put.some(({ species }) => isOneOf(species.formula, "CO2"));
+  if (ledIn || !kept.components.includes(CARBONATE)) return { kept, gone: kept, differs: false };
   const gone = settle(pot.pours, c.water, c.celsius, { ...how, carbonDioxide: "leaves" });
   return gone === undefined ? undefined : { kept, gone, differs: true };
 }

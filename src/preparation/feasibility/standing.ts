@@ -1,5 +1,5 @@
 // What stands in a beaker, as the judges count it.
-import type { Key, Phase } from "../../aqueous/internal";
+import { chargeOf, HYDRON, type Key, type Phase } from "../../aqueous/internal";
 import { type Formula, parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import { fateOf } from "../reaction/fate";
@@ -12,7 +12,7 @@ import { percent } from "./pot";
 export const GOES = 0.95;
 export const NOTHING = 0.02;
 export type Composition = ReadonlyMap<Key, number>;
-export const isCation = (key: Key): boolean => key.endsWith("+") && key !== "H+";
+export const isCation = (key: Key): boolean => chargeOf(key) > 0 && key !== HYDRON;
 
 /** The metal of a solid, or whatever it is made of where it has none. */
 const keyOf = (of: Composition): Key => [...of.keys()].find(isCation) ?? [...of.keys()].find((k) => k !== "H+") ?? "H+";

@@ -6,11 +6,10 @@ import { isWater } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
 import { anhydrousOf, crystalWater, knownForms } from "../../hydrate";
 import type { Quantity } from "../../quantity";
-import { thermalStepsOf } from "../../substance/internal";
+import { madeOf, thermalStepsOf } from "../../substance/internal";
 import { IGNITION, OXIDES } from "../data/ignition";
 import { exact, planned } from "../planning/exact";
 import { keyElement } from "../reaction/candidates";
-import { madeOf } from "../reaction/made-of";
 
 /** What is left, and what is assumed of air and heat. */
 interface Residue {

@@ -1,13 +1,14 @@
 // What a powder does in each test: by its solubility, by the equilibrium of what is in the glass, by its formula.
+
 import { type AqueousComposition, aqueousComposition } from "../../aqueous";
 import type { Formula } from "../../formula";
 import { attempt } from "../../foundation/error";
 import type { Quantity } from "../../quantity";
 import { trySubstance } from "../../substance";
+import { madeOf } from "../../substance/internal";
 import { exact } from "../planning/exact";
 import { fateInRoom } from "../reaction/fate";
 import { firedOxide } from "../reaction/fired-oxide";
-import { madeOf } from "../reaction/made-of";
 import { residueOf } from "./ignition";
 import { expectedLossOf } from "./tests";
 

@@ -3,15 +3,15 @@
 
 import { type Formula, molarMass } from "../../formula";
 import type { Quantity } from "../../quantity";
+import { madeOf } from "../../substance/internal";
 import { TAKES_BACK } from "../data/insoluble";
 import { isAcidSalt, isMetal } from "../procedure/kind";
 import type { ProcedureKind } from "../procedure/kinds";
 import { isLye, isPeroxide } from "../procedure/roles";
 import type { Supplied } from "../reaction/account";
-import { isAcid } from "../reaction/acids";
+import { isAcid, isAmmonia } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
 import { isVolatile } from "../reaction/fluids";
-import { madeOf } from "../reaction/made-of";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import type { BatchFigures } from "./batch-figures";
@@ -284,8 +284,7 @@ function complexFormation(given: Given): Check[] {
   const bringing = feedingsOf(given).filter(
     ({ material }) => key !== undefined && material.form.count(key).n === 0n && !isPeroxide(material),
   );
-  const isAmmonia = ({ material }: Feeding): boolean => material.form.compositionText === "H3N";
-  const ligand = bringing.find(isAmmonia) ?? bringing[0];
+  const ligand = bringing.find(({ material }) => isAmmonia(material.form)) ?? bringing[0];
   const checks: Check[] = [];
   if (ligand !== undefined)
     checks.push(

@@ -2,6 +2,7 @@
 // and a second crop.
 
 import { type Formula, parseFormula } from "../../formula";
+import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import type { Crystallisation } from "../../solubility";
 import { massOfWater, matterOf } from "../contents/matter";
@@ -147,7 +148,7 @@ function isFlat(bench: Bench, cooling: Crystallisation): boolean {
 }
 
 /** What leaves with the steam. */
-const isFleeting = (formula: Formula): boolean => ["H3N", "ClH", "C2H4O2", "CO2"].includes(formula.compositionText);
+const isFleeting = (formula: Formula): boolean => isOneOf(formula, "NH3", "HCl", "CH3COOH", "CO2");
 
 /** The liquor is evaporated, and what is in it is the product: cooling brings little, or there is no figure for it. */
 function evaporate(bench: Bench, missing?: string): void {

@@ -1,7 +1,9 @@
 // Metal that is over in a displacement: pieces are lifted out, what is powder goes with dilute acid that leaves the product.
+
 import { balance } from "../../equation";
 import { parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
+import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { matterOf } from "../contents/matter";
 import { Pot } from "../contents/pot";
@@ -34,7 +36,7 @@ const takingOf = ({ metal, sulfate }: AcidTakesRow): Taking =>
       ({ formula, coefficient }): Term => ({
         matter: matterOf(formula),
         count: coefficient,
-        whereto: formula.compositionText === "H2" ? "gas" : "dissolved",
+        whereto: isOneOf(formula, "H2") ? "gas" : "dissolved",
       }),
     );
     return { terms: [...used, ...made], metals: reactants[0]!.coefficient, acids: reactants[1]!.coefficient };

@@ -5,11 +5,10 @@ import { isWater } from "../../formula/internal";
 import { remembering } from "../../foundation/memo";
 import { crystalWater } from "../../hydrate";
 import { type Quantity, quantity } from "../../quantity";
-import { thermalStepsOf } from "../../substance/internal";
+import { madeOf, thermalStepsOf } from "../../substance/internal";
 import { DELIQUESCENT, DRYING, type DryingRow } from "../data/drying";
 import { cite } from "../data/sources";
 import { exact, planned } from "../planning/exact";
-import { madeOf } from "../reaction/made-of";
 import { sameCore } from "../reaction/species";
 
 /** How to dry a product. */

@@ -3,6 +3,7 @@
 
 import { molarMass } from "../../formula";
 import { attempt } from "../../foundation/error";
+import { isOneOf } from "../../ion/internal";
 import { type Quantity, quantity, sum } from "../../quantity";
 import { type DissolvingWater, waterToDissolve } from "../../solubility";
 import { exact, planned } from "../planning/exact";
@@ -191,11 +192,8 @@ function dissolved(material: Material, i: number, feeding: Feeding): Feed {
 
 /** Acids whose own reduction gives the gas are used as strong as they are. */
 function isOxidisingAcid({ form }: Material, { products, wet }: Setting): boolean {
-  const gases = products.filter(({ formula }) => isGas(formula, wet)).map(({ formula }) => formula.compositionText);
-  return (
-    (form.compositionText === "HNO3" && gases.includes("NO2")) ||
-    (isAcid(form) && gases.includes("O2S") && form.count("S").n !== 0n)
-  );
+  const gives = (gas: string): boolean => products.some(({ formula }) => isGas(formula, wet) && isOneOf(formula, gas));
+  return (isOneOf(form, "HNO3") && gives("NO2")) || (isAcid(form) && form.count("S").n !== 0n && gives("SO2"));
 }
 
 /** Strong solutions are poured into water first; thin ones, ammonia for a complex and peroxide are not. */

@@ -1,7 +1,7 @@
 // The product out of its vessel, by how it stands there.
+import { madeOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
 import { cool } from "../operation/cool";
-import { madeOf } from "../reaction/made-of";
 import { type Bench, POT } from "./bench";
 import { filterHot, isolateCrystals } from "./crystals";
 import { isolatePrecipitate } from "./precipitate";

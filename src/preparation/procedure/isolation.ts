@@ -12,13 +12,13 @@ import {
   washPlan,
   waterToDissolve,
 } from "../../solubility";
+import { madeOf } from "../../substance/internal";
 import { type Entry, massOf } from "../contents/entry";
 import { GELS } from "../data/gels";
 import { PLANNING } from "../data/planning";
 import { asMassOfWater, planned } from "../planning/exact";
 import { bySubstance } from "../reaction/by-substance";
 import { fateOf, keptByWater } from "../reaction/fate";
-import { madeOf } from "../reaction/made-of";
 import type { Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
 

@@ -3,6 +3,7 @@
 
 import { parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
+import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { thermalStepsOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
@@ -20,7 +21,7 @@ import { weighAll } from "./weighing";
 import { celsius } from "./words";
 
 /** Oxides that absorb water and carbon dioxide from the air. */
-const SLAKES = new Set(["CaO", "OSr", "BaO", "Na2O", "K2O", "Li2O", "MgO"]);
+const SLAKES = ["CaO", "SrO", "BaO", "Na2O", "K2O", "Li2O", "MgO"];
 
 /** Where the product is reached, and where heat goes on to the next solid. */
 interface Plateau {
@@ -113,6 +114,6 @@ export function kiln(bench: Bench): void {
     });
   weighProduct(
     bench,
-    SLAKES.has(setting.product.formula.compositionText) ? "Bottle it at once: it slakes in air" : "Bottle and label it",
+    isOneOf(setting.product.formula, ...SLAKES) ? "Bottle it at once: it slakes in air" : "Bottle and label it",
   );
 }

@@ -7,12 +7,13 @@ import { isWater } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
+import { isHydrogenAnion, isOneOf } from "../../ion/internal";
+import { madeOf } from "../../substance/internal";
 import { NOT_WARM } from "../data/products";
 import { exact } from "../planning/exact";
-import { isAcid } from "../reaction/acids";
+import { isAcid, isAmmonia } from "../reaction/acids";
 import { fateInRoom } from "../reaction/fate";
 import { gasRow } from "../reaction/fluids";
-import { madeOf } from "../reaction/made-of";
 import type { Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import { dryingOf, losesWaterAt } from "./drying";
@@ -33,13 +34,13 @@ export const isMetal = (formula: Formula): boolean => formula.symbols.length ===
 export function isBase(formula: Formula): boolean {
   const { symbols } = formula;
   const metal = symbols.some((s) => !isNonmetal(s));
-  if (formula.compositionText === "H3N") return true;
+  if (isAmmonia(formula)) return true;
   return metal && symbols.every((s) => !isNonmetal(s) || ["C", "H", "O"].includes(s)) && !madeOf(formula).organic;
 }
 
 /** A salt that still has acid hydrogen: an excess of base makes another one of it. */
 export const isAcidSalt = (formula: Formula): boolean =>
-  constitutionOf(formula).anions.some(({ formula: anion }) => /^H\d?[A-Z]/.test(anion) && !/^HO/.test(anion));
+  constitutionOf(formula).anions.some(({ formula: anion }) => isHydrogenAnion(anion));
 
 /** Cations that a formula shows: metals, and ammonium. */
 function cations(formula: Formula): number {
@@ -68,7 +69,7 @@ function isFired(reactants: readonly Species[], products: readonly Species[]): b
     solids.length > 1 &&
     solids.every((f) => (isOxide(f) && stays(f)) || isCarbonate(f)) &&
     products.some(({ formula: f }) => f.symbols.length > 2 && f.symbols.includes("O") && !isCarbonate(f) && stays(f)) &&
-    products.every(({ formula: f }) => f.compositionText === "CO2" || (!f.symbols.includes("H") && !isCarbonate(f)))
+    products.every(({ formula: f }) => isOneOf(f, "CO2") || (!f.symbols.includes("H") && !isCarbonate(f)))
   );
 }
 
@@ -92,7 +93,7 @@ function kindFromEquation(
   if (put.some(isMetal) && got.some(isMetal) && got.some((f) => !isMetal(f))) return "displacement";
   if (put.some(isMetal) && acid) return "metal and acid";
   if (isRecrystallised(reactants, products)) return "crystallisation";
-  if (isHeatedDry(reactants, products) && put.every((f) => f.compositionText !== "H2")) return "thermal decomposition";
+  if (isHeatedDry(reactants, products) && !put.some((f) => isOneOf(f, "H2"))) return "thermal decomposition";
   const redox = attempt(() =>
     redoxAnalysis(
       `${reactants.map((s) => `${s.coefficient} ${s.formula}`).join(" + ")} -> ${products.map((s) => `${s.coefficient} ${s.formula}`).join(" + ")}`,

@@ -1,6 +1,8 @@
 // Another solid than the one asked for, where the equilibrium of the vessel has one: its own equation, balanced from the same
 // reactants and by-products, takes its share of the metal. Where it is a material that stays what it was, less reacts.
+
 import { tryBalance } from "../../equation";
+import { withoutPhase } from "../../formula/internal";
 import { remembering } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
 import { solidsBeside } from "../contents/equilibrium";
@@ -36,8 +38,7 @@ function equationOf(setting: Setting, solid: Matter, main: Reaction): readonly T
     const isFleeting = (text: string): boolean => FLEETING.has(text);
     const write = (own: readonly string[], more: readonly string[]): string =>
       [...new Set([...own, ...more])].join(" + ");
-    const texts = (all: typeof left): string[] =>
-      all.map((formula) => formula.toString().replace(/\((?:s|l|g|aq|cr)\)$/, ""));
+    const texts = (all: typeof left): string[] => all.map((formula) => withoutPhase(formula).toString());
     for (const bare of [false, true])
       for (const [before, after] of SIDES) {
         const used = texts(left).filter((text) => !bare || !isFleeting(text));

@@ -3,6 +3,7 @@
 
 import { tryBalance } from "../../equation";
 import { parseFormula } from "../../formula";
+import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { keptAtEquilibrium, keptRange, standsInstead } from "../contents/equilibrium";
 import { type Matter, matterOf } from "../contents/matter";
@@ -103,7 +104,7 @@ export function lyeStage(
       ({ formula, coefficient }): Term => ({
         matter: matterOf(formula),
         count: coefficient,
-        whereto: formula.compositionText === "H2" ? "gas" : "dissolved",
+        whereto: isOneOf(formula, "H2") ? "gas" : "dissolved",
       }),
     ),
   ];

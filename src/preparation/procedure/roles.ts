@@ -4,11 +4,12 @@ import { redoxAnalysis } from "../../equation";
 import type { Formula } from "../../formula";
 import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
+import { isOneOf } from "../../ion/internal";
+import { madeOf } from "../../substance/internal";
 import { AGENTS } from "../data/agents";
-import { isAcid } from "../reaction/acids";
+import { isAcid, isAmmonia } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
 import { isGas } from "../reaction/fluids";
-import { madeOf } from "../reaction/made-of";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
 import { isBase, isMetal } from "./kind";
@@ -64,14 +65,13 @@ function agentsOf({ equation }: Setting): { oxidising: readonly string[]; reduci
   });
 }
 
-export const isPeroxide = ({ form }: Pick<Material, "form">): boolean => form.compositionText === "H2O2";
+export const isPeroxide = ({ form }: Pick<Material, "form">): boolean => isOneOf(form, "H2O2");
 
 /** Something that is put in for its oxidising or reducing, not for its ions. */
 const isAgent = (form: Formula, as: "oxidiser" | "reducer"): boolean =>
   AGENTS.some(
     (row) =>
-      row.as === as &&
-      (row.molecules.includes(form.compositionText) || row.groups.some((name) => madeOf(form).groups.has(name))),
+      row.as === as && (isOneOf(form, ...row.molecules) || row.groups.some((name) => madeOf(form).groups.has(name))),
   );
 
 /** Does the material bring an anion of the product? */
@@ -94,13 +94,9 @@ function roleOf(material: Material, setting: Setting, kind: ProcedureKind, preci
   }
   const others = setting.materials.filter((one) => one !== material);
   // The ammonium salt stands in the vessel before ammonia comes, or the hydroxide precipitates first.
-  const isAmmoniumSalt = madeOf(form).ammonium && others.some((one) => one.form.compositionText === "H3N");
+  const isAmmoniumSalt = madeOf(form).ammonium && others.some((one) => isAmmonia(one.form));
   if (kind === "complex formation" && !carries && isAmmoniumSalt) return "salt";
-  if (
-    kind === "complex formation" &&
-    !carries &&
-    (form.compositionText === "H3N" || sharesAnion(form, product.formula))
-  )
+  if (kind === "complex formation" && !carries && (isAmmonia(form) || sharesAnion(form, product.formula)))
     return "ligand";
   if (isAcid(form)) {
     const meetsBase = others.some((one) => isBase(one.form) || isMetal(one.form) || givesGas(one.form, setting));

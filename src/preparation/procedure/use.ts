@@ -1,4 +1,5 @@
 // What a material that takes no part in the equation is for, which follows from what it is.
+import { isOneOf } from "../../ion/internal";
 import { isAcid } from "../reaction/acids";
 import { liquidRow } from "../reaction/fluids";
 import { sameCore } from "../reaction/species";
@@ -8,7 +9,7 @@ import type { Material } from "../shelf/material";
 export type Use = "acidify" | "with the first" | "charcoal" | "seed" | "alcohol";
 
 export function useOf({ form }: Material, product: Material["form"]): Use {
-  if (form.compositionText === "C") return "charcoal";
+  if (isOneOf(form, "C")) return "charcoal";
   if (sameCore(form, product)) return "seed";
   if (liquidRow(form)?.antisolvent === true) return "alcohol";
   return isAcid(form) ? "acidify" : "with the first";

@@ -7,9 +7,9 @@ import { remembering } from "../../foundation/memo";
 import { knownForms } from "../../hydrate";
 import { constitutionOf } from "../../ion";
 import type { Quantity } from "../../quantity";
+import { madeOf } from "../../substance/internal";
 import { PRECIPITATES } from "../data/ignition";
 import type { Formed } from "./account";
-import { madeOf } from "./made-of";
 import { nameOfFormula } from "./species";
 
 /** The product under another formula, for the same metal. */

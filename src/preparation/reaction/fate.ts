@@ -7,12 +7,12 @@ import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
 import { lossToLiquor, solubilityRule, trySolubilityOf } from "../../solubility";
+import { madeOf } from "../../substance/internal";
 import { INSOLUBLE_NONMETALS, SOLUBLE_CYANIDOFERRATES, SOLUBLE_OXIDES } from "../data/insoluble";
 import { exact, planned } from "../planning/exact";
 import { isAcid } from "./acids";
 import { isKnownCarbonate } from "./candidates";
 import { isMiscible } from "./fluids";
-import { madeOf } from "./made-of";
 import { nameOfFormula } from "./species";
 
 /** What becomes of a substance in water. */

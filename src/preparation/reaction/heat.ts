@@ -1,6 +1,6 @@
 // How hot mixing gets, where the enthalpies are known: salts dissolved beforehand, solids and gases as they are.
 
-import { isWater } from "../../formula/internal";
+import { isWater, withoutPhase } from "../../formula/internal";
 import { attempt, type Result } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { anhydrousOf } from "../../hydrate";
@@ -59,7 +59,7 @@ function withStates(setting: Setting, feeds: readonly Feed[]): string | undefine
       } else {
         const gas = isGas(formula, setting.wet);
         terms.push({
-          formula: formula.toString().replace(/\((s|l|g|aq|cr)\)$/, ""),
+          formula: withoutPhase(formula).toString(),
           coefficient,
           state: gas ? "g" : "s",
         });

@@ -2,22 +2,23 @@
 // the reaction as the books carry it.
 
 import { balance } from "../../equation";
-import { type Formula, molarMass, parseFormula } from "../../formula";
+import { type Formula, molarMass } from "../../formula";
 import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
+import { saltFormula } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
+import { madeOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
 import type { Term } from "../contents/react";
 import { exact } from "../planning/exact";
 import type { Material } from "../shelf/material";
-import { isAcid, protonsOf } from "./acids";
+import { isAcid, isAmmonia, protonsOf } from "./acids";
 import { isGas } from "./fluids";
-import { madeOf } from "./made-of";
 
 /** Hydrons that a formula unit of a base takes: charges of hydroxide, carbonate and ammonia. */
 function hydronsTakenBy(form: Formula): number {
-  if (form.compositionText === "H3N") return 1;
+  if (isAmmonia(form)) return 1;
   const { anions } = constitutionOf(form);
   const taking: Readonly<Record<string, number>> = { "OH-": 1, "CO3^2-": 2, "HCO3-": 1, "O^2-": 2 };
   return anions.reduce((n, { formula, count }) => n + (taking[formula] ?? 0) * count, 0);
@@ -54,19 +55,9 @@ export function baseForAcids(materials: readonly Material[], portions: readonly 
 
 /** The neutral salt of a base and an acid, as text; undefined where either is not so simple. */
 function saltOf(base: Formula, acid: Formula): string | undefined {
-  const cation = base.compositionText === "H3N" ? { formula: "NH4+", charge: 1 } : constitutionOf(base).cations[0];
+  const cation = isAmmonia(base) ? "NH4+" : constitutionOf(base).cations[0]?.formula;
   const anion = constitutionOf(acid).acid?.anion;
-  if (cation === undefined || anion === undefined) return undefined;
-  const bare = (text: string): string =>
-    parseFormula(text)
-      .toString()
-      .replace(/\^.*$|[+-]$/, "");
-  const [m, x] = [cation.charge, -parseFormula(anion).charge];
-  const divisor = (a: number, b: number): number => (b === 0 ? a : divisor(b, a % b));
-  const shared = divisor(m, x);
-  const times = (text: string, n: number): string =>
-    n === 1 ? text : `${/^[A-Z][a-z]?$/.test(text) ? text : `(${text})`}${n}`;
-  return `${times(bare(cation.formula), x / shared)}${times(bare(anion), m / shared)}`;
+  return cation === undefined || anion === undefined ? undefined : saltFormula(cation, anion);
 }
 
 const remembered = /* @__PURE__ */ remembering<{ readonly terms: readonly Term[]; readonly acids: bigint } | undefined>(
@@ -79,7 +70,7 @@ export const neutralisation = (base: Formula, acid: Formula) =>
     const salt = saltOf(base, acid);
     if (salt === undefined) return undefined;
     const gas = ["carbonate", "hydrogencarbonate"].some((name) => madeOf(base).groups.has(name)) ? " + CO2" : "";
-    const water = base.compositionText === "H3N" ? "" : " + H2O";
+    const water = isAmmonia(base) ? "" : " + H2O";
     const dry = matterOf(base).core.formula;
     const found = attempt(() => balance(`${dry} + ${acid} -> ${salt}${water}${gas}`));
     if (!found.ok) return undefined;

@@ -4,7 +4,7 @@
 import type { BalancedEquation } from "../../equation";
 import { isNonmetal } from "../../equation/internal";
 import { Formula, molarMass, parseFormula } from "../../formula";
-import { isWater } from "../../formula/internal";
+import { isWater, withoutPhase } from "../../formula/internal";
 import type { Fraction } from "../../foundation/fraction";
 import { lazily } from "../../foundation/lazy";
 import { remembering } from "../../foundation/memo";
@@ -30,9 +30,7 @@ export interface Species {
 }
 
 /** The formula as it is printed and used in symbols; the phase belongs to the equation, not to the name. */
-export const nameOfFormula = (formula: Formula): string => formula.toUnicode().replace(PHASE, "");
-
-const PHASE = /\((?:s|l|g|aq|cr)\)$/;
+export const nameOfFormula = (formula: Formula): string => withoutPhase(formula).toUnicode();
 
 export function speciesOf(side: BalancedEquation["reactants"]): Species[] {
   return side.map(({ formula, coefficient }) =>

@@ -4,7 +4,7 @@
 import { type Formula, molarMass, parseFormula } from "../../formula";
 import { isWater } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
-import { anhydrousOf } from "../../hydrate";
+import { constitutionOf } from "../../ion";
 import { type Quantity, quantity } from "../../quantity";
 import { type CarbonatePrecipitant, precipitatedCarbonate } from "../../solubility";
 import { tryShopMaterial } from "../../substance";
@@ -30,7 +30,7 @@ function precipitantShort({ read, account }: RecipeFigures): RecipeFinding[] {
   if (carrier === undefined || carrier.limiting) return [];
   const precipitant = speciesOf(limiting).formula;
   if (precipitant.count(key).n !== 0n || speciesOf(carrier).formula.symbols.length === 1) return [];
-  if (precipitant.compositionText === "H2O") return [];
+  if (isWater(precipitant)) return [];
   if (takesBack(precipitant, key)) return [];
   const share = quantity("1").dividedBy(carrier.timesStoichiometric).to("%");
   if (quantity("100 %").minus(share).compare(planned("shortage")) <= 0) return [];
@@ -209,7 +209,7 @@ function normalCarbonate(text: string): string | undefined {
 }
 
 const verdictOf = (metal: string, precipitant: CarbonatePrecipitant) => {
-  const verdict = attempt(() => precipitatedCarbonate({ metal: `${metal}+2`, precipitant }));
+  const verdict = attempt(() => precipitatedCarbonate({ metal: `${metal}^2+`, precipitant }));
   return verdict.ok ? verdict.value : undefined;
 };
 
@@ -241,19 +241,22 @@ function basicInTheShop({ read, account }: RecipeFigures): RecipeFinding[] {
   });
 }
 
-/** Precipitants by what they are, anhydrous. */
-const BICARBONATES = /HCO3/;
-const CARBONATES = /^(Na|K|\(?NH4\)?)2CO3$/;
+/** Which precipitant a reactant is: the hydrogencarbonate or the carbonate of an alkali metal or of ammonium. */
+function carbonatePrecipitant(formula: Formula): CarbonatePrecipitant | undefined {
+  const { kind, cations, anions } = constitutionOf(formula);
+  if (kind !== "salt" || anions.length !== 1 || !cations.every((ion) => SOLUBLE_CARBONATES.has(ion.formula)))
+    return undefined;
+  return anions[0]!.formula === "HCO3-" ? "bicarbonate" : anions[0]!.formula === "CO3^2-" ? "soda" : undefined;
+}
+
+/** Cations whose carbonates dissolve. */
+const SOLUBLE_CARBONATES: ReadonlySet<string> = /* @__PURE__ */ new Set(["Na+", "K+", "NH4+"]);
 
 /** A normal carbonate that this precipitant gives and the other kind does not, or that this one does not give. */
 function turnsBasic({ read }: RecipeFigures): RecipeFinding[] {
   const metal = normalCarbonate(read.product.formula.toString());
-  const precipitant = read.reactants.map((s) => anhydrousOf(isWater(s.formula) ? "NaCl" : s.formula).toString());
-  const kind: CarbonatePrecipitant | undefined = precipitant.some((t) => BICARBONATES.test(t))
-    ? "bicarbonate"
-    : precipitant.some((t) => CARBONATES.test(t))
-      ? "soda"
-      : undefined;
+  const kinds = read.reactants.map((s) => carbonatePrecipitant(s.formula));
+  const kind = kinds.find((one) => one === "bicarbonate") ?? kinds.find((one) => one === "soda");
   if (metal === undefined || kind === undefined) return [];
   const here = verdictOf(metal, kind);
   const there = verdictOf(metal, kind === "soda" ? "bicarbonate" : "soda");

@@ -4,8 +4,10 @@ import type { Formula } from "../../formula";
 import { lazily } from "../../foundation/lazy";
 import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
+import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import type { Cautions, SubstanceCautions } from "../../substance";
+import { madeOf } from "../../substance/internal";
 import { cite, type SourceKey } from "../data/sources";
 import {
   type FumeGround,
@@ -20,9 +22,8 @@ import type { BatchFigures } from "../planning/batch-figures";
 import { planned } from "../planning/exact";
 import { dryingOf } from "../procedure/drying";
 import { procedureOf } from "../procedure/kind";
-import { isAcid } from "../reaction/acids";
+import { isAcid, isAmmonia } from "../reaction/acids";
 import { gasRow, isGas } from "../reaction/fluids";
-import { madeOf } from "../reaction/made-of";
 import { nameOfFormula, type Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
@@ -68,12 +69,12 @@ const isAlkali = ({ form }: Material): boolean => {
   const hydroxide = anions.length === 1 && anions[0]!.formula === "OH-";
   return hydroxide && cations.every(({ element = "" }) => ["Li", "Na", "K", "Rb", "Cs"].includes(element));
 };
-const isAmmonia = ({ formula }: Pick<Species, "formula">): boolean => formula.compositionText === "H3N";
 const isWarm = (rise: Quantity): boolean => rise.compare(planned("warm")) >= 0;
-const isAmmoniaWater = (m: Material): boolean => m.isSolution && isAmmonia(m.species) && isStrong(m);
+const isAmmoniaWater = (m: Material): boolean => m.isSolution && isAmmonia(m.species.formula) && isStrong(m);
 const isStrongAlkali = (m: Material): boolean => isAlkali(m) && isStrong(m);
 const kindOf = ({ setting }: Given): string => procedureOf(setting).kind;
-const handlesAmmonia = ({ setting }: Given): boolean => [...setting.reactants, ...setting.products].some(isAmmonia);
+const handlesAmmonia = ({ setting }: Given): boolean =>
+  [...setting.reactants, ...setting.products].some((s) => isAmmonia(s.formula));
 
 /** When a row of the table holds. */
 const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
@@ -90,7 +91,7 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "gas for the hood": ({ batch }) => batch.gas.some((gas) => gas.hood),
   "flammable gas": ({ setting }) =>
     setting.products.some(({ formula }) => isGas(formula, setting.wet) && gasRow(formula)?.burns === true),
-  oxygen: ({ setting }) => setting.products.some(({ formula }) => formula.compositionText === "O2"),
+  oxygen: ({ setting }) => setting.products.some(({ formula }) => isOneOf(formula, "O2")),
   "solid into acid": ({ setting, batch }) =>
     batch.vessel?.intoAcid === true && setting.materials.some(({ form }) => isAcid(form)),
   ammonia: handlesAmmonia,

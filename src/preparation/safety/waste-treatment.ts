@@ -1,14 +1,15 @@
 // Amounts for the waste: soda for acid and metals, sulfate or chloride for the metals that those precipitate, acid for what is
 // left of a base. How the work is done and where the rest goes is for the local rules.
+
 import { type Formula, molarMass } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import { type Quantity, sum } from "../../quantity";
+import { madeOf } from "../../substance/internal";
 import { WASTE_METALS } from "../data/waste";
 import { acidPerGramOf } from "../identity/ignition";
 import { exact, planned } from "../planning/exact";
 import type { Dissolved } from "../procedure/isolation";
-import { isAcid, protonsOf } from "../reaction/acids";
-import { madeOf } from "../reaction/made-of";
+import { isAcid, isAmmonia, protonsOf } from "../reaction/acids";
 
 /** One reagent for the waste. */
 export interface Treatment {
@@ -38,7 +39,7 @@ const protonsTakenBy = (formula: Formula): Quantity | undefined =>
   remembered(formula.toString(), () => judged(formula));
 
 function judged(formula: Formula): Quantity | undefined {
-  if (formula.compositionText === "H3N") return exact("1");
+  if (isAmmonia(formula)) return exact("1");
   const { groups } = madeOf(formula);
   return ["hydroxide", "carbonate"].some((name) => groups.has(name))
     ? acidPerGramOf(formula)?.times(molarMass(formula)).to("")

@@ -4,7 +4,7 @@
 import { type Formula, molarMass } from "../../formula";
 import { constitutionOf } from "../../ion";
 import { type Quantity, sum } from "../../quantity";
-import { HOLDS_CYANIDE } from "../../substance/internal";
+import { HOLDS_CYANIDE, madeOf } from "../../substance/internal";
 import type { Contents } from "../contents/contents";
 import { LEFT_IN_WASTE, WASTE_METALS, type WasteMetalRow } from "../data/waste";
 import { exact, planned } from "../planning/exact";
@@ -13,7 +13,6 @@ import type { Account, Formed } from "../reaction/account";
 import { isAcid } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import { isGas } from "../reaction/fluids";
-import { madeOf } from "../reaction/made-of";
 import { coreOf, type Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import { type DissolvedMetal, SODA, type Treatment, treatmentOf } from "./waste-treatment";

@@ -2,6 +2,7 @@
 // people call their jars what they like.
 
 import { type Formula, parseFormula } from "../../formula";
+import { splitWater } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { readingsOf } from "../../substance";
@@ -25,7 +26,6 @@ function meantBy(name: string): Meant {
   });
 }
 
-const HAS_WATER = /[·.]\d*(?:\.\d+)?H2O$/;
 const saysDry = (name: string): boolean => /\banhydrous\b/i.test(name);
 
 /** Elements that tell substances apart: hydrogen and oxygen come with water and acids. */
@@ -46,7 +46,7 @@ export function contradictionOf(name: string, form: Formula): string | undefined
   if (formulas.length === 0) return undefined;
   if ([...formulas, ...sold].some((one) => one.hasSameComposition(form))) return undefined;
   const alike = formulas.filter((one) => sameCore(one, form));
-  const leavesOpen = alike.some((one) => !HAS_WATER.test(one.toString())) && !saysDry(name);
+  const leavesOpen = alike.some((one) => splitWater(one).waters.equals(0)) && !saysDry(name);
   if (alike.length > 0 ? leavesOpen : formulas.some((one) => isPartOf(one, form))) return undefined;
   const meant = (alike.length > 0 ? alike : formulas).map(nameOfFormula);
   return `'${name}' means ${[...new Set(meant)].join(" or ")}, its form is given as ${nameOfFormula(form)}: look at the pack`;

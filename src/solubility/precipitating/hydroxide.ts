@@ -84,11 +84,10 @@ export interface HydroxideWindow extends HydroxideRange {
 /** Rows of hydroxides with one metal, most soluble first. */
 function hydroxidesOf(metal: string) {
   return SOLUBILITY_PRODUCTS()
-    .filter(({ dissolution, solid }) => {
-      const right = dissolution.slice(dissolution.indexOf(" -> ") + 4).split(" + ");
-      const ions = right.map((term) => term.replace(/^\d+ /, "")).filter((term) => term !== "H2O");
+    .filter((row) => {
+      const ions = ionsOf(row).map(({ formula }) => formula);
       return (
-        ions.length === 2 && ions.includes("OH-") && ions.some((ion) => sameIon(ion, metal)) && hasIon(solid, "OH-")
+        ions.length === 2 && ions.includes("OH-") && ions.some((ion) => sameIon(ion, metal)) && hasIon(row.solid, "OH-")
       );
     })
     .sort((a, b) => Number(a.pKsp) - Number(b.pKsp));

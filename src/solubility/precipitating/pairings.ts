@@ -4,7 +4,7 @@
 import type { TemperatureLike } from "../../amount";
 import { molarMass, parseFormula } from "../../formula";
 import { gcd } from "../../foundation/gcd";
-import { ACID_STEPS, type AcidStepRow } from "../../ion/internal";
+import { ACID_STEPS, type AcidStepRow, saltFormula } from "../../ion/internal";
 import { expectDimension } from "../../quantity/internal";
 import { trySolubilityOf } from "../curves/solubility";
 import { type Solute, soluteOf } from "../curves/solute";
@@ -116,13 +116,6 @@ function handedOn(ions: readonly PooledIon[]): PooledIon[] {
   });
 }
 
-/** `SO4` of `SO4^2-`, in brackets where it is counted and is more than one letter's worth. */
-function written(ion: string, count: number): string {
-  const bare = ion.replace(/(?:\^\d+)?[+-]$/, "");
-  if (count === 1) return bare;
-  return /^[A-Z][a-z]?$/.test(bare) ? `${bare}${count}` : `(${bare})${count}`;
-}
-
 const isSalt = (cation: PooledIon, anion: PooledIon): boolean =>
   anion.formula !== "O^2-" && !(cation.formula === "NH4+" && anion.formula === "OH-");
 
@@ -142,7 +135,7 @@ export function pairingsOf(brought: readonly PooledIon[], celsius = Number.NaN):
       if (!isSalt(cation, anion) || !isNew([cation, anion])) return [];
       const common = gcd(cation.charge, -anion.charge);
       const [a, b] = [-anion.charge / common, cation.charge / common];
-      const formula = `${written(cation.formula, a)}${written(anion.formula, b)}`;
+      const formula = saltFormula(cation.formula, anion.formula);
       return [
         {
           formula,

@@ -1,11 +1,12 @@
 // Solubility products as quantities, at 25 °C and zero ionic strength, with the ions each solid sets free.
 
-import { SOLUBILITY_PRODUCTS, type SolubilityProductRow } from "../../aqueous/internal";
-import { type Formula, parseFormula } from "../../formula";
+import { readReaction, SOLUBILITY_PRODUCTS, type SolubilityProductRow, WATER } from "../../aqueous/internal";
+import type { Formula } from "../../formula";
 import { byDryRatio } from "../../formula/internal";
 import { frozen } from "../../foundation/frozen";
 import { readable } from "../../foundation/readable";
 import { constitutionOf } from "../../ion";
+import { chargeOfIon } from "../../ion/internal";
 import { applyFunction, type Quantity, quantity } from "../../quantity";
 import { needTextOption } from "../argument";
 import { type Solute, soluteOf } from "../curves/solute";
@@ -39,15 +40,11 @@ export interface SolubilityProduct {
 /** Standard uncertainty of a pKsp when only one source is at hand. */
 const LONE_SPREAD = 0.1;
 
-const ION = /^(?:(\d+(?:\.\d+)?) )?(\S+)$/;
-
 /** @internal The ions of a dissolution, water left out. */
 export function ionsOf(row: SolubilityProductRow): DissolvedIon[] {
-  const products = row.dissolution.slice(row.dissolution.indexOf(" -> ") + 4);
-  return products.split(" + ").flatMap((term) => {
-    const [, count = "1", formula = term] = ION.exec(term) ?? [];
-    return formula === "H2O" ? [] : [{ formula, charge: parseFormula(formula).charge, count: Number(count) }];
-  });
+  return readReaction(row.dissolution).right.flatMap(([count, formula]) =>
+    formula === WATER ? [] : [{ formula, charge: chargeOfIon(formula), count }],
+  );
 }
 
 /** The same hydrate first, then the same atoms otherwise written (FeO(OH)·H2O), then the salt without its water. */

@@ -9,6 +9,7 @@ import {
   type Notation,
   type Part,
   readNotation,
+  showsAcidGroup,
 } from "../../ion/internal";
 import {
   ACID_CATIONS,
@@ -97,8 +98,7 @@ function ofPart(part: Part, into: Set<HazardClass>, charge = 0): void {
   if (made.ammonia) into.add("ammonia");
   if (isOrganicFuel(part, made)) into.add("organic");
   if (made.hasOrganicAnion && !made.isAcid) into.add("organic salt");
-  // an acid that no table has may still be written as one
-  if (/COOH|CO2H|SO3H/.test(part.text)) into.add("acid");
+  if (showsAcidGroup(part)) into.add("acid");
   if (made.isAcid) {
     if (!made.groups.some((name) => TOO_WEAK.has(name))) into.add("acid");
     for (const name of made.groups) addAll(into, BY_ACID[name] ?? BY_ANION[name]);

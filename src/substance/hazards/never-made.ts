@@ -82,6 +82,10 @@ function isNobleExplosive(counts: ReadonlyMap<string, number>): boolean {
   return key === "CNO" && counts.get("C") === counts.get("N") && counts.get("C") === counts.get("O");
 }
 
+/** Hydrazinium, and hydroxylammonium as the ion table writes it. */
+const HYDRAZINIUM: ReadonlySet<string> = /* @__PURE__ */ new Set(["N2H5", "N2H6"]);
+const LIKE_AMMONIUM: ReadonlySet<string> = /* @__PURE__ */ new Set(["N2H5", "N2H6", "NH3OH"]);
+
 const PICRATE = /^(picrate|styphnate)$/;
 
 /** Groups of explosives, by their ions. */
@@ -94,11 +98,10 @@ function explosiveGroup(parts: readonly Part[], counts: ReadonlyMap<string, numb
       return "an azide that goes off";
     if (groups.includes("fulminate")) return "a fulminate";
     if (groups.some((name) => PICRATE.test(name)) || isStyphnate(part)) return "a picrate or styphnate";
-    const onAmmonium =
-      groups.includes("ammonium") || cations.some(({ symbol }) => /^N2H[56]$|^NH3OH$|^NH4O$/.test(symbol));
+    const onAmmonium = groups.includes("ammonium") || cations.some(({ symbol }) => LIKE_AMMONIUM.has(symbol));
     if ((onAmmonium || ammonia) && groups.some((name) => OXIDISING.has(name)))
       return "an ammonium salt or ammine of an oxidising acid";
-    const onHydrazine = cations.some(({ symbol }) => symbol.startsWith("N2H"));
+    const onHydrazine = cations.some(({ symbol }) => HYDRAZINIUM.has(symbol));
     if ((ammonia || onHydrazine) && groups.includes("perchlorate")) return "a perchlorate of ammine or hydrazine";
   }
   return undefined;

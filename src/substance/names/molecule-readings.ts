@@ -1,7 +1,8 @@
 // Molecules, acids, elements and other names of one thing: what the rules make of them without ions to balance.
 
+import { symbolsIn } from "../../formula/internal";
 import { gcd } from "../../foundation/gcd";
-import { type ElementWord, ionIndex, ionText, readNotation } from "../../ion/internal";
+import { acidText, type ElementWord, ionIndex, ionText, readNotation } from "../../ion/internal";
 import { MOLECULES } from "../data/molecules";
 import { REGISTRY_NAMES } from "../data/registry";
 import type { SourceKey } from "../data/sources";
@@ -39,14 +40,6 @@ function acidOfAnion(anion: string): string | undefined {
   if (match === null) return undefined;
   const stem = match[1]!.replace(/(sulf)$/, "$1ur").replace(/(phosph)$/, "$1or");
   return `${stem}${match[2] === "ate" ? "ic" : "ous"} acid`;
-}
-
-/** `H2SO4` from `SO4` and 2; `H3PO2` from `H2PO2` and 1. */
-function acidText(anion: string, hydrogens: number): string {
-  if (/COO$/.test(anion)) return `${anion}H`;
-  const [, own = "0", rest = anion] = /^H(\d*)(?=[A-Z])(.*)$/.exec(anion) ?? [];
-  const total = hydrogens + Number(own === "" ? 1 : own);
-  return `H${total === 1 ? "" : total}${rest}`;
 }
 
 /** `sulfuric acid` to `H2SO4`. */
@@ -165,7 +158,7 @@ export function unprefixedNamed(name: string): Found[] {
   const certain = certainBinary(front.symbol, back);
   if (certain !== undefined) return [{ formula: certain, decides: "" }];
   const listed = REGISTRY_NAMES().filter(({ formula }) => {
-    const symbols = formula.match(/[A-Z][a-z]?/g)!;
+    const symbols = symbolsIn(formula);
     return symbols.length === 2 && symbols[0] === front.symbol && symbols[1] === back.symbol;
   });
   // a lone listed one proves nothing: nitrogen chloride need not be the trichloride

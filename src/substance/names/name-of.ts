@@ -9,7 +9,9 @@ import {
   compositionKey,
   formulaKey,
   ionIndex,
+  ionText,
   isCationElement,
+  isComplexIon,
   isWater,
   type Notation,
   type Part,
@@ -65,9 +67,10 @@ function acidName(part: Part): string | undefined {
   }
   if (row.acid !== undefined) return row.acid;
   // an anion built round a metal, written with its hydrogen first: H4[Fe(CN)6]
-  return /^H\d*\[?[A-Z]/.test(part.text) &&
+  return part.units[0]!.text === "H" &&
+    part.units.length > 1 &&
     row.rare === undefined &&
-    (/[()]/.test(row.formula) || /ate\(/.test(row.name))
+    (isComplexIon(ionText(row)) || /ate\(/.test(row.name))
     ? `hydrogen ${anionName(acid.ion)}`
     : undefined;
 }

@@ -1,5 +1,7 @@
 // A name to everything it can mean: table names, ambiguous trade names, and names read word by word.
 
+import { parseFormula } from "../../formula";
+import { splitWater } from "../../formula/internal";
 import type { Fields } from "../../foundation/argument";
 import { anhydrousKey, readNotation, tryReadNotation } from "../../ion/internal";
 import { readableOptions } from "../argument";
@@ -106,7 +108,11 @@ function tableBeside(byTable: readonly Found[], byRule: readonly Found[]): Found
   });
 }
 
-const isDry = ({ formula }: Found) => !/[·^]/.test(formula);
+/** Neither a hydrate nor an ion. */
+const isDry = ({ formula }: Found) => {
+  const read = parseFormula(formula);
+  return read.charge === 0 && splitWater(read).waters.equals(0);
+};
 
 function withWaterOf(cores: readonly Found[], hydrate: HydrateName): Found[] {
   return cores.map((one) => ({ ...one, formula: withWater(one.formula, hydrate) }));

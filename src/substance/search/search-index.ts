@@ -1,5 +1,6 @@
 // The index behind the search: every name of the registry and the shop table cut into words, scored word by word.
 
+import { symbolsIn } from "../../formula/internal";
 import { slips } from "../../foundation/slips";
 import { readNotation } from "../../ion/internal";
 import { type NamesRow, REGISTRY_NAMES } from "../data/registry";
@@ -68,7 +69,7 @@ export function searchIndex(): SearchIndex {
   };
   for (const row of REGISTRY_NAMES()) {
     for (const { name } of namesOfRow(row)) add(row, name, "name");
-    const symbols = new Set(row.formula.match(/[A-Z][a-z]?/g));
+    const symbols = new Set(symbolsIn(row.formula));
     for (const symbol of symbols) addTo(byElement, symbol, row);
   }
   for (const good of SHOP_NAMES()) {

@@ -49,12 +49,12 @@ function ofTextRange(range: TextRange, label: string, source: ShopCandidate["sou
 
 /** @internal Mass of the formula per mass of what a stated figure counts; available chlorine counts each hypochlorite as Cl2. */
 export function massPerStated(formula: string, of: string): Quantity | undefined {
-  if (/^[A-Z][a-z]?$/.test(of)) {
+  const counted = parseFormula(of);
+  if (counted.symbols.length === 1 && counted.count(counted.symbols[0]!).equals(1)) {
     const share = massFractionOf(of, formula);
     return share.value.isZero() ? undefined : quantity("1").dividedBy(share);
   }
   const whole = parseFormula(formula);
-  const counted = parseFormula(of);
   // the element both share that is not hydrogen, oxygen or carbon tells how many of the one stand in the other
   const key = counted.symbols.find((symbol) => !["H", "O", "C"].includes(symbol) && !whole.count(symbol).equals(0));
   if (key === undefined) return undefined;

@@ -1,0 +1,45 @@
+// Acid hydrogen: whether an anion still has some to give, and the acid that an anion is left from.
+import { memoised } from "../foundation/memo";
+import { ACID_STEPS } from "./data/acid-steps";
+import { ACIDS } from "./data/acids";
+import { type Ion, ionIndex } from "./ion-index";
+import { bareIon, chargeOfIon } from "./ion-text";
+import { compositionKey, readNotation } from "./notation";
+
+/** Does the ion still have a hydron to give? */
+export function givesHydron(ion: Ion): boolean {
+  if (ion.parent !== undefined || ["HS", "HSe", "HF2", "HO2"].includes(ion.row.formula)) return true;
+  const hydrogens = ion.counts.get("H");
+  // what names an acid of its own has given all it has: the hydrogen of formate and of phosphite stays
+  if (hydrogens === undefined || ion.row.acid !== undefined || ion.element !== undefined) return false;
+  const less = new Map(ion.counts);
+  if (hydrogens === 1) less.delete("H");
+  else less.set("H", hydrogens - 1);
+  const key = compositionKey(less);
+  return ionIndex().listed.some((other) => other.charge === ion.charge - 1 && compositionKey(other.counts) === key);
+}
+
+/** Is it the anion of an acid salt, as in `HCO3-`? The hydrogen of formate and of phosphite is none of an acid. */
+export const isHydrogenAnion: (anion: string) => boolean = /* @__PURE__ */ memoised(200, (anion: string) => {
+  const charge = chargeOfIon(anion);
+  const key = compositionKey(readNotation(anion).parts[0]!.counts);
+  const ion = ionIndex().anions.find((one) => one.charge === charge && compositionKey(one.counts) === key);
+  return ion !== undefined && givesHydron(ion);
+});
+
+/** The acid without charge that an anion is left from; by its letters where no table knows it. */
+export const acidOfAnion: (anion: string) => string = /* @__PURE__ */ memoised(200, (anion: string) => {
+  const listed = ACIDS().find((row) => row.anion === anion);
+  if (listed !== undefined) return listed.formula;
+  const step = ACID_STEPS().find((row) => row.base === anion);
+  if (step !== undefined) return chargeOfIon(step.acid) < 0 ? acidOfAnion(step.acid) : step.acid;
+  return acidText(bareIon(anion), -chargeOfIon(anion));
+});
+
+/** `H2SO4` from `SO4` and 2, `H3PO2` from `H2PO2` and 1, `CH3COOH` from `CH3COO` and 1. */
+export function acidText(anion: string, hydrogens: number): string {
+  if (anion.endsWith("COO")) return `${anion}H`;
+  const [, own = "0", rest = anion] = /^H(\d*)(?=[A-Z])(.*)$/.exec(anion) ?? [];
+  const total = hydrogens + Number(own === "" ? 1 : own);
+  return `H${total === 1 ? "" : total}${rest}`;
+}
