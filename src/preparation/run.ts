@@ -14,6 +14,7 @@ import { behindPlan, type Plan, type PlanRecord, planFromJSON, recordOf } from "
 import { type Batch, batchOf } from "./planning/batch";
 import { planned } from "./planning/exact";
 import { type Figure, figure, figuresOf, type MovedFigure, movedSince, readFigures } from "./planning/figures";
+import { handOf } from "./procedure/words";
 import { guard } from "./request/argument";
 import { plain } from "./request/door";
 import type { ShelfMaterial } from "./request/request";
@@ -252,11 +253,12 @@ function make(plan: Plan, observations: Observations, stored?: readonly Figure[]
     percentYield: () => run.yields.find((y) => y.wanted)?.percentYield,
     verdict: () =>
       dryMass === undefined
-        ? notWeighed(batch, identity, plan.handlingLoss, expected)
+        ? notWeighed(batch, identity, plan.handlingLoss, expected, observed.setting.steps)
         : findingsFor({
             batch,
             observed,
             dry: dryMass,
+            grams: handOf(observed.setting.steps).grams,
             losses,
             expected,
             dryness,

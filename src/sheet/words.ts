@@ -185,6 +185,7 @@ export const sheetWordsEnglish = Object.freeze({
   causeSecondSolid: "second solid",
   causeOtherHydrate: "another hydrate fits",
   causeOtherFormula: "another formula fits",
+  causeMixture: "two solids together",
   causeMixUp: "hydrate mix-up",
   causeNotWeighed: "not weighed",
   causeReagentShort: "reagent short",

@@ -3,6 +3,7 @@ import { parseFormula, quantity, sourceKeys } from "preparative";
 import { describe, expect, it } from "vitest";
 import { constitutionOf } from "../../src/ion";
 import { AGENTS } from "../../src/preparation/data/agents";
+import { BELIEFS } from "../../src/preparation/data/beliefs";
 import { COUPLES, HOT_SULFURIC, IN_LYE, IN_WATER, OXIDISING_ACIDS, PASSIVE } from "../../src/preparation/data/couples";
 import { DELIQUESCENT, DRYING } from "../../src/preparation/data/drying";
 import { ACID_LEAVES, ACID_TAKES, FIRING, WARM_IN_ACID } from "../../src/preparation/data/firing";
@@ -32,6 +33,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   ACID_LEAVES: [ACID_LEAVES],
   ACID_TAKES,
   AGENTS,
+  BELIEFS: Object.values(BELIEFS),
   COATING: [COATING],
   COUPLES: COUPLES(),
   DECIDING,

@@ -1,5 +1,13 @@
 // The verdict against good runs and planted faults whose figures are arithmetic on molar masses (test/data/planted-runs.ts).
-import { evaluateRun, identifyByMassLoss, type Observations, type Plan, planPreparation, type Run } from "preparative";
+import {
+  evaluateRun,
+  type Finding,
+  identifyByMassLoss,
+  type Observations,
+  type Plan,
+  planPreparation,
+  type Run,
+} from "preparative";
 import { describe, expect, it } from "vitest";
 import { FIRED, PLANTED_RUNS, PRECIPITATES } from "../data/planted-runs";
 
@@ -88,6 +96,50 @@ describe("laws of a verdict", () => {
       });
       const first = evaluateRun(large, scaled(one.observations) as Observations).verdict[0]!.code;
       expect([one.id, first]).toEqual([one.id, runOf(one).verdict[0]!.code]);
+    }
+  });
+
+  // What a finding is about: a formula, a jar, a material; its figures change with every weighing.
+  const about = ({ code, text }: Finding): string =>
+    `${code} ${
+      /for (\S+)$|what (\S+) gives|the (.+?) was |if the (.+) was|with .* of (\S+) would/
+        .exec(text)
+        ?.slice(1)
+        .find((one) => one !== undefined) ?? ""
+    }`;
+  type Standing = "heavy" | "fits" | "light";
+  const standingOf = (verdict: readonly Finding[]): Standing =>
+    verdict.some(({ code }) => code === "consistent")
+      ? "fits"
+      : verdict.some(({ code }) => code === "lighter-than-losses-explain")
+        ? "light"
+        : "heavy";
+
+  it("a more precise weighing never brings back what a coarser one excluded, nor adds anything but that the mass is off", () => {
+    for (const { id } of [...PRECIPITATES, ...FIRED]) {
+      const plan = plans.get(id)!;
+      const theory = plan.product.theoreticalYield.in("g").toNumber();
+      for (const part of [0.5, 0.7, 0.85, 0.89, 0.95, 0.995, 1.004, 1.02, 1.06, 1.12, 1.3]) {
+        const verdicts = [0.08, 0.04, 0.02, 0.01, 0.004, 0.001, 0.0002].map(
+          (u) => evaluateRun(plan, { dried: `${part * theory} ± ${u * theory} g` as "1 g" }).verdict,
+        );
+        for (const [i, finer] of verdicts.slice(1).entries()) {
+          const coarser = verdicts[i]!;
+          const label = `${id}, ${part} of the theory, step ${i}`;
+          const [before, now] = [standingOf(coarser), standingOf(finer)];
+          // A mass that is off stays off.
+          if (before !== "fits") expect(now, label).toBe(before);
+          if (before !== now) continue;
+          // That a mass is too heavy for all formulas explains nothing: it says that they are excluded.
+          const explained = finer.filter(({ code }) => code !== "too-heavy");
+          expect(coarser.map(about), label).toEqual(expect.arrayContaining(explained.map(about)));
+          for (const one of finer) {
+            const same = coarser.find((other) => about(other) === about(one));
+            if (one.likelihood !== undefined && same?.likelihood !== undefined)
+              expect(one.likelihood, `${label}: ${one.text}`).toBeLessThanOrEqual(same.likelihood + 1e-9);
+          }
+        }
+      }
     }
   });
 

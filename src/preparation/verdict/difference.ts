@@ -1,10 +1,9 @@
-// When a difference between two masses counts, and how both are written.
+// When a difference between two masses counts, how likely one is, and how shares are written.
 import type { Quantity } from "../../quantity";
+import { BELIEFS, type BeliefName } from "../data/beliefs";
 
 /** Standard uncertainties a difference must exceed to be called one (coverage factor 2, JCGM 100:2008, 6.3.3). */
 export const COVERAGE = 2;
-
-export const grams = (q: Quantity): string => q.to("g").format({ significant: 3, uncertainty: "none" });
 
 export const percent = (q: Quantity, figures = 3): string =>
   q.to("%").format({ significant: figures, uncertainty: "none" });
@@ -15,6 +14,35 @@ export function clearlyAbove(a: Quantity, b: Quantity): boolean {
   if (!difference.isPositive()) return false;
   return difference.value.greaterThan(difference.standardUncertainty?.times(COVERAGE) ?? 0);
 }
+
+/** Standard uncertainties by which a is above b; nothing where it is not. */
+function above(a: Quantity, b: Quantity): number {
+  const difference = a.minus(b);
+  if (!difference.isPositive()) return 0;
+  const u = difference.standardUncertainty;
+  return u === undefined || u.isZero() ? Number.POSITIVE_INFINITY : difference.value.div(u).toNumber();
+}
+
+/** Normal density at so many standard uncertainties, as a part of that at its top. */
+export const likelihoodAt = (z: number): number => Math.exp((-z * z) / 2);
+
+/**
+ * Likelihood of what was found, of an explanation that allows everything from the least to the most: its unknown is taken where it
+ * fits best, so that it is 1 within, and falls as the normal density outside.
+ */
+export function likelihoodWithin(found: Quantity, least: Quantity, most: Quantity): number {
+  return likelihoodAt(found.compare(most) > 0 ? above(found, most) : above(least, found));
+}
+
+/** Likelihood of a figure where another one is to be expected. */
+export const likelihoodOf = (found: Quantity, expected: Quantity): number =>
+  likelihoodWithin(found, expected, expected);
+
+/** Below this the figures exclude an explanation: two standard uncertainties. */
+export const EXCLUDED = /* @__PURE__ */ likelihoodAt(COVERAGE);
+
+/** A belief of the table. */
+export const belief = (name: BeliefName): number => BELIEFS[name].value;
 
 /** Is the balance too coarse for this mass to say anything? */
 export const isTooCoarse = (dry: Quantity): boolean =>

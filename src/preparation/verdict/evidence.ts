@@ -4,6 +4,7 @@ import type { Quantity } from "../../quantity";
 import type { Identity } from "../identity/types";
 import type { Batch } from "../planning/batch";
 import { asMassOfWater } from "../planning/exact";
+import type { Hand } from "../procedure/words";
 import { keptByWater } from "../reaction/fate";
 import type { Dryness } from "./dryness";
 import type { Loss } from "./losses";
@@ -48,11 +49,17 @@ export function leastExplained(evidence: Evidence): { least: Quantity; kept: Qua
   return { least: kept === undefined ? afterHandling : afterHandling.minus(afterLosses(evidence, kept)), kept };
 }
 
+/** Under half a step of the balance the words are "less than" already. */
+export const atMost = (mass: Quantity, grams: Evidence["grams"]): string =>
+  grams(mass).replace(/^(?=[\d.])/, "at most ");
+
 /** What the verdict is made from. */
 export interface Evidence {
   readonly batch: Batch;
   readonly observed: Observed;
   readonly dry: Quantity;
+  /** Masses in words, no finer than the balance of the plan. */
+  readonly grams: Hand["grams"];
   readonly losses: readonly Loss[];
   /** Theory less what was lost on the way. */
   readonly expected: Quantity;

@@ -8,11 +8,9 @@ import { lessThanAll } from "../planning/exact";
 import { extentOf, formedBy } from "../reaction/account";
 import { nameOfFormula } from "../reaction/species";
 import { readMaterial } from "../shelf/material";
+import { belief, EXCLUDED, likelihoodWithin } from "./difference";
 import { afterLosses, type Evidence } from "./evidence";
 import type { Finding } from "./finding";
-
-/** Farther than this from the middle of what is expected, in half-widths, a form explains nothing. */
-const COVERS = 1;
 
 /** Wider than any uncertainty of a weighing that could matter. */
 const FAR_OVER = 1.2;
@@ -33,40 +31,40 @@ function roughRatio({ batch: { materialBalance } }: Evidence, index: number, fac
 }
 
 export function explanationsOfMixUp(evidence: Evidence): Finding[] {
-  const { dry, handlingLoss, batch, observed } = evidence;
-  const u = dry.standardUncertainty?.toNumber() ?? 0;
+  const { dry, handlingLoss, batch, observed, grams } = evidence;
   const found = dry.dividedBy(evidence.expected).toNumber("");
   const loss = handlingLoss.toNumber("");
-  return observed.setting.materials.flatMap((material, index) => {
+  const all = observed.setting.materials.flatMap((material, index) => {
     if (material.shelf.strength !== undefined || isWater(material.form)) return [];
     // A pack holds a form that is sold; a stock that dried out may have become any form with less water.
     const own = molarMass(material.form);
     const others = knownForms(material.form).filter(
       (f) => !f.formula.hasSameComposition(material.form) && (f.sold || molarMass(f.formula).compare(own) < 0),
     );
-    return others.flatMap(({ formula, sold }): Finding[] => {
+    return others.flatMap(({ formula, sold }): { readonly finding: Finding; readonly off: number }[] => {
       // A form that is far off in round figures is not calculated exactly.
       const rough = roughRatio(evidence, index, own.dividedBy(molarMass(formula)).toNumber(""));
       if (found > rough * FAR_OVER || found < rough * (1 - loss) * FAR_UNDER) return [];
       const theory = theoryWith(evidence, index, formula);
       // Expected: all of it, down to what handling may take.
       const most = afterLosses(evidence, theory);
+      const likelihood = likelihoodWithin(dry, most.times(lessThanAll(handlingLoss)), most);
+      if (likelihood < EXCLUDED || theory.compare(batch.product.theoreticalYield) === 0) return [];
       const middle = most.times(lessThanAll(handlingLoss.dividedBy(2)));
-      const half = most.times(handlingLoss).dividedBy(2);
-      const off = Math.abs(dry.minus(middle).toNumber("g")) / (half.toNumber("g") + 2 * u);
-      if (!(off <= COVERS) || theory.compare(batch.product.theoreticalYield) === 0) return [];
+      const off = Math.abs(dry.minus(middle).toNumber("g"));
       const factor = theory.dividedBy(batch.product.theoreticalYield).to("%");
       const [was, taken] = [nameOfFormula(formula), material.formName];
-      return [
-        {
-          code: "hydrate-mix-up",
-          text: `if the ${material.shelf.name} was ${was} and not ${taken}, ${theory.format({ significant: 3, uncertainty: "none" })} was to be expected (${factor.format({ significant: 3, uncertainty: "none" })} of the theory)`,
-          mass: theory,
-          figure: factor,
-          weight: (sold ? 0.75 : 0.6) - 0.1 * off,
-          next: `heat a weighed sample of the ${material.shelf.name}: its loss tells the hydrate`,
-        },
-      ];
+      const finding: Finding = {
+        code: "hydrate-mix-up",
+        text: `if the ${material.shelf.name} was ${was} and not ${taken}, ${grams(theory)} was to be expected (${factor.format({ significant: 3, uncertainty: "none" })} of the theory)`,
+        mass: theory,
+        figure: factor,
+        likelihood,
+        weight: likelihood * belief(sold ? "soldHydrate" : "driedHydrate"),
+        next: `heat a weighed sample of the ${material.shelf.name}: its loss tells the hydrate`,
+      };
+      return [{ finding, off }];
     });
   });
+  return all.sort((a, b) => a.off - b.off).map(({ finding }) => finding);
 }

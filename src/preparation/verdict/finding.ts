@@ -11,6 +11,7 @@ export type FindingCode =
   | "second-solid"
   | "other-hydrate-fits"
   | "other-formula-fits"
+  | "mixture-fits"
   | "hydrate-mix-up"
   | "not-weighed"
   | "reagent-short"
@@ -30,7 +31,12 @@ export interface Finding {
   readonly mass: Quantity<"mass"> | undefined;
   /** Another figure behind it: a ratio, a yield. */
   readonly figure: Quantity | undefined;
-  /** How well it fits, 0 to 1: what findings are ordered by. Not a probability. */
+  /**
+   * Likelihood of what was measured if it is so, its unknown taken where it fits best: 1 within what it allows, outside the normal
+   * density of the distance in standard uncertainties; undefined where no measurement speaks for or against it.
+   */
+  readonly likelihood: number | undefined;
+  /** What findings are ordered by, 0 to 1: the likelihood times what the trade expects of it. Not a probability. */
   readonly weight: number;
   /** What to do next to decide. */
   readonly next: string;

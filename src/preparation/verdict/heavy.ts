@@ -6,10 +6,19 @@ import type { Quantity } from "../../quantity";
 import { exact, lessThanAll, planned } from "../planning/exact";
 import { isGas } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
-import { COVERAGE, clearlyAbove, grams, percent } from "./difference";
-import { afterLosses, type Evidence, leastExplained } from "./evidence";
-import type { Finding } from "./finding";
-import { assayAgrees, wetCakeSalt } from "./seen";
+import {
+  belief,
+  COVERAGE,
+  clearlyAbove,
+  EXCLUDED,
+  isTooCoarse,
+  likelihoodAt,
+  likelihoodWithin,
+  percent,
+} from "./difference";
+import { afterLosses, atMost, type Evidence, leastExplained } from "./evidence";
+import type { Finding, FindingCode } from "./finding";
+import { assayLikelihood, wetCakeSalt } from "./seen";
 import { shows } from "./test-outcome";
 
 /** A mass this much over a theory is over it, where the balance is good to a few percent. */
@@ -42,42 +51,38 @@ function leftInLiquor(evidence: Evidence): Quantity {
 
 /** Other formulas for the same metal whose theory covers the mass, handling allowed for. */
 export function otherFormulas(evidence: Evidence): Finding[] {
-  const { batch, dry, handlingLoss, identity, observed } = evidence;
+  const { batch, grams, handlingLoss, identity, observed } = evidence;
   const wantedSolid = observed.setting.product.formula;
   const least = lessThanAll(handlingLoss).minus(leftInLiquor(evidence));
   return batch.candidates.flatMap((candidate): Finding[] => {
     if (candidate.wanted) return [];
     const theory = afterLosses(evidence, candidate.theoreticalYield);
+    const byFire = identity?.candidates.find((c) => c.formula === candidate.formula);
+    // Water that ignition finds beside the formula is no part of it.
+    const dry = byFire?.fits === true ? evidence.dry.times(lessThanAll(byFire.water)).to("g") : evidence.dry;
     const ratio = dry.dividedBy(theory).to("%");
     // Far above in round figures is clearly above: uncertainties are worked out only near the line.
     if (ratio.compare(exact(FAR_ABOVE)) > 0 && !isCoarse(dry)) return [];
-    if (clearlyAbove(dry, theory)) return [];
-    if (ratio.compare(least) < 0) return [];
-    const titrated = assayAgrees(evidence, candidate.theoreticalYield);
-    const share = identity?.candidates.find((c) => c.formula === candidate.formula)?.share;
+    const byMass = likelihoodWithin(dry, theory.times(least), theory);
+    if (byMass < EXCLUDED) return [];
+    const titrated = assayLikelihood(evidence, candidate.theoreticalYield);
+    const share = byFire?.share;
     // What was put in dry and is not done yet is reported with the materials.
     if (batch.isolation.how === "residue" && isMaterial(observed.setting, candidate.formula)) return [];
     const hydrate = candidate.formula.split("·")[0] === wantedSolid.toUnicode().split("·")[0];
-    const byAssay = titrated === undefined ? "" : `; the titration ${titrated ? "agrees" : "contradicts it"}`;
+    const byAssay =
+      titrated === undefined ? "" : `; the titration ${titrated >= EXCLUDED ? "agrees" : "contradicts it"}`;
     const byLoss = `${share === undefined ? "" : `; by ignition ${(100 * share).toFixed(0)} % likely`}${byAssay}`;
+    const code: FindingCode = hydrate ? "other-hydrate-fits" : "other-formula-fits";
+    const { expects, byTests } = expectationOf(evidence, code, share, titrated);
     return [
       {
-        code: hydrate ? "other-hydrate-fits" : "other-formula-fits",
+        code,
         text: `${grams(dry)} is ${percent(ratio)} of the theory for ${candidate.formula}${byLoss}`,
         mass: candidate.theoreticalYield,
         figure: ratio,
-        weight:
-          share === undefined
-            ? titrated !== undefined
-              ? titrated
-                ? 0.96
-                : 0.2
-              : hydrate && lostInDrying(evidence)
-                ? 0.9
-                : 0.8
-            : identity?.verdict === "none fits"
-              ? 0.3
-              : 0.1 + 0.9 * share,
+        likelihood: byMass * (share ?? 1) * (titrated ?? 1),
+        weight: byMass * byTests * expects,
         next:
           identity === undefined
             ? `${evidence.dryness.constant === true ? "" : "dry to constant mass, then "}ignite a weighed sample: the loss tells the formulas apart`
@@ -87,16 +92,36 @@ export function otherFormulas(evidence: Evidence): Finding[] {
   });
 }
 
+/** What is expected of another solid, and what the tests of a sample leave of it. */
+function expectationOf(
+  evidence: Evidence,
+  code: FindingCode,
+  share: number | undefined,
+  titrated: number | undefined,
+): { readonly expects: number; readonly byTests: number } {
+  if (share !== undefined)
+    return evidence.identity?.verdict === "none fits"
+      ? { expects: belief("otherwiseByFire"), byTests: 1 }
+      : { expects: belief("otherFormByFire"), byTests: Math.max(share, belief("leastByFire")) };
+  if (titrated !== undefined)
+    return { expects: belief("otherFormTitrated"), byTests: Math.max(titrated, belief("leastByTitration")) };
+  const isDriedOut = code === "other-hydrate-fits" && lostInDrying(evidence);
+  return { expects: belief(isDriedOut ? "otherFormDriedOut" : "otherForm"), byTests: 1 };
+}
+
 /** Forms whose theory the mass hits exactly, although handling would explain it too. */
 export function exactHits(evidence: Evidence): Finding[] {
-  const { batch, dry } = evidence;
+  const { batch, dry, grams } = evidence;
   const u = dry.standardUncertainty?.times(COVERAGE) ?? 0;
   return batch.candidates.flatMap(({ formula, wanted, theoreticalYield }): Finding[] => {
     if (wanted) return [];
     const theory = afterLosses(evidence, theoreticalYield);
     const off = dry.minus(theory).in("g").abs();
     if (off.greaterThan(theory.times(planned("exactHit")).in("g")) && off.greaterThan(u)) return [];
-    if (assayAgrees(evidence, theoreticalYield) === false) return [];
+    const titrated = assayLikelihood(evidence, theoreticalYield) ?? 1;
+    if (titrated < EXCLUDED) return [];
+    const hit = theory.times(planned("exactHit"));
+    const likelihood = likelihoodWithin(dry, theory.minus(hit), theory.plus(hit)) * titrated;
     const ratio = dry.dividedBy(theory).to("%");
     const isHydrate = formula.split("·")[0] === batch.product.formula.split("·")[0];
     return [
@@ -105,7 +130,8 @@ export function exactHits(evidence: Evidence): Finding[] {
         text: `${grams(dry)} is also just what ${formula} gives: ${percent(ratio)} of its theory`,
         mass: theoreticalYield,
         figure: ratio,
-        weight: 0.65,
+        likelihood,
+        weight: likelihood * belief("exactHit") * belief(isTooCoarse(dry) ? "coarseFits" : "fits"),
         next: "ignite or titrate a weighed sample: the mass alone does not tell them apart",
       },
     ];
@@ -114,7 +140,7 @@ export function exactHits(evidence: Evidence): Finding[] {
 
 /** Water or salt that would make up what is too much. */
 export function tooMuch(evidence: Evidence): Finding[] {
-  const { batch, dry, dryness, expected, observed, identity } = evidence;
+  const { batch, dry, dryness, expected, grams, observed, identity } = evidence;
   const { formula } = batch.product;
   const over = dry
     .minus(expected)
@@ -132,24 +158,31 @@ export function tooMuch(evidence: Evidence): Finding[] {
       text: `${grams(dry)} is too heavy for any formula considered: ${grams(over)} more than ${formula} can give${heaviest.wanted ? "" : ` and ${grams(beyond)} more than ${heaviest.formula}`}`,
       mass: over,
       figure: dry.dividedBy(expected).to("%"),
-      weight: 0.95,
+      likelihood: undefined,
+      weight: belief("tooHeavy"),
       next: "dry again to constant mass; if it stays, wash one half again and dry that",
     });
   }
   // Ignition that allows the formula tells the water beside it: the two must agree.
   const own = identity?.candidates.find((c) => c.formula === formula && c.fits);
-  const water = own?.water.minus(over.dividedBy(dry)).in("%").abs();
-  const found = water?.lessThan(planned("sameWater").in("%"))
-    ? `; ignition finds ${percent(own!.water, 2)} of water, as this asks for`
-    : "";
+  const likelihood = own === undefined ? undefined : waterLikelihood(own.water, over.dividedBy(dry));
+  const found =
+    own !== undefined && likelihood! >= EXCLUDED
+      ? `; ignition finds ${percent(own.water, 2)} of water, as this asks for`
+      : "";
+  const usual =
+    dryness.constant === true || batch.isolation.how === "residue"
+      ? "wetAtConstantMass"
+      : inBand
+        ? "wet"
+        : "wetOutside";
   findings.push({
     code: "wet",
     text: `${grams(over)} of water left in it would explain the mass${dryness.constant === true ? ", but it is at constant mass" : ""}${found}`,
     mass: over,
     figure: over.dividedBy(dry).to("%"),
-    // What comes out of the fire was never wet.
-    weight:
-      found !== "" ? 0.9 : dryness.constant === true || batch.isolation.how === "residue" ? 0.2 : inBand ? 0.6 : 0.4,
+    likelihood,
+    weight: found === "" ? belief(usual) : Math.max(belief(usual), likelihood! * belief("wetByFire")),
     next: "dry again to constant mass",
   });
   findings.push(...secondSolid(evidence, over), ...unreacted(evidence, over));
@@ -171,9 +204,10 @@ export function tooMuch(evidence: Evidence): Finding[] {
       code: "unwashed",
       text: enough
         ? `${grams(over)} of ${salts.join(" and ")} would explain it: ${percent(part, 2)} of what ${state} contains`
-        : `salts explain at most ${grams(most)} of the ${grams(over)} too much, even in ${state}`,
+        : `salts explain ${atMost(most, grams)} of the ${grams(over)} too much, even in ${state}`,
       mass: enough ? over : most,
       figure: part.to("%"),
+      likelihood: likelihoodWithin(over, exact("0 g"), most),
       weight: weightOfSalts(shows(observed.tests.lastWash), observed.washes, enough, inBand),
       next: "wash one half again, dry it, and compare",
     });
@@ -188,14 +222,20 @@ function weightOfSalts(
   enough: boolean,
   inBand: boolean,
 ): number {
-  if (seen === false) return 0.05;
-  if (!enough) return seen === true ? 0.5 : 0.15;
-  if (seen === true) return 0.9;
-  return washes === 0 ? 0.85 : inBand ? 0.6 : 0.45;
+  if (seen === false) return belief("saltsNotSeen");
+  if (!enough) return seen === true ? belief("saltsSeenPart") : belief("unwashed") * belief("inPart");
+  if (seen === true) return belief("saltsSeen");
+  return belief(washes === 0 ? "neverWashed" : inBand ? "unwashed" : "unwashedOutside");
+}
+
+/** Likelihood of the water that ignition finds, where the mass asks for so much: two ways to tell it agree within some points. */
+function waterLikelihood(found: Quantity, asked: Quantity): number {
+  const apart = found.minus(asked).toNumber("%");
+  return likelihoodAt((COVERAGE * apart) / planned("sameWater").toNumber("%"));
 }
 
 /** A by-product that precipitates with the product is in every cake, and no washing takes it out. */
-function secondSolid({ batch }: Evidence, over: Quantity): Finding[] {
+function secondSolid({ batch, grams }: Evidence, over: Quantity): Finding[] {
   return batch.byProducts
     .filter(({ where }) => where === "with the product")
     .map(({ formula, mass }): Finding => {
@@ -206,14 +246,15 @@ function secondSolid({ batch }: Evidence, over: Quantity): Finding[] {
         text: `${grams(mass)} of ${formula} precipitates with the product${fits ? `: ${percent(part, 2)} of it is the ${grams(over)} above the theory` : ", which is not enough to explain the mass"}`,
         mass,
         figure: part.to("%"),
-        weight: fits ? 0.85 : 0.3,
+        likelihood: likelihoodWithin(over, exact("0 g"), mass),
+        weight: belief("secondSolid") * (fits ? 1 : belief("inPart")),
         next: `titrate or ignite a weighed sample: the share of ${formula} in it tells the yield`,
       };
     });
 }
 
 /** Starting material that is solid and stays with the product: what is left by the calculation, and what did not react. */
-function unreacted({ batch, observed }: Evidence, over: Quantity): Finding[] {
+function unreacted({ batch, grams, observed }: Evidence, over: Quantity): Finding[] {
   const { materials, wet } = observed.setting;
   if (batch.isolation.how === "crystallise") return [];
   return materials.flatMap(({ form, formName, shelf }, i): Finding[] => {
@@ -234,7 +275,8 @@ function unreacted({ batch, observed }: Evidence, over: Quantity): Finding[] {
           text: `${grams(left)} of ${shelf.name} is left by the calculation and stays with the product${enough ? `: ${percent(part, 2)} of it would explain the mass` : ", which is not enough to explain the mass"}`,
           mass: left,
           figure: part.to("%"),
-          weight: enough ? 0.7 : 0.2,
+          likelihood: likelihoodWithin(over, exact("0 g"), left),
+          weight: belief("leftOver") * (enough ? 1 : belief("inPart")),
           next,
         },
       ];
@@ -251,7 +293,8 @@ function unreacted({ batch, observed }: Evidence, over: Quantity): Finding[] {
         text: `${grams(mass)} of ${shelf.name} that did not react would explain the mass: ${percent(part, 2)} of it`,
         mass,
         figure: part.to("%"),
-        weight: wet ? 0.35 : 0.8,
+        likelihood: 1,
+        weight: belief(wet ? "notDoneInWater" : "notDone"),
         next,
       },
     ];

@@ -8,13 +8,13 @@ import { residueOf } from "../identity/ignition";
 import { asVolumeOfWater, exact, lessThanAll, planned } from "../planning/exact";
 import { keyElement } from "../reaction/candidates";
 import { nameOfFormula } from "../reaction/species";
-import { clearlyAbove, grams, isTooCoarse, percent } from "./difference";
-import { afterLosses, type Evidence } from "./evidence";
+import { belief, clearlyAbove, EXCLUDED, isTooCoarse, likelihoodWithin, percent } from "./difference";
+import { afterLosses, atMost, type Evidence } from "./evidence";
 import type { Finding } from "./finding";
-import { isBaseMissing, isIncomplete, isPrecipitant, SEEN } from "./seen";
+import { isBaseMissing, isIncomplete, isPrecipitant, isSeen } from "./seen";
 
 /** The mother liquor of a crystallisation keeps what its water dissolves: how much of it would keep what is missing. */
-function motherLiquor({ batch, dry, expected, handlingLoss, observed }: Evidence): Finding[] {
+function motherLiquor({ batch, dry, expected, grams, handlingLoss, observed }: Evidence): Finding[] {
   const { isolation, liquor } = batch;
   if (isolation.how !== "crystallise" || observed.filtrateVolume !== undefined) return [];
   const missing = expected.minus(dry).to("g");
@@ -41,14 +41,12 @@ function motherLiquor({ batch, dry, expected, handlingLoss, observed }: Evidence
           : most,
       mass: kept,
       figure: volume,
-      weight: covers ? EXPLAINS : 0.2,
+      likelihood: likelihoodWithin(dry, expected.times(lessThanAll(handlingLoss)).minus(kept), expected),
+      weight: belief("motherLiquor") * (covers ? 1 : belief("inPart")),
       next: "measure the mother liquor (filtrateVolume), and boil it down for a second crop",
     },
   ];
 }
-
-/** The weight of an explanation that covers all that is missing. */
-const EXPLAINS = 0.8;
 
 /** What was seen of a precipitant, in words and as a weight; undefined where nothing was. */
 function sightOf(
@@ -58,13 +56,16 @@ function sightOf(
   if (!isPrecipitant(evidence, index)) return undefined;
   const incomplete = isIncomplete(evidence);
   const more = "add it to the filtrate until a drop more stays clear";
-  if (incomplete === true) return { words: "; a drop of it still clouds the filtrate", weight: 0.95, next: more };
-  if (isBaseMissing(evidence)) return { words: "; the liquor is acid", weight: 0.95, next: more };
-  return incomplete === false ? { words: "; but the filtrate stays clear", weight: 0.15 } : undefined;
+  if (incomplete === true)
+    return { words: "; a drop of it still clouds the filtrate", weight: belief("cloudsFiltrate"), next: more };
+  if (isBaseMissing(evidence)) return { words: "; the liquor is acid", weight: belief("cloudsFiltrate"), next: more };
+  return incomplete === false
+    ? { words: "; but the filtrate stays clear", weight: belief("clearFiltrate") }
+    : undefined;
 }
 
 export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | undefined): Finding[] {
-  const { batch, dry, expected, plannedLimiting } = evidence;
+  const { batch, dry, expected, grams, plannedLimiting } = evidence;
   const { materialBalance } = batch;
   const missing = least.minus(dry).to("g");
   const ratio = dry.dividedBy(expected);
@@ -76,8 +77,11 @@ export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | 
       text: `${grams(dry)} is ${grams(missing)} less than ${kept === undefined ? "handling explains" : "handling, liquor and washing explain"} (at least ${grams(least)} expected)`,
       mass: missing,
       figure: ratio.to("%"),
+      likelihood: undefined,
       // A mother liquor that nobody measured may hold all of it.
-      weight: liquor.some(({ weight }) => weight === EXPLAINS) ? 0.6 : 0.85,
+      weight: belief(
+        liquor.some(({ weight }) => weight === belief("motherLiquor")) ? "tooLightWithLiquor" : "tooLight",
+      ),
       next: "test the filtrate for more product, and the limiting material for its assay",
     },
   ];
@@ -92,7 +96,8 @@ export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | 
       text: `it would fit if only ${percent(active, 2)} of the ${supplied.material} was active${out && out !== (plannedLimiting === supplied.material) ? ": it ran out first, not as planned" : ""}${sight?.words ?? ""}`,
       mass: undefined,
       figure: active,
-      weight: sight?.weight ?? (supplied.limiting ? 0.5 : 0.35),
+      likelihood: undefined,
+      weight: sight?.weight ?? belief(supplied.limiting ? "limitingShort" : "otherShort"),
       next:
         sight?.next === undefined
           ? `titrate the ${supplied.material}, or test the filtrate with a drop of it`
@@ -104,7 +109,7 @@ export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | 
 
 /** What heat leaves of the product, where that is what the mass would be: dried too hot. */
 function decomposed(evidence: Evidence): Finding[] {
-  const { batch, dry, handlingLoss, observed } = evidence;
+  const { batch, dry, grams, handlingLoss, observed } = evidence;
   const { formula } = observed.setting.product;
   const key = keyElement(formula);
   if (key === undefined) return [];
@@ -120,14 +125,16 @@ function decomposed(evidence: Evidence): Finding[] {
       .named({ symbol: `m(${name})`, label: `the same ${key} as ${name}`, rule: "mass = amount × molar mass" });
     const most = afterLosses(evidence, theory);
     const ratio = dry.dividedBy(most).to("%");
-    if (ratio.compare(lessThanAll(handlingLoss)) < 0 || clearlyAbove(dry, most)) return [];
+    const likelihood = likelihoodWithin(dry, most.times(lessThanAll(handlingLoss)), most);
+    if (likelihood < EXCLUDED) return [];
     return [
       {
         code: "other-formula-fits",
         text: `${grams(dry)} is ${percent(ratio)} of the theory for ${name}, which heat leaves of ${product.formula}: dried too hot`,
         mass: theory,
         figure: ratio,
-        weight: 0.7,
+        likelihood,
+        weight: likelihood * belief("driedTooHot"),
         next: "ignite a weighed sample: what heat has already changed loses less, or nothing",
       },
     ];
@@ -154,7 +161,7 @@ const afterHeating = (formula: Formula, key: string, isFired: boolean): readonly
   });
 
 /** A material that ran out although another was planned to, and took theory with it: the mass fits what is left. */
-function ranShort({ batch, plannedLimiting, plannedYield }: Evidence): Finding[] {
+function ranShort({ batch, grams, plannedLimiting, plannedYield }: Evidence): Finding[] {
   const { limiting, supplied } = batch.materialBalance;
   const meant = supplied.find((one) => one.material === plannedLimiting);
   if (limiting === plannedLimiting || meant === undefined) return [];
@@ -167,19 +174,34 @@ function ranShort({ batch, plannedLimiting, plannedYield }: Evidence): Finding[]
       text: `the ${limiting} ran out first, not as planned: ${percent(share)} of what the ${plannedLimiting} needs, and the theory is now ${grams(batch.product.theoreticalYield)}`,
       mass: batch.product.theoreticalYield,
       figure: share,
-      weight: 0.8,
+      likelihood: undefined,
+      weight: belief("ranShort"),
       next: `the liquor still contains ${plannedLimiting}: add the missing ${limiting} to it for a second crop`,
     },
   ];
 }
 
-export function fits(evidence: Evidence, kept: Quantity | undefined, seen: readonly Finding[]): Finding[] {
-  const { batch, dry, dryness, expected, handlingLoss, identity, losses } = evidence;
+export function fits(
+  evidence: Evidence,
+  least: Quantity,
+  kept: Quantity | undefined,
+  seen: readonly Finding[],
+): Finding[] {
+  const { batch, dry, dryness, expected, grams, handlingLoss, identity, losses, observed } = evidence;
   const { theoreticalYield, formula } = batch.product;
-  const lost = expected.minus(dry).to("g");
-  const after = losses.length === 0 ? "handling" : "handling and what was lost on the way";
   const told = identity?.verdict === "identified" ? identity.remaining[0] : undefined;
-  const byLoss = told === undefined ? "" : told === formula ? ", and ignition agrees" : `, but ignition says ${told}`;
+  const lost = expected.minus(dry).to("g");
+  const byMass = likelihoodWithin(dry, least, expected);
+  const isOther = identity?.verdict === "none fits" || (told !== undefined && told !== formula);
+  const after = losses.length === 0 ? "handling" : "handling and what was lost on the way";
+  const byLoss =
+    told === undefined
+      ? isOther
+        ? ", but ignition fits no single formula"
+        : ""
+      : isOther
+        ? `, but ignition says ${told}`
+        : ", and ignition agrees";
   // Less than handling alone explains is there because the liquor keeps the rest, as planned.
   const byLiquor = clearlyAbove(expected.times(lessThanAll(handlingLoss)), dry) ? motherLiquor(evidence) : [];
   const findings: Finding[] = [
@@ -189,29 +211,36 @@ export function fits(evidence: Evidence, kept: Quantity | undefined, seen: reado
       text: `${grams(dry)} is what ${formula} should give, allowing for ${after}${byLoss}`,
       mass: undefined,
       figure: dry.dividedBy(theoreticalYield).to("%"),
+      likelihood: byMass,
       // A mass that still falls, or that is not known well, proves nothing by being where it should be.
-      weight: isTooCoarse(dry)
-        ? 0.5
-        : dryness.state === "still drying"
-          ? 0.6
-          : told !== undefined && told !== formula
-            ? 0.3
-            : // What was seen goes before what the mass alone allows.
-              byLiquor.length > 0 || seen.some(({ weight }) => weight === SEEN)
-              ? 0.7
-              : 1,
+      weight:
+        byMass *
+        belief(
+          isTooCoarse(dry)
+            ? "coarseFits"
+            : dryness.state === "still drying"
+              ? "fallingFits"
+              : isOther
+                ? "otherwiseByFire"
+                : // What was seen goes before what the mass alone allows.
+                  byLiquor.length > 0 || seen.some(isSeen)
+                  ? "besideSeen"
+                  : "fits",
+        ),
       next: identity === undefined ? "ignite a sample if the formula matters" : "nothing more is needed",
     },
   ];
   findings.push(...ranShort(evidence));
-  if (byLiquor.length === 0 && lost.isPositive() && clearlyAbove(expected, dry)) {
-    const liquor = kept === undefined ? "" : `; liquor and washing keep at most ${grams(kept)} of it`;
+  if (byLiquor.length === 0 && lost.compare(observed.setting.steps.mass) >= 0) {
+    const liquor = kept === undefined ? "" : `; liquor and washing keep ${atMost(kept, grams)} of it`;
     findings.push({
       code: "loss-explained",
       text: `${grams(lost)} was lost, within the ${percent(handlingLoss, 2)} allowed for handling${liquor}`,
       mass: lost,
       figure: lost.dividedBy(theoreticalYield).to("%"),
-      weight: 0.7,
+      likelihood: byMass,
+      weight:
+        byMass * belief("handling") * belief(isTooCoarse(dry) ? "coarseFits" : isOther ? "otherwiseByFire" : "fits"),
       next: "rinse filter and vessel into the next batch",
     });
   }

@@ -4,20 +4,20 @@
 import type { Quantity } from "../../quantity";
 import { asVolumeOfWater, exact, lessThanAll, planned } from "../planning/exact";
 import { keyElement } from "../reaction/candidates";
-import { clearlyAbove, grams, percent } from "./difference";
+import { belief, clearlyAbove, likelihoodOf, likelihoodWithin, percent } from "./difference";
 import type { Evidence } from "./evidence";
 import type { Finding } from "./finding";
 import { shows } from "./test-outcome";
 
 /** Where a dry mass stands: above what can be, below what losses explain, or between. */
-type Standing = "heavy" | "fits" | "light";
+export type Standing = "heavy" | "fits" | "light";
 
 /** A loss of less than this is within any handling. */
 const WORTH_A_WORD = "0.5 %";
 
 /** Product that was lost on the way, where it is worth a word. */
 export function spilled(evidence: Evidence, standing: Standing, wouldBeLight: boolean): Finding[] {
-  const { batch, dry, losses, expected } = evidence;
+  const { batch, dry, grams, losses, expected } = evidence;
   const theory = batch.product.theoreticalYield;
   const gone = theory.minus(expected).to("g");
   const share = gone.dividedBy(theory);
@@ -37,7 +37,10 @@ export function spilled(evidence: Evidence, standing: Standing, wouldBeLight: bo
       text: `${what.join("; ")}; ${then}`,
       mass: gone,
       figure: share.to("%"),
-      weight: isOverstated ? 0.96 : standing !== "fits" ? 0.4 : wouldBeLight ? SEEN : 0.65,
+      likelihood: undefined,
+      weight: belief(
+        isOverstated ? "spilledLess" : standing !== "fits" ? "spilledElse" : wouldBeLight ? "seen" : "spilled",
+      ),
       next: {
         heavy: "dry to constant mass and test the last wash; if both are in order, less was lost",
         fits: "nothing more is needed: the rest is handling",
@@ -47,8 +50,8 @@ export function spilled(evidence: Evidence, standing: Standing, wouldBeLight: bo
   ];
 }
 
-/** The weight of what was seen: as sure as a mass that fits. */
-export const SEEN = 1;
+/** Was it seen, and so as sure as a mass that fits? */
+export const isSeen = ({ weight }: Finding): boolean => weight === belief("seen");
 
 /** Salt in the liquor that the wet cake really kept. */
 export function wetCakeSalt({ batch: { washing }, observed: { wetCake }, dry }: Evidence): Quantity | undefined {
@@ -63,7 +66,7 @@ export function wetCakeSalt({ batch: { washing }, observed: { wetCake }, dry }: 
 
 /** Salts that the run itself knows to be in the product: fewer washes than planned, or a last wash that still shows them. */
 export function knownUnwashed(evidence: Evidence, standing: Standing): Finding[] {
-  const { batch, dry, observed, expected } = evidence;
+  const { batch, dry, grams, observed, expected } = evidence;
   const { washing } = batch;
   // A mass that is too large asks for salts anyway.
   if (washing === undefined || !("plan" in washing) || standing === "heavy") return [];
@@ -90,7 +93,8 @@ export function knownUnwashed(evidence: Evidence, standing: Standing): Finding[]
           : counted,
       mass: salt,
       figure: salt.dividedBy(dry).to("%"),
-      weight: standing === "fits" ? SEEN : 0.7,
+      likelihood: undefined,
+      weight: belief(standing === "fits" ? "seen" : "unwashedKnown"),
       next: "wash until the last wash stays clear, dry again, and weigh",
     },
   ];
@@ -120,7 +124,8 @@ export function liquorOff(evidence: Evidence): Finding[] {
       text: `the liquor was at pH ${of(pH)}, where pH ${of(expected)} is expected: ${isBasic ? "base is in excess, or acid was left out" : "base is missing, or acid is in excess"}`,
       mass: undefined,
       figure: pH.minus(expected),
-      weight: 0.55,
+      likelihood: undefined,
+      weight: belief("liquorPH"),
       next: `add ${isBasic ? "the missing acid" : "base"} by drops, and look for more product`,
     },
   ];
@@ -140,7 +145,7 @@ export const isIncomplete = ({ batch, observed }: Evidence): boolean | undefined
 
 /** A precipitant that ran short by what was seen, where the mass alone would not tell. */
 export function shortBySight(evidence: Evidence, standing: Standing): Finding[] {
-  const { dry, expected, observed } = evidence;
+  const { dry, expected, grams, observed } = evidence;
   // A light mass has its own words for every material.
   if (isIncomplete(evidence) !== true || standing === "light") return [];
   const ratio = dry.dividedBy(expected);
@@ -152,7 +157,8 @@ export function shortBySight(evidence: Evidence, standing: Standing): Finding[] 
             text: `a drop of ${shelf.name} still clouds the filtrate: product is left in it, although ${grams(dry)} is ${percent(ratio)} of what is expected`,
             mass: undefined,
             figure: ratio.to("%"),
-            weight: standing === "fits" ? SEEN : 0.5,
+            likelihood: undefined,
+            weight: belief(standing === "fits" ? "seen" : "cloudsFiltrateHeavy"),
             next: `add ${shelf.name} to the filtrate until a drop more stays clear, and titrate the ${shelf.name}`,
           },
         ]
@@ -160,12 +166,9 @@ export function shortBySight(evidence: Evidence, standing: Standing): Finding[] 
   );
 }
 
-/** Would a titration of the product find what it found if all of it were another form of the same metal? */
-export function assayAgrees({ batch, observed: { assay } }: Evidence, theory: Quantity): boolean | undefined {
-  if (assay === undefined) return undefined;
-  const expected = batch.product.theoreticalYield.dividedBy(theory);
-  return !clearlyAbove(assay, expected) && !clearlyAbove(expected, assay);
-}
+/** Likelihood of what a titration of the product found, if all of it were another form of the same metal. */
+export const assayLikelihood = ({ batch, observed: { assay } }: Evidence, theory: Quantity): number | undefined =>
+  assay === undefined ? undefined : likelihoodOf(assay, batch.product.theoreticalYield.dividedBy(theory));
 
 /** Does the titration contradict a pure product? */
 export const isOffPure = ({ observed: { assay } }: Evidence): boolean =>
@@ -173,7 +176,7 @@ export const isOffPure = ({ observed: { assay } }: Evidence): boolean =>
 
 /** A product that a titration finds not to be pure. */
 export function impure(evidence: Evidence, standing: Standing): Finding[] {
-  const { batch, dry, expected, observed } = evidence;
+  const { batch, dry, expected, grams, observed } = evidence;
   const { assay } = observed;
   if (assay === undefined || !isOffPure(evidence)) return [];
   const { formula, theoreticalYield } = batch.product;
@@ -185,7 +188,8 @@ export function impure(evidence: Evidence, standing: Standing): Finding[] {
         text: `titration finds ${percent(assay)} of ${formula}, more than pure: a form with less water, or the titration is off`,
         mass: undefined,
         figure: assay.to("%"),
-        weight: 0.6,
+        likelihood: undefined,
+        weight: belief("overPure"),
         next: "heat a weighed sample, and titrate again",
       },
     ];
@@ -198,7 +202,16 @@ export function impure(evidence: Evidence, standing: Standing): Finding[] {
       text: `by titration ${percent(assay)} is ${formula}: ${grams(pure)} of it, ${percent(pure.dividedBy(theoreticalYield))} of the theory; ${grams(other)} is something else`,
       mass: other,
       figure: assay.to("%"),
-      weight: { heavy: clearlyAbove(pure, expected) ? 0.4 : 0.92, fits: SEEN, light: 0.5 }[standing],
+      likelihood: likelihoodWithin(pure, exact("0 g"), expected),
+      weight: belief(
+        standing === "fits"
+          ? "seen"
+          : standing === "light"
+            ? "impure"
+            : clearlyAbove(pure, expected)
+              ? "impureHeavyElse"
+              : "impureHeavy",
+      ),
       next: "dry to constant mass and test the last wash: it is water or salts as a rule",
     },
   ];

@@ -1,16 +1,18 @@
 // Reading a dry mass: every explanation that the numbers allow, with its figure, ordered by how well it fits, and what to
-// do next to decide. The trade's order of causes stands behind the weights (bench practice; common practice, no source).
+// do next to decide. A weight is the likelihood of the figures, from their uncertainties, times the belief of the table.
 
 import { type Quantity, quantity } from "../../quantity";
 import type { Identity } from "../identity/types";
 import type { Batch } from "../planning/batch";
 import { lessThanAll } from "../planning/exact";
-import { clearlyAbove, grams, isTooCoarse } from "./difference";
+import { handOf, type Instruments } from "../procedure/words";
+import { belief, clearlyAbove, isTooCoarse } from "./difference";
 import { type Evidence, leastExplained } from "./evidence";
 import { explanationsOfMixUp } from "./explanations";
 import type { Finding, FindingCode, Yield } from "./finding";
 import { exactHits, lostInDrying, otherFormulas, tooMuch } from "./heavy";
 import { fits, tooLittle } from "./light";
+import { mixturesThatFit } from "./mixtures";
 import { impure, isOffPure, knownUnwashed, liquorOff, shortBySight, spilled } from "./seen";
 
 export function yieldsOf(batch: Batch, dry: Quantity): Yield[] {
@@ -29,7 +31,7 @@ export function yieldsOf(batch: Batch, dry: Quantity): Yield[] {
   }));
 }
 
-function coarse({ dry }: Evidence): Finding[] {
+function coarse({ dry, grams }: Evidence): Finding[] {
   const u = dry.standardUncertainty;
   if (u === undefined || !isTooCoarse(dry)) return [];
   return [
@@ -38,13 +40,14 @@ function coarse({ dry }: Evidence): Finding[] {
       text: `the balance is too coarse for ${grams(dry)}: its uncertainty alone is ${u.times(100).div(dry.value).toFixed(0)} %`,
       mass: quantity({ value: u, unit: dry.unit }) as Quantity<"mass">,
       figure: undefined,
-      weight: 0.55,
+      likelihood: undefined,
+      weight: belief("coarse"),
       next: "weigh on a finer balance, or make a larger batch",
     },
   ];
 }
 
-function drying({ dryness, dry }: Evidence): Finding[] {
+function drying({ dryness, dry, grams }: Evidence): Finding[] {
   if (dryness.state !== "still drying") return [];
   const goes =
     dryness.endsAt === undefined
@@ -56,7 +59,8 @@ function drying({ dryness, dry }: Evidence): Finding[] {
       text: `${grams(dry)} is not constant: the last drying took ${grams(dryness.lastLoss!)}, more than ${grams(dryness.criterion!)}${goes}`,
       mass: dryness.waterLeft ?? dryness.lastLoss,
       figure: undefined,
-      weight: 0.98,
+      likelihood: undefined,
+      weight: belief("stillFalling"),
       next: "dry on to constant mass before anything is read from the yield",
     },
   ];
@@ -68,8 +72,10 @@ export function notWeighed(
   identity: Identity | undefined,
   handlingLoss: Quantity,
   expected: Quantity,
+  steps: Instruments,
 ): Finding[] {
   const { formula } = batch.product;
+  const { grams } = handOf(steps);
   const least = expected.times(lessThanAll(handlingLoss));
   const byLoss =
     identity === undefined
@@ -83,6 +89,7 @@ export function notWeighed(
       text: `no dry mass is recorded: ${grams(least)} to ${grams(expected)} of ${formula} is to be expected${byLoss}`,
       mass: expected as Quantity<"mass">,
       figure: undefined,
+      likelihood: undefined,
       weight: 1,
       next: "dry to constant mass and weigh",
     },
@@ -110,13 +117,15 @@ export function findingsFor(evidence: Evidence): Finding[] {
   else if (standing === "light") {
     findings.push(...tooLittle(evidence, least, kept), ...otherFormulas(evidence), ...explanationsOfMixUp(evidence));
   } else {
-    findings.push(...fits(evidence, kept, seen));
+    findings.push(...fits(evidence, least, kept, seen));
     // Ignition, a titration or a drying that says otherwise brings the other formulas back.
     const isOther = identity?.verdict === "identified" && identity.remaining[0] !== formula;
     findings.push(
       ...(isOther || isOffPure(evidence) || lostInDrying(evidence) ? otherFormulas(evidence) : exactHits(evidence)),
     );
   }
+  findings.push(...mixturesThatFit(evidence, standing));
+  // Of like weights the first stays first: what was seen, then the nearer of two forms.
   return withCausesFirst(findings).sort((a, b) => b.weight - a.weight);
 }
 
@@ -131,6 +140,7 @@ const CAUSES: readonly FindingCode[] = [
   "second-solid",
   "other-hydrate-fits",
   "other-formula-fits",
+  "mixture-fits",
   "hydrate-mix-up",
   "loss-explained",
   "impure",

@@ -130,6 +130,7 @@ const CAUSES = {
   "second-solid": "causeSecondSolid",
   "other-hydrate-fits": "causeOtherHydrate",
   "other-formula-fits": "causeOtherFormula",
+  "mixture-fits": "causeMixture",
   "hydrate-mix-up": "causeMixUp",
   "not-weighed": "causeNotWeighed",
   "reagent-short": "causeReagentShort",
