@@ -1,7 +1,7 @@
 // Another solid than the one asked for, where the equilibrium of the vessel has one: its own equation, balanced from the same
 // reactants and by-products, takes its share of the metal. Where it is a material that stays what it was, less reacts.
 
-import { tryBalance } from "../../equation";
+import { tryReactionSpace } from "../../equation";
 import { withoutPhase } from "../../formula/internal";
 import { remembering } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
@@ -43,14 +43,19 @@ function equationOf(setting: Setting, solid: Matter, main: Reaction): readonly T
       for (const [before, after] of SIDES) {
         const used = texts(left).filter((text) => !bare || !isFleeting(text));
         const made = texts(beside).filter((text) => !bare || !isFleeting(text));
-        const found = tryBalance(`${write(used, before)} -> ${write([solid.formula.toString(), ...made], after)}`);
-        if (!found.ok) continue;
+        // not balanced: most of these do not balance, and why is a long question
+        const space = tryReactionSpace(
+          `${write(used, before)} -> ${write([solid.formula.toString(), ...made], after)}`,
+        );
+        if (!space.ok || space.value.dimension !== 1) continue;
+        const [only] = space.value.elementary;
+        if (only === undefined || only.coefficients.length < space.value.equation.formulas.length) continue;
         return [
-          ...found.value.reactants.map(({ formula, coefficient }): Term => {
+          ...only.reactants.map(({ formula, coefficient }): Term => {
             const own = main.terms.find(({ matter, count }) => count < 0n && matter.key === matterOf(formula).key);
             return { matter: matterOf(formula), count: -coefficient, whereto: own?.whereto ?? "dissolved" };
           }),
-          ...found.value.products.map(({ formula, coefficient }): Term => {
+          ...only.products.map(({ formula, coefficient }): Term => {
             const matter = matterOf(formula);
             const own = main.terms.find((term) => term.count > 0n && term.matter.key === matter.key);
             const isIt = matter.key === solid.key;
