@@ -15,6 +15,7 @@ import {
   parseFormula,
   quantity,
 } from "preparative";
+import { REGISTRY } from "../../src/substance/data/registry";
 import { seeded } from "./random";
 
 // the library makes errors by the million here; nobody reads where
@@ -77,7 +78,65 @@ const quantityText = (): string =>
   pick(UNITS) +
   pick(["", "", "", " ± 0.1 g", " ± 2 %", "/100 g", "²", "^-1", " (rectangular)"]);
 
+// Cations and anions with their charges: salts that exist, so that some of what is made gets past the first reader.
+const CATIONS = [
+  ["H", 1],
+  ["Na", 1],
+  ["K", 1],
+  ["NH4", 1],
+  ["Ag", 1],
+  ["Mg", 2],
+  ["Ca", 2],
+  ["Cu", 2],
+  ["Fe", 2],
+  ["Zn", 2],
+  ["Pb", 2],
+  ["Fe", 3],
+  ["Al", 3],
+] as const;
+const ANIONS = [
+  ["Cl", 1],
+  ["OH", 1],
+  ["NO3", 1],
+  ["HCO3", 1],
+  ["CH3COO", 1],
+  ["SO4", 2],
+  ["CO3", 2],
+  ["C2O4", 2],
+  ["S", 2],
+  ["PO4", 3],
+  ["Fe(CN)6", 4],
+] as const;
+type Ion = readonly [group: string, charge: number];
+const several = (group: string, n: number): string =>
+  n === 1
+    ? group
+    : /^[A-Z][a-z]?$/.test(group)
+      ? group + n
+      : `${group.includes("(") ? `[${group}]` : `(${group})`}${n}`;
+const salt = ([cation, up]: Ion, [anion, down]: Ion): string => {
+  let common = Math.min(up, down);
+  while (up % common !== 0 || down % common !== 0) common--;
+  return several(cation, down / common) + several(anion, up / common);
+};
+const exchange = (): { readonly materials: readonly string[]; readonly products: readonly string[] } => {
+  const [i, j] = [below(CATIONS.length), below(ANIONS.length)];
+  const [a, b] = [CATIONS[i]!, CATIONS[(i + 1 + below(CATIONS.length - 1)) % CATIONS.length]!];
+  const [x, y] = [ANIONS[j]!, ANIONS[(j + 1 + below(ANIONS.length - 1)) % ANIONS.length]!];
+  return { materials: [salt(a, x), salt(b, y)], products: [salt(a, y), salt(b, x)] };
+};
+const exchangeText = (): string => {
+  const { materials, products } = exchange();
+  return (
+    materials.join(" + ") +
+    pick([" -> ", " = ", " → "]) +
+    products.join(" + ") +
+    pick(["", "", "", " + CO2 + H2O", " + H2O"])
+  );
+};
+
 const equationText = (): string => {
+  if (random() < 0.3) return exchangeText();
   const side = (): string => {
     const term = (): string => pick(["", "", "", "", "2 ", "3 ", "1/2 ", "0 "]) + formulaText();
     return [term(), ...Array.from({ length: below(3) }, term)].join(pick([" + ", " + ", " + ", "+", " +", " ＋ "]));
@@ -89,7 +148,12 @@ const WORDS =
   "copper iron(II) zinc sodium potassium ammonium sulfate sulphate chloride carbonate basic hydroxide oxide acid nitric hydrate pentahydrate di tri bis(sulfate) soda washing vitriol blue of salt pool shock vinegar Epsom hydrogen peroxide ferric lead(IV) hexacyanoferrate(II)".split(
     " ",
   );
-const nameText = (): string => Array.from({ length: 1 + below(5) }, () => pick(WORDS)).join(pick([" ", " ", "-", ""]));
+const known = REGISTRY().flatMap(({ name, otherNames = [] }) => [
+  name,
+  ...otherNames.map((other) => (typeof other === "string" ? other : other.name)),
+]);
+const nameText = (): string => (random() < 0.4 ? pick(known) : wordsText());
+const wordsText = (): string => Array.from({ length: 1 + below(5) }, () => pick(WORDS)).join(pick([" ", " ", "-", ""]));
 
 const STRANGE = [
   "\u0000",
@@ -127,11 +191,34 @@ function damaged(text: string): string {
   ])();
 }
 
+/** A recipe as somebody might type it: every text in it may be damaged. */
+const recipeText = (): string => {
+  const { materials, products } = exchange();
+  const water = pick(["", "", "·5H2O", "·7H2O"]);
+  const whole = `${materials.join(" + ")} -> ${products.join(" + ")}`;
+  const now = (share: number): boolean => random() < share;
+  return JSON.stringify({
+    equation: now(0.9) ? whole : damaged(`${whole} + CO2 + H2O`),
+    product: now(0.95) ? products[0] : damaged(formulaText()),
+    materials: materials.map((formula) => ({
+      form: now(0.95) ? formula + water : damaged(formula + water),
+      ...(now(0.8) ? { amount: now(0.9) ? `${1 + below(99)} g` : quantityText() } : {}),
+      ...(now(0.05) ? { strength: quantityText() } : {}),
+      ...(now(0.05) ? { assay: quantityText() } : {}),
+    })),
+    ...(now(0.2) ? { water: now(0.5) ? `${1 + below(99)} mL` : quantityText() } : {}),
+    ...(now(0.3) ? { found: now(0.8) ? `${1 + below(99)} g` : quantityText() } : {}),
+    ...(now(0.1) ? { stated: { percentYield: quantityText(), theory: quantityText() } } : {}),
+  });
+};
+
 interface Reader {
   readonly name: string;
   /** Share of the inputs. */
   readonly share: number;
+  /** Text, or a request as JSON text, which is damaged where it is made. */
   readonly make: () => string;
+  readonly whole?: true;
   /** Reads, and throws a plain Error where what was read does not read back as the same. */
   readonly read: (text: string) => void;
 }
@@ -163,7 +250,7 @@ const READERS: readonly Reader[] = [
   },
   {
     name: "equation",
-    share: 0.19,
+    share: 0.17,
     make: equationText,
     read: (text) => {
       const printed = parseEquation(text).toString();
@@ -171,18 +258,14 @@ const READERS: readonly Reader[] = [
       if (random() < 0.1) balance(text);
     },
   },
-  { name: "name", share: 0.007, make: nameText, read: (text) => void formulaOf(text) },
-  { name: "label", share: 0.001, make: () => pick([nameText, formulaText])(), read: (text) => void identify(text) },
+  { name: "name", share: 0.02, make: nameText, read: (text) => void formulaOf(text) },
+  { name: "label", share: 0.005, make: () => pick([nameText, formulaText])(), read: (text) => void identify(text) },
   {
     name: "recipe",
-    share: 0.002,
-    make: equationText,
-    read: (text) =>
-      void checkRecipe({
-        equation: text,
-        product: formulaText(),
-        materials: [{ formula: formulaText(), amount: quantityText() }],
-      } as never),
+    share: 0.005,
+    make: recipeText,
+    whole: true,
+    read: (text) => void checkRecipe(JSON.parse(text) as never),
   },
 ];
 
@@ -191,15 +274,15 @@ const SLOW = 250;
 
 let finds = 0;
 console.log(`seed ${seed}, ${millions} million inputs`);
-for (const { name, share, make, read } of READERS) {
+for (const { name, share, make, whole, read } of READERS) {
   const count = Math.round(millions * 1e6 * share);
   let values = 0;
   // tables are read once, on first use
-  attempt(() => read("copper sulfate"));
+  attempt(() => read(make()));
   let slowest = 0;
   const start = performance.now();
   for (let i = 0; i < count; i++) {
-    const text = damaged(make());
+    const text = whole ? make() : damaged(make());
     const before = performance.now();
     try {
       read(text);
