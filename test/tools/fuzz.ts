@@ -292,7 +292,13 @@ for (const { name, share, make, whole, read } of READERS) {
         if (++finds <= 40) console.log(`${name}: ${JSON.stringify(text)}: ${String(error)}`);
       }
     }
-    const took = performance.now() - before;
+    let took = performance.now() - before;
+    if (took > SLOW) {
+      // slow by itself, or because the machine did something else?
+      const again = performance.now();
+      attempt(() => read(text));
+      took = Math.min(took, performance.now() - again);
+    }
     if (took > slowest) slowest = took;
     if (took > SLOW) {
       finds++;
