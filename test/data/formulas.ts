@@ -1,6 +1,6 @@
 // Formulas as they are written, gathered for this project from general knowledge and open tables (no figures, so no source
 // per line): what a reader must take. Grouped by what makes them hard, words separated by spaces. What they hold is checked
-// against a second reader of another kind in test/published/formula-corpus.test.ts.
+// against a second reader of another kind in test/own/formula-corpus.test.ts.
 
 const words = (text: string): readonly string[] => text.trim().split(/\s+/);
 

@@ -38,7 +38,7 @@ describe("the table of atomic weights", () => {
   });
 
   it.each([
-    // Periodic tables of chemistry textbooks, five figures (memory)
+    // Standard atomic weights of the elements 2021 (IUPAC Technical Report), table of weights abridged to five figures
     ["H", "1.008"],
     ["C", "12.011"],
     ["N", "14.007"],

@@ -36,14 +36,6 @@ const MOLAR_MASSES: readonly MassRow[] = [
   { formula: "C17H35CO2Na", molarMass: "306.464", within: 0.002, source: `${OPENSTAX}, 3.1, soap (rounded weights)` },
   { formula: "Ca3(PO4)2", molarMass: "310.18", within: 0.01, source: `${OPENSTAX}, 3.1, after example 3.2 (rounded)` },
   { formula: "C7H5NO3S", molarMass: "183.18", within: 0.005, source: `${OPENSTAX}, 3.1, example 3.8` },
-  { formula: "KAl(SO4)2.12H2O", molarMass: "474.37", within: 0.005, source: "memory: usual reagent label" },
-  { formula: "K4[Fe(CN)6].3H2O", molarMass: "422.39", within: 0.005, source: "memory: usual reagent label" },
-  { formula: "(NH4)2Fe(SO4)2.6H2O", molarMass: "392.13", within: 0.0051, source: "memory: usual reagent label" },
-  { formula: "Na2B4O7.10H2O", molarMass: "381.36", within: 0.005, source: "memory: usual reagent label" },
-  { formula: "KHC8H4O4", molarMass: "204.22", within: 0.005, source: "memory: usual reagent label" },
-  { formula: "Na2S2O3.5H2O", molarMass: "248.17", within: 0.005, source: "memory: usual reagent label" },
-  { formula: "ZnSO4·7H2O", molarMass: "287.54", within: 0.025, source: "memory: usual reagent label (287.54-287.56)" },
-  { formula: "CuSO4·5H2O", molarMass: "249.68", within: 0.005, source: "memory: usual reagent label" },
 ];
 
 describe("published molar masses", () => {

@@ -4,7 +4,7 @@ import { describe, expect, test } from "vitest";
 import { backTitrate, replicateStatistics, requiredAmount, titrate } from "../../src/amount";
 import { equivalentMass } from "../../src/hydrate";
 import { quantity } from "../../src/quantity";
-import { checkPrinted, type Printed } from "./printed";
+import { checkPrinted, type Printed } from "../tools/printed";
 
 const cases: readonly Printed[] = [
   {
