@@ -249,7 +249,9 @@ describe("options", () => {
     (_, { name, fields, before }) => {
       const args = before.map((parameter) => {
         const given = BEFORE[`${name}.${parameter}`] ?? BEFORE[parameter];
-        expect(given, `${parameter}, which stands before the options: this test has no value for it`).toBeDefined();
+        expect(given, `${parameter}, which stands before the options: this test has no value for it`).not.toBe(
+          undefined,
+        );
         return given;
       });
       const wrong = fields.filter((field) => {

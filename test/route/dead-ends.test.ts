@@ -24,7 +24,7 @@ describe("a dead end", () => {
     const { routes, refusals } = findRoutes({ target, shelf: jars(...shelf), steps: 1 });
     expect(routes).toEqual([]);
     const refusal = refusals.find(({ text }) => says.test(text));
-    expect(refusal, JSON.stringify(refusals.map(({ text }) => text))).toBeDefined();
+    expect(refusals.map(({ text }) => text).join("\n")).toMatch(says);
     if (figures) expect(refusal!.numbers.length).toBeGreaterThan(0);
     expect(refusal!.source).not.toBe("");
   });

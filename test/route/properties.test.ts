@@ -64,14 +64,14 @@ describe("every route", () => {
     for (const route of all) {
       expect(route.yield.value.toNumber()).toBeGreaterThan(0);
       expect(route.yield.value.toNumber()).toBeLessThanOrEqual(1);
-      expect(route.cost.perGram).toBeDefined();
+      expect(route.cost.perGram!.value.toNumber()).toBeGreaterThan(0);
       expect(route.trial.steps).toHaveLength(route.steps.length);
       for (const { margins, evidence } of route.steps) {
         expect(margins.length).toBeGreaterThan(0);
         expect(evidence.source).not.toBe("");
       }
       for (const { plan, expect: seen, ends } of route.trial.steps) {
-        expect(plan.request.scale).toBeDefined();
+        expect(plan.product.theoreticalYield.value.toNumber()).toBeGreaterThan(0);
         expect(seen.length).toBeGreaterThan(0);
         expect(ends.length).toBeGreaterThan(0);
       }

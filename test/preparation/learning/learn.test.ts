@@ -127,7 +127,7 @@ describe("a plan with what runs taught", () => {
     const washing = next.washing as { plan: { retainedVolume: Quantity } };
     const perGram = washing.plan.retainedVolume.in("mL").toNumber() / next.product.theoreticalYield.in("g").toNumber();
     expect(perGram).toBeCloseTo(learned.retainedLiquor[0]!.value.in("mL/g").toNumber(), 3);
-    expect(next.request.materials[0]!.assay).toBeDefined();
+    expect(percent(next.request.materials[0]!.assay as Quantity)).toBeCloseTo(100, 0);
   });
 
   it("keeps what the request says itself", () => {
