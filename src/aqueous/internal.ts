@@ -17,6 +17,7 @@ export {
   refuseTooStrong,
   solveMoles,
   TOO_STRONG,
+  WATER_MOLAR_MASS,
   waterMoles,
 } from "./mixture/mixture";
 export type { ModelCondition } from "./mixture/model";

@@ -1,10 +1,12 @@
 // A solubility as plain data, and back: what was read from the table once is kept, whatever the table says today.
 // Every field is checked, because a record may come from anywhere.
+
 import { tryParseFormula } from "../formula";
 import { isRecord } from "../foundation/argument";
 import { frozen } from "../foundation/frozen";
 import { headProblem, type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
+import { ZERO_CELSIUS } from "../foundation/standards";
 import { type Quantity, type QuantityRecord, quantityFromJSON } from "../quantity";
 import type { SolubilityKind, UncertaintyPart } from "./curves/reading";
 import type { CompetingFigure, SolubilityBasis } from "./data/curves";
@@ -113,7 +115,6 @@ const KINDS: readonly SolubilityKind[] = [
   "near a single figure",
 ];
 const KNOWN_AS: readonly SolubilityBasis[] = ["evaluated", "measured", "compiled", "converted", "memory"];
-const ABSOLUTE_ZERO = -273.15;
 const HOTTEST = 1000;
 const MOST_ENTRIES = 100;
 
@@ -121,7 +122,7 @@ const isText = (value: unknown): value is string => typeof value === "string" &&
 const isNumber = (value: unknown): value is number => typeof value === "number" && Number.isFinite(value);
 const isFormula = (value: unknown): value is string => isText(value) && tryParseFormula(value).ok;
 const isSource = (value: unknown): value is SourceKey => isText(value) && isSourceKey(value);
-const isCelsius = (value: unknown): boolean => isNumber(value) && value > ABSOLUTE_ZERO && value <= HOTTEST;
+const isCelsius = (value: unknown): boolean => isNumber(value) && value > -ZERO_CELSIUS && value <= HOTTEST;
 const isList = (value: unknown, entry: (one: unknown) => boolean): boolean =>
   Array.isArray(value) && value.length <= MOST_ENTRIES && value.every(entry);
 

@@ -11,6 +11,7 @@ import {
 import { Formula, molarMass, parseFormula } from "../formula";
 import type { Fields } from "../foundation/argument";
 import { readable } from "../foundation/readable";
+import { ATMOSPHERE_TEXT } from "../foundation/standards";
 import { applyFunction, type Quantity, type QuantityLike, quantity, type SpecificHeatCapacityText } from "../quantity";
 import { expectDimension } from "../quantity/internal";
 import { solidTransitions } from "../solubility";
@@ -218,7 +219,7 @@ export function waterCarriedByGas(request: {
     symbol: "n(gas)",
     label: "dry gas given off",
   });
-  const pressure = positiveOf(request.pressure ?? "101.325 kPa", "pressure", "pressure").named({
+  const pressure = positiveOf(request.pressure ?? ATMOSPHERE_TEXT, "pressure", "pressure").named({
     symbol: "p",
     label: "pressure",
   });

@@ -1,4 +1,7 @@
 // Laws over every table of the layer: sources resolve, values can be read, nothing stands twice.
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
 import { parseFormula, quantity, sourceKeys } from "preparative";
 import { describe, expect, it } from "vitest";
 import { constitutionOf } from "../../src/ion";
@@ -115,6 +118,17 @@ describe("the tables of the preparation room", () => {
     once(OXIDES.map((row) => row.metal));
     once(PRECIPITATES.map((row) => row.metal));
     once(WASTE_METALS.map((row) => row.metal));
+  });
+
+  it("have no planning value that nothing asks for", () => {
+    const src = fileURLToPath(new URL("../../src", import.meta.url));
+    const code = readdirSync(src, { recursive: true, encoding: "utf8" })
+      .filter((file) => file.endsWith(".ts") && !file.endsWith("data/planning.ts"))
+      .map((file) => readFileSync(join(src, file), "utf8"))
+      .join("\n");
+    expect(
+      Object.keys(PLANNING).filter((name) => !code.includes(`PLANNING.${name}`) && !code.includes(`"${name}"`)),
+    ).toEqual([]);
   });
 
   it("leave residues that hold what the solid held of the metal's kind, and lose weight", () => {

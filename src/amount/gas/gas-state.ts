@@ -2,6 +2,7 @@
 // says so on every result.
 
 import type { Fields } from "../../foundation/argument";
+import { ATMOSPHERE_TEXT } from "../../foundation/standards";
 import { type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import {
@@ -56,8 +57,11 @@ export interface State {
 /** Above this share of the molar volume a second coefficient alone is no longer a correction but a guess. */
 const LARGEST_CORRECTION = "0.05";
 
+/** Temperature of a gas where none is given. */
+const ROOM = "25 °C";
+
 function temperatureOf(like: TemperatureLike | undefined): Quantity {
-  const given = like === undefined ? quantity("25 °C") : expectDimension(like, "temperature", "temperature");
+  const given = like === undefined ? quantity(ROOM) : expectDimension(like, "temperature", "temperature");
   const T = given.to("K").named({ symbol: given.symbol ?? "T", label: given.label ?? "temperature of the gas" });
   if (T.isPositive()) return T;
   throw new AmountError("amount.not-positive", `a gas at ${given} is below absolute zero`, {
@@ -73,7 +77,7 @@ export function stateOf(conditions: GasConditions, pressureNeeded = true): State
   const T = temperatureOf(temperature);
   const formula = gas === undefined ? undefined : formulaOfArgument(gas);
   const name = formula === undefined ? "" : `(${inSymbol(formula)})`;
-  const total = positive(pressure ?? "101.325 kPa", "pressure", "pressure", {
+  const total = positive(pressure ?? ATMOSPHERE_TEXT, "pressure", "pressure", {
     symbol: "p",
     label: "pressure of the gas",
   });

@@ -3,6 +3,7 @@
 
 import { type Formula, parseFormula } from "../../formula";
 import { byElements, isWater, splitWater, withoutPhase } from "../../formula/internal";
+import { ATMOSPHERE, ZERO_CELSIUS } from "../../foundation/standards";
 import { hasIon } from "../../ion";
 import { type Quantity, quantity } from "../../quantity";
 import { inSymbol } from "../argument";
@@ -46,8 +47,8 @@ function vapourPressure(
   }
   const celsius = boilingOf(formula);
   if (celsius !== undefined) {
-    const boils = celsius + 273.15;
-    return { kPa: 101.325 * Math.exp(-TROUTON * (boils / kelvin - 1)), factor: kelvin < boils ? TROUTON_FACTOR : 1 };
+    const boils = celsius + ZERO_CELSIUS;
+    return { kPa: ATMOSPHERE * Math.exp(-TROUTON * (boils / kelvin - 1)), factor: kelvin < boils ? TROUTON_FACTOR : 1 };
   }
   const carbon = formula.symbols.includes("C");
   if (formula.charge !== 0) return { kPa: 0, factor: 1 };
@@ -55,7 +56,7 @@ function vapourPressure(
   const ammonium = hasIon(formula, "NH4+");
   const salt = ammonium || formula.symbols.some((symbol) => OF_SALTS.has(symbol) || (!carbon && METALS.has(symbol)));
   const hydrate = !splitWater(formula).waters.equals(0);
-  return (salt || hydrate) && kelvin < SALT_CELSIUS + 273.15 ? { kPa: 0, factor: 1 } : undefined;
+  return (salt || hydrate) && kelvin < SALT_CELSIUS + ZERO_CELSIUS ? { kPa: 0, factor: 1 } : undefined;
 }
 
 /** @internal Refuses as a gas what is a liquid or a solid at that temperature and pressure. */

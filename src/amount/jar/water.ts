@@ -1,13 +1,12 @@
 // Pure water: vapour pressure and density. Kept here because gas collected over water and every dilution need them; each
 // is one published equation, evaluated when asked.
 
+import { ZERO_CELSIUS } from "../../foundation/standards";
 import { applyFunction, type Quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import type { TemperatureLike } from "../argument";
 import { cite } from "../data/sources";
 import { AmountError } from "../error";
-
-const ZERO_CELSIUS = 273.15;
 
 /** @internal The temperature in kelvin, refused outside the range the liquid is liquid at 1 atm. */
 function liquidWater(temperature: TemperatureLike): Quantity {

@@ -5,6 +5,7 @@ import { tryParseEquation } from "../../equation";
 import { type Formula, molarMass } from "../../formula";
 import { isWater, splitWater } from "../../formula/internal";
 import { attempt, type Result } from "../../foundation/error";
+import { ATMOSPHERE_TEXT } from "../../foundation/standards";
 import { type Quantity, quantity } from "../../quantity";
 import { formulaOfArgument, inSymbol, liquidDensity, positive } from "../argument";
 import { cite } from "../data/sources";
@@ -339,7 +340,7 @@ export class Ways {
         hint: 'give of: "H2O2"',
       });
     }
-    return molarVolumeOfGas({ temperature: "0 °C", pressure: "101.325 kPa" });
+    return molarVolumeOfGas({ temperature: "0 °C", pressure: ATMOSPHERE_TEXT });
   }
 
   /** Per volume to per mass: by the given density, or solved on the table. */

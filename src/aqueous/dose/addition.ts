@@ -16,6 +16,7 @@ import {
   type Solved,
   solveMoles,
   TOO_STRONG,
+  WATER_MOLAR_MASS,
   waterMoles,
 } from "../mixture/mixture";
 import type { Model } from "../mixture/model";
@@ -103,7 +104,7 @@ export function readAddition(
     { pH: false, carbonDioxide: { atm, held } },
     options.solids,
   );
-  const perMole = concentration === undefined ? 0 : 1 / concentration.toNumber("mol/L") / 0.01801528;
+  const perMole = concentration === undefined ? 0 : 1 / concentration.toNumber("mol/L") / WATER_MOLAR_MASS;
   return {
     network,
     model,
@@ -174,7 +175,7 @@ export function solvedWith(
     const gradient = gradientOf(solution, figure);
     let sum = 0;
     for (let j = 0; j < totals.length; j += 1) {
-      const change = addition.reagentMoles[j]! - totals[j]! * addition.reagentWater * 0.01801528;
+      const change = addition.reagentMoles[j]! - totals[j]! * addition.reagentWater * WATER_MOLAR_MASS;
       sum += (gradient.totals[j]! * change) / kilograms;
     }
     return sum;

@@ -7,7 +7,7 @@ import type { MassText, NumberLike, Quantity, QuantityLike, VolumeText } from ".
 import { guard, positive } from "../argument";
 import { AqueousError } from "../error";
 import type { Dissolved } from "../mixture/material";
-import { TOO_STRONG } from "../mixture/mixture";
+import { TOO_STRONG, WATER_MOLAR_MASS } from "../mixture/mixture";
 import { pHInput } from "../mixture/request";
 import type { Figure } from "../solve/sensitivity";
 import {
@@ -212,7 +212,7 @@ export function redissolving(request: RedissolvingRequest): Redissolving {
     request,
     "with",
   );
-  const kilograms = addition.baseWater * 0.01801528;
+  const kilograms = addition.baseWater * WATER_MOLAR_MASS;
   const left = (added: number): number => {
     solveAdded(addition, added, true);
     return solidsLeft(addition);

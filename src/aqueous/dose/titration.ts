@@ -5,6 +5,7 @@ import { guard, positive } from "../argument";
 import { INDICATORS } from "../data/indicators";
 import { AqueousError } from "../error";
 import type { Dissolved } from "../mixture/material";
+import { WATER_MOLAR_MASS } from "../mixture/mixture";
 import { crossing } from "../solve/root";
 import { gradientOf, solutionOf } from "../solve/sensitivity";
 import {
@@ -170,7 +171,7 @@ function slopeAt(addition: Addition, moles: number, warm: boolean): number {
   const gradient = gradientOf(solution, pHFigure(addition.model));
   let sum = 0;
   for (let j = 0; j < totals.length; j += 1) {
-    const change = addition.reagentMoles[j]! - totals[j]! * addition.reagentWater * 0.01801528;
+    const change = addition.reagentMoles[j]! - totals[j]! * addition.reagentWater * WATER_MOLAR_MASS;
     sum += (gradient.totals[j]! * change) / kilograms;
   }
   return sum / Math.LN10;

@@ -9,7 +9,8 @@ import { type Model, waterIn } from "./model";
 import type { Network } from "./network";
 import { chargeOf, HYDRON, type Key } from "./notation";
 
-const WATER_MOLAR_MASS = 0.01801528;
+/** kg in a mole of water. */
+export const WATER_MOLAR_MASS = 0.01801528;
 /** Beyond this the activity model says nothing, mol/kg. */
 export const TOO_STRONG = 3;
 

@@ -1,6 +1,7 @@
 // A model: all that may form from a set of components, as one system for the solver. Built once for a kind of mixture and
 // solved for as many amounts as wanted.
 
+import { ZERO_CELSIUS } from "../../foundation/standards";
 import { Equilibrium } from "../solve/equilibrium";
 import { type Composition, type ConditionRow, systemOf } from "../solve/system";
 import type { Constant } from "./constant";
@@ -48,7 +49,6 @@ export interface Model {
   readonly excluded: readonly { readonly phase: Phase; readonly why: string }[];
 }
 
-const KELVIN = 273.15;
 const R = 8.314462618;
 
 /** Straight line over the inverse temperature between two points; the nearest point outside. */
@@ -56,7 +56,7 @@ function between(points: readonly (readonly [celsius: number, value: number])[],
   const above = points.findIndex(([at]) => at >= celsius);
   if (above <= 0) return points[above < 0 ? points.length - 1 : 0]![1];
   const [[t1, v1], [t2, v2]] = [points[above - 1]!, points[above]!];
-  const inverse = (t: number): number => 1 / (t + KELVIN);
+  const inverse = (t: number): number => 1 / (t + ZERO_CELSIUS);
   return v1 + ((v2 - v1) * (inverse(celsius) - inverse(t1))) / (inverse(t2) - inverse(t1));
 }
 
@@ -66,7 +66,7 @@ function valueAt(constant: Constant, celsius: number): number {
   if (celsius === 25) return constant.value;
   if (constant === PKW) return constant.value + waterShift(celsius);
   if (constant.enthalpy === undefined) return constant.value;
-  const inverse = 1 / (celsius + KELVIN) - 1 / (25 + KELVIN);
+  const inverse = 1 / (celsius + ZERO_CELSIUS) - 1 / (25 + ZERO_CELSIUS);
   // the sign is that of the logarithm itself: a pK is minus it
   const sign = constant.symbol.startsWith("p") ? 1 : -1;
   return constant.value + (sign * constant.enthalpy * 1000 * inverse) / (R * Math.LN10);

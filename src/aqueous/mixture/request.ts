@@ -1,5 +1,7 @@
 // A mixture as somebody describes it, read into ingredients, water and a model.
+
 import type { TemperatureLike } from "../../amount";
+import { ATMOSPHERE } from "../../foundation/standards";
 import {
   isQuantity,
   type MassText,
@@ -75,7 +77,6 @@ const REQUEST_FIELDS = {
 
 /** Partial pressure of carbon dioxide in air, atm: 420 parts per million. */
 const AIR = 4.2e-4;
-const ATMOSPHERE = 101.325;
 
 /** A request, read. */
 export interface Read {

@@ -17,7 +17,7 @@ export const BELIEFS = {
   tooHeavy: { value: 0.95, what: "above all formulas nothing but water, salts or another solid is left", source: "commonPractice" },
   tooLight: { value: 0.85, what: "below all that losses explain, the filtrate comes before any single cause", source: "commonPractice" },
   tooLightWithLiquor: { value: 0.6, what: "the same beside a mother liquor that nobody measured and that may keep it all", source: "commonPractice" },
-  coarse: { value: 0.55, what: "a balance whose uncertainty is a twentieth of the mass", source: "commonPractice" },
+  coarse: { value: 0.55, what: "a balance too coarse for the mass", source: "commonPractice" },
   otherForm: { value: 0.8, what: "another solid of the same metal that fits alone", source: "commonPractice" },
   otherFormDriedOut: { value: 0.9, what: "a hydrate with less water, where drying took more than damp crystals keep", source: "commonPractice" },
   otherFormTitrated: { value: 0.96, what: "another solid of the same metal where product was titrated", source: "commonPractice" },

@@ -49,7 +49,7 @@ const sharesMetal = (a: { readonly made: Put["made"] }, b: Put): boolean =>
   a.made.cations.some((x) => b.made.cations.some((y) => x.formula === y.formula));
 
 /** Does an acid have a step as strong as asked? */
-function isStrong({ made, species }: Put): boolean {
+function isStrongAcid({ made, species }: Put): boolean {
   if (made.acid?.strong === true) return true;
   const core = coreOf(species.formula);
   return ACID_STEPS().some(({ acid, pKa }) => Number(pKa) <= STRONG_ACID && keyOf(acid) === core);
@@ -65,7 +65,7 @@ export function judgeFiredOxide(c: Case): Ruling | undefined {
     // hydrofluoric acid takes silica
     if (acid.made.anions.some(({ formula }) => formula === "F-")) continue;
     const { name } = one.species;
-    const never = row.dissolves === "not in acid" || !isStrong(acid);
+    const never = row.dissolves === "not in acid" || !isStrongAcid(acid);
     const reason: Reason = {
       code: "fired-oxide",
       text: never

@@ -1,5 +1,7 @@
 // A ruling as it is reported: its figures as quantities, made when somebody looks; those of an equilibrium with their uncertainty.
+
 import { type AqueousComposition, aqueousComposition } from "../../aqueous";
+import { WATER_MOLAR_MASS } from "../../aqueous/internal";
 import { parseFormula } from "../../formula";
 import { lazily } from "../../foundation/lazy";
 import { type Quantity, quantity, sum } from "../../quantity";
@@ -96,15 +98,13 @@ function waterReason({ basis }: Ruling, setting: Setting, batch: Batch): Feasibi
   ];
 }
 
-/** kg in a mole of water. */
-const WATER = 0.01801528;
-
 /** kg of water that the feeds are dissolved in and bring, crystal water of the equation's species left out. */
 export function waterOf(setting: Setting, batch: Batch): number {
   let kg = 0;
   for (const [i, feed] of batch.feeds.entries()) {
     const { waters, species } = setting.materials[i]!;
-    kg += WATER * waters.minus(species.waters).times(batch.materialBalance.supplied[i]!.amount).toNumber("mol");
+    kg +=
+      WATER_MOLAR_MASS * waters.minus(species.waters).times(batch.materialBalance.supplied[i]!.amount).toNumber("mol");
     const dilution = feed.how === "solution" ? feed.dilution?.water : undefined;
     const own = feed.how === "dissolve" ? feed.dissolving.water : feed.how === "solid" ? undefined : feed.water;
     for (const one of [own, dilution]) kg += one?.toNumber("kg") ?? 0;

@@ -64,7 +64,11 @@ export function lossOf(before: Quantity, after: Quantity): Quantity {
   // "Constant" mass is constant to the criterion only: a spread that no balance takes away.
   const constant = quantity(
     { value: "1", unit: "", halfWidth: planned("constantMass").in("").toString(), distribution: "rectangular" },
-    { symbol: "k", label: "constancy of the mass after ignition", assumption: "ignited to constant mass within 0.2 %" },
+    {
+      symbol: "k",
+      label: "constancy of the mass after ignition",
+      assumption: `ignited to constant mass within ${planned("constantMass")}`,
+    },
   );
   return before
     .minus(after.times(constant))

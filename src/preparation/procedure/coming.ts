@@ -7,9 +7,6 @@ import type { Coming } from "../operation/concentrate";
 import { exact } from "../planning/exact";
 import type { Bench } from "./bench";
 
-/** A share of the water that makes no difference. */
-export const SAME = "2 %";
-
 /** No more crystals than there is of the salt, and of water for them. */
 export function limited({ books }: Pot, coming: readonly Coming[]): Coming[] {
   return coming.map(({ matter, amount }) => {

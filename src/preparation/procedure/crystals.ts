@@ -13,10 +13,10 @@ import { filterLiquor } from "../operation/filter";
 import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
 import { seed } from "../operation/seed";
-import { exact } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
 import { putAsides } from "./asides";
 import { type Bench, POT } from "./bench";
-import { limited, otherSalt, SAME } from "./coming";
+import { limited, otherSalt } from "./coming";
 import { protectionOf } from "./protection";
 import { filterAndRinse } from "./rinsing";
 import { secondCrop } from "./second-crop";
@@ -70,7 +70,7 @@ export function isolateCrystals(bench: Bench): void {
   }
   const before = bench.pot;
   const off = before.books.water.minus(cooling.totalWater);
-  const tolerance = cooling.totalWater.times(exact(SAME));
+  const tolerance = cooling.totalWater.times(planned("littleMore"));
   const beside: Coming[] =
     saltPair === undefined || !saltPair.filteredHot.isPositive() ? [] : otherSalt(bench, saltPair.filteredHot);
   if (off.compare(tolerance) > 0 || beside.length > 0) {

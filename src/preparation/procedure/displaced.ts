@@ -14,9 +14,6 @@ import { exact, planned } from "../planning/exact";
 import { type Bench, POT } from "./bench";
 import { litres } from "./words";
 
-/** Strength of the acid it is stirred with, by mass. */
-const STRENGTH = "10 %";
-
 interface Taking {
   readonly terms: readonly Term[];
   readonly metals: bigint;
@@ -47,7 +44,7 @@ function acidFor({ books }: Pot, amount: Quantity): Pot {
   const acid = matterOf(parseFormula("H2SO4"));
   const mass = amount.times(acid.molarMass).to("g");
   return Pot.empty(books.temperature, books.pressure)
-    .plusWater(mass.dividedBy(exact(STRENGTH)).minus(mass))
+    .plusWater(mass.dividedBy(planned("cementAcid")).minus(mass))
     .plusDissolved(acid, amount);
 }
 
@@ -78,7 +75,7 @@ export function takeOutMetal(bench: Bench, i: number): void {
     amounts: [acid.mass],
     later: true,
     say: () =>
-      `Lift out what is left of ${bench.name(i)} in pieces; what is powder dissolves: stir the ${name} with ${bench.hand.grams(acid.mass)} of dilute sulfuric acid (${STRENGTH})${row.warm ? ", warm," : ""} until no more gas rises${volume === undefined ? "" : ` (at most ${litres(volume)} of hydrogen: no flame)`}; the ${name} stays.`,
+      `Lift out what is left of ${bench.name(i)} in pieces; what is powder dissolves: stir the ${name} with ${bench.hand.grams(acid.mass)} of dilute sulfuric acid (${planned("cementAcid")})${row.warm ? ", warm," : ""} until no more gas rises${volume === undefined ? "" : ` (at most ${litres(volume)} of hydrogen: no flame)`}; the ${name} stays.`,
   });
   bench.liquor = bench.pot;
 }

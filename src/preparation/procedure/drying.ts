@@ -8,7 +8,7 @@ import { type Quantity, quantity } from "../../quantity";
 import { madeOf, thermalStepsOf } from "../../substance/internal";
 import { DELIQUESCENT, DRYING, type DryingRow } from "../data/drying";
 import { cite } from "../data/sources";
-import { exact, planned } from "../planning/exact";
+import { planned } from "../planning/exact";
 import { sameCore } from "../reaction/species";
 
 /** How to dry a product. */
@@ -78,14 +78,14 @@ function lookedUp(product: Formula): Drying {
     const why = `as warm as a drying oven; heat takes it apart only from ${first!.from.format({ uncertainty: "none" })} on`;
     return { ...base, upTo: oven as Quantity<"temperature">, why, source: cite("commonPractice") };
   }
-  if (byHeat !== undefined && byHeat.compare(exact("20 °C")) >= 0) {
+  if (byHeat !== undefined && byHeat.compare(planned("temperature")) >= 0) {
     const why = `heat takes it apart from ${first!.from.format({ uncertainty: "none" })} on`;
     return { ...base, upTo: byHeat, why, source: cite("memory") };
   }
   if (byHeat !== undefined)
     return {
       ...base,
-      upTo: quantity("25 °C"),
+      upTo: planned("inAir") as Quantity<"temperature">,
       why: "it changes near room temperature: dry in air",
       source: cite("memory"),
     };

@@ -352,11 +352,11 @@ export function feedsOf(feeding: Feeding): readonly Feed[] {
       : account.extent.times(product.coefficient).times(product.waters).times(molarMass("H2O")).to("g");
   const more = wanted.minus(sum([all, bound, waterOfReaction(materials, account, reactants, products)])).to("g");
   if (!more.isPositive()) return feeds;
-  const isStrong = (i: number): boolean => {
+  const isPouredIntoWater = (i: number): boolean => {
     const { isSolution } = materials[i]!;
     return isSolution && feeds[i]!.how === "solution" && "dilution" in feeds[i]! && feeds[i].dilution !== undefined;
   };
-  const strong = feeds.findIndex((_, i) => isStrong(i));
+  const strong = feeds.findIndex((_, i) => isPouredIntoWater(i));
   const at = strong >= 0 ? strong : feeds.findIndex(({ how }) => how === "dissolve" || how === "unknown");
   return feeds.map((feed, i) => {
     if (i !== at) return feed;

@@ -5,7 +5,7 @@ import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import { collect } from "../operation/collect";
 import { dry } from "../operation/dry";
-import { exact } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
 import { putTheRest, rinseWithAlcohol } from "./asides";
 import { type Bench, POT } from "./bench";
 import { dryingOf } from "./drying";
@@ -25,13 +25,10 @@ export function finish(bench: Bench): void {
     blank: "dried",
     limit: () => upTo,
     say: () =>
-      `${upTo === undefined ? "Dry at room temperature" : `Dry at no more than ${celsius(upTo)} (${why})`}${runs} until two weighings half an hour apart differ by less than 0.2 %${care}.`,
+      `${upTo === undefined ? "Dry at room temperature" : `Dry at no more than ${celsius(upTo)} (${why})`}${runs} until two weighings half an hour apart differ by less than ${planned("constantMass")}${care}.`,
   });
   weighProduct(bench, deliquescent ? "Bottle it warm and tightly closed" : "Bottle and label it");
 }
-
-/** Less than this beside the product is not worth a word. */
-const WORTH = "0.5 %";
 
 /** The form the product has by now: the hydrate that crystallised, or the solid that formed in its place, where all of it is another one. */
 function inBottle({ pot, frame, others }: Bench): { readonly name: string; readonly formula: Formula } {
@@ -63,12 +60,12 @@ export function weighProduct(bench: Bench, bottle: string): void {
   const others = solids.filter(
     (one) =>
       one.matter.core.key !== matter.core.key &&
-      massOf(one).compare(mass.times(exact(WORTH))) > 0 &&
+      massOf(one).compare(mass.times(planned("worthAWord"))) > 0 &&
       massOf(one).compare(setting.steps.mass) >= 0,
   );
   const beside = others.map((one) => `${bench.hand.grams(massOf(one))} of ${one.matter.name}`);
   const known = sum([mass, ...others.map(massOf)]);
-  const isInert = other.compare(mass.times(exact(WORTH))) > 0;
+  const isInert = other.compare(mass.times(planned("worthAWord"))) > 0;
   const all = isInert ? known.plus(other) : known;
   const isLess = mass.compare(theory.times(exact("99 %"))) < 0;
   const inPlace = matter.core.key !== matterOf(setting.product.formula).core.key;

@@ -22,9 +22,6 @@ import { type Bench, MOTHER, POT } from "./bench";
 import type { Isolation } from "./isolation";
 import { about, celsius } from "./words";
 
-/** More of the crystals than this is too much to lose by rinsing. */
-const TOO_MUCH = "20 %";
-
 /** Salts that give oxygen to what burns. */
 const OXIDISERS = ["nitrate", "chlorate", "perchlorate", "bromate", "permanganate", "dichromate", "chromate"];
 const isOxidiser = (formula: Formula): boolean => OXIDISERS.some((name) => madeOf(formula).groups.has(name));
@@ -71,7 +68,7 @@ export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, c
   const water = held.times(exact("1 g/mL")).to("g");
   const kept = keptByWater(product, water, planned("ice") as Quantity<"temperature">);
   const taken = kept === undefined ? undefined : kept.compare(crop) > 0 ? crop : kept;
-  const takesMuch = taken !== undefined && taken.compare(crop.times(exact(TOO_MUCH))) > 0;
+  const takesMuch = taken !== undefined && taken.compare(crop.times(planned("lostByRinsing"))) > 0;
   const best: Rinse = takesMuch ? "own solution" : taken === undefined && madeOf(product).ammonia ? "alcohol" : "water";
   RINSES[washing?.rinse ?? best](bench, { product, water, cold, taken, takesMuch });
 }

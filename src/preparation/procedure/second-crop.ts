@@ -10,16 +10,13 @@ import { type Coming, concentrate } from "../operation/concentrate";
 import { cool } from "../operation/cool";
 import { filterLiquor } from "../operation/filter";
 import { hold } from "../operation/hold";
-import { exact } from "../planning/exact";
+import { planned } from "../planning/exact";
 import { type Bench, MOTHER } from "./bench";
-import { limited, otherSalt, SAME } from "./coming";
+import { limited, otherSalt } from "./coming";
 import { celsius, percent } from "./words";
 
 /** Share of the liquor's water that is left for a second crop of a pair. */
 const HALF = 2;
-
-/** Less pure than this a second crop of a pair is no crop of the product. */
-const PURE_ENOUGH = "80 %";
 
 /** A mother liquor of which a figure is missing is not poured away. */
 export function keepLiquor(bench: Bench, missing: string): void {
@@ -47,7 +44,7 @@ export function secondCrop(bench: Bench, crop: Matter, cold: Quantity<"temperatu
     keepLiquor(bench, "what a second crop brings");
     return;
   }
-  if (second.share.compare(exact(SAME)) < 0) return;
+  if (second.share.compare(planned("littleMore")) < 0) return;
   // The crystals kept some of the liquor: what left is as much less.
   const share = bench.in(MOTHER).books.water.dividedBy(cooling.liquorWater);
   const off = second.waterToEvaporate.times(share).to("g");
@@ -93,7 +90,8 @@ function secondOfPair(bench: Bench, crop: Matter, hot: Quantity<"temperature">, 
     return;
   }
   const { filteredHot, crop: mass, contamination, purity } = pair.value;
-  if (mass.compare(bench.frame.theory.times(exact(SAME))) < 0 || purity.compare(exact(PURE_ENOUGH)) < 0) return;
+  if (mass.compare(bench.frame.theory.times(planned("littleMore"))) < 0 || purity.compare(planned("crystalPurity")) < 0)
+    return;
   const hotOnes: Coming[] = filteredHot.isPositive() ? otherSalt(bench, filteredHot) : [];
   const boiled = concentrate(liquor, liquor.books.water.minus(water), hot, hotOnes);
   bench.did(MOTHER, boiled, {

@@ -80,7 +80,7 @@ function withStates(setting: Setting, feeds: readonly Feed[]): string | undefine
 const remembered = /* @__PURE__ */ remembering<Result<ReturnType<typeof reactionEnthalpy>>>(128);
 
 /** Too strong for heats at great dilution, as it goes in: one that was poured into water first is as strong as it is then. */
-function isStrong({ massFraction }: Material, feed: Feed | undefined): boolean {
+function isTooStrongForHeats({ massFraction }: Material, feed: Feed | undefined): boolean {
   const w = feed?.how === "solution" ? (feed.dilution?.to ?? massFraction()) : massFraction();
   return (w?.compare(planned("thinEnough")) ?? 0) > 0;
 }
@@ -95,7 +95,7 @@ export function heatOf(
   if (equation === undefined) return { missing: "heat of the reaction: crystal water in fractions" };
   if (!setting.wet) return { missing: "heat of the reaction: nothing is mixed in water" };
   if (inThePot === undefined) return { missing: "heat of the reaction: the mass of the batch is not known" };
-  const strong = setting.materials.find((m, i) => m.isSolution && isStrong(m, feeds[i]));
+  const strong = setting.materials.find((m, i) => m.isSolution && isTooStrongForHeats(m, feeds[i]));
   if (strong !== undefined)
     return {
       missing: `heat of the reaction: ${strong.shelf.name} is too strong for figures that apply in much water; diluting it alone gives heat`,

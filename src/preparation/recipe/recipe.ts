@@ -50,7 +50,7 @@ function yieldsOf(read: ReadRecipe, theory: Quantity | undefined): RecipeYield[]
 }
 
 function gasOf({ formula, amount }: Formed): RecipeGas {
-  return { formula, amount, volume: gasVolume(amount, { temperature: "25 °C", pressure: "101.325 kPa" }) };
+  return { formula, amount, volume: gasVolume(amount, {}) };
 }
 
 /**

@@ -61,17 +61,17 @@ const caution = (about: string | undefined, text: string, source: SourceKey, cit
 });
 
 /** More than a tenth, up to which a liquid counts as dilute; a solution whose strength cannot be determined counts as strong. */
-const isStrong = ({ massFraction }: Material): boolean => (massFraction()?.compare(planned("dilute")) ?? 1) > 0;
+const isMoreThanDilute = ({ massFraction }: Material): boolean => (massFraction()?.compare(planned("dilute")) ?? 1) > 0;
 
-const isStrongAcid = (m: Material): boolean => m.isSolution && isAcid(m.form) && isStrong(m);
+const isStrongAcid = (m: Material): boolean => m.isSolution && isAcid(m.form) && isMoreThanDilute(m);
 const isAlkali = ({ form }: Material): boolean => {
   const { cations, anions } = constitutionOf(form);
   const hydroxide = anions.length === 1 && anions[0]!.formula === "OH-";
   return hydroxide && cations.every(({ element = "" }) => ["Li", "Na", "K", "Rb", "Cs"].includes(element));
 };
 const isWarm = (rise: Quantity): boolean => rise.compare(planned("warm")) >= 0;
-const isAmmoniaWater = (m: Material): boolean => m.isSolution && isAmmonia(m.species.formula) && isStrong(m);
-const isStrongAlkali = (m: Material): boolean => isAlkali(m) && isStrong(m);
+const isAmmoniaWater = (m: Material): boolean => m.isSolution && isAmmonia(m.species.formula) && isMoreThanDilute(m);
+const isStrongAlkali = (m: Material): boolean => isAlkali(m) && isMoreThanDilute(m);
 const kindOf = ({ setting }: Given): string => procedureOf(setting).kind;
 const handlesAmmonia = ({ setting }: Given): boolean =>
   [...setting.reactants, ...setting.products].some((s) => isAmmonia(s.formula));
@@ -162,7 +162,7 @@ function handledIn(given: Given): readonly (readonly [WorkStep, readonly Handled
   const beside = products.filter((s) => s !== product && !s.isWater && !isFluid(s)).map(handledOf);
   const dissolved = taken.filter((_, i) => {
     const { how } = batch.feeds[i]!;
-    return how === "dissolve" || how === "unknown" || (how === "solution" && isStrong(materials[i]!));
+    return how === "dissolve" || how === "unknown" || (how === "solution" && isMoreThanDilute(materials[i]!));
   });
   const over = taken.filter((_, i) => batch.materialBalance.supplied[i]!.left.isPositive());
   const own = isFluid(product) ? [] : [handledOf(product)];

@@ -1,6 +1,8 @@
 // When a difference between two masses counts, how likely one is, and how shares are written.
+
 import type { Quantity } from "../../quantity";
 import { BELIEFS, type BeliefName } from "../data/beliefs";
+import { planned } from "../planning/exact";
 
 /** Standard uncertainties a difference must exceed to be called one (coverage factor 2, JCGM 100:2008, 6.3.3). */
 export const COVERAGE = 2;
@@ -46,4 +48,4 @@ export const belief = (name: BeliefName): number => BELIEFS[name].value;
 
 /** Is the balance too coarse for this mass to say anything? */
 export const isTooCoarse = (dry: Quantity): boolean =>
-  dry.standardUncertainty?.times(COVERAGE).greaterThan(dry.value.times("0.05")) ?? false;
+  dry.standardUncertainty?.times(COVERAGE).greaterThan(dry.times(planned("tooCoarse")).in(dry.unit)) ?? false;

@@ -21,10 +21,6 @@ import type { Finding, FindingCode } from "./finding";
 import { assayLikelihood, wetCakeSalt } from "./seen";
 import { shows } from "./test-outcome";
 
-/** A mass this much over a theory is over it, where the balance is good to a few percent. */
-const FAR_ABOVE = "130 %";
-const isCoarse = (dry: Quantity): boolean => dry.standardUncertainty?.greaterThan(dry.value.times("0.05")) ?? false;
-
 const isMaterial = ({ materials }: Setting, formula: string): boolean =>
   materials.some((material) => material.formName === formula);
 
@@ -62,7 +58,7 @@ export function otherFormulas(evidence: Evidence): Finding[] {
     const dry = byFire?.fits === true ? evidence.dry.times(lessThanAll(byFire.water)).to("g") : evidence.dry;
     const ratio = dry.dividedBy(theory).to("%");
     // Far above in round figures is clearly above: uncertainties are worked out only near the line.
-    if (ratio.compare(exact(FAR_ABOVE)) > 0 && !isCoarse(dry)) return [];
+    if (ratio.compare(planned("farAbove")) > 0 && !isTooCoarse(dry)) return [];
     const byMass = likelihoodWithin(dry, theory.times(least), theory);
     if (byMass < EXCLUDED) return [];
     const titrated = assayLikelihood(evidence, candidate.theoreticalYield);

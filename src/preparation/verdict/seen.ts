@@ -12,16 +12,13 @@ import { shows } from "./test-outcome";
 /** Where a dry mass stands: above what can be, below what losses explain, or between. */
 export type Standing = "heavy" | "fits" | "light";
 
-/** A loss of less than this is within any handling. */
-const WORTH_A_WORD = "0.5 %";
-
 /** Product that was lost on the way, where it is worth a word. */
 export function spilled(evidence: Evidence, standing: Standing, wouldBeLight: boolean): Finding[] {
   const { batch, dry, grams, losses, expected } = evidence;
   const theory = batch.product.theoreticalYield;
   const gone = theory.minus(expected).to("g");
   const share = gone.dividedBy(theory);
-  if (losses.length === 0 || share.compare(exact(WORTH_A_WORD)) < 0) return [];
+  if (losses.length === 0 || share.compare(planned("worthAWord")) < 0) return [];
   // In the order of the words, so that the order of the record changes nothing.
   const what = losses.map(({ text }) => text).sort();
   // What would be no surprise without the loss says of the loss that it was smaller.

@@ -1,6 +1,7 @@
 // A solubility curve cut into branches, one for each solid in contact with the solution. Interpolation stays inside one
 // branch; two branches meet where the solid changes, and each is run out to that meeting point, so that kinks survive.
 // Inside, the scale of the solid (solid-scale.ts) is read against 1/T, where one solid runs nearly straight.
+import { ZERO_CELSIUS } from "../../foundation/standards";
 import type { SolubilityRow } from "../data/curves";
 import { type CurvePoint, cubicAt, monotoneSlopes } from "./monotone";
 import { gramsAt, ordinateOf, type SolidScale, solidScale, stretchAt } from "./solid-scale";
@@ -33,9 +34,8 @@ const RUN_OUT = 12;
 /** Share of the change in ln S over the run-out taken as its standard deviation when only one side can be run out. */
 export const ONE_SIDED_SPREAD = 0.3;
 
-const ABSOLUTE_ZERO = 273.15;
 /** Minus a thousand over the absolute temperature, which rises with it: what curves are straight against. */
-export const inverse = (celsius: number): number => -1000 / (celsius + ABSOLUTE_ZERO);
+export const inverse = (celsius: number): number => -1000 / (celsius + ZERO_CELSIUS);
 
 interface Piece {
   readonly solid: string | undefined;
@@ -154,5 +154,5 @@ export function branchesOf(row: SolubilityRow): readonly Branch[] {
 export function onBranch({ x, y, slopes, scale }: Branch, celsius: number): CurvePoint {
   const { value, slope } = cubicAt(x, y, slopes, inverse(celsius));
   const grams = gramsAt(scale, value);
-  return { value: grams, slope: grams * stretchAt(scale, grams) * slope * (1000 / (celsius + ABSOLUTE_ZERO) ** 2) };
+  return { value: grams, slope: grams * stretchAt(scale, grams) * slope * (1000 / (celsius + ZERO_CELSIUS) ** 2) };
 }
