@@ -173,6 +173,8 @@ export const ANIONS = /* @__PURE__ */ once((): readonly IonRow[] => [
   { formula: "HC6H5O7", charge: -2, name: "hydrogencitrate", written: ["HC6H5O7", "C6H6O7"], source: "memory" },
   { formula: "H2C6H5O7", charge: -1, name: "dihydrogencitrate", written: ["H2C6H5O7", "C6H7O7"], source: "memory" },
   { formula: "C6H7O6", charge: -1, name: "ascorbate", acid: "ascorbic acid", source: "memory" },
+  { formula: "C6H7O2", charge: -1, name: "sorbate", acid: "sorbic acid", source: "memory" },
+  { formula: "C5H8NO4", charge: -1, name: "glutamate", acid: "glutamic acid", source: "memory" },
   { formula: "C6H11O7", charge: -1, name: "gluconate", acid: "gluconic acid", source: "memory" },
   { formula: "C6H5COO", charge: -1, name: "benzoate", acid: "benzoic acid", written: ["C6H5COO", "C7H5O2"], source: "memory" },
   { formula: "C7H5O3", charge: -1, name: "salicylate", acid: "salicylic acid", source: "memory" },

@@ -258,4 +258,21 @@ export const AMBIGUOUS = /* @__PURE__ */ once((): readonly AmbiguousRow[] => [
     { formula: "Cr2O3", decides: "pottery, enamel and artists' oxide: stands a red heat, contains no lead" },
     { formula: "PbCrO4", decides: "paint and printing: chrome yellow mixed with Prussian blue, so it contains lead and chromium(VI); turns brown with alkali" },
   ], source: "commonPractice" },
+  { names: ["apatite"], readings: [
+    { formula: "Ca5(PO4)3F", decides: "the rock, as mined" },
+    { formula: "Ca5(PO4)3OH", decides: "bones, teeth and bone ash" },
+  ], source: "commonPractice" },
+  { names: ["patina", "green patina"], readings: [
+    { formula: "Cu4(OH)6SO4", decides: "of roofs in town air: no fizz with acid, sulfate test positive" },
+    { formula: "Cu2(OH)3Cl", decides: "near the sea: no fizz with acid" },
+    { formula: "Cu2(OH)2CO3", decides: "in clean air: fizzes with acid" },
+  ], source: "commonPractice" },
+  { names: ["pink salt"], readings: [
+    { formula: "NaCl", decides: "of the kitchen: rock salt with a trace of iron; if it is for curing meat it contains sodium nitrite" },
+    { formula: "(NH4)2SnCl6", decides: "of old dye works: white crystals that gave pink with madder" },
+  ], source: "commonPractice" },
+  { names: ["potassa"], readings: [
+    { formula: "KOH", decides: "caustic potassa, hydrate of potassa: the hydroxide" },
+    { formula: "K2O", decides: "in old analyses: the oxide" },
+  ], source: "commonPractice" },
 ]);

@@ -51,4 +51,8 @@ export const FOOD_ADDITIVES = /* @__PURE__ */ once((): readonly FoodAdditiveRow[
   { formula: "KC6H11O7", number: "E 577", source: "zverkv1998" },
   { formula: "Ca(C6H11O7)2", number: "E 578", source: "zverkv1998" },
   { formula: "Fe(C6H11O7)2", number: "E 579", source: "zverkv1998" },
+  { formula: "NaC7H5O2", number: "E 211", source: "zverkv1998" },
+  { formula: "C6H10O6", number: "E 575", source: "zverkv1998" },
+  { formula: "NaC5H8NO4·H2O", number: "E 621", source: "zverkv1998" },
+  { formula: "NH2CH2COOH", number: "E 640", source: "zverkv1998" },
 ]);

@@ -25,6 +25,8 @@ export const NOT_LISTED = /* @__PURE__ */ once((): readonly NotListedRow[] => [
   { formulas: ["AgBr", "AgI", "Ag2S", "Sn", "SnO", "SnS", "SnS2", "BiONO3"], source: "clpLater" },
   { formulas: ["NH2Cl", "NCl3", "Si", "SiC", "ZrSiO4", "ZrO2", "C3H3N3O3"], source: "clpLater" },
   { formulas: ["CeO2", "Pr6O11", "Nd2O3", "Er2O3", "La2O3", "Y2O3"], source: "clpLater" },
+  { formulas: ["KAlSi3O8", "NaAlSi3O8", "NaAlSiO4", "LiAlSi2O6", "LiAlSi4O10", "KLi2AlSi4O10F2", "NaCaB5O9·8H2O", "FeTiO3", "K2Ca2Mg(SO4)4·2H2O", "(NH4)2SnCl6"], source: "clpLater" },
+  { formulas: ["Ca5(PO4)3F", "K2HPO3", "NaFeC10H12N2O8·3H2O", "K2S2O3", "(NH4)2MoO4", "Cu2(OH)(CH3COO)3·5H2O"], source: "clpRecalled" },
 ]);
 
 /** What is known of an element where no entry speaks: from its compounds that are listed. */

@@ -271,6 +271,11 @@ export const SHOP_MATERIALS = /* @__PURE__ */ once((): readonly ShopMaterialRow[
   { name: "distilled or deionised water", alsoCalled: ["distilled water", "deionised water", "water"], formula: "H2O", assays: [{ lower: "99.99", upper: "99.99" }], form: "mass fraction", density: { lower: "0.998", upper: "0.998" }, impurities: ["CO2", "trace salts"], soldBy: "grocery, car", trap: "'purified', 'battery top-up' and 'spring' differ", source: "tradeSheets" },
   { name: "lemon juice", formula: "C6H8O7", assays: [{ lower: "4.5", upper: "6" }], form: "mass concentration", impurities: ["sugars", "malic acid"], soldBy: "grocery", trap: "varies with the fruit: titrate", source: "memory" },
   { name: "smelling salts", alternatives: ["NH4HCO3"], formula: "(NH4)2CO3", assays: [{ lower: "90", upper: "100" }], form: "solid", impurities: ["ammonium carbamate", "perfume"], soldBy: "pharmacy", trap: "liquid kinds are ammonia in alcohol", source: "memory" },
+  { name: "magnesium chloride flakes", alsoCalled: ["magnesium flakes", "bath flakes"], formula: "MgCl2·6H2O", assays: [
+    { lower: "95", upper: "100" },
+    { lower: "45", upper: "47", of: "MgCl2" },
+  ], form: "solid", impurities: ["CaCl2", "NaCl", "MgSO4"], soldBy: "de-icer, bath, tofu", trap: "absorbs water and runs; counted as MgCl2 it is less than half", source: "tradeSheets" },
+  { name: "limewater", alsoCalled: ["lime water", "kalkwasser"], formula: "Ca(OH)2", assays: [{ lower: "0.14", upper: "0.17" }], form: "mass fraction", density: { lower: "1.0", upper: "1.002" }, soldBy: "aquarium shops as powder, pharmacies", trap: "clouds with the carbon dioxide of the air; kalkwasser is also the name of the powder", source: "tradeSheets" },
 ]);
 
 /** What a name is looked up in: what is sold under it, and how strong. */
