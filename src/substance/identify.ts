@@ -5,6 +5,7 @@ import { printsItself } from "../foundation/readable";
 import { tryReadNotation } from "../ion/internal";
 import { readableText } from "./error";
 import { tryFormulaOf } from "./names/formula-of";
+import { goodNamed } from "./names/goods";
 import { readingsOf } from "./names/readings";
 import { type Substance, substance, trySubstance } from "./registry/substance";
 import { type ShopCandidate, type TextRange, tryShopMaterial } from "./shop/shop";
@@ -37,6 +38,8 @@ export interface Identified {
   readonly formula?: string;
   /** All it may mean, likeliest first; empty where nothing reads it. */
   readonly meanings: readonly Meaning[];
+  /** What the word means, where it is a good or a mixture that no formula stands for. */
+  readonly what?: string;
   /** What to try, where nothing reads it or something is left open. */
   readonly hint?: string;
   toString(): string;
@@ -81,6 +84,8 @@ function written(text: string): Meaning[] {
   return read.ok ? [meaningOf(substance(read.value), "formula", { remarks: read.value.remarks })] : [];
 }
 
+const NO_FORMULA = "a good, no single substance: ask for what is in it";
+
 const REGISTRY_NUMBER = /^\d{2,7}-\d{2}-\d$/;
 
 /**
@@ -99,6 +104,7 @@ const REGISTRY_NUMBER = /^\d{2,7}-\d{2}-\d$/;
  * identify("washing soda").meanings.map((one) => one.formula) // => ["Na2CO3·10H2O", "Na2CO3·H2O", "Na2CO3"]
  * identify("vinegar").meanings[0]!.strength // => { lower: "40 g/L", upper: "60 g/L" }
  * identify("blue vitrol").hint // => "did you mean blue vitriol"
+ * identify("lithopone").what // => "zinc sulfide precipitated with barium sulfate"
  */
 export function identify(text: string): Identified {
   const asked = readableText(text, "a label, a name or a formula");
@@ -117,7 +123,7 @@ export function identify(text: string): Identified {
       remark === undefined ? meanings : meanings.map((one) => ({ ...one, remarks: [remark, ...one.remarks] }));
     return answer(asked, remarked, undefined);
   }
-  return answer(asked, [], hintFor(asked));
+  return answer(asked, [], hintFor(asked), goodNamed(asked)?.what);
 }
 
 /** The text, and what it may have been meant to be: water written apart, words in brackets after it. */
@@ -164,26 +170,29 @@ function hintFor(text: string): string | undefined {
   return told.find((hint) => hint?.startsWith("did you mean")) ?? (/\d/.test(text) ? told[1] : undefined) ?? told[0];
 }
 
-function answer(text: string, meanings: readonly Meaning[], hint: string | undefined): Identified {
+function answer(text: string, meanings: readonly Meaning[], hint: string | undefined, what?: string): Identified {
   const [first, ...more] = meanings;
   const open = more.length > 0 ? "the pack, its price or a test decides: see distinguishMaterials" : undefined;
-  const shown = first === undefined ? hint : open;
+  const shown = first !== undefined ? open : what === undefined ? hint : NO_FORMULA;
   const found = {
     text,
     ...(first !== undefined && more.length === 0 ? { formula: first.formula } : {}),
     meanings,
+    ...(what === undefined ? {} : { what }),
     ...(shown === undefined ? {} : { hint: shown }),
   };
   return frozen(printsItself(found, printed));
 }
 
-function printed({ text, meanings, hint }: Omit<Identified, "toString">): string {
+function printed({ text, meanings, what, hint }: Omit<Identified, "toString">): string {
   const lines = meanings.flatMap(({ formula, name, decides, strength, remarks }) => [
     `${formula}  ${name}${decides === undefined ? "" : ` (${decides})`}`,
     ...(strength === undefined ? [] : [`  usually ${strength.lower} to ${strength.upper}`]),
     ...remarks.map((remark) => `  ${remark}`),
   ]);
-  return [text, ...(lines.length === 0 ? ["not read"] : lines), ...(hint === undefined ? [] : [`hint: ${hint}`])].join(
-    "\n",
-  );
+  return [
+    text,
+    ...(lines.length > 0 ? lines : [what ?? "not read"]),
+    ...(hint === undefined ? [] : [`hint: ${hint}`]),
+  ].join("\n");
 }

@@ -9,6 +9,7 @@ import { guard } from "../argument";
 import type { Circumstance } from "../data/incompatibilities";
 import { readableText } from "../error";
 import { nearestNames } from "../names/formula-of";
+import { goodNamed } from "../names/goods";
 import { type Resolved, resolveAll } from "../names/resolve";
 import { formulasMeantBy, formulasSoldAs, nearestShopNames, strengthsSoldAs } from "../shop/shop";
 import {
@@ -43,7 +44,8 @@ function meanings(material: string): Resolved[] {
   if (known.length > 0 && tryReadNotation(material) !== undefined) return known;
   const formulas = new Set([...known.map((one) => one.formula), ...formulasSoldAs(material)]);
   // a name that only shares words with a good, such as "pool shock", is taken for it where nothing else is known
-  if (formulas.size === 0) for (const formula of formulasMeantBy(material)) formulas.add(formula);
+  if (formulas.size === 0)
+    for (const formula of goodNamed(material)?.contains ?? formulasMeantBy(material)) formulas.add(formula);
   return [...formulas].map((formula) => ({ given: material, formula, notation: readNotation(formula) }));
 }
 
@@ -115,7 +117,9 @@ export function cautionsWhere(
         return { ...meaning, inCylinder: inCylinder === true, ...(percent === undefined ? {} : { percent }) };
       }),
     );
-    return { text, asked, percent: percentOf(strength), nearest: asked.length === 0 ? nearestTo(text) : [] };
+    const good = asked.length === 0 ? goodNamed(text) : undefined;
+    const nearest = asked.length === 0 && good === undefined ? nearestTo(text) : [];
+    return { text, asked, percent: percentOf(strength), nearest, ...(good === undefined ? {} : { good: good.what }) };
   });
   return cautionsOver(list, circumstances, meeting);
 }

@@ -298,6 +298,20 @@ function unread(material: string, nearest: readonly string[]): SubstanceCautions
   };
 }
 
+/** A good that no formula stands for. */
+const withoutFormula = (material: string, what: string): SubstanceCautions => ({
+  material,
+  status: "not looked up",
+  pictograms: [],
+  statements: [],
+  firstAid: [],
+  protection: [],
+  cautions: [NOT_LOOKED_UP],
+  disposal: NO_DISPOSAL,
+  notes: [`${what}: no formula stands for it, so nothing is said of what it must not meet`],
+  adviceSource: HAZARD_FIELD_SOURCES.cautions,
+});
+
 function notesOf(
   row: HazardRow,
   how: "own" | "hydrate" | "group",
@@ -368,7 +382,7 @@ const CYLINDER = "H280";
 const percentText = (percent: number): string => `${Number(percent.toPrecision(3))} %`;
 
 /** What is said of a text, for each formula it may stand for. */
-function entriesOf(text: string, asked: readonly Asked[], nearest: readonly string[]): SubstanceCautions[] {
+function entriesOf({ text, asked, nearest }: Asking): SubstanceCautions[] {
   if (asked.length === 0) return [unread(text, nearest)];
   const found = new Map<string, SubstanceCautions>();
   for (const given of asked) {
@@ -414,6 +428,8 @@ export interface Asking {
   readonly percent: number | undefined;
   /** Names near to a text that was not read. */
   readonly nearest: readonly string[];
+  /** What the text means, where it is a good without a formula. */
+  readonly good?: string;
 }
 
 /**
@@ -440,8 +456,12 @@ export function cautionsOver(
   });
   return frozen(
     readable({
-      substances: list.flatMap(({ text, asked, nearest }) => entriesOf(text, asked, nearest)),
-      notRead: list.filter(({ asked }) => asked.length === 0).map(({ text, nearest }) => ({ material: text, nearest })),
+      substances: list.flatMap((one) =>
+        one.good === undefined ? entriesOf(one) : [withoutFormula(one.text, one.good)],
+      ),
+      notRead: list
+        .filter(({ asked, good }) => asked.length === 0 && good === undefined)
+        .map(({ text, nearest }) => ({ material: text, nearest })),
       incompatibilities: incompatibilities(met, circumstances, meeting),
       closing: CLOSING,
     }),
