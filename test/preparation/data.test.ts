@@ -22,7 +22,7 @@ import {
 import { LIQUIDS } from "../../src/preparation/data/liquids";
 import { DECIDING, MEASURING } from "../../src/preparation/data/measuring";
 import { PLANNING } from "../../src/preparation/data/planning";
-import { POWDER_TESTS, PRECIPITATION_TESTS } from "../../src/preparation/data/powder-tests";
+import { FLAMES, POWDER_TESTS, PRECIPITATION_TESTS } from "../../src/preparation/data/powder-tests";
 import { NOT_WARM, VARIABLE_WATER } from "../../src/preparation/data/products";
 import { IN_THE_DARK, PROTECTION } from "../../src/preparation/data/protection";
 import { POUNDS, TWO_SIZED } from "../../src/preparation/data/units";
@@ -43,6 +43,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   DELIQUESCENT,
   DRYING: DRYING(),
   FIRED_OXIDES,
+  FLAMES,
   FIRING,
   GASES,
   GELS,

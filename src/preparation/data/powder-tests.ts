@@ -15,9 +15,33 @@ export const POWDER_TESTS = {
   pH: { does: "hold pH paper into a slurry of a gram in 100 mL of water", takes: "3 min", resolves: "1", source: "commonPractice" },
   acid: { does: "put half a gram into 100 mL of hydrochloric acid, 0.5 mol/L", takes: "3 min", source: "commonPractice" },
   lye: { does: "put half a gram into 100 mL of sodium hydroxide, 0.5 mol/L", takes: "3 min", source: "commonPractice" },
+  flame: { does: "put a grain, moist with hydrochloric acid, on a clean wire into a gas flame; a blue cobalt glass takes the yellow away", takes: "5 min", source: "columbiaFlameTest" },
   loss: { does: "heat a weighed sample to constant mass", takes: "60 min", resolves: "2 %", source: "commonPractice" },
   density: { does: "weigh it under oil in a measuring flask", takes: "20 min", resolves: "0.1 g/cm3", source: "commonPractice" },
 } as const satisfies Readonly<Record<string, PowderTestRow>>;
+
+/** A metal that colours a gas flame. */
+interface FlameRow {
+  readonly metal: string;
+  /** As an eye names it: crimson and scarlet are both red. */
+  readonly colour: string;
+  /** Colours that it outshines. */
+  readonly masks: readonly string[];
+  readonly source: SourceKey;
+}
+
+/** Metals of which no colour is listed here are not known to give none. */
+export const FLAMES: readonly FlameRow[] = [
+  { metal: "Na", colour: "yellow", masks: ["violet", "orange-red", "red"], source: "columbiaFlameTest" },
+  { metal: "Ba", colour: "yellow-green", masks: ["orange-red", "red"], source: "columbiaFlameTest" },
+  { metal: "Ca", colour: "orange-red", masks: [], source: "columbiaFlameTest" },
+  { metal: "Li", colour: "red", masks: [], source: "columbiaFlameTest" },
+  { metal: "Sr", colour: "red", masks: [], source: "columbiaFlameTest" },
+  { metal: "K", colour: "violet", masks: [], source: "columbiaFlameTest" },
+  { metal: "Rb", colour: "violet", masks: [], source: "columbiaFlameTest" },
+  { metal: "Cs", colour: "violet", masks: [], source: "columbiaFlameTest" },
+  { metal: "Cu", colour: "green to blue-green", masks: [], source: "columbiaFlameTest" },
+];
 
 /** A reagent dropped into the clear solution of a powder, and the excess that may dissolve what precipitates. */
 export const PRECIPITATION_TESTS = [

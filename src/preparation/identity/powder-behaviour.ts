@@ -6,6 +6,7 @@ import { attempt } from "../../foundation/error";
 import type { Quantity } from "../../quantity";
 import { trySubstance } from "../../substance";
 import { madeOf } from "../../substance/internal";
+import { FLAMES } from "../data/powder-tests";
 import { exact } from "../planning/exact";
 import { fateInRoom } from "../reaction/fate";
 import { firedOxide } from "../reaction/fired-oxide";
@@ -124,6 +125,15 @@ export function onHeating(formula: Formula): Behaviour {
   if (left === undefined) return undefined;
   const loss = attempt(() => expectedLossOf(formula, left.residue));
   return loss.ok ? loss.value : undefined;
+}
+
+/** The one colour that is seen; undefined where no metal of it is listed, or two colours mix. */
+export function inFlame(formula: Formula): Behaviour {
+  const rows = FLAMES.filter(({ metal }) => formula.count(metal).n !== 0n);
+  const seen = new Set(rows.map(({ colour }) => colour));
+  for (const { masks } of rows) for (const colour of masks) seen.delete(colour);
+  const [colour, another] = seen;
+  return another === undefined ? colour : undefined;
 }
 
 export function density(formula: Formula): Behaviour {

@@ -13,7 +13,17 @@ import { informationOf } from "../measuring/information";
 import { exact } from "../planning/exact";
 import { formulaFrom, nameOfFormula } from "../reaction/species";
 import { guard } from "../request/argument";
-import { type Behaviour, density, inAcid, inLye, inWater, onHeating, slurryPH, withReagent } from "./powder-behaviour";
+import {
+  type Behaviour,
+  density,
+  inAcid,
+  inFlame,
+  inLye,
+  inWater,
+  onHeating,
+  slurryPH,
+  withReagent,
+} from "./powder-behaviour";
 
 /** What is asked, and what was found so far. */
 export interface PowdersRequest {
@@ -84,6 +94,7 @@ const tests = (): readonly Bench[] => [
     resolves: undefined,
     behaviour: (formula: Formula) => withReagent(formula, reagent, excess),
   })),
+  bench("flame", POWDER_TESTS.flame, inFlame),
   bench("loss", POWDER_TESTS.loss, onHeating),
   bench("density", POWDER_TESTS.density, density),
 ];
@@ -193,11 +204,11 @@ function checked(test: string, found: string | number | QuantityLike, candidates
  * @param request - `candidates` as formulas or the name of a good of the shop; `found`, what tests showed so far, in the words of
  *   their outcomes, figures for pH, loss and density
  * @returns what remains and what is excluded by which test; the tests that would tell more, with what each candidate would show:
- *   water, pH of a slurry, acid, lye, seven reagents with their excess, loss on heating, density
+ *   water, pH of a slurry, acid, lye, seven reagents with their excess, colour of a flame, loss on heating, density
  * @throws {PlanError} `plan.request` for no candidates, `plan.unknown-option` for an unknown test, `plan.observation` for words no
  *   candidate would show; codes of `parseFormula`, `quantity` and `shopMaterial`
  * @source solubilities and equilibria of this library at 20 and 25 °C; losses from the formulas; times and what tests resolve:
- *   common practice; a test of which nothing is known for a candidate excludes it never
+ *   common practice; colours of flames: the table; a test of which nothing is known for a candidate excludes it never
  * @category Shelf
  * @example
  * const jar = tellPowdersApart({ candidates: ["Na2CO3", "NaHCO3", "CaCO3", "CaSO4·2H2O"] });

@@ -11,7 +11,6 @@ import { formulaFrom, nameOfFormula } from "../reaction/species";
 import { guard } from "../request/argument";
 import { takenRequest } from "../request/door";
 import type { PlanRequest } from "../request/request";
-import { usualLossOf } from "../request/setting";
 import { type Run, type RunRecord, runFromJSON } from "../run";
 import type { FindingCode } from "../verdict/finding";
 import { type Belief, type Evidence, updated } from "./gaussian";
@@ -33,7 +32,7 @@ export interface LearnedFigure {
 
 /** What runs teach. */
 export interface Learned {
-  /** Share of the theory that stays on filters and vessels (wet) or in crucibles (dry), of one run on average. */
+  /** Share of the theory that stays on filters and vessels (wet), with crystals (crystals), or in crucibles (dry), of one run on average. */
   readonly handlingLoss: readonly LearnedFigure[];
   /** The most that a single next run should lose, with 97.5 % probability: what a plan takes as its handling loss. */
   readonly allowances: readonly { readonly of: string; readonly handlingLoss: Quantity }[];
@@ -73,7 +72,7 @@ const share = (q: Quantity): number => q.toNumber("");
 
 /** What one run says of losses and of its limiting material. */
 interface Lesson {
-  readonly way: string;
+  readonly way: Way;
   readonly limiting: string;
   /** Share of what was to be expected that is missing, what stays dissolved counted as there. */
   readonly missing: number;
@@ -83,11 +82,32 @@ interface Lesson {
   readonly assay: number | undefined;
 }
 
-const wayOf = (run: Run): "wet" | "dry" =>
-  usualLossOf({ wet: run.isolation.how !== "residue" }) === "handlingLoss" ? "wet" : "dry";
+/** Ways of working that lose alike: what is filtered off, crystals that are drained, what stays in its crucible. */
+type Way = "wet" | "crystals" | "dry";
+
+const wayOf = ({ isolation }: Pick<Run, "isolation">): Way =>
+  isolation.how === "residue" ? "dry" : isolation.how === "crystallise" ? "crystals" : "wet";
+
+/** Crystals that the steps of a run bring by cooling, with the second crop where one was taken; undefined where they do not say. */
+function cropsOf({ observations, steps, plan }: Run): Quantity | undefined {
+  const wanted = formulaFrom(plan.request.product);
+  const grown = (solids: Run["steps"][number]["after"]["solids"]): Quantity | undefined =>
+    solids.find(({ formula }) => formulaFrom(formula).hasSameComposition(wanted))?.mass;
+  const first = grown(steps.at(-1)?.after.solids ?? []);
+  if (first === undefined || (observations.crops?.length ?? 1) < 2) return first;
+  const again = steps
+    .filter(({ operation, vessel }) => operation === "cool" && vessel === "mother liquor")
+    .flatMap(({ after }) => grown(after.solids) ?? []);
+  return again.reduce((all, one) => all.plus(one), first);
+}
 
 /** Product that the liquor and the washes keep by the plan: no loss of handling. */
-function keptOf({ completeness, washing }: Run): Quantity | undefined {
+function keptOf(run: Run): Quantity | undefined {
+  const { completeness, product, washing } = run;
+  if (wayOf(run) === "crystals") {
+    const crops = cropsOf(run);
+    return crops === undefined ? undefined : product.theoreticalYield.minus(crops).to("g");
+  }
   const inLiquor = completeness !== undefined && "dissolved" in completeness ? completeness.dissolved : undefined;
   const washed = washing !== undefined && "plan" in washing ? washing.plan.productLost : undefined;
   return inLiquor === undefined ? washed : washed === undefined ? inLiquor : inLiquor.plus(washed);
@@ -97,22 +117,24 @@ function keptOf({ completeness, washing }: Run): Quantity | undefined {
 function lessonOf(run: Run): Lesson | string {
   const { dryMass, expected, isolation, materialBalance, plan, pureMass } = run;
   if (dryMass === undefined) return "nothing was weighed dry";
-  if (isolation.how === "crystallise") return "a crop is what its liquor leaves, not what handling loses";
   const code = run.verdict[0]!.code;
   if (!TEACHES.includes(code)) return `its verdict is '${code}'`;
   const found = pureMass ?? dryMass;
   const kept = keptOf(run);
+  if (isolation.how === "crystallise" && kept === undefined) return "its steps do not say what cooling brings";
   const there = (kept === undefined ? found : found.plus(kept)).dividedBy(expected);
   const { limiting } = materialBalance;
   const material = plan.request.materials.find(({ name }) => name === limiting)!;
-  const u = found.dividedBy(expected).standardUncertainty?.toNumber() ?? 0;
+  // What a liquor keeps is no better known than the solubility it is counted by.
+  const { standardUncertainty } = isolation.how === "crystallise" ? there : found.dividedBy(expected);
+  const u = standardUncertainty?.toNumber() ?? 0;
   const assay = material.strength === undefined ? assayOf(run, limiting) : undefined;
   return {
     way: wayOf(run),
     limiting,
     missing: 1 - share(there),
     // Its assay is an unknown here, and no uncertainty of the yield as well.
-    variance: Math.min(u, share(planned("runScatter"))) ** 2,
+    variance: (isolation.how === "crystallise" ? u : Math.min(u, share(planned("runScatter")))) ** 2,
     assay: assay === undefined ? undefined : share(assay),
   };
 }
@@ -152,8 +174,8 @@ function figureOf(of: string, what: string, value: Quantity, n: number, prior: Q
 }
 
 /** Half of what a plan allows, spread evenly from nothing to all of it. */
-const priorLoss = (way: string): { mean: number; u: number } => {
-  const most = share(planned(way === "wet" ? "handlingLoss" : "crucibleLoss"));
+const priorLoss = (way: Way): { mean: number; u: number } => {
+  const most = share(planned(way === "dry" ? "crucibleLoss" : "handlingLoss"));
   return { mean: most / 2, u: most / Math.sqrt(12) };
 };
 
@@ -234,10 +256,10 @@ function retainedOf(runs: readonly Run[]): LearnedFigure[] {
 
 /**
  * What past runs teach: handling loss, liquor that cakes keep, assays of packs; each with its number of runs, its interval and the
- * prior it started from.
+ * prior it started from. Crystals are held against the crop that the steps bring by cooling.
  *
  * @param runs - runs, or records of runs as they are kept
- * @returns figures for {@link withLearned}; and the runs that teach nothing, with the reason: not weighed, crystals, or a verdict
+ * @returns figures for {@link withLearned}; and the runs that teach nothing, with the reason: not weighed, or a verdict
  *   that explains the mass otherwise
  * @throws {PlanError} `plan.request` for what is no run; codes of `runFromJSON`
  * @source normal prior and likelihood, linear in the unknowns (JCGM 100:2008, 4.3; textbook statistics): the share missing is
@@ -369,11 +391,11 @@ export function learnFromRuns(runs: readonly (Run | RunRecord)[]): Learned {
  */
 export function withLearned(given: PlanRequest, learned: Learned): PlanRequest {
   const request = takenRequest(given);
-  const isDry = planPreparation(request).isolation.how === "residue";
+  const way = wayOf(planPreparation(request));
   guard.record(learned, "learned");
   for (const field of ["allowances", "retainedLiquor", "assays"] as const)
     guard.list(learned[field], `learned.${field}`);
-  const allowance = learned.allowances.find(({ of }) => of === (isDry ? "dry" : "wet"))?.handlingLoss;
+  const allowance = learned.allowances.find(({ of }) => of === way)?.handlingLoss;
   const wanted = attempt(() => nameOfFormula(formulaFrom(request.product)));
   const liquor = wanted.ok ? learned.retainedLiquor.find(({ of }) => of === wanted.value)?.value : undefined;
   return {

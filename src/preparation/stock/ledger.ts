@@ -41,6 +41,7 @@ const RECEIPT = {
   assay: true,
   strength: true,
   amount: true,
+  left: true,
   cost: true,
   from: true,
   day: true,
@@ -50,9 +51,10 @@ const RECEIPT = {
  * Take in a pack or a product.
  *
  * @param stock - the ledger
- * @param receipt - name, formula as sold, amount; lot, assay with its uncertainty or strength, cost of the whole, where it comes from
+ * @param receipt - name, formula as sold, amount; `left` of it where the pack is open already; lot, assay with its uncertainty or strength, cost of the whole, where it comes from
  * @returns a new ledger; the one given stays
- * @throws {PlanError} `plan.json` for what is no ledger, `plan.not-positive`, `plan.request` for a lot that is there already;
+ * @throws {PlanError} `plan.json` for what is no ledger, `plan.not-positive`, `plan.request` for a lot that is there already,
+ *   `plan.observation` where more is left than came in;
  *   codes of `parseFormula` and `quantity`
  * @category Stock
  * @example
@@ -62,12 +64,13 @@ const RECEIPT = {
 export function receive(stock: Stock, receipt: Receipt): Stock {
   takenStock(stock);
   guard.fields(receipt, RECEIPT, "receipt");
-  const { name, form, assay, strength, amount, cost, from, day } = receipt;
+  const { name, form, assay, strength, amount, left, cost, from, day } = receipt;
   guard.text(name, "receipt.name");
   if (!(form instanceof Formula)) guard.text(form, "receipt.form");
   for (const [field, text] of Object.entries({ lot: receipt.lot, from, day }))
     if (text !== undefined) guard.text(text, `receipt.${field}`);
-  portionOf(amount, "receipt.amount");
+  const whole = portionOf(amount, "receipt.amount");
+  checkLeft(left, whole);
   const own = stock.entries.filter((one) => one.kind === "received" && one.name === name);
   const lot = receipt.lot ?? String(own.length + 1);
   if (own.some((one) => one.lot === lot))
@@ -78,6 +81,7 @@ export function receive(stock: Stock, receipt: Receipt): Stock {
     lot,
     form: formulaFrom(form).toString(),
     amount: kept(amount as QuantityLike),
+    ...optional("left", left === undefined ? undefined : kept(left as QuantityLike)),
     ...optional("assay", assay === undefined ? undefined : kept(assay)),
     ...optional("strength", strength === undefined ? undefined : kept(strength)),
     ...optional("cost", cost === undefined ? undefined : kept(cost)),
@@ -88,6 +92,14 @@ export function receive(stock: Stock, receipt: Receipt): Stock {
   // What cannot be read back is not taken in.
   lotsOf(after);
   return after;
+}
+
+/** What is left of a pack is of its dimension, and no more than all of it. */
+function checkLeft(left: Portion | undefined, whole: Quantity): void {
+  if (left === undefined) return;
+  const found = quantity(left as QuantityLike);
+  if (found.dimension !== whole.dimension || found.value.isNegative() || found.compare(whole) > 0)
+    throw new PlanError("plan.observation", `receipt.left: ${found} is no part of the ${whole} that came in`);
 }
 
 /** Lots of a name that a line may be about, the oldest first. */

@@ -19,7 +19,8 @@ const zeroOf = (like: Quantity): Quantity => quantity({ value: "0", unit: like.u
 function lotOf(receipt: Received, later: readonly StockEntry[]): Lot {
   const { name, lot, form, from } = receipt;
   const received = read(receipt.amount, `${name}, lot ${lot}, as received`);
-  let onHand: Quantity = received;
+  let onHand: Quantity =
+    receipt.left === undefined ? received : read(receipt.left, `${name}, lot ${lot}, left when the ledger began`);
   let unaccounted = zeroOf(received);
   for (const entry of later) {
     if (entry.kind === "received") continue;

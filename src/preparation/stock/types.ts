@@ -19,6 +19,8 @@ export interface Receipt {
   readonly assay?: QuantityLike | undefined;
   readonly strength?: QuantityLike | undefined;
   readonly amount: Portion;
+  /** What is left of the amount, for a pack that is open when the ledger begins. */
+  readonly left?: Portion | undefined;
   /** What the whole of it cost. */
   readonly cost?: QuantityLike | undefined;
   /** Where it comes from: a shop, a run. */
@@ -55,6 +57,7 @@ export type StockEntry =
       readonly lot: string;
       readonly form: string;
       readonly amount: Kept;
+      readonly left?: Kept;
       readonly assay?: Kept;
       readonly strength?: Kept;
       readonly cost?: Kept;

@@ -40,6 +40,16 @@ describe("what a powder does", () => {
     ["CuSO4·5H2O", "ammonia", "a precipitate that excess dissolves"],
     ["CaCO3", "water", "stays"],
     ["NaCl", "water", "dissolves"],
+    // Colours: The Columbia Encyclopedia, flame test; crimson and scarlet are red.
+    ["NaCl", "flame", "yellow"],
+    ["KNaC4H4O6·4H2O", "flame", "yellow"],
+    ["K2SO4", "flame", "violet"],
+    ["CaCO3", "flame", "orange-red"],
+    ["SrCl2·6H2O", "flame", "red"],
+    ["Li2CO3", "flame", "red"],
+    ["BaCl2·2H2O", "flame", "yellow-green"],
+    ["CuSO4·5H2O", "flame", "green to blue-green"],
+    ["MgSO4·7H2O", "flame", undefined],
   ])("%s, %s: %s", (formula, test, shows) => {
     expect(outcome(formula, test)).toBe(shows);
   });
@@ -83,6 +93,20 @@ describe("telling powders apart", () => {
     expect(tellPowdersApart({ ...hydrates, found: { loss: "10 %" } }).remaining).toEqual(["ZnSO₄·H₂O"]);
     expect(tellPowdersApart({ ...hydrates, found: { loss: "43.5 %" } }).remaining).toEqual(["ZnSO₄·7H₂O"]);
     expect(tellPowdersApart({ ...hydrates, found: { loss: "25 %" } }).text).toMatch(/none of the candidates/);
+  });
+
+  it("tells chalk from its kin by flame, which acid and water leave alike", () => {
+    const jar = tellPowdersApart({ candidates: ["CaCO3", "SrCO3", "BaCO3"], found: { flame: "yellow-green" } });
+    expect(jar.remaining).toEqual(["BaCO₃"]);
+    expect(() => tellPowdersApart({ candidates: ["CaCO3", "SrCO3"], found: { flame: "blue" } })).toThrow(
+      expect.objectContaining({ code: "plan.observation", hint: "orange-red; red" }),
+    );
+  });
+
+  // Densities: 2.71 and 4.5 g/cm3 for calcite and barite (minerals, from memory).
+  it("takes a density as found", () => {
+    const jar = tellPowdersApart({ candidates: ["CaCO3", "BaSO4"], found: { density: "4.4 g/cm3" } });
+    expect(jar.remaining).toEqual(["BaSO₄"]);
   });
 
   it("takes the name of a good of the shop, as distinguishMaterials does", () => {

@@ -65,6 +65,34 @@ describe("handling loss from runs", () => {
     expect(leftOut[1]!.why).toMatch(/nothing was weighed/);
   });
 
+  // What cooling leaves in the liquor is no loss of handling: each run is 3 % of the theory short of its crop.
+  it("holds crystals against the crop of their cooling, in a way of their own", () => {
+    const alum: PlanRequest = {
+      equation: "Al2(SO4)3 + K2SO4 + H2O -> KAl(SO4)2·12H2O",
+      product: "KAl(SO4)2·12H2O",
+      materials: [
+        { name: "aluminium sulfate", form: "Al2(SO4)3·18H2O" },
+        { name: "potassium sulfate", form: "K2SO4" },
+      ],
+      scale: { product: "200 g" },
+    };
+    const grown = planPreparation(alum);
+    const crop = grown.steps.at(-1)!.after.solids[0]!.mass.in("g").toNumber();
+    expect(crop).toBeLessThan(195);
+    const short = (share: number) => evaluateRun(grown, { dried: `${(crop - 200 * share).toFixed(1)} g` as "1 g" });
+    const learned = learnFromRuns(Array.from({ length: 6 }, (_, i) => short(0.0275 + 0.001 * i)));
+    expect(learned.leftOut).toEqual([]);
+    const [h] = learned.handlingLoss;
+    expect([h!.of, h!.n]).toEqual(["crystals", 6]);
+    expect(Math.abs(percent(h!.value) - 3)).toBeLessThan(1.2);
+    expect(h!.value.standardUncertainty!.toNumber()).toBeLessThan(percent(h!.prior) / Math.sqrt(3));
+    expect(planPreparation(withLearned(alum, learned)).handlingLoss.in("%").toString()).toBe(
+      learned.allowances[0]!.handlingLoss.in("%").toString(),
+    );
+    // What is filtered off learns nothing from crystals.
+    expect(withLearned(request, learned).handlingLoss).toBeUndefined();
+  });
+
   it("learns nothing from nothing", () => {
     expect(learnFromRuns([])).toMatchObject({ handlingLoss: [], retainedLiquor: [], assays: [], leftOut: [] });
   });

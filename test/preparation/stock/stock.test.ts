@@ -49,6 +49,18 @@ describe("a ledger", () => {
     expect([grams(own, 0), grams(own, 1)]).toEqual([1000, 300]);
   });
 
+  // 1 kg for 3 EUR, of which 640 g are left: 0.64 × 3 EUR = 1.92 EUR
+  it("begins with packs that are open already, at the price of the whole, with nothing unaccounted for", () => {
+    const open = receive(openStock(), { name: "soda", form: "Na2CO3", amount: "1 kg", left: "640 g", cost: "3 EUR" });
+    const [lot] = onHand(open);
+    expect([grams(open), lot!.unaccounted.isZero(), lot!.value!.in("EUR").toString()]).toEqual([640, true, "1.92"]);
+    expect(grams(issue(stockFromJSON(JSON.parse(JSON.stringify(open))), { name: "soda", amount: "40 g" }))).toBe(600);
+    for (const left of ["1.2 kg", "500 mL"] as const)
+      expect(() => receive(openStock(), { name: "soda", form: "Na2CO3", amount: "1 kg", left })).toThrow(
+        expect.objectContaining({ code: "plan.observation" }),
+      );
+  });
+
   it("carries the uncertainty of what came in and of what went", () => {
     const [lot] = onHand(issue(soda, { name: "soda", amount: "400 ± 1 g" }));
     expect(lot!.onHand.standardUncertainty!.toNumber()).toBeCloseTo(Math.sqrt(5), 9);
