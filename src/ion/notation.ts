@@ -116,10 +116,11 @@ export const textOf = ({ parts }: Notation): string => parts.map(({ text }) => t
 
 /** One text per composition: symbols sorted, counts as shortest decimals. */
 export function compositionKey(counts: ReadonlyMap<string, number>): string {
-  return [...counts.keys()]
-    .sort()
-    .map((symbol) => `${symbol}${Number(counts.get(symbol)!.toFixed(6))}`)
-    .join(" ");
+  const one = (symbol: string): string => {
+    const n = counts.get(symbol)!;
+    return `${symbol}${Number.isInteger(n) ? n : Number(n.toFixed(6))}`;
+  };
+  return [...counts.keys()].sort().map(one).join(" ");
 }
 
 /** Do the letters show the group of a carboxylic or sulfonic acid? */

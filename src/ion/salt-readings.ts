@@ -214,7 +214,7 @@ function anionPool(counts: ReadonlyMap<string, number>): Ion[] {
     if (ion.element?.symbol === "H" && others.length > 1) return false;
     // a metal as the anion (bismuthide) only where nothing else can be one
     if (ion.element?.charges !== undefined && others.length > 0) return false;
-    return timesIn(ion.counts, counts) >= 1;
+    return ion.counts.size <= counts.size && timesIn(ion.counts, counts) >= 1;
   });
   return pool.sort((a, b) => b.atoms - a.atoms);
 }
