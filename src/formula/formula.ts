@@ -7,6 +7,7 @@ import { attempt, type ErrorWithCode, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
 import { frozen } from "../foundation/frozen";
 import { withPlainJSON } from "../foundation/plain-json";
+import { nearestNumber } from "../foundation/rational";
 import { headProblem, type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
 import { combine, factorRatio, multiplyParts } from "./algebra";
@@ -266,7 +267,7 @@ export class Formula {
     if (fast > 0 && this.denominator <= 1_000_000) return fast / (1e9 * this.denominator);
     const exact = this.exactNano;
     if (exact === undefined || exact === 0n) throw noStandardMass(this);
-    return nearestNumber(exact, 1_000_000_000n * BigInt(this.denominator));
+    return nearestNumber({ n: exact, d: 1_000_000_000n * BigInt(this.denominator) });
   }
 
   /** @internal The written structure, read again from the text. */
@@ -486,13 +487,6 @@ function noStandardMass(formula: Formula): FormulaError {
     hint: "molarMass knows labelled nuclides, the electron, and weights of your own material",
     details: { formula: formula.toString() },
   });
-}
-
-/** The double nearest to a positive fraction: 30 digits and a sticky one, then one rounding by the language itself. */
-function nearestNumber(n: bigint, d: bigint): number {
-  const scale = 10n ** 30n;
-  const whole = (n * scale) / d;
-  return Number(`${whole * 10n + (whole * d === n * scale ? 0n : 1n)}e-31`);
 }
 
 /** A formula that was computed, written in Hill order. */

@@ -10,6 +10,25 @@ export interface Rational {
 export const ZERO: Rational = { n: 0n, d: 1n };
 export const ONE: Rational = { n: 1n, d: 1n };
 
+export const abs = (x: bigint): bigint => (x < 0n ? -x : x);
+
+/** Number of bits of |x|, from its hexadecimal length: up to 3 too many, which no rounding here minds. */
+export const bits = (x: bigint): bigint => BigInt(abs(x).toString(16).length * 4);
+
+/** The nearest double. */
+export function nearestNumber({ n, d }: Rational): number {
+  const [above, below] = [Number(n), Number(d)];
+  if (Math.abs(above) <= Number.MAX_SAFE_INTEGER && below <= Number.MAX_SAFE_INTEGER) return above / below;
+  // A quotient of 64 bits or more; its last bit, far below those a double has, tells whether anything is left over.
+  const shift = 72n - bits(n) + bits(d);
+  const [over, under] = shift >= 0n ? [abs(n) << shift, d] : [abs(n), d << -shift];
+  const quotient = over / under;
+  const exact = quotient * under === over ? quotient : quotient | 1n;
+  // in two steps, since the power may leave the range of doubles where the value does not
+  const half = Number(shift / 2n);
+  return Number(n < 0n ? -exact : exact) * 2 ** -half * 2 ** (half - Number(shift));
+}
+
 /** In lowest terms, with the sign above; `d` must not be zero. */
 export function inLowestTerms(n: bigint, d: bigint): Rational {
   const common = bigGcd(n, d);

@@ -1,5 +1,6 @@
 // What a formula or one part of it adds up to, in ions, molecules and hydrogen.
 import { parseFormula } from "../formula";
+import { memoised } from "../foundation/memo";
 import { type Ion, ionIndex, ionText, isCationElement } from "./ion-index";
 import { chargedText } from "./ion-text";
 import { compositionKey } from "./notation";
@@ -60,9 +61,9 @@ export const EMPTY: Omit<Content, "kind"> = {
 };
 
 /** As the formula layer prints it. */
-export const canonical = (text: string): string => parseFormula(text).toString();
+export const canonical = /* @__PURE__ */ memoised(1000, (text) => parseFormula(text).toString());
 
-export const rounded = (n: number): number => Number(n.toFixed(6));
+export const rounded = (n: number): number => (Number.isInteger(n) ? n : Number(n.toFixed(6)));
 
 /** `Fe^3+`, `[Fe(CN)6]^4-` for a row of the ion table. */
 export const ionFormula = (ion: Ion): string => canonical(chargedText(ionText(ion.row), ion.charge));
@@ -77,7 +78,9 @@ export function rootNames(ion: Ion): string[] {
     if (hydrogens === n) counts.delete("H");
     else counts.set("H", hydrogens - n);
     const key = compositionKey(counts);
-    const root = ionIndex().listed.find((one) => one.charge === ion.charge - n && compositionKey(one.counts) === key);
+    const isRoot = (one: Ion): boolean =>
+      one.charge === ion.charge - n && one.counts.size === counts.size && compositionKey(one.counts) === key;
+    const root = ionIndex().listed.find(isRoot);
     if (root !== undefined) names.push(root.row.name);
   }
   return names;

@@ -1,7 +1,7 @@
 // Ions ready for matching: composition of each, and the hydrogen salts of every polyvalent anion.
 import { ELEMENT_CHARGES, type ElementCharges } from "./data/element-words";
 import { READ_ANIONS, READ_CATIONS, type ReadIonRow } from "./data/ions";
-import { compositionKey, readNotation } from "./notation";
+import { atomsIn, compositionKey } from "./notation";
 
 /** An ion with its composition. */
 export interface Ion {
@@ -27,10 +27,10 @@ interface IonIndex {
 export const HYDROGENS = ["", "hydrogen", "dihydrogen", "trihydrogen", "tetrahydrogen"];
 
 function ionOf(row: ReadIonRow, extra: { element?: ElementCharges; parent?: Ion } = {}): Ion {
-  const part = readNotation(row.formula).parts[0]!;
+  const counts = atomsIn(row.formula);
   let atoms = 0;
-  for (const n of part.counts.values()) atoms += n;
-  return { row, counts: part.counts, atoms, charge: row.charge, ...extra };
+  for (const n of counts.values()) atoms += n;
+  return { row, counts, atoms, charge: row.charge, ...extra };
 }
 
 /** Hydrogen salts of an anion that the table does not list by itself. */

@@ -100,6 +100,15 @@ function notationOf(formula: Formula): Notation {
   };
 }
 
+/** Atoms in the formula of a table by symbol, without its structure, which takes longer to read. */
+export function atomsIn(text: string): ReadonlyMap<string, number> {
+  const formula = parseFormula(text);
+  const atoms = new Map<string, number>();
+  for (let i = 0; i < formula.size; i += 1)
+    atoms.set(symbolAt(formula.elementIndexAt(i)), formula.numeratorAt(i) / formula.denominator);
+  return atoms;
+}
+
 /** Reads a formula as it is written; throws the formula layer's errors. */
 export function readNotation(formula: string | Formula): Notation {
   return notationOf(formula instanceof Formula ? formula : parseFormula(formula));

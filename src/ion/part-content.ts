@@ -18,7 +18,7 @@ import { ACIDS, type AcidRow } from "./data/acids";
 import { ISOMERS, type IsomerReading, type IsomerRow } from "./data/isomers";
 import { type Ion, ionIndex, timesIn, without } from "./ion-index";
 import { chargedText } from "./ion-text";
-import { compositionKey, isWater, type Part, readNotation, showsAcidGroup, unitsText } from "./notation";
+import { atomsIn, compositionKey, isWater, type Part, readNotation, showsAcidGroup, unitsText } from "./notation";
 import { acidOf, type CationUse, isReacting, type Salt, saltsOf } from "./salt-readings";
 
 const WATER: ReadonlyMap<string, number> = /* @__PURE__ */ new Map([
@@ -33,7 +33,7 @@ const AMMONIA: ReadonlyMap<string, number> = /* @__PURE__ */ new Map([
 let acidRows: ReadonlyMap<string, AcidRow> | undefined;
 let isomerRows: ReadonlyMap<string, IsomerRow> | undefined;
 
-const keyOfText = (text: string): string => compositionKey(readNotation(text).parts[0]!.counts);
+const keyOfText = (text: string): string => compositionKey(atomsIn(text));
 
 function acidRow(key: string): AcidRow | undefined {
   acidRows ??= new Map(ACIDS().map((row) => [keyOfText(row.formula), row]));

@@ -2,6 +2,7 @@
 // branded by a symbol of the global registry, so that values of two loaded copies still understand each other.
 import { type Fields, kindOf } from "../../foundation/argument";
 import { attempt, type ErrorWithCode, type Result, shownValue } from "../../foundation/error";
+import { nearestNumber } from "../../foundation/rational";
 import { INSPECT, shownAs } from "../../foundation/shown";
 import { QuantityError, type QuantityErrorCode } from "../error";
 import { withDecimalComma } from "../text/decimal-sign";
@@ -28,19 +29,7 @@ import {
   scaling,
 } from "./graph";
 import { checkRecord, type QuantityRecord, toRecord } from "./json";
-import {
-  add,
-  compare,
-  divide,
-  multiply,
-  negate,
-  numberOf,
-  power,
-  type Rational,
-  rational,
-  square,
-  subtract,
-} from "./rational";
+import { add, compare, divide, multiply, negate, power, type Rational, rational, square, subtract } from "./rational";
 import { type NumberLike, toRational } from "./read-number";
 import { type Decimal, squareRootOf, toDecimal } from "./real";
 import { BRAND, type InputNaming, type Measured, type Quantity, type QuantityLike } from "./types";
@@ -243,7 +232,7 @@ class Value implements Quantity {
   }
 
   toNumber(unit?: string): number {
-    return numberOf(inUnit(this.#node.value, unit === undefined ? this.#node.unit : this.matching(unit)));
+    return nearestNumber(inUnit(this.#node.value, unit === undefined ? this.#node.unit : this.matching(unit)));
   }
 
   valueOf(): never {

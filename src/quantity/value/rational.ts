@@ -1,7 +1,7 @@
 // Exact arithmetic on fractions of two bigints: the inside of every quantity. Fractions stay unreduced until they grow,
 // because reducing costs more than it saves on the short chains of a bench calculation.
 
-import { inLowestTerms, ONE, type Rational, ZERO } from "../../foundation/rational";
+import { abs, bits, inLowestTerms, ONE, type Rational, ZERO } from "../../foundation/rational";
 import { QuantityError } from "../error";
 
 export { ONE, type Rational, ZERO };
@@ -13,11 +13,6 @@ const ROUND_ABOVE: bigint = 1n << 2048n;
 const KEPT_BITS = 512n;
 /** Bits between the largest and smallest magnitude and 1. */
 const MAX_MAGNITUDE = 16_000n;
-
-const abs = (x: bigint): bigint => (x < 0n ? -x : x);
-
-/** Number of bits of |x|, from its hexadecimal length; exact to 4 bits, which is all the rounding below needs. */
-const bits = (x: bigint): bigint => BigInt(abs(x).toString(16).length * 4);
 
 /** A fraction in lowest terms; past 2048 bits also rounded to 512 (about 154 digits), so that no chain grows without end. */
 export function reduce(a: Rational): Rational {
@@ -31,20 +26,6 @@ export function reduce(a: Rational): Rational {
   const shift = KEPT_BITS - magnitude;
   const scaled = shift >= 0n ? (n << shift) / d : n / (d << -shift);
   return shift >= 0n ? { n: scaled, d: 1n << shift } : { n: scaled << -shift, d: 1n };
-}
-
-/** The nearest double. */
-export function numberOf({ n, d }: Rational): number {
-  const [above, below] = [Number(n), Number(d)];
-  if (Math.abs(above) <= Number.MAX_SAFE_INTEGER && below <= Number.MAX_SAFE_INTEGER) return above / below;
-  // A quotient of 64 bits or more; its last bit, far below those a double has, tells whether anything is left over.
-  const shift = 72n - bits(n) + bits(d);
-  const [over, under] = shift >= 0n ? [abs(n) << shift, d] : [abs(n), d << -shift];
-  const quotient = over / under;
-  const exact = quotient * under === over ? quotient : quotient | 1n;
-  // in two steps, since the power may leave the range of doubles where the value does not
-  const half = Number(shift / 2n);
-  return Number(n < 0n ? -exact : exact) * 2 ** -half * 2 ** (half - Number(shift));
 }
 
 /** n/d with the sign moved up and the size kept in bounds. `d` must not be zero: callers refuse that with their own code. */
