@@ -5,6 +5,7 @@ import { fileURLToPath } from "node:url";
 import { parseFormula, quantity, sourceKeys } from "preparative";
 import { describe, expect, it } from "vitest";
 import { constitutionOf } from "../../src/ion";
+import { ABSORBENTS } from "../../src/preparation/data/absorbents";
 import { AGENTS } from "../../src/preparation/data/agents";
 import { BELIEFS } from "../../src/preparation/data/beliefs";
 import { COUPLES, HOT_SULFURIC, IN_LYE, IN_WATER, OXIDISING_ACIDS, PASSIVE } from "../../src/preparation/data/couples";
@@ -33,6 +34,7 @@ import { IGNITION_FUMES, WORK_CAUTIONS } from "../../src/preparation/data/work-c
 import { tablesOf } from "../tools/tables";
 
 const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> = {
+  ABSORBENTS,
   ACID_LEAVES: [ACID_LEAVES],
   ACID_TAKES,
   AGENTS,

@@ -2,12 +2,14 @@
 import type { SourceKey } from "./sources";
 
 /** A product not to be warmed in its liquor. */
-interface NotWarmRow {
+export interface NotWarmRow {
   /** With crystal water just this hydrate, without it the salt with any. */
   readonly formulas: readonly string[];
   /** Any product with ammonia bound to its metal. */
   readonly ammine?: true;
   readonly why: string;
+  /** Warmest that a solution of one that dissolves may be. */
+  readonly upTo?: string;
   readonly source: SourceKey;
 }
 
@@ -15,10 +17,11 @@ export const NOT_WARM: readonly NotWarmRow[] = [
   { formulas: ["Cu(OH)2"], why: "warm it turns into black copper oxide", source: "commonPractice" },
   { formulas: ["Co(OH)2", "Fe(OH)2", "Mn(OH)2"], why: "warm it oxidises in air sooner, and turns brown; keep it covered with its liquor and go on soon", source: "commonPractice" },
   { formulas: ["MgCO3", "ZnCO3", "NiCO3", "CoCO3", "PbCO3", "CdCO3"], why: "warm it turns basic", source: "commonPractice" },
-  { formulas: ["KCr(SO4)2", "NH4Cr(SO4)2", "NaCr(SO4)2"], why: "above 60 °C it turns green and hardly crystallises", source: "commonPractice" },
+  { formulas: ["KCr(SO4)2", "NH4Cr(SO4)2", "NaCr(SO4)2"], why: "above 60 °C it turns green and hardly crystallises", upTo: "60 °C", source: "commonPractice" },
   { formulas: ["CaHPO4·2H2O"], why: "above 40 °C it turns into the salt without water and into apatite", source: "memory" },
   { formulas: ["NH4MgPO4·6H2O"], why: "above 50 °C it loses water and ammonia", source: "memory" },
   { formulas: ["MgCO3·3H2O"], why: "above 50 °C it turns basic", source: "memory" },
+  { formulas: ["NaHCO3", "KHCO3", "NH4HCO3"], why: "warm it gives off carbon dioxide", upTo: "20 °C", source: "commonPractice" },
   { formulas: [], ammine: true, why: "warm it loses ammonia", source: "commonPractice" },
 ];
 

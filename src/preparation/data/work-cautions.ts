@@ -17,6 +17,7 @@ export type WorkStep =
 /** When a row holds; decided from the materials, the products and the figures of the plan. */
 export type WorkCondition =
   | "strong acid"
+  | "diluted acid"
   | "strong alkali"
   | "strong ammonia"
   | "dissolving warms"
@@ -24,6 +25,7 @@ export type WorkCondition =
   | "boils"
   | "heat not known"
   | "gas"
+  | "gas through a trap"
   | "gas for the hood"
   | "flammable gas"
   | "oxygen"
@@ -52,11 +54,12 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "dissolving", when: "strong acid", text: "where it is diluted, the acid goes into the water, in a thin stream and stirred, never water into the acid", source: "commonPractice" },
   { step: "dissolving", when: "strong alkali", text: "sprinkle it into cold water and stir, never water onto it: hot lye spits", source: "commonPractice" },
   { step: "dissolving", when: "dissolving warms", text: "the water warms as it dissolves: in portions, in a vessel that stands heat", source: "commonPractice" },
-  { step: "mixing", when: "strong acid", text: "diluted acid is hot: let it cool before anything goes in", source: "commonPractice" },
+  { step: "mixing", when: "diluted acid", text: "diluted acid is hot: let it cool before anything goes in", source: "commonPractice" },
   { step: "mixing", when: "mixing warms", text: "mixing gives heat: add slowly and keep cold water at hand", source: "commonPractice" },
   { step: "mixing", when: "boils", text: "added all at once it would boil over: small portions, cooled in between", source: "commonPractice" },
   { step: "mixing", when: "heat not known", text: "how warm it gets is not known: try a spoonful first", source: "commonPractice" },
   { step: "mixing", when: "gas", text: "gas is given off: open vessel, never stoppered, in portions, in moving air", source: "commonPractice" },
+  { step: "mixing", when: "gas through a trap", text: "gas is given off: its only way out is the tube to the trap, which is never closed; in portions", source: "commonPractice" },
   { step: "mixing", when: "gas for the hood", text: "the gas is poisonous: under a hood that works, or not at all", source: "commonPractice" },
   { step: "mixing", when: "flammable gas", text: "the gas burns: no flame, no spark, no switch nearby", source: "commonPractice" },
   { step: "mixing", when: "oxygen", text: "oxygen is given off: nothing that burns nearby", source: "commonPractice" },

@@ -20,6 +20,9 @@ const unknown = (text: string): Ruling => ({
   reasons: [{ code: "missing", text, source: "commonPractice" }],
 });
 
+/** As much of a dissolved gas as this by itself, and not as ions: it leaves, and the ions follow. */
+const MOSTLY = 0.5;
+
 /** A gas that should leave: what of it neither solution nor solid keeps. */
 function judgeGas(c: Case): Ruling | undefined {
   const of = componentsOf(c.product.species.formula);
@@ -30,6 +33,24 @@ function judgeGas(c: Case): Ruling | undefined {
   const kept =
     beaker.dissolved(key) + beaker.solids.reduce((n, { phase, moles }) => n + moles * (phase.of.get(key) ?? 0), 0);
   const share = Math.max(0, Math.min(1, (beaker.total(key) - kept) / of.get(key)!));
+  // Dissolved it stands by as the gas itself, or as ions that follow it as it leaves.
+  const hydrons = of.get("H+") ?? 0;
+  const dissolved = beaker.dissolved(key);
+  const asGas = hydrons > 0 && dissolved > 0 ? 1 - beaker.barely(key, hydrons - 1) / dissolved : 0;
+  if (share < GOES && asGas >= MOSTLY)
+    return {
+      verdict: "goes",
+      share: 1,
+      solids: solidsIn(beaker),
+      reasons: [
+        {
+          code: "equilibrium",
+          text: `${percent(asGas)} of the ${c.product.species.name} that is dissolved at pH ${beaker.pH.toFixed(1)} is the gas itself: warming and a stream of air drive it out, and the rest follows`,
+          figures: [{ value: asGas, unit: "", label: "share that is the gas itself" }, ...conditions(beaker)],
+          source: "constants",
+        },
+      ],
+    };
   return {
     verdict: share >= GOES ? "goes" : share < NOTHING ? "does not go" : "goes in part",
     share,

@@ -6,7 +6,7 @@ import { type Quantity, sum } from "../../quantity";
 import type { Contents } from "../contents/contents";
 import { type Entry, massOf } from "../contents/entry";
 import type { Pot } from "../contents/pot";
-import { MOTHER, POT, type Work } from "../procedure/bench";
+import { MOTHER, POT, TRAP, type Work } from "../procedure/bench";
 import { completenessOf } from "../procedure/completeness";
 import { crystallisingOf } from "../procedure/crystallising";
 import { feedsOf } from "../procedure/feed";
@@ -82,6 +82,7 @@ function potsLeft({ drafts }: Work): (readonly [WasteVessel["vessel"], Pot])[] {
     found.delete("filtrate");
     found.set("mother liquor", mother.after.with({ solids: [] }));
   }
+  for (const { vessel, after } of drafts) if (vessel.startsWith(TRAP)) found.set(TRAP, after);
   return [...found];
 }
 
@@ -236,11 +237,12 @@ export function batchOf(
         roles: inner.roles,
         crystals:
           batch.isolation.how === "crystallise" || (batch.isolation.how === "unknown" && kind !== "complex formation"),
+        cold: batch.crystallising?.asItForms === true,
         // without a curve there is at least as much water as the product dissolves in
         target:
           cooling !== undefined && "totalWater" in cooling
             ? cooling.totalWater
-            : batch.isolation.how === "crystallise"
+            : batch.isolation.how === "crystallise" && batch.crystallising?.asItForms !== true
               ? batch.isolation.waterToSaturate
               : undefined,
         planned:

@@ -238,6 +238,7 @@ function crystallisation({ batch, setting, grown }: Given): Check[] {
   if (crystallising === undefined) return [];
   const { cooling, saltPair, hot, cold } = crystallising;
   const at = (q: Quantity): string => q.format({ decimals: 0, uncertainty: "none" });
+  if (crystallising.asItForms && "missing" in cooling) return [check(cooling.missing)];
   if ("missing" in cooling) return [check(`no crop by cooling can be calculated: ${cooling.missing}`)];
   if (saltPair !== undefined)
     return [

@@ -59,6 +59,9 @@ export interface Draft extends Done, Telling {
 /** Name of the vessel the work is done in. */
 export const POT = "pot";
 
+/** Wash bottle for gas that must not go into the room. */
+export const TRAP = "gas trap";
+
 /** Vessel of the liquor that crystals came from. */
 export const MOTHER = "mother liquor";
 

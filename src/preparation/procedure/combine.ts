@@ -5,19 +5,21 @@ import type { Quantity } from "../../quantity";
 import { type Matter, matterOf } from "../contents/matter";
 import { less, Pot } from "../contents/pot";
 import { WARM_IN_ACID } from "../data/firing";
-import { add, added, type Reaction } from "../operation/add";
+import { added, type Reaction, reacted } from "../operation/add";
 import { heat } from "../operation/heat";
-import { exact } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
 import { isGas } from "../reaction/fluids";
 import type { Species } from "../reaction/species";
 import { putAsides } from "./asides";
 import { type Bench, type Look, POT, type Telling } from "./bench";
+import { isLedIn } from "./feed";
 import { putInto, vesselIn } from "./filling";
 import { withOtherSolids } from "./other-solid";
-import { acidsUsed, lyeStage, mainReaction, peroxideLeft, settled } from "./reactions";
+import { acidsUsed, gasLeft, lyeStage, mainReaction, peroxideLeft, settled } from "./reactions";
 import { inOrder } from "./roles";
+import { gasesIn, gasInRoom, notCaught, trapsFor } from "./trap";
 import { asRead } from "./weighing";
-import { about, celsius, lasting, litres } from "./words";
+import { about, celsius, lasting, list, litres } from "./words";
 
 const amountOf = ({ frame }: Bench, i: number): Quantity => frame.setting.materials[i]!.amountIn(frame.portions[i]!);
 
@@ -51,6 +53,19 @@ function split(
 const alsoAdding = (bench: Bench, i: number): string =>
   `${bench.frame.feeds[i]!.how === "solid" ? `Add the ${asRead(bench.frame.setting, bench.frame.portions[i]!)} of` : "Pour in the"} ${bench.name(i)} in the same way.`;
 
+/** A gas is led in, slowly enough for the liquid to take it. */
+function leading(bench: Bench, i: number, look: Look, isLast: boolean): string {
+  const { setting, portions, account } = bench.frame;
+  const { left, amount } = account.supplied[i]!;
+  const volume = gasInRoom(bench, amount);
+  const room = isLast ? vesselIn(look) : "";
+  const over =
+    left.compare(amount.times(planned("asGoodAsNone"))) > 0
+      ? `; about ${litres(gasInRoom(bench, left))} of it passes through`
+      : "";
+  return `Lead the ${asRead(setting, portions[i]!)} of ${bench.name(i)} (${litres(volume)}) in slowly, stirring, until no more is absorbed${room}${over}.`;
+}
+
 /** The last material comes in, and everything reacts. */
 function adding(bench: Bench, i: number, look: Look, isLast: boolean): string {
   const { feeds, roles, portions, setting } = bench.frame;
@@ -58,6 +73,7 @@ function adding(bench: Bench, i: number, look: Look, isLast: boolean): string {
   const solid = feeds[i]!.how === "solid";
   const alone = feeds[i]!.how === "solid" || (feeds[i]!.how === "solution" && !hasVessel(bench, i));
   const what = alone ? `${asRead(setting, portions[i]!)} of ${name}` : `${name} solution`;
+  if (isLedIn(setting.materials[i]!)) return leading(bench, i, look, isLast);
   const verb = solid ? "Add" : "Pour";
   const into = solid ? `the ${what}` : `the ${what} into the vessel`;
   if (!isLast) return `${verb} ${into}, ${solid ? "" : "slowly and "}stirring.`;
@@ -76,9 +92,14 @@ function adding(bench: Bench, i: number, look: Look, isLast: boolean): string {
   const least = additionRate.leastTime && lasting(additionRate.leastTime);
   const over = least === undefined ? "" : ` over at least ${least}`;
   const volumes = gas.map((one) => `${litres(one.volume)} of ${one.formula}`).join(" and ");
+  const poison = notCaught(gasesLeft(bench));
+  const hood = poison.length === 0 ? "" : `; nothing here absorbs ${list(poison)}: all of it must leave through a hood`;
   const portion = alone ? ` (about ${portionShown(bench, portions[i]!.dividedBy(additionRate.portions))} each)` : "";
-  return `${verb} ${into} in at least ${additionRate.portions} portions${portion}${over}, stirring; wait until the foam falls before the next portion${cool}${room}: ${volumes} in all, ${litres(additionRate.gasPerPortion)} from one portion.`;
+  return `${verb} ${into} in at least ${additionRate.portions} portions${portion}${over}, stirring; wait until the foam falls before the next portion${cool}${room}: ${volumes} in all, ${litres(additionRate.gasPerPortion)} from one portion${hood}.`;
 }
+
+/** Gas that the pot has given off. */
+const gasesLeft = ({ drafts }: Bench) => drafts.filter(({ vessel }) => vessel === POT).flatMap(gasesIn);
 
 const portionShown = ({ hand }: Bench, portion: Quantity): string =>
   portion.dimension === "volume" ? hand.litres(portion) : hand.grams(portion);
@@ -113,7 +134,7 @@ export function combine(bench: Bench): void {
     stage === undefined
       ? [main]
       : [stage.back, { ...main, terms: main.terms.filter(({ matter }) => matter.key !== stage.gas.key) }];
-  const reactions = [...acidsUsed(bench), ...asStaged, ...peroxideLeft(bench)];
+  const reactions = [...acidsUsed(bench), ...asStaged, ...peroxideLeft(bench), ...gasLeft(bench)];
   const settle = (pot: Pot): Pot => settled(bench, pot);
   const last = rest.at(-1);
   const alike = (i: number): boolean =>
@@ -137,9 +158,9 @@ export function combine(bench: Bench): void {
     const now = giving ? [stage.first] : (shared?.first ?? []);
     const speaks = stage === undefined ? i === speaker : giving;
     const [before, other] = [bench.pot, bench.in(own)];
-    const done = isLast
-      ? added(before, other, withOtherSolids(bench, before.plusAll(other), open), settle)
-      : add(before, other, now);
+    const outcome = isLast ? withOtherSolids(bench, before.plusAll(other), open) : reacted(before.plusAll(other), now);
+    const caught = trapsFor(bench, gasesIn(outcome));
+    const done = added(before, other, outcome, isLast ? settle : undefined);
     const telling: Telling = {
       say: (look) =>
         stage === undefined && i !== speaker && alike(i) ? alsoAdding(bench, i) : adding(bench, i, look, speaks),
@@ -149,10 +170,11 @@ export function combine(bench: Bench): void {
       ...(isLast ? { limit: (look: Look) => look.additionRate?.leastTime } : {}),
     };
     bench.did(POT, done, telling);
+    caught();
   });
   if (rest.length === 0) alone(bench, reactions, settle);
   bench.liquor = bench.pot;
-  const { before, put } = bench.drafts.at(-1)!;
+  const { before, put } = bench.drafts.filter(({ vessel }) => vessel === POT).at(-1)!;
   bench.mixed = put.reduce((all, one) => all.plus(one.mass), before.mass);
   putAsides(bench, "charcoal");
 }
@@ -171,9 +193,9 @@ function warmed(bench: Bench, name: string): void {
 }
 
 /** What no material brings: led in as gas, or simply missing on the table. */
-const bringing = (matter: Matter, amount: Quantity): string =>
+const bringing = (bench: Bench, matter: Matter, amount: Quantity): string =>
   isGas(matter.formula, false)
-    ? `Lead in ${about(amount, "mol")} of ${matter.name}, until no more is absorbed.`
+    ? `Lead in ${litres(gasInRoom(bench, amount))} of ${matter.name} (${about(amount, "mol")}), until no more is absorbed.`
     : `Add ${about(amount, "mol")} of ${matter.name}, which no material of the plan brings.`;
 
 /** Nothing else is put in: what the air or a gas brings, or only the water. */
@@ -189,12 +211,14 @@ function alone(bench: Bench, reactions: readonly Reaction[], settle: (pot: Pot) 
     return;
   }
   const outcome = withOtherSolids(bench, bench.pot, reactions);
+  const caught = trapsFor(bench, gasesIn(outcome));
   const done = added(bench.pot, Pot.empty(setting.temperature, setting.pressure), outcome, settle);
   bench.did(POT, done, {
     care: "mixing",
     say: () =>
       airs.length === 0
         ? "Stir until the reaction is over."
-        : airs.map(({ matter, count }) => bringing(matter, bench.frame.account.extent.times(-count))).join(" "),
+        : airs.map(({ matter, count }) => bringing(bench, matter, bench.frame.account.extent.times(-count))).join(" "),
   });
+  caught();
 }

@@ -11,6 +11,7 @@ import { fateOf } from "../reaction/fate";
 import { isGas } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
 import type { Isolation } from "./isolation";
+import { notWarmOf } from "./kind";
 
 /** How a product is crystallised. */
 export interface Crystallising {
@@ -18,6 +19,8 @@ export interface Crystallising {
   readonly cold: Quantity<"temperature">;
   /** The product by itself: `totalWater` is what to boil the liquor down to; or why there is no such figure. */
   readonly cooling: Crystallisation | { readonly missing: string };
+  /** It is not warmed in its liquor, and comes out as it forms, in the cold. */
+  readonly asItForms: boolean;
   /** Where the liquor holds one other salt made of the same ions; undefined where it does not. */
   readonly saltPair: SaltPairPlan | undefined;
 }
@@ -55,8 +58,14 @@ export function crystallisingOf(
 ): Crystallising | undefined {
   if (isolation.how !== "crystallise") return undefined;
   const { product, products, materials, temperature: cold } = setting;
+  const bound = notWarmOf(product.formula);
+  const limit = bound?.upTo === undefined ? undefined : (exact(bound.upTo) as Quantity<"temperature">);
+  if (limit !== undefined && limit.compare(cold) <= 0) {
+    const missing = `${product.name} is not warmed in its liquor: ${bound!.why}`;
+    return { hot: cold, cold, cooling: { missing }, asItForms: true, saltPair: undefined };
+  }
   // As hot as the table goes, where it ends below the usual.
-  const usual = planned("hot") as Quantity<"temperature">;
+  const usual = limit ?? (planned("hot") as Quantity<"temperature">);
   let hot = usual;
   let cooling = coolingOf(product.formula, theory, hot, cold);
   for (const text of LOWER) {
@@ -75,7 +84,7 @@ export function crystallisingOf(
       fateOf(s.formula, setting.temperature).fallsOut !== true,
   );
   const other = beside[0];
-  const base = { hot, cold, cooling };
+  const base = { hot, cold, cooling, asItForms: false };
   if (other === undefined || beside.length > 1 || "missing" in cooling) return { ...base, saltPair: undefined };
   const from = materials.map(({ species }, i) => {
     const { amount } = account.supplied[i]!;

@@ -3,8 +3,9 @@
 
 import { type Formula, parseFormula } from "../../formula";
 import { isOneOf } from "../../ion/internal";
-import type { Quantity } from "../../quantity";
+import { type Quantity, sum } from "../../quantity";
 import type { Crystallisation } from "../../solubility";
+import { massOf } from "../contents/entry";
 import { massOfWater, matterOf } from "../contents/matter";
 import { type Coming, concentrate } from "../operation/concentrate";
 import { cool } from "../operation/cool";
@@ -14,9 +15,11 @@ import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
 import { seed } from "../operation/seed";
 import { exact, planned } from "../planning/exact";
+import { keptByWater } from "../reaction/fate";
 import { putAsides } from "./asides";
 import { type Bench, POT } from "./bench";
 import { limited, otherSalt } from "./coming";
+import { notWarmOf } from "./kind";
 import { protectionOf } from "./protection";
 import { filterAndRinse } from "./rinsing";
 import { secondCrop } from "./second-crop";
@@ -43,10 +46,45 @@ function lookThrough(bench: Bench, hot: Quantity<"temperature">): void {
   });
 }
 
+/** What must not be warmed comes out as it forms; the liquor keeps what it dissolves. */
+function standCold(bench: Bench, cold: Quantity<"temperature">): void {
+  const { product } = bench.frame.setting;
+  filterHot(bench, cold);
+  const matter = matterOf(product.formula);
+  const { books } = bench.pot;
+  const there = books.dissolved.find((one) => one.matter.key === matter.core.key)?.amount ?? exact("0 mol");
+  const stays = keptByWater(product.formula, books.water, cold);
+  const amount = stays === undefined ? there : there.minus(stays.dividedBy(matter.molarMass).to("mol"));
+  const coming = amount.isPositive() ? limited(bench.pot, [{ matter, amount }]) : [];
+  if (coming.length === 0) {
+    evaporate(
+      bench,
+      `${product.name} stays dissolved`,
+      "Let the liquor evaporate in a wide dish in moving air, not warmed,",
+    );
+    return;
+  }
+  const mass = sum(coming.map(massOf));
+  const why = notWarmOf(product.formula)?.why;
+  putAsides(bench, "seed");
+  bench.did(POT, cool(bench.pot, cold, coming), {
+    care: "isolating",
+    target: cold,
+    blank: "temperature",
+    say: () =>
+      `Do not warm it${why === undefined ? "" : `: ${why}`}. Let it stand at ${celsius(cold)} or colder until no more comes out: ${bench.hand.grams(mass)} of ${matter.name} in all${stays === undefined ? "" : `, and ${bench.hand.grams(stays)} stays dissolved`}.`,
+  });
+  filterAndRinse(bench, product.formula, mass, cold);
+}
+
 export function isolateCrystals(bench: Bench): void {
   const { crystallising, setting } = bench.frame;
   if (crystallising === undefined) return;
-  const { hot, cold, cooling, saltPair } = crystallising;
+  const { hot, cold, cooling, saltPair, asItForms } = crystallising;
+  if (asItForms) {
+    standCold(bench, cold);
+    return;
+  }
   if (bench.pot.books.temperature.compare(hot) < 0 || bench.pot.books.solids.length > 0)
     bench.did(POT, heat(bench.pot, hot), {
       care: "isolating",
@@ -151,7 +189,11 @@ function isFlat(bench: Bench, cooling: Crystallisation): boolean {
 const isFleeting = (formula: Formula): boolean => isOneOf(formula, "NH3", "HCl", "CH3COOH", "CO2");
 
 /** The liquor is evaporated, and what is in it is the product: cooling brings little, or there is no figure for it. */
-function evaporate(bench: Bench, missing?: string): void {
+function evaporate(
+  bench: Bench,
+  missing?: string,
+  how = "Evaporate the liquor in a wide dish, stirring towards the end,",
+): void {
   const { setting } = bench.frame;
   const { product, temperature } = setting;
   const crop = matterOf(product.formula);
@@ -170,7 +212,7 @@ function evaporate(bench: Bench, missing?: string): void {
       care: "isolating",
       target: done.after.mass,
       say: () =>
-        `Evaporate the liquor in a wide dish, stirring towards the end, until it sets to crystals (${bench.hand.water(off)} in all); ${missing === undefined ? "cooling brings little of it" : `no crop by cooling is known (${missing})`}.`,
+        `${how} until it sets to crystals (${bench.hand.water(off)} in all); ${missing === undefined ? "cooling brings little of it" : `no crop by cooling is known (${missing})`}.`,
     },
   );
 }

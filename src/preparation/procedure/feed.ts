@@ -60,6 +60,8 @@ interface Feeding {
   readonly roles: readonly Role[];
   /** The product crystallises from the liquor. */
   readonly crystals: boolean;
+  /** What crystallises is not warmed: feeds are made cold, and strong. */
+  readonly cold: boolean;
   /** All the water the liquor should have at the end, where that is known. */
   readonly target: Quantity | undefined;
   /** For a run: the feeds of its plan, and which of them nothing changed. A run has the water that the plan prescribes. */
@@ -151,7 +153,7 @@ function dissolved(material: Material, i: number, feeding: Feeding): Feed {
   const { setting, account, roles } = feeding;
   // A base is made thin whatever comes of it, and so is a metal salt that a ligand is to meet.
   const meetsLigand = roles[i] === "metal salt" && roles.includes("ligand");
-  const crystals = feeding.crystals && roles[i] !== "base" && !meetsLigand;
+  const crystals = feeding.crystals && !feeding.cold && roles[i] !== "base" && !meetsLigand;
   const { shelf, form, formName } = material;
   const { name } = shelf;
   const { amount } = account.supplied[i]!;
@@ -178,7 +180,7 @@ function dissolved(material: Material, i: number, feeding: Feeding): Feed {
   if (told !== undefined) return told;
   const base = { material: name, how: "dissolve", at } as const;
   const saturated = { ...base, dissolving: found.value, why: `${least} times what just dissolves it` };
-  if (crystals || request.waterFactor !== undefined) return saturated;
+  if (crystals || feeding.cold || request.waterFactor !== undefined) return saturated;
   const aim = planned(feeding.crystals ? "baseStrength" : "feedStrength");
   const aimed = amount.dividedBy(aim).to("g");
   if (aimed.compare(found.value.totalWater) <= 0) return saturated;
@@ -223,6 +225,10 @@ const dilutedBy = (mass: Quantity, w: Quantity, water: Quantity): Dilution => ({
   to: mass.times(w).dividedBy(mass.plus(water)).to("%"),
 });
 
+/** It comes as gas, by itself and not in water. */
+export const isLedIn = ({ form, isSolution }: Pick<Material, "form" | "isSolution">): boolean =>
+  !isSolution && isGas(form, false);
+
 function feedOf(material: Material, i: number, feeding: Feeding): Feed {
   const { setting, portions, roles } = feeding;
   const { wet, temperature } = setting;
@@ -237,7 +243,7 @@ function feedOf(material: Material, i: number, feeding: Feeding): Feed {
       water: material.solventIn(portions[i]!) as Quantity<"mass"> | undefined,
       dilution: dilutionOf(material, i, feeding),
     };
-  if (isGas(form, false)) return asSolid(`${formName} is a gas: lead it into the liquid`);
+  if (isLedIn(material)) return asSolid(`${formName} is a gas: lead it into the liquid`);
   if (form.symbols.length === 1) return asSolid(`${formName} goes into solution only as it reacts`);
   const isTold = material.shelf.dissolve?.water !== undefined || material.shelf.dissolve?.concentration !== undefined;
   const fate = fateOf(form, temperature);
@@ -281,8 +287,11 @@ const swapped = ({ products, product }: Setting, { formed }: Account): Quantity[
   });
 
 /** Salts that go hot into one pot share its water: as much as the one that needs most, or as what is to crystallise. */
-function sharing(feeds: readonly Feed[], { setting, account, roles, crystals, target }: Feeding): readonly Feed[] {
-  if (!crystals || setting.request.waterFactor !== undefined) return feeds;
+function sharing(
+  feeds: readonly Feed[],
+  { setting, account, roles, crystals, cold, target }: Feeding,
+): readonly Feed[] {
+  if (!crystals || cold || setting.request.waterFactor !== undefined) return feeds;
   const { materials } = setting;
   const ranks = ranksOf(setting, roles);
   const order = inOrder(setting, ranks, (i) => feeds[i]!.how === "solid");

@@ -14,11 +14,11 @@ import { fire } from "../operation/fire";
 import { hold } from "../operation/hold";
 import { exact, planned } from "../planning/exact";
 import { putTheRest } from "./asides";
-import { type Bench, POT } from "./bench";
+import { type Bench, type Look, POT } from "./bench";
 import { weighProduct } from "./finish";
 import { mainReaction } from "./reactions";
 import { weighAll } from "./weighing";
-import { celsius } from "./words";
+import { celsius, list, litres } from "./words";
 
 /** Oxides that absorb water and carbon dioxide from the air. */
 const SLAKES = ["CaO", "SrO", "BaO", "Na2O", "K2O", "Li2O", "MgO"];
@@ -50,6 +50,12 @@ function plateauOf({ frame: { setting } }: Bench): Plateau {
     return { at: step?.to ?? step?.from, below: found >= 0 ? steps[found + 1]?.from : undefined };
   });
 }
+
+/** What leaves the kiln as gas. */
+const leaving = ({ gas }: Look): string =>
+  gas.length === 0
+    ? ""
+    : `; ${list(gas.map(({ volume, formula }) => `${litres(volume)} of ${formula}`))} ${gas.length === 1 ? "leaves" : "leave"} it, measured cold`;
 
 export function kiln(bench: Bench): void {
   const { setting, theory, account } = bench.frame;
@@ -99,8 +105,8 @@ export function kiln(bench: Bench): void {
       limit: () => theory,
       care: "heating",
       blank: "ignition",
-      say: () =>
-        `Heat slowly ${warm} and keep it there until the mass stands still at ${range}, from ${bench.hand.grams(done.before.mass)}.`,
+      say: (look) =>
+        `Heat slowly ${warm} and keep it there until the mass stands still at ${range}, from ${bench.hand.grams(done.before.mass)}${leaving(look)}.`,
     },
   );
   bench.did(POT, cool(bench.pot, setting.temperature), {

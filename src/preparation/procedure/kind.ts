@@ -9,7 +9,7 @@ import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import { isHydrogenAnion, isOneOf } from "../../ion/internal";
 import { madeOf } from "../../substance/internal";
-import { NOT_WARM } from "../data/products";
+import { NOT_WARM, type NotWarmRow } from "../data/products";
 import { exact } from "../planning/exact";
 import { isAcid, isAmmonia } from "../reaction/acids";
 import { fateInRoom } from "../reaction/fate";
@@ -107,15 +107,25 @@ function kindFromEquation(
   return fallsOut === false ? "crystallisation" : "other";
 }
 
-export function digestionOf(kind: ProcedureKind, product: Formula): string | undefined {
+/** Why a product is not warmed in its liquor, and how warm that may be; undefined where it may be hot. */
+export const notWarmOf = (product: Formula): NotWarmRow | undefined =>
+  rememberedCold(product.toString(), () => notWarmRow(product));
+
+const rememberedCold = /* @__PURE__ */ remembering<NotWarmRow | undefined>(200);
+
+function notWarmRow(product: Formula): NotWarmRow | undefined {
   const { identity, anhydrousIdentity, ligands } = constitutionOf(product);
   const is = (text: string): boolean => {
     const row = constitutionOf(text);
     return row.waters === 0 ? row.anhydrousIdentity === anhydrousIdentity : row.identity === identity;
   };
-  const cold = NOT_WARM.find(
+  return NOT_WARM.find(
     ({ formulas, ammine }) => formulas.some(is) || (ammine && ligands.some(({ formula }) => formula === "NH3")),
   );
+}
+
+export function digestionOf(kind: ProcedureKind, product: Formula): string | undefined {
+  const cold = notWarmOf(product);
   if (cold !== undefined) return `do not warm it in its liquor: ${cold.why} (common practice)`;
   if (kind !== "precipitation") return undefined;
   // what heat takes water from below the usual warmth is digested as cool as it is dried

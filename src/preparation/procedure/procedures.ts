@@ -2,6 +2,7 @@
 
 import { matterOf } from "../contents/matter";
 import { hold } from "../operation/hold";
+import { isGas } from "../reaction/fluids";
 import { Bench, type Frame, POT, type Work } from "./bench";
 import { combine } from "./combine";
 import { powderLeft, takeOutMetal } from "./displaced";
@@ -105,6 +106,17 @@ function redox(bench: Bench): void {
   finish(bench);
 }
 
+/** A product that leaves as gas: nothing is filtered. */
+function gasMaking(bench: Bench): void {
+  weighAll(bench);
+  combine(bench);
+  const { product } = bench.frame.setting;
+  until(
+    bench,
+    `The ${matterOf(product.formula).name} leaves as gas: lead it through a tube to where it is used, and warm the vessel at the end for what stays dissolved.`,
+  );
+}
+
 const PROCEDURE: Readonly<Record<ProcedureKind, Procedure>> = {
   precipitation,
   neutralisation,
@@ -121,7 +133,8 @@ const PROCEDURE: Readonly<Record<ProcedureKind, Procedure>> = {
 /** The procedure of a kind, worked on the portions. */
 export function workOf(frame: Frame): Work {
   const bench = new Bench(frame);
-  (frame.setting.wet ? PROCEDURE[frame.kind] : kiln)(bench);
+  const { wet, product } = frame.setting;
+  (!wet ? kiln : isGas(product.formula, wet) ? gasMaking : PROCEDURE[frame.kind])(bench);
   const { drafts, liquor, mixed, kept, elsewhere, filtrate, washing } = bench;
   return { drafts, liquor, mixed, kept, elsewhere, filtrate, washing };
 }

@@ -10,12 +10,13 @@ import { type Matter, matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { dissolve as redissolve, type Term } from "../contents/react";
 import type { Reaction } from "../operation/add";
-import { exact } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
 import { fateOf, keptByWater } from "../reaction/fate";
 import { isGas } from "../reaction/fluids";
 import { acidsIn, baseAmong, neutralisation } from "../reaction/neutralising";
 import type { Species } from "../reaction/species";
 import type { Bench } from "./bench";
+import { isLedIn } from "./feed";
 import { isByLye, isLye, isPeroxide } from "./roles";
 
 /** Where the products go. */
@@ -63,6 +64,25 @@ export function peroxideLeft(bench: Bench): Reaction[] {
     ];
   });
 }
+
+/** A gas is led in with what of it is not absorbed: that leaves again. */
+export const gasLeft = ({ frame: { setting, account } }: Bench): Reaction[] =>
+  setting.materials.flatMap((material, i): Reaction[] => {
+    const { form } = material;
+    const { left, excess } = account.supplied[i]!;
+    // What rounding put over stays in the liquor.
+    if (!isLedIn(material) || !left.isPositive() || excess.compare(planned("asGoodAsNone")) < 0) return [];
+    const matter = matterOf(form);
+    return [
+      {
+        terms: [
+          { matter, count: -1n, whereto: "dissolved" },
+          { matter, count: 1n, whereto: "gas" },
+        ],
+        extent: left,
+      },
+    ];
+  });
 
 /** Acid that came along in a shop material is neutralised by the base of the plan. */
 export function acidsUsed(bench: Bench): Reaction[] {

@@ -4,6 +4,9 @@ import { weigh } from "../operation/weigh";
 import type { Setting } from "../request/setting";
 import { weighAside } from "./asides";
 import type { Bench } from "./bench";
+import { isLedIn } from "./feed";
+import { gasInRoom } from "./trap";
+import { litres } from "./words";
 
 /** A portion as the instrument shows it. */
 export function asRead({ steps }: Setting, portion: Quantity): string {
@@ -33,7 +36,10 @@ export function weighAll(bench: Bench): void {
     // The account leaves out the base that acid in a shop material uses; on the balance it is there.
     const whole = alsoAcid ? material.amountIn(portion) : account.supplied[i]!.amount;
     bench.did(name, weigh(material, portion, whole, bench.in(name)), {
-      say: () => `${verb} ${asRead(setting, portion)}${beside} of the ${name}.`,
+      say: () =>
+        isLedIn(material)
+          ? `Have ${asRead(setting, portion)} of the ${name} ready, ${litres(gasInRoom(bench, whole))}: a small cylinder on the balance shows how much has left it.`
+          : `${verb} ${asRead(setting, portion)}${beside} of the ${name}.`,
       materials: [name],
       amounts: other === undefined ? [portion] : [portion, other],
       blank: `weighed.${name}`,

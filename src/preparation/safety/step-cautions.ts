@@ -22,6 +22,7 @@ import type { BatchFigures } from "../planning/batch-figures";
 import { planned } from "../planning/exact";
 import { dryingOf } from "../procedure/drying";
 import { procedureOf } from "../procedure/kind";
+import { absorbentOf } from "../reaction/absorbing";
 import { isAcid, isAmmonia } from "../reaction/acids";
 import { gasRow, isGas } from "../reaction/fluids";
 import { nameOfFormula, type Species } from "../reaction/species";
@@ -76,6 +77,12 @@ const kindOf = ({ setting }: Given): string => procedureOf(setting).kind;
 const handlesAmmonia = ({ setting }: Given): boolean =>
   [...setting.reactants, ...setting.products].some((s) => isAmmonia(s.formula));
 
+/** Some of the gas goes through a wash bottle, and with it all. */
+const isTrapped = ({ setting }: Given): boolean =>
+  setting.products.some(
+    (one) => one !== setting.product && isGas(one.formula, setting.wet) && absorbentOf(one.formula) !== undefined,
+  );
+
 /** When a row of the table holds. */
 const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "strong acid": ({ setting }) => setting.materials.some(isStrongAcid),
@@ -87,7 +94,13 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "heat not known": (given) =>
     "missing" in given.batch.heat &&
     (given.setting.materials.some(isStrongAcid) || ["redox", "displacement", "metal and acid"].includes(kindOf(given))),
-  gas: ({ batch }) => batch.gas.length > 0,
+  "diluted acid": ({ setting, batch }) =>
+    setting.materials.some((m, i) => {
+      const feed = batch.feeds[i]!;
+      return isStrongAcid(m) && feed.how === "solution" && feed.dilution !== undefined;
+    }),
+  gas: (given) => given.batch.gas.length > 0 && (!given.setting.wet || !isTrapped(given)),
+  "gas through a trap": (given) => given.setting.wet && isTrapped(given),
   "gas for the hood": ({ batch }) => batch.gas.some((gas) => gas.hood),
   "flammable gas": ({ setting }) =>
     setting.products.some(({ formula }) => isGas(formula, setting.wet) && gasRow(formula)?.burns === true),
@@ -99,7 +112,7 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   antisolvent: (given) =>
     kindOf(given) === "complex formation" &&
     (given.batch.isolation.how === "unknown" || given.setting.asides.length > 0),
-  crystallising: ({ batch }) => batch.isolation.how === "crystallise",
+  crystallising: ({ batch }) => batch.crystallising?.asItForms === false,
   "drying limit": ({ setting }) => dryingOf(setting.product.formula).upTo !== undefined,
   "acid left": ({ setting, batch }) =>
     setting.wet &&

@@ -19,7 +19,7 @@ import { type DissolvedMetal, SODA, type Treatment, treatmentOf } from "./waste-
 
 /** What is left in one vessel. */
 export interface WasteVessel {
-  readonly vessel: "mother liquor" | "filtrate" | "wash water" | "residue";
+  readonly vessel: "mother liquor" | "filtrate" | "wash water" | "residue" | "gas trap";
   /** No more than this; undefined for a residue, or where how much water there is is not known. */
   readonly volume: Quantity<"volume"> | undefined;
   readonly contents: Contents;

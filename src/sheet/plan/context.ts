@@ -69,6 +69,10 @@ export function waterOf({ operation, put }: ProcedureStep): Quantity | undefined
   return plain[0]?.water;
 }
 
+/** What the wash bottle for gas is filled with; undefined where there is none. */
+export const trapOf = ({ steps }: Plan): Quantity | undefined =>
+  steps.find(({ vessel }) => vessel.startsWith("gas trap"))?.amounts[0];
+
 /** The steps as they are numbered on paper: all weighing is one. */
 export function stepsOnPaper({ steps }: Plan): { readonly first: boolean; readonly rest: readonly ProcedureStep[] } {
   const rest = steps.filter(({ operation }) => operation !== "weigh");

@@ -3,7 +3,7 @@ import { quantity } from "../../quantity";
 import type { Block } from "../document/blocks";
 import { about, handy, sizeOf } from "../figures";
 import { filled } from "../words";
-import { bare, handFor, type OnPaper, rangeOf } from "./context";
+import { bare, handFor, type OnPaper, rangeOf, trapOf } from "./context";
 
 /** The title, with a blank for whose sheet it is: a batch, or a group of a class. */
 export function titleBlock({ plan, words }: OnPaper, whose: string): Block {
@@ -24,7 +24,7 @@ function vesselCell(on: OnPaper) {
   if (vessel?.smallest !== undefined)
     return {
       label: words.vessel,
-      value: filled(words.open, { size: sizeOf(vessel.smallest) }),
+      value: filled(trapOf(plan) === undefined ? words.open : words.tubed, { size: sizeOf(vessel.smallest) }),
       note: filled(words.liquid, { volume: handFor(on).litres(vessel.liquid) }),
     };
   const fired = plan.steps.some(({ operation }) => operation === "fire");

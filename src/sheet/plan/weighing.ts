@@ -4,7 +4,7 @@ import type { Quantity } from "../../quantity";
 import { BLANK, type Block, blankCell, type Cell } from "../document/blocks";
 import { about, pretty, sentence, sizeOf } from "../figures";
 import { filled } from "../words";
-import { asRead, handFor, instrumentsOf, numberOf, type OnPaper, stepsOnPaper, waterOf } from "./context";
+import { asRead, handFor, instrumentsOf, numberOf, type OnPaper, stepsOnPaper, trapOf, waterOf } from "./context";
 
 /** Smallest usual jug that takes a volume with room to stir. */
 const JUGS = [50, 100, 250, 500, 1000, 2000, 3000, 5000, 10_000, 20_000] as const;
@@ -44,10 +44,14 @@ export function kitOf(on: OnPaper): string[] {
   const measures = weighings.some(({ portion }) => portion.dimension === "volume") || steps.some(waterOf);
   const evaporates = steps.some(({ operation, after }) => operation === "concentrate" && !after.water.isPositive());
   const tests = steps.filter(({ blank }) => blank === "tests.lastWash");
+  const trap = trapOf(plan);
   return [
     filled(words.balance, { step: String(instruments.mass) }),
     ...(measures ? [filled(words.cylinder, { step: String(instruments.volume) })] : []),
-    ...(vessel?.smallest === undefined ? [] : [filled(words.vesselOf, { size: sizeOf(vessel.smallest) })]),
+    ...(vessel?.smallest === undefined
+      ? []
+      : [filled(trap === undefined ? words.vesselOf : words.flaskOf, { size: sizeOf(vessel.smallest) })]),
+    ...(trap === undefined ? [] : [filled(words.trap, { volume: handFor(on).litres(trap) })]),
     ...jugs,
     ...(does("dissolve", "suspend", "add") && vessel !== undefined ? [words.stirrer] : []),
     ...(isWarm || (vessel !== undefined && !("missing" in plan.heat)) ? [words.thermometer] : []),
