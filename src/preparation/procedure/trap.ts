@@ -70,7 +70,7 @@ export const gasInRoom = ({ frame: { setting } }: Bench, amount: Quantity): Quan
 export function trapsFor(bench: Bench, gases: readonly Entry[]): () => void {
   const { product } = bench.frame.setting;
   // A gas that is the product goes where it is wanted.
-  const unwanted = gases.filter(({ matter }) => matter.key !== product.formula.compositionText);
+  const unwanted = gases.filter(({ matter }) => matter.key !== matterOf(product.formula).key);
   const found = unwanted.flatMap((gas) => {
     const absorbing = absorbingOf(gas);
     return absorbing === undefined ? [] : [{ gas, absorbing }];
