@@ -8,7 +8,7 @@ import { readable } from "../foundation/readable";
 import { constitutionOf } from "../ion";
 import { type Quantity, quantity, sum } from "../quantity";
 import { guard, needTextOption } from "./argument";
-import { ENTHALPIES, type FormationRow, type SubstanceState } from "./data/enthalpies";
+import { ENTHALPIES, type EnthalpyRow, type SubstanceState } from "./data/enthalpies";
 import { cite, type SourceKey } from "./data/sources";
 import { ThermochemistryError } from "./error";
 
@@ -48,7 +48,7 @@ const rowsByComposition = /* @__PURE__ */ byElements(
   ENTHALPIES,
   ({ formula }) => formula,
   (rows) => {
-    const index = new Map<string, FormationRow[]>();
+    const index = new Map<string, EnthalpyRow[]>();
     for (const row of rows) {
       const key = keyOf(parseFormula(row.formula));
       index.set(key, [...(index.get(key) ?? []), row]);
@@ -57,7 +57,7 @@ const rowsByComposition = /* @__PURE__ */ byElements(
   },
 );
 
-function rowsOf(formula: Formula): readonly FormationRow[] {
+function rowsOf(formula: Formula): readonly EnthalpyRow[] {
   const found = rowsByComposition(formula.toString()).get(keyOf(formula)) ?? [];
   const same = found.filter((row) => parseFormula(row.formula).equals(formula));
   if (same.length > 0) return same;
@@ -74,15 +74,15 @@ function rowsOf(formula: Formula): readonly FormationRow[] {
 }
 
 /** Different notations of one composition: taken when they cut the water off alike, refused when they may be isomers. */
-function plausible(found: readonly FormationRow[], formula: Formula): readonly FormationRow[] {
+function plausible(found: readonly EnthalpyRow[], formula: Formula): readonly EnthalpyRow[] {
   const alike = found.filter((row) => parseFormula(row.formula).hasSameParts(formula));
   return alike.every((row) => row.formula === alike[0]!.formula) ? alike : [];
 }
 
 /** Values already handed out, so that one figure used twice is one input. */
-const given = /* @__PURE__ */ new WeakMap<FormationRow, Quantity>();
+const given = /* @__PURE__ */ new WeakMap<EnthalpyRow, Quantity>();
 
-function figureOf(row: FormationRow): Quantity {
+function figureOf(row: EnthalpyRow): Quantity {
   const before = given.get(row);
   if (before !== undefined) return before;
   const decimals = row.enthalpy.includes(".") ? row.enthalpy.length - row.enthalpy.indexOf(".") - 1 : 0;
@@ -92,7 +92,7 @@ function figureOf(row: FormationRow): Quantity {
     { value: row.enthalpy, unit: "kJ/mol", ...spread },
     {
       symbol: `ΔfH(${row.formula},${row.state})`,
-      label: `enthalpy of formation of ${row.name}${row.form === undefined ? "" : ` (${row.form})`}, ${row.state}`,
+      label: `enthalpy of formation of ${row.formula}${row.form === undefined ? "" : ` (${row.form})`}, ${row.state}`,
       source: cite(row.source),
     },
   );
@@ -114,7 +114,7 @@ export function findFormation(
   if (row !== undefined) {
     const warnings = row.note === undefined ? [] : [`${row.formula}: ${row.note}`];
     if (form === undefined && inState.length > 1)
-      warnings.push(`${row.formula}: taken as ${row.form ?? row.name}, one of several forms`);
+      warnings.push(`${row.formula}: taken as ${row.form ?? "the crystals"}, one of several forms`);
     return {
       formula: row.formula,
       state: row.state,

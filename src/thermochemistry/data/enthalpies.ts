@@ -962,4 +962,7 @@ export const FORMATION = /* @__PURE__ */ once((): readonly FormationRow[] => [
 ]);
 
 /** What a heat is worked out from; Gibbs energies and heat capacities are kept for equilibria at other temperatures. */
-export const ENTHALPIES = /* @__PURE__ */ columns(FORMATION, ["formula", "state", "name", "form", "enthalpy", "source", "note"]);
+export const ENTHALPIES = /* @__PURE__ */ columns(FORMATION, ["formula", "state", "form", "enthalpy", "source", "note"]);
+
+/** A row without what belongs to other temperatures. */
+export type EnthalpyRow = ReturnType<typeof ENTHALPIES>[number];
