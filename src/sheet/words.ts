@@ -37,6 +37,8 @@ export const sheetWordsEnglish = Object.freeze({
   cools: "colder, if all is added at once",
   collect: "collect",
   hazards: "Hazards and protection",
+  precautions: "Precautionary statements of the labels",
+  precautionsFrom: "Precautionary statements: {source}",
   material: "Material",
   pictogram: "Pictogram",
   statement: "Hazard",

@@ -35,6 +35,14 @@ describe("the label of a bottle", () => {
     expect(bottleLabel(evaluateRun(plan, {}))).toContain("not weighed");
   });
 
+  // GHS, Annex 3: the words as they are printed
+  it("has precautionary statements in their official words, three at most", () => {
+    const text = bottleLabel("NaOH").replace(/\s+/g, " ");
+    expect(text).toContain("Wear protective gloves/protective clothing/eye protection/face protection (P280).");
+    expect(text).toContain("IF IN EYES: Rinse cautiously with water for several minutes.");
+    expect(text.match(/\(P[0-9+P]+\)/g)).toHaveLength(3);
+  });
+
   it("is written in three formats, escaped", () => {
     expect(bottleLabel(plan, { format: "html" })).toContain("chalk &lt;fine&gt;");
     expect(bottleLabel(plan, { format: "markdown" })).toContain("# CaCO₃");

@@ -14,7 +14,7 @@ import {
 import { describe, expect, it } from "vitest";
 import { SHEETS } from "../../docs/examples/sheets";
 import { sheetWordsEnglish, WORD_KEYS } from "../../src/sheet/words";
-import { officialText } from "../../src/substance/internal";
+import { officialPrecautions, officialText } from "../../src/substance/internal";
 
 /** Not a language: each word turned round and each letter moved, so that one left in English shows. */
 const turned = Object.fromEntries(
@@ -59,6 +59,9 @@ const own = (plan: Plan): string[] => [
   ...Object.values(plan.cautions).flatMap((one) => [...textsOf(one)]),
   // the statements of a label are a table of the law, not words of the sheet
   ...plan.cautions.substances.flatMap(({ statements }) => statements.map(({ code }) => officialText(code) ?? "")),
+  ...plan.cautions.substances.flatMap(({ statements }) =>
+    officialPrecautions(statements.map(({ code }) => code)).map(({ text }) => text),
+  ),
 ];
 
 /** Sources are names of books: they stand as they are. */

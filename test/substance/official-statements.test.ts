@@ -1,8 +1,9 @@
 // The official statements of labels: CLP Annex III, as two public bodies print it (H200 to H319); the others from memory.
 import { cautions, statementOf } from "preparative";
 import { describe, expect, it } from "vitest";
+import { OFFICIAL_PRECAUTIONS } from "../../src/substance/data/official-precautions";
 import { OFFICIAL_STATEMENTS } from "../../src/substance/data/official-statements";
-import { officialText } from "../../src/substance/internal";
+import { officialPrecautions, officialText } from "../../src/substance/internal";
 
 describe("official statements", () => {
   it("stand once for each code, without the full stop that the sheet sets", () => {
@@ -40,5 +41,28 @@ describe("official statements", () => {
     ]);
     for (const { statements } of asked.substances)
       for (const { code } of statements) expect(officialText(code), code).toMatch(/^[A-Z]/);
+  });
+});
+
+describe("official precautions", () => {
+  it("stand once for each code, of codes and hazards that are known", () => {
+    const all = OFFICIAL_PRECAUTIONS();
+    expect(new Set(all.map(({ code }) => code)).size).toBe(all.length);
+    for (const { code, text, hazards } of all) {
+      expect(text, code).toMatch(/^[A-Z].*[a-z]$/);
+      expect(statementOf(code).paraphrase.length, code).toBeGreaterThan(0);
+      for (const hazard of hazards) expect(statementOf(hazard).paraphrase.length, hazard).toBeGreaterThan(0);
+    }
+  });
+
+  // GHS Annex 3, tables of skin corrosion, acute toxicity 4 (oral), hazardous to water, flammable solids (from memory)
+  it.each([
+    ["H314", ["P260", "P280", "P305+P351+P338", "P301+P330+P331", "P303+P361+P353", "P304+P340", "P264", "P405"]],
+    ["H302", ["P301+P312", "P270", "P264"]],
+    ["H410", ["P273", "P391"]],
+    ["H360FD", ["P201", "P280", "P308+P313", "P405"]],
+    ["EUH031", []],
+  ])("%s asks for %j", (code, asked) => {
+    expect(officialPrecautions([code]).map((one) => one.code)).toEqual(asked);
   });
 });

@@ -6,6 +6,7 @@ import type { Plan, Run } from "../../preparation";
 import { type MassText, type Quantity, type QuantityLike, quantity, type VolumeText } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { type Cautions, cautions, type SubstanceCautions, substance } from "../../substance";
+import { officialPrecautions } from "../../substance/internal";
 import type { SheetFormat } from "../document/blocks";
 import { FORMATS, formatGuard, guard, SheetError } from "../error";
 import { about, handy, pretty } from "../figures";
@@ -117,6 +118,16 @@ function saidOf(one: SubstanceCautions, words: SheetWords): string {
   return statementsOf(one);
 }
 
+/** More than this nobody reads on a bottle. */
+const MOST_PRECAUTIONS = 3;
+
+/** Precautionary statements in their official words where a classification asks for any; else what is known here. */
+function carefulOf(substances: readonly SubstanceCautions[]): string[] {
+  const codes = substances.flatMap(({ statements }) => statements.map(({ code }) => code));
+  const official = officialPrecautions(codes).map(({ code, text }) => `${text} (${code}).`);
+  return (official.length > 0 ? official : [...new Set(substances.flatMap(ownCautions))]).slice(0, MOST_PRECAUTIONS);
+}
+
 /** The hazard part of a label, from what is known of what is in the bottle. */
 function hazardsOf({ substances, closing }: Cautions, words: SheetWords): Omit<Label, keyof Texts | "foot"> {
   const seen = new Map(substances.flatMap(({ pictograms }) => pictograms.map((one) => [one.code, one.paraphrase])));
@@ -126,7 +137,7 @@ function hazardsOf({ substances, closing }: Cautions, words: SheetWords): Omit<L
     signal: danger ? words.dangerWord : warning ? words.warningWord : "",
     pictograms: [...seen].map(([code, name]) => ({ code: code!, name: name! })),
     said: [...new Set(substances.map((one) => saidOf(one, words)))],
-    careful: [...new Set(substances.flatMap(ownCautions))].slice(0, 3),
+    careful: carefulOf(substances),
     closing,
   };
 }

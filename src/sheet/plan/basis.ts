@@ -3,12 +3,14 @@ import type { MovedFigure } from "../../preparation";
 import { explain, type Quantity } from "../../quantity";
 import type { Solubility } from "../../solubility";
 import { cite } from "../../solubility/internal";
+import { cite as citeLabel } from "../../substance/internal";
 import type { Block, Picture } from "../document/blocks";
 import { about, handy, pretty, sentence } from "../figures";
 import { bars } from "../pictures/charts";
 import { coolingPicture } from "../pictures/cooling";
 import { filled, type SheetWords } from "../words";
 import { handFor, massWithUncertainty, type OnPaper } from "./context";
+import { precautionsOf } from "./hazards";
 import { furtherCautions, OPTIONAL } from "./record";
 
 function checkBlocks(on: OnPaper): Block[] {
@@ -20,6 +22,17 @@ function checkBlocks(on: OnPaper): Block[] {
     ? []
     : [
         { kind: "heading", text: words.checks },
+        { kind: "list", items },
+      ];
+}
+
+/** Precautionary statements in their official words, each with what asks for it. */
+function precautionBlocks(on: OnPaper): Block[] {
+  const items = precautionsOf(on).map(({ code, text, materials }) => `${text} (${code}): ${materials.join(", ")}`);
+  return items.length === 0
+    ? []
+    : [
+        { kind: "heading", text: on.words.precautions },
         { kind: "list", items },
       ];
 }
@@ -104,7 +117,8 @@ function weightsBehind(figure: Quantity): readonly string[] {
 }
 
 /** The published ground the sheet stands on, each source once. */
-function sourceBlocks({ plan, words }: OnPaper): Block[] {
+function sourceBlocks(on: OnPaper): Block[] {
+  const { plan, words } = on;
   const dissolving = plan.feeds.flatMap((feed) => (feed.how === "dissolve" ? [feed] : []));
   const liquor = (plan.liquor.check?.substances ?? []).map((one) => one.solubility);
   const product = plan.isolation.how === "crystallise" ? [plan.isolation.solubility] : [];
@@ -129,7 +143,8 @@ function sourceBlocks({ plan, words }: OnPaper): Block[] {
     citation === undefined ? [] : [filled(words.cautionsFrom, { source: citation.replace(/, index \S+$/, "") })],
   );
   const weights = weightsBehind(plan.product.theoreticalYield).map((source) => filled(words.weightsFrom, { source }));
-  const items = [...new Set([...weights, ...figures, ...others.flatMap(named), ...cautions])];
+  const official = precautionsOf(on).map(({ source }) => filled(words.precautionsFrom, { source: citeLabel(source) }));
+  const items = [...new Set([...weights, ...figures, ...others.flatMap(named), ...cautions, ...official])];
   return [
     { kind: "heading", text: words.sources },
     { kind: "list", items },
@@ -182,6 +197,7 @@ export function basisBlocks(on: OnPaper): Block[] {
   const pictures = picturesOf(on);
   return [
     ...checkBlocks(on),
+    ...precautionBlocks(on),
     ...yieldBlocks(on),
     ...(pictures.length === 0 ? [] : [{ kind: "pictures", pictures } as const]),
     ...costBlocks(on),

@@ -1,7 +1,7 @@
 // Hazards of what is handled, by the strength that is really used, and what protects.
 import type { Plan } from "../../preparation";
 import type { SubstanceCautions } from "../../substance";
-import { officialText, protectionFor } from "../../substance/internal";
+import { type OfficialPrecaution, officialPrecautions, officialText, protectionFor } from "../../substance/internal";
 import type { Block, Cell } from "../document/blocks";
 import { capital, pretty } from "../figures";
 import { pictogram } from "../pictures/pictogram";
@@ -52,6 +52,26 @@ const pictogramsOf = ({ pictograms }: SubstanceCautions): Cell => ({
   svg: pictograms.map(({ code, paraphrase }) => pictogram(code, paraphrase)).join(""),
   text: pictograms.map(({ code }) => code).join(" "),
 });
+
+/** A precautionary statement with the names of what asks for it. */
+export interface AskedPrecaution extends Pick<OfficialPrecaution, "code" | "text" | "source"> {
+  readonly materials: readonly string[];
+}
+
+/** Precautionary statements that what is handled asks for, in the order of a label. */
+export function precautionsOf({ plan }: OnPaper): readonly AskedPrecaution[] {
+  const handled = plan.cautions.substances
+    .filter((one) => isHandled(plan, one))
+    .map((one) => ({ name: nameOf(plan, one), codes: one.statements.map(({ code }) => code) }));
+  return officialPrecautions(handled.flatMap(({ codes }) => codes)).map(({ code, text, source }) => ({
+    code,
+    text,
+    source,
+    materials: handled
+      .filter(({ codes }) => officialPrecautions(codes).some((one) => one.code === code))
+      .map(({ name }) => name),
+  }));
+}
 
 /** Protection that the codes of what is handled ask for. */
 function protection({ plan, words }: OnPaper): string[] {
