@@ -50,4 +50,5 @@ export const DOUBLE_SALTS = /* @__PURE__ */ once((): readonly DoubleSaltRow[] =>
   { solid: "K2FeCl5·H2O", name: "potassium iron(III) chloride", ions: [["K+", 2], ["Fe^3+", 1], ["Cl-", 5]], source: "memory" },
   { solid: "Na2Ca(CO3)2·5H2O", name: "gaylussite", ions: [["Na+", 2], ["Ca^2+", 1], ["CO3^2-", 2]], upTo: 40, source: "brgmEquilibria" },
   { solid: "KNaC4H4O6·4H2O", name: "Rochelle salt", ions: [["Na+", 1], ["K+", 1], ["C4H4O6^2-", 1]], upTo: 55, source: "memory" },
+  { solid: "(NH4)2Ce(NO3)6", name: "ammonium cerium(IV) nitrate", ions: [["NH4+", 2], ["Ce^4+", 1], ["NO3-", 6]], source: "memory" },
 ]);
