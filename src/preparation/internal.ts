@@ -1,6 +1,7 @@
 // What the layers above use of this one and callers do not see.
 export { cite, type SourceKey } from "./data/sources";
 export { leadOf } from "./feasibility/does-it-go";
+export { type Room, roomOf } from "./feasibility/room";
 export { type Hand, handOf, type Instruments } from "./procedure/words";
 export { fateInRoom } from "./reaction/fate";
-export { MATERIAL as SHELF_MATERIAL } from "./request/door";
+export { MATERIAL as SHELF_MATERIAL, plain, taken } from "./request/door";

@@ -7,7 +7,11 @@ export type RouteErrorCode =
   /** Never made here, whatever the way: `details.class` names the class, and nothing else is said. */
   | "route.refused-target"
   /** A formula or name that no table knows: nothing is invented. */
-  | "route.unknown-target";
+  | "route.unknown-target"
+  /** Data that `toJSON` of a route did not write. */
+  | "route.json"
+  /** A step of a stored route that the tables of this release do not let go. */
+  | "route.no-longer";
 
 /**
  * A search for a way to make something that is not done. Codes start with `route.`.

@@ -7,4 +7,16 @@ export type { RouteRequest, Routes } from "./find-routes";
 export { findRoutes, routeWeights, tryFindRoutes } from "./find-routes";
 export type { Margin } from "./margin";
 export type { RouteReason, RouteRefusal } from "./reason";
-export type { Rank, RankParts, Route, RouteMaterial, RouteRecord, RouteStep, Swap, Trial, TrialStep } from "./types";
+export { routeFromJSON } from "./record";
+export type {
+  Rank,
+  RankParts,
+  Route,
+  RouteMaterial,
+  RouteRecord,
+  RouteStep,
+  RouteStepRecord,
+  Swap,
+  Trial,
+  TrialStep,
+} from "./types";

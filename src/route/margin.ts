@@ -1,5 +1,6 @@
 // How far a step is from failing, as a figure and as room between 0 (fails) and 1 (cannot).
 import type { Plan } from "../preparation";
+import { type Room, roomOf } from "../preparation/internal";
 import { type Quantity, quantity } from "../quantity";
 import type { FoundStep } from "./search";
 
@@ -16,8 +17,21 @@ const clamp = (x: number): number => Math.max(0, Math.min(1, x));
 
 /** Share of the theory below which a step is no preparation. */
 const LEAST = 0.7;
-/** Volts that are plenty for a metal. */
+/** Volts that are plenty for a metal; powers of ten for a solubility product; units of pH before lye takes a solid back. */
 const PLENTY = 0.5;
+const PLENTY_OF_K = 2;
+const PLENTY_OF_PH = 3;
+
+const rooms = new WeakMap<Judged, { readonly room: Room | undefined }>();
+
+type Judged = FoundStep["judgement"]["feasibility"];
+
+/** How far what precipitates is from staying dissolved; kept, for it asks the engine some twenty times. */
+function roomIn(feasibility: Judged): Room | undefined {
+  const known = rooms.get(feasibility) ?? { room: roomOf(feasibility, LEAST) };
+  rooms.set(feasibility, known);
+  return known.room;
+}
 
 /** The margins of a step, the nearest first. */
 export function marginsOf({ judgement, candidate }: FoundStep, plan: Plan): readonly Margin[] {
@@ -40,6 +54,21 @@ export function marginsOf({ judgement, candidate }: FoundStep, plan: Plan): read
       figure: number(overdosed, "", "share that stands after a fifth too much"),
       room: clamp((overdosed - LEAST) / (1 - LEAST)),
     });
+  const room = candidate.family.tests.includes("the engine lets it fall") ? roomIn(feasibility) : undefined;
+  if (room !== undefined) {
+    const { logarithm, more, pH, redissolvesFrom } = room;
+    found.push({
+      text: `its solubility product may be 10^${logarithm.toFixed(1)} ${more ? "times greater and more" : "times greater"} before less than ${100 * LEAST} % precipitates`,
+      figure: number(logarithm, "", "log10(Q/K)"),
+      room: clamp(logarithm / PLENTY_OF_K),
+    });
+    if (redissolvesFrom !== undefined)
+      found.push({
+        text: `with lye less than ${100 * LEAST} % of it stands from pH ${redissolvesFrom.toFixed(1)} on, ${(redissolvesFrom - pH).toFixed(1)} units above the liquor`,
+        figure: number(redissolvesFrom - pH, "", "pH units until lye takes it back"),
+        room: clamp((redissolvesFrom - pH) / PLENTY_OF_PH),
+      });
+  }
   if (beside > 0)
     found.push({
       text: `${percent(beside)} stands as another solid`,

@@ -2,9 +2,11 @@
 // when somebody asks for them.
 
 import { frozen } from "../foundation/frozen";
-import { lazily } from "../foundation/lazy";
+import { keptWith, lazily } from "../foundation/lazy";
+import { recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
 import { type FeasibilityReason, planPreparation } from "../preparation";
+import { plain } from "../preparation/internal";
 import { type Quantity, quantity } from "../quantity";
 import { formulaFrom } from "./compound";
 import { costsOf, type Draft, equipmentOf, gasOf, gradeOf, inventoryOf, mostOf, requestOf, wasteOf } from "./draft";
@@ -13,6 +15,9 @@ import { marginsOf } from "./margin";
 import type { RouteReason } from "./reason";
 import { trialOf } from "./trial";
 import type { Rank, Route, RouteRecord, RouteStep, Swap } from "./types";
+
+/** Version of the layout of a record. */
+export const SCHEMA = 1;
 
 /** What all routes share. */
 class RouteMethods {
@@ -33,11 +38,19 @@ class RouteMethods {
   }
 
   toJSON(this: Route): RouteRecord {
+    const { found, wish } = keptWith(this) as Draft;
     return {
-      type: "route",
+      ...recordHead("route", SCHEMA),
       target: this.target,
-      steps: this.steps.map(({ plan }) => plan.toJSON()),
-      rank: this.rank.parts,
+      wanted: plain(wish.wanted) as RouteRecord["wanted"],
+      ...(wish.temperature === undefined ? {} : { temperature: plain(wish.temperature) }),
+      steps: found.steps.map(({ candidate, judgement, materials }) => ({
+        family: candidate.family.code,
+        product: judgement.product,
+        materials: plain(materials),
+      })),
+      swaps: this.swaps,
+      rank: this.rank,
     };
   }
 }
@@ -96,5 +109,6 @@ export function routeOf(draft: Draft, rank: Rank, swaps: () => readonly Swap[]):
     },
     {},
     RouteMethods.prototype,
+    draft,
   );
 }

@@ -1,7 +1,9 @@
 // A route as it is handed out: its steps, what it takes, what it costs, how it ranks, and the trial that comes first.
+import type { TemperatureLike } from "../amount";
 import type { BalancedEquation } from "../equation";
-import type { Plan, PlanRecord } from "../preparation";
-import type { Quantity } from "../quantity";
+import type { RecordHead } from "../foundation/record";
+import type { Plan, ShelfMaterial } from "../preparation";
+import type { Quantity, QuantityLike } from "../quantity";
 import type { FamilyCode } from "./data/families";
 import type { Evidence } from "./evidence";
 import type { Margin } from "./margin";
@@ -133,10 +135,20 @@ export interface Route {
   toJSON(): RouteRecord;
 }
 
-/** A route as plain data: the request of each step, from which its plan is made again. */
-export interface RouteRecord {
-  readonly type: "route";
+/** One step of a route as plain data: the kind of reaction, what it makes, and what from, in the order of the kind. */
+export interface RouteStepRecord {
+  readonly family: FamilyCode;
+  readonly product: string;
+  readonly materials: readonly ShelfMaterial[];
+}
+
+/** A route as plain data, from which `routeFromJSON` makes its plans again. */
+export interface RouteRecord extends RecordHead<"route"> {
   readonly target: string;
-  readonly steps: readonly PlanRecord[];
-  readonly rank: Rank["parts"];
+  /** As `quantity` reads it. */
+  readonly wanted: QuantityLike<"mass">;
+  readonly temperature?: TemperatureLike;
+  readonly steps: readonly RouteStepRecord[];
+  readonly swaps: readonly Swap[];
+  readonly rank: Rank;
 }

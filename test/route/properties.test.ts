@@ -1,5 +1,5 @@
 // Laws of routes: whatever the shelf.
-import { evaluateRun, findRoutes, type Route, type ShelfMaterial } from "preparative";
+import { attempt, evaluateRun, findRoutes, type Route, routeFromJSON, type ShelfMaterial } from "preparative";
 import { describe, expect, it } from "vitest";
 import { indexOf } from "../../src/route/shelf";
 import { jars, waysOf } from "./shelves";
@@ -148,7 +148,47 @@ describe("every route", () => {
   });
 
   it("can be written down and read", () => {
-    for (const route of all) expect(JSON.parse(JSON.stringify(route)).steps).toHaveLength(route.steps.length);
+    for (const route of all) {
+      const again = routeFromJSON(JSON.parse(JSON.stringify(route)));
+      expect(waysOf({ routes: [again], refusals: [] })).toEqual(waysOf({ routes: [route], refusals: [] }));
+      expect(String(again.yield)).toBe(String(route.yield));
+      expect(String(again.cost.perGram)).toBe(String(route.cost.perGram));
+      expect(again.steps.map(({ plan }) => String(plan))).toEqual(route.steps.map(({ plan }) => String(plan)));
+      expect(JSON.stringify(again)).toBe(JSON.stringify(route));
+    }
+  });
+
+  it.each([
+    ["nothing", {}, "route.json"],
+    ["a newer layout", { schema: 2 }, "route.json"],
+    ["no steps", { steps: [] }, "route.json"],
+    ["a kind that nobody knows", { steps: [{ family: "wish", product: "CaO", materials: [] }] }, "route.json"],
+    [
+      "a target that is never made",
+      { steps: [{ family: "heat", product: "PbO", materials: [{ name: "a", form: "PbCO3" }] }] },
+      "route.refused-target",
+    ],
+    [
+      "a step that does not go",
+      {
+        steps: [
+          {
+            family: "precipitate-carbonate",
+            product: "CuCO3",
+            materials: [
+              { name: "a", form: "CuSO4·5H2O" },
+              { name: "b", form: "Na2CO3" },
+            ],
+          },
+        ],
+      },
+      "route.no-longer",
+    ],
+  ])("is not read back from %s", (_, change, code) => {
+    const record = JSON.parse(JSON.stringify(all[0]));
+    const given = Object.keys(change).length === 0 ? {} : { ...record, ...change };
+    const outcome = attempt(() => routeFromJSON(given));
+    expect(outcome.ok ? "read" : outcome.error.code).toBe(code);
   });
 });
 

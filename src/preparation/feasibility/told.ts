@@ -10,6 +10,7 @@ import type { Batch } from "../planning/batch";
 import { massFor } from "../reaction/account";
 import type { Setting } from "../request/setting";
 import type { Feasibility, FeasibilityReason, Figure, FormedSolid, Reason, Ruling } from "./feasibility";
+import { restsOn } from "./room";
 
 const CONSTANTS = "constants of the aqueous tables, each with its source";
 
@@ -60,7 +61,7 @@ export function told(ruling: Ruling, setting: Setting, batch: Batch): Feasibilit
       temperature: quantity({ value: String(basis.celsius), unit: "°C" }) as never,
     }));
   const mole = quantity("1 mol");
-  return lazily<Feasibility>({
+  const feasibility = lazily<Feasibility>({
     verdict: () => ruling.verdict,
     share: () => {
       if (ruling.share === undefined) return undefined;
@@ -77,6 +78,7 @@ export function told(ruling: Ruling, setting: Setting, batch: Batch): Feasibilit
     solids: () => ruling.solids.map((one) => formedSolid(one, theory)),
     reasons: () => [...ruling.reasons.map(reasonOf), ...waterReason(ruling, setting, batch)],
   });
+  return restsOn(feasibility, ruling.basis);
 }
 
 /** Say so where the figures are for another amount of water than the plan's. */
