@@ -4,7 +4,8 @@ import { attempt } from "../foundation/error";
 import { remembering } from "../foundation/memo";
 import { readNotation } from "../ion/internal";
 import { classesOf, dangerOf, type HazardClass } from "../substance/internal";
-import { type Compound, formulaFrom } from "./compound";
+import { type Compound, formulaFrom, keyOf } from "./compound";
+import { PRECURSORS } from "./data/precursors";
 import { RouteError } from "./error";
 
 /** Classes of hazard that nothing made here may belong to. */
@@ -44,6 +45,12 @@ export function refusedClass(formula: string): string | undefined {
     found(formula, () => {
       const read = attempt(() => readNotation(formulaFrom(formula)));
       if (!read.ok) return null;
+      // by composition as well: a formula that does not show its groups is not answered either
+      const precursor = PRECURSORS.find(
+        (row) =>
+          keyOf(row.formula) === keyOf(formula) || formulaFrom(row.formula).toHill() === formulaFrom(formula).toHill(),
+      );
+      if (precursor !== undefined) return precursor.class;
       const notation = read.value;
       const danger = attempt(() => dangerOf(notation));
       if (danger.ok && danger.value !== undefined) return danger.value.code;

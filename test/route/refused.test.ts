@@ -76,6 +76,12 @@ describe("a target that is never made", () => {
     "C9H18O6",
     "Na2O2",
     "K2S2O8",
+    "HNO3",
+    "H2O2",
+    "PCl3",
+    "SOCl2",
+    "HI",
+    "C4H6O3",
   ])("%s is refused by its class", (target) => {
     const refusal = refusalOf(target);
     expect(refusal.code).toBe("route.refused-target");

@@ -20,6 +20,7 @@ export const DRYING = /* @__PURE__ */ once((): readonly DryingRow[] => [
   room("(NH4)2Fe(SO4)2·6H2O", "warm air oxidises it and takes its water"),
   room("[Cu(NH3)4]SO4·H2O", "it loses ammonia"),
   room("KCr(SO4)2·12H2O", "it effloresces"),
+  room("NH4NO3", "it must not be heated dry"),
   room("Na2CO3·10H2O", "it melts in its water at 32 °C"),
   room("Na2SO4·10H2O", "it melts in its water at 32 °C"),
   room("Na2S2O3·5H2O", "it melts in its water at 48 °C"),

@@ -4,10 +4,10 @@ import type { Formula } from "../../formula";
 import { lazily } from "../../foundation/lazy";
 import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
-import { isOneOf } from "../../ion/internal";
+import { isOneOf, readNotation } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import type { Cautions, SubstanceCautions } from "../../substance";
-import { madeOf } from "../../substance/internal";
+import { classesOf, type HazardClass, madeOf } from "../../substance/internal";
 import { cite, type SourceKey } from "../data/sources";
 import {
   type FumeGround,
@@ -83,6 +83,15 @@ const isTrapped = ({ setting }: Given): boolean =>
     (one) => one !== setting.product && isGas(one.formula, setting.wet) && absorbentOf(one.formula) !== undefined,
   );
 
+/** Products that heat alone may set off. */
+const HEAT_SENSITIVE: readonly HazardClass[] = [
+  "ammonium nitrate",
+  "chlorate",
+  "perchlorate",
+  "permanganate",
+  "persulfate",
+];
+
 /** When a row of the table holds. */
 const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
   "strong acid": ({ setting }) => setting.materials.some(isStrongAcid),
@@ -114,6 +123,10 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
     (given.batch.isolation.how === "unknown" || given.setting.asides.length > 0),
   crystallising: ({ batch }) => batch.crystallising?.asItForms === false,
   "drying limit": ({ setting }) => dryingOf(setting.product.formula).upTo !== undefined,
+  "heat sets it off": ({ setting }) => {
+    const classes = classesOf(readNotation(setting.product.formula));
+    return HEAT_SENSITIVE.some((name) => classes.has(name));
+  },
   "acid left": ({ setting, batch }) =>
     setting.wet &&
     setting.materials.some(({ form }, i) => isAcid(form) && batch.materialBalance.supplied[i]!.left.isPositive()),

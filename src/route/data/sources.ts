@@ -13,6 +13,9 @@ export const routeSources = {
   johnsonTrioxalatoferrate: { title: "A convenient procedure for the preparation of potassium trioxalatoferrate(III), R. C. Johnson, J. Chem. Educ., about 1970" },
   britishPharmacopoeia: { title: "recipes of the British and US pharmacopoeias of the 19th century, as reprinted in manuals of the time" },
   practicalSheets: { title: "practical sheets of schools and universities, and web articles on single preparations", access: "each read; none of them refereed" },
+  explosivesPrecursors: { title: "Regulation (EU) 2019/1148 on the marketing and use of explosives precursors, Annexes I and II", year: 2019, fromMemory: "all" },
+  drugPrecursors: { title: "Regulation (EC) No 273/2004 on drug precursors, Annex I, and lists of other states", year: 2004, fromMemory: "all" },
+  chemicalWeaponsConvention: { title: "Chemical Weapons Convention, Annex on Chemicals, schedules 2 and 3 (Organisation for the Prohibition of Chemical Weapons)", year: 1993, fromMemory: "all" },
 } as const satisfies Sources;
 
 /** What a row of this layer may name. */
