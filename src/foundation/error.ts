@@ -79,6 +79,11 @@ function plainDetail(value: unknown): unknown {
  * }
  */
 export class PreparativeError extends Error {
+  /** @internal Its name in consoles, whatever a minifier makes of it. */
+  static override get name(): string {
+    return "PreparativeError";
+  }
+
   /** @internal `instanceof` of the base class asks for the brand, so that errors of another loaded copy pass. */
   static override [Symbol.hasInstance](value: unknown): boolean {
     return this === PreparativeError
