@@ -7,7 +7,7 @@ import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
 import { type BuildOptions, build } from "esbuild";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { asBuilt, OWN_CHUNKS } from "../../tsup.config";
+import { asBuilt, OWN_CHUNKS, SHORTENED } from "../../tsup.config";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 
@@ -81,6 +81,7 @@ beforeAll(async () => {
     outdir: library,
     splitting: true,
     target: "es2022",
+    ...SHORTENED,
     external: ["decimal.js", "fraction.js"],
     plugins: [asBuilt],
   });
