@@ -37,71 +37,77 @@ const linesOf = (layer: string): string[] =>
         ),
     );
 
-const random = seeded(seed);
-const drawn = new Set<string>();
-for (const layer of layers) {
-  const lines = linesOf(layer);
-  const many = drawn.size + Math.min(wanted, lines.length);
-  while (drawn.size < many) drawn.add(lines[Math.floor(random() * lines.length)]!);
-  console.log(`${layer}: ${Math.min(wanted, lines.length)} of ${lines.length} lines`);
-}
-
-const folder = mkdtempSync(join(tmpdir(), "mutants-"));
-const report = join(folder, "report.json");
-writeFileSync(
-  join(folder, "config.json"),
-  JSON.stringify({
-    testRunner: "vitest",
-    vitest: { configFile: "test/tools/mutants.vitest.ts", related: false },
-    mutate: [...drawn],
-    mutator: { excludedMutations: ["StringLiteral"] },
-    coverageAnalysis: "perTest",
-    // what runs once, when a module is read, would need a new process for each fault
-    ignoreStatic: true,
-    reporters: ["json"],
-    jsonReporter: { fileName: report },
-    concurrency: 1,
-    tempDirName: join(folder, "copy"),
-    // a link to the packages is enough
-    symlinkNodeModules: true,
-    ignorePatterns: ["docs/reference", "dist", "reports"],
-    logLevel: "error",
-  }),
-);
-
-console.log(`seed ${seed}`);
-const run = spawnSync("npx", ["stryker", "run", join(folder, "config.json")], {
-  cwd: root,
-  stdio: ["ignore", "ignore", "inherit"],
-});
-if (run.status !== 0) process.exit(run.status ?? 1);
-
 interface Mutant {
   readonly mutatorName: string;
   readonly replacement?: string;
   readonly status: string;
   readonly location: { readonly start: { readonly line: number; readonly column: number } };
 }
-const { files } = JSON.parse(readFileSync(report, "utf8")) as {
-  files: Record<string, { source: string; mutants: Mutant[] }>;
-};
-const counts = new Map<string, { found: number; all: number }>();
-for (const [file, { source, mutants }] of Object.entries(files))
-  for (const { status, mutatorName, replacement, location } of mutants) {
-    if (!["Killed", "Timeout", "Survived", "NoCoverage"].includes(status)) continue;
-    const layer = file.split("/")[1]!;
-    const { found, all } = counts.get(layer) ?? { found: 0, all: 0 };
-    const survived = status === "Survived" || status === "NoCoverage";
-    counts.set(layer, { found: found + (survived ? 0 : 1), all: all + 1 });
-    if (!survived) continue;
-    const { line, column } = location.start;
-    console.log(`${status} ${file}:${line}:${column} ${mutatorName}`);
-    console.log(`  - ${source.split("\n")[line - 1]!.trim()}\n  + ${(replacement ?? "").trim().slice(0, 120)}`);
-  }
-rmSync(folder, { recursive: true });
+interface Count {
+  readonly found: number;
+  readonly all: number;
+}
 
-const share = (name: string, { found, all }: { found: number; all: number }): string =>
+/** Put faults into lines of a layer, and count those that its tests find. */
+function tried(layer: string, lines: readonly string[]): Count {
+  const folder = mkdtempSync(join(tmpdir(), "mutants-"));
+  const report = join(folder, "report.json");
+  writeFileSync(
+    join(folder, "config.json"),
+    JSON.stringify({
+      testRunner: "vitest",
+      vitest: { configFile: "test/tools/mutants.vitest.ts", related: false },
+      mutate: lines,
+      mutator: { excludedMutations: ["StringLiteral"] },
+      coverageAnalysis: "perTest",
+      // what runs once, when a module is read, would need a new process for each fault
+      ignoreStatic: true,
+      reporters: ["json"],
+      jsonReporter: { fileName: report },
+      concurrency: 1,
+      tempDirName: join(folder, "copy"),
+      ignorePatterns: ["docs/reference", "dist", "reports"],
+      logLevel: "error",
+    }),
+  );
+  const run = spawnSync("npx", ["stryker", "run", join(folder, "config.json")], {
+    cwd: root,
+    stdio: ["ignore", "ignore", "inherit"],
+    env: { ...process.env, MUTANTS_OF: layer },
+  });
+  if (run.status !== 0) throw new Error(`the tests of ${layer} fail without a fault`);
+  const { files } = JSON.parse(readFileSync(report, "utf8")) as {
+    files: Record<string, { source: string; mutants: Mutant[] }>;
+  };
+  let [found, all] = [0, 0];
+  for (const [file, { source, mutants }] of Object.entries(files))
+    for (const { status, mutatorName, replacement, location } of mutants) {
+      if (!["Killed", "Timeout", "Survived", "NoCoverage"].includes(status)) continue;
+      all += 1;
+      if (status === "Killed" || status === "Timeout") {
+        found += 1;
+        continue;
+      }
+      const { line, column } = location.start;
+      console.log(`${status} ${file}:${line}:${column} ${mutatorName}`);
+      console.log(`  - ${source.split("\n")[line - 1]!.trim()}\n  + ${(replacement ?? "").trim().slice(0, 120)}`);
+    }
+  rmSync(folder, { recursive: true });
+  return { found, all };
+}
+
+const share = (name: string, { found, all }: Count): string =>
   `${name}: ${found} of ${all} found (${((100 * found) / all).toFixed(1)} %)`;
-for (const [layer, count] of counts) console.log(share(layer, count));
-const sum = (key: "found" | "all"): number => [...counts.values()].reduce((total, count) => total + count[key], 0);
+
+const random = seeded(seed);
+console.log(`seed ${seed}`);
+const counts = layers.map((layer) => {
+  const lines = linesOf(layer);
+  const drawn = new Set<string>();
+  while (drawn.size < Math.min(wanted, lines.length)) drawn.add(lines[Math.floor(random() * lines.length)]!);
+  const count = tried(layer, [...drawn]);
+  console.log(`${share(layer, count)}, in ${drawn.size} of ${lines.length} lines`);
+  return count;
+});
+const sum = (key: keyof Count): number => counts.reduce((total, count) => total + count[key], 0);
 console.log(share("together", { found: sum("found"), all: sum("all") }));
