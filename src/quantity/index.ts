@@ -7,15 +7,13 @@ export type { FormatOptions } from "./text/format-options";
 export type { Distribution } from "./text/read";
 export type * from "./text/text";
 export { significantFigures, withSignificantFigures } from "./uncertainty/figures";
+export { meanOfReadings, meansOfPairedReadings, withCorrelation } from "./uncertainty/inputs";
 export type { BudgetLine, ExpandedUncertainty } from "./uncertainty/uncertainty";
 export {
   correlationCoefficient,
   effectiveDegreesOfFreedom,
   expandedUncertainty,
-  meanOfReadings,
-  meansOfPairedReadings,
   uncertaintyBudget,
-  withCorrelation,
 } from "./uncertainty/uncertainty";
 export {
   applyFunction,

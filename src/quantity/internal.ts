@@ -2,8 +2,9 @@
 export { quantitySources } from "./data/sources";
 export { studentFactor } from "./uncertainty/student";
 export { Combination, combinationOf } from "./value/combination";
+export { expectDimension } from "./value/expect";
 export { solvedFigure } from "./value/functions";
-export { expectDimension, nodeOf, viewOf } from "./value/quantity";
+export { nodeOf, viewOf } from "./value/quantity";
 export { add, multiply, type Rational, rational } from "./value/rational";
 export { toRational } from "./value/read-number";
 export { readUnit } from "./value/unit";

@@ -2,7 +2,7 @@ import { isPreparativeError, type PreparativeError, quantity, tryQuantity } from
 import { describe, expect, it } from "vitest";
 import { attempt } from "../../src/foundation/error";
 import { USUAL } from "../../src/quantity/text/meant";
-import { expectDimension } from "../../src/quantity/value/quantity";
+import { expectDimension } from "../../src/quantity/value/expect";
 import { SPELLINGS } from "../../src/quantity/value/unit-table";
 
 const refusal = (text: unknown): PreparativeError => {

@@ -1,14 +1,16 @@
 // Functions of quantities: sums, choices, roots, logarithms, and whatever the caller brings with its derivatives.
+
 import type { Fields } from "../../foundation/argument";
 import { QuantityError } from "../error";
 import { withArticle } from "../text/meant";
 import { guard, needList, needNaming } from "./argument";
 import { dimension, isNumber, KELVIN } from "./dimension";
 import { choice, combination, evaluated, type Naming, type Operation } from "./graph";
-import { commonDecimals, make, mismatch, nodeOf, operation, sumDimension, valueIn } from "./quantity";
+import { make, nodeOf, operation, valueIn } from "./quantity";
 import { add, compare, divide, multiply, rational, ZERO } from "./rational";
 import { type NumberLike, toRational } from "./read-number";
 import { type Decimal, decimal, fromDecimal, squareRootOf, toDecimal } from "./real";
+import { commonDecimals, mismatch, sumDimension } from "./result";
 import type { Quantity, QuantityLike } from "./types";
 import { readUnit, usualUnit } from "./unit";
 

@@ -1,19 +1,17 @@
 // The value of the library: a magnitude with a unit, exact inside, that remembers what it was made from. Immutable and
 // branded by a symbol of the global registry, so that values of two loaded copies still understand each other.
-import { type Fields, kindOf } from "../../foundation/argument";
-import { attempt, type ErrorWithCode, type Result, shownValue } from "../../foundation/error";
+import { attempt, type ErrorWithCode, type Result } from "../../foundation/error";
 import { nearestNumber } from "../../foundation/rational";
 import { INSPECT, shownAs } from "../../foundation/shown";
 import { QuantityError, type QuantityErrorCode } from "../error";
 import { withDecimalComma } from "../text/decimal-sign";
 import { formatQuantity } from "../text/format";
 import type { FormatOptions } from "../text/format-options";
-import { hintFor, withArticle, withUnits } from "../text/meant";
-import { type Distribution, readQuantity, varianceOf } from "../text/read";
+import { hintFor } from "../text/meant";
 import type { DimensionOf } from "../text/text";
 import { uncertaintyOf } from "../uncertainty/budget";
-import { DISTRIBUTIONS, guard, needInputNaming, needNaming } from "./argument";
-import { type Dimension, dimensionPower, isNumber, ownDimension, product, quotient, sameExponents } from "./dimension";
+import { needInputNaming, needNaming } from "./argument";
+import { type Dimension, dimensionPower, ownDimension, product, quotient } from "./dimension";
 import {
   DIFFERENCE,
   type Leaf,
@@ -28,26 +26,17 @@ import {
   SUM,
   scaling,
 } from "./graph";
-import { checkRecord, type QuantityRecord, toRecord } from "./json";
+import { type QuantityRecord, toRecord } from "./json";
+import { fromMeasured, fromRecord, fromText, notAQuantity, words } from "./leaf";
 import { add, compare, divide, multiply, negate, power, type Rational, rational, square, subtract } from "./rational";
 import { type NumberLike, toRational } from "./read-number";
 import { type Decimal, squareRootOf, toDecimal } from "./real";
-import { BRAND, type InputNaming, type Measured, type Quantity, type QuantityLike } from "./types";
+import { commonDecimals, meets, mismatch, plainUnit, resultUnit, sumDimension } from "./result";
+import { BRAND, type InputNaming, type Quantity, type QuantityLike } from "./types";
 import { readUnit, type Unit, usualUnit } from "./unit";
 
-const EXACT_NUMBER: Leaf = { variance: undefined, distribution: undefined, degreesOfFreedom: Infinity };
 const MAX_POWER = 12;
 const NO_NAMING: InputNaming = {};
-
-const MEASURED = {
-  value: true,
-  unit: true,
-  standardUncertainty: true,
-  halfWidth: true,
-  readability: true,
-  distribution: true,
-  degreesOfFreedom: true,
-} as const satisfies Fields<Measured>;
 
 class Value implements Quantity {
   /** What consoles and `toString` of an object call it; the class itself has a name of its own to stay off the interface. */
@@ -250,35 +239,6 @@ export const valueIn = (value: Rational, unit: Unit): Decimal => toDecimal(inUni
 const divisionByZero = (what?: string): QuantityError =>
   new QuantityError("quantity.division-by-zero", `division by zero${what === undefined ? "" : `: ${what} is 0`}`);
 
-/** @internal */
-export const mismatch = (a: Dimension, b: Dimension, verb: string): QuantityError =>
-  new QuantityError("quantity.wrong-dimension", `cannot ${verb} ${a.name} and ${b.name}`, {
-    details: { expected: a.name, received: b.name },
-  });
-
-/** May the two be compared and shown as each other? A plain number may stand for any fraction; two kinds never meet. */
-const meets = (a: Dimension, b: Dimension): boolean =>
-  a === b || (isNumber(a) && isNumber(b) && (a.kind === "" || b.kind === ""));
-
-const isTemperature = (d: Dimension): boolean => d.name === "temperature";
-
-/** Dimension of a sum or difference, with the rules for temperatures and fraction kinds. */
-export function sumDimension(a: Dimension, b: Dimension, verb: "plus" | "minus"): Dimension {
-  if (a === b) {
-    if (!isTemperature(a)) return a;
-    if (verb === "minus") return readUnit("ΔK").dimension;
-    throw new QuantityError("quantity.wrong-dimension", "two temperatures cannot be added", {
-      hint: "add a temperature difference, such as 5 Δ°C",
-    });
-  }
-  if (sameExponents(a, b)) {
-    if (isTemperature(a) && b.kind === "difference") return a;
-    if (verb === "plus" && isTemperature(b) && a.kind === "difference") return b;
-    if (isNumber(a) && (a.kind === "" || b.kind === "")) return a.kind === "" ? b : a;
-  }
-  throw mismatch(a, b, verb === "plus" ? "add" : "subtract");
-}
-
 /** The exact number an operand stands for, when it is a bare number and not a quantity. */
 function exactNumber(value: QuantityLike | NumberLike): Rational | undefined {
   if (typeof value === "number" || typeof value === "bigint") return toRational(value);
@@ -286,27 +246,6 @@ function exactNumber(value: QuantityLike | NumberLike): Rational | undefined {
     return /^[+-]?[\d.]+(?:[eE][+-]?\d+)?(?: *\/ *\d+)?$/.test(value) ? toRational(value) : undefined;
   if (value === null || typeof value !== "object") throw notAQuantity(value);
   return isQuantity(value) || "unit" in value ? undefined : toRational(value as NumberLike);
-}
-
-/** Unit of a scaled value: a multiple of a temperature is counted from absolute zero, so it is shown in kelvin. */
-const plainUnit = (a: Node): Unit => (a.unit.offset.n === 0n ? a.unit : readUnit("K"));
-
-/** Two figures written to as many decimals of one unit have a sum and a difference to as many: 24.40 - 0.10 is 24.30. */
-export function commonDecimals(unit: Unit, nodes: readonly Node[]): number | undefined {
-  const shared = nodes[0]?.decimals;
-  const same = (node: Node): boolean =>
-    node.decimals === shared && node.unit === unit && node.leaf?.variance === undefined;
-  return unit.offset.n === 0n && nodes.every(same) ? shared : undefined;
-}
-
-/**
- * Unit to show a product or quotient in: the operand's own when the other is a pure number, the divisor's where it is what
- * results (10 mL × 25 mL / 100 mL), else the usual one.
- */
-function resultUnit(dimension: Dimension, a: Node, b: Node): Unit {
-  if (dimension === a.dimension && isNumber(b.dimension)) return plainUnit(a);
-  if (dimension === b.dimension && isNumber(a.dimension)) return plainUnit(b);
-  return usualUnit(dimension);
 }
 
 export function make(node: Node): Quantity {
@@ -350,85 +289,6 @@ export function isQuantity(value: unknown): value is Quantity {
   return typeof value === "object" && value !== null && (value as { [BRAND]?: Node })[BRAND] !== undefined;
 }
 
-function notAQuantity(value: unknown): QuantityError {
-  return new QuantityError("quantity.not-a-quantity", `${kindOf(value)} is not a quantity`, {
-    hint: 'give text such as "12.5 g", a Quantity, or { value, unit }',
-  });
-}
-
-function words({ symbol, label, rule, source, assumption }: InputNaming): Naming | undefined {
-  if ((symbol ?? label ?? rule ?? source ?? assumption) === undefined) return undefined;
-  return { symbol, label, rule, source, assumption };
-}
-
-function fromText(text: string, naming: InputNaming): Quantity {
-  const { value, unit, variance, distribution, decimals } = readQuantity(text);
-  const stated = naming.distribution ?? distribution;
-  const retold = naming.distribution !== undefined && variance !== undefined && distribution === "normal";
-  const spread = retold ? multiply(variance, varianceOf({ n: 1n, d: 1n }, naming.distribution!)) : variance;
-  return leaf(value, unit, spread, stated, naming, decimals);
-}
-
-function leaf(
-  value: Rational,
-  unit: Unit,
-  variance: Rational | undefined,
-  distribution: Distribution | undefined,
-  naming: InputNaming,
-  decimals?: number,
-): Quantity {
-  const dof = naming.degreesOfFreedom ?? Infinity;
-  if (typeof dof !== "number" || !(dof > 0)) {
-    throw new QuantityError("quantity.uncertainty", `degrees of freedom must be positive, not ${shownValue(dof)}`);
-  }
-  return make({
-    value: add(multiply(value, unit.factor), unit.offset),
-    dimension: unit.dimension,
-    unit,
-    naming: words(naming),
-    leaf:
-      variance === undefined && naming.degreesOfFreedom === undefined
-        ? { ...EXACT_NUMBER }
-        : {
-            variance: variance === undefined ? undefined : multiply(variance, square(unit.factor)),
-            distribution,
-            degreesOfFreedom: dof,
-          },
-    decimals,
-    operation: undefined,
-    operands: [],
-  });
-}
-
-function fromMeasured(m: Measured, naming: InputNaming): Quantity {
-  if (typeof m.unit !== "string") throw notAQuantity(m);
-  guard.fields(m, MEASURED, "the quantity");
-  if (m.distribution !== undefined) guard.choice(m.distribution, "distribution", DISTRIBUTIONS);
-  const value = toRational(m.value);
-  const parts: Rational[] = [];
-  const nonNegative = (x: NumberLike): Rational => {
-    const r = toRational(x);
-    if (r.n < 0n) throw new QuantityError("quantity.uncertainty", `an uncertainty cannot be negative: ${String(x)}`);
-    return r;
-  };
-  if (m.standardUncertainty !== undefined) parts.push(square(nonNegative(m.standardUncertainty)));
-  if (m.halfWidth !== undefined)
-    parts.push(varianceOf(nonNegative(m.halfWidth), m.distribution ?? naming.distribution ?? "rectangular"));
-  if (m.readability !== undefined) {
-    const { n, d } = nonNegative(m.readability);
-    parts.push(varianceOf({ n, d: d * 2n }, "rectangular"));
-  }
-  const variance = parts.length === 0 ? undefined : parts.reduce(add);
-  const distribution =
-    parts.length === 0
-      ? undefined
-      : (m.distribution ?? naming.distribution ?? (m.standardUncertainty === undefined ? "rectangular" : "normal"));
-  return leaf(value, readUnit(m.unit), variance, distribution, {
-    ...naming,
-    degreesOfFreedom: m.degreesOfFreedom ?? naming.degreesOfFreedom,
-  });
-}
-
 /**
  * Read a quantity: text such as `"48.20 g"`, `"12.5(2) g"`, `"25 °C"`, a `Quantity`, or a value with its unit apart.
  *
@@ -450,8 +310,8 @@ export function quantity(like: QuantityLike, naming?: InputNaming): Quantity;
 export function quantity(like: QuantityLike, naming: InputNaming = NO_NAMING): Quantity {
   if (naming !== NO_NAMING) needInputNaming(naming);
   if (typeof like === "string") {
-    if (naming.decimalSign === ",") return withDecimalComma(like, (text) => fromText(text, naming));
-    return fromText(like, naming);
+    if (naming.decimalSign === ",") return withDecimalComma(like, (text) => make(fromText(text, naming)));
+    return make(fromText(like, naming));
   }
   if (isQuantity(like)) {
     const node = ownNode(like[BRAND]);
@@ -460,7 +320,7 @@ export function quantity(like: QuantityLike, naming: InputNaming = NO_NAMING): Q
   }
   if (typeof like !== "object" || like === null) throw notAQuantity(like);
   if ((like as { readonly type?: unknown }).type === "quantity") return quantity(quantityFromJSON(like), naming);
-  return fromMeasured(like, naming);
+  return make(fromMeasured(like, naming));
 }
 
 /**
@@ -475,42 +335,6 @@ export function tryQuantity(
   naming?: InputNaming,
 ): Result<Quantity, ErrorWithCode<QuantityErrorCode>> {
   return attempt(() => quantity(like, naming));
-}
-
-/** `assay must be a mass fraction`; `expected a mass` where the argument is called so. */
-const asked = (argument: string, dimension: string): string =>
-  `${argument === dimension ? "expected" : `${argument} must be`} ${withArticle(dimension)}`;
-
-/**
- * Read an argument of a known dimension, refusing any other with the argument's name.
- *
- * @internal
- */
-export function expectDimension<D extends string>(
-  like: QuantityLike,
-  dimension: D,
-  argument: string,
-  naming?: InputNaming,
-): Quantity<D> {
-  if (typeof like === "number") {
-    throw new QuantityError("quantity.not-a-quantity", `${asked(argument, dimension)}, not a bare number`, {
-      details: { argument, expected: dimension, received: "number" },
-      hint: withUnits(String(like), dimension),
-    });
-  }
-  const q = quantity(like, naming);
-  const fits =
-    q.dimension === dimension ||
-    (q[BRAND].dimension.kind === "" && isNumber(q[BRAND].dimension) && dimension.endsWith("fraction"));
-  if (fits) return q as Quantity<D>;
-  throw new QuantityError(
-    "quantity.wrong-dimension",
-    `${asked(argument, dimension)}, not ${withArticle(q.dimension)} (${String(q)})`,
-    {
-      details: { argument, expected: dimension, received: q.dimension },
-      hint: hintFor(dimension, q.unit, String(q)),
-    },
-  );
 }
 
 /**
@@ -548,16 +372,5 @@ export const viewOf = (node: Node): Quantity => make(node);
  * quantityFromJSON(JSON.parse(JSON.stringify(quantity("12.5(2) g")))).toString() // => "12.50 ± 0.20 g"
  */
 export function quantityFromJSON(data: unknown): Quantity {
-  const record = checkRecord(data);
-  const u = record.standardUncertainty;
-  const { symbol, label, source, degreesOfFreedom, distribution, decimals } = record;
-  const variance = u === undefined ? undefined : square(toRational(u));
-  return leaf(
-    toRational(record.value),
-    readUnit(record.unit),
-    variance,
-    distribution,
-    { symbol, label, source, degreesOfFreedom },
-    decimals,
-  );
+  return make(fromRecord(data));
 }
