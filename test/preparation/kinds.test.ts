@@ -410,17 +410,19 @@ describe("heat of dissolving", () => {
   });
 
   it("says what is missing where the tables end", () => {
-    const borax = plan(
-      "Na2B4O7·10H2O + HCl -> H3BO3 + NaCl + H2O",
-      "H3BO3",
+    const mohr = plan(
+      "(NH4)2Fe(SO4)2·6H2O + H2C2O4 -> FeC2O4·2H2O + (NH4)2SO4 + H2SO4 + H2O",
+      "FeC2O4·2H2O",
       [
-        { name: "borax", form: "Na2B4O7·10H2O" },
-        { name: "acid", form: "HCl", strength: "10 mol/L" },
+        { name: "Mohr's salt", form: "(NH4)2Fe(SO4)2·6H2O" },
+        { name: "oxalic acid", form: "H2C2O4·2H2O", excess: "10 %" },
       ],
       { product: "20 g" },
     );
-    expect(borax.dissolvingHeat[0]).toHaveProperty("missing");
-    expect(borax.unknown.some((text) => text.startsWith("borax: heat of dissolving"))).toBe(true);
+    expect(mohr.dissolvingHeat[0]).toHaveProperty("missing");
+    expect(mohr.unknown.some((text) => text.startsWith("Mohr's salt: heat of dissolving"))).toBe(true);
+    // borax was missing: the tetraborate ion is now put together from boric acid and borate
+    expect(mohr.dissolvingHeat[1]).not.toHaveProperty("missing");
   });
 });
 

@@ -253,6 +253,7 @@ export const HYDRATE_FORMS = /* @__PURE__ */ once((): readonly HydrateFormsRow[]
   { salt: "Na3H(CO3)2", forms: [{ waters: "2", source: "aiic", sold: true }] },
   { salt: "Na3PO4", forms: [{ waters: "0", source: "aiic", sold: true }, { waters: "12", source: "aiic", upTo: "70", rangeSource: "memory", sold: true }] },
   { salt: "Na4P2O7", forms: [{ waters: "0", source: "aiic", from: "79", rangeSource: "memory" }, { waters: "10", source: "aiic", upTo: "79", rangeSource: "memory" }] },
+  { salt: "Na5P3O10", forms: [{ waters: "0", source: "memory", sold: true }, { waters: "6", source: "memory" }] },
   { salt: "Na4[Fe(CN)6]", forms: [{ waters: "0", source: "memory", from: "82", rangeSource: "memory" }, { waters: "10", source: "memory", upTo: "82", rangeSource: "memory", sold: true }] },
   { salt: "NaAl(SO4)2", forms: [{ waters: "0", source: "nzioc", sold: true }, { waters: "12", source: "canadaDsl", sold: true }] },
   { salt: "NaBO2", forms: [{ waters: "2", source: "memory", from: "54", rangeSource: "memory" }, { waters: "4", source: "aiic", upTo: "54", rangeSource: "memory" }] },

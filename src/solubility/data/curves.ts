@@ -1,4 +1,4 @@
-// Solubility of 432 solutes in water between 0 and 100 °C: g of ANHYDROUS solute per 100 g of water in the saturated
+// Solubility of 429 solutes in water between 0 and 100 °C: g of ANHYDROUS solute per 100 g of water in the saturated
 // solution (all water, crystal water included), near 1 atm. A curve bends wherever the solid in contact with it changes.
 // Every row keeps its source and how it is known; competing figures are kept beside the chosen ones.
 import { once } from "../../foundation/memo";
@@ -471,10 +471,7 @@ export const SOLUBILITY = /* @__PURE__ */ once((): readonly SolubilityRow[] => [
   { formula: "(NH4)6Mo7O24", name: "ammonium heptamolybdate", solids: [{ solid: "(NH4)6Mo7O24·4H2O" }], points: [[20, "39.5"]], source: "memory", knownAs: "memory", weak: true, note: "tetrahydrate 43 g per 100 mL" },
   { formula: "(NH4)2Ce(NO3)6", name: "diammonium cerium(IV) hexanitrate", solids: [{ solid: "(NH4)2Ce(NO3)6" }], points: [[25, "141"]], source: "memory", knownAs: "memory", weak: true },
   { formula: "Na5P3O10", name: "sodium triphosphate", solids: [{ solid: "Na5P3O10·6H2O" }], points: [[25, "14.4"]], source: "memory", knownAs: "memory", weak: true, note: "slow: the dry salt first dissolves to more and then sets to the hexahydrate" },
-  { formula: "2Na2CO3·3H2O2", name: "sodium carbonate—hydrogen peroxide (2/3)", solids: [{ solid: "2Na2CO3·3H2O2" }], points: [[20, "14"]], source: "memory", knownAs: "memory", weak: true, note: "gives off oxygen as it dissolves" },
-  { formula: "[Co(NH3)6]Cl3", name: "hexaamminecobalt(III) chloride", solids: [{ solid: "[Co(NH3)6]Cl3" }], points: [[20, "7"]], source: "memory", knownAs: "memory", weak: true },
   { formula: "[Co(NH3)5Cl]Cl2", name: "pentaamminechloridocobalt(III) chloride", solids: [{ solid: "[Co(NH3)5Cl]Cl2" }], points: [[25, "0.4"]], source: "memory", knownAs: "memory", weak: true },
-  { formula: "[Cu(NH3)4]SO4", name: "tetraamminecopper(II) sulfate", solids: [{ solid: "[Cu(NH3)4]SO4·H2O" }], points: [[21, "16.9"]], source: "memory", knownAs: "memory", weak: true, note: "monohydrate 18.5 g per 100 mL at 21.5 °C; in water alone it clouds" },
   { formula: "K2Ni(SO4)2", name: "dipotassium nickel bis(sulfate)", solids: [{ solid: "K2Ni(SO4)2·6H2O" }], points: [[20, "5.18"], [80, "39.8"]], source: "memory", knownAs: "memory", weak: true, note: "two-point row; hexahydrate 7 and 60.8 g per 100 mL" },
   { formula: "NH4CH3COO", name: "ammonium acetate", solids: [{ solid: "NH4CH3COO" }], points: [[4, "148"]], source: "memory", knownAs: "memory", weak: true, note: "hydrolyses and loses ammonia when warm" },
 ]);

@@ -271,7 +271,7 @@ function firstAidFor(codes: readonly string[]): string[] {
 
 /** The protection that a set of codes asks for, a line of each kind. */
 export function protectionFor(codes: readonly string[]): readonly { kind: ProtectionKind; does: string }[] {
-  const bare = new Set(codes.map((code) => /^(?:EUH|H)\d+/.exec(code)?.[0] ?? code));
+  const bare = new Set(codes.flatMap((code) => [code, code.slice(0, 4)]));
   return PROTECTION_BY_CODE().filter((row) => row.codes.some((code) => bare.has(code)));
 }
 
