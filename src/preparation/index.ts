@@ -2,6 +2,7 @@
 
 export type { Chain, ChainMaterial, ChainRecord, ChainRequest, ChainStep } from "./chain";
 export { chainFromJSON, planSequence, tryPlanSequence } from "./chain";
+export type { Complexed } from "./contents/complexes";
 export type { Contents, SolidInside, SoluteInside } from "./contents/contents";
 export type { MeasuringWay } from "./data/measuring";
 export type { WorkStep } from "./data/work-cautions";
@@ -63,7 +64,7 @@ export type { Change, Run, RunRecord } from "./run";
 export { evaluateRun, runFromJSON, tryEvaluateRun } from "./run";
 export type { StepCaution, StepCautions } from "./safety/step-cautions";
 export type { ByProduct, Waste, WasteVessel } from "./safety/waste";
-export type { DissolvedMetal, Treatment } from "./safety/waste-treatment";
+export type { DissolvedMetal, Held, Treatment } from "./safety/waste-treatment";
 export type { Cost, CostLine } from "./shelf/cost";
 export { issue, issueForRun, openStock, receive, receiveProduct, stockFromJSON, stocktake } from "./stock/ledger";
 export { lotAsMaterial, onHand, runsOutFirst, shoppingList } from "./stock/on-hand";

@@ -29,7 +29,7 @@ import { IN_THE_DARK, PROTECTION } from "../../src/preparation/data/protection";
 import { POUNDS, TWO_SIZED } from "../../src/preparation/data/units";
 import { COATING, FIRED_OXIDES } from "../../src/preparation/data/unwilling-solids";
 import { VESSELS } from "../../src/preparation/data/vessels";
-import { LEFT_IN_WASTE, WASTE_METALS } from "../../src/preparation/data/waste";
+import { HOLDING_LIGANDS, LEFT_IN_WASTE, SLOW_METALS, WASTE_METALS } from "../../src/preparation/data/waste";
 import { IGNITION_FUMES, WORK_CAUTIONS } from "../../src/preparation/data/work-cautions";
 import { tablesOf } from "../tools/tables";
 
@@ -49,6 +49,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   FIRING,
   GASES,
   GELS,
+  HOLDING_LIGANDS,
   HOT_SULFURIC: [HOT_SULFURIC],
   IGNITION,
   IGNITION_FUMES,
@@ -69,6 +70,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   PRECIPITATES,
   PRECIPITATION_TESTS,
   PROTECTION,
+  SLOW_METALS,
   SOLUBLE_CYANIDOFERRATES,
   SOLUBLE_OXIDES,
   TAKES_BACK,

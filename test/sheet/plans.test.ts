@@ -5,6 +5,7 @@ import {
   benchSheet,
   evaluateRun,
   isPreparativeError,
+  molarMass,
   type Observations,
   type Plan,
   planPreparation,
@@ -37,7 +38,11 @@ const ownTexts = (plan: Plan): string[] =>
     ...plan.byProducts.flatMap(({ formula, why }) => [formula, why]),
     ...plan.waste.notes.map((text) => text.slice(1)),
     ...plan.waste.metals.map(({ pH }) => pH ?? ""),
-    ...plan.waste.treatment.map(({ purpose }) => purpose),
+    ...plan.waste.vessels.flatMap(({ treatment, contents }) => [
+      ...treatment.map(({ purpose }) => purpose),
+      ...contents.dissolved.map(({ formula }) => formula),
+      ...contents.unknown,
+    ]),
     ...plan.warnings.map((text) => text.slice(1)),
     ...plan.feasibility.reasons.map(({ text }) => text.slice(1)),
     ...plan.cautions.substances.flatMap((one) => [
@@ -79,7 +84,11 @@ function figuresOf(plan: Plan): Quantity[] {
     ...("rise" in plan.heat ? [plan.heat.rise.rise, plan.heat.rise.rise.negated()] : []),
     ...plan.candidates.map(({ theoreticalYield }) => theoreticalYield),
     ...plan.waste.metals.map(({ mass }) => mass),
-    ...plan.waste.treatment.flatMap(({ mass, vinegar }) => some(mass, vinegar)),
+    ...plan.waste.vessels.flatMap(({ volume, contents, treatment }) => [
+      ...some(volume, ...treatment.flatMap(({ mass, vinegar }) => [mass, vinegar])),
+      ...contents.solids.map(({ mass }) => mass),
+      ...contents.dissolved.map(({ formula, amount }) => amount.times(molarMass(formula)).to("g")),
+    ]),
     ...plan.byProducts.map(({ mass }) => mass),
     plan.temperature,
   ];

@@ -104,7 +104,7 @@ function begin(t: Tableau): void {
   for (let sweep = 0; sweep < SWEEPS; sweep += 1) {
     for (let j = 0; j < n; j += 1) {
       up[j] = given[j]! < 0 ? -given[j]! : 0;
-      down[j] = given[j]! > 0 ? given[j]! : 0;
+      down[j] = Math.max(given[j]!, 0);
       order[j] = 1;
     }
     for (let i = 0; i < m; i += 1) {

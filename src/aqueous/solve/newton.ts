@@ -36,7 +36,7 @@ function evaluate(t: Tableau, second: boolean): number {
     for (let p = from; p < to; p += 1) exponent += coefficient[p]! * x[freeColumn[index[p]!]!]!;
     const z2 = squareCharge[i]!;
     exponent = exponent * steep[i]! + activity * z2;
-    const molality = Math.exp(exponent > CAP ? CAP : exponent);
+    const molality = Math.exp(Math.min(exponent, CAP));
     c[i] = molality;
     charges += z2 * molality;
     const weight = molality * steep[i]!;
@@ -61,7 +61,7 @@ function factor(h: Float64Array, n: number, d: Float64Array): void {
     for (let j = 0; j <= i; j += 1) {
       let sum = i === j ? 1 : h[i * n + j]! * d[i]! * d[j]!;
       for (let k = 0; k < j; k += 1) sum -= h[i * n + k]! * h[j * n + k]!;
-      if (i === j) h[i * n + i] = Math.sqrt(sum > 1e-15 ? sum : 1e-15);
+      if (i === j) h[i * n + i] = Math.sqrt(Math.max(sum, 1e-15));
       else h[i * n + j] = sum / h[j * n + j]!;
     }
   }
@@ -89,7 +89,7 @@ function slopeAt(t: Tableau, multiple: number, pull: number): number {
     const d = t.along[i]!;
     if (d === 0) continue;
     const exponent = d * multiple;
-    sum += (t.c[i]! * d * Math.exp(exponent > CAP ? CAP : exponent)) / t.steep[i]!;
+    sum += (t.c[i]! * d * Math.exp(Math.min(exponent, CAP))) / t.steep[i]!;
   }
   return sum;
 }

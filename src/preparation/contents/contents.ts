@@ -3,6 +3,7 @@
 import { lazily } from "../../foundation/lazy";
 import type { Quantity } from "../../quantity";
 import type { Books } from "./books";
+import { type Complexed, complexesOf } from "./complexes";
 import { type Entry, massOf } from "./entry";
 import { phOf } from "./equilibrium";
 
@@ -33,6 +34,8 @@ export interface Contents {
   readonly pH: Quantity<"number"> | undefined;
   readonly solids: readonly SolidInside[];
   readonly dissolved: readonly SoluteInside[];
+  /** Metals that a ligand holds in solution, by the formula or by the equilibrium of the mixture. */
+  readonly complexes: readonly Complexed[];
   /** Given off so far, and no longer there. */
   readonly gas: readonly SoluteInside[];
   /** What the packs contain beside their forms, and nobody knows what it is. */
@@ -72,6 +75,7 @@ export const viewOf = (pot: Vessel): Contents =>
         origin: one.origin,
       })),
     dissolved: () => pot.books.dissolved.map(solute),
+    complexes: () => complexesOf(pot),
     gas: () => pot.books.gas.map(solute),
     other: () => pot.books.other as Quantity<"mass">,
     unknown: () => [...pot.books.waterMissing, ...pot.books.unknown],

@@ -59,7 +59,7 @@ function standingIn(pot: Booked): Standing | undefined {
 }
 
 /** The same where the liquor itself is within the model, and not only a weaker one. */
-function ownStanding(pot: Booked): Standing | undefined {
+export function ownStanding(pot: Booked): Standing | undefined {
   const found = standingIn(pot);
   return found === undefined || found.beaker.water > THINNED ? undefined : found;
 }

@@ -34,3 +34,29 @@ export const WASTE_METALS: readonly WasteMetalRow[] = [
 export const LEFT_IN_WASTE: readonly { readonly metals: readonly string[]; readonly source: SourceKey }[] = [
   { metals: ["Na", "K", "Li", "Mg", "Ca"], source: "commonPractice" },
 ];
+
+/** Ligands that hold metals in a liquor, where soda or lye should precipitate them. */
+interface HoldingLigandRow {
+  readonly name: string;
+  /** As it stands in water. */
+  readonly formula: string;
+  /** Name of the group in a formula. */
+  readonly group: string;
+  readonly source: SourceKey;
+}
+
+export const HOLDING_LIGANDS: readonly HoldingLigandRow[] = [
+  { name: "ammonia", formula: "NH3", group: "ammine", source: "commonPractice" },
+  { name: "oxalate", formula: "C2O4^2-", group: "oxalate", source: "commonPractice" },
+  { name: "citrate", formula: "C6H5O7^3-", group: "citrate", source: "commonPractice" },
+  { name: "tartrate", formula: "C4H4O6^2-", group: "tartrate", source: "commonPractice" },
+  { name: "EDTA", formula: "C10H12N2O8^4-", group: "ethylenediaminetetraacetate", source: "commonPractice" },
+  { name: "thiosulfate", formula: "S2O3^2-", group: "thiosulfate", source: "commonPractice" },
+  { name: "glycinate", formula: "C2H4NO2^-", group: "glycinate", source: "commonPractice" },
+  { name: "cyanide", formula: "CN^-", group: "cyanide", source: "commonPractice" },
+];
+
+/** Metals whose complexes come apart so slowly that neither acid nor soda precipitates the metal. */
+export const SLOW_METALS: readonly { readonly metals: readonly string[]; readonly source: SourceKey }[] = [
+  { metals: ["Co", "Cr", "Rh", "Ir", "Pt"], source: "commonPractice" },
+];

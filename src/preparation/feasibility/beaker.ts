@@ -51,6 +51,8 @@ export interface Beaker {
   readonly hydrons: (key: Key) => number;
   /** What of a component carries so many hydrons or fewer, mol. */
   readonly barely: (key: Key, hydrons: number) => number;
+  /** What of a component is bound to another one, mol, and the complex that has most of it; undefined for none. */
+  readonly bound: (key: Key, to: Key) => { readonly moles: number; readonly formula: string } | undefined;
   /** Components that are there. */
   readonly components: readonly Key[];
   readonly conditions: readonly ModelCondition[];
@@ -207,6 +209,15 @@ function beakerOf(
     hydrons: (key) => sumOver(key, (of) => of.get(HYDRON) ?? 0) / dissolved(key),
     barely: (key, hydrons) =>
       sumOver(key, (of) => ((of.get(HYDRON) ?? 0) / of.get(key)! <= hydrons ? of.get(key)! : 0)),
+    bound: (key, to) => {
+      let [moles, most, formula] = [0, 0, ""];
+      for (const [i, { expression, formula: own }] of species.entries()) {
+        const here = expression.of.has(to) ? (expression.of.get(key) ?? 0) * solution.molality[i]! * kilograms : 0;
+        moles += here;
+        if (here > most) [most, formula] = [here, own];
+      }
+      return most > 0 ? { moles, formula } : undefined;
+    },
     components,
     conditions,
     excluded: model.excluded,

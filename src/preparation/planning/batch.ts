@@ -2,7 +2,7 @@
 // really weighed, and only what is looked at is worked out again.
 
 import { lazily } from "../../foundation/lazy";
-import { type Quantity, sum } from "../../quantity";
+import type { Quantity } from "../../quantity";
 import type { Contents } from "../contents/contents";
 import { type Entry, massOf } from "../contents/entry";
 import type { Pot } from "../contents/pot";
@@ -22,7 +22,7 @@ import { heatOf } from "../reaction/heat";
 import { coreOf, speciesAside } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import type { StepCautions } from "../safety/step-cautions";
-import { type ByProduct, byProductsOf, type WasteVessel, wasteOf } from "../safety/waste";
+import { type ByProduct, byProductsOf, type Left, wasteOf } from "../safety/waste";
 import { type Cost, costOf } from "../shelf/cost";
 import type { BatchFigures } from "./batch-figures";
 import { type Check, checksOf, type Grown } from "./checks";
@@ -69,9 +69,9 @@ function liquidsLeft({ drafts, liquor }: Work): Quantity | undefined {
 }
 
 /** What passes filters, is washed off or stays on a filter, as the steps leave it; a mother liquor as its last crop leaves it. */
-function potsLeft({ drafts }: Work): (readonly [WasteVessel["vessel"], Pot])[] {
-  const found = new Map<WasteVessel["vessel"], Pot>();
-  const plus = (vessel: WasteVessel["vessel"], pot: Pot): void => {
+function potsLeft({ drafts }: Work): Left[] {
+  const found = new Map<Left[0], Pot>();
+  const plus = (vessel: Left[0], pot: Pot): void => {
     found.set(vessel, found.get(vessel)?.plusAll(pot) ?? pot);
   };
   for (const { left } of drafts)
@@ -82,23 +82,11 @@ function potsLeft({ drafts }: Work): (readonly [WasteVessel["vessel"], Pot])[] {
     found.delete("filtrate");
     found.set("mother liquor", mother.after.with({ solids: [] }));
   }
+  // Of a product that left as gas the pot itself is left.
+  const last = drafts.filter(({ vessel }) => vessel === POT).at(-1);
+  if (last !== undefined && last.operation !== "collect" && !last.after.isEmpty) found.set("liquor", last.after);
   for (const { vessel, after } of drafts) if (vessel.startsWith(TRAP)) found.set(TRAP, after);
   return [...found];
-}
-
-const wasteVesselsOf = (work: Work): WasteVessel[] =>
-  potsLeft(work).map(([vessel, pot]) =>
-    lazily<WasteVessel>({ vessel: () => vessel, volume: () => pot.contents.volume, contents: () => pot.contents }),
-  );
-
-/** What of a product that crystallises is dissolved in what is left; undefined where nothing is known of it. */
-function leftDissolved({ product, wet }: Setting, work: Work): Quantity | undefined {
-  if (!wet) return undefined;
-  const own = coreOf(product.formula);
-  const all = potsLeft(work).flatMap(([, { books }]) =>
-    books.dissolved.filter(({ matter }) => matter.key === own).map(({ amount }) => amount),
-  );
-  return all.length === 0 ? undefined : sum(all);
 }
 
 /** All gas that the steps give off: of the equation, of acid that came along, of peroxide over the need. */
@@ -309,10 +297,8 @@ export function batchOf(
     waste: () =>
       wasteOf(
         setting,
-        inner.dissolved,
+        setting.wet ? potsLeft(inner.work) : [],
         inner.full.missing.length > 0 || !setting.wet ? undefined : liquidsLeft(inner.work),
-        batch.isolation.how === "precipitate" ? inner.work.kept?.amount : leftDissolved(setting, inner.work),
-        wasteVesselsOf(inner.work),
       ),
     cost: () => sums?.cost ?? costOf(materials, account.supplied, theoreticalYield, formed.amount),
     unknown: () => [

@@ -1,11 +1,12 @@
 // Amounts for the waste: soda for acid and metals, sulfate or chloride for the metals that those precipitate, acid for what is
 // left of a base. How the work is done and where the rest goes is for the local rules.
 
-import { type Formula, molarMass } from "../../formula";
+import { type Formula, molarMass, parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
+import { constitutionOf } from "../../ion";
 import { type Quantity, sum } from "../../quantity";
 import { madeOf } from "../../substance/internal";
-import { WASTE_METALS } from "../data/waste";
+import { SLOW_METALS, WASTE_METALS } from "../data/waste";
 import { acidPerGramOf } from "../identity/ignition";
 import { exact, planned } from "../planning/exact";
 import type { Dissolved } from "../procedure/isolation";
@@ -40,16 +41,37 @@ const protonsTakenBy = (formula: Formula): Quantity | undefined =>
 
 function judged(formula: Formula): Quantity | undefined {
   if (isAmmonia(formula)) return exact("1");
+  const bound = ammoniaIn(formula);
+  if (bound > 0) return exact(String(bound));
   const { groups } = madeOf(formula);
   return ["hydroxide", "carbonate"].some((name) => groups.has(name))
     ? acidPerGramOf(formula)?.times(molarMass(formula)).to("")
     : undefined;
 }
 
+/** Ammonia that a complex gives to acid; none where it comes apart too slowly. */
+function ammoniaIn(formula: Formula): number {
+  const { complex, ligands } = constitutionOf(formula);
+  if (complex === undefined || isSlow(formula)) return 0;
+  return ligands.filter(({ formula: one }) => isAmmonia(parseFormula(one))).reduce((n, { count }) => n + count, 0);
+}
+
+const isSlow = (formula: Formula): boolean =>
+  SLOW_METALS.some(({ metals }) => metals.some((symbol) => formula.count(symbol).n !== 0n));
+
+/** What of a metal no soda precipitates: a ligand holds it, and is not ammonia that acid takes away first. */
+const heldFast = ({ symbol, held }: DissolvedMetal): Quantity[] =>
+  held
+    .filter(({ ligand }) => ligand !== "ammonia" || SLOW_METALS.some(({ metals }) => metals.includes(symbol)))
+    .map(({ amount }) => amount);
+
 function sharesOf(metals: readonly DissolvedMetal[], dissolved: readonly Dissolved[], holdsCyanide: boolean): Share[] {
-  const forMetals = metals.flatMap(({ symbol, amount, precipitate }): Share[] => {
+  const forMetals = metals.flatMap((metal): Share[] => {
+    const { symbol, precipitate } = metal;
     const row = precipitate ? WASTE_METALS.find((one) => one.metal === symbol) : undefined;
     if (row === undefined) return [];
+    const amount = heldFast(metal).reduce((left, one) => left.minus(one), metal.amount as Quantity);
+    if (!amount.isPositive()) return [];
     // One formula unit of its own precipitant for each atom; of soda half a unit for each charge.
     return row.precipitant === undefined
       ? [{ reagent: SODA, amount: amount.times(row.charge).dividedBy(2), of: symbol }]
@@ -65,7 +87,14 @@ function sharesOf(metals: readonly DissolvedMetal[], dissolved: readonly Dissolv
       ? []
       : [{ reagent: ACID, amount: amount.times(taken), of: species.name }];
   });
-  return [...forMetals, ...netted(forSolutes)];
+  const rest = netted(forSolutes);
+  // Where a base is left that is no ammonia, the metals precipitate as it is neutralised.
+  const isBasic = dissolved.some(
+    ({ species: { formula }, amount }) =>
+      amount.isPositive() && !isAmmonia(formula) && ammoniaIn(formula) === 0 && protonsTakenBy(formula) !== undefined,
+  );
+  const fallsAnyway = isBasic && rest.some(({ reagent }) => reagent === ACID);
+  return [...(fallsAnyway ? forMetals.filter(({ reagent }) => reagent !== SODA) : forMetals), ...rest];
 }
 
 /** Acid and base that are left in the same waste neutralise each other: only the rest needs a reagent. */
@@ -134,4 +163,14 @@ export interface DissolvedMetal {
   readonly precipitate: boolean;
   /** pH at which it precipitates as hydroxide or carbonate, from memory. */
   readonly pH: string | undefined;
+  /** What of it a ligand holds. */
+  readonly held: readonly Held[];
+}
+
+/** A metal in complexes of one ligand. */
+export interface Held {
+  readonly ligand: string;
+  /** The complex that has most of it. */
+  readonly formula: string;
+  readonly amount: Quantity<"amount of substance">;
 }

@@ -1,11 +1,14 @@
 // What is left when the product is out: litres of liquor and washings, the metals in them and what precipitates those, and
 // by-products that may be worth keeping. What may be poured away is never said: the local rules decide.
 
-import { type Formula, molarMass } from "../../formula";
-import { constitutionOf } from "../../ion";
+import { molarMass } from "../../formula";
+import { lazily } from "../../foundation/lazy";
 import { type Quantity, sum } from "../../quantity";
 import { HOLDS_CYANIDE, madeOf } from "../../substance/internal";
+import { complexesOf, complexIn } from "../contents/complexes";
 import type { Contents } from "../contents/contents";
+import { matterOf } from "../contents/matter";
+import type { Pot } from "../contents/pot";
 import { LEFT_IN_WASTE, WASTE_METALS, type WasteMetalRow } from "../data/waste";
 import { exact, planned } from "../planning/exact";
 import type { Dissolved } from "../procedure/isolation";
@@ -13,17 +16,23 @@ import type { Account, Formed } from "../reaction/account";
 import { isAcid } from "../reaction/acids";
 import { fateOf } from "../reaction/fate";
 import { isGas } from "../reaction/fluids";
-import { coreOf, type Species } from "../reaction/species";
+import { coreOf, type Species, speciesAside } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import { type DissolvedMetal, SODA, type Treatment, treatmentOf } from "./waste-treatment";
 
 /** What is left in one vessel. */
 export interface WasteVessel {
-  readonly vessel: "mother liquor" | "filtrate" | "wash water" | "residue" | "gas trap";
+  readonly vessel: "mother liquor" | "filtrate" | "wash water" | "residue" | "gas trap" | "liquor";
   /** No more than this; undefined for a residue, or where how much water there is is not known. */
   readonly volume: Quantity<"volume"> | undefined;
   readonly contents: Contents;
+  readonly metals: readonly DissolvedMetal[];
+  /** For this vessel alone: its acid against its base first, then what is left of either, and its metals. */
+  readonly treatment: readonly Treatment[];
 }
+
+/** A vessel that is left, as the steps leave it. */
+export type Left = readonly [vessel: WasteVessel["vessel"], pot: Pot];
 
 /** What is left over. */
 export interface Waste {
@@ -52,13 +61,6 @@ const CLOSING =
 const rowOf = (symbol: string): WasteMetalRow | undefined => WASTE_METALS.find((row) => row.metal === symbol);
 const isLeft = (symbol: string): boolean => LEFT_IN_WASTE.some((row) => row.metals.includes(symbol));
 
-/** Anions that keep a metal dissolved where soda or lye should precipitate it. */
-const LIGANDS = ["oxalate", "citrate", "tartrate", "ethylenediaminetetraacetate"];
-const isLigand = (formula: Formula): boolean => {
-  const { groups, ammonia } = madeOf(formula);
-  return ammonia || LIGANDS.some((name) => groups.has(name));
-};
-
 /** A cyanide of any kind is put in or made: its liquor is never made sour and never boiled down. */
 const holdsCyanide = ({ reactants, products }: Setting): boolean =>
   [...reactants, ...products].some(({ formula }) => madeOf(formula).cyanide !== undefined);
@@ -67,71 +69,108 @@ const holdsCyanide = ({ reactants, products }: Setting): boolean =>
 const isHeld = ({ formula }: Species, symbol: string): boolean =>
   madeOf(formula).cyanide === "fast" && symbol in HOLDS_CYANIDE;
 
-/** Names of what a complex holds its metal with; undefined for what is none. */
-function ligandsOf(formula: Formula): string | undefined {
-  const { complex, ligands } = constitutionOf(formula);
-  return complex === undefined || ligands.length === 0
-    ? undefined
-    : [...new Set(ligands.map((one) => one.formula))].join(" and ");
+/** Solutes of a vessel as species. */
+const solutesOf = ({ books }: Pot): Dissolved[] =>
+  books.dissolved.map(({ matter, amount }) => ({ species: speciesAside(matter.formula), amount }));
+
+/** Metals in a vessel, those that cyanide holds left out. */
+function metalsIn(pot: Pot, solutes: readonly Dissolved[]): DissolvedMetal[] {
+  const amounts = new Map<string, Quantity>();
+  for (const { species, amount } of solutes) {
+    if (!amount.isPositive()) continue;
+    for (const { symbol, count } of species.metals) {
+      if (isHeld(species, symbol)) continue;
+      const before = amounts.get(symbol);
+      const more = amount.times(count);
+      amounts.set(symbol, before === undefined ? more : before.plus(more));
+    }
+  }
+  return [...amounts].map(([symbol, amount]): DissolvedMetal => {
+    const named = amount.to("mol").named({ symbol: `n(${symbol}, waste)`, label: `${symbol} dissolved in the waste` });
+    const isKept = isLeft(symbol);
+    return lazily<DissolvedMetal>({
+      symbol: () => symbol,
+      amount: () => named as Quantity<"amount of substance">,
+      mass: () =>
+        named
+          .times(molarMass(symbol))
+          .to("g")
+          .named({ symbol: `m(${symbol}, waste)`, rule: "mass = amount × molar mass" }) as Quantity<"mass">,
+      precipitate: () => !isKept,
+      pH: () => rowOf(symbol)?.pH,
+      held: () =>
+        isKept
+          ? []
+          : complexesOf(pot)
+              .filter(({ metal }) => metal === symbol)
+              .map(({ ligand, formula, amount: n }) => ({ ligand, formula, amount: n })),
+    });
+  });
 }
 
-export function wasteOf(
-  setting: Setting,
-  dissolved: readonly Dissolved[],
-  liquids: Quantity | undefined,
-  kept: Quantity | undefined,
-  vessels: readonly WasteVessel[],
-): Waste {
+function vesselOf([vessel, pot]: Left, cyanide: boolean): WasteVessel {
+  // What is on a filter or in a wash bottle is kept by itself.
+  const isApart = vessel === "residue" || vessel === "gas trap";
+  const own: WasteVessel = lazily<WasteVessel>({
+    vessel: () => vessel,
+    volume: () => pot.contents.volume,
+    contents: () => pot.contents,
+    metals: () => metalsIn(pot, solutesOf(pot)),
+    treatment: () => (isApart ? [] : treatmentOf(own.metals, solutesOf(pot), cyanide)),
+  });
+  return own;
+}
+
+/** Everything that may be poured together. */
+function pooled(left: readonly Left[]): Pot | undefined {
+  const liquids = left.filter(([vessel]) => vessel !== "residue" && vessel !== "gas trap").map(([, pot]) => pot);
+  const [first, ...rest] = liquids;
+  return first === undefined ? undefined : rest.reduce((all, pot) => all.plusAll(pot), first);
+}
+
+/** Ligands that hold metals of the waste, and in which ions. */
+function heldNote(metals: readonly DissolvedMetal[]): string[] {
+  const held = metals.filter(({ precipitate }) => precipitate).flatMap((one) => one.held);
+  if (held.length === 0) return [];
+  const ligands = [...new Set(held.map(({ ligand }) => ligand))];
+  const ions = [...new Set(held.map(({ formula }) => formula))].join(" and ");
+  return [
+    `${ligands.join(" and ")} ${ligands.length > 1 ? "hold" : "holds"} ${ions} in solution: count it by the ligand; soda does not precipitate it before the ligand is gone, sulfide does`,
+  ];
+}
+
+const CYANIDE =
+  "it contains a cyanide: keep it alkaline and by itself; never acid, bleach or heat on it, poison gas is given off; dispose of it as it is, as hazardous waste";
+
+export function wasteOf(setting: Setting, left: readonly Left[], liquids: Quantity | undefined): Waste {
   const volume = liquids?.to("L").named({
     symbol: "V(waste)",
     label: "liquor and washings",
     rule: "waste = filtrates + washings, less what was boiled off",
-  });
-  const amounts = new Map<string, Quantity>();
-  const add = (symbol: string, amount: Quantity): void => {
-    const before = amounts.get(symbol);
-    amounts.set(symbol, before === undefined ? amount : before.plus(amount));
-  };
-  for (const { species, amount } of dissolved) {
-    if (!amount.isPositive()) continue;
-    for (const { symbol, count } of species.metals) if (!isHeld(species, symbol)) add(symbol, amount.times(count));
-  }
-  // What the liquor keeps of a sparingly soluble product, where a figure is known.
-  const { product } = setting;
-  if (kept !== undefined) {
-    for (const { symbol, count } of product.metals) if (!isHeld(product, symbol)) add(symbol, kept.times(count));
-  }
-  const metals = [...amounts].map(([symbol, amount]): DissolvedMetal => {
-    const named = amount.to("mol").named({ symbol: `n(${symbol}, waste)`, label: `${symbol} dissolved in the waste` });
-    const mass = named
-      .times(molarMass(symbol))
-      .to("g")
-      .named({ symbol: `m(${symbol}, waste)`, rule: "mass = amount × molar mass" });
-    return { symbol, amount: named, mass, precipitate: !isLeft(symbol), pH: rowOf(symbol)?.pH };
-  });
-  const notes: string[] = metals.flatMap(({ symbol }) => rowOf(symbol)?.note ?? []);
-  if (metals.some((m) => m.precipitate) && dissolved.some((d) => d.amount.isPositive() && isLigand(d.species.formula)))
-    notes.push(
-      "ammonia, oxalate, citrate and tartrate keep metals dissolved: sulfide precipitates them, or the ligand goes first",
-    );
+  }) as Quantity<"volume"> | undefined;
+  const { product, wet } = setting;
   const cyanide = holdsCyanide(setting);
-  if (cyanide)
-    notes.push(
-      "it contains a cyanide: keep it alkaline and by itself; never acid, bleach or heat on it, poison gas is given off; dispose of it as it is, as hazardous waste",
-    );
-  if (
-    setting.wet &&
-    fateOf(product.formula, setting.temperature).fallsOut === false &&
-    product.metals.some(({ symbol }) => rowOf(symbol) !== undefined)
-  )
-    notes.push(`the mother liquor still contains ${product.name}: a second crop first, then what is left`);
-  const held = ligandsOf(product.formula);
-  if (setting.wet && held !== undefined && fateOf(product.formula, setting.temperature).fallsOut !== true)
-    notes.push(
-      `what the mother liquor keeps of ${product.name} is a complex: ${held} holds its metal, so count it by the ligand, and soda does not precipitate it${kept === undefined ? "; how much that is is not known" : ""}`,
-    );
-  const treatment = treatmentOf(metals, dissolved, cyanide);
+  const all = pooled(left);
+  const solutes = all === undefined ? [] : solutesOf(all);
+  const metals = all === undefined ? [] : metalsIn(all, solutes);
+  const isLiquor = wet && all !== undefined && fateOf(product.formula, setting.temperature).fallsOut !== true;
+  const ligand = complexIn(matterOf(product.formula))?.ligand;
+  const isThere = solutes.some(({ species }) => coreOf(species.formula) === coreOf(product.formula));
+  const notes = [
+    ...metals.flatMap(({ symbol }) => rowOf(symbol)?.note ?? []),
+    ...heldNote(metals),
+    ...(cyanide ? [CYANIDE] : []),
+    ...(isLiquor && product.metals.some(({ symbol }) => rowOf(symbol) !== undefined)
+      ? [
+          isThere
+            ? `the mother liquor still contains ${product.name}: a second crop first, then what is left`
+            : `how much ${product.name} the mother liquor keeps is not known${ligand === undefined ? "" : `; it is a complex: ${ligand} holds its metal, so count it by the ligand, and soda does not precipitate it`}`,
+        ]
+      : []),
+  ];
+  const treatment = treatmentOf(metals, solutes, cyanide);
   const soda = treatment.find((one) => one.reagent === SODA)?.mass;
+  const vessels = left.map((one) => vesselOf(one, cyanide));
   return { vessels, volume, metals, treatment, soda, notes: [...new Set(notes)], closing: CLOSING };
 }
 

@@ -1,10 +1,12 @@
 // What is written down at the end: drying, result, what the mass says, waste, label, deviations.
+import { molarMass } from "../../formula";
+import type { WasteVessel } from "../../preparation";
 import type { Quantity } from "../../quantity";
 import { BLANK, type Block, type Picture } from "../document/blocks";
 import { capital, pretty, sentence } from "../figures";
 import { dryingChart } from "../pictures/charts";
-import { filled } from "../words";
-import { bare, expectedOf, handFor, type OnPaper, rangeOf } from "./context";
+import { filled, type SheetWords } from "../words";
+import { bare, expectedOf, handFor, instrumentsOf, type OnPaper, rangeOf } from "./context";
 import { observationName } from "./observation";
 
 const grams = (q: Quantity): number => q.toNumber("g");
@@ -107,16 +109,29 @@ export function furtherCautions({ plan }: OnPaper, about: (work: string) => bool
 
 /** Less than this a drop of anything settles. */
 const WORTH_TREATING = "1 mmol";
-function wasteItems(on: OnPaper): string[] {
-  const { plan, words } = on;
-  const { waste, byProducts, cautions } = plan;
+/** As many substances of a vessel are named. */
+const MOST_NAMED = 4;
+
+/** What is in a vessel that is left, heaviest first, as far as a balance shows it. */
+function contentsLine({ plan, words }: OnPaper, { contents }: WasteVessel): string {
+  const hand = handFor({ plan, words });
+  const step = instrumentsOf(plan).mass;
+  const inside = [
+    ...contents.solids.map(({ formula, mass }) => ({ formula, mass })),
+    ...contents.dissolved.map(({ formula, amount }) => ({ formula, mass: amount.times(molarMass(formula)).to("g") })),
+  ].filter(({ mass }) => mass.compare(step) >= 0);
+  const named = inside.sort((one, other) => other.mass.compare(one.mass)).slice(0, MOST_NAMED);
+  const known = named.map(({ mass, formula }) => filled(words.massOf, { mass: hand.grams(mass), formula }));
+  const missing = contents.unknown.map((what) => `${what} (${words.unknown})`);
+  const all = [...known, ...missing];
+  return all.length === 0 ? words.hardlyAnything : all.join(", ");
+}
+
+/** What to put to one vessel, and how much of it. */
+const treatments = (on: OnPaper, { treatment }: Pick<WasteVessel, "treatment">): string[] => {
+  const { words } = on;
   const hand = handFor(on);
-  const metals = waste.metals
-    .filter(({ precipitate, mass }) => precipitate && mass.compare("0.1 mg") > 0)
-    .map(({ symbol, mass, pH }) =>
-      filled(words.dissolvedMetal, { metal: symbol, mass: hand.grams(mass), pH: pH ?? words.unknown }),
-    );
-  const treatment = waste.treatment
+  return treatment
     .filter(({ amount }) => amount.compare(WORTH_TREATING) > 0)
     .map(({ reagent, purpose, mass, vinegar }) =>
       vinegar === undefined
@@ -126,6 +141,39 @@ function wasteItems(on: OnPaper): string[] {
             purpose,
           })
         : filled(words.vinegarFor, { volume: hand.litres(vinegar), purpose }),
+    );
+};
+
+const nameOf = (vessel: WasteVessel["vessel"], words: SheetWords): string =>
+  ({
+    "mother liquor": words.motherLiquor,
+    filtrate: words.filtrate,
+    "wash water": words.washWater,
+    residue: words.residue,
+    "gas trap": words.inTrap,
+    liquor: words.liquor,
+  })[vessel];
+
+/** One line for each vessel: what it is, how much, what is in it, and what is put to it. */
+function vesselLine(on: OnPaper, one: WasteVessel): string {
+  const { words } = on;
+  const name = nameOf(one.vessel, words);
+  const which =
+    one.volume === undefined || one.vessel === "residue"
+      ? name
+      : filled(words.ofVolume, { vessel: name, volume: handFor(on).litres(one.volume) });
+  return [`${which}: ${contentsLine(on, one)}.`, ...treatments(on, one)].join(" ");
+}
+
+function wasteItems(on: OnPaper): string[] {
+  const { plan, words } = on;
+  const { waste, byProducts, cautions } = plan;
+  const hand = handFor(on);
+  const vessels = waste.vessels.map((one) => vesselLine(on, one));
+  const metals = waste.metals
+    .filter(({ precipitate, mass }) => precipitate && mass.compare("0.1 mg") > 0)
+    .map(({ symbol, mass, pH }) =>
+      filled(words.dissolvedMetal, { metal: symbol, mass: hand.grams(mass), pH: pH ?? words.unknown }),
     );
   const kept = byProducts
     .filter(({ where, worthKeeping }) => where === "in the liquor" && worthKeeping)
@@ -137,8 +185,8 @@ function wasteItems(on: OnPaper): string[] {
       filled(words.ofMaterial, { observation: pretty(material), material: how ?? "" }),
     );
   return [
+    ...vessels,
     ...metals,
-    ...treatment,
     ...waste.notes.map(sentence),
     ...kept,
     ...disposal,

@@ -1,0 +1,97 @@
+// Metals of a vessel that a ligand holds: by the formula where that is a complex, else by the equilibrium of the mixture.
+import { isNonmetal } from "../../equation/internal";
+import { parseFormula } from "../../formula";
+import { remembering } from "../../foundation/memo";
+import { constitutionOf } from "../../ion";
+import { type Quantity, quantity } from "../../quantity";
+import { HOLDING_LIGANDS } from "../data/waste";
+import { componentsOf } from "../feasibility/beaker";
+import type { Books } from "./books";
+import { ownStanding } from "./equilibrium";
+import type { Matter } from "./matter";
+
+/** A metal that a ligand holds in solution. */
+export interface Complexed {
+  /** The ion that has most of it. */
+  readonly formula: string;
+  readonly metal: string;
+  readonly ligand: string;
+  /** Of the metal in such complexes. */
+  readonly amount: Quantity<"amount of substance">;
+}
+
+/** Less than this share of a metal is not worth a word. */
+const WORTH = 0.01;
+
+interface OwnComplex {
+  readonly ion: string;
+  readonly ligand: string;
+  readonly metals: readonly { readonly symbol: string; readonly count: bigint }[];
+}
+
+const remembered = /* @__PURE__ */ remembering<OwnComplex | undefined>(200);
+
+/** What holds the metals of a formula that is a complex; undefined for what is none, and for hydroxido and halogenido ones. */
+export const complexIn = ({ formula, key }: Pick<Matter, "formula" | "key">): OwnComplex | undefined =>
+  remembered(`${key} ${formula}`, () => {
+    const { complex, groups } = constitutionOf(formula);
+    if (complex === undefined) return undefined;
+    const row = HOLDING_LIGANDS.find(({ group }) =>
+      groups.some((one) => one.includes(group) || (group === "cyanide" && one.includes("cyanid"))),
+    );
+    if (row === undefined) return undefined;
+    const ion = parseFormula(complex.formula);
+    const metals = ion.symbols
+      .filter((symbol) => !isNonmetal(symbol))
+      .map((symbol) => ({ symbol, count: ion.count(symbol).n * BigInt(complex.count) }));
+    return { ion: ion.toUnicode(), ligand: row.name, metals };
+  });
+
+/** The metals that are held in a vessel. */
+export function complexesOf(pot: { readonly books: Books }): Complexed[] {
+  const named = (symbol: string, amount: Quantity, ligand: string): Quantity<"amount of substance"> =>
+    amount.to("mol").named({ symbol: `n(${symbol}, held)`, label: `${symbol} that ${ligand} holds in solution` });
+  const inFormulas = new Map<string, Complexed>();
+  for (const { matter, amount } of pot.books.dissolved) {
+    const found = complexIn(matter);
+    if (found === undefined) continue;
+    const { ion: formula, ligand } = found;
+    for (const { symbol: metal, count } of found.metals) {
+      const key = `${formula} ${metal}`;
+      const more = amount.times(count);
+      const all = inFormulas.get(key)?.amount.plus(more) ?? more;
+      inFormulas.set(key, { formula, metal, ligand, amount: named(metal, all, ligand) });
+    }
+  }
+  const own = [...inFormulas.values()];
+  const standing = ownStanding(pot);
+  if (standing === undefined) return own;
+  const { beaker } = standing;
+  const isOwn = (symbol: string): boolean => own.some(({ metal }) => metal === symbol);
+  const kilograms = pot.books.water.dividedBy(quantity({ value: String(beaker.water), unit: "kg" }));
+  const free = HOLDING_LIGANDS.flatMap(({ name, formula }): Complexed[] => {
+    const ligand = componentsOf(parseFormula(formula))?.keys().next().value;
+    if (ligand === undefined || !beaker.components.includes(ligand)) return [];
+    return beaker.components.flatMap((key): Complexed[] => {
+      const symbol = key === ligand ? undefined : metalIn(key);
+      const found = symbol === undefined || isOwn(symbol) ? undefined : beaker.bound(key, ligand);
+      if (symbol === undefined || found === undefined || found.moles < WORTH * beaker.dissolved(key)) return [];
+      const amount = quantity({ value: found.moles.toPrecision(4), unit: "mol" }).times(kilograms);
+      return [
+        {
+          formula: parseFormula(found.formula).toUnicode(),
+          metal: symbol,
+          ligand: name,
+          amount: named(symbol, amount, name),
+        },
+      ];
+    });
+  });
+  return [...own, ...free];
+}
+
+const rememberedMetals = /* @__PURE__ */ remembering<string | undefined>(100);
+
+/** The metal of a component; undefined for what is none. */
+const metalIn = (key: string): string | undefined =>
+  rememberedMetals(key, () => parseFormula(key).symbols.find((symbol) => !isNonmetal(symbol)));

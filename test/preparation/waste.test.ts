@@ -1,0 +1,149 @@
+// What is left, vessel by vessel: what is in each, what its acid and its base leave of each other, and metals by what holds them.
+// Amounts by hand beside each figure; stability constants are those of the tables.
+import { benchSheet, type PlanRequest, planPreparation } from "preparative";
+import { describe, expect, it } from "vitest";
+
+const plan = (
+  equation: string,
+  product: string,
+  materials: PlanRequest["materials"],
+  scale: PlanRequest["scale"],
+  more: Partial<PlanRequest> = {},
+) => planPreparation({ equation, product, materials, scale, ...more });
+const moles = (q: { in(unit: string): { toNumber(): number } }): number => q.in("mol").toNumber();
+
+describe("each vessel", () => {
+  const { waste } = plan(
+    "ZnSO4 + Na2CO3 + H2O -> Zn5(CO3)2(OH)6 + Na2SO4 + CO2",
+    "Zn5(CO3)2(OH)6",
+    [
+      { name: "zinc", form: "ZnSO4·7H2O" },
+      { name: "soda", form: "Na2CO3", excess: "20 %" },
+    ],
+    { material: "zinc", portion: "287.5 g" },
+  );
+
+  it("has its own treatment: 0.2 mol of soda over asks for 0.4 mol of acid, less what stays in the cake", () => {
+    const [filtrate, wash] = waste.vessels;
+    expect([filtrate!.vessel, wash!.vessel]).toEqual(["filtrate", "wash water"]);
+    const acid = waste.vessels.map(({ treatment }) => moles(treatment.find(({ reagent }) => reagent === "H+")!.amount));
+    // 0.1 g of soda is 2 mmol of acid
+    expect(acid[0]! + acid[1]!).toBeGreaterThan(0.39);
+    expect(acid[0]! + acid[1]!).toBeLessThan(0.402);
+    // vinegar of 5 %: 60.05 g/mol / 0.05 / 1.006 g/mL = 1.194 L for a mole
+    const vinegar = filtrate!.treatment.find(({ reagent }) => reagent === "H+")!.vinegar!;
+    expect(vinegar.in("L").toNumber() / acid[0]!).toBeCloseTo(1.194, 2);
+  });
+
+  it("adds up: the amounts of all vessels are those of the waste", () => {
+    for (const { symbol, amount } of waste.metals) {
+      const all = waste.vessels.flatMap(({ metals }) => metals.filter((one) => one.symbol === symbol));
+      expect(all.reduce((n, one) => n + moles(one.amount), 0)).toBeCloseTo(moles(amount), 9);
+    }
+  });
+
+  it("nets acid against base before it asks for either", () => {
+    // 0.1 mol of vitriol, 0.12 mol of sulfuric acid that came with it, 0.2 mol of lye: 0.04 mol of acid is left over the hydroxide
+    const { waste: sour } = plan(
+      "CuSO4 + NaOH -> Cu(OH)2 + Na2SO4",
+      "Cu(OH)2",
+      [
+        { name: "vitriol", form: "CuSO4", strength: "10 %", also: [{ form: "H2SO4", share: "1 %" }] },
+        { name: "lye", form: "NaOH", excess: "5 %" },
+      ],
+      { material: "vitriol", portion: "159.6 g" },
+    );
+    for (const { treatment } of sour.vessels) {
+      const reagents = treatment.map(({ reagent }) => reagent);
+      expect(reagents.filter((one) => one === "H+" || one === "Na2CO3").length).toBeLessThanOrEqual(1);
+    }
+  });
+
+  it("stands on the sheet with its volume, what is in it and what is put to it", () => {
+    const sheet = benchSheet(
+      plan(
+        "FeSO4·7H2O + (NH4)2SO4 -> (NH4)2Fe(SO4)2·6H2O + H2O",
+        "(NH4)2Fe(SO4)2·6H2O",
+        [
+          { name: "copperas", form: "FeSO4·7H2O" },
+          { name: "ammonium sulfate", form: "(NH4)2SO4" },
+        ],
+        { material: "copperas", portion: "27.8 g" },
+      ),
+    ).replace(/\s+/g, " ");
+    expect(sheet).toMatch(
+      /Mother liquor, about \d+ mL: 3\.\d g of \(NH₄\)₂Fe\(SO₄\)₂\. \d\.\d g of Na₂CO₃ \(anhydrous\)/,
+    );
+    expect(sheet).toMatch(/Wash water, about \d+ mL: \d\.\d g of \(NH₄\)₂Fe\(SO₄\)₂/);
+  });
+});
+
+describe("a metal that a ligand holds", () => {
+  it("is given by the complex at equilibrium: copper in ammonia over is [Cu(NH3)4]2+", () => {
+    const made = plan(
+      "CuSO4 + NH3 + H2O -> Cu(OH)2 + (NH4)2SO4",
+      "Cu(OH)2",
+      [
+        { name: "vitriol", form: "CuSO4·5H2O" },
+        { name: "ammonia", form: "NH3", strength: "10 %", excess: "400 %" },
+      ],
+      { material: "vitriol", portion: "25.0 g" },
+      { acknowledge: ["does-not-go"] },
+    );
+    const { complexes } = made.steps.find(({ operation, vessel }) => operation === "add" && vessel === "pot")!.after;
+    expect(complexes.map(({ metal, ligand }) => [metal, ligand])).toEqual([["Cu", "ammonia"]]);
+    expect(complexes[0]!.formula).toMatch(/\[?Cu\(NH₃\)₄\]?²⁺/);
+    expect(moles(complexes[0]!.amount)).toBeGreaterThan(0);
+    const { metals, notes, treatment } = made.waste;
+    expect(metals.find(({ symbol }) => symbol === "Cu")!.held[0]!.ligand).toBe("ammonia");
+    expect(notes.join(" ")).toMatch(/ammonia holds .*count it by the ligand/);
+    // acid takes the ammonia away before soda precipitates the copper
+    expect(treatment.map(({ reagent }) => reagent)).toContain("H+");
+  });
+
+  it("is counted in the formula where that is the complex: four ammonia in cuprammonium ask for four times the acid", () => {
+    const made = plan(
+      "CuSO4·5H2O + NH3 -> [Cu(NH3)4]SO4·H2O + H2O",
+      "[Cu(NH3)4]SO4·H2O",
+      [
+        { name: "vitriol", form: "CuSO4·5H2O" },
+        { name: "ammonia", form: "NH3", strength: "25 %", excess: "5 %" },
+      ],
+      { material: "vitriol", portion: "25.0 g" },
+    );
+    const { complexes } = made.steps.findLast(
+      ({ operation, vessel }) => operation === "hold" && vessel === "pot",
+    )!.after;
+    // 25.0 / 249.68 = 0.1001 mol
+    expect(moles(complexes.find(({ metal }) => metal === "Cu")!.amount)).toBeCloseTo(0.1001, 4);
+    expect(made.waste.notes.join(" ")).toMatch(/ammonia holds its metal, so count it by the ligand/);
+  });
+
+  it("is not brought down by soda where oxalate holds it, and hexacyanidoferrate never", () => {
+    const green = plan(
+      "FeCl3 + K2C2O4 + H2O -> K3[Fe(C2O4)3]·3H2O + KCl",
+      "K3[Fe(C2O4)3]·3H2O",
+      [
+        { name: "iron chloride", form: "FeCl3·6H2O" },
+        { name: "oxalate", form: "K2C2O4·H2O" },
+      ],
+      { product: "9.8 g" },
+    ).waste;
+    expect(green.metals.find(({ symbol }) => symbol === "Fe")!.held[0]!.ligand).toBe("oxalate");
+    expect(green.treatment).toEqual([]);
+    expect(green.notes.join(" ")).toMatch(/oxalate holds \[Fe\(C₂O₄\)₃\]³⁻/);
+    const blue = plan(
+      "CuSO4 + K4[Fe(CN)6] -> Cu2[Fe(CN)6] + K2SO4",
+      "Cu2[Fe(CN)6]",
+      [
+        { name: "vitriol", form: "CuSO4·5H2O" },
+        { name: "prussiate", form: "K4[Fe(CN)6]·3H2O", excess: "20 %" },
+      ],
+      { material: "vitriol", portion: "50 g" },
+    );
+    const { complexes } = blue.waste.vessels[0]!.contents;
+    expect(complexes.map(({ metal, ligand }) => [metal, ligand])).toEqual([["Fe", "cyanide"]]);
+    expect(blue.waste.treatment.map(({ purpose }) => purpose).join(" ")).not.toMatch(/\bFe\b/);
+    expect(benchSheet(blue)).not.toMatch(/destroy/);
+  });
+});
