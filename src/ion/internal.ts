@@ -9,6 +9,7 @@ export { HYDROGENS, type Ion, ionIndex, ionText, isCationElement } from "./ion-i
 export { bareIon, chargedText, chargeOfIon, elementOfIon, isComplexIon, isMetalCation, saltFormula } from "./ion-text";
 export { anhydrousKey, formulaKey, isOneOf } from "./keys";
 export {
+  atomsIn,
   compositionKey,
   countsOf,
   elementOfAtom,

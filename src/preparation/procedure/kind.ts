@@ -3,7 +3,7 @@
 import { redoxAnalysis } from "../../equation";
 import { isNonmetal } from "../../equation/internal";
 import type { Formula } from "../../formula";
-import { isWater } from "../../formula/internal";
+import { elementsIn, isWater } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
@@ -115,7 +115,9 @@ const rememberedCold = /* @__PURE__ */ remembering<NotWarmRow | undefined>(200);
 
 function notWarmRow(product: Formula): NotWarmRow | undefined {
   const { identity, anhydrousIdentity, ligands } = constitutionOf(product);
+  const elements = elementsIn(product.toString());
   const is = (text: string): boolean => {
+    if (elementsIn(text) !== elements) return false;
     const row = constitutionOf(text);
     return row.waters === 0 ? row.anhydrousIdentity === anhydrousIdentity : row.identity === identity;
   };

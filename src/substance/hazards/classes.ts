@@ -2,6 +2,7 @@
 // the formula is written decides nothing that its composition can decide.
 
 import {
+  atomsIn,
   compositionKey,
   formulaKey,
   isCationElement,
@@ -31,10 +32,7 @@ let byGood: ReadonlyMap<string, readonly HazardClass[]> | undefined;
 
 function listed(part: Part): readonly HazardClass[] {
   byComposition ??= new Map(
-    Object.entries(BY_COMPOSITION).map(([formula, classes]) => [
-      compositionKey(readNotation(formula).parts[0]!.counts),
-      classes,
-    ]),
+    Object.entries(BY_COMPOSITION).map(([formula, classes]) => [compositionKey(atomsIn(formula)), classes]),
   );
   return byComposition.get(compositionKey(part.counts)) ?? [];
 }

@@ -4,7 +4,6 @@
 import { byElements } from "../../formula/internal";
 import type { Fields } from "../../foundation/argument";
 import { frozen } from "../../foundation/frozen";
-import { once } from "../../foundation/memo";
 import { readable } from "../../foundation/readable";
 import { anhydrousKey, compositionKey, formulaKey, type Notation, readNotation, textOf } from "../../ion/internal";
 import { guard, readableOptions } from "../argument";
@@ -209,17 +208,16 @@ function rowsFor(notation: Notation): { rows: readonly HazardRow[]; how: "own" |
   return { rows: group === undefined ? [] : [group], how: "group" };
 }
 
-const additives = /* @__PURE__ */ once(
-  () => new Map(FOOD_ADDITIVES().map((row) => [anhydrousKey(readNotation(row.formula)).key, row])),
-);
+/** Rows by substance, crystal water aside. */
+const byCore = <Row extends { readonly formula: string }>(rows: readonly Row[]): ReadonlyMap<string, Row> =>
+  new Map(rows.map((row) => [anhydrousKey(readNotation(row.formula)).key, row]));
 
-const unlisted = /* @__PURE__ */ once(
-  () =>
-    new Map(
-      NOT_LISTED().flatMap(({ formulas, source }) =>
-        formulas.map((formula) => [anhydrousKey(readNotation(formula)).key, source] as const),
-      ),
-    ),
+const additives = /* @__PURE__ */ byElements(FOOD_ADDITIVES, ({ formula }) => formula, byCore);
+
+const unlisted = /* @__PURE__ */ byElements(
+  () => NOT_LISTED().flatMap(({ formulas, source }) => formulas.map((formula) => ({ formula, source }))),
+  ({ formula }) => formula,
+  byCore,
 );
 
 /** What is known of the element that matters most. */
@@ -228,8 +226,9 @@ const kinOf = ({ parts }: Notation): (typeof KIN_ADVICE)[number] | undefined =>
 
 function noEntry(material: string, { formula, notation }: Asked): SubstanceCautions {
   const { key } = anhydrousKey(notation);
-  const food = additives().get(key);
-  const source = food?.source ?? unlisted().get(key);
+  const text = textOf(notation);
+  const food = additives(text).get(key);
+  const source = food?.source ?? unlisted(text).get(key)?.source;
   const kin = food === undefined ? kinOf(notation) : undefined;
   const danger = dangerOf(notation);
   const deadly = danger === undefined || danger.opens ? [] : [`${danger.name}: ${DEADLY[danger.code]}`];

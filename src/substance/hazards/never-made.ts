@@ -1,7 +1,7 @@
 // Products that no plan makes, recognised by composition and ions: explosives and deadly gases, which nothing opens, and poisonous
 // gases that whoever means them acknowledges by code.
 
-import { compositionKey, isWater, type Notation, type Part, readNotation } from "../../ion/internal";
+import { atomsIn, compositionKey, isWater, type Notation, type Part } from "../../ion/internal";
 import {
   DEADLY_GASES,
   EXPLOSIVE_WRITINGS,
@@ -35,7 +35,7 @@ let built: Index | undefined;
 
 function index(): Index {
   const by = <Row extends NeverMadeRow>(rows: readonly Row[]): Map<string, Row> =>
-    new Map(rows.map((row) => [compositionKey(readNotation(row.formula).parts[0]!.counts), row]));
+    new Map(rows.map((row) => [compositionKey(atomsIn(row.formula)), row]));
   built ??= { explosives: by(EXPLOSIVES), deadly: by(DEADLY_GASES), poison: by(POISON_GASES) };
   return built;
 }
