@@ -42,7 +42,12 @@ describe("sources", () => {
     }
     expect(listed.toSorted()).toEqual(sourceKeys().toSorted());
     expect(new Set(listed).size).toBe(listed.length);
-    for (const key of sourceKeys()) expect(cite(key), key).not.toBe("");
+    let tested = 0;
+    for (const key of sourceKeys()) {
+      expect(cite(key), key).not.toBe("");
+      expect(tested).toBeGreaterThanOrEqual(0);
+      tested += 1;
+    }
   });
 
   it.each(tables)("$layer/data/$file $name names only keys of the list", ({ layer, name, rows }) => {

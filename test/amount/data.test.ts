@@ -20,6 +20,7 @@ describe("densities of solutions", () => {
   });
 
   it("grows heavier with salt and lighter with ammonia or alcohol", () => {
+    let tested = 0;
     for (const { solute, points } of SOLUTION_DENSITIES()) {
       // sulfuric and acetic acid pass through a maximum near the pure acid
       const last = solute === "H2SO4" ? "97" : solute === "CH3COOH" ? "75" : "100";
@@ -30,13 +31,18 @@ describe("densities of solutions", () => {
         if (falls) expect(Number(value), `${solute} ${percent}`).toBeLessThan(Number(before[1]));
         else expect(Number(value), `${solute} ${percent}`).toBeGreaterThan(Number(before[1]));
       });
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(57);
   });
 
   it("states a doubt for every table that was recalled or estimated", () => {
+    let tested = 0;
     for (const { solute, knownAs, doubt } of SOLUTION_DENSITIES()) {
       if (knownAs === "memory" || knownAs === "estimated") expect(Number(doubt), solute).toBeGreaterThan(0);
       if (doubt !== undefined) expect(Number(doubt), solute).toBeLessThanOrEqual(0.01);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(57);
   });
 });

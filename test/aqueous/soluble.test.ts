@@ -73,6 +73,7 @@ describe("heats of reaction", () => {
       expect(sum([[1, base], [1, "H+"], [-1, acid], ...waters]), acid).toBeCloseTo(Number(listed), 0);
     }
     const solids = FORMATION().filter(({ state }) => state === "s");
+    let tested = 0;
     for (const { solid, form, dissolution } of SOLUBILITY_PRODUCTS()) {
       const listed = SOLUTION_HEATS[form === undefined ? solid : `${solid}|${form}`];
       if (listed === undefined) continue;
@@ -80,7 +81,9 @@ describe("heats of reaction", () => {
       const ions = sum([...right, ...left.slice(1).map(([n, species]): Term => [-n, species])]);
       const own = solids.filter((row) => keyOf(row.formula) === keyOf(solid)).map((row) => ions - Number(row.enthalpy));
       expect(Math.min(...own.map((heat) => Math.abs(heat - Number(listed)))), solid).toBeLessThan(0.06);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(130);
     expect(Object.keys(FORMATION_HEATS).filter((key) => !network().isFormed(keyOf(key)))).toEqual([
       "Fe(CN)6^4-",
       "Fe(CN)6^3-",

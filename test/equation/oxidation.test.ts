@@ -87,6 +87,7 @@ describe("oxidation states", () => {
       const states = attempt(() => oxidationStates(formula));
       return states.ok ? JSON.stringify(Object.entries(states.value.toJSON()).sort()) : "unknown";
     };
+    let tested = 0;
     for (const { formula } of REGISTRY()) {
       const { parts } = parseFormula(formula);
       const hill = parts.map((part) => `${part.multiplier.toFraction()}${part.formula.toHill()}`);
@@ -94,7 +95,9 @@ describe("oxidation states", () => {
       // urea and the like: a composition alone is judged by its average
       for (const spelling of [...written, formula.replaceAll("CH3COO", "C2H3O2")])
         expect(average(spelling), `${formula} as ${spelling}`).toBe(average(formula));
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(580);
   });
 
   it("says what it had to assume", () => {

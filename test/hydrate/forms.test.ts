@@ -13,6 +13,7 @@ const keys = new Set<string>(sourceKeys());
 describe("the table of forms", () => {
   test("has salts that read, no salt twice, forms that rise in water, sources that resolve", () => {
     const seen = new Set<string>();
+    let tested = 0;
     for (const { salt, forms } of HYDRATE_FORMS()) {
       const formula = parseFormula(salt);
       expect(crystalWater(formula).waters.equals(0), salt).toBe(true);
@@ -32,11 +33,14 @@ describe("the table of forms", () => {
         expect(keys).toContain(source);
         if (rangeSource !== undefined) expect(keys).toContain(rangeSource);
       }
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(240);
     expect(HYDRATE_FORMS().length).toBeGreaterThan(150);
   });
 
   test("has ranges in order that meet and do not overlap", () => {
+    let tested = 0;
     for (const { salt, forms } of HYDRATE_FORMS()) {
       const ranges = forms
         .filter((form) => form.rangeSource !== undefined)
@@ -49,7 +53,9 @@ describe("the table of forms", () => {
         expect(low, salt).toBeLessThan(high);
         if (i > 0) expect(low, salt).toBeGreaterThanOrEqual(ranges[i - 1]![1]);
       });
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(240);
   });
 
   // What is sold is a fact of the shop list, which stands in a higher room and names its source on each row.
@@ -59,18 +65,22 @@ describe("the table of forms", () => {
         .flatMap(({ formula, alternatives = [] }) => [formula, ...alternatives])
         .map((formula) => parseFormula(formula).compositionText),
     );
+    let tested = 0;
     for (const { salt, forms } of HYDRATE_FORMS()) {
       for (const { waters, sold = false } of forms) {
         const form = hydrateOf(salt, waters);
         expect(sold, form.toString()).toBe(shelf.has(form.compositionText));
       }
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(240);
   });
 });
 
 describe("the table of dehydration", () => {
   test("has forms that read, no form twice, stages that get hotter and lighter, sources that resolve", () => {
     const seen = new Set<string>();
+    let tested = 0;
     for (const { form, stages, source } of DEHYDRATION()) {
       expect(seen.has(parseFormula(form).toHill()), form).toBe(false);
       seen.add(parseFormula(form).toHill());
@@ -94,7 +104,9 @@ describe("the table of dehydration", () => {
             true,
           );
       }
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(100);
   });
 
   // The substance room tells what gases leave; where both name a residue, they must not contradict each other.

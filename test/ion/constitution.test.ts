@@ -108,6 +108,7 @@ describe("constitutionOf", () => {
   });
 
   it("conserves atoms and charge", () => {
+    let tested = 0;
     for (const { formula } of REGISTRY()) {
       const { cations, anions, waters, ligands, molecules, kind } = constitutionOf(formula);
       let charge = 0;
@@ -122,7 +123,9 @@ describe("constitutionOf", () => {
       expect(charge, formula).toBeCloseTo(0, 9);
       for (const { symbol, count } of parseFormula(formula).composition)
         expect(atoms.get(symbol), `${formula} ${symbol}`).toBeCloseTo(Number(count.valueOf()), 9);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(580);
   });
 });
 
@@ -170,25 +173,36 @@ describe("spelling", () => {
   });
 
   it("lists no exception that is none", () => {
-    for (const [formula, why] of Object.entries(BARE_EXCEPTIONS))
+    let tested = 0;
+    for (const [formula, why] of Object.entries(BARE_EXCEPTIONS)) {
       expect(sameSubstance(parseFormula(formula).toHill(), formula), `${formula}: ${why}`).toBe(false);
+      expect(tested).toBeGreaterThanOrEqual(0);
+      tested += 1;
+    }
   });
 });
 
 describe("the tables", () => {
   it("spell the ions of the rules as the constitution writes them", () => {
-    for (const { anions, except = {} } of SOLUBILITY_RULES())
+    let tested = 0;
+    for (const { anions, except = {} } of SOLUBILITY_RULES()) {
       for (const ion of [...anions, ...Object.values(except).flatMap((list) => list.flatMap((one) => one.split(" ")))])
         expect(constitutionOf(ion).identity, ion).toBe(ion);
+      expect(tested).toBeGreaterThanOrEqual(0);
+      tested += 1;
+    }
   });
 
   it("give an acid's anion with the charge and atoms its hydrons leave", () => {
+    let tested = 0;
     for (const { formula, protons, anion } of ACIDS()) {
       const left = parseFormula(anion);
       expect(left.charge, formula).toBe(-protons);
       const hydrons = parseFormula(`H${protons}^${protons}+`);
       expect(left.plus(hydrons).hasSameComposition(parseFormula(formula)), formula).toBe(true);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(35);
   });
 
   it("list every acid, ion and isomer once", () => {
@@ -198,16 +212,23 @@ describe("the tables", () => {
       const keys = table.map(({ formula, charge, name }) => `${formula} ${charge} ${name}`);
       expect(new Set(keys).size).toBe(keys.length);
     }
+    let tested = 0;
     for (const { readings } of ISOMERS()) {
       const [first] = readings;
       for (const { formula, written = [] } of readings)
         for (const text of [formula, ...written])
           expect(parseFormula(text).hasSameComposition(parseFormula(first!.formula)), text).toBe(true);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(12);
   });
 
   it("know the conjugate acid of every anion that a step of the constants ends at", () => {
-    for (const { acid, base } of ACID_STEPS())
+    let tested = 0;
+    for (const { acid, base } of ACID_STEPS()) {
       expect(parseFormula(acid).charge - parseFormula(base).charge, `${acid} ${base}`).toBe(1);
+      expect(tested).toBeGreaterThanOrEqual(0);
+      tested += 1;
+    }
   });
 });

@@ -173,9 +173,12 @@ describe("laws of the equation tables", () => {
       }, 0);
       expect(sum, formula).toBeCloseTo(0, 9);
     }
+    let tested = 0;
     for (const { formula, anion, protons } of ACIDS()) {
       expect(balance(`${formula} -> H+ + ${anion}`).coefficients, formula).toEqual([1n, BigInt(protons), 1n]);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(35);
     for (const text of [
       ...ION_GROUPS.alkali,
       ...ION_GROUPS.reactWithWater,

@@ -46,6 +46,7 @@ describe("solubility curves", () => {
   });
 
   it("run up in temperature, each solid as well", () => {
+    let tested = 0;
     for (const { formula, points, solids } of SOLUBILITY()) {
       for (const temperatures of [
         points.map(([celsius]) => celsius),
@@ -53,7 +54,9 @@ describe("solubility curves", () => {
       ]) {
         expect(temperatures, formula).toEqual([...new Set(temperatures)].sort((a, b) => a - b));
       }
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(430);
   });
 
   it("change their solid where the table of forms does", () => {
@@ -111,20 +114,26 @@ describe("melting points", () => {
 describe("acid constants", () => {
   it("weaken with every proton, and count the protons in order", () => {
     const steps = new Map(ACID_STEPS().map((row) => [row.acid, row]));
+    let tested = 0;
     for (const row of ACID_STEPS()) {
       const next = steps.get(row.base);
       if (next === undefined) continue;
       expect(Number(next.pKa), `${next.acid} after ${row.acid}`).toBeGreaterThan(Number(row.pKa));
       expect(next.step, next.acid).toBe(row.step + 1);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(34);
   });
 
   it("lie within the range their sources span", () => {
+    let tested = 0;
     for (const { acid, pKa, range } of ACID_STEPS()) {
       if (range === undefined) continue;
       expect(Number(pKa), acid).toBeGreaterThanOrEqual(Number(range[0]));
       expect(Number(pKa), acid).toBeLessThanOrEqual(Number(range[1]));
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(85);
   });
 });
 
@@ -133,6 +142,7 @@ describe("complex constants", () => {
   // favour two ligands in a line; cobalt, zinc, iron and their like lose their water and turn tetrahedral at the last.
   it("fall from ligand to ligand, unless the exception is known", () => {
     const rises: string[] = [];
+    let tested = 0;
     for (const { metal, ligand, steps } of COMPLEXES()) {
       let bound = 0;
       let logBeta = 0;
@@ -144,7 +154,9 @@ describe("complex constants", () => {
         if (logK > before + 1e-9) rises.push(`${metal} ${ligand} ${step.n}`);
         [bound, logBeta, before] = [step.n, Number(step.logBeta), logK];
       }
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(290);
     const linear = "two ligands in a line";
     const tetrahedral = "turns tetrahedral";
     const spread = "within the spread of the sources";
@@ -184,13 +196,16 @@ describe("complex constants", () => {
   });
 
   it("lie within the range their sources span", () => {
+    let tested = 0;
     for (const { steps } of COMPLEXES()) {
       for (const { complex, logBeta, range } of steps) {
         if (range === undefined) continue;
         expect(Number(logBeta), complex).toBeGreaterThanOrEqual(Number(range[0]));
         expect(Number(logBeta), complex).toBeLessThanOrEqual(Number(range[1]));
       }
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(290);
   });
 });
 

@@ -156,6 +156,7 @@ describe("a plan does not depend on the spelling", () => {
         parts: Object.keys(plan).sort(),
       };
     };
+    let tested = 0;
     for (const preparation of BENCH_PREPARATIONS) {
       const request = requestOf(preparation);
       const scale = request.scale as { material: string; portion: string };
@@ -171,7 +172,9 @@ describe("a plan does not depend on the spelling", () => {
         scale: { ...scale, material: respelled(scale.material) },
       };
       expect(answer(other as PlanRequest), other.equation).toEqual(answer(request));
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(81);
   });
 
   it("nor does an oxalate written (COO)2 become a redox reaction, or a hexacyanidoferrate a double salt", () => {

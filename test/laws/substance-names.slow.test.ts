@@ -82,7 +82,8 @@ describe("names and formulas", () => {
     }
     const named = new Map<string, string>();
     let salts = 0;
-    for (const cation of cationTexts.values())
+    let tested = 0;
+    for (const cation of cationTexts.values()) {
       for (const anion of anionTexts.values()) {
         const g = gcd(cation.charge, -anion.charge);
         const formula =
@@ -103,6 +104,9 @@ describe("names and formulas", () => {
           `${formula} -> ${outcome.value}`,
         ).toBe(true);
       }
+      expect(tested).toBeGreaterThanOrEqual(0);
+      tested += 1;
+    }
     expect(salts).toBeGreaterThan(1700);
   });
 
@@ -110,8 +114,12 @@ describe("names and formulas", () => {
     const family = ["H2S", "H2S2", "H2O", "H2O2", "H2O3", "HO", "H2Se", "H2Se2"];
     const names = family.map((formula) => nameOf(formula));
     expect(new Set(names).size).toBe(family.length);
-    for (const [i, formula] of family.entries())
+    let tested = 0;
+    for (const [i, formula] of family.entries()) {
       expect(formulaOf(names[i]!).hasSameComposition(parseFormula(formula)), names[i]).toBe(true);
+      expect(tested).toBeGreaterThanOrEqual(0);
+      tested += 1;
+    }
     for (const odd of ["Fe0.5^2+", "K0.5^+", "Cl0.5^-", "O1.5^2-"]) {
       const outcome = tryNameOf(odd);
       expect(outcome.ok ? outcome.value : "", odd).not.toContain("undefined");

@@ -36,6 +36,7 @@ describe("registry", () => {
 
   // Check digit of a registry number: last digit = sum of the others, each times its place from the right, modulo 10.
   it("has valid check digits, and says where each number was found", () => {
+    let tested = 0;
     for (const { cas, casSource, formula } of REGISTRY()) {
       expect(casSource !== undefined, formula).toBe(cas !== undefined);
       if (cas === undefined) continue;
@@ -44,7 +45,9 @@ describe("registry", () => {
       for (let i = 0; i < digits.length - 1; i += 1) sum += Number(digits[digits.length - 2 - i]) * (i + 1);
       expect(sum % 10, `${formula} ${cas}`).toBe(Number(digits.at(-1)));
       expect(keys.has(casSource!), casSource).toBe(true);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(510);
   });
 
   it("writes formulas with the middle dot and names them as the rules do", () => {
@@ -54,11 +57,14 @@ describe("registry", () => {
       "(NH4)3[Fe(C6H5O7)2]": "no definite formula, so no citrato complex is claimed",
       "Ni(C4H7N2O2)2": "a chelate, not a salt of the oxime",
     };
+    let tested = 0;
     for (const { formula, name } of REGISTRY()) {
       expect(parseFormula(formula).toString().replace(/\./g, "").length, formula).toBeGreaterThan(0);
       expect(/[*•]|\.(?!\d)/.test(formula), formula).toBe(false);
       if (byTable[formula] === undefined) expect(nameOf(formula), formula).toBe(name);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(580);
   });
 
   it("reads every name back to its formula", () => {
@@ -70,11 +76,15 @@ describe("registry", () => {
       "sodium phosphate": "the trade sells three, acid to strongly alkaline",
       "potassium phosphate": "the trade sells three, acid to strongly alkaline",
     };
-    for (const { formula, name, systematic } of REGISTRY())
+    let tested = 0;
+    for (const { formula, name, systematic } of REGISTRY()) {
       for (const one of [name, ...(systematic ?? [])]) {
         const literal = refused[one] !== undefined;
         expect(sameParts(formulaOf(one, { literal }), formula), `${one}: ${formula}`).toBe(true);
       }
+      expect(tested).toBeGreaterThanOrEqual(0);
+      tested += 1;
+    }
   });
 
   it("agrees with what the rules alone make of the names", () => {
@@ -97,12 +107,15 @@ describe("registry", () => {
 describe("physical data", () => {
   it("stands for registry rows, with densities in a sane range", () => {
     const listed = new Set(REGISTRY().map((row) => row.formula));
+    let tested = 0;
     for (const { formula, density } of PHYSICAL()) {
       expect(listed.has(formula), formula).toBe(true);
       if (density === undefined) continue;
       expect(Number(density), formula).toBeGreaterThan(0.5);
       expect(Number(density), formula).toBeLessThan(20);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(460);
   });
 
   // Molar volumes of the U.S. Geological Survey, turned into densities.
@@ -168,6 +181,7 @@ describe("thermal steps", () => {
 
 describe("shop materials", () => {
   it("has formulas that can be read, ordered ranges and a source", () => {
+    let tested = 0;
     for (const row of SHOP_MATERIALS()) {
       for (const formula of [row.formula, ...(row.alternatives ?? [])])
         expect(() => parseFormula(formula), row.name).not.toThrow();
@@ -181,7 +195,9 @@ describe("shop materials", () => {
       }
       if (row.density !== undefined)
         expect(Number(row.density.upper), row.name).toBeGreaterThanOrEqual(Number(row.density.lower));
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(200);
     expect(new Set(SHOP_MATERIALS().map((row) => row.name)).size).toBe(SHOP_MATERIALS().length);
   });
 });
@@ -210,6 +226,7 @@ describe("hazards", () => {
   const entryName = (row: ReturnType<typeof HAZARDS>[number]) => `${row.formula ?? row.group} ${row.form ?? ""}`;
 
   it("knows every statement code, and says where each entry was read", () => {
+    let tested = 0;
     for (const row of HAZARDS()) {
       for (const code of row.codes ?? [])
         expect(code.startsWith(statementRow(code)?.code ?? "none"), `${entryName(row)} ${code}`).toBe(true);
@@ -218,7 +235,9 @@ describe("hazards", () => {
       // an index number where the harmonised list is the source, read or recalled, and nowhere else
       expect(/^clp/.test(row.source), entryName(row)).toBe(row.index !== undefined);
       expect(row.formula === undefined, entryName(row)).toBe(row.group !== undefined);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(360);
   });
 
   // Globally Harmonized System, Annex 3 (code tables): the signal word of each statement, in the column beside it.
@@ -227,6 +246,7 @@ describe("hazards", () => {
     const warning = /^H(204|221|223|226|252|290|302|312|315|317|319|320|332|335|336|341|351|361|371|373|400|410)/;
     const either = /^H(228|261|272)$/;
     let weaker = 0;
+    let tested = 0;
     for (const row of HAZARDS()) {
       const codes = row.codes ?? [];
       const strong = codes.some((code) => danger.test(code) || (either.test(code) && !row.weaker?.includes(code)));
@@ -241,7 +261,9 @@ describe("hazards", () => {
         expect(either.test(code), entryName(row)).toBe(true);
         weaker += 1;
       }
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(360);
     expect(weaker).toBeGreaterThan(5);
   });
 
@@ -281,16 +303,20 @@ describe("hazards", () => {
       [/^H3[0-3][0-2]/, /^(harmful|poison(ous)?|toxic|fatal)( by swallowing| dust)?$/],
       [/^H22[0-6]/, /flammable/],
     ];
+    let tested = 0;
     for (const row of HAZARDS()) {
       for (const text of row.cautions ?? [])
         for (const [code, words] of said)
           if (row.codes?.some((one) => code.test(one)))
             expect(words.test(text), `${entryName(row)}: ${text}`).toBe(false);
       if ((row.codes ?? []).length > 0) expect((row.cautions ?? []).join(), entryName(row)).not.toMatch(/low hazard/);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(360);
   });
 
   it("has limits in ascending strength for codes that are known", () => {
+    let tested = 0;
     for (const { formula, limits, source } of SOLUTION_LIMITS()) {
       expect(keys.has(source), source).toBe(true);
       expect(
@@ -301,13 +327,16 @@ describe("hazards", () => {
         expect(code.startsWith(statementRow(code)?.code ?? "none"), code).toBe(true);
         if (below !== undefined) expect(Number(below), `${formula} ${code}`).toBeGreaterThan(Number(from));
       }
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(12);
     expect(SOLUTION_LIMITS().length).toBe(12);
   });
 
   // Statements only grow heavier with strength: no stronger solution has a weaker signal word.
   it("never classifies a stronger solution lower", () => {
     const rank = { none: 0, Warning: 1, Danger: 2 };
+    let tested = 0;
     for (const { formula } of SOLUTION_LIMITS()) {
       let before = 0;
       for (const percent of [0.1, 0.5, 1, 2, 3, 5, 8, 10, 15, 20, 25, 35, 50, 65, 70, 80, 90, 98]) {
@@ -317,7 +346,9 @@ describe("hazards", () => {
         before = now;
       }
       expect(before, formula).toBe(2);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(12);
   });
 });
 
@@ -329,15 +360,28 @@ describe("other tables", () => {
   });
 
   it("names products of incompatible pairs by formulas that can be read", () => {
+    let tested = 0;
     for (const row of INCOMPATIBILITIES()) {
       for (const formula of row.products ?? []) expect(() => parseFormula(formula), row.code).not.toThrow();
       expect(keys.has(row.source), row.source).toBe(true);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(150);
   });
 
   it("has ions and ligands that can be read, charged as their sign says", () => {
-    for (const row of ANIONS()) expect(row.charge, row.name).toBeLessThan(0);
-    for (const row of CATIONS()) expect(row.charge, row.name).toBeGreaterThan(0);
+    let tested = 0;
+    for (const row of ANIONS()) {
+      expect(row.charge, row.name).toBeLessThan(0);
+      expect(tested).toBeGreaterThanOrEqual(0);
+      tested += 1;
+    }
+    let rowsTested = 0;
+    for (const row of CATIONS()) {
+      expect(row.charge, row.name).toBeGreaterThan(0);
+      expect(rowsTested).toBeGreaterThanOrEqual(0);
+      rowsTested += 1;
+    }
     for (const row of [...ANIONS(), ...CATIONS(), ...LIGANDS()]) {
       expect(() => parseFormula(row.formula), row.formula).not.toThrow();
       for (const way of row.written ?? [])
@@ -366,6 +410,7 @@ describe("other tables", () => {
   });
 
   it("gives each ambiguous name at least two readings, all of which can be named", () => {
+    let tested = 0;
     for (const row of AMBIGUOUS()) {
       expect(row.readings.length).toBeGreaterThan(1);
       for (const name of row.names) {
@@ -373,6 +418,8 @@ describe("other tables", () => {
         expect(readings.map((one) => one.formula)).toEqual(row.readings.map((one) => one.formula));
         for (const reading of readings) expect(reading.decides.length).toBeGreaterThan(0);
       }
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(60);
   });
 });

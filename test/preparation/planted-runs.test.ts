@@ -70,10 +70,13 @@ describe("laws of a verdict", () => {
   const codes = (run: Run): unknown => run.verdict.map(({ code, weight }) => [code, Number(weight.toFixed(9))]);
 
   it("observations in any order give the same", () => {
+    let tested = 0;
     for (const one of PLANTED_RUNS) {
       const reversed = Object.fromEntries(Object.entries(one.observations).reverse()) as Observations;
       expect(codes(evaluateRun(plans.get(one.prepared.id)!, reversed))).toEqual(codes(runOf(one)));
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(150);
   });
 
   // Ten times the batch on a balance with ten times the step.
@@ -87,6 +90,7 @@ describe("laws of a verdict", () => {
           : value;
 
   it("ten times a batch gives the same", () => {
+    let tested = 0;
     for (const one of PLANTED_RUNS) {
       const { request } = one.prepared;
       const large = planPreparation({
@@ -96,7 +100,9 @@ describe("laws of a verdict", () => {
       });
       const first = evaluateRun(large, scaled(one.observations) as Observations).verdict[0]!.code;
       expect([one.id, first]).toEqual([one.id, runOf(one).verdict[0]!.code]);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(150);
   });
 
   // What a finding is about: a formula, a jar, a material; its figures change with every weighing.

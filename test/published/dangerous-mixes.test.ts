@@ -40,6 +40,11 @@ describe("dangerous mixes", () => {
   });
 
   it("are the same whichever stands first", () => {
-    for (const [a, b] of DANGEROUS) expect([...foundFor([b, a], 0)].sort()).toEqual([...foundFor([a, b], 0)].sort());
+    let tested = 0;
+    for (const [a, b] of DANGEROUS) {
+      expect([...foundFor([b, a], 0)].sort()).toEqual([...foundFor([a, b], 0)].sort());
+      expect(tested).toBeGreaterThanOrEqual(0);
+      tested += 1;
+    }
   });
 });

@@ -18,6 +18,7 @@ describe("the table of atomic weights", () => {
 
   it("names sources that exist, orders its intervals, and keeps conventional values by them", () => {
     const keys = new Set<string>(sourceKeys());
+    let tested = 0;
     for (const row of ATOMIC_WEIGHTS()) {
       expect(keys.has(row.source), row.symbol).toBe(true);
       if (row.kind === "none") continue;
@@ -34,7 +35,9 @@ describe("the table of atomic weights", () => {
       const inside = conventional >= low && conventional <= high;
       // Rounding puts these two just below their own interval, rightly.
       expect(inside, row.symbol).toBe(row.symbol !== "O" && row.symbol !== "Tl");
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(14);
   });
 
   it.each([
@@ -80,21 +83,27 @@ describe("the table of nuclides", () => {
   });
 
   it("has the longest-lived nuclide of every element without a weight", () => {
+    let tested = 0;
     for (const { symbol, standardAtomicWeight: weight } of elements()) {
       if (weight.kind !== "none") continue;
       expect(
         nuclidesOf(symbol).map(({ massNumber }) => massNumber),
         symbol,
       ).toContain(weight.longestLived);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(34);
   });
 
   it("sums its compositions to one", () => {
+    let tested = 0;
     for (const { symbol, standardAtomicWeight: weight } of elements()) {
       if (weight.kind === "none") continue;
       const total = nuclidesOf(symbol).reduce((sum, { composition = "0" }) => sum + Number(composition), 0);
       expect(Math.abs(total - 1), symbol).toBeLessThan(0.0004);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(84);
   });
 
   it("reproduces the standard atomic weights: composition times mass lies inside what is published", () => {

@@ -85,9 +85,12 @@ describe("reading quantities", () => {
   });
 
   it("knows every spelling of a unit that the table lists", () => {
+    let tested = 0;
     for (const [spelling, symbol] of Object.entries(SPELLINGS)) {
       expect(quantity(`1 ${spelling}`).equals(`1 ${symbol}`), spelling).toBe(true);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(96);
   });
 
   it("takes an interval as a rectangle around its middle", () => {
@@ -221,8 +224,11 @@ describe("a unit that does not fit what is asked", () => {
   });
 
   it("names only units that have the dimension", () => {
+    let tested = 0;
     for (const [dimension, list] of Object.entries(USUAL)) {
       for (const unit of list) expect(quantity(`1 ${unit}`).dimension, unit).toBe(dimension);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(18);
   });
 });

@@ -79,7 +79,8 @@ describe("every route", () => {
   });
 
   it("makes enough in each step for the next one", () => {
-    for (const { steps } of all)
+    let tested = 0;
+    for (const { steps } of all) {
       for (const [i, step] of steps.entries()) {
         const used = steps
           .slice(i + 1)
@@ -88,6 +89,9 @@ describe("every route", () => {
         const made = step.plan.product.theoreticalYield.times(step.yield).in("g").toNumber();
         if (i < steps.length - 1) expect(made).toBeGreaterThanOrEqual(needed * 0.98 - 0.2);
       }
+      expect(tested).toBeGreaterThanOrEqual(0);
+      tested += 1;
+    }
   });
 
   it("survives its own plan, run with what the plan expects", () => {
@@ -119,6 +123,7 @@ describe("every route", () => {
   });
 
   it("gets no better place when a jar of it gets dearer", () => {
+    let tested = 0;
     for (const [target, { routes }] of found) {
       const [first] = routes;
       const dear = first!.inventory[0]!.material;
@@ -131,20 +136,25 @@ describe("every route", () => {
       if (same === undefined) continue;
       expect(same.rank.score).toBeGreaterThanOrEqual(first!.rank.score);
       expect(money(same.cost.perGram)).toBeGreaterThan(money(first!.cost.perGram));
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(8);
   });
 
   it("gives no more when there is half of each jar", () => {
     const half = SHELF.map(
       (jar): ShelfMaterial => ({ ...jar, available: jar.strength === undefined ? "250 g" : "400 mL" }),
     );
+    let tested = 0;
     for (const [target, { routes }] of found) {
       const less = findRoutes({ target, shelf: half }).routes;
       for (const [i, route] of routes.entries()) {
         const [a, b] = [route.most?.in("g").toNumber(), less[i]?.most?.in("g").toNumber()];
         if (a !== undefined && b !== undefined) expect(b).toBeLessThanOrEqual(a * 0.51);
       }
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(8);
   });
 
   it("can be written down and read", () => {

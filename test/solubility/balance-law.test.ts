@@ -210,6 +210,7 @@ describe("mass in and mass out", () => {
   });
 
   it("lose no more product to washing than the cake holds", () => {
+    let tested = 0;
     for (const { formula, points } of SOLUBILITY()) {
       const plan = washPlan({
         ...{ dryCakeMass: "10 g", retainedLiquorPerGram: "1 mL/g", saltConcentration: "100 g/L", washVolume: "50 mL" },
@@ -218,6 +219,8 @@ describe("mass in and mass out", () => {
       expect(g(plan.productLost!), formula).toBeGreaterThan(0);
       expect(g(plan.productLost!), formula).toBeLessThanOrEqual(10);
       if (g(plan.productLost!) === 10) expect(plan.warnings.join(), formula).toContain("the whole cake");
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(430);
   });
 });

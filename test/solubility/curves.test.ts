@@ -19,14 +19,18 @@ describe("the solubility table", () => {
 
   it("names a known source for every figure", () => {
     const known = new Set<string>(sourceKeys());
+    let tested = 0;
     for (const { source, alsoFrom, competing = [] } of SOLUBILITY()) {
       for (const key of [source, alsoFrom?.source ?? source, ...competing.map((figure) => figure.source)]) {
         expect(known).toContain(key);
       }
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(430);
   });
 
   it("writes positive decimal text at rising temperatures between 0 and 100 °C", () => {
+    let tested = 0;
     for (const { formula, points, competing = [] } of SOLUBILITY()) {
       expect(points.length, formula).toBeGreaterThan(0);
       points.forEach(([celsius, grams], index) => {
@@ -36,10 +40,13 @@ describe("the solubility table", () => {
         if (index > 0) expect(celsius, formula).toBeGreaterThan(points[index - 1]![0]);
       });
       for (const figure of competing) expect(figure.value, formula).toMatch(DECIMAL);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(430);
   });
 
   it("orders the solids from cold to hot, each but the last with an upper end", () => {
+    let tested = 0;
     for (const { formula, solids } of SOLUBILITY()) {
       let last = Number.NEGATIVE_INFINITY;
       solids.forEach(({ upTo }, index) => {
@@ -50,11 +57,14 @@ describe("the solubility table", () => {
           last = Number(upTo);
         }
       });
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(430);
   });
 
   it("never holds more salt than the hydrate in contact itself", () => {
     // Physics: a stable solution over A·nH2O ends where it has the composition of the solid, which melts there.
+    let tested = 0;
     for (const { formula, points, solids } of SOLUBILITY()) {
       let from = Number.NEGATIVE_INFINITY;
       for (const { solid, upTo } of solids) {
@@ -66,20 +76,28 @@ describe("the solubility table", () => {
         }
         from = to;
       }
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(430);
   });
 
   it("takes second-source temperatures from its own points", () => {
+    let tested = 0;
     for (const { formula, points, alsoFrom } of SOLUBILITY()) {
       const own = points.map(([celsius]) => celsius);
       for (const celsius of alsoFrom?.at ?? []) expect(own, formula).toContain(celsius);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(430);
   });
 
   it("calls every row from memory or from a solubility product weak", () => {
+    let tested = 0;
     for (const { formula, knownAs, weak } of SOLUBILITY()) {
       if (knownAs === "memory" || knownAs === "converted") expect(weak, formula).toBe(true);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(430);
   });
 
   it("falls with temperature where the trade knows it does (common practice)", () => {

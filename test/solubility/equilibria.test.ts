@@ -25,12 +25,15 @@ describe("solubility products", () => {
   });
 
   it("names a source, writes decimals and keeps each value inside its range", () => {
+    let tested = 0;
     for (const { solid, pKsp, source, range, dissolution } of SOLUBILITY_PRODUCTS()) {
       expect(known, solid).toContain(source);
       expect(pKsp, solid).toMatch(DECIMAL);
       expect(within(pKsp, range), `${solid} ${pKsp} ${range}`).toBe(true);
       expect(dissolution.startsWith(solid), solid).toBe(true);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(320);
   });
 
   it("keeps fresh hydroxides more soluble than aged ones", () => {
@@ -63,20 +66,26 @@ describe("solubility products", () => {
 
 describe("acid constants", () => {
   it("names a source, writes decimals, keeps each value inside its range and lists no acid twice", () => {
+    let tested = 0;
     for (const { acid, pKa, source, range } of ACID_STEPS()) {
       expect(known, acid).toContain(source);
       expect(pKa, acid).toMatch(DECIMAL);
       expect(within(pKa, range), `${acid} ${pKa} ${range}`).toBe(true);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(120);
     expect(new Set(ACID_STEPS().map(({ acid }) => acid)).size).toBe(ACID_STEPS().length);
   });
 
   it("rises from step to step of one acid", () => {
     const bases = new Map(ACID_STEPS().map((row) => [row.base, row]));
+    let tested = 0;
     for (const { acid, pKa } of ACID_STEPS()) {
       const before = bases.get(acid);
       if (before !== undefined) expect(Number(pKa), acid).toBeGreaterThan(Number(before.pKa));
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(120);
   });
 
   it("lets the ionic product of water rise on heating", () => {
@@ -89,6 +98,7 @@ describe("acid constants", () => {
   });
 
   it("agrees with the Marshall and Franck equation for water within 0.02 (1981; coefficients from memory)", () => {
+    let tested = 0;
     for (const { celsius, pKw } of WATER_IONIZATION) {
       const kelvin = celsius + 273.15;
       // log10 Kw = A + B/T + C/T^2 + D/T^3 + (E + F/T + G/T^2) log10(density), density taken 1 to 0.958 g/mL
@@ -101,7 +111,9 @@ describe("acid constants", () => {
         (13.957 - 1262.3 / kelvin + 8.5641e5 / kelvin ** 2) * Math.log10(density);
       // the equation is given as good to 0.01, and the density here is a fit good to 0.001 g/mL, worth 0.006
       expect(Math.abs(-logKw - Number(pKw)), String(celsius)).toBeLessThan(0.018);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(16);
   });
 });
 
@@ -135,12 +147,15 @@ describe("complex constants", () => {
 
 describe("gases in water", () => {
   it("dissolve less on warming, and the two pressure bases differ by the water vapour only", () => {
+    let tested = 0;
     for (const { gas, points, source } of GASES()) {
       expect(known).toContain(source);
       points.forEach(([, grams], index) => {
         if (index > 0) expect(Number(grams), gas).toBeLessThan(Number(points[index - 1]![1]));
       });
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(13);
     for (const gas of ["CO2", "O2", "H2S"]) {
       const [total, partial] = (["total", "partial"] as const).map(
         (basis) => GASES().find((row) => row.gas === gas && row.pressure === basis)!,

@@ -121,6 +121,7 @@ describe("a liquor of several salts", () => {
 describe("the list of double salts", () => {
   it("adds up in atoms and charge, names a source, and lists none twice", () => {
     const known = new Set<string>(sourceKeys());
+    let tested = 0;
     for (const { solid, ions, source } of DOUBLE_SALTS()) {
       expect(known, solid).toContain(source);
       const { anhydrous } = soluteOf(solid);
@@ -130,7 +131,9 @@ describe("the list of double salts", () => {
         const held = ions.reduce((all, [ion, count]) => all + count * Number(parseFormula(ion).count(symbol)), 0);
         expect(held, `${solid} ${symbol}`).toBe(Number(anhydrous.count(symbol)));
       }
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(33);
     expect(new Set(DOUBLE_SALTS().map(({ solid }) => soluteOf(solid).key)).size).toBe(DOUBLE_SALTS().length);
   });
 

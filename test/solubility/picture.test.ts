@@ -23,7 +23,12 @@ describe("a solubility diagram", () => {
     expect(isWellFormed(svg)).toBe(true);
     expect(svg).toMatch(/<title id="[\w-]+">Solubility of KNO₃, Na₂SO₄ in water<\/title>/);
     const [, labelled] = /aria-labelledby="([^"]+)"/.exec(svg)!;
-    for (const id of labelled!.split(" ")) expect(svg).toContain(`id="${id}"`);
+    let tested = 0;
+    for (const id of labelled!.split(" ")) {
+      expect(svg).toContain(`id="${id}"`);
+      expect(tested).toBeGreaterThanOrEqual(0);
+      tested += 1;
+    }
     expect(svg).toContain("the solid changes at 32.38 °C");
     expect(svg).toContain("liquor");
     expect(svg).toContain('role="img"');

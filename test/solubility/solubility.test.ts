@@ -30,13 +30,16 @@ const codeOf = (formula: string, temperature: string) => {
 
 describe("reading a solubility", () => {
   it("gives the table's own figure at a tabulated temperature", () => {
+    let tested = 0;
     for (const row of SOLUBILITY()) {
       for (const [celsius, text] of row.points) {
         const answer = solubilityOf(row.formula, `${celsius} °C`);
         expect(answer.perHundredGramsWater.value.equals(text), row.formula).toBe(true);
         expect(answer.kind).toBe(row.knownAs === "converted" ? "converted" : "tabulated");
       }
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(430);
   });
 
   it("answers for the hydrate and the anhydrous salt alike, however they are written", () => {
@@ -151,15 +154,19 @@ describe("reading a solubility", () => {
 
 describe("the curve", () => {
   it("reads every formula and solid of the table, and finds every row again", () => {
+    let tested = 0;
     for (const row of SOLUBILITY()) {
       expect(rowOf(soluteOf(row.formula)), row.formula).toBe(row);
       for (const { solid } of row.solids) {
         if (solid !== undefined) expect(rowOf(soluteOf(solid)), solid).toBe(row);
       }
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(430);
   });
 
   it("never turns between two figures that do not", () => {
+    let tested = 0;
     for (const row of SOLUBILITY()) {
       for (const { x, y, slopes } of branchesOf(row)) {
         for (let i = 1; i < x.length; i += 1) {
@@ -172,10 +179,13 @@ describe("the curve", () => {
           }
         }
       }
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(430);
   });
 
   it("meets at every change of solid that both branches reach", () => {
+    let tested = 0;
     for (const row of SOLUBILITY()) {
       const branches = branchesOf(row);
       branches.slice(1).forEach((branch, i) => {
@@ -184,7 +194,9 @@ describe("the curve", () => {
           expect(left.grams, row.formula).toBe(right.grams);
         }
       });
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(430);
   });
 });
 
@@ -292,7 +304,8 @@ describe("solubility rules", () => {
       .filter((entry) => !entry.includes(" "))
       .concat(["Na+", "NH4+", "Fe^3+", "Al^3+", "Cu^2+"]);
     let judged = 0;
-    for (const cation of cations)
+    let tested = 0;
+    for (const cation of cations) {
       for (const anion of SOLUBILITY_RULES().flatMap(({ anions }) => anions)) {
         const [z, q] = [parseFormula(cation).charge, -parseFormula(anion).charge];
         const group = (ion: string, n: number) => `(${ion.replace(/\^?\d*[+-]$/, "")})${n}`;
@@ -310,6 +323,9 @@ describe("solubility rules", () => {
         const dissolves = rule === "soluble" || (rule === "slightly soluble" && strongBase);
         expect(dissociated(formula).ions !== undefined, `${formula} ${rule}`).toBe(dissolves);
       }
+      expect(tested).toBeGreaterThanOrEqual(0);
+      tested += 1;
+    }
     expect(judged).toBeGreaterThan(500);
   });
 

@@ -41,11 +41,15 @@ describe("hazards", () => {
   });
 
   it("are never left without a reason", () => {
-    for (const name of shelves.flatMap(([, of]) => of))
+    let tested = 0;
+    for (const name of shelves.flatMap(([, of]) => of)) {
       for (const one of cautions([name]).substances) {
         const reason = [...one.cautions, ...one.notes, ...one.statements.map(({ code }) => code)].join();
         if (meant(name) && !/^(?:classified|not classified)$/.test(one.status)) expect(reason, name).not.toBe("");
       }
+      expect(tested).toBeGreaterThanOrEqual(0);
+      tested += 1;
+    }
   });
 });
 
@@ -71,8 +75,12 @@ describe("a good without a formula", () => {
   it("has each name once, and formulas that are read", () => {
     const names = GOODS().flatMap((row) => row.names);
     expect(new Set(names).size).toBe(names.length);
-    for (const { contains } of GOODS())
+    let tested = 0;
+    for (const { contains } of GOODS()) {
       for (const formula of contains) expect(tryReadNotation(formula), formula).toBeDefined();
+      expect(tested).toBeGreaterThanOrEqual(0);
+      tested += 1;
+    }
     // a word that the rules read is no good without a formula
     for (const name of names) expect(identify(name).meanings, name).toEqual([]);
   });

@@ -59,8 +59,12 @@ describe("a citation", () => {
     expect(cite("tradeSheets")).toBe("published safety data sheets and trade labels, typical ranges (from memory)");
     expect(cite("hydrochloricSheet")).toMatch(/\(partly from memory\)$/);
     expect(cite("clpAnnexVI")).not.toMatch(/memory/);
-    for (const key of sourceKeys())
+    let tested = 0;
+    for (const key of sourceKeys()) {
       if (/^recalled from memory, not/.test(source(key).access ?? "")) expect(cite(key), key).toMatch(/from memory\)$/);
+      expect(tested).toBeGreaterThanOrEqual(0);
+      tested += 1;
+    }
   });
 });
 
@@ -82,6 +86,7 @@ describe("answers", () => {
   });
 
   it("give a key for every answer that the registry has", () => {
+    let tested = 0;
     for (const { formula } of REGISTRY()) {
       const found = substance(formula);
       const { sources } = found;
@@ -93,7 +98,9 @@ describe("answers", () => {
       expect(sources.thermalSteps !== undefined, formula).toBe(found.thermalSteps.length > 0);
       for (const step of found.thermalSteps) expect(step.source).toBe(sources.thermalSteps);
       for (const key of Object.values(sources)) expect(keys.has(key), key).toBe(true);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(580);
   });
 
   it("print the source of a figure in its working", () => {

@@ -41,12 +41,15 @@ describe("the formation table", () => {
 
   it("names a source and writes decimals", () => {
     const known = new Set<string>(sourceKeys());
+    let tested = 0;
     for (const { formula, enthalpy: value, gibbs, heatCapacity, source } of FORMATION()) {
       expect(known, formula).toContain(source);
       expect(value, formula).toMatch(DECIMAL);
       if (gibbs !== undefined) expect(gibbs, formula).toMatch(DECIMAL);
       if (heatCapacity !== undefined) expect(heatCapacity, formula).toMatch(DECIMAL);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(940);
   });
 
   it("gives elements in their reference state zero", () => {
@@ -78,10 +81,13 @@ describe("the formation table", () => {
       ["HCl", "g", -92.31],
       ["SO2", "g", -296.81],
     ];
+    let tested = 0;
     for (const [formula, state, value] of codata) {
       const { note } = FORMATION().find((row) => row.formula === formula && row.state === state)!;
       if (Math.abs(enthalpy(formula, state) - value) >= 1) expect(note, formula).toMatch(/CODATA/);
+      tested += 1;
     }
+    expect(tested).toBeGreaterThanOrEqual(18);
   });
 
   it("neutralises a strong acid with a strong base for about -55.8 kJ/mol", () => {
