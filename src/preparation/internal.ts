@@ -2,6 +2,7 @@
 export { cite, type SourceKey } from "./data/sources";
 export { leadOf } from "./feasibility/does-it-go";
 export { type Room, roomOf } from "./feasibility/room";
+export { leftOnIgnition } from "./identity/tests";
 export { type Hand, handOf, type Instruments } from "./procedure/words";
 export { fateInRoom } from "./reaction/fate";
 export { MATERIAL as SHELF_MATERIAL, plain, taken } from "./request/door";

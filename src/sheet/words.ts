@@ -115,6 +115,7 @@ export const sheetWordsEnglish = Object.freeze({
   consistent: "as expected, allowing for handling",
   lost: "more was lost than handling explains",
   ifItIs: "about {mass}",
+  heatLeaves: "{means}; heat leaves {share} {residue}",
   wasteOf: "Waste and by-products",
   label: "Label",
   labelLine: "{product}, mass, date, batch, {limit}",
@@ -258,6 +259,9 @@ export const sheetWordsEnglish = Object.freeze({
   cooling: "Cooling",
   coolingText:
     "Of {formula} the water keeps {hot} in 100 g at {hotAt} and {cold} at {coldAt}; what is between crystallises.",
+  titration: "pH while it is added",
+  titrationText: "The pH goes from {start} to {end} with all of the {material}.",
+  addedAxis: "{material} added, % of the portion",
   stageHot: "1 hot, all dissolved",
   stageCrop: "2 cooled: {mass} of crystals",
   stageLiquor: "3 left in the liquor",

@@ -4,6 +4,7 @@ import {
   attempt,
   benchSheet,
   evaluateRun,
+  identifyByMassLoss,
   isPreparativeError,
   molarMass,
   type Observations,
@@ -60,6 +61,12 @@ const ownTexts = (plan: Plan): string[] =>
     ...(plan.request.acknowledge ?? []),
   ].sort((a, b) => b.length - a.length);
 
+/** What heat leaves of a formula, as the identity of a heated sample has it. */
+function leftByHeat(formula: string): Quantity[] {
+  const found = attempt(() => identifyByMassLoss({ before: "2 g", after: "1 g", candidates: [formula] }));
+  return found.ok ? [quantity("100 %").minus(found.value.candidates[0]!.expectedLoss)] : [];
+}
+
 /** The figures of a plan that a sheet has a place for. */
 function figuresOf(plan: Plan): Quantity[] {
   const kept = quantity("1").minus(plan.handlingLoss);
@@ -83,6 +90,7 @@ function figuresOf(plan: Plan): Quantity[] {
     ...some(plan.vessel?.smallest, plan.vessel?.needed, plan.vessel?.liquid, plan.waste.volume, plan.drying.upTo),
     ...("rise" in plan.heat ? [plan.heat.rise.rise, plan.heat.rise.rise.negated()] : []),
     ...plan.candidates.map(({ theoreticalYield }) => theoreticalYield),
+    ...plan.candidates.flatMap(({ formula }) => leftByHeat(formula)),
     ...plan.waste.metals.map(({ mass }) => mass),
     ...plan.waste.vessels.flatMap(({ volume, contents, treatment }) => [
       ...some(volume, ...treatment.flatMap(({ mass, vinegar }) => [mass, vinegar])),

@@ -1,10 +1,12 @@
 // A translation is one object: with every fixed word replaced, no English is left on a sheet, a label or a run but what the
 // plan and the run say themselves.
 import {
+  attempt,
   benchSheet,
   bottleLabel,
   type Chain,
   evaluateRun,
+  identifyByMassLoss,
   type Plan,
   planPreparation,
   planSequence,
@@ -59,6 +61,11 @@ const own = (plan: Plan): string[] => [
   ...Object.values(plan.cautions).flatMap((one) => [...textsOf(one)]),
   // the statements of a label are a table of the law, not words of the sheet
   ...plan.cautions.substances.flatMap(({ statements }) => statements.map(({ code }) => officialText(code) ?? "")),
+  // what heat leaves of a formula is a formula
+  ...plan.candidates.flatMap(({ formula }) => {
+    const found = attempt(() => identifyByMassLoss({ before: "2 g", after: "1 g", candidates: [formula] }));
+    return found.ok ? [found.value.candidates[0]!.residue] : [];
+  }),
   ...plan.cautions.substances.flatMap(({ statements }) =>
     officialPrecautions(statements.map(({ code }) => code)).map(({ text }) => text),
   ),

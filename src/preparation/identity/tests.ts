@@ -3,10 +3,12 @@
 
 import { Formula, molarMass } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { attempt } from "../../foundation/error";
+import { remembering } from "../../foundation/memo";
 import { type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { PlanError } from "../error";
-import { exact, planned } from "../planning/exact";
+import { exact, lessThanAll, planned } from "../planning/exact";
 import { formulasLike } from "../reaction/candidates";
 import { formulaFrom, nameOfFormula } from "../reaction/species";
 import { guard } from "../request/argument";
@@ -89,6 +91,24 @@ export function acidOf({ acidPerGram }: MassLossRequest): Quantity | undefined {
     { ...naming, assumption: "a titration good to 1 %" },
   );
 }
+
+/** What heat leaves of a solid, and how much of it. */
+interface LeftByHeat {
+  readonly residue: string;
+  readonly share: Quantity;
+}
+
+const left = /* @__PURE__ */ remembering<LeftByHeat | undefined>(300);
+
+/** What heat leaves of a solid; undefined where that is not known, or where all of it stays. */
+export const leftOnIgnition = (formula: Formula): LeftByHeat | undefined =>
+  left(formula.toString(), () => {
+    const residue = residueOf(formula, undefined)?.residue;
+    if (residue === undefined || residue.hasSameComposition(formula)) return undefined;
+    const loss = attempt(() => expectedLossOf(formula, residue));
+    if (!loss.ok || !loss.value.isPositive()) return undefined;
+    return { residue: nameOfFormula(residue), share: lessThanAll(loss.value).to("%") };
+  });
 
 export function expectedLossOf(formula: Formula, residue: Formula): Quantity {
   // Residue and sample share an element that does not leave: a metal, else anything but carbon, hydrogen, oxygen, nitrogen.

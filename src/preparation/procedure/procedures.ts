@@ -1,5 +1,7 @@
 // One function for each kind of preparation: what is done, in order.
 
+import type { Quantity } from "../../quantity";
+import { phOf } from "../contents/equilibrium";
 import { matterOf } from "../contents/matter";
 import { hold } from "../operation/hold";
 import { isGas } from "../reaction/fluids";
@@ -17,8 +19,9 @@ import { list } from "./words";
 type Procedure = (bench: Bench) => void;
 
 /** Wait and look; nothing is put in and nothing leaves. */
-const until = (bench: Bench, text: string, blank?: string): void => {
-  bench.did(POT, hold(bench.pot), { say: () => text, ...(blank === undefined ? {} : { blank }) });
+const until = (bench: Bench, text: string | (() => string), blank?: string): void => {
+  const say = typeof text === "string" ? () => text : text;
+  bench.did(POT, hold(bench.pot), { say, ...(blank === undefined ? {} : { blank }) });
 };
 
 /** What can be watched as it reacts: gas that rises, a solid that goes. */
@@ -28,6 +31,12 @@ function seen({ drafts, frame }: Bench): { readonly gas: boolean; readonly solid
     solid: frame.feeds.some(({ how }) => how === "solid"),
   };
 }
+
+/** What paper should show, as near as paper shows it. */
+const toExpect = (pH: Quantity | undefined): string =>
+  pH === undefined
+    ? "note the pH"
+    : `about pH ${pH.format({ decimals: 0, uncertainty: "none" })} is expected, note the pH`;
 
 function precipitation(bench: Bench): void {
   weighAll(bench);
@@ -41,11 +50,9 @@ function neutralisation(bench: Bench): void {
   combine(bench);
   const { gas, solid } = seen(bench);
   const ends = [...(gas ? ["no more gas rises"] : []), ...(solid ? ["no more solid dissolves"] : [])];
-  until(
-    bench,
-    `${ends.length === 0 ? "Stir" : `Stir until ${ends.join(" and ")}`}, and test with indicator paper: note the pH.`,
-    "pH",
-  );
+  const { pot } = bench;
+  const stir = ends.length === 0 ? "Stir" : `Stir until ${ends.join(" and ")}`;
+  until(bench, () => `${stir}, and test with indicator paper: ${toExpect(phOf(pot))}.`, "pH");
   isolate(bench);
   finish(bench);
 }

@@ -15,7 +15,7 @@ export const STYLE = `.bench-sheet{font:10pt/1.25 "Liberation Sans",Arial,Helvet
 .bench-sheet th,.bench-sheet td{border:.5pt solid #666;padding:.4mm 1.4mm;vertical-align:top;text-align:left;font-size:9.5pt}
 .bench-sheet th{background:#eee;font-size:8.5pt}
 .bench-sheet .figure{text-align:right;font-variant-numeric:tabular-nums;white-space:nowrap}
-.bench-sheet .blank{text-align:right;vertical-align:bottom;height:6mm;min-width:16mm}
+.bench-sheet .blank{text-align:right;vertical-align:bottom;height:5.6mm;min-width:16mm}
 .bench-sheet .head{display:flex;justify-content:space-between;gap:5mm;align-items:flex-start}
 .bench-sheet .head>:first-child{flex:1 1 0;min-width:0}
 .bench-sheet .fill{display:inline-block;min-width:21mm;height:4.6mm;border-bottom:.7pt solid #000;vertical-align:bottom}
@@ -34,7 +34,7 @@ export const STYLE = `.bench-sheet{font:10pt/1.25 "Liberation Sans",Arial,Helvet
 .bench-sheet .tick{display:inline-block;margin:.3mm 3.4mm .5mm 0;white-space:nowrap;font-size:9.5pt}
 .bench-sheet .choice{white-space:nowrap;margin-right:1.5mm}
 .bench-sheet .box{display:inline-block;width:4.4mm;height:4.4mm;border:1.1pt solid #000;border-radius:.6mm;vertical-align:-.9mm;margin-right:1mm}
-.bench-sheet .steps td{padding:.7mm 1.4mm}
+.bench-sheet .steps td{padding:.5mm 1.4mm}
 .bench-sheet .steps .number{width:8mm;text-align:center;font-weight:700;font-size:10.5pt}
 .bench-sheet .steps .done{width:9mm;text-align:center}
 .bench-sheet .steps .done .box{margin:0}
@@ -68,6 +68,9 @@ const counted = (phrase: string): string =>
     .map((part) => (part === "{page}" ? "counter(page)" : part === "{pages}" ? "counter(pages)" : cssText(part)))
     .join(" ");
 
+/** Letter is the shorter paper: what fits A4 is to fit it. */
+const MARGINS: Readonly<Record<Page, string>> = { A4: "9mm 12mm 12mm", Letter: "7mm 12mm 10mm" };
+
 /** The paper of a whole document, with what it is and the page number at its foot. */
 export const paperOf = (page: Page, foot: string, pages: string): string =>
-  `@page{size:${page};margin:9mm 12mm 12mm;@bottom-left{content:${cssText(foot)};font:8.5pt Arial,sans-serif}@bottom-right{content:${counted(pages)};font:8.5pt Arial,sans-serif}}body{margin:0}`;
+  `@page{size:${page};margin:${MARGINS[page]};@bottom-left{content:${cssText(foot)};font:8.5pt Arial,sans-serif}@bottom-right{content:${counted(pages)};font:8.5pt Arial,sans-serif}}body{margin:0}`;

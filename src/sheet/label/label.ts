@@ -60,8 +60,11 @@ const SIZES: Readonly<Record<LabelSize, Measures>> = {
   "60 x 30 mm": { width: 60, height: 30, points: 5.6, title: 8.5, sign: 7.5 },
 };
 
+/** A figure and its unit stay on one line. */
+const UNIT_AFTER = /(\d) (?=%|°C|m?L\b|k?g\b)/g;
+
 const text = (words: string): string =>
-  inMarkup(onOneLine(words)).replace(
+  inMarkup(onOneLine(words).replace(UNIT_AFTER, "$1\u00A0")).replace(
     /[₀-₉]+/g,
     (digits) => `<sub>${digits.replace(/./g, (one) => String(one.charCodeAt(0) - 0x2080))}</sub>`,
   );

@@ -8,6 +8,7 @@ import type { Block, Picture } from "../document/blocks";
 import { about, handy, pretty, sentence } from "../figures";
 import { bars } from "../pictures/charts";
 import { coolingPicture } from "../pictures/cooling";
+import { titrationPicture } from "../pictures/titration";
 import { filled, type SheetWords } from "../words";
 import { handFor, massWithUncertainty, type OnPaper } from "./context";
 import { precautionsOf } from "./hazards";
@@ -172,6 +173,8 @@ function picturesOf(on: OnPaper): Picture[] {
   }
   const cooling = coolingPicture(on);
   if (cooling !== undefined) pictures.push({ svg: cooling, text: words.cooling });
+  const titration = titrationPicture(on);
+  if (titration !== undefined) pictures.push({ svg: titration, text: words.titration });
   if (washing !== undefined && "plan" in washing && washing.plan.washes > 0) {
     const { residueUnwashed, residueAfter, washes, target } = washing.plan;
     const left = [residueUnwashed, ...residueAfter.slice(0, washes)].slice(0, MOST_WASHES).map((mass, i) => ({

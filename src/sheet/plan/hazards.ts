@@ -54,7 +54,7 @@ const pictogramsOf = ({ pictograms }: SubstanceCautions): Cell => ({
 });
 
 /** A precautionary statement with the names of what asks for it. */
-export interface AskedPrecaution extends Pick<OfficialPrecaution, "code" | "text" | "source"> {
+interface AskedPrecaution extends Pick<OfficialPrecaution, "code" | "text" | "source"> {
   readonly materials: readonly string[];
 }
 

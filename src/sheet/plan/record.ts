@@ -1,9 +1,10 @@
 // What is written down at the end: drying, result, what the mass says, waste, label, deviations.
-import { molarMass } from "../../formula";
+import { molarMass, parseFormula } from "../../formula";
 import type { WasteVessel } from "../../preparation";
+import { leftOnIgnition } from "../../preparation/internal";
 import type { Quantity } from "../../quantity";
 import { BLANK, type Block, type Picture } from "../document/blocks";
-import { capital, pretty, sentence } from "../figures";
+import { about, capital, pretty, sentence } from "../figures";
 import { dryingChart } from "../pictures/charts";
 import { filled, type SheetWords } from "../words";
 import { bare, expectedOf, handFor, instrumentsOf, type OnPaper, rangeOf } from "./context";
@@ -28,6 +29,14 @@ const chartOf = (on: OnPaper): Picture => {
   };
 };
 
+/** What a mass means, and what heat would leave of a sample of that formula, where it is not fired anyway. */
+function meaning({ plan, words }: OnPaper, means: string, formula: string): string {
+  const left = plan.isolation.how === "residue" ? undefined : leftOnIgnition(parseFormula(formula));
+  return left === undefined
+    ? means
+    : filled(words.heatLeaves, { means, share: about(left.share, "%"), residue: left.residue });
+}
+
 /** What the mass found says, before any candidate is looked at. */
 function keyRows(on: OnPaper): string[][] {
   const { plan, words } = on;
@@ -41,11 +50,11 @@ function keyRows(on: OnPaper): string[][] {
   return [
     [filled(words.above, { mass: isCrop ? theory : high }), plan.isolation.how === "residue" ? words.raw : words.wet],
     ...(isCrop ? [[filled(words.within, { low: bare(high), high: theory }), words.lessStayed]] : []),
-    [within, words.consistent],
+    [within, meaning(on, words.consistent, plan.product.formula)],
     [filled(words.below, { mass: low }), words.lost],
     ...others.map(({ formula, theoreticalYield }) => [
       filled(words.ifItIs, { mass: hand.grams(theoreticalYield) }),
-      formula,
+      meaning(on, formula, formula),
     ]),
   ];
 }

@@ -68,6 +68,8 @@ export interface HazardRow {
   /** The entry has concentration limits of its own, which are not stored here. */
   readonly concentrationLimits?: true;
   readonly cautions?: readonly string[];
+  /** Of a gas that is also sold frozen: what is added where it is asked for by that name. */
+  readonly frozen?: { readonly name: string; readonly cautions: readonly string[] };
   readonly disposal: DisposalKey;
   /** Index number in Table 3 of Annex VI. */
   readonly index?: string;
@@ -267,7 +269,7 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   { formula: "NO", cas: "10102-43-9", gas: true, codes: ["H330", "H370", "H270", "H314"], codesFromMemory: ["H270", "H314"], cautions: ["turns to NO2"], disposal: "scrubGas", source: "niteGhs" },
   { formula: "N2O", cas: "10024-97-2", gas: true, codes: ["H360", "H336", "H372", "H270"], codesFromMemory: ["H336", "H372", "H270"], cautions: ["keeps the air out of the lungs in closed rooms"], disposal: "ventOpenAir", index: "007-031-00-9", source: "clpLater" },
   { formula: "CO", cas: "630-08-0", gas: true, codes: ["H220", "H360D", "H331", "H372"], minimum: true, cautions: ["no smell: gives no warning"], disposal: "ventOpenAir", index: "006-001-00-2", source: "clpAnnexVI" },
-  { formula: "CO2", cas: "124-38-9", gas: true, codes: ["H336"], cautions: ["keeps the air out of the lungs in closed rooms", "dry ice burns, bursts closed vessels"], disposal: "ventOpenAir", source: "niteGhs" },
+  { formula: "CO2", cas: "124-38-9", gas: true, codes: ["H336"], cautions: ["keeps the air out of the lungs in closed rooms"], frozen: { name: "dry ice", cautions: ["dry ice burns, bursts closed vessels"] }, disposal: "ventOpenAir", source: "niteGhs" },
   { formula: "H2", cas: "1333-74-0", gas: true, codes: ["H220"], cautions: ["explosive 4-75 % in air", "vent upward, no flame"], disposal: "ventNoFlame", index: "001-001-00-9", source: "clpAnnexVI" },
   { formula: "O2", cas: "7782-44-7", gas: true, codes: ["H270"], disposal: "ventOpenAir", index: "008-001-00-8", source: "clpAnnexVI" },
   { formula: "O3", cas: "10028-15-6", codes: ["H330", "H319", "H341", "H361", "H400", "H370", "H372", "H270"], codesFromMemory: ["H270"], disposal: "ventOpenAir", source: "niteGhs" },

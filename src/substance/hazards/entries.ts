@@ -365,7 +365,10 @@ function fromRow(given: Asked, row: HazardRow, how: "own" | "hydrate" | "group")
     pictograms: pictogramsOf(codes).map((code) => ({ code, paraphrase: paraphraseOf(code)! })),
     ...(signalWord === undefined ? {} : { signalWord }),
     statements: codes.map((code) => ({ code, paraphrase: paraphraseOf(code)!, source: sourceOf(code) })),
-    cautions: diluted?.cautions ?? row.cautions ?? [],
+    cautions: [
+      ...(diluted?.cautions ?? row.cautions ?? []),
+      ...(row.frozen?.name === given.given.trim().toLowerCase() ? row.frozen.cautions : []),
+    ],
     firstAid: firstAidFor(codes),
     protection: protectionFor(codes).map(({ does }) => does),
     disposal: DISPOSAL[row.disposal],
