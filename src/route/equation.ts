@@ -6,9 +6,8 @@ import { acidOfAnion, bareIon, saltFormula } from "../ion/internal";
 import { thermalRows } from "../substance/internal";
 import type { Candidate } from "./candidates";
 import { type Compound, keyOf } from "./compound";
+import { BASIC, CARBONATES } from "./kinds";
 
-const BASIC = new Set(["OH-", "O^2-"]);
-const CARBONATES = new Set(["CO3^2-", "HCO3-"]);
 const WATER = "H2O";
 
 /** Ions of a feed; ammonia counts as what it takes a hydron to. */
@@ -27,7 +26,7 @@ function besideOf({ family, product, feeds }: Candidate): readonly string[] | un
   const peroxide = feeds.some(({ key }) => key === keyOf("H2O2"));
   const rest = (of: "cations" | "anions"): string[] =>
     [...new Set(all.flatMap((one) => one[of]))].filter((ion) => !own[of].includes(ion));
-  let [cations, anions] = [rest("cations"), rest("anions").filter((ion) => !BASIC.has(ion) && !CARBONATES.has(ion))];
+  let [cations, anions] = [rest("cations"), rest("anions").filter((ion) => !BASIC.has(ion))];
   if (product.made.kind === "element") {
     // a metal set free: the other one takes its anion
     const [salt, metal] = feeds;
@@ -42,7 +41,7 @@ function besideOf({ family, product, feeds }: Candidate): readonly string[] | un
   if (family.code === "displace") return [bareIon(feeds[1]!.cation!)];
   if (metals.length > 0 && !peroxide) return ["H2"];
   if (peroxide) return [];
-  const basic = all.some((one) => one.anions.some((ion) => BASIC.has(ion) || CARBONATES.has(ion)));
+  const basic = all.some((one) => one.anions.some((ion) => BASIC.has(ion)));
   if (basic) cations = cations.filter((ion) => ion !== "H+");
   // a complex takes as much of the alkali as it needs: the rest goes with the other anion
   if (cations.length === 0 && anions.length > 0) cations = feeds[1]?.made.cations.map(({ formula }) => formula) ?? [];

@@ -1,4 +1,5 @@
 // How well a step is vouched for: somebody published it, the same kind was published with this metal, or it is only computed.
+
 import { isNonmetal } from "../equation/internal";
 import { once } from "../foundation/memo";
 import { isMetalCation } from "../ion/internal";
@@ -6,6 +7,7 @@ import type { Candidate } from "./candidates";
 import { formulaFrom, keyOf, madeOf } from "./compound";
 import { PUBLISHED, type PublishedRow } from "./data/published";
 import { cite } from "./data/sources";
+import { BASIC, CARBONATES } from "./kinds";
 
 /** How well a step is vouched for. */
 export interface Evidence {
@@ -72,19 +74,17 @@ export function evidenceOf({ product, feeds, family }: Candidate): Evidence {
     : { grade: "same kind with this metal", source: cite(like.source) };
 }
 
-const BASIC: readonly string[] = ["CO3^2-", "HCO3-", "OH-", "O^2-"];
-
 /** The family of a published row, as far as its feeds show it. */
 function familyOf({ product, feeds }: PublishedRow): string | undefined {
   if (feeds.length === 1) return keyOf(feeds[0]!) === keyOf(product) ? undefined : "heat";
   const made = feeds.map(madeOf);
-  const has = (...anions: readonly string[]): boolean =>
-    made.some((one) => one?.anions.some(({ formula }) => anions.includes(formula)));
+  const has = (ions: ReadonlySet<string>): boolean =>
+    made.some((one) => one?.anions.some(({ formula }) => ions.has(formula)));
   const acid = made.some((one) => one?.kind === "acid");
   const { cations = [], anions = [] } = madeOf(product) ?? {};
-  if (has("CO3^2-", "HCO3-") && anions.some(({ formula }) => formula === "CO3^2-")) return "precipitate-carbonate";
+  if (has(CARBONATES) && anions.some(({ formula }) => formula === "CO3^2-")) return "precipitate-carbonate";
   if (acid && feeds.some((one, i) => made[i]?.kind === "element" && metalsIn(one).length > 0)) return "metal-and-acid";
-  if (acid && has(...BASIC)) return "neutralise";
+  if (acid && has(BASIC)) return "neutralise";
   const shared = cations.length === 2 && anions.length === 1;
   if (shared && cations.some(({ formula }) => isMetalCation(formula))) return "double-salt";
   return undefined;

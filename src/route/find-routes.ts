@@ -12,7 +12,7 @@ import { isQuantity, type Quantity, quantity } from "../quantity";
 import { expectDimension } from "../quantity/internal";
 import { tryFormulaOf } from "../substance";
 import { guard } from "./argument";
-import { barredFor, type Candidate, candidatesFor, changeOfWater } from "./candidates";
+import { changeOfWater } from "./candidates";
 import { type Compound, formOf, formulaFrom, keyOf, madeOf } from "./compound";
 import { SETTINGS } from "./data/settings";
 import { type Draft, draftOf, heatOf, inventoryOf, type Wish } from "./draft";
@@ -20,12 +20,14 @@ import { RouteError } from "./error";
 import { judge } from "./judge";
 import { partsOf, rankOf, WEIGHTS } from "./rank";
 import type { RouteRefusal } from "./reason";
+import { barred, nearest, noKind, onShelf, refusalsOf, unread } from "./refusals";
 import { routeOf } from "./route";
 import { isRefused, refuseTarget } from "./safety";
-import { type Found, materialOf, type Refused, search } from "./search";
+import { type Found, search } from "./search";
 import { unfitFor } from "./setting";
 import { type Index, indexOf, MOST_STEPS } from "./shelf";
-import type { Rank, RankParts, Route, Swap } from "./types";
+import { swapsOf } from "./swaps";
+import type { Rank, RankParts, Route } from "./types";
 
 /** What is asked of a shelf. */
 export interface RouteRequest {
@@ -84,10 +86,6 @@ const USUAL = { wanted: "10 g", most: 5 } as const;
 /** Kinds of route looked at beyond those asked for: the ranking may put them first. */
 const SPARE = 5;
 const JUDGEMENTS = 250;
-/** Barred reactions that are explained. */
-const MOST_BARRED = 5;
-/** Refusals that are listed. */
-const MOST_REFUSALS = 12;
 const MOST_ROUTES = 50;
 const MOST_JARS = 1000;
 
@@ -142,143 +140,6 @@ function checked(request: RouteRequest): void {
   for (const [name, weight] of Object.entries(request.weights ?? {}))
     if (weight !== undefined && !(Number.isFinite(weight) && weight >= 0))
       throw new RouteError("route.request", `weights.${name} must be 0 or more, not ${String(weight)}`);
-}
-
-const refusalOf = ({ judgement }: Refused): RouteRefusal => ({
-  code:
-    judgement.why === "refused"
-      ? "refused"
-      : judgement.why === "unknown"
-        ? "unknown"
-        : (judgement.reasons[0]?.code ?? "no"),
-  text: judgement.why === "unknown" ? `unknown, lacks ${judgement.text.replace(/^missing: /, "")}` : judgement.text,
-  numbers: judgement.reasons[0]?.numbers ?? [],
-  source: judgement.reasons[0]?.source ?? "common practice, no source",
-  equation: judgement.why === "refused" || judgement.equation === undefined ? undefined : String(judgement.equation),
-  instead: judgement.instead,
-  unknown: judgement.why === "unknown",
-});
-
-/** Refusals of reactions whose feeds all stand on the shelf come first: they answer what a person would have tried. */
-function refusalsOf(refused: readonly Refused[], target: Compound, { jars }: Index): RouteRefusal[] {
-  const weight = ({ candidate: { product, feeds } }: Refused): number =>
-    (product === target ? 0 : 2) + (feeds.every(({ key }) => jars.has(key)) ? 0 : 1);
-  const order = refused
-    .filter((one) => weight(one) < 2 && one.judgement.equation !== undefined)
-    .map((one, i) => ({ one, i }));
-  order.sort((a, b) => weight(a.one) - weight(b.one) || a.i - b.i);
-  const seen = new Set<string>();
-  const list: RouteRefusal[] = [];
-  for (const { one } of order) {
-    const refusal = refusalOf(one);
-    if (seen.has(refusal.text)) continue;
-    seen.add(refusal.text);
-    list.push(refusal);
-    if (list.length === MOST_REFUSALS) break;
-  }
-  return list;
-}
-
-/** Reactions of jars that somebody might try and that are no way: with the figures of the engine, where it says no as well. */
-function barred(target: Compound, form: string, index: Index): RouteRefusal[] {
-  const ofJars = barredFor(target, index.all).filter(({ feeds }) => feeds.every(({ key }) => index.jars.has(key)));
-  return ofJars.slice(0, MOST_BARRED).map((candidate) => {
-    const judgement = judge(
-      candidate,
-      form,
-      candidate.feeds.map((feed) => materialOf(feed, index)),
-    );
-    if (!judgement.ok) return refusalOf({ candidate, judgement });
-    return {
-      code: "no-way",
-      text: candidate.bar!,
-      numbers: [],
-      source: "common practice, no source",
-      equation: String(judgement.equation),
-      instead: [],
-      unknown: false,
-    };
-  });
-}
-
-/** Where nothing goes: what one more jar would open, or what forms and can be had in its place. */
-function nearest(target: Compound, form: string, index: Index, refusals: readonly RouteRefusal[]): RouteRefusal[] {
-  const ways: RouteRefusal[] = [];
-  for (const instead of new Set(refusals.flatMap((one) => one.instead)))
-    ways.push({
-      code: "forms-instead",
-      text: `what forms is ${instead}: ask for a route to that`,
-      numbers: [],
-      source: "constants of the tables, each with its source",
-      equation: undefined,
-      instead: [instead],
-      unknown: false,
-    });
-  let tried = 0;
-  for (const c of candidatesFor(target, index.all)) {
-    const lacking = c.feeds.filter(({ key }) => index.reach(key, 1) === undefined);
-    if (lacking.length !== 1 || isRefused(lacking[0]!) || tried >= 12) continue;
-    tried += 1;
-    const judgement = judge(
-      c,
-      form,
-      c.feeds.map((feed) => materialOf(feed, index)),
-    );
-    if (!judgement.ok) continue;
-    const name = formulaFrom(formOf(lacking[0]!)).toUnicode();
-    ways.push({
-      code: "lacks-jar",
-      text: `with ${name}, which is not on the shelf, it goes: ${judgement.equation.toUnicode()}`,
-      numbers: judgement.feasibility.reasons[0]?.numbers ?? [],
-      source: judgement.feasibility.reasons[0]?.source ?? "common practice, no source",
-      equation: String(judgement.equation),
-      instead: [],
-      unknown: false,
-    });
-    if (ways.filter(({ code }) => code === "lacks-jar").length === 3) break;
-  }
-  return ways;
-}
-
-/** The other jars of a kind, those alone that go as well. */
-function swapsOf({ steps }: Found, index: Index): Swap[] {
-  const found: Swap[] = [];
-  for (const { candidate, materials, judgement } of steps)
-    for (const other of candidatesFor(candidate.product, index.all)) {
-      if (other.family !== candidate.family || other.feeds.length !== candidate.feeds.length) continue;
-      const differs = other.feeds
-        .map((feed, i) => (feed.key === candidate.feeds[i]!.key ? -1 : i))
-        .filter((i) => i >= 0);
-      const [at] = differs;
-      if (
-        at === undefined ||
-        differs.length !== 1 ||
-        !index.jars.has(other.feeds[at]!.key) ||
-        !isLike(candidate, other, at)
-      )
-        continue;
-      const jars = other.feeds.map((feed, i) => (i === at ? materialOf(feed, index) : materials[i]!));
-      if (judge(other, judgement.product, jars).ok) found.push({ instead: materials[at]!.name, use: jars[at]!.name });
-    }
-  for (const { materials, candidate } of steps)
-    candidate.feeds.forEach(({ key }, i) => {
-      for (const { material } of index.jars.get(key)?.slice(1) ?? [])
-        found.push({ instead: materials[i]!.name, use: material.name });
-    });
-  return found;
-}
-
-/** Do two reactions differ only in an ion that is washed out? */
-function isLike(a: Candidate, b: Candidate, at: number): boolean {
-  const own = new Set([...a.product.made.cations, ...a.product.made.anions].map(({ formula }) => formula));
-  const base = new Set(["OH-", "O^2-", "CO3^2-", "HCO3-"]);
-  const kept = ({ made }: Compound): string =>
-    [...made.cations, ...made.anions]
-      .map(({ formula }) => formula)
-      .filter((ion) => own.has(ion) || base.has(ion))
-      .sort()
-      .join(" ");
-  return kept(a.feeds[at]!) === kept(b.feeds[at]!);
 }
 
 const keptDrafts = /* @__PURE__ */ remembering<Draft>(200);
@@ -375,34 +236,6 @@ function dominates(better: Ranked, one: Ranked): boolean {
   if (!inventoryOf(better.draft).every(({ material }) => jars.has(material))) return false;
   return (Object.keys(WEIGHTS) as (keyof RankParts)[]).every((part) => better.rank.parts[part] <= one.rank.parts[part]);
 }
-
-const remark = (code: string, text: string): RouteRefusal => ({
-  code,
-  text,
-  numbers: [],
-  source: "the tables of this library",
-  equation: undefined,
-  instead: [],
-  unknown: true,
-});
-
-/** Nothing was found, and nothing could be tried. */
-const noKind = (form: string): RouteRefusal =>
-  remark("no-kind", `unknown, lacks a kind of reaction that makes ${formulaFrom(form).toUnicode()}`);
-
-/** Jars that take no part because nobody can read what is in them. */
-const unread = ({ unread: names }: Index): RouteRefusal[] =>
-  names.map((name) => remark("unread-jar", `what is in ${name} cannot be read: it takes no part`));
-
-const onShelf = (name: string): RouteRefusal => ({
-  code: "on-the-shelf",
-  text: `it stands on the shelf as ${name}`,
-  numbers: [],
-  source: "the shelf",
-  equation: undefined,
-  instead: [],
-  unknown: false,
-});
 
 /** Everything that the shelf gives in one step, the best way to each. */
 function everything(index: Index, request: RouteRequest, wish: Wish): Routes {

@@ -48,7 +48,7 @@ export function refusedClass(formula: string): string | undefined {
       // by composition as well: a formula that does not show its groups is not answered either
       const precursor = PRECURSORS.find(
         (row) =>
-          keyOf(row.formula) === keyOf(formula) || formulaFrom(row.formula).toHill() === formulaFrom(formula).toHill(),
+          keyOf(row.formula) === keyOf(formula) || formulaFrom(row.formula).hasSameComposition(formulaFrom(formula)),
       );
       if (precursor !== undefined) return precursor.class;
       const notation = read.value;

@@ -1,9 +1,11 @@
 // Best-first search back from the target: a plan that is not yet whole waits with the least that it can cost, and a reaction
 // is judged when its plan comes to the front, not before. Ties go by name, so that the order of the shelf decides nothing.
+
 import type { ShelfMaterial } from "../preparation";
 import { type Candidate, candidatesFor } from "./candidates";
 import { type Compound, formOf } from "./compound";
 import { type Judgement, judge } from "./judge";
+import { BASIC } from "./kinds";
 import { costOf, type Index } from "./shelf";
 
 /** A reaction of a route that was found, with its judgement. */
@@ -91,13 +93,11 @@ function likeness({ family, product, feeds }: Candidate, isNamed: (feed: Compoun
     if (feed.made.kind === "element" || feed.made.molecules.length > 0) return feed.key;
     const ions = [...feed.made.cations, ...feed.made.anions]
       .map(({ formula }) => formula)
-      .filter((ion) => own.has(ion) || BASES.has(ion));
+      .filter((ion) => own.has(ion) || BASIC.has(ion));
     return ions.length === 0 ? "*" : ions.sort().join(" ");
   });
   return `${family.code} ${product.key} < ${names.join(" | ")}`;
 }
-
-const BASES = new Set(["OH-", "O^2-", "CO3^2-", "HCO3-"]);
 
 /** What a feed is taken from. */
 export function materialOf(feed: Compound, index: Index): ShelfMaterial {

@@ -1,0 +1,141 @@
+import { barredFor, candidatesFor } from "./candidates";
+import { type Compound, formOf, formulaFrom } from "./compound";
+import { judge } from "./judge";
+import type { RouteRefusal } from "./reason";
+import { isRefused } from "./safety";
+import { materialOf, type Refused } from "./search";
+import type { Index } from "./shelf";
+
+/** Barred reactions that are explained. */
+const MOST_BARRED = 5;
+/** Refusals that are listed. */
+const MOST_REFUSALS = 12;
+
+const refusalOf = ({ judgement }: Refused): RouteRefusal => ({
+  code:
+    judgement.why === "refused"
+      ? "refused"
+      : judgement.why === "unknown"
+        ? "unknown"
+        : (judgement.reasons[0]?.code ?? "no"),
+  text: judgement.why === "unknown" ? `unknown, lacks ${judgement.text.replace(/^missing: /, "")}` : judgement.text,
+  numbers: judgement.reasons[0]?.numbers ?? [],
+  source: judgement.reasons[0]?.source ?? "common practice, no source",
+  equation: judgement.why === "refused" || judgement.equation === undefined ? undefined : String(judgement.equation),
+  instead: judgement.instead,
+  unknown: judgement.why === "unknown",
+});
+
+/** Refusals of reactions whose feeds all stand on the shelf come first: they answer what a person would have tried. */
+export function refusalsOf(refused: readonly Refused[], target: Compound, { jars }: Index): RouteRefusal[] {
+  const weight = ({ candidate: { product, feeds } }: Refused): number =>
+    (product === target ? 0 : 2) + (feeds.every(({ key }) => jars.has(key)) ? 0 : 1);
+  const order = refused
+    .filter((one) => weight(one) < 2 && one.judgement.equation !== undefined)
+    .map((one, i) => ({ one, i }));
+  order.sort((a, b) => weight(a.one) - weight(b.one) || a.i - b.i);
+  const seen = new Set<string>();
+  const list: RouteRefusal[] = [];
+  for (const { one } of order) {
+    const refusal = refusalOf(one);
+    if (seen.has(refusal.text)) continue;
+    seen.add(refusal.text);
+    list.push(refusal);
+    if (list.length === MOST_REFUSALS) break;
+  }
+  return list;
+}
+
+/** Reactions of jars that somebody might try and that are no way: with the figures of the engine, where it says no as well. */
+export function barred(target: Compound, form: string, index: Index): RouteRefusal[] {
+  const ofJars = barredFor(target, index.all).filter(({ feeds }) => feeds.every(({ key }) => index.jars.has(key)));
+  return ofJars.slice(0, MOST_BARRED).map((candidate) => {
+    const judgement = judge(
+      candidate,
+      form,
+      candidate.feeds.map((feed) => materialOf(feed, index)),
+    );
+    if (!judgement.ok) return refusalOf({ candidate, judgement });
+    return {
+      code: "no-way",
+      text: candidate.bar!,
+      numbers: [],
+      source: "common practice, no source",
+      equation: String(judgement.equation),
+      instead: [],
+      unknown: false,
+    };
+  });
+}
+
+/** Where nothing goes: what one more jar would open, or what forms and can be had in its place. */
+export function nearest(
+  target: Compound,
+  form: string,
+  index: Index,
+  refusals: readonly RouteRefusal[],
+): RouteRefusal[] {
+  const ways: RouteRefusal[] = [];
+  for (const instead of new Set(refusals.flatMap((one) => one.instead)))
+    ways.push({
+      code: "forms-instead",
+      text: `what forms is ${instead}: ask for a route to that`,
+      numbers: [],
+      source: "constants of the tables, each with its source",
+      equation: undefined,
+      instead: [instead],
+      unknown: false,
+    });
+  let tried = 0;
+  for (const c of candidatesFor(target, index.all)) {
+    const lacking = c.feeds.filter(({ key }) => index.reach(key, 1) === undefined);
+    if (lacking.length !== 1 || isRefused(lacking[0]!) || tried >= 12) continue;
+    tried += 1;
+    const judgement = judge(
+      c,
+      form,
+      c.feeds.map((feed) => materialOf(feed, index)),
+    );
+    if (!judgement.ok) continue;
+    const name = formulaFrom(formOf(lacking[0]!)).toUnicode();
+    ways.push({
+      code: "lacks-jar",
+      text: `with ${name}, which is not on the shelf, it goes: ${judgement.equation.toUnicode()}`,
+      numbers: judgement.feasibility.reasons[0]?.numbers ?? [],
+      source: judgement.feasibility.reasons[0]?.source ?? "common practice, no source",
+      equation: String(judgement.equation),
+      instead: [],
+      unknown: false,
+    });
+    if (ways.filter(({ code }) => code === "lacks-jar").length === 3) break;
+  }
+  return ways;
+}
+
+const remark = (code: string, text: string): RouteRefusal => ({
+  code,
+  text,
+  numbers: [],
+  source: "the tables of this library",
+  equation: undefined,
+  instead: [],
+  unknown: true,
+});
+
+/** Nothing was found, and nothing could be tried. */
+export const noKind = (form: string): RouteRefusal =>
+  remark("no-kind", `unknown, lacks a kind of reaction that makes ${formulaFrom(form).toUnicode()}`);
+
+/** Jars that take no part because nobody can read what is in them. */
+export const unread = ({ unread: names }: Index): RouteRefusal[] =>
+  names.map((name) => remark("unread-jar", `what is in ${name} cannot be read: it takes no part`));
+
+export const onShelf = (name: string): RouteRefusal => ({
+  code: "on-the-shelf",
+  text: `it stands on the shelf as ${name}`,
+  numbers: [],
+  source: "the shelf",
+  equation: undefined,
+  instead: [],
+  unknown: false,
+});
