@@ -4,7 +4,7 @@
 import { lazily } from "../../foundation/lazy";
 import type { Quantity } from "../../quantity";
 import type { Contents } from "../contents/contents";
-import { type Entry, massOf } from "../contents/entry";
+import type { Entry } from "../contents/entry";
 import type { Pot } from "../contents/pot";
 import { MOTHER, POT, TRAP, type Work } from "../procedure/bench";
 import { completenessOf } from "../procedure/completeness";
@@ -25,7 +25,7 @@ import type { StepCautions } from "../safety/step-cautions";
 import { type ByProduct, byProductsOf, type Left, wasteOf } from "../safety/waste";
 import { type Cost, costOf } from "../shelf/cost";
 import type { BatchFigures } from "./batch-figures";
-import { type Check, checksOf, type Grown } from "./checks";
+import { type Check, checksOf } from "./checks";
 import { exact } from "./exact";
 import { type Liquor, liquorOf } from "./liquor";
 import { paceOf } from "./pace";
@@ -111,15 +111,6 @@ function gasFormed({ drafts }: Work, { formed }: Account) {
       gas: true,
     };
   });
-}
-
-/** Crystals of the step in which the pot cools. */
-function grownIn({ drafts }: Work): Grown | undefined {
-  const cooled = drafts.find(({ operation, vessel }) => operation === "cool" && vessel === POT);
-  const own = cooled?.after.books.solids.find(({ origin }) => origin === "crystallised");
-  return cooled === undefined || own === undefined
-    ? undefined
-    : { water: cooled.before.books.water, formula: own.matter.name, mass: massOf(own) };
 }
 
 /** What the work of a batch is read from, and its cautions. */
@@ -284,7 +275,7 @@ export function batchOf(
             inner.work.elsewhere,
           ),
     washing: () => (inner.full.missing.length > 0 ? undefined : inner.work.washing),
-    checks: () => checksOf(kind, setting, batch, grownIn(inner.work)),
+    checks: () => checksOf(kind, setting, batch, inner.work),
     candidates: () =>
       sums?.candidates ??
       candidatesFor(

@@ -2,9 +2,13 @@
 // stay as they were asked for; where none was, a remark says which one is usual.
 
 import { type Formula, molarMass } from "../../formula";
-import type { Quantity } from "../../quantity";
+import { type Quantity, sum } from "../../quantity";
 import { madeOf } from "../../substance/internal";
+import { massOf } from "../contents/entry";
+import { matterOf } from "../contents/matter";
+import type { Pot } from "../contents/pot";
 import { TAKES_BACK } from "../data/insoluble";
+import { POT, type Work } from "../procedure/bench";
 import { isAcidSalt, isMetal } from "../procedure/kind";
 import type { ProcedureKind } from "../procedure/kinds";
 import { isLye, isPeroxide } from "../procedure/roles";
@@ -25,43 +29,68 @@ export interface Check {
 }
 
 /** Crystals as the steps have them: from how much water, and how many. */
-export interface Grown {
+interface Grown {
   readonly water: Quantity;
   readonly formula: string;
   readonly mass: Quantity;
 }
 
 interface Given {
-  /** Undefined where nothing is cooled. */
-  readonly grown: Grown | undefined;
   readonly setting: Setting;
   readonly batch: BatchFigures;
+  /** The work that is looked at: what is over, and what comes out, stands in its vessels. */
+  readonly work: Work;
 }
 
 interface Feeding {
   readonly material: Material;
   readonly supplied: Supplied;
   readonly isSolid: boolean;
+  /** What stands in the vessel once everything has reacted. */
+  readonly left: Quantity;
 }
 
 const shown = (q: Quantity, figures = 3): string => q.format({ significant: figures, uncertainty: "none" });
 const check = (text: string, figure?: Quantity): Check => ({ text, figure });
 
+/** How much of a material stands in a vessel, dissolved or solid. */
+function standingOf({ form }: Material, pot: Pot | undefined): Quantity {
+  const { key } = matterOf(form).core;
+  const own = [...(pot?.books.dissolved ?? []), ...(pot?.books.solids ?? [])].filter(
+    ({ matter }) => matter.core.key === key,
+  );
+  return own.reduce((all, { amount }) => all.plus(amount), exact("0 mol"));
+}
+
 /** What is fed; water that stands among the materials is neither precipitant nor excess. */
-const feedingsOf = ({ setting, batch }: Given): Feeding[] =>
+const feedingsOf = ({ setting, batch, work }: Given): Feeding[] =>
   setting.materials
-    .map((material, i) => ({
-      material,
-      supplied: batch.materialBalance.supplied[i]!,
-      isSolid: batch.feeds[i]!.how === "solid",
-    }))
+    .map((material, i): Feeding => {
+      const supplied = batch.materialBalance.supplied[i]!;
+      // Of two packs of the same each has its share of what is over.
+      const alike = setting.materials.flatMap((one, j) =>
+        one.species === material.species ? [batch.materialBalance.supplied[j]!.amount] : [],
+      );
+      const all = standingOf(material, work.reacted ?? work.liquor);
+      const left = alike.length === 1 ? all : all.times(supplied.amount).dividedBy(sum(alike));
+      return { material, supplied, isSolid: batch.feeds[i]!.how === "solid", left };
+    })
     .filter(({ material }) => !material.species.isWater);
 
 /** Mass of the form that is left over. */
-const leftOf = ({ supplied, material }: Feeding): Quantity => supplied.left.times(molarMass(material.form)).to("g");
+const leftOf = ({ left, material }: Feeding): Quantity => left.times(molarMass(material.form)).to("g");
 
-const isOver = ({ supplied }: Feeding): boolean =>
-  !supplied.limiting && supplied.excess.compare(planned("asGoodAsNone")) > 0;
+const isOver = ({ supplied, left }: Feeding): boolean =>
+  left.compare(supplied.amount.times(planned("asGoodAsNone"))) > 0;
+
+/** Crystals of the step in which the pot cools; undefined where nothing is cooled. */
+function grownIn({ drafts }: Work): Grown | undefined {
+  const cooled = drafts.find(({ operation, vessel }) => operation === "cool" && vessel === POT);
+  const own = cooled?.after.books.solids.find(({ origin }) => origin === "crystallised");
+  return cooled === undefined || own === undefined
+    ? undefined
+    : { water: cooled.before.books.water, formula: own.matter.name, mass: massOf(own) };
+}
 
 /** Does any excess of this precipitant take the product back? */
 export function takesBack(precipitant: Formula, metal: string | undefined): boolean {
@@ -137,15 +166,15 @@ function neutralisation(given: Given): Check[] {
   if (isOver(acid) && isVolatile(acid.material.form))
     return [
       check(
-        `${shown(acid.supplied.left)} of ${acid.material.shelf.name} is left free; it leaves as the liquor is boiled down and the crystals are dried`,
-        acid.supplied.left,
+        `${shown(acid.left)} of ${acid.material.shelf.name} is left free; it leaves as the liquor is boiled down and the crystals are dried`,
+        acid.left,
       ),
     ];
   if (isOver(acid))
     return [
       check(
-        `${shown(acid.supplied.left)} of ${acid.material.shelf.name} is left free: the crystals contain acid; plan an excess of ${name} instead`,
-        acid.supplied.left,
+        `${shown(acid.left)} of ${acid.material.shelf.name} is left free: the crystals contain acid; plan an excess of ${name} instead`,
+        acid.left,
       ),
     ];
   // A base that is dissolved is not filtered off: ammonia leaves with the steam, lye stays.
@@ -233,7 +262,8 @@ function doubleSalt(given: Given): Check[] {
   return [...checks, ...crystallisation(given)];
 }
 
-function crystallisation({ batch, setting, grown }: Given): Check[] {
+function crystallisation({ batch, setting, work }: Given): Check[] {
+  const grown = grownIn(work);
   const { crystallising } = batch;
   if (crystallising === undefined) return [];
   const { cooling, saltPair, hot, cold } = crystallising;
@@ -262,11 +292,11 @@ function crystallisation({ batch, setting, grown }: Given): Check[] {
   ];
 }
 
-function thermalDecomposition({ batch, setting }: Given): Check[] {
+function thermalDecomposition({ batch, setting, work }: Given): Check[] {
   const { theoreticalYield, name } = batch.product;
-  const masses = setting.materials.map(({ massOf }, i) => massOf(batch.materialBalance.supplied[i]!.portion));
-  const start = masses[0];
-  if (start === undefined || masses.length > 1) return [];
+  const fired = work.drafts.find(({ operation }) => operation === "fire");
+  if (fired === undefined || setting.materials.length > 1) return [];
+  const start = fired.before.mass;
   const loss = lessThanAll(theoreticalYield.dividedBy(start))
     .to("%")
     .named({ symbol: "loss", label: "loss when all is done", rule: "loss = 1 - theory / portion" });
@@ -308,8 +338,8 @@ function redox(given: Given): Check[] {
   const over = feedingsOf(given).filter(isOver);
   const checks = over.map((f) =>
     check(
-      `${shown(f.supplied.left)} of ${f.material.shelf.name} is left over and must be used up before the waste is stored`,
-      f.supplied.left,
+      `${shown(f.left)} of ${f.material.shelf.name} is left over and must be used up before the waste is stored`,
+      f.left,
     ),
   );
   if ("rise" in given.batch.heat) {
@@ -332,12 +362,7 @@ const CHECKS: Readonly<Record<ProcedureKind, (given: Given) => Check[]>> = {
   other: () => [],
 };
 
-export function checksOf(
-  kind: ProcedureKind,
-  setting: Setting,
-  batch: BatchFigures,
-  grown: Grown | undefined,
-): Check[] {
-  const given = { setting, batch, grown };
+export function checksOf(kind: ProcedureKind, setting: Setting, batch: BatchFigures, work: Work): Check[] {
+  const given = { setting, batch, work };
   return [...CHECKS[kind](given), ...farOver(given)];
 }

@@ -68,7 +68,9 @@ export const MOTHER = "mother liquor";
 /** What a procedure comes to. */
 export interface Work {
   readonly drafts: readonly Draft[];
-  /** The vessel once everything has reacted. */
+  /** The vessel once everything has reacted, and nothing has been taken out of it. */
+  readonly reacted: Pot | undefined;
+  /** The vessel before anything is parted. */
   readonly liquor: Pot | undefined;
   /** Mass of everything that comes together, before gas leaves it. */
   readonly mixed: Quantity | undefined;
@@ -91,6 +93,7 @@ export interface Work {
 export class Bench {
   readonly drafts: Draft[] = [];
   readonly #vessels = new Map<string, Pot>();
+  reacted: Pot | undefined;
   liquor: Pot | undefined;
   mixed: Quantity | undefined;
   kept: Work["kept"];

@@ -173,6 +173,7 @@ export function combine(bench: Bench): void {
     caught();
   });
   if (rest.length === 0) alone(bench, reactions, settle);
+  bench.reacted = bench.pot;
   bench.liquor = bench.pot;
   const { before, put } = bench.drafts.filter(({ vessel }) => vessel === POT).at(-1)!;
   bench.mixed = put.reduce((all, one) => all.plus(one.mass), before.mass);

@@ -142,6 +142,6 @@ export function workOf(frame: Frame): Work {
   const bench = new Bench(frame);
   const { wet, product } = frame.setting;
   (!wet ? kiln : isGas(product.formula, wet) ? gasMaking : PROCEDURE[frame.kind])(bench);
-  const { drafts, liquor, mixed, kept, elsewhere, filtrate, washing } = bench;
-  return { drafts, liquor, mixed, kept, elsewhere, filtrate, washing };
+  const { drafts, reacted, liquor, mixed, kept, elsewhere, filtrate, washing } = bench;
+  return { drafts, reacted, liquor, mixed, kept, elsewhere, filtrate, washing };
 }
