@@ -25,4 +25,5 @@ export { Network, network, type Phase, PKW } from "./mixture/network";
 export { atomsOf, chargeOf, HYDRON, type Key, keyOf, readReaction, type Term, WATER } from "./mixture/notation";
 export { carbonDioxideOf, keptModel } from "./mixture/request";
 export type { Equilibrium } from "./solve/equilibrium";
+export { crossing } from "./solve/root";
 export { type Solution, solutionOf } from "./solve/sensitivity";

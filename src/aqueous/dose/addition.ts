@@ -204,7 +204,7 @@ export function molesToPH(addition: Addition, target: number): number {
     } catch (error) {
       throw outOfReach(target, addition, error);
     }
-    if (now > 0 !== start > 0) return crossing((x) => pHAdded(addition, x) - target, low, high);
+    if (now > 0 !== start > 0) return crossing((x) => pHAdded(addition, x) - target, [low, high]);
     const away = Math.abs(now) > Math.abs(before) + 1e-9;
     const { ionicStrength } = addition.model.equilibrium.tableau;
     if ((away && turn > 2) || ionicStrength > 3 * TOO_STRONG) break;

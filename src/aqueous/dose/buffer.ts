@@ -94,7 +94,7 @@ export function bufferRecipe(request: BufferRequest): BufferRecipe {
       details: { pair, pH: target },
     });
   }
-  const base = crossing((x) => away(pair, x), low, high, 1e-10);
+  const base = crossing((x) => away(pair, x), [low, high], undefined, 1e-10);
   const amounts = ([1 - base, base] as const).map((share, i) => {
     const amount = total.times(share.toPrecision(12)).named({
       symbol: `n(${pair[i]})`,

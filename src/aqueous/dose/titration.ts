@@ -330,7 +330,7 @@ export function indicatorFor(endPoint: EndPoint): readonly IndicatorChoice[] {
   const [first, last] = [pHAdded(addition, 0, false), pHAdded(addition, most, false)];
   const percentAt = (pH: number): number | undefined => {
     if ((pH - first) * (pH - last) > 0) return undefined;
-    const moles = crossing((x) => pHAdded(addition, x) - pH, 0, most, 1e-10);
+    const moles = crossing((x) => pHAdded(addition, x) - pH, [0, most], undefined, 1e-10);
     return (moles / strength / litres - 1) * 100;
   };
   const amountAt = (moles: number): Quantity => {

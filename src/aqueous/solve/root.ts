@@ -1,10 +1,15 @@
 // The zero of a function between two points of opposite sign: regula falsi with halved ends (Illinois), and bisection where
 // that stalls.
 
-/** @returns where `f` changes sign between `low` and `high`, to a relative `tolerance` of the interval's larger end */
-export function crossing(f: (x: number) => number, low: number, high: number, tolerance = 1e-12): number {
+/** @returns where `f` changes sign between two places, to a relative `tolerance` of the larger of them; `known` are its values there */
+export function crossing(
+  f: (x: number) => number,
+  [low, high]: readonly [low: number, high: number],
+  known?: readonly [atLow: number, atHigh: number],
+  tolerance = 1e-12,
+): number {
   let [a, b] = [low, high];
-  let [fa, fb] = [f(a), f(b)];
+  let [fa, fb] = known ?? [f(a), f(b)];
   if (fa === 0) return a;
   if (fb === 0) return b;
   let side = 0;

@@ -2,10 +2,9 @@
 // hydroxide dissolves again as its hydroxide complexes. Every end is where a clear solution of that much metal is just
 // saturated: asked of the engine with all that is known, and as a textbook calculates.
 
-import { SOLUBILITY_PRODUCTS, stabilityRows } from "../../aqueous/internal";
+import { crossing, SOLUBILITY_PRODUCTS, stabilityRows } from "../../aqueous/internal";
 import { parseFormula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
-import { bisected } from "../../foundation/bisect";
 import { lazily } from "../../foundation/lazy";
 import { once } from "../../foundation/memo";
 import { hasIon } from "../../ion";
@@ -211,8 +210,10 @@ function rangeBy(
       if (here > highest) [best, highest] = [pH, here];
     }
     const end = (outer: number, label: string): Quantity | undefined => {
-      if (highest <= 0 || index(outer) > 0) return undefined;
-      const [at] = bisected((pH) => index(pH) > 0, [best, outer], 40, 1e-6);
+      if (highest <= 0) return undefined;
+      const outside = index(outer);
+      if (outside > 0) return undefined;
+      const at = crossing(index, [best, outer], [highest, outside], 1e-9);
       const slope = (index(at + SMALL) - index(at - SMALL)) / (2 * SMALL);
       // pH moves against what moves the saturation
       return applyFunction(

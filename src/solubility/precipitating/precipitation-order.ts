@@ -1,8 +1,8 @@
 // Selective precipitation: which of several metals precipitates first as a precipitant is added. A face of the engine: the
 // precipitant is added to the whole mixture until the next solid begins, and as a textbook calculates, to each metal alone.
+import { crossing } from "../../aqueous/internal";
 import type { Formula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
-import { bisected } from "../../foundation/bisect";
 import {
   applyFunction,
   type ConcentrationText,
@@ -173,12 +173,18 @@ function readSolid(
   return { product, added, metal, c, held: pH !== undefined && !isHydroxide(precipitant) };
 }
 
+/** A figure of the liquor where a solid begins: with its working, and as a plain number at any amount of the precipitant. */
+interface Reading {
+  readonly figure: (liquor: ReturnType<typeof mixtureOf>) => Quantity;
+  readonly plain: (series: Series, place: number) => number;
+}
+
 /** Where a solid begins: what was added in all, and a figure of the liquor there with its working. */
 interface Start {
   readonly total: number;
   readonly figure: Quantity<"concentration">;
   /** Another figure of the same liquor. */
-  readonly at: (read: (liquor: ReturnType<typeof mixtureOf>) => Quantity) => Quantity;
+  readonly at: (read: Reading) => Quantity;
 }
 
 /** Beyond this much precipitant nothing is looked for, mol/L, not even on paper; and below this little. */
@@ -222,31 +228,31 @@ function startOf(
   const guess = from ?? 10 ** ((-product.pKsp.toNumber() - metal.count * Math.log10(c.toNumber())) / added.count);
   const series = new Series(liquorAt(guess), product, hydroxide ? "pH" : { ion: precipitant });
   if (!series.isPlaced) return undefined;
-  const lnIndex = (x: number): number => series.indexAt(hydroxide ? TOP_PH + Math.log10(x) : x) * Math.LN10;
+  const placeOf = (ln: number): number => (hydroxide ? TOP_PH + ln / Math.LN10 : Math.exp(ln));
+  const lnIndex = (ln: number): number => series.indexAt(placeOf(ln)) * Math.LN10;
   const most = Math.log(way.reactions === undefined ? MOST : MOST_ON_PAPER);
   let ln = Math.log(guess);
-  if (lnIndex(guess) > 0) {
-    while (lnIndex(Math.exp(ln)) > 0) {
-      ln -= STRIDE;
-      if (ln < Math.log(LEAST)) return "never";
+  let here = lnIndex(ln);
+  const up = here <= 0;
+  // towards saturation from below, away from it from above, an order of magnitude at a time
+  for (;;) {
+    const next = up ? ln + STRIDE : ln - STRIDE;
+    if (next > most || next < Math.log(LEAST)) return "never";
+    const there = lnIndex(next);
+    if (there > 0 === up) {
+      ln = up ? crossing(lnIndex, [ln, next], [here, there]) : crossing(lnIndex, [next, ln], [there, here]);
+      break;
     }
-  } else {
-    while (lnIndex(Math.exp(ln)) <= 0) {
-      ln += STRIDE;
-      if (ln > most) return "never";
-    }
-    ln -= STRIDE;
+    [ln, here] = [next, there];
   }
-  [ln] = bisected((at) => lnIndex(Math.exp(at)) <= 0, [ln, ln + STRIDE], 60, 1e-15);
   const total = Math.exp(ln);
   const liquor = liquorAt(total);
   const q = productIn(liquor, product.ions)!;
-  const [under, above] = [total * (1 - SMALL), total * (1 + SMALL)];
-  const step = Math.log(above / under);
-  const slope = (lnIndex(above) - lnIndex(under)) / step;
-  const at = (read: (liquor: ReturnType<typeof mixtureOf>) => Quantity): Quantity => {
-    const figure = read(liquor);
-    const rise = (read(liquorAt(above)).toNumber() - read(liquorAt(under)).toNumber()) / step;
+  const [under, above] = [placeOf(ln - SMALL), placeOf(ln + SMALL)];
+  const slope = (lnIndex(ln + SMALL) - lnIndex(ln - SMALL)) / (2 * SMALL);
+  const at = (read: Reading): Quantity => {
+    const figure = read.figure(liquor);
+    const rise = (read.plain(series, above) - read.plain(series, under)) / (2 * SMALL);
     // what is added moves so that Q = Ksp stays true
     return applyFunction(
       [figure, q, product.value],
@@ -264,11 +270,11 @@ function startOf(
     );
   };
   const label = `${precipitant} in solution`;
-  const figure = at((there) =>
-    hydroxide || (way.reactions !== undefined && !one.held)
-      ? freeIn(there, precipitant, label)
-      : allIn(there, precipitant, label)!,
-  ) as Quantity<"concentration">;
+  const isFree = hydroxide || (way.reactions !== undefined && !one.held);
+  const figure = at({
+    figure: (there) => (isFree ? freeIn(there, precipitant, label) : allIn(there, precipitant, label)!),
+    plain: (there, place) => (isFree ? there.freeAt(place, precipitant) : there.allAt(place, precipitant)),
+  }) as Quantity<"concentration">;
   return { total, figure, at };
 }
 
@@ -309,7 +315,10 @@ function sequence(way: Way, asked: readonly Asked[], request: PrecipitationOrder
   const begun = starts.map(({ one, start }, i) => {
     const next = starts[i + 1];
     const { formula } = one.metal;
-    const left = next?.start.at((liquor) => allIn(liquor, formula, `${formula} left`)!.dividedBy(one.c).to("%"));
+    const left = next?.start.at({
+      figure: (liquor) => allIn(liquor, formula, `${formula} left`)!.dividedBy(one.c).to("%"),
+      plain: (series, place) => (100 * series.allAt(place, formula)) / one.c.value.toNumber(),
+    });
     return {
       one,
       startsAt: named(start.figure, one),

@@ -164,6 +164,7 @@ export class Series {
   private readonly bystanders: readonly [negative: number, positive: number];
   private readonly places: readonly (readonly [species: number, count: number])[];
   private readonly varied: number;
+  private begun = false;
 
   constructor(
     readonly first: AqueousComposition,
@@ -198,7 +199,9 @@ export class Series {
       this.scale[negative] = Math.max(0, charge);
       this.scale[positive] = Math.max(0, -charge);
     }
-    solveMoles(model, molesOf(model, brought, this.scale), waterMoles(water, brought, this.scale), ideal);
+    const warm = this.begun;
+    this.begun = true;
+    solveMoles(model, molesOf(model, brought, this.scale), waterMoles(water, brought, this.scale), ideal, warm);
     if (!ideal) refuseTooStrong(equilibrium.tableau.ionicStrength);
     return equilibrium;
   }
@@ -219,11 +222,19 @@ export class Series {
   /** An ion in all its dissolved forms, mol/L. */
   allAt(x: number, ion: string): number {
     const { tableau } = this.solve(x);
-    const key = componentOf(this.first, ion);
+    const key = componentOf(this.first, ion) ?? "";
+    const whole = this.read.network.express(ion).of.get(key) ?? 1;
     let sum = 0;
     for (const [i, { expression }] of this.read.model.species.entries())
-      sum += (expression.of.get(key ?? "") ?? 0) * tableau.c[i]!;
+      sum += ((expression.of.get(key) ?? 0) / whole) * tableau.c[i]!;
     return sum;
+  }
+
+  /** The free ion, mol/L. */
+  freeAt(x: number, ion: string): number {
+    const { tableau } = this.solve(x);
+    const i = this.read.model.species.findIndex((one) => keyOf(one.formula) === keyOf(ion));
+    return i < 0 ? 0 : tableau.c[i]!;
   }
 }
 
