@@ -327,7 +327,7 @@ export class Formula {
    */
   equals(other: Formula): boolean {
     if (!(other instanceof Formula)) throw notText(other, "the other formula");
-    return this.toString() === other.toString();
+    return this === other || (this.hasSameComposition(other) && this.toString() === other.toString());
   }
 
   /**

@@ -87,6 +87,7 @@ export class BalancedEquation {
   // Truly private: the object is frozen, what it works out and the vector it was made with are its own.
   readonly #numbers: IntegerVector;
   #exact: readonly bigint[] | undefined;
+  #text: string | undefined;
 
   /** @internal Use `balance`; the numbers must be a positive solution without a common factor. */
   constructor(equation: Equation, numbers: IntegerVector) {
@@ -193,7 +194,8 @@ export class BalancedEquation {
 
   /** Canonical ASCII; a coefficient of one is left out, unless it decides which reaction is meant. Reads back to an equal equation. */
   toString(): string {
-    return printed(this, "ascii");
+    this.#text ??= printed(this, "ascii");
+    return this.#text;
   }
 
   /** With sub- and superscripts and a true arrow. */
