@@ -1,6 +1,7 @@
 // Two grams first: what should be seen and weighed, and which outcome ends the route before anything is spent on it.
 
 import type { Plan } from "../preparation";
+import { type Hand, handOf } from "../preparation/internal";
 import { type Quantity, quantity } from "../quantity";
 import { trySubstance } from "../substance";
 import { formulaFrom } from "./compound";
@@ -14,11 +15,20 @@ const HALF = 0.5;
 
 const shown = (q: Quantity, decimals = 1): string => q.format({ decimals, uncertainty: "none" });
 
+/** What balance and cylinder show, where the request does not say. */
+const USUAL = { mass: "0.1 g", volume: "1 mL" } as const;
+
+/** Masses as the balance of the plan shows them. */
+function gramsOn({ request: { readability = {} } }: Plan): Hand["grams"] {
+  const { mass = USUAL.mass, volume = USUAL.volume } = readability;
+  return handOf({ mass: quantity(mass as Quantity), volume: quantity(volume as Quantity) }).grams;
+}
+
 function expectations(plan: Plan, product: string, share: Quantity): string[] {
   const known = trySubstance(product);
   const seen: string[] = [];
   if (known.ok && known.value.appearance !== undefined) seen.push(`${plan.product.name}: ${known.value.appearance}`);
-  seen.push(`about ${shown(plan.product.theoreticalYield.times(share).to("g"), 2)} of it, dry`);
+  seen.push(`about ${gramsOn(plan)(plan.product.theoreticalYield.times(share))} of it, dry`);
   for (const { formula, volume } of plan.gas) seen.push(`about ${shown(volume.to("mL"), 0)} of ${formula}`);
   const pH = plan.filtrate?.pH;
   if (pH !== undefined) seen.push(`filtrate at pH ${shown(pH)}`);
@@ -26,8 +36,8 @@ function expectations(plan: Plan, product: string, share: Quantity): string[] {
 }
 
 function ends(plan: Plan, share: Quantity, step: FoundStep): string[] {
-  const least = plan.product.theoreticalYield.times(share).times(String(HALF)).to("g");
-  const found = [`less than ${shown(least, 2)} of dry product`];
+  const least = plan.product.theoreticalYield.times(share).times(String(HALF));
+  const found = [`less than ${gramsOn(plan)(least)} of dry product`];
   if (step.candidate.family.separate === "filter") found.push("the liquor stays clear");
   if (step.candidate.family.separate === "crystallise") found.push("an oil, or another crop than the one described");
   if (plan.gas.length > 0) found.push("no gas");

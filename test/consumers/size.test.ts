@@ -53,7 +53,7 @@ const PROGRAMS: Readonly<Record<string, Program>> = {
   },
   "plan and sheet": {
     uses: { preparation: "planPreparation", sheet: "benchSheet" },
-    ceiling: 398,
+    ceiling: 402,
     without: /isotopic/,
   },
 };

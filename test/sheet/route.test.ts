@@ -31,6 +31,14 @@ describe("the page of a route", () => {
     expect(text).toContain("potash does in place of washing soda");
   });
 
+  it("has no mass finer than a balance of 0.1 g shows, and no liquid finer than a cylinder of 1 mL", () => {
+    const page = text.slice(0, text.indexOf("Why it goes")).replace(/[\d.]+ m?L(?: of)? CO₂/g, "");
+    const masses = [...page.matchAll(/([\d.]+) (g|mL)\b(?!\/)/g)];
+    expect(masses.length).toBeGreaterThan(6);
+    for (const [whole, figure, unit] of masses)
+      expect(figure!.split(".")[1]?.length ?? 0, whole).toBeLessThanOrEqual(unit === "g" ? 1 : 0);
+  });
+
   it("has the sheet of each step", () => {
     for (const { plan } of route!.steps) expect(text).toContain(plan.title);
   });

@@ -55,7 +55,8 @@ export type Block =
       /** Columns that only the wide page has room for. */
       readonly wide?: readonly number[];
     }
-  | { readonly kind: "pictures"; readonly pictures: readonly Picture[] }
+  /** Drawn only where they are shown. */
+  | { readonly kind: "pictures"; readonly pictures: () => readonly Picture[] }
   /** Lines to fill in. */
   | { readonly kind: "blanks"; readonly items: readonly Blank[] }
   /** Blocks beside each other where there is room. */

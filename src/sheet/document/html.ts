@@ -114,8 +114,10 @@ function htmlOf(block: Block, words: Document["steps"]): string {
       return steps(block.steps, words);
     case "table":
       return table(block.head, block.rows, block.figures ?? []);
-    case "pictures":
-      return `<div class="pictures">${block.pictures.map(figure).join("")}</div>`;
+    case "pictures": {
+      const pictures = block.pictures().map(figure).join("");
+      return pictures === "" ? "" : `<div class="pictures">${pictures}</div>`;
+    }
     case "blanks":
       return block.items.map((item) => `<p class="line">${fill(item)}</p>`).join("");
     case "columns": {
@@ -138,7 +140,8 @@ const inStyle = (css: string): string => css.replace(/<\/(?=style)/gi, "<\\/");
 
 export function toHTML(blocks: readonly Block[], document: Document): string {
   const { page, standalone, stylesheet, language, foot, steps: words } = document;
-  const body = `<article class="bench-sheet">\n${blocks.map((block) => htmlOf(block, words)).join("\n")}\n</article>\n`;
+  const parts = blocks.map((block) => htmlOf(block, words)).filter((part) => part !== "");
+  const body = `<article class="bench-sheet">\n${parts.join("\n")}\n</article>\n`;
   const rules = stylesheet === undefined ? "" : `\n${inStyle(stylesheet)}`;
   if (!standalone) return rules === "" ? body : `<style>${rules}</style>\n${body}`;
   return `<!doctype html>

@@ -43,7 +43,10 @@ function tidied(block: Block): Block {
     case "table":
       return { ...block, head: all(block.head), rows: block.rows.map((row) => row.map(cell)) };
     case "pictures":
-      return { ...block, pictures: block.pictures.map(({ svg, text }) => ({ svg, text: onOneLine(text) })) };
+      return {
+        ...block,
+        pictures: () => block.pictures().map(({ svg, text }) => ({ svg, text: onOneLine(text) })),
+      };
     case "columns":
       return { ...block, columns: block.columns.map((column) => column.map(tidied)) };
     case "page":

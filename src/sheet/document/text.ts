@@ -9,17 +9,31 @@ const JOINED = /[\p{Cs}\p{M}]/u;
 /** Length as printed: surrogate pairs count once. */
 const columns = (text: string): number => (JOINED.test(text) ? [...text.normalize("NFC")].length : text.length);
 
+/** Length of the words of a text: most have no sign that asks for counting. */
+const measureOf = (text: string): ((word: string) => number) => (JOINED.test(text) ? columns : (word) => word.length);
+
+/** The words between spaces. */
+const wordsIn = (text: string): string[] => {
+  const words = text.split(" ");
+  return text.includes("  ") ? words.filter((word, i) => word !== "" || i === 0) : words;
+};
+
 function wrap(text: string, first: string, next: string): string[] {
+  const measure = measureOf(text);
   const lines: string[] = [];
   let line = first;
+  let filled = columns(first);
   let empty = true;
-  for (const word of text.split(/ +/)) {
-    if (!empty && columns(line) + 1 + columns(word) > WIDTH) {
+  for (const word of wordsIn(text)) {
+    const length = measure(word);
+    if (!empty && filled + 1 + length > WIDTH) {
       lines.push(line);
       line = next;
+      filled = columns(next);
       empty = true;
     }
     line += empty ? word : ` ${word}`;
+    filled += empty ? length : length + 1;
     empty = false;
   }
   lines.push(line);
@@ -42,14 +56,21 @@ function fitted(widths: readonly number[]): number[] | undefined {
 
 /** Words in lines of a width; a word that is longer stands alone. */
 function folded(text: string, width: number): string[] {
+  if (columns(text) <= width) return [text];
+  const measure = measureOf(text);
   const lines: string[] = [];
   let line = "";
-  for (const word of text.split(/ +/)) {
-    const longer = line === "" ? word : `${line} ${word}`;
-    if (line !== "" && columns(longer) > width) {
+  let filled = 0;
+  for (const word of wordsIn(text)) {
+    const length = measure(word);
+    if (line !== "" && filled + 1 + length > width) {
       lines.push(line);
       line = word;
-    } else line = longer;
+      filled = length;
+    } else {
+      line = line === "" ? word : `${line} ${word}`;
+      filled = line === word ? length : filled + 1 + length;
+    }
   }
   return [...lines, line];
 }

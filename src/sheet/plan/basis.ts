@@ -197,12 +197,11 @@ const MOST_WASHES = 7;
 
 export function basisBlocks(on: OnPaper): Block[] {
   const { plan, words } = on;
-  const pictures = picturesOf(on);
   return [
     ...checkBlocks(on),
     ...precautionBlocks(on),
     ...yieldBlocks(on),
-    ...(pictures.length === 0 ? [] : [{ kind: "pictures", pictures } as const]),
+    { kind: "pictures", pictures: () => picturesOf(on) },
     ...costBlocks(on),
     ...assumptionBlocks(on),
     ...movedBlocks(plan.moved, words),

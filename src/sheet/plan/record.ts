@@ -75,7 +75,7 @@ export function recordBlocks(on: OnPaper): Block[] {
           { kind: "blanks", items: [{ name: words.tare, unit: "g" }] },
           { kind: "table", head: ["", words.time, `${words.gross}, g`, `${words.net}, g`], rows },
         ],
-        [{ kind: "pictures", pictures: [chartOf(on)] }],
+        [{ kind: "pictures", pictures: () => [chartOf(on)] }],
       ],
     },
     {

@@ -5,6 +5,7 @@ import type { Route } from "../../route";
 import type { Block } from "../document/blocks";
 import { about, handy } from "../figures";
 import { basisBlocks } from "../plan/basis";
+import { asRead } from "../plan/context";
 import { planBlocks, type SheetPart } from "../plan/plan";
 import { filled, type SheetWords } from "../words";
 
@@ -44,7 +45,7 @@ function trialBlocks({ trial }: Route, words: SheetWords): Block[] {
       kind: "table",
       head: [words.material, words.trialSee, words.trialEnds],
       rows: trial.steps.map(({ plan, expect, ends }) => [
-        `${plan.product.name}: ${plan.weighings.map(({ material, portion }) => `${handy(portion)} ${material}`).join(", ")}`,
+        `${plan.product.name}: ${plan.weighings.map(({ material, portion }) => `${asRead(plan, portion)} ${material}`).join(", ")}`,
         expect.join("; "),
         ends.join("; "),
       ]),
@@ -65,7 +66,13 @@ export function routeBlocks(route: Route, parts: readonly SheetPart[], words: Sh
     step.margins[0]?.text ?? "",
     step.evidence.grade,
   ]);
-  const shelf = route.inventory.map((line) => [line.material, line.form, handy(line.portion), line.steps.join(", ")]);
+  const { plan: first } = route.steps[0]!;
+  const shelf = route.inventory.map((line) => [
+    line.material,
+    line.form,
+    asRead(first, line.portion),
+    line.steps.join(", "),
+  ]);
   const swaps = route.swaps.map(({ instead, use }) => filled(words.routeSwap, { use, instead }));
   return [
     {

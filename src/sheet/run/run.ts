@@ -228,7 +228,7 @@ export function runBlocks(run: Run, words: SheetWords): Block[] {
             ]),
             figures: [1, 2],
           },
-          { kind: "pictures", pictures: picturesOf(run, dryMass, words) },
+          { kind: "pictures", pictures: () => picturesOf(run, dryMass, words) },
         ] as const)),
     ...(run.identity === undefined
       ? []
