@@ -12,7 +12,7 @@ interface Printed extends Pick<PublishedPreparation, "id" | "recipe"> {
   };
 }
 
-/** The request of a published preparation; undefined where an amount or a form is not told. */
+/** The request of a published preparation; undefined where the amount that limits is not told. */
 export function requestOf({ recipe, expected, id }: Printed): PlanRequest | undefined {
   const { limiting } = expected;
   if (limiting === undefined || Array.isArray(recipe.equation)) return undefined;
@@ -25,7 +25,8 @@ export function requestOf({ recipe, expected, id }: Printed): PlanRequest | unde
     const name = `${part.name ?? form} ${i}`;
     const isLimiting = form === limiting;
     const printed = Array.isArray(part.amount) ? part.amount[0] : part.amount;
-    if (printed === undefined && part.aside !== true) return undefined;
+    // Of what a recipe gives no amount, the plan takes what the equation needs.
+    if (printed === undefined && isLimiting) return undefined;
     const amount = quantity((printed ?? "1 mol") as "1 g");
     if (part.aside === true) {
       const told = /^(?:mass|volume)$/.test(amount.dimension) ? { portion: amount as never } : {};
