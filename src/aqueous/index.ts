@@ -6,6 +6,7 @@ export type {
   DissolvedSpecies,
   EscapedGas,
   FiltrateIon,
+  OtherAnswer,
   Saturation,
   StandingSolid,
 } from "./composition/composition";

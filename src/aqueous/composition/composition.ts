@@ -64,6 +64,16 @@ export interface FiltrateIon {
   readonly share: Quantity | undefined;
 }
 
+/** Another answer that the doubt of the constants allows. */
+export interface OtherAnswer {
+  /** Formulas of the solids that stand in it, most first. */
+  readonly solids: readonly string[];
+  /** The constant that leads to it, and how far it is moved. */
+  readonly when: string;
+  /** The whole of it. */
+  readonly composition: AqueousComposition;
+}
+
 /** What is in the beaker. */
 export interface AqueousComposition {
   readonly pH: Quantity;
@@ -76,6 +86,11 @@ export interface AqueousComposition {
   readonly dose: { readonly "H+"?: Quantity<"amount of substance">; readonly "OH-"?: Quantity<"amount of substance"> };
   /** What passes the filter; as `dissolved` of another request it gives the same solution again. */
   readonly filtrate: readonly FiltrateIon[];
+  /**
+   * Where the doubt of the constants leaves open which solids stand it is this answer or one of these, one for each other set
+   * of solids. Empty where there is no doubt.
+   */
+  readonly either: readonly OtherAnswer[];
   /** Every solid and gas considered, nearest to saturation first. */
   readonly saturation: readonly Saturation[];
   /** Water at equilibrium: given, brought and made or taken by the reactions. */
@@ -172,14 +187,18 @@ function withHeldPH({ model, pH }: Read): Model {
   return model;
 }
 
-/** The answer; what is not looked at is not worked out. */
-function report(read: Read, solved: Solved): AqueousComposition {
+/** Constants moved within their standard uncertainty: one by all of it, or several that together do as much. */
+type Move = readonly (readonly [constant: Constant, by: number])[];
+
+/** The answer; what is not looked at is not worked out. `moved` tells which constant it is not taken at its value. */
+function report(read: Read, solved: Solved, moved?: Move): AqueousComposition {
   const { model, solution, kilograms } = solved;
   const proof = model.equilibrium.proof!;
   const maker = figureMaker(solved, read.brought, read.water, read.pH, read.ideal);
   const hydron = model.components.indexOf(HYDRON);
-  const open = once(() => openOnes(read, solved));
-  const standing = lazily({ list: () => standingOf(solved, maker, open()) });
+  // another answer is not asked about its own doubt
+  const doubt = once(() => (moved === undefined ? openOnes(read, solved) : SURE));
+  const standing = lazily({ list: () => standingOf(solved, maker, doubt().open) });
   const composition = lazily<AqueousComposition>({
     pH: () =>
       maker.make(-solution.lnActivity[hydron]! / Math.LN10, "", { lnActivity: [[hydron, -1]] }, 1 / Math.LN10, {
@@ -202,7 +221,8 @@ function report(read: Read, solved: Solved): AqueousComposition {
     gas: () => gasOf(solved, maker),
     dose: () => doseOf(read, solved, maker),
     filtrate: () => filtrateOf(read, solved, maker),
-    saturation: () => saturationOf(solved, maker, standing.list, open()),
+    either: () => doubt().others.map((move) => otherAnswer(read, move)),
+    saturation: () => saturationOf(solved, maker, standing.list, doubt().open),
     water: () =>
       read.water.times((kilograms / read.water.toNumber("kg")).toPrecision(12)).named({
         label: "water at equilibrium",
@@ -210,7 +230,7 @@ function report(read: Read, solved: Solved): AqueousComposition {
       }) as Quantity<"mass">,
     celsius: () => read.celsius,
     unknown: () => (read.own ? [] : uncovered(model.network, presentOf(solved))),
-    assumptions: () => assumptionsOf(read, solved),
+    assumptions: () => [...(moved === undefined ? [] : [takenAt(moved)]), ...assumptionsOf(read, solved)],
     warnings: () => warningsOf(read, solved),
     balance: () => balanceOf(solved, proof),
   });
@@ -286,14 +306,96 @@ function standingOf(solved: Solved, maker: FigureMaker, open: ReadonlySet<number
 /** How many constants are moved to see whether the solids stay the same. */
 const MOVED = 3;
 
+/** What the doubt of the constants leaves open. */
+interface Doubt {
+  /** Conditions that may or may not stand. */
+  readonly open: ReadonlySet<number>;
+  /** A move for each other set of solids. */
+  readonly others: readonly Move[];
+}
+
+const SURE: Doubt = { open: new Set(), others: [] };
+
+/** Shifts smaller than this share of the largest are not named. */
+const NAMED = 0.3;
+
+/** How constants were taken in an answer that is not the likeliest. */
+function takenAt(move: Move): string {
+  const largest = Math.max(...move.map(([, by]) => Math.abs(by)));
+  const named = move
+    .filter(([, by]) => Math.abs(by) >= NAMED * largest)
+    .sort(([, a], [, b]) => Math.abs(b) - Math.abs(a))
+    .map(([{ symbol }, by]) => `${symbol} ${Number(Math.abs(by).toPrecision(2))} ${by > 0 ? "higher" : "lower"}`);
+  return `within the standard uncertainty: ${named.join(", ")}`;
+}
+
+/** Do something with the constants of a model moved. */
+function withMoved<T>({ equilibrium: { system }, uses }: Model, move: Move, act: () => T): T {
+  const kept = system.lnK.slice();
+  for (const [constant, by] of move)
+    for (const [row, count] of uses.get(constant)!) system.lnK[row]! += by * Math.LN10 * count;
+  try {
+    return act();
+  } finally {
+    system.lnK.set(kept);
+  }
+}
+
+/** The whole answer with constants moved. */
+function otherAnswer(read: Read, move: Move): OtherAnswer {
+  const model = withHeldPH(read);
+  const composition = withMoved(model, move, () =>
+    report(read, solveMixture(model, read.brought, read.water, read.ideal), move),
+  );
+  return { solids: composition.solids.map(({ formula }) => formula), when: takenAt(move), composition };
+}
+
+/** The move of all constants that most likely takes a solid away or brings it; undefined where one standard uncertainty does not. */
+function moveFor({ model, solution }: Solved, j: number): Move | undefined {
+  const { expression } = model.conditions[j]!;
+  const amount = solution.amount[j]!;
+  const margin = amount > 0 ? amount : solution.saturation[j]!;
+  const gradient = gradientOf(
+    solution,
+    amount > 0
+      ? { amount: [[j, 1]] }
+      : {
+          lnActivity: [...expression.of].map(([key, count]) => [model.components.indexOf(key), count] as const),
+          lnK: [[model.species.length + j, -1]],
+        },
+  );
+  const slopes: [Constant, number][] = [];
+  let variance = 0;
+  for (const [constant, uses] of model.uses) {
+    let slope = 0;
+    for (const [row, count] of uses) slope += gradient.lnK[row]! * count * Math.LN10;
+    if (slope === 0 || constant.standardUncertainty === 0) continue;
+    variance += (slope * constant.standardUncertainty) ** 2;
+    slopes.push([constant, slope]);
+  }
+  const sigma = Math.sqrt(variance);
+  if (!(Math.abs(margin) < sigma)) return undefined;
+  // the likeliest way to lose or gain one standard uncertainty of the figure
+  const way = amount > 0 ? -1 : 1;
+  return slopes.map(
+    ([constant, slope]) => [constant, (way * slope * constant.standardUncertainty ** 2) / sigma] as const,
+  );
+}
+
+/** Farther from saturation than this, as ln(Q/K), no solid is asked about. */
+const FAR = -7;
+
 /**
- * Conditions whose standing the constants leave open: solved again with the constant of each standing solid, and with those
- * that carry most of the doubt of the pH, moved by their standard uncertainties either way.
+ * What the constants leave open: solved again with the constant of each standing solid, and with those that carry most of the
+ * doubt of the pH, moved by their standard uncertainties either way; and with all together moved as most likely takes away
+ * each solid that stands and brings each one near saturation.
  */
-function openOnes(read: Read, { model, solution, totals }: Solved): ReadonlySet<number> {
+function openOnes(read: Read, solved: Solved): Doubt {
+  const { model, solution, totals } = solved;
   const { equilibrium } = withHeldPH(read);
   const { system, tableau } = equilibrium;
   const stands = (j: number): boolean => tableau.column[system.m + j]! >= 0;
+  const isSolid = (j: number): boolean => model.conditions[j]!.kind === "solid";
   const before: number[] = [];
   for (let j = 0; j < system.s; j += 1) if (solution.amount[j]! > 0) before.push(j);
   const gradient = gradientOf(solution, { lnActivity: [[model.components.indexOf(HYDRON), -1]] });
@@ -302,35 +404,46 @@ function openOnes(read: Read, { model, solution, totals }: Solved): ReadonlySet<
     for (const [row, count] of model.uses.get(constant)!) slope += gradient.lnK[row]! * count;
     return Math.abs(slope) * constant.standardUncertainty;
   };
-  const moved = new Set<Constant>();
+  const single = new Set<Constant>();
   for (const j of before) {
     const own = model.conditions[j]!.phase?.shares[0]?.[0];
-    if (own !== undefined) moved.add(own);
+    if (own !== undefined) single.add(own);
   }
   const ranked = [...model.uses.keys()].map((constant) => ({ constant, weight: weight(constant) }));
   ranked.sort((a, b) => b.weight - a.weight);
-  for (const { constant } of ranked.slice(0, MOVED)) moved.add(constant);
-  const open = new Set<number>();
-  const slope = read.ideal ? 0 : debyeHueckelSlope(model.celsius);
-  const kept = system.lnK.slice();
-  for (const constant of moved) {
-    if (constant.standardUncertainty === 0) continue;
-    for (const way of [1, -1]) {
-      const shift = way * constant.standardUncertainty * Math.LN10;
-      const uses = model.uses.get(constant)!;
-      for (const [row, count] of uses) system.lnK[row]! += shift * count;
-      try {
-        equilibrium.solve(totals, slope);
-        for (let j = 0; j < system.s; j += 1) if (stands(j) !== before.includes(j)) open.add(j);
-      } catch (error) {
-        // a constant moved so far that the mixture has no answer tells nothing of the solids
-        if (!(error instanceof AqueousError)) throw error;
-      } finally {
-        system.lnK.set(kept);
-      }
-    }
+  for (const { constant } of ranked.slice(0, MOVED)) single.add(constant);
+  const moves: Move[] = [];
+  for (const constant of single) {
+    const u = constant.standardUncertainty;
+    if (u !== 0) moves.push([[constant, u]], [[constant, -u]]);
   }
-  return open;
+  for (let j = 0; j < system.s; j += 1) {
+    if (!isSolid(j) || system.open[j] === 0) continue;
+    if (!(solution.amount[j]! > 0 || solution.saturation[j]! > FAR)) continue;
+    const move = moveFor(solved, j);
+    if (move !== undefined) moves.push(move);
+  }
+  const open = new Set<number>();
+  const others = new Map<string, Move>();
+  const slope = read.ideal ? 0 : debyeHueckelSlope(model.celsius);
+  const same = before.filter(isSolid).join();
+  for (const move of moves) {
+    try {
+      withMoved(model, move, () => equilibrium.solve(totals, slope));
+    } catch (error) {
+      // constants moved so far that the mixture has no answer tell nothing of the solids
+      if (!(error instanceof AqueousError)) throw error;
+      continue;
+    }
+    const now: number[] = [];
+    for (let j = 0; j < system.s; j += 1) {
+      if (stands(j)) now.push(j);
+      if (stands(j) !== before.includes(j)) open.add(j);
+    }
+    const set = now.filter(isSolid).join();
+    if (set !== same && !others.has(set)) others.set(set, move);
+  }
+  return { open, others: [...others.values()] };
 }
 
 function saturationOf(
