@@ -91,22 +91,6 @@ describe("heats of reaction", () => {
       "AlF6^3-",
     ]);
   });
-
-  // Bates (1962), as remembered: phosphate and borax buffers at 10 and 40 °C
-  it.each([
-    [10, 6.923, 9.332, 10.179],
-    [40, 6.838, 9.068, 9.889],
-  ])("bring the standards of %d °C to their pH", (celsius, phosphate, borax, carbonate) => {
-    const pH = (mixture: Readonly<Record<string, number>>): number =>
-      aqueousComposition({
-        water: "1 kg",
-        dissolved: Object.entries(mixture).map(([formula, n]) => ({ formula, amount: `${n} mol` as const })),
-        temperature: `${celsius} °C`,
-      }).pH.value.toNumber();
-    expect(Math.abs(pH({ KH2PO4: 0.025, Na2HPO4: 0.025 }) - phosphate)).toBeLessThan(0.06);
-    expect(Math.abs(pH({ Na2B4O7·10H2O: 0.01 }) - borax)).toBeLessThan(0.06);
-    expect(Math.abs(pH({ NaHCO3: 0.025, Na2CO3: 0.025 }) - carbonate)).toBeLessThan(0.06);
-  });
 });
 
 describe("hydrates when hot", () => {
