@@ -17,7 +17,6 @@ const READS: Readonly<Record<string, string>> = {
   "substance/names/": "the names of substances, as people write them",
   "substance/identify.ts": "a name, formula or number that somebody typed",
   "substance/registry/substance.ts": "a name, formula or number that somebody typed",
-  "substance/hazards/entries.ts": "codes of hazard statements",
   "substance/hazards/solution-limits.ts": "codes of hazard statements",
   "aqueous/mixture/notation.ts": "the composition of a species of the tables, faster than the formula reader",
   "aqueous/composition/picture.ts": "an ion as a picture prints it",

@@ -40,6 +40,8 @@ const protonsTakenBy = (formula: Formula): Quantity | undefined =>
   remembered(formula.toString(), () => judged(formula));
 
 function judged(formula: Formula): Quantity | undefined {
+  // what little stays dissolved of the carbonate of a metal is the metal's, and no base that is left
+  if (WASTE_METALS.some(({ metal }) => formula.count(metal).n !== 0n)) return undefined;
   if (isAmmonia(formula)) return exact("1");
   const bound = ammoniaIn(formula);
   if (bound > 0) return exact(String(bound));
