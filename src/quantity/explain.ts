@@ -87,6 +87,21 @@ function thingOf(node: Node): unknown {
 /** Nothing for the first, ₂ for the second. */
 const placeMark = (place: number): string => (place === 0 ? "" : subscript(place + 1));
 
+const distinct = (texts: readonly (string | undefined)[]): string[] => [
+  ...new Set(texts.filter((text) => text !== undefined)),
+];
+
+/** Sources of the inputs, then of the results. */
+const sourcesIn = (nodes: readonly Node[]): string[] => {
+  const [inputs, results] = [true, false].map((isInput) =>
+    nodes.filter(({ leaf }) => (leaf !== undefined) === isInput),
+  );
+  return distinct([...inputs!, ...results!].map(({ naming }) => naming?.source));
+};
+
+/** @internal The sources of a working, without the working. */
+export const sourcesOf = (like: QuantityLike): readonly string[] => sourcesIn(inOrder(nodeOf(like)));
+
 /**
  * How a quantity was obtained: every named step once, in order, with the numbers put in.
  *
@@ -173,13 +188,12 @@ export function explain(like: QuantityLike): Working {
   }
   const givens = [...given.values()];
   const all = [...givens, ...steps];
-  const distinct = (texts: (string | undefined)[]): string[] => [...new Set(texts.filter((t) => t !== undefined))];
   const working = {
     result: shown(root),
     steps,
     given: givens,
     assumptions: distinct(all.map((x) => x.assumption)),
-    sources: distinct(all.map((x) => x.source)),
+    sources: sourcesIn(order),
   };
   return { ...working, toString: () => print(working) };
 }

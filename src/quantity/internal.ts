@@ -1,5 +1,6 @@
 // What the layers above use of this one and callers do not see.
 export { quantitySources } from "./data/sources";
+export { sourcesOf } from "./explain";
 export { studentFactor } from "./uncertainty/student";
 export { Combination, combinationOf } from "./value/combination";
 export { expectDimension } from "./value/expect";

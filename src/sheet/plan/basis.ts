@@ -1,6 +1,7 @@
 // The ground the sheet stands on: what was assumed, what else it could be, what it costs, what is not known, and sources.
 import type { MovedFigure } from "../../preparation";
-import { explain, type Quantity } from "../../quantity";
+import type { Quantity } from "../../quantity";
+import { sourcesOf } from "../../quantity/internal";
 import type { Solubility } from "../../solubility";
 import { cite } from "../../solubility/internal";
 import { cite as citeLabel } from "../../substance/internal";
@@ -108,15 +109,6 @@ export function movedBlocks(moved: readonly MovedFigure[], words: SheetWords): B
   ];
 }
 
-const behind = new WeakMap<Quantity, readonly string[]>();
-
-/** Sources of the atomic weights behind a figure; looked up once, with the working that they come from. */
-function weightsBehind(figure: Quantity): readonly string[] {
-  const sources = behind.get(figure) ?? explain(figure).sources;
-  behind.set(figure, sources);
-  return sources;
-}
-
 /** The published ground the sheet stands on, each source once. */
 function sourceBlocks(on: OnPaper): Block[] {
   const { plan, words } = on;
@@ -143,7 +135,7 @@ function sourceBlocks(on: OnPaper): Block[] {
   const cautions = plan.cautions.substances.flatMap(({ citation }) =>
     citation === undefined ? [] : [filled(words.cautionsFrom, { source: citation.replace(/, index \S+$/, "") })],
   );
-  const weights = weightsBehind(plan.product.theoreticalYield).map((source) => filled(words.weightsFrom, { source }));
+  const weights = sourcesOf(plan.product.theoreticalYield).map((source) => filled(words.weightsFrom, { source }));
   const official = precautionsOf(on).map(({ source }) => filled(words.precautionsFrom, { source: citeLabel(source) }));
   const items = [...new Set([...weights, ...figures, ...others.flatMap(named), ...cautions, ...official])];
   return [
