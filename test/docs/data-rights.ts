@@ -125,6 +125,7 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   reactiveHazards: "compilation",
   wisconsinSolubilityProducts: "compilation",
   pharmacopoeiaLimits: "compilation",
+  dalman1937: "article",
   kell1975: "article",
   ohlinger1998: "article",
   oxalateRecovery: "article",

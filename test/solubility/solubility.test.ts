@@ -248,6 +248,20 @@ describe("figures of a second source", () => {
   });
 });
 
+describe("the solid in contact", () => {
+  it("says what it rests on", () => {
+    expect(solubilityOf("CuSO4", "20 °C").solidPhaseSource).toBe("memory");
+    // phases printed beside the figures: sodium sulfate ten waters to 20 °C, none from 40 °C; magnesium sulfate six at 60 °C
+    expect(solubilityOf("Na2SO4", "20 °C")).toMatchObject({
+      solidPhase: "Na2SO4·10H2O",
+      solidPhaseSource: "polishPhases",
+    });
+    expect(solubilityOf("Na2SO4", "40 °C").solidPhase).toBe("Na2SO4");
+    expect(solubilityOf("MgSO4", "60 °C").solidPhase).toBe("MgSO4·6H2O");
+    expect(solubilityOf("AgCl", "25 °C").solidPhaseSource).toBe("crcSolubilityProducts87");
+  });
+});
+
 describe("isomers", () => {
   it("never share a figure", () => {
     // the table has ammonium thiocyanate (199 g at 30 °C), thiourea (14 g at 20 °C) and urea, but no ammonium cyanate

@@ -10,6 +10,7 @@ export const solubilitySources = {
   crcSolubility98: { title: "CRC Handbook of Chemistry and Physics, Aqueous Solubility of Inorganic Compounds at Various Temperatures", edition: "98th", year: 2017 },
   encyclopediaSolubility: { title: "Wikipedia, Solubility table", year: 2019 },
   supplierSolubility: { title: "solubility table of a chemical supplier, 0 to 100 °C (unsigned)" },
+  dalman1937: { title: "Dalman, The Solubility of Citric and Tartaric Acids in Water, J. Am. Chem. Soc. 59, 2547", year: 1937 },
   perry: { title: "Perry's Chemical Engineers' Handbook, Solubilities of Inorganic Compounds in Water at Various Temperatures", where: "Table 2-122", fromMemory: "partly" },
   supplierSheets: { title: "safety data sheets of three suppliers of sodium citrate" },
   oldPharmacopoeia: { title: "Pharmacopoeia of the United States of America, early 20th century, monograph on potassium and sodium tartrate" },
@@ -31,6 +32,7 @@ export const solubilitySources = {
 export const solubilityAccess = {
   crcSolubility98: "public copy, compared with a second copy of the 91st ed.; mass % converted to g per 100 g water",
   encyclopediaSolubility: "public copy; an unreviewed collection, largely from older handbooks",
+  dalman1937: "mass fractions at 10, 20 and 30 °C as safety data sheets quote them, converted",
   perry: "figures at 0, 10 and 20 °C read, others recalled",
   supplierSheets: "72 g of dihydrate per 100 g of water at 25 °C, converted",
   oldPharmacopoeia: "one part in 1.4 of water, converted",
