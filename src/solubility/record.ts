@@ -25,6 +25,8 @@ export interface Solubility {
   readonly perHundredGramsWater: Quantity<"mass">;
   /** Solid in contact with the solution, which is what crystallises; undefined where the table does not say. */
   readonly solidPhase: string | undefined;
+  /** What the solid rests on, `memory` where no column of phases was read; undefined where the table does not say which it is. */
+  readonly solidPhaseSource: SourceKey | undefined;
   readonly basis: "g anhydrous per 100 g water";
   readonly kind: SolubilityKind;
   readonly knownAs: SolubilityBasis;
@@ -45,9 +47,10 @@ export interface Solubility {
 type Told = Omit<Solubility, "toJSON" | "toString" | "perHundredGramsWater">;
 
 /** A solubility as plain data; what is undefined may be missing after a trip through JSON. */
-export interface SolubilityRecord extends RecordHead<"solubility">, Omit<Told, "solidPhase"> {
+export interface SolubilityRecord extends RecordHead<"solubility">, Omit<Told, "solidPhase" | "solidPhaseSource"> {
   readonly perHundredGramsWater: QuantityRecord;
   readonly solidPhase?: string | undefined;
+  readonly solidPhaseSource?: SourceKey | undefined;
 }
 
 /** What every solubility can do. */
@@ -71,11 +74,11 @@ export abstract class SolubilityMethods {
 
   toJSON(this: Solubility): SolubilityRecord {
     const { formula, name, celsius, perHundredGramsWater, solidPhase, basis, kind } = this;
-    const { knownAs, source, competing, weak, uncertainty, warnings } = this;
+    const { knownAs, source, solidPhaseSource, competing, weak, uncertainty, warnings } = this;
     return {
       ...recordHead("solubility", SCHEMA),
       ...{ formula, name, celsius, perHundredGramsWater: perHundredGramsWater.toJSON(), solidPhase, basis, kind },
-      ...{ knownAs, source, weak, competing: competing.map((one) => ({ ...one })) },
+      ...{ knownAs, source, solidPhaseSource, weak, competing: competing.map((one) => ({ ...one })) },
       ...{ uncertainty: uncertainty.map((one) => ({ ...one })), warnings: [...warnings] },
     };
   }
@@ -91,6 +94,7 @@ class ToldSolubility extends SolubilityMethods implements Solubility {
   declare readonly celsius: number;
   declare readonly perHundredGramsWater: Quantity<"mass">;
   declare readonly solidPhase: string | undefined;
+  declare readonly solidPhaseSource: SourceKey | undefined;
   declare readonly basis: "g anhydrous per 100 g water";
   declare readonly kind: SolubilityKind;
   declare readonly knownAs: SolubilityBasis;
@@ -132,6 +136,7 @@ const FIELDS: { readonly [F in keyof Told]-?: (value: unknown) => boolean } = {
   name: isText,
   celsius: isCelsius,
   solidPhase: (value) => value === undefined || isFormula(value),
+  solidPhaseSource: (value) => value === undefined || isSource(value),
   basis: (value) => value === "g anhydrous per 100 g water",
   kind: (value) => (KINDS as readonly unknown[]).includes(value),
   knownAs: (value) => (KNOWN_AS as readonly unknown[]).includes(value),

@@ -38,7 +38,7 @@ const PROGRAMS: Readonly<Record<string, Program>> = {
   },
   "look a solubility up": {
     uses: { solubility: "solubilityOf" },
-    ceiling: 104,
+    ceiling: 107,
     without: /substance\/|data\/(complexes|products)/,
   },
   "name a formula and read a name": {

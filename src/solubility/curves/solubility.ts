@@ -146,6 +146,12 @@ class Answer extends SolubilityMethods implements Solubility {
     return sourcesOf(this.#reading)[0]!;
   }
 
+  get solidPhaseSource(): SourceKey | undefined {
+    const { solidsFrom, knownAs, source } = this.#reading.row;
+    // a solubility product is that of one solid, named beside it
+    return this.solidPhase === undefined ? undefined : (solidsFrom ?? (knownAs === "converted" ? source : "memory"));
+  }
+
   get competing(): readonly CompetingFigure[] {
     return frozen(this.#reading.row.competing ?? []);
   }
@@ -205,6 +211,7 @@ export function noData(solute: Solute): SolubilityError {
  * @example
  * solubilityOf("CuSO4·5H2O", "20 °C").perHundredGramsWater.value.toString() // => "20"
  * solubilityOf("Na2CO3", "20 °C").solidPhase // => "Na2CO3·10H2O"
+ * solubilityOf("Na2CO3", "20 °C").solidPhaseSource // => "memory"
  */
 export function solubilityOf(formula: string | Formula, temperature: TemperatureLike): Solubility {
   const solute = soluteOf(formula);
