@@ -17,7 +17,7 @@ const index = checker.getSymbolAtLocation(program.getSourceFile(`${root}/src/ind
 
 /** Types that are no options: values of the library and of the run-time, told by the name of the type. */
 const VALUES =
-  /^(?:Quantity|Formula|Fraction|Decimal|Equation|BalancedEquation|Plan|Run|Measured|Rational|Map|Date|Substance|AqueousComposition|TitrationCurve|EndPoint|OverPH|Chain|Route|HalfReactions|Learned|Stock|Lot)\b/;
+  /^(?:Quantity|Formula|Fraction|Decimal|Equation|BalancedEquation|Plan|Run|Measured|Rational|Map|Date|Substance|AqueousComposition|TitrationCurve|EndPoint|OverPH|OverExcess|Chain|Route|HalfReactions|Learned|Stock|Lot)\b/;
 
 /** The fields of an object type that a caller writes in braces; undefined for everything else. */
 function fieldsOf(type: ts.Type): readonly string[] | undefined {
@@ -156,6 +156,14 @@ const BEFORE: Readonly<Record<string, unknown>> = {
     to: 9,
     step: 1,
   }),
+  "overExcessDiagram.over": preparative.dissolvedOverExcess({
+    ion: "Al^3+",
+    water: "1 kg",
+    dissolved: [{ formula: "AlCl3", amount: "0.01 mol" }],
+    add: "NaOH",
+    amount: "0.03 mol",
+    steps: 10,
+  }),
   "benchSheet.of": plan,
   "bottleLabel.of": plan,
 };
@@ -180,6 +188,18 @@ const BEAKERS: readonly (readonly [name: string, args: readonly unknown[]])[] = 
   ["pHOf", [BEAKER]],
   ["solidsOverPH", [{ ions: [{ formula: "ZnSO4", concentration: "0.01 mol/L" }], from: 6, to: 14 }]],
   ["solidsAlongAddition", [{ ...BEAKER, add: TITRANT, amount: "0.02 mol" }]],
+  [
+    "dissolvedOverExcess",
+    [
+      {
+        ion: "Zn^2+",
+        water: "100 g",
+        dissolved: [{ formula: "ZnSO4", amount: "0.01 mol" }],
+        add: TITRANT,
+        amount: "0.02 mol",
+      },
+    ],
+  ],
   ["bufferRecipe", [{ pH: "4.7", volume: "1 L", concentration: "0.1 mol/L", pair: ["CH3COOH", "CH3COONa"] }]],
   ["doseToPH", [{ solution: BEAKER, with: TITRANT, to: "7" }]],
   [

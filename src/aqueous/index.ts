@@ -13,8 +13,8 @@ export type {
 export { aqueousComposition, pHOf, tryAqueousComposition } from "./composition/composition";
 export type { AtPH, OverPH, OverPHRequest } from "./composition/over-ph";
 export { solidsOverPH } from "./composition/over-ph";
-export type { PictureSize } from "./composition/picture";
-export { overPHDiagram, titrationDiagram } from "./composition/picture";
+export type { OverPHPicture, PictureSize } from "./composition/picture";
+export { overExcessDiagram, overPHDiagram, titrationDiagram } from "./composition/picture";
 export type { AdditionOptions } from "./dose/addition";
 export type { AlongRequest, Stretch } from "./dose/along";
 export { solidsAlongAddition } from "./dose/along";
@@ -22,6 +22,8 @@ export type { BufferPair, BufferRecipe, BufferRequest } from "./dose/buffer";
 export { bufferCapacity, bufferRecipe } from "./dose/buffer";
 export type { Dose, DoseRequest, Redissolving, RedissolvingRequest } from "./dose/dose";
 export { doseToPH, redissolving } from "./dose/dose";
+export type { AtExcess, OverExcess, OverExcessRequest } from "./dose/excess";
+export { dissolvedOverExcess } from "./dose/excess";
 export type { Reagent } from "./dose/reagent";
 export type {
   CurvePoint,

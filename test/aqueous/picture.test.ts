@@ -20,6 +20,7 @@ describe("pictures of the beaker", () => {
   it.each([
     ["titration", titrationDiagram(curve)],
     ["over pH", overPHDiagram(waste)],
+    ["solids over pH", overPHDiagram(waste, { show: "solids" })],
   ])("%s: one svg without scripts or outside references", (_, svg) => {
     expect(svg.match(/<svg /g)).toHaveLength(1);
     expect(svg.endsWith("</svg>")).toBe(true);
@@ -29,6 +30,13 @@ describe("pictures of the beaker", () => {
 
   it("tells the end point in the description", () => {
     expect(titrationDiagram(curve)).toMatch(/end points at 25\.00 mL, pH 8\.6/);
+  });
+
+  it("tells from which pH to which each solid stands", () => {
+    const svg = overPHDiagram(waste, { show: "solids" });
+    expect(svg).toMatch(/<title>Solids over pH: .*Zn\^2\+.*<\/title>/);
+    for (const solid of waste.solids) expect(svg).toContain(`${solid} stands from pH `);
+    expect(svg).toContain("solid / (mol/L)");
   });
 
   it("refuses a size that cannot be drawn", () => {
