@@ -43,6 +43,19 @@ describe("density of a solution", () => {
     expect(Math.abs(densityOfSolution(solute, strength).in("g/mL").toNumber() - density)).toBeLessThan(within);
   });
 
+  // volumes of ions in water, mL/mol, from memory (Millero): Na+ -1.2, K+ 9.0, NH4+ 17.9; the anion is the same in all three
+  test("gives the persulfates one volume of their anion", () => {
+    const volume = (solute: string, molar: number, w: number, cations: number) => {
+      const rho = densityOfSolution(solute, { value: `${100 * w}`, unit: "%" })
+        .in("g/mL")
+        .toNumber();
+      return ((1 / rho - (1 - w) / 0.99707) / w) * molar - cations;
+    };
+    const sodium = volume("Na2S2O8", 238.1, 0.05, -2.4);
+    expect(Math.abs(volume("K2S2O8", 270.3, 0.05, 18) - sodium)).toBeLessThan(6);
+    expect(Math.abs(volume("(NH4)2S2O8", 228.2, 0.05, 35.8) - sodium)).toBeLessThan(6);
+  });
+
   test("says memory only where no printed figure was read", () => {
     const sources = (strength: "10 %" | "12 %") => explain(densityOfSolution("HCl", strength)).sources.join();
     expect(sources("10 %")).toMatch(/Concentrative/);

@@ -149,6 +149,7 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   baumeScale: "standard",
   astmC206: "standard",
   bleachPage: "page",
+  persulfateMaker: "page",
   bleachStrength: "page",
   hydrochloricSheet: "page",
   tradeSheets: "page",

@@ -79,4 +79,7 @@ export const SOLUTION_DENSITIES = /* @__PURE__ */ once((): readonly SolutionDens
   { solute: "ZnCl2", celsius: 20, source: "polishDensities", knownAs: "compiled", note: "10 and 30 % are left out: misprinted in the page", points: [["2", "1.017"], ["4", "1.035"], ["6", "1.053"], ["8", "1.072"], ["12", "1.109"], ["14", "1.128"], ["16", "1.147"], ["18", "1.167"], ["20", "1.187"], ["40", "1.417"], ["50", "1.568"], ["60", "1.749"], ["70", "1.962"]] },
   { solute: "ZnSO4", celsius: 20, source: "crcConcentrative", knownAs: "compiled", points: [["1", "1.0085"], ["5", "1.0511"], ["10", "1.1071"]] },
   { solute: "ZnSO4", celsius: 20, source: "polishDensities", knownAs: "compiled", points: [["2", "1.019"], ["4", "1.040"], ["6", "1.062"], ["8", "1.084"], ["12", "1.131"], ["14", "1.155"], ["16", "1.181"]] },
+  { solute: "(NH4)2S2O8", celsius: 25, source: "persulfateMaker", knownAs: "computed", points: [["1", "1.0020"], ["5", "1.0220"], ["10", "1.0482"], ["20", "1.1045"], ["30", "1.1670"], ["40", "1.2367"]] },
+  { solute: "K2S2O8", celsius: 25, source: "persulfateMaker", knownAs: "computed", points: [["1", "1.0034"], ["2", "1.0098"], ["4", "1.0227"], ["5", "1.0293"]] },
+  { solute: "Na2S2O8", celsius: 25, source: "persulfateMaker", knownAs: "computed", points: [["1", "1.0038"], ["5", "1.0311"], ["10", "1.0670"], ["20", "1.1456"], ["30", "1.2350"]] },
 ]);
