@@ -35,6 +35,24 @@ describe("the packed package", () => {
     expect(files.sort()).toEqual(["CHANGELOG.md", "LICENSE", "NOTICE", "README.md", "dist", "package.json"]);
   });
 
+  it("holds of the build for each layer its module in both systems with its types, and what they share, nothing else", () => {
+    const dist = join(folder, "node_modules/preparative/dist");
+    const files = readdirSync(dist, { recursive: true, encoding: "utf8" }).map((file) => file.replaceAll("\\", "/"));
+    const entries = subpaths.map((path) => (path === "." ? "index" : `${path.slice(2)}/index`));
+    const expected = entries.flatMap((entry) => ["js", "cjs", "d.ts", "d.cts"].map((ending) => `${entry}.${ending}`));
+    for (const file of expected) expect(files).toContain(file);
+    const shared = files.filter((file) => file.includes(".") && !expected.includes(file));
+    expect(shared.filter((file) => !/^(quantity\/value\/)?[\w-]+(\.d)?\.c?[jt]s$/.test(file))).toEqual([]);
+  });
+
+  it("shows callers nothing that is marked as internal", () => {
+    const dist = join(folder, "node_modules/preparative/dist");
+    const types = readdirSync(dist, { recursive: true, encoding: "utf8" }).filter((file) => file.endsWith(".d.ts"));
+    expect(types.length).toBeGreaterThan(10);
+    const index = readFileSync(join(dist, "index.d.ts"), "utf8");
+    expect(index.match(/@internal/g)).toBe(null);
+  });
+
   it("works from an ES module", () => {
     writeFileSync(
       join(folder, "use.mjs"),
