@@ -1,5 +1,6 @@
 // Rows of a table by the elements of their formulas. To read a formula, and to work out what substance it is, takes a hundred
 // times as long as to see which elements it names: what is asked for one substance reads the rows of its elements alone.
+import { symbolAt } from "../element/internal";
 import { once } from "../foundation/memo";
 import { type Formula, parseFormula } from "./formula";
 
@@ -55,9 +56,11 @@ export function byElements<Row, Made>(
 
 /** How many of each element to one of the first, water apart: the same for every form and spelling of a substance. */
 function dryRatio(formula: Formula): string {
-  const count = (symbol: string): number => formula.count(symbol).valueOf();
-  const [first = "", ...others] = elementsIn(formula.compositionText).split(" ");
-  const one = first === "" ? 1 : count(first);
+  const counts = new Map<string, number>();
+  for (let i = 0; i < formula.size; i += 1) counts.set(symbolAt(formula.elementIndexAt(i)), formula.numeratorAt(i));
+  const count = (symbol: string): number => counts.get(symbol) ?? 0;
+  const [first, ...others] = [...counts.keys()].filter((symbol) => !LEFT_OUT.includes(symbol)).sort();
+  const one = first === undefined ? formula.denominator : count(first);
   const hydrogen = count("H") + count("D") + count("T") - 2 * count("O");
   return [...others.map(count), hydrogen].map((n) => (n / one).toPrecision(9)).join(" ");
 }
