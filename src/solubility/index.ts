@@ -29,7 +29,7 @@ export type { GasPressureBasis, GasSolubility } from "./gas";
 export { gasSolubility } from "./gas";
 export type { CarbonatePrecipitant, CarbonateVerdict } from "./precipitating/carbonate";
 export { precipitatedCarbonate } from "./precipitating/carbonate";
-export type { CarbonateLiquor } from "./precipitating/carbonate-liquor";
+export type { CarbonateLiquor, CarbonateOutcome } from "./precipitating/carbonate-liquor";
 export type { IonConcentration } from "./precipitating/given-ions";
 export type { HydroxideRange, HydroxideRequest, HydroxideWindow } from "./precipitating/hydroxide";
 export { hydroxidePrecipitationRange } from "./precipitating/hydroxide";

@@ -2,11 +2,17 @@
 // excess, once with the carbon dioxide kept and once aired. What decides in practice is whether it leaves.
 import { tryAqueousComposition } from "../../aqueous";
 import { parseFormula } from "../../formula";
+import { hasIon } from "../../ion";
 import { type Quantity, quantity } from "../../quantity";
+
+/** What stands in a liquor: nine tenths or more of one kind, "mixed" without such a majority, "none" under a hundredth of the metal. */
+export type CarbonateOutcome = "normal" | "mixed" | "basic" | "hydroxide" | "none";
 
 /** The liquor and what stands in it. */
 export interface CarbonateLiquor {
   readonly pH: Quantity;
+  /** What the solids are, taken together. */
+  readonly outcome: CarbonateOutcome;
   /** Solids at equilibrium, most first. */
   readonly solids: readonly { readonly formula: string; readonly share: Quantity }[];
   /** Share of the metal that stays dissolved. */
@@ -44,16 +50,40 @@ export function carbonateLiquor(
   const symbol = parseFormula(metal).symbols[0]!;
   const ion = filtrate.find(({ formula }) => parseFormula(formula).symbols.includes(symbol));
   if (ion?.share === undefined) return undefined;
+  const standing = solids.map(({ formula, amount: moles }) => ({
+    formula,
+    share: moles
+      .times(Number(parseFormula(formula).count(symbol)))
+      .dividedBy(amount(c))
+      .to("%")
+      .named({ symbol: `share(${formula})`, label: `share of ${metal} in ${formula}` }),
+  }));
   return {
     pH,
+    outcome: outcomeOf(standing),
     left: ion.share.to("%"),
-    solids: solids.map(({ formula, amount: standing }) => ({
-      formula,
-      share: standing
-        .times(Number(parseFormula(formula).count(symbol)))
-        .dividedBy(amount(c))
-        .to("%")
-        .named({ symbol: `share(${formula})`, label: `share of ${metal} in ${formula}` }),
-    })),
+    solids: standing,
   };
+}
+
+/** Of all that stands, the share from which one kind gives its name to it. */
+const MAJORITY = 0.9;
+/** Share of the metal below which nothing stands, per cent. */
+const NOTHING = 1;
+
+/** What some solids are, taken together. */
+function outcomeOf(solids: CarbonateLiquor["solids"]): CarbonateOutcome {
+  const sums = { normal: 0, basic: 0, hydroxide: 0 };
+  for (const { formula, share } of solids) sums[kindOf(formula)] += share.toNumber("%");
+  const all = sums.normal + sums.basic + sums.hydroxide;
+  if (all < NOTHING) return "none";
+  if (sums.normal >= MAJORITY * all) return "normal";
+  if (sums.hydroxide >= MAJORITY * all) return "hydroxide";
+  return sums.basic + sums.hydroxide >= MAJORITY * all ? "basic" : "mixed";
+}
+
+function kindOf(formula: string): "normal" | "basic" | "hydroxide" {
+  const has = (ion: string): boolean => hasIon(formula, ion);
+  if (!has("CO3^2-")) return "hydroxide";
+  return has("OH-") || has("O^2-") ? "basic" : "normal";
 }

@@ -34,7 +34,10 @@ const PRECIPITANTS: readonly CarbonatePrecipitant[] = ["soda", "bicarbonate"];
 export interface CarbonateVerdict {
   readonly metal: string;
   readonly precipitant: CarbonatePrecipitant;
-  /** "mixed" within a factor of five of an index of 1; "hydroxide" for metals that form no carbonate in water. */
+  /**
+   * What the precipitant makes of the metal that is poured into it, by the index: "mixed" within a factor of five of 1;
+   * "hydroxide" for metals that form no carbonate in water. `liquor` tells what stands in the end.
+   */
   readonly verdict: "normal" | "mixed" | "basic" | "hydroxide";
   /** The index; undefined where no two constants are weighed. */
   readonly index: Quantity | undefined;
@@ -171,6 +174,8 @@ export function precipitatedCarbonate(request: {
   const verdict =
     index.compare(String(UNDECIDED)) > 0 ? "normal" : index.times(UNDECIDED).compare("1") < 0 ? "basic" : "mixed";
   const { normalSolid, basicSolid } = entry;
+  const liquor = liquors(metal, precipitant, concentration);
+  const warnings = once(() => [...carbonate.warnings, ...basic.warnings, ...endsOtherwise(verdict, liquor)]);
   const expected = { normal: [normalSolid], basic: [basicSolid], mixed: [basicSolid, normalSolid] }[verdict];
   return readable({
     metal,
@@ -181,9 +186,26 @@ export function precipitatedCarbonate(request: {
     practice: entry.practice[precipitant],
     source: entry.source,
     products: [carbonate, basic],
-    liquor: liquors(metal, precipitant, concentration),
-    warnings: [...carbonate.warnings, ...basic.warnings],
+    liquor,
+    get warnings() {
+      return warnings();
+    },
   });
+}
+
+/** What to say where neither liquor ends as the index has it, or where it depends on the carbon dioxide. */
+function endsOtherwise(verdict: CarbonateVerdict["verdict"], { kept, aired }: CarbonateVerdict["liquor"]): string[] {
+  if (kept === undefined || aired === undefined) return [];
+  const told = ({ outcome, solids }: CarbonateLiquor): string =>
+    solids.length === 0
+      ? "nothing stands"
+      : `${outcome}: ${solids.map(({ formula, share }) => `${formula} ${share.format({ decimals: 0, uncertainty: "none" })}`).join(", ")}`;
+  if (kept.outcome !== aired.outcome)
+    return [`it depends on the carbon dioxide: kept, ${told(kept)}; gone, ${told(aired)}`];
+  if (kept.outcome === verdict) return [];
+  return [
+    `with the precipitant 5 % over the liquor ends otherwise at equilibrium (${told(kept)}): what forms first in the excess of the precipitant has to turn into it`,
+  ];
 }
 
 /** [CO3]/[OH]² over its value where carbonate and basic solid are in balance. */
