@@ -65,6 +65,10 @@ describe("entries", () => {
     ["NaSCN", "thiocyanates", "EUH032"],
     ["CuCN", "salts of hydrogen cyanide", "H300"],
     ["CaC2O4", "salts of oxalic acid", "H302"],
+    ["ZnF2", "soluble fluorides", "H301"],
+    ["Ca(NO2)2", "nitrites", "H301"],
+    ["NaBrO3", "salts of acids that feed a fire", "H272"],
+    ["Mg(ClO4)2", "salts of acids that feed a fire", "H272"],
   ])("lets a group stand in for %s", (formula, group, code) => {
     expect(only(formula).classifiedAs).toBe(group);
     expect(codes(formula)).toContain(code);

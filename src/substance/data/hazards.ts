@@ -432,6 +432,8 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   { formula: "PdCl2", cas: "7647-10-1", codes: ["H290", "H302", "H317", "H318", "H410"], disposal: "handIn", source: "memory" },
   { formula: "CaCl2O", form: "bleaching powder", codes: ["H272", "H302", "H314", "H400", "EUH031"], cautions: ["never with acid, ammonia or another pool chemical"], disposal: "reduceOxidiser", source: "memory" },
   { formula: "K2O", codes: ["H314", "EUH014"], cautions: ["hot lye with water"], disposal: "neutraliseBase", source: "memory" },
+  { formula: "NH4F", cas: "12125-01-8", codes: ["H301", "H311", "H331"], codesFromMemory: ["H311", "H331"], minimum: true, cautions: ["hydrogen fluoride with acid, ammonia with lye", "etches glass"], disposal: "calciumFluoride", index: "009-006-00-8", source: "clpLater" },
+  { formula: "HIO3", cas: "7782-68-5", codes: ["H272", "H314"], disposal: "reduceOxidiser", source: "memory" },
   { group: "nickel compounds", codes: ["H350i", "H341", "H360D", "H372", "H334", "H317", "H410"], cautions: ["no dust: work wet and closed, not at home"], disposal: "handIn", source: "memory" },
   { group: "cobalt compounds", codes: ["H350i", "H341", "H360F", "H334", "H317", "H410"], cautions: ["no dust: work wet and closed, not at home"], disposal: "handIn", source: "memory" },
   { group: "antimony compounds", codes: ["H332", "H302", "H411"], minimum: true, cautions: ["stibine with zinc and acid"], disposal: "handIn", index: "051-003-00-9", source: "clpAnnexVI" },
@@ -442,6 +444,9 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   { group: "fluorosilicates", codes: ["H302"], minimum: true, cautions: ["HF with acid"], disposal: "calciumFluoride", index: "009-013-00-6", source: "clpRecalled" },
   { group: "thiocyanates", codes: ["H302", "H312", "H332", "H412", "EUH032"], minimum: true, cautions: ["poison gas with strong acid or on strong heating"], disposal: "handIn", index: "615-004-00-3", source: "clpAnnexVI" },
   { group: "salts of hydrogen cyanide", codes: ["H330", "H310", "H300", "H410", "EUH032"], minimum: true, cautions: ["HCN with acid: forbidden here"], disposal: "handIn", index: "006-007-00-5", source: "clpRecalled" },
+  { group: "soluble fluorides", codes: ["H301", "H315", "H319", "EUH032"], cautions: ["binds the calcium of the blood"], disposal: "calciumFluoride", source: "memory" },
+  { group: "nitrites", codes: ["H272", "H301", "H400"], cautions: ["brown gas with acid", "a gram or two poisons"], disposal: "handIn", source: "memory" },
+  { group: "salts of acids that feed a fire", codes: ["H272"], cautions: ["nothing that burns near it, no acid on it"], disposal: "reduceOxidiser", source: "memory" },
 ]);
 
 /** What cautions are made from: materials are known by formula or group, not by registry number. */

@@ -176,6 +176,13 @@ const GROUPS: readonly Group[] = [
   },
   { group: "thiocyanates", covers: ({ parts }) => parts.some((part) => makeUpOf(part).groups.includes("thiocyanate")) },
   { group: "salts of oxalic acid", covers: (notation) => classesOf(notation).has("oxalate") },
+  {
+    group: "soluble fluorides",
+    covers: (notation) => classesOf(notation).has("fluoride"),
+    except: among("CaF2", "MgF2", "SrF2", "AlF3"),
+  },
+  { group: "nitrites", covers: (notation) => classesOf(notation).has("nitrite") },
+  { group: "salts of acids that feed a fire", covers: (notation) => classesOf(notation).has("oxidiser") },
 ];
 
 function groupOf(notation: Notation): HazardRow | undefined {
