@@ -26,6 +26,15 @@ function whole(plan: Plan): number {
   return rises + (Object.keys(plan) as (keyof Plan)[]).filter((key) => plan[key] !== undefined).length;
 }
 
+/** The same, and what every step says and leaves in its vessel, pH included. */
+function withStates(plan: Plan): number {
+  const told = plan.steps.reduce(
+    (n, { text, cautions, after }) => n + text.length + cautions.length + (after.pH === undefined ? 0 : 1),
+    0,
+  );
+  return told + whole(plan);
+}
+
 function measure(): Record<string, number> {
   const requests = Array.from({ length: N }, (_, i) => request(i));
   const texts = requests.map((r) => JSON.stringify(r));
@@ -77,6 +86,9 @@ function measure(): Record<string, number> {
       [IN_TURN]: () => {
         for (const one of others) whole(planPreparation(one));
       },
+      [STATES_IN_TURN]: () => {
+        for (const one of others) withStates(planPreparation(one));
+      },
       [RUN_IN_TURN]: () => {
         for (const one of others) void evaluateRun(planPreparation(one), { dried: "10 g" }).verdict.length;
       },
@@ -92,6 +104,7 @@ const SHEET_HTML = "sheet of a plan already looked at, HTML with pictures";
 const BENCH_HTML = "its two pages for the bench alone, HTML";
 const WHOLE = "plan, every figure looked at";
 const IN_TURN = "different preparations in turn, every figure looked at";
+const STATES_IN_TURN = "different preparations in turn, every step told, every vessel with its pH";
 const RUN_IN_TURN = "different preparations in turn, plan, run and verdict";
 const FIRST = "a preparation asked for the first time";
 
@@ -103,6 +116,7 @@ if (result !== undefined) {
     [SHEET_TEXT]: 1,
     [SHEET_HTML]: 3,
     [IN_TURN]: 1,
+    [STATES_IN_TURN]: 1.5,
     [RUN_IN_TURN]: 2,
     "run as weighed, verdict": 2,
     "run with another dry mass only, verdict": 2,

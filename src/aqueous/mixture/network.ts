@@ -2,7 +2,7 @@
 // metal ions, the bases of the acids and H+. A table row refers to whatever species it likes; here they are followed down.
 
 import { elementsIn } from "../../formula/internal";
-import { once } from "../../foundation/memo";
+import { memoised, once } from "../../foundation/memo";
 import { ACID_STEPS, isMetalCation, WATER_IONIZATION } from "../../ion/internal";
 import { COMPLEXES, type ComplexRow, type ComplexStep } from "../data/complexes";
 import { FORMATIONS, HENRY, IN_WATER } from "../data/formations";
@@ -63,7 +63,10 @@ interface PhaseRow {
   made: Phase | undefined;
 }
 
-const symbolsOf = (elements: string): readonly string[] => (elements === "" ? [] : elements.split(" "));
+/** Symbols of a list of elements; there are as many lists as kinds of rows. */
+const symbolsOf = /* @__PURE__ */ memoised<readonly string[]>(1000, (elements) =>
+  elements === "" ? [] : elements.split(" "),
+);
 
 /** Are all of those elements among these? */
 const isSuperset = (elements: string, wanted: ReadonlySet<string>): boolean => {

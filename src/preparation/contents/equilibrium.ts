@@ -27,7 +27,7 @@ const HYDRON = "H+";
 /** Little more water than there is may stand for it, where the liquor is too strong for the model. */
 const THINNED = 1.25;
 
-const remembered = /* @__PURE__ */ remembering<Standing | undefined>(300);
+const remembered = /* @__PURE__ */ remembering<Standing | undefined>(600);
 
 /** Metals, sulfur and charcoal stand by; they are no part of the equilibrium. */
 const standsBy = ({ matter }: Entry): boolean => matter.formula.symbols.length === 1;
