@@ -10,7 +10,7 @@ import { AGENTS } from "../../src/preparation/data/agents";
 import { BELIEFS } from "../../src/preparation/data/beliefs";
 import { COUPLES, HOT_SULFURIC, IN_LYE, IN_WATER, OXIDISING_ACIDS, PASSIVE } from "../../src/preparation/data/couples";
 import { DELIQUESCENT, DRYING } from "../../src/preparation/data/drying";
-import { ACID_LEAVES, ACID_TAKES, FIRING, WARM_IN_ACID } from "../../src/preparation/data/firing";
+import { ACID_LEAVES, ACID_TAKES, FIRING, SLOW_SOLIDS, WARM_IN_ACID } from "../../src/preparation/data/firing";
 import { GASES } from "../../src/preparation/data/gases";
 import { GELS } from "../../src/preparation/data/gels";
 import { IGNITION, OXIDES, PRECIPITATES } from "../../src/preparation/data/ignition";
@@ -71,6 +71,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   PRECIPITATION_TESTS,
   PROTECTION,
   SLOW_METALS,
+  SLOW_SOLIDS,
   SOLUBLE_CYANIDOFERRATES,
   SOLUBLE_OXIDES,
   TAKES_BACK,

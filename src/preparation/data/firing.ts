@@ -53,6 +53,23 @@ export const ACID_TAKES: readonly AcidTakesRow[] = [
 /** Metals that dilute sulfuric acid leaves alone. */
 export const ACID_LEAVES = { metals: ["Cu", "Ag", "Au", "Hg", "Pt", "Pd", "Bi", "Sb"], source: "commonPractice" } as const;
 
+/** A solid element that reacts with what is dissolved only near the boil. */
+interface SlowSolidRow {
+  readonly element: string;
+  readonly at: string;
+  /** Only where it makes one of these. */
+  readonly to?: readonly string[];
+  /** How long, in words. */
+  readonly time: string;
+  readonly source: SourceKey;
+}
+
+export const SLOW_SOLIDS: readonly SlowSolidRow[] = [
+  // sulfur into sulfite: an hour and a half and more (a preparation of 1936), two hours (a web page)
+  { element: "S", at: "95 °C", time: "for an hour or two", source: "commonPractice" },
+  { element: "Cu", to: ["CuCl", "CuBr", "CuI"], at: "80 °C", time: "until the blue is gone", source: "commonPractice" },
+];
+
 /** Oxides that acid dissolves hardly in the cold. */
 export const WARM_IN_ACID = {
   oxides: ["CuO", "NiO", "CoO", "Co3O4", "MnO", "Fe2O3", "Fe3O4", "Cr2O3", "CdO", "SnO"],

@@ -275,7 +275,7 @@ export function batchOf(
             inner.work.elsewhere,
           ),
     washing: () => (inner.full.missing.length > 0 ? undefined : inner.work.washing),
-    checks: () => checksOf(kind, setting, batch, inner.work),
+    checks: () => checksOf(kind, setting, batch, inner.work, inner.roles),
     candidates: () =>
       sums?.candidates ??
       candidatesFor(

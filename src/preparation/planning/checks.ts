@@ -11,7 +11,7 @@ import { TAKES_BACK } from "../data/insoluble";
 import { POT, type Work } from "../procedure/bench";
 import { isAcidSalt, isMetal } from "../procedure/kind";
 import type { ProcedureKind } from "../procedure/kinds";
-import { isLye, isPeroxide } from "../procedure/roles";
+import { isLye, isPeroxide, type Role } from "../procedure/roles";
 import type { Supplied } from "../reaction/account";
 import { isAcid, isAmmonia } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
@@ -40,6 +40,7 @@ interface Given {
   readonly batch: BatchFigures;
   /** The work that is looked at: what is over, and what comes out, stands in its vessels. */
   readonly work: Work;
+  readonly roles: readonly Role[];
 }
 
 interface Feeding {
@@ -315,7 +316,9 @@ function complexFormation(given: Given): Check[] {
   const bringing = feedingsOf(given).filter(
     ({ material }) => key !== undefined && material.form.count(key).n === 0n && !isPeroxide(material),
   );
-  const ligand = bringing.find(({ material }) => isAmmonia(material.form)) ?? bringing[0];
+  const isLigand = ({ material }: Feeding): boolean =>
+    given.roles[given.setting.materials.indexOf(material)] === "ligand";
+  const ligand = bringing.find(({ material }) => isAmmonia(material.form)) ?? bringing.find(isLigand) ?? bringing[0];
   const checks: Check[] = [];
   if (ligand !== undefined)
     checks.push(
@@ -336,11 +339,19 @@ function complexFormation(given: Given): Check[] {
 
 function redox(given: Given): Check[] {
   const over = feedingsOf(given).filter(isOver);
-  const checks = over.map((f) =>
-    check(
-      `${shown(f.left)} of ${f.material.shelf.name} is left over and must be used up before the waste is stored`,
-      f.left,
-    ),
+  const isAgent = ({ material }: Feeding): boolean =>
+    ["oxidiser", "reducer"].includes(given.roles[given.setting.materials.indexOf(material)]!);
+  const checks = over.flatMap((f) =>
+    f.isSolid
+      ? [check(`${shown(leftOf(f))} of ${f.material.shelf.name} is left over: it is filtered or lifted off`, leftOf(f))]
+      : isAgent(f)
+        ? [
+            check(
+              `${shown(f.left)} of ${f.material.shelf.name} is left over and must be used up before the waste is stored`,
+              f.left,
+            ),
+          ]
+        : [],
   );
   if ("rise" in given.batch.heat) {
     const { rise } = given.batch.heat.rise;
@@ -362,7 +373,13 @@ const CHECKS: Readonly<Record<ProcedureKind, (given: Given) => Check[]>> = {
   other: () => [],
 };
 
-export function checksOf(kind: ProcedureKind, setting: Setting, batch: BatchFigures, work: Work): Check[] {
-  const given = { setting, batch, work };
+export function checksOf(
+  kind: ProcedureKind,
+  setting: Setting,
+  batch: BatchFigures,
+  work: Work,
+  roles: readonly Role[],
+): Check[] {
+  const given = { setting, batch, work, roles };
   return [...CHECKS[kind](given), ...farOver(given)];
 }

@@ -1,13 +1,16 @@
 // Everything together: the vessel filled, the rest brought to it in the order of the roles, and the reaction with the last.
 
-import { parseFormula } from "../../formula";
+import { type Formula, parseFormula } from "../../formula";
+import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { type Matter, matterOf } from "../contents/matter";
 import { less, Pot } from "../contents/pot";
+import type { Term } from "../contents/react";
 import { WARM_IN_ACID } from "../data/firing";
 import { added, type Reaction, reacted } from "../operation/add";
 import { heat } from "../operation/heat";
 import { exact, planned } from "../planning/exact";
+import { absorbentOf } from "../reaction/absorbing";
 import { isGas } from "../reaction/fluids";
 import type { Species } from "../reaction/species";
 import { putAsides } from "./asides";
@@ -53,6 +56,10 @@ function split(
 const alsoAdding = (bench: Bench, i: number): string =>
   `${bench.frame.feeds[i]!.how === "solid" ? `Add the ${asRead(bench.frame.setting, bench.frame.portions[i]!)} of` : "Pour in the"} ${bench.name(i)} in the same way.`;
 
+/** A gas for the hood is not let out of the vessel. */
+const escapes = (gas: Formula): string =>
+  absorbentOf(gas) === undefined ? "" : "; what leaves the vessel goes through a wash bottle, under a hood";
+
 /** A gas is led in, slowly enough for the liquid to take it. */
 function leading(bench: Bench, i: number, look: Look, isLast: boolean): string {
   const { setting, portions, account } = bench.frame;
@@ -63,7 +70,7 @@ function leading(bench: Bench, i: number, look: Look, isLast: boolean): string {
     left.compare(amount.times(planned("asGoodAsNone"))) > 0
       ? `; about ${litres(gasInRoom(bench, left))} of it passes through`
       : "";
-  return `Lead the ${asRead(setting, portions[i]!)} of ${bench.name(i)} (${litres(volume)}) in slowly, stirring, until no more is absorbed${room}${over}.`;
+  return `Lead the ${asRead(setting, portions[i]!)} of ${bench.name(i)} (${litres(volume)}) in slowly, stirring, until no more is absorbed${room}${over}${escapes(setting.materials[i]!.form)}.`;
 }
 
 /** The last material comes in, and everything reacts. */
@@ -141,7 +148,11 @@ export function combine(bench: Bench): void {
     last !== undefined && bench.material(i).species === bench.material(last).species;
   // Of two packs of the same the first already reacts, and tells how it is added.
   const speaker = rest.find(alike);
-  let open = reactions;
+  // A gas that no material brings is led in once all else is there; the air needs no leading.
+  const isLedIn = (term: Term): boolean =>
+    term.whereto === "air" && term.count < 0n && !isOneOf(term.matter.formula, "O2");
+  const isLedLast = rest.length > 0 && stage === undefined && main.terms.some(isLedIn);
+  let open = isLedLast ? [] : reactions;
   rest.forEach((i, at) => {
     const isLast = at === rest.length - 1;
     // Charcoal that is to help an oxidiser along is there before it.
@@ -172,7 +183,7 @@ export function combine(bench: Bench): void {
     bench.did(POT, done, telling);
     caught();
   });
-  if (rest.length === 0) alone(bench, reactions, settle);
+  if (rest.length === 0 || isLedLast) alone(bench, reactions, settle);
   bench.reacted = bench.pot;
   bench.liquor = bench.pot;
   const { before, put } = bench.drafts.filter(({ vessel }) => vessel === POT).at(-1)!;
@@ -196,13 +207,13 @@ function warmed(bench: Bench, name: string): void {
 /** What no material brings: led in as gas, or simply missing on the table. */
 const bringing = (bench: Bench, matter: Matter, amount: Quantity): string =>
   isGas(matter.formula, false)
-    ? `Lead in ${litres(gasInRoom(bench, amount))} of ${matter.name} (${about(amount, "mol")}), until no more is absorbed.`
+    ? `Lead in ${litres(gasInRoom(bench, amount))} of ${matter.name} (${about(amount, "mol")}), until no more is absorbed${escapes(matter.formula)}.`
     : `Add ${about(amount, "mol")} of ${matter.name}, which no material of the plan brings.`;
 
 /** Nothing else is put in: what the air or a gas brings, or only the water. */
 function alone(bench: Bench, reactions: readonly Reaction[], settle: (pot: Pot) => Pot): void {
   const { setting } = bench.frame;
-  const airs = reactions[0]!.terms.filter(({ whereto, count }) => whereto === "air" && count < 0n);
+  const airs = reactions.flatMap(({ terms }) => terms).filter(({ whereto, count }) => whereto === "air" && count < 0n);
   const changes = setting.reactants.some(
     ({ formula }) => !setting.products.some((other) => other.formula.hasSameComposition(formula)),
   );

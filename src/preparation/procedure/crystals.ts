@@ -196,6 +196,7 @@ function evaporate(
 ): void {
   const { setting } = bench.frame;
   const { product, temperature } = setting;
+  const warmest = bench.frame.crystallising?.asItForms === true ? undefined : notWarmOf(product.formula)?.upTo;
   const crop = matterOf(product.formula);
   const { books } = bench.pot;
   const there = books.dissolved.find((one) => one.matter.key === crop.core.key)?.amount;
@@ -212,7 +213,7 @@ function evaporate(
       care: "isolating",
       target: done.after.mass,
       say: () =>
-        `${how} until it sets to crystals (${bench.hand.water(off)} in all); ${missing === undefined ? "cooling brings little of it" : `no crop by cooling is known (${missing})`}.`,
+        `${how}${warmest === undefined ? "" : ` at no more than ${warmest},`} until it sets to crystals (${bench.hand.water(off)} in all); ${missing === undefined ? "cooling brings little of it" : `no crop by cooling is known (${missing})`}.`,
     },
   );
 }

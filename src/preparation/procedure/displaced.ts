@@ -10,6 +10,7 @@ import { Pot } from "../contents/pot";
 import type { Term } from "../contents/react";
 import { ACID_LEAVES, ACID_TAKES, type AcidTakesRow } from "../data/firing";
 import { add } from "../operation/add";
+import { done } from "../operation/operation";
 import { exact, planned } from "../planning/exact";
 import { type Bench, POT } from "./bench";
 import { litres } from "./words";
@@ -78,4 +79,23 @@ export function takeOutMetal(bench: Bench, i: number): void {
       `Lift out what is left of ${bench.name(i)} in pieces; what is powder dissolves: stir the ${name} with ${bench.hand.grams(acid.mass)} of dilute sulfuric acid (${planned("cementAcid")})${row.warm ? ", warm," : ""} until no more gas rises${volume === undefined ? "" : ` (at most ${litres(volume)} of hydrogen: no flame)`}; the ${name} stays.`,
   });
   bench.liquor = bench.pot;
+}
+
+/** What is left of a metal is lifted out of the vessel. */
+export function liftOut(bench: Bench, i: number): void {
+  const { pot } = bench;
+  const { key } = matterOf(bench.material(i).form);
+  const isIt = ({ matter }: (typeof pot.books.solids)[number]): boolean => matter.key === key;
+  const own = pot.books.solids.filter(isIt);
+  if (own.length === 0) return;
+  const rest = pot.with({ solids: pot.books.solids.filter((one) => !isIt(one)) });
+  const { temperature, pressure } = pot.books;
+  const lifted = own.reduce(
+    (all, { matter, amount, origin }) => all.plusSolid(matter, amount, origin),
+    Pot.empty(temperature, pressure),
+  );
+  bench.did(POT, done("filter", pot, rest, [], [{ what: "residue", pot: lifted }]), {
+    say: () =>
+      `Lift out what is left of the ${bench.name(i)}, about ${bench.hand.grams(lifted.mass)}, and rinse it over the vessel.`,
+  });
 }

@@ -1,20 +1,24 @@
 // One function for each kind of preparation: what is done, in order.
 
+import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { phOf } from "../contents/equilibrium";
 import { matterOf } from "../contents/matter";
+import { SLOW_SOLIDS } from "../data/firing";
+import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
+import { exact } from "../planning/exact";
 import { isGas } from "../reaction/fluids";
 import { Bench, type Frame, POT, type Work } from "./bench";
 import { combine } from "./combine";
-import { powderLeft, takeOutMetal } from "./displaced";
+import { liftOut, powderLeft, takeOutMetal } from "./displaced";
 import { finish } from "./finish";
 import { isolate } from "./isolate";
 import { kiln } from "./kiln";
 import { isMetal } from "./kind";
 import type { ProcedureKind } from "./kinds";
 import { weighAll } from "./weighing";
-import { list } from "./words";
+import { celsius, list } from "./words";
 
 type Procedure = (bench: Bench) => void;
 
@@ -105,10 +109,42 @@ function complexFormation(bench: Bench): void {
   finish(bench);
 }
 
+/** A solid element without acid to take it reacts near the boil. */
+function keptHot(bench: Bench): boolean {
+  const { setting, roles } = bench.frame;
+  if (roles.includes("acid")) return false;
+  for (const [i, { form }] of setting.materials.entries()) {
+    const row = SLOW_SOLIDS.find(
+      ({ element, to }) =>
+        form.symbols.length === 1 &&
+        form.symbols[0] === element &&
+        (to === undefined || isOneOf(setting.product.formula, ...to)),
+    );
+    if (row === undefined) continue;
+    const at = exact(row.at) as Quantity<"temperature">;
+    bench.did(POT, heat(bench.pot, at), {
+      target: at,
+      say: () =>
+        `Keep it at ${celsius(at)} or a little above, covered and stirred, ${row.time}, topping the water up: the reaction of the ${bench.name(i)} is slow.`,
+    });
+    return true;
+  }
+  return false;
+}
+
 function redox(bench: Bench): void {
   weighAll(bench);
   combine(bench);
-  until(bench, `Let it stand until it has cooled${seen(bench).gas ? " and no gas rises" : ""}.`);
+  const { setting, isolation } = bench.frame;
+  const isHot = keptHot(bench);
+  // What is filtered hot does not cool first.
+  if (!isHot || isolation.how === "precipitate") {
+    bench.did(POT, hold(bench.pot, setting.temperature), {
+      say: () => `Let it stand until it has cooled${seen(bench).gas ? " and no gas rises" : ""}.`,
+    });
+  }
+  if (isolation.how === "precipitate")
+    for (const [i, { form }] of setting.materials.entries()) if (isMetal(form)) liftOut(bench, i);
   isolate(bench);
   finish(bench);
 }

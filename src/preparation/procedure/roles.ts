@@ -150,16 +150,37 @@ const RANKS: Readonly<Record<Role, number>> = {
   oxidiser: 6,
 };
 
+/** An acid, whatever it is in there for: oxalic acid is the ligand of oxalato complexes. */
+const isAcidOf = (setting: Setting, roles: readonly Role[], i: number): boolean =>
+  roles[i] === "acid" || (roles[i] === "ligand" && isAcid(setting.materials[i]!.form));
+
 /** Metal, lye and acid together: the lye dissolves the metal, and the acid comes after. */
 export const isByLye = (setting: Setting, roles: readonly Role[]): boolean =>
-  roles.includes("metal") && roles.includes("acid") && setting.materials.some(({ form }) => isLye(form));
+  roles.includes("metal") &&
+  roles.some((_, i) => isAcidOf(setting, roles, i)) &&
+  setting.materials.some(({ form }) => isLye(form));
+
+/** After the anion and before what reduces. */
+const AFTER_ANION = 4.5;
+
+/** A base that is no part of the product comes after what brings its anion, or the hydroxide precipitates first. */
+function isAfterAnion({ materials, product }: Setting, roles: readonly Role[], i: number): boolean {
+  const brings = (j: number): boolean => sharesAnion(materials[j]!.form, product.formula);
+  return (
+    roles[i] === "precipitant" &&
+    isBase(materials[i]!.form) &&
+    !brings(i) &&
+    roles.some((role, j) => j !== i && role === "precipitant" && brings(j))
+  );
+}
 
 /** Ranks of the materials, in their order. */
 export function ranksOf(setting: Setting, roles: readonly Role[]): readonly number[] {
   const byLye = isByLye(setting, roles);
   return roles.map((role, i) => {
     if (byLye && isLye(setting.materials[i]!.form)) return 0;
-    return byLye && role === "acid" ? 5 : RANKS[role];
+    if (byLye && isAcidOf(setting, roles, i)) return 5;
+    return isAfterAnion(setting, roles, i) ? AFTER_ANION : RANKS[role];
   });
 }
 
