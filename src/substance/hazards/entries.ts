@@ -179,7 +179,7 @@ const GROUPS: readonly Group[] = [
   {
     group: "soluble fluorides",
     covers: (notation) => classesOf(notation).has("fluoride"),
-    except: among("CaF2", "MgF2", "SrF2", "AlF3"),
+    except: among("CaF2", "MgF2", "SrF2", "AlF3", "Ca5(PO4)3F", "KLi2AlSi4O10F2"),
   },
   { group: "nitrites", covers: (notation) => classesOf(notation).has("nitrite") },
   { group: "salts of acids that feed a fire", covers: (notation) => classesOf(notation).has("oxidiser") },
