@@ -1,7 +1,7 @@
 // Metals of a vessel that a ligand holds: by the formula where that is a complex, else by the equilibrium of the mixture.
 import { isNonmetal } from "../../equation/internal";
 import { parseFormula } from "../../formula";
-import { remembering } from "../../foundation/memo";
+import { once, remembering } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
 import { type Quantity, quantity } from "../../quantity";
 import { HOLDING_LIGANDS } from "../data/waste";
@@ -69,8 +69,7 @@ export function complexesOf(pot: { readonly books: Books }): Complexed[] {
   const { beaker } = standing;
   const isOwn = (symbol: string): boolean => own.some(({ metal }) => metal === symbol);
   const kilograms = pot.books.water.dividedBy(quantity({ value: String(beaker.water), unit: "kg" }));
-  const free = HOLDING_LIGANDS.flatMap(({ name, formula }): Complexed[] => {
-    const ligand = componentsOf(parseFormula(formula))?.keys().next().value;
+  const free = ligands().flatMap(({ name, ligand }): Complexed[] => {
     if (ligand === undefined || !beaker.components.includes(ligand)) return [];
     return beaker.components.flatMap((key): Complexed[] => {
       const symbol = key === ligand ? undefined : metalIn(key);
@@ -89,6 +88,14 @@ export function complexesOf(pot: { readonly books: Books }): Complexed[] {
   });
   return [...own, ...free];
 }
+
+/** Ligands with their components in the network. */
+const ligands = /* @__PURE__ */ once(() =>
+  HOLDING_LIGANDS.map(({ name, formula }) => ({
+    name,
+    ligand: componentsOf(parseFormula(formula))?.keys().next().value,
+  })),
+);
 
 const rememberedMetals = /* @__PURE__ */ remembering<string | undefined>(100);
 
