@@ -1,6 +1,6 @@
 import { execFileSync } from "node:child_process";
 import { fileURLToPath } from "node:url";
-import { benchSheet, evaluateRun, type Plan, planPreparation } from "preparative";
+import { benchSheet, evaluateRun, type Plan, type PlanRequest, planPreparation } from "preparative";
 import { describe, expect, it } from "vitest";
 
 const plan = planPreparation({
@@ -119,5 +119,37 @@ describe("the bench sheet", () => {
     ]) {
       expect(text).toContain(part);
     }
+  });
+
+  // What a reader of three sheets missed: heat, rinse, empty vessels, the volume of what is weighed, how much alcohol.
+  it("names what the work takes: heat, rinse, vessels weighed empty, alcohol by its portion", () => {
+    const flat = (request: PlanRequest): string => benchSheet(planPreparation(request)).replace(/\s+/g, " ");
+    const saltpetre = flat({
+      equation: "KNO3 -> KNO3",
+      product: "KNO3",
+      materials: [{ name: "old saltpetre", form: "KNO3", assay: "94 %" }],
+      scale: { material: "old saltpetre", portion: "300 g" },
+    });
+    for (const item of [
+      "hot plate or burner",
+      "mL of rinse, cold (step 6)",
+      "dish for the mother liquor, weighed empty",
+    ])
+      expect(saltpetre).toContain(`[ ] ${item}`.replace("[ ] mL", "mL"));
+    expect(saltpetre).toContain("[ ] goggles");
+    expect(saltpetre).toMatch(/boil the mother liquor down to [\d.]+ g .*? empty vessel ________ g/);
+    const ammine = flat({
+      equation: "CuSO4 + 4 NH3 + H2O -> Cu(NH3)4SO4·H2O",
+      product: "Cu(NH3)4SO4·H2O",
+      materials: [
+        { name: "blue vitriol", form: "CuSO4·5H2O" },
+        { name: "ammonia water", form: "NH3", strength: "25 %", excess: "20 %" },
+        { name: "alcohol", form: "C2H5OH", aside: true, portion: "60 mL" },
+      ],
+      scale: { material: "blue vitriol", portion: "25 g" },
+    });
+    expect(ammine).toContain("Add the 60 mL of alcohol slowly");
+    // 32.8 g of 25 % ammonia at 0.91 g/mL (handbooks) is 36 mL
+    expect(ammine).toContain("ammonia water: 25 %; 32.8 g is 36 mL");
   });
 });

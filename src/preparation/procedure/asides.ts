@@ -50,11 +50,16 @@ export function putAsides(bench: Bench, use: Use): void {
   for (const material of bench.asidesFor(use)) {
     const { name } = material.shelf;
     const own = material.asideTaken();
+    const { grams, litres } = bench.hand;
     bench.did(POT, add(bench.pot, bench.in(name), []), {
       materials: [name],
       amounts: own === undefined ? [] : [own.portion],
       from: name,
-      say: () => WORDS[use](name),
+      say: () => {
+        if (own === undefined) return WORDS[use](name);
+        const { portion } = own;
+        return WORDS[use](`${portion.dimension === "volume" ? litres(portion) : grams(portion)} of ${name}`);
+      },
     });
   }
 }

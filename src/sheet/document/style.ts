@@ -69,7 +69,7 @@ const counted = (phrase: string): string =>
     .join(" ");
 
 /** Letter is the shorter paper: what fits A4 is to fit it. */
-const MARGINS: Readonly<Record<Page, string>> = { A4: "9mm 12mm 12mm", Letter: "7mm 12mm 10mm" };
+const MARGINS: Readonly<Record<Page, string>> = { A4: "9mm 12mm 12mm", Letter: "6mm 12mm 9mm" };
 
 /** The paper of a whole document, with what it is and the page number at its foot. */
 export const paperOf = (page: Page, foot: string, pages: string): string =>

@@ -70,7 +70,7 @@ interface DryingChart {
   readonly masses?: readonly number[];
 }
 
-const GRID = { width: 400, height: 186, left: 52, right: 10, top: 24, bottom: 40, weighings: 8 };
+const GRID = { width: 400, height: 150, left: 52, right: 10, top: 24, bottom: 40, weighings: 8 };
 
 export function dryingChart({ title, text, across, band, low, high, masses = [] }: DryingChart): string {
   const { width, height, left, right, top, bottom } = GRID;

@@ -7,6 +7,7 @@ import { capital, pretty } from "../figures";
 import { pictogram } from "../pictures/pictogram";
 import { filled, type SheetWords } from "../words";
 import type { OnPaper } from "./context";
+import { isWarm } from "./weighing";
 
 /** Materials, product and gases; a salt in the liquor only where it is classified. */
 function isHandled({ weighings, product, gas }: Plan, one: SubstanceCautions): boolean {
@@ -80,7 +81,8 @@ function protection({ plan, words }: OnPaper): string[] {
   const gasses = plan.gas.length > 0;
   const hood = plan.gas.some((one) => one.hood) || kinds.has("hood");
   return [
-    ...(kinds.has("goggles") || gasses ? [words.goggles] : []),
+    // Hot liquors spit.
+    ...(kinds.has("goggles") || gasses || isWarm(plan) ? [words.goggles] : []),
     ...(kinds.has("gloves") ? [words.gloves] : []),
     ...(kinds.has("apron") ? [words.apron] : []),
     ...(hood ? [words.hood] : gasses || kinds.has("air") ? [words.air] : []),

@@ -29,9 +29,10 @@ const chartOf = (on: OnPaper): Picture => {
   };
 };
 
-/** What a mass means, and what heat would leave of a sample of that formula, where it is not fired anyway. */
+/** What a mass means, and what heat would leave of a sample, where it may be another formula and is not fired anyway. */
 function meaning({ plan, words }: OnPaper, means: string, formula: string): string {
-  const left = plan.isolation.how === "residue" ? undefined : leftOnIgnition(parseFormula(formula));
+  const isKey = plan.isolation.how !== "residue" && plan.candidates.length > 1;
+  const left = isKey ? leftOnIgnition(parseFormula(formula)) : undefined;
   return left === undefined
     ? means
     : filled(words.heatLeaves, { means, share: about(left.share, "%"), residue: left.residue });
@@ -74,14 +75,6 @@ export function recordBlocks(on: OnPaper): Block[] {
           { kind: "heading", text: words.drying },
           { kind: "blanks", items: [{ name: words.tare, unit: "g" }] },
           { kind: "table", head: ["", words.time, `${words.gross}, g`, `${words.net}, g`], rows },
-        ],
-        [{ kind: "pictures", pictures: () => [chartOf(on)] }],
-      ],
-    },
-    {
-      kind: "columns",
-      columns: [
-        [
           { kind: "heading", text: words.result },
           {
             kind: "blanks",
@@ -93,6 +86,7 @@ export function recordBlocks(on: OnPaper): Block[] {
           ...labelBlocks(on),
         ],
         [
+          { kind: "pictures", pictures: () => [chartOf(on)] },
           { kind: "heading", text: words.key },
           { kind: "table", head: [words.found, words.means], rows: keyRows(on) },
         ],

@@ -22,6 +22,37 @@ const POT = "pot";
 /** Operations that end in a liquid as hot as is written down. */
 const WARM = ["heat", "cool", "concentrate", "dissolve"] as const;
 
+/** Is a liquid warmed? */
+export const isWarm = ({ steps, temperature }: Plan): boolean =>
+  steps.some(
+    ({ operation, target, text }) =>
+      (WARM.some((one) => one === operation) &&
+        target?.dimension === "temperature" &&
+        target.compare(temperature) > 0) ||
+      (operation === "hold" && text.includes("°C")),
+  );
+
+/** Steps that boil down until the contents have a mass: the empty vessel is weighed before. */
+export const boiledByMass = ({ steps }: Plan): ProcedureStep[] =>
+  steps.filter(
+    ({ operation, target, after }) =>
+      operation === "concentrate" && target?.dimension === "mass" && after.water.isPositive(),
+  );
+
+/** What crystals are rinsed with, where it comes from neither tap nor pack. */
+function rinses(on: OnPaper): string[] {
+  const { plan, words } = on;
+  return plan.steps
+    .filter(({ operation, materials }) => operation === "rinse" && materials.length === 0)
+    .flatMap((step) => {
+      const [liquid] = step.put;
+      if (liquid === undefined) return [];
+      return [
+        filled(words.rinse, { volume: handFor(on).litres(liquid.volume ?? liquid.mass), step: numberOf(plan, step) }),
+      ];
+    });
+}
+
 /** What the work is done with, in the order in which it is used. */
 export function kitOf(on: OnPaper): string[] {
   const { plan, words } = on;
@@ -36,11 +67,11 @@ export function kitOf(on: OnPaper): string[] {
       : [],
   );
   const room = plan.temperature;
-  const isWarm = steps.some(
-    ({ operation, target, text }) =>
-      (WARM.some((one) => one === operation) && target?.dimension === "temperature" && target.compare(room) > 0) ||
-      (operation === "hold" && text.includes("°C")),
-  );
+  const warm = isWarm(plan);
+  const byMass = boiledByMass(plan);
+  /** What boils down to a mass is weighed before. */
+  const emptied = (item: string, vessel: string): string =>
+    byMass.some((step) => (vessel === POT) === (step.vessel === POT)) ? filled(words.weighedEmpty, { item }) : item;
   const measures = weighings.some(({ portion }) => portion.dimension === "volume") || steps.some(waterOf);
   const evaporates = steps.some(({ operation, after }) => operation === "concentrate" && !after.water.isPositive());
   const tests = steps.filter(({ blank }) => blank === "tests.lastWash");
@@ -50,14 +81,17 @@ export function kitOf(on: OnPaper): string[] {
     ...(measures ? [filled(words.cylinder, { step: String(instruments.volume) })] : []),
     ...(vessel?.smallest === undefined
       ? []
-      : [filled(trap === undefined ? words.vesselOf : words.flaskOf, { size: sizeOf(vessel.smallest) })]),
+      : [emptied(filled(trap === undefined ? words.vesselOf : words.flaskOf, { size: sizeOf(vessel.smallest) }), POT)]),
     ...(trap === undefined ? [] : [filled(words.trap, { volume: handFor(on).litres(trap) })]),
     ...jugs,
     ...(does("dissolve", "suspend", "add") && vessel !== undefined ? [words.stirrer] : []),
-    ...(isWarm || (vessel !== undefined && !("missing" in plan.heat)) ? [words.thermometer] : []),
+    ...(warm || does("concentrate") ? [words.hotPlate] : []),
+    ...(warm || (vessel !== undefined && !("missing" in plan.heat)) ? [words.thermometer] : []),
     ...(steps.some(({ blank }) => blank === "pH") ? [words.paper] : []),
     ...(evaporates ? [words.dish] : []),
     ...(does("filter") ? [words.filter] : []),
+    ...(byMass.some((step) => step.vessel !== POT) ? [emptied(words.motherDish, "")] : []),
+    ...rinses(on),
     ...tests.map((step) => filled(words.reagents, { step: numberOf(plan, step) })),
     ...(does("dry") ? [words.tray] : []),
     ...(does("dry") && upTo !== undefined && upTo.compare(room) > 0
@@ -95,6 +129,17 @@ const asideRows = ({ plan, words }: OnPaper): Cell[][] =>
       return [materials.join(", "), shelf === undefined ? "" : pretty(String(shelf.form)), shown, blank, BLANK, ""];
     });
 
+/** Of a solution the other of mass and volume, beside the one that is taken. */
+function otherUnit(on: OnPaper, material: string): string[] {
+  const { plan } = on;
+  const step = plan.steps.find(({ operation, materials }) => operation === "weigh" && materials[0] === material);
+  const [portion, other] = step?.amounts ?? [];
+  if (portion === undefined || other === undefined) return [];
+  const { grams, litres } = handFor(on);
+  const shown = other.dimension === "mass" ? grams(other) : litres(other);
+  return [filled(on.words.inOtherUnit, { portion: asRead(plan, portion), other: shown })];
+}
+
 const unitOf = (shown: string): string => shown.split(" ").at(-1)!;
 
 export function weighingBlocks(on: OnPaper): Block[] {
@@ -118,7 +163,11 @@ export function weighingBlocks(on: OnPaper): Block[] {
   const notes = plan.weighings.flatMap(({ material, note }) => {
     const shelf = plan.request.materials.find(({ name }) => name === material);
     const assay = shelf?.strength ?? shelf?.assay;
-    const known = [...(assay === undefined ? [] : [String(assay)]), ...(note === undefined ? [] : [note])];
+    const known = [
+      ...(assay === undefined ? [] : [String(assay)]),
+      ...otherUnit(on, material),
+      ...(note === undefined ? [] : [note]),
+    ];
     return known.length === 0 ? [] : [`${material}: ${known.join("; ")}`];
   });
   const warnings = plan.warnings.map((one) => `${words.check}: ${sentence(one)}`);

@@ -5,6 +5,7 @@ import type { Blank, Block, StepBlock } from "../document/blocks";
 import { sentence } from "../figures";
 import { handFor, type OnPaper, stepsOnPaper } from "./context";
 import { blanksFor } from "./observation";
+import { boiledByMass } from "./weighing";
 
 /** What the work itself asks for; the substances have their table. */
 const ownCautions = ({ cautions }: ProcedureStep): string[] => [
@@ -19,6 +20,7 @@ export function workBlocks(on: OnPaper): Block[] {
   const { plan, words } = on;
   const { first, rest } = stepsOnPaper(plan);
   const weighing = plan.steps.filter(({ operation }) => operation === "weigh");
+  const byMass = new Set(boiledByMass(plan));
   const steps: StepBlock[] = [
     ...(first
       ? [
@@ -29,7 +31,11 @@ export function workBlocks(on: OnPaper): Block[] {
           },
         ]
       : []),
-    ...rest.map((step) => ({ text: step.text, cautions: ownCautions(step), blanks: blanksOf(step, on) })),
+    ...rest.map((step) => ({
+      text: step.text,
+      cautions: ownCautions(step),
+      blanks: [...(byMass.has(step) ? [{ name: words.tare, unit: "g" }] : []), ...blanksOf(step, on)],
+    })),
   ];
   const lead = leadOf(plan.feasibility, plan.product.formula, handFor(on).grams);
   return [
