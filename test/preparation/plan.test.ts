@@ -82,8 +82,8 @@ describe("a plan", () => {
   });
 
   it("chooses a vessel that holds the foam", () => {
-    const { liquid, needed, smallest, foamFactor } = plan.vessel!;
-    expect(foamFactor).toBe(2);
+    const { liquid, needed, smallest, vesselFactor } = plan.vessel!;
+    expect(vesselFactor).toBe(2);
     expect(needed.equals(liquid.times(2))).toBe(true);
     expect(smallest!.compare(needed)).toBe(1);
     expect(smallest!.dividedBy(2).compare(needed)).toBe(-1);
@@ -306,7 +306,7 @@ describe("a run", () => {
     // 90.0 g × 0.97 / 548.96 × 5 × 219.50 g/mol
     expect(number(next.product.theoreticalYield.in("g"))).toBeCloseTo(174.5, 1);
     expect(next.isolation.how).toBe("crystallise");
-    expect(next.vessel!.foamFactor).toBe(3);
+    expect(next.vessel!.vesselFactor).toBe(3);
     expect(next.cost.lines[0]!.cost.compare(run.cost.total!)).toBe(0);
   });
 

@@ -50,7 +50,7 @@ describe("crystallising", () => {
             mass: { value: mass, unit: "g" },
             hot: "60 °C",
             cold: { value: cold, unit: "°C" },
-            headroom: "1.05",
+            waterFactor: "1.05",
           });
           expect(
             Math.abs(
@@ -91,7 +91,7 @@ describe("crystallising", () => {
     const salt = { formula: "NaCl", mass: "10 g", hot: "60 °C", cold: "20 °C" } as const;
     expect(code({ ...salt, water: "100 g" })).toBe("solubility.no-crop");
     expect(code({ ...salt, hot: "10 °C" })).toBe("solubility.out-of-reach");
-    expect(code({ ...salt, water: "20 g", headroom: "1.1" })).toBe("solubility.conflicting-options");
+    expect(code({ ...salt, water: "20 g", waterFactor: "1.1" })).toBe("solubility.conflicting-options");
     expect(code({ ...salt, evaporateTo: "1.5" })).toBe("solubility.out-of-reach");
   });
 

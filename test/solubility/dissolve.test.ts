@@ -30,11 +30,16 @@ describe("water to dissolve", () => {
     expect(hypo.warnings.join()).toContain("own crystal water");
   });
 
-  it("scales with the mass and the headroom, and adds up with the crystal water", () => {
+  it("scales with the mass and the water factor, and adds up with the crystal water", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 5000 }), fc.integer({ min: 10, max: 50 }), (grams, tenths) => {
-        const ask = (mass: number, headroom: string) =>
-          waterToDissolve({ formula: "ZnSO4·7H2O", mass: { value: mass, unit: "g" }, temperature: "25 °C", headroom });
+        const ask = (mass: number, waterFactor: string) =>
+          waterToDissolve({
+            formula: "ZnSO4·7H2O",
+            mass: { value: mass, unit: "g" },
+            temperature: "25 °C",
+            waterFactor,
+          });
         const one = ask(grams, "1");
         const more = ask(grams, String(tenths / 10));
         expect(more.totalWater.equals(one.totalWater.times(String(tenths / 10))) || tenths === 10).toBe(true);
@@ -56,13 +61,13 @@ describe("water to dissolve", () => {
     expect(own.solubility).toBeUndefined();
   });
 
-  it("refuses nothing to dissolve, too little headroom, and unknown salts", () => {
+  it("refuses nothing to dissolve, too small a water factor, and unknown salts", () => {
     const code = (request: Parameters<typeof waterToDissolve>[0]) => {
       const outcome = attempt(() => waterToDissolve(request));
       return outcome.ok ? undefined : outcome.error.code;
     };
     expect(code({ formula: "NaCl", mass: "0 g", temperature: "20 °C" })).toBe("solubility.not-positive");
-    expect(code({ formula: "NaCl", mass: "1 g", temperature: "20 °C", headroom: "0.9" })).toBe(
+    expect(code({ formula: "NaCl", mass: "1 g", temperature: "20 °C", waterFactor: "0.9" })).toBe(
       "solubility.out-of-reach",
     );
     expect(code({ formula: "Fe(CH3COO)2", mass: "1 g", temperature: "20 °C" })).toBe("solubility.no-data");

@@ -43,8 +43,8 @@ const calls: Record<string, (bad: never) => unknown> = {
   solidTransitions: (bad) => solubility.solidTransitions(bad),
   solubilityRule: (bad) => solubility.solubilityRule(bad),
   "waterToDissolve mass": (bad) => solubility.waterToDissolve({ formula: "NaCl", mass: bad, temperature: "20 °C" }),
-  "waterToDissolve headroom": (bad) =>
-    solubility.waterToDissolve({ formula: "NaCl", mass: "1 g", temperature: "20 °C", headroom: bad }),
+  "waterToDissolve waterFactor": (bad) =>
+    solubility.waterToDissolve({ formula: "NaCl", mass: "1 g", temperature: "20 °C", waterFactor: bad }),
   "saturatedSolution density": (bad) =>
     solubility.saturatedSolution({ formula: "NaCl", temperature: "20 °C", density: bad }),
   "remainsInSolution water": (bad) =>

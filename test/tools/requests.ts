@@ -24,7 +24,7 @@ export const REQUESTS: readonly (readonly [name: string, args: readonly unknown[
         mass: "100 g",
         hot: "80 °C",
         cold: "10 °C",
-        headroom: "1.1",
+        waterFactor: "1.1",
         hotSolubility: "169 g",
         coldSolubility: "21 g",
         evaporateTo: "0.5",
@@ -37,9 +37,12 @@ export const REQUESTS: readonly (readonly [name: string, args: readonly unknown[
   ],
   [
     "waterForSolution",
-    [{ salts: [{ formula: "KNO3", mass: "10 g", solubility: "30 g" }], temperature: "20 °C", headroom: "1.2" }],
+    [{ salts: [{ formula: "KNO3", mass: "10 g", solubility: "30 g" }], temperature: "20 °C", waterFactor: "1.2" }],
   ],
-  ["waterToDissolve", [{ formula: "KNO3", mass: "10 g", solubility: "30 g", temperature: "20 °C", headroom: "1.2" }]],
+  [
+    "waterToDissolve",
+    [{ formula: "KNO3", mass: "10 g", solubility: "30 g", temperature: "20 °C", waterFactor: "1.2" }],
+  ],
   ["hydroxidePrecipitationRange", [{ metal: "Al^3+", concentration: "0.1 mol/L", residual: "1e-5 mol/L", form: "a" }]],
   [
     "remainsInSolution",

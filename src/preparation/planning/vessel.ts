@@ -22,7 +22,7 @@ export interface GasEvolved {
 export interface Vessel {
   /** Liquid with everything in it, before foam. */
   readonly liquid: Quantity<"volume">;
-  readonly foamFactor: number;
+  readonly vesselFactor: number;
   /** Room the batch needs, foam included. */
   readonly needed: Quantity<"volume">;
   /** The smallest usual vessel that gives it; undefined above the largest one listed. */
@@ -59,7 +59,7 @@ export function vesselFor(
   temperature: TemperatureLike,
   gas: readonly GasEvolved[],
   intoAcid: boolean,
-  foamFactor: number | undefined,
+  vesselFactor: number | undefined,
 ): Vessel {
   const liquid = sum(inThePot).dividedBy(densityOfWater(temperature)).to("L").named({
     symbol: "V(liquid)",
@@ -68,8 +68,8 @@ export function vesselFor(
     assumption: "salts make the liquid denser than water, so its volume is no larger than this",
   });
   const [factor, why] =
-    foamFactor !== undefined
-      ? [foamFactor, "as asked for"]
+    vesselFactor !== undefined
+      ? [vesselFactor, "as asked for"]
       : gas.length === 0
         ? [Number(PLANNING.foamWithoutGas.value), "no gas: room to stir"]
         : intoAcid
@@ -85,7 +85,7 @@ export function vesselFor(
   const size = VESSELS.flatMap((row) => row.sizes).find((s) => s * FULL >= millilitres);
   return {
     liquid,
-    foamFactor: factor,
+    vesselFactor: factor,
     needed,
     smallest: size === undefined ? undefined : quantity({ value: size, unit: "mL" }).to(size < 1000 ? "mL" : "L"),
     intoAcid,

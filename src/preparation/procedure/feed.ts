@@ -129,7 +129,7 @@ function warmEnough(
 ): { readonly at: Quantity<"temperature">; readonly known: DissolvingWater } | undefined {
   const mass = amount.times(molarMass(form)).to("g");
   const enough = (at: Quantity<"temperature">): DissolvingWater | undefined => {
-    const found = attempt(() => waterToDissolve({ formula: form, mass, temperature: at, headroom: "1" }));
+    const found = attempt(() => waterToDissolve({ formula: form, mass, temperature: at, waterFactor: "1" }));
     return found.ok && found.value.water.compare(water) <= 0 ? found.value : undefined;
   };
   if (enough(room) !== undefined) return undefined;
@@ -145,7 +145,9 @@ function warmEnough(
 export function isTooLittle(feed: Feed, material: Material, amount: Quantity): boolean {
   if (feed.how !== "dissolve" || feed.why !== "as asked for") return false;
   const mass = amount.times(molarMass(material.form)).to("g");
-  const found = attempt(() => waterToDissolve({ formula: material.form, mass, temperature: feed.at, headroom: "1" }));
+  const found = attempt(() =>
+    waterToDissolve({ formula: material.form, mass, temperature: feed.at, waterFactor: "1" }),
+  );
   return found.ok && found.value.water.compare(feed.dissolving.water) > 0;
 }
 
@@ -165,9 +167,14 @@ function dissolved(material: Material, i: number, feeding: Feeding): Feed {
         : temperature
       : quantity(shelf.dissolve.temperature as Quantity)
   ) as Quantity<"temperature">;
-  const least = request.waterFactor ?? planned(crystals ? "hotHeadroom" : "coldHeadroom").value.toString();
+  const least = request.waterFactor ?? planned(crystals ? "hotWaterFactor" : "coldWaterFactor").value.toString();
   const found = attempt(() =>
-    waterToDissolve({ formula: form, mass: amount.times(molarMass(form)).to("g"), temperature: at, headroom: least }),
+    waterToDissolve({
+      formula: form,
+      mass: amount.times(molarMass(form)).to("g"),
+      temperature: at,
+      waterFactor: least,
+    }),
   );
   if (!found.ok)
     return {
@@ -282,7 +289,7 @@ const swapped = ({ products, product }: Setting, { formed }: Account): Quantity[
     if (products[i] === product || isWater || isGas(formula, true)) return [];
     const { mass } = formed[i]!;
     const temperature = planned("hot") as Quantity<"temperature">;
-    const found = attempt(() => waterToDissolve({ formula, mass, temperature, headroom: "1" }));
+    const found = attempt(() => waterToDissolve({ formula, mass, temperature, waterFactor: "1" }));
     return found.ok ? [found.value.totalWater] : [];
   });
 

@@ -23,7 +23,7 @@ const CRYSTALLISING = {
   hot: true,
   cold: true,
   water: true,
-  headroom: true,
+  waterFactor: true,
   hotSolubility: true,
   coldSolubility: true,
   evaporateTo: true,
@@ -40,7 +40,7 @@ export interface CrystallisingRequest {
   readonly cold: TemperatureLike;
   /** Water added; without it, what just dissolves the salt at `hot` times `waterFactor` (default 1). */
   readonly water?: MassLike;
-  readonly headroom?: NumberLike;
+  readonly waterFactor?: NumberLike;
   /** Your own solubilities, g anhydrous per 100 g water. */
   readonly hotSolubility?: SolubilityFigure;
   readonly coldSolubility?: SolubilityFigure;
@@ -108,7 +108,7 @@ function changesBetween(solute: Solute, cold: number, hot: number): string[] {
 /**
  * Crystallise a salt by cooling: water for the hot solution, crop, and what the liquor keeps.
  *
- * @param request - salt as weighed, hot and cold temperature; water or headroom; `evaporateTo` for a second crop
+ * @param request - salt as weighed, hot and cold temperature; `water` or `waterFactor`; `evaporateTo` for a second crop
  * @returns water to add, the crop in the hydrate that belongs to the cold temperature, liquor, second crop, warnings
  * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.no-crop` when the cold
  *   liquor holds everything, `solubility.no-liquor` when the crystals would bind all the water, `solubility.any-proportion`,
@@ -195,15 +195,15 @@ function pathOf(
 }
 
 function dissolvedHot(request: CrystallisingRequest, solute: Solute) {
-  if (request.water !== undefined && request.headroom !== undefined) {
-    throw new SolubilityError("solubility.conflicting-options", "water and headroom both given");
+  if (request.water !== undefined && request.waterFactor !== undefined) {
+    throw new SolubilityError("solubility.conflicting-options", "water and waterFactor are both given");
   }
-  const { formula, mass, hot, headroom, hotSolubility } = request;
+  const { formula, mass, hot, waterFactor, hotSolubility } = request;
   const needed = waterToDissolve({
     formula,
     mass,
     temperature: hot,
-    ...(headroom === undefined ? {} : { headroom }),
+    ...(waterFactor === undefined ? {} : { waterFactor }),
     ...(hotSolubility === undefined ? {} : { solubility: hotSolubility }),
   });
   const all = needed.anhydrousMass;

@@ -18,13 +18,13 @@ const DISSOLVING = {
   formula: true,
   mass: true,
   temperature: true,
-  headroom: true,
+  waterFactor: true,
   solubility: true,
 } as const satisfies Fields<DissolvingRequest>;
 
 const LIQUOR_SALT = { formula: true, mass: true, solubility: true } as const satisfies Fields<LiquorSalt>;
 
-const LIQUOR = { salts: [LIQUOR_SALT], temperature: true, headroom: true } as const satisfies Fields<
+const LIQUOR = { salts: [LIQUOR_SALT], temperature: true, waterFactor: true } as const satisfies Fields<
   Parameters<typeof waterForSolution>[0]
 >;
 
@@ -37,7 +37,7 @@ export interface DissolvingRequest {
   /** Temperature at which it has to be dissolved. */
   readonly temperature: TemperatureLike;
   /** Total water over what just dissolves it, >= 1: 1 saturated, 1.1 to 1.3 for crystallising, 2 to 5 for a feed. Default 1. */
-  readonly headroom?: NumberLike;
+  readonly waterFactor?: NumberLike;
   /** Your own solubility, g anhydrous per 100 g water, instead of the table's. */
   readonly solubility?: SolubilityFigure;
 }
@@ -59,13 +59,17 @@ export interface DissolvingWater {
   readonly warnings: readonly string[];
 }
 
-function headroomOf(given: NumberLike | undefined): Quantity | undefined {
+function waterFactorOf(given: NumberLike | undefined): Quantity | undefined {
   if (given === undefined) return undefined;
-  const headroom = quantity({ value: given, unit: "" }, { symbol: "h", label: "headroom" });
-  if (headroom.compare({ value: 1, unit: "" }) >= 0) return headroom;
-  throw new SolubilityError("solubility.out-of-reach", `headroom below 1 leaves salt undissolved (${headroom})`, {
-    hint: "1 is just saturated; 1.1 to 1.3 leaves room for crystallising",
-  });
+  const waterFactor = quantity({ value: given, unit: "" }, { symbol: "h", label: "water factor" });
+  if (waterFactor.compare({ value: 1, unit: "" }) >= 0) return waterFactor;
+  throw new SolubilityError(
+    "solubility.out-of-reach",
+    `a water factor below 1 leaves salt undissolved (${waterFactor})`,
+    {
+      hint: "1 is just saturated; 1.1 to 1.3 leaves room for crystallising",
+    },
+  );
 }
 
 function volumeOf(water: Quantity): Quantity {
@@ -77,15 +81,15 @@ function volumeOf(water: Quantity): Quantity {
 
 const nothing = (): Quantity => quantity("0 g");
 
-function waterFor(solute: Solute, mass: Quantity, figure: Figure, headroom: Quantity | undefined) {
+function waterFor(solute: Solute, mass: Quantity, figure: Figure, waterFactor: Quantity | undefined) {
   const dry = anhydrousMass(solute, mass);
-  const total = (headroom === undefined ? dry : headroom.times(dry))
+  const total = (waterFactor === undefined ? dry : waterFactor.times(dry))
     .times(hundredGrams())
     .dividedBy(figure.perHundredGramsWater)
     .named({
       symbol: "m(H2O, total)",
       label: "water in the solution",
-      rule: `total water = ${headroom === undefined ? "" : "headroom × "}anhydrous mass × 100 g / solubility`,
+      rule: `total water = ${waterFactor === undefined ? "" : "water factor × "}anhydrous mass × 100 g / solubility`,
     });
   const added = solute.isHydrate ? total.minus(mass.minus(dry)) : total;
   const meltsInOwnWater = solute.isHydrate && !added.isPositive();
@@ -106,7 +110,7 @@ function waterFor(solute: Solute, mass: Quantity, figure: Figure, headroom: Quan
  * @returns mass and volume of water to add; crystal water has been counted, and when it suffices the answer is 0 g
  * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.no-data`,
  *   `solubility.outside-range`, `solubility.not-positive`,
- *   `solubility.out-of-reach` (headroom below 1) and the other codes of `solubilityOf`
+ *   `solubility.out-of-reach` (a water factor below 1) and the other codes of `solubilityOf`
  * @source water balance over the saturated solution; the solubility names its own source
  * @category Dissolving
  * @example
@@ -116,9 +120,9 @@ export function waterToDissolve(request: DissolvingRequest): DissolvingWater {
   guard.fields(request, DISSOLVING, "request");
   const solute = soluteOf(request.formula);
   const mass = positiveMass(request.mass, "mass", `m(${solute.formula})`, `${solute.formula} as weighed`);
-  const headroom = headroomOf(request.headroom);
+  const waterFactor = waterFactorOf(request.waterFactor);
   const figure = figureAt(solute.formula, request.temperature, request.solubility, "solubility");
-  const { dry, total, water, meltsInOwnWater } = waterFor(solute, mass, figure, headroom);
+  const { dry, total, water, meltsInOwnWater } = waterFor(solute, mass, figure, waterFactor);
   const warnings = [...figure.warnings];
   if (meltsInOwnWater) warnings.push("dissolves in its own crystal water at this temperature");
   return readable({
@@ -169,7 +173,7 @@ function sharesIon(solutes: readonly Solute[]): boolean {
  * Water for several salts in one liquor. Without a common ion the thirstiest salt decides; with one, the waters are
  * added, which is on the safe side.
  *
- * @param request - the salts as weighed, the temperature, and the headroom (>= 1, default 1)
+ * @param request - the salts as weighed, the temperature, and the `waterFactor` (>= 1, default 1)
  * @returns water to add, what each salt would need alone, and the assumption used
  * @throws {SolubilityError} `solubility.bad-option`, as `waterToDissolve`; `solubility.missing-option` for an empty
  *   list
@@ -181,10 +185,10 @@ function sharesIon(solutes: readonly Solute[]): boolean {
 export function waterForSolution(request: {
   readonly salts: readonly LiquorSalt[];
   readonly temperature: TemperatureLike;
-  readonly headroom?: NumberLike;
+  readonly waterFactor?: NumberLike;
 }): LiquorWater {
   guard.fields(request, LIQUOR, "request");
-  const { salts, temperature, headroom } = request;
+  const { salts, temperature, waterFactor } = request;
   guard.list(salts, "salts");
   if (salts.length === 0) throw new SolubilityError("solubility.missing-option", "no salt named");
   const alone = salts.map(({ formula, mass, solubility }) =>
@@ -192,7 +196,7 @@ export function waterForSolution(request: {
       formula,
       mass,
       temperature,
-      ...(headroom === undefined ? {} : { headroom }),
+      ...(waterFactor === undefined ? {} : { waterFactor }),
       ...(solubility === undefined ? {} : { solubility }),
     }),
   );
