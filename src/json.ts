@@ -21,6 +21,7 @@ import {
   stockFromJSON,
 } from "./preparation";
 import { type Quantity, quantityFromJSON } from "./quantity";
+import { type Route, routeFromJSON } from "./route";
 import { type Solubility, solubilityFromJSON } from "./solubility";
 import { type Substance, substanceFromJSON } from "./substance";
 
@@ -35,7 +36,8 @@ export type Recorded =
   | Plan
   | Run
   | Chain
-  | Stock;
+  | Stock
+  | Route;
 
 /** The reader of each type of record; each checks what it is given. */
 const READERS: Readonly<Record<string, (record: never) => Recorded>> = {
@@ -51,6 +53,7 @@ const READERS: Readonly<Record<string, (record: never) => Recorded>> = {
   run: runFromJSON,
   chain: chainFromJSON,
   stock: stockFromJSON,
+  route: routeFromJSON,
 };
 
 /**

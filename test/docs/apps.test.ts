@@ -1,8 +1,11 @@
 // The small programs of docs/examples: each does its job, in less than a hundred lines.
 import { readdirSync, readFileSync } from "node:fs";
+import { IDBFactory } from "fake-indexeddb";
+import { findRoutes, type Plan, planPreparation, type Route } from "preparative";
 import { describe, expect, it } from "vitest";
 import { balancingForm } from "../../docs/examples/balancing-form";
 import { convert } from "../../docs/examples/hydrate-converter";
+import { ofNode, ofSqlJs, planStore } from "../../docs/examples/plan-store-sqlite";
 import { JARS, labelsFor } from "../../docs/examples/stockroom-labels";
 import { worksheet } from "../../docs/examples/titration-worksheet";
 
@@ -57,5 +60,61 @@ describe("programs of docs/examples", () => {
     expect(pages.map((page) => page.formula)).toEqual(["CuSO4·5H2O", "Na2CO3·10H2O", "H2SO4", "NaCl"]);
     expect(pages[2]!.html).toContain("H314");
     expect(open.map((line) => line.split(":")[0])).toEqual(["washing soda", "blue stuff, Tom's"]);
+  });
+
+  const plan = planPreparation({
+    equation: "CuSO4 + Na2CO3 + H2O -> Cu2(OH)2CO3 + Na2SO4 + CO2",
+    product: "Cu2(OH)2CO3",
+    materials: [
+      { name: "blue vitriol", form: "CuSO4·5H2O" },
+      { name: "soda", form: "Na2CO3", excess: "5 %" },
+    ],
+    scale: { material: "blue vitriol", portion: "50 g" },
+  });
+
+  it.each([
+    ["that Node brings", ofNode],
+    ["of a library", ofSqlJs],
+  ])("keep plans in the SQLite %s", async (_, open) => {
+    const database = await open();
+    if (database === undefined) {
+      // Node has it from 22 on
+      expect(Number(process.versions.node.split(".")[0])).toBeLessThan(22);
+      return;
+    }
+    const store = planStore(database);
+    const id = store.put(plan);
+    store.put(plan);
+    const again = store.get(id)!;
+    expect(String(again)).toBe(String(plan));
+    expect(again.moved).toEqual([]);
+    expect(store.list("Cu₂(OH)₂CO₃")).toHaveLength(2);
+    expect(store.list("CaO")).toEqual([]);
+    expect(store.get(99)).toBe(undefined);
+  });
+
+  it("keep plans and routes in the database of a browser", async () => {
+    globalThis.indexedDB = new IDBFactory();
+    const { openStore } = await import("../../docs/examples/plan-store-browser");
+    const store = await openStore("bench");
+    const [route] = findRoutes({ target: "CaO", shelf: [{ name: "whiting", form: "CaCO3" }] }).routes;
+    await store.put("malachite", plan);
+    await store.put("lime", route!);
+    expect(await store.keys()).toEqual(["lime", "malachite"]);
+    expect(String((await store.get("malachite")) as Plan)).toBe(String(plan));
+    expect(String((await store.get("lime")) as Route)).toBe(String(route));
+    expect(await store.get("nothing")).toBe(undefined);
+    store.close();
+    Reflect.deleteProperty(globalThis, "indexedDB");
+  });
+
+  it("print a sheet for a class from a list of groups", async () => {
+    const { classSheets } = await import("../../docs/examples/class-sheet");
+    const { whole, tables } = classSheets(["oak", "ash", "elm"]);
+    expect(whole).toMatch(/^Class of 3 groups/);
+    // by hand: 3 × 25 g = 75 g of blue vitriol
+    expect(whole).toMatch(/75(\.0)? g/);
+    expect(tables).toHaveLength(3);
+    expect(tables[1]).toMatch(/^Table ash\n[\s\S]*25\.0 g/);
   });
 });
