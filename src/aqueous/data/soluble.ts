@@ -32,7 +32,7 @@ export const SOLUBLE = /* @__PURE__ */ once((): readonly SolubleRow[] => [
   { solid: "(NH4)2C2O4·H2O", dissolution: "2 NH4+ + C2O4^2- + H2O", name: "ammonium oxalate", points: [[10, "1.950"], [20, "1.539"], [25, "1.341"], [30, "1.144"], [40, "0.774"], [50, "0.430"]], curve: "crcSolubility98" },
   { solid: "NH4ClO4", dissolution: "NH4+ + ClO4-", name: "ammonium perchlorate", points: [[10, "-0.027"], [20, "-0.266"], [25, "-0.369"], [30, "-0.474"], [40, "-0.667"]], curve: "crcSolubility98" },
   { solid: "Ba(ClO3)2·H2O", dissolution: "Ba^2+ + 2 ClO3- + H2O", name: "barium chlorate", points: [[10, "0.345"]], curve: "crcSolubility98" },
-  { solid: "Ba(HCOO)2", dissolution: "Ba^2+ + 2 HCOO-", name: "barium formate", points: [[10, "1.466"], [20, "1.356"], [25, "1.327"], [30, "1.305"], [50, "1.205"]], curve: "encyclopediaSolubility" },
+  { solid: "Ba(HCOO)2", dissolution: "Ba^2+ + 2 HCOO-", name: "barium formate", points: [[10, "1.394"], [20, "1.395"], [25, "1.392"], [30, "1.377"], [40, "1.305"], [50, "1.205"]], curve: "sds73" },
   { solid: "Ba2[Fe(CN)6]·6H2O", dissolution: "2 Ba^2+ + [Fe(CN)6]^4- + 6 H2O", name: "barium hexacyanoferrate(II)", points: [[20, "11.052"], [25, "11.057"]], curve: "encyclopediaSolubility" },
   { solid: "Ba(OH)2·8H2O", dissolution: "Ba^2+ + 2 OH- + 8 H2O", name: "barium hydroxide", points: [[10, "2.950"], [20, "2.457"], [25, "2.264"], [30, "2.082"], [40, "1.696"], [60, "0.810"]], curve: "encyclopediaSolubility" },
   { solid: "Ba(NO3)2", dissolution: "Ba^2+ + 2 NO3-", name: "barium nitrate", points: [[10, "1.956"], [20, "1.598"], [25, "1.418"], [30, "1.293"], [40, "1.022"], [50, "0.789"], [60, "0.578"]], curve: "crcSolubility98" },
