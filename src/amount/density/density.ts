@@ -72,13 +72,17 @@ export function densityOfSolution(
     if (k === undefined) continue;
     const segment = segmentAt(table, k);
     const { a, va, slope } = segment;
-    const chord = quantity("1").dividedBy(va.plus(slope.times(counted.minus(a.w))));
+    // what stands in the table is cited; a strength that is itself uncertain needs the slope
+    const point =
+      counted.standardUncertainty === undefined ? table.points.find((one) => one.percent === percent) : undefined;
+    const read = point?.rho ?? quantity("1").dividedBy(va.plus(slope.times(counted.minus(a.w))));
     const doubt = doubtAt(table, segment, percent);
-    const rho = doubt === undefined ? chord : chord.plus(doubt);
+    const rho = doubt === undefined ? read : read.plus(doubt);
     const factor = expansionFactor(table, options.temperature);
+    const rule = point === undefined ? RULE : "as the table has it";
     return (factor === undefined ? rho : rho.times(factor)).to("g/mL").named({
       symbol: `ρ(${name})`,
-      rule: factor === undefined ? RULE : `${RULE}; then corrected to the temperature`,
+      rule: factor === undefined ? rule : `${rule}; then corrected to the temperature`,
       ...(options.temperature === undefined ? { assumption: stated(table) } : {}),
     });
   }
