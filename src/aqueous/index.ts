@@ -15,6 +15,8 @@ export type { AtPH, OverPH, OverPHRequest } from "./composition/over-ph";
 export { solidsOverPH } from "./composition/over-ph";
 export type { OverPHPicture, PictureSize } from "./composition/picture";
 export { overExcessDiagram, overPHDiagram, titrationDiagram } from "./composition/picture";
+export type { CompositionWorking } from "./composition/working";
+export { workingOfComposition } from "./composition/working";
 export type { AdditionOptions } from "./dose/addition";
 export type { AlongRequest, Stretch } from "./dose/along";
 export { solidsAlongAddition } from "./dose/along";

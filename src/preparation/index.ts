@@ -74,3 +74,5 @@ export type { Finding, FindingCode, Yield } from "./verdict/finding";
 export type { Loss, Lost } from "./verdict/losses";
 export type { Observations, Weighed } from "./verdict/observations";
 export type { TestOutcome } from "./verdict/test-outcome";
+export type { VerdictWorking } from "./verdict/working";
+export { workingOfVerdict } from "./verdict/working";

@@ -6,3 +6,4 @@ export { leftOnIgnition } from "./identity/tests";
 export { type Hand, handOf, type Instruments } from "./procedure/words";
 export { fateInRoom } from "./reaction/fate";
 export { MATERIAL as SHELF_MATERIAL, plain, taken } from "./request/door";
+export { isRun } from "./verdict/working";
