@@ -54,6 +54,14 @@ describe("planted faults and good runs", () => {
     expect(verdict.some(({ text }) => text.includes("dried too hot"))).toBe(false);
   });
 
+  // Each is weighed on a balance of 0.1 g.
+  it("are told in masses no finer than the balance", () => {
+    const finer = PLANTED_RUNS.flatMap((one) =>
+      runOf(one).verdict.flatMap(({ text }) => text.match(/(?<![\d.])\d+\.\d{2,} g\b/g) ?? []),
+    );
+    expect(finer).toEqual([]);
+  });
+
   it("are among the three first in all but one, whose salts are below what counts", () => {
     const missed = PLANTED_RUNS.filter((one) => {
       const codes = runOf(one)

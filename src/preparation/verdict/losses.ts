@@ -11,6 +11,7 @@ import type { Batch } from "../planning/batch";
 import { exact, planned } from "../planning/exact";
 import { POT } from "../procedure/bench";
 import type { ProcedureStep } from "../procedure/step";
+import { handOf } from "../procedure/words";
 import { keyElement } from "../reaction/candidates";
 import type { Setting } from "../request/setting";
 
@@ -130,8 +131,6 @@ function stepOf({ at }: LostRead, batch: Batch, share: Share): ProcedureStep {
   return alike.find((step) => share(contentsAt(step), "all")?.isPositive() === true) ?? alike[0]!;
 }
 
-const shown = (q: Quantity): string => q.format({ significant: 3, uncertainty: "none" });
-
 const atMost = (q: Quantity, most: Quantity): Quantity => (q.compare(most) > 0 ? most : q);
 
 const asLiquid = (mass: Quantity): Quantity => mass.dividedBy(exact("1 g/mL")).to("mL");
@@ -147,6 +146,9 @@ function lossOf(lost: LostRead, setting: Setting, batch: Batch, wetCake: Quantit
   const { amount, of } = lost;
   const theory = batch.product.theoreticalYield;
   const share = shareOfProduct(setting, batch);
+  const { grams, litres } = handOf(setting.steps);
+  /** No finer than the balance and the cylinder. */
+  const shown = (q: Quantity): string => (q.dimension === "mass" ? grams(q) : litres(q));
   /** Of what there was and of the product in it, the part that went. */
   const made = (there: Quantity, inside: Quantity, what: string): Loss => {
     const bounded = amount.compare(there) > 0;

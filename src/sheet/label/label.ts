@@ -60,6 +60,9 @@ const SIZES: Readonly<Record<LabelSize, Measures>> = {
   "60 x 30 mm": { width: 60, height: 30, points: 5.6, title: 8.5, sign: 7.5 },
 };
 
+/** A blank that the small label has room for. */
+const SHORT = "______";
+
 /** A figure and its unit stay on one line. */
 const UNIT_AFTER = /(\d) (?=%|°C|m?L\b|k?g\b)/g;
 
@@ -85,7 +88,7 @@ export function labelHTML(label: Label, size: LabelSize, language: string): stri
       .slice(0, small ? 2 : undefined)
       .map(text)
       .join("; ")}</p>`,
-    `<p class="foot">${foot.map(text).join(" &nbsp; ")}</p>`,
+    `<p class="foot">${foot.map((one) => text(small ? one.replace(/_+$/, SHORT) : one)).join(" &nbsp; ")}</p>`,
     small ? "" : `<p class="closing">${text(closing)}</p>`,
   ];
   return `<!doctype html>
