@@ -48,7 +48,7 @@ const PROGRAMS: Readonly<Record<string, Program>> = {
   },
   "cautions for formulas": {
     uses: { substance: "cautionsForFormulas" },
-    ceiling: 69,
+    ceiling: 69.3,
     without: /decimal|src\/quantity|data\/(registry|shop|ambiguous|molecules|ligands|physical|thermal)/,
   },
   "plan and sheet": {
