@@ -61,13 +61,6 @@ export type { Replicates, Suspect } from "./titration/replicates";
 export { replicateStatistics } from "./titration/replicates";
 export type { Standardisation, StandardisationRequest, StandardPortion } from "./titration/standardise";
 export { standardise } from "./titration/standardise";
-export type {
-  BuretteReadings,
-  LeftOut,
-  Proportion,
-  Titrant,
-  Titration,
-  TitrationRequest,
-  Titre,
-} from "./titration/titration";
+export type { Proportion, Titrant, Titration, TitrationRequest } from "./titration/titration";
 export { backTitrate, titrate } from "./titration/titration";
+export type { BuretteReadings, LeftOut, Titre } from "./titration/titre";

@@ -18,7 +18,8 @@ import {
 } from "../argument";
 import { AmountError } from "../error";
 import { type Replicates, replicateStatistics } from "./replicates";
-import { lessBlank, type Proportion, ratioOf, type Titrant, type Titre, volumeOfTitre } from "./titration";
+import { type Proportion, ratioOf, type Titrant } from "./titration";
+import { lessBlank, type Titre, volumeOfTitre } from "./titre";
 
 const PORTION = { mass: true, titre: true } as const satisfies Fields<StandardPortion>;
 
