@@ -9,6 +9,7 @@ export { protectionFor } from "./hazards/entries";
 export { madeOf } from "./hazards/make-up";
 export { type DangerousProduct, dangerOf } from "./hazards/never-made";
 export { officialPrecautions, officialText } from "./names/official-text";
+export { formulasMeant } from "./names/readings";
 export { registryFormulas } from "./registry/registry-index";
 export { thermalOf, thermalRows, thermalStepsOf } from "./registry/thermal";
 export { formulasSoldAs } from "./shop/shop";

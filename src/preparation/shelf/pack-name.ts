@@ -5,8 +5,7 @@ import { type Formula, parseFormula } from "../../formula";
 import { splitWater } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
-import { readingsOf } from "../../substance";
-import { formulasSoldAs } from "../../substance/internal";
+import { formulasMeant, formulasSoldAs } from "../../substance/internal";
 import { nameOfFormula, sameCore } from "../reaction/species";
 
 /** What a name stands for, and what is sold under it. */
@@ -19,9 +18,9 @@ const remembered = /* @__PURE__ */ remembering<Meant>(500);
 
 function meantBy(name: string): Meant {
   return remembered(name, () => {
-    const readings = attempt(() => readingsOf(name));
-    if (!readings.ok || readings.value.length === 0) return { formulas: [], sold: [] };
-    const formulas = readings.value.map(({ formula }) => parseFormula(formula)).filter(({ charge }) => charge === 0);
+    const meant = attempt(() => formulasMeant(name));
+    if (!meant.ok || meant.value.length === 0) return { formulas: [], sold: [] };
+    const formulas = meant.value.map((formula) => parseFormula(formula)).filter(({ charge }) => charge === 0);
     return { formulas, sold: formulasSoldAs(name).map((formula) => parseFormula(formula)) };
   });
 }

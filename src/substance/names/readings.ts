@@ -153,6 +153,10 @@ function foundReadings(name: string, literal: boolean): Found[] {
   return [...all.values()];
 }
 
+/** @internal The formulas of {@link readingsOf}, without a name for each. */
+export const formulasMeant = (name: string): readonly string[] =>
+  foundReadings(plainName(readableText(name, "a name")).name, false).map(({ formula }) => formula);
+
 /**
  * Everything a name can mean, each with its systematic name and what decides for it. One reading means the name is clear;
  * none means it is not known.
