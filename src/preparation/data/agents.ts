@@ -12,5 +12,5 @@ interface AgentRow {
 
 export const AGENTS: readonly AgentRow[] = [
   { as: "oxidiser", groups: ["permanganate", "chromate", "dichromate", "chlorate", "perchlorate", "hypochlorite", "chlorite", "bromate", "iodate", "peroxodisulfate", "nitrate", "nitrite"], molecules: ["H2O2", "Br2", "Cl2", "I2"], source: "commonPractice" },
-  { as: "reducer", groups: ["sulfite", "hydrogensulfite", "disulfite", "dithionite", "thiosulfate", "hypophosphite", "ascorbate"], molecules: ["C6H8O6", "C6H12O6", "N2H4", "HCHO"], source: "commonPractice" },
+  { as: "reducer", groups: ["sulfite", "hydrogensulfite", "disulfite", "dithionite", "thiosulfate", "hypophosphite", "ascorbate"], molecules: ["C6H8O6", "C6H12O6", "N2H4", "HCHO", "C2H5OH", "CH3CHO", "HCOOH"], source: "commonPractice" },
 ];

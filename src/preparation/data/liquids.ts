@@ -25,5 +25,5 @@ export const LIQUIDS: readonly LiquidRow[] = [
   { formula: "C3H8O", leavesCake: true, antisolvent: true, source: "commonPractice" },
   { formula: "CH3COCH3", leavesCake: true, antisolvent: true, source: "commonPractice" },
   { formula: "C3H8O3", source: "commonPractice" },
-  { formula: "CH3CHO", source: "commonPractice" },
+  { formula: "CH3CHO", leavesCake: true, source: "commonPractice" },
 ];

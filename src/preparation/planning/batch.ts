@@ -216,6 +216,7 @@ export function batchOf(
         roles: inner.roles,
         crystals:
           batch.isolation.how === "crystallise" || (batch.isolation.how === "unknown" && kind !== "complex formation"),
+        precipitates: batch.isolation.how === "precipitate",
         cold: batch.crystallising?.asItForms === true,
         // without a curve there is at least as much water as the product dissolves in
         target:

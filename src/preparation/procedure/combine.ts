@@ -17,9 +17,10 @@ import { putAsides } from "./asides";
 import { type Bench, type Look, POT, type Telling } from "./bench";
 import { isLedIn } from "./feed";
 import { putInto, vesselIn } from "./filling";
+import { isAcidSalt, notWarmOf } from "./kind";
 import { withOtherSolids } from "./other-solid";
 import { acidsUsed, gasLeft, lyeStage, mainReaction, peroxideLeft, settled } from "./reactions";
-import { inOrder } from "./roles";
+import { inOrder, isLye } from "./roles";
 import { gasesIn, gasInRoom, notCaught, trapsFor } from "./trap";
 import { asRead } from "./weighing";
 import { about, celsius, lasting, list, litres } from "./words";
@@ -86,9 +87,10 @@ function adding(bench: Bench, i: number, look: Look, isLast: boolean): string {
   if (!isLast) return `${verb} ${into}, ${solid ? "" : "slowly and "}stirring.`;
   const { gas, additionRate, heat: warming } = look;
   const room = vesselIn(look);
+  const warmest = notWarmOf(setting.product.formula)?.upTo;
   const cool =
-    roles[i] === "oxidiser"
-      ? ", cooling from outside"
+    roles[i] === "oxidiser" || (roles[i] === "reducer" && warmest !== undefined)
+      ? `, cooling from outside${warmest === undefined ? "" : `, never above ${warmest}`}`
       : "rise" in warming && warming.rise.rise.toNumber("ΔK") >= 10
         ? `; it warms by up to ${about(warming.rise.rise, "ΔK", 2).replace("ΔK", "K")} if added at once`
         : "";
@@ -119,6 +121,16 @@ const hasVessel = (bench: Bench, i: number): boolean => {
 const vesselOf = (bench: Bench, i: number): string =>
   hasVessel(bench, i) ? `${bench.name(i)} solution` : bench.name(i);
 
+/** The feed that a base is put to beforehand: a sour reducer, which it makes the salt of, so that no hydroxide precipitates. */
+function hostOf(bench: Bench, i: number): number | undefined {
+  const { setting, roles } = bench.frame;
+  if (!hasVessel(bench, i) || !isLye(setting.materials[i]!.form)) return undefined;
+  const host = setting.materials.findIndex(
+    ({ form }, j) => j !== i && roles[j] === "reducer" && isAcidSalt(form) && hasVessel(bench, j),
+  );
+  return host < 0 ? undefined : host;
+}
+
 /** Fill the vessel, bring the rest to it in order, and let it react with the last. */
 export function combine(bench: Bench): void {
   const { ranks, roles, setting, feeds } = bench.frame;
@@ -130,11 +142,15 @@ export function combine(bench: Bench): void {
   // Two that make a precipitate are never dissolved in the same vessel.
   const apart = together.length === order.length && order.length > 1 && bench.frame.isolation.how === "precipitate";
   const base = apart ? together.slice(0, 1) : together;
-  const rest = order.filter((i) => !base.includes(i));
+  const rest = order.filter((i) => !base.includes(i) && hostOf(bench, i) === undefined);
   putAsides(bench, "acidify");
   for (const i of base) putInto(bench, i, POT);
   putAsides(bench, "with the first");
   for (const i of rest) if (hasVessel(bench, i)) putInto(bench, i, vesselOf(bench, i));
+  for (const i of order) {
+    const host = hostOf(bench, i);
+    if (host !== undefined) putInto(bench, i, vesselOf(bench, host));
+  }
   const stage = lyeStage(bench);
   const main = mainReaction(bench);
   const asStaged: Reaction[] =
@@ -148,10 +164,9 @@ export function combine(bench: Bench): void {
     last !== undefined && bench.material(i).species === bench.material(last).species;
   // Of two packs of the same the first already reacts, and tells how it is added.
   const speaker = rest.find(alike);
-  // A gas that no material brings is led in once all else is there; the air needs no leading.
-  const isLedIn = (term: Term): boolean =>
-    term.whereto === "air" && term.count < 0n && !isOneOf(term.matter.formula, "O2");
-  const isLedLast = rest.length > 0 && stage === undefined && main.terms.some(isLedIn);
+  // A gas that no material brings is led in once all else is there.
+  const isBrought = ({ whereto, count }: Term): boolean => whereto === "air" && count < 0n;
+  const isLedLast = rest.length > 0 && stage === undefined && main.terms.some(isBrought);
   let open = isLedLast ? [] : reactions;
   rest.forEach((i, at) => {
     const isLast = at === rest.length - 1;
@@ -204,11 +219,16 @@ function warmed(bench: Bench, name: string): void {
   });
 }
 
+/** Share of oxygen in air. */
+const OXYGEN = "0.209";
+
 /** What no material brings: led in as gas, or simply missing on the table. */
 const bringing = (bench: Bench, matter: Matter, amount: Quantity): string =>
-  isGas(matter.formula, false)
-    ? `Lead in ${litres(gasInRoom(bench, amount))} of ${matter.name} (${about(amount, "mol")}), until no more is absorbed${escapes(matter.formula)}.`
-    : `Add ${about(amount, "mol")} of ${matter.name}, which no material of the plan brings.`;
+  isOneOf(matter.formula, "O2")
+    ? `Draw air through it, or stir it in the open, until it is done: it uses ${litres(gasInRoom(bench, amount))} of oxygen, which is in ${litres(gasInRoom(bench, amount).dividedBy(exact(OXYGEN)))} of air.`
+    : isGas(matter.formula, false)
+      ? `Lead in ${litres(gasInRoom(bench, amount))} of ${matter.name} (${about(amount, "mol")}), until no more is absorbed${escapes(matter.formula)}.`
+      : `Add ${about(amount, "mol")} of ${matter.name}, which no material of the plan brings.`;
 
 /** Nothing else is put in: what the air or a gas brings, or only the water. */
 function alone(bench: Bench, reactions: readonly Reaction[], settle: (pot: Pot) => Pot): void {

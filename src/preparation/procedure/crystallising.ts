@@ -19,6 +19,8 @@ export interface Crystallising {
   readonly cold: Quantity<"temperature">;
   /** The product by itself: `totalWater` is what to boil the liquor down to; or why there is no such figure. */
   readonly cooling: Crystallisation | { readonly missing: string };
+  /** Another solid comes out of these ions in its place. */
+  readonly otherComes: boolean;
   /** It is not warmed in its liquor, and comes out as it forms, in the cold. */
   readonly asItForms: boolean;
   /** Where the liquor holds one other salt made of the same ions; undefined where it does not. */
@@ -62,7 +64,7 @@ export function crystallisingOf(
   const limit = bound?.upTo === undefined ? undefined : (exact(bound.upTo) as Quantity<"temperature">);
   if (limit !== undefined && limit.compare(cold) <= 0) {
     const missing = `${product.name} is not warmed in its liquor: ${bound!.why}`;
-    return { hot: cold, cold, cooling: { missing }, asItForms: true, saltPair: undefined };
+    return { hot: cold, cold, cooling: { missing }, otherComes: false, asItForms: true, saltPair: undefined };
   }
   // As hot as the table goes, where it ends below the usual.
   const usual = limit ?? (planned("hot") as Quantity<"temperature">);
@@ -84,7 +86,7 @@ export function crystallisingOf(
       fateOf(s.formula, setting.temperature).fallsOut !== true,
   );
   const other = beside[0];
-  const base = { hot, cold, cooling, asItForms: false };
+  const base = { hot, cold, cooling, otherComes: false, asItForms: false };
   if (other === undefined || beside.length > 1 || "missing" in cooling) return { ...base, saltPair: undefined };
   const from = materials.map(({ species }, i) => {
     const { amount } = account.supplied[i]!;
@@ -101,6 +103,6 @@ export function crystallisingOf(
     }),
   );
   if (!pair.ok && pair.error.code === "solubility.other-solid")
-    return { ...base, cooling: { missing: firstLine(pair.error) }, saltPair: undefined };
+    return { ...base, cooling: { missing: firstLine(pair.error) }, otherComes: true, saltPair: undefined };
   return { ...base, saltPair: pair.ok ? pair.value : undefined };
 }

@@ -99,7 +99,8 @@ export function isolateCrystals(bench: Bench): void {
   // What leaves on the hot filter takes the dust along.
   if (!dirty && !saltPair?.filteredHot.isPositive()) lookThrough(bench, hot);
   if ("missing" in cooling) {
-    evaporate(bench, cooling.missing);
+    if (!crystallising.otherComes && isMixed(bench)) boilDown(bench, cooling.missing, cold);
+    else evaporate(bench, cooling.missing);
     return;
   }
   if (isFlat(bench, cooling)) {
@@ -183,6 +184,52 @@ function isFlat(bench: Bench, cooling: Crystallisation): boolean {
     parseFormula(cooling.crop.formula).hasSameComposition(crop.formula) &&
     bench.pot.books.dissolved.every(({ matter }) => matter.key === crop.core.key || isFleeting(matter.formula))
   );
+}
+
+/** Something else is in the liquor that must not dry into the crystals. */
+const isMixed = ({ pot, frame }: Bench): boolean => {
+  const { key } = matterOf(frame.setting.product.formula).core;
+  const others = pot.books.dissolved.filter(({ matter }) => matter.key !== key && !isFleeting(matter.formula));
+  const mass = sum([exact("0 g"), ...others.map(massOf)]);
+  return mass.compare(frame.theory.times(planned("littleMore"))) > 0;
+};
+
+/** No figure of a hot solution: boiled down until the cold liquor keeps little of it, by what water dissolves cold. */
+function boilDown(bench: Bench, missing: string, cold: Quantity<"temperature">): void {
+  const { setting, isolation } = bench.frame;
+  const { product } = setting;
+  const matter = matterOf(product.formula);
+  const { books } = bench.pot;
+  const there = books.dissolved.find((one) => one.matter.key === matter.core.key)?.amount;
+  if (isolation.how !== "crystallise" || there === undefined) {
+    evaporate(bench, missing);
+    return;
+  }
+  const stays = there.times(planned("staysInLiquor"));
+  const coming = limited(bench.pot, [{ matter, amount: there.minus(stays) }]);
+  const crop = sum(coming.map(massOf));
+  const water = stays.times(matter.molarMass).dividedBy(isolation.retainedPer100g).times(exact("100 g")).to("g");
+  const bound = sum(coming.map((one) => massOfWater(one.amount.times(one.matter.waters))));
+  const off = books.water.minus(water).minus(bound).to("g");
+  const warmest = notWarmOf(product.formula)?.upTo;
+  if (off.isPositive()) {
+    const done = concentrate(bench.pot, off, bench.pot.books.temperature);
+    bench.did(POT, done, {
+      care: "isolating",
+      target: done.after.mass,
+      limit: () => off,
+      say: () =>
+        `Boil the liquor down${warmest === undefined ? "" : `, at no more than ${warmest}`}, stirring, until the contents weigh ${bench.hand.grams(done.after.mass)} (${bench.hand.water(off)} off): how much hot water dissolves is not known (${missing}), cold it keeps ${percent(planned("staysInLiquor"))} of the ${matter.name} then.`,
+    });
+  }
+  putAsides(bench, "seed");
+  bench.did(POT, cool(bench.pot, cold, coming), {
+    target: cold,
+    blank: "temperature",
+    say: () =>
+      `Let it cool undisturbed to ${celsius(cold)}, overnight if there is time: about ${bench.hand.grams(crop)} of ${matter.name} crystallises.`,
+  });
+  filterAndRinse(bench, product.formula, crop, cold);
 }
 
 /** What leaves with the steam. */

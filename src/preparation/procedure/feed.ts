@@ -60,6 +60,8 @@ interface Feeding {
   readonly roles: readonly Role[];
   /** The product crystallises from the liquor. */
   readonly crystals: boolean;
+  /** The product precipitates as it forms. */
+  readonly precipitates: boolean;
   /** What crystallises is not warmed: feeds are made cold, and strong. */
   readonly cold: boolean;
   /** All the water the liquor should have at the end, where that is known. */
@@ -155,7 +157,9 @@ function dissolved(material: Material, i: number, feeding: Feeding): Feed {
   const { setting, account, roles } = feeding;
   // A base is made thin whatever comes of it, and so is a metal salt that a ligand is to meet.
   const meetsLigand = roles[i] === "metal salt" && roles.includes("ligand");
-  const crystals = feeding.crystals && !feeding.cold && roles[i] !== "base" && !meetsLigand;
+  // An oxidiser that is to come is not put into anything hot.
+  const crystals =
+    feeding.crystals && !feeding.cold && roles[i] !== "base" && !meetsLigand && !roles.includes("oxidiser");
   const { shelf, form, formName } = material;
   const { name } = shelf;
   const { amount } = account.supplied[i]!;
@@ -188,7 +192,9 @@ function dissolved(material: Material, i: number, feeding: Feeding): Feed {
   const base = { material: name, how: "dissolve", at } as const;
   const saturated = { ...base, dissolving: found.value, why: `${least} times what just dissolves it` };
   if (crystals || feeding.cold || request.waterFactor !== undefined) return saturated;
-  const aim = planned(feeding.crystals ? "baseStrength" : "feedStrength");
+  // A ligand of a complex that stays dissolved is strong: what is made thin has to be boiled off again.
+  const isStrong = feeding.crystals || (roles[i] === "ligand" && !feeding.precipitates);
+  const aim = planned(isStrong ? "baseStrength" : "feedStrength");
   const aimed = amount.dividedBy(aim).to("g");
   if (aimed.compare(found.value.totalWater) <= 0) return saturated;
   const water = named(waterFor(material, amount, aim), `water to add = amount / (${aim}) − crystal water`);

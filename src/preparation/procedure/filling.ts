@@ -46,7 +46,14 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
   const name = bench.name(i);
   const own = bench.in(name);
   const before = bench.in(vessel);
-  const into = vessel !== POT ? " in a jug of its own" : before.isEmpty ? "" : " in the same vessel";
+  const into =
+    vessel !== POT
+      ? before.isEmpty
+        ? " in a jug of its own"
+        : ` in the ${vessel}`
+      : before.isEmpty
+        ? ""
+        : " in the same vessel";
   const common = { materials: [name], from: name, care: "dissolving" } as const;
   // The step that fills the vessel tells its size.
   const fills = vessel === POT && before.isEmpty;

@@ -20,6 +20,7 @@ import type { Setting } from "../request/setting";
 import { putAsides } from "./asides";
 import { type Bench, MOTHER, POT } from "./bench";
 import type { Isolation } from "./isolation";
+import { useOf } from "./use";
 import { about, celsius } from "./words";
 
 /** Salts that give oxygen to what burns. */
@@ -69,7 +70,13 @@ export function filterAndRinse(bench: Bench, product: Formula, crop: Quantity, c
   const kept = keptByWater(product, water, planned("ice") as Quantity<"temperature">);
   const taken = kept === undefined ? undefined : kept.compare(crop) > 0 ? crop : kept;
   const takesMuch = taken !== undefined && taken.compare(crop.times(planned("lostByRinsing"))) > 0;
-  const best: Rinse = takesMuch ? "own solution" : taken === undefined && madeOf(product).ammonia ? "alcohol" : "water";
+  // What alcohol brought out of the water is not rinsed with water.
+  const hasAlcohol = bench.frame.setting.asides.some((one) => useOf(one, product) === "alcohol");
+  const best: Rinse = takesMuch
+    ? "own solution"
+    : taken === undefined && (madeOf(product).ammonia || hasAlcohol)
+      ? "alcohol"
+      : "water";
   RINSES[washing?.rinse ?? best](bench, { product, water, cold, taken, takesMuch });
 }
 

@@ -160,6 +160,10 @@ export const isByLye = (setting: Setting, roles: readonly Role[]): boolean =>
   roles.some((_, i) => isAcidOf(setting, roles, i)) &&
   setting.materials.some(({ form }) => isLye(form));
 
+/** Acid sets brown gas free from a nitrite: it comes last, a little at a time. */
+const isNitriteThere = ({ materials }: Setting): boolean =>
+  materials.some(({ form }) => madeOf(form).groups.has("nitrite"));
+
 /** After the anion and before what reduces. */
 const AFTER_ANION = 4.5;
 
@@ -180,6 +184,7 @@ export function ranksOf(setting: Setting, roles: readonly Role[]): readonly numb
   return roles.map((role, i) => {
     if (byLye && isLye(setting.materials[i]!.form)) return 0;
     if (byLye && isAcidOf(setting, roles, i)) return 5;
+    if (role === "acid" && isNitriteThere(setting)) return 5;
     return isAfterAnion(setting, roles, i) ? AFTER_ANION : RANKS[role];
   });
 }
