@@ -36,6 +36,31 @@ describe("a mixture at equilibrium", () => {
     expect(found.fallsOut.isZero()).toBe(true);
   });
 
+  it("gives the other outcome where the constants leave open which it is: gypsum about its 0.0151 mol/L", () => {
+    const gypsum = (c: number) => mix("CaSO4·2H2O", { "Ca^2+": c, "SO4^2-": c });
+    // far on either side there is no doubt
+    for (const [c, precipitates] of [
+      [0.01, false],
+      [0.025, true],
+    ] as const) {
+      expect(gypsum(c).precipitates).toBe(precipitates);
+      expect(gypsum(c).either).toBeUndefined();
+    }
+    const under = gypsum(0.0142);
+    expect(under.precipitates).toBe(false);
+    expect(under.either!.precipitates).toBe(true);
+    const fallen = under.either!.fallsOut.toNumber("mol/L");
+    // what falls and what is left are all there is, but for the water that the crystals take
+    expect(fallen).toBeGreaterThan(0);
+    expect(fallen + under.either!.ions[0]!.after.toNumber("mol/L")).toBeCloseTo(0.0142, 5);
+    const over = gypsum(0.0165);
+    expect(over.precipitates).toBe(true);
+    expect(over.either!.precipitates).toBe(false);
+    expect(over.either!.fallsOut.isZero()).toBe(true);
+    // by hand there is one answer
+    expect(Object.keys(over.byHand)).not.toContain("either");
+  });
+
   it("lets silver chloride precipitate where 0.1 mol/L of it finds only half of the ammonia it needs", () => {
     const silver = mix("AgCl", { "Ag+": 0.1, "Cl-": 0.1, NH3: 0.1 });
     expect([silver.basis, silver.precipitates]).toEqual(["equilibrium", true]);

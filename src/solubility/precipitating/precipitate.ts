@@ -2,10 +2,12 @@
 // known, and once as a textbook calculates: with the constant of the solid alone.
 
 import type { VolumeLike } from "../../amount";
+import type { AqueousComposition } from "../../aqueous";
 import type { Formula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { lazily } from "../../foundation/lazy";
 import { once } from "../../foundation/memo";
+import { readable } from "../../foundation/readable";
 import {
   type ConcentrationText,
   type NumberLike,
@@ -92,6 +94,8 @@ export interface PrecipitationVerdict extends MixtureOutcome {
   readonly basis: EquilibriumBasis;
   readonly volume: Quantity<"volume">;
   readonly product: SolubilityProduct;
+  /** The other outcome, where the doubt of the constants leaves open whether it precipitates; undefined where it does not. */
+  readonly either: Omit<MixtureOutcome, "warnings"> | undefined;
   /**
    * As a textbook calculates: the constant of the solid alone, concentrations for activities, no side reactions but those of a
    * pH that is given.
@@ -177,8 +181,11 @@ export function willPrecipitate(request: PrecipitationRequest): PrecipitationVer
       : expectDimension(request.ionicStrength, "concentration", "ionicStrength").toNumber("mol/L");
   const exponent = activityExponent(ions, ionicStrength);
   const asked: Asked = { request, product, ions, before, total };
-  const byHand = once(() => outcomeBy(byHandWay(product, { held, exponent }), asked, exponent)!);
-  const answer = once(() => firstAnswer((way) => outcomeBy(way, asked), byHand));
+  const byHand = once((): MixtureOutcome => {
+    const { either: _, ...outcome } = outcomeBy(byHandWay(product, { held, exponent }), asked, exponent)!;
+    return outcome;
+  });
+  const answer = once(() => firstAnswer<Outcome>((way) => outcomeBy(way, asked), byHand));
   const figures = (): MixtureOutcome => answer().found;
   return lazily<PrecipitationVerdict>({
     basis: () => answer().basis,
@@ -187,6 +194,7 @@ export function willPrecipitate(request: PrecipitationRequest): PrecipitationVer
     volume: () => total,
     fallsOut: () => figures().fallsOut,
     ions: () => figures().ions,
+    either: () => answer().found.either?.(),
     product: () => product,
     byHand,
     warnings: () => {
@@ -205,6 +213,11 @@ export function willPrecipitate(request: PrecipitationRequest): PrecipitationVer
   });
 }
 
+/** An outcome, and how to ask for the other one. */
+interface Outcome extends MixtureOutcome {
+  readonly either?: () => PrecipitationVerdict["either"];
+}
+
 /** A question, read. */
 interface Asked {
   readonly request: PrecipitationRequest;
@@ -215,11 +228,7 @@ interface Asked {
 }
 
 /** What becomes of the mixture with some reactions; undefined where an ion of the solid has no place among them. */
-function outcomeBy(
-  way: Way,
-  { request, product, ions, before, total }: Asked,
-  exponent = 0,
-): MixtureOutcome | undefined {
+function outcomeBy(way: Way, { request, product, ions, before, total }: Asked, exponent = 0): Outcome | undefined {
   const { solid } = product;
   const all = amountsIn(request.solutions);
   // by hand strangers do nothing
@@ -236,27 +245,32 @@ function outcomeBy(
       rule: "product of activities^count / Ksp",
     });
   const settled = saturation.compare("1") > 0 ? ask([nameOfForm(product)]) : clear;
-  const stands = settled.solids[0]?.amount;
-  const precipitates = stands !== undefined;
-  const fallsOut = (stands?.dividedBy(total).to("mol/L") ?? quantity("0 mol/L")).named({
-    symbol: "x",
-    label: `${solid} that precipitates, per volume of the mixture`,
-  }) as Quantity<"concentration">;
-  const left = (formula: string): Quantity<"concentration"> | undefined => {
-    const label = `${formula} left in the liquor, in all its forms`;
-    if (way.reactions !== undefined && request.pH === undefined)
-      return freeIn(settled, formula, `${formula} left in the liquor`);
-    return allIn(settled, formula, label);
+  const outcomeOf = (liquor: AqueousComposition): Omit<MixtureOutcome, "warnings"> => {
+    const stands = liquor.solids[0]?.amount;
+    const left = (formula: string): Quantity<"concentration"> | undefined =>
+      way.reactions !== undefined && request.pH === undefined
+        ? freeIn(liquor, formula, `${formula} left in the liquor`)
+        : allIn(liquor, formula, `${formula} left in the liquor, in all its forms`);
+    return {
+      precipitates: stands !== undefined,
+      saturation,
+      fallsOut: (stands?.dividedBy(total).to("mol/L") ?? quantity("0 mol/L")).named({
+        symbol: "x",
+        label: `${solid} that precipitates, per volume of the mixture`,
+      }) as Quantity<"concentration">,
+      ions: ions.flatMap(({ formula }, i) => {
+        const after = stands === undefined ? before[i]! : left(formula);
+        if (after === undefined) return [];
+        return [{ formula, before: before[i]!, after, shareLeft: after.dividedBy(before[i]!).to("%") }];
+      }),
+    };
   };
   return {
-    precipitates,
-    saturation,
-    fallsOut,
-    ions: ions.flatMap(({ formula }, i) => {
-      const after = precipitates ? left(formula) : before[i]!;
-      if (after === undefined) return [];
-      return [{ formula, before: before[i]!, after, shareLeft: after.dividedBy(before[i]!).to("%") }];
-    }),
+    ...outcomeOf(settled),
+    either: () => {
+      const [other] = ask([nameOfForm(product)]).either;
+      return other && readable(outcomeOf(other.composition));
+    },
     warnings: [
       ...product.warnings,
       ...settled.warnings.filter((text) => text.startsWith("rough") || text.includes("oxidises")),
