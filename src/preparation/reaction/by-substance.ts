@@ -18,6 +18,8 @@ export function bySubstance<R extends { readonly formula: string }>(
   );
   const found = remembering<R | undefined>(1000);
   const find = (formula: Formula): R | undefined => {
+    // what a bare composition may stand for has the same atoms
+    if (alike(formula).length === 0) return undefined;
     for (const one of [formula, ...constitutionOf(formula).readings.map((text) => parseFormula(text))]) {
       const { anhydrousIdentity } = constitutionOf(one);
       const row = alike(one).find((kin) => constitutionOf(kin.formula).anhydrousIdentity === anhydrousIdentity);
