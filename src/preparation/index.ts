@@ -23,7 +23,8 @@ export type { PowderOutcome, Powders, PowdersRequest, PowderTest } from "./ident
 export { tellPowdersApart } from "./identity/powders";
 export type { Identity, IdentityCandidate, IgnitionCandidate, MassLossRequest } from "./identity/types";
 export type { Learned, LearnedFigure } from "./learning/learn";
-export { learnFromRuns, withLearned } from "./learning/learn";
+export { learnFromRuns } from "./learning/learn";
+export { withLearned } from "./learning/with-learned";
 export type { BetterMeasurement, DecidingTest, MeasuringMeans } from "./measuring/next";
 export { whatToMeasureNext } from "./measuring/next";
 export type { Operation } from "./operation/operation";

@@ -5,15 +5,11 @@ import { attempt } from "../../foundation/error";
 import { frozen } from "../../foundation/frozen";
 import { readable } from "../../foundation/readable";
 import { expandedUncertainty, isQuantity, type Quantity, type QuantityLike, quantity } from "../../quantity";
-import { planPreparation } from "../plan";
 import { planned } from "../planning/exact";
-import { formulaFrom, nameOfFormula } from "../reaction/species";
 import { guard } from "../request/argument";
-import { takenRequest } from "../request/door";
-import type { PlanRequest } from "../request/request";
-import { type Run, type RunRecord, runFromJSON } from "../run";
-import type { FindingCode } from "../verdict/finding";
+import type { Run, RunRecord } from "../run";
 import { type Belief, type Evidence, updated } from "./gaussian";
+import { asRun, type Lesson, lessonOf, share, type Way } from "./lesson";
 
 /** A figure as runs teach it. */
 export interface LearnedFigure {
@@ -46,105 +42,8 @@ export interface Learned {
   readonly leftOut: readonly { readonly run: number; readonly why: string }[];
 }
 
-/** Findings that leave a yield to be what losses and materials make it. */
-const TEACHES: readonly FindingCode[] = [
-  "consistent",
-  "loss-explained",
-  "lighter-than-losses-explain",
-  "reagent-short",
-];
-
 /** As many runs as the prior of the scatter counts for. */
 const SCATTER_RUNS = 2;
-
-/** A run, or what a record of one says. */
-function asRun(one: Run | RunRecord, i: number): Run {
-  const kind = typeof one === "object" && one !== null && "kind" in one ? one.kind : undefined;
-  if (kind === "run" && isWhole(one as Run)) return one as Run;
-  guard.record(one, `runs[${i}]`);
-  return runFromJSON(one);
-}
-
-/** A run as `evaluateRun` made it, and no record in its clothes. */
-const isWhole = (one: Run): boolean => "verdict" in one && "plan" in one && "materialBalance" in one;
-
-const share = (q: Quantity): number => q.toNumber("");
-
-/** What one run says of losses and of its limiting material. */
-interface Lesson {
-  readonly way: Way;
-  readonly limiting: string;
-  /** Share of what was to be expected that is missing, what stays dissolved counted as there. */
-  readonly missing: number;
-  /** Variance of that share by weighing. */
-  readonly variance: number;
-  /** Assay it was calculated with. */
-  readonly assay: number | undefined;
-}
-
-/** Ways of working that lose alike: what is filtered off, crystals that are drained, what stays in its crucible. */
-type Way = "wet" | "crystals" | "dry";
-
-const wayOf = ({ isolation }: Pick<Run, "isolation">): Way =>
-  isolation.how === "residue" ? "dry" : isolation.how === "crystallise" ? "crystals" : "wet";
-
-/** Crystals that the steps of a run bring by cooling, with the second crop where one was taken; undefined where they do not say. */
-function cropsOf({ observations, steps, plan }: Run): Quantity | undefined {
-  const wanted = formulaFrom(plan.request.product);
-  const grown = (solids: Run["steps"][number]["after"]["solids"]): Quantity | undefined =>
-    solids.find(({ formula }) => formulaFrom(formula).hasSameComposition(wanted))?.mass;
-  const first = grown(steps.at(-1)?.after.solids ?? []);
-  if (first === undefined || (observations.crops?.length ?? 1) < 2) return first;
-  const again = steps
-    .filter(({ operation, vessel }) => operation === "cool" && vessel === "mother liquor")
-    .flatMap(({ after }) => grown(after.solids) ?? []);
-  return again.reduce((all, one) => all.plus(one), first);
-}
-
-/** Product that the liquor and the washes keep by the plan: no loss of handling. */
-function keptOf(run: Run): Quantity | undefined {
-  const { completeness, product, washing } = run;
-  if (wayOf(run) === "crystals") {
-    const crops = cropsOf(run);
-    return crops === undefined ? undefined : product.theoreticalYield.minus(crops).to("g");
-  }
-  const inLiquor = completeness !== undefined && "dissolved" in completeness ? completeness.dissolved : undefined;
-  const washed = washing !== undefined && "plan" in washing ? washing.plan.productLost : undefined;
-  return inLiquor === undefined ? washed : washed === undefined ? inLiquor : inLiquor.plus(washed);
-}
-
-/** What a run teaches, or why it does not. */
-function lessonOf(run: Run): Lesson | string {
-  const { dryMass, expected, isolation, materialBalance, plan, pureMass } = run;
-  if (dryMass === undefined) return "nothing was weighed dry";
-  const code = run.verdict[0]!.code;
-  if (!TEACHES.includes(code)) return `its verdict is '${code}'`;
-  const found = pureMass ?? dryMass;
-  const kept = keptOf(run);
-  if (isolation.how === "crystallise" && kept === undefined) return "its steps do not say what cooling brings";
-  const there = (kept === undefined ? found : found.plus(kept)).dividedBy(expected);
-  const { limiting } = materialBalance;
-  const material = plan.request.materials.find(({ name }) => name === limiting)!;
-  // What a liquor keeps is no better known than the solubility it is counted by.
-  const { standardUncertainty } = isolation.how === "crystallise" ? there : found.dividedBy(expected);
-  const u = standardUncertainty?.toNumber() ?? 0;
-  const assay = material.strength === undefined ? assayOf(run, limiting) : undefined;
-  return {
-    way: wayOf(run),
-    limiting,
-    missing: 1 - share(there),
-    // Its assay is an unknown here, and no uncertainty of the yield as well.
-    variance: (isolation.how === "crystallise" ? u : Math.min(u, share(planned("runScatter")))) ** 2,
-    assay: assay === undefined ? undefined : share(assay),
-  };
-}
-
-/** Assay that a run counted a material with: as found, as stated, or all. */
-function assayOf({ observations, plan }: Run, name: string): Quantity {
-  const stated =
-    observations.assays?.[name] ?? plan.request.materials.find((one) => one.name === name)?.assay ?? "100 %";
-  return isQuantity(stated) ? stated : quantity(stated as QuantityLike);
-}
 
 const percentOf = (value: number, u: number, label: string): Quantity =>
   quantity(
@@ -368,55 +267,4 @@ export function learnFromRuns(runs: readonly (Run | RunRecord)[]): Learned {
       leftOut: judged.flatMap((one, run) => (typeof one === "string" ? [{ run, why: one }] : [])),
     }),
   );
-}
-
-/**
- * A request for a plan with what runs taught in place of planning values: the handling loss to allow for, the liquor that a cake of
- * this product keeps, the assays of packs of the same names. What the request states itself stays, but for assays.
- *
- * @param given - as for `planPreparation`
- * @param learned - what `learnFromRuns` gave
- * @returns a request for `planPreparation`
- * @throws {PlanError} `plan.request` for what is no request or nothing learned; the codes of `planPreparation`
- * @category Planning
- * @example
- * const request = {
- *   equation: "CaCl2 + Na2CO3 -> CaCO3 + NaCl",
- *   product: "CaCO3",
- *   materials: [{ name: "de-icer", form: "CaCl2·2H2O" }, { name: "soda", form: "Na2CO3", excess: "5 %" }],
- *   scale: { product: "100 g" },
- * } as const;
- * const runs = ["97.1 g", "96.8 g", "97.4 g"].map((dried) => evaluateRun(planPreparation(request), { dried: dried as "1 g" }));
- * planPreparation(withLearned(request, learnFromRuns(runs))).handlingLoss.compare("10 %") // => -1
- */
-export function withLearned(given: PlanRequest, learned: Learned): PlanRequest {
-  const request = takenRequest(given);
-  const way = wayOf(planPreparation(request));
-  guard.record(learned, "learned");
-  for (const field of ["allowances", "retainedLiquor", "assays"] as const)
-    guard.list(learned[field], `learned.${field}`);
-  const allowance = learned.allowances.find(({ of }) => of === way)?.handlingLoss;
-  const wanted = attempt(() => nameOfFormula(formulaFrom(request.product)));
-  const liquor = wanted.ok ? learned.retainedLiquor.find(({ of }) => of === wanted.value)?.value : undefined;
-  return {
-    ...request,
-    ...(request.handlingLoss !== undefined || allowance === undefined
-      ? {}
-      : { handlingLoss: allowance as NonNullable<PlanRequest["handlingLoss"]> }),
-    ...(liquor === undefined
-      ? {}
-      : { washing: { retainedLiquorPerGram: liquor as Quantity<"specific volume">, ...request.washing } }),
-    materials: request.materials.map((material) => {
-      const found = learned.assays.find(({ of }) => of === material.name);
-      if (found === undefined || material.strength !== undefined) return material;
-      // Nothing is purer than pure.
-      const whole = quantity({
-        value: "100",
-        unit: "%",
-        standardUncertainty: found.value.standardUncertainty!.toString(),
-      });
-      const assay = found.value.compare("100 %") > 0 ? whole : found.value;
-      return { ...material, assay: assay as Quantity<"mass fraction"> };
-    }),
-  };
 }
