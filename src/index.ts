@@ -4,6 +4,7 @@ export * from "./aqueous";
 export * from "./element";
 export * from "./equation";
 export { explain } from "./explain";
+export * from "./facts";
 export * from "./formula";
 export * from "./foundation";
 export * from "./hydrate";

@@ -7,6 +7,7 @@ import {
   ionicEquationFromJSON,
   overallEquationFromJSON,
 } from "./equation";
+import { type Facts, factsFromJSON } from "./facts";
 import { type Formula, formulaFromJSON } from "./formula";
 import { isRecord, shown } from "./foundation/argument";
 import { attempt, PreparativeError, type Result } from "./foundation/error";
@@ -37,7 +38,8 @@ export type Recorded =
   | Run
   | Chain
   | Stock
-  | Route;
+  | Route
+  | Facts;
 
 /** The reader of each type of record; each checks what it is given. */
 const READERS: Readonly<Record<string, (record: never) => Recorded>> = {
@@ -54,6 +56,7 @@ const READERS: Readonly<Record<string, (record: never) => Recorded>> = {
   chain: chainFromJSON,
   stock: stockFromJSON,
   route: routeFromJSON,
+  facts: factsFromJSON,
 };
 
 /**

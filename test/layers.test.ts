@@ -18,6 +18,7 @@ const LAYERS = [
   "aqueous",
   "solubility",
   "thermochemistry",
+  "facts",
   "preparation",
   "route",
   "sheet",
@@ -108,7 +109,7 @@ function namedIn(source: ts.SourceFile): { readonly from: string; readonly names
 }
 
 /** Types that no file names and the compiler writes into the declarations of others. */
-const WRITTEN_OUT = ["foundation/error.ts: ErrorClass", "substance/data/registry.ts: RegistryRow"];
+const WRITTEN_OUT = ["foundation/error.ts: ErrorClass"];
 
 describe("files", () => {
   it("import each other in no circle, types included", () => {

@@ -17,7 +17,7 @@ const index = checker.getSymbolAtLocation(program.getSourceFile(`${root}/src/ind
 
 /** Types that are no options: values of the library and of the run-time, told by the name of the type. */
 const VALUES =
-  /^(?:Quantity|Formula|Fraction|Decimal|Equation|BalancedEquation|Plan|Run|Measured|Rational|Map|Date|Substance|AqueousComposition|TitrationCurve|EndPoint|OverPH|OverExcess|Chain|Route|HalfReactions|Learned|Stock|Lot)\b/;
+  /^(?:Quantity|Formula|Fraction|Decimal|Equation|BalancedEquation|Plan|Run|Measured|Rational|Map|Date|Substance|AqueousComposition|TitrationCurve|EndPoint|OverPH|OverExcess|Chain|Facts|Route|HalfReactions|Learned|Stock|Lot)\b/;
 
 /** The fields of an object type that a caller writes in braces; undefined for everything else. */
 function fieldsOf(type: ts.Type): readonly string[] | undefined {
@@ -133,6 +133,9 @@ const BEFORE: Readonly<Record<string, unknown>> = {
   found: { C: "40 %", H: "6.7 %", O: "53.3 %" },
   text: "NaCl",
   name: "water",
+  nameOrFormula: "water",
+  style: "prefixes",
+  temperature: "20 °C",
   what: "Na",
   of: "NaCl",
   as: "NaCl",

@@ -8,7 +8,7 @@ import { guard } from "./argument";
 import { COMPLEXES } from "./data/complexes";
 import type { SourceKey } from "./data/sources";
 import { AqueousError } from "./error";
-import { network } from "./mixture/network";
+import { network } from "./mixture/given";
 import { chargeOf, keyOf } from "./mixture/notation";
 
 /** One proton step of an acid. */

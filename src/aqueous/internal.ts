@@ -9,6 +9,7 @@ export { SOLUBILITY_PRODUCTS, type SolubilityProductRow } from "./data/products"
 export { aqueousSources } from "./data/sources";
 export { givenConstant } from "./mixture/constant";
 export { redoxPartners, uncovered } from "./mixture/coverage";
+export { network } from "./mixture/given";
 export { termsOf } from "./mixture/material";
 export {
   type Brought,
@@ -22,7 +23,7 @@ export {
   waterMoles,
 } from "./mixture/mixture";
 export type { ModelCondition } from "./mixture/model";
-export { Network, network, type Phase, PKW } from "./mixture/network";
+export { Network, type Phase, PKW } from "./mixture/network";
 export { atomsOf, chargeOf, HYDRON, type Key, keyOf, readReaction, type Term, WATER } from "./mixture/notation";
 export { carbonDioxideOf, keptModel } from "./mixture/request";
 export type { Equilibrium } from "./solve/equilibrium";

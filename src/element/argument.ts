@@ -6,12 +6,17 @@ import { ElementError } from "./error";
 /** @internal */
 export const CONVENTIONS: readonly WeightConvention[] = ["conventional", "abridged", "midpoint"];
 
-const guard = /* @__PURE__ */ new ArgumentGuard(ElementError, {
+export const guard = /* @__PURE__ */ new ArgumentGuard(ElementError, {
   unknown: "element.unknown-option",
   bad: "element.bad-option",
 });
 
-const WEIGHT = { convention: true, value: true, massNumberIfNone: true } as const satisfies Fields<AtomicWeightOptions>;
+const WEIGHT = {
+  convention: true,
+  value: true,
+  massNumberIfNone: true,
+  facts: true,
+} as const satisfies Fields<AtomicWeightOptions>;
 
 /** Options of an atomic weight. */
 export function needWeightOptions(options: AtomicWeightOptions): void {

@@ -2,8 +2,9 @@
 // so its uncertainty is counted once and correlations come out right.
 // Uncertainty of a published weight or interval: a rectangle, half-width / √3 (Possolo et al., Pure Appl. Chem. 90 (2018) 395).
 
+import { lookingIn, ownRow } from "../foundation/facts";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../quantity";
-import { needWeightOptions } from "./argument";
+import { guard, needWeightOptions } from "./argument";
 import type { AtomicWeightOptions, WeightConvention } from "./convention";
 import { WEIGHTS, type WeightRow } from "./data/atomic-weights";
 import { cite } from "./data/sources";
@@ -134,5 +135,11 @@ export function atomicWeight(symbol: string | number, options: AtomicWeightOptio
   const index = elementIndex(symbol);
   needWeightOptions(options);
   if (options.value !== undefined) return ownValue(index, options.value);
+  if (options.facts !== undefined) {
+    const { facts, ...others } = options;
+    return lookingIn(facts, guard, () => atomicWeight(symbol, others));
+  }
+  const own = ownRow<Quantity>("weights", () => WEIGHTS()[index]!.symbol);
+  if (own !== undefined) return own;
   return weightConstant(index, options.convention ?? "conventional", options.massNumberIfNone === true);
 }

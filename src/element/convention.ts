@@ -1,4 +1,5 @@
 // How the weight of an element is to be taken where several figures are published.
+import type { Facts } from "../foundation/facts";
 import type { QuantityLike } from "../quantity";
 
 /** Which figure stands for the weight of an element whose published weight is an interval. */
@@ -6,6 +7,8 @@ export type WeightConvention = "conventional" | "abridged" | "midpoint";
 
 /** How an atomic weight is to be taken. */
 export interface AtomicWeightOptions {
+  /** Facts of the caller's own, whose atomic weights are taken. */
+  readonly facts?: Facts | undefined;
   /**
    * `"conventional"` (default): the conventional value for elements with an interval, else the published value.
    * `"abridged"`: five figures with their own plus-minus. `"midpoint"`: the middle of the interval.

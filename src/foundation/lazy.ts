@@ -1,5 +1,6 @@
 // Figures that are worked out when first asked for, and then kept: a run with one observation changed recomputes only what
 // is looked at and depends on it. The objects are frozen: a figure, once looked at, is the figure.
+import { type Facts, factsInForce, under } from "./facts";
 import { frozen } from "./frozen";
 import { PRINTING } from "./readable";
 
@@ -14,6 +15,8 @@ interface Behind {
   readonly made: Record<string, unknown>;
   /** What the room keeps with the object for itself. */
   readonly kept: unknown;
+  /** The facts of the caller's own that it was made with. */
+  readonly facts: Facts | undefined;
 }
 
 const BEHIND: unique symbol = /* @__PURE__ */ Symbol("behind");
@@ -27,10 +30,10 @@ function accessor(key: string): PropertyDescriptor {
     found = {
       enumerable: true,
       get(this: { readonly [BEHIND]: () => Behind }) {
-        const { parts, base, made } = this[BEHIND]();
+        const { parts, base, made, facts } = this[BEHIND]();
         if (key in made) return made[key];
         const part = parts[key];
-        const value = part === undefined ? base?.[key] : frozen(part());
+        const value = part === undefined ? base?.[key] : frozen(under(facts, part));
         made[key] = value;
         return value;
       },
@@ -52,7 +55,7 @@ export function lazily<T extends B, B extends object, M extends object>(
   kept?: unknown,
 ): T;
 export function lazily(parts: Behind["parts"], base?: object, methods: object = PRINTING, kept?: unknown): object {
-  const behind = { parts, base, made: {}, kept };
+  const behind = { parts, base, made: {}, kept, facts: factsInForce() };
   // A function: proxies of state libraries wrap the objects they meet, and a frozen property may not be answered so.
   const target = Object.defineProperty(Object.create(methods), BEHIND, { value: () => behind });
   if (base !== undefined) for (const key of Object.keys(base)) Object.defineProperty(target, key, accessor(key));

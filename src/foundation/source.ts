@@ -2,6 +2,7 @@
 // those it can cite; they are merged at the root alone. A row of data names a key; no key, no row.
 import { shown } from "./argument";
 import { SourceError } from "./error";
+import { OWN_FIGURE } from "./facts";
 import { nearestWord } from "./slips";
 
 /** One source: what it is, and how far it was checked for our rows. */
@@ -30,6 +31,7 @@ export type Access<Table> = { readonly [Key in keyof Table]?: string };
 export function entryIn(tables: readonly Sources[], key: string): Source {
   const own = typeof key === "string" ? tables.find((table) => Object.hasOwn(table, key)) : undefined;
   if (own !== undefined) return own[key]!;
+  if (typeof key === "string" && key.startsWith(OWN_FIGURE)) return { title: key };
   const nearest = typeof key === "string" ? nearestWord(key, tables.flatMap(Object.keys)) : undefined;
   throw new SourceError("source.unknown", `no source has the key ${shown(key)}`, {
     hint: nearest === undefined ? "sourceKeys() lists them" : `did you mean ${nearest}?`,

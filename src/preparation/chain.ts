@@ -1,8 +1,9 @@
 // Preparations one after the other: scaled back from what is wanted at the end, with one shopping list, one overall equation
 // and one cost. What one step makes, the next one uses under the same name.
 import { type BalancedEquation, type OverallEquation, overallEquation } from "../equation";
-import type { Fields } from "../foundation/argument";
+import { type Fields, isRecord } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
+import type { Facts } from "../foundation/facts";
 import { frozen } from "../foundation/frozen";
 import { type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
@@ -14,8 +15,9 @@ import { type Figure, figure, type MovedFigure, movedSince, readFigures } from "
 import { withForm } from "./reaction/in-form";
 import { formulaFrom, sameCore } from "./reaction/species";
 import { guard } from "./request/argument";
-import { plain, STEP, taken } from "./request/door";
+import { inItsFacts, plain, STEP, taken } from "./request/door";
 import type { PlanRequest, Scale } from "./request/request";
+import { revived } from "./request/revived";
 import { type CostLine, lacksPrice } from "./shelf/cost";
 import { shareOf } from "./shelf/strength";
 
@@ -27,6 +29,8 @@ export interface ChainStep extends Omit<PlanRequest, "scale"> {
 
 /** A chain to plan. */
 export interface ChainRequest {
+  /** Facts of the caller's own, for all steps that bring none. */
+  readonly facts?: Facts | undefined;
   /** First to last. The product of a step is a material of the next, under its `productName` (its formula unless given). */
   readonly steps: readonly ChainStep[];
   /** Mass or amount wanted of the last product. */
@@ -130,7 +134,11 @@ class ChainOfPlans implements Chain {
   }
 }
 
-const REQUEST = { steps: [{ ...STEP, expectedYield: true }], wanted: true } as const satisfies Fields<ChainRequest>;
+const REQUEST = {
+  steps: [{ ...STEP, expectedYield: true }],
+  wanted: true,
+  facts: true,
+} as const satisfies Fields<ChainRequest>;
 
 /** A request as it is kept: copied, frozen, of known fields. Each step is checked again by its plan. */
 function takenChain(given: ChainRequest): ChainRequest {
@@ -178,6 +186,8 @@ function asMade({ equation }: Plan, before: ChainStep | undefined): BalancedEqua
   return used === undefined || used.hasSameComposition(made) ? equation : withForm(equation, used, made);
 }
 
+const revivedStep = (step: ChainStep): ChainStep => (isRecord(step) ? revived(step) : step);
+
 /** The plan of one step for a mass or amount that must really come out of it. */
 function planFor(step: ChainStep, wanted: Quantity, share: Quantity): Plan {
   const { expectedYield: _, ...request } = step;
@@ -203,10 +213,13 @@ function planFor(step: ChainStep, wanted: Quantity, share: Quantity): Plan {
  * chain.inventory.map((line) => `${line.portion.format({ decimals: 0, uncertainty: "none" })} ${line.material}`) // => ["147 g de-icer", "106 g soda"]
  */
 export function planSequence(request: ChainRequest): Chain {
-  return chainOf(takenChain(request));
+  return chainOf(request);
 }
 
-function chainOf(request: ChainRequest, stored?: readonly Figure[]): Chain {
+const chainOf = (given: ChainRequest, stored?: readonly Figure[]): Chain =>
+  inItsFacts(given, () => computed(takenChain(given), stored));
+
+function computed(request: ChainRequest, stored: readonly Figure[] | undefined): Chain {
   const { steps } = request;
   const shares = steps.map(yieldOf);
   const plans: Plan[] = [];
@@ -307,5 +320,6 @@ export const tryPlanSequence = (request: ChainRequest): Result<Chain> => attempt
 export function chainFromJSON(data: unknown): Chain {
   const { request, figures } = recordOf<ChainRecord>(data, "chain", SCHEMA);
   if (request === undefined) throw new PlanError("plan.json", "not a chain record: no request");
-  return chainOf(takenChain(request), readFigures(figures));
+  const steps = Array.isArray(request.steps) ? request.steps.map(revivedStep) : request.steps;
+  return chainOf(revived({ ...request, steps }), readFigures(figures));
 }

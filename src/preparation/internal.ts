@@ -5,5 +5,8 @@ export { type Room, roomOf } from "./feasibility/room";
 export { leftOnIgnition } from "./identity/tests";
 export { type Hand, handOf, type Instruments } from "./procedure/words";
 export { fateInRoom } from "./reaction/fate";
-export { MATERIAL as SHELF_MATERIAL, plain, taken } from "./request/door";
+export { inItsFacts, MATERIAL as SHELF_MATERIAL, plain, taken } from "./request/door";
+
+export { revived } from "./request/revived";
+
 export { isRun } from "./verdict/working";

@@ -4,6 +4,7 @@
 import type { BalancedEquation } from "../equation";
 import { shown } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
+import { under } from "../foundation/facts";
 import { keptWith, lazily, type Parts } from "../foundation/lazy";
 import { headProblem, type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
@@ -23,6 +24,7 @@ import { checkRinse } from "./procedure/rinsing";
 import { plain, takenRequest } from "./request/door";
 import { settingOf } from "./request/read-setting";
 import type { PlanRequest } from "./request/request";
+import { revived } from "./request/revived";
 import { usualLossOf } from "./request/setting";
 import { mixOf, passGate } from "./safety/combinations";
 import { type StepCautions, stepCautionsOf } from "./safety/step-cautions";
@@ -112,7 +114,13 @@ class PlanMethods {
 }
 
 /** A plan from a request that is the room's own; and the figures it had, where it was read back. */
-function make(request: PlanRequest, stored?: readonly Figure[]): Before & { readonly plan: Plan } {
+function make(given: PlanRequest, stored?: readonly Figure[]): Before & { readonly plan: Plan } {
+  const request = takenRequest(given);
+  return under(request.facts, () => computed(request, stored));
+}
+
+/** The same, with its facts in force: whatever it works out later is worked out with them. */
+function computed(request: PlanRequest, stored: readonly Figure[] | undefined): Before & { readonly plan: Plan } {
   const setting = settingOf(request);
   // Whatever the request can be refused for is refused here; what can only be unknown is worked out when asked for.
   const { cautions: found, acknowledged } = passGate(
@@ -168,7 +176,7 @@ function make(request: PlanRequest, stored?: readonly Figure[]): Before & { read
     stepCautions: () => gate(batch) as StepCautions[],
     moved: () => movedSince(stored, stored === undefined ? [] : plan.figures()),
   };
-  const behind = { setting, portions, batch, gate };
+  const behind = { setting, portions, batch, gate, facts: request.facts };
   // Kept with the plan itself: a map beside it would cost the collector more than the plan.
   const plan = lazily<Plan, Batch, PlanMethods>(own, batch, PlanMethods.prototype, behind);
   return { ...behind, plan };
@@ -185,7 +193,7 @@ export function behindPlan(plan: Plan): Before {
     });
   const known = (keptWith(plan) as Before | undefined) ?? remade.get(plan);
   if (known !== undefined) return known;
-  const made = make(takenRequest(plan.request));
+  const made = make(plan.request);
   remade.set(plan, made);
   return made;
 }
@@ -216,7 +224,7 @@ export function behindPlan(plan: Plan): Before {
  * plan.stepCautions[2]!.cautions[0]!.text // => "gas is given off: open vessel, never stoppered, in portions, in moving air"
  */
 export function planPreparation(request: PlanRequest): Plan {
-  return make(takenRequest(request)).plan;
+  return make(request).plan;
 }
 
 /**
@@ -240,7 +248,7 @@ export const tryPlanPreparation = (request: PlanRequest): Result<Plan> => attemp
 export function planFromJSON(data: unknown): Plan {
   const { request, figures } = recordOf<PlanRecord>(data, "plan", SCHEMA);
   if (request === undefined) throw new PlanError("plan.json", "not a plan record: no request");
-  return make(takenRequest(request), readFigures(figures)).plan;
+  return make(revived(request), readFigures(figures)).plan;
 }
 
 /** A record whose beginning is right; its fields are still to be checked. */

@@ -2,6 +2,7 @@
 // looked at is worked out; a batch that went as planned is the plan's own.
 
 import { attempt, type Result } from "../foundation/error";
+import { under } from "../foundation/facts";
 import { frozen } from "../foundation/frozen";
 import { lazily, type Parts } from "../foundation/lazy";
 import { type RecordHead, recordHead } from "../foundation/record";
@@ -11,7 +12,7 @@ import { PlanError } from "./error";
 import { identifyByMassLoss } from "./identity/identity";
 import type { Identity } from "./identity/types";
 import { behindPlan, type Plan, type PlanRecord, planFromJSON, recordOf } from "./plan";
-import { type Batch, batchOf } from "./planning/batch";
+import { type Batch, type Before, batchOf } from "./planning/batch";
 import { planned } from "./planning/exact";
 import { type Figure, figure, figuresOf, type MovedFigure, movedSince, readFigures } from "./planning/figures";
 import { handOf } from "./procedure/words";
@@ -215,11 +216,16 @@ const titrated = (assay: Quantity | undefined): Quantity | undefined =>
  * evaluateRun(plan, { dried: "55.0 g" }).verdict[0]!.code // => "other-formula-fits"
  */
 export function evaluateRun(plan: Plan, observations: Observations): Run {
-  return make(plan, takenObservations(observations));
+  return make(plan, observations);
 }
 
-function make(plan: Plan, observations: Observations, stored?: readonly Figure[]): Run {
+/** With the facts of its plan in force. */
+const make = (plan: Plan, observations: unknown, stored?: readonly Figure[]): Run => {
   const planned = behindPlan(plan);
+  return under(planned.facts, () => computed(plan, planned, takenObservations(observations as Observations), stored));
+};
+
+function computed(plan: Plan, planned: Before, observations: Observations, stored: readonly Figure[] | undefined): Run {
   const observed = readObservations(plan, planned.setting, observations);
   const batch = observed.asPlanned ? planned.batch : batchOf(observed.setting, observed.portions, planned);
   const dryMass = observed.dry as Quantity<"mass"> | undefined;
@@ -314,5 +320,5 @@ export const tryEvaluateRun = (plan: Plan, observations: Observations): Result<R
 export function runFromJSON(data: unknown): Run {
   const { plan, observations, figures } = recordOf<RunRecord>(data, "run", SCHEMA);
   if (observations === undefined) throw new PlanError("plan.json", "not a run record: no observations");
-  return make(planFromJSON(plan), takenObservations(observations), readFigures(figures));
+  return make(planFromJSON(plan), observations, readFigures(figures));
 }

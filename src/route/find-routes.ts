@@ -4,6 +4,7 @@ import type { MassLike, TemperatureLike } from "../amount";
 import { Formula } from "../formula";
 import type { Fields } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
+import { type Facts, lookingIn } from "../foundation/facts";
 import { remembering } from "../foundation/memo";
 import { readable } from "../foundation/readable";
 import type { ShelfMaterial } from "../preparation";
@@ -48,6 +49,8 @@ export interface RouteRequest {
   readonly setting?: "home" | "school" | "studio" | undefined;
   /** Of room and solutions; as in a plan unless given. */
   readonly temperature?: TemperatureLike | undefined;
+  /** Facts of the caller's own, which the plans of the routes are made with as well. */
+  readonly facts?: Facts | undefined;
 }
 
 /** What a shelf gives. */
@@ -77,6 +80,7 @@ const FIELDS = {
     equipment: true,
     time: true,
   },
+  facts: true,
   heat: true,
   setting: true,
   temperature: true,
@@ -276,6 +280,10 @@ function everything(index: Index, request: RouteRequest, wish: Wish): Routes {
  */
 export function findRoutes(request: RouteRequest): Routes {
   checked(request);
+  return lookingIn(request.facts, guard, () => searched(request));
+}
+
+function searched(request: RouteRequest): Routes {
   const wish: Wish = {
     wanted: expectDimension((request.wanted ?? USUAL.wanted) as Quantity, "mass", "wanted") as Quantity<"mass">,
     temperature: request.temperature,

@@ -2,7 +2,7 @@
 // of the tables as they are now.
 import { attempt } from "../foundation/error";
 import { headProblem } from "../foundation/record";
-import { SHELF_MATERIAL, taken } from "../preparation/internal";
+import { inItsFacts, revived, SHELF_MATERIAL, taken } from "../preparation/internal";
 import type { Quantity } from "../quantity";
 import { expectDimension } from "../quantity/internal";
 import { guard } from "./argument";
@@ -77,6 +77,10 @@ function stepOf(record: RouteStepRecord, i: number): FoundStep {
 export function routeFromJSON(data: unknown): Route {
   const problem = headProblem(data, "route", SCHEMA);
   if (problem !== undefined) throw refuse(problem);
+  return inItsFacts(revived(data as object), () => readBack(data));
+}
+
+function readBack(data: unknown): Route {
   const { steps, wanted, temperature, rank, swaps } = taken(data) as Partial<RouteRecord>;
   if (!Array.isArray(steps) || steps.length === 0 || steps.length > MOST_STEPS) throw refuse("no steps");
   if (wanted === undefined || rank === undefined || !Array.isArray(swaps))

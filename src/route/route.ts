@@ -39,6 +39,7 @@ class RouteMethods {
 
   toJSON(this: Route): RouteRecord {
     const { found, wish } = keptWith(this) as Draft;
+    const facts = this.steps[0]?.plan.request.facts;
     return {
       ...recordHead("route", SCHEMA),
       target: this.target,
@@ -51,6 +52,7 @@ class RouteMethods {
       })),
       swaps: this.swaps,
       rank: this.rank,
+      ...(facts === undefined ? {} : { facts: facts.toJSON() }),
     };
   }
 }

@@ -151,4 +151,6 @@ export interface RouteRecord extends RecordHead<"route"> {
   readonly steps: readonly RouteStepRecord[];
   readonly swaps: readonly Swap[];
   readonly rank: Rank;
+  /** The record of the facts that it was found with, where there were any. */
+  readonly facts?: object;
 }

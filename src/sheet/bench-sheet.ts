@@ -2,6 +2,7 @@
 // the run's own; this layer only chooses words, order and digits.
 import type { Fields } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
+import { type Facts, under } from "../foundation/facts";
 import type { Chain, Plan, Run } from "../preparation";
 import type { Route } from "../route";
 import { chainBlocks } from "./chain/chain";
@@ -127,15 +128,33 @@ export function benchSheet(of: Sheeted, options: SheetOptions = {}): string {
   if (!KINDS.some((kind) => kind === of?.kind))
     throw new SheetError("sheet.subject", "a sheet is made from a plan, a run, a chain or a route");
   const groups = checkedGroups(options.groups, of);
-  const blocks = blocksOf(of, { parts: checkedParts(parts), groups, words });
-  return render(blocks, format, {
-    page,
-    standalone,
-    stylesheet,
-    language: words.language,
-    foot: { batch: words.batch, pages: words.pageOf },
-    steps: { done: words.done, action: words.action, note: words.write },
-  });
+  return under(factsBehind(of), () => written());
+
+  function written(): string {
+    const blocks = blocksOf(of, { parts: checkedParts(parts), groups, words });
+    return render(blocks, format, {
+      page,
+      standalone,
+      stylesheet,
+      language: words.language,
+      foot: { batch: words.batch, pages: words.pageOf },
+      steps: { done: words.done, action: words.action, note: words.write },
+    });
+  }
+}
+
+/** The facts of the caller's own that a preparation was planned with. */
+function factsBehind(of: Sheeted): Facts | undefined {
+  switch (of.kind) {
+    case "plan":
+      return of.request.facts;
+    case "run":
+      return of.plan.request.facts;
+    case "chain":
+      return of.request.facts;
+    case "route":
+      return of.steps[0]?.plan.request.facts;
+  }
 }
 
 /**

@@ -1,6 +1,8 @@
 // What the layers above use of this one and callers do not see.
 
 export { type DrawnPoint, drawnCurve } from "./curves/drawn";
+export { soluteOf } from "./curves/solute";
+export type { SolubilityRow } from "./data/curves";
 export { DOUBLE_SALTS } from "./data/double-salts";
 export { NEVER_IN_WATER, NO_TUTTON_SALT, TAKEN_APART } from "./data/never-in-water";
 export { cite, solubilitySources } from "./data/sources";

@@ -1,8 +1,10 @@
 // One question for whatever stands on a pack, in a book or in an input field: what may this be?
 import { tryParseFormula } from "../formula";
+import { LOOKUP, type LookupOptions, lookingIn } from "../foundation/facts";
 import { frozen } from "../foundation/frozen";
 import { printsItself } from "../foundation/readable";
 import { tryReadNotation } from "../ion/internal";
+import { guard } from "./argument";
 import { readableText } from "./error";
 import { tryFormulaOf } from "./names/formula-of";
 import { goodNamed } from "./names/goods";
@@ -94,6 +96,7 @@ const REGISTRY_NUMBER = /^\d{2,7}-\d{2}-\d$/;
  * no meanings and a hint.
  *
  * @param text - one line of at most 500 characters
+ * @param options - `facts`: facts of the caller's own, looked up first
  * @returns all meanings, likeliest first, and the formula where they leave nothing open
  * @throws {SubstanceError} `substance.bad-input` for no text or an empty one, `substance.too-long`
  * @source tables of names and goods as {@link readingsOf} and {@link shopMaterial} say for each
@@ -106,7 +109,12 @@ const REGISTRY_NUMBER = /^\d{2,7}-\d{2}-\d$/;
  * identify("blue vitrol").hint // => "did you mean blue vitriol"
  * identify("lithopone").what // => "zinc sulfide precipitated with barium sulfate"
  */
-export function identify(text: string): Identified {
+export function identify(text: string, options?: LookupOptions): Identified {
+  guard.options(options, LOOKUP);
+  return lookingIn(options?.facts, guard, () => identified(text));
+}
+
+function identified(text: string): Identified {
   const asked = readableText(text, "a label, a name or a formula");
   if (REGISTRY_NUMBER.test(asked)) {
     const found = trySubstance(asked);

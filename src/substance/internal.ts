@@ -1,15 +1,22 @@
 // What the layers above use of this one and callers do not see.
 export { HOLDS_CYANIDE } from "./data/hazard-classes";
-export { type HazardClass, INCOMPATIBILITIES } from "./data/incompatibilities";
+export { type HazardClass, INCOMPATIBILITIES, type IncompatibilityRow } from "./data/incompatibilities";
 export type { OfficialPrecaution } from "./data/official-precautions";
+export type { PhysicalRow } from "./data/physical";
+export type { RegistryRow } from "./data/registry";
+export type { ShopMaterialRow } from "./data/shop-materials";
 export { cite, substanceSources } from "./data/sources";
 export { cautionsWhere } from "./hazards/cautions";
 export { classesOf } from "./hazards/classes";
-export { protectionFor } from "./hazards/entries";
+export type { AddsHazard } from "./hazards/entries";
+export { firstAidFor, protectionFor } from "./hazards/entries";
+export { classOfOne, everyRule } from "./hazards/incompatibility";
 export { madeOf } from "./hazards/make-up";
 export { type DangerousProduct, dangerOf } from "./hazards/never-made";
+export { pictogramsOf, signalWordOf, statementRow } from "./names/label-elements";
 export { officialPrecautions, officialText } from "./names/official-text";
 export { formulasMeant } from "./names/readings";
-export { registryFormulas } from "./registry/registry-index";
+export { nameKey } from "./names/words";
+export { type AddsKin, type OwnName, registryFormulas } from "./registry/registry-index";
 export { thermalOf, thermalRows, thermalStepsOf } from "./registry/thermal";
 export { formulasSoldAs } from "./shop/shop";

@@ -43,18 +43,18 @@ const PROGRAMS: Readonly<Record<string, Program>> = {
   },
   "name a formula and read a name": {
     uses: { substance: "nameOf, formulaOf" },
-    ceiling: 81,
-    without: /decimal|src\/(quantity|amount|aqueous|solubility)|data\/(hazards|physical|thermal)/,
+    ceiling: 81.5,
+    without: /decimal|src\/(facts|quantity|amount|aqueous|solubility)|data\/(hazards|physical|thermal)/,
   },
   "cautions for formulas": {
     uses: { substance: "cautionsForFormulas" },
-    ceiling: 69.3,
-    without: /decimal|src\/quantity|data\/(registry|shop|ambiguous|molecules|ligands|physical|thermal)/,
+    ceiling: 70,
+    without: /decimal|src\/(facts|quantity)\/|data\/(registry|shop|ambiguous|molecules|ligands|physical|thermal)/,
   },
   "plan and sheet": {
     uses: { preparation: "planPreparation", sheet: "benchSheet" },
     ceiling: 402,
-    without: /isotopic/,
+    without: /isotopic|src\/facts\//,
   },
 };
 

@@ -5,6 +5,7 @@
 import { type Formula, molarMass } from "../../formula";
 import { splitWater } from "../../formula/internal";
 import type { Fields } from "../../foundation/argument";
+import { type Facts, ownRow } from "../../foundation/facts";
 import { constitutionOf } from "../../ion";
 import { type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
@@ -15,12 +16,14 @@ import { AmountError } from "../error";
 import { densityOfWater } from "../jar/water";
 import { type CurvePoint, chordBound } from "./density-chord";
 
-export const DENSITY = { temperature: true } as const satisfies Fields<DensityOptions>;
+export const DENSITY = { temperature: true, facts: true } as const satisfies Fields<DensityOptions>;
 
 /** How a density is looked up. */
 export interface DensityOptions {
   /** Temperature of the solution; that of the table, 18 °C to 20 °C, unless given. At most 10 K away from it. */
   readonly temperature?: TemperatureLike | undefined;
+  /** Facts of the caller's own, whose densities are read in place of the table's. */
+  readonly facts?: Facts | undefined;
 }
 
 /** A solution shrinks and swells by 0.01 to 0.09 % for each kelvin near room temperature. */
@@ -43,7 +46,7 @@ interface DensityTable {
   readonly segments: Segment[];
 }
 
-const tables = /* @__PURE__ */ new Map<SolutionDensityRow, DensityTable>();
+const tables = /* @__PURE__ */ new WeakMap<SolutionDensityRow, DensityTable>();
 let expansion: Quantity | undefined;
 
 /** What the equation for water is good to near room temperature, in g/mL. */
@@ -101,7 +104,7 @@ interface TablesOfSolute {
 }
 
 /** The tables of one solute, the preferred first. */
-interface SoluteRows {
+export interface SoluteRows {
   readonly solute: Formula;
   readonly rows: SolutionDensityRow[];
 }
@@ -143,10 +146,11 @@ function soluteIndex(): SoluteIndex {
 /** Tables of a solute, the first the preferred. A hydrate is looked up by the form its table counts. */
 export function tablesOf(asked: Formula): TablesOfSolute {
   const index = soluteIndex();
-  const exact = index.exact.get(identityOf(asked));
+  const own = (of: Formula) => ownRow<SoluteRows>("densities", () => identityOf(of));
+  const exact = own(asked) ?? index.exact.get(identityOf(asked));
   if (exact !== undefined) return { tables: exact.rows.map(prepared), perAsked: undefined };
   const { dry, units } = splitWater(asked);
-  const first = dry === undefined ? undefined : index.dry.get(identityOf(dry));
+  const first = dry === undefined ? undefined : (own(dry) ?? index.dry.get(identityOf(dry)));
   if (first === undefined) {
     throw new AmountError("amount.no-density-table", `no densities of ${inSymbol(asked)} solutions are tabulated`, {
       hint:

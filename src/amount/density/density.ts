@@ -3,6 +3,7 @@
 import type { Formula } from "../../formula";
 import { isWater } from "../../formula/internal";
 import type { Fields } from "../../foundation/argument";
+import { lookingIn } from "../../foundation/facts";
 import { isQuantity, type Quantity, quantity } from "../../quantity";
 import {
   assayOf,
@@ -10,6 +11,7 @@ import {
   type FormulaLike,
   formulaOfArgument,
   grouped,
+  guard,
   inSymbol,
   liquidDensity,
   listed,
@@ -58,6 +60,10 @@ export function densityOfSolution(
   options: DensityOptions = {},
 ): Quantity<"density"> {
   grouped(options, DENSITY);
+  return lookingIn(options.facts, guard, () => densityAt(solute, massFraction, options));
+}
+
+function densityAt(solute: FormulaLike, massFraction: MassFractionLike, options: DensityOptions): Quantity<"density"> {
   const formula = formulaOfArgument(solute);
   const name = inSymbol(formula);
   const w = notNegative(massFraction, "mass fraction", "mass fraction", {

@@ -1,5 +1,7 @@
 // The caller's own constants: added to the tables in place of theirs, or used alone.
 import { parseFormula } from "../../formula";
+import { ownRow } from "../../foundation/facts";
+import { remembering } from "../../foundation/memo";
 import { ACID_STEPS } from "../../ion/internal";
 import type { QuantityLike } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
@@ -8,7 +10,7 @@ import { COMPLEXES } from "../data/complexes";
 import { AqueousError } from "../error";
 import { givenConstant } from "./constant";
 import { termsOf } from "./material";
-import { addConversions, Network, network, PKW, wholeNetwork } from "./network";
+import { addConversions, Network, PKW, network as tabulated, wholeNetwork } from "./network";
 import { atomsOf, HYDRON, keyOf, type Term } from "./notation";
 
 /** A decimal logarithm, as text or number, with an uncertainty where the caller knows one. */
@@ -88,14 +90,31 @@ function partsOf(complex: string): { readonly metal: string; readonly ligand: st
 
 const asList = <T>(value: T | readonly T[]): readonly T[] => (Array.isArray(value) ? value : [value as T]);
 
+const whole = /* @__PURE__ */ remembering<Network>(1);
+
+/** The network of the tables, with the constants of the caller's own facts; made once for each set of facts. */
+export function network(): Network {
+  const own = ownRow<GivenConstants>("constants", () => "given");
+  return own === undefined ? tabulated() : whole("", () => filled(wholeNetwork(), own));
+}
+
 /** The network of the tables and the caller's constants, or of these alone. */
 export function networkWith(given: GivenConstants | undefined): Network {
   if (given === undefined) return network();
   guard.fields(given, GIVEN_FIELDS, "constants");
+  if (given.only === true) return filled(new Network(), given);
+  const own = ownRow<GivenConstants>("constants", () => "given");
+  const made = wholeNetwork();
+  return filled(own === undefined ? made : filled(made, own), given);
+}
+
+/** A network with constants in place of what it has for the same things. */
+function filled(made: Network, given: GivenConstants): Network {
   const alone = given.only === true;
-  const made = alone ? new Network() : wholeNetwork();
-  const pKw = given.pKw === undefined ? PKW : read(given.pKw, "pKw", "ionic product of water, given");
-  made.form("OH-", () => [[[-1, HYDRON]], [[pKw, -1]]]);
+  if (alone || given.pKw !== undefined) {
+    const pKw = given.pKw === undefined ? PKW : read(given.pKw, "pKw", "ionic product of water, given");
+    made.form("OH-", () => [[[-1, HYDRON]], [[pKw, -1]]]);
+  }
   if (alone) addConversions(made);
   for (const [acid, list] of Object.entries(given.pKa ?? {})) {
     let from = acid;

@@ -5,6 +5,7 @@ import { atomicWeight, ElementError, type ElementErrorCode } from "../../element
 import { ELEMENT_COUNT, elementOf, mostAbundant, nuclideMass, symbolAt, weightConstant } from "../../element/internal";
 import type { Fields } from "../../foundation/argument";
 import { attempt, type ErrorWithCode, type Result } from "../../foundation/error";
+import { lookingIn, ownRow, ownRows, under } from "../../foundation/facts";
 import { type Naming, type Quantity, type QuantityErrorCode, quantity } from "../../quantity";
 import {
   add,
@@ -51,6 +52,8 @@ function massOfAtoms(index: number, options: MolarMassOptions): Quantity {
   if (index >= ELEMENT_COUNT) return nuclideMass(Math.floor(index / 1000), index % 1000);
   const own = options.weights?.[symbolAt(index)];
   if (own !== undefined) return atomicWeight(symbolAt(index), { value: own });
+  const fact = ownRow<Quantity>("weights", () => symbolAt(index));
+  if (fact !== undefined) return fact;
   return weightConstant(index, options.convention ?? "conventional", options.massNumberIfNone === true);
 }
 
@@ -90,7 +93,7 @@ class StandardMass extends Combination {
     return massNaming(this.formula, "molar mass", "M");
   }
   terms(): MassTerm[] {
-    return massTerms(this.formula, NO_OPTIONS);
+    return under(undefined, () => massTerms(this.formula, NO_OPTIONS));
   }
 }
 
@@ -137,11 +140,21 @@ const NO_OPTIONS: MolarMassOptions = {};
  */
 export function molarMass(formula: string | Formula, options: MolarMassOptions = NO_OPTIONS): Quantity {
   const f = typeof formula === "string" ? parseFormula(formula) : formula;
-  if (options === NO_OPTIONS && f instanceof Formula && f.size > 0 && f.hasStandardMass) {
+  if (
+    options === NO_OPTIONS &&
+    f instanceof Formula &&
+    f.size > 0 &&
+    f.hasStandardMass &&
+    ownRows("weights").length === 0
+  ) {
     return viewOf(new StandardMass(f));
   }
   const checked = asFormula(f, "formula");
   needMassOptions(options);
+  if (options.facts !== undefined) {
+    const { facts, ...others } = options;
+    return lookingIn(facts, guard, () => molarMass(checked, others));
+  }
   return total(checked, massTerms(checked, options), "molar mass", "M");
 }
 

@@ -3,6 +3,7 @@
 import type { WeightConvention } from "../../element";
 import { CONVENTIONS, elementIndexOf } from "../../element/internal";
 import type { Fields, KnownFields } from "../../foundation/argument";
+import type { Facts } from "../../foundation/facts";
 import type { QuantityLike } from "../../quantity";
 import { guard } from "../argument";
 
@@ -19,6 +20,8 @@ export interface MolarMassOptions {
   readonly massNumberIfNone?: boolean | undefined;
   /** Count the electrons that an ion lacks or has in excess. Default false, as tables of molar masses do. */
   readonly electronMass?: boolean | undefined;
+  /** Facts of the caller's own, whose atomic weights are taken; a weight given here by `weights` comes before them. */
+  readonly facts?: Facts | undefined;
 }
 
 export const MASS = {
@@ -26,6 +29,7 @@ export const MASS = {
   weights: true,
   massNumberIfNone: true,
   electronMass: true,
+  facts: true,
 } as const satisfies Fields<MolarMassOptions>;
 
 /** Options of a molar mass, and those of a function that builds on it. */

@@ -10,7 +10,7 @@ import { type Batch, batchOf } from "../planning/batch";
 import { weigh } from "../planning/scale";
 import { fateOf } from "../reaction/fate";
 import { guard } from "../request/argument";
-import { STEP, taken, takenRequest } from "../request/door";
+import { inItsFacts, STEP, taken, takenRequest } from "../request/door";
 import { settingOf } from "../request/read-setting";
 import type { PlanRequest, Scale, ShelfMaterial } from "../request/request";
 import type { Setting } from "../request/setting";
@@ -112,6 +112,10 @@ function whole({ materials, scale, ...rest }: FeasibilityRequest): PlanRequest {
  * basic.solids[0]!.formula // => "Cu₂(OH)₂CO₃"
  */
 export function doesItGo(request: FeasibilityRequest): Feasibility {
+  return inItsFacts(request, () => judged(request));
+}
+
+function judged(request: FeasibilityRequest): Feasibility {
   const given = taken(request);
   guard.fields(given, FIELDS);
   const read = takenRequest(whole(given));

@@ -1,6 +1,7 @@
 // Everything about a batch that follows from what is put into it. Plan and run are the same sums; a run puts in what was
 // really weighed, and only what is looked at is worked out again.
 
+import type { Facts } from "../../foundation/facts";
 import { lazily } from "../../foundation/lazy";
 import type { Quantity } from "../../quantity";
 import type { Contents } from "../contents/contents";
@@ -138,6 +139,8 @@ export interface Before {
   readonly setting: Setting;
   readonly portions: readonly Quantity[];
   readonly batch: Batch;
+  /** The facts of the caller's own that it was planned with. */
+  readonly facts?: Facts | undefined;
 }
 
 /** What the figures of a batch share. */

@@ -3,6 +3,7 @@
 import { BalancedEquation, Equation } from "../../equation";
 import { Formula, type FormulaRecord, formulaFromJSON } from "../../formula";
 import { type Fields, isRecord } from "../../foundation/argument";
+import { factsInForce, isFacts, lookingIn } from "../../foundation/facts";
 import { isQuantity, type Quantity, type QuantityLike, quantity, quantityFromJSON } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { PlanError } from "../error";
@@ -32,7 +33,8 @@ function standsFor(value: object): Quantity | Formula | undefined {
  * a quantity that stands in two places is still one input; records become the values they were written from.
  */
 export function taken<T>(given: T, depth = 0): T {
-  if (typeof given !== "object" || given === null || isQuantity(given) || given instanceof Formula) return given;
+  if (typeof given !== "object" || given === null || isQuantity(given) || given instanceof Formula || isFacts(given))
+    return given;
   if (given instanceof Equation || given instanceof BalancedEquation) return String(given) as T;
   if (depth > DEEPEST) throw new PlanError("plan.request", `the request is nested deeper than ${DEEPEST} fields`);
   if (Array.isArray(given)) {
@@ -53,7 +55,7 @@ export function taken<T>(given: T, depth = 0): T {
 /** The same as plain data all the way down. */
 export function plain<T>(value: T): T {
   if (typeof value !== "object" || value === null) return value;
-  if (isQuantity(value) || value instanceof Formula) return value.toJSON() as T;
+  if (isQuantity(value) || value instanceof Formula || isFacts(value)) return value.toJSON() as T;
   if (Array.isArray(value)) return value.map(plain) as T;
   const entries = Object.entries(value).filter(([, part]) => part !== undefined);
   return Object.fromEntries(entries.map(([key, part]) => [key, plain(part)])) as T;
@@ -95,6 +97,7 @@ export const STEP = {
   washing: { method: true, retainedLiquorPerGram: true, washVolume: true, rinse: true, residue: true },
   alternatives: true,
   handlingLoss: true,
+  facts: true,
 } as const satisfies Fields<Omit<PlanRequest, "scale">>;
 
 const REQUEST = { ...STEP, scale: true } as const satisfies Fields<PlanRequest>;
@@ -165,6 +168,14 @@ function checkStep(step: Omit<PlanRequest, "scale">): void {
 
 /** A request as it is kept: copied, frozen, of known fields. */
 export function takenRequest(given: PlanRequest): PlanRequest {
+  return inItsFacts(given, () => checkedRequest(given));
+}
+
+/** Computes with the facts of a request in force: it is read with them as well. */
+export const inItsFacts = <T>(given: unknown, compute: () => T): T =>
+  lookingIn(isRecord(given) ? given["facts"] : undefined, guard, compute);
+
+function checkedRequest(given: PlanRequest): PlanRequest {
   const request = taken(given);
   guard.fields(request, REQUEST);
   if (request.materials === undefined)
@@ -173,5 +184,7 @@ export function takenRequest(given: PlanRequest): PlanRequest {
   if (typeof request.equation === "object" && request.equation !== null)
     guard.fields(request.equation, { reactants: true, products: true }, "equation");
   checkStep(request);
-  return request;
+  // made inside a request with facts, such as a step of a chain: they are its own from here on
+  const facts = request.facts ?? factsInForce();
+  return facts === request.facts ? request : Object.freeze({ ...request, facts });
 }

@@ -2,6 +2,7 @@
 
 import type { MassFractionLike, MassLike, PressureLike, TemperatureLike, VolumeLike } from "../../amount";
 import type { Formula } from "../../formula";
+import type { Facts } from "../../foundation/facts";
 import type { AmountText, ConcentrationText, DensityText, PriceText, QuantityLike } from "../../quantity";
 import type { ProcedureKind } from "../procedure/kinds";
 
@@ -77,6 +78,8 @@ export interface Washing {
 
 /** A preparation to plan. */
 export interface PlanRequest {
+  /** Facts of the caller's own, looked up before the tables; what rests on one says so on the sheet. */
+  readonly facts?: Facts | undefined;
   /** Title for the sheet. */
   readonly title?: string | undefined;
   /** The equation, balanced or not; or its reactants and products. */

@@ -7,7 +7,7 @@ import { slips } from "../../foundation/slips";
 import { readNotation } from "../../ion/internal";
 import { type Quantity, type QuantityLike, quantity } from "../../quantity";
 import type { Cautions, Incompatibility, MaterialOfStrength } from "../../substance";
-import { cautionsWhere, type DangerousProduct, dangerOf, INCOMPATIBILITIES } from "../../substance/internal";
+import { cautionsWhere, type DangerousProduct, dangerOf, everyRule } from "../../substance/internal";
 import type { SourceKey } from "../data/sources";
 import { PlanError } from "../error";
 import { DOES_NOT_GO } from "../feasibility/feasibility";
@@ -153,7 +153,7 @@ export function judge(mix: Mix): Judged {
 /** Codes that may be acknowledged. */
 const acknowledgeable = (): Set<string> =>
   new Set([
-    ...INCOMPATIBILITIES()
+    ...everyRule()
       .filter((row) => row.severity === "forbid")
       .map((row) => row.code),
     "poison-gas",

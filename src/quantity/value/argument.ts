@@ -23,6 +23,7 @@ const INPUT_NAMING = {
   distribution: true,
   degreesOfFreedom: true,
   decimalSign: true,
+  facts: true,
 } as const satisfies Fields<InputNaming>;
 
 /** @internal The ways a half-width can spread. */

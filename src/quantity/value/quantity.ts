@@ -1,6 +1,7 @@
 // The value of the library: a magnitude with a unit, exact inside, that remembers what it was made from. Immutable and
 // branded by a symbol of the global registry, so that values of two loaded copies still understand each other.
 import { attempt, type ErrorWithCode, type Result } from "../../foundation/error";
+import { lookingIn } from "../../foundation/facts";
 import { nearestNumber } from "../../foundation/rational";
 import { INSPECT, shownAs } from "../../foundation/shown";
 import { QuantityError, type QuantityErrorCode } from "../error";
@@ -10,7 +11,7 @@ import type { FormatOptions } from "../text/format-options";
 import { hintFor } from "../text/meant";
 import type { DimensionOf } from "../text/text";
 import { uncertaintyOf } from "../uncertainty/budget";
-import { needInputNaming, needNaming } from "./argument";
+import { guard, needInputNaming, needNaming } from "./argument";
 import { type Dimension, dimensionPower, ownDimension, product, quotient } from "./dimension";
 import {
   DIFFERENCE,
@@ -308,7 +309,11 @@ export function quantity<const T extends string>(like: T, naming?: InputNaming):
 export function quantity<D extends string>(like: Quantity<D>, naming?: InputNaming): Quantity<D>;
 export function quantity(like: QuantityLike, naming?: InputNaming): Quantity;
 export function quantity(like: QuantityLike, naming: InputNaming = NO_NAMING): Quantity {
-  if (naming !== NO_NAMING) needInputNaming(naming);
+  if (naming !== NO_NAMING) {
+    needInputNaming(naming);
+    const { facts, ...words } = naming;
+    if (facts !== undefined) return lookingIn(facts, guard, () => quantity(like, words));
+  }
   if (typeof like === "string") {
     if (naming.decimalSign === ",") return withDecimalComma(like, (text) => make(fromText(text, naming)));
     return make(fromText(like, naming));

@@ -1,4 +1,5 @@
 // What a quantity looks like from outside, and everything that is accepted where one is wanted.
+import type { Facts } from "../../foundation/facts";
 import type { FormatOptions } from "../text/format-options";
 import type { Distribution } from "../text/read";
 import type { Naming, Node } from "./graph";
@@ -94,4 +95,6 @@ export interface InputNaming extends Naming {
    * comma is without it: it may group thousands.
    */
   readonly decimalSign?: "." | "," | undefined;
+  /** Facts of the caller's own, whose units the text may have. */
+  readonly facts?: Facts | undefined;
 }

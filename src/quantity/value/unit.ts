@@ -3,6 +3,7 @@
 
 import { kindOf } from "../../foundation/argument";
 import { lowered } from "../../foundation/characters";
+import { ownRow, ownRows } from "../../foundation/facts";
 import { QuantityError } from "../error";
 import { type Dimension, dimension, dimensionPower, isNumber, product } from "./dimension";
 import { divide, multiply, ONE, power, type Rational, rational, ZERO } from "./rational";
@@ -58,6 +59,12 @@ const cache = /* @__PURE__ */ new Map<string, Unit>();
 let bySize: readonly string[] | undefined;
 const symbolsBySize = (): readonly string[] =>
   (bySize ??= [...units().keys()].filter((s) => s !== "").sort((a, b) => b.length - a.length));
+
+/** Units of the caller's own; none has a symbol of ours. */
+const ownUnits = (): readonly Unit[] => ownRows<Unit>("units");
+
+/** Is it a symbol of the table, such as a unit of the caller's own may not have? */
+export const isUnitSymbol = (text: string): boolean => units().has(text);
 
 function unknown(text: string, position: number, input: string): QuantityError {
   const word = /^[^\s/·*()^0-9]+(?: [^\s/·*()^0-9]+)?/.exec(text.slice(position))?.[0] ?? text.slice(position);
@@ -151,11 +158,11 @@ function compose(text: string, input: string): Unit {
       at += scale[0].length;
       continue;
     }
-    const symbol = symbolsBySize().find(
-      (s) => text.startsWith(s, at) && !/^[A-Za-zµ°Ω]/.test(text.slice(at + s.length)),
-    );
+    const standsHere = (s: string) => text.startsWith(s, at) && !/^[A-Za-zµ°Ω]/.test(text.slice(at + s.length));
+    const own = ownUnits().find((one) => standsHere(one.symbol));
+    const symbol = own?.symbol ?? symbolsBySize().find(standsHere);
     if (symbol === undefined) throw unknown(text, at, input);
-    const unit = units().get(symbol)!;
+    const unit = own ?? units().get(symbol)!;
     const from = at;
     at += symbol.length;
     const written = /^(?:\^?(-?[0-9]{1,2})|(⁻?[⁰¹²³⁴⁵⁶⁷⁸⁹]{1,2}))/.exec(text.slice(at));
@@ -198,8 +205,10 @@ export function readUnit(text: string, input: string = text): Unit {
   if (text.length > MAX_LENGTH) {
     throw new QuantityError("quantity.too-long", `a unit of ${text.length} characters; the limit is ${MAX_LENGTH}`);
   }
+  const own = ownRow<Unit>("units", () => text);
+  if (own !== undefined) return own;
   const unit = compose(text, input);
-  if (cache.size < CACHE_LIMIT) cache.set(text, unit);
+  if (cache.size < CACHE_LIMIT && ownUnits().length === 0) cache.set(text, unit);
   return unit;
 }
 

@@ -2,6 +2,7 @@
 
 import type { Fields } from "../../foundation/argument";
 import { attempt, type Result } from "../../foundation/error";
+import { type Facts, lookingIn } from "../../foundation/facts";
 import type { Plan, Run } from "../../preparation";
 import { type MassText, type Quantity, type QuantityLike, quantity, type VolumeText } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
@@ -31,6 +32,8 @@ export interface LabelOptions {
   readonly content?: QuantityLike<"mass" | "volume", MassText | VolumeText> | undefined;
   /** Mass fraction of a solution, such as "5 %". */
   readonly strength?: string | undefined;
+  /** Facts of the caller's own; those of a plan or run are its own already. */
+  readonly facts?: Facts | undefined;
   /** Fixed words in another language, in place of the English ones. */
   readonly words?: Partial<SheetWords> | undefined;
 }
@@ -43,6 +46,7 @@ const OPTIONS = {
   owner: true,
   content: true,
   strength: true,
+  facts: true,
   words: true,
 } as const satisfies Fields<LabelOptions>;
 
@@ -169,19 +173,29 @@ export function bottleLabel(of: LabelSubject, options: LabelOptions = {}): strin
   for (const [argument, value] of Object.entries({ date, batch, owner })) guard.text(value, argument);
   if (options.strength !== undefined) guard.text(options.strength, "strength");
   const words = wordsInUse(options.words);
-  const foot = [`${words.date} ${date}`, `${words.batch} ${batch}`, `${words.by} ${owner}`];
-  const label: Label =
-    typeof of === "string"
-      ? {
-          ...ofSubstance(of, options, words),
-          ...hazardsOf(
-            cautions([options.strength === undefined ? of : { material: of, strength: options.strength }]),
-            words,
-          ),
-          foot,
-        }
-      : { ...ofProduct(made(of), words), ...hazardsOf(cautions([of.product.formula.normalize("NFKC")]), words), foot };
-  return format === "html" ? labelHTML(label, size, words.language) : labelText(label, format);
+  const facts =
+    options.facts ?? (typeof of === "string" ? undefined : (of?.kind === "run" ? of.plan : of)?.request?.facts);
+  return lookingIn(facts, guard, () => written());
+
+  function written(): string {
+    const foot = [`${words.date} ${date}`, `${words.batch} ${batch}`, `${words.by} ${owner}`];
+    const label: Label =
+      typeof of === "string"
+        ? {
+            ...ofSubstance(of, options, words),
+            ...hazardsOf(
+              cautions([options.strength === undefined ? of : { material: of, strength: options.strength }]),
+              words,
+            ),
+            foot,
+          }
+        : {
+            ...ofProduct(made(of), words),
+            ...hazardsOf(cautions([of.product.formula.normalize("NFKC")]), words),
+            foot,
+          };
+    return format === "html" ? labelHTML(label, size, words.language) : labelText(label, format);
+  }
 }
 
 function made(of: Plan | Run): Plan | Run {

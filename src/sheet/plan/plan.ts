@@ -1,8 +1,10 @@
 // The sheet of a plan: two pages for the bench, and a page with the ground it stands on.
+import { under } from "../../foundation/facts";
 import type { Plan } from "../../preparation";
 import type { Block } from "../document/blocks";
 import type { SheetWords } from "../words";
 import { basisBlocks } from "./basis";
+import type { OnPaper } from "./context";
 import { hazardBlocks } from "./hazards";
 import { stripBlock, titleBlock } from "./head";
 import { recordBlocks, wasteBlocks } from "./record";
@@ -18,7 +20,10 @@ export function planBlocks(
   words: SheetWords,
   whose: string = words.batch,
 ): Block[] {
-  const on = { plan, words };
+  return under(plan.request.facts, () => blocksFor({ plan, words }, parts, whose));
+}
+
+function blocksFor(on: OnPaper, parts: readonly SheetPart[], whose: string): Block[] {
   const bench = parts.includes("bench")
     ? [
         stripBlock(on),

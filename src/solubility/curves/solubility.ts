@@ -5,9 +5,11 @@ import type { TemperatureLike } from "../../amount";
 import { GASES } from "../../aqueous/internal";
 import type { Formula } from "../../formula";
 import { attempt, type Result } from "../../foundation/error";
+import { LOOKUP, type LookupOptions, lookingIn } from "../../foundation/facts";
 import { frozen } from "../../foundation/frozen";
 import { applyFunction, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
+import { guard } from "../argument";
 import type { CompetingFigure, SolubilityBasis, SolubilityRow } from "../data/curves";
 import { cite, type SourceKey } from "../data/sources";
 import { SolubilityError } from "../error";
@@ -203,6 +205,7 @@ export function noData(solute: Solute): SolubilityError {
  * @param formula - the solute, with or without crystal water; `CuSO4` and `CuSO4·5H2O` give the same answer, because
  *   the basis is anhydrous salt with all the water there is
  * @param temperature - a temperature; an uncertain one (`"20 ± 1 °C"`) widens the answer by the steepness of the curve
+ * @param options - `facts`: facts of the caller's own, whose solubilities are read in place of the table's
  * @returns grams of anhydrous salt per 100 g of water with standard uncertainty, the solid in contact, and the source
  * @throws {SolubilityError} `solubility.no-data`, `solubility.outside-range`, `solubility.far-from-single-figure`,
  *   `solubility.solid-changes`, `solubility.not-a-salt`
@@ -213,7 +216,17 @@ export function noData(solute: Solute): SolubilityError {
  * solubilityOf("Na2CO3", "20 °C").solidPhase // => "Na2CO3·10H2O"
  * solubilityOf("Na2CO3", "20 °C").solidPhaseSource // => "memory"
  */
-export function solubilityOf(formula: string | Formula, temperature: TemperatureLike): Solubility {
+export function solubilityOf(
+  formula: string | Formula,
+  temperature: TemperatureLike,
+  options?: LookupOptions,
+): Solubility {
+  if (options === undefined) return readAt(formula, temperature);
+  guard.fields(options, LOOKUP);
+  return lookingIn(options.facts, guard, () => readAt(formula, temperature));
+}
+
+function readAt(formula: string | Formula, temperature: TemperatureLike): Solubility {
   const solute = soluteOf(formula);
   const row = rowOf(solute);
   if (row === undefined) throw noData(solute);
@@ -228,8 +241,12 @@ export function solubilityOf(formula: string | Formula, temperature: Temperature
  * @example
  * trySolubilityOf("NaCl", "20 °C").ok // => true
  */
-export function trySolubilityOf(formula: string | Formula, temperature: TemperatureLike): Result<Solubility> {
-  return attempt(() => solubilityOf(formula, temperature));
+export function trySolubilityOf(
+  formula: string | Formula,
+  temperature: TemperatureLike,
+  options?: LookupOptions,
+): Result<Solubility> {
+  return attempt(() => solubilityOf(formula, temperature, options));
 }
 
 /**

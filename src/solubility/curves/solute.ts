@@ -3,6 +3,7 @@
 
 import { Formula, molarMass, parseFormula } from "../../formula";
 import { byDryRatio, splitWater } from "../../formula/internal";
+import { ownRow } from "../../foundation/facts";
 import type { Fraction } from "../../foundation/fraction";
 import { memoised } from "../../foundation/memo";
 import { constitutionOf } from "../../ion";
@@ -61,9 +62,10 @@ export function soluteOf(given: string | Formula): Solute {
 
 const rowsLike = /* @__PURE__ */ byDryRatio(SOLUBILITY, ({ formula }) => formula);
 
-/** The row of the table for a solute, if there is one. */
+/** The row for a solute, if there is one: the caller's own, or that of the table. */
 export function rowOf(solute: Solute): SolubilityRow | undefined {
-  return rowsLike(solute.anhydrous).find(({ formula }) => soluteOf(formula).key === solute.key);
+  const own = ownRow<SolubilityRow>("solubilities", () => solute.key);
+  return own ?? rowsLike(solute.anhydrous).find(({ formula }) => soluteOf(formula).key === solute.key);
 }
 
 /** Molar mass of the anhydrous units in one formula unit. */

@@ -2,6 +2,7 @@
 
 import { aqueousSources } from "../../aqueous/internal";
 import { generalSources } from "../../foundation/data/sources";
+import { OWN_FIGURE } from "../../foundation/facts";
 import { type Access, citation, type Sources } from "../../foundation/source";
 import { hydrateSources } from "../../hydrate/internal";
 import { ionSources } from "../../ion/internal";
@@ -57,4 +58,4 @@ const tables = () => [solubilitySources, ionSources, hydrateSources, aqueousSour
 export const cite = (key: SourceKey): string => citation(key, tables());
 
 /** Whether a text is one of the keys. */
-export const isSourceKey = (text: string): text is SourceKey => tables().some((table) => Object.hasOwn(table, text));
+export const isSourceKey = (text: string): text is SourceKey => text.startsWith(OWN_FIGURE) || tables().some((table) => Object.hasOwn(table, text));

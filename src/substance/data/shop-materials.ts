@@ -14,7 +14,7 @@ export interface StatedAssay {
 }
 
 /** One good on the shelf. Densities in g/mL near 20 °C. */
-interface ShopMaterialRow {
+export interface ShopMaterialRow {
   readonly name: string;
   readonly alsoCalled?: readonly string[];
   readonly formula: string;

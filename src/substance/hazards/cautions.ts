@@ -3,6 +3,7 @@
 
 import type { Fields } from "../../foundation/argument";
 import { attempt, type Result } from "../../foundation/error";
+import { factsInForce, lookingIn, under } from "../../foundation/facts";
 import { readNotation, tryReadNotation } from "../../ion/internal";
 import { quantity } from "../../quantity";
 import { guard } from "../argument";
@@ -43,6 +44,9 @@ function meanings(material: string): Resolved[] {
   const known = resolveAll(material);
   if (known.length > 0 && tryReadNotation(material) !== undefined) return known;
   const formulas = new Set([...known.map((one) => one.formula), ...formulasSoldAs(material)]);
+  // a name of the caller's own adds a meaning here and takes none away: what is said of a danger is never less
+  if (factsInForce() !== undefined)
+    for (const { formula } of under(undefined, () => meanings(material))) formulas.add(formula);
   // a name that only shares words with a good, such as "pool shock", is taken for it where nothing else is known
   if (formulas.size === 0)
     for (const formula of goodNamed(material)?.contains ?? formulasMeantBy(material)) formulas.add(formula);
@@ -66,7 +70,7 @@ function percentOf(strength: string | undefined): number | undefined {
 function percentsOf(text: string, formula: string, strength: string | undefined): (number | undefined)[] {
   if (strength !== undefined) return [percentOf(strength)];
   if (tryReadNotation(text) !== undefined) return [undefined];
-  const sold = new Set(strengthsSoldAs(text, formula));
+  const sold = new Set([...strengthsSoldAs(text, formula), ...under(undefined, () => strengthsSoldAs(text, formula))]);
   return sold.size === 0 ? [undefined] : [...sold];
 }
 
@@ -78,7 +82,8 @@ function percentsOf(text: string, formula: string, strength: string | undefined)
  * @param materials - names, shop names or formulas; with `strength` (mass fraction in water) the statements that apply at
  * that strength, and rules for strong solutions left out at 10 % and below and met above; shop solutions as strong as they are sold; with
  * `inCylinder` a gas under pressure
- * @param options - `circumstances`: "closed vessel", "kitchen"
+ * @param options - `circumstances`: "closed vessel", "kitchen"; `facts`: facts of the caller's own, whose hazards and rules are
+ * added to ours and take none away
  * @returns one or more entries per material (a shop name may stand for several substances, a substance for several forms)
  * @throws {SubstanceError} `substance.bad-input`, `substance.too-long`; {@link QuantityError} for what is not a strength
  * @source CLP Annex VI (17th adaptation) and two national lists, as `source` of each entry and of each code says; paraphrases,
@@ -95,7 +100,8 @@ function percentsOf(text: string, formula: string, strength: string | undefined)
  * cautions(["bleach", "vinegar"]).incompatibilities[0]?.code // => "hypochlorite-acid"
  */
 export function cautions(materials: readonly (string | MaterialOfStrength)[], options?: CautionOptions): Cautions {
-  return cautionsWhere(materials, checkedCircumstances(options));
+  const circumstances = checkedCircumstances(options);
+  return lookingIn(options?.facts, guard, () => cautionsWhere(materials, circumstances));
 }
 
 /** The same, with what is known of the way the materials meet. */

@@ -3,6 +3,7 @@
 
 import { byElements } from "../../formula/internal";
 import type { Fields } from "../../foundation/argument";
+import { type Facts, ownRow } from "../../foundation/facts";
 import { frozen } from "../../foundation/frozen";
 import { readable } from "../../foundation/readable";
 import { anhydrousKey, compositionKey, formulaKey, type Notation, readNotation, textOf } from "../../ion/internal";
@@ -23,7 +24,7 @@ import { makeUpOf } from "./make-up";
 import { dangerOf } from "./never-made";
 import { type Diluted, dilutedEntry } from "./solution-limits";
 
-const CAUTIONS = { circumstances: true } as const satisfies Fields<CautionOptions>;
+const CAUTIONS = { circumstances: true, facts: true } as const satisfies Fields<CautionOptions>;
 
 /** A statement code and our paraphrase of it. */
 export interface Statement {
@@ -78,6 +79,8 @@ export interface SubstanceCautions {
 export interface CautionOptions {
   /** Where the work is done, if in a closed vessel or a kitchen. */
   readonly circumstances?: readonly Circumstance[];
+  /** Facts of the caller's own: their hazards and rules are added to those of the library and take none away. */
+  readonly facts?: Facts | undefined;
 }
 
 /** A text that is no name and no formula known here. */
@@ -266,7 +269,7 @@ const foodText = (number: string | undefined): string =>
   number === undefined ? "a food: no hazard is listed here" : `a food additive (${number}): no hazard is listed here`;
 
 /** The first lines for a set of codes: of each place the gravest row. */
-function firstAidFor(codes: readonly string[]): string[] {
+export function firstAidFor(codes: readonly string[]): string[] {
   const bare = codes.map((code) => code.slice(0, 4));
   const said = new Map<string, string>();
   for (const { codes: asking, when, does } of FIRST_AID()) {
@@ -387,6 +390,12 @@ function fromRow(given: Asked, row: HazardRow, how: "own" | "hydrate" | "group")
   };
 }
 
+/** What the caller's own facts add to an entry; the row does it itself, so that nobody without such rows carries it. */
+export type AddsHazard = (entry: SubstanceCautions) => SubstanceCautions;
+
+const withOwn = (entry: SubstanceCautions, notation: Notation): SubstanceCautions =>
+  ownRow<AddsHazard>("hazards", () => anhydrousKey(notation).key)?.(entry) ?? entry;
+
 const CYLINDER = "H280";
 const percentText = (percent: number): string => `${Number(percent.toPrecision(3))} %`;
 
@@ -397,7 +406,9 @@ function entriesOf({ text, asked, nearest }: Asking): SubstanceCautions[] {
   for (const given of asked) {
     const { rows: all, how } = rowsFor(given.notation);
     const rows = ofStrength(all, given.percent);
-    for (const entry of rows.length === 0 ? [noEntry(text, given)] : rows.map((row) => fromRow(given, row, how))) {
+    for (const entry of (rows.length === 0 ? [noEntry(text, given)] : rows.map((row) => fromRow(given, row, how))).map(
+      (one) => withOwn(one, given.notation),
+    )) {
       // two goods of one name that say the same: the stronger stands for both
       const same = `${entry.formula} ${entry.form} ${entry.statements.map((one) => one.code).join(" ")}`;
       const before = found.get(same)?.strength;

@@ -1,4 +1,5 @@
 import type { Fields } from "../../foundation/argument";
+import { lookingIn } from "../../foundation/facts";
 import { tryReadNotation } from "../../ion/internal";
 import { guard } from "../argument";
 import { badInput, readableText } from "../error";
@@ -32,7 +33,7 @@ export interface FormulaOfStrength {
  * as large. A text that is no formula is said to be not read.
  *
  * @param formulas - formulas, with `massPercent` (a number from 0 to 100) the statements that apply at that strength
- * @param options - `circumstances`: "closed vessel", "kitchen"
+ * @param options - `circumstances`: "closed vessel", "kitchen"; `facts`: facts of the caller's own, added to ours
  * @returns one or more entries for each formula (a substance may have several forms)
  * @throws {SubstanceError} `substance.bad-input`, `substance.too-long`, `substance.unknown-option`
  * @source as {@link cautions}
@@ -47,7 +48,8 @@ export function cautionsForFormulas(
   formulas: readonly (string | FormulaOfStrength)[],
   options?: CautionOptions,
 ): Cautions {
-  return cautionsOver(checkedList(formulas).map(asking), checkedCircumstances(options));
+  const circumstances = checkedCircumstances(options);
+  return lookingIn(options?.facts, guard, () => cautionsOver(checkedList(formulas).map(asking), circumstances));
 }
 
 function asking(one: string | FormulaOfStrength): Asking {

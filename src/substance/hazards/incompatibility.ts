@@ -1,6 +1,7 @@
 // Which of a set of materials must not meet, and why.
 
-import type { Notation } from "../../ion/internal";
+import { ownRows } from "../../foundation/facts";
+import { anhydrousKey, type Notation } from "../../ion/internal";
 import {
   type Circumstance,
   CONDITIONS,
@@ -70,6 +71,15 @@ export const DILUTE = 10;
 /** Up to this much of anything by mass, the rest is water enough to keep it from being dry. */
 const WET = 50;
 
+/** The class of just one substance, crystal water aside; rules of the caller's own may name it. */
+export const classOfOne = (notation: Notation): string => `just ${anhydrousKey(notation).key}`;
+
+/** Every rule: ours, all of them, and then the caller's own. */
+export function everyRule(): readonly IncompatibilityRow[] {
+  const own = ownRows<IncompatibilityRow>("incompatibilities");
+  return own.length === 0 ? INCOMPATIBILITIES() : [...INCOMPATIBILITIES(), ...own];
+}
+
 /** A material with the classes of its formula. */
 export function classed(
   material: string,
@@ -77,7 +87,10 @@ export function classed(
   notation: Notation,
   percent: number | undefined,
 ): ClassedMaterial {
-  return { material, formula, notation, classes: classesOf(notation), percent };
+  const known = classesOf(notation);
+  const classes =
+    everyRule() === INCOMPATIBILITIES() ? known : new Set([...known, classOfOne(notation) as HazardClass]);
+  return { material, formula, notation, classes, percent };
 }
 
 function hasAny(material: ClassedMaterial, classes: readonly string[]): boolean {
@@ -179,7 +192,7 @@ export function incompatibilities(
     const key = `${one.code} ${[...one.materials].sort().join("|")}`;
     if (!found.has(key)) found.set(key, one);
   };
-  for (const row of INCOMPATIBILITIES()) {
+  for (const row of everyRule()) {
     if (row.a.includes("gas") || row.a.includes("toxic")) continue;
     if (row.b === undefined) {
       for (const material of materials) if (hasAny(material, row.a)) add(finding(row, [material], [], "met"));

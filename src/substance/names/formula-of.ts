@@ -90,7 +90,8 @@ export function unknownNameError(text: string): SubstanceError {
  * refused with all of them.
  *
  * @param name - such as "iron(III) sulfate nonahydrate", "cupric chloride", "blue vitriol", "sulfate ion"
- * @param options - `literal: true` takes an ambiguous trade name by the rules alone (magnesium carbonate is then MgCO3)
+ * @param options - `literal: true` takes an ambiguous trade name by the rules alone (magnesium carbonate is then MgCO3);
+ * `facts`: facts of the caller's own, looked up first
  * @throws {SubstanceError} `substance.ambiguous-name` with the readings in `details`, `substance.unknown-name` with the nearest
  * names, `substance.bad-input`, `substance.too-long`
  * @source Nomenclature of Inorganic Chemistry, IUPAC Recommendations 2005; tables as {@link readingsOf}

@@ -4,6 +4,7 @@
 import { Formula } from "../../formula";
 import { byElements } from "../../formula/internal";
 import { attempt, type Result } from "../../foundation/error";
+import { LOOKUP, type LookupOptions, lookingIn, ownRow } from "../../foundation/facts";
 import {
   acidOf,
   compositionKey,
@@ -18,6 +19,7 @@ import {
   readNotation,
   saltOf,
 } from "../../ion/internal";
+import { guard } from "../argument";
 import { MOLECULES, type MoleculeRow } from "../data/molecules";
 import type { SourceKey } from "../data/sources";
 import { badInput, readableText, SubstanceError } from "../error";
@@ -223,6 +225,7 @@ export function nameSourceOf(notation: Notation): SourceKey {
  *
  * @param formula - neutral or charged; `(aq)` after a hydrogen halide names the solution
  * @param style - how proportions are stated; by default oxidation numbers
+ * @param options - `facts`: facts of the caller's own; a name given there is the usual one
  * @throws {SubstanceError} `substance.no-name`, `substance.bad-input`, `substance.too-long`; {@link FormulaError} for an unreadable formula
  * @source Nomenclature of Inorganic Chemistry, IUPAC Recommendations 2005, IR-5, IR-7 to IR-9
  * @category Names
@@ -232,8 +235,19 @@ export function nameSourceOf(notation: Notation): SourceKey {
  * nameOf("Fe2O3", "prefixes") // => "diiron trioxide"
  * nameOf("[Cu(NH3)4]SO4·H2O") // => "tetraamminecopper(II) sulfate monohydrate"
  */
-export function nameOf(formula: string | Formula, style: NameStyle = "oxidation-numbers"): string {
+export function nameOf(
+  formula: string | Formula,
+  style: NameStyle = "oxidation-numbers",
+  options?: LookupOptions,
+): string {
   if (!STYLES.includes(style)) throw badInput(`a style out of: ${STYLES.join(", ")}`);
+  guard.options(options, LOOKUP);
+  return lookingIn(options?.facts, guard, () => named(formula, style));
+}
+
+function named(formula: string | Formula, style: NameStyle): string {
+  const own = ownRow<{ readonly name: string }>("substances", () => formulaKey(notationFor(formula)));
+  if (own !== undefined && style === "oxidation-numbers") return own.name;
   const notation = asRegistered(notationFor(formula));
   const name = nameUnder(notation, style) ?? nameUnder(notation, "oxidation-numbers") ?? rowOf(notation)?.name;
   if (name === undefined) throw noName(notation, formula);
@@ -247,8 +261,8 @@ export function nameOf(formula: string | Formula, style: NameStyle = "oxidation-
  * @example
  * tryNameOf("C7H16").ok // => false
  */
-export function tryNameOf(formula: string | Formula, style?: NameStyle): Result<string> {
-  return attempt(() => nameOf(formula, style));
+export function tryNameOf(formula: string | Formula, style?: NameStyle, options?: LookupOptions): Result<string> {
+  return attempt(() => nameOf(formula, style, options));
 }
 
 /**

@@ -3,12 +3,13 @@
 import { parseFormula } from "../../formula";
 import { splitWater } from "../../formula/internal";
 import type { Fields } from "../../foundation/argument";
+import { type Facts, lookingIn } from "../../foundation/facts";
 import { anhydrousKey, readNotation, tryReadNotation } from "../../ion/internal";
-import { readableOptions } from "../argument";
+import { guard, readableOptions } from "../argument";
 import { AMBIGUOUS } from "../data/ambiguous";
 import type { SourceKey } from "../data/sources";
 import { readableText } from "../error";
-import { rowOf, rowsNamed } from "../registry/registry-index";
+import { ownName, rowOf, rowsNamed } from "../registry/registry-index";
 import { formulasSoldAs } from "../shop/shop";
 import { remarksOfShop } from "../shop/shop-remarks";
 import type { Found } from "./molecule-readings";
@@ -16,7 +17,7 @@ import { tryNameOf } from "./name-of";
 import { componentReadings, type HydrateName, registryWriting, splitHydrate, withWater } from "./rule-readings";
 import { baseFirst, nameKey, plainName } from "./words";
 
-const READING = { literal: true } as const satisfies Fields<ReadingOptions>;
+const READING = { literal: true, facts: true } as const satisfies Fields<ReadingOptions>;
 
 /** One meaning of a name. */
 export interface NameReading {
@@ -92,6 +93,8 @@ const goodsSoldAs = (name: string): Found[] =>
 export interface ReadingOptions {
   /** Take the name literally by the rules, trade meanings left out. */
   readonly literal?: boolean;
+  /** Facts of the caller's own, looked up before the tables of the library. */
+  readonly facts?: Facts | undefined;
 }
 
 function tryRow(formula: string) {
@@ -120,6 +123,8 @@ function withWaterOf(cores: readonly Found[], hydrate: HydrateName): Found[] {
 
 /** All meanings, undressed. */
 function foundReadings(name: string, literal: boolean): Found[] {
+  const own = ownName(name);
+  if (own !== undefined) return [{ formula: own.formula, decides: "", source: own.source }];
   const key = nameKey(name);
   if (!literal) {
     const known = ambiguousReadings(key);
@@ -162,6 +167,7 @@ export const formulasMeant = (name: string): readonly string[] =>
  * none means it is not known.
  *
  * @param name - systematic, older, mineral or trade name
+ * @param options - `literal: true` for the rules alone; `facts`: facts of the caller's own, whose names mean what they say there
  * @returns meanings, likeliest first; formulas with their crystal water
  * @throws {SubstanceError} `substance.bad-input`, `substance.too-long`
  * @source the registry and the trade's usage (common practice, no source); names by rule after the Red Book 2005
@@ -173,10 +179,14 @@ export const formulasMeant = (name: string): readonly string[] =>
  * readingsOf("green vitriol")[0]?.source // => "memory"
  */
 export function readingsOf(name: string, options?: ReadingOptions): NameReading[] {
-  const { literal = false } = readableOptions(options, READING);
+  const { literal = false, facts } = readableOptions(options, READING);
+  return lookingIn(facts, guard, () => allReadings(name, literal === true));
+}
+
+function allReadings(name: string, literal: boolean): NameReading[] {
   const { name: plain, respelled } = plainName(readableText(name, "a name"));
-  const found = foundReadings(plain, literal === true);
-  const remarks = found.length === 1 && literal !== true ? remarksOfShop(plain, found[0]!.formula) : [];
+  const found = foundReadings(plain, literal);
+  const remarks = found.length === 1 && !literal ? remarksOfShop(plain, found[0]!.formula) : [];
   return found.map(({ formula, decides, source }) => {
     const named = tryNameOf(formula);
     return {

@@ -9,8 +9,8 @@ const byRow = /* @__PURE__ */ once(
   (): ReadonlyMap<NamesRow, FactsRow> => new Map(REGISTRY_NAMES().map((row, i) => [row, REGISTRY_FACTS()[i]!])),
 );
 
-/** The facts of a row. */
-export const factsOf = (row: NamesRow): FactsRow => byRow().get(row)!;
+/** The facts of a row; a row of the caller's own has them itself. */
+export const factsOf = (row: NamesRow): FactsRow => byRow().get(row) ?? (row as NamesRow & FactsRow);
 
 /** Rows with a registry number. */
 export const numbered = /* @__PURE__ */ once((): ReadonlyMap<string, NamesRow> => {

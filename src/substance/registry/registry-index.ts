@@ -1,9 +1,11 @@
 // Look-ups over the registry, built on first use: by composition, by name, by composition without crystal water.
 
 import { byElements } from "../../formula/internal";
+import { ownRow } from "../../foundation/facts";
 import { once } from "../../foundation/memo";
 import { anhydrousKey, formulaKey, type Notation, readNotation, textOf } from "../../ion/internal";
 import { type NamesRow, REGISTRY_NAMES } from "../data/registry";
+import type { SourceKey } from "../data/sources";
 import { addTo } from "../names/multimap";
 import { nameKey } from "../names/words";
 
@@ -50,19 +52,38 @@ const byName = /* @__PURE__ */ once(() => {
 /** Every name of the registry as it is looked up, with its rows. */
 export const registryNames = (): ReadonlyMap<string, readonly NamedRow[]> => byName();
 
+/** A name of the caller's own: what it stands for, and the row of the substance where the caller describes it. */
+export interface OwnName {
+  readonly formula: string;
+  readonly source: SourceKey;
+  readonly row?: NamesRow;
+}
+
+/** What a name of the caller's own stands for. */
+export const ownName = (name: string): OwnName | undefined => ownRow("names", () => nameKey(name));
+
 /** Registry row of a formula, whatever the order of its atoms. */
 export function rowOf(notation: Notation): NamesRow | undefined {
+  const own = ownRow<NamesRow>("substances", () => formulaKey(notation));
+  if (own !== undefined) return own;
   return byComposition(textOf(notation)).byFormula.get(formulaKey(notation));
 }
 
 /** Registry rows that carry a name, exactly. */
 export function rowsNamed(name: string): readonly NamedRow[] {
+  const own = ownName(name);
+  if (own !== undefined) return own.row === undefined ? [] : [{ row: own.row, name }];
   return byName().get(nameKey(name)) ?? [];
 }
 
+/** What the caller's own facts make of the rows that differ by crystal water only. */
+export type AddsKin = (known: readonly NamesRow[]) => readonly NamesRow[];
+
 /** Rows that differ from the formula by crystal water only, the formula itself included. */
 export function kinOf(notation: Notation): readonly NamesRow[] {
-  return byComposition(textOf(notation)).byCore.get(anhydrousKey(notation).key) ?? [];
+  const { key } = anhydrousKey(notation);
+  const known = byComposition(textOf(notation)).byCore.get(key) ?? [];
+  return ownRow<AddsKin>("kin", () => key)?.(known) ?? known;
 }
 
 /** Formulas of all rows, in the order of the table. */

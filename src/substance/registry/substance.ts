@@ -3,11 +3,13 @@
 
 import { Formula } from "../../formula";
 import { attempt, type Result } from "../../foundation/error";
+import { LOOKUP, type LookupOptions, lookingIn, ownRow } from "../../foundation/facts";
 import { frozen } from "../../foundation/frozen";
 import { headProblem, type RecordHead, recordHead } from "../../foundation/record";
 import { INSPECT, shownAs } from "../../foundation/shown";
 import { type Notation, readNotation, tryReadNotation } from "../../ion/internal";
 import { type Quantity, quantity } from "../../quantity";
+import { guard } from "../argument";
 import { PHYSICAL, type PhysicalRow } from "../data/physical";
 import type { NamesRow } from "../data/registry";
 import { cite, type SourceKey } from "../data/sources";
@@ -49,6 +51,8 @@ let physical: ReadonlyMap<string, PhysicalRow> | undefined;
 
 /** Physical data by the registry's formula text. */
 function physicalOf(formula: string): PhysicalRow | undefined {
+  const own = ownRow<PhysicalRow>("physical", () => formula);
+  if (own !== undefined) return own;
   physical ??= new Map(PHYSICAL().map((row) => [row.formula, row] as const));
   return physical.get(formula);
 }
@@ -249,6 +253,7 @@ function ambiguousError(text: string, readings: readonly NameReading[]): Substan
  * All that is known of a substance. A formula need not be listed; a name must be known and clear.
  *
  * @param nameOrFormula - systematic, older, mineral or trade name, registry number, or formula
+ * @param options - `facts`: facts of the caller's own, looked up first
  * @throws {SubstanceError} `substance.ambiguous-name` with the readings in `details`, `substance.unknown-name`,
  * `substance.bad-input`, `substance.too-long`
  * @source as `sources` of the answer says: numbers from national inventories, most other figures from memory of handbooks
@@ -260,7 +265,12 @@ function ambiguousError(text: string, readings: readonly NameReading[]): Substan
  * substance("white vinegar").strength // => { lower: "40 g/L", upper: "60 g/L" }
  * substance("CaC2O4·H2O").thermalSteps.map((step) => step.leaves[0]?.formula) // => ["H2O", "CO", "CO2"]
  */
-export function substance(nameOrFormula: string | Formula): Substance {
+export function substance(nameOrFormula: string | Formula, options?: LookupOptions): Substance {
+  guard.options(options, LOOKUP);
+  return lookingIn(options?.facts, guard, () => described(nameOrFormula));
+}
+
+function described(nameOrFormula: string | Formula): Substance {
   if (nameOrFormula instanceof Formula) return new Substance(nameOrFormula.toString(), readNotation(nameOrFormula));
   const text = readableText(nameOrFormula, "a name or a formula");
   const byNumber = /^\d{2,7}-\d{2}-\d$/.test(text) ? numbered().get(text) : undefined;
@@ -281,8 +291,8 @@ export function substance(nameOrFormula: string | Formula): Substance {
  * @example
  * trySubstance("washing soda").ok // => false
  */
-export function trySubstance(nameOrFormula: string | Formula): Result<Substance> {
-  return attempt(() => substance(nameOrFormula));
+export function trySubstance(nameOrFormula: string | Formula, options?: LookupOptions): Result<Substance> {
+  return attempt(() => substance(nameOrFormula, options));
 }
 
 /**

@@ -2,11 +2,13 @@
 
 import type { Fields } from "../../foundation/argument";
 import { attempt, type Result } from "../../foundation/error";
+import { LOOKUP, type LookupOptions, lookingIn, ownRow } from "../../foundation/facts";
 import { frozen } from "../../foundation/frozen";
 import { once } from "../../foundation/memo";
 import { readable } from "../../foundation/readable";
 import { slips } from "../../foundation/slips";
 import { readNotation } from "../../ion/internal";
+import { guard } from "../argument";
 import { SHOP_FACTS, SHOP_NAMES, type SoldRow, type StatedAssay } from "../data/shop-materials";
 import type { SourceKey } from "../data/sources";
 import { readableText, SubstanceError } from "../error";
@@ -85,6 +87,10 @@ const byName = /* @__PURE__ */ once((): ReadonlyMap<string, readonly SoldRow[]> 
   return goods;
 });
 
+/** Goods that are listed under just this name: the caller's own, or those of the table. */
+const listedUnder = (name: string): readonly SoldRow[] =>
+  ownRow<readonly SoldRow[]>("materials", () => nameKey(name)) ?? byName().get(nameKey(name)) ?? [];
+
 /** Goods with the words of their names. */
 const byWords = /* @__PURE__ */ once(() =>
   SHOP_NAMES().map((row) => [new Set([row.name, ...(row.alsoCalled ?? [])].flatMap(nameWords)), row] as const),
@@ -159,10 +165,11 @@ function formsOf(rows: readonly SoldRow[]): SoldForm[] {
 }
 
 /** Forms of the goods that are listed under just this name. */
-const soldUnder = (name: string): SoldForm[] => formsOf(byName().get(nameKey(name)) ?? []);
+const soldUnder = (name: string): SoldForm[] => formsOf(listedUnder(name));
 
 function candidate({ row, formula, usual, form, assay, density }: SoldForm): ShopCandidate {
-  const facts = SHOP_FACTS()[SHOP_NAMES().indexOf(row)]!;
+  // a good of the caller's own has its facts itself
+  const facts = SHOP_FACTS()[SHOP_NAMES().indexOf(row)] ?? (row as SoldRow & ReturnType<typeof SHOP_FACTS>[number]);
   return {
     formula,
     name: rowOf(readNotation(formula))?.name ?? formula,
@@ -181,7 +188,7 @@ function candidate({ row, formula, usual, form, assay, density }: SoldForm): Sho
 
 /** Every good that may be meant by a name: listed under it, or holding a substance of that name, or sharing its words. */
 function goodsNamed(name: string): SoldRow[] {
-  const exact = byName().get(nameKey(name)) ?? [];
+  const exact = listedUnder(name);
   if (exact.length > 0) return [...exact];
   const formulas = new Set(rowsNamed(name).map(({ row }) => row.formula));
   const holding = SHOP_NAMES().filter((row) => formulas.has(row.formula));
@@ -248,6 +255,7 @@ export function strengthsSoldAs(name: string, formula: string): (number | undefi
  * What a shop name can mean: every form sold under it, with usual strength, impurities and the trap in the name.
  *
  * @param name - generic name on the pack, such as "washing soda" or "root killer"; no brands are known
+ * @param options - `facts`: facts of the caller's own, whose goods are looked up first
  * @returns the candidates, usual forms first; strengths are usual ranges in % by mass or g/L
  * @throws {SubstanceError} `substance.unknown-name` with the nearest names as a hint, `substance.bad-input`, `substance.too-long`
  * @source labels, safety data sheets and purity rules as each candidate's `source` says; most rest on memory
@@ -256,7 +264,12 @@ export function strengthsSoldAs(name: string, formula: string): (number | undefi
  * shopMaterial("washing soda").candidates.map((c) => c.formula) // => ["Na2CO3·10H2O", "Na2CO3·H2O", "Na2CO3"]
  * shopMaterial("vinegar").candidates[0]?.assay?.upper // => "60 g/L"
  */
-export function shopMaterial(name: string): ShopMaterial {
+export function shopMaterial(name: string, options?: LookupOptions): ShopMaterial {
+  guard.options(options, LOOKUP);
+  return lookingIn(options?.facts, guard, () => sold(name));
+}
+
+function sold(name: string): ShopMaterial {
   const text = readableText(name, "a shop name");
   const rows = goodsNamed(text);
   if (rows.length === 0) {
@@ -288,6 +301,6 @@ export function shopMaterial(name: string): ShopMaterial {
  * @example
  * tryShopMaterial("moon dust").ok // => false
  */
-export function tryShopMaterial(name: string): Result<ShopMaterial> {
-  return attempt(() => shopMaterial(name));
+export function tryShopMaterial(name: string, options?: LookupOptions): Result<ShopMaterial> {
+  return attempt(() => shopMaterial(name, options));
 }

@@ -1,0 +1,244 @@
+// Facts of the caller's own: what is taken, what is refused and how, and that nothing is left behind. Figures are invented.
+import {
+  atomicWeight,
+  cautions,
+  densityOfSolution,
+  type FactRows,
+  facts,
+  formulaOf,
+  fromJSON,
+  identify,
+  isPreparativeError,
+  molarMass,
+  nameOf,
+  quantity,
+  shopMaterial,
+  solubilityOf,
+  substance,
+} from "preparative";
+import { describe, expect, it } from "vitest";
+
+const source = "studio notebook, page 12";
+const own = facts({
+  source,
+  substances: [{ formula: "CoCO3.6H2O", name: "cobalt blush", otherNames: ["kiln blush"], density: "1.9 g/cm3" }],
+  names: [{ name: "blue vitriol", formula: "CuSO4" }],
+  solubilities: [{ formula: "NaCl", points: [["20 °C", "35.0 g"]] }],
+  densities: [
+    {
+      solute: "NaCl",
+      points: [
+        ["10 %", "1.07 g/mL"],
+        ["20 %", "1.15 g/mL"],
+      ],
+    },
+  ],
+  materials: [{ name: "washing soda", formula: "Na2CO3·10H2O", assay: "96 %", trap: "damp bag" }],
+  hazards: [{ formula: "CuSO4·5H2O", codes: ["H361d"], cautions: ["our batch contains lead"], disposal: "Blue bin." }],
+  incompatibilities: [
+    { code: "studio-zinc-soda", a: ["ZnSO4·7H2O"], b: ["carbonate"], what: "house rule", severity: "forbid" },
+  ],
+  units: [{ symbol: "scoop", is: "4.2 g" }],
+  weights: [{ element: "Pb", weight: "207.19(1) g/mol" }],
+});
+
+/** The code and the message of a refusal. */
+const refusalOf = (work: () => unknown): string => {
+  try {
+    work();
+  } catch (error) {
+    if (isPreparativeError(error)) return `${error.code}: ${error.message}`;
+    throw error;
+  }
+  return "";
+};
+
+describe("own rows come first, and only where they are given", () => {
+  it("names and substances", () => {
+    expect(String(formulaOf("blue vitriol", { facts: own }))).toBe("CuSO4");
+    expect(String(formulaOf("blue vitriol"))).toBe("CuSO4.5H2O");
+    expect(nameOf("CoCO3·6H2O", undefined, { facts: own })).toBe("cobalt blush");
+    expect(String(formulaOf("kiln blush", { facts: own }))).toBe("CoCO3.6H2O");
+    expect(refusalOf(() => formulaOf("kiln blush"))).toContain("substance.unknown-name");
+    const blush = substance("kiln blush", { facts: own });
+    expect(blush.formula).toBe("CoCO3·6H2O");
+    expect(blush.density?.toString()).toBe("1.9 g/cm3");
+    expect(blush.sources.density).toBe(`own figure: ${source}`);
+    expect(identify("kiln blush", { facts: own }).formula).toBe("CoCO3·6H2O");
+    expect(identify("kiln blush").meanings).toEqual([]);
+  });
+
+  it("solubilities, for every spelling and hydrate of the salt", () => {
+    const figure = solubilityOf("ClNa", "20 °C", { facts: own });
+    expect(figure.perHundredGramsWater.toNumber("g")).toBe(35);
+    expect(figure.source).toBe(`own figure: ${source}`);
+    expect(figure.perHundredGramsWater.source).toBe(`own figure: ${source}`);
+    expect(solubilityOf("NaCl", "20 °C").perHundredGramsWater.toNumber("g")).toBe(35.89);
+    const read = fromJSON(JSON.parse(JSON.stringify(figure))) as typeof figure;
+    expect(read.source).toBe(`own figure: ${source}`);
+  });
+
+  it("densities", () => {
+    const density = densityOfSolution("NaCl", "10 %", { facts: own });
+    expect(density.format({ decimals: 3, uncertainty: "none" })).toBe("1.070 g/mL");
+    expect(densityOfSolution("NaCl", "10 %").format({ decimals: 3, uncertainty: "none" })).toBe("1.071 g/mL");
+  });
+
+  it("goods of the shop", () => {
+    const good = shopMaterial("Washing Soda", { facts: own });
+    expect(good.candidates.map(({ formula, assay, source: from }) => [formula, assay?.upper, from])).toEqual([
+      ["Na2CO3·10H2O", "96 %", `own figure: ${source}`],
+    ]);
+    expect(shopMaterial("washing soda").candidates).toHaveLength(3);
+  });
+
+  it("units, also in a compound unit", () => {
+    expect(quantity("3 scoop", { facts: own }).to("g").toString()).toBe("12.6 g");
+    expect(quantity("10 scoop/L", { facts: own }).in("g/L").toString()).toBe("42");
+    expect(refusalOf(() => quantity("3 scoop"))).toContain("quantity.unknown-unit");
+    expect(refusalOf(() => quantity("10 scoop/L"))).toContain("quantity.unknown-unit");
+  });
+
+  it("atomic weights", () => {
+    expect(atomicWeight("Pb", { facts: own }).toNumber()).toBe(207.19);
+    expect(molarMass("PbO", { facts: own }).toNumber()).toBeCloseTo(207.19 + 15.999, 9);
+    expect(molarMass("PbO").toNumber()).toBeCloseTo(207.2 + 15.999, 9);
+    // the working is made later, and still of the weights that the value is made of
+    const outside = molarMass("PbO");
+    expect(outside.minus(molarMass("PbO", { facts: own })).isZero()).toBe(false);
+  });
+});
+
+describe("hazards and rules are added, and none goes", () => {
+  it("a hazard", () => {
+    const [ours] = cautions(["CuSO4·5H2O"]).substances;
+    const [both] = cautions(["CuSO4·5H2O"], { facts: own }).substances;
+    for (const { code } of ours!.statements) expect(both!.statements.map((one) => one.code)).toContain(code);
+    for (const { code } of ours!.pictograms) expect(both!.pictograms.map((one) => one.code)).toContain(code);
+    expect(both!.statements.at(-1)).toMatchObject({ code: "H361d", source: `own figure: ${source}` });
+    expect(both!.cautions).toContain("our batch contains lead");
+    expect(both!.disposal).toBe(`${ours!.disposal} Blue bin.`);
+    expect(both!.citation).toContain(`own figure: ${source}`);
+  });
+
+  it("a rule", () => {
+    expect(cautions(["ZnSO4", "Na2CO3"], { facts: own }).incompatibilities.map((one) => one.code)).toContain(
+      "studio-zinc-soda",
+    );
+    expect(cautions(["ZnSO4", "Na2CO3"]).incompatibilities.map((one) => one.code)).not.toContain("studio-zinc-soda");
+  });
+
+  it("a name of a danger that is given another meaning keeps the danger", () => {
+    const renamed = facts({
+      source,
+      names: [{ name: "bleach", formula: "NaCl" }],
+      materials: [{ name: "vinegar", formula: "H2O" }],
+    });
+    expect(cautions(["bleach", "vinegar"], { facts: renamed }).incompatibilities[0]?.code).toBe("hypochlorite-acid");
+  });
+
+  it("a rule cannot have the code of one of ours", () => {
+    const rule = { code: "hypochlorite-acid", a: ["acid"], b: ["NaCl"], what: "x", severity: "warn", source } as const;
+    expect(refusalOf(() => facts({ incompatibilities: [rule] }))).toContain("facts.clash: incompatibilities[0]");
+  });
+});
+
+describe("what is refused", () => {
+  const bad: readonly [string, FactRows | Record<string, unknown>, string][] = [
+    ["no source", { names: [{ name: "a b", formula: "NaCl" }] }, "facts.no-source: names[0] names no source"],
+    ["an unknown table", { solubility: [] }, "did you mean solubilities"],
+    ["an unknown field", { names: [{ nme: "x", formula: "NaCl", source }] }, "did you mean name"],
+    ["a field left out", { names: [{ name: "x", source }] }, "facts.missing-field: names[0].formula"],
+    ["a bad formula", { names: [{ name: "xx", formula: "Nacl", source }] }, "facts.bad-row: names[0]: "],
+    ["an ion", { names: [{ name: "xx", formula: "SO4^2-", source }] }, "is an ion"],
+    [
+      "a wrong unit",
+      { solubilities: [{ formula: "NaCl", points: [["20 °C", "35 mL"]], source }] },
+      "facts.bad-row: solubilities[0]: ",
+    ],
+    [
+      "two figures for one temperature",
+      {
+        solubilities: [
+          {
+            formula: "NaCl",
+            points: [
+              ["20 °C", "35 g"],
+              ["20 °C", "36 g"],
+            ],
+            source,
+          },
+        ],
+      },
+      "two figures for a temperature of 20",
+    ],
+    [
+      "the same thing twice",
+      {
+        source,
+        names: [
+          { name: "kiln blue", formula: "CoO" },
+          { name: "Kiln Blue", formula: "CuO" },
+        ],
+      },
+      "facts.clash: names[1] and names[0]",
+    ],
+    [
+      "a unit of ours",
+      { units: [{ symbol: "mol", is: "4 g", source }] },
+      "facts.clash: units[0]: mol is a unit already",
+    ],
+    ["a statement that is none", { hazards: [{ formula: "NaCl", codes: ["H999"], source }] }, "H999"],
+    [
+      "a class that is none",
+      { incompatibilities: [{ code: "x-y", a: ["acidd"], b: ["NaCl"], what: "w", severity: "warn", source }] },
+      "did you mean acid",
+    ],
+    [
+      "a severity that is none",
+      { incompatibilities: [{ code: "x-y", a: ["acid"], b: ["NaCl"], what: "w", severity: "allow", source }] },
+      "forbid, warn",
+    ],
+    ["an element that is none", { weights: [{ element: "Xx", weight: "3", source }] }, "facts.bad-row: weights[0]"],
+    ["a number for a text", { units: [{ symbol: "scoop", is: 4.2, source }] }, "units[0].is must be text"],
+  ];
+  it.each(bad)("%s", (_, rows, message) => {
+    expect(refusalOf(() => facts(rows as FactRows))).toContain(message);
+  });
+
+  it("facts that are none", () => {
+    expect(refusalOf(() => solubilityOf("NaCl", "20 °C", { facts: {} as never }))).toContain(
+      "facts must be what facts() gave",
+    );
+  });
+});
+
+describe("a set", () => {
+  it("is immutable and copies what it is given", () => {
+    const rows = { source, names: [{ name: "kiln blue", formula: "CoO" }] };
+    const set = facts(rows);
+    rows.names[0]!.formula = "CuO";
+    expect(String(formulaOf("kiln blue", { facts: set }))).toBe("CoO");
+    expect(Object.isFrozen(set)).toBe(true);
+  });
+
+  it("goes through JSON", () => {
+    const read = fromJSON(JSON.parse(JSON.stringify(own)));
+    expect(JSON.stringify(read)).toBe(JSON.stringify(own));
+    expect(String(read)).toBe(String(own));
+    expect(refusalOf(() => fromJSON({ type: "facts", schema: 2, parts: [] }))).toContain("facts.json");
+  });
+
+  it("is added to another, the later row counting", () => {
+    const both = facts(own, { names: [{ name: "blue vitriol", formula: "CuSO4·5H2O", source: "label" }] });
+    expect(String(formulaOf("blue vitriol", { facts: both }))).toBe("CuSO4.5H2O");
+    expect(quantity("1 scoop", { facts: both }).toNumber("g")).toBe(4.2);
+    const read = fromJSON(JSON.parse(JSON.stringify(both))) as typeof both;
+    expect(String(formulaOf("blue vitriol", { facts: read }))).toBe("CuSO4.5H2O");
+  });
+
+  it("leaves nothing in force behind a refusal", () => {
+    expect(refusalOf(() => formulaOf("no such name", { facts: own }))).toContain("substance.unknown-name");
+    expect(String(formulaOf("blue vitriol"))).toBe("CuSO4.5H2O");
+  });
+});
