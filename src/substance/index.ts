@@ -23,6 +23,7 @@ export { nameOf, namesOf, tryNameOf } from "./names/name-of";
 export type { NameReading, ReadingOptions } from "./names/readings";
 export { readingsOf } from "./names/readings";
 export type { NameStyle } from "./names/salt-name";
+export { canonicalFormula } from "./registry/canonical";
 export type { PhaseChange, SubstanceRecord, SubstanceSources } from "./registry/substance";
 export { Substance, substance, substanceFromJSON, trySubstance } from "./registry/substance";
 export type { ThermalStep } from "./registry/thermal";

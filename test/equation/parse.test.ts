@@ -122,6 +122,20 @@ describe("reading equations", () => {
     expect(code(text)).toBe(expected);
   });
 
+  it("tells what is wrong in a formula before the arrow is typed, once a plus ends it", () => {
+    const refusal = (text: string) => {
+      const outcome = tryParseEquation(text);
+      return outcome.ok ? undefined : [outcome.error.code, outcome.error.position, outcome.error.incomplete];
+    };
+    expect(refusal("CaX + O2")).toEqual(["formula.unknown-symbol", 2, false]);
+    expect(refusal("2 CaX +")).toEqual(["formula.unknown-symbol", 4, false]);
+    // X may become Xe, and a bracket may be closed yet
+    expect(refusal("Ca + X")).toEqual(["equation.no-arrow", 6, true]);
+    expect(refusal("2 Ca + O2")).toEqual(["equation.no-arrow", 9, true]);
+    // half an arrow was typed: that is what is wrong
+    expect(refusal("H2 + O2 > H2O")?.[0]).toBe("equation.no-arrow");
+  });
+
   it("points into the whole equation when a formula in it is wrong", () => {
     const text = "Fe + HxO -> FeO + H2";
     const outcome = tryParseEquation(text);

@@ -150,8 +150,8 @@ function readText(text: string, options: EquationOptions): Equation {
 }
 
 function readFully(text: string, options: EquationOptions): Equation {
-  const { arrow, terms, reactants, remarks } = splitEquation(text);
   const reading = readOptions(options);
+  const { arrow, terms, reactants, remarks } = splitEquation(text, (from, to) => readTerm(text, from, to, reading));
   const formulas = new Array<Formula>(terms.length / 2);
   let given: (Rational | undefined)[] | undefined;
   /** Numbers stuck to an adduct, for the other reading. */
@@ -202,6 +202,13 @@ function readFully(text: string, options: EquationOptions): Equation {
     }
   }
   return new Equation(formulas, reactants, arrow, given, remarks);
+}
+
+/** Read what stands between two signs for its faults alone. */
+function readTerm(text: string, from: number, to: number, reading: ReadOptions | undefined): void {
+  const start = skipBlank(text, from);
+  const coefficient = startsWithNumber(text, start) ? readCoefficient(text, start, to) : undefined;
+  formulaAt(text, coefficient?.end ?? start, to, reading);
 }
 
 const CHARGE_REMARK = "digits before a bare sign were read as charges, because the given coefficients then balance";

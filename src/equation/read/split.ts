@@ -144,17 +144,25 @@ function isCharge(text: string, at: number, termStart: number): boolean {
   return !startsFormula(text, next);
 }
 
-/** Cut the text at its arrow and its separating pluses. */
-export function splitEquation(text: string): Split {
+/**
+ * Cut the text at its arrow and its separating pluses.
+ *
+ * @param readTerm - reads a formula that stands in a text without an arrow, to tell of its fault before the arrow is typed
+ */
+export function splitEquation(text: string, readTerm: (from: number, to: number) => void): Split {
   if (text.length > MAX_LENGTH) {
     throw new EquationError("equation.too-long", `the text has ${text.length} characters; the limit is ${MAX_LENGTH}`);
   }
-  return splitAt(text, false) ?? splitAt(text, true) ?? noArrow(text);
+  const split = splitAt(text, false, []);
+  if (split !== undefined) return split;
+  const terms: number[] = [];
+  return splitAt(text, true, terms) ?? noArrow(text, terms, readTerm);
 }
 
-function noArrow(text: string): never {
+function noArrow(text: string, terms: readonly number[], readTerm: (from: number, to: number) => void): never {
   // half an arrow: a head without shaft, or a shaft without head
   const half = />|\s[-−–—]{1,9}(?=\s)/.exec(text);
+  if (half === null) for (let at = 0; at < terms.length; at += 2) readTerm(terms[at]!, terms[at + 1]!);
   throw new EquationError("equation.no-arrow", "an equation needs an arrow between reactants and products", {
     input: text,
     position: half === null ? text.length : half.index + half[0].length - half[0].trimStart().length,
@@ -165,9 +173,8 @@ function noArrow(text: string): never {
   });
 }
 
-/** One pass; undefined when no arrow of the wanted kind is there. */
-function splitAt(text: string, equals: boolean): Split | undefined {
-  const terms: number[] = [];
+/** One pass; undefined when no arrow of the wanted kind is there. `terms` receives those that a plus or an arrow ends. */
+function splitAt(text: string, equals: boolean, terms: number[]): Split | undefined {
   const remarks: string[] = [];
   let arrow: Arrow | undefined;
   let reactants = 0;
