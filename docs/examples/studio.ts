@@ -1,10 +1,19 @@
 // A pottery studio stocks its glaze shelf: basic zinc carbonate from moss killer and washing soda, and zinc acetate from
-// part of it with vinegar. Run it with `npm run demo`; `npm run demo -- FOLDER` also writes the sheets and labels as HTML there.
+// part of it with vinegar. `npm run demo` prints the page that stands beside the vessel, and what came of it; `npm run demo --
+// FOLDER` writes the whole sheets (hazards, drying record, waste, what every figure rests on) and the label as HTML there.
 //
 // INVENTED: the studio, the packs, the prices, the assays and every weighing. Computed: all chemistry.
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { benchSheet, bottleLabel, evaluateRun, explain, planPreparation, type ShelfMaterial } from "preparative";
+import {
+  benchSheet,
+  bottleLabel,
+  evaluateRun,
+  explain,
+  type Plan,
+  planPreparation,
+  type ShelfMaterial,
+} from "preparative";
 
 // The pack says "zinc sulfate" and no more. Change one line to change what is in it:
 const mossKiller: ShelfMaterial = {
@@ -35,7 +44,21 @@ const carbonate = planPreparation({
   pressure: "101.325 kPa",
   readability: { mass: "0.1 g", volume: "10 mL" },
 });
-console.log(benchSheet(carbonate, { parts: ["bench"] }));
+
+/** The parts of a sheet that somebody follows while working. */
+const BESIDE_THE_VESSEL = ["Weigh and measure", "Procedure", "What the mass says"];
+
+function onePage(plan: Plan): string {
+  const [head, ...parts] = benchSheet(plan, { parts: ["bench"] }).split(/\n\n(?=.+\n-+\n)/);
+  const warned = plan.cautions.substances
+    .filter(({ signalWord }) => signalWord !== undefined)
+    .map(({ material, signalWord }) => `${parseFormula(material).toUnicode()}: ${signalWord}`);
+  const shown = parts.filter((part) => BESIDE_THE_VESSEL.some((title) => part.startsWith(title)));
+  const care = `Goggles on; read the safety data sheets first (${warned.join(", ")}).`;
+  return [head, care, ...shown].join("\n\n");
+}
+
+console.log(onePage(carbonate));
 
 // What really happened on the day (invented).
 const run = evaluateRun(carbonate, {
@@ -43,7 +66,7 @@ const run = evaluateRun(carbonate, {
   dried: ["149.8 g", "143.1 g", "143.0 g"],
   note: "Weighings invented.",
 });
-console.log(benchSheet(run));
+console.log(`\nOn the day ${run.dryMass} came out, a yield of ${run.percentYield}: ${run.verdict[0]?.text}.`);
 
 const vinegar: ShelfMaterial = {
   name: "vinegar",
@@ -64,11 +87,9 @@ const acetate = planPreparation({
   scale: { material: "basic zinc carbonate", portion: "40.0 g" },
   readability: { mass: "0.1 g", volume: "10 mL" },
 });
-console.log(benchSheet(acetate, { parts: ["bench"] }));
-
-console.log("HOW THE THEORETICAL YIELD COMES ABOUT");
-console.log("-------------------------------------");
-console.log(explain(carbonate.product.theoreticalYield).toString());
+console.log(
+  `Next, ${acetate.product.theoreticalYield.format({ decimals: 0, uncertainty: "none" })} of zinc acetate from ${acetate.weighings.map(({ portion, material }) => `${portion.format({ uncertainty: "none" })} of ${material}`).join(" and ")}.`,
+);
 
 const folder = process.argv[2];
 if (folder !== undefined) {
@@ -80,5 +101,6 @@ if (folder !== undefined) {
     "zinc-acetate": benchSheet(acetate, { format: "html" }),
   };
   for (const [name, page] of Object.entries(pages)) writeFileSync(join(folder, `${name}.html`), page);
+  writeFileSync(join(folder, "theoretical-yield.txt"), `${explain(carbonate.product.theoreticalYield)}\n`);
   console.log(`HTML sheets written to ${folder}`);
-}
+} else console.log("The whole sheets as HTML: npm run demo -- FOLDER");
