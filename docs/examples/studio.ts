@@ -11,6 +11,7 @@ import {
   evaluateRun,
   explain,
   type Plan,
+  parseFormula,
   planPreparation,
   type ShelfMaterial,
 } from "preparative";
@@ -66,7 +67,9 @@ const run = evaluateRun(carbonate, {
   dried: ["149.8 g", "143.1 g", "143.0 g"],
   note: "Weighings invented.",
 });
-console.log(`\nOn the day ${run.dryMass} came out, a yield of ${run.percentYield}: ${run.verdict[0]?.text}.`);
+console.log(
+  `\nOn the day ${run.dryMass?.format({ decimals: 1, uncertainty: "none" })} came out, a yield of ${run.percentYield?.format({ decimals: 1 })}: ${run.verdict[0]?.text}.`,
+);
 
 const vinegar: ShelfMaterial = {
   name: "vinegar",
