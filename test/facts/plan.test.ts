@@ -1,5 +1,19 @@
 // Facts of the caller's own, each kind in a plan and on its sheet. Figures are invented.
-import { benchSheet, facts, fromJSON, type Plan, type PlanRequest, planPreparation, solubilityOf } from "preparative";
+import {
+  aqueousComposition,
+  attempt,
+  benchSheet,
+  type Chain,
+  evaluateRun,
+  facts,
+  fromJSON,
+  type Plan,
+  type PlanRequest,
+  planPreparation,
+  planSequence,
+  type Run,
+  solubilityOf,
+} from "preparative";
 import { describe, expect, it } from "vitest";
 
 const REQUEST: PlanRequest = {
@@ -45,5 +59,88 @@ describe("a plan with own facts", () => {
     expect(plan.weighings[0]!.portion.format({ unit: "g", decimals: 1, uncertainty: "none" })).toBe("42.0 g");
     const read = fromJSON(JSON.parse(JSON.stringify(plan))) as Plan;
     expect(String(read)).toBe(String(plan));
+  });
+
+  it("is blocked by an own rule, and goes where that is acknowledged", () => {
+    const own = facts({
+      source: SOURCE,
+      incompatibilities: [
+        { code: "studio-zinc-soda", a: ["ZnSO4"], b: ["Na2CO3"], what: "house rule", severity: "forbid" },
+      ],
+    });
+    const refused = attempt(() => planPreparation({ ...REQUEST, facts: own }));
+    expect(refused.ok ? "" : refused.error.code).toBe("plan.forbidden-combination");
+    const plan = planPreparation({ ...REQUEST, facts: own, acknowledge: ["studio-zinc-soda"] });
+    expect(benchSheet(plan)).toContain("house rule");
+    expect(attempt(() => planPreparation({ ...REQUEST, acknowledge: ["studio-zinc-soda"] })).ok).toBe(false);
+  });
+
+  it("prints an own hazard and rests on own weights", () => {
+    const own = facts({
+      source: SOURCE,
+      hazards: [{ formula: "ZnSO4·7H2O", codes: ["H361d"], cautions: ["this lot contains cadmium"] }],
+      weights: [{ element: "Zn", weight: "66.0(1) g/mol" }],
+    });
+    const plan = planPreparation({ ...REQUEST, facts: own });
+    expect(plan.cautions.substances[0]!.statements.map((one) => one.code)).toContain("H361d");
+    expect(benchSheet(plan)).toContain("this lot contains cadmium");
+    const usual = planPreparation(REQUEST);
+    expect(plan.product.theoreticalYield.compare(usual.product.theoreticalYield)).not.toBe(0);
+    expect(benchSheet(plan)).toContain(`own figure: ${SOURCE}`);
+  });
+
+  it("is the same plan where the facts repeat the figures of the library", () => {
+    const figure = solubilityOf("ZnSO4", "25 °C").perHundredGramsWater.value.toString();
+    const own = facts({
+      source: SOURCE,
+      solubilities: [{ formula: "ZnSO4·7H2O", points: [["25 °C", `${figure} g`]] }],
+      weights: [{ element: "Zn", weight: "65.38 g/mol" }],
+      units: [{ symbol: "scoop", is: "4.2 g" }],
+    });
+    const values = (plan: Plan) => plan.figures().map(({ what, text }) => `${what}: ${text.split(" ±")[0]}`);
+    expect(values(planPreparation({ ...REQUEST, temperature: "25 °C", facts: own }))).toEqual(
+      values(planPreparation({ ...REQUEST, temperature: "25 °C" })),
+    );
+  });
+
+  it("hands its facts to its run, and both are read back with them", () => {
+    const own = facts({ weights: [{ element: "Zn", weight: "66.0(1) g/mol", source: SOURCE }] });
+    const run = evaluateRun(planPreparation({ ...REQUEST, facts: own }), { dried: "92.0 g" });
+    const usual = evaluateRun(planPreparation(REQUEST), { dried: "92.0 g" });
+    expect(String(run.percentYield)).not.toBe(String(usual.percentYield));
+    const read = fromJSON(JSON.parse(JSON.stringify(run))) as Run;
+    expect(String(read.percentYield)).toBe(String(run.percentYield));
+    expect(read.moved).toEqual([]);
+  });
+
+  it("gives a chain its facts", () => {
+    const own = facts({ units: [{ symbol: "scoop", is: "4.2 g", source: SOURCE }] });
+    const { scale: _, ...step } = REQUEST;
+    const chain = planSequence({ steps: [step], wanted: "10 scoop" as "10 g", facts: own });
+    expect(chain.plans[0]!.request.facts).toBe(own);
+    expect(chain.plans[0]!.product.theoreticalYield.format({ unit: "g", decimals: 0, uncertainty: "none" })).toBe(
+      "42 g",
+    );
+    const read = fromJSON(JSON.parse(JSON.stringify(chain))) as Chain;
+    expect(JSON.stringify(read.figures())).toBe(JSON.stringify(chain.figures()));
+  });
+});
+
+describe("a beaker with own constants", () => {
+  it("takes them in place of ours, and a given constant before them", () => {
+    const own = facts({ constants: [{ kind: "pKa", of: "CH3COOH", value: "5.5", source: SOURCE }] });
+    const request = {
+      water: "1 L",
+      dissolved: [{ formula: "CH3COOH", amount: "0.1 mol" }],
+      activity: "ideal",
+    } as const;
+    const usual = aqueousComposition(request).pH.toNumber();
+    const weaker = aqueousComposition({ ...request, facts: own }).pH.toNumber();
+    // pH = (pKa - log c) / 2 for a weak acid, nearly
+    expect(weaker).toBeCloseTo((5.5 + 1) / 2, 2);
+    expect(usual).toBeCloseTo((4.76 + 1) / 2, 1);
+    expect(aqueousComposition(request).pH.toNumber()).toBe(usual);
+    const given = aqueousComposition({ ...request, facts: own, constants: { pKa: { CH3COOH: "4.0" } } });
+    expect(given.pH.toNumber()).toBeCloseTo((4 + 1) / 2, 1);
   });
 });

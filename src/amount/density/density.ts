@@ -118,6 +118,10 @@ export function massFractionFromDensity(
   } = {},
 ): Quantity<"mass fraction"> {
   grouped(options, STRENGTH_FROM_DENSITY);
+  if (options.facts !== undefined) {
+    const { facts, ...others } = options;
+    return lookingIn(facts, guard, () => massFractionFromDensity(solute, density, others));
+  }
   const formula = formulaOfArgument(solute);
   const name = inSymbol(formula);
   const measured = positive(density, "density", "density", {

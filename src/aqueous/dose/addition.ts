@@ -1,6 +1,7 @@
 // Something added bit by bit to a mixture: the common ground of doses, titrations and redissolving.
 
 import { parseFormula } from "../../formula";
+import { type Facts, lookingIn } from "../../foundation/facts";
 import { type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { guard } from "../argument";
 import { type FigureMaker, figureMaker } from "../composition/figures";
@@ -39,6 +40,8 @@ export interface AdditionOptions {
   readonly carbonDioxide?: CarbonDioxide;
   readonly solids?: SolidsAllowed;
   readonly constants?: GivenConstants;
+  /** Facts of the caller's own, whose constants come before those of the tables; `constants` come before both. */
+  readonly facts?: Facts | undefined;
   readonly activity?: "Davies" | "ideal";
   readonly temperature?: QuantityLike;
 }
@@ -47,6 +50,7 @@ export const ADDITION_FIELDS = {
   carbonDioxide: true,
   solids: true,
   constants: true,
+  facts: true,
   activity: true,
   temperature: true,
 } as const;
@@ -74,7 +78,7 @@ export function readAddition(
   options: AdditionOptions,
   place: string,
 ): Addition {
-  const network = networkWith(options.constants);
+  const network = lookingIn(options.facts, guard, () => networkWith(options.constants));
   const { mass, volume } = waterOf(base.water, "water");
   guard.list(base.dissolved, "dissolved");
   const brought = base.dissolved.map((one, i) =>

@@ -1,6 +1,7 @@
 // A mixture as somebody describes it, read into ingredients, water and a model.
 
 import type { TemperatureLike } from "../../amount";
+import { type Facts, lookingIn } from "../../foundation/facts";
 import { ATMOSPHERE } from "../../foundation/standards";
 import {
   isQuantity,
@@ -58,6 +59,8 @@ export interface AqueousRequest {
   /** Held: `dose` then tells the hydrons or hydroxide needed. */
   readonly pH?: NumberLike | QuantityLike;
   readonly constants?: GivenConstants;
+  /** Facts of the caller's own, whose constants come before those of the tables; `constants` come before both. */
+  readonly facts?: Facts | undefined;
   /** Default `"Davies"`. */
   readonly activity?: "Davies" | "ideal";
   /** 5 to 60 °C; default 25 °C. */
@@ -71,6 +74,7 @@ const REQUEST_FIELDS = {
   solids: true,
   pH: true,
   constants: GIVEN_FIELDS,
+  facts: true,
   activity: true,
   temperature: true,
 } as const;
@@ -213,7 +217,7 @@ export function readRequest(request: AqueousRequest, reactions?: Network): Read 
   if (request.activity !== undefined) guard.choice(request.activity, "activity", ["Davies", "ideal"]);
   guard.list(request.dissolved, "dissolved");
   const { mass, volume } = waterOf(request.water, "water");
-  const network = reactions ?? networkWith(request.constants);
+  const network = reactions ?? lookingIn(request.facts, guard, () => networkWith(request.constants));
   const ingredients = request.dissolved.map((one, i) => ingredientOf(one, network, volume, `dissolved[${i}]`));
   const brought = ingredients.map((one) => broughtBy(one, network));
   const celsius = celsiusOf(request.temperature);

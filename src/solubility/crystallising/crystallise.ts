@@ -5,6 +5,7 @@ import type { MassLike, TemperatureLike } from "../../amount";
 import type { Formula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
+import { type Facts, lookingIn } from "../../foundation/facts";
 import { readable } from "../../foundation/readable";
 import { type NumberLike, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
@@ -27,10 +28,13 @@ const CRYSTALLISING = {
   hotSolubility: true,
   coldSolubility: true,
   evaporateTo: true,
+  facts: true,
 } as const satisfies Fields<CrystallisingRequest>;
 
 /** What `crystallise` needs to know. */
 export interface CrystallisingRequest {
+  /** Facts of the caller's own, looked up before the tables. */
+  readonly facts?: Facts | undefined;
   /** The salt as weighed, crystal water included. */
   readonly formula: string | Formula;
   readonly mass: MassLike;
@@ -120,6 +124,10 @@ function changesBetween(solute: Solute, cold: number, hot: number): string[] {
  */
 export function crystallise(request: CrystallisingRequest): Crystallisation {
   guard.fields(request, CRYSTALLISING, "request");
+  if (request.facts !== undefined) {
+    const { facts, ...others } = request;
+    return lookingIn(facts, guard, () => crystallise(others));
+  }
   const solute = soluteOf(request.formula);
   const [hot, cold] = (["hot", "cold"] as const).map((name) =>
     expectDimension(request[name], "temperature", name).toNumber("°C"),

@@ -4,6 +4,7 @@
 import { densityOfWater, type MassLike, type TemperatureLike } from "../../amount";
 import type { Formula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { type Facts, lookingIn } from "../../foundation/facts";
 import { readable } from "../../foundation/readable";
 import { maximum, type NumberLike, type Quantity, quantity, sum } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
@@ -20,11 +21,12 @@ const DISSOLVING = {
   temperature: true,
   waterFactor: true,
   solubility: true,
+  facts: true,
 } as const satisfies Fields<DissolvingRequest>;
 
 const LIQUOR_SALT = { formula: true, mass: true, solubility: true } as const satisfies Fields<LiquorSalt>;
 
-const LIQUOR = { salts: [LIQUOR_SALT], temperature: true, waterFactor: true } as const satisfies Fields<
+const LIQUOR = { salts: [LIQUOR_SALT], temperature: true, waterFactor: true, facts: true } as const satisfies Fields<
   Parameters<typeof waterForSolution>[0]
 >;
 
@@ -40,6 +42,8 @@ export interface DissolvingRequest {
   readonly waterFactor?: NumberLike;
   /** Your own solubility, g anhydrous per 100 g water, instead of the table's. */
   readonly solubility?: SolubilityFigure;
+  /** Facts of the caller's own, looked up before the tables. */
+  readonly facts?: Facts | undefined;
 }
 
 /** Water for one salt. */
@@ -118,6 +122,10 @@ function waterFor(solute: Solute, mass: Quantity, figure: Figure, waterFactor: Q
  */
 export function waterToDissolve(request: DissolvingRequest): DissolvingWater {
   guard.fields(request, DISSOLVING, "request");
+  if (request.facts !== undefined) {
+    const { facts, ...others } = request;
+    return lookingIn(facts, guard, () => waterToDissolve(others));
+  }
   const solute = soluteOf(request.formula);
   const mass = positiveMass(request.mass, "mass", `m(${solute.formula})`, `${solute.formula} as weighed`);
   const waterFactor = waterFactorOf(request.waterFactor);
@@ -186,8 +194,14 @@ export function waterForSolution(request: {
   readonly salts: readonly LiquorSalt[];
   readonly temperature: TemperatureLike;
   readonly waterFactor?: NumberLike;
+  /** Facts of the caller's own, looked up before the tables. */
+  readonly facts?: Facts | undefined;
 }): LiquorWater {
   guard.fields(request, LIQUOR, "request");
+  if (request.facts !== undefined) {
+    const { facts, ...others } = request;
+    return lookingIn(facts, guard, () => waterForSolution(others));
+  }
   const { salts, temperature, waterFactor } = request;
   guard.list(salts, "salts");
   if (salts.length === 0) throw new SolubilityError("solubility.missing-option", "no salt named");

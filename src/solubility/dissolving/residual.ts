@@ -3,6 +3,7 @@
 import type { MassLike, TemperatureLike } from "../../amount";
 import type { Formula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { type Facts, lookingIn } from "../../foundation/facts";
 import { readable } from "../../foundation/readable";
 import type { Quantity } from "../../quantity";
 import { guard } from "../argument";
@@ -16,6 +17,7 @@ const RESIDUAL = {
   temperature: true,
   of: true,
   solubility: true,
+  facts: true,
 } as const satisfies Fields<Parameters<typeof lossToLiquor>[0]>;
 
 /** What a liquor keeps of a product. */
@@ -49,8 +51,14 @@ export function lossToLiquor(request: {
   readonly temperature: TemperatureLike;
   readonly of?: MassLike;
   readonly solubility?: SolubilityFigure;
+  /** Facts of the caller's own, looked up before the tables. */
+  readonly facts?: Facts | undefined;
 }): Residual {
   guard.fields(request, RESIDUAL, "request");
+  if (request.facts !== undefined) {
+    const { facts, ...others } = request;
+    return lookingIn(facts, guard, () => lossToLiquor(others));
+  }
   const solute = soluteOf(request.formula);
   const water = positiveMass(request.water, "water", "m(H2O)", "water of the liquor");
   const { perHundredGramsWater, solubility, warnings } = figureOrProduct(

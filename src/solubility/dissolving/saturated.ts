@@ -5,6 +5,7 @@ import { type DensityLike, densityOfSolution, type TemperatureLike } from "../..
 import { type Formula, molarMass } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
+import { type Facts, lookingIn } from "../../foundation/facts";
 import { readable } from "../../foundation/readable";
 import { type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
@@ -14,7 +15,7 @@ import { solubilityOf } from "../curves/solubility";
 import { anhydrousMolarMass, type Solute, soluteOf } from "../curves/solute";
 import type { Solubility } from "../record";
 
-const SATURATED = { formula: true, temperature: true, density: true } as const satisfies Fields<
+const SATURATED = { formula: true, temperature: true, density: true, facts: true } as const satisfies Fields<
   Parameters<typeof saturatedSolution>[0]
 >;
 
@@ -55,8 +56,14 @@ export function saturatedSolution(request: {
   readonly formula: string | Formula;
   readonly temperature: TemperatureLike;
   readonly density?: DensityLike;
+  /** Facts of the caller's own, looked up before the tables. */
+  readonly facts?: Facts | undefined;
 }): SaturatedSolution {
   guard.fields(request, SATURATED, "request");
+  if (request.facts !== undefined) {
+    const { facts, ...others } = request;
+    return lookingIn(facts, guard, () => saturatedSolution(others));
+  }
   const solute = soluteOf(request.formula);
   const solubility = solubilityOf(solute.formula, request.temperature);
   const s = solubility.perHundredGramsWater;
