@@ -24,11 +24,17 @@ import type {
 import { expectDimension } from "../quantity/internal";
 import { AmountError } from "./error";
 
+/** A mass: a `Quantity`, a text such as `"12.5 g"`, or value and unit apart. */
 export type MassLike = QuantityLike<"mass", MassText, MassUnit>;
+/** An amount of substance: a `Quantity`, a text such as `"0.25 mol"`, or value and unit apart. */
 export type AmountLike = QuantityLike<"amount of substance", AmountText, AmountUnit>;
+/** A volume: a `Quantity`, a text such as `"250 mL"`, or value and unit apart. */
 export type VolumeLike = QuantityLike<"volume", VolumeText, VolumeUnit>;
+/** A temperature: a `Quantity`, a text such as `"25 °C"`, or value and unit apart. */
 export type TemperatureLike = QuantityLike<"temperature", TemperatureText, TemperatureUnit>;
+/** A pressure: a `Quantity`, a text such as `"101.3 kPa"`, or value and unit apart. */
 export type PressureLike = QuantityLike<"pressure", PressureText, PressureUnit>;
+/** A density: a `Quantity`, a text such as `"1.19 g/mL"`, or value and unit apart. */
 export type DensityLike = QuantityLike<"density", DensityText, DensityUnit>;
 /** A mass fraction: an assay, a moisture. A plain `%` is taken as w/w here, because nothing else is meant. */
 export type MassFractionLike = QuantityLike<"mass fraction" | "number", MassFractionText, MassFractionUnit>;

@@ -13,12 +13,17 @@ import { chargeOf, keyOf } from "./mixture/notation";
 
 /** One proton step of an acid. */
 export interface AcidConstant {
+  /** Formula of the acid, with its charge if it has one. */
   readonly acid: string;
+  /** Formula of what is left after one hydron is given up. */
   readonly base: string;
+  /** Name of the acid. */
   readonly name: string;
   /** At 25 °C and zero ionic strength. */
   readonly pKa: Quantity;
+  /** Key of what the constant rests on. */
   readonly source: SourceKey;
+  /** What to mind about this constant, in words. */
   readonly warnings: readonly string[];
 }
 
@@ -79,6 +84,7 @@ export function acidConstant(acid: string | Formula): AcidConstant {
 
 /** One complex of a metal ion. */
 export interface StabilityConstant {
+  /** Formula of the complex, with its charge if it has one. */
   readonly complex: string;
   /** Ligands bound. */
   readonly n: number;
@@ -86,7 +92,9 @@ export interface StabilityConstant {
   readonly protons: number;
   /** Cumulative, brought to zero ionic strength. */
   readonly logBeta: Quantity;
+  /** Key of what the constant rests on. */
   readonly source: SourceKey;
+  /** What to mind about this constant, in words. */
   readonly warnings: readonly string[];
 }
 

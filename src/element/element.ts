@@ -15,16 +15,21 @@ export type StandardAtomicWeight =
 
 /** One chemical element. */
 export interface Element {
+  /** Protons in the nucleus. */
   readonly atomicNumber: number;
+  /** One or two letters, as in formulas. */
   readonly symbol: string;
   /** IUPAC name: aluminium, caesium, sulfur. */
   readonly name: string;
+  /** For normal terrestrial material: a value, an interval, or none. */
   readonly standardAtomicWeight: StandardAtomicWeight;
   /** Five-figure value and its plus-minus; undefined without a standard weight. */
   readonly abridged: { readonly value: string; readonly uncertainty: string } | undefined;
   /** Year of the last change of the standard weight, and the source of the year. */
   readonly year: number | undefined;
+  /** Key of what the year was read in; undefined without a year. */
   readonly yearSource: YearSourceKey | undefined;
+  /** Key of the table the weight was read in. */
   readonly source: SourceKey;
 }
 

@@ -13,8 +13,11 @@ import { elementIndexOf } from "./symbols";
 
 /** One nuclide. */
 export interface Nuclide {
+  /** Of its element. */
   readonly symbol: string;
+  /** Protons in the nucleus. */
   readonly atomicNumber: number;
+  /** Protons and neutrons in the nucleus. */
   readonly massNumber: number;
   /** Molar mass of the neutral atoms in g/mol, with standard uncertainty. */
   readonly mass: Quantity;

@@ -22,12 +22,15 @@ const BRAND: unique symbol = /* @__PURE__ */ Symbol.for("preparative.equation/1"
 
 /** A formula with the coefficient written before it, if one was. */
 export interface Term {
+  /** The species, as read. */
   readonly formula: Formula;
+  /** As written, a fraction too; undefined where none was written. */
   readonly coefficient: Fraction | undefined;
 }
 
 /** A term as plain data. */
 export interface TermRecord {
+  /** Canonical ASCII, which reads back to the same formula. */
   readonly formula: string;
   /** Whole number or fraction as text; absent when none was written. */
   readonly coefficient?: string;
@@ -35,9 +38,13 @@ export interface TermRecord {
 
 /** The fields that records of all kinds of equations share. */
 export interface EquationFields {
+  /** Terms on the left, in the order written. */
   readonly reactants: readonly TermRecord[];
+  /** Terms on the right, in the order written. */
   readonly products: readonly TermRecord[];
+  /** As it was written between the two sides. */
   readonly arrow: Arrow;
+  /** Readings that another writer might have meant otherwise, in words; absent where there are none. */
   readonly remarks?: readonly string[];
 }
 
@@ -81,6 +88,7 @@ export class Equation {
   readonly formulas: readonly Formula[];
   /** How many of `formulas` are reactants. */
   readonly reactantCount: number;
+  /** As it was written between the two sides. */
   readonly arrow: Arrow;
   /** @internal What the reader remarked. */
   readonly notes: readonly string[];

@@ -2,12 +2,15 @@
 
 /** One way to mend an equation: what to add, and the equation that balances then. */
 export interface Mending {
+  /** Formulas of what to add. */
   readonly add: readonly string[];
+  /** The balanced equation with them, as text. */
   readonly equation: string;
 }
 
 /** The details of `equation.impossible`. */
 export interface ImpossibleDetails {
+  /** The equation that was asked for, as text. */
   readonly equation: string;
   /** Dimension of the solutions when signs are free. */
   readonly dimension: number;
@@ -29,6 +32,7 @@ export interface ImpossibleDetails {
 
 /** The details of `equation.underdetermined`. */
 export interface UnderdeterminedDetails {
+  /** The equation that was asked for, as text. */
   readonly equation: string;
   /** How many independent reactions it mixes. */
   readonly dimension: number;
@@ -40,6 +44,7 @@ export interface UnderdeterminedDetails {
 
 /** The details of `equation.wrong-coefficients`. */
 export interface WrongCoefficientsDetails {
+  /** The equation that was asked for, as text. */
   readonly equation: string;
   /** Products minus reactants, by element and `charge`, as whole numbers or fractions. */
   readonly imbalance: Readonly<Record<string, string>>;

@@ -48,8 +48,11 @@ export class EquationError extends /* @__PURE__ */ errorClass<EquationErrorCode>
 
 /** What the details of an equation's error hold, by code. */
 export interface EquationErrorDetails {
+  /** No coefficients balance it. */
   readonly "equation.impossible": ImpossibleDetails;
+  /** More than one reaction balances it. */
   readonly "equation.underdetermined": UnderdeterminedDetails;
+  /** The coefficients as written do not balance it. */
   readonly "equation.wrong-coefficients": WrongCoefficientsDetails;
 }
 

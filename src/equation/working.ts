@@ -14,6 +14,7 @@ export interface BalanceCount {
   readonly of: string;
   /** Terms of the reactants, coefficient × count: "5 × 1 + 3 × 2". */
   readonly left: string;
+  /** Terms of the products, coefficient × count. */
   readonly right: string;
   /** Total of either side; they are equal. */
   readonly total: Fraction;
@@ -31,15 +32,19 @@ export interface BalanceWorking {
   readonly steps: readonly string[];
   /** Every element and the charge on both sides. */
   readonly counts: readonly BalanceCount[];
+  /** All of it, line by line. */
   toString(): string;
 }
 
 /** How two halves are added up; `toString()` prints it. */
 export interface HalfReactionsWorking {
+  /** Each half with its own working. */
   readonly halves: readonly { readonly kind: "oxidation" | "reduction"; readonly half: BalanceWorking }[];
   /** How often each half is taken, and why, in words. */
   readonly multipliers: readonly string[];
+  /** Working of the sum of the halves. */
   readonly overall: BalanceWorking;
+  /** All of it, line by line. */
   toString(): string;
 }
 

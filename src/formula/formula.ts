@@ -66,11 +66,13 @@ export function withRemarks(formula: Formula, remarks: readonly string[]): Formu
 
 /** A formula as plain data, as `toJSON` gives it. */
 export interface FormulaRecord extends RecordHead<"formula"> {
+  /** Canonical ASCII, which reads back to the same formula. */
   readonly formula: string;
 }
 
 /** One part of an adduct: `5 H2O` in `CuSO4·5H2O`. */
 export interface FormulaPart {
+  /** The part without its multiplier. */
   readonly formula: Formula;
   /** The number in front of the part, 1 if none is written. */
   readonly multiplier: Fraction;

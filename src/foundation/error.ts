@@ -5,6 +5,7 @@ const BRAND: unique symbol = /* @__PURE__ */ Symbol.for("preparative.error");
 
 /** What an error carries beside its code; every field is plain data. */
 export interface ErrorDetails {
+  /** Fields by code of the error. */
   readonly [name: string]: unknown;
 }
 
@@ -22,12 +23,19 @@ export interface ErrorPlace {
 
 /** An error as plain data, as `toJSON` gives it. */
 export interface ErrorRecord {
+  /** Name of the error's class. */
   readonly name: string;
+  /** Stable dotted code: `area.what-went-wrong`. */
   readonly code: string;
+  /** What is wrong, for a person to read. */
   readonly message: string;
+  /** Text that was refused; absent where no text was read. */
   readonly input?: string;
+  /** Where in `input` reading stopped, counted from 0. */
   readonly position?: number;
+  /** What to try in its place. */
   readonly hint?: string;
+  /** Plain data by code; empty where there is none. */
   readonly details: ErrorDetails;
 }
 
@@ -93,9 +101,13 @@ export class PreparativeError extends Error {
 
   /** Stable dotted code: `area.what-went-wrong`. */
   readonly code: string;
+  /** Text that was refused; undefined where no text was read. */
   readonly input: string | undefined;
+  /** Where in `input` it went wrong, counted from 0. */
   readonly position: number | undefined;
+  /** What to try in its place; undefined where nothing can be advised. */
   readonly hint: string | undefined;
+  /** Plain data for programs, by code; empty where there is none. */
   readonly details: ErrorDetails;
 
   /** What is wrong in one line, without the quoted text and the hint that `message` adds. */

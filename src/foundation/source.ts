@@ -7,10 +7,15 @@ import { nearestWord } from "./slips";
 
 /** One source: what it is, and how far it was checked for our rows. */
 export interface Source {
+  /** What the work is called, with author or publisher where known. */
   readonly title: string;
+  /** As printed on the work. */
   readonly edition?: string;
+  /** Year it was published. */
   readonly year?: number;
+  /** Place in the work, or where to find it. */
   readonly where?: string;
+  /** Digital object identifier, without an address before it. */
   readonly doi?: string;
   /** How the figures reached us, when not read in the source itself. */
   readonly access?: string;

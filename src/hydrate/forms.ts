@@ -21,6 +21,7 @@ import { HydrateError } from "./error";
 
 /** One known form of a salt. */
 export interface HydrateForm {
+  /** Of the form, crystal water included. */
   readonly formula: Formula;
   /** Waters for each anhydrous formula unit. */
   readonly waters: Fraction;
@@ -30,20 +31,27 @@ export interface HydrateForm {
   readonly sold: boolean;
   /** Where the form is listed, and where its range comes from. */
   readonly source: string;
+  /** What the range rests on; undefined without one. */
   readonly rangeSource: string | undefined;
   /** The formula, in canonical ASCII. */
   toString(): string;
+  /** Plain data that survives `JSON.stringify`. */
   toJSON(): HydrateFormData;
 }
 
 /** A known form as plain data, for another program to show. */
 export interface HydrateFormData {
+  /** Canonical ASCII, crystal water included. */
   readonly formula: string;
   /** Whole number or fraction. */
   readonly waters: string;
+  /** Temperatures between which it is the solid beside its own solution; absent when not known. */
   readonly range?: { readonly from?: QuantityRecord; readonly upTo?: QuantityRecord };
+  /** Sold in shops, so that a pack may hold it. */
   readonly sold: boolean;
+  /** Where the form is listed. */
   readonly source: string;
+  /** What the range rests on; absent without one. */
   readonly rangeSource?: string;
 }
 
@@ -194,6 +202,7 @@ export interface DehydrationStep {
   readonly formula: Formula;
   /** Temperatures of the stage; in open air, typical, they move by tens of degrees. */
   readonly from: Quantity;
+  /** Where the stage is complete; undefined where it is not known. */
   readonly until: Quantity | undefined;
   /** Mass left, as part of the mass at the start. */
   readonly massFraction: Quantity;
@@ -205,9 +214,13 @@ export interface DehydrationStep {
 
 /** Heating of one form, stage by stage. */
 export interface DehydrationStages {
+  /** The form that is heated. */
   readonly form: Formula;
+  /** In the order of heating. */
   readonly steps: readonly DehydrationStep[];
+  /** What else happens on heating, in words; undefined where nothing is noted. */
   readonly note: string | undefined;
+  /** What stages and temperatures rest on. */
   readonly source: string;
 }
 

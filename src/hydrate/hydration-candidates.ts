@@ -9,7 +9,9 @@ import { type HydrateForm, knownForms } from "./forms";
 
 /** A number of waters that the measurement could mean. */
 export interface HydrationCandidate {
+  /** With this number of waters. */
   readonly formula: Formula;
+  /** For each anhydrous formula unit. */
   readonly waters: Fraction;
   /** Measured number of waters less this one. */
   readonly deviation: number;

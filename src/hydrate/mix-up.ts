@@ -21,6 +21,7 @@ const MIX_UP = {
 
 /** One form taken for another, and the ratio that would follow. */
 export interface HydrateMixUp {
+  /** Without crystal water. */
   readonly salt: Formula;
   /** The form with more water. */
   readonly heavier: Formula;
@@ -48,6 +49,7 @@ export interface MixUpQuestion {
   readonly yield?: QuantityLike | undefined;
   /** Two masses, or two molar masses. */
   readonly observed?: QuantityLike | undefined;
+  /** In the same kind of quantity as `observed`. */
   readonly expected?: QuantityLike | undefined;
   /** Salts that were in play, in any form; all of the table unless given. */
   readonly of?: FormulaLike | readonly FormulaLike[] | undefined;

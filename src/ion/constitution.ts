@@ -28,9 +28,11 @@ import { partContent } from "./part-content";
 
 /** What a formula is made of. Made by {@link constitutionOf}. */
 export interface Constitution {
+  /** What the formula as a whole is; `open` where its composition does not decide. */
   readonly kind: ConstitutionKind;
   /** Counts are for the formula as written, all its parts together. */
   readonly cations: readonly ConstituentIon[];
+  /** Counted as the cations are. */
   readonly anions: readonly ConstituentIon[];
   /** Waters of crystallization in the formula. */
   readonly waters: number;
@@ -38,6 +40,7 @@ export interface Constitution {
   readonly ligands: readonly Constituent[];
   /** Molecules that are neither water nor ligand; the formula itself if it is one. */
   readonly molecules: readonly Constituent[];
+  /** Hydrogen that it can give up, where it is an acid. */
   readonly acid?: AcidHydrogen;
   /** The metal with its ligands as one ion, where it stays together in water. */
   readonly complex?: ConstituentIon;

@@ -9,7 +9,9 @@ import { compositionKey } from "./notation";
 export interface ConstituentIon {
   /** With its charge, as tables write it: `Fe^3+`, `SO4^2-`, `CH3COO-`. */
   readonly formula: string;
+  /** In elementary charges, with its sign. */
   readonly charge: number;
+  /** In the formula as written. */
   readonly count: number;
   /** The element of a monatomic ion. */
   readonly element?: string;
@@ -17,7 +19,9 @@ export interface ConstituentIon {
 
 /** One kind of neutral molecule and how many of it. */
 export interface Constituent {
+  /** Of the molecule. */
   readonly formula: string;
+  /** In the formula as written. */
   readonly count: number;
 }
 

@@ -2,6 +2,7 @@
 // source, so every volume measured with them says so. Class B is about twice class A, as the standards put it.
 import type { SourceKey } from "./sources";
 
+/** Vessels that volumes are measured with, by their names in the trade. */
 export type GlasswareKind = "volumetric flask" | "pipette" | "burette" | "measuring cylinder";
 
 interface GlasswareRow {

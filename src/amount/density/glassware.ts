@@ -19,6 +19,7 @@ export type { GlasswareKind } from "../data/glassware";
 
 /** What a volume was measured with. */
 export interface Glassware {
+  /** Kind of vessel that the volume was measured with. */
   readonly with: GlasswareKind;
   /** Accuracy class; B unless given. */
   readonly class?: "A" | "B" | undefined;

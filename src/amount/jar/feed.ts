@@ -36,8 +36,11 @@ const FEED = {
 
 /** One species as it is put in. Give exactly one of `mass`, `amount` and `volume`. */
 export interface FeedRecord extends Purity {
+  /** Mass of what is put in: of the solution, where a strength is given. */
   readonly mass?: MassLike | undefined;
+  /** Amount of substance of the species that is put in. */
   readonly amount?: AmountLike | undefined;
+  /** Volume of a solution, of a pure liquid, or of a gas. */
   readonly volume?: VolumeLike | undefined;
   /** What the jar holds, where it is the species with more or less crystal water. */
   readonly as?: FormulaLike | undefined;

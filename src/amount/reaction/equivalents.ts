@@ -24,7 +24,9 @@ export type EquivalentKind = "redox" | "acid-base" | "precipitation";
 
 /** The equivalents of a reactant in a reaction. */
 export interface Equivalents {
+  /** The reactant that the equivalents are of. */
   readonly formula: Formula;
+  /** What an equivalent of it stands for in this reaction. */
   readonly kind: EquivalentKind;
   /** Equivalents that one mole counts for. */
   readonly perMole: Fraction;

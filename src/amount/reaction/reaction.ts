@@ -14,7 +14,9 @@ import { find, findForm, type Place, placesOf, type ReactionLike, reactionOf } f
 
 /** One species of a reaction, in the quantities worked out. */
 export interface ReactionSpecies {
+  /** The species, as read from the equation. */
   readonly formula: Formula;
+  /** Side of the equation it stands on. */
   readonly side: "reactant" | "product";
   /** How many of it one mole of reaction counts: as written, where the equation was given with coefficients. */
   readonly coefficient: Fraction;
@@ -34,6 +36,7 @@ export interface ReactionSpecies {
 
 /** A reaction worked out. */
 export interface ReactionAmounts {
+  /** As balanced; its coefficients are the smallest whole numbers. */
   readonly equation: BalancedEquation;
   /** What one mole of reaction is: the equation as written, `"H2 + 1/2 O2 -> H2O"`, or balanced where it had no coefficients. */
   readonly moleOfReaction: string;
@@ -41,6 +44,7 @@ export interface ReactionAmounts {
   readonly extent: Quantity<"amount of substance">;
   /** What runs out; more than one when they run out together; empty when a product was given. */
   readonly limiting: readonly Formula[];
+  /** All species, the reactants first. */
   readonly species: readonly ReactionSpecies[];
   /** The species with this formula, in any notation. */
   of(formula: FormulaLike): ReactionSpecies;

@@ -40,10 +40,15 @@ export interface Dilution extends Omit<StrengthOptions, "density"> {
 export interface DilutionPlan {
   /** The one of the four that was asked for. */
   readonly answer: Quantity;
+  /** Which of the four was left out of the request. */
   readonly asked: "from" | "take" | "to" | "makeUpTo";
+  /** Strength of the stock. */
   readonly from: Quantity;
+  /** Volume or mass of stock to take. */
   readonly take: Quantity;
+  /** Strength of the diluted solution. */
   readonly to: Quantity;
+  /** Volume or mass of the diluted solution in all. */
   readonly makeUpTo: Quantity;
   /** Mass of water to add, where both masses can be known; volumes are not subtracted. */
   readonly water: Quantity | undefined;

@@ -30,6 +30,7 @@ const MIXTURE_AIM = {
 
 /** One solution that goes into a mixture. */
 export interface MixturePart {
+  /** Its strength; water is `"0 % w/w"`. */
   readonly strength: StrengthLike;
   /** How much of it, as volume or mass. */
   readonly portion: PortionLike;
@@ -41,9 +42,11 @@ export interface MixturePart {
 export interface Mixture {
   /** Mass fraction of the solute in the mixture; undefined where only volumes were known. */
   readonly massFraction: Quantity | undefined;
+  /** Sum of the masses of the parts; undefined where only volumes were known. */
   readonly mass: Quantity | undefined;
   /** Volume and concentration of the mixture, where its density is known or volumes were taken to add up. */
   readonly volume: Quantity | undefined;
+  /** mol/L where the solute is known, else g/L; undefined together with the volume. */
   readonly concentration: Quantity | undefined;
 }
 
@@ -141,8 +144,11 @@ function perVolume(solute: Quantity, volume: Quantity, options: StrengthOptions)
 
 /** What a mixture of two strengths shall be. */
 export interface MixtureAim extends Omit<StrengthOptions, "density"> {
+  /** Strength of the stronger solution. */
   readonly strong: StrengthLike;
+  /** Strength of the weaker one; water is `"0 % w/w"`. */
   readonly weak: StrengthLike;
+  /** Strength of the mixture, between the two. */
   readonly wanted: StrengthLike;
   /** How much in all, as mass or volume. */
   readonly mass: PortionLike;
@@ -152,9 +158,11 @@ export interface MixtureAim extends Omit<StrengthOptions, "density"> {
 export interface TwoParts {
   /** Mass of the stronger, and of the weaker. */
   readonly strong: Quantity;
+  /** Mass of the weaker. */
   readonly weak: Quantity;
   /** Volume of each, where its density is tabulated. */
   readonly volumeOfStrong: Quantity | undefined;
+  /** Volume of the weaker; undefined where its density is not known. */
   readonly volumeOfWeak: Quantity | undefined;
 }
 

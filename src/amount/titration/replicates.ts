@@ -14,6 +14,7 @@ const REPLICATES = { concordance: true, level: true, label: true } as const sati
 
 /** A reading that lies far from the others. */
 export interface Suspect {
+  /** The reading itself, as it was given. */
   readonly value: Quantity;
   /** Grubbs' statistic: distance from the mean in standard deviations. */
   readonly statistic: number;
@@ -27,6 +28,7 @@ export interface Suspect {
 export interface Replicates {
   /** Mean, with the standard deviation of the mean as its uncertainty. */
   readonly mean: Quantity;
+  /** Number of readings that were taken into the mean. */
   readonly count: number;
   /** Standard deviation of one reading; undefined for a single one. */
   readonly standardDeviation: Quantity | undefined;

@@ -35,7 +35,9 @@ const STANDARDISATION = {
 
 /** One weighed portion of the standard, and what it took. */
 export interface StandardPortion {
+  /** As weighed, impurities included. */
   readonly mass: MassLike;
+  /** Volume of titrant used, or the readings of the burette. */
   readonly titre: Titre;
 }
 
@@ -47,6 +49,7 @@ export interface StandardisationRequest extends Proportion {
   readonly standard: FormulaLike;
   /** Mass fraction of the standard in what was weighed; all of it unless given. */
   readonly purity?: MassFractionLike | undefined;
+  /** One for each titration. */
   readonly portions: readonly StandardPortion[];
   /** Titre of a blank, taken off each. */
   readonly blank?: VolumeLike | undefined;

@@ -53,6 +53,7 @@ const BACK_TITRATION = {
 
 /** What stands in the burette, or was added in excess. */
 export interface Titrant {
+  /** As on its label or by standardisation: `"0.1012 mol/L"`, `"0.1 N"`. */
   readonly strength: StrengthLike;
   /** Formula of the titrant; needed for strengths other than mol/L, and to find it in the equation. */
   readonly of?: FormulaLike | undefined;
@@ -70,6 +71,7 @@ export interface Proportion {
 
 /** A titration as carried out. */
 export interface TitrationRequest extends Proportion {
+  /** What was used for the titration, and how strong it is. */
   readonly titrant: Titrant;
   /** One titre, or the titres of replicates. */
   readonly titre: Titre | readonly Titre[];
@@ -90,6 +92,7 @@ export interface TitrationRequest extends Proportion {
 export interface Titration {
   /** Mean titre, less the blank. */
   readonly titre: Quantity<"volume">;
+  /** Mean, spread and test of the titres. */
   readonly replicates: Replicates;
   /** Amount of analyte in the sample taken. */
   readonly amount: Quantity<"amount of substance">;

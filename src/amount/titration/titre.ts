@@ -6,7 +6,9 @@ import { type Replicates, replicateStatistics } from "./replicates";
 
 /** The burette as it was read, before and after. */
 export interface BuretteReadings {
+  /** Reading before the titration. */
   readonly initial: VolumeLike;
+  /** Reading at the end point. */
   readonly final: VolumeLike;
 }
 

@@ -21,19 +21,27 @@ import { activityDoubt, type FigureMaker, figureMaker } from "./figures";
 
 /** A dissolved species. */
 export interface DissolvedSpecies {
+  /** With its charge, as it is in solution: a free ion, an ion pair, a complex. */
   readonly formula: string;
+  /** In elementary charges; 0 for a molecule. */
   readonly charge: number;
+  /** In mol for each kg of water. */
   readonly molality: Quantity;
+  /** In the whole of the solution. */
   readonly amount: Quantity<"amount of substance">;
 }
 
 /** A solid that stands. */
 export interface StandingSolid {
+  /** Crystal water included. */
   readonly formula: string;
+  /** From the table of solids; the formula where that has none. */
   readonly name: string;
   /** Mineral name, age or polymorph. */
   readonly form: string | undefined;
+  /** Formula units of the solid, in mol. */
   readonly amount: Quantity<"amount of substance">;
+  /** Of the dry solid, crystal water included. */
   readonly mass: Quantity<"mass">;
   /** The constants leave open whether it stands: moved by their standard uncertainties, they would let it dissolve. */
   readonly either: boolean;
@@ -41,24 +49,33 @@ export interface StandingSolid {
 
 /** A gas that has left, or, with a negative amount, come in. */
 export interface EscapedGas {
+  /** Of the gas, such as `CO2`. */
   readonly formula: string;
+  /** Positive for what has left, negative for what has come in. */
   readonly amount: Quantity<"amount of substance">;
 }
 
 /** How a solid or gas that was considered stands. */
 export interface Saturation {
+  /** Of the solid or the gas. */
   readonly formula: string;
+  /** Mineral name, age or polymorph of a solid; undefined where there is only one. */
   readonly form: string | undefined;
   /** log10(Q/K): 0 where it stands; its uncertainty tells how sure that is. Undefined for excluded solids. */
   readonly index: Quantity | undefined;
+  /** `either` where the constants leave open whether it stands; `excluded` where it was not allowed to form. */
   readonly state: "stands" | "under-saturated" | "either" | "excluded";
+  /** Reason of the state in words, where there is something to say. */
   readonly why: string | undefined;
 }
 
 /** An ion or molecule that passes the filter, whatever it is bound to. */
 export interface FiltrateIon {
+  /** With its charge; none for a molecule. */
   readonly formula: string;
+  /** In all the forms it is bound in. */
   readonly concentration: Quantity;
+  /** In the whole filtrate, in all its forms. */
   readonly amount: Quantity<"amount of substance">;
   /** Of what was put in: 1 for all. Undefined for hydrons. */
   readonly share: Quantity | undefined;
@@ -76,11 +93,15 @@ export interface OtherAnswer {
 
 /** What is in the beaker. */
 export interface AqueousComposition {
+  /** Minus log10 of the activity of H+ at equilibrium. */
   readonly pH: Quantity;
+  /** In mol/kg: half the sum of molality times squared charge over all ions. */
   readonly ionicStrength: Quantity;
   /** Most abundant first. */
   readonly species: readonly DissolvedSpecies[];
+  /** Solids at equilibrium; empty where everything dissolves. */
   readonly solids: readonly StandingSolid[];
+  /** Gases that leave or come in until equilibrium. */
   readonly gas: readonly EscapedGas[];
   /** Hydrons or hydroxide that hold the pH; empty where it is not held. */
   readonly dose: { readonly "H+"?: Quantity<"amount of substance">; readonly "OH-"?: Quantity<"amount of substance"> };
@@ -95,10 +116,13 @@ export interface AqueousComposition {
   readonly saturation: readonly Saturation[];
   /** Water at equilibrium: given, brought and made or taken by the reactions. */
   readonly water: Quantity<"mass">;
+  /** Temperature of the answer in °C. */
   readonly celsius: number;
   /** What this answer cannot know; figures that depend on it are doubtful. */
   readonly unknown: readonly string[];
+  /** What was assumed to get the answer, in words. */
   readonly assumptions: readonly string[];
+  /** What to mind when using the figures, in words. */
   readonly warnings: readonly string[];
   /** The proof: relative residuals of mass, charge and ionic strength, largest over-saturation as log10(Q/K). */
   readonly balance: {

@@ -17,7 +17,9 @@ export interface OverPHRequest extends AdditionOptions {
   readonly ions: readonly Dissolved[];
   /** Default 1 L. */
   readonly water?: QuantityLike<"mass" | "volume", MassText | VolumeText>;
+  /** pH at which the range begins. */
   readonly from: number | string;
+  /** pH at which the range ends. */
   readonly to: number | string;
   /** Default 0.1. */
   readonly step?: number;
@@ -25,6 +27,7 @@ export interface OverPHRequest extends AdditionOptions {
 
 /** The mixture at one pH. */
 export interface AtPH {
+  /** The pH that is held at this point. */
   readonly pH: number;
   /** Dissolved, mol/L, by ion. */
   readonly dissolved: Readonly<Record<string, number>>;
@@ -34,11 +37,13 @@ export interface AtPH {
 
 /** A mixture over a range of pH. */
 export interface OverPH {
+  /** One for each step of pH, beginning at `from`. */
   readonly points: readonly AtPH[];
   /** Each metal or other ion that a solid takes: where least of it is dissolved. */
   readonly least: readonly { readonly ion: string; readonly pH: Quantity; readonly concentration: Quantity }[];
   /** Formulas of the solids that stand somewhere. */
   readonly solids: readonly string[];
+  /** What the constants do not cover, in words; figures that depend on it are doubtful. */
   readonly unknown: readonly string[];
 }
 

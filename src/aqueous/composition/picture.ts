@@ -8,7 +8,9 @@ import { isOverPH, type OverPH } from "./over-ph";
 
 /** Size of a picture in pixels. */
 export interface PictureSize {
+  /** In pixels; 640 unless given. */
   readonly width?: number;
+  /** In pixels; 420 unless given. */
   readonly height?: number;
 }
 

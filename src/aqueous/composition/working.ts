@@ -15,7 +15,9 @@ export interface CompositionWorking {
   readonly species: readonly string[];
   /** Which solids stand, and how near the next ones are. */
   readonly solids: readonly string[];
+  /** What was assumed to get the answer, in words. */
   readonly assumptions: readonly string[];
+  /** Citations of the constants that were used. */
   readonly sources: readonly string[];
   /** The answer in one line. */
   readonly result: string;

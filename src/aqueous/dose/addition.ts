@@ -37,12 +37,17 @@ import { type Reagent, readReagent } from "./reagent";
 
 /** Conditions that every question of an addition may state. */
 export interface AdditionOptions {
+  /** What carbon dioxide may do: stay, leave, or come in from the air. */
   readonly carbonDioxide?: CarbonDioxide;
+  /** Which solids may form. */
   readonly solids?: SolidsAllowed;
+  /** Constants of your own, in place of those of the tables. */
   readonly constants?: GivenConstants;
   /** Facts of the caller's own, whose constants come before those of the tables; `constants` come before both. */
   readonly facts?: Facts | undefined;
+  /** Model of the activity coefficients; `"ideal"` takes them all as 1. */
   readonly activity?: "Davies" | "ideal";
+  /** 5 to 60 °C; 25 °C unless given. */
   readonly temperature?: QuantityLike;
 }
 

@@ -8,8 +8,11 @@ import type { Reagent } from "./reagent";
 
 /** A mixture, and a reagent added to it bit by bit. */
 export interface AlongRequest extends AdditionOptions {
+  /** Mass of the water, or volume of the solution before the addition. */
   readonly water: QuantityLike<"mass" | "volume", MassText | VolumeText>;
+  /** What is in the water at the beginning. */
   readonly dissolved: readonly Dissolved[];
+  /** What is added: a solution of some strength, or a formula for the substance itself. */
   readonly add: Reagent | string;
   /** Amount of the reagent at the end of the way. */
   readonly amount: QuantityLike<"amount of substance">;
@@ -21,7 +24,9 @@ export interface AlongRequest extends AdditionOptions {
 export interface Stretch {
   /** Amount of the reagent added when it begins and when it ends. */
   readonly from: Quantity<"amount of substance">;
+  /** Amount of the reagent added when the stretch ends. */
   readonly to: Quantity<"amount of substance">;
+  /** Formulas of the solids that stand; empty where everything is dissolved. */
   readonly solids: readonly string[];
   /** pH at its beginning and end. */
   readonly pH: readonly [number, number];

@@ -32,16 +32,21 @@ const PAIRS: readonly BufferPair[] = [
 
 /** The buffer that is wanted. */
 export interface BufferRequest extends AdditionOptions {
+  /** The pH that the finished buffer shall have. */
   readonly pH: NumberLike | QuantityLike;
   /** Of acid and base together. */
   readonly concentration: QuantityLike<"concentration", ConcentrationText>;
+  /** Of the whole solution. */
   readonly volume: QuantityLike<"volume", VolumeText>;
+  /** The acid and its base; chosen by the pH unless given. */
   readonly pair?: BufferPair;
 }
 
 /** What to weigh for a buffer. */
 export interface BufferRecipe {
+  /** The acid and its base that the buffer is made of. */
   readonly pair: BufferPair;
+  /** What to take of each of the pair, the acid first. */
   readonly amounts: readonly {
     readonly formula: string;
     readonly amount: Quantity<"amount of substance">;

@@ -25,12 +25,14 @@ import { namedReagent, type Reagent } from "./reagent";
 
 /** A solution to dose, and with what. */
 export interface DoseRequest extends AdditionOptions {
+  /** What is in the vessel before the dose. */
   readonly solution: {
     /** Of the solution; give it or the water. */
     readonly volume?: QuantityLike<"volume", VolumeText>;
     readonly water?: QuantityLike<"mass" | "volume", MassText | VolumeText>;
     readonly dissolved: readonly Dissolved[];
   };
+  /** The pH to reach. */
   readonly to: NumberLike | QuantityLike;
   /** The reagent: a solution of some strength, a formula for the substance itself, or a good of the shop by its name. */
   readonly with: Reagent | string;
@@ -38,12 +40,15 @@ export interface DoseRequest extends AdditionOptions {
 
 /** What a dose comes to. */
 export interface Dose {
+  /** The reagent, as read. */
   readonly formula: string;
+  /** Amount of the reagent to add. */
   readonly amount: Quantity<"amount of substance">;
   /** Of the reagent's solution; undefined for the substance itself. */
   readonly volume: Quantity<"volume"> | undefined;
   /** Of the substance as it is weighed, at the usual assay of a good; undefined for a solution. */
   readonly mass: Quantity<"mass"> | undefined;
+  /** Of the mixture after the dose. */
   readonly pH: Quantity;
   /** What was taken for a name of the shop. */
   readonly assumptions: readonly string[];
@@ -137,10 +142,13 @@ const scaled = (figure: Figure): Figure => ({
 
 /** A solid and what shall dissolve it. */
 export interface RedissolvingRequest extends AdditionOptions {
+  /** Formula of the solid that is to dissolve. */
   readonly solid: string;
+  /** How much of it there is, in formula units. */
   readonly amountOfSolid: QuantityLike<"amount of substance">;
   /** The reagent: a formula, or a solution of some concentration. */
   readonly with: Reagent | string;
+  /** Mass of the water, or volume of the solution. */
   readonly water: QuantityLike<"mass" | "volume", MassText | VolumeText>;
   /** What else is in the water. */
   readonly dissolved?: readonly Dissolved[];
@@ -152,6 +160,7 @@ export interface Redissolving {
   readonly needed: Quantity<"amount of substance">;
   /** Of the reagent's solution. */
   readonly volume: Quantity<"volume"> | undefined;
+  /** Of the solution with that amount in it. */
   readonly pH: Quantity;
   /** The solid that goes last. */
   readonly last: string;

@@ -24,7 +24,9 @@ import { namedReagent, type Reagent } from "./reagent";
 export interface OverExcessRequest extends AdditionOptions {
   /** The ion that is to precipitate. */
   readonly ion: string;
+  /** Mass of the water, or volume of the solution before the addition. */
   readonly water: QuantityLike<"mass" | "volume", MassText | VolumeText>;
+  /** What is in the water at the beginning, the ion among it. */
   readonly dissolved: readonly Dissolved[];
   /** The precipitant: a formula, a solution of some strength, or a good of the shop by its name. */
   readonly add: Reagent | string;
@@ -42,6 +44,7 @@ export interface AtExcess {
   readonly added: number;
   /** Over what the equation needs, as a fraction: 0.05 for 5 %; undefined where that was not given. */
   readonly excess: number | undefined;
+  /** Of the mixture at this point. */
   readonly pH: number;
   /** Of the ion in all its forms, mol/L. */
   readonly dissolved: number;
@@ -53,8 +56,11 @@ export interface AtExcess {
 
 /** What stays dissolved over an excess. */
 export interface OverExcess {
+  /** The ion that is to precipitate. */
   readonly ion: string;
+  /** Formula of what is added. */
   readonly precipitant: string;
+  /** In the order of the addition. */
   readonly points: readonly AtExcess[];
   /** Where least of the ion stays dissolved; undefined where no solid takes it. */
   readonly least:
@@ -70,6 +76,7 @@ export interface OverExcess {
   readonly solids: readonly string[];
   /** What was taken for a name of the shop, and where the curve ends before it was asked to. */
   readonly assumptions: readonly string[];
+  /** What the constants do not cover, in words; figures that depend on it are doubtful. */
   readonly unknown: readonly string[];
 }
 

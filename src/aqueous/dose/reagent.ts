@@ -10,6 +10,7 @@ import { AqueousError } from "../error";
 
 /** A reagent: a solution of a strength, or the substance itself. */
 export interface Reagent {
+  /** Of the substance that acts: `HCl`, `NaOH`, `Na2CO3·10H2O`. */
   readonly formula: string;
   /** Left out, with `strength` as well: the substance itself, without water. */
   readonly concentration?: QuantityLike<"concentration", ConcentrationText>;

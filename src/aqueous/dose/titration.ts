@@ -24,11 +24,13 @@ import type { Reagent } from "./reagent";
 
 /** What is titrated with what. */
 export interface TitrationCurveRequest extends AdditionOptions {
+  /** What is in the flask before the first drop. */
   readonly flask: {
     readonly volume?: QuantityLike<"volume", VolumeText>;
     readonly water?: QuantityLike<"mass" | "volume", MassText | VolumeText>;
     readonly dissolved: readonly Dissolved[];
   };
+  /** What is added: a solution of some strength. */
   readonly burette: Reagent;
   /** Volumes to give the pH at; default 200 even steps. */
   readonly at?: readonly QuantityLike<"volume", VolumeText>[];
@@ -38,12 +40,15 @@ export interface TitrationCurveRequest extends AdditionOptions {
 
 /** pH after a volume of the burette's solution. */
 export interface CurvePoint {
+  /** Added from the burette so far. */
   readonly volume: Quantity<"volume">;
+  /** Of the mixture in the flask. */
   readonly pH: Quantity;
 }
 
 /** A titration curve. */
 export interface TitrationCurve {
+  /** In the order of the volumes. */
   readonly points: readonly CurvePoint[];
   /** Last volume of the curve. */
   readonly to: Quantity<"volume">;
@@ -158,7 +163,9 @@ export function titrationCurve(request: TitrationCurveRequest): TitrationCurve {
 
 /** Where a curve is steepest. */
 export interface EndPoint {
+  /** Added from the burette up to the end point. */
   readonly volume: Quantity<"volume">;
+  /** Of the mixture at the end point. */
   readonly pH: Quantity;
   /** d(pH)/dV there, per mL: how sharp it is. */
   readonly steepness: number;
@@ -291,10 +298,13 @@ function volumeQuantity(addition: Addition, moles: number, litres: number): Quan
 
 /** An indicator for an end point. */
 export interface IndicatorChoice {
+  /** Name of the indicator in the trade. */
   readonly name: string;
   /** pH between which it changes. */
   readonly from: Quantity;
+  /** pH at which its change is complete, on the basic side. */
   readonly to: Quantity;
+  /** Colour on the acid side, then on the basic side. */
   readonly colours: readonly [acid: string, base: string];
   /** The larger of the two errors, with its sign, in % of the titre. */
   readonly error: Quantity;

@@ -20,6 +20,7 @@ export type LogarithmLike = QuantityLike | number;
 export interface GivenConstants {
   /** Use nothing of the tables. */
   readonly only?: boolean;
+  /** Of water, minus log10 of its ion product. */
   readonly pKw?: LogarithmLike;
   /** Of an acid, one for each hydron, the first one first: `{ H2CO3: ["6.35", "10.33"] }`. */
   readonly pKa?: Readonly<Record<string, LogarithmLike | readonly LogarithmLike[]>>;

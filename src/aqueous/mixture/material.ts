@@ -16,7 +16,9 @@ import { HYDRON, type Key, keyOf, type Term, WATER } from "./notation";
 export interface Dissolved {
   /** As it is: the hydrate counts, and its water is counted. Solids may be given too. */
   readonly formula: string | Formula;
+  /** As weighed, what the assay leaves out included. */
   readonly mass?: QuantityLike<"mass", MassText>;
+  /** Of formula units as named. */
   readonly amount?: QuantityLike<"amount of substance", AmountText>;
   /** Before anything reacts; of the stated volume. */
   readonly concentration?: QuantityLike<"concentration", ConcentrationText>;

@@ -51,6 +51,7 @@ export type CarbonDioxide =
 export interface AqueousRequest {
   /** Mass of the water, or volume of the solution (a litre counts as a kilogram of water). */
   readonly water: QuantityLike<"mass" | "volume", MassText | VolumeText>;
+  /** Everything that is put into the water, solids included. */
   readonly dissolved: readonly Dissolved[];
   /** Default `"kept"`. */
   readonly carbonDioxide?: CarbonDioxide;
@@ -58,6 +59,7 @@ export interface AqueousRequest {
   readonly solids?: SolidsAllowed;
   /** Held: `dose` then tells the hydrons or hydroxide needed. */
   readonly pH?: NumberLike | QuantityLike;
+  /** Constants of your own, in place of those of the tables. */
   readonly constants?: GivenConstants;
   /** Facts of the caller's own, whose constants come before those of the tables; `constants` come before both. */
   readonly facts?: Facts | undefined;

@@ -3,18 +3,27 @@
 import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
+/** One nuclide in the table of isotopic compositions; figures are decimal texts as published. */
 export interface IsotopicCompositionRow {
+  /** Of the element. */
   readonly symbol: string;
+  /** Protons and neutrons of the nuclide. */
   readonly massNumber: number;
   /** Mole fraction in normal material, with its uncertainty or its bounds. */
   readonly composition: string;
+  /** Of `composition`, as a decimal text; absent where bounds are published. */
   readonly uncertainty?: string;
+  /** Lower bound of the interval; absent where an uncertainty is published. */
   readonly lower?: string;
+  /** Upper bound of the interval; absent where an uncertainty is published. */
   readonly upper?: string;
   /** Mole fraction of the best measurement of a single sample. */
   readonly bestMeasurement?: string;
+  /** Of the mole fraction of the best measurement. */
   readonly bestMeasurementUncertainty?: string;
+  /** What to mind about the figures, in words. */
   readonly note?: string;
+  /** Key of the table it was read in. */
   readonly source: SourceKey;
 }
 

@@ -28,14 +28,19 @@ export type BalancedKind = "balanced equation" | "ionic equation" | "overall equ
 
 /** A formula with its whole-number coefficient. */
 export interface BalancedTerm {
+  /** The species, as read. */
   readonly formula: Formula;
+  /** Positive whole number. */
   readonly coefficient: bigint;
 }
 
 /** One species in the stoichiometric table. */
 export interface StoichiometricRow {
+  /** The species, as read. */
   readonly formula: Formula;
+  /** Side of the equation it stands on. */
   readonly side: "reactant" | "product";
+  /** Positive whole number, without the sign of its side. */
   readonly coefficient: bigint;
   /** The coefficient, negative for a reactant. */
   readonly stoichiometricNumber: bigint;
@@ -112,6 +117,7 @@ export class BalancedEquation {
     return this.equation.remarks;
   }
 
+  /** As it was written between the two sides. */
   get arrow(): Arrow {
     return this.equation.arrow;
   }

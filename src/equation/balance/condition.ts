@@ -9,6 +9,7 @@ export const CONDITION = { species: true, ratio: true } as const satisfies Field
 
 /** The coefficients of two species stand in a fixed ratio, as amounts of substance (moles), not masses. */
 export interface Condition {
+  /** The two species, in the order of the ratio. */
   readonly species: readonly [string | Formula, string | Formula];
   /** `"3:1"`, `"1.37 : 1"`, or two amounts in one unit as measured: `"42 mmol : 17 mmol"`. */
   readonly ratio: string;

@@ -13,8 +13,11 @@ import { dissociated } from "./ions";
 
 /** An ionic equation as plain data. */
 export interface IonicEquationRecord extends BalancedEquationRecord {
+  /** Kind of the record, which the reader checks. */
   readonly type: "ionic equation";
+  /** Ions that stand on both sides and were left out; coefficients are whole numbers as text. */
   readonly spectators: readonly { readonly formula: string; readonly coefficient: string }[];
+  /** What had to be assumed about dissolving, in words. */
   readonly assumptions: readonly string[];
 }
 

@@ -11,6 +11,7 @@ import { type Analysis, analyse, analyseRest, analyseSalt, merged, type SiteStat
 
 /** One element in one state. */
 export interface OxidationSite {
+  /** Of the element. */
   readonly symbol: string;
   /** Exact; a fraction where only an average over the sites can be determined. */
   readonly state: Fraction;
@@ -28,6 +29,7 @@ export interface OxidationSite {
  * oxidationStates("K2Cr2O7").toString() // => "K +1, Cr +6, O -2"
  */
 export class OxidationStates {
+  /** The formula that was asked about. */
   readonly formula: Formula;
   /** Every element in every state, in the order of the formula. */
   readonly states: readonly OxidationSite[];

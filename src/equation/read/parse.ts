@@ -23,7 +23,9 @@ const MAX_GLUED = 6;
 
 /** Reactants and products apart: each a formula, or a text with or without a coefficient. */
 export interface EquationLists {
+  /** What is used up. */
   readonly reactants: readonly (string | Formula)[];
+  /** What is formed. */
   readonly products: readonly (string | Formula)[];
 }
 

@@ -34,6 +34,7 @@ export interface HalfReactions {
   readonly reduction: BalancedEquation;
   /** All halves of each kind; nearly always one. */
   readonly oxidations: readonly BalancedEquation[];
+  /** Halves that accept electrons. */
   readonly reductions: readonly BalancedEquation[];
   /** How often each half is taken: the oxidations, then the reductions. */
   readonly multipliers: readonly bigint[];
@@ -43,6 +44,7 @@ export interface HalfReactions {
   readonly overall: BalancedEquation;
   /** What the halves alone leave open: H+ supplied or consumed by weak acids and bases, without electrons. */
   readonly acidBase?: BalancedEquation;
+  /** Medium that the halves are balanced in. */
   readonly medium: Medium;
   /** The halves and their sum, a line each. */
   toString(): string;

@@ -31,8 +31,11 @@ export interface OverallOptions extends BalanceOptions {
 
 /** An overall equation as plain data: its steps and how often each is taken. */
 export interface OverallEquationRecord extends BalancedEquationRecord {
+  /** Kind of the record, which the reader checks. */
   readonly type: "overall equation";
+  /** The equations that are added up, in order. */
   readonly steps: readonly BalancedEquationRecord[];
+  /** How often each step is taken, as text, in the order of the steps. */
   readonly multipliers: readonly string[];
 }
 

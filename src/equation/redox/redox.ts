@@ -13,8 +13,11 @@ import type { EquationInput } from "../read/parse";
 
 /** Atoms of one element going from one state to another. */
 export interface StateChange {
+  /** Of the element. */
   readonly symbol: string;
+  /** Oxidation state before. */
   readonly from: Fraction;
+  /** Oxidation state after. */
   readonly to: Fraction;
   /** Atoms that change, in the balanced equation. */
   readonly atoms: Fraction;
@@ -22,14 +25,19 @@ export interface StateChange {
   readonly electrons: Fraction;
   /** Species that hold these atoms before and after. */
   readonly reactants: readonly Formula[];
+  /** Species that hold these atoms after. */
   readonly products: readonly Formula[];
 }
 
 /** The electron bookkeeping of an equation. */
 export interface RedoxAnalysis {
+  /** The balanced equation that is analysed. */
   readonly equation: BalancedEquation;
+  /** Does any element change its oxidation state? */
   readonly isRedox: boolean;
+  /** Elements whose state rises. */
   readonly oxidised: readonly StateChange[];
+  /** Elements whose state is lowered. */
   readonly reduced: readonly StateChange[];
   /** Electrons transferred in the equation as balanced. */
   readonly electrons: Fraction;

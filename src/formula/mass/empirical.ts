@@ -49,6 +49,7 @@ function needEmpiricalOptions(options: EmpiricalOptions): void {
 
 /** One candidate formula. */
 export interface EmpiricalCandidate {
+  /** With whole-number counts. */
   readonly formula: Formula;
   /** What the smallest ratio was multiplied by. */
   readonly multiplier: number;

@@ -16,6 +16,7 @@ import type { MolarMassOptions } from "./options";
 
 /** Share of one element in a formula. */
 export interface ElementShare {
+  /** Of the element. */
   readonly symbol: string;
   /** Atoms per formula unit. */
   readonly count: Fraction;

@@ -25,6 +25,7 @@ const USUAL_OXIDES =
 
 /** One oxide that a material counts as. */
 export interface OxideEquivalent {
+  /** Formula of the oxide, such as `K2O`. */
   readonly oxide: Formula;
   /** Moles of oxide per mole of the material, exactly. */
   readonly amount: Fraction;
