@@ -49,14 +49,19 @@ export interface ChainMaterial {
 
 /** A chain, planned. */
 export interface Chain {
+  /** What marks it among records. */
   readonly kind: "chain";
+  /** What was asked, copied and frozen. */
   readonly request: ChainRequest;
+  /** One plan for each step, first step first. */
   readonly plans: readonly Plan[];
   /** Of all steps together; or why there is none. */
   readonly overall: OverallEquation | undefined;
+  /** Why there is no overall equation. */
   readonly overallMissing: string | undefined;
   /** What must be on the shelf; what one step makes for the next is not in it. */
   readonly inventory: readonly ChainMaterial[];
+  /** What all steps together cost. */
   readonly cost: {
     readonly lines: readonly CostLine[];
     readonly total: Quantity | undefined;
@@ -72,6 +77,7 @@ export interface Chain {
   figures(): Figure[];
   /** What is made, in one line. */
   toString(): string;
+  /** Plain data, as `fromJSON` reads it back. */
   toJSON(): ChainRecord;
 }
 

@@ -33,7 +33,9 @@ import { shareOf } from "./shelf/strength";
 
 /** One material to weigh or measure. */
 export interface Weighing {
+  /** Name of the material, as in the request. */
   readonly material: string;
+  /** Formula as the pack holds it. */
   readonly form: string;
   /** What the sums ask for. */
   readonly exact: Quantity;
@@ -41,20 +43,31 @@ export interface Weighing {
   readonly portion: Quantity;
   /** Amount over what the limiting material uses, as it comes out after rounding. */
   readonly excess: Quantity;
+  /** Is it the one that is used up first? */
   readonly limiting: boolean;
+  /** What was said of the material in the request. */
   readonly note: string | undefined;
 }
 
 /** A preparation, planned. Every `Quantity` in it can be passed to `explain`; figures are worked out when asked for. */
 export interface Plan extends Batch {
+  /** What marks it among records. */
   readonly kind: "plan";
+  /** As asked, else the product and its materials. */
   readonly title: string;
+  /** What was asked, copied and frozen. */
   readonly request: PlanRequest;
+  /** The balanced equation that everything follows from. */
   readonly equation: BalancedEquation;
+  /** What to weigh of each material, in the order of the request. */
   readonly weighings: readonly Weighing[];
+  /** Temperature of the liquor and of the gas. */
   readonly temperature: Quantity<"temperature">;
+  /** Pressure at which the volume of gas is given. */
   readonly pressure: Quantity<"pressure">;
+  /** The steps at the bench, each with its caution and what is seen. */
   readonly procedure: Procedure;
+  /** How warm and how far to dry, and what tells that it is dry. */
   readonly drying: Drying;
   /** Share of the theory that may be lost before a low yield needs a reason. */
   readonly handlingLoss: Quantity;
@@ -74,6 +87,7 @@ export interface Plan extends Batch {
   figures(): Figure[];
   /** Title and theoretical yield in one line. */
   toString(): string;
+  /** Plain data, as `fromJSON` reads it back. */
   toJSON(): PlanRecord;
 }
 

@@ -35,9 +35,13 @@ export interface Change {
 
 /** A preparation as it really went. Figures are worked out when asked for. */
 export interface Run extends Batch {
+  /** What marks it among records. */
   readonly kind: "run";
+  /** The plan that was followed. */
   readonly plan: Plan;
+  /** What was weighed and seen, copied and frozen. */
   readonly observations: Observations;
+  /** Where the run differs from the plan. */
   readonly changes: readonly Change[];
   /** What was lost on the way, and what of the product went with it. */
   readonly losses: readonly Loss[];
@@ -51,12 +55,15 @@ export interface Run extends Batch {
   readonly pureMass: Quantity<"mass"> | undefined;
   /** Yield of pure product; undefined without a titration. */
   readonly pureYield: Quantity | undefined;
+  /** What the successive weighings say of how dry it is. */
   readonly dryness: Dryness;
   /** What ignition and acid say the product is; undefined without such an observation. */
   readonly identity: Identity | undefined;
+  /** The mass against each formula that the product may have. */
   readonly yields: readonly Yield[];
   /** Yield against the wanted formula. */
   readonly percentYield: Quantity | undefined;
+  /** What the figures say, likeliest first. */
   readonly verdict: readonly Finding[];
   /** The product as a material for the next plan; its assay is estimated from washing and yield unless given. */
   asMaterial(options?: { readonly name?: string; readonly assay?: ShelfMaterial["assay"] }): ShelfMaterial;
@@ -66,6 +73,7 @@ export interface Run extends Batch {
   figures(): Figure[];
   /** Title, dry mass and yield in one line. */
   toString(): string;
+  /** Plain data, as `fromJSON` reads it back. */
   toJSON(): RunRecord;
 }
 

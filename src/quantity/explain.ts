@@ -11,7 +11,9 @@ import type { QuantityLike } from "./value/types";
 
 /** One line of reasoning. */
 export interface Step {
+  /** Symbol of what the step gives. */
   readonly symbol: string;
+  /** What it is, in words. */
   readonly label: string | undefined;
   /** The rule in words. */
   readonly rule: string | undefined;
@@ -21,26 +23,39 @@ export interface Step {
   readonly substituted: string;
   /** The result, rounded sensibly for reading; the exact value goes on inside. */
   readonly result: string;
+  /** Key of the source of the rule. */
   readonly source: string | undefined;
+  /** What was assumed in it. */
   readonly assumption: string | undefined;
 }
 
 /** Something that was not computed but measured, tabulated or chosen. */
 export interface Given {
+  /** Its symbol in the formulas of the steps. */
   readonly symbol: string;
+  /** What it is, in words. */
   readonly label: string | undefined;
+  /** Value, uncertainty and unit as text. */
   readonly value: string;
+  /** Key of the source of the figure. */
   readonly source: string | undefined;
+  /** What was assumed with it. */
   readonly assumption: string | undefined;
 }
 
 /** The working behind a quantity, as data; `toString()` prints it. */
 export interface Working {
+  /** The last line: symbol, value and unit. */
   readonly result: string;
+  /** Each line of the calculation, in order. */
   readonly steps: readonly Step[];
+  /** The figures it starts from. */
   readonly given: readonly Given[];
+  /** What was assumed, in words. */
   readonly assumptions: readonly string[];
+  /** The sources that given and steps cite, printed. */
   readonly sources: readonly string[];
+  /** The whole working as text. */
   toString(): string;
 }
 

@@ -95,7 +95,9 @@ export interface Swap {
 
 /** A way from the shelf to the target. */
 export interface Route {
+  /** What marks it among records. */
   readonly kind: "route";
+  /** Formula of what is made. */
   readonly target: string;
   /** In the order of the work. */
   readonly steps: readonly RouteStep[];
@@ -105,7 +107,9 @@ export interface Route {
   readonly yield: Quantity;
   /** The most that the jars give, where all say how much there is. */
   readonly most: Quantity<"mass"> | undefined;
+  /** All materials of all steps, with their amounts. */
   readonly inventory: readonly RouteMaterial[];
+  /** What the materials cost together. */
   readonly cost: {
     readonly total: Quantity | undefined;
     readonly perGram: Quantity | undefined;
@@ -113,12 +117,14 @@ export interface Route {
   };
   /** What the work needs beside vessels, filter and balance. */
   readonly equipment: readonly string[];
+  /** Gas given off, by step. */
   readonly gas: readonly {
     readonly formula: string;
     readonly volume: Quantity<"volume">;
     readonly hood: boolean;
     readonly step: number;
   }[];
+  /** Liquor that is left, and the metals in it. */
   readonly waste: { readonly volume: Quantity<"volume"> | undefined; readonly metals: readonly string[] };
   /** The weakest of all steps. */
   readonly evidence: Evidence;
@@ -126,12 +132,15 @@ export interface Route {
   readonly margin: Margin;
   /** Other jars of the same kind: any soluble carbonate, any strong acid. */
   readonly swaps: readonly Swap[];
+  /** Why it stands where it does among the routes. */
   readonly rank: Rank;
   /** Two grams first: what to see, and what ends the route. */
   readonly trial: Trial;
   /** What could not be computed. */
   readonly unknown: readonly string[];
+  /** The steps, the evidence and the reasons, a line each. */
   toString(): string;
+  /** Plain data, as `fromJSON` reads it back. */
   toJSON(): RouteRecord;
 }
 

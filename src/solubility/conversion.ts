@@ -19,6 +19,7 @@ export interface SolidConversion {
   readonly verdict: "goes" | "goes with excess" | "hardly";
   readonly ionTaken: string;
   readonly ionFreed: string;
+  /** What to know before relying on it. */
   readonly warnings: readonly string[];
 }
 

@@ -24,7 +24,9 @@ export interface GasSolubility {
   /** Grams of gas, dissolved and reacted, per 100 g of water. */
   readonly perHundredGramsWater: Quantity<"mass">;
   readonly pressure: GasPressureBasis;
+  /** Key of the source; `cite` prints it. */
   readonly source: SourceKey;
+  /** What to know before relying on it. */
   readonly warnings: readonly string[];
 }
 

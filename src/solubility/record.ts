@@ -19,7 +19,9 @@ const SCHEMA = 1;
 export interface Solubility {
   /** The solute the figure is for, without crystal water. */
   readonly formula: string;
+  /** Systematic name of the substance. */
   readonly name: string;
+  /** The temperature, in °C. */
   readonly celsius: number;
   /** Grams of anhydrous solute with 100 g of water (all water) in the saturated solution. */
   readonly perHundredGramsWater: Quantity<"mass">;
@@ -27,8 +29,11 @@ export interface Solubility {
   readonly solidPhase: string | undefined;
   /** What the solid rests on, `memory` where no column of phases was read; undefined where the table does not say which it is. */
   readonly solidPhaseSource: SourceKey | undefined;
+  /** What the figure counts. */
   readonly basis: "g anhydrous per 100 g water";
+  /** How the figure follows from the table: a row, between two rows, beyond them. */
   readonly kind: SolubilityKind;
+  /** How it is known: evaluated, measured, from memory. */
   readonly knownAs: SolubilityBasis;
   /** Source of the figure, or of the nearer one it was read from; `perHundredGramsWater.source` cites both if they differ. */
   readonly source: SourceKey;
@@ -36,10 +41,13 @@ export interface Solubility {
   readonly competing: readonly CompetingFigure[];
   /** Do not lean on it without measuring. */
   readonly weak: boolean;
+  /** What the uncertainty consists of. */
   readonly uncertainty: readonly UncertaintyPart[];
+  /** What to know before relying on it. */
   readonly warnings: readonly string[];
   /** Formula, figure and temperature in one line. */
   toString(): string;
+  /** Plain data, as `fromJSON` reads it back. */
   toJSON(): SolubilityRecord;
 }
 

@@ -44,6 +44,7 @@ export interface Identified {
   readonly what?: string;
   /** What to try, where nothing reads it or something is left open. */
   readonly hint?: string;
+  /** The text and its meanings, a line for each. */
   toString(): string;
 }
 

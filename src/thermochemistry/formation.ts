@@ -26,7 +26,9 @@ export interface FormationEnthalpy {
   readonly enthalpy: Quantity<"molar energy">;
   /** Ions it was put together from, for a dissolved salt; empty otherwise. */
   readonly fromIons: readonly string[];
+  /** Key of the source; `cite` prints it. */
   readonly source: SourceKey;
+  /** What to know before relying on it. */
   readonly warnings: readonly string[];
 }
 

@@ -33,6 +33,7 @@ export interface ReactionEnthalpy {
   readonly equation: string;
   readonly givesOffHeat: boolean;
   readonly terms: readonly EnthalpyTerm[];
+  /** What to know before relying on it. */
   readonly warnings: readonly string[];
 }
 

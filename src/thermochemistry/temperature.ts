@@ -62,7 +62,9 @@ export interface TemperatureRise {
   readonly boils: boolean | undefined;
   /** Whether it would end at 0 °C or below; a salt solution freezes further down. */
   readonly freezes: boolean | undefined;
+  /** What was assumed, in words. */
   readonly assumptions: readonly string[];
+  /** What to know before relying on it. */
   readonly warnings: readonly string[];
 }
 

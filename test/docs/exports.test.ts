@@ -3,6 +3,7 @@
 import { fileURLToPath } from "node:url";
 import ts from "typescript";
 import { describe, expect, it } from "vitest";
+import { isInternal, publicOf } from "../tools/api";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const entry = `${root}src/index.ts`;
@@ -58,5 +59,29 @@ describe("public names", () => {
     const twins = names.filter((n) => n.callable && /^try[A-Z]/.test(n.name)).map((n) => n.name);
     expect(twins.sort()).toEqual(TWINS.split(" ").sort());
     for (const twin of twins) expect(exported.has(twin[3]!.toLowerCase() + twin.slice(4)), twin).toBe(true);
+  });
+
+  it("have members that each tell what they are, in what callers meet most", () => {
+    const MET = new Set(
+      (
+        "Quantity Measured Formula FormulaPart Equation BalancedEquation HalfReactions Plan PlanRequest Weighing Cost Waste Run " +
+        "Yield Finding Identity Chain Route Substance Cautions SubstanceCautions Identified Element Solubility AqueousComposition " +
+        "Working Step Given Assumption BudgetLine ExpandedUncertainty PreparativeError ErrorRecord Source"
+      ).split(" "),
+    );
+    const wanting: string[] = [];
+    let members = 0;
+    for (const { name, declarations } of publicOf())
+      for (const one of declarations) {
+        if (!MET.has(name) || !(ts.isInterfaceDeclaration(one) || ts.isClassDeclaration(one))) continue;
+        for (const member of one.members) {
+          if (isInternal(member) || ts.isConstructorDeclaration(member)) continue;
+          if (member.name === undefined || ts.isComputedPropertyName(member.name)) continue;
+          members += 1;
+          if (ts.getJSDocCommentsAndTags(member).length === 0) wanting.push(`${name}.${member.name.getText()}`);
+        }
+      }
+    expect(wanting).toEqual([]);
+    expect(members).toBeGreaterThan(300);
   });
 });

@@ -55,16 +55,20 @@ export interface IdentityCandidate {
 
 /** What the sample is, as far as the tests tell. */
 export interface Identity {
+  /** Loss of mass on ignition as a share of the sample. */
   readonly loss: Quantity<"mass fraction"> | undefined;
   /** Best first. */
   readonly candidates: readonly IdentityCandidate[];
   /** What it may be where it is no single candidate: with something inert, half fired, two together; the likeliest first. */
   readonly mixtures: readonly SampleMixture[];
+  /** Does one candidate remain, several, or none. */
   readonly verdict: "identified" | "cannot tell apart" | "none fits";
   /** The formulas that remain: one when identified, several when they cannot be told apart, none when none fits. */
   readonly remaining: readonly string[];
+  /** The verdict as a sentence. */
   readonly text: string;
   /** What to do next to decide. */
   readonly next: string;
+  /** What was assumed, in words. */
   readonly assumptions: readonly string[];
 }

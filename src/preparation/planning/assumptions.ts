@@ -10,8 +10,11 @@ import type { Batch } from "./batch";
 export interface Assumption {
   /** Number, with its unit where it has one; the code of an acknowledged danger. */
   readonly value: string;
+  /** What was assumed, in words. */
   readonly what: string;
+  /** Key of the source; `cite` prints it. */
   readonly source: SourceKey;
+  /** The source as it is printed on a sheet. */
   readonly citation: string;
 }
 

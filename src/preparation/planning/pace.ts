@@ -19,6 +19,7 @@ export interface Pace {
   }[];
   /** Least time for the whole addition, with the room's air changes; undefined for gases that need a hood. */
   readonly leastTime: Quantity<"time"> | undefined;
+  /** What to know before relying on it. */
   readonly warnings: readonly string[];
 }
 

@@ -88,10 +88,13 @@ export interface PlanRequest {
   readonly product: string;
   /** What the person calls the product. */
   readonly productName?: string | undefined;
+  /** What stands on the shelf, as the packs hold it. */
   readonly materials: readonly ShelfMaterial[];
+  /** How much: the product wanted, or what there is of a material. */
   readonly scale: Scale;
   /** Temperature of the room, of the solutions and of the gas; 20 °C unless given. */
   readonly temperature?: TemperatureLike | undefined;
+  /** Of the room, for the volume of gas; 1 atm where nothing is said. */
   readonly pressure?: PressureLike | undefined;
   /** Smallest steps of the display of the balance and of the measuring vessel; 0.1 g and 1 mL unless given. */
   readonly readability?: { readonly mass?: MassLike | undefined; readonly volume?: VolumeLike | undefined } | undefined;
@@ -107,6 +110,7 @@ export interface PlanRequest {
   readonly waterFactor?: number | undefined;
   /** Total volume of vessel per volume of liquid, against foam; chosen by what happens unless given. */
   readonly vesselFactor?: number | undefined;
+  /** Washing water: how often and how much. */
   readonly washing?: Washing | undefined;
   /** Other formulas the product may turn out to have, beside the ones the library knows of. */
   readonly alternatives?: readonly string[] | undefined;

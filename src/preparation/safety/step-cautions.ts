@@ -35,6 +35,7 @@ export interface StepCaution {
   /** Formula, or formulas that must not meet, as printed; undefined where the work itself asks for care. */
   readonly about: string | undefined;
   readonly text: string;
+  /** Key of the source; `cite` prints it. */
   readonly source: SourceKey;
   /** The source in words, with the index number of a classification. */
   readonly citation: string;

@@ -38,13 +38,17 @@ export type Left = readonly [vessel: WasteVessel["vessel"], pot: Pot];
 export interface Waste {
   /** Vessel by vessel, as the steps leave them. */
   readonly vessels: readonly WasteVessel[];
+  /** Liquor and washings together, where the water is known. */
   readonly volume: Quantity<"volume"> | undefined;
+  /** Metals that are dissolved in it, with amounts. */
   readonly metals: readonly DissolvedMetal[];
   /** What neutralises it and brings its metals down, each with 10 % excess. */
   readonly treatment: readonly Treatment[];
   /** Sodium carbonate, anhydrous, that neutralises the acid and precipitates the metals, with 10 % excess; undefined if none is needed. */
   readonly soda: Quantity<"mass"> | undefined;
+  /** What to know of it. */
   readonly notes: readonly string[];
+  /** The sentence that sends to the rules of the place. */
   readonly closing: string;
 }
 

@@ -17,10 +17,15 @@ export interface CostLine {
 
 /** Cost of a batch; undefined parts name what is missing. */
 export interface Cost {
+  /** One line for each material with a price. */
   readonly lines: readonly CostLine[];
+  /** The sum; undefined while a price is missing. */
   readonly total: Quantity | undefined;
+  /** For a gram of the product that is expected. */
   readonly perGram: Quantity | undefined;
+  /** For a mole of the product that is expected. */
   readonly perMole: Quantity | undefined;
+  /** What the cost lacks to be complete, such as a price. */
   readonly missing: readonly string[];
 }
 

@@ -25,7 +25,9 @@ export type FindingCode =
 
 /** One explanation with its numbers; findings are ordered by how well they fit. */
 export interface Finding {
+  /** Which explanation it is. */
   readonly code: FindingCode;
+  /** One sentence for whoever stands at the bench. */
   readonly text: string;
   /** The mass the finding is about: water, salt, loss; undefined when none is. */
   readonly mass: Quantity<"mass"> | undefined;
@@ -44,8 +46,11 @@ export interface Finding {
 
 /** A yield against one formula. */
 export interface Yield {
+  /** The formula that the mass is compared with. */
   readonly formula: string;
+  /** Is it the product of the plan, and not another form? */
   readonly wanted: boolean;
+  /** Mass of this formula if nothing is lost. */
   readonly theoreticalYield: Quantity<"mass">;
   /** Mass found over mass expected, with its uncertainty. */
   readonly percentYield: Quantity;

@@ -28,8 +28,11 @@ export interface BudgetLine {
   readonly contribution: Decimal;
   /** Part of the combined variance, its covariances included; the shares of a budget sum to 1. */
   readonly share: number;
+  /** The distribution that the input was said to have. */
   readonly distribution: Distribution | undefined;
+  /** Degrees of freedom of the input; infinite where its uncertainty counts as exact. */
   readonly degreesOfFreedom: number;
+  /** Key of the input's source. */
   readonly source: string | undefined;
 }
 
@@ -95,9 +98,13 @@ export function correlationCoefficient(a: QuantityLike, b: QuantityLike): Decima
 export interface ExpandedUncertainty {
   /** U = k u, in the result's unit. */
   readonly expandedUncertainty: Decimal;
+  /** Expanded over standard uncertainty, k. */
   readonly coverageFactor: number;
+  /** In the unit of the quantity. */
   readonly standardUncertainty: Decimal;
+  /** By the formula of Welch and Satterthwaite. */
   readonly effectiveDegreesOfFreedom: number;
+  /** Coverage probability, 0.95 for 95 %. */
   readonly level: number;
 }
 

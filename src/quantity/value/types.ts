@@ -30,16 +30,23 @@ export interface Quantity<D extends string = any> {
   readonly standardUncertainty: Decimal | undefined;
   /** What the value is called, where somebody named it. */
   readonly symbol: string | undefined;
+  /** What it is, in words. */
   readonly label: string | undefined;
+  /** Key of the source of a figure that stands in a table. */
   readonly source: string | undefined;
   /** The value as a plain number in another unit. */
   in(unit: string): Decimal;
   /** The same quantity shown in another unit. */
   to(unit: string): Quantity<D>;
+  /** The sum, in the unit of the first; what both depend on is counted once. */
   plus(other: QuantityLike): Quantity<D>;
+  /** The difference, in the unit of the first: `x.minus(x)` is exactly 0. Of two temperatures it is a temperature difference. */
   minus(other: QuantityLike): Quantity;
+  /** The product, with a quantity or a pure number. */
   times(other: QuantityLike | NumberLike): Quantity;
+  /** The quotient, by a quantity or a pure number, not 0. */
   dividedBy(other: QuantityLike | NumberLike): Quantity;
+  /** With the opposite sign. */
   negated(): Quantity<D>;
   /** Raised to a whole power between -12 and 12. */
   toThePower(exponent: number): Quantity;
@@ -47,12 +54,17 @@ export interface Quantity<D extends string = any> {
   compare(other: QuantityLike): -1 | 0 | 1;
   /** Same dimension, same value, same standard uncertainty (to 30 digits). */
   equals(other: QuantityLike): boolean;
+  /** Is the value above 0? */
   isPositive(): boolean;
+  /** Is the value exactly 0? */
   isZero(): boolean;
   /** The same value under a name; named results become the steps of `explain`. */
   named(naming: Naming): Quantity<D>;
+  /** As text, rounded once: by the uncertainty, or to the digits asked for. */
   format(options?: FormatOptions): string;
+  /** Value, standard uncertainty and unit, rounded by the uncertainty. */
   toString(): string;
+  /** Plain data, as `fromJSON` reads it back. */
   toJSON(): QuantityRecord;
   /** The value as a plain number, in another unit if one is named: for programs that plot or store it. */
   toNumber(unit?: string): number;
@@ -64,7 +76,9 @@ export interface Quantity<D extends string = any> {
 
 /** A value with its unit apart, for callers who do not build text. */
 export interface Measured<U extends string = string> {
+  /** The figure, in the unit beside it. */
   readonly value: NumberLike;
+  /** Unit of value and uncertainty. */
   readonly unit: U;
   /** Standard uncertainty in `unit`. */
   readonly standardUncertainty?: NumberLike | undefined;
@@ -72,6 +86,7 @@ export interface Measured<U extends string = string> {
   readonly halfWidth?: NumberLike | undefined;
   /** Smallest step of the display in `unit`: a rectangle of half that width, u = d/√12. */
   readonly readability?: NumberLike | undefined;
+  /** Shape of the uncertainty; normal where nothing is said. */
   readonly distribution?: Distribution | undefined;
   /** Degrees of freedom of the standard uncertainty; infinite unless given. */
   readonly degreesOfFreedom?: number | undefined;

@@ -79,6 +79,7 @@ export interface Crystallisation {
     | undefined;
   /** Hot solution, cooled solution, liquor, as grams of anhydrous salt per 100 g of water: for drawing. */
   readonly path: readonly WorkingPoint[];
+  /** What to know before relying on it. */
   readonly warnings: readonly string[];
 }
 

@@ -74,6 +74,7 @@ export interface SaltPairPlan {
   readonly worthwhile: boolean;
   readonly ratios: { readonly wanted: Quantity; readonly other: Quantity };
   readonly assumption: string;
+  /** What to know before relying on it. */
   readonly warnings: readonly string[];
 }
 

@@ -20,6 +20,7 @@ export interface CompetingFigure {
   readonly celsius: number;
   /** g anhydrous per 100 g water. */
   readonly value: string;
+  /** Key of the source; `cite` prints it. */
   readonly source: SourceKey;
 }
 

@@ -60,6 +60,7 @@ export interface DissolvingWater {
   readonly perHundredGramsWater: Quantity<"mass">;
   /** The table's answer; undefined when a solubility was passed in. */
   readonly solubility: Solubility | undefined;
+  /** What to know before relying on it. */
   readonly warnings: readonly string[];
 }
 
@@ -162,6 +163,7 @@ export interface LiquorWater {
   /** Salts that share an ion push each other out, so their waters are added; otherwise the largest counts. */
   readonly sharesIon: boolean;
   readonly assumption: string;
+  /** What to know before relying on it. */
   readonly warnings: readonly string[];
 }
 

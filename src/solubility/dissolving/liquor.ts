@@ -81,6 +81,7 @@ export interface LiquorCheck {
   readonly substances: readonly DissolvedVerdict[];
   /** Other pairings of the ions, double salts included, that do not clearly stay dissolved. */
   readonly pairings: readonly PairingOutcome[];
+  /** What to know before relying on it. */
   readonly warnings: readonly string[];
 }
 

@@ -28,6 +28,7 @@ export interface Residual {
   readonly share: Quantity | undefined;
   readonly perHundredGramsWater: Quantity<"mass">;
   readonly solubility: Solubility | undefined;
+  /** What to know before relying on it. */
   readonly warnings: readonly string[];
 }
 

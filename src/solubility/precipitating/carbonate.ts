@@ -54,6 +54,7 @@ export interface CarbonateVerdict {
    * carbon dioxide kept, and gone. Undefined where it is not known.
    */
   readonly liquor: { readonly kept: CarbonateLiquor | undefined; readonly aired: CarbonateLiquor | undefined };
+  /** What to know before relying on it. */
   readonly warnings: readonly string[];
 }
 

@@ -77,6 +77,7 @@ export interface HydroxideWindow extends HydroxideRange {
   readonly product: SolubilityProduct;
   /** Hydroxide complexes taken into account. */
   readonly complexes: readonly string[];
+  /** What to know before relying on it. */
   readonly warnings: readonly string[];
 }
 

@@ -78,6 +78,7 @@ export interface DissolvedAmount {
   readonly complexation: number;
   readonly pH: Quantity;
   readonly ionicStrength: Quantity;
+  /** What to know before relying on it. */
   readonly warnings: readonly string[];
 }
 

@@ -81,6 +81,7 @@ export interface MixtureOutcome {
     readonly after: Quantity<"concentration">;
     readonly shareLeft: Quantity;
   }[];
+  /** What to know before relying on it. */
   readonly warnings: readonly string[];
 }
 

@@ -33,7 +33,9 @@ export interface SolubilityProduct {
   readonly pKsp: Quantity;
   /** The constant, concentrations in mol/L. */
   readonly value: Quantity;
+  /** Key of the source; `cite` prints it. */
   readonly source: SourceKey;
+  /** What to know before relying on it. */
   readonly warnings: readonly string[];
 }
 

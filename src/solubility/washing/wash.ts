@@ -77,6 +77,7 @@ export interface WashPlan {
   readonly leftByOneWash: Quantity;
   /** Most product that all washes together can dissolve, never more than the cake; undefined if not asked or not known. */
   readonly productLost: Quantity<"mass"> | undefined;
+  /** What to know before relying on it. */
   readonly warnings: readonly string[];
 }
 

@@ -16,6 +16,7 @@ export interface StatementRow {
   /** For precautionary codes: prevention, response, storage or disposal. */
   readonly use?: string;
   readonly note?: string;
+  /** Key of the source; `cite` prints it. */
   readonly source: SourceKey;
   /** What the note rests on, where there is one. */
   readonly noteSource?: SourceKey;

@@ -41,6 +41,7 @@ export type HazardStatus = "classified" | "not classified" | "food" | "not liste
 export interface SubstanceCautions {
   /** The text that was asked for. */
   readonly material: string;
+  /** Formula, where the material has one. */
   readonly formula?: string;
   /**
    * `classified`, `not classified` (the source lists no hazard: not the same as safe), `food` (no entry, but sold as food or
@@ -54,14 +55,19 @@ export interface SubstanceCautions {
   readonly form?: string;
   /** Mass fraction the entry was read for, where it was given or a shop sells the good at it (its strongest). */
   readonly strength?: string;
+  /** GHS pictograms by code, with what each says. */
   readonly pictograms: readonly { readonly code: string; readonly paraphrase: string }[];
+  /** The stronger of the signal words of its statements. */
   readonly signalWord?: "Danger" | "Warning";
+  /** Hazard statements by code. */
   readonly statements: readonly Statement[];
+  /** What to mind at the bench, beyond the statements. */
   readonly cautions: readonly string[];
   /** What to do first if it goes wrong, by where it went; from the statement codes. */
   readonly firstAid: readonly string[];
   /** What protects from it, from the statement codes. */
   readonly protection: readonly string[];
+  /** What becomes of what is left. */
   readonly disposal: string;
   /** Formula or group that was classified, when it is not the formula asked for. */
   readonly classifiedAs?: string;
@@ -92,6 +98,7 @@ export interface NotRead {
 
 /** The answer for a set of materials. */
 export interface Cautions {
+  /** One entry for each material, in the order given. */
   readonly substances: readonly SubstanceCautions[];
   /** Texts that were not read: what is said below does not cover them. */
   readonly notRead: readonly NotRead[];

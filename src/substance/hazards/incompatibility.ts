@@ -33,6 +33,7 @@ export interface Incompatibility {
   readonly conditions: readonly Condition[];
   /** `met` where it always holds or what was given meets a condition; `not stated` where nobody said. */
   readonly state: "met" | "not stated";
+  /** Key of the source; `cite` prints it. */
   readonly source: SourceKey;
   readonly citation: string;
 }

@@ -28,6 +28,7 @@ import { celsius, stepsOf, type ThermalStep, thermalNoteOf, thermalOf } from "./
 export interface PhaseChange {
   readonly kind: "melts" | "decomposes" | "sublimes";
   readonly temperature?: Quantity<"temperature">;
+  /** Key of the source; `cite` prints it. */
   readonly source: SourceKey;
 }
 
@@ -226,6 +227,7 @@ export class Substance {
       .filter((formula) => formula !== this.formula);
   }
 
+  /** Name and formula. */
   toString(): string {
     return `${this.name} (${this.formula})`;
   }

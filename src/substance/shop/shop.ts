@@ -62,6 +62,7 @@ export interface ShopCandidate {
   /** Other goods under the same name that no formula describes. */
   readonly otherGoods: readonly string[];
   readonly formTrap?: string;
+  /** Key of the source; `cite` prints it. */
   readonly source: SourceKey;
 }
 
