@@ -3,16 +3,23 @@ import {
   aqueousComposition,
   attempt,
   benchSheet,
+  bottleLabel,
   type Chain,
+  doesItGo,
   evaluateRun,
   facts,
+  findRoutes,
   fromJSON,
+  lossToLiquor,
+  massFractionFromDensity,
   type Plan,
   type PlanRequest,
   planPreparation,
   planSequence,
+  type Route,
   type Run,
   solubilityOf,
+  waterToDissolve,
 } from "preparative";
 import { describe, expect, it } from "vitest";
 
@@ -49,6 +56,28 @@ describe("a plan with own facts", () => {
     expect(benchSheet(read)).toBe(benchSheet(plan));
     expect(benchSheet(planPreparation(REQUEST))).not.toContain("own figure");
   });
+  it("leaves the sheets of plans without facts as they were, asked before and after", () => {
+    const before = benchSheet(planPreparation(REQUEST));
+    const own = facts({
+      source: SOURCE,
+      solubilities: [{ formula: "ZnSO4", points: [["20 °C", "30 g"]] }],
+      weights: [{ element: "Zn", weight: "66.0(1) g/mol" }],
+      densities: [
+        {
+          solute: "ZnSO4",
+          points: [
+            ["10 %", "1.2 g/mL"],
+            ["20 %", "1.4 g/mL"],
+          ],
+        },
+      ],
+    });
+    const plan = planPreparation({ ...REQUEST, facts: own });
+    expect(benchSheet(plan)).not.toBe(before);
+    expect(benchSheet(planPreparation(REQUEST))).toBe(before);
+    expect(benchSheet(planPreparation({ ...REQUEST, facts: own }))).toBe(benchSheet(plan));
+  });
+
   it("reads a scale in an own unit", () => {
     const own = facts({ units: [{ symbol: "scoop", is: "4.2 g", source: SOURCE }] });
     const plan = planPreparation({
@@ -123,6 +152,59 @@ describe("a plan with own facts", () => {
     );
     const read = fromJSON(JSON.parse(JSON.stringify(chain))) as Chain;
     expect(JSON.stringify(read.figures())).toBe(JSON.stringify(chain.figures()));
+  });
+});
+
+describe("what else takes facts", () => {
+  const own = facts({
+    source: SOURCE,
+    names: [{ name: "kiln chalk", formula: "CaCO3" }],
+    hazards: [{ formula: "CaO", codes: ["H361d"] }],
+    solubilities: [{ formula: "NaCl", points: [["20 °C", "50 g"]] }],
+    densities: [
+      {
+        solute: "NaCl",
+        points: [
+          ["10 %", "1.5 g/mL"],
+          ["20 %", "2.0 g/mL"],
+        ],
+      },
+    ],
+  });
+
+  it("routes, whose plans and records keep them", () => {
+    const request = { target: "CaO", shelf: [{ name: "chalk", form: "CaCO3" }] } as const;
+    const [route] = findRoutes({ ...request, facts: own }).routes;
+    expect(benchSheet(route!)).toContain("H361d");
+    const read = fromJSON(JSON.parse(JSON.stringify(route))) as Route;
+    expect(benchSheet(read)).toBe(benchSheet(route!));
+    expect(benchSheet(findRoutes(request).routes[0]!)).not.toContain("H361d");
+  });
+
+  it("labels", () => {
+    expect(bottleLabel("CaO", { facts: own })).not.toBe(bottleLabel("CaO"));
+    expect(bottleLabel("kiln chalk", { facts: own })).toContain("CaCO₃");
+  });
+
+  it("water, crystals and losses", () => {
+    const salt = { formula: "NaCl", mass: "50 g", temperature: "20 °C" } as const;
+    expect(waterToDissolve({ ...salt, facts: own }).water.toNumber("g")).toBeCloseTo(100, 6);
+    expect(waterToDissolve(salt).water.toNumber("g")).toBeGreaterThan(130);
+    const loss = lossToLiquor({ formula: "NaCl", water: "10 g", temperature: "20 °C", facts: own });
+    expect(loss.mass.toNumber("g")).toBeCloseTo(5, 6);
+  });
+
+  it("strength from a density", () => {
+    expect(massFractionFromDensity("NaCl", "1.5 g/mL", { facts: own }).toNumber("%")).toBeCloseTo(10, 6);
+    expect(attempt(() => massFractionFromDensity("NaCl", "1.5 g/mL")).ok).toBe(false);
+  });
+
+  it("whether it goes", () => {
+    const pinch = facts({ units: [{ symbol: "pinch", is: "0.36 g", source: SOURCE }] });
+    const asked = { equation: "CaCl2 + Na2CO3 -> CaCO3 + NaCl", product: "CaCO3" } as const;
+    const scale = { product: "30 pinch" as "30 g" };
+    expect(doesItGo({ ...asked, scale, facts: pinch }).verdict).toBe(doesItGo(asked).verdict);
+    expect(attempt(() => doesItGo({ ...asked, scale })).ok).toBe(false);
   });
 });
 
