@@ -108,3 +108,26 @@ describe("cautions of each step", () => {
     expect(tested).toBeGreaterThanOrEqual(6);
   });
 });
+
+describe("cautions of several addings", () => {
+  it("stand in the step they are for: cooled acid before the metal, the foam of a solid with the solid", () => {
+    const { steps } = planPreparation({
+      equation: "Cu + H2O2 + H2SO4 + 3 H2O -> CuSO4·5H2O",
+      product: "CuSO4·5H2O",
+      materials: [
+        { name: "copper", form: "Cu" },
+        { name: "peroxide", form: "H2O2", strength: "12 %", excess: "20 %" },
+        { name: "acid", form: "H2SO4", strength: "96 %" },
+      ],
+      scale: { product: "50 g" },
+      acknowledge: ["peroxide-sulfuric"],
+    });
+    const [metal, peroxide] = steps.filter(({ operation }) => operation === "add");
+    const textsIn = (step: typeof metal): string => step!.cautions.map(({ text }) => text).join("; ");
+    expect(metal!.materials).toEqual(["copper"]);
+    expect(textsIn(metal)).toMatch(/let it cool before anything goes in/);
+    expect(textsIn(metal)).toMatch(/the solid goes into the acid/);
+    expect(textsIn(peroxide)).not.toMatch(/before anything goes in|the solid goes/);
+    expect(textsIn(peroxide)).toMatch(/small portions, cooled in between/);
+  });
+});

@@ -1,4 +1,7 @@
 import { execFileSync } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { benchSheet, evaluateRun, type Plan, type PlanRequest, planPreparation } from "preparative";
 import { describe, expect, it } from "vitest";
@@ -107,18 +110,29 @@ describe("the bench sheet", () => {
     expect(() => benchSheet({} as Plan)).toThrow(expect.objectContaining({ code: "sheet.subject" }));
   });
 
-  it("the demo prints whole sheets from the public names alone", { timeout: 60_000 }, () => {
+  it("the demo prints one page from the public names alone, and writes the whole sheets where asked", {
+    timeout: 60_000,
+  }, () => {
     const root = fileURLToPath(new URL("../..", import.meta.url));
-    const text = execFileSync("npm", ["run", "--silent", "demo"], { cwd: root, encoding: "utf8" });
+    const folder = mkdtempSync(join(tmpdir(), "preparative-demo-"));
+    const text = execFileSync("npm", ["run", "--silent", "demo", "--", folder], { cwd: root, encoding: "utf8" });
+    // a page of text has some 66 lines of a little over an inch for six
+    expect(text.split("\n").length).toBeLessThan(80);
     for (const part of [
       "ZnSO₄·H₂O",
-      "Zn(CH₃COO)₂·2H₂O",
-      "Verdict",
-      "m_th(Zn₅(CO₃)₂(OH)₆) = n(Zn₅(CO₃)₂(OH)₆) × M(Zn₅(CO₃)₂(OH)₆)",
+      "Procedure",
+      "What the mass says",
+      "a yield of 95.9 %",
+      "zinc acetate",
       "invented",
-    ]) {
+    ])
       expect(text).toContain(part);
-    }
+    expect(readFileSync(join(folder, "zinc-acetate.html"), "utf8")).toContain("Zn(CH₃COO)₂·2H₂O");
+    expect(readFileSync(join(folder, "basic-zinc-carbonate-run.html"), "utf8")).toContain("Verdict");
+    expect(readFileSync(join(folder, "theoretical-yield.txt"), "utf8")).toContain(
+      "m_th(Zn₅(CO₃)₂(OH)₆) = n(Zn₅(CO₃)₂(OH)₆) × M(Zn₅(CO₃)₂(OH)₆)",
+    );
+    rmSync(folder, { recursive: true });
   });
 
   // What a reader of three sheets missed: heat, rinse, empty vessels, the volume of what is weighed, how much alcohol.

@@ -47,6 +47,8 @@ export interface Telling {
   readonly limit?: (look: Look) => Quantity | undefined;
   readonly blank?: string;
   readonly care?: Care;
+  /** Something is added to what is in the vessel. */
+  readonly adds?: "solid" | "liquid";
   /** Gas of this step is stated in it: vessel and pace are for the adding. */
   readonly later?: true;
 }

@@ -192,6 +192,7 @@ export function combine(bench: Bench): void {
         stage === undefined && i !== speaker && alike(i) ? alsoAdding(bench, i) : adding(bench, i, look, speaks),
       ...(hasVessel(bench, i) ? {} : { materials: [bench.name(i)], amounts: [bench.frame.portions[i]!] }),
       from: own,
+      adds: !hasVessel(bench, i) && !bench.material(i).isSolution ? "solid" : "liquid",
       ...(isLast || giving ? { care: "mixing" as const } : {}),
       ...(isLast ? { limit: (look: Look) => look.additionRate?.leastTime } : {}),
     };

@@ -41,18 +41,29 @@ export interface ProcedureStep {
   readonly left: readonly LeftContents[];
 }
 
+type Adding = NonNullable<StepCaution["adding"]>;
+
 /** Cautions of a part of the work: those of a step's own materials, or all where the step is the first of its part or mixes. */
 function cautionsOf(
   draft: Draft,
   isFirst: boolean,
   parts: readonly StepCautions[],
   formulaOf: (material: string) => string | undefined,
+  own: readonly Adding[],
+  placed: readonly Adding[],
 ): StepCaution[] {
   const { care, materials = [] } = draft;
   const formulas = materials.map(formulaOf);
+  const mixing = parts.find(({ step }) => step === "mixing")?.cautions ?? [];
+  const here = mixing.filter(({ adding }) => adding !== undefined && own.includes(adding));
+  if (here.length > 0 && care !== "mixing") return here;
   const part = parts.find(({ step }) => step === care);
   if (part === undefined) return [];
-  if (care !== "weighing" && care !== "dissolving") return isFirst || care === "mixing" ? [...part.cautions] : [];
+  if (care === "mixing")
+    return part.cautions.filter(
+      ({ adding }) => adding === undefined || own.includes(adding) || !placed.includes(adding),
+    );
+  if (care !== "weighing" && care !== "dissolving") return isFirst ? [...part.cautions] : [];
   return part.cautions.filter(({ about }) => (about === undefined ? isFirst : formulas.includes(about)));
 }
 
@@ -63,7 +74,14 @@ export function stepsOf(
   formulaOf: (material: string) => string | undefined,
 ): readonly ProcedureStep[] {
   const seen = new Set<Care>();
+  const first = drafts.find(({ adds }) => adds !== undefined);
+  const solid = drafts.find(({ adds }) => adds === "solid");
+  const placed: readonly Adding[] = [
+    ...(first === undefined ? [] : ["first" as const]),
+    ...(solid === undefined ? [] : ["solid" as const]),
+  ];
   return drafts.map((draft) => {
+    const own = placed.filter((adding) => draft === (adding === "first" ? first : solid));
     const isFirst = draft.care !== undefined && !seen.has(draft.care);
     seen.add(draft.care);
     return lazily<ProcedureStep>({
@@ -75,7 +93,7 @@ export function stepsOf(
       amounts: () => frozen([...(draft.amounts ?? [])]),
       target: () => draft.target,
       limit: () => draft.limit?.(look),
-      cautions: () => cautionsOf(draft, isFirst, cautions(), formulaOf),
+      cautions: () => cautionsOf(draft, isFirst, cautions(), formulaOf, own, placed),
       blank: () => draft.blank,
       before: () => draft.before.contents,
       after: () => draft.after.contents,

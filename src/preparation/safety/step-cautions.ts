@@ -39,6 +39,8 @@ export interface StepCaution {
   readonly source: SourceKey;
   /** The source in words, with the index number of a classification. */
   readonly citation: string;
+  /** Which adding of several it belongs to: the first, or that of a solid; undefined for the one that reacts. */
+  readonly adding?: "first" | "solid";
 }
 
 /** A step of the work and what to mind in it. */
@@ -148,10 +150,20 @@ function concerned({ step, when }: WorkCautionRow, { setting, batch }: Given): r
   return materials.filter(({ shelf }) => warms(shelf.name));
 }
 
+/** Cautions of mixing that belong to another adding than the one that reacts. */
+const ADDING: Partial<Record<WorkCondition, "first" | "solid">> = {
+  "diluted acid": "first",
+  "solid into acid": "solid",
+};
+
 /** The cautions of a row that holds: one for each material that it is about, or one for the work. */
 function ofWork(row: WorkCautionRow, given: Given): StepCaution[] {
   const about = concerned(row, given)?.map(({ form }) => nameOfFormula(form)) ?? [undefined];
-  return about.map((name) => caution(name, row.text, row.source));
+  const adding = row.step === "mixing" ? ADDING[row.when] : undefined;
+  return about.map((name) => ({
+    ...caution(name, row.text, row.source),
+    ...(adding === undefined ? {} : { adding }),
+  }));
 }
 
 /** What the classification says and our own reminders, each with its own source. */
