@@ -39,7 +39,9 @@ export interface ChainRequest {
 
 /** One line of the shopping list. */
 export interface ChainMaterial {
+  /** Name that the person gives it on the shelf. */
   readonly material: string;
+  /** As printed, crystal water included. */
   readonly form: string;
   /** Over all steps. */
   readonly portion: Quantity;
@@ -83,7 +85,9 @@ export interface Chain {
 
 /** A chain as plain data: the request it was made from, and its figures as they were then. */
 export interface ChainRecord extends RecordHead<"chain"> {
+  /** The request that makes the chain again. */
   readonly request: ChainRequest;
+  /** As they were when the record was written. */
   readonly figures?: readonly Figure[];
 }
 

@@ -93,7 +93,9 @@ export interface Plan extends Batch {
 
 /** A plan as plain data: the request it was made from, which makes it again, and its figures as they were then. */
 export interface PlanRecord extends RecordHead<"plan"> {
+  /** The request that makes the plan again. */
   readonly request: PlanRequest;
+  /** As they were when the record was written. */
   readonly figures?: readonly Figure[];
 }
 

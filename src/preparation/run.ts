@@ -28,8 +28,11 @@ import { findingsFor, notWeighed, yieldsOf } from "./verdict/verdict";
 
 /** How the run differs from the plan, for one figure. */
 export interface Change {
+  /** Figure or fact that differs, in words. */
   readonly what: string;
+  /** As the plan has it. */
   readonly planned: Quantity | string;
+  /** As it really was. */
   readonly now: Quantity | string;
 }
 
@@ -79,8 +82,11 @@ export interface Run extends Batch {
 
 /** A run as plain data. */
 export interface RunRecord extends RecordHead<"run"> {
+  /** Record of the plan that was followed. */
   readonly plan: PlanRecord;
+  /** What was recorded, quantities as plain data. */
   readonly observations: Observations;
+  /** As they were when the record was written. */
   readonly figures?: readonly Figure[];
 }
 

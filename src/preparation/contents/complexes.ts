@@ -14,7 +14,9 @@ import type { Matter } from "./matter";
 export interface Complexed {
   /** The ion that has most of it. */
   readonly formula: string;
+  /** Symbol of the element. */
   readonly metal: string;
+  /** Name or formula of the ligand. */
   readonly ligand: string;
   /** Of the metal in such complexes. */
   readonly amount: Quantity<"amount of substance">;

@@ -9,15 +9,21 @@ import { phOf } from "./equilibrium";
 
 /** A solid in a vessel. */
 export interface SolidInside {
+  /** As printed, crystal water included. */
   readonly formula: string;
+  /** In formula units. */
   readonly amount: Quantity<"amount of substance">;
+  /** Dry, crystal water included. */
   readonly mass: Quantity<"mass">;
+  /** How it came to be a solid in this vessel. */
   readonly origin: "put in" | "precipitated" | "crystallised" | "from the liquor" | "left by heat";
 }
 
 /** A substance dissolved in a vessel, in formula units without crystal water. */
 export interface SoluteInside {
+  /** As printed, without crystal water. */
   readonly formula: string;
+  /** In formula units. */
   readonly amount: Quantity<"amount of substance">;
 }
 
@@ -25,6 +31,7 @@ export interface SoluteInside {
 export interface Contents {
   /** Liquid water; crystal water of the solids is in the solids. */
   readonly water: Quantity<"mass">;
+  /** Of the whole contents. */
   readonly temperature: Quantity<"temperature">;
   /** Everything that is in the vessel. */
   readonly mass: Quantity<"mass">;
@@ -32,7 +39,9 @@ export interface Contents {
   readonly volume: Quantity<"volume"> | undefined;
   /** At the equilibrium of the mixture; undefined where the model does not reach. */
   readonly pH: Quantity<"number"> | undefined;
+  /** Solids that lie in the vessel, with their crystal water. */
   readonly solids: readonly SolidInside[];
+  /** What is in solution, without crystal water. */
   readonly dissolved: readonly SoluteInside[];
   /** Metals that a ligand holds in solution, by the formula or by the equilibrium of the mixture. */
   readonly complexes: readonly Complexed[];

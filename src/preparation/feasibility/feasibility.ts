@@ -56,8 +56,11 @@ export type FeasibilityCode =
 
 /** Why, with the figures it rests on. */
 export interface FeasibilityReason {
+  /** What the reason is about, for programs. */
   readonly code: FeasibilityCode;
+  /** One sentence for a person to read. */
   readonly text: string;
+  /** Figures behind the text; empty where there are none. */
   readonly numbers: readonly Quantity[];
   /** What the reason rests on, in words. */
   readonly source: string;
@@ -65,8 +68,11 @@ export interface FeasibilityReason {
 
 /** A solid that stands at the end. */
 export interface FormedSolid {
+  /** As printed, crystal water included. */
   readonly formula: string;
+  /** In formula units. */
   readonly amount: Quantity<"amount of substance">;
+  /** Dry, crystal water included. */
   readonly mass: Quantity<"mass">;
   /** Part of its metal that is in it: 1 for all that was put in. */
   readonly share: Quantity;
@@ -74,11 +80,13 @@ export interface FormedSolid {
 
 /** Does it go? */
 export interface Feasibility {
+  /** In a word or a few: does it go, and how far. */
   readonly verdict: FeasibilityVerdict;
   /** Part of the theoretical yield that forms; undefined where no figure can be had. */
   readonly share?: Quantity | undefined;
   /** What stands at the end, most first; the product itself among it. */
   readonly solids: readonly FormedSolid[];
+  /** Each with its figures and what it rests on. */
   readonly reasons: readonly FeasibilityReason[];
 }
 

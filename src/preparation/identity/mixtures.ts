@@ -10,6 +10,7 @@ export type SampleMixtureKind = "with something inert" | "fired in part already"
 
 /** A sample of two parts, with the share that fits the tests. */
 export interface SampleMixture {
+  /** What the two parts are. */
   readonly kind: SampleMixtureKind;
   /** The candidate; for two solids both, the share is that of the first. */
   readonly formulas: readonly string[];
@@ -19,6 +20,7 @@ export interface SampleMixture {
   readonly off: number | undefined;
   /** Part of the likelihood of all mixtures, every share equally likely beforehand; 0 to 1. */
   readonly likelihood: number;
+  /** One sentence for a person to read. */
   readonly text: string;
 }
 

@@ -37,6 +37,7 @@ export interface PowdersRequest {
 export interface PowderOutcome {
   /** In words; for a test with a figure, about which one. */
   readonly shows: string;
+  /** Candidates that would show it, by formula. */
   readonly leaves: readonly string[];
 }
 
@@ -44,8 +45,11 @@ export interface PowderOutcome {
 export interface PowderTest {
   /** Its name, the key of `found`. */
   readonly test: string;
+  /** What to do, in words. */
   readonly does: string;
+  /** Time of the test at the bench. */
   readonly takes: Quantity<"time">;
+  /** What it may show. */
   readonly outcomes: readonly PowderOutcome[];
   /** Candidates of which it is not known what they would show. */
   readonly unknown: readonly string[];
@@ -61,7 +65,9 @@ export interface Powders {
   readonly excluded: readonly { readonly formula: string; readonly by: string }[];
   /** Tests that would tell more, the most for its time first. */
   readonly tests: readonly PowderTest[];
+  /** The first of `tests`; undefined where nothing is left to decide or no test would. */
   readonly next: PowderTest | undefined;
+  /** One sentence for a person to read. */
   readonly text: string;
 }
 

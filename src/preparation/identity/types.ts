@@ -6,6 +6,7 @@ import type { SampleMixture } from "./mixtures";
 
 /** A solid the sample may be, and what ignition leaves of it. */
 export interface IgnitionCandidate {
+  /** Of the solid as it is before ignition. */
   readonly formula: string | Formula;
   /** Chosen by the table and by rule unless given. */
   readonly residue?: string | Formula | undefined;
@@ -33,11 +34,13 @@ export interface MassLossRequest {
 
 /** How one candidate fits. */
 export interface IdentityCandidate {
+  /** As printed, crystal water included. */
   readonly formula: string;
   /** What is taken to be left of it. */
   readonly residue: string;
   /** What is assumed of air and heat. */
   readonly condition: string | undefined;
+  /** Share of the dry sample that ignition would drive off. */
   readonly expectedLoss: Quantity<"mass fraction">;
   /** Loss found less loss expected, for the dry sample. */
   readonly difference: Quantity | undefined;

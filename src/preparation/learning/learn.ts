@@ -23,6 +23,7 @@ export interface LearnedFigure {
   readonly interval: { readonly lower: Quantity; readonly upper: Quantity };
   /** What was believed before the first run. */
   readonly prior: Quantity;
+  /** One sentence for a person to read. */
   readonly text: string;
 }
 

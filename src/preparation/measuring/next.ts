@@ -37,12 +37,15 @@ export interface BetterMeasurement {
 
 /** A test that decides between the findings of a verdict. */
 export interface DecidingTest {
+  /** What to do, in words. */
   readonly does: string;
+  /** Time of the test at the bench. */
   readonly takes: Quantity<"time">;
   /** What it tells on average, in bits: 1 halves what is possible. */
   readonly bits: number;
   /** What it shows, and which findings that leaves. */
   readonly outcomes: readonly { readonly shows: string; readonly leaves: readonly FindingCode[] }[];
+  /** One sentence for a person to read. */
   readonly text: string;
 }
 

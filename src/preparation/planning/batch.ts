@@ -34,16 +34,21 @@ import { gasesOf, vesselFor } from "./vessel";
 
 /** What a batch comes to. */
 export interface Batch extends BatchFigures {
+  /** Water after mixing, and what stays dissolved in it. */
   readonly liquor: Liquor;
   /** The work, step by step, with what is in the vessel before and after each. */
   readonly steps: readonly ProcedureStep[];
   /** What passes the first filter; undefined where nothing is filtered. */
   readonly filtrate: Contents | undefined;
+  /** Wash schedule, or what is missing for one; undefined where there is none. */
   readonly washing: WashSchedule | undefined;
   /** What this kind of preparation is watched for, with figures; a usual excess where none was asked for. */
   readonly checks: readonly Check[];
+  /** The product under other formulas, with the yield of each. */
   readonly candidates: readonly Candidate[];
+  /** What else forms, and where it is at the end. */
   readonly byProducts: readonly ByProduct[];
+  /** Of the materials that the batch uses. */
   readonly cost: Cost;
   /** What could not be computed, and what is missing for it. */
   readonly unknown: readonly string[];

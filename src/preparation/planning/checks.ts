@@ -23,6 +23,7 @@ import { exact, lessThanAll, planned } from "./exact";
 
 /** One thing to watch. */
 export interface Check {
+  /** One sentence for a person to read. */
   readonly text: string;
   /** The figure behind it. */
   readonly figure: Quantity | undefined;

@@ -6,11 +6,13 @@ import type { Batch } from "./batch";
 
 /** One figure as plain data. */
 export interface Figure {
+  /** What the figure is of, in words. */
   readonly what: string;
   /** As printed, with its standard uncertainty. */
   readonly text: string;
   /** Decimal text, to 12 significant digits. */
   readonly value: string;
+  /** Symbol of the unit of `value`; empty for a plain number. */
   readonly unit: string;
   /** In the same unit, to 4 significant digits; absent when nothing is known of it. */
   readonly standardUncertainty?: string;
@@ -18,6 +20,7 @@ export interface Figure {
 
 /** A figure of a record that is computed otherwise today. */
 export interface MovedFigure {
+  /** What the figure is of, in words. */
   readonly what: string;
   /** As printed when the record was written; undefined for one that was not in it. */
   readonly was: string | undefined;

@@ -9,7 +9,9 @@ import type { Material } from "../shelf/material";
 export interface Liquor {
   /** All the water in it: added, of crystallization, of solutions, used up and set free by the reaction. */
   readonly water: Quantity<"mass"> | undefined;
+  /** Whether everything stays dissolved; undefined without water or without solutes. */
   readonly check: LiquorCheck | undefined;
+  /** Data without which the water cannot be computed, in words. */
   readonly missing: readonly string[];
 }
 

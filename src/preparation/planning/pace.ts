@@ -9,7 +9,9 @@ import type { GasEvolved, Vessel } from "./vessel";
 export interface Pace {
   /** Portions to divide the addition into, so that the gas of one fits the headspace; at least 5. */
   readonly portions: number;
+  /** Of all gases together, for each portion. */
   readonly gasPerPortion: Quantity<"volume">;
+  /** Air above the liquid in the vessel. */
   readonly headspace: Quantity<"volume">;
   /** Share of the air of the room if all were given off at once, by gas. */
   readonly atOnce: readonly {

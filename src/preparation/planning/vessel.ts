@@ -9,9 +9,13 @@ import type { Formed } from "../reaction/account";
 import { gasRow } from "../reaction/fluids";
 import { exact } from "./exact";
 
+/** A gas that the batch gives off. */
 export interface GasEvolved {
+  /** As printed, with subscripts. */
   readonly formula: string;
+  /** When the reaction runs to its end. */
   readonly amount: Quantity<"amount of substance">;
+  /** At the temperature and pressure of the plan. */
   readonly volume: Quantity<"volume">;
   /** True for gases that need a hood at any scale. */
   readonly hood: boolean;
@@ -19,14 +23,17 @@ export interface GasEvolved {
   readonly limit: Quantity | undefined;
 }
 
+/** The vessel that the batch asks for. */
 export interface Vessel {
   /** Liquid with everything in it, before foam. */
   readonly liquid: Quantity<"volume">;
+  /** Volume of vessel for each volume of liquid, against foam. */
   readonly vesselFactor: number;
   /** Room the batch needs, foam included. */
   readonly needed: Quantity<"volume">;
   /** The smallest usual vessel that gives it; undefined above the largest one listed. */
   readonly smallest: Quantity<"volume"> | undefined;
+  /** Reason of the factor, in words. */
   readonly why: string;
   /** A solid goes into acid or gives off gas as it dissolves: its foam is allowed for. */
   readonly intoAcid: boolean;

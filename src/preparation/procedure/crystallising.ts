@@ -15,7 +15,9 @@ import { notWarmOf } from "./kind";
 
 /** How a product is crystallised. */
 export interface Crystallising {
+  /** Temperature of the hot solution. */
   readonly hot: Quantity<"temperature">;
+  /** Temperature to which it is cooled. */
   readonly cold: Quantity<"temperature">;
   /** The product by itself: `totalWater` is what to boil the liquor down to; or why there is no such figure. */
   readonly cooling: Crystallisation | { readonly missing: string };

@@ -15,10 +15,13 @@ import { sameCore } from "../reaction/species";
 export interface Drying {
   /** Highest temperature; undefined where nothing is known. */
   readonly upTo: Quantity<"temperature"> | undefined;
+  /** Reason of the limit, in words. */
   readonly why: string;
   /** It is deliquescent: desiccator, and bottle it warm. */
   readonly deliquescent: boolean;
+  /** What the limit rests on, in words; undefined where nothing is known. */
   readonly source: string | undefined;
+  /** What is not known, in words; undefined where the limit is known. */
   readonly missing: string | undefined;
 }
 

@@ -19,6 +19,7 @@ import { inOrder, isPeroxide, type Role, ranksOf } from "./roles";
 
 /** Water that a strong solution is poured into. */
 export interface Dilution {
+  /** Water that the solution is poured into. */
   readonly water: Quantity<"mass">;
   /** Strength after. */
   readonly to: Quantity;

@@ -21,6 +21,7 @@ import type { ProcedureKind } from "./kinds";
 
 /** The kind, and how the work goes. */
 export interface Procedure {
+  /** How the product is made and isolated. */
   readonly kind: ProcedureKind;
   /** Given in the request, or read from the equation. */
   readonly basis: "as asked for" | "from the equation";

@@ -10,12 +10,15 @@ import type { Care, Draft, Look } from "./bench";
 
 /** What left a vessel in a step. */
 export interface LeftContents {
+  /** Which part of the contents left. */
   readonly what: "vapour" | "gas" | "filtrate" | "wash water" | "residue" | "dust";
+  /** What was in that part. */
   readonly contents: Contents;
 }
 
 /** One step of the work. */
 export interface ProcedureStep {
+  /** What kind of work the step is. */
   readonly operation: Operation;
   /** One plain sentence, figures in it. */
   readonly text: string;
@@ -31,13 +34,17 @@ export interface ProcedureStep {
   readonly target: Quantity | undefined;
   /** What not to pass: the warmest, the shortest time. */
   readonly limit: Quantity | undefined;
+  /** What to mind in this step. */
   readonly cautions: readonly StepCaution[];
   /** The observation of a run that it takes. */
   readonly blank: string | undefined;
+  /** In the vessel when the step begins. */
   readonly before: Contents;
+  /** In the vessel when the step ends. */
   readonly after: Contents;
   /** What came into the vessel: from another one, from the pack, from the tap or from the air. */
   readonly put: readonly Contents[];
+  /** What left the vessel in the step; empty where nothing did. */
   readonly left: readonly LeftContents[];
 }
 

@@ -10,11 +10,15 @@ import { nameOfFormula, type Species } from "./species";
 
 /** What one material contributes. */
 export interface Supplied {
+  /** Name that the person gives it on the shelf. */
   readonly material: string;
+  /** As printed, crystal water included. */
   readonly form: string;
+  /** Species of the equation that the material supplies. */
   readonly species: string;
   /** Mass or volume taken. */
   readonly portion: Quantity;
+  /** Of the species in the portion, at the assay or strength. */
   readonly amount: Quantity<"amount of substance">;
   /** Amount over what the extent uses, as a share of what is used. */
   readonly excess: Quantity;
@@ -22,23 +26,29 @@ export interface Supplied {
   readonly timesStoichiometric: Quantity<"number">;
   /** Amount left over; below zero if it falls short although it was meant to be in excess. */
   readonly left: Quantity<"amount of substance">;
+  /** Does it run out first? */
   readonly limiting: boolean;
 }
 
 /** What one species of the products comes to. */
 export interface Formed {
+  /** As printed, with subscripts; crystal water included. */
   readonly formula: string;
+  /** At the extent of the batch. */
   readonly amount: Quantity<"amount of substance">;
+  /** At the extent of the batch. */
   readonly mass: Quantity<"mass">;
 }
 
 /** The sums of a batch. */
 export interface Account {
+  /** One for each material, in the order of the request. */
   readonly supplied: readonly Supplied[];
   /** Name of the material that runs out first. */
   readonly limiting: string;
   /** Extent of the reaction as the balanced equation is written. */
   readonly extent: Quantity<"amount of substance">;
+  /** Every product of the equation when the extent is reached. */
   readonly formed: readonly Formed[];
   /** Reactants no material supplies: water from the solvent, oxygen from the air. */
   readonly taken: readonly Formed[];

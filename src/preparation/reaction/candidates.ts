@@ -14,9 +14,11 @@ import { nameOfFormula } from "./species";
 
 /** The product under another formula, for the same metal. */
 export interface Candidate {
+  /** As printed, crystal water included. */
   readonly formula: string;
   /** The formula the plan is made for. */
   readonly wanted: boolean;
+  /** Mass of this formula that the same metal gives. */
   readonly theoreticalYield: Quantity<"mass">;
 }
 

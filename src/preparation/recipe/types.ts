@@ -17,8 +17,11 @@ export interface RecipeMaterial {
    * first is used. Left out: as much as it takes.
    */
   readonly amount?: string | Quantity | readonly string[] | undefined;
+  /** Of a solution, as the shelf has it. */
   readonly strength?: ShelfMaterial["strength"];
+  /** Mass fraction of the form in what is weighed. */
   readonly assay?: ShelfMaterial["assay"];
+  /** Of a liquid that is measured by volume. */
   readonly density?: ShelfMaterial["density"];
   /** Amount of substance the recipe states beside the mass. */
   readonly statedAmount?: QuantityLike<"amount of substance"> | undefined;
@@ -26,6 +29,7 @@ export interface RecipeMaterial {
   readonly inExcess?: boolean | undefined;
   /** Takes no part in the equation: a solvent, alcohol to bring the product down. */
   readonly aside?: boolean | undefined;
+  /** Remark for whoever reads the recipe. */
   readonly note?: string | undefined;
 }
 
@@ -33,9 +37,11 @@ export interface RecipeMaterial {
 export interface Recipe {
   /** The equation; or one for each step, where the product of one is used up in the next. */
   readonly equation: string | readonly string[];
+  /** Formula of what is made, crystal water included. */
   readonly product: string;
   /** Forms the product may have been weighed in, where the recipe does not say; the first is used. */
   readonly productForms?: readonly string[] | undefined;
+  /** In the order of the recipe. */
   readonly materials: readonly RecipeMaterial[];
   /** Water the product is finally in contact with; copies that disagree as a list. */
   readonly water?: string | readonly string[] | undefined;
@@ -103,7 +109,9 @@ export type RecipeFindingCode =
 
 /** One thing that is odd about a recipe. */
 export interface RecipeFinding {
+  /** What the finding is about, for programs. */
   readonly code: RecipeFindingCode;
+  /** One sentence for a person to read. */
   readonly text: string;
   /** The material it is about. */
   readonly material: string | undefined;
@@ -113,14 +121,19 @@ export interface RecipeFinding {
 
 /** A gas that is given off or absorbed, at 25 °C and 101.325 kPa. */
 export interface RecipeGas {
+  /** As printed. */
   readonly formula: string;
+  /** At the full extent of the reaction. */
   readonly amount: Quantity<"amount of substance">;
+  /** At 25 °C and 101.325 kPa. */
   readonly volume: Quantity<"volume">;
 }
 
 /** A yield that was found. */
 export interface RecipeYield {
+  /** Found, or calculated from the percent yield. */
   readonly mass: Quantity<"mass">;
+  /** Mass over the theoretical yield, in %. */
   readonly percentYield: Quantity;
   /** What of the two the recipe gives. */
   readonly given: "mass" | "percent yield";
@@ -128,21 +141,29 @@ export interface RecipeYield {
 
 /** What a recipe comes to. */
 export interface RecipeCheck {
+  /** As balanced; for several steps their sum. */
   readonly equation: BalancedEquation;
+  /** Formula that the yields are calculated for. */
   readonly product: string;
   /** Molar mass of the product. */
   readonly molarMass: Quantity<"molar mass">;
   /** The sums; undefined where no material has an amount that could run out. */
   readonly account: Account | undefined;
+  /** Name of the material that runs out first; undefined where none can. */
   readonly limiting: string | undefined;
   /** Moles of `equation`, whose coefficients are the smallest whole numbers. */
   readonly extent: Quantity<"amount of substance"> | undefined;
+  /** At the full extent; undefined where nothing limits it. */
   readonly theoreticalYield: Quantity<"mass"> | undefined;
+  /** Given off. */
   readonly gases: readonly RecipeGas[];
+  /** Absorbed, such as oxygen from the air. */
   readonly gasesTaken: readonly RecipeGas[];
   /** Products beside the wanted one, gas and water. */
   readonly byProducts: readonly Formed[];
+  /** One for each product found that the recipe gives. */
   readonly yields: readonly RecipeYield[];
+  /** What is odd about the recipe; empty where nothing is. */
   readonly findings: readonly RecipeFinding[];
   /** What could not be calculated, and what is missing for it. */
   readonly unknown: readonly string[];

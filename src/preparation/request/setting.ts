@@ -30,6 +30,7 @@ export const usualLossOf = ({ wet }: Pick<Setting, "wet">): "handlingLoss" | "cr
 
 /** The room the work is done in. */
 export interface Room {
+  /** Of the air in the room. */
   readonly volume: Quantity;
   /** Air changes per hour. */
   readonly changes: Quantity;

@@ -34,6 +34,7 @@ import { type Acknowledged, inWords } from "./combinations";
 export interface StepCaution {
   /** Formula, or formulas that must not meet, as printed; undefined where the work itself asks for care. */
   readonly about: string | undefined;
+  /** The caution itself, for a person to read. */
   readonly text: string;
   /** Key of the source; `cite` prints it. */
   readonly source: SourceKey;
@@ -45,6 +46,7 @@ export interface StepCaution {
 
 /** A step of the work and what to mind in it. */
 export interface StepCautions {
+  /** Which part of the work. */
   readonly step: WorkStep;
   /** Formulas of what is handled, as printed. */
   readonly handled: readonly string[];

@@ -16,7 +16,9 @@ import { isAcid, isAmmonia, protonsOf } from "../reaction/acids";
 export interface Treatment {
   /** Formula, anhydrous; `H+` for any dilute acid. */
   readonly reagent: string;
+  /** What it is added for, in words. */
   readonly purpose: string;
+  /** Of the reagent to add, 10 % excess included. */
   readonly amount: Quantity<"amount of substance">;
   /** Undefined for `H+`. */
   readonly mass: Quantity<"mass"> | undefined;
@@ -158,8 +160,11 @@ export function treatmentOf(
 
 /** A metal dissolved in the waste. */
 export interface DissolvedMetal {
+  /** Of the element. */
   readonly symbol: string;
+  /** In all its dissolved forms. */
   readonly amount: Quantity<"amount of substance">;
+  /** As the element. */
   readonly mass: Quantity<"mass">;
   /** Must be precipitated before anything else is done with the liquor. */
   readonly precipitate: boolean;
@@ -171,8 +176,10 @@ export interface DissolvedMetal {
 
 /** A metal in complexes of one ligand. */
 export interface Held {
+  /** Name or formula of the ligand. */
   readonly ligand: string;
   /** The complex that has most of it. */
   readonly formula: string;
+  /** Of the metal in such complexes. */
   readonly amount: Quantity<"amount of substance">;
 }

@@ -22,10 +22,13 @@ import { type DissolvedMetal, SODA, type Treatment, treatmentOf } from "./waste-
 
 /** What is left in one vessel. */
 export interface WasteVessel {
+  /** Which of the vessels that are left. */
   readonly vessel: "mother liquor" | "filtrate" | "wash water" | "residue" | "gas trap" | "liquor";
   /** No more than this; undefined for a residue, or where how much water there is is not known. */
   readonly volume: Quantity<"volume"> | undefined;
+  /** What is in it. */
   readonly contents: Contents;
+  /** Dissolved in this vessel. */
   readonly metals: readonly DissolvedMetal[];
   /** For this vessel alone: its acid against its base first, then what is left of either, and its metals. */
   readonly treatment: readonly Treatment[];
@@ -54,9 +57,11 @@ export interface Waste {
 
 /** A product beside the wanted one. */
 export interface ByProduct extends Formed {
+  /** Where it is at the end of the work. */
   readonly where: "in the liquor" | "with the product" | "gas" | "not known";
   /** The liquor holds little else: boiled down it gives the salt. */
   readonly worthKeeping: boolean;
+  /** Reason of `where`, in words. */
   readonly why: string;
 }
 

@@ -7,7 +7,9 @@ import { portionOf } from "./strength";
 
 /** Cost of one material in the batch. */
 export interface CostLine {
+  /** Name that the person gives it on the shelf. */
   readonly material: string;
+  /** Part of the pack price that the portion uses. */
   readonly cost: Quantity;
   /** Price per gram or millilitre as sold. */
   readonly unitPrice: Quantity;

@@ -17,7 +17,9 @@ export interface Receipt {
   readonly form: string | Formula;
   /** Mass fraction of the form; of a solution its strength. */
   readonly assay?: QuantityLike | undefined;
+  /** Of a solution, in place of the assay. */
   readonly strength?: QuantityLike | undefined;
+  /** Mass or volume of the whole pack. */
   readonly amount: Portion;
   /** What is left of the amount, for a pack that is open when the ledger begins. */
   readonly left?: Portion | undefined;
@@ -31,21 +33,27 @@ export interface Receipt {
 
 /** What is taken from stock. */
 export interface Issue {
+  /** Name that the person gives the material. */
   readonly name: string;
   /** The oldest lot that has some, and the next, unless given. */
   readonly lot?: string | undefined;
+  /** Mass or volume taken. */
   readonly amount: Portion;
   /** What for. */
   readonly purpose?: string | undefined;
+  /** Day it was taken, in any notation; printed, never calculated with. */
   readonly day?: string | undefined;
 }
 
 /** What a stocktake found of one lot. */
 export interface Count {
+  /** Name that the person gives the material. */
   readonly name: string;
   /** The only lot unless given. */
   readonly lot?: string | undefined;
+  /** Mass or volume that is really there. */
   readonly found: Portion;
+  /** Day of the count, in any notation; printed, never calculated with. */
   readonly day?: string | undefined;
 }
 
@@ -82,16 +90,23 @@ export type StockEntry =
 
 /** A ledger: plain data through and through, never changed, only written on. */
 export interface Stock extends RecordHead<"stock"> {
+  /** Everything received, issued and counted, in the order it was written down. */
   readonly entries: readonly StockEntry[];
 }
 
 /** A lot as it stands. */
 export interface Lot {
+  /** Name that the person gives the material. */
   readonly name: string;
+  /** Lot of the label, or the number it was given. */
   readonly lot: string;
+  /** What is really in it, crystal water included. */
   readonly form: string;
+  /** Mass fraction of the form; undefined where none was given. */
   readonly assay: Quantity | undefined;
+  /** Of a solution; undefined where none was given. */
   readonly strength: Quantity | undefined;
+  /** Mass or volume of the whole when it came in. */
   readonly received: Quantity;
   /** By the books since the last count. */
   readonly onHand: Quantity;
@@ -101,12 +116,15 @@ export interface Lot {
   readonly unitCost: Quantity | undefined;
   /** What is on hand cost. */
   readonly value: Quantity | undefined;
+  /** Where it came from; undefined where it was not said. */
   readonly from: string | undefined;
 }
 
 /** How far what is on hand goes. */
 export interface Reach {
+  /** Name that the person gives the material. */
   readonly name: string;
+  /** In all lots together. */
   readonly onHand: Quantity;
   /** For one round of the plans. */
   readonly needed: Quantity;
@@ -116,13 +134,20 @@ export interface Reach {
 
 /** What to buy. */
 export interface ShoppingLine {
+  /** Name that the person gives the material. */
   readonly name: string;
+  /** As printed, crystal water included. */
   readonly form: string;
+  /** For all the plans together. */
   readonly needed: Quantity;
+  /** In all lots together. */
   readonly onHand: Quantity;
+  /** Needed less on hand; always above zero. */
   readonly missing: Quantity;
   /** Packs of the size bought last; undefined where none was bought. */
   readonly packs: number | undefined;
+  /** Size bought last; undefined where none was bought. */
   readonly packSize: Quantity | undefined;
+  /** Of the packs at the price paid last; undefined where none is known. */
   readonly cost: Quantity | undefined;
 }

@@ -4,8 +4,11 @@ import { exact, lessThanAll, planned } from "../planning/exact";
 
 /** The state of drying. */
 export interface Dryness {
+  /** Undefined where there are too few weighings to tell. */
   readonly constant: boolean | undefined;
+  /** What the last two weighings say, in words. */
   readonly state: "constant mass" | "still drying" | "gaining" | "not known";
+  /** Mass lost between the last two weighings; below zero when it gained. */
   readonly lastLoss: Quantity<"mass"> | undefined;
   /** Two weighings that differ by less than this are constant mass: two steps of the balance or 0.2 %. */
   readonly criterion: Quantity<"mass"> | undefined;

@@ -21,12 +21,15 @@ export interface Lost {
   readonly at?: Operation | undefined;
   /** The liquid alone, the wet cake, or the dry product. Left out it is all that was in the vessel; a mass without a step is dry product. */
   readonly of?: "liquor" | "cake" | "product" | undefined;
+  /** Of what was lost, where it was measured by volume. */
   readonly volume?: VolumeLike | undefined;
+  /** Of what was lost, where it was weighed. */
   readonly mass?: MassLike | undefined;
 }
 
 /** A loss and what went with it. */
 export interface Loss {
+  /** What was lost where, for a person to read. */
   readonly text: string;
   /** As recorded. */
   readonly amount: Quantity;

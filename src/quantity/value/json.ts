@@ -18,14 +18,21 @@ const QUANTITY_SCHEMA = 1;
 export interface QuantityRecord extends RecordHead<"quantity"> {
   /** Decimal text, or two whole numbers with a solidus where the decimals do not end. */
   readonly value: string;
+  /** Symbol of the unit that `value` is in. */
   readonly unit: string;
+  /** In the same unit, as decimal text. */
   readonly standardUncertainty?: string;
+  /** Of the standard uncertainty of a given value; absent where infinite. */
   readonly degreesOfFreedom?: number;
+  /** How a given value is spread; absent where nobody said. */
   readonly distribution?: Distribution;
   /** Decimals as written, where the value was read from text. */
   readonly decimals?: number;
+  /** What formulas call the value. */
   readonly symbol?: string;
+  /** What the value is, in words. */
   readonly label?: string;
+  /** Citation of where the value comes from. */
   readonly source?: string;
 }
 
