@@ -213,6 +213,7 @@ class OwnFacts implements Facts {
 
 /** A set of facts as plain data: what it was put together from, each row with its source. */
 export interface FactsRecord extends RecordHead<"facts"> {
+  /** One for each set of rows that was put into it. */
   readonly parts: readonly FactRows[];
 }
 

@@ -10,9 +10,13 @@ interface Sourced {
 export interface SubstanceFact extends Sourced {
   /** Crystal water included, in any spelling. */
   readonly formula: string;
+  /** What it is called in print. */
   readonly name: string;
+  /** Further names that mean it. */
   readonly otherNames?: readonly string[];
+  /** Looks, in words. */
   readonly appearance?: string;
+  /** What to know about it, in words. */
   readonly note?: string;
   /** Of the solid, such as "2.28 g/cm3". */
   readonly density?: string;
@@ -20,12 +24,15 @@ export interface SubstanceFact extends Sourced {
 
 /** A name that means one substance. */
 export interface NameFact extends Sourced {
+  /** The name as it will be typed. */
   readonly name: string;
+  /** What it means, crystal water included. */
   readonly formula: string;
 }
 
 /** How much of a solute dissolves: a measured point or a curve. */
 export interface SolubilityFact extends Sourced {
+  /** The solute; masses count it without crystal water. */
   readonly formula: string;
   /** The solid in contact with the solution; the formula itself where it has crystal water. */
   readonly solid?: string;
@@ -45,6 +52,7 @@ export interface DensityFact extends Sourced {
 
 /** A good as a shop sells it. */
 export interface MaterialFact extends Sourced {
+  /** What the shop calls it. */
   readonly name: string;
   /** What is in it, crystal water included; for a solution the dissolved substance. */
   readonly formula: string;
@@ -52,7 +60,9 @@ export interface MaterialFact extends Sourced {
   readonly assay?: string | readonly [lowest: string, highest: string];
   /** Is it a solution in water? */
   readonly solution?: boolean;
+  /** Of a liquid, such as "1.19 g/mL". */
   readonly density?: string;
+  /** What a pack may contain beside it, in words. */
   readonly impurities?: readonly string[];
   /** What to know before it is used. */
   readonly trap?: string;
@@ -60,10 +70,13 @@ export interface MaterialFact extends Sourced {
 
 /** What the safety data sheet of a pack says of a substance: added to what is said of it anyway. */
 export interface HazardFact extends Sourced {
+  /** The substance that it is said of. */
   readonly formula: string;
   /** Statements, such as "H302". */
   readonly codes?: readonly string[];
+  /** Sentences, printed as given. */
   readonly cautions?: readonly string[];
+  /** How to get rid of it, printed as given. */
   readonly disposal?: string;
 }
 
@@ -73,8 +86,11 @@ export interface IncompatibilityFact extends Sourced {
   readonly code: string;
   /** Formulas, or classes of the rules of the library such as "acid". */
   readonly a: readonly string[];
+  /** What the ones of `a` must not meet; formulas or classes. */
   readonly b: readonly string[];
+  /** What happens, in words. */
   readonly what: string;
+  /** `forbid`: not to be planned; `warn`: may be what is wanted. */
   readonly severity: "forbid" | "warn";
   /** Formulas of what forms. */
   readonly products?: readonly string[];
@@ -82,6 +98,7 @@ export interface IncompatibilityFact extends Sourced {
 
 /** A constant of a reaction in water, as a decimal logarithm at 25 °C and zero ionic strength. */
 export interface ConstantFact extends Sourced {
+  /** Which constant it is, with its sign convention. */
   readonly kind: "pKa" | "pKsp" | "logBeta" | "pKH";
   /** The acid, the solid, the complex or the gas. */
   readonly of: string;
@@ -91,6 +108,7 @@ export interface ConstantFact extends Sourced {
 
 /** A unit, such as the scoop of a tin. */
 export interface UnitFact extends Sourced {
+  /** How the unit is written after a number. */
   readonly symbol: string;
   /** One of it, such as "0.36 g". */
   readonly is: string;
@@ -98,7 +116,9 @@ export interface UnitFact extends Sourced {
 
 /** The atomic weight of an element in the caller's material. */
 export interface WeightFact extends Sourced {
+  /** Symbol of the element. */
   readonly element: string;
+  /** Relative atomic mass as text, an uncertainty allowed. */
   readonly weight: string;
 }
 
@@ -106,14 +126,24 @@ export interface WeightFact extends Sourced {
 export interface FactRows {
   /** The source of all rows that name none. */
   readonly source?: string;
+  /** Looked up before the registry. */
   readonly substances?: readonly SubstanceFact[];
+  /** Looked up before the tables of names. */
   readonly names?: readonly NameFact[];
+  /** Looked up before the tables of solubility. */
   readonly solubilities?: readonly SolubilityFact[];
+  /** Of solutions in water; looked up before the tables of density. */
   readonly densities?: readonly DensityFact[];
+  /** Goods as a shop sells them. */
   readonly materials?: readonly MaterialFact[];
+  /** Added to what is said of a substance anyway. */
   readonly hazards?: readonly HazardFact[];
+  /** Added to the rules of what must not meet. */
   readonly incompatibilities?: readonly IncompatibilityFact[];
+  /** Of reactions in water, at 25 °C and zero ionic strength. */
   readonly constants?: readonly ConstantFact[];
+  /** Units of your own. */
   readonly units?: readonly UnitFact[];
+  /** Atomic weights in your material. */
   readonly weights?: readonly WeightFact[];
 }

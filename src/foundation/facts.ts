@@ -11,6 +11,7 @@ export const OWN_TABLES: unique symbol = /* @__PURE__ */ Symbol.for("preparative
 
 /** A set of facts of the caller's own, made by `facts`: immutable, and passed to whatever looks something up. */
 export interface Facts {
+  /** Tells facts from other objects. */
   readonly kind: "facts";
   /** How many rows of each kind there are. */
   readonly size: number;

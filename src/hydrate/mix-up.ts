@@ -21,7 +21,7 @@ const MIX_UP = {
 
 /** One form taken for another, and the ratio that would follow. */
 export interface HydrateMixUp {
-  /** Without crystal water. */
+  /** The salt that both are forms of. */
   readonly salt: Formula;
   /** The form with more water. */
   readonly heavier: Formula;

@@ -11,6 +11,7 @@ import { BASIC, CARBONATES } from "./kinds";
 
 /** How well a step is vouched for. */
 export interface Evidence {
+  /** From a preparation in print down to a computation alone. */
   readonly grade: "published" | "same kind with this metal" | "computed only";
   /** Where it is published, or what the computation rests on. */
   readonly source: string;

@@ -34,6 +34,7 @@ import type { Rank, RankParts, Route } from "./types";
 export interface RouteRequest {
   /** Formula or name of what is wanted, in the form that is wanted; left out, everything that can be made in one step is looked for. */
   readonly target?: string | Formula | undefined;
+  /** The jars at hand, each with its form. */
   readonly shelf: readonly ShelfMaterial[];
   /** Mass of the target that the plans are for; 10 g unless given. */
   readonly wanted?: MassLike | undefined;

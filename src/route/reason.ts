@@ -3,9 +3,13 @@ import type { Quantity } from "../quantity";
 
 /** Why: a code, words, figures and what they rest on. */
 export interface RouteReason {
+  /** What the reason is about, for programs. */
   readonly code: string;
+  /** One sentence for a person to read. */
   readonly text: string;
+  /** Figures behind the text; empty where there are none. */
   readonly numbers: readonly Quantity[];
+  /** What the reason rests on, in words. */
   readonly source: string;
 }
 

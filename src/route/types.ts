@@ -17,6 +17,7 @@ export interface RankParts {
   readonly margin: number;
   /** Number of steps, and how sure their kinds are. */
   readonly steps: number;
+  /** Part of the theory that is lost over all steps. */
   readonly yield: number;
   /** Money for a gram; a price that is not known counts as half. */
   readonly cost: number;
@@ -38,6 +39,7 @@ export interface RankParts {
 export interface Rank {
   /** Sum of the parts, each with its weight; the smallest is the best. */
   readonly score: number;
+  /** Each part by itself, before the weights. */
   readonly parts: RankParts;
 }
 
@@ -53,7 +55,9 @@ export interface TrialStep {
 
 /** The trial of a route. */
 export interface Trial {
+  /** Mass of each product that the trial is for. */
   readonly product: Quantity<"mass">;
+  /** One for each step of the route. */
   readonly steps: readonly TrialStep[];
 }
 
@@ -61,7 +65,9 @@ export interface Trial {
 export interface RouteStep {
   /** The kind of reaction, and its name in words. */
   readonly family: FamilyCode;
+  /** The kind of reaction in words. */
   readonly name: string;
+  /** As balanced; its coefficients are the smallest whole numbers. */
   readonly equation: BalancedEquation;
   /** What it makes, in the form that stands. */
   readonly product: string;
@@ -69,6 +75,7 @@ export interface RouteStep {
   readonly plan: Plan;
   /** Part of the theory that comes out, by the plan's own work and usual losses. */
   readonly yield: Quantity;
+  /** How well the step is vouched for. */
   readonly evidence: Evidence;
   /** How far it is from failing, the nearest first. */
   readonly margins: readonly Margin[];
@@ -80,8 +87,11 @@ export interface RouteStep {
 
 /** One line of the list of what a route takes from the shelf. */
 export interface RouteMaterial {
+  /** Name that the person gives it on the shelf. */
   readonly material: string;
+  /** As printed, crystal water included. */
   readonly form: string;
+  /** Over all steps. */
   readonly portion: Quantity;
   /** Steps that use it, from 1. */
   readonly steps: readonly number[];
@@ -89,7 +99,9 @@ export interface RouteMaterial {
 
 /** A jar that would do in place of one that the route takes. */
 export interface Swap {
+  /** The jar that the route takes. */
   readonly instead: string;
+  /** The jar that would do in its place. */
   readonly use: string;
 }
 
@@ -146,19 +158,27 @@ export interface Route {
 
 /** One step of a route as plain data: the kind of reaction, what it makes, and what from, in the order of the kind. */
 export interface RouteStepRecord {
+  /** Code of the kind of reaction. */
   readonly family: FamilyCode;
+  /** What the step makes, in the form that stands. */
   readonly product: string;
+  /** As the shelf had them, in the order of the kind. */
   readonly materials: readonly ShelfMaterial[];
 }
 
 /** A route as plain data, from which `routeFromJSON` makes its plans again. */
 export interface RouteRecord extends RecordHead<"route"> {
+  /** As printed, with subscripts; crystal water included. */
   readonly target: string;
   /** As `quantity` reads it. */
   readonly wanted: QuantityLike<"mass">;
+  /** Of room and solutions; absent where it was not given. */
   readonly temperature?: TemperatureLike;
+  /** In the order of the work. */
   readonly steps: readonly RouteStepRecord[];
+  /** Other jars of the same kind that would do. */
   readonly swaps: readonly Swap[];
+  /** As it was when the record was written. */
   readonly rank: Rank;
   /** The record of the facts that it was found with, where there were any. */
   readonly facts?: object;

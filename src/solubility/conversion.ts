@@ -17,7 +17,9 @@ export interface SolidConversion {
   readonly equilibriumRatio: Quantity;
   /** "goes" over 100, "goes with excess" from 1 to 100, "hardly" below 1. */
   readonly verdict: "goes" | "goes with excess" | "hardly";
+  /** Ion that the solid binds, with its charge. */
   readonly ionTaken: string;
+  /** Ion that the solid sets free, with its charge. */
   readonly ionFreed: string;
   /** What to know before relying on it. */
   readonly warnings: readonly string[];

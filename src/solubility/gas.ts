@@ -18,11 +18,15 @@ export type GasPressureBasis = "total" | "partial";
 
 /** How much of a gas dissolves. */
 export interface GasSolubility {
+  /** Formula of the gas. */
   readonly gas: string;
+  /** Name of the gas. */
   readonly name: string;
+  /** Temperature in °C. */
   readonly celsius: number;
   /** Grams of gas, dissolved and reacted, per 100 g of water. */
   readonly perHundredGramsWater: Quantity<"mass">;
+  /** What stands at 101.325 kPa: gas and water vapour together, or the gas alone. */
   readonly pressure: GasPressureBasis;
   /** Key of the source; `cite` prints it. */
   readonly source: SourceKey;

@@ -56,8 +56,11 @@ type Told = Omit<Solubility, "toJSON" | "toString" | "perHundredGramsWater">;
 
 /** A solubility as plain data; what is undefined may be missing after a trip through JSON. */
 export interface SolubilityRecord extends RecordHead<"solubility">, Omit<Told, "solidPhase" | "solidPhaseSource"> {
+  /** Grams of anhydrous solute per 100 g of all water. */
   readonly perHundredGramsWater: QuantityRecord;
+  /** Solid in contact with the solution. */
   readonly solidPhase?: string | undefined;
+  /** Key of what the solid rests on. */
   readonly solidPhaseSource?: SourceKey | undefined;
 }
 

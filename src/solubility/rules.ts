@@ -11,9 +11,11 @@ export type { SolubilityClass } from "../ion/internal";
 
 /** What a rule says of a salt. */
 export interface SolubilityRule {
+  /** What the rule says in a word. */
   readonly class: SolubilityClass;
   /** The rule in words. */
   readonly rule: string;
+  /** Rules of thumb of the trade, without a table. */
   readonly source: "commonPractice";
 }
 

@@ -18,7 +18,9 @@ const WHICH = { state: true, form: true } as const satisfies Fields<
 
 /** Enthalpy of formation of a substance in one state. */
 export interface FormationEnthalpy {
+  /** Of the substance, as printed. */
   readonly formula: string;
+  /** Solid, liquid, gas, or dissolved in water. */
   readonly state: SubstanceState;
   /** Polymorph or kind of precipitate. */
   readonly form: string | undefined;

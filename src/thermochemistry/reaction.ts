@@ -31,7 +31,9 @@ export interface ReactionEnthalpy {
   readonly enthalpy: Quantity<"molar energy">;
   /** With the coefficients as they were written; balanced where there were none. */
   readonly equation: string;
+  /** Is the enthalpy below zero? */
   readonly givesOffHeat: boolean;
+  /** What each species contributes. */
   readonly terms: readonly EnthalpyTerm[];
   /** What to know before relying on it. */
   readonly warnings: readonly string[];

@@ -38,6 +38,7 @@ const SWEPT = { gas: true, temperature: true, pressure: true } as const satisfie
 export interface TemperatureRiseRequest {
   /** Heat of the reaction, negative when given off; or give `enthalpy` with `amount`. */
   readonly heat?: QuantityLike<"energy">;
+  /** For each mole of reaction, negative when heat is given off. */
   readonly enthalpy?: QuantityLike<"molar energy">;
   /** Moles of reaction as the equation is written. */
   readonly amount?: AmountLike;
@@ -55,6 +56,7 @@ export interface TemperatureRiseRequest {
 export interface TemperatureRise {
   /** Positive when the batch warms up. */
   readonly rise: Quantity<"temperature difference">;
+  /** Temperature after; undefined where no start was given. */
   readonly end: Quantity<"temperature"> | undefined;
   /** Heat set free, positive. */
   readonly heatReleased: Quantity<"energy">;
@@ -192,7 +194,9 @@ function riseOf(released: Quantity, mass: Quantity, capacity: Quantity): Quantit
 
 /** Water carried off by an evolving gas. */
 export interface SweptWater {
+  /** Water that leaves as vapour. */
   readonly amount: Quantity<"amount of substance">;
+  /** The same as a mass. */
   readonly mass: Quantity<"mass">;
   /** Heat the evaporation takes from the batch, positive. */
   readonly heatTaken: Quantity<"energy">;

@@ -59,7 +59,7 @@ export interface EscapedGas {
 export interface Saturation {
   /** Of the solid or the gas. */
   readonly formula: string;
-  /** Mineral name, age or polymorph of a solid; undefined where there is only one. */
+  /** Mineral name, age or polymorph of a solid; undefined where the table names none. */
   readonly form: string | undefined;
   /** log10(Q/K): 0 where it stands; its uncertainty tells how sure that is. Undefined for excluded solids. */
   readonly index: Quantity | undefined;

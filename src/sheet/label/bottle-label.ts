@@ -22,11 +22,15 @@ export type LabelSubject = Plan | Run | string;
 
 /** What only the person at the bench knows. */
 export interface LabelOptions {
+  /** Kind of text that the label is written in. */
   readonly format?: SheetFormat | undefined;
   /** Of HTML; "100 x 62 mm" unless given. */
   readonly size?: LabelSize | undefined;
+  /** Printed as given; a blank to fill in where left out. */
   readonly date?: string | undefined;
+  /** Printed as given; a blank to fill in where left out. */
   readonly batch?: string | undefined;
+  /** Printed as given; a blank to fill in where left out. */
   readonly owner?: string | undefined;
   /** What is in the bottle, for a substance that no plan or run knows. */
   readonly content?: QuantityLike<"mass" | "volume", MassText | VolumeText> | undefined;

@@ -37,6 +37,7 @@ export interface CrystallisingRequest {
   readonly facts?: Facts | undefined;
   /** The salt as weighed, crystal water included. */
   readonly formula: string | Formula;
+  /** As weighed, crystal water included. */
   readonly mass: MassLike;
   /** Temperature of the clear hot solution. */
   readonly hot: TemperatureLike;
@@ -44,9 +45,11 @@ export interface CrystallisingRequest {
   readonly cold: TemperatureLike;
   /** Water added; without it, what just dissolves the salt at `hot` times `waterFactor` (default 1). */
   readonly water?: MassLike;
+  /** Water for each water that just dissolves the salt; 1 unless given. */
   readonly waterFactor?: NumberLike;
   /** Your own solubilities, g anhydrous per 100 g water. */
   readonly hotSolubility?: SolubilityFigure;
+  /** At the cold temperature; g anhydrous per 100 g water. */
   readonly coldSolubility?: SolubilityFigure;
   /** For a second crop: share of the liquor's water left after evaporating, between 0 and 1. */
   readonly evaporateTo?: NumberLike;
@@ -56,6 +59,7 @@ export interface CrystallisingRequest {
 export interface Crop {
   /** What the crystals are. */
   readonly formula: string;
+  /** Dry, crystal water included. */
   readonly mass: Quantity<"mass">;
   /** Share of all the salt that is in this crop. */
   readonly share: Quantity;
@@ -65,9 +69,11 @@ export interface Crop {
 export interface Crystallisation {
   /** Water to add for the hot solution. */
   readonly water: Quantity<"mass">;
+  /** Water of the hot solution, crystal water included. */
   readonly totalWater: Quantity<"mass">;
   /** What too little water leaves undissolved at the hot end, taken off before cooling; undefined when all dissolves. */
   readonly undissolvedHot: Crop | undefined;
+  /** Crystals that cooling gives. */
   readonly crop: Crop;
   /** Salt that stays in the cold liquor, in the form of the crop; recoverable, not lost. */
   readonly leftInLiquor: Quantity<"mass">;

@@ -37,7 +37,9 @@ const SALT_PAIR = {
 
 /** A salt that is put in, as weighed. */
 export interface PutIn {
+  /** As weighed, crystal water included. */
   readonly formula: string | Formula;
+  /** As weighed. */
   readonly mass: MassLike;
 }
 
@@ -51,7 +53,9 @@ export interface SaltPairRequest {
   readonly from: readonly PutIn[];
   /** All the water, the crystal water of the salts put in included. */
   readonly water: MassLike;
+  /** Temperature at which the other salt is filtered off. */
   readonly hot: TemperatureLike;
+  /** Temperature at which the wanted salt crystallises. */
   readonly cold: TemperatureLike;
 }
 
@@ -67,12 +71,15 @@ export interface SaltPairPlan {
   readonly crop: Quantity<"mass">;
   /** Other salt that comes with it. */
   readonly contamination: Quantity<"mass">;
+  /** Wanted salt in the crop, as a mass fraction in %. */
   readonly purity: Quantity;
   /** Crop over the whole amount. */
   readonly yield: Quantity;
   /** S(hot)/S(cold) of the wanted salt over 3, of the other under 1.5, crop over 90 % pure: worth doing (common practice). */
   readonly worthwhile: boolean;
+  /** Solubility at the hot temperature over that at the cold one, for each salt. */
   readonly ratios: { readonly wanted: Quantity; readonly other: Quantity };
+  /** What the calculation takes as true, in words. */
   readonly assumption: string;
   /** What to know before relying on it. */
   readonly warnings: readonly string[];

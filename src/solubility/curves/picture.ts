@@ -23,9 +23,11 @@ const PICTURE = {
 
 /** A point to mark: what is in the solution at a temperature. */
 export interface WorkingPoint {
+  /** Temperature in °C. */
   readonly celsius: number;
   /** Grams of anhydrous salt per 100 g of all water. */
   readonly grams: number;
+  /** Text beside the point. */
   readonly label: string;
 }
 
@@ -39,6 +41,7 @@ export interface SolubilityPicture {
   readonly path?: boolean;
   /** Size in CSS pixels, 200 to 4000; default 640 by 420. */
   readonly width?: number;
+  /** In CSS pixels, 200 to 4000; default 420. */
   readonly height?: number;
 }
 

@@ -16,7 +16,9 @@ export type SolubilityKind = "tabulated" | "converted" | "interpolated" | "extra
 
 /** One part of the uncertainty of a solubility, as a relative standard uncertainty. */
 export interface UncertaintyPart {
+  /** Where the uncertainty comes from, in words. */
   readonly cause: string;
+  /** Relative standard uncertainty: 0.05 for 5 %. */
   readonly relative: number;
 }
 

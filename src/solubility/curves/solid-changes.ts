@@ -5,8 +5,11 @@ import { rowOf, soluteOf } from "./solute";
 
 /** A change of the solid in contact with a saturated solution. */
 export interface SolidChange {
+  /** Temperature of the change in °C. */
   readonly celsius: number;
+  /** Solid below that temperature; undefined where the table does not say. */
   readonly below: string | undefined;
+  /** Solid above that temperature; undefined where the table does not say. */
   readonly above: string | undefined;
 }
 

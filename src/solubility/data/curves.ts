@@ -17,6 +17,7 @@ interface SolidRange {
 
 /** A figure from another source that differs from the chosen one. */
 export interface CompetingFigure {
+  /** Temperature of the figure in °C. */
   readonly celsius: number;
   /** g anhydrous per 100 g water. */
   readonly value: string;

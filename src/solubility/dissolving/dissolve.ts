@@ -54,9 +54,11 @@ export interface DissolvingWater {
   readonly volume: Quantity<"volume">;
   /** All water in the solution, crystal water included. */
   readonly totalWater: Quantity<"mass">;
+  /** Salt in the solution, without its crystal water. */
   readonly anhydrousMass: Quantity<"mass">;
   /** The salt dissolves in its own crystal water on warming. */
   readonly meltsInOwnWater: boolean;
+  /** Solubility used: g anhydrous per 100 g of all water. */
   readonly perHundredGramsWater: Quantity<"mass">;
   /** The table's answer; undefined when a solubility was passed in. */
   readonly solubility: Solubility | undefined;
@@ -148,8 +150,11 @@ export function waterToDissolve(request: DissolvingRequest): DissolvingWater {
 
 /** One salt among several in a liquor. */
 export interface LiquorSalt {
+  /** As weighed, crystal water included. */
   readonly formula: string | Formula;
+  /** As weighed, crystal water included. */
   readonly mass: MassLike;
+  /** Your own solubility, g anhydrous per 100 g water. */
   readonly solubility?: SolubilityFigure;
 }
 
@@ -157,11 +162,13 @@ export interface LiquorSalt {
 export interface LiquorWater {
   /** Water to add. */
   readonly water: Quantity<"mass">;
+  /** The same as a volume of water measured at 20 °C. */
   readonly volume: Quantity<"volume">;
   /** What each salt would need alone, in the order given. */
   readonly alone: readonly DissolvingWater[];
   /** Salts that share an ion push each other out, so their waters are added; otherwise the largest counts. */
   readonly sharesIon: boolean;
+  /** How the waters of the salts were put together, in words. */
   readonly assumption: string;
   /** What to know before relying on it. */
   readonly warnings: readonly string[];

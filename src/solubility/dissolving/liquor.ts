@@ -34,8 +34,11 @@ const LIQUOR_CHECK = { substances: [DISSOLVED], water: true, temperature: true }
 
 /** A substance that should stay dissolved. Give the mass (of the form named) or the amount. */
 export interface DissolvedSubstance {
+  /** The form that `mass` is of; crystal water counts. */
   readonly formula: string | Formula;
+  /** Of the form named. */
   readonly mass?: MassLike;
+  /** In formula units. */
   readonly amount?: AmountLike;
   /** Your own solubility, g anhydrous per 100 g water. */
   readonly solubility?: SolubilityFigure;
@@ -43,6 +46,7 @@ export interface DissolvedSubstance {
 
 /** Verdict on one dissolved substance. */
 export interface DissolvedVerdict {
+  /** The substance that was asked about. */
   readonly formula: string;
   /** Anhydrous mass in the liquor. */
   readonly anhydrousMass: Quantity<"mass">;
@@ -56,9 +60,11 @@ export interface DissolvedVerdict {
   readonly excess: Quantity<"mass"> | undefined;
   /** Solid that would precipitate, where the table says. */
   readonly solidPhase: string | undefined;
+  /** The table's answer; undefined without one. */
   readonly solubility: Solubility | undefined;
   /** Why nothing is known, and what the rules say instead. */
   readonly missing: string | undefined;
+  /** Rule of thumb in place of a figure; undefined where there is a figure or no rule. */
   readonly rule: SolubilityRule | undefined;
 }
 
@@ -70,7 +76,9 @@ export interface PairingOutcome {
   readonly stays: "barely" | "no" | "unknown";
   /** Anhydrous mass that precipitates; undefined unless it is known. */
   readonly excess: Quantity<"mass"> | undefined;
+  /** Solid that would precipitate. */
   readonly solidPhase: string;
+  /** Reason of the verdict, in words. */
   readonly why: string;
 }
 
@@ -78,6 +86,7 @@ export interface PairingOutcome {
 export interface LiquorCheck {
   /** "yes" if every substance and pairing stays, "no" if one precipitates, "unknown" if one cannot be judged and none precipitates. */
   readonly remainsInSolution: "yes" | "barely" | "no" | "unknown";
+  /** One for each substance. */
   readonly substances: readonly DissolvedVerdict[];
   /** Other pairings of the ions, double salts included, that do not clearly stay dissolved. */
   readonly pairings: readonly PairingOutcome[];

@@ -26,7 +26,9 @@ export interface Residual {
   readonly mass: Quantity<"mass">;
   /** Share of the whole product, when `of` was given. */
   readonly share: Quantity | undefined;
+  /** Solubility used: g anhydrous per 100 g of all water. */
   readonly perHundredGramsWater: Quantity<"mass">;
+  /** The table's answer; undefined when a solubility was passed in. */
   readonly solubility: Solubility | undefined;
   /** What to know before relying on it. */
   readonly warnings: readonly string[];

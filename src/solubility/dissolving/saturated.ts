@@ -37,6 +37,7 @@ export interface SaturatedSolution {
   readonly massConcentration: Quantity<"density"> | undefined;
   /** Why there is no density; undefined when there is one. */
   readonly missing: string | undefined;
+  /** The answer of the table that all bases are calculated from. */
   readonly solubility: Solubility;
 }
 

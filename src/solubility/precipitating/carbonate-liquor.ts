@@ -10,6 +10,7 @@ export type CarbonateOutcome = "normal" | "mixed" | "basic" | "hydroxide" | "non
 
 /** The liquor and what stands in it. */
 export interface CarbonateLiquor {
+  /** Of the liquor at equilibrium. */
   readonly pH: Quantity;
   /** What the solids are, taken together. */
   readonly outcome: CarbonateOutcome;

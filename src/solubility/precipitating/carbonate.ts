@@ -32,7 +32,9 @@ const PRECIPITANTS: readonly CarbonatePrecipitant[] = ["soda", "bicarbonate"];
 
 /** Verdict on a metal with a precipitant. */
 export interface CarbonateVerdict {
+  /** The metal ion that was asked about. */
   readonly metal: string;
+  /** What the metal is precipitated with. */
   readonly precipitant: CarbonatePrecipitant;
   /**
    * What the precipitant makes of the metal that is poured into it, by the index: "mixed" within a factor of five of 1;

@@ -14,6 +14,7 @@ export const ION = { ion: true, concentration: true } as const satisfies Fields<
 export interface IonConcentration {
   /** Formula with charge: `SO4^2-`, `Cu^2+`. */
   readonly ion: string;
+  /** Of the ion in the solution. */
   readonly concentration: QuantityLike<"concentration", ConcentrationText>;
 }
 

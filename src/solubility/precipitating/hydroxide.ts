@@ -64,8 +64,11 @@ export interface HydroxideRange {
 
 /** The range, counted and by hand. */
 export interface HydroxideWindow extends HydroxideRange {
+  /** The metal ion that was asked about. */
   readonly metal: string;
+  /** Formula of the hydroxide. */
   readonly solid: string;
+  /** Mineral name, age or polymorph of the solid; undefined where the table names none. */
   readonly form: string | undefined;
   /**
    * What the figures are: `"equilibrium"` with activities and complexes of several metal ions counted, perchlorate beside the
@@ -74,6 +77,7 @@ export interface HydroxideWindow extends HydroxideRange {
   readonly basis: EquilibriumBasis;
   /** As a textbook calculates: Ksp and hydroxide complexes of one metal ion, concentrations for activities. */
   readonly byHand: HydroxideRange;
+  /** Solubility product of the solid, with its source. */
   readonly product: SolubilityProduct;
   /** Hydroxide complexes taken into account. */
   readonly complexes: readonly string[];

@@ -44,12 +44,15 @@ const MOLAR_SOLUBILITY = {
 export interface FreeLigand {
   /** `"NH3"`, `"CN-"`, `"S2O3^2-"`. */
   readonly ligand: string;
+  /** Of the ligand that nothing binds. */
   readonly concentration: QuantityLike<"concentration", ConcentrationText>;
 }
 
 /** What `molarSolubility` needs to know. */
 export interface MolarSolubilityRequest {
+  /** Formula of the sparingly soluble salt. */
   readonly solid: string | Formula;
+  /** Mineral name, age or polymorph, where the table has several. */
   readonly form?: string;
   /** Your own Ksp instead of the table's, below 1; for a solid that is not in the table as well. */
   readonly ksp?: QuantityLike;
@@ -76,7 +79,9 @@ export interface DissolvedAmount {
   readonly ions: readonly { readonly formula: string; readonly concentration: Quantity<"concentration"> }[];
   /** All dissolved metal over free metal; 1 where nothing binds it. */
   readonly complexation: number;
+  /** Of the saturated solution. */
   readonly pH: Quantity;
+  /** Of the saturated solution. */
   readonly ionicStrength: Quantity;
   /** What to know before relying on it. */
   readonly warnings: readonly string[];
@@ -90,6 +95,7 @@ export interface MolarSolubility extends DissolvedAmount {
    * known of an ion.
    */
   readonly basis: EquilibriumBasis;
+  /** Ksp used: the table's, or your own. */
   readonly product: Quantity;
   /**
    * As a textbook calculates: Ksp and what is named, nothing else, ideal unless `ionicStrength` is given. Undefined where by

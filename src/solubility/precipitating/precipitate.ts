@@ -48,13 +48,17 @@ const PRECIPITATION = {
 
 /** A solution that is poured in: its ions and its volume. */
 export interface MixedSolution {
+  /** As poured. */
   readonly volume: VolumeLike;
+  /** Concentrations in this solution, before mixing. */
   readonly ions: readonly IonConcentration[];
 }
 
 /** What `willPrecipitate` needs to know. */
 export interface PrecipitationRequest {
+  /** Formula of the solid that may precipitate. */
   readonly solid: string | Formula;
+  /** Mineral name, age or polymorph, where the table has several. */
   readonly form?: string;
   /** Solutions mixed; volumes are taken as additive. */
   readonly solutions: readonly MixedSolution[];
@@ -69,6 +73,7 @@ export interface PrecipitationRequest {
 
 /** What becomes of a mixture. */
 export interface MixtureOutcome {
+  /** Does any of the solid form? */
   readonly precipitates: boolean;
   /** Ion product over solubility product: above 1 it may fall, above about 1e4 it falls to 99 %. */
   readonly saturation: Quantity;
@@ -93,7 +98,9 @@ export interface PrecipitationVerdict extends MixtureOutcome {
    * is too strong for their model; `"hand calculation"` where it holds ions of which nothing is known.
    */
   readonly basis: EquilibriumBasis;
+  /** Of the mixture: the sum of the volumes. */
   readonly volume: Quantity<"volume">;
+  /** Solubility product of the solid, with its source. */
   readonly product: SolubilityProduct;
   /** The other outcome, where the doubt of the constants leaves open whether it precipitates; undefined where it does not. */
   readonly either: Omit<MixtureOutcome, "warnings"> | undefined;

@@ -54,9 +54,11 @@ export interface StartOfSolid {
 
 /** One solid in a selective precipitation. */
 export interface PrecipitationStart extends StartOfSolid {
+  /** Formula of the solid. */
   readonly solid: string;
   /** Form the constant is for: the fresh one, which precipitates first, unless another was named. */
   readonly form: string | undefined;
+  /** The metal ion that the solid takes. */
   readonly metal: string;
   /**
    * What the figures are: `"equilibrium"` of the whole mixture, with protons, hydroxide, complexes and activities counted;

@@ -15,19 +15,25 @@ import { SolubilityError } from "../error";
 
 /** An ion that a solid sets free, and how many. */
 export interface DissolvedIon {
+  /** With its charge. */
   readonly formula: string;
+  /** In elementary charges, with its sign. */
   readonly charge: number;
+  /** Ions from each formula unit of the solid. */
   readonly count: number;
 }
 
 /** Solubility product of one solid at 25 °C and zero ionic strength. */
 export interface SolubilityProduct {
+  /** Formula of the solid, as the table lists it. */
   readonly solid: string;
+  /** Name of the solid. */
   readonly name: string;
   /** Mineral name, age or polymorph. */
   readonly form: string | undefined;
   /** The dissolution the constant is for. */
   readonly dissolution: string;
+  /** What one formula unit sets free. */
   readonly ions: readonly DissolvedIon[];
   /** Negative decimal logarithm; its uncertainty is half the spread of the sources. */
   readonly pKsp: Quantity;

@@ -25,7 +25,9 @@ export interface WashAdvice {
   readonly because: string;
   /** Tests on the last wash, one for each kind of ion washed out. */
   readonly endTests: readonly { readonly ion: string; readonly test: string }[];
+  /** Of the product in water; undefined where nothing is known. */
   readonly solubility: Solubility | undefined;
+  /** Practice of the trade, without a table. */
   readonly source: "commonPractice";
 }
 

@@ -38,11 +38,15 @@ export interface WashRequest {
   readonly dryCakeMass: MassLike;
   /** Liquor held per gram of dry cake; or name the `kindOfSolid` to use the planning value. */
   readonly retainedLiquorPerGram?: QuantityLike<"specific volume">;
+  /** What the cake is like, for the liquor it retains. */
   readonly kindOfSolid?: KindOfSolid;
+  /** How the cake is drained, for the liquor it retains. */
   readonly filter?: "suction" | "gravity";
   /** Salt to be washed out, per volume of liquor; or give `saltMassInLiquor` with `liquorVolume`. */
   readonly saltConcentration?: DensityLike;
+  /** Salt to be washed out, in all the liquor. */
   readonly saltMassInLiquor?: MassLike;
+  /** Volume of the liquor that this salt is in. */
   readonly liquorVolume?: VolumeLike;
   /** Volume of one wash, > 0. */
   readonly washVolume: VolumeLike;

@@ -6,10 +6,13 @@ import type { SourceKey } from "./sources";
 
 /** A range of strength as packs state it: percent by mass, or grams per 100 mL for a mass concentration. */
 export interface StatedAssay {
+  /** Lower end of the range, a number as text. */
   readonly lower: string;
+  /** Upper end of the range, a number as text. */
   readonly upper: string;
   /** What the figure counts, when it is not the row's own formula: `Na2CO3`, `Cu`, `Cl2` ... */
   readonly of?: string;
+  /** What to mind about the figure, in words. */
   readonly note?: string;
 }
 

@@ -6,15 +6,19 @@ import type { SourceKey } from "./sources";
 
 /** A code and our paraphrase of it. */
 export interface StatementRow {
+  /** As on the label: `H302`, `P280`, `GHS07`. */
   readonly code: string;
+  /** What it says, in our words. */
   readonly paraphrase: string;
   /** Hazard class and category that carries the code. */
   readonly class?: string;
+  /** Codes of the pictograms that go with it. */
   readonly pictograms?: readonly string[];
   /** Of a hazard statement; `by category` where two categories of the class share the code. */
   readonly signalWord?: "Danger" | "Warning" | "by category";
   /** For precautionary codes: prevention, response, storage or disposal. */
   readonly use?: string;
+  /** What to mind about the code, in words. */
   readonly note?: string;
   /** Key of the source; `cite` prints it. */
   readonly source: SourceKey;

@@ -7,7 +7,9 @@ import type { SourceKey } from "./sources";
 
 /** A formula with its coefficient, a whole number or a fraction such as `1/2`. */
 export interface ThermalAmount {
+  /** As the table of heating writes it. */
   readonly formula: string;
+  /** Whole number or fraction, as text. */
   readonly coefficient: string;
 }
 

@@ -32,6 +32,7 @@ const OF_STRENGTH = {
 
 /** A material with its strength, on which statements and rules for strong solutions rest, or in its cylinder. */
 export interface MaterialOfStrength {
+  /** Name or formula. */
   readonly material: string;
   /** Mass fraction, such as "5 %". */
   readonly strength?: string;

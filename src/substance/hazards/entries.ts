@@ -28,7 +28,9 @@ const CAUTIONS = { circumstances: true, facts: true } as const satisfies Fields<
 
 /** A statement code and our paraphrase of it. */
 export interface Statement {
+  /** As on the label: `H302`, `P280`. */
   readonly code: string;
+  /** What it says, in our words. */
   readonly paraphrase: string;
   /** The classification, or `memory` for a code of ordinary safety data sheets that the classification leaves out. */
   readonly source: SourceKey;
@@ -91,6 +93,7 @@ export interface CautionOptions {
 
 /** A text that is no name and no formula known here. */
 export interface NotRead {
+  /** The text that was asked for. */
   readonly material: string;
   /** Names that are near to it. */
   readonly nearest: readonly string[];

@@ -21,6 +21,7 @@ const OF_MASS_PERCENT = {
 
 /** A formula with the strength of its solution in water, or in its cylinder. */
 export interface FormulaOfStrength {
+  /** As text, in any notation. */
   readonly formula: string;
   /** Mass of the substance for each 100 of solution, 0 to 100. */
   readonly massPercent?: number;

@@ -24,6 +24,7 @@ export interface Incompatibility {
   readonly blocking: boolean;
   /** The materials as they were asked for. */
   readonly materials: readonly string[];
+  /** What happens, in words. */
   readonly what: string;
   /** Formulas of what forms. */
   readonly products: readonly string[];
@@ -35,6 +36,7 @@ export interface Incompatibility {
   readonly state: "met" | "not stated";
   /** Key of the source; `cite` prints it. */
   readonly source: SourceKey;
+  /** The source in words. */
   readonly citation: string;
 }
 

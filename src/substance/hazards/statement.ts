@@ -11,6 +11,7 @@ import { readableText, SubstanceError } from "../error";
 
 /** A pictogram, hazard, supplemental or precautionary code. */
 export interface StatementEntry extends StatementRow {
+  /** What sort of code it is. */
   readonly kind: "pictogram" | "hazard" | "supplemental" | "precautionary";
 }
 

@@ -24,8 +24,11 @@ import { readingsOf } from "./readings";
 export interface IonEntry {
   /** With its charge: `HSO4-`, `SO4^2-`. */
   readonly formula: string;
+  /** Name of the ion. */
   readonly name: string;
+  /** In elementary charges, with its sign. */
   readonly charge: number;
+  /** Further names in use; empty where none is listed. */
   readonly otherNames: readonly string[];
   /** Colour of its dilute solution; absent where colourless or not known. */
   readonly colour?: string;

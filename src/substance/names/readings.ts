@@ -21,6 +21,7 @@ const READING = { literal: true, facts: true } as const satisfies Fields<Reading
 
 /** One meaning of a name. */
 export interface NameReading {
+  /** Of this meaning, crystal water included. */
   readonly formula: string;
   /** Systematic name of that formula. */
   readonly name: string;

@@ -26,7 +26,9 @@ import { celsius, stepsOf, type ThermalStep, thermalNoteOf, thermalOf } from "./
 
 /** What heat does first, in degrees Celsius; no temperature where none is known. */
 export interface PhaseChange {
+  /** What heat does first. */
   readonly kind: "melts" | "decomposes" | "sublimes";
+  /** In °C; absent where none is known. */
   readonly temperature?: Quantity<"temperature">;
   /** Key of the source; `cite` prints it. */
   readonly source: SourceKey;
@@ -34,17 +36,25 @@ export interface PhaseChange {
 
 /** What each answer of a {@link Substance} rests on; only the answers that there are. */
 export interface SubstanceSources {
+  /** Key of what the name rests on. */
   readonly name?: SourceKey;
+  /** Key of what the other names rest on. */
   readonly otherNames?: SourceKey;
   /** Inventory in which number and formula or name were found together. */
   readonly cas?: SourceKey;
+  /** Key of what the looks rest on. */
   readonly appearance?: SourceKey;
+  /** Key of what the note rests on. */
   readonly note?: SourceKey;
+  /** Key of the table the density is from. */
   readonly density?: SourceKey;
   /** The other data set that the density was compared with. */
   readonly densityCheck?: SourceKey;
+  /** Key of what the change on heating rests on. */
   readonly phaseChange?: SourceKey;
+  /** Key of what the steps of heating rest on. */
   readonly thermalSteps?: SourceKey;
+  /** Key of what the note on heating rests on. */
   readonly thermalNote?: SourceKey;
 }
 
@@ -71,7 +81,9 @@ const TABLES: unique symbol = /* @__PURE__ */ Symbol("tables");
 
 /** A substance as plain data: everything follows from its formula, and the name it was asked for by where that says more. */
 export interface SubstanceRecord extends RecordHead<"substance"> {
+  /** As listed, crystal water included. */
   readonly formula: string;
+  /** Name it was asked for by, where that says more. */
   readonly asked?: string;
 }
 

@@ -15,13 +15,19 @@ import {
 
 /** One step of heating. Before it plus `takes` equals `leaves` plus `remains`, atom for atom. */
 export interface ThermalStep {
+  /** Temperature at which it begins, in °C. */
   readonly from: Quantity<"temperature">;
+  /** Temperature at which it is complete; absent where it is not known. */
   readonly to?: Quantity<"temperature">;
+  /** Are the temperatures approximate? */
   readonly approx: boolean;
   /** What the step starts from: what the one before left. */
   readonly before: readonly ThermalAmount[];
+  /** What it takes from the air. */
   readonly takes: readonly ThermalAmount[];
+  /** What goes off as gas or vapour. */
   readonly leaves: readonly ThermalAmount[];
+  /** Solids that are left. */
   readonly remains: readonly ThermalAmount[];
   /** Mass of what remains by the mass of one formula unit of the substance. */
   readonly massLeft: Quantity;

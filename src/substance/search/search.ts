@@ -22,11 +22,13 @@ const SEARCH = { limit: true } as const satisfies Fields<SearchOptions>;
 
 /** One hit. */
 export interface SearchHit {
+  /** As listed, crystal water included. */
   readonly formula: string;
   /** Systematic name. */
   readonly name: string;
   /** The text that matched. */
   readonly matched: string;
+  /** What of the substance the text matched. */
   readonly by: "formula" | "number" | "name" | "shop name" | "element" | "ion";
   /** 1 for an exact match, less for a weaker one, > 0. */
   readonly score: number;

@@ -37,7 +37,9 @@ export const CANDIDATE = {
 
 /** A range as texts with units, ready for `quantity`. */
 export interface TextRange {
+  /** Lower end, with its unit. */
   readonly lower: string;
+  /** Upper end, with its unit. */
   readonly upper: string;
 }
 
@@ -45,6 +47,7 @@ export interface TextRange {
 export interface ShopCandidate {
   /** Formula of the main constituent as sold, crystal water included. */
   readonly formula: string;
+  /** Name of the substance. */
   readonly name: string;
   /** The good, as the table lists it. */
   readonly soldAs: string;
@@ -58,9 +61,11 @@ export interface ShopCandidate {
   readonly stated: readonly StatedAssay[];
   /** Density of the liquid. */
   readonly density?: TextRange;
+  /** What a pack may contain beside it, in words. */
   readonly impurities: readonly string[];
   /** Other goods under the same name that no formula describes. */
   readonly otherGoods: readonly string[];
+  /** How the name misleads about the form, in words. */
   readonly formTrap?: string;
   /** Key of the source; `cite` prints it. */
   readonly source: SourceKey;
@@ -68,7 +73,9 @@ export interface ShopCandidate {
 
 /** What a shop name can mean. */
 export interface ShopMaterial {
+  /** The text that was asked for, trimmed. */
   readonly name: string;
+  /** All that is sold under the name. */
   readonly candidates: readonly ShopCandidate[];
   /** `true` when more than one formula is sold under the name. */
   readonly ambiguous: boolean;

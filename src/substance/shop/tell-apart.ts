@@ -115,10 +115,15 @@ export function usualStrength(candidate: ShopCandidate): Quantity | undefined {
 
 /** A material as a plan takes it. */
 export interface ShelfForm {
+  /** What the person calls it. */
   readonly name: string;
+  /** What is really in it, crystal water included. */
   readonly form: string;
+  /** Mass fraction of the form; absent where it is not known. */
   readonly assay?: Quantity;
+  /** Of a solution; absent for a solid. */
   readonly strength?: Quantity;
+  /** Of a liquid; absent where it is not known. */
   readonly density?: Quantity;
 }
 
@@ -164,14 +169,19 @@ export function shelfMaterialOf(candidate: ShopCandidate): ShelfForm {
 
 /** What tells one form from the others. */
 export interface FormMarks {
+  /** As listed, crystal water included. */
   readonly formula: string;
+  /** Name of the form in words. */
   readonly name: string;
+  /** Crystal water included. */
   readonly molarMass: Quantity<"molar mass">;
   /** Mass fraction lost when dried to the anhydrous salt; 0 for an anhydrous one. */
   readonly lossOnDrying: Quantity<"mass fraction">;
   /** Temperature by which the water is gone, where steps are known. */
   readonly dryBy?: Quantity<"temperature">;
+  /** Near room temperature; absent where none is known. */
   readonly density?: Quantity<"density">;
+  /** Looks, in words; absent where not known. */
   readonly appearance?: string;
   /** A gram of this holds as much as this many grams of the first form. */
   readonly worth: Quantity;
@@ -239,8 +249,11 @@ function worth(first: string, formula: string): Quantity {
 
 /** A pack to be compared. */
 export interface PricedPack {
+  /** What is in the pack, crystal water included. */
   readonly formula: string | Formula;
+  /** Money for the whole pack: `"8.90 EUR"`. */
   readonly price: QuantityLike;
+  /** Mass of what is in the pack. */
   readonly size: QuantityLike<"mass">;
   /** Mass fraction of the formula; the whole unless given. */
   readonly assay?: QuantityLike;
