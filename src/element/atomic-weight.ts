@@ -131,7 +131,7 @@ function bareNumber(q: Quantity): Quantity {
  * atomicWeight("Cu").value // => 63.546
  * atomicWeight("Pb", { convention: "midpoint" }).value // => 207.04
  */
-export function atomicWeight(symbol: string | number, options: AtomicWeightOptions = {}): Quantity {
+export function atomicWeight(symbol: string | number, options: AtomicWeightOptions = {}): Quantity<"molar mass"> {
   const index = elementIndex(symbol);
   needWeightOptions(options);
   if (options.value !== undefined) return ownValue(index, options.value);

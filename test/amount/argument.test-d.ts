@@ -1,6 +1,8 @@
 // Wrong units are compile errors.
 import { expectTypeOf, test } from "vitest";
 import { amountOf, dilute, gasVolume, massOf, titrate } from "../../src/amount";
+import { pHOf } from "../../src/aqueous";
+import { molarMass } from "../../src/formula";
 import { equivalentMass, hydrationNumber } from "../../src/hydrate";
 import { type Quantity, quantity } from "../../src/quantity";
 
@@ -23,6 +25,10 @@ test("a wrong unit in a literal does not compile", () => {
   hydrationNumber({ before: "5 mL", after: "3 g", anhydrous: "CuSO4" });
   // @ts-expect-error the dimension of a quantity is known too
   amountOf(quantity("1 L"), "NaCl");
+  // @ts-expect-error nor is a molar mass a mass
+  amountOf(molarMass("NaCl"), "NaCl");
+  // @ts-expect-error or a pH
+  amountOf(pHOf({ water: "1 L", dissolved: [] }), "NaCl");
 });
 
 test("results know their dimension", () => {

@@ -23,9 +23,9 @@ describe("types of the formula room", () => {
     expectTypeOf<ReturnType<Formula["count"]>>().toEqualTypeOf<Fraction>();
     expectTypeOf<Formula["parts"]>().toEqualTypeOf<FormulaPart[]>();
     expectTypeOf(molarMass).parameter(0).toEqualTypeOf<string | Formula>();
-    expectTypeOf(molarMass("H2O")).toEqualTypeOf<Quantity>();
-    expectTypeOf(massFractionOf("H", "H2O")).toEqualTypeOf<Quantity>();
-    expectTypeOf(atomicWeight("H")).toEqualTypeOf<Quantity>();
+    expectTypeOf(molarMass("H2O")).toEqualTypeOf<Quantity<"molar mass">>();
+    expectTypeOf(massFractionOf("H", "H2O")).toEqualTypeOf<Quantity<"number">>();
+    expectTypeOf(atomicWeight("H")).toEqualTypeOf<Quantity<"molar mass">>();
     expectTypeOf(empiricalFormula({ C: "40 %" }).formula).toEqualTypeOf<Formula>();
   });
 

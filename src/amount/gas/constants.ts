@@ -15,7 +15,7 @@ let avogadro: Quantity | undefined;
  * @example
  * molarGasConstant().format({ significant: 10 }) // => "8.314462618 J/(mol K)"
  */
-export function molarGasConstant(): Quantity {
+export function molarGasConstant(): Quantity<"molar heat capacity"> {
   gas ??= quantity(
     { value: "8.31446261815324", unit: "J/(mol K)" },
     { symbol: "R", label: "molar gas constant", source: cite("siBrochure9") },
@@ -32,7 +32,7 @@ export function molarGasConstant(): Quantity {
  * @example
  * avogadroConstant().in("mol^-1").toString() // => "6.02214076e+23"
  */
-export function avogadroConstant(): Quantity {
+export function avogadroConstant(): Quantity<"amount of substance^-1"> {
   avogadro ??= quantity(
     { value: "6.02214076e23", unit: "mol^-1" },
     { symbol: "N(A)", label: "Avogadro constant", source: cite("siBrochure9") },

@@ -681,6 +681,6 @@ export const tryAqueousComposition = (request: AqueousRequest): Result<AqueousCo
  * @example
  * pHOf({ water: "1 L", dissolved: [{ formula: "CH3COOH", amount: "0.1 mol" }] }).format({ decimals: 2, uncertainty: "none" }) // => "2.88"
  */
-export function pHOf(request: AqueousRequest): Quantity {
+export function pHOf(request: AqueousRequest): Quantity<"number"> {
   return aqueousComposition(request).pH;
 }

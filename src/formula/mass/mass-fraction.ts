@@ -62,7 +62,11 @@ function share(part: Quantity, whole: Quantity, what: string, f: Formula): Quant
  * massFractionOf("Cu", "CuSO4·5H2O").format({ decimals: 4 }) // => "0.2545"
  * massFractionOf("H2O", "CuSO4·5H2O").format({ decimals: 4 }) // => "0.3608"
  */
-export function massFractionOf(what: string, formula: string | Formula, options?: MolarMassOptions): Quantity {
+export function massFractionOf(
+  what: string,
+  formula: string | Formula,
+  options?: MolarMassOptions,
+): Quantity<"number"> {
   const f = asFormula(formula, "formula");
   const whole = molarMass(f, options);
   if (typeof what !== "string") throw notText(what, "what");

@@ -138,7 +138,7 @@ const NO_OPTIONS: MolarMassOptions = {};
  * molarMass("CuSO4·5H2O").value // => 249.677
  * molarMass("D2O").format({ decimals: 4 }) // => "20.0272 g/mol"
  */
-export function molarMass(formula: string | Formula, options: MolarMassOptions = NO_OPTIONS): Quantity {
+export function molarMass(formula: string | Formula, options: MolarMassOptions = NO_OPTIONS): Quantity<"molar mass"> {
   const f = typeof formula === "string" ? parseFormula(formula) : formula;
   if (
     options === NO_OPTIONS &&
@@ -168,7 +168,7 @@ export function molarMass(formula: string | Formula, options: MolarMassOptions =
 export function tryMolarMass(
   formula: string | Formula,
   options?: MolarMassOptions,
-): Result<Quantity, ErrorWithCode<FormulaErrorCode | ElementErrorCode | QuantityErrorCode>> {
+): Result<Quantity<"molar mass">, ErrorWithCode<FormulaErrorCode | ElementErrorCode | QuantityErrorCode>> {
   return attempt(() => molarMass(formula, options));
 }
 
@@ -189,7 +189,7 @@ export function tryMolarMass(
 export function monoisotopicMass(
   formula: string | Formula,
   options: { readonly electronMass?: boolean | undefined } = {},
-): Quantity {
+): Quantity<"molar mass"> {
   const f = asFormula(formula, "formula");
   needMonoisotopicOptions(options);
   const terms: MassTerm[] = [];

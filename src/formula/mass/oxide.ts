@@ -158,7 +158,7 @@ export function massAs(
   of: string | Formula,
   as: string | Formula,
   options: MolarMassOptions & { readonly element?: string | undefined } = {},
-): Quantity {
+): Quantity<"mass"> {
   const given = expectDimension(mass, "mass", "the mass of the material");
   const material = asFormula(of, "of");
   const basis = asFormula(as, "as");

@@ -191,7 +191,7 @@ function numberFunction(
  * @example
  * naturalLogarithm("10").format({ significant: 5 }) // => "2.3026"
  */
-export function naturalLogarithm(x: QuantityLike): Quantity {
+export function naturalLogarithm(x: QuantityLike): Quantity<"number"> {
   return numberFunction(
     x,
     "ln",
@@ -207,7 +207,7 @@ export function naturalLogarithm(x: QuantityLike): Quantity {
  * @example
  * decimalLogarithm("1000").toString() // => "3"
  */
-export function decimalLogarithm(x: QuantityLike): Quantity {
+export function decimalLogarithm(x: QuantityLike): Quantity<"number"> {
   return numberFunction(
     x,
     "log10",
@@ -223,7 +223,7 @@ export function decimalLogarithm(x: QuantityLike): Quantity {
  * @example
  * exponential("1").format({ significant: 6 }) // => "2.71828"
  */
-export function exponential(x: QuantityLike): Quantity {
+export function exponential(x: QuantityLike): Quantity<"number"> {
   return numberFunction(
     x,
     "exp",
