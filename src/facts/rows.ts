@@ -118,7 +118,7 @@ export interface UnitFact extends Sourced {
 export interface WeightFact extends Sourced {
   /** Symbol of the element. */
   readonly element: string;
-  /** Relative atomic mass as text, an uncertainty allowed. */
+  /** Molar mass as text, an uncertainty allowed: "66.0(1) g/mol". */
   readonly weight: string;
 }
 

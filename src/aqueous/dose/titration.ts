@@ -48,7 +48,7 @@ export interface CurvePoint {
 
 /** A titration curve. */
 export interface TitrationCurve {
-  /** In the order of the volumes. */
+  /** One for each volume, in the order of `at` where that was given. */
   readonly points: readonly CurvePoint[];
   /** Last volume of the curve. */
   readonly to: Quantity<"volume">;

@@ -141,7 +141,7 @@ export interface RecipeYield {
 
 /** What a recipe comes to. */
 export interface RecipeCheck {
-  /** As balanced; for several steps their sum. */
+  /** As balanced; that of the first step where there are several. */
   readonly equation: BalancedEquation;
   /** Formula that the yields are calculated for. */
   readonly product: string;

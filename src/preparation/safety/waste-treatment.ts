@@ -18,7 +18,7 @@ export interface Treatment {
   readonly reagent: string;
   /** What it is added for, in words. */
   readonly purpose: string;
-  /** Of the reagent to add, 10 % excess included. */
+  /** Of the reagent to add; 10 % excess included, except for acid. */
   readonly amount: Quantity<"amount of substance">;
   /** Undefined for `H+`. */
   readonly mass: Quantity<"mass"> | undefined;
@@ -162,7 +162,7 @@ export function treatmentOf(
 export interface DissolvedMetal {
   /** Of the element. */
   readonly symbol: string;
-  /** In all its dissolved forms. */
+  /** In moles of the element. */
   readonly amount: Quantity<"amount of substance">;
   /** As the element. */
   readonly mass: Quantity<"mass">;

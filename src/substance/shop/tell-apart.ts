@@ -115,7 +115,7 @@ export function usualStrength(candidate: ShopCandidate): Quantity | undefined {
 
 /** A material as a plan takes it. */
 export interface ShelfForm {
-  /** What the person calls it. */
+  /** The good as the shop calls it. */
   readonly name: string;
   /** What is really in it, crystal water included. */
   readonly form: string;
