@@ -248,7 +248,8 @@ function everything(index: Index, request: RouteRequest, wish: Wish): Routes {
   for (const compound of index.all.compounds) {
     const reach = index.reach(compound.key, request.steps ?? 1);
     if (reach === undefined || reach.steps === 0 || isRefused(compound) || compound.made.kind === "molecule") continue;
-    const [best] = routesTo(compound, formOf(compound), index, { ...request, most: 1 }, wish).routes;
+    const one = { ...request, most: 1, steps: request.steps ?? 1 } as const;
+    const [best] = routesTo(compound, formOf(compound), index, one, wish).routes;
     if (best !== undefined) routes.push(best);
   }
   routes.sort((a, b) => a.rank.score - b.rank.score || (a.target < b.target ? -1 : 1));

@@ -9,6 +9,7 @@ import { doesItGo, type Feasibility, type FeasibilityReason, type ShelfMaterial 
 import { precipitatedCarbonate } from "../solubility";
 import type { Candidate } from "./candidates";
 import { compoundOf, falls, formulaFrom, keyOf, madeOf } from "./compound";
+import { UNFIT, UNFIT_BY_HEAT } from "./data/unfit";
 import { equationOf } from "./equation";
 import { refusedClass } from "./safety";
 
@@ -40,6 +41,9 @@ export type Judgement =
 const ENOUGH = { falls: 0.85, "falls from acid": 0.5, dissolved: 0.8 } as const;
 /** Most of the metal that may stand as another solid in a product that nothing parts. */
 const TRACE = 0.03;
+
+/** Least constant of an exchange of one solid for another. */
+const LEAST_EXCHANGE = 10;
 
 /** How much too much a hand puts in. */
 const OVERDOSE = "20 %";
@@ -77,6 +81,28 @@ function refuse(
   return { ok: false, equation, product, why, text, reasons: rest.reasons ?? [], instead: rest.instead ?? [] };
 }
 
+const same = (a: string, b: string): boolean => keyOf(a) === keyOf(b);
+
+/** What chemistry allows and a bench does not; undefined for what may be judged. */
+function unfit({ family, product, feeds }: Candidate): string | undefined {
+  const is = ({ formula, as }: (typeof UNFIT)[number]): boolean =>
+    (as !== "feed" && same(formula, product.forms[0]!)) ||
+    (as !== "product" && feeds.some(({ forms }) => same(formula, forms[0]!)));
+  const row = family.code === "heat" ? undefined : UNFIT.find(is);
+  if (row !== undefined) return `${formulaFrom(row.formula).toUnicode()}: ${row.why}`;
+  if (family.code === "heat")
+    return UNFIT_BY_HEAT.find(
+      ({ from, to }) => same(to, product.forms[0]!) && feeds.some(({ forms }) => same(from, forms[0]!)),
+    )?.why;
+  // what is neither filtered off nor wanted stays with the product
+  if (family.code !== "keep-filtrate") return undefined;
+  const [salt, carrier] = feeds;
+  const off = new Set(carrier!.made.cations.map(({ formula }) => formula));
+  const own = new Set(product.made.cations.map(({ formula }) => formula));
+  const stays = salt!.made.cations.find(({ formula }) => !off.has(formula) && !own.has(formula));
+  return stays === undefined ? undefined : `${stays.formula} stays in the filtrate with the product`;
+}
+
 function judgeNow(c: Candidate, product: string, materials: readonly ShelfMaterial[]): Judgement {
   const equation = equationOf(
     c,
@@ -90,6 +116,8 @@ function judgeNow(c: Candidate, product: string, materials: readonly ShelfMateri
       "no",
       `no equation balances ${materials.map(({ form }) => form).join(" + ")} to ${product}`,
     );
+  const why = unfit(c);
+  if (why !== undefined) return refuse(product, equation, "no", why);
   const all = [...equation.reactants, ...equation.products].map(({ formula }) => formula.toString());
   if (all.some(isDeadly)) return refuse(product, equation, "refused", "it needs or sets free what no route makes");
   const made = equation.products.map(({ formula }) => formula.toString());
@@ -209,5 +237,18 @@ function weighed(c: Candidate, product: string, equation: BalancedEquation, feas
   // a second solid in a cake cannot be washed out
   if (solid && beside > TRACE)
     return refuse(product, equation, "no", `${instead.join(" and ")} stands beside it`, { reasons, instead });
+  // a solid that turns into another one of nearly the same solubility stays mixed with it, whatever the excess
+  const exchange = reasons.find(({ code }) => code === "solid-to-solid")?.numbers[0]?.toNumber();
+  if (exchange !== undefined && exchange < LEAST_EXCHANGE)
+    return refuse(
+      product,
+      equation,
+      "no",
+      `the exchange stops at ${exchange.toPrecision(2)}: both solids stay together`,
+      {
+        reasons,
+        instead,
+      },
+    );
   return { ok: true, equation, product, feasibility, share, beside };
 }

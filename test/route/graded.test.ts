@@ -2,6 +2,7 @@
 // that does not go.
 import { findRoutes } from "preparative";
 import { describe, expect, it } from "vitest";
+import { BLIND } from "./blind";
 import { GRADED, type Graded } from "./graded";
 import { jars } from "./shelves";
 
@@ -22,5 +23,27 @@ describe("reactions that a generator writes", () => {
 
   it("are offered in 95 of 100 cases where they work", () => {
     expect(graded("works", offered).length / graded("works").length).toBeGreaterThanOrEqual(0.95);
+  });
+});
+
+describe("reactions that were offered, graded by somebody else", () => {
+  const offered = BLIND.filter(isOffered);
+  const graded = (grade: Graded[2], rows: readonly Graded[]): readonly string[] =>
+    rows.filter((row) => row[2] === grade).map(([product]) => product);
+
+  it("are still offered where they work, and nowhere where they do not go", () => {
+    expect(graded("works", BLIND)).toHaveLength(65);
+    expect(graded("works", offered)).toHaveLength(65);
+    expect(graded("no", offered)).toEqual([]);
+  });
+
+  it("are poor only where another hydrate than the asked one stands, or a syrup", () => {
+    expect(graded("poor", offered)).toEqual([
+      "Ca(CH3COO)2·2H2O",
+      "KCH3COO·1½H2O",
+      "Fe2(SO4)3",
+      "Mn(NO3)2·6H2O",
+      "NaHCOO·2H2O",
+    ]);
   });
 });
