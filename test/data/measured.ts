@@ -23,8 +23,14 @@ export const MEASURED: readonly Measured[] = [
   },
   {
     what: "texts made by grammars and damaged, given to the readers of quantities, formulas, equations, names, labels and recipes",
-    figure: "50,000 texts, 17,775 read, no find, slowest 129 ms",
-    command: "npm run fuzz -- 0.05 20261128",
+    figure: "10,000,000 texts, 3,537,838 read; none broke a reader, none read back as something else",
+    command: "npm run fuzz -- 10 20261128",
+    date: "2026-11-28",
+  },
+  {
+    what: "reactions of one step that a shelf of 119 jars was offered, graded by somebody who had not seen the code",
+    figure: "65 of 83 work, 16 poor, 2 wrong; 11 of the poor and both wrong ones are refused since, by rule",
+    command: "npx vitest run test/route/graded.test.ts",
     date: "2026-11-28",
   },
 ];
