@@ -39,9 +39,13 @@ export function lostInDrying({ batch, observed: { dried }, dry, dryness }: Evide
   return first.minus(dry).dividedBy(first).compare(most) > 0;
 }
 
+/** Does ignition say that it is another form? */
+const isOtherByFire = ({ batch, identity }: Evidence): boolean =>
+  identity?.verdict === "identified" && identity.remaining[0] !== batch.product.formula;
+
 /** Share of the product that the liquor kept before crystals lost their water; nothing where they did not. */
 function leftInLiquor(evidence: Evidence): Quantity {
-  const kept = lostInDrying(evidence) ? leastExplained(evidence).kept : undefined;
+  const kept = lostInDrying(evidence) || isOtherByFire(evidence) ? leastExplained(evidence).kept : undefined;
   return kept?.dividedBy(evidence.batch.product.theoreticalYield) ?? exact("0");
 }
 

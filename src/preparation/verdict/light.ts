@@ -203,7 +203,10 @@ export function fits(
         ? `, but ignition says ${told}`
         : ", and ignition agrees";
   // Less than handling alone explains is there because the liquor keeps the rest, as planned.
-  const byLiquor = clearlyAbove(expected.times(lessThanAll(handlingLoss)), dry) ? motherLiquor(evidence) : [];
+  const byLiquor = (clearlyAbove(expected.times(lessThanAll(handlingLoss)), dry) ? motherLiquor(evidence) : []).map(
+    // a liquor explains the mass of a form that ignition excludes as little as handling does
+    (one) => (isOther ? { ...one, weight: one.weight * belief("otherwiseByFire") } : one),
+  );
   const findings: Finding[] = [
     ...byLiquor,
     {
