@@ -4,6 +4,7 @@ import { attempt } from "../../src/foundation/error";
 import { crystalWater, hydrateOf, knownForms, soldHydrates, stableHydrate, stagedDehydration } from "../../src/hydrate";
 import { DEHYDRATION } from "../../src/hydrate/data/dehydration";
 import { HYDRATE_FORMS } from "../../src/hydrate/data/forms";
+import { explain } from "../../src/quantity";
 import { sourceKeys } from "../../src/sources";
 import { SHOP_MATERIALS } from "../../src/substance/data/shop-materials";
 import { THERMAL } from "../../src/substance/data/thermal-steps";
@@ -188,5 +189,82 @@ describe("staged dehydration", () => {
     expect(outcome.ok ? "" : outcome.error.code).toBe("hydrate.unknown-salt");
     const kin = attempt(() => stagedDehydration("CuSO4"));
     expect(kin.ok ? "" : kin.error.hint).toContain("CuSO4·5H2O");
+  });
+});
+
+describe("a known form", () => {
+  test("shows itself as its formula, and as plain data with what is known only", () => {
+    const [anhydrous, mono] = knownForms("ZnSO4");
+    expect([String(anhydrous), String(mono)]).toEqual(["ZnSO4", "ZnSO4.H2O"]);
+    const plain = JSON.parse(JSON.stringify(knownForms("ZnSO4"))) as Record<string, unknown>[];
+    expect(plain.map(({ formula, waters, sold }) => [formula, waters, sold])).toEqual([
+      ["ZnSO4", "0", false],
+      ["ZnSO4.H2O", "1", true],
+      ["ZnSO4.6H2O", "6", false],
+      ["ZnSO4.7H2O", "7", true],
+    ]);
+    // zinc sulfate: heptahydrate to 38 °C, hexahydrate to 48 °C, then monohydrate (from memory of handbooks)
+    const degrees = (value: string) => expect.objectContaining({ value, unit: "°C" });
+    expect(plain.map(({ range }) => range)).toEqual([
+      undefined,
+      { from: degrees("48") },
+      { from: degrees("38"), upTo: degrees("48") },
+      { upTo: degrees("38") },
+    ]);
+    expect(plain.map((form) => "rangeSource" in form)).toEqual([false, true, true, true]);
+  });
+
+  test("stands at the temperature where it ends, and the next one above", () => {
+    const at = (salt: string, temperature: Parameters<typeof stableHydrate>[1]) =>
+      String(stableHydrate(salt, temperature));
+    expect([at("Na2SO4", "32.38 °C"), at("Na2SO4", "32.39 °C")]).toEqual(["Na2SO4.10H2O", "Na2SO4"]);
+    expect([at("ZnSO4", "38 °C"), at("ZnSO4", "38.1 °C")]).toEqual(["ZnSO4.7H2O", "ZnSO4.6H2O"]);
+    expect([at("ZnSO4", "48 °C"), at("ZnSO4", "48.1 °C")]).toEqual(["ZnSO4.6H2O", "ZnSO4.H2O"]);
+    expect([at("Na2SO4", "0 °C"), at("Na2SO4", "100 °C")]).toEqual(["Na2SO4.10H2O", "Na2SO4"]);
+    expect([at("Na2SO4", "-0.01 °C"), at("Na2SO4", "100.01 °C")]).toEqual(["undefined", "undefined"]);
+  });
+});
+
+describe("stages of heating", () => {
+  // of 249.677 g: 213.647 g trihydrate, 177.617 g monohydrate, 159.602 g salt, 79.545 g oxide (IUPAC 2021)
+  test("say what is left, what is lost, and at what temperature", () => {
+    const { form, steps, source } = stagedDehydration("CuSO4·5H2O");
+    expect(form.toString()).toBe("CuSO4.5H2O");
+    const masses = [213.647, 177.617, 159.602, 79.545];
+    steps.forEach((step, i) => {
+      expect(step.massFraction.toNumber("")).toBeCloseTo(masses[i]! / 249.677, 6);
+      expect(step.loss.toNumber("")).toBeCloseTo(1 - masses[i]! / 249.677, 6);
+      expect(step.mass).toBeUndefined();
+    });
+    // temperatures as taught, 63, 109, 200 and 650 °C (from memory of handbooks)
+    expect(steps.map((step) => step.from.toString())).toEqual(["63 °C", "109 °C", "200 °C", "650 °C"]);
+    expect(steps.map((step) => step.until)).toEqual([undefined, undefined, undefined, undefined]);
+    expect(source).not.toBe("");
+    const [left, loss] = [steps[0]!.massFraction, steps[0]!.loss].map((q) => explain(q).steps.at(-1)!);
+    expect([left!.symbol, left!.rule]).toEqual([
+      "left(CuSO₄·3H₂O)",
+      "part of the mass left = mass of the stage / mass at the start",
+    ]);
+    expect([loss!.symbol, loss!.rule]).toEqual(["loss(CuSO₄·3H₂O)", "loss = 1 - part of the mass left"]);
+  });
+
+  test("of a form without a row name the rows of the same salt", () => {
+    const refused = (formula: string) => {
+      const outcome = attempt(() => stagedDehydration(formula));
+      return outcome.ok ? undefined : outcome.error;
+    };
+    expect(refused("CuSO4")?.message).toContain("how CuSO₄ loses its water is not tabulated");
+    expect(refused("CuSO4")?.hint).toBe("tabulated of this salt: CuSO4·H2O, CuSO4·3H2O, CuSO4·5H2O");
+    expect(refused("CuSO4")?.details).toEqual({ formula: "CuSO4" });
+    expect(refused("KCl")?.hint).toContain("weigh before and after heating for hydrationNumber");
+  });
+
+  test("carry the name of what was weighed into the mass of a stage", () => {
+    const [first] = stagedDehydration("CuSO4·5H2O", "5.000 g").steps;
+    expect(explain(first!.mass!).given.map(({ symbol, label }) => `${symbol}: ${label}`)).toContain(
+      "m(CuSO₄·5H₂O): mass of CuSO₄·5H₂O",
+    );
+    const outcome = attempt(() => stagedDehydration("CuSO4·5H2O", "0 g"));
+    expect(outcome.ok ? "" : outcome.error.code).toBe("amount.not-positive");
   });
 });

@@ -159,3 +159,214 @@ describe("mean water of a weathered salt", () => {
     expect(much.ok ? "" : much.error.code).toBe("amount.fraction-above-one");
   });
 });
+
+describe("candidates", () => {
+  const rows = (experiment: Parameters<typeof hydrationNumber>[0]): string[] =>
+    hydrationNumber(experiment).candidates.map(
+      (c) =>
+        `${c.formula} to ${c.residue}: loses ${c.expectedLoss.format({ decimals: 2, uncertainty: "none" })}` +
+        `${c.known ? ", listed" : ""}${c.fits ? ", fits" : ""}${c.improbable === undefined ? "" : ", improbable"}`,
+    );
+
+  // n M(H2O) / (M + n M(H2O)) with M(CuSO4) 159.602, M(CuO) 79.545, M(CdSO4) 208.471, M(H2O) 18.015 (IUPAC 2021)
+  test("are the whole numbers around and the known forms near, nearest first, with the loss each would have", () => {
+    expect(rows({ before: "5.000 g", after: "3.196 g", anhydrous: "CuSO4" })).toEqual([
+      "CuSO4.5H2O to CuSO4: loses 36.08 % w/w, listed, fits",
+      "CuSO4.4H2O to CuSO4: loses 31.11 % w/w",
+      "CuSO4.6H2O to CuSO4: loses 40.38 % w/w, improbable",
+      "CuSO4.7H2O to CuSO4: loses 44.14 % w/w, improbable",
+    ]);
+    expect(rows({ before: "7.695 g", after: "6.254 g", anhydrous: "CdSO4" })).toEqual([
+      "3CdSO4.8H2O to CdSO4: loses 18.73 % w/w, listed, fits",
+      "CdSO4.2H2O to CdSO4: loses 14.74 % w/w",
+      "CdSO4.H2O to CdSO4: loses 7.95 % w/w, listed",
+      "CdSO4.3H2O to CdSO4: loses 20.59 % w/w, fits, improbable",
+      "CdSO4.4H2O to CdSO4: loses 25.69 % w/w, improbable",
+    ]);
+  });
+
+  // 249.677 g of CuSO4·5H2O leave 79.545 g of CuO: 68.14 % goes
+  test("that went on to the oxide come first where no number of waters is believed, unless the residue was said", () => {
+    const ignited = { before: "5.000 g", after: "1.593 g", anhydrous: "CuSO4" } as const;
+    expect(rows(ignited)[0]).toBe("CuSO4.5H2O to CuO: loses 68.14 % w/w, listed, fits");
+    expect(hydrationNumber(ignited).warnings).toEqual([
+      "CuSO4.19H2O dried to CuSO4 is improbable: no form of CuSO4 with more than 5 waters is listed; " +
+        "CuSO4.5H2O ignited to CuO fits",
+    ]);
+    const said = hydrationNumber({ ...ignited, residue: "CuSO4" });
+    expect(said.candidates.every((c) => c.residue.toString() === "CuSO4")).toBe(true);
+    expect(said.candidates).toHaveLength(4);
+    expect(said.formula.toString()).toBe("CuSO4.19H2O");
+    expect(said.warnings).toEqual(["CuSO4.19H2O is improbable: no form of CuSO4 with more than 5 waters is listed"]);
+  });
+
+  // 392.1 g of Mohr's salt leave half a mole of Fe2O3, 79.84 g; 245.1 g of Mn(CH3COO)2·4H2O a third of Mn3O4, 76.27 g
+  test("know the oxide that ignition in air leaves, and that ammonium leaves none", () => {
+    expect(rows({ before: "3.9214 g", after: "0.7984 g", anhydrous: "(NH4)2Fe(SO4)2" })[0]).toBe(
+      "(NH4)2Fe(SO4)2.6H2O to Fe2O3: loses 79.64 % w/w, listed, fits",
+    );
+    expect(rows({ before: "2.4509 g", after: "0.7627 g", anhydrous: "Mn(CH3COO)2" })[0]).toBe(
+      "Mn(CH3COO)2.4H2O to Mn3O4: loses 68.88 % w/w, listed, fits",
+    );
+  });
+
+  test("of a salt without a listed hydrate are doubted from the thirteenth water on", () => {
+    // 74.548 g of KCl with 12 or 13 waters of 18.015 g
+    const at = (n: number) => {
+      const before = { value: (74.548 + n * 18.015).toFixed(3), unit: "g" } as const;
+      return hydrationNumber({ before, after: "74.548 g", anhydrous: "KCl" });
+    };
+    const rare = "hydrates of more than 12 waters are rare, and none of KCl is listed";
+    expect(at(12).warnings).toEqual([]);
+    expect(
+      at(13)
+        .candidates.slice(0, 3)
+        .map((c) => `${c.formula} ${c.improbable ?? ""}`),
+    ).toEqual(["KCl.12H2O ", `KCl.13H2O ${rare}`, `KCl.14H2O ${rare}`]);
+    expect(at(15).warnings).toEqual([`KCl.15H2O is improbable: ${rare}`]);
+  });
+
+  // with u(m) = 1 mg on both masses: u(x)/x of the ratio 1.804/3.196 is about 8e-4, of which two make 0.008 waters
+  test("fit within two standard uncertainties of the weighings", () => {
+    const weighed = hydrationNumber({ before: "5.000 ± 0.001 g", after: "3.196 ± 0.001 g", anhydrous: "CuSO4" });
+    const u = weighed.waters.standardUncertainty!.toNumber();
+    for (const c of weighed.candidates) {
+      expect(c.inUncertainties).toBeCloseTo(c.deviation / u, 9);
+      expect(c.deviation).toBeCloseTo(weighed.waters.toNumber("") - c.waters.valueOf(), 9);
+      expect(c.fits).toBe(Math.abs(c.deviation) <= 2 * u);
+    }
+    expect(weighed.candidates.filter((c) => c.fits)).toHaveLength(1);
+  });
+});
+
+describe("heating that cannot have been so", () => {
+  test.each([
+    [
+      { before: "1 g", after: "2 g", anhydrous: "CuSO4" },
+      "it weighs more after heating: 1 g before, 2 g after",
+      "check the order of the weighings; a salt that oxidises or absorbs carbon dioxide gains mass",
+      { before: "1 g", after: "2 g" },
+    ],
+    [
+      { before: "10 g", after: "5 g", vessel: "5 g", anhydrous: "CuSO4" },
+      "nothing is left: 5 g after heating in a vessel of 5 g",
+      undefined,
+      { after: "5 g", vessel: "5 g" },
+    ],
+    [
+      { before: "10 g", after: "5 g", anhydrous: "CuSO4", residue: "ZnSO4·H2O" },
+      "ZnSO4.H2O is not a form of CuSO4",
+      undefined,
+      { residue: "ZnSO4·H2O", anhydrous: "CuSO4" },
+    ],
+    [
+      { before: "10 g", after: "0.0001 g", anhydrous: "CuSO4" },
+      "waters for each CuSO4: no salt contains so many",
+      "check the weighings: most of what was weighed went away on heating",
+      expect.objectContaining({ waters: expect.stringMatching(/^8859\d\d/) }),
+    ],
+  ] as const)("is refused: %o", (experiment, message, hint, details) => {
+    const outcome = attempt(() => hydrationNumber(experiment));
+    const error = outcome.ok ? undefined : outcome.error;
+    expect(error?.message).toContain(message);
+    expect(error?.hint).toBe(hint);
+    expect(error?.details).toEqual(details);
+  });
+});
+
+describe("the working of waters", () => {
+  // 5.000 - 3.557 = 1.443 g of water, / 18.015 g/mol, for 3.557 g / 177.617 g/mol of the monohydrate, and the one it keeps: 4.9997
+  test("names each weighing, the residue without its vessel, and the water that stayed", () => {
+    const x = hydrationNumber({
+      before: "58.200 g",
+      after: "56.757 g",
+      vessel: "53.200 g",
+      anhydrous: "CuSO4",
+      residue: "CuSO4·H2O",
+    }).waters;
+    expect(x.toNumber("")).toBeCloseTo((5 - 3.557) / 18.015 / (3.557 / 177.617) + 1, 9);
+    const { steps, given } = explain(x);
+    const rules = new Map(steps.map((step) => [step.symbol, step.rule]));
+    expect(rules.get("m(H₂O)")).toBe("water lost = mass before - mass after");
+    expect(rules.get("n(H₂O)")).toBe("amount of water = water lost / molar mass");
+    expect(rules.get("m(residue)")).toBe("residue = mass after heating - vessel");
+    expect(rules.get("n(CuSO₄)")).toBe("amount of salt = residue / molar mass");
+    expect(rules.get("x")).toBe("waters = n(H₂O) / n(CuSO₄) + 1 still in the residue");
+    const labels = given.map(({ symbol, label }) => `${symbol}: ${label}`);
+    expect(labels).toEqual(
+      expect.arrayContaining(["m1: mass before heating", "m2: mass after heating", "m0: empty vessel"]),
+    );
+  });
+
+  test("says nothing of a residue or a vessel that were not there", () => {
+    const { steps } = explain(hydrationNumber({ before: "5.000 g", after: "3.196 g", anhydrous: "CuSO4" }).waters);
+    expect(steps.at(-1)!.rule).toBe("waters = n(H₂O) / n(CuSO₄)");
+    expect(steps.some((step) => step.symbol === "m(residue)")).toBe(false);
+  });
+
+  // a third of the mass of 3CdSO4·8H2O goes with one CdSO4: 6.254 g of the salt and 1.441 g of water, 2.667 waters
+  test("counts a residue that is written for several units by one of them", () => {
+    const all = hydrationNumber({
+      before: "7.6953 g",
+      after: "7.6953 g",
+      anhydrous: "CdSO4",
+      residue: "3CdSO4·8H2O",
+    });
+    expect(all.waters.toNumber("")).toBeCloseTo(8 / 3, 12);
+    const half = hydrationNumber({
+      before: "8.6953 g",
+      after: "7.6953 g",
+      anhydrous: "CdSO4",
+      residue: "3CdSO4·8H2O",
+    });
+    expect(half.waters.toNumber("")).toBeCloseTo(8 / 3 + 1 / 18.015 / (7.6953 / 256.51), 9);
+  });
+});
+
+describe("the working of mean water", () => {
+  test("gives the rule for waters, share and dry part", () => {
+    const { waters, between } = meanHydration({ salt: "Na2CO3", assay: "60 %" });
+    // 105.9875 (1/0.6 - 1) / 18.015, and (3.922 - 1) / (7 - 1) of the salt as heptahydrate
+    expect(waters.toNumber("")).toBeCloseTo((105.98753856 * (1 / 0.6 - 1)) / 18.015, 9);
+    expect(between!.shareOfMore.toNumber("")).toBeCloseTo((3.922196 - 1) / 6, 6);
+    const last = explain(waters).steps.at(-1)!;
+    expect([last.symbol, last.rule]).toEqual(["x", "mean waters = M(salt) (1/w - 1) / M(H₂O)"]);
+    const share = explain(between!.shareOfMore).steps.at(-1)!;
+    expect([share.symbol, share.rule]).toEqual([
+      "share(Na₂CO₃·7H₂O)",
+      "share of the salt in the form with more water, if the material is a mixture of the two",
+    ]);
+    expect(explain(waters).given.map(({ symbol, label }) => `${symbol}: ${label}`)).toContain(
+      "w(Na₂CO₃): mass fraction of Na₂CO₃",
+    );
+    const dried = meanHydration({ salt: "Na2CO3", before: "5 g", after: "3 g" }).anhydrousFraction;
+    const step = explain(dried).steps.at(-1)!;
+    expect([step.symbol, step.rule]).toEqual([
+      "w(Na₂CO₃)",
+      "mass fraction = mass after drying / mass before, less the vessel",
+    ]);
+  });
+
+  test("at a known form is that form, without a share of the next", () => {
+    // between the monohydrate, where it stands, and the heptahydrate
+    const { between } = meanHydration({ salt: "Na2CO3", before: "124.00253856 g", after: "105.98753856 g" });
+    expect([between!.less.toString(), between!.more.toString()]).toEqual(["Na2CO3.H2O", "Na2CO3.7H2O"]);
+    expect(between!.shareOfMore.toNumber("")).toBeCloseTo(0, 9);
+  });
+
+  test.each([{ before: "2 g" }, { after: "2 g" }, { vessel: "2 g" }, {}])(
+    "needs both weighings, not %o alone",
+    (part) => {
+      const outcome = attempt(() => meanHydration({ salt: "Na2CO3", ...part } as Parameters<typeof meanHydration>[0]));
+      const error = outcome.ok ? undefined : outcome.error;
+      expect(error?.code).toBe("hydrate.missing-input");
+      expect(error?.hint).toBe('give assay: "60 %", or before and after');
+    },
+  );
+
+  test.each([{ before: "2 g" }, { after: "2 g" }, { vessel: "2 g" }])("takes no %o beside an assay", (part) => {
+    const material = { salt: "Na2CO3", assay: "60 %", ...part } as Parameters<typeof meanHydration>[0];
+    const outcome = attempt(() => meanHydration(material));
+    expect(outcome.ok ? "" : outcome.error.code).toBe("hydrate.too-many-inputs");
+  });
+});

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { percentYield, theoreticalYield } from "../../src/amount";
 import { attempt } from "../../src/foundation/error";
 import { hydrateMixUps } from "../../src/hydrate";
+import { explain } from "../../src/quantity";
 
 const named = (question: Parameters<typeof hydrateMixUps>[0]): string[] =>
   hydrateMixUps(question).map((m) => `${m.heavier} / ${m.lighter}`);
@@ -77,5 +78,86 @@ describe("the hydrate guard", () => {
   ])("%o is refused with %s", (question, code) => {
     const outcome = attempt(() => hydrateMixUps(question));
     expect(outcome.ok ? "" : outcome.error.code).toBe(code);
+  });
+});
+
+describe("a mix-up", () => {
+  test("is told in both ways it can have happened, with its ratio as a rule", () => {
+    // M(CuSO4·5H2O) / M(CuSO4) = 249.677 / 159.602 = 1.5644; 1.56 is 0.28 % below
+    const [high] = hydrateMixUps({ yield: "156 %", of: "CuSO4·5H2O" });
+    expect([high!.salt, high!.heavier, high!.lighter].map(String)).toEqual(["CuSO4", "CuSO4.5H2O", "CuSO4"]);
+    expect(high!.ratio.toNumber("")).toBeCloseTo(249.677 / 159.602, 6);
+    expect(high!.deviation).toBeCloseTo(1.56 / (249.677 / 159.602) - 1, 6);
+    expect(high!.inUncertainties).toBeCloseTo(high!.deviation / 0.02, 9);
+    expect(explain(high!.ratio).steps.at(-1)!.rule).toBe("ratio = M(CuSO₄·5H₂O) / M(CuSO₄)");
+    expect(high!.explanations).toEqual([
+      "what was weighed is CuSO₄·5H₂O, the expectation was calculated for CuSO₄",
+      "CuSO₄ was put in where the recipe counts on CuSO₄·5H₂O",
+    ]);
+    const [low] = hydrateMixUps({ ratio: "0.64", of: "CuSO4" });
+    expect(low!.deviation).toBeCloseTo(0.64 / (159.602 / 249.677) - 1, 6);
+    expect(explain(low!.ratio).steps.at(-1)!.rule).toBe("ratio = M(CuSO₄) / M(CuSO₄·5H₂O)");
+    expect(low!.explanations).toEqual([
+      "what was weighed is CuSO₄, the expectation was calculated for CuSO₄·5H₂O",
+      "CuSO₄·5H₂O was put in where the recipe counts on CuSO₄",
+    ]);
+  });
+
+  test("of a salt written for several units counts one of them", () => {
+    // M(3CdSO4·8H2O) / 3 / M(CdSO4) = 256.51 / 208.471
+    const [first] = hydrateMixUps({ ratio: "1.23", of: "CdSO4" });
+    expect(first!.heavier.toString()).toBe("3CdSO4.8H2O");
+    expect(first!.ratio.toNumber("")).toBeCloseTo(256.51 / 208.471, 4);
+  });
+
+  test("comes in order: both sold first, then the nearest, whichever side of the figure it is on", () => {
+    for (const ratio of ["1.60", "0.62", "1.33", "0.88", "2.2"]) {
+      const all = hydrateMixUps({ ratio });
+      const rank = all.map((m) => (m.bothSold ? 0 : 1000) + Math.abs(m.inUncertainties));
+      expect(rank, ratio).toEqual([...rank].sort((a, b) => a - b));
+      expect(all.some((m) => m.inUncertainties > 0) && all.some((m) => m.inUncertainties < 0), ratio).toBe(true);
+      expect(all.every((m) => Math.abs(m.inUncertainties) <= 2)).toBe(true);
+    }
+  });
+
+  test("is looked for among the salts given, each once in whatever form", () => {
+    const question = { ratio: "1.60", of: ["ZnSO4", "ZnSO4·7H2O", "KCl"] };
+    expect(named(question)).toEqual(["ZnSO4.7H2O / ZnSO4.H2O"]);
+    expect(named({ ratio: "1.60" })).toContain("FeSO4.7H2O / FeSO4.H2O");
+    expect(named({ ratio: "1.60", of: "ZnSO4", relativeUncertainty: 0.0005 })).toEqual([]);
+    expect(named({ ratio: "1.60", of: "ZnSO4", relativeUncertainty: 0.001 })).toHaveLength(1);
+  });
+
+  test("begins two hundredths away from one", () => {
+    // plaster beside anhydrite: 145.15 / 136.13 = 1.066; within two standard uncertainties of 2 % of 1.0204 and more
+    expect(named({ ratio: "1.019", of: "CaSO4", relativeUncertainty: 0.03 })).toEqual([]);
+    expect(named({ ratio: "1.021", of: "CaSO4", relativeUncertainty: 0.03 })).toEqual(["CaSO4.0.5H2O / CaSO4"]);
+    expect(named({ ratio: "0.979", of: "CaSO4", relativeUncertainty: 0.03 })).toEqual(["CaSO4.0.5H2O / CaSO4"]);
+  });
+
+  test.each([
+    [{}, "a mix-up is looked for by ratio, yield, or observed and expected", 'give yield: "156 %", or'],
+    [
+      { expected: "1 g" },
+      "a mix-up is looked for by ratio, yield, or observed and expected",
+      'give yield: "156 %", or',
+    ],
+    [
+      { observed: "1 g" },
+      "a mix-up is looked for by ratio, yield, or observed and expected",
+      'give yield: "156 %", or',
+    ],
+    [{ ratio: "1.2", expected: "1 g" }, "give one of ratio, yield, and observed with expected", undefined],
+    [{ yield: "120 %", observed: "1 g" }, "give one of ratio, yield, and observed with expected", undefined],
+    [{ ratio: "0" }, "a ratio must be a number above zero, not 0", undefined],
+    [{ yield: "156" }, "no two forms of a salt differ by a factor of 156", 'its sign: "156 %"'],
+    [{ ratio: "1.5", of: ["KCl", "NaNO3"] }, "no hydrates of KCl, NaNO₃ are tabulated", "leave out of"],
+    [{ ratio: "1.5", relativeUncertainty: -1 }, "a relative uncertainty must be above zero, not -1", undefined],
+  ])("cannot be looked for with %o", (question, message, hint) => {
+    const outcome = attempt(() => hydrateMixUps(question as Parameters<typeof hydrateMixUps>[0]));
+    const error = outcome.ok ? undefined : outcome.error;
+    expect(error?.message).toContain(message);
+    if (hint === undefined) expect(error?.hint).toBeUndefined();
+    else expect(error?.hint).toContain(hint);
   });
 });
