@@ -7,6 +7,7 @@ import { type Formula, molarMass } from "../formula";
 import { byElements, splitWater } from "../formula/internal";
 import { Fraction } from "../foundation/fraction";
 import { frozen } from "../foundation/frozen";
+import { once } from "../foundation/memo";
 import { readable } from "../foundation/readable";
 import { INSPECT, shownAs } from "../foundation/shown";
 import { constitutionOf } from "../ion";
@@ -115,6 +116,12 @@ function rowOf(formula: FormulaLike): HydrateFormsRow | undefined {
   const salt = anhydrousOf(formula);
   return rowsBySalt(salt.toString()).get(constitutionOf(salt).identity);
 }
+
+/** Inventories list what is made or imported: who orders a salt may get such a form, although no shop has it on the shelf. */
+const INVENTORIES = /* @__PURE__ */ once(() => new Set((["aiic", "nzioc", "canadaDsl"] as const).map(cite)));
+
+/** Is the form in trade by the table: sold in shops, or listed in a national inventory of chemicals? */
+export const isTraded = ({ sold, source }: HydrateForm): boolean => sold || INVENTORIES().has(source);
 
 const formsByRow = /* @__PURE__ */ new Map<HydrateFormsRow, readonly HydrateForm[]>();
 

@@ -1,6 +1,7 @@
 // The run: the plan recomputed from what was really weighed and found, and the verdict on what came out. Only what is
 // looked at is worked out; a batch that went as planned is the plan's own.
 
+import type { Formula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { under } from "../foundation/facts";
 import { frozen } from "../foundation/frozen";
@@ -16,10 +17,12 @@ import { type Batch, type Before, batchOf } from "./planning/batch";
 import { planned } from "./planning/exact";
 import { type Figure, figure, figuresOf, type MovedFigure, movedSince, readFigures } from "./planning/figures";
 import { handOf } from "./procedure/words";
+import { candidatesLike, changedInAir } from "./reaction/candidates";
 import { guard } from "./request/argument";
 import { plain } from "./request/door";
 import type { ShelfMaterial } from "./request/request";
 import { type Dryness, drynessOf } from "./verdict/dryness";
+import type { Evidence } from "./verdict/evidence";
 import type { Finding, Yield } from "./verdict/finding";
 import type { Loss } from "./verdict/losses";
 import { lossesIn, type Observations, type Observed, readObservations } from "./verdict/observations";
@@ -172,6 +175,20 @@ function changesBetween(plan: Plan, batch: Batch): Change[] {
   return changes;
 }
 
+/** Was it put in? What is left of it is reported with the materials. */
+const isMaterial = ({ setting: { materials } }: Observed, formula: Formula): boolean =>
+  materials.some(({ form }) => form.hasSameComposition(formula));
+
+/** What the product may be: what the plan counts on, and what air makes of it. */
+function candidatesOf(observed: Observed, batch: Batch): Pick<Evidence, "candidates" | "inAir"> {
+  const { product } = observed.setting;
+  const formulas = changedInAir(product.formula).filter((formula) => !isMaterial(observed, formula));
+  const inAir = candidatesLike(formulas, product.formula, batch.product.amount).filter(
+    (one) => !batch.candidates.some(({ formula }) => formula === one.formula),
+  );
+  return { candidates: [...batch.candidates, ...inAir], inAir: new Set(inAir.map(({ formula }) => formula)) };
+}
+
 function identityOf(observed: Observed, { ignition, acidPerGram }: Observations, isDry: boolean): Identity | undefined {
   if (ignition === undefined && acidPerGram === undefined) return undefined;
   const { product } = observed.setting;
@@ -180,6 +197,7 @@ function identityOf(observed: Observed, { ignition, acidPerGram }: Observations,
     before: ignition?.before,
     after: ignition?.after,
     product: product.formula,
+    candidates: changedInAir(product.formula).filter((formula) => !isMaterial(observed, formula)),
     ...(residue === undefined ? {} : { residue }),
     adsorbedWater: planned(isDry ? "dryHolds" : "dampHolds"),
     acidPerGram: acidPerGram as "1 mmol/g" | undefined,
@@ -276,6 +294,7 @@ function computed(plan: Plan, planned: Before, observations: Observations, store
         ? notWeighed(batch, identity, plan.handlingLoss, expected, observed.setting.steps)
         : findingsFor({
             batch,
+            ...candidatesOf(observed, batch),
             observed,
             dry: dryMass,
             grams: handOf(observed.setting.steps).grams,

@@ -7,6 +7,7 @@ import { describe, expect, it } from "vitest";
 import { constitutionOf } from "../../src/ion";
 import { ABSORBENTS } from "../../src/preparation/data/absorbents";
 import { AGENTS } from "../../src/preparation/data/agents";
+import { CHANGED_IN_AIR } from "../../src/preparation/data/air";
 import { BELIEFS } from "../../src/preparation/data/beliefs";
 import { COUPLES, HOT_SULFURIC, IN_LYE, IN_WATER, OXIDISING_ACIDS, PASSIVE } from "../../src/preparation/data/couples";
 import { DELIQUESCENT, DRYING } from "../../src/preparation/data/drying";
@@ -39,6 +40,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   ACID_TAKES,
   AGENTS,
   BELIEFS: Object.values(BELIEFS),
+  CHANGED_IN_AIR,
   COATING: [COATING],
   COUPLES: COUPLES(),
   DECIDING,

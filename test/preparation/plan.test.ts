@@ -274,7 +274,10 @@ describe("a run", () => {
     expect(number(heavy.mass!.in("g"))).toBeCloseTo(120 - 93.55, 1);
     const unwashed = verdict.find((f) => f.code === "unwashed")!;
     // in 1 mol/kg feeds: 121 g of sulfate and 4.5 g of soda in 1.23 L, of which the cake keeps 1.5 to 4 mL/g × 93.55 g = 257 mL
-    expect(unwashed.text).toMatch(/at most 26\.\d g of the 26\.5 g/);
+    // within what a cake of its class may keep
+    expect(unwashed.text).toMatch(
+      /26\.5 g of .* would explain it, about what an unwashed cake contains: 26\.\d g by the plan/,
+    );
   });
 
   it("judges dryness from successive weighings", () => {

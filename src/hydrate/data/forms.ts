@@ -209,7 +209,7 @@ export const HYDRATE_FORMS = /* @__PURE__ */ once((): readonly HydrateFormsRow[]
   { salt: "NH4Al(SO4)2", forms: [{ waters: "12", source: "aiic", sold: true }] },
   { salt: "NH4Cr(SO4)2", forms: [{ waters: "12", source: "memory" }] },
   { salt: "NH4Fe(SO4)2", forms: [{ waters: "12", source: "aiic" }] },
-  { salt: "NH4MgPO4", forms: [{ waters: "6", source: "aiic" }] },
+  { salt: "NH4MgPO4", forms: [{ waters: "1", source: "memory" }, { waters: "6", source: "aiic" }] },
   { salt: "Na2B4O7", forms: [
     { waters: "0", source: "aiic", sold: true },
     { waters: "4", source: "memory", from: "58.2", rangeSource: "memory" },

@@ -53,11 +53,13 @@ export const OXIDES: readonly OxideRow[] = [
 interface PrecipitatesRow {
   readonly metal: string;
   readonly solids: readonly string[];
+  /** Those that books write and no liquor gives: they form under pressure only. */
+  readonly onBooksOnly?: readonly string[];
   readonly source: SourceKey;
 }
 
 export const PRECIPITATES: readonly PrecipitatesRow[] = [
-  { metal: "Cu", solids: ["Cu2(OH)2CO3", "Cu3(OH)2(CO3)2", "CuCO3", "Cu(OH)2"], source: "commonPractice" },
+  { metal: "Cu", solids: ["Cu2(OH)2CO3", "Cu3(OH)2(CO3)2", "CuCO3", "Cu(OH)2"], onBooksOnly: ["CuCO3"], source: "commonPractice" },
   { metal: "Zn", solids: ["Zn5(OH)6(CO3)2", "ZnCO3", "Zn(OH)2"], source: "commonPractice" },
   { metal: "Mg", solids: ["Mg5(CO3)4(OH)2·4H2O", "Mg5(CO3)4(OH)2·5H2O", "Mg4(CO3)3(OH)2·3H2O", "Mg4(CO3)3(OH)2·4H2O", "MgCO3·3H2O", "MgCO3", "Mg(OH)2"], source: "commonPractice" },
   { metal: "Ni", solids: ["Ni3(OH)4CO3·4H2O", "Ni3(OH)4CO3", "NiCO3", "Ni(OH)2"], source: "commonPractice" },

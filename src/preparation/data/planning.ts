@@ -80,6 +80,7 @@ export const PLANNING = {
   runScatter: { value: "3 %", what: "of the theory is what yields of one preparation scatter by from run to run, weighed as two runs", source: "commonPractice" },
   statedAssay: { value: "2 %", what: "is what the assay on a pack may be off, where it states no uncertainty", source: "commonPractice" },
   liquorDoubt: { value: "50 %", what: "of the liquor that is planned to stay in a cake is what a cake may really be off", source: "commonPractice" },
+  waterDoubt: { value: "10 %", what: "is what the water of a liquor may be off, where nobody measured it: jugs, rinsings, steam", source: "commonPractice" },
   // -- recipes
   largeExcess: { value: "2", what: "times the need: more than this is worth a word", source: "commonPractice" },
   shortage: { value: "1 %", what: "short of the need is rounding", source: "commonPractice" },

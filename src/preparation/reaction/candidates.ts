@@ -8,6 +8,7 @@ import { knownForms } from "../../hydrate";
 import { constitutionOf } from "../../ion";
 import type { Quantity } from "../../quantity";
 import { madeOf } from "../../substance/internal";
+import { CHANGED_IN_AIR } from "../data/air";
 import { PRECIPITATES } from "../data/ignition";
 import type { Formed } from "./account";
 import { nameOfFormula } from "./species";
@@ -64,6 +65,10 @@ function solidsOf(metal: string): readonly Formula[] {
   return solids;
 }
 
+/** Is it a formula that books write for what precipitates, and that no liquor gives? */
+export const isOnBooksOnly = (name: string): boolean =>
+  PRECIPITATES.some((row) => row.onBooksOnly?.some((text) => nameOfFormula(parseFormula(text)) === name));
+
 /** Is this one of the carbonates the table knows, water of crystallization aside? */
 export function isKnownCarbonate(formula: Formula): boolean {
   const key = keyElement(formula);
@@ -102,18 +107,43 @@ export function candidatesFor(
     .named({ symbol: `n(${key})`, rule: `amount of ${key} = amount × atoms of ${key} in the formula` });
   return [
     wanted,
-    ...othersOf(product, formed.formula, key, from, extra).map(({ name, perAtom }): Candidate => {
-      const theoreticalYield = metal
-        .times(perAtom)
-        .to("g")
-        .named({
-          symbol: `m(${name})`,
-          label: `the same ${key} as ${name}`,
-          rule: `mass = amount of ${key} / atoms in the formula × molar mass`,
-        });
-      return { formula: name, wanted: false, theoreticalYield };
-    }),
+    ...othersOf(product, formed.formula, key, from, extra).map((other) => candidateOf(other, metal, key)),
   ];
+}
+
+function candidateOf({ name, perAtom }: Other, metal: Quantity, key: string): Candidate {
+  const theoreticalYield = metal
+    .times(perAtom)
+    .to("g")
+    .named({
+      symbol: `m(${name})`,
+      label: `the same ${key} as ${name}`,
+      rule: `mass = amount of ${key} / atoms in the formula × molar mass`,
+    });
+  return { formula: name, wanted: false, theoreticalYield };
+}
+
+const rememberedAir = /* @__PURE__ */ remembering<readonly Formula[]>(200);
+
+/** What air makes of a powder that stands open. */
+export const changedInAir = (product: Formula): readonly Formula[] =>
+  rememberedAir(product.toString(), () => {
+    const row = CHANGED_IN_AIR.find(({ formula }) => parseFormula(formula).hasSameComposition(product));
+    return (row?.becomes ?? []).map((text) => parseFormula(text));
+  });
+
+/** The metal of so much product as each of these formulas. */
+export function candidatesLike(formulas: readonly Formula[], product: Formula, amount: Quantity): Candidate[] {
+  const key = keyElement(product);
+  if (key === undefined || formulas.length === 0) return [];
+  const metal = amount.times(product.count(key));
+  return formulas.map((formula) =>
+    candidateOf(
+      { name: nameOfFormula(formula), perAtom: molarMass(formula).dividedBy(formula.count(key)) },
+      metal,
+      key,
+    ),
+  );
 }
 
 interface Other {

@@ -5,6 +5,7 @@ import type { Identity } from "../identity/types";
 import type { Batch } from "../planning/batch";
 import { asMassOfWater } from "../planning/exact";
 import type { Hand } from "../procedure/words";
+import type { Candidate } from "../reaction/candidates";
 import { keptByWater } from "../reaction/fate";
 import type { Dryness } from "./dryness";
 import type { Loss } from "./losses";
@@ -56,6 +57,10 @@ export const atMost = (mass: Quantity, grams: Evidence["grams"]): string =>
 /** What the verdict is made from. */
 export interface Evidence {
   readonly batch: Batch;
+  /** The product under other formulas: what else precipitates, its hydrates, and what air makes of it. */
+  readonly candidates: readonly Candidate[];
+  /** Formulas of what air makes of it. */
+  readonly inAir: ReadonlySet<string>;
   readonly observed: Observed;
   readonly dry: Quantity;
   /** Masses in words, no finer than the balance of the plan. */

@@ -2,8 +2,10 @@
 
 import { type Formula, molarMass } from "../../formula";
 import { isWater } from "../../formula/internal";
-import { knownForms } from "../../hydrate";
+import { type HydrateForm, knownForms } from "../../hydrate";
+import { isTraded } from "../../hydrate/internal";
 import type { Quantity } from "../../quantity";
+import type { BeliefName } from "../data/beliefs";
 import { lessThanAll } from "../planning/exact";
 import { extentOf, formedBy } from "../reaction/account";
 import { nameOfFormula } from "../reaction/species";
@@ -24,6 +26,23 @@ function theoryWith({ batch, observed: { setting, portions } }: Evidence, index:
   return formedBy(extentOf(materials, amounts).extent, product).mass;
 }
 
+/**
+ * How another form came into a jar: a pack holds one that shops sell or that is in trade, by the table of forms; a stock that lost water
+ * may have become any form with less, one that took up water what stands beside its solution in the room. Undefined where none.
+ */
+function howItCame(form: HydrateForm, own: Quantity, { observed }: Evidence): BeliefName | undefined {
+  if (form.sold) return "soldHydrate";
+  if (isTraded(form)) return "tradedHydrate";
+  const { temperature } = observed.setting;
+  const isWeathered = molarMass(form.formula).compare(own) < 0;
+  return isWeathered || isStableAt(form, temperature) ? "weatheredHydrate" : undefined;
+}
+
+const isStableAt = ({ range }: HydrateForm, temperature: Quantity): boolean =>
+  range !== undefined &&
+  (range.from === undefined || temperature.compare(range.from) >= 0) &&
+  (range.upTo === undefined || temperature.compare(range.upTo) <= 0);
+
 /** The same in round figures: how the theory changes if one material holds `factor` times as much. */
 function roughRatio({ batch: { materialBalance } }: Evidence, index: number, factor: number): number {
   const times = materialBalance.supplied.map((s, i) => s.timesStoichiometric.toNumber("") * (i === index ? factor : 1));
@@ -36,12 +55,12 @@ export function explanationsOfMixUp(evidence: Evidence): Finding[] {
   const loss = handlingLoss.toNumber("");
   const all = observed.setting.materials.flatMap((material, index) => {
     if (material.shelf.strength !== undefined || isWater(material.form)) return [];
-    // A pack holds a form that is sold; a stock that dried out may have become any form with less water.
     const own = molarMass(material.form);
-    const others = knownForms(material.form).filter(
-      (f) => !f.formula.hasSameComposition(material.form) && (f.sold || molarMass(f.formula).compare(own) < 0),
-    );
-    return others.flatMap(({ formula, sold }): { readonly finding: Finding; readonly off: number }[] => {
+    const others = knownForms(material.form).flatMap((form) => {
+      const how = form.formula.hasSameComposition(material.form) ? undefined : howItCame(form, own, evidence);
+      return how === undefined ? [] : [{ formula: form.formula, how }];
+    });
+    return others.flatMap(({ formula, how }): { readonly finding: Finding; readonly off: number }[] => {
       // A form that is far off in round figures is not calculated exactly.
       const rough = roughRatio(evidence, index, own.dividedBy(molarMass(formula)).toNumber(""));
       if (found > rough * FAR_OVER || found < rough * (1 - loss) * FAR_UNDER) return [];
@@ -60,7 +79,7 @@ export function explanationsOfMixUp(evidence: Evidence): Finding[] {
         mass: theory,
         figure: factor,
         likelihood,
-        weight: likelihood * belief(sold ? "soldHydrate" : "driedHydrate"),
+        weight: likelihood * belief(how),
         next: `heat a weighed sample of the ${material.shelf.name}: its loss tells the hydrate`,
       };
       return [{ finding, off }];

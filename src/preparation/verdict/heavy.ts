@@ -1,21 +1,16 @@
 // Explanations of a mass above the theory: another formula, water, salts that were not washed out, starting material that did
 // not react.
 
-import { molarMass } from "../../formula";
-import type { Quantity } from "../../quantity";
+import { type Formula, molarMass } from "../../formula";
+import { type Quantity, quantity } from "../../quantity";
+import type { BeliefName } from "../data/beliefs";
+import type { PlanningName } from "../data/planning";
 import { exact, lessThanAll, planned } from "../planning/exact";
+import { isOnBooksOnly } from "../reaction/candidates";
 import { isGas } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
-import {
-  belief,
-  COVERAGE,
-  clearlyAbove,
-  EXCLUDED,
-  isTooCoarse,
-  likelihoodAt,
-  likelihoodWithin,
-  percent,
-} from "./difference";
+import { agreement, likelihoodByFire } from "./by-fire";
+import { belief, COVERAGE, clearlyAbove, EXCLUDED, isTooCoarse, likelihoodWithin, percent } from "./difference";
 import { afterLosses, atMost, type Evidence, leastExplained } from "./evidence";
 import type { Finding, FindingCode } from "./finding";
 import { assayLikelihood, wetCakeSalt } from "./seen";
@@ -54,7 +49,7 @@ export function otherFormulas(evidence: Evidence): Finding[] {
   const { batch, grams, handlingLoss, identity, observed } = evidence;
   const wantedSolid = observed.setting.product.formula;
   const least = lessThanAll(handlingLoss).minus(leftInLiquor(evidence));
-  return batch.candidates.flatMap((candidate): Finding[] => {
+  return evidence.candidates.flatMap((candidate): Finding[] => {
     if (candidate.wanted) return [];
     const theory = afterLosses(evidence, candidate.theoreticalYield);
     const byFire = identity?.candidates.find((c) => c.formula === candidate.formula);
@@ -74,7 +69,7 @@ export function otherFormulas(evidence: Evidence): Finding[] {
       titrated === undefined ? "" : `; the titration ${titrated >= EXCLUDED ? "agrees" : "contradicts it"}`;
     const byLoss = `${share === undefined ? "" : `; by ignition ${(100 * share).toFixed(0)} % likely`}${byAssay}`;
     const code: FindingCode = hydrate ? "other-hydrate-fits" : "other-formula-fits";
-    const { expects, byTests } = expectationOf(evidence, code, share, titrated);
+    const { expects, byTests } = expectationOf(evidence, candidate.formula, code, share, titrated);
     return [
       {
         code,
@@ -95,6 +90,7 @@ export function otherFormulas(evidence: Evidence): Finding[] {
 /** What is expected of another solid, and what the tests of a sample leave of it. */
 function expectationOf(
   evidence: Evidence,
+  formula: string,
   code: FindingCode,
   share: number | undefined,
   titrated: number | undefined,
@@ -105,6 +101,8 @@ function expectationOf(
       : { expects: belief("otherFormByFire"), byTests: Math.max(share, belief("leastByFire")) };
   if (titrated !== undefined)
     return { expects: belief("otherFormTitrated"), byTests: Math.max(titrated, belief("leastByTitration")) };
+  if (isOnBooksOnly(formula)) return { expects: belief("otherFormOnBooks"), byTests: 1 };
+  if (evidence.inAir.has(formula)) return { expects: belief("changedInAir"), byTests: 1 };
   const isDriedOut = code === "other-hydrate-fits" && lostInDrying(evidence);
   return { expects: belief(isDriedOut ? "otherFormDriedOut" : "otherForm"), byTests: 1 };
 }
@@ -113,7 +111,7 @@ function expectationOf(
 export function exactHits(evidence: Evidence): Finding[] {
   const { batch, dry, grams } = evidence;
   const u = dry.standardUncertainty?.times(COVERAGE) ?? 0;
-  return batch.candidates.flatMap(({ formula, wanted, theoreticalYield }): Finding[] => {
+  return evidence.candidates.flatMap(({ formula, wanted, theoreticalYield }): Finding[] => {
     if (wanted) return [];
     const theory = afterLosses(evidence, theoreticalYield);
     const off = dry.minus(theory).in("g").abs();
@@ -149,7 +147,7 @@ export function tooMuch(evidence: Evidence): Finding[] {
   const share = over.dividedBy(expected);
   const inBand = share.compare(exact("2 %")) >= 0 && share.compare(exact("25 %")) <= 0;
   const findings: Finding[] = [];
-  const heaviest = batch.candidates.reduce((a, b) => (b.theoreticalYield.compare(a.theoreticalYield) > 0 ? b : a));
+  const heaviest = evidence.candidates.reduce((a, b) => (b.theoreticalYield.compare(a.theoreticalYield) > 0 ? b : a));
   // A loss that was recorded too large makes no mass impossible.
   if (clearlyAbove(dry, heaviest.theoreticalYield)) {
     const beyond = dry.minus(heaviest.theoreticalYield).to("g");
@@ -165,17 +163,13 @@ export function tooMuch(evidence: Evidence): Finding[] {
   }
   // Ignition that allows the formula tells the water beside it: the two must agree.
   const own = identity?.candidates.find((c) => c.formula === formula && c.fits);
-  const likelihood = own === undefined ? undefined : waterLikelihood(own.water, over.dividedBy(dry));
+  const isFired = batch.isolation.how === "residue";
+  const likelihood = own === undefined || isFired ? undefined : agreement(own.water, over.dividedBy(dry));
   const found =
-    own !== undefined && likelihood! >= EXCLUDED
+    own !== undefined && likelihood !== undefined && likelihood >= EXCLUDED
       ? `; ignition finds ${percent(own.water, 2)} of water, as this asks for`
       : "";
-  const usual =
-    dryness.constant === true || batch.isolation.how === "residue"
-      ? "wetAtConstantMass"
-      : inBand
-        ? "wet"
-        : "wetOutside";
+  const usual = dryness.constant === true || isFired ? "wetAtConstantMass" : inBand ? "wet" : "wetOutside";
   findings.push({
     code: "wet",
     text: `${grams(over)} of water left in it would explain the mass${dryness.constant === true ? ", but it is at constant mass" : ""}${found}`,
@@ -191,47 +185,55 @@ export function tooMuch(evidence: Evidence): Finding[] {
     const { plan, salts } = washing;
     const done = observed.washes ?? 0;
     // Unwashed unless the washes are recorded; the cake's own liquor where it was weighed wet.
-    const measured = wetCakeSalt(evidence);
-    const most = (
-      done === 0
-        ? (measured ?? plan.residueUnwashed)
-        : (plan.residueAfter[Math.min(done, plan.residueAfter.length) - 1] ?? plan.residueUnwashed)
-    ) as Quantity;
+    const measured = done === 0 ? wetCakeSalt(evidence) : undefined;
+    const most = (measured ??
+      (done === 0 ? undefined : plan.residueAfter[Math.min(done, plan.residueAfter.length) - 1]) ??
+      plan.residueUnwashed) as Quantity;
     const part = over.dividedBy(most);
     const enough = part.compare(exact("1")) <= 0;
-    const state = done === 0 ? "an unwashed cake" : `a cake washed ${done} times`;
+    // What a cake keeps carries the doubt of its class; where it was weighed, that of the water its liquor was made with is left.
+    const likelihood = likelihoodWithin(
+      over,
+      exact("0 g"),
+      measured === undefined ? most : doubted(most, "waterDoubt"),
+    );
+    const state = done === 0 ? "an unwashed cake" : `a cake washed ${done} ${done === 1 ? "time" : "times"}`;
     findings.push({
       code: "unwashed",
       text: enough
         ? `${grams(over)} of ${salts.join(" and ")} would explain it: ${percent(part, 2)} of what ${state} contains`
-        : `salts explain ${atMost(most, grams)} of the ${grams(over)} too much, even in ${state}`,
-      mass: enough ? over : most,
+        : likelihood < EXCLUDED
+          ? `salts explain ${atMost(most, grams)} of the ${grams(over)} too much, even in ${state}`
+          : `${grams(over)} of ${salts.join(" and ")} would explain it, about what ${state} contains: ${grams(most)} by the plan`,
+      mass: enough || likelihood >= EXCLUDED ? over : most,
       figure: part.to("%"),
-      likelihood: likelihoodWithin(over, exact("0 g"), most),
-      weight: weightOfSalts(shows(observed.tests.lastWash), observed.washes, enough, inBand),
+      likelihood,
+      weight: weightOfSalts(shows(observed.tests.lastWash), observed.washes, likelihood, inBand),
       next: "wash one half again, dry it, and compare",
     });
   }
   return findings;
 }
 
+/** A figure with what it may be off, each value within that as likely as the next. */
+const doubted = (q: Quantity, doubt: PlanningName): Quantity =>
+  q.times(
+    quantity({ value: "100", unit: "%", halfWidth: planned(doubt).in("%").toString(), distribution: "rectangular" }),
+  );
+
 /** How well salts explain a mass: what the last wash showed and that nothing was washed go before the figures. */
 function weightOfSalts(
   seen: boolean | undefined,
   washes: number | undefined,
-  enough: boolean,
+  likelihood: number,
   inBand: boolean,
 ): number {
   if (seen === false) return belief("saltsNotSeen");
-  if (!enough) return seen === true ? belief("saltsSeenPart") : belief("unwashed") * belief("inPart");
-  if (seen === true) return belief("saltsSeen");
-  return belief(washes === 0 ? "neverWashed" : inBand ? "unwashed" : "unwashedOutside");
-}
-
-/** Likelihood of the water that ignition finds, where the mass asks for so much: two ways to tell it agree within some points. */
-function waterLikelihood(found: Quantity, asked: Quantity): number {
-  const apart = found.minus(asked).toNumber("%");
-  return likelihoodAt((COVERAGE * apart) / planned("sameWater").toNumber("%"));
+  const inPart = seen === true ? belief("saltsSeenPart") : belief("unwashed") * belief("inPart");
+  const whole = belief(
+    seen === true ? "saltsSeen" : washes === 0 ? "neverWashed" : inBand ? "unwashed" : "unwashedOutside",
+  );
+  return Math.max(inPart, whole * likelihood);
 }
 
 /** A by-product that precipitates with the product is in every cake, and no washing takes it out. */
@@ -254,7 +256,8 @@ function secondSolid({ batch, grams }: Evidence, over: Quantity): Finding[] {
 }
 
 /** Starting material that is solid and stays with the product: what is left by the calculation, and what did not react. */
-function unreacted({ batch, grams, observed }: Evidence, over: Quantity): Finding[] {
+function unreacted(evidence: Evidence, over: Quantity): Finding[] {
+  const { batch, dry, grams, observed } = evidence;
   const { materials, wet } = observed.setting;
   if (batch.isolation.how === "crystallise") return [];
   return materials.flatMap(({ form, formName, shelf }, i): Finding[] => {
@@ -269,14 +272,15 @@ function unreacted({ batch, grams, observed }: Evidence, over: Quantity): Findin
       const left = supplied.left.times(M).to("g");
       const part = over.dividedBy(left);
       const enough = part.compare(exact("1")) <= 0;
+      const byFire = burntAs(evidence, form, (enough ? over : left).dividedBy(dry));
       return [
         {
           code: "unreacted",
           text: `${grams(left)} of ${shelf.name} is left by the calculation and stays with the product${enough ? `: ${percent(part, 2)} of it would explain the mass` : ", which is not enough to explain the mass"}`,
           mass: left,
           figure: part.to("%"),
-          likelihood: likelihoodWithin(over, exact("0 g"), left),
-          weight: belief("leftOver") * (enough ? 1 : belief("inPart")),
+          likelihood: likelihoodWithin(over, exact("0 g"), left) * (byFire ?? 1),
+          weight: weightByFire("leftOver", byFire) * (enough ? 1 : belief("inPart")),
           next,
         },
       ];
@@ -287,16 +291,30 @@ function unreacted({ batch, grams, observed }: Evidence, over: Quantity): Findin
     const part = over.dividedBy(whole);
     if (part.compare(exact("1")) > 0) return [];
     const mass = supplied.amount.times(M).times(part).to("g");
+    const byFire = burntAs(evidence, form, mass.dividedBy(dry));
     return [
       {
         code: "unreacted",
         text: `${grams(mass)} of ${shelf.name} that did not react would explain the mass: ${percent(part, 2)} of it`,
         mass,
         figure: part.to("%"),
-        likelihood: 1,
-        weight: belief(wet ? "notDoneInWater" : "notDone"),
+        likelihood: byFire ?? 1,
+        weight: weightByFire(wet ? "notDoneInWater" : "notDone", byFire),
         next,
       },
     ];
   });
 }
+
+/** Likelihood of what ignition found, if this share of the mass were starting material and the rest product. */
+const burntAs = (evidence: Evidence, form: Formula, share: Quantity): number | undefined =>
+  likelihoodByFire(evidence, [
+    { formula: form, share },
+    { formula: evidence.observed.setting.product.formula, share: lessThanAll(share) },
+  ]);
+
+/** A belief where nothing was ignited; where ignition was to tell, what it says. */
+const weightByFire = (usual: BeliefName, byFire: number | undefined): number =>
+  byFire === undefined
+    ? belief(usual)
+    : Math.max(byFire * belief("notDoneByFire"), belief(usual) * belief("leastByFire"));

@@ -1,17 +1,12 @@
 // Explanations of a mass that fits, and of one that is too small: the liquor, handling, a reagent that ran short.
 
-import { type Formula, molarMass, parseFormula } from "../../formula";
-import { remembering } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
-import { thermalStepsOf } from "../../substance/internal";
-import { residueOf } from "../identity/ignition";
 import { asVolumeOfWater, exact, lessThanAll, planned } from "../planning/exact";
-import { keyElement } from "../reaction/candidates";
-import { nameOfFormula } from "../reaction/species";
-import { belief, clearlyAbove, EXCLUDED, isTooCoarse, likelihoodWithin, percent } from "./difference";
-import { afterLosses, atMost, type Evidence } from "./evidence";
+import { belief, clearlyAbove, isTooCoarse, likelihoodWithin, percent } from "./difference";
+import { atMost, type Evidence } from "./evidence";
 import type { Finding } from "./finding";
-import { isBaseMissing, isIncomplete, isPrecipitant, isSeen } from "./seen";
+import { overheated } from "./overheated";
+import { isAcidMissing, isBaseMissing, isIncomplete, isPrecipitant, isSeen } from "./seen";
 
 /** The mother liquor of a crystallisation keeps what its water dissolves: how much of it would keep what is missing. */
 function motherLiquor({ batch, dry, expected, grams, handlingLoss, observed }: Evidence): Finding[] {
@@ -53,6 +48,12 @@ function sightOf(
   evidence: Evidence,
   index: number,
 ): { readonly words: string; readonly weight: number; readonly next?: string } | undefined {
+  if (isAcidMissing(evidence, index))
+    return {
+      words: "; the liquor has no acid left",
+      weight: belief("cloudsFiltrate"),
+      next: "add more of it while anything still dissolves",
+    };
   if (!isPrecipitant(evidence, index)) return undefined;
   const incomplete = isIncomplete(evidence);
   const more = "add it to the filtrate until a drop more stays clear";
@@ -85,7 +86,7 @@ export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | 
       next: "test the filtrate for more product, and the limiting material for its assay",
     },
   ];
-  findings.push(...decomposed(evidence));
+  findings.push(...overheated(evidence));
   for (const [i, supplied] of materialBalance.supplied.entries()) {
     const sight = sightOf(evidence, i);
     // What of this material would have to be active for the mass found, all else being right.
@@ -107,61 +108,8 @@ export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | 
   return findings;
 }
 
-/** What heat leaves of the product, where that is what the mass would be: dried too hot. */
-function decomposed(evidence: Evidence): Finding[] {
-  const { batch, dry, grams, handlingLoss, observed } = evidence;
-  const { formula } = observed.setting.product;
-  const key = keyElement(formula);
-  if (key === undefined) return [];
-  const { product, candidates } = batch;
-  return afterHeating(formula, key, batch.isolation.how === "residue").flatMap((left): Finding[] => {
-    const name = nameOfFormula(left);
-    if (candidates.some((candidate) => candidate.formula === name)) return [];
-    const theory = product.amount
-      .times(formula.count(key))
-      .dividedBy(left.count(key))
-      .times(molarMass(left))
-      .to("g")
-      .named({ symbol: `m(${name})`, label: `the same ${key} as ${name}`, rule: "mass = amount × molar mass" });
-    const most = afterLosses(evidence, theory);
-    const ratio = dry.dividedBy(most).to("%");
-    const likelihood = likelihoodWithin(dry, most.times(lessThanAll(handlingLoss)), most);
-    if (likelihood < EXCLUDED) return [];
-    return [
-      {
-        code: "other-formula-fits",
-        text: `${grams(dry)} is ${percent(ratio)} of the theory for ${name}, which heat leaves of ${product.formula}: dried too hot`,
-        mass: theory,
-        figure: ratio,
-        likelihood,
-        weight: likelihood * belief("driedTooHot"),
-        next: "ignite a weighed sample: what heat has already changed loses less, or nothing",
-      },
-    ];
-  });
-}
-
-const rememberedSolids = /* @__PURE__ */ remembering<readonly Formula[]>(200);
-
-/** Solids that heat makes of a product and that still hold all of its key element; where it was only dried, what an oven can do. */
-const afterHeating = (formula: Formula, key: string, isFired: boolean): readonly Formula[] =>
-  rememberedSolids(`${formula} ${isFired}`, () => {
-    const all = thermalStepsOf(formula);
-    const met = isFired ? all : all.filter(({ from }) => from.compare(planned("overheated")) <= 0);
-    const steps = met.flatMap((s) => (s.remains.length === 1 ? s.remains : []));
-    // A residue of the table counts where heat begins on the product within reach, or where no step is tabulated.
-    const residue = met.length === 0 && all.length > 0 ? undefined : residueOf(formula, undefined)?.residue;
-    const solids = [...steps.map((one) => parseFormula(one.formula)), ...(residue === undefined ? [] : [residue])];
-    return solids.filter(
-      (solid, i) =>
-        solid.count(key).n !== 0n &&
-        !solid.hasSameComposition(formula) &&
-        solids.findIndex((other) => other.hasSameComposition(solid)) === i,
-    );
-  });
-
 /** A material that ran out although another was planned to, and took theory with it: the mass fits what is left. */
-function ranShort({ batch, grams, plannedLimiting, plannedYield }: Evidence): Finding[] {
+function ranShort({ batch, grams, handlingLoss, plannedLimiting, plannedYield }: Evidence): Finding[] {
   const { limiting, supplied } = batch.materialBalance;
   const meant = supplied.find((one) => one.material === plannedLimiting);
   if (limiting === plannedLimiting || meant === undefined) return [];
@@ -175,7 +123,8 @@ function ranShort({ batch, grams, plannedLimiting, plannedYield }: Evidence): Fi
       mass: batch.product.theoreticalYield,
       figure: share,
       likelihood: undefined,
-      weight: belief("ranShort"),
+      // More than any handling takes is the news of the run, whatever became of the rest.
+      weight: belief(kept.compare(lessThanAll(handlingLoss)) < 0 ? "seen" : "ranShort"),
       next: `the liquor still contains ${plannedLimiting}: add the missing ${limiting} to it for a second crop`,
     },
   ];
@@ -207,6 +156,9 @@ export function fits(
     // a liquor explains the mass of a form that ignition excludes as little as handling does
     (one) => (isOther ? { ...one, weight: one.weight * belief("otherwiseByFire") } : one),
   );
+  const short = ranShort(evidence);
+  // Too little for handling alone: it fits only because of what liquor and washing keep.
+  const isByLiquor = byLiquor.length === 0 && clearlyAbove(expected.times(lessThanAll(handlingLoss)), dry);
   const findings: Finding[] = [
     ...byLiquor,
     {
@@ -226,25 +178,31 @@ export function fits(
               : isOther
                 ? "otherwiseByFire"
                 : // What was seen goes before what the mass alone allows.
-                  byLiquor.length > 0 || seen.some(isSeen)
+                  byLiquor.length > 0 || isByLiquor || [...seen, ...short].some(isSeen)
                   ? "besideSeen"
                   : "fits",
         ),
       next: identity === undefined ? "ignite a sample if the formula matters" : "nothing more is needed",
     },
   ];
-  findings.push(...ranShort(evidence));
+  findings.push(...short);
   if (byLiquor.length === 0 && lost.compare(observed.setting.steps.mass) >= 0) {
     const liquor = kept === undefined ? "" : `; liquor and washing keep ${atMost(kept, grams)} of it`;
     findings.push({
       code: "loss-explained",
-      text: `${grams(lost)} was lost, within the ${percent(handlingLoss, 2)} allowed for handling${liquor}`,
+      text: isByLiquor
+        ? `${grams(lost)} is missing: liquor and washing keep ${atMost(kept!, grams)} of it, handling the rest`
+        : `${grams(lost)} was lost, within the ${percent(handlingLoss, 2)} allowed for handling${liquor}`,
       mass: lost,
       figure: lost.dividedBy(theoreticalYield).to("%"),
       likelihood: byMass,
       weight:
-        byMass * belief("handling") * belief(isTooCoarse(dry) ? "coarseFits" : isOther ? "otherwiseByFire" : "fits"),
-      next: "rinse filter and vessel into the next batch",
+        byMass *
+        belief(isByLiquor ? "motherLiquor" : "handling") *
+        belief(isTooCoarse(dry) ? "coarseFits" : isOther ? "otherwiseByFire" : "fits"),
+      next: isByLiquor
+        ? "the rest of the product is in liquor and washings: boil them down, or precipitate it"
+        : "rinse filter and vessel into the next batch",
     });
   }
   return findings;

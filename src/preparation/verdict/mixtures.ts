@@ -19,7 +19,7 @@ function byIgnition(evidence: Evidence, least: Quantity): Finding[] {
   const { batch, dry, expected, grams, identity } = evidence;
   if (identity?.verdict !== "none fits") return [];
   const theoryOf = (formula: string): Quantity | undefined => {
-    const theory = batch.candidates.find((one) => one.formula === formula)?.theoreticalYield;
+    const theory = evidence.candidates.find((one) => one.formula === formula)?.theoreticalYield;
     return theory === undefined ? undefined : afterLosses(evidence, theory);
   };
   const wanted = batch.product.formula;
@@ -52,7 +52,7 @@ function byTitration(evidence: Evidence, least: Quantity): Finding[] {
   const { assay } = observed;
   if (assay === undefined || !isOffPure(evidence)) return [];
   const own = afterLosses(evidence, batch.product.theoreticalYield);
-  return batch.candidates.flatMap(({ formula, wanted, theoreticalYield }): Finding[] => {
+  return evidence.candidates.flatMap(({ formula, wanted, theoreticalYield }): Finding[] => {
     if (wanted) return [];
     const other = afterLosses(evidence, theoreticalYield);
     // The other solid counts as so much of the product by its metal.
@@ -86,7 +86,7 @@ function isPart(share: Quantity): boolean {
 function byMass(evidence: Evidence, least: Quantity): Finding[] {
   const { batch, dry, expected, grams } = evidence;
   const own = afterLosses(evidence, batch.product.theoreticalYield);
-  return batch.candidates.flatMap(({ formula, wanted, theoreticalYield }): Finding[] => {
+  return evidence.candidates.flatMap(({ formula, wanted, theoreticalYield }): Finding[] => {
     if (wanted) return [];
     const other = afterLosses(evidence, theoreticalYield);
     const [kept, all] = [least.dividedBy(expected), exact("1")];

@@ -3,6 +3,9 @@
 
 import type { Quantity } from "../../quantity";
 import { asVolumeOfWater, exact, lessThanAll, planned } from "../planning/exact";
+import { kindOf } from "../procedure/kind";
+import { rolesOf } from "../procedure/roles";
+import { isAcid } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
 import { belief, clearlyAbove, likelihoodOf, likelihoodWithin, percent } from "./difference";
 import type { Evidence } from "./evidence";
@@ -97,20 +100,37 @@ export function knownUnwashed(evidence: Evidence, standing: Standing): Finding[]
   ];
 }
 
-/** pH of a liquor that is clearly acid, neutral, clearly basic. */
-const [ACID, NEUTRAL, BASIC] = ["6", "7", "8"] as const;
+/** pH of a liquor that is clearly acid, neutral, clearly basic; and how far apart two are on paper. */
+const [ACID, NEUTRAL, BASIC, APART] = ["6", "7", "8", "1.5"] as const;
+
+/** The pH to be expected where the work asks for one, else of the filtrate; undefined where none was read. */
+function expectedPH({ batch, observed: { pH } }: Evidence): Quantity | undefined {
+  if (pH === undefined) return undefined;
+  return batch.steps.find(({ blank }) => blank === "pH")?.after.pH ?? batch.filtrate?.pH;
+}
 
 /** Is the liquor acid where base was to be in excess? */
-export function isBaseMissing({ batch, observed: { pH } }: Evidence): boolean {
-  const expected = pH === undefined ? undefined : batch.filtrate?.pH;
+export function isBaseMissing(evidence: Evidence): boolean {
+  const { pH } = evidence.observed;
+  const expected = expectedPH(evidence);
   if (pH === undefined || expected === undefined) return false;
   return expected.compare(exact(BASIC)) > 0 && pH.compare(exact(NEUTRAL)) < 0;
+}
+
+/** Is the liquor next to neutral where acid was to be in excess, so that it took all acid there was? */
+export function isAcidMissing(evidence: Evidence, index: number): boolean {
+  const { pH, setting } = evidence.observed;
+  const expected = expectedPH(evidence);
+  if (pH === undefined || expected === undefined || !isAcid(setting.materials[index]!.form)) return false;
+  return (
+    expected.compare(exact(ACID)) < 0 && pH.compare(exact(ACID)) > 0 && pH.minus(expected).compare(exact(APART)) >= 0
+  );
 }
 
 /** A liquor on the other side of neutral than the plan's; carbon dioxide alone moves a pH on its side by two. */
 export function liquorOff(evidence: Evidence): Finding[] {
   const { pH } = evidence.observed;
-  const expected = pH === undefined ? undefined : evidence.batch.filtrate?.pH;
+  const expected = expectedPH(evidence);
   if (pH === undefined || expected === undefined) return [];
   const isBasic = expected.compare(exact(ACID)) < 0 && pH.compare(exact(BASIC)) > 0;
   if (!isBasic && !isBaseMissing(evidence)) return [];
@@ -128,12 +148,13 @@ export function liquorOff(evidence: Evidence): Finding[] {
   ];
 }
 
-/** Is this material a precipitant: does it bring nothing of what the product is counted by? */
+/** Is this material a precipitant: does it bring nothing of what the product is counted by, or the anion that holds it? */
 export function isPrecipitant({ batch, observed: { setting } }: Evidence, index: number): boolean {
   const key = keyElement(setting.product.formula);
-  return key === undefined
-    ? !batch.materialBalance.supplied[index]!.limiting
-    : setting.materials[index]!.form.count(key).n === 0n;
+  if (key === undefined) return !batch.materialBalance.supplied[index]!.limiting;
+  if (setting.materials[index]!.form.count(key).n === 0n) return true;
+  // iron is in both salts that make Prussian blue: the cyanide comes with the precipitant
+  return rolesOf(setting, kindOf(setting), batch.isolation.how === "precipitate")[index] === "precipitant";
 }
 
 /** Did the liquor still contain product for a drop of precipitant? Undefined where nobody tested it. */

@@ -13,6 +13,7 @@ import type { Finding, FindingCode, Yield } from "./finding";
 import { exactHits, lostInDrying, otherFormulas, tooMuch } from "./heavy";
 import { fits, tooLittle } from "./light";
 import { mixturesThatFit } from "./mixtures";
+import { overheated } from "./overheated";
 import { impure, isOffPure, knownUnwashed, liquorOff, shortBySight, spilled } from "./seen";
 
 export function yieldsOf(batch: Batch, dry: Quantity): Yield[] {
@@ -120,6 +121,7 @@ export function findingsFor(evidence: Evidence): Finding[] {
     findings.push(...fits(evidence, least, kept, seen));
     // Ignition, a titration or a drying that says otherwise brings the other formulas back.
     const isOther = identity?.verdict === "identified" && identity.remaining[0] !== formula;
+    if (isOther || identity?.verdict === "none fits") findings.push(...overheated(evidence));
     findings.push(
       ...(isOther || isOffPure(evidence) || lostInDrying(evidence) ? otherFormulas(evidence) : exactHits(evidence)),
     );

@@ -1,0 +1,94 @@
+// What heat leaves of a product, where that is what the mass would be: dried too hot.
+import { type Formula, molarMass, parseFormula } from "../../formula";
+import { remembering } from "../../foundation/memo";
+import { anhydrousOf, crystalWater } from "../../hydrate";
+import { thermalStepsOf } from "../../substance/internal";
+import { residueOf } from "../identity/ignition";
+import { exact, lessThanAll, planned } from "../planning/exact";
+import { keyElement } from "../reaction/candidates";
+import { nameOfFormula } from "../reaction/species";
+import { likelihoodByFire } from "./by-fire";
+import { belief, EXCLUDED, likelihoodWithin, percent } from "./difference";
+import { afterLosses, type Evidence, leastExplained } from "./evidence";
+import type { Finding } from "./finding";
+
+/** A solid that heat makes of the product. */
+interface Left {
+  readonly formula: Formula;
+  /** A table says at what heat it forms: without that only a test of a sample speaks for it. */
+  readonly isTabulated: boolean;
+}
+
+export function overheated(evidence: Evidence): Finding[] {
+  const { batch, dry, grams, handlingLoss, observed } = evidence;
+  const { formula } = observed.setting.product;
+  const key = keyElement(formula);
+  if (key === undefined) return [];
+  const { product } = batch;
+  return afterHeating(formula, key, batch.isolation.how === "residue").flatMap((left): Finding[] => {
+    const name = nameOfFormula(left.formula);
+    if (evidence.candidates.some((candidate) => candidate.formula === name)) return [];
+    const byFire = likelihoodByFire(evidence, [{ formula: left.formula, share: exact("1") }]);
+    const isFound = byFire !== undefined && byFire >= EXCLUDED;
+    if (!left.isTabulated && !isFound) return [];
+    const theory = product.amount
+      .times(formula.count(key))
+      .dividedBy(left.formula.count(key))
+      .times(molarMass(left.formula))
+      .to("g")
+      .named({ symbol: `m(${name})`, label: `the same ${key} as ${name}`, rule: "mass = amount × molar mass" });
+    const most = afterLosses(evidence, theory);
+    // The liquor kept its part before anything was heated.
+    const { kept } = leastExplained(evidence);
+    const inLiquor = isFound && kept !== undefined ? kept.dividedBy(product.theoreticalYield) : exact("0");
+    const least = most.times(lessThanAll(handlingLoss).minus(inLiquor));
+    const byMass = likelihoodWithin(dry, least, most);
+    if (byMass < EXCLUDED) return [];
+    const ratio = dry.dividedBy(most).to("%");
+    const usual = belief("driedTooHot");
+    return [
+      {
+        code: isDried(left.formula, formula) ? "other-hydrate-fits" : "other-formula-fits",
+        text: `${grams(dry)} is ${percent(ratio)} of the theory for ${name}, which heat leaves of ${product.formula}: dried too hot${isFound ? ", and ignition agrees" : ""}`,
+        mass: theory,
+        figure: ratio,
+        likelihood: byMass * (byFire ?? 1),
+        weight:
+          byMass *
+          (byFire === undefined ? usual : Math.max(byFire * belief("otherFormByFire"), usual * belief("leastByFire"))),
+        next: isFound
+          ? "titrate a weighed sample to confirm it"
+          : "ignite a weighed sample: what heat has already changed loses less, or nothing",
+      },
+    ];
+  });
+}
+
+/** The same salt with less water. */
+const isDried = (left: Formula, product: Formula): boolean =>
+  crystalWater(product).waters.n !== 0n && anhydrousOf(left).hasSameComposition(anhydrousOf(product));
+
+const rememberedSolids = /* @__PURE__ */ remembering<readonly Left[]>(200);
+
+/** Solids that heat makes of a product and that still hold all of its key element; where it was only dried, what an oven can do. */
+const afterHeating = (formula: Formula, key: string, isFired: boolean): readonly Left[] =>
+  rememberedSolids(`${formula} ${isFired}`, () => {
+    const all = thermalStepsOf(formula);
+    const met = isFired ? all : all.filter(({ from }) => from.compare(planned("overheated")) <= 0);
+    const steps = met.flatMap((s) => (s.remains.length === 1 ? s.remains : []));
+    // A residue of the table counts where heat begins on the product within reach, or where no step is tabulated.
+    const residue = met.length === 0 && all.length > 0 ? undefined : residueOf(formula, undefined)?.residue;
+    const tabulated = [...steps.map((one) => parseFormula(one.formula)), ...(residue === undefined ? [] : [residue])];
+    // Every hydrate may lose its water.
+    const dry = crystalWater(formula).waters.n === 0n ? [] : [anhydrousOf(formula)];
+    const solids = [
+      ...tabulated.map((solid): Left => ({ formula: solid, isTabulated: true })),
+      ...dry.map((solid): Left => ({ formula: solid, isTabulated: false })),
+    ];
+    return solids.filter(
+      (solid, i) =>
+        solid.formula.count(key).n !== 0n &&
+        !solid.formula.hasSameComposition(formula) &&
+        solids.findIndex((other) => other.formula.hasSameComposition(solid.formula)) === i,
+    );
+  });
