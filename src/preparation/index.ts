@@ -34,6 +34,7 @@ export type { Assumption } from "./planning/assumptions";
 export type { Batch } from "./planning/batch";
 export type { Check } from "./planning/checks";
 export type { Figure, MovedFigure } from "./planning/figures";
+export type { KeptLiquor } from "./planning/kept-liquor";
 export type { Liquor } from "./planning/liquor";
 export type { Pace } from "./planning/pace";
 export type { GasEvolved, Vessel } from "./planning/vessel";

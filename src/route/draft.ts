@@ -1,10 +1,14 @@
 // A route with every step planned for the scale, and the figures that are read off the plans.
 
-import { type Plan, type PlanRequest, planPreparation, type ShelfMaterial } from "../preparation";
+import type { BalancedEquation } from "../equation";
+import { molarMass } from "../formula";
+import { type KeptLiquor, type Plan, type PlanRequest, planPreparation, type ShelfMaterial } from "../preparation";
 import { type Quantity, quantity, sum } from "../quantity";
 import { formulaFrom } from "./compound";
+import { equationOf } from "./equation";
 import type { Evidence } from "./evidence";
 import { excessOf } from "./judge";
+import { dissolvedForm } from "./liquor";
 import type { Found, FoundStep } from "./search";
 import type { Route, RouteMaterial } from "./types";
 
@@ -14,8 +18,51 @@ export interface Wish {
   readonly temperature: PlanRequest["temperature"];
 }
 
+/** What a step makes, as it is handed on: a solid in its form, or what the liquor is a solution of. */
+export const productOf = ({ judgement, inLiquor }: FoundStep): string =>
+  inLiquor ? dissolvedForm(judgement.product) : judgement.product;
+
 /** The name under which the next step takes what a step makes. */
-const made = ({ judgement }: FoundStep): string => formulaFrom(judgement.product).toUnicode();
+const made = (step: FoundStep): string =>
+  `${formulaFrom(productOf(step)).toUnicode()}${step.inLiquor ? " liquor" : ""}`;
+
+const makerOf = ({ candidate }: FoundStep, i: number, all: readonly FoundStep[]): FoundStep | undefined =>
+  all.find((one) => one.candidate.product.key === candidate.feeds[i]!.key && one.candidate !== candidate);
+
+/** The equation with what is handed on as it is handed on. */
+export function equationIn(step: FoundStep, all: readonly FoundStep[]): BalancedEquation {
+  const { candidate, judgement, materials } = step;
+  const makers = materials.map((_, i) => makerOf(step, i, all));
+  if (!step.inLiquor && makers.every((one) => one?.inLiquor !== true)) return judgement.equation;
+  const feeds = materials.map(({ form }, i) => (makers[i] === undefined ? String(form) : productOf(makers[i])));
+  return equationOf(candidate, productOf(step), feeds) ?? judgement.equation;
+}
+
+/** The liquor that a step keeps, by its plan. */
+type LiquorOf = (step: FoundStep) => KeptLiquor | undefined;
+
+/** A share as it is written on the label of a liquor: finer than any balance that it is weighed on. */
+const onLabel = (share: Quantity): `${number} %` => `${Number(share.in("%").toPrecision(5))} %`;
+
+/** What a step hands on, as a material of the next. */
+function handedOn(from: FoundStep, number: number, liquorOf: LiquorOf): ShelfMaterial {
+  const own = { name: made(from), form: productOf(from) };
+  if (!from.inLiquor) return { ...own, note: "from an earlier step" };
+  const { strength, also } = liquorOf(from)!;
+  return {
+    ...own,
+    strength: onLabel(strength),
+    ...(also.length === 0
+      ? {}
+      : {
+          also: also.map(({ formula, share }) => ({
+            form: formula,
+            share: onLabel(share),
+          })),
+        }),
+    note: `the liquor of step ${number} as it is`,
+  };
+}
 
 /** A request for the plan of a step. */
 export function requestOf(
@@ -23,29 +70,31 @@ export function requestOf(
   all: readonly FoundStep[],
   scale: PlanRequest["scale"],
   wish: Wish,
+  liquorOf: LiquorOf,
 ): PlanRequest {
-  const { candidate, judgement, materials } = step;
+  const { candidate, materials } = step;
   const taken = materials.map((material, i): ShelfMaterial => {
-    const from = all.find((one) => one !== step && one.candidate.product.key === candidate.feeds[i]!.key);
-    const own: ShelfMaterial =
-      from === undefined ? material : { name: made(from), form: from.judgement.product, note: "from an earlier step" };
+    const from = makerOf(step, i, all);
+    const own = from === undefined ? material : handedOn(from, all.indexOf(from) + 1, liquorOf);
     return { ...own, ...excessOf(candidate, i) };
   });
   return {
-    equation: String(judgement.equation),
-    product: judgement.product,
+    equation: String(equationIn(step, all)),
+    product: productOf(step),
     productName: made(step),
     materials: taken,
     scale,
+    ...(step.inLiquor ? { isolate: false } : {}),
     ...(wish.temperature === undefined ? {} : { temperature: wish.temperature }),
     ...(candidate.family.separate === "fire" ? { procedure: "thermal decomposition" as const } : {}),
   };
 }
 
-/** Part of the theory that stands dry at the end of a plan, usual losses taken off. */
+/** Part of the theory that stands dry at the end of a plan, or is in the liquor that is kept, usual losses taken off. */
 function yieldOf(plan: Plan): Quantity {
   const last = plan.steps.at(-1)?.after.solids.find(({ formula }) => formula === plan.product.name);
-  const whole = last === undefined ? undefined : last.mass.dividedBy(plan.product.theoreticalYield);
+  const kept = plan.keptLiquor?.amount.dividedBy(plan.product.amount);
+  const whole = kept ?? (last === undefined ? undefined : last.mass.dividedBy(plan.product.theoreticalYield));
   const share =
     whole === undefined ? (plan.feasibility.share ?? quantity("1")) : whole.toNumber() > 1 ? quantity("1") : whole;
   return share
@@ -78,11 +127,20 @@ const textOf = (q: Quantity): Quantity => quantity({ value: q.value.toPrecision(
 
 /** Plan all steps of a route that was found; throws where a plan is refused. */
 export function draftOf(found: Found, wish: Wish): Draft {
-  const planned = found.steps.map((step, i): Planned => {
+  const planned: Planned[] = [];
+  const liquorOf: LiquorOf = (step) => planned.find((one) => one.step === step)?.unit.keptLiquor;
+  for (const [i, step] of found.steps.entries()) {
     const last = i === found.steps.length - 1;
-    const unit = planPreparation(requestOf(step, found.steps, { product: last ? wish.wanted : "20 g" }, wish));
-    return { step, unit, yield: yieldOf(unit) };
-  });
+    const scale = { product: last ? wish.wanted : ("20 g" as const) };
+    const unit = planPreparation(requestOf(step, found.steps, scale, wish, liquorOf));
+    // how strong the liquor is nobody knows: it is brought out
+    if (step.inLiquor && unit.keptLiquor === undefined && !last)
+      return draftOf(
+        { ...found, steps: found.steps.map((one) => (one === step ? { ...one, inLiquor: false } : one)) },
+        wish,
+      );
+    planned.push({ step, unit, yield: yieldOf(unit) });
+  }
   // back from what is wanted: each step makes what the later ones take
   const theory: Quantity[] = [];
   for (let i = planned.length - 1; i >= 0; i -= 1) {
@@ -92,8 +150,9 @@ export function draftOf(found: Found, wish: Wish): Draft {
     for (let j = i + 1; j < planned.length; j += 1) {
       const { unit } = planned[j]!;
       const used = unit.materialBalance.supplied.find(({ material }) => material === name);
-      if (used !== undefined)
-        demands.push(textOf(used.portion.times(theory[j]!).dividedBy(unit.product.theoreticalYield)));
+      if (used === undefined) continue;
+      const mass = used.amount.times(molarMass(formulaFrom(productOf(step)))).to("g");
+      demands.push(textOf(mass.times(theory[j]!).dividedBy(unit.product.theoreticalYield)));
     }
     theory[i] = textOf(sum(demands).dividedBy(share).to("g"));
   }

@@ -33,6 +33,9 @@ function besideOf({ family, product, feeds }: Candidate): readonly string[] | un
     const ion = { Fe: "Fe^2+", Zn: "Zn^2+", Al: "Al^3+", Cu: "Cu^2+" }[metal!.forms[0]!];
     return ion === undefined ? undefined : [saltFormula(ion, salt!.anion!)];
   }
+  // soda and lime: the carbonate is what is filtered off
+  if (family.code === "keep-filtrate" && product.anion === "OH-")
+    return [saltFormula(feeds[1]!.cation!, feeds[0]!.anion!)];
   if (product.made.kind === "acid") {
     const weak = new Set(feeds.flatMap((one, i) => (i === 0 ? one.made.anions.map(({ formula }) => formula) : [])));
     anions = anions.filter((ion) => !weak.has(ion));

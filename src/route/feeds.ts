@@ -36,7 +36,13 @@ function choices(slot: Slot, product: Compound, cation: string, anion: string, a
   const isOther = (c: Compound): boolean => c.key !== product.key;
   switch (slot) {
     case "salt of M":
-      return withCation(cation).filter((c) => isOther(c) && isSource(c) && c.made.anions[0]!.formula !== anion);
+      return withCation(cation).filter(
+        (c) =>
+          isOther(c) &&
+          // soda is no salt that is taken for its metal, except for its lye
+          (isSource(c) || (anion === "OH-" && ALKALI.has(cation) && c.anion === "CO3^2-")) &&
+          c.made.anions[0]!.formula !== anion,
+      );
     case "solid salt of M":
       return withCation(cation).filter(
         (c) =>

@@ -316,7 +316,7 @@ function otherWater(target: Compound, form: string, material: ShelfMaterial): re
   const candidate = changeOfWater(target, wanted.waters > own.waters);
   const judgement = judge(candidate, form, [material]);
   return judgement.ok
-    ? [{ kind: candidate.id, cost: 0, steps: [{ candidate, judgement, materials: [material] }] }]
+    ? [{ kind: candidate.id, cost: 0, steps: [{ candidate, judgement, materials: [material], inLiquor: false }] }]
     : [];
 }
 

@@ -49,7 +49,9 @@ export function partsOf(draft: Draft): RankParts {
       unit.waste.metals.flatMap(({ symbol, precipitate }) => (precipitate ? [symbol] : [])),
     ),
   );
-  const crystals = steps.filter(({ candidate }) => candidate.family.separate === "crystallise").length;
+  const crystals = steps.filter(
+    ({ candidate, inLiquor }) => !inLiquor && candidate.family.separate === "crystallise",
+  ).length;
   const grams = molarMass(formulaFrom(steps.at(-1)!.judgement.product))
     .in("g/mol")
     .toNumber();

@@ -58,7 +58,7 @@ function stepOf(record: RouteStepRecord, i: number): FoundStep {
     throw new RouteError("route.no-longer", `step ${i + 1} of the route is no longer one: ${judgement.text}`, {
       hint: "look for routes again",
     });
-  return { candidate, judgement, materials };
+  return { candidate, judgement, materials, inLiquor: record.kept === "liquor" };
 }
 
 /**

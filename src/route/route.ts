@@ -5,14 +5,27 @@ import { frozen } from "../foundation/frozen";
 import { keptWith, lazily } from "../foundation/lazy";
 import { recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
-import { type FeasibilityReason, planPreparation } from "../preparation";
+import { type FeasibilityReason, type Plan, planPreparation } from "../preparation";
 import { plain } from "../preparation/internal";
 import { type Quantity, quantity } from "../quantity";
 import { formulaFrom } from "./compound";
-import { costsOf, type Draft, equipmentOf, gasOf, gradeOf, inventoryOf, mostOf, requestOf, wasteOf } from "./draft";
+import {
+  costsOf,
+  type Draft,
+  equationIn,
+  equipmentOf,
+  gasOf,
+  gradeOf,
+  inventoryOf,
+  mostOf,
+  productOf,
+  requestOf,
+  wasteOf,
+} from "./draft";
 import { type Evidence, evidenceOf } from "./evidence";
 import { marginsOf } from "./margin";
 import type { RouteReason } from "./reason";
+import type { FoundStep } from "./search";
 import { trialOf } from "./trial";
 import type { Rank, Route, RouteRecord, RouteStep, Swap } from "./types";
 
@@ -45,10 +58,11 @@ class RouteMethods {
       target: this.target,
       wanted: plain(wish.wanted) as RouteRecord["wanted"],
       ...(wish.temperature === undefined ? {} : { temperature: plain(wish.temperature) }),
-      steps: found.steps.map(({ candidate, judgement, materials }) => ({
+      steps: found.steps.map(({ candidate, judgement, materials, inLiquor }) => ({
         family: candidate.family.code,
         product: judgement.product,
         materials: plain(materials),
+        ...(inLiquor ? { kept: "liquor" as const } : {}),
       })),
       swaps: this.swaps,
       rank: this.rank,
@@ -61,17 +75,24 @@ const weakest = (all: readonly Evidence[]): Evidence => all.reduce((a, b) => (gr
 
 const reasonOf = ({ code, text, numbers, source }: FeasibilityReason): RouteReason => ({ code, text, numbers, source });
 
-function stepOf(draft: Draft, i: number): RouteStep {
+function stepOf(draft: Draft, i: number, planOf: (step: FoundStep) => Plan): RouteStep {
   const { step, unit, yield: share } = draft.planned[i]!;
-  const { candidate, judgement } = step;
+  const { candidate } = step;
   return lazily<RouteStep>({
     family: () => candidate.family.code,
     name: () => candidate.family.name,
-    equation: () => judgement.equation,
-    product: () => formulaFrom(judgement.product).toUnicode(),
+    equation: () => equationIn(step, draft.found.steps),
+    product: () => formulaFrom(productOf(step)).toUnicode(),
+    kept: () => (step.inLiquor ? "liquor" : "solid"),
     plan: () =>
       planPreparation(
-        requestOf(step, draft.found.steps, { product: draft.theory[i]! as Quantity<"mass"> }, draft.wish),
+        requestOf(
+          step,
+          draft.found.steps,
+          { product: draft.theory[i]! as Quantity<"mass"> },
+          draft.wish,
+          (one) => planOf(one).keptLiquor,
+        ),
       ),
     yield: () => share,
     evidence: () => evidenceOf(candidate),
@@ -84,8 +105,11 @@ function stepOf(draft: Draft, i: number): RouteStep {
 /** A route with its figures, in its place. */
 export function routeOf(draft: Draft, rank: Rank, swaps: () => readonly Swap[]): Route {
   const { found, planned, wish } = draft;
-  const steps = found.steps.map((_, i) => stepOf(draft, i));
-  const target = formulaFrom(found.steps.at(-1)!.judgement.product).toUnicode();
+  const steps: readonly RouteStep[] = found.steps.map((_, i) =>
+    stepOf(draft, i, (one) => steps[found.steps.indexOf(one)]!.plan),
+  );
+  const unitLiquor = (one: FoundStep) => planned.find(({ step }) => step === one)?.unit.keptLiquor;
+  const target = formulaFrom(productOf(found.steps.at(-1)!)).toUnicode();
   return lazily<Route, object, RouteMethods>(
     {
       kind: () => "route",
@@ -106,7 +130,8 @@ export function routeOf(draft: Draft, rank: Rank, swaps: () => readonly Swap[]):
       margin: () => steps.flatMap(({ margins }) => margins).reduce((a, b) => (b.room < a.room ? b : a)),
       swaps,
       rank: () => rank,
-      trial: () => trialOf(draft, (step, product) => planPreparation(requestOf(step, found.steps, { product }, wish))),
+      trial: () =>
+        trialOf(draft, (step, product) => planPreparation(requestOf(step, found.steps, { product }, wish, unitLiquor))),
       unknown: () => [...new Set(planned.flatMap(({ unit }) => unit.unknown))],
     },
     {},

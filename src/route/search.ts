@@ -6,6 +6,7 @@ import { type Candidate, candidatesFor } from "./candidates";
 import { type Compound, formOf } from "./compound";
 import { type Judgement, judge } from "./judge";
 import { BASIC } from "./kinds";
+import { leavesLiquor, takesLiquor } from "./liquor";
 import { costOf, type Index } from "./shelf";
 
 /** A reaction of a route that was found, with its judgement. */
@@ -14,6 +15,8 @@ export interface FoundStep {
   readonly judgement: Extract<Judgement, { readonly ok: true }>;
   /** What each feed is taken from: a jar, or what another step makes. */
   readonly materials: readonly ShelfMaterial[];
+  /** Its product stays dissolved, and is used as the liquor it is in. */
+  readonly inLiquor: boolean;
 }
 
 /** A route that was found: steps in the order of the work. */
@@ -215,6 +218,11 @@ function pricesOf({ feeds }: Candidate, index: Index): number {
   return (0.04 * sum) / Math.max(1, feeds.length);
 }
 
+/** Every step that uses it takes a solution. */
+const isUsedAsLiquor = (candidate: Candidate, steps: Waiting["steps"]): boolean =>
+  leavesLiquor(candidate) &&
+  steps.every(({ candidate: other }) => !other.feeds.includes(candidate.product) || takesLiquor(other));
+
 /** Steps in the order of the work: what is used is made before. */
 function inOrder({ steps }: Waiting, index: Index): readonly FoundStep[] {
   const byProduct = new Map(steps.map((step) => [step.candidate.product.key, step]));
@@ -229,6 +237,7 @@ function inOrder({ steps }: Waiting, index: Index): readonly FoundStep[] {
       candidate: step.candidate,
       judgement: step.judgement as FoundStep["judgement"],
       materials: step.candidate.feeds.map((feed) => materialOf(feed, index)),
+      inLiquor: step !== steps[0] && isUsedAsLiquor(step.candidate, steps),
     });
   };
   visit(steps[0]!);

@@ -5,7 +5,7 @@ import { type Hand, handOf } from "../preparation/internal";
 import { type Quantity, quantity } from "../quantity";
 import { trySubstance } from "../substance";
 import { formulaFrom } from "./compound";
-import type { Draft } from "./draft";
+import { type Draft, productOf } from "./draft";
 import type { FoundStep } from "./search";
 import type { Trial } from "./types";
 
@@ -27,8 +27,14 @@ function gramsOn({ request: { readability = {} } }: Plan): Hand["grams"] {
 function expectations(plan: Plan, product: string, share: Quantity): string[] {
   const known = trySubstance(product);
   const seen: string[] = [];
-  if (known.ok && known.value.appearance !== undefined) seen.push(`${plan.product.name}: ${known.value.appearance}`);
-  seen.push(`about ${gramsOn(plan)(plan.product.theoreticalYield.times(share))} of it, dry`);
+  if (plan.keptLiquor === undefined && known.ok && known.value.appearance !== undefined)
+    seen.push(`${plan.product.name}: ${known.value.appearance}`);
+  const { keptLiquor } = plan;
+  seen.push(
+    keptLiquor === undefined
+      ? `about ${gramsOn(plan)(plan.product.theoreticalYield.times(share))} of it, dry`
+      : `about ${gramsOn(plan)(keptLiquor.mass)} of clear liquor, ${keptLiquor.strength.format({ unit: "%", significant: 2, uncertainty: "none" })} of it`,
+  );
   for (const { formula, volume } of plan.gas) seen.push(`about ${shown(volume.to("mL"), 0)} of ${formula}`);
   const pH = plan.filtrate?.pH;
   if (pH !== undefined) seen.push(`filtrate at pH ${shown(pH)}`);
@@ -37,9 +43,13 @@ function expectations(plan: Plan, product: string, share: Quantity): string[] {
 
 function ends(plan: Plan, share: Quantity, step: FoundStep): string[] {
   const least = plan.product.theoreticalYield.times(share).times(String(HALF));
-  const found = [`less than ${gramsOn(plan)(least)} of dry product`];
+  const found =
+    plan.keptLiquor === undefined
+      ? [`less than ${gramsOn(plan)(least)} of dry product`]
+      : ["the filtered liquor turns cloudy", "a drop of it dried on glass leaves hardly anything"];
   if (step.candidate.family.separate === "filter") found.push("the liquor stays clear");
-  if (step.candidate.family.separate === "crystallise") found.push("an oil, or another crop than the one described");
+  if (plan.keptLiquor === undefined && step.candidate.family.separate === "crystallise")
+    found.push("an oil, or another crop than the one described");
   if (plan.gas.length > 0) found.push("no gas");
   if (step.candidate.family.separate === "fire") found.push("the mass does not become constant");
   return found;
@@ -54,7 +64,7 @@ export function trialOf({ planned }: Draft, planFor: (step: FoundStep, product: 
       const plan = planFor(step, product);
       return {
         plan,
-        expect: expectations(plan, formulaFrom(step.judgement.product).toString(), share),
+        expect: expectations(plan, formulaFrom(productOf(step)).toString(), share),
         ends: ends(plan, share, step),
       };
     }),

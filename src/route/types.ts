@@ -71,6 +71,8 @@ export interface RouteStep {
   readonly equation: BalancedEquation;
   /** What it makes, in the form that stands. */
   readonly product: string;
+  /** Whether it is brought out, or stays dissolved and is used as the liquor it is in. */
+  readonly kept: "solid" | "liquor";
   /** For as much as the next step, or the wanted mass, asks of it. */
   readonly plan: Plan;
   /** Part of the theory that comes out, by the plan's own work and usual losses. */
@@ -164,6 +166,8 @@ export interface RouteStepRecord {
   readonly product: string;
   /** As the shelf had them, in the order of the kind. */
   readonly materials: readonly ShelfMaterial[];
+  /** Its product stays dissolved, and is used as the liquor it is in. */
+  readonly kept?: "liquor";
 }
 
 /** A route as plain data, from which `routeFromJSON` makes its plans again. */

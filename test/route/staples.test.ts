@@ -26,7 +26,7 @@ const STAPLES: readonly Row[] = [
   [
     "(NH4)2Fe(SO4)2·6H2O",
     ["Fe", "H2SO4", "(NH4)2SO4"],
-    "Fe + H2SO4 > FeSO₄·7H₂O; (NH4)2SO4 + FeSO₄·7H₂O > (NH₄)₂Fe(SO₄)₂·6H₂O",
+    "Fe + H2SO4 > FeSO₄; (NH4)2SO4 + FeSO₄ liquor > (NH₄)₂Fe(SO₄)₂·6H₂O",
   ],
   ["KNO3", ["NaNO3", "KCl"], "KCl + NaNO3 > KNO₃"],
   ["Cu(CH3COO)2·H2O", ["Cu", "H2O2", "CH3COOH"], "Cu + CH3COOH + H2O2 > Cu(CH₃COO)₂·H₂O"],

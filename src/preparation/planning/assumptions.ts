@@ -45,7 +45,7 @@ function namesOf(
     [washing?.washVolume === undefined && isolation.how === "precipitate", "washesOf"],
     [washing?.residue === undefined && isolation.how === "precipitate", "residue"],
     [isolation.how === "crystallise", "hot"],
-    [request.handlingLoss === undefined, usualLossOf({ wet })],
+    [request.handlingLoss === undefined, usualLossOf({ wet, request })],
   ];
   return when.flatMap(([isInForce, name]) => (isInForce ? [name] : []));
 }

@@ -28,6 +28,7 @@ import { type Cost, costOf } from "../shelf/cost";
 import type { BatchFigures } from "./batch-figures";
 import { type Check, checksOf } from "./checks";
 import { exact } from "./exact";
+import { type KeptLiquor, keptLiquorOf } from "./kept-liquor";
 import { type Liquor, liquorOf } from "./liquor";
 import { paceOf } from "./pace";
 import { gasesOf, vesselFor } from "./vessel";
@@ -40,6 +41,8 @@ export interface Batch extends BatchFigures {
   readonly steps: readonly ProcedureStep[];
   /** What passes the first filter; undefined where nothing is filtered. */
   readonly filtrate: Contents | undefined;
+  /** The liquor that is kept in place of a solid; undefined where the product is isolated. */
+  readonly keptLiquor: KeptLiquor | undefined;
   /** Wash schedule, or what is missing for one; undefined where there is none. */
   readonly washing: WashSchedule | undefined;
   /** What this kind of preparation is watched for, with figures; a usual excess where none was asked for. */
@@ -63,7 +66,7 @@ function dissolvedIn({ product }: Setting, { liquor }: Work): Dissolved[] {
 }
 
 /** What is poured away: filtrates and washings, less the water boiled off a mother liquor. */
-function liquidsLeft({ drafts, liquor }: Work): Quantity | undefined {
+function liquidsLeft({ drafts, liquor }: Work, isKept: boolean): Quantity | undefined {
   let volume: Quantity | undefined;
   for (const { vessel, left } of drafts)
     for (const { what, pot } of left) {
@@ -71,7 +74,7 @@ function liquidsLeft({ drafts, liquor }: Work): Quantity | undefined {
         volume = volume === undefined ? pot.volume : volume.plus(pot.volume);
       if (what === "vapour" && vessel !== POT && volume !== undefined) volume = volume.minus(pot.volume);
     }
-  return volume ?? liquor?.volume;
+  return volume ?? (isKept ? undefined : liquor?.volume);
 }
 
 /** What passes filters, is washed off or stays on a filter, as the steps leave it; a mother liquor as its last crop leaves it. */
@@ -223,7 +226,9 @@ export function batchOf(
         account,
         roles: inner.roles,
         crystals:
-          batch.isolation.how === "crystallise" || (batch.isolation.how === "unknown" && kind !== "complex formation"),
+          batch.isolation.how === "crystallise" ||
+          batch.isolation.how === "liquor" ||
+          (batch.isolation.how === "unknown" && kind !== "complex formation"),
         precipitates: batch.isolation.how === "precipitate",
         cold: batch.crystallising?.asItForms === true,
         // without a curve there is at least as much water as the product dissolves in
@@ -251,6 +256,7 @@ export function batchOf(
         (name) => materials.find(({ shelf }) => shelf.name === name)?.formName,
       ),
     filtrate: () => inner.work.filtrate?.contents,
+    keptLiquor: () => (batch.isolation.how === "liquor" ? keptLiquorOf(setting, inner.work) : undefined),
     isolation: () => isolationOf(setting, theoreticalYield),
     liquor: () => liquorOf(batch.feeds, materials, inner.water, inner.full.missing, inner.dissolved, temperature),
     gas: () => gasesOf(gasFormed(inner.work, account), { temperature, pressure }),
@@ -298,7 +304,9 @@ export function batchOf(
       wasteOf(
         setting,
         setting.wet ? potsLeft(inner.work) : [],
-        inner.full.missing.length > 0 || !setting.wet ? undefined : liquidsLeft(inner.work),
+        inner.full.missing.length > 0 || !setting.wet
+          ? undefined
+          : liquidsLeft(inner.work, batch.isolation.how === "liquor"),
       ),
     cost: () => sums?.cost ?? costOf(materials, account.supplied, theoreticalYield, formed.amount),
     unknown: () => [

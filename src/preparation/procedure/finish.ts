@@ -13,6 +13,7 @@ import { protectionOf } from "./protection";
 import { celsius, list } from "./words";
 
 export function finish(bench: Bench): void {
+  if (bench.frame.isolation.how === "liquor") return;
   const product = inBottle(bench);
   const { upTo, why, deliquescent } = dryingOf(product.formula);
   const runs = deliquescent ? " over a drying agent; it is deliquescent" : "";

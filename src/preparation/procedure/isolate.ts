@@ -1,19 +1,73 @@
 // The product out of its vessel, by how it stands there.
+
+import { attempt } from "../../foundation/error";
+import type { Quantity } from "../../quantity";
+import { waterToDissolve } from "../../solubility";
 import { madeOf } from "../../substance/internal";
+import { type Entry, massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
+import type { Pot } from "../contents/pot";
+import { collect } from "../operation/collect";
 import { cool } from "../operation/cool";
+import { done, justWater } from "../operation/operation";
+import { planned } from "../planning/exact";
 import { type Bench, POT } from "./bench";
 import { filterHot, isolateCrystals } from "./crystals";
 import { isolatePrecipitate } from "./precipitate";
 import { filterAndRinse } from "./rinsing";
 import { keepLiquor } from "./second-crop";
 import { useOf } from "./use";
-import { celsius } from "./words";
+import { celsius, percent } from "./words";
+
+const inLiquor = ({ books }: Pot, key: string): Entry | undefined =>
+  books.dissolved.find(({ matter }) => matter.key === key);
+
+/** Water that keeps a liquor from crystallising in the room, where a figure tells. */
+function keepDissolved(bench: Bench, own: Entry | undefined): void {
+  const { temperature } = bench.frame.setting;
+  const { books } = bench.pot;
+  if (own === undefined || books.waterMissing.length > 0) return;
+  const enough = attempt(() =>
+    waterToDissolve({
+      formula: own.matter.formula,
+      mass: massOf(own) as Quantity<"mass">,
+      temperature,
+      waterFactor: planned("coldWaterFactor").value.toString(),
+    }),
+  );
+  if (!enough.ok) return;
+  const more = enough.value.water.minus(books.water).to("g");
+  if (!more.isPositive()) return;
+  const water = justWater(bench.pot, more);
+  bench.did(POT, done("dilute", bench.pot, bench.pot.plusAll(water), [water]), {
+    amounts: [more],
+    say: () => `Add ${bench.hand.water(more)}: with less it would crystallise at ${celsius(temperature)}.`,
+  });
+}
+
+/** What is not dissolved leaves; the product stays in the liquor. */
+function keepProduct(bench: Bench): void {
+  const { core } = matterOf(bench.frame.setting.product.formula);
+  keepDissolved(bench, inLiquor(bench.pot, core.key));
+  filterHot(bench, bench.pot.books.temperature);
+  const { books, mass } = bench.pot;
+  const own = inLiquor(bench.pot, core.key);
+  const inside = own === undefined || books.waterMissing.length > 0 ? undefined : massOf(own);
+  bench.did(POT, collect(bench.pot), {
+    care: "isolating",
+    target: mass,
+    say: () =>
+      inside === undefined
+        ? `Keep the clear liquor with the ${core.name}: it is used as it is.`
+        : `Rinse vessel and filter into it with a little water. The clear liquor, ${bench.hand.grams(mass)} with ${bench.hand.grams(inside)} of ${core.name} (${percent(inside.dividedBy(mass).to("%"))}), is used as it is: nothing is boiled down.`,
+  });
+}
 
 export function isolate(bench: Bench): void {
   const { isolation, setting, theory } = bench.frame;
   if (isolation.how === "precipitate") isolatePrecipitate(bench);
   else if (isolation.how === "crystallise") isolateCrystals(bench);
+  else if (isolation.how === "liquor") keepProduct(bench);
   else if (isolation.how === "unknown") {
     const { product, temperature } = setting;
     // What is not wanted, charcoal or a base that is left, goes before anything comes out.
@@ -21,12 +75,12 @@ export function isolate(bench: Bench): void {
     const crop = matterOf(product.formula);
     const there = bench.pot.books.dissolved.find((one) => one.matter.key === crop.core.key)?.amount;
     const coming = there === undefined ? [] : [{ matter: crop, amount: there }];
-    const done = cool(bench.pot, temperature, coming);
-    const unknown = [...new Set([...done.after.books.unknown, isolation.missing])];
+    const cooled = cool(bench.pot, temperature, coming);
+    const unknown = [...new Set([...cooled.after.books.unknown, isolation.missing])];
     const hasAlcohol = setting.asides.some((one) => useOf(one, product.formula) === "alcohol");
     bench.did(
       POT,
-      { ...done, after: done.after.with({ unknown }) },
+      { ...cooled, after: cooled.after.with({ unknown }) },
       {
         target: temperature,
         care: "isolating",

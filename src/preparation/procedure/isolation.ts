@@ -27,6 +27,8 @@ const gelRow = /* @__PURE__ */ bySubstance(GELS);
 /** How the product comes out of the batch. */
 export type Isolation =
   | { readonly how: "precipitate"; readonly why: string }
+  /** It stays in its liquor, as asked for. */
+  | { readonly how: "liquor"; readonly why: string }
   /** What heating a solid leaves. */
   | { readonly how: "residue"; readonly why: string }
   | {
@@ -59,10 +61,12 @@ export type WashSchedule =
     }
   | { readonly missing: string };
 
-export function isolationOf({ product, temperature, wet }: Setting, theory: Quantity): Isolation {
+export function isolationOf({ product, temperature, wet, request }: Setting, theory: Quantity): Isolation {
   const { name, formula } = product;
   if (!wet) return { how: "residue", why: `${name} is what heating leaves` };
   const { fallsOut, perHundredGramsWater, why } = fateOf(formula, temperature);
+  if (request.isolate === false && fallsOut !== true)
+    return { how: "liquor", why: `${why}: it is kept in its liquor, as asked for` };
   if (fallsOut === true) return { how: "precipitate", why };
   if (perHundredGramsWater === undefined) return { how: "unknown", missing: `solubility of ${name}` };
   const water = attempt(() => waterToDissolve({ formula, mass: theory, temperature }));

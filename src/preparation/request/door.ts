@@ -89,6 +89,7 @@ export const STEP = {
   temperature: true,
   pressure: true,
   readability: { mass: true, volume: true },
+  isolate: true,
   procedure: true,
   room: { volume: true, airChanges: true },
   acknowledge: true,
@@ -157,6 +158,7 @@ function checkStep(step: Omit<PlanRequest, "scale">): void {
   if (step.productName?.trim() === "") throw new PlanError("plan.request", "productName is empty");
   textsIn(step.alternatives, "alternatives");
   for (const [i, material] of step.materials.entries()) checkMaterial(material, `materials[${i}]`);
+  if (step.isolate !== undefined) guard.boolean(step.isolate, "isolate");
   const { washing = {}, pressure } = step;
   if (pressure !== undefined) positive(pressure, "pressure", "pressure");
   if (washing.rinse !== undefined) guard.choice(washing.rinse, "washing.rinse", RINSES);

@@ -10,6 +10,7 @@ import { PlanError } from "../error";
 import { planned } from "../planning/exact";
 import { isHeatedDry } from "../procedure/kind";
 import { PROCEDURES } from "../procedure/kinds";
+import { fateInRoom } from "../reaction/fate";
 import { inWantedForm } from "../reaction/in-form";
 import { formulaFrom, type Species, speciesOf } from "../reaction/species";
 import { readAside, readMaterial } from "../shelf/material";
@@ -74,6 +75,10 @@ export function settingOf(request: PlanRequest): Setting {
     return like;
   };
   const wet = procedure !== "thermal decomposition" && !isHeatedDry(reactants, products);
+  if (request.isolate === false && (!wet || fateInRoom(product.formula).fallsOut === true))
+    throw new PlanError("plan.request", `${product.name} does not stay dissolved: there is no liquor of it to keep`, {
+      hint: "leave out isolate",
+    });
   const temperature = expectDimension(request.temperature ?? planned("temperature"), "temperature", "temperature", {
     symbol: "T",
     label: "temperature of room and solutions",

@@ -24,9 +24,12 @@ export interface Setting {
   readonly steps: { readonly mass: Quantity; readonly volume: Quantity };
 }
 
-/** What may be lost unless given: a crucible keeps less than filters and vessels do. */
-export const usualLossOf = ({ wet }: Pick<Setting, "wet">): "handlingLoss" | "crucibleLoss" =>
-  wet ? "handlingLoss" : "crucibleLoss";
+/** What may be lost unless given: a crucible, and vessels that are rinsed out, keep less than filters do. */
+export const usualLossOf = ({
+  wet,
+  request: { isolate },
+}: Pick<Setting, "wet" | "request">): "handlingLoss" | "liquorLoss" | "crucibleLoss" =>
+  !wet ? "crucibleLoss" : isolate === false ? "liquorLoss" : "handlingLoss";
 
 /** The room the work is done in. */
 export interface Room {

@@ -207,15 +207,16 @@ function handledIn(given: Given): readonly (readonly [WorkStep, readonly Handled
   });
   const over = taken.filter((_, i) => batch.materialBalance.supplied[i]!.left.isPositive());
   const own = isFluid(product) ? [] : [handledOf(product)];
+  const isKept = batch.isolation.how === "liquor";
   const steps: [WorkStep, readonly Handled[]][] = [
     ["weighing", taken],
     ["dissolving", wet ? dissolved : []],
     ["mixing", wet ? [...taken, ...gases] : []],
     ["heating", wet ? [] : [...taken, ...gases]],
     ["isolating", wet ? [...own, ...beside] : []],
-    ["drying", own],
-    ["ignition test", ignitionOf(setting) === undefined ? [] : own],
-    ["waste", [...over, ...beside, ...own]],
+    ["drying", isKept ? [] : own],
+    ["ignition test", isKept || ignitionOf(setting) === undefined ? [] : own],
+    ["waste", [...over, ...beside, ...(isKept ? [] : own)]],
   ];
   return steps.filter(([, handled]) => handled.length > 0);
 }

@@ -50,20 +50,36 @@ function heatCell({ plan, words }: OnPaper) {
   };
 }
 
+/** What comes out: dry product, or the liquor that is kept. */
+function outcomeCell(on: OnPaper) {
+  const { plan, words } = on;
+  const { grams } = handFor(on);
+  const { keptLiquor } = plan;
+  if (keptLiquor !== undefined)
+    return {
+      label: words.keptLiquor,
+      value: grams(keptLiquor.mass),
+      note: filled(words.liquorStrength, {
+        strength: about(keptLiquor.strength, "%", 2),
+        formula: keptLiquor.formula,
+      }),
+    };
+  const { low, high } = rangeOf(on);
+  return {
+    label: words.expected,
+    value: low === high ? high : filled(words.range, { low: bare(low), high }),
+    note: filled(words.theory, { mass: grams(plan.product.theoreticalYield) }),
+  };
+}
+
 export function stripBlock(on: OnPaper): Block {
   const { plan, words } = on;
-  const { theoreticalYield } = plan.product;
-  const { low, high } = rangeOf(on);
-  const { grams, litres } = handFor(on);
+  const { litres } = handFor(on);
   const gas = plan.gas.map(({ formula, volume }) => `${handy(volume)} ${formula}`).join(", ");
   return {
     kind: "strip",
     cells: [
-      {
-        label: words.expected,
-        value: low === high ? high : filled(words.range, { low: bare(low), high }),
-        note: filled(words.theory, { mass: grams(theoreticalYield) }),
-      },
+      outcomeCell(on),
       vesselCell(on),
       {
         label: words.gas,

@@ -63,8 +63,16 @@ function keyRows(on: OnPaper): string[][] {
 /** Weighings of what dries or is fired. */
 const WEIGHINGS = [1, 2, 3, 4] as const;
 
+/** A liquor is weighed as it is: nothing is dried. */
+const liquorBlocks = (on: OnPaper): Block[] => [
+  { kind: "heading", text: on.words.result },
+  { kind: "blanks", items: [{ name: on.words.liquorMass, unit: "g" }] },
+  ...labelBlocks(on),
+];
+
 export function recordBlocks(on: OnPaper): Block[] {
   const { plan, words } = on;
+  if (plan.isolation.how === "liquor") return liquorBlocks(on);
   const rows = WEIGHINGS.map((i) => [String(i), BLANK, BLANK, BLANK]);
   const theory = handFor(on).grams(plan.product.theoreticalYield);
   return [
@@ -199,7 +207,7 @@ function wasteItems(on: OnPaper): string[] {
 }
 
 function labelBlocks({ plan, words }: OnPaper): Block[] {
-  const { upTo } = plan.drying;
+  const upTo = plan.isolation.how === "liquor" ? undefined : plan.drying.upTo;
   const limit =
     upTo === undefined
       ? ""
@@ -208,7 +216,10 @@ function labelBlocks({ plan, words }: OnPaper): Block[] {
     { kind: "heading", text: words.label },
     {
       kind: "paragraph",
-      text: filled(words.labelLine, { product: plan.product.formula, limit }).replace(/, $/, ""),
+      text: filled(words.labelLine, {
+        product: plan.isolation.how === "liquor" ? plan.product.name : plan.product.formula,
+        limit,
+      }).replace(/, $/, ""),
     },
     { kind: "blanks", items: [{ name: words.deviations }] },
   ];
