@@ -130,6 +130,8 @@ function describe<T extends number | bigint>(
     }
     rays = kept;
   }
+  // where nothing was cut, the first cone itself may have more rays than are wanted
+  if (rays.length > limit) return { complete: false, found: rays.length };
   rays.sort((one, other) => compareSupports(one.support, other.support));
   return { complete: true, rays: rays.map((ray) => ray.vector as IntegerVector) };
 }

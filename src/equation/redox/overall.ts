@@ -159,7 +159,8 @@ export function overallEquation(
 
 function wholeNumber(value: bigint | number): bigint {
   if (typeof value === "bigint" || Number.isSafeInteger(value)) return BigInt(value);
-  throw new EquationError("equation.bad-option", `a multiplier is a whole number, not ${shown(value)}`);
+  const is = typeof value === "number" ? String(value) : shown(value);
+  throw new EquationError("equation.bad-option", `a multiplier is a whole number, not ${is}`);
 }
 
 /** Smallest positive multipliers that cancel what one step forms and another uses up. */
