@@ -390,6 +390,7 @@ describe("what nobody told", () => {
         { name: "oil of vitriol", form: "H2SO4", assay: "96 %" },
       ],
       { material: "copper", portion: "6.4 g" },
+      { acknowledge: ["does-not-go"] },
     );
     expect("missing" in vitriol.heat && vitriol.heat.missing).toContain("too strong");
   });

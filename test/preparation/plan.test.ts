@@ -217,6 +217,19 @@ describe("a plan", () => {
     [{ materials: [{ ...zinc, assay: "120 %" }, soda] }, "plan.request"],
     [{ materials: [{ ...zinc, strength: "5 % w/w" }, soda] }, "plan.strength"],
     [{ materials: [{ ...zinc, assay: "0 %" }, soda] }, "plan.not-positive"],
+    // 31 % of a gas is its solution in water, and no dirty gas to be led in
+    [
+      {
+        equation: "Na2CO3 + HCl -> NaCl + CO2 + H2O",
+        product: "NaCl",
+        materials: [
+          { name: "soda", form: "Na2CO3" },
+          { name: "muriatic acid", form: "HCl", assay: "31 %" },
+        ],
+        scale: { material: "soda", portion: "10 g" },
+      },
+      "plan.strength",
+    ],
     [{ equation: "ZnSO4 + Na2CO3 -> Zn5(CO3)2(OH)6" }, "equation.impossible"],
     [{ materials: [{ ...zinc, pack: { size: "1 kg", price: "8.90 g" } }, soda] }, "plan.request"],
   ])("refuses %j with %s", (change, code) => {

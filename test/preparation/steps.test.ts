@@ -86,6 +86,19 @@ describe("a neutralisation: Epsom salt from magnesia and 96 % acid", () => {
     for (const s of steps) expect(s.after.water.in("g").toNumber()).toBeGreaterThanOrEqual(0);
   });
 
+  it("dilutes it for a sulfite too: the gas is not the acid's own reduction", () => {
+    const [, , first] = planPreparation({
+      equation: "Na2SO3 + H2SO4 + H2O -> Na2SO4·10H2O + SO2",
+      product: "Na2SO4·10H2O",
+      materials: [
+        { name: "sulfite", form: "Na2SO3" },
+        { name: "acid", form: "H2SO4", strength: "96 %" },
+      ],
+      scale: { material: "sulfite", portion: "20.0 g" },
+    }).steps;
+    expect(first!.operation).toBe("dilute");
+  });
+
   it("filters the magnesia over hot: 5 % of a mole is 2.0 g", () => {
     const hot = step(steps, "filter");
     expect(hot.before.temperature.in("°C").toNumber()).toBe(80);

@@ -147,3 +147,40 @@ describe("a metal that a ligand holds", () => {
     expect(benchSheet(blue)).not.toMatch(/destroy/);
   });
 });
+
+// Acid on a sulfite gives SO2, EUH031 of Annex VI; on a sulfide H2S (Prudent Practices).
+describe("acid and what it frees a gas from", () => {
+  const sulfite = (excess: "10 %" | "0 %") =>
+    plan(
+      "CaCl2 + Na2SO3 -> CaSO3 + NaCl",
+      "CaSO3",
+      [
+        { name: "calcium chloride", form: "CaCl2" },
+        { name: "sulfite", form: "Na2SO3", excess },
+      ],
+      { material: "calcium chloride", portion: "20.0 g" },
+    ).waste;
+
+  it("are kept apart: sulfite over is never made sour", () => {
+    const { notes, treatment } = sulfite("10 %");
+    expect(notes.join()).toMatch(/acid frees SO2 from the Na₂SO₃/);
+    expect(treatment.map(({ reagent }) => reagent)).not.toContain("H+");
+  });
+
+  it("are not spoken of where nothing is left of it", () => {
+    expect(sulfite("0 %").notes.join()).not.toContain("SO2");
+  });
+
+  it("are kept apart for a sulfide too, and for what comes of it", () => {
+    const { notes } = plan(
+      "CuSO4 + Na2S -> CuS + Na2SO4",
+      "CuS",
+      [
+        { name: "vitriol", form: "CuSO4·5H2O" },
+        { name: "sulfide", form: "Na2S", excess: "10 %" },
+      ],
+      { material: "vitriol", portion: "20.0 g" },
+    ).waste;
+    expect(notes.join()).toMatch(/acid frees H2S from the Na₂S/);
+  });
+});

@@ -68,5 +68,10 @@ export const IN_WATER = {
 /** Acids of which the anion, not the hydrogen, oxidises a metal: they give no hydrogen. */
 export const OXIDISING_ACIDS = { anions: ["NO3-"], but: ["Mg", "Mn"], source: "commonPractice" } as const;
 
-/** Metals that hot concentrated sulfuric acid leaves alone. */
-export const HOT_SULFURIC = { not: ["Au", "Pt", "Ir", "Rh", "Pb"], source: "commonPractice" } as const;
+/** Sulfuric acid oxidises a metal by its sulfur from this strength and temperature on; those it leaves alone even so. */
+export const HOT_SULFURIC = {
+  not: ["Au", "Pt", "Ir", "Rh", "Pb"],
+  strength: "90 %",
+  at: "200 °C",
+  source: "commonPractice",
+} as const;

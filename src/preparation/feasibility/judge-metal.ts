@@ -154,28 +154,25 @@ function eatsWater(c: Case, metal: Put): Ruling | undefined {
   return undefined;
 }
 
-/** Below this mass fraction, in %, sulfuric acid is dilute: its hydrogen oxidises, not its sulfur. */
-const CONCENTRATED = 60;
-
-/** Sulfuric acid that is written to give sulfur dioxide: hot and strong it takes all metals but the noblest. */
-function hotStrongAcid({ put, made, setting }: Case): Ruling | undefined {
+/** Sulfuric acid that is written to give sulfur dioxide: only what is strong and far hotter than a vessel of a plan does that. */
+function hotStrongAcid({ put, made }: Case): Ruling | undefined {
   const acid = put.find(({ species }) => isOneOf(species.formula, "H2SO4"));
   const metal = put.find(isMetalPiece);
   if (acid === undefined || metal === undefined) return undefined;
   if (!made.some(({ species }) => isOneOf(species.formula, "SO2"))) return undefined;
   const { symbols } = metal.species.formula;
   if ((HOT_SULFURIC.not as readonly string[]).includes(symbols[0]!)) return undefined;
-  const material = setting.materials.find(({ species }) => species === acid.species);
-  const fraction = material?.isSolution === true ? material.massFraction()?.toNumber("%") : undefined;
-  if (fraction !== undefined && fraction < CONCENTRATED) return undefined;
+  const { strength, at, source } = HOT_SULFURIC;
+  const { name } = metal.species;
   return {
-    verdict: "goes",
+    verdict: "does not go",
+    share: 0,
     solids: [],
     reasons: [
       {
         code: "potentials",
-        text: `only hot concentrated sulfuric acid does this: dilute, it leaves ${metal.species.name} to its potential`,
-        source: HOT_SULFURIC.source,
+        text: `only sulfuric acid of ${strength} or more at about ${at} gives SO2 with ${name}, and no step of a plan heats acid so far: with hydrogen peroxide in dilute acid, or as its oxide, ${name} dissolves below the boil`,
+        source,
       },
     ],
   };

@@ -1,13 +1,14 @@
 // What each kind of preparation is watched for, with its figures: what is over and where it goes, when it is done. Excesses
 // stay as they were asked for; where none was, a remark says which one is usual.
 
-import { type Formula, molarMass } from "../../formula";
+import { type Formula, molarMass, parseFormula } from "../../formula";
 import { type Quantity, sum } from "../../quantity";
-import { madeOf } from "../../substance/internal";
+import { madeOf, thermalStepsOf } from "../../substance/internal";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { TAKES_BACK } from "../data/insoluble";
+import { whereItCrystallises } from "../feasibility/form-in-water";
 import { POT, type Work } from "../procedure/bench";
 import { isAcidSalt, isMetal } from "../procedure/kind";
 import type { ProcedureKind } from "../procedure/kinds";
@@ -382,5 +383,28 @@ export function checksOf(
   roles: readonly Role[],
 ): Check[] {
   const given = { setting, batch, work, roles };
-  return [...CHECKS[kind](given), ...farOver(given)];
+  return [...otherForm(given), ...CHECKS[kind](given), ...farOver(given)];
+}
+
+/** Another hydrate than the one asked for, and where that one is made. */
+function otherForm({ setting: { product, asked, temperature }, batch }: Given): Check[] {
+  if (product.formula.hasSameComposition(asked.formula)) return [];
+  const { theoreticalYield } = batch.product;
+  const where = whereItCrystallises(asked.formula);
+  const heated = thermalStepsOf(product.formula).find(
+    ({ remains }) => remains.length === 1 && parseFormula(remains[0]!.formula).hasSameComposition(asked.formula),
+  );
+  const ways = [
+    ...(where === undefined ? [] : [`crystallises ${where}`]),
+    ...(heated === undefined
+      ? []
+      : [`is what heat leaves of it from ${heated.from.format({ uncertainty: "none" })} on`]),
+  ];
+  const elsewhere = ways.length === 0 ? "" : `; ${asked.name} ${ways.join(", and ")}`;
+  return [
+    check(
+      `at ${shown(temperature, 2)} water gives ${product.name}, not ${asked.name}: all masses here are of that, ${shown(theoreticalYield)} at 100 % yield${elsewhere}`,
+      theoreticalYield,
+    ),
+  ];
 }

@@ -42,6 +42,7 @@ function extentFor(setting: Setting): Quantity {
     request: { scale },
     materials,
     product,
+    asked,
   } = setting;
   const of = (material: Material, portion: Quantity): Quantity => {
     const share = exact("1").plus(material.excess);
@@ -72,11 +73,11 @@ function extentFor(setting: Setting): Quantity {
       });
     }
     const what = `portion of ${scale.material}`;
-    const asked = quantity(scale.portion as Quantity);
+    const portion = quantity(scale.portion as Quantity);
     return of(
       material,
-      asked.dimension === "amount of substance"
-        ? positiveAmount(asked, what)
+      portion.dimension === "amount of substance"
+        ? positiveAmount(portion, what)
         : portionOf(scale.portion as Portion, what),
     );
   }
@@ -86,7 +87,7 @@ function extentFor(setting: Setting): Quantity {
     throw new PlanError("plan.not-positive", `the wanted product must be above zero, not ${String(wanted)}`);
   if (wanted.dimension === "amount of substance") return wanted.dividedBy(product.coefficient);
   const mass = expectDimension(wanted, "mass", "scale.product");
-  return mass.dividedBy(product.molarMass).dividedBy(product.coefficient);
+  return mass.dividedBy(asked.molarMass).dividedBy(product.coefficient);
 }
 
 /** A portion comes back in the dimension it was asked in. */

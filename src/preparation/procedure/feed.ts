@@ -206,10 +206,14 @@ function dissolved(material: Material, i: number, feeding: Feeding): Feed {
   };
 }
 
-/** Acids whose own reduction gives the gas are used as strong as they are. */
-function isOxidisingAcid({ form }: Material, { products, wet }: Setting): boolean {
-  const gives = (gas: string): boolean => products.some(({ formula }) => isGas(formula, wet) && isOneOf(formula, gas));
-  return (isOneOf(form, "HNO3") && gives("NO2")) || (isAcid(form) && form.count("S").n !== 0n && gives("SO2"));
+/** Acids whose own reduction gives the gas are used as strong as they are: nothing else that reacts brings the element of the gas. */
+function isOxidisingAcid({ form }: Material, { products, reactants, wet }: Setting): boolean {
+  const gives = (gas: string, element: string): boolean =>
+    products.some(({ formula }) => isGas(formula, wet) && isOneOf(formula, gas)) &&
+    reactants.filter(({ formula }) => formula.count(element).n !== 0n).length === 1;
+  return (
+    (isOneOf(form, "HNO3") && gives("NO2", "N")) || (isAcid(form) && form.count("S").n !== 0n && gives("SO2", "S"))
+  );
 }
 
 /** Strong solutions are poured into water first; thin ones, ammonia for a complex and peroxide are not. */

@@ -7,6 +7,7 @@ import { remembering } from "../../foundation/memo";
 import { type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { PlanError } from "../error";
+import { hydrateOf, OTHER_HYDRATE } from "../feasibility/form-in-water";
 import { planned } from "../planning/exact";
 import { isHeatedDry } from "../procedure/kind";
 import { PROCEDURES } from "../procedure/kinds";
@@ -46,6 +47,23 @@ function withProduct(read: Read, wanted: Formula): Read & { readonly product: Sp
   });
 }
 
+/**
+ * The equation with the product as the water gives it, where equation and request write it without crystal water. A hydrate that is
+ * asked for, or one that the equation has and the request does not, is meant; so is what is acknowledged.
+ */
+function asFormed(
+  read: Read,
+  asked: ReturnType<typeof withProduct>,
+  { acknowledge, isolate }: PlanRequest,
+  temperature: Quantity<"temperature">,
+): ReturnType<typeof withProduct> {
+  const isWritten = read.products.some(({ formula }) => formula.hasSameComposition(asked.product.formula));
+  // What is kept as its liquor has no crystals.
+  if (!isWritten || isolate === false || (Array.isArray(acknowledge) && acknowledge.includes(OTHER_HYDRATE))) return asked;
+  const formed = hydrateOf(asked.product, asked.reactants, temperature);
+  return formed === undefined ? asked : withProduct(asked, formed);
+}
+
 export function settingOf(request: PlanRequest): Setting {
   const { procedure, waterFactor, vesselFactor } = request;
   if (procedure !== undefined && !PROCEDURES.includes(procedure))
@@ -64,7 +82,14 @@ export function settingOf(request: PlanRequest): Setting {
     throw new PlanError("plan.request", `${read.equation} has free electrons: a half-reaction is no preparation`, {
       hint: "give the whole reaction, with what takes the electrons",
     });
-  const { equation, reactants, products, product } = withProduct(read, formulaFrom(request.product));
+  const wet = procedure !== "thermal decomposition" && !isHeatedDry(read.reactants, read.products);
+  const temperature = expectDimension(request.temperature ?? planned("temperature"), "temperature", "temperature", {
+    symbol: "T",
+    label: "temperature of room and solutions",
+  });
+  checkWarmth(temperature, wet, "temperature");
+  const asked = withProduct(read, formulaFrom(request.product));
+  const { equation, reactants, products, product } = wet ? asFormed(read, asked, request, temperature) : asked;
   const names = request.materials.map((m) => m.name);
   const twice = names.find((name, i) => names.indexOf(name) !== i);
   if (twice !== undefined)
@@ -74,22 +99,17 @@ export function settingOf(request: PlanRequest): Setting {
       throw new PlanError("plan.not-positive", `a readability must be above zero, not ${String(like)}`);
     return like;
   };
-  const wet = procedure !== "thermal decomposition" && !isHeatedDry(reactants, products);
   if (request.isolate === false && (!wet || fateInRoom(product.formula).fallsOut === true))
     throw new PlanError("plan.request", `${product.name} does not stay dissolved: there is no liquor of it to keep`, {
       hint: "leave out isolate",
     });
-  const temperature = expectDimension(request.temperature ?? planned("temperature"), "temperature", "temperature", {
-    symbol: "T",
-    label: "temperature of room and solutions",
-  });
-  checkWarmth(temperature, wet, "temperature");
   return {
     request,
     equation,
     reactants,
     products,
     product,
+    asked: asked.product,
     materials: request.materials
       .filter(({ aside }) => aside !== true)
       .map((material) => readMaterial(material, reactants)),

@@ -11,7 +11,10 @@ export interface Setting {
   readonly equation: BalancedEquation;
   readonly reactants: readonly Species[];
   readonly products: readonly Species[];
+  /** As the water gives it: another hydrate than the request writes is what the equation and every mass are of. */
   readonly product: Species;
+  /** As the request writes it. */
+  readonly asked: Species;
   readonly materials: readonly Material[];
   /** Materials that take no part in the equation: alcohol, acid that keeps a salt from hydrolysing, charcoal, seed. */
   readonly asides: readonly Material[];

@@ -11,6 +11,7 @@ import { cautionsWhere, type DangerousProduct, dangerOf, everyRule } from "../..
 import type { SourceKey } from "../data/sources";
 import { PlanError } from "../error";
 import { DOES_NOT_GO } from "../feasibility/feasibility";
+import { OTHER_HYDRATE } from "../feasibility/form-in-water";
 import { exact, planned } from "../planning/exact";
 import { isAcid } from "../reaction/acids";
 import type { Species } from "../reaction/species";
@@ -158,6 +159,7 @@ const acknowledgeable = (): Set<string> =>
       .map((row) => row.code),
     "poison-gas",
     ...DOES_NOT_GO,
+    OTHER_HYDRATE,
   ]);
 
 /** The codes of a request, or an error: only a list of known codes opens anything. */

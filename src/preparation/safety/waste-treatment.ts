@@ -69,7 +69,7 @@ const heldFast = ({ symbol, held }: DissolvedMetal): Quantity[] =>
     .filter(({ ligand }) => ligand !== "ammonia" || SLOW_METALS.some(({ metals }) => metals.includes(symbol)))
     .map(({ amount }) => amount);
 
-function sharesOf(metals: readonly DissolvedMetal[], dissolved: readonly Dissolved[], holdsCyanide: boolean): Share[] {
+function sharesOf(metals: readonly DissolvedMetal[], dissolved: readonly Dissolved[], neverSour: boolean): Share[] {
   const forMetals = metals.flatMap((metal): Share[] => {
     const { symbol, precipitate } = metal;
     const row = precipitate ? WASTE_METALS.find((one) => one.metal === symbol) : undefined;
@@ -86,10 +86,8 @@ function sharesOf(metals: readonly DissolvedMetal[], dissolved: readonly Dissolv
     if (isAcid(species.formula))
       return [{ reagent: SODA, amount: amount.times(protonsOf(species.formula)).dividedBy(2), of: "acid" }];
     const taken = protonsTakenBy(species.formula);
-    // acid is never put to a liquor that holds a cyanide
-    return taken === undefined || holdsCyanide
-      ? []
-      : [{ reagent: ACID, amount: amount.times(taken), of: species.name }];
+    // acid is never put to a liquor that it frees a poisonous gas from
+    return taken === undefined || neverSour ? [] : [{ reagent: ACID, amount: amount.times(taken), of: species.name }];
   });
   const rest = netted(forSolutes);
   // Where a base is left that is no ammonia, the metals precipitate as it is neutralised.
@@ -135,9 +133,9 @@ const vinegarWith = (hydrons: Quantity): Quantity<"volume"> =>
 export function treatmentOf(
   metals: readonly DissolvedMetal[],
   dissolved: readonly Dissolved[],
-  holdsCyanide: boolean,
+  neverSour: boolean,
 ): Treatment[] {
-  const shares = sharesOf(metals, dissolved, holdsCyanide);
+  const shares = sharesOf(metals, dissolved, neverSour);
   return [...new Set(shares.map((share) => share.reagent))].map((reagent) => {
     const own = shares.filter((share) => share.reagent === reagent);
     const list = [...new Set(own.map((share) => share.of))].join(" and ");

@@ -3,8 +3,9 @@
 
 import { molarMass } from "../../formula";
 import { lazily } from "../../foundation/lazy";
+import { readNotation } from "../../ion/internal";
 import { type Quantity, sum } from "../../quantity";
-import { HOLDS_CYANIDE, madeOf } from "../../substance/internal";
+import { classesOf, everyRule, type HazardClass, HOLDS_CYANIDE, madeOf } from "../../substance/internal";
 import { complexesOf, complexIn } from "../contents/complexes";
 import type { Contents } from "../contents/contents";
 import { matterOf } from "../contents/matter";
@@ -117,7 +118,42 @@ function metalsIn(pot: Pot, solutes: readonly Dissolved[]): DissolvedMetal[] {
   });
 }
 
-function vesselOf([vessel, pot]: Left, cyanide: boolean): WasteVessel {
+interface Sour {
+  readonly solute: Species;
+  readonly gas: string;
+  readonly what: string;
+}
+
+/** Gases that an acid frees and nobody minds. */
+const HARMLESS: readonly string[] = ["CO2", "H2"];
+
+/** Solutes that acid makes a poisonous gas of, each with the gas; what no balance shows is left out. */
+function gasesByAcid(solutes: readonly Dissolved[], least: Quantity): Sour[] {
+  const rules = everyRule().filter(({ a, products = [] }) => a.length === 1 && a[0] === "acid" && products.length > 0);
+  return solutes.flatMap(({ species, amount }): Sour[] => {
+    if (amount.times(species.molarMass).compare(least) < 0) return [];
+    const classes = classesOf(readNotation(species.formula));
+    const row = rules.find(
+      ({ b = [], products = [] }) =>
+        !HARMLESS.includes(products[0]!) && b.some((one) => classes.has(one as HazardClass)),
+    );
+    return row === undefined ? [] : [{ solute: species, gas: row.products![0]!, what: row.what }];
+  });
+}
+
+/** What acid does to a liquor: it is in it already, or must not come to it. */
+function sourNotes(sour: readonly Sour[], solutes: readonly Dissolved[], least: Quantity): string[] {
+  const acid = solutes.find(
+    ({ species, amount }) => isAcid(species.formula) && amount.times(species.molarMass).compare(least) >= 0,
+  );
+  return sour.map(({ solute, gas, what }) =>
+    acid === undefined
+      ? `acid frees ${gas} from the ${solute.name} in it (${what}): keep it alkaline and apart from sour waste`
+      : `it contains ${acid.species.name} beside ${solute.name} and gives off ${gas} (${what}): under the hood, and soda to it before it is stored`,
+  );
+}
+
+function vesselOf([vessel, pot]: Left, cyanide: boolean, least: Quantity): WasteVessel {
   // What is on a filter or in a wash bottle is kept by itself.
   const isApart = vessel === "residue" || vessel === "gas trap";
   const own: WasteVessel = lazily<WasteVessel>({
@@ -125,7 +161,10 @@ function vesselOf([vessel, pot]: Left, cyanide: boolean): WasteVessel {
     volume: () => pot.contents.volume,
     contents: () => pot.contents,
     metals: () => metalsIn(pot, solutesOf(pot)),
-    treatment: () => (isApart ? [] : treatmentOf(own.metals, solutesOf(pot), cyanide)),
+    treatment: () => {
+      const solutes = solutesOf(pot);
+      return isApart ? [] : treatmentOf(own.metals, solutes, cyanide || gasesByAcid(solutes, least).length > 0);
+    },
   });
   return own;
 }
@@ -157,11 +196,13 @@ export function wasteOf(setting: Setting, left: readonly Left[], liquids: Quanti
     label: "liquor and washings",
     rule: "waste = filtrates + washings, less what was boiled off",
   }) as Quantity<"volume"> | undefined;
-  const { product, wet } = setting;
+  const { product, wet, steps } = setting;
   const cyanide = holdsCyanide(setting);
   const all = pooled(left);
   const solutes = all === undefined ? [] : solutesOf(all);
   const metals = all === undefined ? [] : metalsIn(all, solutes);
+  // Of cyanides all is said by its own note.
+  const sour = cyanide ? [] : gasesByAcid(solutes, steps.mass);
   const isLiquor = wet && all !== undefined && fateOf(product.formula, setting.temperature).fallsOut !== true;
   const ligand = complexIn(matterOf(product.formula))?.ligand;
   const isThere = solutes.some(({ species }) => coreOf(species.formula) === coreOf(product.formula));
@@ -169,6 +210,7 @@ export function wasteOf(setting: Setting, left: readonly Left[], liquids: Quanti
     ...metals.flatMap(({ symbol }) => rowOf(symbol)?.note ?? []),
     ...heldNote(metals),
     ...(cyanide ? [CYANIDE] : []),
+    ...sourNotes(sour, solutes, steps.mass),
     ...(isLiquor && product.metals.some(({ symbol }) => rowOf(symbol) !== undefined)
       ? [
           isThere
@@ -177,9 +219,9 @@ export function wasteOf(setting: Setting, left: readonly Left[], liquids: Quanti
         ]
       : []),
   ];
-  const treatment = treatmentOf(metals, solutes, cyanide);
+  const treatment = treatmentOf(metals, solutes, cyanide || sour.length > 0);
   const soda = treatment.find((one) => one.reagent === SODA)?.mass;
-  const vessels = left.map((one) => vesselOf(one, cyanide));
+  const vessels = left.map((one) => vesselOf(one, cyanide, steps.mass));
   return { vessels, volume, metals, treatment, soda, notes: [...new Set(notes)], closing: CLOSING };
 }
 

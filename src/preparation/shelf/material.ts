@@ -7,7 +7,7 @@ import { type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { PlanError } from "../error";
 import { exact } from "../planning/exact";
 import { protonsOf } from "../reaction/acids";
-import { isMiscible } from "../reaction/fluids";
+import { isGas, isMiscible } from "../reaction/fluids";
 import { formulaFrom, nameOfFormula, type Species, sameCore, speciesAside, watersOf } from "../reaction/species";
 import type { ShelfMaterial } from "../request/request";
 import { byMassFraction, byVolume, type PortionDimension, portionOf, shareOf } from "./strength";
@@ -80,6 +80,19 @@ export const readMaterial = (shelf: ShelfMaterial, reactants: readonly Species[]
 /** Read a material that takes no part in the equation. */
 export const readAside = (shelf: ShelfMaterial): Material => materialOf(shelf, speciesAside);
 
+/** Below this share a gas is no gas of a cylinder: what is meant is its solution. */
+const CYLINDER = "90 %";
+
+/** A gas sold in water has a strength; as an assay the rest would be dirt, and the gas led in. */
+function refuseGasBySolution({ name, assay }: ShelfMaterial, form: Formula): void {
+  if (assay === undefined || !isGas(form, false)) return;
+  const share = shareOf(assay, `assay of ${name}`, "1", { label: `assay of ${name}` });
+  if (share.compare(exact(CYLINDER)) >= 0) return;
+  throw new PlanError("plan.strength", `${name} has an assay, and ${form} is a gas`, {
+    hint: `what a solution in water has of it is its strength: strength: "${share.to("%").format({ significant: 3, uncertainty: "none" })}"`,
+  });
+}
+
 function materialOf(shelf: ShelfMaterial, find: (form: Formula) => Species): Material {
   const { name } = shelf;
   const form = formulaFrom(shelf.form);
@@ -89,6 +102,7 @@ function materialOf(shelf: ShelfMaterial, find: (form: Formula) => Species): Mat
       hint: "a solid has an assay, a solution a strength",
     });
   }
+  refuseGasBySolution(shelf, form);
   const strength = shelf.strength === undefined ? undefined : quantity(shelf.strength as QuantityLike);
   if (strength?.dimension === FORCE) throw normality(name, form, strength);
   const isVolumetric = strength?.dimension === "density" || strength?.dimension === "concentration";

@@ -1,0 +1,80 @@
+// A product written without crystal water leaves its water in a hydrate, and the balance sees that hydrate. Molar masses: IUPAC 2021
+// abridged. Which hydrate: CRC Handbook, solubility of inorganic compounds, solid phases (gypsum below 42 °C; Glauber's salt below
+// 32.4 °C; blue vitriol to 95 °C); calcium oxalate monohydrate is the form of gravimetric analysis (Vogel, Quantitative Inorganic
+// Analysis); magnesium carbonate trihydrate precipitates in the cold (Davies & Bubela 1973).
+import { evaluateRun, type PlanRequest, planPreparation } from "preparative";
+import { describe, expect, it } from "vitest";
+
+const plan = (equation: string, product: string, forms: readonly [string, string], more: Partial<PlanRequest> = {}) =>
+  planPreparation({
+    equation,
+    product,
+    materials: [
+      { name: "one", form: forms[0] },
+      { name: "other", form: forms[1], ...(forms[1].startsWith("H2") ? { strength: "20 %" } : {}) },
+    ],
+    scale: { material: "one", portion: "20.0 g" },
+    ...more,
+  });
+
+// 20.0 g / M of the first material × M of the hydrate
+const CASES = [
+  ["CaCl2 + Na2SO4 -> CaSO4 + NaCl", "CaSO4", ["CaCl2", "Na2SO4"], "CaSO4·2H2O", (20 / 110.978) * 172.164],
+  ["CaCl2 + Na2C2O4 -> CaC2O4 + NaCl", "CaC2O4", ["CaCl2", "Na2C2O4"], "CaC2O4·H2O", (20 / 110.978) * 146.112],
+  ["MgCl2 + Na2CO3 -> MgCO3 + NaCl", "MgCO3", ["MgCl2·6H2O", "Na2CO3"], "MgCO3·3H2O", (20 / 203.301) * 138.357],
+  ["CuO + H2SO4 -> CuSO4 + H2O", "CuSO4", ["CuO", "H2SO4"], "CuSO4·5H2O", (20 / 79.545) * 249.68],
+  ["Na2CO3 + H2SO4 -> Na2SO4 + CO2 + H2O", "Na2SO4", ["Na2CO3", "H2SO4"], "Na2SO4·10H2O", (20 / 105.988) * 322.19],
+  ["MgO + H2SO4 -> MgSO4 + H2O", "MgSO4", ["MgO", "H2SO4"], "MgSO4·7H2O", (20 / 40.304) * 246.47],
+] as const;
+
+describe("a product written without crystal water", () => {
+  it.each(CASES)("%s: the water gives another form of %s", (equation, asked, forms, hydrate, grams) => {
+    const p = plan(equation, asked, forms);
+    expect(p.product.formula.replace("·", ".").normalize("NFKC")).toBe(hydrate.replace("·", ".").normalize("NFKC"));
+    expect(p.product.theoreticalYield.toNumber("g")).toBeCloseTo(grams, 1);
+    expect(p.checks[0]!.text).toContain("not ");
+    // who follows the sheet and weighs what it expects is not told that something went wrong
+    const last = p.steps.at(-1)!;
+    const run = evaluateRun(p, { dried: [last.target!.to("g").format({ decimals: 1, uncertainty: "none" })] });
+    expect(["consistent", "loss-explained"]).toContain(run.verdict[0]!.code);
+  });
+
+  it("is what the sums are of where that is known and meant", () => {
+    const [equation, asked, forms] = CASES[0];
+    const p = plan(equation, asked, forms, { acknowledge: ["another-hydrate"] });
+    // 20.0 g / 110.978 × 136.134
+    expect(p.product.theoreticalYield.toNumber("g")).toBeCloseTo(24.53, 1);
+  });
+
+  it("sets the amount, not the mass, of a batch asked for by the mass of the written form", () => {
+    const [equation, asked, forms] = CASES[4];
+    const p = plan(equation, asked, forms, { scale: { product: "14.2 g" } });
+    // 14.2 g / 142.04 = 0.100 mol, of soda 10.6 g
+    expect(p.product.amount.toNumber("mol")).toBeCloseTo(0.1, 3);
+    expect(p.product.theoreticalYield.toNumber("g")).toBeCloseTo(32.2, 1);
+  });
+
+  it("follows the room: above 32.4 °C sodium sulfate crystallises without water", () => {
+    const [equation, asked, forms] = CASES[4];
+    expect(plan(equation, asked, forms, { temperature: "35 °C" }).product.theoreticalYield.toNumber("g")).toBeCloseTo(
+      (20 / 105.988) * 142.04,
+      1,
+    );
+  });
+
+  it("stays as it is where a hydrate is asked for, or where it is deliquescent and dried by heat", () => {
+    const nickel = plan("NiCO3 + H2SO4 + H2O -> NiSO4·6H2O + CO2", "NiSO4·6H2O", ["NiCO3", "H2SO4"]);
+    // 20.0 g / 118.70 × 262.84
+    expect(nickel.product.theoreticalYield.toNumber("g")).toBeCloseTo(44.3, 1);
+    const zinc = planPreparation({
+      equation: "Zn + HCl -> ZnCl2 + H2",
+      product: "ZnCl2",
+      materials: [
+        { name: "zinc", form: "Zn" },
+        { name: "acid", form: "HCl", strength: "20 %" },
+      ],
+      scale: { material: "zinc", portion: "10.0 g" },
+    });
+    expect(zinc.product.theoreticalYield.toNumber("g")).toBeCloseTo((10 / 65.38) * 136.29, 1);
+  });
+});
