@@ -59,7 +59,8 @@ function asFormed(
 ): ReturnType<typeof withProduct> {
   const isWritten = read.products.some(({ formula }) => formula.hasSameComposition(asked.product.formula));
   // What is kept as its liquor has no crystals.
-  if (!isWritten || isolate === false || (Array.isArray(acknowledge) && acknowledge.includes(OTHER_HYDRATE))) return asked;
+  if (!isWritten || isolate === false || (Array.isArray(acknowledge) && acknowledge.includes(OTHER_HYDRATE)))
+    return asked;
   const formed = hydrateOf(asked.product, asked.reactants, temperature);
   return formed === undefined ? asked : withProduct(asked, formed);
 }
