@@ -8,6 +8,7 @@ import { frozen } from "../foundation/frozen";
 import { lazily, type Parts } from "../foundation/lazy";
 import { type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
+import { anhydrousOf, crystalWater } from "../hydrate";
 import { type Quantity, quantity } from "../quantity";
 import { PlanError } from "./error";
 import { identifyByMassLoss } from "./identity/identity";
@@ -17,7 +18,7 @@ import { type Batch, type Before, batchOf } from "./planning/batch";
 import { planned } from "./planning/exact";
 import { type Figure, figure, figuresOf, type MovedFigure, movedSince, readFigures } from "./planning/figures";
 import { handOf } from "./procedure/words";
-import { candidatesLike, changedInAir } from "./reaction/candidates";
+import { type Candidate, candidatesLike, changedInAir } from "./reaction/candidates";
 import { guard } from "./request/argument";
 import { plain } from "./request/door";
 import type { ShelfMaterial } from "./request/request";
@@ -175,18 +176,23 @@ function changesBetween(plan: Plan, batch: Batch): Change[] {
   return changes;
 }
 
-/** Was it put in? What is left of it is reported with the materials. */
-const isMaterial = ({ setting: { materials } }: Observed, formula: Formula): boolean =>
-  materials.some(({ form }) => form.hasSameComposition(formula));
+/** What air makes of the product, but for what was put in: what is left of that is reported with the materials. */
+const inAirOf = ({ setting: { materials, product } }: Observed): Formula[] =>
+  changedInAir(product.formula).filter((formula) => !materials.some(({ form }) => form.hasSameComposition(formula)));
 
-/** What the product may be: what the plan counts on, and what air makes of it. */
-function candidatesOf(observed: Observed, batch: Batch): Pick<Evidence, "candidates" | "inAir"> {
-  const { product } = observed.setting;
-  const formulas = changedInAir(product.formula).filter((formula) => !isMaterial(observed, formula));
-  const inAir = candidatesLike(formulas, product.formula, batch.product.amount).filter(
-    (one) => !batch.candidates.some(({ formula }) => formula === one.formula),
-  );
-  return { candidates: [...batch.candidates, ...inAir], inAir: new Set(inAir.map(({ formula }) => formula)) };
+/** The product without its water, which every hydrate may lose. */
+const driedOf = ({ setting: { product } }: Observed): Formula[] =>
+  crystalWater(product.formula).waters.n === 0n ? [] : [anhydrousOf(product.formula)];
+
+/** What the product may be: what the plan counts on, what air makes of it, the salt without its water. */
+function candidatesOf(observed: Observed, batch: Batch): Pick<Evidence, "candidates" | "inAir" | "onlyByTest"> {
+  const more = (formulas: readonly Formula[]) =>
+    candidatesLike(formulas, observed.setting.product.formula, batch.product.amount).filter(
+      (one) => !batch.candidates.some(({ formula }) => formula === one.formula),
+    );
+  const [inAir, dried] = [more(inAirOf(observed)), more(driedOf(observed))];
+  const names = (list: readonly Candidate[]) => new Set(list.map(({ formula }) => formula));
+  return { candidates: [...batch.candidates, ...inAir, ...dried], inAir: names(inAir), onlyByTest: names(dried) };
 }
 
 function identityOf(observed: Observed, { ignition, acidPerGram }: Observations, isDry: boolean): Identity | undefined {
@@ -197,7 +203,7 @@ function identityOf(observed: Observed, { ignition, acidPerGram }: Observations,
     before: ignition?.before,
     after: ignition?.after,
     product: product.formula,
-    candidates: changedInAir(product.formula).filter((formula) => !isMaterial(observed, formula)),
+    candidates: [...inAirOf(observed), ...driedOf(observed)],
     ...(residue === undefined ? {} : { residue }),
     adsorbedWater: planned(isDry ? "dryHolds" : "dampHolds"),
     acidPerGram: acidPerGram as "1 mmol/g" | undefined,

@@ -58,6 +58,10 @@ export function isolatePrecipitate(bench: Bench): void {
   const salts = saltsIn(bench, bench.pot);
   const volume = bench.pot.volume;
   const { solids } = bench.pot.books;
+  if (solids.length === 0) {
+    filterNothing(bench);
+    return;
+  }
   // Whatever solid is in the pot is in the cake, and each keeps liquor after its kind.
   const mass = sum(solids.map(massOf));
   // What is not washed is not settled either: it goes on the filter.
@@ -95,6 +99,18 @@ export function isolatePrecipitate(bench: Bench): void {
     });
   }
   bench.caught(POT, bench.pot.with({ temperature }));
+}
+
+/** A liquor in which no solid stands, as with too little of a base: what comes all the same is filtered off. */
+function filterNothing(bench: Bench): void {
+  const parted = filterCake(bench.pot, exact("0 mL"));
+  bench.did(POT, parted, {
+    care: "isolating",
+    blank: "filtrateVolume",
+    say: () => "Filter off what there is: by the equilibrium of this liquor all of it stays dissolved.",
+  });
+  bench.filtrate = parted.left[0]?.pot;
+  if (bench.filtrate !== undefined) bench.caught("filtrate", bench.filtrate);
 }
 
 /** What the liquor keeps, and by what. */

@@ -57,10 +57,12 @@ export const atMost = (mass: Quantity, grams: Evidence["grams"]): string =>
 /** What the verdict is made from. */
 export interface Evidence {
   readonly batch: Batch;
-  /** The product under other formulas: what else precipitates, its hydrates, and what air makes of it. */
+  /** The product under other formulas: what else precipitates, its hydrates, what air makes of it. */
   readonly candidates: readonly Candidate[];
   /** Formulas of what air makes of it. */
   readonly inAir: ReadonlySet<string>;
+  /** Formulas that no table lists: only a test of a sample, or a drying that took much, speaks for them. */
+  readonly onlyByTest: ReadonlySet<string>;
   readonly observed: Observed;
   readonly dry: Quantity;
   /** Masses in words, no finer than the balance of the plan. */

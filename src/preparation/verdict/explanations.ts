@@ -1,11 +1,12 @@
 // A hydrate taken for another: the batch calculated again with each form the jar may have held.
 
-import { type Formula, molarMass } from "../../formula";
+import { type Formula, molarMass, parseFormula } from "../../formula";
 import { isWater } from "../../formula/internal";
-import { type HydrateForm, knownForms } from "../../hydrate";
+import { anhydrousOf, type HydrateForm, knownForms } from "../../hydrate";
 import { isTraded } from "../../hydrate/internal";
 import type { Quantity } from "../../quantity";
 import type { BeliefName } from "../data/beliefs";
+import { DELIQUESCENT } from "../data/drying";
 import { lessThanAll } from "../planning/exact";
 import { extentOf, formedBy } from "../reaction/account";
 import { nameOfFormula } from "../reaction/species";
@@ -13,6 +14,7 @@ import { readMaterial } from "../shelf/material";
 import { belief, EXCLUDED, likelihoodWithin } from "./difference";
 import { afterLosses, type Evidence } from "./evidence";
 import type { Finding } from "./finding";
+import { isIncomplete, isPrecipitant } from "./seen";
 
 /** Wider than any uncertainty of a weighing that could matter. */
 const FAR_OVER = 1.2;
@@ -28,15 +30,22 @@ function theoryWith({ batch, observed: { setting, portions } }: Evidence, index:
 
 /**
  * How another form came into a jar: a pack holds one that shops sell or that is in trade, by the table of forms; a stock that lost water
- * may have become any form with less, one that took up water what stands beside its solution in the room. Undefined where none.
+ * may have become any form with less, one that runs in air what stands beside its solution in the room. Undefined where none.
  */
 function howItCame(form: HydrateForm, own: Quantity, { observed }: Evidence): BeliefName | undefined {
   if (form.sold) return "soldHydrate";
   if (isTraded(form)) return "tradedHydrate";
   const { temperature } = observed.setting;
   const isWeathered = molarMass(form.formula).compare(own) < 0;
-  return isWeathered || isStableAt(form, temperature) ? "weatheredHydrate" : undefined;
+  return isWeathered || (isDeliquescent(form.formula) && isStableAt(form, temperature))
+    ? "weatheredHydrate"
+    : undefined;
 }
+
+const isDeliquescent = (formula: Formula): boolean => {
+  const salt = anhydrousOf(formula);
+  return DELIQUESCENT.some((row) => parseFormula(row.formula).hasSameComposition(salt));
+};
 
 const isStableAt = ({ range }: HydrateForm, temperature: Quantity): boolean =>
   range !== undefined &&
@@ -69,6 +78,11 @@ export function explanationsOfMixUp(evidence: Evidence): Finding[] {
       const most = afterLosses(evidence, theory);
       const likelihood = likelihoodWithin(dry, most.times(lessThanAll(handlingLoss)), most);
       if (likelihood < EXCLUDED || theory.compare(batch.product.theoreticalYield) === 0) return [];
+      // A precipitant of which there was less than planned leaves product in the liquor: a drop of it tells.
+      const isLess = theory.compare(batch.product.theoreticalYield) < 0;
+      const sight = isLess && isPrecipitant(evidence, index) ? isIncomplete(evidence) : undefined;
+      const expects =
+        sight === false ? belief("clearFiltrate") : sight === true ? belief("cloudsFiltrateMixUp") : belief(how);
       const middle = most.times(lessThanAll(handlingLoss.dividedBy(2)));
       const off = Math.abs(dry.minus(middle).toNumber("g"));
       const factor = theory.dividedBy(batch.product.theoreticalYield).to("%");
@@ -79,7 +93,7 @@ export function explanationsOfMixUp(evidence: Evidence): Finding[] {
         mass: theory,
         figure: factor,
         likelihood,
-        weight: likelihood * belief(how),
+        weight: likelihood * expects,
         next: `heat a weighed sample of the ${material.shelf.name}: its loss tells the hydrate`,
       };
       return [{ finding, off }];

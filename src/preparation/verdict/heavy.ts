@@ -48,9 +48,10 @@ function leftInLiquor(evidence: Evidence): Quantity {
 export function otherFormulas(evidence: Evidence): Finding[] {
   const { batch, grams, handlingLoss, identity, observed } = evidence;
   const wantedSolid = observed.setting.product.formula;
-  const least = lessThanAll(handlingLoss).minus(leftInLiquor(evidence));
+  const isTested = identity !== undefined || observed.assay !== undefined || lostInDrying(evidence);
+  const usual = lessThanAll(handlingLoss).minus(leftInLiquor(evidence));
   return evidence.candidates.flatMap((candidate): Finding[] => {
-    if (candidate.wanted) return [];
+    if (candidate.wanted || (evidence.onlyByTest.has(candidate.formula) && !isTested)) return [];
     const theory = afterLosses(evidence, candidate.theoreticalYield);
     const byFire = identity?.candidates.find((c) => c.formula === candidate.formula);
     // Water that ignition finds beside the formula is no part of it.
@@ -58,7 +59,9 @@ export function otherFormulas(evidence: Evidence): Finding[] {
     const ratio = dry.dividedBy(theory).to("%");
     // Far above in round figures is clearly above: uncertainties are worked out only near the line.
     if (ratio.compare(planned("farAbove")) > 0 && !isTooCoarse(dry)) return [];
-    const byMass = likelihoodWithin(dry, theory.times(least), theory);
+    // What ignition identifies is that solid, however much of it was lost.
+    const isIdentified = identity?.verdict === "identified" && identity.remaining[0] === candidate.formula;
+    const byMass = likelihoodWithin(dry, theory.times(isIdentified ? exact("0") : usual), theory);
     if (byMass < EXCLUDED) return [];
     const titrated = assayLikelihood(evidence, candidate.theoreticalYield);
     const share = byFire?.share;
@@ -104,7 +107,14 @@ function expectationOf(
   if (isOnBooksOnly(formula)) return { expects: belief("otherFormOnBooks"), byTests: 1 };
   if (evidence.inAir.has(formula)) return { expects: belief("changedInAir"), byTests: 1 };
   const isDriedOut = code === "other-hydrate-fits" && lostInDrying(evidence);
-  return { expects: belief(isDriedOut ? "otherFormDriedOut" : "otherForm"), byTests: 1 };
+  const usual = isWideAndLight(evidence) ? "otherFormOfLight" : "otherForm";
+  return { expects: belief(isDriedOut ? "otherFormDriedOut" : usual), byTests: 1 };
+}
+
+/** A mass below what losses explain, where these may be so large that another form is hit by accident. */
+export function isWideAndLight(evidence: Evidence): boolean {
+  const { dry, handlingLoss } = evidence;
+  return handlingLoss.compare(planned("crucibleLoss")) > 0 && clearlyAbove(leastExplained(evidence).least, dry);
 }
 
 /** Forms whose theory the mass hits exactly, although handling would explain it too. */
@@ -112,7 +122,7 @@ export function exactHits(evidence: Evidence): Finding[] {
   const { batch, dry, grams } = evidence;
   const u = dry.standardUncertainty?.times(COVERAGE) ?? 0;
   return evidence.candidates.flatMap(({ formula, wanted, theoreticalYield }): Finding[] => {
-    if (wanted) return [];
+    if (wanted || evidence.onlyByTest.has(formula)) return [];
     const theory = afterLosses(evidence, theoreticalYield);
     const off = dry.minus(theory).in("g").abs();
     if (off.greaterThan(theory.times(planned("exactHit")).in("g")) && off.greaterThan(u)) return [];

@@ -6,6 +6,7 @@ import { exact, lessThanAll } from "../planning/exact";
 import { belief, EXCLUDED, likelihoodAt, likelihoodWithin, percent } from "./difference";
 import { afterLosses, type Evidence, leastExplained } from "./evidence";
 import type { Finding } from "./finding";
+import { isWideAndLight } from "./heavy";
 import { isOffPure, type Standing } from "./seen";
 
 /** The part of the theory that is there, if the first makes up this share of the mass: each gram counts by its own theory. */
@@ -87,7 +88,7 @@ function byMass(evidence: Evidence, least: Quantity): Finding[] {
   const { batch, dry, expected, grams } = evidence;
   const own = afterLosses(evidence, batch.product.theoreticalYield);
   return evidence.candidates.flatMap(({ formula, wanted, theoreticalYield }): Finding[] => {
-    if (wanted) return [];
+    if (wanted || evidence.onlyByTest.has(formula)) return [];
     const other = afterLosses(evidence, theoreticalYield);
     const [kept, all] = [least.dividedBy(expected), exact("1")];
     // dry = yield × own × other / (share × own + (1 - share) × other), solved for the share of the other.
@@ -104,7 +105,7 @@ function byMass(evidence: Evidence, least: Quantity): Finding[] {
         mass: theoreticalYield,
         figure: quantity({ value: (100 * ends[0]!).toPrecision(3), unit: "%" }),
         likelihood: 1,
-        weight: belief("mixture"),
+        weight: belief(isWideAndLight(evidence) ? "otherFormOfLight" : "mixture"),
         next: `${evidence.dryness.constant === true ? "" : "dry to constant mass, then "}ignite or titrate a weighed sample: it tells the share`,
       },
     ];

@@ -11,12 +11,13 @@ import { likelihoodByFire } from "./by-fire";
 import { belief, EXCLUDED, likelihoodWithin, percent } from "./difference";
 import { afterLosses, type Evidence, leastExplained } from "./evidence";
 import type { Finding } from "./finding";
+import { isWideAndLight } from "./heavy";
 
 /** A solid that heat makes of the product. */
 interface Left {
   readonly formula: Formula;
-  /** A table says at what heat it forms: without that only a test of a sample speaks for it. */
-  readonly isTabulated: boolean;
+  /** Does an oven for drying do it, by the table? */
+  readonly isInOven: boolean;
 }
 
 export function overheated(evidence: Evidence): Finding[] {
@@ -30,7 +31,6 @@ export function overheated(evidence: Evidence): Finding[] {
     if (evidence.candidates.some((candidate) => candidate.formula === name)) return [];
     const byFire = likelihoodByFire(evidence, [{ formula: left.formula, share: exact("1") }]);
     const isFound = byFire !== undefined && byFire >= EXCLUDED;
-    if (!left.isTabulated && !isFound) return [];
     const theory = product.amount
       .times(formula.count(key))
       .dividedBy(left.formula.count(key))
@@ -45,7 +45,7 @@ export function overheated(evidence: Evidence): Finding[] {
     const byMass = likelihoodWithin(dry, least, most);
     if (byMass < EXCLUDED) return [];
     const ratio = dry.dividedBy(most).to("%");
-    const usual = belief("driedTooHot");
+    const usual = belief(isWideAndLight(evidence) && !left.isInOven ? "otherFormOfLight" : "driedTooHot");
     return [
       {
         code: isDried(left.formula, formula) ? "other-hydrate-fits" : "other-formula-fits",
@@ -75,15 +75,16 @@ const afterHeating = (formula: Formula, key: string, isFired: boolean): readonly
   rememberedSolids(`${formula} ${isFired}`, () => {
     const all = thermalStepsOf(formula);
     const met = isFired ? all : all.filter(({ from }) => from.compare(planned("overheated")) <= 0);
-    const steps = met.flatMap((s) => (s.remains.length === 1 ? s.remains : []));
+    const steps = met.flatMap(({ from, remains: [left, another] }) =>
+      left === undefined || another !== undefined
+        ? []
+        : [{ formula: parseFormula(left.formula), isInOven: from.compare(planned("oven")) <= 0 }],
+    );
     // A residue of the table counts where heat begins on the product within reach, or where no step is tabulated.
     const residue = met.length === 0 && all.length > 0 ? undefined : residueOf(formula, undefined)?.residue;
-    const tabulated = [...steps.map((one) => parseFormula(one.formula)), ...(residue === undefined ? [] : [residue])];
-    // Every hydrate may lose its water.
-    const dry = crystalWater(formula).waters.n === 0n ? [] : [anhydrousOf(formula)];
-    const solids = [
-      ...tabulated.map((solid): Left => ({ formula: solid, isTabulated: true })),
-      ...dry.map((solid): Left => ({ formula: solid, isTabulated: false })),
+    const solids: readonly Left[] = [
+      ...steps,
+      ...(residue === undefined ? [] : [{ formula: residue, isInOven: false }]),
     ];
     return solids.filter(
       (solid, i) =>

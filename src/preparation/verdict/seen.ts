@@ -17,13 +17,15 @@ export type Standing = "heavy" | "fits" | "light";
 
 /** Product that was lost on the way, where it is worth a word. */
 export function spilled(evidence: Evidence, standing: Standing, wouldBeLight: boolean): Finding[] {
-  const { batch, dry, grams, losses, expected } = evidence;
+  const { batch, dry, grams, handlingLoss, losses, expected } = evidence;
   const theory = batch.product.theoreticalYield;
   const gone = theory.minus(expected).to("g");
   const share = gone.dividedBy(theory);
   if (losses.length === 0 || share.compare(planned("worthAWord")) < 0) return [];
   // In the order of the words, so that the order of the record changes nothing.
   const what = losses.map(({ text }) => text).sort();
+  // More than any handling takes is the news of the run.
+  const isNews = wouldBeLight || share.compare(handlingLoss) > 0;
   // What would be no surprise without the loss says of the loss that it was smaller.
   const isOverstated = standing === "heavy" && !clearlyAbove(dry, theory);
   const then = {
@@ -38,9 +40,7 @@ export function spilled(evidence: Evidence, standing: Standing, wouldBeLight: bo
       mass: gone,
       figure: share.to("%"),
       likelihood: undefined,
-      weight: belief(
-        isOverstated ? "spilledLess" : standing !== "fits" ? "spilledElse" : wouldBeLight ? "seen" : "spilled",
-      ),
+      weight: belief(isOverstated ? "spilledLess" : standing !== "fits" ? "spilledElse" : isNews ? "seen" : "spilled"),
       next: {
         heavy: "dry to constant mass and test the last wash; if both are in order, less was lost",
         fits: "nothing more is needed: the rest is handling",
