@@ -48,6 +48,9 @@ interface Count {
   readonly all: number;
 }
 
+/** A test fails, does not end, or its file cannot be read. */
+const FOUND = ["Killed", "Timeout", "RuntimeError"];
+
 /** Put faults into lines of a layer, and count those that its tests find. */
 function tried(layer: string, lines: readonly string[]): Count {
   const folder = mkdtempSync(join(tmpdir(), "mutants-"));
@@ -60,6 +63,7 @@ function tried(layer: string, lines: readonly string[]): Count {
       mutate: lines,
       mutator: { excludedMutations: ["StringLiteral"] },
       coverageAnalysis: "perTest",
+      dryRunTimeoutMinutes: 60,
       // what runs once, when a module is read, would need a new process for each fault
       ignoreStatic: true,
       reporters: ["json"],
@@ -82,9 +86,9 @@ function tried(layer: string, lines: readonly string[]): Count {
   let [found, all] = [0, 0];
   for (const [file, { source, mutants }] of Object.entries(files))
     for (const { status, mutatorName, replacement, location } of mutants) {
-      if (!["Killed", "Timeout", "Survived", "NoCoverage"].includes(status)) continue;
+      if (![...FOUND, "Survived", "NoCoverage"].includes(status)) continue;
       all += 1;
-      if (status === "Killed" || status === "Timeout") {
+      if (FOUND.includes(status)) {
         found += 1;
         continue;
       }

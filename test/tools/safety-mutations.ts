@@ -1,13 +1,15 @@
 // Are the safety facts worth anything? Every row of the safety tables is taken out, and every figure, hood and severity in
 // them shifted, one at a time; each time the facts of ../data/safety-facts.ts are asked again. A change that no fact notices
 // survives and is printed. `npx tsx test/tools/safety-mutations.ts [every]`: with 5 only every fifth change.
-import { execFileSync } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { dirname, join, relative, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
+import { Script } from "node:vm";
 import { build } from "esbuild";
+import type { SafetyFact } from "../data/safety-facts";
 
+const require = createRequire(import.meta.url);
 const root = fileURLToPath(new URL("../..", import.meta.url));
 
 const TABLES = [
@@ -42,7 +44,7 @@ function mutationsOf(table: string): Mutation[] {
       /^ {2,6}\{ (formula|group|code|metal|step|of): .*\},?$/.test(was) || /^ {2}(gas|room)\(.*\),$/.test(was);
     const isEntry = /^ {2}[\w"()]+: "[^"]+",$/.test(was) && table.endsWith("never-made.ts");
     if (isRow || isEntry) to("row taken out", "");
-    to("severity lowered", was.replace('severity: "forbid"', 'severity: "warn"'));
+    to("severity lowered", was.replace('severity: "forbid",', 'severity: "warn",'));
     to("hood taken away", was.replace("hood: true, ", ""));
     to(
       "limit raised tenfold",
@@ -69,44 +71,80 @@ function mutationsOf(table: string): Mutation[] {
 
 const every = Number(process.argv[2] ?? 1);
 const mutations = TABLES.flatMap(mutationsOf).filter((_, i) => i % every === 0);
-const folder = mkdtempSync(join(tmpdir(), "safety-"));
 
-/** The facts over a changed table, in a process of its own: the first that is broken, or nothing. */
-async function noticed(mutation: Mutation | undefined): Promise<string> {
-  const out = join(folder, "facts.cjs");
-  await build({
-    stdin: {
-      contents: `import { SAFETY_FACTS } from "./test/data/safety-facts";
-        const first = SAFETY_FACTS.find((one) => { try { return one.broken() !== undefined; } catch { return true; } });
-        process.stdout.write(first?.fact ?? "");`,
-      resolveDir: root,
-      loader: "ts",
-    },
+/** A table as CommonJS. */
+const compiled = async (table: string, contents: string): Promise<string> => {
+  const { outputFiles } = await build({
+    stdin: { contents, resolveDir: dirname(join(root, table)), sourcefile: table, loader: "ts" },
     bundle: true,
     platform: "node",
     format: "cjs",
     logLevel: "silent",
-    outfile: out,
-    plugins: [
-      {
-        name: "mutate",
-        setup: ({ onLoad }) => {
-          onLoad({ filter: /\/data\/[\w-]+\.ts$/ }, ({ path }) => {
-            if (mutation === undefined || path !== join(root, mutation.table)) return undefined;
-            const lines = readFileSync(path, "utf8").split("\n");
-            lines[mutation.line] = mutation.now;
-            return { contents: lines.join("\n"), loader: "ts" };
-          });
-        },
-      },
-    ],
+    write: false,
   });
+  return outputFiles[0]!.text;
+};
+
+/** The library and the facts, with the tables left outside. */
+const { outputFiles } = await build({
+  stdin: { contents: 'export { SAFETY_FACTS } from "./test/data/safety-facts";', resolveDir: root, loader: "ts" },
+  bundle: true,
+  platform: "node",
+  format: "cjs",
+  logLevel: "silent",
+  write: false,
+  plugins: [
+    {
+      name: "tables apart",
+      setup: ({ onResolve }) => {
+        onResolve({ filter: /^\.{1,2}\// }, ({ path, resolveDir }) => {
+          const file = relative(root, `${resolve(resolveDir, path)}.ts`).replaceAll("\\", "/");
+          return TABLES.includes(file) ? { path: file, external: true } : undefined;
+        });
+      },
+    },
+  ],
+});
+type Module = { exports: Record<string, unknown> };
+type Load = (name: string) => unknown;
+const asModule = (code: string): Script => new Script(`(module, exports, require) => {${code}\n}`);
+const run = (script: Script, load: Load): Module["exports"] => {
+  const module: Module = { exports: {} };
+  (script.runInThisContext() as (...given: unknown[]) => void)(module, module.exports, load);
+  return module.exports;
+};
+const library = asModule(outputFiles[0]!.text);
+const unchanged = new Map<string, Script>();
+for (const table of TABLES)
+  unchanged.set(table, asModule(await compiled(table, readFileSync(join(root, table), "utf8"))));
+
+/** The facts over a changed table, read anew: the first that is broken, or nothing. Those that name the row come first. */
+async function noticed(mutation: Mutation | undefined): Promise<string> {
   try {
-    return execFileSync(process.execPath, [out], {
-      encoding: "utf8",
-      timeout: 60_000,
-      stdio: ["ignore", "pipe", "ignore"],
+    const scripts = new Map(unchanged);
+    if (mutation !== undefined) {
+      const lines = readFileSync(join(root, mutation.table), "utf8").split("\n");
+      lines[mutation.line] = mutation.now;
+      scripts.set(mutation.table, asModule(await compiled(mutation.table, lines.join("\n"))));
+    }
+    const loaded = new Map<string, unknown>();
+    const { SAFETY_FACTS } = run(library, (name) => {
+      const script = scripts.get(name);
+      if (script === undefined) return require(name);
+      if (!loaded.has(name)) loaded.set(name, run(script, require));
+      return loaded.get(name);
+    }) as { SAFETY_FACTS: readonly SafetyFact[] };
+    const key = /(?:formula|code|metal): "([^"]+)"|\w*\("([^"]+)"/.exec(mutation?.was ?? "");
+    const name = key?.[1] ?? key?.[2] ?? " ";
+    const sorted = [...SAFETY_FACTS].sort((a, b) => Number(b.fact.includes(name)) - Number(a.fact.includes(name)));
+    const first = sorted.find((one) => {
+      try {
+        return one.broken() !== undefined;
+      } catch {
+        return true;
+      }
     });
+    return first?.fact ?? "";
   } catch {
     return "the tables could not be read any more";
   }
@@ -124,7 +162,6 @@ for (const mutation of mutations) {
       `SURVIVES ${mutation.table}:${mutation.line + 1} ${mutation.kind}: ${mutation.was.trim().slice(0, 110)}`,
     );
 }
-rmSync(folder, { recursive: true });
 for (const [table, { all, noticed: seen }] of byTable) console.log(`${seen} of ${all} noticed: ${table}`);
 const [seen, all] = [...byTable.values()].reduce(([a, b], one) => [a + one.noticed, b + one.all], [0, 0]);
 console.log(`${seen} of ${all} changes noticed (${((100 * seen) / all).toFixed(1)} %)`);

@@ -85,7 +85,6 @@ export const HAZARDS = /* @__PURE__ */ once((): readonly HazardRow[] => [
   { formula: "CH3COOH", cas: "64-19-7", codes: ["H226", "H314"], cautions: ["stings the nose: ventilate"], disposal: "neutraliseAcid", index: "607-002-00-6", source: "clpAnnexVI" },
   { formula: "HCOOH", cas: "64-18-6", codes: ["H314"], cautions: ["carbon monoxide with concentrated sulfuric acid"], disposal: "neutraliseAcid", index: "607-001-00-0", source: "clpAnnexVI" },
   { formula: "H2C2O4·2H2O", cas: "144-62-7", classifiedAs: "H2C2O4", codes: ["H312", "H302"], minimum: true, cautions: ["binds the calcium of the blood"], disposal: "diluteOrHandIn", index: "607-006-00-8", source: "clpAnnexVI" },
-  { formula: "Na2C2O4", classifiedAs: "salts of oxalic acid", codes: ["H312", "H302"], minimum: true, disposal: "diluteOrHandIn", index: "607-007-00-3", source: "clpAnnexVI" },
   { formula: "SbCl3", cas: "10025-91-9", codes: ["H314", "H411"], cautions: ["stibine with zinc and acid"], disposal: "handIn", index: "051-001-00-8", source: "clpRecalled" },
   { formula: "SbCl5", cas: "7647-18-9", codes: ["H314", "H411"], cautions: ["stibine with zinc and acid", "fumes in humid air: hydrogen chloride"], disposal: "handIn", index: "051-002-00-3", source: "clpRecalled" },
   { formula: "SbF3", cas: "7783-56-4", codes: ["H331", "H311", "H301", "H411"], cautions: ["hydrogen fluoride with acid"], disposal: "handIn", index: "051-004-00-4", source: "clpRecalled" },
