@@ -1,9 +1,10 @@
-// Six kinds of preparation on paper: `npm run sheets` writes each as text and as HTML into docs/examples/sheets, where they
-// can be read as they print. INVENTED: packs, prices and assays. Computed: all chemistry.
+// Six kinds of preparation on paper, and the other papers of a preparation: `npm run sheets` writes each into
+// docs/examples/sheets, where they can be read as they print. INVENTED: packs, prices, assays and observations. Computed: all
+// chemistry.
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { benchSheet, type PlanRequest, planPreparation } from "preparative";
+import { benchSheet, bottleLabel, evaluateRun, type PlanRequest, planPreparation, planSequence } from "preparative";
 
 const INVENTED = "pack, price and assay invented";
 
@@ -76,7 +77,45 @@ export const SHEETS: Readonly<Record<string, PlanRequest>> = {
   },
 };
 
-/** Each sheet as its files hold it, by file name. */
+/** A batch that was weighed otherwise than planned, spilled, dried in a dish, and ignited. */
+const observed = () =>
+  evaluateRun(planPreparation(SHEETS["precipitation"]!), {
+    weighed: { "washing soda": "421.0 g" },
+    measured: { "moss killer": "800 mL" },
+    assays: { "moss killer": "97.2 %" },
+    temperature: "19 °C",
+    lost: [{ at: "wash", mass: "4 g", of: "cake" }],
+    tests: { filtrate: "clear", lastWash: "clear" },
+    pH: 8.2,
+    filtrateVolume: "2.1 L",
+    washes: 2,
+    wetCake: "420 g",
+    dried: [
+      { gross: "378.7 g", tare: "240.0 g" },
+      { gross: "378.6 g", tare: "240.0 g" },
+    ],
+    ignition: { before: "2.00 g", after: "1.48 g" },
+    note: "the tap water was hard",
+  });
+
+const chain = () =>
+  planSequence({
+    steps: [
+      {
+        equation: "CaCl2 + Na2CO3 -> CaCO3 + NaCl",
+        product: "CaCO3",
+        productName: "chalk",
+        materials: [
+          { name: "de-icer", form: "CaCl2·2H2O", pack: { size: "1 kg", price: "3 EUR" } },
+          { name: "soda ash", form: "Na2CO3", excess: "5 %", pack: { size: "1 kg", price: "2 EUR" } },
+        ],
+      },
+      { equation: "CaCO3 -> CaO + CO2", product: "CaO", materials: [{ name: "chalk", form: "CaCO3" }] },
+    ],
+    wanted: "10 g",
+  });
+
+/** Each paper as its file holds it, by file name. */
 export function sheetFiles(): ReadonlyMap<string, string> {
   const files = new Map<string, string>();
   for (const [name, request] of Object.entries(SHEETS)) {
@@ -84,6 +123,17 @@ export function sheetFiles(): ReadonlyMap<string, string> {
     files.set(`${name}.txt`, benchSheet(plan));
     files.set(`${name}.html`, benchSheet(plan, { format: "html" }));
   }
+  const run = observed();
+  files.set("run.txt", benchSheet(run));
+  files.set("run.html", benchSheet(run, { format: "html" }));
+  files.set("class.txt", benchSheet(run.plan, { groups: ["red", "blue", "green"], parts: ["bench"] }));
+  files.set("chain.md", benchSheet(chain(), { format: "markdown" }));
+  files.set("label.txt", bottleLabel(run, { date: "1 May", batch: "7", owner: "A. B." }));
+  files.set("label.html", bottleLabel(run, { format: "html", date: "1 May", batch: "7", owner: "A. B." }));
+  files.set(
+    "label-of-a-jar.html",
+    bottleLabel("blue vitriol", { format: "html", size: "60 x 30 mm", content: "250 g" }),
+  );
   return files;
 }
 

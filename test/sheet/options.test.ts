@@ -162,6 +162,30 @@ describe("a class", () => {
     expect(sheet).toContain("Group ________ Date ________");
   });
 
+  it("has the water of one group and of all, by what the steps take", () => {
+    // what is put in without anything dissolved in it, and the washes, at 1 g/mL
+    const grams = packed.steps.flatMap(({ operation, put, amounts }) =>
+      operation === "wash" || operation === "rinse"
+        ? amounts.map((one) => one.toNumber(one.dimension === "volume" ? "mL" : "g"))
+        : put
+            .filter(({ solids, dissolved }) => solids.length + dissolved.length === 0)
+            .map(({ water }) => water.toNumber("g")),
+    );
+    const water = grams.reduce((sum, one) => sum + one, 0);
+    expect(water).toBeGreaterThan(100);
+    const [, one, all] = /water, washing included\s+H₂O\s+(\d+) mL\s+([\d.]+) (?:m?L)/.exec(
+      benchSheet(packed, { groups: 3, parts: ["bench"] }),
+    )!;
+    expect(Math.abs(Number(one) - water)).toBeLessThanOrEqual(5);
+    expect(Math.abs(Number(all) * (Number(all) < 10 ? 1000 : 1) - 3 * water)).toBeLessThanOrEqual(15);
+  });
+
+  it("tells the teacher what is made and what to do with the page", () => {
+    const lines = benchSheet(packed, { groups: 3 }).split("\n");
+    expect(lines[2]).toBe(packed.equation.toUnicode());
+    expect(lines.slice(3, 5).join(" ")).toBe(sheetWordsEnglish.classLine);
+  });
+
   it("has a row with blanks for each group, by number or by name", () => {
     const rows = (groups: number | readonly string[]): string[] => {
       const sheet = benchSheet(packed, { groups, format: "markdown", parts: ["bench"] });
