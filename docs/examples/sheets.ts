@@ -127,7 +127,7 @@ export function sheetFiles(): ReadonlyMap<string, string> {
   files.set("run.txt", benchSheet(run));
   files.set("run.html", benchSheet(run, { format: "html" }));
   files.set("class.txt", benchSheet(run.plan, { groups: ["red", "blue", "green"], parts: ["bench"] }));
-  files.set("chain.md", benchSheet(chain(), { format: "markdown" }));
+  files.set("chain.txt", benchSheet(chain()));
   files.set("label.txt", bottleLabel(run, { date: "1 May", batch: "7", owner: "A. B." }));
   files.set("label.html", bottleLabel(run, { format: "html", date: "1 May", batch: "7", owner: "A. B." }));
   files.set(
