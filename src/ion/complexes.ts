@@ -1,7 +1,7 @@
 // What stays together in water: neutral ligands that brackets show, metals with their ligands, oxo cations.
 import { type ConstituentIon, type Content, canonical, hasMetal, ionFormula } from "./content";
 import { ionIndex, timesIn, without } from "./ion-index";
-import { bareIon, chargedText } from "./ion-text";
+import { bareIon, chargedText, isComplexIon } from "./ion-text";
 import { compositionKey, countsOf, type Part, readNotation, type Unit } from "./notation";
 
 /** Neutral ligands that the brackets of a part show. */
@@ -85,14 +85,15 @@ function bracketed(part: Part, { members, text, count }: Unit, ions: readonly Co
 /** The ion that the square brackets of a part, or its ammonias or cyanides, hold together. */
 export function complexOf(part: Part, { cations, anions, ammines }: Content): Kept | undefined {
   const ions = [...cations, ...anions];
-  const bracket = part.units.find(
-    (unit) => unit.bracket === "[" && unit.members !== undefined && hasMetal(countsOf(unit.members)),
-  );
+  const bracket = part.units.find(({ bracket, members }) => bracket === "[" && hasMetal(countsOf(members!)));
   if (bracket !== undefined) return bracketed(part, bracket, ions);
+  const others = (gone: readonly ConstituentIon[]) => ions.filter((ion) => !gone.includes(ion));
+  // an anion of the table that is a complex, written without its square brackets
+  const listed = anions.find(({ formula }) => isComplexIon(formula));
+  if (listed !== undefined) return { complex: listed, around: others([listed]) };
   const metals = cations.filter(isTransition);
   const [metal] = metals;
   if (metal === undefined || metals.length > 1) return undefined;
-  const others = (gone: readonly ConstituentIon[]) => ions.filter((ion) => !gone.includes(ion));
   const perMetal = ammines / metal.count;
   if (perMetal > 0 && Number.isInteger(perMetal)) {
     const text = `[${metal.element}(NH3)${perMetal === 1 ? "" : perMetal}]`;

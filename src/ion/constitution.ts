@@ -16,13 +16,14 @@ import {
   type ConstitutionKind,
   type Content,
   canonical,
+  hasMetal,
   ionFormula,
   rootNames,
   rounded,
   scaled,
 } from "./content";
 import { ionIndex } from "./ion-index";
-import { chargedText } from "./ion-text";
+import { chargedText, isComplexIon } from "./ion-text";
 import { compositionKey, type Part, readNotation } from "./notation";
 import { partContent } from "./part-content";
 
@@ -109,7 +110,7 @@ function ionConstitution(formula: Formula, part: Part): Constitution {
     waters: 0,
     ligands,
     molecules: [],
-    ...(ligands.length > 0 ? { complex: own } : {}),
+    ...(ligands.length > 0 || (isComplexIon(text) && hasMetal(part.counts)) ? { complex: own } : {}),
     inWater: [own],
     groups: row === undefined ? [] : rootNames(row),
     readings: [],

@@ -76,7 +76,8 @@ export const ionFormula = (ion: Ion): string => canonical(chargedText(ionText(io
 export function rootNames(ion: Ion): string[] {
   const names = [ion.row.name];
   if (ion.parent !== undefined) names.push(ion.parent.row.name);
-  const hydrogens = ion.counts.get("H") ?? 0;
+  // ammonium is no amide that has taken up hydrons
+  const hydrogens = ion.charge > 0 ? 0 : (ion.counts.get("H") ?? 0);
   for (let n = 1; n <= Math.min(hydrogens, 3) && ion.parent === undefined; n += 1) {
     const counts = new Map(ion.counts);
     if (hydrogens === n) counts.delete("H");

@@ -19,7 +19,7 @@ import { ISOMERS, type IsomerReading, type IsomerRow } from "./data/isomers";
 import { type Ion, ionIndex, timesIn, without } from "./ion-index";
 import { chargedText } from "./ion-text";
 import { atomsIn, compositionKey, isWater, type Part, readNotation, showsAcidGroup, unitsText } from "./notation";
-import { acidOf, type CationUse, isReacting, type Salt, saltsOf } from "./salt-readings";
+import { acidOf, type CationUse, hasAcidHydrogen, isReacting, type Salt, saltsOf } from "./salt-readings";
 
 const WATER: ReadonlyMap<string, number> = /* @__PURE__ */ new Map([
   ["H", 2],
@@ -190,7 +190,8 @@ function solvateOf(part: Part, alone: boolean): Solvate | undefined {
   if (tried(0, 0, 0)) return best;
   const written = !alone || part.units.some(({ members }) => members !== undefined);
   if (written && best !== undefined) return best;
-  const mostWaters = alone ? Math.min(timesIn(WATER, part.counts), MOST_WATERS) : 0;
+  // hydrogen in front is an acid's, not that of water without its dot: H3PMo12O40
+  const mostWaters = alone && !hasAcidHydrogen(part) ? Math.min(timesIn(WATER, part.counts), MOST_WATERS) : 0;
   for (let waters = 1; waters <= mostWaters; waters += 1) if (tried(waters, 0, 0)) return best;
   // all the nitrogen as ammonia first
   for (let ammines = Math.min(timesIn(AMMONIA, part.counts), MOST_AMMINES); ammines >= 2; ammines -= 1)

@@ -134,6 +134,9 @@ function anionStrain(anions: readonly AnionUse[]): number {
   return strain;
 }
 
+/** What a hypochlorite or chlorite costs that is not met: an oxide chloride is likelier, where there is one. */
+const UNMET = 25;
+
 /** What a set of ions costs that would react with one another. */
 const REACTS = 25;
 
@@ -219,7 +222,7 @@ function anionPool(counts: ReadonlyMap<string, number>): Ion[] {
   return pool.sort((a, b) => b.atoms - a.atoms);
 }
 
-/** Metals whose hypochlorites are met; MoO2Cl2 is an oxide chloride. */
+/** Metals whose hypochlorites are met, and chlorites that are not written as such; MoO2Cl2 and CrO2Cl2 are oxide chlorides. */
 function formsHypochlorite(use: CationUse): boolean {
   return (
     use.element === undefined ||
@@ -261,7 +264,8 @@ function saltWith(
   if (start.uses.some(({ ion }) => ion!.counts.has("O") && ion!.counts.size === 2) && taken.some(isOxide))
     return undefined;
   const oxideHalide =
-    taken.some(({ ion }) => /^hypo/.test(ion.row.name)) && cations.some((use) => !formsHypochlorite(use));
+    taken.some(({ ion }) => /^hypo/.test(ion.row.name) || (ion.row.name === "chlorite" && !isWritten(ion, text))) &&
+    cations.some((use) => !formsHypochlorite(use));
   // Na6P6O18 is one cyclo-hexaphosphate sooner than six metaphosphates
   const [cation, anion] = [cations[0]!, taken[0]!];
   const lone = cations.length === 1 && taken.length === 1 && anion.ion.element === undefined;
@@ -272,7 +276,7 @@ function saltWith(
       isWritten(ion, text) && cations.some((use) => ion.row.commonWith?.includes(use.element?.symbol ?? "") ?? false),
   );
   const unlikely =
-    (reacting(cations, taken) ? REACTS : 0) + (oxideHalide ? 12 : 0) + (multiple ? 12 : 0) - (common ? RARE + 1 : 0);
+    (reacting(cations, taken) ? REACTS : 0) + (oxideHalide ? UNMET : 0) + (multiple ? 12 : 0) - (common ? RARE + 1 : 0);
   const strain = start.strain + solved.strain + 10 * cations.length + anionStrain(taken) + unlikely;
   return { cations, anions: taken, strain };
 }
@@ -291,7 +295,9 @@ function salts(counts: ReadonlyMap<string, number>, text: string, charge = 0): S
   for (const ion of ionIndex().cations) {
     if (ion.row.alone || ((ion.row.rare || (metallic && isOrganicKin(ion))) && !isWrittenFirst(ion, text))) continue;
     for (let count = Math.min(timesIn(ion.counts, counts), MOST_CATIONS); count >= 1; count -= 1) {
-      const strain = ion.row.rare ? RARE : ["NH4", "Hg2"].includes(ion.row.formula) ? -3 : -2;
+      // kin of ammonium that is written out is meant: N2H6SO4 is no sulfamate of hydroxylammonium
+      const usual = ["NH4", "Hg2"].includes(ion.row.formula) || (isOrganicKin(ion) && isWrittenFirst(ion, text));
+      const strain = ion.row.rare ? RARE : usual ? -3 : -2;
       starts.push({ uses: [{ ion, count, charge: ion.charge }], rest: without(counts, ion.counts, count), strain });
     }
   }
@@ -328,10 +334,12 @@ export function saltOf(part: Part): Salt | undefined {
 export const isReacting = ({ cations, anions }: Salt): boolean => reacting(cations, anions);
 
 /** Hydrogen in front is an acid's and goes to one anion: H3PMo12O40 is no phosphate hydroxide oxide of molybdenum. */
-function keepsHydrogen({ anions }: Salt, { units }: Part): boolean {
+const keepsHydrogen = ({ anions }: Salt, part: Part): boolean => !hasAcidHydrogen(part) || anions.length === 1;
+
+/** Does the formula begin with hydrogen, and not because its symbols stand in alphabetical order? */
+export function hasAcidHydrogen({ units }: Part): boolean {
   const symbols = units.map(({ text }) => text);
-  const inHillOrder = [...symbols].sort().every((symbol, i) => symbol === symbols[i]);
-  return symbols[0] !== "H" || inHillOrder || anions.length === 1;
+  return symbols[0] === "H" && [...symbols].sort().some((symbol, i) => symbol !== symbols[i]);
 }
 
 /** A bracketed group that stands there twice or more is one ion: Cu(C5H7O2)2 holds no acetylide. */

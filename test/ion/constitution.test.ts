@@ -9,7 +9,9 @@ import { ACIDS } from "../../src/ion/data/acids";
 import { ANIONS, CATIONS } from "../../src/ion/data/ions";
 import { ISOMERS } from "../../src/ion/data/isomers";
 import { SOLUBILITY_RULES } from "../../src/ion/data/rules";
-import { saltFormula } from "../../src/ion/internal";
+import { elementOfIon, saltFormula } from "../../src/ion/internal";
+import { anhydrousKey, formulaKey } from "../../src/ion/keys";
+import { readNotation } from "../../src/ion/notation";
 import { REGISTRY } from "../../src/substance/data/registry";
 
 const ions = (formula: string): string => {
@@ -252,5 +254,213 @@ describe("the solubility rules", () => {
     }
     expect(asked).toBeGreaterThan(60);
     expect(dead).toEqual([]);
+  });
+});
+
+// Ions, charges and structures as textbooks give them (general and inorganic chemistry, from memory): oxo cations that stay
+// together in water, complexes in brackets or not, mixed valence, peroxides and the like, acids, double salts, isomers.
+describe("what a formula is made of", () => {
+  const list = (things: readonly { readonly formula: string; readonly count: number }[]): string =>
+    things.map(({ formula, count }) => (count === 1 ? formula : `${count} ${formula}`)).join(" ");
+
+  it.each([
+    ["VOSO4", "salt V^4+ SO4^2- O^2-", "sulfate oxide", "VO^2+ SO4^2-"],
+    ["(VO)SO4", "salt V^4+ SO4^2- O^2-", "sulfate oxide", "VO^2+ SO4^2-"],
+    ["UO2SO4", "salt UO2^2+ SO4^2-", "sulfate", "as written"],
+    ["UO2(NO3)2·6H2O", "salt UO2^2+ 2 NO3- + 6 H2O", "nitrate", "as written"],
+    ["UO3", "salt U^6+ 3 O^2-", "oxide", "as written"],
+    ["V2O5", "salt 2 V^5+ 5 O^2-", "oxide", "as written"],
+    ["TiOSO4", "salt Ti^4+ SO4^2- O^2-", "sulfate oxide", "TiO^2+ SO4^2-"],
+    ["ZrOCl2·8H2O", "salt Zr^4+ O^2- 2 Cl- + 8 H2O", "oxide chloride", "ZrO^2+ 2 Cl-"],
+    ["BiOCl", "salt Bi^3+ O^2- Cl-", "oxide chloride", "as written"],
+    ["BiO(NO3)", "salt Bi^3+ NO3- O^2-", "nitrate oxide", "as written"],
+    ["MoO2Cl2", "salt Mo^6+ 2 O^2- 2 Cl-", "oxide chloride", "as written"],
+    ["CrO2Cl2", "salt Cr^6+ 2 O^2- 2 Cl-", "oxide chloride", "as written"],
+    ["K3[Fe(CN)6]", "salt 3 K+ [Fe(CN)6]^3-", "hexacyanidoferrate(III)", "as written"],
+    ["K3(Fe(CN)6)", "salt 3 K+ [Fe(CN)6]^3-", "hexacyanidoferrate(III)", "as written"],
+    ["K3Fe(CN)6", "salt 3 K+ [Fe(CN)6]^3-", "hexacyanidoferrate(III)", "as written"],
+    ["C6FeK4N6", "salt 4 K+ [Fe(CN)6]^4-", "hexacyanidoferrate(II)", "as written"],
+    ["Na3[Co(NO2)6]", "salt 3 Na+ Co^3+ 6 NO2-", "nitrite", "3 Na+ [Co(NO2)6]^3-"],
+    ["K3[Cr(C2O4)3]·3H2O", "salt 3 K+ Cr^3+ 3 C2O4^2- + 3 H2O", "oxalate", "3 K+ [Cr(C2O4)3]^3-"],
+    ["K3Fe(C2O4)3·3H2O", "salt 3 K+ Fe^3+ 3 C2O4^2- + 3 H2O", "oxalate", "3 K+ [Fe(C2O4)3]^3-"],
+    ["K2Ni(CN)4", "salt 2 K+ Ni^2+ 4 CN-", "cyanide", "2 K+ [Ni(CN)4]^2-"],
+    ["[Cu(NH3)4]SO4·H2O", "salt Cu^2+ SO4^2- + 1 H2O holding 4 NH3", "sulfate ammine", "[Cu(NH3)4]^2+ SO4^2-"],
+    ["Cu(NH3)4SO4", "salt Cu^2+ SO4^2- holding 4 NH3", "sulfate ammine", "[Cu(NH3)4]^2+ SO4^2-"],
+    ["[Co(NH3)5Cl]Cl2", "salt Co^3+ 3 Cl- holding 5 NH3", "chloride ammine", "[Co(NH3)5Cl]^2+ 2 Cl-"],
+    ["[Co(NH3)4(CO3)]NO3", "salt Co^3+ NO3- CO3^2- holding 4 NH3", "nitrate carbonate ammine", "[Co(NH3)4(CO3)]+ NO3-"],
+    ["[Cr(H2O)6]Cl3", "salt Cr^3+ 3 Cl- holding 6 H2O", "chloride", "[Cr(H2O)6]^3+ 3 Cl-"],
+    ["[Cr(H2O)4Cl2]Cl·2H2O", "salt Cr^3+ 3 Cl- + 2 H2O holding 4 H2O", "chloride", "[Cr(H2O)4Cl2]+ Cl-"],
+    ["Ni(NH3)6Cl2", "salt Ni^2+ 2 Cl- holding 6 NH3", "chloride ammine", "[Ni(NH3)6]^2+ 2 Cl-"],
+    ["Ag(NH3)2Cl", "salt Ag+ Cl- holding 2 NH3", "chloride ammine", "[Ag(NH3)2]+ Cl-"],
+    ["K2[HgI4]", "salt 2 K+ Hg^2+ 4 I-", "iodide", "2 K+ [HgI4]^2-"],
+    ["K2[PtCl6]", "salt 2 K+ [PtCl6]^2-", "hexachloridoplatinate(IV)", "as written"],
+    ["H2PtCl6·6H2O", "acid 2 H+ [PtCl6]^2- + 6 H2O", "hexachloridoplatinate(IV)", "as written"],
+    ["KAuCl4", "salt K+ [AuCl4]-", "tetrachloridoaurate(III)", "as written"],
+    ["Na2Zn(OH)4", "salt 2 Na+ [Zn(OH)4]^2-", "tetrahydroxidozincate", "as written"],
+    ["H3[Fe(CN)6]", "acid 3 H+ [Fe(CN)6]^3-", "hexacyanidoferrate(III)", "as written"],
+    ["Mn3O4", "salt Mn^2+ 2 Mn^3+ 4 O^2-", "oxide", "as written"],
+    ["CrO2", "salt Cr^4+ 2 O^2-", "oxide", "as written"],
+    ["Cr2(CrO4)3", "salt 2 Cr^3+ 3 CrO4^2-", "chromate", "as written"],
+    ["KCr(SO4)2·12H2O", "salt K+ Cr^3+ 2 SO4^2- + 12 H2O", "sulfate", "as written"],
+    ["FeTiO3", "salt Fe^2+ TiO3^2-", "titanate", "as written"],
+    ["CoMn2O4", "salt Co^2+ 2 Mn^3+ 4 O^2-", "oxide", "as written"],
+    ["ZnFe2O4", "salt Zn^2+ 2 Fe^3+ 4 O^2-", "oxide", "as written"],
+    ["KMnO4", "salt K+ MnO4-", "permanganate", "as written"],
+    ["MnO2", "salt Mn^4+ 2 O^2-", "oxide", "as written"],
+    ["Na2O2", "salt 2 Na+ O2^2-", "peroxide", "as written"],
+    ["BaO2", "salt Ba^2+ O2^2-", "peroxide", "as written"],
+    ["KO2", "salt K+ O2-", "superoxide", "as written"],
+    ["KO3", "salt K+ O3-", "ozonide", "as written"],
+    ["CaC2", "salt Ca^2+ C2^2-", "acetylide", "as written"],
+    ["Al4C3", "salt 4 Al^3+ 3 C^4-", "carbide", "as written"],
+    ["Mg3N2", "salt 3 Mg^2+ 2 N^3-", "nitride", "as written"],
+    ["NaN3", "salt Na+ N3-", "azide", "as written"],
+    ["NaH", "salt Na+ H-", "hydride", "as written"],
+    ["CaH2", "salt Ca^2+ 2 H-", "hydride", "as written"],
+    ["LiAlH4", "salt Li+ AlH4-", "tetrahydridoaluminate", "as written"],
+    ["NH4Cl", "salt NH4+ Cl-", "chloride ammonium", "as written"],
+    ["PH4I", "salt PH4+ I-", "iodide", "as written"],
+    ["N2H5Cl", "salt N2H5+ Cl-", "chloride", "as written"],
+    ["N2H6SO4", "salt N2H6^2+ SO4^2-", "sulfate", "as written"],
+    ["NH3OHCl", "salt NH3OH+ Cl-", "chloride", "as written"],
+    ["(NH3OH)2SO4", "salt 2 NH3OH+ SO4^2-", "sulfate", "as written"],
+    ["CH3NH3Cl", "salt CH3NH3+ Cl-", "chloride", "as written"],
+    ["N(CH3)4OH", "salt [N(CH3)4]+ OH-", "hydroxide", "as written"],
+    ["NOCl", "salt NO+ Cl-", "chloride", "as written"],
+    ["HNO3", "acid H+ NO3-", "nitrate", "as written"],
+    ["H3PO4", "acid 3 H+ PO4^3-", "phosphate", "as written"],
+    ["H3PO3", "acid 2 H+ HPO3^2-", "phosphonate phosphite", "as written"],
+    ["H3PO2", "acid H+ H2PO2-", "phosphinate", "as written"],
+    ["Na2HPO3", "salt 2 Na+ HPO3^2-", "phosphonate phosphite", "as written"],
+    ["NH4MgPO4·6H2O", "salt NH4+ Mg^2+ PO4^3- + 6 H2O", "phosphate ammonium", "as written"],
+    ["NaHC2O4", "salt Na+ HC2O4-", "hydrogenoxalate oxalate", "as written"],
+    ["KNaC4H4O6·4H2O", "salt K+ Na+ C4H4O6^2- + 4 H2O", "tartrate", "as written"],
+    ["H2C2O4·2H2O", "acid 2 H+ C2O4^2- + 2 H2O", "oxalate", "as written"],
+    ["C6H8O7·H2O", "acid 3 H+ C6H5O7^3- + 1 H2O", "citrate", "as written"],
+    ["NaCH3COO·3H2O", "salt Na+ CH3COO- + 3 H2O", "acetate", "as written"],
+    ["Pb(CH3COO)2·Pb(OH)2", "salt 2 Pb^2+ 2 CH3COO- 2 OH-", "acetate hydroxide", "as written"],
+    ["Cu2(OH)2CO3", "salt 2 Cu^2+ CO3^2- 2 OH-", "carbonate hydroxide", "as written"],
+    ["Na2CO3·NaHCO3·2H2O", "salt 3 Na+ CO3^2- HCO3- + 2 H2O", "carbonate hydrogencarbonate", "as written"],
+    ["KCl·MgCl2·6H2O", "salt K+ Mg^2+ 3 Cl- + 6 H2O", "chloride", "as written"],
+    ["KCNO", "salt K+ OCN-", "cyanate", "as written"],
+    ["AgCNO", "salt Ag+ CNO-", "fulminate", "as written"],
+    ["Cu(SCN)2", "salt Cu^2+ 2 SCN-", "thiocyanate", "as written"],
+    ["CO(NH2)2", "molecule CO(NH2)2", "", "as written"],
+    ["CCl4", "molecule CCl4", "", "as written"],
+    ["P4O10", "molecule O10P4", "", "as written"],
+    ["D2O", "molecule D2O", "", "as written"],
+    ["S8", "element S8", "", "as written"],
+    ["Na6P6O18", "salt 6 Na+ P6O18^6-", "cyclo-hexaphosphate", "as written"],
+    ["Na4P2O7", "salt 4 Na+ P2O7^4-", "diphosphate", "as written"],
+    ["Na2B4O7·10H2O", "salt 2 Na+ B4O7^2- + 10 H2O", "tetraborate", "as written"],
+    ["(NH4)2SO4·FeSO4·6H2O", "salt 2 NH4+ Fe^2+ 2 SO4^2- + 6 H2O", "sulfate ammonium", "as written"],
+    ["3CdSO4·8H2O", "salt 3 Cd^2+ 3 SO4^2- + 8 H2O", "sulfate", "as written"],
+    ["2CaSO4·H2O", "salt 2 Ca^2+ 2 SO4^2- + 1 H2O", "sulfate", "as written"],
+    ["CuH10O9S", "salt Cu^2+ SO4^2- + 5 H2O", "sulfate", "as written"],
+    ["Ca10(PO4)6(OH)2", "salt 10 Ca^2+ 6 PO4^3- 2 OH-", "phosphate hydroxide", "as written"],
+    ["CaOCl2", "salt Ca^2+ ClO- Cl-", "hypochlorite chloride", "as written"],
+    ["NaClO2", "salt Na+ ClO2-", "chlorite", "as written"],
+    ["HClO4", "acid H+ ClO4-", "perchlorate", "as written"],
+    ["K2S2O8", "salt 2 K+ S2O8^2-", "peroxodisulfate", "as written"],
+    ["H2S", "acid 2 H+ S^2-", "sulfide", "as written"],
+    ["NaHS", "salt Na+ HS-", "hydrogensulfide", "as written"],
+    ["KHF2", "salt K+ HF2-", "hydrogendifluoride", "as written"],
+    ["HCO3-", "ion HCO3-", "hydrogencarbonate carbonate", "as written"],
+    ["NH4+", "ion NH4+", "ammonium", "as written"],
+    ["Fe^3+", "ion Fe^3+", "", "as written"],
+    ["[Cu(NH3)4]^2+", "ion [Cu(NH3)4]^2+ holding 4 NH3", "", "as written"],
+    ["[Fe(H2O)6]^3+", "ion [Fe(H2O)6]^3+ holding 6 H2O", "", "as written"],
+    ["[Fe(CN)6]^4-", "ion [Fe(CN)6]^4-", "hexacyanidoferrate(II)", "as written"],
+    ["Cu(C5H7O2)2", "salt Cu^2+ 2 C5H7O2-", "acetylacetonate", "as written"],
+    ["H3PMo12O40", "molecule H3Mo12O40P", "", "as written"],
+    ["KH2PO4", "salt K+ H2PO4-", "dihydrogenphosphate hydrogenphosphate phosphate", "as written"],
+    ["NH4VO3", "salt NH4+ VO3-", "trioxidovanadate(V) ammonium", "as written"],
+    ["Hg2Cl2", "salt Hg2^2+ 2 Cl-", "chloride", "as written"],
+    ["FeO(OH)", "salt Fe^3+ OH- O^2-", "hydroxide oxide", "as written"],
+    ["CH3NO2", "molecule CH3NO2", "", "as written"],
+    ["C2H5NO2", "acid H+ NH2CH2COO-", "glycinate", "as written"],
+    ["Fe(CO)5", "molecule Fe(CO)5", "", "as written"],
+    ["LiFePO4", "salt Li+ Fe^2+ PO4^3-", "phosphate", "as written"],
+    ["4MgCO3·Mg(OH)2·4H2O", "salt 5 Mg^2+ 4 CO3^2- 2 OH- + 4 H2O", "carbonate hydroxide", "as written"],
+  ])("%s: %s", (formula, expected, groups, inWater) => {
+    const made = constitutionOf(formula);
+    const ions = list([...made.cations, ...made.anions]);
+    const parts = [
+      ions,
+      made.waters === 0 ? "" : `+ ${made.waters} H2O`,
+      made.ligands.length === 0 ? "" : `holding ${list(made.ligands)}`,
+      list(made.molecules),
+    ];
+    expect([made.kind, ...parts].filter((part) => part !== "").join(" ")).toBe(expected);
+    expect(made.groups.join(" ")).toBe(groups);
+    expect(list(made.inWater)).toBe(inWater === "as written" ? ions : inWater);
+    // what stays together in water is the complex, and an atom's ion names its element
+    const together = made.inWater.find((ion) => /^\[(?!N\()/.test(ion.formula));
+    expect(made.complex?.formula).toBe(together?.formula);
+    for (const ion of [...made.cations, ...made.anions])
+      if (made.kind !== "acid") expect(ion.element, ion.formula).toBe(elementOfIon(ion.formula));
+  });
+
+  it("is one substance whatever the number of units, and another with other water", () => {
+    for (const [one, other] of [
+      ["2CaSO4·H2O", "CaSO4·½H2O"],
+      ["Ca10(PO4)6(OH)2", "Ca5(PO4)3OH"],
+      ["Hg2Cl2", "Cl2Hg2"],
+      ["3Na2CO3·6H2O", "Na2CO3·2H2O"],
+      ["P4O10", "O10P4"],
+    ] as const)
+      expect(constitutionOf(one).identity, one).toBe(constitutionOf(other).identity);
+    for (const [one, other] of [
+      ["CaSO4·½H2O", "CaSO4·2H2O"],
+      ["Hg2Cl2", "HgCl2"],
+      ["P4O10", "P2O5"],
+      ["Fe^3+", "Fe^2+"],
+      ["[Cu(NH3)4]SO4", "[Cu(NH3)4]SO4·H2O"],
+    ] as const)
+      expect(constitutionOf(one).identity, one).not.toBe(constitutionOf(other).identity);
+    expect(constitutionOf("2CaSO4·H2O").identity).toBe("0.5 H2O + 1 Ca^2+ + 1 SO4^2-");
+    expect(constitutionOf("2CaSO4·H2O").anhydrousIdentity).toBe("1 Ca^2+ + 1 SO4^2-");
+  });
+
+  it("gives the hydrogen of acids with their strength", () => {
+    // strong in dilute water: HCl, HBr, HI, HNO3, HClO4, H2SO4; pKa above 6: H2S, HCN, H2CO3, H3BO3 (general chemistry, from memory)
+    const acid = (formula: string) => {
+      const { protons, anion, strong, veryWeak } = constitutionOf(formula).acid!;
+      return `${protons} ${anion}${strong ? " strong" : ""}${veryWeak ? " very weak" : ""}`;
+    };
+    expect(["HCl", "HBr", "HI", "HNO3", "HClO4", "H2SO4", "HF", "H3PO4", "H3PO3", "H3PO2"].map(acid)).toEqual([
+      "1 Cl- strong",
+      "1 Br- strong",
+      "1 I- strong",
+      "1 NO3- strong",
+      "1 ClO4- strong",
+      "2 SO4^2- strong",
+      "1 F-",
+      "3 PO4^3-",
+      "2 HPO3^2-",
+      "1 H2PO2-",
+    ]);
+    expect(["HCN", "H2S", "H2CO3", "H3BO3"].every((formula) => constitutionOf(formula).acid!.veryWeak)).toBe(true);
+  });
+});
+
+describe("the key of tables", () => {
+  const key = (formula: string) => formulaKey(readNotation(formula));
+  it("is one for parts and atoms in any order, and tells charges and isomers apart", () => {
+    expect(key("2H2O·CaSO4")).toBe(key("CaSO4·2H2O"));
+    expect(key("ZnCO3·2Zn(OH)2·H2O")).toBe(key("2Zn(OH)2·H2O·ZnCO3"));
+    expect(key("O4SCa")).toBe(key("CaSO4"));
+    expect(new Set(["Fe", "Fe^2+", "Fe^3+", "SO4^2-", "SO4"].map(key)).size).toBe(5);
+    expect(key("NH4OCN")).not.toBe(key("CO(NH2)2"));
+    expect(key("3CdSO4·8H2O")).not.toBe(key("CdSO4·8H2O"));
+  });
+
+  it("without crystal water keeps the rest and counts the water", () => {
+    const dry = (formula: string) => anhydrousKey(readNotation(formula));
+    expect(dry("CuSO4·5H2O")).toEqual({ key: key("CuSO4"), water: 5 });
+    expect(dry("CaSO4·½H2O")).toEqual({ key: key("CaSO4"), water: 0.5 });
+    expect(dry("3CdSO4·8H2O")).toEqual({ key: key("3CdSO4"), water: 8 });
+    expect(dry("NaCl")).toEqual({ key: key("NaCl"), water: 0 });
+    expect(dry("H2O")).toEqual({ key: key("H2O"), water: 0 });
   });
 });

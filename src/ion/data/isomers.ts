@@ -30,5 +30,6 @@ export const ISOMERS = /* @__PURE__ */ once((): readonly IsomerRow[] => [
   { readings: [{ formula: "H2CO3", name: "carbonic acid", written: ["CH2O3", "(HO)2CO", "CO(OH)2"] }, { formula: "HCOOOH", name: "performic acid", written: ["HCO3H", "HC(O)OOH", "HCO(OOH)"] }], source: "commonPractice" },
   { readings: [{ formula: "CH3OH", name: "methanol", written: ["HOCH3", "(CH3)OH"] }], source: "commonPractice" },
   { readings: [{ formula: "NH3OHCl", name: "hydroxylammonium chloride", written: ["NH2OHHCl", "(NH3OH)Cl", "HONH3Cl"] }, { formula: "NH4ClO", name: "ammonium hypochlorite", written: ["NH4OCl"] }], source: "commonPractice" },
+  { readings: [{ formula: "CH3NO2", name: "nitromethane", written: ["O2NCH3", "CH3(NO2)"] }, { formula: "NH2COOH", name: "carbamic acid", written: ["H2NCOOH", "NH2CO2H", "HOOCNH2"] }], source: "commonPractice" },
   { readings: [{ formula: "HCNO", name: "fulminic acid", written: ["HONC"] }, { formula: "HOCN", name: "cyanic acid" }, { formula: "HNCO", name: "isocyanic acid" }], source: "commonPractice" },
 ]);
