@@ -89,15 +89,22 @@ class Reader {
     if (share !== null) {
       this.fail("quantity.not-a-number", "a fraction is not a measured value", "write it with a decimal point");
     }
-    const comma = /^,(\d+)/.exec(this.text.slice(this.at));
+    const comma = /^,(\d+(?:,\d+)*)(\.\d+)?/.exec(this.text.slice(this.at));
     if (comma !== null && !this.text.trimStart().startsWith("[")) {
-      const joined = found + comma[1];
+      const [, after, decimals] = comma;
+      const joined = found + after!.replaceAll(",", "");
+      // a point as well, or a second comma, tells which of them groups thousands
+      const meant = found.includes(".")
+        ? `${found.replace(".", "")}.${after}`
+        : decimals === undefined && !after!.includes(",")
+          ? undefined
+          : joined + (decimals ?? "");
       this.fail(
         "quantity.decimal-comma",
         `a comma inside a number has two readings`,
-        found.includes(".")
-          ? `write ${found.replace(".", "")}.${comma[1]}, with a point before the decimals and no other mark`
-          : `write ${found}.${comma[1]} if the comma marks decimals, ${joined} if it groups thousands`,
+        meant === undefined
+          ? `write ${found}.${after} if the comma marks decimals, ${joined} if it groups thousands`
+          : `write ${meant}, with ${meant.includes(".") ? "a point before the decimals and no other mark" : "no mark in it"}`,
       );
     }
     return found + this.powerOfTen();

@@ -148,15 +148,15 @@ export function applyFunction(
   const values = nodes.map((node) => valueIn(node.value, node.unit));
   const unit = readUnit(spec.unit);
   const si = add(multiply(toRational(spec.value(values)), unit.factor), unit.offset);
-  const partials = spec
-    .partials(values)
-    .map((p, i) => divide(multiply(toRational(p), unit.factor), nodes[i]!.unit.factor));
-  if (partials.length !== nodes.length) {
+  const derivatives = spec.partials(values);
+  needList(derivatives, "partials");
+  if (derivatives.length !== nodes.length) {
     throw new QuantityError(
       "quantity.not-a-number",
-      `${nodes.length} operands need as many derivatives, not ${partials.length}`,
+      `${nodes.length} operands need as many derivatives, not ${derivatives.length}`,
     );
   }
+  const partials = derivatives.map((p, i) => divide(multiply(toRational(p), unit.factor), nodes[i]!.unit.factor));
   return operation(si, unit.dimension, unit, evaluated(spec.name, partials), nodes, naming && { ...naming });
 }
 
