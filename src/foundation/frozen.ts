@@ -2,21 +2,22 @@
 
 /**
  * The value itself, frozen through: lists and plain objects all the way down; formulas, fractions and other instances of
- * classes by themselves. What is frozen already is not walked again.
+ * classes by themselves. What is frozen already is not walked again. `first` is done to each plain object before.
  *
  * @internal
  */
-export function frozen<T>(value: T): T {
+export function frozen<T>(value: T, first?: (record: object) => unknown): T {
   if (typeof value !== "object" || value === null || Object.isFrozen(value)) return value;
   if (Array.isArray(value)) {
     Object.freeze(value);
-    for (const item of value) frozen(item);
+    for (const item of value) frozen(item, first);
     return value;
   }
   const prototype: unknown = Object.getPrototypeOf(value);
   if (prototype === Object.prototype || prototype === null) {
+    first?.(value);
     Object.freeze(value);
-    for (const item of Object.values(value)) frozen(item);
+    for (const item of Object.values(value)) frozen(item, first);
   } else if (!ArrayBuffer.isView(value)) Object.freeze(value);
   return value;
 }

@@ -2,7 +2,7 @@
 // is looked at and depends on it. The objects are frozen: a figure, once looked at, is the figure.
 import { type Facts, factsInForce, under } from "./facts";
 import { frozen } from "./frozen";
-import { PRINTING } from "./readable";
+import { PRINTING, readableInside } from "./readable";
 
 /** One function for each property. */
 export type Parts<T extends object> = { readonly [K in keyof T]-?: () => T[K] };
@@ -33,7 +33,7 @@ function accessor(key: string): PropertyDescriptor {
         const { parts, base, made, facts } = this[BEHIND]();
         if (key in made) return made[key];
         const part = parts[key];
-        const value = part === undefined ? base?.[key] : frozen(under(facts, part));
+        const value = part === undefined ? base?.[key] : frozen(under(facts, part), readableInside);
         made[key] = value;
         return value;
       },

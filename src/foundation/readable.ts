@@ -64,6 +64,13 @@ const TO_STRING: PropertyDescriptor = { value: print };
 export const readable = <T extends object>(answer: T): T => Object.defineProperty(answer, "toString", TO_STRING);
 
 /**
+ * A record inside an answer, which prints its fields unless it has a text of its own.
+ *
+ * @internal
+ */
+export const readableInside = (record: object): object => (saysItself(record) ? record : readable(record));
+
+/**
  * The answer itself, with a `toString` of its own that is not among its fields.
  *
  * @internal

@@ -3,6 +3,7 @@
 import { molarMass } from "../../formula";
 import { frozen } from "../../foundation/frozen";
 import { remembering } from "../../foundation/memo";
+import { readableInside } from "../../foundation/readable";
 import { slips } from "../../foundation/slips";
 import { readNotation } from "../../ion/internal";
 import { type Quantity, type QuantityLike, quantity } from "../../quantity";
@@ -124,13 +125,16 @@ function lookedUp(
     const saysWater = given.some((one) => nameIn(one) === WATER);
     const water = wet && !saysWater ? [WATER] : [];
     const all = cautionsWhere([...given, ...water, ...products], [], { planned: true, heated });
-    return frozen({
-      ...all,
-      substances: isMaterial ? all.substances : all.substances.filter((one) => one.material !== WATER),
-      incompatibilities: saysWater
-        ? all.incompatibilities
-        : all.incompatibilities.filter((one) => one.blocking || !one.materials.includes(WATER)),
-    });
+    return frozen(
+      {
+        ...all,
+        substances: isMaterial ? all.substances : all.substances.filter((one) => one.material !== WATER),
+        incompatibilities: saysWater
+          ? all.incompatibilities
+          : all.incompatibilities.filter((one) => one.blocking || !one.materials.includes(WATER)),
+      },
+      readableInside,
+    );
   });
 }
 

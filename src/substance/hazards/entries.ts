@@ -5,7 +5,7 @@ import { byElements } from "../../formula/internal";
 import type { Fields } from "../../foundation/argument";
 import { type Facts, ownRow } from "../../foundation/facts";
 import { frozen } from "../../foundation/frozen";
-import { readable } from "../../foundation/readable";
+import { readableInside } from "../../foundation/readable";
 import { anhydrousKey, compositionKey, formulaKey, type Notation, readNotation, textOf } from "../../ion/internal";
 import { guard, readableOptions } from "../argument";
 import { FIRST_AID } from "../data/first-aid";
@@ -485,7 +485,7 @@ export function cautionsOver(
     );
   });
   return frozen(
-    readable({
+    {
       substances: list.flatMap((one) =>
         one.good === undefined ? entriesOf(one) : [withoutFormula(one.text, one.good)],
       ),
@@ -494,6 +494,7 @@ export function cautionsOver(
         .map(({ text, nearest }) => ({ material: text, nearest })),
       incompatibilities: incompatibilities(met, circumstances, meeting),
       closing: CLOSING,
-    }),
+    },
+    readableInside,
   );
 }
