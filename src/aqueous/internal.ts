@@ -17,6 +17,7 @@ export {
   keysOf,
   molesOf,
   refuseTooStrong,
+  type Start,
   solveMoles,
   TOO_STRONG,
   WATER_MOLAR_MASS,

@@ -3,6 +3,7 @@
 import type { Quantity } from "../../quantity";
 import { AqueousError } from "../error";
 import { debyeHueckelSlope } from "../solve/davies";
+import type { Neighbour } from "../solve/equilibrium";
 import { type Solution, solutionOf } from "../solve/sensitivity";
 import type { Ingredient } from "./material";
 import { type Model, waterIn } from "./model";
@@ -50,26 +51,49 @@ export function molesOf(model: Model, brought: readonly Brought[], scale?: reado
   return moles;
 }
 
+/** A mixture to begin from. */
+export interface Start {
+  readonly model: Model;
+  readonly solution: Solution;
+  /** Share of the water that is left by what the reaction makes and takes. */
+  readonly waterLeft: number;
+}
+
+/** The start as a model of the same components sees it; nothing to begin from where they differ. */
+function neighbourOf({ components, conditions }: Model, { model, solution }: Start): Neighbour | false {
+  if (components.length !== model.components.length || components.some((key, j) => key !== model.components[j]))
+    return false;
+  const binding = new Set(model.conditions.filter((_, j) => solution.amount[j] !== 0).map(({ phase }) => phase));
+  return {
+    lnActivity: solution.lnActivity,
+    ionicStrength: solution.ionicStrength,
+    binds: (j) => conditions[j]!.phase !== undefined && binding.has(conditions[j]!.phase),
+  };
+}
+
 /**
  * Solve for moles of components in some water.
  *
  * @param waterMoles - all water, crystal water of the ingredients included, mol
- * @param warm - begin from the last answer of the model
+ * @param start - begin from the last answer of the model, or from another mixture of the same components
  */
 export function solveMoles(
   model: Model,
   moles: Float64Array,
   waterMoles: number,
   ideal: boolean,
-  warm = false,
+  start: boolean | Start = false,
 ): { readonly kilograms: number; readonly totals: Float64Array } {
   const { equilibrium, species, conditions } = model;
   const slope = ideal ? 0 : debyeHueckelSlope(model.celsius);
   const totals = new Float64Array(moles.length);
-  let kilograms = waterMoles * WATER_MOLAR_MASS;
+  const near = typeof start === "object" ? neighbourOf(model, start) : start;
+  let kilograms = waterMoles * WATER_MOLAR_MASS * (typeof start === "object" ? start.waterLeft : 1);
+  // the water before, and what was left of it: how fast one follows the other
+  let [before, left] = [0, 0];
   for (let turn = 0; ; turn += 1) {
     for (let j = 0; j < totals.length; j += 1) totals[j] = moles[j]! / kilograms;
-    equilibrium.solve(totals, slope, warm || turn > 0);
+    equilibrium.solve(totals, slope, turn > 0 || near);
     const { tableau } = equilibrium;
     // water bound in species and solids beyond that of their components, mol per kg
     let bound = 0;
@@ -86,7 +110,9 @@ export function solveMoles(
     }
     const change = Math.abs(next / kilograms - 1);
     if (change < 1e-12 || turn > 30) return { kilograms, totals };
-    kilograms = next;
+    const rate = turn === 0 ? 0 : (next - left) / (kilograms - before);
+    [before, left] = [kilograms, next];
+    kilograms += (next - kilograms) / (1 - (Math.abs(rate) < 0.5 ? rate : 0));
   }
 }
 

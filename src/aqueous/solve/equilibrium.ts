@@ -2,15 +2,25 @@
 
 import { AqueousError } from "../error";
 import { debyeHueckelSlope } from "./davies";
-import { amountAt, type Outcome, settle, settleSmoothly } from "./phases";
+import { evaluate } from "./newton";
+import { amountAt, enter, type Outcome, settle, settleSmoothly } from "./phases";
 import { type Proof, proofOf } from "./proof";
 import type { System } from "./system";
-import { compile, logActivity, type Tableau, tableauOf, toComponents } from "./tableau";
+import { compile, logActivity, preferAbundant, type Tableau, tableauOf, toComponents } from "./tableau";
 
 /** Least total of a component that no species is without, mol/kg: there is no logarithm of nothing. */
 const NOTHING = 1e-60;
 
 const SLOPE_25 = /* @__PURE__ */ debyeHueckelSlope(25);
+
+/** The answer of another system of the same components, to begin from. */
+export interface Neighbour {
+  /** ln activity of each component. */
+  readonly lnActivity: ArrayLike<number>;
+  readonly ionicStrength: number;
+  /** Does the condition bind there? */
+  readonly binds: (condition: number) => boolean;
+}
 
 /** A system with room to be solved in; keeps the last answer as the start of the next. */
 export class Equilibrium {
@@ -36,19 +46,21 @@ export class Equilibrium {
   /**
    * Solve for new totals.
    *
-   * @param warm - begin from the last answer
+   * @param start - begin from nothing, from the last answer, or from that of another system
    * @throws {AqueousError} `aqueous.not-converged`, `aqueous.over-determined`, `aqueous.impossible-totals`
    */
-  solve(totals: ArrayLike<number>, slope: number = SLOPE_25, warm = false): Proof {
+  solve(totals: ArrayLike<number>, slope: number = SLOPE_25, start: boolean | Neighbour = false): Proof {
     const t = this.tableau;
     t.iterations = 0;
     t.rounds = 0;
     t.slope = slope;
     setTotals(t, totals);
-    if (!(warm && this.proof !== undefined)) begin(t);
+    const goesOn = start === true && this.proof !== undefined;
+    if (typeof start === "object") beginNear(t, start);
+    else if (!goesOn) begin(t);
     this.proof = undefined;
     this.way = "active set";
-    let outcome: Outcome = settle(t, true);
+    let outcome: Outcome = settle(t, true, goesOn);
     let proof = outcome === "solved" ? proofOf(t) : undefined;
     if (proof?.holds !== true && outcome !== "over-determined") {
       begin(t);
@@ -133,6 +145,18 @@ function begin(t: Tableau): void {
   let ionic = 0;
   for (let i = 0; i < m; i += 1) ionic += (t.squareCharge[i]! * Math.min(c[i]!, 1)) / 2;
   t.ionicStrength = Math.min(Math.max(ionic, 1e-7), 1);
+}
+
+/** A start from the answer of a neighbour. */
+function beginNear(t: Tableau, { lnActivity, ionicStrength, binds }: Neighbour): void {
+  const { n, m, s } = t.system;
+  toComponents(t);
+  for (let j = 0; j < n; j += 1) t.x[j] = lnActivity[j]!;
+  t.ionicStrength = ionicStrength;
+  compile(t);
+  evaluate(t, false);
+  preferAbundant(t);
+  for (let j = 0; j < s; j += 1) if (t.column[m + j]! < 0 && binds(j)) enter(t, j);
 }
 
 /** The ionic strength by bracketing: at each one the problem is convex and has one answer. */

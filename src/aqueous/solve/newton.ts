@@ -17,7 +17,7 @@ const LEAST_IONIC_STRENGTH = 1e-9;
 const MOST_IONIC_STRENGTH = 1e3;
 
 /** Molalities, mass balance residuals and, where asked, second derivatives at the present point. */
-function evaluate(t: Tableau, second: boolean): number {
+export function evaluate(t: Tableau, second: boolean): number {
   const { c, x, offset, start, index, coefficient, steep, squareCharge, residual, scale, hessian, border } = t;
   const { free, rows, freeColumn } = t;
   const activity = t.slope === 0 ? 0 : t.slope * daviesTerm(t.ionicStrength);
@@ -91,6 +91,30 @@ function slopeAt(t: Tableau, multiple: number, pull: number): number {
     const exponent = d * multiple;
     sum += (t.c[i]! * d * Math.exp(Math.min(exponent, CAP))) / t.steep[i]!;
   }
+  return sum;
+}
+
+/** The change of each exponent along the step. */
+function project(t: Tableau): void {
+  const { along, steep, start, index, coefficient, step } = t;
+  for (let i = 0; i < t.rows; i += 1) {
+    let d = 0;
+    for (let p = start[i]!; p < start[i + 1]!; p += 1) d += coefficient[p]! * step[index[p]!]!;
+    along[i] = d * steep[i]!;
+  }
+}
+
+/** The greatest of the first numbers, or of what they are less than nothing. */
+function greatest(numbers: Float64Array, count: number, sign: 1 | -1): number {
+  let most = -Infinity;
+  for (let i = 0; i < count; i += 1) most = Math.max(most, sign * numbers[i]!);
+  return most;
+}
+
+/** Sum of the molalities times the fourth powers of their charges. */
+function fourthPowers({ rows, squareCharge, c }: Tableau): number {
+  let sum = 0;
+  for (let i = 0; i < rows; i += 1) sum += squareCharge[i]! ** 2 * c[i]!;
   return sum;
 }
 
@@ -176,8 +200,7 @@ export function newton(t: Tableau, tolerance: number, coupled: boolean): boolean
         substitute(hessian, free, diagonal, stepBorder);
         let own = 0;
         let pulled = 0;
-        let fourth = 0;
-        for (let i = 0; i < t.rows; i += 1) fourth += t.squareCharge[i]! ** 2 * t.c[i]!;
+        const fourth = fourthPowers(t);
         for (let f = 0; f < free; f += 1) {
           own += border[f]! * step[f]!;
           pulled += border[f]! * stepBorder[f]!;
@@ -191,16 +214,9 @@ export function newton(t: Tableau, tolerance: number, coupled: boolean): boolean
         for (let f = 0; f < free; f += 1) step[f]! -= bend * change * stepBorder[f]!;
       }
     }
-    let growth = 0;
-    let shrink = 0;
-    for (let i = 0; i < t.rows; i += 1) {
-      let d = 0;
-      for (let p = t.start[i]!; p < t.start[i + 1]!; p += 1) d += t.coefficient[p]! * step[t.index[p]!]!;
-      d *= t.steep[i]!;
-      along[i] = d;
-      if (d > growth) growth = d;
-      else if (-d > shrink) shrink = -d;
-    }
+    project(t);
+    const growth = Math.max(0, greatest(along, t.rows, 1));
+    const shrink = Math.max(0, greatest(along, t.rows, -1));
     let multiple = 1;
     if (growth > SMALL || shrink > 2 * SMALL) {
       multiple = change === 0 ? stretch(t, growth, shrink) : Math.min(1, 1 / growth, 3 / shrink);

@@ -87,7 +87,7 @@ function leaverFor(t: Tableau, row: number): number {
 }
 
 /** Let a condition bind. */
-function enter(t: Tableau, condition: number): boolean {
+export function enter(t: Tableau, condition: number): boolean {
   const row = t.system.m + condition;
   let column = placeFor(t, row);
   if (column < 0) column = leaverFor(t, row);
@@ -150,10 +150,10 @@ function hold(t: Tableau): boolean {
   return true;
 }
 
-/** Rounds of the active set from wherever the tableau stands. */
-export function settle(t: Tableau, coupled: boolean): Outcome {
+/** Rounds of the active set from wherever the tableau stands; `near` an answer the first is judged finely at once. */
+export function settle(t: Tableau, coupled: boolean, near = false): Outcome {
   const most = 20 + 3 * t.system.s;
-  let judgement = t.system.s === 0 ? FINE : ROUGH;
+  let judgement = near || t.system.s === 0 ? FINE : ROUGH;
   if (!hold(t)) return "over-determined";
   compile(t);
   for (let round = 0; round < most; round += 1) {

@@ -31,6 +31,8 @@ export interface Tableau {
   // The Newton step: free working components only, rows as sparse lists.
   free: number;
   readonly freeColumn: Int32Array;
+  /** n: place of a working component among the free ones, -1 for a fixed one. */
+  readonly place: Int32Array;
   readonly start: Int32Array;
   readonly index: Int32Array;
   readonly coefficient: Float64Array;
@@ -77,6 +79,7 @@ export function tableauOf(system: System): Tableau {
     totals: new Float64Array(n),
     free: 0,
     freeColumn: new Int32Array(n),
+    place: new Int32Array(n),
     start: new Int32Array(rows + 1),
     index: new Int32Array(rows * n),
     coefficient: new Float64Array(rows * n),
@@ -175,9 +178,23 @@ export function pivot(t: Tableau, row: number, column: number): void {
 /** Does a standing solid, a gas that leaves or something held occupy the column? */
 export const isFixed = (t: Tableau, column: number): boolean => t.basis[column]! >= t.system.m;
 
+/** The most abundant species above a molality that can take the place of a working component; -1 for none. */
+function rivalOf(t: Tableau, column: number, molality: number): number {
+  const { a, c } = t;
+  const { n, m } = t.system;
+  let most = molality;
+  let row = -1;
+  for (let i = 0; i < m; i += 1) {
+    if (!(c[i]! > most) || t.column[i]! >= 0 || Math.abs(a[i * n + column]!) < 0.1) continue;
+    most = c[i]!;
+    row = i;
+  }
+  return row;
+}
+
 /** Give the places of scarce species to abundant ones, going by the molalities last computed; true if any changed. */
 export function preferAbundant(t: Tableau): boolean {
-  const { n, m } = t.system;
+  const { n } = t.system;
   let changed = false;
   for (let turn = 0; turn < 2 * n; turn += 1) {
     let best = MORE_ABUNDANT;
@@ -186,14 +203,11 @@ export function preferAbundant(t: Tableau): boolean {
     for (let k = 0; k < n; k += 1) {
       if (isFixed(t, k)) continue;
       const own = t.c[t.basis[k]!]!;
-      for (let i = 0; i < m; i += 1) {
-        const entry = t.a[i * n + k]!;
-        if (entry === 0 || t.column[i]! >= 0 || !(t.c[i]! > best * own)) continue;
-        if (Math.abs(entry) < 0.1) continue;
-        best = t.c[i]! / own;
-        row = i;
-        column = k;
-      }
+      const rival = rivalOf(t, k, best * own);
+      if (rival < 0) continue;
+      best = t.c[rival]! / own;
+      row = rival;
+      column = k;
     }
     if (row < 0) break;
     pivot(t, row, column);
@@ -207,13 +221,16 @@ const AT_SATURATION = Math.log(1e-6);
 
 /** Sparse rows over the free working components; the fixed ones go into the offsets. Call after every change of basis. */
 export function compile(t: Tableau): void {
+  const { a, x, place, index, coefficient } = t;
   const { n, m, open, lnK } = t.system;
   t.free = 0;
   for (let k = 0; k < n; k += 1) {
     if (isFixed(t, k)) {
-      t.x[k] = lnK[t.basis[k]!]!;
+      x[k] = lnK[t.basis[k]!]!;
+      place[k] = -1;
     } else {
       t.freeColumn[t.free] = k;
+      place[k] = t.free;
       t.free += 1;
     }
   }
@@ -226,16 +243,16 @@ export function compile(t: Tableau): void {
       const takesPart = t.column[i]! < 0 && open[i - m] === 1;
       offset += takesPart ? AT_SATURATION / t.steep[i]! - lnK[i]! : -1e9;
     }
-    for (let k = 0; k < n; k += 1) {
-      const entry = t.a[i * n + k]!;
-      if (entry !== 0 && isFixed(t, k)) offset += entry * t.x[k]!;
-    }
-    for (let f = 0; f < t.free; f += 1) {
-      const entry = t.a[i * n + t.freeColumn[f]!]!;
+    for (let k = 0, from = i * n; k < n; k += 1) {
+      const entry = a[from + k]!;
       if (entry === 0) continue;
-      t.index[at] = f;
-      t.coefficient[at] = entry;
-      at += 1;
+      const f = place[k]!;
+      if (f < 0) offset += entry * x[k]!;
+      else {
+        index[at] = f;
+        coefficient[at] = entry;
+        at += 1;
+      }
     }
     t.offset[i] = offset;
   }

@@ -154,7 +154,12 @@ export function keptRange(pot: Booked, matter: Matter): readonly [least: Quantit
   const pours = put.map(({ matter: one, moles }) => ({ formula: one.formula, moles }));
   const celsius = pot.books.temperature.toNumber("°C");
   const ends = [by, -by].map((one) => {
-    const how = { carbonDioxide: "kept", solids: "fresh", lower: { by: one, which: isIt } } as const;
+    const how = {
+      carbonDioxide: "kept",
+      solids: "fresh",
+      lower: { by: one, which: isIt },
+      near: found.beaker,
+    } as const;
     const beaker = settle(pours, 1, celsius, how);
     return beaker === undefined ? undefined : leastDissolved(beaker, own);
   });

@@ -15,11 +15,12 @@ import {
   type Network,
   network,
   type Phase,
-  type Solution,
+  type Start,
   solutionOf,
   solveMoles,
   TOO_STRONG,
   termsOf,
+  WATER_MOLAR_MASS,
   waterMoles,
 } from "../../aqueous/internal";
 import { type Formula, parseFormula } from "../../formula";
@@ -60,6 +61,10 @@ export interface Beaker {
   readonly excluded: readonly { readonly phase: Phase; readonly why: string }[];
   /** kg of water it was computed for; more than asked for where that was too strong for the model. */
   readonly water: number;
+  /** ln(Q/K) of a solid that may stand. */
+  readonly saturation: (phase: Phase) => number;
+  /** Where another beaker of the same components may begin. */
+  readonly start: Start;
 }
 
 /** How a beaker is kept. */
@@ -68,6 +73,8 @@ export interface Keeping {
   readonly solids: SolidsAllowed;
   /** Added to pKsp of solids whose components fit: what a doubtful constant may be off. */
   readonly lower?: { readonly by: number; readonly which: (phase: Phase) => boolean } | undefined;
+  /** A beaker that is much the same: its answer is where this one is looked for first. */
+  readonly near?: Beaker | undefined;
 }
 
 type Composition = ReadonlyMap<Key, number>;
@@ -134,13 +141,11 @@ function build(brought: readonly Brought[], moles: readonly number[], kg: number
   const shift = (how.lower?.by ?? 0) * Math.LN10;
   for (const row of moved) system.lnK[row]! -= shift;
   try {
-    const solved = solveMoles(
-      model,
-      molesOf(model, brought, moles),
-      waterMoles(water as Parameters<typeof waterMoles>[0], brought, moles),
-      false,
-    );
-    return { model, ...solved, solution: solutionOf(model.equilibrium.tableau) };
+    const poured = waterMoles(water as Parameters<typeof waterMoles>[0], brought, moles);
+    const solved = solveMoles(model, molesOf(model, brought, moles), poured, false, how.near?.start ?? false);
+    const solution = solutionOf(model.equilibrium.tableau);
+    const waterLeft = solved.kilograms / (poured * WATER_MOLAR_MASS);
+    return { ...solved, start: { model, solution, waterLeft } };
   } finally {
     for (const row of moved) system.lnK[row]! += shift;
   }
@@ -171,17 +176,15 @@ export function settle(
       kg *= 3;
       continue;
     }
-    const { solution } = outcome.value;
+    const { solution } = outcome.value.start;
     if (solution.ionicStrength <= TOO_STRONG) return beakerOf(outcome.value, kg);
     kg *= Math.max(1.3, solution.ionicStrength / THINNED);
   }
   return undefined;
 }
 
-function beakerOf(
-  { model, kilograms, totals, solution }: ReturnType<typeof build> & { readonly solution: Solution },
-  water: number,
-): Beaker {
+function beakerOf({ kilograms, totals, start }: ReturnType<typeof build>, water: number): Beaker {
+  const { model, solution } = start;
   const { components, species, conditions } = model;
   const hydron = components.indexOf(HYDRON);
   const solids: Standing[] = [];
@@ -222,6 +225,8 @@ function beakerOf(
     conditions,
     excluded: model.excluded,
     water,
+    saturation: (phase) => solution.saturation[conditions.findIndex((one) => one.phase === phase)]!,
+    start,
   };
 }
 

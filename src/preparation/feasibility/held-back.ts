@@ -71,7 +71,7 @@ export function heldBack(wanted: Wanted, beaker: Beaker, share: number, keeping:
   const reasons: Reason[] = [];
   const bare = c.put.some(({ left, species }) => left > 0 && !species.isWater) ? potOf(c, false) : undefined;
   if (bare !== undefined) {
-    const without = settle(bare.pours, c.water, c.celsius, { carbonDioxide: keeping, solids: "fresh" });
+    const without = settle(bare.pours, c.water, c.celsius, { carbonDioxide: keeping, solids: "fresh", near: beaker });
     const before = without === undefined ? 0 : Math.min(1, standingOf(without, of));
     // a metal salt that is over makes another solid of it, a base or ligand takes it back
     const turned = foreign(wanted, beaker).some(({ phase }) =>
@@ -93,7 +93,11 @@ export function heldBack(wanted: Wanted, beaker: Beaker, share: number, keeping:
       figures: [figure(1 - share, "", "share that the acid keeps"), figure(beaker.pH, "", "pH of the liquor")],
       source: "constants",
     });
-  const aged = settle(wanted.pot.pours, c.water, c.celsius, { carbonDioxide: keeping, solids: "aged" });
+  const aged = settle(wanted.pot.pours, c.water, c.celsius, {
+    carbonDioxide: keeping,
+    solids: "aged",
+    near: beaker,
+  });
   const later = aged === undefined ? share : Math.min(1, standingOf(aged, of));
   if (aged !== undefined && later - share > DIFFERS)
     reasons.push({

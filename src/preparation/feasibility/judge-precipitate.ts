@@ -19,7 +19,7 @@ import {
   type Wanted,
 } from "./held-back";
 import { coatOf } from "./judge-solid";
-import { type Beakers, beakersOf, gramsOf, holds, type Pot, percent, potOf } from "./pot";
+import { type Beakers, beakersOf, gramsOf, holds, percent, potOf } from "./pot";
 import { conditions, figure, GOES, isCation, list, NOTHING, phaseFormula, solidsIn, standingOf } from "./standing";
 
 /** Another solid leads from this share of the metal on; from the smaller one where nothing of the product stands. */
@@ -72,14 +72,23 @@ function withoutConstant(wanted: Wanted, beakers: Beakers): Ruling {
   };
 }
 
+/** What the constants of some solids may be off. */
+const doubtOf = (phases: readonly Phase[]): number =>
+  SURE * Math.max(0, ...phases.map(({ shares }) => shares[0]?.[0].standardUncertainty ?? 0));
+
+/** Are all these solids further from standing than that? Then it changes nothing of the beaker. */
+const isBeyond = (beaker: Beaker, phases: readonly Phase[], by: number): boolean =>
+  phases.every((phase) => beaker.saturation(phase) < -by * Math.LN10);
+
 /** Would the refusal still stand if the product's constant were off by twice its uncertainty? */
-function isSure(wanted: Wanted, pot: Pot, keeping: "kept" | "leaves", phases: readonly Phase[]): boolean {
-  const by = SURE * Math.max(...phases.map(({ shares }) => shares[0]?.[0].standardUncertainty ?? 0));
-  if (by === 0) return true;
-  const moved = settle(pot.pours, wanted.c.water, wanted.c.celsius, {
+function isSure(wanted: Wanted, beaker: Beaker, keeping: "kept" | "leaves", phases: readonly Phase[]): boolean {
+  const by = doubtOf(phases);
+  if (by === 0 || isBeyond(beaker, phases, by)) return true;
+  const moved = settle(wanted.pot.pours, wanted.c.water, wanted.c.celsius, {
     carbonDioxide: keeping,
     solids: "fresh",
     lower: { by, which: wanted.isIt },
+    near: beaker,
   });
   return moved === undefined || standingOf(moved, wanted.of) < NOTHING;
 }
@@ -90,17 +99,18 @@ const NEARLY_ALL = 0.98;
 /** Both sides of the doubt of the product's constant, where they differ: the share that stands with either. */
 function doubtReason(
   wanted: Wanted,
-  pot: Pot,
+  beaker: Beaker,
   how: { readonly carbonDioxide: "kept" | "leaves"; readonly solids: SolidsAllowed },
   phases: readonly Phase[],
   share: number,
 ): Reason[] {
-  const by = SURE * Math.max(0, ...phases.map(({ shares }) => shares[0]?.[0].standardUncertainty ?? 0));
-  if (by === 0 || share > NEARLY_ALL) return [];
+  const by = doubtOf(phases);
+  if (by === 0 || share > NEARLY_ALL || isBeyond(beaker, phases, by)) return [];
   const ends = [-by, by].map((one) => {
-    const moved = settle(pot.pours, wanted.c.water, wanted.c.celsius, {
+    const moved = settle(wanted.pot.pours, wanted.c.water, wanted.c.celsius, {
       ...how,
       lower: { by: one, which: wanted.isIt },
+      near: beaker,
     });
     return moved === undefined ? undefined : Math.min(1, standingOf(moved, wanted.of));
   });
@@ -169,7 +179,7 @@ export function judgePrecipitate(c: Case): Ruling | undefined {
     },
     ...slow,
     ...coats,
-    ...doubtReason(wanted, pot, { carbonDioxide: keeping, solids: allowedSolids }, own, share),
+    ...doubtReason(wanted, beaker, { carbonDioxide: keeping, solids: allowedSolids }, own, share),
     ...carbonDioxideReasons(wanted, beakers),
     ...swapReason(wanted),
   ];
@@ -206,7 +216,7 @@ export function judgePrecipitate(c: Case): Ruling | undefined {
     return coats.length > 0 ? { ...ruled("goes in part"), share: undefined } : ruled("goes");
   }
   if (share >= NOTHING) return ruled("goes in part");
-  if (own.length > 0 && !isSure(wanted, pot, keeping, own))
+  if (own.length > 0 && !isSure(wanted, beaker, keeping, own))
     return {
       ...ruled("unknown"),
       reasons: [

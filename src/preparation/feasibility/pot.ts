@@ -56,7 +56,7 @@ export function beakersOf(
   // who leads carbon dioxide in keeps it
   const ledIn = c.put.some(({ species }) => isOneOf(species.formula, "CO2"));
   if (ledIn || !kept.components.includes(CARBONATE)) return { kept, gone: kept, differs: false };
-  const gone = settle(pot.pours, c.water, c.celsius, { ...how, carbonDioxide: "leaves" });
+  const gone = settle(pot.pours, c.water, c.celsius, { ...how, carbonDioxide: "leaves", near: kept });
   return gone === undefined ? undefined : { kept, gone, differs: true };
 }
 

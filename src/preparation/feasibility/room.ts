@@ -42,22 +42,23 @@ export function roomOf(feasibility: Feasibility, least: number): Room | undefine
   if (basis === undefined || basis.units.size === 0) return undefined;
   const pours = basis.pours.map(({ formula, moles }): Pour => ({ formula: parseFormula(formula), moles }));
   const isIt = ({ formula }: Phase): boolean => basis.units.has(formula);
-  const at = (by: number, added: readonly Pour[] = []): Beaker | undefined =>
+  const at = (by: number, added: readonly Pour[], near?: Beaker): Beaker | undefined =>
     settle([...pours, ...added], basis.water, basis.celsius, {
       carbonDioxide: basis.carbonDioxide,
       solids: basis.solids,
       ...(by === 0 ? {} : { lower: { by, which: isIt } }),
+      near,
     });
   const stands = (beaker: Beaker | undefined): boolean =>
     beaker !== undefined &&
     beaker.solids.reduce((n, { phase, moles }) => n + moles * (basis.units.get(phase.formula) ?? 0), 0) >= least;
-  const plain = at(0);
+  const plain = at(0, []);
   if (plain === undefined || !stands(plain)) return undefined;
-  const more = stands(at(-FARTHEST));
+  const more = stands(at(-FARTHEST, [], plain));
   const logarithm = more
     ? FARTHEST
-    : between(0, FARTHEST, STEPS, (by) => stands(at(-by))).reduce((sum, one) => sum + one, 0) / 2;
-  const dosed = (moles: number): Beaker | undefined => at(0, [{ formula: lye(), moles }]);
+    : between(0, FARTHEST, STEPS, (by) => stands(at(-by, [], plain))).reduce((sum, one) => sum + one, 0) / 2;
+  const dosed = (moles: number): Beaker | undefined => at(0, [{ formula: lye(), moles }], plain);
   const i = DOSES.findIndex((moles) => !stands(dosed(moles)));
   const last =
     i < 0 ? undefined : between(DOSES[i - 1] ?? 0, DOSES[i]!, DOSE_STEPS, (moles) => stands(dosed(moles)))[0];
