@@ -40,6 +40,7 @@ export const sheetWordsEnglish = Object.freeze({
   cools: "colder, if all is added at once",
   collect: "collect",
   hazards: "Hazards and protection",
+  firstAid: "First aid",
   precautions: "Precautionary statements of the labels",
   precautionsFrom: "Precautionary statements: {source}",
   material: "Material",

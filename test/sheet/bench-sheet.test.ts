@@ -135,6 +135,25 @@ describe("the bench sheet", () => {
     rmSync(folder, { recursive: true });
   });
 
+  // GHS, Annex 3: response statements of H314 and H318 (eyes, skin, mouth), as the cautions give them by code.
+  it("says the first aid for what is handled, at the strength that is used, and none for table salt", () => {
+    const salt = { equation: "NaCl -> NaCl", product: "NaCl", scale: { product: "10 g" } } as const;
+    const sheet = (request: PlanRequest) =>
+      benchSheet(planPreparation(request), { parts: ["bench"] }).replace(/\s+/g, " ");
+    const acid = sheet({
+      equation: "Zn + H2SO4 -> ZnSO4 + H2",
+      product: "ZnSO4·7H2O",
+      materials: [
+        { name: "zinc", form: "Zn" },
+        { name: "battery acid", form: "H2SO4", strength: "37 %", density: "1.28 g/mL" },
+      ],
+      scale: { product: "10 g" },
+    });
+    expect(acid).toContain("First aid: in the eyes: rinse at once with running water for 15 minutes");
+    expect(acid).toContain("on the skin: take wet clothes off at once");
+    expect(sheet({ ...salt, materials: [{ name: "salt", form: "NaCl" }] })).not.toContain("First aid");
+  });
+
   // What a reader of three sheets missed: heat, rinse, empty vessels, the volume of what is weighed, how much alcohol.
   it("names what the work takes: heat, rinse, vessels weighed empty, alcohol by its portion", () => {
     const flat = (request: PlanRequest): string => benchSheet(planPreparation(request)).replace(/\s+/g, " ");

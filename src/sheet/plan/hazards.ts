@@ -1,7 +1,13 @@
 // Hazards of what is handled, by the strength that is really used, and what protects.
 import type { Plan } from "../../preparation";
 import type { SubstanceCautions } from "../../substance";
-import { type OfficialPrecaution, officialPrecautions, officialText, protectionFor } from "../../substance/internal";
+import {
+  firstAidFor,
+  type OfficialPrecaution,
+  officialPrecautions,
+  officialText,
+  protectionFor,
+} from "../../substance/internal";
 import type { Block, Cell } from "../document/blocks";
 import { capital, pretty } from "../figures";
 import { pictogram } from "../pictures/pictogram";
@@ -97,9 +103,14 @@ function protection({ plan, words }: OnPaper): string[] {
 export function hazardBlocks(on: OnPaper): Block[] {
   const { plan, words } = on;
   const { substances, incompatibilities, closing } = plan.cautions;
-  const rows = substances
-    .filter((one) => isHandled(plan, one))
-    .map((one): Cell[] => [nameOf(plan, one), pictogramsOf(one), hazardOf(one, words), ownCautions(one).join("; ")]);
+  const handled = substances.filter((one) => isHandled(plan, one));
+  const aid = firstAidFor(handled.flatMap(({ statements }) => statements.map(({ code }) => code)));
+  const rows = handled.map((one): Cell[] => [
+    nameOf(plan, one),
+    pictogramsOf(one),
+    hazardOf(one, words),
+    ownCautions(one).join("; "),
+  ]);
   const apart = incompatibilities.map(
     ({ materials, what, condition }) =>
       `${words.together}: ${materials.map(pretty).join(" + ")}: ${what}${condition === undefined ? "" : ` (${condition})`}.`,
@@ -113,6 +124,7 @@ export function hazardBlocks(on: OnPaper): Block[] {
     { kind: "table", head: [words.material, words.pictogram, words.statement, words.careful], rows },
     ...(items.length === 0 ? [] : [{ kind: "list", items } as const]),
     { kind: "ticks", items: protection(on) },
+    ...(aid.length === 0 ? [] : [{ kind: "paragraph", text: `${words.firstAid}: ${aid.join("; ")}.` } as const]),
     { kind: "paragraph", text: closing, small: true },
   ];
 }
