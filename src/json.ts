@@ -21,10 +21,11 @@ import {
   type Stock,
   stockFromJSON,
 } from "./preparation";
+import { revived } from "./preparation/internal";
 import { type Quantity, quantityFromJSON } from "./quantity";
 import { type Route, routeFromJSON } from "./route";
 import { type Solubility, solubilityFromJSON } from "./solubility";
-import { type Substance, substanceFromJSON } from "./substance";
+import { type Substance, type SubstanceRecord, substanceFromJSON } from "./substance";
 
 /** Whatever has a record of its own; ionic and overall equations are balanced equations. */
 export type Recorded =
@@ -49,7 +50,7 @@ const READERS: Readonly<Record<string, (record: never) => Recorded>> = {
   "balanced equation": balancedEquationFromJSON,
   "ionic equation": ionicEquationFromJSON,
   "overall equation": overallEquationFromJSON,
-  substance: substanceFromJSON,
+  substance: (record: object) => substanceFromJSON(revived(record) as SubstanceRecord),
   solubility: solubilityFromJSON,
   plan: planFromJSON,
   run: runFromJSON,

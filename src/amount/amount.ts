@@ -2,6 +2,7 @@
 
 import { molarMass } from "../formula";
 import type { Fields } from "../foundation/argument";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../foundation/facts";
 import { type Quantity, type QuantityLike, quantity } from "../quantity";
 import { expectDimension } from "../quantity/internal";
 import {
@@ -10,6 +11,7 @@ import {
   type FormulaLike,
   formulaOfArgument,
   grouped,
+  guard,
   inSymbol,
   type MassFractionLike,
   type MassLike,
@@ -28,9 +30,11 @@ export interface Purity {
   readonly moisture?: MassFractionLike | undefined;
 }
 
+const JAR = { ...PURITY, facts: true } as const satisfies Fields<Purity & LookupOptions>;
+
 /** The fraction of a weighed mass that is the substance, and how a rule says it. Undefined for pure dry material. */
 function content(purity: Purity, of: string): { fraction: Quantity; words: string } | undefined {
-  const { assay, moisture } = grouped(purity, PURITY);
+  const { assay, moisture } = grouped(purity, JAR);
   const w =
     assay === undefined
       ? undefined
@@ -48,7 +52,8 @@ function content(purity: Purity, of: string): { fraction: Quantity; words: strin
  *
  * @param mass - mass as weighed, > 0
  * @param formula - what the jar holds, crystal water included
- * @param purity - `assay`, mass fraction of the formula in the dry material, and `moisture`, mass fraction of wetness
+ * @param purity - `assay`, mass fraction of the formula in the dry material, and `moisture`, mass fraction of wetness;
+ *   `facts` of the caller's own
  * @returns amount of substance in mol; uncertainty and working come with it
  * @throws {QuantityError} `quantity.wrong-dimension` and those of reading a quantity
  * @throws {AmountError} `amount.not-positive`, `amount.fraction-above-one`
@@ -59,7 +64,12 @@ function content(purity: Purity, of: string): { fraction: Quantity; words: strin
  * amountOf("287.5 g", "ZnSO4·7H2O").format({ decimals: 3, uncertainty: "none" }) // => "1.000 mol"
  * amountOf("100 g", "Na2CO3", { assay: "98 %" }).format({ decimals: 3, uncertainty: "none" }) // => "0.925 mol"
  */
-export function amountOf(mass: MassLike, formula: FormulaLike, purity: Purity = {}): Quantity<"amount of substance"> {
+export function amountOf(
+  mass: MassLike,
+  formula: FormulaLike,
+  purity: Purity & LookupOptions = {},
+): Quantity<"amount of substance"> {
+  if (bringsFacts(purity)) return withItsFacts(purity, guard, (others) => amountOf(mass, formula, others));
   const f = formulaOfArgument(formula);
   const name = inSymbol(f);
   const m = positive(mass, "mass", "mass", { symbol: `m(${name})`, label: `mass of ${name} as weighed` });
@@ -76,7 +86,8 @@ export function amountOf(mass: MassLike, formula: FormulaLike, purity: Purity = 
  *
  * @param amount - amount of substance, > 0
  * @param formula - what the jar holds, crystal water included
- * @param purity - `assay`, mass fraction of the formula in the dry material, and `moisture`, mass fraction of wetness
+ * @param purity - `assay`, mass fraction of the formula in the dry material, and `moisture`, mass fraction of wetness;
+ *   `facts` of the caller's own
  * @returns mass to weigh, in g
  * @throws {QuantityError} `quantity.wrong-dimension` and those of reading a quantity
  * @throws {AmountError} `amount.not-positive`, `amount.fraction-above-one`
@@ -87,7 +98,12 @@ export function amountOf(mass: MassLike, formula: FormulaLike, purity: Purity = 
  * massOf("0.1 mol", "MgSO4·7H2O").format({ decimals: 2, uncertainty: "none" }) // => "24.65 g"
  * massOf("0.1 mol", "MgSO4·7H2O", { assay: "98 %" }).format({ decimals: 2, uncertainty: "none" }) // => "25.15 g"
  */
-export function massOf(amount: AmountLike, formula: FormulaLike, purity: Purity = {}): Quantity<"mass"> {
+export function massOf(
+  amount: AmountLike,
+  formula: FormulaLike,
+  purity: Purity & LookupOptions = {},
+): Quantity<"mass"> {
+  if (bringsFacts(purity)) return withItsFacts(purity, guard, (others) => massOf(amount, formula, others));
   const f = formulaOfArgument(formula);
   const name = inSymbol(f);
   const n = positive(amount, "amount of substance", "amount", { symbol: `n(${name})`, label: `amount of ${name}` });

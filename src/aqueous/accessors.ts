@@ -1,6 +1,15 @@
 // The tables of constants, one question each.
 
 import { Formula, parseFormula } from "../formula";
+import { attempt } from "../foundation/error";
+import {
+  bringsFacts,
+  factsInForce,
+  type LookupOptions,
+  lookingWith,
+  OWN_FIGURE,
+  withItsFacts,
+} from "../foundation/facts";
 import { readable } from "../foundation/readable";
 import { ACID_STEPS } from "../ion/internal";
 import type { Quantity } from "../quantity";
@@ -8,7 +17,7 @@ import { guard } from "./argument";
 import { COMPLEXES } from "./data/complexes";
 import type { SourceKey } from "./data/sources";
 import { AqueousError } from "./error";
-import { network } from "./mixture/given";
+import { network, withoutHydron } from "./mixture/given";
 import { chargeOf, keyOf } from "./mixture/notation";
 
 /** One proton step of an acid. */
@@ -34,16 +43,33 @@ const compositionOf = (like: string | Formula, argument: string): string => {
   return keyOf(String(like instanceof Formula ? like : parseFormula(like)));
 };
 
+/** Key of the source of a row, or what the caller said where the constant is one of the caller's own. */
+const sourceOf = (constant: Quantity, key: SourceKey): SourceKey =>
+  isOwn(constant) ? (constant.source as SourceKey) : key;
+
+const isOwn = ({ source }: Quantity): boolean => source?.startsWith(OWN_FIGURE) === true;
+
 /** The constant a species of the network is formed with. */
-function inputOf(formula: string, symbol: string): Quantity | undefined {
+function inputOf(formula: string, kind: string, of: string): Quantity | undefined {
   const species = network().species(keyOf(formula));
-  return species?.shares.find(([constant]) => constant.symbol.startsWith(symbol))?.[0].input();
+  // one of the caller's own may be written in another spelling
+  const isOf = (symbol: string): boolean =>
+    symbol.startsWith(`${kind}(`) && keyOf(symbol.slice(kind.length + 1, symbol.lastIndexOf(")"))) === keyOf(of);
+  return species?.shares.find(([constant]) => isOf(constant.symbol))?.[0].input();
+}
+
+/** The step of an acid that no table has and a constant of the caller's own may. */
+function ownStep(acid: string): { readonly acid: string; readonly base: string; readonly name: string } | undefined {
+  if (factsInForce() === undefined) return undefined;
+  const base = attempt(() => withoutHydron(acid));
+  return base.ok ? { acid, base: base.value, name: acid } : undefined;
 }
 
 /**
  * Acid constant of an acid, an acid anion or a metal ion in water.
  *
  * @param acid - what gives the hydron; each step is asked by its own acid: `H3PO4`, `H2PO4-`, `HPO4^2-`
+ * @param options - `facts`: facts of the caller's own, looked up before the tables
  * @returns pKa at 25 °C and zero ionic strength; acids that water levels have no constant
  * @throws {AqueousError} `aqueous.no-data`, `aqueous.bad-option`
  * @source each row of the table names its own
@@ -51,12 +77,14 @@ function inputOf(formula: string, symbol: string): Quantity | undefined {
  * @example
  * acidConstant("CH3COOH").pKa.value.toString() // => "4.76"
  */
-export function acidConstant(acid: string | Formula): AcidConstant {
+export function acidConstant(acid: string | Formula, options?: LookupOptions): AcidConstant {
+  if (options !== undefined) return lookingWith(options, guard, () => acidConstant(acid));
   const key = compositionOf(acid, "acid");
   const row = ACID_STEPS().find((one) => keyOf(one.acid) === key);
+  const step = row ?? ownStep(String(acid));
   const input =
-    row === undefined ? undefined : (inputOf(row.acid, `pKa(${row.acid})`) ?? inputOf(row.base, `pKa(${row.acid})`));
-  if (row === undefined || input === undefined) {
+    step === undefined ? undefined : (inputOf(step.acid, "pKa", step.acid) ?? inputOf(step.base, "pKa", step.acid));
+  if (step === undefined || input === undefined) {
     throw new AqueousError("aqueous.no-data", `no acid constant of ${String(acid)}`, {
       input: String(acid),
       position: 0,
@@ -69,16 +97,16 @@ export function acidConstant(acid: string | Formula): AcidConstant {
     });
   }
   const warnings: string[] = [];
-  if (row.doubtful === true)
+  if (row?.doubtful === true)
     warnings.push("a doubtful constant: sources differ by more than 0.5, or it rests on memory");
-  if (row.note !== undefined) warnings.push(row.note);
+  if (row?.note !== undefined) warnings.push(row.note);
   return readable({
-    acid: text(row.acid),
-    base: text(row.base),
-    name: row.name,
+    acid: text(step.acid),
+    base: text(step.base),
+    name: step.name,
     pKa: input,
-    source: row.source,
-    warnings,
+    source: row === undefined ? (input.source as SourceKey) : sourceOf(input, row.source),
+    warnings: isOwn(input) ? [] : warnings,
   });
 }
 
@@ -115,11 +143,14 @@ export const stabilityRows = (metal: string, ligand: string): readonly string[] 
  * @example
  * stabilityConstants({ metal: "Ag+", ligand: "NH3" }).map((one) => one.logBeta.value.toString()) // => ["3.31", "7.22"]
  */
-export function stabilityConstants(pair: {
-  readonly metal: string | Formula;
-  readonly ligand: string | Formula;
-}): readonly StabilityConstant[] {
-  guard.fields(pair, { metal: true, ligand: true }, "pair");
+export function stabilityConstants(
+  pair: LookupOptions & {
+    readonly metal: string | Formula;
+    readonly ligand: string | Formula;
+  },
+): readonly StabilityConstant[] {
+  if (bringsFacts(pair)) return withItsFacts(pair, guard, stabilityConstants);
+  guard.fields(pair, { metal: true, ligand: true, facts: true }, "pair");
   const [metal, ligand] = [compositionOf(pair.metal, "metal"), compositionOf(pair.ligand, "ligand")];
   const row = COMPLEXES().find((one) => keyOf(one.metal) === metal && keyOf(one.ligand) === ligand);
   if (row === undefined) {
@@ -137,7 +168,7 @@ export function stabilityConstants(pair: {
     );
   }
   return row.steps.flatMap((step): StabilityConstant[] => {
-    const logBeta = inputOf(step.complex, `log β(${step.complex})`);
+    const logBeta = inputOf(step.complex, "log β", step.complex);
     if (logBeta === undefined) return [];
     const warnings: string[] = [];
     if (step.doubtful === true)
@@ -146,7 +177,14 @@ export function stabilityConstants(pair: {
       warnings.push(`measured at an ionic strength of ${step.ionicStrength} mol/L and brought to zero`);
     if (step.celsius !== undefined) warnings.push(`measured at ${step.celsius} °C`);
     return [
-      { complex: text(step.complex), n: step.n, protons: step.protons ?? 0, logBeta, source: step.source, warnings },
+      {
+        complex: text(step.complex),
+        n: step.n,
+        protons: step.protons ?? 0,
+        logBeta,
+        source: sourceOf(logBeta, step.source),
+        warnings: isOwn(logBeta) ? [] : warnings,
+      },
     ];
   });
 }

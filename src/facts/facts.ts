@@ -11,6 +11,7 @@ import {
   type Entry,
   ofConstant,
   ofDensity,
+  ofEnthalpy,
   ofHazard,
   ofIncompatibility,
   ofMaterial,
@@ -69,6 +70,7 @@ const TABLES: Readonly<Record<TableName, Table>> = {
     read: ofIncompatibility,
   },
   constants: { fields: { kind: "text", of: "text", value: "text or texts" }, read: ofConstant },
+  enthalpies: { fields: { formula: "text", enthalpy: "text" }, read: ofEnthalpy },
 };
 const NAMES = /* @__PURE__ */ Object.keys(TABLES) as TableName[];
 

@@ -7,6 +7,7 @@ export { facts, factsFromJSON } from "./facts";
 export type {
   ConstantFact,
   DensityFact,
+  EnthalpyFact,
   FactRows,
   HazardFact,
   IncompatibilityFact,

@@ -2,13 +2,13 @@
 import { inSymbol, type SoluteRows } from "../amount/internal";
 import { atomicWeight } from "../element";
 import { parseFormula } from "../formula";
-import { splitWater } from "../formula/internal";
+import { splitWater, withoutPhase } from "../formula/internal";
 import { nearestWord } from "../foundation/slips";
 import { constitutionOf } from "../ion";
 import { anhydrousKey, formulaKey, readNotation, tryReadNotation } from "../ion/internal";
 import { type Quantity, quantity } from "../quantity";
 import { expectDimension, isUnitSymbol, nodeOf, toRational } from "../quantity/internal";
-import { type SolubilityRow, soluteOf } from "../solubility/internal";
+import { findRows, ionsOf, type ProductRow, type SolubilityRow, saltIons, soluteOf } from "../solubility/internal";
 import { type SubstanceCautions, tryNameOf } from "../substance";
 import {
   type AddsHazard,
@@ -28,10 +28,12 @@ import {
   signalWordOf,
   statementRow,
 } from "../substance/internal";
+import type { OwnEnthalpy } from "../thermochemistry/internal";
 import { FactsError } from "./error";
 import type {
   ConstantFact,
   DensityFact,
+  EnthalpyFact,
   HazardFact,
   IncompatibilityFact,
   MaterialFact,
@@ -75,7 +77,7 @@ export function ofSubstance(fact: SubstanceFact, source: Own): Entry[] {
     ...(appearance === undefined ? {} : { appearance }),
     ...(note === undefined ? {} : { note }),
   } as unknown as RegistryRow;
-  const meant = { formula, source, row } as unknown as OwnName;
+  const meant = (one: string) => ({ name: one, formula, source, row }) as unknown as OwnName;
   const physical: PhysicalRow[] =
     density === undefined
       ? []
@@ -88,7 +90,7 @@ export function ofSubstance(fact: SubstanceFact, source: Own): Entry[] {
   return [
     ["substances", formulaKey(notation), row],
     ["kin", anhydrousKey(notation).key, adds],
-    ...[name, ...otherNames].map((one): Entry => ["names", keyOfName(one), meant]),
+    ...[name, ...otherNames].map((one): Entry => ["names", keyOfName(one), meant(one)]),
     ...physical.map((one): Entry => ["physical", formula, one]),
   ];
 }
@@ -100,7 +102,7 @@ function keyOfName(name: string): string {
 }
 
 export function ofName({ name, formula }: NameFact, source: Own): Entry[] {
-  return [["names", keyOfName(name), { formula: substanceIn(formula), source } as unknown as OwnName]];
+  return [["names", keyOfName(name), { name, formula: substanceIn(formula), source } as unknown as OwnName]];
 }
 
 const byFirst = (a: readonly [number, string], b: readonly [number, string]): number => a[0] - b[0];
@@ -180,7 +182,7 @@ export function ofMaterial(fact: MaterialFact, source: Own): Entry[] {
   } as unknown as ShopMaterialRow;
   if (row.assays.some((one) => Number(one.lower) > Number(one.upper) || Number(one.upper) > 100))
     throw bad("assay must be at most 100 %, the lowest first");
-  const meant = { formula, source } as unknown as OwnName;
+  const meant = { name, formula, source } as unknown as OwnName;
   return [
     ["materials", keyOfName(name), [row]],
     ["names", keyOfName(name), meant],
@@ -264,7 +266,39 @@ export function ofConstant({ kind, of, value }: ConstantFact, source: Own): Entr
   const formula = parseFormula(of).toString();
   const list = typeof value === "string" ? [value] : value;
   if (list.length === 0 || (kind !== "pKa" && list.length > 1)) throw bad(`${kind} of ${of} needs one figure`);
-  return [["constants", `${kind} ${formula}`, { kind, of, values: list.map((one) => given(one, source)) }]];
+  const values = list.map((one) => given(one, source));
+  const product = kind === "pKsp" ? productRow(substanceIn(of), values[0]!, source) : undefined;
+  return [
+    ["constants", `${kind} ${formula}`, { kind, of, values }],
+    ...(product === undefined ? [] : [["products", formula, product] as const]),
+  ];
+}
+
+/** The solubility product as the tables have it: written to the ions that the table writes it to, else to those of the salt. */
+function productRow(solid: string, own: Quantity, source: Own): ProductRow | undefined {
+  const solute = soluteOf(solid);
+  const [known] = findRows(solute.formula, undefined);
+  const ions = known === undefined || known.convention !== undefined ? saltIons(solute.anhydrous) : ionsOf(known);
+  if (ions === undefined) return undefined;
+  const named = tryNameOf(solute.formula);
+  const freed = ions.map(({ formula, count }) => `${count === 1 ? "" : `${count} `}${formula}`);
+  return {
+    ...{ solid, name: named.ok ? named.value : solid, dissolution: `${solid} -> ${freed.join(" + ")}` },
+    ...{ pKsp: own.value.toString(), source: source as ProductRow["source"], own },
+  };
+}
+
+const STATES: readonly string[] = ["s", "l", "g", "aq"];
+
+export function ofEnthalpy({ formula, enthalpy }: EnthalpyFact, source: Own): Entry[] {
+  const read = parseFormula(formula);
+  const state = read.phase === "cr" ? "s" : (read.phase ?? "");
+  if (!STATES.includes(state))
+    throw bad(`${formula} does not say its state`, "write it at the end, such as C6H8O7(s) or Cu^2+(aq)");
+  const bare = withoutPhase(read);
+  const own = expectDimension(quantity(enthalpy as "1 kJ/mol"), "molar energy", "enthalpy").to("kJ/mol");
+  const row = { formula: bare.toString(), state, enthalpy: own.value.toString(), source, own };
+  return [["enthalpies", `${constitutionOf(bare).identity} ${state}`, row as unknown as OwnEnthalpy]];
 }
 
 export function ofUnit({ symbol, is }: UnitFact): Entry[] {

@@ -106,6 +106,14 @@ export interface ConstantFact extends Sourced {
   readonly value: string | readonly string[];
 }
 
+/** An enthalpy of formation at 25 °C and 1 bar. */
+export interface EnthalpyFact extends Sourced {
+  /** With its state at the end: "C6H8O7(s)", "Cu^2+(aq)"; dissolved ones at great dilution. */
+  readonly formula: string;
+  /** Such as "-1543.8 kJ/mol", an uncertainty allowed. */
+  readonly enthalpy: string;
+}
+
 /** A unit, such as the scoop of a tin. */
 export interface UnitFact extends Sourced {
   /** How the unit is written after a number. */
@@ -142,6 +150,8 @@ export interface FactRows {
   readonly incompatibilities?: readonly IncompatibilityFact[];
   /** Of reactions in water, at 25 °C and zero ionic strength. */
   readonly constants?: readonly ConstantFact[];
+  /** Of formation; looked up before the tables of heats. */
+  readonly enthalpies?: readonly EnthalpyFact[];
   /** Units of your own. */
   readonly units?: readonly UnitFact[];
   /** Atomic weights in your material. */

@@ -62,6 +62,8 @@ export const isFacts = (value: unknown): value is Facts =>
 
 interface Refusing {
   refused(value: unknown, argument: string, wanted: string): Error;
+  fields(value: unknown, known: typeof LOOKUP): void;
+  record(value: unknown, argument: string): void;
 }
 
 /** Computes with the facts of an option in force; where none are given, those of whoever asks stay in force. */
@@ -69,6 +71,23 @@ export function lookingIn<T>(facts: unknown, guard: Refusing, compute: () => T):
   if (facts === undefined) return compute();
   if (!isFacts(facts)) throw guard.refused(facts, "facts", "what facts() gave");
   return under(facts, compute);
+}
+
+/** Computes with the facts of options that have nothing else. */
+export function lookingWith<T>(options: LookupOptions, guard: Refusing, compute: () => T): T {
+  guard.fields(options, LOOKUP);
+  return lookingIn(options.facts, guard, compute);
+}
+
+/** Are there facts of the caller's own in a request? */
+export const bringsFacts = (request: unknown): boolean =>
+  typeof request === "object" && request !== null && (request as LookupOptions).facts !== undefined;
+
+/** Asks again without the facts of the request, and with these in force. */
+export function withItsFacts<R, T>(request: R, guard: Refusing, ask: (others: R) => T): T {
+  guard.record(request, "request");
+  const { facts, ...others } = request as R & LookupOptions;
+  return lookingIn(facts, guard, () => ask(others as R));
 }
 
 /** What stands before a source of the caller's own wherever it is cited. */

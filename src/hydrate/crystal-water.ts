@@ -6,10 +6,12 @@ import { formulaOfArgument, inSymbol, positive } from "../amount/internal";
 import { type Formula, molarMass, parseFormula } from "../formula";
 import { joined, numberText, splitWater } from "../formula/internal";
 import { shownValue } from "../foundation/error";
+import { type LookupOptions, lookingWith } from "../foundation/facts";
 import { Fraction } from "../foundation/fraction";
 import { withPlainJSON } from "../foundation/plain-json";
 import { readable } from "../foundation/readable";
 import type { Quantity } from "../quantity";
+import { guard } from "./argument";
 import { HydrateError } from "./error";
 
 /** A formula split into what is not water and the water. */
@@ -119,6 +121,7 @@ export function hydrateOf(formula: FormulaLike, waters: WaterCount): Formula {
  * What part of a hydrate is crystal water.
  *
  * @param formula - text or formula; water counts only after an adduct dot
+ * @param options - `facts`: facts of the caller's own, looked up before the tables
  * @returns mass fraction of water in % w/w, 0 for an anhydrous salt
  * @throws {HydrateError} `hydrate.only-water`
  * @throws {FormulaError} those of `parseFormula`
@@ -127,7 +130,8 @@ export function hydrateOf(formula: FormulaLike, waters: WaterCount): Formula {
  * @example
  * waterContent("CuSO4·5H2O").format({ decimals: 2, uncertainty: "none" }) // => "36.08 % w/w"
  */
-export function waterContent(formula: FormulaLike): Quantity<"mass fraction"> {
+export function waterContent(formula: FormulaLike, options?: LookupOptions): Quantity<"mass fraction"> {
+  if (options !== undefined) return lookingWith(options, guard, () => waterContent(formula));
   const whole = formulaOfArgument(formula);
   const { units, waters } = crystalWater(whole);
   return molarMass(WATER)
@@ -145,6 +149,7 @@ export function waterContent(formula: FormulaLike): Quantity<"mass fraction"> {
  *
  * @param mass - mass of the hydrate, > 0
  * @param formula - the hydrate
+ * @param options - `facts`: facts of the caller's own, looked up before the tables
  * @returns mass of water in g
  * @throws {HydrateError} `hydrate.only-water`
  * @throws {AmountError} `amount.not-positive`
@@ -153,7 +158,8 @@ export function waterContent(formula: FormulaLike): Quantity<"mass fraction"> {
  * @example
  * crystalWaterIn("100.0 g", "KAl(SO4)2·12H2O").format({ decimals: 2, uncertainty: "none" }) // => "45.57 g"
  */
-export function crystalWaterIn(mass: MassLike, formula: FormulaLike): Quantity<"mass"> {
+export function crystalWaterIn(mass: MassLike, formula: FormulaLike, options?: LookupOptions): Quantity<"mass"> {
+  if (options !== undefined) return lookingWith(options, guard, () => crystalWaterIn(mass, formula));
   const whole = formulaOfArgument(formula);
   const name = inSymbol(whole);
   const m = positive(mass, "mass", "mass", { symbol: `m(${name})`, label: `mass of ${name}` });

@@ -4,6 +4,7 @@ import { amountOf, type FormulaLike, type MassLike, massOf, type Purity } from "
 import { formulaOfArgument, inSymbol, PURITY } from "../amount/internal";
 import type { Formula } from "../formula";
 import type { Fields } from "../foundation/argument";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../foundation/facts";
 import { Fraction } from "../foundation/fraction";
 import { withPlainJSON } from "../foundation/plain-json";
 import type { Quantity } from "../quantity";
@@ -18,10 +19,11 @@ const FORMS = {
   per: true,
   fromPurity: PURITY,
   toPurity: PURITY,
+  facts: true,
 } as const satisfies Fields<FormsOfOne>;
 
 /** The two forms, and what shall be the same in both. */
-export interface FormsOfOne {
+export interface FormsOfOne extends LookupOptions {
   /** The form the mass is given in. */
   readonly from: FormulaLike;
   /** The form the mass is wanted in. */
@@ -146,6 +148,7 @@ function chosenReading(forms: FormsOfOne): EquivalenceReading {
  * equivalentMass("100 g", { from: "Zn5(OH)6(CO3)2", to: "ZnO" }).format({ decimals: 2, uncertainty: "none" }) // => "74.12 g"
  */
 export function equivalentMass(mass: MassLike, forms: FormsOfOne): Quantity<"mass"> {
+  if (bringsFacts(forms)) return withItsFacts(forms, guard, (others) => equivalentMass(mass, others));
   guard.fields(forms, FORMS, "request");
   if (forms.per !== undefined) guard.text(forms.per, "per");
   const [from, to] = [formulaOfArgument(forms.from, "from"), formulaOfArgument(forms.to, "to")];

@@ -5,6 +5,7 @@ import type { FormulaLike, MassLike, TemperatureLike } from "../amount";
 import { formulaOfArgument, inSymbol, positive } from "../amount/internal";
 import { type Formula, molarMass } from "../formula";
 import { byElements, splitWater } from "../formula/internal";
+import { type LookupOptions, lookingWith } from "../foundation/facts";
 import { Fraction } from "../foundation/fraction";
 import { frozen } from "../foundation/frozen";
 import { once } from "../foundation/memo";
@@ -13,6 +14,7 @@ import { INSPECT, shownAs } from "../foundation/shown";
 import { constitutionOf } from "../ion";
 import { type Quantity, type QuantityRecord, quantity } from "../quantity";
 import { expectDimension } from "../quantity/internal";
+import { guard } from "./argument";
 import { anhydrousOf, hydrateOf } from "./crystal-water";
 import { DEHYDRATION } from "./data/dehydration";
 import { HYDRATE_FORMS, type HydrateFormsRow } from "./data/forms";
@@ -249,6 +251,7 @@ const dehydrationRows = /* @__PURE__ */ byElements(
  *
  * @param formula - the hydrate that is heated
  * @param mass - mass at the start, for the expected mass after each stage
+ * @param options - `facts`: facts of the caller's own, looked up before the tables
  * @returns the stages with formula, temperatures, mass left and loss; with a note where there is something to know
  * @throws {HydrateError} `hydrate.unknown-salt` when no stages are tabulated
  * @throws {AmountError} `amount.not-positive`
@@ -258,7 +261,8 @@ const dehydrationRows = /* @__PURE__ */ byElements(
  * @example
  * stagedDehydration("CuSO4·5H2O").steps.map((s) => `${s.formula} ${s.loss.format({ decimals: 2, uncertainty: "none" })}`) // => ["CuSO4.3H2O 14.43 %", "CuSO4.H2O 28.86 %", "CuSO4 36.08 %", "CuO 68.14 %"]
  */
-export function stagedDehydration(formula: FormulaLike, mass?: MassLike): DehydrationStages {
+export function stagedDehydration(formula: FormulaLike, mass?: MassLike, options?: LookupOptions): DehydrationStages {
+  if (options !== undefined) return lookingWith(options, guard, () => stagedDehydration(formula, mass));
   const form = formulaOfArgument(formula);
   const rows = dehydrationRows(form.toString());
   const row = rows.get(constitutionOf(form).identity)?.row;

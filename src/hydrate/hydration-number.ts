@@ -5,6 +5,7 @@ import type { FormulaLike, MassLike } from "../amount";
 import { formulaOfArgument, inSymbol, positive } from "../amount/internal";
 import { type Formula, molarMass } from "../formula";
 import type { Fields } from "../foundation/argument";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../foundation/facts";
 import { Fraction } from "../foundation/fraction";
 import { readable } from "../foundation/readable";
 import { type Quantity, quantity } from "../quantity";
@@ -19,6 +20,7 @@ const HEATING = {
   anhydrous: true,
   vessel: true,
   residue: true,
+  facts: true,
 } as const satisfies Fields<HeatingExperiment>;
 
 /** What a heating experiment says. */
@@ -37,7 +39,7 @@ export interface HydrationNumber {
 }
 
 /** A heating experiment. */
-export interface HeatingExperiment {
+export interface HeatingExperiment extends LookupOptions {
   /** Mass before heating, vessel included if `vessel` is given. */
   readonly before: MassLike;
   /** Mass after heating to constant mass, vessel included if `vessel` is given. */
@@ -70,6 +72,7 @@ export interface HeatingExperiment {
  * x.formula.toString() // => "CuSO4.5H2O"
  */
 export function hydrationNumber(experiment: HeatingExperiment): HydrationNumber {
+  if (bringsFacts(experiment)) return withItsFacts(experiment, guard, hydrationNumber);
   guard.fields(experiment, HEATING, "request");
   const { before, after, anhydrous, vessel, residue } = experiment;
   const salt = anhydrousOf(anhydrous);

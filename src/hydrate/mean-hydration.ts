@@ -4,6 +4,7 @@ import type { FormulaLike, MassFractionLike, MassLike } from "../amount";
 import { assayOf, inSymbol } from "../amount/internal";
 import { type Formula, molarMass } from "../formula";
 import type { Fields } from "../foundation/argument";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../foundation/facts";
 import { readable } from "../foundation/readable";
 import { type Quantity, quantity } from "../quantity";
 import { guard } from "./argument";
@@ -19,6 +20,7 @@ const DAMP = {
   before: true,
   after: true,
   vessel: true,
+  facts: true,
 } as const satisfies Fields<Parameters<typeof meanHydration>[0]>;
 
 /** A material whose water is not that of its label. */
@@ -54,13 +56,16 @@ export interface MeanWater {
  * soda.waters.format({ decimals: 2, uncertainty: "none" }) // => "5.88"
  * soda.between!.more.toString() // => "Na2CO3.7H2O"
  */
-export function meanHydration(material: {
-  readonly salt: FormulaLike;
-  readonly assay?: MassFractionLike | undefined;
-  readonly before?: MassLike | undefined;
-  readonly after?: MassLike | undefined;
-  readonly vessel?: MassLike | undefined;
-}): MeanWater {
+export function meanHydration(
+  material: LookupOptions & {
+    readonly salt: FormulaLike;
+    readonly assay?: MassFractionLike | undefined;
+    readonly before?: MassLike | undefined;
+    readonly after?: MassLike | undefined;
+    readonly vessel?: MassLike | undefined;
+  },
+): MeanWater {
+  if (bringsFacts(material)) return withItsFacts(material, guard, meanHydration);
   guard.fields(material, DAMP, "request");
   const { salt, assay, before, after, vessel } = material;
   if (assay !== undefined && (before ?? after ?? vessel) !== undefined) {

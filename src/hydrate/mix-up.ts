@@ -3,6 +3,7 @@ import type { FormulaLike } from "../amount";
 import { formulaOfArgument, inSymbol } from "../amount/internal";
 import type { Formula } from "../formula";
 import type { Fields } from "../foundation/argument";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../foundation/facts";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../quantity";
 import { guard } from "./argument";
 import { anhydrousOf, crystalWater } from "./crystal-water";
@@ -17,6 +18,7 @@ const MIX_UP = {
   expected: true,
   of: true,
   relativeUncertainty: true,
+  facts: true,
 } as const satisfies Fields<MixUpQuestion>;
 
 /** One form taken for another, and the ratio that would follow. */
@@ -42,7 +44,7 @@ export interface HydrateMixUp {
 }
 
 /** What was observed. Give one of `ratio`, `yield`, or `observed` with `expected`. */
-export interface MixUpQuestion {
+export interface MixUpQuestion extends LookupOptions {
   /** Observed over expected, as a number. */
   readonly ratio?: QuantityLike | undefined;
   /** A percent yield: `"156 %"`. */
@@ -174,6 +176,7 @@ function explanations(heavier: string, lighter: string, tooMuch: boolean): strin
  * hydrateMixUps({ ratio: "1.60", of: "ZnSO4" })[0]!.explanations[1] // => "ZnSO₄·H₂O was put in where the recipe counts on ZnSO₄·7H₂O"
  */
 export function hydrateMixUps(question: MixUpQuestion): HydrateMixUp[] {
+  if (bringsFacts(question)) return withItsFacts(question, guard, hydrateMixUps);
   const r = observedRatio(question);
   const value = r.toNumber("");
   const relative = question.relativeUncertainty ?? spreadOf(r, question.ratio ?? question.yield);

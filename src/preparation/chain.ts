@@ -3,7 +3,7 @@
 import { type BalancedEquation, type OverallEquation, overallEquation } from "../equation";
 import { type Fields, isRecord } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
-import type { Facts } from "../foundation/facts";
+import { type Facts, under } from "../foundation/facts";
 import { frozen } from "../foundation/frozen";
 import { type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
@@ -331,5 +331,5 @@ export function chainFromJSON(data: unknown): Chain {
   const { request, figures } = recordOf<ChainRecord>(data, "chain", SCHEMA);
   if (request === undefined) throw new PlanError("plan.json", "not a chain record: no request");
   const steps = Array.isArray(request.steps) ? request.steps.map(revivedStep) : request.steps;
-  return chainOf(revived({ ...request, steps }), readFigures(figures));
+  return under(undefined, () => chainOf(revived({ ...request, steps }), readFigures(figures)));
 }

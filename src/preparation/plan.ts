@@ -264,7 +264,7 @@ export const tryPlanPreparation = (request: PlanRequest): Result<Plan> => attemp
 export function planFromJSON(data: unknown): Plan {
   const { request, figures } = recordOf<PlanRecord>(data, "plan", SCHEMA);
   if (request === undefined) throw new PlanError("plan.json", "not a plan record: no request");
-  return make(revived(request), readFigures(figures)).plan;
+  return under(undefined, () => make(revived(request), readFigures(figures)).plan);
 }
 
 /** A record whose beginning is right; its fields are still to be checked. */

@@ -1,6 +1,7 @@
 // A route read back from the data it was written to: its reactions are looked up and judged again, so that its plans are those
 // of the tables as they are now.
 import { attempt } from "../foundation/error";
+import { under } from "../foundation/facts";
 import { headProblem } from "../foundation/record";
 import { inItsFacts, revived, SHELF_MATERIAL, taken } from "../preparation/internal";
 import type { Quantity } from "../quantity";
@@ -77,7 +78,7 @@ function stepOf(record: RouteStepRecord, i: number): FoundStep {
 export function routeFromJSON(data: unknown): Route {
   const problem = headProblem(data, "route", SCHEMA);
   if (problem !== undefined) throw refuse(problem);
-  return inItsFacts(revived(data as object), () => readBack(data));
+  return under(undefined, () => inItsFacts(revived(data as object), () => readBack(data)));
 }
 
 function readBack(data: unknown): Route {

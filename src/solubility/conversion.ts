@@ -2,6 +2,7 @@
 
 import type { Formula } from "../formula";
 import type { Fields } from "../foundation/argument";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../foundation/facts";
 import { readable } from "../foundation/readable";
 import type { Quantity } from "../quantity";
 import { guard } from "./argument";
@@ -9,7 +10,9 @@ import { SolubilityError } from "./error";
 import { sameIon } from "./precipitating/given-ions";
 import { solubilityProduct } from "./precipitating/product";
 
-const CONVERSION = { from: true, to: true } as const satisfies Fields<Parameters<typeof saltConversion>[0]>;
+const CONVERSION = { from: true, to: true, facts: true } as const satisfies Fields<
+  Parameters<typeof saltConversion>[0]
+>;
 
 /** Whether boiling one solid with a solution turns it into another. */
 export interface SolidConversion {
@@ -38,10 +41,13 @@ export interface SolidConversion {
  * saltConversion({ from: "SrSO4", to: "SrCO3" }).verdict // => "goes"
  * saltConversion({ from: "BaSO4", to: "BaCO3" }).verdict // => "hardly"
  */
-export function saltConversion(request: {
-  readonly from: string | Formula;
-  readonly to: string | Formula;
-}): SolidConversion {
+export function saltConversion(
+  request: LookupOptions & {
+    readonly from: string | Formula;
+    readonly to: string | Formula;
+  },
+): SolidConversion {
+  if (bringsFacts(request)) return withItsFacts(request, guard, saltConversion);
   guard.fields(request, CONVERSION, "request");
   const [from, to] = [solubilityProduct(request.from), solubilityProduct(request.to)];
   const shared = from.ions.find((ion) =>

@@ -6,6 +6,7 @@ export type { SolubilityRow } from "./data/curves";
 export { DOUBLE_SALTS } from "./data/double-salts";
 export { NEVER_IN_WATER, NO_TUTTON_SALT, TAKEN_APART } from "./data/never-in-water";
 export { cite, solubilitySources } from "./data/sources";
+export { saltIons } from "./precipitating/ions";
 export {
   doubtfulPairings,
   judgePairing,
@@ -14,3 +15,4 @@ export {
   pairingsOf,
   saturatedProduct,
 } from "./precipitating/pairings";
+export { findRows, ionsOf, type ProductRow } from "./precipitating/product";

@@ -4,6 +4,7 @@
 import { Formula, parseFormula } from "../formula";
 import { byElements, withoutPhase } from "../formula/internal";
 import type { Fields } from "../foundation/argument";
+import { bringsFacts, type LookupOptions, ownRow, withItsFacts } from "../foundation/facts";
 import { readable } from "../foundation/readable";
 import { constitutionOf } from "../ion";
 import { type Quantity, quantity, sum } from "../quantity";
@@ -12,7 +13,7 @@ import { ENTHALPIES, type EnthalpyRow, type SubstanceState } from "./data/enthal
 import { cite, type SourceKey } from "./data/sources";
 import { ThermochemistryError } from "./error";
 
-const WHICH = { state: true, form: true } as const satisfies Fields<
+const WHICH = { state: true, form: true, facts: true } as const satisfies Fields<
   NonNullable<Parameters<typeof formationEnthalpy>[1]>
 >;
 
@@ -47,6 +48,17 @@ const MOST_IONS = 50;
 const UNITS_IN_LAST_DIGIT = 12.5;
 
 const keyOf = (formula: Formula): string => formula.compositionText;
+
+/** A row of the table, or one of the caller's own with the figure as it was given. */
+export type OwnEnthalpy = EnthalpyRow & { readonly own?: Quantity };
+
+/** The caller's own rows of a substance, in each of its states. */
+function ownRowsOf(formula: Formula): readonly OwnEnthalpy[] {
+  const rows = ORDER.map((state) =>
+    ownRow<OwnEnthalpy>("enthalpies", () => `${constitutionOf(formula).identity} ${state}`),
+  );
+  return rows.filter((row) => row !== undefined);
+}
 
 const rowsByComposition = /* @__PURE__ */ byElements(
   ENTHALPIES,
@@ -86,20 +98,17 @@ function plausible(found: readonly EnthalpyRow[], formula: Formula): readonly En
 /** Values already handed out, so that one figure used twice is one input. */
 const given = /* @__PURE__ */ new WeakMap<EnthalpyRow, Quantity>();
 
-function figureOf(row: EnthalpyRow): Quantity {
+function figureOf(row: OwnEnthalpy): Quantity {
   const before = given.get(row);
   if (before !== undefined) return before;
   const decimals = row.enthalpy.includes(".") ? row.enthalpy.length - row.enthalpy.indexOf(".") - 1 : 0;
   const exact = Number(row.enthalpy) === 0;
   const spread = exact ? {} : { standardUncertainty: (UNITS_IN_LAST_DIGIT * 10 ** -decimals).toFixed(decimals + 1) };
-  const made = quantity(
-    { value: row.enthalpy, unit: "kJ/mol", ...spread },
-    {
-      symbol: `ΔfH(${row.formula},${row.state})`,
-      label: `enthalpy of formation of ${row.formula}${row.form === undefined ? "" : ` (${row.form})`}, ${row.state}`,
-      source: cite(row.source),
-    },
-  );
+  const made = quantity(row.own ?? { value: row.enthalpy, unit: "kJ/mol", ...spread }, {
+    symbol: `ΔfH(${row.formula},${row.state})`,
+    label: `enthalpy of formation of ${row.formula}${row.form === undefined ? "" : ` (${row.form})`}, ${row.state}`,
+    source: cite(row.source),
+  });
   given.set(row, made);
   return made;
 }
@@ -111,13 +120,13 @@ export function findFormation(
   form: string | undefined,
 ): FormationEnthalpy | undefined {
   const bare = withoutPhase(formula);
-  const rows = rowsOf(bare);
+  const rows = [...ownRowsOf(bare), ...rowsOf(bare)];
   const wanted = state ?? ORDER.find((candidate) => rows.some((row) => row.state === candidate));
-  const inState = rows.filter((row) => row.state === wanted);
+  const inState: readonly OwnEnthalpy[] = rows.filter((row) => row.state === wanted);
   const row = form === undefined ? inState[0] : inState.find((candidate) => candidate.form?.includes(form) === true);
   if (row !== undefined) {
     const warnings = row.note === undefined ? [] : [`${row.formula}: ${row.note}`];
-    if (form === undefined && inState.length > 1)
+    if (form === undefined && inState.length > 1 && inState[0]!.own === undefined)
       warnings.push(`${row.formula}: taken as ${row.form ?? "the crystals"}, one of several forms`);
     return {
       formula: row.formula,
@@ -174,8 +183,9 @@ function fromIons(formula: Formula): FormationEnthalpy | undefined {
  */
 export function formationEnthalpy(
   formula: string | Formula,
-  options: { readonly state?: SubstanceState; readonly form?: string } = {},
+  options: LookupOptions & { readonly state?: SubstanceState; readonly form?: string } = {},
 ): FormationEnthalpy {
+  if (bringsFacts(options)) return withItsFacts(options, guard, (others) => formationEnthalpy(formula, others));
   guard.fields(options, WHICH);
   needTextOption(options.state, "state");
   needTextOption(options.form, "form");

@@ -6,6 +6,7 @@ import { asWritten } from "../equation/internal";
 import { Formula, parseFormula } from "../formula";
 import { isWater, withoutPhase } from "../formula/internal";
 import type { Fields } from "../foundation/argument";
+import { bringsFacts, type LookupOptions, lookingWith, withItsFacts } from "../foundation/facts";
 import type { Fraction } from "../foundation/fraction";
 import { withPlainJSON } from "../foundation/plain-json";
 import { readable } from "../foundation/readable";
@@ -17,7 +18,7 @@ import { cite } from "./data/sources";
 import { ThermochemistryError } from "./error";
 import { type FormationEnthalpy, findFormation, formationEnthalpy, noData, stateOf } from "./formation";
 
-const ENTHALPY = { states: true, forms: true } as const satisfies Fields<EnthalpyOptions>;
+const ENTHALPY = { states: true, forms: true, facts: true } as const satisfies Fields<EnthalpyOptions>;
 
 /** One species of a reaction with its enthalpy. */
 export interface EnthalpyTerm extends FormationEnthalpy {
@@ -40,7 +41,7 @@ export interface ReactionEnthalpy {
 }
 
 /** How to read the species of a reaction. */
-export interface EnthalpyOptions {
+export interface EnthalpyOptions extends LookupOptions {
   /** State of a species by its formula, where the equation names none. */
   readonly states?: Readonly<Record<string, SubstanceState>>;
   /** Polymorph by formula, as part of its name. */
@@ -77,6 +78,7 @@ function lookUp<T>(table: Readonly<Record<string, T>> | undefined, formula: Form
  * reactionEnthalpy("H2(g) + 1/2 O2(g) -> H2O(l)").enthalpy.format({ decimals: 1, uncertainty: "none" }) // => "-285.8 kJ/mol"
  */
 export function reactionEnthalpy(equation: string | BalancedEquation, options: EnthalpyOptions = {}): ReactionEnthalpy {
+  if (bringsFacts(options)) return withItsFacts(options, guard, (others) => reactionEnthalpy(equation, others));
   if (typeof equation !== "string" && !(equation instanceof BalancedEquation)) {
     throw new ThermochemistryError("thermochemistry.not-an-equation", "give the equation as text, or balanced");
   }
@@ -118,6 +120,7 @@ export function reactionEnthalpy(equation: string | BalancedEquation, options: E
  * Heat of dissolving a salt, acid or base in much water: its ions and crystal water minus the solid.
  *
  * @param formula - the substance as it is dissolved, hydrate included; `"(s)"` is taken unless a phase is written
+ * @param options - `facts`: facts of the caller's own, looked up before the tables
  * @returns kJ/mol at infinite dilution; negative when the solution warms up
  * @throws {ThermochemistryError} `thermochemistry.no-data`
  * @source enthalpies of formation of the tables
@@ -125,7 +128,8 @@ export function reactionEnthalpy(equation: string | BalancedEquation, options: E
  * @example
  * solutionEnthalpy("NH4NO3").format({ decimals: 1 }) // => "25.7 kJ/mol"
  */
-export function solutionEnthalpy(formula: string | Formula): Quantity<"molar energy"> {
+export function solutionEnthalpy(formula: string | Formula, options?: LookupOptions): Quantity<"molar energy"> {
+  if (options !== undefined) return lookingWith(options, guard, () => solutionEnthalpy(formula));
   const read = formula instanceof Formula ? formula : parseFormula(formula);
   const undissolved = formationEnthalpy(read, stateOf(read) === undefined ? {} : { state: stateOf(read)! });
   const terms = withoutPhase(read).parts.map((part) => {

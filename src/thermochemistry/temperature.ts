@@ -10,6 +10,7 @@ import {
 } from "../amount";
 import { Formula, molarMass, parseFormula } from "../formula";
 import type { Fields } from "../foundation/argument";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../foundation/facts";
 import { readable } from "../foundation/readable";
 import { ATMOSPHERE_TEXT } from "../foundation/standards";
 import { applyFunction, type Quantity, type QuantityLike, quantity, type SpecificHeatCapacityText } from "../quantity";
@@ -28,14 +29,15 @@ const RISE = {
   heatCapacity: true,
   start: true,
   hydrates: true,
+  facts: true,
 } as const satisfies Fields<TemperatureRiseRequest>;
 
-const SWEPT = { gas: true, temperature: true, pressure: true } as const satisfies Fields<
+const SWEPT = { gas: true, temperature: true, pressure: true, facts: true } as const satisfies Fields<
   Parameters<typeof waterCarriedByGas>[0]
 >;
 
 /** What `temperatureRise` needs to know. */
-export interface TemperatureRiseRequest {
+export interface TemperatureRiseRequest extends LookupOptions {
   /** Heat of the reaction, negative when given off; or give `enthalpy` with `amount`. */
   readonly heat?: QuantityLike<"energy">;
   /** For each mole of reaction, negative when heat is given off. */
@@ -135,6 +137,7 @@ const sameSolid = (a: string, b: string): boolean => parseFormula(a).hasSameComp
  * temperatureRise({ heat: "-42 kJ", mass: "1 kg", heatCapacity: "4.2 J/(g K)", start: "20 °C" }).end?.toString() // => "30 °C"
  */
 export function temperatureRise(request: TemperatureRiseRequest): TemperatureRise {
+  if (bringsFacts(request)) return withItsFacts(request, guard, temperatureRise);
   guard.fields(request, RISE, "request");
   needListOption(request.hydrates, "hydrates");
   const heat = heatOf(request);
@@ -215,11 +218,14 @@ export interface SweptWater {
  * @example
  * waterCarriedByGas({ gas: "1 mol", temperature: "25 °C" }).mass.format({ significant: 2 }) // => "0.58 g"
  */
-export function waterCarriedByGas(request: {
-  readonly gas: AmountLike;
-  readonly temperature: TemperatureLike;
-  readonly pressure?: PressureLike;
-}): SweptWater {
+export function waterCarriedByGas(
+  request: LookupOptions & {
+    readonly gas: AmountLike;
+    readonly temperature: TemperatureLike;
+    readonly pressure?: PressureLike;
+  },
+): SweptWater {
+  if (bringsFacts(request)) return withItsFacts(request, guard, waterCarriedByGas);
   guard.fields(request, SWEPT, "request");
   const gas = positiveOf(request.gas, "amount of substance", "gas").named({
     symbol: "n(gas)",

@@ -1,10 +1,12 @@
 // Facts of the caller's own: what is taken, what is refused and how, and that nothing is left behind. Figures are invented.
 import {
+  acidConstant,
   atomicWeight,
   cautions,
   densityOfSolution,
   type FactRows,
   facts,
+  formationEnthalpy,
   formulaOf,
   fromJSON,
   identify,
@@ -12,9 +14,13 @@ import {
   molarMass,
   nameOf,
   quantity,
+  search,
   shopMaterial,
   solubilityOf,
+  solubilityProduct,
+  stabilityConstants,
   substance,
+  substanceFromJSON,
 } from "preparative";
 import { describe, expect, it } from "vitest";
 
@@ -109,6 +115,61 @@ describe("own rows come first, and only where they are given", () => {
   });
 });
 
+describe("what an own row says of itself", () => {
+  const measured = facts({
+    source,
+    constants: [
+      { kind: "pKa", of: "CH3COOH", value: "4.70" },
+      { kind: "pKsp", of: "Ag2CrO4", value: "11.50" },
+      { kind: "logBeta", of: "[Ag(NH3)2]^+", value: "7.10" },
+    ],
+    enthalpies: [{ formula: "C6H8O7(s)", enthalpy: "-1540(2) kJ/mol" }],
+    names: [{ name: "kiln blue", formula: "CoCO3" }],
+  });
+  const cited = `own figure: ${source}`;
+
+  it("constants, with their ions and their source", () => {
+    const acid = acidConstant("CH3COOH", { facts: measured });
+    expect([String(acid.pKa), acid.source, acid.pKa.source]).toEqual(["4.70", cited, cited]);
+    const product = solubilityProduct("Ag2CrO4", undefined, { facts: measured });
+    expect([String(product.pKsp), product.source]).toEqual(["11.50", cited]);
+    expect(product.ions.map(({ formula, count }) => `${count} ${formula}`)).toEqual(["2 Ag+", "1 CrO4^2-"]);
+    const [first, second] = stabilityConstants({ metal: "Ag+", ligand: "NH3", facts: measured });
+    expect([first!.source, second!.source, String(second!.logBeta)]).toEqual([first!.source, cited, "7.10"]);
+    expect(first!.source).not.toBe(cited);
+  });
+
+  it("a constant of an acid that no table has", () => {
+    const own = facts({ source, constants: [{ kind: "pKa", of: "C8H8O3", value: "3.40" }] });
+    const { pKa, base, source: from } = acidConstant("C8H8O3", { facts: own });
+    expect([String(pKa), base, from]).toEqual(["3.40", "C8H7O3-", cited]);
+  });
+
+  it("a constant of a solid that no table has", () => {
+    const own = facts({ source, constants: [{ kind: "pKsp", of: "CoWO4·2H2O", value: "8.2" }] });
+    const { dissolution, warnings } = solubilityProduct("CoWO4·2H2O", undefined, { facts: own });
+    expect([dissolution, warnings]).toEqual(["CoWO4·2H2O -> Co^2+ + WO4^2-", []]);
+  });
+
+  it("an enthalpy, with its own uncertainty", () => {
+    const { enthalpy, source: from } = formationEnthalpy("C6H8O7", { state: "s", facts: measured });
+    expect([String(enthalpy), from]).toEqual(["-1540.0 ± 2.0 kJ/mol", cited]);
+  });
+
+  it("a name is found with its slips", () => {
+    expect(search("kiln bleu", { facts: measured })[0]?.formula).toBe("CoCO3");
+    expect(search("kiln bleu").map(({ matched }) => matched)).not.toContain("kiln blue");
+  });
+
+  it("a substance keeps its facts through JSON", () => {
+    const blush = substance("kiln blush", { facts: own });
+    const read = fromJSON(JSON.parse(JSON.stringify(blush))) as typeof blush;
+    expect(read.name).toBe("cobalt blush");
+    expect(JSON.stringify(read)).toBe(JSON.stringify(blush));
+    expect(refusalOf(() => substanceFromJSON(JSON.parse(JSON.stringify(blush))))).toContain("fromJSON reads");
+  });
+});
+
 describe("hazards and rules are added, and none goes", () => {
   it("a hazard", () => {
     const [ours] = cautions(["CuSO4·5H2O"]).substances;
@@ -198,6 +259,11 @@ describe("what is refused", () => {
       "a severity that is none",
       { incompatibilities: [{ code: "x-y", a: ["acid"], b: ["NaCl"], what: "w", severity: "allow", source }] },
       "forbid, warn",
+    ],
+    [
+      "a heat of formation without a state",
+      { enthalpies: [{ formula: "NaCl", enthalpy: "-411 kJ/mol", source }] },
+      "facts.bad-row: enthalpies[0]: NaCl does not say its state",
     ],
     ["an element that is none", { weights: [{ element: "Xx", weight: "3", source }] }, "facts.bad-row: weights[0]"],
     ["a number for a text", { units: [{ symbol: "scoop", is: 4.2, source }] }, "units[0].is must be text"],

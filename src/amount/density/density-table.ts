@@ -5,11 +5,11 @@
 import { type Formula, molarMass } from "../../formula";
 import { splitWater } from "../../formula/internal";
 import type { Fields } from "../../foundation/argument";
-import { type Facts, ownRow } from "../../foundation/facts";
+import { type Facts, type LookupOptions, lookingWith, ownRow, ownRows } from "../../foundation/facts";
 import { constitutionOf } from "../../ion";
 import { type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
-import { formulaOfArgument, inSymbol, type TemperatureLike } from "../argument";
+import { formulaOfArgument, guard, inSymbol, type TemperatureLike } from "../argument";
 import { SOLUTION_DENSITIES, type SolutionDensityRow } from "../data/solution-densities";
 import { cite } from "../data/sources";
 import { AmountError } from "../error";
@@ -281,23 +281,28 @@ export function steepness({ a, b }: Segment, percent: number): { rho: number; sl
 /**
  * Which solutes have a density table, and how far it runs.
  *
+ * @param options - `facts`: facts of the caller's own, looked up before the tables
  * @returns formula, last mass percent, temperature and source of each table
  * @category Solutions
  * @example
  * tabulatedSolutes().filter((t) => t.solute === "NaOH").map((t) => t.upTo.toString()) // => ["50 % w/w"]
  */
-export function tabulatedSolutes(): {
+export function tabulatedSolutes(options?: LookupOptions): {
   readonly solute: string;
   readonly upTo: Quantity;
   readonly temperature: Quantity;
   readonly source: string;
 }[] {
-  return SOLUTION_DENSITIES()
-    .filter(isCurve)
-    .map((row) => ({
-      solute: row.solute,
-      upTo: quantity({ value: row.points.at(-1)![0], unit: "% w/w" }),
-      temperature: quantity({ value: row.celsius, unit: "°C" }),
-      source: cite(row.source),
-    }));
+  if (options !== undefined) return lookingWith(options, guard, () => tabulatedSolutes());
+  const own = ownRows<SoluteRows>("densities").flatMap(({ rows }) => rows);
+  const replaced = new Set(own.map(({ solute }) => identityOf(formulaOfArgument(solute))));
+  const others = SOLUTION_DENSITIES().filter(
+    (row) => isCurve(row) && (own.length === 0 || !replaced.has(identityOf(formulaOfArgument(row.solute)))),
+  );
+  return [...new Set(own), ...others].map((row) => ({
+    solute: row.solute,
+    upTo: quantity({ value: row.points.at(-1)![0], unit: "% w/w" }),
+    temperature: quantity({ value: row.celsius, unit: "°C" }),
+    source: cite(row.source),
+  }));
 }

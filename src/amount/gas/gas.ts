@@ -2,6 +2,7 @@
 
 import { molarMass } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { type Quantity, sum } from "../../quantity";
 import {
   type AmountLike,
@@ -9,6 +10,7 @@ import {
   type FormulaLike,
   formulaOfArgument,
   grouped,
+  guard,
   listed,
   positive,
   type TemperatureLike,
@@ -20,6 +22,10 @@ import { type GasConditions, MEASURED_GAS, molarVolume, NAMED_GAS, type State, s
 
 const GAS_CHANGE = { from: MEASURED_GAS, to: MEASURED_GAS } as const satisfies Fields<
   Parameters<typeof gasVolumeAt>[1]
+>;
+
+const OF_ONE_GAS = { ...NAMED_GAS, facts: true } as const satisfies Fields<
+  NonNullable<Parameters<typeof gasDensity>[1]>
 >;
 
 const GAS_VESSEL = { volume: true, temperature: true } as const satisfies Fields<Parameters<typeof gasPressure>[1]>;
@@ -186,9 +192,13 @@ export function gasVolumeAt(
  * @example
  * gasDensity("N2", { temperature: "273 K", pressure: "1 atm" }).format({ decimals: 2, uncertainty: "none" }) // => "1.25 g/L"
  */
-export function gasDensity(gas: FormulaLike, conditions: Omit<GasConditions, "gas"> = {}): Quantity<"density"> {
+export function gasDensity(
+  gas: FormulaLike,
+  conditions: LookupOptions & Omit<GasConditions, "gas"> = {},
+): Quantity<"density"> {
+  if (bringsFacts(conditions)) return withItsFacts(conditions, guard, (others) => gasDensity(gas, others));
   const formula = formulaOfArgument(gas);
-  const state = stateOf({ ...grouped(conditions, NAMED_GAS), gas: formula });
+  const state = stateOf({ ...grouped(conditions, OF_ONE_GAS), gas: formula });
   const { T, p, B } = state;
   const M = molarMass(formula);
   const density = B === undefined ? M.times(p).dividedBy(molarGasConstant().times(T)) : M.dividedBy(molarVolume(state));

@@ -2,6 +2,7 @@
 import type { Formula } from "../../formula";
 import { splitWater } from "../../formula/internal";
 import type { Fields } from "../../foundation/argument";
+import { type LookupOptions, lookingWith } from "../../foundation/facts";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { amountOf, PURITY, type Purity } from "../amount";
 import {
@@ -10,6 +11,7 @@ import {
   type FormulaLike,
   formulaOfArgument,
   grouped,
+  guard,
   inSymbol,
   liquidDensity,
   type MassLike,
@@ -73,6 +75,7 @@ export function feedOf(feed: SpeciesFeed, form: Formula): FeedRecord {
  *
  * @param species - formula as it stands in the equation
  * @param feed - mass, amount, solution, liquid or gas
+ * @param options - `facts`: facts of the caller's own, looked up before the tables
  * @returns amount in mol
  * @throws {AmountError} `amount.missing-input`, `amount.too-many-inputs`, `amount.not-possible` when the jar holds another
  *   salt, `amount.not-positive`, and those of strengths and gases
@@ -83,7 +86,12 @@ export function feedOf(feed: SpeciesFeed, form: Formula): FeedRecord {
  * feedAmount("HCl", { volume: "25.0 mL", strength: "0.100 mol/L" }).in("mmol").toString() // => "2.5"
  * feedAmount("H2", { volume: "24.0 L", gas: { temperature: "20 °C" } }).format({ decimals: 3 }) // => "0.998 mol"
  */
-export function feedAmount(species: FormulaLike, feed: SpeciesFeed): Quantity<"amount of substance"> {
+export function feedAmount(
+  species: FormulaLike,
+  feed: SpeciesFeed,
+  options?: LookupOptions,
+): Quantity<"amount of substance"> {
+  if (options !== undefined) return lookingWith(options, guard, () => feedAmount(species, feed));
   const formula = formulaOfArgument(species);
   if (!isRecord(feed)) {
     const q = quantity(feed as QuantityLike);

@@ -2,6 +2,7 @@
 
 import { molarMass } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { readable } from "../../foundation/readable";
 import { type Quantity, quantity } from "../../quantity";
 import { massOf, PURITY, type Purity } from "../amount";
@@ -9,6 +10,7 @@ import {
   type FormulaLike,
   formulaOfArgument,
   grouped,
+  guard,
   inSymbol,
   type MassFractionLike,
   notNegative,
@@ -25,10 +27,11 @@ const PARTNER = {
   strength: true,
   strengthOptions: { ...DETAILS, density: true },
   excess: true,
+  facts: true,
 } as const satisfies Fields<Partner>;
 
 /** The partner as it is at hand. */
-export interface Partner extends Purity {
+export interface Partner extends Purity, LookupOptions {
   /** What the jar holds, where it is the species with more or less crystal water. */
   readonly as?: FormulaLike | undefined;
   /** Strength of its solution. */
@@ -66,6 +69,8 @@ export function requiredAmount(
   readonly mass: Quantity<"mass"> | undefined;
   readonly volume: Quantity<"volume"> | undefined;
 } {
+  if (bringsFacts(partner))
+    return withItsFacts(partner, guard, (others) => requiredAmount(equation, known, needed, others));
   const { strength, strengthOptions, excess, assay, moisture } = grouped(partner, PARTNER);
   const { place: species, form: named } = findForm(reactionAmounts(equation, known).species, needed);
   const name = inSymbol(species.formula);

@@ -3,11 +3,13 @@
 import type { BalancedEquation } from "../../equation";
 import { asWritten } from "../../equation/internal";
 import { type Formula, molarMass } from "../../formula";
+import { type LookupOptions, lookingWith } from "../../foundation/facts";
 import type { Fraction } from "../../foundation/fraction";
+import { once } from "../../foundation/memo";
 import { withPlainJSON } from "../../foundation/plain-json";
 import { readable } from "../../foundation/readable";
 import { minimum, type Quantity } from "../../quantity";
-import { type FormulaLike, inSymbol, tabled } from "../argument";
+import { type FormulaLike, guard, inSymbol, tabled } from "../argument";
 import { AmountError } from "../error";
 import { feedAmount, feedOf, type SpeciesFeed } from "../jar/feed";
 import { find, findForm, type Place, placesOf, type ReactionLike, reactionOf } from "../jar/species";
@@ -60,6 +62,7 @@ export interface ReactionAmounts {
  *
  * @param equation - text (balanced for you) or a balanced equation
  * @param known - feed of each known species by formula, all reactants or one product
+ * @param options - `facts`: facts of the caller's own, looked up before the tables
  * @returns extent, limiting reagents, and for each species given, used or formed, left, excess
  * @throws {AmountError} `amount.not-in-equation`, `amount.same-side`, `amount.missing-input`, `amount.several-readings`,
  *   and those of {@link feedAmount}
@@ -73,7 +76,12 @@ export interface ReactionAmounts {
  * salt.of("Na").left!.format({ decimals: 3, uncertainty: "none" }) // => "0.122 mol"
  * reactionAmounts("BaCl2 + Na2SO4 -> BaSO4 + NaCl", { "BaCl2·2H2O": "24.4 g" }).extent.format({ decimals: 3, uncertainty: "none" }) // => "0.100 mol"
  */
-export function reactionAmounts(equation: ReactionLike, known: Readonly<Record<string, SpeciesFeed>>): ReactionAmounts {
+export function reactionAmounts(
+  equation: ReactionLike,
+  known: Readonly<Record<string, SpeciesFeed>>,
+  options?: LookupOptions,
+): ReactionAmounts {
+  if (options !== undefined) return lookingWith(options, guard, () => reactionAmounts(equation, known));
   const balanced = reactionOf(equation);
   const written = asWritten(equation, balanced);
   const places = placesOf(balanced, written);
@@ -127,15 +135,18 @@ export function reactionAmounts(equation: ReactionLike, known: Readonly<Record<s
 function worked(place: Place, extent: Quantity, given: Quantity | undefined, limiting: boolean): ReactionSpecies {
   const { formula, side, coefficient } = place;
   const verb = side === "reactant" ? "used" : "formed";
-  let amount: Quantity | undefined;
-  let mass: Quantity | undefined;
-  const used = (): Quantity => {
-    amount ??= extent
+  const used = once(() =>
+    extent
       .times(coefficient)
       .to("mol")
-      .named({ symbol: `n(${inSymbol(formula)}, ${verb})`, rule: `amount ${verb} = coefficient × extent` });
-    return amount;
-  };
+      .named({ symbol: `n(${inSymbol(formula)}, ${verb})`, rule: `amount ${verb} = coefficient × extent` }),
+  );
+  const mass = once(() =>
+    used()
+      .times(molarMass(formula))
+      .to("g")
+      .named({ symbol: `m(${inSymbol(formula)}, ${verb})`, rule: `mass ${verb} = amount × molar mass` }),
+  );
   return withPlainJSON({
     formula,
     side,
@@ -146,11 +157,7 @@ function worked(place: Place, extent: Quantity, given: Quantity | undefined, lim
       return used();
     },
     get mass() {
-      mass ??= used()
-        .times(molarMass(formula))
-        .to("g")
-        .named({ symbol: `m(${inSymbol(formula)}, ${verb})`, rule: `mass ${verb} = amount × molar mass` });
-      return mass;
+      return mass();
     },
     get left() {
       if (given === undefined || side === "product") return undefined;
@@ -174,6 +181,7 @@ function worked(place: Place, extent: Quantity, given: Quantity | undefined, lim
  *
  * @param equation - text (balanced for you) or a balanced equation
  * @param feeds - what is put in, by formula; reactants not named are taken to be in excess
+ * @param options - `facts`: facts of the caller's own, looked up before the tables
  * @returns the limiting reagent; several when they run out together
  * @throws {AmountError} as for {@link reactionAmounts}
  * @throws {EquationError} those of `balance`
@@ -184,6 +192,8 @@ function worked(place: Place, extent: Quantity, given: Quantity | undefined, lim
 export function limitingReagents(
   equation: ReactionLike,
   feeds: Readonly<Record<string, SpeciesFeed>>,
+  options?: LookupOptions,
 ): readonly Formula[] {
+  if (options !== undefined) return lookingWith(options, guard, () => limitingReagents(equation, feeds));
   return reactionAmounts(equation, feeds).limiting;
 }

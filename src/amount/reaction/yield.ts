@@ -2,9 +2,10 @@
 
 import { molarMass } from "../../formula";
 import { splitWater } from "../../formula/internal";
+import { type LookupOptions, lookingWith } from "../../foundation/facts";
 import { type Quantity, quantity, sum } from "../../quantity";
 import { massOf, PURITY, type Purity } from "../amount";
-import { assayOf, type FormulaLike, grouped, inSymbol, type MassLike, moistureOf, positive } from "../argument";
+import { assayOf, type FormulaLike, grouped, guard, inSymbol, type MassLike, moistureOf, positive } from "../argument";
 import { AmountError } from "../error";
 import type { SpeciesFeed } from "../jar/feed";
 import { find, findForm, type Place, placesOf, type ReactionLike, reactionOf } from "../jar/species";
@@ -17,6 +18,7 @@ import { reactionAmounts } from "./reaction";
  * @param equation - text (balanced for you) or a balanced equation
  * @param product - formula of the product, as it stands in the equation or as the hydrate that is weighed
  * @param feeds - what is put in, by formula; reactants not named are taken to be in excess
+ * @param options - `facts`: facts of the caller's own, looked up before the tables
  * @returns mass of product in g
  * @throws {AmountError} as for {@link reactionAmounts}; `amount.not-in-equation` for a formula that is no product
  * @throws {EquationError} those of `balance`
@@ -29,7 +31,9 @@ export function theoreticalYield(
   equation: ReactionLike,
   product: FormulaLike,
   feeds: Readonly<Record<string, SpeciesFeed>>,
+  options?: LookupOptions,
 ): Quantity<"mass"> {
+  if (options !== undefined) return lookingWith(options, guard, () => theoreticalYield(equation, product, feeds));
   const outcome = reactionAmounts(equation, feeds);
   const { place: species, form } = findForm(
     outcome.species.filter((s) => s.side === "product"),
@@ -92,6 +96,7 @@ function isBeyondTheory(share: Quantity): boolean {
  *
  * @param equation - text (balanced for you) or a balanced equation
  * @param product - formula of the wanted product
+ * @param options - `facts`: facts of the caller's own, looked up before the tables
  * @returns atom economy in %
  * @throws {AmountError} `amount.not-in-equation`, `amount.several-readings`
  * @throws {EquationError} those of `balance`
@@ -100,7 +105,8 @@ function isBeyondTheory(share: Quantity): boolean {
  * @example
  * atomEconomy("CaCO3 -> CaO + CO2", "CaO").format({ decimals: 1, uncertainty: "none" }) // => "56.0 %"
  */
-export function atomEconomy(equation: ReactionLike, product: FormulaLike): Quantity<"number"> {
+export function atomEconomy(equation: ReactionLike, product: FormulaLike, options?: LookupOptions): Quantity<"number"> {
+  if (options !== undefined) return lookingWith(options, guard, () => atomEconomy(equation, product));
   const places = placesOf(reactionOf(equation));
   const wanted = find(
     places.filter((place) => place.side === "product"),

@@ -2,9 +2,10 @@
 
 import { molarMass } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { readable } from "../../foundation/readable";
 import type { Quantity } from "../../quantity";
-import { type DensityLike, grouped } from "../argument";
+import { type DensityLike, grouped, guard } from "../argument";
 import { AmountError } from "../error";
 import { bothWays, contentOf, type PortionLike, portionOf, sameCount, soluteOf } from "../jar/portion";
 import { DETAILS, type StrengthLike, type StrengthOptions } from "./strength-kind";
@@ -18,10 +19,11 @@ const DILUTION = {
   toDensity: true,
   of: true,
   ...DETAILS,
+  facts: true,
 } as const satisfies Fields<Dilution>;
 
 /** Three of `take`, `to`, `makeUpTo` and `from`; the fourth is the answer. */
-export interface Dilution extends Omit<StrengthOptions, "density"> {
+export interface Dilution extends Omit<StrengthOptions, "density">, LookupOptions {
   /** Strength of the stock. */
   readonly from?: StrengthLike | undefined;
   /** How much stock, as volume or mass. */
@@ -75,6 +77,7 @@ const kindOf = (portion: Quantity): "mass" | "volume" => (portion.dimension === 
  * dilute({ of: "HCl", from: "37 % w/w", to: "1 mol/L", makeUpTo: "500 mL" }).answer.format({ decimals: 1, uncertainty: "none" }) // => "41.6 mL"
  */
 export function dilute(dilution: Dilution): DilutionPlan {
+  if (bringsFacts(dilution)) return withItsFacts(dilution, guard, dilute);
   const { from, take, to, makeUpTo, fromDensity, toDensity, ...options } = grouped(dilution, DILUTION, "request");
   const missing = (["from", "take", "to", "makeUpTo"] as const).filter((key) => dilution[key] === undefined);
   const asked = missing[0];

@@ -4,9 +4,10 @@
 import { molarMass } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { readable } from "../../foundation/readable";
 import { type Quantity, sum } from "../../quantity";
-import { type DensityLike, grouped, listed } from "../argument";
+import { type DensityLike, grouped, guard, listed } from "../argument";
 import { densityFor } from "../density/density";
 import { AmountError } from "../error";
 import { bothWays, contentOf, type PortionLike, portionOf, sameCount, soluteOf } from "../jar/portion";
@@ -15,7 +16,7 @@ import { DETAILS, STRENGTH, type StrengthLike, type StrengthOptions } from "./st
 
 const MIXTURE_PART = { strength: true, portion: true, density: true } as const satisfies Fields<MixturePart>;
 
-const MIXTURE = { ...STRENGTH, additiveVolumes: true } as const satisfies Fields<
+const MIXTURE = { ...STRENGTH, additiveVolumes: true, facts: true } as const satisfies Fields<
   NonNullable<Parameters<typeof mixSolutions>[1]>
 >;
 
@@ -26,6 +27,7 @@ const MIXTURE_AIM = {
   mass: true,
   of: true,
   ...DETAILS,
+  facts: true,
 } as const satisfies Fields<MixtureAim>;
 
 /** One solution that goes into a mixture. */
@@ -70,8 +72,9 @@ export interface Mixture {
  */
 export function mixSolutions(
   parts: readonly MixturePart[],
-  options: StrengthOptions & { readonly additiveVolumes?: boolean | undefined } = {},
+  options: LookupOptions & StrengthOptions & { readonly additiveVolumes?: boolean | undefined } = {},
 ): Mixture {
+  if (bringsFacts(options)) return withItsFacts(options, guard, (others) => mixSolutions(parts, others));
   if (listed(parts, "parts").length < 2)
     throw new AmountError("amount.missing-input", "a mixture needs two solutions or more");
   const { additiveVolumes = false, ...shared } = grouped(options, MIXTURE);
@@ -143,7 +146,7 @@ function perVolume(solute: Quantity, volume: Quantity, options: StrengthOptions)
 }
 
 /** What a mixture of two strengths shall be. */
-export interface MixtureAim extends Omit<StrengthOptions, "density"> {
+export interface MixtureAim extends Omit<StrengthOptions, "density">, LookupOptions {
   /** Strength of the stronger solution. */
   readonly strong: StrengthLike;
   /** Strength of the weaker one; water is `"0 % w/w"`. */
@@ -182,6 +185,7 @@ export interface TwoParts {
  * mixToStrength({ of: "HCl", strong: "36 % w/w", weak: "0 % w/w", wanted: "10 % w/w", mass: "1 L" }).volumeOfStrong!.format({ decimals: 0, uncertainty: "none" }) // => "247 mL"
  */
 export function mixToStrength(aim: MixtureAim): TwoParts {
+  if (bringsFacts(aim)) return withItsFacts(aim, guard, mixToStrength);
   const { strong, weak, wanted, mass, ...options } = grouped(aim, MIXTURE_AIM, "request");
   const total = bothWays(portionOf(mass, "mixture", "mixture"), wanted, options, "mixture").mass;
   if (total === undefined) {

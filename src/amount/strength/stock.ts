@@ -1,4 +1,5 @@
 import type { Fields } from "../../foundation/argument";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { readable } from "../../foundation/readable";
 import type { Quantity } from "../../quantity";
 import { amountOf, massOf, PURITY, type Purity } from "../amount";
@@ -6,6 +7,7 @@ import {
   type FormulaLike,
   formulaOfArgument,
   grouped,
+  guard,
   inSymbol,
   type MassLike,
   positive,
@@ -23,12 +25,13 @@ const STOCK_MADE = {
   glassware: GLASS,
   equivalents: true,
   reaction: true,
+  facts: true,
 } as const satisfies Fields<StockRequest>;
 
 const STOCK = { ...STOCK_MADE, strength: true } as const satisfies Fields<Parameters<typeof stockSolution>[0]>;
 
 /** A stock solution to make, or made. */
-export interface StockRequest extends Purity {
+export interface StockRequest extends Purity, LookupOptions {
   /** What is in the jar, crystal water included. */
   readonly of: FormulaLike;
   /** Volume in all, made up to the mark. */
@@ -73,6 +76,7 @@ function flask(request: StockRequest): Quantity<"volume"> {
  * stockSolution({ of: "CuSO4·5H2O", strength: "0.1000 mol/L", volume: "250.0 mL" }).mass.format({ decimals: 3, uncertainty: "none" }) // => "6.242 g"
  */
 export function stockSolution(request: StockRequest & { readonly strength: StrengthLike }): StockSolution {
+  if (bringsFacts(request)) return withItsFacts(request, guard, stockSolution);
   const { of, strength, assay, moisture, equivalents, reaction } = grouped(request, STOCK, "request");
   const formula = formulaOfArgument(of);
   const name = inSymbol(formula);
@@ -109,6 +113,7 @@ export function stockSolution(request: StockRequest & { readonly strength: Stren
  * strengthPrepared("98.0 g", { of: "H3PO4", volume: "1.00 L" }).concentration.format({ decimals: 2, uncertainty: "none" }) // => "1.00 mol/L"
  */
 export function strengthPrepared(mass: MassLike, request: StockRequest): StockSolution {
+  if (bringsFacts(request)) return withItsFacts(request, guard, (others) => strengthPrepared(mass, others));
   const formula = formulaOfArgument(grouped(request, STOCK_MADE, "request").of);
   const name = inSymbol(formula);
   const m = positive(mass, "mass", "mass", { symbol: `m(${name})`, label: `mass of ${name} as weighed` });

@@ -1,8 +1,9 @@
 // From any strength of a solution to any other.
 
 import type { Fields } from "../../foundation/argument";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { type Quantity, quantity } from "../../quantity";
-import { grouped } from "../argument";
+import { grouped, guard } from "../argument";
 import { densityFor } from "../density/density";
 import {
   isPerMass,
@@ -16,7 +17,9 @@ import {
 } from "./strength-kind";
 import { Ways } from "./strength-ways";
 
-const CONVERSION = { ...STRENGTH, to: true } as const satisfies Fields<Parameters<typeof convertStrength>[1]>;
+const CONVERSION = { ...STRENGTH, to: true, facts: true } as const satisfies Fields<
+  Parameters<typeof convertStrength>[1]
+>;
 
 /**
  * A strength in another unit: % w/w, % w/v, % v/v, ppm w/w, g/L, mol/L, mol/kg, mol %, N, °Bé, volumes.
@@ -41,7 +44,11 @@ const CONVERSION = { ...STRENGTH, to: true } as const satisfies Fields<Parameter
  * convertStrength("5 % w/w", { of: "CH3COOH", to: "mol/L" }).format({ decimals: 2, uncertainty: "none" }) // => "0.84 mol/L"
  * convertStrength("6 N", { of: "H2SO4", to: "mol/L", equivalents: 2, reaction: "both protons" }).format({ decimals: 1 }) // => "3.0 mol/L"
  */
-export function convertStrength(strength: StrengthLike, options: StrengthOptions & { readonly to: string }): Quantity {
+export function convertStrength(
+  strength: StrengthLike,
+  options: LookupOptions & StrengthOptions & { readonly to: string },
+): Quantity {
+  if (bringsFacts(options)) return withItsFacts(options, guard, (others) => convertStrength(strength, others));
   const given = readStrength(strength, grouped(options, CONVERSION).basis);
   const { kind, unit } = kindOfUnit(options.to, options.to, options.basis);
   return along(new Ways(options), given, kind, unit);

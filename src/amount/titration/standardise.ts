@@ -2,6 +2,7 @@
 
 import { molarMass } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { readable } from "../../foundation/readable";
 import { type Quantity, quantity } from "../../quantity";
 import {
@@ -9,6 +10,7 @@ import {
   type FormulaLike,
   formulaOfArgument,
   grouped,
+  guard,
   inSymbol,
   listed,
   type MassFractionLike,
@@ -31,6 +33,7 @@ const STANDARDISATION = {
   blank: true,
   equation: true,
   titrantPerAnalyte: true,
+  facts: true,
 } as const satisfies Fields<StandardisationRequest>;
 
 /** One weighed portion of the standard, and what it took. */
@@ -42,7 +45,7 @@ export interface StandardPortion {
 }
 
 /** A standardisation as carried out. */
-export interface StandardisationRequest extends Proportion {
+export interface StandardisationRequest extends Proportion, LookupOptions {
   /** Formula of the titrant. */
   readonly of: FormulaLike;
   /** Formula of the standard as weighed: `Na2CO3`, `KHC8H4O4`, `C2H2O4·2H2O`. */
@@ -88,6 +91,7 @@ const AGREEMENT = "0.2 %";
  * titrate({ titrant: acid.titrant, titre: "24.00 mL", titrantPerAnalyte: 1, sample: "25.00 mL" }).concentration!.format({ decimals: 4 }) // => "0.0960 mol/L"
  */
 export function standardise(request: StandardisationRequest): Standardisation {
+  if (bringsFacts(request)) return withItsFacts(request, guard, standardise);
   const { of, standard, purity, portions, blank } = grouped(request, STANDARDISATION, "request");
   const titrant = formulaOfArgument(of, "of");
   const solid = formulaOfArgument(standard, "standard");

@@ -4,6 +4,7 @@ import type { Formula } from "../../formula";
 import { splitWater } from "../../formula/internal";
 import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { Fraction } from "../../foundation/fraction";
 import { readable } from "../../foundation/readable";
 import { isQuantity, type NumberLike, type Quantity, type QuantityLike, quantity } from "../../quantity";
@@ -13,6 +14,7 @@ import {
   type FormulaLike,
   formulaOfArgument,
   grouped,
+  guard,
   inSymbol,
   type MassLike,
   positive,
@@ -41,6 +43,7 @@ const TITRATION = {
   ...TITRES,
   equation: true,
   titrantPerAnalyte: true,
+  facts: true,
 } as const satisfies Fields<TitrationRequest>;
 
 const BACK_TITRATION = {
@@ -49,6 +52,7 @@ const BACK_TITRATION = {
   reagentVolume: true,
   titrantPerReagent: true,
   reagentPerAnalyte: true,
+  facts: true,
 } as const satisfies Fields<Parameters<typeof backTitrate>[0]>;
 
 /** What stands in the burette, or was added in excess. */
@@ -70,7 +74,7 @@ export interface Proportion {
 }
 
 /** A titration as carried out. */
-export interface TitrationRequest extends Proportion {
+export interface TitrationRequest extends Proportion, LookupOptions {
   /** What was used for the titration, and how strong it is. */
   readonly titrant: Titrant;
   /** One titre, or the titres of replicates. */
@@ -235,6 +239,7 @@ function titration(
  * titrate({ titrant: { strength: "0.1000 mol/L" }, titre: { initial: "1.20 mL", final: "25.60 mL" }, titrantPerAnalyte: 1, sample: "25.00 mL" }).titre.format() // => "24.40 mL"
  */
 export function titrate(request: TitrationRequest): Titration {
+  if (bringsFacts(request)) return withItsFacts(request, guard, titrate);
   const { titrant, titre, leftOut, blank, analyte, sample } = grouped(request, TITRATION, "request");
   tabled(titrant, "titrant");
   const formula = analyte === undefined ? undefined : formulaOfArgument(analyte);
@@ -272,6 +277,7 @@ export function backTitrate(
     readonly reagentPerAnalyte: NumberLike;
   },
 ): Titration {
+  if (bringsFacts(request)) return withItsFacts(request, guard, backTitrate);
   const {
     titrant,
     titre,

@@ -3,7 +3,7 @@ import { parseFormula } from "../../formula";
 import { ownRow } from "../../foundation/facts";
 import { remembering } from "../../foundation/memo";
 import { ACID_STEPS } from "../../ion/internal";
-import type { QuantityLike } from "../../quantity";
+import { isQuantity, type QuantityLike } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
 import { COMPLEXES } from "../data/complexes";
@@ -34,15 +34,15 @@ export interface GivenConstants {
 
 export const GIVEN_FIELDS = { only: true, pKw: true, pKa: true, pKsp: true, logBeta: true, pKH: true } as const;
 
-const read = (like: LogarithmLike, symbol: string, label: string) =>
-  givenConstant(
-    symbol,
-    label,
-    expectDimension(typeof like === "number" ? String(like) : like, "number", symbol, { symbol, label }),
-  );
+/** A constant as it was given; one of the caller's own facts keeps its source. */
+function read(like: LogarithmLike, symbol: string, label: string) {
+  const own = isQuantity(like) && like.source !== undefined ? { source: like.source } : {};
+  const text = typeof like === "number" ? String(like) : like;
+  return givenConstant(symbol, label, expectDimension(text, "number", symbol, { symbol, label, ...own }));
+}
 
 /** The formula with one hydron less. */
-function withoutHydron(text: string): string {
+export function withoutHydron(text: string): string {
   const known = ACID_STEPS().find(({ acid }) => keyOf(acid) === keyOf(text));
   if (known !== undefined) return known.base;
   const atoms = new Map(atomsOf(text));

@@ -3,6 +3,7 @@
 
 import { elementIndexOf } from "../../element/internal";
 import { type Fields, isRecord, kindOf } from "../../foundation/argument";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { gcd } from "../../foundation/gcd";
 import { readable } from "../../foundation/readable";
 import { type Quantity, type QuantityLike, quantity } from "../../quantity";
@@ -20,7 +21,7 @@ import { needMassOptions } from "./options";
 export type FoundComposition = Readonly<Record<string, QuantityLike | number>>;
 
 /** How an empirical formula is judged. */
-export interface EmpiricalOptions {
+export interface EmpiricalOptions extends LookupOptions {
   /** Measured molar mass, for the molecular formula. */
   readonly molarMass?: QuantityLike | undefined;
   /** The element (or compound) that makes up the rest to 100 %, such as `"O"`. */
@@ -36,6 +37,7 @@ const EMPIRICAL = {
   remainder: true,
   maxMultiplier: true,
   weights: true,
+  facts: true,
 } as const satisfies Fields<EmpiricalOptions>;
 
 /** Options of an analysis. */
@@ -230,6 +232,7 @@ function assemble(parts: readonly Constituent[], counts: readonly number[]): For
  * empiricalFormula({ C: "92.3 %", H: "7.7 %" }, { molarMass: "78.1 g/mol" }).molecularFormula // => C6H6
  */
 export function empiricalFormula(found: FoundComposition, options: EmpiricalOptions = {}): EmpiricalFormula {
+  if (bringsFacts(options)) return withItsFacts(options, guard, (others) => empiricalFormula(found, others));
   needEmpiricalOptions(options);
   const { parts, notes } = readComposition(found, options);
   const most = Math.min(100, Math.max(1, Math.floor(options.maxMultiplier ?? DEFAULT_MULTIPLIER)));

@@ -1,12 +1,13 @@
 // Mass fractions: of one element or group in a formula, and of all its elements.
 
 import { elementIndexOf, symbolAt } from "../../element/internal";
+import { bringsFacts, withItsFacts } from "../../foundation/facts";
 import type { Fraction } from "../../foundation/fraction";
 import { withPlainJSON } from "../../foundation/plain-json";
 import { printsItself } from "../../foundation/readable";
 import type { Quantity } from "../../quantity";
 import { combinationOf, multiply, type Rational, rational, toRational } from "../../quantity/internal";
-import { notText } from "../argument";
+import { guard, notText } from "../argument";
 import { FormulaError } from "../error";
 import { asFormula, type Formula, parseFormula } from "../formula";
 import { countGroup } from "../group";
@@ -67,6 +68,7 @@ export function massFractionOf(
   formula: string | Formula,
   options?: MolarMassOptions,
 ): Quantity<"number"> {
+  if (bringsFacts(options)) return withItsFacts(options!, guard, (others) => massFractionOf(what, formula, others));
   const f = asFormula(formula, "formula");
   const whole = molarMass(f, options);
   if (typeof what !== "string") throw notText(what, "what");
@@ -100,6 +102,7 @@ export function massFractionOf(
  * percentComposition("C9H8O4").map((e) => `${e.symbol} ${e.massFraction.format({ decimals: 2 })}`) // => ["C 60.00 %", "H 4.48 %", "O 35.52 %"]
  */
 export function percentComposition(formula: string | Formula, options?: MolarMassOptions): ElementShare[] {
+  if (bringsFacts(options)) return withItsFacts(options!, guard, (others) => percentComposition(formula, others));
   const f = asFormula(formula, "formula");
   const whole = molarMass(f, options);
   const terms = massTerms(f, options ?? {});

@@ -44,10 +44,9 @@ function worked(formula: Formula): Matter {
   return { ...own, core: matterOf(crystalWater(formula).anhydrous) };
 }
 
-let molar: Quantity | undefined;
+const molar = /* @__PURE__ */ remembering<Quantity>(1);
 
 /** Mass of an amount of water. */
 export function massOfWater(amount: Quantity): Quantity {
-  molar ??= molarMass("H2O");
-  return amount.times(molar).to("g");
+  return amount.times(molar("", () => molarMass("H2O"))).to("g");
 }

@@ -3,6 +3,7 @@
 
 import type { MassLike } from "../../amount";
 import type { Fields } from "../../foundation/argument";
+import { bringsFacts, withItsFacts } from "../../foundation/facts";
 import { readable } from "../../foundation/readable";
 import { type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
@@ -75,6 +76,7 @@ const MASS_LOSS = {
   adsorbedWater: true,
   readability: true,
   acidPerGram: true,
+  facts: true,
 } as const satisfies Fields<MassLossRequest>;
 
 /**
@@ -97,6 +99,7 @@ const MASS_LOSS = {
  * marble.mixtures[0]!.text // => "93.04 ± 0.16 % of CaCO₃, the rest loses nothing and takes no acid"
  */
 export function identifyByMassLoss(request: MassLossRequest): Identity {
+  if (bringsFacts(request)) return withItsFacts(request, guard, identifyByMassLoss);
   guard.fields(request, MASS_LOSS, "request");
   const { before, after } = request;
   if ((before === undefined) !== (after === undefined) || (before === undefined && request.acidPerGram === undefined)) {

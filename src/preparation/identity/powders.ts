@@ -2,6 +2,7 @@
 
 import type { Formula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { frozen } from "../../foundation/frozen";
 import { readable } from "../../foundation/readable";
 import { isQuantity, type Quantity, type QuantityLike } from "../../quantity";
@@ -26,7 +27,7 @@ import {
 } from "./powder-behaviour";
 
 /** What is asked, and what was found so far. */
-export interface PowdersRequest {
+export interface PowdersRequest extends LookupOptions {
   /** What the powder may be: formulas, or the name of a good of the shop whose forms it may be. */
   readonly candidates: string | readonly (string | Formula)[];
   /** What tests showed so far, by their names: `{ water: "stays", pH: 9, loss: "36 %", acid: "fizzes, dissolves" }`. */
@@ -172,7 +173,7 @@ function agrees(one: Bench, { formula }: Candidate, found: string | number | Qua
   return off.lessThanOrEqualTo(1);
 }
 
-const REQUEST = { candidates: true, found: true } as const satisfies Fields<PowdersRequest>;
+const REQUEST = { candidates: true, found: true, facts: true } as const satisfies Fields<PowdersRequest>;
 
 const MOST_CANDIDATES = 50;
 
@@ -222,6 +223,7 @@ function checked(test: string, found: string | number | QuantityLike, candidates
  * tellPowdersApart({ candidates: ["Na2CO3", "NaHCO3", "CaCO3", "CaSO4·2H2O"], found: { water: "stays", acid: "fizzes, dissolves" } }).remaining // => ["CaCO₃"]
  */
 export function tellPowdersApart(request: PowdersRequest): Powders {
+  if (bringsFacts(request)) return withItsFacts(request, guard, tellPowdersApart);
   guard.fields(request, REQUEST, "request");
   const candidates = candidatesOf(request.candidates);
   const found = Object.entries(request.found ?? {});

@@ -1,6 +1,7 @@
 // A question about a solid that was heated, and the answer.
 import type { MassFractionLike, MassLike } from "../../amount";
 import type { Formula } from "../../formula";
+import type { LookupOptions } from "../../foundation/facts";
 import type { Quantity, QuantityLike } from "../../quantity";
 import type { SampleMixture } from "./mixtures";
 
@@ -13,7 +14,7 @@ export interface IgnitionCandidate {
 }
 
 /** What was weighed, and what the sample may be. */
-export interface MassLossRequest {
+export interface MassLossRequest extends LookupOptions {
   /** Mass of the dry sample. */
   readonly before?: MassLike | undefined;
   /** Mass after ignition to constant mass. */

@@ -32,6 +32,7 @@ const RECIPE = {
   found: true,
   stated: { percentYield: true, theory: true, molarMasses: [STATED], massFractions: [STATED] },
   analysis: { waters: true, parts: true, ignition: { before: true, after: true, residue: true } },
+  facts: true,
 } as const satisfies Fields<Recipe>;
 
 const WAYS = ["precipitate", "crystallise", "evaporate"];

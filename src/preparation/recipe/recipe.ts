@@ -5,11 +5,13 @@ import { gasVolume } from "../../amount";
 import { molarMass } from "../../formula";
 import { isWater } from "../../formula/internal";
 import { attempt, type Result } from "../../foundation/error";
+import { bringsFacts, withItsFacts } from "../../foundation/facts";
 import { frozen } from "../../foundation/frozen";
 import { readable } from "../../foundation/readable";
 import type { Quantity } from "../../quantity";
 import { type Account, accountOfAmounts, type Formed, massFor } from "../reaction/account";
 import { isGas } from "../reaction/fluids";
+import { guard } from "../request/argument";
 import { dangerFindings } from "./dangers";
 import { takenRecipe } from "./door";
 import type { RecipeFigures } from "./figures";
@@ -72,6 +74,7 @@ function gasOf({ formula, amount }: Formed): RecipeGas {
  * check.findings.map((f) => f.code) // => ["recipe.precipitant-short"]
  */
 export function checkRecipe(given: Recipe): RecipeCheck {
+  if (bringsFacts(given)) return withItsFacts(given, guard, checkRecipe);
   const recipe = takenRecipe(given);
   const read = readRecipe(recipe);
   const counted = read.materials.filter((m) => m.amount !== undefined);

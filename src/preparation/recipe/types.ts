@@ -1,5 +1,7 @@
 // A recipe as it comes to be checked, and what the check says of it.
+
 import type { BalancedEquation } from "../../equation";
+import type { LookupOptions } from "../../foundation/facts";
 import type { Quantity, QuantityLike } from "../../quantity";
 import type { Account, Formed } from "../reaction/account";
 import type { ShelfMaterial } from "../request/request";
@@ -34,7 +36,7 @@ export interface RecipeMaterial {
 }
 
 /** A recipe, as it is printed. */
-export interface Recipe {
+export interface Recipe extends LookupOptions {
   /** The equation; or one for each step, where the product of one is used up in the next. */
   readonly equation: string | readonly string[];
   /** Formula of what is made, crystal water included. */

@@ -1,5 +1,6 @@
 // Exact coefficients times quantities, summed: a molar mass from atomic weights. Value, name and terms are made only when
 // somebody looks, which keeps a million molar masses free of graphs.
+import { type Facts, factsInForce, under } from "../../foundation/facts";
 import type { Dimension } from "./dimension";
 import { combination, type Naming, type Node, type Operation } from "./graph";
 import { make } from "./quantity";
@@ -83,22 +84,24 @@ export abstract class Combination implements Node, Combined {
   }
 }
 
-/** A combination of a few functions, for the rare ones. */
+/** A combination of a few functions, for the rare ones; they are asked under the facts of its making. */
 class Answering extends Combination {
   declare private readonly answers: Combined;
+  declare private readonly facts: Facts | undefined;
 
   constructor(answers: Combined, unit: Unit) {
     super(unit);
     this.answers = answers;
+    this.facts = factsInForce();
   }
   sum(): Rational {
-    return this.answers.sum();
+    return under(this.facts, () => this.answers.sum());
   }
   named(): Naming {
     return this.answers.named();
   }
   terms(): readonly Term[] {
-    return this.answers.terms();
+    return under(this.facts, () => this.answers.terms());
   }
 }
 

@@ -1,6 +1,7 @@
 // Functions of quantities: sums, choices, roots, logarithms, and whatever the caller brings with its derivatives.
 
 import type { Fields } from "../../foundation/argument";
+import { once } from "../../foundation/memo";
 import { QuantityError } from "../error";
 import { withArticle } from "../text/meant";
 import { guard, needList, needNaming } from "./argument";
@@ -58,15 +59,14 @@ export function solvedFigure(
   later: () => readonly { readonly input: Quantity; readonly partial: number }[],
 ): Quantity {
   const u = readUnit(unit);
-  let made: ReturnType<typeof later> | undefined;
-  const once = (): ReturnType<typeof later> => (made ??= later());
+  const inputs = once(later);
   const lazy: Operation = {
     partials: () =>
-      once().map(({ input, partial }) => divide(multiply(toRational(partial), u.factor), nodeOf(input).unit.factor)),
-    write: () => ({ text: `${name} of ${once().length} inputs`, binds: 1 }),
+      inputs().map(({ input, partial }) => divide(multiply(toRational(partial), u.factor), nodeOf(input).unit.factor)),
+    write: () => ({ text: `${name} of ${inputs().length} inputs`, binds: 1 }),
   };
   const si = add(multiply(toRational(value), u.factor), u.offset);
-  return operation(si, u.dimension, u, lazy, () => once().map(({ input }) => nodeOf(input)), naming);
+  return operation(si, u.dimension, u, lazy, () => inputs().map(({ input }) => nodeOf(input)), naming);
 }
 
 function chosen(list: readonly QuantityLike[], word: "min" | "max", naming?: Naming): Quantity {

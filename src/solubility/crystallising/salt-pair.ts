@@ -4,6 +4,7 @@
 import type { MassLike, TemperatureLike } from "../../amount";
 import { type Formula, molarMass } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { readable } from "../../foundation/readable";
 import { minimum, type Quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
@@ -33,6 +34,7 @@ const SALT_PAIR = {
   water: true,
   hot: true,
   cold: true,
+  facts: true,
 } as const satisfies Fields<SaltPairRequest>;
 
 /** A salt that is put in, as weighed. */
@@ -44,7 +46,7 @@ export interface PutIn {
 }
 
 /** What `fractionalCrystallization` needs to know. */
-export interface SaltPairRequest {
+export interface SaltPairRequest extends LookupOptions {
   /** The salt to be made, anhydrous. */
   readonly wanted: string | Formula;
   /** The salt that is filtered off hot, anhydrous. */
@@ -254,6 +256,7 @@ function needNoOther(own: readonly Solute[], brought: readonly PooledIon[], { so
  * }).worthwhile // => true
  */
 export function fractionalCrystallization(request: SaltPairRequest): SaltPairPlan {
+  if (bringsFacts(request)) return withItsFacts(request, guard, fractionalCrystallization);
   guard.fields(request, SALT_PAIR, "request");
   guard.list(request.from, "from");
   const [wanted, other] = [soluteOf(request.wanted), soluteOf(request.other)];

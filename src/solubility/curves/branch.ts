@@ -1,6 +1,7 @@
 // A solubility curve cut into branches, one for each solid in contact with the solution. Interpolation stays inside one
 // branch; two branches meet where the solid changes, and each is run out to that meeting point, so that kinks survive.
 // Inside, the scale of the solid (solid-scale.ts) is read against 1/T, where one solid runs nearly straight.
+import { under } from "../../foundation/facts";
 import { ZERO_CELSIUS } from "../../foundation/standards";
 import type { SolubilityRow } from "../data/curves";
 import { type CurvePoint, cubicAt, monotoneSlopes } from "./monotone";
@@ -136,18 +137,22 @@ function finish(piece: Piece, start: Knot | undefined, end: Knot | undefined): B
 
 const made = /* @__PURE__ */ new WeakMap<SolubilityRow, readonly Branch[]>();
 
-/** The branches of a row, coldest first; built once for each row. */
+/** The branches of a row, coldest first; built once for each row, on the weights of the library whoever asks first. */
 export function branchesOf(row: SolubilityRow): readonly Branch[] {
   const before = made.get(row);
   if (before !== undefined) return before;
+  const branches = under(undefined, () => joined(row));
+  made.set(row, branches);
+  return branches;
+}
+
+function joined(row: SolubilityRow): Branch[] {
   const parts = pieces(row);
   const meetings = parts.slice(1).map((right, i) => {
     const next = row.points.find(([celsius]) => celsius > parts[i]!.to);
     return meeting(parts[i]!, right, next && Number(next[1]));
   });
-  const branches = parts.map((piece, i) => finish(piece, meetings[i - 1]?.right, meetings[i]?.left));
-  made.set(row, branches);
-  return branches;
+  return parts.map((piece, i) => finish(piece, meetings[i - 1]?.right, meetings[i]?.left));
 }
 
 /** S and dS/dT (per kelvin) on a branch between its knots. */

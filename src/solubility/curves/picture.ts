@@ -3,6 +3,7 @@
 
 import { type Formula, parseFormula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { inMarkup } from "../../foundation/printed";
 import { guard, needTextOption } from "../argument";
 import type { SolubilityRow } from "../data/curves";
@@ -19,6 +20,7 @@ const PICTURE = {
   path: true,
   width: true,
   height: true,
+  facts: true,
 } as const satisfies Fields<SolubilityPicture>;
 
 /** A point to mark: what is in the solution at a temperature. */
@@ -32,7 +34,7 @@ export interface WorkingPoint {
 }
 
 /** What `solubilityDiagram` draws. */
-export interface SolubilityPicture {
+export interface SolubilityPicture extends LookupOptions {
   /** One to four salts. */
   readonly formulas: readonly (string | Formula)[];
   /** Points to mark, in the order they are joined when `path` is set. */
@@ -198,6 +200,7 @@ function workingPoints(points: readonly WorkingPoint[], frame: Frame, arrow: str
  * solubilityDiagram({ formulas: ["KNO3", "NaCl"] }).startsWith("<svg ") // => true
  */
 export function solubilityDiagram(picture: SolubilityPicture): string {
+  if (bringsFacts(picture)) return withItsFacts(picture, guard, solubilityDiagram);
   guard.fields(picture, PICTURE, "request");
   const { formulas, points = [], path = false } = picture;
   guard.list(formulas, "formulas");

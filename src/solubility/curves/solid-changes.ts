@@ -1,5 +1,8 @@
 // Where the solid in contact with a saturated solution changes: the bends of a solubility curve.
+
 import type { Formula } from "../../formula";
+import { type LookupOptions, lookingWith } from "../../foundation/facts";
+import { guard } from "../argument";
 import { noData } from "./solubility";
 import { rowOf, soluteOf } from "./solute";
 
@@ -16,12 +19,14 @@ export interface SolidChange {
 /**
  * Temperatures at which the solid in contact with the solution changes, coldest first.
  *
+ * @param options - `facts`: facts of the caller's own, looked up before the tables
  * @throws {SolubilityError} `solubility.no-data`
  * @category Solubility
  * @example
  * solidTransitions("Na2SO4").map((change) => change.celsius) // => [32.38]
  */
-export function solidTransitions(formula: string | Formula): readonly SolidChange[] {
+export function solidTransitions(formula: string | Formula, options?: LookupOptions): readonly SolidChange[] {
+  if (options !== undefined) return lookingWith(options, guard, () => solidTransitions(formula));
   const solute = soluteOf(formula);
   const row = rowOf(solute);
   if (row === undefined) throw noData(solute);

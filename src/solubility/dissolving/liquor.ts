@@ -6,6 +6,7 @@
 import type { AmountLike, MassLike, TemperatureLike } from "../../amount";
 import { type Formula, molarMass } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { readable } from "../../foundation/readable";
 import { type Quantity, quantity, sum } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
@@ -28,7 +29,7 @@ const DISSOLVED = {
   solubility: true,
 } as const satisfies Fields<DissolvedSubstance>;
 
-const LIQUOR_CHECK = { substances: [DISSOLVED], water: true, temperature: true } as const satisfies Fields<
+const LIQUOR_CHECK = { substances: [DISSOLVED], water: true, temperature: true, facts: true } as const satisfies Fields<
   Parameters<typeof remainsInSolution>[0]
 >;
 
@@ -245,11 +246,14 @@ function judge(
  * @example
  * remainsInSolution({ substances: [{ formula: "Na2SO4", mass: "10 g" }], water: "100 g", temperature: "20 °C" }).remainsInSolution // => "yes"
  */
-export function remainsInSolution(request: {
-  readonly substances: readonly DissolvedSubstance[];
-  readonly water: MassLike;
-  readonly temperature: TemperatureLike;
-}): LiquorCheck {
+export function remainsInSolution(
+  request: LookupOptions & {
+    readonly substances: readonly DissolvedSubstance[];
+    readonly water: MassLike;
+    readonly temperature: TemperatureLike;
+  },
+): LiquorCheck {
+  if (bringsFacts(request)) return withItsFacts(request, guard, remainsInSolution);
   guard.fields(request, LIQUOR_CHECK, "request");
   guard.list(request.substances, "substances");
   const added = positiveMass(request.water, "water", "m(H2O)", "water in the liquor");

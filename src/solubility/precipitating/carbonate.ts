@@ -6,6 +6,7 @@ import type { AqueousRequest } from "../../aqueous";
 import { compositionBy } from "../../aqueous/internal";
 import { parseFormula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { once } from "../../foundation/memo";
 import { readable } from "../../foundation/readable";
 import { applyFunction, type ConcentrationText, type Quantity, type QuantityLike, quantity } from "../../quantity";
@@ -21,7 +22,7 @@ import { sameIon } from "./given-ions";
 import { type SolubilityProduct, solubilityProduct } from "./product";
 import { freeIn } from "./way";
 
-const CARBONATE = { metal: true, precipitant: true, concentration: true } as const satisfies Fields<
+const CARBONATE = { metal: true, precipitant: true, concentration: true, facts: true } as const satisfies Fields<
   Parameters<typeof precipitatedCarbonate>[0]
 >;
 
@@ -142,11 +143,14 @@ function balanceOf(
  * precipitatedCarbonate({ metal: "Cu^2+", precipitant: "soda" }).verdict // => "basic"
  * precipitatedCarbonate({ metal: "Ca^2+", precipitant: "soda" }).expected // => ["CaCO3"]
  */
-export function precipitatedCarbonate(request: {
-  readonly metal: string;
-  readonly precipitant: CarbonatePrecipitant;
-  readonly concentration?: QuantityLike<"concentration", ConcentrationText>;
-}): CarbonateVerdict {
+export function precipitatedCarbonate(
+  request: LookupOptions & {
+    readonly metal: string;
+    readonly precipitant: CarbonatePrecipitant;
+    readonly concentration?: QuantityLike<"concentration", ConcentrationText>;
+  },
+): CarbonateVerdict {
+  if (bringsFacts(request)) return withItsFacts(request, guard, precipitatedCarbonate);
   guard.fields(request, CARBONATE, "request");
   const { metal, precipitant } = request;
   if (precipitant === undefined) throw new SolubilityError("solubility.missing-option", "no precipitant named");

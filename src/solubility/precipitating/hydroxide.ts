@@ -2,9 +2,10 @@
 // hydroxide dissolves again as its hydroxide complexes. Every end is where a clear solution of that much metal is just
 // saturated: asked of the engine with all that is known, and as a textbook calculates.
 
-import { crossing, SOLUBILITY_PRODUCTS, stabilityRows } from "../../aqueous/internal";
+import { crossing, stabilityRows } from "../../aqueous/internal";
 import { parseFormula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { lazily } from "../../foundation/lazy";
 import { once } from "../../foundation/memo";
 import { hasIon } from "../../ion";
@@ -16,7 +17,7 @@ import { positive } from "../curves/figure";
 import { SolubilityError } from "../error";
 import { byHandWay } from "./by-hand";
 import { sameIon, TOP_PH } from "./given-ions";
-import { ionsOf, type SolubilityProduct, solubilityProduct } from "./product";
+import { everyProduct, ionsOf, type SolubilityProduct, solubilityProduct } from "./product";
 import {
   allIn,
   type EquilibriumBasis,
@@ -34,10 +35,11 @@ const HYDROXIDE = {
   concentration: true,
   residual: true,
   form: true,
+  facts: true,
 } as const satisfies Fields<HydroxideRequest>;
 
 /** What `hydroxidePrecipitationRange` needs to know. */
-export interface HydroxideRequest {
+export interface HydroxideRequest extends LookupOptions {
   /** The metal ion, such as `"Zn^2+"`. */
   readonly metal: string;
   /** Metal before precipitation, > 0. */
@@ -87,7 +89,7 @@ export interface HydroxideWindow extends HydroxideRange {
 
 /** Rows of hydroxides with one metal, most soluble first. */
 function hydroxidesOf(metal: string) {
-  return SOLUBILITY_PRODUCTS()
+  return everyProduct()
     .filter((row) => {
       const ions = ionsOf(row).map(({ formula }) => formula);
       return (
@@ -99,7 +101,7 @@ function hydroxidesOf(metal: string) {
 
 /** Solids of the metal with hydroxide and another anion: at the bench the anion is there. */
 function basicSaltsOf(metal: string): string[] {
-  const found = SOLUBILITY_PRODUCTS().filter((row) => {
+  const found = everyProduct().filter((row) => {
     if (row.doubtful === true) return false;
     const ions = ionsOf(row);
     return (
@@ -129,6 +131,7 @@ const BESIDE = ["SO4^2-", "Cl-", "NO3-"];
  * hydroxidePrecipitationRange({ metal: "Al^3+", concentration: "0.1 mol/L" }).redissolvesFrom?.format({ decimals: 1, uncertainty: "none" }) // => "6.8"
  */
 export function hydroxidePrecipitationRange(request: HydroxideRequest): HydroxideWindow {
+  if (bringsFacts(request)) return withItsFacts(request, guard, hydroxidePrecipitationRange);
   guard.fields(request, HYDROXIDE, "request");
   needTextOption(request.form, "form");
   const { charge } = parseFormula(request.metal);

@@ -4,6 +4,7 @@
 import { COMPLEXES } from "../../aqueous/internal";
 import { type Formula, molarMass, parseFormula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { lazily } from "../../foundation/lazy";
 import { once } from "../../foundation/memo";
 import { applyFunction, type ConcentrationText, type Quantity, type QuantityLike, quantity } from "../../quantity";
@@ -38,6 +39,7 @@ const MOLAR_SOLUBILITY = {
   commonIons: [ION],
   freeLigands: [LIGAND],
   ionicStrength: true,
+  facts: true,
 } as const satisfies Fields<MolarSolubilityRequest>;
 
 /** A ligand free in the solution. */
@@ -49,7 +51,7 @@ export interface FreeLigand {
 }
 
 /** What `molarSolubility` needs to know. */
-export interface MolarSolubilityRequest {
+export interface MolarSolubilityRequest extends LookupOptions {
   /** Formula of the sparingly soluble salt. */
   readonly solid: string | Formula;
   /** Mineral name, age or polymorph, where the table has several. */
@@ -226,6 +228,7 @@ function kspOf(request: MolarSolubilityRequest): Constant {
  * chalk.byHand?.concentration.format({ significant: 2, uncertainty: "none" }) // => "0.000058 mol/L"
  */
 export function molarSolubility(request: MolarSolubilityRequest): MolarSolubility {
+  if (bringsFacts(request)) return withItsFacts(request, guard, molarSolubility);
   guard.fields(request, MOLAR_SOLUBILITY, "request");
   const constant = kspOf(request);
   const { ions } = constant;

@@ -5,6 +5,7 @@ import type { VolumeLike } from "../../amount";
 import type { AqueousComposition } from "../../aqueous";
 import type { Formula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { lazily } from "../../foundation/lazy";
 import { once } from "../../foundation/memo";
 import { readable } from "../../foundation/readable";
@@ -44,6 +45,7 @@ const PRECIPITATION = {
   solutions: [MIXED],
   pH: true,
   ionicStrength: true,
+  facts: true,
 } as const satisfies Fields<PrecipitationRequest>;
 
 /** A solution that is poured in: its ions and its volume. */
@@ -55,7 +57,7 @@ export interface MixedSolution {
 }
 
 /** What `willPrecipitate` needs to know. */
-export interface PrecipitationRequest {
+export interface PrecipitationRequest extends LookupOptions {
   /** Formula of the solid that may precipitate. */
   readonly solid: string | Formula;
   /** Mineral name, age or polymorph, where the table has several. */
@@ -174,6 +176,7 @@ function mixed(ions: readonly DissolvedIon[], solutions: readonly MixedSolution[
  * gypsum.byHand.precipitates // => true
  */
 export function willPrecipitate(request: PrecipitationRequest): PrecipitationVerdict {
+  if (bringsFacts(request)) return withItsFacts(request, guard, willPrecipitate);
   guard.fields(request, PRECIPITATION, "request");
   guard.list(request.solutions, "solutions");
   for (const [i, solution] of request.solutions.entries()) guard.list(solution.ions, `solutions[${i}].ions`);

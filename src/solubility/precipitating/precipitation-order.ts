@@ -3,6 +3,7 @@
 import { crossing } from "../../aqueous/internal";
 import type { Formula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import {
   applyFunction,
   type ConcentrationText,
@@ -39,6 +40,7 @@ const PRECIPITATION_ORDER = {
   precipitant: true,
   pH: true,
   solids: [SOLID],
+  facts: true,
 } as const satisfies Fields<PrecipitationOrderRequest>;
 
 /** Where one solid begins, and how far it is gone when the next one does. */
@@ -70,7 +72,7 @@ export interface PrecipitationStart extends StartOfSolid {
 }
 
 /** What `precipitationOrder` needs to know. */
-export interface PrecipitationOrderRequest {
+export interface PrecipitationOrderRequest extends LookupOptions {
   /** The ion that is added. */
   readonly precipitant: string;
   /**
@@ -102,6 +104,7 @@ export interface PrecipitationOrderRequest {
  * ] }).map(({ solid }) => solid) // => ["BaCrO4", "SrCrO4"]
  */
 export function precipitationOrder(request: PrecipitationOrderRequest): readonly PrecipitationStart[] {
+  if (bringsFacts(request)) return withItsFacts(request, guard, precipitationOrder);
   guard.fields(request, PRECIPITATION_ORDER, "request");
   guard.list(request.solids, "solids");
   const asked = request.solids.map((one) => readSolid(request, one));

@@ -3,12 +3,13 @@
 import { readReaction, SOLUBILITY_PRODUCTS, type SolubilityProductRow, WATER } from "../../aqueous/internal";
 import type { Formula } from "../../formula";
 import { byDryRatio } from "../../formula/internal";
+import { type LookupOptions, lookingWith, ownRows } from "../../foundation/facts";
 import { frozen } from "../../foundation/frozen";
 import { readable } from "../../foundation/readable";
 import { constitutionOf } from "../../ion";
 import { chargeOfIon } from "../../ion/internal";
 import { applyFunction, type Quantity, quantity } from "../../quantity";
-import { needTextOption } from "../argument";
+import { guard, needTextOption } from "../argument";
 import { type Solute, soluteOf } from "../curves/solute";
 import { cite, type SourceKey } from "../data/sources";
 import { SolubilityError } from "../error";
@@ -45,11 +46,14 @@ export interface SolubilityProduct {
   readonly warnings: readonly string[];
 }
 
+/** A row of the table, or one of the caller's own with the figure as it was given. */
+export type ProductRow = SolubilityProductRow & { readonly own?: Quantity };
+
 /** Standard uncertainty of a pKsp when only one source is at hand. */
 const LONE_SPREAD = 0.1;
 
 /** @internal The ions of a dissolution, water left out. */
-export function ionsOf(row: SolubilityProductRow): DissolvedIon[] {
+export function ionsOf(row: ProductRow): DissolvedIon[] {
   return readReaction(row.dissolution).right.flatMap(([count, formula]) =>
     formula === WATER ? [] : [{ formula, charge: chargeOfIon(formula), count }],
   );
@@ -64,18 +68,33 @@ const keysOf = ({ formula, key }: Solute): string[] => [
 
 const rowsLike = /* @__PURE__ */ byDryRatio(SOLUBILITY_PRODUCTS, ({ solid }) => solid);
 
-function rowsOf(solid: string | Formula): readonly SolubilityProductRow[] {
+const ownProducts = (): readonly ProductRow[] => ownRows<ProductRow>("products");
+
+/** Of two rows of one solid the caller's own alone counts. */
+const ownAlone = (rows: readonly ProductRow[]): readonly ProductRow[] =>
+  rows.some(({ own }) => own !== undefined) ? rows.filter(({ own }) => own !== undefined) : rows;
+
+function rowsOf(solid: string | Formula): readonly ProductRow[] {
   const solute = soluteOf(solid);
-  const rows = rowsLike(solute.formula).map((row) => ({ row, keys: keysOf(soluteOf(row.solid)) }));
+  const listed = [...ownProducts(), ...rowsLike(solute.formula)];
+  const rows = listed.map((row) => ({ row, keys: keysOf(soluteOf(row.solid)) }));
   const key = keysOf(solute).find((one) => rows.some(({ keys }) => keys.includes(one)));
-  return key === undefined ? [] : rows.filter(({ keys }) => keys.includes(key)).map(({ row }) => row);
+  return key === undefined ? [] : ownAlone(rows.filter(({ keys }) => keys.includes(key)).map(({ row }) => row));
+}
+
+/** @internal Every row, the caller's own in place of those of the same solids. */
+export function everyProduct(): readonly ProductRow[] {
+  const own = ownProducts();
+  if (own.length === 0) return SOLUBILITY_PRODUCTS();
+  const replaced = new Set(own.map(({ solid }) => keysOf(soluteOf(solid))[0]));
+  return [...own, ...SOLUBILITY_PRODUCTS().filter(({ solid }) => !replaced.has(keysOf(soluteOf(solid))[0]))];
 }
 
 /** @internal Rows of a solid in the convention this library computes with, of one form if named; none where there is none. */
-export function findRows(solid: string | Formula, form: string | undefined): readonly SolubilityProductRow[] {
+export function findRows(solid: string | Formula, form: string | undefined): readonly ProductRow[] {
   needTextOption(form, "form");
   const found = rowsOf(solid).filter(({ convention }) => convention !== "free-sulfide");
-  if (form === undefined || found.length === 0) return found;
+  if (form === undefined || found.length === 0 || found[0]!.own !== undefined) return found;
   const named = found.filter((candidate) => candidate.form?.includes(form) === true);
   if (named.length > 0) return named;
   throw new SolubilityError("solubility.no-data", `no form '${form}' of ${String(solid)}`, {
@@ -86,7 +105,7 @@ export function findRows(solid: string | Formula, form: string | undefined): rea
   });
 }
 
-function findRow(solid: string | Formula, form: string | undefined): SolubilityProductRow {
+function findRow(solid: string | Formula, form: string | undefined): ProductRow {
   const [row] = findRows(solid, form);
   if (row !== undefined) return row;
   const text = String(solid);
@@ -124,19 +143,16 @@ function powerOfTen(pK: Quantity, symbol: string, label: string): Quantity {
   );
 }
 
-function productOf(row: SolubilityProductRow): SolubilityProduct {
+function productOf(row: ProductRow): SolubilityProduct {
   const before = given.get(row);
   if (before !== undefined) return before;
   const [low, high] = row.range ?? [row.pKsp, row.pKsp];
   const spread = Math.max(LONE_SPREAD, (Number(high) - Number(low)) / 2 / Math.sqrt(3));
-  const pKsp = quantity(
-    { value: row.pKsp, unit: "", standardUncertainty: spread.toPrecision(2) },
-    {
-      symbol: `pKsp(${row.solid})`,
-      label: `pKsp of ${row.name}${row.form === undefined ? "" : ` (${row.form})`}, 25 °C`,
-      source: cite(row.source),
-    },
-  );
+  const pKsp = quantity(row.own ?? { value: row.pKsp, unit: "", standardUncertainty: spread.toPrecision(2) }, {
+    symbol: `pKsp(${row.solid})`,
+    label: `pKsp of ${row.name}${row.form === undefined ? "" : ` (${row.form})`}, 25 °C`,
+    source: cite(row.source),
+  });
   const warnings: string[] = [];
   if (row.doubtful === true)
     warnings.push("a doubtful constant: sources differ by powers of ten, or it rests on memory");
@@ -165,6 +181,7 @@ function productOf(row: SolubilityProductRow): SolubilityProduct {
  * @param solid - formula; the hydrate counts (`CaSO4` and `CaSO4·2H2O` differ), and an unknown hydrate falls back on
  *   the salt
  * @param form - part of the form's name, such as `"fresh"` or `"calcite"`; default the first listed
+ * @param options - `facts`: facts of the caller's own, looked up before the tables
  * @returns constant with its ions; uncertainty from the spread of the sources
  * @throws {SolubilityError} `solubility.no-data`, `solubility.not-a-salt`, `solubility.bad-option`
  * @source each row of the table names its own
@@ -173,6 +190,7 @@ function productOf(row: SolubilityProductRow): SolubilityProduct {
  * solubilityProduct("BaSO4").pKsp.value.toString() // => "9.98"
  * solubilityProduct("Mg(OH)2", "fresh").ions.map((ion) => ion.formula) // => ["Mg^2+", "OH-"]
  */
-export function solubilityProduct(solid: string | Formula, form?: string): SolubilityProduct {
+export function solubilityProduct(solid: string | Formula, form?: string, options?: LookupOptions): SolubilityProduct {
+  if (options !== undefined) return lookingWith(options, guard, () => solubilityProduct(solid, form));
   return productOf(findRow(solid, form));
 }

@@ -5,6 +5,7 @@ import type { TemperatureLike } from "../../amount";
 import { type Formula, parseFormula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { readable } from "../../foundation/readable";
 import { guard } from "../argument";
 import { type Figure, figureOrProduct } from "../curves/figure";
@@ -13,7 +14,7 @@ import { saltIons } from "../precipitating/ions";
 import type { Solubility } from "../record";
 import { ruleFor } from "../rules";
 
-const WASH_ADVICE = { product: true, washedOut: true, temperature: true } as const satisfies Fields<
+const WASH_ADVICE = { product: true, washedOut: true, temperature: true, facts: true } as const satisfies Fields<
   Parameters<typeof washAdvice>[0]
 >;
 
@@ -87,11 +88,14 @@ function liquidBy(grams: number): readonly [liquid: string, because: string] {
  * @example
  * washAdvice({ product: "CaCO3", washedOut: ["Na2SO4"] }).liquid // => "water"
  */
-export function washAdvice(request: {
-  readonly product: string | Formula;
-  readonly washedOut: readonly (string | Formula)[];
-  readonly temperature?: TemperatureLike;
-}): WashAdvice {
+export function washAdvice(
+  request: LookupOptions & {
+    readonly product: string | Formula;
+    readonly washedOut: readonly (string | Formula)[];
+    readonly temperature?: TemperatureLike;
+  },
+): WashAdvice {
+  if (bringsFacts(request)) return withItsFacts(request, guard, washAdvice);
   guard.fields(request, WASH_ADVICE, "request");
   guard.list(request.washedOut, "washedOut");
   const solute = soluteOf(request.product);

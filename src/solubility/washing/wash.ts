@@ -6,6 +6,7 @@ import { type DensityLike, densityOfWater, type MassLike, type TemperatureLike, 
 import type { Formula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { readable } from "../../foundation/readable";
 import { type Measured, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
@@ -30,10 +31,11 @@ const WASH = {
   targetResidue: true,
   method: true,
   product: WASHED,
+  facts: true,
 } as const satisfies Fields<WashRequest>;
 
 /** What `washPlan` needs to know. */
-export interface WashRequest {
+export interface WashRequest extends LookupOptions {
   /** Mass the cake will have when dry, > 0. */
   readonly dryCakeMass: MassLike;
   /** Liquor held per gram of dry cake; or name the `kindOfSolid` to use the planning value. */
@@ -227,6 +229,7 @@ function productLost(
  * washPlan({ dryCakeMass: "25 g", retainedLiquorPerGram: "2 mL/g", saltConcentration: "117 g/L", washVolume: "250 mL", targetResidue: "0.2 %" }).washes // => 3
  */
 export function washPlan(request: WashRequest): WashPlan {
+  if (bringsFacts(request)) return withItsFacts(request, guard, washPlan);
   guard.fields(request, WASH, "request");
   needChoice(request.method, "method", ["decantation", "displacement"]);
   const dryCake = positiveMass(request.dryCakeMass, "dryCakeMass", "m(cake)", "dry mass of the cake");

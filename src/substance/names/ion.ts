@@ -1,7 +1,9 @@
 // Ions by name or formula: charge, colour, and the kin that differ by one hydron.
 
 import { parseFormula } from "../../formula";
+import { type LookupOptions, lookingWith } from "../../foundation/facts";
 import { frozen } from "../../foundation/frozen";
+import { remembering } from "../../foundation/memo";
 import { readable } from "../../foundation/readable";
 import {
   chargedText,
@@ -14,6 +16,7 @@ import {
   readNotation,
   tryReadNotation,
 } from "../../ion/internal";
+import { guard } from "../argument";
 import type { SourceKey } from "../data/sources";
 import { readableText, SubstanceError } from "../error";
 import { nameOf, nameSourceOf } from "./name-of";
@@ -136,6 +139,7 @@ function entryOf(ion: Ion): IonEntry {
  * An ion: charge, colour in water, the acid or base it is kin to.
  *
  * @param nameOrFormula - "hydrogencarbonate", "iron(III) ion", "SO4^2-"
+ * @param options - `facts`: facts of the caller's own, looked up before the tables
  * @throws {SubstanceError} `substance.unknown-name`, `substance.bad-input`, `substance.too-long`
  * @source as `sources` of the answer says: names IUPAC Recommendations 2005, colours from memory
  * @category Names
@@ -145,7 +149,8 @@ function entryOf(ion: Ion): IonEntry {
  * ion("Cu^2+").colour // => "blue"
  * ion("Cu^2+").sources.colour // => "memory"
  */
-export function ion(nameOrFormula: string): IonEntry {
+export function ion(nameOrFormula: string, options?: LookupOptions): IonEntry {
+  if (options !== undefined) return lookingWith(options, guard, () => ion(nameOrFormula));
   const text = readableText(nameOrFormula, "an ion");
   const notation = tryReadNotation(text);
   const formula = notation !== undefined && notation.charge !== 0 ? text : chargedReading(text);
@@ -181,16 +186,17 @@ function chargedReading(text: string): string | undefined {
 /**
  * Every polyatomic ion of the table.
  *
+ * @param options - `facts`: facts of the caller's own, looked up before the tables
  * @category Names
  * @example
  * ions().some((entry) => entry.name === "thiosulfate") // => true
  */
-export function ions(): readonly IonEntry[] {
-  every ??= Object.freeze(everyIon());
-  return every;
+export function ions(options?: LookupOptions): readonly IonEntry[] {
+  if (options !== undefined) return lookingWith(options, guard, () => ions());
+  return every("", () => Object.freeze(everyIon()));
 }
 
-let every: readonly IonEntry[] | undefined;
+const every = /* @__PURE__ */ remembering<readonly IonEntry[]>(1);
 
 function everyIon(): IonEntry[] {
   const { anions, cations } = ionIndex();

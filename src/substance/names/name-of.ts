@@ -4,7 +4,7 @@
 import { Formula } from "../../formula";
 import { byElements } from "../../formula/internal";
 import { attempt, type Result } from "../../foundation/error";
-import { LOOKUP, type LookupOptions, lookingIn, ownRow } from "../../foundation/facts";
+import { LOOKUP, type LookupOptions, lookingIn, lookingWith, ownRow } from "../../foundation/facts";
 import {
   acidOf,
   compositionKey,
@@ -268,13 +268,15 @@ export function tryNameOf(formula: string | Formula, style?: NameStyle, options?
 /**
  * Every systematic name the rules allow for a formula, the usual one first, then the registry's own.
  *
+ * @param options - `facts`: facts of the caller's own, looked up before the tables
  * @throws {SubstanceError} as {@link nameOf}
  * @source Nomenclature of Inorganic Chemistry, IUPAC Recommendations 2005, IR-5
  * @category Names
  * @example
  * namesOf("Na2SO4·10H2O") // => ["sodium sulfate decahydrate", "disodium sulfate decahydrate", "sodium sulfate—water (1/10)"]
  */
-export function namesOf(formula: string | Formula): string[] {
+export function namesOf(formula: string | Formula, options?: LookupOptions): string[] {
+  if (options !== undefined) return lookingWith(options, guard, () => namesOf(formula));
   const notation = notationFor(formula);
   const names = [
     nameOf(formula),

@@ -54,6 +54,7 @@ export const registryNames = (): ReadonlyMap<string, readonly NamedRow[]> => byN
 
 /** A name of the caller's own: what it stands for, and the row of the substance where the caller describes it. */
 export interface OwnName {
+  readonly name: string;
   readonly formula: string;
   readonly source: SourceKey;
   readonly row?: NamesRow;

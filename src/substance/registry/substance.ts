@@ -3,7 +3,16 @@
 
 import { Formula } from "../../formula";
 import { attempt, type Result } from "../../foundation/error";
-import { LOOKUP, type LookupOptions, lookingIn, ownRow } from "../../foundation/facts";
+import {
+  type Facts,
+  factsInForce,
+  isFacts,
+  LOOKUP,
+  type LookupOptions,
+  lookingIn,
+  ownRow,
+  under,
+} from "../../foundation/facts";
 import { frozen } from "../../foundation/frozen";
 import { headProblem, type RecordHead, recordHead } from "../../foundation/record";
 import { INSPECT, shownAs } from "../../foundation/shown";
@@ -75,6 +84,8 @@ interface Tables {
   readonly notation: Notation;
   readonly row: NamesRow | undefined;
   readonly physical: PhysicalRow | undefined;
+  /** The facts of the caller's own that it was made with: what is asked of it later rests on them as well. */
+  readonly facts: Facts | undefined;
 }
 
 const TABLES: unique symbol = /* @__PURE__ */ Symbol("tables");
@@ -85,6 +96,8 @@ export interface SubstanceRecord extends RecordHead<"substance"> {
   readonly formula: string;
   /** Name it was asked for by, where that says more. */
   readonly asked?: string;
+  /** Facts of the caller's own that it was made with. */
+  readonly facts?: Facts;
 }
 
 const SCHEMA = 1;
@@ -134,7 +147,7 @@ export class Substance {
     this.note = facts?.note;
     this.remarks = asked === undefined ? [] : frozen(remarksOfShop(plainName(asked).name, this.formula));
     this.strength = asked === undefined ? undefined : frozen(solutionSoldAs(asked, this.formula));
-    const tables: Tables = { asked, notation, row, physical: physicalOf(this.formula) };
+    const tables: Tables = { asked, notation, row, physical: physicalOf(this.formula), facts: factsInForce() };
     this[TABLES] = () => tables;
     Object.freeze(this);
   }
@@ -156,8 +169,9 @@ export class Substance {
 
   /** Further systematic names that the rules allow. */
   get systematicNames(): string[] {
-    const byRule = tryNameOf(this.formula).ok ? namesOf(this.formula) : [];
-    return [...new Set([...byRule, ...(this[TABLES]().row?.systematic ?? [])])].filter((name) => name !== this.name);
+    const { row, facts } = this[TABLES]();
+    const byRule = under(facts, () => (tryNameOf(this.formula).ok ? namesOf(this.formula) : []));
+    return [...new Set([...byRule, ...(row?.systematic ?? [])])].filter((name) => name !== this.name);
   }
 
   /** Older, mineral and trade names, with a remark where one only holds loosely. */
@@ -204,8 +218,9 @@ export class Substance {
 
   /** Steps of heating in open air, each starting from what the one before left. Empty where none are known. */
   get thermalSteps(): ThermalStep[] {
-    const row = thermalOf(this[TABLES]().notation);
-    return row === undefined ? [] : stepsOf(row);
+    const { notation, facts } = this[TABLES]();
+    const row = thermalOf(notation);
+    return row === undefined ? [] : under(facts, () => stepsOf(row));
   }
 
   /** What else happens on heating or keeping, in words. */
@@ -215,10 +230,10 @@ export class Substance {
 
   /** What each of these answers rests on, by key: `memory` was recalled from handbooks and not confirmed. */
   get sources(): SubstanceSources {
-    const { notation, row, physical: figures } = this[TABLES]();
+    const { notation, row, physical: figures, facts } = this[TABLES]();
     const heated = thermalOf(notation);
     const all: { readonly [Answer in keyof SubstanceSources]-?: SourceKey | undefined } = {
-      name: this.name === this.formula ? undefined : nameSourceOf(notation),
+      name: this.name === this.formula ? undefined : under(facts, () => nameSourceOf(notation)),
       otherNames: this.otherNames.length === 0 ? undefined : row?.source,
       cas: this.casSource,
       appearance: this.appearance === undefined ? undefined : row?.source,
@@ -234,7 +249,8 @@ export class Substance {
 
   /** Listed substances that differ by crystal water only, itself left out. */
   get hydrates(): string[] {
-    return kinOf(this[TABLES]().notation)
+    const { notation, facts } = this[TABLES]();
+    return under(facts, () => kinOf(notation))
       .map((row) => row.formula)
       .filter((formula) => formula !== this.formula);
   }
@@ -246,11 +262,12 @@ export class Substance {
 
   /** Formula, and the name it was asked for by where that says more: everything else follows from them. */
   toJSON(): SubstanceRecord {
-    const { asked } = this[TABLES]();
+    const { asked, facts } = this[TABLES]();
     return {
       ...recordHead("substance", SCHEMA),
       formula: this.formula,
       ...(this.remarks.length === 0 || asked === undefined ? {} : { asked }),
+      ...(facts === undefined ? {} : { facts }),
     };
   }
 }
@@ -324,7 +341,12 @@ export function substanceFromJSON(record: SubstanceRecord): Substance {
     throw new SubstanceError("substance.bad-input", `not a substance record: ${problem}`, {
       hint: "pass what toJSON gave, parsed",
     });
+  const { facts } = record;
+  if (facts !== undefined && !isFacts(facts))
+    throw new SubstanceError("substance.bad-input", "the facts of the record are not read yet", {
+      hint: "fromJSON reads the whole record",
+    });
   const formula = readableText(record.formula, "a formula");
   const asked = record.asked === undefined ? undefined : readableText(record.asked, "a name");
-  return new Substance(formula, readNotation(formula), asked);
+  return under(facts, () => new Substance(formula, readNotation(formula), asked));
 }

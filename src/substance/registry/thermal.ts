@@ -2,6 +2,7 @@
 import { type Formula, molarMass } from "../../formula";
 import { byElements } from "../../formula/internal";
 import { frozen } from "../../foundation/frozen";
+import { once } from "../../foundation/memo";
 import { formulaKey, type Notation, readNotation, textOf, tryReadNotation } from "../../ion/internal";
 import { type Quantity, quantity, sum } from "../../quantity";
 import { cite, type SourceKey } from "../data/sources";
@@ -67,6 +68,11 @@ function massOfAll(amounts: readonly ThermalAmount[]): Quantity {
 }
 
 function stepOf(row: ThermalStepRow, before: ThermalStep["before"], { formula, source }: ThermalSteps): ThermalStep {
+  const massLeft = once(() =>
+    massOfAll(row.remains)
+      .dividedBy(molarMass(formula))
+      .named({ rule: "mass left = mass of what remains / mass before heating" }),
+  );
   return Object.freeze({
     from: celsius(row.from, `begins for ${formula}`, source),
     ...(row.to === undefined ? {} : { to: celsius(row.to, `over for ${formula}`, source) }),
@@ -76,9 +82,7 @@ function stepOf(row: ThermalStepRow, before: ThermalStep["before"], { formula, s
     leaves: frozen(row.leaves),
     remains: frozen(row.remains),
     get massLeft() {
-      return massOfAll(row.remains)
-        .dividedBy(molarMass(formula))
-        .named({ rule: "mass left = mass of what remains / mass before heating" });
+      return massLeft();
     },
     source,
   });

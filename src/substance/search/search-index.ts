@@ -1,13 +1,15 @@
 // The index behind the search: every name of the registry and the shop table cut into words, scored word by word.
 
 import { symbolsIn } from "../../formula/internal";
+import { ownRows } from "../../foundation/facts";
+import { remembering } from "../../foundation/memo";
 import { slips } from "../../foundation/slips";
 import { readNotation } from "../../ion/internal";
 import { type NamesRow, REGISTRY_NAMES } from "../data/registry";
 import { SHOP_NAMES } from "../data/shop-materials";
 import { addTo } from "../names/multimap";
 import { nameKey } from "../names/words";
-import { namesOfRow, rowOf } from "../registry/registry-index";
+import { namesOfRow, type OwnName, rowOf } from "../registry/registry-index";
 
 /** One name of a substance, cut into words. */
 interface Entry {
@@ -32,7 +34,7 @@ interface SearchIndex {
   readonly byElement: ReadonlyMap<string, readonly NamesRow[]>;
 }
 
-let built: SearchIndex | undefined;
+const built = /* @__PURE__ */ remembering<SearchIndex>(1);
 
 function letterBits(text: string): number {
   let bits = 0;
@@ -49,9 +51,10 @@ function bitCount(bits: number): number {
   return n;
 }
 
-/** The index, built once: some 2000 names made of some 1300 words. */
-export function searchIndex(): SearchIndex {
-  if (built !== undefined) return built;
+/** The index, built once for each set of facts: some 2000 names made of some 1300 words. */
+export const searchIndex = (): SearchIndex => built("", makeIndex);
+
+function makeIndex(): SearchIndex {
   const entries: Entry[] = [];
   const words: Word[] = [];
   const numbers = new Map<string, number>();
@@ -63,8 +66,11 @@ export function searchIndex(): SearchIndex {
     words.push({ text, letters: letterBits(text) });
     return words.length - 1;
   };
-  const add = (row: NamesRow, text: string, by: Entry["by"]) => {
+  const own = ownRows<OwnName>("names");
+  const meant = new Set(own.map(({ name }) => nameKey(name)));
+  const add = (row: NamesRow, text: string, by: Entry["by"], isOwn = false) => {
     const key = nameKey(text);
+    if (!isOwn && meant.has(key)) return;
     entries.push({ row, key, words: key.split(" ").map(numberOf), text, by });
   };
   for (const row of REGISTRY_NAMES()) {
@@ -76,8 +82,9 @@ export function searchIndex(): SearchIndex {
     const row = rowOf(readNotation(good.formula));
     if (row !== undefined) for (const name of [good.name, ...(good.alsoCalled ?? [])]) add(row, name, "shop name");
   }
-  built = { entries, words, numbers, byElement };
-  return built;
+  for (const { name, formula, row = rowOf(readNotation(formula)) } of own)
+    add(row ?? ({ formula, name } as NamesRow), name, "name", true);
+  return { entries, words, numbers, byElement };
 }
 
 /** Slips allowed in a word of this length; in one of three letters only beside other words. */

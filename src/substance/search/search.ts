@@ -3,9 +3,10 @@
 
 import { type Fields, shown } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
+import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { printsItself } from "../../foundation/readable";
 import { readNotation, tryReadNotation } from "../../ion/internal";
-import { readableOptions } from "../argument";
+import { guard, readableOptions } from "../argument";
 import { type NamesRow, REGISTRY_NAMES } from "../data/registry";
 import { badInput, readableText } from "../error";
 import { mendWords } from "../names/formula-of";
@@ -18,7 +19,7 @@ import { numbered } from "../registry/registry-facts";
 import { kinOf, rowOf } from "../registry/registry-index";
 import { entryScore, searchIndex, wordScores } from "./search-index";
 
-const SEARCH = { limit: true } as const satisfies Fields<SearchOptions>;
+const SEARCH = { limit: true, facts: true } as const satisfies Fields<SearchOptions>;
 
 /** One hit. */
 export interface SearchHit {
@@ -45,7 +46,7 @@ const EXACT = 0.96;
 const SURE = 0.65;
 
 /** How the search is narrowed. */
-export interface SearchOptions {
+export interface SearchOptions extends LookupOptions {
   /** At most this many hits, 1 to 200; 10 unless given. */
   readonly limit?: number;
 }
@@ -64,6 +65,7 @@ export interface SearchOptions {
  * search("malachite")[0]?.formula // => "Cu2(OH)2CO3"
  */
 export function search(text: string, options?: SearchOptions): SearchHit[] {
+  if (bringsFacts(options)) return withItsFacts(options, guard, (others) => search(text, others));
   const asked = readableText(text, "a search text");
   const { limit = 10 } = readableOptions(options, SEARCH);
   if (!Number.isInteger(limit) || limit < 1 || limit > MOST_HITS)

@@ -3,6 +3,7 @@
 import { assayOf, positive } from "../../amount/internal";
 import { type Formula, massFractionOf, molarMass, parseFormula } from "../../formula";
 import { type Fields, shown } from "../../foundation/argument";
+import { bringsFacts, type LookupOptions, lookingWith, withItsFacts } from "../../foundation/facts";
 import { waterContent } from "../../hydrate";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../../quantity";
 import { guard } from "../argument";
@@ -12,7 +13,7 @@ import { badInput, SubstanceError } from "../error";
 import { type Substance, substance } from "../registry/substance";
 import { CANDIDATE, type ShopCandidate, shopMaterial, type TextRange } from "./shop";
 
-const PACK = { formula: true, price: true, size: true, assay: true } as const satisfies Fields<PricedPack>;
+const PACK = { formula: true, price: true, size: true, assay: true, facts: true } as const satisfies Fields<PricedPack>;
 
 /** The middle of a range of decimal texts, and half its width, exactly. */
 function middle(lower: string, upper: string): { value: string; halfWidth: string } {
@@ -99,13 +100,15 @@ function needCandidate(candidate: ShopCandidate): void {
  * Usual strength of a shop candidate, counted as its own formula, with the uncertainty of the usual range.
  *
  * @param candidate - one of {@link shopMaterial}
+ * @param options - `facts`: facts of the caller's own, looked up before the tables
  * @returns mass fraction (solids and % w/w) or mass concentration; `undefined` where the trade states none for this form
  * @source the candidate's `source`
  * @category Shelf
  * @example
  * usualStrength(shopMaterial("Epsom salt").candidates[0]!)?.format({ uncertainty: "none" }) // => "99.5 %"
  */
-export function usualStrength(candidate: ShopCandidate): Quantity | undefined {
+export function usualStrength(candidate: ShopCandidate, options?: LookupOptions): Quantity | undefined {
+  if (options !== undefined) return lookingWith(options, guard, () => usualStrength(candidate));
   needCandidate(candidate);
   if (candidate.assay !== undefined)
     return ofTextRange(candidate.assay, `usual strength of ${candidate.soldAs}`, candidate.source);
@@ -131,12 +134,14 @@ export interface ShelfForm {
  * A shop candidate as a material of a plan: form, assay of a solid or strength and density of a solution, all from the
  * usual ranges. Replace them by what your own pack says.
  *
+ * @param options - `facts`: facts of the caller's own, looked up before the tables
  * @throws {SubstanceError} `substance.no-strength` where the trade states no strength for this form
  * @category Shelf
  * @example
  * shelfMaterialOf(shopMaterial("washing soda").candidates[2]!).form // => "Na2CO3"
  */
-export function shelfMaterialOf(candidate: ShopCandidate): ShelfForm {
+export function shelfMaterialOf(candidate: ShopCandidate, options?: LookupOptions): ShelfForm {
+  if (options !== undefined) return lookingWith(options, guard, () => shelfMaterialOf(candidate));
   const strength = usualStrength(candidate);
   if (strength === undefined)
     throw new SubstanceError(
@@ -201,6 +206,7 @@ function dryBy({ thermalSteps }: Substance): Quantity<"temperature"> | undefined
  * gram.
  *
  * @param nameOrFormulas - a shop name, or the formulas to compare
+ * @param options - `facts`: facts of the caller's own, looked up before the tables
  * @returns one row per formula, in the order of the shop table
  * @throws {SubstanceError} as {@link shopMaterial}; {@link FormulaError} for an unreadable formula
  * @source molar masses as {@link molarMass}; densities, looks and temperatures as `sources` of each row says
@@ -208,7 +214,11 @@ function dryBy({ thermalSteps }: Substance): Quantity<"temperature"> | undefined
  * @example
  * distinguishMaterials("washing soda").map((form) => form.lossOnDrying.format({ decimals: 1, uncertainty: "none" })) // => ["63.0 % w/w", "14.5 % w/w", "0.0 % w/w"]
  */
-export function distinguishMaterials(nameOrFormulas: string | readonly (string | Formula)[]): FormMarks[] {
+export function distinguishMaterials(
+  nameOrFormulas: string | readonly (string | Formula)[],
+  options?: LookupOptions,
+): FormMarks[] {
+  if (options !== undefined) return lookingWith(options, guard, () => distinguishMaterials(nameOrFormulas));
   if (typeof nameOrFormulas !== "string" && !Array.isArray(nameOrFormulas))
     throw badInput("a shop name or a list of formulas");
   const formulas =
@@ -248,7 +258,7 @@ function worth(first: string, formula: string): Quantity {
 }
 
 /** A pack to be compared. */
-export interface PricedPack {
+export interface PricedPack extends LookupOptions {
   /** What is in the pack, crystal water included. */
   readonly formula: string | Formula;
   /** Money for the whole pack: `"8.90 EUR"`. */
@@ -272,6 +282,7 @@ export interface PricedPack {
  * pricePerMole({ formula: "Na2CO3·10H2O", price: "2.00 EUR", size: "1 kg" }).format({ decimals: 3, uncertainty: "none" }) // => "0.572 EUR/mol"
  */
 export function pricePerMole(pack: PricedPack): Quantity {
+  if (bringsFacts(pack)) return withItsFacts(pack, guard, pricePerMole);
   guard.fields(pack, PACK, "request");
   const size = positive(pack.size, "mass", "size", { label: "size of the pack" });
   const pure = size.times(assayOf(pack.assay ?? "100 %", "assay"));
