@@ -62,6 +62,9 @@ export const isFacts = (value: unknown): value is Facts =>
 
 interface Refusing {
   refused(value: unknown, argument: string, wanted: string): Error;
+}
+
+interface Guard extends Refusing {
   fields(value: unknown, known: typeof LOOKUP): void;
   record(value: unknown, argument: string): void;
 }
@@ -74,7 +77,7 @@ export function lookingIn<T>(facts: unknown, guard: Refusing, compute: () => T):
 }
 
 /** Computes with the facts of options that have nothing else. */
-export function lookingWith<T>(options: LookupOptions, guard: Refusing, compute: () => T): T {
+export function lookingWith<T>(options: LookupOptions, guard: Guard, compute: () => T): T {
   guard.fields(options, LOOKUP);
   return lookingIn(options.facts, guard, compute);
 }
@@ -84,7 +87,7 @@ export const bringsFacts = (request: unknown): boolean =>
   typeof request === "object" && request !== null && (request as LookupOptions).facts !== undefined;
 
 /** Asks again without the facts of the request, and with these in force. */
-export function withItsFacts<R, T>(request: R, guard: Refusing, ask: (others: R) => T): T {
+export function withItsFacts<R, T>(request: R, guard: Guard, ask: (others: R) => T): T {
   guard.record(request, "request");
   const { facts, ...others } = request as R & LookupOptions;
   return lookingIn(facts, guard, () => ask(others as R));
