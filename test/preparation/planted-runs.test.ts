@@ -1,15 +1,8 @@
 // The verdict against good runs and planted faults whose figures are arithmetic on molar masses (test/data/planted-runs.ts).
-import {
-  evaluateRun,
-  type Finding,
-  identifyByMassLoss,
-  type Observations,
-  type Plan,
-  planPreparation,
-  type Run,
-} from "preparative";
+import { evaluateRun, identifyByMassLoss, type Observations, type Plan, planPreparation, type Run } from "preparative";
 import { describe, expect, it } from "vitest";
 import { FIRED, PLANTED_RUNS, PRECIPITATES } from "../data/planted-runs";
+import { about, scaled, standingOf } from "./verdict/laws";
 
 const plans = new Map<string, Plan>(
   [...PRECIPITATES, ...FIRED].map(({ id, request }) => [id, planPreparation(request)]),
@@ -87,16 +80,6 @@ describe("laws of a verdict", () => {
     expect(tested).toBeGreaterThanOrEqual(130);
   });
 
-  // Ten times the batch on a balance with ten times the step.
-  const scaled = (value: unknown): unknown =>
-    typeof value === "string" && / g$/.test(value)
-      ? `${(10 * Number.parseFloat(value)).toFixed(0)} g`
-      : Array.isArray(value)
-        ? value.map(scaled)
-        : typeof value === "object" && value !== null
-          ? Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, scaled(inner)]))
-          : value;
-
   it("ten times a batch gives the same", () => {
     let tested = 0;
     for (const one of PLANTED_RUNS) {
@@ -112,22 +95,6 @@ describe("laws of a verdict", () => {
     }
     expect(tested).toBeGreaterThanOrEqual(130);
   });
-
-  // What a finding is about: a formula, a jar, a material; its figures change with every weighing.
-  const about = ({ code, text }: Finding): string =>
-    `${code} ${
-      /for (\S+)$|what (\S+) gives|the (.+?) was |if the (.+) was|with .* of (\S+) would/
-        .exec(text)
-        ?.slice(1)
-        .find((one) => one !== undefined) ?? ""
-    }`;
-  type Standing = "heavy" | "fits" | "light";
-  const standingOf = (verdict: readonly Finding[]): Standing =>
-    verdict.some(({ code }) => code === "consistent")
-      ? "fits"
-      : verdict.some(({ code }) => code === "lighter-than-losses-explain")
-        ? "light"
-        : "heavy";
 
   it("a more precise weighing never brings back what a coarser one excluded, nor adds anything but that the mass is off", () => {
     for (const { id } of [...PRECIPITATES, ...FIRED]) {

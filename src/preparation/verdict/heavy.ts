@@ -5,12 +5,22 @@ import { type Formula, molarMass } from "../../formula";
 import { type Quantity, quantity } from "../../quantity";
 import type { BeliefName } from "../data/beliefs";
 import type { PlanningName } from "../data/planning";
+import type { IdentityCandidate } from "../identity/types";
 import { exact, lessThanAll, planned } from "../planning/exact";
 import { isOnBooksOnly } from "../reaction/candidates";
 import { isGas } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
 import { agreement, likelihoodByFire } from "./by-fire";
-import { belief, COVERAGE, clearlyAbove, EXCLUDED, isTooCoarse, likelihoodWithin, percent } from "./difference";
+import {
+  belief,
+  COVERAGE,
+  clearlyAbove,
+  EXCLUDED,
+  isTooCoarse,
+  likelihoodAt,
+  likelihoodWithin,
+  percent,
+} from "./difference";
 import { afterLosses, atMost, type Evidence, leastExplained } from "./evidence";
 import type { Finding, FindingCode } from "./finding";
 import { assayLikelihood, wetCakeSalt } from "./seen";
@@ -79,7 +89,7 @@ export function otherFormulas(evidence: Evidence): Finding[] {
         text: `${grams(dry)} is ${percent(ratio)} of the theory for ${candidate.formula}${byLoss}`,
         mass: candidate.theoreticalYield,
         figure: ratio,
-        likelihood: byMass * (share ?? 1) * (titrated ?? 1),
+        likelihood: byMass * likelihoodOfTests(byFire) * (titrated ?? 1),
         weight: byMass * byTests * expects,
         next:
           identity === undefined
@@ -89,6 +99,10 @@ export function otherFormulas(evidence: Evidence): Finding[] {
     ];
   });
 }
+
+/** Likelihood of what ignition and acid found of a sample, if it were this solid. */
+const likelihoodOfTests = (byFire: IdentityCandidate | undefined): number =>
+  likelihoodAt(byFire?.off.loss ?? 0) * likelihoodAt(byFire?.off.acid ?? 0);
 
 /** What is expected of another solid, and what the tests of a sample leave of it. */
 function expectationOf(
