@@ -277,11 +277,12 @@ export function readBalanced(
   const { matrix, scales } = exactSystem(equation.formulas, equation.reactantCount);
   let common = 1n;
   for (const scale of scales) common *= scale;
-  const balanced = isInNullspace(
-    matrix,
-    numbers.map((value, at) => (value * common) / scales[at]!),
-  );
-  if (numbers.length === 0 || numbers.some((value) => value <= 0n) || !balanced) {
+  const isBalanced = () =>
+    isInNullspace(
+      matrix,
+      numbers.map((value, at) => (value * common) / scales[at]!),
+    );
+  if (numbers.length === 0 || numbers.some((value) => value <= 0n) || !isBalanced()) {
     throw new EquationError("equation.wrong-coefficients", "the record does not contain a balanced equation");
   }
   const bare = new Equation(equation.formulas, equation.reactantCount, equation.arrow, undefined, []);

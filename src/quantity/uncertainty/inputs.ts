@@ -233,7 +233,7 @@ function refuseImpossible(matrix: readonly (readonly Rational[])[]): void {
     if (pivot.n === 0n) return;
     for (let i = k + 1; i < rows.length; i++) {
       const factor = divide(rows[i]![k]!, pivot);
-      if (factor.n !== 0n) rows[i] = rows[i]!.map((x, j) => subtract(x, multiply(factor, row[j]!)));
+      rows[i] = rows[i]!.map((x, j) => subtract(x, multiply(factor, row[j]!)));
     }
   });
 }
