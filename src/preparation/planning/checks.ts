@@ -16,6 +16,7 @@ import { isLye, isPeroxide, type Role } from "../procedure/roles";
 import type { Supplied } from "../reaction/account";
 import { isAcid, isAmmonia } from "../reaction/acids";
 import { keyElement } from "../reaction/candidates";
+import { fateOf } from "../reaction/fate";
 import { isVolatile } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
 import type { Material } from "../shelf/material";
@@ -49,6 +50,8 @@ interface Feeding {
   readonly material: Material;
   readonly supplied: Supplied;
   readonly isSolid: boolean;
+  /** What is left of it is dissolved, and no filter takes it off. */
+  readonly dissolves: boolean;
   /** What stands in the vessel once everything has reacted. */
   readonly left: Quantity;
 }
@@ -76,7 +79,9 @@ const feedingsOf = ({ setting, batch, work }: Given): Feeding[] =>
       );
       const all = standingOf(material, work.reacted ?? work.liquor);
       const left = alike.length === 1 ? all : all.times(supplied.amount).dividedBy(sum(alike));
-      return { material, supplied, isSolid: batch.feeds[i]!.how === "solid", left };
+      const feed = batch.feeds[i]!;
+      const dissolves = feed.how !== "solid" || feed.dissolves;
+      return { material, supplied, isSolid: feed.how === "solid", dissolves, left };
     })
     .filter(({ material }) => !material.species.isWater);
 
@@ -108,13 +113,19 @@ export function takesBack(precipitant: Formula, metal: string | undefined): bool
 }
 
 /** Metal salts that are over: the precipitant is short, and their metal stays in the liquor. */
-const carriersOver = (key: string | undefined, feedings: readonly Feeding[]): Check[] =>
+const carriersOver = (
+  key: string | undefined,
+  feedings: readonly Feeding[],
+  temperature: Quantity<"temperature">,
+): Check[] =>
   feedings
     .filter((f) => key !== undefined && f.material.form.count(key).n !== 0n && isOver(f))
     .map((f) => {
       const need = exact("1").dividedBy(f.supplied.timesStoichiometric).to("%");
       return check(
-        `the precipitant is ${shown(need)} of what the ${f.material.shelf.name} needs: ${shown(leftOf(f))} of that stays in the liquor`,
+        `the precipitant is ${shown(need)} of what the ${f.material.shelf.name} needs: ${shown(leftOf(f))} of that stays ${
+          fateOf(f.material.form, temperature).fallsOut === true ? "undissolved, with the product" : "in the liquor"
+        }`,
         need,
       );
     });
@@ -140,7 +151,7 @@ function precipitation(given: Given): Check[] {
     key === undefined ? undefined : feedings.find(({ material }) => material.form.count(key).n === 0n);
   if (precipitant === undefined) return checks;
   const { name } = precipitant.material.shelf;
-  const short = carriersOver(key, feedings);
+  const short = carriersOver(key, feedings, setting.temperature);
   if (takesBack(precipitant.material.form, key))
     checks.push(check(`no excess of ${name}: it takes the product back into solution`, precipitant.supplied.excess));
   else if (short.length > 0) checks.push(...short);
@@ -166,22 +177,20 @@ function neutralisation(given: Given): Check[] {
         ? check(`${shown(leftOf(solid))} of ${name} is over: it makes another salt of the product`, leftOf(solid))
         : check(`no excess of ${name}: it would make another salt of the product`),
     ];
+  const free = (one: Feeding): string => `${shown(one.left)} of ${one.material.formName}`;
   if (isOver(acid) && isVolatile(acid.material.form))
     return [
-      check(
-        `${shown(acid.left)} of ${acid.material.shelf.name} is left free; it leaves as the liquor is boiled down and the crystals are dried`,
-        acid.left,
-      ),
+      check(`${free(acid)} is left free; it leaves as the liquor is boiled down and the crystals are dried`, acid.left),
     ];
   if (isOver(acid))
     return [
       check(
-        `${shown(acid.left)} of ${acid.material.shelf.name} is left free: the crystals contain acid; plan an excess of ${name} instead`,
+        `${free(acid)} is left free: the crystals contain acid; plan an excess of ${name} instead${solid.dissolves ? ", or neutralise by paper" : ""}`,
         acid.left,
       ),
     ];
-  // A base that is dissolved is not filtered off: ammonia leaves with the steam, lye stays.
-  if (isOver(solid) && !solid.isSolid)
+  // A base that is dissolved is not filtered off: ammonia leaves with the steam, soda and lye stay.
+  if (isOver(solid) && solid.dissolves)
     return [
       check(
         isVolatile(solid.material.form)
@@ -194,9 +203,19 @@ function neutralisation(given: Given): Check[] {
     return [
       check(`filter ${shown(leftOf(solid))} of ${name} off at the end: the liquor is then free of acid`, leftOf(solid)),
     ];
+  if (solid.dissolves && !isVolatile(solid.material.form))
+    return [
+      check(
+        `no excess is planned: keep a little of the ${name} back and bring the liquor to neutral by the paper with it; ${
+          isVolatile(acid.material.form)
+            ? `acid that is left leaves with the steam, ${name} would stay in the crystals`
+            : "what is left of either stays in the crystals"
+        }`,
+      ),
+    ];
   return [
     check(
-      `no excess is planned: ${shown(planned("usualExcess"), 2)} excess of ${name} is usual${solid.isSolid ? ", filtered off at the end" : ""}, so that no free acid is left`,
+      `no excess is planned: ${shown(planned("usualExcess"), 2)} excess of ${name} is usual${solid.dissolves ? "" : ", filtered off at the end"}, so that no free acid is left`,
       planned("usualExcess"),
     ),
   ];
@@ -329,12 +348,10 @@ function complexFormation(given: Given): Check[] {
         ligand.supplied.timesStoichiometric,
       ),
     );
-  if (batch.isolation.how !== "precipitate" && batch.vessel !== undefined)
+  const liquor = given.work.liquor?.volume;
+  if (batch.isolation.how !== "precipitate" && batch.vessel !== undefined && liquor !== undefined)
     checks.push(
-      check(
-        `as much alcohol as liquor, ${shown(batch.vessel.liquid.to("mL"), 2)}, brings most of it down (common practice)`,
-        batch.vessel.liquid,
-      ),
+      check(`as much alcohol as liquor, ${shown(liquor, 2)}, brings most of it down (common practice)`, liquor),
     );
   return checks;
 }
@@ -355,9 +372,13 @@ function redox(given: Given): Check[] {
           ]
         : [],
   );
-  if ("rise" in given.batch.heat) {
+  const isHeated = given.work.drafts.some(({ operation, vessel }) => operation === "heat" && vessel === POT);
+  if ("rise" in given.batch.heat && !isHeated) {
     const { rise } = given.batch.heat.rise;
-    checks.push(check(`${shown(rise, 2)} if all came at once: in portions, and cool`, rise));
+    if (rise.compare(planned("warm")) >= 0)
+      checks.push(
+        check(`it would warm by ${shown(rise, 2).replace("ΔK", "K")} if all came at once: in portions, and cool`, rise),
+      );
   }
   return checks;
 }

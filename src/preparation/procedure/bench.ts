@@ -128,6 +128,12 @@ export class Bench {
     return this.material(i).shelf.name;
   }
 
+  /** Is a material of the equation in the pot? */
+  get hasFeed(): boolean {
+    const { materials } = this.frame.setting;
+    return this.drafts.some(({ vessel, from }) => vessel === POT && materials.some(({ shelf }) => shelf.name === from));
+  }
+
   /** An operation done on a vessel; the vessel it was filled from is empty after. */
   did(vessel: string, done: Done, telling: Telling): Pot {
     this.drafts.push({ ...done, ...telling, vessel });

@@ -11,6 +11,7 @@ import { added, type Reaction, reacted } from "../operation/add";
 import { heat } from "../operation/heat";
 import { exact, planned } from "../planning/exact";
 import { absorbentOf } from "../reaction/absorbing";
+import { isAcid } from "../reaction/acids";
 import { isGas } from "../reaction/fluids";
 import type { Species } from "../reaction/species";
 import { putAsides } from "./asides";
@@ -143,8 +144,15 @@ export function combine(bench: Bench): void {
   const apart = together.length === order.length && order.length > 1 && bench.frame.isolation.how === "precipitate";
   const base = apart ? together.slice(0, 1) : together;
   const rest = order.filter((i) => !base.includes(i) && hostOf(bench, i) === undefined);
-  putAsides(bench, "acidify");
-  for (const i of base) putInto(bench, i, POT);
+  // Strong acid goes into what is there already, never the water onto it.
+  const isStrong = setting.asides.some(
+    (one) => isAcid(one.form) && one.massFraction()?.compare(planned("dilute")) === 1,
+  );
+  if (!isStrong) putAsides(bench, "acidify");
+  for (const i of base) {
+    putInto(bench, i, POT);
+    putAsides(bench, "acidify");
+  }
   putAsides(bench, "with the first");
   for (const i of rest) if (hasVessel(bench, i)) putInto(bench, i, vesselOf(bench, i));
   for (const i of order) {

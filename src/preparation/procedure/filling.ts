@@ -55,8 +55,8 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
         ? ""
         : " in the same vessel";
   const common = { materials: [name], from: name, care: "dissolving" } as const;
-  // The step that fills the vessel tells its size.
-  const fills = vessel === POT && before.isEmpty;
+  // The step that fills the vessel tells its size; what takes no part in the equation does not fill it.
+  const fills = vessel === POT && !bench.hasFeed;
   const room = (look: Look): string => (fills ? vesselIn(look) : "");
   if (feed.how === "dissolve") {
     const { water: of } = feed.dissolving;
@@ -64,7 +64,7 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
     const warm = isHot ? ` at ${celsius(feed.at)} or a little above` : "";
     const needsNone = !of.isPositive();
     const first = feed.shares === true && fills;
-    const joins = feed.shares === true && !fills;
+    const joins = feed.shares === true && !fills && needsNone;
     const kept = protectionOf(bench.material(i).form, "dissolving");
     const care = kept === undefined ? "" : `; ${kept}`;
     const short = isTooLittle(feed, bench.material(i), bench.frame.account.supplied[i]!.amount);

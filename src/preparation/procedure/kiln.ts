@@ -94,7 +94,7 @@ export function kiln(bench: Bench): void {
   const warm =
     at === undefined
       ? `(how hot is not known: no firing temperature of ${setting.product.name} is tabulated)`
-      : `to ${celsius(at)}${below === undefined ? "" : `, and not to ${celsius(below)}, where it changes again`}`;
+      : `to ${celsius(at)}${below === undefined ? "" : `, and not to ${celsius(below)}, where it changes again,`}`;
   const missing = at === undefined ? [`firing temperature of ${setting.product.name}`] : [];
   const after = done.after.with({ unknown: [...done.after.books.unknown, ...missing] });
   bench.did(

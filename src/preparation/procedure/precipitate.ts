@@ -179,7 +179,7 @@ function washed(bench: Bench, before: Pot, decants: boolean): void {
     : "stirring it up on the filter and sucking off";
   bench.did(POT, done, {
     say: () =>
-      `Wash ${times(plan.washes)} with ${bench.hand.water(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}: ${list(salts)} in it go from ${bench.hand.grams(plan.residueUnwashed)} to ${bench.hand.grams(residue)}.`,
+      `Wash ${times(plan.washes)} with ${bench.hand.water(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}: ${list(salts)} in it ${salts.length === 1 ? "goes" : "go"} from ${bench.hand.grams(plan.residueUnwashed)} to ${bench.hand.grams(residue)}.`,
     amounts: [plan.washVolume],
     target: plan.target,
     blank: "washes",

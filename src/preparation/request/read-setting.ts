@@ -12,7 +12,7 @@ import { planned } from "../planning/exact";
 import { isHeatedDry } from "../procedure/kind";
 import { PROCEDURES } from "../procedure/kinds";
 import { fateInRoom } from "../reaction/fate";
-import { inWantedForm } from "../reaction/in-form";
+import { inWantedForm, withForm } from "../reaction/in-form";
 import { formulaFrom, type Species, speciesOf } from "../reaction/species";
 import { readAside, readMaterial } from "../shelf/material";
 import type { PlanRequest } from "./request";
@@ -65,6 +65,25 @@ function asFormed(
   return formed === undefined ? asked : withProduct(asked, formed);
 }
 
+/** The same with what else precipitates as the water gives it: gypsum, where sulfuric acid takes the lime of a calcium salt. */
+function withSolidsAsFormed(
+  read: ReturnType<typeof withProduct>,
+  temperature: Quantity<"temperature">,
+): ReturnType<typeof withProduct> {
+  const { product, products, reactants } = read;
+  const [from, to] = products
+    .filter((one) => one !== product && fateInRoom(one.formula).fallsOut === true)
+    .flatMap((one) => {
+      const formed = hydrateOf(one, reactants, temperature);
+      return formed === undefined ? [] : [[one.formula, formed] as const];
+    })[0] ?? [undefined, undefined];
+  if (from === undefined) return read;
+  const { equation } = read;
+  const found = balancedOnce(`${equation} with ${to}`, () => speciesIn(withForm(equation, from, to)));
+  const same = found.products.find((one) => one.formula.hasSameComposition(product.formula));
+  return same === undefined ? read : withSolidsAsFormed({ ...found, product: same }, temperature);
+}
+
 export function settingOf(request: PlanRequest): Setting {
   const { procedure, waterFactor, vesselFactor } = request;
   if (procedure !== undefined && !PROCEDURES.includes(procedure))
@@ -90,7 +109,9 @@ export function settingOf(request: PlanRequest): Setting {
   });
   checkWarmth(temperature, wet, "temperature");
   const asked = withProduct(read, formulaFrom(request.product));
-  const { equation, reactants, products, product } = wet ? asFormed(read, asked, request, temperature) : asked;
+  const { equation, reactants, products, product } = wet
+    ? withSolidsAsFormed(asFormed(read, asked, request, temperature), temperature)
+    : asked;
   const names = request.materials.map((m) => m.name);
   const twice = names.find((name, i) => names.indexOf(name) !== i);
   if (twice !== undefined)

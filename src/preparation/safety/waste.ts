@@ -277,7 +277,10 @@ export function byProductsOf(
       .flatMap((s) => s.metals.map((metal) => metal.symbol))
       .filter((s, k, all) => rowOf(s) !== undefined && !own.includes(s) && all.indexOf(s) === k);
     const first = metals.length === 0 ? "" : `, after all ${metals.join(" and ")} is precipitated`;
-    const rest = `${share.format({ significant: 2, uncertainty: "none" })} of other salts with it`;
+    const rest =
+      share.compare(exact("100 %")) > 0
+        ? "more of other salts than of it"
+        : `${share.format({ significant: 2, uncertainty: "none" })} of other salts with it`;
     return [
       {
         ...formed,
