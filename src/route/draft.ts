@@ -30,7 +30,7 @@ const makerOf = ({ candidate }: FoundStep, i: number, all: readonly FoundStep[])
   all.find((one) => one.candidate.product.key === candidate.feeds[i]!.key && one.candidate !== candidate);
 
 /** The equation with what is handed on as it is handed on. */
-export function equationIn(step: FoundStep, all: readonly FoundStep[]): BalancedEquation {
+function equationIn(step: FoundStep, all: readonly FoundStep[]): BalancedEquation {
   const { candidate, judgement, materials } = step;
   const makers = materials.map((_, i) => makerOf(step, i, all));
   if (!step.inLiquor && makers.every((one) => one?.inLiquor !== true)) return judgement.equation;

@@ -12,7 +12,6 @@ import { formulaFrom } from "./compound";
 import {
   costsOf,
   type Draft,
-  equationIn,
   equipmentOf,
   gasOf,
   gradeOf,
@@ -81,7 +80,7 @@ function stepOf(draft: Draft, i: number, planOf: (step: FoundStep) => Plan): Rou
   return lazily<RouteStep>({
     family: () => candidate.family.code,
     name: () => candidate.family.name,
-    equation: () => equationIn(step, draft.found.steps),
+    equation: () => unit.equation,
     product: () => formulaFrom(productOf(step)).toUnicode(),
     kept: () => (step.inLiquor ? "liquor" : "solid"),
     plan: () =>
