@@ -29,7 +29,7 @@ export interface AcidConstant {
   /** Name of the acid. */
   readonly name: string;
   /** At 25 °C and zero ionic strength. */
-  readonly pKa: Quantity;
+  readonly pKa: Quantity<"number">;
   /** Key of what the constant rests on. */
   readonly source: SourceKey;
   /** What to mind about this constant, in words. */
@@ -119,7 +119,7 @@ export interface StabilityConstant {
   /** Hydrons bound with them. */
   readonly protons: number;
   /** Cumulative, brought to zero ionic strength. */
-  readonly logBeta: Quantity;
+  readonly logBeta: Quantity<"number">;
   /** Key of what the constant rests on. */
   readonly source: SourceKey;
   /** What to mind about this constant, in words. */

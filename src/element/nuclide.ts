@@ -20,7 +20,7 @@ export interface Nuclide {
   /** Protons and neutrons in the nucleus. */
   readonly massNumber: number;
   /** Molar mass of the neutral atoms in g/mol, with standard uncertainty. */
-  readonly mass: Quantity;
+  readonly mass: Quantity<"molar mass">;
   /** Mole fraction in normal material as decimal text; undefined for a nuclide that does not occur. */
   readonly composition: string | undefined;
   /** Is the mass an estimate from trends, not a measurement? */

@@ -130,7 +130,7 @@ export function hydrateOf(formula: FormulaLike, waters: WaterCount): Formula {
  * @example
  * waterContent("CuSO4·5H2O").format({ decimals: 2, uncertainty: "none" }) // => "36.08 % w/w"
  */
-export function waterContent(formula: FormulaLike, options?: LookupOptions): Quantity<"mass fraction"> {
+export function waterContent(formula: FormulaLike, options?: LookupOptions): Quantity<"number"> {
   if (options !== undefined) return lookingWith(options, guard, () => waterContent(formula));
   const whole = formulaOfArgument(formula);
   const { units, waters } = crystalWater(whole);

@@ -29,7 +29,9 @@ export interface HydrateForm {
   /** Waters for each anhydrous formula unit. */
   readonly waters: Fraction;
   /** Temperatures between which it is the solid beside its own solution; undefined when not known. */
-  readonly range: { readonly from: Quantity | undefined; readonly upTo: Quantity | undefined } | undefined;
+  readonly range:
+    | { readonly from: Quantity<"temperature"> | undefined; readonly upTo: Quantity<"temperature"> | undefined }
+    | undefined;
   /** Sold in shops, so that a pack may hold it. */
   readonly sold: boolean;
   /** Where the form is listed, and where its range comes from. */
@@ -210,13 +212,13 @@ export interface DehydrationStep {
   /** What is left after the stage. */
   readonly formula: Formula;
   /** Temperatures of the stage; in open air, typical, they move by tens of degrees. */
-  readonly from: Quantity;
+  readonly from: Quantity<"temperature">;
   /** Where the stage is complete; undefined where it is not known. */
-  readonly until: Quantity | undefined;
+  readonly until: Quantity<"temperature"> | undefined;
   /** Mass left, as part of the mass at the start. */
-  readonly massFraction: Quantity;
+  readonly massFraction: Quantity<"number">;
   /** Mass lost so far, as part of the mass at the start. */
-  readonly loss: Quantity;
+  readonly loss: Quantity<"number">;
   /** Mass left, where the mass at the start was given. */
   readonly mass: Quantity<"mass"> | undefined;
 }

@@ -24,7 +24,7 @@ export interface HydrationCandidate {
   /** Where that form is listed; undefined for a number that is only arithmetic. */
   readonly source: string | undefined;
   /** Loss of this form on heating to `residue`. */
-  readonly expectedLoss: Quantity<"mass fraction">;
+  readonly expectedLoss: Quantity<"number">;
   /** What was left, if this is the one: the anhydrous salt, or the oxides it goes to on ignition. */
   readonly residue: Formula;
   /** Why a number of waters is not to be believed, in words; undefined for one that is. */
@@ -96,9 +96,9 @@ interface Residue {
 }
 
 /** Loss of a hydrate on heating to a residue of `mass` for each mole of salt. */
-function lossTo(mass: Quantity, salt: Formula, n: Fraction): Quantity<"mass fraction"> {
+function lossTo(mass: Quantity, salt: Formula, n: Fraction): Quantity<"number"> {
   const whole = molarMass(salt).plus(molarMass("H2O").times(n));
-  return whole.minus(mass).dividedBy(whole).to("% w/w") as Quantity<"mass fraction">;
+  return whole.minus(mass).dividedBy(whole).to("% w/w") as Quantity<"number">;
 }
 
 /** Elements that leave as gas on ignition, as oxides or with hydrogen. */

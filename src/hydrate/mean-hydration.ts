@@ -28,7 +28,7 @@ export interface MeanWater {
   /** Mean number of waters for each formula unit. */
   readonly waters: Quantity<"number">;
   /** Mass fraction of the anhydrous salt. */
-  readonly anhydrousFraction: Quantity<"mass fraction">;
+  readonly anhydrousFraction: Quantity<"number">;
   /** The two known forms it lies between, what part of the salt is in the one with more water, and where they are listed. */
   readonly between:
     | {

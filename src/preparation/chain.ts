@@ -7,7 +7,14 @@ import { type Facts, under } from "../foundation/facts";
 import { frozen } from "../foundation/frozen";
 import { type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
-import { type Quantity, type QuantityLike, quantity, sum } from "../quantity";
+import {
+  type PriceDimension,
+  type Quantity,
+  type QuantityLike,
+  quantity,
+  sum,
+  type UnitPriceDimension,
+} from "../quantity";
 import { PlanError } from "./error";
 import { type Plan, planPreparation, recordOf } from "./plan";
 import { exact } from "./planning/exact";
@@ -44,7 +51,7 @@ export interface ChainMaterial {
   /** As printed, crystal water included. */
   readonly form: string;
   /** Over all steps. */
-  readonly portion: Quantity;
+  readonly portion: Quantity<"mass"> | Quantity<"volume">;
   /** Steps that use it, from 1. */
   readonly steps: readonly number[];
 }
@@ -66,9 +73,9 @@ export interface Chain {
   /** What all steps together cost. */
   readonly cost: {
     readonly lines: readonly CostLine[];
-    readonly total: Quantity | undefined;
+    readonly total: Quantity<PriceDimension> | undefined;
     /** For each gram of the last product at the assumed yields. */
-    readonly perGram: Quantity | undefined;
+    readonly perGram: Quantity<UnitPriceDimension> | undefined;
     readonly missing: readonly string[];
   };
   /** Mass of each product at the assumed yields. */

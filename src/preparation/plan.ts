@@ -38,11 +38,11 @@ export interface Weighing {
   /** Formula as the pack holds it. */
   readonly form: string;
   /** What the sums ask for. */
-  readonly exact: Quantity;
+  readonly exact: Quantity<"mass"> | Quantity<"volume">;
   /** The same to the step of the balance or cylinder: what to take. */
-  readonly portion: Quantity;
+  readonly portion: Quantity<"mass"> | Quantity<"volume">;
   /** Amount over what the limiting material uses, as it comes out after rounding. */
-  readonly excess: Quantity;
+  readonly excess: Quantity<"number">;
   /** Is it the one that is used up first? */
   readonly limiting: boolean;
   /** What was said of the material in the request. */
@@ -70,7 +70,7 @@ export interface Plan extends Batch {
   /** How warm and how far to dry, and what tells that it is dry. */
   readonly drying: Drying;
   /** Share of the theory that may be lost before a low yield needs a reason. */
-  readonly handlingLoss: Quantity;
+  readonly handlingLoss: Quantity<"number">;
   /** Does it go, how far, what forms in its place; a plan that does not go at all is refused. */
   readonly feasibility: Feasibility;
   /** Names that contradict the form they are given for: the wrong pack, or water forgotten. */

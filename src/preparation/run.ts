@@ -61,7 +61,7 @@ export interface Run extends Batch {
   /** Pure product in the dry mass by its titration; undefined without one. */
   readonly pureMass: Quantity<"mass"> | undefined;
   /** Yield of pure product; undefined without a titration. */
-  readonly pureYield: Quantity | undefined;
+  readonly pureYield: Quantity<"number"> | undefined;
   /** What the successive weighings say of how dry it is. */
   readonly dryness: Dryness;
   /** What ignition and acid say the product is; undefined without such an observation. */
@@ -69,7 +69,7 @@ export interface Run extends Batch {
   /** The mass against each formula that the product may have. */
   readonly yields: readonly Yield[];
   /** Yield against the wanted formula. */
-  readonly percentYield: Quantity | undefined;
+  readonly percentYield: Quantity<"number"> | undefined;
   /** What the figures say, likeliest first. */
   readonly verdict: readonly Finding[];
   /** The product as a material for the next plan; its assay is estimated from washing and yield unless given. */

@@ -15,6 +15,7 @@ export {
   expandedUncertainty,
   uncertaintyBudget,
 } from "./uncertainty/uncertainty";
+export type { RootOf } from "./value/functions";
 export {
   applyFunction,
   decimalLogarithm,
@@ -31,4 +32,4 @@ export { isQuantity, quantity, quantityFromJSON, tryQuantity } from "./value/qua
 export type { Rounding } from "./value/rational";
 export type { NumberLike } from "./value/read-number";
 export type { Decimal } from "./value/real";
-export type { InputNaming, Measured, Quantity, QuantityLike } from "./value/types";
+export type { DimensionIn, InputNaming, Measured, Quantity, QuantityLike } from "./value/types";

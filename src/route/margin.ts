@@ -9,7 +9,7 @@ export interface Margin {
   /** One sentence for a person to read. */
   readonly text: string;
   /** What the margin rests on: a share, log10(Q/K), pH units or volts. */
-  readonly figure: Quantity;
+  readonly figure: Quantity<"number">;
   /** 0 where it just fails, 1 where nothing threatens it. */
   readonly room: number;
 }

@@ -3,7 +3,7 @@ import type { TemperatureLike } from "../amount";
 import type { BalancedEquation } from "../equation";
 import type { RecordHead } from "../foundation/record";
 import type { Plan, ShelfMaterial } from "../preparation";
-import type { Quantity, QuantityLike } from "../quantity";
+import type { PriceDimension, Quantity, QuantityLike, UnitPriceDimension } from "../quantity";
 import type { FamilyCode } from "./data/families";
 import type { Evidence } from "./evidence";
 import type { Margin } from "./margin";
@@ -76,7 +76,7 @@ export interface RouteStep {
   /** For as much as the next step, or the wanted mass, asks of it. */
   readonly plan: Plan;
   /** Part of the theory that comes out, by the plan's own work and usual losses. */
-  readonly yield: Quantity;
+  readonly yield: Quantity<"number">;
   /** How well the step is vouched for. */
   readonly evidence: Evidence;
   /** How far it is from failing, the nearest first. */
@@ -94,7 +94,7 @@ export interface RouteMaterial {
   /** As printed, crystal water included. */
   readonly form: string;
   /** Over all steps. */
-  readonly portion: Quantity;
+  readonly portion: Quantity<"mass"> | Quantity<"volume">;
   /** Steps that use it, from 1. */
   readonly steps: readonly number[];
 }
@@ -118,15 +118,15 @@ export interface Route {
   /** Mass of the target that the plans are for. */
   readonly wanted: Quantity<"mass">;
   /** Part of the theory over all steps, on the longest way. */
-  readonly yield: Quantity;
+  readonly yield: Quantity<"number">;
   /** The most that the jars give, where all say how much there is. */
   readonly most: Quantity<"mass"> | undefined;
   /** All materials of all steps, with their amounts. */
   readonly inventory: readonly RouteMaterial[];
   /** What the materials cost together. */
   readonly cost: {
-    readonly total: Quantity | undefined;
-    readonly perGram: Quantity | undefined;
+    readonly total: Quantity<PriceDimension> | undefined;
+    readonly perGram: Quantity<UnitPriceDimension> | undefined;
     readonly missing: readonly string[];
   };
   /** What the work needs beside vessels, filter and balance. */

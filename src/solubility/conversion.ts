@@ -17,7 +17,7 @@ const CONVERSION = { from: true, to: true, facts: true } as const satisfies Fiel
 /** Whether boiling one solid with a solution turns it into another. */
 export interface SolidConversion {
   /** Ion set free over ion bound at equilibrium: above this ratio in solution the conversion stops. */
-  readonly equilibriumRatio: Quantity;
+  readonly equilibriumRatio: Quantity<"number">;
   /** "goes" over 100, "goes with excess" from 1 to 100, "hardly" below 1. */
   readonly verdict: "goes" | "goes with excess" | "hardly";
   /** Ion that the solid binds, with its charge. */

@@ -1,13 +1,21 @@
 // A wrong unit or dimension in a literal is a compile error.
 
 import {
+  applyFunction,
   type DensityText,
   type MassFractionText,
   type MassText,
+  meanOfReadings,
+  meansOfPairedReadings,
+  minimum,
   type Quantity,
   quantity,
+  squareRoot,
+  sum,
   type TemperatureText,
+  tryQuantity,
   type VolumeText,
+  withCorrelation,
 } from "preparative/quantity";
 import { assertType, describe, expectTypeOf, it } from "vitest";
 
@@ -47,6 +55,25 @@ describe("quantities as text types", () => {
     assertType<TemperatureText>("5 Δ°C");
     // @ts-expect-error which gallon
     assertType<VolumeText>("5 gal");
+  });
+
+  it("follows the dimension of what is put in", () => {
+    expectTypeOf(sum(["1.0 g", quantity("250 mg")])).toEqualTypeOf<Quantity<"mass">>();
+    expectTypeOf(minimum(["2.0 mol", "900 mmol"])).toEqualTypeOf<Quantity<"amount of substance">>();
+    expectTypeOf(meanOfReadings(["10.01 mL", "10.03 mL"])).toEqualTypeOf<Quantity<"volume">>();
+    expectTypeOf(squareRoot("2")).toEqualTypeOf<Quantity<"number">>();
+    expectTypeOf(quantity({ value: 2, unit: "kg" })).toEqualTypeOf<Quantity<"mass">>();
+    expectTypeOf(withCorrelation({ a: "10.0(1) mL", b: "2.0(1) g" }, []).b).toEqualTypeOf<Quantity<"mass">>();
+    expectTypeOf(meansOfPairedReadings({ a: ["1 g", "2 g"], t: ["20 °C", "21 °C"] }).t).toEqualTypeOf<
+      Quantity<"temperature">
+    >();
+    const one = { name: "one", unit: "g", value: () => 1, partials: () => [0] };
+    expectTypeOf(applyFunction(["1 g"], { ...one, unit: "mL" })).toEqualTypeOf<Quantity<"volume">>();
+    const read = tryQuantity("5 mL");
+    if (read.ok) expectTypeOf(read.value).toEqualTypeOf<Quantity<"volume">>();
+    // @ts-expect-error a sum of volumes is no mass
+    const mass: Quantity<"mass"> = sum(["1 mL", "2 mL"]);
+    assertType<Quantity>(mass);
   });
 
   it("knows the dimension of a literal", () => {

@@ -289,8 +289,8 @@ export function steepness({ a, b }: Segment, percent: number): { rho: number; sl
  */
 export function tabulatedSolutes(options?: LookupOptions): {
   readonly solute: string;
-  readonly upTo: Quantity;
-  readonly temperature: Quantity;
+  readonly upTo: Quantity<"mass fraction">;
+  readonly temperature: Quantity<"temperature">;
   readonly source: string;
 }[] {
   if (options !== undefined) return lookingWith(options, guard, () => tabulatedSolutes());

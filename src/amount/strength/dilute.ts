@@ -4,7 +4,7 @@ import { molarMass } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
 import { readable } from "../../foundation/readable";
-import type { Quantity } from "../../quantity";
+import type { Quantity, StrengthDimension } from "../../quantity";
 import { type DensityLike, grouped, guard } from "../argument";
 import { AmountError } from "../error";
 import { bothWays, contentOf, type PortionLike, portionOf, sameCount, soluteOf } from "../jar/portion";
@@ -41,19 +41,19 @@ export interface Dilution extends Omit<StrengthOptions, "density">, LookupOption
 /** A dilution worked out. */
 export interface DilutionPlan {
   /** The one of the four that was asked for. */
-  readonly answer: Quantity;
+  readonly answer: Quantity<StrengthDimension | "mass" | "volume">;
   /** Which of the four was left out of the request. */
   readonly asked: "from" | "take" | "to" | "makeUpTo";
   /** Strength of the stock. */
-  readonly from: Quantity;
+  readonly from: Quantity<StrengthDimension>;
   /** Volume or mass of stock to take. */
-  readonly take: Quantity;
+  readonly take: Quantity<"mass"> | Quantity<"volume">;
   /** Strength of the diluted solution. */
-  readonly to: Quantity;
+  readonly to: Quantity<StrengthDimension>;
   /** Volume or mass of the diluted solution in all. */
-  readonly makeUpTo: Quantity;
+  readonly makeUpTo: Quantity<"mass"> | Quantity<"volume">;
   /** Mass of water to add, where both masses can be known; volumes are not subtracted. */
-  readonly water: Quantity | undefined;
+  readonly water: Quantity<"mass"> | undefined;
 }
 
 const kindOf = (portion: Quantity): "mass" | "volume" => (portion.dimension === "mass" ? "mass" : "volume");

@@ -43,13 +43,13 @@ export interface MixturePart {
 /** A mixture worked out. */
 export interface Mixture {
   /** Mass fraction of the solute in the mixture; undefined where only volumes were known. */
-  readonly massFraction: Quantity | undefined;
+  readonly massFraction: Quantity<"number"> | undefined;
   /** Sum of the masses of the parts; undefined where only volumes were known. */
-  readonly mass: Quantity | undefined;
+  readonly mass: Quantity<"mass"> | undefined;
   /** Volume and concentration of the mixture, where its density is known or volumes were taken to add up. */
-  readonly volume: Quantity | undefined;
+  readonly volume: Quantity<"volume"> | undefined;
   /** mol/L where the solute is known, else g/L; undefined together with the volume. */
-  readonly concentration: Quantity | undefined;
+  readonly concentration: Quantity<"concentration" | "density"> | undefined;
 }
 
 /**
@@ -160,13 +160,13 @@ export interface MixtureAim extends Omit<StrengthOptions, "density">, LookupOpti
 /** How much of two solutions goes together. */
 export interface TwoParts {
   /** Mass of the stronger, and of the weaker. */
-  readonly strong: Quantity;
+  readonly strong: Quantity<"mass">;
   /** Mass of the weaker. */
-  readonly weak: Quantity;
+  readonly weak: Quantity<"mass">;
   /** Volume of each, where its density is tabulated. */
-  readonly volumeOfStrong: Quantity | undefined;
+  readonly volumeOfStrong: Quantity<"volume"> | undefined;
   /** Volume of the weaker; undefined where its density is not known. */
-  readonly volumeOfWeak: Quantity | undefined;
+  readonly volumeOfWeak: Quantity<"volume"> | undefined;
 }
 
 /**

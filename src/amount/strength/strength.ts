@@ -2,7 +2,7 @@
 
 import type { Fields } from "../../foundation/argument";
 import { bringsFacts, type LookupOptions, withItsFacts } from "../../foundation/facts";
-import { type Quantity, quantity } from "../../quantity";
+import { type Quantity, quantity, type StrengthIn } from "../../quantity";
 import { grouped, guard } from "../argument";
 import { densityFor } from "../density/density";
 import {
@@ -44,10 +44,10 @@ const CONVERSION = { ...STRENGTH, to: true, facts: true } as const satisfies Fie
  * convertStrength("5 % w/w", { of: "CH3COOH", to: "mol/L" }).format({ decimals: 2, uncertainty: "none" }) // => "0.84 mol/L"
  * convertStrength("6 N", { of: "H2SO4", to: "mol/L", equivalents: 2, reaction: "both protons" }).format({ decimals: 1 }) // => "3.0 mol/L"
  */
-export function convertStrength(
+export function convertStrength<const U extends string>(
   strength: StrengthLike,
-  options: LookupOptions & StrengthOptions & { readonly to: string },
-): Quantity {
+  options: LookupOptions & StrengthOptions & { readonly to: U },
+): Quantity<StrengthIn<U>> {
   if (bringsFacts(options)) return withItsFacts(options, guard, (others) => convertStrength(strength, others));
   const given = readStrength(strength, grouped(options, CONVERSION).basis);
   const { kind, unit } = kindOfUnit(options.to, options.to, options.basis);

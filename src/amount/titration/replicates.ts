@@ -3,7 +3,14 @@
 
 import type { Fields } from "../../foundation/argument";
 import { readable } from "../../foundation/readable";
-import { meanOfReadings, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import {
+  type DimensionIn,
+  meanOfReadings,
+  type Quantity,
+  type QuantityLike,
+  quantity,
+  type Unchecked,
+} from "../../quantity";
 import { studentFactor } from "../../quantity/internal";
 import { grouped, guard, listed } from "../argument";
 import { AmountError } from "../error";
@@ -13,9 +20,9 @@ const REPLICATES = { concordance: true, level: true, label: true } as const sati
 >;
 
 /** A reading that lies far from the others. */
-export interface Suspect {
+export interface Suspect<D extends string = Unchecked> {
   /** The reading itself, as it was given. */
-  readonly value: Quantity;
+  readonly value: Quantity<D>;
   /** Grubbs' statistic: distance from the mean in standard deviations. */
   readonly statistic: number;
   /** Largest statistic that chance allows at the chosen level. */
@@ -25,19 +32,19 @@ export interface Suspect {
 }
 
 /** Repeated readings, summed up. */
-export interface Replicates {
+export interface Replicates<D extends string = Unchecked> {
   /** Mean, with the standard deviation of the mean as its uncertainty. */
-  readonly mean: Quantity;
+  readonly mean: Quantity<D>;
   /** Number of readings that were taken into the mean. */
   readonly count: number;
   /** Standard deviation of one reading; undefined for a single one. */
-  readonly standardDeviation: Quantity | undefined;
+  readonly standardDeviation: Quantity<D> | undefined;
   /** Largest less smallest. */
-  readonly range: Quantity;
+  readonly range: Quantity<D>;
   /** Do all readings lie within the wanted range of each other? */
   readonly concordant: boolean;
   /** The reading farthest from the mean, tested; undefined for fewer than three or when all agree. */
-  readonly suspect: Suspect | undefined;
+  readonly suspect: Suspect<D> | undefined;
 }
 
 const MOST_READINGS = 1000;
@@ -59,14 +66,14 @@ const MOST_READINGS = 1000;
  * replicateStatistics(["24.15 mL", "24.10 mL", "24.20 mL"]).standardDeviation!.format({ decimals: 2 }) // => "0.05 mL"
  * replicateStatistics(["24.15 mL", "24.10 mL", "24.20 mL", "25.40 mL"]).suspect!.outlier // => true
  */
-export function replicateStatistics(
-  list: readonly QuantityLike[],
+export function replicateStatistics<const L extends readonly QuantityLike[]>(
+  list: L,
   options: {
     readonly concordance?: QuantityLike | undefined;
     readonly level?: number | undefined;
     readonly label?: string;
   } = {},
-): Replicates {
+): Replicates<DimensionIn<L[number]>> {
   const { concordance, level = 0.95, label = "readings" } = grouped(options, REPLICATES);
   if (listed(list, "readings").length === 0 || list.length > MOST_READINGS) {
     throw new AmountError("amount.readings", `${list.length} readings; give 1 to ${MOST_READINGS}`);

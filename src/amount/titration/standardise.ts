@@ -65,7 +65,7 @@ export interface Standardisation {
   /** The titrant as `titrate` takes it. */
   readonly titrant: Titrant;
   /** The strength that each portion gives, summed up and judged. */
-  readonly replicates: Replicates;
+  readonly replicates: Replicates<"concentration">;
   /** What to look at: strengths too far apart, an outlier. */
   readonly warnings: readonly string[];
 }

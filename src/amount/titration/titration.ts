@@ -97,7 +97,7 @@ export interface Titration {
   /** Mean titre, less the blank. */
   readonly titre: Quantity<"volume">;
   /** Mean, spread and test of the titres. */
-  readonly replicates: Replicates;
+  readonly replicates: Replicates<"volume">;
   /** Amount of analyte in the sample taken. */
   readonly amount: Quantity<"amount of substance">;
   /** Mass of analyte, where its formula is given. */
@@ -105,7 +105,7 @@ export interface Titration {
   /** Concentration of the sample, where it was taken by volume. */
   readonly concentration: Quantity<"concentration"> | undefined;
   /** Mass fraction of the analyte, where the sample was weighed and the formula is given. */
-  readonly massFraction: Quantity | undefined;
+  readonly massFraction: Quantity<"number"> | undefined;
   /** What to look at: discordant titres, a suspect reading, slightly more than the whole. */
   readonly warnings: readonly string[];
 }

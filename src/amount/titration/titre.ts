@@ -44,7 +44,7 @@ const READINGS = { initial: true, final: true } as const satisfies Fields<Burett
 const isReadings = (titre: Titre): titre is BuretteReadings =>
   typeof titre === "object" && titre !== null && !isQuantity(titre) && !("value" in titre);
 
-export interface Titres extends Replicates {
+export interface Titres extends Replicates<"volume"> {
   /** What was left out, in words. */
   readonly notes: readonly string[];
 }

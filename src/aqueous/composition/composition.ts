@@ -26,7 +26,7 @@ export interface DissolvedSpecies {
   /** In elementary charges; 0 for a molecule. */
   readonly charge: number;
   /** In mol for each kg of water. */
-  readonly molality: Quantity;
+  readonly molality: Quantity<"molality">;
   /** In the whole of the solution. */
   readonly amount: Quantity<"amount of substance">;
 }
@@ -62,7 +62,7 @@ export interface Saturation {
   /** Mineral name, age or polymorph of a solid; undefined where the table names none. */
   readonly form: string | undefined;
   /** log10(Q/K): 0 where it stands; its uncertainty tells how sure that is. Undefined for excluded solids. */
-  readonly index: Quantity | undefined;
+  readonly index: Quantity<"number"> | undefined;
   /** `either` where the constants leave open whether it stands; `excluded` where it was not allowed to form. */
   readonly state: "stands" | "under-saturated" | "either" | "excluded";
   /** Reason of the state in words, where there is something to say. */
@@ -74,11 +74,11 @@ export interface FiltrateIon {
   /** With its charge; none for a molecule. */
   readonly formula: string;
   /** In all the forms it is bound in. */
-  readonly concentration: Quantity;
+  readonly concentration: Quantity<"concentration">;
   /** In the whole filtrate, in all its forms. */
   readonly amount: Quantity<"amount of substance">;
   /** Of what was put in: 1 for all. Undefined for hydrons. */
-  readonly share: Quantity | undefined;
+  readonly share: Quantity<"number"> | undefined;
 }
 
 /** Another answer that the doubt of the constants allows. */
@@ -94,9 +94,9 @@ export interface OtherAnswer {
 /** What is in the beaker. */
 export interface AqueousComposition {
   /** Minus log10 of the activity of H+ at equilibrium. */
-  readonly pH: Quantity;
+  readonly pH: Quantity<"number">;
   /** In mol/kg: half the sum of molality times squared charge over all ions. */
-  readonly ionicStrength: Quantity;
+  readonly ionicStrength: Quantity<"molality">;
   /** Most abundant first. */
   readonly species: readonly DissolvedSpecies[];
   /** Solids at equilibrium; empty where everything dissolves. */

@@ -40,7 +40,11 @@ export interface OverPH {
   /** One for each step of pH, beginning at `from`. */
   readonly points: readonly AtPH[];
   /** Each metal or other ion that a solid takes: where least of it is dissolved. */
-  readonly least: readonly { readonly ion: string; readonly pH: Quantity; readonly concentration: Quantity }[];
+  readonly least: readonly {
+    readonly ion: string;
+    readonly pH: Quantity<"number">;
+    readonly concentration: Quantity<"concentration">;
+  }[];
   /** Formulas of the solids that stand somewhere. */
   readonly solids: readonly string[];
   /** What the constants do not cover, in words; figures that depend on it are doubtful. */

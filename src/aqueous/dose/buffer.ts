@@ -55,7 +55,7 @@ export interface BufferRecipe {
   /** What is in it, at equilibrium. */
   readonly composition: AqueousComposition;
   /** mol/L of strong acid or base per pH unit. */
-  readonly capacity: Quantity;
+  readonly capacity: Quantity<"concentration">;
 }
 
 const BUFFER_FIELDS = { pH: true, concentration: true, volume: true, pair: true, ...ADDITION_FIELDS } as const;
@@ -135,7 +135,7 @@ function nearest(away: (pair: BufferPair, base: number) => number): BufferPair {
  * });
  * bufferCapacity(buffer).format({ decimals: 3, uncertainty: "none" }) // => "0.058 mol/L"
  */
-export function bufferCapacity(composition: AqueousComposition): Quantity {
+export function bufferCapacity(composition: AqueousComposition): Quantity<"concentration"> {
   const { read, solved } = originOf(composition);
   if (read.pH !== undefined) throw new AqueousError("aqueous.bad-option", "a pH that is held has no capacity");
   const { model, totals } = solved;

@@ -49,7 +49,7 @@ export interface Dose {
   /** Of the substance as it is weighed, at the usual assay of a good; undefined for a solution. */
   readonly mass: Quantity<"mass"> | undefined;
   /** Of the mixture after the dose. */
-  readonly pH: Quantity;
+  readonly pH: Quantity<"number">;
   /** What was taken for a name of the shop. */
   readonly assumptions: readonly string[];
 }
@@ -161,7 +161,7 @@ export interface Redissolving {
   /** Of the reagent's solution. */
   readonly volume: Quantity<"volume"> | undefined;
   /** Of the solution with that amount in it. */
-  readonly pH: Quantity;
+  readonly pH: Quantity<"number">;
   /** The solid that goes last. */
   readonly last: string;
 }

@@ -66,10 +66,10 @@ export interface OverExcess {
   readonly least:
     | {
         readonly added: Quantity<"amount of substance">;
-        readonly excess: Quantity | undefined;
-        readonly concentration: Quantity;
-        readonly share: Quantity;
-        readonly pH: Quantity;
+        readonly excess: Quantity<"number"> | undefined;
+        readonly concentration: Quantity<"concentration">;
+        readonly share: Quantity<"number">;
+        readonly pH: Quantity<"number">;
       }
     | undefined;
   /** Formulas of the solids that stand somewhere. */

@@ -43,7 +43,7 @@ export interface CurvePoint {
   /** Added from the burette so far. */
   readonly volume: Quantity<"volume">;
   /** Of the mixture in the flask. */
-  readonly pH: Quantity;
+  readonly pH: Quantity<"number">;
 }
 
 /** A titration curve. */
@@ -53,7 +53,7 @@ export interface TitrationCurve {
   /** Last volume of the curve. */
   readonly to: Quantity<"volume">;
   /** pH at any volume. */
-  at(volume: QuantityLike<"volume", VolumeText>): Quantity;
+  at(volume: QuantityLike<"volume", VolumeText>): Quantity<"number">;
 }
 
 interface Origin {
@@ -166,7 +166,7 @@ export interface EndPoint {
   /** Added from the burette up to the end point. */
   readonly volume: Quantity<"volume">;
   /** Of the mixture at the end point. */
-  readonly pH: Quantity;
+  readonly pH: Quantity<"number">;
   /** d(pH)/dV there, per mL: how sharp it is. */
   readonly steepness: number;
 }
@@ -301,15 +301,15 @@ export interface IndicatorChoice {
   /** Name of the indicator in the trade. */
   readonly name: string;
   /** pH between which it changes. */
-  readonly from: Quantity;
+  readonly from: Quantity<"number">;
   /** pH at which its change is complete, on the basic side. */
-  readonly to: Quantity;
+  readonly to: Quantity<"number">;
   /** Colour on the acid side, then on the basic side. */
   readonly colours: readonly [acid: string, base: string];
   /** The larger of the two errors, with its sign, in % of the titre. */
-  readonly error: Quantity;
+  readonly error: Quantity<"number">;
   /** Error if the titration stops where the change begins, and where it is complete, in % of the titre. */
-  readonly errors: readonly [first: Quantity, last: Quantity];
+  readonly errors: readonly [first: Quantity<"number">, last: Quantity<"number">];
   /** Both errors within 1 %. */
   readonly fits: boolean;
 }

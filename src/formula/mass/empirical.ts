@@ -66,7 +66,7 @@ export interface EmpiricalFormula extends EmpiricalCandidate {
   /** Amount of each constituent, its ratio to the smallest, and the whole number it was read as. */
   readonly ratios: readonly {
     readonly constituent: string;
-    readonly amount: Quantity;
+    readonly amount: Quantity<"amount of substance" | "molality">;
     readonly ratio: number;
     readonly count: number;
   }[];

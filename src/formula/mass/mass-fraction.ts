@@ -22,7 +22,7 @@ export interface ElementShare {
   /** Atoms per formula unit. */
   readonly count: Fraction;
   /** Mass fraction in per cent, with standard uncertainty. */
-  readonly massFraction: Quantity;
+  readonly massFraction: Quantity<"number">;
 }
 
 /** Count times molar mass, as one step of the working. */

@@ -30,7 +30,7 @@ export interface OxideEquivalent {
   /** Moles of oxide per mole of the material, exactly. */
   readonly amount: Fraction;
   /** Mass of oxide per mass of material, as a number, with standard uncertainty. */
-  readonly massFraction: Quantity;
+  readonly massFraction: Quantity<"number">;
 }
 
 /** The element that an oxide (or any other basis) stands for: the only one besides oxygen, or hydrogen in water. */

@@ -75,7 +75,7 @@ export interface FormedSolid {
   /** Dry, crystal water included. */
   readonly mass: Quantity<"mass">;
   /** Part of its metal that is in it: 1 for all that was put in. */
-  readonly share: Quantity;
+  readonly share: Quantity<"number">;
 }
 
 /** Does it go? */
@@ -83,7 +83,7 @@ export interface Feasibility {
   /** In a word or a few: does it go, and how far. */
   readonly verdict: FeasibilityVerdict;
   /** Part of the theoretical yield that forms; undefined where no figure can be had. */
-  readonly share?: Quantity | undefined;
+  readonly share?: Quantity<"number"> | undefined;
   /** What stands at the end, most first; the product itself among it. */
   readonly solids: readonly FormedSolid[];
   /** Each with its figures and what it rests on. */

@@ -129,7 +129,7 @@ export function identifyByMassLoss(request: MassLossRequest): Identity {
       expectedLoss,
       difference: loss?.minus(expectedLoss),
       acidPerGram,
-      water: quantity({ value: (100 * water).toPrecision(4), unit: "%" }) as Quantity<"mass fraction">,
+      water: quantity({ value: (100 * water).toPrecision(4), unit: "%" }),
       off,
       fits: [off.loss, off.acid].every((z) => z === undefined || Math.abs(z) <= COVERAGE),
     };

@@ -15,7 +15,7 @@ export interface SampleMixture {
   /** The candidate; for two solids both, the share is that of the first. */
   readonly formulas: readonly string[];
   /** Part of the sample that is the first formula; for a fire that is not done, the part of it that is done. */
-  readonly share: Quantity<"mass fraction">;
+  readonly share: Quantity<"number">;
   /** Standard uncertainties by which loss and acid disagree about the share; undefined with one test. */
   readonly off: number | undefined;
   /** Part of the likelihood of all mixtures, every share equally likely beforehand; 0 to 1. */
@@ -77,7 +77,7 @@ function fitted(tests: readonly Ends[], constant: number): Fit | undefined {
 }
 
 /** The fitted share as a quantity, made from the tests it rests on. */
-function shareOf({ parts }: Fit, symbol: string): Quantity<"mass fraction"> {
+function shareOf({ parts }: Fit, symbol: string): Quantity<"number"> {
   const used = parts.filter(({ weight }) => weight > 0);
   return used
     .map(({ test: { found, first, second }, weight }) =>
@@ -92,7 +92,7 @@ function shareOf({ parts }: Fit, symbol: string): Quantity<"mass fraction"> {
       symbol: `w(${symbol})`,
       label: `share of ${symbol}`,
       rule: "(found - other) / (one - other), weighted by what each test tells",
-    }) as Quantity<"mass fraction">;
+    }) as Quantity<"number">;
 }
 
 interface Judged {

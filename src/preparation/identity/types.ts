@@ -42,13 +42,13 @@ export interface IdentityCandidate {
   /** What is assumed of air and heat. */
   readonly condition: string | undefined;
   /** Share of the dry sample that ignition would drive off. */
-  readonly expectedLoss: Quantity<"mass fraction">;
+  readonly expectedLoss: Quantity<"number">;
   /** Loss found less loss expected, for the dry sample. */
-  readonly difference: Quantity | undefined;
+  readonly difference: Quantity<"number"> | undefined;
   /** Acid that a gram of it neutralises; undefined where it neutralises none that can be calculated. */
-  readonly acidPerGram: Quantity | undefined;
+  readonly acidPerGram: Quantity<"molality"> | undefined;
   /** Water beside the formula that fits best, as a share of the sample, within what is allowed. */
-  readonly water: Quantity<"mass fraction">;
+  readonly water: Quantity<"number">;
   /** Standard uncertainties by which each test is off, with that water. */
   readonly off: { readonly loss: number | undefined; readonly acid: number | undefined };
   /** Every test within two standard uncertainties. */
@@ -60,7 +60,7 @@ export interface IdentityCandidate {
 /** What the sample is, as far as the tests tell. */
 export interface Identity {
   /** Loss of mass on ignition as a share of the sample. */
-  readonly loss: Quantity<"mass fraction"> | undefined;
+  readonly loss: Quantity<"number"> | undefined;
   /** Best first. */
   readonly candidates: readonly IdentityCandidate[];
   /** What it may be where it is no single candidate: with something inert, half fired, two together; the likeliest first. */

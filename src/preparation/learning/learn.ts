@@ -16,13 +16,16 @@ export interface LearnedFigure {
   /** What it is the figure of: a way of working, a product, a material. */
   readonly of: string;
   /** With its standard uncertainty. */
-  readonly value: Quantity;
+  readonly value: Quantity<"number" | "specific volume">;
   /** Runs or titrations it rests on, beside the prior. */
   readonly n: number;
   /** Where it lies with 95 % probability. */
-  readonly interval: { readonly lower: Quantity; readonly upper: Quantity };
+  readonly interval: {
+    readonly lower: Quantity<"number" | "specific volume">;
+    readonly upper: Quantity<"number" | "specific volume">;
+  };
   /** What was believed before the first run. */
-  readonly prior: Quantity;
+  readonly prior: Quantity<"number" | "specific volume">;
   /** One sentence for a person to read. */
   readonly text: string;
 }
@@ -32,13 +35,13 @@ export interface Learned {
   /** Share of the theory that stays on filters and vessels (wet), with crystals (crystals), or in crucibles (dry), of one run on average. */
   readonly handlingLoss: readonly LearnedFigure[];
   /** The most that a single next run should lose, with 97.5 % probability: what a plan takes as its handling loss. */
-  readonly allowances: readonly { readonly of: string; readonly handlingLoss: Quantity }[];
+  readonly allowances: readonly { readonly of: string; readonly handlingLoss: Quantity<"number"> }[];
   /** Liquor that a gram of dry product keeps in its cake, by product. */
   readonly retainedLiquor: readonly LearnedFigure[];
   /** Assay of a pack, by the name of the material. */
   readonly assays: readonly LearnedFigure[];
   /** What yields scatter by from run to run. */
-  readonly scatter: Quantity;
+  readonly scatter: Quantity<"number">;
   /** Runs that teach nothing of losses and assays, and why. */
   readonly leftOut: readonly { readonly run: number; readonly why: string }[];
 }

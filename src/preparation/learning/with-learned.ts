@@ -56,7 +56,7 @@ export function withLearned(given: PlanRequest, learned: Learned): PlanRequest {
         standardUncertainty: found.value.standardUncertainty!.toString(),
       });
       const assay = found.value.compare("100 %") > 0 ? whole : found.value;
-      return { ...material, assay: assay as Quantity<"mass fraction"> };
+      return { ...material, assay: assay as Quantity<"number"> };
     }),
   };
 }

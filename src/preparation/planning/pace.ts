@@ -16,8 +16,8 @@ export interface Pace {
   /** Share of the air of the room if all were given off at once, by gas. */
   readonly atOnce: readonly {
     readonly formula: string;
-    readonly share: Quantity;
-    readonly limit: Quantity | undefined;
+    readonly share: Quantity<"number">;
+    readonly limit: Quantity<"number"> | undefined;
   }[];
   /** Least time for the whole addition, with the room's air changes; undefined for gases that need a hood. */
   readonly leastTime: Quantity<"time"> | undefined;

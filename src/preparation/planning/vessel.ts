@@ -20,7 +20,7 @@ export interface GasEvolved {
   /** True for gases that need a hood at any scale. */
   readonly hood: boolean;
   /** Share of the air of the room it should stay under, from memory of national lists; undefined where none is known. */
-  readonly limit: Quantity | undefined;
+  readonly limit: Quantity<"number"> | undefined;
 }
 
 /** The vessel that the batch asks for. */

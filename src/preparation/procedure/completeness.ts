@@ -12,7 +12,7 @@ export type Completeness =
       /** Temperature the figure is for. */
       readonly at: Quantity<"temperature">;
       /** Share of the theory that precipitates. */
-      readonly fallsOut: Quantity;
+      readonly fallsOut: Quantity<"number">;
       /** What the figures leave out. */
       readonly limits: string;
       readonly test: string;

@@ -4,7 +4,7 @@
 import { molarMass } from "../../formula";
 import { attempt } from "../../foundation/error";
 import { isOneOf } from "../../ion/internal";
-import { type Quantity, quantity, sum } from "../../quantity";
+import { type Quantity, quantity, type StrengthDimension, sum } from "../../quantity";
 import { type DissolvingWater, waterToDissolve } from "../../solubility";
 import { exact, planned } from "../planning/exact";
 import type { Account } from "../reaction/account";
@@ -22,7 +22,7 @@ export interface Dilution {
   /** Water that the solution is poured into. */
   readonly water: Quantity<"mass">;
   /** Strength after. */
-  readonly to: Quantity;
+  readonly to: Quantity<StrengthDimension>;
 }
 
 /** How one material goes into the pot. */

@@ -34,11 +34,11 @@ export type Isolation =
   | {
       readonly how: "crystallise";
       /** Grams of the anhydrous product in 100 g of water at the temperature of the room. */
-      readonly perHundredGramsWater: Quantity;
+      readonly perHundredGramsWater: Quantity<"mass">;
       /** Water that just holds all of the product there; below it, crystals. */
-      readonly waterToSaturate: Quantity;
+      readonly waterToSaturate: Quantity<"mass">;
       /** Product that each 100 g of water left in the liquor keeps. */
-      readonly retainedPer100g: Quantity;
+      readonly retainedPer100g: Quantity<"mass">;
       /** What the table says of the product, with its source. */
       readonly solubility: Solubility | undefined;
       readonly why: string;
@@ -56,8 +56,8 @@ export type WashSchedule =
   | {
       readonly plan: WashPlan;
       readonly salts: readonly string[];
-      readonly saltMass: Quantity;
-      readonly retained: Quantity;
+      readonly saltMass: Quantity<"mass">;
+      readonly retained: Quantity<"volume">;
     }
   | { readonly missing: string };
 

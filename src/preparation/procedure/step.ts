@@ -2,7 +2,7 @@
 
 import { frozen } from "../../foundation/frozen";
 import { lazily } from "../../foundation/lazy";
-import type { Quantity } from "../../quantity";
+import type { Quantity, StrengthDimension } from "../../quantity";
 import type { Contents } from "../contents/contents";
 import type { Operation } from "../operation/operation";
 import type { StepCaution, StepCautions } from "../safety/step-cautions";
@@ -29,11 +29,11 @@ export interface ProcedureStep {
   /** Materials that are used in it, by their names in the request. */
   readonly materials: readonly string[];
   /** What to take for it. */
-  readonly amounts: readonly Quantity[];
+  readonly amounts: readonly (Quantity<"mass"> | Quantity<"volume">)[];
   /** What it should come to: a temperature, a mass, a strength. */
-  readonly target: Quantity | undefined;
+  readonly target: Quantity<"temperature" | "mass" | "volume" | StrengthDimension> | undefined;
   /** What not to pass: the warmest, the shortest time. */
-  readonly limit: Quantity | undefined;
+  readonly limit: Quantity<"temperature" | "time" | "mass" | "volume"> | undefined;
   /** What to mind in this step. */
   readonly cautions: readonly StepCaution[];
   /** The observation of a run that it takes. */

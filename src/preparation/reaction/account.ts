@@ -17,11 +17,11 @@ export interface Supplied {
   /** Species of the equation that the material supplies. */
   readonly species: string;
   /** Mass or volume taken. */
-  readonly portion: Quantity;
+  readonly portion: Quantity<"mass"> | Quantity<"volume">;
   /** Of the species in the portion, at the assay or strength. */
   readonly amount: Quantity<"amount of substance">;
   /** Amount over what the extent uses, as a share of what is used. */
-  readonly excess: Quantity;
+  readonly excess: Quantity<"number">;
   /** Amount over the amount the extent uses: 1 is exactly enough. */
   readonly timesStoichiometric: Quantity<"number">;
   /** Amount left over; below zero if it falls short although it was meant to be in excess. */

@@ -136,7 +136,7 @@ export interface RecipeYield {
   /** Found, or calculated from the percent yield. */
   readonly mass: Quantity<"mass">;
   /** Mass over the theoretical yield, in %. */
-  readonly percentYield: Quantity;
+  readonly percentYield: Quantity<"number">;
   /** What of the two the recipe gives. */
   readonly given: "mass" | "percent yield";
 }

@@ -37,7 +37,7 @@ export const usualLossOf = ({
 /** The room the work is done in. */
 export interface Room {
   /** Of the air in the room. */
-  readonly volume: Quantity;
+  readonly volume: Quantity<"volume">;
   /** Air changes per hour. */
-  readonly changes: Quantity;
+  readonly changes: Quantity<"time^-1">;
 }

@@ -1,5 +1,12 @@
 // What a batch costs: the part of each pack that is used, over what it makes.
-import { type Quantity, type QuantityLike, quantity, sum } from "../../quantity";
+import {
+  type PriceDimension,
+  type Quantity,
+  type QuantityLike,
+  quantity,
+  sum,
+  type UnitPriceDimension,
+} from "../../quantity";
 import { PlanError } from "../error";
 import type { Supplied } from "../reaction/account";
 import type { Material } from "./material";
@@ -10,11 +17,11 @@ export interface CostLine {
   /** Name that the person gives it on the shelf. */
   readonly material: string;
   /** Part of the pack price that the portion uses. */
-  readonly cost: Quantity;
+  readonly cost: Quantity<PriceDimension>;
   /** Price per gram or millilitre as sold. */
-  readonly unitPrice: Quantity;
+  readonly unitPrice: Quantity<UnitPriceDimension>;
   /** Part of the cost that pays for the excess left in the liquor. */
-  readonly unused: Quantity;
+  readonly unused: Quantity<PriceDimension>;
 }
 
 /** Cost of a batch; undefined parts name what is missing. */
@@ -22,11 +29,11 @@ export interface Cost {
   /** One line for each material with a price. */
   readonly lines: readonly CostLine[];
   /** The sum; undefined while a price is missing. */
-  readonly total: Quantity | undefined;
+  readonly total: Quantity<PriceDimension> | undefined;
   /** For a gram of the product that is expected. */
-  readonly perGram: Quantity | undefined;
+  readonly perGram: Quantity<UnitPriceDimension> | undefined;
   /** For a mole of the product that is expected. */
-  readonly perMole: Quantity | undefined;
+  readonly perMole: Quantity<UnitPriceDimension> | undefined;
   /** What the cost lacks to be complete, such as a price. */
   readonly missing: readonly string[];
 }

@@ -1,7 +1,14 @@
 // The ledger of a store room: what came in, what was issued, what a stocktake found. Plain data, which any storage keeps.
 import type { Formula } from "../../formula";
 import type { RecordHead } from "../../foundation/record";
-import type { Quantity, QuantityLike, QuantityRecord } from "../../quantity";
+import type {
+  PriceDimension,
+  Quantity,
+  QuantityLike,
+  QuantityRecord,
+  StrengthDimension,
+  UnitPriceDimension,
+} from "../../quantity";
 import type { Portion } from "../request/request";
 
 /** A quantity as the ledger keeps it: the text that was given, or its record. */
@@ -103,19 +110,19 @@ export interface Lot {
   /** What is really in it, crystal water included. */
   readonly form: string;
   /** Mass fraction of the form; undefined where none was given. */
-  readonly assay: Quantity | undefined;
+  readonly assay: Quantity<"mass fraction" | "number"> | undefined;
   /** Of a solution; undefined where none was given. */
-  readonly strength: Quantity | undefined;
+  readonly strength: Quantity<StrengthDimension> | undefined;
   /** Mass or volume of the whole when it came in. */
-  readonly received: Quantity;
+  readonly received: Quantity<"mass"> | Quantity<"volume">;
   /** By the books since the last count. */
-  readonly onHand: Quantity;
+  readonly onHand: Quantity<"mass"> | Quantity<"volume">;
   /** What counts found less than the books had, all together; below zero where more was found. */
-  readonly unaccounted: Quantity;
+  readonly unaccounted: Quantity<"mass"> | Quantity<"volume">;
   /** Money for one unit of it: for a gram or a millilitre. */
-  readonly unitCost: Quantity | undefined;
+  readonly unitCost: Quantity<UnitPriceDimension> | undefined;
   /** What is on hand cost. */
-  readonly value: Quantity | undefined;
+  readonly value: Quantity<PriceDimension> | undefined;
   /** Where it came from; undefined where it was not said. */
   readonly from: string | undefined;
 }
@@ -125,9 +132,9 @@ export interface Reach {
   /** Name that the person gives the material. */
   readonly name: string;
   /** In all lots together. */
-  readonly onHand: Quantity;
+  readonly onHand: Quantity<"mass"> | Quantity<"volume">;
   /** For one round of the plans. */
-  readonly needed: Quantity;
+  readonly needed: Quantity<"mass"> | Quantity<"volume">;
   /** Rounds that what is on hand is enough for. */
   readonly rounds: number;
 }
@@ -139,15 +146,15 @@ export interface ShoppingLine {
   /** As printed, crystal water included. */
   readonly form: string;
   /** For all the plans together. */
-  readonly needed: Quantity;
+  readonly needed: Quantity<"mass"> | Quantity<"volume">;
   /** In all lots together. */
-  readonly onHand: Quantity;
+  readonly onHand: Quantity<"mass"> | Quantity<"volume">;
   /** Needed less on hand; always above zero. */
-  readonly missing: Quantity;
+  readonly missing: Quantity<"mass"> | Quantity<"volume">;
   /** Packs of the size bought last; undefined where none was bought. */
   readonly packs: number | undefined;
   /** Size bought last; undefined where none was bought. */
-  readonly packSize: Quantity | undefined;
+  readonly packSize: Quantity<"mass"> | Quantity<"volume"> | undefined;
   /** Of the packs at the price paid last; undefined where none is known. */
-  readonly cost: Quantity | undefined;
+  readonly cost: Quantity<PriceDimension> | undefined;
 }

@@ -19,7 +19,7 @@ export interface Dryness {
   /** Water still in it, by the same calculation. */
   readonly waterLeft: Quantity<"mass"> | undefined;
   /** Share of the wet cake that was liquor. */
-  readonly moistureOfCake: Quantity<"mass fraction"> | undefined;
+  readonly moistureOfCake: Quantity<"number"> | undefined;
 }
 
 /** Losses that shrink by a constant factor: each is q times the one before, all that follow sum to q / (1 - q). */

@@ -53,5 +53,5 @@ export interface Yield {
   /** Mass of this formula if nothing is lost. */
   readonly theoreticalYield: Quantity<"mass">;
   /** Mass found over mass expected, with its uncertainty. */
-  readonly percentYield: Quantity;
+  readonly percentYield: Quantity<"number">;
 }

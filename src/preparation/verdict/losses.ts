@@ -32,7 +32,7 @@ export interface Loss {
   /** What was lost where, for a person to read. */
   readonly text: string;
   /** As recorded. */
-  readonly amount: Quantity;
+  readonly amount: Quantity<"mass"> | Quantity<"volume">;
   /** Product, or what would have become product, that went with it. */
   readonly product: Quantity<"mass">;
   /** More was recorded than there was. */

@@ -156,8 +156,9 @@ interface TextByDimension {
 
 type Matching<T> = { [D in keyof TextByDimension]: T extends TextByDimension[D] ? D : never }[keyof TextByDimension];
 
+/** A dimension that only the run says; a quantity of it goes where any is wanted, and is checked there. */
 // biome-ignore lint/suspicious/noExplicitAny: text known only at run time may be of any dimension; run time checks it
-type Unchecked = any;
+export type Unchecked = any;
 
 /** The dimension a literal text stands for; unchecked when the text is only known at run time. */
 export type DimensionOf<T extends string> = string extends T
@@ -165,3 +166,25 @@ export type DimensionOf<T extends string> = string extends T
   : [Matching<T>] extends [never]
     ? Unchecked
     : Matching<T>;
+
+/** The dimension of a unit written out in a program; unchecked where it is only known at run time. */
+export type UnitDimension<U extends string> = [U] extends [""]
+  ? "number"
+  : string extends U
+    ? Unchecked
+    : DimensionOf<`1 ${U}`>;
+/** Dimensions of money: a price, whose name says the currency. */
+export type PriceDimension = `price (${string})`;
+/** Dimensions of money for a mass, a volume or an amount of substance. */
+export type UnitPriceDimension = `price per ${"mass" | "volume" | "amount of substance"} (${string})`;
+/** Dimensions that the strength of a solution may be given in: which one, the unit says. */
+export type StrengthDimension =
+  | "mass fraction"
+  | "volume fraction"
+  | "mole fraction"
+  | "concentration"
+  | "density"
+  | "molality"
+  | "number";
+/** The dimension of a strength in a unit written out in a program: a plain `%` or `ppm` may be of mass, volume or amount. */
+export type StrengthIn<U extends string> = UnitDimension<U> extends "number" ? StrengthDimension : UnitDimension<U>;

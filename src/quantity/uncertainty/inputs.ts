@@ -6,7 +6,7 @@ import { inputLeaf, nodeOf, quantity } from "../value/quantity";
 import { add, divide, multiply, type Rational, rational, subtract, ZERO } from "../value/rational";
 import { type NumberLike, toRational } from "../value/read-number";
 import { fromDecimal, squareRootOf } from "../value/real";
-import type { Quantity, QuantityLike } from "../value/types";
+import type { DimensionIn, Quantity, QuantityLike } from "../value/types";
 import { uncertaintyOf } from "./budget";
 
 /** Readings of one thing, exactly, in SI units less the offset of the scale. */
@@ -85,7 +85,10 @@ const differenceOf = (unit: string): string => `Δ${unit}`;
  * @example
  * meanOfReadings(["10.01 mL", "10.03 mL", "10.02 mL"]).toString() // => "10.0200 ± 0.0058 mL"
  */
-export function meanOfReadings(list: readonly QuantityLike[], naming: Naming = {}): Quantity {
+export function meanOfReadings<const L extends readonly QuantityLike[]>(
+  list: L,
+  naming: Naming = {},
+): Quantity<DimensionIn<L[number]>> {
   needNaming(naming);
   const sample = sampleOf(list, naming.label ?? "readings");
   const mean = inputLeaf(sample.mean, sample.like, naming, {
@@ -111,12 +114,12 @@ export function meanOfReadings(list: readonly QuantityLike[], naming: Naming = {
  * const { a, b } = meansOfPairedReadings({ a: ["1.0 g", "1.2 g", "1.1 g"], b: ["2.0 g", "1.8 g", "1.9 g"] });
  * a!.plus(b!).standardUncertainty!.toString() // => "0"
  */
-export function meansOfPairedReadings<const K extends string>(
-  series: Readonly<Record<K, readonly QuantityLike[]>>,
-): Record<K, Quantity> {
+export function meansOfPairedReadings<const S extends Readonly<Record<string, readonly QuantityLike[]>>>(
+  series: S,
+): { -readonly [K in keyof S]: Quantity<DimensionIn<S[K][number]>> } {
   needRecord(series, "series of readings");
-  const names = Object.keys(series) as K[];
-  const samples = names.map((name) => sampleOf(series[name], name));
+  const names = Object.keys(series);
+  const samples = names.map((name) => sampleOf(series[name]!, name));
   const n = samples[0]?.deviations.length ?? 0;
   const odd = samples.findIndex((s) => s.deviations.length !== n);
   if (odd >= 0) {
@@ -135,10 +138,10 @@ export function meansOfPairedReadings<const K extends string>(
     { covariances, degreesOfFreedom: n - 1 },
   );
   const stated = names.map((name) => {
-    const { symbol = name, label } = means[name];
-    return [name, withStated(means[name], series[name], label === undefined ? { symbol } : { symbol, label }, name)];
+    const { symbol = name, label } = means[name]!;
+    return [name, withStated(means[name]!, series[name]!, label === undefined ? { symbol } : { symbol, label }, name)];
   });
-  return Object.fromEntries(stated) as Record<K, Quantity>;
+  return Object.fromEntries(stated) as { -readonly [K in keyof S]: Quantity<DimensionIn<S[K][number]>> };
 }
 
 function members<K extends string>(
@@ -177,14 +180,14 @@ function members<K extends string>(
  * const { a, b } = withCorrelation({ a: "10.0(1) mL", b: "10.0(1) mL" }, [["a", "b", 1]]);
  * a!.minus(b!).standardUncertainty!.toString() // => "0"
  */
-export function withCorrelation<const K extends string>(
-  inputs: Readonly<Record<K, QuantityLike>>,
-  coefficients: readonly (readonly [NoInfer<K>, NoInfer<K>, NumberLike])[],
-): Record<K, Quantity> {
+export function withCorrelation<const I extends Readonly<Record<string, QuantityLike>>>(
+  inputs: I,
+  coefficients: readonly (readonly [keyof I & string, keyof I & string, NumberLike])[],
+): { -readonly [K in keyof I]: Quantity<DimensionIn<I[K]>> } {
   needRecord(inputs, "correlated inputs");
   needList(coefficients, "coefficients");
-  const names = Object.keys(inputs) as K[];
-  const all = names.map((name) => quantity(inputs[name], {}));
+  const names = Object.keys(inputs);
+  const all = names.map((name) => quantity(inputs[name]!, {}));
   const u2 = all.map((q, i) => {
     const variance = uncertaintyOf(nodeOf(q));
     if (variance === undefined) throw new QuantityError("quantity.uncertainty", `${names[i]} carries no uncertainty`);
@@ -216,7 +219,7 @@ export function withCorrelation<const K extends string>(
     names,
     all.map((like) => ({ value: nodeOf(like).value, like })),
     { covariances, degreesOfFreedom: undefined },
-  );
+  ) as { -readonly [K in keyof I]: Quantity<DimensionIn<I[K]>> };
 }
 
 /** A correlation matrix is positive semidefinite: exact elimination, pivot by pivot. */

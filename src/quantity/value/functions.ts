@@ -4,6 +4,7 @@ import type { Fields } from "../../foundation/argument";
 import { once } from "../../foundation/memo";
 import { QuantityError } from "../error";
 import { withArticle } from "../text/meant";
+import type { Unchecked, UnitDimension } from "../text/text";
 import { guard, needList, needNaming } from "./argument";
 import { dimension, isNumber, KELVIN } from "./dimension";
 import { choice, combination, evaluated, type Naming, type Operation } from "./graph";
@@ -12,7 +13,7 @@ import { add, compare, divide, multiply, rational, ZERO } from "./rational";
 import { type NumberLike, toRational } from "./read-number";
 import { type Decimal, decimal, fromDecimal, squareRootOf, toDecimal } from "./real";
 import { commonDecimals, mismatch, sumDimension } from "./result";
-import type { Quantity, QuantityLike } from "./types";
+import type { DimensionIn, Quantity, QuantityLike } from "./types";
 import { readUnit, usualUnit } from "./unit";
 
 /**
@@ -22,7 +23,10 @@ import { readUnit, usualUnit } from "./unit";
  * @example
  * sum(["1.0 g", "250 mg"]).toString() // => "1.25 g"
  */
-export function sum(list: readonly QuantityLike[], naming?: Naming): Quantity {
+export function sum<const L extends readonly QuantityLike[]>(
+  list: L,
+  naming?: Naming,
+): Quantity<DimensionIn<L[number]>> {
   needList(list, "sum");
   if (naming !== undefined) needNaming(naming);
   if (list.length === 0) throw new QuantityError("quantity.readings", "the sum of an empty list has no unit");
@@ -100,7 +104,10 @@ function chosen(list: readonly QuantityLike[], word: "min" | "max", naming?: Nam
  * @example
  * minimum(["2.0 mol", "900 mmol"]).toString() // => "900 mmol"
  */
-export const minimum = (list: readonly QuantityLike[], naming?: Naming): Quantity => chosen(list, "min", naming);
+export const minimum = <const L extends readonly QuantityLike[]>(
+  list: L,
+  naming?: Naming,
+): Quantity<DimensionIn<L[number]>> => chosen(list, "min", naming);
 
 /**
  * The largest of several quantities; its uncertainty is that of the one chosen.
@@ -109,7 +116,10 @@ export const minimum = (list: readonly QuantityLike[], naming?: Naming): Quantit
  * @example
  * maximum(["2.0 mol", "900 mmol"]).toString() // => "2.0 mol"
  */
-export const maximum = (list: readonly QuantityLike[], naming?: Naming): Quantity => chosen(list, "max", naming);
+export const maximum = <const L extends readonly QuantityLike[]>(
+  list: L,
+  naming?: Naming,
+): Quantity<DimensionIn<L[number]>> => chosen(list, "max", naming);
 
 const SPEC = { name: true, unit: true, value: true, partials: true } as const satisfies Fields<
   Parameters<typeof applyFunction>[1]
@@ -127,16 +137,16 @@ const SPEC = { name: true, unit: true, value: true, partials: true } as const sa
  * @example
  * applyFunction(["0.5 rad"], { name: "sin", unit: "", value: ([x]) => Math.sin(x!.toNumber()), partials: ([x]) => [Math.cos(x!.toNumber())] }).format({ significant: 4 }) // => "0.4794"
  */
-export function applyFunction(
+export function applyFunction<const U extends string>(
   operands: readonly QuantityLike[],
   spec: {
     readonly name: string;
-    readonly unit: string;
+    readonly unit: U;
     readonly value: (values: readonly Decimal[]) => NumberLike;
     readonly partials: (values: readonly Decimal[]) => readonly NumberLike[];
   },
   naming?: Naming,
-): Quantity {
+): Quantity<UnitDimension<U>> {
   needList(operands, "apply");
   guard.fields(spec, SPEC, "the function to apply");
   if (naming !== undefined) needNaming(naming);
@@ -242,6 +252,13 @@ const positive = (v: Decimal, name: string): Decimal => {
   return v;
 };
 
+/** The dimension of a square root: of a number a number, of an area a length; of another the run says it. */
+export type RootOf<D extends string> = [D] extends ["number" | "mass fraction" | "volume fraction" | "mole fraction"]
+  ? "number"
+  : [D] extends ["area"]
+    ? "length"
+    : Unchecked;
+
 /**
  * Square root, to 40 digits; the dimension must have even exponents.
  * @throws {QuantityError} `quantity.out-of-range` for a negative value, `quantity.wrong-dimension`
@@ -249,7 +266,7 @@ const positive = (v: Decimal, name: string): Decimal => {
  * @example
  * squareRoot("2").format({ significant: 8 }) // => "1.4142136"
  */
-export function squareRoot(like: QuantityLike): Quantity {
+export function squareRoot<const Q extends QuantityLike>(like: Q): Quantity<RootOf<DimensionIn<Q>>> {
   const node = nodeOf(like);
   if (node.value.n < 0n) throw new QuantityError("quantity.out-of-range", "the square root of a negative value");
   if (node.dimension.exponents.some((e) => e % 2 !== 0) || node.dimension.currencies.length > 0) {

@@ -9,7 +9,6 @@ import { withDecimalComma } from "../text/decimal-sign";
 import { formatQuantity } from "../text/format";
 import type { FormatOptions } from "../text/format-options";
 import { hintFor } from "../text/meant";
-import type { DimensionOf } from "../text/text";
 import { uncertaintyOf } from "../uncertainty/budget";
 import { guard, needInputNaming, needNaming } from "./argument";
 import { type Dimension, dimensionPower, ownDimension, product, quotient } from "./dimension";
@@ -33,7 +32,7 @@ import { add, compare, divide, multiply, negate, power, type Rational, rational,
 import { type NumberLike, toRational } from "./read-number";
 import { type Decimal, squareRootOf, toDecimal } from "./real";
 import { commonDecimals, meets, mismatch, plainUnit, resultUnit, sumDimension } from "./result";
-import { BRAND, type InputNaming, type Quantity, type QuantityLike } from "./types";
+import { BRAND, type DimensionIn, type InputNaming, type Quantity, type QuantityLike } from "./types";
 import { readUnit, type Unit, usualUnit } from "./unit";
 
 const MAX_POWER = 12;
@@ -305,9 +304,7 @@ export function isQuantity(value: unknown): value is Quantity {
  * quantity("12.5(2) g").standardUncertainty?.toString() // => "0.2"
  * quantity("12,5 g" as string, { decimalSign: "," }).toString() // => "12.5 g"
  */
-export function quantity<const T extends string>(like: T, naming?: InputNaming): Quantity<DimensionOf<T>>;
-export function quantity<D extends string>(like: Quantity<D>, naming?: InputNaming): Quantity<D>;
-export function quantity(like: QuantityLike, naming?: InputNaming): Quantity;
+export function quantity<const Q extends QuantityLike>(like: Q, naming?: InputNaming): Quantity<DimensionIn<Q>>;
 export function quantity(like: QuantityLike, naming: InputNaming = NO_NAMING): Quantity {
   if (naming !== NO_NAMING) {
     needInputNaming(naming);
@@ -335,10 +332,10 @@ export function quantity(like: QuantityLike, naming: InputNaming = NO_NAMING): Q
  * @example
  * tryQuantity("12.5 g").ok // => true
  */
-export function tryQuantity(
-  like: QuantityLike,
+export function tryQuantity<const Q extends QuantityLike>(
+  like: Q,
   naming?: InputNaming,
-): Result<Quantity, ErrorWithCode<QuantityErrorCode>> {
+): Result<Quantity<DimensionIn<Q>>, ErrorWithCode<QuantityErrorCode>> {
   return attempt(() => quantity(like, naming));
 }
 

@@ -2,6 +2,7 @@
 import type { Facts } from "../../foundation/facts";
 import type { FormatOptions } from "../text/format-options";
 import type { Distribution } from "../text/read";
+import type { DimensionOf, Unchecked, UnitDimension } from "../text/text";
 import type { Naming, Node } from "./graph";
 import type { QuantityRecord } from "./json";
 import type { NumberLike } from "./read-number";
@@ -91,6 +92,23 @@ export interface Measured<U extends string = string> {
   /** Degrees of freedom of the standard uncertainty; infinite unless given. */
   readonly degreesOfFreedom?: number | undefined;
 }
+
+/**
+ * The dimension of what stands for a quantity, as far as its type says it: of a literal text, of a quantity whose
+ * dimension is known, of a unit. Unchecked where only the run says it.
+ *
+ * @category Quantities
+ * @example
+ * const gram: DimensionIn<"1 g"> = "mass";
+ * gram // => "mass"
+ */
+export type DimensionIn<Q> = Q extends string
+  ? DimensionOf<Q>
+  : Q extends { readonly dimension: infer D extends string }
+    ? D
+    : Q extends { readonly unit: infer U extends string }
+      ? UnitDimension<U>
+      : Unchecked;
 
 /** Whatever stands for a quantity. */
 // biome-ignore lint/suspicious/noExplicitAny: as for Quantity, a computed one must be assignable to any dimension

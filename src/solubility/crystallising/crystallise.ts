@@ -62,7 +62,7 @@ export interface Crop {
   /** Dry, crystal water included. */
   readonly mass: Quantity<"mass">;
   /** Share of all the salt that is in this crop. */
-  readonly share: Quantity;
+  readonly share: Quantity<"number">;
 }
 
 /** A crystallisation. */

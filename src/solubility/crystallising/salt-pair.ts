@@ -74,13 +74,13 @@ export interface SaltPairPlan {
   /** Other salt that comes with it. */
   readonly contamination: Quantity<"mass">;
   /** Wanted salt in the crop, as a mass fraction in %. */
-  readonly purity: Quantity;
+  readonly purity: Quantity<"number">;
   /** Crop over the whole amount. */
-  readonly yield: Quantity;
+  readonly yield: Quantity<"number">;
   /** S(hot)/S(cold) of the wanted salt over 3, of the other under 1.5, crop over 90 % pure: worth doing (common practice). */
   readonly worthwhile: boolean;
   /** Solubility at the hot temperature over that at the cold one, for each salt. */
-  readonly ratios: { readonly wanted: Quantity; readonly other: Quantity };
+  readonly ratios: { readonly wanted: Quantity<"number">; readonly other: Quantity<"number"> };
   /** What the calculation takes as true, in words. */
   readonly assumption: string;
   /** What to know before relying on it. */

@@ -56,7 +56,7 @@ export interface DissolvedVerdict {
   /** Anhydrous mass that the water can dissolve beside the other substances; undefined when unknown. */
   readonly capacity: Quantity<"mass"> | undefined;
   /** Anhydrous mass over capacity; the same salt named twice counts together. */
-  readonly saturation: Quantity | undefined;
+  readonly saturation: Quantity<"number"> | undefined;
   /** Anhydrous mass that precipitates if all the others stay; undefined unless `stays` is "no". */
   readonly excess: Quantity<"mass"> | undefined;
   /** Solid that would precipitate, where the table says. */

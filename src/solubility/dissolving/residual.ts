@@ -25,7 +25,7 @@ export interface Residual {
   /** Mass of the product, in the form named, that stays in the liquor. */
   readonly mass: Quantity<"mass">;
   /** Share of the whole product, when `of` was given. */
-  readonly share: Quantity | undefined;
+  readonly share: Quantity<"number"> | undefined;
   /** Solubility used: g anhydrous per 100 g of all water. */
   readonly perHundredGramsWater: Quantity<"mass">;
   /** The table's answer; undefined when a solubility was passed in. */

@@ -26,7 +26,7 @@ export interface SaturatedSolution {
   /** Grams of the salt as named (hydrate included) per 100 g of water ADDED; undefined if any amount dissolves. */
   readonly asNamedPerHundredGramsAdded: Quantity<"mass"> | undefined;
   /** Mass of anhydrous salt over mass of solution. */
-  readonly massFraction: Quantity<"mass fraction">;
+  readonly massFraction: Quantity<"number">;
   /** Amount of anhydrous salt over mass of water. */
   readonly molality: Quantity<"molality">;
   /** Density of the saturated solution, as given or from the density table; undefined where neither reaches. */

@@ -11,13 +11,13 @@ export type CarbonateOutcome = "normal" | "mixed" | "basic" | "hydroxide" | "non
 /** The liquor and what stands in it. */
 export interface CarbonateLiquor {
   /** Of the liquor at equilibrium. */
-  readonly pH: Quantity;
+  readonly pH: Quantity<"number">;
   /** What the solids are, taken together. */
   readonly outcome: CarbonateOutcome;
   /** Solids at equilibrium, most first. */
-  readonly solids: readonly { readonly formula: string; readonly share: Quantity }[];
+  readonly solids: readonly { readonly formula: string; readonly share: Quantity<"number"> }[];
   /** Share of the metal that stays dissolved. */
-  readonly left: Quantity;
+  readonly left: Quantity<"number">;
 }
 
 /** Excess of the precipitant. */

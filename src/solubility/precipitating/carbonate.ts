@@ -43,7 +43,7 @@ export interface CarbonateVerdict {
    */
   readonly verdict: "normal" | "mixed" | "basic" | "hydroxide";
   /** The index; undefined where no two constants are weighed. */
-  readonly index: Quantity | undefined;
+  readonly index: Quantity<"number"> | undefined;
   /** Solids to expect, likeliest first. */
   readonly expected: readonly string[];
   /** What the trade knows of this case. */

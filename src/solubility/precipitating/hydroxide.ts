@@ -53,15 +53,15 @@ export interface HydroxideRequest extends LookupOptions {
 /** Where a hydroxide precipitates and where it dissolves again. */
 export interface HydroxideRange {
   /** pH at which it begins to precipitate; undefined if it never does at this concentration. */
-  readonly startsAt: Quantity | undefined;
+  readonly startsAt: Quantity<"number"> | undefined;
   /** pH from which at most `residual` stays dissolved; undefined if it never gets that low. */
-  readonly completeFrom: Quantity | undefined;
+  readonly completeFrom: Quantity<"number"> | undefined;
   /** pH above which more than `residual` is dissolved again; undefined below pH 14. */
-  readonly redissolvesFrom: Quantity | undefined;
+  readonly redissolvesFrom: Quantity<"number"> | undefined;
   /** pH above which the whole metal is in solution again; undefined below pH 14. */
-  readonly allDissolvedFrom: Quantity | undefined;
+  readonly allDissolvedFrom: Quantity<"number"> | undefined;
   /** Least dissolved metal and the pH where it is. */
-  readonly least: { readonly concentration: Quantity<"concentration">; readonly pH: Quantity };
+  readonly least: { readonly concentration: Quantity<"concentration">; readonly pH: Quantity<"number"> };
 }
 
 /** The range, counted and by hand. */

@@ -82,9 +82,9 @@ export interface DissolvedAmount {
   /** All dissolved metal over free metal; 1 where nothing binds it. */
   readonly complexation: number;
   /** Of the saturated solution. */
-  readonly pH: Quantity;
+  readonly pH: Quantity<"number">;
   /** Of the saturated solution. */
-  readonly ionicStrength: Quantity;
+  readonly ionicStrength: Quantity<"molality">;
   /** What to know before relying on it. */
   readonly warnings: readonly string[];
 }
@@ -98,7 +98,7 @@ export interface MolarSolubility extends DissolvedAmount {
    */
   readonly basis: EquilibriumBasis;
   /** Ksp used: the table's, or your own. */
-  readonly product: Quantity;
+  readonly product: Quantity<"number">;
   /**
    * As a textbook calculates: Ksp and what is named, nothing else, ideal unless `ionicStrength` is given. Undefined where by
    * hand the solution is over-saturated already.

@@ -78,7 +78,7 @@ export interface MixtureOutcome {
   /** Does any of the solid form? */
   readonly precipitates: boolean;
   /** Ion product over solubility product: above 1 it may fall, above about 1e4 it falls to 99 %. */
-  readonly saturation: Quantity;
+  readonly saturation: Quantity<"number">;
   /** Solid that precipitates, per volume of the mixture; 0 mol/L when none. */
   readonly fallsOut: Quantity<"concentration">;
   /** Each ion before and after, and the share left in the liquor. */
@@ -86,7 +86,7 @@ export interface MixtureOutcome {
     readonly formula: string;
     readonly before: Quantity<"concentration">;
     readonly after: Quantity<"concentration">;
-    readonly shareLeft: Quantity;
+    readonly shareLeft: Quantity<"number">;
   }[];
   /** What to know before relying on it. */
   readonly warnings: readonly string[];

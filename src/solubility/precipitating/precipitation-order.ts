@@ -51,7 +51,7 @@ export interface StartOfSolid {
    */
   readonly startsAt: Quantity<"concentration"> | undefined;
   /** Share of this metal still dissolved when the next one begins; undefined where none does. */
-  readonly leftWhenNextStarts: Quantity | undefined;
+  readonly leftWhenNextStarts: Quantity<"number"> | undefined;
 }
 
 /** One solid in a selective precipitation. */

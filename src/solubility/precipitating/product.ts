@@ -37,9 +37,9 @@ export interface SolubilityProduct {
   /** What one formula unit sets free. */
   readonly ions: readonly DissolvedIon[];
   /** Negative decimal logarithm; its uncertainty is half the spread of the sources. */
-  readonly pKsp: Quantity;
+  readonly pKsp: Quantity<"number">;
   /** The constant, concentrations in mol/L. */
-  readonly value: Quantity;
+  readonly value: Quantity<"number">;
   /** Key of the source; `cite` prints it. */
   readonly source: SourceKey;
   /** What to know before relying on it. */

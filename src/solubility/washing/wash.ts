@@ -80,7 +80,7 @@ export interface WashPlan {
   /** Salt allowed to stay, as a mass. */
   readonly target: Quantity<"mass">;
   /** Share of the salt that one wash leaves. */
-  readonly leftByOneWash: Quantity;
+  readonly leftByOneWash: Quantity<"number">;
   /** Most product that all washes together can dissolve, never more than the cake; undefined if not asked or not known. */
   readonly productLost: Quantity<"mass"> | undefined;
   /** What to know before relying on it. */

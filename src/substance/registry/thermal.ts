@@ -31,7 +31,7 @@ export interface ThermalStep {
   /** Solids that are left. */
   readonly remains: readonly ThermalAmount[];
   /** Mass of what remains by the mass of one formula unit of the substance. */
-  readonly massLeft: Quantity;
+  readonly massLeft: Quantity<"number">;
   /** What temperatures and products rest on. */
   readonly source: SourceKey;
 }

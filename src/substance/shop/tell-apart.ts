@@ -5,7 +5,14 @@ import { type Formula, massFractionOf, molarMass, parseFormula } from "../../for
 import { type Fields, shown } from "../../foundation/argument";
 import { bringsFacts, type LookupOptions, lookingWith, withItsFacts } from "../../foundation/facts";
 import { waterContent } from "../../hydrate";
-import { isQuantity, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import {
+  isQuantity,
+  type Quantity,
+  type QuantityLike,
+  quantity,
+  type StrengthDimension,
+  type UnitPriceDimension,
+} from "../../quantity";
 import { guard } from "../argument";
 import type { StatedAssay } from "../data/shop-materials";
 import { cite, type SourceKey } from "../data/sources";
@@ -107,7 +114,10 @@ function needCandidate(candidate: ShopCandidate): void {
  * @example
  * usualStrength(shopMaterial("Epsom salt").candidates[0]!)?.format({ uncertainty: "none" }) // => "99.5 %"
  */
-export function usualStrength(candidate: ShopCandidate, options?: LookupOptions): Quantity | undefined {
+export function usualStrength(
+  candidate: ShopCandidate,
+  options?: LookupOptions,
+): Quantity<StrengthDimension> | undefined {
   if (options !== undefined) return lookingWith(options, guard, () => usualStrength(candidate));
   needCandidate(candidate);
   if (candidate.assay !== undefined)
@@ -123,11 +133,11 @@ export interface ShelfForm {
   /** What is really in it, crystal water included. */
   readonly form: string;
   /** Mass fraction of the form; absent where it is not known. */
-  readonly assay?: Quantity;
+  readonly assay?: Quantity<"mass fraction" | "number">;
   /** Of a solution; absent for a solid. */
-  readonly strength?: Quantity;
+  readonly strength?: Quantity<StrengthDimension>;
   /** Of a liquid; absent where it is not known. */
-  readonly density?: Quantity;
+  readonly density?: Quantity<"density">;
 }
 
 /**
@@ -162,7 +172,7 @@ export function shelfMaterialOf(candidate: ShopCandidate, options?: LookupOption
         form: stated.of!,
         assay: rangeQuantity(stated, "%", `stated as ${stated.of}`, candidate.source),
       };
-    return { ...shared, assay: strength };
+    return { ...shared, assay: strength as Quantity<"mass fraction" | "number"> };
   }
   if (candidate.density === undefined) return { ...shared, strength };
   return {
@@ -181,7 +191,7 @@ export interface FormMarks {
   /** Crystal water included. */
   readonly molarMass: Quantity<"molar mass">;
   /** Mass fraction lost when dried to the anhydrous salt; 0 for an anhydrous one. */
-  readonly lossOnDrying: Quantity<"mass fraction">;
+  readonly lossOnDrying: Quantity<"number" | "mass fraction">;
   /** Temperature by which the water is gone, where steps are known. */
   readonly dryBy?: Quantity<"temperature">;
   /** Near room temperature; absent where none is known. */
@@ -189,7 +199,7 @@ export interface FormMarks {
   /** Looks, in words; absent where not known. */
   readonly appearance?: string;
   /** A gram of this holds as much as this many grams of the first form. */
-  readonly worth: Quantity;
+  readonly worth: Quantity<"number">;
   /** What density, looks and the temperature rest on, by key. */
   readonly sources: { readonly density?: SourceKey; readonly appearance?: SourceKey; readonly dryBy?: SourceKey };
 }
@@ -235,7 +245,7 @@ export function distinguishMaterials(
       formula: known.formula,
       name: known.name,
       molarMass: molarMass(formula),
-      lossOnDrying: formula === "H2O" ? (quantity("0 % w/w") as Quantity<"mass fraction">) : waterContent(formula),
+      lossOnDrying: formula === "H2O" ? quantity("0 % w/w") : waterContent(formula),
       ...(temperature === undefined ? {} : { dryBy: temperature }),
       ...(density === undefined ? {} : { density }),
       ...(appearance === undefined ? {} : { appearance }),
@@ -281,7 +291,7 @@ export interface PricedPack extends LookupOptions {
  * @example
  * pricePerMole({ formula: "Na2CO3·10H2O", price: "2.00 EUR", size: "1 kg" }).format({ decimals: 3, uncertainty: "none" }) // => "0.572 EUR/mol"
  */
-export function pricePerMole(pack: PricedPack): Quantity {
+export function pricePerMole(pack: PricedPack): Quantity<UnitPriceDimension> {
   if (bringsFacts(pack)) return withItsFacts(pack, guard, pricePerMole);
   guard.fields(pack, PACK, "request");
   const size = positive(pack.size, "mass", "size", { label: "size of the pack" });
