@@ -105,6 +105,15 @@ describe("oxidation states", () => {
     expect(oxidationStates("FeO").assumptions).toEqual([]);
   });
 
+  it("refuses a charge that the metals in brackets cannot carry, and takes one that they can", () => {
+    // sodium and potassium are +1 each in compounds
+    expect(attempt(() => oxidationStates("[NaK]^4+[Fe(CN)6]^4-"))).toMatchObject({
+      ok: false,
+      error: { code: "equation.oxidation-state-unknown" },
+    });
+    expect(String(oxidationStates("[NaK]^2+SO4^2-"))).toBe("Na +1, K +1, S +6, O -2");
+  });
+
   it("refuses where the rules do not settle it, rather than guess", () => {
     expect(attempt(() => oxidationStates("CuZn"))).toMatchObject({
       ok: false,

@@ -120,7 +120,7 @@ function readPlain(text: string): Equation | undefined {
     }
     if (code !== 183) return undefined;
   }
-  if (reactants < 0 || start >= length || !isPlainStart(text, 0)) return undefined;
+  if (reactants < 0 || !isPlainStart(text, 0)) return undefined;
   starts[count] = start;
   ends[count++] = length;
   const formulas: Formula[] = [];

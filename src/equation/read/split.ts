@@ -55,7 +55,7 @@ function isDash(character: string): boolean {
 /** Index of the first character at or after `from` that is no white space. */
 function skipSpace(text: string, from: number): number {
   let at = from;
-  while (at < text.length && isSpace(text.charCodeAt(at))) at++;
+  while (isSpace(text.charCodeAt(at))) at++;
   return at;
 }
 

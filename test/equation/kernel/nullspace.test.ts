@@ -88,6 +88,26 @@ describe("exact nullspace of an integer matrix", () => {
     }
   });
 
+  it("keeps every digit where only the answer leaves the exact range of doubles", () => {
+    // P x = z and Q y = z with P and Q odd, without common divisor: z = P Q, just beyond 2^53
+    const [P, Q] = [94_906_267, 94_906_273];
+    expect(P * Q).toBeGreaterThan(2 ** 53);
+    expect(
+      integerNullspace([
+        [P, 0, -1],
+        [0, Q, -1],
+      ]),
+    ).toEqual([[BigInt(Q), BigInt(P), BigInt(P) * BigInt(Q)]]);
+    const [p, q] = [94_906_249, 94_906_247];
+    expect(p * q).toBeLessThan(2 ** 53);
+    expect(
+      integerNullspace([
+        [p, 0, -1],
+        [0, q, -1],
+      ]),
+    ).toEqual([[BigInt(q), BigInt(p), BigInt(p) * BigInt(q)]]);
+  });
+
   it("keeps every digit of coefficients with two hundred digits", () => {
     // x = (10^200, 1): 1 x - 10^200 y = 0, padded with a second row that says the same twice over
     const large = 10n ** 200n;

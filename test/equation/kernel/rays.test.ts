@@ -70,6 +70,28 @@ describe("extreme rays of the non-negative solutions", () => {
     expect(extremeRays(nullspaceOf(row, 1, 80), 500)).toMatchObject({ complete: false });
   });
 
+  it("keeps to the limit where the first cone is all there is", () => {
+    const basis = [
+      [1, 0, 1],
+      [0, 1, 1],
+    ];
+    expect(extremeRays(basis, 2)).toMatchObject({ complete: true });
+    expect(extremeRays(basis, 1)).toEqual({ complete: false, found: 2 });
+    expect(extremeRays([], 1)).toEqual({ complete: true, rays: [] });
+  });
+
+  it("puts reactions of earlier species first, also where they differ beyond the thirtieth", () => {
+    const ray = (last: number) => Array.from({ length: 70 }, (_, at) => Number(at === 0 || at === last));
+    for (const [one, other] of [
+      [31, 32],
+      [5, 31],
+      [29, 30],
+      [32, 65],
+      [1, 2],
+    ] as const)
+      expect(extremeRays([ray(other), ray(one)], 10)).toEqual({ complete: true, rays: [ray(one), ray(other)] });
+  });
+
   it("lists the species that can take part, the same by linear programming and by the rays", () => {
     const random = seeded(11);
     for (let round = 0; round < 300; round++) {
