@@ -1,12 +1,14 @@
 // What a family of reactions asks of its product and feeds beyond its slots, before any engine is asked.
 
 import { remembering } from "../foundation/memo";
-import { ACID_STEPS, saltFormula } from "../ion/internal";
+import { anhydrousOf } from "../hydrate";
+import type { Constitution } from "../ion";
+import { ACID_STEPS, chargeOfIon, saltFormula } from "../ion/internal";
 import { trySolubilityOf } from "../solubility";
-import { type Compound, falls, formOf, keyOf } from "./compound";
+import { type Compound, falls, formOf, formulaFrom, keyOf, madeOf } from "./compound";
 import { CARRIERS, type FamilyRow } from "./data/families";
 import { isCongruent } from "./feeds";
-import { AMMONIUM, elementOf, SLAKES } from "./kinds";
+import { AMMONIUM, CARBONATES, elementOf, SLAKES, STRONG } from "./kinds";
 
 const solubilities = /* @__PURE__ */ remembering<number | undefined>(2000);
 
@@ -18,7 +20,21 @@ const gramsAt = (formula: string, temperature: "20 °C" | "80 °C"): number | un
   });
 
 /** Figures for two salts that swap ions, g in 100 g of water. */
-const PAIR = { steep: 2.5, flat: 1.7, sparing: 12, stays: 15, acid: 6 } as const;
+const PAIR = { steep: 2.5, flat: 1.7, sparing: 12, apart: 3.5, stays: 15, most: 40, least: 0.3, acid: 6 } as const;
+
+/** Charges of the cations in a formula unit. */
+const equivalentsOf = ({ cations }: Constitution): number =>
+  cations.reduce((n, { charge, count }) => n + charge * count, 0);
+
+/** Part of the product that comes where the water just keeps the other salt dissolved. */
+function cropOf(form: string, own: number, other: string, stays: number): number {
+  const [product, beside] = [madeOf(form), madeOf(other)];
+  if (product === undefined || beside === undefined) return 1;
+  const grams = (text: string): number => formulaFrom(text).gramsPerMole;
+  // for one mole of the product; solubilities are of the salts without their water
+  const water = (100 * (equivalentsOf(product) / equivalentsOf(beside)) * grams(other)) / stays;
+  return 1 - (own * water) / 100 / grams(anhydrousOf(formulaFrom(form)).toString());
+}
 
 /** Does one salt of a pair come out on cooling, or for want of water, and the other stay? */
 function isPair(product: Compound, other: string, feeds: readonly Compound[]): boolean {
@@ -26,9 +42,17 @@ function isPair(product: Compound, other: string, feeds: readonly Compound[]): b
   const [own, hot] = [gramsAt(form, "20 °C"), gramsAt(form, "80 °C")];
   const [stays, hotToo] = [gramsAt(other, "20 °C"), gramsAt(other, "80 °C")];
   if (own === undefined || stays === undefined || stays < PAIR.stays) return false;
-  if (feeds.some((feed) => (gramsAt(formOf(feed), "20 °C") ?? own) <= 1.5 * own && own <= PAIR.sparing)) return false;
-  if (own <= PAIR.sparing && stays > 2 * own) return true;
-  return hot !== undefined && hotToo !== undefined && hot / own >= PAIR.steep && hotToo / stays <= PAIR.flat;
+  const least = own <= PAIR.sparing ? 1.5 * own : own;
+  if (feeds.some((feed) => (gramsAt(formOf(feed), "20 °C") ?? own) <= least)) return false;
+  if (cropOf(form, own, other, stays) < PAIR.least) return false;
+  if (own <= PAIR.sparing && stays > PAIR.apart * own) return true;
+  return (
+    own <= PAIR.most &&
+    hot !== undefined &&
+    hotToo !== undefined &&
+    hot / own >= PAIR.steep &&
+    hotToo / stays <= PAIR.flat
+  );
 }
 
 /** pKa above which ammonium lets go of its ammonia. */
@@ -38,18 +62,74 @@ const AMMONIA_LEAVES = 9;
 const losesAmmonia = (cation: string, anion: string): boolean =>
   cation === AMMONIUM && ACID_STEPS().some(({ base, pKa }) => base === anion && Number(pKa) > AMMONIA_LEAVES);
 
-/** Metals that come out of water: hydrogen comes first where they are baser than tin or so. */
-const SET_FREE = new Set(["Ag", "Cu", "Bi", "Sn", "Ni", "Co"]);
+/** pKa by which an acid must be the weaker one for its hydron to stay. */
+const APART = 2;
+
+const pKaOf = (which: "acid" | "base", ion: string): number | undefined => {
+  const row = ACID_STEPS().find((one) => one[which] === ion);
+  return row === undefined ? undefined : Number(row.pKa);
+};
+
+/** Does a hydron go from one anion to the other, so that neither is left what it was? */
+function hydronMoves(one: string, other: string): boolean {
+  const goes = (from: string, to: string): boolean => {
+    const [gives, takes] = [pKaOf("acid", from), pKaOf("base", to)];
+    return gives !== undefined && takes !== undefined && gives < takes + APART;
+  };
+  return goes(one, other) || goes(other, one);
+}
+
+/** Ammonium stands in the crystals of potassium, and potassium in those of ammonium. */
+const MIX = new Set(["K+", AMMONIUM]);
+/** From this charge on, two alkalis crystallise in one salt. */
+const MANY_CHARGES = -4;
+
+/** Last pKa of an acid that a strong one leaves in its precipitate. */
+const STILL_PRECIPITATES = 4.5;
+/** From this pKa on an acid keeps its hydron against carbonate. */
+const TOO_WEAK = 11;
+/** Less than this of a precipitant in 100 g of water, and its own solid stays in the cake. */
+const HARDLY = 2;
+/** Metals whose hydroxide and carbonate air oxidises. */
+const OXIDISED_BY_AIR = new Set(["Fe^2+", "Mn^2+"]);
+/** Metals whose bromides and iodides give basic salts with lye, of which no constant is known. */
+const BASIC_HALIDES = new Set(["Zn^2+", "Cu^2+"]);
+const HALIDES = new Set(["Br-", "I-"]);
+
+/** A precipitant that is hardly in solution itself. */
+const hardlyDissolves = (one: Compound): boolean => (gramsAt(formOf(one), "20 °C") ?? HARDLY) < HARDLY;
+
+/** Salts of magnesium that take potassium or ammonium along. */
+const TAKES_ALONG = new Set(["F-", "HPO4^2-", "PO4^3-"]);
+/** Metals whose phosphate takes ammonium along. */
+const AMMONIUM_PHOSPHATES = new Set(["Mg^2+", "Zn^2+", "Mn^2+", "Co^2+", "Ni^2+", "Fe^2+"]);
+const PHOSPHATES = new Set(["PO4^3-", "HPO4^2-"]);
+/** Anions of solids that turn into apatite, or into nothing. */
+const INERT = new Set(["PO4^3-", "HPO4^2-", "SiO3^2-"]);
+const EARTHS = new Set(["Mg^2+", "Ca^2+", "Sr^2+", "Ba^2+"]);
+
+const isCarbonate = ({ made }: Compound): boolean =>
+  made.anions.length > 0 && made.anions.every(({ formula }) => CARBONATES.has(formula));
+
+const has = ({ made }: Compound, ...cations: readonly string[]): boolean =>
+  made.cations.some(({ formula }) => cations.includes(formula));
+
+/** Why a solid is not turned into another one. */
+function notTurned(product: Compound, solid: Compound): string | undefined {
+  if (OXIDISED_BY_AIR.has(product.cation!)) return "so long in an alkaline liquor, air oxidises it";
+  if (EARTHS.has(product.cation!) && [product, solid].some(({ anion }) => INERT.has(anion ?? "")))
+    return "what forms is apatite, or the solid does not react";
+  return undefined;
+}
+
+/** Metals that come out of water clean and fast; nickel, cobalt and what is baser bring hydrogen and basic salts. */
+const SET_FREE = new Set(["Ag", "Cu", "Bi", "Sn"]);
+/** By metals that water and the acid of the salt leave alone for so long: not magnesium, not manganese. */
 const VOLTS_APART: Readonly<Record<string, readonly string[]>> = {
-  Fe: ["Ag", "Cu", "Bi", "Sn"],
-  Zn: ["Ag", "Cu", "Bi", "Sn", "Ni", "Co"],
-  Al: ["Ag", "Cu", "Bi", "Sn", "Ni", "Co"],
-  Mg: ["Ag", "Cu"],
-  Sn: ["Ag", "Cu"],
+  Fe: ["Ag", "Cu", "Bi"],
+  Zn: ["Ag", "Cu", "Bi", "Sn"],
+  Al: ["Ag", "Cu", "Bi", "Sn"],
   Cu: ["Ag"],
-  Ni: ["Ag", "Cu"],
-  Co: ["Ag", "Cu"],
-  Mn: ["Ag", "Cu"],
 };
 
 /** Does a metal set another free from its salt? Aluminium does where chloride breaks its film. */
@@ -71,6 +151,10 @@ export function barOf({ code }: FamilyRow, product: Compound, feeds: readonly Co
   const unless = (serves: boolean, why: string): string | undefined => (serves ? undefined : why);
   switch (code) {
     case "neutralise":
+    case "neutralise-acid-salt":
+      if ([a!, b!].some(isCarbonate) && (pKaOf("base", product.anion!) ?? 0) > TOO_WEAK)
+        return "carbonate is not base enough for the last hydron of this acid: it takes a lye";
+      if (code === "neutralise-acid-salt") return undefined;
       return unless(
         b!.key !== keyOf("CO2") ||
           falls(a!) === false ||
@@ -84,8 +168,15 @@ export function barOf({ code }: FamilyRow, product: Compound, feeds: readonly Co
           b!.cation !== a!.cation &&
           !losesAmmonia(b!.cation!, a!.anion!) &&
           !losesAmmonia(a!.cation, product.anion!) &&
+          !(product.anion === "HPO4^2-" && [a!, b!].some((one) => has(one, AMMONIUM))) &&
+          !(MIX.has(a!.cation) && MIX.has(b!.cation!)) &&
+          product.anion !== "SO4^2-" &&
+          [a!, b!].every(({ anion }) => anion !== "NO2-") &&
+          [product, a!, b!].every(({ anion }) => chargeOfIon(anion!) > MANY_CHARGES) &&
+          !hydronMoves(a!.anion!, product.anion!) &&
+          !hardlyDissolves(b!) &&
           isPair(product, saltFormula(b!.cation!, a!.anion!), feeds),
-        "no salt of this pair comes by itself: both dissolve too well, their curves run alike, or ammonia leaves",
+        "no salt of this pair comes by itself: both dissolve too well, their curves run alike, they crystallise together, nitrite is left, a hydron changes place, or ammonia leaves",
       );
     case "complex":
       return unless(
@@ -93,6 +184,7 @@ export function barOf({ code }: FamilyRow, product: Compound, feeds: readonly Co
         "the other salt crystallises with it",
       );
     case "keep-filtrate":
+      if (product.cation === "Sn^2+") return "without its acid tin turns basic";
       return unless(
         a!.anion !== undefined &&
           (product.anion === "OH-" ? a!.anion === "CO3^2-" : falls(b!) === false) &&
@@ -101,12 +193,27 @@ export function barOf({ code }: FamilyRow, product: Compound, feeds: readonly Co
       );
     case "set-acid-free":
       return unless(isSparing(product), "the acid stays dissolved beside the salt");
-    case "metal-and-acid":
-      return unless(b!.key !== keyOf("HNO3"), "nitric acid oxidises by its nitrogen, not by its hydrogen");
+    case "metal-and-acid": {
+      if (b!.key === keyOf("HNO3")) return "nitric acid oxidises by its nitrogen, not by its hydrogen";
+      const symbol = a!.forms[0]!;
+      const isSlow =
+        symbol === "Ni" ||
+        (symbol === "Co" && !STRONG.some((acid) => keyOf(acid) === b!.key)) ||
+        (symbol === "Sn" && b!.key !== keyOf("HCl"));
+      return unless(!isSlow, "the metal dissolves in this acid so slowly that nobody waits for it");
+    }
     case "precipitate-hydroxide":
+      if (b!.anion === "OH-" && a!.made.cations.some(({ formula }) => formula === AMMONIUM))
+        return "lye sets the ammonia of an ammonium salt free";
+      if (product.cation === "Al^3+" && b!.cation === "Li+") return "lithium goes into the hydroxide of aluminium";
       return unless(
-        b!.anion !== "OH-" || a!.made.cations.every(({ formula }) => formula !== AMMONIUM),
-        "lye sets the ammonia of an ammonium salt free",
+        !(BASIC_HALIDES.has(product.cation!) && HALIDES.has(a!.anion ?? "")),
+        "what basic bromide or iodide comes first is not known",
+      );
+    case "precipitate-by-acid":
+      return unless(
+        (pKaOf("base", product.anion!) ?? 0) <= STILL_PRECIPITATES,
+        "the acid that is set free keeps it dissolved",
       );
     case "displace":
       return unless(
@@ -119,6 +226,28 @@ export function barOf({ code }: FamilyRow, product: Compound, feeds: readonly Co
       return unless(isCongruent(product), "no double salt of this kind crystallises from equal amounts");
     case "precipitate":
     case "precipitate-carbonate":
+    case "solid-to-solid":
+      if (code === "precipitate-carbonate" && product.made.cations[0]!.formula === "Mg^2+") {
+        if (b!.anion === "HCO3-") return "bicarbonate keeps magnesium dissolved until its carbon dioxide has left";
+        if (feeds.some((one) => has(one, AMMONIUM)))
+          return "ammonium keeps magnesium dissolved, or goes into the carbonate";
+      }
+      if (
+        AMMONIUM_PHOSPHATES.has(product.cation ?? "") &&
+        PHOSPHATES.has(product.anion ?? "") &&
+        feeds.some((one) => has(one, AMMONIUM))
+      )
+        return "the phosphate of ammonium and the metal settles";
+      if (product.cation === "Ag+" && code === "precipitate-carbonate" && feeds.some((one) => has(one, AMMONIUM)))
+        return "silver with ammonia leaves what may explode";
+      if (
+        product.cation === "Mg^2+" &&
+        TAKES_ALONG.has(product.anion ?? "") &&
+        feeds.some((one) => has(one, "K+", AMMONIUM))
+      )
+        return "potassium or ammonium goes into the solid";
+      if (code === "solid-to-solid" && notTurned(product, a!) !== undefined) return notTurned(product, a!);
+      if (hardlyDissolves(b!)) return "the precipitant itself hardly dissolves, and stays in the cake";
       return unless(a!.key !== b!.key && product.key !== b!.key, "it is the same salt");
     default:
       return undefined;

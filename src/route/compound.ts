@@ -1,10 +1,11 @@
 // A compound as routes see it: what it is without crystal water, its ions, the form it stands in. Hydrates are one compound.
 import { type Formula, parseFormula } from "../formula";
 import { attempt } from "../foundation/error";
-import { remembering } from "../foundation/memo";
+import { once, remembering } from "../foundation/memo";
 import { type Constitution, constitutionOf } from "../ion";
 import { fateInRoom } from "../preparation/internal";
 import { trySolubilityOf } from "../solubility";
+import { SETTLES, type SettlesRow, SYRUPS } from "./data/stands";
 
 /** One compound, crystal water left out. */
 export interface Compound {
@@ -52,12 +53,23 @@ export function compoundOf(key: string, forms: readonly string[], made: Constitu
   };
 }
 
+const settled = /* @__PURE__ */ once(() => new Map(SETTLES().map((row) => [keyOf(row.formula), row])));
+const syrups = /* @__PURE__ */ once(() => new Map(SYRUPS().map((row) => [keyOf(row.formula), row])));
+
+/** The form in which it is got at the bench, where its curve does not say. */
+export const settlesAs = (key: string): SettlesRow | undefined => settled().get(key);
+
+/** Why it is kept in solution; undefined for what can be brought out. */
+export const whyDissolved = ({ key }: Compound): string | undefined => syrups().get(key)?.why;
+
 const stands = /* @__PURE__ */ remembering<string>(2000);
 const ROOM = "20 °C";
 
 /** The form in which a compound stands at the temperature of a room: what its curve says, else the known one with most water. */
 export const formOf = ({ key, forms, made }: Compound): string =>
   stands(`${key} ${forms.join(" ")}`, () => {
+    const settled = settlesAs(key);
+    if (settled !== undefined) return settled.settles;
     if (forms.length === 1 && made.waters === 0 && made.kind !== "salt") return forms[0]!;
     for (const form of forms) {
       const known = trySolubilityOf(form, ROOM);

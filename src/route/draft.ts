@@ -73,10 +73,15 @@ export function requestOf(
   liquorOf: LiquorOf,
 ): PlanRequest {
   const { candidate, materials } = step;
+  const temperature = step.judgement.at ?? wish.temperature;
   const taken = materials.map((material, i): ShelfMaterial => {
     const from = makerOf(step, i, all);
     const own = from === undefined ? material : handedOn(from, all.indexOf(from) + 1, liquorOf);
-    return { ...own, ...excessOf(candidate, i) };
+    const warm =
+      step.judgement.at === undefined || i > 0
+        ? {}
+        : { note: `work at ${step.judgement.at}: in the cold another solid settles` };
+    return { ...own, ...excessOf(candidate, i), ...warm };
   });
   return {
     equation: String(equationIn(step, all)),
@@ -85,7 +90,7 @@ export function requestOf(
     materials: taken,
     scale,
     ...(step.inLiquor ? { isolate: false } : {}),
-    ...(wish.temperature === undefined ? {} : { temperature: wish.temperature }),
+    ...(temperature === undefined ? {} : { temperature }),
     ...(candidate.family.separate === "fire" ? { procedure: "thermal decomposition" as const } : {}),
   };
 }
@@ -249,7 +254,8 @@ export function equipmentOf({ found, planned }: Draft): string[] {
     if (heat !== undefined)
       needs.add(heat > KILN ? "kiln" : heat > OVEN ? "furnace, or crucible over a burner" : "oven");
   }
-  for (const { unit } of planned) {
+  for (const { unit, step } of planned) {
+    if (step.judgement.at !== undefined) needs.add("hot plate");
     if (unit.steps.some(({ operation }) => operation === "heat" || operation === "concentrate")) needs.add("hot plate");
     if (unit.gas.some(({ hood }) => hood)) needs.add("fume cupboard");
   }

@@ -163,6 +163,13 @@ function draftFor(found: Found, wish: Wish, { wanted, temperature }: RouteReques
     : draftOf(found, wish);
 }
 
+/** Least part of the theory that a pair of salts must give. */
+const LEAST_OF_A_PAIR = 0.2;
+
+/** A pair of salts that keeps most of the product in its liquor. */
+const isTooLittle = ({ step, yield: share }: Draft["planned"][number]): boolean =>
+  step.candidate.family.code === "salt-pair" && share.toNumber() < LEAST_OF_A_PAIR;
+
 /** Routes to one compound, in their order. */
 function routesTo(
   target: Compound,
@@ -205,6 +212,19 @@ function routesTo(
       const draft = draftFor(one, wish, request);
       return { draft, rank: rankOf(partsOf(draft), request.weights), kind: one.kind };
     });
+    const little = drafted.ok ? drafted.value.draft.planned.find(isTooLittle) : undefined;
+    if (little !== undefined) {
+      refusals.push({
+        code: "too-little",
+        text: `${(100 * little.yield.toNumber()).toFixed(0)} % of the theory crystallises: the rest stays with the other salt`,
+        numbers: [little.yield],
+        source: "solubilities of the tables, each with its source",
+        equation: String(little.step.judgement.equation),
+        instead: [],
+        unknown: false,
+      });
+      continue;
+    }
     const unfit =
       drafted.ok && request.setting !== undefined ? unfitFor(drafted.value.draft, request.setting) : undefined;
     if (unfit !== undefined) refusals.push(unfit);

@@ -6,11 +6,14 @@ import { attempt } from "../foundation/error";
 import { remembering } from "../foundation/memo";
 import { isOneOf } from "../ion/internal";
 import { doesItGo, type Feasibility, type FeasibilityReason, type ShelfMaterial } from "../preparation";
-import { precipitatedCarbonate } from "../solubility";
+import { precipitatedCarbonate, saltConversion } from "../solubility";
 import type { Candidate } from "./candidates";
-import { compoundOf, falls, formulaFrom, keyOf, madeOf } from "./compound";
+import { compoundOf, falls, formulaFrom, keyOf, madeOf, settlesAs, whyDissolved } from "./compound";
+import type { FamilyCode } from "./data/families";
 import { UNFIT, UNFIT_BY_HEAT } from "./data/unfit";
 import { equationOf } from "./equation";
+import { leavesLiquor } from "./liquor";
+import { roomIn } from "./room";
 import { refusedClass } from "./safety";
 
 /** What a reaction comes to. */
@@ -23,6 +26,8 @@ export type Judgement =
       readonly share: number;
       /** Part of the metal that stands as another solid. */
       readonly beside: number;
+      /** How warm it is worked, where another solid would settle in the cold. */
+      readonly at?: "60 °C" | undefined;
       /** Part of the theory that still stands where a fifth too much of the precipitant was put in; undefined where nobody asks. */
       readonly overdosed?: number | undefined;
     }
@@ -43,10 +48,17 @@ const ENOUGH = { falls: 0.85, "falls from acid": 0.5, dissolved: 0.8 } as const;
 const TRACE = 0.03;
 
 /** Least constant of an exchange of one solid for another. */
-const LEAST_EXCHANGE = 10;
+const LEAST_EXCHANGE = 50;
+
+/** Least powers of ten that a constant may be off where two solids exchange. */
+const LEAST_ROOM = 1.5;
 
 /** How much too much a hand puts in. */
 const OVERDOSE = "20 %";
+
+/** Warm enough for basic carbonates that do not settle in the cold. */
+const HOT = "60 °C";
+const settlesLater = ({ reasons }: Feasibility): boolean => reasons.some(({ code }) => code === "aged");
 
 /** Codes by which the gate of a plan stops. */
 const DANGER_CODES: ReadonlySet<string> = /* @__PURE__ */ new Set([
@@ -83,11 +95,24 @@ function refuse(
 
 const same = (a: string, b: string): boolean => keyOf(a) === keyOf(b);
 
+/** Kinds in which nothing comes from water. */
+const DRY: ReadonlySet<FamilyCode> = /* @__PURE__ */ new Set(["heat", "drive-water-off"]);
+
+/** The form that stands in place of the wanted one, where a product comes from water. */
+const otherForm = ({ family, product }: Candidate, form: string) => {
+  const row = DRY.has(family.code) ? undefined : settlesAs(product.key);
+  return row === undefined || madeOf(row.settles)?.identity === madeOf(form)?.identity ? undefined : row;
+};
+
 /** What chemistry allows and a bench does not; undefined for what may be judged. */
-function unfit({ family, product, feeds }: Candidate): string | undefined {
-  const is = ({ formula, as }: (typeof UNFIT)[number]): boolean =>
+function unfit(c: Candidate, materials: readonly ShelfMaterial[]): string | undefined {
+  const { family, product, feeds } = c;
+  const isDry = (i: number): boolean => madeOf(String(materials[i]!.form))?.waters === 0;
+  const is = ({ formula, as, dry }: (typeof UNFIT)[number]): boolean =>
     (as !== "feed" && same(formula, product.forms[0]!)) ||
-    (as !== "product" && feeds.some(({ forms }) => same(formula, forms[0]!)));
+    (as !== "product" && feeds.some(({ forms }, i) => same(formula, forms[0]!) && (dry !== true || isDry(i))));
+  const dissolved = DRY.has(family.code) || leavesLiquor(c) ? undefined : whyDissolved(product);
+  if (dissolved !== undefined) return `${formulaFrom(product.forms[0]!).toUnicode()} is kept in solution: ${dissolved}`;
   const row = family.code === "heat" ? undefined : UNFIT.find(is);
   if (row !== undefined) return `${formulaFrom(row.formula).toUnicode()}: ${row.why}`;
   if (family.code === "heat")
@@ -116,22 +141,42 @@ function judgeNow(c: Candidate, product: string, materials: readonly ShelfMateri
       "no",
       `no equation balances ${materials.map(({ form }) => form).join(" + ")} to ${product}`,
     );
-  const why = unfit(c);
+  const why = unfit(c, materials);
   if (why !== undefined) return refuse(product, equation, "no", why);
+  const other = otherForm(c, product);
+  if (other !== undefined)
+    return refuse(
+      product,
+      equation,
+      "no",
+      `what comes from water is ${formulaFrom(other.settles).toUnicode()}: ${other.why}`,
+      {
+        instead: [other.settles],
+      },
+    );
   const all = [...equation.reactants, ...equation.products].map(({ formula }) => formula.toString());
   if (all.some(isDeadly)) return refuse(product, equation, "refused", "it needs or sets free what no route makes");
   const made = equation.products.map(({ formula }) => formula.toString());
   if (made.some((formula) => refusedClass(formula) !== undefined && refusedClass(formula) !== "explosive"))
     return refuse(product, equation, "refused", "it makes what no route makes");
+  if (c.family.code === "heat" && all.some((formula) => refusedClass(formula) !== undefined))
+    return refuse(product, equation, "refused", "it heats what no route makes");
   if (c.family.code === "heat" && made.some(isAcidFume))
     return refuse(product, equation, "refused", "it sets free what no route makes");
-  const asked = attempt(() =>
-    doesItGo({
-      equation: String(equation),
-      product,
-      materials: materials.map((m, i) => ({ ...m, ...excessOf(c, i) })),
-    }),
-  );
+  const ask = (temperature?: "60 °C") =>
+    attempt(() =>
+      doesItGo({
+        equation: String(equation),
+        product,
+        materials: materials.map((m, i) => ({ ...m, ...excessOf(c, i) })),
+        ...(temperature === undefined ? {} : { temperature }),
+      }),
+    );
+  const cold = ask();
+  // in the cold another solid settles first: it is worked hot
+  const hot = cold.ok && settlesLater(cold.value) ? ask(HOT) : undefined;
+  const isHot = hot?.ok === true && !settlesLater(hot.value);
+  const asked = isHot ? hot : cold;
   if (!asked.ok)
     return refuse(
       product,
@@ -139,7 +184,8 @@ function judgeNow(c: Candidate, product: string, materials: readonly ShelfMateri
       DANGER_CODES.has(asked.error.code) ? "refused" : "no",
       asked.error.message.split("\n")[0]!,
     );
-  const judgement = weighed(c, product, equation, asked.value);
+  const judged = weighed(c, product, equation, asked.value);
+  const judgement: Judgement = judged.ok && isHot ? { ...judged, at: HOT } : judged;
   // lye dissolves what it precipitated of some metals
   if (!judgement.ok || c.family.code !== "precipitate-hydroxide" || c.feeds[1]!.anion !== "OH-") return judgement;
   const too = attempt(() =>
@@ -171,7 +217,8 @@ const percent = (share: number): string => `${(100 * share).toFixed(0)} %`;
 
 /** What the index of carbonates says against a normal carbonate: that this precipitant gives a basic one. */
 function basicInstead({ family, product, feeds }: Candidate): string | undefined {
-  if (family.code !== "precipitate-carbonate" || product.anion !== "CO3^2-") return undefined;
+  if (!["precipitate-carbonate", "solid-to-solid"].includes(family.code) || product.anion !== "CO3^2-")
+    return undefined;
   const precipitant = feeds[1]!.anion === "HCO3-" ? "bicarbonate" : "soda";
   const found = attempt(() => precipitatedCarbonate({ metal: product.cation!, precipitant }));
   if (!found.ok || found.value.verdict === "normal" || keyOf(found.value.expected[0] ?? "") === product.key)
@@ -187,6 +234,12 @@ const isFilteredOff = ({ family, product, feeds }: Candidate, formula: string): 
   const own = product.made.cations.map(({ formula: ion }) => ion);
   return madeOf(formula)?.cations.every(({ formula: ion }) => !own.includes(ion)) ?? false;
 };
+
+/** Constant of the exchange of one solid for another, where both have one. */
+function exchangeOf({ product, feeds }: Candidate): number | undefined {
+  const found = attempt(() => saltConversion({ from: feeds[0]!.forms[0]!, to: product.forms[0]! }));
+  return found.ok ? found.value.equilibriumRatio.toNumber() : undefined;
+}
 
 function weighed(c: Candidate, product: string, equation: BalancedEquation, feasibility: Feasibility): Judgement {
   const { verdict, solids, reasons } = feasibility;
@@ -238,7 +291,17 @@ function weighed(c: Candidate, product: string, equation: BalancedEquation, feas
   if (solid && beside > TRACE)
     return refuse(product, equation, "no", `${instead.join(" and ")} stands beside it`, { reasons, instead });
   // a solid that turns into another one of nearly the same solubility stays mixed with it, whatever the excess
-  const exchange = reasons.find(({ code }) => code === "solid-to-solid")?.numbers[0]?.toNumber();
+  const exchange = c.family.code === "solid-to-solid" ? exchangeOf(c) : undefined;
+  const nearness =
+    c.family.code === "solid-to-solid" && exchange === undefined ? roomIn(feasibility)?.logarithm : undefined;
+  if (nearness !== undefined && nearness < LEAST_ROOM)
+    return refuse(
+      product,
+      equation,
+      "no",
+      `a solubility product 10^${nearness.toFixed(1)} times greater would undo it: both solids stay together`,
+      { reasons, instead },
+    );
   if (exchange !== undefined && exchange < LEAST_EXCHANGE)
     return refuse(
       product,

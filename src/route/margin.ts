@@ -1,7 +1,7 @@
 // How far a step is from failing, as a figure and as room between 0 (fails) and 1 (cannot).
 import type { Plan } from "../preparation";
-import { type Room, roomOf } from "../preparation/internal";
 import { type Quantity, quantity } from "../quantity";
+import { LEAST, roomIn } from "./room";
 import type { FoundStep } from "./search";
 
 /** One margin. */
@@ -17,23 +17,10 @@ export interface Margin {
 const percent = (share: number): string => `${(100 * share).toPrecision(3)} %`;
 const clamp = (x: number): number => Math.max(0, Math.min(1, x));
 
-/** Share of the theory below which a step is no preparation. */
-const LEAST = 0.7;
 /** Volts that are plenty for a metal; powers of ten for a solubility product; units of pH before lye takes a solid back. */
 const PLENTY = 0.5;
 const PLENTY_OF_K = 2;
 const PLENTY_OF_PH = 3;
-
-const rooms = new WeakMap<Judged, { readonly room: Room | undefined }>();
-
-type Judged = FoundStep["judgement"]["feasibility"];
-
-/** How far what precipitates is from staying dissolved; kept, for it asks the engine some twenty times. */
-function roomIn(feasibility: Judged): Room | undefined {
-  const known = rooms.get(feasibility) ?? { room: roomOf(feasibility, LEAST) };
-  rooms.set(feasibility, known);
-  return known.room;
-}
 
 /** The margins of a step, the nearest first. */
 export function marginsOf({ judgement, candidate }: FoundStep, plan: Plan): readonly Margin[] {
@@ -100,7 +87,7 @@ export function marginsOf({ judgement, candidate }: FoundStep, plan: Plan): read
   }
   const { completeness } = plan;
   if (completeness !== undefined && "fallsOut" in completeness) {
-    const falls = completeness.fallsOut.toNumber();
+    const falls = completeness.fallsOut.toNumber("");
     found.push({
       text: `the liquor keeps ${percent(1 - falls)} of it`,
       figure: number(falls, "", "share that the liquor gives"),

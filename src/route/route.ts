@@ -42,7 +42,8 @@ class RouteMethods {
   }
 
   toString(this: Route): string {
-    return `${this.target} from ${this.inventory.map(({ material }) => material).join(", ")}: ${this.steps.length === 1 ? "one step" : `${this.steps.length} steps`}`;
+    const inSolution = this.steps.at(-1)?.kept === "liquor" ? " in solution" : "";
+    return `${this.target}${inSolution} from ${this.inventory.map(({ material }) => material).join(", ")}: ${this.steps.length === 1 ? "one step" : `${this.steps.length} steps`}`;
   }
 
   [INSPECT](this: Route): string {

@@ -60,6 +60,8 @@ export function refusedClass(formula: string): string | undefined {
       const classes = attempt(() => classesOf(notation));
       if (!classes.ok) return null;
       if (classes.value.has("ammonium nitrate")) return "explosive";
+      // silver oxalate explodes when it is warmed or struck dry
+      if (classes.value.has("silver salt") && classes.value.has("oxalate")) return "explosive";
       const one = REFUSED.find((name) => classes.value.has(name));
       if (one !== undefined) return one;
       const ammine = symbols.includes("Ag") && symbols.includes("N") && symbols.includes("H");

@@ -6,7 +6,7 @@ import { type Candidate, candidatesFor } from "./candidates";
 import { type Compound, formOf } from "./compound";
 import { type Judgement, judge } from "./judge";
 import { BASIC } from "./kinds";
-import { leavesLiquor, takesLiquor } from "./liquor";
+import { isKeptDissolved, leavesLiquor, takesLiquor } from "./liquor";
 import { costOf, type Index } from "./shelf";
 
 /** A reaction of a route that was found, with its judgement. */
@@ -237,7 +237,7 @@ function inOrder({ steps }: Waiting, index: Index): readonly FoundStep[] {
       candidate: step.candidate,
       judgement: step.judgement as FoundStep["judgement"],
       materials: step.candidate.feeds.map((feed) => materialOf(feed, index)),
-      inLiquor: step !== steps[0] && isUsedAsLiquor(step.candidate, steps),
+      inLiquor: step === steps[0] ? isKeptDissolved(step.candidate) : isUsedAsLiquor(step.candidate, steps),
     });
   };
   visit(steps[0]!);

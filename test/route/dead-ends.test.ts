@@ -16,7 +16,7 @@ const DEAD_ENDS: readonly Row[] = [
   ["a normal carbonate of copper", "CuCO3", ["CuSO4·5H2O", "Na2CO3"], /Cu₂\(OH\)₂CO₃/, true],
   ["a normal carbonate of cobalt by soda", "CoCO3", ["CoCl2·6H2O", "Na2CO3"], /basic carbonate/, true],
   ["silver in dilute acid", "AgCH3COO", ["Ag", "CH3COOH"], /V/, true],
-  ["phosphate by its acid", "Ca3(PO4)2", ["CaCl2·2H2O", "H3PO4"], /acid|pH/, true],
+  ["phosphate by its acid", "Zn3(PO4)2·4H2O", ["ZnSO4·7H2O", "H3PO4"], /acid|pH/, true],
 ];
 
 describe("a dead end", () => {

@@ -111,3 +111,36 @@ describe("an intermediate that stays dissolved", () => {
     expect(benchSheet(LYE)).toContain("NaOH liquor");
   });
 });
+
+describe("what does not crystallise at a bench", () => {
+  it.each([
+    ["Fe2(SO4)3", ["FeSO4·7H2O", "H2SO4", "H2O2"]],
+    ["ZnCl2", ["ZnO", "HCl"]],
+    ["KCH3COO", ["K2CO3", "CH3COOH"]],
+    ["AlCl3·6H2O", ["Al2(SO4)3·16H2O", "BaCl2·2H2O"]],
+  ])("%s is handed out as a solution", (target, forms) => {
+    const route = first(target, ...forms);
+    expect(route.steps.at(-1)!.kept).toBe("liquor");
+    expect(String(route)).toContain("in solution");
+    expect(route.steps.at(-1)!.plan.keptLiquor!.strength.toNumber("%")).toBeGreaterThan(5);
+  });
+
+  it.each([
+    ["Ca(CH3COO)2·2H2O", ["CaCO3", "CH3COOH"], "Ca(CH3COO)2·H2O"],
+    ["NaHCOO·2H2O", ["NaHCO3", "HCOOH"], "NaHCOO"],
+    ["Co3(PO4)2", ["CoSO4·7H2O", "Na3PO4·12H2O"], "Co3(PO4)2·8H2O"],
+  ])("%s is refused for the form that comes, and that is offered", (target, forms, instead) => {
+    const { routes, refusals } = findRoutes({ target, shelf: jars(...forms) });
+    expect(routes).toEqual([]);
+    expect(refusals.find(({ code }) => code === "forms-instead")?.instead).toEqual([instead]);
+    expect(first(instead, ...forms)).toBeDefined();
+  });
+
+  it("works hot where another carbonate would settle in the cold (hydromagnesite from 50 °C on)", () => {
+    const [step] = first("Mg5(CO3)4(OH)2·4H2O", "MgSO4·7H2O", "Na2CO3").steps;
+    expect(step!.plan.temperature.toNumber("°C")).toBe(60);
+    expect(step!.plan.steps.at(-1)!.after.solids[0]!.formula).toBe("Mg₅(CO₃)₄(OH)₂·4H₂O");
+    expect(step!.yield.toNumber()).toBeGreaterThan(0.85);
+    expect(benchSheet(step!.plan)).toContain("in the cold another solid settles");
+  });
+});
