@@ -9,7 +9,7 @@ export type {
   OtherAnswer,
   Saturation,
   StandingSolid,
-} from "./composition/composition";
+} from "./composition/answer";
 export { aqueousComposition, pHOf, tryAqueousComposition } from "./composition/composition";
 export type { AtPH, OverPH, OverPHRequest } from "./composition/over-ph";
 export { solidsOverPH } from "./composition/over-ph";

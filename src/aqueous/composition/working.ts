@@ -3,7 +3,7 @@
 import { isRecord } from "../../foundation/argument";
 import { explain, type Given, type Quantity } from "../../quantity";
 import { AqueousError } from "../error";
-import type { AqueousComposition } from "./composition";
+import type { AqueousComposition } from "./answer";
 
 /** How a composition follows. */
 export interface CompositionWorking {
