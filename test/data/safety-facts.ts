@@ -301,6 +301,26 @@ const MALACHITE = request(
   "CuSO4·5H2O + Na2CO3 x 5",
 );
 
+const WARM = request(
+  "MnO2 + H2C2O4·2H2O + H2SO4 -> MnSO4·H2O + 2 CO2 + 3 H2O",
+  "MnSO4·H2O",
+  "MnO2 + H2C2O4·2H2O + H2SO4 @ 50",
+);
+const BROWN = request("Cu + HNO3 + H2O -> Cu(NO3)2·3H2O + NO2", "Cu(NO3)2·3H2O", "Cu + HNO3 @ 65");
+const CUPROUS = request(
+  "CuSO4·5H2O + NaCl + Na2SO3 -> CuCl + Na2SO4 + H2SO4 + H2O",
+  "CuCl",
+  "CuSO4·5H2O + NaCl + Na2SO3",
+);
+const BUBBLES = request(
+  "2 KMnO4 + 5 H2O2 + 3 H2SO4 -> 2 MnSO4·H2O + K2SO4 + 5 O2 + 6 H2O",
+  "MnSO4·H2O",
+  "KMnO4 + H2O2 @ 3 + H2SO4 @ 5",
+);
+const OXALATE = request("CaC2O4·H2O -> CaCO3 + CO + H2O", "CaCO3", "CaC2O4·H2O", { acknowledge: ["poison-gas"] });
+const VANADATE = request("2 NH4VO3 -> V2O5 + 2 NH3 + H2O", "V2O5", "NH4VO3");
+const SALTPETRE = request("NH3 + HNO3 -> NH4NO3", "NH4NO3", "NH3 @ 10 + HNO3 @ 20");
+
 // biome-ignore format: a table, one fact a line
 export const SAFETY_FACTS: readonly SafetyFact[] = [
   ...LISTED.map(entry(CLP)), ...LISTED_LATER.map(entry(LATER)), ...OF_SHEETS.map(entry(SHEETS)), ...BY_GROUP.map(ofGroup),
@@ -395,6 +415,7 @@ export const SAFETY_FACTS: readonly SafetyFact[] = [
   step("mixing", VITRIOL, /open vessel, never stoppered/), step("mixing", VITRIOL, /the gas burns: no flame/), step("mixing", VITRIOL, /in small portions; wait/, /poisonous/), step("mixing", CHALK, /^/, /gas is given off|no flame/), step("mixing", AMMINE, /smells of ammonia/), step("isolating", AMMINE, /filter it cold/), step("isolating", AMMINE, /very flammable/), step("drying", AMMINE, /not in an oven/), step("isolating", VITRIOL, /never boil it dry/), step("drying", VITRIOL, /below the drying limit/), step("drying", LIME, /without raising dust/),
   step("heating", LIME, /tongs/, /poisonous|the gas burns/), step("heating", LIME, /never in a closed vessel/), step("heating", BURNT, /poisonous: under a hood/), step("heating", BURNT, /nothing that burns near/), step("waste", SOUR, /soda foams/), step("waste", carbonate("CoCl2·6H2O", "Co", "2 NaCl"), /metals are dissolved/), step("mixing", MALACHITE, /never stoppered/),
   step("ignition test", request("K4[Fe(CN)6] + 3 H2O -> K4[Fe(CN)6]·3H2O", "K4[Fe(CN)6]·3H2O", "K4[Fe(CN)6]"), /cyanides must not be ignited/), step("ignition test", request("NiCO3 + 2 HNO3 + 5 H2O -> Ni(NO3)2·6H2O + CO2", "Ni(NO3)2·6H2O", "NiCO3 + HNO3 @ 30"), /brown nitrogen oxides/), step("ignition test", request("4 CuSO4 + 6 NaOH -> Cu4(OH)6SO4 + 3 Na2SO4", "Cu4(OH)6SO4", "CuSO4·5H2O + NaOH"), /sulfur oxides are given off/), step("ignition test", AMMINE, /ammonia is given off/), step("ignition test", MALACHITE, /grains are thrown out/, /cyanide|ammonia/), step("ignition test", request("FeSO4 + Na2C2O4 + 2 H2O -> FeC2O4·2H2O + Na2SO4", "FeC2O4·2H2O", "FeSO4·7H2O + Na2C2O4"), /carbon monoxide/),
+  step("mixing", WARM, /boil over: small portions/), step("mixing", BROWN, /try a spoonful first/), step("mixing", BROWN, /only way out is the tube to the trap, which is never closed/), step("mixing", BROWN, /poisonous: under a hood that works/), step("mixing", CUPROUS, /start late and then run fast/), step("mixing", BUBBLES, /oxygen is given off: nothing that burns/), step("heating", OXALATE, /the gas burns: no open flame/), step("heating", VANADATE, /ammonia is given off: under a hood/), step("isolating", SALTPETRE, /decomposes violently when it is heated dry/), step("drying", SALTPETRE, /never in an oven/), step("ignition test", MALACHITE, /open crucible, tongs/),
   // -- metals in the waste
   wasteMetal(carbonate("CoCl2·6H2O", "Co", "2 NaCl"), "Co", /^9\.5 to 10$/, "Na2CO3"), wasteMetal(carbonate("NiCl2·6H2O", "Ni", "2 NaCl"), "Ni", /^10 to 10\.5$/, "Na2CO3"), wasteMetal(carbonate("MnCl2·4H2O", "Mn", "2 NaCl"), "Mn", /^10/, "Na2CO3"), wasteMetal(carbonate("ZnCl2", "Zn", "2 NaCl"), "Zn", /^9 to 9\.5$/, "Na2CO3"), wasteMetal(carbonate("Pb(NO3)2", "Pb", "2 NaNO3"), "Pb", /^9 to 9\.5/, "Na2CO3"), wasteMetal(carbonate("CdCl2", "Cd", "2 NaCl"), "Cd", /^9\.5 to 10$/, "Na2CO3"), wasteMetal(carbonate("BaCl2·2H2O", "Ba", "2 NaCl"), "Ba", /sulfate/, "Na2SO4"), wasteMetal(request("2 CuSO4 + 2 Na2CO3 + H2O -> Cu2(OH)2CO3 + 2 Na2SO4 + CO2", "Cu2(OH)2CO3", "CuSO4·5H2O x 20 + Na2CO3"), "Cu", /^8 to 9\.5$/, "Na2CO3"), wasteMetal(request("FeSO4 + Na2C2O4 + 2 H2O -> FeC2O4·2H2O + Na2SO4", "FeC2O4·2H2O", "FeSO4·7H2O x 20 + Na2C2O4"), "Fe", /^4 to 7 as Fe\(III\)/, "Na2CO3"), wasteMetal(request("AlCl3 + 3 NaOH -> Al(OH)3 + 3 NaCl", "Al(OH)3", "AlCl3·6H2O x 20 + NaOH"), "Al", /^6 to 7$/, "Na2CO3"), wasteMetal(request("CrCl3 + 3 NaOH -> Cr(OH)3 + 3 NaCl", "Cr(OH)3", "CrCl3·6H2O x 20 + NaOH"), "Cr", /^8 to 9 as Cr\(III\)/, "Na2CO3"), wasteMetal(request("Bi(NO3)3 + 3 NaOH -> Bi(OH)3 + 3 NaNO3", "Bi(OH)3", "Bi(NO3)3·5H2O x 20 + NaOH"), "Bi", /^4 to 8$/, "Na2CO3"), wasteMetal(request("SnCl2 + 2 NaOH -> Sn(OH)2 + 2 NaCl", "Sn(OH)2", "SnCl2·2H2O x 20 + NaOH"), "Sn", /^4 to 8$/, "Na2CO3"), wasteMetal(request("AgNO3 + NaI -> AgI + NaNO3", "AgI", "AgNO3 x 20 + NaI"), "Ag", /chloride/, "NaCl"),
 ];
