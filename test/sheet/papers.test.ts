@@ -4,7 +4,7 @@ import { benchSheet, bottleLabel, type PlanRequest, planPreparation, planSequenc
 import { describe, expect, it } from "vitest";
 
 const flat = (text: string): string => text.replace(/\s+/g, " ");
-const pack = (price: string) => ({ size: "1 kg", price }) as const;
+const pack = (price: "2 EUR" | "3 EUR") => ({ size: "1 kg", price }) as const;
 
 describe("a chain", () => {
   const chainWith = (price: "2 EUR" | undefined) =>
@@ -136,15 +136,13 @@ describe("a label of a jar", () => {
 
   it("leaves lines for what only the person knows", () => {
     expect(bottleLabel("NaCl")).toContain("Date __________ Batch __________ By __________");
-    expect(bottleLabel("NaCl", { date: "1 May", batch: "7", owner: "A. B." })).toContain(
-      "Date 1 May Batch 7 By A. B.",
-    );
+    expect(bottleLabel("NaCl", { date: "1 May", batch: "7", owner: "A. B." })).toContain("Date 1 May Batch 7 By A. B.");
   });
 
   it("of 60 x 30 mm has what fits: signs and statements, no advice, two lines, short blanks", () => {
     const [small, large] = (["60 x 30 mm", "100 x 62 mm"] as const).map((size) =>
       bottleLabel("NaOH", { format: "html", size, content: "250 g" }),
-    );
+    ) as [string, string];
     expect(small).toMatch(/>Date ______ &nbsp; /);
     expect(large).toMatch(/>Date __________ &nbsp; /);
     expect(small).not.toContain("(P280)");

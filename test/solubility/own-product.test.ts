@@ -57,6 +57,7 @@ describe("the ions of a caller's own constant", () => {
   it.each([
     [["Ag+", "2 Cl-"], "the charges add up to -1", { charge: -1, wrong: ["Cl"] }],
     [["2 Ag+", "Cl-"], "the charges add up to 1", { charge: 1, wrong: ["Ag"] }],
+    [["Ag^2+", "Cl-"], "the charges add up to 1", { charge: 1, wrong: [] }],
     [["Ag+", "Br-"], "Cl, Br differ", { charge: 0, wrong: ["Cl", "Br"] }],
     [["0 Ag+", "0 Cl-"], "Ag, Cl differ", { charge: 0, wrong: ["Ag", "Cl"] }],
     [["Ag+", "Cl-", "0 Na+"], " differ", { charge: 0, wrong: [] }],
