@@ -18,15 +18,12 @@ const upTo = (celsius: string, ...formulas: readonly string[]): DryingRow[] =>
 
 export const DRYING = /* @__PURE__ */ once((): readonly DryingRow[] => [
   room("(NH4)2Fe(SO4)2·6H2O", "warm air oxidises it and takes its water"),
-  room("[Cu(NH3)4]SO4·H2O", "it loses ammonia"),
   room("KCr(SO4)2·12H2O", "it effloresces"),
   room("NH4NO3", "it must not be heated dry"),
-  room("Na2CO3·10H2O", "it melts in its water at 32 °C"),
-  room("Na2SO4·10H2O", "it melts in its water at 32 °C"),
   room("Na2S2O3·5H2O", "it melts in its water at 48 °C"),
-  ...upTo("35", "CuSO4·5H2O", "FeSO4·7H2O", "ZnSO4·7H2O", "MgSO4·7H2O", "NiSO4·6H2O"),
+  ...upTo("35", "CuSO4·5H2O", "FeSO4·7H2O", "NiSO4·6H2O"),
   ...upTo("40", "Ni3(OH)4CO3·4H2O"),
-  ...upTo("50", "NaHCO3", "KAl(SO4)2·12H2O", "NH4Al(SO4)2·12H2O", "Na2B4O7·10H2O", "K3[Fe(C2O4)3]·3H2O"),
+  ...upTo("50", "KAl(SO4)2·12H2O", "NH4Al(SO4)2·12H2O", "K3[Fe(C2O4)3]·3H2O"),
   ...upTo("60", "H3BO3", "Cu(CH3COO)2·H2O"),
   ...upTo("100", "Cu2(OH)2CO3", "Zn5(OH)6(CO3)2", "Mg5(CO3)4(OH)2·4H2O", "Mg4(CO3)3(OH)2·3H2O", "FeC2O4·2H2O", "CaC2O4·H2O"),
   ...upTo("110", "CaCO3", "KNO3", "KCl", "NaCl", "BaCO3", "SrCO3", "Na2CO3", "BaSO4"),
