@@ -76,8 +76,8 @@ describe("answers", () => {
       otherNames: "memory",
       cas: "aiic",
       appearance: "memory",
-      density: "memory",
-      densityCheck: "usgsMolarVolumes",
+      density: "usgsMolarVolumes",
+      densityCheck: "memory",
       phaseChange: "copperSulfateHeating",
       thermalSteps: "copperSulfateHeating",
       thermalNote: "copperSulfateHeating",
@@ -122,7 +122,7 @@ describe("answers", () => {
     // read by the rules, not from a table
     expect(readingsOf("lanthanum chloride heptahydrate")[0]).not.toHaveProperty("source");
     expect(distinguishMaterials("washing soda")[0]?.sources).toEqual({
-      density: "memory",
+      density: "usgsMolarVolumes",
       appearance: "memory",
       dryBy: "memory",
     });

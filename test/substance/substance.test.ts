@@ -20,7 +20,7 @@ describe("substance", () => {
     expect(found.otherNames.map((one) => one.name)).toContain("chalcanthite");
     expect(found.cas).toBe("7758-99-8");
     expect(found.casSource).toBe("aiic");
-    expect(found.density?.toString()).toBe("2.284 g/cm3");
+    expect(found.density?.toString()).toBe("2.291 g/cm3");
     expect(found.densityCheck).toBe("agrees");
     expect(found.hydrates).toEqual(["CuSO4", "CuSO4·H2O", "CuSO4·3H2O"]);
     expect(JSON.stringify(found)).toBe('{"type":"substance","schema":1,"library":"0.1.0","formula":"CuSO4·5H2O"}');

@@ -35,8 +35,9 @@ export function groundOf(source: string): Ground {
 }
 
 const isDoubtful = (row: unknown): boolean => {
-  const { weak, doubtful, doubt, knownAs } = row as Readonly<Record<string, unknown>>;
-  return weak === true || doubtful !== undefined || doubt !== undefined || knownAs === "estimated";
+  const { weak, doubtful, doubt, knownAs, changeSource } = row as Readonly<Record<string, unknown>>;
+  const recalledInPart = changeSource === "memory";
+  return weak === true || doubtful !== undefined || doubt !== undefined || knownAs === "estimated" || recalledInPart;
 };
 
 /** Tables with at least this many rows are counted; what is smaller is a setting more than a table. */
