@@ -71,4 +71,9 @@ describe("units", () => {
   it("knows a barometer in inches of mercury", () => {
     expect(quantity("29.92 inHg").in("kPa").toFixed(2)).toBe("101.32");
   });
+
+  // NIST SP 811, appendix B.8: carat, metric, 0.2 g
+  it("knows the metric carat", () => {
+    expect(quantity("5 carats").in("g").toFixed()).toBe("1");
+  });
 });

@@ -11,7 +11,7 @@ export type TextIn<U extends string> =
   | `${number} ± ${number} ${U} (${Distribution | `k=${number}`})`;
 
 /** Units of a mass that an editor offers; the reader knows more spellings. */
-export type MassUnit = "kg" | "g" | "mg" | "µg" | "t" | "lb" | "oz av" | "grain";
+export type MassUnit = "kg" | "g" | "mg" | "µg" | "t" | "lb" | "oz av" | "grain" | "carat";
 /** Units of an amount of substance that an editor offers; the reader knows more spellings. */
 export type AmountUnit = "mol" | "mmol" | "µmol" | "kmol";
 /** Units of a volume that an editor offers; the reader knows more spellings. */
