@@ -14,7 +14,7 @@ import { DELIQUESCENT, DRYING } from "../../src/preparation/data/drying";
 import { ACID_LEAVES, ACID_TAKES, FIRING, SLOW_SOLIDS, WARM_IN_ACID } from "../../src/preparation/data/firing";
 import { GASES } from "../../src/preparation/data/gases";
 import { GELS } from "../../src/preparation/data/gels";
-import { IGNITION, OXIDES, PRECIPITATES } from "../../src/preparation/data/ignition";
+import { BASIC_SALTS, IGNITION, OXIDES, PRECIPITATES } from "../../src/preparation/data/ignition";
 import {
   INSOLUBLE_NONMETALS,
   SOLUBLE_CYANIDOFERRATES,
@@ -39,6 +39,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   ACID_LEAVES: [ACID_LEAVES],
   ACID_TAKES,
   AGENTS,
+  BASIC_SALTS,
   BELIEFS: Object.values(BELIEFS),
   CHANGED_IN_AIR,
   COATING: [COATING],

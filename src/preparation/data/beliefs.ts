@@ -36,6 +36,8 @@ export const BELIEFS = {
   wetOutside: { value: 0.4, what: "less water, which is scatter, or more, which is seen", source: "commonPractice" },
   wetByFire: { value: 0.9, what: "water left, where ignition finds as much as the mass asks for", source: "commonPractice" },
   wetAtConstantMass: { value: 0.2, what: "water left in what is at constant mass or comes out of a fire", source: "commonPractice" },
+  gelWater: { value: 0.75, what: "water of 20 % and less in a hydroxide gel that is at constant mass", source: "commonPractice" },
+  saltsInCrop: { value: 0.6, what: "salts of the liquor in crystals that weigh more than the theory", source: "commonPractice" },
   secondSolid: { value: 0.85, what: "a solid that precipitates with the product is in every cake", source: "commonPractice" },
   leftOver: { value: 0.7, what: "starting solid that is left by the calculation stays with the product", source: "commonPractice" },
   notDone: { value: 0.8, what: "starting solid that the fire did not reach", source: "commonPractice" },

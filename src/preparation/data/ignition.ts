@@ -67,3 +67,20 @@ export const PRECIPITATES: readonly PrecipitatesRow[] = [
   { metal: "Pb", solids: ["Pb3(OH)2(CO3)2", "PbCO3"], source: "commonPractice" },
   { metal: "Mn", solids: ["MnCO3", "Mn(OH)2"], source: "commonPractice" },
 ];
+
+/** What a hydroxide holds back of the salt it is precipitated from, where base is short or the liquor strong. */
+interface BasicSaltsRow {
+  readonly metal: string;
+  readonly solids: readonly string[];
+  readonly source: SourceKey;
+}
+
+export const BASIC_SALTS: readonly BasicSaltsRow[] = [
+  { metal: "Cu", solids: ["Cu4(OH)6SO4", "Cu2(OH)3Cl", "Cu2(OH)3NO3"], source: "epaEquilibria" },
+  { metal: "Zn", solids: ["Zn5(OH)8Cl2"], source: "epaEquilibria" },
+  { metal: "Zn", solids: ["Zn4(OH)6SO4·4H2O", "Zn5(OH)8Cl2·H2O"], source: "memory" },
+  { metal: "Pb", solids: ["Pb(OH)Cl"], source: "epaEquilibria" },
+  { metal: "Co", solids: ["Co2(OH)3Cl"], source: "memory" },
+  { metal: "Ni", solids: ["Ni2(OH)3Cl"], source: "memory" },
+  { metal: "Mg", solids: ["Mg2(OH)3Cl·4H2O"], source: "memory" },
+];

@@ -9,7 +9,7 @@ import { constitutionOf } from "../../ion";
 import type { Quantity } from "../../quantity";
 import { madeOf } from "../../substance/internal";
 import { CHANGED_IN_AIR } from "../data/air";
-import { PRECIPITATES } from "../data/ignition";
+import { BASIC_SALTS, PRECIPITATES } from "../data/ignition";
 import type { Formed } from "./account";
 import { nameOfFormula } from "./species";
 
@@ -64,6 +64,16 @@ function solidsOf(metal: string): readonly Formula[] {
   }
   return solids;
 }
+
+const basicSalts = /* @__PURE__ */ remembering<readonly Formula[]>(50);
+
+/** Basic sulfates, chlorides and nitrates of the metal that a hydroxide may be in part or in all. */
+const basicSaltsOf = (product: Formula, metal: string): readonly Formula[] =>
+  isCarbonateOrHydroxide(product) && !isCarbonate(product)
+    ? basicSalts(metal, () =>
+        BASIC_SALTS.flatMap((row) => (row.metal === metal ? row.solids.map((text) => parseFormula(text)) : [])),
+      )
+    : [];
 
 /** Is it a formula that books write for what precipitates, and that no liquor gives? */
 export const isOnBooksOnly = (name: string): boolean =>
@@ -164,7 +174,9 @@ function othersOf(
   return rememberedOthers([product, ...from, "|", ...extra].join(" "), () => {
     const brought = new Set(["H", "O", ...from.flatMap((formula) => formula.symbols)]);
     const all = [
-      ...formulasLike(product).filter((formula) => formula.symbols.every((s) => brought.has(s))),
+      ...[...formulasLike(product), ...basicSaltsOf(product, key)].filter((formula) =>
+        formula.symbols.every((s) => brought.has(s)),
+      ),
       ...extra.map((text) => parseFormula(text)),
     ];
     const seen = new Set<string>([productName]);

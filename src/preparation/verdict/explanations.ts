@@ -7,12 +7,12 @@ import { isTraded } from "../../hydrate/internal";
 import type { Quantity } from "../../quantity";
 import type { BeliefName } from "../data/beliefs";
 import { DELIQUESCENT } from "../data/drying";
-import { lessThanAll } from "../planning/exact";
+import { exact, lessThanAll } from "../planning/exact";
 import { extentOf, formedBy } from "../reaction/account";
 import { nameOfFormula } from "../reaction/species";
 import { readMaterial } from "../shelf/material";
-import { belief, EXCLUDED, likelihoodWithin } from "./difference";
-import { afterLosses, type Evidence } from "./evidence";
+import { belief, clearlyAbove, EXCLUDED, likelihoodWithin } from "./difference";
+import { afterLosses, type Evidence, leastExplained } from "./evidence";
 import type { Finding } from "./finding";
 import { isIncomplete, isPrecipitant } from "./seen";
 
@@ -60,6 +60,10 @@ function roughRatio({ batch: { materialBalance } }: Evidence, index: number, fac
 
 export function explanationsOfMixUp(evidence: Evidence): Finding[] {
   const { dry, handlingLoss, batch, observed, grams } = evidence;
+  const { kept } = leastExplained(evidence);
+  // Of crystals the liquor keeps as much, whatever the jar contained.
+  const inLiquor = batch.isolation.how === "crystallise" && kept !== undefined ? kept : exact("0 g");
+  const keptShare = inLiquor.dividedBy(evidence.expected).toNumber("");
   const found = dry.dividedBy(evidence.expected).toNumber("");
   const loss = handlingLoss.toNumber("");
   const all = observed.setting.materials.flatMap((material, index) => {
@@ -72,17 +76,21 @@ export function explanationsOfMixUp(evidence: Evidence): Finding[] {
     return others.flatMap(({ formula, how }): { readonly finding: Finding; readonly off: number }[] => {
       // A form that is far off in round figures is not calculated exactly.
       const rough = roughRatio(evidence, index, own.dividedBy(molarMass(formula)).toNumber(""));
-      if (found > rough * FAR_OVER || found < rough * (1 - loss) * FAR_UNDER) return [];
+      if (found > rough * FAR_OVER || found < (rough * (1 - loss) - keptShare) * FAR_UNDER) return [];
       const theory = theoryWith(evidence, index, formula);
       // Expected: all of it, down to what handling may take.
       const most = afterLosses(evidence, theory);
-      const likelihood = likelihoodWithin(dry, most.times(lessThanAll(handlingLoss)), most);
+      const least = most.times(lessThanAll(handlingLoss));
+      const likelihood = likelihoodWithin(dry, least.minus(inLiquor), most);
       if (likelihood < EXCLUDED || theory.compare(batch.product.theoreticalYield) === 0) return [];
       // A precipitant of which there was less than planned leaves product in the liquor: a drop of it tells.
       const isLess = theory.compare(batch.product.theoreticalYield) < 0;
       const sight = isLess && isPrecipitant(evidence, index) ? isIncomplete(evidence) : undefined;
+      // Within so much that the liquor may keep, a small mass meets some jar by accident.
+      const isByLiquor = clearlyAbove(least, dry) && clearlyAbove(evidence.expected, dry);
+      const usual = Math.min(belief(how), isByLiquor ? belief("otherFormOfLight") : 1);
       const expects =
-        sight === false ? belief("clearFiltrate") : sight === true ? belief("cloudsFiltrateMixUp") : belief(how);
+        sight === false ? belief("clearFiltrate") : sight === true ? belief("cloudsFiltrateMixUp") : usual;
       const middle = most.times(lessThanAll(handlingLoss.dividedBy(2)));
       const off = Math.abs(dry.minus(middle).toNumber("g"));
       const factor = theory.dividedBy(batch.product.theoreticalYield).to("%");

@@ -7,9 +7,11 @@ import type { BeliefName } from "../data/beliefs";
 import type { PlanningName } from "../data/planning";
 import type { IdentityCandidate } from "../identity/types";
 import { exact, lessThanAll, planned } from "../planning/exact";
+import { kindOfCake } from "../procedure/isolation";
 import { isOnBooksOnly } from "../reaction/candidates";
 import { isGas } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
+import { saltsInCrop, secondSolid, variableWater } from "./along";
 import { agreement, likelihoodByFire } from "./by-fire";
 import {
   belief,
@@ -193,17 +195,32 @@ export function tooMuch(evidence: Evidence): Finding[] {
     own !== undefined && likelihood !== undefined && likelihood >= EXCLUDED
       ? `; ignition finds ${percent(own.water, 2)} of water, as this asks for`
       : "";
-  const usual = dryness.constant === true || isFired ? "wetAtConstantMass" : inBand ? "wet" : "wetOutside";
+  // A gel is at constant mass with water in it.
+  const isGel =
+    batch.isolation.how === "precipitate" && kindOfCake(observed.setting.product.formula) === "hydroxide gel";
+  const keepsWater = isGel && dryness.constant === true && share.compare(planned("dampHolds")) <= 0;
+  const usual = keepsWater
+    ? "gelWater"
+    : dryness.constant === true || isFired
+      ? "wetAtConstantMass"
+      : inBand
+        ? "wet"
+        : "wetOutside";
   findings.push({
     code: "wet",
-    text: `${grams(over)} of water left in it would explain the mass${dryness.constant === true ? ", but it is at constant mass" : ""}${found}`,
+    text: `${grams(over)} of water left in it would explain the mass${keepsWater ? ": a gel keeps so much at constant mass" : dryness.constant === true ? ", but it is at constant mass" : ""}${found}`,
     mass: over,
     figure: over.dividedBy(dry).to("%"),
     likelihood,
     weight: found === "" ? belief(usual) : Math.max(belief(usual), likelihood! * belief("wetByFire")),
-    next: "dry again to constant mass",
+    next: keepsWater ? "ignite a weighed sample: water goes with the rest" : "dry again to constant mass",
   });
-  findings.push(...secondSolid(evidence, over), ...unreacted(evidence, over));
+  findings.push(
+    ...secondSolid(evidence, over),
+    ...unreacted(evidence, over),
+    ...variableWater(evidence),
+    ...saltsInCrop(evidence, over),
+  );
   const { washing } = batch;
   if (washing !== undefined && "plan" in washing) {
     const { plan, salts } = washing;
@@ -258,25 +275,6 @@ function weightOfSalts(
     seen === true ? "saltsSeen" : washes === 0 ? "neverWashed" : inBand ? "unwashed" : "unwashedOutside",
   );
   return Math.max(inPart, whole * likelihood);
-}
-
-/** A by-product that precipitates with the product is in every cake, and no washing takes it out. */
-function secondSolid({ batch, grams }: Evidence, over: Quantity): Finding[] {
-  return batch.byProducts
-    .filter(({ where }) => where === "with the product")
-    .map(({ formula, mass }): Finding => {
-      const part = over.dividedBy(mass);
-      const fits = part.compare(exact("1.1")) <= 0;
-      return {
-        code: "second-solid",
-        text: `${grams(mass)} of ${formula} precipitates with the product${fits ? `: ${percent(part, 2)} of it is the ${grams(over)} above the theory` : ", which is not enough to explain the mass"}`,
-        mass,
-        figure: part.to("%"),
-        likelihood: likelihoodWithin(over, exact("0 g"), mass),
-        weight: belief("secondSolid") * (fits ? 1 : belief("inPart")),
-        next: `titrate or ignite a weighed sample: the share of ${formula} in it tells the yield`,
-      };
-    });
 }
 
 /** Starting material that is solid and stays with the product: what is left by the calculation, and what did not react. */

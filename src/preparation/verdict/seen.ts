@@ -64,6 +64,14 @@ export function wetCakeSalt({ batch: { washing }, observed: { wetCake }, dry }: 
     .to("g");
 }
 
+/** Salts of a cake that nobody washed, by the record: what its liquor contained. */
+export function neverWashedOut(evidence: Evidence): Quantity | undefined {
+  const { batch, observed } = evidence;
+  const { washing } = batch;
+  if (observed.washes !== 0 || washing === undefined || !("plan" in washing)) return undefined;
+  return wetCakeSalt(evidence) ?? washing.plan.residueUnwashed;
+}
+
 /** Salts that the run itself knows to be in the product: fewer washes than planned, or a last wash that still shows them. */
 export function knownUnwashed(evidence: Evidence, standing: Standing): Finding[] {
   const { batch, dry, grams, observed, expected } = evidence;

@@ -1,0 +1,77 @@
+// What comes along with a product and makes it too heavy: a second solid, water that no formula fixes, salts of the liquor.
+import { molarMass, parseFormula } from "../../formula";
+import type { Quantity } from "../../quantity";
+import { VARIABLE_WATER } from "../data/products";
+import { exact, lessThanAll } from "../planning/exact";
+import { belief, EXCLUDED, likelihoodWithin, percent } from "./difference";
+import type { Evidence } from "./evidence";
+import type { Finding } from "./finding";
+import { neverWashedOut } from "./seen";
+
+/** A by-product that precipitates with the product is in every cake, and no washing takes it out. */
+export function secondSolid({ batch, grams }: Evidence, over: Quantity): Finding[] {
+  return batch.byProducts
+    .filter(({ where }) => where === "with the product")
+    .map(({ formula, mass }): Finding => {
+      const part = over.dividedBy(mass);
+      const fits = part.compare(exact("1.1")) <= 0;
+      return {
+        code: "second-solid",
+        text: `${grams(mass)} of ${formula} precipitates with the product${fits ? `: ${percent(part, 2)} of it is the ${grams(over)} above the theory` : ", which is not enough to explain the mass"}`,
+        mass,
+        figure: part.to("%"),
+        likelihood: likelihoodWithin(over, exact("0 g"), mass),
+        weight: belief("secondSolid") * (fits ? 1 : belief("inPart")),
+        next: `titrate or ignite a weighed sample: the share of ${formula} in it tells the yield`,
+      };
+    });
+}
+
+/** A precipitate whose water no formula fixes, where its usual range covers the mass. */
+export function variableWater(evidence: Evidence): Finding[] {
+  const { dry, expected, grams, handlingLoss, observed } = evidence;
+  const { formula, name } = observed.setting.product;
+  const row = VARIABLE_WATER.find((one) => parseFormula(one.formula).hasSameComposition(formula));
+  if (row === undefined) return [];
+  const M = molarMass(formula);
+  const withWater = (waters: number): Quantity =>
+    expected.times(M.plus(molarMass("H2O").times(waters)).dividedBy(M)).to("g");
+  const most = withWater(row.to);
+  // Salts that the run itself knows of are no part of it.
+  const pure = dry.minus(neverWashedOut(evidence) ?? exact("0 g"));
+  const likelihood = likelihoodWithin(pure, withWater(row.from).times(lessThanAll(handlingLoss)), most);
+  if (likelihood < EXCLUDED) return [];
+  return [
+    {
+      code: "other-hydrate-fits",
+      text: `${grams(dry)} is what ${name} gives as it dries in air, with ${row.from} to ${row.to} H₂O that no formula fixes: up to ${grams(most)}`,
+      mass: most as Quantity<"mass">,
+      figure: dry.dividedBy(most).to("%"),
+      likelihood,
+      weight: likelihood * belief("otherForm"),
+      next: "count it by its metal: ignite a weighed sample",
+    },
+  ];
+}
+
+/** Salts of the liquor with crystals that were not rinsed well, or that crystallised along; no more than the liquor contains. */
+export function saltsInCrop({ batch, grams }: Evidence, over: Quantity): Finding[] {
+  if (batch.isolation.how !== "crystallise") return [];
+  const salts = batch.byProducts.filter(({ where, mass }) => where === "in the liquor" && mass.isPositive());
+  if (salts.length === 0) return [];
+  const all = salts.reduce((sum, one) => sum.plus(one.mass), exact("0 g"));
+  const likelihood = likelihoodWithin(over, exact("0 g"), all);
+  if (likelihood < EXCLUDED) return [];
+  const part = over.dividedBy(all).to("%");
+  return [
+    {
+      code: "unwashed",
+      text: `${grams(over)} of ${salts.map(({ formula }) => formula).join(" and ")} with the crystals would explain it: ${percent(part, 2)} of what the liquor contains`,
+      mass: over as Quantity<"mass">,
+      figure: part,
+      likelihood,
+      weight: likelihood * belief("saltsInCrop"),
+      next: "rinse one half with ice-cold water, dry it, and compare",
+    },
+  ];
+}
