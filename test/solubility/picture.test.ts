@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { attempt } from "../../src/foundation/error";
 import { crystallise } from "../../src/solubility/crystallising/crystallise";
 import { solubilityDiagram } from "../../src/solubility/curves/picture";
+import { SOLUBILITY } from "../../src/solubility/data/curves";
 import { washAdvice } from "../../src/solubility/washing/wash-advice";
 
 /** Every opened tag is closed, in order; enough of XML for what the library writes. */
@@ -64,6 +65,41 @@ describe("a solubility diagram", () => {
   it("draws every salt of the table that has a curve, and a lone figure", () => {
     expect(isWellFormed(solubilityDiagram({ formulas: ["Ca(ClO4)2"] }))).toBe(true);
     expect(isWellFormed(solubilityDiagram({ formulas: ["FeCl3"] }))).toBe(true);
+  });
+
+  it("writes the name of every curve of the table beside the curve, not on it", () => {
+    /** Labels that a line of the picture runs through: 12 px letters of about 6 px, the line looked at every 2 px. */
+    const crossed = (svg: string): string[] => {
+      const lines = [...svg.matchAll(/<path d="M([^"]+)" fill="none" stroke="#000" stroke-width="2"/g)].map(([, d]) =>
+        d!.split("L").map((place) => place.split(" ").map(Number) as [number, number]),
+      );
+      return [...svg.matchAll(/<text x="([\d.-]+)" y="([\d.-]+)" font-style="italic"[^>]*>([^<]+)</g)].flatMap(
+        ([, left, base, name]) => {
+          const [x, y, width] = [Number(left), Number(base), name!.length * 6];
+          const inside = ([a, b]: readonly [number, number]): boolean =>
+            a > x && a < x + width && b > y - 10 && b < y + 2;
+          const hit = lines.some((line) =>
+            line.some(([a, b], i) => {
+              const [c, d] = line[i + 1] ?? [a, b];
+              const n = Math.max(1, Math.ceil(Math.hypot(c - a, d - b) / 2));
+              return Array.from({ length: n + 1 }, (_, k) => k / n).some((t) =>
+                inside([a + (c - a) * t, b + (d - b) * t]),
+              );
+            }),
+          );
+          return hit ? [name!] : [];
+        },
+      );
+    };
+    const formulas = SOLUBILITY().map(({ formula }) => formula);
+    expect(formulas.length).toBeGreaterThan(200);
+    expect(formulas.flatMap((formula) => crossed(solubilityDiagram({ formulas: [formula] })))).toEqual([]);
+    for (const four of [
+      ["KNO3", "NaCl", "KCl", "NaNO3"],
+      ["Na2SO4", "Na2CO3", "MgSO4", "ZnSO4"],
+    ])
+      expect(crossed(solubilityDiagram({ formulas: four }))).toEqual([]);
+    expect(crossed(svg)).toEqual([]);
   });
 
   it("refuses by code what it cannot draw", () => {

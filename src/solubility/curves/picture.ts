@@ -132,32 +132,112 @@ function axes(frame: Frame): string[] {
   return lines;
 }
 
-function branchPath(branch: Branch, frame: Frame, dash: string): string | undefined {
+/** Where a branch runs, in pixels. */
+function trackOf(branch: Branch, frame: Frame): readonly Place[] {
   const [first, last] = [branch.knots[0], branch.knots.at(-1)];
-  if (first === undefined || last === undefined || first === last) return undefined;
-  const steps = 24;
-  const at = Array.from({ length: steps + 1 }, (_, i) => first.celsius + ((last.celsius - first.celsius) * i) / steps);
-  const d = at
-    .map((t, i) => `${i === 0 ? "M" : "L"}${px(frame.x(t))} ${px(frame.y(onBranch(branch, t).value))}`)
-    .join("");
-  return `<path d="${d}" fill="none" stroke="#000" stroke-width="2"${dash === "" ? "" : ` stroke-dasharray="${dash}"`}/>`;
+  if (first === undefined || last === undefined) return [];
+  const steps = first === last ? 0 : 24;
+  return Array.from({ length: steps + 1 }, (_, i) => {
+    const t = first.celsius + ((last.celsius - first.celsius) * i) / Math.max(steps, 1);
+    return [frame.x(t), frame.y(onBranch(branch, t).value)];
+  });
 }
 
-function curveOf(row: SolubilityRow, frame: Frame, offset: number): string[] {
+type Place = readonly [x: number, y: number];
+
+/** What is written beside a line: the corner its box begins at, and how wide it is. */
+interface Label {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+}
+
+/** Height of a line of text, and about the width of a letter, in pixels. */
+const LETTER = { height: 12, width: 6.6 };
+/** From the line to what is written beside it. */
+const GAP = 6;
+
+const covers = ({ x, y, width }: Label, [px0, py0]: Place): boolean =>
+  px0 > x - 3 && px0 < x + width + 3 && py0 > y - LETTER.height - 1 && py0 < y + 4;
+
+const meet = (a: Label, b: Label): boolean =>
+  a.x < b.x + b.width + 3 && b.x < a.x + a.width + 3 && Math.abs(a.y - b.y) < LETTER.height + 2;
+
+/** Points along lines, close enough that no line slips through a label. */
+const filled = (track: readonly Place[]): Place[] =>
+  track.flatMap(([x, y], i) => {
+    const [x0, y0] = track[i - 1] ?? [x, y];
+    const parts = Math.max(1, Math.ceil(Math.hypot(x - x0, y - y0) / 5));
+    return Array.from({ length: parts }, (_, k): Place => [x - ((x - x0) * k) / parts, y - ((y - y0) * k) / parts]);
+  });
+
+/** A place beside the line, from its middle outwards, that covers no line and no other label; else that which covers least. */
+function labelFor(
+  text: string,
+  track: readonly Place[],
+  taken: readonly Place[],
+  labels: readonly Label[],
+  frame: Frame,
+): Label {
+  const width = text.length * LETTER.width;
+  const middle = (track.length - 1) / 2;
+  const inside = ({ x, y }: Label): boolean =>
+    x >= frame.x(frame.from) + 2 && x + width <= frame.width - 2 && y - LETTER.height >= 2 && y <= frame.y(0) - 3;
+  let best: { readonly label: Label; readonly covered: number } | undefined;
+  for (const [x, y] of [...track].sort(
+    (a, b) => Math.abs(track.indexOf(a) - middle) - Math.abs(track.indexOf(b) - middle),
+  ))
+    for (const label of [
+      { x: x - GAP - width, y: y - GAP, width },
+      { x: x + GAP, y: y - GAP, width },
+      { x: x + GAP, y: y + GAP + LETTER.height, width },
+      { x: x - GAP - width, y: y + GAP + LETTER.height, width },
+      { x: x - width / 2, y: y - 2 * GAP, width },
+      { x: x - width / 2, y: y + 2 * GAP + LETTER.height, width },
+    ]) {
+      if (!inside(label)) continue;
+      const covered =
+        taken.filter((place) => covers(label, place)).length + 20 * labels.filter((other) => meet(label, other)).length;
+      if (covered < (best?.covered ?? Number.POSITIVE_INFINITY)) best = { label, covered };
+      if (covered === 0) return label;
+    }
+  const [x, y] = track[Math.round(middle)]!;
+  return best?.label ?? { x: x + GAP, y: y - GAP, width };
+}
+
+/** The curves, each branch with the name of its solid beside it, clear of all lines. */
+function curvesOf(rows: readonly SolubilityRow[], points: readonly WorkingPoint[], frame: Frame): string[] {
+  const branches = rows.flatMap((row) =>
+    branchesOf(row).map((branch) => ({ name: branch.solid ?? row.formula, track: trackOf(branch, frame) })),
+  );
+  const taken = [
+    ...branches.flatMap(({ track }) => filled(track)),
+    ...points.map(({ celsius, grams }): Place => [frame.x(celsius), frame.y(grams)]),
+  ];
+  // the names of the working points stand to the right of them
+  const labels: Label[] = points.map(({ celsius, grams, label }) => ({
+    x: frame.x(celsius) + 9,
+    y: frame.y(grams) + 4,
+    width: label.length * LETTER.width,
+  }));
   const lines: string[] = [];
-  branchesOf(row).forEach((branch, i) => {
-    const path = branchPath(branch, frame, DASHES[(offset + i) % DASHES.length]!);
-    if (path !== undefined) lines.push(path);
-    const middle = branch.knots[Math.floor(branch.knots.length / 2)];
-    if (middle === undefined) return;
-    const name = branch.solid === undefined ? row.formula : branch.solid;
-    const label = parseFormula(name).toUnicode();
+  branches.forEach(({ track }, i) => {
+    if (track.length < 2) return;
+    const d = track.map(([x, y], k) => `${k === 0 ? "M" : "L"}${px(x)} ${px(y)}`).join("");
+    const dash = DASHES[i % DASHES.length]!;
     lines.push(
-      `<text x="${px(frame.x(middle.celsius) + 4)}" y="${px(frame.y(middle.grams) - 8)}" font-style="italic" ${HALO}>${inMarkup(label)}</text>`,
+      `<path d="${d}" fill="none" stroke="#000" stroke-width="2"${dash === "" ? "" : ` stroke-dasharray="${dash}"`}/>`,
     );
   });
-  for (const [celsius, text] of row.points) {
-    lines.push(`<circle cx="${px(frame.x(celsius))}" cy="${px(frame.y(Number(text)))}" r="2.2"/>`);
+  for (const row of rows)
+    for (const [celsius, text] of row.points)
+      lines.push(`<circle cx="${px(frame.x(celsius))}" cy="${px(frame.y(Number(text)))}" r="2.2"/>`);
+  for (const { name, track } of branches) {
+    if (track.length === 0) continue;
+    const text = parseFormula(name).toUnicode();
+    const label = labelFor(text, track, taken, labels, frame);
+    labels.push(label);
+    lines.push(`<text x="${px(label.x)}" y="${px(label.y)}" font-style="italic" ${HALO}>${inMarkup(text)}</text>`);
   }
   return lines;
 }
@@ -233,13 +313,7 @@ export function solubilityDiagram(picture: SolubilityPicture): string {
     `<defs><marker id="${id}-arrow" viewBox="0 0 8 8" refX="7" refY="4" markerWidth="8" markerHeight="8" orient="auto"><path d="M0 0L8 4L0 8z"/></marker></defs>`,
     `<rect width="100%" height="100%" fill="#fff"/>`,
     ...axes(frame),
-    ...rows.flatMap((row, i) =>
-      curveOf(
-        row,
-        frame,
-        rows.slice(0, i).reduce((all, r) => all + r.solids.length, 0),
-      ),
-    ),
+    ...curvesOf(rows, points, frame),
     ...workingPoints(points, frame, path ? `${id}-arrow` : undefined),
     "</svg>",
   ].join("\n");
