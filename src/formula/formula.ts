@@ -440,7 +440,10 @@ export class Formula {
     return [...remarksOn(this.text), ...(keptOf.get(this)?.remarks ?? [])];
   }
 
-  /** Canonical ASCII: reads back to an equal formula. */
+  /**
+   * The notation that was read, in ASCII: reads back to an equal formula. Two notations of one substance stay two: as a key take
+   * `canonicalFormula`.
+   */
   toString(): string {
     const kept = keptFor(this);
     kept.ascii ??= asciiText(this.reading());

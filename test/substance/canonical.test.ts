@@ -1,5 +1,15 @@
 // One spelling for each substance, whichever way it was written: what keys of maps and rows of databases are joined by.
-import { canonicalFormula, identify, parseFormula, sameSubstance, substance } from "preparative";
+import {
+  attempt,
+  canonicalFormula,
+  evaluateRun,
+  identify,
+  isQuantity,
+  parseFormula,
+  planPreparation,
+  sameSubstance,
+  substance,
+} from "preparative";
 import { describe, expect, it } from "vitest";
 import { registryFormulas } from "../../src/substance/registry/registry-index";
 
@@ -34,6 +44,40 @@ describe("canonicalFormula", () => {
     ["Fe^3+", "Fe³⁺", "Fe^3+"],
   ])("writes %s where no table has it, too", (expected, ...spellings) => {
     for (const spelling of spellings) expect(canonicalFormula(spelling), spelling).toBe(expected);
+  });
+
+  it("joins every formula that a plan and a run write with what was put in", () => {
+    const fields = new Set(["formula", "form", "species", "about", "remaining"]);
+    const found = new Map<string, string>();
+    const seen = new Set<object>();
+    const look = (value: unknown, field: string): void => {
+      if (typeof value === "string") {
+        if (!fields.has(field) || !attempt(() => parseFormula(value)).ok) return;
+        const key = canonicalFormula(value);
+        expect(canonicalFormula(key), value).toBe(key);
+        expect(sameSubstance(key, value), value).toBe(true);
+        found.set(value, key);
+      } else if (typeof value === "object" && value !== null && !seen.has(value) && !isQuantity(value)) {
+        seen.add(value);
+        for (const [name, held] of Object.entries(value)) look(held, Array.isArray(value) ? field : name);
+      }
+    };
+    for (const form of ["ZnSO4.7H2O", "ZnSO₄·7H₂O", "ZnSO4 x 7 H2O"]) {
+      const plan = planPreparation({
+        equation: "ZnSO4 + Na2CO3 + H2O -> Zn5(CO3)2(OH)6 + Na2SO4 + CO2",
+        product: "Zn5(CO3)2(OH)6",
+        materials: [
+          { name: "moss killer", form },
+          { name: "washing soda", form: "Na2CO3.10H2O" },
+        ],
+        scale: { product: "50 g" },
+      });
+      expect(plan.weighings.map((one) => canonicalFormula(one.form))).toEqual(["ZnSO4·7H2O", "Na2CO3·10H2O"]);
+      expect(canonicalFormula(plan.product.formula)).toBe("Zn5(OH)6(CO3)2");
+      look(plan, "");
+      look(evaluateRun(plan, { dried: "48 g" }), "");
+    }
+    expect(found.size).toBeGreaterThan(10);
   });
 
   it("keeps isomers apart, hydrates apart, and what nobody can tell as it was written", () => {
