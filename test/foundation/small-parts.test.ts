@@ -248,6 +248,10 @@ describe("answers as text", () => {
       text: "x",
     });
     expect(Object.keys(answer)).not.toContain("toJSON");
+    // the record itself is plain, for structured clones too: no method is left in it
+    const record = (answer as { toJSON?(): object }).toJSON!();
+    expect(structuredClone(record)).toEqual(record);
+    expect(Object.keys(record)).not.toContain("method");
   });
 });
 
