@@ -185,7 +185,7 @@ export function hydrateMixUps(question: MixUpQuestion): HydrateMixUp[] {
   }
   const salts = saltsOf(question.of);
   const known = salts.map((salt) => ({ salt, forms: formsFor(salt) }));
-  if (question.of !== undefined && known.every(({ forms }) => forms.length === 0)) {
+  if (known.every(({ forms }) => forms.length === 0)) {
     throw new HydrateError("hydrate.unknown-salt", `no hydrates of ${salts.map(inSymbol).join(", ")} are tabulated`, {
       hint: "leave out of to search every salt of the table",
     });

@@ -193,6 +193,11 @@ describe("staged dehydration", () => {
 });
 
 describe("a known form", () => {
+  test("is the same value for every spelling, and whenever it is asked for", () => {
+    expect(knownForms("ZnSO4·7H2O")).toBe(knownForms("ZnSO4"));
+    expect(Object.isFrozen(knownForms("ZnSO4"))).toBe(true);
+  });
+
   test("shows itself as its formula, and as plain data with what is known only", () => {
     const [anhydrous, mono] = knownForms("ZnSO4");
     expect([String(anhydrous), String(mono)]).toEqual(["ZnSO4", "ZnSO4.H2O"]);

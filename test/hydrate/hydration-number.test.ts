@@ -261,7 +261,7 @@ describe("heating that cannot have been so", () => {
     ],
     [
       { before: "10 g", after: "0.0001 g", anhydrous: "CuSO4" },
-      "waters for each CuSO4: no salt contains so many",
+      "886000 waters for each CuSO4: no salt contains so many",
       "check the weighings: most of what was weighed went away on heating",
       expect.objectContaining({ waters: expect.stringMatching(/^8859\d\d/) }),
     ],
