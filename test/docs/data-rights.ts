@@ -1,5 +1,5 @@
 // What each source of figures is, and what it asks of whoever hands its figures on. Figures are facts and nobody's property;
-// the wording here is our own. What a publisher asks for is recalled from its usual terms, not read for this list.
+// the wording here is our own. What a kind of publisher asks for is recalled from its usual terms; what stands in TERMS was read.
 import type { sourceKeys } from "preparative";
 
 type SourceKey = ReturnType<typeof sourceKeys>[number];
@@ -12,7 +12,7 @@ export const KINDS = {
   },
   government: {
     title: "Agencies of governments",
-    asks: "Works of the United States government are in the public domain there. The other agencies let their lists be used where they are named as the source and the figures are not passed off as theirs after a change.",
+    asks: "Works of the United States government are in the public domain there (17 U.S.C. 105), standard reference data excepted. The other agencies let their lists be used where they are named as the source and the figures are not passed off as theirs after a change.",
   },
   organisation: {
     title: "International bodies of science and measurement",
@@ -20,7 +20,7 @@ export const KINDS = {
   },
   openLicence: {
     title: "Open licences",
-    asks: "Creative Commons Attribution 4.0: named with title and publisher. Chemistry 2e is free at openstax.org.",
+    asks: "Creative Commons Attribution 4.0: named with title and publisher, changes told. Chemistry 2e is free at openstax.org.",
   },
   shareAlike: {
     title: "A share-alike encyclopedia",
@@ -45,6 +45,18 @@ export const KINDS = {
 
 export type Kind = keyof typeof KINDS;
 
+/** What single publishers ask for in their own terms, as read. */
+export const TERMS: Readonly<Partial<Record<SourceKey, string>>> = {
+  safeWorkAustralia:
+    "© Commonwealth of Australia, Creative Commons Attribution 4.0 International. Changed: substances were chosen, and hazard categories written as codes of statements. Safe Work Australia endorses neither this library nor the changes (safeworkaustralia.gov.au/copyright, read).",
+  echaDossiers:
+    "Source: European Chemicals Agency, http://echa.europa.eu/. Its legal notice asks for this form of words, and for a written note from whoever reproduces what stands there; no text is reproduced here (legal notice, version of 2011, read).",
+  nbs1982:
+    "The Secretary of Commerce may secure copyright in compilations of standard reference data (15 U.S.C. 290e; pages of NIST on it, read). Figures of chosen substances stand here, not the compilation.",
+  niteGhs:
+    "May be cited and copied for labels and safety data sheets, on the responsibility of whoever does (page of NITE Japan-GHS, read).",
+};
+
 /** The kind of each source. */
 export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   memory: "own",
@@ -67,7 +79,7 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   nzioc: "government",
   canadaDsl: "government",
   kncis: "government",
-  safeWorkAustralia: "government",
+  safeWorkAustralia: "openLicence",
   epaEquilibria: "government",
   andraEquilibria: "government",
   brgmEquilibria: "government",

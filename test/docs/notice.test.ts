@@ -5,7 +5,7 @@ import { cite, sourceKeys } from "preparative";
 import { describe, expect, it } from "vitest";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
 import { countedTables, groundOf, inWords } from "../tools/table-sources";
-import { KINDS, type Kind, RIGHTS } from "./data-rights";
+import { KINDS, type Kind, RIGHTS, TERMS } from "./data-rights";
 
 const file = fileURLToPath(new URL("../../NOTICE", import.meta.url));
 const tables = await countedTables();
@@ -24,7 +24,10 @@ const fromEncyclopedia = SOLUBILITY()
 const ofKind = (kind: Kind): string => {
   const lines = sourceKeys()
     .filter((key) => RIGHTS[key] === kind && kind !== "own")
-    .map((key) => wrapped(`- ${cite(key)}`, "  "));
+    .map((key) => {
+      const terms = TERMS[key];
+      return wrapped(`- ${cite(key)}`, "  ") + (terms === undefined ? "" : `\n  ${wrapped(terms, "  ")}`);
+    });
   const list =
     kind === "shareAlike"
       ? [wrapped(`Solubilities that rest on it (${fromEncyclopedia.length}): ${fromEncyclopedia.join(", ")}`)]
