@@ -10,9 +10,10 @@ interface Measured {
 
 export const MEASURED: readonly Measured[] = [
   {
-    what: "rows of the safety tables taken out or shifted one by one, every tenth, and the facts of safety asked again",
-    figure: "103 of 128 changes noticed (80 %); facts for eight of the others were added after it",
-    command: "npx tsx test/tools/safety-mutations.ts 10",
+    what: "rows of the safety tables taken out or shifted one by one, all of them, and the facts of safety asked again",
+    figure:
+      "1272 of 1282 changes noticed (99.2 %); seven of the others were drying limits that nothing read, deleted after it",
+    command: "npx tsx test/tools/safety-mutations.ts",
     date: "2026-11-28",
   },
   {

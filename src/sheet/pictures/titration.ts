@@ -28,9 +28,10 @@ const known = new WeakMap<Plan, { readonly curve: Curve | undefined }>();
 
 /** What is in a vessel, as the equilibrium takes it, or a part of it. */
 const poured = ({ solids, dissolved }: Contents, part: number): Dissolved[] =>
-  [...solids, ...dissolved].flatMap(({ formula, amount }) =>
-    amount.isPositive() && part > 0 ? [{ formula, amount: amount.times(String(part)) as typeof amount }] : [],
-  );
+  [...solids, ...dissolved].map(({ formula, amount }) => ({
+    formula,
+    amount: amount.times(String(part)) as typeof amount,
+  }));
 
 /** pH with so much of what goes in; undefined where the equilibrium does not reach. */
 function pHWith({ before, put }: ProcedureStep, part: number): number | undefined {
