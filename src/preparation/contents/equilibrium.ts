@@ -30,7 +30,7 @@ const THINNED = 1.25;
 const remembered = /* @__PURE__ */ remembering<Standing | undefined>(600);
 
 /** Metals, sulfur and charcoal stand by; they are no part of the equilibrium. */
-const standsBy = ({ matter }: Entry): boolean => matter.formula.symbols.length === 1;
+const standsBy = ({ matter }: Entry): boolean => matter.formula.size === 1;
 
 /** Things that the beaker of a vessel contains, mol for each kilogram of water; undefined where there is too little water or a stranger. */
 function perKilogram({ books }: Booked): { readonly matter: Matter; readonly moles: number }[] | undefined {

@@ -159,6 +159,7 @@ interface Inner {
   /** All water of the liquor; undefined where it is not known. */
   readonly water: Quantity | undefined;
   readonly dissolved: Dissolved[];
+  readonly cautions: ReturnType<Gate>;
 }
 
 /** Everything about a batch that follows from what is put into it. */
@@ -209,6 +210,7 @@ export function batchOf(
           });
     },
     dissolved: () => dissolvedIn(setting, inner.work),
+    cautions: () => gate(batch),
   });
   const batch: Batch = lazily<Batch>({
     materialBalance: () => account,
@@ -252,7 +254,7 @@ export function batchOf(
       stepsOf(
         inner.work.drafts,
         batch,
-        () => gate(batch),
+        () => inner.cautions,
         (name) => materials.find(({ shelf }) => shelf.name === name)?.formName,
       ),
     filtrate: () => inner.work.filtrate?.contents,

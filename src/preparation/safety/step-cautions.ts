@@ -21,7 +21,7 @@ import { residueOf } from "../identity/ignition";
 import type { BatchFigures } from "../planning/batch-figures";
 import { planned } from "../planning/exact";
 import { dryingOf } from "../procedure/drying";
-import { procedureOf } from "../procedure/kind";
+import { kindOf as kindOfSetting } from "../procedure/kind";
 import { absorbentOf } from "../reaction/absorbing";
 import { isAcid, isAmmonia } from "../reaction/acids";
 import { gasRow, isGas } from "../reaction/fluids";
@@ -78,7 +78,7 @@ const isAlkali = ({ form }: Material): boolean => {
 const isWarm = (rise: Quantity): boolean => rise.compare(planned("warm")) >= 0;
 const isAmmoniaWater = (m: Material): boolean => m.isSolution && isAmmonia(m.species.formula) && isMoreThanDilute(m);
 const isStrongAlkali = (m: Material): boolean => isAlkali(m) && isMoreThanDilute(m);
-const kindOf = ({ setting }: Given): string => procedureOf(setting).kind;
+const kindOf = ({ setting }: Given): string => kindOfSetting(setting);
 const handlesAmmonia = ({ setting }: Given): boolean =>
   [...setting.reactants, ...setting.products].some((s) => isAmmonia(s.formula));
 
@@ -96,6 +96,14 @@ const HEAT_SENSITIVE: readonly HazardClass[] = [
   "permanganate",
   "persulfate",
 ];
+
+const rememberedHeat = /* @__PURE__ */ remembering<boolean>(200);
+
+const isHeatSensitive = (formula: Formula): boolean =>
+  rememberedHeat(formula.toString(), () => {
+    const classes = classesOf(readNotation(formula));
+    return HEAT_SENSITIVE.some((name) => classes.has(name));
+  });
 
 /** When a row of the table holds. */
 const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
@@ -128,10 +136,7 @@ const HOLDS: Readonly<Record<WorkCondition, (given: Given) => boolean>> = {
     (given.batch.isolation.how === "unknown" || given.setting.asides.length > 0),
   crystallising: ({ batch }) => batch.crystallising?.asItForms === false,
   "drying limit": ({ setting }) => dryingOf(setting.product.formula).upTo !== undefined,
-  "heat sets it off": ({ setting }) => {
-    const classes = classesOf(readNotation(setting.product.formula));
-    return HEAT_SENSITIVE.some((name) => classes.has(name));
-  },
+  "heat sets it off": ({ setting }) => isHeatSensitive(setting.product.formula),
   "acid left": ({ setting, batch }) =>
     setting.wet &&
     setting.materials.some(({ form }, i) => isAcid(form) && batch.materialBalance.supplied[i]!.left.isPositive()),

@@ -3,12 +3,11 @@
 
 import { tryAqueousComposition } from "../../aqueous";
 import { parseFormula } from "../../formula";
-import { ACID_STEPS } from "../../ion/internal";
 import { type Quantity, quantity } from "../../quantity";
 import type { Solute } from "../curves/solute";
 import { sameIon } from "../precipitating/given-ions";
 import { saltIons } from "../precipitating/ions";
-import type { PooledIon } from "../precipitating/pairings";
+import { type PooledIon, stepFrom } from "../precipitating/pairings";
 
 /** A substance of the liquor. */
 interface InLiquor {
@@ -22,7 +21,7 @@ interface MadeSolid {
   readonly amount: Quantity;
 }
 
-const gives = (acid: string): boolean => ACID_STEPS().some((row) => sameIon(row.acid, acid));
+const gives = (acid: string): boolean => stepFrom(acid) !== undefined;
 
 /** Is there an acid that keeps protons in water, or an acid ion, and a metal that could take what is left of it? */
 function mayMake(all: readonly InLiquor[], pool: readonly PooledIon[]): boolean {

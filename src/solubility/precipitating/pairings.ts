@@ -4,6 +4,7 @@
 import type { TemperatureLike } from "../../amount";
 import { molarMass, parseFormula } from "../../formula";
 import { gcd } from "../../foundation/gcd";
+import { memoised } from "../../foundation/memo";
 import { ACID_STEPS, type AcidStepRow, saltFormula } from "../../ion/internal";
 import { expectDimension } from "../../quantity/internal";
 import { trySolubilityOf } from "../curves/solubility";
@@ -66,7 +67,7 @@ export function ionsBrought(
   if (salt !== undefined) return [...salt];
   let anion: string | undefined;
   for (let acid: string = solute.anhydrous.toString(); ; ) {
-    const step = ACID_STEPS().find((row) => Number(row.pKa) < STRONG && sameIon(row.acid, acid));
+    const step = strongStepOf(acid);
     if (step === undefined) break;
     anion = step.base;
     acid = step.base;
@@ -74,24 +75,21 @@ export function ionsBrought(
   return anion === undefined ? [] : [{ formula: anion, charge: parseFormula(anion).charge, count: 1 }];
 }
 
-/** Proton steps by ion, found once: the ions are those of the tables. */
-const steps = /* @__PURE__ */ new Map<string, AcidStepRow | undefined>();
-
-function stepOf(end: "acid" | "base", formula: string): AcidStepRow | undefined {
-  const key = `${end} ${formula}`;
-  if (!steps.has(key))
-    steps.set(
-      key,
-      ACID_STEPS().find((row) => sameIon(row[end], formula)),
-    );
-  return steps.get(key);
-}
+/** The step in which an ion or acid hands on a proton, and the one that makes it of its base. */
+export const stepFrom = /* @__PURE__ */ memoised<AcidStepRow | undefined>(300, (acid) =>
+  ACID_STEPS().find((row) => sameIon(row.acid, acid)),
+);
+const stepTo = /* @__PURE__ */ memoised<AcidStepRow | undefined>(300, (base) =>
+  ACID_STEPS().find((row) => sameIon(row.base, base)),
+);
+const strongStepOf = /* @__PURE__ */ memoised<AcidStepRow | undefined>(300, (acid) =>
+  ACID_STEPS().find((row) => Number(row.pKa) < STRONG && sameIon(row.acid, acid)),
+);
 
 /** Can an ion hand on a proton? Metal ions are left out: what they do with water is hydrolysis. */
-const acidStep = ({ formula, charge }: PooledIon) =>
-  charge < 0 || formula === "NH4+" ? stepOf("acid", formula) : undefined;
+const acidStep = ({ formula, charge }: PooledIon) => (charge < 0 || formula === "NH4+" ? stepFrom(formula) : undefined);
 
-const baseStep = ({ formula, charge }: PooledIon) => (charge < 0 ? stepOf("base", formula) : undefined);
+const baseStep = ({ formula, charge }: PooledIon) => (charge < 0 ? stepTo(formula) : undefined);
 
 /** Ions made where an acid ion meets the anion of a weaker acid, as bicarbonate from ammonium and carbonate. */
 function handedOn(ions: readonly PooledIon[]): PooledIon[] {
