@@ -18,7 +18,7 @@ import { type Batch, type Before, batchOf, type Gate } from "./planning/batch";
 import { planned } from "./planning/exact";
 import { type Figure, figuresOf, type MovedFigure, movedSince, readFigures } from "./planning/figures";
 import { weigh } from "./planning/scale";
-import { type Drying, dryingOf } from "./procedure/drying";
+import { type Drying, dryingIn } from "./procedure/drying";
 import { type Procedure, procedureOf } from "./procedure/kind";
 import { checkRinse } from "./procedure/rinsing";
 import { plain, takenRequest } from "./request/door";
@@ -179,7 +179,7 @@ function computed(request: PlanRequest, stored: readonly Figure[] | undefined): 
     temperature: () => setting.temperature,
     pressure: () => setting.pressure,
     procedure: () => procedureOf(setting),
-    drying: () => dryingOf(setting.product.formula),
+    drying: () => dryingIn(setting.product.formula, setting.temperature),
     handlingLoss: () => handlingLoss,
     feasibility: () => feasibility,
     warnings: () =>

@@ -37,7 +37,14 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       scale: { material: "calcium oxalate", portion: "50 g" },
     },
     // gypsum is the solid below 42 °C in any liquor: 0.3422 mol × 172.17 = 58.9 g
-    says: [/from the .*CaSO₄·2H₂O/, /CaSO₄·2H₂O 58\.9 g/],
+    says: [
+      /from the .*CaSO₄·2H₂O/,
+      /CaSO₄·2H₂O 58\.9 g/,
+      /from the CaC₂O₄·H₂O and CaSO₄·2H₂O/,
+      /about 18\.8 g expected, 43\.1 g/,
+    ],
+    // by the equilibrium half of the oxalate stays: pK(CaC2O4) 8.6 against pK(gypsum) 4.6 and the steps of oxalic acid, in 25 % acid
+    never: [/39\.8 g of H₂C₂O₄/],
   },
   {
     id: "tartaric acid from calcium tartrate",
@@ -89,6 +96,9 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       scale: { product: "100 g" },
       temperature: "30 °C",
     },
+    // no oven is cooler than the room
+    says: [/Dry at no more than 30 °C/],
+    never: [/28 °C/],
   },
   {
     id: "Glauber salt from soda and battery acid, cold room",
@@ -395,6 +405,9 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       ],
       scale: { material: "zinc powder", portion: "6.5 g" },
     },
+    // sulfur powder in water does nothing to zinc; dry the mixture flashes
+    says: [/leave each other alone/],
+    never: [/into enough water/],
   },
   {
     id: "iron oxide red from green vitriol",
@@ -530,6 +543,8 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       ],
       scale: { material: "spent etchant", portion: "100 mL" },
     },
+    // 1.5 L of wash water on 0.5 L of sludge is no 2 L
+    says: [/in a vessel of 3 L or larger/],
   },
   {
     id: "barium carbonate from chloride, cold",
@@ -627,7 +642,9 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       ],
       scale: { material: "bluestone", portion: "25 g" },
     },
-    never: [/1\.5 K if all came at once/, /ΔK/],
+    never: [/1\.5 K if all came at once/, /ΔK/, /and with it 12\.6 g of I₂/],
+    // 0.05 mol of iodine stands with the iodide and goes with sulfite: 0.05 × 126.04 × 1.1 g
+    says: [/6\.9 g of sodium sulfite/, /^Weigh the dry CuI: 19\.1 g at 100 % yield\. /],
   },
   {
     id: "iodine from iodide and peroxide",
@@ -641,6 +658,9 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       ],
       scale: { material: "potassium iodide", portion: "16.6 g" },
     },
+    // iodide that is left shows with the oxidiser; iodide dissolves iodine
+    says: [/with a drop of pharmacy peroxide/, /sublimes/],
+    never: [/a drop of potassium iodide solution/],
   },
   {
     id: "manganese dioxide from permanganate",
@@ -653,6 +673,8 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       ],
       scale: { material: "permanganate", portion: "15.8 g" },
     },
+    // 1.3 L of wash water on 0.4 L of sludge is no 0.8 L
+    says: [/in a vessel of 2 L or larger/],
   },
   {
     id: "sodium thiosulfate from sulfite and sulfur",
@@ -742,6 +764,7 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       ],
       scale: { material: "yellow prussiate", portion: "21 g" },
     },
+    says: [/in a vessel of 2 L or larger/],
   },
   {
     id: "cobalt carbonate dissolved in vinegar",

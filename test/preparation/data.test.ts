@@ -9,7 +9,15 @@ import { ABSORBENTS } from "../../src/preparation/data/absorbents";
 import { AGENTS } from "../../src/preparation/data/agents";
 import { CHANGED_IN_AIR } from "../../src/preparation/data/air";
 import { BELIEFS } from "../../src/preparation/data/beliefs";
-import { COUPLES, HOT_SULFURIC, IN_LYE, IN_WATER, OXIDISING_ACIDS, PASSIVE } from "../../src/preparation/data/couples";
+import {
+  COUPLES,
+  FIRE_ONLY,
+  HOT_SULFURIC,
+  IN_LYE,
+  IN_WATER,
+  OXIDISING_ACIDS,
+  PASSIVE,
+} from "../../src/preparation/data/couples";
 import { DELIQUESCENT, DRYING } from "../../src/preparation/data/drying";
 import { ACID_LEAVES, ACID_TAKES, FIRING, SLOW_SOLIDS, WARM_IN_ACID } from "../../src/preparation/data/firing";
 import { GASES } from "../../src/preparation/data/gases";
@@ -53,6 +61,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   GASES,
   GELS,
   HOLDING_LIGANDS,
+  FIRE_ONLY: [FIRE_ONLY],
   HOT_SULFURIC: [HOT_SULFURIC],
   IGNITION,
   IGNITION_FUMES,

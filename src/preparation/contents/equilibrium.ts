@@ -101,6 +101,23 @@ export function solidsBeside(
   });
 }
 
+/** How much of a solid stands at the equilibrium of a vessel; undefined where the model does not reach, or does not know it. */
+export function standingOf(pot: Booked, matter: Matter): Quantity | undefined {
+  const found = ownStanding(pot);
+  const of = componentsOf(matter.formula);
+  if (found === undefined || of === undefined) return undefined;
+  for (const { phase, moles } of found.beaker.solids) {
+    const units = ratio(phase.of, of);
+    if (units === undefined) continue;
+    const perKg = quantity(
+      { value: (moles * units).toPrecision(4), unit: "mol/kg" },
+      { symbol: `b(${matter.name})`, label: `${matter.name} that stands for each kilogram of water, at equilibrium` },
+    );
+    return perKg.times(pot.books.water).to("mol");
+  }
+  return undefined;
+}
+
 /** Components that carry a metal of a formula. */
 const metalsOf = (matter: Matter, own: ReadonlyMap<string, number>): string[] =>
   [...own.keys()].filter((key) => matter.formula.symbols.some((s) => !isNonmetal(s) && atomsOf(key).has(s)));

@@ -68,6 +68,13 @@ export const IN_WATER = {
 /** Acids of which the anion, not the hydrogen, oxidises a metal: they give no hydrogen. */
 export const OXIDISING_ACIDS = { anions: ["NO3-"], but: ["Mg", "Mn"], source: "commonPractice" } as const;
 
+/** Elements that water neither dissolves nor carries to a metal, and the metal that takes sulfur in the cold all the same. */
+export const FIRE_ONLY = {
+  elements: ["S", "S8", "P", "P4", "C", "Si", "B", "Se", "Te"],
+  not: ["Hg"],
+  source: "commonPractice",
+} as const;
+
 /** Sulfuric acid oxidises a metal by its sulfur from this strength and temperature on; those it leaves alone even so. */
 export const HOT_SULFURIC = {
   not: ["Au", "Pt", "Ir", "Rh", "Pb"],

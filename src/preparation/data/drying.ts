@@ -19,6 +19,7 @@ const upTo = (celsius: string, ...formulas: readonly string[]): DryingRow[] =>
 export const DRYING = /* @__PURE__ */ once((): readonly DryingRow[] => [
   room("(NH4)2Fe(SO4)2·6H2O", "warm air oxidises it and takes its water"),
   room("KCr(SO4)2·12H2O", "it effloresces"),
+  room("I2", "it sublimes: press it between paper and let it dry in a closed vessel over calcium chloride"),
   room("NH4NO3", "it must not be heated dry"),
   room("Na2S2O3·5H2O", "it melts in its water at 48 °C"),
   ...upTo("35", "CuSO4·5H2O", "FeSO4·7H2O", "NiSO4·6H2O"),

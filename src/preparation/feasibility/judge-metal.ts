@@ -3,7 +3,16 @@
 import { atomsOf, network } from "../../aqueous/internal";
 import { constitutionOf } from "../../ion";
 import { isOneOf } from "../../ion/internal";
-import { COUPLES, type CoupleRow, HOT_SULFURIC, IN_LYE, IN_WATER, OXIDISING_ACIDS, PASSIVE } from "../data/couples";
+import {
+  COUPLES,
+  type CoupleRow,
+  FIRE_ONLY,
+  HOT_SULFURIC,
+  IN_LYE,
+  IN_WATER,
+  OXIDISING_ACIDS,
+  PASSIVE,
+} from "../data/couples";
 import { isAmmonia } from "../reaction/acids";
 import { componentsOf, ratio } from "./beaker";
 import type { Case, Put } from "./case";
@@ -178,6 +187,19 @@ function hotStrongAcid({ put, made }: Case): Ruling | undefined {
   };
 }
 
+/** A metal and an element that no water carries to it: they meet in fire only. */
+function onlyByFire({ put, product }: Case): Ruling | undefined {
+  const metal = put.find(isMetalPiece);
+  const other = put.find((one) => one !== metal && isOneOf(one.species.formula, ...FIRE_ONLY.elements));
+  if (metal === undefined || other === undefined || put.length > 2) return undefined;
+  if ((FIRE_ONLY.not as readonly string[]).includes(metal.species.formula.symbols[0]!)) return undefined;
+  return never({
+    code: "potentials",
+    text: `in water ${metal.species.name} and ${other.species.name} leave each other alone; dry, heat sets the mixture off and nothing holds it back, and no plan fires one: precipitate ${product.species.name} from a salt of the metal`,
+    source: FIRE_ONLY.source,
+  });
+}
+
 /** Rules by potentials; undefined where nothing changes its oxidation state, or nothing speaks against it. */
 export function judgeMetal(c: Case): Ruling | undefined {
   const { redox, put, setting } = c;
@@ -195,6 +217,8 @@ export function judgeMetal(c: Case): Ruling | undefined {
   const up = redox.oxidised.map(({ symbol, from, to }) => ({ symbol, from: state(from), to: state(to) }));
   const down = redox.reduced.map(({ symbol, from, to }) => ({ symbol, from: state(from), to: state(to) }));
   const [rising, falling] = [up.map(couple), down.map(couple)];
+  const dry = onlyByFire(c);
+  if (dry !== undefined) return dry;
   const strong = hotStrongAcid(c);
   if (strong !== undefined && metal !== undefined) return strong;
   const inLye = put.some(({ made }) => made.anions.some(({ formula }) => formula === "OH-"));

@@ -60,6 +60,15 @@ export function gasesOf(
 /** What rounding to the balance puts over the brim is not over it. */
 const FULL = 1.002;
 
+/** The smallest usual vessel with so much room; undefined above the largest one listed. */
+export function smallestFor(needed: Quantity): Quantity<"volume"> | undefined {
+  const millilitres = needed.toNumber("mL");
+  const size = VESSELS.flatMap((row) => row.sizes).find((s) => s * FULL >= millilitres);
+  return size === undefined
+    ? undefined
+    : (quantity({ value: size, unit: "mL" }).to(size < 1000 ? "mL" : "L") as Quantity<"volume">);
+}
+
 /** The vessel for a batch of the given mass in the pot. */
 export function vesselFor(
   inThePot: readonly Quantity[],
@@ -88,13 +97,11 @@ export function vesselFor(
   const needed = liquid
     .times(factor)
     .named({ symbol: "V(vessel)", label: "vessel, foam included", rule: "vessel = liquid × foam factor" });
-  const millilitres = needed.toNumber("mL");
-  const size = VESSELS.flatMap((row) => row.sizes).find((s) => s * FULL >= millilitres);
   return {
     liquid,
     vesselFactor: factor,
     needed,
-    smallest: size === undefined ? undefined : quantity({ value: size, unit: "mL" }).to(size < 1000 ? "mL" : "L"),
+    smallest: smallestFor(needed),
     intoAcid,
     why: `${why} (common practice, no source)`,
   };

@@ -34,8 +34,17 @@ export function completenessOf(
   elsewhere: Quantity | undefined,
 ): Completeness {
   const { product, temperature } = setting;
-  const precipitant = setting.materials.find((_, i) => roles[i] === "precipitant" || roles[i] === "gas-giving base");
-  const drop = precipitant === undefined ? "the precipitant" : `${precipitant.shelf.name} solution`;
+  // An element comes by what oxidises or reduces, not by an ion that joins it.
+  const agent =
+    product.formula.symbols.length === 1
+      ? setting.materials.find((_, i) => roles[i] === "oxidiser" || roles[i] === "reducer")
+      : undefined;
+  const precipitant =
+    agent ?? setting.materials.find((_, i) => roles[i] === "precipitant" || roles[i] === "gas-giving base");
+  const drop =
+    precipitant === undefined
+      ? "the precipitant"
+      : `${precipitant.shelf.name}${agent === undefined || !agent.isSolution ? " solution" : ""}`;
   const test = `let a little of the clear liquor stand with a drop of ${drop}: a cloud means that more is needed`;
   if (keeps === undefined) return { missing: `what the liquor keeps of ${product.name}`, test };
   const { amount, atEquilibrium } = keeps;

@@ -40,7 +40,8 @@ const firstLine = (error: { readonly message: string }): string => error.message
 /** The table ends below the hot solution. */
 const isBeyondTable = (missing: string): boolean => /is known from|too far/.test(missing);
 
-function coolingOf(
+/** The crop of so much of a product by cooling; or why there is no figure for it. */
+export function coolingOf(
   formula: Formula,
   mass: Quantity<"mass">,
   hot: Quantity<"temperature">,

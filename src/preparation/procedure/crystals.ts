@@ -19,6 +19,7 @@ import { keptByWater } from "../reaction/fate";
 import { putAsides } from "./asides";
 import { type Bench, POT } from "./bench";
 import { limited, otherSalt } from "./coming";
+import { type Crystallising, coolingOf } from "./crystallising";
 import { notWarmOf } from "./kind";
 import { protectionOf } from "./protection";
 import { filterAndRinse } from "./rinsing";
@@ -80,7 +81,7 @@ function standCold(bench: Bench, cold: Quantity<"temperature">): void {
 export function isolateCrystals(bench: Bench): void {
   const { crystallising, setting } = bench.frame;
   if (crystallising === undefined) return;
-  const { hot, cold, cooling, saltPair, asItForms } = crystallising;
+  const { hot, cold, saltPair, asItForms } = crystallising;
   if (asItForms) {
     standCold(bench, cold);
     return;
@@ -94,6 +95,7 @@ export function isolateCrystals(bench: Bench): void {
         return `Warm the liquor to ${celsius(hot)}, stirring${kept === undefined ? "" : `; ${kept}`}.`;
       },
     });
+  const cooling = coolingOfWhatIsThere(bench, crystallising);
   const dirty = bench.pot.books.solids.length > 0;
   filterHot(bench, hot);
   // What leaves on the hot filter takes the dust along.
@@ -167,6 +169,20 @@ export function isolateCrystals(bench: Bench): void {
   });
   filterAndRinse(bench, crop.formula, mass, cold);
   secondCrop(bench, crop, cold);
+}
+
+/** Cooling of all the theory, or of less, where a solid stayed what it was. */
+function coolingOfWhatIsThere({ pot, frame }: Bench, { hot, cold, cooling, saltPair }: Crystallising) {
+  const { formula, molarMass } = frame.setting.product;
+  const { key } = matterOf(formula).core;
+  const there = pot.books.dissolved
+    .find(({ matter }) => matter.key === key)
+    ?.amount.times(molarMass)
+    .to("g");
+  const isShort = there !== undefined && there.compare(frame.theory.times(exact("98 %"))) < 0;
+  return "missing" in cooling || saltPair !== undefined || !isShort
+    ? cooling
+    : coolingOf(formula, there as Quantity<"mass">, hot, cold);
 }
 
 const middle = (hot: Quantity<"temperature">, cold: Quantity<"temperature">): Quantity => {

@@ -44,6 +44,12 @@ const remembered = /* @__PURE__ */ remembering<Drying>(256);
 
 export const dryingOf = (product: Formula): Drying => remembered(product.toString(), () => lookedUp(product));
 
+/** The same in a room: what may not be as warm as the room is dried in its air all the same, and no oven is cooler. */
+export function dryingIn(product: Formula, room: Quantity<"temperature">): Drying {
+  const drying = dryingOf(product);
+  return drying.upTo === undefined || drying.upTo.compare(room) >= 0 ? drying : { ...drying, upTo: room };
+}
+
 /** Where heat begins to take crystal water; undefined for what has none, or where nothing is tabulated. */
 export function losesWaterAt(product: Formula): Quantity<"temperature"> | undefined {
   if (isWater(product) || crystalWater(product).waters.n === 0n) return undefined;

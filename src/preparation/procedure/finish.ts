@@ -8,14 +8,14 @@ import { dry } from "../operation/dry";
 import { exact, planned } from "../planning/exact";
 import { putTheRest, rinseWithAlcohol } from "./asides";
 import { type Bench, POT } from "./bench";
-import { dryingOf } from "./drying";
+import { dryingIn } from "./drying";
 import { protectionOf } from "./protection";
 import { celsius, list } from "./words";
 
 export function finish(bench: Bench): void {
   if (bench.frame.isolation.how === "liquor") return;
   const product = inBottle(bench);
-  const { upTo, why, deliquescent } = dryingOf(product.formula);
+  const { upTo, why, deliquescent } = dryingIn(product.formula, bench.frame.setting.temperature);
   const runs = deliquescent ? " over a drying agent; it is deliquescent" : "";
   const kept = protectionOf(product.formula, "drying");
   const care = kept === undefined ? "" : `; ${kept}`;

@@ -5,12 +5,13 @@ import { tryReactionSpace } from "../../equation";
 import { withoutPhase } from "../../formula/internal";
 import { remembering } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
-import { solidsBeside } from "../contents/equilibrium";
+import { solidsBeside, standingOf } from "../contents/equilibrium";
 import { type Matter, matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import type { Term } from "../contents/react";
 import { type Outcome, type Reaction, reacted } from "../operation/add";
-import { exact } from "../planning/exact";
+import { exact, planned } from "../planning/exact";
+import { fateOf } from "../reaction/fate";
 import { isGas } from "../reaction/fluids";
 import type { Setting } from "../request/setting";
 import type { Bench } from "./bench";
@@ -97,7 +98,7 @@ export function withOtherSolids(bench: Bench, start: Pot, reactions: readonly Re
   const isMain = ({ terms }: Reaction): boolean =>
     terms.some(({ matter, whereto }) => matter.key === product.key && whereto === "precipitated");
   const main = reactions.find(isMain);
-  if (isolation.how !== "precipitate" || main === undefined) return reacted(start, reactions);
+  if (isolation.how !== "precipitate" || main === undefined) return withWhatStays(bench, start, reactions);
   const outcome = reacted(start, reactions);
   const { pot } = outcome;
   let open = main.extent;
@@ -134,4 +135,32 @@ export function withOtherSolids(bench: Bench, start: Pot, reactions: readonly Re
     start,
     reactions.flatMap((one) => (one !== main ? [one] : [...(isLeft ? [{ ...main, extent: open }] : []), ...others])),
   );
+}
+
+/**
+ * A solid that is to give something dissolved and stays what it was, by the equilibrium: less of the equation happens. What is
+ * over stays anyway, and what rounding leaves is nothing.
+ */
+function withWhatStays(bench: Bench, start: Pot, reactions: readonly Reaction[]): Outcome {
+  const { setting } = bench.frame;
+  const { key } = matterOf(setting.product.formula);
+  const main = reactions.find(({ terms }) => terms.some((one) => one.count > 0n && one.matter.key === key));
+  const outcome = reacted(start, reactions);
+  if (main === undefined) return outcome;
+  let open = main.extent;
+  for (const { matter, count } of main.terms) {
+    if (count >= 0n || matter.isWater || fateOf(matter.formula, setting.temperature).fallsOut !== true) continue;
+    const over = outcome.pot.books.solids.find((one) => one.matter.core.key === matter.core.key)?.amount;
+    const stands = standingOf(outcome.pot, matter)?.minus(over ?? exact("0 mol"));
+    if (stands === undefined || stands.compare(main.extent.times(-count).times(planned("worthAWord"))) <= 0) continue;
+    const stays = stands.dividedBy(exact(String(-count)));
+    const left = main.extent.minus(stays);
+    if (left.compare(open) < 0) open = left.isPositive() ? left : exact("0 mol");
+  }
+  return open === main.extent
+    ? outcome
+    : reacted(
+        start,
+        reactions.map((one) => (one === main ? { ...main, extent: open } : one)),
+      );
 }

@@ -13,11 +13,12 @@ import { filterCake } from "../operation/filter";
 import { hold } from "../operation/hold";
 import { testWash, wash } from "../operation/wash";
 import { exact } from "../planning/exact";
-import { type Bench, POT } from "./bench";
+import { smallestFor } from "../planning/vessel";
+import { type Bench, type Look, POT } from "./bench";
 import type { Completeness } from "./completeness";
 import { liquorHeldBy, settles, washingOf } from "./isolation";
 import { digestionOf } from "./kind";
-import { about, list, times } from "./words";
+import { about, list, times, vesselSize } from "./words";
 
 const capital = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}`;
 
@@ -129,6 +130,14 @@ function keptIn(
     : `At equilibrium this liquor keeps ${mass} of the product${doubt}; ${about(fallsOut, "%")} precipitates.`;
 }
 
+/** A vessel for what is stirred up, where the batch had a smaller one. */
+function roomFor(liquid: Quantity, vessel: Look["vessel"]): string {
+  const size = smallestFor(liquid);
+  return size === undefined || vessel?.smallest === undefined || size.compare(vessel.smallest) <= 0
+    ? ""
+    : ` (in a vessel of ${vesselSize(size)} or larger)`;
+}
+
 const remembered = /* @__PURE__ */ remembering<Result<WashAdvice>>(128);
 
 const adviceFor = (product: Formula, salts: readonly string[], temperature: Quantity<"temperature">) => {
@@ -177,9 +186,10 @@ function washed(bench: Bench, before: Pot, decants: boolean): void {
   const how = decants
     ? "stirring it up, letting it settle and pouring off"
     : "stirring it up on the filter and sucking off";
+  const stirred = before.volume.plus(plan.washVolume);
   bench.did(POT, done, {
-    say: () =>
-      `Wash ${times(plan.washes)} with ${bench.hand.water(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}: ${list(salts)} in it ${salts.length === 1 ? "goes" : "go"} from ${bench.hand.grams(plan.residueUnwashed)} to ${bench.hand.grams(residue)}.`,
+    say: ({ vessel }) =>
+      `Wash ${times(plan.washes)} with ${bench.hand.water(plan.washVolume)}${plan.washes === 1 ? "" : " each"}${special}, ${how}${decants ? roomFor(stirred, vessel) : ""}: ${list(salts)} in it ${salts.length === 1 ? "goes" : "go"} from ${bench.hand.grams(plan.residueUnwashed)} to ${bench.hand.grams(residue)}.`,
     amounts: [plan.washVolume],
     target: plan.target,
     blank: "washes",

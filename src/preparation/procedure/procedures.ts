@@ -13,6 +13,7 @@ import { Bench, type Frame, POT, type Work } from "./bench";
 import { combine } from "./combine";
 import { liftOut, powderLeft, takeOutMetal } from "./displaced";
 import { finish } from "./finish";
+import { takeOutIodine } from "./iodine";
 import { isolate } from "./isolate";
 import { kiln } from "./kiln";
 import { isMetal } from "./kind";
@@ -143,8 +144,10 @@ function redox(bench: Bench): void {
       say: () => `Let it stand until it has cooled${seen(bench).gas ? " and no gas rises" : ""}.`,
     });
   }
-  if (isolation.how === "precipitate")
+  if (isolation.how === "precipitate") {
     for (const [i, { form }] of setting.materials.entries()) if (isMetal(form)) liftOut(bench, i);
+    takeOutIodine(bench);
+  }
   isolate(bench);
   finish(bench);
 }

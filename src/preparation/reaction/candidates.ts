@@ -3,15 +3,20 @@
 
 import { type Formula, molarMass, parseFormula } from "../../formula";
 import { isWater } from "../../formula/internal";
+import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { knownForms } from "../../hydrate";
 import { constitutionOf } from "../../ion";
 import type { Quantity } from "../../quantity";
+import { solidTransitions } from "../../solubility";
 import { madeOf } from "../../substance/internal";
 import { CHANGED_IN_AIR } from "../data/air";
 import { BASIC_SALTS, PRECIPITATES } from "../data/ignition";
 import type { Formed } from "./account";
 import { nameOfFormula } from "./species";
+
+/** Colder than any room that something is dried in, °C. */
+const COLD_ROOM = 5;
 
 /** The product under another formula, for the same metal. */
 export interface Candidate {
@@ -95,7 +100,21 @@ export function formulasLike(product: Formula): Formula[] {
 }
 
 function hydratesOf(product: Formula): Formula[] {
-  return isWater(product) ? [] : knownForms(product).map((form) => form.formula);
+  if (isWater(product)) return [];
+  const found = attempt(() => solidTransitions(product));
+  const changes = found.ok ? found.value : [];
+  // What melts in its water or turns into another form before a room is that cold never lies on a balance.
+  const isOfFrost = (formula: Formula): boolean =>
+    changes.some(
+      ({ celsius, below }) =>
+        Number(celsius) < COLD_ROOM &&
+        below !== undefined &&
+        parseFormula(below).hasSameComposition(formula) &&
+        !changes.some(({ above }) => above !== undefined && parseFormula(above).hasSameComposition(formula)),
+    );
+  return knownForms(product)
+    .map((form) => form.formula)
+    .filter((formula) => !isOfFrost(formula));
 }
 
 /**

@@ -3,7 +3,7 @@
 
 import { molarMass } from "../../formula";
 import { lazily } from "../../foundation/lazy";
-import { readNotation } from "../../ion/internal";
+import { isOneOf, readNotation } from "../../ion/internal";
 import { type Quantity, sum } from "../../quantity";
 import { classesOf, everyRule, type HazardClass, HOLDS_CYANIDE, madeOf } from "../../substance/internal";
 import { complexesOf, complexIn } from "../contents/complexes";
@@ -59,7 +59,7 @@ export interface Waste {
 /** A product beside the wanted one. */
 export interface ByProduct extends Formed {
   /** Where it is at the end of the work. */
-  readonly where: "in the liquor" | "with the product" | "gas" | "not known";
+  readonly where: "in the liquor" | "with the product" | "filtered off" | "gas" | "not known";
   /** The liquor holds little else: boiled down it gives the salt. */
   readonly worthKeeping: boolean;
   /** Reason of `where`, in words. */
@@ -225,6 +225,10 @@ export function wasteOf(setting: Setting, left: readonly Left[], liquids: Quanti
   return { vessels, volume, metals, treatment, soda, notes: [...new Set(notes)], closing: CLOSING };
 }
 
+/** Iodine beside a solid is taken out of it. */
+const isTakenBySulfite = ({ formula }: Species, { wet, request }: Setting): boolean =>
+  wet && isOneOf(formula, "I2") && (request.procedure ?? "redox") === "redox";
+
 export function byProductsOf(
   setting: Setting,
   account: Account,
@@ -239,6 +243,12 @@ export function byProductsOf(
     const formed = account.formed[i]!;
     if (isGas(species.formula, wet)) return [{ ...formed, where: "gas", worthKeeping: false, why: "it leaves as gas" }];
     const fate = fateOf(species.formula, temperature);
+    if (fate.fallsOut === true && fateOf(product.formula, temperature).fallsOut !== true && wet)
+      return [
+        { ...formed, where: "filtered off", worthKeeping: false, why: `${fate.why}: it goes before the crystals` },
+      ];
+    if (isTakenBySulfite(species, setting))
+      return [{ ...formed, where: "in the liquor", worthKeeping: false, why: "sulfite takes it away as iodide" }];
     if (fate.fallsOut === true) return [{ ...formed, where: "with the product", worthKeeping: false, why: fate.why }];
     if (fate.fallsOut === undefined)
       return [{ ...formed, where: "not known", worthKeeping: false, why: `${fate.why} is not known` }];

@@ -23,7 +23,7 @@ import {
   likelihoodWithin,
   percent,
 } from "./difference";
-import { afterLosses, atMost, type Evidence, leastExplained } from "./evidence";
+import { afterLosses, atMost, type Evidence, leastExplained, madeInPlace } from "./evidence";
 import type { Finding, FindingCode } from "./finding";
 import { assayLikelihood, wetCakeSalt } from "./seen";
 import { shows } from "./test-outcome";
@@ -85,14 +85,16 @@ export function otherFormulas(evidence: Evidence): Finding[] {
     const byLoss = `${share === undefined ? "" : `; by ignition ${(100 * share).toFixed(0)} % likely`}${byAssay}`;
     const code: FindingCode = hydrate ? "other-hydrate-fits" : "other-formula-fits";
     const { expects, byTests } = expectationOf(evidence, candidate.formula, code, share, titrated);
+    const isMade = candidate.formula === madeInPlace(evidence);
+    const asPlanned = isMade ? ", which is what stands in its place by the equilibrium" : "";
     return [
       {
         code,
-        text: `${grams(dry)} is ${percent(ratio)} of the theory for ${candidate.formula}${byLoss}`,
+        text: `${grams(dry)} is ${percent(ratio)} of the theory for ${candidate.formula}${asPlanned}${byLoss}`,
         mass: candidate.theoreticalYield,
         figure: ratio,
         likelihood: byMass * likelihoodOfTests(byFire) * (titrated ?? 1),
-        weight: byMass * byTests * expects,
+        weight: byMass * byTests * (isMade ? Math.max(expects, belief("fits")) : expects),
         next:
           identity === undefined
             ? `${evidence.dryness.constant === true ? "" : "dry to constant mass, then "}ignite a weighed sample: the loss tells the formulas apart`

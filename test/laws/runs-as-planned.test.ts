@@ -1,0 +1,42 @@
+// A run that went exactly as its sheet says is not blamed for anything: over every preparation that the tests have as a plan.
+import { describe, expect, it } from "vitest";
+import { evaluateRun, type PlanRequest, tryPlanPreparation } from "../../src/preparation";
+import { NATURAL_PREPARATIONS } from "../data/natural-preparations";
+import { SECOND_TRIAL } from "../data/second-trial";
+
+const REQUESTS: readonly { readonly id: string; readonly request: PlanRequest }[] = [
+  ...NATURAL_PREPARATIONS,
+  ...SECOND_TRIAL.map(({ id, kind: _kind, theory: _theory, gas: _gas, ...request }) => ({ id, request })),
+];
+
+/** Codes that blame nobody. */
+const AS_PLANNED = ["consistent", "loss-explained"];
+
+describe("a run that went as its sheet says", () => {
+  it.each(REQUESTS)("$id", ({ request }) => {
+    const plan = tryPlanPreparation(request);
+    // What does not go has no sheet, and no run.
+    if (!plan.ok) {
+      expect(plan.error.code).toBe("plan.does-not-go");
+      return;
+    }
+    const last = plan.value.steps.at(-1)!.before;
+    const own = plan.value.product.theoreticalYield;
+    // Salts that washing leaves are less than what sticks to a filter; what comes along in weight is weighed.
+    const heavy = last.solids.filter(({ mass }) => mass.compare(own.times("1 %")) > 0);
+    if (heavy.length === 0) return;
+    const grams = heavy.reduce((all, { mass }) => all + mass.toNumber("g"), 0);
+    const { verdict } = evaluateRun(plan.value, { dried: `${grams.toFixed(1)} g` as "1 g" });
+    // What the sheet itself says comes with the product is what the verdict names: lime over the need, wire that was not lifted out, another solid by the equilibrium.
+    const isAlone = heavy.every(({ formula }) => formula === plan.value.product.formula);
+    const named = verdict.slice(0, 2).map(({ code }) => code);
+    if (isAlone) expect(AS_PLANNED, verdict[0]!.text).toContain(named[0]);
+    else
+      expect(
+        named.some((code) =>
+          [...AS_PLANNED, "unreacted", "second-solid", "mixture-fits", "other-formula-fits"].includes(code),
+        ),
+        named.join(),
+      ).toBe(true);
+  });
+});
