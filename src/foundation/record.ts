@@ -6,6 +6,7 @@ const LIBRARY = "0.1.0";
 
 /** The beginning of every record that a `toJSON` writes. */
 export interface RecordHead<T extends string = string> {
+  /** What it is a record of. */
   readonly type: T;
   /** Version of the layout; it changes when an older reader could no longer read a newer record rightly. */
   readonly schema: number;

@@ -1,7 +1,7 @@
 // How a console shows a value of the library: Node, Bun and Deno ask for this symbol of the global registry, so that no
 // import of theirs is needed.
 
-/** @internal */
+/** What a console asks an object for. */
 export const INSPECT: unique symbol = /* @__PURE__ */ Symbol.for("nodejs.util.inspect.custom");
 
 /**

@@ -4,15 +4,37 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import ts from "typescript";
 import { expect, it } from "vitest";
-import { commented, isInternal, publicOf } from "../tools/api";
+import { commented, found, isInternal, publicOf } from "../tools/api";
 
 const hasDoc = (node: ts.Node): boolean => ts.getJSDocCommentsAndTags(node).length > 0;
 
-/** Names and members without a docstring; overloads and pairs of accessors count once. */
+/** An interface and all that it extends: its members are theirs too. */
+function withExtended(node: ts.Declaration): ts.Declaration[] {
+  if (!ts.isInterfaceDeclaration(node)) return [node];
+  // `Omit<Plan, "steps">` and the like extend what stands in them
+  const names = (node.heritageClauses ?? []).flatMap(({ types }) =>
+    types.map(({ expression, typeArguments }) =>
+      ["Omit", "Pick", "Partial", "Readonly"].includes(expression.getText())
+        ? typeArguments![0]!.getText()
+        : expression.getText(),
+    ),
+  );
+  const { fileName } = node.getSourceFile();
+  const extended = names.filter((name) => name !== "Iterable").flatMap((name) => found(fileName, name).declarations);
+  return [node, ...extended.flatMap(withExtended)];
+}
+
+/** What an editor shows: of several overloads each one, and not what stands at their body. */
+const seenOf = (declarations: readonly ts.Declaration[]): readonly ts.Declaration[] =>
+  declarations.filter((one) => declarations.length === 1 || !ts.isFunctionDeclaration(one) || one.body === undefined);
+
+/** Names and members without a docstring, those that are extended too; pairs of accessors count once. */
 function undocumented(path?: string): string[] {
   return publicOf(path).flatMap(({ name, declarations }) => {
-    const missing = declarations.some((one) => hasDoc(commented(one))) ? [] : [name];
-    for (const one of declarations) {
+    const seen = seenOf(declarations);
+    const said = (one: ts.Declaration): boolean => hasDoc(commented(one));
+    const missing = (seen.every(ts.isFunctionDeclaration) ? seen.every(said) : seen.some(said)) ? [] : [name];
+    for (const one of seen.flatMap(withExtended)) {
       if (!ts.isInterfaceDeclaration(one) && !ts.isClassDeclaration(one)) continue;
       const members = new Map<string, boolean>();
       for (const member of one.members) {
@@ -35,8 +57,16 @@ it("finds what has no docstring", () => {
       path,
       [
         "export type Bare = string;",
+        "interface Base {",
+        "  readonly below: string;",
+        "}",
         "/** Said. */",
-        "export interface Half {",
+        "export function twice(text: string): string;",
+        "export function twice(text: number): string;",
+        "/** Said where nobody sees it. */",
+        "export function twice(text: string | number): string { return String(text); }",
+        "/** Said. */",
+        "export interface Half extends Base {",
         "  /** Said. */",
         "  readonly one: string;",
         "  readonly two: string;",
@@ -54,7 +84,7 @@ it("finds what has no docstring", () => {
         "}",
       ].join("\n"),
     );
-    expect(undocumented(path)).toEqual(["Bare", "Half.two"]);
+    expect(undocumented(path)).toEqual(["Bare", "Half.two", "Half.below", "twice"]);
   } finally {
     rmSync(folder, { recursive: true });
   }

@@ -39,7 +39,7 @@ const pathOf = (node: ts.ExportDeclaration | ts.ImportDeclaration): string | und
     : undefined;
 
 /** What a file exports by a name. */
-function found(path: string, name: string): { readonly file: string; readonly declarations: ts.Declaration[] } {
+export function found(path: string, name: string): { readonly file: string; readonly declarations: ts.Declaration[] } {
   const file = fileAt(path);
   const own: ts.Declaration[] = [];
   for (const statement of file.statements) {

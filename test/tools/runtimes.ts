@@ -71,7 +71,7 @@ function fetched(...packages: readonly string[]): string {
   return join(home, "node_modules", ".bin");
 }
 
-if (!quick) run("npx", ["tsup", "--silent"], root);
+if (!quick) run("npm", ["run", "--silent", "build"], root);
 run("npm", ["pack", "--ignore-scripts", "--pack-destination", folder], root);
 const tarball = readdirSync(folder).find((file) => file.endsWith(".tgz"))!;
 writeFileSync(join(folder, "package.json"), JSON.stringify({ name: "runtimes", private: true }));

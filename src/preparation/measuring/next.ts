@@ -191,8 +191,6 @@ const MEANS = {
   meter: true,
 } as const satisfies Record<MeasuringWay, true>;
 
-export function whatToMeasureNext(of: readonly Finding[]): DecidingTest[];
-export function whatToMeasureNext(of: QuantityLike, means?: MeasuringMeans): BetterMeasurement[];
 /**
  * What to measure next: for a figure, its inputs by what a better measurement takes off the variance for its time; for a verdict,
  * the tests that decide between its findings by what they tell for theirs.
@@ -208,6 +206,9 @@ export function whatToMeasureNext(of: QuantityLike, means?: MeasuringMeans): Bet
  * const soda = quantity("48.0 ± 0.1 g", { label: "soda taken" }).times(quantity("96 ± 4 %", { label: "assay of soda" }));
  * whatToMeasureNext(soda.to("g").named({ label: "pure soda" }))[0]!.text // => "titrate for the assay of soda, three times: u of pure soda from 1.9 to 0.29 g (100 % of the variance)"
  */
+export function whatToMeasureNext(of: readonly Finding[]): DecidingTest[];
+/** For a figure: its inputs, by what a better measurement takes off the variance for its time. */
+export function whatToMeasureNext(of: QuantityLike, means?: MeasuringMeans): BetterMeasurement[];
 export function whatToMeasureNext(
   of: QuantityLike | readonly Finding[],
   means: MeasuringMeans = {},

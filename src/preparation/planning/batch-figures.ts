@@ -13,19 +13,26 @@ import type { GasEvolved, Vessel } from "./vessel";
 
 /** Figures of a batch that its words are made from. */
 export interface BatchFigures {
+  /** What was put in, what reacts and what is left, in moles and in grams. */
   readonly materialBalance: Account;
+  /** The product in the form that was asked for, and how much of it the limiting material can give. */
   readonly product: {
     readonly formula: string;
     readonly name: string;
     readonly amount: Quantity<"amount of substance">;
     readonly theoreticalYield: Quantity<"mass">;
   };
+  /** How each material goes in: dissolved in how much water, diluted, or as it is. */
   readonly feeds: readonly Feed[];
+  /** How the product leaves the liquor, and why so. */
   readonly isolation: Isolation;
+  /** Gases that are given off; empty where there are none. */
   readonly gas: readonly GasEvolved[];
+  /** What has to fit into the vessel, and the smallest that will do; undefined where no liquid is known. */
   readonly vessel: Vessel | undefined;
   /** How fast to add; undefined where no gas is given off. */
   readonly additionRate: Pace | undefined;
+  /** Heat of the reaction and the rise in temperature that it may cause. */
   readonly heat: Heat;
   /** Of each feed that is dissolved, before anything is mixed. */
   readonly dissolvingHeat: readonly DissolvingHeat[];
@@ -33,5 +40,6 @@ export interface BatchFigures {
   readonly crystallising: Crystallising | undefined;
   /** For a product that precipitates; undefined for one that crystallises. */
   readonly completeness: Completeness | undefined;
+  /** What is left over, by vessel, and how it is made harmless. */
   readonly waste: Waste;
 }

@@ -56,7 +56,7 @@ export interface Observations {
   /** Share of the product in what was weighed, by titration; above 100 % where another form has more of what is titrated. */
   readonly assay?: MassFractionLike | undefined;
   /** Acid that a gram of the product neutralises. */
-  readonly acidPerGram?: Parameters<typeof expectDimension>[0] | undefined;
+  readonly acidPerGram?: QuantityLike | undefined;
   /** Anything to print with the run. */
   readonly note?: string | undefined;
 }
