@@ -48,8 +48,16 @@ function likeness(product: string, feeds: readonly string[]): string {
   return `${anions(product)} < ${feeds.map(anions).sort().join(" | ")}`;
 }
 
+const known = new WeakMap<Candidate, Evidence>();
+
 /** The evidence for a reaction. */
-export function evidenceOf({ product, feeds, family }: Candidate): Evidence {
+export function evidenceOf(candidate: Candidate): Evidence {
+  const evidence = known.get(candidate) ?? looked(candidate);
+  known.set(candidate, evidence);
+  return evidence;
+}
+
+function looked({ product, feeds, family }: Candidate): Evidence {
   const own = index().get(
     id(
       product.key,

@@ -55,13 +55,13 @@ export function barred(target: Compound, form: string, index: Index): RouteRefus
       form,
       candidate.feeds.map((feed) => materialOf(feed, index)),
     );
-    if (!judgement.ok) return refusalOf({ candidate, judgement });
+    if (!judgement.ok && judgement.equation !== undefined) return refusalOf({ candidate, judgement });
     return {
       code: "no-way",
       text: candidate.bar!,
       numbers: [],
       source: "common practice, no source",
-      equation: String(judgement.equation),
+      equation: judgement.equation === undefined ? undefined : String(judgement.equation),
       instead: [],
       unknown: false,
     };

@@ -17,6 +17,18 @@ const DEAD_ENDS: readonly Row[] = [
   ["a normal carbonate of cobalt by soda", "CoCO3", ["CoCl2·6H2O", "Na2CO3"], /basic carbonate/, true],
   ["silver in dilute acid", "AgCH3COO", ["Ag", "CH3COOH"], /V/, true],
   ["phosphate by its acid", "Zn3(PO4)2·4H2O", ["ZnSO4·7H2O", "H3PO4"], /acid|pH/, true],
+  ["two salts with flat curves", "KCl", ["KBr", "NaCl"], /no salt of this pair comes by itself/, false],
+  ["lye on a salt of ammonium", "Al(OH)3", ["NH4Al(SO4)2·12H2O", "NaOH"], /ammonia/, false],
+  [
+    "magnesium carbonate by bicarbonate",
+    "MgCO3·3H2O",
+    ["MgSO4·7H2O", "NaHCO3"],
+    /until its carbon dioxide has left/,
+    false,
+  ],
+  ["the last hydron of phosphoric acid by soda", "Na3PO4·12H2O", ["Na2HPO4·12H2O", "Na2CO3"], /takes a lye/, false],
+  ["saltpetre of ammonium and potassium", "K2SO4", ["KCl", "(NH4)2SO4"], /crystallise together/, false],
+  ["acetate of aluminium as crystals", "Al(CH3COO)3", ["AlCl3·6H2O", "NaCH3COO·3H2O"], /./, false],
 ];
 
 describe("a dead end", () => {

@@ -22,6 +22,11 @@ const STAPLES: readonly Row[] = [
   ["KAl(SO4)2·12H2O", ["Al", "KOH", "H2SO4"], "Al + KOH + H2SO4 > KAl(SO₄)₂·12H₂O"],
   ["H3BO3", ["Na2B4O7·10H2O", "HCl"], "Na2B4O7·10H2O + HCl > H₃BO₃"],
   ["Ca(CH3COO)2·H2O", ["CaCO3", "CH3COOH"], "CaCO3 + CH3COOH > Ca(CH₃COO)₂·H₂O"],
+  [
+    "Ca3(C6H5O7)2·4H2O",
+    ["CaCO3", "CH3COOH", "Na3C6H5O7·2H2O"],
+    "CaCO3 + CH3COOH > Ca(CH₃COO)₂; Ca(CH₃COO)₂ liquor + Na3C6H5O7·2H2O > Ca₃(C₆H₅O₇)₂·4H₂O",
+  ],
   ["Na2CO3", ["NaHCO3", "NaCl"], "NaHCO3 > Na₂CO₃"],
   [
     "(NH4)2Fe(SO4)2·6H2O",
