@@ -162,7 +162,11 @@ describe("a text that is no quantity", () => {
     const error = refusal(() => comma("1.234,5 g"));
     expect([error.code, error.position]).toEqual(["decimal-comma", 1]);
     expect(error.hint).toBe("write a comma before the decimals, and no mark between thousands");
-    expect(refusal(() => comma("5,5 grms")).position).toBe(4);
+    // the caret stands in the text that was typed, and a text too long to show has none
+    const typed = attempt(() => comma("5,5 grms"));
+    expect(typed.ok ? undefined : [typed.error.input, typed.error.position]).toEqual(["5,5 grms", 4]);
+    const long = attempt(() => comma("5".repeat(401)));
+    expect(long.ok ? undefined : [long.error.input, long.error.position]).toEqual([undefined, undefined]);
   });
 });
 
@@ -207,6 +211,9 @@ describe("a text that is one", () => {
   it("of a percentage has an uncertainty in percent of the whole, not of itself", () => {
     expect(read("50 % ± 2 %").standardUncertainty!.toString()).toBe("2");
     expect(read("25 °C ± 1 °C").standardUncertainty!.toString()).toBe("1");
+    // a temperature in another scale is no difference
+    expect(read("25 °C ± 1 K").standardUncertainty!.toString()).toBe("1");
+    expect(refusal(() => read("300 K ± 1 °C")).code).toBe("wrong-dimension");
   });
 
   // factors of NIST SP 811 and the SI brochure; composed units by their parts

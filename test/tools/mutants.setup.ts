@@ -1,6 +1,6 @@
 // Before each test file of a run with mutants. Much of a test is worked out while its file is read, to make a table of cases:
 // the mutant is on by then, and what the file meets while it is read counts for each of its tests.
-import { beforeAll, inject, type RunnerTask } from "vitest";
+import { afterAll, beforeAll, inject, type RunnerTask } from "vitest";
 // what the library does when it is read is of no test
 import "preparative";
 
@@ -36,5 +36,14 @@ if (given("mode") === "mutant") {
     for (const name of namesIn(file.tasks, "")) {
       perTest[`${file.filepath}#${name}`] = { ...met };
     }
+  });
+  // An answer that the library keeps is worked out in the first test that asks for it: what one test of a file meets, all may find.
+  // biome-ignore lint/correctness/noEmptyPattern: the first argument is asked for by its shape
+  afterAll(({}, suite) => {
+    const perTest = shared.mutantCoverage?.perTest ?? {};
+    const { file } = suite;
+    const ids = namesIn(file.tasks, "").map((name) => `${file.filepath}#${name}`);
+    const met: Hits = Object.assign({}, ...ids.map((id) => perTest[id] ?? {}));
+    for (const id of ids) perTest[id] = met;
   });
 }

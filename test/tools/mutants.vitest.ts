@@ -17,6 +17,8 @@ export default defineConfig({
     exclude: ["**/*.slow.test.ts"],
     setupFiles: ["test/tools/mutants.setup.ts"],
     runner: "test/tools/mutants.runner.ts",
+    // what one file keeps must not hide a fault from the next
+    isolate: true,
     testTimeout: 120_000,
   },
 });

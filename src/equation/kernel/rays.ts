@@ -53,7 +53,7 @@ const bigIntegers: Arithmetic<bigint> = {
   combine(a, x, b, y) {
     const vector = x.map((value, at) => a * value + b * y[at]!);
     let content = 0n;
-    for (const value of vector) if (value !== 0n && content !== 1n) content = bigGcd(content, value);
+    for (const value of vector) content = bigGcd(content, value);
     return content > 1n ? vector.map((value) => value / content) : vector;
   },
 };

@@ -64,6 +64,20 @@ describe("extreme rays of the non-negative solutions", () => {
     );
   });
 
+  it("gives each ray without a common divisor through big integers too, as through doubles", () => {
+    const random = seeded(5);
+    let compared = 0;
+    for (let round = 0; round < 60; round++) {
+      const basis = nullspaceOf(randomMatrix(random, 3, 7, 0.7, 6), 3, 7);
+      const far = basis.map((vector) => [...vector].map(BigInt));
+      const [near, big] = [extremeRays(basis, 500), extremeRays(far, 500)];
+      if (!near.complete || !big.complete) continue;
+      expect(big.rays.map((ray) => [...ray].join())).toEqual(near.rays.map((ray) => [...ray].join()));
+      compared += near.rays.length;
+    }
+    expect(compared).toBeGreaterThan(20);
+  });
+
   it("stops at the limit instead of running on", () => {
     // n sources and n sinks of one thing: n times n rays
     const row = Float64Array.from({ length: 80 }, (_, at) => (at < 40 ? 1 : -1));
