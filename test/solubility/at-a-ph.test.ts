@@ -1,5 +1,6 @@
 // Mixtures at a pH: protons on the anions and hydroxide on the metals are counted in, and nothing is lost in digits.
 import { describe, expect, it } from "vitest";
+import { stabilityConstants } from "../../src/aqueous";
 import { COMPLEXES } from "../../src/aqueous/data/complexes";
 import { SOLUBILITY_PRODUCTS } from "../../src/aqueous/data/products";
 import { uncertaintyBudget } from "../../src/quantity";
@@ -96,6 +97,40 @@ describe("a mixture in acid, in alkali or beside ligands", () => {
     expect(precipitates).toBe(true);
     expect(ions[0]!.shareLeft.in("%").toNumber()).toBeLessThan(20);
   });
+
+  // total dissolved metal = Ksp Σ β(n) [OH-]^(n - z), n = 0, 1, 2 …: the sum of a textbook, with the constants that are printed
+  it.each([
+    ["Zn^2+", true],
+    ["Al^3+", true],
+    ["Pb^2+", true],
+    ["Cu^2+", false],
+    ["Ni^2+", false],
+    ["Mg^2+", false],
+  ] as const)(
+    "counts the hydroxide complexes of %s at both ends of its window; redissolves below pH 14: %s",
+    (metal, back) => {
+      const { byHand, product } = hydroxidePrecipitationRange({ metal, concentration: "0.01 mol/L" });
+      const charge = Number(/\d/.exec(metal)![0]);
+      // complexes of one metal ion
+      const own = stabilityConstants({ metal, ligand: "OH-" }).filter(
+        ({ complex }) => !/[A-Z][a-z][2-9]/.test(complex),
+      );
+      const steps = [{ n: 0, log: 0 }, ...own.map(({ n, logBeta }) => ({ n, log: logBeta.toNumber() }))];
+      const dissolved = (pH: number): number =>
+        steps.reduce(
+          (sum, { n, log }) => sum + 10 ** (log - product.pKsp.toNumber() + (n - charge) * (pH - 13.995)),
+          0,
+        );
+      for (const end of [byHand.startsAt, byHand.allDissolvedFrom])
+        if (end !== undefined) expect(dissolved(end.toNumber()) / 0.01).toBeCloseTo(1, 1);
+      expect(byHand.startsAt).toBeDefined();
+      expect(byHand.allDissolvedFrom !== undefined).toBe(back);
+      expect(dissolved(byHand.least.pH.toNumber()) / byHand.least.concentration.in("mol/L").toNumber()).toBeCloseTo(
+        1,
+        1,
+      );
+    },
+  );
 
   it("agrees with the hydroxide window on both sides of each of its ends", () => {
     for (const metal of ["Mg^2+", "Zn^2+", "Al^3+", "Cu^2+", "Ni^2+", "Pb^2+", "Cr^3+"]) {

@@ -2,6 +2,7 @@
 import { attempt, gasSolubility, solubilityDiagram, solubilityOf, solubilityProduct } from "preparative";
 import { describe, expect, it } from "vitest";
 import { SOLUBILITY_PRODUCTS } from "../../src/aqueous/internal";
+import { SOLUBILITY } from "../../src/solubility/data/curves";
 
 /** The first row of each solid and form: the one that is handed out. */
 const ROWS = [
@@ -88,6 +89,37 @@ describe("a gas in water", () => {
     expect(gasSolubility("CO2", "20 °C").warnings).toEqual([expect.stringMatching(/^recalled from memory, believed/)]);
     expect(gasSolubility("O2", "20 °C").warnings).toContain("pure oxygen, not air");
     expect(gasSolubility("Cl2", "20 °C").warnings[1]).toMatch(/solid hydrate forms/);
+  });
+});
+
+describe("a solubility", () => {
+  it("warns of what its row notes, of a weak row and of a single figure, and of nothing of the kind elsewhere", () => {
+    const counts = { noted: 0, weak: 0, single: 0, plain: 0 };
+    for (const { formula, points, note, knownAs, weak } of SOLUBILITY()) {
+      const outcome = attempt(() => solubilityOf(formula, `${points[0]![0]} °C`));
+      if (!outcome.ok || outcome.value.formula !== formula) continue;
+      const { warnings } = outcome.value;
+      if (note !== undefined) expect(warnings, formula).toContain(note);
+      const isWeak = weak === true && knownAs !== "converted" && knownAs !== "memory";
+      expect(
+        warnings.some((text) => text.startsWith("a weak figure")),
+        formula,
+      ).toBe(isWeak);
+      if (points.length === 1)
+        expect(
+          warnings.some((text) => text.startsWith("rests on a single figure at")),
+          formula,
+        ).toBe(true);
+      if (note !== undefined) counts.noted += 1;
+      if (isWeak) counts.weak += 1;
+      if (points.length === 1) counts.single += 1;
+      if (warnings.length === 0) counts.plain += 1;
+      expect(
+        warnings.every((text) => typeof text === "string"),
+        formula,
+      ).toBe(true);
+    }
+    expect(Math.min(...Object.values(counts))).toBeGreaterThan(3);
   });
 });
 
