@@ -7,6 +7,9 @@ import { type Formula, parseFormula } from "./formula";
 /** Of water, whichever hydrogen is in it. */
 const LEFT_OUT = ["H", "D", "T", "O"];
 
+/** Symbols of all elements but those of water. */
+const NOT_OF_WATER = /[A-CE-GI-NP-SU-Z][a-z]?|[HDTO][a-z]/g;
+
 /** The symbols a formula names, in written order, without reading it. */
 export const symbolsIn = (formula: string): readonly string[] => formula.match(/[A-Z][a-z]?/g) ?? [];
 
@@ -15,9 +18,9 @@ export const symbolsIn = (formula: string): readonly string[] => formula.match(/
  * water or without.
  */
 export function elementsIn(formula: string): string {
-  const symbols = new Set(symbolsIn(formula));
-  for (const symbol of LEFT_OUT) symbols.delete(symbol);
-  return [...symbols].sort().join(" ");
+  const symbols = formula.match(NOT_OF_WATER);
+  if (symbols === null) return "";
+  return symbols.length === 1 ? symbols[0]! : [...new Set(symbols)].sort().join(" ");
 }
 
 /**

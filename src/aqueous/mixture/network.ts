@@ -436,8 +436,7 @@ function solubleReaction({ solid, name, dissolution, points }: SolubleRow): Reac
 
 function addPhases(network: Network): void {
   for (const row of SOLUBILITY_PRODUCTS()) {
-    if (row.convention === "free-sulfide" || readReaction(row.dissolution).right.some(([, ion]) => ion === UNPLACED))
-      continue;
+    if (row.convention === "free-sulfide" || row.dissolution.split(" ").includes(UNPLACED)) continue;
     const { solid: formula, name, form } = row;
     const notes = row.note === undefined ? [] : [row.note];
     network.addPhase({ kind: "solid", formula, name, form, row, notes }, () => {
