@@ -192,22 +192,29 @@ const MEANS = {
 } as const satisfies Record<MeasuringWay, true>;
 
 /**
- * What to measure next: for a figure, its inputs by what a better measurement takes off the variance for its time; for a verdict,
- * the tests that decide between its findings by what they tell for theirs.
+ * What to measure next for a verdict: the tests that decide between its findings, by what they tell for their time.
  *
- * @param of - a quantity with uncertainty, or the verdict of a run
- * @param means - for a figure: what your own balance, titration, glassware, thermometer or meter reaches, and the time
+ * @param of - the verdict of a run
+ * @returns the most for the least time first; none where one finding competes
+ * @throws {PlanError} `plan.request` for what is no verdict
+ * @source information: Shannon's entropy; what measurements reach and take: common practice
+ * @category Yield
+ */
+export function whatToMeasureNext(of: readonly Finding[]): DecidingTest[];
+/**
+ * What to measure next for a figure: its inputs, by what a better measurement takes off the variance for its time.
+ *
+ * @param of - a quantity with uncertainty
+ * @param means - what your own balance, titration, glassware, thermometer or meter reaches, and the time
  * @returns the most for the least time first; inputs below 0.1 % of the variance are left out, table constants come last without
- *   a measurement; no tests where a verdict has one finding that competes
+ *   a measurement
  * @throws {PlanError} `plan.request` for a figure without uncertainty; codes of `quantity`
- * @source variances: JCGM 100:2008, 5.1; information: Shannon's entropy; what measurements reach and take: common practice
+ * @source variances: JCGM 100:2008, 5.1; what measurements reach and take: common practice
  * @category Yield
  * @example
  * const soda = quantity("48.0 ± 0.1 g", { label: "soda taken" }).times(quantity("96 ± 4 %", { label: "assay of soda" }));
  * whatToMeasureNext(soda.to("g").named({ label: "pure soda" }))[0]!.text // => "titrate for the assay of soda, three times: u of pure soda from 1.9 to 0.29 g (100 % of the variance)"
  */
-export function whatToMeasureNext(of: readonly Finding[]): DecidingTest[];
-/** For a figure: its inputs, by what a better measurement takes off the variance for its time. */
 export function whatToMeasureNext(of: QuantityLike, means?: MeasuringMeans): BetterMeasurement[];
 export function whatToMeasureNext(
   of: QuantityLike | readonly Finding[],
