@@ -177,8 +177,11 @@ describe("the head of a record", () => {
     [{ ...head, schema: 2.5 }, "schema 2.5 is not 2"],
     [{ ...head, schema: "3" }, "schema 3 is not 2"],
     [{ type: "salt" }, "schema undefined is not 2"],
-    [{ ...head, schema: 3, library: "9.9.9" }, "written by a newer library (9.9.9): schema 3, where 0.1.0 reads 2"],
-    [{ type: "salt", schema: 3 }, "written by a newer library: schema 3, where 0.1.0 reads 2"],
+    [
+      { ...head, schema: 3, library: "9.9.9" },
+      `written by a newer library (9.9.9): schema 3, where ${head.library} reads 2`,
+    ],
+    [{ type: "salt", schema: 3 }, `written by a newer library: schema 3, where ${head.library} reads 2`],
     [{ ...head, schema: "x".repeat(90) }, `schema ${"x".repeat(40)} is not 2`],
   ])("%j: %s", (data, problem) => {
     expect(headProblem(data, "salt", 2)).toBe(problem);

@@ -37,7 +37,12 @@ describe("a salt named without its water", () => {
     expect(substance("glacial acetic acid").strength).toBeUndefined();
     const back = substanceFromJSON(JSON.parse(JSON.stringify(vinegar)));
     expect([back.strength, back.remarks]).toEqual([vinegar.strength, vinegar.remarks]);
-    expect(substance("NaCl").toJSON()).toEqual({ type: "substance", schema: 1, library: "0.1.0", formula: "NaCl" });
+    expect(substance("NaCl").toJSON()).toEqual({
+      type: "substance",
+      schema: 1,
+      library: expect.stringMatching(/^\d+\.\d+\.\d+$/),
+      formula: "NaCl",
+    });
   });
 });
 
