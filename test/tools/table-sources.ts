@@ -35,8 +35,9 @@ export function groundOf(source: string): Ground {
 }
 
 const isDoubtful = (row: unknown): boolean => {
-  const { weak, doubtful, doubt, knownAs, changeSource } = row as Readonly<Record<string, unknown>>;
-  const recalledInPart = changeSource === "memory";
+  const { weak, doubtful, doubt, knownAs, change, changeSource } = row as Readonly<Record<string, unknown>>;
+  // where heat changes it is from memory unless the row says otherwise
+  const recalledInPart = change !== undefined && changeSource === undefined;
   return weak === true || doubtful !== undefined || doubt !== undefined || knownAs === "estimated" || recalledInPart;
 };
 

@@ -1,6 +1,5 @@
 // Exact coefficients times quantities, summed: a molar mass from atomic weights. Value, name and terms are made only when
 // somebody looks, which keeps a million molar masses free of graphs.
-import { type Facts, factsInForce, under } from "../../foundation/facts";
 import type { Dimension } from "./dimension";
 import { combination, type Naming, type Node, type Operation } from "./graph";
 import { make } from "./quantity";
@@ -84,24 +83,22 @@ export abstract class Combination implements Node, Combined {
   }
 }
 
-/** A combination of a few functions, for the rare ones; they are asked under the facts of its making. */
+/** A combination of a few functions, for the rare ones; what they look up, they have looked up before. */
 class Answering extends Combination {
   declare private readonly answers: Combined;
-  declare private readonly facts: Facts | undefined;
 
   constructor(answers: Combined, unit: Unit) {
     super(unit);
     this.answers = answers;
-    this.facts = factsInForce();
   }
   sum(): Rational {
-    return under(this.facts, () => this.answers.sum());
+    return this.answers.sum();
   }
   named(): Naming {
     return this.answers.named();
   }
   terms(): readonly Term[] {
-    return under(this.facts, () => this.answers.terms());
+    return this.answers.terms();
   }
 }
 

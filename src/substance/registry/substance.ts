@@ -211,7 +211,7 @@ export class Substance {
   get phaseChange(): PhaseChange | undefined {
     const row = this[TABLES]().physical;
     if (row?.change === undefined) return undefined;
-    const source = row.changeSource ?? row.source;
+    const source = row.changeSource ?? "memory";
     if (row.celsius === undefined) return { kind: row.change, source };
     return { kind: row.change, temperature: celsius(row.celsius, `${this.formula} ${row.change}`, source), source };
   }
