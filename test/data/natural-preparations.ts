@@ -42,6 +42,8 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       /CaSO₄·2H₂O 58\.9 g/,
       /from the CaC₂O₄·H₂O and CaSO₄·2H₂O/,
       /about 18\.8 g expected, 43\.1 g/,
+      /19\.0 g of H₂C₂O₄·2H₂O crystallises, 44\.\d % of it/,
+      /it goes before the crystals/,
     ],
     // by the equilibrium half of the oxalate stays: pK(CaC2O4) 8.6 against pK(gypsum) 4.6 and the steps of oxalic acid, in 25 % acid
     never: [/39\.8 g of H₂C₂O₄/],
@@ -369,6 +371,8 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       ],
       scale: { material: "pool acid", portion: "200 mL" },
     },
+    says: [/below 40 °C again, in a bath of cold water/, /basic chloride is left/],
+    never: [/over at least 5\.9 min/],
   },
   {
     id: "aluminium chloride from foil",
@@ -381,6 +385,13 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       ],
       scale: { material: "kitchen foil", portion: "5 g" },
     },
+    // aluminium in hydrochloric acid gives 531 kJ/mol: 290 K in so little water. Its solubility hardly changes with heat: 15 % of it stays, not 90
+    says: [
+      /below 40 °C again, in a bath of cold water/,
+      /keep it acid with a little hydrochloric acid/,
+      /about 38\.0 g of AlCl₃·6H₂O crystallises/,
+    ],
+    never: [/over at least 1\.7 min/, /4\.7 g of AlCl₃·6H₂O crystallises/],
   },
   {
     id: "magnesium acetate from ribbon and vinegar",
@@ -417,6 +428,7 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       materials: [{ name: "green vitriol", form: "FeSO4·7H2O" }],
       scale: { material: "green vitriol", portion: "100 g" },
     },
+    says: [/under a hood that works, or outdoors with nobody downwind.*no kiln catches it/],
   },
   {
     id: "copper oxide from bluestone in the kiln",
@@ -426,6 +438,7 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       materials: [{ name: "bluestone", form: "CuSO4·5H2O" }],
       scale: { material: "bluestone", portion: "50 g" },
     },
+    says: [/under a hood that works, or outdoors with nobody downwind.*no kiln catches it/],
   },
   {
     id: "copper oxide from copper nitrate in the kiln",
@@ -435,6 +448,7 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       materials: [{ name: "copper nitrate", form: "Cu(NO3)2·3H2O" }],
       scale: { material: "copper nitrate", portion: "24 g" },
     },
+    says: [/under a hood that works, or outdoors with nobody downwind.*no kiln catches it/],
   },
   {
     id: "chrome green from ammonium dichromate",
@@ -444,6 +458,9 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       materials: [{ name: "ammonium dichromate", form: "(NH4)2Cr2O7" }],
       scale: { material: "ammonium dichromate", portion: "10 g" },
     },
+    // the volcano of the schools
+    says: [/goes on by itself/, /no more than a tenth/],
+    never: [/no more than half full/],
   },
   {
     id: "alumina from ammonium alum",

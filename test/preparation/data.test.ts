@@ -19,7 +19,14 @@ import {
   PASSIVE,
 } from "../../src/preparation/data/couples";
 import { DELIQUESCENT, DRYING } from "../../src/preparation/data/drying";
-import { ACID_LEAVES, ACID_TAKES, FIRING, SLOW_SOLIDS, WARM_IN_ACID } from "../../src/preparation/data/firing";
+import {
+  ACID_LEAVES,
+  ACID_TAKES,
+  FIRING,
+  RUNS_BY_ITSELF,
+  SLOW_SOLIDS,
+  WARM_IN_ACID,
+} from "../../src/preparation/data/firing";
 import { GASES } from "../../src/preparation/data/gases";
 import { GELS } from "../../src/preparation/data/gels";
 import { BASIC_SALTS, IGNITION, OXIDES, PRECIPITATES } from "../../src/preparation/data/ignition";
@@ -90,6 +97,7 @@ const TABLES: Readonly<Record<string, readonly { readonly source: string }[]>> =
   TWO_SIZED,
   VARIABLE_WATER,
   VESSELS,
+  RUNS_BY_ITSELF: [RUNS_BY_ITSELF],
   WARM_IN_ACID: [WARM_IN_ACID],
   WASTE_METALS,
   WORK_CAUTIONS: WORK_CAUTIONS(),

@@ -10,7 +10,7 @@ function linesOf({ request }: (typeof NATURAL_PREPARATIONS)[number]): readonly s
   if (!plan.ok) return [plan.error.message];
   const { steps, checks, byProducts, feasibility } = plan.value;
   return [
-    ...steps.map(({ text }) => text),
+    ...steps.flatMap(({ text, cautions }) => [text, ...cautions.map((one) => one.text)]),
     ...checks.map(({ text }) => text),
     ...byProducts.map(
       ({ formula, mass, why }) => `${formula} ${mass.format({ significant: 3, uncertainty: "none" })}: ${why}`,

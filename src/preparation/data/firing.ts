@@ -70,6 +70,9 @@ export const SLOW_SOLIDS: readonly SlowSolidRow[] = [
   { element: "Cu", to: ["CuCl", "CuBr", "CuI"], at: "80 °C", time: "until the blue is gone", source: "commonPractice" },
 ];
 
+/** Solids that go on by themselves once heat has started them, and throw their residue about. */
+export const RUNS_BY_ITSELF = { formulas: ["(NH4)2Cr2O7"], filled: "10 %", source: "commonPractice" } as const;
+
 /** Oxides that acid dissolves hardly in the cold. */
 export const WARM_IN_ACID = {
   oxides: ["CuO", "NiO", "CoO", "Co3O4", "MnO", "Fe2O3", "Fe3O4", "Cr2O3", "CdO", "SnO"],

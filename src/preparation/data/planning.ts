@@ -39,6 +39,9 @@ export const PLANNING = {
   foamWithoutGas: { value: "1.5", what: "times the liquid: room to stir", source: "commonPractice" },
   foamWithGas: { value: "2", what: "times the liquid: gas, added in portions and stirred", source: "commonPractice" },
   foamIntoAcid: { value: "3", what: "times the liquid: carbonate or metal into acid", source: "commonPractice" },
+  portionWarms: { value: "10 ΔK", what: "is the most that one portion of what gives gas and heat may warm the vessel by", source: "commonPractice" },
+  needsCooling: { value: "40 ΔK", what: "of warming and more: between two portions the vessel cools in a bath", source: "commonPractice" },
+  coolsDownTo: { value: "40 °C", what: "is what it cools to before the next portion", source: "commonPractice" },
   leastPortions: { value: "5", what: "portions for anything that gives off gas, however small", source: "commonPractice" },
   // -- washing and drying
   washesOf: { value: "5", what: "times what the cake retains makes one wash: fewer, larger washes waste water", source: "commonPractice" },

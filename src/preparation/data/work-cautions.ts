@@ -69,7 +69,7 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "mixing", when: "redox", text: "it may start late and then run fast: wait for each portion before the next", source: "commonPractice" },
   { step: "heating", when: "always", text: "open dish, tongs, heat-proof base; hot and cold look alike", source: "commonPractice" },
   { step: "heating", when: "gas", text: "gas is given off: never in a closed vessel; heat slowly", source: "commonPractice" },
-  { step: "heating", when: "gas for the hood", text: "the gas is poisonous: under a hood that works, or not at all", source: "commonPractice" },
+  { step: "heating", when: "gas for the hood", text: "the gas is poisonous: under a hood that works, or outdoors with nobody downwind, or not at all; no kiln catches it", source: "commonPractice" },
   { step: "heating", when: "flammable gas", text: "the gas burns: no open flame for heating", source: "commonPractice" },
   { step: "heating", when: "oxygen", text: "oxygen is given off: nothing that burns near or in the dish", source: "commonPractice" },
   { step: "heating", when: "ammonia", text: "ammonia is given off: under a hood or outdoors", source: "commonPractice" },

@@ -271,7 +271,7 @@ export function batchOf(
       const { mass, missing } = inner.full;
       return missing.length > 0 ? undefined : vesselFor([mass], temperature, batch.gas, intoAcid, request.vesselFactor);
     },
-    additionRate: () => paceOf(batch.gas, batch.vessel, room),
+    additionRate: () => paceOf(batch.gas, batch.vessel, room, "rise" in batch.heat ? batch.heat.rise.rise : undefined),
     heat: () =>
       heatOf(
         setting,

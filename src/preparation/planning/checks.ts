@@ -306,9 +306,12 @@ function crystallisation({ batch, setting, work }: Given): Check[] {
         batch.product.theoreticalYield,
       ),
     ];
+  // Less than the theory is there where a solid stayed, more comes where the liquor is boiled down further.
+  const isAsked = grown.formula === setting.product.name;
+  const share = isAsked ? grown.mass.dividedBy(batch.product.theoreticalYield).to("%") : cooling.crop.share;
   return [
     check(
-      `from ${shown(grown.water)} of water at ${at(hot)}, cooled to ${at(cold)}, ${shown(grown.mass)} of ${grown.formula} crystallises, ${shown(cooling.crop.share)} of it`,
+      `from ${shown(grown.water)} of water at ${at(hot)}, cooled to ${at(cold)}, ${shown(grown.mass)} of ${grown.formula} crystallises, ${shown(share)} of it`,
       grown.mass,
     ),
   ];

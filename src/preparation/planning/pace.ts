@@ -3,11 +3,12 @@
 import type { Quantity } from "../../quantity";
 import { PLANNING } from "../data/planning";
 import type { Room } from "../request/setting";
+import { planned } from "./exact";
 import type { GasEvolved, Vessel } from "./vessel";
 
 /** Pace of adding. */
 export interface Pace {
-  /** Portions to divide the addition into, so that the gas of one fits the headspace; at least 5. */
+  /** Portions to divide the addition into, so that the gas of one fits the headspace and none warms the vessel much; at least 5. */
   readonly portions: number;
   /** Of all gases together, for each portion. */
   readonly gasPerPortion: Quantity<"volume">;
@@ -27,14 +28,20 @@ export interface Pace {
 
 const MOST_PORTIONS = 10_000;
 
-export function paceOf(gases: readonly GasEvolved[], vessel: Vessel | undefined, room: Room): Pace | undefined {
+export function paceOf(
+  gases: readonly GasEvolved[],
+  vessel: Vessel | undefined,
+  room: Room,
+  rise: Quantity | undefined,
+): Pace | undefined {
   if (gases.length === 0 || vessel === undefined) return undefined;
   const total = gases.map((g) => g.volume).reduce((a, b) => a.plus(b));
   const size = vessel.smallest ?? vessel.needed;
   const headspace = size.minus(vessel.liquid).to("L").named({ symbol: "V(headspace)", label: "air above the liquid" });
   if (!headspace.isPositive()) return undefined;
   const needed = Math.ceil(total.dividedBy(headspace).toNumber(""));
-  const portions = Math.min(MOST_PORTIONS, Math.max(Number(PLANNING.leastPortions.value), needed));
+  const byHeat = rise === undefined ? 0 : Math.ceil(rise.dividedBy(planned("portionWarms")).toNumber(""));
+  const portions = Math.min(MOST_PORTIONS, Math.max(Number(PLANNING.leastPortions.value), needed, byHeat));
   const warnings: string[] = [];
   const atOnce = gases.map(({ formula, volume, hood, limit }) => {
     const share = volume

@@ -100,12 +100,17 @@ function adding(bench: Bench, i: number, look: Look, isLast: boolean): string {
       ? `${verb} ${into} in small portions, stirring${cool}${room}.`
       : `${verb} ${into}, slowly and stirring${cool}${room}.`;
   const least = additionRate.leastTime && lasting(additionRate.leastTime);
-  const over = least === undefined ? "" : ` over at least ${least}`;
+  // Where heat sets the pace minutes mean nothing: the thermometer says when.
+  const isHot = "rise" in warming && warming.rise.rise.compare(planned("needsCooling")) > 0;
+  const over = least === undefined || isHot ? "" : ` over at least ${least}`;
+  const wait = isHot
+    ? `until the foam has fallen and it is below ${celsius(planned("coolsDownTo"))} again, in a bath of cold water,`
+    : "until the foam falls";
   const volumes = gas.map((one) => `${litres(one.volume)} of ${one.formula}`).join(" and ");
   const poison = notCaught(gasesLeft(bench));
   const hood = poison.length === 0 ? "" : `; nothing here absorbs ${list(poison)}: all of it must leave through a hood`;
   const portion = alone ? ` (about ${portionShown(bench, portions[i]!.dividedBy(additionRate.portions))} each)` : "";
-  return `${verb} ${into} in at least ${additionRate.portions} portions${portion}${over}, stirring; wait until the foam falls before the next portion${cool}${room}: ${volumes} in all, ${litres(additionRate.gasPerPortion)} from one portion${hood}.`;
+  return `${verb} ${into} in at least ${additionRate.portions} portions${portion}${over}, stirring; wait ${wait} before the next portion${cool}${room}: ${volumes} in all, ${litres(additionRate.gasPerPortion)} from one portion${hood}.`;
 }
 
 /** Gas that the pot has given off. */

@@ -101,12 +101,17 @@ export function isolateCrystals(bench: Bench): void {
   // What leaves on the hot filter takes the dust along.
   if (!dirty && !saltPair?.filteredHot.isPositive()) lookThrough(bench, hot);
   if ("missing" in cooling) {
-    if (!crystallising.otherComes && isMixed(bench)) boilDown(bench, cooling.missing, cold);
+    if (!crystallising.otherComes && isMixed(bench))
+      boilDown(bench, `how much hot water dissolves is not known (${cooling.missing})`, cold);
     else evaporate(bench, cooling.missing);
     return;
   }
   if (isFlat(bench, cooling)) {
     evaporate(bench);
+    return;
+  }
+  if (saltPair === undefined && cooling.crop.share.compare(exact(FLAT)) < 0) {
+    boilDown(bench, `from a liquor saturated hot cooling brings only ${percent(cooling.crop.share)}`, cold);
     return;
   }
   const before = bench.pot;
@@ -190,12 +195,15 @@ const middle = (hot: Quantity<"temperature">, cold: Quantity<"temperature">): Qu
   return exact(`${Math.round(mean)} °C`);
 };
 
+/** Less than this share of it is no crop. */
+const FLAT = "25 %";
+
 /** A salt of which cooling brings less than a quarter is evaporated, where nothing else is in the liquor and it binds no water. */
 function isFlat(bench: Bench, cooling: Crystallisation): boolean {
   const crop = matterOf(bench.frame.setting.product.formula);
   return (
     bench.frame.crystallising?.saltPair === undefined &&
-    cooling.crop.share.compare(exact("25 %")) < 0 &&
+    cooling.crop.share.compare(exact(FLAT)) < 0 &&
     crop.waters.isZero() &&
     parseFormula(cooling.crop.formula).hasSameComposition(crop.formula) &&
     bench.pot.books.dissolved.every(({ matter }) => matter.key === crop.core.key || isFleeting(matter.formula))
@@ -211,14 +219,14 @@ const isMixed = ({ pot, frame }: Bench): boolean => {
 };
 
 /** No figure of a hot solution: boiled down until the cold liquor keeps little of it, by what water dissolves cold. */
-function boilDown(bench: Bench, missing: string, cold: Quantity<"temperature">): void {
+function boilDown(bench: Bench, why: string, cold: Quantity<"temperature">): void {
   const { setting, isolation } = bench.frame;
   const { product } = setting;
   const matter = matterOf(product.formula);
   const { books } = bench.pot;
   const there = books.dissolved.find((one) => one.matter.key === matter.core.key)?.amount;
   if (isolation.how !== "crystallise" || there === undefined) {
-    evaporate(bench, missing);
+    evaporate(bench, why);
     return;
   }
   const stays = there.times(planned("staysInLiquor"));
@@ -235,7 +243,7 @@ function boilDown(bench: Bench, missing: string, cold: Quantity<"temperature">):
       target: done.after.mass,
       limit: () => off,
       say: () =>
-        `Boil the liquor down${warmest === undefined ? "" : `, at no more than ${warmest}`}, stirring, until the contents weigh ${bench.hand.grams(done.after.mass)} (${bench.hand.water(off)} off): how much hot water dissolves is not known (${missing}), cold it keeps ${percent(planned("staysInLiquor"))} of the ${matter.name} then.`,
+        `Boil the liquor down${warmest === undefined ? "" : `, at no more than ${warmest}`}, stirring, until the contents weigh ${bench.hand.grams(done.after.mass)} (${bench.hand.water(off)} off): ${why}, cold it keeps ${percent(planned("staysInLiquor"))} of the ${matter.name} then.`,
     });
   }
   putAsides(bench, "seed");

@@ -7,7 +7,7 @@ import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
 import { thermalStepsOf } from "../../substance/internal";
 import { matterOf } from "../contents/matter";
-import { FIRING } from "../data/firing";
+import { FIRING, RUNS_BY_ITSELF } from "../data/firing";
 import { add } from "../operation/add";
 import { cool } from "../operation/cool";
 import { fire } from "../operation/fire";
@@ -60,12 +60,16 @@ const leaving = ({ gas }: Look): string =>
 export function kiln(bench: Bench): void {
   const { setting, theory, account } = bench.frame;
   weighAll(bench);
+  const runs = setting.materials.some(({ form }) => isOneOf(form, ...RUNS_BY_ITSELF.formulas));
   setting.materials.forEach((_, i) => {
     const name = bench.name(i);
     const done = add(bench.pot, bench.in(name), []);
     // Half full of a loose powder; its own density is known of hardly any.
     const crucible = (): string => {
-      const room = done.after.mass.dividedBy(planned("looseDensity")).times(2).to("mL");
+      const room = done.after.mass
+        .dividedBy(planned("looseDensity"))
+        .dividedBy(exact(runs ? RUNS_BY_ITSELF.filled : "50 %"))
+        .to("mL");
       return ` (at least ${bench.hand.litres(room)}, taken to lie as loose as ${planned("looseDensity")})`;
     };
     bench.did(POT, done, {
@@ -77,10 +81,17 @@ export function kiln(bench: Bench): void {
           ? i + 1 < setting.materials.length
             ? `Put the ${name} into a mortar.`
             : `Grind the ${name} in with it until no specks show, then fill a weighed crucible no more than half full${crucible()}.`
-          : `Spread the ${name} in a crucible or tray, no more than half full${crucible()}; weigh the empty vessel first.`,
+          : runs
+            ? `Weigh a deep dish that all of the ${name} would fill no more than a tenth${crucible()}, and keep the ${name} away from the heat.`
+            : `Spread the ${name} in a crucible or tray, no more than half full${crucible()}; weigh the empty vessel first.`,
     });
   });
   putTheRest(bench);
+  if (runs)
+    bench.did(POT, hold(bench.pot), {
+      say: () =>
+        "Start it with a few grams in the deep dish, under a hood, warmed at one place: once started it goes on by itself, glows and throws its dust. Nobody leans over it; the next few grams follow when the dish is cold.",
+    });
   bench.liquor = bench.pot;
   const { at, below } = plateauOf(bench);
   const { other } = bench.pot.books;
@@ -106,7 +117,7 @@ export function kiln(bench: Bench): void {
       care: "heating",
       blank: "ignition",
       say: (look) =>
-        `Heat slowly ${warm} and keep it there until the mass stands still at ${range}, from ${bench.hand.grams(done.before.mass)}${leaving(look)}.`,
+        `${runs ? "Heat what is left at the end" : "Heat"} slowly ${warm} and keep it there until the mass stands still at ${range}, from ${bench.hand.grams(done.before.mass)}${leaving(look)}.`,
     },
   );
   bench.did(POT, cool(bench.pot, setting.temperature), {
