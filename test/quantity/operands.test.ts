@@ -1,7 +1,7 @@
 // What a quantity is multiplied with, compared with and made from; and the exact fractions inside. By hand throughout.
 
 import { inspect } from "node:util";
-import { type Quantity, quantity, tryQuantity } from "preparative";
+import { type Quantity, quantity, quantityFromJSON, tryQuantity } from "preparative";
 import { describe, expect, it } from "vitest";
 import { attempt } from "../../src/foundation/error";
 import { Fraction } from "../../src/foundation/fraction";
@@ -371,5 +371,38 @@ describe("exact fractions", () => {
     expect(readNumber("1e-300").d).toBe(10n ** 300n);
     expect(refusal(() => readNumber("1".repeat(301)))[1]).toBe("a number of 301 characters; the limit is 300");
     expect(["12.50", "12", "1.5e-3", "1.5e2", ".25"].map(writtenDecimals)).toEqual([2, 0, 4, -1, 2]);
+  });
+});
+
+describe("the record of a quantity", () => {
+  const record = { type: "quantity", schema: 1, value: "12.5", unit: "g" };
+  const back = (change: object) => quantityFromJSON({ ...record, ...change } as never);
+
+  it.each([
+    [{ value: 5 }, "value is not text"],
+    [{ unit: undefined }, "unit is not text"],
+    [{ standardUncertainty: 0.1 }, "standardUncertainty is not text"],
+    [{ label: 5 }, "label is not text"],
+    [{ standardUncertainty: "-0.1" }, "an uncertainty below zero"],
+    [{ distribution: "flat" }, "distribution 'flat'"],
+    [{ degreesOfFreedom: 0 }, "degreesOfFreedom is not a number above zero"],
+    [{ degreesOfFreedom: "4" }, "degreesOfFreedom is not a number above zero"],
+    [{ decimals: 1.5 }, "decimals is not a whole number within ±600"],
+    [{ decimals: 601 }, "decimals is not a whole number within ±600"],
+    [{ decimals: -601 }, "decimals is not a whole number within ±600"],
+    [{ decimals: "2" }, "decimals is not a whole number within ±600"],
+    [{ dimension: "volume" }, "g is not a unit of volume"],
+    [{ type: "mass" }, "type is not 'quantity'"],
+  ])("with %j is refused: %s", (change, problem) => {
+    const error = refusal(() => back(change));
+    expect(error[0]).toBe("json");
+    expect(error[1]).toBe(`not a quantity record: ${problem}`);
+    expect(error[2]).toBe("pass what toJSON gave, parsed");
+  });
+
+  it("gives back what it holds", () => {
+    expect(back({ decimals: 2 }).toString()).toBe("12.50 g");
+    expect(back({ decimals: 600 }).in("g").toString()).toBe("12.5");
+    expect(back({ dimension: "mass", standardUncertainty: "0.2", label: "jar" }).toString()).toBe("12.50 ± 0.20 g");
   });
 });

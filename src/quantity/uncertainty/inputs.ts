@@ -139,7 +139,7 @@ export function meansOfPairedReadings<const S extends Readonly<Record<string, re
   );
   const stated = names.map((name) => {
     const { symbol = name, label } = means[name]!;
-    return [name, withStated(means[name]!, series[name]!, label === undefined ? { symbol } : { symbol, label }, name)];
+    return [name, withStated(means[name]!, series[name]!, { symbol, label }, name)];
   });
   return Object.fromEntries(stated) as { -readonly [K in keyof S]: Quantity<DimensionIn<S[K][number]>> };
 }
