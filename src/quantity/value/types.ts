@@ -12,8 +12,8 @@ import type { Decimal } from "./real";
 export const BRAND: unique symbol = /* @__PURE__ */ Symbol.for("preparative.quantity/1");
 
 /**
- * A magnitude with a unit. Made by `quantity(...)`; `D` is the name of its dimension where that is known at compile
- * time, and `any` for computed values, which are checked when they are used.
+ * A magnitude with a unit. Made by `quantity(...)`; `D` is the name of its dimension; `any` where only the run tells it, as
+ * of a product or a quotient, and such a value is checked where it is used.
  *
  * @category Quantities
  * @example

@@ -10,10 +10,17 @@ export function titleBlock({ plan, words }: OnPaper, whose: string): Block {
   const { product, weighings } = plan;
   const named = product.name === product.formula ? product.formula : `${product.name}, ${product.formula}`;
   const materials = weighings.map((one) => one.material).join(", ");
+  // a title that nobody gave says the materials already
+  const from =
+    plan.request.title !== undefined
+      ? [filled(words.from, { product: named, materials })]
+      : product.name === product.formula
+        ? []
+        : [product.formula];
   return {
     kind: "title",
     text: plan.title,
-    lines: [filled(words.from, { product: named, materials }), plan.equation.toUnicode()],
+    lines: [...from, plan.equation.toUnicode()],
     blanks: [whose, words.date, words.worker, words.checked].map((name) => ({ name })),
   };
 }
