@@ -197,7 +197,8 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       scale: { material: "bluestone", portion: "25 g" },
     },
     // the liquor without the spirit that is to go into it: 91 + 41 + 25 g and little more
-    says: [/as much alcohol as liquor, 160 mL/],
+    says: [/as much alcohol as liquor, 160 mL/, /a little more ammonia/],
+    // 4 % stands as hydroxide by the equilibrium until more ammonia takes it
   },
   {
     id: "hexaamminenickel chloride",
@@ -623,6 +624,8 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       ],
       scale: { material: "cream of tartar", portion: "188 g" },
     },
+    // an acid salt is neutralised: the soda decides, not a ratio of salts
+    never: [/ratio of the double salt/],
   },
   {
     id: "sodium bisulfate from salt and acid",
@@ -794,5 +797,8 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       ],
       scale: { product: "50 g" },
     },
+    // from water cobalt acetate is the tetrahydrate
+    says: [/^Weigh the dry Co\(CH₃COO\)₂·4H₂O/],
+    never: [/^Weigh the dry Co\(CH₃COO\)₂:/],
   },
 ];

@@ -5,10 +5,12 @@ import { network } from "../../aqueous/internal";
 import { type Formula, parseFormula } from "../../formula";
 import { isWater } from "../../formula/internal";
 import { remembering } from "../../foundation/memo";
+import { knownForms } from "../../hydrate";
 import type { Quantity } from "../../quantity";
 import { solidTransitions, trySolubilityOf } from "../../solubility";
 import { matterOf } from "../contents/matter";
 import { dryingOf } from "../procedure/drying";
+import { fateOf } from "../reaction/fate";
 import type { Species } from "../reaction/species";
 import { componentsOf, ratio, settle } from "./beaker";
 import { phaseFormula } from "./standing";
@@ -38,6 +40,9 @@ export function hydrateOf(
     const solid = parseFormula(curve.value.solidPhase);
     return isHydrateOf(solid, formula) ? solid : undefined;
   }
+  // Without a curve, where books know the salt as one hydrate only and never dry.
+  const forms = curve.ok || fateOf(formula, temperature).fallsOut === true ? [] : knownForms(formula);
+  if (forms.length === 1 && !forms[0]!.waters.equals(0)) return forms[0]!.formula;
   const put = reactants.map((one) => `${one.coefficient} ${one.formula}`).join(" + ");
   return remembered(`${put} -> ${formula} ${celsius}`, () => settledAs(formula, reactants, celsius));
 }

@@ -13,7 +13,7 @@ import { NOT_WARM, type NotWarmRow } from "../data/products";
 import { exact } from "../planning/exact";
 import { isAcid, isAmmonia } from "../reaction/acids";
 import { fateInRoom } from "../reaction/fate";
-import { gasRow } from "../reaction/fluids";
+import { gasRow, isGas } from "../reaction/fluids";
 import type { Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import { dryingOf, losesWaterAt } from "./drying";
@@ -102,7 +102,8 @@ function kindFromEquation(
   );
   if (redox.ok && redox.value.isRedox) return "redox";
   const fallsOut = fateInRoom(product).fallsOut;
-  if (fallsOut !== true && cations(product) > 1) return "double salt";
+  // Where gas is given off an acid salt is neutralised: no two salts are in a ratio.
+  if (fallsOut !== true && cations(product) > 1 && !got.some((f) => isGas(f, true))) return "double salt";
   if (acid && put.some(isBase)) return "neutralisation";
   if (fallsOut === true) return "precipitation";
   return fallsOut === false ? "crystallisation" : "other";

@@ -2,12 +2,14 @@
 
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
+import { madeOf } from "../../substance/internal";
 import { phOf } from "../contents/equilibrium";
 import { matterOf } from "../contents/matter";
 import { SLOW_SOLIDS } from "../data/firing";
 import { heat } from "../operation/heat";
 import { hold } from "../operation/hold";
 import { exact } from "../planning/exact";
+import { isAmmonia } from "../reaction/acids";
 import { isGas } from "../reaction/fluids";
 import { Bench, type Frame, POT, type Work } from "./bench";
 import { combine } from "./combine";
@@ -93,6 +95,9 @@ function crystallisation(bench: Bench): void {
   finish(bench);
 }
 
+const isAmmine = ({ frame: { setting } }: Bench): boolean =>
+  madeOf(setting.product.formula).ammonia && setting.materials.some(({ form }) => isAmmonia(form));
+
 function complexFormation(bench: Bench): void {
   weighAll(bench);
   combine(bench);
@@ -103,7 +108,7 @@ function complexFormation(bench: Bench): void {
   until(
     bench,
     stays.length === 0
-      ? `Stir until it is clear: the ${name} is formed then.`
+      ? `Stir until it is clear: the ${name} is formed then${isAmmine(bench) ? "; what stays cloudy goes with a little more ammonia" : ""}.`
       : `Stir until nothing but the ${list(stays)} is left undissolved: the ${name} is formed then.`,
   );
   isolate(bench);
