@@ -99,8 +99,9 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       temperature: "30 °C",
     },
     // no oven is cooler than the room
-    says: [/Dry at no more than 30 °C/],
-    never: [/28 °C/],
+    says: [/Dry at no more than 30 °C/, /pH 6 to 7 while carbon dioxide is in it/],
+    never: [/28 °C/, /about pH 10 is expected/],
+    // what has just fizzed is saturated with carbon dioxide
   },
   {
     id: "Glauber salt from soda and battery acid, cold room",
@@ -183,6 +184,7 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       ],
       scale: { material: "lactic acid", portion: "100 mL" },
     },
+    says: [/pH 6 to 7 while carbon dioxide is in it, 9 once that has gone/],
   },
   {
     id: "cuprammonium sulfate",

@@ -1,7 +1,7 @@
 // Sixty preparations as they are naturally written, read line by line as a sceptical chemist would: what a sheet has to say, and
 // what it said before and must not. Grounds beside the rows; where none is named, general chemistry, from memory.
 import { describe, expect, it } from "vitest";
-import { tryPlanPreparation } from "../../src/preparation";
+import { evaluateRun, planPreparation, tryPlanPreparation } from "../../src/preparation";
 import { NATURAL_PREPARATIONS } from "../data/natural-preparations";
 
 /** Everything that a person reads of a plan; of a refusal its words. */
@@ -32,5 +32,15 @@ describe("what a sheet says of a preparation written the natural way", () => {
         `${fact}:\n${lines.join("\n")}`,
       ).toBe(true);
     for (const fault of one.never ?? []) expect(lines.filter((line) => fault.test(line))).toEqual([]);
+  });
+});
+
+describe("a liquor that has just fizzed", () => {
+  it("is next to neutral over the carbonate that is left, and misses no base", () => {
+    const { request } = NATURAL_PREPARATIONS.find(({ id }) => id.startsWith("Epsom salt"))!;
+    const codes = (pH: number) =>
+      evaluateRun(planPreparation(request), { pH, dried: "94 g" }).verdict.map(({ code }) => code);
+    expect(codes(6.5)).not.toContain("liquor-ph");
+    expect(codes(3)).toContain("liquor-ph");
   });
 });

@@ -40,10 +40,12 @@ function seen({ drafts, frame }: Bench): { readonly gas: boolean; readonly solid
 }
 
 /** What paper should show, as near as paper shows it. */
-const toExpect = (pH: Quantity | undefined): string =>
+const toExpect = (pH: Quantity | undefined, fizzes: boolean): string =>
   pH === undefined
     ? "note the pH"
-    : `about pH ${pH.format({ decimals: 0, uncertainty: "none" })} is expected, note the pH`;
+    : fizzes && pH.compare(exact("7.5")) > 0
+      ? `about pH 6 to 7 while carbon dioxide is in it, ${pH.format({ decimals: 0, uncertainty: "none" })} once that has gone, note the pH`
+      : `about pH ${pH.format({ decimals: 0, uncertainty: "none" })} is expected, note the pH`;
 
 function precipitation(bench: Bench): void {
   weighAll(bench);
@@ -59,7 +61,11 @@ function neutralisation(bench: Bench): void {
   const ends = [...(gas ? ["no more gas rises"] : []), ...(solid ? ["no more solid dissolves"] : [])];
   const { pot } = bench;
   const stir = ends.length === 0 ? "Stir" : `Stir until ${ends.join(" and ")}`;
-  until(bench, () => `${stir}, and test with indicator paper: ${toExpect(phOf(pot))}.`, "pH");
+  until(
+    bench,
+    () => `${stir}, and test with indicator paper: ${toExpect(phOf(pot), gas && pot.books.solids.length > 0)}.`,
+    "pH",
+  );
   isolate(bench);
   finish(bench);
 }
