@@ -201,7 +201,7 @@ describe("what else a product may be", () => {
       ],
       { product: "9.8 g" },
     );
-    expect(hydroxide.candidates.map((c) => c.formula)).toEqual(["Cu(OH)₂"]);
+    expect(hydroxide.candidates.map((c) => c.formula)).toEqual(["Cu(OH)₂", "Cu₄(OH)₆SO₄"]);
   });
 });
 
