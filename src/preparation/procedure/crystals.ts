@@ -58,11 +58,7 @@ function standCold(bench: Bench, cold: Quantity<"temperature">): void {
   const amount = stays === undefined ? there : there.minus(stays.dividedBy(matter.molarMass).to("mol"));
   const coming = amount.isPositive() ? limited(bench.pot, [{ matter, amount }]) : [];
   if (coming.length === 0) {
-    evaporate(
-      bench,
-      `${product.name} stays dissolved`,
-      "Let the liquor evaporate in a wide dish in moving air, not warmed,",
-    );
+    evaporate(bench, `${product.name} stays dissolved`, IN_AIR);
     return;
   }
   const mass = sum(coming.map(massOf));
@@ -107,7 +103,7 @@ export function isolateCrystals(bench: Bench): void {
     return;
   }
   if (isFlat(bench, cooling)) {
-    evaporate(bench);
+    evaporate(bench, undefined, matterOf(setting.product.formula).waters.isZero() ? undefined : IN_AIR);
     return;
   }
   if (saltPair === undefined && cooling.crop.share.compare(exact(FLAT)) < 0) {
@@ -198,15 +194,17 @@ const middle = (hot: Quantity<"temperature">, cold: Quantity<"temperature">): Qu
 /** Less than this share of it is no crop. */
 const FLAT = "25 %";
 
-/** A salt of which cooling brings less than a quarter is evaporated, where nothing else is in the liquor and it binds no water. */
+/** How a liquor gives crystals that bear no heat. */
+const IN_AIR = "Let the liquor evaporate in a wide dish in moving air, not warmed,";
+
+/** A salt of which cooling brings less than a quarter is evaporated, where hardly anything else is in the liquor. */
 function isFlat(bench: Bench, cooling: Crystallisation): boolean {
   const crop = matterOf(bench.frame.setting.product.formula);
   return (
     bench.frame.crystallising?.saltPair === undefined &&
     cooling.crop.share.compare(exact(FLAT)) < 0 &&
-    crop.waters.isZero() &&
     parseFormula(cooling.crop.formula).hasSameComposition(crop.formula) &&
-    bench.pot.books.dissolved.every(({ matter }) => matter.key === crop.core.key || isFleeting(matter.formula))
+    !isMixed(bench)
   );
 }
 
@@ -257,7 +255,7 @@ function boilDown(bench: Bench, why: string, cold: Quantity<"temperature">): voi
 }
 
 /** What leaves with the steam. */
-const isFleeting = (formula: Formula): boolean => isOneOf(formula, "NH3", "HCl", "CH3COOH", "CO2");
+const isFleeting = (formula: Formula): boolean => isOneOf(formula, "NH3", "HCl", "CH3COOH", "HCOOH", "CO2");
 
 /** The liquor is evaporated, and what is in it is the product: cooling brings little, or there is no figure for it. */
 function evaporate(
