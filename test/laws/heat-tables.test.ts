@@ -19,7 +19,8 @@ describe("with the thermal steps agree", () => {
       compared += 1;
       expect(Number(upTo), formula).toBeLessThanOrEqual(Number(first.from));
     }
-    expect(compared).toBeGreaterThan(25);
+    // a limit that heat undercuts is no row: the first loss says it
+    expect(compared).toBeGreaterThan(20);
   });
 
   it("the residues of ignition: each is a solid of the steps", () => {

@@ -191,7 +191,8 @@ describe("crystallising", () => {
 });
 
 describe("what else a product may be", () => {
-  it("holds only elements that something brought: no carbonate from alkali", () => {
+  // lye that runs short leaves the basic sulfate, brochantite (Holleman-Wiberg, from memory)
+  it("holds only elements that something brought: no carbonate from alkali, but a basic salt of the vitriol", () => {
     const hydroxide = plan(
       "CuSO4 + NaOH -> Cu(OH)2 + Na2SO4",
       "Cu(OH)2",

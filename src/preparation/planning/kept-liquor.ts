@@ -18,9 +18,9 @@ export interface KeptLiquor {
   /** No more than this: salts make a liquor denser than water. */
   readonly volume: Quantity<"volume">;
   /** Mass fraction of `formula`. */
-  readonly strength: Quantity<"mass fraction">;
+  readonly strength: Quantity<"number">;
   /** What else is dissolved in it, by mass of the whole, where it is worth a word. */
-  readonly also: readonly { readonly formula: string; readonly share: Quantity<"mass fraction"> }[];
+  readonly also: readonly { readonly formula: string; readonly share: Quantity<"number"> }[];
 }
 
 /** The liquor as the last step leaves it; undefined where its water is not known, or none of the product is in it. */
@@ -29,7 +29,7 @@ export function keptLiquorOf({ product }: Setting, { drafts }: Pick<Work, "draft
   const { core } = matterOf(product.formula);
   const own = pot?.books.dissolved.find(({ matter }) => matter.key === core.key);
   if (pot === undefined || own === undefined || pot.books.waterMissing.length > 0) return undefined;
-  const share = (mass: Quantity, of: string): Quantity<"mass fraction"> =>
+  const share = (mass: Quantity, of: string): Quantity<"number"> =>
     mass
       .dividedBy(pot.mass)
       .to("%")
@@ -37,7 +37,7 @@ export function keptLiquorOf({ product }: Setting, { drafts }: Pick<Work, "draft
         symbol: `w(${of})`,
         label: `share of ${of} in the liquor`,
         rule: "mass fraction = mass / mass of the liquor",
-      }) as Quantity<"mass fraction">;
+      }) as Quantity<"number">;
   return {
     formula: core.name,
     amount: own.amount.to("mol"),

@@ -58,7 +58,11 @@ function standCold(bench: Bench, cold: Quantity<"temperature">): void {
   const amount = stays === undefined ? there : there.minus(stays.dividedBy(matter.molarMass).to("mol"));
   const coming = amount.isPositive() ? limited(bench.pot, [{ matter, amount }]) : [];
   if (coming.length === 0) {
-    evaporate(bench, `${product.name} stays dissolved`, IN_AIR);
+    evaporate(
+      bench,
+      `${product.name} stays dissolved`,
+      "Let the liquor evaporate in a wide dish in moving air, not warmed,",
+    );
     return;
   }
   const mass = sum(coming.map(massOf));
@@ -103,7 +107,7 @@ export function isolateCrystals(bench: Bench): void {
     return;
   }
   if (isFlat(bench, cooling)) {
-    evaporate(bench, undefined, matterOf(setting.product.formula).waters.isZero() ? undefined : IN_AIR);
+    evaporate(bench);
     return;
   }
   if (saltPair === undefined && cooling.crop.share.compare(exact(FLAT)) < 0) {
@@ -194,15 +198,13 @@ const middle = (hot: Quantity<"temperature">, cold: Quantity<"temperature">): Qu
 /** Less than this share of it is no crop. */
 const FLAT = "25 %";
 
-/** How a liquor gives crystals that bear no heat. */
-const IN_AIR = "Let the liquor evaporate in a wide dish in moving air, not warmed,";
-
-/** A salt of which cooling brings less than a quarter is evaporated, where hardly anything else is in the liquor. */
+/** A salt of which cooling brings less than a quarter is evaporated, where it binds no water and hardly anything else is in the liquor. */
 function isFlat(bench: Bench, cooling: Crystallisation): boolean {
   const crop = matterOf(bench.frame.setting.product.formula);
   return (
     bench.frame.crystallising?.saltPair === undefined &&
     cooling.crop.share.compare(exact(FLAT)) < 0 &&
+    crop.waters.isZero() &&
     parseFormula(cooling.crop.formula).hasSameComposition(crop.formula) &&
     !isMixed(bench)
   );

@@ -99,6 +99,7 @@ export interface Measured<U extends string = string> {
  *
  * @category Quantities
  * @example
+ * import type { DimensionIn } from "preparative";
  * const gram: DimensionIn<"1 g"> = "mass";
  * gram // => "mass"
  */
