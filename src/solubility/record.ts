@@ -52,10 +52,10 @@ export interface Solubility {
 }
 
 /** What an answer of the table and one that was read back have in common. */
-type Told = Omit<Solubility, "toJSON" | "toString" | "perHundredGramsWater">;
+type Stated = Omit<Solubility, "toJSON" | "toString" | "perHundredGramsWater">;
 
 /** A solubility as plain data; what is undefined may be missing after a trip through JSON. */
-export interface SolubilityRecord extends RecordHead<"solubility">, Omit<Told, "solidPhase" | "solidPhaseSource"> {
+export interface SolubilityRecord extends RecordHead<"solubility">, Omit<Stated, "solidPhase" | "solidPhaseSource"> {
   /** Grams of anhydrous solute per 100 g of all water. */
   readonly perHundredGramsWater: QuantityRecord;
   /** Solid in contact with the solution. */
@@ -96,7 +96,7 @@ export abstract class SolubilityMethods {
 }
 
 /** A solubility that was read back. */
-class ToldSolubility extends SolubilityMethods implements Solubility {
+class StatedSolubility extends SolubilityMethods implements Solubility {
   static override get name(): string {
     return "Solubility";
   }
@@ -115,9 +115,9 @@ class ToldSolubility extends SolubilityMethods implements Solubility {
   declare readonly uncertainty: readonly UncertaintyPart[];
   declare readonly warnings: readonly string[];
 
-  constructor(told: Told, perHundredGramsWater: Quantity<"mass">) {
+  constructor(stated: Stated, perHundredGramsWater: Quantity<"mass">) {
     super();
-    Object.assign(this, frozen({ ...told }), { perHundredGramsWater });
+    Object.assign(this, frozen({ ...stated }), { perHundredGramsWater });
     Object.freeze(this);
   }
 }
@@ -142,7 +142,7 @@ const isList = (value: unknown, entry: (one: unknown) => boolean): boolean =>
   Array.isArray(value) && value.length <= MOST_ENTRIES && value.every(entry);
 
 /** Whether each field is one that a solubility can have. */
-const FIELDS: { readonly [F in keyof Told]-?: (value: unknown) => boolean } = {
+const FIELDS: { readonly [F in keyof Stated]-?: (value: unknown) => boolean } = {
   formula: isFormula,
   name: isText,
   celsius: isCelsius,
@@ -172,7 +172,7 @@ const FIELDS: { readonly [F in keyof Told]-?: (value: unknown) => boolean } = {
 };
 
 /** The fields of a record, each checked, and nothing else of it. */
-export function readSolubility(data: unknown): ToldSolubility {
+export function readSolubility(data: unknown): StatedSolubility {
   const bad = (problem: string): SolubilityError =>
     new SolubilityError("solubility.bad-option", `not a solubility record: ${problem}`, {
       hint: "pass what toJSON gave, parsed",
@@ -183,8 +183,8 @@ export function readSolubility(data: unknown): ToldSolubility {
   for (const [field, fits] of Object.entries(FIELDS)) if (!fits(record[field])) throw bad(field);
   const figure = quantityFromJSON(record["perHundredGramsWater"]);
   if (figure.dimension !== "mass" || !figure.isPositive()) throw bad("perHundredGramsWater is not a mass above zero");
-  const told = Object.fromEntries(Object.keys(FIELDS).map((field) => [field, structuredCopy(record[field])]));
-  return new ToldSolubility(told as unknown as Told, figure);
+  const stated = Object.fromEntries(Object.keys(FIELDS).map((field) => [field, structuredCopy(record[field])]));
+  return new StatedSolubility(stated as unknown as Stated, figure);
 }
 
 /** Lists of a record anew: what is frozen is ours, not the caller's. */

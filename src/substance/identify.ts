@@ -174,9 +174,11 @@ function hintFor(text: string): string | undefined {
   const name = tryFormulaOf(text);
   const formula = tryParseFormula(text);
   const shop = tryShopMaterial(text);
-  const told = [name, formula, shop].map((outcome) => (outcome.ok ? undefined : outcome.error.hint));
+  const stated = [name, formula, shop].map((outcome) => (outcome.ok ? undefined : outcome.error.hint));
   // the nearest name where there is one, else what the reader of formulas knows of the text
-  return told.find((hint) => hint?.startsWith("did you mean")) ?? (/\d/.test(text) ? told[1] : undefined) ?? told[0];
+  return (
+    stated.find((hint) => hint?.startsWith("did you mean")) ?? (/\d/.test(text) ? stated[1] : undefined) ?? stated[0]
+  );
 }
 
 function answer(text: string, meanings: readonly Meaning[], hint: string | undefined, what?: string): Identified {

@@ -29,17 +29,17 @@ function toCome({ heats }: DilutionRow, water: number): number | undefined {
 export function heatOfDilution(acid: Formula, from: number, to: number): Quantity<"molar energy"> | undefined {
   if (isOneOf(acid, "H2SO4")) {
     const at = (n: number): number => sulfuricAcidDilution(Math.min(THOMSEN_ENDS, n).toFixed(4)).toNumber("kJ/mol");
-    return told(at(from) - at(to), "Thomsen's equation", cite("memory"));
+    return stated(at(from) - at(to), "Thomsen's equation", cite("memory"));
   }
   const row = DILUTION.find((one) => isOneOf(acid, one.acid));
   if (row === undefined) return undefined;
   const [before, after] = [toCome(row, from), toCome(row, to)];
   return before === undefined || after === undefined
     ? undefined
-    : told(before - after, "heat still to come before − after", cite(row.source));
+    : stated(before - after, "heat still to come before − after", cite(row.source));
 }
 
-const told = (kilojoules: number, rule: string, source: string): Quantity<"molar energy"> =>
+const stated = (kilojoules: number, rule: string, source: string): Quantity<"molar energy"> =>
   quantity(
     {
       value: (-kilojoules).toFixed(3),

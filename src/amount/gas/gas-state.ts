@@ -81,11 +81,11 @@ export function stateOf(conditions: GasConditions, pressureNeeded = true): State
     symbol: "p",
     label: "pressure of the gas",
   });
-  const told = [
+  const stated = [
     temperature === undefined ? "temperature" : "",
     pressure === undefined && pressureNeeded ? "pressure" : "",
   ];
-  const untold = told.filter((word) => word !== "").join(" and ");
+  const unstated = stated.filter((word) => word !== "").join(" and ");
   const p = collectedOver === "water" ? withoutVapour(total, T) : total;
   if (pressureNeeded) mustBeGas(formula, T, p);
   const B = model === "second virial" ? correction(formula, T, p) : undefined;
@@ -93,7 +93,7 @@ export function stateOf(conditions: GasConditions, pressureNeeded = true): State
     `${B === undefined ? "ideal" : "real"} gas at ${T.to("°C").format({ uncertainty: "none" })}`,
     pressureNeeded ? ` and ${total.format({ uncertainty: "none" })}` : "",
     collectedOver === "water" ? ", standing over water" : "",
-    untold === "" ? "" : ` (${untold} taken, since none was given)`,
+    unstated === "" ? "" : ` (${unstated} taken, since none was given)`,
   ].join("");
   return { T, p, name, words, B };
 }

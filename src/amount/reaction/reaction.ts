@@ -112,19 +112,19 @@ export function reactionAmounts(
           { symbol: "ξ", rule: "extent = smallest of amount / coefficient: the limiting reagent" },
         );
   const least = new Set(extents.filter((x) => x.extent.compare(extent) === 0).map((x) => x.place));
-  const untold = places
+  const unstated = places
     .filter((place) => place.side === "reactant" && !given.has(place))
     .map((p) => inSymbol(p.formula));
   const assumption =
-    untold.length === 0 || sides.has("product") ? undefined : `${untold.join(", ")} taken to be in excess`;
-  const told = assumption === undefined ? extent : extent.named({ assumption });
+    unstated.length === 0 || sides.has("product") ? undefined : `${unstated.join(", ")} taken to be in excess`;
+  const stated = assumption === undefined ? extent : extent.named({ assumption });
   const species = places.map((place) =>
-    worked(place, told, given.get(place), least.has(place) && !sides.has("product")),
+    worked(place, stated, given.get(place), least.has(place) && !sides.has("product")),
   );
   return readable({
     equation: balanced,
     moleOfReaction: written.text,
-    extent: told,
+    extent: stated,
     limiting: species.filter((s) => s.limiting).map((s) => s.formula),
     species,
     of: (formula) => find(species, formula),

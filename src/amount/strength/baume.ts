@@ -12,8 +12,8 @@ const SCALES: readonly BaumeScale[] = ["heavier than water", "lighter than water
 export type BaumeScale = "heavier than water" | "lighter than water";
 
 /** @internal The scale meant; heavier than water unless given. */
-export const scaleOf = (told: BaumeScale | undefined): BaumeScale =>
-  oneOf(told ?? "heavier than water", SCALES, "Baumé scale");
+export const scaleOf = (stated: BaumeScale | undefined): BaumeScale =>
+  oneOf(stated ?? "heavier than water", SCALES, "Baumé scale");
 
 const words = (): { symbol: string; label: string; source: string } => ({
   symbol: "°Bé",

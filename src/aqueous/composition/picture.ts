@@ -64,7 +64,7 @@ function roundStep(length: number): number {
 function draw(
   size: PictureSize,
   title: string,
-  told: string,
+  stated: string,
   across: Axis,
   up: Axis,
   lines: readonly Line[],
@@ -83,7 +83,7 @@ function draw(
   const parts = [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${px(width)} ${px(height)}" width="${px(width)}" height="${px(height)}" role="img" font-family="sans-serif" font-size="12">`,
     `<title>${inMarkup(title)}</title>`,
-    `<desc>${inMarkup(told)}</desc>`,
+    `<desc>${inMarkup(stated)}</desc>`,
     `<rect width="100%" height="100%" fill="#fff"/>`,
     `<path d="M${px(x(across.from))} ${px(y(up.to))}V${px(bottom)}H${px(x(across.to))}" fill="none" stroke="#000"/>`,
   ];
@@ -148,14 +148,14 @@ export function titrationDiagram(curve: TitrationCurve, size: PictureSize = {}):
     const [v, p] = [volume.toNumber("mL"), pH.toNumber()];
     return [v, p, `${v.toFixed(2)} mL, pH ${p.toFixed(2)}`] as const;
   });
-  const told = `pH ${pHs[0]!.toFixed(2)} at the start, ${pHs.at(-1)!.toFixed(2)} at ${to.toFixed(1)} mL; ${
+  const stated = `pH ${pHs[0]!.toFixed(2)} at the start, ${pHs.at(-1)!.toFixed(2)} at ${to.toFixed(1)} mL; ${
     spots.length === 0 ? "no end point" : `end points at ${spots.map(([, , label]) => label).join("; ")}`
   }.`;
   const [low, high] = [Math.floor(Math.min(...pHs)), Math.ceil(Math.max(...pHs))];
   return draw(
     size,
     "Titration curve",
-    told,
+    stated,
     { from: 0, to, step: roundStep(to), name: "volume from the burette / mL" },
     { from: low, to: high, step: high - low > 8 ? 2 : 1, name: "pH" },
     [{ points, label: "" }],
@@ -198,14 +198,14 @@ export function overPHDiagram(over: OverPH, picture: OverPHPicture = {}): string
   if (picture.show === "solids") {
     const amounts = over.solids.map((solid) => over.points.map(({ solids }) => solids[solid] ?? 0));
     const most = Math.max(...amounts.flat());
-    const told = over.solids.map((solid, i) => {
+    const stated = over.solids.map((solid, i) => {
       const here = over.points.filter((_, k) => amounts[i]![k]! > 0).map(({ pH }) => pH);
       return `${solid} stands from pH ${here[0]} to ${here.at(-1)}, at most ${Math.max(...amounts[i]!).toPrecision(2)} mol/L.`;
     });
     return draw(
       picture,
       `Solids ${title}`,
-      told.join(" "),
+      stated.join(" "),
       across,
       { from: 0, to: 1.08 * most, step: roundStep(most), name: "solid / (mol/L)" },
       over.solids.map((label, i) =>
@@ -218,11 +218,11 @@ export function overPHDiagram(over: OverPH, picture: OverPHPicture = {}): string
       [],
     );
   }
-  const told = over.least.map(({ ion, pH, concentration }) => leastTold(ion, concentration, `pH ${pH}`));
+  const stated = over.least.map(({ ion, pH, concentration }) => leastStated(ion, concentration, `pH ${pH}`));
   return drawDissolved(
     picture,
     `Dissolved ${title}`,
-    told.join(" "),
+    stated.join(" "),
     across,
     over.least.map(({ ion }) => ({
       label: ion,
@@ -240,14 +240,14 @@ function lineOf(label: string, all: Line["points"], share: number): Line {
   return { label, points, labelAt: high[Math.floor(high.length * share)]! };
 }
 
-const leastTold = (ion: string, concentration: Quantity, where: string): string =>
+const leastStated = (ion: string, concentration: Quantity, where: string): string =>
   `Least ${ion} dissolved: ${concentration.format({ significant: 2, uncertainty: "none" })} at ${where}.`;
 
 /** Concentrations on a logarithmic scale. */
 function drawDissolved(
   size: PictureSize,
   title: string,
-  told: string,
+  stated: string,
   across: Axis,
   lines: readonly Line[],
   spots: readonly (readonly [x: number, y: number, label: string])[],
@@ -260,7 +260,7 @@ function drawDissolved(
   return draw(
     size,
     title,
-    told,
+    stated,
     across,
     { from: FLOOR, to: Math.ceil(highest), step: 1, name: "dissolved / (mol/L)", mark: (value) => `1e${value}` },
     logs,
@@ -305,7 +305,7 @@ export function overExcessDiagram(over: OverExcess, size: PictureSize = {}): str
   return drawDissolved(
     size,
     `${ion} dissolved over ${precipitant}; solids: ${solids.join(", ")}`,
-    `${leastTold(ion, least.concentration, where)} At the end ${(100 * points.at(-1)!.share).toPrecision(3)} % is dissolved.`,
+    `${leastStated(ion, least.concentration, where)} At the end ${(100 * points.at(-1)!.share).toPrecision(3)} % is dissolved.`,
     {
       from: first,
       to: last,

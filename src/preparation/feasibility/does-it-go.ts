@@ -18,7 +18,7 @@ import { mixOf, passGate } from "../safety/combinations";
 import { caseOf, keyOfCase } from "./case";
 import { DOES_NOT_GO, type Feasibility, type Ruling } from "./feasibility";
 import { rule } from "./rule";
-import { told, waterOf } from "./told";
+import { stated, waterOf } from "./stated";
 
 /** What a request may leave out when only this is asked. */
 export interface FeasibilityRequest extends Omit<PlanRequest, "materials" | "scale"> {
@@ -36,7 +36,7 @@ export function feasibilityOf(setting: Setting, batch: Batch): Feasibility {
   const falls = setting.wet && fateOf(setting.product.formula, setting.temperature).fallsOut === true;
   const water = falls ? waterOf(setting, batch) : undefined;
   const c = caseOf(setting, batch.materialBalance, water);
-  return told(
+  return stated(
     rulings(keyOfCase(c), () => rule(c)),
     setting,
     batch,

@@ -64,13 +64,13 @@ export function judgePair(c: Case): Ruling | undefined {
     unit: "g",
     label: `water below which ${one.formula} precipitates at ${celsius(cold)}, for one mole of ${name}`,
   }));
-  const told = atCold
+  const stated = atCold
     .slice(0, 4)
     .map((one) => `${one.formula} below ${grams(one.water)}`)
     .join(", ");
   const order: Reason = {
     code: "salt-pair",
-    text: `at ${celsius(cold)} the salts of this liquor begin to precipitate at so much water for one mole of ${name}: ${told}`,
+    text: `at ${celsius(cold)} the salts of this liquor begin to precipitate at so much water for one mole of ${name}: ${stated}`,
     figures,
     source: "constants",
   };

@@ -35,8 +35,8 @@ function afterLastStep(formula: Formula): Residue | undefined {
 }
 
 /** The residue as given, by the table, as the oxide of the metal, as the salt without water, or as the last step of heating. */
-export function residueOf(formula: Formula, told: Formula | undefined): Residue | undefined {
-  if (told !== undefined) return { residue: told, condition: undefined };
+export function residueOf(formula: Formula, stated: Formula | undefined): Residue | undefined {
+  if (stated !== undefined) return { residue: stated, condition: undefined };
   const row = IGNITION.find((one) => parseFormula(one.formula).hasSameComposition(formula));
   if (row !== undefined) return { residue: parseFormula(row.residue), condition: row.condition };
   const key = keyElement(formula);

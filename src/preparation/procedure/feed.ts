@@ -92,7 +92,7 @@ function waterFor(material: Material, amount: Quantity, strength: Quantity): Qua
 }
 
 /** Materials whose way of dissolving is given, as the request says. */
-function asTold(
+function asStated(
   material: Material,
   amount: Quantity,
   known: DissolvingWater,
@@ -188,8 +188,8 @@ function dissolved(material: Material, i: number, feeding: Feeding): Feed {
       missing: `solubility of ${formName}: ${found.error.message.split("\n")[0]}`,
       water: named(waterFor(material, amount, planned("thinFeed")), "chosen: 0.5 mol in each kg of water"),
     };
-  const told = asTold(material, amount, found.value, at);
-  if (told !== undefined) return told;
+  const stated = asStated(material, amount, found.value, at);
+  if (stated !== undefined) return stated;
   const base = { material: name, how: "dissolve", at } as const;
   const saturated = { ...base, dissolving: found.value, why: `${least} times what just dissolves it` };
   if (crystals || feeding.cold || request.waterFactor !== undefined) return saturated;
@@ -263,10 +263,10 @@ function feedOf(material: Material, i: number, feeding: Feeding): Feed {
     };
   if (isLedIn(material)) return asSolid(`${formName} is a gas: lead it into the liquid`);
   if (form.symbols.length === 1) return asSolid(`${formName} goes into solution only as it reacts`);
-  const isTold = material.shelf.dissolve?.water !== undefined || material.shelf.dissolve?.concentration !== undefined;
+  const isStated = material.shelf.dissolve?.water !== undefined || material.shelf.dissolve?.concentration !== undefined;
   const fate = fateOf(form, temperature);
   if (fate.fallsOut === true) return asSolid(`${fate.why}: stir it in as a solid`);
-  if (roles[i] === "gas-giving base" && !isTold)
+  if (roles[i] === "gas-giving base" && !isStated)
     return asSolid(`${formName} gives off gas: it goes in dry, in portions`, fate.fallsOut === false);
   return dissolved(material, i, feeding);
 }
@@ -353,15 +353,15 @@ function sharing(
 
 /** The feeds, with as much more water as the liquor needs at the end. */
 export function feedsOf(feeding: Feeding): readonly Feed[] {
-  const { setting, account, portions, target, planned: told } = feeding;
+  const { setting, account, portions, target, planned: stated } = feeding;
   const { materials, reactants, products, product } = setting;
-  if (told !== undefined)
+  if (stated !== undefined)
     return materials.map((material, i) =>
-      told.same(i)
-        ? told.feeds[i]!
-        : told.isMeasured(i)
+      stated.same(i)
+        ? stated.feeds[i]!
+        : stated.isMeasured(i)
           ? feedOf(material, i, feeding)
-          : withWaterOf(told.feeds[i]!, feedOf(material, i, feeding)),
+          : withWaterOf(stated.feeds[i]!, feedOf(material, i, feeding)),
     );
   const feeds = sharing(
     materials.map((material, i) => feedOf(material, i, feeding)),

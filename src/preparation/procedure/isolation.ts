@@ -107,9 +107,9 @@ export function liquorHeldBy(
   on?: "suction" | "settled",
   solid: Formula = setting.product.formula,
 ): Quantity {
-  const told = setting.request.washing?.retainedLiquorPerGram;
-  if (told !== undefined)
-    return quantity(told as Quantity, { symbol: "v(ret)", label: "liquor held per gram of dry solid, as stated" });
+  const stated = setting.request.washing?.retainedLiquorPerGram;
+  if (stated !== undefined)
+    return quantity(stated as Quantity, { symbol: "v(ret)", label: "liquor held per gram of dry solid, as stated" });
   return retainedLiquor(kindOfCake(solid), on ?? (settles(setting) ? "settled" : "suction"));
 }
 

@@ -138,18 +138,18 @@ export function fits(
 ): Finding[] {
   const { batch, dry, dryness, expected, grams, handlingLoss, identity, losses, observed } = evidence;
   const { theoreticalYield, formula } = batch.product;
-  const told = identity?.verdict === "identified" ? identity.remaining[0] : undefined;
+  const stated = identity?.verdict === "identified" ? identity.remaining[0] : undefined;
   const lost = expected.minus(dry).to("g");
   const byMass = likelihoodWithin(dry, least, expected);
-  const isOther = identity?.verdict === "none fits" || (told !== undefined && told !== formula);
+  const isOther = identity?.verdict === "none fits" || (stated !== undefined && stated !== formula);
   const after = losses.length === 0 ? "handling" : "handling and what was lost on the way";
   const byLoss =
-    told === undefined
+    stated === undefined
       ? isOther
         ? ", but ignition fits no single formula"
         : ""
       : isOther
-        ? `, but ignition says ${told}`
+        ? `, but ignition says ${stated}`
         : ", and ignition agrees";
   // Less than handling alone explains is there because the liquor keeps the rest, as planned.
   const byLiquor = (clearlyAbove(expected.times(lessThanAll(handlingLoss)), dry) ? motherLiquor(evidence) : []).map(

@@ -37,8 +37,8 @@ export function words({ symbol, label, rule, source, assumption }: InputNaming):
 export function fromText(text: string, naming: InputNaming): Node {
   const { value, unit, variance, distribution, decimals } = readQuantity(text);
   const stated = naming.distribution ?? distribution;
-  const retold = naming.distribution !== undefined && variance !== undefined && distribution === "normal";
-  const spread = retold ? multiply(variance, varianceOf({ n: 1n, d: 1n }, naming.distribution!)) : variance;
+  const restated = naming.distribution !== undefined && variance !== undefined && distribution === "normal";
+  const spread = restated ? multiply(variance, varianceOf({ n: 1n, d: 1n }, naming.distribution!)) : variance;
   return leaf(value, unit, spread, stated, naming, decimals);
 }
 

@@ -26,7 +26,7 @@ export interface Branch {
   readonly x: readonly number[];
   readonly y: readonly number[];
   readonly slopes: readonly number[];
-  /** ln S of each knot as foretold by its neighbours, minus ln S; 0 where it cannot be determined. */
+  /** ln S of each knot as predicted by its neighbours, minus ln S; 0 where it cannot be determined. */
   readonly scatter: readonly number[];
 }
 
@@ -114,7 +114,7 @@ function meeting(left: Piece, right: Piece, next: number | undefined): Meeting {
   return met === undefined || met.grams > Math.min(ceiling, right.scale.ceiling) ? {} : { left: met, right: met };
 }
 
-/** ln S of each inner knot as foretold without it, minus ln S. */
+/** ln S of each inner knot as predicted without it, minus ln S. */
 function scatterOf(scale: SolidScale, knots: readonly Knot[], x: readonly number[], y: readonly number[]): number[] {
   return knots.map(({ grams }, i) => {
     if (i === 0 || i === x.length - 1) return 0;

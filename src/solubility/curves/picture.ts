@@ -301,15 +301,15 @@ export function solubilityDiagram(picture: SolubilityPicture): string {
   const rows = formulas.map((formula) => rowOf(soluteOf(formula)) ?? missing(formula));
   const frame = frameOf(picture, rows);
   const names = rows.map(({ formula }) => parseFormula(formula).toUnicode()).join(", ");
-  const told = rows
+  const stated = rows
     .map((row) => describe(row))
     .concat(points.map((p) => `${p.label}: ${tick(p.grams)} g at ${tick(p.celsius)} °C.`));
   const { width, height } = frame;
-  const id = idOf(`${width} ${height} ${Boolean(path)} ${told.join(" ")}`);
+  const id = idOf(`${width} ${height} ${Boolean(path)} ${stated.join(" ")}`);
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${px(width)} ${px(height)}" width="${px(width)}" height="${px(height)}" role="img" aria-labelledby="${id}-title ${id}-desc" font-family="sans-serif" font-size="12">`,
     `<title id="${id}-title">Solubility of ${inMarkup(names)} in water</title>`,
-    `<desc id="${id}-desc">${inMarkup(told.join(" "))}</desc>`,
+    `<desc id="${id}-desc">${inMarkup(stated.join(" "))}</desc>`,
     `<defs><marker id="${id}-arrow" viewBox="0 0 8 8" refX="7" refY="4" markerWidth="8" markerHeight="8" orient="auto"><path d="M0 0L8 4L0 8z"/></marker></defs>`,
     `<rect width="100%" height="100%" fill="#fff"/>`,
     ...axes(frame),

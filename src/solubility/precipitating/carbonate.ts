@@ -203,15 +203,15 @@ export function precipitatedCarbonate(
 /** What to say where neither liquor ends as the index has it, or where it depends on the carbon dioxide. */
 function endsOtherwise(verdict: CarbonateVerdict["verdict"], { kept, aired }: CarbonateVerdict["liquor"]): string[] {
   if (kept === undefined || aired === undefined) return [];
-  const told = ({ outcome, solids }: CarbonateLiquor): string =>
+  const stated = ({ outcome, solids }: CarbonateLiquor): string =>
     solids.length === 0
       ? "nothing stands"
       : `${outcome}: ${solids.map(({ formula, share }) => `${formula} ${share.format({ decimals: 0, uncertainty: "none" })}`).join(", ")}`;
   if (kept.outcome !== aired.outcome)
-    return [`it depends on the carbon dioxide: kept, ${told(kept)}; gone, ${told(aired)}`];
+    return [`it depends on the carbon dioxide: kept, ${stated(kept)}; gone, ${stated(aired)}`];
   if (kept.outcome === verdict) return [];
   return [
-    `with the precipitant 5 % over the liquor ends otherwise at equilibrium (${told(kept)}): what forms first in the excess of the precipitant has to turn into it`,
+    `with the precipitant 5 % over the liquor ends otherwise at equilibrium (${stated(kept)}): what forms first in the excess of the precipitant has to turn into it`,
   ];
 }
 

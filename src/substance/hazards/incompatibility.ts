@@ -59,7 +59,7 @@ export interface Meeting {
 }
 
 /** Nothing is known of it. */
-const UNTOLD: Meeting = { planned: false, heated: false };
+const UNSTATED: Meeting = { planned: false, heated: false };
 
 /** Gases that burst a closed vessel. */
 const GASES: ReadonlySet<string> = /* @__PURE__ */ new Set(
@@ -188,7 +188,7 @@ function pairsOf(row: IncompatibilityRow, materials: readonly ClassedMaterial[],
 export function incompatibilities(
   materials: readonly ClassedMaterial[],
   circumstances: readonly Circumstance[] = [],
-  meeting: Meeting = UNTOLD,
+  meeting: Meeting = UNSTATED,
 ): Incompatibility[] {
   const found = new Map<string, Incompatibility>();
   const add = (one: Incompatibility) => {

@@ -93,18 +93,18 @@ function takesTwo(symbol: string, other: { symbol: string; n: number }): boolean
 export function binaryNamed(name: string, literal: boolean): string[] {
   const words = name.split(" ");
   if (words.length !== 2) return [];
-  const fronts: { symbol: string; n: number; told: boolean }[] = [];
+  const fronts: { symbol: string; n: number; stated: boolean }[] = [];
   const front = elementNamed(words[0]!);
-  if (front !== undefined) fronts.push({ symbol: front.symbol, n: 1, told: false });
+  if (front !== undefined) fronts.push({ symbol: front.symbol, n: 1, stated: false });
   for (const { n, rest } of leadingPrefixes(words[0]!)) {
     const word = elementNamed(rest);
-    if (word !== undefined) fronts.push({ symbol: word.symbol, n, told: true });
+    if (word !== undefined) fronts.push({ symbol: word.symbol, n, stated: true });
   }
   const ides = ionIndex().anions.filter((ion) => ion.element !== undefined);
-  const backs: { symbol: string; n: number; told: boolean }[] = [];
-  const add = (rest: string, n: number, told: boolean) => {
+  const backs: { symbol: string; n: number; stated: boolean }[] = [];
+  const add = (rest: string, n: number, stated: boolean) => {
     const ion = ides.find((one) => one.row.name === rest);
-    if (ion !== undefined) backs.push({ symbol: ion.element!.symbol, n, told });
+    if (ion !== undefined) backs.push({ symbol: ion.element!.symbol, n, stated });
   };
   add(words[1]!, 1, false);
   for (const { n, rest } of leadingPrefixes(words[1]!)) add(rest, n, true);
@@ -112,13 +112,13 @@ export function binaryNamed(name: string, literal: boolean): string[] {
   for (const one of fronts)
     for (const other of backs) {
       // without any prefix a metal makes a salt, balanced elsewhere, and two non-metals are told apart below
-      if (!one.told && !other.told && one.symbol !== "H") continue;
-      if (one.symbol === "H" && !one.told && !other.told) {
+      if (!one.stated && !other.stated && one.symbol !== "H") continue;
+      if (one.symbol === "H" && !one.stated && !other.stated) {
         const charge = ionIndex().elements.get(other.symbol)!.ideCharge!;
         found.push(`H${charge === 1 ? "" : charge}${other.symbol}`);
         continue;
       }
-      const n = !literal && !one.told && other.told && takesTwo(one.symbol, other) ? 2 : one.n;
+      const n = !literal && !one.stated && other.stated && takesTwo(one.symbol, other) ? 2 : one.n;
       found.push(`${one.symbol}${n === 1 ? "" : n}${other.symbol}${other.n === 1 ? "" : other.n}`);
     }
   return found;

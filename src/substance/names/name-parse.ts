@@ -164,14 +164,15 @@ function complexesNamed(word: string): Species[] {
     const text = complexText(metal, ligands);
     const oxidations =
       roman ?? (charge === undefined ? (metal.charges ?? [metal.ideCharge ?? 0]) : [charge - ligandCharge]);
-    const told = roman !== undefined || charge !== undefined;
+    const stated = roman !== undefined || charge !== undefined;
     // carbonyls of the neutral metal come with (0) or nothing at all
-    const neutral = !isAnion && !told && ligandCharge === 0 && ligands.some(({ row }) => HOLD_NEUTRAL.has(row.formula));
+    const neutral =
+      !isAnion && !stated && ligandCharge === 0 && ligands.some(({ row }) => HOLD_NEUTRAL.has(row.formula));
     const possible = oxidations.filter((n) => (isAnion ? n + ligandCharge < 0 : n + ligandCharge >= 0));
-    const listed = told ? [] : possible.filter((n) => isListed(text, n + ligandCharge));
+    const listed = stated ? [] : possible.filter((n) => isListed(text, n + ligandCharge));
     const fitting = neutral ? [0] : listed.length > 0 ? listed : possible;
     for (const oxidation of fitting) {
-      const open = told || fitting.length === 1 ? {} : { open: `${name}(${romanNumeral(oxidation)})` };
+      const open = stated || fitting.length === 1 ? {} : { open: `${name}(${romanNumeral(oxidation)})` };
       found.push({ text, group: false, charge: oxidation + ligandCharge, count: undefined, ...open });
     }
     if (found.length > 0) return found;

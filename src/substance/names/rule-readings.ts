@@ -100,9 +100,9 @@ const SIGNED = /^(.*?) ?\((\d+)([+-])\)$/;
 /** A charged species by itself: sulfate ion, iron(3+), hexacyanidoferrate(II). */
 function ionsNamed(name: string): Found[] {
   const bare = name.replace(/ (ion|anion|cation)$/, "");
-  const told = bare !== name || SIGNED.test(name);
+  const stated = bare !== name || SIGNED.test(name);
   const found = new Map<string, Found>();
-  if (bare === "hydron" || (told && bare === "hydrogen")) return [{ formula: "H^+", decides: "" }];
+  if (bare === "hydron" || (stated && bare === "hydrogen")) return [{ formula: "H^+", decides: "" }];
   const counted = SIGNED.exec(bare);
   if (counted !== null) {
     // dimercury(2+), triiodide(1-): the charge is that of the whole
@@ -118,7 +118,7 @@ function ionsNamed(name: string): Found[] {
   for (const species of [...anionsNamed(bare), ...cationsNamed(bare)]) {
     if (species.charge === undefined || (species.count ?? 1) !== 1 || species.charge === 0) continue;
     // "iron" alone is the metal; "sulfate" alone can only be the ion
-    if (species.element !== undefined && !told && !/\(/.test(bare)) continue;
+    if (species.element !== undefined && !stated && !/\(/.test(bare)) continue;
     const formula = chargedText(species.text, species.charge);
     found.set(formula, { formula, decides: "" });
   }

@@ -73,7 +73,7 @@ export function cationName(use: CationUse, withNumber: boolean): string {
 export const byName = (a: { name: string }, b: { name: string }) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0);
 
 /** Do the charges of one cation and one anion lead back to the counts? Na2Cl2 and V6O13 need prefixes. */
-function toldByCharges({ cations, anions }: Salt): boolean {
+function clearByCharges({ cations, anions }: Salt): boolean {
   const [cation, anion] = [cations[0]!, anions[0]!];
   if (cation.mixed !== undefined) return cation.count === 3 && anion.count === 4;
   return gcd(cation.count, anion.count) === 1;
@@ -82,7 +82,7 @@ function toldByCharges({ cations, anions }: Salt): boolean {
 /** Name of a salt; `undefined` where a prefix for a count is missing. */
 export function saltName(salt: Salt, style: NameStyle): string | undefined {
   const several = salt.cations.length > 1 || salt.anions.length > 1;
-  const prefixes = several || style === "prefixes" || !toldByCharges(salt);
+  const prefixes = several || style === "prefixes" || !clearByCharges(salt);
   const anyCount = salt.cations.some((use) => use.count > 1) || salt.anions.some((use) => use.count > 1);
   // prefixes tell the charge of a lone cation by themselves
   const numbers = style !== "prefixes" && (several || !prefixes) && (salt.anions.length === 1 || !anyCount);

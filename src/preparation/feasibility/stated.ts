@@ -46,7 +46,7 @@ function formedSolid({ formula, moles, share }: Ruling["solids"][number], theory
 const rounded = (x: number): string => String(Number(x.toPrecision(6)));
 
 /** The figures of a ruling, for a batch of so much product. */
-export function told(ruling: Ruling, setting: Setting, batch: Batch): Feasibility {
+export function stated(ruling: Ruling, setting: Setting, batch: Batch): Feasibility {
   const theory = batch.product.amount;
   let made: AqueousComposition | undefined;
   const composition = (basis: NonNullable<Ruling["basis"]>): AqueousComposition =>
