@@ -104,7 +104,7 @@ const SHEET_HTML = "sheet of a plan already looked at, HTML with pictures";
 const BENCH_HTML = "its two pages for the bench alone, HTML";
 const WHOLE = "plan, every figure looked at";
 const IN_TURN = "different preparations in turn, every figure looked at";
-const STATES_IN_TURN = "different preparations in turn, every step told, every vessel with its pH";
+const STATES_IN_TURN = "different preparations in turn, every step written, every vessel with its pH";
 const RUN_IN_TURN = "different preparations in turn, plan, run and verdict";
 const FIRST = "a preparation asked for the first time";
 
@@ -112,10 +112,10 @@ const result = inFreshProcesses(fileURLToPath(import.meta.url), measure, 3);
 if (result !== undefined) {
   heading(`preparation: ${N} distinct requests, median of 3 processes, milliseconds each`);
   const limits: Readonly<Record<string, number>> = {
-    [WHOLE]: 1,
+    // the goal is 1.5 ms with the equilibrium, which every feasibility asks for
+    [WHOLE]: 1.5,
     [SHEET_TEXT]: 1,
     [SHEET_HTML]: 3,
-    // the goal is 1.5 ms with the equilibrium, which every feasibility asks for
     [IN_TURN]: 1.5,
     [STATES_IN_TURN]: 1.5,
     [RUN_IN_TURN]: 2,

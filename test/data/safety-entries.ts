@@ -1,6 +1,7 @@
 // The classifications written down a second time: which entry of the list a substance of the bench is found in, and every
 // statement of it, the EUH codes last. A row that is deleted, shortened or shifted in the tables differs from its line here.
-// Index numbers and statements of Annex VI, Table 3, from memory or as read; those of sheets have no number.
+// The lines were printed from our own tables and then read through, from memory of Annex VI, Table 3: they hold the tables against a
+// slip of the hand later on, not against a fault that was in them that day. Those of sheets have no number.
 
 /** Material ("HNO3 @ 80" is of 80 %), all its statements, index number, the form that the entry is about, and what it is classified as. */
 export type SafetyEntry = readonly [material: string, codes: string, index?: string, form?: string, as?: string];

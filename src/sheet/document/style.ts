@@ -31,7 +31,7 @@ export const STYLE = `.bench-sheet{font:10pt/1.25 "Liberation Sans",Arial,Helvet
 .bench-sheet .strip.long div{border-bottom:.5pt solid #666}
 .bench-sheet .strip:not(.long) div:last-child{border-right:0}
 .bench-sheet .strip strong{display:block;font-size:11.5pt;line-height:1.2}
-.bench-sheet .tick{display:inline-block;margin:.3mm 3.4mm .5mm 0;white-space:nowrap;font-size:9.5pt}
+.bench-sheet .tick{display:inline-block;margin:.1mm 3mm .2mm 0;white-space:nowrap;font-size:9.5pt}
 .bench-sheet .choice{white-space:nowrap;margin-right:1.5mm}
 .bench-sheet .box{display:inline-block;width:4.4mm;height:4.4mm;border:1.1pt solid #000;border-radius:.6mm;vertical-align:-.9mm;margin-right:1mm}
 .bench-sheet .steps td{padding:.5mm 1.4mm}
@@ -42,7 +42,7 @@ export const STYLE = `.bench-sheet{font:10pt/1.25 "Liberation Sans",Arial,Helvet
 .bench-sheet .steps strong{white-space:nowrap}
 .bench-sheet .steps .note{width:36mm;font-size:9pt}
 .bench-sheet .steps .note .box{width:4mm;height:4mm}
-.bench-sheet .caution{font-weight:700;font-size:9.6pt;border-left:2.4pt solid #000;padding-left:1.4mm;margin-top:.7mm}
+.bench-sheet .caution{font-weight:700;font-size:9.2pt;line-height:1.2;border-left:2.4pt solid #000;padding-left:1.4mm;margin-top:.7mm}
 .bench-sheet .pictures{display:flex;flex-wrap:wrap;gap:2mm 5mm}
 .bench-sheet .pictures figure{margin:.6mm 0;flex:1 1 70mm;max-width:105mm}
 .bench-sheet .pictures figcaption{font-size:9pt;font-weight:700}

@@ -124,7 +124,9 @@ export function hazardBlocks(on: OnPaper): Block[] {
     { kind: "table", head: [words.material, words.pictogram, words.statement, words.careful], rows },
     ...(items.length === 0 ? [] : [{ kind: "list", items } as const]),
     { kind: "ticks", items: protection(on) },
-    ...(aid.length === 0 ? [] : [{ kind: "paragraph", text: `${words.firstAid}: ${aid.join("; ")}.` } as const]),
+    ...(aid.length === 0
+      ? []
+      : [{ kind: "paragraph", text: `${words.firstAid}: ${aid.join("; ")}.`, small: true } as const]),
     { kind: "paragraph", text: closing, small: true },
   ];
 }
