@@ -1,6 +1,7 @@
 // Preparations one after the other: scaled back from what is wanted at the end, with one shopping list, one overall equation
 // and one cost. What one step makes, the next one uses under the same name.
 import { type BalancedEquation, type OverallEquation, overallEquation } from "../equation";
+import type { Formula } from "../formula";
 import { type Fields, isRecord } from "../foundation/argument";
 import { attempt, type Result } from "../foundation/error";
 import { type Facts, under } from "../foundation/facts";
@@ -23,6 +24,7 @@ import { withForm } from "./reaction/in-form";
 import { formulaFrom, sameCore } from "./reaction/species";
 import { guard } from "./request/argument";
 import { inItsFacts, plain, STEP, taken } from "./request/door";
+import { settingOf } from "./request/read-setting";
 import type { PlanRequest, Scale } from "./request/request";
 import { revived } from "./request/revived";
 import { type CostLine, lacksPrice } from "./shelf/cost";
@@ -185,10 +187,29 @@ function yieldOf(step: ChainStep, i: number): Quantity {
   return share;
 }
 
+/** What a step makes, in the form that water gives. */
+const madeBy = ({ expectedYield: _, ...step }: ChainStep): Formula =>
+  settingOf({ ...step, scale: { product: "1 mol" } }).product.formula;
+
+/** A step that takes what the one before makes as that is written takes it in the form in which it is made. */
+function takingAsMade(step: ChainStep, before: ChainStep | undefined): ChainStep {
+  if (before === undefined) return step;
+  const asked = formulaFrom(before.product);
+  const made = madeBy(before);
+  if (made.hasSameComposition(asked)) return step;
+  const name = madeName(before);
+  const materials = step.materials.map((one) =>
+    one.name === name && one.strength === undefined && formulaFrom(one.form).hasSameComposition(asked)
+      ? { ...one, form: made }
+      : one,
+  );
+  return { ...step, materials };
+}
+
 /** What a step makes is what the next one takes, unless that makes a solution of it. */
 function checkForm(step: ChainStep, before: ChainStep, i: number, name: string): void {
   const taken = step.materials.find((m) => m.name === name)!;
-  const made = formulaFrom(before.product);
+  const made = madeBy(before);
   if (taken.strength !== undefined || formulaFrom(taken.form).hasSameComposition(made)) return;
   throw new PlanError("plan.request", `step ${i + 1} takes ${name} as ${taken.form}, step ${i} makes ${made}`, {
     hint: "give the form that is made, or add what turns it into the other as a step",
@@ -198,7 +219,7 @@ function checkForm(step: ChainStep, before: ChainStep, i: number, name: string):
 /** The equation of a plan with what the step before makes in the form in which that makes it, so that it cancels. */
 function asMade({ equation }: Plan, before: ChainStep | undefined): BalancedEquation {
   if (before === undefined) return equation;
-  const made = formulaFrom(before.product);
+  const made = madeBy(before);
   const used = equation.reactants.find(({ formula }) => sameCore(formula, made))?.formula;
   return used === undefined || used.hasSameComposition(made) ? equation : withForm(equation, used, made);
 }
@@ -237,7 +258,7 @@ const chainOf = (given: ChainRequest, stored?: readonly Figure[]): Chain =>
   inItsFacts(given, () => computed(takenChain(given), stored));
 
 function computed(request: ChainRequest, stored: readonly Figure[] | undefined): Chain {
-  const { steps } = request;
+  const steps = request.steps.map((step, i) => takingAsMade(step, request.steps[i - 1]));
   const shares = steps.map(yieldOf);
   const plans: Plan[] = [];
   let wanted: Quantity = quantity(request.wanted as Quantity);
