@@ -32,7 +32,7 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 describe("the packed package", () => {
   it("holds the build, and neither sources nor tests", () => {
     const files = readdirSync(join(folder, "node_modules/preparative"));
-    expect(files.sort()).toEqual(["CHANGELOG.md", "LICENSE", "NOTICE", "README.md", "dist", "package.json"]);
+    expect(files.sort()).toEqual(["CHANGELOG.md", "LICENSE", "README.md", "dist", "docs", "package.json"]);
   });
 
   it("holds of the build for each layer its module in both systems with its types, and what they share, nothing else", () => {

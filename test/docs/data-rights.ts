@@ -20,7 +20,7 @@ export const KINDS = {
   },
   openLicence: {
     title: "Open licences",
-    asks: "Creative Commons Attribution 4.0: named with title and publisher, changes told. Chemistry 2e is free at openstax.org.",
+    asks: "Creative Commons Attribution 4.0: named with title and publisher, changes stated. Chemistry 2e is free at openstax.org.",
   },
   shareAlike: {
     title: "A share-alike encyclopedia",

@@ -7,7 +7,7 @@ import { SOLUBILITY } from "../../src/solubility/data/curves";
 import { countedTables, groundOf, inWords } from "../tools/table-sources";
 import { KINDS, type Kind, RIGHTS, TERMS } from "./data-rights";
 
-const file = fileURLToPath(new URL("../../NOTICE", import.meta.url));
+const file = fileURLToPath(new URL("../../docs/NOTICE.md", import.meta.url));
 const tables = await countedTables();
 
 /** Lines of at most 120 characters, from the second on indented. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type PlanRequest, planPreparation } from "../../src/preparation";
 import { cite } from "../../src/sources";
+import { BENCH_PREPARATIONS, requestOf } from "../data/bench-preparations";
 
 const zinc: PlanRequest = {
   equation: "Zn + H2SO4 + 7 H2O -> ZnSO4·7H2O + H2",
@@ -129,5 +130,18 @@ describe("cautions of several addings", () => {
     expect(textsIn(metal)).toMatch(/the solid goes into the acid/);
     expect(textsIn(peroxide)).not.toMatch(/before anything goes in|the solid goes/);
     expect(textsIn(peroxide)).toMatch(/small portions, cooled in between/);
+  });
+
+  // The caution says the order; how many portions, and that the foam is waited for, says the step, with its figures.
+  it("leave the portions of what foams to the step, which says them wherever a solid foams in acid", () => {
+    let foaming = 0;
+    for (const one of BENCH_PREPARATIONS)
+      for (const { text, cautions, left } of planPreparation(requestOf(one)).steps) {
+        if (!cautions.some((caution) => caution.text.startsWith("the solid goes into the acid"))) continue;
+        if (!left.some(({ what }) => what === "gas")) continue;
+        foaming += 1;
+        expect(text).toMatch(/in at least \d+ portions.*(?:foam|below)/);
+      }
+    expect(foaming).toBeGreaterThan(10);
   });
 });

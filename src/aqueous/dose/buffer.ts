@@ -122,7 +122,7 @@ function nearest(away: (pair: BufferPair, base: number) => number): BufferPair {
 }
 
 /**
- * Buffer capacity of a solution: mol of strong acid per litre for one unit of pH, from the derivatives of the
+ * How much a solution buffers, its capacity: mol of strong acid per litre for one unit of pH, from the derivatives of the
  * equilibrium. Solids and gases that stand take part.
  *
  * @param composition - from `aqueousComposition`

@@ -64,7 +64,7 @@ export const WORK_CAUTIONS = /* @__PURE__ */ once((): readonly WorkCautionRow[] 
   { step: "mixing", when: "gas for the hood", text: "the gas is poisonous: under a hood that works, or not at all", source: "commonPractice" },
   { step: "mixing", when: "flammable gas", text: "the gas burns: no flame, no spark, no switch nearby", source: "commonPractice" },
   { step: "mixing", when: "oxygen", text: "oxygen is given off: nothing that burns nearby", source: "commonPractice" },
-  { step: "mixing", when: "solid into acid", text: "the solid goes into the acid in small portions; wait until the foam is down", source: "commonPractice" },
+  { step: "mixing", when: "solid into acid", text: "the solid goes into the acid, never the acid onto the solid", source: "commonPractice" },
   { step: "mixing", when: "ammonia", text: "it smells of ammonia: under a hood or in moving air", source: "commonPractice" },
   { step: "mixing", when: "redox", text: "it may start late and then run fast: wait for each portion before the next", source: "commonPractice" },
   { step: "heating", when: "always", text: "open dish, tongs, heat-proof base; hot and cold look alike", source: "commonPractice" },

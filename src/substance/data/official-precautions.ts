@@ -1,4 +1,4 @@
-// Precautionary statements as a label prints them: the English text of GHS Annex 3, section 2, read in two public transcriptions of
+// Precautionary statements as a label prints them: the English text of GHS Annex 3, section 2, read in two public copies of
 // the annex that agree; which statement goes with which hazard from memory of its tables. In the order in which a small label takes
 // them. Words between strokes are for whoever prints the label to choose from; a "…" for the label to fill in is left out.
 import { once } from "../../foundation/memo";

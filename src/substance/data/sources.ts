@@ -41,7 +41,7 @@ export const substanceAccess = {
   clpRegulation: "codes and pictograms; the wording here is our own",
   clpStatements: "H200 to H319 read as two public bodies print them, the others from memory",
   unGhs: "codes; the wording here is our own, revision notes from memory",
-  ghsPrecautions: "texts read in two public transcriptions of the annex; which hazard asks for which from memory",
+  ghsPrecautions: "texts read in two public copies of the annex; which hazard asks for which from memory",
   safeWorkAustralia: "export; it leaves out physical and most environmental classes",
   incompatibilityLists: "excerpts read; what forms is from memory",
   prudentPractices: "recalled from memory, not confirmed in a source",
