@@ -28,7 +28,13 @@ const DEAD_ENDS: readonly Row[] = [
   ],
   ["the last hydron of phosphoric acid by soda", "Na3PO4·12H2O", ["Na2HPO4·12H2O", "Na2CO3"], /takes a lye/, false],
   ["saltpetre of ammonium and potassium", "K2SO4", ["KCl", "(NH4)2SO4"], /crystallise together/, false],
-  ["acetate of aluminium as crystals", "Al(CH3COO)3", ["AlCl3·6H2O", "NaCH3COO·3H2O"], /^unknown, lacks a kind of reaction/, false],
+  [
+    "acetate of aluminium as crystals",
+    "Al(CH3COO)3",
+    ["AlCl3·6H2O", "NaCH3COO·3H2O"],
+    /^unknown, lacks a kind of reaction/,
+    false,
+  ],
 ];
 
 describe("a dead end", () => {
