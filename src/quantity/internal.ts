@@ -8,4 +8,4 @@ export { solvedFigure } from "./value/functions";
 export { nodeOf, viewOf } from "./value/quantity";
 export { add, multiply, type Rational, rational } from "./value/rational";
 export { toRational } from "./value/read-number";
-export { isUnitSymbol, readUnit, type Unit } from "./value/unit";
+export { isUnitSymbol, readUnit, type Unit, usualUnit } from "./value/unit";

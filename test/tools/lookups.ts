@@ -93,6 +93,15 @@ const washed = {
 
 const [copper] = preparative.shopMaterial("copper fungicide, oxychloride").candidates;
 
+const run = preparative.evaluateRun(preparative.planPreparation(plan as never), { dried: "19 g" });
+const stock = preparative.receive(preparative.openStock(), { name: "salt", form: "NaCl", amount: "1 kg" });
+/** A ledger that somebody wrote by hand, in a unit of their own. */
+const inScoops = {
+  ...stock,
+  entries: plan.materials.map(({ name, form }) => ({ kind: "received", name, lot: "1", form, amount: "300 scoop" })),
+} as preparative.Stock;
+const scoop: FactRows = { source, units: [{ symbol: "scoop", is: "4.2 g" }] };
+
 /** Functions that look something up, each with rows of every kind that its answer can rest on. */
 export const LOOKUPS: readonly Lookup[] = (
   [
@@ -206,6 +215,8 @@ export const LOOKUPS: readonly Lookup[] = (
     ["identifyByMassLoss", [{ before: "2.000 g", after: "1.439 g", candidates: ["Cu2(OH)2CO3", "CuCO3"] }], 0, HEAVY],
     ["ion", ["CO3^2-"], 1, { source, names: [{ name: "carbonic acid", formula: "H2CO3·H2O" }] }],
     ["ions", [], 0, { source, names: [{ name: "carbonic acid", formula: "H2CO3·H2O" }] }],
+    ["issue", [stock, { name: "salt", amount: "3 scoop" }], 2, scoop],
+    ["issueForRun", [inScoops, run], 2, scoop],
     ["limitingReagents", ["Zn + HCl -> ZnCl2 + H2", { Zn: "65.0 g", HCl: "72.92 g" }], 2, HEAVY],
     ["lossToLiquor", [{ formula: "KNO3", water: "200 g", temperature: "10 °C" }], 0, solubility("KNO3")],
     ["massAs", ["1 g", "ZnCO3", "ZnO", {}], 3, HEAVY],
@@ -235,6 +246,7 @@ export const LOOKUPS: readonly Lookup[] = (
     ["molarSolubility", [{ solid: "AgCl" }], 0, constants({ kind: "pKsp", of: "AgCl", value: "9" })],
     ["nameOf", ["CoCO3", "oxidation-numbers"], 2, names],
     ["namesOf", ["CoCO3"], 1, names],
+    ["onHand", [inScoops], 1, scoop],
     ["oxideEquivalents", ["CaCO3"], 1, HEAVY],
     ["pHOf", [beaker], 0, acetic],
     ["percentComposition", ["NaCl"], 1, HEAVY],
@@ -270,6 +282,8 @@ export const LOOKUPS: readonly Lookup[] = (
     ["quantity", ["1 scoop"], 1, { source, units: [{ symbol: "scoop", is: "4.2 g" }] }],
     ["reactionAmounts", ["Zn + HCl -> ZnCl2 + H2", { Zn: "1 g" }], 2, HEAVY],
     ["readingsOf", ["studio green"], 1, names],
+    ["receive", [stock, { name: "soda", form: "Na2CO3", amount: "3 scoop" }], 2, scoop],
+    ["receiveProduct", [inScoops, run], 2, scoop],
     [
       "redissolving",
       [
@@ -291,11 +305,13 @@ export const LOOKUPS: readonly Lookup[] = (
       solubility("NaCl"),
     ],
     ["requiredAmount", ["HCl + NaOH -> NaCl + H2O", { NaOH: "1 g" }, "HCl"], 3, HEAVY],
+    ["runsOutFirst", [inScoops, [run.plan]], 2, scoop],
     ["saltConversion", [{ from: "SrSO4", to: "SrCO3" }], 0, constants({ kind: "pKsp", of: "SrCO3", value: "5" })],
     ["saturatedSolution", [{ formula: "NaCl", temperature: "20 °C" }], 0, solubility("NaCl")],
     ["search", ["kiln blush"], 1, names],
     ["search", ["studio green"], 1, names],
     ["shelfMaterialOf", [copper], 1, HEAVY],
+    ["shoppingList", [inScoops, [run.plan]], 2, scoop],
     ["shopMaterial", ["vinegar"], 1, vinegar],
     [
       "solidsAlongAddition",
@@ -326,6 +342,8 @@ export const LOOKUPS: readonly Lookup[] = (
       0,
       HEAVY,
     ],
+    ["stockFromJSON", [JSON.parse(JSON.stringify(inScoops))], 1, scoop],
+    ["stocktake", [stock, { name: "salt", found: "3 scoop" }], 2, scoop],
     ["stockSolution", [{ of: "NaCl", strength: "0.1 mol/L", volume: "250 mL" }], 0, HEAVY],
     ["strengthPrepared", ["1 g", { of: "NaCl", volume: "250 mL" }], 1, HEAVY],
     ["substance", ["CoCO3"], 1, names],
@@ -379,16 +397,10 @@ export const LOOKUPS: readonly Lookup[] = (
   ] as const
 ).map(([name, args, at, rows]) => ({ name, args, at, rows }));
 
-const run = preparative.evaluateRun(preparative.planPreparation(plan as never), { dried: "19 g" });
 const chain = preparative.planSequence({
   steps: [{ equation: plan.equation, product: "CaCO3", materials: plan.materials }],
   wanted: "1 g",
 } as never);
-const stock = preparative.receive(preparative.openStock(), { name: "salt", form: "NaCl", amount: "1 kg" });
-const STOCKED = plan.materials.reduce(
-  (held, { name, form }) => preparative.receive(held, { name, form, amount: "1 kg" }),
-  preparative.openStock(),
-);
 const overPH = preparative.solidsOverPH({
   ions: [{ formula: "ZnSO4", concentration: "0.01 mol/L" }],
   from: 6,
@@ -466,8 +478,6 @@ export const PLAIN: Readonly<Record<string, readonly unknown[]>> = {
     ],
   ],
   ionicEquationFromJSON: [json(preparative.netIonic("AgNO3 + NaCl -> AgCl + NaNO3"))],
-  issue: [stock, { name: "salt", amount: "10 g" }],
-  issueForRun: [STOCKED, run],
   knownForms: ["CuSO4"],
   learnFromRuns: [[run]],
   lotAsMaterial: [preparative.onHand(stock)[0]],
@@ -482,7 +492,6 @@ export const PLAIN: Readonly<Record<string, readonly unknown[]>> = {
   netIonic: ["AgNO3 + NaCl -> AgCl + NaNO3"],
   nuclide: ["13C"],
   nuclidesOf: ["C"],
-  onHand: [stock],
   openStock: [],
   overExcessDiagram: [overExcess],
   overPHDiagram: [overPH],
@@ -495,17 +504,13 @@ export const PLAIN: Readonly<Record<string, readonly unknown[]>> = {
   planFromJSON: [json(run.plan)],
   quantityFromJSON: [json(preparative.quantity("1 g"))],
   reactionSpace: ["C + O2 -> CO + CO2"],
-  receive: [stock, { name: "soda", form: "Na2CO3", amount: "1 kg" }],
-  receiveProduct: [stock, run],
   redoxAnalysis: [redox],
   replicateStatistics: [["10.1 mL", "10.2 mL"]],
   retainedLiquor: ["hydroxide gel"],
   routeFromJSON: [json(route)],
   runFromJSON: [json(run)],
-  runsOutFirst: [STOCKED, [run.plan]],
   sameSubstance: ["NaCl", "ClNa"],
   secondVirialCoefficient: ["CO2", "25 °C"],
-  shoppingList: [STOCKED, [run.plan]],
   significantFigures: ["1.20"],
   soldHydrates: ["CuSO4"],
   solubilityFromJSON: [json(preparative.solubilityOf("NaCl", "20 °C"))],
@@ -515,8 +520,6 @@ export const PLAIN: Readonly<Record<string, readonly unknown[]>> = {
   squareRoot: ["4"],
   stableHydrate: ["CuSO4", "20 °C"],
   statementOf: ["H302"],
-  stockFromJSON: [json(stock)],
-  stocktake: [stock, { name: "salt", found: "900 g" }],
   substanceFromJSON: [json(preparative.substance("NaCl"))],
   sulfuricAcidDilution: ["10"],
   sum: [["1 g", "2 g"]],

@@ -2,9 +2,11 @@
 import { Formula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
+import { LOOKUP, type LookupOptions, lookingIn, lookingWith, under } from "../../foundation/facts";
 import { frozen } from "../../foundation/frozen";
 import { recordHead } from "../../foundation/record";
 import { isQuantity, type Quantity, type QuantityLike, quantity } from "../../quantity";
+import { nodeOf, readUnit, usualUnit } from "../../quantity/internal";
 import { PlanError } from "../error";
 import { formulaFrom } from "../reaction/species";
 import { guard } from "../request/argument";
@@ -15,8 +17,13 @@ import { SCHEMA, takenStock } from "./check";
 import { lotsOf } from "./on-hand";
 import type { Count, Issue, Kept, Lot, Receipt, Stock, StockEntry } from "./types";
 
-const kept = (like: QuantityLike): Kept =>
-  typeof like === "string" ? like : (isQuantity(like) ? like : quantity(like)).toJSON();
+/** As it was given; in a unit of the caller's own in ours, so that the books stay true when that unit is measured anew. */
+function kept(like: QuantityLike): Kept {
+  const read = isQuantity(like) ? like : quantity(like);
+  if (!attempt(() => under(undefined, () => readUnit(read.unit))).ok)
+    return read.to(usualUnit(nodeOf(read).unit.dimension).symbol).toJSON();
+  return typeof like === "string" ? like : read.toJSON();
+}
 
 const optional = <K extends string, V>(key: K, value: V | undefined): Partial<Record<K, V>> =>
   (value === undefined ? {} : { [key]: value }) as Partial<Record<K, V>>;
@@ -52,6 +59,7 @@ const RECEIPT = {
  *
  * @param stock - the ledger
  * @param receipt - name, formula as sold, amount; `left` of it where the pack is open already; lot, assay with its uncertainty or strength, cost of the whole, where it comes from
+ * @param options - `facts`: a set of the caller's own, whose units the figures may have
  * @returns a new ledger; the one given stays
  * @throws {PlanError} `plan.json` for what is no ledger, `plan.not-positive`, `plan.request` for a lot that is there already,
  *   `plan.observation` where more is left than came in;
@@ -61,7 +69,11 @@ const RECEIPT = {
  * const stock = receive(openStock(), { name: "soda", form: "Na2CO3", assay: "98 ± 1 %", amount: "1 kg", cost: "3.00 EUR", from: "drugstore" });
  * onHand(stock)[0]!.unitCost!.format({ decimals: 4, uncertainty: "none" }) // => "0.0030 EUR/g"
  */
-export function receive(stock: Stock, receipt: Receipt): Stock {
+export function receive(stock: Stock, receipt: Receipt, options: LookupOptions = {}): Stock {
+  return lookingWith(options, guard, () => received(stock, receipt));
+}
+
+function received(stock: Stock, receipt: Receipt): Stock {
   takenStock(stock);
   guard.fields(receipt, RECEIPT, "receipt");
   const { name, form, assay, strength, amount, left, cost, from, day } = receipt;
@@ -123,6 +135,7 @@ const ISSUE = { name: true, lot: true, amount: true, purpose: true, day: true } 
  *
  * @param stock - the ledger
  * @param issued - name and amount, in the dimension it came in; lot, purpose and day
+ * @param options - `facts`: a set of the caller's own, whose units the figures may have
  * @returns a new ledger with a line for each lot that was touched
  * @throws {PlanError} `plan.no-such-material`, `plan.not-positive`, `plan.observation` for more than is there by the books: count
  *   first; codes of `quantity`
@@ -131,7 +144,11 @@ const ISSUE = { name: true, lot: true, amount: true, purpose: true, day: true } 
  * const stock = receive(openStock(), { name: "soda", form: "Na2CO3", amount: "1 kg" });
  * onHand(issue(stock, { name: "soda", amount: "48.2 g", purpose: "basic zinc carbonate" }))[0]!.onHand.in("g").toString() // => "951.8"
  */
-export function issue(stock: Stock, issued: Issue): Stock {
+export function issue(stock: Stock, issued: Issue, options: LookupOptions = {}): Stock {
+  return lookingWith(options, guard, () => afterIssue(stock, issued));
+}
+
+function afterIssue(stock: Stock, issued: Issue): Stock {
   takenStock(stock);
   guard.fields(issued, ISSUE, "issued");
   guard.text(issued.name, "issued.name");
@@ -170,6 +187,7 @@ export function issue(stock: Stock, issued: Issue): Stock {
  *
  * @param stock - the ledger
  * @param run - a run
+ * @param options - `facts`: a set of the caller's own, whose units the ledger may have
  * @returns a new ledger; materials that are not in stock under their name are passed over (water of the tap)
  * @throws {PlanError} as {@link issue}
  * @category Stock
@@ -178,17 +196,19 @@ export function issue(stock: Stock, issued: Issue): Stock {
  * const stock = receive(openStock(), { name: "chalk", form: "CaCO3", amount: "500 g" });
  * onHand(issueForRun(stock, evaluateRun(plan, { weighed: { chalk: "101.0 g" } })))[0]!.onHand.in("g").toString() // => "399"
  */
-export function issueForRun(stock: Stock, run: Run): Stock {
+export function issueForRun(stock: Stock, run: Run, options: LookupOptions = {}): Stock {
   takenStock(stock);
   const supplied = run?.materialBalance?.supplied;
   guard.list(supplied, "run.materialBalance.supplied");
-  return supplied
-    .filter(({ material }) => stock.entries.some(({ name }) => name === material))
-    .reduce(
-      (left, { material, portion }) =>
-        issue(left, { name: material, amount: portion as Portion, purpose: run.plan.title }),
-      stock,
-    );
+  return lookingWith(options, guard, () =>
+    supplied
+      .filter(({ material }) => stock.entries.some(({ name }) => name === material))
+      .reduce(
+        (left, { material, portion }) =>
+          afterIssue(left, { name: material, amount: portion as Portion, purpose: run.plan.title }),
+        stock,
+      ),
+  );
 }
 
 /**
@@ -196,7 +216,7 @@ export function issueForRun(stock: Stock, run: Run): Stock {
  *
  * @param stock - the ledger
  * @param run - a run with a dry mass
- * @param options - name and lot of the product
+ * @param options - name and lot of the product; `facts`: a set of the caller's own, whose units the ledger may have
  * @returns a new ledger
  * @throws {PlanError} `plan.observation` where nothing was weighed dry; as {@link receive}
  * @category Stock
@@ -207,21 +227,23 @@ export function issueForRun(stock: Stock, run: Run): Stock {
 export function receiveProduct(
   stock: Stock,
   run: Run,
-  options: { readonly name?: string; readonly lot?: string } = {},
+  options: LookupOptions & { readonly name?: string; readonly lot?: string } = {},
 ): Stock {
-  guard.fields(options, { name: true, lot: true });
+  guard.fields(options, { name: true, lot: true, ...LOOKUP });
   if (typeof run?.asMaterial !== "function") throw new PlanError("plan.request", "receiveProduct takes a run");
   const material = run.asMaterial(options.name === undefined ? {} : { name: options.name });
   if (material.available === undefined) throw new PlanError("plan.observation", "the product was not weighed dry");
-  return receive(stock, {
-    name: material.name,
-    form: material.form,
-    amount: material.available,
+  const { name, form, available: amount, assay, pack } = material;
+  const receipt = {
+    name,
+    form,
+    amount,
     ...optional("lot", options.lot),
-    ...optional("assay", material.assay),
-    ...optional("cost", material.pack?.price as QuantityLike | undefined),
+    ...optional("assay", assay),
+    ...optional("cost", pack?.price as QuantityLike | undefined),
     ...optional("from", run.plan.title),
-  });
+  };
+  return lookingIn(options.facts, guard, () => received(stock, receipt));
 }
 
 const COUNT = { name: true, lot: true, found: true, day: true } as const satisfies Fields<Count>;
@@ -231,6 +253,7 @@ const COUNT = { name: true, lot: true, found: true, day: true } as const satisfi
  *
  * @param stock - the ledger
  * @param count - name, lot where there are several, and what was found
+ * @param options - `facts`: a set of the caller's own, whose units the figures may have
  * @returns a new ledger
  * @throws {PlanError} `plan.no-such-material`, `plan.request` where the lot is open, `plan.observation` for another dimension
  * @category Stock
@@ -239,7 +262,11 @@ const COUNT = { name: true, lot: true, found: true, day: true } as const satisfi
  * const counted = stocktake(stock, { name: "soda", found: "588 g" });
  * onHand(counted)[0]!.unaccounted.in("g").toString() // => "12"
  */
-export function stocktake(stock: Stock, count: Count): Stock {
+export function stocktake(stock: Stock, count: Count, options: LookupOptions = {}): Stock {
+  return lookingWith(options, guard, () => counted(stock, count));
+}
+
+function counted(stock: Stock, count: Count): Stock {
   takenStock(stock);
   guard.fields(count, COUNT, "count");
   guard.text(count.name, "count.name");
@@ -262,12 +289,17 @@ export function stocktake(stock: Stock, count: Count): Stock {
  * A ledger from its record, checked: every line is read and every balance is drawn.
  *
  * @param data - the record, parsed
+ * @param options - `facts`: a set of the caller's own, whose units the ledger may have where somebody wrote it by hand
  * @throws {PlanError} `plan.json` for anything else
  * @category Records
  * @example
  * stockFromJSON(JSON.parse(JSON.stringify(openStock()))).entries.length // => 0
  */
-export function stockFromJSON(data: unknown): Stock {
+export function stockFromJSON(data: unknown, options: LookupOptions = {}): Stock {
+  return lookingWith(options, guard, () => readBack(data));
+}
+
+function readBack(data: unknown): Stock {
   const stock = takenStock(data as Stock);
   const copy = frozen(structuredCopy(stock));
   const lots = attempt(() => lotsOf(copy));

@@ -1,6 +1,7 @@
 // Reading the ledger: what stands of each lot, what runs out first, what to buy.
 
 import { isPreparativeError } from "../../foundation/error";
+import { type LookupOptions, lookingWith } from "../../foundation/facts";
 import { frozen } from "../../foundation/frozen";
 import { type Quantity, type QuantityLike, quantity, sum } from "../../quantity";
 import { PlanError } from "../error";
@@ -71,6 +72,7 @@ export function lotsOf({ entries }: Stock): Lot[] {
  * What stands in stock, lot by lot in the order they came in: received less issued, from the last count on.
  *
  * @param stock - the ledger
+ * @param options - `facts`: a set of the caller's own, whose units the ledger may have
  * @returns amount on hand with its uncertainty, what counts did not find, cost of a gram or millilitre, value
  * @throws {PlanError} `plan.json` for what is no ledger
  * @category Stock
@@ -78,8 +80,8 @@ export function lotsOf({ entries }: Stock): Lot[] {
  * const stock = receive(openStock(), { name: "soda", form: "Na2CO3", amount: "1 kg", cost: "3 EUR" });
  * String(onHand(issue(stock, { name: "soda", amount: "250 g" }))[0]!.value) // => "2.25 EUR"
  */
-export function onHand(stock: Stock): readonly Lot[] {
-  return frozen(lotsOf(takenStock(stock)));
+export function onHand(stock: Stock, options: LookupOptions = {}): readonly Lot[] {
+  return lookingWith(options, guard, () => frozen(lotsOf(takenStock(stock))));
 }
 
 /** What there is of a name, in one dimension. */
@@ -108,6 +110,7 @@ function needsOf(plans: readonly Plan[]): { name: string; form: string; needed: 
  *
  * @param stock - the ledger
  * @param plans - what is made in one round
+ * @param options - `facts`: a set of the caller's own, whose units the ledger may have
  * @returns rounds as a number, 0 for what is not in stock
  * @throws {PlanError} `plan.json` for what is no ledger, `plan.request` for what is no list of plans
  * @category Stock
@@ -115,8 +118,8 @@ function needsOf(plans: readonly Plan[]): { name: string; form: string; needed: 
  * const plan = planPreparation({ equation: "CaCO3 -> CaO + CO2", product: "CaO", materials: [{ name: "chalk", form: "CaCO3" }], scale: { material: "chalk", portion: "100 g" } });
  * runsOutFirst(receive(openStock(), { name: "chalk", form: "CaCO3", amount: "500 g" }), [plan])[0]!.rounds // => 5
  */
-export function runsOutFirst(stock: Stock, plans: readonly Plan[]): readonly Reach[] {
-  const lots = onHand(stock);
+export function runsOutFirst(stock: Stock, plans: readonly Plan[], options: LookupOptions = {}): readonly Reach[] {
+  const lots = onHand(stock, options);
   const reaches = needsOf(plans).map(({ name, needed }) => {
     const there = totalOf(lots, name, needed.dimension) ?? zeroOf(needed);
     return { name, onHand: there, needed, rounds: there.dividedBy(needed).toNumber("") };
@@ -129,6 +132,7 @@ export function runsOutFirst(stock: Stock, plans: readonly Plan[]): readonly Rea
  *
  * @param stock - the ledger
  * @param plans - what is to be made
+ * @param options - `facts`: a set of the caller's own, whose units the ledger may have
  * @returns a line for each material that is short; packs and cost where such a pack was bought before
  * @throws {PlanError} `plan.json` for what is no ledger, `plan.request` for what is no list of plans
  * @category Stock
@@ -137,8 +141,12 @@ export function runsOutFirst(stock: Stock, plans: readonly Plan[]): readonly Rea
  * const [line] = shoppingList(receive(openStock(), { name: "chalk", form: "CaCO3", amount: "500 g", cost: "2 EUR" }), [plan, plan]);
  * [line!.packs, String(line!.cost)] // => [3, "6 EUR"]
  */
-export function shoppingList(stock: Stock, plans: readonly Plan[]): readonly ShoppingLine[] {
-  const lots = onHand(stock);
+export function shoppingList(
+  stock: Stock,
+  plans: readonly Plan[],
+  options: LookupOptions = {},
+): readonly ShoppingLine[] {
+  const lots = onHand(stock, options);
   return frozen(
     needsOf(plans).flatMap(({ name, form, needed }): ShoppingLine[] => {
       const there = totalOf(lots, name, needed.dimension) ?? zeroOf(needed);

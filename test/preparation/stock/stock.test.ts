@@ -1,6 +1,7 @@
 // The ledger of the invented pottery studio. Sums by hand beside each check.
 import {
   evaluateRun,
+  facts,
   fromJSON,
   issue,
   issueForRun,
@@ -8,6 +9,7 @@ import {
   onHand,
   openStock,
   planPreparation,
+  quantity,
   receive,
   receiveProduct,
   runsOutFirst,
@@ -200,5 +202,39 @@ describe("a ledger refuses", () => {
     ["a newer layout", () => stockFromJSON({ ...soda, schema: 2 }), "plan.json"],
   ])("%s", (_, act, code) => {
     expect(act).toThrow(expect.objectContaining({ code }));
+  });
+});
+
+// One scoop of the studio is 4.2 g: 100 scoops are 420 g, of which 10 scoops, 42 g, go.
+describe("a ledger in units of the studio", () => {
+  const studio = { facts: facts({ source: "weighed (invented)", units: [{ symbol: "scoop", is: "4.2 g" }] }) };
+  const bought = receive(openStock(), { name: "soda", form: "Na2CO3", amount: "100 scoop", cost: "3 EUR" }, studio);
+
+  it("reads what comes in, goes and is found, with the facts of the call", () => {
+    expect(grams(bought)).toBe(420);
+    const after = issue(bought, { name: "soda", amount: "10 scoop" }, studio);
+    expect(grams(after)).toBe(378);
+    const found = stocktake(after, { name: "soda", found: "89 scoop" }, studio);
+    expect([grams(found), onHand(found)[0]!.unaccounted.in("g").toString()]).toEqual([373.8, "4.2"]);
+    expect(() => issue(bought, { name: "soda", amount: "10 scoop" })).toThrow(
+      expect.objectContaining({ code: "quantity.unknown-unit" }),
+    );
+  });
+
+  it("keeps grams, so that the books stay true when the scoop is weighed anew, and are read without it", () => {
+    expect(bought.entries).toMatchObject([{ amount: { value: "420", unit: "g" }, cost: "3 EUR" }]);
+    expect(grams(fromJSON(JSON.parse(JSON.stringify(bought))) as Stock)).toBe(420);
+    const given = quantity("100 scoop", studio);
+    expect(grams(receive(openStock(), { name: "soda", form: "Na2CO3", amount: given as never }))).toBe(420);
+  });
+
+  it("reads lines that were written by hand with the facts that are given", () => {
+    const [line] = soda.entries;
+    const byHand = { ...soda, entries: [{ ...line!, amount: "50 scoop" }] } as Stock;
+    expect(onHand(byHand, studio)[0]!.onHand.in("g").toNumber()).toBe(210);
+    expect(stockFromJSON(JSON.parse(JSON.stringify(byHand)), studio).entries).toEqual(byHand.entries);
+    expect(() => stockFromJSON(JSON.parse(JSON.stringify(byHand)))).toThrow(
+      expect.objectContaining({ code: "plan.json" }),
+    );
   });
 });
