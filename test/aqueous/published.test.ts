@@ -1,5 +1,5 @@
-// The beaker against published figures. Each pH standard with where its value is printed; two more, tartrate and tris, are
-// known from memory only and counted apart.
+// The beaker against published figures. Each pH standard with where its value is printed; one more, tris, is known from memory
+// only and counted apart.
 import { describe, expect, it } from "vitest";
 import { acidConstant, aqueousComposition, stabilityConstants } from "../../src";
 
@@ -21,6 +21,8 @@ const NBS_1977 = "J. Res. NBS 81A, 21: 2073.44/T - 13.3270 + 0.045199 T - 3.4846
 const NBS_1961 = "J. Res. NBS 65A, 267";
 /** Bates, Bower and Smith, J. Res. Natl. Bur. Stand. 56 (1956) 305, abstract. */
 const NBS_1956 = "J. Res. NBS 56, 305";
+/** European Pharmacopoeia, editions 5.0 and 11.0, 2.2.3, Table 2.2.3.-2; two decimals. */
+const EP = "European Pharmacopoeia 2.2.3";
 /** Japanese standard, edition of 2011, table of pH by temperature; two decimals. */
 const JIS = "JIS Z 8802";
 
@@ -33,6 +35,7 @@ type Standard = readonly [name: string, Mixture, pH: number, source: string, cel
 
 const BUFFERS: readonly Standard[] = [
   ["potassium tetroxalate 0.05", { KHC2O4·H2C2O4·2H2O: 0.05 }, 1.68, JIS, 25],
+  ["potassium hydrogentartrate, saturated at 25 °C", { KHC4H4O6: 0.1 }, 3.56, EP, 25],
   ["potassium dihydrogencitrate 0.05", { KH2C6H5O7: 0.05 }, 3.776, NBS_1969, 25],
   ["potassium hydrogenphthalate 0.05", { KHC8H4O4: 0.05 }, 4.005, NBS_1946, 25],
   ["phosphate 0.025 + 0.025", { KH2PO4: 0.025, Na2HPO4: 0.025 }, 6.86, JIS, 25],
@@ -46,11 +49,10 @@ const BUFFERS: readonly Standard[] = [
 
 /** From memory: Bates (1962) and Buck et al., Pure Appl. Chem. 74 (2002) 2169. */
 const REMEMBERED: readonly Standard[] = [
-  ["potassium hydrogentartrate, saturated", { KHC4H4O6: 0.1 }, 3.557, "memory", 25],
   ["tris 0.01667 with 0.05 of its hydrochloride", { C4H11NO3: 0.06667, HCl: 0.05 }, 7.699, "memory", 25],
 ];
 
-/** The Japanese standard from 5 to 60 °C, its figures in brackets left out. */
+/** The Japanese standard from 5 to 60 °C, its figures in brackets left out, and two of the European Pharmacopoeia. */
 const BY_TEMPERATURE: readonly (readonly [
   name: string,
   Mixture,
@@ -110,6 +112,27 @@ const BY_TEMPERATURE: readonly (readonly [
     [
       [10, 10.18],
       [38, 9.91],
+    ],
+  ],
+  // the European Pharmacopoeia, as above
+  [
+    "citrate",
+    { KH2C6H5O7: 0.05 },
+    [
+      [15, 3.8],
+      [20, 3.79],
+      [30, 3.77],
+      [35, 3.76],
+    ],
+  ],
+  [
+    "phosphate of blood",
+    { KH2PO4: 0.0087, Na2HPO4: 0.0303 },
+    [
+      [15, 7.45],
+      [20, 7.43],
+      [30, 7.4],
+      [35, 7.39],
     ],
   ],
 ];

@@ -51,6 +51,8 @@ export const TERMS: Readonly<Partial<Record<SourceKey, string>>> = {
     "© Commonwealth of Australia, Creative Commons Attribution 4.0 International. Changed: substances were chosen, and hazard categories written as codes of statements. Safe Work Australia endorses neither this library nor the changes (safeworkaustralia.gov.au/copyright, read).",
   echaDossiers:
     "Source: European Chemicals Agency, http://echa.europa.eu/. Its legal notice asks for this form of words, and for a written note from whoever reproduces what stands there; no text is reproduced here (legal notice, version of 2011, read).",
+  echaDensities:
+    "As the registration dossiers: http://echa.europa.eu/ is named as the source, and no text is reproduced.",
   nbs1982:
     "The Secretary of Commerce may secure copyright in compilations of standard reference data (15 U.S.C. 290e; pages of NIST on it, read). Figures of chosen substances stand here, not the compilation.",
   niteGhs:
@@ -138,6 +140,8 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   wisconsinSolubilityProducts: "compilation",
   pharmacopoeiaLimits: "compilation",
   dalman1937: "article",
+  mohos2010: "article",
+  echaDensities: "government",
   kell1975: "article",
   ohlinger1998: "article",
   oxalateRecovery: "article",

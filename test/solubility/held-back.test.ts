@@ -111,7 +111,7 @@ const MISSES = [
   "Sr(OH)2 80 °C +17.8 % wide gap !",
   "Sr(OH)2 90 °C -13.3 % scatter !",
   "SrI2 80 °C -5.7 % change of solid",
-  "Zn(HCOO)2 10 °C +12.8 % few digits !",
+  "Zn(HCOO)2 10 °C +12.8 % few digits",
   "Zn(HCOO)2 20 °C -8.6 % few digits",
   "Zn(HCOO)2 30 °C +5.2 % wide gap",
 ];
