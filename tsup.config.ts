@@ -2,6 +2,7 @@
 // use: fewer bytes, and an import that does not compile what nobody asks.
 import { readFile } from "node:fs/promises";
 import { isDeepStrictEqual } from "node:util";
+import { deflateRawSync } from "node:zlib";
 import { build, type Plugin } from "esbuild";
 import { defineConfig } from "tsup";
 
@@ -74,8 +75,45 @@ export function packed(rows: readonly object[]): {
   if (separator === undefined) throw new Error("a table has all separators in its cells");
   return {
     head: `${Array.isArray(rows[0]) ? "[" : "{"}${separator}${rows.length}`,
-    columns: new Map(columns.map(([name, lines]) => [name, lines.map((line) => line.join(separator)).join("\n")])),
+    columns: new Map(columns.map(([name, lines]) => [name, lines.map((line) => textOf(line, separator)).join("\n")])),
   };
+}
+
+/** Most kinds of cells that one letter each can tell apart. */
+const MOST_KINDS = 75;
+
+/** A column of few kinds of cells: the kinds, the most frequent first, and a letter a cell; the backslash is no letter. */
+function asKinds([head, ...cells]: Line): Line | undefined {
+  const counts = new Map<string, number>();
+  for (const cell of cells) counts.set(cell, (counts.get(cell) ?? 0) + 1);
+  if (counts.size > MOST_KINDS || counts.size > cells.length / 2) return undefined;
+  const kinds = [...counts.keys()].sort((a, b) => counts.get(b)! - counts.get(a)!);
+  const letters = new Map(kinds.map((kind, i) => [kind, String.fromCharCode(48 + i + Number(i > 43))]));
+  return [`=${head}`, ...kinds, cells.map((cell) => letters.get(cell)).join("")];
+}
+
+const decimals = (cell: string): number => cell.split(".")[1]?.length ?? 0;
+const withoutPoint = (cell: string): number => Number(cell.replace(".", ""));
+
+/** A column of decimals: by how much the last place changes from cell to cell; in full where the places change. */
+function asSteps([head, ...cells]: Line): Line | undefined {
+  if (!cells.every((cell) => /^(?:-?(?:0|[1-9]\d*)(?:\.\d+)?)?$/.test(cell))) return undefined;
+  let before: string | undefined;
+  const one = (cell: string): string => {
+    if (cell === "") return "_";
+    const step = before === undefined ? 0 : withoutPoint(cell) - withoutPoint(before);
+    const isStep = before !== undefined && decimals(cell) === decimals(before) && String(step).length <= cell.length;
+    before = cell;
+    return isStep ? `${step < 0 ? "" : "+"}${step}` : `=${cell}`;
+  };
+  return [`+${head}`, cells.map(one).join("")];
+}
+
+/** The text of a line, in whichever way compresses best. */
+function textOf(line: Line, separator: string): string {
+  const ways = [line, asKinds(line), asSteps(line)].flatMap((way) => (way === undefined ? [] : [way.join(separator)]));
+  const sizes = new Map(ways.map((way) => [way, deflateRawSync(way).length]));
+  return ways.reduce((best, way) => (sizes.get(way)! < sizes.get(best)! ? way : best));
 }
 
 /** The opposite, as text of the module that every packed table loads. */
@@ -90,8 +128,22 @@ export const UNPACK = `export function unpack(head, ...columns) {
     return rows;
   };
   const column = (count) => {
-    const cells = lines.pop().split(head[1]);
-    const [, kind, width, name] = /^([#:*{[]?)(?:(\\d+) )?(.*)/.exec(cells.shift());
+    let cells = lines.pop().split(head[1]);
+    const [, way, kind, width, name] = /^([=+]?)([#:*{[]?)(?:(\\d+) )?(.*)/.exec(cells.shift());
+    if (way === "=") {
+      cells = [...cells.pop()].map((letter) => {
+        const i = letter.charCodeAt(0) - 48;
+        return cells[i - (i > 43)];
+      });
+    } else if (way === "+") {
+      let last;
+      cells = cells[0].match(/_|=-?[.\\d]+|[-+]\\d+/g).map((step) => {
+        if (step === "_") return "";
+        if (step[0] === "=") return (last = step.slice(1));
+        const places = last.split(".")[1]?.length ?? 0;
+        return (last = ((+last.replace(".", "") + +step) / 10 ** places).toFixed(places));
+      });
+    }
     const each = (read) => cells.map((cell) => (cell === "" ? undefined : read(cell)));
     if (kind === "#") return [name, each(Number)];
     if (kind === ":") return [name, each(JSON.parse)];

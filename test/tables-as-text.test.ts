@@ -58,6 +58,23 @@ describe("a table as text", () => {
     ]);
   });
 
+  it("writes few kinds of cells as letters, and decimals as steps", () => {
+    const kinds = Array.from({ length: 400 }, (_, i) => ({
+      kind: `kind of number ${Math.floor(((i * 0.7548776662466927) % 1) * 75)}`,
+      ...(i % 5 ? {} : { note: "x" }),
+    }));
+    expect(readBack(kinds)).toStrictEqual(kinds);
+    expect([...packed(kinds).columns.values()].join("").length).toBeLessThan((400 * 18) / 3);
+    const texts = ["9.98", "9.99", "10.01", "-0.05", "0.05", "-0.10", "0.0", "7", "12", "-3", "1e-7", "03"];
+    const decimals = (used: readonly string[]) =>
+      Array.from({ length: 120 }, (_, i) => (i % 11 === 3 ? {} : { at: used[i % used.length]!, n: i * 3 - 40 }));
+    for (const used of [texts, texts.slice(0, 10), texts.slice(0, 6)])
+      expect(readBack(decimals(used))).toStrictEqual(decimals(used));
+    const rising = Array.from({ length: 200 }, (_, i) => ({ at: (100 + i / 50).toFixed(4) }));
+    expect(readBack(rising)).toStrictEqual(rising);
+    expect([...packed(rising).columns.values()].join("").length).toBeLessThan(200 * 5);
+  });
+
   it("takes the place of every large table, and of nothing else", async () => {
     const files = new Set(
       tables.map(({ layer, file }) => fileURLToPath(new URL(`../src/${layer}/data/${file}`, import.meta.url))),

@@ -20,40 +20,44 @@ interface Program {
 }
 
 const PROGRAMS: Readonly<Record<string, Program>> = {
-  "read a formula": { uses: { formula: "parseFormula" }, ceiling: 25, without: /decimal|quantity|data\/(?!standard)/ },
+  "read a formula": {
+    uses: { formula: "parseFormula" },
+    ceiling: 24.2,
+    without: /decimal|quantity|data\/(?!standard)/,
+  },
   "balance an equation": {
     uses: { equation: "balance" },
-    ceiling: 37.5,
+    ceiling: 37.4,
     without: /decimal|src\/quantity|data\/(?!standard)/,
   },
   "weigh a formula": {
     uses: { formula: "parseFormula, molarMass" },
-    ceiling: 63,
+    ceiling: 62.7,
     without: /src\/(?!foundation|quantity|element|formula)|data\/isotopic/,
   },
   "formulas, equations and quantities": {
     uses: { equation: "balance", formula: "parseFormula, molarMass", quantity: "quantity" },
-    ceiling: 76.5,
+    ceiling: 75.9,
     without: /src\/(?!foundation|quantity|element|formula|equation)|equation\/data|data\/isotopic/,
   },
   "look a solubility up": {
     uses: { solubility: "solubilityOf" },
-    ceiling: 107,
+    ceiling: 104.6,
     without: /substance\/|data\/(complexes|products)/,
   },
   "name a formula and read a name": {
     uses: { substance: "nameOf, formulaOf" },
-    ceiling: 81.5,
+    ceiling: 81,
     without: /decimal|src\/(facts|quantity|amount|aqueous|solubility)|data\/(hazards|physical|thermal)/,
   },
   "cautions for formulas": {
     uses: { substance: "cautionsForFormulas" },
-    ceiling: 70,
+    ceiling: 69,
     without: /decimal|src\/(facts|quantity)\/|data\/(registry|shop|ambiguous|molecules|ligands|physical|thermal)/,
   },
   "plan and sheet": {
     uses: { preparation: "planPreparation", sheet: "benchSheet" },
-    ceiling: 409.5,
+    ceiling: 404.8,
     without: /isotopic|src\/facts\//,
   },
 };
