@@ -60,7 +60,7 @@ describe("a curve within one solid", () => {
       "(NH4)2CrO4 70",
       "AgBrO3 60",
       "AgBrO3 80",
-      "Cd(HCOO)2 60",
+      "Cd(HCOO)2 40",
       "H2C2O4 40",
       "K2S2O3 60",
       "K2S2O3 80",

@@ -42,7 +42,7 @@ export const SOLUBLE = /* @__PURE__ */ once((): readonly SolubleRow[] => [
   { solid: "CdBr2", dissolution: "Cd^2+ + 2 Br-", name: "cadmium bromide", points: [[40, "2.621"], [50, "2.623"], [60, "2.622"]], curve: "crcSolubility98" },
   { solid: "CdCl2·2.5H2O", dissolution: "Cd^2+ + 2 Cl- + 2.5 H2O", name: "cadmium chloride", points: [[10, "2.167"], [20, "2.134"], [25, "2.124"], [30, "2.106"]], curve: "crcSolubility98" },
   { solid: "CdCl2·H2O", dissolution: "Cd^2+ + 2 Cl- + H2O", name: "cadmium chloride", points: [[40, "2.116"], [50, "2.141"]], curve: "crcSolubility98" },
-  { solid: "Cd(HCOO)2·2H2O", dissolution: "Cd^2+ + 2 HCOO- + 2 H2O", name: "cadmium formate", points: [[10, "2.489"], [20, "2.266"], [25, "2.159"], [30, "2.047"], [40, "1.784"]], curve: "encyclopediaSolubility" },
+  { solid: "Cd(HCOO)2·2H2O", dissolution: "Cd^2+ + 2 HCOO- + 2 H2O", name: "cadmium formate", points: [[10, "2.489"], [20, "2.266"], [25, "2.159"], [30, "2.047"], [40, "1.784"]], curve: "sds73" },
   { solid: "CdI2", dissolution: "Cd^2+ + 2 I-", name: "cadmium iodide", points: [[10, "3.960"], [20, "3.947"], [25, "3.940"], [30, "3.932"], [40, "3.916"], [50, "3.900"], [60, "3.882"]], curve: "crcSolubility98" },
   { solid: "Ca(CH3COO)2·2H2O", dissolution: "Ca^2+ + 2 CH3COO- + 2 H2O", name: "calcium acetate", points: [[10, "1.906"], [20, "1.926"], [25, "1.933"], [30, "1.940"], [40, "1.950"], [60, "1.960"]], curve: "encyclopediaSolubility" },
   { solid: "Ca3(C6H5O7)2·4H2O", dissolution: "3 Ca^2+ + 2 C6H5O7^3- + 4 H2O", name: "calcium citrate", points: [[25, "17.514"]], curve: "encyclopediaSolubility" },
