@@ -17,7 +17,7 @@ const index = checker.getSymbolAtLocation(program.getSourceFile(`${root}/src/ind
 
 /** Types that are no options: values of the library and of the run-time, told by the name of the type. */
 const VALUES =
-  /^(?:Quantity|Formula|Fraction|Decimal|Equation|BalancedEquation|Plan|Run|Measured|Rational|Map|Date|Substance|AqueousComposition|TitrationCurve|EndPoint|OverPH|OverExcess|Chain|Facts|Route|HalfReactions|Learned|Stock|Lot)\b/;
+  /^(?:Quantity|Formula|Fraction|Decimal|Equation|BalancedEquation|Plan|Run|RunRecord|Measured|Rational|Map|Date|Substance|AqueousComposition|TitrationCurve|EndPoint|OverPH|OverExcess|Chain|Facts|Route|HalfReactions|Learned|Stock|Lot)\b/;
 
 /** The fields of an object type that a caller writes in braces; undefined for everything else. */
 function fieldsOf(type: ts.Type): readonly string[] | undefined {
@@ -231,6 +231,7 @@ const BEAKERS: readonly (readonly [name: string, args: readonly unknown[]])[] = 
   ],
   ["titrationCurve", [{ flask: BEAKER, burette: TITRANT }]],
   ["planPreparation", [{ ...plan.request }]],
+  ["findRoutes", [{ target: "CaCO3", shelf: [] }]],
   ["withLearned", [{ ...plan.request }, preparative.learnFromRuns([])]],
   [
     "planSequence",

@@ -2,20 +2,23 @@
 
 import type { BalancedEquation } from "../equation";
 import { molarMass } from "../formula";
-import { type KeptLiquor, type Plan, type PlanRequest, planPreparation, type ShelfMaterial } from "../preparation";
+import { type Plan, type PlanRequest, planPreparation, type ShelfMaterial } from "../preparation";
 import { type Quantity, quantity, sum } from "../quantity";
 import { formulaFrom } from "./compound";
 import { equationOf } from "./equation";
-import type { Evidence } from "./evidence";
+import { type Evidence, evidenceOf } from "./evidence";
 import { excessOf } from "./judge";
 import { dissolvedForm } from "./liquor";
 import type { Found, FoundStep } from "./search";
+import { isGoing, NO_TRIALS, reactionOfCandidate, type Trials, type Tried } from "./tried";
 import type { Route, RouteMaterial } from "./types";
 
 /** What a route is given. */
 export interface Wish {
   readonly wanted: Quantity<"mass">;
   readonly temperature: PlanRequest["temperature"];
+  /** What was run of it already. */
+  readonly trials?: Trials | undefined;
 }
 
 /** What a step makes, as it is handed on: a solid in its form, or what the liquor is a solution of. */
@@ -38,17 +41,34 @@ function equationIn(step: FoundStep, all: readonly FoundStep[]): BalancedEquatio
   return equationOf(candidate, productOf(step), feeds) ?? judgement.equation;
 }
 
-/** The liquor that a step keeps, by its plan. */
-type LiquorOf = (step: FoundStep) => KeptLiquor | undefined;
+/** What a step before makes, by its plan: how much comes out, and the liquor that it is in. */
+export interface Before {
+  readonly plan: Plan;
+  readonly yield: Quantity;
+}
+type BeforeOf = (step: FoundStep) => Before | undefined;
+
+/** What was tried of a step. */
+export const triedOf = (step: FoundStep, { trials = NO_TRIALS }: Pick<Wish, "trials">): Tried | undefined =>
+  trials.of(reactionOfCandidate(step.candidate, productOf(step), step.inLiquor));
+
+/** What came out of it, and what it cost: nothing where a price is missing. */
+function packOf({ plan, yield: share }: Before): Pick<ShelfMaterial, "pack"> {
+  const { cost, keptLiquor, product } = plan;
+  if (cost.total === undefined) return {};
+  const size = keptLiquor?.mass ?? product.theoreticalYield.times(share).to("g");
+  return { pack: { size: textOf(size) as Quantity<"mass">, price: cost.total } };
+}
 
 /** A share as it is written on the label of a liquor: finer than any balance that it is weighed on. */
 const onLabel = (share: Quantity): `${number} %` => `${Number(share.in("%").toPrecision(5))} %`;
 
 /** What a step hands on, as a material of the next. */
-function handedOn(from: FoundStep, number: number, liquorOf: LiquorOf): ShelfMaterial {
-  const own = { name: made(from), form: productOf(from) };
+function handedOn(from: FoundStep, number: number, before: BeforeOf): ShelfMaterial {
+  const past = before(from);
+  const own = { name: made(from), form: productOf(from), ...(past === undefined ? {} : packOf(past)) };
   if (!from.inLiquor) return { ...own, note: "from an earlier step" };
-  const { strength, also } = liquorOf(from)!;
+  const { strength, also } = past!.plan.keptLiquor!;
   return {
     ...own,
     strength: onLabel(strength),
@@ -70,13 +90,14 @@ export function requestOf(
   all: readonly FoundStep[],
   scale: PlanRequest["scale"],
   wish: Wish,
-  liquorOf: LiquorOf,
+  before: BeforeOf,
 ): PlanRequest {
   const { candidate, materials } = step;
   const temperature = step.judgement.at ?? wish.temperature;
+  const tried = triedOf(step, wish);
   const taken = materials.map((material, i): ShelfMaterial => {
     const from = makerOf(step, i, all);
-    const own = from === undefined ? material : handedOn(from, all.indexOf(from) + 1, liquorOf);
+    const own = from === undefined ? material : handedOn(from, all.indexOf(from) + 1, before);
     const warm =
       step.judgement.at === undefined || i > 0
         ? {}
@@ -91,25 +112,30 @@ export function requestOf(
     scale,
     ...(step.inLiquor ? { isolate: false } : {}),
     ...(temperature === undefined ? {} : { temperature }),
+    ...(isGoing(tried) ? { handlingLoss: tried.taught().allowance } : {}),
     ...(candidate.family.separate === "fire" ? { procedure: "thermal decomposition" as const } : {}),
   };
 }
 
 /** Part of the theory that stands dry at the end of a plan, or is in the liquor that is kept, usual losses taken off. */
-function yieldOf(plan: Plan): Quantity {
+function yieldOf(plan: Plan, tried: Tried | undefined): Quantity {
   const last = plan.steps.at(-1)?.after.solids.find(({ formula }) => formula === plan.product.name);
   const kept = plan.keptLiquor?.amount.dividedBy(plan.product.amount);
   const whole = kept ?? (last === undefined ? undefined : last.mass.dividedBy(plan.product.theoreticalYield));
   const share =
     whole === undefined ? (plan.feasibility.share ?? quantity("1")) : whole.toNumber() > 1 ? quantity("1") : whole;
+  const naming = { symbol: "yield", label: `yield of ${plan.product.name}` };
+  if (isGoing(tried)) {
+    const left = share.minus(tried.taught().loss).to("");
+    return (left.compare("1") > 0 ? quantity("1") : left).named({
+      ...naming,
+      rule: "what stands at the end / theory, less what was lost when it was tried",
+    });
+  }
   return share
     .times(quantity("1").minus(plan.handlingLoss))
     .to("")
-    .named({
-      symbol: "yield",
-      label: `yield of ${plan.product.name}`,
-      rule: "what stands at the end / theory, less usual losses",
-    });
+    .named({ ...naming, rule: "what stands at the end / theory, less usual losses" });
 }
 
 /** Each step planned once for one gram: everything else is in proportion. */
@@ -117,6 +143,9 @@ interface Planned {
   readonly step: FoundStep;
   readonly unit: Plan;
   readonly yield: Quantity;
+  readonly evidence: Evidence;
+  /** What was run of it already. */
+  readonly tried: Tried | undefined;
 }
 
 /** A route before it has its place among the others. */
@@ -133,18 +162,22 @@ const textOf = (q: Quantity): Quantity => quantity({ value: q.value.toPrecision(
 /** Plan all steps of a route that was found; throws where a plan is refused. */
 export function draftOf(found: Found, wish: Wish): Draft {
   const planned: Planned[] = [];
-  const liquorOf: LiquorOf = (step) => planned.find((one) => one.step === step)?.unit.keptLiquor;
+  const before: BeforeOf = (step) => {
+    const one = planned.find((past) => past.step === step);
+    return one === undefined ? undefined : { plan: one.unit, yield: one.yield };
+  };
   for (const [i, step] of found.steps.entries()) {
     const last = i === found.steps.length - 1;
     const scale = { product: last ? wish.wanted : ("20 g" as const) };
-    const unit = planPreparation(requestOf(step, found.steps, scale, wish, liquorOf));
+    const unit = planPreparation(requestOf(step, found.steps, scale, wish, before));
     // how strong the liquor is nobody knows: it is brought out
     if (step.inLiquor && unit.keptLiquor === undefined && !last)
       return draftOf(
         { ...found, steps: found.steps.map((one) => (one === step ? { ...one, inLiquor: false } : one)) },
         wish,
       );
-    planned.push({ step, unit, yield: yieldOf(unit) });
+    const tried = triedOf(step, wish);
+    planned.push({ step, unit, yield: yieldOf(unit, tried), evidence: evidenceOf(step.candidate, tried), tried });
   }
   // back from what is wanted: each step makes what the later ones take
   const theory: Quantity[] = [];
@@ -284,7 +317,7 @@ export function wasteOf(draft: Draft): Route["waste"] {
   return { volume: volume as Quantity<"volume"> | undefined, metals: [...metals] };
 }
 
-/** The weakest evidence of all steps. */
-const GRADES: readonly Evidence["grade"][] = ["published", "same kind with this metal", "computed only"];
+/** From the best evidence to the weakest. */
+const GRADES: readonly Evidence["grade"][] = ["tried here", "published", "same kind with this metal", "computed only"];
 
 export const gradeOf = ({ grade }: Evidence): number => GRADES.indexOf(grade);

@@ -8,6 +8,8 @@ export type RouteErrorCode =
   | "route.refused-target"
   /** A formula or name that no table knows: nothing is invented. */
   | "route.unknown-target"
+  /** What is no run of a trial, no record of one, or ends in a way that its work has not. */
+  | "route.trial"
   /** Data that `toJSON` of a route did not write. */
   | "route.json"
   /** A step of a stored route that the tables of this release do not let go. */

@@ -3,18 +3,22 @@
 import { isNonmetal } from "../equation/internal";
 import { once } from "../foundation/memo";
 import { isMetalCation } from "../ion/internal";
+import type { Quantity } from "../quantity";
 import type { Candidate } from "./candidates";
 import { formulaFrom, keyOf, madeOf } from "./compound";
 import { PUBLISHED, type PublishedRow } from "./data/published";
 import { cite } from "./data/sources";
 import { BASIC, CARBONATES } from "./kinds";
+import { isGoing, type Tried } from "./tried";
 
 /** How well a step is vouched for. */
 export interface Evidence {
-  /** From a preparation in print down to a computation alone. */
-  readonly grade: "published" | "same kind with this metal" | "computed only";
-  /** Where it is published, or what the computation rests on. */
+  /** From trials that went and a preparation in print down to a computation alone. */
+  readonly grade: "tried here" | "published" | "same kind with this metal" | "computed only";
+  /** What was run, where it is published, or what the computation rests on. */
   readonly source: string;
+  /** Trials that went: how many, and their yield on average; absent where none did. */
+  readonly trials?: { readonly n: number; readonly yield: Quantity<"number"> };
 }
 
 /** Metals that come with an anion or a base and tell nothing about a preparation. */
@@ -50,8 +54,16 @@ function likeness(product: string, feeds: readonly string[]): string {
 
 const known = new WeakMap<Candidate, Evidence>();
 
-/** The evidence for a reaction. */
-export function evidenceOf(candidate: Candidate): Evidence {
+/** The evidence for a reaction: what was tried of it counts before what is in print. */
+export function evidenceOf(candidate: Candidate, tried?: Tried): Evidence {
+  const printed = byPrint(candidate);
+  if (!isGoing(tried)) return printed;
+  const { text, yield: share } = tried.taught();
+  const source = printed.grade === "published" ? `${text}; published: ${printed.source}` : text;
+  return { grade: "tried here", source, trials: { n: tried.n, yield: share } };
+}
+
+function byPrint(candidate: Candidate): Evidence {
   const evidence = known.get(candidate) ?? looked(candidate);
   known.set(candidate, evidence);
   return evidence;

@@ -7,7 +7,7 @@ import { attempt, type Result } from "../foundation/error";
 import { type Facts, lookingIn } from "../foundation/facts";
 import { remembering } from "../foundation/memo";
 import { readable } from "../foundation/readable";
-import type { ShelfMaterial } from "../preparation";
+import type { Run, RunRecord, ShelfMaterial } from "../preparation";
 import { SHELF_MATERIAL } from "../preparation/internal";
 import { isQuantity, type Quantity, quantity } from "../quantity";
 import { expectDimension } from "../quantity/internal";
@@ -16,18 +16,28 @@ import { guard } from "./argument";
 import { changeOfWater } from "./candidates";
 import { type Compound, formOf, formulaFrom, keyOf, madeOf } from "./compound";
 import { SETTINGS } from "./data/settings";
-import { type Draft, draftOf, heatOf, inventoryOf, type Wish } from "./draft";
+import { type Draft, draftOf, heatOf, inventoryOf, productOf, triedOf, type Wish } from "./draft";
 import { RouteError } from "./error";
 import { judge } from "./judge";
 import { partsOf, rankOf, WEIGHTS } from "./rank";
 import type { RouteRefusal } from "./reason";
-import { barred, nearest, noKind, onShelf, refusalsOf, unread } from "./refusals";
-import { routeOf } from "./route";
+import { barred, endedBy, nearest, noKind, onShelf, refusalsOf, unread } from "./refusals";
+import { plannedOf, routeOf } from "./route";
 import { isRefused, refuseTarget } from "./safety";
 import { type Found, search } from "./search";
 import { unfitFor } from "./setting";
 import { type Index, indexOf, MOST_STEPS } from "./shelf";
 import { swapsOf } from "./swaps";
+import {
+  NO_TRIALS,
+  reactionOfCandidate,
+  readTrials,
+  type TrialReading,
+  type TrialReport,
+  type Trials,
+  type Tried,
+  yieldOf,
+} from "./tried";
 import type { Rank, RankParts, Route } from "./types";
 
 /** What is asked of a shelf. */
@@ -50,6 +60,8 @@ export interface RouteRequest {
   readonly setting?: "home" | "school" | "studio" | undefined;
   /** Of room and solutions; as in a plan unless given. */
   readonly temperature?: TemperatureLike | undefined;
+  /** What was run already: trials and whole batches, as runs or their records, or with the outcome that ended them. Their order does not matter. */
+  readonly trials?: readonly (Run | RunRecord | TrialReport)[] | undefined;
   /** Facts of the caller's own, which the plans of the routes are made with as well. */
   readonly facts?: Facts | undefined;
 }
@@ -60,6 +72,13 @@ export interface Routes {
   readonly routes: readonly Route[];
   /** Reactions that were looked at and do not go, and what is missing. */
   readonly refusals: readonly RouteRefusal[];
+  /** What each of the trials says, in the order they were given. */
+  readonly trials: readonly TrialReading[];
+}
+
+/** Routes with the reactions that trials ended. */
+interface Answer extends Omit<Routes, "trials"> {
+  readonly over: readonly Tried[];
 }
 
 const FIELDS = {
@@ -81,6 +100,7 @@ const FIELDS = {
     equipment: true,
     time: true,
   },
+  trials: true,
   facts: true,
   heat: true,
   setting: true,
@@ -158,7 +178,7 @@ const isText = (value: unknown): boolean =>
 /** The plans of a route, kept where the jars and what is wanted are given as text. */
 function draftFor(found: Found, wish: Wish, { wanted, temperature }: RouteRequest): Draft {
   const key = [wanted, temperature, ...found.steps.map(({ candidate, materials }) => [candidate.id, materials])];
-  return isText(key)
+  return isText(key) && found.steps.every((step) => triedOf(step, wish) === undefined)
     ? keptDrafts(JSON.stringify([found.steps.at(-1)!.judgement.product, key]), () => draftOf(found, wish))
     : draftOf(found, wish);
 }
@@ -178,12 +198,14 @@ function routesTo(
   request: RouteRequest,
   wish: Wish,
   first: readonly Found[] = [],
-): Routes {
+): Answer {
+  const { trials = NO_TRIALS } = wish;
   const most = request.most ?? USUAL.most;
-  const { found, refused } = search(target, form, index, {
+  const { found, refused, over } = search(target, form, index, {
     steps: request.steps ?? MOST_STEPS,
     kinds: most + SPARE,
     judgements: JUDGEMENTS,
+    trials,
   });
   const refusals = [...refusalsOf(refused, target, index), ...barred(target, form, index)];
   const hottest =
@@ -192,6 +214,7 @@ function routesTo(
       : expectDimension(request.heat as Quantity, "temperature", "heat")
           .in("°C")
           .toNumber();
+  const ended = new Set(over);
   const drafts: { readonly draft: Draft; readonly rank: Rank; readonly kind: string }[] = [];
   for (const one of [...first, ...found]) {
     const tooHot = hottest === undefined ? undefined : one.steps.find((step) => (heatOf(step) ?? 0) > hottest);
@@ -212,6 +235,11 @@ function routesTo(
       const draft = draftFor(one, wish, request);
       return { draft, rank: rankOf(partsOf(draft), request.weights), kind: one.kind };
     });
+    const gone = drafted.ok ? drafted.value.draft.planned.flatMap(({ tried }) => (tried?.isOver ? [tried] : [])) : [];
+    if (gone.length > 0) {
+      for (const tried of gone) ended.add(tried);
+      continue;
+    }
     const little = drafted.ok ? drafted.value.draft.planned.find(isTooLittle) : undefined;
     if (little !== undefined) {
       refusals.push({
@@ -242,12 +270,15 @@ function routesTo(
   }
   drafts.sort((a, b) => a.rank.score - b.rank.score || (a.kind < b.kind ? -1 : 1));
   const kept = drafts.filter((one, i) => !drafts.slice(0, i).some((better) => dominates(better, one))).slice(0, most);
-  const routes = kept.map(({ draft, rank }) => routeOf(draft, rank, () => swapsOf(draft.found, index)));
-  const all = routes.length > 0 ? refusals : [...refusals, ...nearest(target, form, index, refusals)];
-  return readable({
+  const routes = kept.map(({ draft, rank }) => routeOf(draft, rank, () => swapsOf(draft.found, index, trials)));
+  const way = routes[0] === undefined ? undefined : String(routes[0]);
+  const known = [...[...ended].map((tried) => endedBy(tried, way)), ...refusals];
+  const all = routes.length > 0 ? known : [...known, ...nearest(target, form, index, known, trials)];
+  return {
     routes,
     refusals: [...(routes.length + all.length === 0 ? [noKind(form)] : all), ...unread(index)],
-  });
+    over: [...ended],
+  };
 }
 
 interface Ranked {
@@ -263,17 +294,24 @@ function dominates(better: Ranked, one: Ranked): boolean {
 }
 
 /** Everything that the shelf gives in one step, the best way to each. */
-function everything(index: Index, request: RouteRequest, wish: Wish): Routes {
+function everything(index: Index, request: RouteRequest, wish: Wish): Answer {
   const routes: Route[] = [];
+  const over = new Map<Tried, RouteRefusal>();
   for (const compound of index.all.compounds) {
     const reach = index.reach(compound.key, request.steps ?? 1);
     if (reach === undefined || reach.steps === 0 || isRefused(compound) || compound.made.kind === "molecule") continue;
     const one = { ...request, most: 1, steps: request.steps ?? 1 } as const;
-    const [best] = routesTo(compound, formOf(compound), index, one, wish).routes;
+    const answer = routesTo(compound, formOf(compound), index, one, wish);
+    const [best] = answer.routes;
     if (best !== undefined) routes.push(best);
+    for (const [i, tried] of answer.over.entries()) over.set(tried, answer.refusals[i]!);
   }
   routes.sort((a, b) => a.rank.score - b.rank.score || (a.target < b.target ? -1 : 1));
-  return readable({ routes: routes.slice(0, request.most ?? routes.length), refusals: [] });
+  return {
+    routes: routes.slice(0, request.most ?? routes.length),
+    refusals: [...over.values()],
+    over: [...over.keys()],
+  };
 }
 
 /**
@@ -285,11 +323,12 @@ function everything(index: Index, request: RouteRequest, wish: Wish): Routes {
  *
  * @param request - `shelf` as for a plan (names, forms, strengths, packs); `target` in the form that is wanted, left out for
  *   the best way to everything that one step gives; `wanted` mass (10 g), `steps` (3), `most` routes (5), `weights`, the
- *   hottest `heat`, the `setting`
- * @returns `routes`, the best first; `refusals` with figures and sources, and where nothing goes what one more jar would open
+ *   hottest `heat`, the `setting`; `trials` that were run, of which those that went bring their yield, and those that ended end the route
+ * @returns `routes`, the best first; `refusals` with figures and sources, and where nothing goes what one more jar would open;
+ *   `trials`: what each trial says, and of which step
  * @throws {RouteError} `route.refused-target` for classes that are never made, `route.unknown-target`, `route.request`,
- *   `route.unknown-option`
- * @source kinds of reaction: common practice; equilibrium and potentials as in `doesItGo`
+ *   `route.trial`, `route.unknown-option`
+ * @source kinds of reaction: common practice; equilibrium and potentials as in `doesItGo`; what trials teach as in `learnFromRuns`
  * @category Planning
  * @example
  * const shelf = [
@@ -299,6 +338,8 @@ function everything(index: Index, request: RouteRequest, wish: Wish): Routes {
  * ] as const;
  * const { routes } = findRoutes({ target: "Zn(CH3COO)2·2H2O", shelf });
  * routes[0]!.steps.map((step) => step.product) // => ["Zn₅(OH)₆(CO₃)₂", "Zn(CH₃COO)₂·2H₂O"]
+ * const trials = [evaluateRun(routes[0]!.trial.steps[0]!.plan, { dried: "1.83 g" })];
+ * findRoutes({ target: "Zn(CH3COO)2·2H2O", shelf, trials }).routes[0]!.steps[0]!.evidence.grade // => "tried here"
  */
 export function findRoutes(request: RouteRequest): Routes {
   checked(request);
@@ -306,9 +347,49 @@ export function findRoutes(request: RouteRequest): Routes {
 }
 
 function searched(request: RouteRequest): Routes {
+  const trials = readTrials(request.trials);
+  const { routes, refusals, over } = answerTo(request, trials);
+  return readable({ routes, refusals, trials: readingsOf(trials, routes, over) });
+}
+
+/** Where each trial belongs, and what it changes. */
+function readingsOf({ reads }: Trials, routes: readonly Route[], over: readonly Tried[]): TrialReading[] {
+  const planned = routes.map((route) => plannedOf(route));
+  return reads.map((read) => {
+    const steps = planned.flatMap((all, route) =>
+      all.flatMap(({ tried }, step) => (tried?.reads.includes(read) ? [{ route: route + 1, step: step + 1 }] : [])),
+    );
+    const group = over.find((tried) => tried.reads.includes(read));
+    const isRelated = steps.length > 0 || group !== undefined;
+    const like = planned
+      .flat()
+      .find(({ step }) => reactionOfCandidate(step.candidate, productOf(step))?.any === read.reaction?.any);
+    const { run, expected, outcome, text, next, instead } = read;
+    const equation = run.plan.equation.toUnicode();
+    const other =
+      like === undefined
+        ? `no route here has the reaction ${equation}: it changes none of them`
+        : `it made ${run.product.formula}${run.plan.request.isolate === false ? " in its liquor" : ""}, where the route makes ${formulaFrom(productOf(like.step)).toUnicode()}${like.step.inLiquor ? " in its liquor" : ""}: its yield says nothing of that`;
+    return {
+      trial: read.index + 1,
+      equation: String(run.plan.equation),
+      outcome: isRelated ? outcome : "unrelated",
+      steps,
+      dry: run.dryMass,
+      expected,
+      yield: yieldOf(run),
+      instead,
+      text: isRelated ? text : `${text}; ${other}`,
+      next,
+    };
+  });
+}
+
+function answerTo(request: RouteRequest, trials: Trials): Answer {
   const wish: Wish = {
     wanted: expectDimension((request.wanted ?? USUAL.wanted) as Quantity, "mass", "wanted") as Quantity<"mass">,
     temperature: request.temperature,
+    trials,
   };
   if (!wish.wanted.isPositive())
     throw new RouteError("route.request", `the wanted mass must be above zero, not ${wish.wanted}`);

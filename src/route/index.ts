@@ -1,5 +1,6 @@
 // Route: what can be made from this shelf, and how.
 export type { FamilyCode } from "./data/families";
+export type { TrialEndCode } from "./endings";
 export type { RouteErrorCode } from "./error";
 export { RouteError } from "./error";
 export type { Evidence as RouteEvidence } from "./evidence";
@@ -8,6 +9,7 @@ export { findRoutes, routeWeights, tryFindRoutes } from "./find-routes";
 export type { Margin } from "./margin";
 export type { RouteReason, RouteRefusal } from "./reason";
 export { routeFromJSON } from "./record";
+export type { TrialReading, TrialRecord, TrialReport } from "./tried";
 export type {
   Rank,
   RankParts,

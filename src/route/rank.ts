@@ -4,7 +4,6 @@
 import { molarMass } from "../formula";
 import { formulaFrom } from "./compound";
 import { costsOf, type Draft, gasOf, gradeOf, heatOf, inventoryOf } from "./draft";
-import { evidenceOf } from "./evidence";
 import { marginsOf } from "./margin";
 import type { Rank, RankParts } from "./types";
 
@@ -57,7 +56,8 @@ export function partsOf(draft: Draft): RankParts {
     .toNumber();
   const used = inventoryOf(draft).length;
   return {
-    evidence: Math.max(...steps.map(({ candidate }) => gradeOf(evidenceOf(candidate)))) / 2,
+    // what was tried here and what is published serve alike
+    evidence: Math.max(0, ...planned.map(({ evidence }) => gradeOf(evidence) - 1)) / 2,
     margin: 1 - Math.min(...planned.map(({ step, unit }) => marginsOf(step, unit)[0]!.room)),
     steps: clamp((steps.length - 1) / 2 + doubt / 4 + (grams > 0 ? Math.max(0, used - 2) * 0.02 : 0)),
     yield: clamp(1 - whole),

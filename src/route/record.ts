@@ -16,6 +16,7 @@ import { routeOf, SCHEMA } from "./route";
 import { refuseTarget } from "./safety";
 import type { Found, FoundStep } from "./search";
 import { indexOf } from "./shelf";
+import { readTrials } from "./tried";
 import type { Route, RouteRecord, RouteStepRecord } from "./types";
 
 const MOST_STEPS = 3;
@@ -82,7 +83,9 @@ export function routeFromJSON(data: unknown): Route {
 }
 
 function readBack(data: unknown): Route {
-  const { steps, wanted, temperature, rank, swaps } = taken(data) as Partial<RouteRecord>;
+  // the records of trials are read by those who wrote them
+  const { trials: runs, ...others } = data as Partial<RouteRecord>;
+  const { steps, wanted, temperature, rank, swaps } = taken(others);
   if (!Array.isArray(steps) || steps.length === 0 || steps.length > MOST_STEPS) throw refuse("no steps");
   if (wanted === undefined || rank === undefined || !Array.isArray(swaps))
     throw refuse("no wanted mass, rank or swaps");
@@ -91,6 +94,13 @@ function readBack(data: unknown): Route {
   const wish = {
     wanted: expectDimension(wanted as Quantity, "mass", "wanted") as Quantity<"mass">,
     temperature: temperature as Quantity<"temperature"> | undefined,
+    trials: readTrials(runs),
   };
-  return routeOf(draftOf(found, wish), rank, () => swaps);
+  const draft = draftOf(found, wish);
+  const over = draft.planned.findIndex(({ tried }) => tried?.isOver === true);
+  if (over >= 0)
+    throw new RouteError("route.no-longer", `step ${over + 1} of the route is none by its own trials`, {
+      hint: "look for routes again",
+    });
+  return routeOf(draft, rank, () => swaps);
 }

@@ -5,6 +5,7 @@ import type { RouteRefusal } from "./reason";
 import { isRefused } from "./safety";
 import { materialOf, type Refused } from "./search";
 import type { Index } from "./shelf";
+import { endedAmong, type Trials, type Tried } from "./tried";
 
 /** Barred reactions that are explained. */
 const MOST_BARRED = 5;
@@ -68,12 +69,32 @@ export function barred(target: Compound, form: string, index: Index): RouteRefus
   });
 }
 
+/** What trials ended, and the nearest way that works. */
+export function endedBy({ reads, n }: Tried, way: string | undefined): RouteRefusal {
+  const ended = reads.filter(({ outcome }) => outcome === "ended");
+  const { run } = ended[0]!;
+  const likes = run.plan.isolation.how === "precipitate" ? ["the same ions from other jars give the same"] : [];
+  const others = n === 0 ? [] : [`${n} of ${reads.length} trials of it went: repeat it to decide`];
+  const nearest =
+    way === undefined ? "no other way to the target is known from this shelf" : `the nearest way that works: ${way}`;
+  return {
+    code: "trial-ended",
+    text: [...ended.map(({ text }) => text), ...likes, ...others, nearest].join("; "),
+    numbers: ended.flatMap(({ run: { dryMass }, expected }) => (dryMass === undefined ? [] : [dryMass, expected])),
+    source: "own trial",
+    equation: String(run.plan.equation),
+    instead: [...new Set(ended.flatMap(({ instead }) => instead))],
+    unknown: false,
+  };
+}
+
 /** Where nothing goes: what one more jar would open, or what forms and can be had in its place. */
 export function nearest(
   target: Compound,
   form: string,
   index: Index,
   refusals: readonly RouteRefusal[],
+  trials: Trials,
 ): RouteRefusal[] {
   const ways: RouteRefusal[] = [];
   for (const instead of new Set(refusals.flatMap((one) => one.instead)))
@@ -87,7 +108,10 @@ export function nearest(
       unknown: false,
     });
   let tried = 0;
-  for (const c of candidatesFor(target, index.all)) {
+  const candidates = candidatesFor(target, index.all);
+  const gone = endedAmong(candidates, form, trials);
+  for (const c of candidates) {
+    if (gone.has(c)) continue;
     const lacking = c.feeds.filter(({ key }) => index.reach(key, 1) === undefined);
     if (lacking.length !== 1 || isRefused(lacking[0]!) || tried >= 12) continue;
     tried += 1;

@@ -5,11 +5,12 @@ import { frozen } from "../foundation/frozen";
 import { keptWith, lazily } from "../foundation/lazy";
 import { recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
-import { type FeasibilityReason, type Plan, planPreparation } from "../preparation";
+import { type FeasibilityReason, planPreparation } from "../preparation";
 import { plain } from "../preparation/internal";
 import { type Quantity, quantity } from "../quantity";
 import { formulaFrom } from "./compound";
 import {
+  type Before,
   costsOf,
   type Draft,
   equipmentOf,
@@ -21,7 +22,7 @@ import {
   requestOf,
   wasteOf,
 } from "./draft";
-import { type Evidence, evidenceOf } from "./evidence";
+import type { Evidence } from "./evidence";
 import { marginsOf } from "./margin";
 import type { RouteReason } from "./reason";
 import type { FoundStep } from "./search";
@@ -51,7 +52,8 @@ class RouteMethods {
   }
 
   toJSON(this: Route): RouteRecord {
-    const { found, wish } = keptWith(this) as Draft;
+    const { found, wish, planned } = keptWith(this) as Draft;
+    const trials = planned.flatMap(({ tried }) => (tried?.reads ?? []).map(({ record }) => record()));
     const facts = this.steps[0]?.plan.request.facts;
     return {
       ...recordHead("route", SCHEMA),
@@ -66,6 +68,7 @@ class RouteMethods {
       })),
       swaps: this.swaps,
       rank: this.rank,
+      ...(trials.length === 0 ? {} : { trials }),
       ...(facts === undefined ? {} : { facts: facts.toJSON() }),
     };
   }
@@ -75,8 +78,8 @@ const weakest = (all: readonly Evidence[]): Evidence => all.reduce((a, b) => (gr
 
 const reasonOf = ({ code, text, numbers, source }: FeasibilityReason): RouteReason => ({ code, text, numbers, source });
 
-function stepOf(draft: Draft, i: number, planOf: (step: FoundStep) => Plan): RouteStep {
-  const { step, unit, yield: share } = draft.planned[i]!;
+function stepOf(draft: Draft, i: number, before: (step: FoundStep) => Before): RouteStep {
+  const { step, unit, yield: share, evidence } = draft.planned[i]!;
   const { candidate } = step;
   return lazily<RouteStep>({
     family: () => candidate.family.code,
@@ -86,29 +89,29 @@ function stepOf(draft: Draft, i: number, planOf: (step: FoundStep) => Plan): Rou
     kept: () => (step.inLiquor ? "liquor" : "solid"),
     plan: () =>
       planPreparation(
-        requestOf(
-          step,
-          draft.found.steps,
-          { product: draft.theory[i]! as Quantity<"mass"> },
-          draft.wish,
-          (one) => planOf(one).keptLiquor,
-        ),
+        requestOf(step, draft.found.steps, { product: draft.theory[i]! as Quantity<"mass"> }, draft.wish, before),
       ),
     yield: () => share,
-    evidence: () => evidenceOf(candidate),
+    evidence: () => evidence,
     margins: () => marginsOf(step, unit),
     reasons: () => unit.feasibility.reasons.map(reasonOf),
     excess: () => (candidate.family.excess === undefined ? "none" : candidate.family.leaves),
   });
 }
 
+/** The planned steps behind a route. */
+export const plannedOf = (route: Route): Draft["planned"] => (keptWith(route) as Draft).planned;
+
 /** A route with its figures, in its place. */
 export function routeOf(draft: Draft, rank: Rank, swaps: () => readonly Swap[]): Route {
   const { found, planned, wish } = draft;
   const steps: readonly RouteStep[] = found.steps.map((_, i) =>
-    stepOf(draft, i, (one) => steps[found.steps.indexOf(one)]!.plan),
+    stepOf(draft, i, (one) => steps[found.steps.indexOf(one)]!),
   );
-  const unitLiquor = (one: FoundStep) => planned.find(({ step }) => step === one)?.unit.keptLiquor;
+  const inUnits = (one: FoundStep): Before | undefined => {
+    const past = planned.find(({ step }) => step === one);
+    return past === undefined ? undefined : { plan: past.unit, yield: past.yield };
+  };
   const target = formulaFrom(productOf(found.steps.at(-1)!)).toUnicode();
   return lazily<Route, object, RouteMethods>(
     {
@@ -131,7 +134,7 @@ export function routeOf(draft: Draft, rank: Rank, swaps: () => readonly Swap[]):
       swaps,
       rank: () => rank,
       trial: () =>
-        trialOf(draft, (step, product) => planPreparation(requestOf(step, found.steps, { product }, wish, unitLiquor))),
+        trialOf(draft, (step, product) => planPreparation(requestOf(step, found.steps, { product }, wish, inUnits))),
       unknown: () => [...new Set(planned.flatMap(({ unit }) => unit.unknown))],
     },
     {},

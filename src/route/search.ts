@@ -5,9 +5,10 @@ import type { ShelfMaterial } from "../preparation";
 import { type Candidate, candidatesFor } from "./candidates";
 import { type Compound, formOf } from "./compound";
 import { type Judgement, judge } from "./judge";
-import { BASIC } from "./kinds";
+import { likeness } from "./likeness";
 import { isKeptDissolved, leavesLiquor, takesLiquor } from "./liquor";
 import { costOf, type Index } from "./shelf";
+import { endedAmong, reactionOfCandidate, type Trials, type Tried } from "./tried";
 
 /** A reaction of a route that was found, with its judgement. */
 export interface FoundStep {
@@ -88,20 +89,6 @@ class Queue {
 /** Ions that stay in the liquor, whichever they are, do not make another kind of route; what is made for it may. */
 const kindOf = (candidate: Candidate, { jars }: Index): string => likeness(candidate, ({ key }) => !jars.has(key));
 
-/** A reaction by the ions that its product takes. */
-function likeness({ family, product, feeds }: Candidate, isNamed: (feed: Compound) => boolean = () => false): string {
-  const own = new Set([...product.made.cations, ...product.made.anions].map(({ formula }) => formula));
-  const names = feeds.map((feed) => {
-    if (isNamed(feed)) return feed.key;
-    if (feed.made.kind === "element" || feed.made.molecules.length > 0) return feed.key;
-    const ions = [...feed.made.cations, ...feed.made.anions]
-      .map(({ formula }) => formula)
-      .filter((ion) => own.has(ion) || BASIC.has(ion));
-    return ions.length === 0 ? "*" : ions.sort().join(" ");
-  });
-  return `${family.code} ${product.key} < ${names.join(" | ")}`;
-}
-
 /** What a feed is taken from. */
 export function materialOf(feed: Compound, index: Index): ShelfMaterial {
   const jar = index.jars.get(feed.key)?.[0];
@@ -117,15 +104,20 @@ interface Bounds {
   readonly kinds: number;
   /** Judgements at most. */
   readonly judgements: number;
+  /** What was run already. */
+  readonly trials: Trials;
 }
+
+/** What a reaction that was tried is ahead of its like: more than any price, less than any doubt. */
+const AHEAD = 0.05;
 
 /** Search for routes to a compound. */
 export function search(
   target: Compound,
-  form: string,
+  targetForm: string,
   index: Index,
   bounds: Bounds,
-): { readonly found: readonly Found[]; readonly refused: readonly Refused[] } {
+): { readonly found: readonly Found[]; readonly refused: readonly Refused[]; readonly over: readonly Tried[] } {
   const { all, reach, jars } = index;
   /** Kinds of reactions of jars alone that go: to make a feed for one of them is no other way. */
   const direct = new Set<string>();
@@ -133,6 +125,8 @@ export function search(
   const found: Found[] = [];
   const kinds = new Set<string>();
   const refused = new Map<string, Refused>();
+  const over = new Set<Tried>();
+  const { trials } = bounds;
   const stepsTo = (feeds: readonly Compound[]): number =>
     feeds.reduce((n, { key }) => n + (reach(key, bounds.steps)?.steps ?? 99), 0);
   const costTo = (feeds: readonly Compound[]): number =>
@@ -155,7 +149,7 @@ export function search(
       judgements += 1;
       const judgement = judge(
         c,
-        c.product === target ? form : formOf(c.product),
+        c.product === target ? targetForm : formOf(c.product),
         c.feeds.map((feed) => materialOf(feed, index)),
       );
       if (!judgement.ok) {
@@ -182,12 +176,21 @@ export function search(
       queue.push({ ...here, open: rest });
       continue;
     }
-    for (const candidate of candidatesFor(goal, all)) {
+    const form = goal === target ? targetForm : formOf(goal);
+    const ways = candidatesFor(goal, all);
+    const gone = endedAmong(ways, form, trials);
+    for (const candidate of ways) {
       // nothing is undone: what is made further on, or is on the way, is no feed
       if (candidate.feeds.some(({ key }) => key === target.key || made.has(key))) continue;
+      const tried = gone.get(candidate);
+      if (tried !== undefined) {
+        over.add(tried);
+        continue;
+      }
       const open = [...rest, ...candidate.feeds.filter(({ key }) => !jars.has(key))];
       if (here.steps.length + 1 + stepsTo(open) > bounds.steps) continue;
-      const spent = here.spent + costOf(candidate);
+      const isAhead = trials.reads.length > 0 && trials.went(reactionOfCandidate(candidate, form));
+      const spent = here.spent + costOf(candidate) - (isAhead ? AHEAD : 0);
       const uses = [
         ...new Set([...here.uses, ...candidate.feeds.filter(({ key }) => jars.has(key)).map(({ key }) => key)]),
       ];
@@ -201,7 +204,7 @@ export function search(
       });
     }
   }
-  return { found, refused: [...refused.values()] };
+  return { found, refused: [...refused.values()], over: [...over] };
 }
 
 const kindOfRoute = ({ steps }: Waiting, index: Index): string =>

@@ -4,13 +4,16 @@ import { judge } from "./judge";
 import { BASIC } from "./kinds";
 import { type Found, materialOf } from "./search";
 import type { Index } from "./shelf";
+import { endedAmong, type Trials } from "./tried";
 import type { Swap } from "./types";
 
 /** The other jars of a kind, those alone that go as well. */
-export function swapsOf({ steps }: Found, index: Index): Swap[] {
+export function swapsOf({ steps }: Found, index: Index, trials: Trials): Swap[] {
   const found: Swap[] = [];
-  for (const { candidate, materials, judgement } of steps)
-    for (const other of candidatesFor(candidate.product, index.all)) {
+  for (const { candidate, materials, judgement } of steps) {
+    const ways = candidatesFor(candidate.product, index.all);
+    const gone = endedAmong(ways, judgement.product, trials);
+    for (const other of ways) {
       if (other.family !== candidate.family || other.feeds.length !== candidate.feeds.length) continue;
       const differs = other.feeds
         .map((feed, i) => (feed.key === candidate.feeds[i]!.key ? -1 : i))
@@ -24,8 +27,10 @@ export function swapsOf({ steps }: Found, index: Index): Swap[] {
       )
         continue;
       const jars = other.feeds.map((feed, i) => (i === at ? materialOf(feed, index) : materials[i]!));
+      if (gone.has(other)) continue;
       if (judge(other, judgement.product, jars).ok) found.push({ instead: materials[at]!.name, use: jars[at]!.name });
     }
+  }
   for (const { materials, candidate } of steps)
     candidate.feeds.forEach(({ key }, i) => {
       for (const { material } of index.jars.get(key)?.slice(1) ?? [])

@@ -1,28 +1,18 @@
 // Two grams first: what should be seen and weighed, and which outcome ends the route before anything is spent on it.
 
 import type { Plan } from "../preparation";
-import { type Hand, handOf } from "../preparation/internal";
 import { type Quantity, quantity } from "../quantity";
 import { trySubstance } from "../substance";
+import { gramsOn } from "./balance";
 import { formulaFrom } from "./compound";
 import { type Draft, productOf } from "./draft";
+import { ENDINGS, HALF, type TrialEndCode } from "./endings";
 import type { FoundStep } from "./search";
 import type { Trial } from "./types";
 
 const TWO_GRAMS = "2 g";
-/** Part of the expected mass below which a trial has failed. */
-const HALF = 0.5;
 
 const shown = (q: Quantity, decimals = 1): string => q.format({ decimals, uncertainty: "none" });
-
-/** What balance and cylinder show, where the request does not say. */
-const USUAL = { mass: "0.1 g", volume: "1 mL" } as const;
-
-/** Masses as the balance of the plan shows them. */
-function gramsOn({ request: { readability = {} } }: Plan): Hand["grams"] {
-  const { mass = USUAL.mass, volume = USUAL.volume } = readability;
-  return handOf({ mass: quantity(mass as Quantity), volume: quantity(volume as Quantity) }).grams;
-}
 
 function expectations(plan: Plan, product: string, share: Quantity): string[] {
   const known = trySubstance(product);
@@ -41,18 +31,21 @@ function expectations(plan: Plan, product: string, share: Quantity): string[] {
   return seen;
 }
 
-function ends(plan: Plan, share: Quantity, step: FoundStep): string[] {
-  const least = plan.product.theoreticalYield.times(share).times(String(HALF));
-  const found =
-    plan.keptLiquor === undefined
-      ? [`less than ${gramsOn(plan)(least)} of dry product`]
-      : ["the filtered liquor turns cloudy", "a drop of it dried on glass leaves hardly anything"];
-  if (step.candidate.family.separate === "filter") found.push("the liquor stays clear");
-  if (plan.keptLiquor === undefined && step.candidate.family.separate === "crystallise")
-    found.push("an oil, or another crop than the one described");
-  if (plan.gas.length > 0) found.push("no gas");
-  if (step.candidate.family.separate === "fire") found.push("the mass does not become constant");
+function endsOf(plan: Plan, { candidate: { family } }: FoundStep): TrialEndCode[] {
+  const isLiquor = plan.keptLiquor !== undefined;
+  const found: TrialEndCode[] = isLiquor ? ["liquor-turns-cloudy", "liquor-leaves-nothing"] : ["too-little"];
+  if (family.separate === "filter") found.push("stays-clear");
+  if (!isLiquor && family.separate === "crystallise") found.push("oil-or-other-crop");
+  if (plan.gas.length > 0) found.push("no-gas");
+  if (family.separate === "fire") found.push("not-constant");
   return found;
+}
+
+/** An outcome that ends the route, in words; how little is too little is given as a mass. */
+function words(code: TrialEndCode, plan: Plan, share: Quantity): string {
+  if (code !== "too-little") return ENDINGS[code];
+  const least = plan.product.theoreticalYield.times(share).times(String(HALF));
+  return `less than ${gramsOn(plan)(least)} of dry product`;
 }
 
 /** The trial of a route, its plans made for two grams of each product. */
@@ -60,12 +53,15 @@ export function trialOf({ planned }: Draft, planFor: (step: FoundStep, product: 
   const product = quantity(TWO_GRAMS) as Quantity<"mass">;
   return {
     product,
-    steps: planned.map(({ step, yield: share }) => {
+    steps: planned.map(({ step, yield: share, tried }) => {
       const plan = planFor(step, product);
+      const endCodes = endsOf(plan, step);
       return {
         plan,
         expect: expectations(plan, formulaFrom(productOf(step)).toString(), share),
-        ends: ends(plan, share, step),
+        ends: endCodes.map((code) => words(code, plan, share)),
+        endCodes,
+        tried: (tried?.reads ?? []).map(({ text, next }) => (next === "" ? text : `${text}; next: ${next}`)),
       };
     }),
   };

@@ -5,13 +5,15 @@ import type { RecordHead } from "../foundation/record";
 import type { Plan, ShelfMaterial } from "../preparation";
 import type { PriceDimension, Quantity, QuantityLike, UnitPriceDimension } from "../quantity";
 import type { FamilyCode } from "./data/families";
+import type { TrialEndCode } from "./endings";
 import type { Evidence } from "./evidence";
 import type { Margin } from "./margin";
 import type { RouteReason } from "./reason";
+import type { TrialRecord } from "./tried";
 
 /** What a route is ranked by. */
 export interface RankParts {
-  /** Published 0, same kind with this metal 0.5, computed only 1; of the weakest step. */
+  /** Tried here or published 0, same kind with this metal 0.5, computed only 1; of the weakest step. */
   readonly evidence: number;
   /** The nearest margin: 0 far from failing. */
   readonly margin: number;
@@ -49,8 +51,12 @@ export interface TrialStep {
   readonly plan: Plan;
   /** What should be seen: colour, gas, mass, pH. */
   readonly expect: readonly string[];
-  /** What ends the route here. */
+  /** What ends the route here, in words. */
   readonly ends: readonly string[];
+  /** The same as codes, in the same order, to give back with the run as `{ run, ended }`. */
+  readonly endCodes: readonly TrialEndCode[];
+  /** What was tried of it already, a line for each trial that was given. */
+  readonly tried: readonly string[];
 }
 
 /** The trial of a route. */
@@ -184,6 +190,8 @@ export interface RouteRecord extends RecordHead<"route"> {
   readonly swaps: readonly Swap[];
   /** As it was when the record was written. */
   readonly rank: Rank;
+  /** Trials of its steps, where there were any. */
+  readonly trials?: readonly TrialRecord[];
   /** The record of the facts that it was found with, where there were any. */
   readonly facts?: object;
 }

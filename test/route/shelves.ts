@@ -20,4 +20,4 @@ export const written = (route: Route): string =>
     .map(({ plan, product }) => `${plan.weighings.map(({ material }) => material).join(" + ")} > ${product}`)
     .join("; ");
 
-export const waysOf = ({ routes }: Routes): string[] => routes.map(written);
+export const waysOf = ({ routes }: Pick<Routes, "routes">): string[] => routes.map(written);

@@ -180,7 +180,7 @@ function retainedOf(runs: readonly Run[]): LearnedFigure[] {
  */
 export function learnFromRuns(runs: readonly (Run | RunRecord)[]): Learned {
   guard.list(runs, "runs");
-  const read = runs.map(asRun);
+  const read = runs.map((one, i) => asRun(one, `runs[${i}]`));
   const judged = read.map(lessonOf);
   const lessons = judged.filter((one) => typeof one !== "string");
   const titrations = titrationsOf(read);

@@ -10,7 +10,7 @@ import type { FindingCode } from "../verdict/finding";
 export const share = (q: Quantity): number => q.toNumber("");
 
 /** Findings that leave a yield to be what losses and materials make it. */
-const TEACHES: readonly FindingCode[] = [
+export const TEACHES: readonly FindingCode[] = [
   "consistent",
   "loss-explained",
   "lighter-than-losses-explain",
@@ -18,10 +18,10 @@ const TEACHES: readonly FindingCode[] = [
 ];
 
 /** A run, or what a record of one says. */
-export function asRun(one: Run | RunRecord, i: number): Run {
+export function asRun(one: Run | RunRecord, place: string): Run {
   const kind = typeof one === "object" && one !== null && "kind" in one ? one.kind : undefined;
   if (kind === "run" && isWhole(one as Run)) return one as Run;
-  guard.record(one, `runs[${i}]`);
+  guard.record(one, place);
   return runFromJSON(one);
 }
 
@@ -60,7 +60,7 @@ function cropsOf({ observations, steps, plan }: Run): Quantity | undefined {
 }
 
 /** Product that the liquor and the washes keep by the plan: no loss of handling. */
-function keptOf(run: Run): Quantity | undefined {
+export function keptOf(run: Run): Quantity | undefined {
   const { completeness, product, washing } = run;
   if (wayOf(run) === "crystals") {
     const crops = cropsOf(run);

@@ -38,6 +38,12 @@ function keyFigures(route: Route, words: SheetWords): Block {
   };
 }
 
+/** What was tried already, by step. */
+function tried({ steps }: Route["trial"]): Block[] {
+  const items = steps.flatMap(({ plan, tried: lines }) => lines.map((line) => `${plan.product.name}: ${line}`));
+  return items.length === 0 ? [] : [{ kind: "list", items }];
+}
+
 function trialBlocks({ trial }: Route, words: SheetWords): Block[] {
   return [
     { kind: "heading", text: filled(words.trialFirst, { mass: about(trial.product, undefined, 1) }) },
@@ -50,6 +56,7 @@ function trialBlocks({ trial }: Route, words: SheetWords): Block[] {
         ends.join("; "),
       ]),
     },
+    ...tried(trial),
     {
       kind: "blanks",
       items: trial.steps.map(({ plan }) => ({ name: filled(words.trialRecord, { product: plan.product.name }) })),
