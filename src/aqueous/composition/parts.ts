@@ -175,6 +175,7 @@ export function filtrateOf({ network }: Read, { model, solution, totals }: Solve
     const sign = isHydron && sum < 0 ? -1 : 1;
     const formula = isHydron ? (sign > 0 ? "H+" : "OH-") : shownFormula(network.formulaOf(key));
     const figure = { molality: weights.map(([i, count]) => [i, sign * count] as const) };
+    const total = totals[j]!;
     const naming = { symbol: `c(${formula})`, label: `${formula} in the filtrate, bound and free` };
     list.push(
       lazily<FiltrateIon>({
@@ -182,12 +183,16 @@ export function filtrateOf({ network }: Read, { model, solution, totals }: Solve
         concentration: () => maker.make(sign * sum, "mol/L", figure, 1, naming),
         amount: () => maker.amount(sign * sum, figure, { ...naming, symbol: `n(${formula})` }),
         share: () =>
-          isHydron || !(totals[j]! > 0)
+          isHydron || !(total > 0)
             ? undefined
-            : maker.make(Math.min(1, sum / totals[j]!), "", figure, 1 / totals[j]!, {
-                symbol: `share(${formula})`,
-                label: `share of ${formula} that stays dissolved`,
-              }),
+            : maker.make(
+                Math.min(1, sum / total),
+                "",
+                // what was put in stands in the share too: all of it stays all of it, however much that was
+                sum < total ? { ...figure, totals: [[j, -sum / total]] } : {},
+                1 / total,
+                { symbol: `share(${formula})`, label: `share of ${formula} that stays dissolved` },
+              ),
       }),
     );
   }

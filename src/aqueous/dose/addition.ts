@@ -162,7 +162,14 @@ export const pHNow = (model: Model): number =>
 export function solvedWith(
   addition: Addition,
   added: number,
-): { readonly solved: Solved; readonly maker: FigureMaker; readonly slopeOf: (figure: Figure) => number } {
+): {
+  readonly solved: Solved;
+  /** Of what the mixture is with that much of the reagent: the reagent is one of its inputs. */
+  readonly maker: FigureMaker;
+  /** Of how much of the reagent it takes: an answer is no input of itself. */
+  readonly doseMaker: FigureMaker;
+  readonly slopeOf: (figure: Figure) => number;
+} {
   const { kilograms, totals } = solveAdded(addition, added, false);
   const { model, reagent, concentration, water } = addition;
   const solution = solutionOf(model.equilibrium.tableau);
@@ -180,6 +187,7 @@ export function solvedWith(
     ingredient: { ...reagent.ingredient, amount: amount as Quantity<"amount of substance"> },
   };
   const maker = figureMaker(solved, [...addition.base, withAmount], water, undefined, addition.ideal);
+  const doseMaker = figureMaker(solved, addition.base, water, undefined, addition.ideal);
   const slopeOf = (figure: Figure): number => {
     const gradient = gradientOf(solution, figure);
     let sum = 0;
@@ -189,7 +197,7 @@ export function solvedWith(
     }
     return sum;
   };
-  return { solved, maker, slopeOf };
+  return { solved, maker, doseMaker, slopeOf };
 }
 
 export const pHFigure = (model: Model): Figure => ({ lnActivity: [[model.components.indexOf(HYDRON), -1]] });

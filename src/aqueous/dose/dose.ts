@@ -78,10 +78,10 @@ export function waterOfSolution(
 
 /** A dose as quantities: `figure` is what is brought to a value, so the amount moves against it. */
 function doseOf(addition: Addition, added: number, figure: Figure, label: string): Omit<Dose, "mass" | "assumptions"> {
-  const { maker, slopeOf } = solvedWith(addition, added);
+  const { maker, doseMaker, slopeOf } = solvedWith(addition, added);
   const slope = slopeOf(figure);
   const { formula } = addition.reagent.ingredient;
-  const amount = maker.make(added, "mol", figure, -1 / slope, {
+  const amount = doseMaker.make(added, "mol", figure, -1 / slope, {
     symbol: `n(${formula})`,
     label: `${formula} ${label}`,
   }) as Quantity<"amount of substance">;

@@ -238,6 +238,7 @@ export function dissolvedOverExcess(request: OverExcessRequest): OverExcess {
     let sum = 0;
     for (const [i, count] of weights) sum += count * solved.solution.molality[i]!;
     const perLitre = solved.kilograms / litres;
+    const share = (sum * solved.kilograms) / put;
     const figure = { molality: weights };
     const added = quantity(
       { value: dose.toPrecision(4), unit: "mol" },
@@ -252,7 +253,7 @@ export function dissolvedOverExcess(request: OverExcessRequest): OverExcess {
         symbol: `c(${request.ion})`,
         label: `least ${request.ion} dissolved`,
       }),
-      share: maker.make((sum * solved.kilograms) / put, "", figure, solved.kilograms / put, {
+      share: maker.make(share, "", { ...figure, totals: [[place, -share / whole]] }, solved.kilograms / put, {
         symbol: `share(${request.ion})`,
         label: `least share of ${request.ion} that stays dissolved`,
       }),

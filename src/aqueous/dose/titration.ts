@@ -284,9 +284,9 @@ function volumeQuantity(addition: Addition, moles: number, litres: number): Quan
     "end point",
     { symbol: "V(end)", label: "volume at the end point", rule: "where d(pH)/dV is largest" },
     () => {
-      const { maker, slopeOf } = solvedWith(addition, moles);
+      const { doseMaker, slopeOf } = solvedWith(addition, moles);
       const figure = pHFigure(addition.model);
-      const amount = maker.make(moles, "mol", figure, -1 / slopeOf(figure), {
+      const amount = doseMaker.make(moles, "mol", figure, -1 / slopeOf(figure), {
         symbol: "n",
         label: "reagent at the end point",
       });
@@ -344,9 +344,9 @@ export function indicatorFor(endPoint: EndPoint): readonly IndicatorChoice[] {
     return (moles / strength / litres - 1) * 100;
   };
   const amountAt = (moles: number): Quantity => {
-    const { maker, slopeOf } = solvedWith(addition, moles);
+    const { doseMaker, slopeOf } = solvedWith(addition, moles);
     const figure = pHFigure(addition.model);
-    return maker.make(moles, "mol", figure, -1 / slopeOf(figure), { symbol: "n", label: "reagent at a pH" });
+    return doseMaker.make(moles, "mol", figure, -1 / slopeOf(figure), { symbol: "n", label: "reagent at a pH" });
   };
   const asPercent = (value: number, label: string): Quantity =>
     solvedFigure(

@@ -58,6 +58,8 @@ export interface Figure {
   readonly lnActivity?: readonly (readonly [species: number, weight: number])[];
   /** Constants that stand in the figure itself, by row of the system. */
   readonly lnK?: readonly (readonly [row: number, weight: number])[];
+  /** Totals that stand in the figure itself, by component. */
+  readonly totals?: readonly (readonly [component: number, weight: number])[];
 }
 
 /** Derivatives of a figure. */
@@ -168,5 +170,6 @@ export function gradientOf(solution: Solution, figure: Figure): Gradient {
   const totals = new Float64Array(n);
   for (let f = 0; f < last; f += 1) ofTotals[free[f]!]! += right[f]!;
   for (let j = 0; j < n; j += 1) for (let k = 0; k < n; k += 1) totals[j]! += a[j * n + k]! * ofTotals[k]!;
+  for (const [j, weight] of figure.totals ?? []) totals[j]! += weight;
   return { totals, lnK, activity, bystanders: -right[last]! };
 }
