@@ -1,6 +1,7 @@
 // How much acid or base: to a pH, or until a solid has gone into solution again.
 
 import { massOf } from "../../amount";
+import { molarMass } from "../../formula";
 import { bisected } from "../../foundation/bisect";
 import { readable } from "../../foundation/readable";
 import type { MassText, NumberLike, Quantity, QuantityLike, VolumeText } from "../../quantity";
@@ -130,10 +131,14 @@ export function doseToPH(request: DoseRequest): Dose {
   const { reagent, assay, assumptions } = namedReagent(request.with);
   const addition = readAddition({ water, dissolved }, reagent, request, "with");
   const dose = doseOf(addition, molesToPH(addition, target), scaled(pHFigure(addition.model)), `to pH ${target}`);
-  const pure = dose.volume === undefined ? massOf(dose.amount, dose.formula) : undefined;
+  const pure = dose.volume === undefined ? massOfDose(dose) : undefined;
   const mass = assay === undefined || pure === undefined ? pure : pure.dividedBy(assay).to("g");
   return readable({ ...dose, mass: mass as Quantity<"mass"> | undefined, assumptions });
 }
+
+/** Nothing to add has a mass too. */
+const massOfDose = ({ amount, formula }: Pick<Dose, "amount" | "formula">): Quantity =>
+  amount.isZero() ? amount.times(molarMass(formula)).to("g") : massOf(amount, formula);
 
 /** pH itself rather than −ln a(H+). */
 const scaled = (figure: Figure): Figure => ({
