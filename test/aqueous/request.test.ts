@@ -64,7 +64,7 @@ describe("where the request begins and ends", () => {
     ["60 °C", true],
     ["60.1 °C", false],
   ] as const)("a temperature of %s is served: %s", (temperature, served) => {
-    const request = { water: "1 kg", dissolved: [], temperature };
+    const request = { water: "1 kg", dissolved: [], temperature } as const;
     expect(attempt(() => pHOf(request)).ok).toBe(served);
     if (!served)
       expect(refused(request)).toMatchObject({

@@ -15,16 +15,11 @@ const refused = (picture: unknown) => {
 const isDrawn = (points: readonly Point[], [x, y]: Point, half: Point): boolean =>
   points.some(([a, b]) => Math.abs(a - x) < 2 * half[0] && Math.abs(b - y) < 2 * half[1]);
 
-const DRAWN = [
-  ["KNO3"],
-  ["Na2SO4"],
-  ["ZnSO4"],
-  ["KNO3", "NaCl", "KCl"],
-  ["Na2CO3", "MgSO4", "CuSO4", "NaNO3"],
-] as const;
+const DRAWN = ["KNO3", "Na2SO4", "ZnSO4", "KNO3 NaCl KCl", "Na2CO3 MgSO4 CuSO4 NaNO3"];
 
 describe("a solubility diagram", () => {
-  it.each(DRAWN)("has every figure of the table and every branch where it is: %s %s %s %s", (...formulas) => {
+  it.each(DRAWN)("has every figure of the table and every branch where it is: %s", (drawn) => {
+    const formulas = drawn.split(" ");
     const svg = solubilityDiagram({ formulas });
     const { lines, spots, half, frame, across, up, labels } = drawingOf(svg);
     const rows = formulas.map(rowOf);
