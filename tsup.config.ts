@@ -224,6 +224,20 @@ export function withRemovableClasses(source: string): string {
   );
 }
 
+const CONSTANT =
+  /^((?:export )?const \w+(?:: [^=]+?)? = )([{[](?:.*(?=;$)|(?:.*(?<!;)\n)(?:(?: .*)?\n)*\S.*(?=;$)));$/gm;
+const SPREAD = /[{[,]\s*\.\.\./;
+
+/**
+ * Records and lists with a spread, made in a call that is marked pure: a bundler keeps a spread whether or not anybody uses it,
+ * and all that it spreads with it.
+ */
+export function withRemovableSpreads(source: string): string {
+  return source.replace(CONSTANT, (whole, start: string, value: string) =>
+    SPREAD.test(value) ? `${start}/* @__PURE__ */ (() => (${value}))();` : whole,
+  );
+}
+
 const ERROR_CLASS = /^(export class (\w+) extends [^{]*\{)\}$/gm;
 
 /** Error classes that say their name themselves: consoles ask the class, and a minifier renames it. */
@@ -240,8 +254,8 @@ export const asBuilt: Plugin = {
     onLoad({ filter: /[\\/]src[\\/].*\.ts$/ }, async ({ path }) => {
       const source = await readFile(path, "utf8");
       const contents = /[\\/]data[\\/]/.test(path)
-        ? await withPackedTables(path, source)
-        : withNamedErrors(withRemovableClasses(source));
+        ? withRemovableSpreads(await withPackedTables(path, source))
+        : withNamedErrors(withRemovableClasses(withRemovableSpreads(source)));
       return { contents, loader: "ts" };
     });
   },

@@ -4,7 +4,9 @@ import type { Formula } from "../formula";
 import { constitutionOf, sameSubstance } from "./constitution";
 import { compositionKey, isWater, type Notation, type Part } from "./notation";
 
-const MOLECULE_SYMBOLS: ReadonlySet<string> = /* @__PURE__ */ new Set("C H N O S P F Cl Br I".split(" "));
+const MOLECULE_SYMBOLS: ReadonlySet<string> = /* @__PURE__ */ new Set(
+  /* @__PURE__ */ "C H N O S P F Cl Br I".split(" "),
+);
 
 /** Is a formula one of these substances, however it is written? Crystal water counts. */
 export const isOneOf = (formula: Formula, ...substances: readonly string[]): boolean =>

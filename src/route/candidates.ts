@@ -20,12 +20,14 @@ export interface Candidate {
 }
 
 function ofListed(product: Compound, all: Universe): Candidate[] {
-  const family = FAMILIES.find(({ code }) => code === "listed")!;
-  return LISTED.filter((row) => keyOf(row.product) === product.key).flatMap((row) => {
-    const feeds = row.feeds.map((one) => all.byKey.get(keyOf(one)!));
-    if (feeds.includes(undefined)) return [];
-    return [candidate(family, product, feeds as Compound[], row.beside)];
-  });
+  const family = FAMILIES().find(({ code }) => code === "listed")!;
+  return LISTED()
+    .filter((row) => keyOf(row.product) === product.key)
+    .flatMap((row) => {
+      const feeds = row.feeds.map((one) => all.byKey.get(keyOf(one)!));
+      if (feeds.includes(undefined)) return [];
+      return [candidate(family, product, feeds as Compound[], row.beside)];
+    });
 }
 
 const candidate = (
@@ -43,7 +45,7 @@ const candidate = (
 
 /** From one hydrate to another: heat where water goes, crystals where it comes. */
 export const changeOfWater = (product: Compound, more: boolean): Candidate =>
-  candidate(FAMILIES.find(({ code }) => code === (more ? "recrystallise" : "drive-water-off"))!, product, [product]);
+  candidate(FAMILIES().find(({ code }) => code === (more ? "recrystallise" : "drive-water-off"))!, product, [product]);
 
 const kept = new WeakMap<Universe, Map<string, readonly Candidate[]>>();
 
@@ -56,7 +58,7 @@ function allFor(product: Compound, all: Universe): readonly Candidate[] {
   const found = isRefused(product)
     ? []
     : [
-        ...FAMILIES.flatMap((family) =>
+        ...FAMILIES().flatMap((family) =>
           feedsFor(family, product, all)
             .filter((feeds) => feeds.every(({ key }) => key !== product.key))
             .map((feeds) => {

@@ -29,7 +29,7 @@ const metalsIn = (formula: string): string[] =>
 
 const index = /* @__PURE__ */ once(() => {
   const exact = new Map<string, PublishedRow>();
-  for (const row of PUBLISHED)
+  for (const row of PUBLISHED())
     exact.set(
       id(
         keyOf(row.product)!,
@@ -83,7 +83,7 @@ function looked({ product, feeds, family }: Candidate): Evidence {
     feeds.map(({ forms }) => forms[0]!),
   );
   const metals = metalsIn(name);
-  const like = PUBLISHED.find(
+  const like = PUBLISHED().find(
     (row) =>
       likeness(row.product, row.feeds) === kind ||
       (metals.some((m) => metalsIn(row.product).includes(m)) &&

@@ -115,7 +115,7 @@ const MOST_ROUTES = 50;
 const MOST_JARS = 1000;
 
 /** Weights of the ranking where the caller gives none. */
-export const routeWeights: RankParts = /* @__PURE__ */ Object.freeze({ ...WEIGHTS });
+export const routeWeights: RankParts = /* @__PURE__ */ (() => Object.freeze({ ...WEIGHTS }))();
 
 /** The target as a formula; a name is looked up. */
 function targetOf(target: string | Formula): string {

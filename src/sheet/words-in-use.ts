@@ -2,7 +2,7 @@
 import { guard } from "./error";
 import { type SheetWords, sheetWordsEnglish, WORD_KEYS } from "./words";
 
-const KNOWN = /* @__PURE__ */ Object.fromEntries(WORD_KEYS.map((key) => [key, true as const]));
+const KNOWN = /* @__PURE__ */ Object.fromEntries(/* @__PURE__ */ WORD_KEYS.map((key) => [key, true as const]));
 
 /** English, or English with the given words in place of it. */
 export function wordsInUse(given: Partial<SheetWords> | undefined): SheetWords {

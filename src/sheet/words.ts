@@ -9,7 +9,7 @@
  * import { sheetWordsEnglish } from "preparative/sheet";
  * sheetWordsEnglish.batch; // => "Batch"
  */
-export const sheetWordsEnglish = Object.freeze({
+export const sheetWordsEnglish = /* @__PURE__ */ Object.freeze({
   language: "en",
   pageOf: "page {page} of {pages}",
   batch: "Batch",
@@ -314,7 +314,7 @@ export const sheetWordsEnglish = Object.freeze({
 export type SheetWords = { readonly [Key in keyof typeof sheetWordsEnglish]: string };
 
 /** Keys of the words, for checking a translation. */
-export const WORD_KEYS = Object.keys(sheetWordsEnglish) as readonly (keyof SheetWords)[];
+export const WORD_KEYS = /* @__PURE__ */ Object.keys(sheetWordsEnglish) as readonly (keyof SheetWords)[];
 
 /** A phrase with its places filled in. */
 export const filled = (phrase: string, places: Readonly<Record<string, string>>): string =>

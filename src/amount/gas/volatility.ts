@@ -19,9 +19,11 @@ const TROUTON_FACTOR = 3;
 const SALT_CELSIUS = 300;
 
 /** Metals of which every compound is a solid. */
-const OF_SALTS = new Set("Li Na K Rb Cs Mg Ca Sr Ba".split(" "));
+const OF_SALTS = /* @__PURE__ */ new Set(/* @__PURE__ */ "Li Na K Rb Cs Mg Ca Sr Ba".split(" "));
 /** Metals whose compounds without carbon are salts and oxides, which do not boil on a bench; with it some are volatile. */
-const METALS = new Set("Be Al Sc Y La Ce Cr Mn Fe Co Ni Cu Ag Zn Cd Pb Bi Th".split(" "));
+const METALS = /* @__PURE__ */ new Set(
+  /* @__PURE__ */ "Be Al Sc Y La Ce Cr Mn Fe Co Ni Cu Ag Zn Cd Pb Bi Th".split(" "),
+);
 
 const volatile = /* @__PURE__ */ byElements(
   VOLATILITY,

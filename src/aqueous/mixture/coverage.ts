@@ -7,10 +7,10 @@ import { type Key, keyOf } from "./notation";
 /** Cations that precipitate with almost nothing. */
 const EARTHS = ["Mg^2+", "Ca^2+", "Sr^2+", "Ba^2+"];
 const HEAVY =
-  "Mn^2+ Fe^2+ Fe^3+ Co^2+ Ni^2+ Cu^2+ Zn^2+ Cd^2+ Hg^2+ Hg2^2+ Ag+ Pb^2+ Sn^2+ Bi^3+ Al^3+ Cr^3+ La^3+ Ce^3+ Nd^3+ Pr^3+ Y^3+ Tl+ Be^2+ Sc^3+ Eu^3+ Ga^3+".split(
+  /* @__PURE__ */ "Mn^2+ Fe^2+ Fe^3+ Co^2+ Ni^2+ Cu^2+ Zn^2+ Cd^2+ Hg^2+ Hg2^2+ Ag+ Pb^2+ Sn^2+ Bi^3+ Al^3+ Cr^3+ La^3+ Ce^3+ Nd^3+ Pr^3+ Y^3+ Tl+ Be^2+ Sc^3+ Eu^3+ Ga^3+".split(
     " ",
   );
-const LANTHANIDES = "La^3+ Ce^3+ Nd^3+ Pr^3+ Y^3+ Sc^3+ Eu^3+".split(" ");
+const LANTHANIDES = /* @__PURE__ */ "La^3+ Ce^3+ Nd^3+ Pr^3+ Y^3+ Sc^3+ Eu^3+".split(" ");
 
 /** Cations too acid for a carbonate: their hydroxide precipitates in its place. */
 const NO_CARBONATE = ["Al^3+", "Cr^3+", "Fe^3+", "Sn^2+", "Be^2+", "Sc^3+", "Ga^3+"];

@@ -9,7 +9,7 @@ import { NumberReader } from "./numbers";
 import { ONE } from "./ratio";
 
 /** Elements that end the formulas of common anions. */
-const FLATTENED = new Set("O F Cl Br I S N".split(" "));
+const FLATTENED = /* @__PURE__ */ new Set(/* @__PURE__ */ "O F Cl Br I S N".split(" "));
 const ROMAN = /^(?:VIII|VII|VI|IV|IX|V|III|II|I)(?![a-z])/;
 
 /** Reads charges, mass numbers and oxidation numbers. */

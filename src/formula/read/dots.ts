@@ -20,7 +20,7 @@ const WINDOW = 200;
 const WATER = /^(?:H2O|D2O|H₂O|\(H2O\)|\[H2O\]|HOH|OH2|H_2O|H_\{2\}O)(?![A-Za-z0-9_.(]|\.\d)/;
 const CATION_GROUP = /^.(?:NH4|N2H|NH3|C\d|CH3|UO2|VO|H3O|Hg2|PH4|HN)/;
 const ANION_FIRST = /^(?:O[^sr]|F[^er]|Cl(?![FO])|Br(?![FO])|I(?![nrFO])|OH)/;
-const NONMETALS = new Set("H C N O F P S Cl Se Br I Te As At D T".split(" "));
+const NONMETALS = /* @__PURE__ */ new Set(/* @__PURE__ */ "H C N O F P S Cl Se Br I Te As At D T".split(" "));
 
 /** What the reader knows when it meets the full stop. */
 interface DotContext {

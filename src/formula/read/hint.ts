@@ -9,8 +9,12 @@ import { MAX_HINT_LENGTH } from "./limits";
 const MAX_RUN = 40;
 
 // How ready a chemist is to read a symbol into mistyped letters: the everyday elements first.
-const EVERYDAY = new Set("H C N O S P F Cl Br I Na K Li Mg Ca Ba Sr Al Si Zn Cu Fe Mn Ag Pb Sn Cr Ni Hg".split(" "));
-const USUAL = new Set("B As Sb Bi Co Cd Ti V Mo W Au Pt Be Rb Cs Se Zr Ce La U Th Te Ga Ge".split(" "));
+const EVERYDAY = /* @__PURE__ */ new Set(
+  /* @__PURE__ */ "H C N O S P F Cl Br I Na K Li Mg Ca Ba Sr Al Si Zn Cu Fe Mn Ag Pb Sn Cr Ni Hg".split(" "),
+);
+const USUAL = /* @__PURE__ */ new Set(
+  /* @__PURE__ */ "B As Sb Bi Co Cd Ti V Mo W Au Pt Be Rb Cs Se Zr Ce La U Th Te Ga Ge".split(" "),
+);
 
 function cost(symbol: string): number {
   if (EVERYDAY.has(symbol)) return symbol.length > 1 ? 1.1 : 1;

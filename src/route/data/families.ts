@@ -1,5 +1,6 @@
 // The kinds of reaction that lead from one jar to another, as data: what goes in, what comes beside the product, which tests
 // decide, how the product is got apart. What the product of a precipitation really is, the equilibrium says.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** What a place of a left side takes, M for the cation and A for the anion of the product. */
@@ -105,7 +106,7 @@ const row = (
   rest: Omit<FamilyRow, "code" | "name" | "left" | "source">,
 ): FamilyRow => ({ code, name, left, ...rest, source: "commonPractice" });
 
-export const FAMILIES: readonly FamilyRow[] = [
+export const FAMILIES = /* @__PURE__ */ once((): readonly FamilyRow[] => [
   row("neutralise", "a base dissolved in acid", ["base of M", "acid of A"], { right: "written", doubt: 0, tests: ["feeds are solids that react"], separate: "crystallise", leaves: "filtered off" }),
   row("neutralise-acid-salt", "an acid salt neutralised", ["acid salt of M and A", "base of M"], { right: "written", doubt: 0.05, tests: ["feeds are solids that react"], separate: "crystallise", leaves: "stays" }),
   row("slake", "an oxide into water", ["oxide of M"], { right: "written", doubt: 0, tests: ["feeds are solids that react"], separate: "filter", leaves: "washes out" }),
@@ -142,7 +143,7 @@ export const FAMILIES: readonly FamilyRow[] = [
     separate: "crystallise",
     leaves: "stays",
   }),
-];
+]);
 
 /** A reaction of no general kind, written down. */
 interface ListedRow {
@@ -158,14 +159,14 @@ const listed = (product: string, feeds: readonly string[], beside: readonly stri
   product, feeds, beside, note, source: "commonPractice",
 });
 
-export const LISTED: readonly ListedRow[] = [
+export const LISTED = /* @__PURE__ */ once((): readonly ListedRow[] => [
   listed("CuCl", ["CuSO4", "NaCl", "Na2SO3"], ["Na2SO4", "H2SO4"], "sulfite reduces copper(II) in the presence of chloride"),
   listed("CuCl", ["CuSO4", "NaCl", "NaHSO3"], ["Na2SO4", "H2SO4"], "hydrogensulfite reduces copper(II) in the presence of chloride"),
   listed("CuCl", ["CuSO4", "NaCl", "NaHSO3", "NaOH"], ["Na2SO4", "H2SO4"], "hydrogensulfite reduces copper(II) in the presence of chloride; lye takes some of the acid"),
   listed("CuCl", ["CuCl2", "Na2SO3"], ["Na2SO4", "HCl"], "sulfite reduces copper(II)"),
   listed("CuCl", ["CuCl2", "Cu"], [], "copper reduces copper(II) chloride in strong hydrochloric acid or brine"),
   listed("Na2S2O3", ["Na2SO3", "S"], [], "boiled with an excess of sulfur"),
-];
+]);
 
 /** Anions that a weak acid is set free from beside its own. */
 export const OTHER_ANIONS: readonly { readonly acid: string; readonly anions: readonly string[]; readonly source: SourceKey }[] = [

@@ -1,4 +1,5 @@
 // Preparations that somebody published, by what they start from and what they make: the best evidence for a step.
+import { once } from "../../foundation/memo";
 import type { SourceKey } from "./sources";
 
 /** One published preparation; formulas without regard to crystal water. */
@@ -11,7 +12,7 @@ export interface PublishedRow {
 
 const row = (product: string, feeds: string, source: SourceKey): PublishedRow => ({ product, feeds: feeds.split(" + "), source });
 
-export const PUBLISHED: readonly PublishedRow[] = [
+export const PUBLISHED = /* @__PURE__ */ once((): readonly PublishedRow[] => [
   row("Cu2(OH)2CO3", "CuSO4 + Na2CO3", "practicalSheets"),
   row("Cu2(OH)2CO3", "CuSO4 + NaHCO3", "practicalSheets"),
   row("CuO", "Cu2(OH)2CO3", "practicalSheets"),
@@ -52,4 +53,4 @@ export const PUBLISHED: readonly PublishedRow[] = [
   row("NH4HCO3", "NH3 + CO2", "schlessingerPreparations"),
   row("KNO3", "NaNO3 + KCl", "biltzBiltz"),
   row("H3BO3", "Na2B4O7 + HNO3", "minerManual"),
-];
+]);

@@ -73,7 +73,7 @@ export const blankCell = (unit = ""): Picture => ({
 });
 
 /** A cell to write in. */
-export const BLANK: Picture = blankCell();
+export const BLANK: Picture = /* @__PURE__ */ blankCell();
 
 /** The table without the columns that only the wide page has room for. */
 export function narrow({ head, rows, figures = [], wide = [] }: Extract<Block, { readonly kind: "table" }>): {

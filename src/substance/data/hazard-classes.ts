@@ -328,5 +328,5 @@ export const HOLDS_CYANIDE: Readonly<Record<string, number>> = {
 
 /** Cations whose nitrates no metal displaces: with a metal powder they are only burnt. */
 export const ALKALI: ReadonlySet<string> = /* @__PURE__ */ new Set(
-  "Li Na K Rb Cs Mg Ca Sr Ba NH4".split(" "),
+  /* @__PURE__ */ "Li Na K Rb Cs Mg Ca Sr Ba NH4".split(" "),
 );

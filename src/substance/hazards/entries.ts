@@ -160,15 +160,15 @@ interface Group {
 /** Groups that stand in where a compound has no entry of its own, the heavier first. */
 const GROUPS: readonly Group[] = [
   { group: "chromium(VI) compounds", covers: (notation) => classesOf(notation).has("chromium(VI)") },
-  { group: "lead compounds", covers: holds("Pb") },
-  { group: "cadmium compounds", covers: holds("Cd") },
-  { group: "mercury compounds", covers: holds("Hg"), except: among("HgS") },
-  { group: "arsenic compounds", covers: holds("As") },
-  { group: "thallium compounds", covers: holds("Tl") },
-  { group: "beryllium compounds", covers: holds("Be") },
+  { group: "lead compounds", covers: /* @__PURE__ */ holds("Pb") },
+  { group: "cadmium compounds", covers: /* @__PURE__ */ holds("Cd") },
+  { group: "mercury compounds", covers: /* @__PURE__ */ holds("Hg"), except: /* @__PURE__ */ among("HgS") },
+  { group: "arsenic compounds", covers: /* @__PURE__ */ holds("As") },
+  { group: "thallium compounds", covers: /* @__PURE__ */ holds("Tl") },
+  { group: "beryllium compounds", covers: /* @__PURE__ */ holds("Be") },
   { group: "salts of hydrogen cyanide", covers: (notation) => classesOf(notation).has("cyanide") },
-  { group: "nickel compounds", covers: holds("Ni") },
-  { group: "cobalt compounds", covers: holds("Co") },
+  { group: "nickel compounds", covers: /* @__PURE__ */ holds("Ni") },
+  { group: "cobalt compounds", covers: /* @__PURE__ */ holds("Co") },
   {
     group: "tetrachloridoplatinates and hexachloridoplatinates",
     covers: ({ parts }) => parts.some(({ counts }) => counts.has("Pt") && counts.has("Cl")),
@@ -179,10 +179,14 @@ const GROUPS: readonly Group[] = [
       parts.some((part) => makeUpOf(part).cations.some(({ symbol }) => symbol === "N2H5")) ||
       (parts.some(({ counts }) => compositionKey(counts) === "H4 N2") && parts.some((part) => makeUpOf(part).isAcid)),
   },
-  { group: "uranium compounds", covers: holds("U") },
-  { group: "selenium compounds", covers: holds("Se") },
-  { group: "antimony compounds", covers: holds("Sb"), except: among("Sb2O4", "Sb2O5", "Sb2S3", "Sb2S5") },
-  { group: "barium salts", covers: holds("Ba"), except: among("BaSO4") },
+  { group: "uranium compounds", covers: /* @__PURE__ */ holds("U") },
+  { group: "selenium compounds", covers: /* @__PURE__ */ holds("Se") },
+  {
+    group: "antimony compounds",
+    covers: /* @__PURE__ */ holds("Sb"),
+    except: /* @__PURE__ */ among("Sb2O4", "Sb2O5", "Sb2S3", "Sb2S5"),
+  },
+  { group: "barium salts", covers: /* @__PURE__ */ holds("Ba"), except: /* @__PURE__ */ among("BaSO4") },
   {
     group: "fluorosilicates",
     covers: ({ parts }) => parts.some(({ counts }) => counts.has("Si") && counts.get("F") === 6 * counts.get("Si")!),
@@ -192,7 +196,7 @@ const GROUPS: readonly Group[] = [
   {
     group: "soluble fluorides",
     covers: (notation) => classesOf(notation).has("fluoride"),
-    except: among("CaF2", "MgF2", "SrF2", "AlF3", "Ca5(PO4)3F", "KLi2AlSi4O10F2"),
+    except: /* @__PURE__ */ among("CaF2", "MgF2", "SrF2", "AlF3", "Ca5(PO4)3F", "KLi2AlSi4O10F2"),
   },
   { group: "nitrites", covers: (notation) => classesOf(notation).has("nitrite") },
   { group: "salts of acids that feed a fire", covers: (notation) => classesOf(notation).has("oxidiser") },

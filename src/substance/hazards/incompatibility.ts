@@ -63,7 +63,7 @@ const UNSTATED: Meeting = { planned: false, heated: false };
 
 /** Gases that burst a closed vessel. */
 const GASES: ReadonlySet<string> = /* @__PURE__ */ new Set(
-  (
+  /* @__PURE__ */ (
     "Cl2 ClO2 Br2 NH2Cl NHCl2 NCl3 ClN3 CNCl O2 CO2 CO N2 NO NO2 NOCl SO2 H2 H2S H2Se HCN HN3 HF HCl HBr " +
     "AsH3 PH3 SiH4 NH3 C2H2 COS"
   ).split(" "),
