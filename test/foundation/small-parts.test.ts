@@ -90,6 +90,18 @@ describe("ratios", () => {
     expect(nearestNumber({ n: 10n ** 400n, d: 1n })).toBe(Number.POSITIVE_INFINITY);
     expect(nearestNumber({ n: 1n, d: 10n ** 400n })).toBe(0);
     expect(nearestNumber({ n: 5n, d: 10n ** 324n })).toBe(5e-324);
+    // below 2^-1022 a double has fewer digits, and the value is rounded to them once
+    for (const text of ["17065771064756649450e-327", "6250711197921026142e-327", "12813932415952948306e-327"]) {
+      const [digits, places] = text.split("e-");
+      expect(nearestNumber({ n: BigInt(digits!), d: 10n ** BigInt(places!) }), text).toBe(Number(text));
+    }
+    // half-way between two of the smallest doubles the even one is nearest (IEEE 754-2019, 4.3.1), a hair off the nearer one
+    for (const steps of [0n, 1n, 2n, 2n ** 51n + 1n, 2n ** 52n - 1n, 2n ** 52n, 2n ** 53n - 1n])
+      for (const hair of [-1n, 0n, 1n]) {
+        const half = { n: (2n * steps + 1n) * 10n ** 40n + hair, d: 2n ** 1075n * 10n ** 40n };
+        const up = hair > 0n || (hair === 0n && steps % 2n === 1n);
+        expect(nearestNumber(half), `${steps} ${hair}`).toBe(Number(up ? steps + 1n : steps) * 2 ** -1074);
+      }
     fc.assert(
       fc.property(fc.bigInt({ min: -(10n ** 60n), max: 10n ** 60n }), fc.nat(80), (n, places) => {
         expect(nearestNumber({ n, d: 10n ** BigInt(places) })).toBe(Number(`${n}e-${places}`));

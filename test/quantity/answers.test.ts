@@ -12,6 +12,7 @@ import {
   meanOfReadings,
   meansOfPairedReadings,
   minimum,
+  molarMass,
   naturalLogarithm,
   type Quantity,
   quantity,
@@ -24,6 +25,7 @@ import {
 } from "preparative";
 import { describe, expect, it } from "vitest";
 import { attempt } from "../../src/foundation/error";
+import { expectDimension, solvedFigure } from "../../src/quantity/internal";
 
 const refusal = (ask: () => unknown) => {
   const outcome = attempt(ask);
@@ -208,6 +210,13 @@ describe("a text that is one", () => {
     else expect(q.standardUncertainty!.toNumber()).toBeCloseTo(u, 12);
   });
 
+  it("spreads as it is told, in words that exist", () => {
+    expect(refusal(() => quantity("5 ± 1 g", { distribution: "flat" as never }))).toMatchObject({
+      code: "bad-option",
+      details: { argument: "distribution" },
+    });
+  });
+
   it("of a percentage has an uncertainty in percent of the whole, not of itself", () => {
     expect(read("50 % ± 2 %").standardUncertainty!.toString()).toBe("2");
     expect(read("25 °C ± 1 °C").standardUncertainty!.toString()).toBe("1");
@@ -317,11 +326,19 @@ describe("how a working writes what was done", () => {
       "not-a-number",
       "1 operands need as many derivatives, not 2",
     ],
-    [
-      () => applyFunction(["3 g"], { name: "f", unit: "g", value: 1 } as never),
-      "not-a-quantity",
-      "apply needs { name, unit, value, partials }",
-    ],
+    ...[
+      { name: "f", unit: "g", value: 1 },
+      { name: "f", unit: "g", value: 1, partials: () => [1] },
+      { name: "f", unit: "g", value: () => 1, partials: 1 },
+      { name: "f", unit: 5, value: () => 1, partials: () => [1] },
+    ].map(
+      (spec) =>
+        [
+          () => applyFunction(["3 g"], spec as never),
+          "not-a-quantity",
+          "apply needs { name, unit, value, partials }",
+        ] as [() => unknown, string, string],
+    ),
   ])("%s is refused: %s", (ask, code, problem) => {
     const error = refusal(ask);
     expect(error.code).toBe(code);
@@ -451,6 +468,16 @@ describe("uncertainty", () => {
     ],
     [() => withCorrelation({ x: "1.0(1)", y: "2.0(2)" }, [["x", "y", -1.01]]), "correlation", "is outside [-1, 1]"],
     [() => withCorrelation({ x: "1.0", y: "2.0(2)" }, []), "uncertainty", "x carries no uncertainty"],
+    // two that equal a third are equal to each other
+    [
+      () =>
+        withCorrelation({ x: "1(1)", y: "2(1)", z: "3(1)" }, [
+          ["x", "y", 1],
+          ["x", "z", 1],
+        ]),
+      "correlation",
+      "these coefficients contradict each other",
+    ],
     [() => correlationCoefficient("1", "2.0(1)"), "uncertainty", "is correlated with nothing"],
     [() => correlationCoefficient("2.0(1)", "1"), "uncertainty", "is correlated with nothing"],
     [
@@ -470,11 +497,91 @@ describe("uncertainty", () => {
   });
 });
 
+describe("inputs that say the same or the opposite", () => {
+  it("add up in full, or leave nothing, and never less than nothing", () => {
+    const { x, y, z } = withCorrelation({ x: "1(1)", y: "2(1)", z: "3(1)" }, [
+      ["x", "y", 1],
+      ["x", "z", 1],
+      ["y", "z", 1],
+    ]);
+    expect(x.plus(y).plus(z).standardUncertainty!.toNumber()).toBeCloseTo(3, 12);
+    // a of u = 0.1/√3 and b of k times that, wholly correlated: k a - b is sure, whichever way the root of u² v² is rounded
+    for (let k = 2; k <= 9; k++) {
+      const { a, b } = withCorrelation({ a: "1 ± 0.1 g (rectangular)", b: `1 ± 0.${k} g (rectangular)` as "1 g" }, [
+        ["a", "b", 1],
+      ]);
+      expect(a.times(k).minus(b).standardUncertainty!.toNumber(), String(k)).toBeLessThan(1e-15);
+    }
+  });
+});
+
+describe("what is worked out when somebody looks", () => {
+  const a = quantity("2.0(1) g", { symbol: "a" });
+  const b = quantity("3.0(2) g", { symbol: "b" });
+  const k = quantity("4", { symbol: "k" });
+
+  it("stands in brackets where it is a sum", () => {
+    expect(explain(sum([a, b]).times(k)).steps[0]!.formula).toBe("(a + b) × k");
+    expect(explain(sum([a]).times(k)).steps[0]!.formula).toBe("a × k");
+  });
+
+  it("of a molar mass is its atoms", () => {
+    const [step] = explain(molarMass("H2O")).steps;
+    expect(step!.formula).toBe("2 × A(H) + A(O)");
+    const budget = uncertaintyBudget(molarMass("H2O"));
+    expect(budget.map(({ sensitivity }) => sensitivity.toNumber()).sort()).toEqual([1, 2]);
+  });
+
+  // u(y) = |dy/dx| u(x) (GUM 5.1.2)
+  it("of a figure that a search found is what its inputs do to it", () => {
+    const found = solvedFigure("2", "kg", "root", { symbol: "r" }, () => [{ input: a, partial: 3 }]);
+    expect(found.toString()).toBe("2.00 ± 0.30 kg");
+    expect(explain(found).steps[0]!.formula).toBe("root of 1 inputs");
+  });
+});
+
+describe("a refusal for the sake of a dimension", () => {
+  it.each<[() => unknown, string, string]>([
+    [() => quantity("5 g").plus("5 mL"), "mass", "volume"],
+    [() => quantity("5 g").minus("5 mL"), "mass", "volume"],
+    [() => quantity("5 g").compare("5 mL"), "mass", "volume"],
+    [() => quantity("5 g").in("mL"), "mass", "volume"],
+    [() => quantity("5 g").to("mL"), "mass", "volume"],
+    [() => quantity("5 g").toNumber("mL"), "mass", "volume"],
+    [() => quantity("5 g").format({ unit: "mL" }), "mass", "volume"],
+    [() => sum(["5 g", "5 mL"] as never), "mass", "volume"],
+    [() => naturalLogarithm("5 g"), "number", "mass"],
+    [() => expectDimension("5 g", "volume", "volume"), "volume", "mass"],
+    [() => expectDimension(5 as never, "volume", "volume"), "volume", "number"],
+  ])("tells what was expected and what came: %s", (ask, expected, received) => {
+    expect(refusal(ask).details).toMatchObject({ expected, received });
+  });
+
+  it("is made for fractions of two kinds, and for no other pair", () => {
+    expect(refusal(() => quantity("5 % w/w").plus("5 % v/v")).problem).toBe(
+      "cannot add mass fraction and volume fraction",
+    );
+    expect(quantity("5 % w/w").plus("0.05").toString()).toBe("10 % w/w");
+    expect([quantity("10 %").times("50 %").toString(), quantity("10 % w/w").times("50 % w/w").toString()]).toEqual([
+      "5 %",
+      "0.05",
+    ]);
+  });
+});
+
 describe("significant figures as taught", () => {
   // OpenStax Chemistry 2e, section 1.5: zeros before do not count, zeros after the point do, trailing ones without point do not
   it("are counted", () => {
     const counted = ["100", "1.00", "0.0050", "1e3", "1.20e-3", "0", "-12.30", "+7.0", "1200.", "1002"];
     expect(counted.map((text) => significantFigures(text))).toEqual([1, 3, 2, 1, 3, 0, 4, 2, 4, 4]);
+  });
+
+  it("are those of texts", () => {
+    expect(refusal(() => significantFigures(5 as never))).toMatchObject({
+      code: "not-a-number",
+      problem: "a number must be text, not number",
+    });
+    expect(["-1.50e-3", "+0.0120E+5", "1e5", "-100", "100."].map(significantFigures)).toEqual([3, 3, 1, 1, 3]);
   });
 
   it("decide the figures of a result", () => {

@@ -72,4 +72,46 @@ describe("the working of a result", () => {
     expect(ratio.steps[0]!.formula).toBe("mean / mean₂");
     expect(explain(n.plus(n.to("mmol")).named({ symbol: "q" })).steps.at(-1)!.formula).toBe("n + n");
   });
+
+  it("gives a result named once more under the same symbol no second symbol", () => {
+    expect(explain(n.plus(n.named({ symbol: "n", label: "as before" }))).steps.map((s) => s.formula)).toEqual([
+      "m × w / M",
+      "n",
+      "n + n",
+    ]);
+  });
+
+  it("gives a line to what has a rule or a symbol, and calls the last line a result", () => {
+    const doubled = m.times(2);
+    const formulas = (q: typeof m) => explain(q).steps.map((s) => `${s.symbol} = ${s.formula}`);
+    expect(formulas(doubled.named({ rule: "twice" }).plus("1 g"))).toEqual(["x1 = 2 × m", "result = x1 + 1 g"]);
+    expect(formulas(doubled.named({ symbol: "d" }).plus("1 g"))).toEqual(["d = 2 × m", "result = d + 1 g"]);
+    expect(formulas(doubled.plus("1 g"))).toEqual(["result = 2 × m + 1 g"]);
+  });
+
+  it("does not say the words of a figure twice where they are its symbol", () => {
+    expect(
+      explain(quantity("5 g", { label: "sugar" }).plus("1 g"))
+        .toString()
+        .split("\n")[1],
+    ).toBe("  sugar = 5 g");
+  });
+
+  it("lists the sources of what was given before those of the steps", () => {
+    const rule = m.times(2).named({ symbol: "d", source: "the rule" });
+    const later = rule.plus(quantity("1 g", { symbol: "k", source: "the figure" }));
+    expect(explain(later).sources).toEqual(["the figure", "the rule"]);
+  });
+
+  // seven characters are shown whole, more are cut to five figures: 24691.2 / 2 = 12345.6, 24691.34 / 2 = 12345.67
+  it("shows an exact result whole where it is short, to five figures where it is not", () => {
+    const half = (text: "1 g") => explain(quantity(text).dividedBy(2)).result;
+    expect(["0.25 g", "24691.2 g", "24691.34 g"].map((text) => half(text as "1 g"))).toEqual([
+      "0.125 g",
+      "12345.6 g",
+      "12346 g",
+    ]);
+    expect(explain(quantity("1 g").dividedBy(3)).result).toBe("0.33333 g");
+    expect(explain(quantity("1 g").minus("1 g").times(2)).result).toBe("0.00 g");
+  });
 });

@@ -32,6 +32,21 @@ describe("printing", () => {
     expect(quantity("1 g").dividedBy(3).toString()).toBe("0.333333333333 g");
   });
 
+  // 1.50(2) and its like at every size: the bracket counts in the last digit shown (JCGM 100:2008, 7.2.2)
+  it("is read back as what it was, in every style and at every size", () => {
+    let read = 0;
+    for (let exponent = -30; exponent <= 30; exponent++)
+      for (const figure of ["1.50(2)", "-7.31(99)", "9.996(4)", "2.00(31)"])
+        for (const uncertainty of ["concise", "plus-minus"] as const)
+          for (const uncertaintyFigures of [2, 3]) {
+            const q = quantity(`${figure}e${exponent} g` as "1 g");
+            const printed = q.format({ uncertainty, uncertaintyFigures });
+            expect(quantity(printed as "1 g").equals(q), `${figure}e${exponent} as ${printed}`).toBe(true);
+            read += 1;
+          }
+    expect(read).toBe(61 * 4 * 2 * 2);
+  });
+
   it.each([
     [{ decimals: 1.5 }],
     [{ significant: 0 }],

@@ -74,6 +74,7 @@ describe("a bare number as an operand", () => {
     [() => quantity("6 g").dividedBy(0), "division-by-zero"],
     [() => quantity("6 g").dividedBy("0.0"), "division-by-zero"],
     [() => quantity("6 g").toThePower(1.5), "out-of-range"],
+    [() => quantity("6 g").toThePower("2" as never), "out-of-range"],
     [() => quantity("6 g").toThePower(13), "out-of-range"],
     [() => quantity("6 g").toThePower(-13), "out-of-range"],
     [() => quantity("0 g").toThePower(-1), "division-by-zero"],
@@ -93,6 +94,7 @@ describe("a bare number as an operand", () => {
     expect(quantity("2").toThePower(12).value.toString()).toBe("4096");
     expect(quantity("2").toThePower(-12).value.toString()).toBe("0.000244140625");
     expect(quantity("2 m").toThePower(0).toString()).toBe("1");
+    expect(quantity("0 m").toThePower(0).toString()).toBe("1");
     expect(quantity("2 m").toThePower(3).dimension).toBe("volume");
   });
 });
@@ -143,6 +145,10 @@ describe("units of results", () => {
     expect(quantity("1.0(1) g").equals("1.0(2) g")).toBe(false);
     expect(quantity("1.0(1) g").equals("1000(100) mg")).toBe(true);
     expect(quantity("1 g").equals("1 mL")).toBe(false);
+    // one kilogram and one cubic metre are both 1 in SI units
+    expect(quantity("1 kg").equals("1 m3" as never)).toBe(false);
+    expect(quantity("1 g").equals("2 g")).toBe(false);
+    expect(quantity("1.0(1) g").equals("2.0(1) g")).toBe(false);
     expect([
       quantity("1 g").compare("2 g"),
       quantity("2 g").compare("1 g"),
@@ -205,6 +211,26 @@ describe("what was measured, as an object", () => {
       0.5 / Math.sqrt(3),
       12,
     );
+  });
+
+  it("spreads as it is said to, or as its kind of statement does", () => {
+    const spread = (measured: object, naming?: object) => quantity(measured as never, naming).toJSON().distribution;
+    const g = { value: "10", unit: "g" };
+    expect(spread(g)).toBeUndefined();
+    expect(spread({ ...g, standardUncertainty: "0.3" })).toBe("normal");
+    expect(spread({ ...g, halfWidth: "0.3" })).toBe("rectangular");
+    expect(spread({ ...g, readability: "0.1" })).toBe("rectangular");
+    expect(spread({ ...g, halfWidth: "0.3", distribution: "triangular" })).toBe("triangular");
+    expect(spread({ ...g, halfWidth: "0.3" }, { distribution: "triangular" })).toBe("triangular");
+  });
+
+  it("may have degrees of freedom and no uncertainty yet, or gain words later", () => {
+    expect(quantity("5 g", { degreesOfFreedom: 4 }).toJSON().degreesOfFreedom).toBe(4);
+    expect(quantity("5 g", { degreesOfFreedom: 4 }).standardUncertainty).toBeUndefined();
+    expect(quantity("5.0(1) g", { degreesOfFreedom: 4 }).toJSON().degreesOfFreedom).toBe(4);
+    expect(quantity("5.0(1) g").toJSON().degreesOfFreedom).toBeUndefined();
+    expect(quantity(quantity("5 g"), { label: "jar" }).label).toBe("jar");
+    expect(quantity(quantity("5 g", { label: "jar" })).label).toBe("jar");
   });
 
   it.each([
@@ -353,6 +379,22 @@ describe("exact fractions", () => {
     expect(
       ["1.50", "-.5", "+2.", "1e3", "1.5E-2", "  7 ", "1/4", "-3 / -4", "3/-4"].map((one) => text(q(one))),
     ).toEqual(["3/2", "-1/2", "2/1", "1000/1", "3/200", "7/1", "1/4", "3/4", "-3/4"]);
+    expect(["1.5/-2.5", "0.1 / 0.2", "-0.3/-0.07"].map((one) => text(q(one)))).toEqual(["-3/5", "1/2", "30/7"]);
+    // the sign stands above, however it was written
+    expect(["3/-4", "-3/-4", "-3/4"].map((one) => q(one).d > 0n)).toEqual([true, true, true]);
+    expect(toRational(10n ** 400n).n).toBe(10n ** 400n);
+    // a fraction as other code writes one: sign apart or within, and nothing else
+    expect([text(toRational({ n: 2n, d: 6n, s: -1n } as never)), text(toRational({ n: -2n, d: 6n } as never))]).toEqual(
+      ["-1/3", "-1/3"],
+    );
+    for (const wrong of [
+      { n: 1, d: 2n },
+      { n: 1n, d: 2 },
+      { n: 1n, d: 2n, s: 1 },
+      { n: 1n, d: 0n },
+      { n: 1n, d: -2n },
+    ])
+      expect(refusal(() => toRational(wrong as never))[0]).toBe("not-a-number");
     expect([text(toRational(0.1)), text(toRational(5n)), text(toRational(new Fraction("-2/6")))]).toEqual([
       "1/10",
       "5/1",
@@ -398,6 +440,13 @@ describe("the record of a quantity", () => {
     expect(error[0]).toBe("json");
     expect(error[1]).toBe(`not a quantity record: ${problem}`);
     expect(error[2]).toBe("pass what toJSON gave, parsed");
+  });
+
+  it("holds the decimals, the symbol, the label and the source of what was written", () => {
+    const written = quantity("12.50(20) g", { symbol: "m", label: "jar", source: "pack" });
+    expect(written.toJSON()).toMatchObject({ decimals: 2, symbol: "m", label: "jar", source: "pack" });
+    expect(Object.keys(quantity("1 g").dividedBy(3).toJSON())).not.toContain("decimals");
+    expect(quantity(written.toJSON() as never).toString()).toBe("12.50 ± 0.20 g");
   });
 
   it("gives back what it holds", () => {

@@ -93,6 +93,28 @@ describe("reading quantities", () => {
     expect(tested).toBeGreaterThanOrEqual(86);
   });
 
+  // a comma without a space between two ends is no decimal comma; 2/√12 = 0.577, 0.2 stands in the unit of the value
+  it.each([
+    ["[1,3] g", "2", 0.57735],
+    ["  [1,3] g", "2", 0.57735],
+    ["[2.0, 2.0] g", "2", 0],
+    ["2 g ± 0.2", "2", 0.2],
+    ["2.0(2)e0 g", "2", 0.2],
+    ["2.0(2)e+0 g", "2", 0.2],
+    ["0.2(1)E1 g", "2", 1],
+    ["0.00000000020(2)e10 g", "2", 0.2],
+  ])("reads %j as %s g with u = %d g", (text, value, u) => {
+    const q = quantity(text as "1 g");
+    expect(q.in("g").toString()).toBe(value);
+    expect(q.standardUncertainty!.toNumber()).toBeCloseTo(u, 5);
+  });
+
+  it("reads the spread of a temperature or a percentage in its own unit", () => {
+    expect(quantity("25 °C ± 1 °C").standardUncertainty!.toString()).toBe("1");
+    expect(quantity("25 °C ± 1 K").standardUncertainty!.toString()).toBe("1");
+    expect(quantity("5 % ± 0.2 %").standardUncertainty!.toString()).toBe("0.2");
+  });
+
   it("takes an interval as a rectangle around its middle", () => {
     const q = quantity("[1.0, 1.2] g");
     expect(q.value.toString()).toBe("1.1");

@@ -143,7 +143,8 @@ export function formatQuantity(node: Node, options: FormatOptions = AS_IT_IS): s
   const text = whole;
   if (style === "concise") {
     const [mantissa, exponent] = text.split("e");
-    const steps = places < 0 ? decimalText(spread, places) : `${spread}`;
+    // in units of the last digit shown, which without an exponent is that of ones
+    const steps = places < 0 && exponent === undefined ? decimalText(spread, places) : `${spread}`;
     return withUnit(`${mantissa}(${steps})${exponent === undefined ? "" : `e${exponent}`}`, unit);
   }
   return withUnit(`${localised(text, locale)} ± ${localised(decimalText(spread, places), locale)}`, unit);

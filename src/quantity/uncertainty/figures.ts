@@ -35,7 +35,7 @@ const OPERATIONS = { add, subtract, multiply, divide } as const;
 export function significantFigures(text: string): number {
   needText(text, "a number");
   readNumber(text);
-  const mantissa = text.replace(/[eE].*$/, "").replace(/^[+-]/, "");
+  const mantissa = text.replace(/[eE].*/, "").replace(/[+-]/, "");
   const digits = mantissa.replace(".", "").replace(/^0+/, "");
   return mantissa.includes(".") ? digits.length : digits.replace(/0+$/, "").length;
 }

@@ -211,9 +211,7 @@ export function withCorrelation<const I extends Readonly<Record<string, Quantity
   }
   refuseImpossible(r);
   const covariances = r.map((row, i) =>
-    row.map((c, j) =>
-      i === j ? u2[i]! : c.n === 0n ? ZERO : multiply(c, fromDecimal(squareRootOf(multiply(u2[i]!, u2[j]!)))),
-    ),
+    row.map((c, j) => (i === j ? u2[i]! : multiply(c, fromDecimal(squareRootOf(multiply(u2[i]!, u2[j]!)))))),
   );
   return members(
     names,

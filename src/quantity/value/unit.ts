@@ -95,7 +95,7 @@ function unknown(text: string, position: number, input: string): QuantityError {
 
 /** `mg %` of the clinic is mg in 100 mL, and no product of a milligram and a hundredth. */
 function refuseMilligramPercent(text: string, input: string): void {
-  const unit = /^((?:[kmµnp]?g|[mµn]?mol)) ?[·*]? ?%$/.exec(text)?.[1];
+  const unit = /^((?:[kmµnp]?g|[mµn]mol)) ?[·*]? ?%$/.exec(text)?.[1];
   if (unit === undefined) return;
   throw new QuantityError("quantity.ambiguous-unit", `'${text}' is not a product of ${unit} and %`, {
     input,
@@ -108,7 +108,7 @@ function refuseMilligramPercent(text: string, input: string): void {
 /** `5 % g` is no twentieth of a gram: nobody weighs in it, and `1.5 ± 5 % g` means five parts in a hundred of the value. */
 function refusePercentOf(text: string, input: string): void {
   if (!/^% ?[·*]? ?[A-Za-zµ°Ω]/.test(text)) return;
-  const rest = text.replace(/^% ?[·*]? ?/, "");
+  const rest = text.replace(/% ?[·*]? ?/, "");
   throw new QuantityError("quantity.ambiguous-unit", `'${text}' is not a product of % and ${rest}`, {
     input,
     position: input.length - text.length,
