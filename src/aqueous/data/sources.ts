@@ -7,6 +7,8 @@ export const aqueousSources = {
   crcSolubilityProducts87: { title: "CRC Handbook of Chemistry and Physics, Solubility Product Constants", edition: "87th", year: 2006, where: "pp. 8-118 to 8-119" },
   wisconsinSolubilityProducts: { title: "University of Wisconsin-Madison, Department of Chemistry, Solubility Product Constants for Some Inorganic Compounds at 25 °C" },
   usgsEquilibria: { title: "Equilibrium constants of natural waters, United States Geological Survey" },
+  harrisSolubilityProducts: { title: "Harris, Quantitative Chemical Analysis, Solubility Products", where: "Appendix F" },
+  liuByrne1997: { title: "Liu and Byrne, Rare earth and yttrium phosphate solubilities in aqueous solution, Geochim. Cosmochim. Acta 61, 1625", year: 1997 },
   ohlinger1998: { title: "Ohlinger, Young and Schroeder, Water Research 32, 3607", year: 1998 },
   kayeLaby1941: { title: "Kaye and Laby, Tables of Physical and Chemical Constants, Solubilities of gases in water", year: 1941 },
 } as const satisfies Sources;
@@ -15,6 +17,8 @@ export const aqueousSources = {
 export const aqueousAccess = {
   crcSolubilityProducts87: "open copy; computed from free energies of formation for many solids",
   wisconsinSolubilityProducts: "stored pages (the department's table and the appendix of its course)",
+  harrisSolubilityProducts: "stored copy of the appendix, 25 °C and zero ionic strength where it says nothing else",
+  liuByrne1997: "abstract: log K at 25 °C and zero ionic strength, ± 0.2; that of lanthanum 0.5 above that of cerium",
   ohlinger1998: "as quoted in public geochemical input files",
   kayeLaby1941: "stored page",
 } as const satisfies Access<typeof aqueousSources>;

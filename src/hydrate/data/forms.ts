@@ -347,6 +347,7 @@ export const HYDRATE_FORMS = /* @__PURE__ */ once((): readonly HydrateFormsRow[]
     { waters: "0", source: "sds73", from: "66", rangeSource: "sds73" },
     { waters: "2", source: "sds73", upTo: "66", rangeSource: "sds73" },
   ] },
+  { salt: "Co(HCOO)2", forms: [{ waters: "2", source: "sds73" }] },
   { salt: "CdC2O4", forms: [{ waters: "3", source: "memory" }] },
   { salt: "Cd(ClO4)2", forms: [{ waters: "6", source: "memory" }] },
   { salt: "Ca(C7H5O2)2", forms: [{ waters: "3", source: "memory" }] },
