@@ -59,33 +59,31 @@ describe("a solubility diagram", () => {
     expect(labels.length).toBe(rows.flatMap((row) => branchesOf(row)).filter(({ knots }) => knots.length > 0).length);
   });
 
-  it.each(DRAWN)(
-    "has its names inside the picture, clear of each other and of all lines: %s %s %s %s",
-    (...formulas) => {
-      const { labels, lines, half, frame, width } = drawingOf(solubilityDiagram({ formulas }));
-      const boxes = labels.map(({ text, at: [x, y] }) => ({
-        left: x,
-        right: x + text.length * 6.6 * 2 * half[0],
-        bottom: y,
-        top: y + 12 * 2 * half[1],
-      }));
-      for (const [i, box] of boxes.entries()) {
-        expect(box.left).toBeGreaterThanOrEqual(frame.x[0]);
-        expect((box.right - frame.x[0]) / (2 * half[0]) + 62).toBeLessThanOrEqual(width);
-        expect(box.bottom).toBeGreaterThan(0);
-        for (const other of boxes.slice(i + 1)) {
-          const apart =
-            box.right < other.left || other.right < box.left || box.top < other.bottom || other.top < box.bottom;
-          expect(apart, `${labels[i]!.text} meets another`).toBe(true);
-        }
-        for (const { points } of lines)
-          for (const [x, y] of points)
-            expect(x > box.left && x < box.right && y > box.bottom && y < box.top, `${labels[i]!.text} on a line`).toBe(
-              false,
-            );
+  it.each(DRAWN)("has its names inside the picture, clear of each other and of all lines: %s", (drawn) => {
+    const formulas = drawn.split(" ");
+    const { labels, lines, half, frame, width } = drawingOf(solubilityDiagram({ formulas }));
+    const boxes = labels.map(({ text, at: [x, y] }) => ({
+      left: x,
+      right: x + text.length * 6.6 * 2 * half[0],
+      bottom: y,
+      top: y + 12 * 2 * half[1],
+    }));
+    for (const [i, box] of boxes.entries()) {
+      expect(box.left).toBeGreaterThanOrEqual(frame.x[0]);
+      expect((box.right - frame.x[0]) / (2 * half[0]) + 62).toBeLessThanOrEqual(width);
+      expect(box.bottom).toBeGreaterThan(0);
+      for (const other of boxes.slice(i + 1)) {
+        const apart =
+          box.right < other.left || other.right < box.left || box.top < other.bottom || other.top < box.bottom;
+        expect(apart, `${labels[i]!.text} meets another`).toBe(true);
       }
-    },
-  );
+      for (const { points } of lines)
+        for (const [x, y] of points)
+          expect(x > box.left && x < box.right && y > box.bottom && y < box.top, `${labels[i]!.text} on a line`).toBe(
+            false,
+          );
+    }
+  });
 
   it("marks the points of a plan with their names and joins them on request", () => {
     const points = [
