@@ -1,5 +1,5 @@
 // What each source of figures is, and what it asks of whoever hands its figures on. Figures are facts and nobody's property;
-// the wording here is our own. What a kind of publisher asks for is recalled from its usual terms; what stands in TERMS was read.
+// the wording here is our own. What a kind of publisher asks for is recalled from its usual terms, where it does not say that it was read; what stands in TERMS was read.
 import type { sourceKeys } from "preparative";
 
 type SourceKey = ReturnType<typeof sourceKeys>[number];
@@ -16,7 +16,7 @@ export const KINDS = {
   },
   organisation: {
     title: "International bodies of science and measurement",
-    asks: "Evaluated figures that are published to be used; they ask to be cited.",
+    asks: "Evaluated figures that are published to be used; they ask to be cited. A report of IUPAC may be reproduced without asking where its full reference, the sign ©, the name IUPAC and the year stand beside it (note on the report of 2002 on the measurement of pH, read); only figures stand here.",
   },
   openLicence: {
     title: "Open licences",
@@ -53,6 +53,8 @@ export const TERMS: Readonly<Partial<Record<SourceKey, string>>> = {
     "Source: European Chemicals Agency, http://echa.europa.eu/. Its legal notice asks for this form of words, and for a written note from whoever reproduces what stands there; no text is reproduced here (legal notice, version of 2011, read).",
   echaDensities:
     "As the registration dossiers: http://echa.europa.eu/ is named as the source, and no text is reproduced.",
+  siBrochure9:
+    "The BIPM lets its material be used and adapted under Creative Commons Attribution 3.0 IGO, where it is named as the source and no endorsement is implied (terms of its website, read).",
   nbs1982:
     "The Secretary of Commerce may secure copyright in compilations of standard reference data (15 U.S.C. 290e; pages of NIST on it, read). Figures of chosen substances stand here, not the compilation.",
   niteGhs:

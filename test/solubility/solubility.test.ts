@@ -215,6 +215,26 @@ describe("figures of a second source", () => {
     for (const [formula, temperature, value] of printed) agreesWith(formula, temperature, value);
   });
 
+  it("agrees with Blanchard's appendix where our figures were compiled by an encyclopedia", () => {
+    // another edition of the same book, appendix, pages 365 to 367: g anhydrous per 100 g of water, fractions dropped as a rule
+    const printed: [string, string, string][] = [
+      ["(NH4)2CrO4", "30 °C", "40"],
+      ["(NH4)2Cr2O7", "30 °C", "47"],
+      ["Ba(OH)2", "0 °C", "1.7"],
+      ["Ba(OH)2", "25 °C", "4.7"],
+      ["Ba(OH)2", "80 °C", "101"],
+      ["Ca(CH3COO)2", "0 °C", "37"],
+      ["Ca(CH3COO)2", "25 °C", "34"],
+      ["Ca(CH3COO)2", "100 °C", "30"],
+      ["C6H5COOH", "0 °C", "0.17"],
+      ["C6H5COOH", "25 °C", "0.35"],
+      ["C6H5COOH", "100 °C", "5.9"],
+      ["H2C2O4", "0 °C", "3.5"],
+      ["H2C2O4", "25 °C", "11.4"],
+    ];
+    for (const [formula, temperature, value] of printed) agreesWith(formula, temperature, value);
+  });
+
   it("agrees with older handbooks at 20 °C (memory: Lange and Merck, other compilations than our table's)", () => {
     const printed: [string, string][] = [
       ["KCl", "34.2"],
