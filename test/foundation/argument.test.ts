@@ -48,6 +48,51 @@ describe("the guard of arguments", () => {
     expect(error.message).toContain(problem);
   });
 
+  it("lets what is left out through where it may be, and looks through it where it is not", () => {
+    expect(() => guard.options(undefined, FIELDS)).not.toThrow();
+    expect(refusal(attempt(() => guard.options({ temprature: 1 }, FIELDS))).code).toBe("test.unknown");
+    // a field that every object has is not a known one
+    expect(asked(JSON.parse('{"constructor": 1}')).code).toBe("test.unknown");
+    expect(asked({ toString: 1 }).code).toBe("test.unknown");
+  });
+
+  it.each<[string, (value: unknown) => void, readonly unknown[], readonly unknown[], string]>([
+    ["choice", (v) => guard.choice(v, "phase", ["s", "l"]), ["s", "l"], ["g", 5, null], "one of s, l"],
+    ["text", (v) => guard.text(v, "phase"), ["", "s"], [5, null, [], new String("s")], "text"],
+    ["number", (v) => guard.number(v, "phase"), [0, -1.5, Infinity], ["5", NaN, null, 5n], "a number"],
+    ["boolean", (v) => guard.boolean(v, "phase"), [true, false], [0, "true", null], "true or false"],
+    ["list", (v) => guard.list(v, "phase"), [[], [1]], ["s", { length: 1 }, null], "a list"],
+    ["record", (v) => guard.record(v, "phase"), [{}, Object.create(null)], ["s", [], null, new Map()], "an object"],
+  ])("%s lets pass what it asks for, and names the argument of what it refuses", (_, check, good, bad, wanted) => {
+    for (const value of good) expect(() => check(value)).not.toThrow();
+    for (const value of bad) {
+      const error = refusal(attempt(() => check(value)));
+      expect(error.code).toBe("test.bad");
+      expect(error.problem).toContain(`phase must be ${wanted}`);
+      expect(error.details["argument"]).toBe("phase");
+    }
+    expect(refusal(attempt(() => check(undefined))).code).toBe("test.missing");
+  });
+
+  it("says of a number that it is none, and of an instance whose it is", () => {
+    const said = (check: () => void) => refusal(attempt(check)).problem;
+    expect(said(() => guard.number(Number.NaN, "n"))).toBe("n must be a number, not NaN");
+    expect(said(() => guard.number("5", "n"))).toBe("n must be a number, not '5'");
+    class Jar {}
+    expect(said(() => guard.record(new Jar(), "pack"))).toContain("an instance of Jar");
+    const unnamed = Object.create(Object.create({ constructor: undefined }));
+    expect(said(() => guard.record(unnamed, "pack"))).toContain("another object");
+    const nameless = Object.create(Object.create({ constructor: { name: "" } }));
+    expect(said(() => guard.record(nameless, "pack"))).toContain("another object");
+  });
+
+  it("quotes no more than a line of what it was given", () => {
+    const long = "ab ".repeat(27);
+    expect(asked({ [long]: 1 }).problem).toBe(`there is no option '${long.slice(0, 80)}…'`);
+    expect(asked({ [long]: 1 }).details["option"]).toBe(long.slice(0, 80));
+    expect(asked({ [long.slice(1)]: 1 }).problem).toBe(`there is no option '${long.slice(1)}'`);
+  });
+
   it("lists the known fields where none is near", () => {
     expect(asked({ zzzzzzzzzz: 1 }).hint).toBe("known: temperature, parts, pack");
   });

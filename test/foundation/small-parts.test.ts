@@ -12,6 +12,7 @@ import {
   shownValue,
 } from "../../src/foundation/error";
 import {
+  bringsFacts,
   type Facts,
   factsInForce,
   isFacts,
@@ -20,6 +21,7 @@ import {
   ownRow,
   ownRows,
   under,
+  withItsFacts,
 } from "../../src/foundation/facts";
 import { Fraction } from "../../src/foundation/fraction";
 import { frozen } from "../../src/foundation/frozen";
@@ -307,6 +309,23 @@ describe("facts of the caller's own", () => {
     expect(under(yours, () => lookingIn(undefined, guard, factsInForce))).toBe(yours);
     expect(() => lookingIn({}, guard, factsInForce)).toThrow("facts: what facts() gave");
     expect([isFacts(mine), isFacts({}), isFacts(null), isFacts("x")]).toEqual([true, false, false, false]);
+  });
+
+  it("are taken out of a request, which is then asked again without them", () => {
+    const guard = {
+      refused: (_: unknown, argument: string, wanted: string) => new Error(`${argument}: ${wanted}`),
+      fields: () => {},
+      record: () => {},
+    };
+    const request = { salt: "a", facts: mine };
+    expect([bringsFacts(request), bringsFacts({ salt: "a" }), bringsFacts({ facts: undefined })]).toEqual([
+      true,
+      false,
+      false,
+    ]);
+    for (const value of [null, undefined, "facts", 5]) expect(bringsFacts(value)).toBe(false);
+    expect(withItsFacts(request, guard, (others) => [others, ownRow("salts", () => "a")])).toEqual([{ salt: "a" }, 1]);
+    expect(() => withItsFacts({ facts: {} as never }, guard, () => 1)).toThrow("facts: what facts() gave");
   });
 
   it("have answers of their own, and leave those without them alone", () => {

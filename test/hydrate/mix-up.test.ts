@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { percentYield, theoreticalYield } from "../../src/amount";
 import { attempt } from "../../src/foundation/error";
 import { hydrateMixUps } from "../../src/hydrate";
-import { explain } from "../../src/quantity";
+import { explain, type QuantityLike, quantity } from "../../src/quantity";
 
 const named = (question: Parameters<typeof hydrateMixUps>[0]): string[] =>
   hydrateMixUps(question).map((m) => `${m.heavier} / ${m.lighter}`);
@@ -133,6 +133,37 @@ describe("a mix-up", () => {
     expect(named({ ratio: "1.019", of: "CaSO4", relativeUncertainty: 0.03 })).toEqual([]);
     expect(named({ ratio: "1.021", of: "CaSO4", relativeUncertainty: 0.03 })).toEqual(["CaSO4.0.5H2O / CaSO4"]);
     expect(named({ ratio: "0.979", of: "CaSO4", relativeUncertainty: 0.03 })).toEqual(["CaSO4.0.5H2O / CaSO4"]);
+  });
+
+  test("needs both forms in trade to be called sold, and says where each is listed, once", () => {
+    const all = hydrateMixUps({ ratio: "1.60" });
+    expect(all.some((m) => m.bothSold) && all.some((m) => !m.bothSold)).toBe(true);
+    for (const { sources } of all) {
+      expect(new Set(sources).size).toBe(sources.length);
+      expect(sources.every((source) => typeof source === "string")).toBe(true);
+    }
+    // nobody sells anhydrous sodium sulfide: it stands there because theory starts from it
+    const [sulfide] = hydrateMixUps({ ratio: "3.08", of: "Na2S" });
+    expect([String(sulfide!.heavier), String(sulfide!.lighter), sulfide!.bothSold]).toEqual([
+      "Na2S.9H2O",
+      "Na2S",
+      false,
+    ]);
+  });
+
+  test("keeps the words of a ratio that has some, and names one that has none", () => {
+    const steps = (ratio: QuantityLike) => explain(hydrateMixUps({ ratio, of: "CuSO4" })[0]!.ratio).result;
+    expect(steps("1.56")).toBe(steps(quantity("1.56", { symbol: "q" })));
+    // a ratio of exactly twenty is let through, and fits nothing
+    expect(hydrateMixUps({ ratio: "20", of: "CuSO4" })).toEqual([]);
+    expect(attempt(() => hydrateMixUps({ ratio: "20.01" }))).toMatchObject({
+      ok: false,
+      error: { code: "hydrate.outside-range", details: { ratio: "20.01" } },
+    });
+    expect(attempt(() => hydrateMixUps({ ratio: "-1" }))).toMatchObject({ error: { details: { ratio: "-1" } } });
+    expect(attempt(() => hydrateMixUps({ ratio: "1.5", relativeUncertainty: "x" as never }))).toMatchObject({
+      error: { details: { argument: "relativeUncertainty" } },
+    });
   });
 
   test.each([
