@@ -92,21 +92,17 @@ function asKinds([head, ...cells]: Line): Line | undefined {
   return [`=${head}`, ...kinds, cells.map((cell) => letters.get(cell)).join("")];
 }
 
-const decimals = (cell: string): number => cell.split(".")[1]?.length ?? 0;
-const withoutPoint = (cell: string): number => Number(cell.replace(".", ""));
-
-/** A column of decimals: by how much the last place changes from cell to cell; in full where the places change. */
+/** A column of whole numbers: by how much each differs from the one before. */
 function asSteps([head, ...cells]: Line): Line | undefined {
-  if (!cells.every((cell) => /^(?:-?(?:0|[1-9]\d*)(?:\.\d+)?)?$/.test(cell))) return undefined;
-  let before: string | undefined;
+  if (!head.startsWith("#") || !cells.every((cell) => /^(?:-?\d{1,15})?$/.test(cell))) return undefined;
+  let last = 0;
   const one = (cell: string): string => {
-    if (cell === "") return "_";
-    const step = before === undefined ? 0 : withoutPoint(cell) - withoutPoint(before);
-    const isStep = before !== undefined && decimals(cell) === decimals(before) && String(step).length <= cell.length;
-    before = cell;
-    return isStep ? `${step < 0 ? "" : "+"}${step}` : `=${cell}`;
+    if (cell === "") return "";
+    const step = Number(cell) - last;
+    last = Number(cell);
+    return String(step);
   };
-  return [`+${head}`, cells.map(one).join("")];
+  return [`+${head}`, ...cells.map(one)];
 }
 
 /** The text of a line, in whichever way compresses best. */
@@ -128,23 +124,20 @@ export const UNPACK = `export function unpack(head, ...columns) {
     return rows;
   };
   const column = (count) => {
-    let cells = lines.pop().split(head[1]);
+    const cells = lines.pop().split(head[1]);
     const [, way, kind, width, name] = /^([=+]?)([#:*{[]?)(?:(\\d+) )?(.*)/.exec(cells.shift());
-    if (way === "=") {
-      cells = [...cells.pop()].map((letter) => {
-        const i = letter.charCodeAt(0) - 48;
-        return cells[i - (i > 43)];
-      });
-    } else if (way === "+") {
-      let last;
-      cells = cells[0].match(/_|=-?[.\\d]+|[-+]\\d+/g).map((step) => {
-        if (step === "_") return "";
-        if (step[0] === "=") return (last = step.slice(1));
-        const places = last.split(".")[1]?.length ?? 0;
-        return (last = ((+last.replace(".", "") + +step) / 10 ** places).toFixed(places));
-      });
-    }
-    const each = (read) => cells.map((cell) => (cell === "" ? undefined : read(cell)));
+    const letters = way === "=" ? cells.pop() : undefined;
+    let last = 0;
+    const each = (read) => {
+      const there = cells.map((cell) => (cell === "" ? undefined : way === "+" ? (last += +cell) : read(cell)));
+      if (letters === undefined) return there;
+      const all = [];
+      for (let i = 0; i < letters.length; i += 1) {
+        const letter = letters.charCodeAt(i) - 48;
+        all.push(there[letter > 43 ? letter - 1 : letter]);
+      }
+      return all;
+    };
     if (kind === "#") return [name, each(Number)];
     if (kind === ":") return [name, each(JSON.parse)];
     if (kind === "") return [name, each(String)];

@@ -5,8 +5,8 @@ import { aqueousComposition, titrationCurve } from "../src/aqueous";
 import { ingredientOf } from "../src/aqueous/mixture/material";
 import { broughtBy, keysOf, molesOf } from "../src/aqueous/mixture/mixture";
 import { modelOf } from "../src/aqueous/mixture/model";
-import { network } from "../src/aqueous/mixture/network";
 import { admission } from "../src/aqueous/mixture/request";
+import { network } from "../src/aqueous/mixture/tabulated";
 import { heading, inFreshProcesses, interleaved, line } from "./harness";
 
 const N = 2000;

@@ -24,9 +24,10 @@ export {
   waterMoles,
 } from "./mixture/mixture";
 export type { ModelCondition } from "./mixture/model";
-export { Network, type Phase, PKW } from "./mixture/network";
+export { Network, type Phase } from "./mixture/network";
 export { atomsOf, chargeOf, HYDRON, type Key, keyOf, readReaction, type Term, WATER } from "./mixture/notation";
 export { carbonDioxideOf, keptModel } from "./mixture/request";
+export { PKW } from "./mixture/tabulated";
 export type { Equilibrium } from "./solve/equilibrium";
 export { crossing } from "./solve/root";
 export { type Solution, solutionOf } from "./solve/sensitivity";

@@ -1,8 +1,9 @@
 // The network reads the rows of the elements that are asked for. That nothing is missed rests on every reaction of the tables
 // keeping its atoms: what is made of some components has their elements and no others, water's apart.
 import { describe, expect, it } from "vitest";
-import { network, wholeNetwork } from "../../src/aqueous/mixture/network";
+import { COMPLEXES } from "../../src/aqueous/data/complexes";
 import { keyOf } from "../../src/aqueous/mixture/notation";
+import { network, wholeNetwork } from "../../src/aqueous/mixture/tabulated";
 import { elements } from "../../src/element";
 import { elementsIn } from "../../src/formula/by-elements";
 
@@ -48,6 +49,11 @@ describe("the network of the tables", () => {
         );
       }
     }
+  });
+
+  it("finds a complex by the elements of its metal and its ligand", () => {
+    for (const { metal, ligand, steps } of COMPLEXES())
+      for (const { complex } of steps) expect(elementsIn(complex), complex).toBe(elementsIn(metal + ligand));
   });
 
   it("has a later row in the place of an earlier one", () => {

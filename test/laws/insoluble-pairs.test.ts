@@ -3,8 +3,8 @@
 import { describe, expect, it } from "vitest";
 import { aqueousComposition } from "../../src";
 import { INSOLUBLE, uncovered } from "../../src/aqueous/mixture/coverage";
-import { network } from "../../src/aqueous/mixture/network";
 import { chargeOf, keyOf } from "../../src/aqueous/mixture/notation";
+import { network } from "../../src/aqueous/mixture/tabulated";
 
 /** Pairs without a constant. */
 const WITHOUT: Readonly<Record<string, string>> = {

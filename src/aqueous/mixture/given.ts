@@ -10,8 +10,9 @@ import { COMPLEXES } from "../data/complexes";
 import { AqueousError } from "../error";
 import { givenConstant } from "./constant";
 import { termsOf } from "./material";
-import { addConversions, Network, PKW, network as tabulated, wholeNetwork } from "./network";
+import { Network } from "./network";
 import { atomsOf, HYDRON, keyOf, type Term } from "./notation";
+import { addConversions, PKW, network as tabulated, wholeNetwork } from "./tabulated";
 
 /** A decimal logarithm, as text or number, with an uncertainty where the caller knows one. */
 export type LogarithmLike = QuantityLike | number;

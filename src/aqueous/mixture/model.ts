@@ -5,8 +5,9 @@ import { ZERO_CELSIUS } from "../../foundation/standards";
 import { Equilibrium } from "../solve/equilibrium";
 import { type Composition, type ConditionRow, systemOf } from "../solve/system";
 import type { Constant } from "./constant";
-import { type Expression, type Network, type Phase, PKW, waterShift } from "./network";
+import type { Expression, Network, Phase } from "./network";
 import { atomsOf, HYDRON, type Key } from "./notation";
+import { PKW, waterShift } from "./tabulated";
 
 /** A condition of the model: a phase of the tables, or something held. */
 export interface ModelCondition {
