@@ -11,7 +11,7 @@ import { INSPECT, shownAs } from "../foundation/shown";
 import { anhydrousOf, crystalWater } from "../hydrate";
 import { type Quantity, quantity } from "../quantity";
 import { PlanError } from "./error";
-import { identifyByMassLoss } from "./identity/identity";
+import { identified } from "./identity/identity";
 import type { Identity } from "./identity/types";
 import { behindPlan, type Plan, type PlanRecord, planFromJSON, recordOf } from "./plan";
 import { type Batch, type Before, batchOf } from "./planning/batch";
@@ -195,19 +195,30 @@ function candidatesOf(observed: Observed, batch: Batch): Pick<Evidence, "candida
   return { candidates: [...batch.candidates, ...inAir, ...dried], inAir: names(inAir), onlyByTest: names(dried) };
 }
 
+/** What another sample of the same powder may lose beside this one. */
+const scatterOfSamples = (): Quantity =>
+  quantity(
+    { value: "0", unit: "%", standardUncertainty: planned("sampleScatter").in("%").toString() },
+    { symbol: "s", label: "scatter of samples", assumption: "one sample stands for all of the product" },
+  );
+
 function identityOf(observed: Observed, { ignition, acidPerGram }: Observations, isDry: boolean): Identity | undefined {
   if (ignition === undefined && acidPerGram === undefined) return undefined;
   const { product } = observed.setting;
   const residue = ignition?.residue;
-  return identifyByMassLoss({
-    before: ignition?.before,
-    after: ignition?.after,
-    product: product.formula,
-    candidates: [...inAirOf(observed), ...driedOf(observed)],
-    ...(residue === undefined ? {} : { residue }),
-    adsorbedWater: planned(isDry ? "dryHolds" : "dampHolds"),
-    acidPerGram: acidPerGram as "1 mmol/g" | undefined,
-  });
+  return identified(
+    {
+      before: ignition?.before,
+      after: ignition?.after,
+      product: product.formula,
+      candidates: [...inAirOf(observed), ...driedOf(observed)],
+      ...(residue === undefined ? {} : { residue }),
+      // Nothing comes damp out of a fire.
+      adsorbedWater: planned(isDry || !observed.setting.wet ? "dryHolds" : "dampHolds"),
+      acidPerGram: acidPerGram as "1 mmol/g" | undefined,
+    },
+    scatterOfSamples(),
+  );
 }
 
 /** Purity that washing and yield allow: no more than the theory can be in it, no less than the salts left behind. */
@@ -310,7 +321,6 @@ function computed(plan: Plan, planned: Before, observations: Observations, store
             identity,
             handlingLoss: plan.handlingLoss,
             plannedLimiting: plan.materialBalance.limiting,
-            plannedYield: plan.product.theoreticalYield,
           }),
     moved: () => movedSince(stored, stored === undefined ? [] : run.figures()),
     asMaterial:

@@ -97,4 +97,33 @@ describe("laws of a verdict, in each of them", () => {
     }
     expect(compared).toBeGreaterThan(100);
   });
+
+  it("a sample ignited on a finer balance, or titrated more precisely, adds no explanation but the solid it identifies", () => {
+    let compared = 0;
+    const identified = ["other-formula-fits", "other-hydrate-fits"];
+    const compare = (id: string, verdicts: readonly (readonly Finding[])[]): void => {
+      for (const [i, finer] of verdicts.slice(1).entries()) {
+        const explained = finer.filter(({ code }) => !identified.includes(code));
+        expect(verdicts[i]!.map(about), id).toEqual(expect.arrayContaining(explained.map(about)));
+        compared += 1;
+      }
+    };
+    for (const { id, request, observations } of BLIND_RUNS) {
+      const plan = planPreparation(request);
+      const { ignition } = observations;
+      if (ignition !== undefined) {
+        const [before, after] = [ignition.before, ignition.after].map((mass) => Number.parseFloat(String(mass)));
+        const of = (u: number) => {
+          const sample = { ...ignition, before: `${before} ± ${u} g` as "1 g", after: `${after} ± ${u} g` as "1 g" };
+          return evaluateRun(plan, { ...observations, ignition: sample }).verdict;
+        };
+        compare(id, [0.05, 0.005, 0.0002].map(of));
+      }
+      for (const assay of [85, 97, 104]) {
+        const of = (u: number) => evaluateRun(plan, { ...observations, assay: `${assay} ± ${u} %` as "1 %" }).verdict;
+        compare(`${id}, ${assay} %`, [8, 0.1].map(of));
+      }
+    }
+    expect(compared).toBeGreaterThan(400);
+  });
 });

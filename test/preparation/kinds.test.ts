@@ -131,7 +131,7 @@ describe("heating a solid", () => {
       portion: "50.0 g",
     });
     const found = evaluateRun(lime, { dried: "30.0 g" }).verdict;
-    expect(found.map((f) => f.code)).toEqual(["unreacted", "mixture-fits", "wet"]);
+    expect(found.map((f) => f.code)).toEqual(["unreacted", "mixture-fits", "impure", "wet"]);
     // lime that stood open slakes: hydroxide beside it weighs more too, and comes after what the fire did not reach
     expect(found[1]!.text).toMatch(/Ca\(OH\)₂/);
     expect(found[0]!.mass!.format({ decimals: 1, uncertainty: "none" })).toBe("4.5 g");

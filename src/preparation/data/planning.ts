@@ -76,8 +76,11 @@ export const PLANNING = {
   exactHit: { value: "0.5 %", what: "and less from the theory of another form is an exact hit, listed within the handling loss too", source: "commonPractice" },
   saltsShow: { value: "2 %", what: "of salts that a run itself knows of in its product need a word before any yield", source: "commonPractice" },
   impure: { value: "2 %", what: "short of pure by titration is an impure product", source: "commonPractice" },
+  mostInert: { value: "40 %", what: "of a pack and more that fire leaves as it is makes it another material", source: "commonPractice" },
+  smallPart: { value: "5 %", what: "of a second solid and less that ignition finds in one sample may be chance", source: "commonPractice" },
   dryHolds: { value: "3 %", what: "of water in a sample at constant mass: a gel dried at 100 °C holds 1 to 3 %", source: "commonPractice" },
   dampHolds: { value: "20 %", what: "of water in a sample nobody dried to constant mass", source: "commonPractice" },
+  sampleScatter: { value: "0.2 %", what: "points are what the losses of two samples of one powder differ by: damp air, a fire that is nearly done", source: "commonPractice" },
   titration: { value: "1 %", what: "uncertainty of a bench titration that states none", source: "commonPractice" },
   sameWater: { value: "2 %", what: "points within which two ways to tell the water agree", source: "commonPractice" },
   // -- learning from runs: what is believed before the first of them

@@ -8,6 +8,7 @@ import { readable } from "../../foundation/readable";
 import { type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
 import { PlanError } from "../error";
+import { exact } from "../planning/exact";
 import { reading } from "../reaction/account";
 import { nameOfFormula } from "../reaction/species";
 import { guard } from "../request/argument";
@@ -100,13 +101,24 @@ const MASS_LOSS = {
  */
 export function identifyByMassLoss(request: MassLossRequest): Identity {
   if (bringsFacts(request)) return withItsFacts(request, guard, identifyByMassLoss);
+  return identified(request, exact("0 %"));
+}
+
+/**
+ * The same of a sample that is to stand for more than itself.
+ *
+ * @param scatter - what the loss of such a sample may be off from that of the whole, 0 % with its uncertainty
+ */
+export function identified(request: MassLossRequest, scatter: Quantity): Identity {
   guard.fields(request, MASS_LOSS, "request");
   const { before, after } = request;
   if ((before === undefined) !== (after === undefined) || (before === undefined && request.acidPerGram === undefined)) {
     throw new PlanError("plan.observation", "an identity needs the mass before and after ignition, or acidPerGram");
   }
   const loss =
-    before === undefined ? undefined : lossOf(massOf(before, "before", request), massOf(after!, "after", request));
+    before === undefined
+      ? undefined
+      : lossOf(massOf(before, "before", request), massOf(after!, "after", request), scatter);
   const acid = acidOf(request);
   const allowed = expectDimension(request.adsorbedWater ?? "0 %", "mass fraction", "adsorbedWater");
   const most = allowed.toNumber("");

@@ -134,7 +134,7 @@ export function mixturesOf(
     const fit = tests === undefined ? undefined : fitted(tests, constant);
     if (fit === undefined || tests === undefined) return;
     // Nothing of one part within the uncertainty is a single solid.
-    const least = Math.max(LEAST_PART, COVERAGE * fit.spread);
+    const least = LEAST_PART;
     if (fit.share < least || fit.share > 1 - least) return;
     const count = tests.length + (constant > 0 ? 1 : 0);
     if (count > 1 && Math.sqrt(fit.square) > COVERAGE) return;

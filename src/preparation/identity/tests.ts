@@ -57,7 +57,8 @@ function asCandidate(one: string | Formula | IgnitionCandidate, index: number): 
   return one;
 }
 
-export function lossOf(before: Quantity, after: Quantity): Quantity {
+/** Loss of a sample; `scatter` is what another sample of the same powder may be off. */
+export function lossOf(before: Quantity, after: Quantity, scatter: Quantity): Quantity {
   if (after.compare(before) > 0) {
     throw new PlanError("plan.observation", `it weighs more after ignition: ${before} before, ${after} after`, {
       hint: "check the order of the weighings",
@@ -72,11 +73,12 @@ export function lossOf(before: Quantity, after: Quantity): Quantity {
       assumption: `ignited to constant mass within ${planned("constantMass")}`,
     },
   );
-  return before
-    .minus(after.times(constant))
-    .dividedBy(before)
-    .to("%")
-    .named({ symbol: "loss", label: "loss on ignition", rule: "loss = (m₁ - k m₂) / m₁, k = 1" });
+  const found = before.minus(after.times(constant)).dividedBy(before).to("%");
+  return scatter.standardUncertainty === undefined
+    ? found.named({ symbol: "loss", label: "loss on ignition", rule: "loss = (m₁ - k m₂) / m₁, k = 1" })
+    : found
+        .plus(scatter)
+        .named({ symbol: "loss", label: "loss on ignition", rule: "loss = (m₁ - k m₂) / m₁ + s, k = 1, s = 0" });
 }
 
 export function acidOf({ acidPerGram }: MassLossRequest): Quantity | undefined {

@@ -27,6 +27,31 @@ export function secondSolid({ batch, grams }: Evidence, over: Quantity): Finding
     });
 }
 
+/** Salts that by the work itself crystallise with the product, as its sheet says, where that is more than handling takes. */
+export function saltsOfWork({ batch, candidates, dry, grams, handlingLoss, observed }: Evidence): Finding[] {
+  if (batch.isolation.how !== "crystallise") return [];
+  const known = [...candidates.map(({ formula }) => formula), ...observed.setting.materials.map((one) => one.formName)];
+  const { solids } = batch.steps.at(-1)!.before;
+  const own = solids.find(({ formula }) => formula === batch.product.formula)?.mass;
+  return solids.flatMap(({ formula, mass }): Finding[] => {
+    if (own === undefined || known.includes(formula) || mass.compare(own.times(handlingLoss)) <= 0) return [];
+    const all = own.plus(mass);
+    const likelihood = likelihoodWithin(dry, all.times(lessThanAll(handlingLoss)), all);
+    if (likelihood < EXCLUDED) return [];
+    return [
+      {
+        code: "second-solid",
+        text: `${grams(mass)} of ${formula} crystallises with the ${grams(own)} of ${batch.product.formula}: ${grams(all)} in all, by the work as it was done`,
+        mass,
+        figure: mass.dividedBy(all).to("%"),
+        likelihood,
+        weight: likelihood * belief("seen"),
+        next: "dissolve it in as little hot water as it needs and let it crystallise again; a titration tells the share",
+      },
+    ];
+  });
+}
+
 /** A precipitate whose water no formula fixes, where its usual range covers the mass. */
 export function variableWater(evidence: Evidence): Finding[] {
   const { dry, expected, grams, handlingLoss, observed } = evidence;

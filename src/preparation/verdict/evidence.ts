@@ -3,7 +3,7 @@
 import type { Quantity } from "../../quantity";
 import type { Identity } from "../identity/types";
 import type { Batch } from "../planning/batch";
-import { asMassOfWater } from "../planning/exact";
+import { asMassOfWater, exact, planned } from "../planning/exact";
 import type { Hand } from "../procedure/words";
 import type { Candidate } from "../reaction/candidates";
 import { keptByWater } from "../reaction/fate";
@@ -14,6 +14,17 @@ import type { Observed } from "./observations";
 /** A theory less its part of what was lost on the way. */
 export const afterLosses = ({ batch, expected, losses }: Evidence, theory: Quantity): Quantity =>
   losses.length === 0 ? theory : theory.times(expected.dividedBy(batch.product.theoreticalYield)).to("g");
+
+/** What the packs contain besides and nobody knows what it is, as far as it is in the vessel at the end and worth a word. */
+export const besidesOf = (evidence: Evidence): Quantity => {
+  const { other } = evidence.batch.steps.at(-1)!.before;
+  const isLittle = other.compare(evidence.batch.product.theoreticalYield.times(planned("worthAWord"))) <= 0;
+  return isLittle ? exact("0 g") : afterLosses(evidence, other);
+};
+
+/** Solids that ignition leaves, where the product is not among them: what they have in common is that they are another one. */
+export const othersByFire = ({ batch, identity }: Pick<Evidence, "batch" | "identity">): readonly string[] =>
+  identity === undefined || identity.remaining.includes(batch.product.formula) ? [] : identity.remaining;
 
 /** Crystals of the wanted form that the work itself gives; undefined where its steps do not say. */
 function cropOf({ batch, observed }: Evidence): Quantity | undefined {
@@ -84,5 +95,4 @@ export interface Evidence {
   readonly handlingLoss: Quantity;
   /** Material the plan expected to run out. */
   readonly plannedLimiting: string;
-  readonly plannedYield: Quantity;
 }

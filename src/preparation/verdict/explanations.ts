@@ -7,7 +7,7 @@ import { isTraded } from "../../hydrate/internal";
 import type { Quantity } from "../../quantity";
 import type { BeliefName } from "../data/beliefs";
 import { DELIQUESCENT } from "../data/drying";
-import { exact, lessThanAll } from "../planning/exact";
+import { exact, lessThanAll, planned } from "../planning/exact";
 import { extentOf, formedBy } from "../reaction/account";
 import { nameOfFormula } from "../reaction/species";
 import { readMaterial } from "../shelf/material";
@@ -58,13 +58,19 @@ function roughRatio({ batch: { materialBalance } }: Evidence, index: number, fac
   return Math.min(...times);
 }
 
+/** Does ignition find the product, and nothing else? */
+const isOwnByFire = ({ batch, identity }: Evidence): boolean =>
+  identity?.verdict === "identified" && identity.remaining[0] === batch.product.formula;
+
 export function explanationsOfMixUp(evidence: Evidence): Finding[] {
   const { dry, handlingLoss, batch, observed, grams } = evidence;
   const { kept } = leastExplained(evidence);
-  // Of crystals the liquor keeps as much, whatever the jar contained.
-  const inLiquor = batch.isolation.how === "crystallise" && kept !== undefined ? kept : exact("0 g");
+  // The liquor keeps as much, whatever the jar contained.
+  const inLiquor = kept ?? exact("0 g");
   const keptShare = inLiquor.dividedBy(evidence.expected).toNumber("");
   const found = dry.dividedBy(evidence.expected).toNumber("");
+  // A crucible loses so little that a mass hits the theory of a jar by accident hardly ever; feed that is left explains any mass.
+  const isFired = batch.isolation.how === "residue" && handlingLoss.compare(planned("crucibleLoss")) <= 0;
   const loss = handlingLoss.toNumber("");
   const all = observed.setting.materials.flatMap((material, index) => {
     if (material.shelf.strength !== undefined || isWater(material.form)) return [];
@@ -87,8 +93,11 @@ export function explanationsOfMixUp(evidence: Evidence): Finding[] {
       const isLess = theory.compare(batch.product.theoreticalYield) < 0;
       const sight = isLess && isPrecipitant(evidence, index) ? isIncomplete(evidence) : undefined;
       // Within so much that the liquor may keep, a small mass meets some jar by accident.
-      const isByLiquor = clearlyAbove(least, dry) && clearlyAbove(evidence.expected, dry);
-      const usual = Math.min(belief(how), isByLiquor ? belief("otherFormOfLight") : 1);
+      const isWide = inLiquor.compare(most.times(handlingLoss)) > 0;
+      const isByLiquor = isWide && clearlyAbove(least, dry) && clearlyAbove(evidence.expected, dry);
+      const usual = isFired
+        ? belief(isOwnByFire(evidence) ? "jarByFire" : "jarInFire")
+        : Math.min(belief(how), isByLiquor ? belief("otherFormOfLight") : 1);
       const expects =
         sight === false ? belief("clearFiltrate") : sight === true ? belief("cloudsFiltrateMixUp") : usual;
       const middle = most.times(lessThanAll(handlingLoss.dividedBy(2)));

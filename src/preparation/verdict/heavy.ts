@@ -23,13 +23,21 @@ import {
   likelihoodWithin,
   percent,
 } from "./difference";
-import { afterLosses, atMost, type Evidence, leastExplained, madeInPlace } from "./evidence";
+import { afterLosses, atMost, besidesOf, type Evidence, leastExplained, madeInPlace, othersByFire } from "./evidence";
 import type { Finding, FindingCode } from "./finding";
 import { assayLikelihood, wetCakeSalt } from "./seen";
 import { shows } from "./test-outcome";
 
 const isMaterial = ({ materials }: Setting, formula: string): boolean =>
   materials.some((material) => material.formName === formula);
+
+/** Liquor that the drained cake or the drained crystals keep before they are dried. */
+function liquorOfCake({ batch: { steps } }: Evidence): Quantity {
+  const cake = steps.filter(({ operation }) => ["filter", "wash", "rinse"].includes(operation)).at(-1)?.after;
+  return cake === undefined
+    ? exact("0 g")
+    : cake.solids.reduce<Quantity>((rest, one) => rest.minus(one.mass), cake.mass);
+}
 
 /** Did the drying take more than damp or badly drained crystals keep, and come to an end? Then it took crystal water too. */
 export function lostInDrying({ batch, observed: { dried }, dry, dryness }: Evidence): boolean {
@@ -46,13 +54,9 @@ export function lostInDrying({ batch, observed: { dried }, dry, dryness }: Evide
   return first.minus(dry).dividedBy(first).compare(most) > 0;
 }
 
-/** Does ignition say that it is another form? */
-const isOtherByFire = ({ batch, identity }: Evidence): boolean =>
-  identity?.verdict === "identified" && identity.remaining[0] !== batch.product.formula;
-
 /** Share of the product that the liquor kept before crystals lost their water; nothing where they did not. */
 function leftInLiquor(evidence: Evidence): Quantity {
-  const kept = lostInDrying(evidence) || isOtherByFire(evidence) ? leastExplained(evidence).kept : undefined;
+  const kept = lostInDrying(evidence) || othersByFire(evidence).length > 0 ? leastExplained(evidence).kept : undefined;
   return kept?.dividedBy(evidence.batch.product.theoreticalYield) ?? exact("0");
 }
 
@@ -72,7 +76,7 @@ export function otherFormulas(evidence: Evidence): Finding[] {
     // Far above in round figures is clearly above: uncertainties are worked out only near the line.
     if (ratio.compare(planned("farAbove")) > 0 && !isTooCoarse(dry)) return [];
     // What ignition identifies is that solid, however much of it was lost.
-    const isIdentified = identity?.verdict === "identified" && identity.remaining[0] === candidate.formula;
+    const isIdentified = othersByFire(evidence).includes(candidate.formula);
     const byMass = likelihoodWithin(dry, theory.times(isIdentified ? exact("0") : usual), theory);
     if (byMass < EXCLUDED) return [];
     const titrated = assayLikelihood(evidence, candidate.theoreticalYield);
@@ -108,6 +112,12 @@ export function otherFormulas(evidence: Evidence): Finding[] {
 const likelihoodOfTests = (byFire: IdentityCandidate | undefined): number =>
   likelihoodAt(byFire?.off.loss ?? 0) * likelihoodAt(byFire?.off.acid ?? 0);
 
+/** What ignition gives of a solid: where it leaves only others, that it is one of them is sure, and the likeliest stands for all. */
+function shareByFire(evidence: Evidence, share: number): number {
+  if (othersByFire(evidence).length === 0) return share;
+  return share / Math.max(...evidence.identity!.candidates.map((one) => one.share));
+}
+
 /** What is expected of another solid, and what the tests of a sample leave of it. */
 function expectationOf(
   evidence: Evidence,
@@ -119,7 +129,7 @@ function expectationOf(
   if (share !== undefined)
     return evidence.identity?.verdict === "none fits"
       ? { expects: belief("otherwiseByFire"), byTests: 1 }
-      : { expects: belief("otherFormByFire"), byTests: Math.max(share, belief("leastByFire")) };
+      : { expects: belief("otherFormByFire"), byTests: Math.max(shareByFire(evidence, share), belief("leastByFire")) };
   if (titrated !== undefined)
     return { expects: belief("otherFormTitrated"), byTests: Math.max(titrated, belief("leastByTitration")) };
   if (isOnBooksOnly(formula)) return { expects: belief("otherFormOnBooks"), byTests: 1 };
@@ -169,7 +179,7 @@ export function tooMuch(evidence: Evidence): Finding[] {
   const { batch, dry, dryness, expected, grams, observed, identity } = evidence;
   const { formula } = batch.product;
   const over = dry
-    .minus(expected)
+    .minus(expected.plus(besidesOf(evidence)))
     .to("g")
     .named({ symbol: "m(excess)", label: `mass above what ${formula} can give` });
   const share = over.dividedBy(expected);
@@ -201,11 +211,16 @@ export function tooMuch(evidence: Evidence): Finding[] {
   const isGel =
     batch.isolation.how === "precipitate" && kindOfCake(observed.setting.product.formula) === "hydroxide gel";
   const keepsWater = isGel && dryness.constant === true && share.compare(planned("dampHolds")) <= 0;
+  // Of a cake that was washed until nothing showed it is water that nobody dried out, as long as it is no more than half.
+  const isHalfDry =
+    dryness.constant === undefined &&
+    shows(observed.tests.lastWash) === false &&
+    over.compare(liquorOfCake(evidence).dividedBy(2)) <= 0;
   const usual = keepsWater
     ? "gelWater"
     : dryness.constant === true || isFired
       ? "wetAtConstantMass"
-      : inBand
+      : inBand || isHalfDry
         ? "wet"
         : "wetOutside";
   findings.push({
@@ -220,6 +235,7 @@ export function tooMuch(evidence: Evidence): Finding[] {
   findings.push(
     ...secondSolid(evidence, over),
     ...unreacted(evidence, over),
+    ...inertMatter(evidence, over),
     ...variableWater(evidence),
     ...saltsInCrop(evidence, over),
   );
@@ -328,6 +344,38 @@ function unreacted(evidence: Evidence, over: Quantity): Finding[] {
       },
     ];
   });
+}
+
+/** What fire leaves as it is: each gram of it in the pack weighs more than the product of a gram of feed. */
+function inertMatter(evidence: Evidence, over: Quantity): Finding[] {
+  const { batch, dry, dryness, grams, observed } = evidence;
+  const { materials, product } = observed.setting;
+  const [material, another] = materials;
+  const [supplied] = batch.materialBalance.supplied;
+  if (batch.isolation.how !== "residue" || material === undefined || supplied === undefined) return [];
+  // A titration of the product says it better.
+  if (another !== undefined || observed.assay !== undefined) return [];
+  const feed = supplied.amount.times(molarMass(material.form)).to("g");
+  const gone = feed.minus(batch.product.theoreticalYield);
+  if (!gone.isPositive()) return [];
+  const inert = over.times(feed).dividedBy(gone).to("g");
+  const share = inert.plus(besidesOf(evidence)).dividedBy(observed.portions[0]!).to("%");
+  if (observed.portions[0]!.dimension !== "mass" || share.compare(planned("mostInert")) > 0) return [];
+  const byFire = likelihoodByFire(evidence, [{ formula: product.formula, share: lessThanAll(inert.dividedBy(dry)) }]);
+  return [
+    {
+      code: "impure",
+      text: `${grams(inert)} of what fire leaves as it is would explain the mass: ${percent(share, 2)} of the ${material.shelf.name}`,
+      mass: inert as Quantity<"mass">,
+      figure: share,
+      likelihood: byFire ?? 1,
+      weight:
+        byFire === undefined
+          ? belief(dryness.constant === true ? "inertAtConstantMass" : "inertInFire")
+          : Math.max(byFire * belief("inertByFire"), belief("inertInFire") * belief("leastByFire")),
+      next: `titrate a weighed sample, or dissolve one in acid and weigh what stays: it tells the assay of the ${material.shelf.name}`,
+    },
+  ];
 }
 
 /** Likelihood of what ignition found, if this share of the mass were starting material and the rest product. */

@@ -3,7 +3,7 @@
 import type { Quantity } from "../../quantity";
 import { asVolumeOfWater, exact, lessThanAll, planned } from "../planning/exact";
 import { belief, clearlyAbove, isTooCoarse, likelihoodWithin, percent } from "./difference";
-import { atMost, type Evidence } from "./evidence";
+import { atMost, besidesOf, type Evidence, othersByFire } from "./evidence";
 import type { Finding } from "./finding";
 import { overheated } from "./overheated";
 import { isAcidMissing, isBaseMissing, isIncomplete, isPrecipitant, isSeen } from "./seen";
@@ -87,6 +87,8 @@ export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | 
     },
   ];
   findings.push(...overheated(evidence));
+  // What a liquor keeps explains the rest of a run whose record says what ran out.
+  if (liquor.some(({ weight }) => weight === belief("motherLiquor"))) findings.push(...ranShort(evidence));
   for (const [i, supplied] of materialBalance.supplied.entries()) {
     const sight = sightOf(evidence, i);
     // What of this material would have to be active for the mass found, all else being right.
@@ -109,13 +111,14 @@ export function tooLittle(evidence: Evidence, least: Quantity, kept: Quantity | 
 }
 
 /** A material that ran out although another was planned to, and took theory with it: the mass fits what is left. */
-function ranShort({ batch, grams, handlingLoss, plannedLimiting, plannedYield }: Evidence): Finding[] {
+function ranShort({ batch, grams, handlingLoss, plannedLimiting }: Evidence): Finding[] {
   const { limiting, supplied } = batch.materialBalance;
   const meant = supplied.find((one) => one.material === plannedLimiting);
   if (limiting === plannedLimiting || meant === undefined) return [];
-  const kept = batch.product.theoreticalYield.dividedBy(plannedYield);
+  // Of what the material that was to run out would have given.
+  const kept = exact("1").dividedBy(meant.timesStoichiometric);
   if (kept.compare(lessThanAll(planned("shortage"))) >= 0) return [];
-  const share = exact("1").dividedBy(meant.timesStoichiometric).to("%");
+  const share = kept.to("%");
   return [
     {
       code: "reagent-short",
@@ -138,19 +141,25 @@ export function fits(
 ): Finding[] {
   const { batch, dry, dryness, expected, grams, handlingLoss, identity, losses, observed } = evidence;
   const { theoreticalYield, formula } = batch.product;
-  const stated = identity?.verdict === "identified" ? identity.remaining[0] : undefined;
+  const others = othersByFire(evidence);
+  const isStated = identity?.verdict === "identified";
   const lost = expected.minus(dry).to("g");
-  const byMass = likelihoodWithin(dry, least, expected);
-  const isOther = identity?.verdict === "none fits" || (stated !== undefined && stated !== formula);
+  const besides = besidesOf(evidence);
+  const byMass = likelihoodWithin(dry, least, expected.plus(besides));
+  const along =
+    besides.isPositive() && clearlyAbove(dry, expected)
+      ? ` with ${grams(dry.minus(expected))} of the up to ${grams(besides)} that the pack contains besides`
+      : "";
+  const isOther = identity?.verdict === "none fits" || others.length > 0;
   const after = losses.length === 0 ? "handling" : "handling and what was lost on the way";
   const byLoss =
-    stated === undefined
-      ? isOther
-        ? ", but ignition fits no single formula"
-        : ""
+    others.length > 0
+      ? `, but ignition says ${others.join(" or ")}`
       : isOther
-        ? `, but ignition says ${stated}`
-        : ", and ignition agrees";
+        ? ", but ignition fits no single formula"
+        : isStated
+          ? ", and ignition agrees"
+          : "";
   // Less than handling alone explains is there because the liquor keeps the rest, as planned.
   const byLiquor = (clearlyAbove(expected.times(lessThanAll(handlingLoss)), dry) ? motherLiquor(evidence) : []).map(
     // a liquor explains the mass of a form that ignition excludes as little as handling does
@@ -163,7 +172,7 @@ export function fits(
     ...byLiquor,
     {
       code: "consistent",
-      text: `${grams(dry)} is what ${formula} should give, allowing for ${after}${byLoss}`,
+      text: `${grams(dry)} is what ${formula} should give${along}, allowing for ${after}${byLoss}`,
       mass: undefined,
       figure: dry.dividedBy(theoreticalYield).to("%"),
       likelihood: byMass,

@@ -2,12 +2,12 @@
 // the mass alone the range that losses allow.
 import { type Quantity, quantity } from "../../quantity";
 import type { SampleMixture } from "../identity/mixtures";
-import { exact, lessThanAll } from "../planning/exact";
+import { exact, lessThanAll, planned } from "../planning/exact";
 import { belief, EXCLUDED, likelihoodAt, likelihoodWithin, percent } from "./difference";
 import { afterLosses, type Evidence, leastExplained } from "./evidence";
 import type { Finding } from "./finding";
 import { isWideAndLight } from "./heavy";
-import { isOffPure, type Standing } from "./seen";
+import { isApart, isOffPure, type Standing } from "./seen";
 
 /** The part of the theory that is there, if the first makes up this share of the mass: each gram counts by its own theory. */
 const yieldOf = (dry: Quantity, share: Quantity, one: Quantity, other: Quantity): Quantity =>
@@ -18,7 +18,9 @@ const NEXT = "wash and dry one half again, and ignite or titrate it: a mixture k
 /** Shares that ignition tells, and with them the yield. */
 function byIgnition(evidence: Evidence, least: Quantity): Finding[] {
   const { batch, dry, expected, grams, identity } = evidence;
-  if (identity?.verdict !== "none fits") return [];
+  if (identity === undefined) return [];
+  // Where a single solid does, two are as good and asked for by nothing.
+  const expects = belief(identity.verdict === "none fits" ? "mixtureTested" : "mixtureBesideOne");
   const theoryOf = (formula: string): Quantity | undefined => {
     const theory = evidence.candidates.find((one) => one.formula === formula)?.theoreticalYield;
     return theory === undefined ? undefined : afterLosses(evidence, theory);
@@ -27,6 +29,9 @@ function byIgnition(evidence: Evidence, least: Quantity): Finding[] {
   return identity.mixtures.flatMap((mixture: SampleMixture): Finding[] => {
     const [name, partner] = mixture.formulas;
     if (mixture.kind !== "two solids" || !mixture.formulas.includes(wanted)) return [];
+    // A small part is what another sample would not have.
+    const small = mixture.share.compare(lessThanAll(mixture.share)) < 0 ? mixture.share : lessThanAll(mixture.share);
+    if (small.compare(planned("smallPart")) < 0) return [];
     const [one, other] = [theoryOf(name!), theoryOf(partner!)];
     if (one === undefined || other === undefined) return [];
     const part = yieldOf(dry, mixture.share, one, other);
@@ -40,7 +45,7 @@ function byIgnition(evidence: Evidence, least: Quantity): Finding[] {
         mass: dry.times(mixture.share).to("g") as Quantity<"mass">,
         figure: part.to("%"),
         likelihood,
-        weight: likelihood * belief("mixtureTested"),
+        weight: likelihood * expects,
         next: NEXT,
       },
     ];
@@ -51,7 +56,8 @@ function byIgnition(evidence: Evidence, least: Quantity): Finding[] {
 function byTitration(evidence: Evidence, least: Quantity): Finding[] {
   const { batch, dry, expected, grams, observed } = evidence;
   const { assay } = observed;
-  if (assay === undefined || !isOffPure(evidence)) return [];
+  if (assay === undefined || !isApart(assay)) return [];
+  const expects = belief(isOffPure(evidence) ? "mixture" : "mixtureBesideOne");
   const own = afterLosses(evidence, batch.product.theoreticalYield);
   return evidence.candidates.flatMap(({ formula, wanted, theoreticalYield }): Finding[] => {
     if (wanted) return [];
@@ -70,18 +76,15 @@ function byTitration(evidence: Evidence, least: Quantity): Finding[] {
         mass: dry.times(share).to("g") as Quantity<"mass">,
         figure: part.to("%"),
         likelihood,
-        weight: likelihood * belief("mixture"),
+        weight: likelihood * expects,
         next: NEXT,
       },
     ];
   });
 }
 
-/** A share that is clearly neither nothing nor all. */
-function isPart(share: Quantity): boolean {
-  const u = share.standardUncertainty?.times(2) ?? 0;
-  return share.value.greaterThan(u) && share.value.plus(u).lessThan(100);
-}
+/** A share that is neither nothing nor all; how sure that is says the weight. */
+const isPart = (share: Quantity): boolean => share.isPositive() && lessThanAll(share).isPositive();
 
 /** What the mass alone allows, where no share of nothing or all of it does: as much as brings it from the least of the theory to all. */
 function byMass(evidence: Evidence, least: Quantity): Finding[] {
@@ -117,5 +120,5 @@ export function mixturesThatFit(evidence: Evidence, standing: Standing): Finding
   const { least } = leastExplained(evidence);
   const tested = [...byIgnition(evidence, least), ...byTitration(evidence, least)];
   const isTested = evidence.identity !== undefined || isOffPure(evidence);
-  return isTested || standing === "fits" ? tested : byMass(evidence, least);
+  return isTested || standing === "fits" ? tested : [...tested, ...byMass(evidence, least)];
 }

@@ -207,11 +207,17 @@ export const assayLikelihood = ({ batch, observed: { assay } }: Evidence, theory
 export const isOffPure = ({ observed: { assay } }: Evidence): boolean =>
   assay !== undefined && (clearlyAbove(exact("1"), assay) || clearlyAbove(assay, exact("1")));
 
+/** Is what a titration found so far from pure that it is worth a word, sure or not? */
+export const isApart = (assay: Quantity): boolean =>
+  assay.compare(lessThanAll(planned("impure"))) <= 0 || assay.compare(exact("1").plus(planned("impure"))) >= 0;
+
 /** A product that a titration finds not to be pure. */
 export function impure(evidence: Evidence, standing: Standing): Finding[] {
   const { batch, dry, expected, grams, observed } = evidence;
   const { assay } = observed;
-  if (assay === undefined || !isOffPure(evidence)) return [];
+  if (assay === undefined || !isApart(assay)) return [];
+  // A titration that pure product would give as well accuses nobody.
+  const sure = isOffPure(evidence) ? 1 : belief("inPart");
   const { formula, theoreticalYield } = batch.product;
   const rest = lessThanAll(assay);
   if (!rest.isPositive())
@@ -222,11 +228,10 @@ export function impure(evidence: Evidence, standing: Standing): Finding[] {
         mass: undefined,
         figure: assay.to("%"),
         likelihood: undefined,
-        weight: belief("overPure"),
+        weight: sure * belief("overPure"),
         next: "heat a weighed sample, and titrate again",
       },
     ];
-  if (rest.compare(planned("impure")) < 0) return [];
   const pure = dry.times(assay).to("g");
   const other = dry.minus(pure).to("g");
   return [
@@ -236,15 +241,17 @@ export function impure(evidence: Evidence, standing: Standing): Finding[] {
       mass: other,
       figure: assay.to("%"),
       likelihood: likelihoodWithin(pure, exact("0 g"), expected),
-      weight: belief(
-        standing === "fits"
-          ? "seen"
-          : standing === "light"
-            ? "impure"
-            : clearlyAbove(pure, expected)
-              ? "impureHeavyElse"
-              : "impureHeavy",
-      ),
+      weight:
+        sure *
+        belief(
+          standing === "fits"
+            ? "seen"
+            : standing === "light"
+              ? "impure"
+              : clearlyAbove(pure, expected)
+                ? "impureHeavyElse"
+                : "impureHeavy",
+        ),
       next: "dry to constant mass and test the last wash: it is water or salts as a rule",
     },
   ];

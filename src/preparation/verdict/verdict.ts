@@ -6,15 +6,16 @@ import type { Identity } from "../identity/types";
 import type { Batch } from "../planning/batch";
 import { lessThanAll } from "../planning/exact";
 import { handOf, type Instruments } from "../procedure/words";
+import { saltsOfWork } from "./along";
 import { belief, clearlyAbove, isTooCoarse } from "./difference";
-import { type Evidence, leastExplained } from "./evidence";
+import { besidesOf, type Evidence, leastExplained, othersByFire } from "./evidence";
 import { explanationsOfMixUp } from "./explanations";
 import type { Finding, FindingCode, Yield } from "./finding";
 import { exactHits, lostInDrying, otherFormulas, tooMuch } from "./heavy";
 import { fits, tooLittle } from "./light";
 import { mixturesThatFit } from "./mixtures";
 import { overheated } from "./overheated";
-import { impure, isOffPure, knownUnwashed, liquorOff, shortBySight, spilled } from "./seen";
+import { impure, isApart, knownUnwashed, liquorOff, shortBySight, spilled } from "./seen";
 
 export function yieldsOf(batch: Batch, dry: Quantity): Yield[] {
   return batch.candidates.map(({ formula, wanted, theoreticalYield }) => ({
@@ -99,11 +100,12 @@ export function notWeighed(
 
 export function findingsFor(evidence: Evidence): Finding[] {
   const { batch, dry, expected, identity } = evidence;
-  const { theoreticalYield, formula } = batch.product;
+  const { theoreticalYield } = batch.product;
   // All of it was lost, by the record: no share of nothing is worked out.
   if (!expected.isPositive()) return spilled(evidence, "heavy", false);
   const { least, kept } = leastExplained(evidence);
-  const standing = clearlyAbove(dry, expected) ? "heavy" : clearlyAbove(least, dry) ? "light" : "fits";
+  const most = expected.plus(besidesOf(evidence));
+  const standing = clearlyAbove(dry, most) ? "heavy" : clearlyAbove(least, dry) ? "light" : "fits";
   const wouldBeLight = dry.compare(least.plus(theoreticalYield.minus(expected))) < 0;
   const seen = [
     ...spilled(evidence, standing, wouldBeLight),
@@ -111,6 +113,7 @@ export function findingsFor(evidence: Evidence): Finding[] {
     ...shortBySight(evidence, standing),
     ...impure(evidence, standing),
     ...liquorOff(evidence),
+    ...saltsOfWork(evidence),
   ];
   const findings = [...coarse(evidence), ...drying(evidence), ...seen];
   if (standing === "heavy")
@@ -119,12 +122,13 @@ export function findingsFor(evidence: Evidence): Finding[] {
     findings.push(...tooLittle(evidence, least, kept), ...otherFormulas(evidence), ...explanationsOfMixUp(evidence));
   } else {
     findings.push(...fits(evidence, least, kept, seen));
-    // Ignition, a titration or a drying that says otherwise brings the other formulas back.
-    const isOther = identity?.verdict === "identified" && identity.remaining[0] !== formula;
+    const isOther = othersByFire(evidence).length > 0;
+    // Ignition, a titration or a drying that may say otherwise brings the other formulas back.
+    const { assay } = evidence.observed;
+    const isTested =
+      isOther || identity?.verdict === "none fits" || lostInDrying(evidence) || (assay !== undefined && isApart(assay));
     if (isOther || identity?.verdict === "none fits") findings.push(...overheated(evidence));
-    findings.push(
-      ...(isOther || isOffPure(evidence) || lostInDrying(evidence) ? otherFormulas(evidence) : exactHits(evidence)),
-    );
+    findings.push(...(isTested ? otherFormulas(evidence) : exactHits(evidence)));
   }
   findings.push(...mixturesThatFit(evidence, standing));
   // Of like weights the first stays first: what was seen, then the nearer of two forms.

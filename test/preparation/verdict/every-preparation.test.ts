@@ -2,10 +2,13 @@
 // theory are chosen here; the theory itself is held by the hand calculations of the other tests.
 import {
   anhydrousOf,
+  attempt,
   crystalWater,
   evaluateRun,
   type FindingCode,
   identifyByMassLoss,
+  knownForms,
+  molarMass,
   type Observations,
   type Plan,
   parseFormula,
@@ -113,6 +116,72 @@ describe("in every preparation", () => {
           return put < 1.02 * T ? undefined : { dried: g(part * put + (1 - part) * 0.998 * T) };
         }),
       ).toEqual([]);
+  });
+
+  // A gram that fire leaves as it is stands for a gram of feed, of which less would be left: dry = put - (put - inert) × what goes.
+  it("what a pack contains that fire leaves as it is, where a sample loses no more", () => {
+    let tried = 0;
+    for (const part of [0.08, 0.2, 0.3])
+      expect(
+        others(fired, ["impure"], (plan, T) => {
+          const [feed, another] = plan.weighings;
+          const put = feed!.portion.in("g").toNumber();
+          if (another !== undefined || put < 1.3 * T) return undefined;
+          tried += 1;
+          const ignition = { before: "1.000 g", after: "0.999 g", residue: plan.product.formula } as const;
+          return { dried: constant(part * put + (1 - part) * T), ignition };
+        }),
+      ).toEqual([]);
+    expect(tried).toBeGreaterThan(30);
+  });
+
+  // Jars of hydrates that shops sell: so many times the feed is in each gram.
+  it("a jar for a kiln that contained another hydrate is that, by the mass alone", () => {
+    let tried = 0;
+    expect(
+      others(fired, ["hydrate-mix-up"], (plan, T) => {
+        const [material, another] = plan.request.materials;
+        if (another !== undefined || material?.form === undefined) return undefined;
+        const own = parseFormula(String(material.form));
+        const sold = knownForms(own).find((one) => one.sold && !one.formula.hasSameComposition(own));
+        if (sold === undefined) return undefined;
+        tried += 1;
+        const times = molarMass(own).dividedBy(molarMass(sold.formula)).toNumber("");
+        return { dried: constant(0.99 * times * T) };
+      }),
+    ).toEqual([]);
+    expect(tried).toBeGreaterThanOrEqual(3);
+  });
+
+  it("less of every material, as recorded, is a smaller batch and no shortage", () => {
+    const smaller = (plan: Plan, T: number): Observations | undefined => {
+      const portions = plan.weighings.map(({ material, portion }) => [material, portion] as const);
+      if (portions.some(([, portion]) => portion.dimension !== "mass")) return undefined;
+      const weighed = portions.map(([name, portion]) => [name, `${0.9 * portion.toNumber("g")} g`]);
+      return { weighed: Object.fromEntries(weighed), dried: constant(0.9 * 0.96 * T), ...clean };
+    };
+    expect(others(filtered, GOOD, smaller)).toEqual([]);
+  });
+
+  it("0.4 points more or less of a loss are another sample, and no second solid", () => {
+    let tried = 0;
+    for (const plan of filtered) {
+      const { formula } = plan.product;
+      const own = attempt(() => identifyByMassLoss({ before: "10 g", after: "9 g", candidates: [formula] }));
+      if (!own.ok || own.value.candidates[0]!.expectedLoss.toNumber("") < 0.01) continue;
+      const [{ expectedLoss, residue }] = own.value.candidates as [(typeof own.value.candidates)[number]];
+      for (const off of [-0.004, 0.004]) {
+        const after = `${(1 - expectedLoss.toNumber("") + off).toFixed(4)} g` as Mass;
+        const { verdict } = evaluateRun(plan, {
+          dried: constant(0.96 * theoryOf(plan)),
+          ignition: { before: "1.0000 g", after, residue },
+          ...clean,
+        });
+        expect([formula, GOOD.some((code) => code === verdict[0]!.code)]).toEqual([formula, true]);
+        tried += 1;
+      }
+    }
+    expect(tried).toBeGreaterThan(40);
   });
 
   it("ignition says which formula it is, whatever the mass allows; half of one and half of another are a mixture", () => {

@@ -3,12 +3,14 @@ import type { Finding } from "preparative";
 
 /** What a finding is about: a formula, a jar, a material; its figures change with every weighing. */
 export const about = ({ code, text }: Finding): string =>
-  `${code} ${
-    /for (\S+)$|what (\S+) gives|the (.+?) was |if the (.+) was|with .* of (\S+) would/
-      .exec(text)
-      ?.slice(1)
-      .find((one) => one !== undefined) ?? ""
-  }`;
+  code === "consistent"
+    ? code
+    : `${code} ${
+        /for (\S+)$|what (\S+) gives|the (.+?) was |if the (.+) was|with .* of (\S+) would/
+          .exec(text)
+          ?.slice(1)
+          .find((one) => one !== undefined) ?? ""
+      }`;
 
 export type Standing = "heavy" | "fits" | "light";
 
