@@ -4,7 +4,7 @@ import type { Formula } from "../formula";
 import type { Fields } from "../foundation/argument";
 import { bringsFacts, type LookupOptions, withItsFacts } from "../foundation/facts";
 import { readable } from "../foundation/readable";
-import type { Quantity } from "../quantity";
+import { exponential, naturalLogarithm, type Quantity } from "../quantity";
 import { guard } from "./argument";
 import { SolubilityError } from "./error";
 import { sameIon } from "./precipitating/given-ions";
@@ -35,7 +35,7 @@ export interface SolidConversion {
  * @returns equilibrium ratio of the ions in solution, and what it means at the bench
  * @throws {SolubilityError} `solubility.missing-option`, `solubility.bad-option`, `solubility.no-data`,
  *   `solubility.other-solute` when they share no cation or differ in type
- * @source ratio of solubility products
+ * @source ratio of solubility products, its root where a formula has several of the ions that are exchanged
  * @category Precipitation
  * @example
  * saltConversion({ from: "SrSO4", to: "SrCO3" }).verdict // => "goes"
@@ -64,10 +64,14 @@ export function saltConversion(
       },
     );
   }
-  const equilibriumRatio = from.value.dividedBy(to.value).named({
+  const ofProducts = from.value.dividedBy(to.value);
+  const { count } = freed;
+  // [M]^m [X]^n over [M]^m [Y]^n is ([X] / [Y])^n
+  const ofIons = count === 1 ? ofProducts : exponential(naturalLogarithm(ofProducts).dividedBy(BigInt(count)));
+  const equilibriumRatio = ofIons.named({
     symbol: "K",
     label: `${freed.formula} over ${taken.formula} at equilibrium`,
-    rule: "K = Ksp(from) / Ksp(to)",
+    rule: count === 1 ? "K = Ksp(from) / Ksp(to)" : `K = (Ksp(from) / Ksp(to))^(1/${count})`,
   });
   const verdict =
     equilibriumRatio.compare("100") > 0 ? "goes" : equilibriumRatio.compare("1") > 0 ? "goes with excess" : "hardly";

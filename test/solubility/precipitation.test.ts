@@ -256,4 +256,36 @@ describe("normal or basic carbonate", () => {
     expect(saltConversion({ from: "BaSO4", to: "BaCO3" }).verdict).toBe("hardly");
     expect(saltConversion({ from: "CaSO4·2H2O", to: "CaCO3" }).verdict).toBe("goes");
   });
+
+  it("stops where both solids are saturated at once: two ions of a formula count twice", () => {
+    const pKsp = (solid: string): number => -Math.log10(solubilityProduct(solid).value.toNumber());
+    for (const [from, to, freed, taken, count] of [
+      ["SrSO4", "SrCO3", "SO4^2-", "CO3^2-", 1],
+      ["AgCl", "AgI", "Cl-", "I-", 1],
+      ["Ag2CO3", "Ag2CrO4", "CO3^2-", "CrO4^2-", 1],
+      // [Pb][Cl]² / [Pb][I]²: the ratio of the ions is the root
+      ["PbCl2", "PbI2", "Cl-", "I-", 2],
+      ["Ca(OH)2", "CaF2", "OH-", "F-", 2],
+    ] as const) {
+      const { equilibriumRatio, ionFreed, ionTaken, verdict } = saltConversion({ from, to });
+      const ratio = 10 ** ((pKsp(to) - pKsp(from)) / count);
+      expect(equilibriumRatio.toNumber() / ratio, `${from} to ${to}`).toBeCloseTo(1, 6);
+      expect([ionFreed, ionTaken]).toEqual([freed, taken]);
+      expect(verdict).toBe(ratio > 100 ? "goes" : ratio > 1 ? "goes with excess" : "hardly");
+    }
+  });
+
+  it("takes no salt of another type or of other ions for a conversion", () => {
+    for (const [from, to] of [
+      ["Ag2CO3", "AgCl"],
+      ["CaCO3", "BaSO4"],
+      ["PbI2", "PbCO3"],
+    ] as const) {
+      const outcome = attempt(() => saltConversion({ from, to }));
+      expect(outcome.ok ? undefined : outcome.error, `${from} to ${to}`).toMatchObject({
+        code: "solubility.other-solute",
+        details: { from, to },
+      });
+    }
+  });
 });
