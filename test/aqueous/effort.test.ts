@@ -17,10 +17,10 @@ const many = (count: number, seed: number): RandomSystem[] => {
 };
 
 describe("the effort of the solver", () => {
-  const systems = many(2000, 1);
+  const systems = many(400, 1);
   const solvers = systems.map((rows) => new Equilibrium(systemOf(rows)));
 
-  it("is 18.7 Newton steps and 2.9 rounds for an answer from nothing, and the first way serves 998 of 1000", () => {
+  it("is 17.7 Newton steps and 2.9 rounds for an answer from nothing, and the first way serves all of 400", () => {
     let [steps, rounds, first] = [0, 0, 0];
     for (const [i, solver] of solvers.entries()) {
       solver.solve(systems[i]!.totals);
@@ -28,9 +28,9 @@ describe("the effort of the solver", () => {
       rounds += solver.tableau.rounds;
       if (solver.way === "active set") first += 1;
     }
-    expect(steps / systems.length).toBeLessThan(18.7);
-    expect(rounds / systems.length).toBeLessThan(2.87);
-    expect(first).toBeGreaterThanOrEqual(1996);
+    expect(steps / systems.length).toBeLessThan(17.7);
+    expect(rounds / systems.length).toBeLessThan(2.94);
+    expect(first).toBe(systems.length);
   });
 
   it("is 4.2 steps and one round from an answer nearby, with the same result as from nothing", () => {
@@ -41,13 +41,13 @@ describe("the effort of the solver", () => {
       steps += solver.tableau.iterations;
       rounds += solver.tableau.rounds;
     }
-    expect(steps / systems.length).toBeLessThan(4.17);
+    expect(steps / systems.length).toBeLessThan(4.18);
     expect(rounds).toBe(systems.length);
   });
 
   it("begins from the answer of another system of the same components", () => {
     let [steps, cold] = [0, 0];
-    for (const [i, rows] of systems.slice(0, 300).entries()) {
+    for (const [i, rows] of systems.slice(0, 100).entries()) {
       const other = new Equilibrium(systemOf(rows));
       const near = rows.totals.map((total) => total * 1.01);
       other.solve(near);
@@ -69,7 +69,7 @@ describe("the effort of the solver", () => {
 describe("the other ways of the solver", () => {
   it("find the same answer: every condition as a steep exponential", () => {
     let [solved, standing] = [0, 0];
-    for (const [i, rows] of many(150, 31).entries()) {
+    for (const [i, rows] of many(80, 31).entries()) {
       const solver = new Equilibrium(systemOf(rows));
       solver.solve(rows.totals);
       const found = solutionOf(solver.tableau);
@@ -84,8 +84,8 @@ describe("the other ways of the solver", () => {
       for (let j = 0; j < rows.components.length; j += 1)
         expect(Math.abs(smooth.lnActivity[j]! - found.lnActivity[j]!), `system ${i}`).toBeLessThan(1e-9);
     }
-    expect(solved).toBeGreaterThan(145);
-    expect(standing).toBeGreaterThan(100);
+    expect(solved).toBeGreaterThan(77);
+    expect(standing).toBeGreaterThan(50);
   });
 
   it("find the same answer: the ionic strength held, its own balance left out", () => {
