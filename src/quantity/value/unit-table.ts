@@ -4,7 +4,7 @@
 import type { Kind } from "./dimension";
 
 /** symbol, factor to the SI unit (text, or two texts for a ratio), exponents over BASES, and what sets it apart. */
-interface UnitRow {
+export interface UnitRow {
   readonly symbol: string;
   readonly factor: string | readonly [string, string];
   readonly exponents: readonly number[];

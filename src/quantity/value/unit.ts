@@ -8,7 +8,7 @@ import { QuantityError } from "../error";
 import { type Dimension, dimension, dimensionPower, isNumber, product } from "./dimension";
 import { divide, multiply, ONE, power, type Rational, rational, ZERO } from "./rational";
 import { readNumber } from "./read-number";
-import { AMBIGUOUS, CURRENCIES, PREFIXES, SPELLINGS, UNIT_ROWS } from "./unit-table";
+import { AMBIGUOUS, CURRENCIES, PREFIXES, SPELLINGS, UNIT_ROWS, type UnitRow } from "./unit-table";
 
 /** A unit: value in SI = value in unit x factor + offset. */
 export interface Unit {
@@ -21,34 +21,50 @@ export interface Unit {
 const ratio = (text: string | readonly [string, string]): Rational =>
   typeof text === "string" ? readNumber(text) : divide(readNumber(text[0]), readNumber(text[1]));
 
-function buildTable(): Map<string, Unit> {
-  const table = new Map<string, Unit>();
-  for (const { symbol, factor, exponents, kind, offset, prefixes } of UNIT_ROWS) {
-    const unit = {
-      symbol,
-      dimension: dimension(exponents, [], kind),
-      factor: ratio(factor),
-      offset: offset === undefined ? ZERO : ratio(offset),
-    };
-    table.set(symbol, unit);
-    for (const prefix of prefixes?.split(" ") ?? []) {
-      const name = prefix + symbol;
-      table.set(name, { ...unit, symbol: name, factor: multiply(unit.factor, readNumber(PREFIXES[prefix]!)) });
-    }
-  }
-  const none = [0, 0, 0, 0, 0, 0];
-  for (const code of CURRENCIES.split(" ")) {
-    table.set(code, { symbol: code, dimension: dimension(none, [[code, 1]]), factor: ONE, offset: ZERO });
-  }
-  table.set("", { symbol: "", dimension: dimension(none), factor: ONE, offset: ZERO });
-  for (const [spelling, symbol] of Object.entries(SPELLINGS)) {
-    table.set(spelling, table.get(symbol)!);
-  }
-  return table;
+const NONE = [0, 0, 0, 0, 0, 0];
+
+const currency = (code: string): Unit => ({
+  symbol: code,
+  dimension: dimension(NONE, [[code, 1]]),
+  factor: ONE,
+  offset: ZERO,
+});
+
+function unitOf({ symbol, factor, exponents, kind, offset }: UnitRow, prefix: string): Unit {
+  const unit = {
+    symbol: prefix + symbol,
+    dimension: dimension(exponents, [], kind),
+    factor: ratio(factor),
+    offset: offset === undefined ? ZERO : ratio(offset),
+  };
+  return prefix === "" ? unit : { ...unit, factor: multiply(unit.factor, readNumber(PREFIXES[prefix]!)) };
 }
 
-let table: Map<string, Unit> | undefined;
-const units = (): Map<string, Unit> => (table ??= buildTable());
+/** What makes the unit of each symbol: of the hundreds that there are, a program reads a few. */
+function makersOfUnits(): Map<string, () => Unit> {
+  const makers = new Map<string, () => Unit>();
+  for (const row of UNIT_ROWS)
+    for (const prefix of ["", ...(row.prefixes?.split(" ") ?? [])])
+      makers.set(prefix + row.symbol, () => unitOf(row, prefix));
+  for (const code of CURRENCIES.split(" ")) makers.set(code, () => currency(code));
+  makers.set("", () => ({ symbol: "", dimension: dimension(NONE), factor: ONE, offset: ZERO }));
+  for (const [spelling, symbol] of Object.entries(SPELLINGS)) makers.set(spelling, () => unitAt(symbol)!);
+  return makers;
+}
+
+let makers: ReadonlyMap<string, () => Unit> | undefined;
+const symbols = (): ReadonlyMap<string, () => Unit> => (makers ??= makersOfUnits());
+
+const made = /* @__PURE__ */ new Map<string, Unit>();
+
+/** The unit of one symbol of the table. */
+function unitAt(symbol: string): Unit | undefined {
+  const before = made.get(symbol);
+  if (before !== undefined) return before;
+  const unit = symbols().get(symbol)?.();
+  if (unit !== undefined) made.set(symbol, unit);
+  return unit;
+}
 
 /** Units read so far, so that a text is analysed once; bounded, because texts come from outside. */
 const CACHE_LIMIT = 500;
@@ -58,13 +74,13 @@ const cache = /* @__PURE__ */ new Map<string, Unit>();
 /** Symbols by falling length, so that "mmol" is not read as "m" and "% w/w" not as "%". */
 let bySize: readonly string[] | undefined;
 const symbolsBySize = (): readonly string[] =>
-  (bySize ??= [...units().keys()].filter((s) => s !== "").sort((a, b) => b.length - a.length));
+  (bySize ??= [...symbols().keys()].filter((s) => s !== "").sort((a, b) => b.length - a.length));
 
 /** Units of the caller's own; none has a symbol of ours. */
 const ownUnits = (): readonly Unit[] => ownRows<Unit>("units");
 
 /** Is it a symbol of the table, such as a unit of the caller's own may not have? */
-export const isUnitSymbol = (text: string): boolean => units().has(text);
+export const isUnitSymbol = (text: string): boolean => symbols().has(text);
 
 function unknown(text: string, position: number, input: string): QuantityError {
   const word = /^[^\s/·*()^0-9]+(?: [^\s/·*()^0-9]+)?/.exec(text.slice(position))?.[0] ?? text.slice(position);
@@ -83,7 +99,7 @@ function unknown(text: string, position: number, input: string): QuantityError {
     });
   }
   const folded = word.toLowerCase();
-  const near = [...units().keys()].find((symbol) => symbol.toLowerCase() === folded);
+  const near = [...symbols().keys()].find((symbol) => symbol.toLowerCase() === folded);
   return new QuantityError("quantity.unknown-unit", `unknown unit '${word}'`, {
     ...place,
     hint:
@@ -120,11 +136,11 @@ function refusePercentOf(text: string, input: string): void {
 function compose(text: string, input: string): Unit {
   let at = 0;
   let factor = ONE;
-  let dim = units().get("")!.dimension;
+  let dim = unitAt("")!.dimension;
   let below = false; // after a solidus
   let inBrackets = false;
   let divided = false; // by one symbol without brackets
-  const single = units().get(text);
+  const single = unitAt(text);
   if (single !== undefined) return single;
   refuseMilligramPercent(text, input);
   if (!symbolsBySize().some((symbol) => symbol.startsWith("% ") && text.startsWith(symbol)))
@@ -162,7 +178,7 @@ function compose(text: string, input: string): Unit {
     const own = ownUnits().find((one) => standsHere(one.symbol));
     const symbol = own?.symbol ?? symbolsBySize().find(standsHere);
     if (symbol === undefined) throw unknown(text, at, input);
-    const unit = own ?? units().get(symbol)!;
+    const unit = own ?? unitAt(symbol)!;
     const from = at;
     at += symbol.length;
     const written = /^(?:\^?(-?[0-9]{1,2})|(⁻?[⁰¹²³⁴⁵⁶⁷⁸⁹]{1,2}))/.exec(text.slice(at));
