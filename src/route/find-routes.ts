@@ -21,7 +21,7 @@ import { RouteError } from "./error";
 import { judge } from "./judge";
 import { partsOf, rankOf, WEIGHTS } from "./rank";
 import type { RouteRefusal } from "./reason";
-import { barred, endedBy, nearest, noKind, onShelf, refusalsOf, unread } from "./refusals";
+import { barred, endedBy, lackingOnTheWay, nearest, noKind, onShelf, refusalsOf, unread } from "./refusals";
 import { plannedOf, routeOf } from "./route";
 import { isRefused, refuseTarget } from "./safety";
 import { type Found, search } from "./search";
@@ -273,7 +273,10 @@ function routesTo(
   const routes = kept.map(({ draft, rank }) => routeOf(draft, rank, () => swapsOf(draft.found, index, trials)));
   const way = routes[0] === undefined ? undefined : String(routes[0]);
   const known = [...[...ended].map((tried) => endedBy(tried, way)), ...refusals];
-  const all = routes.length > 0 ? known : [...known, ...nearest(target, form, index, known, trials)];
+  const all =
+    routes.length > 0
+      ? known
+      : [...known, ...lackingOnTheWay(refused, target, index), ...nearest(target, form, index, known, trials)];
   return {
     routes,
     refusals: [...(routes.length + all.length === 0 ? [noKind(form)] : all), ...unread(index)],

@@ -1,5 +1,6 @@
-import { barredFor, candidatesFor } from "./candidates";
-import { type Compound, formOf, formulaFrom } from "./compound";
+import type { Quantity } from "../quantity";
+import { barredFor, type Candidate, candidatesFor } from "./candidates";
+import { type Compound, formOf, formulaFrom, keyOf } from "./compound";
 import { judge } from "./judge";
 import type { RouteRefusal } from "./reason";
 import { isRefused } from "./safety";
@@ -9,6 +10,8 @@ import { endedAmong, type Trials, type Tried } from "./tried";
 
 /** Barred reactions that are explained. */
 const MOST_BARRED = 5;
+/** Rows that are missing on the way, listed. */
+const MOST_LACKING = 3;
 /** Refusals that are listed. */
 const MOST_REFUSALS = 12;
 
@@ -27,8 +30,34 @@ const refusalOf = ({ judgement }: Refused): RouteRefusal => ({
   unknown: judgement.why === "unknown",
 });
 
+/** Figures of what forms of the same feeds in place of the product, for a refusal that has none. */
+function figuresInstead({ feeds }: Candidate, [instead]: readonly string[], index: Index): readonly Quantity[] {
+  const compound = instead === undefined ? undefined : index.all.byKey.get(keyOf(instead) ?? "");
+  if (compound === undefined) return [];
+  const keys = feeds.map(({ key }) => key).sort();
+  const way = candidatesFor(compound, index.all).find((one) => {
+    const own = one.feeds.map(({ key }) => key).sort();
+    return own.length === keys.length && own.every((key, i) => key === keys[i]);
+  });
+  if (way === undefined) return [];
+  const judgement = judge(
+    way,
+    formOf(compound),
+    way.feeds.map((feed) => materialOf(feed, index)),
+  );
+  return judgement.ok ? (judgement.feasibility.reasons[0]?.numbers ?? []) : [];
+}
+
+/** A refusal; where it has no figures, those of what forms instead. */
+function withFigures(one: Refused, index: Index): RouteRefusal {
+  const refusal = refusalOf(one);
+  if (refusal.numbers.length > 0 || refusal.instead.length === 0) return refusal;
+  return { ...refusal, numbers: figuresInstead(one.candidate, refusal.instead, index) };
+}
+
 /** Refusals of reactions whose feeds all stand on the shelf come first: they answer what a person would have tried. */
-export function refusalsOf(refused: readonly Refused[], target: Compound, { jars }: Index): RouteRefusal[] {
+export function refusalsOf(refused: readonly Refused[], target: Compound, index: Index): RouteRefusal[] {
+  const { jars } = index;
   const weight = ({ candidate: { product, feeds } }: Refused): number =>
     (product === target ? 0 : 2) + (feeds.every(({ key }) => jars.has(key)) ? 0 : 1);
   const order = refused
@@ -38,13 +67,23 @@ export function refusalsOf(refused: readonly Refused[], target: Compound, { jars
   const seen = new Set<string>();
   const list: RouteRefusal[] = [];
   for (const { one } of order) {
-    const refusal = refusalOf(one);
+    const refusal = withFigures(one, index);
     if (seen.has(refusal.text)) continue;
     seen.add(refusal.text);
     list.push(refusal);
     if (list.length === MOST_REFUSALS) break;
   }
   return list;
+}
+
+/** Rows of tables that are missing on the way, where nothing goes. */
+export function lackingOnTheWay(refused: readonly Refused[], target: Compound, { jars }: Index): RouteRefusal[] {
+  const found = refused.filter(
+    ({ candidate: { product, feeds }, judgement }) =>
+      judgement.why === "unknown" && product !== target && feeds.every(({ key }) => jars.has(key)),
+  );
+  const texts = new Map(found.map((one) => [one.judgement.text, refusalOf(one)]));
+  return [...texts.values()].slice(0, MOST_LACKING);
 }
 
 /** Reactions of jars that somebody might try and that are no way: with the figures of the engine, where it says no as well. */
@@ -56,7 +95,7 @@ export function barred(target: Compound, form: string, index: Index): RouteRefus
       form,
       candidate.feeds.map((feed) => materialOf(feed, index)),
     );
-    if (!judgement.ok && judgement.equation !== undefined) return refusalOf({ candidate, judgement });
+    if (!judgement.ok && judgement.equation !== undefined) return withFigures({ candidate, judgement }, index);
     return {
       code: "no-way",
       text: candidate.bar!,
