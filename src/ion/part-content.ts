@@ -275,4 +275,21 @@ function divided(content: Content, times: number): Content {
 const moleculeText = (part: Part): string =>
   part.counts.has("C") && showsStructure(part) ? part.text : compositionText(part);
 
-const compositionText = ({ text }: Part): string => parseFormula(text).toHill();
+/** Non-metals as the formula of a compound of two of them names them (IUPAC Nomenclature of Inorganic Chemistry 1990, I-4.6.1.2). */
+const IN_ORDER = "B Si C Sb As P N H Te Se S At I Br Cl O F".split(" ");
+
+/** A compound of two non-metals in their order, NH3 and not H3N; anything else in the order of Hill. */
+function compositionText({ text, counts }: Part): string {
+  const formula = parseFormula(text);
+  const symbols = [...counts.keys()];
+  if (
+    symbols.length !== 2 ||
+    !symbols.every((one) => one !== "C" && IN_ORDER.includes(one) && Number.isInteger(counts.get(one)))
+  )
+    return formula.toHill();
+  const count = (one: string): string => (counts.get(one) === 1 ? "" : String(counts.get(one)));
+  return symbols
+    .sort((a, b) => IN_ORDER.indexOf(a) - IN_ORDER.indexOf(b))
+    .map((one) => one + count(one))
+    .join("");
+}

@@ -18,6 +18,8 @@ const MODEL_DOUBT: readonly (readonly [upTo: number, u: number])[] = [
 const AWAY_FROM_25 = 0.1;
 /** A constant whose contribution is below this share of the largest is left out of the inputs. */
 const NEGLIGIBLE = 1e-4;
+/** A contribution below this share of the figure is rounding of the solver: what stays dissolved whatever it binds to rests on no constant. */
+const ROUNDING = 1e-12;
 
 export function activityDoubt(ionicStrength: number): number {
   return MODEL_DOUBT.find(([upTo]) => ionicStrength <= upTo)?.[1] ?? 0.25;
@@ -65,7 +67,7 @@ export function figureMaker(
               { symbol: "Δlog K", label: "constants away from 25 °C, all together" },
             ),
     });
-  const inputs = (figure: Figure, factor: number, extraWater: number) => {
+  const inputs = (value: number, figure: Figure, factor: number, extraWater: number) => {
     const gradient = gradientOf(solution, figure);
     const { doubt, away } = common();
     const list: { input: Quantity; partial: number; weight: number }[] = [];
@@ -94,17 +96,19 @@ export function figureMaker(
       all = Math.hypot(all, partial);
       list.push({ input: constant.input(), partial, weight });
     }
-    if (doubt !== undefined && gradient.activity !== 0)
-      list.push({ input: doubt, partial: -Math.LN10 * gradient.activity * factor, weight: Infinity });
-    if (away !== undefined) list.push({ input: away, partial: all, weight: Infinity });
-    return list.filter(({ weight }) => weight >= NEGLIGIBLE * largest);
+    const least = ROUNDING * Math.abs(value);
+    const ofActivity = -Math.LN10 * gradient.activity * factor;
+    if (doubt !== undefined && Math.abs(ofActivity) > least)
+      list.push({ input: doubt, partial: ofActivity, weight: Infinity });
+    if (away !== undefined && all > least) list.push({ input: away, partial: all, weight: Infinity });
+    return list.filter(({ weight }) => weight >= NEGLIGIBLE * largest && weight > least);
   };
   return {
     make: (value, unit, figure, factor, naming) =>
-      solvedFigure(digits(value), unit, "equilibrium", naming, () => inputs(figure, factor, 0)),
+      solvedFigure(digits(value), unit, "equilibrium", naming, () => inputs(value, figure, factor, 0)),
     amount: (molality, figure, naming) =>
       solvedFigure(digits(molality * kilograms), "mol", "equilibrium", naming, () =>
-        inputs(figure, kilograms, molality),
+        inputs(molality * kilograms, figure, kilograms, molality),
       ) as Quantity<"amount of substance">,
   };
 }

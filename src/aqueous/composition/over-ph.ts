@@ -1,6 +1,5 @@
 // A mixture over a range of pH: what is left of each metal, and which solids stand.
 
-import { parseFormula } from "../../formula";
 import { readable } from "../../foundation/readable";
 import { type MassText, type Quantity, type QuantityLike, quantity, type VolumeText } from "../../quantity";
 import { guard } from "../argument";
@@ -10,6 +9,7 @@ import type { Dissolved } from "../mixture/material";
 import { pHInput } from "../mixture/request";
 import { debyeHueckelSlope } from "../solve/davies";
 import { aqueousComposition, originOf } from "./composition";
+import { shownFormula } from "./parts";
 
 /** Ions, and the range to look over. */
 export interface OverPHRequest extends AdditionOptions {
@@ -85,7 +85,7 @@ export function solidsOverPH(request: OverPHRequest): OverPH {
   const { equilibrium, species, conditions, components } = model;
   const { system, tableau } = equilibrium;
   const perLitre = kilograms / read.water.toNumber("kg");
-  const names = components.map((key) => parseFormula(model.network.formulaOf(key)).toString());
+  const names = components.map((key) => shownFormula(model.network.formulaOf(key)));
   const points: AtPH[] = [];
   const stood = new Set<string>();
   const taken = new Set<number>();

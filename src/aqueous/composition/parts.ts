@@ -4,6 +4,7 @@ import { massOf } from "../../amount";
 import { parseFormula } from "../../formula";
 import { lazily } from "../../foundation/lazy";
 import { memoised } from "../../foundation/memo";
+import { constitutionOf } from "../../ion";
 import type { Solved } from "../mixture/mixture";
 import { HYDRON } from "../mixture/notation";
 import type { Read } from "../mixture/request";
@@ -20,8 +21,12 @@ import type { FigureMaker } from "./figures";
 /** Molality below which a species is not worth a line. */
 const TRACE = 1e-30;
 
-/** A formula as the formula layer prints it. */
-const shownFormula = /* @__PURE__ */ memoised(2000, (text: string) => parseFormula(text).toString());
+/** An ion as the table of ions writes it, anything else as the formula layer prints it. */
+export const shownFormula = /* @__PURE__ */ memoised(2000, (text: string) => {
+  const formula = parseFormula(text);
+  const { cations, anions } = formula.charge === 0 ? { cations: [], anions: [] } : constitutionOf(formula);
+  return (cations[0] ?? anions[0])?.formula ?? formula.toString();
+});
 
 export function speciesOf({ model, solution }: Solved, maker: FigureMaker): DissolvedSpecies[] {
   const order = model.species.map((_, i) => i).filter((i) => solution.molality[i]! > TRACE);

@@ -4,12 +4,18 @@ import { Formula, parseFormula } from "../../formula";
 import { byElements } from "../../formula/internal";
 import { attempt } from "../../foundation/error";
 import { constitutionOf, sameSubstance } from "../../ion";
-import { bareIon } from "../../ion/internal";
+import { ACID_STEPS, bareIon, chargeOfIon } from "../../ion/internal";
 import { registryFormulas } from "./registry-index";
 
-/** The registry's formulas by what they are made of. */
+/** Acids and bases of the steps that are no ions: glycine is written as there, not as a salt of the hydron. */
+const molecules = (): readonly string[] =>
+  ACID_STEPS()
+    .flatMap(({ acid, base }) => [acid, base])
+    .filter((formula) => chargeOfIon(formula) === 0);
+
+/** Formulas of the tables by what they are made of, the registry's before the others. */
 const spellings = /* @__PURE__ */ byElements(
-  registryFormulas,
+  () => [...registryFormulas(), ...molecules()],
   (formula) => formula,
   (formulas) => new Map([...formulas].reverse().map((formula) => [constitutionOf(formula).identity, formula])),
 );
