@@ -21,6 +21,7 @@ import { weigh } from "./planning/scale";
 import { type Drying, dryingIn } from "./procedure/drying";
 import { type Procedure, procedureOf } from "./procedure/kind";
 import { checkRinse } from "./procedure/rinsing";
+import { keyOfFormula } from "./reaction/species";
 import { plain, takenRequest } from "./request/door";
 import { settingOf } from "./request/read-setting";
 import type { PlanRequest } from "./request/request";
@@ -37,6 +38,8 @@ export interface Weighing {
   readonly material: string;
   /** Formula as the pack holds it. */
   readonly form: string;
+  /** The same in the one spelling of `canonicalFormula`: what rows are joined by. */
+  readonly key: string;
   /** What the sums ask for. */
   readonly exact: Quantity<"mass"> | Quantity<"volume">;
   /** The same to the step of the balance or cylinder: what to take. */
@@ -170,6 +173,7 @@ function computed(request: PlanRequest, stored: readonly Figure[] | undefined): 
       setting.materials.map(({ shelf, formName }, i) => ({
         material: shelf.name,
         form: formName,
+        key: keyOfFormula(formName),
         exact: exact[i]!,
         portion: portions[i]!,
         excess: materialBalance.supplied[i]!.excess,

@@ -4,6 +4,7 @@ import type { BalancedEquation } from "../equation";
 import { molarMass } from "../formula";
 import { type Plan, type PlanRequest, planPreparation, type ShelfMaterial } from "../preparation";
 import { type Quantity, quantity, sum } from "../quantity";
+import { canonicalFormula } from "../substance";
 import { formulaFrom } from "./compound";
 import { equationOf } from "./equation";
 import { type Evidence, evidenceOf } from "./evidence";
@@ -217,6 +218,7 @@ export function inventoryOf(draft: Draft): RouteMaterial[] {
   return [...lines].map(([material, { form, portions, steps }]) => ({
     material,
     form,
+    key: canonicalFormula(form),
     portion: portions.length === 1 ? portions[0]! : sum(portions),
     steps,
   }));
@@ -297,8 +299,9 @@ export function equipmentOf({ found, planned }: Draft): string[] {
 
 export function gasOf(draft: Draft): Route["gas"] {
   return draft.planned.flatMap(({ unit }, i) =>
-    unit.gas.map(({ formula, volume, hood }) => ({
+    unit.gas.map(({ formula, key, volume, hood }) => ({
       formula,
+      key,
       volume: volume.times(times(draft, i)) as Quantity<"volume">,
       hood,
       step: i + 1,

@@ -8,6 +8,7 @@ import { INSPECT, shownAs } from "../foundation/shown";
 import { type FeasibilityReason, planPreparation } from "../preparation";
 import { plain } from "../preparation/internal";
 import { type Quantity, quantity } from "../quantity";
+import { canonicalFormula } from "../substance";
 import { formulaFrom } from "./compound";
 import {
   type Before,
@@ -86,6 +87,7 @@ function stepOf(draft: Draft, i: number, before: (step: FoundStep) => Before): R
     name: () => candidate.family.name,
     equation: () => unit.equation,
     product: () => formulaFrom(productOf(step)).toUnicode(),
+    key: () => canonicalFormula(productOf(step)),
     kept: () => (step.inLiquor ? "liquor" : "solid"),
     plan: () =>
       planPreparation(
@@ -117,6 +119,7 @@ export function routeOf(draft: Draft, rank: Rank, swaps: () => readonly Swap[]):
     {
       kind: () => "route",
       target: () => target,
+      key: () => canonicalFormula(target),
       steps: () => steps,
       wanted: () => wish.wanted,
       yield: () =>

@@ -77,6 +77,8 @@ export interface RouteStep {
   readonly equation: BalancedEquation;
   /** What it makes, in the form that stands. */
   readonly product: string;
+  /** The same in the one spelling of `canonicalFormula`: what rows are joined by. */
+  readonly key: string;
   /** Whether it is brought out, or stays dissolved and is used as the liquor it is in. */
   readonly kept: "solid" | "liquor";
   /** For as much as the next step, or the wanted mass, asks of it. */
@@ -99,6 +101,8 @@ export interface RouteMaterial {
   readonly material: string;
   /** As printed, crystal water included. */
   readonly form: string;
+  /** The same in the one spelling of `canonicalFormula`: what rows are joined by. */
+  readonly key: string;
   /** Over all steps. */
   readonly portion: Quantity<"mass"> | Quantity<"volume">;
   /** Steps that use it, from 1. */
@@ -117,8 +121,10 @@ export interface Swap {
 export interface Route {
   /** What marks it among records. */
   readonly kind: "route";
-  /** Formula of what is made. */
+  /** Formula of what is made, as printed. */
   readonly target: string;
+  /** The same in the one spelling of `canonicalFormula`: what rows are joined by. */
+  readonly key: string;
   /** In the order of the work. */
   readonly steps: readonly RouteStep[];
   /** Mass of the target that the plans are for. */
@@ -140,6 +146,7 @@ export interface Route {
   /** Gas given off, by step. */
   readonly gas: readonly {
     readonly formula: string;
+    readonly key: string;
     readonly volume: Quantity<"volume">;
     readonly hood: boolean;
     readonly step: number;

@@ -19,18 +19,23 @@ import { PREPARATIONS } from "../data/preparations";
 import { SECOND_TRIAL } from "../data/second-trial";
 import { planOrCode, requestOf } from "../tools/published-plans";
 
-/** mol of each element, and g of what nobody knows. */
-function elementsOf(contents: readonly Contents[]): Map<string, number> {
+/** mol of each element, and g of what nobody knows: of vessels, whose gas is gone, and of what moves between them, gas with it. */
+function elementsOf(vessels: readonly Contents[], moved: readonly Contents[]): Map<string, number> {
   const sums = new Map<string, number>();
   const plus = (symbol: string, n: number): void => {
     sums.set(symbol, (sums.get(symbol) ?? 0) + n);
   };
-  for (const { water, dissolved, solids, other } of contents) {
+  const inside = (one: Contents) => [...one.dissolved, ...one.solids];
+  const all = [
+    ...vessels.map((one) => ({ ...one, entries: inside(one) })),
+    ...moved.map((one) => ({ ...one, entries: [...inside(one), ...one.gas] })),
+  ];
+  for (const { water, entries, other } of all) {
     const moles = water.in("g").toNumber() / 18.015;
     plus("H", 2 * moles);
     plus("O", moles);
     plus("?", other.in("g").toNumber());
-    for (const { formula, amount } of [...dissolved, ...solids]) {
+    for (const { formula, amount } of entries) {
       const parsed = parseFormula(formula);
       for (const symbol of parsed.symbols) plus(symbol, amount.in("mol").toNumber() * parsed.count(symbol).valueOf());
     }
@@ -40,8 +45,11 @@ function elementsOf(contents: readonly Contents[]): Map<string, number> {
 
 /** Elements conserved over one step, within the rounding of the printed molar mass of water. */
 function conserved(step: ProcedureStep): void {
-  const into = elementsOf([step.before, ...step.put]);
-  const out = elementsOf([step.after, ...step.left.map((one) => one.contents)]);
+  const into = elementsOf([step.before], step.put);
+  const out = elementsOf(
+    [step.after],
+    step.left.map((one) => one.contents),
+  );
   for (const symbol of new Set([...into.keys(), ...out.keys()])) {
     const [a, b] = [into.get(symbol) ?? 0, out.get(symbol) ?? 0];
     const size = Math.max(Math.abs(a), Math.abs(b), 1e-9);

@@ -6,6 +6,7 @@ import { constitutionOf } from "../../ion";
 import { type Quantity, quantity } from "../../quantity";
 import { HOLDING_LIGANDS } from "../data/waste";
 import { componentsOf } from "../feasibility/beaker";
+import { keyOfFormula } from "../reaction/species";
 import type { Books } from "./books";
 import { ownStanding } from "./equilibrium";
 import type { Matter } from "./matter";
@@ -14,6 +15,8 @@ import type { Matter } from "./matter";
 export interface Complexed {
   /** The ion that has most of it. */
   readonly formula: string;
+  /** The same in the one spelling of `canonicalFormula`: what rows are joined by. */
+  readonly key: string;
   /** Symbol of the element. */
   readonly metal: string;
   /** Name or formula of the ligand. */
@@ -58,11 +61,12 @@ export function complexesOf(pot: { readonly books: Books }): Complexed[] {
     const found = complexIn(matter);
     if (found === undefined) continue;
     const { ion: formula, ligand } = found;
+    const key = keyOfFormula(formula);
     for (const { symbol: metal, count } of found.metals) {
-      const key = `${formula} ${metal}`;
+      const held = `${key} ${metal}`;
       const more = amount.times(count);
-      const all = inFormulas.get(key)?.amount.plus(more) ?? more;
-      inFormulas.set(key, { formula, metal, ligand, amount: named(metal, all, ligand) });
+      const all = inFormulas.get(held)?.amount.plus(more) ?? more;
+      inFormulas.set(held, { formula, key, metal, ligand, amount: named(metal, all, ligand) });
     }
   }
   const own = [...inFormulas.values()];
@@ -78,9 +82,11 @@ export function complexesOf(pot: { readonly books: Books }): Complexed[] {
       const found = symbol === undefined || isOwn(symbol) ? undefined : beaker.bound(key, ligand);
       if (symbol === undefined || found === undefined || found.moles < WORTH * beaker.dissolved(key)) return [];
       const amount = quantity({ value: found.moles.toPrecision(4), unit: "mol" }).times(kilograms);
+      const formula = parseFormula(found.formula).toUnicode();
       return [
         {
-          formula: parseFormula(found.formula).toUnicode(),
+          formula,
+          key: keyOfFormula(formula),
           metal: symbol,
           ligand: name,
           amount: named(symbol, amount, name),

@@ -1,7 +1,10 @@
 // What stands in a vessel between two operations, as a person may look at it.
 
 import { lazily } from "../../foundation/lazy";
+import { PRINTING } from "../../foundation/readable";
 import type { Quantity } from "../../quantity";
+import { isGas } from "../reaction/fluids";
+import { keyOfFormula } from "../reaction/species";
 import type { Books } from "./books";
 import { type Complexed, complexesOf } from "./complexes";
 import { type Entry, massOf } from "./entry";
@@ -11,6 +14,8 @@ import { phOf } from "./equilibrium";
 export interface SolidInside {
   /** As printed, crystal water included. */
   readonly formula: string;
+  /** The same in the one spelling of `canonicalFormula`: what rows are joined by. */
+  readonly key: string;
   /** In formula units. */
   readonly amount: Quantity<"amount of substance">;
   /** Dry, crystal water included. */
@@ -23,6 +28,8 @@ export interface SolidInside {
 export interface SoluteInside {
   /** As printed, without crystal water. */
   readonly formula: string;
+  /** The same in the one spelling of `canonicalFormula`: what rows are joined by. */
+  readonly key: string;
   /** In formula units. */
   readonly amount: Quantity<"amount of substance">;
 }
@@ -35,7 +42,7 @@ export interface Contents {
   readonly temperature: Quantity<"temperature">;
   /** Everything that is in the vessel. */
   readonly mass: Quantity<"mass">;
-  /** No more than this, since salts make a liquor denser than water; undefined where there is none, or how much is not known. */
+  /** No more than this, since salts make a liquor denser than water; undefined where there is none, or how much is not known, and above 100 °C. */
   readonly volume: Quantity<"volume"> | undefined;
   /** At the equilibrium of the mixture; undefined where the model does not reach. */
   readonly pH: Quantity<"number"> | undefined;
@@ -45,7 +52,7 @@ export interface Contents {
   readonly dissolved: readonly SoluteInside[];
   /** Metals that a ligand holds in solution, by the formula or by the equilibrium of the mixture. */
   readonly complexes: readonly Complexed[];
-  /** Given off so far, and no longer there. */
+  /** Given off so far, and no longer there; of what comes in or leaves as gas, the gas itself. */
   readonly gas: readonly SoluteInside[];
   /** What the packs contain beside their forms, and nobody knows what it is. */
   readonly other: Quantity<"mass">;
@@ -53,7 +60,11 @@ export interface Contents {
   readonly unknown: readonly string[];
 }
 
-const solute = ({ matter, amount }: Entry): SoluteInside => ({ formula: matter.name, amount: amount.to("mol") });
+const solute = ({ matter: { name }, amount }: Entry): SoluteInside => ({
+  formula: name,
+  key: keyOfFormula(name),
+  amount: amount.to("mol"),
+});
 
 /** What the view is read from. */
 interface Vessel {
@@ -62,13 +73,16 @@ interface Vessel {
   readonly volume: Quantity;
 }
 
+const BOILS = 100;
+const isLiquid = (temperature: Quantity<"temperature">): boolean => temperature.toNumber("°C") <= BOILS;
+
 export const viewOf = (pot: Vessel): Contents =>
   lazily<Contents>({
     water: () => pot.books.water as Quantity<"mass">,
     temperature: () => pot.books.temperature,
     mass: () => pot.mass as Quantity<"mass">,
     volume: () =>
-      pot.books.waterMissing.length === 0 && pot.books.water.isPositive()
+      pot.books.waterMissing.length === 0 && pot.books.water.isPositive() && isLiquid(pot.books.temperature)
         ? (pot.volume.named({
             symbol: "V",
             label: "volume, at most",
@@ -79,6 +93,7 @@ export const viewOf = (pot: Vessel): Contents =>
     solids: () =>
       pot.books.solids.map((one) => ({
         formula: one.matter.name,
+        key: keyOfFormula(one.matter.name),
         amount: one.amount.to("mol"),
         mass: massOf(one) as Quantity<"mass">,
         origin: one.origin,
@@ -89,3 +104,15 @@ export const viewOf = (pot: Vessel): Contents =>
     other: () => pot.books.other as Quantity<"mass">,
     unknown: () => [...pot.books.waterMissing, ...pot.books.unknown],
   });
+
+/** What moves in or out of a vessel: gas on its way is booked as a thing put in, and handed out as the gas it is. */
+export function movedView({ books, contents }: Vessel & { readonly contents: Contents }): Contents {
+  const { solids, dissolved, water } = books;
+  const isGasAlone = solids.length > 0 && dissolved.length === 0 && water.isZero();
+  if (!isGasAlone || !solids.every(({ matter }) => isGas(matter.formula, true))) return contents;
+  return lazily<Contents, Omit<Contents, "solids" | "gas">, object>(
+    { solids: () => [], gas: () => solids.map(solute) },
+    contents,
+    PRINTING,
+  );
+}

@@ -70,6 +70,8 @@ export interface FeasibilityReason {
 export interface FormedSolid {
   /** As printed, crystal water included. */
   readonly formula: string;
+  /** The same in the one spelling of `canonicalFormula`: what rows are joined by. */
+  readonly key: string;
   /** In formula units. */
   readonly amount: Quantity<"amount of substance">;
   /** Dry, crystal water included. */

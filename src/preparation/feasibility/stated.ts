@@ -8,6 +8,7 @@ import { type Quantity, quantity, sum } from "../../quantity";
 import { cite } from "../data/sources";
 import type { Batch } from "../planning/batch";
 import { massFor } from "../reaction/account";
+import { keyOfFormula } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import type { Feasibility, FeasibilityReason, Figure, FormedSolid, Reason, Ruling } from "./feasibility";
 import { restsOn } from "./room";
@@ -36,6 +37,7 @@ function formedSolid({ formula, moles, share }: Ruling["solids"][number], theory
   });
   return {
     formula,
+    key: keyOfFormula(formula),
     amount: amount as FormedSolid["amount"],
     mass: massFor(amount, parseFormula(formula), { symbol: `m(${formula})`, label: `${formula} that stands` }),
     share: quantity({ value: rounded(share), unit: "" }, { label: `part of its metal that is in ${formula}` }),

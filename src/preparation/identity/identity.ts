@@ -7,6 +7,7 @@ import { bringsFacts, withItsFacts } from "../../foundation/facts";
 import { readable } from "../../foundation/readable";
 import { type Quantity, quantity } from "../../quantity";
 import { expectDimension } from "../../quantity/internal";
+import { canonicalFormula } from "../../substance";
 import { PlanError } from "../error";
 import { exact } from "../planning/exact";
 import { reading } from "../reaction/account";
@@ -136,6 +137,7 @@ export function identified(request: MassLossRequest, scatter: Quantity): Identit
     const square = (off.loss ?? 0) ** 2 + (off.acid ?? 0) ** 2;
     const candidate = {
       formula: nameOfFormula(formula),
+      key: canonicalFormula(formula),
       residue: nameOfFormula(residue),
       condition,
       expectedLoss,

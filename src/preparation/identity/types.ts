@@ -37,6 +37,8 @@ export interface MassLossRequest extends LookupOptions {
 export interface IdentityCandidate {
   /** As printed, crystal water included. */
   readonly formula: string;
+  /** The same in the one spelling of `canonicalFormula`: what rows are joined by. */
+  readonly key: string;
   /** What is taken to be left of it. */
   readonly residue: string;
   /** What is assumed of air and heat. */

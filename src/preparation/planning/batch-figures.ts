@@ -18,6 +18,7 @@ export interface BatchFigures {
   /** The product in the form that was asked for, and how much of it the limiting material can give. */
   readonly product: {
     readonly formula: string;
+    readonly key: string;
     readonly name: string;
     readonly amount: Quantity<"amount of substance">;
     readonly theoreticalYield: Quantity<"mass">;

@@ -20,7 +20,7 @@ import { type Account, accountFor, massFor } from "../reaction/account";
 import { type Candidate, candidatesFor } from "../reaction/candidates";
 import { dissolvingHeatOf } from "../reaction/dissolving-heat";
 import { heatOf } from "../reaction/heat";
-import { coreOf, speciesAside } from "../reaction/species";
+import { coreOf, keyOfFormula, speciesAside } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import type { StepCautions } from "../safety/step-cautions";
 import { type ByProduct, byProductsOf, type Left, wasteOf } from "../safety/waste";
@@ -115,7 +115,12 @@ function gasFormed({ drafts }: Work, { formed }: Account) {
     const own = formed.find((one) => one.formula === matter.name && one.amount.compare(amount) === 0);
     const named = amount.to("mol").named({ symbol: `n(${matter.name})`, rule: "what the steps give off" });
     return {
-      formed: own ?? { formula: matter.name, amount: named, mass: massFor(named, matter.formula) },
+      formed: own ?? {
+        formula: matter.name,
+        key: keyOfFormula(matter.name),
+        amount: named,
+        mass: massFor(named, matter.formula),
+      },
       matter: matter.formula,
       gas: true,
     };
@@ -216,6 +221,7 @@ export function batchOf(
     materialBalance: () => account,
     product: () => ({
       formula: product.name,
+      key: keyOfFormula(product.name),
       name: request.productName ?? product.name,
       amount: formed.amount,
       theoreticalYield,

@@ -4,6 +4,7 @@ import type { Quantity } from "../../quantity";
 import { massOf } from "../contents/entry";
 import { matterOf } from "../contents/matter";
 import { POT, type Work } from "../procedure/bench";
+import { keyOfFormula } from "../reaction/species";
 import type { Setting } from "../request/setting";
 import { planned } from "./exact";
 
@@ -11,6 +12,8 @@ import { planned } from "./exact";
 export interface KeptLiquor {
   /** What it is a solution of, as printed, without crystal water. */
   readonly formula: string;
+  /** The same in the one spelling of `canonicalFormula`: what rows are joined by. */
+  readonly key: string;
   /** In formula units. */
   readonly amount: Quantity<"amount of substance">;
   /** Of the whole liquor. */
@@ -20,7 +23,7 @@ export interface KeptLiquor {
   /** Mass fraction of `formula`. */
   readonly strength: Quantity<"number">;
   /** What else is dissolved in it, by mass of the whole, where it is worth a word. */
-  readonly also: readonly { readonly formula: string; readonly share: Quantity<"number"> }[];
+  readonly also: readonly { readonly formula: string; readonly key: string; readonly share: Quantity<"number"> }[];
 }
 
 /** The liquor as the last step leaves it; undefined where its water is not known, or none of the product is in it. */
@@ -40,6 +43,7 @@ export function keptLiquorOf({ product }: Setting, { drafts }: Pick<Work, "draft
       }) as Quantity<"number">;
   return {
     formula: core.name,
+    key: keyOfFormula(core.name),
     amount: own.amount.to("mol"),
     mass: pot.mass
       .to("g")
@@ -48,7 +52,8 @@ export function keptLiquorOf({ product }: Setting, { drafts }: Pick<Work, "draft
     strength: share(massOf(own), core.name),
     also: pot.books.dissolved
       .filter((one) => one !== own)
-      .map((one) => ({ formula: one.matter.name, share: share(massOf(one), one.matter.name) }))
-      .filter((one) => one.share.compare(planned("worthAWord")) > 0),
+      .map((one) => ({ name: one.matter.name, share: share(massOf(one), one.matter.name) }))
+      .filter((one) => one.share.compare(planned("worthAWord")) > 0)
+      .map(({ name, share }) => ({ formula: name, key: keyOfFormula(name), share })),
   };
 }

@@ -17,6 +17,7 @@ export interface Pace {
   /** Share of the air of the room if all were given off at once, by gas. */
   readonly atOnce: readonly {
     readonly formula: string;
+    readonly key: string;
     readonly share: Quantity<"number">;
     readonly limit: Quantity<"number"> | undefined;
   }[];
@@ -43,13 +44,13 @@ export function paceOf(
   const byHeat = rise === undefined ? 0 : Math.ceil(rise.dividedBy(planned("portionWarms")).toNumber(""));
   const portions = Math.min(MOST_PORTIONS, Math.max(Number(PLANNING.leastPortions.value), needed, byHeat));
   const warnings: string[] = [];
-  const atOnce = gases.map(({ formula, volume, hood, limit }) => {
+  const atOnce = gases.map(({ formula, key, volume, hood, limit }) => {
     const share = volume
       .dividedBy(room.volume)
       .to("ppm")
       .named({ symbol: `φ(${formula})`, rule: "share of the room = volume of gas / volume of the room" });
     if (hood) warnings.push(`${formula}: under a hood only, whatever the quantity`);
-    return { formula, share, limit };
+    return { formula, key, share, limit };
   });
   // Steady state: concentration = rate / (changes × volume of the room), so time = volume / (limit × changes × room).
   const times = gases.flatMap(({ formula, volume, limit }) => {

@@ -13,6 +13,8 @@ import { exact } from "./exact";
 export interface GasEvolved {
   /** As printed, with subscripts. */
   readonly formula: string;
+  /** The same in the one spelling of `canonicalFormula`: what rows are joined by. */
+  readonly key: string;
   /** When the reaction runs to its end. */
   readonly amount: Quantity<"amount of substance">;
   /** At the temperature and pressure of the plan. */
@@ -49,6 +51,7 @@ export function gasesOf(
       const row = gasRow(matter);
       return {
         formula: formed.formula,
+        key: formed.key,
         amount: formed.amount,
         volume: gasVolume(formed.amount, { ...conditions, ...(row && { gas: row.formula }) }),
         hood: row?.hood === true,

@@ -3,7 +3,7 @@
 import { frozen } from "../../foundation/frozen";
 import { lazily } from "../../foundation/lazy";
 import type { Quantity, StrengthDimension } from "../../quantity";
-import type { Contents } from "../contents/contents";
+import { type Contents, movedView } from "../contents/contents";
 import type { Operation } from "../operation/operation";
 import type { StepCaution, StepCautions } from "../safety/step-cautions";
 import type { Care, Draft, Look } from "./bench";
@@ -104,8 +104,8 @@ export function stepsOf(
       blank: () => draft.blank,
       before: () => draft.before.contents,
       after: () => draft.after.contents,
-      put: () => draft.put.map((pot) => pot.contents),
-      left: () => draft.left.map(({ what, pot }) => ({ what, contents: pot.contents })),
+      put: () => draft.put.map(movedView),
+      left: () => draft.left.map(({ what, pot }) => ({ what, contents: movedView(pot) })),
     });
   });
 }

@@ -6,7 +6,7 @@ import { PlanError } from "../error";
 import { exact } from "../planning/exact";
 import type { Material } from "../shelf/material";
 import { baseAmong, baseForAcids } from "./neutralising";
-import { nameOfFormula, type Species } from "./species";
+import { keyOfFormula, nameOfFormula, type Species } from "./species";
 
 /** What one material contributes. */
 export interface Supplied {
@@ -14,6 +14,8 @@ export interface Supplied {
   readonly material: string;
   /** As printed, crystal water included. */
   readonly form: string;
+  /** The same in the one spelling of `canonicalFormula`: what rows are joined by. */
+  readonly key: string;
   /** Species of the equation that the material supplies. */
   readonly species: string;
   /** Mass or volume taken. */
@@ -34,6 +36,8 @@ export interface Supplied {
 export interface Formed {
   /** As printed, with subscripts; crystal water included. */
   readonly formula: string;
+  /** The same in the one spelling of `canonicalFormula`: what rows are joined by. */
+  readonly key: string;
   /** At the extent of the batch. */
   readonly amount: Quantity<"amount of substance">;
   /** At the extent of the batch. */
@@ -59,7 +63,14 @@ export function formedBy(extent: Quantity, species: Species): Formed {
   const { name, formula, coefficient, molarMass: molar } = species;
   const multiple = coefficient === 1n ? extent : extent.times(coefficient);
   const amount = multiple.named({ symbol: `n(${name})`, rule: "amount = extent × coefficient" });
-  return { formula: name, amount, mass: massFor(amount, formula, undefined, molar) };
+  return {
+    formula: name,
+    get key() {
+      return keyOfFormula(name);
+    },
+    amount,
+    mass: massFor(amount, formula, undefined, molar),
+  };
 }
 
 export function massFor(
@@ -125,6 +136,9 @@ export function accountOfAmounts(
     return {
       material: material.shelf.name,
       form: material.formName,
+      get key() {
+        return keyOfFormula(material.formName);
+      },
       species: species.name,
       portion: portions[i]!,
       amount: amounts[i]!,

@@ -13,7 +13,7 @@ import { madeOf } from "../../substance/internal";
 import { CHANGED_IN_AIR } from "../data/air";
 import { BASIC_SALTS, PRECIPITATES } from "../data/ignition";
 import type { Formed } from "./account";
-import { nameOfFormula } from "./species";
+import { keyOfFormula, nameOfFormula } from "./species";
 
 /** Colder than any room that something is dried in, °C. */
 const COLD_ROOM = 5;
@@ -22,6 +22,8 @@ const COLD_ROOM = 5;
 export interface Candidate {
   /** As printed, crystal water included. */
   readonly formula: string;
+  /** The same in the one spelling of `canonicalFormula`: what rows are joined by. */
+  readonly key: string;
   /** The formula the plan is made for. */
   readonly wanted: boolean;
   /** Mass of this formula that the same metal gives. */
@@ -128,28 +130,37 @@ export function candidatesFor(
   from: readonly Formula[],
   extra: readonly string[],
 ): Candidate[] {
-  const wanted: Candidate = { formula: formed.formula, wanted: true, theoreticalYield: formed.mass };
-  const key = keyElement(product);
-  if (key === undefined) return [wanted];
+  const wanted: Candidate = candidate(formed.formula, true, formed.mass);
+  const element = keyElement(product);
+  if (element === undefined) return [wanted];
   const metal = formed.amount
-    .times(product.count(key))
-    .named({ symbol: `n(${key})`, rule: `amount of ${key} = amount × atoms of ${key} in the formula` });
+    .times(product.count(element))
+    .named({ symbol: `n(${element})`, rule: `amount of ${element} = amount × atoms of ${element} in the formula` });
   return [
     wanted,
-    ...othersOf(product, formed.formula, key, from, extra).map((other) => candidateOf(other, metal, key)),
+    ...othersOf(product, formed.formula, element, from, extra).map((other) => candidateOf(other, metal, element)),
   ];
 }
 
-function candidateOf({ name, perAtom }: Other, metal: Quantity, key: string): Candidate {
+const candidate = (formula: string, wanted: boolean, theoreticalYield: Quantity<"mass">): Candidate => ({
+  formula,
+  get key() {
+    return keyOfFormula(formula);
+  },
+  wanted,
+  theoreticalYield,
+});
+
+function candidateOf({ name, perAtom }: Other, metal: Quantity, element: string): Candidate {
   const theoreticalYield = metal
     .times(perAtom)
     .to("g")
     .named({
       symbol: `m(${name})`,
-      label: `the same ${key} as ${name}`,
-      rule: `mass = amount of ${key} / atoms in the formula × molar mass`,
+      label: `the same ${element} as ${name}`,
+      rule: `mass = amount of ${element} / atoms in the formula × molar mass`,
     });
-  return { formula: name, wanted: false, theoreticalYield };
+  return candidate(name, false, theoreticalYield);
 }
 
 const rememberedAir = /* @__PURE__ */ remembering<readonly Formula[]>(200);

@@ -10,6 +10,7 @@ import { lazily } from "../../foundation/lazy";
 import { remembering } from "../../foundation/memo";
 import { crystalWater } from "../../hydrate";
 import { type Quantity, quantity } from "../../quantity";
+import { canonicalFormula } from "../../substance";
 
 /** A metal in a formula, with its atoms. */
 interface MetalIn {
@@ -31,6 +32,11 @@ export interface Species {
 
 /** The formula as it is printed and used in symbols; the phase belongs to the equation, not to the name. */
 export const nameOfFormula = (formula: Formula): string => withoutPhase(formula).toUnicode();
+
+const rememberedKeys = /* @__PURE__ */ remembering<string>(1000);
+
+/** The one spelling of a formula, however it is printed. */
+export const keyOfFormula = (printed: string): string => rememberedKeys(printed, () => canonicalFormula(printed));
 
 export function speciesOf(side: BalancedEquation["reactants"]): Species[] {
   return side.map(({ formula, coefficient }) =>

@@ -51,8 +51,8 @@ function yieldsOf(read: ReadRecipe, theory: Quantity | undefined): RecipeYield[]
   });
 }
 
-function gasOf({ formula, amount }: Formed): RecipeGas {
-  return { formula, amount, volume: gasVolume(amount, {}) };
+function gasOf({ formula, key, amount }: Formed): RecipeGas {
+  return { formula, key, amount, volume: gasVolume(amount, {}) };
 }
 
 /**

@@ -125,6 +125,8 @@ export interface RecipeFinding {
 export interface RecipeGas {
   /** As printed. */
   readonly formula: string;
+  /** The same in the one spelling of `canonicalFormula`: what rows are joined by. */
+  readonly key: string;
   /** At the full extent of the reaction. */
   readonly amount: Quantity<"amount of substance">;
   /** At 25 °C and 101.325 kPa. */

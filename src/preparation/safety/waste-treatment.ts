@@ -178,6 +178,8 @@ export interface Held {
   readonly ligand: string;
   /** The complex that has most of it. */
   readonly formula: string;
+  /** The same in the one spelling of `canonicalFormula`: what rows are joined by. */
+  readonly key: string;
   /** Of the metal in such complexes. */
   readonly amount: Quantity<"amount of substance">;
 }

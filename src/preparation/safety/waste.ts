@@ -113,7 +113,7 @@ function metalsIn(pot: Pot, solutes: readonly Dissolved[]): DissolvedMetal[] {
           ? []
           : complexesOf(pot)
               .filter(({ metal }) => metal === symbol)
-              .map(({ ligand, formula, amount: n }) => ({ ligand, formula, amount: n })),
+              .map(({ ligand, formula, key, amount: n }) => ({ ligand, formula, key, amount: n })),
     });
   });
 }

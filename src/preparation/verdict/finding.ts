@@ -48,6 +48,8 @@ export interface Finding {
 export interface Yield {
   /** The formula that the mass is compared with. */
   readonly formula: string;
+  /** The same in the one spelling of `canonicalFormula`: what rows are joined by. */
+  readonly key: string;
   /** Is it the product of the plan, and not another form? */
   readonly wanted: boolean;
   /** Mass of this formula if nothing is lost. */

@@ -18,8 +18,9 @@ import { overheated } from "./overheated";
 import { impure, isApart, knownUnwashed, liquorOff, shortBySight, spilled } from "./seen";
 
 export function yieldsOf(batch: Batch, dry: Quantity): Yield[] {
-  return batch.candidates.map(({ formula, wanted, theoreticalYield }) => ({
+  return batch.candidates.map(({ formula, key, wanted, theoreticalYield }) => ({
     formula,
+    key,
     wanted,
     theoreticalYield,
     percentYield: dry

@@ -29,6 +29,7 @@ import { type NameReading, readingsOf } from "../names/readings";
 import { plainName } from "../names/words";
 import { solutionSoldAs, type TextRange } from "../shop/shop";
 import { remarksOfShop } from "../shop/shop-remarks";
+import { canonicalFormula } from "./canonical";
 import { factsOf, numbered } from "./registry-facts";
 import { kinOf, namesOfRow, rowOf } from "./registry-index";
 import { celsius, stepsOf, type ThermalStep, thermalNoteOf, thermalOf } from "./thermal";
@@ -137,7 +138,7 @@ export class Substance {
   constructor(formula: string, notation: Notation, asked?: string) {
     const row = rowOf(notation);
     const named = tryNameOf(formula);
-    this.formula = row?.formula ?? formula;
+    this.formula = row?.formula ?? canonicalFormula(formula);
     this.name = row?.name ?? (named.ok ? named.value : formula);
     this.listed = row !== undefined;
     const facts = row === undefined ? undefined : factsOf(row);
