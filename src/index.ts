@@ -9,7 +9,7 @@ export * from "./formula";
 export * from "./foundation";
 export * from "./hydrate";
 export * from "./ion";
-export type { Recorded } from "./json";
+export type { Recorded, RecordRefusal } from "./json";
 export { fromJSON, tryFromJSON } from "./json";
 export * from "./preparation";
 export * from "./quantity";

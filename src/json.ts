@@ -10,7 +10,7 @@ import {
 import { type Facts, factsFromJSON } from "./facts";
 import { type Formula, formulaFromJSON } from "./formula";
 import { isRecord, shown } from "./foundation/argument";
-import { attempt, PreparativeError, type Result } from "./foundation/error";
+import { attempt, type ErrorWithCode, PreparativeError, type Result } from "./foundation/error";
 import {
   type Chain,
   chainFromJSON,
@@ -23,7 +23,8 @@ import {
 } from "./preparation";
 import { revived } from "./preparation/internal";
 import { type Quantity, quantityFromJSON } from "./quantity";
-import { type Route, routeFromJSON } from "./route";
+import { type Route, type RouteErrorDetails, routeFromJSON } from "./route";
+import type { SheetRefusal } from "./sheet";
 import { type Solubility, solubilityFromJSON } from "./solubility";
 import { type Substance, type SubstanceRecord, substanceFromJSON } from "./substance";
 
@@ -82,10 +83,20 @@ export function fromJSON(data: unknown): Recorded {
 }
 
 /**
+ * Why a record was refused: it is none of the library's, or what it records cannot be read.
+ *
+ * @category Errors
+ * @example
+ * const outcome = tryFromJSON({ type: "poem" });
+ * outcome.ok ? "" : outcome.error.code // => "json.unknown-record"
+ */
+export type RecordRefusal = ErrorWithCode<"json.unknown-record" | SheetRefusal["code"], RouteErrorDetails>;
+
+/**
  * As `fromJSON`, but gives the refusal back as data.
  *
  * @category Records
  * @example
  * tryFromJSON({ type: "poem" }).ok // => false
  */
-export const tryFromJSON = (data: unknown): Result<Recorded> => attempt(() => fromJSON(data));
+export const tryFromJSON = (data: unknown): Result<Recorded, RecordRefusal> => attempt(() => fromJSON(data));

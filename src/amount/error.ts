@@ -37,3 +37,11 @@ export type AmountErrorCode =
  * outcome.ok ? "" : outcome.error.code // => "amount.not-positive"
  */
 export class AmountError extends /* @__PURE__ */ errorClass<AmountErrorCode>("AmountError") {}
+
+/** What the details of an amount's error hold, by code. */
+export interface AmountErrorDetails {
+  /** A per cent that does not say of what. */
+  readonly "amount.ambiguous-percent": { readonly readings: readonly string[] };
+  /** No table of densities has the solute. */
+  readonly "amount.no-density-table": { readonly solute: string };
+}

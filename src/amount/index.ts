@@ -16,7 +16,7 @@ export type { DensityOptions } from "./density/density-table";
 export { tabulatedSolutes } from "./density/density-table";
 export type { Glassware, GlasswareKind } from "./density/glassware";
 export { measuredVolume } from "./density/glassware";
-export type { AmountErrorCode } from "./error";
+export type { AmountErrorCode, AmountErrorDetails } from "./error";
 export { AmountError } from "./error";
 export { avogadroConstant, molarGasConstant } from "./gas/constants";
 export {

@@ -1,4 +1,9 @@
-import { errorClass } from "../foundation/error";
+import type { AmountErrorCode, AmountErrorDetails } from "../amount";
+import type { ElementErrorCode } from "../element";
+import type { FormulaErrorCode } from "../formula";
+import { type ErrorWithCode, errorClass } from "../foundation/error";
+import type { QuantityErrorCode } from "../quantity";
+import type { SubstanceErrorCode, SubstanceErrorDetails } from "../substance";
 
 /** Codes of everything the aqueous layer can refuse. */
 export type AqueousErrorCode =
@@ -25,3 +30,48 @@ export type AqueousErrorCode =
  * outcome.ok ? "" : outcome.error.code // => "aqueous.no-data"
  */
 export class AqueousError extends /* @__PURE__ */ errorClass<AqueousErrorCode>("AqueousError") {}
+
+/** Residuals of a mixture that was not solved, relative to what was summed up; `saturation` as ln(Q/K). */
+export interface Residuals {
+  /** Of the components: what was put in less what was found. */
+  readonly mass: number;
+  /** Of the ionic strength. */
+  readonly ionicStrength: number;
+  /** Largest of the solids and gases. */
+  readonly saturation: number;
+  /** Most negative amount of a solid or gas, mol/kg. */
+  readonly negative: number;
+  /** Do all of them hold? */
+  readonly holds: boolean;
+}
+
+/** What the details of an error of a mixture hold, by code. */
+export interface AqueousErrorDetails extends SubstanceErrorDetails, AmountErrorDetails {
+  /** Charge of what was put in, in mol. */
+  readonly "aqueous.charged": { readonly charge: number };
+  /** How far the balances were off. */
+  readonly "aqueous.not-converged": Residuals;
+  /** How far the balances were off. */
+  readonly "aqueous.over-determined": Residuals;
+}
+
+/** Codes of everything that a mixture can be refused with. */
+type MixtureErrorCode =
+  | AqueousErrorCode
+  | SubstanceErrorCode
+  | FormulaErrorCode
+  | ElementErrorCode
+  | AmountErrorCode
+  | QuantityErrorCode;
+
+/**
+ * Why a mixture was refused. Comparing `code` tells what `details` hold.
+ *
+ * @category Errors
+ * @example
+ * const outcome = tryAqueousComposition({ water: "1 kg", dissolved: [{ formula: "Na+", amount: "1 mol" }] });
+ * if (!outcome.ok && outcome.error.code === "aqueous.charged") {
+ *   outcome.error.details.charge // => 1
+ * }
+ */
+export type AqueousRefusal = ErrorWithCode<MixtureErrorCode, AqueousErrorDetails>;

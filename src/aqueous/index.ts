@@ -35,7 +35,7 @@ export type {
   TitrationCurveRequest,
 } from "./dose/titration";
 export { endPoints, indicatorFor, titrationCurve } from "./dose/titration";
-export type { AqueousErrorCode } from "./error";
+export type { AqueousErrorCode, AqueousErrorDetails, AqueousRefusal, Residuals } from "./error";
 export { AqueousError } from "./error";
 export type { GivenConstants, LogarithmLike } from "./mixture/given";
 export type { Dissolved } from "./mixture/material";

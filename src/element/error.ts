@@ -21,3 +21,19 @@ export type ElementErrorCode =
  * outcome.ok ? "" : outcome.error.code // => "element.no-atomic-weight"
  */
 export class ElementError extends /* @__PURE__ */ errorClass<ElementErrorCode>("ElementError") {}
+
+/** What the details of an element's error hold, by code. */
+export interface ElementErrorDetails {
+  /** An element that nature has no one composition of. */
+  readonly "element.no-atomic-weight": {
+    readonly symbol: string;
+    readonly longestLived: number;
+    readonly nuclide: string;
+  };
+  /** A nuclide without a mass in the table: mass numbers that have one. */
+  readonly "element.unknown-nuclide": {
+    readonly symbol: string;
+    readonly massNumber: number;
+    readonly known: readonly number[];
+  };
+}

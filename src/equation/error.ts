@@ -1,5 +1,6 @@
 // Errors of the equation layer.
-import type { FormulaErrorCode } from "../formula";
+import type { ElementErrorCode } from "../element";
+import type { FormulaErrorCode, FormulaErrorDetails } from "../formula";
 import { type ErrorWithCode, errorClass } from "../foundation/error";
 import type { ImpossibleDetails, UnderdeterminedDetails, WrongCoefficientsDetails } from "./error-details";
 
@@ -47,7 +48,7 @@ export type EquationErrorCode =
 export class EquationError extends /* @__PURE__ */ errorClass<EquationErrorCode>("EquationError") {}
 
 /** What the details of an equation's error hold, by code. */
-export interface EquationErrorDetails {
+export interface EquationErrorDetails extends FormulaErrorDetails {
   /** No coefficients balance it. */
   readonly "equation.impossible": ImpossibleDetails;
   /** More than one reaction balances it. */
@@ -66,4 +67,7 @@ export interface EquationErrorDetails {
  *   outcome.error.details.elementary // => ["2 C + O2 -> 2 CO", "C + O2 -> CO2"]
  * }
  */
-export type EquationRefusal = ErrorWithCode<EquationErrorCode | FormulaErrorCode, EquationErrorDetails>;
+export type EquationRefusal = ErrorWithCode<
+  EquationErrorCode | FormulaErrorCode | ElementErrorCode,
+  EquationErrorDetails
+>;

@@ -1,5 +1,6 @@
 // Errors of the formula layer.
-import { errorClass } from "../foundation/error";
+import type { ElementErrorCode, ElementErrorDetails } from "../element";
+import { type ErrorWithCode, errorClass } from "../foundation/error";
 
 /** Codes of everything that can be refused in the formula layer. */
 export type FormulaErrorCode =
@@ -55,3 +56,33 @@ export type FormulaErrorCode =
  * outcome.ok ? "" : outcome.error.code // => "formula.unknown-symbol"
  */
 export class FormulaError extends /* @__PURE__ */ errorClass<FormulaErrorCode>("FormulaError") {}
+
+/** What the details of a formula's error hold, by code. */
+export interface FormulaErrorDetails extends ElementErrorDetails {
+  /** A character that looks like an ASCII one. */
+  readonly "formula.look-alike": { readonly codePoint: string; readonly ascii: string };
+  /** Letters that are no element. */
+  readonly "formula.unknown-symbol": { readonly written: string; readonly hint?: string };
+  /** Ratios that no small whole numbers meet, and what comes nearest. */
+  readonly "formula.no-simple-ratio": {
+    readonly ratios: Readonly<Record<string, number>>;
+    readonly candidates: readonly {
+      readonly formula: string;
+      readonly multiplier: number;
+      readonly deviation: number;
+      readonly residual: number;
+    }[];
+  };
+}
+
+/**
+ * Why a formula was refused: by its own layer, or for an element in it. Comparing `code` tells what `details` hold.
+ *
+ * @category Errors
+ * @example
+ * const outcome = tryParseFormula("CuSo4");
+ * if (!outcome.ok && outcome.error.code === "formula.unknown-symbol") {
+ *   outcome.error.details.written // => "So"
+ * }
+ */
+export type FormulaRefusal = ErrorWithCode<FormulaErrorCode | ElementErrorCode, FormulaErrorDetails>;

@@ -3,7 +3,7 @@
 
 import { ELEMENT_COUNT, nanoWeightTable, symbolAt } from "../element/internal";
 import { hasBrand } from "../foundation/brand";
-import { attempt, type ErrorWithCode, type Result } from "../foundation/error";
+import { attempt, type Result } from "../foundation/error";
 import { Fraction } from "../foundation/fraction";
 import { frozen } from "../foundation/frozen";
 import { withPlainJSON } from "../foundation/plain-json";
@@ -12,7 +12,7 @@ import { headProblem, type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
 import { combine, factorRatio, multiplyParts } from "./algebra";
 import { needReadOptions, notText } from "./argument";
-import { FormulaError, type FormulaErrorCode } from "./error";
+import { FormulaError, type FormulaRefusal } from "./error";
 import { type Composition, evaluate } from "./evaluate";
 import { hillOrder } from "./print/order";
 import { partTexts } from "./print/parts";
@@ -581,6 +581,6 @@ export function formulaFromJSON(record: FormulaRecord): Formula {
  * @example
  * tryParseFormula("H2O").ok // => true
  */
-export function tryParseFormula(text: string, options?: ReadOptions): Result<Formula, ErrorWithCode<FormulaErrorCode>> {
+export function tryParseFormula(text: string, options?: ReadOptions): Result<Formula, FormulaRefusal> {
   return attempt(() => parseFormula(text, options));
 }

@@ -1,6 +1,6 @@
 // Formula: what is in it, and what a mole of it weighs.
 
-export type { FormulaErrorCode } from "./error";
+export type { FormulaErrorCode, FormulaErrorDetails, FormulaRefusal } from "./error";
 export { FormulaError } from "./error";
 export type { FormulaPart, FormulaRecord } from "./formula";
 export { Formula, formulaFromJSON, parseFormula, tryParseFormula } from "./formula";

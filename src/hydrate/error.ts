@@ -26,3 +26,13 @@ export type HydrateErrorCode =
  * outcome.ok ? "" : outcome.error.code // => "hydrate.only-water"
  */
 export class HydrateError extends /* @__PURE__ */ errorClass<HydrateErrorCode>("HydrateError") {}
+
+/** What the details of a hydrate's error hold, by code. */
+export interface HydrateErrorDetails {
+  /** Two forms that can stand for each other in several ways: which element or group counts, and the ratio by it. */
+  readonly "hydrate.several-readings": {
+    readonly from: string;
+    readonly to: string;
+    readonly readings: readonly { readonly per: string; readonly ratio: string }[];
+  };
+}

@@ -3,7 +3,7 @@ export type { CrystalWater, WaterCount } from "./crystal-water";
 export { anhydrousOf, crystalWater, crystalWaterIn, hydrateOf, waterContent } from "./crystal-water";
 export type { EquivalenceReading, FormsOfOne } from "./equivalent";
 export { equivalenceOptions, equivalentMass } from "./equivalent";
-export type { HydrateErrorCode } from "./error";
+export type { HydrateErrorCode, HydrateErrorDetails } from "./error";
 export { HydrateError } from "./error";
 export type { DehydrationStages, DehydrationStep, HydrateForm, HydrateFormData } from "./forms";
 export { knownForms, soldHydrates, stableHydrate, stagedDehydration } from "./forms";

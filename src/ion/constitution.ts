@@ -2,7 +2,7 @@
 // written is asked only where composition leaves a choice (urea or ammonium cyanate), so that Hill order, brackets, CH3COO or
 // C2H3O2 and the kind of hydrate dot make no difference.
 
-import { Formula, parseFormula } from "../formula";
+import { Formula, type FormulaRefusal, parseFormula } from "../formula";
 import { attempt, type Result } from "../foundation/error";
 import { frozen } from "../foundation/frozen";
 import { gcd } from "../foundation/gcd";
@@ -247,6 +247,6 @@ export function hasIon(formula: Formula | string, ion: string): boolean {
  * @example
  * tryConstitutionOf("NACL").ok // => false
  */
-export function tryConstitutionOf(formula: Formula | string): Result<Constitution> {
+export function tryConstitutionOf(formula: Formula | string): Result<Constitution, FormulaRefusal> {
   return attempt(() => constitutionOf(formula));
 }

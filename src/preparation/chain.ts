@@ -16,7 +16,7 @@ import {
   sum,
   type UnitPriceDimension,
 } from "../quantity";
-import { PlanError } from "./error";
+import { PlanError, type PlanRefusal } from "./error";
 import { type Plan, planPreparation, recordOf } from "./plan";
 import { exact } from "./planning/exact";
 import { type Figure, figure, type MovedFigure, movedSince, readFigures } from "./planning/figures";
@@ -344,7 +344,8 @@ function costOfChain(plans: readonly Plan[], made: ReadonlySet<string>, mass: Qu
  * @example
  * tryPlanSequence({ steps: [], wanted: "1 g" }).ok // => false
  */
-export const tryPlanSequence = (request: ChainRequest): Result<Chain> => attempt(() => planSequence(request));
+export const tryPlanSequence = (request: ChainRequest): Result<Chain, PlanRefusal> =>
+  attempt(() => planSequence(request));
 
 /**
  * A chain from the record that `toJSON` wrote.

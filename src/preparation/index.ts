@@ -6,7 +6,7 @@ export type { Complexed } from "./contents/complexes";
 export type { Contents, SolidInside, SoluteInside } from "./contents/contents";
 export type { MeasuringWay } from "./data/measuring";
 export type { WorkStep } from "./data/work-cautions";
-export type { PlanErrorCode } from "./error";
+export type { PlanErrorCode, PlanErrorDetails, PlanRefusal } from "./error";
 export { PlanError } from "./error";
 export type { FeasibilityRequest } from "./feasibility/does-it-go";
 export { doesItGo } from "./feasibility/does-it-go";

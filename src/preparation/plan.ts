@@ -10,7 +10,7 @@ import { headProblem, type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
 import type { Quantity } from "../quantity";
 import type { Cautions } from "../substance";
-import { PlanError } from "./error";
+import { PlanError, type PlanRefusal } from "./error";
 import { feasibilityOf, refuseWhatDoesNotGo } from "./feasibility/does-it-go";
 import type { Feasibility } from "./feasibility/feasibility";
 import { type Assumption, assumptionsOf } from "./planning/assumptions";
@@ -254,7 +254,8 @@ export function planPreparation(request: PlanRequest): Plan {
  * @example
  * tryPlanPreparation({ equation: "Zn + S -> ZnS", product: "ZnS", materials: [], scale: "all" }).ok // => false
  */
-export const tryPlanPreparation = (request: PlanRequest): Result<Plan> => attempt(() => planPreparation(request));
+export const tryPlanPreparation = (request: PlanRequest): Result<Plan, PlanRefusal> =>
+  attempt(() => planPreparation(request));
 
 /**
  * A plan from the record that `toJSON` wrote.

@@ -10,7 +10,7 @@ import { type RecordHead, recordHead } from "../foundation/record";
 import { INSPECT, shownAs } from "../foundation/shown";
 import { anhydrousOf, crystalWater } from "../hydrate";
 import { type Quantity, quantity } from "../quantity";
-import { PlanError } from "./error";
+import { PlanError, type PlanRefusal } from "./error";
 import { identified } from "./identity/identity";
 import type { Identity } from "./identity/types";
 import { behindPlan, type Plan, type PlanRecord, planFromJSON, recordOf } from "./plan";
@@ -355,7 +355,7 @@ function computed(plan: Plan, planned: Before, observations: Observations, store
  * @example
  * typeof tryEvaluateRun // => "function"
  */
-export const tryEvaluateRun = (plan: Plan, observations: Observations): Result<Run> =>
+export const tryEvaluateRun = (plan: Plan, observations: Observations): Result<Run, PlanRefusal> =>
   attempt(() => evaluateRun(plan, observations));
 
 /**

@@ -1,5 +1,5 @@
 // Quantities: how much, in what unit, how sure, and how do we know. Follows the SI Brochure (9th ed.) and JCGM 100 (GUM).
-export type { QuantityErrorCode } from "./error";
+export type { QuantityErrorCode, QuantityErrorDetails, QuantityRefusal } from "./error";
 export { QuantityError } from "./error";
 export type { Given, Step, Working } from "./explain";
 export { explain } from "./explain";

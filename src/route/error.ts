@@ -1,4 +1,5 @@
-import { errorClass } from "../foundation/error";
+import { type ErrorWithCode, errorClass } from "../foundation/error";
+import type { PlanErrorDetails, PlanRefusal } from "../preparation";
 
 /** Codes of everything that can be refused in the route layer. */
 export type RouteErrorCode =
@@ -24,3 +25,21 @@ export type RouteErrorCode =
  * outcome.ok ? "" : outcome.error.code // => "route.unknown-target"
  */
 export class RouteError extends /* @__PURE__ */ errorClass<RouteErrorCode>("RouteError") {}
+
+/** What the details of an error of routes hold, by code. */
+export interface RouteErrorDetails extends PlanErrorDetails {
+  /** The class that no route is given to. */
+  readonly "route.refused-target": { readonly class: string };
+}
+
+/**
+ * Why a search for routes was refused. Comparing `code` tells what `details` hold.
+ *
+ * @category Errors
+ * @example
+ * const outcome = tryFindRoutes({ target: "Pb(N3)2", shelf: [] });
+ * if (!outcome.ok && outcome.error.code === "route.refused-target") {
+ *   outcome.error.details.class // => "explosive"
+ * }
+ */
+export type RouteSearchRefusal = ErrorWithCode<RouteErrorCode | PlanRefusal["code"], RouteErrorDetails>;

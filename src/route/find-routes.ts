@@ -17,7 +17,7 @@ import { changeOfWater } from "./candidates";
 import { type Compound, formOf, formulaFrom, keyOf, madeOf } from "./compound";
 import { SETTINGS } from "./data/settings";
 import { type Draft, draftOf, heatOf, inventoryOf, productOf, triedOf, type Wish } from "./draft";
-import { RouteError } from "./error";
+import { RouteError, type RouteSearchRefusal } from "./error";
 import { judge } from "./judge";
 import { partsOf, rankOf, WEIGHTS } from "./rank";
 import type { RouteRefusal } from "./reason";
@@ -119,6 +119,7 @@ export const routeWeights: RankParts = /* @__PURE__ */ (() => Object.freeze({ ..
 
 /** The target as a formula; a name is looked up. */
 function targetOf(target: string | Formula): string {
+  if (!(target instanceof Formula)) guard.text(target, "target");
   const text = String(target).trim();
   const read = attempt(() => formulaFrom(text).toString());
   const formula = read.ok ? read : tryFormulaOf(text);
@@ -438,4 +439,5 @@ const without = ({ shelf }: RouteRequest, key: string, extra: readonly string[])
  * @example
  * tryFindRoutes({ shelf: [], target: "KCN" }).ok // => false
  */
-export const tryFindRoutes = (request: RouteRequest): Result<Routes> => attempt(() => findRoutes(request));
+export const tryFindRoutes = (request: RouteRequest): Result<Routes, RouteSearchRefusal> =>
+  attempt(() => findRoutes(request));

@@ -1,7 +1,7 @@
 // Route: what can be made from this shelf, and how.
 export type { FamilyCode } from "./data/families";
 export type { TrialEndCode } from "./endings";
-export type { RouteErrorCode } from "./error";
+export type { RouteErrorCode, RouteErrorDetails, RouteSearchRefusal } from "./error";
 export { RouteError } from "./error";
 export type { Evidence as RouteEvidence } from "./evidence";
 export type { RouteRequest, Routes } from "./find-routes";

@@ -10,7 +10,7 @@ import { classBlocks, type Groups } from "./class/class";
 import type { Block, SheetFormat } from "./document/blocks";
 import { render } from "./document/render";
 import type { Page } from "./document/style";
-import { FORMATS, formatGuard, guard, SheetError } from "./error";
+import { FORMATS, formatGuard, guard, SheetError, type SheetRefusal } from "./error";
 import { planBlocks, type SheetPart } from "./plan/plan";
 import { routeBlocks } from "./route/route";
 import { runBlocks } from "./run/run";
@@ -164,5 +164,5 @@ function factsBehind(of: Sheeted): Facts | undefined {
  * @example
  * tryBenchSheet({} as never).ok // => false
  */
-export const tryBenchSheet = (of: Sheeted, options: SheetOptions = {}): Result<string> =>
+export const tryBenchSheet = (of: Sheeted, options: SheetOptions = {}): Result<string, SheetRefusal> =>
   attempt(() => benchSheet(of, options));

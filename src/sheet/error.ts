@@ -1,5 +1,6 @@
 import { ArgumentGuard } from "../foundation/argument";
-import { errorClass } from "../foundation/error";
+import { type ErrorWithCode, errorClass } from "../foundation/error";
+import type { RouteErrorDetails, RouteSearchRefusal } from "../route";
 
 /** Codes of everything that can be refused in the sheet layer. */
 export type SheetErrorCode = "sheet.unknown-option" | "sheet.format" | "sheet.bad-option" | "sheet.subject";
@@ -26,3 +27,13 @@ export const formatGuard = /* @__PURE__ */ new ArgumentGuard(SheetError, {
 });
 
 export const FORMATS = ["text", "markdown", "html"] as const;
+
+/**
+ * Why a sheet or a label was refused: by the layout, or by what it is of. Comparing `code` tells what `details` hold.
+ *
+ * @category Errors
+ * @example
+ * const outcome = tryBenchSheet({} as never);
+ * outcome.ok ? "" : outcome.error.code // => "sheet.subject"
+ */
+export type SheetRefusal = ErrorWithCode<SheetErrorCode | RouteSearchRefusal["code"], RouteErrorDetails>;

@@ -4,7 +4,7 @@ export { benchSheet, tryBenchSheet } from "./bench-sheet";
 export type { Groups } from "./class/class";
 export type { SheetFormat } from "./document/blocks";
 export type { Page } from "./document/style";
-export type { SheetErrorCode } from "./error";
+export type { SheetErrorCode, SheetRefusal } from "./error";
 export { SheetError } from "./error";
 export type { LabelOptions, LabelSubject } from "./label/bottle-label";
 export { bottleLabel, tryBottleLabel } from "./label/bottle-label";

@@ -23,7 +23,7 @@ export type { Residual } from "./dissolving/residual";
 export { lossToLiquor } from "./dissolving/residual";
 export type { SaturatedSolution } from "./dissolving/saturated";
 export { saturatedSolution } from "./dissolving/saturated";
-export type { SolubilityErrorCode } from "./error";
+export type { SolubilityErrorCode, SolubilityErrorDetails, SolubilityRefusal } from "./error";
 export { SolubilityError } from "./error";
 export type { GasPressureBasis, GasSolubility } from "./gas";
 export { gasSolubility } from "./gas";

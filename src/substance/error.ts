@@ -1,5 +1,9 @@
 // The one error class of this layer.
-import { errorClass } from "../foundation/error";
+import type { ElementErrorCode } from "../element";
+import type { FormulaErrorCode, FormulaErrorDetails } from "../formula";
+import { type ErrorWithCode, errorClass } from "../foundation/error";
+import type { QuantityErrorCode } from "../quantity";
+import type { NameReading } from "./names/readings";
 
 /** Codes a {@link SubstanceError} can carry. */
 export type SubstanceErrorCode =
@@ -45,3 +49,28 @@ export function readableText(value: unknown, what: string): string {
 export function badInput(what: string, hint?: string): SubstanceError {
   return new SubstanceError("substance.bad-input", `expected ${what}`, hint === undefined ? {} : { hint });
 }
+
+/** What the details of a substance's error hold, by code. */
+export interface SubstanceErrorDetails extends FormulaErrorDetails {
+  /** A name that several substances go by. */
+  readonly "substance.ambiguous-name": { readonly readings: readonly NameReading[] };
+  /** A name that nothing reads: the nearest ones that something does. */
+  readonly "substance.unknown-name": { readonly nearest: readonly string[] };
+  /** A formula without a name: its parts. */
+  readonly "substance.no-name": { readonly parts: readonly string[] };
+}
+
+/**
+ * Why a name, a formula or a shop word was refused. Comparing `code` tells what `details` hold.
+ *
+ * @category Errors
+ * @example
+ * const outcome = tryFormulaOf("blue vitrol");
+ * if (!outcome.ok && outcome.error.code === "substance.unknown-name") {
+ *   outcome.error.details.nearest // => ["blue vitriol"]
+ * }
+ */
+export type SubstanceRefusal = ErrorWithCode<
+  SubstanceErrorCode | FormulaErrorCode | ElementErrorCode | QuantityErrorCode,
+  SubstanceErrorDetails
+>;

@@ -4,7 +4,7 @@ export type { Circumstance, Condition as MeetingCondition } from "./data/incompa
 export type { StatedAssay } from "./data/shop-materials";
 export type { StatementRow } from "./data/statements";
 export type { ThermalAmount } from "./data/thermal-steps";
-export type { SubstanceErrorCode } from "./error";
+export type { SubstanceErrorCode, SubstanceErrorDetails, SubstanceRefusal } from "./error";
 export { SubstanceError } from "./error";
 export type { MaterialOfStrength } from "./hazards/cautions";
 export { cautions, tryCautions } from "./hazards/cautions";

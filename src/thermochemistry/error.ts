@@ -22,3 +22,9 @@ export type ThermochemistryErrorCode =
 export class ThermochemistryError extends /* @__PURE__ */ errorClass<ThermochemistryErrorCode>(
   "ThermochemistryError",
 ) {}
+
+/** What the details of an error of heats hold, by code. */
+export interface ThermochemistryErrorDetails {
+  /** Species without an enthalpy in the table. */
+  readonly "thermochemistry.no-data": { readonly missing: readonly string[] };
+}

@@ -1,6 +1,6 @@
 // Thermochemistry: does it get hot? Enthalpies of formation, heats of reaction, dissolving and dilution, temperature rise.
 export type { SubstanceState } from "./data/enthalpies";
-export type { ThermochemistryErrorCode } from "./error";
+export type { ThermochemistryErrorCode, ThermochemistryErrorDetails } from "./error";
 export { ThermochemistryError } from "./error";
 export type { FormationEnthalpy } from "./formation";
 export { formationEnthalpy } from "./formation";

@@ -347,7 +347,8 @@ describe("what a formula is made of", () => {
     ["Cu(SCN)2", "salt Cu^2+ 2 SCN-", "thiocyanate", "as written"],
     ["CO(NH2)2", "molecule CO(NH2)2", "", "as written"],
     ["CCl4", "molecule CCl4", "", "as written"],
-    ["P4O10", "molecule O10P4", "", "as written"],
+    // two non-metals in the order of IUPAC 1990, I-4.6.1.2
+    ["P4O10", "molecule P4O10", "", "as written"],
     ["D2O", "molecule D2O", "", "as written"],
     ["T2O", "molecule T2O", "", "as written"],
     ["[13C]O2", "molecule [13C]O2", "", "as written"],

@@ -4,7 +4,7 @@ import { attempt, type Result } from "../../foundation/error";
 import { lazily } from "../../foundation/lazy";
 import { once } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
-import { AqueousError } from "../error";
+import { AqueousError, type AqueousRefusal } from "../error";
 import { uncovered } from "../mixture/coverage";
 import { type Solved, solveMixture } from "../mixture/mixture";
 import type { Network } from "../mixture/network";
@@ -143,7 +143,7 @@ function otherAnswer(read: Read, move: Move): OtherAnswer {
  * @example
  * tryAqueousComposition({ water: "1 kg", dissolved: [{ formula: "NaCl", amount: "9 mol" }] }).ok // => false
  */
-export const tryAqueousComposition = (request: AqueousRequest): Result<AqueousComposition> =>
+export const tryAqueousComposition = (request: AqueousRequest): Result<AqueousComposition, AqueousRefusal> =>
   attempt(() => aqueousComposition(request));
 
 /**

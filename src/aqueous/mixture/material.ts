@@ -1,7 +1,7 @@
 // From what is poured in to what it becomes in water: amounts in moles, ions and molecules, and the water it brings.
 
 import { amountOf } from "../../amount";
-import { type Formula, parseFormula } from "../../formula";
+import { Formula, parseFormula } from "../../formula";
 import { splitWater } from "../../formula/internal";
 import { constitutionOf } from "../../ion";
 import { ACID_STEPS } from "../../ion/internal";
@@ -87,8 +87,9 @@ export function ingredientOf(
   place: string,
 ): Ingredient {
   guard.fields(one, DISSOLVED_FIELDS, place);
-  if (one.formula === undefined) guard.text(one.formula, `${place}.formula`);
-  const formula = typeof one.formula === "string" ? parseFormula(one.formula) : one.formula;
+  const { formula: written } = one;
+  if (!(written instanceof Formula)) guard.text(written, `${place}.formula`);
+  const formula = written instanceof Formula ? written : parseFormula(written);
   const amount = molesOf(one, formula, whole, place);
   if (!amount.isPositive() && !amount.isZero()) {
     throw new AqueousError("aqueous.not-positive", `${place}: less than nothing of ${formula}`, {

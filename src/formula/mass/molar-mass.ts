@@ -20,7 +20,7 @@ import {
 } from "../../quantity/internal";
 import { guard } from "../argument";
 import { cite } from "../data/sources";
-import type { FormulaErrorCode } from "../error";
+import type { FormulaErrorCode, FormulaErrorDetails } from "../error";
 import { asFormula, Formula, parseFormula } from "../formula";
 import type { MolarMassOptions } from "./options";
 import { needMassOptions } from "./options";
@@ -168,7 +168,10 @@ export function molarMass(formula: string | Formula, options: MolarMassOptions =
 export function tryMolarMass(
   formula: string | Formula,
   options?: MolarMassOptions,
-): Result<Quantity<"molar mass">, ErrorWithCode<FormulaErrorCode | ElementErrorCode | QuantityErrorCode>> {
+): Result<
+  Quantity<"molar mass">,
+  ErrorWithCode<FormulaErrorCode | ElementErrorCode | QuantityErrorCode, FormulaErrorDetails>
+> {
   return attempt(() => molarMass(formula, options));
 }
 

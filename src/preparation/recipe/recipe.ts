@@ -9,6 +9,7 @@ import { bringsFacts, withItsFacts } from "../../foundation/facts";
 import { frozen } from "../../foundation/frozen";
 import { readable } from "../../foundation/readable";
 import type { Quantity } from "../../quantity";
+import type { PlanRefusal } from "../error";
 import { type Account, accountOfAmounts, type Formed, massFor } from "../reaction/account";
 import { isGas } from "../reaction/fluids";
 import { guard } from "../request/argument";
@@ -141,4 +142,4 @@ export function checkRecipe(given: Recipe): RecipeCheck {
  * @example
  * tryCheckRecipe({ equation: "Zn + S -> ZnS", product: "ZnO", materials: [] }).ok // => false
  */
-export const tryCheckRecipe = (recipe: Recipe): Result<RecipeCheck> => attempt(() => checkRecipe(recipe));
+export const tryCheckRecipe = (recipe: Recipe): Result<RecipeCheck, PlanRefusal> => attempt(() => checkRecipe(recipe));

@@ -1,10 +1,10 @@
 // The value of the library: a magnitude with a unit, exact inside, that remembers what it was made from. Immutable and
 // branded by a symbol of the global registry, so that values of two loaded copies still understand each other.
-import { attempt, type ErrorWithCode, type Result } from "../../foundation/error";
+import { attempt, type Result } from "../../foundation/error";
 import { lookingIn } from "../../foundation/facts";
 import { nearestNumber } from "../../foundation/rational";
 import { INSPECT, shownAs } from "../../foundation/shown";
-import { QuantityError, type QuantityErrorCode } from "../error";
+import { QuantityError, type QuantityRefusal } from "../error";
 import { withDecimalComma } from "../text/decimal-sign";
 import { formatQuantity } from "../text/format";
 import type { FormatOptions } from "../text/format-options";
@@ -335,7 +335,7 @@ export function quantity(like: QuantityLike, naming: InputNaming = NO_NAMING): Q
 export function tryQuantity<const Q extends QuantityLike>(
   like: Q,
   naming?: InputNaming,
-): Result<Quantity<DimensionIn<Q>>, ErrorWithCode<QuantityErrorCode>> {
+): Result<Quantity<DimensionIn<Q>>, QuantityRefusal> {
   return attempt(() => quantity(like, naming));
 }
 

@@ -9,7 +9,7 @@ import { expectDimension } from "../../quantity/internal";
 import { type Cautions, cautions, type SubstanceCautions, substance } from "../../substance";
 import { officialPrecautions } from "../../substance/internal";
 import type { SheetFormat } from "../document/blocks";
-import { FORMATS, formatGuard, guard, SheetError } from "../error";
+import { FORMATS, formatGuard, guard, SheetError, type SheetRefusal } from "../error";
 import { about, handy, pretty } from "../figures";
 import { handFor, massWithUncertainty } from "../plan/context";
 import { ownCautions, statementsOf } from "../plan/hazards";
@@ -214,5 +214,5 @@ function made(of: Plan | Run): Plan | Run {
  * @example
  * tryBottleLabel({} as never).ok // => false
  */
-export const tryBottleLabel = (of: LabelSubject, options: LabelOptions = {}): Result<string> =>
+export const tryBottleLabel = (of: LabelSubject, options: LabelOptions = {}): Result<string, SheetRefusal> =>
   attempt(() => bottleLabel(of, options));

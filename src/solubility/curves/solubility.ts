@@ -12,7 +12,7 @@ import { expectDimension } from "../../quantity/internal";
 import { guard } from "../argument";
 import type { CompetingFigure, SolubilityBasis, SolubilityRow } from "../data/curves";
 import { cite, type SourceKey } from "../data/sources";
-import { SolubilityError } from "../error";
+import { SolubilityError, type SolubilityRefusal } from "../error";
 import { readSolubility, type Solubility, SolubilityMethods, type SolubilityRecord } from "../record";
 import { ruleInWater } from "../rules";
 import {
@@ -245,7 +245,7 @@ export function trySolubilityOf(
   formula: string | Formula,
   temperature: TemperatureLike,
   options?: LookupOptions,
-): Result<Solubility> {
+): Result<Solubility, SolubilityRefusal> {
   return attempt(() => solubilityOf(formula, temperature, options));
 }
 

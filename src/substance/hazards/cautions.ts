@@ -8,7 +8,7 @@ import { readNotation, tryReadNotation } from "../../ion/internal";
 import { quantity } from "../../quantity";
 import { guard } from "../argument";
 import type { Circumstance } from "../data/incompatibilities";
-import { readableText } from "../error";
+import { readableText, type SubstanceRefusal } from "../error";
 import { nearestNames } from "../names/formula-of";
 import { goodNamed } from "../names/goods";
 import { type Resolved, resolveAll } from "../names/resolve";
@@ -141,6 +141,6 @@ export function cautionsWhere(
 export function tryCautions(
   materials: readonly (string | MaterialOfStrength)[],
   options?: CautionOptions,
-): Result<Cautions> {
+): Result<Cautions, SubstanceRefusal> {
   return attempt(() => cautions(materials, options));
 }

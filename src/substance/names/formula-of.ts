@@ -5,7 +5,7 @@ import { withRemarks } from "../../formula/internal";
 import { attempt, type Result } from "../../foundation/error";
 import { slips } from "../../foundation/slips";
 import { readNotation } from "../../ion/internal";
-import { readableText, SubstanceError } from "../error";
+import { readableText, SubstanceError, type SubstanceRefusal } from "../error";
 import { kinOf, registryNames } from "../registry/registry-index";
 import { knownWords, splitWords } from "./name-parse";
 import { type ReadingOptions, readingsOf } from "./readings";
@@ -122,6 +122,6 @@ export function formulaOf(name: string, options?: ReadingOptions): Formula {
  * @example
  * tryFormulaOf("soda").ok // => false
  */
-export function tryFormulaOf(name: string, options?: ReadingOptions): Result<Formula> {
+export function tryFormulaOf(name: string, options?: ReadingOptions): Result<Formula, SubstanceRefusal> {
   return attempt(() => formulaOf(name, options));
 }

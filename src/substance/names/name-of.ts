@@ -22,7 +22,7 @@ import {
 import { guard } from "../argument";
 import { MOLECULES, type MoleculeRow } from "../data/molecules";
 import type { SourceKey } from "../data/sources";
-import { badInput, readableText, SubstanceError } from "../error";
+import { badInput, readableText, SubstanceError, type SubstanceRefusal } from "../error";
 import { factsOf } from "../registry/registry-facts";
 import { rowOf } from "../registry/registry-index";
 import { chargeNumber, complexName, complexOf, plausibleOxidation } from "./complex";
@@ -261,7 +261,11 @@ function named(formula: string | Formula, style: NameStyle): string {
  * @example
  * tryNameOf("C7H16").ok // => false
  */
-export function tryNameOf(formula: string | Formula, style?: NameStyle, options?: LookupOptions): Result<string> {
+export function tryNameOf(
+  formula: string | Formula,
+  style?: NameStyle,
+  options?: LookupOptions,
+): Result<string, SubstanceRefusal> {
   return attempt(() => nameOf(formula, style, options));
 }
 

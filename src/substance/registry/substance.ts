@@ -22,7 +22,7 @@ import { guard } from "../argument";
 import { PHYSICAL, type PhysicalRow } from "../data/physical";
 import type { NamesRow } from "../data/registry";
 import { cite, type SourceKey } from "../data/sources";
-import { readableText, SubstanceError } from "../error";
+import { readableText, SubstanceError, type SubstanceRefusal } from "../error";
 import { unknownNameError } from "../names/formula-of";
 import { nameSourceOf, namesOf, tryNameOf } from "../names/name-of";
 import { type NameReading, readingsOf } from "../names/readings";
@@ -323,7 +323,10 @@ function described(nameOrFormula: string | Formula): Substance {
  * @example
  * trySubstance("washing soda").ok // => false
  */
-export function trySubstance(nameOrFormula: string | Formula, options?: LookupOptions): Result<Substance> {
+export function trySubstance(
+  nameOrFormula: string | Formula,
+  options?: LookupOptions,
+): Result<Substance, SubstanceRefusal> {
   return attempt(() => substance(nameOrFormula, options));
 }
 

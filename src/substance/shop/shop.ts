@@ -11,7 +11,7 @@ import { readNotation } from "../../ion/internal";
 import { guard } from "../argument";
 import { SHOP_FACTS, SHOP_NAMES, type SoldRow, type StatedAssay } from "../data/shop-materials";
 import type { SourceKey } from "../data/sources";
-import { readableText, SubstanceError } from "../error";
+import { readableText, SubstanceError, type SubstanceRefusal } from "../error";
 import { addTo } from "../names/multimap";
 import { nameKey, nameWords } from "../names/words";
 import { rowOf, rowsNamed } from "../registry/registry-index";
@@ -309,6 +309,6 @@ function sold(name: string): ShopMaterial {
  * @example
  * tryShopMaterial("moon dust").ok // => false
  */
-export function tryShopMaterial(name: string, options?: LookupOptions): Result<ShopMaterial> {
+export function tryShopMaterial(name: string, options?: LookupOptions): Result<ShopMaterial, SubstanceRefusal> {
   return attempt(() => shopMaterial(name, options));
 }
