@@ -3,7 +3,7 @@ import type { ElementErrorCode } from "../element";
 import type { FormulaErrorCode, FormulaErrorDetails } from "../formula";
 import { type ErrorWithCode, errorClass } from "../foundation/error";
 import type { QuantityErrorCode } from "../quantity";
-import type { NameReading } from "./names/readings";
+import type { NameReading } from "./names/name-reading";
 
 /** Codes a {@link SubstanceError} can carry. */
 export type SubstanceErrorCode =

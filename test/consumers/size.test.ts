@@ -32,32 +32,32 @@ const PROGRAMS: Readonly<Record<string, Program>> = {
   },
   "weigh a formula": {
     uses: { formula: "parseFormula, molarMass" },
-    ceiling: 62.5,
+    ceiling: 62.6,
     without: /src\/(?!foundation|quantity|element|formula)|data\/isotopic/,
   },
   "formulas, equations and quantities": {
     uses: { equation: "balance", formula: "parseFormula, molarMass", quantity: "quantity" },
-    ceiling: 75.6,
+    ceiling: 75.7,
     without: /src\/(?!foundation|quantity|element|formula|equation)|equation\/data|data\/isotopic/,
   },
   "look a solubility up": {
     uses: { solubility: "solubilityOf" },
-    ceiling: 103.7,
+    ceiling: 104,
     without: /substance\/|data\/(complexes|products)/,
   },
   "name a formula and read a name": {
     uses: { substance: "nameOf, formulaOf" },
-    ceiling: 77,
+    ceiling: 77.1,
     without: /decimal|src\/(facts|quantity|amount|aqueous|solubility)|data\/(hazards|physical|thermal)/,
   },
   "cautions for formulas": {
     uses: { substance: "cautionsForFormulas" },
-    ceiling: 68.2,
+    ceiling: 68.4,
     without: /decimal|src\/(facts|quantity)\/|data\/(registry|shop|ambiguous|molecules|ligands|physical|thermal)/,
   },
   "plan and sheet": {
     uses: { preparation: "planPreparation", sheet: "benchSheet" },
-    ceiling: 405.4,
+    ceiling: 407.3,
     without: /isotopic|src\/facts\//,
   },
 };

@@ -7,33 +7,17 @@ import { type Facts, lookingIn } from "../../foundation/facts";
 import { anhydrousKey, readNotation, tryReadNotation } from "../../ion/internal";
 import { guard, readableOptions } from "../argument";
 import { AMBIGUOUS } from "../data/ambiguous";
-import type { SourceKey } from "../data/sources";
 import { readableText } from "../error";
 import { ownName, rowOf, rowsNamed } from "../registry/registry-index";
 import { formulasSoldAs } from "../shop/shop";
 import { remarksOfShop } from "../shop/shop-remarks";
 import type { Found } from "./molecule-readings";
 import { tryNameOf } from "./name-of";
+import type { NameReading } from "./name-reading";
 import { componentReadings, type HydrateName, registryWriting, splitHydrate, withWater } from "./rule-readings";
 import { baseFirst, nameKey, plainName } from "./words";
 
 const READING = { literal: true, facts: true } as const satisfies Fields<ReadingOptions>;
-
-/** One meaning of a name. */
-export interface NameReading {
-  /** Of this meaning, crystal water included. */
-  readonly formula: string;
-  /** Systematic name of that formula. */
-  readonly name: string;
-  /** What speaks for this meaning; empty when it is the only one. */
-  readonly decides: string;
-  /** Spellings that were put right on the way, and what the rules had to assume. */
-  readonly notes: readonly string[];
-  /** What a pack of this name may contain as well, and how strong a solution of this name is. */
-  readonly remarks: readonly string[];
-  /** Of the table that gives this meaning; absent where the name is read word by word, by the rules. */
-  readonly source?: SourceKey;
-}
 
 let ambiguous: ReadonlyMap<string, readonly Found[]> | undefined;
 
