@@ -50,6 +50,29 @@ describe("oxidation states", () => {
     ).toEqual(["2", "4"]);
   });
 
+  // the states of the rest follow by the charge: iron carbonylate 2 - 2 + 4 (2 - 2) = 0, iridium(IX) 9 - 4 × 2 = +1
+  // (G. Wang et al., Nature 514 (2014) 475, from memory)
+  it.each([
+    ["Na2Fe^{-II}(CO)4", "Na 1, Fe -2, C 2, O -2"],
+    ["[Fe^-II(CO)4]^2-", "Fe -2, C 2, O -2"],
+    ["[Ir^{IX}O4]^+", "Ir 9, O -2"],
+    ["Na2S^{-II}", "Na 1, S -2"],
+    ["Ru^{I}O^-", "Ru 1, O -2"],
+    ["Ru^{II}O", "Ru 2, O -2"],
+    ["Ru^{III}O^+", "Ru 3, O -2"],
+    ["Ru^{IV}O^2+", "Ru 4, O -2"],
+    ["Ru^{V}O^3+", "Ru 5, O -2"],
+    ["Ru^{VI}O^4+", "Ru 6, O -2"],
+    ["Ru^{VII}O4^-", "Ru 7, O -2"],
+    ["Ru^{VIII}O4", "Ru 8, O -2"],
+  ])("takes what is stated in %s: %s", (text, states) => {
+    expect(
+      oxidationStates(text)
+        .states.map(({ symbol, state }) => `${symbol} ${state.toFraction()}`)
+        .join(", "),
+    ).toBe(states);
+  });
+
   it("adds up to the charge, always", () => {
     for (const text of [
       "SO4^2-",

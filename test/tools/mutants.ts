@@ -2,14 +2,18 @@
 //
 //   npm run mutants -- [lines of each layer, 20] [seed] [layer ...]
 //
-// All faults would take days, so lines are drawn with a seed, which is printed. Not made are faults that span several lines, and
-// emptied texts: the wording of a message is free. What survives is printed to be looked at: a test is missing, or the fault
-// changes nothing that can be seen, as where a fast way answers what the slow way answers too.
-import { spawnSync } from "node:child_process";
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+// Lines are drawn with a seed, which is printed. Not made are faults that span several lines, and emptied texts: the wording of
+// a message is free. The tests of the layer's own folder look for them; MUTANTS_TESTS="laws,published" names other folders. What
+// survives is printed to be looked at: a test is missing, or the fault changes nothing that can be seen, and is listed with its
+// reason in equivalent-mutants.ts, which is taken out of the count.
+import { type ChildProcess, fork } from "node:child_process";
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
+import { Instrumenter } from "@stryker-mutator/instrumenter";
+import { build } from "esbuild";
+import { equivalent } from "./equivalent-mutants";
 import { seeded } from "./random";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
@@ -19,99 +23,222 @@ const named = process.argv.slice(4);
 const layers =
   named.length > 0
     ? named
-    : ["quantity", "formula", "equation", "ion", "hydrate", "aqueous", "solubility", "preparation", "sheet"];
+    : [
+        "foundation",
+        "quantity",
+        "formula",
+        "equation",
+        "ion",
+        "hydrate",
+        "aqueous",
+        "solubility",
+        "preparation",
+        "sheet",
+      ];
 
 /** Lines that say something to the machine: no comment, import, bare bracket or type. */
 const SAYS = /[^\s)}\];,>]/;
 const SILENT = /^\s*(\/\/|\/\*|\*|import |export (type |interface |\*)|readonly |type |interface |} from )/;
 
-const linesOf = (layer: string): string[] =>
-  readdirSync(join(root, "src", layer), { recursive: true, encoding: "utf8" })
-    .filter((file) => file.endsWith(".ts") && !file.includes("data/"))
+const filesIn = (folder: string, wants: (file: string) => boolean): string[] =>
+  readdirSync(join(root, folder), { recursive: true, encoding: "utf8" })
+    .filter(wants)
     .sort()
-    .flatMap((file) =>
-      readFileSync(join(root, "src", layer, file), "utf8")
-        .split("\n")
-        .flatMap((text, i) =>
-          SAYS.test(text) && !SILENT.test(text) ? [`src/${layer}/${file.replaceAll("\\", "/")}:${i + 1}-${i + 1}`] : [],
-        ),
-    );
+    .map((file) => join(root, folder, file));
 
-interface Mutant {
-  readonly mutatorName: string;
-  readonly replacement?: string;
-  readonly status: string;
-  readonly location: { readonly start: { readonly line: number; readonly column: number } };
+/** A fault: one expression of one line written otherwise. */
+interface Fault {
+  readonly id: string;
+  readonly file: string;
+  readonly line: number;
+  readonly text: string;
+  readonly replacement: string;
 }
+
+/** The layer with all its faults in it, switched off. */
+async function withFaults(
+  layer: string,
+): Promise<{ code: ReadonlyMap<string, string>; faults: Fault[]; lines: string[] }> {
+  const silent = { debug() {}, info() {}, warn() {}, error: console.error, isDebugEnabled: () => false };
+  const sources = filesIn(join("src", layer), (file) => file.endsWith(".ts") && !file.includes("data/")).map(
+    (name) => ({
+      name,
+      mutate: true,
+      content: readFileSync(name, "utf8"),
+    }),
+  );
+  const { files, mutants } = await new Instrumenter(silent as never).instrument(sources, {
+    plugins: null,
+    excludedMutations: ["StringLiteral"],
+    ignorers: [],
+  });
+  const texts = new Map(sources.map(({ name, content }) => [name, content.split("\n")]));
+  const says = (text: string): boolean => SAYS.test(text) && !SILENT.test(text);
+  const faults = mutants
+    .filter(({ status, location: { start, end } }) => status !== "Ignored" && start.line === end.line)
+    .map(({ id, fileName, location: { start }, replacement }) => ({
+      id,
+      file: relative(join(root, "src"), fileName),
+      line: start.line + 1,
+      text: texts.get(fileName)![start.line]!,
+      replacement: (replacement ?? "").replace(/\s+/g, " ").trim(),
+    }));
+  const lines = [...texts].flatMap(([name, content]) =>
+    content.flatMap((text, at) => (says(text) ? [`${relative(join(root, "src"), name)}:${at + 1}`] : [])),
+  );
+  return { code: new Map(files.map(({ name, content }) => [name, content])), faults, lines };
+}
+
+/** Library and tests in one script; the library is read whole before the first test. */
+async function bundled(code: ReadonlyMap<string, string>, tests: readonly string[], outfile: string): Promise<void> {
+  const entries = tests.map(
+    (file) => `${JSON.stringify(relative(root, file))}: () => require(${JSON.stringify(file)}),`,
+  );
+  await build({
+    stdin: {
+      contents: `import * as all from "preparative";\nglobalThis.__library__ = all;\nexport const files = {${entries.join("\n")}};`,
+      resolveDir: root,
+      loader: "ts",
+    },
+    bundle: true,
+    format: "cjs",
+    platform: "node",
+    target: "node20",
+    outfile,
+    logLevel: "error",
+    external: ["typescript", "fast-check", "decimal.js", "fraction.js"],
+    plugins: [
+      {
+        name: "faults",
+        setup({ onResolve, onLoad }) {
+          onResolve({ filter: /^vitest$/ }, () => ({ path: "vitest", namespace: "stand-in" }));
+          onLoad({ filter: /.*/, namespace: "stand-in" }, () => ({
+            contents:
+              "export const { describe, it, test, expect, beforeAll, beforeEach, afterAll, afterEach, expectTypeOf } = globalThis.__tests__;",
+          }));
+          onResolve({ filter: /^preparative$/ }, () => ({ path: join(root, "src/index.ts") }));
+          onResolve({ filter: /^preparative\// }, ({ path }) => ({
+            path: join(root, "src", path.slice("preparative/".length), "index.ts"),
+          }));
+          onLoad({ filter: /\.ts$/ }, ({ path }) => ({
+            contents: (code.get(path) ?? readFileSync(path, "utf8")).replaceAll(
+              "import.meta.url",
+              JSON.stringify(`file://${path}`),
+            ),
+            loader: "ts",
+          }));
+        },
+      },
+    ],
+  });
+}
+
+interface TestFile {
+  readonly met: Readonly<Record<string, readonly string[]>>;
+  readonly bad: readonly number[];
+  readonly milliseconds: number;
+}
+interface DryRun {
+  readonly fixed: readonly string[];
+  readonly files: Readonly<Record<string, TestFile>>;
+  readonly failing: readonly string[];
+}
+
+/** Another process, made anew where a fault keeps it running or breaks it. */
+class Runner {
+  private child: ChildProcess | undefined;
+
+  constructor(private readonly bundle: string) {}
+
+  /** The answer, or nothing where there is none in time. */
+  ask<T>(message: object, milliseconds: number): Promise<T | undefined> {
+    const worker = fileURLToPath(new URL("./mutants.worker.mjs", import.meta.url));
+    this.child ??= fork(worker, [root, this.bundle], {
+      execArgv: ["--max-old-space-size=2500"],
+      stdio: ["ignore", "ignore", "ignore", "ipc"],
+    });
+    const { child } = this;
+    return new Promise((answer) => {
+      const end = (value: T | undefined): void => {
+        clearTimeout(timer);
+        child.removeAllListeners();
+        if (value === undefined) this.stop();
+        answer(value);
+      };
+      const timer = setTimeout(() => end(undefined), milliseconds);
+      child.once("message", (value) => end(value as T));
+      child.once("exit", () => end(undefined));
+      child.send(message);
+    });
+  }
+
+  stop(): void {
+    this.child?.removeAllListeners();
+    this.child?.kill("SIGKILL");
+    this.child = undefined;
+  }
+}
+
 interface Count {
   readonly found: number;
   readonly all: number;
+  readonly equal: number;
 }
-
-/** A test fails, does not end, or its file cannot be read. */
-const FOUND = ["Killed", "Timeout", "RuntimeError"];
 
 /** Put faults into lines of a layer, and count those that its tests find. */
-function tried(layer: string, lines: readonly string[]): Count {
-  const folder = mkdtempSync(join(tmpdir(), "mutants-"));
-  const report = join(folder, "report.json");
-  writeFileSync(
-    join(folder, "config.json"),
-    JSON.stringify({
-      testRunner: "vitest",
-      vitest: { configFile: "test/tools/mutants.vitest.ts", related: false },
-      mutate: lines,
-      mutator: { excludedMutations: ["StringLiteral"] },
-      coverageAnalysis: "perTest",
-      dryRunTimeoutMinutes: 60,
-      // what runs once, when a module is read, would need a new process for each fault
-      ignoreStatic: true,
-      reporters: ["json"],
-      jsonReporter: { fileName: report },
-      concurrency: 1,
-      tempDirName: join(folder, "copy"),
-      ignorePatterns: ["docs/reference", "dist", "reports"],
-      logLevel: "error",
-    }),
+async function tried(layer: string, random: () => number): Promise<Count> {
+  const { code, faults, lines } = await withFaults(layer);
+  const drawn = new Set<string>();
+  while (drawn.size < Math.min(wanted, lines.length)) drawn.add(lines[Math.floor(random() * lines.length)]!);
+  const folders = [layer, ...(process.env["MUTANTS_TESTS"]?.split(",") ?? [])];
+  const tests = [...new Set(folders)].flatMap((folder) =>
+    filesIn(join("test", folder), (file) => file.endsWith(".test.ts") && !file.endsWith(".slow.test.ts")),
   );
-  const run = spawnSync("npx", ["stryker", "run", join(folder, "config.json")], {
-    cwd: root,
-    stdio: ["ignore", "ignore", "inherit"],
-    env: { ...process.env, MUTANTS_OF: layer },
-  });
-  if (run.status !== 0) throw new Error(`the tests of ${layer} fail without a fault`);
-  const { files } = JSON.parse(readFileSync(report, "utf8")) as {
-    files: Record<string, { source: string; mutants: Mutant[] }>;
-  };
-  let [found, all] = [0, 0];
-  for (const [file, { source, mutants }] of Object.entries(files))
-    for (const { status, mutatorName, replacement, location } of mutants) {
-      if (![...FOUND, "Survived", "NoCoverage"].includes(status)) continue;
-      all += 1;
-      if (FOUND.includes(status)) {
-        found += 1;
-        continue;
-      }
-      const { line, column } = location.start;
-      console.log(`${status} ${file}:${line}:${column} ${mutatorName}`);
-      console.log(`  - ${source.split("\n")[line - 1]!.trim()}\n  + ${(replacement ?? "").trim().slice(0, 120)}`);
+  const folder = mkdtempSync(join(tmpdir(), "mutants-"));
+  const runner = new Runner(join(folder, "bundle.cjs"));
+  await bundled(code, tests, join(folder, "bundle.cjs"));
+  const dry = await runner.ask<DryRun>({ names: tests.map((file) => relative(root, file)) }, 1_800_000);
+  if (dry === undefined) throw new Error(`the tests of ${layer} do not end`);
+  for (const failing of dry.failing) console.log(`fails without a fault, left out: ${failing.slice(0, 200)}`);
+  let [found, all, equal] = [0, 0, 0];
+  for (const fault of faults.filter(({ file, line }) => drawn.has(`${file}:${line}`))) {
+    const plan = Object.entries(dry.files)
+      .map(([file, { met, bad, milliseconds }]) => {
+        const first = Object.keys(met).filter((test) => met[test]!.includes(fault.id));
+        return { file, bad, milliseconds, isMet: first.length > 0, first: first.map(Number).filter((at) => at >= 0) };
+      })
+      .filter(({ isMet }) => isMet)
+      .sort((a, b) => a.milliseconds - b.milliseconds);
+    // what runs once, when a module is read, is of no test
+    if (plan.length === 0 && dry.fixed.includes(fault.id)) continue;
+    if (equivalent(fault.file, fault.text, fault.replacement)) {
+      equal += 1;
+      continue;
     }
+    all += 1;
+    const time = plan.reduce((total, { milliseconds }) => total + milliseconds, 0);
+    const answer =
+      plan.length === 0
+        ? { by: undefined }
+        : await runner.ask<{ by?: string }>({ id: fault.id, plan }, 10_000 + 5 * time);
+    if (answer === undefined || answer.by !== undefined) found += 1;
+    else {
+      console.log(`${plan.length === 0 ? "not met" : "survived"} src/${fault.file}:${fault.line}`);
+      console.log(`  - ${fault.text.trim()}\n  + ${fault.replacement.slice(0, 160)}`);
+    }
+  }
+  runner.stop();
   rmSync(folder, { recursive: true });
-  return { found, all };
+  console.log(`${share(layer, { found, all, equal })}, in ${drawn.size} of ${lines.length} lines`);
+  return { found, all, equal };
 }
 
-const share = (name: string, { found, all }: Count): string =>
-  `${name}: ${found} of ${all} found (${((100 * found) / all).toFixed(1)} %)`;
+const share = (name: string, { found, all, equal }: Count): string =>
+  `${name}: ${found} of ${all} found (${((100 * found) / all).toFixed(1)} %), ${equal} more known to change nothing`;
 
 const random = seeded(seed);
 console.log(`seed ${seed}`);
-const counts = layers.map((layer) => {
-  const lines = linesOf(layer);
-  const drawn = new Set<string>();
-  while (drawn.size < Math.min(wanted, lines.length)) drawn.add(lines[Math.floor(random() * lines.length)]!);
-  const count = tried(layer, [...drawn]);
-  console.log(`${share(layer, count)}, in ${drawn.size} of ${lines.length} lines`);
-  return count;
-});
+const counts: Count[] = [];
+for (const layer of layers) counts.push(await tried(layer, random));
 const sum = (key: keyof Count): number => counts.reduce((total, count) => total + count[key], 0);
-console.log(share("together", { found: sum("found"), all: sum("all") }));
+console.log(share("together", { found: sum("found"), all: sum("all"), equal: sum("equal") }));

@@ -18,7 +18,11 @@ interface Part {
   readonly charge: number;
 }
 
-const ROMAN = ["", "I", "II", "III", "IV", "V", "VI", "VII", "VIII"];
+const ROMAN = ["", "I", "II", "III", "IV", "V", "VI", "VII", "VIII", "IX"];
+
+/** An oxidation number as it is stated: `IV`, `-II`. */
+const fromRoman = (text: string): number =>
+  text.startsWith("-") ? -ROMAN.indexOf(text.slice(1)) : ROMAN.indexOf(text);
 
 function fraction({ n, d }: Ratio): Fraction {
   return new Fraction(BigInt(n), BigInt(d));
@@ -48,7 +52,7 @@ export function partsOf(formula: Formula): Part[] {
       current!.items.push({ kind: "atom", symbol, count, stated: undefined });
     } else if (node.kind === "oxidation") {
       const last = current!.items.pop();
-      if (last?.kind === "atom") current!.items.push({ ...last, stated: ROMAN.indexOf(node.roman) });
+      if (last?.kind === "atom") current!.items.push({ ...last, stated: fromRoman(node.roman) });
     } else current!.charge += node.kind === "electron" ? -1 : node.charge;
   }
   return parts;

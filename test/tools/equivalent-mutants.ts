@@ -1,0 +1,222 @@
+// Faults that change nothing anybody can see, each with the reason: taken out of the count of mutation testing. A fault is known
+// by its file, the line as it stands there and what is written for a part of it, so that a changed line is looked at again.
+
+interface Equivalent {
+  /** Below src/. */
+  readonly file: string;
+  /** The whole line, without the space before it. */
+  readonly line: string;
+  /** What the faults write for a part of it. */
+  readonly to: readonly string[];
+  readonly why: string;
+}
+
+export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
+  {
+    file: "foundation/bisect.ts",
+    line: "for (let turn = 0; turn < turns && Math.abs(high - low) > tolerance * Math.abs(high); turn += 1) {",
+    to: ["turn <= turns", "Math.abs(high - low) >= tolerance * Math.abs(high)"],
+    why: "one halving more is within the tolerance",
+  },
+  {
+    file: "foundation/gcd.ts",
+    line: "let x = a < 0n ? -a : a;",
+    to: ["a <= 0n"],
+    why: "minus zero is zero",
+  },
+  {
+    file: "foundation/gcd.ts",
+    line: "let y = b < 0n ? -b : b;",
+    to: ["b <= 0n"],
+    why: "minus zero is zero",
+  },
+  {
+    file: "foundation/rational.ts",
+    line: "export const abs = (x: bigint): bigint => (x < 0n ? -x : x);",
+    to: ["x <= 0n"],
+    why: "minus zero is zero",
+  },
+  {
+    file: "foundation/rational.ts",
+    line: "if (Math.abs(above) <= Number.MAX_SAFE_INTEGER && below <= Number.MAX_SAFE_INTEGER) return above / below;",
+    to: ["false", "Math.abs(above) < Number.MAX_SAFE_INTEGER", "below < Number.MAX_SAFE_INTEGER"],
+    why: "the quick way of what the long way answers too",
+  },
+  {
+    file: "foundation/rational.ts",
+    line: "const [above, below] = [Number(n), Number(d)];",
+    to: ["[]"],
+    why: "not a number is not small, and the long way answers the same",
+  },
+  {
+    file: "foundation/rational.ts",
+    line: "const [over, under] = shift >= 0n ? [abs(n) << shift, d] : [abs(n), d << -shift];",
+    to: ["true", "shift > 0n"],
+    why: "a shift by less than nothing is a shift the other way; only bits far below a double are lost",
+  },
+  {
+    file: "foundation/rational.ts",
+    line: "return Number(n < 0n ? -exact : exact) * 2 ** -half * 2 ** (half - Number(shift));",
+    to: ["n <= 0n"],
+    why: "zero has gone the quick way",
+  },
+  {
+    file: "foundation/rational.ts",
+    line: "const divisor = d < 0n ? -common : common;",
+    to: ["d <= 0n"],
+    why: "nothing is divided by zero",
+  },
+  {
+    file: "foundation/rational.ts",
+    line: "return divisor === 1n ? { n, d } : { n: n / divisor, d: d / divisor };",
+    to: ["false"],
+    why: "a number over one is itself",
+  },
+  {
+    file: "foundation/facts.ts",
+    line: "if (facts === inForce) return compute();",
+    to: ["false"],
+    why: "the quick way: putting the same facts in force changes nothing",
+  },
+  {
+    file: "foundation/memo.ts",
+    line: "return known !== undefined || answers.has(key) ? (known as T) : kept(answers, most, key, compute());",
+    to: ["false"],
+    why: "what is not defined is asked for by its key; an answer worked out again is the same",
+  },
+  {
+    file: "foundation/lazy.ts",
+    line: "if (found === undefined) {",
+    to: ["true"],
+    why: "a getter made again does the same",
+  },
+  {
+    file: "foundation/slips.ts",
+    line: "if (Math.abs(a.length - b.length) > limit) return limit + 1;",
+    to: ["false"],
+    why: "the quick way: so many letters more are so many slips",
+  },
+  {
+    file: "foundation/slips.ts",
+    line: "if (least > limit) return limit + 1;",
+    to: ["false"],
+    why: "the quick way: a row never gives fewer slips than the least before it",
+  },
+  {
+    file: "foundation/slips.ts",
+    line: "if (cost < least) least = cost;",
+    to: ["cost <= least"],
+    why: "the same number is put in its own place",
+  },
+  {
+    file: "foundation/slips.ts",
+    line: "let before: number[] = [];",
+    to: ['["Stryker was here"]'],
+    why: "it is not read before it is filled",
+  },
+  {
+    file: "quantity/uncertainty/inputs.ts",
+    line: "if (odd >= 0) {",
+    to: ["odd > 0"],
+    why: "the first series is the one that the others are compared with",
+  },
+  {
+    file: "quantity/uncertainty/inputs.ts",
+    line: "row.map((c, j) => (i === j ? u2[i]! : multiply(c, fromDecimal(squareRootOf(multiply(u2[i]!, u2[j]!)))))),",
+    to: ["false"],
+    why: "the root of a square, but for the fortieth digit",
+  },
+  {
+    file: "quantity/uncertainty/budget.ts",
+    line: "const variance = total !== undefined && total.n < 0n ? rational(0n) : total;",
+    to: ["total.n <= 0n"],
+    why: "zero for zero",
+  },
+  {
+    file: "quantity/uncertainty/student.ts",
+    line: "for (; y < 15; y++) shift += Math.log(y);",
+    to: ["y <= 15"],
+    why: "the recurrence of the gamma function holds at every step; the series is exact enough at both",
+  },
+  {
+    file: "quantity/uncertainty/student.ts",
+    line: "const isBelow = (t: number): boolean => outside(t, dof) > 1 - level;",
+    to: ["outside(t, dof) >= 1 - level"],
+    why: "a search on the real line does not meet the end itself",
+  },
+  {
+    file: "quantity/value/rational.ts",
+    line: "if (a.d === b.d) return { n: a.n + b.n, d: a.d }; // grows by one bit at most: no need to look",
+    to: ["false"],
+    why: "the quick way of what the last line answers too",
+  },
+  {
+    file: "quantity/value/rational.ts",
+    line: "return shift >= 0n ? { n: scaled, d: 1n << shift } : { n: scaled << -shift, d: 1n };",
+    to: ["shift > 0n"],
+    why: "a shift by nothing",
+  },
+  {
+    file: "quantity/value/rational.ts",
+    line: "return decimals >= 0",
+    to: ["decimals > 0"],
+    why: "ten to the power of nothing is one",
+  },
+  {
+    file: "quantity/value/rational.ts",
+    line: "const n = decimals >= 0 ? a.n * powerOfTen(decimals) : a.n;",
+    to: ["decimals > 0"],
+    why: "ten to the power of nothing is one",
+  },
+  {
+    file: "quantity/value/read-number.ts",
+    line: "return decimals >= 0 ? { n: units, d: powerOfTen(decimals) } : { n: units * powerOfTen(-decimals), d: 1n };",
+    to: ["decimals > 0"],
+    why: "ten to the power of nothing is one",
+  },
+  {
+    file: "quantity/value/read-number.ts",
+    line: "const sign = bottom.n < 0n ? -1n : 1n;",
+    to: ["bottom.n <= 0n"],
+    why: "a division by zero was refused the line before",
+  },
+  {
+    file: "quantity/value/real.ts",
+    line: "return decimals >= 0 ? rational(units, 10n ** BigInt(decimals)) : rational(units * 10n ** BigInt(-decimals));",
+    to: ["decimals > 0"],
+    why: "ten to the power of nothing is one",
+  },
+  {
+    file: "quantity/text/format.ts",
+    // biome-ignore lint/suspicious/noTemplateCurlyInString: a line of source
+    line: "const steps = places < 0 && exponent === undefined ? decimalText(spread, places) : `${spread}`;",
+    to: ["places <= 0"],
+    why: "without decimals both write the whole number",
+  },
+  {
+    file: "quantity/value/result.ts",
+    line: "if (dimension === a.dimension && isNumber(b.dimension)) return plainUnit(a);",
+    to: ["true"],
+    why: "only a pure number leaves the dimension of the other as it was",
+  },
+  {
+    file: "equation/balance/system.ts",
+    line: "matrix[row * columns + column] = column < reactants ? count : -count;",
+    to: ["column >= reactants"],
+    why: "all signs turned: the same solutions",
+  },
+  {
+    file: "equation/kernel/feasible.ts",
+    line: "const basic = new Array<number>(rows).fill(-1);",
+    to: ["new Array()", "+1"],
+    why: "it breaks ties of pivots, all of which lead to the end",
+  },
+];
+
+const spaced = (text: string): string => text.replace(/\s+/g, " ").trim();
+
+/** Is it known to change nothing? */
+export const equivalent = (file: string, line: string, replacement: string): boolean =>
+  EQUIVALENT_MUTANTS.some(
+    (one) => one.file === file && one.line === line.trim() && one.to.map(spaced).includes(spaced(replacement)),
+  );
