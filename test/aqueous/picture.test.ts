@@ -58,6 +58,11 @@ describe("metals over pH", () => {
     expect(zinc.pH.value.toNumber()).toBeLessThan(10.5);
   });
 
+  it("names the metals in the order of their symbols, whichever falls first", () => {
+    expect(waste.points.find(({ solids }) => Object.keys(solids).length > 0)!.solids).toHaveProperty("Fe(OH)3");
+    expect(waste.least.map(({ ion }) => ion)).toEqual(["Cu^2+", "Fe^3+", "Zn^2+"]);
+  });
+
   it("follows an addition: alumina forms and dissolves", () => {
     const stretches = solidsAlongAddition({
       water: "1 L",

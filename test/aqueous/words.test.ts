@@ -9,6 +9,7 @@ import {
   pHOf,
   quantity,
   titrationCurve,
+  uncertaintyBudget,
 } from "preparative";
 import { describe, expect, it } from "vitest";
 
@@ -28,6 +29,19 @@ describe("how sure a pH is", () => {
     const own = spreadOf(`${moles} mol`);
     const whole = spreadOf(quantity({ value: moles, unit: "mol", standardUncertainty: spread }));
     expect(Math.sqrt(whole ** 2 - own ** 2) / (Number(spread) / Number(moles) / Math.LN10)).toBeCloseTo(1, 1);
+  });
+
+  it("away from 25 °C adds a tenth of a power of ten for the constants, as one input that is named", () => {
+    const of = (temperature: "25 °C" | "40 °C") =>
+      uncertaintyBudget(
+        pHOf({ water: "1 L", dissolved: [{ formula: "CH3COOH", amount: "0.1 mol" }], temperature }),
+      ).find(({ quantity: input }) => input.symbol === "Δlog K");
+    expect(of("25 °C")).toBeUndefined();
+    const away = of("40 °C")!;
+    expect(away.input).toBe("constants away from 25 °C, all together");
+    expect(away.standardUncertainty.toNumber()).toBe(0.1);
+    // pH of a weak acid is half of its pKa and a constant: half a tenth
+    expect(away.contribution.toNumber()).toBeCloseTo(0.05, 2);
   });
 
   it("grows with each ingredient that is uncertain, as the root of the squares", () => {
