@@ -1,5 +1,13 @@
 // The tables of constants through their questions, row by row, and what a person is told where there is no answer.
-import { acidConstant, attempt, facts, parseFormula, stabilityConstants } from "preparative";
+import {
+  type AqueousRequest,
+  acidConstant,
+  aqueousComposition,
+  attempt,
+  facts,
+  parseFormula,
+  stabilityConstants,
+} from "preparative";
 import { describe, expect, it } from "vitest";
 import { stabilityRows } from "../../src/aqueous/accessors";
 import { COMPLEXES } from "../../src/aqueous/data/complexes";
@@ -32,6 +40,11 @@ describe("acid constants", () => {
         row.name,
         row.source,
       ]);
+      // half the range as a rectangle, at least 0.1, 0.3 where it is doubtful; a lone good one 0.02
+      const [low, high] = row.range ?? ["0", "0"];
+      const rows = Math.max(row.doubtful === true ? 0.3 : 0.1, (Number(high) - Number(low)) / 2 / Math.sqrt(3));
+      const spread = row.range === undefined && row.doubtful !== true ? 0.02 : rows;
+      expect(pKa.standardUncertainty!.toNumber(), row.acid).toBe(Number(spread.toPrecision(2)));
       expect(warnings.length, row.acid).toBe((row.doubtful === true ? 1 : 0) + (row.note === undefined ? 0 : 1));
       if (row.doubtful === true) expect(warnings[0]).toMatch(/^a doubtful constant/);
       if (row.note !== undefined) expect(warnings.at(-1)).toBe(row.note);
@@ -82,6 +95,47 @@ describe("acid constants", () => {
   });
 });
 
+describe("constants of one's own in a beaker", () => {
+  const gas = (constants?: AqueousRequest["constants"]) =>
+    aqueousComposition({
+      water: "1 kg",
+      dissolved: [{ formula: "NH3", amount: "0.001 mol" }],
+      pH: 3,
+      carbonDioxide: { pressure: "101.325 kPa" },
+      ...(constants === undefined ? {} : { constants }),
+      activity: "ideal",
+    });
+  const index = (c: ReturnType<typeof gas>, formula: string): number[] =>
+    c.saturation.filter((one) => one.formula === formula).map((one) => one.index!.toNumber());
+
+  it("take the place of the table's of the same gas, and of no other", () => {
+    // Henry's law at one atmosphere: 10^-pKH
+    const acid = (c: ReturnType<typeof gas>): number =>
+      c.species.find(({ formula }) => formula === "H2CO3")!.molality.toNumber("mol/kg");
+    expect(acid(gas({ pKH: { CO2: "1.20" } })) / 10 ** -1.2).toBeCloseTo(1, 9);
+    expect(acid(gas()) / 10 ** -1.47).toBeCloseTo(1, 1);
+    expect(index(gas({ pKH: { CO2: "1.20" } }), "CO2")).toHaveLength(1);
+    expect(index(gas({ pKH: { CO2: "1.20" } }), "NH3")[0]).toBeCloseTo(index(gas(), "NH3")[0]!, 2);
+    expect(index(gas(), "NH3")).toHaveLength(1);
+  });
+
+  it("take the place of the table's of the same solid, with nothing to warn of", () => {
+    const silver = (constants?: AqueousRequest["constants"]) =>
+      aqueousComposition({
+        water: "1 kg",
+        dissolved: [{ formula: "AgCl", amount: "0.01 mol" }],
+        ...(constants === undefined ? {} : { constants }),
+      });
+    const own = silver({ pKsp: { AgCl: "9.00" } });
+    expect(own.warnings).toEqual([]);
+    expect(own.saturation.filter(({ formula }) => formula === "AgCl")).toHaveLength(1);
+    const free = (c: ReturnType<typeof silver>): number =>
+      c.species.find(({ formula }) => formula === "Ag+")!.molality.toNumber("mol/kg");
+    // sqrt(Ksp): 9.75 in the table
+    expect(free(own) / free(silver())).toBeCloseTo(10 ** (0.75 / 2), 1);
+  });
+});
+
 describe("stability constants", () => {
   it("are those of their rows, brought to zero ionic strength, with what to mind of each", () => {
     let [tested, moved, warm, doubted] = [0, 0, 0, 0];
@@ -99,6 +153,15 @@ describe("stability constants", () => {
           chargeOf(metal) ** 2 + step.n * chargeOf(ligand) ** 2 + (step.protons ?? 0) - chargeOf(step.complex) ** 2;
         const atZero = Number(step.logBeta) + davies(Number(step.ionicStrength ?? 0)) * squares;
         expect(one.logBeta.value.toNumber(), step.complex).toBeCloseTo(atZero, 2);
+        // half the range as a rectangle, at least 0.1; 0.3 where it is doubtful, 0.2 where it was measured elsewhere
+        const [low, high] = step.range ?? ["0", "0"];
+        const spread = Math.max(
+          step.doubtful === true ? 0.3 : 0.1,
+          (Number(high) - Number(low)) / 2 / Math.sqrt(3),
+          step.celsius === undefined && step.ionicStrength === undefined ? 0 : 0.2,
+        );
+        const stated = one.logBeta.standardUncertainty!.toNumber();
+        expect(stated, step.complex).toBe(Number(spread.toPrecision(2)));
         const words = one.warnings.join("\n");
         expect(/^a doubtful constant/m.test(words), step.complex).toBe(step.doubtful === true);
         expect(words.includes("brought to zero"), step.complex).toBe(step.ionicStrength !== undefined);

@@ -232,7 +232,8 @@ describe("what is found by adding moves as its budget says", () => {
   });
 
   it.each(["Davies", "ideal"] as const)("a buffer capacity (%s)", (activity) => {
-    const { off } = disagreements({ acid: [0.05, "mol"], salt: [0.03, "mol"], water: [1, "kg"] } as const, (given) => ({
+    const inputs = { acid: [0.05, "mol"], salt: [0.03, "mol"], water: [1, "kg"], pKa: [4.76, ""] } as const;
+    const { off } = disagreements(inputs, (given) => ({
       capacity: bufferCapacity(
         aqueousComposition({
           water: given.water,
@@ -241,6 +242,7 @@ describe("what is found by adding moves as its budget says", () => {
             { formula: "CH3COONa", amount: given.salt },
           ],
           activity,
+          constants: { pKa: { CH3COOH: given.pKa } },
         }),
       ),
     }));

@@ -8,6 +8,7 @@ import {
   dissolvedOverExcess,
   doseToPH,
   endPoints,
+  explain,
   indicatorFor,
   pHOf,
   redissolving,
@@ -75,6 +76,13 @@ describe("a curve", () => {
     expect(asked.to.toNumber("mL")).toBe(30);
     for (const { volume, pH } of asked.points) expect(pH.toNumber()).toBeCloseTo(at(curve, volume.toNumber("mL")), 8);
     expect(curveOf("CH3COOH", "NaOH", { to: "7 mL" }).to.toNumber("mL")).toBe(7);
+  });
+
+  it("ends somewhere where the burette changes nothing", () => {
+    const curve = curveOf("NaCl", "KCl");
+    expect(curve.to.toNumber("mL")).toBeGreaterThan(1);
+    expect(new Set(curve.points.map(({ volume }) => volume.toNumber("mL"))).size).toBe(201);
+    expect(endPoints(curve)).toEqual([]);
   });
 
   it("is the pH of the same mixture made at once", () => {
@@ -161,6 +169,8 @@ describe("indicators", () => {
       const u = error.standardUncertainty!.toNumber();
       expect(u).toBeGreaterThan(0);
       expect(u).toBeLessThan(30);
+      expect(error.symbol).toBe("δ");
+      expect(String(explain(error))).toContain("volume at the colour change / volume at the end point − 1");
     }
   });
 });
