@@ -14,6 +14,7 @@ export const BELIEFS = {
   // -- what a mass may mean
   fits: { value: 1, what: "the mass is where it should be: nothing else is asked", source: "commonPractice" },
   stillFalling: { value: 0.98, what: "a mass that is not constant says nothing else yet", source: "commonPractice" },
+  nearlyDry: { value: 0.7, what: "a mass that still loses a little and is below all that losses explain: drying makes it no heavier", source: "commonPractice" },
   tooHeavy: { value: 0.95, what: "above all formulas nothing but water, salts or another solid is left", source: "commonPractice" },
   tooLight: { value: 0.85, what: "below all that losses explain, the filtrate comes before any single cause", source: "commonPractice" },
   tooLightWithLiquor: { value: 0.6, what: "the same beside a mother liquor that nobody measured and that may keep it all", source: "commonPractice" },
@@ -74,6 +75,7 @@ export const BELIEFS = {
   neverWashed: { value: 0.85, what: "salts, where the run records no washing", source: "commonPractice" },
   cloudsFiltrate: { value: 0.95, what: "a precipitant ran short, where a drop of it clouds the filtrate or the liquor is acid", source: "commonPractice" },
   cloudsFiltrateMixUp: { value: 0.9, what: "a jar of precipitant that contained another hydrate, where a drop clouds the filtrate: one way of running short", source: "commonPractice" },
+  cloudsFiltrateSold: { value: 0.96, what: "the same where shops sell that hydrate: the mass meets what it would give, and says why it ran short", source: "commonPractice" },
   cloudsFiltrateHeavy: { value: 0.5, what: "the same beside a mass that is too large", source: "commonPractice" },
   clearFiltrate: { value: 0.15, what: "a precipitant ran short, where a drop of it leaves the filtrate clear", source: "commonPractice" },
   coarseFits: { value: 0.5, what: "a mass that fits on too coarse a balance", source: "commonPractice" },

@@ -34,6 +34,22 @@ function afterLastStep(formula: Formula): Residue | undefined {
     : { residue: parseFormula(left.formula), condition: `above ${last.from.format({ uncertainty: "none" })}` };
 }
 
+/** Hydrogen and dihydrogen phosphates of metals lose all their hydrogen as water: 2 CaHPO4 leave Ca2P2O7, NaH2PO4 leaves NaPO3. */
+function condensedOf(salt: Formula): Formula | undefined {
+  const of = (symbol: string): number => Number(salt.count(symbol).n);
+  const metals = salt.symbols.filter((symbol) => !["H", "P", "O"].includes(symbol));
+  const [hydrogen, phosphorus, oxygen] = [of("H"), of("P"), of("O")];
+  const isAcidSalt = hydrogen > 0 && oxygen === 4 * phosphorus && salt.charge === 0;
+  if (!isAcidSalt || metals.length === 0 || metals.some((symbol) => ["N", "C", "S"].includes(symbol))) return undefined;
+  const twice = [
+    ...metals.map((symbol) => [symbol, 2 * of(symbol)] as const),
+    ["P", 2 * phosphorus],
+    ["O", 2 * oxygen - hydrogen],
+  ] as const;
+  const by = twice.every(([, count]) => count % 2 === 0) ? 2 : 1;
+  return parseFormula(twice.map(([symbol, count]) => `${symbol}${count / by}`).join(""));
+}
+
 /** The residue as given, by the table, as the oxide of the metal, as the salt without water, or as the last step of heating. */
 export function residueOf(formula: Formula, stated: Formula | undefined): Residue | undefined {
   if (stated !== undefined) return { residue: stated, condition: undefined };
@@ -44,6 +60,8 @@ export function residueOf(formula: Formula, stated: Formula | undefined): Residu
   if (key !== undefined && oxide !== undefined && leavesOxide(formula, key))
     return { residue: parseFormula(oxide.oxide), condition: oxide.condition };
   if (isWater(formula)) return undefined;
+  const condensed = condensedOf(anhydrousOf(formula));
+  if (condensed !== undefined) return { residue: condensed, condition: "at red heat" };
   const dry: Residue = { residue: anhydrousOf(formula), condition: "only water is driven off" };
   // Every hydrate of a salt is heated alike, to the salt; ammonium goes with the water.
   const isOfHydrates = crystalWater(formula).waters.n !== 0n || knownForms(formula).length > 1;

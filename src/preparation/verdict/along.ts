@@ -7,6 +7,7 @@ import { belief, EXCLUDED, likelihoodWithin, percent } from "./difference";
 import type { Evidence } from "./evidence";
 import type { Finding } from "./finding";
 import { neverWashedOut } from "./seen";
+import { shows } from "./test-outcome";
 
 /** A by-product that precipitates with the product is in every cake, and no washing takes it out. */
 export function secondSolid({ batch, grams }: Evidence, over: Quantity): Finding[] {
@@ -80,8 +81,11 @@ export function variableWater(evidence: Evidence): Finding[] {
 }
 
 /** Salts of the liquor with crystals that were not rinsed well, or that crystallised along; no more than the liquor contains. */
-export function saltsInCrop({ batch, grams }: Evidence, over: Quantity): Finding[] {
-  if (batch.isolation.how !== "crystallise") return [];
+export function saltsInCrop({ batch, grams, observed }: Evidence, over: Quantity): Finding[] {
+  // Of a cake with a plan for its washes these tell more.
+  const isPlanned = batch.washing !== undefined && "plan" in batch.washing;
+  const isSeen = shows(observed.tests.lastWash);
+  if (batch.isolation.how !== "crystallise" && (batch.isolation.how === "residue" || isPlanned)) return [];
   const salts = batch.byProducts.filter(({ where, mass }) => where === "in the liquor" && mass.isPositive());
   if (salts.length === 0) return [];
   const all = salts.reduce((sum, one) => sum.plus(one.mass), exact("0 g"));
@@ -91,11 +95,11 @@ export function saltsInCrop({ batch, grams }: Evidence, over: Quantity): Finding
   return [
     {
       code: "unwashed",
-      text: `${grams(over)} of ${salts.map(({ formula }) => formula).join(" and ")} with the crystals would explain it: ${percent(part, 2)} of what the liquor contains`,
+      text: `${grams(over)} of ${salts.map(({ formula }) => formula).join(" and ")} with the crystals would explain it: ${percent(part, 2)} of what the liquor contains${isSeen === true ? "; the last wash still shows them" : ""}`,
       mass: over as Quantity<"mass">,
       figure: part,
       likelihood,
-      weight: likelihood * belief("saltsInCrop"),
+      weight: likelihood * belief(isSeen === true ? "saltsSeen" : isSeen === false ? "saltsNotSeen" : "saltsInCrop"),
       next: "rinse one half with ice-cold water, dry it, and compare",
     },
   ];

@@ -99,7 +99,11 @@ export function explanationsOfMixUp(evidence: Evidence): Finding[] {
         ? belief(isOwnByFire(evidence) ? "jarByFire" : "jarInFire")
         : Math.min(belief(how), isByLiquor ? belief("otherFormOfLight") : 1);
       const expects =
-        sight === false ? belief("clearFiltrate") : sight === true ? belief("cloudsFiltrateMixUp") : usual;
+        sight === false
+          ? belief("clearFiltrate")
+          : sight === true
+            ? belief(how === "soldHydrate" ? "cloudsFiltrateSold" : "cloudsFiltrateMixUp")
+            : usual;
       const middle = most.times(lessThanAll(handlingLoss.dividedBy(2)));
       const off = Math.abs(dry.minus(middle).toNumber("g"));
       const factor = theory.dividedBy(batch.product.theoreticalYield).to("%");

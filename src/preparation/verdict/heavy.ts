@@ -211,16 +211,16 @@ export function tooMuch(evidence: Evidence): Finding[] {
   const isGel =
     batch.isolation.how === "precipitate" && kindOfCake(observed.setting.product.formula) === "hydroxide gel";
   const keepsWater = isGel && dryness.constant === true && share.compare(planned("dampHolds")) <= 0;
-  // Of a cake that was washed until nothing showed it is water that nobody dried out, as long as it is no more than half.
-  const isHalfDry =
+  // Of a cake that was washed until nothing showed it is water that nobody dried out, as long as the drained cake keeps so much.
+  const isUndried =
     dryness.constant === undefined &&
     shows(observed.tests.lastWash) === false &&
-    over.compare(liquorOfCake(evidence).dividedBy(2)) <= 0;
+    over.compare(liquorOfCake(evidence)) <= 0;
   const usual = keepsWater
     ? "gelWater"
     : dryness.constant === true || isFired
       ? "wetAtConstantMass"
-      : inBand || isHalfDry
+      : inBand || isUndried
         ? "wet"
         : "wetOutside";
   findings.push({

@@ -72,15 +72,27 @@ export function neverWashedOut(evidence: Evidence): Quantity | undefined {
   return wetCakeSalt(evidence) ?? washing.plan.residueUnwashed;
 }
 
+/** Salts that the last wash shows, where no plan says how much there may be. */
+const saltsShown = (standing: Standing, mass: string): Finding => ({
+  code: "unwashed",
+  text: `the last wash still shows salts: nobody knows how much of the ${mass} they are`,
+  mass: undefined,
+  figure: undefined,
+  likelihood: undefined,
+  weight: belief(standing === "fits" ? "seen" : "unwashedKnown"),
+  next: "wash until the last wash stays clear, dry again, and weigh",
+});
+
 /** Salts that the run itself knows to be in the product: fewer washes than planned, or a last wash that still shows them. */
 export function knownUnwashed(evidence: Evidence, standing: Standing): Finding[] {
   const { batch, dry, grams, observed, expected } = evidence;
   const { washing } = batch;
-  // A mass that is too large asks for salts anyway.
-  if (washing === undefined || !("plan" in washing) || standing === "heavy") return [];
-  const { plan, salts } = washing;
   const { washes, tests } = observed;
   const seen = shows(tests.lastWash);
+  // A mass that is too large asks for salts anyway.
+  if (standing === "heavy") return [];
+  if (washing === undefined || !("plan" in washing)) return seen === true ? [saltsShown(standing, grams(dry))] : [];
+  const { plan, salts } = washing;
   const isTooFew = washes !== undefined && washes < plan.washes;
   if (seen === false || (seen === undefined && !isTooFew)) return [];
   const after = isTooFew && washes > 0 ? plan.residueAfter[washes - 1] : undefined;
@@ -110,6 +122,9 @@ export function knownUnwashed(evidence: Evidence, standing: Standing): Finding[]
 
 /** pH of a liquor that is clearly acid, neutral, clearly basic; and how far apart two are on paper. */
 const [ACID, NEUTRAL, BASIC, APART] = ["6", "7", "8", "1.5"] as const;
+
+/** Units of pH that nobody misreads on paper, and that no carbon dioxide makes. */
+const FAR = 4;
 
 /** Chalk in water that is saturated with carbon dioxide is at pH 6, from memory; half a unit is what paper shows. */
 const FIZZED = "5.5";
@@ -143,13 +158,16 @@ export function isAcidMissing(evidence: Evidence, index: number): boolean {
 }
 
 /** A liquor on the other side of neutral than the plan's; carbon dioxide alone moves a pH on its side by two. */
-export function liquorOff(evidence: Evidence): Finding[] {
+export function liquorOff(evidence: Evidence, standing: Standing): Finding[] {
   const { pH } = evidence.observed;
   const expected = expectedPH(evidence);
   if (pH === undefined || expected === undefined) return [];
   const isBasic = expected.compare(exact(ACID)) < 0 && pH.compare(exact(BASIC)) > 0;
   if (!isBasic && !isBaseMissing(evidence)) return [];
   const of = (q: Quantity): string => q.format({ decimals: 1, uncertainty: "none" });
+  // A mass that fits proves little where the liquor is far on the other side: what was left in it dries with the rest.
+  const far = pH.minus(expected).toNumber("");
+  const isFar = standing === "fits" && Math.abs(far) >= FAR;
   return [
     {
       code: "liquor-ph",
@@ -157,7 +175,7 @@ export function liquorOff(evidence: Evidence): Finding[] {
       mass: undefined,
       figure: pH.minus(expected),
       likelihood: undefined,
-      weight: belief("liquorPH"),
+      weight: belief(isFar ? "seen" : "liquorPH"),
       next: `add ${isBasic ? "the missing acid" : "base"} by drops, and look for more product`,
     },
   ];

@@ -4,7 +4,7 @@
 import { type Quantity, quantity } from "../../quantity";
 import type { Identity } from "../identity/types";
 import type { Batch } from "../planning/batch";
-import { lessThanAll } from "../planning/exact";
+import { lessThanAll, planned } from "../planning/exact";
 import { handOf, type Instruments } from "../procedure/words";
 import { saltsOfWork } from "./along";
 import { belief, clearlyAbove, isTooCoarse } from "./difference";
@@ -15,7 +15,7 @@ import { exactHits, lostInDrying, otherFormulas, tooMuch } from "./heavy";
 import { fits, tooLittle } from "./light";
 import { mixturesThatFit } from "./mixtures";
 import { overheated } from "./overheated";
-import { impure, isApart, knownUnwashed, liquorOff, shortBySight, spilled } from "./seen";
+import { impure, isApart, knownUnwashed, liquorOff, type Standing, shortBySight, spilled } from "./seen";
 
 export function yieldsOf(batch: Batch, dry: Quantity): Yield[] {
   return batch.candidates.map(({ formula, key, wanted, theoreticalYield }) => ({
@@ -50,8 +50,10 @@ function coarse({ dry, grams }: Evidence): Finding[] {
   ];
 }
 
-function drying({ dryness, dry, grams }: Evidence): Finding[] {
+function drying({ dryness, dry, grams }: Evidence, standing: Standing): Finding[] {
   if (dryness.state !== "still drying") return [];
+  // Less water than dry powders hold, in a mass that is too small already: what is missing has another cause.
+  const isLittle = standing === "light" && dryness.lastLoss!.compare(dry.times(planned("dryHolds"))) <= 0;
   const goes =
     dryness.endsAt === undefined
       ? ""
@@ -63,7 +65,7 @@ function drying({ dryness, dry, grams }: Evidence): Finding[] {
       mass: dryness.waterLeft ?? dryness.lastLoss,
       figure: undefined,
       likelihood: undefined,
-      weight: belief("stillFalling"),
+      weight: belief(isLittle ? "nearlyDry" : "stillFalling"),
       next: "dry on to constant mass before anything is read from the yield",
     },
   ];
@@ -113,10 +115,10 @@ export function findingsFor(evidence: Evidence): Finding[] {
     ...knownUnwashed(evidence, standing),
     ...shortBySight(evidence, standing),
     ...impure(evidence, standing),
-    ...liquorOff(evidence),
+    ...liquorOff(evidence, standing),
     ...saltsOfWork(evidence),
   ];
-  const findings = [...coarse(evidence), ...drying(evidence), ...seen];
+  const findings = [...coarse(evidence), ...drying(evidence, standing), ...seen];
   if (standing === "heavy")
     findings.push(...otherFormulas(evidence), ...explanationsOfMixUp(evidence), ...tooMuch(evidence));
   else if (standing === "light") {
