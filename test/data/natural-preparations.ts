@@ -184,7 +184,9 @@ export const NATURAL_PREPARATIONS: readonly NaturalPreparation[] = [
       ],
       scale: { material: "lactic acid", portion: "100 mL" },
     },
-    says: [/pH 6 to 7 while carbon dioxide is in it, 9 once that has gone/],
+    // over chalk in air (0.00042 atm) with 0.6 mol/L of calcium: K = Ksp K1 KH / K2 = 10^(-8.48 - 6.35 - 1.47 + 10.33), activity
+    // coefficients 0.3 and 0.7: bicarbonate 7e-5, pH 6.35 + 1.47 + 3.38 - 4.15 = 7.1
+    says: [/about pH 7 is expected/],
   },
   {
     id: "cuprammonium sulfate",

@@ -70,9 +70,8 @@ export function complexesOf(pot: { readonly books: Books }): Complexed[] {
     }
   }
   const own = [...inFormulas.values()];
-  const standing = ownStanding(pot);
-  if (standing === undefined) return own;
-  const { beaker } = standing;
+  const beaker = ownStanding(pot);
+  if (beaker === undefined) return own;
   const isOwn = (symbol: string): boolean => own.some(({ metal }) => metal === symbol);
   const kilograms = pot.books.water.dividedBy(quantity({ value: String(beaker.water), unit: "kg" }));
   const free = ligands().flatMap(({ name, ligand }): Complexed[] => {

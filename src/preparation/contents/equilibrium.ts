@@ -3,10 +3,21 @@
 import { atomsOf, type Phase } from "../../aqueous/internal";
 import { isNonmetal } from "../../equation/internal";
 import { parseFormula } from "../../formula";
-import { remembering } from "../../foundation/memo";
+import { once, remembering } from "../../foundation/memo";
+import { isOneOf } from "../../ion/internal";
 import { type Quantity, quantity } from "../../quantity";
-import { type Beaker, componentsOf, isKnown, printed, ratio, settle } from "../feasibility/beaker";
-import type { Books } from "./books";
+import {
+  type Beaker,
+  componentsOf,
+  isKnown,
+  type Keeping,
+  type Pour,
+  printed,
+  ratio,
+  settle,
+  unitsIn,
+} from "../feasibility/beaker";
+import type { Books, Fizzed } from "./books";
 import type { Entry } from "./entry";
 import { type Matter, matterOf } from "./matter";
 
@@ -15,54 +26,117 @@ interface Booked {
   readonly books: Books;
 }
 
-/** The equilibrium of a vessel, for each kilogram of its water. */
-interface Standing {
-  readonly pH: number;
-  readonly beaker: Beaker;
-}
-
 /** Hydrons and water belong to everything. */
 const HYDRON = "H+";
 
 /** Little more water than there is may stand for it, where the liquor is too strong for the model. */
 const THINNED = 1.25;
 
-const remembered = /* @__PURE__ */ remembering<Standing | undefined>(600);
-
 /** Metals, sulfur and charcoal stand by; they are no part of the equilibrium. */
 const standsBy = ({ matter }: Entry): boolean => matter.formula.size === 1;
 
 /** Things that the beaker of a vessel contains, mol for each kilogram of water; undefined where there is too little water or a stranger. */
-function perKilogram({ books }: Booked): { readonly matter: Matter; readonly moles: number }[] | undefined {
-  const kg = books.water.toNumber() / 1000;
-  if (books.waterMissing.length > 0 || !(kg > 0)) return undefined;
-  const all: { readonly matter: Matter; readonly moles: number }[] = [];
-  for (const entry of [...books.dissolved, ...books.solids]) {
-    if (standsBy(entry)) continue;
-    if (!isKnown(entry.matter.formula)) return undefined;
-    const moles = Number((entry.amount.toNumber() / kg).toPrecision(4));
-    if (moles > 0) all.push({ matter: entry.matter, moles });
-  }
-  return all.length === 0 ? undefined : all;
+function perKilogram(pot: Booked): Poured | undefined {
+  const kg = waterOf(pot);
+  const poured = kg === undefined ? undefined : pouredOf(pot, kg);
+  return poured === undefined || poured.pours.length === 0 || !poured.pours.every(({ formula }) => isKnown(formula))
+    ? undefined
+    : poured;
 }
 
-function standingIn(pot: Booked): Standing | undefined {
+const carbonDioxide = /* @__PURE__ */ once(() => parseFormula("CO2"));
+
+/** kg of water in a vessel; undefined where it is not known or none is left. */
+export function waterOf({ books: { water, waterMissing } }: Booked): number | undefined {
+  const kg = water.toNumber() / 1000;
+  return waterMissing.length > 0 || !(kg > 0) ? undefined : kg;
+}
+
+/** A vessel as it is judged, for each kilogram of water. */
+export interface Poured {
+  /** What lies and swims in it, elements left out. */
+  readonly pours: readonly Pour[];
+  /** What it has given off. */
+  readonly gas: readonly Pour[];
+  readonly fizzed: Fizzed;
+  /** Equal for vessels that contain the same. */
+  readonly key: string;
+}
+
+/** A vessel for so many kilograms of water. */
+export function pouredOf({ books }: Booked, kg: number): Poured {
+  const poured = (entries: readonly Entry[]): Pour[] =>
+    entries.flatMap((entry) => {
+      const moles = Number((entry.amount.toNumber() / kg).toPrecision(4));
+      return standsBy(entry) || !(moles > 0) ? [] : [{ formula: entry.matter.formula, moles }];
+    });
+  const [pours, gas] = [poured([...books.dissolved, ...books.solids]), poured(books.gas)];
+  const fizzed = books.fizzed ?? STILL;
+  const key = [...pours, ...gas].map(({ formula, moles }) => `${formula} ${moles}`).join(" ");
+  return { pours, gas, fizzed, key: `${key} ${fizzed.keeping} ${fizzed.left}` };
+}
+
+/** Nothing has fizzed. */
+const STILL: Fizzed = { keeping: "kept", left: 0 };
+
+const remembered = /* @__PURE__ */ remembering<Beaker | undefined>(600);
+
+/** With what has left of the carbon dioxide. */
+export const withGas = (pours: readonly Pour[], { left }: Fizzed): readonly Pour[] =>
+  left > 0 ? [...pours, { formula: carbonDioxide(), moles: left }] : pours;
+
+/** A vessel at equilibrium, for a kilogram of water; the answer is kept. */
+export function settled(
+  pours: readonly Pour[],
+  celsius: number,
+  fizzed: Fizzed,
+  how: Omit<Keeping, "carbonDioxide"> = { solids: "fresh" },
+): Beaker | undefined {
+  const all = withGas(pours, fizzed);
+  const ask = (): Beaker | undefined => settle(all, 1, celsius, { ...how, carbonDioxide: fizzed.keeping });
+  if (how.solids !== "fresh" || how.lower !== undefined) return ask();
+  return remembered(`${celsius} ${fizzed.keeping} ${all.map((one) => `${one.formula} ${one.moles}`).join(" ")}`, ask);
+}
+
+function standingIn(pot: Booked): Beaker | undefined {
   const put = perKilogram(pot);
-  if (put === undefined) return undefined;
+  return put === undefined ? undefined : settled(put.pours, pot.books.temperature.toNumber("°C"), put.fizzed);
+}
+
+const CARBONATE = "CO3^2-";
+/** Shares of a product are told apart from this difference on. */
+const DIFFERS = 0.02;
+
+/**
+ * How a pot stands in which carbonate is. Whoever writes carbon dioxide on the right lets it go or keeps it as the product asks;
+ * else the pot is open as pots are, where that makes a difference to the product.
+ */
+export function fizzedIn(pot: Booked, product: Matter, isWritten: boolean, precipitates: boolean): Fizzed | undefined {
+  const put = perKilogram(pot);
+  const of = componentsOf(product.formula);
+  if (put === undefined || of === undefined) return undefined;
+  const left = put.gas.find(({ formula }) => isOneOf(formula, "CO2"))?.moles ?? 0;
   const celsius = pot.books.temperature.toNumber("°C");
-  const key = `${celsius} ${put.map(({ matter, moles }) => `${matter.key} ${moles}`).join(" ")}`;
-  return remembered(key, () => {
-    const pours = put.map(({ matter, moles }) => ({ formula: matter.formula, moles }));
-    const beaker = settle(pours, 1, celsius, { carbonDioxide: "kept", solids: "fresh" });
-    return beaker === undefined ? undefined : { pH: beaker.pH, beaker };
-  });
+  const kept = settled(put.pours, celsius, { keeping: "kept", left });
+  if (kept === undefined || !kept.components.includes(CARBONATE)) return undefined;
+  const gone = settled(put.pours, celsius, { keeping: "leaves", left }, { solids: "fresh", near: kept });
+  if (gone === undefined) return { keeping: "kept", left };
+  if (!precipitates) return { keeping: isWritten ? "leaves" : "kept", left };
+  const [closed, open] = [unitsIn(kept, of), unitsIn(gone, of)];
+  const most = Math.max(closed, open);
+  const isLess = open < closed - DIFFERS * most;
+  const isMore = open > closed + DIFFERS * most;
+  return { keeping: (isWritten ? isMore : isLess) ? "leaves" : "kept", left };
 }
 
 /** The same where the liquor itself is within the model, and not only a weaker one. */
-export function ownStanding(pot: Booked): Standing | undefined {
+export function ownStanding(pot: Booked): Beaker | undefined {
   const found = standingIn(pot);
-  return found === undefined || found.beaker.water > THINNED ? undefined : found;
+  return found === undefined || found.water > THINNED ? undefined : found;
 }
+
+/** Differences below this share of a solid are rounding of its amounts. */
+const NOISE = 0.001;
 
 /** Less than this share of the metal in another solid is no solid of its own. */
 const OWN_SOLID = 0.02;
@@ -72,10 +146,9 @@ export function solidsBeside(
   pot: Booked,
   product: Matter,
 ): readonly { readonly matter: Matter; readonly amount: Quantity }[] {
-  const found = standingIn(pot);
+  const beaker = standingIn(pot);
   const own = componentsOf(product.formula);
-  if (found === undefined || own === undefined) return [];
-  const { beaker } = found;
+  if (beaker === undefined || own === undefined) return [];
   const metals = metalsOf(product, own);
   const isBooked = (of: ReadonlyMap<string, number>): boolean =>
     pot.books.solids.some(({ matter }) => {
@@ -106,7 +179,7 @@ export function standingOf(pot: Booked, matter: Matter): Quantity | undefined {
   const found = ownStanding(pot);
   const of = componentsOf(matter.formula);
   if (found === undefined || of === undefined) return undefined;
-  for (const { phase, moles } of found.beaker.solids) {
+  for (const { phase, moles } of found.solids) {
     const units = ratio(phase.of, of);
     if (units === undefined) continue;
     const perKg = quantity(
@@ -136,24 +209,41 @@ export function phOf(pot: Booked): Quantity<"number"> | undefined {
       );
 }
 
+/**
+ * What a kilogram of water keeps of a solid: what its ions could still make, and never more than the books have of it beyond what
+ * stands; mol.
+ */
+function keptPerKilogram(pot: Booked, kg: number, matter: Matter, beaker: Beaker, own: ReadonlyMap<string, number>) {
+  const ions = leastDissolved(beaker, own);
+  const isIt = (one: Entry): boolean => one.matter.key === matter.key;
+  const booked = pot.books.solids.reduce((n, one) => (isIt(one) ? n + one.amount.toNumber() : n), 0) / kg;
+  const beyond = Math.max(0, booked - unitsIn(beaker, own));
+  return ions === undefined || booked === 0 || ions <= beyond + NOISE * booked ? ions : beyond;
+}
+
+/** An amount for each kilogram of water, as much as there is water. */
+const forAll = (perKg: number, pot: Booked, matter: Matter, figures: number): Quantity => {
+  const label = `${matter.name} that a kilogram of this liquor keeps at equilibrium`;
+  const value = perKg === 0 ? "0" : perKg.toPrecision(figures);
+  return quantity({ value, unit: "mol/kg" }, { symbol: `b(${matter.name})`, label })
+    .times(pot.books.water)
+    .to("mol");
+};
+
 /** How much of a solid the liquor keeps at equilibrium; undefined where it does not stand, or the model does not reach. */
 export function keptAtEquilibrium(pot: Booked, matter: Matter): Quantity | undefined {
-  const found = ownStanding(pot);
+  const beaker = ownStanding(pot);
   const own = componentsOf(matter.formula);
-  if (found === undefined || own === undefined) return undefined;
-  const { beaker } = found;
-  const stands = beaker.solids.some(({ phase }) => ratio(own, phase.of) !== undefined);
-  if (!stands) return undefined;
-  const least = leastDissolved(beaker, own);
-  if (least === undefined) return undefined;
-  const perKg = quantity(
-    { value: least.toPrecision(4), unit: "mol/kg" },
-    { symbol: `b(${matter.name})`, label: `${matter.name} that a kilogram of this liquor keeps at equilibrium` },
-  );
-  return perKg
-    .times(pot.books.water)
-    .to("mol")
-    .named({ symbol: `n(${matter.name}, kept)`, rule: "kept = what a kilogram of the liquor keeps × water" });
+  const kg = waterOf(pot);
+  if (beaker === undefined || own === undefined || kg === undefined) return undefined;
+  if (!beaker.solids.some(({ phase }) => ratio(own, phase.of) !== undefined)) return undefined;
+  const least = keptPerKilogram(pot, kg, matter, beaker, own);
+  return least === undefined
+    ? undefined
+    : forAll(least, pot, matter, 4).named({
+        symbol: `n(${matter.name}, kept)`,
+        rule: "kept = what a kilogram of the liquor keeps × water",
+      });
 }
 
 /** The same with the constant of the solid one standard uncertainty to either side; undefined where that is not known. */
@@ -161,32 +251,22 @@ export function keptRange(pot: Booked, matter: Matter): readonly [least: Quantit
   const found = ownStanding(pot);
   const own = componentsOf(matter.formula);
   const put = perKilogram(pot);
-  if (found === undefined || own === undefined || put === undefined) return undefined;
+  const kg = waterOf(pot);
+  if (found === undefined || own === undefined || put === undefined || kg === undefined) return undefined;
   const isIt = (phase: Phase): boolean => ratio(phase.of, own) !== undefined;
-  const doubts = found.beaker.conditions.flatMap(({ phase }) =>
+  const doubts = found.conditions.flatMap(({ phase }) =>
     phase !== undefined && isIt(phase) ? [phase.shares[0]?.[0].standardUncertainty ?? 0] : [],
   );
   const by = Math.max(0, ...doubts);
   if (by === 0) return undefined;
-  const pours = put.map(({ matter: one, moles }) => ({ formula: one.formula, moles }));
   const celsius = pot.books.temperature.toNumber("°C");
-  const ends = [by, -by].map((one) => {
-    const how = {
-      carbonDioxide: "kept",
-      solids: "fresh",
-      lower: { by: one, which: isIt },
-      near: found.beaker,
-    } as const;
-    const beaker = settle(pours, 1, celsius, how);
-    return beaker === undefined ? undefined : leastDissolved(beaker, own);
+  const [one, other] = [by, -by].map((shift) => {
+    const lower = { by: shift, which: isIt };
+    const beaker = settled(put.pours, celsius, put.fizzed, { solids: "fresh", lower, near: found });
+    return beaker === undefined ? undefined : keptPerKilogram(pot, kg, matter, beaker, own);
   });
-  const [one, other] = ends;
   if (one === undefined || other === undefined) return undefined;
-  const amount = (perKg: number): Quantity =>
-    quantity({ value: perKg.toPrecision(3), unit: "mol/kg" })
-      .times(pot.books.water)
-      .to("mol");
-  return [amount(Math.min(one, other)), amount(Math.max(one, other))];
+  return [forAll(Math.min(one, other), pot, matter, 3), forAll(Math.max(one, other), pot, matter, 3)];
 }
 
 /** Formula units of a solid that a kilogram of water could make of what it keeps of its ions. */
@@ -199,12 +279,28 @@ function leastDissolved(beaker: Beaker, own: ReadonlyMap<string, number>): numbe
   return Number.isFinite(least) ? least / beaker.water : undefined;
 }
 
+/** May a solid stand, and nothing of it does, nor anything else of its metal? Then all of it stays dissolved. */
+export function staysDissolved(pot: Booked, matter: Matter): boolean {
+  const found = ownStanding(pot);
+  const own = componentsOf(matter.formula);
+  if (found === undefined || own === undefined || unitsIn(found, own) > 0) return false;
+  const isAllowed = found.conditions.some(({ phase }) => phase !== undefined && ratio(phase.of, own) !== undefined);
+  return isAllowed && standsInstead(pot, matter).length === 0;
+}
+
+/** Does a solid not stand, by the equilibrium or that of a weaker liquor? False where nothing is known. */
+export function standsNot(pot: Booked, matter: Matter): boolean {
+  const found = standingIn(pot);
+  const own = componentsOf(matter.formula);
+  return found !== undefined && own !== undefined && unitsIn(found, own) === 0;
+}
+
 /** What stands at equilibrium in place of a solid that should have formed, as printed; empty where that stands, or nothing is known. */
 export function standsInstead(pot: Booked, matter: Matter): readonly string[] {
   const found = ownStanding(pot);
   const own = componentsOf(matter.formula);
   if (found === undefined || own === undefined) return [];
-  const { solids } = found.beaker;
+  const { solids } = found;
   if (solids.some(({ phase }) => ratio(own, phase.of) !== undefined)) return [];
   const metals = [...own.keys()].filter((key) =>
     matter.formula.symbols.some((s) => !isNonmetal(s) && atomsOf(key).has(s)),

@@ -27,6 +27,7 @@ import { type Formula, parseFormula } from "../../formula";
 import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { quantity } from "../../quantity";
+import { sameCore } from "../reaction/species";
 
 /** What goes in, mol. */
 export interface Pour {
@@ -86,15 +87,22 @@ function bring(formula: Formula): Brought | undefined {
   return read(formula.toString(), () => {
     const outcome = attempt(() => termsOf(formula, network()));
     if (!outcome.ok) return undefined;
-    const ingredient = {
-      formula: formula.toString(),
-      amount: quantity("1 mol"),
-      terms: outcome.value,
-      litres: undefined,
-    } as const;
-    return broughtBy(ingredient as Brought["ingredient"], network());
+    const brought = (terms: Brought["ingredient"]["terms"]): Brought => {
+      const ingredient = { formula: formula.toString(), amount: quantity("1 mol"), terms, litres: undefined };
+      return broughtBy(ingredient as Brought["ingredient"], network());
+    };
+    const own = brought(outcome.value);
+    const isServed = [...own.of.keys()].every((key) => key === HYDRON || network().serves(key));
+    const solid = isServed ? undefined : solidAs(formula, [...own.of.keys()]);
+    return solid === undefined ? own : brought([...solid.of].map(([key, count]) => [count, key] as const));
   });
 }
+
+/** The solid of the tables that a formula is, whatever ions it is written as: cryolite is of aluminium and fluoride there. */
+const solidAs = (formula: Formula, keys: readonly Key[]): Phase | undefined =>
+  network()
+    .phasesWith(...keys)
+    .find((one) => one.kind === "solid" && sameCore(parseFormula(one.formula), formula));
 
 /** A formula in components of the network, water left out; undefined for what cannot be said. */
 export const componentsOf = (formula: Formula): Composition | undefined => bring(formula)?.of;
@@ -119,6 +127,11 @@ export function ratio(whole: Composition, part: Composition): number | undefined
     found = here;
   }
   return found !== undefined && found > 0 ? found : undefined;
+}
+
+/** Formula units of a composition that stand in a beaker. */
+export function unitsIn(beaker: Beaker, of: Composition): number {
+  return beaker.solids.reduce((n, { phase, moles }) => n + moles * (ratio(phase.of, of) ?? 0), 0);
 }
 
 /** Constants serve from 5 to 60 °C. */
@@ -229,6 +242,20 @@ function beakerOf({ kilograms, totals, start }: ReturnType<typeof build>, water:
     start,
   };
 }
+
+/** The same beaker, so many times. */
+export const scaled = (beaker: Beaker, by: number): Beaker => ({
+  ...beaker,
+  solids: beaker.solids.map(({ phase, moles }) => ({ phase, moles: moles * by })),
+  water: beaker.water * by,
+  total: (key) => beaker.total(key) * by,
+  dissolved: (key) => beaker.dissolved(key) * by,
+  barely: (key, hydrons) => beaker.barely(key, hydrons) * by,
+  bound: (key, to) => {
+    const found = beaker.bound(key, to);
+    return found === undefined ? undefined : { ...found, moles: found.moles * by };
+  },
+});
 
 /** A solid's formula as the formula layer prints it. */
 export const printed = (phase: Phase): string => parseFormula(phase.formula).toUnicode();

@@ -4,7 +4,10 @@ import { type RedoxAnalysis, redoxAnalysis } from "../../equation";
 import { attempt } from "../../foundation/error";
 import { remembering } from "../../foundation/memo";
 import { type Constitution, constitutionOf } from "../../ion";
+import { type Poured, pouredOf, waterOf } from "../contents/equilibrium";
+import type { Pot as Vessel } from "../contents/pot";
 import type { Account } from "../reaction/account";
+import { fateOf } from "../reaction/fate";
 import { isGas } from "../reaction/fluids";
 import type { Species } from "../reaction/species";
 import type { Setting } from "../request/setting";
@@ -33,8 +36,10 @@ export interface Case {
   readonly put: readonly Put[];
   readonly made: readonly Made[];
   readonly product: Made;
-  /** kg of water that the plan would use; undefined where nobody knows. */
-  readonly water: number | undefined;
+  /** The pot once the equation is done, for each kilogram of its water; undefined for dry work. */
+  readonly pot: Poured | undefined;
+  /** kg of water in it for one mole of product; one where nobody knows. */
+  readonly water: number;
   readonly celsius: number;
   /** Changes of oxidation state, where the equation has any. */
   readonly redox: RedoxAnalysis | undefined;
@@ -53,11 +58,13 @@ function redoxOf({ equation }: Setting): RedoxAnalysis | undefined {
 /** Four figures are plenty for a verdict, and plans of any size then share one. */
 const rounded = (x: number): number => (x === 0 ? 0 : Number(x.toPrecision(4)));
 
-/** The case of a batch. */
-export function caseOf(setting: Setting, account: Account, water: number | undefined): Case {
+/** The case of a batch, and of the pot it comes to. */
+export function caseOf(setting: Setting, account: Account, pot: Vessel | undefined): Case {
   const { reactants, products, product, materials, temperature } = setting;
   const extent = account.extent.toNumber("mol");
   const theory = extent * Number(product.coefficient);
+  const falls = fateOf(product.formula, temperature).fallsOut === true;
+  const kg = (pot === undefined ? undefined : waterOf(pot)) ?? theory;
   const put = reactants.map((species): Put => {
     const own = materials.flatMap((m, i) => (m.species === species ? [account.supplied[i]!] : []));
     const used = (extent * Number(species.coefficient)) / theory;
@@ -84,12 +91,14 @@ export function caseOf(setting: Setting, account: Account, water: number | undef
     put,
     made,
     product: made[products.indexOf(product)]!,
-    water: water === undefined || !(water > 0) ? undefined : Number((water / theory).toPrecision(3)),
-    celsius: temperature.toNumber("°C"),
+    pot: pot === undefined ? undefined : pouredOf(pot, kg),
+    water: Number((kg / theory).toPrecision(5)),
+    // a liquor that is still hot from dissolving is judged as it is once it has cooled
+    celsius: (falls ? (pot?.books.temperature ?? temperature) : temperature).toNumber("°C"),
     redox: redoxOf(setting),
   };
 }
 
 /** What two cases that get one verdict have in common. */
-export const keyOfCase = ({ setting, put, water, celsius }: Case): string =>
-  `${setting.equation} | ${setting.product.formula} | ${setting.wet} | ${put.map(({ moles }) => moles).join(" ")} | ${water} | ${celsius} | ${setting.materials.map(({ form, isSolution }) => `${form}${isSolution ? "*" : ""}`).join(" ")}`;
+export const keyOfCase = ({ setting, put, pot, water, celsius }: Case): string =>
+  `${setting.equation} | ${setting.product.formula} | ${setting.wet} | ${put.map(({ moles }) => moles).join(" ")} | ${pot === undefined ? "" : pot.key} | ${water} | ${celsius} | ${setting.materials.map(({ form, isSolution }) => `${form}${isSolution ? "*" : ""}`).join(" ")}`;

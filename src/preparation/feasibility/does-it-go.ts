@@ -6,9 +6,8 @@ import { type Fields, isRecord } from "../../foundation/argument";
 import { remembering } from "../../foundation/memo";
 import type { Quantity } from "../../quantity";
 import { PlanError } from "../error";
-import { type Batch, batchOf } from "../planning/batch";
+import { type Batch, batchOf, reactedPot } from "../planning/batch";
 import { weigh } from "../planning/scale";
-import { fateOf } from "../reaction/fate";
 import { guard } from "../request/argument";
 import { inItsFacts, STEP, taken, takenRequest } from "../request/door";
 import { settingOf } from "../request/read-setting";
@@ -18,7 +17,7 @@ import { mixOf, passGate } from "../safety/combinations";
 import { caseOf, keyOfCase } from "./case";
 import { DOES_NOT_GO, type Feasibility, type Ruling } from "./feasibility";
 import { rule } from "./rule";
-import { stated, waterOf } from "./stated";
+import { stated } from "./stated";
 
 /** What a request may leave out when only this is asked. */
 export interface FeasibilityRequest extends Omit<PlanRequest, "materials" | "scale"> {
@@ -32,13 +31,9 @@ const rulings = /* @__PURE__ */ remembering<Ruling>(300);
 
 /** @internal Does a batch go? */
 export function feasibilityOf(setting: Setting, batch: Batch): Feasibility {
-  // how much a liquor is boiled down is no question of whether it goes, and asks the curves first
-  const falls = setting.wet && fateOf(setting.product.formula, setting.temperature).fallsOut === true;
-  const water = falls ? waterOf(setting, batch) : undefined;
-  const c = caseOf(setting, batch.materialBalance, water);
+  const c = caseOf(setting, batch.materialBalance, setting.wet ? reactedPot(batch) : undefined);
   return stated(
     rulings(keyOfCase(c), () => rule(c)),
-    setting,
     batch,
   );
 }

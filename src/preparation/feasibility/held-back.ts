@@ -2,22 +2,13 @@
 import type { Phase } from "../../aqueous/internal";
 import { attempt } from "../../foundation/error";
 import { saltConversion } from "../../solubility";
+import type { Poured } from "../contents/equilibrium";
 import { fateOf } from "../reaction/fate";
-import { type Beaker, componentsOf, printed, ratio, type Standing, settle } from "./beaker";
+import { type Beaker, componentsOf, printed, ratio, type Standing, unitsIn } from "./beaker";
 import type { Case } from "./case";
 import type { Figure, Reason } from "./feasibility";
-import { type Beakers, brief, gramsOf, type Pot, percent, potOf } from "./pot";
-import {
-  type Composition,
-  conditions,
-  figure,
-  isCation,
-  isSoluble,
-  list,
-  NOTHING,
-  phaseFormula,
-  standingOf,
-} from "./standing";
+import { type Beakers, beakerOf, brief, gramsOf, percent, withoutExcess } from "./pot";
+import { type Composition, conditions, figure, isCation, isSoluble, list, NOTHING, phaseFormula } from "./standing";
 
 /** Two shares are told apart from this difference on. */
 export const DIFFERS = 0.02;
@@ -26,7 +17,7 @@ export interface Wanted {
   readonly c: Case;
   readonly of: Composition;
   readonly isIt: (phase: Phase) => boolean;
-  readonly pot: Pot;
+  readonly pot: Poured;
 }
 
 /** Is a standing solid one that was put in? */
@@ -46,7 +37,7 @@ export const theory = (share: number): Figure => figure(share, "", "share of the
 /** How the carbon dioxide decides, where it does. */
 export function carbonDioxideReasons(wanted: Wanted, { kept, gone, differs }: Beakers): Reason[] {
   if (!differs) return [];
-  const [a, b] = [standingOf(kept, wanted.of), standingOf(gone, wanted.of)].map((n) => Math.min(1, n));
+  const [a, b] = [unitsIn(kept, wanted.of), unitsIn(gone, wanted.of)].map((n) => Math.min(1, n));
   const { name } = wanted.c.product.species;
   if (Math.abs(a! - b!) < DIFFERS) return [];
   return [
@@ -66,13 +57,12 @@ export function carbonDioxideReasons(wanted: Wanted, { kept, gone, differs }: Be
 }
 
 /** Why not all of it precipitates. */
-export function heldBack(wanted: Wanted, beaker: Beaker, share: number, keeping: "kept" | "leaves"): Reason[] {
+export function heldBack(wanted: Wanted, beaker: Beaker, share: number): Reason[] {
   const { c, of } = wanted;
   const reasons: Reason[] = [];
-  const bare = c.put.some(({ left, species }) => left > 0 && !species.isWater) ? potOf(c, false) : undefined;
-  if (bare !== undefined) {
-    const without = settle(bare.pours, c.water, c.celsius, { carbonDioxide: keeping, solids: "fresh", near: beaker });
-    const before = without === undefined ? 0 : Math.min(1, standingOf(without, of));
+  if (c.put.some(({ left, species }) => left > 0 && !species.isWater)) {
+    const without = beakerOf(c, withoutExcess(c, wanted.pot), { solids: "fresh", near: beaker });
+    const before = without === undefined ? 0 : Math.min(1, unitsIn(without, of));
     // a metal salt that is over makes another solid of it, a base or ligand takes it back
     const turned = foreign(wanted, beaker).some(({ phase }) =>
       [...of.keys()].some((key) => isCation(key) && phase.of.has(key)),
@@ -93,12 +83,8 @@ export function heldBack(wanted: Wanted, beaker: Beaker, share: number, keeping:
       figures: [figure(1 - share, "", "share that the acid keeps"), figure(beaker.pH, "", "pH of the liquor")],
       source: "constants",
     });
-  const aged = settle(wanted.pot.pours, c.water, c.celsius, {
-    carbonDioxide: keeping,
-    solids: "aged",
-    near: beaker,
-  });
-  const later = aged === undefined ? share : Math.min(1, standingOf(aged, of));
+  const aged = beakerOf(c, wanted.pot, { solids: "aged", near: beaker });
+  const later = aged === undefined ? share : Math.min(1, unitsIn(aged, of));
   if (aged !== undefined && later - share > DIFFERS)
     reasons.push({
       code: "aged",

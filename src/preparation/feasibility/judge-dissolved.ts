@@ -3,13 +3,13 @@
 import type { Key, Phase } from "../../aqueous/internal";
 import { isOneOf } from "../../ion/internal";
 import { isGas, isMiscible } from "../reaction/fluids";
-import { type Beaker, componentsOf, printed, ratio, settle } from "./beaker";
+import { type Beaker, componentsOf, printed, ratio, settle, unitsIn } from "./beaker";
 import type { Case } from "./case";
 import type { Reason, Ruling } from "./feasibility";
 import { judgePair } from "./judge-pair";
 import { coatOf } from "./judge-solid";
 import { beakersOf, holds, percent, potOf } from "./pot";
-import { conditions, GOES, isCation, isSoluble, NOTHING, solidsIn, standingOf } from "./standing";
+import { conditions, GOES, isCation, isSoluble, NOTHING, solidsIn } from "./standing";
 
 const HYDRON = "H+";
 /** Less of the product's ions than this in the state they should be in is no solution of it. */
@@ -28,7 +28,7 @@ function shareIn(
   of: Composition,
   soluble: (phase: Phase) => boolean,
 ): { readonly share: number; readonly scarce: Key | undefined } {
-  const solid = standingOf(beaker, of);
+  const solid = unitsIn(beaker, of);
   // a soluble salt that stands for want of water is no loss
   const bound = (key: Key): number =>
     beaker.solids.reduce(
@@ -64,8 +64,7 @@ function freed(beaker: Beaker, own: Beaker, of: Composition): number {
 function acidStrength(c: Case, beaker: Beaker, of: Composition): Reason | undefined {
   const acid = c.put.find(({ made, species }) => made.acid !== undefined || isOneOf(species.formula, ...ANHYDRIDES));
   const weaker = c.made.find(({ made }) => made.kind === "acid");
-  if (acid === undefined || weaker === undefined || weaker === c.product || standingOf(beaker, of) > 0.5)
-    return undefined;
+  if (acid === undefined || weaker === undefined || weaker === c.product || unitsIn(beaker, of) > 0.5) return undefined;
   const own = settle([{ formula: c.product.species.formula, moles: 1 }], beaker.water, c.celsius, {
     carbonDioxide: "kept",
     solids: "fresh",
@@ -88,14 +87,8 @@ export function judgeDissolved(c: Case): Ruling | undefined {
   const pot = potOf(c);
   const beakers = of === undefined || pot === undefined ? undefined : beakersOf(c, pot);
   if (of === undefined || pot === undefined || beakers === undefined || !holds(beakers, of)) return undefined;
-  const { kept, gone } = beakers;
-  // what gives carbon dioxide off goes on until it has gone; a liquor that is not written to does so keeps it
-  const gives = c.made.some(({ species }) => isOneOf(species.formula, "CO2"));
-  const soluble = isSoluble(c);
-  const [a, b] = [shareIn(kept, of, soluble), shareIn(gone, of, soluble)];
-  const first = gives && b.share >= a.share;
-  const beaker = first ? gone : kept;
-  const { share, scarce } = first ? b : a;
+  const beaker = beakers.stands;
+  const { share, scarce } = shareIn(beaker, of, isSoluble(c));
   const solids = solidsIn(beaker);
   const coats = coatOf(c);
   const { name } = c.product.species;

@@ -2,9 +2,9 @@
 
 import type { SolidsAllowed } from "../../aqueous";
 import type { Phase } from "../../aqueous/internal";
-import { isOneOf } from "../../ion/internal";
+import { withGas } from "../contents/equilibrium";
 import { fateOf } from "../reaction/fate";
-import { type Beaker, componentsOf, printed, ratio, type Standing, served, settle } from "./beaker";
+import { type Beaker, componentsOf, printed, ratio, type Standing, served, unitsIn } from "./beaker";
 import type { Case } from "./case";
 import type { Basis, Reason, Ruling } from "./feasibility";
 import {
@@ -19,8 +19,8 @@ import {
   type Wanted,
 } from "./held-back";
 import { coatOf } from "./judge-solid";
-import { type Beakers, beakersOf, gramsOf, holds, percent, potOf } from "./pot";
-import { conditions, figure, GOES, isCation, list, NOTHING, phaseFormula, solidsIn, standingOf } from "./standing";
+import { type Beakers, beakerOf, beakersOf, gramsOf, holds, percent, potOf } from "./pot";
+import { conditions, figure, GOES, isCation, list, NOTHING, phaseFormula, solidsIn } from "./standing";
 
 /** Another solid leads from this share of the metal on; from the smaller one where nothing of the product stands. */
 const LEADS = 0.5;
@@ -43,10 +43,10 @@ function withoutConstant(wanted: Wanted, beakers: Beakers): Ruling {
   const { c } = wanted;
   const { name, formula } = c.product.species;
   const fate = fateOf(formula, c.setting.temperature);
-  const others = foreign(wanted, beakers.kept);
+  const others = foreign(wanted, beakers.stands);
   const metals = [...wanted.of.keys()].filter(isCation);
   const takes = others.some(({ phase }) => metals.some((key) => phase.of.has(key)));
-  const stays = beakers.kept.solids.filter(({ phase }) => putInAs(wanted, phase));
+  const stays = beakers.stands.solids.filter(({ phase }) => putInAs(wanted, phase));
   if (fate.fallsOut === true && !takes && stays.length === 0)
     return {
       verdict: "goes",
@@ -65,7 +65,7 @@ function withoutConstant(wanted: Wanted, beakers: Beakers): Ruling {
     reasons: [
       {
         code: "missing",
-        text: `missing: the solubility product of ${name}${beakers.kept.solids.length > 0 ? `; of the solids that are known there would stand ${list(beakers.kept)}` : ""}`,
+        text: `missing: the solubility product of ${name}${beakers.stands.solids.length > 0 ? `; of the solids that are known there would stand ${list(beakers.stands)}` : ""}`,
         source: "constants",
       },
     ],
@@ -81,16 +81,12 @@ const isBeyond = (beaker: Beaker, phases: readonly Phase[], by: number): boolean
   phases.every((phase) => beaker.saturation(phase) < -by * Math.LN10);
 
 /** Would the refusal still stand if the product's constant were off by twice its uncertainty? */
-function isSure(wanted: Wanted, beaker: Beaker, keeping: "kept" | "leaves", phases: readonly Phase[]): boolean {
+function isSure(wanted: Wanted, beaker: Beaker, phases: readonly Phase[]): boolean {
   const by = doubtOf(phases);
   if (by === 0 || isBeyond(beaker, phases, by)) return true;
-  const moved = settle(wanted.pot.pours, wanted.c.water, wanted.c.celsius, {
-    carbonDioxide: keeping,
-    solids: "fresh",
-    lower: { by, which: wanted.isIt },
-    near: beaker,
-  });
-  return moved === undefined || standingOf(moved, wanted.of) < NOTHING;
+  const lower = { by, which: wanted.isIt };
+  const moved = beakerOf(wanted.c, wanted.pot, { solids: "fresh", lower, near: beaker });
+  return moved === undefined || unitsIn(moved, wanted.of) < NOTHING;
 }
 
 /** From this share on the doubt of a constant makes no difference at the bench. */
@@ -100,19 +96,16 @@ const NEARLY_ALL = 0.98;
 function doubtReason(
   wanted: Wanted,
   beaker: Beaker,
-  how: { readonly carbonDioxide: "kept" | "leaves"; readonly solids: SolidsAllowed },
+  solids: SolidsAllowed,
   phases: readonly Phase[],
   share: number,
 ): Reason[] {
   const by = doubtOf(phases);
   if (by === 0 || share > NEARLY_ALL || isBeyond(beaker, phases, by)) return [];
   const ends = [-by, by].map((one) => {
-    const moved = settle(wanted.pot.pours, wanted.c.water, wanted.c.celsius, {
-      ...how,
-      lower: { by: one, which: wanted.isIt },
-      near: beaker,
-    });
-    return moved === undefined ? undefined : Math.min(1, standingOf(moved, wanted.of));
+    const lower = { by: one, which: wanted.isIt };
+    const moved = beakerOf(wanted.c, wanted.pot, { solids, lower, near: beaker });
+    return moved === undefined ? undefined : Math.min(1, unitsIn(moved, wanted.of));
   });
   const [one, other] = ends;
   if (one === undefined || other === undefined || Math.abs(one - other) < DIFFERS) return [];
@@ -137,34 +130,27 @@ export function judgePrecipitate(c: Case): Ruling | undefined {
   const wanted: Wanted = { c, of, isIt, pot };
   let beakers = beakersOf(c, pot);
   if (beakers === undefined || !holds(beakers, of)) return undefined;
-  const own = beakers.kept.conditions.flatMap(({ phase }) => (phase !== undefined && isIt(phase) ? [phase] : []));
-  const later = beakers.kept.excluded.filter(({ phase, why }) => isIt(phase) && /^forms (?:by|from)/.test(why));
-  const never = beakers.kept.excluded.some(({ phase, why }) => isIt(phase) && why === "not met at the bench");
+  const own = beakers.stands.conditions.flatMap(({ phase }) => (phase !== undefined && isIt(phase) ? [phase] : []));
+  const later = beakers.stands.excluded.filter(({ phase, why }) => isIt(phase) && /^forms (?:by|from)/.test(why));
+  const never = beakers.stands.excluded.some(({ phase, why }) => isIt(phase) && why === "not met at the bench");
   if (own.length === 0 && later.length === 0 && !never) return withoutConstant(wanted, beakers);
   const slow: Reason[] = [];
   let allowedSolids: SolidsAllowed = "fresh";
-  const better = (pair: Beakers): number => Math.max(standingOf(pair.kept, of), standingOf(pair.gone, of));
   if (own.length === 0 && later.length > 0) {
     const more = { allow: later.map(({ phase }) => phase.formula) };
     const allowed = beakersOf(c, pot, { solids: more });
-    if (allowed !== undefined && better(allowed) > better(beakers) + DIFFERS) {
+    if (allowed !== undefined && unitsIn(allowed.stands, of) > unitsIn(beakers.stands, of) + DIFFERS) {
       slow.push({
         code: "aged",
-        text: `${c.product.species.name} ${later[0]!.why}; at once: ${list(beakers.kept)}`,
+        text: `${c.product.species.name} ${later[0]!.why}; at once: ${list(beakers.stands)}`,
         source: "commonPractice",
       });
       beakers = allowed;
       allowedSolids = more;
     }
   }
-  const { kept, gone } = beakers;
-  const declared = c.made.some(({ species }) => isOneOf(species.formula, "CO2"));
-  const goneIsBetter = standingOf(gone, of) > standingOf(kept, of);
-  // Who writes carbon dioxide on the right lets it go or keeps it as the product asks; else the pot is open as pots are.
-  const [beaker, keeping] = (declared ? goneIsBetter : !goneIsBetter)
-    ? ([gone, "leaves"] as const)
-    : ([kept, "kept"] as const);
-  const share = Math.min(1, standingOf(beaker, of));
+  const beaker = beakers.stands;
+  const share = Math.min(1, unitsIn(beaker, of));
   const coats = coatOf(c);
   const others = beside(wanted, beaker, share);
   const lead = foreign(wanted, beaker).filter(
@@ -179,12 +165,12 @@ export function judgePrecipitate(c: Case): Ruling | undefined {
     },
     ...slow,
     ...coats,
-    ...doubtReason(wanted, beaker, { carbonDioxide: keeping, solids: allowedSolids }, own, share),
+    ...doubtReason(wanted, beaker, allowedSolids, own, share),
     ...carbonDioxideReasons(wanted, beakers),
     ...swapReason(wanted),
   ];
   if (share < GOES) {
-    reasons.push(...heldBack(wanted, beaker, share, keeping));
+    reasons.push(...heldBack(wanted, beaker, share));
     for (const { phase } of beaker.solids)
       if (putInAs(wanted, phase) && !wanted.isIt(phase))
         reasons.push({
@@ -196,9 +182,12 @@ export function judgePrecipitate(c: Case): Ruling | undefined {
   for (const one of others) reasons.push(besideReason(wanted, one, share));
   const solids = solidsIn(beaker);
   const basis: Basis = {
-    pours: pot.pours.map(({ formula, moles }) => ({ formula: formula.toString(), moles })),
+    pours: withGas(pot.pours, pot.fizzed).map(({ formula, moles }) => ({
+      formula: formula.toString(),
+      moles: moles * c.water,
+    })),
     water: beaker.water,
-    carbonDioxide: keeping,
+    carbonDioxide: pot.fizzed.keeping,
     solids: allowedSolids,
     celsius: served(c.celsius),
     units: new Map(
@@ -216,7 +205,7 @@ export function judgePrecipitate(c: Case): Ruling | undefined {
     return coats.length > 0 ? { ...ruled("goes in part"), share: undefined } : ruled("goes");
   }
   if (share >= NOTHING) return ruled("goes in part");
-  if (own.length > 0 && !isSure(wanted, beaker, keeping, own))
+  if (own.length > 0 && !isSure(wanted, beaker, own))
     return {
       ...ruled("unknown"),
       reasons: [

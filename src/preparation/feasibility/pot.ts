@@ -1,68 +1,72 @@
-// What of a case goes into the beaker: the reactants as they are poured, or, where oxidation states change or a reactant is a
-// stranger to the tables, what the equation makes of them with what is left over.
+// What of a case goes into the beaker: the pot as the steps leave it, and its carbon dioxide.
 
 import { molarMass } from "../../formula";
 import { isOneOf } from "../../ion/internal";
-import { type Beaker, isKnown, type Keeping, type Pour, settle } from "./beaker";
+import { type Poured, settled } from "../contents/equilibrium";
+import { sameCore } from "../reaction/species";
+import { type Beaker, isKnown, type Keeping, type Pour, scaled } from "./beaker";
 import type { Case } from "./case";
-
-/** What is poured, and whether it stands for what the equation has already made. */
-export interface Pot {
-  readonly pours: readonly Pour[];
-  readonly afterwards: boolean;
-}
 
 const CARBONATE = "CO3^2-";
 
-const isElement = (kind: string): boolean => kind === "element";
-
-/** What goes into the beaker; `over` false leaves every excess out. */
-export function potOf(c: Case, over = true): Pot | undefined {
-  const asPut = c.redox === undefined && c.put.every(({ species }) => isKnown(species.formula));
-  if (asPut) {
-    const pours = c.put
-      .filter(({ made }) => made.kind !== "water")
-      .map(({ species, moles, left }) => ({ formula: species.formula, moles: over ? moles : moles - left }));
-    return pours.length === 0 ? undefined : { pours, afterwards: false };
-  }
-  const made = c.made
-    .filter(
-      ({ made: m, gas, species }) => !isElement(m.kind) && m.kind !== "water" && (!gas || isKnown(species.formula)),
-    )
-    .map(({ species, moles }) => ({ formula: species.formula, moles }));
-  const left = c.put
-    .filter(({ made: m, left: n, species }) => over && n > 0 && !isElement(m.kind) && isKnown(species.formula))
-    .map(({ species, left: n }) => ({ formula: species.formula, moles: n }));
-  if (made.some(({ formula }) => !isKnown(formula))) return undefined;
-  return { pours: [...made, ...left], afterwards: true };
+/** The pot as the steps leave it, what the tables know of it; undefined where it contains a product that they do not know. */
+export function potOf({ pot, made }: Case): Poured | undefined {
+  if (pot === undefined) return undefined;
+  const isStrange = ({ formula }: Pour): boolean =>
+    !isKnown(formula) && made.some(({ species }) => sameCore(species.formula, formula));
+  const pours = pot.pours.filter(({ formula }) => isKnown(formula));
+  const gas = pot.gas.filter(({ formula }) => isKnown(formula));
+  return pours.length === 0 || pot.pours.some(isStrange) ? undefined : { ...pot, pours, gas };
 }
 
-/** Both ways of keeping the carbon dioxide; one beaker where there is none. */
+/** The same without what the limiting material leaves unused. */
+export function withoutExcess({ put, water }: Case, pot: Poured): Poured {
+  const pours = pot.pours.map((one) => {
+    const over = put.find(({ species, left }) => left > 0 && sameCore(species.formula, one.formula))?.left ?? 0;
+    return { ...one, moles: one.moles - over / water };
+  });
+  return { ...pot, pours };
+}
+
+/** A pot at equilibrium, for one mole of product. */
+export function beakerOf(
+  { celsius, water }: Case,
+  { pours, fizzed }: Poured,
+  how?: Omit<Keeping, "carbonDioxide">,
+): Beaker | undefined {
+  const beaker = settled(pours, celsius, fizzed, how);
+  return beaker === undefined ? undefined : scaled(beaker, water);
+}
+
+/** The pot, and what its carbon dioxide makes of it. */
 export interface Beakers {
+  /** As the steps leave it. */
+  readonly stands: Beaker;
+  /** With the carbon dioxide that stays under one atmosphere; and with all gone that air does not keep. */
   readonly kept: Beaker;
   readonly gone: Beaker;
   /** Carbonate is there. */
   readonly differs: boolean;
 }
 
-/** The pot at equilibrium with the carbon dioxide kept and gone. */
-export function beakersOf(
-  c: Case,
-  pot: Pot,
-  how: Omit<Keeping, "carbonDioxide"> = { solids: "fresh" },
-): Beakers | undefined {
-  const kept = settle(pot.pours, c.water, c.celsius, { ...how, carbonDioxide: "kept" });
-  if (kept === undefined) return undefined;
+/** The pot at equilibrium. */
+export function beakersOf(c: Case, pot: Poured, how?: Omit<Keeping, "carbonDioxide">): Beakers | undefined {
+  const stands = beakerOf(c, pot, how);
+  if (stands === undefined) return undefined;
   // who leads carbon dioxide in keeps it
   const ledIn = c.put.some(({ species }) => isOneOf(species.formula, "CO2"));
-  if (ledIn || !kept.components.includes(CARBONATE)) return { kept, gone: kept, differs: false };
-  const gone = settle(pot.pours, c.water, c.celsius, { ...how, carbonDioxide: "leaves", near: kept });
-  return gone === undefined ? undefined : { kept, gone, differs: true };
+  if (ledIn || !stands.components.includes(CARBONATE)) return { stands, kept: stands, gone: stands, differs: false };
+  const keep = (keeping: "kept" | "leaves"): Beaker | undefined =>
+    pot.fizzed.keeping === keeping
+      ? stands
+      : beakerOf(c, { ...pot, fizzed: { ...pot.fizzed, keeping } }, { solids: "fresh", ...how, near: stands });
+  const [kept, gone] = [keep("kept"), keep("leaves")];
+  return kept === undefined || gone === undefined ? undefined : { stands, kept, gone, differs: true };
 }
 
 /** Is all that the product is made of in the beaker, as the tables name it? */
-export const holds = ({ kept }: Beakers, of: ReadonlyMap<string, number>): boolean =>
-  [...of.keys()].every((key) => key === "H+" || kept.total(key) > 0);
+export const holds = ({ stands }: Beakers, of: ReadonlyMap<string, number>): boolean =>
+  [...of.keys()].every((key) => key === "H+" || stands.total(key) > 0);
 
 /** Mass of an amount, g. */
 export const gramsOf = (formula: Pour["formula"], moles: number): number =>

@@ -1,6 +1,7 @@
 // The judges in their order: what cannot exist, what heat does, what solids do not do, what potentials forbid, then the
 // equilibrium of the whole mixture; and what shakes a verdict, partners that react first and constants that are missing.
 import { keyOf, network, redoxPartners, uncovered } from "../../aqueous/internal";
+import type { Poured } from "../contents/equilibrium";
 import { fateOf } from "../reaction/fate";
 import { componentsOf } from "./beaker";
 import type { Case } from "./case";
@@ -11,7 +12,7 @@ import { judgeHeat } from "./judge-heat";
 import { judgeMetal } from "./judge-metal";
 import { judgePrecipitate } from "./judge-precipitate";
 import { judgeFiredOxide } from "./judge-solid";
-import { beakersOf, percent, potOf } from "./pot";
+import { beakerOf, percent, potOf } from "./pot";
 import { conditions, GOES, NOTHING, solidsIn } from "./standing";
 
 const unknown = (text: string): Ruling => ({
@@ -27,7 +28,12 @@ const MOSTLY = 0.5;
 function judgeGas(c: Case): Ruling | undefined {
   const of = componentsOf(c.product.species.formula);
   const pot = potOf(c);
-  const beaker = of === undefined || pot === undefined ? undefined : beakersOf(c, pot)?.gone;
+  // with the gas back in: what of it stays?
+  const back: Poured | undefined =
+    pot === undefined
+      ? undefined
+      : { ...pot, pours: [...pot.pours, ...pot.gas], gas: [], fizzed: { keeping: "leaves", left: 0 } };
+  const beaker = of === undefined || back === undefined ? undefined : beakerOf(c, back);
   const key = of === undefined ? undefined : [...of.keys()].find((one) => one !== "H+");
   if (beaker === undefined || of === undefined || key === undefined) return undefined;
   const kept =

@@ -3,7 +3,7 @@ import { chargeOf, HYDRON, type Key, type Phase } from "../../aqueous/internal";
 import { type Formula, parseFormula } from "../../formula";
 import { remembering } from "../../foundation/memo";
 import { fateOf } from "../reaction/fate";
-import { type Beaker, printed, ratio, type Standing } from "./beaker";
+import { type Beaker, printed, type Standing } from "./beaker";
 import type { Case } from "./case";
 import type { Figure, Solid } from "./feasibility";
 import { percent } from "./pot";
@@ -22,11 +22,6 @@ function shareOf({ phase, moles }: Standing, beaker: Beaker): number {
   const metals = [...phase.of.keys()].filter(isCation);
   const keys = metals.length > 0 ? metals : [keyOf(phase.of)];
   return Math.min(1, Math.max(...keys.map((key) => (moles * phase.of.get(key)!) / beaker.total(key))));
-}
-
-/** Formula units of the product that stand in a beaker. */
-export function standingOf(beaker: Beaker, of: Composition): number {
-  return beaker.solids.reduce((n, { phase, moles }) => n + moles * (ratio(phase.of, of) ?? 0), 0);
 }
 
 export const solidsIn = (beaker: Beaker): Solid[] =>

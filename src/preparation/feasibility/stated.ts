@@ -1,15 +1,14 @@
 // A ruling as it is reported: its figures as quantities, made when somebody looks; those of an equilibrium with their uncertainty.
 
 import { type AqueousComposition, aqueousComposition } from "../../aqueous";
-import { WATER_MOLAR_MASS } from "../../aqueous/internal";
 import { parseFormula } from "../../formula";
 import { lazily } from "../../foundation/lazy";
 import { type Quantity, quantity, sum } from "../../quantity";
+import { waterOf } from "../contents/equilibrium";
 import { cite } from "../data/sources";
-import type { Batch } from "../planning/batch";
+import { type Batch, reactedPot } from "../planning/batch";
 import { massFor } from "../reaction/account";
 import { keyOfFormula } from "../reaction/species";
-import type { Setting } from "../request/setting";
 import type { Feasibility, FeasibilityReason, Figure, FormedSolid, Reason, Ruling } from "./feasibility";
 import { restsOn } from "./room";
 
@@ -48,7 +47,7 @@ function formedSolid({ formula, moles, share }: Ruling["solids"][number], theory
 const rounded = (x: number): string => String(Number(x.toPrecision(6)));
 
 /** The figures of a ruling, for a batch of so much product. */
-export function stated(ruling: Ruling, setting: Setting, batch: Batch): Feasibility {
+export function stated(ruling: Ruling, batch: Batch): Feasibility {
   const theory = batch.product.amount;
   let made: AqueousComposition | undefined;
   const composition = (basis: NonNullable<Ruling["basis"]>): AqueousComposition =>
@@ -78,40 +77,28 @@ export function stated(ruling: Ruling, setting: Setting, batch: Batch): Feasibil
       return sum(standing).dividedBy(mole).named(label);
     },
     solids: () => ruling.solids.map((one) => formedSolid(one, theory)),
-    reasons: () => [...ruling.reasons.map(reasonOf), ...waterReason(ruling, setting, batch)],
+    reasons: () => [...ruling.reasons.map(reasonOf), ...waterReason(ruling, batch)],
   });
   return restsOn(feasibility, ruling.basis);
 }
 
 /** Say so where the figures are for another amount of water than the plan's. */
-function waterReason({ basis }: Ruling, setting: Setting, batch: Batch): FeasibilityReason[] {
+function waterReason({ basis }: Ruling, batch: Batch): FeasibilityReason[] {
   if (basis === undefined) return [];
-  const perMole = waterOf(setting, batch) / batch.product.amount.toNumber("mol");
-  if (Math.abs(basis.water / perMole - 1) < 0.02) return [];
+  const pot = reactedPot(batch);
+  const kg = pot === undefined ? undefined : waterOf(pot);
+  const perMole = kg === undefined ? undefined : kg / batch.product.amount.toNumber("mol");
+  if (perMole !== undefined && Math.abs(basis.water / perMole - 1) < 0.02) return [];
   const text = `figures are for ${Math.round(basis.water * 1000)} g of water for one mole of product`;
   return [
     reasonOf({
       code: "water",
       text:
-        perMole > 0
+        perMole !== undefined
           ? `${text}: the planned liquor, ${Math.round(perMole * 1000)} g, is stronger than the activity model serves`
           : `${text}: how much water there is is not known`,
       figures: [{ value: basis.water * 1000, unit: "g", label: "water for one mole of product, of the figures" }],
       source: "commonPractice",
     }),
   ];
-}
-
-/** kg of water that the feeds are dissolved in and bring, crystal water of the equation's species left out. */
-export function waterOf(setting: Setting, batch: Batch): number {
-  let kg = 0;
-  for (const [i, feed] of batch.feeds.entries()) {
-    const { waters, species } = setting.materials[i]!;
-    kg +=
-      WATER_MOLAR_MASS * waters.minus(species.waters).times(batch.materialBalance.supplied[i]!.amount).toNumber("mol");
-    const dilution = feed.how === "solution" ? feed.dilution?.water : undefined;
-    const own = feed.how === "dissolve" ? feed.dissolving.water : feed.how === "solid" ? undefined : feed.water;
-    for (const one of [own, dilution]) kg += one?.toNumber("kg") ?? 0;
-  }
-  return kg;
 }

@@ -2,18 +2,19 @@
 // really weighed, and only what is looked at is worked out again.
 
 import type { Facts } from "../../foundation/facts";
-import { lazily } from "../../foundation/lazy";
+import { keptWith, lazily, type Parts } from "../../foundation/lazy";
+import { PRINTING } from "../../foundation/readable";
 import type { Quantity } from "../../quantity";
 import type { Contents } from "../contents/contents";
 import type { Entry } from "../contents/entry";
 import type { Pot } from "../contents/pot";
-import { MOTHER, POT, TRAP, type Work } from "../procedure/bench";
+import { type Bench, MOTHER, POT, TRAP, type Work } from "../procedure/bench";
 import { completenessOf } from "../procedure/completeness";
 import { crystallisingOf } from "../procedure/crystallising";
 import { feedsOf } from "../procedure/feed";
 import { type Dissolved, isolationOf, type WashSchedule } from "../procedure/isolation";
 import { kindOf } from "../procedure/kind";
-import { workOf } from "../procedure/procedures";
+import { mixedOf, workOf } from "../procedure/procedures";
 import { type Role, ranksOf, rolesOf } from "../procedure/roles";
 import { type ProcedureStep, stepsOf } from "../procedure/step";
 import { type Account, accountFor, massFor } from "../reaction/account";
@@ -188,21 +189,24 @@ export function batchOf(
     { symbol: `m_th(${product.name})`, label: `theoretical yield of ${product.name}` },
     product.molarMass,
   );
+  // The procedure goes on with this bench: it is not frozen as what is handed out.
+  let together: Bench | undefined;
+  const mixed = (): Bench =>
+    (together ??= mixedOf({
+      setting,
+      kind,
+      portions,
+      account,
+      theory: theoreticalYield,
+      feeds: batch.feeds,
+      roles: inner.roles,
+      ranks: ranksOf(setting, inner.roles),
+      isolation: batch.isolation,
+      crystallising: batch.crystallising,
+    }));
   const inner: Inner = lazily<Inner>({
     roles: () => rolesOf(setting, kind, batch.isolation.how === "precipitate"),
-    work: () =>
-      workOf({
-        setting,
-        kind,
-        portions,
-        account,
-        theory: theoreticalYield,
-        feeds: batch.feeds,
-        roles: inner.roles,
-        ranks: ranksOf(setting, inner.roles),
-        isolation: batch.isolation,
-        crystallising: batch.crystallising,
-      }),
+    work: () => workOf(mixed()),
     full: () => fullest(inner.work),
     water: () => {
       const { liquor } = inner.work;
@@ -217,7 +221,7 @@ export function batchOf(
     dissolved: () => dissolvedIn(setting, inner.work),
     cautions: () => gate(batch),
   });
-  const batch: Batch = lazily<Batch>({
+  const parts: Parts<Batch> = {
     materialBalance: () => account,
     product: () => ({
       formula: product.name,
@@ -327,6 +331,10 @@ export function batchOf(
       ...("missing" in batch.heat && setting.wet ? [batch.heat.missing] : []),
       ...batch.dissolvingHeat.flatMap((one) => ("missing" in one ? [`${one.material}: ${one.missing}`] : [])),
     ],
-  });
+  };
+  const batch: Batch = lazily(parts, {}, PRINTING, (): Pot | undefined => mixed().reacted);
   return batch;
 }
+
+/** The pot of a batch once everything has reacted and nothing has been taken out of it; undefined where no water is. */
+export const reactedPot = (batch: Batch): Pot | undefined => (keptWith(batch) as () => Pot | undefined)();

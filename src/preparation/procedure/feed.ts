@@ -294,10 +294,11 @@ function withWaterOf(plan: Feed, now: Feed): Feed {
 /** Why a feed has the water of the whole pot, or none of its own. */
 const SHARED = "one hot water for all that goes into the pot";
 
-/** Water that holds each of the other salts that form, hot: it is clear only then. */
-const swapped = ({ products, product }: Setting, { formed }: Account): Quantity[] =>
+/** Water that dissolves each of the other salts that form, hot: it is clear only then. What precipitates is filtered off instead. */
+const swapped = ({ products, product, temperature: cold }: Setting, { formed }: Account): Quantity[] =>
   products.flatMap(({ formula, isWater }, i) => {
     if (products[i] === product || isWater || isGas(formula, true)) return [];
+    if (fateOf(formula, cold).fallsOut === true) return [];
     const { mass } = formed[i]!;
     const temperature = planned("hot") as Quantity<"temperature">;
     const found = attempt(() => waterToDissolve({ formula, mass, temperature, waterFactor: "1" }));

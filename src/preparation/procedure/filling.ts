@@ -15,7 +15,7 @@ import { isTooLittle } from "./feed";
 import { warmingOfDilution } from "./heat-of-dilution";
 import { isBase } from "./kind";
 import { protectionOf } from "./protection";
-import { celsius, litres, percent, vesselSize } from "./words";
+import { celsius, list, litres, percent, vesselSize } from "./words";
 
 /** The size of the vessel to take; nothing where it is not known. */
 const sizeIn = ({ vessel }: Look): string =>
@@ -71,13 +71,18 @@ export function putInto(bench: Bench, i: number, vessel: string): void {
     const unclear = short
       ? [`${name}: the water that is given is too little to dissolve it at ${celsius(feed.at)}`]
       : [];
+    const at = bench.drafts.length;
+    const falling = (): string[] =>
+      bench.drafts[at]!.after.books.solids.filter((one) => one.origin === "precipitated").map((one) => one.matter.name);
     bench.did(vessel, dissolve(before, own, of, feed.at, unclear), {
       ...common,
       amounts: joins ? [bench.frame.portions[i]!] : [of],
       target: feed.at,
       say: (look) =>
         joins
-          ? `Add the ${name} to it and stir${warm} until it is clear${care}.`
+          ? falling().length > 0
+            ? `Add the ${name} to it and stir${warm}: ${list(falling())} precipitates, and all else dissolves${care}.`
+            : `Add the ${name} to it and stir${warm} until it is clear${care}.`
           : first
             ? `Stir the ${name} with ${bench.hand.water(of)}${warm}${care}${room(look)}.`
             : needsNone

@@ -2,10 +2,12 @@
 // reactants and by-products, takes its share of the metal. Where it is a material that stays what it was, less reacts.
 
 import { tryReactionSpace } from "../../equation";
+import type { Formula } from "../../formula";
 import { withoutPhase } from "../../formula/internal";
 import { remembering } from "../../foundation/memo";
+import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
-import { solidsBeside, standingOf } from "../contents/equilibrium";
+import { fizzedIn, solidsBeside, standingOf, standsNot } from "../contents/equilibrium";
 import { type Matter, matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import type { Term } from "../contents/react";
@@ -91,6 +93,15 @@ function lessBy(pot: Pot, main: Reaction, terms: readonly Term[], extent: Quanti
   return most;
 }
 
+/** A pot with how it stands where carbonate is in it; a gas that is led in is kept in. */
+export function fizzed({ frame: { setting, isolation } }: Bench, pot: Pot): Pot {
+  const isCarbonDioxide = ({ formula }: { readonly formula: Formula }): boolean => isOneOf(formula, "CO2");
+  if (setting.reactants.some(isCarbonDioxide)) return pot;
+  const isWritten = setting.products.some(isCarbonDioxide);
+  const found = fizzedIn(pot, matterOf(setting.product.formula), isWritten, isolation.how === "precipitate");
+  return found === undefined ? pot : pot.with({ fizzed: found });
+}
+
 /** What the reactions come to, with other solids' own equations, each with what it takes of the extent. */
 export function withOtherSolids(bench: Bench, start: Pot, reactions: readonly Reaction[]): Outcome {
   const { setting, isolation } = bench.frame;
@@ -100,7 +111,7 @@ export function withOtherSolids(bench: Bench, start: Pot, reactions: readonly Re
   const main = reactions.find(isMain);
   if (isolation.how !== "precipitate" || main === undefined) return withWhatStays(bench, start, reactions);
   const outcome = reacted(start, reactions);
-  const { pot } = outcome;
+  const pot = fizzed(bench, outcome.pot);
   let open = main.extent;
   const others: Reaction[] = [];
   let stayed = false;
@@ -129,11 +140,17 @@ export function withOtherSolids(bench: Bench, start: Pot, reactions: readonly Re
   }
   if (others.length === 0 && !stayed) return outcome;
   const made = main.terms.find(({ matter, count }) => count > 0n && matter.key === product.key)!;
-  bench.elsewhere = main.extent.minus(open).times(exact(String(made.count)));
-  const isLeft = open.compare(main.extent.times(exact("0.002"))) > 0;
+  // Where none of the product stands the others take all there is; what of them the liquor keeps goes back as they settle.
+  const isLeft = !standsNot(pot, product) && open.compare(main.extent.times(exact("0.002"))) > 0;
+  const taken = main.extent.minus(open);
+  bench.elsewhere = (isLeft ? taken : main.extent).times(exact(String(made.count)));
+  const all =
+    isLeft || !taken.isPositive()
+      ? others
+      : others.map(({ terms, extent }) => ({ terms, extent: extent.times(main.extent).dividedBy(taken) }));
   return reacted(
     start,
-    reactions.flatMap((one) => (one !== main ? [one] : [...(isLeft ? [{ ...main, extent: open }] : []), ...others])),
+    reactions.flatMap((one) => (one !== main ? [one] : [...(isLeft ? [{ ...main, extent: open }] : []), ...all])),
   );
 }
 
@@ -147,11 +164,12 @@ function withWhatStays(bench: Bench, start: Pot, reactions: readonly Reaction[])
   const main = reactions.find(({ terms }) => terms.some((one) => one.count > 0n && one.matter.key === key));
   const outcome = reacted(start, reactions);
   if (main === undefined) return outcome;
+  const pot = fizzed(bench, outcome.pot);
   let open = main.extent;
   for (const { matter, count } of main.terms) {
     if (count >= 0n || matter.isWater || fateOf(matter.formula, setting.temperature).fallsOut !== true) continue;
-    const over = outcome.pot.books.solids.find((one) => one.matter.core.key === matter.core.key)?.amount;
-    const stands = standingOf(outcome.pot, matter)?.minus(over ?? exact("0 mol"));
+    const over = pot.books.solids.find((one) => one.matter.core.key === matter.core.key)?.amount;
+    const stands = standingOf(pot, matter)?.minus(over ?? exact("0 mol"));
     if (stands === undefined || stands.compare(main.extent.times(-count).times(planned("worthAWord"))) <= 0) continue;
     const stays = stands.dividedBy(exact(String(-count)));
     const left = main.extent.minus(stays);

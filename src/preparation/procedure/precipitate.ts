@@ -73,7 +73,7 @@ export function isolatePrecipitate(bench: Bench): void {
   const retained = heldBy();
   const perGram =
     solids.length === 1
-      ? liquorHeldBy(setting, way)
+      ? liquorHeldBy(setting, way, solids[0]!.matter.formula)
       : retained.dividedBy(mass).named({ symbol: "v(ret)", rule: "mean of the solids" });
   bench.washing = washingOf(setting, salts, volume, mass, perGram);
   const fills = retained.compare(volume) >= 0;

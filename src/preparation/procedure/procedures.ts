@@ -23,6 +23,7 @@ import type { ProcedureKind } from "./kinds";
 import { weighAll } from "./weighing";
 import { celsius, list } from "./words";
 
+/** What is done once everything is together in the pot; dry work and what is put together otherwise begins at the balance. */
 type Procedure = (bench: Bench) => void;
 
 /** Wait and look; nothing is put in and nothing leaves. */
@@ -48,22 +49,20 @@ const toExpect = (pH: Quantity | undefined, fizzes: boolean): string =>
       : `about pH ${pH.format({ decimals: 0, uncertainty: "none" })} is expected, note the pH`;
 
 function precipitation(bench: Bench): void {
-  weighAll(bench);
-  combine(bench);
   isolate(bench);
   finish(bench);
 }
 
 function neutralisation(bench: Bench): void {
-  weighAll(bench);
-  combine(bench);
   const { gas, solid } = seen(bench);
   const ends = [...(gas ? ["no more gas rises"] : []), ...(solid ? ["no more solid dissolves"] : [])];
   const { pot } = bench;
+  // paper is dipped into a drop that has cooled
+  const drop = pot.with({ temperature: bench.frame.setting.temperature });
   const stir = ends.length === 0 ? "Stir" : `Stir until ${ends.join(" and ")}`;
   until(
     bench,
-    () => `${stir}, and test with indicator paper: ${toExpect(phOf(pot), gas && pot.books.solids.length > 0)}.`,
+    () => `${stir}, and test with indicator paper: ${toExpect(phOf(drop), gas && pot.books.solids.length > 0)}.`,
     "pH",
   );
   isolate(bench);
@@ -71,16 +70,12 @@ function neutralisation(bench: Bench): void {
 }
 
 function metalAndAcid(bench: Bench): void {
-  weighAll(bench);
-  combine(bench);
   until(bench, "Let it stand until no more gas rises, warming at the end if it has become slow.");
   isolate(bench);
   finish(bench);
 }
 
 function displacement(bench: Bench): void {
-  weighAll(bench);
-  combine(bench);
   const { setting, account } = bench.frame;
   const over = setting.materials.findIndex(({ form }, i) => isMetal(form) && account.supplied[i]!.left.isPositive());
   until(
@@ -95,8 +90,6 @@ function displacement(bench: Bench): void {
 }
 
 function crystallisation(bench: Bench): void {
-  weighAll(bench);
-  combine(bench);
   isolate(bench);
   finish(bench);
 }
@@ -105,8 +98,6 @@ const isAmmine = ({ frame: { setting } }: Bench): boolean =>
   madeOf(setting.product.formula).ammonia && setting.materials.some(({ form }) => isAmmonia(form));
 
 function complexFormation(bench: Bench): void {
-  weighAll(bench);
-  combine(bench);
   const name = matterOf(bench.frame.setting.product.formula).name;
   const stays = bench.pot.books.solids
     .filter(({ matter }) => matter.name !== name)
@@ -145,8 +136,6 @@ function keptHot(bench: Bench): boolean {
 }
 
 function redox(bench: Bench): void {
-  weighAll(bench);
-  combine(bench);
   const { setting, isolation } = bench.frame;
   const isHot = keptHot(bench);
   // What is filtered hot does not cool first.
@@ -165,8 +154,6 @@ function redox(bench: Bench): void {
 
 /** A product that leaves as gas: nothing is filtered. */
 function gasMaking(bench: Bench): void {
-  weighAll(bench);
-  combine(bench);
   const { product } = bench.frame.setting;
   until(
     bench,
@@ -187,11 +174,20 @@ const PROCEDURE: Readonly<Record<ProcedureKind, Procedure>> = {
   other: precipitation,
 };
 
-/** The procedure of a kind, worked on the portions. */
-export function workOf(frame: Frame): Work {
+/** Everything weighed and brought together; of dry work the empty bench. */
+export function mixedOf(frame: Frame): Bench {
   const bench = new Bench(frame);
-  const { wet, product } = frame.setting;
-  (!wet ? kiln : isGas(product.formula, wet) ? gasMaking : PROCEDURE[frame.kind])(bench);
+  if (!frame.setting.wet) return bench;
+  weighAll(bench);
+  combine(bench);
+  return bench;
+}
+
+/** The procedure of a kind, worked on from what is together in the pot. */
+export function workOf(bench: Bench): Work {
+  const { setting, kind } = bench.frame;
+  const { wet, product } = setting;
+  (!wet ? kiln : isGas(product.formula, wet) ? gasMaking : PROCEDURE[kind])(bench);
   const { drafts, reacted, liquor, mixed, kept, elsewhere, filtrate, washing } = bench;
   return { drafts, reacted, liquor, mixed, kept, elsewhere, filtrate, washing };
 }

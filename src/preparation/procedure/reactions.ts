@@ -5,7 +5,7 @@ import { tryBalance } from "../../equation";
 import { parseFormula } from "../../formula";
 import { isOneOf } from "../../ion/internal";
 import type { Quantity } from "../../quantity";
-import { keptAtEquilibrium, keptRange, standsInstead } from "../contents/equilibrium";
+import { keptAtEquilibrium, keptRange, standsInstead, staysDissolved } from "../contents/equilibrium";
 import { type Matter, matterOf } from "../contents/matter";
 import type { Pot } from "../contents/pot";
 import { dissolve as redissolve, type Term } from "../contents/react";
@@ -17,6 +17,7 @@ import { acidsIn, baseAmong, neutralisation } from "../reaction/neutralising";
 import type { Species } from "../reaction/species";
 import type { Bench } from "./bench";
 import { isLedIn } from "./feed";
+import { fizzed } from "./other-solid";
 import { isByLye, isLye, isPeroxide } from "./roles";
 
 /** Where the products go. */
@@ -134,14 +135,14 @@ export function lyeStage(
 }
 
 /** What the water keeps of each solid that forms goes back into it. */
-export function settled(bench: Bench, pot: Pot): Pot {
+export function settled(bench: Bench, reacted: Pot): Pot {
   const { setting } = bench.frame;
+  const pot = fizzed(bench, reacted);
   let after = pot;
   for (const { matter, origin, amount } of pot.books.solids) {
     if (origin === "put in" && fateOf(matter.formula, setting.temperature).fallsOut === false)
       after = redissolve(after, matter, amount);
-    // What forms by the equilibrium is what stands: nothing of it goes back.
-    if (origin !== "precipitated" || bench.others.has(matter.key)) continue;
+    if (origin !== "precipitated") continue;
     const { water: of } = after.books;
     const known = (T: Quantity<"temperature">) => (of.isPositive() ? keptByWater(matter.formula, of, T) : undefined);
     const inWater = (): Quantity | undefined =>
@@ -150,17 +151,21 @@ export function settled(bench: Bench, pot: Pot): Pot {
         .to("mol");
     const atEquilibrium = keptAtEquilibrium(pot, matter);
     const instead = atEquilibrium === undefined ? standsInstead(pot, matter) : [];
+    const isProduct = matter.key === matterOf(setting.product.formula).key;
     if (instead.length > 0) {
       const text = `by the equilibrium ${instead.join(" and ")} stands in place of ${matter.name}: see whether it goes`;
       after = after.with({ unknown: [...after.books.unknown, text] });
     }
-    const kept = atEquilibrium ?? inWater();
-    if (kept === undefined) continue;
+    const kept =
+      atEquilibrium ??
+      (staysDissolved(pot, matter) ? amount : undefined) ??
+      (bench.others.has(matter.key) ? undefined : inWater());
+    if (kept === undefined || (!isProduct && !kept.isPositive())) continue;
     after = redissolve(after, matter, kept);
-    if (matter.key === matterOf(setting.product.formula).key)
+    if (isProduct)
       bench.kept = {
         amount: kept,
-        atEquilibrium: atEquilibrium !== undefined,
+        atEquilibrium: atEquilibrium !== undefined || kept === amount,
         range: () => (atEquilibrium === undefined ? undefined : keptRange(pot, matter)),
       };
   }

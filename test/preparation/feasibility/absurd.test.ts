@@ -61,6 +61,7 @@ const REFUSED: readonly Row[] = [
   ["AgCl + NaNO3 -> AgNO3 + NaCl", "AgNO3"],
   ["CaC2O4 + CH3COOH -> Ca(CH3COO)2 + H2C2O4", "Ca(CH3COO)2"],
   ["CaCO3 + NH4Cl -> CaCl2 + (NH4)2CO3", "CaCl2"],
+  ["MgCO3 + Na2SO4 -> MgSO4 + Na2CO3", "MgSO4"],
   // the acid set free dissolves it
   ["CaCl2 + CO2 + H2O -> CaCO3 + HCl", "CaCO3"],
   ["CuSO4 + CO2 + H2O -> CuCO3 + H2SO4", "CuCO3"],
@@ -106,7 +107,6 @@ const NOT_AS_WRITTEN: readonly Row[] = [
   ["ZnO + CaCl2 + H2O -> Ca(OH)2 + ZnCl2", "Ca(OH)2"],
   ["PbO + NaCl + H2O -> PbCl2 + NaOH", "PbCl2"],
   ["CaSO4 + NaCl -> CaCl2 + Na2SO4", "CaCl2"],
-  ["MgCO3 + Na2SO4 -> MgSO4 + Na2CO3", "MgSO4"],
   ["Al(OH)3 + CH3COOH -> Al(CH3COO)3 + H2O", "Al(CH3COO)3"],
 ];
 

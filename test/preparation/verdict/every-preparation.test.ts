@@ -219,7 +219,7 @@ describe("in every preparation", () => {
 });
 
 describe("a run with too little base", () => {
-  // 7.2 g of lye for 24.1 g of AlCl3·6H2O, 0.180 to 0.0998 mol: basic chlorides stay dissolved, and the run said "the sum of an empty list has no unit"
+  // 4.0 g of lye for 24.1 g of AlCl3·6H2O, 0.100 to 0.0998 mol: basic chlorides stay dissolved, and the run said "the sum of an empty list has no unit"
   it("is calculated although no solid stands in its liquor", () => {
     const plan = planPreparation({
       equation: "AlCl3 + NaOH -> Al(OH)3 + NaCl",
@@ -230,7 +230,7 @@ describe("a run with too little base", () => {
       ],
       scale: { material: "aluminium chloride", portion: "24.1 g" },
     });
-    const run = evaluateRun(plan, { weighed: { "caustic soda": "7.2 g" }, dried: "4.5 g" });
+    const run = evaluateRun(plan, { weighed: { "caustic soda": "4.0 g" }, dried: "2.5 g" });
     expect(run.verdict[0]!.code).toBe("reagent-short");
     expect(run.steps.some(({ text }) => text.includes("all of it stays dissolved"))).toBe(true);
   });
