@@ -60,6 +60,23 @@ describe("the packed package", () => {
     expect(run("node", ["use.mjs"])).toBe("0.8694 mol true\n");
   });
 
+  // a ratio of least CPU times in one run, and twice what the bench measures: it holds against work at import, not against load
+  it("imports in no more than 20 times the CPU of decimal.js, a layer of its own in 10", () => {
+    const least = new Map<string, number>();
+    const modules = ["decimal.js", "preparative", "preparative/formula", "preparative/equation"];
+    for (let round = 0; round < 5; round += 1)
+      for (const name of modules) {
+        const script = `const a = process.cpuUsage(); await import("${name}"); const { user, system } = process.cpuUsage(a); console.log(user + system);`;
+        const time = Number(run("node", ["--input-type=module", "-e", script]));
+        least.set(name, Math.min(time, least.get(name) ?? Infinity));
+      }
+    const ratio = (name: string): number => least.get(name)! / least.get("decimal.js")!;
+    expect(ratio("preparative")).toBeLessThan(20);
+    expect(ratio("preparative/equation")).toBeLessThan(10);
+    expect(ratio("preparative/formula")).toBeLessThan(10);
+    expect(ratio("preparative")).toBeGreaterThan(1);
+  });
+
   it("works from CommonJS", () => {
     writeFileSync(
       join(folder, "use.cjs"),

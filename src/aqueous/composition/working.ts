@@ -83,7 +83,7 @@ export function workingOfComposition(composition: AqueousComposition): Compositi
       `mass: each ion or molecule is as much dissolved, solid and gone as was put in, to ${residual(balance.mass)}`,
       `charge: cations and anions cancel, to ${residual(balance.charge)}`,
       `ionic strength: half the sum of molality × charge², with the coefficients it gives, to ${residual(balance.ionicStrength)}`,
-      `saturation: no solid that may form is over its constant, to 10^${residual(balance.saturation)}`,
+      `saturation: no solid that may form has log Q/K above ${residual(balance.saturation)}`,
     ],
     species: speciesLines(composition),
     solids: [...solidLines(composition), ...gas.map(({ formula, amount }) => `${formula} leaves: ${brief(amount)}`)],
