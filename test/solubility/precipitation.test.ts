@@ -163,6 +163,22 @@ describe("precipitation on mixing", () => {
 });
 
 describe("hydroxide windows", () => {
+  it("leaves of the first what both products allow when the second begins: Ksp(AgI)/Ksp(AgCl), by hand", () => {
+    const [iodide, chloride] = precipitationOrder({
+      precipitant: "Ag+",
+      solids: [
+        { solid: "AgCl", concentration: "0.01 mol/L" },
+        { solid: "AgI", concentration: "0.01 mol/L" },
+      ],
+    });
+    const product = (solid: string): number => solubilityProduct(solid).value.toNumber();
+    expect([iodide!.solid, chloride!.solid]).toEqual(["AgI", "AgCl"]);
+    expect(iodide!.byHand.leftWhenNextStarts!.toNumber("") / (product("AgI") / product("AgCl"))).toBeCloseTo(1, 2);
+    expect(iodide!.byHand.startsAt!.toNumber("mol/L") / (product("AgI") / 0.01)).toBeCloseTo(1, 2);
+    expect(chloride!.byHand.startsAt!.toNumber("mol/L") / (product("AgCl") / 0.01)).toBeCloseTo(1, 2);
+    expect(chloride!.byHand.leftWhenNextStarts).toBeUndefined();
+  });
+
   it("covers the precipitation pH the trade uses", () => {
     // Waste treatment, pH as hydroxide (memory / common practice): Fe(III) 4-7, Al 6-7, Cu 8-9.5, Zn 9-9.5, Co 9.5-10,
     // Ni 10-10.5; the middle of each lies inside our window for 0.1 mol/L and 1e-5 mol/L left
@@ -249,6 +265,11 @@ describe("normal or basic carbonate", () => {
   it("refuses a metal it has no constants for", () => {
     const outcome = attempt(() => precipitatedCarbonate({ metal: "K+", precipitant: "soda" }));
     expect(outcome.ok ? undefined : outcome.error.code).toBe("solubility.no-data");
+  });
+
+  it("says what both liquors end as where the carbon dioxide decides", () => {
+    const bench = precipitatedCarbonate({ metal: "Zn^2+", precipitant: "bicarbonate" });
+    expect(bench.warnings.join()).toMatch(/it depends on the carbon dioxide: kept, normal: .*; gone, basic: /);
   });
 
   it("turns strontium sulfate into carbonate, barium sulfate hardly (common practice)", () => {

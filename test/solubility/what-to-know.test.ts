@@ -1,7 +1,14 @@
 // What a figure says of itself: how sure it is, what to know before relying on it, and, where there is none, what is nearest.
-import { attempt, gasSolubility, solubilityDiagram, solubilityOf, solubilityProduct } from "preparative";
+import {
+  attempt,
+  gasSolubility,
+  solubilityDiagram,
+  solubilityOf,
+  solubilityProduct,
+  waterToDissolve,
+} from "preparative";
 import { describe, expect, it } from "vitest";
-import { SOLUBILITY_PRODUCTS } from "../../src/aqueous/internal";
+import { GASES, SOLUBILITY_PRODUCTS } from "../../src/aqueous/internal";
 import { SOLUBILITY } from "../../src/solubility/data/curves";
 
 /** The first row of each solid and form: the one that is handed out. */
@@ -20,6 +27,25 @@ const refused = (call: () => unknown) => {
   const { code, message, hint = "", details } = outcome.error;
   return { code, message: message.split("\n")[0]!, hint, details };
 };
+
+describe("where the table has nothing", () => {
+  it("sends a gas to its own table, anything else to the balance", () => {
+    const hint = (formula: string) => {
+      const outcome = attempt(() => solubilityOf(formula, "20 °C"));
+      return outcome.ok ? undefined : outcome.error.hint;
+    };
+    for (const { gas } of GASES()) expect(hint(gas), gas).toMatch(/ask gasSolubility|rules/);
+    expect(hint("CO2")).toBe("as a gas over water it is known: ask gasSolubility");
+    expect(hint("C60")).toBe("measure it, or pass your own figure");
+  });
+
+  it("takes a figure of the caller's own as it is, with nothing to warn of", () => {
+    const own = waterToDissolve({ formula: "NaCl", mass: "10 g", temperature: "20 °C", solubility: "40 g" });
+    expect(own.warnings).toEqual([]);
+    // 10 g at 40 g in 100 g of water
+    expect(own.water.toNumber("g")).toBeCloseTo(25, 9);
+  });
+});
 
 describe("a solubility product", () => {
   it("warns of a doubtful constant, of a soluble salt and of what the row notes, and of nothing else", () => {
