@@ -156,6 +156,7 @@ export const RIGHTS: Readonly<Record<SourceKey, Kind>> = {
   kayeLaby1941: "publicDomain",
   blanchard: "publicDomain",
   friendChromium: "publicDomain",
+  browneStewart1883: "publicDomain",
   moissanNickel: "publicDomain",
   oldPharmacopoeia: "publicDomain",
   britishPharmacopoeia: "publicDomain",

@@ -150,6 +150,7 @@ export const HYDRATE_FORMS = /* @__PURE__ */ once((): readonly HydrateFormsRow[]
   { salt: "K2Zn(SO4)2", forms: [{ waters: "6", source: "memory" }] },
   { salt: "K2[Cu(C2O4)2]", forms: [{ waters: "2", source: "memory" }] },
   { salt: "K3C6H5O7", forms: [{ waters: "1", source: "aiic" }] },
+  { salt: "K2[Sb2(C4H2O6)2]", forms: [{ waters: "3", source: "memory" }] },
   { salt: "K3[Al(C2O4)3]", forms: [{ waters: "3", source: "memory" }] },
   { salt: "K3[Cr(C2O4)3]", forms: [{ waters: "3", source: "memory" }] },
   { salt: "K3[Fe(C2O4)3]", forms: [{ waters: "3", source: "memory" }] },

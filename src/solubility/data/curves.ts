@@ -1,4 +1,4 @@
-// Solubility of 432 solutes in water between 0 and 100 °C: g of ANHYDROUS solute per 100 g of water in the saturated
+// Solubility of 433 solutes in water between 0 and 100 °C: g of ANHYDROUS solute per 100 g of water in the saturated
 // solution (all water, crystal water included), near 1 atm. A curve bends wherever the solid in contact with it changes.
 // Every row keeps its source and how it is known; competing figures are kept beside the chosen ones.
 import { once } from "../../foundation/memo";
@@ -329,6 +329,7 @@ export const SOLUBILITY = /* @__PURE__ */ once((): readonly SolubilityRow[] => [
   { formula: "KHC2O4", name: "potassium hydrogen oxalate", solids: [{ solid: "KHC2O4" }], points: [[20, "5.8"]], source: "oxalateRecovery", knownAs: "compiled", note: "from a research abstract" },
   { formula: "KHC8H4O4", name: "potassium hydrogen phthalate", solids: [{ solid: "KHC8H4O4" }], points: [[25, "10.2"], [100, "36"]], source: "memory", knownAs: "memory", weak: true },
   { formula: "KHC4H4O6", name: "potassium hydrogen tartrate (cream of tartar)", solids: [{ solid: "KHC4H4O6" }], points: [[20, "0.6"], [100, "6.2"]], source: "encyclopediaSolubility", knownAs: "compiled", note: "100 °C figure read as 6.2 (slipped decimal point)" },
+  { formula: "K2[Sb2(C4H2O6)2]", name: "potassium antimony(III) tartrate (tartar emetic)", solids: [{ solid: "K2[Sb2(C4H2O6)2]·3H2O" }], points: [[14.4, "6.10"]], source: "browneStewart1883", knownAs: "measured", note: "figures of textbooks are from 4.6 to 7.1 g of crystals in 100 g of water" },
   { formula: "KHCO3", name: "potassium hydrogencarbonate", solids: [{ solid: "KHCO3" }], points: [[0, "22.88"], [10, "27.76"], [20, "33.19"], [25, "36.2"], [30, "39.14"], [40, "45.60"], [50, "52.58"], [60, "60.03"], [70, "67.93"]], source: "crcSolubility98", knownAs: "evaluated", competing: [{ celsius: 60, value: "65.6", source: "encyclopediaSolubility" }] },
   { formula: "K2HPO4", name: "potassium hydrogenphosphate", solids: [{ solid: "K2HPO4·6H2O", upTo: "14" }, { solid: "K2HPO4·3H2O", upTo: "48" }, { solid: "K2HPO4" }], points: [[0, "133"], [10, "144"], [20, "160"], [25, "168"], [30, "179"], [40, "210"], [60, "266"]], source: "crcSolubility98", knownAs: "evaluated", competing: [{ celsius: 20, value: "150", source: "encyclopediaSolubility" }] },
   { formula: "KHSO4", name: "potassium hydrogensulfate", solids: [{ solid: "KHSO4" }], points: [[0, "37.2"], [10, "42.2"], [20, "47.7"], [25, "50.6"], [30, "53.8"], [40, "60.8"], [50, "68.1"], [60, "76.7"], [70, "85.9"], [80, "96.16"], [90, "107.6"], [100, "120"]], source: "crcSolubility98", knownAs: "evaluated" },
