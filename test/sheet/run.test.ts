@@ -30,6 +30,19 @@ const rows = (seen: Observations): string[] => {
         .filter((line) => /^\| (?!Observation|---)/.test(line));
 };
 
+describe("losses on the way", () => {
+  it("stand each in a row of their own, in the order of their words, whatever the order they were told in", () => {
+    const floor = { mass: "2 g" } as const;
+    const liquor = { at: "filter", of: "liquor", volume: "50 mL" } as const;
+    const told = rows({ dried: "17 g", lost: [floor, liquor] });
+    const lost = told.filter((line) => line.startsWith("| lost"));
+    expect(lost).toHaveLength(2);
+    expect([...lost].sort()).toEqual(lost);
+    expect(lost[0]).toBe("| lost | 2.0 g of dry product was lost |");
+    expect(rows({ dried: "17 g", lost: [liquor, floor] })).toEqual(told);
+  });
+});
+
 describe("nothing weighed yet", () => {
   it("has neither result nor pictures, and says what to expect", () => {
     const text = flat({});
