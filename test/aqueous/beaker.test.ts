@@ -13,6 +13,10 @@ import {
   titrationCurve,
   uncertaintyBudget,
 } from "../../src";
+import { OXIDANTS, REDUCTANTS } from "../../src/aqueous/data/potentials";
+import { redoxPartners } from "../../src/aqueous/mixture/coverage";
+import { network } from "../../src/aqueous/mixture/given";
+import { keyOf } from "../../src/aqueous/mixture/notation";
 
 type Mixture = Readonly<Record<string, number>>;
 
@@ -292,6 +296,18 @@ describe("what it does not know is said", () => {
   it("names redox partners", () => {
     expect(litre({ CuSO4: 0.1, KI: 0.1 }).warnings.join()).toMatch(/Cu\^2\+ oxidises I-/);
     expect(litre({ FeSO4: 0.01, KMnO4: 0.01 }).warnings.join()).toMatch(/MnO4- oxidises Fe\^2\+/);
+  });
+
+  it("does not take both forms of one metal, or a pair within a tenth of a volt, for partners", () => {
+    // Fe3+/Fe2+ 0.77 V is its own half: nothing to win
+    expect(litre({ FeCl2: 0.01, FeCl3: 0.01 }).warnings.join()).not.toContain("oxidises");
+    for (const [oxidant, up] of OXIDANTS)
+      for (const [reductant, down] of REDUCTANTS)
+        if (oxidant !== reductant && Math.abs(up - down) > 0.001)
+          expect(
+            redoxPartners(network(), [keyOf(oxidant), keyOf(reductant)]).length > 0 && up - down < 0.1,
+            `${oxidant} and ${reductant}`,
+          ).toBe(false);
   });
 
   it("refuses strong solutions, charges that do not cancel, and unknown options", () => {

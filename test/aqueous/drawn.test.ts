@@ -217,6 +217,28 @@ describe("what an excess leaves", () => {
     expect(drawing.frame.x[1] / place(over.points.at(-1)!.added)).toBeCloseTo(1, 2);
   });
 
+  it("takes two points, not one", () => {
+    const over = (amount: "5 mol" | "20 mol") =>
+      dissolvedOverExcess({
+        ion: "Ag+",
+        water: "1 kg",
+        dissolved: [
+          { formula: "AgNO3", amount: "0.01 mol" },
+          { formula: "NaCl", amount: "0.01 mol" },
+        ],
+        add: "NaCl",
+        amount,
+        steps: 2,
+      });
+    // beyond 3 mol/kg the activity model ends: 0 and 2.5 mol are points, 5 and 10 mol are not
+    expect(over("5 mol").points).toHaveLength(2);
+    expect(drawingOf(overExcessDiagram(over("5 mol"))).lines[0]!.points.length).toBeGreaterThanOrEqual(2);
+    expect(over("20 mol").points).toHaveLength(1);
+    expect(() => overExcessDiagram(over("20 mol"))).toThrowError(
+      expect.objectContaining({ code: "aqueous.out-of-reach" }),
+    );
+  });
+
   it("names what is across and ends with the share that is dissolved", () => {
     expect(overExcessDiagram(alumina)).toContain("NaOH over what the equation needs / %");
     expect(overExcessDiagram(silver)).toContain("NaCl / mol");

@@ -25,6 +25,16 @@ describe("the network of the tables", () => {
       expect(elementsOf(of.keys()), formula).toBe(elementsIn(formula));
   });
 
+  it("finds the solids and gases of some components among those that have all their elements", () => {
+    for (const components of [["Zn^2+", "CO3^2-"], ["Ca^2+"], ["Ag+", "Cl-"]]) {
+      const found = network().phasesWith(...components.map(keyOf));
+      const wanted = elementsOf(components.map(keyOf)).split(" ");
+      expect(found.length, components.join()).toBeGreaterThan(1);
+      for (const { formula } of found)
+        expect(elementsIn(formula).split(" "), formula).toEqual(expect.arrayContaining(wanted));
+    }
+  });
+
   it("gives the same whether it is asked for a part or for all, in the same order", () => {
     for (const components of [
       ["Zn^2+", "CO3^2-", "SO4^2-", "Na+"],
