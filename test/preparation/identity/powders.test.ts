@@ -16,6 +16,24 @@ const outcome = (formula: string, test: string): string | undefined => {
     : found?.outcomes.find(({ leaves }) => leaves.includes(name!))?.shows;
 };
 
+describe("the tests of several powders", () => {
+  it("leave a powder of which nothing is known in every outcome, and make none of it an outcome", () => {
+    const candidates = ["SiO2", "NaCl", "Na2CO3", "CaCO3", "ZnO", "Y2(CO3)3", "RbCl", "CuSO4·5H2O"];
+    const { tests, remaining } = tellPowdersApart({ candidates });
+    expect(remaining).toHaveLength(candidates.length);
+    const open = tests.filter(({ unknown }) => unknown.length > 0);
+    expect(open.length).toBeGreaterThan(0);
+    for (const { test, outcomes, unknown } of tests) {
+      const leaves = outcomes.flatMap((one) => one.leaves.filter((name) => !unknown.includes(name)));
+      expect([...leaves, ...unknown].sort(), test).toEqual([...remaining].sort());
+      for (const one of outcomes) {
+        expect(typeof one.shows, test).toBe("string");
+        expect(one.leaves, test).toEqual(expect.arrayContaining([...unknown]));
+      }
+    }
+  });
+});
+
 describe("what a powder does", () => {
   it.each([
     ["CaCO3", "acid", "fizzes, dissolves"],
