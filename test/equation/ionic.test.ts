@@ -1,6 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { completeIonic, netIonic, overallEquation } from "../../src/equation";
+import { dissociated } from "../../src/equation/ionic/ions";
+import { parseFormula } from "../../src/formula";
 import { attempt } from "../../src/foundation/error";
+import { ACIDS } from "../../src/ion/data/acids";
 import { residue } from "./composition";
 
 // Net ionic equations as general chemistry texts print them (OpenStax Chemistry 2e, sections 4.1 and 4.2, and memory).
@@ -50,6 +53,18 @@ describe("ionic equations", () => {
       tested += 1;
     }
     expect(tested).toBeGreaterThanOrEqual(20);
+  });
+
+  it("dissolves every strong acid to its hydrons and its anion, whether or not a rule speaks of its salts", () => {
+    const strong = ACIDS().filter((row) => row.strong);
+    expect(strong.length).toBeGreaterThan(14);
+    for (const { formula, protons } of strong) {
+      const { ions, assumption } = dissociated(parseFormula(formula));
+      expect(ions?.find(({ text }) => text === "H+")?.count, formula).toBe(BigInt(protons));
+      expect(assumption).toBeUndefined();
+    }
+    for (const { formula } of ACIDS().filter((row) => !row.strong))
+      expect(dissociated(parseFormula(formula)).ions, formula).toBeUndefined();
   });
 
   it("names the spectators with their amounts", () => {

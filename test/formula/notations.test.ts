@@ -1,7 +1,7 @@
 // Every way to write charges, labels, oxidation numbers and subscripts, one row each: what it is read as, and where it is refused.
 // Notations of IUPAC, Nomenclature of Inorganic Chemistry, Recommendations 2005, IR-2.2 to IR-2.5 and IR-4.6, and their
 // usual stand-ins in plain text; atomic numbers of the periodic table.
-import { FormulaError, massAs, parseFormula } from "preparative";
+import { FormulaError, massAs, massFractionOf, molarMass, parseFormula } from "preparative";
 import { describe, expect, it } from "vitest";
 import { attempt } from "../../src/foundation/error";
 
@@ -23,6 +23,11 @@ describe("a formula in any notation", () => {
     ["Fe(+3)", "Fe^3+", 3, "Fe^3+"],
     ["Fe^+++", "Fe^3+", 3, "Fe^3+"],
     ["Fe^--", "Fe^2-", -2, "Fe^2-"],
+    ["SO\\textsubscript{4}\\textsuperscript{2-}", "SO4^2-", -2, "O4S^2-"],
+    ["Na(+)Cl(-)", "Na^{+}Cl-", 0, "ClNa"],
+    ["Fe(2+)SO4", "Fe^{2+}SO4", 2, "FeO4S^2+"],
+    ["NaCl_(s)", "NaCl(s)", 0, "ClNa(s)"],
+    ["CaSO4·(½)H2O", "CaSO4.0.5H2O", 0, "CaHO4.5S"],
     ["D2O", "D2O", 0, "D2O"],
     ["T2O", "T2O", 0, "T2O"],
     ["HDO", "HDO", 0, "HDO"],
@@ -57,6 +62,10 @@ describe("a formula in any notation", () => {
     ["Fe++++++++++++", "misplaced-charge", 12, undefined],
     ["SO42-", "ambiguous-charge", 4, undefined],
     ["SO₄2", "misplaced-number", 3, undefined],
+    ["CaSO4·(999999999999.999999999999)H2O", "count-too-large", 6, undefined],
+    ["CaSO4·(0)H2O", "zero-count", 6, undefined],
+    ["NaCl()", "empty-group", 4, undefined],
+    ["NaCl(solid)", "unknown-phase", 4, "phases are (s) (l) (g) (aq) (cr)"],
     ["^{235}_{91}U", "wrong-atomic-number", 11, "write ^{235}U; the atomic number may be left out"],
     ["Fe(III)", "roman-numeral", 2, undefined],
   ])("%s is refused: %s at %d", (text, code, position, hint) => {
@@ -84,6 +93,43 @@ describe("the composition of two formulas", () => {
     expect(parseFormula(one).hasSameComposition(parseFormula(other))).toBe(same);
     expect(parseFormula(other).hasSameComposition(parseFormula(one))).toBe(same);
     if (!same) expect(parseFormula(one).equals(parseFormula(other))).toBe(false);
+  });
+});
+
+describe("a group in a formula", () => {
+  // counted by hand; the part of the mass is that number times M(group)/M(formula)
+  it.each([
+    ["H2O", "CuSO4·5H2O", 5],
+    ["SO4", "Al2(SO4)3", 3],
+    ["NH4", "(NH4)2SO4", 2],
+    ["NO3", "Ca(NO3)2·4H2O", 2],
+    ["CO3", "Ca(HCO3)2", 2],
+    ["OH", "Zn5(OH)6(CO3)2", 6],
+    ["SO4", "3CdSO4·8H2O", 3],
+    ["H2O", "3CdSO4·8H2O", 8],
+    ["SO4", "K2SO4·Al2(SO4)3·24H2O", 4],
+    ["H2O", "CaSO4·½H2O", 0.5],
+    ["H2O", "CaSO4·½H2O·1½H2O", 2],
+    ["H2O", "CaSO4·½H2O·2H2O", 2.5],
+  ])("%s in %s: %d", (group, formula, count) => {
+    const part = massFractionOf(group, formula).times(molarMass(formula)).dividedBy(molarMass(group));
+    expect(part.toNumber("")).toBeCloseTo(count, 9);
+  });
+
+  it.each([
+    ["SO4", "Na2S2O3"],
+    ["CO3", "CO2"],
+    ["NO3", "NaNO2"],
+    ["OH", "H2O"],
+    ["H2O", "HO2"],
+  ])("%s is not found in %s, which has its elements otherwise", (group, formula) => {
+    expect(attempt(() => massFractionOf(group, formula))).toMatchObject({ error: { code: "formula.group-not-found" } });
+  });
+
+  it("is text", () => {
+    expect(attempt(() => massFractionOf(5 as never, "NaCl"))).toMatchObject({
+      error: { code: "formula.not-text", problem: "what must be text or a Formula, not number" },
+    });
   });
 });
 

@@ -43,6 +43,20 @@ describe("constitutionOf", () => {
     ["H2SO4", "2 H+ 1 SO4^2-"],
     ["C2H5OH", ""],
     ["CO2", ""],
+    // ammonium beside carbon: where it is written, or where nothing else has the composition in common use
+    ["CH3COONH4", "1 NH4+ 1 CH3COO-"],
+    ["HCOONH4", "1 NH4+ 1 HCOO-"],
+    ["C6H5COONH4", "1 NH4+ 1 C6H5COO-"],
+    ["(NH4)2C2O4", "2 NH4+ 1 C2O4^2-"],
+    ["(NH4)2CO3", "2 NH4+ 1 CO3^2-"],
+    ["CH8N2O3", "2 NH4+ 1 CO3^2-"],
+    ["CH5NO3", "1 NH4+ 1 HCO3-"],
+    ["NH4CN", "1 NH4+ 1 CN-"],
+    ["NH4SCN", "1 NH4+ 1 SCN-"],
+    ["CO(NH2)2", ""],
+    ["CS(NH2)2", ""],
+    ["CH4N2", ""],
+    ["CH6ClN", ""],
   ])("reads %s as %s", (formula, expected) => {
     expect(ions(formula)).toBe(expected);
   });
@@ -61,6 +75,32 @@ describe("constitutionOf", () => {
     expect(constitutionOf("[Co(NH3)5Cl]Cl2").complex?.formula).toBe("[Co(NH3)5Cl]^2+");
     expect(constitutionOf("K2Ni(CN)4").complex?.formula).toBe("[Ni(CN)4]^2-");
     expect(constitutionOf("CuSO4·5H2O").complex).toBeUndefined();
+  });
+
+  it("is a salt of an adduct that holds one, and a molecule where none does", () => {
+    expect(["CaCl2·4CH3OH", "CaCl2·6H2O", "I2·CCl4", "Na2CO3·1½H2O2"].map((f) => constitutionOf(f).kind)).toEqual([
+      "salt",
+      "salt",
+      "molecule",
+      "salt",
+    ]);
+  });
+
+  it("makes a complex of cyanide and oxalate with the metals that hold them, and with no other", () => {
+    const complex = (formula: string) => constitutionOf(formula).complex?.formula;
+    expect(["K2Ni(CN)4", "Na2Zn(CN)4", "K4Fe(CN)6", "K3Al(C2O4)3", "Na3Co(NO2)6"].map(complex)).toEqual([
+      "[Ni(CN)4]^2-",
+      "[Zn(CN)4]^2-",
+      "[Fe(CN)6]^4-",
+      "[Al(C2O4)3]^3-",
+      "[Co(NO2)6]^3-",
+    ]);
+    expect(["K2Mg(CN)4", "Na2Ca(CN)4", "Ni(CN)2", "KFe(C2O4)2Cl"].map(complex)).toEqual([
+      undefined,
+      undefined,
+      undefined,
+      undefined,
+    ]);
   });
 
   it("tells the hydrogen of an acid", () => {

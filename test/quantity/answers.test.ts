@@ -25,7 +25,7 @@ import {
 } from "preparative";
 import { describe, expect, it } from "vitest";
 import { attempt } from "../../src/foundation/error";
-import { expectDimension, solvedFigure } from "../../src/quantity/internal";
+import { expectDimension, solvedFigure, studentFactor } from "../../src/quantity/internal";
 
 const refusal = (ask: () => unknown) => {
   const outcome = attempt(ask);
@@ -379,6 +379,26 @@ describe("uncertainty", () => {
     expect(expanded.expandedUncertainty.toNumber()).toBeCloseTo(0.5 * expanded.coverageFactor, 12);
     expect(expanded.standardUncertainty.toString()).toBe("0.5");
     expect([expanded.level, expanded.effectiveDegreesOfFreedom]).toEqual([level, degreesOfFreedom ?? Infinity]);
+  });
+
+  // the probability within ±t for n degrees of freedom, with tan θ = t/√n: sums of powers of cos θ, no gamma function
+  // (Abramowitz and Stegun, Handbook of Mathematical Functions, 1964, 26.7.3 and 26.7.4)
+  const within = (t: number, n: number): number => {
+    const theta = Math.atan(t / Math.sqrt(n));
+    let [term, total] = n % 2 === 0 ? [1, 1] : [Math.cos(theta), n === 1 ? 0 : Math.cos(theta)];
+    for (let k = n % 2 === 0 ? 1 : 2; k < n - 2; k += 2) {
+      term *= (k / (k + 1)) * Math.cos(theta) ** 2;
+      total += term;
+    }
+    return n % 2 === 0 ? Math.sin(theta) * total : (2 / Math.PI) * (theta + Math.sin(theta) * total);
+  };
+
+  it("is covered to the part that is asked for, with any degrees of freedom", () => {
+    expect(within(12.7062, 1)).toBeCloseTo(0.95, 6);
+    expect(within(2.776445, 4)).toBeCloseTo(0.95, 6);
+    for (let n = 1; n <= 60; n++)
+      for (const level of [0.5, 0.6827, 0.9, 0.95, 0.99, 0.999])
+        expect(Math.abs(within(studentFactor(level, n), n) - level), `${level} ${n}`).toBeLessThan(1e-11);
   });
 
   it("is 95 % unless another level is asked for", () => {

@@ -81,6 +81,18 @@ describe("the working of a result", () => {
     ]);
   });
 
+  it("gives one input under other words one symbol, and two results of one name two", () => {
+    const again = m.named({ label: "the same jar" });
+    expect(explain(m.plus(again)).steps[0]!.formula).toBe("m + m");
+    expect(explain(m.plus(again)).given).toHaveLength(1);
+    const [twice, thrice] = [2, 3].map((k) => m.times(k).named({ symbol: "x" }));
+    expect(explain(twice!.dividedBy(thrice!)).steps.map((s) => `${s.symbol} = ${s.formula}`)).toEqual([
+      "x = 2 × m",
+      "x₂ = 3 × m",
+      "result = x / x₂",
+    ]);
+  });
+
   it("gives a line to what has a rule or a symbol, and calls the last line a result", () => {
     const doubled = m.times(2);
     const formulas = (q: typeof m) => explain(q).steps.map((s) => `${s.symbol} = ${s.formula}`);

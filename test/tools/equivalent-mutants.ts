@@ -115,6 +115,24 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
     why: "it is not read before it is filled",
   },
   {
+    file: "foundation/frozen.ts",
+    line: 'if (typeof value !== "object" || value === null || Object.isFrozen(value)) return value;',
+    to: ["false", 'typeof value !== "object" && value === null'],
+    why: "what is no object is frozen already (ECMA-262, Object.isFrozen); that objects are not walked twice is tested",
+  },
+  {
+    file: "foundation/lazy.ts",
+    line: "const value = part === undefined ? base?.[key] : frozen(under(facts, part), readableInside);",
+    to: ["base[key]"],
+    why: "a property without a part of its own comes from a base",
+  },
+  {
+    file: "quantity/value/read-number.ts",
+    line: 'if (typeof value === "number" && Number.isSafeInteger(value)) return { n: BigInt(value), d: 1n };',
+    to: ["false", "true", 'typeof value !== "number"'],
+    why: "the quick way of what the text of the number gives too; nothing but a number is a safe integer",
+  },
+  {
     file: "quantity/uncertainty/inputs.ts",
     line: "if (odd >= 0) {",
     to: ["odd > 0"],

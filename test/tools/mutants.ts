@@ -155,7 +155,7 @@ class Runner {
     const worker = fileURLToPath(new URL("./mutants.worker.mjs", import.meta.url));
     this.child ??= fork(worker, [root, this.bundle], {
       execArgv: ["--max-old-space-size=2500"],
-      stdio: ["ignore", "ignore", "ignore", "ipc"],
+      stdio: ["ignore", "ignore", "inherit", "ipc"],
     });
     const { child } = this;
     return new Promise((answer) => {

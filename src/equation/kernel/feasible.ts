@@ -38,7 +38,7 @@ function solutionWith(matrix: readonly (readonly bigint[])[], columns: number, c
       const best = tableau[leaving]![width]! * entry;
       if (own < best || (own === best && basic[row]! < basic[leaving]!)) leaving = row;
     }
-    if (leaving < 0) return undefined;
+    // there is one: a positive cost is the sum of entries of rows, one of which is positive
     const pivotRow = tableau[leaving]!;
     const pivot = pivotRow[entering]!;
     for (const row of [...tableau, cost]) {
