@@ -121,6 +121,7 @@ describe("units", () => {
     expect(perAmount.dividedBy("2 s").unit).toBe("EUR s^-1 mol^-1");
     expect(perMass.times("2 USD").toString()).toBe("0.012 EUR USD g^-1");
     expect(perAmount.times("2 USD").unit).toBe("EUR USD mol^-1");
+    expect(quantity("2 EUR").times("3 EUR").toString()).toBe("6 EUR^2");
   });
 
   it("of the caller's own are read while their facts are in force, alone and in a quotient", () => {

@@ -112,15 +112,18 @@ async function dry(names) {
     faults.currentTestId = "reading";
     const start = performance.now();
     const bad = [];
+    const each = [];
     for (const test of read(all, file)) {
       faults.currentTestId = String(test.at);
+      const from = performance.now();
       await run(test).catch((error) => {
         bad.push(test.at);
         failing.push(`${test.name}: ${error.message}`);
       });
+      each.push(performance.now() - from);
     }
     const met = Object.entries(faults.mutantCoverage?.perTest ?? {}).map(([test, ids]) => [test, Object.keys(ids)]);
-    files[file] = { met: Object.fromEntries(met), bad, milliseconds: performance.now() - start };
+    files[file] = { met: Object.fromEntries(met), bad, each, milliseconds: performance.now() - start };
   }
   return { fixed: [...fixed], files, failing };
 }
@@ -129,10 +132,10 @@ async function dry(names) {
 async function found(id, plan) {
   const all = loaded();
   faults.activeMutant = id;
-  for (const { file, first, bad } of plan) {
+  for (const { file, first, rest, bad } of plan) {
     try {
       const list = read(all, file);
-      const order = [...first.map((at) => list[at]), ...list.filter(({ at }) => !first.includes(at))];
+      const order = [...first.map((at) => list[at]), ...list.filter(({ at }) => rest && !first.includes(at))];
       for (const test of order) if (test !== undefined && !bad.includes(test.at)) await run(test);
     } catch (error) {
       return `${file}: ${error.message}`;
