@@ -218,6 +218,18 @@ export const EQUIVALENT_MUTANTS: readonly Equivalent[] = [
     why: "only a pure number leaves the dimension of the other as it was",
   },
   {
+    file: "formula/read/scan.ts",
+    line: "if (inner === 40 || inner === 91 || inner === 123 || inner === 43 || inner === 45) return giveUp(size, sizeInAll);",
+    to: ["true"],
+    why: "the quick reader gives up, and the careful one answers the same",
+  },
+  {
+    file: "formula/read/ratio.ts",
+    line: "if (a.d === 1 && b.d === 1) {",
+    to: ["false"],
+    why: "the quick way of what the last line answers too",
+  },
+  {
     file: "equation/balance/system.ts",
     line: "matrix[row * columns + column] = column < reactants ? count : -count;",
     to: ["column >= reactants"],
