@@ -20,6 +20,31 @@ export const POWDER_TESTS = {
   density: { does: "weigh it under oil in a measuring flask", takes: "20 min", resolves: "0.1 g/cm3", source: "commonPractice" },
 } as const satisfies Readonly<Record<string, PowderTestRow>>;
 
+/** What a powder shows in dilute acid or lye, where an equilibrium of ions says nothing or says it wrong. */
+interface SeenRow {
+  readonly formula: string;
+  readonly acid: string;
+  readonly lye: string;
+  readonly source: SourceKey;
+}
+
+/** Elements, higher oxides and what acid takes apart: general chemistry, from memory. */
+export const SEEN_IN_GLASSES: readonly SeenRow[] = [
+  { formula: "Mg", acid: "bubbles, dissolves", lye: "stays", source: "memory" },
+  { formula: "Zn", acid: "bubbles, dissolves", lye: "bubbles, dissolves", source: "memory" },
+  { formula: "Al", acid: "bubbles, dissolves", lye: "bubbles, dissolves", source: "memory" },
+  { formula: "Fe", acid: "bubbles, dissolves", lye: "stays", source: "memory" },
+  { formula: "Cu", acid: "stays", lye: "stays", source: "memory" },
+  { formula: "Ag", acid: "stays", lye: "stays", source: "memory" },
+  { formula: "C", acid: "stays", lye: "stays", source: "memory" },
+  { formula: "S", acid: "stays", lye: "stays", source: "memory" },
+  { formula: "MnO2", acid: "stays", lye: "stays", source: "memory" },
+  { formula: "PbO2", acid: "stays", lye: "stays", source: "memory" },
+  { formula: "Pb3O4", acid: "stays", lye: "stays", source: "memory" },
+  { formula: "Na2S2O3", acid: "clouds, smells of burnt sulfur", lye: "dissolves", source: "memory" },
+  { formula: "K2S2O3", acid: "clouds, smells of burnt sulfur", lye: "dissolves", source: "memory" },
+];
+
 /** A metal that colours a gas flame. */
 interface FlameRow {
   readonly metal: string;

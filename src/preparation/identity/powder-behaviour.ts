@@ -6,8 +6,9 @@ import { attempt } from "../../foundation/error";
 import type { Quantity } from "../../quantity";
 import { trySubstance } from "../../substance";
 import { madeOf } from "../../substance/internal";
-import { FLAMES } from "../data/powder-tests";
+import { FLAMES, SEEN_IN_GLASSES } from "../data/powder-tests";
 import { exact } from "../planning/exact";
+import { bySubstance } from "../reaction/by-substance";
 import { fateInRoom } from "../reaction/fate";
 import { firedOxide } from "../reaction/fired-oxide";
 import { residueOf } from "./ignition";
@@ -70,24 +71,38 @@ const isCloudy = ({ solids }: AqueousComposition): boolean =>
 
 const groupsOf = (formula: Formula): ReadonlySet<string> => madeOf(formula).groups;
 
-/** What escapes a glass of acid, for the nose. */
-function smellOf(formula: Formula): string {
+const seenInGlasses = /* @__PURE__ */ bySubstance(SEEN_IN_GLASSES);
+
+/** Does it stay in water, although the equilibrium knows no solid of it? Then it says nothing of acid and lye either. */
+const isUnknownSolid = (formula: Formula): boolean =>
+  inWater(formula) === "stays" && glass(formula, { powder: { mass: "1 g" } })?.solids.length === 0;
+
+/** What escapes a glass of acid, for the nose; nothing of a solid that stays. */
+function smellOf(formula: Formula, stays: boolean): string {
+  if (stays) return "";
   const groups = groupsOf(formula);
   return groups.has("sulfide") ? ", smells of rotten eggs" : groups.has("sulfite") ? ", smells of burnt sulfur" : "";
 }
 
 export function inAcid(formula: Formula): Behaviour {
+  const seen = seenInGlasses(formula);
+  if (seen !== undefined) return seen.acid;
   if (isUnwilling(formula)) return "stays";
+  if (isUnknownSolid(formula)) return undefined;
   const solved = glass(formula, { powder: HALF_GRAM, others: [poured("HCl", "0.05")], carbonDioxide: "leaves" });
   if (solved === undefined) return undefined;
   const fizzes = solved.gas.some(
     ({ formula: gas, amount }) => gas === "CO2" && amount.compare(exact("0.0002 mol")) > 0,
   );
-  return `${fizzes ? "fizzes, " : ""}${isCloudy(solved) ? "stays" : "dissolves"}${smellOf(formula)}`;
+  const stays = isCloudy(solved);
+  return `${fizzes ? "fizzes, " : ""}${stays ? "stays" : "dissolves"}${smellOf(formula, stays)}`;
 }
 
 export function inLye(formula: Formula): Behaviour {
+  const seen = seenInGlasses(formula);
+  if (seen !== undefined) return seen.lye;
   if (isUnwilling(formula)) return "stays";
+  if (isUnknownSolid(formula)) return undefined;
   const solved = glass(formula, { powder: HALF_GRAM, others: [poured("NaOH", "0.05")] });
   if (solved === undefined) return undefined;
   const smell = madeOf(formula).ammonium ? ", smells of ammonia" : "";

@@ -56,6 +56,19 @@ describe("what a powder does", () => {
     ["CaCl2·2H2O", "oxalate", "a precipitate that stays"],
     ["CaCl2·2H2O", "soda", "a precipitate that stays"],
     ["CuSO4·5H2O", "ammonia", "a precipitate that excess dissolves"],
+    // Metals, elements and higher oxides: an equilibrium of ions knows nothing of them, and said that all dissolve.
+    ["Cu", "acid", "stays"],
+    ["Zn", "acid", "bubbles, dissolves"],
+    ["Al", "lye", "bubbles, dissolves"],
+    ["Fe", "lye", "stays"],
+    ["S", "acid", "stays"],
+    ["MnO2", "acid", "stays"],
+    ["V2O5", "acid", undefined],
+    ["Mn3O4", "acid", undefined],
+    // What stays in acid gives off nothing.
+    ["CuS", "acid", "stays"],
+    ["ZnS", "acid", "dissolves, smells of rotten eggs"],
+    ["Na2S2O3·5H2O", "acid", "clouds, smells of burnt sulfur"],
     ["CaCO3", "water", "stays"],
     ["NaCl", "water", "dissolves"],
     // Colours: The Columbia Encyclopedia, flame test; crimson and scarlet are red.
