@@ -25,6 +25,22 @@ describe("a recipe", () => {
     expect((finding!.figure as Quantity).in("%").toNumber()).toBeCloseTo(0.3704 * 105.07, 0);
   });
 
+  // Soda limits: 10.6 g / 105.99 = 0.1000 mol, 11.06 g of basic carbonate; as 0.1000 mol of CuCO3 (123.56) 12.36 g, of which 10.5 g is 84.9 %.
+  it("whose percentage counts on the normal carbonate says so", () => {
+    const normal: Recipe = {
+      equation: "2 CuSO4·5H2O + 2 Na2CO3 -> Cu2(OH)2CO3 + 2 Na2SO4 + CO2 + 9 H2O",
+      product: "Cu2(OH)2CO3",
+      materials: [
+        { form: "CuSO4·5H2O", amount: "25.0 g" },
+        { form: "Na2CO3", amount: "10.6 g" },
+      ],
+      found: "10.5 g",
+      stated: { percentYield: "84.9 %" },
+    };
+    const found = checkRecipe(normal).findings.find(({ code }) => code === "recipe.wrong-basis");
+    expect(found?.text).toMatch(/10\.50 g over 12\.36 g, the theory for CuCO₃/);
+  });
+
   it("whose yield is 156 % has the hydrate in the theory", () => {
     const wrong: Recipe = {
       equation: "CuSO4 + NaOH -> Cu(OH)2 + Na2SO4",

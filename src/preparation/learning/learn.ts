@@ -100,9 +100,16 @@ function scatterOf(lessons: readonly Lesson[]): number {
   return squares / freedom;
 }
 
-/** Assays of solids that were titrated, in a run or before it. */
-function titrationsOf(runs: readonly Run[]): { name: string; value: number; u: number }[] {
-  return runs.flatMap(({ observations }) =>
+/** A titration of a pack. */
+interface Titration {
+  readonly name: string;
+  readonly value: number;
+  readonly u: number;
+}
+
+/** Assays of solids that were titrated, in a run or before it; the same figure in several runs is one titration. */
+function titrationsOf(runs: readonly Run[]): Titration[] {
+  const all = runs.flatMap(({ observations }) =>
     Object.entries(observations.assays ?? {}).map(([name, like]) => {
       const found = isQuantity(like) ? like : quantity(like as QuantityLike);
       const u = found.dividedBy("1").standardUncertainty?.toNumber();
@@ -114,6 +121,7 @@ function titrationsOf(runs: readonly Run[]): { name: string; value: number; u: n
       };
     }),
   );
+  return [...new Map(all.map((one) => [`${one.name} ${one.value} ${one.u}`, one])).values()];
 }
 
 /** Cakes that were weighed wet and dry, by product. */

@@ -2,6 +2,7 @@
 import { type Formula, molarMass } from "../../formula";
 import { anhydrousOf, knownForms } from "../../hydrate";
 import type { Quantity } from "../../quantity";
+import { formulasLike, keyElement } from "../reaction/candidates";
 import { nameOfFormula } from "../reaction/species";
 import type { RecipeFigures } from "./figures";
 import type { RecipeFinding } from "./types";
@@ -20,10 +21,10 @@ const LEAST_TOLERANCE = 0.002;
 const toleranceOf = (printed: Quantity): number =>
   Math.max(LEAST_TOLERANCE, 0.5 / 10 ** printed.value.decimalPlaces() / Math.abs(printed.toNumber()));
 
-/** Forms the product may have been counted as: without water, and every known hydrate. */
+/** Forms the product may have been counted as: without water, every known hydrate, what else the same metal precipitates as. */
 function productForms({ read }: RecipeFigures): Formula[] {
   const { formula } = read.product;
-  const all = [anhydrousOf(formula), ...knownForms(formula).map((known) => known.formula)];
+  const all = [anhydrousOf(formula), ...knownForms(formula).map((known) => known.formula), ...formulasLike(formula)];
   const others = all.filter((form) => !form.hasSameComposition(formula));
   return others.filter((form, i) => others.findIndex((one) => one.hasSameComposition(form)) === i);
 }
@@ -33,9 +34,13 @@ function wrongBases(figures: RecipeFigures, withMasses: boolean): Basis[] {
   const { read, account, theoreticalYield } = figures;
   if (account === undefined || theoreticalYield === undefined) return [];
   const M = molarMass(read.product.formula);
+  const key = keyElement(read.product.formula);
+  /** For each atom of what the product is counted by, which every form contains. */
+  const massFor = (form: Formula): Quantity =>
+    key === undefined ? molarMass(form) : molarMass(form).dividedBy(form.count(key));
   const asForms = productForms(figures).map((form) => ({
     what: `the theory for ${nameOfFormula(form)}`,
-    mass: theoreticalYield.times(molarMass(form)).dividedBy(M).to("g"),
+    mass: theoreticalYield.times(massFor(form)).dividedBy(massFor(read.product.formula)).to("g"),
   }));
   const byOthers = account.supplied
     .filter(({ limiting }) => !limiting)

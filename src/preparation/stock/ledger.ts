@@ -1,5 +1,5 @@
 // Writing on the ledger: each function gives a new one. What was written stays as it was.
-import { Formula } from "../../formula";
+import { Formula, parseFormula } from "../../formula";
 import type { Fields } from "../../foundation/argument";
 import { attempt } from "../../foundation/error";
 import { LOOKUP, type LookupOptions, lookingIn, lookingWith, under } from "../../foundation/facts";
@@ -148,13 +148,17 @@ export function issue(stock: Stock, issued: Issue, options: LookupOptions = {}):
   return lookingWith(options, guard, () => afterIssue(stock, issued));
 }
 
-function afterIssue(stock: Stock, issued: Issue): Stock {
+function afterIssue(stock: Stock, issued: Issue, form?: string): Stock {
   takenStock(stock);
   guard.fields(issued, ISSUE, "issued");
   guard.text(issued.name, "issued.name");
   const { name, purpose, day } = issued;
   const wanted = portionOf(issued.amount, "issued.amount");
-  const lots = lotsNamed(stock, name, issued.lot).filter(({ onHand }) => onHand.dimension === wanted.dimension);
+  const all = lotsNamed(stock, name, issued.lot).filter(({ onHand }) => onHand.dimension === wanted.dimension);
+  // What a run counts on is taken before another hydrate under the same name.
+  const isAsked = (lot: Lot): boolean =>
+    form === undefined || parseFormula(lot.form).hasSameComposition(parseFormula(form));
+  const lots = [...all.filter(isAsked), ...all.filter((lot) => !isAsked(lot))];
   let rest: Quantity = wanted;
   const entries: StockEntry[] = [];
   for (const { lot, onHand } of lots) {
@@ -204,8 +208,8 @@ export function issueForRun(stock: Stock, run: Run, options: LookupOptions = {})
     supplied
       .filter(({ material }) => stock.entries.some(({ name }) => name === material))
       .reduce(
-        (left, { material, portion }) =>
-          afterIssue(left, { name: material, amount: portion as Portion, purpose: run.plan.title }),
+        (left, { material, form, portion }) =>
+          afterIssue(left, { name: material, amount: portion as Portion, purpose: run.plan.title }, form),
         stock,
       ),
   );

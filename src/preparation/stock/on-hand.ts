@@ -1,8 +1,10 @@
 // Reading the ledger: what stands of each lot, what runs out first, what to buy.
 
+import { molarMass, parseFormula } from "../../formula";
 import { isPreparativeError } from "../../foundation/error";
 import { type LookupOptions, lookingWith } from "../../foundation/facts";
 import { frozen } from "../../foundation/frozen";
+import { anhydrousOf } from "../../hydrate";
 import { type Quantity, type QuantityLike, quantity, sum } from "../../quantity";
 import { PlanError } from "../error";
 import type { Plan } from "../plan";
@@ -84,20 +86,40 @@ export function onHand(stock: Stock, options: LookupOptions = {}): readonly Lot[
   return lookingWith(options, guard, () => frozen(lotsOf(takenStock(stock))));
 }
 
-/** What there is of a name, in one dimension. */
-function totalOf(lots: readonly Lot[], name: string, dimension: string): Quantity | undefined {
-  const own = lots.filter((one) => one.name === name && one.onHand.dimension === dimension && one.onHand.isPositive());
-  return own.length === 0 ? undefined : sum(own.map((one) => one.onHand));
+/** So much of a lot as the form a plan counts on: another hydrate by its salt; undefined for what is no form of it. */
+function inForm(amount: Quantity, lot: Lot, form: string): Quantity | undefined {
+  const [own, asked] = [parseFormula(lot.form), parseFormula(form)];
+  if (own.hasSameComposition(asked)) return amount;
+  if (!anhydrousOf(own).hasSameComposition(anhydrousOf(asked))) return undefined;
+  return amount.dimension === "mass"
+    ? amount.times(molarMass(asked)).dividedBy(molarMass(own)).to(amount.unit)
+    : amount;
+}
+
+/** What there is of a name, in one dimension, as the form that is asked for. */
+function totalOf(lots: readonly Lot[], { name, form, needed }: Need): Quantity | undefined {
+  const own = lots.flatMap((one) => {
+    if (one.name !== name || one.onHand.dimension !== needed.dimension || !one.onHand.isPositive()) return [];
+    const counted = inForm(one.onHand, one, form);
+    return counted === undefined ? [] : [counted];
+  });
+  return own.length === 0 ? undefined : sum(own);
+}
+
+interface Need {
+  readonly name: string;
+  readonly form: string;
+  readonly needed: Quantity;
 }
 
 /** What one round of all plans needs of each material, in the dimension it is portioned in. */
-function needsOf(plans: readonly Plan[]): { name: string; form: string; needed: Quantity }[] {
+function needsOf(plans: readonly Plan[]): Need[] {
   guard.list(plans, "plans");
-  const needs = new Map<string, { name: string; form: string; needed: Quantity }>();
+  const needs = new Map<string, Need>();
   for (const [i, plan] of plans.entries()) {
     guard.list(plan?.weighings, `plans[${i}].weighings`);
     for (const { material, form, portion } of plan.weighings) {
-      const key = `${material} ${portion.dimension}`;
+      const key = `${material} ${form} ${portion.dimension}`;
       const before = needs.get(key);
       needs.set(key, { name: material, form, needed: before === undefined ? portion : before.needed.plus(portion) });
     }
@@ -111,7 +133,7 @@ function needsOf(plans: readonly Plan[]): { name: string; form: string; needed: 
  * @param stock - the ledger
  * @param plans - what is made in one round
  * @param options - `facts`: a set of the caller's own, whose units the ledger may have
- * @returns rounds as a number, 0 for what is not in stock
+ * @returns rounds as a number, 0 for what is not in stock; another hydrate of the salt counts as the form the plan has
  * @throws {PlanError} `plan.json` for what is no ledger, `plan.request` for what is no list of plans
  * @category Stock
  * @example
@@ -120,8 +142,9 @@ function needsOf(plans: readonly Plan[]): { name: string; form: string; needed: 
  */
 export function runsOutFirst(stock: Stock, plans: readonly Plan[], options: LookupOptions = {}): readonly Reach[] {
   const lots = onHand(stock, options);
-  const reaches = needsOf(plans).map(({ name, needed }) => {
-    const there = totalOf(lots, name, needed.dimension) ?? zeroOf(needed);
+  const reaches = needsOf(plans).map((need) => {
+    const { name, needed } = need;
+    const there = totalOf(lots, need) ?? zeroOf(needed);
     return { name, onHand: there, needed, rounds: there.dividedBy(needed).toNumber("") };
   });
   return frozen(reaches.sort((a, b) => a.rounds - b.rounds));
@@ -133,7 +156,8 @@ export function runsOutFirst(stock: Stock, plans: readonly Plan[], options: Look
  * @param stock - the ledger
  * @param plans - what is to be made
  * @param options - `facts`: a set of the caller's own, whose units the ledger may have
- * @returns a line for each material that is short; packs and cost where such a pack was bought before
+ * @returns a line for each material that is short; packs and cost where such a pack was bought before; another hydrate of the
+ *   salt counts as the form the plan has
  * @throws {PlanError} `plan.json` for what is no ledger, `plan.request` for what is no list of plans
  * @category Stock
  * @example
@@ -148,12 +172,21 @@ export function shoppingList(
 ): readonly ShoppingLine[] {
   const lots = onHand(stock, options);
   return frozen(
-    needsOf(plans).flatMap(({ name, form, needed }): ShoppingLine[] => {
-      const there = totalOf(lots, name, needed.dimension) ?? zeroOf(needed);
+    needsOf(plans).flatMap((need): ShoppingLine[] => {
+      const { name, form, needed } = need;
+      const there = totalOf(lots, need) ?? zeroOf(needed);
       const missing = needed.minus(there).to(needed.unit);
       if (!missing.isPositive()) return [];
-      const last = lots.filter((one) => one.name === name && one.received.dimension === needed.dimension).at(-1);
-      const packs = last === undefined ? undefined : missing.dividedBy(last.received).in("").ceil().toNumber();
+      const bought = lots.filter((one) => one.name === name && one.received.dimension === needed.dimension);
+      const last = bought.filter((one) => inForm(one.received, one, form) !== undefined).at(-1);
+      const packs =
+        last === undefined
+          ? undefined
+          : missing
+              .dividedBy(inForm(last.received, last, form)!)
+              .in("")
+              .ceil()
+              .toNumber();
       const each = last?.unitCost?.times(last.received);
       return [
         {

@@ -131,7 +131,7 @@ export interface Lot {
 export interface Reach {
   /** Name that the person gives the material. */
   readonly name: string;
-  /** In all lots together. */
+  /** In all lots together, another hydrate counted as the form the plans have. */
   readonly onHand: Quantity<"mass"> | Quantity<"volume">;
   /** For one round of the plans. */
   readonly needed: Quantity<"mass"> | Quantity<"volume">;

@@ -174,3 +174,44 @@ describe("a plan with what runs taught", () => {
     );
   });
 });
+
+describe("by hand", () => {
+  const plan = planPreparation({
+    equation: "CaCl2 + Na2CO3 -> CaCO3 + NaCl",
+    product: "CaCO3",
+    materials: [
+      { name: "de-icer", form: "CaCl2·2H2O" },
+      { name: "soda", form: "Na2CO3", excess: "5 %" },
+    ],
+    scale: { material: "de-icer", portion: "147.0 g" },
+  });
+  const runOf = (grams: number, more = {}) => evaluateRun(plan, { dried: `${grams} g` as "1 g", ...more });
+
+  // Theory 100.08 g. Missing 5.08, 4.08, 3.08, 4.58, 3.58 %: mean 4.08, squares about it 2.5 (%)². Scatter² = (2 × 9 + 2.5) / (2 + 4) = 3.42,
+  // of the mean 0.683. Loss before 5 ± 2.89, pack 100 ± 2: together 8.33 + 4 = 12.33. Gain on the loss 8.33 / (12.33 + 0.68) = 0.640:
+  // 5 - 0.640 × 0.92 = 4.4 %; u² = 8.33 - 8.33² / 13.02 = 3.00, u 1.73. Pack 100 + 4 / 13.02 × 0.92 = 100.3 %.
+  it("five runs share what is missing between hand and pack", () => {
+    const { handlingLoss, assays } = learnFromRuns([95, 96, 97, 95.5, 96.5].map((grams) => runOf(grams)));
+    const [loss, pack] = [handlingLoss[0]!.value, assays[0]!.value];
+    expect(loss.toNumber("%")).toBeCloseTo(4.4, 1);
+    expect(loss.standardUncertainty!.toNumber()).toBeCloseTo(1.73, 1);
+    expect(pack.toNumber("%")).toBeCloseTo(100.3, 1);
+  });
+
+  // 94 ± 0.3 % once, and 100 ± 2 % before: 1 / (1/0.09 + 1/4) = 0.088, u 0.297; three times over it was 0.17.
+  it("one titration that stands in three runs is one", () => {
+    const titrated = [90.6, 90.1, 91.1].map((grams) => runOf(grams, { assays: { "de-icer": "94.0 ± 0.3 %" } }));
+    const [pack] = learnFromRuns(titrated).assays;
+    expect(pack!.value.standardUncertainty!.toNumber()).toBeCloseTo(0.29, 1);
+    const twice = learnFromRuns([...titrated, runOf(90.5, { assays: { "de-icer": "94.4 ± 0.3 %" } })]).assays[0]!;
+    expect(twice.value.standardUncertainty!.toNumber()).toBeLessThan(0.24);
+  });
+
+  // Cakes of 196 for 96 g, 197 for 97, 195 for 95: 1.04, 1.03, 1.05 mL/g.
+  it("cakes tell their liquor", () => {
+    const cakes = [96, 97, 95].map((grams) => runOf(grams, { wetCake: `${grams + 100} g` }));
+    const [liquor] = learnFromRuns(cakes).retainedLiquor;
+    expect(liquor!.n).toBe(3);
+    expect(liquor!.value.toNumber("mL/g")).toBeCloseTo(1.02, 1);
+  });
+});
