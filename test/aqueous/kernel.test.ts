@@ -179,12 +179,13 @@ describe("laws of the convex problem (ideal solutions)", () => {
 
   it("keeps the least soluble of two solids of one composition", () => {
     for (const rows of pairs) {
-      const doubled = {
-        ...rows,
-        conditions: [...rows.conditions, ...rows.conditions.map((x) => ({ ...x, lnK: x.lnK + 1 }))],
-      };
-      const [a, b] = [solved(rows, rows.totals), solved(doubled, rows.totals)];
-      expect(apart(a.lnActivity, b.lnActivity, a.m)).toBe(0);
+      const more = rows.conditions.map((x) => ({ ...x, lnK: x.lnK + 1 }));
+      const a = solved(rows, rows.totals);
+      const of = (conditions: RandomSystem["conditions"]): number =>
+        apart(a.lnActivity, solved({ ...rows, conditions }, rows.totals).lnActivity, a.m);
+      expect(of([...rows.conditions, ...more])).toBe(0);
+      // the other order takes another way to the same answer
+      expect(of([...more, ...rows.conditions])).toBeLessThan(1e-9);
     }
   });
 
