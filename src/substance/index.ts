@@ -8,7 +8,8 @@ export type { SubstanceErrorCode, SubstanceErrorDetails, SubstanceRefusal } from
 export { SubstanceError } from "./error";
 export type { MaterialOfStrength } from "./hazards/cautions";
 export { cautions, tryCautions } from "./hazards/cautions";
-export type { CautionOptions, Cautions, HazardStatus, NotRead, Statement, SubstanceCautions } from "./hazards/entries";
+export type { CautionOptions, Cautions, NotRead } from "./hazards/entries";
+export type { HazardStatus, Statement, SubstanceCautions } from "./hazards/entry";
 export type { FormulaOfStrength } from "./hazards/formula-cautions";
 export { cautionsForFormulas } from "./hazards/formula-cautions";
 export type { Incompatibility } from "./hazards/incompatibility";

@@ -14,7 +14,6 @@ import { goodNamed } from "../names/goods";
 import { type Resolved, resolveAll } from "../names/resolve";
 import { formulasMeantBy, formulasSoldAs, nearestShopNames, strengthsSoldAs } from "../shop/shop";
 import {
-  type Asked,
   type Asking,
   type CautionOptions,
   type Cautions,
@@ -22,6 +21,7 @@ import {
   checkedCircumstances,
   checkedList,
 } from "./entries";
+import type { Asked } from "./entry";
 import type { Meeting } from "./incompatibility";
 
 const OF_STRENGTH = {

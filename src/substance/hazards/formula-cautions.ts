@@ -4,7 +4,6 @@ import { tryReadNotation } from "../../ion/internal";
 import { guard } from "../argument";
 import { badInput, readableText } from "../error";
 import {
-  type Asked,
   type Asking,
   type CautionOptions,
   type Cautions,
@@ -12,6 +11,7 @@ import {
   checkedCircumstances,
   checkedList,
 } from "./entries";
+import type { Asked } from "./entry";
 
 const OF_MASS_PERCENT = {
   formula: true,

@@ -1,0 +1,117 @@
+// Which rows of the classifications are meant by a formula: its own, those of its kin by crystal water, or those of a group.
+import { byElements } from "../../formula/internal";
+import { anhydrousKey, compositionKey, formulaKey, type Notation, readNotation, textOf } from "../../ion/internal";
+import { HAZARD_ENTRIES, type HazardRow } from "../data/hazards";
+import { addTo } from "../names/multimap";
+import { classesOf } from "./classes";
+import { makeUpOf } from "./make-up";
+
+const entriesWith = /* @__PURE__ */ byElements(
+  HAZARD_ENTRIES,
+  ({ formula }) => formula,
+  (rows) => {
+    const byFormula = new Map<string, HazardRow[]>();
+    const byCore = new Map<string, HazardRow[]>();
+    for (const row of rows) {
+      const notation = readNotation(row.formula!);
+      addTo(byFormula, formulaKey(notation), row);
+      addTo(byCore, anhydrousKey(notation).key, row);
+    }
+    return { byFormula, byCore };
+  },
+);
+
+/** Formulas in tables that are compared by composition. */
+const among =
+  (...formulas: string[]) =>
+  (notation: Notation): boolean =>
+    formulas.some((formula) => formulaKey(readNotation(formula)) === formulaKey(notation));
+
+const holds =
+  (...symbols: string[]) =>
+  ({ parts }: Notation): boolean => {
+    const all = new Set(parts.flatMap((part) => [...part.counts.keys()]));
+    return all.size > 1 && symbols.every((symbol) => all.has(symbol));
+  };
+
+interface Group {
+  readonly group: string;
+  readonly covers: (notation: Notation) => boolean;
+  /** What the entry leaves out by name. */
+  readonly except?: (notation: Notation) => boolean;
+}
+
+/** Groups that stand in where a compound has no entry of its own, the heavier first. */
+const GROUPS: readonly Group[] = [
+  { group: "chromium(VI) compounds", covers: (notation) => classesOf(notation).has("chromium(VI)") },
+  { group: "lead compounds", covers: /* @__PURE__ */ holds("Pb") },
+  { group: "cadmium compounds", covers: /* @__PURE__ */ holds("Cd") },
+  { group: "mercury compounds", covers: /* @__PURE__ */ holds("Hg"), except: /* @__PURE__ */ among("HgS") },
+  { group: "arsenic compounds", covers: /* @__PURE__ */ holds("As") },
+  { group: "thallium compounds", covers: /* @__PURE__ */ holds("Tl") },
+  { group: "beryllium compounds", covers: /* @__PURE__ */ holds("Be") },
+  { group: "salts of hydrogen cyanide", covers: (notation) => classesOf(notation).has("cyanide") },
+  { group: "nickel compounds", covers: /* @__PURE__ */ holds("Ni") },
+  { group: "cobalt compounds", covers: /* @__PURE__ */ holds("Co") },
+  {
+    group: "tetrachloridoplatinates and hexachloridoplatinates",
+    covers: ({ parts }) => parts.some(({ counts }) => counts.has("Pt") && counts.has("Cl")),
+  },
+  {
+    group: "hydrazine salts",
+    covers: ({ parts }) =>
+      parts.some((part) => makeUpOf(part).cations.some(({ symbol }) => symbol === "N2H5")) ||
+      (parts.some(({ counts }) => compositionKey(counts) === "H4 N2") && parts.some((part) => makeUpOf(part).isAcid)),
+  },
+  { group: "uranium compounds", covers: /* @__PURE__ */ holds("U") },
+  { group: "selenium compounds", covers: /* @__PURE__ */ holds("Se") },
+  {
+    group: "antimony compounds",
+    covers: /* @__PURE__ */ holds("Sb"),
+    except: /* @__PURE__ */ among("Sb2O4", "Sb2O5", "Sb2S3", "Sb2S5"),
+  },
+  { group: "barium salts", covers: /* @__PURE__ */ holds("Ba"), except: /* @__PURE__ */ among("BaSO4") },
+  {
+    group: "fluorosilicates",
+    covers: ({ parts }) => parts.some(({ counts }) => counts.has("Si") && counts.get("F") === 6 * counts.get("Si")!),
+  },
+  { group: "thiocyanates", covers: ({ parts }) => parts.some((part) => makeUpOf(part).groups.includes("thiocyanate")) },
+  { group: "salts of oxalic acid", covers: (notation) => classesOf(notation).has("oxalate") },
+  {
+    group: "soluble fluorides",
+    covers: (notation) => classesOf(notation).has("fluoride"),
+    except: /* @__PURE__ */ among("CaF2", "MgF2", "SrF2", "AlF3", "Ca5(PO4)3F", "KLi2AlSi4O10F2"),
+  },
+  { group: "nitrites", covers: (notation) => classesOf(notation).has("nitrite") },
+  { group: "salts of acids that feed a fire", covers: (notation) => classesOf(notation).has("oxidiser") },
+];
+
+function groupOf(notation: Notation): HazardRow | undefined {
+  const hit = GROUPS.find(({ covers, except }) => covers(notation) && except?.(notation) !== true);
+  return hit === undefined ? undefined : HAZARD_ENTRIES().find(({ group }) => group === hit.group);
+}
+
+/** Entries meant for the strength; where it is not known, those that are only meant for strong solutions are left out. */
+export function ofStrength(rows: readonly HazardRow[], percent: number | undefined): readonly HazardRow[] {
+  return rows.filter(({ upTo, above, gas }) => {
+    if (percent === undefined) return above === undefined;
+    if (gas && rows.length > 1) return false;
+    return (upTo === undefined || percent <= Number(upTo)) && (above === undefined || percent > Number(above));
+  });
+}
+
+/** Rows for a formula and what they stand for: its own entry, its kin by crystal water, or its group. */
+export function rowsFor(notation: Notation): { rows: readonly HazardRow[]; how: "own" | "hydrate" | "group" } {
+  const { byFormula, byCore } = entriesWith(textOf(notation));
+  const own = byFormula.get(formulaKey(notation));
+  if (own !== undefined) return { rows: own, how: "own" };
+  const { key } = anhydrousKey(notation);
+  const anhydrous = byFormula.get(key);
+  if (anhydrous !== undefined) return { rows: anhydrous, how: "hydrate" };
+  const kin = byCore.get(key);
+  // an entry that was made for the anhydrous salt is the better stand-in among hydrates
+  if (kin !== undefined)
+    return { rows: [kin.find((row) => row.classifiedAs !== undefined) ?? kin[0]!], how: "hydrate" };
+  const group = groupOf(notation);
+  return { rows: group === undefined ? [] : [group], how: "group" };
+}
