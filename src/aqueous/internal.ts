@@ -25,7 +25,17 @@ export {
 } from "./mixture/mixture";
 export type { ModelCondition } from "./mixture/model";
 export { Network, type Phase } from "./mixture/network";
-export { atomsOf, chargeOf, HYDRON, type Key, keyOf, readReaction, type Term, WATER } from "./mixture/notation";
+export {
+  atomsOf,
+  chargeOf,
+  dissolutionOf,
+  HYDRON,
+  type Key,
+  keyOf,
+  readReaction,
+  type Term,
+  WATER,
+} from "./mixture/notation";
 export { carbonDioxideOf, keptModel } from "./mixture/request";
 export { PKW } from "./mixture/tabulated";
 export type { Equilibrium } from "./solve/equilibrium";

@@ -283,7 +283,7 @@ function productRow(solid: string, own: Quantity, source: Own): ProductRow | und
   const named = tryNameOf(solute.formula);
   const freed = ions.map(({ formula, count }) => `${count === 1 ? "" : `${count} `}${formula}`);
   return {
-    ...{ solid, name: named.ok ? named.value : solid, dissolution: `${solid} -> ${freed.join(" + ")}` },
+    ...{ solid, name: named.ok ? named.value : solid, dissolution: `-> ${freed.join(" + ")}` },
     ...{ pKsp: own.value.toString(), source: source as ProductRow["source"], own },
   };
 }

@@ -4,7 +4,7 @@ import { anhydrousOf, aqueousComposition, solubilityOf } from "../../src";
 import { ACID_HEATS, FORMATION_HEATS, SOLUTION_HEATS } from "../../src/aqueous/data/heats";
 import { SOLUBILITY_PRODUCTS } from "../../src/aqueous/data/products";
 import { SOLUBLE } from "../../src/aqueous/data/soluble";
-import { keyOf, readReaction, type Term } from "../../src/aqueous/mixture/notation";
+import { dissolutionOf, keyOf, readReaction, type Term } from "../../src/aqueous/mixture/notation";
 import { network } from "../../src/aqueous/mixture/tabulated";
 import { parseFormula } from "../../src/formula";
 import { ACID_STEPS } from "../../src/ion/data/acid-steps";
@@ -74,10 +74,11 @@ describe("heats of reaction", () => {
     }
     const solids = FORMATION().filter(({ state }) => state === "s");
     let tested = 0;
-    for (const { solid, form, dissolution } of SOLUBILITY_PRODUCTS()) {
+    for (const row of SOLUBILITY_PRODUCTS()) {
+      const { solid, form } = row;
       const listed = SOLUTION_HEATS[form === undefined ? solid : `${solid}|${form}`];
       if (listed === undefined) continue;
-      const { left, right } = readReaction(dissolution);
+      const { left, right } = readReaction(dissolutionOf(row));
       const ions = sum([...right, ...left.slice(1).map(([n, species]): Term => [-n, species])]);
       const own = solids.filter((row) => keyOf(row.formula) === keyOf(solid)).map((row) => ions - Number(row.enthalpy));
       expect(Math.min(...own.map((heat) => Math.abs(heat - Number(listed)))), solid).toBeLessThan(0.06);

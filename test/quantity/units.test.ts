@@ -62,7 +62,7 @@ describe("units", () => {
       const dimension = quantity(`1 ${symbol}`).dimension;
       const name = Object.keys(DIMENSIONS).find((key) => DIMENSIONS[key] === dimension);
       if (name === undefined) continue;
-      const spelled = [symbol, ...(prefixes?.split(" ") ?? []).map((prefix) => prefix + symbol)];
+      const spelled = [symbol, ...Array.from(prefixes ?? "", (prefix) => prefix + symbol)];
       if (!spelled.some((unit) => unions.get(name)!.includes(unit))) missing.push(`${symbol} in ${name}`);
     }
     expect(missing).toEqual([]);

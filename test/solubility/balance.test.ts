@@ -6,6 +6,7 @@ import { SOLUTION_DENSITIES } from "../../src/amount/data/solution-densities";
 import { COMPLEXES } from "../../src/aqueous/data/complexes";
 import { GASES } from "../../src/aqueous/data/gases";
 import { SOLUBILITY_PRODUCTS } from "../../src/aqueous/data/products";
+import { dissolutionOf } from "../../src/aqueous/mixture/notation";
 import { parseFormula } from "../../src/formula";
 import { ACID_STEPS } from "../../src/ion/data/acid-steps";
 import { FORMATION } from "../../src/thermochemistry/data/enthalpies";
@@ -38,7 +39,7 @@ const terms = (side: string): Term[] =>
 describe("reactions of the tables", () => {
   it("balances all 310 dissolutions in atoms and charge", () => {
     let tested = 0;
-    for (const { dissolution } of SOLUBILITY_PRODUCTS()) {
+    for (const dissolution of SOLUBILITY_PRODUCTS().map(dissolutionOf)) {
       const [left = "", right = ""] = dissolution.split(" -> ");
       expect(isBalanced(terms(left), terms(right)), dissolution).toBe(true);
       tested += 1;
@@ -130,10 +131,11 @@ describe("solubility products against Gibbs energies", () => {
     }
     const of = (formula: string, state: string) => energies.get(`${parseFormula(formula).toHill()} ${state}`);
     const differences: { solid: string; difference: number }[] = [];
-    for (const { solid, form, dissolution, pKsp, source, convention, doubtful } of SOLUBILITY_PRODUCTS()) {
+    for (const row of SOLUBILITY_PRODUCTS()) {
+      const { solid, form, pKsp, source, convention, doubtful } = row;
       if (source === "crcSolubilityProducts87" || source === "nbs1982" || convention === "free-sulfide") continue;
       if (doubtful === true) continue;
-      const [left = "", right = ""] = dissolution.split(" -> ");
+      const [left = "", right = ""] = dissolutionOf(row).split(" -> ");
       const sum = (side: Term[], solids: boolean): number | undefined =>
         side.reduce<number | undefined>((all, [count, formula]) => {
           const water = formula === "H2O";

@@ -30,7 +30,7 @@ describe("solubility products", () => {
       expect(known, solid).toContain(source);
       expect(pKsp, solid).toMatch(DECIMAL);
       expect(within(pKsp, range), `${solid} ${pKsp} ${range}`).toBe(true);
-      expect(dissolution.startsWith(solid), solid).toBe(true);
+      expect(dissolution, solid).toMatch(/^(?:\+ \d* ?H2O )?-> /);
       tested += 1;
     }
     expect(tested).toBeGreaterThanOrEqual(280);

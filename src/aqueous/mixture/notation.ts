@@ -131,6 +131,15 @@ function side(text: string): Term[] {
   });
 }
 
+/** The dissolution of a row as a whole equation. */
+export const dissolutionOf = ({
+  solid,
+  dissolution,
+}: {
+  readonly solid: string;
+  readonly dissolution: string;
+}): string => `${solid} ${dissolution}`;
+
 /** A reaction of the tables, `a A + b B -> c C + d D`. */
 export function readReaction(text: string): { readonly left: readonly Term[]; readonly right: readonly Term[] } {
   const at = text.indexOf(" -> ");

@@ -9,7 +9,7 @@ import { SOLUBLE, type SolubleRow } from "../data/soluble";
 import { daviesTerm, debyeHueckelSlope } from "../solve/davies";
 import { type Constant, constant, LONE_SPREAD, spreadOf } from "./constant";
 import { Network, type Reaction } from "./network";
-import { chargeOf, HYDRON, type Key, keyOf, readReaction, type Term } from "./notation";
+import { chargeOf, dissolutionOf, HYDRON, type Key, keyOf, readReaction, type Term } from "./notation";
 import { productConstant } from "./product-constant";
 
 /** Acids that water levels: their steps carry nominal figures and are left out. */
@@ -161,7 +161,7 @@ function addPhases(network: Network): void {
     const { solid: formula, name, form } = row;
     const notes = row.note === undefined ? [] : [row.note];
     network.addPhase({ kind: "solid", formula, name, form, row, notes }, () => {
-      const { left, right } = readReaction(row.dissolution);
+      const { left, right } = readReaction(dissolutionOf(row));
       const ions = [...right, ...left.slice(1).map(([count, species]): Term => [-count, species])];
       return [ions, [[productConstant(row), -1]]];
     });

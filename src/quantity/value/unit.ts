@@ -30,7 +30,7 @@ const currency = (code: string): Unit => ({
   offset: ZERO,
 });
 
-function unitOf({ symbol, factor, exponents, kind, offset }: UnitRow, prefix: string): Unit {
+function unitOf({ symbol, factor = "1", exponents, kind, offset }: UnitRow, prefix: string): Unit {
   const unit = {
     symbol: prefix + symbol,
     dimension: dimension(exponents, [], kind),
@@ -44,11 +44,11 @@ function unitOf({ symbol, factor, exponents, kind, offset }: UnitRow, prefix: st
 function makersOfUnits(): Map<string, () => Unit> {
   const makers = new Map<string, () => Unit>();
   for (const row of UNIT_ROWS)
-    for (const prefix of ["", ...(row.prefixes?.split(" ") ?? [])])
-      makers.set(prefix + row.symbol, () => unitOf(row, prefix));
+    for (const prefix of ["", ...(row.prefixes ?? "")]) makers.set(prefix + row.symbol, () => unitOf(row, prefix));
   for (const code of CURRENCIES.split(" ")) makers.set(code, () => currency(code));
   makers.set("", () => ({ symbol: "", dimension: dimension(NONE), factor: ONE, offset: ZERO }));
-  for (const [spelling, symbol] of Object.entries(SPELLINGS)) makers.set(spelling, () => unitAt(symbol)!);
+  for (const [symbol, spellings] of Object.entries(SPELLINGS))
+    for (const spelling of spellings.split(", ")) makers.set(spelling, () => unitAt(symbol)!);
   return makers;
 }
 
@@ -87,7 +87,7 @@ function unknown(text: string, position: number, input: string): QuantityError {
   const at = input.length - text.length + position;
   const place = { input, position: at };
   for (const w of [word, word.split(" ")[0]!]) {
-    const meant = AMBIGUOUS[w];
+    const meant = AMBIGUOUS.find(([units]) => units.split(", ").includes(w))?.[1];
     if (meant !== undefined) {
       return new QuantityError("quantity.ambiguous-unit", `'${w}' does not name one unit`, { ...place, hint: meant });
     }

@@ -1,6 +1,12 @@
 // Solubility products as quantities, at 25 °C and zero ionic strength, with the ions each solid sets free.
 
-import { readReaction, SOLUBILITY_PRODUCTS, type SolubilityProductRow, WATER } from "../../aqueous/internal";
+import {
+  dissolutionOf,
+  readReaction,
+  SOLUBILITY_PRODUCTS,
+  type SolubilityProductRow,
+  WATER,
+} from "../../aqueous/internal";
 import type { Formula } from "../../formula";
 import { byDryRatio } from "../../formula/internal";
 import { type LookupOptions, lookingWith, ownRows } from "../../foundation/facts";
@@ -54,7 +60,7 @@ const LONE_SPREAD = 0.1;
 
 /** @internal The ions of a dissolution, water left out. */
 export function ionsOf(row: ProductRow): DissolvedIon[] {
-  return readReaction(row.dissolution).right.flatMap(([count, formula]) =>
+  return readReaction(dissolutionOf(row)).right.flatMap(([count, formula]) =>
     formula === WATER ? [] : [{ formula, charge: chargeOfIon(formula), count }],
   );
 }
@@ -163,7 +169,7 @@ function productOf(row: ProductRow): SolubilityProduct {
       solid: row.solid,
       name: row.name,
       form: row.form,
-      dissolution: row.dissolution,
+      dissolution: dissolutionOf(row),
       ions: ionsOf(row),
       pKsp,
       value: powerOfTen(pKsp, `Ksp(${row.solid})`, `solubility product of ${row.name}`),
